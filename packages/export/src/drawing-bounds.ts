@@ -1,0 +1,40 @@
+// How far a drawing reaches: exact for lines, arcs and circles; a note counts by the point that it stands at.
+import { boundsOf, type Point, point, type Segment } from "@lamplane/parameters/elevation";
+import type { Drawing, Entry } from "@lamplane/parameters/solids";
+import { atan2Deg } from "@lamplane/parameters/trig";
+
+/** Smallest upright box about everything drawn, mm. A drawing without entries is our bug. */
+export function drawingBounds(drawing: Drawing): { min: Point; max: Point } {
+  if (drawing.entries.length === 0) throw new Error(`drawing "${drawing.title}" is empty`);
+  return boundsOf(drawing.entries.flatMap(reach));
+}
+
+function reach(entry: Entry): Point[] {
+  if (entry.kind === "note") return [entry.at];
+  if (entry.kind === "circle") return quarterPoints(entry.circle.centre, entry.circle.radius);
+  return (entry.kind === "outline" ? entry.outline : entry.segments).flatMap(segmentReach);
+}
+
+/** Ends of a segment, and of an arc the points where it runs level or upright. */
+function segmentReach(segment: Segment): Point[] {
+  const ends = [segment.from, segment.to];
+  if (segment.kind === "line") return ends;
+  const { centre, radius, sweep, from } = segment;
+  const start = directionFrom(centre, from);
+  const passed = quarterPoints(centre, radius).filter((_, quarter) => {
+    const turn = sweep > 0 ? 90 * quarter - start : start - 90 * quarter;
+    return ((turn % 360) + 360) % 360 <= Math.abs(sweep);
+  });
+  return [...ends, ...passed];
+}
+
+/** Direction of a point from another, degrees from the x axis. */
+export const directionFrom = (centre: Point, p: Point): number => atan2Deg(p.y - centre.y, p.x - centre.x);
+
+/** Points of a circle at 0, 90, 180 and 270 degrees. */
+const quarterPoints = (centre: Point, radius: number): Point[] => [
+  point(centre.x + radius, centre.y),
+  point(centre.x, centre.y + radius),
+  point(centre.x - radius, centre.y),
+  point(centre.x, centre.y - radius),
+];

@@ -1,0 +1,25 @@
+// The cross pin across its length: flatted (half round above, square below) or round, in the plane's frame.
+import type { Design } from "../table/index.ts";
+import { cosDeg, sinDeg } from "../trig.ts";
+import { arc, circleOutline, line, type Outline, type Point, point } from "./outline.ts";
+
+/**
+ * Outline of the pin's body about its axis, counter-clockwise, its flat lying on the wedge's upper side.
+ * Flatted: a flat as wide as the diameter half a diameter below the axis, upright sides, half round above.
+ */
+export function pinSection({ pin, bed, wedge }: Design, centre: Point): Outline {
+  const half = pin.diameter / 2;
+  if (pin.section === "round") return circleOutline({ centre, radius: half });
+  const slope = bed.angle + wedge.angle;
+  const at = (along: number, off: number): Point =>
+    point(
+      centre.x + along * cosDeg(slope) - off * sinDeg(slope),
+      centre.y + along * sinDeg(slope) + off * cosDeg(slope),
+    );
+  const [lowLeft, lowRight, right, left] = [at(-half, -half), at(half, -half), at(half, 0), at(-half, 0)];
+  return [line(lowLeft, lowRight), line(lowRight, right), arc(right, left, centre, 180), line(left, lowLeft)];
+}
+
+/** Radius that the pin sweeps when it turns: its corner's for a flatted one, half the diameter for a round one. mm. */
+export const pinSweepRadius = ({ pin }: Design): number =>
+  pin.section === "flatted" ? Math.hypot(pin.diameter / 2, pin.diameter / 2) : pin.diameter / 2;

@@ -1,0 +1,75 @@
+// The front block's slope: one straight cut, or a wear, an arc tangent to it and a straight exit. Convex toward the throat.
+import type { Design } from "../table/index.ts";
+import { cosDeg, cotDeg, sinDeg } from "../trig.ts";
+import { arc, distance, line, type Point, point, type Segment } from "./outline.ts";
+
+export interface Ramp {
+  readonly shape: "straight" | "curved";
+  /** Angle from the sole at the sole: ρ, or the wear's. */
+  readonly angle: number;
+  /** Where the ramp meets the trued sole. */
+  readonly foot: Point;
+  /** Radius of the curve, and where it begins, ends and has its centre; absent for a straight ramp. */
+  readonly curve?: { readonly radius: number; readonly begin: Point; readonly end: Point; readonly centre: Point; readonly exitAngle: number };
+}
+
+/** Straight ramps stop here: common practice, a steeper bed leaves their throat too narrow. */
+const STRAIGHT_UP_TO = 50;
+/** A straight ramp by default: 62 for a 45 bed, one degree less for each degree steeper (common practice). */
+const RAMP_AND_BED = 107;
+
+/** Straight or curved, once `auto` is settled. */
+export const rampShape = ({ ramp, bed }: Design): "straight" | "curved" =>
+  ramp.shape !== "auto" ? ramp.shape : bed.angle <= STRAIGHT_UP_TO ? "straight" : "curved";
+
+/** Angle of the ramp at the sole: ρ for a straight one, the wear's for a curved one. Degrees. */
+export function rampAngle(design: Design): number {
+  if (rampShape(design) === "curved") return design.ramp.wearAngle;
+  return design.ramp.angle === "auto" ? RAMP_AND_BED - design.bed.angle : design.ramp.angle;
+}
+
+/** The ramp whose foot stands `opening` before the cutting edge. `radius` is used by a curved one only. */
+export function rampThrough(design: Design, mouthX: number, radius: number): Ramp {
+  const angle = rampAngle(design);
+  const foot = point(mouthX - design.mouth.opening, 0);
+  if (rampShape(design) === "straight" || !curveIsPossible(design)) return { shape: rampShape(design), angle, foot };
+  const { wearHeight, exitAngle } = design.ramp;
+  const begin = point(foot.x - wearHeight * cotDeg(angle), wearHeight);
+  const centre = point(begin.x - radius * sinDeg(angle), begin.y - radius * cosDeg(angle));
+  const end = point(centre.x + radius * sinDeg(exitAngle), centre.y + radius * cosDeg(exitAngle));
+  return { shape: "curved", angle, foot, curve: { radius, begin, end, centre, exitAngle } };
+}
+
+/** Whether the curve can lean toward the toe at all: its exit must lie flatter than its wear. */
+export const curveIsPossible = ({ ramp }: Design): boolean => ramp.exitAngle < ramp.wearAngle;
+
+/** Largest radius worth having: the curve reaches its exit angle just at the top. mm. */
+export const fullHeightRadius = ({ ramp, body }: Design): number =>
+  (body.height - ramp.wearHeight) / (cosDeg(ramp.exitAngle) - cosDeg(ramp.wearAngle));
+
+/** The ramp as a chain of segments from height `from` (at most the wear's) up to height `to`. */
+export function rampPath(ramp: Ramp, from: number, to: number): Segment[] {
+  const { angle, foot, curve } = ramp;
+  const low = point(foot.x - from * cotDeg(angle), from);
+  if (!curve) return [line(low, point(foot.x - to * cotDeg(angle), to))];
+  const path: Segment[] = [line(low, curve.begin), arc(curve.begin, curve.end, curve.centre)];
+  if (to > curve.end.y) path.push(line(curve.end, point(curve.end.x - (to - curve.end.y) * cotDeg(curve.exitAngle), to)));
+  return path;
+}
+
+/**
+ * Distance from the ramp to a point, square to it; negative inside the front block. mm.
+ * The front block is convex, so the largest distance from any line that touches it is the distance from it.
+ */
+export function distanceToRamp({ angle, foot, curve }: Ramp, p: Point): number {
+  const toWear = (p.x - foot.x) * sinDeg(angle) + p.y * cosDeg(angle);
+  if (!curve) return toWear;
+  const { end, exitAngle, centre, radius, begin } = curve;
+  const toExit = (p.x - end.x) * sinDeg(exitAngle) + (p.y - end.y) * cosDeg(exitAngle);
+  const onCurve = turnsFromTo(begin, p, centre) >= 0 && turnsFromTo(p, end, centre) >= 0;
+  return Math.max(toWear, toExit, onCurve ? distance(p, centre) - radius : Number.NEGATIVE_INFINITY);
+}
+
+/** Positive where b lies counter-clockwise of a, seen from the centre. */
+const turnsFromTo = (a: Point, b: Point, centre: Point): number =>
+  (a.x - centre.x) * (b.y - centre.y) - (a.y - centre.y) * (b.x - centre.x);

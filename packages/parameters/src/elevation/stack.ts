@@ -1,0 +1,110 @@
+// What lies on the iron's face: cap iron with its hump, wedge, cross pin. Coordinates s up the face, v off it.
+import type { Design } from "../table/index.ts";
+import { cosDeg, sinDeg, tanDeg } from "../trig.ts";
+import { splitAtFirstMeeting } from "./crossing.ts";
+import { type Frame, fromIron, toIron } from "./frame.ts";
+import { type Circle, line, type Outline, type Point, point, polygon, type Segment } from "./outline.ts";
+
+/** How far a wedge of `auto` length stands out of the top, mm: enough to tap and to draw (common practice). */
+const WEDGE_STANDS_OUT = 25;
+
+/** Thickness of the wedge, mm, s up the iron: w₀ + (s − s₀)·tan ω. */
+export const wedgeThickness = ({ wedge }: Design, s: number): number =>
+  wedge.tip + (s - wedge.tipFromEdge) * tanDeg(wedge.angle);
+
+/** Offset of the pin's axis from the wedge's upper side: half the diameter, flatted or round. mm. */
+export const pinAxisOffset = ({ pin }: Design): number => pin.diameter / 2;
+
+/** Where the cross pin's axis stands when it is `height` over the trued sole. mm. */
+export interface PinPlace {
+  readonly centre: Point;
+  readonly s: number;
+  readonly v: number;
+  /** Thickness of the wedge at the pin's s. */
+  readonly wedgeThere: number;
+  /** Where the flat (or the round) touches the wedge: s of its middle. */
+  readonly contactS: number;
+}
+
+/** @see plane geometry: s·sin β + v(s)·cos β = pinY, linear in s. */
+export function pinAt(design: Design, frame: Frame, height: number): PinPlace {
+  const { wedge, capIron } = design;
+  const [sinB, cosB, tanW] = [sinDeg(frame.bedAngle), cosDeg(frame.bedAngle), tanDeg(wedge.angle)];
+  const offset = pinAxisOffset(design);
+  const atEdge = capIron.thickness + wedge.tip - wedge.tipFromEdge * tanW + offset / cosDeg(wedge.angle);
+  const s = (height - atEdge * cosB) / (sinB + tanW * cosB);
+  const v = atEdge + s * tanW;
+  return {
+    centre: point(fromIron(frame, s, v).x, height),
+    s,
+    v,
+    wedgeThere: wedgeThickness(design, s),
+    contactS: s + offset * sinDeg(wedge.angle),
+  };
+}
+
+/** Half the length of wedge that the pin covers, along s: a flat's half width, nothing for a round pin. mm. */
+export const pinHalfCover = ({ pin, wedge }: Design): number =>
+  pin.section === "flatted" ? (pin.diameter / 2) * cosDeg(wedge.angle) : 0;
+
+/** Length of the wedge along the iron, mm; `auto` takes it out of the finished top. */
+export function wedgeLength(design: Design, frame: Frame, top: readonly Segment[]): number {
+  if (design.wedge.length !== "auto") return design.wedge.length;
+  return bedLineMeets(design, frame, top, design.capIron.thickness) - design.wedge.tipFromEdge + WEDGE_STANDS_OUT;
+}
+
+/** s at which the line v off the face and parallel to it comes out of the top; by the full height where it misses. mm. */
+export function bedLineMeets(design: Design, frame: Frame, top: readonly Segment[], v: number): number {
+  const far = (2 * design.body.height) / sinDeg(frame.bedAngle) + Math.abs(v);
+  const met = splitAtFirstMeeting([line(fromIron(frame, 0, v), fromIron(frame, far, v))], top);
+  return met ? toIron(frame, met.at).s : (design.body.height - v * cosDeg(frame.bedAngle)) / sinDeg(frame.bedAngle);
+}
+
+/** The wedge from the side, counter-clockwise from its tip's lower corner, in the plane's frame. */
+export function wedgeOutline(design: Design, frame: Frame, length: number): Outline {
+  const { wedge, capIron } = design;
+  const [tip, butt] = [wedge.tipFromEdge, wedge.tipFromEdge + length];
+  return polygon(
+    fromIron(frame, tip, capIron.thickness),
+    fromIron(frame, butt, capIron.thickness),
+    fromIron(frame, butt, capIron.thickness + wedgeThickness(design, butt)),
+    fromIron(frame, tip, capIron.thickness + wedge.tip),
+  );
+}
+
+/** Iron's face, cap iron, hump and wedge as one chain from the cutting edge up, in iron coordinates (x is s, y is v). */
+export function stackSurface(design: Design, length: number): Segment[] {
+  const { capIron, wedge } = design;
+  const tip = wedge.tipFromEdge;
+  const [c, peak] = [capIron.thickness, capIron.thickness + capIron.hump];
+  const capEdge = capIron.setback;
+  const cap =
+    c === 0
+      ? []
+      : [point(capEdge, 0), point(capEdge + peak, peak), point(Math.max(capEdge + capIron.humpEnd, capEdge + peak), c)];
+  const corners = [
+    point(0, 0),
+    ...cap,
+    point(tip, c),
+    point(tip, c + wedge.tip),
+    point(tip + length, c + wedgeThickness(design, tip + length)),
+  ];
+  return corners.slice(1).map((to, i) => line(corners[i]!, to)).filter((s) => s.from.x !== s.to.x || s.from.y !== s.to.y);
+}
+
+/** The iron from the side, bevel down, counter-clockwise from its cutting edge. */
+export function ironOutline({ iron }: Design, frame: Frame): Outline {
+  const heel = iron.thickness / tanDeg(iron.bevel);
+  return polygon(
+    fromIron(frame, 0, 0),
+    fromIron(frame, heel, -iron.thickness),
+    fromIron(frame, iron.length, -iron.thickness),
+    fromIron(frame, iron.length, 0),
+  );
+}
+
+/** Round hole in each cheek for a tenon: the tenon and its clearance. */
+export const pinHole = ({ pin }: Design, centre: Point): Circle => ({
+  centre,
+  radius: (pin.tenon + pin.tenonClearance) / 2,
+});

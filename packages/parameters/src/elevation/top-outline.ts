@@ -1,0 +1,79 @@
+// The top of the body from the side: flat, or two arcs that meet level at the crown. Chains run from heel to toe.
+import type { Design } from "../table/index.ts";
+import { arc, distance, line, type Point, point, SAME_POINT, type Segment } from "./outline.ts";
+
+/** Heights and crown of the top once `auto` is settled, mm. */
+export interface Top {
+  readonly outline: "flat" | "arched";
+  readonly height: number;
+  readonly length: number;
+  readonly crownX: number;
+  readonly toeHeight: number;
+  readonly heelHeight: number;
+}
+
+/** Shares of the height at the ends of an arched top: low enough for the hand, high enough for the pegs' waste. */
+const TOE_SHARE = 0.7;
+const HEEL_SHARE = 0.6;
+
+/** The top that a design asks for. `crownByBed` is where the crown stands when the maker leaves it open. */
+export function topOf({ body }: Design, crownByBed: number): Top {
+  const { height, length, outline } = body;
+  return {
+    outline,
+    height,
+    length,
+    crownX: body.crown === "auto" ? crownByBed : body.crown,
+    toeHeight: outline === "flat" ? height : body.toeHeight === "auto" ? height * TOE_SHARE : body.toeHeight,
+    heelHeight: outline === "flat" ? height : body.heelHeight === "auto" ? height * HEEL_SHARE : body.heelHeight,
+  };
+}
+
+/** Whether two arcs level at the crown can reach the heights asked for at toe and heel. */
+export const archIsPossible = ({ crownX, length, height, toeHeight, heelHeight }: Top): boolean =>
+  archReaches(crownX, height - toeHeight) && archReaches(length - crownX, height - heelHeight);
+
+const archReaches = (run: number, drop: number): boolean => drop >= 0 && run > SAME_POINT && drop <= run;
+
+/** The finished top from heel to toe. An impossible arch is drawn flat; the checks say so. */
+export function finishedTop(top: Top): Segment[] {
+  const { crownX, length, height, toeHeight, heelHeight } = top;
+  if (!archIsPossible(top)) return flatTop(0, length, height);
+  const crown = point(crownX, height);
+  return [fallingFrom(point(length, heelHeight), crown), fallingFrom(point(0, toeHeight), crown)].map((s, i) =>
+    i === 0 ? s : turned(s),
+  );
+}
+
+/** A flat top at the full height from heel to toe, as the blank has it. */
+export const flatTop = (toeX: number, heelX: number, height: number): Segment[] => [
+  line(point(heelX, height), point(toeX, height)),
+];
+
+function fallingFrom(end: Point, crown: Point): Segment {
+  const [run, drop] = [crown.x - end.x, crown.y - end.y];
+  if (drop < SAME_POINT) return line(end, crown);
+  const radius = (run * run + drop * drop) / (2 * drop);
+  return arc(end, crown, point(crown.x, crown.y - radius));
+}
+
+const turned = (s: Segment): Segment =>
+  s.kind === "line" ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep };
+
+/** Distance from a point to a chain of segments, mm. */
+export const distanceToChain = (p: Point, chain: readonly Segment[]): number =>
+  Math.min(...chain.map((s) => distanceToSegment(p, s)));
+
+/** Distance from a point to the nearest point of a segment, mm. */
+export function distanceToSegment(p: Point, s: Segment): number {
+  const ends = Math.min(distance(p, s.from), distance(p, s.to));
+  if (s.kind === "arc") {
+    const beside = (q: Point, r: Point) => (q.x - s.centre.x) * (r.y - s.centre.y) - (q.y - s.centre.y) * (r.x - s.centre.x);
+    const [first, last] = s.sweep > 0 ? [s.from, s.to] : [s.to, s.from];
+    const over = Math.abs(s.sweep) <= 180 && beside(first, p) >= 0 && beside(p, last) >= 0;
+    return over ? Math.abs(distance(p, s.centre) - s.radius) : ends;
+  }
+  const [dx, dy] = [s.to.x - s.from.x, s.to.y - s.from.y];
+  const share = ((p.x - s.from.x) * dx + (p.y - s.from.y) * dy) / (dx * dx + dy * dy);
+  return share > 0 && share < 1 ? distance(p, point(s.from.x + dx * share, s.from.y + dy * share)) : ends;
+}

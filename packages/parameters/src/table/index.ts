@@ -1,0 +1,46 @@
+// The table of every parameter, declared once: type, schema, messages, help and docs derive from it.
+import { choice, soundTable, text, type ValueOf } from "../parameter.ts";
+import { billet, hold, jigs, shop, wood } from "./bench.ts";
+import { bed, body, mouth, ramp, sole } from "./body.ts";
+import { pegs, pin, recess, wedge } from "./hardware.ts";
+import { capIron, iron } from "./iron.ts";
+
+export const TABLE = soundTable({
+  name: text({
+    default: "plane",
+    maxLength: 60,
+    pattern: { regex: /^[A-Za-z0-9][A-Za-z0-9._-]*$/, words: "letters, digits, dots, dashes and underscores, beginning with a letter or digit" },
+    help: "Name of the plane; its pack's folder is called by it.",
+    source: "maker's choice",
+  }),
+  units: choice({ choices: ["mm", "in"], default: "mm", help: "Unit of every length in the file that does not carry its own.", source: "maker's choice" }),
+  stage: choice({
+    choices: ["blank", "glued", "trued"],
+    default: "blank",
+    help: "State in which the parts are drawn: blank (sole allowance and trims in place), glued (trimmed to length, sole still to be trued) or trued (finished).",
+    source: "order of the work",
+  }),
+  iron,
+  capIron,
+  body,
+  bed,
+  ramp,
+  mouth,
+  sole,
+  recess,
+  wedge,
+  pin,
+  pegs,
+  wood,
+  hold,
+  shop,
+  billet,
+  jigs,
+});
+
+/** What a maker asked for, every default filled in, every `auto` still standing. Lengths mm, angles degrees. */
+export type Design = ValueOf<typeof TABLE>;
+
+export { isRow, rowsOf } from "../parameter.ts";
+export type { ChoiceRow, NumberRow, Quantity, Row, Section, TextRow } from "../parameter.ts";
+export { UNIT_OF } from "../parameter.ts";

@@ -1,0 +1,101 @@
+// Air to moisture, moisture to size. Moisture is percent of the ovendry weight, and no wood moves above fibre saturation.
+import { atanDeg, cosDeg, sinDeg } from "../trig.ts";
+import type { AcrossGrain, Species } from "./species.ts";
+
+/** Moisture between which the change per percent may be taken as constant, %. @see Wood Handbook, eq. 13-2 */
+export const CONSTANT_FROM = 6;
+export const CONSTANT_TO = 14;
+/** Moisture above which wood no longer moves, %. @see Wood Handbook, eq. 13-3, which takes 30 for all woods */
+export const FIBRE_SATURATION = 30;
+
+/**
+ * Moisture at which wood comes to rest in air of this temperature (°C) and relative humidity (%, 0 … 100), %.
+ * @see Wood Handbook (FPL-GTR-190, 2010), eq. 4-5
+ */
+export function equilibriumMoisture(temperature: number, relativeHumidity: number): number {
+  const t = temperature;
+  const w = 349 + 1.29 * t + 0.0135 * t * t;
+  const k = 0.805 + 0.000736 * t - 0.00000273 * t * t;
+  const k1 = 6.27 - 0.00938 * t - 0.000303 * t * t;
+  const k2 = 1.91 + 0.0407 * t - 0.000293 * t * t;
+  const kh = k * (relativeHumidity / 100);
+  const bound = (k1 * kh + 2 * k1 * k2 * kh * kh) / (1 + k1 * kh + k1 * k2 * kh * kh);
+  return (1800 / w) * (kh / (1 - kh) + bound);
+}
+
+/**
+ * A coefficient or a shrinkage in the direction that makes this angle with the rings' tangent: 0 tangential, 90 radial.
+ * @see standard plane-strain transformation
+ */
+export const acrossRings = ({ radial, tangential }: AcrossGrain, angle: number): number =>
+  tangential * cosDeg(angle) ** 2 + radial * sinDeg(angle) ** 2;
+
+/** The same across the plane's width, with the rings at an angle to the sole (0 flat sawn, 90 quarter sawn). */
+export const acrossWidth = acrossRings;
+
+/** The same up the plane's height, with the rings at an angle to the sole (0 flat sawn, 90 quarter sawn). */
+export const upHeight = (wood: AcrossGrain, rings: number): number => acrossRings(wood, 90 - rings);
+
+/**
+ * By how much a square corner opens or closes, degrees, when the moisture changes by so many percent and the rings run at
+ * an angle: (C_T − C_R)·sin 2·rings. @see standard plane-strain transformation
+ */
+export const outOfSquare = ({ radial, tangential }: AcrossGrain, rings: number, moistureChange: number): number =>
+  atanDeg((tangential - radial) * sinDeg(2 * rings) * moistureChange);
+
+/** Coefficient of eq. 13-2 out of a shrinkage (%): eq. 13-3 from 10 % moisture. It reproduces table 13-5 to a digit. */
+export const coefficientFromShrinkage = (shrinkage: number): number => shrinkage / (3000 - 20 * shrinkage);
+
+/** What is known of a wood's movement in one direction; either may be missing from the tables. */
+export interface Movement {
+  /** Change per percent of moisture. */
+  readonly coefficient: number | undefined;
+  /** Percent, green to ovendry. */
+  readonly shrinkage: number | undefined;
+}
+
+/** A species' movement in the direction at an angle to the rings' tangent (0 tangential, 90 radial). */
+export const movementOf = (
+  { coefficient, shrinkage }: Pick<Species, "coefficient" | "shrinkage">,
+  angle: number,
+): Movement => ({
+  coefficient: coefficient && acrossRings(coefficient, angle),
+  shrinkage: shrinkage && acrossRings(shrinkage, angle),
+});
+
+/** How sizes follow moisture. */
+export interface MovementLaw {
+  readonly equation: "13-2" | "13-3";
+  /** False where a moisture lies outside what the equation was published for: the figures are then a guide only. */
+  readonly valid: boolean;
+  /** Change of a size (mm) that was taken at one moisture when the wood comes to another (%). mm. */
+  readonly change: (size: number, from: number, to: number) => number;
+}
+
+/**
+ * The one law for all the moistures that are to be compared, so that no step shows where one equation ends: eq. 13-2
+ * within 6 … 14 %, eq. 13-3 where any lies outside; whichever is known where the other is not; nothing where neither is.
+ */
+export function movementLaw(movement: Movement, moistures: readonly number[]): MovementLaw | undefined {
+  const { coefficient, shrinkage } = movement;
+  const constant = moistures.every((m) => m >= CONSTANT_FROM && m <= CONSTANT_TO);
+  if (coefficient !== undefined && (constant || shrinkage === undefined))
+    return { equation: "13-2", valid: constant, change: constantChange(coefficient) };
+  if (shrinkage === undefined) return undefined;
+  const valid = moistures.every((m) => m <= FIBRE_SATURATION);
+  return { equation: "13-3", valid, change: shrinkageChange(shrinkage) };
+}
+
+/** @see Wood Handbook, eq. 13-2: ΔD = D·C·(M₂ − M₁) */
+const constantChange =
+  (coefficient: number) =>
+  (size: number, from: number, to: number): number =>
+    size * coefficient * (to - from);
+
+/** @see Wood Handbook, eq. 13-3: ΔD = D·(M₂ − M₁)/(3000/S − 30 + M₁), neither moisture above 30 % */
+const shrinkageChange =
+  (shrinkage: number) =>
+  (size: number, from: number, to: number): number => {
+    const [start, end] = [Math.min(from, FIBRE_SATURATION), Math.min(to, FIBRE_SATURATION)];
+    return (size * (end - start)) / ((FIBRE_SATURATION * 100) / shrinkage - FIBRE_SATURATION + start);
+  };
