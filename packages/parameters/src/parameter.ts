@@ -103,8 +103,9 @@ function numberRow<V>(quantity: Quantity, spec: NumberSpec, rest: Partial<Number
 }
 
 const withDefault = (quantity: Quantity) => (spec: Defaulted) => numberRow<number>(quantity, spec, {});
-const solvedWhenAuto = (quantity: Quantity) => (spec: NumberSpec & { readonly auto: string; readonly default?: number }) =>
-  numberRow<number | "auto">(quantity, spec, { default: spec.default ?? "auto" });
+const solvedWhenAuto =
+  (quantity: Quantity) => (spec: NumberSpec & { readonly auto: string; readonly default?: number }) =>
+    numberRow<number | "auto">(quantity, spec, { default: spec.default ?? "auto" });
 const onceMeasured = (quantity: Quantity) => (spec: NumberSpec) =>
   numberRow<number | undefined>(quantity, spec, { unset: true });
 
@@ -123,7 +124,9 @@ export const measuredAngle = onceMeasured("angle");
 export const requiredLength = (spec: NumberSpec): NumberRow<number> => numberRow("length", spec, { required: true });
 
 /** One word out of `choices`; the first is not special, the default is named. */
-export const choice = <const V extends string>(spec: Told & { choices: readonly V[]; default: NoInfer<V> }): ChoiceRow<V> => ({
+export const choice = <const V extends string>(
+  spec: Told & { choices: readonly V[]; default: NoInfer<V> },
+): ChoiceRow<V> => ({
   kind: "choice",
   ...spec,
 });
@@ -157,7 +160,8 @@ function faultsOf(row: Row): string[] {
   if (row.kind === "choice" && !row.choices.includes(row.default)) faults.push("default is not a choice");
   if (row.kind === "text" && row.default.length > row.maxLength) faults.push("default is too long");
   if (row.kind !== "number") return faults;
-  if (!(Number.isFinite(row.min) && Number.isFinite(row.max) && row.min < row.max)) faults.push("limits are not ordered");
+  if (!(Number.isFinite(row.min) && Number.isFinite(row.max) && row.min < row.max))
+    faults.push("limits are not ordered");
   if (!(row.step > 0)) faults.push("step is not positive");
   if (typeof row.default === "number" && !(row.default >= row.min && row.default <= row.max))
     faults.push(`default ${row.default} is outside ${row.min} … ${row.max}`);

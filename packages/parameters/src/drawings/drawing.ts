@@ -8,7 +8,13 @@ export type Entry =
   | { readonly kind: "outline"; readonly work: Work; readonly outline: Outline }
   | { readonly kind: "circle"; readonly work: Work; readonly circle: Circle }
   | { readonly kind: "path"; readonly work: Work; readonly segments: readonly Segment[] }
-  | { readonly kind: "note"; readonly work: "NOTE"; readonly at: Point; readonly text: string; readonly height: number };
+  | {
+      readonly kind: "note";
+      readonly work: "NOTE";
+      readonly at: Point;
+      readonly text: string;
+      readonly height: number;
+    };
 
 /** A flat drawing in millimetres, its lower left corner at or right and above of the origin. */
 export interface Drawing {

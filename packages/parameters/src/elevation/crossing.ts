@@ -1,6 +1,6 @@
 // Where exact segments meet: lines and arcs, in closed form.
 import { atan2Deg } from "../trig.ts";
-import { type Arc, distance, type Line, type Point, pointAlong, point, SAME_POINT, type Segment } from "./outline.ts";
+import { type Arc, distance, type Line, type Point, point, pointAlong, SAME_POINT, type Segment } from "./outline.ts";
 
 /** Shares of two segments at which they meet. */
 export interface Crossing {

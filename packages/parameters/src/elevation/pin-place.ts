@@ -36,7 +36,12 @@ export interface Surroundings {
   readonly wedgeLength: number;
 }
 
-export function pinMargins(design: Design, { frame, top, wedgeLength }: Surroundings, ramp: Ramp, pin: PinPlace): PinMargins {
+export function pinMargins(
+  design: Design,
+  { frame, top, wedgeLength }: Surroundings,
+  ramp: Ramp,
+  pin: PinPlace,
+): PinMargins {
   const hole = pinHole(design, pin.centre).radius;
   const covered = pinHalfCover(design);
   return {

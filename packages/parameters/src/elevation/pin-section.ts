@@ -1,6 +1,7 @@
 // The cross pin across its length: flatted (half round above, square below) or round, in the plane's frame.
 import type { Design } from "../table/index.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
+import type { Elevation } from "./elevation.ts";
 import { arc, circleOutline, line, type Outline, type Point, point } from "./outline.ts";
 
 /**
@@ -23,3 +24,10 @@ export function pinSection({ pin, bed, wedge }: Design, centre: Point): Outline 
 /** Radius that the pin sweeps when it turns: its corner's for a flatted one, half the diameter for a round one. mm. */
 export const pinSweepRadius = ({ pin }: Design): number =>
   pin.section === "flatted" ? Math.hypot(pin.diameter / 2, pin.diameter / 2) : pin.diameter / 2;
+
+/** z of the pin's shoulders and of its tenons' ends. mm. */
+export function pinLengths({ design, widths }: Elevation): { shoulder: number; end: number } {
+  const { tenonLength, endClearance } = design.pin;
+  const shoulder = widths.core / 2 - endClearance;
+  return { shoulder, end: shoulder + (tenonLength === "auto" ? widths.cheek + endClearance : tenonLength) };
+}

@@ -10,7 +10,13 @@ export interface Ramp {
   /** Where the ramp meets the trued sole. */
   readonly foot: Point;
   /** Radius of the curve, and where it begins, ends and has its centre; absent for a straight ramp. */
-  readonly curve?: { readonly radius: number; readonly begin: Point; readonly end: Point; readonly centre: Point; readonly exitAngle: number };
+  readonly curve?: {
+    readonly radius: number;
+    readonly begin: Point;
+    readonly end: Point;
+    readonly centre: Point;
+    readonly exitAngle: number;
+  };
 }
 
 /** Straight ramps stop here: common practice, a steeper bed leaves their throat too narrow. */
@@ -53,7 +59,8 @@ export function rampPath(ramp: Ramp, from: number, to: number): Segment[] {
   const low = point(foot.x - from * cotDeg(angle), from);
   if (!curve) return [line(low, point(foot.x - to * cotDeg(angle), to))];
   const path: Segment[] = [line(low, curve.begin), arc(curve.begin, curve.end, curve.centre)];
-  if (to > curve.end.y) path.push(line(curve.end, point(curve.end.x - (to - curve.end.y) * cotDeg(curve.exitAngle), to)));
+  if (to > curve.end.y)
+    path.push(line(curve.end, point(curve.end.x - (to - curve.end.y) * cotDeg(curve.exitAngle), to)));
   return path;
 }
 

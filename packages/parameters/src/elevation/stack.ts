@@ -89,7 +89,10 @@ export function stackSurface(design: Design, length: number): Segment[] {
     point(tip, c + wedge.tip),
     point(tip + length, c + wedgeThickness(design, tip + length)),
   ];
-  return corners.slice(1).map((to, i) => line(corners[i]!, to)).filter((s) => s.from.x !== s.to.x || s.from.y !== s.to.y);
+  return corners
+    .slice(1)
+    .map((to, i) => line(corners[i]!, to))
+    .filter((s) => s.from.x !== s.to.x || s.from.y !== s.to.y);
 }
 
 /** The iron from the side, bevel down, counter-clockwise from its cutting edge. */

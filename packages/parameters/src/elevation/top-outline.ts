@@ -68,7 +68,8 @@ export const distanceToChain = (p: Point, chain: readonly Segment[]): number =>
 export function distanceToSegment(p: Point, s: Segment): number {
   const ends = Math.min(distance(p, s.from), distance(p, s.to));
   if (s.kind === "arc") {
-    const beside = (q: Point, r: Point) => (q.x - s.centre.x) * (r.y - s.centre.y) - (q.y - s.centre.y) * (r.x - s.centre.x);
+    const beside = (q: Point, r: Point) =>
+      (q.x - s.centre.x) * (r.y - s.centre.y) - (q.y - s.centre.y) * (r.x - s.centre.x);
     const [first, last] = s.sweep > 0 ? [s.from, s.to] : [s.to, s.from];
     const over = Math.abs(s.sweep) <= 180 && beside(first, p) >= 0 && beside(p, last) >= 0;
     return over ? Math.abs(distance(p, s.centre) - s.radius) : ends;

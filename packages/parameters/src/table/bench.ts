@@ -6,9 +6,24 @@ const ENGINEERING = "engineering estimate, no published table";
 const SHOP = "the maker's own shop";
 
 export const wood = {
-  body: text({ default: "beech, american", maxLength: 60, help: "Species of the body, as the wood table names it.", source: HANDBOOK }),
-  pin: text({ default: "same", maxLength: 60, help: "Species of the cross pin; `same` for the body's.", source: HANDBOOK }),
-  wedge: text({ default: "same", maxLength: 60, help: "Species of the wedge; `same` for the body's.", source: HANDBOOK }),
+  body: text({
+    default: "beech, american",
+    maxLength: 60,
+    help: "Species of the body, as the wood table names it.",
+    source: HANDBOOK,
+  }),
+  pin: text({
+    default: "same",
+    maxLength: 60,
+    help: "Species of the cross pin; `same` for the body's.",
+    source: HANDBOOK,
+  }),
+  wedge: text({
+    default: "same",
+    maxLength: 60,
+    help: "Species of the wedge; `same` for the body's.",
+    source: HANDBOOK,
+  }),
   rings: angle({
     default: 20,
     min: 0,
@@ -18,34 +33,100 @@ export const wood = {
     source: "common practice, no published source: rift or flat sawn reads smoother on the sole",
   }),
   driest: {
-    temperature: temperature({ default: 21, min: -20, max: 50, help: "Shop's temperature on its driest days.", source: SHOP }),
-    humidity: humidity({ default: 30, min: 1, max: 99, help: "Shop's relative humidity on its driest days.", source: SHOP }),
+    temperature: temperature({
+      default: 21,
+      min: -20,
+      max: 50,
+      help: "Shop's temperature on its driest days.",
+      source: SHOP,
+    }),
+    humidity: humidity({
+      default: 30,
+      min: 1,
+      max: 99,
+      help: "Shop's relative humidity on its driest days.",
+      source: SHOP,
+    }),
   },
   dampest: {
-    temperature: temperature({ default: 21, min: -20, max: 50, help: "Shop's temperature on its dampest days.", source: SHOP }),
-    humidity: humidity({ default: 65, min: 1, max: 99, help: "Shop's relative humidity on its dampest days.", source: SHOP }),
+    temperature: temperature({
+      default: 21,
+      min: -20,
+      max: 50,
+      help: "Shop's temperature on its dampest days.",
+      source: SHOP,
+    }),
+    humidity: humidity({
+      default: 65,
+      min: 1,
+      max: 99,
+      help: "Shop's relative humidity on its dampest days.",
+      source: SHOP,
+    }),
   },
 };
 
 export const hold = {
-  forcePerMm: forcePerLength({ default: 5, min: 0.1, max: 60, help: "Cutting force per mm of edge in a fine shaving.", source: ENGINEERING }),
-  catchPerMm: forcePerLength({ default: 15, min: 0.1, max: 120, help: "Cutting force per mm of edge when the iron catches.", source: ENGINEERING }),
+  forcePerMm: forcePerLength({
+    default: 5,
+    min: 0.1,
+    max: 60,
+    help: "Cutting force per mm of edge in a fine shaving.",
+    source: ENGINEERING,
+  }),
+  catchPerMm: forcePerLength({
+    default: 15,
+    min: 0.1,
+    max: 120,
+    help: "Cutting force per mm of edge when the iron catches.",
+    source: ENGINEERING,
+  }),
   friction: {
-    steel: ratio({ default: 0.25, min: 0.02, max: 1, help: "Friction, wood on the iron or cap iron.", source: ENGINEERING }),
+    steel: ratio({
+      default: 0.25,
+      min: 0.02,
+      max: 1,
+      help: "Friction, wood on the iron or cap iron.",
+      source: ENGINEERING,
+    }),
     steelLow: ratio({ default: 0.15, min: 0.02, max: 1, help: "The same at its lowest.", source: ENGINEERING }),
     steelHigh: ratio({ default: 0.4, min: 0.02, max: 1, help: "The same at its highest.", source: ENGINEERING }),
     wood: ratio({ default: 0.35, min: 0.02, max: 1, help: "Friction, wood on wood.", source: ENGINEERING }),
     woodLow: ratio({ default: 0.25, min: 0.02, max: 1, help: "The same at its lowest.", source: ENGINEERING }),
     woodHigh: ratio({ default: 0.5, min: 0.02, max: 1, help: "The same at its highest.", source: ENGINEERING }),
   },
-  safety: ratio({ default: 3, min: 1, max: 20, step: 0.5, help: "Factor of safety on the handbook's average strengths.", source: ENGINEERING }),
+  safety: ratio({
+    default: 3,
+    min: 1,
+    max: 20,
+    step: 0.5,
+    help: "Factor of safety on the handbook's average strengths.",
+    source: ENGINEERING,
+  }),
 };
 
 export const shop = {
   kerf: length({ default: 3.2, min: 0.2, max: 8, help: "Width of the saw's cut.", source: SHOP }),
-  millingAllowance: length({ default: 1.5, min: 0, max: 10, help: "Wood left on each face that is still to be surfaced.", source: SHOP }),
-  jointingPass: length({ default: 0.8, min: 0, max: 5, help: "What one pass takes off a freshly sawn face of the billet.", source: SHOP }),
-  paper: choice({ choices: ["A4", "Letter", "A3", "Tabloid"], default: "A4", help: "Paper that the 1:1 sheets are tiled to.", source: SHOP }),
+  millingAllowance: length({
+    default: 1.5,
+    min: 0,
+    max: 10,
+    help: "Wood left on each face that is still to be surfaced.",
+    source: SHOP,
+  }),
+  jointingPass: length({
+    default: 0.8,
+    min: 0,
+    max: 5,
+    help: "What one pass takes off a freshly sawn face of the billet.",
+    source: SHOP,
+  }),
+  paper: choice({
+    choices: ["A4", "Letter", "A3", "Tabloid"],
+    default: "A4",
+    help: "Paper that the 1:1 sheets are tiled to.",
+    source: SHOP,
+  }),
   smallestFraction: choice({
     choices: ["1/8", "1/16", "1/32", "1/64"],
     default: "1/64",
@@ -73,10 +154,30 @@ export const billet = {
 };
 
 function lengthOrNone(help: string) {
-  return length({ default: 0, min: 0, max: 3000, step: 1, help: `${help} 0 when it is still to be bought.`, source: "measured on the maker's billet" });
+  return length({
+    default: 0,
+    min: 0,
+    max: 3000,
+    step: 1,
+    help: `${help} 0 when it is still to be bought.`,
+    source: "measured on the maker's billet",
+  });
 }
 
 export const jigs = {
-  clearance: length({ default: 0.2, min: 0, max: 1.5, step: 0.05, help: "Gap left all round between a jig and what it fits.", source: "printer's own allowance, read off the fit test" }),
-  bush: length({ default: 0, min: 0, max: 60, help: "Outside diameter of the router's guide bush; 0 for a bearing the cutter's size.", source: SHOP }),
+  clearance: length({
+    default: 0.2,
+    min: 0,
+    max: 1.5,
+    step: 0.05,
+    help: "Gap left all round between a jig and what it fits.",
+    source: "printer's own allowance, read off the fit test",
+  }),
+  bush: length({
+    default: 0,
+    min: 0,
+    max: 60,
+    help: "Outside diameter of the router's guide bush; 0 for a bearing the cutter's size.",
+    source: SHOP,
+  }),
 };

@@ -4,7 +4,14 @@ import { angle, angleOrAuto, choice, length, lengthOrAuto } from "../parameter.t
 const TRADE = "common practice, no published source";
 
 export const body = {
-  length: length({ default: 230, min: 60, max: 900, step: 1, help: "Finished length of the plane, toe to heel.", source: TRADE }),
+  length: length({
+    default: 230,
+    min: 60,
+    max: 900,
+    step: 1,
+    help: "Finished length of the plane, toe to heel.",
+    source: TRADE,
+  }),
   height: length({
     default: 58,
     min: 20,
@@ -12,7 +19,13 @@ export const body = {
     help: "Finished height, trued sole to the highest point of the top.",
     source: TRADE,
   }),
-  cheek: length({ default: 8, min: 2, max: 40, help: "Finished thickness of each cheek; 8 mm (5/16 in) or more is usual.", source: TRADE }),
+  cheek: length({
+    default: 8,
+    min: 2,
+    max: 40,
+    help: "Finished thickness of each cheek; 8 mm (5/16 in) or more is usual.",
+    source: TRADE,
+  }),
   sideClearance: length({
     default: 1.6,
     min: 0.1,
@@ -82,8 +95,20 @@ export const ramp = {
     help: "Ramp in one straight cut, or a straight wear and a curve; auto takes the straight one up to a 50 bed.",
     source: TRADE,
   }),
-  wearAngle: angle({ default: 75, min: 50, max: 88, help: "Curved ramp: angle of the straight wear, from the sole.", source: TRADE }),
-  wearHeight: length({ default: 6, min: 0.5, max: 40, help: "Curved ramp: height of the wear over the trued sole.", source: TRADE }),
+  wearAngle: angle({
+    default: 75,
+    min: 50,
+    max: 88,
+    help: "Curved ramp: angle of the straight wear, from the sole.",
+    source: TRADE,
+  }),
+  wearHeight: length({
+    default: 6,
+    min: 0.5,
+    max: 40,
+    help: "Curved ramp: height of the wear over the trued sole.",
+    source: TRADE,
+  }),
   exitAngle: angle({
     default: 45,
     min: 20,

@@ -9,11 +9,19 @@ export const TABLE = soundTable({
   name: text({
     default: "plane",
     maxLength: 60,
-    pattern: { regex: /^[A-Za-z0-9][A-Za-z0-9._-]*$/, words: "letters, digits, dots, dashes and underscores, beginning with a letter or digit" },
+    pattern: {
+      regex: /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
+      words: "letters, digits, dots, dashes and underscores, beginning with a letter or digit",
+    },
     help: "Name of the plane; its pack's folder is called by it.",
     source: "maker's choice",
   }),
-  units: choice({ choices: ["mm", "in"], default: "mm", help: "Unit of every length in the file that does not carry its own.", source: "maker's choice" }),
+  units: choice({
+    choices: ["mm", "in"],
+    default: "mm",
+    help: "Unit of every length in the file that does not carry its own.",
+    source: "maker's choice",
+  }),
   stage: choice({
     choices: ["blank", "glued", "trued"],
     default: "blank",
@@ -41,6 +49,5 @@ export const TABLE = soundTable({
 /** What a maker asked for, every default filled in, every `auto` still standing. Lengths mm, angles degrees. */
 export type Design = ValueOf<typeof TABLE>;
 
-export { isRow, rowsOf } from "../parameter.ts";
 export type { ChoiceRow, NumberRow, Quantity, Row, Section, TextRow } from "../parameter.ts";
-export { UNIT_OF } from "../parameter.ts";
+export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";

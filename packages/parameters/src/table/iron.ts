@@ -30,7 +30,13 @@ export const capIron = {
     help: "Thickness of the cap iron where the wedge bears on it; 0 for a single iron, which needs no recess.",
     source: CALIPER,
   }),
-  hump: length({ default: 1, min: 0, max: 10, help: "How far the cap iron's hump near the edge stands over its own thickness.", source: CALIPER }),
+  hump: length({
+    default: 1,
+    min: 0,
+    max: 10,
+    help: "How far the cap iron's hump near the edge stands over its own thickness.",
+    source: CALIPER,
+  }),
   humpEnd: length({
     default: 18,
     min: 2,
@@ -47,8 +53,20 @@ export const capIron = {
     source: "common practice, no published source",
   }),
   screwHead: {
-    diameter: length({ default: 16, min: 0, max: 40, help: "Diameter of the cap iron screw's head, which stands out behind the iron; 0 for none.", source: CALIPER }),
-    height: length({ default: 3.4, min: 0, max: 12, help: "How far the screw's head stands out of the iron's back.", source: CALIPER }),
+    diameter: length({
+      default: 16,
+      min: 0,
+      max: 40,
+      help: "Diameter of the cap iron screw's head, which stands out behind the iron; 0 for none.",
+      source: CALIPER,
+    }),
+    height: length({
+      default: 3.4,
+      min: 0,
+      max: 12,
+      help: "How far the screw's head stands out of the iron's back.",
+      source: CALIPER,
+    }),
     fromEdge: length({
       default: 48,
       min: 5,

@@ -1,0 +1,175 @@
+// Outlines of the wooden parts and of the throat at each stage, counter-clockwise, all cut from the same chains.
+import type { Design } from "../table/index.ts";
+import { splitAtFirstMeeting } from "./crossing.ts";
+import type { Elevation } from "./elevation.ts";
+import { bedXAt } from "./frame.ts";
+import {
+  type Circle,
+  circleOutline,
+  distance,
+  line,
+  type Outline,
+  point,
+  reversed,
+  SAME_POINT,
+  type Segment,
+  type Shape,
+} from "./outline.ts";
+import { rampPath } from "./ramp.ts";
+import { flatTop } from "./top-outline.ts";
+
+/** State of the work: blank (allowance and trims in place), glued (trimmed to length), trued (finished). */
+export type Stage = Design["stage"];
+
+/** What a stage leaves standing: height of the sole, ends of cheeks and blocks, and the top from heel to toe. */
+export interface Stock {
+  readonly sole: number;
+  readonly toe: number;
+  readonly heel: number;
+  readonly blockToe: number;
+  readonly blockHeel: number;
+  readonly top: readonly Segment[];
+}
+
+export function stockAt({ design, topChain, cuts }: Elevation, stage: Stage): Stock {
+  const { length, height, trim } = design.body;
+  const sole = stage === "trued" ? 0 : -design.sole.allowance;
+  const over = stage === "blank" ? trim / 2 : 0;
+  const [setToe, setHeel] = stage === "blank" ? [cuts.setInToe, cuts.setInHeel] : [0, 0];
+  return {
+    sole,
+    toe: -over,
+    heel: length + over,
+    blockToe: setToe - over,
+    blockHeel: length + over - setHeel,
+    top: stage === "trued" ? topChain : flatTop(-over, length + over, height),
+  };
+}
+
+/** The core's two blocks and the throat between them, each with its top's chain where it has one. */
+export interface Blocks {
+  readonly front: Outline;
+  readonly bed: Outline;
+  readonly throat: Outline;
+  /** Chains that make them up, for the solids: ramp upward, bed upward (chamfer first), tops from heel to toe. */
+  readonly rampChain: readonly Segment[];
+  readonly bedChain: readonly Segment[];
+  readonly topOverBed: readonly Segment[];
+  readonly topOverThroat: readonly Segment[];
+  readonly topOverFront: readonly Segment[];
+}
+
+/**
+ * Front block, bed block and throat at a stage.
+ * @throws Error (our bug) where ramp or bed miss the top; the checks stop such a design before.
+ */
+export function blocksAt(plane: Elevation, stage: Stage): Blocks {
+  const stock = stockAt(plane, stage);
+  const { height } = plane.design.body;
+  const ramp = meet(rampPath(plane.ramp, stock.sole, 2 * height), stock.top, "ramp");
+  const bed = meet(bedPath(plane, stock.sole, 2 * height), stock.top, "bed");
+  const overBed = meet(stock.top, bed.before, "top over the bed");
+  const overThroat = meet(overBed.after, ramp.before, "top over the throat");
+  const topOverBed = pinned(overBed.before, undefined, bed.at);
+  const topOverThroat = pinned(overThroat.before, bed.at, ramp.at);
+  const topOverFront = pinned(overThroat.after, ramp.at, undefined);
+  const bedTop = cutAtEnds(topOverBed, stock.blockHeel, "heel");
+  const frontTop = cutAtEnds(topOverFront, stock.blockToe, "toe");
+  const [bedFoot, rampFoot] = [bed.before[0]!.from, ramp.before[0]!.from];
+  return {
+    front: closed([
+      line(point(stock.blockToe, stock.sole), rampFoot),
+      ...ramp.before,
+      ...frontTop,
+      line(frontTop.at(-1)!.to, point(stock.blockToe, stock.sole)),
+    ]),
+    bed: closed([
+      line(bedFoot, point(stock.blockHeel, stock.sole)),
+      line(point(stock.blockHeel, stock.sole), bedTop[0]!.from),
+      ...bedTop,
+      ...reversed(bed.before),
+    ]),
+    throat: closed([line(rampFoot, bedFoot), ...bed.before, ...topOverThroat, ...reversed(ramp.before)]),
+    rampChain: ramp.before,
+    bedChain: bed.before,
+    topOverBed: bedTop,
+    topOverThroat,
+    topOverFront: frontTop,
+  };
+}
+
+/** The bed from the sole upward: what is left of the feather chamfer stands square, then the bed's line. */
+function bedPath({ design, frame }: Elevation, sole: number, to: number): Segment[] {
+  const chamferTop = design.bed.featherChamfer - design.sole.allowance;
+  const at = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
+  if (chamferTop - sole < SAME_POINT) return [line(at(sole), at(to))];
+  const shoulder = at(chamferTop);
+  return [line(point(shoulder.x, sole), shoulder), line(shoulder, at(to))];
+}
+
+function meet(chain: readonly Segment[], other: readonly Segment[], what: string) {
+  const met = splitAtFirstMeeting(chain, other);
+  if (!met) throw new Error(`the ${what} does not come out of the top`);
+  return met;
+}
+
+/** A chain with its ends laid on points found elsewhere, so that neighbours share them to the last bit. */
+function pinned(
+  chain: readonly Segment[],
+  first: Segment["from"] | undefined,
+  last: Segment["to"] | undefined,
+): Segment[] {
+  return chain.map((s, i) => ({
+    ...s,
+    ...(i === 0 && first ? { from: first } : {}),
+    ...(i === chain.length - 1 && last ? { to: last } : {}),
+  }));
+}
+
+/** A flat top shortened to where its block ends; an arched one is only met when the ends are trimmed. */
+function cutAtEnds(chain: readonly Segment[], x: number, end: "toe" | "heel"): Segment[] {
+  return chain.map((s, i) => {
+    if (s.kind === "arc") return s;
+    if (end === "heel" && i === 0) return line(point(x, s.from.y), s.to);
+    return end === "toe" && i === chain.length - 1 ? line(s.from, point(x, s.to.y)) : s;
+  });
+}
+
+const closed = (segments: readonly Segment[]): Outline => segments.filter((s) => distance(s.from, s.to) > SAME_POINT);
+
+/** A cheek from the side with its holes: the pin's, and the pegs' while the waste that holds them is there. */
+export function cheekShape(plane: Elevation, stage: Stage): Shape {
+  const { toe, heel, sole, top } = stockAt(plane, stage);
+  const [first, last] = [top[0]!.from, top.at(-1)!.to];
+  const boundary = closed([
+    line(point(toe, sole), point(heel, sole)),
+    line(point(heel, sole), first),
+    ...top,
+    line(last, point(toe, sole)),
+  ]);
+  return { boundary, holes: [], circles: [plane.pinHole, ...(stage === "blank" ? pegHoles(plane) : [])] };
+}
+
+/** Wood wanted round a peg, mm: less splits out when the peg is driven. */
+export const ROUND_A_PEG = 1.5;
+
+/** Peg holes: in the middle of the waste at each end of the blocks; two stand high and low. */
+export function pegHoles(plane: Elevation): Circle[] {
+  const { design } = plane;
+  const { toe, heel, blockToe, blockHeel, sole } = stockAt(plane, "blank");
+  const fit = Math.max(blockToe - toe, 0);
+  const { diameter, perEnd } = design.pegs;
+  const rise = design.body.height - sole;
+  const heights = perEnd === 1 ? [0.5] : perEnd === 2 ? [0.25, 0.75] : [];
+  const ends = [(toe + fit) / 2, (heel - Math.max(heel - blockHeel, 0) + design.body.length) / 2];
+  return ends.flatMap((x) => heights.map((share) => ({ centre: point(x, sole + share * rise), radius: diameter / 2 })));
+}
+
+/** Width of waste at each block's end that pegs must fit into, mm. */
+export const pegWaste = (plane: Elevation): number => {
+  const { blockToe, blockHeel } = stockAt(plane, "blank");
+  return Math.min(-blockToe, blockHeel - plane.design.body.length);
+};
+
+/** Outline of a round hole. */
+export const holeOutline = (hole: Circle): Outline => circleOutline(hole);

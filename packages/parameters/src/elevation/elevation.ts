@@ -1,0 +1,147 @@
+// From a design to the plane seen from the side: one pure function. Nothing given is ever clamped; the checks judge it.
+import type { Design } from "../table/index.ts";
+import { cotDeg, sinDeg } from "../trig.ts";
+import { splitAtFirstMeeting } from "./crossing.ts";
+import { bedXAt, type Frame, fromIron } from "./frame.ts";
+import { type Circle, line, type Outline, type Point, point, type Segment } from "./outline.ts";
+import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-place.ts";
+import { pinSection, pinSweepRadius } from "./pin-section.ts";
+import { distanceToRamp, type Ramp, rampPath } from "./ramp.ts";
+import { type Recess, recessOf } from "./recess.ts";
+import { bedLineMeets, ironOutline, type PinPlace, pinHole, stackSurface, wedgeLength, wedgeOutline } from "./stack.ts";
+import { throatWidths, worstNarrowing } from "./throat.ts";
+import { finishedTop, type Top, topOf } from "./top-outline.ts";
+import { type CoreCuts, coreCuts, type Widths, widthsOf } from "./widths.ts";
+
+export interface Elevation {
+  readonly design: Design;
+  readonly frame: Frame;
+  readonly widths: Widths;
+  readonly cuts: CoreCuts;
+  readonly top: Top;
+  /** The finished top, heel to toe. */
+  readonly topChain: readonly Segment[];
+  readonly ramp: Ramp;
+  readonly pin: PinPlace;
+  readonly pinMargins: PinMargins;
+  readonly pinToRampTurning: number;
+  readonly pinHole: Circle;
+  readonly pinSection: Outline;
+  readonly wedgeLength: number;
+  readonly wedge: Outline;
+  readonly iron: Outline;
+  readonly recess: Recess | undefined;
+  /** s up the iron at which the bed comes out of the finished top. */
+  readonly bedTopS: number;
+  readonly throat: { readonly by: number; readonly left: number; readonly at: Point };
+  readonly points: Points;
+}
+
+/** Named places on the elevation, mm in the plane's frame. */
+export interface Points {
+  readonly edge: Point;
+  readonly rampFoot: Point;
+  readonly bedFoot: Point;
+  readonly rampTip: Point;
+  readonly bedTip: Point;
+  readonly bedChamfer: Point;
+  readonly rampTop: Point;
+  readonly bedTop: Point;
+  readonly pinCentre: Point;
+  readonly wedgeTip: Point;
+  readonly crown: Point;
+  readonly recessLow: Point;
+  readonly bevelHeel: Point;
+  readonly throatNarrowest: Point;
+  readonly toe: Point;
+  readonly heel: Point;
+}
+
+/**
+ * The whole elevation of a design.
+ * @see plane geometry: every definition and formula is told beside its figure in `figures`.
+ */
+export function elevation(design: Design): Elevation {
+  const frame = frameOf(design);
+  const top = topOf(design, bedXAt(frame, design.iron.thickness, design.body.height / 2));
+  const topChain = finishedTop(top);
+  const length = wedgeLength(design, frame, topChain);
+  const around = { frame, top: topChain, wedgeLength: length };
+  const { pin, ramp } = placePinAndRamp(design, around);
+  const bedTopS = bedLineMeets(design, frame, topChain, -design.iron.thickness);
+  const recess = recessOf(design);
+  const tips = tipsOf(design, frame, ramp);
+  const rampChain = upTo(rampPath(ramp, 0, 2 * design.body.height), topChain);
+  const stack = stackSurface(design, length).map(({ from, to }) =>
+    line(fromIron(frame, from.x, from.y), fromIron(frame, to.x, to.y)),
+  );
+  const throat = worstNarrowing(
+    throatWidths(rampChain, stack, { centre: pin.centre, radius: design.pin.diameter / 2 }),
+  );
+  return {
+    design,
+    frame,
+    widths: widthsOf(design),
+    cuts: coreCuts(design, ramp.angle, tips.rampTip.x, tips.bedTip.x),
+    top,
+    topChain,
+    ramp,
+    pin,
+    pinMargins: pinMargins(design, around, ramp, pin),
+    pinToRampTurning: distanceToRamp(ramp, pin.centre) - pinSweepRadius(design),
+    pinHole: pinHole(design, pin.centre),
+    pinSection: pinSection(design, pin.centre),
+    wedgeLength: length,
+    wedge: wedgeOutline(design, frame, length),
+    iron: ironOutline(design, frame),
+    recess,
+    bedTopS,
+    throat,
+    points: {
+      ...tips,
+      edge: point(frame.mouthX, 0),
+      rampFoot: ramp.foot,
+      bedFoot: point(bedXAt(frame, design.iron.thickness, 0), 0),
+      rampTop: rampChain.at(-1)!.to,
+      bedTop: fromIron(frame, bedTopS, -design.iron.thickness),
+      pinCentre: pin.centre,
+      wedgeTip: fromIron(frame, design.wedge.tipFromEdge, design.capIron.thickness),
+      crown: point(top.crownX, top.height),
+      recessLow: fromIron(frame, recess?.low ?? bedTopS, -design.iron.thickness),
+      bevelHeel: fromIron(frame, design.iron.thickness * cotDeg(design.iron.bevel), -design.iron.thickness),
+      throatNarrowest: throat.at,
+      toe: point(0, 0),
+      heel: point(design.body.length, 0),
+    },
+  };
+}
+
+/** Mouth a third from the toe unless told otherwise: common practice, no published source. */
+const MOUTH_SHARE = 1 / 3;
+
+function frameOf({ mouth, body, bed }: Design): Frame {
+  const mouthX = mouth.fromToe === "auto" ? body.length * MOUTH_SHARE : mouth.fromToe;
+  return { mouthX, bedAngle: bed.angle };
+}
+
+/** The blocks' tips on the blank's sole; the bed's as it is before the feather chamfer, and where the chamfer ends. */
+function tipsOf({ iron, sole, bed }: Design, frame: Frame, ramp: Ramp) {
+  const low = -sole.allowance;
+  const chamferTop = low + bed.featherChamfer;
+  return {
+    rampTip: point(ramp.foot.x - low * cotDeg(ramp.angle), low),
+    bedTip: point(bedXAt(frame, iron.thickness, low), low),
+    bedChamfer: point(bedXAt(frame, iron.thickness, chamferTop), chamferTop),
+  };
+}
+
+/** A chain as far as it first meets another; whole where it does not. */
+const upTo = (chain: readonly Segment[], other: readonly Segment[]): readonly Segment[] =>
+  splitAtFirstMeeting(chain, other)?.before ?? chain;
+
+/** How far the mouth opens for each mm taken off the sole, at the trued sole: cot β + cot ρ. */
+export const mouthGrowth = ({ frame, ramp }: Pick<Elevation, "frame" | "ramp">): number =>
+  cotDeg(frame.bedAngle) + cotDeg(ramp.angle);
+
+/** Length of the bed's line on the sole that the iron takes up: t / sin β, mm. */
+export const ironOnSole = ({ design, frame }: Elevation): number => design.iron.thickness / sinDeg(frame.bedAngle);

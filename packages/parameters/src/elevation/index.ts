@@ -1,0 +1,8 @@
+// Door: the plane from the side.
+export { type Blocks, blocksAt, cheekShape, pegHoles, pegWaste, type Stage, stockAt } from "./blocks.ts";
+export { type Elevation, elevation, mouthGrowth, type Points } from "./elevation.ts";
+export { FIGURES, type Figure, type FigureKey, type FigureRow, figure, figuresOf } from "./figures.ts";
+export { fromIron, toIron } from "./frame.ts";
+export * from "./outline.ts";
+export * from "./place.ts";
+export { recessEdge } from "./recess.ts";
