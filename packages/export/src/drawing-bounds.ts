@@ -1,6 +1,7 @@
 // How far a drawing reaches: exact for lines, arcs and circles; a note counts by the point that it stands at.
+
+import type { Drawing, Entry } from "@lamplane/parameters/drawings";
 import { boundsOf, type Point, point, type Segment } from "@lamplane/parameters/elevation";
-import type { Drawing, Entry } from "@lamplane/parameters/solids";
 import { atan2Deg } from "@lamplane/parameters/trig";
 
 /** Smallest upright box about everything drawn, mm. A drawing without entries is our bug. */

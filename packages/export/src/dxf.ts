@@ -1,6 +1,14 @@
 // A drawing to DXF: lines stay lines, arcs stay arcs and circles stay circles; every number is rounded before it is written.
-import { type Arc, type Outline, type Point, pointAlong, type Segment, samePoint } from "@lamplane/parameters/elevation";
-import type { Drawing, Entry, Work } from "@lamplane/parameters/solids";
+
+import type { Drawing, Entry, Work } from "@lamplane/parameters/drawings";
+import {
+  type Arc,
+  type Outline,
+  type Point,
+  pointAlong,
+  type Segment,
+  samePoint,
+} from "@lamplane/parameters/elevation";
 import { tanDeg } from "@lamplane/parameters/trig";
 import { DxfWriter, LWPolylineFlags, type LWPolylineVertex, Units, type vec3_t } from "@tarikjabiri/dxf";
 import { directionFrom, drawingBounds } from "./drawing-bounds.ts";
@@ -76,7 +84,8 @@ interface Layer {
 function addOutline(dxf: DxfWriter, outline: Outline, layer: Layer): void {
   outline.forEach((segment, i) => {
     const before = outline.at(i - 1)!;
-    if (!samePoint(before.to, segment.from)) throw new Error(`an outline on ${layer.layerName} is open before its segment ${i}`);
+    if (!samePoint(before.to, segment.from))
+      throw new Error(`an outline on ${layer.layerName} is open before its segment ${i}`);
   });
   dxf.addLWPolyline(outline.flatMap(vertices), { ...layer, flags: LWPolylineFlags.Closed });
 }

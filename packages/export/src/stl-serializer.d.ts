@@ -1,6 +1,7 @@
 // What we use of @jscad/stl-serializer, which has no types of its own; nothing is declared here that stl.ts does not call.
 declare module "@jscad/stl-serializer" {
   import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
+
   const serializer: {
     /** Header of 80 bytes, number of triangles, triangles of 50 bytes. */
     serialize(options: { binary: true }, ...solids: Geom3[]): [ArrayBuffer, ArrayBuffer, ArrayBuffer];

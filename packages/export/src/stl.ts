@@ -63,7 +63,8 @@ function refuseFaults(what: string, faults: Record<string, number>): void {
 }
 
 function refuseVolume(what: string, when: string, volume: number, expected: number, allowance: number): void {
-  if (!(volume > 0)) throw new Error(`${what}: its volume ${when} is ${volume} mm³; its faces point inwards or are missing`);
+  if (!(volume > 0))
+    throw new Error(`${what}: its volume ${when} is ${volume} mm³; its faces point inwards or are missing`);
   if (Math.abs(volume - expected) <= Math.max(allowance, LEAST_VOLUME)) return;
   throw new Error(`${what}: its volume ${when} is ${volume} mm³ where ${expected} mm³ were expected (± ${allowance})`);
 }

@@ -13,7 +13,10 @@ export type Direction = readonly [along: number, across: number];
 export interface Sagitta {
   /** Middle of the chord from edge to edge, less the bed under it: positive hollow, negative hump. */
   readonly hollow: number;
-  /** 95 % confidence for this direction alone, each reading's error taken as independent of the others'. */
+  /**
+   * 95 % confidence for this direction alone, the readings' errors taken as independent of each other, and stretched to where
+   * it lies if every gap that no leaf goes into is 0: a straightedge in contact errs to that side everywhere at once.
+   */
   readonly likely: Range;
   /** 95 % confidence that holds for all directions at once, as the worst one is only picked afterwards (Scheffé). */
   readonly likelyAnywhere: Range;
@@ -96,19 +99,32 @@ export function bedCurvature(readings: Readings, bed: Bed): BedCurvature {
     sagitta(direction) {
       const share = shares(direction);
       if (unseen.some((blind) => Math.abs(dot(blind, share)) > UNSEEN)) return;
-      const weights = sensitivity[0]!.map((_, i) => dot(share, [0, 1, 2].map((k) => sensitivity[k]![i]!)));
+      const weights = sensitivity[0]!.map((_, i) =>
+        dot(
+          share,
+          [0, 1, 2].map((k) => sensitivity[k]![i]!),
+        ),
+      );
       const error = Math.sqrt(dot(weights, weights));
-      const around = (half: number) => ({ low: hollow - half, high: hollow + half });
       const hollow = dot(share, [a!, b!, c!]);
+      const contact = -SPREAD * weights.reduce((sum, weight, i) => sum + (touching(equations[i]!) ? weight : 0), 0);
+      const around = (half: number) => ({
+        low: hollow + Math.min(0, contact) - half,
+        high: hollow + Math.max(0, contact) + half,
+      });
+      const worst = SPREAD * weights.reduce((sum, weight) => sum + Math.abs(weight), 0);
       return {
         hollow,
         likely: around(reach.one * error),
         likelyAnywhere: around(reach.all * error),
-        certain: around(SPREAD * weights.reduce((sum, weight) => sum + Math.abs(weight), 0)),
+        certain: { low: hollow - worst, high: hollow + worst },
       };
     },
   };
 }
+
+/** A gap that not even the smallest leaf goes into: perhaps 0. */
+const touching = ({ kind, reading }: Equation) => kind === "gap" && reading.low === 0;
 
 /** Height of the fitted surface's curve over its level plane through the centre, mm. */
 export function curveHeight([a, b, c]: BedCurvature["coefficients"], bed: Bed, place: BedPlace): number {

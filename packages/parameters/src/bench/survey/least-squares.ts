@@ -33,9 +33,7 @@ export function leastSquares(equations: Matrix, rightHand: readonly number[]): S
     unknowns,
     sensitivity: unknowns.map((_, k) => perReading.map((answer) => answer[k]!)),
     residuals: equations.map((row, i) => rightHand[i]! - dot(row, unknowns)),
-    unseen: dependent(pivots, columns).map((column) =>
-      solved(column).map((part, k) => (k === column ? 1 : -part)),
-    ),
+    unseen: dependent(pivots, columns).map((column) => solved(column).map((part, k) => (k === column ? 1 : -part))),
   };
 }
 

@@ -1,5 +1,6 @@
 // Reads YAML by its nodes, so that every fault has its place. Nothing in here throws on what a maker typed.
 import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import { inMillimetres, limitText, readLength, type Units } from "../../units.ts";
 
 /** One thing that was not understood, with its place in the file, both counted from 1. */
 export interface ReadingFault {
@@ -23,15 +24,16 @@ export interface Spot {
   readonly offset: number;
 }
 
-/** Limits of a number, in the file's own unit. */
+/** Limits of a length, mm. */
 export interface Limits {
   readonly min: number;
   readonly max: number;
-  /** What the number measures, with its unit. */
+  /** What the length measures, between what and what. */
   readonly words: string;
 }
 
 const LONGEST_QUOTE = 40; // characters of the maker's text shown back in a message
+const AS_SHOWN = 0.02; // mm: limits are shown to 0.001 in, and a limit typed as shown must pass
 const MOST_SYNTAX_FAULTS = 20; // one slip of a bracket makes hundreds
 
 /** A document being read: it gathers every fault, and hands out only what it has found sound. */
@@ -48,7 +50,12 @@ export class PlaceReader {
     this.root = { node, path: "", offset: node?.range?.[0] ?? 0 };
     for (const error of document.errors.slice(0, MOST_SYNTAX_FAULTS)) {
       const sentence = error.message.split(/ at line \d|\n/)[0]!;
-      this.#add("", error.pos[0], quoted(text.slice(error.pos[0]).split("\n")[0]!), `YAML without this fault: ${sentence}`);
+      this.#add(
+        "",
+        error.pos[0],
+        quoted(text.slice(error.pos[0]).split("\n")[0]!),
+        `YAML without this fault: ${sentence}`,
+      );
     }
   }
 
@@ -70,7 +77,8 @@ export class PlaceReader {
       const name = isScalar(key) ? String(key.value) : "";
       const known = keys.find((candidate) => candidate === name);
       const offset = key.range?.[0] ?? spot.offset;
-      if (known === undefined) this.refuse({ node: key, path: joined(spot.path, name), offset }, `the keys ${keys.join(", ")}`);
+      if (known === undefined)
+        this.refuse({ node: key, path: joined(spot.path, name), offset }, `the keys ${keys.join(", ")}`);
       else spots[known] = spotOf(pair.value as Node | null, joined(spot.path, name), offset);
     }
     return spots;
@@ -85,11 +93,13 @@ export class PlaceReader {
     return items.map((item, i) => spotOf(item as Node | null, joined(spot.path, String(i)), spot.offset));
   }
 
-  /** A finite number within its limits. */
-  number(spot: Spot, { min, max, words }: Limits): number | undefined {
+  /** A length in mm within its limits: a bare number in the file's unit, or text that carries its own. */
+  length(spot: Spot, units: Units, { min, max, words }: Limits): number | undefined {
+    const allowed = `${words}, from ${limitText(min, units)} to ${limitText(max, units)}`;
     const value = isScalar(spot.node) ? spot.node.value : undefined;
-    if (typeof value === "number" && value >= min && value <= max) return value;
-    return this.refuse(spot, `${words}, a number from ${min} to ${max}`);
+    const reading = typeof value === "string" ? readLength(value, units) : { value: inMm(value, units) };
+    if ("fault" in reading) return this.refuse(spot, `${allowed} (${reading.fault})`);
+    return reading.value >= min && reading.value <= max + AS_SHOWN ? reading.value : this.refuse(spot, allowed);
   }
 
   /** One of the words. */
@@ -107,7 +117,14 @@ export class PlaceReader {
   #add(path: string, offset: number, read: string, allowed: string): void {
     const { line, column } = this.placeOf({ node: undefined, path, offset });
     const where = path === "" ? "" : `${path}: `;
-    this.faults.push({ line, column, path, read, allowed, message: `${line}:${column}: ${where}read ${read}; allowed: ${allowed}` });
+    this.faults.push({
+      line,
+      column,
+      path,
+      read,
+      allowed,
+      message: `${line}:${column}: ${where}read ${read}; allowed: ${allowed}`,
+    });
   }
 }
 
@@ -117,6 +134,8 @@ function spotOf(node: Node | null, path: string, fallback: number): Spot {
   if (empty && !isAlias(node)) return { node: undefined, path, offset: node?.range?.[0] ?? fallback };
   return { node, path, offset: node.range?.[0] ?? fallback };
 }
+
+const inMm = (value: unknown, units: Units) => (typeof value === "number" ? inMillimetres(value, units) : Number.NaN);
 
 const joined = (path: string, key: string) => (path === "" ? key : `${path}.${key}`);
 

@@ -1,5 +1,5 @@
 // What was read off a bed. Every reading is two values that the truth lies between; lengths mm.
-import type { SurveyUnit } from "./survey-unit.ts";
+import type { Units } from "../../units.ts";
 
 /** The bed: a rectangle `length` long, up from its tip, and `width` wide; mm. */
 export interface Bed {
@@ -32,7 +32,7 @@ export interface Straightedge {
 
 /** All that was read, in mm, whatever the file's unit. */
 export interface Readings {
-  readonly units: SurveyUnit;
+  readonly units: Units;
   readonly straightedges: readonly Straightedge[];
   /** Heights square off the bed over any level plane, read in one setting of the gauge. */
   readonly heights: readonly Reading[];

@@ -1,8 +1,8 @@
 // A readings file becomes readings in mm, or every fault in it at once. A file is never half accepted.
 import { SAME_POINT } from "../../elevation/outline.ts";
+import type { Units } from "../../units.ts";
 import { PlaceReader, type ReadingFault, type Spot } from "./place-reader.ts";
 import type { Bed, BedPlace, Reading, Readings, Straightedge } from "./readings.ts";
-import { MM_PER, type SurveyUnit } from "./survey-unit.ts";
 
 export type ReadingsOrFaults =
   | { readonly readings: Readings; readonly faults?: undefined }
@@ -18,7 +18,7 @@ const FEWEST_HEIGHTS = 4; // three always lie on a plane
 /**
  * Reads the survey of a bed. Own plain format, YAML:
  *
- *     units: mm                  # or in; mm when left out
+ *     units: mm                  # or in; mm when left out. A length may carry its own: 0.0015 in
  *     straightedge:              # a list, one entry for each placement
  *       - from: [0, 10]          # where the straightedge begins: along the bed up from its tip, across from the left edge
  *         to: [80, 10]           # where it ends
@@ -41,14 +41,13 @@ export function surveyReadings(text: string, bed: Bed): ReadingsOrFaults {
   return readings && reader.faults.length === 0 ? { readings } : { faults: inOrder(reader.faults) };
 }
 
-const inOrder = (faults: readonly ReadingFault[]) =>
-  faults.toSorted((a, b) => a.line - b.line || a.column - b.column);
+const inOrder = (faults: readonly ReadingFault[]) => faults.toSorted((a, b) => a.line - b.line || a.column - b.column);
 
 /** The format's own rules, on top of the reader's. Lengths are read in the file's unit and leave in mm. */
 class SurveyFile {
   readonly #reader: PlaceReader;
   readonly #bed: Bed;
-  readonly #units: SurveyUnit;
+  readonly #units: Units;
 
   constructor(reader: PlaceReader, bed: Bed, units: Spot) {
     this.#reader = reader;
@@ -67,7 +66,8 @@ class SurveyFile {
       heights: heights.node ? this.#heights(heights) : [],
     };
     const count = readings.straightedges.reduce((sum, { gaps }) => sum + gaps.length, readings.heights.length);
-    if (count > MOST_READINGS) return reader.refuse(reader.root, `${MOST_READINGS} readings or fewer; here are ${count}`);
+    if (count > MOST_READINGS)
+      return reader.refuse(reader.root, `${MOST_READINGS} readings or fewer; here are ${count}`);
     return readings;
   }
 
@@ -96,7 +96,7 @@ class SurveyFile {
     const high = this.#length(keys.refuses, 0, LARGEST_GAP, "smallest leaf that does not go in");
     if (at === undefined || low === undefined || high === undefined) return;
     if (low >= high) return this.#reader.refuse(keys.refuses, "a thicker leaf than the one that fits");
-    return { place: placeAt(Math.min(at, reach)), low, high, ...this.#reader.placeOf(spot) };
+    return { place: placeAt(at), low, high, ...this.#reader.placeOf(spot) };
   }
 
   #heights(spot: Spot): Reading[] {
@@ -104,7 +104,8 @@ class SurveyFile {
     if (!keys) return [];
     const error = this.#length(keys.error, 0, LARGEST_ERROR, "reading error, plus or minus");
     if (error === 0) this.#reader.refuse(keys.error, "more than 0: no gauge reads without error");
-    const points = this.#reader.listed(keys.points, FEWEST_HEIGHTS, MOST_READINGS, "points [along, across, height]") ?? [];
+    const points =
+      this.#reader.listed(keys.points, FEWEST_HEIGHTS, MOST_READINGS, "points [along, across, height]") ?? [];
     return this.#oncePerStation(points, (point) => this.#height(point, error ?? 0));
   }
 
@@ -128,11 +129,8 @@ class SurveyFile {
     return along === undefined || across === undefined ? undefined : { along, across };
   }
 
-  /** A length between limits in mm, both told in the file's unit; a hair of rounding over the limit is let through. */
   #length(spot: Spot, min: number, max: number, words: string): number | undefined {
-    const inFile = (mm: number) => Math.round((mm / MM_PER[this.#units]) * 1e6) / 1e6;
-    const read = this.#reader.number(spot, { min: inFile(min), max: inFile(max), words: `${words} (${this.#units})` });
-    return read === undefined ? undefined : read * MM_PER[this.#units];
+    return this.#reader.length(spot, this.#units, { min, max, words });
   }
 
   /** The readings of the spots. A second one at the same station is refused: nobody can say which of the two holds. */
@@ -149,5 +147,4 @@ class SurveyFile {
   }
 }
 
-const samePlace = (a: BedPlace, b: BedPlace) =>
-  Math.hypot(a.along - b.along, a.across - b.across) <= SAME_POINT;
+const samePlace = (a: BedPlace, b: BedPlace) => Math.hypot(a.along - b.along, a.across - b.across) <= SAME_POINT;

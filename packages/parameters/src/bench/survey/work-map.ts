@@ -53,7 +53,8 @@ function planesUnder(crossings: readonly Crossing[]): Plane[] {
     for (let j = i + 1; j < crossings.length; j++)
       for (let k = j + 1; k < crossings.length; k++) {
         const plane = planeThrough(crossings[i]!, crossings[j]!, crossings[k]!);
-        if (plane && crossings.every((crossing) => crossing[2] >= planeAt(plane, crossing) - TOUCHING)) planes.push(plane);
+        if (plane && crossings.every((crossing) => crossing[2] >= planeAt(plane, crossing) - TOUCHING))
+          planes.push(plane);
       }
   return planes;
 }

@@ -1,0 +1,16 @@
+// The bed survey's door: readings in, verdict and map out; all pure.
+export {
+  type BedSurvey,
+  type BedVerdict,
+  bedSurvey,
+  HUMP_THAT_MATTERS,
+  type SurveyLimits,
+  type SurveyLine,
+} from "./bed-survey.ts";
+export type { Direction, DoubtfulReading, Fit, Range, Sagitta } from "./curvature.ts";
+export type { ReadingFault } from "./place-reader.ts";
+export type { PrincipalDirection } from "./principal.ts";
+export type { Bed, BedPlace, Reading, Readings, Straightedge } from "./readings.ts";
+export { type ReadingsOrFaults, surveyReadings } from "./survey-file.ts";
+export { SURVEY_SOURCES, surveyText, workText } from "./survey-text.ts";
+export type { WorkMap } from "./work-map.ts";

@@ -1,0 +1,88 @@
+// What was given + the table → a whole design, or every fault. A design is never half accepted.
+import { type Design, isRow, type Row, type Section, TABLE } from "../table/index.ts";
+import type { Units } from "../units.ts";
+import type { Fault, Faults, Given, GivenEntry, Place } from "./given.ts";
+import { unknownKey } from "./suggest.ts";
+import { allowed, understood, type Value } from "./value.ts";
+
+export type DesignReading =
+  | { readonly ok: true; readonly design: Design }
+  | { readonly ok: false; readonly faults: Fault[] };
+
+interface Filled {
+  [key: string]: Value | Filled;
+}
+interface Filling {
+  readonly units: Units;
+  readonly faults: Faults;
+}
+
+/** The design that `given` and the defaults make; `given` is absent where faults were already told. */
+export function completed(given: Given | undefined, units: Units | "as given", faults: Faults): DesignReading {
+  if (given?.kind !== "map") return { ok: false, faults: faults.sorted() };
+  const filling = { units: units === "as given" ? unitsIn(given.entries) : units, faults };
+  const design = filled(TABLE, withoutMeasured(given.entries, faults), given.at, "", filling);
+  const told = faults.sorted();
+  return told.length > 0 ? { ok: false, faults: told } : { ok: true, design: design as unknown as Design };
+}
+
+function unitsIn(entries: readonly GivenEntry[]): Units {
+  const value = entries.find(({ key }) => key === "units")?.value;
+  return value?.kind === "text" && value.text === "in" ? "in" : "mm";
+}
+
+/** An empty `measured` section may stand in a file before anything has been measured. */
+function withoutMeasured(entries: readonly GivenEntry[], faults: Faults): readonly GivenEntry[] {
+  if (Object.hasOwn(TABLE, "measured")) return entries;
+  for (const { key, at, value } of entries) {
+    if (key !== "measured" || value.kind === "nothing" || value.kind === "refused") continue;
+    if (value.kind !== "map") faults.add(at, key, "measured is a section; write `measured: {}` while it is empty");
+    else
+      for (const inner of value.entries)
+        faults.add(
+          inner.at,
+          `measured.${inner.key}`,
+          "this is an unknown key: nothing is read in measured yet; leave it empty",
+        );
+  }
+  return entries.filter(({ key }) => key !== "measured");
+}
+
+function filled(section: Section, entries: readonly GivenEntry[], at: Place, path: string, filling: Filling): Filled {
+  const prefix = path === "" ? "" : `${path}.`;
+  for (const { key, at: keyAt } of entries)
+    if (!Object.hasOwn(section, key)) filling.faults.add(keyAt, prefix + key, () => unknownKey(key, path, section));
+  const values: Filled = {};
+  for (const [key, inner] of Object.entries(section)) {
+    const entry = entries.find((candidate) => candidate.key === key);
+    const value = isRow(inner)
+      ? rowValue(inner, entry, at, prefix + key, filling)
+      : sectionValue(inner, entry, at, prefix + key, filling);
+    if (value !== undefined) values[key] = value;
+  }
+  return values;
+}
+
+function sectionValue(section: Section, entry: GivenEntry | undefined, at: Place, path: string, filling: Filling) {
+  const given = entry?.value;
+  if (entry && given?.kind === "map") return filled(section, given.entries, entry.at, path, filling);
+  if (!entry || !given) return filled(section, [], at, path, filling);
+  if (given.kind !== "refused") {
+    const keys = Object.keys(section).join(", ");
+    filling.faults.add(given.at, path, `${path} is a section; write keys into it (${keys}), or leave it out`);
+  }
+  return undefined;
+}
+
+function rowValue(row: Row, entry: GivenEntry | undefined, at: Place, path: string, filling: Filling) {
+  if (entry?.value.kind === "refused") return undefined;
+  if (entry) {
+    const reading = understood(entry.value, row, filling.units);
+    if ("value" in reading) return reading.value;
+    filling.faults.add(entry.value.at, path, reading.fault);
+    return undefined;
+  }
+  if (row.kind === "number" && row.required)
+    filling.faults.add(at, path, `${path} is missing: ${row.help} Write ${allowed(row, filling.units)}`);
+  return row.default;
+}

@@ -1,0 +1,91 @@
+// The parameters told to a maker: a Markdown table and a commented first design, both derived from the table.
+import { isRow, type NumberRow, type Row, rowsOf, type Section, TABLE, UNIT_OF } from "../table/index.ts";
+import { inUnits, lengthText, trimmed, type Units } from "../units.ts";
+import { allowed } from "./value.ts";
+
+// An invented iron of a common size: the maker measures another.
+const IRON: Record<Units, Record<string, string>> = {
+  mm: { "iron.width": "48 mm", "iron.thickness": "3.6 mm" },
+  in: { "iron.width": "2 in", "iron.thickness": "1/8 in" },
+};
+
+/** Every parameter as a row of a Markdown table. */
+export function parameterTable(): string {
+  const head = ["| key | unit | default | allowed | meaning | source |", "| --- | --- | --- | --- | --- | --- |"];
+  const rows = rowsOf(TABLE).map(({ path, row }) => {
+    const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
+    const cells = [`\`${path}\``, unit, defaultWords(row), limits(row), meaning(row), row.source];
+    return `| ${cells.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
+  });
+  return `${[...head, ...rows].join("\n")}\n`;
+}
+
+/**
+ * A whole design in YAML with a comment over each key; what it gives is each default, and an iron to be replaced.
+ * @param name stands in the file as it is; readDesign says whether it will do
+ */
+export function starterDesign(name: string, units: Units): string {
+  const lines = [
+    "# A laminated hand plane. Measure your own iron first; every other value may stay as it is.",
+    `# A length without a unit is in ${units === "mm" ? "millimetres" : "inches"}; 44.5 mm, 1.75 in and 1 3/4 in are read too.`,
+    ...sectionLines(TABLE, "", { name, units }),
+    "",
+    "# What came out at the bench, filled in as the work goes on.",
+    "measured: {}",
+  ];
+  return `${lines.join("\n")}\n`;
+}
+
+function defaultWords(row: Row): string {
+  if (row.kind !== "number") return `\`${row.default}\``;
+  if (row.default === undefined) return row.required ? "to be given" : "not yet measured";
+  return String(row.default);
+}
+
+function limits(row: Row): string {
+  if (row.kind !== "number")
+    return row.kind === "choice" ? row.choices.map((word) => `\`${word}\``).join(", ") : allowed(row, "mm");
+  return `${row.min} to ${row.max}${row.auto ? ", or `auto`" : ""}`;
+}
+
+const meaning = (row: Row): string =>
+  row.kind === "number" && row.auto ? `${row.help} \`auto\`: ${row.auto}.` : row.help;
+
+interface Asked {
+  readonly name: string;
+  readonly units: Units;
+}
+
+function sectionLines(section: Section, path: string, asked: Asked): string[] {
+  const indent = "  ".repeat(path === "" ? 0 : path.split(".").length);
+  return Object.entries(section).flatMap(([key, entry]) => {
+    const full = path === "" ? key : `${path}.${key}`;
+    const gap = path === "" ? [""] : [];
+    if (!isRow(entry)) return [...gap, `${indent}${key}:`, ...sectionLines(entry, full, asked)];
+    const value = starterValue(entry, full, asked);
+    const comment = `${indent}# ${entry.help} ${sentence(allowed(entry, asked.units))}`;
+    return [...gap, comment, value === undefined ? `${indent}# ${key}:` : `${indent}${key}: ${value}`];
+  });
+}
+
+const sentence = (words: string): string => `Allowed: ${words}.`;
+
+function starterValue(row: Row, path: string, { name, units }: Asked): string | undefined {
+  if (path === "name") return quoted(name);
+  if (path === "units") return units;
+  if (row.kind !== "number") return quoted(row.default);
+  return IRON[units][path] ?? numberText(row, units);
+}
+
+/** Exactly the default: inches only where a rule shows them without a remainder. */
+function numberText(row: NumberRow<unknown>, units: Units): string | undefined {
+  if (typeof row.default !== "number") return row.default === undefined ? undefined : String(row.default);
+  if (row.quantity !== "length") return trimmed(row.default, 6);
+  const sixtyFourths = trimmed(inUnits(row.default, "in") * 64, 6);
+  const isExact = units === "in" && /^\d+$/.test(sixtyFourths);
+  return isExact ? lengthText(row.default, "in") : `${trimmed(row.default, 6)} mm`;
+}
+
+/** Plain where YAML reads it back as the same text. */
+const quoted = (text: string): string =>
+  /^[A-Za-z][\w./-]*$/.test(text) && !/^(true|false|null)$/i.test(text) ? text : JSON.stringify(text);

@@ -1,0 +1,64 @@
+// JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
+import { isRow, type NumberRow, type Row, type Section, TABLE, UNIT_OF } from "../table/index.ts";
+import { inUnits, type Units } from "../units.ts";
+
+type Schema = Record<string, unknown>;
+
+/** @see JSON Schema 2020-12. Limits of bare lengths are in the file's unit, hence the two halves. */
+export function designSchema(): Schema {
+  return {
+    $schema: "https://json-schema.org/draft/2020-12/schema",
+    title: "lamplane design",
+    type: "object",
+    if: { type: "object", properties: { units: { const: "in" } }, required: ["units"] },
+    // biome-ignore lint/suspicious/noThenProperty: the schema's own word
+    then: { $ref: "#/$defs/inches" },
+    else: { $ref: "#/$defs/millimetres" },
+    $defs: { millimetres: fileSchema("mm"), inches: fileSchema("in") },
+  };
+}
+
+function fileSchema(units: Units): Schema {
+  const schema = sectionSchema(TABLE, units);
+  const measured = { type: ["object", "null"], maxProperties: 0, description: "What came out at the bench." };
+  return { ...schema, properties: { measured, ...(schema.properties as Schema) } };
+}
+
+function sectionSchema(section: Section, units: Units): Schema {
+  const entries = Object.entries(section);
+  const required = entries.filter(([, entry]) => needed(entry)).map(([key]) => key);
+  const schemas = entries.map(([key, entry]) => [
+    key,
+    isRow(entry) ? rowSchema(entry, units) : sectionSchema(entry, units),
+  ]);
+  return { type: "object", additionalProperties: false, required, properties: Object.fromEntries(schemas) };
+}
+
+function needed(entry: Row | Section): boolean {
+  return isRow(entry) ? entry.kind === "number" && entry.required === true : Object.values(entry).some(needed);
+}
+
+function rowSchema(row: Row, units: Units): Schema {
+  const description = row.help;
+  if (row.kind === "choice") return { type: "string", enum: [...row.choices], default: row.default, description };
+  if (row.kind === "text") {
+    const pattern = row.pattern ? { pattern: row.pattern.regex.source } : {};
+    return { type: "string", minLength: 1, maxLength: row.maxLength, ...pattern, default: row.default, description };
+  }
+  return numberSchema(row, units);
+}
+
+function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
+  const isLength = row.quantity === "length";
+  const inFile = (value: number): number => (isLength ? inUnits(value, units) : value);
+  const unit = isLength ? units : UNIT_OF[row.quantity];
+  const type = row.quantity === "count" ? "integer" : "number";
+  const number = { type, minimum: inFile(row.min), maximum: inFile(row.max) };
+  const text = { type: "string", pattern: "[0-9¼½¾⅓⅔⅛⅜⅝⅞]", description: "A number with its unit." };
+  const initial = typeof row.default === "number" ? inFile(row.default) : row.default;
+  return {
+    description: unit === "" ? row.help : `${row.help} Bare numbers: ${unit}.`,
+    anyOf: row.auto === undefined ? [number, text] : [number, text, { const: "auto", description: row.auto }],
+    ...(initial === undefined ? {} : { default: initial }),
+  };
+}

@@ -1,0 +1,65 @@
+// What an unknown key was probably meant to be.
+import { isRow, type Row, rowsOf, type Section, TABLE } from "../table/index.ts";
+import { shown } from "./given.ts";
+
+const NAMES = namesIn(TABLE);
+
+/** Message for a key that its section does not have. */
+export function unknownKey(key: string, path: string, section: Section): string {
+  const said = `"${shown(key)}" is not a key ${path === "" ? "of a design" : `of ${path}`}`;
+  if (NAMES.some((name) => name.path === key)) return `${said}; write it nested, ${nested(key)}`;
+  const here = nearest(key, Object.keys(section));
+  const elsewhere = NAMES.filter((name) => name.key === key).map((name) => name.path);
+  if (elsewhere.length > 0 && !(here && plain(here) === plain(key)))
+    return `${said}; it belongs elsewhere: ${elsewhere.join(" or ")}`;
+  if (here !== undefined) return `${said}; did you mean "${here}"?`;
+  const far = nearest(key, [...new Set(NAMES.map((name) => name.key))]);
+  const paths = NAMES.filter((name) => name.key === far).map((name) => name.path);
+  if (paths.length > 0) return `${said}; did you mean ${paths.join(" or ")}?`;
+  return `${said}; known here: ${Object.keys(section).join(", ")}`;
+}
+
+/** The word nearest to `word`, where it is near enough to be a slip: one letter in three. */
+export function nearest(word: string, known: readonly string[]): string | undefined {
+  if (word.length > 40) return undefined;
+  const [best] = known
+    .map((name) => ({ name, slips: slipsBetween(plain(word), plain(name)) }))
+    .sort((a, b) => a.slips - b.slips);
+  return best && best.slips <= Math.max(1, Math.floor(best.name.length / 3)) ? best.name : undefined;
+}
+
+const plain = (word: string): string => word.toLowerCase().replace(/[-_\s.]/g, "");
+
+const nested = (path: string): string => {
+  const keys = path.split(".");
+  return keys.length === 1
+    ? `${path}: …`
+    : `${keys.slice(0, -1).join(": { ")}: { ${keys.at(-1)}: … ${"}".repeat(keys.length - 1)}`;
+};
+
+function namesIn(section: Section, prefix = ""): { key: string; path: string }[] {
+  return Object.entries(section as Record<string, Row | Section>).flatMap(([key, entry]) => [
+    { key, path: prefix + key },
+    ...(isRow(entry) ? [] : namesIn(entry, `${prefix}${key}.`)),
+  ]);
+}
+
+/** Letters added, lost or changed, and neighbours exchanged. @see Damerau 1964; Levenshtein 1966 */
+function slipsBetween(a: string, b: string): number {
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i += 1) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j += 1) {
+      const changed = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      const exchanged = swapped ? (before[j - 2] ?? 0) + 1 : changed;
+      row.push(Math.min(changed, exchanged, (last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1));
+    }
+    [before, last] = [last, row];
+  }
+  return last[b.length] ?? 0;
+}
+
+/** Every dotted path of the table, for messages about one that does not exist. */
+export const knownPaths = (): string[] => rowsOf(TABLE).map(({ path }) => path);

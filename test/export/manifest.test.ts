@@ -1,0 +1,39 @@
+// The manifest: the same files in any order give the same text, and its numbers are the files'.
+import modeling from "@jscad/modeling";
+import { manifestText, stlBytes } from "@lamplane/export";
+import { expect, test } from "vitest";
+
+const peg = stlBytes(modeling.primitives.cuboid({ size: [10, 6, 4], center: [5, 3, 2] }), "peg", 240);
+const files = new Map<string, Uint8Array | string>([
+  ["parts/peg.stl", peg],
+  ["10", ""],
+  ["figures.json", "abc"],
+]);
+
+test("says unit, kind, design, and each file's measures", () => {
+  const text = manifestText("small-plane", "0.1.0", files);
+  expect(JSON.parse(text)).toEqual({
+    kind: "lamplane pack",
+    design: "small-plane",
+    version: "0.1.0",
+    unit: "mm",
+    files: [
+      // NIST FIPS 180-4 examples: SHA-256 of nothing and of "abc"
+      { path: "10", bytes: 0, sha256: "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855" },
+      { path: "figures.json", bytes: 3, sha256: "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad" },
+      {
+        path: "parts/peg.stl",
+        bytes: 84 + 50 * 12,
+        sha256: expect.stringMatching(/^[0-9a-f]{64}$/),
+        bounds: { min: [0, 0, 0], max: [10, 6, 4] },
+        volume: 240,
+        triangles: 12,
+      },
+    ],
+  });
+});
+
+test("does not depend on the order of the files, nor on an older manifest", () => {
+  const other = new Map([["manifest.json", "old"], ...[...files].reverse()] as [string, Uint8Array | string][]);
+  expect(manifestText("small-plane", "0.1.0", other)).toBe(manifestText("small-plane", "0.1.0", files));
+});

@@ -1,0 +1,181 @@
+// Lengths and other numbers as makers write them, and as the shop reads them off a rule.
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  type Fraction,
+  inMillimetres,
+  inUnits,
+  lengthBoth,
+  lengthText,
+  limitText,
+  readLength,
+  readNumberText,
+  trimmed,
+  type Units,
+} from "../../packages/parameters/src/units.ts";
+
+/** @see the international inch, 1959: 1 in = 25.4 mm exactly */
+describe("a length that is understood", () => {
+  test.each<[string, Units, number]>([
+    ["44.5", "mm", 44.5],
+    ["1", "in", 25.4],
+    ["44.5 mm", "in", 44.5],
+    ["44.5mm", "mm", 44.5],
+    ["4.45 cm", "mm", 44.5],
+    ["1.75in", "mm", 44.45],
+    ["1.75 inches", "mm", 44.45],
+    ['1.75"', "mm", 44.45],
+    ["1 3/4 in", "mm", 44.45],
+    ["1 3/4", "in", 44.45],
+    ['1-3/4"', "mm", 44.45],
+    ['3/4"', "mm", 19.05],
+    ["1¾ in", "mm", 44.45],
+    ["¾ in", "mm", 19.05],
+    ["1¾″", "mm", 44.45],
+    ["1 3⁄4 in", "mm", 44.45],
+    ["1 3/4 ”", "mm", 44.45],
+    [".5 in", "mm", 12.7],
+    ["5/16", "in", 7.9375],
+    ["1/64 in.", "mm", 0.396875],
+    [" 12 MM ", "in", 12],
+    ["5/4 in", "mm", 31.75],
+    ["-3 mm", "mm", -3],
+    ["-1/2 in", "mm", -12.7],
+    ["-0", "mm", 0],
+    ["0.12345678 mm", "mm", 0.123457],
+  ])("%s in a file in %s", (text, units, value) => {
+    expect(readLength(text, units)).toEqual({ value });
+  });
+});
+
+describe("a length that is refused, and what is said", () => {
+  test.each<[string, Units, RegExp]>([
+    ["44,5 mm", "mm", /write 44\.5 mm/],
+    ["1,500", "mm", /write 1500, or 1\.500/],
+    ["5/16", "mm", /write 5\/16 in/],
+    ["1 3/4", "mm", /write 1 3\/4 in/],
+    ["1 ft", "mm", /feet .* 18 in/],
+    ["2 feet", "in", /feet/],
+    ["1'", "in", /feet/],
+    ["1' 6\"", "in", /feet/],
+    ["1 3/4 mm", "mm", /write 1\.75 mm/],
+    ["1/2 cm", "in", /write 0\.5 cm/],
+    ["1 7/4 in", "mm", /write 2\.75 in/],
+    ["3/0 in", "mm", /over zero/],
+    ["5 furlongs", "mm", /"furlongs" is not known; write mm, cm or in/],
+    ["5 m", "mm", /"m" is not known/],
+    ["1e3", "mm", /exponents .* number out/],
+    ["1e308 mm", "mm", /exponents/],
+    ["", "mm", /nothing is written/],
+    ["  ", "mm", /nothing is written/],
+    ["1.2.3", "mm", /such as 44\.5 mm/],
+    ["mm", "mm", /such as 44\.5 mm/],
+    ["--3", "mm", /such as/],
+    ["1 2", "mm", /such as/],
+    ["1/2/3 in", "mm", /such as/],
+    ["nan", "mm", /not known/],
+    ["9".repeat(400), "mm", /characters/],
+  ])("%s in a file in %s", (text, units, fault) => {
+    expect(readLength(text, units)).toEqual({ fault: expect.stringMatching(fault) });
+  });
+});
+
+describe("other quantities", () => {
+  test.each([
+    ["47", "angle", 47],
+    ["47°", "angle", 47],
+    ["47.5 deg", "angle", 47.5],
+    ["21 °C", "temperature", 21],
+    ["-5°C", "temperature", -5],
+    ["30 %", "humidity", 30],
+    ["30% RH", "humidity", 30],
+    ["30 %", "percent", 30],
+    ["5 N/mm", "force per length", 5],
+    ["0.25", "ratio", 0.25],
+    ["2", "count", 2],
+  ] as const)("%s as %s", (text, quantity, value) => {
+    expect(readNumberText(text, quantity, "in")).toEqual({ value });
+  });
+  test.each([
+    ["47 mm", "angle", /47 or 47°/],
+    ["70 °F", "temperature", /21 or 21 °C/],
+    ["30 °", "humidity", /30 %/],
+    ["5 N", "force per length", /5 N\/mm/],
+    ["0,25", "ratio", /write 0\.25/],
+    ["2 %", "ratio", /such as 0\.25/],
+    ["1e2", "count", /exponents/],
+    ["", "angle", /nothing/],
+  ] as const)("%s is refused as %s", (text, quantity, fault) => {
+    expect(readNumberText(text, quantity, "mm")).toEqual({ fault: expect.stringMatching(fault) });
+  });
+  test("a length goes by the file's unit", () => {
+    expect(readNumberText("1/2", "length", "in")).toEqual({ value: 12.7 });
+  });
+});
+
+describe("a length as it is shown", () => {
+  test.each<[number, Units, Fraction, string]>([
+    [44.45, "mm", "1/64", "44.45 mm"],
+    [44.456, "mm", "1/64", "44.46 mm"],
+    [50, "mm", "1/64", "50 mm"],
+    [-0.001, "mm", "1/64", "0 mm"],
+    [44.45, "in", "1/64", "1 3/4 in"],
+    [44.49, "in", "1/64", "1 3/4 in"],
+    [44.55, "in", "1/64", "1 3/4 in + 0.1 mm"],
+    [44.35, "in", "1/64", "1 3/4 in - 0.1 mm"],
+    [25.4, "in", "1/8", "1 in"],
+    [0, "in", "1/8", "0 in"],
+    [0.15, "in", "1/64", "0.15 mm"],
+    [-12.7, "in", "1/64", "-1/2 in"],
+    [1.5875, "in", "1/16", "1/16 in"],
+    [20, "in", "1/8", "3/4 in + 0.95 mm"],
+  ])("%d mm for a maker in %s with %s", (mm, units, fraction, shown) => {
+    expect(lengthText(mm, units, fraction)).toBe(shown);
+  });
+  test("in both units, the maker's first", () => {
+    expect(lengthBoth(44.45, "mm")).toBe("44.45 mm (1 3/4 in)");
+    expect(lengthBoth(44.45, "in")).toBe("1 3/4 in (44.45 mm)");
+    expect(lengthBoth(0.15, "in")).toBe("0.15 mm");
+  });
+  test("limits in decimal inches", () => {
+    expect(limitText(8, "mm")).toBe("8 mm");
+    expect(limitText(8, "in")).toBe("0.315 in (8 mm)");
+  });
+  test("decimals without zeros, without a minus on zero", () => {
+    expect([trimmed(1.5, 2), trimmed(-0.004, 2), trimmed(-1.005, 2)]).toEqual(["1.5", "0", "-1.01"]);
+  });
+});
+
+describe("laws", () => {
+  const lengths = fc.double({ min: -1000, max: 3000, noNaN: true });
+  test("a length shown in inches lies within 0.05 mm of the length", () => {
+    fc.assert(
+      fc.property(lengths, fc.constantFrom<Fraction>("1/8", "1/16", "1/32", "1/64"), (mm, fraction) => {
+        const match = /^(.*?(?:in|mm))(?: ([+-]) (.*) mm)?$/.exec(lengthText(mm, "in", fraction));
+        const text = (match?.[1] ?? "").replace(/^-(\d+) (\d)/, "-$1 $2");
+        const read = readLength(text, "mm");
+        const rest = match?.[3] === undefined ? 0 : Number(`${match[2]}${match[3]}`);
+        expect(Math.abs(("value" in read ? read.value : Number.NaN) + rest - mm)).toBeLessThan(0.0501);
+      }),
+    );
+  });
+  test("bare numbers of either unit come back", () => {
+    fc.assert(
+      fc.property(lengths, fc.constantFrom<Units>("mm", "in"), (mm, units) => {
+        expect(inMillimetres(inUnits(mm, units), units)).toBeCloseTo(mm, 6);
+      }),
+    );
+  });
+  test("any text is read to a finite number or refused in words", () => {
+    const signs = fc.string({ unit: fc.constantFrom(..."0123456789./- ,e'\"″¾inmc°%N∞") });
+    fc.assert(
+      fc.property(fc.oneof(signs, fc.string()), fc.constantFrom<Units>("mm", "in"), (text, units) => {
+        for (const quantity of ["length", "angle", "count"] as const) {
+          const read = readNumberText(text, quantity, units);
+          expect("value" in read ? Number.isFinite(read.value) : read.fault.length > 0).toBe(true);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

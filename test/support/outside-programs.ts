@@ -1,0 +1,44 @@
+// Programs that are no part of this workspace and that some tests ask for a second opinion: found, or the test says how to get them.
+import { spawnSync } from "node:child_process";
+import type { TestContext } from "vitest";
+
+interface Outside {
+  /** Spellings to try, best first. */
+  readonly commands: readonly string[];
+  /** Arguments with which it runs and ends well where it is of use. */
+  readonly probe: readonly string[];
+  readonly toGetIt: string;
+}
+
+const OUTSIDE = {
+  admesh: { commands: ["admesh"], probe: ["--version"], toGetIt: "apt-get install admesh" },
+  ezdxf: {
+    commands: ["/usr/bin/python3", "python3"],
+    probe: ["-c", "import ezdxf"],
+    toGetIt: "apt-get install python3-ezdxf, or pip install ezdxf",
+  },
+} as const satisfies Record<string, Outside>;
+export type OutsideProgram = keyof typeof OUTSIDE;
+
+/** Command by which a program runs here; undefined where it is missing. */
+export function outsideProgram(name: OutsideProgram): string | undefined {
+  const { commands, probe } = OUTSIDE[name];
+  return commands.find((command) => spawnSync(command, probe, { stdio: "ignore" }).status === 0);
+}
+
+/** The same inside a test, which is skipped where the program is missing; with CI=true it fails instead. */
+export function needed(context: TestContext, name: OutsideProgram): string {
+  const command = outsideProgram(name);
+  if (command !== undefined) return command;
+  const message = `${name} is missing; to have it: ${OUTSIDE[name].toGetIt}`;
+  if (process.env["CI"] === "true") throw new Error(message);
+  console.warn(`skipped "${context.task.name}": ${message}`);
+  return context.skip(message);
+}
+
+/** What a program prints; it fails the test where the program does not end well. */
+export function printed(command: string, args: readonly string[]): string {
+  const { status, stdout, stderr } = spawnSync(command, args, { encoding: "utf8" });
+  if (status !== 0) throw new Error(`${command} ended with ${status}: ${stderr}`);
+  return stdout;
+}
