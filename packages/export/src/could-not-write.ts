@@ -1,58 +1,44 @@
-// The error of a pack that could not be written: what was found, where, and what to do about it. It is never our bug.
+// The one error of writing that a maker can mend: what was in the way, where, and what to do about it.
 
-/** A pack could not be written, and what stood at its place still stands there. The command turns it into exit code 3. */
+/** A pack could not be written; nothing that was there before has changed. */
 export class CouldNotWrite extends Error {
-  /** What stands in the way. */
+  override readonly name = "CouldNotWrite";
+  /** What could not be written, as the caller spelled it. */
+  readonly path: string;
+  /** What was found there. */
   readonly found: string;
-  /** Path at which it was found. */
-  readonly where: string;
-  /** What the maker can do about it. */
-  readonly cure: string;
+  readonly remedy: string;
 
-  constructor(found: string, where: string, cure: string, cause?: unknown) {
-    super(`Could not write the pack: ${where}: ${found}. ${cure}`, { cause });
-    this.name = "CouldNotWrite";
+  constructor(path: string, found: string, remedy: string, cause?: unknown) {
+    super(`could not write ${path}: ${found}; ${remedy}`, cause === undefined ? {} : { cause });
+    this.path = path;
     this.found = found;
-    this.where = where;
-    this.cure = cure;
+    this.remedy = remedy;
   }
 }
 
-interface SystemError extends Error {
-  readonly code: string;
-  readonly path?: string;
-}
-
-const ELSEWHERE = "or write the pack to another folder";
-const NOT_ALLOWED = ["you are not allowed to write here", `Change its permissions, ${ELSEWHERE}.`] as const;
-const DISK_FULL = ["the disk is full", `Free some room on it, ${ELSEWHERE}.`] as const;
-const FILE_IN_WAY = ["a file stands where a folder is needed", `Move the file away, ${ELSEWHERE}.`] as const;
-
-/** What the system's error codes mean to a maker, and what to do. */
-const REASONS: Readonly<Record<string, readonly [found: string, cure: string]>> = {
-  EACCES: NOT_ALLOWED,
-  EPERM: NOT_ALLOWED,
-  EROFS: ["the disk can only be read", `Make it writable, ${ELSEWHERE}.`],
-  ENOSPC: DISK_FULL,
-  EDQUOT: DISK_FULL,
-  ENOTDIR: FILE_IN_WAY,
-  EEXIST: FILE_IN_WAY,
-  ENAMETOOLONG: ["the name is too long for this disk", "Give the design a shorter name."],
+const SETBACKS: Readonly<Record<string, readonly [found: string, remedy: string]>> = {
+  EACCES: ["writing there is not permitted", "choose another folder or change its permissions"],
+  EPERM: ["writing there is not permitted", "choose another folder or change its permissions"],
+  EROFS: ["the disk can only be read", "choose a folder on another disk"],
+  ENOSPC: ["the disk is full", "free some space or choose a folder on another disk"],
+  EDQUOT: ["your share of the disk is used up", "free some space or choose a folder on another disk"],
+  ENOTDIR: ["a part of its path is a file, not a folder", "choose another folder or move that file away"],
+  EEXIST: ["something else is already there", "move it away or choose another folder"],
+  ENOTEMPTY: ["something else was put there meanwhile", "move it away or choose another folder, then try again"],
+  ENAMETOOLONG: ["its path is too long for the disk", "choose a folder with a shorter path"],
 };
 
-/**
- * What to throw for an error met while writing: the disk's refusals in a maker's words, anything else (our bug) as it came.
- * @param where path to name where the system named none
- */
-export function writingError(error: unknown, where: string): unknown {
-  if (!isSystemError(error)) return error;
-  const [found, cure] = REASONS[error.code] ?? [error.message, `Put that right, ${ELSEWHERE}.`];
-  return new CouldNotWrite(found, error.path ?? where, cure, error);
+/** An error of the file system as a CouldNotWrite; any other, which is our bug, as it is. */
+export function asCouldNotWrite(path: string, error: unknown): unknown {
+  const code = codeOf(error);
+  if (error instanceof CouldNotWrite || code === undefined) return error;
+  const [found, remedy] = SETBACKS[code] ?? [`the system reported ${code}`, "look into that or choose another folder"];
+  return new CouldNotWrite(path, found, remedy, error);
 }
 
-/** Whether an error came from the system (it then has a code such as ENOENT), or is one of Node's own about wrong arguments. */
-function isSystemError(error: unknown): error is SystemError {
-  return error instanceof Error && /^E[A-Z0-9]+$/.test(String((error as Partial<SystemError>).code));
+/** The system's code of an error, such as ENOENT; node's own codes for wrong calls (ERR_…) are not among them. */
+export function codeOf(error: unknown): string | undefined {
+  const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
+  return code !== undefined && /^E(?!RR_)/.test(code) ? code : undefined;
 }
-
-export const hasCode = (error: unknown, code: string): boolean => isSystemError(error) && error.code === code;

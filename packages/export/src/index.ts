@@ -1,9 +1,9 @@
-// The door of @lamplane/export: outlines and solids to bytes, and bytes to a pack on the disk.
+// Door: outlines and solids to bytes, and bytes to a pack on disk.
 export { CouldNotWrite } from "./could-not-write.ts";
 export { dxfText } from "./dxf.ts";
-export { disk, type FileSystem, type Found } from "./file-system.ts";
-export { MANIFEST, manifest, type PackFiles, type PackName } from "./manifest.ts";
-export { type Corner, type MeshFaults, type MeshMeasures, meshFaults, type Triangles } from "./mesh.ts";
-export { type PackRequest, type PackResult, writePack } from "./pack.ts";
+export { MANIFEST, manifestText } from "./manifest.ts";
+export type { MeshMeasures, Triangles } from "./mesh.ts";
+export { type Pack, type WrittenPack, writePack } from "./pack.ts";
+export type { FileSystem } from "./pack-files.ts";
 export { stlBytes } from "./stl.ts";
 export { meshMeasures, readStl } from "./stl-reading.ts";

@@ -1,53 +1,45 @@
-// The list of what is in a pack, and the mark by which a folder is known to be one; the same files give the same text.
+// What a pack says of its own files; it is also how a later run knows the pack for one of ours.
 import { createHash } from "node:crypto";
 import { meshMeasures } from "./stl-reading.ts";
 
-/** Files of a pack by their names in it ("parts/wedge.stl"); text is written as UTF-8. */
-export type PackFiles = ReadonlyMap<string, Uint8Array | string>;
-
-export interface PackName {
-  /** The plane's name in its design file. */
-  readonly designName: string;
-  /** Version of the program. */
-  readonly version: string;
-}
-
+/** Name of the manifest in its pack. */
 export const MANIFEST = "manifest.json";
-export const PACK_KIND = "lamplane pack";
+const KIND = "lamplane pack";
 
-/** `manifest.json` of the files given: for each its SHA-256 and size; for an STL also what was measured in its bytes. */
-export function manifest(files: PackFiles, { designName, version }: PackName): string {
-  const described = Object.fromEntries([...files].map(([name, content]) => [name, fileEntry(name, bytesOf(content))]));
-  const content = { kind: PACK_KIND, design: designName, version, unit: "mm", files: described };
-  return `${JSON.stringify(sortedKeys(content), null, 2)}\n`;
+/** A pack's files by their paths in it, parted by "/". */
+export type Files = ReadonlyMap<string, Uint8Array | string>;
+
+/** Text of manifest.json: each file's size and SHA-256, and each mesh's measures. The same files give the same text. */
+export function manifestText(designName: string, version: string, files: Files): string {
+  const paths = [...files.keys()].filter((path) => path !== MANIFEST).sort(); // by code units, the same in every locale
+  const rows = paths.map((path) => row(path, bytesOf(files.get(path)!)));
+  return `${JSON.stringify({ kind: KIND, design: designName, version, unit: "mm", files: rows }, null, 2)}\n`;
 }
 
+/** Whether a text is the manifest of a pack of this design. */
+export function isManifestOf(designName: string, text: string): boolean {
+  try {
+    const { kind, design } = JSON.parse(text) as { kind?: unknown; design?: unknown };
+    return kind === KIND && design === designName;
+  } catch {
+    return false; // no JSON, or null: some other program's file
+  }
+}
+
+/** A file's content as bytes; text in UTF-8. */
 export const bytesOf = (content: Uint8Array | string): Uint8Array =>
   typeof content === "string" ? new TextEncoder().encode(content) : content;
 
-function fileEntry(name: string, bytes: Uint8Array): object {
-  const entry = { bytes: bytes.length, sha256: createHash("sha256").update(bytes).digest("hex") };
-  if (!name.endsWith(".stl")) return entry;
-  const { triangles, bounds, volume } = meshMeasures(bytes);
-  const box = { min: bounds.min.map(micron), max: bounds.max.map(micron) };
-  return { ...entry, triangles, bounds: box, volume: micron(volume) };
+function row(path: string, bytes: Uint8Array): object {
+  const sha256 = createHash("sha256").update(bytes).digest("hex");
+  return { path, bytes: bytes.length, sha256, ...(path.endsWith(".stl") ? meshRow(bytes) : {}) };
 }
 
-/** Three decimals, of mm or mm³: the STL itself is no finer. */
-const micron = (value: number): number => Number(value.toFixed(3)) + 0;
-
-function sortedKeys(value: unknown): unknown {
-  if (Array.isArray(value) || typeof value !== "object" || value === null) return value;
-  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
-  return Object.fromEntries(entries.map(([key, inner]) => [key, sortedKeys(inner)]));
+function meshRow(bytes: Uint8Array): object {
+  const { bounds, volume, triangles } = meshMeasures(bytes);
+  const box = { min: bounds.min.map(shown), max: bounds.max.map(shown) };
+  return { bounds: box, volume: Number(volume.toFixed(3)), triangles };
 }
 
-/** The design that a `manifest.json` belongs to; undefined where the text is not a pack's. */
-export function designOf(text: string): string | undefined {
-  try {
-    const { kind, design } = JSON.parse(text) as { kind?: unknown; design?: unknown };
-    return kind === PACK_KIND && typeof design === "string" ? design : undefined;
-  } catch {
-    return undefined;
-  }
-}
+/** A length in mm to 0.1 µm: float32 holds no more of a length of some hundred mm. */
+const shown = (mm: number): number => Number(mm.toFixed(4)) + 0; // + 0 makes −0 a 0

@@ -1,131 +1,160 @@
-// Writing a pack: whole or not at all, and nothing is ever replaced but a pack of the same design.
+// Writing a pack: at every moment there is either the old pack or the new one, whole; what isn't ours is never touched.
 import { join } from "node:path";
-import { CouldNotWrite, hasCode, writingError } from "./could-not-write.ts";
-import { checkFileNames, foldersOf, isPlainName } from "./file-names.ts";
-import { disk, type FileSystem } from "./file-system.ts";
-import { clearLeftovers, ignoringFailure, packAt, removePack, workingFolder } from "./leftovers.ts";
-import { bytesOf, MANIFEST, manifest, type PackFiles, type PackName } from "./manifest.ts";
+import { asCouldNotWrite, CouldNotWrite, codeOf } from "./could-not-write.ts";
+import { bytesOf, type Files, isManifestOf, MANIFEST } from "./manifest.ts";
+import { DISK, type FileSystem, type Found, foundAt, removeQuietly, settleNames, writeFolder } from "./pack-files.ts";
+import { refuseFileNames, refusePackName } from "./pack-names.ts";
 
-export interface PackRequest extends PackName {
-  /** Folder that the pack's own folder goes into; made where it isn't there. */
+export interface Pack {
+  /** Folder that the pack's folder goes into; made where it is missing. */
   readonly parent: string;
-  /** Name of the pack's folder. */
+  /** The design's name, which is also the folder's. */
   readonly name: string;
-  /** All but the manifest, which is added here. */
-  readonly files: PackFiles;
+  /** Its files with manifest.json among them, which says the same name. */
+  readonly files: Files;
+  /** The disk, unless a test puts something else in its place. */
+  readonly fileSystem?: FileSystem;
 }
-export interface PackResult {
-  readonly folder: string;
-  /** Names of the files written, the manifest among them, sorted. */
-  readonly files: readonly string[];
-  /** Size of them all. */
-  readonly bytes: number;
-  readonly replacedPack: boolean;
+export interface WrittenPack {
+  readonly path: string;
+  /** Whether an older pack stood there. */
+  readonly replaced: boolean;
 }
+
+/** Where a pack goes, and the two names beside it that are ours. */
+interface Places {
+  readonly fs: FileSystem;
+  readonly name: string;
+  readonly parent: string;
+  readonly target: string;
+  /** The new pack until it is whole; afterwards the old one until it is gone. */
+  readonly temporary: string;
+  /** The old pack, whole, while the new one takes its place. */
+  readonly aside: string;
+}
+
+/** Temporary folders that this process is writing now. */
+const inUse = new Set<string>();
 
 /**
- * Writes a pack to a working folder beside its place and renames it when it is whole. A pack of the same design is set aside first and
- * removed last; where the second renaming fails it goes back, and where the run is killed between the two the next run puts it back.
- * Two runs on the same pack at once: each gives a whole pack or an error.
- * @throws CouldNotWrite where the disk refuses or something else stands at the pack's place
+ * Writes a pack whole, or leaves everything as it was.
+ * @throws CouldNotWrite where something else is in the way or the disk refuses; any other error is our bug
  */
-export async function writePack(request: PackRequest, fs: FileSystem = disk): Promise<PackResult> {
-  const contents = packContents(request);
-  const { parent, name, designName } = request;
-  const folder = join(parent, name);
-  if (!isPlainName(name)) {
-    throw new CouldNotWrite(`"${name}" cannot be the name of a folder`, parent, "Give the design another name.");
-  }
+export async function writePack({ parent, name, files, fileSystem = DISK }: Pack): Promise<WrittenPack> {
+  refuseNames(name, files);
+  const places = placesOf(parent, name, fileSystem);
+  if (inUse.has(places.temporary)) throw new Error(`the pack ${name} is being written already`);
+  inUse.add(places.temporary);
   try {
-    await fs.makeFolders(parent);
-    await clearLeftovers(fs, parent, name, designName);
-    await refuseOthers(fs, folder, designName);
-    const replacedPack = await writeAndSwap(fs, request, contents);
-    const bytes = [...contents.values()].reduce((sum, content) => sum + content.length, 0);
-    return { folder, files: [...contents.keys()].sort(), bytes, replacedPack };
+    return await written(places, files);
   } catch (error) {
-    throw writingError(error, folder);
+    throw asCouldNotWrite(places.target, error);
+  } finally {
+    inUse.delete(places.temporary);
   }
 }
 
-/** Every file's bytes, the manifest's first (`leftovers.ts` says why). */
-function packContents({ files, designName, version }: PackRequest): Map<string, Uint8Array> {
-  checkFileNames([MANIFEST, ...files.keys()]);
-  const sorted = [...files].sort(([a], [b]) => (a < b ? -1 : 1));
-  const list = manifest(files, { designName, version });
-  return new Map([[MANIFEST, bytesOf(list)], ...sorted.map(([name, c]) => [name, bytesOf(c)] as const)]);
+function refuseNames(name: string, files: Files): void {
+  refusePackName(name);
+  refuseFileNames(files.keys());
+  const manifest = new TextDecoder().decode(bytesOf(files.get(MANIFEST) ?? ""));
+  if (!isManifestOf(name, manifest)) throw new Error(`the pack ${name} has no ${MANIFEST} of its own`);
 }
 
-/** @returns whether a pack of the design stands there; an error where anything else does. */
-async function refuseOthers(fs: FileSystem, folder: string, designName: string): Promise<boolean> {
-  const { kind } = await fs.look(folder);
-  if (kind === "nothing") return false;
-  const found = kind === "folder" ? await packAt(fs, folder) : undefined;
-  if (found === designName) return true;
-  throw new CouldNotWrite(
-    found === undefined ? IN_THE_WAY[kind] : `the pack of another design, "${found}", is there`,
-    folder,
-    "It was left as it is: move it away, or write the pack to another folder.",
-  );
+function placesOf(parent: string, name: string, fs: FileSystem): Places {
+  const temporary = join(parent, `.lamplane-${name}-${process.pid}.tmp`);
+  return { fs, name, parent, target: join(parent, name), temporary, aside: join(parent, `.lamplane-${name}.old`) };
 }
 
-const IN_THE_WAY = {
-  folder: "a folder that is not a lamplane pack is there",
-  file: "a file is there",
-  link: "a symbolic link is there, and a pack is never written through one",
-};
-
-async function writeAndSwap(fs: FileSystem, request: PackRequest, contents: Map<string, Uint8Array>): Promise<boolean> {
-  const { parent, name, designName } = request;
-  const made = await workingFolder(fs, parent, name, "tmp");
+async function written(places: Places, files: Files): Promise<WrittenPack> {
+  const { fs, parent, target, temporary } = places;
+  await fs.mkdir(parent, { recursive: true });
+  await removeStale(places);
+  await restoreLeftOver(places);
+  await replaceable(places, target);
+  if ((await foundAt(fs, temporary, places.name)) !== "nothing")
+    refuse(temporary, "something that is not a folder of ours");
   try {
-    await writeFiles(fs, made, contents);
-    const replaces = await refuseOthers(fs, join(parent, name), designName); // once more: the writing took its time
-    if (replaces) await replace(fs, parent, name, made);
-    else await fs.rename(made, join(parent, name));
-    if (!replaces) await ignoringFailure(() => fs.settle(parent));
-    return replaces;
+    await writeFolder(fs, temporary, files);
+    const replaced = await replaceable(places, target); // again: writing took a while
+    await (replaced ? swap(places) : fs.rename(temporary, target));
+    await settleNames(fs, target);
+    if (replaced) await removeAside(places);
+    return { path: target, replaced };
   } catch (error) {
-    await ignoringFailure(() => removePack(fs, made));
+    await removeQuietly(fs, temporary);
     throw error;
   }
 }
 
-async function writeFiles(fs: FileSystem, folder: string, contents: Map<string, Uint8Array>): Promise<void> {
-  await fs.makeNewFolder(folder);
-  const folders = foldersOf(contents.keys()).map((inner) => join(folder, inner));
-  const [[manifestName, manifestBytes], ...others] = [...contents] as [[string, Uint8Array], ...[string, Uint8Array][]];
-  await fs.write(join(folder, manifestName), manifestBytes);
-  for (const inner of folders) await fs.makeNewFolder(inner);
-  for (const [name, bytes] of others) await fs.write(join(folder, name), bytes);
-  for (const inner of [...folders, folder]) await fs.settle(inner);
-}
-
-/** Sets the old pack aside, puts the new one in its place, and only when that is on the disk removes the old one. */
-async function replace(fs: FileSystem, parent: string, name: string, made: string): Promise<void> {
-  const target = join(parent, name);
-  const aside = await workingFolder(fs, parent, name, "old");
+/** The new pack takes the old one's place; where it can't, the old one returns to it. */
+async function swap({ fs, target, temporary, aside }: Places): Promise<void> {
   await fs.rename(target, aside);
   try {
-    await fs.rename(made, target);
+    await fs.rename(temporary, target);
   } catch (error) {
-    await putBack(fs, aside, target, error);
+    await fs.rename(aside, target).catch((again: unknown) => {
+      const remedy = `the pack that was there is whole in ${aside}: rename it, or write again, which puts it back first`;
+      throw new CouldNotWrite(
+        target,
+        `neither the new pack nor the old one could be put there (${codeOf(again)})`,
+        remedy,
+        error,
+      );
+    });
     throw error;
   }
-  await ignoringFailure(async () => {
-    await fs.settle(parent);
-    const doomed = await workingFolder(fs, parent, name, "tmp");
-    await fs.rename(aside, doomed); // an .old folder is always whole
-    await removePack(fs, doomed);
-  });
 }
 
-async function putBack(fs: FileSystem, aside: string, target: string, cause: unknown): Promise<void> {
+/** The old pack is removed under a temporary name, so that what bears the other name is always whole. */
+async function removeAside({ fs, temporary, aside }: Places): Promise<void> {
+  await fs.rename(aside, temporary).catch(() => undefined);
+  await removeQuietly(fs, temporary);
+}
+
+/** An old pack that a broken-off run left aside returns to its place, or goes where a newer one has taken it. */
+async function restoreLeftOver(places: Places): Promise<void> {
+  const { fs, name, target, aside } = places;
+  if (!(await replaceable(places, aside))) return;
+  const inPlace = await foundAt(fs, target, name);
+  if (inPlace === "nothing") await fs.rename(aside, target);
+  else if (inPlace === "pack") await removeAside(places);
+}
+
+const IN_THE_WAY: Readonly<Record<Exclude<Found, "nothing" | "pack">, string>> = {
+  folder: "a folder that is no pack of this design",
+  file: "a file",
+  link: "a symbolic link, which is not followed",
+};
+
+/** Whether a pack of this design is there (true) or nothing (false). */
+async function replaceable({ fs, name }: Places, path: string): Promise<boolean> {
+  const found = await foundAt(fs, path, name);
+  if (found === "nothing" || found === "pack") return found === "pack";
+  return refuse(path, IN_THE_WAY[found]);
+}
+
+function refuse(path: string, what: string): never {
+  throw new CouldNotWrite(path, `there is ${what}`, "it was left as it is: move it away or choose another folder");
+}
+
+/** Removes temporary folders of this pack whose process is gone. */
+async function removeStale({ fs, name, parent, temporary }: Places): Promise<void> {
+  const [before, after] = [`.lamplane-${name}-`, ".tmp"];
+  for (const each of await fs.readdir(parent)) {
+    const number = each.startsWith(before) && each.endsWith(after) ? each.slice(before.length, -after.length) : "";
+    if (!/^[1-9]\d*$/.test(number)) continue;
+    const path = join(parent, each);
+    const stale = path === temporary || !isRunning(Number(number)); // one of our own number is an earlier process's
+    if (stale && ["folder", "pack"].includes(await foundAt(fs, path, name))) await removeQuietly(fs, path);
+  }
+}
+
+function isRunning(id: number): boolean {
   try {
-    await fs.rename(aside, target);
+    process.kill(id, 0);
+    return true;
   } catch (error) {
-    if (hasCode(error, "ENOENT")) throw error;
-    const cure = `Rename it to ${target}, or run again once the disk can be written.`;
-    throw new CouldNotWrite("the earlier pack is whole but could not be put back in its place", aside, cure, cause);
+    return codeOf(error) === "EPERM"; // another user's
   }
 }
