@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { dxfText } from "@lamplane/export";
 import type { Drawing } from "@lamplane/parameters/drawings";
 import { arc, line, type Outline, point, polygon } from "@lamplane/parameters/elevation";
-import { DxfParser } from "dxf-parser";
+import * as dxfParser from "dxf-parser";
 import { expect, test } from "vitest";
 import { needed, printed } from "../support/outside-programs.ts";
 
@@ -48,8 +48,11 @@ interface Entity {
   endAngle?: number;
   text?: string;
 }
+/** The class is the whole module when run, whatever its types say. */
+const Parser = dxfParser.default as unknown as typeof dxfParser.DxfParser;
+
 function parsed(text: string) {
-  const dxf = new DxfParser().parseSync(text)!;
+  const dxf = new Parser().parseSync(text)!;
   return {
     header: dxf.header,
     layers: Object.keys(dxf.tables.layer.layers),
@@ -61,7 +64,7 @@ test("same drawing, same text", () => expect(dxfText(structuredClone(drawing))).
 
 test("dxf-parser reads millimetres and a layer for each kind of work", () => {
   const { header, layers } = parsed(dxfText(drawing));
-  expect(header["$INSUNITS"]).toBe(4); // DXF reference, HEADER: 4 millimetres
+  expect(header.$INSUNITS).toBe(4); // DXF reference, HEADER: 4 millimetres
   expect(layers).toEqual(expect.arrayContaining(["CUT", "DRILL", "ROUT", "MARK", "NOTE"]));
 });
 

@@ -31,7 +31,7 @@ export function needed(context: TestContext, name: OutsideProgram): string {
   const command = outsideProgram(name);
   if (command !== undefined) return command;
   const message = `${name} is missing; to have it: ${OUTSIDE[name].toGetIt}`;
-  if (process.env["CI"] === "true") throw new Error(message);
+  if (process.env.CI === "true") throw new Error(message);
   console.warn(`skipped "${context.task.name}": ${message}`);
   return context.skip(message);
 }

@@ -8,7 +8,6 @@ export default defineConfig({
   test: { include: ["test/**/*.test.ts"],
     // Known to fail: unfinished work of the second issue (wood, bench). Nothing ships it yet; mend, then take the line out.
     exclude: [
-      "test/export/dxf.test.ts",
       "test/parameters/wood/moisture.test.ts",
       "test/parameters/wood/species.test.ts",
     ], testTimeout: 60_000, hookTimeout: 60_000 },
