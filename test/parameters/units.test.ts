@@ -43,6 +43,12 @@ describe("a length that is understood", () => {
     ["-1/2 in", "mm", -12.7],
     ["-0", "mm", 0],
     ["0.12345678 mm", "mm", 0.123457],
+    ["+5 mm", "mm", 5],
+    ["−5 mm", "mm", -5],
+    ["1-¾ in", "mm", 44.45],
+    ["-1-3/4 in", "mm", -44.45],
+    ["⅙ in", "mm", 4.233333],
+    ["44.5\u00a0mm", "in", 44.5],
   ])("%s in a file in %s", (text, units, value) => {
     expect(readLength(text, units)).toEqual({ value });
   });
@@ -75,6 +81,19 @@ describe("a length that is refused, and what is said", () => {
     ["1/2/3 in", "mm", /such as/],
     ["nan", "mm", /not known/],
     ["9".repeat(400), "mm", /characters/],
+    ["¾5 in", "mm", /such as 1 3\/4 in/],
+    ["1¾5", "in", /such as 1 3\/4 in/],
+    ["½¾ in", "mm", /such as 1 3\/4 in/],
+    ["1 -3/4 in", "mm", /such as 1 3\/4 in/],
+    ["1 - 3/4 in", "mm", /such as 1 3\/4 in/],
+    ["1 3 / 4 5", "in", /such as 1 3\/4 in/],
+    ["1 500 mm", "mm", /such as/],
+    ["1,500 mm", "mm", /write 1500 mm, or 1\.500 mm/],
+    ["4,5/8 in", "in", /comma .* fraction/],
+    ["1.75''", "mm", /two single marks/],
+    ["5 mm 3 in", "mm", /more than one number or unit/],
+    ["44.5 mm (1 3/4 in)", "mm", /more than one number or unit/],
+    ["5 mm in", "mm", /more than one number or unit/],
   ])("%s in a file in %s", (text, units, fault) => {
     expect(readLength(text, units)).toEqual({ fault: expect.stringMatching(fault) });
   });
@@ -98,6 +117,10 @@ describe("other quantities", () => {
   });
   test.each([
     ["47 mm", "angle", /47 or 47°/],
+    ["47°30'", "angle", /minutes .* 47\.5/],
+    ["47 30 min", "angle", /minutes/],
+    ["47 %", "angle", /slope .* degrees/],
+    ["0.8 rad", "angle", /47 or 47°/],
     ["70 °F", "temperature", /21 or 21 °C/],
     ["30 °", "humidity", /30 %/],
     ["5 N", "force per length", /5 N\/mm/],
@@ -136,6 +159,10 @@ describe("a length as it is shown", () => {
     expect(lengthBoth(44.45, "mm")).toBe("44.45 mm (1 3/4 in)");
     expect(lengthBoth(44.45, "in")).toBe("1 3/4 in (44.45 mm)");
     expect(lengthBoth(0.15, "in")).toBe("0.15 mm");
+    expect(lengthBoth(8, "mm", "1/16")).toBe("8 mm (5/16 in)");
+    expect(lengthBoth(8, "mm", "1/8")).toBe("8 mm (about 3/8 in)");
+    expect(lengthBoth(8, "in", "1/16")).toBe("5/16 in + 0.06 mm (8 mm)");
+    expect(lengthBoth(0.001, "mm")).toBe("0 mm (0 in)");
   });
   test("limits in decimal inches", () => {
     expect(limitText(8, "mm")).toBe("8 mm");

@@ -11,6 +11,7 @@ export type Reading = { readonly value: number } | { readonly fault: string };
 const INCH = 25.4; // mm, exactly: the international inch, agreed by six standards laboratories in 1959
 const PER_MM = 1e6; // nanometres: far below what any tool measures, far above a double's noise
 const WORTH_TELLING = 0.05; // mm: a remainder below this is less than half of what a maker can hold
+const HELD = 0.1; // mm: what a maker can hold at the bench
 const LONGEST = 60; // characters: no number is written longer
 
 const IN_MM = new Map<string, number>([
@@ -18,18 +19,6 @@ const IN_MM = new Map<string, number>([
   ...["cm", "centimetre", "centimetres", "centimeter", "centimeters"].map((name) => [name, 10] as const),
   ...["in", "in.", "inch", "inches", '"', "″", "”"].map((name) => [name, INCH] as const),
 ]);
-
-const VULGAR: Record<string, string> = {
-  "¼": "1/4",
-  "½": "1/2",
-  "¾": "3/4",
-  "⅓": "1/3",
-  "⅔": "2/3",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-};
 
 const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly example: string }>> = {
   angle: { pattern: /\s*(°|deg|degs|degree|degrees)$/i, example: "47 or 47°" },
@@ -45,14 +34,15 @@ const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly exam
  * @see international yard and pound agreement, 1959: 1 in = 25.4 mm exactly
  */
 export function readLength(text: string, units: Units): Reading {
-  const plain = text.trim().replace(/[¼½¾⅓⅔⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`);
-  const refused = refusal(plain.trim(), "44.5 mm or 1 3/4 in");
+  const plain = plainFigures(text);
+  const refused = refusal(plain, "44.5 mm or 1 3/4 in") ?? feetIn(plain);
   if (refused !== undefined) return { fault: refused };
-  if (/\d\s*('|′|’|ft\b|foot|feet)/i.test(plain)) return { fault: "feet are not read; write inches or mm: 18 in" };
-  const parts = /^([-+]?[\d./\s-]*)(.*)$/.exec(plain.trim().replace("⁄", "/"));
+  const parts = /^([-+]?[\d./\s-]*)(.*)$/.exec(plain);
   const figures = (parts?.[1] ?? "").trim();
   const unit = (parts?.[2] ?? "").trim().toLowerCase();
   const factor = IN_MM.get(unit === "" ? units : unit);
+  if (factor === undefined && (/\d/.test(unit) || IN_MM.has(/^\p{L}+(?=\P{L})/u.exec(unit)?.[0] ?? "")))
+    return { fault: "this is more than one number or unit; write one length, such as 44.5 mm or 1 3/4 in" };
   if (factor === undefined) return { fault: `unit "${shortened(unit)}" is not known; write mm, cm or in` };
   if (!figures.includes("/")) return scaled(decimal(figures), factor, "44.5 mm or 1 3/4 in");
   return fraction(figures, unit, factor);
@@ -63,8 +53,8 @@ export function readNumberText(text: string, quantity: Quantity, units: Units): 
   if (quantity === "length") return readLength(text, units);
   const suffix = SUFFIX[quantity];
   const example = suffix?.example ?? (quantity === "count" ? "2" : "0.25");
-  const plain = text.trim();
-  const refused = refusal(plain, example);
+  const plain = plainFigures(text);
+  const refused = refusal(plain, example) ?? (quantity === "angle" ? noDegrees(plain) : undefined);
   if (refused !== undefined) return { fault: refused };
   const value = decimal(suffix ? plain.replace(suffix.pattern, "") : plain);
   return value === undefined || !Number.isFinite(value) ? { fault: notRead(example) } : { value };
@@ -81,12 +71,19 @@ export function lengthText(mm: number, units: Units, smallestFraction: Fraction 
   return `${fractionText(count, parts)} in ${rest < 0 ? "-" : "+"} ${trimmed(Math.abs(rest), 2)} mm`;
 }
 
-/** The same in both units, the maker's first: "44.45 mm (1 3/4 in)". */
+/**
+ * The same in both units, the maker's first: "44.45 mm (1 3/4 in)". Beside exact mm, the fraction of an inch is only the
+ * nearest one, and "about" where a maker could hold the difference.
+ */
 export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction = "1/64"): string {
   const metric = lengthText(mm, "mm");
   const inches = lengthText(mm, "in", smallestFraction);
   if (metric === inches) return metric;
-  return units === "mm" ? `${metric} (${inches})` : `${inches} (${metric})`;
+  if (units === "in") return `${inches} (${metric})`;
+  const parts = Number(smallestFraction.slice(2));
+  const count = Math.round((mm / INCH) * parts);
+  const about = Math.abs(mm - (count * INCH) / parts) > HELD ? "about " : "";
+  return `${metric} (${about}${fractionText(count, parts)} in)`;
 }
 
 /** A hard limit as a message gives it: mm, and before it decimal inches where the file is in inches. */
@@ -112,12 +109,32 @@ function rounded(mm: number): number {
   return Number.isFinite(nanometres) ? nanometres / PER_MM + 0 : mm;
 }
 
+/** One sign for each meaning; `¾` becomes 3/4, set apart from digits beside it, so that `¾5` is no 3/45. */
+function plainFigures(text: string): string {
+  return text
+    .replace(/(-?)([¼-¾⅐-⅞])/g, (_, dash: string, sign: string) => `${dash || " "}${sign.normalize("NFKC")} `)
+    .replaceAll("⁄", "/")
+    .replace("−", "-")
+    .trim();
+}
+
+function feetIn(text: string): string | undefined {
+  if (/\d\s*('|′|’){2}/.test(text)) return "two single marks are not read; write in, such as 1 3/4 in";
+  return /\d\s*('|′|’|ft\b|foot|feet)/i.test(text) ? "feet are not read; write inches or mm: 18 in" : undefined;
+}
+
+function noDegrees(text: string): string | undefined {
+  if (text.includes("%")) return "a slope is no angle here; write degrees, such as 45";
+  return /\d\s*('|′|’|min)/i.test(text) ? "minutes are not read; write decimal degrees: 47.5, not 47° 30'" : undefined;
+}
+
 /** What is wrong with a text whatever its quantity. */
 function refusal(text: string, example: string): string | undefined {
   if (text === "") return `nothing is written here; write a number such as ${example}`;
   if (text.length > LONGEST) return `more than ${LONGEST} characters are no number; write one such as ${example}`;
   if (/^[-+]?[\d.]+e[-+]?\d/i.test(text)) return `exponents are not read; write the number out, such as ${example}`;
   if (!text.includes(",")) return undefined;
+  if (text.includes("/")) return "a comma has no place in a fraction; write one such as 1 3/4 in";
   if (/^\d{1,3}(,\d{3})+(?!\d)/.test(text))
     return `a comma may mean two things; write ${text.replaceAll(",", "")}, or ${text.replace(",", ".")}`;
   return `the decimal sign is a point; write ${shortened(text.replace(",", "."))}`;
@@ -128,7 +145,7 @@ function decimal(text: string): number | undefined {
 }
 
 function fraction(figures: string, unit: string, factor: number): Reading {
-  const match = /^([-+]?)(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*\/\s*(\d+)$/.exec(figures);
+  const match = /^([-+]?)(?:(\d+)(?:\s+|-))?(\d+)\s*\/\s*(\d+)$/.exec(figures);
   if (!match) return { fault: notRead("1 3/4 in") };
   const [, sign, whole, top, bottom] = match;
   const [above, below] = [Number(top), Number(bottom)];

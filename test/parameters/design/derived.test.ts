@@ -25,7 +25,8 @@ function completed(values: unknown): Design {
 describe("plain values", () => {
   test("are completed as a file is", () => {
     const fromFile = readDesign("iron: { width: 48, thickness: 3.6 }", "");
-    expect(fromFile).toEqual({ ok: true, design: completed({ ...IRON, measured: {}, body: undefined }) });
+    const given = new Set(["iron.width", "iron.thickness"]);
+    expect(fromFile).toEqual({ ok: true, given, design: completed({ ...IRON, measured: {}, body: undefined }) });
   });
   test("are mm whatever the units say", () => {
     expect(completed({ ...IRON, units: "in" }).iron.width).toBe(48);
@@ -121,7 +122,10 @@ describe("told to the maker", () => {
   ] as const)("the starter in %s reads back as the defaults", (units, width, thickness) => {
     const source = starterDesign("first-plane", units);
     const expected = completed({ name: "first-plane", units, iron: { width, thickness } });
-    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, design: expected });
+    const given = new Set(
+      rowsOf(TABLE).flatMap(({ path, row }) => (row.default === undefined && !path.startsWith("iron.") ? [] : [path])),
+    );
+    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, given, design: expected });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);
   });
   test.each(["true", "5", "a: b", 'a"b', "~"])("a name such as %s is told by the reader, not by YAML", (name) => {

@@ -5,6 +5,24 @@ import { TABLE } from "../../../packages/parameters/src/table/index.ts";
 
 const IRON = "iron: { width: 48, thickness: 3.6 }\n";
 
+const SAMPLE = `name: apprentice-smoother
+units: mm
+iron:    { width: 48, thickness: 3.6, length: 150, bevel: 28 }
+capIron: { thickness: 3.2, hump: 1.0, setback: 0.4, screwHead: { diameter: 16, height: 3.4, fromEdge: 48 } }
+body:    { length: 230, height: 58, cheek: 8, sideClearance: 1.6, trim: 25.4, outline: arched }
+bed:     { angle: 47, featherChamfer: 3 }
+ramp:    { angle: auto, shape: auto }
+mouth:   { fromToe: auto, opening: 0.15 }
+sole:    { allowance: 3 }
+recess:  { width: auto, depth: auto, cutter: 12.7 }
+wedge:   { angle: 6, tip: 3, tipFromEdge: 22 }
+pin:     { section: flatted, diameter: 12.7, tenon: 9.5, height: auto }
+pegs:    { diameter: 6, perEnd: 2 }  # two to a block
+wood:    { body: "beech, american", pin: same, rings: 20, driest: { temperature: 21, humidity: 30 } }
+shop:    { kerf: 3.2, millingAllowance: 1.5, paper: A4, smallestFraction: 1/64 }
+measured: {}                          # what came out at the bench
+`;
+
 function designIn(source: string | Uint8Array): Design {
   const reading = readDesign(source, "plane.yaml");
   if (!reading.ok) throw new Error(reading.faults.map(({ line, message }) => `${line}: ${message}`).join("\n"));
@@ -41,10 +59,22 @@ describe("a file that is understood", () => {
     ["measured, nothing", `${IRON}measured:\n`],
     ["bytes", new TextEncoder().encode(`\ufeff${IRON}`)],
     ["comments with brackets", `# [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[\n${IRON}`],
+    ["brackets in a text", `${IRON}wood: { body: "${"[".repeat(50)}" }`],
+    ["brackets in a text over two lines", `${IRON}wood:\n  body: "${"[".repeat(25)}\n    ${"[".repeat(25)}"`],
     ["a quoted number", 'iron: { width: "48", thickness: 3.6 mm }'],
     ["a replacement character in a comment", new TextEncoder().encode(`# \ufffd\n${IRON}`)],
   ])("%s", (_, source) => {
     expect(designIn(source).iron.width).toBe(48);
+  });
+  test("the sample of the design's own description", () => {
+    const design = designIn(SAMPLE);
+    expect(design.name).toBe("apprentice-smoother");
+    expect(design.capIron.screwHead).toEqual({ diameter: 16, height: 3.4, fromEdge: 48 });
+    expect(design.wood).toMatchObject({ body: "beech, american", pin: "same", rings: 20 });
+  });
+  test("what was given is told from what was filled in", () => {
+    const reading = readDesign(`${IRON}wood: { driest: { humidity: 25 } }\nbody: {}\n`, "");
+    expect(reading.ok && [...reading.given].sort()).toEqual(["iron.thickness", "iron.width", "wood.driest.humidity"]);
   });
   test("fractions, units and auto", () => {
     const design = designIn(
@@ -81,6 +111,10 @@ describe("a fault, its place, and what is said", () => {
     ["body: { length: 1e308 }", 2, 17, "body.length", /exponents/],
     ["body: { length: 0x40 }", 2, 17, "body.length", /not known|such as/],
     ["body: { length: 44,5 mm }", 2, 17, "body.length", /.*/],
+    ["iron2: { width: 44,5 mm }", 2, 1, "iron2", /did you mean/],
+    ["pin: { tenon: 9,5 mm }", 2, 17, "pin.5 mm", /decimals with a point/],
+    ["wood: { body: beech, american }", 2, 22, "wood.american", /in quotes/],
+    ["units: inch\nbody: { length: 9 }", 2, 8, "units", /one of mm, in/],
     ["body: { length: null }", 2, 17, "body.length", /no value is given/],
     ["body: { length: auto }", 2, 17, "body.length", /auto is no value/],
     ["bed: { angle: 70 }", 2, 15, "bed.angle", /read 70; allowed is 35° to 65°/],
@@ -127,6 +161,14 @@ describe("a fault, its place, and what is said", () => {
     ["deep marks", "- ".repeat(100_000), /nested/],
     ["deep questions", "? ".repeat(100_000), /nested/],
     ["deep indents", Array.from({ length: 700 }, (_, i) => `${" ".repeat(i)}a:`).join("\n"), /nested/],
+    // The parser's own stack is no guard: running out of it was once seen to end the process inside a regular expression.
+    ["deep, in quotes that run over lines", "[ 'a\n', ".repeat(20_000), /nested/],
+    ["deep, in double quotes", '["\n",'.repeat(30_000), /nested/],
+    [
+      "deep dashes over growing indents",
+      Array.from({ length: 40 }, (_, i) => `${" ".repeat(8 * i)}- - - -`).join("\n"),
+      /nested/,
+    ],
     ["a directive", `%YAML 1.1\n---\n${IRON}`, /directives/],
     ["alias bomb", "a: &a [1]\nb: *a\n", /anchors/],
     ["a loose alias", "iron: *none\n", /aliases|Unresolved/],
@@ -153,6 +195,13 @@ describe("a fault, its place, and what is said", () => {
       [2, "iron.width"],
       [4, "body"],
     ]);
+  });
+  test("lengths are not judged by a unit that was refused", () => {
+    const faults = faultsIn("units: inch\niron: { width: 2, thickness: 1/8 }\nbed: { angle: 99 }\n");
+    expect(faults.map(({ path }) => path)).toEqual(["units", "bed.angle"]);
+  });
+  test("too deep is told where it is too deep", () => {
+    expect(faultsIn(`a: 1\nb: ${"[".repeat(100)}`)).toMatchObject([{ line: 2, column: 35 }]);
   });
   test("all at once, by place", () => {
     const faults = faultsIn("zzzzzz: 1\nbed: { angle: 99 }\nname: 5\niron:\n  widht: 48\nbody: { length: x }\n");

@@ -29,9 +29,9 @@ export function starterDesign(name: string, units: Units): string {
     "# A laminated hand plane. Measure your own iron first; every other value may stay as it is.",
     `# A length without a unit is in ${units === "mm" ? "millimetres" : "inches"}; 44.5 mm, 1.75 in and 1 3/4 in are read too.`,
     ...sectionLines(TABLE, "", { name, units }),
-    "",
-    "# What came out at the bench, filled in as the work goes on.",
-    "measured: {}",
+    ...(Object.hasOwn(TABLE, "measured")
+      ? []
+      : ["", "# What came out at the bench, filled in as the work goes on.", "measured: {}"]),
   ];
   return `${lines.join("\n")}\n`;
 }
@@ -61,7 +61,11 @@ function sectionLines(section: Section, path: string, asked: Asked): string[] {
   return Object.entries(section).flatMap(([key, entry]) => {
     const full = path === "" ? key : `${path}.${key}`;
     const gap = path === "" ? [""] : [];
-    if (!isRow(entry)) return [...gap, `${indent}${key}:`, ...sectionLines(entry, full, asked)];
+    if (!isRow(entry)) {
+      const lines = sectionLines(entry, full, asked);
+      const isEmpty = lines.every((line) => line.trimStart().startsWith("#"));
+      return [...gap, `${indent}${key}:${isEmpty ? " # each to be filled in once it is measured" : ""}`, ...lines];
+    }
     const value = starterValue(entry, full, asked);
     const comment = `${indent}# ${entry.help} ${sentence(allowed(entry, asked.units))}`;
     return [...gap, comment, value === undefined ? `${indent}# ${key}:` : `${indent}${key}: ${value}`];

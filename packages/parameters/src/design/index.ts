@@ -6,3 +6,4 @@ export type { Fault } from "./given.ts";
 export { parameterTable, starterDesign } from "./guide.ts";
 export { completeDesign, readDesign } from "./read.ts";
 export { designSchema } from "./schema.ts";
+export { writtenBack } from "./written-back.ts";

@@ -1,6 +1,7 @@
 // JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
 import { isRow, type NumberRow, type Row, type Section, TABLE, UNIT_OF } from "../table/index.ts";
 import { inUnits, type Units } from "../units.ts";
+import { mayBeEmpty } from "./complete.ts";
 
 type Schema = Record<string, unknown>;
 
@@ -31,7 +32,8 @@ function sectionSchema(section: Section, units: Units): Schema {
     key,
     isRow(entry) ? rowSchema(entry, units) : sectionSchema(entry, units),
   ]);
-  return { type: "object", additionalProperties: false, required, properties: Object.fromEntries(schemas) };
+  const type = mayBeEmpty(section) ? ["object", "null"] : "object";
+  return { type, additionalProperties: false, required, properties: Object.fromEntries(schemas) };
 }
 
 function needed(entry: Row | Section): boolean {
@@ -54,7 +56,7 @@ function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
   const unit = isLength ? units : UNIT_OF[row.quantity];
   const type = row.quantity === "count" ? "integer" : "number";
   const number = { type, minimum: inFile(row.min), maximum: inFile(row.max) };
-  const text = { type: "string", pattern: "[0-9¼½¾⅓⅔⅛⅜⅝⅞]", description: "A number with its unit." };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "A number with its unit." };
   const initial = typeof row.default === "number" ? inFile(row.default) : row.default;
   return {
     description: unit === "" ? row.help : `${row.help} Bare numbers: ${unit}.`,

@@ -4,8 +4,16 @@ import { shown } from "./given.ts";
 
 const NAMES = namesIn(TABLE);
 
-/** Message for a key that its section does not have. */
-export function unknownKey(key: string, path: string, section: Section): string {
+/**
+ * Message for a key that its section does not have.
+ * @param alone whether no value stands behind it, as after a comma that was meant as part of a text or number
+ */
+export function unknownKey(key: string, path: string, section: Section, alone = false): string {
+  const comma = /^\d/.test(key) ? "write decimals with a point: 44.5 mm" : "put a text with a comma in it in quotes";
+  return `${slipIn(key, path, section)}${alone ? `; if it follows a comma, ${comma}` : ""}`;
+}
+
+function slipIn(key: string, path: string, section: Section): string {
   const said = `"${shown(key)}" is not a key ${path === "" ? "of a design" : `of ${path}`}`;
   if (NAMES.some((name) => name.path === key)) return `${said}; write it nested, ${nested(key)}`;
   const here = nearest(key, Object.keys(section));

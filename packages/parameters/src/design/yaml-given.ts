@@ -12,9 +12,8 @@ import {
   type YAMLMap,
 } from "yaml";
 import { type Faults, type Given, type GivenEntry, type Place, shown } from "./given.ts";
-import { placeAt, readSource, START } from "./source.ts";
-
-const DEEPEST = 20; // levels: the table has three; well before the parser runs out of stack or time
+import { DEEPEST, tooDeepAt } from "./nesting.ts";
+import { placeAt, readSource, type Source, START } from "./source.ts";
 
 interface Walk {
   readonly lines: LineCounter;
@@ -25,7 +24,7 @@ interface Walk {
 export function givenInYaml(source: string | Uint8Array, faults: Faults): Given | undefined {
   const read = readSource(source, faults);
   if (!read) return undefined;
-  const document = parsed(read.text, faults);
+  const document = parsed(read, faults);
   if (!document) return undefined;
   const walk = { lines: read.lines, faults };
   if (tellSyntax(document, walk)) return undefined;
@@ -37,32 +36,14 @@ export function givenInYaml(source: string | Uint8Array, faults: Faults): Given 
   return undefined;
 }
 
-function parsed(text: string, faults: Faults): Document | undefined {
-  const options = { prettyErrors: false, uniqueKeys: false, merge: false } as const;
-  if (!tooDeep(text)) {
-    try {
-      return parseDocument(text, { ...options, schema: "core" });
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error; // RangeError: the parser ran out of stack
-    }
-  }
-  faults.add(START, "", `the file is nested more than ${DEEPEST} levels deep; a design has three`);
-  return undefined;
-}
+/** How every design text is parsed. Doubled keys are found in the walk: the parser's own way is slow on a long file. */
+export const PARSING = { schema: "core", prettyErrors: false, uniqueKeys: false, merge: false } as const;
 
-/** Brackets outside comments and, in block style, the marks that open a level on one line. */
-function tooDeep(text: string): boolean {
-  let depth = 0;
-  for (const line of text.split("\n")) {
-    if (/^\s*#/.test(line)) continue;
-    if (new RegExp(`^\\s*([-?:]\\s+){${DEEPEST}}`).test(line) || /^ {200,}[^\s#]/.test(line)) return true;
-    for (const sign of line.replace(/\s#.*$/, "").replace(/"[^"]*"|'[^']*'/g, "")) {
-      if (sign === "[" || sign === "{") depth += 1;
-      if (sign === "]" || sign === "}") depth = Math.max(0, depth - 1);
-      if (depth > DEEPEST) return true;
-    }
-  }
-  return false;
+function parsed({ text, lines }: Source, faults: Faults): Document | undefined {
+  const deep = tooDeepAt(text);
+  if (deep === undefined) return parseDocument(text, PARSING);
+  faults.add(placeAt(lines, deep), "", `the file is nested more than ${DEEPEST} levels deep; a design has three`);
+  return undefined;
 }
 
 function tellSyntax(document: Document, { lines, faults }: Walk): boolean {
