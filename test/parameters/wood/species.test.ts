@@ -42,11 +42,11 @@ describe("names", () => {
     ["  BEECH   american ", "Beech, American"],
     ["Fagus grandifolia", "Beech, American"],
     ["honey locust", "Honeylocust"],
-    ["Honeylocust", "Honeylocust"],
     ["sweet gum", "Sweetgum"],
     ["eastern hop-hornbeam", "Hophornbeam, eastern"],
     ["courbaril", "Jatoba (courbaril)"],
     ["jatobá", "Jatoba (courbaril)"],
+    ["brazilian rosewöod", "Rosewood, Brazilian"],
     ["northern red oak", "Oak, northern red"],
     ["live oak", "Oak, live"],
     ["white fir", "White fir (ch.13 example)"],
@@ -110,19 +110,28 @@ describe("what is not known", () => {
   });
 });
 
-test("S/(3000 − 20·S) gives the coefficients of the handbook's table to a digit (rule found in the data, computed)", () => {
-  // Apple: its shrinkage, from memory, is known not to reproduce its row.
+describe("S/(3000 − 20·S), eq. 13-3 from 10 % moisture, against the table of coefficients (rule found in the data)", () => {
   const both = speciesNames()
-    .filter((name) => name !== "Apple")
     .map(found)
-    .filter((wood) => wood.coefficient && wood.shrinkage && wood.name !== "Mahogany, true" && wood.name !== "Teak");
-  expect(both.length).toBeGreaterThan(20);
-  for (const { name, coefficient, shrinkage } of both) {
-    expect(Math.abs(coefficientFromShrinkage(shrinkage!.radial) - coefficient!.radial), name).toBeLessThan(1.5e-5);
-    expect(Math.abs(coefficientFromShrinkage(shrinkage!.tangential) - coefficient!.tangential), name).toBeLessThan(
-      1.5e-5,
+    .filter((wood) => wood.coefficient && wood.shrinkage);
+  const misfit = ({ coefficient, shrinkage }: Species): number =>
+    Math.max(
+      Math.abs(coefficientFromShrinkage(shrinkage!.radial) - coefficient!.radial),
+      Math.abs(coefficientFromShrinkage(shrinkage!.tangential) - coefficient!.tangential),
     );
-  }
+  // Apple, mahogany, teak: shrinkage or coefficients from memory, not yet compared with the original.
+  // Sweet birch: the table of coefficients prints yellow birch's for it.
+  const ODD = ["Apple", "Birch, sweet", "Mahogany, true", "Teak"];
+
+  test("agrees to one in the last digit", () => {
+    expect(both.length).toBeGreaterThan(25);
+    for (const wood of both.filter(({ name }) => !ODD.includes(name)))
+      expect(misfit(wood), wood.name).toBeLessThan(1e-5);
+  });
+  test("but for woods known not to", () => {
+    for (const name of ODD) expect(misfit(found(name)), name).toBeGreaterThan(1e-4);
+    expect(found("sweet birch").coefficient).toEqual(found("yellow birch").coefficient);
+  });
 });
 
 const DATA = new URL("../../../../shared/data/", import.meta.url);

@@ -27,8 +27,8 @@ const LARGEST_DOWEL = 25.4;
  */
 export function dowelBearingStrength(specificGravity: number, diameter: number, angle: number): number | undefined {
   if (diameter > LARGEST_DOWEL) return undefined;
-  if (diameter < SMALL_DOWEL) return 114.453 * specificGravity ** 1.84;
-  const along = 77.2213 * specificGravity;
-  const across = (211.967 * specificGravity ** 1.45) / Math.sqrt(diameter);
+  if (diameter < SMALL_DOWEL) return 114.45297 * specificGravity ** 1.84;
+  const along = 77.22128 * specificGravity;
+  const across = (211.9657 * specificGravity ** 1.45) / Math.sqrt(diameter);
   return strengthAtAngle(along, across, angle);
 }

@@ -6,7 +6,7 @@ const OFFERED = 3;
 /** Whether two names are made of the same words, run together or apart (`Honeylocust`, `honey locust`). */
 export function sameWords(a: string, b: string): boolean {
   const [left, right] = [wordsOf(a), wordsOf(b)];
-  return left.length > 0 && (left.join("") === right.join("") || sorted(left) === sorted(right));
+  return left.join("") === right.join("") || sorted(left) === sorted(right);
 }
 
 /** The names that come nearest to the one given, best first; none for a name without a letter. */
