@@ -1,0 +1,184 @@
+// Whether the two blocks and the throat between them can be: tips, chamfer, ends, arch and curve.
+
+import type { Elevation } from "../elevation/elevation.ts";
+import { chamferWins, figure, glueGap } from "../elevation/figures.ts";
+import { bedXAt } from "../elevation/frame.ts";
+import { SHOP } from "../elevation/outline.ts";
+import { ROOM_WANTED } from "../elevation/pin-place.ts";
+import { archIsPossible } from "../elevation/top-outline.ts";
+import { coreCuts } from "../elevation/widths.ts";
+import { cosDeg, cotDeg, sinDeg } from "../trig.ts";
+import { atLeast, atMost, type Draft, down, GEOMETRY, up } from "./draft.ts";
+
+/** Least length that a block may have along its top, mm: less splits at glue-up. */
+const BLOCK_TOP = 15;
+/** What must be left to trim off a block's end, mm: one clean saw cut. */
+const TRIM_LEFT = 1;
+
+/** Blocks collide at glue-up. */
+export function checkTips(plane: Elevation): Draft[] {
+  return atLeast(plane, {
+    code: "blocks-collide",
+    what: "The room between the blocks' tips on the blank's sole, feather chamfer counted,",
+    value: glueGap(plane) + chamferWins(plane),
+    stop: SHOP,
+    unit: "mm",
+    parameters: ["sole.allowance", "bed.featherChamfer", "iron.thickness", "mouth.opening"],
+    place: "rampTip",
+    advice: "Take the feather off the bed's tip higher up, or leave less wood under the sole.",
+    mends: [up("bed.featherChamfer"), down("sole.allowance"), up("mouth.opening")],
+    source: `${GEOMETRY}: t / sin β + g + c·cot β − a·(cot β + cot ρ)`,
+  });
+}
+
+/** A chamfer that outlives the truing takes support from under the iron. */
+export function checkChamfer(plane: Elevation): Draft[] {
+  const { bed, sole } = plane.design;
+  const left = Math.max(0, bed.featherChamfer - sole.allowance) / sinDeg(plane.frame.bedAngle);
+  return atMost(plane, {
+    code: "chamfer-under-iron",
+    what: "What is left of the feather chamfer after truing, along the bed,",
+    value: left,
+    warn: Math.max(SHOP, figure(plane, "unsupported")!),
+    unit: "mm",
+    parameters: ["bed.featherChamfer", "sole.allowance"],
+    place: "bedChamfer",
+    advice: "Make the feather chamfer no higher than the sole's allowance, so that the bevel's heel is borne.",
+    mends: [down("bed.featherChamfer")],
+    source: `${GEOMETRY}: t·(cot τ − cot β)`,
+  });
+}
+
+/** Slid together, the blocks must still reach past the finished ends. */
+export function checkEnds(plane: Elevation): Draft[] {
+  const { trim } = plane.design.body;
+  const { setInToe } = coreCuts(plane.design, plane.ramp.angle, plane.points.rampTip.x, plane.points.bedTip.x);
+  return atLeast(plane, {
+    code: "blank-too-short",
+    what: "What is left to trim off each block's end once the blocks are slid together",
+    value: trim / 2 - setInToe,
+    stop: TRIM_LEFT,
+    unit: "mm",
+    parameters: ["body.trim", "shop.kerf"],
+    place: "toe",
+    advice: "Begin with a longer blank.",
+    mends: [up("body.trim")],
+    source: GEOMETRY,
+  });
+}
+
+/** Ramp and bed must come out of the top well within the ends. */
+export function checkBlockTops(plane: Elevation): Draft[] {
+  const { design, frame, ramp, points, recess } = plane;
+  const { height, length } = design.body;
+  const rampAtFull =
+    ramp.curve && height > ramp.curve.end.y
+      ? ramp.curve.end.x - (height - ramp.curve.end.y) * cotDeg(ramp.curve.exitAngle)
+      : ramp.foot.x - height * cotDeg(ramp.angle);
+  const deep = design.iron.thickness + (recess?.depth ?? 0);
+  const floorAtFull = bedXAt(frame, deep, height);
+  return [
+    ...atLeast(plane, {
+      code: "front-block-too-short",
+      what: "The front block's length along its top",
+      value: Math.min(points.rampTop.x, ramp.curve ? points.rampTop.x : rampAtFull),
+      stop: BLOCK_TOP,
+      unit: "mm",
+      parameters: ["mouth.fromToe", "ramp.angle", "body.length", "body.height"],
+      place: "rampTop",
+      advice: "Set the mouth further back, or make the plane longer.",
+      mends: [up("mouth.fromToe"), up("body.length"), up("ramp.angle")],
+    }),
+    ...atLeast(plane, {
+      code: "bed-block-too-short",
+      what: "The bed block's length along its top, behind bed and recess,",
+      value: length - Math.max(floorAtFull, points.bedTop.x),
+      stop: BLOCK_TOP,
+      unit: "mm",
+      parameters: ["mouth.fromToe", "bed.angle", "body.length", "body.height"],
+      place: "bedTop",
+      advice: "Make the plane longer, or set the mouth nearer to the toe.",
+      mends: [up("body.length"), down("mouth.fromToe")],
+    }),
+  ];
+}
+
+/** An arched top must be possible, and a curved ramp must lean to the toe. */
+export function checkShapes(plane: Elevation): Draft[] {
+  const { top, design } = plane;
+  const arch = archIsPossible(top) ? [] : impossibleArch(plane);
+  if (plane.ramp.shape === "straight") return arch;
+  const bend =
+    cosDeg(design.ramp.exitAngle) > cosDeg(design.ramp.wearAngle) ? design.ramp.wearAngle - design.ramp.exitAngle : -1;
+  return [
+    ...arch,
+    ...atLeast(plane, {
+      code: "ramp-does-not-curve",
+      what: "The turn of the curved ramp from its wear to its exit",
+      value: bend,
+      stop: 1,
+      unit: "°",
+      parameters: ["ramp.exitAngle", "ramp.wearAngle"],
+      place: "rampTop",
+      advice: "The ramp's exit must lie flatter than its wear.",
+      mends: [down("ramp.exitAngle"), up("ramp.wearAngle")],
+      source: GEOMETRY,
+    }),
+  ];
+}
+
+function impossibleArch(plane: Elevation): Draft[] {
+  const { crownX, length, height, toeHeight, heelHeight } = plane.top;
+  const run = Math.min(crownX, length - crownX);
+  const drop = height - (crownX < length - crownX ? toeHeight : heelHeight);
+  return atLeast(plane, {
+    code: "arch-impossible",
+    what: "What the top's shorter arc has in length over its fall",
+    value: Math.min(
+      run - drop,
+      run - 1,
+      height - toeHeight,
+      height - heelHeight,
+      length - crownX - (height - heelHeight),
+      crownX - (height - toeHeight),
+    ),
+    stop: 0,
+    unit: "mm",
+    parameters: ["body.crown", "body.toeHeight", "body.heelHeight", "body.height"],
+    place: "crown",
+    advice: "Neither end may be higher than the crown, nor fall more than it is long.",
+    mends: [
+      up("body.toeHeight"),
+      down("body.toeHeight"),
+      up("body.heelHeight"),
+      down("body.heelHeight"),
+      up("body.crown"),
+      down("body.crown"),
+    ],
+    source: GEOMETRY,
+  });
+}
+
+/** A throat that narrows on its way up catches shavings. */
+export function checkThroat(plane: Elevation): Draft[] {
+  const { by, left } = plane.throat;
+  if (left >= ROOM_WANTED) return [];
+  return atMost(plane, {
+    code: "throat-chokes",
+    what: "The throat's narrowing on its way up",
+    value: by,
+    ...(by > left ? { stop: SHOP } : { warn: SHOP }),
+    unit: "mm",
+    parameters: ["ramp.angle", "ramp.wearAngle", "ramp.radius", "capIron.hump", "wedge.tipFromEdge", "pin.height"],
+    place: "throatNarrowest",
+    advice: "Lean the ramp further to the toe, or bring the wedge's tip and the pin further up.",
+    mends: [
+      down("ramp.angle"),
+      down("ramp.wearAngle"),
+      down("ramp.radius"),
+      up("wedge.tipFromEdge"),
+      up("pin.height"),
+      down("wedge.tip"),
+    ],
+  });
+}

@@ -1,0 +1,63 @@
+// How a check says what it found, before the search for a cure.
+import type { Elevation, Points } from "../elevation/elevation.ts";
+import { lengthBoth } from "../units.ts";
+import type { Finding, Severity } from "./finding.ts";
+
+/** A change worth trying: one parameter, up or down from what it is. */
+export interface Mend {
+  readonly parameter: string;
+  readonly toward: "up" | "down";
+}
+export const up = (parameter: string): Mend => ({ parameter, toward: "up" });
+export const down = (parameter: string): Mend => ({ parameter, toward: "down" });
+
+export interface Draft extends Omit<Finding, "cure"> {
+  readonly place: keyof Points;
+  /** In order of preference. */
+  readonly mends: readonly Mend[];
+}
+
+export const TRADE = "common practice, no published source";
+export const GEOMETRY = "plane geometry";
+
+/** What a check tells of a value that must not be small, or not be large. */
+interface Judged {
+  readonly code: string;
+  readonly what: string;
+  readonly value: number;
+  /** Beyond this it will not work; absent where it merely may not. */
+  readonly stop?: number;
+  /** Beyond this it may not work; absent where there is nothing between. */
+  readonly warn?: number;
+  readonly unit: "mm" | "°";
+  readonly parameters: readonly string[];
+  readonly place: keyof Points;
+  /** What to do, as a sentence. */
+  readonly advice: string;
+  readonly mends?: readonly Mend[];
+  readonly source?: string;
+}
+
+/** A finding where the value is under its limits, or is no number at all. */
+export const atLeast = (plane: Elevation, judged: Judged): Draft[] => judgedBy(plane, judged, 1);
+
+/** A finding where the value is over its limits. */
+export const atMost = (plane: Elevation, judged: Judged): Draft[] => judgedBy(plane, judged, -1);
+
+function judgedBy(plane: Elevation, judged: Judged, sense: 1 | -1): Draft[] {
+  const { stop, warn, value } = judged;
+  const breaks = (limit: number | undefined) => limit !== undefined && !(sense * (value - limit) >= 0);
+  const severity: Severity | undefined = breaks(stop) ? "stop" : breaks(warn) ? "warning" : undefined;
+  if (severity === undefined) return [];
+  const limit = (severity === "stop" ? stop : warn)!;
+  const { code, what, unit, parameters, place, advice, mends = [], source = TRADE } = judged;
+  const bound = sense > 0 ? "at least" : "at most";
+  const message = `${what} is ${shown(plane, value, unit)}; ${bound} ${shown(plane, limit, unit)} is wanted. ${advice}`;
+  return [{ code, severity, parameters, value, limit, unit, message, place, mends, source }];
+}
+
+/** A value in the maker's unit and ours. */
+export function shown({ design }: Elevation, value: number, unit: "mm" | "°"): string {
+  if (unit === "mm") return lengthBoth(value, design.units, design.shop.smallestFraction);
+  return `${Math.round(value * 100) / 100}°`;
+}
