@@ -11,7 +11,8 @@ export interface Mend {
 export const up = (parameter: string): Mend => ({ parameter, toward: "up" });
 export const down = (parameter: string): Mend => ({ parameter, toward: "down" });
 
-export interface Draft extends Omit<Finding, "cure"> {
+export interface Draft extends Omit<Finding, "cure" | "severity"> {
+  readonly severity: Severity | "passed";
   readonly place: keyof Points;
   /** In order of preference. */
   readonly mends: readonly Mend[];
@@ -38,21 +39,20 @@ interface Judged {
   readonly source?: string;
 }
 
-/** A finding where the value is under its limits, or is no number at all. */
+/** Judges a value that must not lie under its limits; no number at all is under them. */
 export const atLeast = (plane: Elevation, judged: Judged): Draft[] => judgedBy(plane, judged, 1);
 
-/** A finding where the value is over its limits. */
+/** Judges a value that must not lie over its limits. */
 export const atMost = (plane: Elevation, judged: Judged): Draft[] => judgedBy(plane, judged, -1);
 
 function judgedBy(plane: Elevation, judged: Judged, sense: 1 | -1): Draft[] {
   const { stop, warn, value } = judged;
   const breaks = (limit: number | undefined) => limit !== undefined && !(sense * (value - limit) >= 0);
-  const severity: Severity | undefined = breaks(stop) ? "stop" : breaks(warn) ? "warning" : undefined;
-  if (severity === undefined) return [];
-  const limit = (severity === "stop" ? stop : warn)!;
+  const severity = breaks(stop) ? "stop" : breaks(warn) ? "warning" : "passed";
+  const limit = (severity === "stop" ? stop : (warn ?? stop))!;
   const { code, what, unit, parameters, place, advice, mends = [], source = TRADE } = judged;
   const bound = sense > 0 ? "at least" : "at most";
-  const message = `${what} is ${shown(plane, value, unit)}; ${bound} ${shown(plane, limit, unit)} is wanted. ${advice}`;
+  const message = `${what} is ${shown(plane, value, unit)}; ${bound} ${shown(plane, limit, unit)} is wanted.${severity === "passed" ? "" : ` ${advice}`}`;
   return [{ code, severity, parameters, value, limit, unit, message, place, mends, source }];
 }
 
@@ -61,3 +61,12 @@ export function shown({ design }: Elevation, value: number, unit: "mm" | "°"): 
   if (unit === "mm") return lengthBoth(value, design.units, design.shop.smallestFraction);
   return `${Math.round(value * 100) / 100}°`;
 }
+
+const WORST_FIRST = { stop: 0, warning: 1, note: 2, passed: 3 } as const;
+
+/** Worst first, otherwise in the order given. */
+export const worstFirst = (drafts: readonly Draft[]): Draft[] =>
+  [...drafts].sort((a, b) => WORST_FIRST[a.severity] - WORST_FIRST[b.severity]);
+
+/** The worst of several judgements that share one code. */
+export const worstOf = (...drafts: Draft[]): Draft[] => worstFirst(drafts).slice(0, 1);

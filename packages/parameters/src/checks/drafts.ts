@@ -1,7 +1,8 @@
 // All checks of the elevation, in one list; what they find, before any search for cures.
 import type { Elevation } from "../elevation/elevation.ts";
 import { checkBlockTops, checkChamfer, checkEnds, checkShapes, checkThroat, checkTips } from "./blocks.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, worstFirst } from "./draft.ts";
+import type { Finding } from "./finding.ts";
 import { checkClearanceAngle, checkIronLength, checkIronPasses, checkSaws } from "./iron.ts";
 import { checkPinRoom, checkPinShape, checkPinWood, checkWedge } from "./pin.ts";
 import { checkBillet, checkCheeks, checkPegs, checkRecess } from "./stock.ts";
@@ -27,8 +28,9 @@ const CHECKS: readonly ((plane: Elevation) => Draft[])[] = [
   checkBillet,
 ];
 
-const WORST_FIRST = { stop: 0, warning: 1, note: 2 } as const;
+/** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */
+export const judgements = (plane: Elevation): Draft[] => worstFirst(CHECKS.flatMap((check) => check(plane)));
 
-/** Everything found, worst first, otherwise in the order of the work. */
-export const drafts = (plane: Elevation): Draft[] =>
-  CHECKS.flatMap((check) => check(plane)).sort((a, b) => WORST_FIRST[a.severity] - WORST_FIRST[b.severity]);
+/** Everything that is wrong, or may be. */
+export const drafts = (plane: Elevation): (Draft & Pick<Finding, "severity">)[] =>
+  judgements(plane).filter((d): d is Draft & Pick<Finding, "severity"> => d.severity !== "passed");

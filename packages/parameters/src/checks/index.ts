@@ -1,7 +1,7 @@
 // Door: what will not work about a plane, or may not, with the cure where one parameter can mend it.
 import type { Elevation } from "../elevation/elevation.ts";
 import { cureOf } from "./cures.ts";
-import { drafts } from "./drafts.ts";
+import { drafts, judgements } from "./drafts.ts";
 import type { Finding } from "./finding.ts";
 
 export type { Cure, Finding, Severity } from "./finding.ts";
@@ -21,3 +21,9 @@ export function checkPlane(plane: Elevation): Finding[] {
 
 /** Whether a plane may be built: nothing found that stops it. */
 export const mayBeBuilt = (findings: readonly Finding[]): boolean => findings.every((f) => f.severity !== "stop");
+
+/** Checks that a plane has passed: what was judged, its value and its limit. */
+export const passedChecks = (plane: Elevation): Omit<Finding, "severity" | "cure">[] =>
+  judgements(plane)
+    .filter((d) => d.severity === "passed")
+    .map(({ mends: _, severity: __, ...passed }) => passed);

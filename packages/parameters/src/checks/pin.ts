@@ -9,7 +9,7 @@ import {
   WOOD_OVER_HOLE_PER_TENON,
 } from "../elevation/pin-place.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
-import { atLeast, atMost, type Draft, down, GEOMETRY, up } from "./draft.ts";
+import { atLeast, atMost, type Draft, down, GEOMETRY, up, worstOf } from "./draft.ts";
 
 /** Least wood on any side of the pin's hole, mm: less breaks out as it is bored. */
 const ROUND_THE_HOLE = 3;
@@ -52,7 +52,7 @@ export function checkPinWood(plane: Elevation): Draft[] {
     advice: "Set the pin higher.",
     mends: [up("pin.height")],
   });
-  return [...over, ...thrust, ...under].slice(0, 1);
+  return worstOf(...over, ...thrust, ...under);
 }
 
 /** Room for shavings and fingers. */
@@ -118,7 +118,7 @@ export function checkWedge(plane: Elevation): Draft[] {
   });
   const humpEnd = capIron.thickness > 0 && capIron.hump > 0 ? capIron.setback + capIron.humpEnd : 0;
   return [
-    ...[...below, ...above].slice(0, 1),
+    ...worstOf(...below, ...above),
     ...atLeast(plane, {
       code: "wedge-on-hump",
       what: "The wedge's tip from the cutting edge",

@@ -1,6 +1,14 @@
 // Verdicts on made-up beds, and how often the ranges told to the maker hold the truth.
 import { describe, expect, it } from "vitest";
-import { type BedSurvey, bedSurvey, type Readings } from "../../../../packages/parameters/src/bench/survey/index.ts";
+import { bedCurvature } from "../../../../packages/parameters/src/bench/survey/curvature.ts";
+import {
+  type BedSurvey,
+  bedSurvey,
+  type Direction,
+  type Range,
+  type Readings,
+  type Sagitta,
+} from "../../../../packages/parameters/src/bench/survey/index.ts";
 import { BED, between, diagonalOf, gapsOf, heightsOf, PLACEMENTS, type Shape, seeded } from "./beds.ts";
 
 const SEEDS = Array.from({ length: 400 }, (_, seed) => seed);
@@ -54,57 +62,107 @@ describe("the fitted surface", () => {
     ).principal!;
     expect(first.angle).toBeCloseTo(30, 6);
     expect(first.curvature).toBeCloseTo(2 * k, 10);
-    expect(first.hollow).toBeCloseTo(
-      ((2 * k * (BED.length / cos) ** 2) / 8) * 1 * (sin / cos <= BED.width / BED.length ? 1 : Number.NaN),
-      6,
-    );
+    // Turned 30°, the chord through the centre meets the tip and the top before the edges: 80 / cos 30° long.
+    expect(first.hollow).toBeCloseTo((2 * k * (BED.length / cos) ** 2) / 8, 9);
     expect(second.angle).toBeCloseTo(-60, 6);
     expect(second.hollow).toBeCloseTo(0, 6);
   });
 });
 
 describe("ranges hold the truth as often as they say", () => {
-  const NAMES = ["along", "across", "rising diagonal", "falling diagonal"];
-  const coverage = (
-    readings: (shape: Shape, random: () => number) => Readings,
-    of: (survey: BedSurvey, i: number) => { low: number; high: number },
-  ) =>
-    NAMES.map((_, i) =>
-      percent((seed) => {
-        const random = seeded(seed);
-        const shape = someShape(random);
-        return within(truthOf(shape)[i]!, of(bedSurvey(readings(shape, random), BED), i));
+  const DIRECTIONS: readonly Direction[] = [
+    [1, 0],
+    [0, 1],
+    [1, 1],
+    [1, -1],
+    [1, 0.4],
+  ];
+  const truth = ({ along, across, twist }: Shape, [x, y]: Direction) => along * x * x + twist * x * y + across * y * y;
+  type Read = (shape: Shape, random: () => number) => Readings;
+
+  /** In how many of a hundred surveys of random beds the range holds the truth, for each direction. */
+  const coverage = (read: Read, rangeOf: (sagitta: Sagitta) => Range) => {
+    const surveys = SEEDS.map((seed) => {
+      const random = seeded(seed);
+      const shape = someShape(random);
+      return { shape, curvature: bedCurvature(read(shape, random), BED) };
+    });
+    return DIRECTIONS.map((direction) => {
+      const held = surveys.filter(({ shape, curvature }) =>
+        within(truth(shape, direction), rangeOf(curvature.sagitta(direction)!)),
+      );
+      return (held.length / SEEDS.length) * 100;
+    });
+  };
+
+  it.each<[string, Read]>([
+    ["a gauge as good as stated", (shape, random) => heightsOf(shape, 0.01, random)],
+    ["a gauge four times worse than stated, by its scatter", (shape, random) => heightsOf(shape, 0.005, random, 4)],
+    ["few stations", (shape, random) => heightsOf(shape, 0.02, random, 1, 3, 3)],
+  ])("95 %% means 90 to 99 in 100 with %s", (_, read) => {
+    for (const share of coverage(read, ({ likely }) => likely)) {
+      expect(share).toBeGreaterThanOrEqual(90);
+      expect(share).toBeLessThanOrEqual(99);
+    }
+  });
+
+  it.each<[string, Read]>([
+    ["a gauge as good as stated", (shape, random) => heightsOf(shape, 0.01, random)],
+    ["feelers under a straightedge that rocks", (shape, random) => gapsOf(shape, 0.02, 0.3, random)],
+    ["feelers thicker than most of the shape", (shape, random) => gapsOf(shape, 0.1, 0.02, random, 3)],
+  ])("certain means always with %s", (_, read) => {
+    for (const share of coverage(read, ({ certain }) => certain)) expect(share).toBe(100);
+  });
+
+  it("with feelers the likely range never claims more than the certain one", () => {
+    const read: Read = (shape, random) => gapsOf(shape, 0.04, 0.05, random);
+    for (const share of coverage(read, ({ likely }) => likely)) expect(share).toBe(100);
+  });
+
+  it("where readings contradict each other, certain still holds every fit of readings off by their error", () => {
+    const all = heightsOf({ along: 0.1, across: 0, twist: 0 }, 0.01, seeded(5));
+    const shifted = (by: (i: number) => number) => ({
+      ...all,
+      heights: all.heights.map((reading, i) => {
+        const off = by(i);
+        return { ...reading, low: reading.low + off, high: reading.high + off };
       }),
-    );
-
-  it("95 % with a gauge as good as stated: between 90 and 99 in 100", () => {
-    for (const share of coverage(
-      (shape, random) => heightsOf(shape, 0.01, random),
-      (survey, i) => survey.lines[i]!.likely,
-    )) {
-      expect(share).toBeGreaterThanOrEqual(90);
-      expect(share).toBeLessThanOrEqual(99);
+    });
+    const contradicting = (i: number) => (i === 7 ? 0.1 : 0);
+    const told = bedCurvature(shifted(contradicting), BED);
+    expect(told.fit.allWithin).toBe(false);
+    const random = seeded(9);
+    for (let run = 0; run < 200; run++) {
+      const off = shifted((i) => contradicting(i) + (random() < 0.5 ? -0.01 : 0.01));
+      const { hollow } = bedCurvature(off, BED).sagitta([1, 0])!;
+      expect(within(hollow, told.sagitta([1, 0])!.certain)).toBe(true);
     }
   });
 
-  it("95 % with a gauge four times worse than stated, by its scatter", () => {
-    const read = (shape: Shape, random: () => number) => heightsOf(shape, 0.005, random, 4);
-    for (const share of coverage(read, (survey, i) => survey.lines[i]!.likely)) {
-      expect(share).toBeGreaterThanOrEqual(90);
-      expect(share).toBeLessThanOrEqual(99);
+  it("all directions at once: 95 in 100 or more hold in every one", () => {
+    const held = percent((seed) => {
+      const random = seeded(seed);
+      const shape = someShape(random);
+      const curvature = bedCurvature(heightsOf(shape, 0.01, random), BED);
+      return DIRECTIONS.every((direction) =>
+        within(truth(shape, direction), curvature.sagitta(direction)!.likelyAnywhere),
+      );
+    });
+    expect(held).toBeGreaterThanOrEqual(95);
+  });
+
+  it("leaves of 0.04 that go in nowhere leave room for 0.04 either way on each line read", () => {
+    for (const { certain } of bedSurvey(gapsOf(FLAT, 0.04, 0, seeded(1)), BED).lines) {
+      expect(certain.low).toBeCloseTo(-0.04, 9);
+      expect(certain.high).toBeCloseTo(0.04, 9);
     }
   });
+});
 
-  it("the certain range always, with feeler gauges and a straightedge that rocks", () => {
-    const read = (shape: Shape, random: () => number) => gapsOf(shape, 0.02, 0.3, random);
-    for (const share of coverage(read, (survey, i) => survey.lines[i]!.certain)) expect(share).toBe(100);
-  });
-
-  it("95 % with feeler gauges: 90 in 100 or more although contact errs to one side", () => {
-    const read = (shape: Shape, random: () => number) => gapsOf(shape, 0.01, 0.3, random);
-    for (const share of coverage(read, (survey, i) => survey.lines[i]!.likely))
-      expect(share).toBeGreaterThanOrEqual(90);
-  });
+it("a reading without width is our bug, never a silent answer", () => {
+  const { heights, ...rest } = heightsOf(FLAT, 0.01, seeded(1));
+  const exact = heights.map((reading) => ({ ...reading, low: reading.high }));
+  expect(() => bedSurvey({ ...rest, heights: exact }, BED)).toThrow(/between two values/);
 });
 
 describe("verdicts", () => {
@@ -141,6 +199,10 @@ describe("verdicts", () => {
     expect(survey.worst!.from).toEqual({ along: 0, across: 50 });
   });
 
+  it("a saddle is humped, not in wind", () => {
+    expect(judged({ along: -0.1, across: 0.1, twist: 0 }).verdict).toBe("humped");
+  });
+
   it("coarse readings of a flat bed decide nothing", () => {
     const survey = judged(FLAT, 0.05);
     expect(survey).toMatchObject({ verdict: "undecided", passes: false, work: undefined });
@@ -171,6 +233,26 @@ describe("verdicts", () => {
 
   it("a bed flat under every leaf of 0.02 passes", () => {
     expect(bedSurvey(gapsOf(FLAT, 0.02, 0, seeded(1)), BED)).toMatchObject({ verdict: "flat", passes: true });
+  });
+
+  it("a bed flat under the usual smallest leaves passes: 0.04 mm and 0.0015 in, not 0.05 mm", () => {
+    const verdictUnder = (leaf: number) => bedSurvey(gapsOf(FLAT, leaf, 0, seeded(1), 3), BED).verdict;
+    expect([0.0381, 0.04, 0.05].map(verdictUnder)).toEqual(["flat", "flat", "undecided"]);
+  });
+
+  it.each([
+    ["few readings", 3, 0],
+    ["many, which leave little room for certain", 20, 0],
+    ["many, one of which contradicts the others", 20, 0.03],
+  ])("the hump left possible is never less than either range leaves: %s", (_, rows, slip) => {
+    const readings = heightsOf(FLAT, 0.01, seeded(2), 1, rows);
+    const [first, ...others] = readings.heights;
+    const heights = [{ ...first!, low: first!.low + slip, high: first!.high + slip }, ...others];
+    const { possibleHump, lines } = bedSurvey({ ...readings, heights }, BED);
+    for (const { likelyAnywhere, certain } of lines) {
+      expect(possibleHump).toBeGreaterThanOrEqual(-likelyAnywhere.low);
+      expect(possibleHump).toBeGreaterThanOrEqual(-certain.low);
+    }
   });
 
   it("more readings with the same thick leaf rule out nothing more", () => {

@@ -1,13 +1,15 @@
 // The verdict on a bed. It passes only where the readings rule a hump out, and fails only where they show one.
-import { SHOP } from "../../elevation/outline.ts";
-import { type BedCurvature, bedCurvature, type Direction, type Fit, type Sagitta } from "./curvature.ts";
+import { SAME_POINT, SHOP } from "../../elevation/outline.ts";
+import { type BedCurvature, bedCurvature, type Sagitta } from "./curvature.ts";
+import type { Direction } from "./direction.ts";
+import type { Fit } from "./fit.ts";
 import { type PrincipalDirection, principalDirections } from "./principal.ts";
 import type { Bed, BedPlace, Readings } from "./readings.ts";
 import { type WorkMap, workMap } from "./work-map.ts";
 
 /**
  * `flat`: no hump, no hollow to speak of. `hollow`: no hump, a hollow beyond the readings' error. `humped`: the iron rocks.
- * `wound`: in wind, humped one way and hollow another. `undecided`: the readings leave room for a hump that matters.
+ * `wound`: in wind, humped on one diagonal and hollow on the other. `undecided`: the readings leave room for a hump that matters.
  */
 export type BedVerdict = "flat" | "hollow" | "humped" | "wound" | "undecided";
 
@@ -45,7 +47,7 @@ export interface BedSurvey {
   /** Depth of the deepest hump anywhere that the readings do not rule out, mm; infinite where something is missing. */
   readonly possibleHump: number;
   readonly fit: Fit;
-  /** Where the bed fails or cannot pass yet: what to take off. Absent when it passes or cannot be told. */
+  /** What to take off a bed that fails. Absent when it passes or is undecided. */
   readonly work: WorkMap | undefined;
 }
 
@@ -57,8 +59,7 @@ const STEPS = 60; // directions along each of two edges: neighbours differ by le
 /**
  * Judges a bed by its readings. A hump beyond the readings' own error fails, whatever its size; a hollow passes up to its limit.
  * - shown: the 95 % range for all directions at once (`likelyAnywhere`) lies wholly on one side of 0;
- * - ruled out: neither that range nor the certain one reaches a hump of `limits.hump`. Leaves of a feeler gauge err all the
- *   same way where the straightedge touches (the gap is 0, not the middle of its interval), so averaging is not trusted here;
+ * - ruled out: neither that range nor the certain one reaches a hump of `limits.hump`;
  * - readings that one smooth surface does not explain never pass: there may be a high spot between the stations;
  * - hollow over its limit: the fitted value decides.
  * @see common practice, no published source: flat or slightly hollow passes, any hump fails
@@ -70,7 +71,7 @@ export function bedSurvey(readings: Readings, bed: Bed, limits: SurveyLimits = {
   const missing = missingCurvature(curvature);
   const hollowest = scan.toSorted((a, b) => b.hollow - a.hollow)[0];
   const possibleHump = missing.length > 0 ? Infinity : deepestPossible(scan);
-  const verdict = bedVerdict(scan, possibleHump <= hump && plain(curvature.fit));
+  const verdict = bedVerdict(scan, possibleHump <= hump + SAME_POINT && plain(curvature.fit));
   const sound = verdict === "flat" || verdict === "hollow";
   const passes = sound && hollowest !== undefined && hollowest.hollow <= hollow;
   const whole = missing.length === 0;
@@ -91,14 +92,18 @@ export function bedSurvey(readings: Readings, bed: Bed, limits: SurveyLimits = {
 }
 
 function bedVerdict(scan: readonly SurveyLine[], humpRuledOut: boolean): BedVerdict {
-  const humpShown = scan.some(({ likelyAnywhere }) => likelyAnywhere.high < 0);
-  const hollowShown = scan.some(({ likelyAnywhere }) => likelyAnywhere.low > 0);
-  if (humpShown) return hollowShown ? "wound" : "humped";
+  const humpShown = scan.some(isHumped);
+  const diagonals = scan.filter(({ name }) => name === "diagonal");
+  if (humpShown) return diagonals.some(isHumped) && diagonals.some(isHollow) ? "wound" : "humped";
   if (!humpRuledOut) return "undecided";
-  return hollowShown ? "hollow" : "flat";
+  return scan.some(isHollow) ? "hollow" : "flat";
 }
 
-const plain = (fit: Fit) => fit.errors === "normal";
+const isHumped = ({ likelyAnywhere }: SurveyLine) => likelyAnywhere.high < 0;
+const isHollow = ({ likelyAnywhere }: SurveyLine) => likelyAnywhere.low > 0;
+
+/** Whether one smooth surface explains the readings. */
+const plain = ({ errors, allWithin }: Fit) => errors === "normal" || allWithin;
 
 const deepestPossible = (scan: readonly SurveyLine[]) =>
   Math.max(0, ...scan.map(({ likelyAnywhere, certain }) => -Math.min(likelyAnywhere.low, certain.low)));

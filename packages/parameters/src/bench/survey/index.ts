@@ -7,7 +7,9 @@ export {
   type SurveyLimits,
   type SurveyLine,
 } from "./bed-survey.ts";
-export type { Direction, DoubtfulReading, Fit, Range, Sagitta } from "./curvature.ts";
+export type { Sagitta } from "./curvature.ts";
+export type { Direction, Range } from "./direction.ts";
+export type { DoubtfulReading, Fit } from "./fit.ts";
 export type { ReadingFault } from "./place-reader.ts";
 export type { PrincipalDirection } from "./principal.ts";
 export type { Bed, BedPlace, Reading, Readings, Straightedge } from "./readings.ts";

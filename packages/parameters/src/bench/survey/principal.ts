@@ -1,6 +1,7 @@
 // The two directions, square to each other, in which a bed curves most and least; signs as for a sagitta, hollow positive.
 import { atan2Deg, cosDeg, sinDeg } from "../../trig.ts";
-import type { BedCurvature, Direction, Range } from "./curvature.ts";
+import type { BedCurvature } from "./curvature.ts";
+import type { Direction, Range } from "./direction.ts";
 import type { Bed } from "./readings.ts";
 
 export interface PrincipalDirection {

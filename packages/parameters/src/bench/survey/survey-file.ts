@@ -8,7 +8,7 @@ export type ReadingsOrFaults =
   | { readonly readings: Readings; readonly faults?: undefined }
   | { readonly faults: readonly ReadingFault[]; readonly readings?: undefined };
 
-const MOST_READINGS = 400; // ten times what anyone takes; the fit's work grows with the cube
+const MOST_READINGS = 200; // four times what anyone takes; the fit's work grows with the cube
 const LARGEST_GAP = 10; // mm: beyond it a rule is laid on, not a feeler
 const LARGEST_ERROR = 1; // mm: a worse gauge tells nothing of a bed
 const LARGEST_HEIGHT = 500; // mm
@@ -77,15 +77,16 @@ class SurveyFile {
     const from = this.#place(keys.from);
     const to = this.#place(keys.to);
     const entries = this.#reader.listed(keys.gaps, FEWEST_GAPS, MOST_READINGS, "stations, at both ends and between");
-    if (!from || !to) return;
-    const reach = Math.hypot(to.along - from.along, to.across - from.across);
+    // A bad end hides no fault in the gaps: they are read all the same, against the longest line on the bed.
+    const span = from && to ? [to.along - from.along, to.across - from.across] : [this.#bed.length, this.#bed.width];
+    const reach = Math.hypot(...span);
     if (reach === 0) return this.#reader.refuse(keys.to, "another place than `from`");
-    const at = (distance: number): BedPlace => ({
-      along: from.along + ((to.along - from.along) * distance) / reach,
-      across: from.across + ((to.across - from.across) * distance) / reach,
+    const placeAt = (distance: number): BedPlace => ({
+      along: (from?.along ?? 0) + (span[0]! * distance) / reach,
+      across: (from?.across ?? 0) + (span[1]! * distance) / reach,
     });
-    const gaps = this.#oncePerStation(entries ?? [], (entry) => this.#gap(entry, reach, at));
-    return { from, to, gaps };
+    const gaps = this.#oncePerStation(entries ?? [], (entry) => this.#gap(entry, reach, placeAt));
+    return from && to && { from, to, gaps };
   }
 
   #gap(spot: Spot, reach: number, placeAt: (distance: number) => BedPlace): Reading | undefined {

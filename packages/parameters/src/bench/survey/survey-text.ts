@@ -1,9 +1,9 @@
 // A survey as lines for a terminal: words and figures only, no colour, the maker's unit first.
 import { inMillimetres, inUnits, trimmed, type Units } from "../../units.ts";
 import type { BedSurvey, SurveyLine } from "./bed-survey.ts";
-import type { Range } from "./curvature.ts";
+import type { Range } from "./direction.ts";
+import type { DoubtfulReading } from "./fit.ts";
 import type { BedPlace } from "./readings.ts";
-
 import type { WorkMap } from "./work-map.ts";
 
 /** Where the rules of the verdict and the figures come from. */
@@ -11,6 +11,7 @@ export const SURVEY_SOURCES: readonly string[] = [
   "Flat or slightly hollow passes, any hump fails: common practice, no published source.",
   "Surface: least squares with one tilt free for each placement, each reading weighted by 12/width² of its interval.",
   "Ranges: 95 %, normal where the readings' own error explains their scatter, else Student's t; all directions: Scheffé.",
+  "Feelers: the range is never narrower than all curves that lie within every reading leave it (linear programming).",
   "Left and right are the maker's, who stands behind the heel and looks to the toe.",
 ];
 
@@ -20,14 +21,9 @@ export function surveyText(survey: BedSurvey, units: Units): string[] {
   return [
     verdictLine(survey, units),
     ...survey.missing.map((sentence) => `Missing: ${sentence}.`),
-    ...survey.lines.map((line) => lineText(line, units)),
-    ...(survey.lines.length > 0 && survey.worst?.name === "oblique" ? [`Worst ${lineText(survey.worst, units)}`] : []),
+    ...shapeText(survey, units),
     fitLine(survey),
-    ...fit.doubtful.map(
-      ({ kind, place, line, low, high, fitted }) =>
-        `Read again (line ${line}): ${kind} at ${placeText(place, units)}, read ${rangeText({ low, high }, units)}, ` +
-        `surface gives ${fineText(fitted, units)}.`,
-    ),
+    ...fit.doubtful.map((reading) => doubtfulText(reading, units)),
     ...(work ? ["", ...workText(work, units)] : []),
   ];
 }
@@ -58,6 +54,7 @@ function verdictLine(survey: BedSurvey, units: Units): string {
   const hump = worst ? fineText(-worst.hollow, units) : "";
   const deepest = hollowest ? fineText(hollowest.hollow, units) : "";
   const allowed = fineText(limits.hollow, units);
+  const ruledOut = `${survey.possibleHump > 0 ? `a hump over ${fineText(survey.possibleHump, units)}` : "any hump"} is ruled out`;
   if (verdict === "humped")
     return `FAILS: humped by ${hump}, ${runText(worst!, units)}; no hump is allowed. Take it off as mapped.`;
   if (verdict === "wound")
@@ -65,13 +62,14 @@ function verdictLine(survey: BedSurvey, units: Units): string {
   if (verdict === "undecided") return `UNDECIDED: ${undecidedReason(survey, units)}`;
   if (!passes)
     return `FAILS: hollow by ${deepest}, ${runText(hollowest!, units)}; allowed ${allowed}. Take the rim down as mapped.`;
-  if (verdict === "hollow") return `PASSES: hollow by ${deepest}, ${runText(hollowest!, units)}; allowed ${allowed}.`;
-  return `PASSES: flat; a hump is ruled out beyond ${fineText(survey.possibleHump, units)}.`;
+  if (verdict === "hollow")
+    return `PASSES: hollow by ${deepest}, ${runText(hollowest!, units)}; allowed ${allowed}; ${ruledOut}.`;
+  return `PASSES: flat; ${ruledOut}.`;
 }
 
 function undecidedReason({ missing, fit, possibleHump, limits }: BedSurvey, units: Units): string {
   if (missing.length > 0) return "the readings do not tell the whole bed.";
-  if (fit.errors === "student")
+  if (fit.errors === "student" && !fit.allWithin)
     return "the readings do not lie on one smooth surface: a high spot, a slip, or a straightedge that moved.";
   return (
     `a hump of ${fineText(possibleHump, units)} is not ruled out, and ${fineText(limits.hump, units)} matters. ` +
@@ -79,17 +77,33 @@ function undecidedReason({ missing, fit, possibleHump, limits }: BedSurvey, unit
   );
 }
 
+function shapeText({ lines, worst }: BedSurvey, units: Units): string[] {
+  if (lines.length === 0) return [];
+  const oblique = worst?.name === "oblique" && worst.hollow < 0 ? [`deepest, ${lineText(worst, units)}`] : [];
+  const named = lines.map((line) => lineText(line, units));
+  return [
+    "Over the bed's whole extent, with the 95 % range (hollow +, hump -):",
+    ...[...named, ...oblique].map((line) => `  ${line}`),
+  ];
+}
+
+function doubtfulText({ kind, place, line, low, high, fitted, proud }: DoubtfulReading, units: Units): string {
+  const where = `${kind} at ${placeText(place, units)} (line ${line})`;
+  const read = `${rangeText({ low, high }, units)} read, the surface gives ${fineText(fitted, units)}`;
+  return `Read again: ${where}, ${read}; if it is true, the wood is ${proud > 0 ? "high" : "low"} there by ${fineText(Math.abs(proud), units)}.`;
+}
+
 function lineText(line: SurveyLine, units: Units): string {
-  const shape = line.hollow < 0 ? "humped" : "hollow";
+  const shown = fineText(Math.abs(line.hollow), units);
+  const shape = Number.parseFloat(shown) === 0 ? "straight" : line.hollow < 0 ? "humped" : "hollow";
   const range = `${signed(line.likely.low, units)} to ${signed(line.likely.high, units)}`;
-  return `${runText(line, units)}: ${shape} ${fineText(Math.abs(line.hollow), units)} (95 %: ${range} ${units}, hollow +, hump -)`;
+  return `${runText(line, units)}: ${shape} ${shown} (${range})`;
 }
 
 function runText({ name, from, to }: SurveyLine, units: Units): string {
   if (name === "along" || name === "across") return name;
-  const corner =
-    name === "diagonal" ? `diagonal from the tip's ${from.across < to.across ? "left" : "right"} corner` : "line";
-  return name === "diagonal" ? corner : `line from ${placeText(from, units)} to ${placeText(to, units)}`;
+  if (name === "diagonal") return `diagonal from the tip's ${from.across < to.across ? "left" : "right"} corner`;
+  return `line from ${placeText(from, units)} to ${placeText(to, units)}`;
 }
 
 function fitLine({ fit }: BedSurvey): string {

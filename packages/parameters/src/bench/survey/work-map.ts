@@ -1,5 +1,5 @@
 // Where to work: what to take off for the bed to have no hump and not too much hollow. Wood is only ever taken off.
-import { type BedCurvature, curveHeight } from "./curvature.ts";
+import { type Coefficients, curveHeight } from "./curvature.ts";
 import type { Bed } from "./readings.ts";
 
 /** Wood to take off at the crossings of `along` and `across`; mm. */
@@ -27,7 +27,7 @@ const TOUCHING = 1e-9; // mm: rounding
  * through a plain curve about the bed's centre is level, so tilt plays no part.
  * @param hollowLimit greatest hollow that may stay, mm
  */
-export function workMap(coefficients: BedCurvature["coefficients"], bed: Bed, hollowLimit: number): WorkMap {
+export function workMap(coefficients: Coefficients, bed: Bed, hollowLimit: number): WorkMap {
   const along = stations(bed.length, ROWS);
   const across = stations(bed.width, COLUMNS);
   const crossings = along.flatMap((x) =>
@@ -36,7 +36,7 @@ export function workMap(coefficients: BedCurvature["coefficients"], bed: Bed, ho
   const planes = planesUnder(crossings);
   const hull = crossings.map((crossing) => Math.max(...planes.map((plane) => planeAt(plane, crossing))));
   const rim = Math.min(...hull) + hollowLimit;
-  const off = crossings.map(([, , z], i) => Math.max(0, settled(z - Math.min(hull[i]!, rim))));
+  const off = crossings.map(([, , z], i) => settled(z - Math.min(hull[i]!, rim)));
   return { along, across, takeOff: along.map((_, i) => off.slice(i * COLUMNS, (i + 1) * COLUMNS)) };
 }
 
