@@ -1,5 +1,5 @@
 // Door: outlines and solids to bytes, and bytes to a pack on disk.
-export { CouldNotWrite } from "./could-not-write.ts";
+export { asCouldNotWrite, CouldNotWrite } from "./could-not-write.ts";
 export { dxfText } from "./dxf.ts";
 export { MANIFEST, manifestText } from "./manifest.ts";
 export type { MeshMeasures, Triangles } from "./mesh.ts";

@@ -37,7 +37,10 @@ test.each([
 ] as const)("%s is %d", (key, value) => expect(figure(elevation(worked), key)).toBeCloseTo(value, 4));
 
 test("finished blocks with a flat top and no recess hold the volumes computed apart", () => {
-  const plain = elevation({ ...worked, capIron: { ...worked.capIron, screwHead: { ...worked.capIron.screwHead, height: 0 } } });
+  const plain = elevation({
+    ...worked,
+    capIron: { ...worked.capIron, screwHead: { ...worked.capIron.screwHead, height: 0 } },
+  });
   const volume = Object.fromEntries(partsOf(plain, "trued").map((part) => [part.name, Math.round(part.volume)]));
   expect([volume["front-block"], volume["bed-block"]]).toEqual([175792, 345316]);
 });
@@ -45,5 +48,8 @@ test("finished blocks with a flat top and no recess hold the volumes computed ap
 test("the body is its blocks and cheeks", () => {
   const plane = elevation(worked);
   const blocks = partsOf(plane, "trued").filter((part) => /block|cheek/.test(part.name));
-  expect(bodyOf(plane, "trued").volume).toBeCloseTo(blocks.reduce((sum, part) => sum + part.volume, 0), 3);
+  expect(bodyOf(plane, "trued").volume).toBeCloseTo(
+    blocks.reduce((sum, part) => sum + part.volume, 0),
+    3,
+  );
 });

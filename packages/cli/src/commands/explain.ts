@@ -1,0 +1,27 @@
+// `lamplane explain`: what a parameter is, from the table that everything else reads.
+import { rowsOf, TABLE, UNIT_OF } from "@lamplane/parameters/table";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { columns } from "../words.ts";
+
+/** Explains one parameter, a section of them, or lists them all. @throws InputRefused where nothing is called so. */
+export function explain(io: Io, path: string | undefined): Exit {
+  const rows = rowsOf(TABLE).filter(
+    (row) => path === undefined || row.path === path || row.path.startsWith(`${path}.`),
+  );
+  if (rows.length === 0) throw new InputRefused(`${path}: there is no such parameter; \`lamplane explain\` lists them`);
+  if (path === undefined) io.out(`${columns(rows.map(({ path: key, row }) => [key, row.help]))}\n`);
+  else
+    io.out(
+      rows.map(({ path: key, row }) => `${key}\n  ${row.help}\n${limits(row)}  source: ${row.source}\n`).join("\n"),
+    );
+  return EXIT.done;
+}
+
+function limits(row: ReturnType<typeof rowsOf>[number]["row"]): string {
+  if (row.kind === "choice") return `  one of ${row.choices.join(", ")}; ${row.default} unless told otherwise\n`;
+  if (row.kind === "text") return `  text; ${row.default} unless told otherwise\n`;
+  const unit = UNIT_OF[row.quantity];
+  const auto = row.auto === undefined ? "" : `  auto: ${row.auto}\n`;
+  const standard = row.required ? "must be given" : `${row.default} unless told otherwise`;
+  return `  ${row.min} to ${row.max} ${unit}; ${standard}\n${auto}`.replace(/ ;/, ";");
+}

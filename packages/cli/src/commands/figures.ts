@@ -1,0 +1,22 @@
+// `lamplane figures`: every figure with its unit, formula and source.
+import type { Design } from "@lamplane/parameters/design";
+import { elevation, figuresOf } from "@lamplane/parameters/elevation";
+import { EXIT, type Exit, type Io } from "../io.ts";
+import { columns, valueText } from "../words.ts";
+
+export function figures(io: Io, design: Design, json: boolean): Exit {
+  const found = figuresOf(elevation(design));
+  if (json) {
+    const keyed = Object.fromEntries(found.map(({ key, ...figure }) => [key, figure]));
+    io.out(`${JSON.stringify({ name: design.name, figures: keyed }, null, 2)}\n`);
+  } else {
+    const rows = found.map(({ key, value, unit, formula, source }) => [
+      key,
+      valueText(design, value, unit),
+      formula,
+      source,
+    ]);
+    io.out(`${columns([["figure", "value", "formula", "source"], ...rows])}\n`);
+  }
+  return EXIT.done;
+}

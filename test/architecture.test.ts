@@ -1,0 +1,142 @@
+// Which module may know which: read off the imports of every source file.
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, relative, resolve, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+
+const PACKAGES = fileURLToPath(new URL("../packages", import.meta.url));
+
+interface Import {
+  /** Source file below packages/, with forward slashes. */
+  readonly file: string;
+  readonly specifier: string;
+  /** What the specifier leads to below packages/ for a relative import. */
+  readonly target?: string;
+}
+
+const slashed = (path: string): string => path.split(sep).join("/");
+
+/** Specifiers of static, side-effect, dynamic and re-exporting imports. */
+function specifiersIn(source: string): string[] {
+  const code = source.replace(/\/\*[\s\S]*?\*\//g, "").replace(/^\s*\/\/.*$/gm, "");
+  return [
+    ...code.matchAll(/(?:^|[;}\s])(?:import|export)\s+(?:type\s+)?(?:[\w*{}\s,$]+?\s+from\s+)?["']([^"'\n]+)["']/g),
+    ...code.matchAll(/\b(?:import|require)\s*\(\s*["'`]([^"'`]+)["'`]\s*\)/g),
+  ].map((match) => match[1]!);
+}
+
+function importsOf(file: string, source: string): Import[] {
+  return specifiersIn(source).map((specifier) =>
+    specifier.startsWith(".")
+      ? { file, specifier, target: slashed(relative("/", resolve("/", dirname(file), specifier))) }
+      : { file, specifier },
+  );
+}
+
+const sources = readdirSync(PACKAGES, { recursive: true, encoding: "utf8" })
+  .map(slashed)
+  .filter((path) => /^[^/]+\/src\/.*\.ts$/.test(path));
+const imports = sources.flatMap((file) => importsOf(file, readFileSync(resolve(PACKAGES, file), "utf8")));
+
+/** Packages of the workspace, and which of the others each may import. */
+const MAY_IMPORT_PACKAGE: Record<string, readonly string[]> = {
+  parameters: [],
+  export: ["parameters"],
+  cli: ["parameters", "export"],
+};
+
+/** Modules of `parameters`, lowest first, and what each may import besides itself. */
+const FOUNDATION = ["units", "trig", "parameter", "table"];
+const MAY_IMPORT_MODULE: Record<string, readonly string[]> = {
+  units: ["parameter"],
+  trig: [],
+  parameter: [],
+  table: ["parameter"],
+  wood: FOUNDATION,
+  elevation: FOUNDATION,
+  design: FOUNDATION,
+  bench: [...FOUNDATION, "wood", "elevation", "design"],
+  checks: [...FOUNDATION, "wood", "elevation", "bench", "design"],
+  drawings: [...FOUNDATION, "elevation"],
+  solids: [...FOUNDATION, "elevation", "drawings", "checks", "bench"],
+};
+
+const moduleOf = (path: string): string => path.split("/")[2]!.replace(/\.ts$/, "");
+
+function betweenPackages(all: readonly Import[]): string[] {
+  return all.flatMap(({ file, specifier, target }) => {
+    const from = file.split("/")[0]!;
+    const to = target ? target.split("/")[0]! : /^@lamplane\/([^/]+)/.exec(specifier)?.[1];
+    if (to === undefined || (to === from && target)) return [];
+    const allowed = target === undefined && MAY_IMPORT_PACKAGE[from]?.includes(to);
+    return allowed ? [] : [`${file} imports ${specifier}`];
+  });
+}
+
+function withinParameters(all: readonly Import[]): string[] {
+  return all.flatMap(({ file, specifier, target }) => {
+    if (!target || !file.startsWith("parameters/")) return [];
+    const [from, to] = [moduleOf(file), moduleOf(target)];
+    return from === to || MAY_IMPORT_MODULE[from]?.includes(to) ? [] : [`${file} imports ${specifier}`];
+  });
+}
+
+const jscadElsewhere = (all: readonly Import[]): string[] =>
+  all
+    .filter(({ file, specifier }) => file.startsWith("parameters/") && specifier.startsWith("@jscad"))
+    .filter(({ file }) => moduleOf(file) !== "solids")
+    .map(({ file, specifier }) => `${file} imports ${specifier}`);
+
+const nodeInParameters = (all: readonly Import[]): string[] =>
+  all
+    .filter(({ file, specifier }) => file.startsWith("parameters/") && specifier.startsWith("node:"))
+    .map(({ file, specifier }) => `${file} imports ${specifier}`);
+
+const withoutTs = (all: readonly Import[]): string[] =>
+  all
+    .filter(({ target }) => target !== undefined && !target.endsWith(".ts"))
+    .map(({ file, specifier }) => `${file} imports ${specifier}`);
+
+describe("imports of the sources", () => {
+  test("are found at all", () => {
+    expect(imports.length).toBeGreaterThan(100);
+    expect(imports.some(({ specifier }) => specifier.startsWith("@jscad"))).toBe(true);
+    expect(imports.some(({ specifier }) => specifier.startsWith("@lamplane/parameters/"))).toBe(true);
+  });
+
+  test("lead to files that exist", () => {
+    const lost = imports.filter(({ target }) => target?.endsWith(".ts") && !sources.includes(target));
+    expect(lost).toEqual([]);
+  });
+
+  test("run from cli to export to parameters, by name", () => expect(betweenPackages(imports)).toEqual([]));
+  test("of parameters run from the solids down", () => expect(withinParameters(imports)).toEqual([]));
+  test("load JSCAD in solids/ alone of parameters", () => expect(jscadElsewhere(imports)).toEqual([]));
+  test("of parameters need no Node.js", () => expect(nodeInParameters(imports)).toEqual([]));
+  test("of relative files end in .ts", () => expect(withoutTs(imports)).toEqual([]));
+});
+
+describe("the rules catch", () => {
+  const wrong = (file: string, source: string) => importsOf(file, source);
+
+  test("a package that knows one above it, or by its path", () => {
+    expect(betweenPackages(wrong("parameters/src/units.ts", 'import { pack } from "@lamplane/export";'))).toHaveLength(
+      1,
+    );
+    expect(betweenPackages(wrong("export/src/stl.ts", 'import "../../parameters/src/units.ts";'))).toHaveLength(1);
+    expect(betweenPackages(wrong("export/src/stl.ts", 'import { a } from "@lamplane/parameters/units";'))).toEqual([]);
+  });
+
+  test("an elevation that knows the solids, and a multi-line import", () => {
+    const source =
+      'import {\n  partsOf,\n  type Part,\n} from "../solids/index.ts";\nexport * from "../checks/index.ts";';
+    expect(withinParameters(wrong("parameters/src/elevation/ramp.ts", source))).toHaveLength(2);
+  });
+
+  test("JSCAD, Node.js and a bare relative path", () => {
+    const source =
+      'import modeling from "@jscad/modeling";\nimport "node:fs";\nconst a = await import("node:path");\nimport b from "./b";';
+    const found = wrong("parameters/src/drawings/drawing.ts", source);
+    expect([jscadElsewhere(found), nodeInParameters(found), withoutTs(found)].map((f) => f.length)).toEqual([1, 2, 1]);
+  });
+});

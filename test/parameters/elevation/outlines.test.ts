@@ -1,0 +1,98 @@
+// Outlines: closed, counter-clockwise, and their exact area the one that ever finer facets come to.
+import {
+  arc,
+  blocksAt,
+  cheekShape,
+  circleOutline,
+  distance,
+  elevation,
+  facetted,
+  line,
+  type Outline,
+  outlineArea,
+  type Point,
+  point,
+  pointAlong,
+  reversed,
+  segmentLength,
+} from "@lamplane/parameters/elevation";
+import { describe, expect, test } from "vitest";
+import { buildable } from "../../support/buildable.ts";
+import { randomDesigns } from "../../support/designs.ts";
+
+const planes = randomDesigns(3, 120, buildable).map(({ design }) => elevation(design));
+const outlines: [string, Outline][] = planes.flatMap((plane) => [
+  ...(["blank", "glued", "trued"] as const).flatMap((stage): [string, Outline][] => {
+    const { front, bed, throat } = blocksAt(plane, stage);
+    return [
+      [`${stage} front`, front],
+      [`${stage} bed`, bed],
+      [`${stage} throat`, throat],
+      [`${stage} cheek`, cheekShape(plane, stage).boundary],
+    ];
+  }),
+  ["wedge", plane.wedge] as [string, Outline],
+  ["iron", plane.iron] as [string, Outline],
+  ["pin", plane.pinSection] as [string, Outline],
+]);
+
+const shoelace = (points: readonly Point[]): number =>
+  points.reduce((sum, p, i) => {
+    const q = points[(i + 1) % points.length]!;
+    return sum + p.x * q.y - q.x * p.y;
+  }, 0) / 2;
+
+/** Names of the outlines a rule fails on. */
+const failing = (rule: (outline: Outline) => boolean, over = outlines) => [
+  ...new Set(over.filter(([, outline]) => !rule(outline)).map(([name]) => name)),
+];
+
+const closed = (outline: Outline): boolean =>
+  outline.length > 1 && outline.every((s, i) => distance(s.to, outline[(i + 1) % outline.length]!.from) < 1e-6);
+const arcsTrue = (outline: Outline): boolean =>
+  outline.every((s) => {
+    if (s.kind === "line") return segmentLength(s) > 1e-6;
+    const swept = pointAlong(s, 1 - 1e-12);
+    return distance(swept, s.to) < 1e-6 && Math.abs(distance(s.to, s.centre) - s.radius) < 1e-6;
+  });
+const facetsComeToIt = (outline: Outline): boolean => {
+  const exact = outlineArea(outline);
+  const arcs = outline.reduce((sum, s) => sum + (s.kind === "arc" ? segmentLength(s) : 0), 0);
+  return [0.1, 0.005, 1e-5].every(
+    (error) => Math.abs(shoelace(facetted(outline, error)) - exact) <= error * arcs + 1e-6,
+  );
+};
+
+test("random designs have arched tops and curved ramps among them", () => {
+  expect(outlines.filter(([, o]) => o.some((s) => s.kind === "arc")).length).toBeGreaterThan(200);
+});
+test("outlines are closed", () => expect(failing(closed)).toEqual([]));
+test("outlines run counter-clockwise", () => expect(failing((o) => outlineArea(o) > 0)).toEqual([]));
+test("arcs end where they say, and no segment is a point", () => expect(failing(arcsTrue)).toEqual([]));
+test("facets come to the exact area", () => expect(failing(facetsComeToIt)).toEqual([]));
+test("blocks and throat together are the side of the core", () => {
+  for (const plane of planes) {
+    const { front, bed, throat } = blocksAt(plane, "trued");
+    const core = [front, bed, throat].reduce((sum, outline) => sum + outlineArea(outline), 0);
+    expect(core / outlineArea(cheekShape(plane, "trued").boundary)).toBeCloseTo(1, 9);
+  }
+});
+
+describe("an outline known beforehand", () => {
+  const half = [line(point(-2, 0), point(2, 0)), arc(point(2, 0), point(-2, 0), point(0, 0), 180)];
+
+  test("half a disc of radius 2 holds 2 π", () => expect(outlineArea(half)).toBeCloseTo(2 * Math.PI, 12));
+  test("run the other way it holds as much less", () =>
+    expect(outlineArea(reversed(half))).toBeCloseTo(-2 * Math.PI, 12));
+  test("a circle holds π r²", () =>
+    expect(outlineArea(circleOutline({ centre: point(5, 7), radius: 3 }))).toBeCloseTo(9 * Math.PI, 9));
+  test("the rules above catch one that is open, one run backwards and one whose arc is off", () => {
+    const named = (outline: Outline): [string, Outline][] => [["it", outline]];
+    expect(failing(closed, named([half[0]!, arc(point(2, 1e-3), point(-2, 0), point(0, 0), 180)]))).toEqual(["it"]);
+    expect(failing((o) => outlineArea(o) > 0, named(reversed(half)))).toEqual(["it"]);
+    expect(failing(arcsTrue, named([half[0]!, arc(point(2, 0), point(-2, 0), point(0, 0), 179)]))).toEqual(["it"]);
+    expect(
+      failing(facetsComeToIt, named([half[0]!, { ...arc(point(2, 0), point(-2, 0), point(0, 0), 180), radius: 2.2 }])),
+    ).toEqual(["it"]);
+  });
+});

@@ -1,0 +1,102 @@
+// The ramp and the cross pin against brute force: sampled paths and grids of heights.
+import { type Elevation, elevation, figure, type Point } from "@lamplane/parameters/elevation";
+import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
+import { expect, test } from "vitest";
+import { buildable } from "../../support/buildable.ts";
+import { designWith, randomDesigns } from "../../support/designs.ts";
+
+const designs = randomDesigns(11, 120, buildable);
+const curved = designs.filter(({ design }) => elevation(design).ramp.curve);
+
+/** Points of the ramp, `step` apart, from below the sole to far above the top: walked by its direction alone. */
+function walked({ ramp, design }: Elevation, step: number): Point[] {
+  const { curve, foot, angle } = ramp;
+  const points: Point[] = [];
+  const back = 20;
+  let [x, y, at] = [foot.x + back * cosDeg(angle), -back * sinDeg(angle), angle];
+  while (y < 3 * design.body.height) {
+    points.push({ x, y });
+    const onCurve = curve && y >= design.ramp.wearHeight && at > design.ramp.exitAngle;
+    const turn = onCurve ? Math.min((step / curve.radius) * (180 / Math.PI), at - design.ramp.exitAngle) : 0;
+    x -= step * cosDeg(at - turn / 2);
+    y += step * sinDeg(at - turn / 2);
+    at -= turn;
+  }
+  return points;
+}
+
+test("the random designs have curved ramps enough among them", () => expect(curved.length).toBeGreaterThan(30));
+
+test("room from pin to ramp is that of the nearest of the ramp's sampled points", () => {
+  for (const { design } of designs) {
+    const plane = elevation(design);
+    const { centre } = plane.pin;
+    const nearest = Math.min(...walked(plane, 0.01).map(({ x, y }) => Math.hypot(x - centre.x, y - centre.y)));
+    expect(Math.abs(figure(plane, "pinToRamp")! + design.pin.diameter / 2 - nearest)).toBeLessThan(0.02);
+  }
+});
+
+test("the curve is tangent to the wear and to the exit", () => {
+  for (const { design } of curved) {
+    const { curve, foot, angle } = elevation(design).ramp;
+    const { begin, end, centre, radius, exitAngle } = curve!;
+    const across = (p: Point, slope: number) => ({
+      along: -(p.x - centre.x) * cosDeg(slope) + (p.y - centre.y) * sinDeg(slope),
+      off: (p.x - centre.x) * sinDeg(slope) + (p.y - centre.y) * cosDeg(slope),
+    });
+    for (const [p, slope] of [
+      [begin, angle],
+      [end, exitAngle],
+    ] as const) {
+      expect(across(p, slope).along).toBeCloseTo(0, 9);
+      expect(across(p, slope).off).toBeCloseTo(radius, 9);
+    }
+    expect(begin.y).toBe(design.ramp.wearHeight);
+    expect((begin.x - foot.x) * sinDeg(angle) + begin.y * cosDeg(angle)).toBeCloseTo(0, 9);
+    expect(end.x).toBeLessThan(begin.x);
+    expect(end.y).toBeGreaterThan(begin.y);
+  }
+});
+
+test("a radius left open leaves room 16, or its curve ends just at the top", () => {
+  const ends = { atRoom: 0, atTop: 0 };
+  for (const { design } of curved) {
+    const plane = elevation(design);
+    const room = figure(plane, "pinToRamp")!;
+    const end = plane.ramp.curve!.end.y;
+    if (Math.abs(end - design.body.height) < 1e-4) {
+      ends.atTop++;
+      expect(room).toBeGreaterThanOrEqual(16 - 1e-5);
+    } else if (plane.ramp.curve!.radius === 5) expect(room).toBeLessThan(16);
+    else {
+      ends.atRoom++;
+      expect(Math.abs(room - 16)).toBeLessThan(1e-5);
+      expect(end).toBeLessThan(design.body.height);
+    }
+  }
+  expect(ends.atRoom).toBeGreaterThan(0);
+  expect(ends.atTop).toBeGreaterThan(0);
+});
+
+/** Each margin as a share of what is wanted of it; common practice and estimates, no published source. */
+function share({ pinMargins: m, design }: Elevation): number {
+  const { tenon } = design.pin;
+  return Math.min(
+    m.roomToRamp / 16,
+    m.woodOverHole / tenon,
+    m.shearOut / (1.5 * tenon),
+    m.wedgeBelow / 6,
+    m.wedgeAbove / 12,
+  );
+}
+
+test("a pin's height left open is no worse than any of a grid of heights", () => {
+  for (const { changes } of designs.slice(0, 40)) {
+    // The tightest curve for both: an open radius follows the pin.
+    const at = (height: number | "auto") =>
+      share(elevation(designWith({ ...changes, "ramp.radius": 5, "pin.height": height })));
+    const { height } = designWith(changes).body;
+    const grid = Array.from({ length: Math.floor((height - 8) * 2) }, (_, i) => at(8 + i / 2));
+    expect(at("auto")).toBeGreaterThanOrEqual(Math.max(...grid) - 1e-3);
+  }
+});

@@ -1,0 +1,82 @@
+// A few solids by name: JSCAD's own verdict, manifold-3d's, and whether the tests' own tools can tell a broken one.
+import modeling from "@jscad/modeling";
+import { elevation } from "@lamplane/parameters/elevation";
+import { bodyOf, closedSolid, partsOf, type Triangle } from "@lamplane/parameters/solids";
+import { describe, expect, test } from "vitest";
+import { type Changes, designWith, WORKED } from "../../support/designs.ts";
+import { faultsInEdges, manifoldOf, overlap, trianglesOf, volumeOf } from "../../support/meshes.ts";
+
+const { geom3 } = modeling.geometries;
+
+const NAMED: [string, Changes][] = [
+  ["the worked set", WORKED],
+  ["an arched smoother", { "body.outline": "arched", "capIron.hump": 0 }],
+  ["a steep one with a curved ramp and a round pin", { "bed.angle": 55, "pin.section": "round" }],
+  ["a single iron", { "capIron.thickness": 0, "sole.allowance": 0, "bed.featherChamfer": 0 }],
+];
+
+describe.each(NAMED)("%s", (_, changes) => {
+  const plane = elevation(designWith(changes));
+
+  test("JSCAD finds no fault in its solids", () => {
+    for (const { inPlace, lying } of partsOf(plane, "trued")) {
+      expect(() => geom3.validate(inPlace)).not.toThrow();
+      expect(() => geom3.validate(lying)).not.toThrow();
+    }
+    for (const stage of ["glued", "trued"] as const)
+      expect(() => geom3.validate(bodyOf(plane, stage).solid)).not.toThrow();
+  });
+
+  test("manifold-3d finds each part in one piece, the body in one with its holes through", () => {
+    for (const part of partsOf(plane, "blank")) {
+      const solid = manifoldOf(part.inPlace);
+      expect([part.name, solid.decompose().length]).toEqual([part.name, 1]);
+      expect(Math.abs(solid.volume() / part.volume - 1)).toBeLessThan(1e-5);
+      solid.delete();
+    }
+    const body = manifoldOf(bodyOf(plane, "trued").solid);
+    expect(body.decompose()).toHaveLength(1);
+    expect(body.genus()).toBe(3); // throat and two pin holes
+    body.delete();
+  });
+
+  test("lies with its lowest corner at 0, 0, 0", () => {
+    for (const { lying } of partsOf(plane, "trued")) {
+      const corners = trianglesOf(lying).flat();
+      const low = [0, 1, 2].map((k) => Math.min(...corners.map((p) => p[k]!)));
+      expect(low).toEqual([0, 0, 0]);
+    }
+  });
+});
+
+describe("the tests' own tools tell a broken solid", () => {
+  const part = partsOf(elevation(designWith(WORKED)), "trued")[0]!;
+  const triangles = trianglesOf(part.inPlace) as unknown as Triangle[];
+
+  test("by an open edge, a doubled one, and one turned over", () => {
+    const [first, ...rest] = triangles;
+    expect(faultsInEdges(triangles)).toBe(0);
+    expect(faultsInEdges(rest)).toBe(3);
+    expect(faultsInEdges([...triangles, first!])).toBe(3);
+    expect(faultsInEdges([[first![0], first![2], first![1]], ...rest])).toBeGreaterThan(0);
+  });
+
+  test("by corners that only rounding to float32 lays together", () => {
+    const near = triangles.map((t) => t.map(([x, y, z]) => [x, y, z] as const));
+    const sliver: Triangle = [near[0]![0]!, near[0]![1]!, [near[0]![1]![0] + 1e-12, near[0]![1]![1], near[0]![1]![2]]];
+    expect(faultsInEdges([...near, sliver])).toBeGreaterThan(0);
+  });
+
+  test("by its volume, and by an overlap", () => {
+    expect(volumeOf(triangles)).toBeCloseTo(part.volume, 6);
+    const shifted = triangles.map((t) => t.map(([x, y, z]) => [x + 0.01, y, z] as const) as unknown as Triangle);
+    const [a, b] = [manifoldOf(part.inPlace), manifoldOf(closedSolid("shifted", shifted, part.volume))];
+    expect(overlap(a, b)).toBeGreaterThan(0.9 * part.volume);
+    for (const solid of [a, b]) solid.delete();
+  });
+
+  test("and the gate before every solid refuses one that is open, or of another volume", () => {
+    expect(() => closedSolid("it", triangles.slice(1), part.volume)).toThrow(/it: 3 edges/);
+    expect(() => closedSolid("it", triangles, part.volume + 1)).toThrow(/it: its solid holds/);
+  });
+});

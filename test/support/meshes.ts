@@ -1,0 +1,91 @@
+// Meshes seen from outside the project: edges counted after rounding to float32, and solids in manifold-3d.
+import type { Part } from "@lamplane/parameters/solids";
+import Module, { type Manifold } from "manifold-3d";
+
+type Solid = Part["inPlace"];
+export type Corner = readonly [number, number, number];
+
+/** Triangles of a solid as they stand in it. */
+export const trianglesOf = (solid: Solid): Corner[][] =>
+  solid.polygons.map(({ vertices }) => vertices.map(([x, y, z]) => [x, y, z] as const));
+
+/** Corners once each, and triangles by their numbers, after rounding to what an STL file holds. */
+function indexed(triangles: readonly (readonly Corner[])[]): { corners: number[]; triangles: number[][] } {
+  const numbers = new Map<string, number>();
+  const corners: number[] = [];
+  const numbered = triangles.map((triangle) =>
+    triangle.map((corner) => {
+      const rounded = corner.map((v) => Math.fround(v) + 0);
+      const key = rounded.join(" ");
+      const known = numbers.get(key);
+      if (known !== undefined) return known;
+      numbers.set(key, numbers.size);
+      corners.push(...rounded);
+      return numbers.size - 1;
+    }),
+  );
+  return { corners, triangles: numbered };
+}
+
+/** Undirected edges that are not run exactly once each way, and triangles that rounding has shut. */
+export function faultsInEdges(triangles: readonly (readonly Corner[])[]): number {
+  const balance = new Map<string, { there: number; back: number }>();
+  let shut = 0;
+  for (const triangle of indexed(triangles).triangles) {
+    if (triangle.length !== 3 || new Set(triangle).size !== 3) shut++;
+    triangle.forEach((a, i) => {
+      const b = triangle[(i + 1) % triangle.length]!;
+      const edge = `${Math.min(a, b)} ${Math.max(a, b)}`;
+      const ways = balance.get(edge) ?? { there: 0, back: 0 };
+      if (a < b) ways.there++;
+      else ways.back++;
+      balance.set(edge, ways);
+    });
+  }
+  return shut + [...balance.values()].filter(({ there, back }) => there !== 1 || back !== 1).length;
+}
+
+/** Volume within triangles that look outward, mm³, summed from the first corner. */
+export function volumeOf(triangles: readonly (readonly Corner[])[]): number {
+  const origin = triangles[0]![0]!;
+  return triangles.reduce((sum, triangle) => {
+    const [a, b, c] = triangle.map((p) => [p[0] - origin[0], p[1] - origin[1], p[2] - origin[2]] as const);
+    const [p, q, r] = [a!, b!, c!];
+    return (
+      sum +
+      (p[0] * (q[1] * r[2] - q[2] * r[1]) + p[1] * (q[2] * r[0] - q[0] * r[2]) + p[2] * (q[0] * r[1] - q[1] * r[0])) / 6
+    );
+  }, 0);
+}
+
+const wasm = await Module();
+wasm.setup();
+
+/** A solid in manifold-3d, whose coordinates are float32. Throws where it is none. The caller deletes it. */
+export function manifoldOf(solid: Solid): Manifold {
+  const { corners, triangles } = indexed(trianglesOf(solid));
+  const mesh = new wasm.Mesh({
+    numProp: 3,
+    vertProperties: new Float32Array(corners),
+    triVerts: new Uint32Array(triangles.flat()),
+  });
+  const manifold = new wasm.Manifold(mesh);
+  if (manifold.status() !== "NoError") throw new Error(`manifold-3d: ${manifold.status()}`);
+  return manifold;
+}
+
+/** Volume that two solids share, mm³. */
+export function overlap(a: Manifold, b: Manifold): number {
+  const shared = wasm.Manifold.intersection(a, b);
+  const volume = shared.volume();
+  shared.delete();
+  return volume;
+}
+
+/** Volume of several solids as one, mm³. */
+export function unionVolume(solids: readonly Manifold[]): number {
+  const whole = wasm.Manifold.union([...solids]);
+  const volume = whole.volume();
+  whole.delete();
+  return volume;
+}
