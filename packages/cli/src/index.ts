@@ -54,6 +54,10 @@ function told(io: Io, error: unknown): Exit {
   return EXIT.ourBug;
 }
 
+/** What yargs says of arguments, in words that name the thing that is missing. */
+const plainly = (message: string): string =>
+  message.startsWith("Not enough non-option") ? "Name the design file." : message;
+
 const FILE = { type: "string", demandOption: true, describe: "design file (YAML)" } as const;
 const JSON_OUT = {
   type: "boolean",
@@ -76,13 +80,11 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       "new FILE",
       "write a commented starter design",
       (y) =>
-        y
-          .positional("FILE", FILE)
-          .option("units", {
-            choices: ["mm", "in"] as const,
-            default: "mm" as const,
-            describe: "unit of bare lengths",
-          }),
+        y.positional("FILE", FILE).option("units", {
+          choices: ["mm", "in"] as const,
+          default: "mm" as const,
+          describe: "unit of bare lengths",
+        }),
       (a) => settle(newDesign(io, a.FILE, a.units)),
     )
     .command(
@@ -101,16 +103,12 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       "build FILE",
       "write the whole pack",
       (y) =>
-        y
-          .positional("FILE", FILE)
-          .option("with", WITH)
-          .option("json", JSON_OUT)
-          .option("out", {
-            type: "string",
-            default: ".",
-            requiresArg: true,
-            describe: "folder that the pack's folder goes into",
-          }),
+        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("out", {
+          type: "string",
+          default: ".",
+          requiresArg: true,
+          describe: "folder that the pack's folder goes into",
+        }),
       async (a) => {
         const design = designFrom(a.FILE, a.with);
         const { build } = await import("./commands/build.ts");
@@ -124,13 +122,14 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       (a) => settle(explain(io, a.KEY)),
     )
     .demandCommand(1, "Name a command.")
+    .strictCommands()
     .strict()
     .version(VERSION)
     .help()
     .wrap(100)
     .exitProcess(false)
     .fail((message, error) => {
-      throw error ?? new InputRefused(`${message}\n\`lamplane --help\` lists the commands.`);
+      throw error ?? new InputRefused(`${plainly(message)}\n\`lamplane --help\` lists the commands.`);
     })
     .epilogue("Exit codes: 0 done, 1 a check failed, 2 the input was refused, 3 could not write, 4 our bug.");
 }

@@ -1,19 +1,24 @@
 // Whether the two blocks and the throat between them can be: tips, chamfer, ends, arch and curve.
 
+import { splitAtFirstMeeting } from "../elevation/crossing.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { chamferWins, figure, glueGap } from "../elevation/figures.ts";
 import { bedXAt } from "../elevation/frame.ts";
 import { SHOP } from "../elevation/outline.ts";
 import { ROOM_WANTED } from "../elevation/pin-place.ts";
-import { archIsPossible } from "../elevation/top-outline.ts";
+import { rampPath } from "../elevation/ramp.ts";
+import { archIsPossible, flatTop } from "../elevation/top-outline.ts";
 import { coreCuts } from "../elevation/widths.ts";
-import { cosDeg, cotDeg, sinDeg } from "../trig.ts";
+import { cosDeg, sinDeg } from "../trig.ts";
 import { atLeast, atMost, type Draft, down, GEOMETRY, up } from "./draft.ts";
 
 /** Least length that a block may have along its top, mm: less splits at glue-up. */
 const BLOCK_TOP = 15;
 /** What must be left to trim off a block's end, mm: one clean saw cut. */
 const TRIM_LEFT = 1;
+
+/** Further out than any ramp can lean, mm. */
+const FAR = 1e5;
 
 /** Blocks collide at glue-up. */
 export function checkTips(plane: Elevation): Draft[] {
@@ -67,21 +72,18 @@ export function checkEnds(plane: Elevation): Draft[] {
   });
 }
 
-/** Ramp and bed must come out of the top well within the ends. */
+/** Ramp and bed must come out of the top well within the ends: the finished one, and the flat one before it is shaped. */
 export function checkBlockTops(plane: Elevation): Draft[] {
   const { design, frame, ramp, points, recess } = plane;
   const { height, length } = design.body;
-  const rampAtFull =
-    ramp.curve && height > ramp.curve.end.y
-      ? ramp.curve.end.x - (height - ramp.curve.end.y) * cotDeg(ramp.curve.exitAngle)
-      : ramp.foot.x - height * cotDeg(ramp.angle);
+  const rampAtFull = splitAtFirstMeeting(rampPath(ramp, 0, 2 * height), flatTop(-FAR, FAR, height))!.at.x;
   const deep = design.iron.thickness + (recess?.depth ?? 0);
   const floorAtFull = bedXAt(frame, deep, height);
   return [
     ...atLeast(plane, {
       code: "front-block-too-short",
       what: "The front block's length along its top",
-      value: Math.min(points.rampTop.x, ramp.curve ? points.rampTop.x : rampAtFull),
+      value: Math.min(points.rampTop.x, rampAtFull),
       stop: BLOCK_TOP,
       unit: "mm",
       parameters: ["mouth.fromToe", "ramp.angle", "body.length", "body.height"],

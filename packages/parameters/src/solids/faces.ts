@@ -1,6 +1,7 @@
 // The faces that solids are made of, as triangles. Neighbours share the very same corners, so that a solid closes to the last bit.
 import modeling from "@jscad/modeling";
 import { type Point, SAME_POINT } from "../elevation/outline.ts";
+import { withoutSlivers } from "./slivers.ts";
 
 export type Vec3 = readonly [x: number, y: number, z: number];
 export type Triangle = readonly [Vec3, Vec3, Vec3];
@@ -59,7 +60,16 @@ export function planarFace(loops: readonly Loop[]): Triangle[] {
   loops.forEach((loop, k) => {
     triangles = withCornersBack(triangles, loop, new Set(reduced[k]));
   });
-  return triangles;
+  return withoutSlivers(triangles, sizeOf(loops));
+}
+
+/** Longest side of the box about a face, mm. */
+function sizeOf(loops: readonly Loop[]): number {
+  const spans = [0, 1, 2].map((k) => {
+    const along = loops.flatMap((loop) => loop.map((p) => p[k]!));
+    return Math.max(...along) - Math.min(...along);
+  });
+  return Math.max(...spans);
 }
 
 function withoutStraightCorners(loop: Loop): Vec3[] {

@@ -1,0 +1,143 @@
+// The commands as a maker meets them: what they print, which code they exit with, what they leave on the disk.
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { ran } from "../support/running.ts";
+
+const SMOOTHER = "examples/apprentice-smoother.yaml";
+let folder = "";
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "lamplane-test-"));
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+test("new writes a design that check accepts, and never writes over it", async () => {
+  for (const units of ["mm", "in"]) {
+    const file = join(folder, `first-${units}.yaml`);
+    expect(await ran("new", file, "--units", units)).toMatchObject({ exit: 0, err: "" });
+    const text = readFileSync(file, "utf8");
+    expect(text).toContain(`name: first-${units}`);
+    expect((await ran("check", file)).exit).toBe(0);
+    expect(await ran("new", file)).toMatchObject({ exit: 3, out: "" });
+    expect(readFileSync(file, "utf8")).toBe(text);
+  }
+});
+
+test("figures of the worked set come out as computed apart from the project", async () => {
+  const file = join(folder, "worked.yaml");
+  writeFileSync(
+    file,
+    `iron: { width: 48, thickness: 3.6, bevel: 28 }
+capIron: { thickness: 3.2, hump: 0 }
+bed: { angle: 47 }
+ramp: { angle: 60 }
+body: { length: 230, height: 58 }
+mouth: { fromToe: 78, opening: 0.15 }
+sole: { allowance: 3 }
+wedge: { angle: 6, tip: 3, tipFromEdge: 22 }
+pin: { diameter: 12.7, height: 36 }
+`,
+  );
+  const { exit, out } = await ran("figures", file, "--json");
+  expect(exit).toBe(0);
+  const { figures } = JSON.parse(out);
+  expect(figures.mouthGrowth).toMatchObject({ unit: "", source: expect.any(String), formula: "cot β + cot ρ" });
+  const shown = Object.entries({
+    glueGap: 0.5428,
+    pinX: 92.3356,
+    pinToRamp: 24.1949,
+    wedgeAtPin: 4.4826,
+    mouthGrowth: 1.5099,
+  });
+  for (const [key, value] of shown) expect(figures[key].value).toBeCloseTo(value, 4);
+});
+
+test("check tells what passed, and what fails with its mend; --with changes the design for one run", async () => {
+  const good = await ran("check", SMOOTHER);
+  expect(good).toMatchObject({ exit: 0, err: "" });
+  expect(good.out).toMatch(/passed {3}blocks-collide/);
+  const bad = await ran("check", SMOOTHER, "--with", "pin.height=25", "--json");
+  expect(bad.exit).toBe(1);
+  const { findings, mayBeBuilt } = JSON.parse(bad.out);
+  expect(mayBeBuilt).toBe(false);
+  const [worst] = findings;
+  expect(worst).toMatchObject({ severity: "stop", code: "wedge-off-pin" });
+  const mended = await ran("check", SMOOTHER, "--with", `${worst.cure[0].parameter}=${worst.cure[0].value}`);
+  expect(mended.exit).toBe(0);
+});
+
+test.each([
+  [["--with", "bed.angle=90"], /bed\.angle/],
+  [["--with", "bed.angel=47"], /bed\.angel: there is no such parameter/],
+  [["--with", "iron.width=44,5 mm"], /44\.5/],
+  [["--with", "nonsense"], /KEY=VALUE/],
+  [["--whatever"], /whatever/],
+])("%j is refused by name", async (args, message) => {
+  const refused = await ran("check", SMOOTHER, ...args);
+  expect(refused).toMatchObject({ exit: 2, out: "" });
+  expect(refused.err).toMatch(message);
+});
+
+test("no command, an unknown command and a missing file are refused; help and version are not", async () => {
+  expect(await ran()).toMatchObject({ exit: 2, err: expect.stringContaining("Name a command") });
+  expect(await ran("chek", SMOOTHER)).toMatchObject({ exit: 2, err: expect.stringContaining("chek") });
+  expect(await ran("check")).toMatchObject({ exit: 2, err: expect.stringContaining("Name the design file") });
+  expect(await ran("check", join(folder, "none.yaml"))).toMatchObject({
+    exit: 2,
+    err: expect.stringContaining("no such file"),
+  });
+  expect(await ran("check", folder)).toMatchObject({ exit: 2, err: expect.stringContaining("folder") });
+  expect(await ran("--help")).toMatchObject({ exit: 0, out: expect.stringContaining("Exit codes") });
+  expect(await ran("--version")).toMatchObject({ exit: 0 });
+});
+
+test("build writes the pack, the same bytes again, and nothing for a design that fails", async () => {
+  const bytes = () =>
+    readdirSync(join(folder, "apprentice-smoother"), { recursive: true, withFileTypes: true })
+      .filter((f) => f.isFile())
+      .map((f) => [f.name, readFileSync(join(f.parentPath, f.name)).toString("base64")]);
+  expect(await ran("build", SMOOTHER, "--out", folder)).toMatchObject({ exit: 0, err: "" });
+  const first = bytes();
+  expect(first.map(([name]) => name).sort()).toEqual([
+    "bed-block.dxf",
+    "bed-block.stl",
+    "body.stl",
+    "cheek-left.dxf",
+    "cheek-left.stl",
+    "cheek-right.dxf",
+    "cheek-right.stl",
+    "cross-pin.dxf",
+    "cross-pin.stl",
+    "figures.json",
+    "front-block.dxf",
+    "front-block.stl",
+    "manifest.json",
+    "wedge.dxf",
+    "wedge.stl",
+  ]);
+  const again = await ran("build", SMOOTHER, "--out", folder, "--json");
+  expect(JSON.parse(again.out)).toMatchObject({ replaced: true });
+  expect(bytes()).toEqual(first);
+  const failing = await ran("build", SMOOTHER, "--out", folder, "--with", "pin.height=25");
+  expect(failing).toMatchObject({ exit: 1, out: "", err: expect.stringContaining("Nothing was written") });
+  expect(bytes()).toEqual(first);
+});
+
+test("build leaves a folder that is not its pack alone, and says where it stands", async () => {
+  const theirs = join(folder, "theirs.txt");
+  writeFileSync(theirs, "mine");
+  expect(await ran("build", SMOOTHER, "--out", theirs)).toMatchObject({
+    exit: 3,
+    err: expect.stringContaining("theirs.txt"),
+  });
+  expect(readFileSync(theirs, "utf8")).toBe("mine");
+  expect(readdirSync(folder)).toEqual(["theirs.txt"]);
+});
+
+test("explain reads from the table, one parameter or a section", async () => {
+  expect((await ran("explain", "bed.angle")).out).toMatch(/35 to 65 °; 47 unless/);
+  expect((await ran("explain", "bed")).out).toMatch(/bed\.angle[\s\S]*bed\.featherChamfer/);
+  expect((await ran("explain")).out).toMatch(/capIron\.screwHead\.diameter/);
+  expect(await ran("explain", "bad.angle")).toMatchObject({ exit: 2 });
+});

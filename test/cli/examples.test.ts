@@ -1,0 +1,70 @@
+// Every example is built as it stands, without a failing check, and programs nobody here wrote find nothing to mend in its files.
+import { mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, test } from "vitest";
+import { needed, printed } from "../support/outside-programs.ts";
+import { ran } from "../support/running.ts";
+
+const EXAMPLES = readdirSync("examples").filter((name) => name.endsWith(".yaml"));
+const STAGES = ["blank", "glued", "trued"] as const;
+const folder = mkdtempSync(join(tmpdir(), "lamplane-examples-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Errors, fixes, unit, whether every outline to be cut is one closed polyline, layers and kinds; a line a file. */
+const AUDIT = `
+import sys
+from ezdxf import recover
+for path in sys.argv[1:]:
+    doc, audit = recover.readfile(path)
+    space = doc.modelspace()
+    cut = space.query('*[layer=="CUT"]')
+    closed = len(cut) > 0 and all(e.dxftype() == 'LWPOLYLINE' and e.closed for e in cut)
+    drilled = all(e.dxftype() == 'CIRCLE' for e in space.query('*[layer=="DRILL"]'))
+    layers = ','.join(sorted({e.dxf.layer for e in space}))
+    print(len(audit.errors), len(audit.fixes), doc.header['$INSUNITS'], closed, drilled, layers)
+`;
+
+const FAULTS = [
+  "Total disconnected facets",
+  "Degenerate facets",
+  "Edges fixed",
+  "Facets removed",
+  "Facets added",
+  "Facets reversed",
+  "Backwards edges",
+];
+
+test("there are four", () => expect(EXAMPLES).toHaveLength(4));
+
+describe.each(EXAMPLES)("%s", (example) => {
+  const built = async (stage: string) => {
+    const out = join(folder, stage);
+    const run = await ran("build", join("examples", example), "--out", out, "--with", `stage=${stage}`);
+    expect(run).toMatchObject({ exit: 0, err: "" });
+    const pack = join(out, example.replace(".yaml", ""));
+    const parts = readdirSync(join(pack, "parts")).map((name) => join(pack, "parts", name));
+    return { pack, ending: (end: string) => parts.filter((name) => name.endsWith(end)) };
+  };
+
+  test.for(STAGES)("admesh mends nothing at stage %s", async (stage, context) => {
+    const { pack, ending } = await built(stage);
+    const stls = [join(pack, "body.stl"), ...ending(".stl")];
+    expect(stls).toHaveLength(7);
+    for (const stl of stls) {
+      const report = printed(needed(context, "admesh"), [stl]);
+      for (const fault of FAULTS) expect(report, `${stl}: ${fault}`).toMatch(new RegExp(`${fault}\\s*:\\s*0\\b`));
+      expect(report, stl).toMatch(/Number of parts\s*:\s*1\b/);
+    }
+  });
+
+  test.for(STAGES)("ezdxf finds no error and nothing to fix at stage %s", async (stage, context) => {
+    const { ending } = await built(stage);
+    const lines = printed(needed(context, "ezdxf"), ["-c", AUDIT, ...ending(".dxf")])
+      .trim()
+      .split("\n");
+    expect(lines).toHaveLength(6);
+    for (const found of lines) expect(found).toMatch(/^0 0 4 True True /);
+    expect(lines.join("\n")).toMatch(/ROUT/);
+  });
+});

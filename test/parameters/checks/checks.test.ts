@@ -1,0 +1,138 @@
+// The first checks: each seen to find its fault, to name it, and to be ended by its cure.
+import { checkPlane, type Finding, findingsOf, mayBeBuilt, passedChecks } from "@lamplane/parameters/checks";
+import { withValue } from "@lamplane/parameters/design";
+import { elevation } from "@lamplane/parameters/elevation";
+import { bodyOf, partsOf } from "@lamplane/parameters/solids";
+import { expect, test } from "vitest";
+import { designWith, randomDesigns } from "../../support/designs.ts";
+
+const found = (changes: Record<string, number | string>): Finding[] => checkPlane(elevation(designWith(changes)));
+
+test("the table's defaults pass every check, and each tells what it judged", () => {
+  expect(found({})).toEqual([]);
+  const passed = passedChecks(elevation(designWith({})));
+  expect(passed.length).toBeGreaterThan(20);
+  for (const { message, source, value, limit } of passed) {
+    expect(message).toMatch(/ is .+; at (least|most) .+ is wanted\.$/);
+    expect(source).not.toBe("");
+    expect(Number.isFinite(value) && Number.isFinite(limit)).toBe(true);
+  }
+});
+
+test.each<[code: string, severity: string, changes: Record<string, number | string>, cured: boolean]>([
+  [
+    "blocks-collide",
+    "stop",
+    { "iron.thickness": 3.175, "bed.angle": 45, "bed.featherChamfer": 0, "sole.allowance": 3.175 },
+    true,
+  ],
+  ["chamfer-under-iron", "warning", { "bed.featherChamfer": 8 }, true],
+  ["blank-too-short", "stop", { "body.trim": 5 }, true],
+  ["front-block-too-short", "stop", { "mouth.fromToe": 30 }, true],
+  ["bed-block-too-short", "stop", { "mouth.fromToe": 160 }, true],
+  ["arch-impossible", "stop", { "body.outline": "arched", "body.toeHeight": 90 }, true],
+  ["ramp-does-not-curve", "stop", { "ramp.shape": "curved", "ramp.exitAngle": 80 }, true],
+  [
+    "throat-chokes",
+    "warning",
+    { "bed.angle": 62, "ramp.shape": "straight", "ramp.angle": 84, "capIron.hump": 5 },
+    false,
+  ],
+  [
+    "throat-chokes",
+    "stop",
+    { "bed.angle": 55, "ramp.shape": "straight", "ramp.angle": 80, "pin.diameter": 20, "wedge.tip": 8 },
+    false,
+  ],
+  ["iron-cannot-pass", "stop", { "capIron.hump": 6 }, true],
+  ["iron-tight-in-core", "warning", { "body.sideClearance": 0.4 }, true],
+  ["clearance-angle", "warning", { "iron.bevel": 40 }, true],
+  ["clearance-angle", "stop", { "iron.bevel": 45 }, true],
+  ["iron-short", "warning", { "iron.length": 80 }, true],
+  ["saw-bed", "warning", { "shop.sawLimit": 40 }, true],
+  ["pin-out-of-wood", "warning", { "pin.height": 50 }, true],
+  ["pin-out-of-wood", "stop", { "pin.height": 52 }, true],
+  ["pin-near-ramp", "warning", { "ramp.angle": 75, "pin.height": 30 }, true],
+  ["pin-without-shoulder", "stop", { "pin.tenon": 12.5 }, true],
+  ["tenon-short", "warning", { "pin.tenonLength": 3 }, true],
+  ["tenon-stands-out", "warning", { "pin.tenonLength": 12 }, true],
+  ["wedge-off-pin", "stop", { "pin.height": 25 }, true],
+  ["wedge-on-hump", "stop", { "wedge.tipFromEdge": 10 }, true],
+  [
+    "wedge-narrow",
+    "warning",
+    {
+      "iron.width": 20,
+      "wedge.clearance": 10,
+      "recess.width": 10,
+      "recess.cutter": 8,
+      "capIron.screwHead.diameter": 8,
+    },
+    true,
+  ],
+  ["cheek-thin", "warning", { "body.cheek": 6 }, true],
+  ["cheek-thin", "stop", { "body.cheek": 3 }, true],
+  ["recess-land", "stop", { "iron.width": 22 }, false],
+  ["recess-pad", "warning", { "capIron.screwHead.fromEdge": 30 }, true],
+  ["recess-misses-head", "stop", { "recess.width": 15 }, true],
+  ["recess-shallow", "stop", { "recess.depth": 3 }, true],
+  ["recess-cutter", "stop", { "recess.cutter": 25 }, true],
+  ["recess-off-bed", "stop", { "capIron.screwHead.fromEdge": 120 }, false],
+  ["pegs-do-not-fit", "stop", { "pegs.diameter": 14 }, true],
+  ["billet-width", "stop", { "billet.width": 80 }, true],
+  ["billet-length", "stop", { "billet.length": 250 }, true],
+  ["billet-height", "stop", { "billet.height": 60 }, true],
+])("%s (%s) in %j", (code, severity, changes, cured) => {
+  const design = designWith(changes);
+  const findings = found(changes);
+  const finding = findings.find((f) => f.code === code);
+  expect(finding, JSON.stringify(findings.map((f) => f.code))).toMatchObject({ severity });
+  expect(finding!.parameters.length).toBeGreaterThan(0);
+  if (cured) expect(finding!.cure).toBeDefined();
+  if (finding!.cure) {
+    const healed = finding!.cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design);
+    expect(findingsOf(elevation(healed)).map((f) => f.code)).not.toContain(code);
+  }
+});
+
+test("a value is told in the maker's unit and in ours", () => {
+  const [thin] = found({ units: "in", "body.cheek": 5 });
+  expect(thin!.message).toMatch(/\d+\/64 in.*\(5 mm\)/);
+});
+
+test("every cure of 150 random designs ends its complaint and starts no new stop", () => {
+  let cures = 0;
+  for (const { design } of randomDesigns(5, 150, () => true)) {
+    const findings = checkPlane(elevation(design));
+    const stops = new Set(findings.filter((f) => f.severity === "stop").map((f) => f.code));
+    for (const { code, cure } of findings.slice(0, 4)) {
+      if (!cure) continue;
+      cures++;
+      const after = findingsOf(
+        elevation(cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design)),
+      );
+      expect(after.map((f) => f.code)).not.toContain(code);
+      for (const f of after.filter(({ severity }) => severity === "stop")) expect(stops).toContain(f.code);
+    }
+  }
+  expect(cures).toBeGreaterThan(50);
+});
+
+test("a high short arched body is stopped, or builds at every stage (once the glued blank's flat top was not looked at)", () => {
+  for (const [height, length] of [
+    [110, 180],
+    [120, 200],
+    [140, 213],
+    [100, 230],
+  ] as const) {
+    const plane = elevation(
+      designWith({ "body.outline": "arched", "body.height": height, "body.length": length, "bed.angle": 57 }),
+    );
+    if (!mayBeBuilt(findingsOf(plane))) continue;
+    for (const stage of ["blank", "glued", "trued"] as const) expect(partsOf(plane, stage)).toHaveLength(6);
+    expect(bodyOf(plane, "glued").volume).toBeGreaterThan(0);
+  }
+  expect(
+    found({ "body.outline": "arched", "body.height": 110, "body.length": 180, "bed.angle": 57 }).map((f) => f.code),
+  ).toContain("front-block-too-short");
+});
