@@ -132,6 +132,14 @@ describe("after a run that broke off", () => {
     await write(NEW);
     expect(present()).toEqual([...others, NAME].sort());
   });
+  test("a folder of such a name that holds somebody else's letter stays", async () => {
+    const theirs = `.lamplane-${NAME}-${deadProcess()}.tmp`;
+    fs.mkdirSync(at(theirs));
+    fs.writeFileSync(at(`${theirs}/letter.txt`), "mine");
+    await write(NEW);
+    expect(present()).toEqual([theirs, NAME].sort());
+    expect(fs.readFileSync(at(`${theirs}/letter.txt`), "utf8")).toBe("mine");
+  });
 });
 
 describe("names that lead out of the pack or not to a file are refused", () => {

@@ -44,12 +44,23 @@ async function unlessMissing<T>(asked: Promise<T>): Promise<T | undefined> {
   }
 }
 
-/** Writes files into a folder that must not be there yet; when it returns, they are on the disk and not only in its cache. */
+/** Whether a folder with a temporary name was left by a run of ours: its manifest, written first, says so, or came no further. */
+export async function isOurs(fs: FileSystem, path: string, design: string): Promise<boolean> {
+  const found = await foundAt(fs, path, design);
+  return found === "pack" || (found === "folder" && (await fs.readdir(path)).every((name) => name === MANIFEST));
+}
+
+/**
+ * Writes files into a folder that must not be there yet, the manifest first and alone, so that a run that breaks off
+ * leaves a folder known for ours. When it returns, all are on the disk and not only in its cache.
+ */
 export async function writeFolder(fs: FileSystem, folder: string, files: Files): Promise<void> {
   await fs.mkdir(folder);
   const inside = [...new Set([...files.keys()].flatMap(foldersAbove))];
+  await writeWhole(fs, join(folder, MANIFEST), bytesOf(files.get(MANIFEST) ?? ""));
   for (const each of inside) await fs.mkdir(join(folder, each), { recursive: true });
-  for (const [path, content] of files) await writeWhole(fs, join(folder, path), bytesOf(content));
+  for (const [path, content] of files)
+    if (path !== MANIFEST) await writeWhole(fs, join(folder, path), bytesOf(content));
   for (const each of inside) await settle(fs, join(folder, each));
   await settle(fs, folder);
 }
@@ -71,9 +82,15 @@ export async function settle(fs: FileSystem, folder: string): Promise<void> {
   await opened?.close().catch(() => undefined);
 }
 
-/** Removes a folder of our own; what cannot be removed now, a later run removes. */
+/** Removes a folder of our own, its manifest last; what cannot be removed now, a later run knows and removes. */
 export async function removeQuietly(fs: FileSystem, folder: string): Promise<void> {
-  await fs.rm(folder, { recursive: true, force: true }).catch(() => undefined);
+  try {
+    for (const name of await fs.readdir(folder))
+      if (name !== MANIFEST) await fs.rm(join(folder, name), { recursive: true, force: true });
+    await fs.rm(folder, { recursive: true, force: true });
+  } catch {
+    // A later run tries again.
+  }
 }
 
 /** Has a change of names in a path's folder written out. */

@@ -2,7 +2,16 @@
 import { join } from "node:path";
 import { asCouldNotWrite, CouldNotWrite, codeOf } from "./could-not-write.ts";
 import { bytesOf, type Files, isManifestOf, MANIFEST } from "./manifest.ts";
-import { DISK, type FileSystem, type Found, foundAt, removeQuietly, settleNames, writeFolder } from "./pack-files.ts";
+import {
+  DISK,
+  type FileSystem,
+  type Found,
+  foundAt,
+  isOurs,
+  removeQuietly,
+  settleNames,
+  writeFolder,
+} from "./pack-files.ts";
 import { refuseFileNames, refusePackName } from "./pack-names.ts";
 
 export interface Pack {
@@ -146,7 +155,7 @@ async function removeStale({ fs, name, parent, temporary }: Places): Promise<voi
     if (!/^[1-9]\d*$/.test(number)) continue;
     const path = join(parent, each);
     const stale = path === temporary || !isRunning(Number(number)); // one of our own number is an earlier process's
-    if (stale && ["folder", "pack"].includes(await foundAt(fs, path, name))) await removeQuietly(fs, path);
+    if (stale && (await isOurs(fs, path, name))) await removeQuietly(fs, path);
   }
 }
 

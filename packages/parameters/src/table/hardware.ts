@@ -99,7 +99,7 @@ export const pin = {
   tenonLength: lengthOrAuto({
     min: 2,
     max: 60,
-    auto: "the cheek's thickness",
+    auto: "to the cheek's outside, so that the tenons end flush",
     help: "Length of each tenon.",
     source: TRADE,
   }),
