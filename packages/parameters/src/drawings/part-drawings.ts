@@ -120,11 +120,10 @@ export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right")
 /** Wedge from the side. */
 export function wedgeDrawing(e: Elevation): Drawing {
   const { outline, place } = laidWedge(e);
+  const side = placedOutline(outline, place);
   const width = e.widths.core - e.design.wedge.clearance;
-  return {
-    title: "wedge",
-    entries: [cut(placedOutline(outline, place)), note(`wedge, ${rounded(width)} wide, grain along it`, 5, -6)],
-  };
+  const above = boundsOf(facetted(side)).max.y + LETTERING;
+  return { title: "wedge", entries: [cut(side), note(`wedge, ${rounded(width)} wide, grain along it`, 0, above)] };
 }
 
 /** Cross pin from above, lying on its flat, and its section with the tenon beside it. */

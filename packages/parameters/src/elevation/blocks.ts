@@ -5,7 +5,6 @@ import type { Elevation } from "./elevation.ts";
 import { bedXAt } from "./frame.ts";
 import {
   type Circle,
-  circleOutline,
   distance,
   line,
   type Outline,
@@ -170,6 +169,3 @@ export const pegWaste = (plane: Elevation): number => {
   const { blockToe, blockHeel } = stockAt(plane, "blank");
   return Math.min(-blockToe, blockHeel - plane.design.body.length);
 };
-
-/** Outline of a round hole. */
-export const holeOutline = (hole: Circle): Outline => circleOutline(hole);
