@@ -46,9 +46,10 @@ const MAY_IMPORT_PACKAGE: Record<string, readonly string[]> = {
 };
 
 /** Modules of `parameters`, lowest first, and what each may import besides itself. */
-const FOUNDATION = ["units", "trig", "parameter", "table"];
+const FOUNDATION = ["tolerances", "units", "trig", "parameter", "table"];
 const MAY_IMPORT_MODULE: Record<string, readonly string[]> = {
-  units: ["parameter"],
+  tolerances: [],
+  units: ["parameter", "tolerances"],
   trig: [],
   parameter: [],
   table: ["parameter"],

@@ -7,7 +7,7 @@ const SCHEMA = new URL("../../examples/design.schema.json", import.meta.url);
 const [BEGIN, END] = ["<!-- parameters: written by `pnpm docs` -->", "<!-- end of parameters -->"];
 
 /** The README with its table made anew. */
-export function readmeWith(table, readme) {
+function readmeWith(table, readme) {
   const [before, rest] = [readme.slice(0, readme.indexOf(BEGIN)), readme.slice(readme.indexOf(END))];
   return `${before}${BEGIN}\n\n${table.trim()}\n\n${rest}`;
 }

@@ -1,11 +1,16 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { readFileSync, statSync } from "node:fs";
-import { completeDesign, type Design, type Fault, readDesign, rowAt, withValue } from "@lamplane/parameters/design";
+import {
+  completeDesign,
+  type Design,
+  type Fault,
+  LARGEST_FILE,
+  readDesign,
+  withValue,
+} from "@lamplane/parameters/design";
+import { type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { readNumberText } from "@lamplane/parameters/units";
 import { InputRefused } from "./io.ts";
-
-/** Larger files are not designs; they are not even read. */
-const LARGEST_FILE = 256 * 1024;
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it.
@@ -63,10 +68,11 @@ function changedOnce(design: Design, change: string): Design {
 }
 
 /** A row of the parameter table by its path. @throws InputRefused where there is none. */
-export function rowOrRefusal(path: string) {
-  try {
-    return rowAt(path);
-  } catch {
-    throw new InputRefused(`${path}: there is no such parameter; \`lamplane explain\` lists them`);
-  }
+function rowOrRefusal(path: string): Row {
+  const found = rowsOf(TABLE).find((entry) => entry.path === path);
+  if (!found) throw noSuchParameter(path);
+  return found.row;
 }
+
+export const noSuchParameter = (path: string): InputRefused =>
+  new InputRefused(`${path}: there is no such parameter; \`lamplane explain\` lists them`);

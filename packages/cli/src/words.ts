@@ -1,13 +1,12 @@
 // Figures and findings as lines for a terminal; nothing is told by colour.
 import type { Finding } from "@lamplane/parameters/checks";
 import { type Design, rowAt } from "@lamplane/parameters/design";
-import { lengthBoth, trimmed } from "@lamplane/parameters/units";
+import { UNIT_OF } from "@lamplane/parameters/table";
+import { valueText } from "@lamplane/parameters/units";
 
 /** A value with its unit, in the maker's unit first. */
-export function valueText(design: Design, value: number, unit: string): string {
-  if (unit === "mm") return lengthBoth(value, design.units, design.shop.smallestFraction);
-  return `${trimmed(value, unit === "" ? 4 : 2)}${unit}`;
-}
+export const shownFor = ({ units, shop }: Design, value: number, unit: string): string =>
+  valueText(value, unit, units, shop.smallestFraction);
 
 /** A finding on lines of its own: what, why, what would mend it, where the limit comes from. */
 export function findingText(design: Design, { severity, code, message, cure, source }: Finding): string {
@@ -22,10 +21,9 @@ export function findingText(design: Design, { severity, code, message, cure, sou
 
 function cureValue(design: Design, parameter: string, value: number | string): string {
   const row = rowAt(parameter);
-  if (typeof value === "string" || row.kind !== "number") return String(value);
-  return row.quantity === "length"
-    ? lengthBoth(value, design.units, design.shop.smallestFraction)
-    : `${value}${row.quantity === "angle" ? "°" : ""}`;
+  return typeof value === "string" || row.kind !== "number"
+    ? String(value)
+    : shownFor(design, value, UNIT_OF[row.quantity]);
 }
 
 /** Rows of columns, each as wide as its widest. */

@@ -1,5 +1,6 @@
 // Text ⇄ numbers with units, at the border only; the one file that knows 25.4. Inside, every length is mm.
 import type { Quantity } from "./parameter.ts";
+import { SHOP } from "./tolerances.ts";
 
 /** Unit of a maker's file. */
 export type Units = "mm" | "in";
@@ -10,8 +11,7 @@ export type Reading = { readonly value: number } | { readonly fault: string };
 
 const INCH = 25.4; // mm, exactly: the international inch, agreed by six standards laboratories in 1959
 const PER_MM = 1e6; // nanometres: far below what any tool measures, far above a double's noise
-const WORTH_TELLING = 0.05; // mm: a remainder below this is less than half of what a maker can hold
-const HELD = 0.1; // mm: what a maker can hold at the bench
+const WORTH_TELLING = SHOP / 2; // mm: a smaller remainder cannot be held apart
 const LONGEST = 60; // characters: no number is written longer
 
 const IN_MM = new Map<string, number>([
@@ -82,8 +82,13 @@ export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction 
   if (units === "in") return `${inches} (${metric})`;
   const parts = Number(smallestFraction.slice(2));
   const count = Math.round((mm / INCH) * parts);
-  const about = Math.abs(mm - (count * INCH) / parts) > HELD ? "about " : "";
+  const about = Math.abs(mm - (count * INCH) / parts) > SHOP ? "about " : "";
   return `${metric} (${about}${fractionText(count, parts)} in)`;
+}
+
+/** A value with its unit: a length in both units, the maker's first; anything else as it is kept inside. */
+export function valueText(value: number, unit: string, units: Units, smallestFraction: Fraction): string {
+  return unit === "mm" ? lengthBoth(value, units, smallestFraction) : `${trimmed(value, unit === "" ? 4 : 2)}${unit}`;
 }
 
 /** A hard limit as a message gives it: mm, and before it decimal inches where the file is in inches. */

@@ -1,6 +1,6 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 import { dxfText, MANIFEST, manifestText, stlBytes, writePack } from "@lamplane/export";
-import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
+import { checkPlane, type Finding, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import { type Elevation, elevation, figuresOf } from "@lamplane/parameters/elevation";
 import { bodyOf, partsOf } from "@lamplane/parameters/solids";
@@ -17,7 +17,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
-  const files = packFiles(plane, progressTo(io));
+  const files = packFiles(plane, findings, progressTo(io));
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(
@@ -40,7 +40,11 @@ const progressTo = (io: Io) => (done: number, of: number, what: string) => {
 };
 
 /** Every file of a pack by its path; the same design and version give the same bytes. */
-export function packFiles(plane: Elevation, progress: (done: number, of: number, what: string) => void = () => {}) {
+function packFiles(
+  plane: Elevation,
+  findings: readonly Finding[],
+  progress: (done: number, of: number, what: string) => void,
+) {
   const { design } = plane;
   const files = new Map<string, Uint8Array | string>();
   const parts = partsOf(plane, design.stage);
@@ -53,14 +57,14 @@ export function packFiles(plane: Elevation, progress: (done: number, of: number,
   progress(parts.length, steps, "body");
   const body = bodyOf(plane, design.stage === "glued" ? "glued" : "trued");
   files.set("body.stl", stlBytes(body.solid, "body", body.volume));
-  files.set("figures.json", figuresJson(plane));
+  files.set("figures.json", figuresJson(plane, findings));
   files.set(MANIFEST, manifestText(design.name, VERSION, files));
   progress(steps, steps, "");
   return files;
 }
 
-function figuresJson(plane: Elevation): string {
+function figuresJson(plane: Elevation, findings: readonly Finding[]): string {
   const figures = Object.fromEntries(figuresOf(plane).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = plane.design;
-  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", figures, findings: findingsOf(plane) }, null, 2)}\n`;
+  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", figures, findings }, null, 2)}\n`;
 }

@@ -1,6 +1,7 @@
 // `lamplane explain`: what a parameter is, from the table that everything else reads.
 import { rowsOf, TABLE, UNIT_OF } from "@lamplane/parameters/table";
-import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { noSuchParameter } from "../design-file.ts";
+import { EXIT, type Exit, type Io } from "../io.ts";
 import { columns } from "../words.ts";
 
 /** Explains one parameter, a section of them, or lists them all. @throws InputRefused where nothing is called so. */
@@ -8,7 +9,7 @@ export function explain(io: Io, path: string | undefined): Exit {
   const rows = rowsOf(TABLE).filter(
     (row) => path === undefined || row.path === path || row.path.startsWith(`${path}.`),
   );
-  if (rows.length === 0) throw new InputRefused(`${path}: there is no such parameter; \`lamplane explain\` lists them`);
+  if (rows.length === 0) throw noSuchParameter(path ?? "");
   if (path === undefined) io.out(`${columns(rows.map(({ path: key, row }) => [key, row.help]))}\n`);
   else
     io.out(

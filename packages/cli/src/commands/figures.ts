@@ -2,7 +2,7 @@
 import type { Design } from "@lamplane/parameters/design";
 import { elevation, figuresOf } from "@lamplane/parameters/elevation";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { columns, valueText } from "../words.ts";
+import { columns, shownFor } from "../words.ts";
 
 export function figures(io: Io, design: Design, json: boolean): Exit {
   const found = figuresOf(elevation(design));
@@ -12,7 +12,7 @@ export function figures(io: Io, design: Design, json: boolean): Exit {
   } else {
     const rows = found.map(({ key, value, unit, formula, source }) => [
       key,
-      valueText(design, value, unit),
+      shownFor(design, value, unit),
       formula,
       source,
     ]);

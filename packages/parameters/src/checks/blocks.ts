@@ -4,21 +4,17 @@ import { splitAtFirstMeeting } from "../elevation/crossing.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { chamferWins, figure, glueGap } from "../elevation/figures.ts";
 import { bedXAt } from "../elevation/frame.ts";
-import { SHOP } from "../elevation/outline.ts";
+import { FAR, SHOP } from "../elevation/outline.ts";
 import { ROOM_WANTED } from "../elevation/pin-place.ts";
 import { rampPath } from "../elevation/ramp.ts";
 import { archIsPossible, flatTop } from "../elevation/top-outline.ts";
-import { coreCuts } from "../elevation/widths.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
+import { sinDeg } from "../trig.ts";
 import { atLeast, atMost, type Draft, down, GEOMETRY, up } from "./draft.ts";
 
 /** Least length that a block may have along its top, mm: less splits at glue-up. */
 const BLOCK_TOP = 15;
 /** What must be left to trim off a block's end, mm: one clean saw cut. */
 const TRIM_LEFT = 1;
-
-/** Further out than any ramp can lean, mm. */
-const FAR = 1e5;
 
 /** Blocks collide at glue-up. */
 export function checkTips(plane: Elevation): Draft[] {
@@ -57,11 +53,10 @@ export function checkChamfer(plane: Elevation): Draft[] {
 /** Slid together, the blocks must still reach past the finished ends. */
 export function checkEnds(plane: Elevation): Draft[] {
   const { trim } = plane.design.body;
-  const { setInToe } = coreCuts(plane.design, plane.ramp.angle, plane.points.rampTip.x, plane.points.bedTip.x);
   return atLeast(plane, {
     code: "blank-too-short",
     what: "What is left to trim off each block's end once the blocks are slid together",
-    value: trim / 2 - setInToe,
+    value: trim / 2 - plane.cuts.setInToe,
     stop: TRIM_LEFT,
     unit: "mm",
     parameters: ["body.trim", "shop.kerf"],
@@ -110,14 +105,12 @@ export function checkShapes(plane: Elevation): Draft[] {
   const { top, design } = plane;
   const arch = archIsPossible(top) ? [] : impossibleArch(plane);
   if (plane.ramp.shape === "straight") return arch;
-  const bend =
-    cosDeg(design.ramp.exitAngle) > cosDeg(design.ramp.wearAngle) ? design.ramp.wearAngle - design.ramp.exitAngle : -1;
   return [
     ...arch,
     ...atLeast(plane, {
       code: "ramp-does-not-curve",
       what: "The turn of the curved ramp from its wear to its exit",
-      value: bend,
+      value: design.ramp.wearAngle - design.ramp.exitAngle,
       stop: 1,
       unit: "°",
       parameters: ["ramp.exitAngle", "ramp.wearAngle"],
@@ -131,14 +124,12 @@ export function checkShapes(plane: Elevation): Draft[] {
 
 function impossibleArch(plane: Elevation): Draft[] {
   const { crownX, length, height, toeHeight, heelHeight } = plane.top;
-  const run = Math.min(crownX, length - crownX);
-  const drop = height - (crownX < length - crownX ? toeHeight : heelHeight);
   return atLeast(plane, {
     code: "arch-impossible",
     what: "What the top's shorter arc has in length over its fall",
     value: Math.min(
-      run - drop,
-      run - 1,
+      crownX - 1,
+      length - crownX - 1,
       height - toeHeight,
       height - heelHeight,
       length - crownX - (height - heelHeight),

@@ -1,6 +1,6 @@
 // How a check says what it found, before the search for a cure.
 import type { Elevation, Points } from "../elevation/elevation.ts";
-import { lengthBoth } from "../units.ts";
+import { valueText } from "../units.ts";
 import type { Finding, Severity } from "./finding.ts";
 
 /** A change worth trying: one parameter, up or down from what it is. */
@@ -57,10 +57,8 @@ function judgedBy(plane: Elevation, judged: Judged, sense: 1 | -1): Draft[] {
 }
 
 /** A value in the maker's unit and ours. */
-export function shown({ design }: Elevation, value: number, unit: "mm" | "°"): string {
-  if (unit === "mm") return lengthBoth(value, design.units, design.shop.smallestFraction);
-  return `${Math.round(value * 100) / 100}°`;
-}
+const shown = ({ design }: Elevation, value: number, unit: "mm" | "°"): string =>
+  valueText(value, unit, design.units, design.shop.smallestFraction);
 
 const WORST_FIRST = { stop: 0, warning: 1, note: 2, passed: 3 } as const;
 

@@ -4,7 +4,8 @@ import type { Faults, Place } from "./given.ts";
 
 declare const TextDecoder: new (label: string, options?: { fatal?: boolean }) => { decode(bytes: Uint8Array): string };
 
-const LARGEST = 256 * 1024; // bytes: a hundred times a full design
+/** Bytes of the largest file that is read: a hundred times a full design. */
+export const LARGEST_FILE = 256 * 1024;
 // Controls but tab and line ends, lone surrogates, and the marks that turn or hide text.
 const HIDDEN =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
@@ -17,8 +18,8 @@ export interface Source {
 
 /** The text of a design file with its line starts, or nothing, with the faults told. */
 export function readSource(source: string | Uint8Array, faults: Faults): Source | undefined {
-  if (source.length > LARGEST) {
-    faults.add(START, "", `the file is larger than ${LARGEST / 1024} kB; a design takes less than 10 kB`);
+  if (source.length > LARGEST_FILE) {
+    faults.add(START, "", `the file is larger than ${LARGEST_FILE / 1024} kB; a design takes less than 10 kB`);
     return undefined;
   }
   const text = (typeof source === "string" ? source : new TextDecoder("utf-8").decode(source)).replace(/^\ufeff/, "");

@@ -1,4 +1,6 @@
 // Exact outlines: points, lines and true arcs. An outline is closed; its boundary runs counter-clockwise.
+
+import { SAME_POINT } from "../tolerances.ts";
 import { acosDeg, arcLength, atan2Deg, cosDeg, sinDeg } from "../trig.ts";
 
 export interface Point {
@@ -33,10 +35,10 @@ export interface Shape {
   readonly circles: readonly Circle[];
 }
 
-/** Two points nearer than this are one: arithmetic, not a maker's hand. mm. */
-export const SAME_POINT = 1e-6;
-/** What a maker can hold at the bench, mm. */
-export const SHOP = 0.1;
+export { SAME_POINT, SHOP } from "../tolerances.ts";
+
+/** Further than any plane reaches, mm: where a ray ends. */
+export const FAR = 1e4;
 /** How far a facet may lie off its arc, mm: a tenth of what a maker can feel. */
 export const CHORD_ERROR = 0.005;
 
@@ -115,11 +117,16 @@ export function circleOutline({ centre, radius }: Circle): Outline {
   return [arc(right, left, centre, 180), arc(left, right, centre, 180)];
 }
 
+/** The same segment run the other way. */
+export const turned = (s: Segment): Segment =>
+  s.kind === "line" ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep };
+
 /** The same outline run the other way. */
-export const reversed = (outline: Outline): Outline =>
-  outline
-    .map((s): Segment => (s.kind === "line" ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep }))
-    .reverse();
+export const reversed = (outline: Outline): Outline => outline.map(turned).reverse();
+
+/** Positive where b lies counter-clockwise of a, seen from the centre. */
+export const turnsFromTo = (a: Point, b: Point, centre: Point): number =>
+  (a.x - centre.x) * (b.y - centre.y) - (a.y - centre.y) * (b.x - centre.x);
 
 /** Smallest upright box about points: its lower left and upper right corners. */
 export function boundsOf(points: readonly Point[]): { min: Point; max: Point } {

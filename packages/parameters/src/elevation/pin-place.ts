@@ -4,7 +4,7 @@ import { TABLE } from "../table/index.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
 import { crossings } from "./crossing.ts";
 import type { Frame } from "./frame.ts";
-import { distance, line, type Point, point, type Segment } from "./outline.ts";
+import { distance, FAR, line, type Point, point, type Segment } from "./outline.ts";
 import { curveIsPossible, distanceToRamp, fullHeightRadius, type Ramp, rampShape, rampThrough } from "./ramp.ts";
 import { type PinPlace, pinAt, pinHalfCover, pinHole } from "./stack.ts";
 import { distanceToChain } from "./top-outline.ts";
@@ -59,8 +59,7 @@ const woodOver = (p: Point, top: readonly Segment[], frame: Frame): number =>
 
 /** From a point square off the bed to the top outline, negative where the point already lies outside. */
 function alongThrust(p: Point, top: readonly Segment[], { bedAngle }: Frame): number {
-  const far = 1e4;
-  const direction = point(-sinDeg(bedAngle) * far, cosDeg(bedAngle) * far);
+  const direction = point(-sinDeg(bedAngle) * FAR, cosDeg(bedAngle) * FAR);
   const ray = line(p, point(p.x + direction.x, p.y + direction.y));
   const back = line(p, point(p.x - direction.x, p.y - direction.y));
   const ahead = top.flatMap((s) => crossings(ray, s)).map((c) => distance(p, c.at));

@@ -1,6 +1,6 @@
 // Moving flat things about: a place is a turn, then a mirror, then a shift. Lengths never change.
 import { cosDeg, sinDeg } from "../trig.ts";
-import { type Circle, type Outline, type Point, point, reversed, type Segment, type Shape } from "./outline.ts";
+import { type Circle, type Outline, type Point, point, reversed, type Segment } from "./outline.ts";
 
 /** Where a flat thing is put: turned by `turn` degrees counter-clockwise, mirrored left to right, then shifted. */
 export interface Place {
@@ -32,10 +32,4 @@ export function placedOutline(outline: Outline, place: Place): Outline {
 export const placedCircle = ({ centre, radius }: Circle, place: Place): Circle => ({
   centre: placedPoint(centre, place),
   radius,
-});
-
-export const placedShape = (shape: Shape, place: Place): Shape => ({
-  boundary: placedOutline(shape.boundary, place),
-  holes: shape.holes.map((hole) => placedOutline(hole, place)),
-  circles: shape.circles.map((circle) => placedCircle(circle, place)),
 });

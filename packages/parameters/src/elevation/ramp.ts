@@ -1,7 +1,7 @@
 // The front block's slope: one straight cut, or a wear, an arc tangent to it and a straight exit. Convex toward the throat.
 import type { Design } from "../table/index.ts";
 import { cosDeg, cotDeg, sinDeg } from "../trig.ts";
-import { arc, distance, line, type Point, point, type Segment } from "./outline.ts";
+import { arc, distance, line, type Point, point, type Segment, turnsFromTo } from "./outline.ts";
 
 export interface Ramp {
   readonly shape: "straight" | "curved";
@@ -76,7 +76,3 @@ export function distanceToRamp({ angle, foot, curve }: Ramp, p: Point): number {
   const onCurve = turnsFromTo(begin, p, centre) >= 0 && turnsFromTo(p, end, centre) >= 0;
   return Math.max(toWear, toExit, onCurve ? distance(p, centre) - radius : Number.NEGATIVE_INFINITY);
 }
-
-/** Positive where b lies counter-clockwise of a, seen from the centre. */
-const turnsFromTo = (a: Point, b: Point, centre: Point): number =>
-  (a.x - centre.x) * (b.y - centre.y) - (a.y - centre.y) * (b.x - centre.x);

@@ -1,6 +1,6 @@
 // The top of the body from the side: flat, or two arcs that meet level at the crown. Chains run from heel to toe.
 import type { Design } from "../table/index.ts";
-import { arc, distance, line, type Point, point, SAME_POINT, type Segment } from "./outline.ts";
+import { arc, distance, line, type Point, point, SAME_POINT, type Segment, turned, turnsFromTo } from "./outline.ts";
 
 /** Heights and crown of the top once `auto` is settled, mm. */
 export interface Top {
@@ -57,9 +57,6 @@ function fallingFrom(end: Point, crown: Point): Segment {
   return arc(end, crown, point(crown.x, crown.y - radius));
 }
 
-const turned = (s: Segment): Segment =>
-  s.kind === "line" ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep };
-
 /** Distance from a point to a chain of segments, mm. */
 export const distanceToChain = (p: Point, chain: readonly Segment[]): number =>
   Math.min(...chain.map((s) => distanceToSegment(p, s)));
@@ -68,10 +65,9 @@ export const distanceToChain = (p: Point, chain: readonly Segment[]): number =>
 export function distanceToSegment(p: Point, s: Segment): number {
   const ends = Math.min(distance(p, s.from), distance(p, s.to));
   if (s.kind === "arc") {
-    const beside = (q: Point, r: Point) =>
-      (q.x - s.centre.x) * (r.y - s.centre.y) - (q.y - s.centre.y) * (r.x - s.centre.x);
     const [first, last] = s.sweep > 0 ? [s.from, s.to] : [s.to, s.from];
-    const over = Math.abs(s.sweep) <= 180 && beside(first, p) >= 0 && beside(p, last) >= 0;
+    const over =
+      Math.abs(s.sweep) <= 180 && turnsFromTo(first, p, s.centre) >= 0 && turnsFromTo(p, last, s.centre) >= 0;
     return over ? Math.abs(distance(p, s.centre) - s.radius) : ends;
   }
   const [dx, dy] = [s.to.x - s.from.x, s.to.y - s.from.y];

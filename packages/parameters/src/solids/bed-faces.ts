@@ -2,7 +2,7 @@
 import { splitAtFirstMeeting } from "../elevation/crossing.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { fromIron, toIron } from "../elevation/frame.ts";
-import { facetted, line, type Point, type Segment } from "../elevation/outline.ts";
+import { FAR, facetted, line, type Point, type Segment } from "../elevation/outline.ts";
 import { recessEdge } from "../elevation/recess.ts";
 import { at, planarFace, quad, type Rib, rib, strips, type Triangle, type Vec3 } from "./faces.ts";
 import { polygonArea } from "./prism.ts";
@@ -48,7 +48,7 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
   const half = recess.width / 2;
   const deep = -plane.design.iron.thickness - recess.depth;
   const split = splitAtFirstMeeting(top, [
-    line(fromIron(plane.frame, recess.low, deep), fromIron(plane.frame, 1e4, deep)),
+    line(fromIron(plane.frame, recess.low, deep), fromIron(plane.frame, FAR, deep)),
   ]);
   if (!split) throw new Error("the recess does not come out of the top of the bed");
   const topOverRecess = chainPoints(split.after);

@@ -2,8 +2,10 @@
 import modeling from "@jscad/modeling";
 import { type Point, SAME_POINT } from "../elevation/outline.ts";
 import { withoutSlivers } from "./slivers.ts";
+import { cross, dot, minus, norm, same, type Vec3 } from "./vectors.ts";
 
-export type Vec3 = readonly [x: number, y: number, z: number];
+export type { Vec3 } from "./vectors.ts";
+
 export type Triangle = readonly [Vec3, Vec3, Vec3];
 /** A closed loop of corners, counter-clockwise seen from outside the solid; clockwise round a hole. */
 export type Loop = readonly Vec3[];
@@ -111,13 +113,3 @@ function withCornersBack(triangles: Triangle[], loop: Loop, kept: ReadonlySet<Ve
 
 const sideOf = (t: Triangle, from: Vec3, to: Vec3): number =>
   t.findIndex((p, i) => same(p, from) && same(t[(i + 1) % 3]!, to));
-
-const same = (a: Vec3, b: Vec3): boolean => a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
-const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const norm = (a: Vec3): number => Math.hypot(...a);
-const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];

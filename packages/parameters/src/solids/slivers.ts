@@ -1,5 +1,6 @@
 // Mends a flat face's triangulation: a triangle nearly without height gives its long side away, so that rounding cannot flatten it.
-import type { Triangle, Vec3 } from "./faces.ts";
+import type { Triangle } from "./faces.ts";
+import { cross, minus, norm, same, type Vec3 } from "./vectors.ts";
 
 /**
  * Height, as a share of the face's size, under which a triangle is a sliver: the STL serializer snaps corners to a grid
@@ -49,8 +50,7 @@ const sidesOf = ([a, b, c]: Triangle) =>
     [c, a],
   ] as const;
 const sideKey = (a: Vec3, b: Vec3): string => `${a.join()};${b.join()}`;
-const same = (a: Vec3, b: Vec3): boolean => a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
-const lengthOf = (a: Vec3, b: Vec3): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+const lengthOf = (a: Vec3, b: Vec3): number => norm(minus(a, b));
 
 function longestSideFirst([a, b, c]: Triangle): Triangle {
   const [ab, bc, ca] = [lengthOf(a, b), lengthOf(b, c), lengthOf(c, a)];
@@ -60,7 +60,5 @@ function longestSideFirst([a, b, c]: Triangle): Triangle {
 /** Height of a triangle over its longest side, mm. */
 function heightOf(t: Triangle): number {
   const [a, b, c] = longestSideFirst(t);
-  const u = [b[0] - a[0], b[1] - a[1], b[2] - a[2]] as const;
-  const w = [c[0] - a[0], c[1] - a[1], c[2] - a[2]] as const;
-  return Math.hypot(u[1] * w[2] - u[2] * w[1], u[2] * w[0] - u[0] * w[2], u[0] * w[1] - u[1] * w[0]) / lengthOf(a, b);
+  return norm(cross(minus(b, a), minus(c, a))) / lengthOf(a, b);
 }
