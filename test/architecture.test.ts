@@ -43,6 +43,7 @@ const MAY_IMPORT_PACKAGE: Record<string, readonly string[]> = {
   parameters: [],
   export: ["parameters"],
   cli: ["parameters", "export"],
+  viewer: ["parameters", "export"],
 };
 
 /** Modules of `parameters`, lowest first, and what each may import besides itself. */
@@ -57,9 +58,11 @@ const MAY_IMPORT_MODULE: Record<string, readonly string[]> = {
   elevation: FOUNDATION,
   design: FOUNDATION,
   bench: [...FOUNDATION, "wood", "elevation", "design"],
-  checks: [...FOUNDATION, "wood", "elevation", "bench", "design"],
+  checks: [...FOUNDATION, "wood", "elevation", "bench", "design", "jigs"],
   drawings: [...FOUNDATION, "elevation"],
-  solids: [...FOUNDATION, "elevation", "drawings", "checks", "bench"],
+  jigs: [...FOUNDATION, "elevation", "design", "bench", "drawings"],
+  pictures: [...FOUNDATION, "wood", "elevation", "design", "bench", "checks", "drawings", "jigs"],
+  solids: [...FOUNDATION, "elevation", "drawings", "checks", "bench", "jigs"],
 };
 
 const moduleOf = (path: string): string => path.split("/")[2]!.replace(/\.ts$/, "");

@@ -4,7 +4,7 @@ import { type Elevation, ironOnSole, mouthGrowth } from "./elevation.ts";
 import { distance, SAME_POINT } from "./outline.ts";
 
 export interface FigureRow {
-  readonly unit: "" | "mm" | "°";
+  readonly unit: string;
   readonly formula: string;
   readonly help: string;
   readonly source: string;

@@ -1,0 +1,3 @@
+// Door: species of the handbook's tables, and moisture.
+export * from "./moisture.ts";
+export * from "./species.ts";
