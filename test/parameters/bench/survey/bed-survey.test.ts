@@ -5,8 +5,8 @@ import {
   type BedSurvey,
   bedSurvey,
   type Direction,
-  type Range,
   type Readings,
+  type ReadRange,
   type Sagitta,
 } from "../../../../packages/parameters/src/bench/survey/index.ts";
 import { BED, between, diagonalOf, gapsOf, heightsOf, PLACEMENTS, type Shape, seeded } from "./beds.ts";
@@ -81,7 +81,7 @@ describe("ranges hold the truth as often as they say", () => {
   type Read = (shape: Shape, random: () => number) => Readings;
 
   /** In how many of a hundred surveys of random beds the range holds the truth, for each direction. */
-  const coverage = (read: Read, rangeOf: (sagitta: Sagitta) => Range) => {
+  const coverage = (read: Read, rangeOf: (sagitta: Sagitta) => ReadRange) => {
     const surveys = SEEDS.map((seed) => {
       const random = seeded(seed);
       const shape = someShape(random);

@@ -8,7 +8,7 @@ export {
   type SurveyLine,
 } from "./bed-survey.ts";
 export type { Sagitta } from "./curvature.ts";
-export type { Direction } from "./direction.ts";
+export type { Direction, Range as ReadRange } from "./direction.ts";
 export type { DoubtfulReading, Fit } from "./fit.ts";
 export type { ReadingFault } from "./place-reader.ts";
 export type { PrincipalDirection } from "./principal.ts";
