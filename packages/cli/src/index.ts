@@ -134,6 +134,21 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       (a) => settle(measured(io, a.FILE, a.VALUES, a.json)),
     )
     .command(
+      "sweep FILE",
+      "many designs at once, as a table: --vary bed.angle=43..57:0.5",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("vary", { ...WITH, describe: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; may be given again" })
+          .option("figure", { ...WITH, describe: "figure to show; may be given again" })
+          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" }),
+      async (a) => {
+        const { sweep } = await import("./commands/sweep.ts");
+        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out: a.out }));
+      },
+    )
+    .command(
       "explain [KEY]",
       "what a parameter is, its limits and where they come from",
       (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),

@@ -26,9 +26,9 @@ export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
   glueGap: "glue-up",
 };
 
-/** Figures as the plane stands, in the order of the table. */
-export function figuresAsBuilt(design: Design): Figure[] {
-  const now = figuresOf(planeOf(design));
+/** Figures as the plane stands, in the order of the table. @param plane planeOf(design), where it is known already. */
+export function figuresAsBuilt(design: Design, plane = planeOf(design)): Figure[] {
+  const now = figuresOf(plane);
   const done = stepsDone(design);
   if (done === 0) return now;
   const planes = new Map<Step, ReturnType<typeof planeAt>>();
