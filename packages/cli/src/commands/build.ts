@@ -1,8 +1,9 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 import { dxfText, MANIFEST, manifestText, stlBytes, writePack } from "@lamplane/export";
+import { allFigures, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import { checkPlane, type Finding, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
-import { type Elevation, elevation, figuresOf } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { bodyOf, partsOf } from "@lamplane/parameters/solids";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
@@ -29,7 +30,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     io.out(
       "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
     );
-    io.out("Strength is not judged here. Follow each machine's manual, local rules and trained practice.\n");
+    io.out(`${STRENGTH_CAUTION}\n`);
   }
   return EXIT.done;
 }
@@ -64,7 +65,7 @@ function packFiles(
 }
 
 function figuresJson(plane: Elevation, findings: readonly Finding[]): string {
-  const figures = Object.fromEntries(figuresOf(plane).map(({ key, ...figure }) => [key, figure]));
+  const figures = Object.fromEntries(allFigures(plane).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = plane.design;
-  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", figures, findings }, null, 2)}\n`;
+  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings }, null, 2)}\n`;
 }

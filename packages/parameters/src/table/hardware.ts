@@ -99,7 +99,7 @@ export const pin = {
   tenonLength: lengthOrAuto({
     min: 2,
     max: 60,
-    auto: "to the cheek's outside, so that the tenons end flush",
+    auto: "to 0.5 mm short of the cheek's outside, so that no tenon stands out of a body that has shrunk",
     help: "Length of each tenon.",
     source: TRADE,
   }),
