@@ -23,17 +23,17 @@ export function checkLocking(plane: Elevation): Draft[] {
   return worstOf(
     ...atLeast(plane, {
       ...locking,
-      what: "The wedge's two friction angles, at their highest, less the wedge angle",
-      value: most,
-      stop: 0,
-      advice: "The wedge comes out by itself: make its angle smaller.",
-    }),
-    ...atLeast(plane, {
-      ...locking,
       what: "The wedge's two friction angles, at their lowest, less the wedge angle",
       value: least,
       warn: 0,
       advice: "The wedge may work loose: make its angle smaller.",
+    }),
+    ...atLeast(plane, {
+      ...locking,
+      what: "The wedge's two friction angles, at their highest, less the wedge angle",
+      value: most,
+      stop: 0,
+      advice: "The wedge comes out by itself: make its angle smaller.",
     }),
   );
 }

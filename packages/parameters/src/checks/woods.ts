@@ -2,12 +2,12 @@
 import { seasonsOf } from "../bench/seasons-of-plane.ts";
 import { missingFrom, type NamedWood, WOOD_ROLES, woodsOf } from "../bench/woods-of-plane.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { CONSTANT_FROM, CONSTANT_TO, FIBRE_SATURATION } from "../wood/moisture.ts";
+import { CONSTANT_FROM, CONSTANT_TO } from "../wood/moisture.ts";
 import type { Species } from "../wood/species.ts";
 import { type Draft, noted, shown } from "./draft.ts";
 
 const TABLES = "Wood Handbook (FPL-GTR-190, 2010), tables 4-3, 4-4, 5-3, 5-5 and 13-5";
-const EQUATIONS = "Wood Handbook (FPL-GTR-190, 2010), eq. 13-2 (6 to 14 %) and 13-3 (up to 30 %)";
+const EQUATION = "Wood Handbook (FPL-GTR-190, 2010), eq. 13-2, published for 6 to 14 %";
 
 const PROPERTY = {
   specificGravity: "specific gravity",
@@ -73,15 +73,17 @@ const listed = (parts: Parts): string => {
   return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 };
 
-/** A moisture beyond what the equation of movement was published for. */
+/**
+ * A moisture beyond 6 … 14 % with a wood of which the tables give no shrinkage, only the change per percent within them.
+ * Nothing that the parameters allow brings wood over 30 %, where the other equation ends.
+ */
 export function checkMoisture(plane: Elevation): Draft[] {
   const { valid, driest, planned, dampest } = seasonsOf(plane);
   if (valid) return [];
   const moistures = [driest.moisture, planned.moisture, dampest.moisture];
   const [least, most] = [Math.min(...moistures), Math.max(...moistures)];
-  const limit = most > FIBRE_SATURATION ? FIBRE_SATURATION : most > CONSTANT_TO ? CONSTANT_TO : CONSTANT_FROM;
-  const value = limit === CONSTANT_FROM ? least : most;
-  const side = limit === CONSTANT_FROM ? "down to" : "up to";
+  const damp = most > CONSTANT_TO;
+  const [value, limit, side] = damp ? [most, CONSTANT_TO, "up to"] : [least, CONSTANT_FROM, "down to"];
   return noted({
     code: "moisture-outside-equation",
     value,
@@ -90,6 +92,6 @@ export function checkMoisture(plane: Elevation): Draft[] {
     parameters: ["wood.driest.humidity", "wood.dampest.humidity", "wood.moisture"],
     place: "edge",
     message: `The wood comes to ${shown(plane, value, "%")} moisture; the equation of its movement is published ${side} ${shown(plane, limit, "%")}. Take the figures of the seasons as a guide only.`,
-    source: EQUATIONS,
+    source: EQUATION,
   });
 }
