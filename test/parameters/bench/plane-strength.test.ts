@@ -52,6 +52,17 @@ describe("the worked set in American beech", () => {
     expect(smallestFactorInCatch(planeWith())).toBeCloseTo(4.16324 / 3, 4));
 });
 
+test("a tenon bears over what of it lies in the cheek: no more than the cheek, and nothing where it does not reach it", () => {
+  const bearing = (changes: Changes) => pinStrengthOf(planeWith(changes)).fine.cheekBearing;
+  const flush = bearing({ "pin.tenonLength": 8.5 }); // half a mm of gap, 8 mm in the cheek
+  expect(flush.stress).toBeCloseTo(239.5968 / 2 / (9.5 * 8), 5);
+  expect(bearing({ "pin.tenonLength": 20 }).stress).toBeCloseTo(flush.stress, 9);
+  expect(bearing({ "pin.tenonLength": 2, "pin.endClearance": 5 })).toMatchObject({
+    stress: Number.POSITIVE_INFINITY,
+    factor: 0,
+  });
+});
+
 test("a round pin rolls on its tenons: atan(0.35·9.5/12.7) = 14.671°", () => {
   const plane = planeWith({ "pin.section": "round" });
   expect(holdOf(plane).angleAtPin).toBeCloseTo(14.67137, 4);

@@ -147,8 +147,16 @@ const least =
 const YEAR = "at the worst of driest, as cut and dampest";
 
 const SEASON_FIGURES = {
-  moistureDriest: percent("air on the driest days", "Moisture of the wood.", (e) => seasonsOf(e).driest.moisture),
-  moistureDampest: percent("air on the dampest days", "Moisture of the wood.", (e) => seasonsOf(e).dampest.moisture),
+  moistureDriest: percent(
+    "air on the driest days",
+    "The wood's moisture on them.",
+    (e) => seasonsOf(e).driest.moisture,
+  ),
+  moistureDampest: percent(
+    "air on the dampest days",
+    "The wood's moisture on them.",
+    (e) => seasonsOf(e).dampest.moisture,
+  ),
   moistureAsCut: percent(
     "given, or midway between driest and dampest",
     "Moisture of the wood when it is cut.",
