@@ -3,3 +3,4 @@ export * from "./friction-hold.ts";
 export * from "./pin-strength.ts";
 export * from "./seasons.ts";
 export * from "./survey/index.ts";
+export * from "./tolerance/index.ts";

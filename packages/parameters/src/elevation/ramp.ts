@@ -39,7 +39,19 @@ export function rampThrough(design: Design, mouthX: number, radius: number): Ram
   const angle = rampAngle(design);
   const foot = point(mouthX - design.mouth.opening, 0);
   if (rampShape(design) === "straight" || !curveIsPossible(design)) return { shape: rampShape(design), angle, foot };
-  const { wearHeight, exitAngle } = design.ramp;
+  return curvedRamp(angle, foot, { ...design.ramp, radius });
+}
+
+/** A wear at `angle` from its foot up to `wearHeight`, an arc tangent to it, a straight exit. mm, degrees. */
+export function curvedRamp(
+  angle: number,
+  foot: Point,
+  {
+    wearHeight,
+    exitAngle,
+    radius,
+  }: { readonly wearHeight: number; readonly exitAngle: number; readonly radius: number },
+): Ramp {
   const begin = point(foot.x - wearHeight * cotDeg(angle), wearHeight);
   const centre = point(begin.x - radius * sinDeg(angle), begin.y - radius * cosDeg(angle));
   const end = point(centre.x + radius * sinDeg(exitAngle), centre.y + radius * cosDeg(exitAngle));
