@@ -25,6 +25,8 @@ export interface Results {
 export type ResultKey = keyof Results;
 
 export interface AsMade extends Results {
+  /** In the plan's frame. */
+  readonly ramp: Ramp;
   /** How far the mouth opens for each further mm off the sole. */
   readonly mouthGrowth: number;
   /** Room between the blocks at glue-up, feather chamfer counted; below 0 they collide. */
@@ -60,6 +62,7 @@ export function asMade(plan: Plan, errors: Readonly<Errors>): AsMade {
     pinToRamp: distanceToRamp(ramp, pin) - errors.rampForm - depth / 2,
     wedgeAtPin,
     wedgeTipFromEdge: s - edgeS - (wedgeAtPin - wedgeTip) / tanDeg(wedgeAngle),
+    ramp,
     mouthGrowth: growth,
     roomAtTips: glueGap + chamferWins({ design: plan.design, frame }),
   };

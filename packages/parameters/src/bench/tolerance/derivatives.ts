@@ -1,9 +1,9 @@
 // How far each result moves for each mm or degree of each error, worked out by hand; the sign says which way.
 import { toIron } from "../../elevation/frame.ts";
-import { distance, type Point, point, turnsFromTo } from "../../elevation/outline.ts";
-import { curvedRamp, type Ramp } from "../../elevation/ramp.ts";
-import { arcLength, cosDeg, cotDeg, sinDeg, tanDeg } from "../../trig.ts";
-import { frameAsMade, type ResultKey } from "./as-made.ts";
+import { type Point, point, samePoint } from "../../elevation/outline.ts";
+import { nearestOfRamp } from "../../elevation/ramp.ts";
+import { arcLength, cosDeg, sinDeg, tanDeg } from "../../trig.ts";
+import { asMade, frameAsMade, type ResultKey } from "./as-made.ts";
 import type { Plan } from "./plan.ts";
 import { type ErrorKey, NO_ERRORS } from "./sources-of-error.ts";
 
@@ -138,34 +138,21 @@ function pinToRampGradient(plan: Plan, tip: Gradient): Gradient | undefined {
  * C = tip + ((−a − y)·cot ρ − R·sin ρ, a + y − R·cos ρ), y the wear's height.
  */
 function nearestOnRamp(plan: Plan): { normal: Point; turning: number } | undefined {
-  const { rampAngle, rampTipX, pinX, pinY, allowance } = plan;
-  const pin = point(pinX, pinY);
-  const wear = point(sinDeg(rampAngle), cosDeg(rampAngle));
-  const onWear = {
-    normal: wear,
-    turning: (pin.x - rampTipX) * cosDeg(rampAngle) - (pin.y + allowance) * sinDeg(rampAngle),
-  };
-  if (!plan.curve) return onWear;
-  const { wearHeight, radius, exitAngle } = plan.curve;
-  const ramp = curvedRamp(rampAngle, point(rampTipX - allowance * cotDeg(rampAngle), 0), plan.curve);
-  const normal = normalAbove(ramp, pin, point(sinDeg(exitAngle), cosDeg(exitAngle)));
-  if (normal === "wear") return onWear;
-  if (!normal) return undefined;
+  const { rampAngle, rampTipX, allowance, curve } = plan;
+  const pin = point(plan.pinX, plan.pinY);
+  const { ramp } = asMade(plan, NO_ERRORS);
+  const { part, normal } = nearestOfRamp(ramp, pin);
+  if (part === "wear" || !curve)
+    return {
+      normal,
+      turning: (pin.x - rampTipX) * cosDeg(rampAngle) - (pin.y + allowance) * sinDeg(rampAngle),
+    };
+  if (samePoint(pin, ramp.curve!.centre)) return undefined;
   const centreMoves = point(
-    (allowance + wearHeight) / sinDeg(rampAngle) ** 2 - radius * cosDeg(rampAngle),
-    radius * sinDeg(rampAngle),
+    (allowance + curve.wearHeight) / sinDeg(rampAngle) ** 2 - curve.radius * cosDeg(rampAngle),
+    curve.radius * sinDeg(rampAngle),
   );
   return { normal, turning: -(normal.x * centreMoves.x + normal.y * centreMoves.y) };
-}
-
-/** Normal of the arc or the exit where the pin is nearest to them; "wear" where it is nearest to that. */
-function normalAbove({ curve }: Ramp, pin: Point, exit: Point): Point | "wear" | undefined {
-  const { begin, end, centre } = curve!;
-  const away = distance(pin, centre);
-  if (away === 0) return undefined;
-  if (turnsFromTo(begin, pin, centre) < 0) return "wear";
-  if (turnsFromTo(pin, end, centre) < 0) return exit;
-  return point((pin.x - centre.x) / away, (pin.y - centre.y) / away);
 }
 
 /** The pin's axis on the iron: s up its face from the planned sole, v off it. */

@@ -21,7 +21,7 @@ export function toleranceText(report: ToleranceReport, design: Design): string[]
     ...mouthWords(report, design),
     "",
     ...report.results.flatMap((result) => [...resultLines(result, report, units), ""]),
-    ...trialWords(report),
+    ...trialWords(report, design),
     "",
     ...TOLERANCE_NOTES,
   ];
@@ -90,7 +90,7 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
   const cells = sorted.map((line) => [
     line.label,
     held(line.tolerance, line.unit, units),
-    within(line.effect, units),
+    effectText(line.effect, units),
     percent(line.share),
     line.step,
   ]);
@@ -98,11 +98,13 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
   return cells.map((row) => `  ${row.map((cell, k) => cell.padEnd(widths[k] ?? 0)).join("  ")}`.trimEnd());
 }
 
-function trialWords({ trial }: ToleranceReport): string[] {
+function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
+  const { low, high } = trial.mouthAfterRepeat;
   return [
     `Of ${trial.runs} planes made by chance (seed ${trial.seed}), the blocks' tips collide at glue-up in ${percent(trial.collide)};`,
-    `the mouth is still closed once the planned allowance is off in ${percent(trial.closed)};`,
-    `set, read and repeat comes too late, the mouth already wider than wanted, in ${percent(trial.tooLate)}.`,
+    `the mouth is still closed once the planned allowance is off in ${percent(trial.closed)} (a mouth below 0 is wood still to come off);`,
+    `set, read and repeat comes too late, the mouth already wider than wanted, in ${percent(trial.tooLate)};`,
+    `after it the mouth is ${fine(low, units)} to ${fine(high, units)} in 95 of 100.`,
   ];
 }
 
@@ -110,6 +112,10 @@ const fine = (mm: number, units: Units): string => {
   const digits = units === "mm" ? 2 : 4;
   const text = inUnits(mm, units).toFixed(digits);
   return `${Number(text) === 0 ? text.replace("-", "") : text} ${units}`;
+};
+const effectText = (mm: number, units: Units): string => {
+  const least = units === "mm" ? 0.01 : 0.0001;
+  return inUnits(mm, units) < least / 2 ? `under ${least} ${units}` : within(mm, units);
 };
 const within = (mm: number, units: Units): string => `±${fine(mm, units)}`;
 const held = (tolerance: number, unit: string, units: Units): string =>
