@@ -141,13 +141,13 @@ function nearestOnRamp(plan: Plan): { normal: Point; turning: number } | undefin
   const { rampAngle, rampTipX, allowance, curve } = plan;
   const pin = point(plan.pinX, plan.pinY);
   const { ramp } = asMade(plan, NO_ERRORS);
+  if (ramp.curve && samePoint(pin, ramp.curve.centre)) return undefined;
   const { part, normal } = nearestOfRamp(ramp, pin);
   if (part === "wear" || !curve)
     return {
       normal,
       turning: (pin.x - rampTipX) * cosDeg(rampAngle) - (pin.y + allowance) * sinDeg(rampAngle),
     };
-  if (samePoint(pin, ramp.curve!.centre)) return undefined;
   const centreMoves = point(
     (allowance + curve.wearHeight) / sinDeg(rampAngle) ** 2 - curve.radius * cosDeg(rampAngle),
     curve.radius * sinDeg(rampAngle),

@@ -64,19 +64,19 @@ export function trial(
   return {
     seed,
     runs,
-    results: {
-      mouthOpening: distributionOf(values.mouthOpening),
-      glueGap: distributionOf(values.glueGap),
-      pinToRamp: distributionOf(values.pinToRamp),
-      wedgeAtPin: distributionOf(values.wedgeAtPin),
-      wedgeTipFromEdge: distributionOf(values.wedgeTipFromEdge),
-    },
+    results: distributions(values),
     mouthAfterRepeat: distributionOf(repeated),
     collide: collide / runs,
     closed: closed / runs,
     tooLate: tooLate / runs,
   };
 }
+
+const distributions = (values: Readonly<Record<ResultKey, Float64Array>>) =>
+  Object.fromEntries(Object.entries(values).map(([key, all]) => [key, distributionOf(all)])) as Record<
+    ResultKey,
+    Distribution
+  >;
 
 /**
  * The mouth once it has been read, and (wanted − seen) / mouthGrowth taken off by the plan's growth. Nothing is taken off
