@@ -1,5 +1,6 @@
 // The command: what it accepts, and how every end of it becomes an exit code and a message, never a stack trace.
 import { CouldNotWrite } from "@lamplane/export";
+import { RUNS } from "@lamplane/parameters/bench";
 import yargs, { type Argv } from "yargs";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
@@ -7,6 +8,7 @@ import { figures } from "./commands/figures.ts";
 import { measured } from "./commands/measured.ts";
 import { newDesign } from "./commands/new.ts";
 import { next } from "./commands/next.ts";
+import { tolerance } from "./commands/tolerance.ts";
 import { designFrom } from "./design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
 import { VERSION } from "./version.ts";
@@ -147,6 +149,18 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
         const { sweep } = await import("./commands/sweep.ts");
         settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out: a.out }));
       },
+    )
+    .command(
+      "tolerance FILE",
+      "which step decides the mouth, and how well each must be done",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("seed", { type: "number", requiresArg: true, default: 1, describe: "same seed, same runs" })
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" }),
+      (a) => settle(tolerance(io, designFrom(a.FILE, a.with), a)),
     )
     .command(
       "explain [KEY]",

@@ -13,4 +13,5 @@ export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";
 export * from "./strength-of-pin.ts";
 export * from "./survey/index.ts";
+export * from "./tolerance/index.ts";
 export * from "./woods-of-plane.ts";

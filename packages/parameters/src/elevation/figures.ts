@@ -48,7 +48,7 @@ const ratio = (formula: string, help: string, of: Of, source = GEOMETRY): Figure
 export const glueGap = ({ points }: Elevation): number => points.bedTip.x - points.rampTip.x;
 
 /** How much of the feather chamfer's help there is before the sole is trued: c·cot β with c at most the allowance. mm. */
-export const chamferWins = ({ design, frame }: Elevation): number =>
+export const chamferWins = ({ design, frame }: Pick<Elevation, "design" | "frame">): number =>
   Math.min(design.bed.featherChamfer, design.sole.allowance) * cotDeg(frame.bedAngle);
 
 const greatestAllowance = (e: Elevation): number => {

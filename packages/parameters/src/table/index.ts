@@ -2,6 +2,7 @@
 import { choice, soundTable, text, type ValueOf } from "../parameter.ts";
 import { billet, hold, jigs, shop, wood } from "./bench.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
+import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
 import { measured } from "./measured.ts";
@@ -43,6 +44,7 @@ export const TABLE = soundTable({
   wood,
   hold,
   shop,
+  hand,
   billet,
   jigs,
   measured,
