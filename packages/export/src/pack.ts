@@ -15,7 +15,7 @@ export interface Pack {
   readonly files: Files;
   /** The disk, unless a test puts something else in its place. */
   readonly fileSystem?: FileSystem;
-  /** How long to wait for another run that writes the same pack, ms; 5 s by default. */
+  /** How long to wait for another run that writes the same pack, ms; 3 s by default. */
   readonly patience?: number;
 }
 export interface WrittenPack {
@@ -24,7 +24,7 @@ export interface WrittenPack {
   readonly replaced: boolean;
 }
 
-const PATIENCE = 5_000; // ms: a pack is written in a second or two
+const PATIENCE = 3_000; // ms: a pack is written in a second or two
 
 /**
  * Writes a pack whole, or leaves everything as it was; while another run writes the same one, waits.
