@@ -4,7 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { needed, printed } from "../support/outside-programs.ts";
+import { contentsOf, isWhole } from "../support/packs.ts";
 import { ran } from "../support/running.ts";
+import { LIB3MF_REPORT } from "../support/three-mf.ts";
 
 const EXAMPLES = readdirSync("examples").filter((name) => name.endsWith(".yaml"));
 const STAGES = ["blank", "glued", "trued"] as const;
@@ -24,6 +26,13 @@ for path in sys.argv[1:]:
     layers = ','.join(sorted({e.dxf.layer for e in space}))
     print(len(audit.errors), len(audit.fixes), doc.header['$INSUNITS'], closed, drilled, layers)
 `;
+
+/** What the manifest tells of a solid. */
+const SOLID = {
+  bounds: { min: [expect.any(Number), expect.any(Number), expect.any(Number)], max: expect.any(Array) },
+  volume: expect.any(Number),
+  triangles: expect.any(Number),
+};
 
 const FAULTS = [
   "Total disconnected facets",
@@ -56,6 +65,32 @@ describe.each(EXAMPLES)("%s", (example) => {
       for (const fault of FAULTS) expect(report, `${stl}: ${fault}`).toMatch(new RegExp(`${fault}\\s*:\\s*0\\b`));
       expect(report, stl).toMatch(/Number of parts\s*:\s*1\b/);
     }
+  });
+
+  test.for(STAGES)("the same bytes a second time, and a manifest that holds, at stage %s", async (stage) => {
+    const first = contentsOf((await built(stage)).pack);
+    rmSync(join(folder, stage), { recursive: true });
+    const { pack } = await built(stage);
+    expect(contentsOf(pack)).toEqual(first);
+    expect(isWhole(pack)).toBe(true);
+    const { unit, version, files } = JSON.parse(first["manifest.json"]!);
+    expect({ unit, version }).toEqual({ unit: "mm", version: "0.1.0" });
+    for (const file of files.filter(({ path }: { path: string }) => path.endsWith(".stl")))
+      expect(file).toMatchObject(SOLID);
+    const document = files.find(({ path }: { path: string }) => path === "body.3mf");
+    expect(document.solids).toHaveLength(6);
+    for (const solid of document.solids) expect(solid).toMatchObject({ ...SOLID, name: expect.any(String) });
+  });
+
+  test("lib3mf, strict, finds every part of body.3mf closed", async (context) => {
+    const { pack } = await built("blank");
+    const { warnings, objects } = JSON.parse(
+      printed(needed(context, "lib3mf"), ["-c", LIB3MF_REPORT, join(pack, "body.3mf")]),
+    );
+    expect(warnings).toBe(0);
+    expect(objects).toHaveLength(7);
+    for (const { name, valid, closed, mesh } of objects)
+      expect({ name, valid, closed }).toEqual({ name, valid: true, closed: mesh || null });
   });
 
   test.for(STAGES)("ezdxf finds no error and nothing to fix at stage %s", async (stage, context) => {

@@ -16,11 +16,16 @@ export function packFiles(contents: Contents, name = NAME): Map<string, string> 
   return files.set("manifest.json", manifestText(name, "0.1.0", files));
 }
 
-/** Every file below a folder, by its path there. */
+/** Every file below a folder, by its path there; bytes that are no text as a hash of them. */
 export function contentsOf(folder: string): Contents {
   const files = fs.readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
   const paths = files.map((file) => join(file.parentPath, file.name)).sort();
-  return Object.fromEntries(paths.map((path) => [path.slice(folder.length + 1), fs.readFileSync(path, "utf8")]));
+  return Object.fromEntries(paths.map((path) => [path.slice(folder.length + 1), textOrHash(path)]));
+}
+
+function textOrHash(path: string): string {
+  const [bytes, text] = [fs.readFileSync(path), fs.readFileSync(path, "utf8")];
+  return Buffer.from(text).equals(bytes) ? text : hashOf(path);
 }
 
 /** Whether a folder holds just the files its manifest lists, each with the SHA-256 told there. */
