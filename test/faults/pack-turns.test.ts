@@ -105,7 +105,9 @@ describe("the run behind a mark", () => {
     expect(lifeOf(mark)).toBe("running");
   });
   test("is gone where its process has ended but its parent has not noticed", async () => {
-    const parentOfDead = spawn("/bin/sh", ["-c", "sleep 0 & echo $!; exec sleep 30"], { stdio: "pipe" });
+    // ends once its parent has become another program, which never asks for it
+    const child = 'while [ "$(cat /proc/$PPID/comm)" != sleep ]; do :; done';
+    const parentOfDead = spawn("/bin/sh", ["-c", `sh -c '${child}' & echo $!; exec sleep 30`], { stdio: "pipe" });
     const id = await new Promise<string>((resolve) =>
       parentOfDead.stdout.once("data", (text) => resolve(`${text}`.trim())),
     );

@@ -25,13 +25,14 @@ export interface Place {
   readonly target: string;
 }
 
-const [FRESH, OLD, GONE] = ["new", "old", "gone"];
+const [FRESH, OLD, GONE] = ["new", "old", "gone"] as const;
+const INSIDE: readonly string[] = [FRESH, OLD, GONE];
 const prefixOf = (name: string): string => `.lamplane-${name}-`;
 const SUFFIX = ".tmp";
 
 function runOf({ parent, name }: Place, mark: string): Run {
   const folder = join(parent, `${prefixOf(name)}${mark}${SUFFIX}`);
-  return { mark, folder, fresh: join(folder, FRESH!), old: join(folder, OLD!), gone: join(folder, GONE!) };
+  return { mark, folder, fresh: join(folder, FRESH), old: join(folder, OLD), gone: join(folder, GONE) };
 }
 
 /** ms between two looks at whether another run has ended. */
@@ -118,7 +119,7 @@ export async function putInOrder({ fs, name, target }: Place, broken: readonly R
 async function isLeftByUs(fs: FileSystem, name: string, run: Run): Promise<boolean> {
   if ((await foundAt(fs, run.folder, name)) !== "folder") return false;
   for (const each of await fs.readdir(run.folder)) {
-    if (![FRESH, OLD, GONE].includes(each) || !(await isOurs(fs, join(run.folder, each), name))) return false;
+    if (!INSIDE.includes(each) || !(await isOurs(fs, join(run.folder, each), name))) return false;
   }
   return true;
 }
