@@ -126,6 +126,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   expect(first.map(([name]) => name).sort()).toEqual([
     "bed-block.dxf",
     "bed-block.stl",
+    "body.3mf",
     "body.stl",
     "cheek-left.dxf",
     "cheek-left.stl",

@@ -1,5 +1,5 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
-import { dxfText, MANIFEST, manifestText, stlBytes, writePack } from "@lamplane/export";
+import { dxfText, MANIFEST, manifestText, stlBytes, threeMf, writePack } from "@lamplane/export";
 import { figuresAsBuilt, planeOf, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import { checkPlane, type Finding, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
@@ -58,6 +58,7 @@ function packFiles(
   progress(parts.length, steps, "body");
   const body = bodyOf(plane, design.stage === "glued" ? "glued" : "trued");
   files.set("body.stl", stlBytes(body.solid, "body", body.volume));
+  files.set("body.3mf", threeMf(parts, { name: design.name, version: VERSION }));
   files.set("figures.json", figuresJson(design, findings));
   files.set(MANIFEST, manifestText(design.name, VERSION, files));
   progress(steps, steps, "");
