@@ -2,4 +2,5 @@
 export * from "./friction-hold.ts";
 export * from "./pin-strength.ts";
 export * from "./seasons.ts";
+export * from "./stock/index.ts";
 export * from "./survey/index.ts";
