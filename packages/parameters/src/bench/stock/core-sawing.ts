@@ -30,6 +30,8 @@ export interface CoreCut {
 export interface CoreSawing {
   /** In order of cutting. */
   readonly cuts: readonly [ramp: CoreCut, bed: CoreCut];
+  /** Of the milled core, and of the cheeks: the sole's allowance included. */
+  readonly height: number;
   /** Between the marks on the sole. */
   readonly roomBetweenMarks: number;
   /** Between the kerfs on the sole; below 0 they run into each other there, in the waste. */
@@ -48,6 +50,7 @@ export function coreSawing({ design, cuts, ramp, frame, widths }: Elevation): Co
   const bedCut = coreCut("bed", frame.bedAngle, cuts.bedMark, design.shop.kerf, height);
   return {
     cuts: [rampCut, bedCut],
+    height,
     roomBetweenMarks: cuts.bedMark - cuts.rampMark,
     roomBetweenKerfs: bedCut.kerfAtSole.from - rampCut.kerfAtSole.to,
     setInToe: cuts.setInToe,

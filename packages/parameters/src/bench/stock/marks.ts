@@ -5,6 +5,7 @@ import type { Elevation } from "../../elevation/elevation.ts";
 import { rampPath } from "../../elevation/ramp.ts";
 import { flatTop } from "../../elevation/top-outline.ts";
 import { cotDeg } from "../../trig.ts";
+import { inMillimetres } from "../../units.ts";
 import type { CoreSawing, Span } from "./core-sawing.ts";
 import type { RipLayout, StripName } from "./rip-layout.ts";
 
@@ -40,7 +41,9 @@ export interface MarkPlan {
 
 /** A stroke stays so far from every cut, mm: a saw wanders, and so does a pencil. */
 export const CLEAR_OF_CUTS = 2;
-/** Between the two strokes of a double mark, mm. */
+/** Strokes stand on divisions that a rule shows. */
+const DIVISION = { mm: 1, in: inMillimetres(1 / 16, "in") } as const;
+/** Between the two strokes of a double mark, in divisions. */
 const DOUBLE = 2;
 /** Least room between a single and a double mark, mm: less, and they read as three strokes. */
 const TOLD_APART = 4;
@@ -58,7 +61,7 @@ export function markPlan(plane: Elevation, { cuts, setInToe, setInHeel }: CoreSa
     "front block": spanOf(toe, Math.min(ramp.kerfAtTop.from, rampTopAt(plane) + trim / 2 - setInToe)),
     "bed block": spanOf(bed.kerfAtTop.to, heel),
   };
-  const over = (block: Mark["over"]) => marksIn(block, room[block]);
+  const over = (block: Mark["over"]) => marksIn(block, room[block], DIVISION[plane.design.units]);
   const [front, back] = [over("front block"), over("bed block")];
   const keeps = (piece: StripName) => rip.strips.find((strip) => strip.piece === piece)!.keeps;
   const on = (piece: MarkedPiece, marks: readonly Mark[], strip: StripName): PieceMarks => ({
@@ -95,14 +98,16 @@ function rampTopAt({ ramp, design }: Elevation): number {
 }
 
 /** Two marks a quarter in from either end of the room; one in its middle where they would run together; or none. */
-function marksIn(over: Mark["over"], room: Span | undefined): Mark[] {
+function marksIn(over: Mark["over"], room: Span | undefined, division: number): Mark[] {
   if (!room) return [];
-  const [from, to] = [room.from + CLEAR_OF_CUTS, room.to - CLEAR_OF_CUTS];
-  const spare = to - from - DOUBLE - TOLD_APART;
-  if (spare < 0) return to < from ? [] : [{ over, strokes: 1, at: [(from + to) / 2] }];
-  const second = to - spare / 4;
+  const from = Math.ceil((room.from + CLEAR_OF_CUTS) / division);
+  const to = Math.floor((room.to - CLEAR_OF_CUTS) / division);
+  const spare = to - from - DOUBLE - Math.ceil(TOLD_APART / division);
+  const at = (...divisions: number[]) => divisions.map((count) => count * division);
+  if (spare < 0) return to < from ? [] : [{ over, strokes: 1, at: at(Math.floor((from + to) / 2)) }];
+  const inward = Math.floor(spare / 4);
   return [
-    { over, strokes: 1, at: [from + spare / 4] },
-    { over, strokes: 2, at: [second - DOUBLE, second] },
+    { over, strokes: 1, at: at(from + inward) },
+    { over, strokes: 2, at: at(to - inward - DOUBLE, to - inward) },
   ];
 }
