@@ -24,6 +24,9 @@ test("a billet that is too small exits 1 and says by how much; on its side it ma
   expect(small.out).toContain("too small by 0.2 mm");
   const turned = await ran("stock", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
   expect(turned.exit).toBe(0);
+  const checked = await ran("check", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
+  expect(checked.exit).toBe(0);
+  expect(checked.out).toContain("The billet's width, laid on its side, is 108 mm");
   expect(turned.out).toMatch(/on its side.*stand at 70° to the sole, not at 20°/);
 });
 
