@@ -4,7 +4,7 @@ import { pegWaste, ROUND_A_PEG } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { figure } from "../elevation/figures.ts";
 import { toIron } from "../elevation/frame.ts";
-import { atLeast, type Draft, down, GEOMETRY, up } from "./draft.ts";
+import { atLeast, type Draft, down, GEOMETRY, type Mend, up } from "./draft.ts";
 
 export function checkCheeks(plane: Elevation): Draft[] {
   return atLeast(plane, {
@@ -131,7 +131,7 @@ export function checkBillet(plane: Elevation): Draft[] {
   const { billet } = plane.design;
   const { needed, lies, lay } = billetFit(plane);
   const turned = lay === "on its side" ? ", laid on its side," : "";
-  const side = (name: "length" | "width" | "height", mends: Parameters<typeof atLeast>[1]["mends"]) =>
+  const side = (name: "length" | "width" | "height", mends: readonly Mend[]) =>
     billet[name] === 0
       ? []
       : atLeast(plane, {
