@@ -76,6 +76,9 @@ describe("worked by hand", () => {
     const [first, second] = sticksFromBoards([pegs(12), pegs(1)], [board], 3);
     expect(first).toEqual({ piece: "peg", wanted: 12, count: 12, boards: ["side"] });
     expect(second).toEqual({ piece: "peg", wanted: 1, count: 0, boards: [] });
+    const outOf = (smaller: object) => sticksFromBoards([pegs(13)], [{ ...board, ...smaller }], 3)[0]!.count;
+    // A hair less than a side needs, and one row of it is lost: every kerf counts.
+    expect([outOf({ length: 142.9 }), outOf({ width: 32.9 }), outOf({ thickness: 20.9 })]).toEqual([6, 8, 6]);
     const one = (changes: object) => sticksFromBoards([{ ...pegs(1), ...changes }], [board], 3)[0]!.count;
     expect([one({ length: 150 }), one({ length: 151 })]).toEqual([1, 0]);
     expect([one({ width: 35, thickness: 22 }), one({ width: 36 }), one({ thickness: 23, width: 23 })]).toEqual([
@@ -203,6 +206,12 @@ describe("where the wood comes from", () => {
     expect(planOf(narrow).offcut).toMatchObject({ pin: { fits: true }, wedge: { fits: true } });
     expect(from(narrow)).toMatchObject({ wedge: "throat offcut", "cross pin": "separate" });
     expect(from({ ...narrow, "wedge.length": 200 })).toMatchObject({ wedge: "separate", "cross pin": "throat offcut" });
+  });
+
+  test("a pin thicker than a narrow core is wide does not come out of the offcut, long enough though it is", () => {
+    const { pin } = planOf({ "iron.width": 12 }).offcut;
+    expect(pin).toMatchObject({ acrossFits: false, fits: false, tooLongBy: 0 });
+    expect(planOf({ "iron.width": 15 }).offcut.pin).toMatchObject({ acrossFits: true, fits: true });
   });
 
   test("a second cross pin is counted last, from what is then left", () => {
