@@ -11,6 +11,7 @@ export * from "./pin-strength.ts";
 export * from "./seasons.ts";
 export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";
+export * from "./stock/index.ts";
 export * from "./strength-of-pin.ts";
 export * from "./survey/index.ts";
 export * from "./tolerance/index.ts";
