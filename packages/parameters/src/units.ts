@@ -86,6 +86,14 @@ export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction 
   return `${metric} (${about}${fractionText(count, parts)} in)`;
 }
 
+/**
+ * A small length as feelers and dials give it, the maker's unit first: "0.15 mm", "0.006 in (0.15 mm)".
+ */
+export function fineText(mm: number, units: Units): string {
+  const metric = `${trimmed(mm, 2)} mm`;
+  return units === "mm" ? metric : `${trimmed(mm / INCH, 3)} in (${metric})`;
+}
+
 /** A value with its unit: a length in both units, the maker's first; anything else as it is kept inside. */
 export function valueText(value: number, unit: string, units: Units, smallestFraction: Fraction): string {
   return unit === "mm" ? lengthBoth(value, units, smallestFraction) : `${trimmed(value, unit === "" ? 4 : 2)}${unit}`;

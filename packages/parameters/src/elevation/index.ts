@@ -5,4 +5,6 @@ export { FIGURES, type Figure, type FigureKey, type FigureRow, figure, figuresOf
 export { fromIron, toIron } from "./frame.ts";
 export * from "./outline.ts";
 export * from "./place.ts";
+export { rampAngleAt, rampXAt } from "./ramp.ts";
 export { recessEdge } from "./recess.ts";
+export { type ThroatNeighbour, type ThroatSides, type ThroatWidth, throatSeries } from "./throat.ts";
