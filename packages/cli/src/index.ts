@@ -4,7 +4,9 @@ import yargs, { type Argv } from "yargs";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
 import { figures } from "./commands/figures.ts";
+import { mouth } from "./commands/mouth.ts";
 import { newDesign } from "./commands/new.ts";
+import { survey } from "./commands/survey.ts";
 import { designFrom } from "./design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
 import { VERSION } from "./version.ts";
@@ -71,6 +73,8 @@ const WITH = {
   default: [] as string[],
   describe: "change a parameter for this run: KEY=VALUE",
 } as const;
+/** A length as typed; read in the design's unit once the design is known. */
+const LENGTH = { type: "string", requiresArg: true } as const;
 
 function commandLine(io: Io, settle: (code: Exit) => void): Argv {
   return yargs()
@@ -114,6 +118,34 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
         const { build } = await import("./commands/build.ts");
         settle(await build(io, design, a.out, a.json));
       },
+    )
+    .command(
+      "mouth FILE",
+      "what to take off the sole for the mouth wanted",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("seen", { ...LENGTH, demandOption: true, describe: "mouth seen, edge at the sole; 0 for none" })
+          .option("wanted", { ...LENGTH, describe: "mouth wanted; the design's unless told otherwise" })
+          .option("shaving", {
+            ...LENGTH,
+            describe: "thickness of a shaving off the sole; 0.05 mm unless told otherwise",
+          }),
+      (a) => settle(mouth(io, designFrom(a.FILE, a.with), a)),
+    )
+    .command(
+      "survey FILE [READINGS]",
+      "read a bed survey: flat, hollow or humped, by how much, where to work",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .positional("READINGS", { type: "string", describe: "readings file (YAML)" })
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
+      (a) => settle(survey(io, designFrom(a.FILE, a.with), { ...a, readings: a.READINGS })),
     )
     .command(
       "explain [KEY]",

@@ -2,6 +2,7 @@
 export * from "./friction-hold.ts";
 export * from "./mouth.ts";
 export * from "./mouth-life.ts";
+export * from "./mouth-opening.ts";
 export type { MouthPatch } from "./mouth-patch.ts";
 export * from "./mouth-text.ts";
 export type { Packing } from "./packing.ts";

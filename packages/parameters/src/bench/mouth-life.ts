@@ -2,7 +2,7 @@
 import { type Elevation, figure, SAME_POINT } from "../elevation/index.ts";
 import { cotDeg, sinDeg } from "../trig.ts";
 import { inMillimetres, type Units } from "../units.ts";
-import { mouthGrowthAt, mouthOpeningAt, offForOpening } from "./mouth.ts";
+import { mouthGrowthAt, mouthOpeningAt, offForOpening } from "./mouth-opening.ts";
 
 /**
  * Where a plane's life with its first mouth is told to end: `depth` mm off the trued sole, or sooner where the mouth is

@@ -91,4 +91,4 @@ type Column = readonly [head: string, of: (row: MouthLifeRow) => number | undefi
 
 /** What the table tells, and where it ends. */
 export const mouthLifeHead = (units: Units): string =>
-  `What each later truing costs, the edge set to the new sole, to ${lengthBoth(LIFE.depth, units)} off or a mouth ${LIFE.times} times the one wanted:`;
+  `What each later truing costs, the edge set to the new sole, to ${fineText(LIFE.depth, units)} off or a mouth ${LIFE.times} times the one wanted:`;
