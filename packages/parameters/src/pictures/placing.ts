@@ -72,7 +72,7 @@ function placeAt(want: Wanting, size: number, corner: Point): Placed {
   const box = blockBox(want.lines, size, corner);
   const nearest = { x: clamped(want.at.x, box.left, box.right), y: clamped(want.at.y, box.low, box.high) };
   const far = Math.hypot(nearest.x - want.at.x, nearest.y - want.at.y);
-  const flush = want.at.x >= box.right ? "right" : "left";
+  const flush = want.at.x > (box.left + box.right) / 2 ? "right" : "left";
   return { ...want, corner, flush, leader: far > NEAR ? [want.at, nearest] : undefined };
 }
 
