@@ -76,6 +76,12 @@ const WITH = {
 /** A length as typed; read in the design's unit once the design is known. */
 const LENGTH = { type: "string", requiresArg: true } as const;
 
+/** The text of an option. yargs makes a list of one that is given twice. @throws InputRefused for such a list */
+function single<T extends string | undefined>(name: string, text: T): T {
+  if (!Array.isArray(text)) return text;
+  throw new InputRefused(`--${name} is given ${text.length} times; give it once`);
+}
+
 function commandLine(io: Io, settle: (code: Exit) => void): Argv {
   return yargs()
     .scriptName("lamplane")
@@ -116,7 +122,7 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       async (a) => {
         const design = designFrom(a.FILE, a.with);
         const { build } = await import("./commands/build.ts");
-        settle(await build(io, design, a.out, a.json));
+        settle(await build(io, design, single("out", a.out), a.json));
       },
     )
     .command(
@@ -133,7 +139,15 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
             ...LENGTH,
             describe: "thickness of a shaving off the sole; 0.05 mm unless told otherwise",
           }),
-      (a) => settle(mouth(io, designFrom(a.FILE, a.with), a)),
+      (a) => {
+        const { seen, wanted, shaving } = a;
+        const told = {
+          seen: single("seen", seen),
+          wanted: single("wanted", wanted),
+          shaving: single("shaving", shaving),
+        };
+        settle(mouth(io, designFrom(a.FILE, a.with), { ...told, json: a.json }));
+      },
     )
     .command(
       "survey FILE [READINGS]",
@@ -161,7 +175,9 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
     .wrap(100)
     .exitProcess(false)
     .fail((message, error) => {
-      throw error ?? new InputRefused(`${plainly(message)}\n\`lamplane --help\` lists the commands.`);
+      // A message is what yargs says of the arguments; without one, the error is the command's own.
+      if (!message || error instanceof InputRefused) throw error;
+      throw new InputRefused(`${plainly(message)}\n\`lamplane --help\` lists the commands.`);
     })
     .epilogue("Exit codes: 0 done, 1 a check failed, 2 the input was refused, 3 could not write, 4 our bug.");
 }

@@ -1,6 +1,6 @@
 // Where words go in a plot: near what they tell of, inside the frame, never over other words, off the lines where there is room.
 import type { Point } from "../elevation/outline.ts";
-import { type Box, blockBox, blockHeight, holds, overlap } from "./words.ts";
+import { type Box, blockBox, holds, overlap } from "./words.ts";
 
 /** Words that want a place beside a point. */
 export interface Wanting {
@@ -53,42 +53,47 @@ interface Obstacles {
   readonly anchors: readonly Point[];
 }
 
+/** The places of the grid from the nearest on; the search ends where nearness alone costs more than what was found. */
 function cheapest(want: Wanting, size: number, frame: Box, obstacles: Obstacles): Placed {
-  const { right, left } = blockBox(want.lines, size, { x: 0, y: 0 });
-  const [width, height] = [right - left, blockHeight(want.lines, size)];
-  let best: { cost: number; place: Placed } | undefined;
+  const box = blockBox(want.lines, size, { x: 0, y: 0 });
+  const [width, height] = [box.right - box.left, box.high - box.low];
+  const places: { readonly place: Placed; readonly box: Box; readonly cost: number }[] = [];
   for (let x = frame.left + GAP; x <= frame.right - GAP - width; x += GRID)
-    for (let y = frame.low + GAP + height; y <= frame.high - GAP; y += GRID) {
-      const place = placeAt(want, size, { x, y });
-      const bound = best?.cost ?? Number.POSITIVE_INFINITY;
-      const cost = costOf(place, size, obstacles, bound);
-      if (cost < bound) best = { cost, place };
-    }
+    for (let y = frame.low + GAP + height; y <= frame.high - GAP; y += GRID)
+      places.push(placeAt(want, { left: x, right: x + width, low: y - height, high: y }));
+  places.sort((a, b) => a.cost - b.cost);
+  let best: { cost: number; place: Placed } | undefined;
+  for (const { place, box: there, cost: near } of places) {
+    if (best && near >= best.cost) break;
+    const cost = near + costOf(place, there, obstacles);
+    if (!best || cost < best.cost) best = { cost, place };
+  }
   // Words wider than the frame stand at its left edge, over what is there: they are still read.
-  return best?.place ?? placeAt(want, size, { x: frame.left + GAP, y: frame.high - GAP });
+  const left = frame.left + GAP;
+  return best?.place ?? placeAt(want, { left, right: left + width, low: frame.low, high: frame.high - GAP }).place;
 }
 
-function placeAt(want: Wanting, size: number, corner: Point): Placed {
-  const box = blockBox(want.lines, size, corner);
-  const nearest = { x: clamped(want.at.x, box.left, box.right), y: clamped(want.at.y, box.low, box.high) };
-  const far = Math.hypot(nearest.x - want.at.x, nearest.y - want.at.y);
-  const flush = want.at.x > (box.left + box.right) / 2 ? "right" : "left";
-  return { ...want, corner, flush, leader: far > NEAR ? [want.at, nearest] : undefined };
+/** Words in a box, with what their distance costs. */
+function placeAt(want: Wanting, box: Box): { place: Placed; box: Box; cost: number } {
+  const { x, y } = want.at;
+  const nearest = { x: clamped(x, box.left, box.right), y: clamped(y, box.low, box.high) };
+  const far = Math.hypot(nearest.x - x, nearest.y - y);
+  const flush: Placed["flush"] = x > (box.left + box.right) / 2 ? "right" : "left";
+  const leader: Placed["leader"] = far > NEAR ? [want.at, nearest] : undefined;
+  return { place: { ...want, corner: { x: box.left, y: box.high }, flush, leader }, box, cost: Math.abs(far - GAP) };
 }
 
-/** Cost of a place; what is beyond `bound` need not be exact. */
-function costOf(place: Placed, size: number, { boxes, avoid, anchors }: Obstacles, bound: number): number {
-  const box = blockBox(place.lines, size, place.corner);
-  const middle = { x: clamped(place.at.x, box.left, box.right), y: clamped(place.at.y, box.low, box.high) };
-  const distance = Math.hypot(middle.x - place.at.x, middle.y - place.at.y);
-  let cost = Math.abs(distance - GAP) + (boxes.some((other) => overlap(box, other)) ? OVER_WORDS : 0);
-  if (holds(box, place.at)) cost += OVER_WORDS;
-  if (cost >= bound) return cost;
+/** What a place costs besides its distance. */
+function costOf({ at, leader }: Placed, box: Box, { boxes, avoid, anchors }: Obstacles): number {
   const wide = grown(box, GAP / 2);
-  cost += OVER_ANCHOR * anchors.filter((p) => holds(grown(box, GAP), p)).length;
-  cost += OVER_LINE * avoid.filter((p) => holds(wide, p)).length;
-  if (cost >= bound || !place.leader) return cost;
-  return cost + THROUGH_WORDS * samples(place.leader).filter((p) => boxes.some((other) => holds(other, p))).length;
+  const free = grown(box, GAP);
+  const through = leader ? samples(leader).filter((p) => boxes.some((other) => holds(other, p))).length : 0;
+  return (
+    (holds(box, at) || boxes.some((other) => overlap(box, other)) ? OVER_WORDS : 0) +
+    OVER_ANCHOR * anchors.filter((p) => holds(free, p)).length +
+    OVER_LINE * avoid.filter((p) => holds(wide, p)).length +
+    THROUGH_WORDS * through
+  );
 }
 
 /** Points along a line, at most a millimetre apart, both ends among them. */

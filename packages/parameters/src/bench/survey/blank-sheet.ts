@@ -7,8 +7,10 @@ import { surveyedBed } from "./surveyed-bed.ts";
 
 /** Stations are given in whole steps of the maker's rule, mm. */
 const STEP: Record<Units, number> = { mm: 1, in: inMillimetres(1 / 16, "in") };
+/** With these, all the sheet's stations reading tight rule out HUMP_THAT_MATTERS on the beds of usual planes. */
+const THINNEST: Record<Units, string> = { mm: "0.02 mm", in: "0.001 in" };
 /** Off the bed's edges, mm, but no more than a share of its width: a leaf laid half over an edge reads nothing. */
-const OFF_EDGE = 4;
+const OFF_EDGE = 3;
 const SHARE_OFF_EDGE = 1 / 5;
 const STATIONS = 5; // for each placement: both ends, the middle and the quarters
 
@@ -29,6 +31,7 @@ export function blankSheet(plane: Elevation): string {
     "# left and right as you stand behind the heel and look to the toe.",
     "# Lay the straightedge as told, hold it still, and try the leaves at each station: `fits` is the thickest leaf that",
     "# goes in (0 when none does), `refuses` the thinnest that does not. Leave out a placement that you do not read.",
+    `# Thinnest leaf ${THINNEST[units]} or less: thicker ones leave room for a hump that makes the iron rock.`,
     `units: ${units}`,
     "straightedge:",
     ...placements(plane).flatMap((placement) => placementLines(placement, units, shown)),
