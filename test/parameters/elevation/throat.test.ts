@@ -6,6 +6,7 @@ import {
   type Point,
   rampXAt,
   type ThroatNeighbour,
+  throatChokes,
   throatSeries,
 } from "@lamplane/parameters/elevation";
 import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
@@ -72,6 +73,25 @@ test("it runs up the ramp from the mouth to the top, even steps along it", () =>
       expect(along - before.along).toBeGreaterThanOrEqual(chord - 1e-9);
       expect(along - before.along).toBeLessThan(chord + 0.01);
     });
+  }
+});
+
+test("chokes are the lowest places of every stretch that is narrower than what came before", () => {
+  const stretch = (widths: number[]) =>
+    throatChokes(
+      widths.map((width, along) => ({ along, width, at: { x: along, y: 0 }, nearest: "iron" as const })),
+    ).map(({ station, by }) => [station.along, Math.round(by * 1e6) / 1e6]);
+  expect(stretch([1, 2, 3, 4])).toEqual([]);
+  expect(stretch([1, 2, 1.95, 3])).toEqual([]);
+  expect(stretch([1, 2, 1.5, 1.2, 1.6, 3, 2.5, 2.6, 2, 5, 4])).toEqual([
+    [3, 0.8],
+    [8, 1],
+    [10, 1],
+  ]);
+  for (const plane of planes) {
+    const found = throatChokes(throatSeries(plane));
+    if (plane.throat.by <= 0.1) expect(found).toEqual([]);
+    else expect(found.map(({ by }) => by)).toContain(plane.throat.by);
   }
 });
 

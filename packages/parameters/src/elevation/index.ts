@@ -7,4 +7,11 @@ export * from "./outline.ts";
 export * from "./place.ts";
 export { rampAngleAt, rampXAt } from "./ramp.ts";
 export { recessEdge } from "./recess.ts";
-export { type ThroatNeighbour, type ThroatSides, type ThroatWidth, throatSeries } from "./throat.ts";
+export {
+  type Choke,
+  type ThroatNeighbour,
+  type ThroatSides,
+  type ThroatWidth,
+  throatChokes,
+  throatSeries,
+} from "./throat.ts";

@@ -2,7 +2,7 @@
 import type { Design } from "../table/index.ts";
 import { splitAtFirstMeeting } from "./crossing.ts";
 import { type Frame, fromIron } from "./frame.ts";
-import { line, type Point, point, pointAlong, type Segment, segmentLength } from "./outline.ts";
+import { line, type Point, point, pointAlong, type Segment, SHOP, segmentLength } from "./outline.ts";
 import { type Ramp, rampPath } from "./ramp.ts";
 import { type PinPlace, type StackPart, stackSurface } from "./stack.ts";
 import { distanceToSegment } from "./top-outline.ts";
@@ -90,4 +90,25 @@ export function worstNarrowing(widths: readonly Pick<ThroatWidth, "at" | "width"
     if (widest - width > worst.by) worst = { by: widest - width, left: width, at };
   }
   return worst;
+}
+
+/** A place at which the throat is narrower than before it, and by how much. mm. */
+export interface Choke {
+  readonly station: ThroatWidth;
+  readonly by: number;
+}
+
+/** Every place at which the throat, once wider, is narrowest again by more than a maker can hold; mouth first. */
+export function throatChokes(series: readonly ThroatWidth[]): Choke[] {
+  const chokes: Choke[] = [];
+  let widest = 0;
+  let inside = false;
+  for (const station of series) {
+    widest = Math.max(widest, station.width);
+    const by = widest - station.width;
+    if (by > SHOP && (!inside || by > chokes.at(-1)!.by))
+      chokes.splice(inside ? -1 : chokes.length, 1, { station, by });
+    inside = by > SHOP;
+  }
+  return chokes;
 }

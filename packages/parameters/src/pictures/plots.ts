@@ -1,8 +1,14 @@
 // The plots of a plane: what its mouth and throat do, what the seasons do to its gaps, and which step decides a figure.
 
 import { lifeDepth, mouthOpeningAt, offForOpening } from "../bench/index.ts";
-import { type Elevation, type ThroatNeighbour, type ThroatWidth, throatSeries } from "../elevation/index.ts";
-import { SHOP } from "../elevation/outline.ts";
+import {
+  type Elevation,
+  type ThroatNeighbour,
+  type ThroatWidth,
+  throatChokes,
+  throatSeries,
+} from "../elevation/index.ts";
+import type { Design } from "../table/index.ts";
 import { inUnits, trimmed, type Units } from "../units.ts";
 import { lengthAxis, numberAxis } from "./axis.ts";
 import { barPicture, type ShareRow } from "./bars.ts";
@@ -94,19 +100,18 @@ export function throatPlot(plane: Elevation): Picture {
         points: series.map(({ along, width }) => ({ x: along, y: Math.max(0, width) })),
       },
     ],
-    points: throatPoints(plane, series),
+    points: throatPoints(plane.design, series),
     bands: nearestBands(series),
   });
 }
 
-function throatPoints({ throat, design }: Elevation, series: readonly ThroatWidth[]): MarkedPoint[] {
-  const { units } = design;
+function throatPoints({ units }: Design, series: readonly ThroatWidth[]): MarkedPoint[] {
   const at = (station: ThroatWidth) => ({ x: station.along, y: Math.max(0, station.width) });
-  const mouth = { at: at(series[0]!), words: `mouth: ${shown(series[0]!.width, units)}` };
-  const choke = series.find((station) => station.at.x === throat.at.x && station.at.y === throat.at.y);
-  if (throat.by <= SHOP || !choke) return [mouth];
-  const words = `narrows here by ${shown(throat.by, units)}, to ${shown(throat.left, units)} at the ${choke.nearest}`;
-  return [{ at: at(choke), words }, mouth];
+  const chokes = throatChokes(series).map(({ station, by }) => ({
+    at: at(station),
+    words: `narrows here by ${shown(by, units)}, to ${shown(station.width, units)} at the ${station.nearest}`,
+  }));
+  return [...chokes, { at: at(series[0]!), words: `mouth: ${shown(series[0]!.width, units)}` }];
 }
 
 /** Stretches of the path over which the same thing lies nearest; neighbouring stretches differ in shade. */
