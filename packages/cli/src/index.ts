@@ -1,14 +1,14 @@
 // The command: what it accepts, and how every end of it becomes an exit code and a message, never a stack trace.
 import { CouldNotWrite } from "@lamplane/export";
 import yargs, { type Argv } from "yargs";
+import { benchCommands } from "./bench-commands.ts";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
 import { figures } from "./commands/figures.ts";
-import { mouth } from "./commands/mouth.ts";
 import { newDesign } from "./commands/new.ts";
-import { survey } from "./commands/survey.ts";
 import { designFrom } from "./design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
+import { FILE, JSON_OUT, single, WITH } from "./options.ts";
 import { VERSION } from "./version.ts";
 
 export { EXIT, InputRefused, type Io } from "./io.ts";
@@ -60,30 +60,8 @@ function told(io: Io, error: unknown): Exit {
 const plainly = (message: string): string =>
   message.startsWith("Not enough non-option") ? "Name the design file." : message;
 
-const FILE = { type: "string", demandOption: true, describe: "design file (YAML)" } as const;
-const JSON_OUT = {
-  type: "boolean",
-  default: false,
-  describe: "print JSON, lengths in mm and angles in degrees",
-} as const;
-const WITH = {
-  type: "string",
-  array: true,
-  nargs: 1,
-  default: [] as string[],
-  describe: "change a parameter for this run: KEY=VALUE",
-} as const;
-/** A length as typed; read in the design's unit once the design is known. */
-const LENGTH = { type: "string", requiresArg: true } as const;
-
-/** The text of an option. yargs makes a list of one that is given twice. @throws InputRefused for such a list */
-function single<T extends string | undefined>(name: string, text: T): T {
-  if (!Array.isArray(text)) return text;
-  throw new InputRefused(`--${name} is given ${text.length} times; give it once`);
-}
-
 function commandLine(io: Io, settle: (code: Exit) => void): Argv {
-  return yargs()
+  const making = yargs()
     .scriptName("lamplane")
     .usage("$0 COMMAND: everything needed to build a laminated wooden hand plane, from one design file")
     .command(
@@ -124,43 +102,8 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
         const { build } = await import("./commands/build.ts");
         settle(await build(io, design, single("out", a.out), a.json));
       },
-    )
-    .command(
-      "mouth FILE",
-      "what to take off the sole for the mouth wanted",
-      (y) =>
-        y
-          .positional("FILE", FILE)
-          .option("with", WITH)
-          .option("json", JSON_OUT)
-          .option("seen", { ...LENGTH, demandOption: true, describe: "mouth seen, edge at the sole; 0 for none" })
-          .option("wanted", { ...LENGTH, describe: "mouth wanted; the design's unless told otherwise" })
-          .option("shaving", {
-            ...LENGTH,
-            describe: "thickness of a shaving off the sole; 0.05 mm unless told otherwise",
-          }),
-      (a) => {
-        const { seen, wanted, shaving } = a;
-        const told = {
-          seen: single("seen", seen),
-          wanted: single("wanted", wanted),
-          shaving: single("shaving", shaving),
-        };
-        settle(mouth(io, designFrom(a.FILE, a.with), { ...told, json: a.json }));
-      },
-    )
-    .command(
-      "survey FILE [READINGS]",
-      "read a bed survey: flat, hollow or humped, by how much, where to work",
-      (y) =>
-        y
-          .positional("FILE", FILE)
-          .positional("READINGS", { type: "string", describe: "readings file (YAML)" })
-          .option("with", WITH)
-          .option("json", JSON_OUT)
-          .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
-      (a) => settle(survey(io, designFrom(a.FILE, a.with), { ...a, readings: a.READINGS })),
-    )
+    );
+  return benchCommands(making, io, settle)
     .command(
       "explain [KEY]",
       "what a parameter is, its limits and where they come from",

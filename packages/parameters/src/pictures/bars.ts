@@ -1,10 +1,10 @@
 // Shares as level bars, each with its name before it and its figure and note behind it; nothing is told by shade alone.
 import { line, type Point } from "../elevation/outline.ts";
 import { trimmed } from "../units.ts";
-import { numberAxis } from "./axis.ts";
+import { type Axis, numberAxis } from "./axis.ts";
 import type { Picture, PictureMark } from "./picture.ts";
 import { MARGIN, named, PLOT_SIZE, SIZES, titleFoot, titleMarks, words } from "./plot.ts";
-import { LINE, textWidth, wrapped } from "./words.ts";
+import { LINE, type TextMark, textWidth, wrapped } from "./words.ts";
 
 /** A share of a whole, 0 … 1. */
 export interface ShareRow {
@@ -32,46 +32,24 @@ const WIDEST_NOTE = 50; // mm
 /** Least room for the bars themselves, and least height of the picture, mm. */
 const BARS = 30;
 const LEAST_HEIGHT = 40;
+/** Height of the scale under the bars. */
+const FOOT = MARGIN + 2 * SIZES.words * LINE + GAP;
 
 /** @throws Error (our bug) where a share is not one */
-export function barPicture({ name, title, axis, rows }: BarPlot): Picture {
+export function barPicture(plot: BarPlot): Picture {
+  const { name, title, rows } = plot;
   const wrong = rows.find(({ share }) => !(share >= 0 && share <= 1));
   if (wrong) throw new Error(`plot ${name}: ${wrong.label} has the share ${wrong.share}`);
-  const told = rows.map((row) => ({
-    share: row.share,
-    label: wrapped(row.label, SIZES.words, WIDEST_LABEL),
-    figure: wrapped(figureText(row), SIZES.words, WIDEST_NOTE),
-  }));
-  const rowHeight = Math.max(
-    LEAST_ROW,
-    ...told.map(({ label, figure }) => lineCount(label, figure) * SIZES.words * LINE + GAP),
-  );
-  const foot = MARGIN + 2 * SIZES.words * LINE + GAP;
-  const { width } = PLOT_SIZE;
-  const headless = titleFoot(titleMarks(title, width, 0));
-  const height = Math.max(LEAST_HEIGHT, foot + rowHeight * rows.length + GAP - headless);
-  const head = titleMarks(title, width, height);
-  const most = (lines: readonly (readonly string[])[]) =>
-    Math.max(0, ...lines.flat().map((text) => textWidth(text, SIZES.words)));
-  const left = MARGIN + most(told.map(({ label }) => label)) + GAP;
-  const right = Math.max(left + BARS, width - MARGIN - most(told.map(({ figure }) => figure)) - GAP);
-  const scale = numberAxis(
-    { label: axis, least: 0, greatest: 100 * Math.max(0.01, ...rows.map((r) => r.share)), most: 5 },
-    "%",
-  );
-  const at = (percent: number) => left + (percent / scale.to) * (right - left);
-  const top = titleFoot(head);
+  const told = rows.map(toldRow);
+  const layout = layoutOf(plot, told);
+  const { left, top, rowHeight, at, height } = layout;
   return {
     name,
     title,
-    width,
+    width: PLOT_SIZE.width,
     height,
     marks: [
-      ...scale.ticks.flatMap(({ at: value, text }): PictureMark[] => [
-        { kind: "line", line: "grid", segments: [line({ x: at(value), y: foot }, { x: at(value), y: top })] },
-        words(text, { x: at(value), y: foot - SIZES.ticks - GAP / 2 }, SIZES.ticks, "middle"),
-      ]),
-      words(named(scale), { x: (left + right) / 2, y: MARGIN + 0.25 * SIZES.words }, SIZES.words, "middle"),
+      ...scaleMarks(layout),
       ...told.flatMap((row, i) =>
         rowMarks(row, {
           left,
@@ -80,11 +58,64 @@ export function barPicture({ name, title, axis, rows }: BarPlot): Picture {
           half: (rowHeight * BAR) / 2,
         }),
       ),
-      { kind: "line", line: "outline", segments: [line({ x: left, y: foot }, { x: left, y: top })] },
-      ...head,
+      { kind: "line", line: "outline", segments: [line({ x: left, y: FOOT }, { x: left, y: top })] },
+      ...layout.head,
     ],
   };
 }
+
+/** A row with its words in lines. */
+interface ToldRow {
+  readonly share: number;
+  readonly label: readonly string[];
+  readonly figure: readonly string[];
+}
+
+const toldRow = (row: ShareRow): ToldRow => ({
+  share: row.share,
+  label: wrapped(row.label, SIZES.words, WIDEST_LABEL),
+  figure: wrapped(figureText(row), SIZES.words, WIDEST_NOTE),
+});
+
+/** Where everything goes, mm; the picture is as high as its rows ask for. */
+interface Layout {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly height: number;
+  readonly rowHeight: number;
+  readonly head: readonly TextMark[];
+  readonly scale: Axis;
+  /** x of a percentage. */
+  readonly at: (percent: number) => number;
+}
+
+function layoutOf({ title, axis, rows }: BarPlot, told: readonly ToldRow[]): Layout {
+  const { width } = PLOT_SIZE;
+  const rowHeight = Math.max(
+    LEAST_ROW,
+    ...told.map(({ label, figure }) => lineCount(label, figure) * SIZES.words * LINE + GAP),
+  );
+  const headless = titleFoot(titleMarks(title, width, 0));
+  const height = Math.max(LEAST_HEIGHT, FOOT + rowHeight * rows.length + GAP - headless);
+  const head = titleMarks(title, width, height);
+  const widest = (key: "label" | "figure") =>
+    Math.max(0, ...told.flatMap((row) => row[key]).map((text) => textWidth(text, SIZES.words)));
+  const left = MARGIN + widest("label") + GAP;
+  const right = Math.max(left + BARS, width - MARGIN - widest("figure") - GAP);
+  const greatest = 100 * Math.max(0.01, ...rows.map(({ share }) => share));
+  const scale = numberAxis({ label: axis, least: 0, greatest, most: 5 }, "%");
+  const at = (percent: number) => left + (percent / scale.to) * (right - left);
+  return { left, right, top: titleFoot(head), height, rowHeight, head, scale, at };
+}
+
+const scaleMarks = ({ scale, at, top, left, right }: Layout): PictureMark[] => [
+  ...scale.ticks.flatMap(({ at: value, text }): PictureMark[] => [
+    { kind: "line", line: "grid", segments: [line({ x: at(value), y: FOOT }, { x: at(value), y: top })] },
+    words(text, { x: at(value), y: FOOT - SIZES.ticks - GAP / 2 }, SIZES.ticks, "middle"),
+  ]),
+  words(named(scale), { x: (left + right) / 2, y: MARGIN + 0.25 * SIZES.words }, SIZES.words, "middle"),
+];
 
 const lineCount = (...blocks: readonly (readonly string[])[]): number => Math.max(...blocks.map((b) => b.length));
 
@@ -98,10 +129,7 @@ interface RowPlace {
   readonly half: number;
 }
 
-function rowMarks(
-  { label, figure }: { readonly label: readonly string[]; readonly figure: readonly string[] },
-  { left, middle, end, half }: RowPlace,
-): PictureMark[] {
+function rowMarks({ label, figure }: ToldRow, { left, middle, end, half }: RowPlace): PictureMark[] {
   const corners: Point[] = [
     { x: left, y: middle - half },
     { x: end, y: middle - half },
