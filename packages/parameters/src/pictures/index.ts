@@ -1,2 +1,2 @@
 // Door: pictures for the sheets, the plots and the page.
-export type { LineKind, Picture, PictureMark, Shade } from "./picture.ts";
+export type { LineKind, Picture, PictureMark, Shade, TextMark } from "./picture.ts";
