@@ -44,7 +44,7 @@ export function dimension(marks: Marks, words: string, from: Point, to: Point, d
   const middle = fits ? point((a.x + b.x) / 2, (a.y + b.y) / 2) : shifted(b, ahead, out + 0.5 + width / 2);
   // Upright words read from the right: in a mirrored drawing "over the line" is the other side of it.
   const over = level ? point(0, OVER_LINE) : point(marks.place.mirrored ? OVER_LINE : -OVER_LINE, 0);
-  marks.text(words, point(middle.x + over.x, middle.y + over.y), {
+  marks.label(words, point(middle.x + over.x, middle.y + over.y), {
     anchor: "middle",
     turn: level ? turn : marks.place.mirrored ? -90 : 90,
   });

@@ -79,7 +79,7 @@ export class Marks {
 function patch({ text, at, size, anchor = "start", turn = 0, bold = false }: TextMark): Segment[] {
   const width = wordsWidth(text, size, bold);
   const left = { start: 0, middle: -width / 2, end: -width }[anchor];
-  const [low, high, over] = [-0.28 * size, 0.82 * size, 0.25 * size];
+  const [low, high, over] = [-0.2 * size, 0.82 * size, 0.25 * size];
   const box = polygon(
     point(left - over, low),
     point(left + width + over, low),

@@ -32,7 +32,7 @@ export function bedFaceLayout(e: Elevation): Picture {
     ? [`Rout the recess ${told(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
-  marks.label("mouth", point(0, low + 1.2), { size: LETTERING.small, anchor: "middle" });
+  marks.text("mouth end", point(half - 1.5, low + 0.8), { size: LETTERING.small, anchor: "end" });
   caption(
     marks,
     "Bed, seen from the iron",

@@ -1,11 +1,9 @@
-// What stands over a layout picture: what it is, in bold, and below it how it is glued to the wood.
+// Words of a layout picture: over it what it is and how it is glued to the wood, within it what each place is.
 import { type Point, point } from "../../elevation/outline.ts";
 import { LETTERING, type Marks } from "../marks.ts";
+import { sizeFor } from "./measure.ts";
 
 const LEADING = 1.45; // of the lettering's size, line to line
-
-/** Height that a caption of so many lines takes, mm. */
-export const captionHeight = (lines: number): number => LETTERING.heading * 1.2 + lines * LETTERING.small * LEADING;
 
 /** Puts a caption over a picture, its last line on `above`; `left` is the picture's left edge as seen. */
 export function caption(marks: Marks, heading: string, lines: readonly string[], above: Point): void {
@@ -16,4 +14,12 @@ export function caption(marks: Marks, heading: string, lines: readonly string[],
   });
   const over = above.y + lines.length * step + 0.4;
   marks.text(heading, point(above.x, over), { size: LETTERING.heading, bold: true, anchor });
+}
+
+/** Lines of words one below the other about a middle, as large as the room allows; the first is bold. */
+export function block(marks: Marks, lines: readonly string[], x: number, room: number, y: number): void {
+  lines.forEach((words, i) => {
+    const size = sizeFor(words, room, i === 0 ? LETTERING.heading : LETTERING.usual, i === 0);
+    if (size !== undefined) marks.label(words, point(x, y - i * 5), { size, anchor: "middle", bold: i === 0 });
+  });
 }

@@ -9,8 +9,8 @@ import { dimension, grainArrow } from "../dimensions.ts";
 import { framed } from "../framed.ts";
 import { LETTERING, Marks } from "../marks.ts";
 import type { Picture } from "../picture.ts";
-import { caption } from "./caption.ts";
-import { degreesTold, ruled, sizeFor, told } from "./measure.ts";
+import { block, caption } from "./caption.ts";
+import { degreesTold, ruled, told } from "./measure.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 import { drawStack } from "./stack-marks.ts";
 
@@ -41,7 +41,7 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
       `Drill square through: pin's hole ⌀ ${hole}.${pegWords}`,
       "Prick the lines through, then scrape the paper off: it must not stay in the glue joint.",
     ],
-    point(hand === "left" ? heel : toe, top + 2.7 * ROW),
+    point(hand === "left" ? heel : toe, top + 3.3 * ROW),
   );
   const description =
     "Seen from the core: bed, ramp, iron, cap iron, wedge and cross pin where they lie against the cheek, with the holes, the finished ends, top and sole.";
@@ -93,7 +93,7 @@ function drawAcross(marks: Marks, e: Elevation): void {
   below(points.bedTip.x, 2);
   below(heel, 3);
   const above = (from: number, to: number, row: number, y = top) =>
-    dimension(marks, ruled(to - from, design), point(from, y), point(to, y), "level", top + row * ROW);
+    dimension(marks, ruled(Math.abs(to - from), design), point(from, y), point(to, y), "level", top + row * ROW);
   above(0, length, 1);
   above(toe, e.pin.centre.x, 2);
   if (toe < 0) {
@@ -129,8 +129,8 @@ function drawWords(marks: Marks, e: Elevation, hand: string): void {
   const { sole, top } = reachOf(e);
   const { length } = design.body;
   const t = design.iron.thickness;
-  const depth = e.recess?.depth ?? 0;
-  const bedLabel = fromIron(frame, 0.55 * e.bedTopS, -t - depth - LETTERING.usual - 0.6);
+  const belowRecess = e.recess ? 0.55 * e.recess.low : 0.4 * e.bedTopS;
+  const bedLabel = fromIron(frame, belowRecess, -t - LETTERING.usual - 0.9);
   marks.label(`bed ${degreesTold(frame.bedAngle)}`, bedLabel, { turn: frame.bedAngle, anchor: "middle" });
   drawRampWords(marks, e);
   const low = 0.3 * top;
@@ -171,14 +171,6 @@ function drawRampWords(marks: Marks, e: Elevation): void {
   const off = line(middle, point(middle.x + (rampFoot.y - rampTop.y), middle.y + rampTop.x - rampFoot.x));
   const back = (LETTERING.usual + 0.9) / Math.hypot(rampFoot.x - rampTop.x, rampFoot.y - rampTop.y);
   marks.label(words, pointAlong(off, back), { turn: along, anchor: "middle" });
-}
-
-/** Lines of words one below the other about a middle, as large as the room allows; the first is bold. */
-function block(marks: Marks, lines: readonly string[], x: number, room: number, y: number): void {
-  lines.forEach((words, i) => {
-    const size = sizeFor(words, room, i === 0 ? LETTERING.heading : LETTERING.usual, i === 0);
-    if (size !== undefined) marks.label(words, point(x, y - i * 5), { size, anchor: "middle", bold: i === 0 });
-  });
 }
 
 /** Words that run up beside an upright line, to its side of growing x (1) or falling x (−1). */

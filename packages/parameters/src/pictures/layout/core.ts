@@ -3,12 +3,12 @@ import { blocksAt } from "../../elevation/blocks.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { line, type Point, point, pointAlong, polygon } from "../../elevation/outline.ts";
 import { placedSegment } from "../../elevation/place.ts";
-import { cotDeg, sinDeg } from "../../trig.ts";
+import { cosDeg, cotDeg, sinDeg } from "../../trig.ts";
 import { dimension, grainArrow, leader } from "../dimensions.ts";
 import { framed } from "../framed.ts";
 import { LETTERING, Marks } from "../marks.ts";
 import type { Picture } from "../picture.ts";
-import { caption } from "./caption.ts";
+import { block, caption } from "./caption.ts";
 import { degreesTold, ruled, sizeFor, told } from "./measure.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
@@ -39,7 +39,7 @@ export function coreLayout(e: Elevation): Picture {
       "Glue this paper, print up, to the RIGHT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
       `Saw with the kerf (dark, ${told(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
     ],
-    point(0, e.design.body.height + 2.7 * ROW),
+    point(0, e.design.body.height + 3.3 * ROW),
   );
   const description =
     "The core as one piece: ramp's cut and bed's cut with their kerfs shaded on the waste side, distances from the toe end along sole and top, orientation marks clear of both kerfs.";
@@ -140,14 +140,9 @@ function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number
   const middle = pointAlong(line(foot, head), 0.56);
   const off = size + 0.6;
   const side = turn < 0 ? -1 : 1; // the ramp's wood lies toward the toe, the bed's toward the heel
-  marks.label(words, point(middle.x + side * off * sinDeg(Math.abs(turn)), middle.y - off * Math.abs(cosOf(turn))), {
-    size,
-    turn,
-    anchor: "middle",
-  });
+  const at = point(middle.x + side * off * sinDeg(Math.abs(turn)), middle.y - off * cosDeg(turn));
+  marks.label(words, at, { size, turn, anchor: "middle" });
 }
-
-const cosOf = (turn: number): number => sinDeg(90 - Math.abs(turn));
 
 function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
   const { design } = e;
@@ -167,11 +162,4 @@ function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
     point(at.x - 8, at.y + 5),
     "left",
   );
-}
-
-function block(marks: Marks, lines: readonly string[], x: number, room: number, y: number): void {
-  lines.forEach((words, i) => {
-    const size = sizeFor(words, room, i === 0 ? LETTERING.heading : LETTERING.usual, i === 0);
-    if (size !== undefined) marks.label(words, point(x, y - i * 5), { size, anchor: "middle", bold: i === 0 });
-  });
 }

@@ -3,7 +3,7 @@ import type { Elevation } from "../../elevation/elevation.ts";
 import { line, point } from "../../elevation/outline.ts";
 import { pinLengths } from "../../elevation/pin-section.ts";
 import { placedOutline } from "../../elevation/place.ts";
-import { dimension } from "../dimensions.ts";
+import { dimension, leader } from "../dimensions.ts";
 import { framed } from "../framed.ts";
 import { LETTERING, Marks } from "../marks.ts";
 import type { Picture } from "../picture.ts";
@@ -11,7 +11,7 @@ import { caption } from "./caption.ts";
 import { ruled, told } from "./measure.ts";
 
 const ROW = 6;
-const BETWEEN_VIEWS = 22;
+const BETWEEN_VIEWS = 18;
 
 /** x counts along the pin from its middle. */
 export function pinLayout(e: Elevation): Picture {
@@ -25,7 +25,7 @@ export function pinLayout(e: Elevation): Picture {
   marks.line("axis", line(point(-end - 3, 0), point(end + 3, 0)));
   dimension(marks, ruled(2 * shoulder, design), point(-shoulder, -r), point(shoulder, -r), "level", -r - ROW);
   dimension(marks, ruled(2 * end, design), point(-end, -t), point(end, -t), "level", -r - 2 * ROW);
-  drawEnd(marks, e, end + BETWEEN_VIEWS);
+  drawEnd(marks, e, end + BETWEEN_VIEWS + diameter / 2);
   const shape = section === "flatted" ? "flat below, half round above" : "round";
   marks.text("from above", point(0, r + 2), { size: LETTERING.small, anchor: "middle" });
   caption(
@@ -35,7 +35,7 @@ export function pinLayout(e: Elevation): Picture {
       `Body ${told(diameter, design)} ${shape}; tenons ⌀ ${told(tenon, design)} turn freely in the cheeks.`,
       "Grain along its length.",
     ],
-    point(-end, r + 8),
+    point(-end, r + 12),
   );
   const description = "From above with shoulders and tenons, and the end with the section and the tenon.";
   return framed({ name: "cross-pin", title: "Layout of the cross pin, full size", description }, marks.all);
@@ -66,9 +66,10 @@ function drawEnd(marks: Marks, e: Elevation, x: number): void {
   const about = placedOutline(pinSection, { shift: point(-pin.centre.x, -pin.centre.y) });
   marks.outline("outline", placedOutline(about, { turn, shift: point(x, 0) }));
   marks.circle("outline", point(x, 0), tenon / 2).cross(point(x, 0), diameter / 2);
-  const [r, t] = [diameter / 2, tenon / 2];
+  const r = diameter / 2;
   dimension(marks, ruled(diameter, design), point(x - r, -r), point(x + r, -r), "level", -r - ROW);
   dimension(marks, ruled(diameter, design), point(x + r, -r), point(x + r, r), "upright", x + r + ROW);
-  dimension(marks, `⌀ ${ruled(tenon, design)}`, point(x, -t), point(x, t), "upright", x - r - ROW);
-  marks.text("end", point(x, r + 4), { size: LETTERING.small, anchor: "middle" });
+  const onTenon = point(x + Math.SQRT1_2 * (tenon / 2), Math.SQRT1_2 * (tenon / 2));
+  leader(marks, `tenon ⌀ ${told(tenon, design)}`, onTenon, point(x + r + ROW, r + 6), "right");
+  marks.text("end", point(x - r - 6, 0), { size: LETTERING.small, anchor: "middle" });
 }
