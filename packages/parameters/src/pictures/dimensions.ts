@@ -1,5 +1,5 @@
 // Dimension lines with what they measure, leaders and the grain's arrow; all of it in thin lines, which are no edge of the wood.
-import { distance, line, type Point, point, polygon } from "../elevation/outline.ts";
+import { distance, line, type Point, point, polygon, SAME_POINT } from "../elevation/outline.ts";
 import { atan2Deg, cosDeg, sinDeg } from "../trig.ts";
 import { LETTERING, type Marks } from "./marks.ts";
 import { wordsWidth } from "./words-width.ts";
@@ -21,7 +21,8 @@ type Direction = "level" | "upright";
 
 /**
  * A dimension between two places, measured level or upright. `at` is where its line lies: a height for a level one, an
- * x for an upright one. Where the words are wider than the room, the arrows turn outward and the words stand after the second place.
+ * x for an upright one. Where the words are wider than the room, the arrows turn outward and the words stand after the second place,
+ * or level beside an upright line.
  */
 export function dimension(marks: Marks, words: string, from: Point, to: Point, direction: Direction, at: number): void {
   const level = direction === "level";
@@ -32,22 +33,34 @@ export function dimension(marks: Marks, words: string, from: Point, to: Point, d
   ] as const)
     extension(marks, place, end);
   const length = distance(a, b);
-  if (length < 1e-6) return;
+  if (length < SAME_POINT) return;
   const ahead = atan2Deg(b.y - a.y, b.x - a.x);
   const width = wordsWidth(words, LETTERING.usual);
   const fits = length > width + 2 * ARROW.length;
   const out = fits ? 0 : 2.5 * ARROW.length;
-  marks.line("thin", line(shifted(a, ahead, -out), shifted(b, ahead, fits ? 0 : out + width + 1)));
+  const shelf = !fits && level ? width + 1 : 0;
+  marks.line("thin", line(shifted(a, ahead, -out), shifted(b, ahead, out + shelf)));
   arrowHead(marks, a, fits ? ahead + 180 : ahead);
   arrowHead(marks, b, fits ? ahead : ahead + 180);
-  const turn = level ? 0 : 90;
-  const middle = fits ? point((a.x + b.x) / 2, (a.y + b.y) / 2) : shifted(b, ahead, out + 0.5 + width / 2);
-  // Upright words read from the right: in a mirrored drawing "over the line" is the other side of it.
-  const over = level ? point(0, OVER_LINE) : point(marks.place.mirrored ? OVER_LINE : -OVER_LINE, 0);
-  marks.label(words, point(middle.x + over.x, middle.y + over.y), {
-    anchor: "middle",
-    turn: level ? turn : marks.place.mirrored ? -90 : 90,
-  });
+  const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2);
+  if (level) {
+    const x = fits ? middle.x : shifted(b, ahead, out + 0.5 + width / 2).x;
+    marks.label(words, point(x, at + OVER_LINE), { anchor: "middle" });
+  } else if (fits) uprightWords(marks, words, middle);
+  else besideWords(marks, words, middle, Math.sign(at - from.x) || 1);
+}
+
+/** Words that run up over an upright dimension line. In a mirrored drawing "over the line" is the other side of it. */
+function uprightWords(marks: Marks, words: string, middle: Point): void {
+  const mirrored = marks.place.mirrored === true;
+  const at = point(middle.x + (mirrored ? OVER_LINE : -OVER_LINE), middle.y);
+  marks.label(words, at, { anchor: "middle", turn: mirrored ? -90 : 90 });
+}
+
+/** Level words beside an upright dimension line too short for them, on the side away from the thing measured. */
+function besideWords(marks: Marks, words: string, middle: Point, side: number): void {
+  const at = point(middle.x + side * 1.2, middle.y - LETTERING.usual * 0.36);
+  marks.label(words, at, { anchor: side > 0 ? "start" : "end" });
 }
 
 function extension(marks: Marks, place: Point, end: Point): void {

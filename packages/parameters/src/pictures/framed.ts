@@ -6,7 +6,7 @@ import type { Picture, PictureMark, TextMark } from "./picture.ts";
 import { wordsWidth } from "./words-width.ts";
 
 /** Room left round everything, mm: half a wide line and a little. */
-const ROUND = 1;
+const ROUND = 0.5;
 
 /** The picture of marks laid anywhere: shifted so that its lower left corner is the origin, and as large as they need. */
 export function framed(about: Pick<Picture, "name" | "title" | "description">, marks: readonly PictureMark[]): Picture {

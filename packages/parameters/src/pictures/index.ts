@@ -1,6 +1,6 @@
 // Door: pictures for the sheets, the plots and the page.
 
-export { dimension, grainArrow, leader } from "./dimensions.ts";
+export { arrowHead, dimension, grainArrow, leader } from "./dimensions.ts";
 export { drawingPicture } from "./drawing-picture.ts";
 export { framed, shiftedMark, textCorners } from "./framed.ts";
 export { layoutPictures } from "./layout/index.ts";

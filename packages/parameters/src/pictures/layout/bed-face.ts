@@ -11,7 +11,7 @@ import { framed } from "../framed.ts";
 import { LETTERING, Marks } from "../marks.ts";
 import type { Picture } from "../picture.ts";
 import { caption } from "./caption.ts";
-import { ruled, told } from "./measure.ts";
+import { ruled, sizeFor, told } from "./measure.ts";
 
 const ROW = 6;
 
@@ -32,7 +32,6 @@ export function bedFaceLayout(e: Elevation): Picture {
     ? [`Rout the recess ${told(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
-  marks.text("mouth end", point(half - 1.5, low + 0.8), { size: LETTERING.small, anchor: "end" });
   caption(
     marks,
     "Bed, seen from the iron",
@@ -55,7 +54,9 @@ function drawSoleAndHeel(marks: Marks, e: Elevation, low: number, half: number):
   }
   const bevelHeel = iron.thickness * cotDeg(iron.bevel);
   marks.line("thin", across(bevelHeel));
-  marks.label("iron bears from here up", point(-half + 1.5, bevelHeel + 0.8), { size: LETTERING.small });
+  const words = "iron bears above, mouth below";
+  const size = sizeFor(words, 2 * half - 3, LETTERING.small);
+  if (size !== undefined) marks.label(words, point(-half + 1.5, bevelHeel + 0.8), { size });
 }
 
 function drawRecess(marks: Marks, e: Elevation, low: number, high: number): void {

@@ -16,6 +16,7 @@ import { drawStack } from "./stack-marks.ts";
 
 /** mm between an outline and its first dimension, and between two dimensions. */
 const ROW = 6;
+const COLUMN = 5.2;
 
 /** Each hand is drawn as it is seen with its inside up, so the left one is the right one's mirror image. */
 export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
@@ -106,22 +107,14 @@ function drawAcross(marks: Marks, e: Elevation): void {
 function drawUp(marks: Marks, e: Elevation): void {
   const { design } = e;
   const { toe, heel, sole, top } = reachOf(e);
-  const up = (x: number, y: number, at: number) =>
-    dimension(marks, ruled(y - sole, design), point(x, sole), point(x, y), "upright", at);
-  up(toe, e.pin.centre.y, toe - ROW);
-  up(toe, top, toe - 2 * ROW);
-  pegHoles(e)
-    .filter(({ centre }) => centre.x > design.body.length)
-    .forEach(({ centre }, i) => {
-      dimension(
-        marks,
-        ruled(centre.y - sole, design),
-        point(heel, sole),
-        point(heel, centre.y),
-        "upright",
-        heel + (i + 1) * ROW,
-      );
-    });
+  const up = (from: number, to: number, x: number, at: number) =>
+    dimension(marks, ruled(to - from, design), point(x, from), point(x, to), "upright", at);
+  up(sole, e.pin.centre.y, toe, toe - COLUMN);
+  up(sole, top, toe, toe - 2 * COLUMN);
+  const pegs = pegHoles(e).filter(({ centre }) => centre.x > design.body.length);
+  pegs.forEach(({ centre }, i) => {
+    up(i === 0 ? sole : pegs[i - 1]!.centre.y, centre.y, heel, heel + COLUMN + 0.8);
+  });
 }
 
 function drawWords(marks: Marks, e: Elevation, hand: string): void {

@@ -155,11 +155,5 @@ function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
   if (!e.ramp.curve) return;
   const curve = blocksAt(e, "blank").rampChain.slice(1)[0]!;
   const at = pointAlong(placedSegment(curve, { shift: point(design.body.trim / 2 - e.cuts.setInToe, 0) }), 0.6);
-  leader(
-    marks,
-    `saw straight, then shape to R ${told(e.ramp.curve.radius, design)}`,
-    at,
-    point(at.x - 8, at.y + 5),
-    "left",
-  );
+  leader(marks, `then shape: R ${told(e.ramp.curve.radius, design)}`, at, point(at.x - 8, at.y + 5), "left");
 }

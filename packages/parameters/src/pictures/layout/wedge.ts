@@ -27,8 +27,8 @@ export function wedgeLayout(e: Elevation): Picture {
   caption(
     marks,
     "Wedge",
-    ["Grain along its length. Plane the taper from a longer blank, held in a sled", "or a vice, never in the fingers."],
-    point(-ROW, butt + 18),
+    ["Grain along its length. Plane the taper from a longer blank,", "held in a sled or a vice, never in the fingers."],
+    point(-ROW, butt + 5),
   );
   const description = "Side view with tip, butt and angle, and the face with the line on which the cross pin bears.";
   return framed({ name: "wedge", title: "Layout of the wedge, full size", description }, marks.all);
