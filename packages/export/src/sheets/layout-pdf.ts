@@ -1,16 +1,16 @@
 // The 1:1 sheets: a cover, then every picture at exactly its size, tiled where it is larger than a page, several to a page where they fit.
+
+import { point } from "@lamplane/parameters/elevation";
 import type { Picture } from "@lamplane/parameters/pictures";
-import type { Units } from "@lamplane/parameters/units";
-import { POINTS_PER_MM } from "@lamplane/parameters/units";
+import { POINTS_PER_MM, type Units } from "@lamplane/parameters/units";
 import { newPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import type { Typefaces } from "../pdf/typefaces.ts";
-import { coverPages, coverPieces, type Whereabouts } from "./cover.ts";
-import { emptyPage, type FilledPage, pack } from "./packing.ts";
+import { coverBlocks, coverPages } from "./cover.ts";
 import { pageFurniture } from "./page-furniture.ts";
 import { type Orientation, type Paper, pageRoom, pageSize, type Size } from "./paper.ts";
+import { type Piece, pieceWords, type Sheet, sheetsOf, whereabouts } from "./sheet.ts";
 import { tileMarks } from "./tile-marks.ts";
-import { fitsPage, STRIP, type Tile, type Tiling, tilingOf } from "./tiling.ts";
 
 export interface LayoutOptions {
   readonly paper: Paper;
@@ -21,104 +21,75 @@ export interface LayoutOptions {
   readonly typefaces?: Typefaces;
 }
 
-/** A tile on a page of its own, or a whole picture beside others. */
-type Sheet = FilledPage<Picture> & { readonly tile?: { picture: Picture; tiling: Tiling; tile: Tile } };
-
 /**
  * The layout as a PDF: the same pictures, paper, name and version give the same bytes.
  * @see ISO 32000-1:2008 for the format; every length is printed 1:1
  */
 export async function layoutPdf(pictures: readonly Picture[], options: LayoutOptions): Promise<Uint8Array> {
-  const { paper, name, version, units, typefaces } = options;
+  const { paper, name, units, typefaces } = options;
   const sheets = sheetsOf(pictures, paper);
+  const places = whereabouts(pictures, sheets);
   const room = pageRoom(paper, "portrait");
-  // The cover names pages, and its own length depends on what it says but not on the numbers.
-  const length = coverPages(coverPieces(name, units, whereabouts(pictures, sheets, 0)), room).length;
-  const cover = coverPages(coverPieces(name, units, whereabouts(pictures, sheets, length)), room);
-  const pdf = newPdf({
-    title: `${name}: layout, true size`,
-    subject: "1:1 sheets to glue on wood",
-    ...(typefaces ? { typefaces } : {}),
-  });
-  const pages = cover.length + sheets.length;
-  const open = (orientation: Orientation, what: string, page: number): Size => {
-    const size = pageSize(paper, orientation);
-    pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
-    const furniture = pageFurniture(size, { plane: name, what, page, pages, version });
-    drawPicture(pdf, { height: size.height, marks: furniture.all }, { left: 0, top: 0 });
-    return size;
-  };
-  cover.forEach((pieces, i) => {
-    const size = open("portrait", "layout: read this first", i + 1);
+  // How many pages the cover takes does not depend on the numbers in it.
+  const before = coverPages(coverBlocks(units, places, 0), room).length;
+  const cover = coverPages(coverBlocks(units, places, before), room);
+  const about = { title: `${name}: layout, true size`, subject: "1:1 sheets to glue on the wood" };
+  const pdf = newPdf({ ...about, ...(typefaces ? { typefaces } : {}) });
+  const pages = before + sheets.length;
+  cover.forEach((blocks, i) => {
+    const page = openPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
     let { top } = room;
-    for (const piece of pieces) {
-      piece.draw(pdf, size, room, top);
-      top += piece.height;
+    for (const block of blocks) {
+      block.draw(pdf, page, room, top);
+      top += block.height;
     }
   });
   sheets.forEach((sheet, i) => {
-    drawSheet(pdf, sheet, open(sheet.orientation, sheetWords(sheet), cover.length + i + 1));
+    const what = sheet.placed.map(({ item }) => pieceWords(item)).join(" · ");
+    const page = openPage(pdf, options, sheet.orientation, { what, page: before + i + 1, pages });
+    drawSheet(pdf, sheet, page);
   });
   return pdfBytes(pdf);
 }
 
-function sheetsOf(pictures: readonly Picture[], paper: Paper): Sheet[] {
-  const whole = (["portrait", "landscape"] as const).map((orientation) => pageRoom(paper, orientation));
-  const small = pictures.filter((picture) => whole.some((room) => fitsPage(picture, room)));
-  const sheets: Sheet[] = pictures
-    .filter((picture) => !small.includes(picture))
-    .flatMap((picture) => tileSheets(picture, paper));
-  pack<Picture>(small, paper, sheets);
-  return sheets;
+interface Numbered {
+  readonly what: string;
+  readonly page: number;
+  readonly pages: number;
 }
 
-/** A page for each tile; what lies below the tile is a page's free room. */
-function tileSheets(picture: Picture, paper: Paper): Sheet[] {
-  const tiling = tilingOf(picture, paper);
-  const { width } = pageRoom(paper, tiling.orientation);
-  return tiling.tiles.map((tile) => ({
-    ...emptyPage<Picture>(tiling.orientation),
-    shelves: [{ top: 0, height: tile.height + STRIP, used: width }],
-    tile: { picture, tiling, tile },
-  }));
+/** A new page with its head and its bars. */
+function openPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orientation, numbered: Numbered): Size {
+  const size = pageSize(paper, turn);
+  pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
+  const furniture = pageFurniture(size, { plane: name, version, ...numbered }, pdf.typefaces);
+  drawPicture(pdf, { height: size.height, marks: furniture.all }, { left: 0, top: 0 });
+  return size;
 }
 
-function whereabouts(pictures: readonly Picture[], sheets: readonly Sheet[], before: number): Whereabouts[] {
-  return pictures.map((picture) => {
-    const at = sheets.findIndex(
-      ({ tile, placed }) => tile?.picture === picture || placed.some(({ item }) => item === picture),
-    );
-    const { tile } = sheets[at]!;
-    return { picture, page: before + at + 1, ...(tile?.picture === picture ? { tiling: tile.tiling } : {}) };
-  });
+function drawSheet(pdf: Pdf, { placed }: Sheet, page: Size): void {
+  for (const { item, left, top } of placed) {
+    if (item.part) drawTile(pdf, item.picture, item.part, page, left, top);
+    else drawPicture(pdf, item.picture, { left, top });
+  }
 }
 
-const shortName = (picture: Picture): string => picture.name.replaceAll("-", " ");
-
-function sheetWords({ tile, placed }: Sheet): string {
-  const whole = placed.map(({ item }) => shortName(item));
-  const part = tile ? [`${shortName(tile.picture)}, tile ${tile.tile.name} of ${tile.tiling.tiles.length}`] : [];
-  return [...part, ...whole].join(" · ");
-}
-
-function drawSheet(pdf: Pdf, { tile, placed }: Sheet, page: Size): void {
-  if (tile) drawTile(pdf, tile.picture, tile.tiling, tile.tile, page);
-  for (const { item, left, top } of placed) drawPicture(pdf, item, { left, top });
-}
-
-/** A tile, clipped exactly at its borders, with its joints. */
-function drawTile(pdf: Pdf, picture: Picture, tiling: Tiling, tile: Tile, page: Size): void {
+/** A tile, clipped exactly at its borders, with its joints. `left` and `top` are those of its strips. */
+function drawTile(
+  pdf: Pdf,
+  picture: Picture,
+  { tiling, tile }: NonNullable<Piece["part"]>,
+  page: Size,
+  left: number,
+  top: number,
+): void {
   const { doc } = pdf;
-  const { left, top } = tiling.room;
-  const [x, y, w, h] = [left, top, tile.width, tile.height].map((mm) => mm * POINTS_PER_MM) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [x, y] = [left + tiling.strip.left, top + tiling.strip.top];
+  const inPoints = [x, y, tile.width, tile.height].map((mm) => mm * POINTS_PER_MM);
   doc.save();
-  doc.rect(x, y, w, h).clip();
-  drawPicture(pdf, picture, { left: left - tile.left, top: top - tile.top });
+  doc.rect(...(inPoints as [number, number, number, number])).clip();
+  drawPicture(pdf, picture, { left: x - tile.left, top: y - tile.top });
   doc.restore();
-  drawPicture(pdf, { height: page.height, marks: tileMarks(tiling, tile, page).all }, { left: 0, top: 0 });
+  const joints = tileMarks(tiling, tile, point(x, page.height - y));
+  drawPicture(pdf, { height: page.height, marks: joints.all }, { left: 0, top: 0 });
 }

@@ -2,7 +2,7 @@
 import { point, polygon } from "@lamplane/parameters/elevation";
 import { Marks } from "@lamplane/parameters/pictures";
 import { inMillimetres } from "@lamplane/parameters/units";
-import { textWidth } from "../pdf/typefaces.ts";
+import { type Typefaces, textWidth } from "../pdf/typefaces.ts";
 import { MARGIN, type Size } from "./paper.ts";
 
 export interface PageWords {
@@ -20,11 +20,13 @@ export const BARS = [
 ] as const;
 const BAR = { line: 0.5, end: 3.6, step: 2, tick: 0.25 } as const;
 const BAR_ROW = 6;
+const HEADING = 3.6;
+const SMALL = 2.7;
 
 /** Head and foot of a page, in mm from its lower left corner. */
-export function pageFurniture(page: Size, words: PageWords): Marks {
+export function pageFurniture(page: Size, words: PageWords, faces: Typefaces): Marks {
   const marks = new Marks();
-  drawHead(marks, page, words);
+  drawHead(marks, page, words, faces);
   BARS.forEach((bar, i) => {
     drawBar(marks, bar, MARGIN + 1 + (BARS.length - 1 - i) * BAR_ROW);
   });
@@ -40,16 +42,16 @@ export function pageFurniture(page: Size, words: PageWords): Marks {
   return marks;
 }
 
-function drawHead(marks: Marks, { width, height }: Size, { plane, what, page, pages, version }: PageWords): void {
+/** The plane's name, what is here and the page's number; what is here is set smaller where there is much of it. */
+function drawHead(marks: Marks, { width, height }: Size, words: PageWords, faces: Typefaces): void {
+  const { plane, what, page, pages, version } = words;
   const y = height - MARGIN - 3.6;
   const number = `page ${page} of ${pages} · lamplane ${version}`;
-  const room = width - 2 * MARGIN;
-  const wanted = 3.6;
-  const taken = textWidth(plane, wanted, true) + textWidth(number, 2.7) + 10;
-  const size = Math.min(wanted, (wanted * (room - taken)) / textWidth(what, wanted));
-  marks.text(plane, point(MARGIN, y), { size: wanted, bold: true });
-  marks.text(what, point(MARGIN + textWidth(plane, wanted, true) + 5, y), { size: Math.max(size, 1.6) });
-  marks.text(number, point(width - MARGIN, y), { size: 2.7, anchor: "end" });
+  const taken = textWidth(plane, HEADING, true, faces) + textWidth(number, SMALL, false, faces) + 10;
+  const size = Math.min(HEADING, (width - 2 * MARGIN - taken) / textWidth(what, 1, false, faces));
+  marks.text(plane, point(MARGIN, y), { size: HEADING, bold: true });
+  marks.text(what, point(MARGIN + textWidth(plane, HEADING, true, faces) + 5, y), { size });
+  marks.text(number, point(width - MARGIN, y), { size: SMALL, anchor: "end" });
   const [low, high] = [y - 2, y - 1.8];
   marks.area(
     1,

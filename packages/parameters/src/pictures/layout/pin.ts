@@ -67,7 +67,7 @@ function drawEnd(marks: Marks, e: Elevation, x: number): void {
   marks.outline("outline", placedOutline(about, { turn, shift: point(x, 0) }));
   marks.circle("outline", point(x, 0), tenon / 2).cross(point(x, 0), diameter / 2);
   const r = diameter / 2;
-  dimension(marks, ruled(diameter, design), point(x - r, -r), point(x + r, -r), "level", -r - ROW);
+  dimension(marks, ruled(diameter, design), point(x - r, -r), point(x + r, -r), "level", -r - 2 * ROW);
   dimension(marks, ruled(diameter, design), point(x + r, -r), point(x + r, r), "upright", x + r + ROW);
   const onTenon = point(x + Math.SQRT1_2 * (tenon / 2), Math.SQRT1_2 * (tenon / 2));
   leader(marks, `tenon ⌀ ${told(tenon, design)}`, onTenon, point(x + r + ROW, r + 6), "right");
