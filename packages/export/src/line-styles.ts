@@ -44,7 +44,7 @@ export const LINE_STYLES: Readonly<Record<LineKind, LineStyle>> = {
     meaning: "cut here, later: saw or shape to this line",
   },
   mark: { width: 0.35, dashes: [6 * NARROW, 4 * NARROW], shade: 1, meaning: "what is pencilled on the wood" },
-  thin: { width: 0.18, dashes: [], shade: 1, meaning: "dimensions and leaders: no edge of the wood" },
+  thin: { width: 0.18, dashes: [], shade: 1, meaning: "dimensions; parts that lie in the throat" },
   grid: { width: 0.13, dashes: [], shade: 0.45, meaning: "grid of a plot" },
   strong: { width: 0.7, dashes: [], shade: 1, meaning: "the line that a plot is about" },
 };

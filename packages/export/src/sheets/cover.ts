@@ -33,7 +33,7 @@ export function coverBlocks(units: Units, places: readonly Whereabouts[], before
     words([{ text: "Layout, true size, to be glued on the wood", size: 5.2, bold: true }], 9),
     words(HOW_TO_USE.map((text, i) => ({ text, bold: i === 0 }))),
     ...(tiled.length > 0 ? [words(HOW_TO_JOIN.map((text, i) => ({ text, bold: i === 0 })))] : []),
-    beside(linesBlock(), pagesBlock(units, places, before), 96),
+    beside(linesBlock(), pagesBlock(units, places, before), 100),
     ...tiled.map((place) => mapBlock(place, before)),
   ];
 }

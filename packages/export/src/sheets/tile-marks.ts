@@ -1,5 +1,5 @@
 // What joins tiles: the line at which one is trimmed and laid over its neighbour, register marks on it, and words beside it.
-import { line, type Point, point } from "@lamplane/parameters/elevation";
+import { arc, line, type Point, point } from "@lamplane/parameters/elevation";
 import { arrowHead, Marks } from "@lamplane/parameters/pictures";
 import { OVERLAP, type Tile, type Tiling, tileName } from "./tiling.ts";
 
@@ -36,17 +36,22 @@ export function tileMarks(tiling: Tiling, tile: Tile, corner: Point): Marks {
     const along = joint.upright ? tile.height : tile.width;
     const at = (share: number) => (joint.upright ? point(joint.at, -share * along) : point(share * along, -joint.at));
     marks.line(joint.trimmed ? "thin" : "hidden", line(at(0), at(1)));
-    for (const share of REGISTER_AT) register(marks, at(share));
+    for (const share of REGISTER_AT) register(marks, at(share), joint);
     drawWords(marks, joint);
   }
   return marks;
 }
 
-function register(marks: Marks, { x, y }: Point): void {
+/** A circle with a cross on the joint; on the tile that is trimmed there, the half that stays. */
+function register(marks: Marks, { x, y }: Point, { upright, trimmed }: Joint): void {
   const { radius, arm } = REGISTER;
-  marks.circle("thin", point(x, y), radius);
-  marks.line("thin", line(point(x - arm, y), point(x + arm, y)));
-  marks.line("thin", line(point(x, y - arm), point(x, y + arm)));
+  const centre = point(x, y);
+  const back = trimmed ? 0 : arm; // how far it reaches over the joint, out of a trimmed tile
+  if (!trimmed) marks.circle("thin", centre, radius);
+  else if (upright) marks.line("thin", arc(point(x, y - radius), point(x, y + radius), centre, 180));
+  else marks.line("thin", arc(point(x - radius, y), point(x + radius, y), centre, 180));
+  marks.line("thin", line(point(x - (upright ? back : arm), y), point(x + arm, y)));
+  marks.line("thin", line(point(x, y - arm), point(x, y + (upright ? arm : back))));
 }
 
 /** In the strip outside the tile, with an arrow to the line. */

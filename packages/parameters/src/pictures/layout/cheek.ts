@@ -12,7 +12,7 @@ import type { Picture } from "../picture.ts";
 import { block, caption } from "./caption.ts";
 import { degreesTold, ruled, told } from "./measure.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
-import { drawStack } from "./stack-marks.ts";
+import { drawStack, nameStack } from "./stack-marks.ts";
 
 /** mm between an outline and its first dimension, and between two dimensions. */
 const ROW = 6;
@@ -26,6 +26,7 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   drawHoles(marks, e);
   drawAcross(marks, e);
   drawUp(marks, e);
+  nameStack(marks, e);
   drawWords(marks, e, hand);
   const { pin, pegs } = e.design;
   const { toe, heel, top } = reachOf(e);
@@ -88,15 +89,22 @@ function drawAcross(marks: Marks, e: Elevation): void {
   const { toe, heel, sole, top } = reachOf(e);
   const { length } = design.body;
   const toeFoot = point(toe, sole);
-  const below = (to: number, row: number) =>
-    dimension(marks, ruled(to - toe, design), toeFoot, point(to, sole), "level", sole - row * ROW);
-  below(points.rampTip.x, 1);
-  below(points.bedTip.x, 2);
-  below(heel, 3);
-  const above = (from: number, to: number, row: number, y = top) =>
-    dimension(marks, ruled(Math.abs(to - from), design), point(from, y), point(to, y), "level", top + row * ROW);
-  above(0, length, 1);
-  above(toe, e.pin.centre.x, 2);
+  const below = (what: string, to: number, row: number) =>
+    dimension(marks, `${what} ${ruled(to - toe, design)}`, toeFoot, point(to, sole), "level", sole - row * ROW);
+  below("ramp", points.rampTip.x, 1);
+  below("bed", points.bedTip.x, 2);
+  below("blank", heel, 3);
+  const above = (from: number, to: number, row: number, what = "") =>
+    dimension(
+      marks,
+      what + ruled(Math.abs(to - from), design),
+      point(from, top),
+      point(to, top),
+      "level",
+      top + row * ROW,
+    );
+  above(0, length, 1, "finished ");
+  above(toe, e.pin.centre.x, 2, "pin ");
   if (toe < 0) {
     above(0, toe, 1);
     above(length, heel, 1);

@@ -90,13 +90,13 @@ function drawShaping(marks: Marks, e: Elevation): void {
 function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths } = e;
   const [low, high] = [-design.sole.allowance, design.body.height];
-  const along = (x: number, y: number, at: number) =>
-    dimension(marks, ruled(x, design), point(0, y), point(x, y), "level", at);
-  along(ramp.foot.x, low, low - ROW);
-  along(bed.foot.x, low, low - 2 * ROW);
-  along(widths.blankLength, low, low - 3 * ROW);
-  if (ramp.head.x > 0) along(ramp.head.x, high, high + ROW);
-  if (bed.head.x < widths.blankLength) along(bed.head.x, high, high + 2 * ROW);
+  const along = (what: string, x: number, y: number, at: number) =>
+    dimension(marks, `${what} ${ruled(x, design)}`, point(0, y), point(x, y), "level", at);
+  along("ramp", ramp.foot.x, low, low - ROW);
+  along("bed", bed.foot.x, low, low - 2 * ROW);
+  along("blank", widths.blankLength, low, low - 3 * ROW);
+  if (ramp.head.x > 0) along("ramp", ramp.head.x, high, high + ROW);
+  if (bed.head.x < widths.blankLength) along("bed", bed.head.x, high, high + 2 * ROW);
   dimension(marks, ruled(high - low, design), point(0, low), point(0, high), "upright", -ROW);
 }
 
@@ -115,6 +115,12 @@ function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
     [bedX, heel],
   ] as const)
     grainArrow(marks, point((from + to) / 2, 0.1 * high), 0, Math.min(24, (to - from) / 3));
+  const { allowance } = design.sole;
+  if (allowance > 0)
+    marks.label(`trued sole: ${told(allowance, design)} off after glue-up`, point(heel - 6, 0.9), {
+      size: LETTERING.small,
+      anchor: "end",
+    });
   const middle = point((ramp.head.x + bed.head.x) / 2, 0.72 * high);
   marks.text("waste", middle, { anchor: "middle", size: LETTERING.usual });
   alongCut(

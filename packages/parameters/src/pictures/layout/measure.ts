@@ -13,7 +13,7 @@ export const told = (mm: number, { units, shop }: Design): string => lengthText(
 export const degreesTold = (degrees: number): string => `${trimmed(degrees, 2)}°`;
 
 /** Smallest lettering that is still read at the bench, mm. */
-const SMALLEST = 2;
+export const SMALLEST = 2;
 
 /** Size at which words fit a room, at most the one wanted; undefined where they would be too small to read. */
 export function sizeFor(words: string, room: number, wanted: number, bold = false): number | undefined {
