@@ -23,6 +23,11 @@ const OUTSIDE = {
     probe: ["-c", "import ezdxf"],
     toGetIt: "apt-get install python3-ezdxf, or pip install ezdxf",
   },
+  python: {
+    commands: ["python3", "/usr/bin/python3"],
+    probe: ["-c", "import json"],
+    toGetIt: "apt-get install python3",
+  },
   pdftoppm: poppler("pdftoppm"),
   pdftocairo: poppler("pdftocairo"),
   pdftotext: poppler("pdftotext"),

@@ -41,7 +41,7 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
     [
       `Glue this paper, print up, to the INSIDE of the ${hand} cheek: cut it out along the blank's edges and lay sole to sole, toe end to toe end.`,
       `Drill square through: pin's hole ⌀ ${hole}.${pegWords}`,
-      "Prick the lines through, then scrape the paper off: it must not stay in the glue joint.",
+      "Prick the lines through, then scrape the paper off: it must not stay in the glue joint. Dashes at the top: the matching marks.",
     ],
     point(hand === "left" ? heel : toe, top + 3.3 * ROW),
   );
