@@ -29,7 +29,6 @@ const OUTSIDE = {
     toGetIt: "apt-get install python3",
   },
   pdftoppm: poppler("pdftoppm"),
-  pdftocairo: poppler("pdftocairo"),
   pdftotext: poppler("pdftotext"),
   pdffonts: poppler("pdffonts"),
 } as const satisfies Record<string, Outside>;
