@@ -157,7 +157,13 @@ function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
   const high = design.body.height;
   if (c > 0) {
     const place = point(bed.foot.x + c * cotDeg(e.frame.bedAngle), -design.sole.allowance + c / 2);
-    leader(marks, `feather off, square, ${told(c, design)} high`, place, point(place.x + 14, 0.22 * high), "right");
+    leader(
+      marks,
+      `feather off, square, ${told(c, design)} high`,
+      place,
+      point(place.x + 12, Math.max(5, 0.13 * high)),
+      "right",
+    );
   }
   if (!e.ramp.curve) return;
   const curve = blocksAt(e, "blank").rampChain.slice(1)[0]!;
