@@ -129,6 +129,7 @@ function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
     `ramp ${degreesTold(e.ramp.angle)} · saw at ${degreesTold(90 - e.ramp.angle)} from square`,
     ramp,
     -e.ramp.angle,
+    e.ramp.curve && design.shop.kerf,
   );
   alongCut(
     marks,
@@ -139,15 +140,14 @@ function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   drawShapingWords(marks, e, bed);
 }
 
-/** Words along a cut, on the side of the wood that stays. */
-function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number): void {
+/** Words along a cut, on the side of the wood that stays; over the kerf, in the waste, where the wood is still to be shaped. */
+function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number, overKerf?: number): void {
   const length = Math.hypot(head.x - foot.x, head.y - foot.y);
   const size = sizeFor(words, 0.8 * length, LETTERING.small);
   if (size === undefined) return;
   const middle = pointAlong(line(foot, head), 0.56);
-  const off = size + 0.6;
-  const side = turn < 0 ? -1 : 1; // the ramp's wood lies toward the toe, the bed's toward the heel
-  const at = point(middle.x + side * off * sinDeg(Math.abs(turn)), middle.y - off * cosDeg(turn));
+  const up = overKerf === undefined ? -size - 0.6 : overKerf + 0.9; // from the cut to the words' baseline
+  const at = point(middle.x - up * sinDeg(turn), middle.y + up * cosDeg(turn));
   marks.label(words, at, { size, turn, anchor: "middle" });
 }
 
