@@ -72,16 +72,20 @@ export function wedgeOutline(design: Design, frame: Frame, length: number): Outl
   );
 }
 
+/** Corners of the cap iron's upper side in iron coordinates: working edge, top of the hump, end of the hump; none without one. */
+export function capIronSurface({ capIron }: Design): Point[] {
+  const { thickness: c, setback, hump, humpEnd } = capIron;
+  if (c === 0) return [];
+  const peak = c + hump;
+  return [point(setback, 0), point(setback + peak, peak), point(Math.max(setback + humpEnd, setback + peak), c)];
+}
+
 /** Iron's face, cap iron, hump and wedge as one chain from the cutting edge up, in iron coordinates (x is s, y is v). */
 export function stackSurface(design: Design, length: number): Segment[] {
   const { capIron, wedge } = design;
   const tip = wedge.tipFromEdge;
-  const [c, peak] = [capIron.thickness, capIron.thickness + capIron.hump];
-  const capEdge = capIron.setback;
-  const cap =
-    c === 0
-      ? []
-      : [point(capEdge, 0), point(capEdge + peak, peak), point(Math.max(capEdge + capIron.humpEnd, capEdge + peak), c)];
+  const c = capIron.thickness;
+  const cap = capIronSurface(design);
   const corners = [
     point(0, 0),
     ...cap,

@@ -6,15 +6,13 @@ import { placedSegment } from "../../elevation/place.ts";
 import { cosDeg, cotDeg, sinDeg } from "../../trig.ts";
 import { dimension, grainArrow, leader } from "../dimensions.ts";
 import { framed } from "../framed.ts";
-import { LETTERING, Marks } from "../marks.ts";
+import { LETTERING, Marks, SHADES } from "../marks.ts";
 import type { Picture } from "../picture.ts";
 import { block, caption } from "./caption.ts";
 import { degreesTold, ruled, sizeFor, told } from "./measure.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;
-const KERF_SHADE = 0.45;
-const WASTE_SHADE = 0.1;
 
 /** A straight cut across the core: where it meets the blank's sole and top, and its kerf beside it. */
 interface Cut {
@@ -68,9 +66,9 @@ function cutsOf(e: Elevation): { ramp: Cut; bed: Cut } {
 
 function drawBlank(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const [low, high] = [-e.design.sole.allowance, e.design.body.height];
-  marks.area(WASTE_SHADE, polygon(ramp.foot, bed.foot, bed.head, ramp.head));
+  marks.area(SHADES.waste, polygon(ramp.foot, bed.foot, bed.head, ramp.head));
   for (const { foot, head, kerfAlong } of [ramp, bed])
-    marks.area(KERF_SHADE, polygon(foot, point(foot.x + kerfAlong, foot.y), point(head.x + kerfAlong, head.y), head));
+    marks.area(SHADES.kerf, polygon(foot, point(foot.x + kerfAlong, foot.y), point(head.x + kerfAlong, head.y), head));
   const length = e.widths.blankLength;
   marks.outline("outline", polygon(point(0, low), point(length, low), point(length, high), point(0, high)));
   for (const { foot, head } of [ramp, bed]) marks.line("outline", line(foot, head));
