@@ -60,14 +60,14 @@ export function readNumberText(text: string, quantity: Quantity, units: Units): 
   return value === undefined || !Number.isFinite(value) ? { fault: notRead(example) } : { value };
 }
 
-/** A length as the shop reads it off a rule: "44.45 mm", "1 3/4 in", "1 3/4 in + 0.1 mm". */
+/** A length as the shop reads it off a rule: "44.45 mm", "1 3/4 in", "1 3/4 in + 0.1 mm"; mm where a rule shows nothing. */
 export function lengthText(mm: number, units: Units, smallestFraction: Fraction = "1/64"): string {
   if (units === "mm") return `${trimmed(mm, 2)} mm`;
   const parts = Number(smallestFraction.slice(2));
   const count = Math.round((mm / INCH) * parts);
   const rest = mm - (count * INCH) / parts;
+  if (count === 0 && trimmed(mm, 2) !== "0") return `${trimmed(mm, 2)} mm`;
   if (Math.abs(rest) <= WORTH_TELLING) return `${fractionText(count, parts)} in`;
-  if (count === 0) return `${trimmed(mm, 2)} mm`;
   return `${fractionText(count, parts)} in ${rest < 0 ? "-" : "+"} ${trimmed(Math.abs(rest), 2)} mm`;
 }
 
@@ -82,6 +82,7 @@ export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction 
   if (units === "in") return `${inches} (${metric})`;
   const parts = Number(smallestFraction.slice(2));
   const count = Math.round((mm / INCH) * parts);
+  if (count === 0 && metric !== "0 mm") return metric;
   const about = Math.abs(mm - (count * INCH) / parts) > SHOP ? "about " : "";
   return `${metric} (${about}${fractionText(count, parts)} in)`;
 }
