@@ -9,6 +9,7 @@ import { measured } from "./commands/measured.ts";
 import { newDesign } from "./commands/new.ts";
 import { next } from "./commands/next.ts";
 import { tolerance } from "./commands/tolerance.ts";
+import { stock } from "./commands/stock.ts";
 import { designFrom } from "./design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
 import { VERSION } from "./version.ts";
@@ -102,6 +103,12 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       "every figure with unit, formula and source",
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       (a) => settle(figures(io, designFrom(a.FILE, a.with), a.json)),
+    )
+    .command(
+      "stock FILE",
+      "how to cut the wood: billet, saw lines, marks, offcut and stock list",
+      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (a) => settle(stock(io, designFrom(a.FILE, a.with), a.json)),
     )
     .command(
       "build FILE",

@@ -12,6 +12,7 @@ export * from "./seasons.ts";
 export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";
 export * from "./strength-of-pin.ts";
+export * from "./stock/index.ts";
 export * from "./survey/index.ts";
 export * from "./tolerance/index.ts";
 export * from "./woods-of-plane.ts";
