@@ -2,16 +2,18 @@
 import { CouldNotWrite } from "@lamplane/export";
 import { RUNS } from "@lamplane/parameters/bench";
 import yargs, { type Argv } from "yargs";
+import { benchCommands } from "./bench-commands.ts";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
 import { figures } from "./commands/figures.ts";
 import { measured } from "./commands/measured.ts";
 import { newDesign } from "./commands/new.ts";
 import { next } from "./commands/next.ts";
-import { tolerance } from "./commands/tolerance.ts";
 import { stock } from "./commands/stock.ts";
+import { tolerance } from "./commands/tolerance.ts";
 import { designFrom } from "./design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
+import { FILE, JSON_OUT, single, WITH } from "./options.ts";
 import { VERSION } from "./version.ts";
 
 export { EXIT, InputRefused, type Io } from "./io.ts";
@@ -63,22 +65,8 @@ function told(io: Io, error: unknown): Exit {
 const plainly = (message: string): string =>
   message.startsWith("Not enough non-option") ? "Name the design file." : message;
 
-const FILE = { type: "string", demandOption: true, describe: "design file (YAML)" } as const;
-const JSON_OUT = {
-  type: "boolean",
-  default: false,
-  describe: "print JSON, lengths in mm and angles in degrees",
-} as const;
-const WITH = {
-  type: "string",
-  array: true,
-  nargs: 1,
-  default: [] as string[],
-  describe: "change a parameter for this run: KEY=VALUE",
-} as const;
-
 function commandLine(io: Io, settle: (code: Exit) => void): Argv {
-  return yargs()
+  const making = yargs()
     .scriptName("lamplane")
     .usage("$0 COMMAND: everything needed to build a laminated wooden hand plane, from one design file")
     .command(
@@ -123,9 +111,10 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       async (a) => {
         const design = designFrom(a.FILE, a.with);
         const { build } = await import("./commands/build.ts");
-        settle(await build(io, design, a.out, a.json));
+        settle(await build(io, design, single("out", a.out), a.json));
       },
-    )
+    );
+  return benchCommands(making, io, settle)
     .command(
       "next FILE",
       "where the build stands and what to do now",
@@ -183,7 +172,9 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
     .wrap(100)
     .exitProcess(false)
     .fail((message, error) => {
-      throw error ?? new InputRefused(`${plainly(message)}\n\`lamplane --help\` lists the commands.`);
+      // A message is what yargs says of the arguments; without one, the error is the command's own.
+      if (!message || error instanceof InputRefused) throw error;
+      throw new InputRefused(`${plainly(message)}\n\`lamplane --help\` lists the commands.`);
     })
     .epilogue("Exit codes: 0 done, 1 a check failed, 2 the input was refused, 3 could not write, 4 our bug.");
 }

@@ -2,6 +2,7 @@
 import { dxfText, MANIFEST, manifestText, pictureSvg, stlBytes } from "@lamplane/export";
 import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import type { Finding } from "@lamplane/parameters/checks";
+import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { drawingPicture, layoutPictures } from "@lamplane/parameters/pictures";
 import { bodyOf, partsOf } from "@lamplane/parameters/solids";
@@ -11,8 +12,12 @@ type Files = Map<string, Uint8Array | string>;
 type Progress = (done: number, of: number, what: string) => void;
 
 /** Every file of a pack by its path, the manifest last. */
-export async function packContent(plane: Elevation, findings: readonly Finding[], progress: Progress): Promise<Files> {
-  const { design } = plane;
+export async function packContent(
+  design: Design,
+  plane: Elevation,
+  findings: readonly Finding[],
+  progress: Progress,
+): Promise<Files> {
   const files: Files = new Map();
   const parts = partsOf(plane, design.stage);
   const steps = parts.length + 2;
@@ -27,7 +32,7 @@ export async function packContent(plane: Elevation, findings: readonly Finding[]
   files.set("body.stl", stlBytes(body.solid, "body", body.volume));
   progress(parts.length + 1, steps, "layout");
   await addLayout(files, plane);
-  files.set("figures.json", figuresJson(plane, findings));
+  files.set("figures.json", figuresJson(design, plane, findings));
   files.set(MANIFEST, manifestText(design.name, VERSION, files));
   progress(steps, steps, "");
   return files;
@@ -42,8 +47,8 @@ async function addLayout(files: Files, plane: Elevation): Promise<void> {
   files.set("layout.pdf", await layoutPdf(pictures, { paper: shop.paper, name, version: VERSION, units }));
 }
 
-function figuresJson(plane: Elevation, findings: readonly Finding[]): string {
-  const figures = Object.fromEntries(figuresOf(plane).map(({ key, ...figure }) => [key, figure]));
-  const { name, stage } = plane.design;
-  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", figures, findings }, null, 2)}\n`;
+function figuresJson(design: Design, plane: Elevation, findings: readonly Finding[]): string {
+  const figures = Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, ...figure }) => [key, figure]));
+  const { name, stage } = design;
+  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings }, null, 2)}\n`;
 }

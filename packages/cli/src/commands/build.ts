@@ -16,7 +16,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
-  const files = await packContent(plane, findings, progressTo(io));
+  const files = await packContent(design, plane, findings, progressTo(io));
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(

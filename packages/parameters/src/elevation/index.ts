@@ -5,4 +5,13 @@ export { FIGURES, type Figure, type FigureKey, type FigureRow, figure, figuresBy
 export { fromIron, toIron } from "./frame.ts";
 export * from "./outline.ts";
 export * from "./place.ts";
+export { rampAngleAt, rampXAt } from "./ramp.ts";
 export { recessEdge } from "./recess.ts";
+export {
+  type Choke,
+  type ThroatNeighbour,
+  type ThroatSides,
+  type ThroatWidth,
+  throatChokes,
+  throatSeries,
+} from "./throat.ts";
