@@ -22,7 +22,7 @@ const FREE_TIP = 12;
 /** Clears the block's arris in the V, mm. */
 const ARRIS = 1.5;
 /** Widest cradle, mm: wide enough to stand, narrower than the core so that a vise grips the block too. */
-const WIDEST = 36;
+const WIDEST = 30;
 
 /** Corners in the iron's own directions (x up the bed, y off it), where the bed is level. */
 export interface CradlePlaces {

@@ -13,7 +13,7 @@ const THICK = 8;
 /** Largest shank that is tried, mm. */
 const LARGEST = 10;
 /** Room for a line of letters, mm. */
-const LETTERS = 12;
+const LETTERS = 13;
 /** In front of the plane, mm: it is used nowhere on it. */
 const ASIDE = 40;
 

@@ -6,18 +6,16 @@ import { cosDeg, sinDeg } from "../trig.ts";
 import type { JigName, Planned, Standing } from "./jig.ts";
 import { CAUTION, FLAT_PRINT } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
-import { outlineThrough, window } from "./straight.ts";
+import { outlineThrough } from "./straight.ts";
 
 /** Length of each flank, mm: over it 0.1° is 0.1 mm, which a bevel or a saw shows against the light. */
 const FLANK = 60;
 /** Blunt end of the base under each flank, mm: a feather edge would bend and chip. */
 const NOSE = 4;
 /** Along the base between the flanks' upper ends, mm. */
-const BETWEEN = 24;
+const BETWEEN = 40;
 /** Height of the block as it lies, which is its width as it stands on a saw's table, mm. */
 const THICK = 16;
-/** Wood left round the hole that saves material, mm. */
-const RIM = 13;
 
 /** The gauge for the bed angle. */
 export const bedGauge = (plane: Elevation): Planned =>
@@ -41,8 +39,6 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, sta
   const [, foot, , rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
   const boundary = outlineThrough(corners.map((at) => ({ at })));
   const [own, other] = [degreesText(angle), degreesText(90 - angle)];
-  const low = Math.min(leftHigh.y, rightHigh.y);
-  const hole = window([point(0, 0), point(foot.x, 0), rightHigh, point(leftHigh.x, low), leftHigh], () => RIM + 7);
   return {
     plan: {
       name,
@@ -53,11 +49,11 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, sta
           holes: [],
           thickness: THICK,
           risers: [],
-          lightening: hole,
+          lightening: [],
           labels: [
             plainLabel(own, point(leftHigh.x * 0.75, leftHigh.y * 0.55)),
             plainLabel(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4)),
-            nameLabel([what.toUpperCase()], plane.design, point(foot.x / 2, 7)),
+            nameLabel([what], plane.design, point(foot.x / 2, 9)),
           ],
           standing,
         },

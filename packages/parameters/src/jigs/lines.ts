@@ -13,19 +13,24 @@ export const degreesText = (angle: number): string => `${figureText(angle)}°`;
 export const lengthWords = ({ units, shop }: Design, mm: number): string =>
   lengthBoth(mm, units, shop.smallestFraction);
 
-/** Longest name that is tried on one line; a longer one goes on in the next. */
-const LINE = 24;
+/** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
+const BROKEN = [24, 16, 12] as const;
+const KEPT = [16, 12, 10, 8, 6, 4] as const;
 
 /**
  * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened from its end, the jig's
  * words never.
  */
 export function nameLabel(words: readonly string[], { name }: Design, near: Point): Label {
-  const broken = [LINE, 16, 12, 9].map((width) => linesOf(name, width));
-  const shortened = [18, 14, 10, 7, 5, 3]
-    .filter((n) => n < name.length)
-    .flatMap((n) => [linesOf(name.slice(0, n), 9), [name.slice(0, n)]]);
-  const names = [[name], ...broken, ...shortened];
+  const pieces = name.split(/(?<=[-._])/);
+  const longest = Math.max(...pieces.map((piece) => piece.length));
+  const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>
+    joined(pieces, width),
+  );
+  const shortened = [...new Set([pieces[0]!.replace(/[-._]$/, ""), ...KEPT.map((n) => name.slice(0, n))])]
+    .filter((short) => short.length < name.length)
+    .sort((a, b) => b.length - a.length);
+  const names = [[name], ...broken, ...shortened.map((short) => [short])];
   const apart = names.flatMap((lines) => [
     [...words, ...lines],
     [words.join(" "), ...lines],
@@ -33,9 +38,8 @@ export function nameLabel(words: readonly string[], { name }: Design, near: Poin
   return { choices: [...apart, [...words], [words.join(" ")]], near };
 }
 
-/** A name in lines of at most `width` letters, broken after its own dashes, dots and lines where it can be. */
-function linesOf(name: string, width: number): string[] {
-  const pieces = name.split(/(?<=[-._])/).flatMap((piece) => piece.match(new RegExp(`.{1,${width}}`, "g")) ?? []);
+/** Pieces of a name in as few lines of at most `width` letters as they go into. */
+function joined(pieces: readonly string[], width: number): string[] {
   const lines: string[] = [];
   for (const piece of pieces) {
     const last = lines.at(-1);

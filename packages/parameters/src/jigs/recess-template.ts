@@ -20,8 +20,8 @@ const FIRST_PASS = 3;
 const BEARING_ON = 3;
 /** Thinnest plate that does not bend under a router, mm. */
 const LEAST_PLATE = 5;
-/** Plate beyond the opening's upper end, and between opening and fence, mm. */
-const END_BAR = 14;
+/** Plate beyond the opening's upper end, mm: the router stands on it while its cutter runs out of the wood. */
+const END_BAR = 30;
 
 /** What decides the template, read off the plane. All mm, along the bed from the iron's edge where it is a place. */
 export interface TemplatePlaces {
@@ -209,7 +209,7 @@ function plateBody(plane: Elevation, places: TemplatePlaces, slotted: boolean): 
     thickness: plate,
     risers: [{ outline: box(-stopHalf, stop - FENCE, stopHalf, stop), height: stopDepth }, ...(slotted ? [] : fences)],
     lightening: [],
-    labels: [nameLabel([guideWords(plane)], plane.design, point(0, (stop + plane.recess!.low - places.grown) / 2))],
+    labels: [nameLabel(guideWords(plane).split(/(?<=\d) /), plane.design, point(0, high - END_BAR / 2))],
     standing: plateStanding(plane, plate),
   };
 }

@@ -9,7 +9,7 @@ import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./line
 import { outlineThrough, roomForRelief } from "./straight.ts";
 
 /** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
-const BAR = 20;
+const BAR = 23;
 /** Before the wedge's tip and behind its butt, mm; the hand's hole is behind the butt, away from the cut. */
 const LEAD = 18;
 const TAIL = 62;

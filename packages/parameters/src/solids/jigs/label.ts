@@ -2,7 +2,7 @@
 import { type Point, point } from "../../elevation/outline.ts";
 import type { Label } from "../../jigs/jig.ts";
 import { freeMiddle, type Room, roomOn } from "./free-room.ts";
-import { type Glyph, glyphOf, LETTER_HEIGHTS, STROKE } from "./lettering.ts";
+import { advanceOf, type Glyph, glyphOf, LETTER_HEIGHTS, STROKE } from "./lettering.ts";
 
 /** Between a letter and the edge of its face, mm. */
 const CLEAR = 1;
@@ -15,15 +15,13 @@ const BELOW = 0.25;
 /** Letters in their places on a face. */
 export interface Placed {
   readonly pieces: Glyph["pieces"];
-  /** How far down its choices each label had to go; 0 is best. */
-  readonly ranks: readonly number[];
   /** The lines that were chosen, label by label. */
   readonly lines: readonly (readonly string[])[];
 }
 
 /** All labels on a face, the last first come last served; undefined where one finds no room at all. */
 export function placedLabels(labels: readonly Label[], rings: readonly (readonly Point[])[]): Placed | undefined {
-  const found: { pieces: Glyph["pieces"]; rank: number; lines: readonly string[] }[] = [];
+  const found: { pieces: Glyph["pieces"]; lines: readonly string[] }[] = [];
   const all = [...rings];
   for (const label of labels) {
     const placed = placedLabel(label, roomOn(all, CLEAR));
@@ -33,13 +31,12 @@ export function placedLabels(labels: readonly Label[], rings: readonly (readonly
   }
   return {
     pieces: found.flatMap(({ pieces }) => pieces),
-    ranks: found.map(({ rank }) => rank),
     lines: found.map(({ lines }) => lines),
   };
 }
 
 function placedLabel({ choices, near }: Label, room: Room) {
-  for (const [rank, choice] of choices.entries())
+  for (const choice of choices)
     for (const height of LETTER_HEIGHTS)
       for (const upright of [false, true]) {
         const lines = choice.map((line) => lineOf(line.toUpperCase(), height));
@@ -51,7 +48,7 @@ function placedLabel({ choices, near }: Label, room: Room) {
           const [x, y] = [-line.width / 2, high / 2 - STROKE / 2 - height * (1 + LINE_PITCH * i)];
           return line.pieces(x, y).map((piece) => movedPiece(piece, middle, upright));
         });
-        return { pieces, rank, lines: choice, taken: takenBy(middle, upright ? [high, width] : [width, high]) };
+        return { pieces, lines: choice, taken: takenBy(middle, upright ? [high, width] : [width, high]) };
       }
   return undefined;
 }
@@ -65,16 +62,15 @@ function takenBy(middle: Point, [width, height]: readonly [number, number]): Poi
 function lineOf(text: string, height: number) {
   let x = 0;
   const letters = [...text].map((letter) => {
-    const glyph = glyphOf(letter, height);
     const from = x;
-    x += glyph.advance;
-    return { glyph, from };
+    x += advanceOf(letter, height);
+    return { letter, from };
   });
   return {
     width: x,
     pieces: (left: number, base: number): Glyph["pieces"] =>
-      letters.flatMap(({ glyph, from }) =>
-        glyph.pieces.map((piece) => mapped(piece, (p) => point(p.x + left + from, p.y + base))),
+      letters.flatMap(({ letter, from }) =>
+        glyphOf(letter, height).pieces.map((piece) => mapped(piece, (p) => point(p.x + left + from, p.y + base))),
       ),
   };
 }

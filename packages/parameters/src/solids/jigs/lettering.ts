@@ -16,12 +16,17 @@ const LEAST_COUNTER = 0.2;
 /** The library's capital letters are 1.5 times as high as the height asked for. */
 const CAPITAL = 1.5;
 
-/** A letter about its own left end on the baseline: how far the next stands, and its rings. */
+/** Letters as narrow as this beside the library's, and room between them, mm: a name must go on a jig the size of a hand. */
+const NARROW = 0.74;
+const TRACKING = 0.4;
+
+/** A letter about its own left end on the baseline. */
 export interface Glyph {
-  readonly advance: number;
   /** Counter-clockwise boundaries, each with the clockwise rings of what stays standing within it. */
   readonly pieces: readonly { readonly boundary: readonly Point[]; readonly counters: readonly (readonly Point[])[] }[];
 }
+
+const DEGREE_ADVANCE = 0.6;
 
 const known = new Map<string, Glyph>();
 
@@ -35,13 +40,19 @@ export function glyphOf(letter: string, height: number): Glyph {
   return made;
 }
 
+/** How far the letter after this one stands, mm. */
+export const advanceOf = (letter: string, height: number): number =>
+  letter === "°"
+    ? DEGREE_ADVANCE * height
+    : vectorChar({ height: height / CAPITAL, input: letter } as never).width * NARROW + TRACKING;
+
 function drawn(letter: string, height: number): Glyph {
-  if (letter === "°") return { advance: height * 0.55, pieces: piecesOf(degreeSign(height)) };
-  const { width, segments } = vectorChar({ height: height / CAPITAL, input: letter } as never);
+  if (letter === "°") return { pieces: piecesOf(degreeSign(height)) };
+  const { segments } = vectorChar({ height: height / CAPITAL, input: letter } as never);
   const strokes = (segments as unknown as (readonly [number, number])[][]).map((stroke) =>
-    stroke.map(([x, y]) => point(x, y)),
+    stroke.map(([x, y]) => point(x * NARROW, y)),
   );
-  return { advance: width, pieces: piecesOf(strokes) };
+  return { pieces: piecesOf(strokes) };
 }
 
 /** The library has no degree sign: a ring at the letters' upper edge. */

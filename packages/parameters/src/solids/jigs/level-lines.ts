@@ -74,11 +74,16 @@ function chained(next: Map<string, string>, crossing: (a: number, b: number) => 
   return rings;
 }
 
-/** The ring with every point left out that lies nearly on the straight way between those kept. */
+/** The ring with every point left out that lies nearly on the straight way between those kept; its ends stand far apart, on bends. */
 function withFewerPoints(ring: readonly Point[]): Point[] {
-  const far = ring.reduce((best, p, i) => (distance(p, ring[0]!) > distance(ring[best]!, ring[0]!) ? i : best), 0);
-  return [...kept(ring.slice(0, far + 1)), ...kept([...ring.slice(far), ring[0]!])];
+  const first = furthest(ring, ring[0]!);
+  const around = [...ring.slice(first), ...ring.slice(0, first)];
+  const far = furthest(around, around[0]!);
+  return [...kept(around.slice(0, far + 1)), ...kept([...around.slice(far), around[0]!])];
 }
+
+const furthest = (ring: readonly Point[], from: Point): number =>
+  ring.reduce((best, p, i) => (distance(p, from) > distance(ring[best]!, from) ? i : best), 0);
 
 /** Points to keep of an open chain, the last left out. @see D. H. Douglas and T. K. Peucker, 1973 */
 function kept(chain: readonly Point[]): Point[] {

@@ -1,8 +1,9 @@
 // A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
 import { facetted, type Outline, type Point, point, reversed } from "../../elevation/outline.ts";
 import { type Body, INSIDE_FACE, TABLE_CHAMFER } from "../../jigs/jig.ts";
-import { at, planarFace, quad, type Triangle } from "../faces.ts";
+import { at, quad, type Triangle } from "../faces.ts";
 import { polygonArea, wallsOf } from "../prism.ts";
+import { flatFace } from "./flat-face.ts";
 import { type Placed, placedLabels } from "./label.ts";
 import { isWithin } from "./lettering.ts";
 import { distanceToSide } from "./level-lines.ts";
@@ -31,24 +32,19 @@ export function printedBody(body: Body): Made {
   const { rings, label } = lettered(body);
   const risers = body.risers.map(({ outline, height }) => ({ points: facetted(outline), height }));
   const top = body.thickness;
-  checkInside(rings, [...label.pieces.map((p) => p.boundary), ...risers.map((r) => r.points)]);
-  const flat = (points: readonly Point[], z: number) => points.map((p) => at(p, z));
-  const turned = <T>(points: readonly T[]): T[] => [...points].reverse();
+  const inner = [...label.pieces.map((p) => p.boundary), ...risers.map((r) => r.points)];
+  checkInside(rings, inner);
   const low = rings.map(({ points, chamfer }) => movedLeft(points, chamfer));
-  const upper = [
-    ...rings.map((ring) => ring.points),
-    ...[...label.pieces.map((p) => p.boundary), ...risers.map((r) => r.points)].map(turned),
-  ];
   return {
     triangles: [
-      ...planarFace(low.map((points) => flat(turned(points), 0))),
+      ...flatFace(low, 0, "below"),
       ...rings.flatMap(({ points, chamfer }, i) => chamferFaces(low[i]!, points, chamfer)),
       ...rings.flatMap(({ points, chamfer }) => wallsOf(points, chamfer, top)),
-      ...planarFace(upper.map((points) => flat(points, top))),
+      ...flatFace([...rings.map((ring) => ring.points), ...inner], top, "above"),
       ...label.pieces.flatMap((piece) => letterFaces(piece, top)),
       ...risers.flatMap(({ points, height }) => [
         ...wallsOf(points, top, top + height),
-        ...planarFace([flat(points, top + height)]),
+        ...flatFace([points], top + height, "above"),
       ]),
     ],
     volume:
@@ -70,15 +66,15 @@ function lettered(body: Body): { rings: Ring[]; label: Placed } {
   const risers = body.risers.map(({ outline }) => facetted(outline));
   const on = (rings: readonly Ring[]) => placedLabels(body.labels, [...rings.map((r) => r.points), ...risers]);
   const [withHoles, without] = [on(light), body.lightening.length > 0 ? on(full) : undefined];
-  const score = (placed: Placed | undefined) => placed?.ranks.reduce((sum, rank) => sum + rank, 0);
-  if (withHoles && (!without || score(withHoles)! <= score(without)! + WORTH_A_RANK))
+  const letters = (placed: Placed) => placed.lines.flat().join("").length;
+  if (withHoles && (!without || letters(withHoles) >= ENOUGH_LETTERS * letters(without)))
     return { rings: light, label: withHoles };
   if (without) return { rings: full, label: without };
   throw new Error(`no room for the letters ${body.labels.map((l) => l.choices.at(-1)!.join(" ")).join(", ")}`);
 }
 
-/** How many choices further down a label may go for the sake of less material: another break of its lines, not its letters. */
-const WORTH_A_RANK = 9;
+/** Share of its letters that a shortened name must keep for the sake of less material. */
+const ENOUGH_LETTERS = 0.7;
 
 type Piece = Placed["pieces"][number];
 
@@ -86,9 +82,9 @@ type Piece = Placed["pieces"][number];
 function letterFaces({ boundary, counters }: Piece, top: number): Triangle[] {
   const floor = top - SUNK;
   return [
-    ...planarFace([boundary, ...counters].map((ring) => ring.map((p) => at(p, floor)))),
+    ...flatFace([boundary, ...counters], floor, "above"),
     ...[boundary, ...counters].flatMap((ring) => wallsOf([...ring].reverse(), floor, top)),
-    ...counters.flatMap((ring) => planarFace([[...ring].reverse().map((p) => at(p, top))])),
+    ...counters.flatMap((ring) => flatFace([ring], top, "above")),
   ];
 }
 
