@@ -48,9 +48,11 @@ export async function build(
   else {
     if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);
     io.out(`${replaced ? "Replaced" : "Wrote"} ${path} (${files.size} files).\n`);
-    io.out(
-      "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D. Print jigs/fit-test.stl before the other jigs.\n",
-    );
+    if (files.has("body.stl"))
+      io.out(
+        "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
+      );
+    if (files.has("jigs/fit-test.stl")) io.out("Print jigs/fit-test.stl before the other jigs.\n");
     io.out("Strength is not judged here. Follow each machine's manual, local rules and trained practice.\n");
   }
   return EXIT.done;

@@ -12,7 +12,7 @@ export function checkJigs(plane: Elevation): Draft[] {
 }
 
 function printable(plane: Elevation, plan: ReturnType<typeof jigPlans>[number]): Draft {
-  const over = overPrinter(plan, plane.design.shop);
+  const over = overPrinter(plan, plane.design);
   const { x, y, z } = printedSize(plan);
   const { width, depth, height } = plane.design.shop.printer;
   const cut = plan.drawing ? `Cut it from sheet by jigs/${plan.name}.dxf, or have` : "Have";
