@@ -31,6 +31,7 @@ export const hand = {
   }),
   caliper: held(0.02, 1, "Reading of the iron's and the cap iron's thickness"),
   sawAngle: heldAngle(0.25, "Bed and ramp angle as sawn and trued"),
+  angleReading: heldAngle(0.1, "Reading of an angle once it is cut"),
   rampForm: held(0.3, 5, "Curve of a curved ramp, square to it, as shaped to its template"),
   pinHole: held(0.15, 5, "Place of the cross pin's hole, along the sole and over it"),
   pinDepth: held(0.1, 2, "Width and depth of the cross pin as made"),

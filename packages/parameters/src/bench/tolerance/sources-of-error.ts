@@ -2,6 +2,7 @@
 import { rowAt } from "../../design/at.ts";
 import type { Design } from "../../table/index.ts";
 import { UNIT_OF } from "../../table/index.ts";
+import type { MeasuredKey } from "../steps.ts";
 import type { Plan } from "./plan.ts";
 
 /** What is off, as made less as planned; mm, angles in degrees. */
@@ -59,6 +60,8 @@ interface ErrorRow {
   /** Step of the work, in the order and by the names of the work. */
   readonly step: string;
   readonly held: keyof Design["hand"];
+  /** Measured value with which the error is known, and how well it is then read. */
+  readonly known?: { readonly by: MeasuredKey; readonly read: keyof Design["hand"] };
   /** Whether this plane can have the error; always, where absent. */
   readonly when?: (plan: Plan) => boolean;
 }
@@ -69,25 +72,82 @@ const isCurved = ({ curve }: Plan) => curve !== undefined;
 
 /** In the order of the work. */
 export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
-  ironThickness: { label: "iron's thickness", step: "iron measured", held: "caliper" },
+  ironThickness: {
+    label: "iron's thickness",
+    step: "iron measured",
+    held: "caliper",
+    known: { by: "ironThickness", read: "caliper" },
+  },
   capIronThickness: {
     label: "cap iron's thickness",
     step: "iron measured",
     held: "caliper",
     when: ({ capIron }) => capIron > 0,
   },
-  bedAngle: { label: "bed angle", step: "bed cut and trued", held: "sawAngle" },
-  rampAngle: { label: "ramp angle", step: "ramp cut", held: "sawAngle" },
+  bedAngle: {
+    label: "bed angle",
+    step: "bed cut and trued",
+    held: "sawAngle",
+    known: { by: "bedAngle", read: "angleReading" },
+  },
+  rampAngle: {
+    label: "ramp angle",
+    step: "ramp cut",
+    held: "sawAngle",
+    known: { by: "rampAngle", read: "angleReading" },
+  },
   rampForm: { label: "ramp's curve", step: "ramp cut", held: "rampForm", when: isCurved },
-  pinHoleAlong: { label: "pin hole along the sole", step: "pin hole", held: "pinHole" },
-  pinHoleUp: { label: "pin hole over the sole", step: "pin hole", held: "pinHole" },
+  pinHoleAlong: {
+    label: "pin hole along the sole",
+    step: "pin hole",
+    held: "pinHole",
+    known: { by: "pinHoleFromToe", read: "caliper" },
+  },
+  pinHoleUp: {
+    label: "pin hole over the sole",
+    step: "pin hole",
+    held: "pinHole",
+    known: { by: "pinHoleHeight", read: "caliper" },
+  },
   pinDepth: { label: "pin's depth", step: "wedge and pin", held: "pinDepth" },
-  wedgeTaper: { label: "wedge's taper", step: "wedge and pin", held: "wedgeTaper" },
-  wedgeThickness: { label: "wedge's thickness", step: "wedge and pin", held: "wedgeThickness" },
-  bedPlace: { label: "bed block's place", step: "glue-up", held: "placement" },
-  frontPlace: { label: "front block's place", step: "glue-up", held: "placement", when: byMarks },
-  edgeHeight: { label: "edge's height at contact", step: "glue-up", held: "edgeHeight", when: byContact },
-  creep: { label: "creep under the clamps", step: "glue-up", held: "creep" },
+  wedgeTaper: {
+    label: "wedge's taper",
+    step: "wedge and pin",
+    held: "wedgeTaper",
+    known: { by: "wedgeAngle", read: "angleReading" },
+  },
+  wedgeThickness: {
+    label: "wedge's thickness",
+    step: "wedge and pin",
+    held: "wedgeThickness",
+    known: { by: "wedgeTip", read: "caliper" },
+  },
+  bedPlace: {
+    label: "bed block's place",
+    step: "glue-up",
+    held: "placement",
+    known: { by: "bedTipX", read: "mouthReading" },
+  },
+  frontPlace: {
+    label: "front block's place",
+    step: "glue-up",
+    held: "placement",
+    known: { by: "rampTipX", read: "mouthReading" },
+    when: byMarks,
+  },
+  edgeHeight: {
+    label: "edge's height at contact",
+    step: "glue-up",
+    held: "edgeHeight",
+    known: { by: "rampTipX", read: "mouthReading" },
+    when: byContact,
+  },
+  creep: {
+    label: "creep under the clamps",
+    step: "glue-up",
+    held: "creep",
+    known: { by: "rampTipX", read: "mouthReading" },
+  },
   soleTaken: { label: "wood planed off the sole", step: "sole trued", held: "planing" },
 };
 
@@ -109,12 +169,18 @@ export interface SourceOfError extends Held {
 }
 
 /** Every error of a plane in the order of the work; one held to ± 0 is left out, for it is none. */
-export function sourcesOfError(plan: Plan): SourceOfError[] {
-  return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(([key, { label, step, held, when }]) => {
-    const tolerance = plan.design.hand[held];
+export function sourcesOfError(plan: Plan, measured: Design["measured"] = plan.design.measured): SourceOfError[] {
+  return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(([key, { label, step, held, when, known }]) => {
+    const tolerance = leftOf(plan.design.hand, held, known && measured[known.by] !== undefined ? known.read : held);
     if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
     const parameter = `hand.${held}`;
     const row = rowAt(parameter);
     return [{ key, label, step, parameter, tolerance, unit: row.kind === "number" ? UNIT_OF[row.quantity] : "" }];
   });
+}
+
+/** How far an error may still be off: as it is held, or as it has been read. */
+function leftOf(hand: Design["hand"], held: keyof Design["hand"], read: keyof Design["hand"]): number {
+  const [made, seen] = [hand[held], hand[read]];
+  return typeof made === "number" && typeof seen === "number" ? Math.min(made, seen) : 0;
 }

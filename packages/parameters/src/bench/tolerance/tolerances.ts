@@ -3,6 +3,7 @@
 import { withValue } from "../../design/at.ts";
 import { elevation } from "../../elevation/elevation.ts";
 import type { Design } from "../../table/index.ts";
+import { planeOf } from "../as-built/as-built.ts";
 import { asMade, type ResultKey } from "./as-made.ts";
 import {
   type Budget,
@@ -71,8 +72,8 @@ export interface ToleranceReport {
  * @param options seed 0 to 2^32 − 1; runs LEAST_RUNS to MOST_RUNS
  */
 export function tolerances(design: Design, { seed = 1, runs = RUNS }: Partial<Trial> = {}): ToleranceReport {
-  const plan = planOf(elevation(design));
-  const sources = sourcesOfError(plan);
+  const plan = planOf(planeOf(design));
+  const sources = sourcesOfError(plan, design.measured);
   const results = resultTolerances(plan, sources);
   const mouth = results.find(({ key }) => key === "mouthOpening") as ResultTolerance;
   const stopShort = Math.min(plan.allowance, mouth.within / plan.mouthGrowth);
@@ -85,7 +86,7 @@ export function tolerances(design: Design, { seed = 1, runs = RUNS }: Partial<Tr
     mouth: {
       target,
       needed: mouth.deciding && needed(mouth, mouth.deciding, target),
-      ...placedOtherwise(plan),
+      ...placedOtherwise(plan, design.measured),
       mouthGrowth: plan.mouthGrowth,
       afterRepeat: repeatBudget(plan),
       stopShort,
@@ -116,11 +117,11 @@ function placingNote({ hand }: Design, { placing }: Plan): string | undefined {
 }
 
 /** The mouth with the front block placed the other way, all else alike. */
-function placedOtherwise(plan: Plan): { placedOtherwise?: number } {
+function placedOtherwise(plan: Plan, measured: Design["measured"]): { placedOtherwise?: number } {
   if (plan.edgeHeight < 0) return {};
   const placing = plan.placing === "contact" ? "marks" : "contact";
   const other = planOf(elevation(withValue(plan.design, "hand.placing", placing)));
-  const mouth = resultTolerances(other, sourcesOfError(other)).find(({ key }) => key === "mouthOpening");
+  const mouth = resultTolerances(other, sourcesOfError(other, measured)).find(({ key }) => key === "mouthOpening");
   return { placedOtherwise: (mouth as ResultTolerance).within };
 }
 
