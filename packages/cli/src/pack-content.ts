@@ -5,7 +5,7 @@ import type { Finding } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
-import { drawingPicture, layoutPictures } from "@lamplane/parameters/pictures";
+import { drawingPicture, layoutPictures, traveller } from "@lamplane/parameters/pictures";
 import { bodyOf, jigOf, partsOf } from "@lamplane/parameters/solids";
 import { VERSION } from "./version.ts";
 
@@ -33,7 +33,7 @@ export async function packContent(design: Design, { plane, findings, only, progr
   const tasks = [
     ...(only.includes("parts") ? partTasks(design, plane) : []),
     ...(only.includes("jigs") ? jigTasks(plane) : []),
-    ...(only.includes("sheets") ? [layoutTask(plane)] : []),
+    ...(only.includes("sheets") ? [layoutTask(plane), travellerTask(design)] : []),
   ];
   for (const [i, { what, make }] of tasks.entries()) {
     progress(i, tasks.length, what);
@@ -80,6 +80,17 @@ const layoutTask = (plane: Elevation): Task => ({
     for (const picture of pictures) files.set(`drawings/layout-${picture.name}.svg`, pictureSvg(picture));
     const { layoutPdf } = await import("@lamplane/export/sheets");
     files.set("layout.pdf", await layoutPdf(pictures, { paper: shop.paper, name, version: VERSION, units }));
+  },
+});
+
+/** The steps to take to the bench, and the plots in them as single drawings. */
+const travellerTask = (design: Design): Task => ({
+  what: "traveller",
+  make: async (files) => {
+    const told = traveller(design);
+    for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
+    const { travellerPdf } = await import("@lamplane/export/sheets");
+    files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version: VERSION }));
   },
 });
 

@@ -1,0 +1,82 @@
+// The core with its two cuts, and how the saw is set for each.
+import type { CoreCut, StockPlan } from "../../../bench/stock/index.ts";
+import { blocksAt } from "../../../elevation/blocks.ts";
+import { line, point, polygon } from "../../../elevation/outline.ts";
+import { placedSegment } from "../../../elevation/place.ts";
+import { cosDeg, sinDeg } from "../../../trig.ts";
+import { box, composed, type Sketch, view, WHOLE } from "../sketch.ts";
+import type { Telling } from "../telling.ts";
+import { KERF, WASTE, WOOD } from "./stack.ts";
+
+export function cutsPicture(t: Telling, { core, marks }: StockPlan) {
+  const views = [
+    view("Core from its right side, toe to the left", WHOLE, (sketch) => {
+      const { blankLength: length } = t.plane.widths;
+      const [ramp, bed] = core.cuts;
+      const h = core.height;
+      const foot = (cut: CoreCut) => point(cut.markAtSole, 0);
+      const head = (cut: CoreCut) => point(cut.markAtTop, h);
+      sketch.area(WOOD, box(0, 0, length, h));
+      sketch.area(WASTE, polygon(foot(ramp), foot(bed), head(bed), head(ramp)));
+      for (const cut of core.cuts) sketch.area(KERF, cut.kerf);
+      sketch.outline("outline", box(0, 0, length, h));
+      for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
+      drawCurve(sketch, t);
+      for (const { at } of marks.marks)
+        for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
+      sketch.wordsIn("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
+      sketch.wordsIn("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
+      sketch.wordsIn("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
+      sketch.level(`ramp ${t.ruled(ramp.markAtSole, "up")}`, point(0, 0), foot(ramp));
+      sketch.level(`bed ${t.ruled(bed.markAtSole, "down")}`, point(0, 0), foot(bed));
+      sketch.level(`blank ${t.ruled(length, "up")}`, point(0, 0), point(length, 0));
+      if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
+      if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+      sketch.upright(t.ruled(h, "up"), point(0, 0), point(0, h), "left");
+      sketch.name("right", [
+        {
+          words: "kerfs in the waste",
+          place: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
+        },
+        {
+          words: `dashes: matching marks`,
+          place: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
+        },
+      ]);
+    }),
+    ...core.cuts.map((cut) =>
+      view(`Saw set for the ${cut.name}, from above`, { width: 84, height: 50 }, (sketch) => drawSaw(sketch, t, cut)),
+    ),
+  ];
+  return composed({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, views);
+}
+
+/** What is shaped off a curved ramp after the straight cut. */
+function drawCurve(sketch: Sketch, { plane }: Telling): void {
+  if (!plane.ramp.curve) return;
+  const shift = point(plane.design.body.trim / 2 - plane.cuts.setInToe, plane.design.sole.allowance);
+  sketch.line(
+    "cut",
+    ...blocksAt(plane, "blank")
+      .rampChain.slice(1)
+      .map((s) => placedSegment(s, { shift })),
+  );
+}
+
+/** Fence, square and the blade's line, as a saw's scale reads them: 0 is square. Drawn at a size of its own. */
+function drawSaw(sketch: Sketch, t: Telling, { saw, name, angle }: CoreCut): void {
+  const k = 1 / sketch.scale; // the saw is no part of the plane: the same size at every scale
+  const at = (x: number, y: number) => point(x * k, y * k);
+  const turn = name === "ramp" ? 90 + saw : 90 - saw;
+  const far = 26;
+  sketch.area(WASTE, box(-34 * k, 0, 34 * k, 3 * k));
+  sketch.line("outline", line(at(-34, 0), at(34, 0)));
+  sketch.line("axis", line(at(0, -4), at(0, far + 2)));
+  sketch.line("strong", line(at(-4 * cosDeg(turn), -4 * sinDeg(turn)), at(far * cosDeg(turn), far * sinDeg(turn))));
+  sketch.angle(t.deg(saw), at(0, 0), Math.min(90, turn), Math.max(90, turn), 18);
+  sketch.words("fence", at(name === "ramp" ? 26 : -26, 5.5), {});
+  sketch.name("right", [
+    { words: `scale reads ${t.deg(saw)} from square`, place: at(far * cosDeg(turn), far * sinDeg(turn)) },
+    { words: `${name} ${t.deg(angle)} to the sole`, place: at(10 * cosDeg(turn), 10 * sinDeg(turn)) },
+  ]);
+}

@@ -1,0 +1,118 @@
+// The plane cut along its middle with every part named: the cover's picture, and the first shaving's with where to tap.
+import { blocksAt } from "../../../elevation/blocks.ts";
+import type { Elevation } from "../../../elevation/elevation.ts";
+import { fromIron } from "../../../elevation/frame.ts";
+import { line, point, pointAlong, polygon } from "../../../elevation/outline.ts";
+import { wedgeThickness } from "../../../elevation/stack.ts";
+import { composed, type Named, type Sketch, view, WHOLE } from "../sketch.ts";
+import type { Telling } from "../telling.ts";
+import { drawBlocks, drawStack } from "./stack.ts";
+
+export function sectionPicture(t: Telling) {
+  const { plane } = t;
+  return composed({ name: "plane-section", title: "The plane cut along its middle, its parts named" }, [
+    view("Cut along the middle, toe to the left", { ...WHOLE, height: 96 }, (sketch) => {
+      drawSection(sketch, plane);
+      sketch.level(t.ruled(t.figure("mouthX")), point(0, 0), plane.points.edge);
+      sketch.level(t.ruled(plane.design.body.length), point(0, 0), point(plane.design.body.length, 0));
+      sketch.upright(t.ruled(plane.design.body.height), point(0, 0), point(0, plane.design.body.height), "left");
+      const { toe, heel } = namedParts(plane);
+      sketch.name("left", toe).name("right", heel);
+    }),
+  ]);
+}
+
+export function drawSection(sketch: Sketch, plane: Elevation): void {
+  drawBlocks(sketch, plane, "trued");
+  drawRecess(sketch, plane);
+  drawStack(sketch, plane);
+}
+
+/** The recess in the bed block with the screw's head in it, cut through. */
+export function drawRecess(sketch: Sketch, { recess, design, frame, bedTopS }: Elevation, top = bedTopS): void {
+  if (!recess) return;
+  const t = design.iron.thickness;
+  const at = (s: number, v: number) => fromIron(frame, s, v);
+  sketch.line(
+    "outline",
+    line(at(recess.low, -t), at(recess.low, -t - recess.depth)),
+    line(at(recess.low, -t - recess.depth), at(top, -t - recess.depth)),
+  );
+  const { diameter, height, fromEdge } = design.capIron.screwHead;
+  const [low, high] = [fromEdge - diameter / 2, fromEdge + diameter / 2];
+  const head = polygon(at(low, -t), at(low, -t - height), at(high, -t - height), at(high, -t));
+  sketch.area(0.32, head).outline("thin", head);
+}
+
+/** What a maker calls each part, toe's side and heel's side. */
+function namedParts(plane: Elevation): { toe: Named[]; heel: Named[] } {
+  const { design, points, frame, pin, recess, widths } = plane;
+  const { front, bed } = blocksAt(plane, "trued");
+  const middle = (outline: typeof front) => {
+    const ends = outline.map((s) => s.from);
+    return point(
+      ends.reduce((sum, p) => sum + p.x, 0) / ends.length,
+      ends.reduce((sum, p) => sum + p.y, 0) / ends.length,
+    );
+  };
+  const low = 0.18 * design.body.height;
+  const rampMiddle = pointAlong(line(points.rampFoot, points.rampTop), 0.5);
+  const rampAt = plane.ramp.curve ? plane.ramp.curve.begin : rampMiddle;
+  const up = 0.8 * plane.bedTopS;
+  const s = Math.max(up, pin.s + design.pin.diameter);
+  const over = (v: number) => fromIron(frame, s, v);
+  const capped = design.capIron.thickness > 0;
+  return {
+    toe: [
+      { words: "cross pin, turns in the cheeks", place: pin.centre },
+      { words: plane.ramp.curve ? "ramp: wear, then curve" : "ramp", place: rampAt },
+      { words: "front block", place: point(middle(front).x, low) },
+      { words: "mouth", place: points.rampFoot },
+    ],
+    heel: [
+      { words: "wedge", place: over(design.capIron.thickness + wedgeThickness(design, s) / 2) },
+      ...(capped ? [{ words: "cap iron", place: over(design.capIron.thickness / 2) }] : []),
+      { words: "iron, bevel down", place: over(-design.iron.thickness / 2) },
+      ...(recess
+        ? [
+            {
+              words: "recess for the screw",
+              place: fromIron(
+                frame,
+                Math.min(plane.bedTopS, design.capIron.screwHead.fromEdge + design.capIron.screwHead.diameter),
+                -design.iron.thickness - 0.6 * recess.depth,
+              ),
+            },
+          ]
+        : []),
+      { words: "bed", place: fromIron(frame, 0.45 * (recess?.low ?? plane.bedTopS), -design.iron.thickness) },
+      { words: `bed block, ${widths.core > 0 ? "between the cheeks" : ""}`, place: point(0.97 * middle(bed).x, low) },
+    ],
+  };
+}
+
+/** The plane set up, with where a tap sends the iron. */
+export function tappingPicture(t: Telling) {
+  const { plane } = t;
+  const { design, frame, points } = plane;
+  return composed({ name: "step-first-shaving", title: "Where to tap the plane, and what each tap does" }, [
+    view("Where to tap", { ...WHOLE, height: 84 }, (sketch) => {
+      drawSection(sketch, plane);
+      const butt = fromIron(frame, design.iron.length, -design.iron.thickness / 2);
+      const length = plane.wedgeLength + design.wedge.tipFromEdge;
+      const wedge = fromIron(frame, length, design.capIron.thickness + wedgeThickness(design, length) / 2);
+      const heel = point(design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
+      sketch.arrow(butt, 180 + frame.bedAngle, 10);
+      sketch.arrow(wedge, 180 + frame.bedAngle, 10);
+      sketch.arrow(heel, 180, 10);
+      sketch.name("right", [
+        { words: "1  on the iron: a deeper cut", place: butt },
+        { words: "3  on the heel: back and loose", place: heel },
+      ]);
+      sketch.name("left", [
+        { words: "2  on the wedge: hold", place: wedge },
+        { words: "shavings leave here", place: pointAlong(line(points.rampTop, points.bedTop), 0.3) },
+      ]);
+    }),
+  ]);
+}
