@@ -32,9 +32,10 @@ export function backGroups(traveller: Traveller, width: number): Group[] {
       blocks: [
         heading("Where the cautions come from", width, 4.6),
         paragraph(defer, width, { size: SMALL }),
-        ...[...new Set(cautions.map(({ source, text }) => `${firstWords(text)}: ${source}.`))].map((text) =>
-          paragraph(text, width, { size: SMALL }),
-        ),
+        ...cautions
+          .filter(({ source }) => source !== "from memory")
+          .map(({ source, text }) => paragraph(`“${firstWords(text)} …”: ${source}.`, width, { size: SMALL })),
+        paragraph("The other cautions: trade practice, from memory.", width, { size: SMALL }),
       ],
     },
   ];

@@ -7,15 +7,16 @@ import { beside, heading, onPage, paragraph, stacked, tickBox, toTick, wrapped }
 
 const APART = 6;
 
-export function stepGroup(step: TravellerStep, number: number, width: number): Group {
-  const { title, task, why, instructions, checks, picture, jigs, done } = step;
+export function stepGroup(step: TravellerStep, number: number, last: boolean, width: number): Group {
+  const { title, task, why, cautions, instructions, checks, picture, jigs, done } = step;
   return {
     blocks: [
       stacked(
         stepHeading(`${number}`, title, width, done),
         paragraph(task, width, { bold: true }),
         ...(why === undefined ? [] : [paragraph(`Why: ${why}`, width)]),
-        numbersAndRest(step, width),
+        ...(cautions.length > 0 ? [cautionsBox(cautions, width)] : []),
+        numbersAndBlanks(step, width),
       ),
       pictureBlock(picture, width),
       stacked(
@@ -23,7 +24,7 @@ export function stepGroup(step: TravellerStep, number: number, width: number): G
         ...(jigs.length > 0 ? [paragraph(`Jigs: ${jigs.join(", ")} (pictured at the end).`, width)] : []),
         toTick(instructions, width, true, done),
       ),
-      stacked(heading("Check before going on", width), toTick(checks, width, false, done)),
+      stacked(heading(last ? "Check" : "Check before going on", width), toTick(checks, width, false, done)),
     ],
     again: paragraph(`${number}  ${title}, continued`, width, { bold: true, size: 4 }, 2),
   };
@@ -36,27 +37,28 @@ function stepHeading(number: string, title: string, width: number, done: boolean
     height: lines.length * size * 1.38 + 3.5,
     draw: (page, { left, top }) =>
       onPage(page, (put) => {
-        put.rule({ left, top }, { left: left + width, top }, "outline");
-        put.text(number, { left, top: top + 1.8 }, { size, bold: true });
+        put.fill({ left, top }, width, lines.length * size * 1.38 + 1.5, 0.12);
+        put.text(number, { left: left + 1.5, top: top + 1.8 }, { size, bold: true });
         put.lines(lines, { left: left + 11, top: top + 1.8 }, { size, bold: true });
-        tickBox(put, { left: left + width - 3.4, top: top + 2.6 }, done);
-        put.text("done", { left: left + width - 5, top: top + 2.6 }, { anchor: "end" });
+        tickBox(put, { left: left + width - 5, top: top + 3 }, done);
+        put.text("done", { left: left + width - 6.5, top: top + 2.3 }, { anchor: "end" });
       }),
   };
 }
 
-/** Numbers on the left; blanks and cautions on the right where there are any. */
-function numbersAndRest({ numbers, blanks, cautions }: TravellerStep, width: number): Block {
+/** Numbers on the left, blanks on the right where there are any. */
+function numbersAndBlanks({ numbers, blanks }: TravellerStep, width: number): Block {
+  if (numbers.length === 0) return { height: 0, draw: () => {} };
+  if (blanks.length === 0) return numbersTable(numbers, Math.min(width, NUMBERS));
   const right = 0.42 * width;
-  const rest = [
-    ...(blanks.length > 0 ? [blanksTable(blanks, right)] : []),
-    ...(cautions.length > 0 ? [cautionsBox(cautions, right)] : []),
-  ];
-  if (numbers.length === 0) return rest.length > 0 ? stacked(...rest) : { height: 0, draw: () => {} };
-  if (rest.length === 0) return numbersTable(numbers, width);
   const left = width - right - APART;
-  return beside({ block: numbersTable(numbers, left), left: 0 }, { block: stacked(...rest), left: left + APART });
+  return beside(
+    { block: numbersTable(numbers, left), left: 0 },
+    { block: blanksTable(blanks, right), left: left + APART },
+  );
 }
+/** Wider than this the eye loses the row between label and value, mm. */
+const NUMBERS = 130;
 
 /** A picture in the middle of its column, true to its scale; one that is too wide is drawn as wide as the column. */
 export function pictureBlock(picture: Picture, width: number): Block {

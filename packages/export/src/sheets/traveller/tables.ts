@@ -66,7 +66,7 @@ export function blanksTable(blanks: readonly Blank[], width: number): Block {
 
 const LINE = 9; // mm for a line to write on with a carpenter's pencil
 
-function blankBlock({ key, label, expected, measured }: Blank, width: number): Block {
+function blankBlock({ key, label, expected, measured, times = 1 }: Blank, width: number): Block {
   const lines = wrapped(label, width);
   const told = linesHeight(lines);
   return {
@@ -77,12 +77,15 @@ function blankBlock({ key, label, expected, measured }: Blank, width: number): B
         const foot = top + told + LINE - 1;
         put.text(`${key} =`, { left, top: foot - 4.2 }, { bold: true, size: SIZE });
         const from = left + textWidth(`${key} =`, SIZE, true) + 2;
-        put.rule({ left: from, top: foot }, { left: left + width - 2, top: foot }, "outline");
+        const each = (left + width - 2 - from + GAP) / times;
+        for (let i = 0; i < times; i++)
+          put.rule({ left: from + i * each, top: foot }, { left: from + (i + 1) * each - GAP, top: foot }, "outline");
         if (measured !== undefined) put.text(measured, { left: from + 1, top: foot - 4.4 }, { bold: true });
         put.text(`expected ${expected}`, { left: from, top: foot + 0.6 }, { size: SMALL });
       }),
   };
 }
+const GAP = 2.5; // mm between two lines to write on
 
 /** Cautions in a box with a heavy left edge. */
 export function cautionsBox(cautions: readonly Caution[], width: number): Block {

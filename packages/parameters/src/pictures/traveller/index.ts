@@ -2,7 +2,7 @@
 import { planeOf, planned } from "../../bench/as-built/as-built.ts";
 import { STRENGTH_CAUTION } from "../../bench/caution.ts";
 import { CAUTIONS, type CautionRow, DEFER } from "../../bench/cautions.ts";
-import { BENCH_FIGURES } from "../../bench/figures.ts";
+import type { BenchFigureKey } from "../../bench/figures.ts";
 import { LEAST_GAP, seasonSeriesOf, seasonsOf } from "../../bench/seasons-of-plane.ts";
 import { STEPS, type Step } from "../../bench/steps.ts";
 import { type StockPlan, stockPlan } from "../../bench/stock/index.ts";
@@ -127,26 +127,30 @@ export function traveller(design: Design): Traveller {
       return { title: plan.title, use: plan.use, against: plan.registersAgainst, ...(picture ? { picture } : {}) };
     }),
     plots: plotsOf(plane, design),
-    strength: (Object.keys(BENCH_FIGURES) as (keyof typeof BENCH_FIGURES)[])
-      .filter(
-        (key) =>
-          (BENCH_FIGURES[key].unit !== "%" && BENCH_FIGURES[key].source.includes("estimates")) || STRENGTHS.has(key),
-      )
-      .flatMap((key) => t.row(key)),
+    strength: STRENGTH_ROWS.flatMap(([key, label]) => t.row(key, label)),
     strengthCaution: STRENGTH_CAUTION,
   };
 }
 
-/** Strength figures told on the sheet beside those of hold. */
-const STRENGTHS: ReadonlySet<string> = new Set([
-  "pinBendingFactor",
-  "pinSag",
-  "tenonShearFactor",
-  "tenonBearingFactor",
-  "cheekBearingFactor",
-  "shearOutFactor",
-  "smallestFactorInCatch",
-]);
+/** What is told of hold and strength, in words that stand alone. */
+const STRENGTH_ROWS: readonly (readonly [BenchFigureKey, string])[] = [
+  ["cuttingForce", "Force on the edge, fine shaving"],
+  ["cuttingForceInCatch", "Force on the edge, a catch"],
+  ["clampWanted", "Clamp on the iron that holds it, fine shaving"],
+  ["clampWantedLeast", "The same where friction is best"],
+  ["clampWantedMost", "The same where friction is worst"],
+  ["clampWantedInCatch", "Clamp on the iron that holds it, a catch"],
+  ["drivingForce", "Push on the wedge that clamps for a fine shaving"],
+  ["lockingMargin", "Angle by which friction holds the wedge"],
+  ["lockingMarginLeast", "The same where friction is worst"],
+  ["pinSag", "Sag of the cross pin, fine shaving"],
+  ["pinBendingFactor", "Cross pin in bending: strength over stress, fine shaving"],
+  ["tenonShearFactor", "Tenons in shear: strength over stress, fine shaving"],
+  ["tenonBearingFactor", "Tenons pressed in their holes: strength over stress, fine shaving"],
+  ["cheekBearingFactor", "Cheeks pressed by the tenons: strength over stress, fine shaving"],
+  ["shearOutFactor", "Cheeks sheared out to the edge: strength over stress, fine shaving"],
+  ["smallestFactorInCatch", "The weakest of these in a catch: strength over stress"],
+];
 
 function keyFigures(t: Telling): NumberRow[] {
   const { design, ramp } = t.plane;

@@ -4,6 +4,7 @@ import {
   boundsOf,
   type Circle,
   circleOutline,
+  facetted,
   line,
   type Point,
   point,
@@ -25,6 +26,8 @@ const COLUMN = 5;
 const LEADING = 4.4;
 /** mm between a drawing and the words that name its parts, so that leaders lean but little. */
 const ASIDE = 7;
+/** Head of a stout arrow, mm. */
+const HEAD = { length: 3.4, half: 1.3 };
 
 type Side = "left" | "right";
 /** Words with the place that they name, in the thing's own frame. */
@@ -75,14 +78,16 @@ export class Sketch {
   }
 
   /** Words at a place, in the middle of it; `up` mm over it on the paper. Left out where they would lie over others. */
-  words(text: string, place: Point, { up = 0, bold = false, turn = 0, size = LETTERING.small as number } = {}): this {
-    const { x, y } = this.at(place);
+  words(text: string, place: Point, { up = 0, right = 0, bold = false } = {}): this {
+    const size = LETTERING.small;
+    const { y } = this.at(place);
+    const x = this.at(place).x + right;
     const at = point(x, y + up - 0.36 * size);
     const half = wordsWidth(text, size, bold) / 2 + 0.8;
     const isFree = this.marks.all.every(
       (mark) => mark.kind !== "text" || !boxesMeet(wordBox(mark.text, mark.at, mark), { at: point(x, y + up), half }),
     );
-    if (isFree) this.marks.label(text, at, { size, bold, turn, anchor: "middle" });
+    if (isFree) this.marks.label(text, at, { size, bold, anchor: "middle" });
     return this;
   }
 
@@ -122,12 +127,14 @@ export class Sketch {
     return this;
   }
 
-  /** An arrow of the paper's own size with its point at a place; `toward` is the direction in which it points. */
-  arrow(place: Point, toward: number, length = 9): this {
-    const tip = this.at(place);
-    const tail = point(tip.x - length * cosDeg(toward), tip.y - length * sinDeg(toward));
-    this.marks.line("strong", line(tail, tip));
-    arrowHead(this.marks, tip, toward);
+  /** A stout arrow of the paper's own size with its point at a place, or `off` mm off it; `toward` is where it points. */
+  arrow(place: Point, toward: number, { length = 9, off = point(0, 0) } = {}): this {
+    const at = this.at(place);
+    const [c, s] = [cosDeg(toward), sinDeg(toward)];
+    const on = (back: number, aside: number) =>
+      point(at.x + off.x - back * c - aside * s, at.y + off.y - back * s + aside * c);
+    this.marks.line("strong", line(on(length, 0), on(HEAD.length / 2, 0)));
+    this.marks.area(1, polygon(on(0, 0), on(HEAD.length, HEAD.half), on(HEAD.length, -HEAD.half)));
     return this;
   }
 
@@ -156,7 +163,8 @@ export class Sketch {
 
 /** Heights at which words stand no nearer to one another than a line, as near to those wanted as that allows. Falling. */
 function spread(wanted: readonly number[], middle: number): number[] {
-  const down = wanted.reduce<number[]>((rows, y) => [...rows, Math.min(y, (rows.at(-1) ?? y + LEADING) - LEADING)], []);
+  const down: number[] = [];
+  for (const y of wanted) down.push(Math.min(y, (down.at(-1) ?? y + LEADING) - LEADING));
   const shift = middle - down.reduce((sum, y) => sum + y, 0) / down.length;
   return down.map((y) => y + shift);
 }
@@ -208,6 +216,46 @@ export function view(name: string, room: Room, draw: (sketch: Sketch) => void): 
   }
   return [];
 }
+
+/** A drawing of something that is no part of the plane, at a size of its own. */
+export function diagram(name: string, draw: (sketch: Sketch) => void): readonly PictureMark[] {
+  const sketch = new Sketch(1);
+  draw(sketch);
+  const { min, max } = marksBounds(sketch.marks.all);
+  sketch.marks.text(name, point(min.x, max.y + 2.6), { size: LETTERING.small, bold: true });
+  return sketch.marks.all;
+}
+
+/** What lies within upright bounds. */
+export interface Window {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** An outline cut off by a window, arcs as chords: what is shown so is near enough to straight. */
+export function within(outline: readonly Segment[], { left, right, low, high }: Window) {
+  const sides: readonly ((p: Point) => number)[] = [
+    (p) => p.x - left,
+    (p) => right - p.x,
+    (p) => p.y - low,
+    (p) => high - p.y,
+  ];
+  const corners = sides.reduce(cutOff, facetted(outline, CHORDS));
+  return polygon(...corners);
+}
+const CHORDS = 0.05; // mm: a tenth of a line's width, drawn true size
+
+/** Sutherland and Hodgman's clipping by one side. */
+const cutOff = (corners: readonly Point[], inside: (p: Point) => number): Point[] =>
+  corners.flatMap((here, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    const [a, b] = [inside(here), inside(next)];
+    const own = a >= 0 ? [here] : [];
+    const share = a / (a - b);
+    return a * b < 0 ? [...own, point(here.x + (next.x - here.x) * share, here.y + (next.y - here.y) * share)] : own;
+  });
 
 const BETWEEN_VIEWS = 8;
 

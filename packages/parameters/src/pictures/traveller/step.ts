@@ -23,6 +23,8 @@ export interface Blank {
   readonly key: MeasuredKey;
   readonly label: string;
   readonly expected: string;
+  /** How often it is read before the step is done, where that is more than once. */
+  readonly times?: number;
   /** What came out, where the design says so. */
   readonly measured?: string;
 }

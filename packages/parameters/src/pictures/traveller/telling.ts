@@ -127,11 +127,21 @@ export const blanksOf = (design: Design, step: Step): Blank[] =>
       {
         key,
         label: bare(rowAt(`measured.${key}`).help),
-        expected: shown(expected),
+        ...(key === "mouthSeen" ? mouthExpected(design, expected) : { expected: shown(expected) }),
         ...(measured === undefined ? {} : { measured: shown(measured) }),
       },
     ];
   });
+
+/** Readings of the mouth that there is room for: set, read, repeat. */
+const READINGS = 4;
+
+/** The mouth is read again after every few shavings, from closed to the one wanted. */
+function mouthExpected(design: Design, expected: number): Pick<Blank, "expected" | "times"> {
+  const wanted = fineText(planeAt(design, "mouth").design.mouth.opening, design.units);
+  const now = expected <= 0 ? "closed at first" : `${fineText(expected, design.units)} at first`;
+  return { expected: `${now}, ${wanted} at last`, times: READINGS };
+}
 
 /** Measured with caliper, rule or bevel: to 0.01 mm or the rule's division with what is left over. */
 function measuredText({ units, shop }: Design, key: MeasuredKey, value: number): string {

@@ -86,7 +86,6 @@ export function glueContent({ t, plan }: Known): Content {
   const { plane } = t;
   const over = plane.design.body.trim / 2;
   return {
-    task: "Take the iron out, wax throat and pin, and glue both blocks between the cheeks at their marked places.",
     numbers: [
       ...t.row("bedTipX", "Bed's tip from the finished toe's line, on the blank's sole"),
       ...t.row("rampTipX", "Ramp's tip from the finished toe's line, on the blank's sole"),

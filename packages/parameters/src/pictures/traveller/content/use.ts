@@ -11,7 +11,7 @@ import { tappingPicture } from "../draw/section.ts";
 import { shapingPicture } from "../draw/shaping.ts";
 import { mouthPicture, solePicture } from "../draw/sole.ts";
 import type { NumberRow } from "../step.ts";
-import type { Telling } from "../telling.ts";
+import { isDone, type Telling } from "../telling.ts";
 import { type Content, type Known, said } from "./content.ts";
 
 export function soleContent({ t, report }: Known): Content {
@@ -50,12 +50,12 @@ export function mouthContent({ t }: Known): Content {
       ...t.row("mouthOpening", "Mouth wanted"),
       ...t.row("mouthGrowth", "It opens, for each mm off the sole, by mm"),
       { label: `One shaving of ${t.fine(SHAVING)} opens it by`, value: t.fine(SHAVING * growth) },
-      ...t.row("soleToTake", "Wood under the planned sole"),
+      ...(isDone(t.design, "sole") ? t.row("soleToTake", "Wood left under the planned sole") : []),
     ],
     instructions: [
       "Set: with the wedge tight, tap the iron until its edge is just felt in the plane of the sole, then a hair back.",
       "Read: try feeler leaves between the edge and the ramp, at both sides and in the middle; the leaf that just goes in is the mouth seen.",
-      `Take off: (wanted − seen) / ${trimmed(growth, 2)}, with the edge drawn back; \`lamplane mouth FILE --seen …\` says it in shavings.`,
+      `Take off: (wanted − seen) / ${trimmed(growth, 2)}, with the edge drawn back; “lamplane mouth FILE --seen …” says it in shavings.`,
       "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
     ],
     checks: [
@@ -70,7 +70,6 @@ export function mouthContent({ t }: Known): Content {
 export function shapingContent({ t }: Known): Content {
   const { top, design } = t.plane;
   return {
-    task: "Trim the ends, shape the top, ease the edges.",
     numbers: [
       t.length("Finished length", design.body.length),
       ...t.row("bodyHeight"),

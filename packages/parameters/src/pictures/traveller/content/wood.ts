@@ -34,7 +34,7 @@ export function stockContent({ t, plan }: Known): Content {
     ),
     checks: [
       "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
-      `Width to spare: ${t.mm(rip.needed, "up")} or more.`,
+      `The billet is at least ${t.mm(rip.needed, "up")} wide, ${t.mm(needed.height, "up")} high and ${t.mm(needed.length, "up")} long.`,
       "The sole's side and the toe's end are written on the wood.",
     ],
     cautions: ["dust"],

@@ -3,11 +3,11 @@ import { layings } from "../../../bench/survey/index.ts";
 import { blocksAt } from "../../../elevation/blocks.ts";
 import type { Elevation } from "../../../elevation/elevation.ts";
 import { fromIron, toIron } from "../../../elevation/frame.ts";
-import { line, point } from "../../../elevation/outline.ts";
+import { line, point, pointAlong } from "../../../elevation/outline.ts";
 import { placedSegment } from "../../../elevation/place.ts";
 import { recessEdge } from "../../../elevation/recess.ts";
 import { cotDeg } from "../../../trig.ts";
-import { box, composed, HALF, type Sketch, view } from "../sketch.ts";
+import { box, composed, HALF, type Sketch, view, within } from "../sketch.ts";
 import type { Telling } from "../telling.ts";
 import { drawRecess } from "./section.ts";
 import { WOOD } from "./stack.ts";
@@ -24,23 +24,21 @@ export function bedPicture(t: Telling) {
   const { low, high } = bedEnds(plane);
   const half = plane.widths.core / 2;
   return composed({ name: "step-bed", title: "The bed with the places where a straightedge is laid" }, [
-    view("Bed, seen square to it, tip below", { ...HALF, height: 74 }, (sketch) => {
+    view("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
       sketch.area(WOOD, box(-half, low, half, high)).outline("outline", box(-half, low, half, high));
       // The survey counts across from the left as the maker stands behind the heel: here, facing the bed, from the right.
       const at = (along: number, across: number) => point(half - across, low + along);
       const lays = layings(plane).map(({ from, to }) => line(at(from.along, from.across), at(to.along, to.across)));
       for (const lay of lays) sketch.line("cut", lay);
       lays.forEach((lay, i) => {
-        sketch.words(`${i + 1}`, i < 3 ? lay.to : lay.from, { bold: true });
+        const beside = i < 3 ? { up: 3 } : i < 6 ? { right: 3 } : {};
+        const place = i < 3 ? lay.to : i < 6 ? lay.from : pointAlong(lay, 0.25);
+        sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
       const heel = plane.design.iron.thickness * cotDeg(plane.design.iron.bevel);
       sketch.level(t.ruled(2 * half, "up"), point(-half, low), point(half, low));
-      sketch.name("left", [{ words: "iron bears from here up", place: point(-half, heel) }]);
-      sketch.name("right", [
-        { words: "1 to 3: up the bed", place: lays[1]!.to },
-        { words: "4 to 6: across it", place: lays[4]!.from },
-        { words: "7 and 8: corner to corner", place: lays[6]!.from },
-      ]);
+      sketch.line("mark", line(point(-half, heel), point(half, heel)));
+      sketch.name("left", [{ words: "iron bears above", place: point(-half, heel) }]);
     }),
     view("Bed block, the bed level", { ...HALF, width: 88 }, (sketch) => {
       const turned = blocksAt(plane, "blank").bed.map((s) => placedSegment(s, { turn: -plane.frame.bedAngle }));
@@ -58,7 +56,7 @@ export function recessPicture(t: Telling) {
   const { low, high } = bedEnds(plane);
   const half = plane.widths.core / 2;
   return composed({ name: "step-recess", title: "The recess, seen square to the bed and cut along the middle" }, [
-    view("Bed, seen square to it, tip below", { ...HALF, height: 74 }, (sketch) => {
+    view("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
       sketch.area(WOOD, box(-half, low, half, high)).outline("outline", box(-half, low, half, high));
       sketch.line("axis", line(point(0, low), point(0, high)));
       const soleS = design.iron.thickness * cotDeg(plane.frame.bedAngle);
@@ -82,8 +80,11 @@ function drawRecessSection(sketch: Sketch, t: Telling): void {
   const { plane } = t;
   const { recess, design, frame } = plane;
   const { high } = bedEnds(plane);
-  const { bed } = blocksAt(plane, "blank");
-  sketch.area(WOOD, bed).outline("outline", bed);
+  const { bed, bedChain } = blocksAt(plane, "blank");
+  const [tip, top] = [bedChain[0]!.from, bedChain.at(-1)!.to];
+  const room = { left: tip.x - 1, right: top.x + 4 * recess!.depth, low: tip.y, high: top.y };
+  const seen = within(bed, room);
+  sketch.area(WOOD, seen).outline("outline", seen);
   drawRecess(sketch, plane, high - recess!.depth * cotDeg(frame.bedAngle));
   const thick = -design.iron.thickness;
   const floor = fromIron(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);

@@ -31,10 +31,10 @@ export function stockPicture(t: Telling, plan: StockPlan) {
       sketch.area(WOOD, box(0, 0, l, h));
       for (const grain of parallels(l, h, -GRAIN_DRAWN, 11)) sketch.line("thin", grain);
       sketch.outline("outline", box(0, 0, l, h));
+      sketch.arrow(point(0.94 * l, 0), 0, { length: 16, off: point(0, -3) });
+      sketch.words("plane the sole this way", point(0.3 * l, 0), { up: -3 });
       sketch.level(t.ruled(l, "up"), point(0, 0), point(l, 0));
       sketch.name("right", [{ words: "heel", place: point(l, 0.5 * h) }]);
-      sketch.arrow(point(0.75 * l, 0), 0, 14);
-      sketch.words("plane the sole this way", point(0.36 * l, 0), { up: 3 });
     }),
   ]);
 }
@@ -59,29 +59,38 @@ function parallels(w: number, h: number, angle: number, count = RINGS) {
 export function ripPicture(t: Telling, plan: StockPlan) {
   return composed(
     { name: "step-core", title: "The billet's end with its two saw lines, and the glued pieces' widths" },
-    [view("Billet's toe end, from the reference face on the left", WHOLE, (sketch) => drawRips(sketch, t, plan))],
+    [
+      view("Billet's toe end as it comes, before its reference face is jointed", { ...WHOLE, height: 84 }, (sketch) =>
+        drawRips(sketch, t, plan),
+      ),
+    ],
   );
 }
 
 function drawRips(sketch: Sketch, t: Telling, { rip, billet }: StockPlan): void {
   const h = billet.needed.height;
   const end = rip.strips.at(-1)!.at.to;
+  const cuts = rip.sawLines.slice(0, 2);
   sketch.area(WOOD, box(0, 0, end, h));
-  for (const { kerf } of rip.sawLines.slice(0, 2)) sketch.area(KERF, box(kerf.from, 0, kerf.to, h));
+  for (const { kerf } of cuts) sketch.area(KERF, box(kerf.from, 0, kerf.to, h));
   for (const { keeps } of rip.strips) sketch.outline("hidden", box(keeps.from, 0, keeps.to, h));
   sketch.outline("outline", box(0, 0, end, h));
-  for (const { kerf } of rip.sawLines.slice(0, 2))
+  for (const { kerf } of cuts)
     for (const x of [kerf.from, kerf.to]) sketch.line("outline", line(point(x, 0), point(x, h)));
-  for (const { piece, at } of rip.strips) sketch.wordsIn(piece, point((at.from + at.to) / 2, 0.5 * h), at.to - at.from);
-  rip.sawLines.slice(0, 2).forEach(({ kerf }, i) => {
-    sketch.level(`${i + 1}: ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
+  const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
+  sketch.wordsIn("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
+  cuts.forEach(({ kerf }, i) => {
+    sketch.level(`cut ${i + 1} ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
   });
   sketch.level(`needed ${t.ruled(end, "up")}`, point(0, 0), point(end, 0));
-  for (const { rough, at } of rip.strips)
-    sketch.level(`rough ${t.ruled(rough, "up")}`, point(at.from, h), point(at.to, h), "above");
-  sketch.name("left", [{ words: "reference face", place: point(0, 0.7 * h) }]);
+  sketch.upright(t.ruled(h, "up"), point(end, 0), point(end, h), "right");
+  sketch.name("left", [
+    { words: "left cheek", place: point(left, 0.8 * h) },
+    { words: "reference face", place: point(0, 0.3 * h) },
+  ]);
   sketch.name("right", [
-    { words: `kerf ${t.mm(t.design.shop.kerf)}`, place: point(rip.sawLines[1]!.kerf.to, 0.75 * h) },
-    { words: "dashed: what is left when milled", place: point(rip.strips[2]!.keeps.to, 0.35 * h) },
+    { words: "right cheek", place: point(right, 0.85 * h) },
+    { words: `kerf ${t.mm(t.design.shop.kerf)}`, place: point((cuts[1]!.kerf.from + cuts[1]!.kerf.to) / 2, 0.6 * h) },
+    { words: "dashed: what is left when milled", place: point(rip.strips[2]!.keeps.to, 0.3 * h) },
   ]);
 }

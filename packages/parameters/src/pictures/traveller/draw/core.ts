@@ -4,7 +4,7 @@ import { blocksAt } from "../../../elevation/blocks.ts";
 import { line, point, polygon } from "../../../elevation/outline.ts";
 import { placedSegment } from "../../../elevation/place.ts";
 import { cosDeg, sinDeg } from "../../../trig.ts";
-import { box, composed, type Sketch, view, WHOLE } from "../sketch.ts";
+import { box, composed, diagram, type Sketch, view, WHOLE } from "../sketch.ts";
 import type { Telling } from "../telling.ts";
 import { KERF, WASTE, WOOD } from "./stack.ts";
 
@@ -44,9 +44,7 @@ export function cutsPicture(t: Telling, { core, marks }: StockPlan) {
         },
       ]);
     }),
-    ...core.cuts.map((cut) =>
-      view(`Saw set for the ${cut.name}, from above`, { width: 84, height: 50 }, (sketch) => drawSaw(sketch, t, cut)),
-    ),
+    ...core.cuts.map((cut) => diagram(`Saw set for the ${cut.name}, from above`, (sketch) => drawSaw(sketch, t, cut))),
   ];
   return composed({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, views);
 }
@@ -63,20 +61,15 @@ function drawCurve(sketch: Sketch, { plane }: Telling): void {
   );
 }
 
-/** Fence, square and the blade's line, as a saw's scale reads them: 0 is square. Drawn at a size of its own. */
+/** Fence, square and the blade's line, as a saw's scale reads them: 0 is square. */
 function drawSaw(sketch: Sketch, t: Telling, { saw, name, angle }: CoreCut): void {
-  const k = 1 / sketch.scale; // the saw is no part of the plane: the same size at every scale
-  const at = (x: number, y: number) => point(x * k, y * k);
   const turn = name === "ramp" ? 90 + saw : 90 - saw;
-  const far = 26;
-  sketch.area(WASTE, box(-34 * k, 0, 34 * k, 3 * k));
-  sketch.line("outline", line(at(-34, 0), at(34, 0)));
-  sketch.line("axis", line(at(0, -4), at(0, far + 2)));
-  sketch.line("strong", line(at(-4 * cosDeg(turn), -4 * sinDeg(turn)), at(far * cosDeg(turn), far * sinDeg(turn))));
-  sketch.angle(t.deg(saw), at(0, 0), Math.min(90, turn), Math.max(90, turn), 18);
-  sketch.words("fence", at(name === "ramp" ? 26 : -26, 5.5), {});
-  sketch.name("right", [
-    { words: `scale reads ${t.deg(saw)} from square`, place: at(far * cosDeg(turn), far * sinDeg(turn)) },
-    { words: `${name} ${t.deg(angle)} to the sole`, place: at(10 * cosDeg(turn), 10 * sinDeg(turn)) },
-  ]);
+  const on = (by: number) => point(by * cosDeg(turn), by * sinDeg(turn));
+  sketch.area(WASTE, box(-36, -3, 36, 0)).line("outline", line(point(-36, 0), point(36, 0)));
+  sketch.line("axis", line(point(0, -6), point(0, 27)));
+  sketch.line("strong", line(on(-6), on(26)));
+  sketch.angle(t.deg(saw), point(0, 0), Math.min(90, turn), Math.max(90, turn), 17);
+  sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 11);
+  sketch.words("fence", point(name === "ramp" ? 24 : -24, 3), {});
+  sketch.words("square", point(0, 29.5), {});
 }

@@ -4,11 +4,11 @@ import type { StockPlan } from "../../../bench/stock/index.ts";
 import { blocksAt, pegHoles, stockAt } from "../../../elevation/blocks.ts";
 import type { Elevation } from "../../../elevation/elevation.ts";
 import { fromIron } from "../../../elevation/frame.ts";
-import { line, type Outline, point, polygon } from "../../../elevation/outline.ts";
+import { line, type Outline, point } from "../../../elevation/outline.ts";
 import { pinLengths } from "../../../elevation/pin-section.ts";
 import { placedOutline } from "../../../elevation/place.ts";
 import { sinDeg } from "../../../trig.ts";
-import { box, composed, type Sketch, view, WHOLE } from "../sketch.ts";
+import { box, composed, type Sketch, view, WHOLE, type Window, within } from "../sketch.ts";
 import type { Telling } from "../telling.ts";
 import { cheekOutline, drawBlocks, STEEL, WASTE, WOOD } from "./stack.ts";
 
@@ -19,7 +19,7 @@ export function dryFitPicture(t: Telling) {
   const { plane } = t;
   return composed({ name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" }, [
     view("From the side, the near cheek left off", WHOLE, (sketch) => {
-      drawAssembled(sketch, plane);
+      drawAssembled(sketch, plane, edgeUp(t));
       const { toe, heel, sole, blockToe, blockHeel } = stockAt(plane, "blank");
       if (plane.cuts.setInToe > 0) sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
       sketch.level(`bed's tip ${t.ruled(plane.points.bedTip.x - toe)}`, point(toe, sole), plane.points.bedTip);
@@ -60,12 +60,12 @@ function edgeUp({ plane, figure }: Telling): number {
   return over / sinDeg(plane.frame.bedAngle);
 }
 
-function drawAssembled(sketch: Sketch, plane: Elevation): void {
+function drawAssembled(sketch: Sketch, plane: Elevation, up: number): void {
   const cheek = cheekOutline(plane, "blank");
   sketch.outline("hidden", cheek);
   drawBlocks(sketch, plane, "blank");
   for (const peg of pegHoles(plane)) sketch.circle("outline", peg);
-  const iron = shifted(plane.iron, plane, 0);
+  const iron = shifted(plane.iron, plane, up);
   sketch.area(STEEL, iron).outline("thin", iron);
   sketch.circle("outline", plane.pinHole);
 }
@@ -74,13 +74,6 @@ const shifted = (outline: Outline, plane: Elevation, up: number): Outline => {
   const [from, to] = [fromIron(plane.frame, 0, 0), fromIron(plane.frame, up, 0)];
   return placedOutline(outline, { shift: point(to.x - from.x, to.y - from.y) });
 };
-
-interface Window {
-  readonly left: number;
-  readonly right: number;
-  readonly low: number;
-  readonly high: number;
-}
 
 /** A view of what lies near the mouth, cut off by a window round it. */
 export function closeUp(t: Telling, name: string, draw: (sketch: Sketch, room: Window) => void) {
@@ -106,30 +99,6 @@ export function drawNear(
   for (const outline of seen) sketch.area(WOOD, outline).outline("outline", outline);
   const steel = within(iron, room);
   sketch.area(STEEL, steel).outline("thin", steel);
-}
-
-/** An outline cut off by a window, arcs as chords: a close-up shows none of their bend. */
-function within(outline: Outline, { left, right, low, high }: Window): Outline {
-  const sides: readonly ((p: { x: number; y: number }) => number)[] = [
-    (p) => p.x - left,
-    (p) => right - p.x,
-    (p) => p.y - low,
-    (p) => high - p.y,
-  ];
-  const corners = sides.reduce(
-    (kept, inside) =>
-      kept.flatMap((here, i) => {
-        const next = kept[(i + 1) % kept.length]!;
-        const [a, b] = [inside(here), inside(next)];
-        const own = a >= 0 ? [here] : [];
-        const share = a / (a - b);
-        return a * b < 0
-          ? [...own, point(here.x + (next.x - here.x) * share, here.y + (next.y - here.y) * share)]
-          : own;
-      }),
-    outline.map((s) => s.from),
-  );
-  return polygon(...corners);
 }
 
 export function gluePicture(t: Telling, { marks }: StockPlan) {
@@ -162,8 +131,8 @@ export function gluePicture(t: Telling, { marks }: StockPlan) {
             sketch.line("mark", line(point(by + from, z), point(by + from, w)));
         }
       for (const at of clampPlaces(toe, heel, rampTop, bedTop)) {
-        sketch.arrow(point(at, half), -90, 8);
-        sketch.arrow(point(at, -half), 90, 8);
+        sketch.arrow(point(at, half), -90, { length: 8 });
+        sketch.arrow(point(at, -half), 90, { length: 8 });
       }
       sketch.name("right", [
         { words: "grey: no glue, wax", place: point(0.5 * (rampTop + bedTop), half - cheek / 2) },

@@ -2,13 +2,13 @@
 import { blocksAt, cheekShape } from "../../../elevation/blocks.ts";
 import type { Elevation } from "../../../elevation/elevation.ts";
 import { toIron } from "../../../elevation/frame.ts";
-import { facetted, line, type Outline, type Point, point, polygon } from "../../../elevation/outline.ts";
+import { circleOutline, facetted, line, type Outline, type Point, point, polygon } from "../../../elevation/outline.ts";
 import { placedSegment } from "../../../elevation/place.ts";
 import { recessEdge } from "../../../elevation/recess.ts";
-import { type JigPlan, type Place3, type Standing, stood } from "../../../jigs/jig.ts";
+import { type JigPlan, type Place3, stood } from "../../../jigs/jig.ts";
 import { cosDeg, sinDeg } from "../../../trig.ts";
 import type { Picture } from "../../picture.ts";
-import { box, composed, type Sketch, view } from "../sketch.ts";
+import { box, composed, view } from "../sketch.ts";
 import { WOOD } from "./stack.ts";
 
 const PLASTIC = 0.22;
@@ -17,7 +17,7 @@ const PLASTIC = 0.22;
 interface Looking {
   readonly across: Place3;
   readonly up: Place3;
-  readonly wood: (sketch: Sketch, plane: Elevation) => void;
+  readonly wood: readonly Outline[];
 }
 
 /** The fit test is tried on a drill's shank, not on the plane: it has no picture in use. */
@@ -25,64 +25,64 @@ export const jigPicture = (plane: Elevation, plan: JigPlan): Picture | undefined
   plan.name === "fit-test" ? undefined : drawn(plane, plan);
 
 function drawn(plane: Elevation, plan: JigPlan): Picture {
-  const looking = plan.name === "recess-template" ? ontoBed(plane) : fromSide(plan);
+  const { across, up, wood } = plan.name === "recess-template" ? ontoBed(plane) : fromSide(plane, plan);
   return composed({ name: `jig-${plan.name}`, title: `${plan.title}, where it is used` }, [
-    view(plan.name.replaceAll("-", " "), { width: 92, height: 76, most: 1 }, (sketch) => {
-      looking.wood(sketch, plane);
+    view(plan.name.replaceAll("-", " "), { width: 92, height: 70, most: 1 }, (sketch) => {
+      for (const piece of wood) sketch.area(WOOD, piece);
       for (const { boundary, holes, standing } of plan.bodies) {
-        const seen = (outline: Outline) => polygon(...facetted(outline, 0.05).map((p) => onPage(p, standing, looking)));
+        const seen = (outline: Outline) =>
+          polygon(...facetted(outline, CHORDS).map((p) => onPage(stood(standing, [p.x, p.y, 0]), { across, up })));
         const outlines = [boundary, ...holes.map((hole) => hole.outline)].map(seen);
         sketch.area(PLASTIC, ...outlines);
         for (const outline of outlines) sketch.outline("outline", outline);
       }
+      for (const piece of wood) sketch.outline("hidden", piece);
     }),
   ]);
 }
 
+/** How far a chord may lie off a rounded corner, mm: less than a line is wide. */
+const CHORDS = 0.05;
+
 const dot = (a: Place3, b: Place3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const onPage = (place: Place3, { across, up }: Pick<Looking, "across" | "up">): Point =>
+  point(dot(place, across), dot(place, up));
 
-function onPage(p: Point, standing: Standing, { across, up }: Looking): Point {
-  const place = stood(standing, [p.x, p.y, 0]);
-  return point(dot(place, across), dot(place, up));
-}
-
-/** The plane from its left, toe to the left; which pieces are there depends on the step. */
-function fromSide({ name }: JigPlan): Looking {
-  const wood = (sketch: Sketch, plane: Elevation) => {
-    const { front, bed } = blocksAt(plane, "blank");
-    const pieces: Record<string, readonly Outline[]> = {
-      "bed-gauge": [bed],
-      "ramp-gauge": [front],
-      "bed-cradle": [bed],
-      "wedge-sled": [plane.wedge],
-      "throat-spacer": [front, bed],
-      "pin-guide": [cheekShape(plane, "blank").boundary],
-    };
-    for (const piece of pieces[name] ?? []) sketch.area(WOOD, piece).outline("hidden", piece);
-    if (name === "throat-spacer") sketch.outline("outline", plane.pinSection);
-    if (name === "pin-guide") sketch.circle("outline", plane.pinHole).cross(plane.pinHole);
+/** Square to the jig's plate, as it is held: a cradle and a sled as they stand on bench and saw, all else as the plane lies. */
+function fromSide(plane: Elevation, { name, bodies }: JigPlan): Looking {
+  const asHeld = name === "bed-cradle" || name === "wedge-sled";
+  const { standing } = bodies[0]!;
+  const looking = asHeld
+    ? { across: standing.x, up: standing.y }
+    : { across: [1, 0, 0] as const, up: [0, 1, 0] as const };
+  const { front, bed } = blocksAt(plane, "blank");
+  const pieces: Readonly<Record<string, readonly Outline[]>> = {
+    "bed-gauge": [bed],
+    "ramp-gauge": [front],
+    "bed-cradle": [bed],
+    "wedge-sled": [plane.wedge],
+    "throat-spacer": [front, bed, plane.pinSection],
+    "pin-guide": [cheekShape(plane, "blank").boundary, circleOutline(plane.pinHole)],
   };
-  return { across: [1, 0, 0], up: [0, 1, 0], wood };
+  const seen = (outline: Outline) =>
+    polygon(...facetted(outline, CHORDS).map(({ x, y }) => onPage([x, y, 0], looking)));
+  return { ...looking, wood: (pieces[name] ?? []).map(seen) };
 }
 
 /** Square to the bed, its tip below; the maker's left is on the right. */
 function ontoBed(plane: Elevation): Looking {
-  const [c, s] = [cosDeg(plane.frame.bedAngle), sinDeg(plane.frame.bedAngle)];
-  const away = -plane.frame.mouthX * c; // so that heights count up the iron from the edge
-  const up: Place3 = [c, s, 0];
-  const wood = (sketch: Sketch) => {
-    const { x, y } = plane.points.bedTip;
-    const low = toIron(plane.frame, point(x, y)).s - away;
-    const high = toIron(plane.frame, blocksAt(plane, "blank").bedChain.at(-1)!.to).s - away;
-    const half = plane.widths.core / 2;
-    sketch.area(WOOD, box(-half, low, half, high)).outline("hidden", box(-half, low, half, high));
-    if (plane.recess) {
-      const edge = recessEdge(plane.recess, high + away).map((seg) =>
-        placedSegment(seg, { turn: 90, mirrored: true, shift: point(0, -away) }),
-      );
-      sketch.line("cut", ...edge);
-    }
-    sketch.line("axis", line(point(0, low - 3), point(0, high + 3)));
-  };
+  const up: Place3 = [cosDeg(plane.frame.bedAngle), sinDeg(plane.frame.bedAngle), 0];
+  const { mouthX } = plane.frame;
+  const rise = mouthX * up[0]; // heights on the page count from here up the iron
+  const low = toIron(plane.frame, plane.points.bedTip).s;
+  const high = toIron(plane.frame, blocksAt(plane, "blank").bedChain.at(-1)!.to).s;
+  const half = plane.widths.core / 2;
+  const wood: Outline[] = [box(-half, low + rise, half, high + rise)];
+  if (plane.recess) {
+    const edge = recessEdge(plane.recess, high).map((s) =>
+      placedSegment(s, { turn: 90, mirrored: true, shift: point(0, rise) }),
+    );
+    wood.push([...edge, line(edge.at(-1)!.to, edge[0]!.from)]);
+  }
   return { across: [0, 0, 1], up, wood };
 }

@@ -6,7 +6,7 @@ import { line, point, pointAlong, polygon } from "../../../elevation/outline.ts"
 import { wedgeThickness } from "../../../elevation/stack.ts";
 import { composed, type Named, type Sketch, view, WHOLE } from "../sketch.ts";
 import type { Telling } from "../telling.ts";
-import { drawBlocks, drawStack } from "./stack.ts";
+import { CAP_ENDS_BELOW, drawBlocks, drawStack } from "./stack.ts";
 
 export function sectionPicture(t: Telling) {
   const { plane } = t;
@@ -46,7 +46,7 @@ export function drawRecess(sketch: Sketch, { recess, design, frame, bedTopS }: E
 
 /** What a maker calls each part, toe's side and heel's side. */
 function namedParts(plane: Elevation): { toe: Named[]; heel: Named[] } {
-  const { design, points, frame, pin, recess, widths } = plane;
+  const { design, points, frame, pin, recess } = plane;
   const { front, bed } = blocksAt(plane, "trued");
   const middle = (outline: typeof front) => {
     const ends = outline.map((s) => s.from);
@@ -58,9 +58,9 @@ function namedParts(plane: Elevation): { toe: Named[]; heel: Named[] } {
   const low = 0.18 * design.body.height;
   const rampMiddle = pointAlong(line(points.rampFoot, points.rampTop), 0.5);
   const rampAt = plane.ramp.curve ? plane.ramp.curve.begin : rampMiddle;
-  const up = 0.8 * plane.bedTopS;
-  const s = Math.max(up, pin.s + design.pin.diameter);
-  const over = (v: number) => fromIron(frame, s, v);
+  const { length } = design.iron;
+  const butt = design.wedge.tipFromEdge + plane.wedgeLength - 4;
+  const cap = Math.max(length - CAP_ENDS_BELOW - 3, 0);
   const capped = design.capIron.thickness > 0;
   return {
     toe: [
@@ -70,9 +70,9 @@ function namedParts(plane: Elevation): { toe: Named[]; heel: Named[] } {
       { words: "mouth", place: points.rampFoot },
     ],
     heel: [
-      { words: "wedge", place: over(design.capIron.thickness + wedgeThickness(design, s) / 2) },
-      ...(capped ? [{ words: "cap iron", place: over(design.capIron.thickness / 2) }] : []),
-      { words: "iron, bevel down", place: over(-design.iron.thickness / 2) },
+      { words: "wedge", place: fromIron(frame, butt, design.capIron.thickness + wedgeThickness(design, butt) / 2) },
+      ...(capped ? [{ words: "cap iron", place: fromIron(frame, cap, design.capIron.thickness / 2) }] : []),
+      { words: "iron, bevel down", place: fromIron(frame, length - 3, -design.iron.thickness / 2) },
       ...(recess
         ? [
             {
@@ -86,7 +86,7 @@ function namedParts(plane: Elevation): { toe: Named[]; heel: Named[] } {
           ]
         : []),
       { words: "bed", place: fromIron(frame, 0.45 * (recess?.low ?? plane.bedTopS), -design.iron.thickness) },
-      { words: `bed block, ${widths.core > 0 ? "between the cheeks" : ""}`, place: point(0.97 * middle(bed).x, low) },
+      { words: "bed block, between the cheeks", place: point(0.97 * middle(bed).x, low) },
     ],
   };
 }
@@ -102,9 +102,9 @@ export function tappingPicture(t: Telling) {
       const length = plane.wedgeLength + design.wedge.tipFromEdge;
       const wedge = fromIron(frame, length, design.capIron.thickness + wedgeThickness(design, length) / 2);
       const heel = point(design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
-      sketch.arrow(butt, 180 + frame.bedAngle, 10);
-      sketch.arrow(wedge, 180 + frame.bedAngle, 10);
-      sketch.arrow(heel, 180, 10);
+      sketch.arrow(butt, 180 + frame.bedAngle);
+      sketch.arrow(wedge, 180 + frame.bedAngle);
+      sketch.arrow(heel, 180);
       sketch.name("right", [
         { words: "1  on the iron: a deeper cut", place: butt },
         { words: "3  on the heel: back and loose", place: heel },

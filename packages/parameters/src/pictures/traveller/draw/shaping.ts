@@ -16,6 +16,8 @@ export function shapingPicture(t: Telling) {
       sketch.area(WASTE, blank).outline("hidden", blank);
       sketch.area(0, finished).area(WOOD, finished).outline("outline", finished);
       sketch.circle("outline", plane.pinHole).cross(plane.pinHole);
+      sketch.line("mark", line(point(plane.points.edge.x, 0), point(plane.points.edge.x, 0.1 * height)));
+      sketch.level(`mouth ${t.ruled(plane.points.edge.x)}`, point(0, 0), plane.points.edge);
       sketch.level(t.ruled(length), point(0, 0), point(length, 0));
       if (toe < 0) sketch.level(t.ruled(heel - length), point(length, 0), point(heel, 0));
       const { crownX, toeHeight, heelHeight } = plane.top;
@@ -30,7 +32,6 @@ export function shapingPicture(t: Telling) {
           "above",
         );
       }
-      sketch.name("right", [{ words: "mouth", place: plane.points.edge }]);
     }),
   ]);
 }

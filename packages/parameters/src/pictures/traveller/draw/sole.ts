@@ -6,17 +6,18 @@ import { sinDeg } from "../../../trig.ts";
 import { box, composed, view, WHOLE } from "../sketch.ts";
 import type { Telling } from "../telling.ts";
 import { closeUp, drawNear } from "./glue.ts";
-import { drawBlocks, drawStack, WASTE } from "./stack.ts";
+import { cheekOutline, drawBlocks, drawStack, WASTE } from "./stack.ts";
 
 /** mm that the edge is drawn back up the bed while the sole is worked. */
 const DRAWN_BACK = 6;
 
 export function solePicture(t: Telling, stopShort: number) {
   const { plane } = t;
-  const { sole, toe, heel } = stockAt(plane, "glued");
+  const { sole, toe, heel } = stockAt(plane, "blank");
   return composed({ name: "step-sole", title: "Truing the sole, the iron wedged and drawn back" }, [
-    view("The glued blank, trimmed, iron and wedge at working tension", { ...WHOLE, height: 84 }, (sketch) => {
-      drawBlocks(sketch, plane, "glued");
+    view("The glued blank, iron and wedge at working tension", { ...WHOLE, height: 84 }, (sketch) => {
+      sketch.outline("hidden", cheekOutline(plane, "blank"));
+      drawBlocks(sketch, plane, "blank");
       sketch.area(WASTE, box(toe, sole, heel, 0));
       drawStack(sketch, plane, { back: DRAWN_BACK });
       sketch.line("cut", line(point(toe, 0), point(heel, 0)));
@@ -24,8 +25,8 @@ export function solePicture(t: Telling, stopShort: number) {
         { words: "edge drawn back above the sole", place: fromIron(plane.frame, DRAWN_BACK, 0) },
         { words: "planned sole", place: point(heel, 0) },
       ]);
-      sketch.arrow(point(0.8 * heel, sole), 0, 14);
-      sketch.name("left", [{ words: "plane from toe to heel", place: point(0.12 * heel, sole) }]);
+      sketch.arrow(point(0.5 * heel, sole), 0, { length: 16, off: point(0, -3) });
+      sketch.words("plane from toe to heel", point(0.1 * heel, sole), { up: -3 });
     }),
     closeUp(t, "The sole, close up", (sketch, room) => {
       drawNear(sketch, plane, room, DRAWN_BACK / 2);

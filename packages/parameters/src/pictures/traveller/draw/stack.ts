@@ -6,6 +6,8 @@ import { line, type Outline, point, polygon } from "../../../elevation/outline.t
 import { placedOutline } from "../../../elevation/place.ts";
 import type { Sketch } from "../sketch.ts";
 
+/** How far a cap iron is drawn short of the iron's end, mm: it has no length of its own in the design. */
+export const CAP_ENDS_BELOW = 12;
 export const WOOD = 0.06;
 export const STEEL = 0.32;
 export const WASTE = 0.14;
@@ -34,7 +36,7 @@ export function cheekOutline(plane: Elevation, stage: Stage): Outline {
 export function capIronOutline({ design, frame }: Elevation, up = 0): Outline {
   const { thickness: c, hump, humpEnd, setback } = design.capIron;
   const peak = c + hump;
-  const end = Math.max(design.iron.length - 8, setback + humpEnd + 10);
+  const end = Math.max(design.iron.length - CAP_ENDS_BELOW, setback + humpEnd + 10);
   const at = (s: number, v: number) => fromIron(frame, s + up, v);
   return polygon(
     at(setback, 0),
