@@ -128,7 +128,7 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
   },
   shaping: {
     title: "Trim and shape",
-    task: "Trim the ends, shape the top, ease the edges, and oil.",
+    task: "Trim the ends, shape the top and ease the edges.",
     figures: ["bodyHeight", "mouthX", "bodyWidth"],
     measures: [],
     settles: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],

@@ -50,7 +50,7 @@ function stepHeading(number: string, title: string, width: number, done: boolean
 function numbersAndBlanks({ numbers, blanks }: TravellerStep, width: number): Block {
   if (numbers.length === 0) return { height: 0, draw: () => {} };
   if (blanks.length === 0) return numbersTable(numbers, Math.min(width, NUMBERS));
-  const right = 0.42 * width;
+  const right = 0.36 * width;
   const left = width - right - APART;
   return beside(
     { block: numbersTable(numbers, left), left: 0 },

@@ -4,7 +4,7 @@ import { textWidth } from "../../pdf/typefaces.ts";
 import type { Block } from "./flow.ts";
 import { heading, linesHeight, onPage, SIZE, SMALL, stacked, wrapped } from "./words.ts";
 
-const ROW_GAP = 1.2;
+const ROW_GAP = 1;
 
 /** Cells of a row with the width of each column; the row is as high as its highest cell. */
 interface Cell {
@@ -38,39 +38,36 @@ export function table(rows: readonly (readonly Cell[])[], widths: readonly numbe
   };
 }
 
-/** Numbers of a step: label, value, the length itself and the rounding in inches, what was planned where it has changed. */
+/** Numbers of a step: label, value, and small beside it the length itself, the rounding and what was planned. */
 export function numbersTable(rows: readonly NumberRow[], width: number): Block {
-  const inches = rows.some(({ exact }) => exact !== undefined);
-  const more = rows.some((row) => noteOf(row) !== "");
-  const value = Math.max(18, ...rows.map((row) => textWidth(row.value, SIZE, true) + 3));
-  const valueWidth = Math.min(value, 0.4 * width);
-  const exact = inches ? 17 : 0;
-  const note = more ? 22 : 0;
-  const widths = [width - valueWidth - exact - note, valueWidth, ...(inches ? [exact] : []), ...(more ? [note] : [])];
+  const value = Math.max(16, ...rows.map((row) => textWidth(row.value, SIZE, true) + 3));
+  const note = Math.max(0, ...rows.map((row) => textWidth(noteOf(row), SMALL) + 3));
+  const [valueWidth, noteWidth] = [Math.min(value, 0.4 * width), note > 3 ? Math.min(note, 0.34 * width) : 0];
+  const widths = [width - valueWidth - noteWidth, valueWidth, ...(noteWidth > 0 ? [noteWidth] : [])];
   const cells = rows.map((row) => [
     { text: row.label },
     { text: row.value, bold: true },
-    ...(inches ? [{ text: row.exact ?? "", size: SMALL }] : []),
-    ...(more ? [{ text: noteOf(row), size: SMALL }] : []),
+    ...(noteWidth > 0 ? [{ text: noteOf(row), size: SMALL }] : []),
   ]);
   return table(cells, widths);
 }
 
-const noteOf = ({ rounded, was }: NumberRow): string =>
-  [rounded, was === undefined ? undefined : `was ${was}`].filter((part) => part !== undefined).join("; ");
+const noteOf = ({ exact, rounded, was }: NumberRow): string =>
+  [exact, rounded, was === undefined ? undefined : `was ${was}`].filter((part) => part !== undefined).join("; ");
 
 /** Blanks to write measured values in. */
 export function blanksTable(blanks: readonly Blank[], width: number): Block {
   return stacked(heading("Measure and write down", width, 3.5), ...blanks.map((blank) => blankBlock(blank, width)));
 }
 
-const LINE = 9; // mm for a line to write on with a carpenter's pencil
+const LINE = 8; // mm for a line to write on with a carpenter's pencil
 
 function blankBlock({ key, label, expected, measured, times = 1 }: Blank, width: number): Block {
   const lines = wrapped(label, width);
   const told = linesHeight(lines);
+  const foretold = wrapped(`expected ${expected}`, width, { size: SMALL });
   return {
-    height: told + LINE + 5.5,
+    height: told + LINE + linesHeight(foretold, SMALL) + 1.5,
     draw: (page, { left, top }) =>
       onPage(page, (put) => {
         put.lines(lines, { left, top });
@@ -81,7 +78,7 @@ function blankBlock({ key, label, expected, measured, times = 1 }: Blank, width:
         for (let i = 0; i < times; i++)
           put.rule({ left: from + i * each, top: foot }, { left: from + (i + 1) * each - GAP, top: foot }, "outline");
         if (measured !== undefined) put.text(measured, { left: from + 1, top: foot - 4.4 }, { bold: true });
-        put.text(`expected ${expected}`, { left: from, top: foot + 0.6 }, { size: SMALL });
+        put.lines(foretold, { left, top: foot + 0.8 }, { size: SMALL });
       }),
   };
 }
@@ -109,4 +106,4 @@ export function cautionsBox(cautions: readonly Caution[], width: number): Block 
       }),
   };
 }
-const CAUTION_SIZE = 3;
+const CAUTION_SIZE = 2.95;

@@ -6,10 +6,10 @@ import { textWidth } from "../../pdf/typefaces.ts";
 import type { At, Block, Page } from "./flow.ts";
 
 /** Height of the letters' em, mm: read on a bench at arm's length. */
-export const SIZE = 3.3;
+export const SIZE = 3.15;
 export const SMALL = 2.8;
 /** From one baseline to the next, of the em. */
-const LEADING = 1.38;
+const LEADING = 1.33;
 /** From a line's top to its baseline, of the em. */
 const ASCENT = 0.95;
 

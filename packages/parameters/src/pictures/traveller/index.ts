@@ -71,7 +71,7 @@ function stepOf(key: TravellerKey, design: Design, content: Content): TravellerS
     numbers,
     instructions,
     checks,
-    blanks: isBenchStep(key) ? blanksOf(design, key) : [],
+    blanks: isBenchStep(key) ? blanksOf(design, key, content.wanted) : [],
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
     picture,
     jigs,
@@ -115,7 +115,7 @@ export function traveller(design: Design): Traveller {
     name: design.name,
     design,
     section: sectionPicture(t),
-    keyFigures: keyFigures(t),
+    keyFigures: keyFigures(t).map(({ rounded: _, ...row }) => row),
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
@@ -187,7 +187,7 @@ function toolsFor(plane: Elevation, t: Telling): string[] {
 
 function stockTable(t: Telling, { list }: StockPlan): StockTable {
   const size = ({ length, width, thickness }: (typeof list.rows)[number]["rough"], way: "up" | "nearest") =>
-    [length, width, thickness].map((mm) => t.ruled(mm, way)).join(" × ");
+    [length, width, thickness].map((mm) => t.ruled(mm, way).replace(/ in$/, "")).join(" × ");
   return {
     head: ["Piece", "No.", "Rough", "Finished", "From", "Wood", "Grain"],
     rows: list.rows.map((row) => [

@@ -9,7 +9,7 @@ import { type Elevation, elevation } from "../../elevation/elevation.ts";
 import { FIGURES, type FigureKey, type FigureRow } from "../../elevation/figures.ts";
 import type { Design } from "../../table/index.ts";
 import { SHOP } from "../../tolerances.ts";
-import { fineText, onRule, type SafeWay, trimmed, valueText } from "../../units.ts";
+import { fineText, inUnits, onRule, type SafeWay, trimmed, valueText } from "../../units.ts";
 import type { Blank, NumberRow } from "./step.ts";
 
 /** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
@@ -62,6 +62,9 @@ export interface Telling {
   readonly figure: (key: FigureKey) => number;
   readonly row: (key: FigureKey | BenchFigureKey, label?: string) => NumberRow[];
   readonly length: (label: string, value: number, way?: SafeWay) => NumberRow;
+  readonly thin: (label: string, value: number) => NumberRow;
+  /** From one length to another, in the maker's unit alone. */
+  readonly range: (least: number, most: number) => string;
 }
 
 export function telling(design: Design, step: Step): Telling {
@@ -92,6 +95,11 @@ export function telling(design: Design, step: Step): Telling {
     ruled: (value, way = "nearest") => (units === "mm" ? trimmed(value, 2) : read(value, way).text),
     figure,
     row,
+    thin: (label, value) => ({ label, ...fineCells(design, value) }),
+    range: (least, most) => {
+      const shown = (value: number) => trimmed(inUnits(value, units), units === "mm" ? 2 : 3);
+      return `${shown(least)} to ${shown(most)} ${units}`;
+    },
     length: (label, value, way = "nearest") => ({ label, ...lengthCells(design, value, way) }),
   };
 }
@@ -100,8 +108,14 @@ export function telling(design: Design, step: Step): Telling {
 function figureText(design: Design, key: string, unit: string, value: number): Omit<NumberRow, "label"> {
   if (unit !== "mm") return { value: valueText(value, unit, design.units, design.shop.smallestFraction) };
   const way = (SAFE_WAYS as Readonly<Record<string, Read | undefined>>)[key] ?? "nearest";
-  if (way === "fine") return { value: fineText(value, design.units) };
+  if (way === "fine") return fineCells(design, value);
   return lengthCells(design, value, way);
+}
+
+/** A length finer than a rule shows: thousandths of an inch, or hundredths of a mm. */
+function fineCells({ units }: Design, value: number): Omit<NumberRow, "label"> {
+  if (units === "mm") return { value: fineText(value, units) };
+  return { value: fineText(value, units).replace(/ \(.*/, ""), exact: fineText(value, "mm") };
 }
 
 function lengthCells({ units, shop }: Design, value: number, way: SafeWay): Omit<NumberRow, "label"> {
@@ -116,8 +130,11 @@ function lengthCells({ units, shop }: Design, value: number, way: SafeWay): Omit
 
 const bare = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
 
+/** What a step says of its blanks where the expected value alone would mislead. */
+export type Wanted = Readonly<Partial<Record<MeasuredKey, { readonly expected: string; readonly times?: number }>>>;
+
 /** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */
-export const blanksOf = (design: Design, step: Step): Blank[] =>
+export const blanksOf = (design: Design, step: Step, wanted: Wanted = {}): Blank[] =>
   STEPS[step].measures.flatMap((key) => {
     const expected = expectedOf(design, key);
     if (expected === undefined) return [];
@@ -127,24 +144,16 @@ export const blanksOf = (design: Design, step: Step): Blank[] =>
       {
         key,
         label: bare(rowAt(`measured.${key}`).help),
-        ...(key === "mouthSeen" ? mouthExpected(design, expected) : { expected: shown(expected) }),
+        expected: wanted[key]?.expected ?? shown(expected),
+        ...(wanted[key]?.times === undefined ? {} : { times: wanted[key].times }),
         ...(measured === undefined ? {} : { measured: shown(measured) }),
       },
     ];
   });
 
-/** Readings of the mouth that there is room for: set, read, repeat. */
-const READINGS = 4;
-
-/** The mouth is read again after every few shavings, from closed to the one wanted. */
-function mouthExpected(design: Design, expected: number): Pick<Blank, "expected" | "times"> {
-  const wanted = fineText(planeAt(design, "mouth").design.mouth.opening, design.units);
-  const now = expected <= 0 ? "closed at first" : `${fineText(expected, design.units)} at first`;
-  return { expected: `${now}, ${wanted} at last`, times: READINGS };
-}
-
 /** Measured with caliper, rule or bevel: to 0.01 mm or the rule's division with what is left over. */
 function measuredText({ units, shop }: Design, key: MeasuredKey, value: number): string {
+  if (value === 0) return "0";
   if (MEASURED[key].unit === "°") return `${trimmed(value, 2)}°`;
   if (units === "mm") return `${trimmed(value, 2)} mm`;
   const { text, over } = onRule(value, units, shop.smallestFraction, "nearest");

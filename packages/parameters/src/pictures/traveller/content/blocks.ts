@@ -46,7 +46,7 @@ export function cutsContent(known: Known): Content {
       ramp.curve !== undefined &&
         "The curve fits its template from the wear to the top, light or a little hollow, never proud.",
     ),
-    cautions: ["shortAtSaw", "tiltedSaw", "disc"],
+    cautions: ramp.curve ? ["shortAtSaw", "tiltedSaw", "disc"] : ["shortAtSaw", "tiltedSaw"],
     picture: cutsPicture(t, plan),
     jigs: ["bed-gauge", "ramp-gauge"],
   };

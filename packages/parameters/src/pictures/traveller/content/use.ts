@@ -21,8 +21,8 @@ export function soleContent({ t, report }: Known): Content {
     why: "The wedge bends the body a little. A sole trued slack is no longer flat when the plane works.",
     numbers: [
       ...t.row("soleToTake", "Wood under the planned sole"),
-      { label: "Stop this much short of it at first", value: t.fine(stopShort) },
-      { label: "So take off, before the mouth is read", value: t.fine(Math.max(0, allowance - stopShort)) },
+      t.thin("Stop this much short of it at first", stopShort),
+      t.thin("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
       ...t.row("edgeHeightAtContact", "Height at which the edge touched the front block"),
     ],
     instructions: [
@@ -39,8 +39,12 @@ export function soleContent({ t, report }: Known): Content {
     ],
     cautions: ["edgeBack", "sharpIron"],
     picture: solePicture(t, stopShort),
+    wanted: { allowanceLeft: { expected: `${t.fine(stopShort)} or more at first, 0 once the mouth is as wanted` } },
   };
 }
+
+/** Readings of the mouth that there is room to write down: set, read, repeat. */
+const READINGS = 4;
 
 export function mouthContent({ t }: Known): Content {
   const growth = mouthGrowth(t.plane);
@@ -49,7 +53,7 @@ export function mouthContent({ t }: Known): Content {
     numbers: [
       ...t.row("mouthOpening", "Mouth wanted"),
       ...t.row("mouthGrowth", "It opens, for each mm off the sole, by mm"),
-      { label: `One shaving of ${t.fine(SHAVING)} opens it by`, value: t.fine(SHAVING * growth) },
+      t.thin(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
       ...(isDone(t.design, "sole") ? t.row("soleToTake", "Wood left under the planned sole") : []),
     ],
     instructions: [
@@ -64,6 +68,7 @@ export function mouthContent({ t }: Known): Content {
     ],
     cautions: ["edgeBack", "sharpIron"],
     picture: mouthPicture(t),
+    wanted: { mouthSeen: { expected: `closed at first, ${t.fine(opening)} at last`, times: READINGS } },
   };
 }
 
@@ -105,7 +110,7 @@ export function firstShavingContent({ t }: Known): Content {
     instructions: [
       "Oil the outside and the ends thinly, wipe it dry; no oil on bed, wedge or in the throat, where it would make the wedge slip. Wax the sole.",
       "Iron in, edge just above the sole; wedge pushed home by hand, then one light tap.",
-      "1  Tap the iron's end for a deeper cut. 2  Tap the wedge to hold it. 3  Tap the heel to draw the iron back and free the wedge. Tap the iron's sides to level the edge.",
+      "Tap where it is drawn: the iron's end (1) for a deeper cut, the wedge (2) to hold it, the heel (3) to draw the iron back and free the wedge; the iron's sides to level the edge.",
       "First shavings light, on easy wood; stand so that nothing is before the plane but the bench.",
     ],
     checks: [
@@ -136,10 +141,7 @@ export function seasonContent({ t }: Known): Content {
         value: `${trimmed(driest.moisture, 1)} % to ${trimmed(dampest.moisture, 1)} %`,
       },
       ...[...YEAR_SIZES].flatMap(([key, label]) => yearRow(t, key, label)),
-      ...later.map(({ takenOff, opening }) => ({
-        label: `Mouth once ${t.fine(takenOff)} more is off the sole`,
-        value: t.fine(opening),
-      })),
+      ...later.map(({ takenOff, opening }) => t.thin(`Mouth once ${t.fine(takenOff)} more is off the sole`, opening)),
     ],
     instructions: [
       "With the wedge at working tension and the edge drawn back, lay the straightedge on the sole as at its first truing.",
@@ -164,5 +166,5 @@ const YEAR_SIZES: readonly (readonly [Gap, string])[] = [
 function yearRow(t: Telling, key: Gap, label: string): NumberRow[] {
   const [least, most] = [leastOfYear(t.plane, key), mostOfYear(t.plane, key)];
   if (least === undefined || most === undefined) return [];
-  return [{ label: `${label} (indicative)`, value: `${t.fine(least)} to ${t.fine(most)}` }];
+  return [{ label: `${label} (indicative)`, value: t.range(least, most) }];
 }

@@ -31,7 +31,7 @@ export function bedPicture(t: Telling) {
       const lays = layings(plane).map(({ from, to }) => line(at(from.along, from.across), at(to.along, to.across)));
       for (const lay of lays) sketch.line("cut", lay);
       lays.forEach((lay, i) => {
-        const beside = i < 3 ? { up: 3 } : i < 6 ? { right: 3 } : {};
+        const beside = i < 3 ? { up: 3 } : i < 6 ? { right: 4.6 } : {};
         const place = i < 3 ? lay.to : i < 6 ? lay.from : pointAlong(lay, 0.25);
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
@@ -67,10 +67,7 @@ export function recessPicture(t: Telling) {
       sketch.level(t.ruled(recess.width, "up"), point(-wide, high), point(wide, high), "above");
       sketch.level(`land ${t.ruled(half - wide)}`, point(wide, low), point(half, low));
       sketch.upright(t.ruled(recess.low - soleS, "up"), point(half, soleS), point(half, recess.low), "right");
-      sketch.name("left", [
-        { words: "open at the top", place: point(-0.5 * wide, high) },
-        { words: "trued sole", place: point(-half, soleS) },
-      ]);
+      sketch.name("left", [{ words: "trued sole", place: point(-half, soleS) }]);
     }),
     ...(recess ? [view("Cut along the middle", { ...HALF, width: 88 }, (sketch) => drawRecessSection(sketch, t))] : []),
   ]);

@@ -60,7 +60,7 @@ export function ripPicture(t: Telling, plan: StockPlan) {
   return composed(
     { name: "step-core", title: "The billet's end with its two saw lines, and the glued pieces' widths" },
     [
-      view("Billet's toe end as it comes, before its reference face is jointed", { ...WHOLE, height: 84 }, (sketch) =>
+      view("Billet's toe end as it comes, before its reference face is jointed", { ...WHOLE, height: 70 }, (sketch) =>
         drawRips(sketch, t, plan),
       ),
     ],

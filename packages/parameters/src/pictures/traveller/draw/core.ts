@@ -66,10 +66,10 @@ function drawSaw(sketch: Sketch, t: Telling, { saw, name, angle }: CoreCut): voi
   const turn = name === "ramp" ? 90 + saw : 90 - saw;
   const on = (by: number) => point(by * cosDeg(turn), by * sinDeg(turn));
   sketch.area(WASTE, box(-36, -3, 36, 0)).line("outline", line(point(-36, 0), point(36, 0)));
-  sketch.line("axis", line(point(0, -6), point(0, 27)));
-  sketch.line("strong", line(on(-6), on(26)));
-  sketch.angle(t.deg(saw), point(0, 0), Math.min(90, turn), Math.max(90, turn), 17);
-  sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 11);
+  sketch.line("axis", line(point(0, -6), point(0, 22)));
+  sketch.line("strong", line(on(-6), on(21)));
+  sketch.angle(t.deg(saw), point(0, 0), Math.min(90, turn), Math.max(90, turn), 14);
+  sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9);
   sketch.words("fence", point(name === "ramp" ? 24 : -24, 3), {});
-  sketch.words("square", point(0, 29.5), {});
+  sketch.words("square", point(0, 24.5), {});
 }

@@ -82,7 +82,7 @@ export function closeUp(t: Telling, name: string, draw: (sketch: Sketch, room: W
   const low = stockAt(plane, "blank").sole;
   const reach = Math.max(NEAR, 1.4 * (plane.points.bedFoot.x - middle), 2 * plane.design.sole.allowance);
   const room = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
-  return view(name, { width: 150, height: 60, most: 5 }, (sketch) => draw(sketch, room));
+  return view(name, { width: 150, height: 46, most: 5 }, (sketch) => draw(sketch, room));
 }
 
 /** Blocks and iron within a window, on the blank's sole; the iron `up` mm up the bed from its place at work. */
@@ -105,7 +105,7 @@ export function gluePicture(t: Telling, { marks }: StockPlan) {
   const { plane } = t;
   const { core, cheek, body } = plane.widths;
   return composed({ name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax" }, [
-    view("From above, toe to the left", { ...WHOLE, height: 84 }, (sketch) => {
+    view("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
       const { toe, heel, blockToe, blockHeel } = stockAt(plane, "blank");
       const { rampChain, bedChain } = blocksAt(plane, "blank");
       const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];

@@ -34,7 +34,6 @@ function drawSide(sketch: Sketch, t: Telling): void {
       point(setback + peak, peak),
     );
     sketch.area(0.18, cap).outline("outline", cap);
-    sketch.upright(t.ruled(c), point(shown, 0), point(shown, c), "right");
   }
   const { fromEdge, diameter, height } = capIron.screwHead;
   if (t.plane.recess) {
@@ -44,5 +43,9 @@ function drawSide(sketch: Sketch, t: Telling): void {
     sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, -thick - height));
   }
   sketch.upright(t.ruled(thick), point(shown, -thick), point(shown, 0), "right");
+  if (capIron.thickness > 0)
+    sketch.name("right", [
+      { words: `cap iron ${t.mm(capIron.thickness)}`, place: point(shown, capIron.thickness / 2) },
+    ]);
   sketch.angle(t.deg(iron.bevel), point(0, 0), -iron.bevel, 0, 12);
 }

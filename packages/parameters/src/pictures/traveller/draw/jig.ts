@@ -2,13 +2,22 @@
 import { blocksAt, cheekShape } from "../../../elevation/blocks.ts";
 import type { Elevation } from "../../../elevation/elevation.ts";
 import { toIron } from "../../../elevation/frame.ts";
-import { circleOutline, facetted, line, type Outline, type Point, point, polygon } from "../../../elevation/outline.ts";
+import {
+  boundsOf,
+  circleOutline,
+  facetted,
+  line,
+  type Outline,
+  type Point,
+  point,
+  polygon,
+} from "../../../elevation/outline.ts";
 import { placedSegment } from "../../../elevation/place.ts";
 import { recessEdge } from "../../../elevation/recess.ts";
 import { type JigPlan, type Place3, stood } from "../../../jigs/jig.ts";
 import { cosDeg, sinDeg } from "../../../trig.ts";
 import type { Picture } from "../../picture.ts";
-import { box, composed, view } from "../sketch.ts";
+import { box, composed, view, within } from "../sketch.ts";
 import { WOOD } from "./stack.ts";
 
 const PLASTIC = 0.22;
@@ -26,21 +35,28 @@ export const jigPicture = (plane: Elevation, plan: JigPlan): Picture | undefined
 
 function drawn(plane: Elevation, plan: JigPlan): Picture {
   const { across, up, wood } = plan.name === "recess-template" ? ontoBed(plane) : fromSide(plane, plan);
+  const bodies = plan.bodies.map(({ boundary, holes, standing }) =>
+    [boundary, ...holes.map((hole) => hole.outline)].map((outline) =>
+      polygon(...facetted(outline, CHORDS).map((p) => onPage(stood(standing, [p.x, p.y, 0]), { across, up }))),
+    ),
+  );
+  const { min, max } = boundsOf(bodies.flat(2).map((s) => s.from));
+  const window = { left: min.x - ROUND, right: max.x + ROUND, low: min.y - ROUND, high: max.y + ROUND };
+  const near = wood.map((piece) => within(piece, window)).filter((piece) => piece.length > 2);
   return composed({ name: `jig-${plan.name}`, title: `${plan.title}, where it is used` }, [
     view(plan.name.replaceAll("-", " "), { width: 92, height: 70, most: 1 }, (sketch) => {
-      for (const piece of wood) sketch.area(WOOD, piece);
-      for (const { boundary, holes, standing } of plan.bodies) {
-        const seen = (outline: Outline) =>
-          polygon(...facetted(outline, CHORDS).map((p) => onPage(stood(standing, [p.x, p.y, 0]), { across, up })));
-        const outlines = [boundary, ...holes.map((hole) => hole.outline)].map(seen);
+      for (const piece of near) sketch.area(WOOD, piece);
+      for (const outlines of bodies) {
         sketch.area(PLASTIC, ...outlines);
         for (const outline of outlines) sketch.outline("outline", outline);
       }
-      for (const piece of wood) sketch.outline("hidden", piece);
+      for (const piece of near) sketch.outline("hidden", piece);
     }),
   ]);
 }
 
+/** Wood shown round a jig, mm. */
+const ROUND = 30;
 /** How far a chord may lie off a rounded corner, mm: less than a line is wide. */
 const CHORDS = 0.05;
 

@@ -13,7 +13,7 @@ export function seasonPicture(t: Telling) {
   const { diameter, tenon } = plane.design.pin;
   const y = plane.pin.centre.y;
   return composed({ name: "step-season", title: "Across the plane at the pin: where wood moves" }, [
-    view("Across the plane at the pin, from behind", { ...WHOLE, height: 60 }, (sketch) => {
+    view("Across the plane at the pin, from behind", { ...WHOLE, height: 50 }, (sketch) => {
       const half = body / 2;
       for (const side of [box(-half, 0, -core / 2, height), box(core / 2, 0, half, height)])
         sketch.area(WOOD, side).outline("outline", side);

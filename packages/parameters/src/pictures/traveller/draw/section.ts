@@ -11,11 +11,10 @@ import { CAP_ENDS_BELOW, drawBlocks, drawStack } from "./stack.ts";
 export function sectionPicture(t: Telling) {
   const { plane } = t;
   return composed({ name: "plane-section", title: "The plane cut along its middle, its parts named" }, [
-    view("Cut along the middle, toe to the left", { ...WHOLE, height: 96 }, (sketch) => {
+    view("Cut along the middle, toe to the left", { ...WHOLE, height: 84 }, (sketch) => {
       drawSection(sketch, plane);
       sketch.level(t.ruled(t.figure("mouthX")), point(0, 0), plane.points.edge);
       sketch.level(t.ruled(plane.design.body.length), point(0, 0), point(plane.design.body.length, 0));
-      sketch.upright(t.ruled(plane.design.body.height), point(0, 0), point(0, plane.design.body.height), "left");
       const { toe, heel } = namedParts(plane);
       sketch.name("left", toe).name("right", heel);
     }),
@@ -96,7 +95,7 @@ export function tappingPicture(t: Telling) {
   const { plane } = t;
   const { design, frame, points } = plane;
   return composed({ name: "step-first-shaving", title: "Where to tap the plane, and what each tap does" }, [
-    view("Where to tap", { ...WHOLE, height: 84 }, (sketch) => {
+    view("Where to tap", { ...WHOLE, height: 66 }, (sketch) => {
       drawSection(sketch, plane);
       const butt = fromIron(frame, design.iron.length, -design.iron.thickness / 2);
       const length = plane.wedgeLength + design.wedge.tipFromEdge;

@@ -22,13 +22,13 @@ export function wedgePicture(t: Telling) {
       sketch.upright(t.ruled(wedge.tip, "up"), point(0, 0), point(0, wedge.tip), "left");
       sketch.wordsIn(`${t.deg(wedge.angle)}, grain along it`, point(0.6 * length, 0.3 * butt), 0.6 * length);
     }),
-    view("Wedge, face to the pin", { ...HALF, width: 88, height: 60 }, (sketch) => {
+    view("Wedge, face to the pin", { ...HALF, width: 88, height: 46 }, (sketch) => {
       sketch.area(WOOD, box(0, 0, length, width)).outline("outline", box(0, 0, length, width));
       sketch.line("mark", line(point(bears, 0), point(bears, width)));
       sketch.level(`pin bears ${t.ruled(bears)}`, point(0, 0), point(bears, 0));
       sketch.upright(t.ruled(width, "down"), point(length, 0), point(length, width), "right");
     }),
-    view("Pin, lying on its flat", { ...HALF, height: 46, width: 110 }, (sketch) => {
+    view("Pin, from above", { ...HALF, height: 40, width: 104 }, (sketch) => {
       const body = box(-shoulder, -r, shoulder, r);
       const tenons = [box(-end, -tenon, -shoulder, tenon), box(shoulder, -tenon, end, tenon)];
       for (const outline of [body, ...tenons]) sketch.area(WOOD, outline).outline("outline", outline);
@@ -37,15 +37,17 @@ export function wedgePicture(t: Telling) {
       sketch.level(t.ruled(2 * end, "down"), point(-end, -tenon), point(end, -tenon));
       sketch.name("right", [{ words: `tenons ⌀ ${t.mm(pin.tenon)}, turn freely`, place: point(end, 0) }]);
     }),
-    view("Pin, end", { ...HALF, width: 70, height: 46 }, (sketch) => {
-      const about = placedOutline(plane.pinSection, { shift: point(-plane.pin.centre.x, -plane.pin.centre.y) });
-      const section = placedOutline(about, { turn: -(plane.frame.bedAngle + wedge.angle) });
-      sketch.area(WOOD, section).outline("outline", section);
-      sketch.circle("hidden", { centre: point(0, 0), radius: tenon }).cross({ centre: point(0, 0), radius: r });
-      sketch.level(t.ruled(2 * r), point(-r, -r), point(r, -r));
-      sketch.upright(t.ruled(2 * r), point(r, -r), point(r, r), "right");
-      if (pin.section === "flatted")
-        sketch.name("right", [{ words: "flat lies on the wedge", place: point(0.6 * r, -r) }]);
-    }),
+    view(
+      pin.section === "flatted" ? "Pin, end, flat below" : "Pin, end",
+      { ...HALF, width: 70, height: 40 },
+      (sketch) => {
+        const about = placedOutline(plane.pinSection, { shift: point(-plane.pin.centre.x, -plane.pin.centre.y) });
+        const section = placedOutline(about, { turn: -(plane.frame.bedAngle + wedge.angle) });
+        sketch.area(WOOD, section).outline("outline", section);
+        sketch.circle("hidden", { centre: point(0, 0), radius: tenon }).cross({ centre: point(0, 0), radius: r });
+        sketch.level(t.ruled(2 * r), point(-r, -r), point(r, -r));
+        sketch.upright(t.ruled(2 * r), point(r, -r), point(r, r), "right");
+      },
+    ),
   ]);
 }
