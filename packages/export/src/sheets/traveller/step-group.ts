@@ -20,8 +20,7 @@ export function stepGroup(step: TravellerStep, number: number, last: boolean, wi
       ),
       pictureBlock(picture, width),
       stacked(
-        heading("Do", width),
-        ...(jigs.length > 0 ? [paragraph(`Jigs: ${jigs.join(", ")} (pictured at the end).`, width)] : []),
+        heading(jigs.length > 0 ? `Do (jigs, pictured at the end: ${jigs.join(", ")})` : "Do", width),
         toTick(instructions, width, true, done),
       ),
       stacked(heading(last ? "Check" : "Check before going on", width), toTick(checks, width, false, done)),
@@ -64,8 +63,8 @@ const NUMBERS = 130;
 export function pictureBlock(picture: Picture, width: number): Block {
   const scale = Math.min(1, width / picture.width);
   return {
-    height: picture.height * scale + 5,
+    height: picture.height * scale + 3.5,
     draw: ({ pdf }, { left, top }) =>
-      drawPicture(pdf, picture, { left: left + (width - picture.width * scale) / 2, top: top + 2.5, scale }),
+      drawPicture(pdf, picture, { left: left + (width - picture.width * scale) / 2, top: top + 2, scale }),
   };
 }

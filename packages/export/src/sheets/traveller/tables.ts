@@ -90,15 +90,15 @@ export function cautionsBox(cautions: readonly Caution[], width: number): Block 
   const inner = width - bar - 4;
   const rows = cautions.map(({ text }) => wrapped(text, inner, { size: CAUTION_SIZE }));
   const gap = 1.3;
-  const height = rows.reduce((sum, lines) => sum + linesHeight(lines, CAUTION_SIZE) + gap, 0) + 7.5;
+  const height = rows.reduce((sum, lines) => sum + linesHeight(lines, CAUTION_SIZE) + gap, 0) + 6;
   return {
     height: height + 2,
     draw: (page, { left, top }) =>
       onPage(page, (put) => {
         put.box({ left, top }, width, height);
         put.fill({ left, top }, bar, height, 1);
-        put.text("CAUTION", { left: left + bar + 2, top: top + 1.4 }, { bold: true, size: 3.2 });
-        let y = top + 6.3;
+        put.text("CAUTION", { left: left + bar + 2, top: top + 1 }, { bold: true, size: 3.2 });
+        let y = top + 5.6;
         for (const lines of rows) {
           put.lines(lines, { left: left + bar + 2, top: y }, { size: CAUTION_SIZE });
           y += linesHeight(lines, CAUTION_SIZE) + gap;

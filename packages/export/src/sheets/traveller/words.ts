@@ -113,7 +113,7 @@ export function paragraph(text: string, width: number, style: Style = {}, after 
 
 /** A heading within a group. */
 export const heading = (text: string, width: number, size = 3.8): Block =>
-  gapBefore(paragraph(text, width, { size, bold: true }, 1), 1.8);
+  gapBefore(paragraph(text, width, { size, bold: true }, 0.8), 1.2);
 
 const gapBefore = (block: Block, gap: number): Block => ({
   height: block.height + gap,

@@ -123,7 +123,7 @@ export class Sketch {
     const middle = (from + to) / 2;
     const beyond = on(middle, radius + 1.5);
     const anchor = cosDeg(middle) > 0.3 ? "start" : cosDeg(middle) < -0.3 ? "end" : "middle";
-    this.marks.label(words, point(beyond.x, beyond.y - 0.9), { size: LETTERING.usual, anchor });
+    if (words !== "") this.marks.label(words, point(beyond.x, beyond.y - 0.9), { size: LETTERING.usual, anchor });
     return this;
   }
 
@@ -211,10 +211,21 @@ export function view(name: string, room: Room, draw: (sketch: Sketch) => void): 
       bold: true,
     });
     const whole = marksBounds(sketch.marks.all);
+    const marks = wordsLast(sketch.marks.all);
     const fits = whole.max.x - whole.min.x <= room.width && whole.max.y - whole.min.y <= room.height;
-    if (fits || i === scales.length - 1) return sketch.marks.all;
+    if (fits || i === scales.length - 1) return marks;
   }
   return [];
+}
+
+/** Words with the white under them over everything else: a line that comes later does not run through them. */
+function wordsLast(marks: readonly PictureMark[]): PictureMark[] {
+  const isPatch = (i: number) => {
+    const mark = marks[i];
+    return mark?.kind === "area" && mark.shade === 0 && marks[i + 1]?.kind === "text";
+  };
+  const isWords = marks.map((mark, i) => mark.kind === "text" || isPatch(i));
+  return [...marks.filter((_, i) => !isWords[i]), ...marks.filter((_, i) => isWords[i])];
 }
 
 /** A drawing of something that is no part of the plane, at a size of its own. */
@@ -257,7 +268,7 @@ const cutOff = (corners: readonly Point[], inside: (p: Point) => number): Point[
     return a * b < 0 ? [...own, point(here.x + (next.x - here.x) * share, here.y + (next.y - here.y) * share)] : own;
   });
 
-const BETWEEN_VIEWS = 8;
+const BETWEEN_VIEWS = 6;
 
 /** Views beside each other, in rows no wider than `width`, as one picture. */
 export function composed(

@@ -18,11 +18,9 @@ export function cutsContent(known: Known): Content {
       ...t.row("bedMark", "Bed's mark on the sole, from the toe end"),
       t.length("Ramp's mark on the top", rampCut.markAtTop, "up"),
       t.length("Bed's mark on the top", bedCut.markAtTop, "down"),
-      t.length("Kerf", t.plane.design.shop.kerf),
-      { label: ramp.curve ? "Wear's angle to the sole" : "Ramp to the sole", value: t.deg(ramp.angle) },
-      { label: "Bed to the sole", value: t.deg(t.plane.frame.bedAngle) },
       ...(ramp.curve
         ? [
+            { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
             t.length("Wear's height over the planned sole", ramp.curve.begin.y),
             t.length("Radius of the curve", ramp.curve.radius),
             { label: "Exit's angle to the sole", value: t.deg(ramp.curve.exitAngle) },

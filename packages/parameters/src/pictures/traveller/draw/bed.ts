@@ -31,7 +31,7 @@ export function bedPicture(t: Telling) {
       const lays = layings(plane).map(({ from, to }) => line(at(from.along, from.across), at(to.along, to.across)));
       for (const lay of lays) sketch.line("cut", lay);
       lays.forEach((lay, i) => {
-        const beside = i < 3 ? { up: 3 } : i < 6 ? { right: 4.6 } : {};
+        const beside = i < 3 ? { up: 4.6 } : i < 6 ? { right: 4.6 } : {};
         const place = i < 3 ? lay.to : i < 6 ? lay.from : pointAlong(lay, 0.25);
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });

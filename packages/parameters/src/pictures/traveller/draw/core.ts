@@ -35,7 +35,7 @@ export function cutsPicture(t: Telling, { core, marks }: StockPlan) {
       sketch.upright(t.ruled(h, "up"), point(0, 0), point(0, h), "left");
       sketch.name("right", [
         {
-          words: "kerfs in the waste",
+          words: `kerfs of ${t.mm(t.design.shop.kerf)} in the waste`,
           place: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
         },
         {
@@ -68,8 +68,8 @@ function drawSaw(sketch: Sketch, t: Telling, { saw, name, angle }: CoreCut): voi
   sketch.area(WASTE, box(-36, -3, 36, 0)).line("outline", line(point(-36, 0), point(36, 0)));
   sketch.line("axis", line(point(0, -6), point(0, 22)));
   sketch.line("strong", line(on(-6), on(21)));
-  sketch.angle(t.deg(saw), point(0, 0), Math.min(90, turn), Math.max(90, turn), 14);
+  sketch.angle("", point(0, 0), Math.min(90, turn), Math.max(90, turn), 14);
   sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9);
   sketch.words("fence", point(name === "ramp" ? 24 : -24, 3), {});
-  sketch.words("square", point(0, 24.5), {});
+  sketch.words(`${t.deg(saw)} from square`, point(0, 24.5), {});
 }

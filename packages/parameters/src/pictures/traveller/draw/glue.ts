@@ -18,7 +18,7 @@ const NEAR = 9;
 export function dryFitPicture(t: Telling) {
   const { plane } = t;
   return composed({ name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" }, [
-    view("From the side, the near cheek left off", WHOLE, (sketch) => {
+    view("From the side, the near cheek left off", { width: 112, height: 56, most: 1 }, (sketch) => {
       drawAssembled(sketch, plane, edgeUp(t));
       const { toe, heel, sole, blockToe, blockHeel } = stockAt(plane, "blank");
       if (plane.cuts.setInToe > 0) sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
@@ -33,24 +33,20 @@ export function dryFitPicture(t: Telling) {
           place: fromIron(plane.frame, 0.9 * plane.bedTopS, -plane.design.iron.thickness / 2),
         },
       ]);
-      sketch.name("left", [
-        {
-          words: "slide back until it touches the edge",
-          place: point(0.3 * plane.points.rampFoot.x, 0.4 * plane.design.body.height),
-        },
-      ]);
+      sketch.arrow(point(0.55 * plane.points.rampFoot.x, 0.35 * plane.design.body.height), 0, { length: 7 });
     }),
-    closeUp(t, "The tips, close up", (sketch, room) => {
-      const { sole } = stockAt(plane, "blank");
-      drawNear(sketch, plane, room, edgeUp(t));
-      const edge = fromIron(plane.frame, edgeUp(t), 0);
-      sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
-      sketch.name("right", [
-        { words: "edge touches the ramp here", place: edge },
-        { words: "blank's sole", place: point(room.right, sole) },
-      ]);
-      sketch.name("left", [{ words: "front block", place: point(room.left, 0) }]);
-    }),
+    closeUp(
+      t,
+      `Edge ${t.fine(t.figure("edgeHeightAtContact"))} over the blank's sole`,
+      (sketch, room) => {
+        const { sole } = stockAt(plane, "blank");
+        drawNear(sketch, plane, room, edgeUp(t));
+        const edge = fromIron(plane.frame, edgeUp(t), 0);
+        sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
+        sketch.line("thin", line(edge, point(room.right, edge.y)));
+      },
+      72,
+    ),
   ]);
 }
 
@@ -76,13 +72,13 @@ const shifted = (outline: Outline, plane: Elevation, up: number): Outline => {
 };
 
 /** A view of what lies near the mouth, cut off by a window round it. */
-export function closeUp(t: Telling, name: string, draw: (sketch: Sketch, room: Window) => void) {
+export function closeUp(t: Telling, name: string, draw: (sketch: Sketch, room: Window) => void, width = 150) {
   const { plane } = t;
   const middle = plane.points.edge.x;
   const low = stockAt(plane, "blank").sole;
   const reach = Math.max(NEAR, 1.4 * (plane.points.bedFoot.x - middle), 2 * plane.design.sole.allowance);
   const room = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
-  return view(name, { width: 150, height: 46, most: 5 }, (sketch) => draw(sketch, room));
+  return view(name, { width, height: 46, most: 5 }, (sketch) => draw(sketch, room));
 }
 
 /** Blocks and iron within a window, on the blank's sole; the iron `up` mm up the bed from its place at work. */

@@ -4,25 +4,30 @@ import type { Elevation } from "../../../elevation/elevation.ts";
 import { fromIron } from "../../../elevation/frame.ts";
 import { line, point, pointAlong, polygon } from "../../../elevation/outline.ts";
 import { wedgeThickness } from "../../../elevation/stack.ts";
-import { composed, type Named, type Sketch, view, WHOLE } from "../sketch.ts";
+import { composed, type Named, type Sketch, view, WHOLE, type Window, within } from "../sketch.ts";
 import type { Telling } from "../telling.ts";
-import { CAP_ENDS_BELOW, drawBlocks, drawStack } from "./stack.ts";
+import { CAP_ENDS_BELOW, drawBlocks, drawStack, throatRoom } from "./stack.ts";
+
+const ENDS_OFF = ", the body's ends left off";
 
 export function sectionPicture(t: Telling) {
   const { plane } = t;
+  const room = throatRoom(plane);
   return composed({ name: "plane-section", title: "The plane cut along its middle, its parts named" }, [
-    view("Cut along the middle, toe to the left", { ...WHOLE, height: 84 }, (sketch) => {
-      drawSection(sketch, plane);
-      sketch.level(t.ruled(t.figure("mouthX")), point(0, 0), plane.points.edge);
-      sketch.level(t.ruled(plane.design.body.length), point(0, 0), point(plane.design.body.length, 0));
-      const { toe, heel } = namedParts(plane);
+    view(`Cut along the middle, toe to the left${room ? ENDS_OFF : ""}`, { ...WHOLE, height: 84 }, (sketch) => {
+      drawSection(sketch, plane, room);
+      if (!room) {
+        sketch.level(t.ruled(t.figure("mouthX")), point(0, 0), plane.points.edge);
+        sketch.level(t.ruled(plane.design.body.length), point(0, 0), point(plane.design.body.length, 0));
+      }
+      const { toe, heel } = namedParts(plane, room);
       sketch.name("left", toe).name("right", heel);
     }),
   ]);
 }
 
-export function drawSection(sketch: Sketch, plane: Elevation): void {
-  drawBlocks(sketch, plane, "trued");
+function drawSection(sketch: Sketch, plane: Elevation, room: Window | undefined): void {
+  drawBlocks(sketch, plane, "trued", room);
   drawRecess(sketch, plane);
   drawStack(sketch, plane);
 }
@@ -44,11 +49,11 @@ export function drawRecess(sketch: Sketch, { recess, design, frame, bedTopS }: E
 }
 
 /** What a maker calls each part, toe's side and heel's side. */
-function namedParts(plane: Elevation): { toe: Named[]; heel: Named[] } {
+function namedParts(plane: Elevation, room: Window | undefined): { toe: Named[]; heel: Named[] } {
   const { design, points, frame, pin, recess } = plane;
   const { front, bed } = blocksAt(plane, "trued");
   const middle = (outline: typeof front) => {
-    const ends = outline.map((s) => s.from);
+    const ends = (room ? within(outline, room) : outline).map((s) => s.from);
     return point(
       ends.reduce((sum, p) => sum + p.x, 0) / ends.length,
       ends.reduce((sum, p) => sum + p.y, 0) / ends.length,
@@ -94,13 +99,14 @@ function namedParts(plane: Elevation): { toe: Named[]; heel: Named[] } {
 export function tappingPicture(t: Telling) {
   const { plane } = t;
   const { design, frame, points } = plane;
+  const room = throatRoom(plane);
   return composed({ name: "step-first-shaving", title: "Where to tap the plane, and what each tap does" }, [
-    view("Where to tap", { ...WHOLE, height: 66 }, (sketch) => {
-      drawSection(sketch, plane);
+    view(`Where to tap${room ? ENDS_OFF : ""}`, { ...WHOLE, height: 66 }, (sketch) => {
+      drawSection(sketch, plane, room);
       const butt = fromIron(frame, design.iron.length, -design.iron.thickness / 2);
       const length = plane.wedgeLength + design.wedge.tipFromEdge;
       const wedge = fromIron(frame, length, design.capIron.thickness + wedgeThickness(design, length) / 2);
-      const heel = point(design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
+      const heel = point(room?.right ?? design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
       sketch.arrow(butt, 180 + frame.bedAngle);
       sketch.arrow(wedge, 180 + frame.bedAngle);
       sketch.arrow(heel, 180);

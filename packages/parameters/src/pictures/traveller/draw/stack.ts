@@ -2,9 +2,9 @@
 import { blocksAt, type Stage, stockAt } from "../../../elevation/blocks.ts";
 import type { Elevation } from "../../../elevation/elevation.ts";
 import { fromIron } from "../../../elevation/frame.ts";
-import { line, type Outline, point, polygon } from "../../../elevation/outline.ts";
+import { line, type Outline, point, polygon, type Segment } from "../../../elevation/outline.ts";
 import { placedOutline } from "../../../elevation/place.ts";
-import type { Sketch } from "../sketch.ts";
+import { type Sketch, type Window, within } from "../sketch.ts";
 
 /** How far a cap iron is drawn short of the iron's end, mm: it has no length of its own in the design. */
 export const CAP_ENDS_BELOW = 12;
@@ -13,11 +13,32 @@ export const STEEL = 0.32;
 export const WASTE = 0.14;
 export const KERF = 0.5;
 
-/** Front block and bed block at a stage, their wood shaded lightly. */
-export function drawBlocks(sketch: Sketch, plane: Elevation, stage: Stage): void {
+/**
+ * Front block and bed block at a stage, their wood shaded lightly. What a window leaves of them ends in thin lines where it
+ * was cut off: no edge of the wood.
+ */
+export function drawBlocks(sketch: Sketch, plane: Elevation, stage: Stage, room?: Window): void {
   const { front, bed } = blocksAt(plane, stage);
-  for (const block of [front, bed]) sketch.area(WOOD, block);
-  for (const block of [front, bed]) sketch.outline("outline", block);
+  for (const block of [front, bed]) {
+    const seen = room ? within(block, room) : block;
+    const isBreak = ({ from, to }: Segment) =>
+      room !== undefined && from.x === to.x && (from.x === room.left || from.x === room.right);
+    sketch.area(WOOD, seen);
+    sketch.line("outline", ...seen.filter((s) => !isBreak(s)));
+    sketch.line("thin", ...seen.filter(isBreak));
+  }
+}
+
+/** Length of body shown each way from the throat's top in a picture of what is in the throat, mm. */
+const ASIDE = { toe: 55, heel: 80 };
+
+/** The throat of a long plane with as much of its body as a picture needs; undefined for a plane that is not much longer. */
+export function throatRoom({ points, design, topChain }: Elevation): Window | undefined {
+  const { length, height } = design.body;
+  const [left, right] = [points.rampTop.x - ASIDE.toe, points.bedTop.x + ASIDE.heel];
+  const isLong = topChain.every(({ kind }) => kind === "line") && length > 1.3 * (right - left);
+  if (!isLong) return undefined;
+  return { left: Math.max(0, left), right: Math.min(length, right), low: -height, high: 2 * height };
 }
 
 /** Outline of a cheek behind them: ends, sole and top at a stage. */
