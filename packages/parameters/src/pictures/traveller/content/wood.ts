@@ -81,6 +81,7 @@ export function coreContent({ t, plan }: Known): Content {
   );
   return {
     numbers: [
+      ...t.row("billetWidth", "Billet's width needed"),
       ...rip.sawLines.map(({ frees, fence }, i) => t.length(`Fence for cut ${i + 1}, frees the ${frees}`, fence, "up")),
       ...t.row("roughCheek", "Each cheek, rough"),
       ...t.row("roughCore", "Core, rough"),

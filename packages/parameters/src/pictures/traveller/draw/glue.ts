@@ -42,7 +42,7 @@ export function dryFitPicture(t: Telling) {
         const { sole } = stockAt(plane, "blank");
         drawNear(sketch, plane, room, edgeUp(t));
         const edge = fromIron(plane.frame, edgeUp(t), 0);
-        sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
+        sketch.upright(t.thin("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
         sketch.line("thin", line(edge, point(room.right, edge.y)));
       },
       72,

@@ -15,7 +15,7 @@ export function solePicture(t: Telling, stopShort: number) {
   const { plane } = t;
   const { sole, toe, heel } = stockAt(plane, "blank");
   return composed({ name: "step-sole", title: "Truing the sole, the iron wedged and drawn back" }, [
-    view("The glued blank, iron and wedge at working tension", { ...WHOLE, height: 60 }, (sketch) => {
+    view("The glued blank, iron and wedge at working tension", { ...WHOLE, height: 48 }, (sketch) => {
       sketch.outline("hidden", cheekOutline(plane, "blank"));
       drawBlocks(sketch, plane, "blank");
       sketch.area(WASTE, box(toe, sole, heel, 0));

@@ -22,7 +22,7 @@ export function wedgePicture(t: Telling) {
       sketch.upright(t.ruled(wedge.tip, "up"), point(0, 0), point(0, wedge.tip), "left");
       sketch.wordsIn(`${t.deg(wedge.angle)}, grain along it`, point(0.6 * length, 0.3 * butt), 0.6 * length);
     }),
-    view("Wedge, face to the pin", { ...HALF, width: 88, height: 46 }, (sketch) => {
+    view("Wedge, face to the pin", { ...HALF, width: 88, height: 38 }, (sketch) => {
       sketch.area(WOOD, box(0, 0, length, width)).outline("outline", box(0, 0, length, width));
       sketch.line("mark", line(point(bears, 0), point(bears, width)));
       sketch.level(`pin bears ${t.ruled(bears)}`, point(0, 0), point(bears, 0));
