@@ -80,12 +80,17 @@ test("words are measured as they are drawn, and stand where they are anchored", 
   expect(bold!.right - bold!.left).toBeCloseTo(textWidth("bold", 4, true), 2);
 });
 
+test("a printer's dialog is asked not to scale", async () => {
+  // ISO 32000-1:2008, table 150, PrintScaling
+  expect(Buffer.from(await bytesOf()).toString("latin1")).toMatch(/\/PrintScaling \/None/);
+});
+
 test("the typefaces are embedded, and only what is used of them", async (context) => {
   const fonts = withPdf(await bytesOf(), (file) => printed(needed(context, "pdffonts"), [file]));
   const rows = fonts.trim().split("\n").slice(2);
   expect(rows).toHaveLength(2);
   for (const row of rows) expect(row).toMatch(/DejaVuSansCondensed\S*\s+CID TrueType\s+Identity-H\s+yes yes yes/);
-  expect((await bytesOf()).length).toBeLessThan(60_000);
+  expect((await bytesOf()).length).toBeLessThan(150_000); // the two files they come from have 1.4 MB
 });
 
 test("the pictures' own table of widths is the typeface's", () => {

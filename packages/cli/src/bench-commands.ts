@@ -1,7 +1,11 @@
 // The commands used beside the bench, as they are typed.
+import { RUNS } from "@lamplane/parameters/bench";
 import type { Argv } from "yargs";
+import { measured } from "./commands/measured.ts";
 import { mouth } from "./commands/mouth.ts";
+import { next } from "./commands/next.ts";
 import { survey } from "./commands/survey.ts";
+import { tolerance } from "./commands/tolerance.ts";
 import { designFrom } from "./design-file.ts";
 import type { Exit, Io } from "./io.ts";
 import { FILE, JSON_OUT, single, WITH } from "./options.ts";
@@ -47,4 +51,32 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
           .option("json", JSON_OUT)
           .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
       (a) => settle(survey(io, designFrom(a.FILE, a.with), { ...a, readings: a.READINGS })),
+    )
+    .command(
+      "next FILE",
+      "where the build stands and what to do now",
+      (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
+      (a) => settle(next(io, designFrom(a.FILE), a.FILE, a.json)),
+    )
+    .command(
+      "measured FILE [VALUES..]",
+      "write what came out at the bench into the file: coreWidth=49.7",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
+          .option("json", JSON_OUT),
+      (a) => settle(measured(io, a.FILE, a.VALUES, a.json)),
+    )
+    .command(
+      "tolerance FILE",
+      "which step decides the mouth, and how well each must be done",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("seed", { type: "number", requiresArg: true, default: 1, describe: "same seed, same runs" })
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" }),
+      (a) => settle(tolerance(io, designFrom(a.FILE, a.with), a)),
     );

@@ -7,16 +7,19 @@ import { readNumberText } from "@lamplane/parameters/units";
 import { contentOf, faultLines } from "./file-content.ts";
 import { InputRefused } from "./io.ts";
 
-export const DESIGN_FILE = { what: "design file", beginning: "`lamplane new FILE` writes one to begin with" };
+const DESIGN_FILE = { what: "design file", beginning: "`lamplane new FILE` writes one to begin with" };
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it.
  * @throws InputRefused with one line for every fault.
  */
 export function designFrom(file: string, changes: readonly string[] = []): Design {
-  const design = designIn(contentOf(file, DESIGN_FILE), file);
+  const design = designIn(designContent(file), file);
   return changes.length === 0 ? design : changed(design, changes);
 }
+
+/** A design file's bytes. @throws InputRefused where it cannot be read, or is no design file by its size. */
+export const designContent = (file: string): Uint8Array => contentOf(file, DESIGN_FILE);
 
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
 export function designIn(content: Uint8Array, file: string): Design {

@@ -8,7 +8,7 @@ import {
   type StockPlan,
 } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
-import { lengthText } from "@lamplane/parameters/units";
+import { lengthText, trimmed } from "@lamplane/parameters/units";
 import { columns, shownFor } from "./words.ts";
 
 type Shown = (mm: number) => string;
@@ -93,9 +93,7 @@ function markText({ marks }: StockPlan, mm: Shown): string {
     "Draw them square across the whole top once it is surfaced, before the first cut, so far from the toe end; one stroke toward the toe, two toward the heel.",
     `They stand at least ${mm(CLEAR_OF_CUTS)} clear of every kerf and trim, and last until the top is shaped.`,
     columns([["over the", "mark", "from the toe end"], ...rows]),
-    ...marks.lacking.map(
-      (block) => `The top of the ${block} has no room for two marks: keep its pieces together by hand.`,
-    ),
+    ...marks.lacking.map((block) => `The top of the ${block} has no room for two marks: keep it beside its cheeks.`),
     `At glue-up the front block's strokes stand ${mm(marks.shift["front block"])} nearer to the heel than the cheeks', the bed block's ${mm(-marks.shift["bed block"])} nearer to the toe.`,
   ].join("\n");
 }
@@ -103,7 +101,7 @@ function markText({ marks }: StockPlan, mm: Shown): string {
 function coreText({ core }: StockPlan, mm: Shown): string {
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => [
     name,
-    `${Math.round(saw * 100) / 100}°`,
+    `${trimmed(saw, 2)}°`,
     mm(markAtSole),
     mm(markAtTop),
     `${mm(kerfAtSole.from)} to ${mm(kerfAtSole.to)}, to the ${wasteTo}`,
@@ -131,9 +129,9 @@ function partText(name: string, part: FromOffcut, mm: Shown): string {
   if (!part.acrossFits)
     return `The ${name} does not come out of it: it is ${mm(part.across)} across, wider than the core.`;
   if (part.fits)
-    return `The ${name} comes out of it, its length at ${part.fromGrain}° to the grain; it could be ${mm(part.longest)} long.`;
-  const most = part.longest > 0 ? `one of ${mm(part.longest)} would come out` : "nor would a shorter one";
-  return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; ${most}.`;
+    return `The ${name} comes out of it, its length at ${trimmed(part.fromGrain, 2)}° to the grain; it could be ${mm(part.longest)} long.`;
+  if (part.longest === 0) return `The ${name} does not come out of it, nor would a shorter one.`;
+  return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; one of ${mm(part.longest)} would come out.`;
 }
 
 function listText({ list, billet }: StockPlan, _: Shown, own: Shown): string {

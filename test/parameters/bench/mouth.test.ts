@@ -229,6 +229,8 @@ describe("the table of a plane's life", () => {
         expect(after.frame.mouthX).toBeCloseTo(row.edgeFromToe, 9);
         expect(figure(after, "mouthGrowth")).toBeCloseTo(row.growth, 9);
         expect(after.pin.centre.x).toBeCloseTo(plane.pin.centre.x, 6);
+        expect(row.wedgeTipFromEdge).toBeCloseTo(after.design.wedge.tipFromEdge, 9);
+        expect(row.height).toBeCloseTo(after.design.body.height, 9);
         expect(figure(after, "pinY")).toBeCloseTo(row.pinHeight, 9);
         const pad = figure(after, "recessPad");
         if (pad === undefined) expect(row.bedToRecess).toBeUndefined();

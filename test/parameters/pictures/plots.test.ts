@@ -230,21 +230,27 @@ describe("seasons", () => {
 
   test("is plotted over humidity where every row has it", () => {
     const rows = year(0.01).map((row) => ({ ...row, humidity: row.moisture * 5 }));
-    expect(wordsOf(seasonsPlot(rows, { units: "mm" }))).toMatch(/relative humidity, %/);
+    const picture = seasonsPlot(rows, { units: "mm" });
+    expect(wordsOf(picture)).toMatch(/relative humidity, %/);
+    const ticks = textsOf(picture).map(({ text }) => text);
+    expect(ticks).toEqual(expect.arrayContaining(["30", "40", "50", "60"]));
     expect(wordsOf(seasonsPlot(rows.slice(0, 5).concat({ ...year(0)[9]! } as never), { units: "mm" }))).toMatch(
       /moisture/,
     );
   });
 
   test("marks what was cut on the line itself", () => {
-    const picture = seasonsPlot(year(0.02), { units: "mm", planned: 8 });
+    // Between two rows, where the line must be followed and not a row's own value.
+    const picture = seasonsPlot(year(0.02), { units: "mm", planned: 8.1 });
     const dot = picture.marks.find((mark) => mark.kind === "area")!;
     const [line] = strongLines(picture);
-    const { from } = (dot as Extract<PictureMark, { kind: "area" }>).boundaries[0]![0]!;
-    const segments = (line as Extract<PictureMark, { kind: "line" }>).segments;
-    expect(segments.some((s) => Math.abs(s.from.x - (from.x - 0.8)) < 1e-6 && Math.abs(s.from.y - from.y) < 1e-6)).toBe(
-      true,
-    );
+    const right = (dot as Extract<PictureMark, { kind: "area" }>).boundaries[0]![0]!.from;
+    const { segments } = line as Extract<PictureMark, { kind: "line" }>;
+    const centre = { x: right.x - 0.8, y: right.y };
+    const over = segments.find(({ from, to }) => from.x <= centre.x && centre.x <= to.x)!;
+    const share = (centre.x - over.from.x) / (over.to.x - over.from.x);
+    expect(share).toBeCloseTo(0.4, 6);
+    expect(over.from.y + share * (over.to.y - over.from.y)).toBeCloseTo(centre.y, 6);
   });
 });
 

@@ -1,10 +1,11 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 import { writePack } from "@lamplane/export";
+import { packContent, SECTIONS, type Section } from "@lamplane/export/content";
 import { planeOf, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { packContent, SECTIONS, type Section } from "../pack-content.ts";
+import { VERSION } from "../version.ts";
 import { findingsText } from "./check.ts";
 
 /** The sections named in a list with commas. @throws InputRefused for any other word */
@@ -33,7 +34,7 @@ export async function build(
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
-  const files = await packContent(design, { plane, findings, only, progress: progressTo(io) });
+  const files = await packContent({ design, plane, findings, version: VERSION, only }, progressTo(io));
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(

@@ -7,10 +7,10 @@ import {
   mouthOverLife,
   mouthReading,
   mouthText,
+  planeOf,
   SHAVING,
 } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
-import { elevation } from "@lamplane/parameters/elevation";
 import { TABLE } from "@lamplane/parameters/table";
 import { limitText, readLength } from "@lamplane/parameters/units";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
@@ -36,7 +36,7 @@ export function mouth(io: Io, design: Design, options: MouthOptions): Exit {
     wanted: wanted === undefined ? design.mouth.opening : lengthOption(design, "wanted", wanted, opening),
     shaving: shaving === undefined ? SHAVING : lengthOption(design, "shaving", shaving, SHAVINGS),
   };
-  const plane = elevation(design);
+  const plane = planeOf(design);
   const reading = mouthReading(plane, asked);
   const life = mouthOverLife(plane);
   if (options.json) io.out(`${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, life }, null, 2)}\n`);

@@ -2,6 +2,7 @@
 import {
   bedSurvey,
   blankSheet,
+  planeOf,
   type Readings,
   SURVEY_SOURCES,
   stationsInRecess,
@@ -10,7 +11,7 @@ import {
   surveyText,
 } from "@lamplane/parameters/bench";
 import { type Design, plainText } from "@lamplane/parameters/design";
-import { type Elevation, elevation } from "@lamplane/parameters/elevation";
+import type { Elevation } from "@lamplane/parameters/elevation";
 import { contentOf, faultLines } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 
@@ -24,7 +25,7 @@ export interface SurveyOptions {
 
 /** Exit 1 unless the bed passes: a hump that is shown, a hollow over its limit, or readings that rule no hump out. */
 export function survey(io: Io, design: Design, { readings: file, blank, json }: SurveyOptions): Exit {
-  const plane = elevation(design);
+  const plane = planeOf(design);
   if (blank && file !== undefined) throw new InputRefused("--blank prints an empty sheet; leave the readings file out");
   if (blank) {
     io.out(blankSheet(plane));

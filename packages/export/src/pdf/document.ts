@@ -25,6 +25,7 @@ interface Catalogued {
 export function newPdf({ title, subject, typefaces = installedTypefaces() }: DocumentWords): Pdf {
   const doc = new PDFDocument({
     autoFirstPage: false,
+    compress: false, // deflate differs from one zlib to the next, and a layout is below half a megabyte without it
     font: null as never, // else the library loads a typeface of its own
     info: {
       Title: title,

@@ -1,6 +1,6 @@
 // The first page of the layout: how to print, check and join, what the lines mean, what is where, and a map of every tiled picture.
 import { line, point, polygon } from "@lamplane/parameters/elevation";
-import { type LineKind, Marks } from "@lamplane/parameters/pictures";
+import { type LineKind, Marks, SHADES } from "@lamplane/parameters/pictures";
 import type { Units } from "@lamplane/parameters/units";
 import { LINE_STYLES } from "../line-styles.ts";
 import type { Pdf } from "../pdf/document.ts";
@@ -21,9 +21,9 @@ const STEP = 4.9;
 const MAP = { height: 26, scale: 0.5, apart: 0.8 };
 const SAMPLE = 24; // mm of each kind of line
 const EXPLAINED: readonly LineKind[] = ["outline", "cut", "mark", "hidden", "axis", "thin"];
-const SHADES = [
-  { shade: 0.45, meaning: "the saw's kerf" },
-  { shade: 0.1, meaning: "waste between the cuts" },
+const GREYS = [
+  { shade: SHADES.kerf, meaning: "the saw's kerf" },
+  { shade: SHADES.waste, meaning: "waste between the cuts" },
 ];
 
 /** The cover's blocks, top to bottom. */
@@ -49,7 +49,7 @@ const HOW_TO_USE = [
 ];
 const HOW_TO_JOIN = [
   "To join tiles (A1, A2 … from the left; B below A)",
-  "Cut each tile's frame free. Trim it at its line “trim here” and lay it over its neighbour, so that its edge lies",
+  "Cut each tile out roughly, then trim it at its line “trim here” and lay it over its neighbour, so that its edge lies",
   "on the dashed line and the halves of the register marks make whole circles. Glue, and measure across the joint.",
 ];
 
@@ -84,7 +84,7 @@ const beside = (left: CoverBlock, right: CoverBlock, apart: number): CoverBlock 
 /** A sample of every kind of line, and of the kerf's and the waste's grey. */
 function linesBlock(): CoverBlock {
   return {
-    height: (1 + EXPLAINED.length + SHADES.length) * STEP + 3,
+    height: (1 + EXPLAINED.length + GREYS.length) * STEP + 3,
     draw(pdf, page, room, top) {
       const marks = new Marks();
       const row = (i: number) => page.height - top - SIZE - i * STEP;
@@ -94,11 +94,11 @@ function linesBlock(): CoverBlock {
         const y = row(i + 1) + 1.2;
         marks.line(kind, line(point(left, y), point(right, y)));
       });
-      SHADES.forEach(({ shade }, i) => {
+      GREYS.forEach(({ shade }, i) => {
         const [low, high] = [row(EXPLAINED.length + 1 + i) - 0.6, row(EXPLAINED.length + 1 + i) + 3];
         marks.area(shade, polygon(point(left, low), point(right, low), point(right, high), point(left, high)));
       });
-      const meanings = [...EXPLAINED.map((kind) => LINE_STYLES[kind].meaning), ...SHADES.map(({ meaning }) => meaning)];
+      const meanings = [...EXPLAINED.map((kind) => LINE_STYLES[kind].meaning), ...GREYS.map(({ meaning }) => meaning)];
       meanings.forEach((meaning, i) => {
         marks.text(meaning, point(right + 3, row(i + 1)), { size: SIZE });
       });

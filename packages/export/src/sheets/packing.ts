@@ -2,7 +2,7 @@
 import { type Orientation, type Paper, pageRoom, type Size } from "./paper.ts";
 
 /** Room between two pieces, mm: to cut them apart. */
-const BETWEEN = 6;
+const BETWEEN = 5;
 
 export interface FilledPage<T> {
   readonly orientation: Orientation;

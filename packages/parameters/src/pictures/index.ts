@@ -5,8 +5,14 @@ export { arrowHead, dimension, grainArrow, leader } from "./dimensions.ts";
 export { drawingPicture } from "./drawing-picture.ts";
 export { framed, shiftedMark, textCorners } from "./framed.ts";
 export { layoutPictures } from "./layout/index.ts";
-export { LETTERING, Marks } from "./marks.ts";
-export type { LineKind, Picture, PictureMark, Shade, TextMark } from "./picture.ts";
+export { LETTERING, Marks, SHADES } from "./marks.ts";
+export type {
+  LineKind,
+  Picture,
+  PictureMark,
+  Shade,
+  TextMark,
+} from "./picture.ts";
 export { type Band, type MarkedPoint, type Plot, plotPicture, type Series } from "./plot.ts";
 export {
   mouthPlot,

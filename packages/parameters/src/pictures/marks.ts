@@ -7,6 +7,9 @@ import { wordsWidth } from "./words-width.ts";
 /** Heights of lettering, mm. @see ISO 3098-1:2015: capitals of 2.5 mm for what is read on paper in the hand (from memory) */
 export const LETTERING = { small: 2.7, usual: 3.2, heading: 4.5 } as const;
 
+/** Greys of filled areas on the layout: what the saw turns to dust, and what falls out between the cuts. */
+export const SHADES = { kerf: 0.45, waste: 0.1 } as const;
+
 type Words = Omit<TextMark, "kind" | "text" | "at">;
 
 /** Marks being put down; `place` carries the drawing's frame to the picture's. Words are never mirrored, only moved. */

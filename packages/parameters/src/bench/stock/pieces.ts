@@ -51,7 +51,7 @@ export function stockList(plane: Elevation, fit: BilletFit, sawing: CoreSawing, 
     piece === fromOffcut ? "throat offcut" : whole(piece.piece) ? "billet's leftovers" : "separate";
   return {
     rows: [
-      ...bodyRows(plane, sawing, fit.rings),
+      ...bodyRows(plane, sawing, fit),
       ...small.map((piece) => ({ ...piece, from: from(piece), rough: roughFor(plane, piece, from(piece)) })),
     ],
     leftovers,
@@ -80,10 +80,9 @@ const withAllowance = ({ length, width, thickness }: PieceSize, allowance: numbe
 function bodyRows(
   { design, widths, cuts, points }: Elevation,
   { cuts: [ramp] }: CoreSawing,
-  rings: number,
+  { rings, needed }: BilletFit,
 ): StockRow[] {
   const { length, height } = design.body;
-  const roughHeight = widths.blankHeight + 2 * design.shop.millingAllowance;
   const shared = {
     grain: `along the plane, rings at ${rings}° to the sole`,
     from: "billet",
@@ -93,7 +92,7 @@ function bodyRows(
     ...shared,
     piece,
     count: 1,
-    rough: sized(rough, widths.roughCore, roughHeight),
+    rough: sized(rough, widths.roughCore, needed.height),
     finished: sized(finished, widths.core, height),
   });
   const bedFoot = points.bedChamfer.y > 0 ? points.bedChamfer : points.bedFoot;
@@ -104,7 +103,7 @@ function bodyRows(
       ...shared,
       piece: "cheek",
       count: 2,
-      rough: sized(widths.blankLength, widths.roughCheek, roughHeight),
+      rough: sized(widths.blankLength, widths.roughCheek, needed.height),
       finished: sized(length, widths.cheek, height),
     },
   ];

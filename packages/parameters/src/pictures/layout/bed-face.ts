@@ -50,7 +50,7 @@ function drawSoleAndHeel(marks: Marks, e: Elevation, low: number, half: number):
   const sole = iron.thickness * cotDeg(e.frame.bedAngle);
   if (sole - low > 0.3) {
     marks.line("mark", across(sole));
-    marks.label("trued sole", point(-half + 1.5, sole + 0.8), { size: LETTERING.small });
+    marks.label("trued sole", point(half - 1.5, sole + 0.8), { size: LETTERING.small, anchor: "end" });
   }
   const bevelHeel = iron.thickness * cotDeg(iron.bevel);
   marks.line("thin", across(bevelHeel));

@@ -143,7 +143,7 @@ function drawWords(marks: Marks, e: Elevation, hand: string): void {
     length - bedAt - 8,
     low,
   );
-  grainArrow(marks, point((bedAt + length) / 2, 0.12 * top), 0, Math.min(24, (length - bedAt) / 3));
+  grainArrow(marks, point((bedAt + length) / 2, Math.max(low - 10, 4)), 0, Math.min(24, (length - bedAt) / 3));
   const level = [line(point(-FAR, low), point(FAR, low))];
   const rampAt = (splitAtFirstMeeting(level, blocksAt(e, "trued").rampChain)?.at.x ?? 0) - 6;
   block(marks, [`${hand.toUpperCase()} CHEEK`, "front block lies here"], rampAt / 2, rampAt - 8, low);

@@ -6,15 +6,13 @@ import { placedSegment } from "../../elevation/place.ts";
 import { cosDeg, cotDeg, sinDeg } from "../../trig.ts";
 import { dimension, grainArrow, leader } from "../dimensions.ts";
 import { framed } from "../framed.ts";
-import { LETTERING, Marks } from "../marks.ts";
+import { LETTERING, Marks, SHADES } from "../marks.ts";
 import type { Picture } from "../picture.ts";
 import { block, caption } from "./caption.ts";
 import { degreesTold, ruled, sizeFor, told } from "./measure.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;
-const KERF_SHADE = 0.45;
-const WASTE_SHADE = 0.1;
 
 /** A straight cut across the core: where it meets the blank's sole and top, and its kerf beside it. */
 interface Cut {
@@ -38,7 +36,8 @@ export function coreLayout(e: Elevation): Picture {
     [
       "Glue this paper, print up, to the RIGHT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
       `Saw with the kerf (dark, ${told(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
-      "Dashes at the top edge are the matching marks, one stroke in front, two behind: pencil them across the billet before it is ripped.",
+      "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
+      "two toward the heel: pencil them across the billet's top before it is ripped.",
     ],
     point(0, e.design.body.height + 3.3 * ROW),
   );
@@ -68,9 +67,9 @@ function cutsOf(e: Elevation): { ramp: Cut; bed: Cut } {
 
 function drawBlank(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const [low, high] = [-e.design.sole.allowance, e.design.body.height];
-  marks.area(WASTE_SHADE, polygon(ramp.foot, bed.foot, bed.head, ramp.head));
+  marks.area(SHADES.waste, polygon(ramp.foot, bed.foot, bed.head, ramp.head));
   for (const { foot, head, kerfAlong } of [ramp, bed])
-    marks.area(KERF_SHADE, polygon(foot, point(foot.x + kerfAlong, foot.y), point(head.x + kerfAlong, head.y), head));
+    marks.area(SHADES.kerf, polygon(foot, point(foot.x + kerfAlong, foot.y), point(head.x + kerfAlong, head.y), head));
   const length = e.widths.blankLength;
   marks.outline("outline", polygon(point(0, low), point(length, low), point(length, high), point(0, high)));
   for (const { foot, head } of [ramp, bed]) marks.line("outline", line(foot, head));
@@ -129,6 +128,7 @@ function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
     `ramp ${degreesTold(e.ramp.angle)} · saw at ${degreesTold(90 - e.ramp.angle)} from square`,
     ramp,
     -e.ramp.angle,
+    e.ramp.curve && design.shop.kerf,
   );
   alongCut(
     marks,
@@ -139,15 +139,14 @@ function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   drawShapingWords(marks, e, bed);
 }
 
-/** Words along a cut, on the side of the wood that stays. */
-function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number): void {
+/** Words along a cut, on the side of the wood that stays; over the kerf, in the waste, where the wood is still to be shaped. */
+function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number, overKerf?: number): void {
   const length = Math.hypot(head.x - foot.x, head.y - foot.y);
   const size = sizeFor(words, 0.8 * length, LETTERING.small);
   if (size === undefined) return;
   const middle = pointAlong(line(foot, head), 0.56);
-  const off = size + 0.6;
-  const side = turn < 0 ? -1 : 1; // the ramp's wood lies toward the toe, the bed's toward the heel
-  const at = point(middle.x + side * off * sinDeg(Math.abs(turn)), middle.y - off * cosDeg(turn));
+  const up = overKerf === undefined ? -size - 0.6 : overKerf + 0.9; // from the cut to the words' baseline
+  const at = point(middle.x - up * sinDeg(turn), middle.y + up * cosDeg(turn));
   marks.label(words, at, { size, turn, anchor: "middle" });
 }
 
@@ -157,7 +156,13 @@ function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
   const high = design.body.height;
   if (c > 0) {
     const place = point(bed.foot.x + c * cotDeg(e.frame.bedAngle), -design.sole.allowance + c / 2);
-    leader(marks, `feather off, square, ${told(c, design)} high`, place, point(place.x + 14, 0.22 * high), "right");
+    leader(
+      marks,
+      `feather off, square, ${told(c, design)} high`,
+      place,
+      point(place.x + 12, Math.max(5, 0.13 * high)),
+      "right",
+    );
   }
   if (!e.ramp.curve) return;
   const curve = blocksAt(e, "blank").rampChain.slice(1)[0]!;

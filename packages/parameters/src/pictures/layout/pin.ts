@@ -35,7 +35,7 @@ export function pinLayout(e: Elevation): Picture {
       `Body ${told(diameter, design)} ${shape}; tenons ⌀ ${told(tenon, design)} turn freely in the cheeks.`,
       "Grain along its length.",
     ],
-    point(-end, r + 12),
+    point(-end, r + 7),
   );
   const description = "From above with shoulders and tenons, and the end with the section and the tenon.";
   return framed({ name: "cross-pin", title: "Layout of the cross pin, full size", description }, marks.all);

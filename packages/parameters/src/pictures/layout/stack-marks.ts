@@ -3,7 +3,7 @@ import type { Elevation } from "../../elevation/elevation.ts";
 import { fromIron } from "../../elevation/frame.ts";
 import { line, type Outline, type Point, point, polygon } from "../../elevation/outline.ts";
 import type { Recess } from "../../elevation/recess.ts";
-import { wedgeThickness } from "../../elevation/stack.ts";
+import { capIronSurface, wedgeThickness } from "../../elevation/stack.ts";
 import { leader } from "../dimensions.ts";
 import { LETTERING, type Marks } from "../marks.ts";
 import { SMALLEST } from "./measure.ts";
@@ -48,17 +48,12 @@ function nameAlong(marks: Marks, e: Elevation, words: string, s: number, v: numb
   marks.text(words, at, { size, anchor: "middle", turn: e.frame.bedAngle });
 }
 
+/** The cap iron as far up as the iron reaches. */
 function capIronOutline({ design, frame }: Elevation): Outline {
-  const { thickness: c, hump, humpEnd, setback } = design.capIron;
-  const peak = c + hump;
-  const end = Math.max(design.iron.length, setback + humpEnd);
-  return polygon(
-    fromIron(frame, setback, 0),
-    fromIron(frame, end, 0),
-    fromIron(frame, end, c),
-    fromIron(frame, Math.max(setback + humpEnd, setback + peak), c),
-    fromIron(frame, setback + peak, peak),
-  );
+  const upper = capIronSurface(design);
+  const end = Math.max(design.iron.length, upper.at(-1)!.x);
+  const corners = [upper[0]!, point(end, 0), point(end, design.capIron.thickness), ...upper.slice(1).reverse()];
+  return polygon(...corners.map(({ x, y }) => fromIron(frame, x, y)));
 }
 
 function ironBox({ frame }: Elevation, low: number, high: number, v: number, w: number): Outline {
