@@ -71,6 +71,29 @@ export function lengthText(mm: number, units: Units, smallestFraction: Fraction 
   return `${fractionText(count, parts)} in ${rest < 0 ? "-" : "+"} ${trimmed(Math.abs(rest), 2)} mm`;
 }
 
+/** Which way a length may be rounded without harm: a rough width up, what is planed off a sole down. */
+export type SafeWay = "up" | "down" | "nearest";
+
+/** A length as a rule shows it, and by how much that is over the length itself; below 0 it is under. mm. */
+export interface RuleReading {
+  readonly text: string;
+  readonly over: number;
+}
+
+/**
+ * The division of the maker's rule that lies on the safe side of a length. A division that the length reaches to half of
+ * what a maker can hold counts as the length itself. Metric lengths are told to 0.01 mm, finer than any rule.
+ */
+export function onRule(mm: number, units: Units, smallestFraction: Fraction, way: SafeWay): RuleReading {
+  const parts = Number(smallestFraction.slice(2));
+  const exact = (mm / INCH) * parts;
+  const near = Math.round(exact);
+  const held = Math.abs(exact - near) * (INCH / parts) <= WORTH_TELLING;
+  const count = held || way === "nearest" ? near : way === "up" ? Math.ceil(exact) : Math.floor(exact);
+  if (units === "mm" || count === 0) return { text: `${trimmed(mm, 2)} mm`, over: 0 };
+  return { text: `${fractionText(count, parts)} in`, over: held ? 0 : ((count - exact) * INCH) / parts };
+}
+
 /**
  * The same in both units, the maker's first: "44.45 mm (1 3/4 in)". Beside exact mm, the fraction of an inch is only the
  * nearest one, and "about" where a maker could hold the difference.

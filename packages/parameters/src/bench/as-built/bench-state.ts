@@ -84,7 +84,8 @@ const figureMap = (plane: Elevation): ReadonlyMap<string, Figure> =>
 const stillAhead = (key: string, count: number): boolean =>
   FELT.has(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
-const isWorthAWord = (key: string, unit: string, difference: number): boolean =>
+/** Whether a figure has moved so far that the maker should be told. */
+export const isWorthAWord = (key: string, unit: string, difference: number): boolean =>
   Math.abs(difference) > (FINE.has(key) ? FINE_WORTH : WORTH_A_WORD[unit]!);
 
 function stepFigures(plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>) {
