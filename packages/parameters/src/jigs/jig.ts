@@ -40,6 +40,8 @@ export interface Label {
   /** Each a choice of lines, best first; the last must fit. */
   readonly choices: readonly (readonly string[])[];
   readonly near: Point;
+  /** How far from there its middle may stand, mm; anywhere on the face where this is absent. */
+  readonly within?: number;
 }
 
 /** One closed shell: a plate with holes, its thickness along z, printed with the plate's lower face on the table. */

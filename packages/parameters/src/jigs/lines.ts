@@ -31,11 +31,14 @@ export function nameLabel(words: readonly string[], { name }: Design, near: Poin
     .filter((short) => short.length < name.length)
     .sort((a, b) => b.length - a.length);
   const names = [[name], ...broken, ...shortened.map((short) => [short])];
+  const own = words.join(" ");
   const apart = names.flatMap((lines) => [
     [...words, ...lines],
-    [words.join(" "), ...lines],
+    [own, ...lines],
+    ...(lines.length === 1 ? [[`${own} ${lines[0]}`]] : []),
+    [...words.flatMap((word) => word.split(" ")), ...lines],
   ]);
-  return { choices: [...apart, [...words], [words.join(" ")]], near };
+  return { choices: [...apart, [...words], [own], words.flatMap((word) => word.split(" "))], near };
 }
 
 /** Pieces of a name in as few lines of at most `width` letters as they go into. */
@@ -50,7 +53,7 @@ function joined(pieces: readonly string[], width: number): string[] {
 }
 
 /** Words that must fit as they are. */
-export const plainLabel = (text: string, near: Point): Label => ({ choices: [[text]], near });
+export const plainLabel = (text: string, near: Point, within: number): Label => ({ choices: [[text]], near, within });
 
 /** An upright rectangle. */
 export const box = (left: number, low: number, right: number, high: number): Outline =>

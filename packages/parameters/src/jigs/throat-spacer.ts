@@ -35,6 +35,9 @@ const FLANGE_THICK = 8;
 const NECK = 6;
 /** Least length of each flank, mm: a shorter one does not hold a block square. */
 const LEAST_FLANK = 10;
+/** Least wood of the spacer beside its slot where the legs meet the flange, and over it under the flange, mm. */
+const LEAST_LEG = 10;
+const OVER_SLOT = 1.5;
 /** The tab that it is drawn by. */
 const TAB = { width: 34, height: 24, hole: 8 };
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
@@ -72,8 +75,11 @@ export function spacerPlaces(plane: Elevation): SpacerPlaces | undefined {
       : (splitAtFirstMeeting(path, upright(slot.left - LEG_END))?.at.y ?? FAR);
   const bedLow = Math.max(bedMeets, low + Math.max(OVER_SOLE, design.bed.featherChamfer));
   const rampLow = Math.max(rampMeets, low + OVER_SOLE);
-  const fits = [bedLow, rampLow].every((y) => y < pin.centre.y && neck - y >= LEAST_FLANK);
-  if (!fits || pin.centre.y + half + RIM > top) return undefined;
+  const atNeck = chainBetween(path, Math.max(rampLow, low), neck).at(-1)!.to.x;
+  const legs = [bedXAt(frame, design.iron.thickness, neck) - slot.right, slot.left - atNeck];
+  const holds = [bedLow, rampLow].every((y) => y < pin.centre.y && neck - y >= LEAST_FLANK);
+  const strong = legs.every((wide) => wide >= LEAST_LEG) && top - pin.centre.y - half >= OVER_SLOT;
+  if (!holds || !strong) return undefined;
   const blocks = blocksAt(plane, "blank");
   return {
     top,
@@ -97,7 +103,7 @@ export function throatSpacer(plane: Elevation): Planned {
         name: "throat-spacer",
         what: "The wood over the cross pin, which the spacer's bridge must span,",
         value: design.body.height - plane.pin.centre.y - pinSweepRadius(design) - ROUND_PIN,
-        limit: RIM,
+        limit: OVER_SLOT,
         unit: "mm",
         parameters: ["pin.height", "body.height"],
         advice:
