@@ -58,7 +58,7 @@ export function volumeOf(triangles: readonly (readonly Corner[])[]): number {
   }, 0);
 }
 
-const wasm = await Module();
+export const wasm = await Module();
 wasm.setup();
 
 /** A solid in manifold-3d, whose coordinates are float32. Throws where it is none. The caller deletes it. */

@@ -17,6 +17,7 @@ const OUTSIDE = {
     probe: ["-c", "import ezdxf"],
     toGetIt: "apt-get install python3-ezdxf, or pip install ezdxf",
   },
+  "prusa-slicer": { commands: ["prusa-slicer"], probe: ["--help"], toGetIt: "apt-get install prusa-slicer" },
 } as const satisfies Record<string, Outside>;
 export type OutsideProgram = keyof typeof OUTSIDE;
 

@@ -27,7 +27,7 @@ export function placedLabels(labels: readonly Label[], rings: readonly (readonly
     const placed = placedLabel(label, roomOn(all, CLEAR));
     if (!placed) return undefined;
     found.push(placed);
-    all.push(placed.taken);
+    if (placed.taken.length > 0) all.push(placed.taken);
   }
   return {
     pieces: found.flatMap(({ pieces }) => pieces),
@@ -36,7 +36,8 @@ export function placedLabels(labels: readonly Label[], rings: readonly (readonly
 }
 
 function placedLabel({ choices, near, within = Number.POSITIVE_INFINITY }: Label, room: Room) {
-  for (const choice of choices)
+  for (const choice of choices) {
+    if (choice.length === 0) return { pieces: [], lines: choice, taken: [] };
     for (const height of LETTER_HEIGHTS)
       for (const upright of [false, true]) {
         const lines = choice.map((line) => lineOf(line.toUpperCase(), height));
@@ -50,6 +51,7 @@ function placedLabel({ choices, near, within = Number.POSITIVE_INFINITY }: Label
         });
         return { pieces, lines: choice, taken: takenBy(middle, upright ? [high, width] : [width, high]) };
       }
+  }
   return undefined;
 }
 
