@@ -102,6 +102,10 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   expect(first.map(([name]) => name).sort()).toEqual([
     "bed-block.dxf",
     "bed-block.stl",
+    "bed-cradle.dxf",
+    "bed-cradle.stl",
+    "bed-gauge.dxf",
+    "bed-gauge.stl",
     "body.stl",
     "cheek-left.dxf",
     "cheek-left.stl",
@@ -110,9 +114,20 @@ test("build writes the pack, the same bytes again, and nothing for a design that
     "cross-pin.dxf",
     "cross-pin.stl",
     "figures.json",
+    "fit-test.stl",
     "front-block.dxf",
     "front-block.stl",
     "manifest.json",
+    "pin-guide.dxf",
+    "pin-guide.stl",
+    "ramp-gauge.dxf",
+    "ramp-gauge.stl",
+    "recess-template.dxf",
+    "recess-template.stl",
+    "throat-spacer.dxf",
+    "throat-spacer.stl",
+    "wedge-sled.dxf",
+    "wedge-sled.stl",
     "wedge.dxf",
     "wedge.stl",
   ]);
@@ -122,6 +137,18 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   const failing = await ran("build", SMOOTHER, "--out", folder, "--with", "pin.height=25");
   expect(failing).toMatchObject({ exit: 1, out: "", err: expect.stringContaining("Nothing was written") });
   expect(bytes()).toEqual(first);
+});
+
+test("build --only makes what it is asked for, and refuses what it does not know", async () => {
+  const of = (run: { out: string }) => JSON.parse(run.out).files as string[];
+  const jigs = of(await ran("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
+  expect(jigs.filter((path) => path.startsWith("jigs/"))).toHaveLength(15);
+  expect(jigs.filter((path) => path.startsWith("parts/") || path === "body.stl")).toEqual([]);
+  const parts = of(await ran("build", SMOOTHER, "--out", folder, "--only", "parts", "--json"));
+  expect(parts).toContain("body.stl");
+  expect(parts.filter((path) => path.startsWith("jigs/"))).toEqual([]);
+  const refused = await ran("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
+  expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });
 
 test("build leaves a folder that is not its pack alone, and says where it stands", async () => {

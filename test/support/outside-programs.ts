@@ -38,8 +38,11 @@ export function needed(context: TestContext, name: OutsideProgram): string {
 }
 
 /** What a program prints; it fails the test where the program does not end well. */
-export function printed(command: string, args: readonly string[]): string {
+export const printed = (command: string, args: readonly string[]): string => said(command, args).out;
+
+/** What a program prints and what it complains of; it fails the test where the program does not end well. */
+export function said(command: string, args: readonly string[]): { out: string; err: string } {
   const { status, stdout, stderr } = spawnSync(command, args, { encoding: "utf8" });
   if (status !== 0) throw new Error(`${command} ended with ${status}: ${stderr}`);
-  return stdout;
+  return { out: stdout, err: stderr };
 }
