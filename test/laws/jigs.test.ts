@@ -92,16 +92,10 @@ describe(`jigs of ${EXAMPLES.length} examples and ${DESIGNS} random designs`, ()
     for (const { jigs } of examples) expect(jigs).toHaveLength(8);
   });
 
-  test("are closed as an STL file holds them, lying and in use", () =>
-    holds((jig) =>
-      [jig.lying, jig.inUse].flatMap((solid) => {
-        const faults = faultsInEdges(trianglesOf(solid));
-        return faults > 0 ? [`${faults} edges`] : [];
-      }),
-    ));
-
-  test("are of one shell unless they say otherwise, and of the volume they say", () =>
+  test("are closed as an STL file holds them, of one shell unless they say otherwise, and of the volume they say", () =>
     holds((jig, { plane }) => {
+      const open = faultsInEdges(trianglesOf(jig.lying));
+      if (open > 0) return [`${open} edges`];
       const solid = manifoldOf(jig.lying);
       const pieces = solid.decompose();
       const faults = [
@@ -113,10 +107,16 @@ describe(`jigs of ${EXAMPLES.length} examples and ${DESIGNS} random designs`, ()
       return faults;
     }));
 
+  test("are closed where they are used, too", () =>
+    holds((jig) => {
+      const open = faultsInEdges(trianglesOf(jig.inUse));
+      return open > 0 ? [`${open} edges`] : [];
+    }, someCases));
+
   test("lie on the table and need no supports: nothing leans out more than 45°", () =>
     holds((jig) => {
       const triangles = lying(jig);
-      const low = [0, 1, 2].map((k) => Math.min(...triangles.flatMap((t) => t.map((p) => p[k]!))));
+      const low = [0, 1, 2].map((k) => triangles.reduce((m, t) => Math.min(m, t[0]![k]!, t[1]![k]!, t[2]![k]!), 1));
       const lean = worstOverhang(triangles);
       return [
         ...(low.every((v) => Math.abs(v) < 1e-9) ? [] : [`lowest at ${low}`]),

@@ -11,31 +11,40 @@ export const trianglesOf = (solid: Solid): Corner[][] =>
 
 /** Corners once each, and triangles by their numbers, after rounding to what an STL file holds. */
 function indexed(triangles: readonly (readonly Corner[])[]): { corners: number[]; triangles: number[][] } {
-  const numbers = new Map<string, number>();
+  const numbers = new Map<number, Map<number, Map<number, number>>>();
   const corners: number[] = [];
   const numbered = triangles.map((triangle) =>
     triangle.map((corner) => {
-      const rounded = corner.map((v) => Math.fround(v) + 0);
-      const key = rounded.join(" ");
-      const known = numbers.get(key);
+      const [x, y, z] = corner.map((v) => Math.fround(v) + 0) as [number, number, number];
+      const alongZ = within(within(numbers, x), y);
+      const known = alongZ.get(z);
       if (known !== undefined) return known;
-      numbers.set(key, numbers.size);
-      corners.push(...rounded);
-      return numbers.size - 1;
+      const number = corners.length / 3;
+      alongZ.set(z, number);
+      corners.push(x, y, z);
+      return number;
     }),
   );
   return { corners, triangles: numbered };
 }
 
+function within<V>(map: Map<number, Map<number, V>>, key: number): Map<number, V> {
+  const known = map.get(key) ?? new Map<number, V>();
+  map.set(key, known);
+  return known;
+}
+
 /** Undirected edges that are not run exactly once each way, and triangles that rounding has shut. */
 export function faultsInEdges(triangles: readonly (readonly Corner[])[]): number {
-  const balance = new Map<string, { there: number; back: number }>();
+  const { corners, triangles: numbered } = indexed(triangles);
+  const count = corners.length / 3;
+  const balance = new Map<number, { there: number; back: number }>();
   let shut = 0;
-  for (const triangle of indexed(triangles).triangles) {
+  for (const triangle of numbered) {
     if (triangle.length !== 3 || new Set(triangle).size !== 3) shut++;
     triangle.forEach((a, i) => {
       const b = triangle[(i + 1) % triangle.length]!;
-      const edge = `${Math.min(a, b)} ${Math.max(a, b)}`;
+      const edge = Math.min(a, b) * count + Math.max(a, b);
       const ways = balance.get(edge) ?? { there: 0, back: 0 };
       if (a < b) ways.there++;
       else ways.back++;
