@@ -54,6 +54,25 @@ export function faultsInEdges(triangles: readonly (readonly Corner[])[]): number
   return shut + [...balance.values()].filter(({ there, back }) => there !== 1 || back !== 1).length;
 }
 
+/** How many shells the triangles make: corners that triangles share belong to one. */
+export function shellsIn(triangles: readonly (readonly Corner[])[]): number {
+  const { corners, triangles: numbered } = indexed(triangles);
+  const leader = Array.from({ length: corners.length / 3 }, (_, i) => i);
+  const leaderOf = (i: number): number => {
+    let at = i;
+    while (leader[at] !== at) {
+      leader[at] = leader[leader[at]!]!;
+      at = leader[at]!;
+    }
+    return at;
+  };
+  for (const [a, b, c] of numbered) {
+    leader[leaderOf(b!)] = leaderOf(a!);
+    leader[leaderOf(c!)] = leaderOf(a!);
+  }
+  return leader.filter((to, i) => to === i).length;
+}
+
 /** Volume within triangles that look outward, mm³, summed from the first corner. */
 export function volumeOf(triangles: readonly (readonly Corner[])[]): number {
   const origin = triangles[0]![0]!;
