@@ -1,5 +1,5 @@
 // What a pack holds, by path. The same design and version give the same bytes, from the command and in a page alike.
-import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
+import { figuresAsBuilt, RUNS, STRENGTH_CAUTION, stockPlanAsBuilt, tolerances } from "@lamplane/parameters/bench";
 import type { Finding } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
@@ -10,6 +10,7 @@ import { MANIFEST, manifestText } from "../manifest.ts";
 import { stlBytes } from "../stl.ts";
 import { pictureSvg } from "../svg.ts";
 import { threeMf } from "../threemf.ts";
+import { stockCsv } from "./stock-csv.ts";
 
 export type Content = Map<string, Uint8Array | string>;
 export type Progress = (done: number, of: number, what: string) => void;
@@ -82,6 +83,7 @@ async function addLayout(files: Content, { plane, version }: PackOf): Promise<vo
 /** The steps to take to the bench, and the plots in them as single drawings. */
 async function addTraveller(files: Content, { design, version }: PackOf): Promise<void> {
   const told = traveller(design);
+  files.set("stock.csv", stockCsv(stockPlanAsBuilt(design).list));
   for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
   const { travellerPdf } = await import("../sheets/index.ts");
   files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version }));
@@ -91,5 +93,5 @@ function figuresJson({ design, findings }: PackOf): string {
   const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = design;
   const told = { name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings };
-  return `${JSON.stringify(told, null, 2)}\n`;
+  return `${JSON.stringify({ ...told, tolerances: tolerances(design, { runs: RUNS }) }, null, 2)}\n`;
 }
