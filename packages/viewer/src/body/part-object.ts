@@ -1,0 +1,118 @@
+// One part in the scene: faces, edges, section lines and its true-size shadow; made once, refilled as the design changes.
+import {
+  BufferAttribute,
+  BufferGeometry,
+  Group,
+  Mesh,
+  MeshBasicMaterial,
+  type ShaderMaterial,
+  SRGBColorSpace,
+} from "three";
+import { LineMaterial } from "three/addons/lines/LineMaterial.js";
+import { LineSegments2 } from "three/addons/lines/LineSegments2.js";
+import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js";
+import type { PartMesh } from "../protocol.ts";
+import { type PartLook, partMaterial } from "./materials.ts";
+
+export interface PartObject {
+  readonly name: string;
+  readonly group: Group;
+  readonly shadow: Mesh;
+  readonly faces: ShaderMaterial;
+  mesh: PartMesh;
+  fill(mesh: PartMesh): void;
+  /** Cuts at the centre plane: edges on the near side go, section lines come. */
+  cut(isCut: boolean): void;
+  ink(colour: readonly number[], shadow: readonly number[]): void;
+  dispose(): void;
+}
+
+export function partObject(mesh: PartMesh, look: PartLook): PartObject {
+  const geometry = new BufferGeometry();
+  const faces = partMaterial(look);
+  const pen = new LineMaterial({ linewidth: 1.4 });
+  const boldPen = new LineMaterial({ linewidth: 2.2 });
+  const edges = new LineSegments2(new LineSegmentsGeometry(), pen);
+  const section = new LineSegments2(new LineSegmentsGeometry(), boldPen);
+  const shadowInk = new MeshBasicMaterial({ depthWrite: false });
+  const shadow = new Mesh(geometry, shadowInk);
+  shadow.renderOrder = -1;
+  const group = new Group();
+  group.add(new Mesh(geometry, faces), edges, section);
+  section.visible = false;
+  let isCut = false;
+
+  const object: PartObject = { name: mesh.name, group, shadow, faces, mesh, fill, cut, ink, dispose };
+  fill(mesh);
+  return object;
+
+  function fill(next: PartMesh) {
+    object.mesh = next;
+    const old = geometry.getAttribute("position");
+    if (old && old.array.length === next.corners.length) {
+      (old as BufferAttribute).copyArray(next.corners).needsUpdate = true;
+    } else geometry.setAttribute("position", new BufferAttribute(next.corners, 3));
+    geometry.computeBoundingSphere();
+    lines();
+  }
+
+  function lines() {
+    setSegments(edges, isCut ? behindCut(object.mesh.edges) : object.mesh.edges);
+    section.visible = isCut && object.mesh.section.length > 0;
+    if (section.visible) setSegments(section, object.mesh.section);
+  }
+
+  function cut(wanted: boolean) {
+    isCut = wanted;
+    faces.uniforms.cut!.value = wanted;
+    lines();
+  }
+
+  function ink(colour: readonly number[], shadowColour: readonly number[]) {
+    const [r, g, b] = colour as [number, number, number];
+    pen.color.setRGB(r, g, b, SRGBColorSpace);
+    boldPen.color.setRGB(r, g, b, SRGBColorSpace);
+    const [sr, sg, sb] = shadowColour as [number, number, number];
+    shadowInk.color.setRGB(sr, sg, sb, SRGBColorSpace);
+  }
+
+  function dispose() {
+    geometry.dispose();
+    edges.geometry.dispose();
+    section.geometry.dispose();
+    for (const material of [faces, pen, boldPen, shadowInk]) material.dispose();
+  }
+}
+
+/** A fresh geometry: the instanced lines cannot change their number in place. */
+function setSegments(lines: LineSegments2, ends: Float32Array) {
+  lines.geometry.dispose();
+  const geometry = new LineSegmentsGeometry();
+  if (ends.length > 0) geometry.setPositions(ends);
+  lines.geometry = geometry;
+  lines.visible = ends.length > 0;
+}
+
+/** Edges on the far side of the centre plane, those that cross it as far as they reach. */
+function behindCut(edges: Float32Array): Float32Array {
+  const kept: number[] = [];
+  for (let i = 0; i < edges.length; i += 6) {
+    let [ax, ay, az, bx, by, bz] = edges.subarray(i, i + 6) as unknown as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    if (az > 0 && bz > 0) continue;
+    if (az > 0 || bz > 0) {
+      const share = az / (az - bz);
+      const [mx, my] = [ax + (bx - ax) * share, ay + (by - ay) * share];
+      if (az > 0) [ax, ay, az] = [mx, my, 0];
+      else [bx, by, bz] = [mx, my, 0];
+    }
+    kept.push(ax, ay, az, bx, by, bz);
+  }
+  return Float32Array.from(kept);
+}
