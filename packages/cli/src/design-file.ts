@@ -1,5 +1,6 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
-import { readFileSync, statSync } from "node:fs";
+import { readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { asCouldNotWrite } from "@lamplane/export";
 import {
   completeDesign,
   type Design,
@@ -17,12 +18,31 @@ import { InputRefused } from "./io.ts";
  * @throws InputRefused with one line for every fault.
  */
 export function designFrom(file: string, changes: readonly string[] = []): Design {
-  const reading = readDesign(contentOf(file), file);
-  if (!reading.ok) throw new InputRefused(faultLines(reading.faults));
-  return changes.length === 0 ? reading.design : changed(reading.design, changes);
+  const design = designIn(contentOf(file), file);
+  return changes.length === 0 ? design : changed(design, changes);
 }
 
-function contentOf(file: string): Uint8Array {
+/** The design in a file's bytes. @throws InputRefused with one line for every fault. */
+export function designIn(content: Uint8Array, file: string): Design {
+  const reading = readDesign(content, file);
+  if (!reading.ok) throw new InputRefused(faultLines(reading.faults));
+  return reading.design;
+}
+
+/** Replaces a file whole, or leaves it as it was. @throws CouldNotWrite */
+export function replaceFile(file: string, text: string): void {
+  const beside = `${file}.${process.pid}.tmp`;
+  try {
+    writeFileSync(beside, text, { flag: "wx", mode: statSync(file).mode });
+    renameSync(beside, file);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw asCouldNotWrite(file, error);
+  }
+}
+
+/** A file's bytes. @throws InputRefused where it cannot be read, or is no design file by its size. */
+export function contentOf(file: string): Uint8Array {
   try {
     const { size } = statSync(file);
     if (size > LARGEST_FILE)
@@ -43,7 +63,8 @@ function contentOf(file: string): Uint8Array {
   }
 }
 
-const faultLines = (faults: readonly Fault[]): string =>
+/** Each fault on a line: where, which parameter, what is wrong. */
+export const faultLines = (faults: readonly Fault[]): string =>
   faults
     .map(({ file, line, column, path, message }) =>
       [line > 0 ? `${file}:${line}:${column}` : file, path, message].filter((part) => part !== "").join(": "),

@@ -4,7 +4,9 @@ import yargs, { type Argv } from "yargs";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
 import { figures } from "./commands/figures.ts";
+import { measured } from "./commands/measured.ts";
 import { newDesign } from "./commands/new.ts";
+import { next } from "./commands/next.ts";
 import { designFrom } from "./design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
 import { VERSION } from "./version.ts";
@@ -114,6 +116,22 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
         const { build } = await import("./commands/build.ts");
         settle(await build(io, design, a.out, a.json));
       },
+    )
+    .command(
+      "next FILE",
+      "where the build stands and what to do now",
+      (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
+      (a) => settle(next(io, designFrom(a.FILE), a.FILE, a.json)),
+    )
+    .command(
+      "measured FILE [VALUES..]",
+      "write what came out at the bench into the file: coreWidth=49.7",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
+          .option("json", JSON_OUT),
+      (a) => settle(measured(io, a.FILE, a.VALUES, a.json)),
     )
     .command(
       "explain [KEY]",

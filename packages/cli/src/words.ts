@@ -19,7 +19,8 @@ export function findingText(design: Design, { severity, code, message, cure, sou
   ].join("\n");
 }
 
-function cureValue(design: Design, parameter: string, value: number | string): string {
+/** A cure's value as the maker types it. */
+export function cureValue(design: Design, parameter: string, value: number | string): string {
   const row = rowAt(parameter);
   return typeof value === "string" || row.kind !== "number"
     ? String(value)

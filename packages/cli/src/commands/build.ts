@@ -1,15 +1,16 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 import { dxfText, MANIFEST, manifestText, stlBytes, writePack } from "@lamplane/export";
+import { figuresAsBuilt, planeOf } from "@lamplane/parameters/bench";
 import { checkPlane, type Finding, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
-import { type Elevation, elevation, figuresOf } from "@lamplane/parameters/elevation";
+import type { Elevation } from "@lamplane/parameters/elevation";
 import { bodyOf, partsOf } from "@lamplane/parameters/solids";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
 import { findingsText } from "./check.ts";
 
 export async function build(io: Io, design: Design, parent: string, json: boolean): Promise<Exit> {
-  const plane = elevation(design);
+  const plane = planeOf(design);
   const findings = findingsOf(plane);
   if (!mayBeBuilt(findings)) {
     const cured = checkPlane(plane);
@@ -17,7 +18,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
-  const files = packFiles(plane, findings, progressTo(io));
+  const files = packFiles(design, plane, findings, progressTo(io));
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(
@@ -41,11 +42,11 @@ const progressTo = (io: Io) => (done: number, of: number, what: string) => {
 
 /** Every file of a pack by its path; the same design and version give the same bytes. */
 function packFiles(
+  design: Design,
   plane: Elevation,
   findings: readonly Finding[],
   progress: (done: number, of: number, what: string) => void,
 ) {
-  const { design } = plane;
   const files = new Map<string, Uint8Array | string>();
   const parts = partsOf(plane, design.stage);
   const steps = parts.length + 1;
@@ -57,14 +58,14 @@ function packFiles(
   progress(parts.length, steps, "body");
   const body = bodyOf(plane, design.stage === "glued" ? "glued" : "trued");
   files.set("body.stl", stlBytes(body.solid, "body", body.volume));
-  files.set("figures.json", figuresJson(plane, findings));
+  files.set("figures.json", figuresJson(design, findings));
   files.set(MANIFEST, manifestText(design.name, VERSION, files));
   progress(steps, steps, "");
   return files;
 }
 
-function figuresJson(plane: Elevation, findings: readonly Finding[]): string {
-  const figures = Object.fromEntries(figuresOf(plane).map(({ key, ...figure }) => [key, figure]));
-  const { name, stage } = plane.design;
+function figuresJson(design: Design, findings: readonly Finding[]): string {
+  const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
+  const { name, stage } = design;
   return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", figures, findings }, null, 2)}\n`;
 }

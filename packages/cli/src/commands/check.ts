@@ -1,23 +1,27 @@
 // `lamplane check`: every check with its figure, its limit and why; what fails comes last, where the eye is.
-import { checkPlane, type Finding, mayBeBuilt, passedChecks } from "@lamplane/parameters/checks";
+
+import { planeOf } from "@lamplane/parameters/bench";
+import { type Cure, checkPlane, type Finding, mayBeBuilt, passedChecks, wholeCure } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
-import { elevation } from "@lamplane/parameters/elevation";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { findingText } from "../words.ts";
+import { cureValue, findingText } from "../words.ts";
 
 export function check(io: Io, design: Design, json: boolean): Exit {
-  const plane = elevation(design);
+  const plane = planeOf(design);
   const findings = checkPlane(plane);
   const passed = passedChecks(plane);
+  const mended = wholeCure(plane);
   if (json)
-    io.out(`${JSON.stringify({ name: design.name, mayBeBuilt: mayBeBuilt(findings), findings, passed }, null, 2)}\n`);
+    io.out(
+      `${JSON.stringify({ name: design.name, mayBeBuilt: mayBeBuilt(findings), findings, mended: mended ?? null, passed }, null, 2)}\n`,
+    );
   else {
     io.out(
       passed
         .map(({ code, message, source }) => `passed   ${code}\n         ${message}\n         source: ${source}\n`)
         .join(""),
     );
-    io.out(`\n${findingsText(design, findings)}\n`);
+    io.out(`\n${findingsText(design, findings)}\n${mendedText(design, mended)}`);
   }
   return mayBeBuilt(findings) ? EXIT.done : EXIT.checkFailed;
 }
@@ -33,4 +37,12 @@ export function findingsText(design: Design, findings: readonly Finding[]): stri
         ? `${design.name}: nothing fails; ${rest} ${rest === 1 ? "warning" : "warnings"} to weigh before the first cut.`
         : `${design.name}: every check passes.`;
   return [...[...findings].reverse().map((f) => findingText(design, f)), sum].join("\n");
+}
+
+/** The fewest changes that leave nothing which stops the plane, as a line to type. */
+export function mendedText(design: Design, cures: readonly Cure[] | undefined): string {
+  if (cures === undefined)
+    return "No few changes were found that would mend it all: it wants another iron or another plan.\n";
+  if (cures.length === 0) return "";
+  return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${cureValue(design, parameter, value)}\n`).join("")}`;
 }

@@ -1,11 +1,11 @@
 // `lamplane figures`: every figure with its unit, formula and source.
+import { figuresAsBuilt } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
-import { elevation, figuresOf } from "@lamplane/parameters/elevation";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { columns, shownFor } from "../words.ts";
 
 export function figures(io: Io, design: Design, json: boolean): Exit {
-  const found = figuresOf(elevation(design));
+  const found = figuresAsBuilt(design);
   if (json) {
     const keyed = Object.fromEntries(found.map(({ key, ...figure }) => [key, figure]));
     io.out(`${JSON.stringify({ name: design.name, figures: keyed }, null, 2)}\n`);

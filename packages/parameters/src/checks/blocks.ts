@@ -32,6 +32,21 @@ export function checkTips(plane: Elevation): Draft[] {
   });
 }
 
+/** As built, the front block may stand so near that no sane truing opens the mouth. */
+export function checkMouthOpens(plane: Elevation): Draft[] {
+  return atLeast(plane, {
+    code: "mouth-closed",
+    what: "The mouth's opening once the sole is trued",
+    value: plane.design.mouth.opening,
+    stop: 0,
+    unit: "mm",
+    parameters: ["mouth.opening"],
+    place: "edge",
+    advice: "The front block stands too far back: see whether a measured place was misread, or plane its ramp.",
+    source: GEOMETRY,
+  });
+}
+
 /** A chamfer that outlives the truing takes support from under the iron. */
 export function checkChamfer(plane: Elevation): Draft[] {
   const { bed, sole } = plane.design;

@@ -1,7 +1,10 @@
-// The smallest change of one parameter that ends a complaint and starts no new stop; found by trying, so that it holds.
+// The smallest change that ends a complaint and starts no new stop; found by trying, so that it holds.
+import { planeOf } from "../bench/as-built/as-built.ts";
+import { settledParameters } from "../bench/steps.ts";
 import { rowAt, valueAt, withValue } from "../design/at.ts";
-import { type Elevation, elevation } from "../elevation/elevation.ts";
+import type { Elevation } from "../elevation/elevation.ts";
 import { type FigureKey, figure } from "../elevation/figures.ts";
+import type { Design } from "../table/index.ts";
 import type { Draft, Mend } from "./draft.ts";
 import { drafts } from "./drafts.ts";
 import type { Cure } from "./finding.ts";
@@ -22,42 +25,95 @@ const TOP_OF: Readonly<Record<string, "crownX" | "toeHeight" | "heelHeight">> = 
   "body.heelHeight": "heelHeight",
 };
 
-/** The first of a finding's mends that cures it; undefined where none does within the parameter's limits. */
+/** Whether a design is healed. */
+export type Heals = (design: Design) => boolean;
+
+/** Mends that the bench has not overtaken: what is cut already is no cure. */
+export const openMends = ({ design }: Elevation, mends: readonly Mend[]): Mend[] => {
+  const settled = settledParameters(design);
+  return mends.filter(({ parameter }) => !settled.has(parameter));
+};
+
+/** A finding's cure: the first of its mends that ends it; two together for a stop that none ends alone. */
 export function cureOf(plane: Elevation, draft: Draft, before: readonly Draft[]): readonly Cure[] | undefined {
   const stops = new Set(before.filter((d) => d.severity === "stop").map((d) => d.code));
-  const heals = (parameter: string, value: number) => {
-    const after = drafts(elevation(withValue(plane.design, parameter, value)));
-    return after.every((d) => d.code !== draft.code && (d.severity !== "stop" || stops.has(d.code)));
-  };
-  for (const mend of draft.mends) {
-    const value = smallestStep(plane, mend, (v) => heals(mend.parameter, v));
-    if (value !== undefined) return [{ parameter: mend.parameter, value }];
+  const heals: Heals = (design) =>
+    drafts(planeOf(design)).every((d) => d.code !== draft.code && (d.severity !== "stop" || stops.has(d.code)));
+  const mends = openMends(plane, draft.mends);
+  for (const mend of mends) {
+    const cure = smallestStep(plane, mend, heals);
+    if (cure) return [cure];
   }
-  return undefined;
+  return draft.severity === "stop" ? cheapestPair(plane, mends, heals) : undefined;
 }
 
 /** Doubling steps until one heals, then halving back to the smallest that does. */
-function smallestStep(
-  plane: Elevation,
-  { parameter, toward }: Mend,
-  heals: (value: number) => boolean,
-): number | undefined {
+export function smallestStep(plane: Elevation, mend: Mend, heals: Heals): Cure | undefined {
+  const way = wayOf(plane, mend);
+  if (!way) return undefined;
+  const { valueAfter, last } = way;
+  const works = (steps: number) => heals(withValue(plane.design, mend.parameter, valueAfter(steps)));
+  let [fails, heal] = [0, 1];
+  while (heal <= last && !works(heal)) [fails, heal] = [heal, heal * 2];
+  if (heal > last) {
+    if (last <= fails || !works(last)) return undefined;
+    heal = last;
+  }
+  while (heal - fails > 1) {
+    const middle = Math.floor((heal + fails) / 2);
+    if (works(middle)) heal = middle;
+    else fails = middle;
+  }
+  return { parameter: mend.parameter, value: valueAfter(heal) };
+}
+
+interface Way {
+  /** Value after so many steps of the row. */
+  readonly valueAfter: (steps: number) => number;
+  /** Steps to the row's limit. */
+  readonly last: number;
+}
+
+/** The way that a mend goes, in steps of its row; undefined where the parameter is no number. */
+export function wayOf(plane: Elevation, { parameter, toward }: Mend): Way | undefined {
   const row = rowAt(parameter);
   const from = valueNow(plane, parameter);
   if (row.kind !== "number" || from === undefined) return undefined;
   const sense = toward === "up" ? 1 : -1;
   const first = sense > 0 ? Math.floor(from / row.step + 1e-9) : Math.ceil(from / row.step - 1e-9);
-  const valueAfter = (steps: number) => rounded((first + sense * steps) * row.step);
-  const last = Math.floor(sense > 0 ? row.max / row.step - first + 1e-9 : first - row.min / row.step + 1e-9);
-  let [fails, works] = [0, 1];
-  while (works <= last && !heals(valueAfter(works))) [fails, works] = [works, works * 2];
-  if (works > last) return undefined;
-  while (works - fails > 1) {
-    const middle = Math.floor((works + fails) / 2);
-    if (heals(valueAfter(middle))) works = middle;
-    else fails = middle;
-  }
-  return valueAfter(works);
+  return {
+    valueAfter: (steps) => rounded((first + sense * steps) * row.step),
+    last: Math.floor(sense > 0 ? row.max / row.step - first + 1e-9 : first - row.min / row.step + 1e-9),
+  };
+}
+
+/** Shares of the way to its limit at which the first of two parameters is tried: fine near by, coarse far off. */
+const SHARES = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
+
+/** The two changes that heal together and go the least part of their ways; undefined where no two do. */
+function cheapestPair(plane: Elevation, mends: readonly Mend[], heals: Heals): readonly Cure[] | undefined {
+  let best: { cost: number; cures: readonly Cure[] } | undefined;
+  for (const first of mends)
+    for (const share of SHARES) {
+      if (best && share >= best.cost) break;
+      const way = wayOf(plane, first);
+      if (!way || way.last < 1) break;
+      const value = way.valueAfter(Math.max(1, Math.round(way.last * share)));
+      const moved = planeOf(withValue(plane.design, first.parameter, value));
+      for (const second of mends.filter((mend) => mend.parameter !== first.parameter)) {
+        const cure = smallestStep(moved, second, heals);
+        const cost = cure ? share + shareOf(plane, second, cure) : Number.POSITIVE_INFINITY;
+        if (cure && (!best || cost < best.cost)) best = { cost, cures: [{ parameter: first.parameter, value }, cure] };
+      }
+    }
+  return best?.cures;
+}
+
+/** How much of the way to its limit a cure goes. */
+export function shareOf(plane: Elevation, mend: Mend, { value }: Cure): number {
+  const way = wayOf(plane, mend);
+  if (!way || typeof value !== "number") return 1;
+  return Math.abs((value - way.valueAfter(0)) / (way.valueAfter(Math.max(1, way.last)) - way.valueAfter(0)));
 }
 
 const rounded = (value: number): number => Math.round(value * 1e6) / 1e6;

@@ -1,6 +1,14 @@
 // All checks of the elevation, in one list; what they find, before any search for cures.
 import type { Elevation } from "../elevation/elevation.ts";
-import { checkBlockTops, checkChamfer, checkEnds, checkShapes, checkThroat, checkTips } from "./blocks.ts";
+import {
+  checkBlockTops,
+  checkChamfer,
+  checkEnds,
+  checkMouthOpens,
+  checkShapes,
+  checkThroat,
+  checkTips,
+} from "./blocks.ts";
 import { type Draft, worstFirst } from "./draft.ts";
 import type { Finding } from "./finding.ts";
 import { checkClearanceAngle, checkIronLength, checkIronPasses, checkSaws } from "./iron.ts";
@@ -10,6 +18,7 @@ import { checkBillet, checkCheeks, checkPegs, checkRecess } from "./stock.ts";
 const CHECKS: readonly ((plane: Elevation) => Draft[])[] = [
   checkShapes,
   checkTips,
+  checkMouthOpens,
   checkChamfer,
   checkEnds,
   checkBlockTops,

@@ -23,7 +23,7 @@ export interface Finding {
   readonly message: string;
   /** Named point of the elevation where the trouble is. */
   readonly place: string;
-  /** Changes that, made together, end the complaint; absent where no one parameter can. */
+  /** Changes that, made together, end the complaint; absent where none was found. */
   readonly cure?: readonly Cure[];
   readonly source: string;
 }

@@ -5,6 +5,7 @@ import { drafts, judgements } from "./drafts.ts";
 import type { Finding } from "./finding.ts";
 
 export type { Cure, Finding, Severity } from "./finding.ts";
+export { wholeCure } from "./whole-cure.ts";
 
 /** Findings without their cures: for many designs at once. */
 export const findingsOf = (plane: Elevation): Finding[] => drafts(plane).map(({ mends: _, ...finding }) => finding);

@@ -25,7 +25,7 @@ export function completed(given: Given | undefined, units: Units | "as given", f
   if (given?.kind !== "map") return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
   const filling = { units: units === "as given" ? unitsIn(given.entries) : units, rows, faults };
-  const design = filled(TABLE, withoutMeasured(given.entries, faults), given.at, "", filling);
+  const design = filled(TABLE, given.entries, given.at, "", filling);
   const told = faults.sorted();
   if (told.length > 0) return { ok: false, faults: told };
   return { ok: true, design: design as unknown as Design, given: rows };
@@ -33,29 +33,12 @@ export function completed(given: Given | undefined, units: Units | "as given", f
 
 /** Whether a section may stand in a file with nothing in it: one that the bench fills in. */
 export const mayBeEmpty = (section: Section): boolean =>
-  rowsOf(section).every(({ row }) => row.kind === "number" && row.unset === true);
+  rowsOf(section).some(({ row }) => row.kind === "number" && row.unset === true);
 
 function unitsIn(entries: readonly GivenEntry[]): Units | undefined {
   const value = entries.find(({ key }) => key === "units")?.value;
   if (!value) return TABLE.units.default;
   return value.kind === "text" ? TABLE.units.choices.find((unit) => unit === value.text) : undefined;
-}
-
-/** An empty `measured` section may stand in a file before anything has been measured. */
-function withoutMeasured(entries: readonly GivenEntry[], faults: Faults): readonly GivenEntry[] {
-  if (Object.hasOwn(TABLE, "measured")) return entries;
-  for (const { key, at, value } of entries) {
-    if (key !== "measured" || value.kind === "nothing" || value.kind === "refused") continue;
-    if (value.kind !== "map") faults.add(at, key, "measured is a section; write `measured: {}` while it is empty");
-    else
-      for (const inner of value.entries)
-        faults.add(
-          inner.at,
-          `measured.${inner.key}`,
-          "this is an unknown key: nothing is read in measured yet; leave it empty",
-        );
-  }
-  return entries.filter(({ key }) => key !== "measured");
 }
 
 function filled(section: Section, entries: readonly GivenEntry[], at: Place, path: string, filling: Filling): Filled {

@@ -29,9 +29,6 @@ export function starterDesign(name: string, units: Units): string {
     "# A laminated hand plane. Measure your own iron first; every other value may stay as it is.",
     `# A length without a unit is in ${units === "mm" ? "millimetres" : "inches"}; 44.5 mm, 1.75 in and 1 3/4 in are read too.`,
     ...sectionLines(TABLE, "", { name, units }),
-    ...(Object.hasOwn(TABLE, "measured")
-      ? []
-      : ["", "# What came out at the bench, filled in as the work goes on.", "measured: {}"]),
   ];
   return `${lines.join("\n")}\n`;
 }

@@ -19,11 +19,7 @@ export function designSchema(): Schema {
   };
 }
 
-function fileSchema(units: Units): Schema {
-  const schema = sectionSchema(TABLE, units);
-  const measured = { type: ["object", "null"], maxProperties: 0, description: "What came out at the bench." };
-  return { ...schema, properties: { measured, ...(schema.properties as Schema) } };
-}
+const fileSchema = (units: Units): Schema => sectionSchema(TABLE, units);
 
 function sectionSchema(section: Section, units: Units): Schema {
   const entries = Object.entries(section);

@@ -4,6 +4,7 @@ import { billet, hold, jigs, shop, wood } from "./bench.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
+import { measured } from "./measured.ts";
 
 export const TABLE = soundTable({
   name: text({
@@ -44,6 +45,7 @@ export const TABLE = soundTable({
   shop,
   billet,
   jigs,
+  measured,
 });
 
 /** What a maker asked for, every default filled in, every `auto` still standing. Lengths mm, angles degrees. */
@@ -51,3 +53,4 @@ export type Design = ValueOf<typeof TABLE>;
 
 export type { ChoiceRow, NumberRow, Quantity, Row, Section, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
+export { STEP_NAMES } from "./measured.ts";

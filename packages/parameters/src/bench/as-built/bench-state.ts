@@ -1,0 +1,162 @@
+// Where the build stands: what is done, what to do now with its numbers, what has changed against the plan, what is lost.
+import { type Elevation, elevation, mouthGrowth } from "../../elevation/elevation.ts";
+import { type Figure, figuresOf } from "../../elevation/figures.ts";
+import { type Design, STEP_NAMES } from "../../table/index.ts";
+import { SHOP } from "../../tolerances.ts";
+import { MEASURED_KEYS, type MeasuredKey, STEPS, type Step, stepOf, stepPlace, stepsDone } from "../steps.ts";
+import { planeAt, planeOf, planned } from "./as-built.ts";
+import { expectedOf, MEASURED } from "./expected.ts";
+
+/** A figure that is no longer what was planned. */
+export interface Change {
+  readonly key: string;
+  readonly help: string;
+  readonly unit: string;
+  readonly planned: number;
+  readonly now: number;
+}
+/** A measured value off what was asked for, and what it costs in the finished plane. */
+export interface Loss {
+  readonly key: MeasuredKey;
+  readonly unit: "mm" | "°";
+  readonly asked: number;
+  readonly got: number;
+  readonly costs: readonly Change[];
+}
+export interface BenchState {
+  readonly done: readonly Step[];
+  /** Absent once all is done. */
+  readonly step?: Step;
+  /** The next step's figures, each with what it was planned to be. */
+  readonly figures: readonly (Figure & { readonly planned?: number })[];
+  /** What to measure when the step is done, and what it is expected to be. */
+  readonly toMeasure: readonly { readonly key: MeasuredKey; readonly unit: "mm" | "°"; readonly expected: number }[];
+  /** Figures of steps still to come that have moved. */
+  readonly changed: readonly Change[];
+  /** What can no longer be had. */
+  readonly lost: readonly Loss[];
+  /** Least thickness of a slip that closes a mouth which is too wide already, mm; 0 where none is needed. */
+  readonly mouthTooWideBy: number;
+}
+
+/** Smaller changes are not worth a word: half of what a maker can hold, and what a saw's scale shows. */
+const WORTH_A_WORD: Readonly<Record<string, number>> = { mm: SHOP / 2, "°": 0.05, "": 0.005 };
+/** Figures that are held finer than the shop's own tolerance: the mouth and what opens it. */
+const FINE = new Set(["mouthOpening", "glueGap", "edgeHeightAtContact", "soleToTake", "mouthSeen", "allowanceLeft"]);
+/** What is worth a word of those: a hundredth is seen at the mouth. mm */
+const FINE_WORTH = 0.005;
+
+/** The build's state, read off the design's measured values. */
+export function benchState(design: Design): BenchState {
+  const now = planeOf(design);
+  const count = stepsDone(design) - (mouthWantsMore(design, now) ? 1 : 0);
+  const step = STEP_NAMES[count];
+  const plan = figureMap(elevation(planned(design)));
+  return {
+    done: STEP_NAMES.slice(0, count),
+    ...(step ? { step } : {}),
+    figures: step ? stepFigures(count < stepsDone(design) ? now : planeAt(design, step), step, plan) : [],
+    toMeasure: step ? STEPS[step].measures.flatMap((key) => expectation(design, key)) : [],
+    changed: changes(plan, now, (key) => stillAhead(key, count)),
+    lost: MEASURED_KEYS.flatMap((key) => lossOf(design, key)),
+    mouthTooWideBy: Math.max(0, now.design.mouth.opening - design.mouth.opening - FINE_WORTH),
+  };
+}
+
+/** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
+const mouthWantsMore = (design: Design, now: Elevation): boolean =>
+  design.measured.mouthSeen !== undefined &&
+  stepsDone(design) === stepPlace("mouth") + 1 &&
+  design.measured.done !== "mouth" &&
+  now.design.sole.allowance * mouthGrowth(now) > FINE_WORTH;
+
+const figureMap = (plane: Elevation): ReadonlyMap<string, Figure> =>
+  new Map(figuresOf(plane).map((each) => [each.key, each]));
+
+/** Whether a figure still matters: a step to come is done by it, or it is felt in the finished plane. */
+const stillAhead = (key: string, count: number): boolean =>
+  FELT.has(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
+
+const isWorthAWord = (key: string, unit: string, difference: number): boolean =>
+  Math.abs(difference) > (FINE.has(key) ? FINE_WORTH : WORTH_A_WORD[unit]!);
+
+function stepFigures(plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>) {
+  const here = figureMap(plane);
+  return STEPS[step].figures.flatMap((key) => {
+    const found = here.get(key);
+    if (!found) return [];
+    const before = plan.get(key)?.value;
+    const moved = before !== undefined && isWorthAWord(key, found.unit, found.value - before);
+    return [moved ? { ...found, planned: before } : found];
+  });
+}
+
+function expectation(design: Design, key: MeasuredKey) {
+  const expected = expectedOf(design, key);
+  return expected === undefined ? [] : [{ key, unit: MEASURED[key].unit, expected }];
+}
+
+function changes(
+  before: ReadonlyMap<string, Figure>,
+  after: Elevation,
+  counts: (key: string) => boolean,
+): readonly Change[] {
+  return figuresOf(after).flatMap(({ key, help, unit, value }) => {
+    const was = before.get(key)?.value;
+    if (was === undefined || !counts(key) || !isWorthAWord(key, unit, value - was)) return [];
+    return [{ key, help, unit, planned: was, now: value }];
+  });
+}
+
+/** Figures in which a maker feels that something came out otherwise. */
+const FELT = new Set([
+  "clearanceAngle",
+  "mouthGrowth",
+  "mouthOpening",
+  "sideClearance",
+  "bodyHeight",
+  "bodyWidth",
+  "pinToRamp",
+  "woodOverPinHole",
+  "shearOut",
+  "wedgeBelowPin",
+  "wedgeAbovePin",
+  "wedgeTip",
+  "wedgeAtPin",
+  "recessLand",
+  "recessPad",
+  "throatNarrowing",
+  "throatAtTop",
+]);
+
+/** What one measured value costs: the plane as it stands beside the plane had that value come out as expected. */
+function lossOf(design: Design, key: MeasuredKey): Loss[] {
+  const got = design.measured[key];
+  const asked = got === undefined ? undefined : expectedOf(design, key);
+  if (got === undefined || asked === undefined || !isWorthAWord(key, MEASURED[key].unit, got - asked)) return [];
+  const { [key]: _, ...others } = design.measured;
+  const without = { ...design, measured: { ...others, done: lastDone(design) } as Design["measured"] };
+  const costs = changes(figureMap(planeOf(without)), planeOf(design), (figure) => FELT.has(figure));
+  return [{ key, unit: MEASURED[key].unit, asked, got, costs }];
+}
+
+const lastDone = (design: Design): Step => STEP_NAMES[stepsDone(design) - 1]!;
+
+/** Values that were `auto` and are settled by steps that are done; to be written into the file beside what was measured. */
+export function settledValues(design: Design): { key: MeasuredKey; value: number }[] {
+  const wasAuto: readonly [MeasuredKey, unknown][] = [
+    ["rampAngle", design.ramp.shape === "straight" || design.ramp.shape === "auto" ? design.ramp.angle : 0],
+    ["rampRadius", design.ramp.radius],
+    ["recessWidth", design.recess.width],
+    ["recessDepth", design.recess.depth],
+    ["pinHoleFromToe", design.pin.height],
+    ["pinHoleHeight", design.pin.height],
+    ["wedgeLength", design.wedge.length],
+  ];
+  const count = stepsDone(design);
+  return wasAuto.flatMap(([key, given]) => {
+    if (given !== "auto" || design.measured[key] !== undefined || stepPlace(stepOf(key)) >= count) return [];
+    const value = expectedOf(design, key);
+    return value === undefined ? [] : [{ key, value: Math.round(value * 1e4) / 1e4 }];
+  });
+}

@@ -1,0 +1,46 @@
+// Every figure of the plane as it stands; what a step was done by stays what it was when that step began.
+import { type Figure, type FigureKey, figure, figuresOf } from "../../elevation/figures.ts";
+import type { Design } from "../../table/index.ts";
+import { type Step, stepPlace, stepsDone } from "../steps.ts";
+import { planeAt, planeOf } from "./as-built.ts";
+
+/** Figures that are spent once their step is done: marks, settings of a saw, places at glue-up. */
+export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
+  billetWidth: "core",
+  billetWidthByRule: "core",
+  roughCore: "core",
+  roughCheek: "core",
+  blankLength: "core",
+  blankHeight: "core",
+  greatestAllowance: "core",
+  sawBed: "cuts",
+  sawRamp: "cuts",
+  rampMark: "cuts",
+  bedMark: "cuts",
+  pinOverBlankSole: "pin-hole",
+  setInToe: "glue-up",
+  setInHeel: "glue-up",
+  edgeHeightAtContact: "glue-up",
+  bedTipX: "glue-up",
+  rampTipX: "glue-up",
+  glueGap: "glue-up",
+};
+
+/** Figures as the plane stands, in the order of the table. */
+export function figuresAsBuilt(design: Design): Figure[] {
+  const now = figuresOf(planeOf(design));
+  const done = stepsDone(design);
+  if (done === 0) return now;
+  const planes = new Map<Step, ReturnType<typeof planeAt>>();
+  const planeBefore = (step: Step) => {
+    const known = planes.get(step) ?? planeAt(design, step);
+    planes.set(step, known);
+    return known;
+  };
+  return now.map((each) => {
+    const step = SPENT_AT[each.key as FigureKey];
+    if (step === undefined || stepPlace(step) >= done) return each;
+    const value = figure(planeBefore(step), each.key as FigureKey);
+    return value === undefined ? each : { ...each, value };
+  });
+}

@@ -1,0 +1,54 @@
+// 10 000 random designs through every figure and check: numbers only, no crash. How fast is printed by the bench.
+import { asBuilt, benchState, figuresAsBuilt } from "@lamplane/parameters/bench";
+import { findingsOf } from "@lamplane/parameters/checks";
+import { elevation } from "@lamplane/parameters/elevation";
+import { type Design, isRow, type Row, type Section, TABLE } from "@lamplane/parameters/table";
+import { expect, test } from "vitest";
+import { randomDesigns, seeded } from "../support/designs.ts";
+
+function judged(design: Design): number {
+  const plane = elevation(asBuilt(design));
+  const figures = figuresAsBuilt(design);
+  for (const { key, value } of figures) if (!Number.isFinite(value)) throw new Error(`${key} is ${value}`);
+  const findings = findingsOf(plane);
+  for (const { code, value, limit, message } of findings)
+    if (!Number.isFinite(value) || !Number.isFinite(limit) || /NaN|undefined|Infinity/.test(message))
+      throw new Error(`${code}: ${value}, ${limit}: ${message}`);
+  return figures.length + findings.length;
+}
+
+test("9 000 plausible designs", () => {
+  let seen = 0;
+  for (const { design } of randomDesigns(2026, 9000)) seen += judged(design);
+  expect(seen).toBeGreaterThan(9000 * 30);
+}, 120_000);
+
+test("1 000 designs with every number anywhere within its limits, half of them measured", () => {
+  const random = seeded(99);
+  for (let n = 0; n < 1000; n++) {
+    const design = anywhere(TABLE, random, n % 2 === 1) as Design;
+    try {
+      judged(design);
+      if (n % 10 === 1 && /NaN|null/.test(JSON.stringify(benchState(design)))) throw new Error("bench state");
+    } catch (error) {
+      throw new Error(JSON.stringify(design), { cause: error });
+    }
+  }
+}, 120_000);
+
+function anywhere(section: Section, random: () => number, measured: boolean): object {
+  const entries = Object.entries(section).map(([key, entry]): [string, unknown] => [
+    key,
+    isRow(entry) ? anyValue(entry, random, measured) : anywhere(entry, random, measured),
+  ]);
+  return Object.fromEntries(entries.filter(([, value]) => value !== undefined));
+}
+
+function anyValue(row: Row, random: () => number, measured: boolean): number | string | undefined {
+  if (row.kind === "text") return row.default;
+  if (row.kind === "choice") return row.choices[Math.floor(random() * row.choices.length)]!;
+  if (row.unset && !(measured && random() < 0.5)) return undefined;
+  if (row.auto !== undefined && random() < 0.5) return "auto";
+  const value = row.min + random() * (row.max - row.min);
+  return row.quantity === "count" ? Math.round(value) : value;
+}

@@ -1,0 +1,213 @@
+// Measured values take the plan's place downstream and nowhere else. Expected numbers are worked out in the test from plane geometry.
+import {
+  asBuilt,
+  benchState,
+  designAt,
+  expectedOf,
+  figuresAsBuilt,
+  MEASURED,
+  MEASURED_KEYS,
+  type MeasuredKey,
+  planeAt,
+  planeOf,
+  STEPS,
+  settledParameters,
+  settledValues,
+  stepOf,
+  stepPlace,
+  stepsDone,
+} from "@lamplane/parameters/bench";
+import { rowAt } from "@lamplane/parameters/design";
+import { type Elevation, elevation, FIGURES, figuresOf, mouthGrowth } from "@lamplane/parameters/elevation";
+import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { describe, expect, test } from "vitest";
+import { designWith, randomDesigns, seeded, WORKED } from "../../../support/designs.ts";
+
+type Values = Partial<Design["measured"]>;
+const measuring = (design: Design, values: Values): Design => ({
+  ...design,
+  measured: { ...design.measured, ...values } as Design["measured"],
+});
+const worked = designWith(WORKED);
+const valuesOf = (plane: Elevation): Record<string, number> =>
+  Object.fromEntries(figuresOf(plane).map(({ key, value }) => [key, value]));
+const cot = (degrees: number): number => 1 / Math.tan((degrees * Math.PI) / 180);
+const sin = (degrees: number): number => Math.sin((degrees * Math.PI) / 180);
+
+function close(a: Record<string, number>, b: Record<string, number>, digits = 7) {
+  expect(Object.keys(a)).toEqual(Object.keys(b));
+  for (const [key, value] of Object.entries(a)) expect(value, key).toBeCloseTo(b[key]!, digits);
+}
+
+/** A measured value off what is expected, within the row's limits. */
+function off(design: Design, key: MeasuredKey, random: () => number): number | undefined {
+  const expected = expectedOf(design, key);
+  const row = rowAt(`measured.${key}`);
+  if (expected === undefined || row.kind !== "number") return undefined;
+  const by = (random() < 0.5 ? -1 : 1) * (MEASURED[key].unit === "mm" ? 0.1 + 0.3 * random() : 0.2 + random());
+  return Math.min(row.max, Math.max(row.min, expected + by));
+}
+
+describe("over random designs", () => {
+  const some = randomDesigns(31, 60);
+
+  test("a measured value changes nothing up to its own step, and something after it", () => {
+    const random = seeded(7);
+    const felt = new Set<string>();
+    for (const { design } of some.slice(0, 14))
+      for (const key of MEASURED_KEYS) {
+        const value = off(design, key, random);
+        if (value === undefined) continue;
+        const place = stepPlace(stepOf(key));
+        const without = measuring(design, { done: stepOf(key) });
+        const withIt = measuring(design, { done: stepOf(key), [key]: value });
+        for (const step of STEP_NAMES.slice(0, place + 1))
+          close(valuesOf(planeAt(withIt, step)), valuesOf(planeAt(without, step)), 12);
+        const [before, after] = [valuesOf(planeOf(without)), valuesOf(planeOf(withIt))];
+        if (Object.keys(after).some((figure) => Math.abs(after[figure]! - before[figure]!) > 1e-3)) felt.add(key);
+      }
+    expect([...felt].sort()).toEqual([...MEASURED_KEYS].sort());
+  });
+
+  test("measured as expected changes nothing at all", () => {
+    for (const { design } of some) {
+      let built = design;
+      for (const key of MEASURED_KEYS) {
+        const expected = expectedOf(built, key);
+        if (expected !== undefined && key !== "mouthSeen") built = measuring(built, { [key]: expected });
+        if (key === "mouthSeen") built = measuring(built, { mouthSeen: design.mouth.opening });
+      }
+      const onlyDone = measuring(design, { done: "mouth" });
+      close(valuesOf(planeOf(built)), valuesOf(planeOf(onlyDone)), 6);
+      const plan = figuresOf(elevation(design));
+      const now = new Map(figuresAsBuilt(built).map(({ key, value }) => [key, value]));
+      const used = new Set(["soleToTake"]); // the one figure that work itself uses up
+      for (const { key, value } of plan) if (!used.has(key)) expect(now.get(key), key).toBeCloseTo(value, 6);
+    }
+  });
+
+  test("the order of entry does not matter, and asking twice changes nothing", () => {
+    const random = seeded(11);
+    for (const { design } of some) {
+      const entries = MEASURED_KEYS.flatMap((key) => {
+        const value = off(design, key, random);
+        return value === undefined || random() < 0.3 ? [] : [[key, value] as const];
+      });
+      const one = measuring(design, Object.fromEntries(entries));
+      const other = measuring(design, Object.fromEntries([...entries].reverse()));
+      expect(asBuilt(other)).toEqual(asBuilt(one));
+      close(valuesOf(elevation(asBuilt(asBuilt(one)))), valuesOf(planeOf(one)), 6);
+    }
+  });
+});
+
+describe("worked by hand", () => {
+  test("a bed trued to 46.5 moves the front block's place and leaves the ramp as it was cut", () => {
+    const plane = planeOf(measuring(worked, { bedAngle: 46.5 }));
+    const growth = cot(46.5) + cot(60);
+    expect(plane.ramp.angle).toBe(60);
+    expect(mouthGrowth(plane)).toBeCloseTo(growth, 12);
+    expect(valuesOf(plane).edgeHeightAtContact).toBeCloseTo(3 - 0.15 / growth, 12);
+    expect(valuesOf(plane).bedTipX).toBeCloseTo(78 + 3.6 / sin(46.5) - 3 * cot(46.5), 12);
+  });
+
+  test("an auto ramp does not follow the bed once it is cut, and does before", () => {
+    const auto = designWith({ ...WORKED, "ramp.angle": "auto" });
+    expect(planeOf(measuring(auto, { bedAngle: 46 })).ramp.angle).toBe(60);
+    expect(elevation(designWith({ ...WORKED, "ramp.angle": "auto", "bed.angle": 46 })).ramp.angle).toBe(61);
+  });
+
+  test("a front block glued 0.28 too near the toe: less comes off the sole, and the mouth is as wanted", () => {
+    const plane = planeOf(measuring(worked, { rampTipX: 79.3 }));
+    const atPlannedSole = 78 + 3 * cot(60) - 79.3;
+    const deeper = (0.15 - atPlannedSole) / (cot(47) + cot(60));
+    expect(plane.design.sole.allowance).toBeCloseTo(3 + deeper, 12);
+    expect(plane.design.mouth.opening).toBeCloseTo(0.15, 12);
+    expect(plane.design.body.height).toBeCloseTo(58 - deeper, 12);
+    expect(plane.frame.mouthX).toBeCloseTo(78 + deeper * cot(47), 12);
+  });
+
+  test("a mouth seen at 0.05 with 0.2 left wants (0.15 - 0.05) / mouthGrowth off", () => {
+    const plane = planeOf(measuring(worked, { allowanceLeft: 0.2, mouthSeen: 0.05 }));
+    expect(plane.design.sole.allowance).toBeCloseTo(0.1 / (cot(47) + cot(60)), 12);
+    expect(plane.design.mouth.opening).toBeCloseTo(0.15, 12);
+  });
+
+  test("a mouth that is too wide stays too wide, and nothing more comes off", () => {
+    const design = measuring(worked, { mouthSeen: 0.4 });
+    expect(planeOf(design).design.sole.allowance).toBe(0);
+    expect(planeOf(design).design.mouth.opening).toBeCloseTo(0.4, 12);
+    expect(benchState(design).mouthTooWideBy).toBeGreaterThan(0.2);
+  });
+
+  test("what is bored stays where it is in the wood, and the wedge is made to reach it", () => {
+    for (const values of [
+      { bedTipX: 80.6 },
+      { rampTipX: 79.9 },
+      { bedTipX: 79.8, rampTipX: 79.2, mouthSeen: 0 },
+    ] as Values[]) {
+      const before = planeOf(measuring(worked, { done: "pin-hole" }));
+      const after = planeOf(measuring(worked, values));
+      const cut = measuring(worked, values).measured.mouthSeen === undefined ? 0 : 3;
+      expect(after.pin.centre.x).toBeCloseTo(before.pin.centre.x, 9);
+      if (cut === 0) expect(after.pin.centre.y + after.design.sole.allowance).toBeCloseTo(before.pin.centre.y + 3, 9);
+      const [, , upperRight, upperLeft] = after.wedge.map(({ from }) => from);
+      const [dx, dy] = [upperRight!.x - upperLeft!.x, upperRight!.y - upperLeft!.y];
+      const off = (after.pin.centre.x - upperLeft!.x) * -dy + (after.pin.centre.y - upperLeft!.y) * dx;
+      expect(off / Math.hypot(dx, dy)).toBeCloseTo(12.7 / 2, 9);
+    }
+  });
+
+  test("a hole bored off its place is met by a thicker or thinner wedge of the same angle", () => {
+    const plane = planeOf(measuring(worked, { pinHoleFromToe: 91.9, pinHoleHeight: 39 }));
+    expect(plane.pin.centre.x).toBeCloseTo(91.9, 9);
+    expect(plane.pin.centre.y).toBeCloseTo(36, 9);
+    expect(plane.design.wedge.angle).toBe(6);
+    expect(plane.design.wedge.tip).toBeGreaterThan(3);
+  });
+});
+
+describe("state of the build", () => {
+  test("every step names figures and measures that exist, and every measured row belongs to one step", () => {
+    const measures = STEP_NAMES.flatMap((step) => STEPS[step].measures);
+    expect([...measures].sort()).toEqual(Object.keys(MEASURED).sort());
+    for (const step of STEP_NAMES) {
+      for (const key of STEPS[step].figures) expect(FIGURES).toHaveProperty(key);
+      for (const path of STEPS[step].settles) expect(() => rowAt(path)).not.toThrow();
+    }
+  });
+
+  test("goes from step to step, and stays at the mouth until it is wide enough", () => {
+    expect(benchState(worked).step).toBe("iron");
+    expect(benchState(measuring(worked, { coreWidth: 49.7 })).step).toBe("cuts");
+    expect(benchState(measuring(worked, { done: "glue-up" })).step).toBe("sole");
+    const still = benchState(measuring(worked, { mouthSeen: 0.05 }));
+    expect(still.step).toBe("mouth");
+    expect(still.figures.find(({ key }) => key === "soleToTake")?.value).toBeCloseTo(0.1 / (cot(47) + cot(60)), 9);
+    expect(benchState(measuring(worked, { mouthSeen: 0.15 })).step).toBe("shaping");
+    expect(benchState(measuring(worked, { done: "shaping" })).step).toBeUndefined();
+  });
+
+  test("says what moved and what it costs, and nothing where all came out as planned", () => {
+    const state = benchState(measuring(worked, { bedAngle: 46 }));
+    const lost = state.lost.find(({ key }) => key === "bedAngle")!;
+    expect([lost.asked, lost.got]).toEqual([47, 46]);
+    expect(lost.costs.find(({ key }) => key === "clearanceAngle")).toMatchObject({ planned: 19, now: 18 });
+    expect(state.changed.map(({ key }) => key)).toContain("glueGap");
+    const asPlanned = benchState(measuring(worked, { coreWidth: 49.6, bedAngle: 47 }));
+    expect([asPlanned.lost, asPlanned.changed]).toEqual([[], []]);
+  });
+
+  test("settles what was auto, once, and settles no parameter early", () => {
+    const auto = designWith({ ...WORKED, "ramp.angle": "auto", "pin.height": "auto" });
+    const done = measuring(auto, { done: "pin-hole" });
+    const settled = Object.fromEntries(settledValues(done).map(({ key, value }) => [key, value]));
+    expect(settled).toMatchObject({ rampAngle: 60 });
+    expect(settled.pinHoleHeight).toBeCloseTo(elevation(auto).pin.centre.y + 3, 3);
+    expect(settledValues(measuring(done, settled))).toEqual([]);
+    expect(settledParameters(measuring(auto, { coreWidth: 49.6 })).has("ramp.angle")).toBe(false);
+    expect(settledParameters(done).has("ramp.angle")).toBe(true);
+    expect(stepsDone(done)).toBe(stepPlace("pin-hole") + 1);
+    expect(designAt(done, "cuts").ramp.angle).toBe("auto");
+  });
+});
