@@ -78,9 +78,36 @@ export interface SheetPlane {
   /** Named points of the elevation, mm: notes and measuring use them. */
   readonly places: Readonly<Record<string, Spot>>;
   readonly findings: readonly Finding[];
-  readonly passed: number;
+  readonly passed: readonly PassedCheck[];
+  /** Parameters that a step already done has settled: shown, no longer to be changed. */
+  readonly locked: readonly string[];
+  /** The steps of the stage that is shown. */
+  readonly bench: readonly BenchStep[];
+  /** What came out otherwise than asked for, in words. */
+  readonly lost: readonly string[];
   /** What each `auto` parameter has come out as. */
   readonly settled: Readonly<Record<string, number>>;
+}
+
+export interface PassedCheck {
+  readonly code: string;
+  readonly message: string;
+  readonly place: string;
+}
+
+/** One step at the bench: its task, its numbers, what is measured when it is done. */
+export interface BenchStep {
+  readonly title: string;
+  readonly task: string;
+  readonly isDone: boolean;
+  readonly figures: readonly { readonly key: string; readonly value: number }[];
+  readonly measures: readonly {
+    /** `measured.…`, a row of the table. */
+    readonly path: string;
+    readonly expected: number | undefined;
+    readonly value: number | undefined;
+    readonly unit: "mm" | "°";
+  }[];
 }
 
 export interface FigureWords {

@@ -24,7 +24,7 @@ export function createLeaders(within: HTMLElement): Leaders {
       const lines = notes.flatMap(({ element: note, place, severity }): Line[] => {
         const end = pixelsOf(place);
         const box = note.getBoundingClientRect();
-        const list = note.parentElement!.getBoundingClientRect();
+        const list = note.closest(".note-scroll")!.getBoundingClientRect();
         const y = box.top + 14;
         if (!end || note.classList.contains("is-mended") || y < list.top || y > list.bottom) return [];
         return [

@@ -29,8 +29,11 @@ const WORD = { stop: "will not work", warning: "look at this", note: "worth know
 export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
   const list = html("ol", { class: "note-list" });
   const verdict = html("p", { class: "verdict", role: "status" });
+  const passed = html("ul", { class: "passed-list" });
+  const passedCount = html("summary", {});
+  const scroll = html("div", { class: "note-scroll", tabindex: 0, role: "group", "aria-label": "Checks" }, list, html("details", { class: "passed", open: true }, passedCount, passed));
   const element = html("section", { class: "notes", "aria-labelledby": "notes-title" });
-  element.append(html("h2", { id: "notes-title" }, "Notes"), verdict, list);
+  element.append(html("h2", { id: "notes-title" }, "Notes"), verdict, scroll);
   const items = new Map<string, ShownNote & { finding: Finding }>();
 
   return { element, shown: () => [...items.values()], show, addCures };
@@ -50,9 +53,13 @@ export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
     const stops = plane.findings.filter(({ severity }) => severity === "stop").length;
     verdict.textContent =
       plane.findings.length === 0
-        ? `All ${plane.passed} checks passed.`
-        : `${plane.findings.length} of ${plane.findings.length + plane.passed} checks ask for attention${stops > 0 ? `; ${stops} must be mended before building` : ""}.`;
+        ? `All ${plane.passed.length} checks passed.`
+        : `${plane.findings.length} of ${plane.findings.length + plane.passed.length} checks ask for attention${stops > 0 ? `; ${stops} must be mended before building` : ""}.`;
     verdict.dataset.stops = String(stops);
+    if (!holding) {
+      passed.replaceChildren(...plane.passed.map(({ message }) => html("li", {}, message)));
+      passedCount.textContent = `${plane.passed.length} passed, with their figures`;
+    }
   }
 
   function put(finding: Finding, holding: boolean) {

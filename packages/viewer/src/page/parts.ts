@@ -44,7 +44,7 @@ export function makeParts(page: HTMLElement, hands: Hands, deeds: Deeds): Parts 
     body: createBodyField(),
     notes: createNotes(deeds.mend),
     leaders: createLeaders(sheet),
-    steps: createSteps(deeds.goTo),
+    steps: createSteps(deeds.goTo, hands),
     schedule: createSchedule(hands),
     title: createTitleBlock(),
     desk: createDesk(deeds),
@@ -71,21 +71,21 @@ export function makeParts(page: HTMLElement, hands: Hands, deeds: Deeds): Parts 
 function makeFields(hands: Hands): Record<View["name"], Field> {
   return {
     elevation: createField("elevation", {
-      padding: { left: 96, right: 150, top: 44, bottom: 112 },
+      padding: { left: 122, right: 150, top: 46, bottom: 112 },
       tallest: () => Math.max(360, innerHeight * 0.62),
       hands,
     }),
     mouth: createField("mouth", {
-      padding: { left: 74, right: 120, top: 22, bottom: 50 },
+      padding: { left: 74, right: 124, top: 22, bottom: 52 },
       tallest: () => SMALL,
       clipped: true,
       hands,
     }),
     stack: createField("stack", {
-      padding: { left: 44, right: 124, top: 66, bottom: 78 },
+      padding: { left: 100, right: 132, top: 50, bottom: 78 },
       tallest: () => SMALL,
       hands,
     }),
-    end: createField("end", { padding: { left: 56, right: 150, top: 46, bottom: 104 }, tallest: () => SMALL, hands }),
+    end: createField("end", { padding: { left: 40, right: 176, top: 46, bottom: 104 }, tallest: () => SMALL, hands }),
   };
 }

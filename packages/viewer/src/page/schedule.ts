@@ -86,9 +86,9 @@ function numberLine(path: string, row: NumberRow, hands: Hands): Made {
       const value = typeof given === "number" ? given : plane.settled[path];
       element.classList.toggle("is-void", value === undefined);
       after.textContent = unit === "mm" ? (style.units === "in" ? "" : "mm") : unit === "°" ? "" : unit;
-      if (value !== undefined) control.update({ value, given, style, unit });
-      else control.input.value = given === "auto" ? "not used" : "";
-      control.input.disabled = value === undefined && given === "auto";
+      const isUnused = value === undefined && given === "auto";
+      const [isVoid, isLocked] = [value === undefined, isUnused || plane.locked.includes(path)];
+      control.update({ value: value ?? row.min, given, style, unit, isVoid, isLocked });
     },
   };
 }

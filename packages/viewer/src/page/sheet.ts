@@ -86,7 +86,7 @@ export class Sheet {
     watchKeys({ ...this.#deeds() });
     watchShade(() => this.#parts.body.recolour());
     dropFiles(page, (file) => this.#opened(file));
-    this.#parts.notes.element.querySelector(".note-list")?.addEventListener("scroll", () => this.#drawLeaders());
+    this.#parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
     new ResizeObserver(() => this.#redraw()).observe(this.#parts.sheet);
     addEventListener("hashchange", () => {
       const { beginning, changes } = readAddress(location.hash);

@@ -19,6 +19,10 @@ export interface NumberState {
   readonly given: Value | undefined;
   readonly style: Style;
   readonly unit: string;
+  /** A step that is done has settled it: shown, not to be changed. */
+  readonly isLocked?: boolean;
+  /** Not measured yet: the blank stays empty, and a first step begins at the value expected. */
+  readonly isVoid?: boolean;
 }
 
 export interface NumberControl {
@@ -53,7 +57,7 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
 
   const show = () => {
     if (!state || document.activeElement === input) return;
-    const text = drawnText(state.value, state.unit, state.style);
+    const text = textOf(state);
     if (input.value !== text) setText(input, text);
   };
   const put = (value: number, holding: boolean) => {
@@ -61,16 +65,17 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
     hands.change([[path, value]], holding);
   };
   const step = (steps: number) => {
-    if (!state) return;
+    if (!state || state.isLocked) return;
     const value = stepped(state.value, steps, row, state.style);
-    state = { ...state, value, given: value };
-    setText(input, drawnText(value, state.unit, state.style));
+    state = { ...state, value, given: value, isVoid: false };
+    setText(input, textOf(state));
     put(value, true);
   };
   const typed = () => {
-    if (!state) return;
+    if (!state || state.isLocked) return;
     const text = input.value.trim();
-    if (text === drawnText(state.value, state.unit, state.style)) return hands.settle();
+    if (text === textOf(state)) return hands.settle();
+    if (text === "" && row.unset) return hands.change([[path, undefined]], false);
     if (text === "auto" && row.auto !== undefined) return hands.change([[path, "auto"]], false);
     const why = faultOf(text, row, state.style);
     hands.refuse(path, why.fault);
@@ -79,7 +84,7 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
   };
   const revert = () => {
     if (!state) return;
-    setText(input, drawnText(state.value, state.unit, state.style));
+    setText(input, textOf(state));
     hands.refuse(path, undefined);
     write(input, { "aria-invalid": false });
   };
@@ -105,7 +110,7 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
   });
   scrubbing(input, () => state, step, hands.settle);
   auto.addEventListener("click", () => {
-    if (state) hands.change([[path, state.given === "auto" ? rounded(state.value) : "auto"]], false);
+    if (state && !state.isLocked) hands.change([[path, state.given === "auto" ? rounded(state.value) : "auto"]], false);
   });
 
   return {
@@ -116,20 +121,24 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
       const kept = document.activeElement === input && state?.value !== next.value && input.selectionStart !== null;
       state = next;
       write(input, {
-        "aria-valuenow": rounded(next.value),
-        "aria-valuetext": `${toldText(next.value, next.unit, next.style)}${next.given === "auto" ? ", auto" : ""}`,
+        "aria-valuenow": next.isVoid ? undefined : rounded(next.value),
+        "aria-valuetext": next.isVoid ? "not measured yet" : `${toldText(next.value, next.unit, next.style)}${next.given === "auto" ? ", auto" : ""}`,
         "aria-description": `${row.help} ${limitsOf(row, next.style)}; arrow keys step by ${toldText(stepOf(row, next.style), next.unit, next.style)}.`,
       });
+      input.readOnly = next.isLocked === true;
+      element.classList.toggle("is-locked", next.isLocked === true);
       element.classList.toggle("is-auto", next.given === "auto");
       write(auto, {
         "aria-pressed": String(next.given === "auto"),
         "aria-label": next.given === "auto" ? `fix ${nameOf(path)} at this value` : `let ${nameOf(path)} be solved`,
       });
-      if (kept && !input.matches("[data-typing]")) setText(input, drawnText(next.value, next.unit, next.style));
+      if (kept && !input.matches("[data-typing]")) setText(input, textOf(next));
       show();
     },
   };
 }
+
+const textOf = ({ value, unit, style, isVoid }: NumberState): string => (isVoid ? "" : drawnText(value, unit, style));
 
 const STEPS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1, PageUp: COARSE, PageDown: -COARSE };
 const rounded = (value: number): number => Math.round(value * 1000) / 1000;

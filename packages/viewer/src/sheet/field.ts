@@ -57,7 +57,7 @@ export function createField(name: View["name"], { padding, tallest, clipped, han
     const width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
-      scale = fitting(view.box, roomFor(padding, width), width, tallest());
+      scale = fitting(view.box, roomFor(padding, name, width), width, tallest());
     const { perMm, origin, height } = scale;
     write(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
     write(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
@@ -91,7 +91,7 @@ export function createField(name: View["name"], { padding, tallest, clipped, han
       const number = shown.get(dimension.id) ?? makeNumber(dimension);
       update(number, dimension, plane, style);
       const place = laid(dimension, scale!, view.box, widthOf(dimension, style));
-      setPlace(number.element, place, dimension.shape.kind);
+      setPlace(number.element, place, kindOf(dimension.shape));
       return place;
     });
     keep(
@@ -139,12 +139,9 @@ function update(number: Shown, dimension: Dimension, plane: SheetPlane, style: S
     if (number.element.textContent !== text) number.element.textContent = text;
     return;
   }
-  number.update({
-    value,
-    unit,
-    style,
-    given: dimension.parameter && plane.settled[dimension.parameter] !== undefined ? "auto" : value,
-  });
+  const path = number.path;
+  const given = plane.settled[path] === undefined ? value : "auto";
+  number.update({ value, unit, style, given, isLocked: plane.locked.includes(path) });
 }
 
 const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
@@ -154,16 +151,22 @@ function widthOf({ value, unit, before = "", parameter }: Dimension, style: Styl
   return characters * PER_CHARACTER + (parameter ? 6 : 0);
 }
 
+/** Where an `auto` beside the number goes: under it where there is no room at its side. */
+const kindOf = (shape: Dimension["shape"]): string =>
+  shape.kind === "angle" || (shape.kind === "along" && (shape.side === "left" || shape.side === "right"))
+    ? "upright"
+    : shape.kind;
+
 function setPlace(element: HTMLElement, { number, hold }: Laid, kind: string) {
   const across = hold === "middle" ? "-50%" : hold === "left" ? "0" : "-100%";
   element.style.transform = `translate(${number.x.toFixed(1)}px, ${number.y.toFixed(1)}px) translate(${across}, -50%)`;
   element.dataset.kind = kind;
 }
 
-/** On a narrow sheet there is less room beside a view. */
-function roomFor(padding: Padding, width: number): Padding {
-  if (width >= 640) return padding;
-  return { ...padding, left: Math.min(padding.left, 56), right: Math.min(padding.right, 56) };
+/** On a narrow sheet the elevation has fewer numbers, and less room beside it. */
+function roomFor(padding: Padding, name: View["name"], width: number): Padding {
+  if (width >= 640 || name !== "elevation") return padding;
+  return { ...padding, left: 84, right: 76 };
 }
 
 function paint(path: SVGPathElement, { d, line, matter }: ViewMark) {

@@ -45,7 +45,7 @@ export interface Laid {
 }
 
 const FIRST_TIER = 24; // px from the view to its first dimension line
-const TIER = { below: 27, above: 27, left: 58, right: 58 }; // px from one dimension line to the next
+const TIER = { below: 27, above: 27, left: 62, right: 62 }; // px from one dimension line to the next
 const OVER = 6; // px that an extension line runs on past the dimension line
 const GAP = 4; // px between the outline and an extension line
 

@@ -1,7 +1,8 @@
 // The worker: every figure, view, mesh and file is computed here, so that the page never waits. One design is held at a time.
+import { planeOf } from "@lamplane/parameters/bench";
 import { checkPlane } from "@lamplane/parameters/checks";
 import { completeDesign, type Design, readDesign, withValue, writtenBack } from "@lamplane/parameters/design";
-import { type Elevation, elevation, FIGURES } from "@lamplane/parameters/elevation";
+import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
 import type { Answer, Ask, Asked, Change } from "../protocol.ts";
 import { partMeshes } from "./meshes.ts";
 import { sheetPlane } from "./sheet-plane.ts";
@@ -37,7 +38,7 @@ function changed(ask: Asked<string>): Design | undefined {
 
 function withPlane(ask: Asked<string>, act: (plane: Elevation, design: Design) => void) {
   const design = changed(ask);
-  if (design) act(elevation(design), design);
+  if (design) act(planeOf(design), design);
 }
 
 function makeSolid(ask: Asked<"solid">) {

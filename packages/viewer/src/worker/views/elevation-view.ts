@@ -159,7 +159,7 @@ function insideDimensions(drawn: Drawn, at: AtStage): Dimension[] {
       : [
           ...parameter(drawn, "mouth.opening", leader(points.edge, 22, 26), { rank: 1, before: "mouth " }),
           ...parameter(drawn, "pin.diameter", leader(at.plane.pin.centre, -86, -74), { before: "pin " }),
-          ...reference(drawn, "pinToRamp", leader(middleOf(at.plane.pin.centre, points.rampTop), -120, -22), {
+          ...reference(drawn, "pinToRamp", leader(middleOf(at.plane.pin.centre, points.rampTop), -64, -86), {
             before: "room ",
             rank: 3,
           }),

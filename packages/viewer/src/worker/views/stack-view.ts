@@ -12,7 +12,7 @@ import {
 } from "@lamplane/parameters/elevation";
 import type { Dimension, View, ViewMark } from "../../protocol.ts";
 import { linePath, outlinePath } from "../path-data.ts";
-import { along, type Drawn, leader, parameter, reference } from "./dimensioning.ts";
+import { along, type Drawn, leader, parameter } from "./dimensioning.ts";
 
 /** The stack as it lies on the bed. */
 export function stackView(drawn: Drawn): View {
@@ -111,7 +111,7 @@ function ironDimensions(drawn: Drawn): Dimension[] {
         ];
   const ofRecess = recess
     ? [
-        ...parameter(drawn, "recess.depth", leader(point(drawn.plane.bedTopS - 8, t - recess.depth), 12, 22), {
+        ...parameter(drawn, "recess.depth", leader(point(drawn.plane.bedTopS - 3, t - recess.depth * 0.7), 34, 10), {
           before: "recess ",
         }),
       ]
@@ -133,11 +133,10 @@ function wedgeDimensions(drawn: Drawn): Dimension[] {
   return [
     ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 0)),
     ...parameter(drawn, "wedge.length", along(tip, butt, "above", 0)),
-    ...parameter(drawn, "wedge.tip", leader(tip, 10, -18), { before: "tip ", rank: 3 }),
+    ...parameter(drawn, "wedge.tip", leader(tip, -12, -24), { before: "tip ", rank: 3 }),
     ...parameter(drawn, "wedge.angle", leader(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 30, -20), {
       unit: "°",
       before: "wedge ",
     }),
-    ...reference(drawn, "wedgeAtPin", leader(point(drawn.plane.pin.s, c + 2), 18, -64), { before: "at pin ", rank: 3 }),
   ];
 }
