@@ -1,4 +1,5 @@
 // Tones of the parts, read from the style sheet so that light and dark agree with the page; how each is opened and hatched.
+import { inDegrees } from "./angles.ts";
 import type { PartLook } from "./materials.ts";
 
 export interface Tones {
@@ -38,8 +39,8 @@ const HEART = 150; // mm from the body to the heart of the tree: rings of a boar
 
 /** @param rings angle of the growth rings to the sole, degrees: 0 flat sawn, 90 quarter sawn */
 export function lookOf(part: string, grain: readonly [number, number, number], rings: number, tones: Tones): PartLook {
-  const turn = (rings * Math.PI) / 180;
-  const [down, out] = [-Math.cos(turn) * HEART, Math.sin(turn) * HEART];
+  const [c, s] = inDegrees(rings);
+  const [down, out] = [-c * HEART, s * HEART];
   const heart: [number, number, number] =
     part === "cross-pin"
       ? [0, down, 0]
@@ -67,8 +68,7 @@ export function openedBy(part: string, open: number, width: number, bedAngle: nu
   if (part === "cheek-left") return [0, 0, aside];
   if (part === "cheek-right") return [0, 0, -aside];
   const draw = Math.max(0, open - 0.4) * 1.7;
-  const turn = (bedAngle * Math.PI) / 180;
-  const up: [number, number] = [Math.cos(turn), Math.sin(turn)];
+  const up = inDegrees(bedAngle);
   if (part === "wedge") return [up[0] * draw * 75, up[1] * draw * 75, 0];
   if (part === "iron" || part.startsWith("cap")) return [up[0] * draw * 40, up[1] * draw * 40, 0];
   if (part === "front-block") return [-draw * 12, 0, 0];

@@ -1,14 +1,5 @@
-// How the body is shaded: paper tones by direction, grain drawn as the rings of the tree it came from, hatching where it is cut.
-import { DoubleSide, GLSL3, ShaderMaterial, Vector3 } from "three";
-
-export interface Inks {
-  readonly paper: number[];
-  readonly ink: number[];
-  readonly wood: number[];
-  readonly woodInk: number[];
-  readonly steel: number[];
-  readonly shadow: number[];
-}
+// How the body is shaded: paper tones by direction, and the grain drawn as the rings of the tree that a part came from.
+import { FrontSide, GLSL3, ShaderMaterial, Vector3 } from "three";
 
 export interface PartLook {
   /** Base tone and the colour of what is drawn on it, 0 to 1. */
@@ -31,10 +22,6 @@ void main() {
   gl_Position = projectionMatrix * eye;
 }`;
 
-/*
- * Cut faces: behind a cut, the inside of the far wall is what the eye meets. There the ray is followed back to the cutting
- * plane, and that point is drawn (with its own depth), which caps any closed solid exactly.
- */
 const FRAGMENT = `
 precision highp float;
 in vec3 place;
@@ -44,11 +31,7 @@ uniform vec3 tone;
 uniform vec3 lines;
 uniform vec3 grain;
 uniform vec3 heart;
-uniform vec2 hatch;
 uniform bool cut;
-uniform vec3 rayInPart;
-uniform mat4 projectionMatrix;
-uniform mat4 modelViewMatrix;
 
 float stroke(float phase, float width) {
   float spread = max(fwidth(phase), 1e-4);
@@ -58,41 +41,26 @@ float stroke(float phase, float width) {
 }
 
 void main() {
-  vec3 across = normalize(cross(dFdx(seen), dFdy(seen)));
-  bool isInside = !gl_FrontFacing;
-  vec3 at = place;
-  float depth = gl_FragCoord.z;
   if (cut && place.z > 0.0) discard;
-  if (isInside) {
-    if (!cut || rayInPart.z > -1e-4) discard;
-    at = place - rayInPart * (place.z / rayInPart.z);
-    vec4 clip = projectionMatrix * modelViewMatrix * vec4(at, 1.0);
-    depth = clip.z / clip.w * 0.5 + 0.5;
-    float slant = dot(at.xy, hatch);
-    colour = vec4(mix(tone * 0.98 + 0.02, lines, stroke(slant, 0.06) * 0.8), 1.0);
-  } else {
-    float facing = abs(dot(across, normalize(vec3(-0.35, 0.62, 0.7))));
-    vec3 shade = tone * (0.72 + 0.28 * facing);
-    float drawn = 0.0;
-    if (dot(grain, grain) > 0.5) {
-      vec3 from = at - heart;
-      vec3 square = from - grain * dot(from, grain);
-      float wander = 0.35 * sin(dot(at, grain) * 0.045) + 0.2 * sin(dot(at, grain) * 0.11 + 1.7);
-      drawn = stroke(length(square) / 3.1 + wander * 0.4, 0.05) * 0.5;
-    }
-    colour = vec4(mix(shade, lines, drawn), 1.0);
+  vec3 across = normalize(cross(dFdx(seen), dFdy(seen)));
+  float facing = abs(dot(across, normalize(vec3(-0.35, 0.62, 0.7))));
+  vec3 shade = tone * (0.72 + 0.28 * facing);
+  float drawn = 0.0;
+  if (dot(grain, grain) > 0.5) {
+    vec3 from = place - heart;
+    vec3 square = from - grain * dot(from, grain);
+    float wander = 0.14 * sin(dot(place, grain) * 0.045) + 0.08 * sin(dot(place, grain) * 0.11 + 1.7);
+    drawn = stroke(length(square) / 3.1 + wander, 0.05) * 0.5;
   }
-  gl_FragDepth = depth;
+  colour = vec4(mix(shade, lines, drawn), 1.0);
 }`;
 
 export function partMaterial(look: PartLook): ShaderMaterial {
-  const [turn, spacing] = look.hatch;
-  const angle = (turn * Math.PI) / 180;
-  const material = new ShaderMaterial({
+  return new ShaderMaterial({
     glslVersion: GLSL3,
     vertexShader: VERTEX,
     fragmentShader: FRAGMENT,
-    side: DoubleSide,
+    side: FrontSide,
     polygonOffset: true,
     polygonOffsetFactor: 1,
     polygonOffsetUnits: 2,
@@ -101,11 +69,7 @@ export function partMaterial(look: PartLook): ShaderMaterial {
       lines: { value: new Vector3(...look.lines) },
       grain: { value: new Vector3(...look.grain) },
       heart: { value: new Vector3(...look.heart) },
-      hatch: { value: { x: Math.cos(angle) / spacing, y: Math.sin(angle) / spacing } },
       cut: { value: false },
-      rayInPart: { value: new Vector3(0, 0, -1) },
     },
   });
-  material.extensions.clipCullDistance = false;
-  return material;
 }

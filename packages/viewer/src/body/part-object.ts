@@ -2,6 +2,7 @@
 import {
   BufferAttribute,
   BufferGeometry,
+  type Color,
   Group,
   Mesh,
   MeshBasicMaterial,
@@ -12,6 +13,8 @@ import { LineMaterial } from "three/addons/lines/LineMaterial.js";
 import { LineSegments2 } from "three/addons/lines/LineSegments2.js";
 import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js";
 import type { PartMesh } from "../protocol.ts";
+import { capGeometry, capMaterial } from "./cap.ts";
+import type { Tones } from "./looks.ts";
 import { type PartLook, partMaterial } from "./materials.ts";
 
 export interface PartObject {
@@ -23,11 +26,11 @@ export interface PartObject {
   fill(mesh: PartMesh): void;
   /** Cuts at the centre plane: edges on the near side go, section lines come. */
   cut(isCut: boolean): void;
-  ink(colour: readonly number[], shadow: readonly number[]): void;
+  ink(look: PartLook, tones: Tones): void;
   dispose(): void;
 }
 
-export function partObject(mesh: PartMesh, look: PartLook): PartObject {
+export function partObject(mesh: PartMesh, look: PartLook, tones: Tones): PartObject {
   const geometry = new BufferGeometry();
   const faces = partMaterial(look);
   const pen = new LineMaterial({ linewidth: 1.4 });
@@ -37,12 +40,15 @@ export function partObject(mesh: PartMesh, look: PartLook): PartObject {
   const shadowInk = new MeshBasicMaterial({ depthWrite: false });
   const shadow = new Mesh(geometry, shadowInk);
   shadow.renderOrder = -1;
+  const capFaces = capMaterial(look.hatch);
+  const cap = new Mesh(new BufferGeometry(), capFaces);
   const group = new Group();
-  group.add(new Mesh(geometry, faces), edges, section);
+  group.add(new Mesh(geometry, faces), edges, section, cap);
   section.visible = false;
   let isCut = false;
 
   const object: PartObject = { name: mesh.name, group, shadow, faces, mesh, fill, cut, ink, dispose };
+  ink(look, tones);
   fill(mesh);
   return object;
 
@@ -59,7 +65,11 @@ export function partObject(mesh: PartMesh, look: PartLook): PartObject {
   function lines() {
     setSegments(edges, isCut ? behindCut(object.mesh.edges) : object.mesh.edges);
     section.visible = isCut && object.mesh.section.length > 0;
-    if (section.visible) setSegments(section, object.mesh.section);
+    cap.visible = section.visible;
+    if (!section.visible) return;
+    setSegments(section, object.mesh.section);
+    cap.geometry.dispose();
+    cap.geometry = capGeometry(object.mesh.section);
   }
 
   function cut(wanted: boolean) {
@@ -68,19 +78,23 @@ export function partObject(mesh: PartMesh, look: PartLook): PartObject {
     lines();
   }
 
-  function ink(colour: readonly number[], shadowColour: readonly number[]) {
-    const [r, g, b] = colour as [number, number, number];
-    pen.color.setRGB(r, g, b, SRGBColorSpace);
-    boldPen.color.setRGB(r, g, b, SRGBColorSpace);
-    const [sr, sg, sb] = shadowColour as [number, number, number];
-    shadowInk.color.setRGB(sr, sg, sb, SRGBColorSpace);
+  function ink({ tone, lines: drawn }: PartLook, { ink: pencil, shadow: dark }: Tones) {
+    for (const material of [faces, capFaces]) {
+      material.uniforms.tone!.value.fromArray(tone);
+      material.uniforms.lines!.value.fromArray(drawn);
+    }
+    const colour = (target: Color, [r, g, b]: readonly number[]) => target.setRGB(r!, g!, b!, SRGBColorSpace);
+    colour(pen.color, pencil);
+    colour(boldPen.color, pencil);
+    colour(shadowInk.color, dark);
   }
 
   function dispose() {
     geometry.dispose();
     edges.geometry.dispose();
     section.geometry.dispose();
-    for (const material of [faces, pen, boldPen, shadowInk]) material.dispose();
+    cap.geometry.dispose();
+    for (const material of [faces, capFaces, pen, boldPen, shadowInk]) material.dispose();
   }
 }
 

@@ -83,10 +83,8 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
       const tones = tonesOf(canvas);
       for (const part of parts.values()) {
         const look = lookOf(part.name, part.mesh.grain, state.rings, tones);
-        part.faces.uniforms.tone!.value.set(...look.tone);
-        part.faces.uniforms.lines!.value.set(...look.lines);
         part.faces.uniforms.heart!.value.set(...look.heart);
-        part.ink(tones.ink, tones.shadow);
+        part.ink(look, tones);
       }
       ask();
     },
@@ -104,8 +102,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
 
   function add(mesh: PartMesh, next: BodyState) {
     const tones = tonesOf(canvas);
-    const part = partObject(mesh, lookOf(mesh.name, mesh.grain, next.rings, tones));
-    part.ink(tones.ink, tones.shadow);
+    const part = partObject(mesh, lookOf(mesh.name, mesh.grain, next.rings, tones), tones);
     part.cut(next.isCut);
     parts.set(mesh.name, part);
     scene.add(part.group, part.shadow);
@@ -182,8 +179,6 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
 
   function draw() {
     asked = 0;
-    const ray = camera.getWorldDirection(new Vector3());
-    for (const part of parts.values()) part.faces.uniforms.rayInPart!.value.copy(ray);
     renderer.render(scene, camera);
     for (const listen of listeners) listen();
   }

@@ -23,6 +23,7 @@ export interface Notes {
   addCures(findings: readonly Finding[], style: Style): void;
 }
 
+const WIDE = 1320; // px: as in the style sheet, notes have a column of their own
 const SIGN = { stop: "✕", warning: "!", note: "i" } as const;
 const WORD = { stop: "will not work", warning: "look at this", note: "worth knowing" } as const;
 
@@ -31,7 +32,12 @@ export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
   const verdict = html("p", { class: "verdict", role: "status" });
   const passed = html("ul", { class: "passed-list" });
   const passedCount = html("summary", {});
-  const scroll = html("div", { class: "note-scroll", tabindex: 0, role: "group", "aria-label": "Checks" }, list, html("details", { class: "passed", open: true }, passedCount, passed));
+  const scroll = html(
+    "div",
+    { class: "note-scroll", tabindex: 0, role: "group", "aria-label": "Checks" },
+    list,
+    html("details", { class: "passed", open: innerWidth > WIDE }, passedCount, passed),
+  );
   const element = html("section", { class: "notes", "aria-labelledby": "notes-title" });
   element.append(html("h2", { id: "notes-title" }, "Notes"), verdict, scroll);
   const items = new Map<string, ShownNote & { finding: Finding }>();

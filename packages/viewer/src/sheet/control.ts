@@ -53,6 +53,7 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
   if (before !== "") element.append(html("span", { class: "before" }, before));
   element.append(input);
   if (row.auto !== undefined) element.append(auto);
+  fitText(input);
   let state: NumberState | undefined;
 
   const show = () => {
@@ -122,7 +123,9 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
       state = next;
       write(input, {
         "aria-valuenow": next.isVoid ? undefined : rounded(next.value),
-        "aria-valuetext": next.isVoid ? "not measured yet" : `${toldText(next.value, next.unit, next.style)}${next.given === "auto" ? ", auto" : ""}`,
+        "aria-valuetext": next.isVoid
+          ? "not measured yet"
+          : `${toldText(next.value, next.unit, next.style)}${next.given === "auto" ? ", auto" : ""}`,
         "aria-description": `${row.help} ${limitsOf(row, next.style)}; arrow keys step by ${toldText(stepOf(row, next.style), next.unit, next.style)}.`,
       });
       input.readOnly = next.isLocked === true;

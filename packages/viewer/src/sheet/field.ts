@@ -66,7 +66,7 @@ export function createField(name: View["name"], { padding, tallest, clipped, han
     caption.textContent = view.title;
     keep(
       names,
-      view.labels,
+      perMm < LEAST_FOR_NAMES ? [] : view.labels,
       () => svg("text"),
       (text, { text: words, at }) => {
         write(text, { ...toPixels(scale!, at) });
@@ -85,12 +85,12 @@ export function createField(name: View["name"], { padding, tallest, clipped, han
 
   function drawDimensions(view: View, plane: SheetPlane, width: number) {
     const rank = width < 480 ? 1 : width < 700 && view.name === "elevation" ? 2 : 3;
-    const wanted = view.dimensions.filter((d) => d.rank <= rank || view.name !== "elevation");
+    const wanted = closedUp(view.dimensions.filter((d) => d.rank <= rank || view.name !== "elevation"));
     const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
     const places = wanted.map((dimension): Laid => {
       const number = shown.get(dimension.id) ?? makeNumber(dimension);
       update(number, dimension, plane, style);
-      const place = laid(dimension, scale!, view.box, widthOf(dimension, style));
+      const place = laid(dimension, scale!, view.box, widthOf(dimension, style), style.units === "in");
       setPlace(number.element, place, kindOf(dimension.shape));
       return place;
     });
@@ -144,6 +144,7 @@ function update(number: Shown, dimension: Dimension, plane: SheetPlane, style: S
   number.update({ value, unit, style, given, isLocked: plane.locked.includes(path) });
 }
 
+const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
 const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
 
 function widthOf({ value, unit, before = "", parameter }: Dimension, style: Style): number {
@@ -163,10 +164,23 @@ function setPlace(element: HTMLElement, { number, hold }: Laid, kind: string) {
   element.dataset.kind = kind;
 }
 
+/** Dimension lines move up where those nearer to the view are left out. */
+function closedUp(dimensions: readonly Dimension[]): Dimension[] {
+  const tiers = new Map<string, number[]>();
+  for (const { shape } of dimensions)
+    if (shape.kind === "along") tiers.set(shape.side, [...(tiers.get(shape.side) ?? []), shape.tier].sort());
+  return dimensions.map((dimension) => {
+    const { shape } = dimension;
+    if (shape.kind !== "along") return dimension;
+    const tier = [...new Set(tiers.get(shape.side))].indexOf(shape.tier);
+    return { ...dimension, shape: { ...shape, tier } };
+  });
+}
+
 /** On a narrow sheet the elevation has fewer numbers, and less room beside it. */
 function roomFor(padding: Padding, name: View["name"], width: number): Padding {
   if (width >= 640 || name !== "elevation") return padding;
-  return { ...padding, left: 84, right: 76 };
+  return { left: 62, right: 58, top: 30, bottom: 92 };
 }
 
 function paint(path: SVGPathElement, { d, line, matter }: ViewMark) {

@@ -1,4 +1,5 @@
 // From mm to pixels: the largest scale that fits, and where each dimension's lines and number stand. Pixels, y down.
+import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import type { Dimension, DimensionShape, Spot, View } from "../protocol.ts";
 
 /** Room round a view for its dimensions, px. */
@@ -45,7 +46,8 @@ export interface Laid {
 }
 
 const FIRST_TIER = 24; // px from the view to its first dimension line
-const TIER = { below: 27, above: 27, left: 62, right: 62 }; // px from one dimension line to the next
+const TIER = { below: 27, above: 27, beside: 62 }; // px from one dimension line to the next
+const FRACTIONS = 26; // px more beside a view where numbers are fractions of an inch
 const OVER = 6; // px that an extension line runs on past the dimension line
 const GAP = 4; // px between the outline and an extension line
 
@@ -53,12 +55,18 @@ const GAP = 4; // px between the outline and an extension line
  * Lays a dimension out.
  * @param width of its number, px: the line is broken for it (ISO 129-1, numbers readable from below)
  */
-export function laid({ shape }: Pick<Dimension, "shape">, scale: Scale, box: View["box"], width: number): Laid {
+export function laid(
+  { shape }: Pick<Dimension, "shape">,
+  scale: Scale,
+  box: View["box"],
+  width: number,
+  inFractions: boolean,
+): Laid {
   if (shape.kind === "leader") return laidLeader(shape, scale);
   if (shape.kind === "angle") return laidAngle(shape, scale);
   return shape.side === "below" || shape.side === "above"
     ? laidLevel(shape, scale, box, width)
-    : laidUpright(shape, scale, box);
+    : laidUpright(shape, scale, box, TIER.beside + (inFractions ? FRACTIONS : 0));
 }
 
 type Along = Extract<DimensionShape, { kind: "along" }>;
@@ -82,10 +90,10 @@ function laidLevel(shape: Along, scale: Scale, box: View["box"], width: number):
   return { lines, arrows, number: { x: right.x + 17, y }, hold: "left" };
 }
 
-function laidUpright(shape: Along, scale: Scale, box: View["box"]): Laid {
+function laidUpright(shape: Along, scale: Scale, box: View["box"], pitch: number): Laid {
   const sign = shape.side === "right" ? 1 : -1;
   const edge = toPixels(scale, { x: shape.side === "right" ? box.max.x : box.min.x, y: 0 }).x;
-  const x = edge + sign * (FIRST_TIER + shape.tier * TIER.right);
+  const x = edge + sign * (FIRST_TIER + shape.tier * pitch);
   const [a, b] = [toPixels(scale, shape.from), toPixels(scale, shape.to)];
   const [top, bottom] = a.y < b.y ? [a, b] : [b, a];
   const extensions = [top, bottom].map((p) => `M${p.x + sign * GAP} ${p.y}L${x + sign * OVER} ${p.y}`).join("");
@@ -108,8 +116,8 @@ function laidAngle(shape: Extract<DimensionShape, { kind: "angle" }>, scale: Sca
   const at = toPixels(scale, shape.at);
   const { radius, fromAngle, toAngle } = shape;
   const on = (angle: number, r = radius): Spot => {
-    const turn = (angle * Math.PI) / 180;
-    return { x: at.x + r * Math.cos(turn), y: at.y - r * Math.sin(turn) };
+    const [c, s] = [cosDeg(angle), sinDeg(angle)];
+    return { x: at.x + r * c, y: at.y - r * s };
   };
   const [begin, end] = [on(fromAngle), on(toAngle)];
   const base = fromAngle === 0 ? 0 : 180;
@@ -133,8 +141,7 @@ function laidLeader(shape: Extract<DimensionShape, { kind: "leader" }>, scale: S
 /** A filled arrow whose tip stands at (x, y) and that points the way of `turn`, degrees clockwise from the right. */
 function arrow(x: number, y: number, turn: number): string {
   const [length, half] = [8, 2.2];
-  const angle = (turn * Math.PI) / 180;
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const [c, s] = [cosDeg(turn), sinDeg(turn)];
   const corner = (along: number, off: number) => `${x + along * c - off * s} ${y + along * s + off * c}`;
   return `M${x} ${y}L${corner(-length, half)}L${corner(-length, -half)}Z`;
 }

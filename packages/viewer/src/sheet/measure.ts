@@ -1,4 +1,5 @@
 // Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
+import { atan2Deg } from "@lamplane/parameters/trig";
 import { html, keep, svg, write } from "../page/elements.ts";
 import type { SheetPlane, Spot } from "../protocol.ts";
 import { nameOf, type Style, toldText } from "../state/format.ts";
@@ -108,6 +109,6 @@ function nearest({ places }: SheetPlane, field: Field, at: Spot): End | undefine
 function resultText(a: Spot, b: Spot, style: Style): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
   const told = (mm: number) => toldText(mm, "mm", style);
-  const slope = (Math.atan2(Math.abs(up), Math.abs(across)) * 180) / Math.PI;
+  const slope = atan2Deg(Math.abs(up), Math.abs(across));
   return `${told(Math.hypot(across, up))}; along the sole ${told(Math.abs(across))}, up ${told(Math.abs(up))}, at ${slope.toFixed(2)}°`;
 }

@@ -1,19 +1,20 @@
 // Numbers as they stand on the sheet, and back: the design's unit for lengths, degrees for angles.
 import type { NumberRow, Row } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { inMillimetres, lengthText, readNumberText, trimmed, valueText } from "@lamplane/parameters/units";
+import { inMillimetres, inUnits, lengthText, readNumberText, trimmed, valueText } from "@lamplane/parameters/units";
 
 export interface Style {
   readonly units: "mm" | "in";
   readonly smallestFraction: "1/8" | "1/16" | "1/32" | "1/64";
 }
 
-/** A number for the drawing: bare mm (the title block tells the unit), inches and degrees with their sign. */
+/** A number for the drawing: bare mm (the title block tells the unit), degrees, inches as a fraction or else in decimals. */
 export function drawnText(value: number, unit: string, { units, smallestFraction }: Style): string {
   if (unit === "°") return `${trimmed(value, 2)}°`;
   if (unit !== "mm") return trimmed(value, 3);
   if (units === "mm") return trimmed(value, 2);
-  return lengthText(value, "in", smallestFraction).replace(" in", "″");
+  const fraction = lengthText(value, "in", smallestFraction);
+  return fraction.includes("mm") ? `${trimmed(inUnits(value, "in"), 3)}″` : fraction.replace(" in", "″");
 }
 
 /** A number with its unit, both units of length. */

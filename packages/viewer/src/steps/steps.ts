@@ -96,12 +96,7 @@ function fill(
   item.querySelector(".step-figures")!.replaceChildren(
     ...step.figures.map(({ key, value }) => {
       const told = toldText(value, figures[key]?.unit ?? "mm", style);
-      return html(
-        "div",
-        {},
-        html("dt", {}, nameOf(key)),
-        html("dd", { "data-figure": key, tabindex: 0 }, told),
-      );
+      return html("div", {}, html("dt", {}, nameOf(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
     }),
   );
   for (const { path, value, expected, unit } of step.measures) {

@@ -104,7 +104,7 @@ function ironDimensions(drawn: Drawn): Dimension[] {
             leader(
               point(capIron.setback + capIron.thickness + capIron.hump, capIron.thickness + capIron.hump),
               -30,
-              -26,
+              -8,
             ),
             { before: "hump ", rank: 3 },
           ),
@@ -133,7 +133,7 @@ function wedgeDimensions(drawn: Drawn): Dimension[] {
   return [
     ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 0)),
     ...parameter(drawn, "wedge.length", along(tip, butt, "above", 0)),
-    ...parameter(drawn, "wedge.tip", leader(tip, -12, -24), { before: "tip ", rank: 3 }),
+    ...parameter(drawn, "wedge.tip", leader(tip, -10, -30), { before: "tip ", rank: 3 }),
     ...parameter(drawn, "wedge.angle", leader(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 30, -20), {
       unit: "°",
       before: "wedge ",
