@@ -42,7 +42,7 @@ const imports = sources.flatMap((file) => importsOf(file, readFileSync(resolve(P
 const MAY_IMPORT_PACKAGE: Record<string, readonly string[]> = {
   parameters: [],
   export: ["parameters"],
-  cli: ["parameters", "export"],
+  cli: ["parameters", "export", "viewer"], // the viewer as a built folder only
   viewer: ["parameters", "export"],
 };
 

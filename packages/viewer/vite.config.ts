@@ -25,6 +25,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 2000,
     rolldownOptions: {
+      checks: { pluginTimings: false },
       output: {
         format: "iife",
         entryFileNames: "sheet.js",

@@ -18,6 +18,7 @@ interface Line {
 
 const DOWN = 15; // px from a note's top to its first line of words
 const RING = 8; // px
+const isBeside = matchMedia("(min-width: 1321px)"); // as in the style sheet: notes left of the drawing, not under it
 const NARROW = 720; // px: as in the style sheet; rings only, lines would run over the words
 
 export function createLeaders(within: HTMLElement): Leaders {
@@ -27,7 +28,7 @@ export function createLeaders(within: HTMLElement): Leaders {
   return {
     element,
     draw(notes, pixelsOf) {
-      const frame = within.getBoundingClientRect();
+      const frame = inside(within);
       write(element, { width: frame.width, height: frame.height });
       const taken = new Map<string, number>();
       const drawn = notes.flatMap((note, i): Line[] => {
@@ -59,6 +60,12 @@ export function createLeaders(within: HTMLElement): Leaders {
   };
 }
 
+/** The box in which lines are placed: within the frame line. */
+function inside(element: HTMLElement): DOMRect {
+  const { left, top } = element.getBoundingClientRect();
+  return new DOMRect(left + element.clientLeft, top + element.clientTop, element.clientWidth, element.clientHeight);
+}
+
 const ringed = () => svg("g", {}, svg("circle", { r: RING }), svg("text", { y: 4 }));
 
 /** Level out of the note on the side where the drawing is, or up beside the notes where it is over them. */
@@ -69,7 +76,7 @@ function wayFrom({ element: note }: ShownNote, frame: DOMRect, end: Spot): strin
   if (y < list.top || y > list.bottom) return "";
   const [left, right, level] = [box.left - frame.left, box.right - frame.left, y - frame.top];
   const stop = shortOf(end, { x: right + 14, y: level });
-  if (end.x >= right + 14) return `M${right} ${level}L${right + 14} ${level}L${stop.x} ${stop.y}`;
+  if (isBeside.matches) return `M${right} ${level}L${right + 14} ${level}L${stop.x} ${stop.y}`;
   const over = list.top - frame.top - 64;
   const from = { x: left - 7, y: over };
   const last = shortOf(end, from);

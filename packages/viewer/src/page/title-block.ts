@@ -28,7 +28,8 @@ export function createTitleBlock(): TitleBlock {
     );
     said.textContent = `${isCopied ? "The address is copied" : "Copy it from the address bar"}: it holds the whole design.`;
   });
-  revision.pair.append(copy);
+  const revisionText = html("span");
+  revision.value.append(revisionText, copy);
   const element = html(
     "footer",
     { class: "title-block" },
@@ -51,7 +52,7 @@ export function createTitleBlock(): TitleBlock {
         .map((mm) => Math.round(mm))
         .join(" × ");
       size.value.textContent += " mm";
-      revision.value.textContent = shortHash(location.hash);
+      revisionText.textContent = shortHash(location.hash);
     },
   };
 }

@@ -80,14 +80,14 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
     if (text === "auto" && row.auto !== undefined) return hands.change([[path, "auto"]], false);
     const why = faultOf(text, row, state.style);
     hands.refuse(path, why.fault);
-    write(input, { "aria-invalid": why.fault !== undefined });
+    write(input, { "aria-invalid": why.fault === undefined ? undefined : "true" });
     if (why.value !== undefined) put(why.value, false);
   };
   const revert = () => {
     if (!state) return;
     setText(input, textOf(state));
     hands.refuse(path, undefined);
-    write(input, { "aria-invalid": false });
+    write(input, { "aria-invalid": undefined });
   };
 
   input.addEventListener("keydown", (event) => {
@@ -133,7 +133,7 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
       element.classList.toggle("is-auto", next.given === "auto");
       write(auto, {
         "aria-pressed": String(next.given === "auto"),
-        "aria-label": next.given === "auto" ? `fix ${nameOf(path)} at this value` : `let ${nameOf(path)} be solved`,
+        "aria-label": `auto: ${nameOf(path)}`,
       });
       if (kept && !input.matches("[data-typing]")) setText(input, textOf(next));
       show();

@@ -5,7 +5,7 @@ import { html, keep, svg, write } from "../page/elements.ts";
 import type { Dimension, SheetPlane, Spot, View, ViewMark } from "../protocol.ts";
 import { drawnText, type Style } from "../state/format.ts";
 import { type Hands, type NumberControl, numberControl } from "./control.ts";
-import { fitting, type Laid, laid, type Padding, type Scale, toPixels } from "./layout.ts";
+import { FRACTIONS, fitting, type Laid, laid, type Padding, type Scale, toPixels } from "./layout.ts";
 
 export interface Field {
   readonly element: HTMLElement;
@@ -57,7 +57,7 @@ export function createField(name: View["name"], { padding, tallest, clipped, han
     const width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
-      scale = fitting(view.box, roomFor(padding, name, width), width, tallest());
+      scale = fitting(view.box, roomFor(padding, name, width, plane.design.units === "in"), width, tallest());
     const { perMm, origin, height } = scale;
     write(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
     write(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
@@ -178,8 +178,10 @@ function closedUp(dimensions: readonly Dimension[]): Dimension[] {
 }
 
 /** On a narrow sheet the elevation has fewer numbers, and less room beside it. */
-function roomFor(padding: Padding, name: View["name"], width: number): Padding {
-  if (width >= 640 || name !== "elevation") return padding;
+function roomFor(padding: Padding, name: View["name"], width: number, inFractions: boolean): Padding {
+  const more = inFractions && width >= 480 ? FRACTIONS : 0;
+  if (width >= 640 || name !== "elevation")
+    return { ...padding, left: padding.left + more, right: padding.right + more };
   return { left: 62, right: 58, top: 30, bottom: 92 };
 }
 

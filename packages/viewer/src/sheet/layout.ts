@@ -47,7 +47,7 @@ export interface Laid {
 
 const FIRST_TIER = 24; // px from the view to its first dimension line
 const TIER = { below: 27, above: 27, beside: 62 }; // px from one dimension line to the next
-const FRACTIONS = 26; // px more beside a view where numbers are fractions of an inch
+export const FRACTIONS = 26; // px more beside a view where numbers are fractions of an inch
 const OVER = 6; // px that an extension line runs on past the dimension line
 const GAP = 4; // px between the outline and an extension line
 

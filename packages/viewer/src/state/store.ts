@@ -55,6 +55,8 @@ export function createStore(start: Addressed & { beginning: Beginning }): Store 
   return {
     now: () => held,
     set(changes, holding = false) {
+      const isKnown = ([path, value]: Change) => held.changes.has(path) && held.changes.get(path) === value;
+      if (changes.every(isKnown) && (holding || held === settled)) return;
       const next = new Map(held.changes);
       for (const [path, value] of changes) next.set(path, value);
       held = { ...held, changes: next };
