@@ -1,6 +1,7 @@
 // Which module may know which: read off the imports of every source file.
-import { readdirSync, readFileSync } from "node:fs";
-import { dirname, relative, resolve, sep } from "node:path";
+import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { isBuiltin } from "node:module";
+import { dirname, join, relative, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 
@@ -118,6 +119,81 @@ describe("imports of the sources", () => {
   test("load JSCAD in solids/ alone of parameters", () => expect(jscadElsewhere(imports)).toEqual([]));
   test("of parameters need no Node.js", () => expect(nodeInParameters(imports)).toEqual([]));
   test("of relative files end in .ts", () => expect(withoutTs(imports)).toEqual([]));
+});
+
+/** Files and packages that run when a source is imported; what is imported for its types alone is not. */
+function runsWith(entry: string): string[] {
+  const [reached, queue] = [new Set<string>(), [entry]];
+  for (let file = queue.pop(); file !== undefined; file = queue.pop()) {
+    if (reached.has(file)) continue;
+    reached.add(file);
+    for (const specifier of runSpecifiers(readFileSync(file, "utf8"))) {
+      if (isBuiltin(specifier)) reached.add(`${specifier} in ${file}`);
+      else queue.push(fileOf(specifier, file));
+    }
+  }
+  return [...reached];
+}
+
+const runSpecifiers = (source: string): string[] =>
+  specifiersIn(source.replace(/\b(?:import|export)\s+type\b[^;]*?from\s*["'][^"']+["']/g, ""));
+
+const CONDITIONS = ["@lamplane/source", "browser", "import", "default"];
+
+/** The file that a page's bundler takes for a specifier. */
+function fileOf(specifier: string, from: string): string {
+  if (specifier.startsWith(".")) return fileAt(resolve(dirname(from), specifier));
+  const [, name, rest] = /^((?:@[^/]+\/)?[^/]+)(.*)$/.exec(specifier)!;
+  const home = homeOf(name!, dirname(from));
+  const { exports, module, main } = JSON.parse(readFileSync(join(home, "package.json"), "utf8"));
+  const exported = exports?.[`.${rest}`] ?? (rest === "" && typeof exports === "string" ? exports : undefined);
+  if (exported !== undefined) return join(home, chosen(exported));
+  return fileAt(rest === "" ? join(home, module ?? main ?? "index.js") : join(home, rest!));
+}
+
+function homeOf(name: string, folder: string): string {
+  const here = join(folder, "node_modules", name);
+  if (existsSync(here)) return realpathSync(here);
+  if (folder === dirname(folder)) throw new Error(`no package ${name}`);
+  return homeOf(name, dirname(folder));
+}
+
+function chosen(exported: string | Record<string, unknown>): string {
+  if (typeof exported === "string") return exported;
+  const condition = Object.keys(exported).find((key) => CONDITIONS.includes(key));
+  if (condition === undefined) throw new Error(`nothing for a page among ${Object.keys(exported)}`);
+  return chosen(exported[condition] as string | Record<string, unknown>);
+}
+
+function fileAt(path: string): string {
+  const found = [path, `${path}.js`, `${path}.json`, join(path, "index.js")].find(
+    (each) => existsSync(each) && statSync(each).isFile(),
+  );
+  if (found === undefined) throw new Error(`no file at ${path}`);
+  return found;
+}
+
+describe("the export package's door for pages", () => {
+  const reached = runsWith(resolve(PACKAGES, "export/src/bytes.ts"));
+
+  test("runs without Node.js, down to the last package behind it", () => {
+    expect(reached.filter((each) => / in /.test(each))).toEqual([]);
+    for (const behind of [
+      "export/src/threemf.ts",
+      "export/src/dxf.ts",
+      "fflate",
+      "@noble/hashes",
+      "@jscad/stl-serializer",
+    ])
+      expect(
+        reached.some((file) => slashed(file).includes(behind)),
+        behind,
+      ).toBe(true);
+  });
+  test("is not the door that writes packs, which does need Node.js", () => {
+    const whole = runsWith(resolve(PACKAGES, "export/src/index.ts"));
+    expect(whole.some((each) => each.startsWith("node:fs"))).toBe(true);
+  });
 });
 
 describe("the rules catch", () => {

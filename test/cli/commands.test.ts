@@ -53,6 +53,30 @@ pin: { diameter: 12.7, height: 36 }
   for (const [key, value] of shown) expect(figures[key].value).toBeCloseTo(value, 4);
 });
 
+test("figures tell hold, strength and seasons too, and that strength is indicative; figures.json the same", async () => {
+  const text = await ran("figures", SMOOTHER);
+  expect(text.out).toMatch(/\nclampWanted +240 N /);
+  expect(text.out).toMatch(/\nmoistureDriest +6\.17 % /);
+  expect(text.out).toMatch(/\n\nStrength figures are indicative.*\n$/);
+  const { figures, caution } = JSON.parse((await ran("figures", SMOOTHER, "--json")).out);
+  expect(caution).toMatch(/indicative/);
+  expect(figures.tenonShearFactor).toMatchObject({ unit: "×", help: expect.stringContaining("Indicative") });
+  const built = await ran("build", SMOOTHER, "--out", folder);
+  expect(built.out).toContain(caution);
+  const inPack = JSON.parse(readFileSync(join(folder, "apprentice-smoother", "figures.json"), "utf8"));
+  expect(inPack.figures).toEqual(figures);
+  expect(inPack.caution).toBe(caution);
+});
+
+test("check counts warnings and notes apart; neither fails", async () => {
+  const both = await ran("check", SMOOTHER, "--with", "wood.wedge=beach", "--with", "pin.tenon=6");
+  expect(both.exit).toBe(0);
+  expect(both.out).toMatch(/NOTE {5}wood-unknown/);
+  expect(both.out).toMatch(/nothing fails; 2 warnings and 1 note to weigh/);
+  const note = await ran("check", SMOOTHER, "--with", "wood.wedge=beach");
+  expect(note.out).toMatch(/nothing fails; 1 note to weigh/);
+});
+
 test("check tells what passed, and what fails with its mend; --with changes the design for one run", async () => {
   const good = await ran("check", SMOOTHER);
   expect(good).toMatchObject({ exit: 0, err: "" });
@@ -102,6 +126,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   expect(first.map(([name]) => name).sort()).toEqual([
     "bed-block.dxf",
     "bed-block.stl",
+    "body.3mf",
     "body.stl",
     "cheek-left.dxf",
     "cheek-left.stl",

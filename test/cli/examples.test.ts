@@ -4,7 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { needed, printed } from "../support/outside-programs.ts";
+import { contentsOf, isWhole } from "../support/packs.ts";
 import { ran } from "../support/running.ts";
+import { LIB3MF_REPORT } from "../support/three-mf.ts";
 
 const EXAMPLES = readdirSync("examples").filter((name) => name.endsWith(".yaml"));
 const STAGES = ["blank", "glued", "trued"] as const;
@@ -24,6 +26,13 @@ for path in sys.argv[1:]:
     layers = ','.join(sorted({e.dxf.layer for e in space}))
     print(len(audit.errors), len(audit.fixes), doc.header['$INSUNITS'], closed, drilled, layers)
 `;
+
+/** What the manifest tells of a solid. */
+const SOLID = {
+  bounds: { min: [expect.any(Number), expect.any(Number), expect.any(Number)], max: expect.any(Array) },
+  volume: expect.any(Number),
+  triangles: expect.any(Number),
+};
 
 const FAULTS = [
   "Total disconnected facets",
@@ -47,8 +56,15 @@ describe.each(EXAMPLES)("%s", (example) => {
     return { pack, ending: (end: string) => parts.filter((name) => name.endsWith(end)) };
   };
 
-  test.for(STAGES)("admesh mends nothing at stage %s", async (stage, context) => {
+  test.for(STAGES)("admesh mends nothing, lib3mf finds every part closed at stage %s", async (stage, context) => {
     const { pack, ending } = await built(stage);
+    const { warnings, objects } = JSON.parse(
+      printed(needed(context, "lib3mf"), ["-c", LIB3MF_REPORT, join(pack, "body.3mf")]),
+    );
+    expect(warnings).toBe(0);
+    expect(objects).toHaveLength(7); // six parts and the whole
+    for (const { name, mesh, valid, closed } of objects)
+      expect({ name, valid, closed }).toEqual({ name, valid: true, closed: mesh || null });
     const stls = [join(pack, "body.stl"), ...ending(".stl")];
     expect(stls).toHaveLength(7);
     for (const stl of stls) {
@@ -56,6 +72,21 @@ describe.each(EXAMPLES)("%s", (example) => {
       for (const fault of FAULTS) expect(report, `${stl}: ${fault}`).toMatch(new RegExp(`${fault}\\s*:\\s*0\\b`));
       expect(report, stl).toMatch(/Number of parts\s*:\s*1\b/);
     }
+  });
+
+  test("the same bytes a second time, and a manifest that holds", async () => {
+    const first = contentsOf((await built("blank")).pack);
+    rmSync(join(folder, "blank"), { recursive: true });
+    const { pack } = await built("blank");
+    expect(contentsOf(pack)).toEqual(first);
+    expect(isWhole(pack)).toBe(true);
+    const { unit, version, files } = JSON.parse(first["manifest.json"]!);
+    expect({ unit, version }).toEqual({ unit: "mm", version: "0.1.0" });
+    for (const file of files.filter(({ path }: { path: string }) => path.endsWith(".stl")))
+      expect(file).toMatchObject(SOLID);
+    const document = files.find(({ path }: { path: string }) => path === "body.3mf");
+    expect(document.solids).toHaveLength(6);
+    for (const solid of document.solids) expect(solid).toMatchObject({ ...SOLID, name: expect.any(String) });
   });
 
   test.for(STAGES)("ezdxf finds no error and nothing to fix at stage %s", async (stage, context) => {

@@ -23,6 +23,7 @@ export function failing({ only, code = "EIO" }: Failing): { fileSystem: FileSyst
     readdir: guarded("readdir", (path: string) => disk.readdir(path)),
     readFile: guarded("readFile", (path: string, encoding: "utf8") => disk.readFile(path, encoding)),
     rename: guarded("rename", disk.rename),
+    rmdir: guarded("rmdir", (path: string) => disk.rmdir(path)),
     rm: guarded("rm", (path: string, options: { recursive: boolean; force: boolean }) => disk.rm(path, options)),
     open: guarded("open", async (path: string, flags: "r" | "wx") => {
       const file = await disk.open(path, flags);

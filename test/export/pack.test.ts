@@ -1,37 +1,23 @@
 // Packs on disk: whatever fails, and whenever, the old pack or the new one stands there whole; what isn't ours stays as it is.
-import { spawnSync } from "node:child_process";
 import * as fs from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { CouldNotWrite, manifestText, writePack } from "@lamplane/export";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { type Contents, contentsOf, endedMark, NAME, NEW, OLD, packFiles, runFolder } from "../support/packs.ts";
 import { failing } from "./failing-disk.ts";
 
-const NAME = "small-plane";
 let parent: string;
 beforeEach(() => {
   parent = fs.mkdtempSync(join(tmpdir(), "lamplane-pack-"));
 });
 afterEach(() => fs.rmSync(parent, { recursive: true }));
 
-type Contents = Record<string, string>;
-const OLD: Contents = { "figures.json": "old", "jigs/pin-guide.dxf": "old", "gone.svg": "old" };
-const NEW: Contents = { "figures.json": "new", "jigs/pin-guide.dxf": "new", "parts/inner/wedge.dxf": "new" };
-function packFiles(contents: Contents, name = NAME): Map<string, string> {
-  const files = new Map(Object.entries(contents));
-  return files.set("manifest.json", manifestText(name, "0.1.0", files));
-}
 const write = (contents: Contents, more = {}) => writePack({ parent, name: NAME, files: packFiles(contents), ...more });
 const at = (...path: string[]) => join(parent, ...path);
 const present = () => fs.readdirSync(parent).sort();
-
-function contentsOf(folder: string): Contents {
-  const files = fs.readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
-  const rows = files.map((file) => join(file.parentPath, file.name)).sort();
-  return Object.fromEntries(rows.map((path) => [path.slice(folder.length + 1), fs.readFileSync(path, "utf8")]));
-}
 const whole = (contents: Contents) => Object.fromEntries(packFiles(contents));
-const isWhole = (folder: string, contents: Contents) =>
+const holds = (folder: string, contents: Contents) =>
   JSON.stringify(Object.entries(contentsOf(folder)).sort()) === JSON.stringify(Object.entries(whole(contents)).sort());
 
 describe("written", () => {
@@ -91,10 +77,6 @@ describe("left as it is", () => {
     await refused(/symbolic link/);
     expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
   });
-  test("a folder of someone's under the name for the old pack", async () => {
-    fs.mkdirSync(at(`.lamplane-${NAME}.old`));
-    await refused(/\.old.*a folder/);
-  });
   test("a file where the packs' folder should be", async () => {
     fs.writeFileSync(at("packs"), "mine");
     for (const wrong of [at("packs"), at("packs", "deeper")]) {
@@ -105,50 +87,125 @@ describe("left as it is", () => {
 });
 
 describe("after a run that broke off", () => {
-  const deadProcess = () => spawnSync(process.execPath, ["-e", ""]).pid;
-
   test("an old pack left aside is put back before anything else", async () => {
     await write(OLD);
-    fs.renameSync(at(NAME), at(`.lamplane-${NAME}.old`));
+    const left = runFolder(endedMark());
+    fs.mkdirSync(at(left));
+    fs.renameSync(at(NAME), at(left, "old"));
     const broken = failing({ only: (operation) => operation === "open" });
     await expect(write(NEW, { fileSystem: broken.fileSystem })).rejects.toThrow(CouldNotWrite);
     expect(contentsOf(at(NAME))).toEqual(whole(OLD));
     expect(present()).toEqual([NAME]);
   });
-  test("an old pack aside of a newer one is removed", async () => {
+  test("an old pack left aside goes where a newer one stands", async () => {
     await write(OLD);
-    fs.cpSync(at(NAME), at(`.lamplane-${NAME}.old`), { recursive: true });
+    const left = runFolder(endedMark());
+    fs.mkdirSync(at(left));
+    fs.cpSync(at(NAME), at(left, "old"), { recursive: true });
     await write(NEW);
+    expect(contentsOf(at(NAME))).toEqual(whole(NEW));
     expect(present()).toEqual([NAME]);
   });
-  test("temporary folders of processes that are gone are removed, and no others", async () => {
-    const others = [
-      `.lamplane-${NAME}-${process.ppid}.tmp`,
-      `.lamplane-${NAME}-mine.tmp`,
-      `.lamplane-big-plane-${deadProcess()}.tmp`,
-    ];
-    for (const folder of [...others, `.lamplane-${NAME}-${deadProcess()}.tmp`, `.lamplane-${NAME}-${process.pid}.tmp`])
-      fs.mkdirSync(at(folder));
+  test("what broken-off runs of this pack left is removed, and nothing else", async () => {
+    const others = [`.lamplane-${NAME}-mine.tmp`, `.lamplane-${NAME}-12.tmp`, runFolder(endedMark(), "big-plane")];
+    const left = [runFolder(endedMark()), runFolder(endedMark())];
+    for (const folder of [...others, ...left]) fs.mkdirSync(at(folder));
+    fs.mkdirSync(at(left[1]!, "new"));
+    fs.writeFileSync(at(left[1]!, "new", "manifest.json"), "half writ");
     await write(NEW);
     expect(present()).toEqual([...others, NAME].sort());
   });
-  test("a folder of such a name that holds somebody else's letter stays", async () => {
-    const theirs = `.lamplane-${NAME}-${deadProcess()}.tmp`;
-    fs.mkdirSync(at(theirs));
-    fs.writeFileSync(at(`${theirs}/letter.txt`), "mine");
+  test.each(["letter.txt", "new/letter.txt", "old/letter.txt", "gone/letter.txt"])(
+    "a folder of such a name with somebody else's %s in it stays",
+    async (letter) => {
+      const theirs = runFolder(endedMark());
+      fs.mkdirSync(at(theirs, letter, ".."), { recursive: true });
+      fs.writeFileSync(at(theirs, letter), "mine");
+      await write(NEW);
+      expect(present()).toEqual([theirs, NAME].sort());
+      expect(fs.readFileSync(at(theirs, letter), "utf8")).toBe("mine");
+    },
+  );
+  test("a file or a link by such a name stays, and so does what the link leads to", async () => {
+    const [file, link] = [runFolder(endedMark()), runFolder(endedMark())];
+    await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD) });
+    fs.writeFileSync(at(file), "");
+    fs.symlinkSync(at("elsewhere"), at(link));
     await write(NEW);
-    expect(present()).toEqual([theirs, NAME].sort());
-    expect(fs.readFileSync(at(`${theirs}/letter.txt`), "utf8")).toBe("mine");
+    expect(present()).toEqual([file, link, "elsewhere", NAME].sort());
+    expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
   });
 });
 
-describe("names that lead out of the pack or not to a file are refused", () => {
-  test.each(["../x", "/x", "a/../../x", "a//b", "", ".", "a\\b", "c:x", "nul.stl", "a."])("file %j", async (path) => {
-    const files = packFiles(NEW).set(path, "x");
-    await expect(writePack({ parent, name: NAME, files })).rejects.toThrow(/not a path/);
-    expect(present()).toEqual([]);
+describe("while the new pack is written", () => {
+  /** A disk on which something happens at the first writing of a file. */
+  function meanwhile(happen: () => void) {
+    let happened = false;
+    return failing({
+      only: (operation) => {
+        if (operation === "writeFile" && !happened) {
+          happened = true;
+          happen();
+        }
+        return false;
+      },
+    }).fileSystem;
+  }
+
+  test.each(["nothing", "an old pack"])("a folder that appears in place of %s is left", async (before) => {
+    if (before === "an old pack") await write(OLD);
+    const fileSystem = meanwhile(() => {
+      fs.rmSync(at(NAME), { recursive: true, force: true });
+      fs.mkdirSync(at(NAME));
+      fs.writeFileSync(at(NAME, "letter.txt"), "mine");
+    });
+    await expect(write(NEW, { fileSystem })).rejects.toThrow(/a folder that is no pack/);
+    expect(contentsOf(at(NAME))).toEqual({ "letter.txt": "mine" });
+    expect(present()).toEqual([NAME]);
   });
-  test.each(["..", "a/b", "", ".hidden"])("pack %j", async (name) => {
+
+  test("a pack that appears is replaced whole", async () => {
+    const fileSystem = meanwhile(() => {
+      for (const [path, content] of packFiles(OLD)) {
+        fs.mkdirSync(at(NAME, path, ".."), { recursive: true });
+        fs.writeFileSync(at(NAME, path), content);
+      }
+    });
+    expect(await write(NEW, { fileSystem })).toMatchObject({ replaced: true });
+    expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+    expect(present()).toEqual([NAME]);
+  });
+});
+
+test("every file is on the disk before the pack takes its place, and every folder's list of names", async () => {
+  const done: string[] = [];
+  const { fileSystem } = failing({
+    only: (operation) => {
+      done.push(operation);
+      return false;
+    },
+  });
+  await write(NEW, { fileSystem });
+  const files = packFiles(NEW).size;
+  const folders = ["", "jigs", "parts", "parts/inner"].length;
+  const before = done.slice(0, done.indexOf("rename"));
+  const times = (operation: string) => before.filter((each) => each === operation).length;
+  expect(times("writeFile")).toBe(files);
+  expect(times("sync")).toBe(files + folders);
+  before.forEach((each, i) => void (each === "writeFile" && expect(before[i + 1]).toBe("sync")));
+  expect(done.slice(done.lastIndexOf("rename"))).toContain("sync"); // the parent's names
+});
+
+describe("names that lead out of the pack or not to a file are refused", () => {
+  test.each(["../x", "/x", "a/../../x", "a//b", "", ".", "a\\b", "c:x", "nul.stl", "a.", "COM1", "lpt9.dxf"])(
+    "file %j",
+    async (path) => {
+      const files = packFiles(NEW).set(path, "x");
+      await expect(writePack({ parent, name: NAME, files })).rejects.toThrow(/not a path/);
+      expect(present()).toEqual([]);
+    },
+  );
+  test.each(["..", "a/b", "", ".hidden", "nul", "plane.", "Con", "aux.2"])("pack %j", async (name) => {
     await expect(writePack({ parent, name, files: packFiles(NEW, name) })).rejects.toThrow(/not a name/);
   });
   test("two paths that differ by capitals, a file that is a folder, no manifest", async () => {
@@ -202,9 +259,9 @@ describe("the disk fails", () => {
       await write(OLD);
       const { fileSystem } = failing({ only: (_, nth) => nth >= k });
       await write(NEW, { fileSystem }).catch((error) => expect(error).toBeInstanceOf(CouldNotWrite));
-      const left = [NAME, `.lamplane-${NAME}.old`].map((name) => at(name)).filter((path) => fs.existsSync(path));
+      const left = [at(NAME), ...present().map((folder) => at(folder, "old"))].filter((path) => fs.existsSync(path));
       expect(
-        left.some((folder) => isWhole(folder, OLD) || isWhole(folder, NEW)),
+        left.some((folder) => holds(folder, OLD) || holds(folder, NEW)),
         `from operation ${k}`,
       ).toBe(true);
       await write(NEW);

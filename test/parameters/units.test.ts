@@ -12,6 +12,7 @@ import {
   readNumberText,
   trimmed,
   type Units,
+  valueText,
 } from "../../packages/parameters/src/units.ts";
 
 /** @see the international inch, 1959: 1 in = 25.4 mm exactly */
@@ -185,6 +186,17 @@ describe("laws", () => {
         expect(Math.abs(("value" in read ? read.value : Number.NaN) + rest - mm)).toBeLessThan(0.0501);
       }),
     );
+  });
+  test("a value of any other unit, with as many decimals as it deserves (SI brochure, 5.4.3: a space before the unit)", () => {
+    const shown = (value: number, unit: string) => valueText(value, unit, "mm", "1/64");
+    expect(shown(47.5, "°")).toBe("47.5°");
+    expect(shown(1.50994, "")).toBe("1.5099");
+    expect(shown(239.5968, "N")).toBe("240 N");
+    expect(shown(6.168965, "MPa")).toBe("6.2 MPa");
+    expect(shown(2.9641, "×")).toBe("2.96×");
+    expect(shown(6.17147, "%")).toBe("6.17 %");
+    expect(shown(21, "°C")).toBe("21 °C");
+    expect(valueText(0.5, "N/mm", "in", "1/64")).toBe("0.5 N/mm");
   });
   test("bare numbers of either unit come back", () => {
     fc.assert(

@@ -17,6 +17,17 @@ const OUTSIDE = {
     probe: ["-c", "import ezdxf"],
     toGetIt: "apt-get install python3-ezdxf, or pip install ezdxf",
   },
+  lib3mf: {
+    commands: ["/usr/bin/python3", "python3"],
+    probe: ["-c", "import ctypes; ctypes.CDLL('lib3MF.so.1')"],
+    toGetIt: "apt-get install lib3mf1",
+  },
+  "prusa-slicer": {
+    commands: ["prusa-slicer"],
+    probe: ["--help"],
+    toGetIt: "apt-get install --no-install-recommends prusa-slicer",
+  },
+  unzip: { commands: ["unzip"], probe: ["-v"], toGetIt: "apt-get install unzip" },
 } as const satisfies Record<string, Outside>;
 export type OutsideProgram = keyof typeof OUTSIDE;
 
@@ -37,8 +48,16 @@ export function needed(context: TestContext, name: OutsideProgram): string {
 }
 
 /** What a program prints; it fails the test where the program does not end well. */
-export function printed(command: string, args: readonly string[]): string {
+export const printed = (command: string, args: readonly string[]): string => ended(command, args).stdout;
+
+/** The same with what it prints as an error: warnings, mostly. */
+export function said(command: string, args: readonly string[]): string {
+  const { stdout, stderr } = ended(command, args);
+  return stdout + stderr;
+}
+
+function ended(command: string, args: readonly string[]): { stdout: string; stderr: string } {
   const { status, stdout, stderr } = spawnSync(command, args, { encoding: "utf8" });
   if (status !== 0) throw new Error(`${command} ended with ${status}: ${stderr}`);
-  return stdout;
+  return { stdout, stderr };
 }

@@ -1,5 +1,6 @@
 // The command: what it accepts, and how every end of it becomes an exit code and a message, never a stack trace.
 import { CouldNotWrite } from "@lamplane/export";
+import { RUNS } from "@lamplane/parameters/bench";
 import yargs, { type Argv } from "yargs";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
@@ -7,6 +8,8 @@ import { figures } from "./commands/figures.ts";
 import { measured } from "./commands/measured.ts";
 import { newDesign } from "./commands/new.ts";
 import { next } from "./commands/next.ts";
+import { stock } from "./commands/stock.ts";
+import { tolerance } from "./commands/tolerance.ts";
 import { designFrom } from "./design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
 import { VERSION } from "./version.ts";
@@ -102,6 +105,12 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
       (a) => settle(figures(io, designFrom(a.FILE, a.with), a.json)),
     )
     .command(
+      "stock FILE",
+      "how to cut the wood: billet, saw lines, marks, offcut and stock list",
+      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (a) => settle(stock(io, designFrom(a.FILE, a.with), a.json)),
+    )
+    .command(
       "build FILE",
       "write the whole pack",
       (y) =>
@@ -132,6 +141,33 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
           .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
           .option("json", JSON_OUT),
       (a) => settle(measured(io, a.FILE, a.VALUES, a.json)),
+    )
+    .command(
+      "sweep FILE",
+      "many designs at once, as a table: --vary bed.angle=43..57:0.5",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("vary", { ...WITH, describe: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; may be given again" })
+          .option("figure", { ...WITH, describe: "figure to show; may be given again" })
+          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" }),
+      async (a) => {
+        const { sweep } = await import("./commands/sweep.ts");
+        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out: a.out }));
+      },
+    )
+    .command(
+      "tolerance FILE",
+      "which step decides the mouth, and how well each must be done",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("seed", { type: "number", requiresArg: true, default: 1, describe: "same seed, same runs" })
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" }),
+      (a) => settle(tolerance(io, designFrom(a.FILE, a.with), a)),
     )
     .command(
       "explain [KEY]",

@@ -1,6 +1,8 @@
 // What a pack says of its own files; it is also how a later run knows the pack for one of ours.
-import { createHash } from "node:crypto";
+import type { MeshMeasures } from "./mesh.ts";
+import { sha256Hex } from "./sha256.ts";
 import { meshMeasures } from "./stl-reading.ts";
+import { solidMeasures } from "./threemf-reading.ts";
 
 /** Name of the manifest in its pack. */
 export const MANIFEST = "manifest.json";
@@ -9,7 +11,7 @@ const KIND = "lamplane pack";
 /** A pack's files by their paths in it, parted by "/". */
 export type Files = ReadonlyMap<string, Uint8Array | string>;
 
-/** Text of manifest.json: each file's size and SHA-256, and each mesh's measures. The same files give the same text. */
+/** Text of manifest.json: each file's size and SHA-256, and the measures of each solid in it. The same files give the same text. */
 export function manifestText(designName: string, version: string, files: Files): string {
   const paths = [...files.keys()].filter((path) => path !== MANIFEST).sort(); // by code units, the same in every locale
   const rows = paths.map((path) => row(path, bytesOf(files.get(path)!)));
@@ -31,12 +33,17 @@ export const bytesOf = (content: Uint8Array | string): Uint8Array =>
   typeof content === "string" ? new TextEncoder().encode(content) : content;
 
 function row(path: string, bytes: Uint8Array): object {
-  const sha256 = createHash("sha256").update(bytes).digest("hex");
-  return { path, bytes: bytes.length, sha256, ...(path.endsWith(".stl") ? meshRow(bytes) : {}) };
+  return { path, bytes: bytes.length, sha256: sha256Hex(bytes), ...measuresIn(path, bytes) };
 }
 
-function meshRow(bytes: Uint8Array): object {
-  const { bounds, volume, triangles } = meshMeasures(bytes);
+/** What a file's bytes say of the solids in it: one in an STL, each by its name in a 3MF. */
+function measuresIn(path: string, bytes: Uint8Array): object {
+  if (path.endsWith(".stl")) return meshRow(meshMeasures(bytes));
+  if (!path.endsWith(".3mf")) return {};
+  return { solids: solidMeasures(bytes).map(({ name, ...measures }) => ({ name, ...meshRow(measures) })) };
+}
+
+function meshRow({ bounds, volume, triangles }: MeshMeasures): object {
   const box = { min: bounds.min.map(shown), max: bounds.max.map(shown) };
   return { bounds: box, volume: Number(volume.toFixed(3)), triangles };
 }

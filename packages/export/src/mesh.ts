@@ -34,7 +34,8 @@ export function meshFaults(triangles: Triangles): MeshFaults {
   return { openEdges: openEdges(triangles), flatTriangles, notFinite: countNotFinite(triangles.corners) };
 }
 
-function countNotFinite(corners: Triangles["corners"]): number {
+/** Coordinates that are no finite number. */
+export function countNotFinite(corners: Triangles["corners"]): number {
   let count = 0;
   for (const c of corners) if (!Number.isFinite(c)) count++;
   return count;

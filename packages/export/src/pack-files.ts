@@ -7,11 +7,13 @@ import { foldersAbove } from "./pack-names.ts";
 
 /** The part of node:fs/promises that a pack needs. */
 export interface FileSystem {
-  lstat(path: string): Promise<{ isDirectory(): boolean; isSymbolicLink(): boolean }>;
+  lstat(path: string): Promise<{ isDirectory(): boolean; isSymbolicLink(): boolean; mtimeMs: number }>;
   mkdir(path: string, options?: { recursive: boolean }): Promise<unknown>;
   readdir(path: string): Promise<string[]>;
   readFile(path: string, encoding: "utf8"): Promise<string>;
   rename(from: string, to: string): Promise<void>;
+  /** Removes an empty folder and nothing else. */
+  rmdir(path: string): Promise<void>;
   rm(path: string, options: { recursive: boolean; force: boolean }): Promise<void>;
   open(path: string, flags: "r" | "wx"): Promise<OpenFile>;
 }

@@ -2,17 +2,9 @@
 import { join } from "node:path";
 import { asCouldNotWrite, CouldNotWrite, codeOf } from "./could-not-write.ts";
 import { bytesOf, type Files, isManifestOf, MANIFEST } from "./manifest.ts";
-import {
-  DISK,
-  type FileSystem,
-  type Found,
-  foundAt,
-  isOurs,
-  removeQuietly,
-  settleNames,
-  writeFolder,
-} from "./pack-files.ts";
+import { DISK, type FileSystem, type Found, foundAt, settleNames, writeFolder } from "./pack-files.ts";
 import { refuseFileNames, refusePackName } from "./pack-names.ts";
+import { clearRun, inTurn, type Place, putInOrder, type Run } from "./pack-runs.ts";
 
 export interface Pack {
   /** Folder that the pack's folder goes into; made where it is missing. */
@@ -23,6 +15,8 @@ export interface Pack {
   readonly files: Files;
   /** The disk, unless a test puts something else in its place. */
   readonly fileSystem?: FileSystem;
+  /** How long to wait for another run that writes the same pack, ms; 3 s by default. */
+  readonly patience?: number;
 }
 export interface WrittenPack {
   readonly path: string;
@@ -30,36 +24,21 @@ export interface WrittenPack {
   readonly replaced: boolean;
 }
 
-/** Where a pack goes, and the two names beside it that are ours. */
-interface Places {
-  readonly fs: FileSystem;
-  readonly name: string;
-  readonly parent: string;
-  readonly target: string;
-  /** The new pack until it is whole; afterwards the old one until it is gone. */
-  readonly temporary: string;
-  /** The old pack, whole, while the new one takes its place. */
-  readonly aside: string;
-}
-
-/** Temporary folders that this process is writing now. */
-const inUse = new Set<string>();
+const PATIENCE = 3_000; // ms: a pack is written in a second or two
 
 /**
- * Writes a pack whole, or leaves everything as it was.
- * @throws CouldNotWrite where something else is in the way or the disk refuses; any other error is our bug
+ * Writes a pack whole, or leaves everything as it was; while another run writes the same one, waits.
+ * @throws CouldNotWrite where something else is in the way, the disk refuses or another run doesn't end; any other error is our bug
  */
-export async function writePack({ parent, name, files, fileSystem = DISK }: Pack): Promise<WrittenPack> {
+export async function writePack(pack: Pack): Promise<WrittenPack> {
+  const { parent, name, files, fileSystem: fs = DISK, patience = PATIENCE } = pack;
   refuseNames(name, files);
-  const places = placesOf(parent, name, fileSystem);
-  if (inUse.has(places.temporary)) throw new Error(`the pack ${name} is being written already`);
-  inUse.add(places.temporary);
+  const place = { fs, name, parent, target: join(parent, name) };
   try {
-    return await written(places, files);
+    await fs.mkdir(parent, { recursive: true });
+    return await inTurn(place, patience, (own, broken) => written(place, own, broken, files));
   } catch (error) {
-    throw asCouldNotWrite(places.target, error);
-  } finally {
-    inUse.delete(places.temporary);
+    throw asCouldNotWrite(place.target, error);
   }
 }
 
@@ -70,40 +49,31 @@ function refuseNames(name: string, files: Files): void {
   if (!isManifestOf(name, manifest)) throw new Error(`the pack ${name} has no ${MANIFEST} of its own`);
 }
 
-function placesOf(parent: string, name: string, fs: FileSystem): Places {
-  const temporary = join(parent, `.lamplane-${name}-${process.pid}.tmp`);
-  return { fs, name, parent, target: join(parent, name), temporary, aside: join(parent, `.lamplane-${name}.old`) };
-}
-
-async function written(places: Places, files: Files): Promise<WrittenPack> {
-  const { fs, parent, target, temporary } = places;
-  await fs.mkdir(parent, { recursive: true });
-  await removeStale(places);
-  await restoreLeftOver(places);
-  await replaceable(places, target);
-  if ((await foundAt(fs, temporary, places.name)) !== "nothing")
-    refuse(temporary, "something that is not a folder of ours");
+async function written(place: Place, own: Run, broken: readonly Run[], files: Files): Promise<WrittenPack> {
+  const { fs, target } = place;
+  await replaceable(place); // before anything is put in order: what isn't ours stays among what it was found among
+  await putInOrder(place, broken);
   try {
-    await writeFolder(fs, temporary, files);
-    const replaced = await replaceable(places, target); // again: writing took a while
-    await (replaced ? swap(places) : fs.rename(temporary, target));
+    await writeFolder(fs, own.fresh, files);
+    const replaced = await replaceable(place); // again: writing took a while
+    await (replaced ? swap(place, own) : fs.rename(own.fresh, target));
     await settleNames(fs, target);
-    if (replaced) await removeAside(places);
+    await clearRun(fs, own, replaced);
     return { path: target, replaced };
   } catch (error) {
-    await removeQuietly(fs, temporary);
+    await clearRun(fs, own, false);
     throw error;
   }
 }
 
 /** The new pack takes the old one's place; where it can't, the old one returns to it. */
-async function swap({ fs, target, temporary, aside }: Places): Promise<void> {
-  await fs.rename(target, aside);
+async function swap({ fs, target }: Place, { fresh, old }: Run): Promise<void> {
+  await fs.rename(target, old);
   try {
-    await fs.rename(temporary, target);
+    await fs.rename(fresh, target);
   } catch (error) {
-    await fs.rename(aside, target).catch((again: unknown) => {
-      const remedy = `the pack that was there is whole in ${aside}: rename it, or write again, which puts it back first`;
+    await fs.rename(old, target).catch((again: unknown) => {
+      const remedy = `the pack that was there is whole in ${old}: move it back, or write again, which puts it back first`;
       throw new CouldNotWrite(
         target,
         `neither the new pack nor the old one could be put there (${codeOf(again)})`,
@@ -115,21 +85,6 @@ async function swap({ fs, target, temporary, aside }: Places): Promise<void> {
   }
 }
 
-/** The old pack is removed under a temporary name, so that what bears the other name is always whole. */
-async function removeAside({ fs, temporary, aside }: Places): Promise<void> {
-  await fs.rename(aside, temporary).catch(() => undefined);
-  await removeQuietly(fs, temporary);
-}
-
-/** An old pack that a broken-off run left aside returns to its place, or goes where a newer one has taken it. */
-async function restoreLeftOver(places: Places): Promise<void> {
-  const { fs, name, target, aside } = places;
-  if (!(await replaceable(places, aside))) return;
-  const inPlace = await foundAt(fs, target, name);
-  if (inPlace === "nothing") await fs.rename(aside, target);
-  else if (inPlace === "pack") await removeAside(places);
-}
-
 const IN_THE_WAY: Readonly<Record<Exclude<Found, "nothing" | "pack">, string>> = {
   folder: "a folder that is no pack of this design",
   file: "a file",
@@ -137,33 +92,9 @@ const IN_THE_WAY: Readonly<Record<Exclude<Found, "nothing" | "pack">, string>> =
 };
 
 /** Whether a pack of this design is there (true) or nothing (false). */
-async function replaceable({ fs, name }: Places, path: string): Promise<boolean> {
-  const found = await foundAt(fs, path, name);
+async function replaceable({ fs, name, target }: Place): Promise<boolean> {
+  const found = await foundAt(fs, target, name);
   if (found === "nothing" || found === "pack") return found === "pack";
-  return refuse(path, IN_THE_WAY[found]);
-}
-
-function refuse(path: string, what: string): never {
-  throw new CouldNotWrite(path, `there is ${what}`, "it was left as it is: move it away or choose another folder");
-}
-
-/** Removes temporary folders of this pack whose process is gone. */
-async function removeStale({ fs, name, parent, temporary }: Places): Promise<void> {
-  const [before, after] = [`.lamplane-${name}-`, ".tmp"];
-  for (const each of await fs.readdir(parent)) {
-    const number = each.startsWith(before) && each.endsWith(after) ? each.slice(before.length, -after.length) : "";
-    if (!/^[1-9]\d*$/.test(number)) continue;
-    const path = join(parent, each);
-    const stale = path === temporary || !isRunning(Number(number)); // one of our own number is an earlier process's
-    if (stale && (await isOurs(fs, path, name))) await removeQuietly(fs, path);
-  }
-}
-
-function isRunning(id: number): boolean {
-  try {
-    process.kill(id, 0);
-    return true;
-  } catch (error) {
-    return codeOf(error) === "EPERM"; // another user's
-  }
+  const what = `there is ${IN_THE_WAY[found]}`;
+  throw new CouldNotWrite(target, what, "it was left as it is: move it away or choose another folder");
 }

@@ -119,6 +119,7 @@ export const forcePerLength = withDefault("force per length");
 export const percent = withDefault("percent");
 export const lengthOrAuto = solvedWhenAuto("length");
 export const angleOrAuto = solvedWhenAuto("angle");
+export const percentOrAuto = solvedWhenAuto("percent");
 export const measuredLength = onceMeasured("length");
 export const measuredAngle = onceMeasured("angle");
 export const requiredLength = (spec: NumberSpec): NumberRow<number> => numberRow("length", spec, { required: true });

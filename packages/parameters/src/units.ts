@@ -86,9 +86,14 @@ export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction 
   return `${metric} (${about}${fractionText(count, parts)} in)`;
 }
 
+/** Decimals worth showing, by unit; two for the rest. Forces and stresses rest on estimates. */
+const DECIMALS: Readonly<Record<string, number>> = { "": 4, N: 0, MPa: 1 };
+
 /** A value with its unit: a length in both units, the maker's first; anything else as it is kept inside. */
 export function valueText(value: number, unit: string, units: Units, smallestFraction: Fraction): string {
-  return unit === "mm" ? lengthBoth(value, units, smallestFraction) : `${trimmed(value, unit === "" ? 4 : 2)}${unit}`;
+  if (unit === "mm") return lengthBoth(value, units, smallestFraction);
+  const apart = /^(|°|×)$/.test(unit) ? "" : " "; // only degrees and times stand close to their number
+  return `${trimmed(value, DECIMALS[unit] ?? 2)}${apart}${unit}`;
 }
 
 /** A hard limit as a message gives it: mm, and before it decimal inches where the file is in inches. */

@@ -161,3 +161,11 @@ describe.skipIf(!existsSync(DATA))("row for row as collected (skipped where ../s
     expect(SHRINKAGES).toEqual(rows);
   });
 });
+
+test("a name asked for again, after any number of others, gets the same answer", () => {
+  const names = [...speciesNames(), ...speciesNames().map((name) => `${name} x`), ""];
+  const first = names.map(species);
+  expect(names.map(species)).toEqual(first);
+  expect(species("").found).toBeUndefined();
+  expect(species("American beech").found?.name).toBe("Beech, American");
+});

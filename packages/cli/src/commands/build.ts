@@ -1,6 +1,6 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
-import { dxfText, MANIFEST, manifestText, stlBytes, writePack } from "@lamplane/export";
-import { figuresAsBuilt, planeOf } from "@lamplane/parameters/bench";
+import { dxfText, MANIFEST, manifestText, stlBytes, threeMf, writePack } from "@lamplane/export";
+import { figuresAsBuilt, planeOf, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import { checkPlane, type Finding, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
@@ -30,7 +30,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     io.out(
       "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
     );
-    io.out("Strength is not judged here. Follow each machine's manual, local rules and trained practice.\n");
+    io.out(`${STRENGTH_CAUTION}\n`);
   }
   return EXIT.done;
 }
@@ -58,6 +58,7 @@ function packFiles(
   progress(parts.length, steps, "body");
   const body = bodyOf(plane, design.stage === "glued" ? "glued" : "trued");
   files.set("body.stl", stlBytes(body.solid, "body", body.volume));
+  files.set("body.3mf", threeMf(parts, { name: design.name, version: VERSION }));
   files.set("figures.json", figuresJson(design, findings));
   files.set(MANIFEST, manifestText(design.name, VERSION, files));
   progress(steps, steps, "");
@@ -67,5 +68,5 @@ function packFiles(
 function figuresJson(design: Design, findings: readonly Finding[]): string {
   const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = design;
-  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", figures, findings }, null, 2)}\n`;
+  return `${JSON.stringify({ name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings }, null, 2)}\n`;
 }

@@ -29,12 +29,13 @@ export function check(io: Io, design: Design, json: boolean): Exit {
 /** Findings with the worst last, and one line that sums them up. */
 export function findingsText(design: Design, findings: readonly Finding[]): string {
   const stops = findings.filter((f) => f.severity === "stop").length;
-  const rest = findings.length - stops;
+  const warnings = findings.filter((f) => f.severity === "warning").length;
+  const rest = [counted(warnings, "warning"), counted(findings.length - stops - warnings, "note")].filter(Boolean);
   const sum =
     stops > 0
       ? `${design.name}: ${stops} ${stops === 1 ? "check fails" : "checks fail"}; this plane cannot be built as it is.`
-      : rest > 0
-        ? `${design.name}: nothing fails; ${rest} ${rest === 1 ? "warning" : "warnings"} to weigh before the first cut.`
+      : rest.length > 0
+        ? `${design.name}: nothing fails; ${rest.join(" and ")} to weigh before the first cut.`
         : `${design.name}: every check passes.`;
   return [...[...findings].reverse().map((f) => findingText(design, f)), sum].join("\n");
 }
@@ -46,3 +47,6 @@ export function mendedText(design: Design, cures: readonly Cure[] | undefined): 
   if (cures.length === 0) return "";
   return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${cureValue(design, parameter, value)}\n`).join("")}`;
 }
+/** So many of a thing in words; nothing where there are none. */
+const counted = (count: number, word: string): string =>
+  count === 0 ? "" : `${count} ${count === 1 ? word : `${word}s`}`;

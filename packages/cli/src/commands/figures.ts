@@ -1,5 +1,5 @@
 // `lamplane figures`: every figure with its unit, formula and source.
-import { figuresAsBuilt } from "@lamplane/parameters/bench";
+import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { columns, shownFor } from "../words.ts";
@@ -8,7 +8,7 @@ export function figures(io: Io, design: Design, json: boolean): Exit {
   const found = figuresAsBuilt(design);
   if (json) {
     const keyed = Object.fromEntries(found.map(({ key, ...figure }) => [key, figure]));
-    io.out(`${JSON.stringify({ name: design.name, figures: keyed }, null, 2)}\n`);
+    io.out(`${JSON.stringify({ name: design.name, caution: STRENGTH_CAUTION, figures: keyed }, null, 2)}\n`);
   } else {
     const rows = found.map(({ key, value, unit, formula, source }) => [
       key,
@@ -16,7 +16,7 @@ export function figures(io: Io, design: Design, json: boolean): Exit {
       formula,
       source,
     ]);
-    io.out(`${columns([["figure", "value", "formula", "source"], ...rows])}\n`);
+    io.out(`${columns([["figure", "value", "formula", "source"], ...rows])}\n\n${STRENGTH_CAUTION}\n`);
   }
   return EXIT.done;
 }

@@ -93,8 +93,8 @@ export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
   };
 }
 
-/** Friction angle between wedge and pin, degrees. */
-const angleAtPin = ({ pin }: HoldInput, wood: number): number =>
+/** Friction angle between wedge and pin, degrees: a flatted pin slides, a round one rolls. @param wood friction */
+export const angleAtPin = ({ pin }: HoldInput, wood: number): number =>
   pin.section === "round" ? rollingFrictionAngle(wood, pin.tenon, pin.diameter) : frictionAngle(wood);
 
 export interface Range {

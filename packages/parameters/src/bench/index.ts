@@ -3,8 +3,16 @@ export { asBuilt, designAt, planeAt, planeOf, planned } from "./as-built/as-buil
 export { type BenchState, benchState, type Change, type Loss, settledValues } from "./as-built/bench-state.ts";
 export { expectedOf, MEASURED } from "./as-built/expected.ts";
 export { figuresAsBuilt } from "./as-built/figures-as-built.ts";
+export * from "./caution.ts";
+export * from "./figures.ts";
 export * from "./friction-hold.ts";
+export * from "./hold-of-plane.ts";
 export * from "./pin-strength.ts";
 export * from "./seasons.ts";
+export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";
+export * from "./stock/index.ts";
+export * from "./strength-of-pin.ts";
 export * from "./survey/index.ts";
+export * from "./tolerance/index.ts";
+export * from "./woods-of-plane.ts";

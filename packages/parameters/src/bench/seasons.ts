@@ -16,6 +16,7 @@ export interface SeasonSizes {
   readonly wedgeWidth: number;
   /** Length of the pin's body between its shoulders. */
   readonly pinBody: number;
+  /** From the shoulder to the tenon's end. */
   readonly tenonLength: number;
   readonly tenon: number;
   readonly hole: number;
@@ -53,7 +54,7 @@ export interface Season {
   readonly sideGap: number | undefined;
   readonly pinEndGap: number | undefined;
   readonly wedgeGap: number | undefined;
-  /** How far each tenon stands out of the cheek; below 0 it lies inside. */
+  /** How far each tenon stands out of the cheek, the pin in the middle of the core; below 0 it lies inside. */
   readonly tenonProud: number | undefined;
   /** Hole over tenon at the narrowest: along the cheek's grain the hole keeps its size. */
   readonly tenonGap: number | undefined;
@@ -124,6 +125,7 @@ function seasonAt({ planned, sizes }: SeasonsInput, laws: Laws, moisture: number
   const wedgeWidth = moved(sizes.wedgeWidth, laws.wedgeWidth);
   const cheek = moved(sizes.cheek, laws.bodyWidth);
   const thickest = greater(moved(sizes.tenon, laws.pinRadial), moved(sizes.tenon, laws.pinTangential));
+  const pinEndGap = half(less(coreWidth, sizes.pinBody));
   const holeHeight = moved(sizes.hole, laws.bodyHeight);
   return {
     moisture,
@@ -132,9 +134,9 @@ function seasonAt({ planned, sizes }: SeasonsInput, laws: Laws, moisture: number
     bodyHeight: moved(sizes.bodyHeight, laws.bodyHeight),
     wedgeWidth,
     sideGap: less(coreWidth, sizes.ironWidth),
-    pinEndGap: half(less(coreWidth, sizes.pinBody)),
+    pinEndGap,
     wedgeGap: less(coreWidth, wedgeWidth),
-    tenonProud: less(sizes.tenonLength, cheek),
+    tenonProud: less(less(sizes.tenonLength, pinEndGap), cheek),
     tenonGap: less(holeHeight === undefined ? undefined : Math.min(sizes.hole, holeHeight), thickest),
   };
 }

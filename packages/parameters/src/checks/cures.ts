@@ -15,6 +15,7 @@ const FIGURE_OF: Readonly<Record<string, FigureKey>> = {
   "ramp.angle": "rampAngle",
   "ramp.radius": "rampRadius",
   "pin.height": "pinY",
+  "pin.tenonLength": "tenonLength",
   "wedge.length": "wedgeLength",
   "recess.width": "recessWidth",
   "recess.depth": "recessDepth",

@@ -30,7 +30,7 @@ interface Judged {
   readonly stop?: number;
   /** Beyond this it may not work; absent where there is nothing between. */
   readonly warn?: number;
-  readonly unit: "mm" | "°";
+  readonly unit: string;
   readonly parameters: readonly string[];
   readonly place: keyof Points;
   /** What to do, as a sentence. */
@@ -56,8 +56,11 @@ function judgedBy(plane: Elevation, judged: Judged, sense: 1 | -1): Draft[] {
   return [{ code, severity, parameters, value, limit, unit, message, place, mends, source }];
 }
 
+/** What is worth knowing and neither passes nor fails; the message is a whole one, with its numbers. */
+export const noted = (told: Omit<Draft, "severity" | "mends">): Draft[] => [{ ...told, severity: "note", mends: [] }];
+
 /** A value in the maker's unit and ours. */
-const shown = ({ design }: Elevation, value: number, unit: "mm" | "°"): string =>
+export const shown = ({ design }: Elevation, value: number, unit: string): string =>
   valueText(value, unit, design.units, design.shop.smallestFraction);
 
 const WORST_FIRST = { stop: 0, warning: 1, note: 2, passed: 3 } as const;

@@ -13,7 +13,10 @@ import { type Draft, worstFirst } from "./draft.ts";
 import type { Finding } from "./finding.ts";
 import { checkClearanceAngle, checkIronLength, checkIronPasses, checkSaws } from "./iron.ts";
 import { checkPinRoom, checkPinShape, checkPinWood, checkWedge } from "./pin.ts";
+import { checkCores, checkTenons, checkYear } from "./seasons.ts";
 import { checkBillet, checkCheeks, checkPegs, checkRecess } from "./stock.ts";
+import { checkFriction, checkLocking, checkPinStrength } from "./strength.ts";
+import { checkMoisture, checkWoods } from "./woods.ts";
 
 const CHECKS: readonly ((plane: Elevation) => Draft[])[] = [
   checkShapes,
@@ -35,6 +38,14 @@ const CHECKS: readonly ((plane: Elevation) => Draft[])[] = [
   checkRecess,
   checkPegs,
   checkBillet,
+  checkLocking,
+  checkFriction,
+  checkPinStrength,
+  checkCores,
+  checkTenons,
+  checkYear,
+  checkWoods,
+  checkMoisture,
 ];
 
 /** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */

@@ -1,9 +1,10 @@
 // Whether the widths are sound, the recess leaves the bed its lands and pad, and the billet holds it all.
+import { billetFit } from "../bench/stock/billet.ts";
 import { pegWaste, ROUND_A_PEG } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { figure } from "../elevation/figures.ts";
 import { toIron } from "../elevation/frame.ts";
-import { atLeast, type Draft, down, GEOMETRY, up } from "./draft.ts";
+import { atLeast, type Draft, down, GEOMETRY, type Mend, up } from "./draft.ts";
 
 export function checkCheeks(plane: Elevation): Draft[] {
   return atLeast(plane, {
@@ -125,22 +126,19 @@ export function checkPegs(plane: Elevation): Draft[] {
   });
 }
 
-/** The billet at hand, where its size is given. */
+/** The billet at hand, where its size is given; on its side where the plane comes out of it only so. */
 export function checkBillet(plane: Elevation): Draft[] {
-  const { billet, shop } = plane.design;
-  const { widths } = plane;
-  const side = (
-    name: "length" | "width" | "height",
-    need: number,
-    mends: Parameters<typeof atLeast>[1]["mends"] = [],
-  ) =>
+  const { billet } = plane.design;
+  const { needed, lies, lay } = billetFit(plane);
+  const turned = lay === "on its side" ? ", laid on its side," : "";
+  const side = (name: "length" | "width" | "height", mends: readonly Mend[]) =>
     billet[name] === 0
       ? []
       : atLeast(plane, {
           code: `billet-${name}`,
-          what: `The billet's ${name}`,
-          value: billet[name],
-          stop: need,
+          what: `The billet's ${name}${turned}`,
+          value: lies[name],
+          stop: needed[name],
           unit: "mm",
           parameters: [`billet.${name}`],
           place: "toe",
@@ -149,8 +147,8 @@ export function checkBillet(plane: Elevation): Draft[] {
           source: GEOMETRY,
         });
   return [
-    ...side("length", widths.blankLength, [down("body.trim"), down("body.length")]),
-    ...side("width", widths.billet, [down("shop.millingAllowance"), down("body.cheek")]),
-    ...side("height", widths.blankHeight + 2 * shop.millingAllowance, [down("body.height"), down("sole.allowance")]),
+    ...side("length", [down("body.trim"), down("body.length")]),
+    ...side("width", [down("shop.millingAllowance"), down("body.cheek")]),
+    ...side("height", [down("body.height"), down("sole.allowance")]),
   ];
 }

@@ -2,6 +2,7 @@
 import { cotDeg, tanDeg } from "../trig.ts";
 import { type Elevation, ironOnSole, mouthGrowth } from "./elevation.ts";
 import { distance, SAME_POINT } from "./outline.ts";
+import { pinLengths } from "./pin-section.ts";
 
 export interface FigureRow {
   readonly unit: string;
@@ -47,7 +48,7 @@ const ratio = (formula: string, help: string, of: Of, source = GEOMETRY): Figure
 export const glueGap = ({ points }: Elevation): number => points.bedTip.x - points.rampTip.x;
 
 /** How much of the feather chamfer's help there is before the sole is trued: c·cot β with c at most the allowance. mm. */
-export const chamferWins = ({ design, frame }: Elevation): number =>
+export const chamferWins = ({ design, frame }: Pick<Elevation, "design" | "frame">): number =>
   Math.min(design.bed.featherChamfer, design.sole.allowance) * cotDeg(frame.bedAngle);
 
 const greatestAllowance = (e: Elevation): number => {
@@ -116,6 +117,10 @@ export const FIGURES = {
   wedgeAngle: degrees("ω", "Wedge angle.", (e) => e.design.wedge.angle),
   wedgeTip: mm("w₀", "Wedge's thickness at its tip.", (e) => e.design.wedge.tip),
   wedgeTipFromEdge: mm("s₀", "Wedge's tip up the iron from the edge.", (e) => e.design.wedge.tipFromEdge),
+  tenonLength: mm("shoulder to end; auto ends 0.5 inside the cheek", "Length of each tenon.", (e) => {
+    const { shoulder, end } = pinLengths(e);
+    return end - shoulder;
+  }),
   wedgeAtPin: mm("w₀ + (s − s₀)·tan ω", "Thickness of the wedge at the cross pin.", (e) => e.pin.wedgeThere),
   wedgeLength: mm("25 mm out of the top", "Length of the wedge.", (e) => e.wedgeLength, TRADE),
   wedgeBelowPin: mm("to the wedge's tip", "Wedge below the cross pin's contact.", (e) => e.pinMargins.wedgeBelow),
@@ -208,9 +213,12 @@ export const FIGURES = {
 export type FigureKey = keyof typeof FIGURES;
 
 /** All figures of an elevation, in the order of the work. */
-export const figuresOf = (e: Elevation): Figure[] =>
-  Object.entries(FIGURES).flatMap(([key, { of, ...row }]) => {
-    const value = (of as Of)(e);
+export const figuresOf = (e: Elevation): Figure[] => figuresBy(FIGURES, e);
+
+/** The figures that rows like these tell of an elevation, in their order; what is undefined is left out. */
+export const figuresBy = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
+  Object.entries(rows).flatMap(([key, { of, ...row }]) => {
+    const value = of(e);
     return value === undefined ? [] : [{ key, value: Math.abs(value) < SAME_POINT ** 2 ? 0 : value, ...row }];
   });
 

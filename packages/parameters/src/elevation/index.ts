@@ -1,7 +1,7 @@
 // Door: the plane from the side.
 export { type Blocks, blocksAt, cheekShape, pegHoles, pegWaste, type Stage, stockAt } from "./blocks.ts";
 export { type Elevation, elevation, mouthGrowth, type Points } from "./elevation.ts";
-export { FIGURES, type Figure, type FigureKey, type FigureRow, figure, figuresOf } from "./figures.ts";
+export { FIGURES, type Figure, type FigureKey, type FigureRow, figure, figuresBy, figuresOf } from "./figures.ts";
 export { fromIron, toIron } from "./frame.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export * from "./outline.ts";

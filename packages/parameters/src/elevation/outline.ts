@@ -44,7 +44,11 @@ export const CHORD_ERROR = 0.005;
 
 export const point = (x: number, y: number): Point => ({ x, y });
 export const line = (from: Point, to: Point): Line => ({ kind: "line", from, to });
-export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+/** Distance between two points. A root, not `hypot`: lengths here neither over- nor underflow, and it is asked most of all. */
+export function distance(a: Point, b: Point): number {
+  const [dx, dy] = [a.x - b.x, a.y - b.y];
+  return Math.sqrt(dx * dx + dy * dy);
+}
 export const samePoint = (a: Point, b: Point): boolean => distance(a, b) < SAME_POINT;
 
 /** Arc about `centre` from one point to another, by the shorter way unless `sweep` is given. */

@@ -106,10 +106,18 @@ const roundedToNanometre = (x: number): number => Math.round(x * 1e6) / 1e6;
 /** Where a function with one peak is largest between two ends, to a nanometre. */
 function peakOf(f: (x: number) => number, low: number, high: number): number {
   let [a, b] = [low, high];
+  let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
+  let [atC, atD] = [f(c), f(d)];
   while (b - a > 1e-7) {
-    const [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
-    if (f(c) >= f(d)) b = d;
-    else a = c;
+    if (atC >= atD) {
+      [b, d, atD] = [d, c, atC];
+      c = b - GOLDEN * (b - a);
+      atC = f(c);
+    } else {
+      [a, c, atC] = [c, d, atD];
+      d = a + GOLDEN * (b - a);
+      atD = f(d);
+    }
   }
   return (a + b) / 2;
 }

@@ -25,9 +25,13 @@ export function pinSection({ pin, bed, wedge }: Design, centre: Point): Outline 
 export const pinSweepRadius = ({ pin }: Design): number =>
   pin.section === "flatted" ? Math.hypot(pin.diameter / 2, pin.diameter / 2) : pin.diameter / 2;
 
+/** How far a tenon of `auto` length ends inside the cheek, mm: a dry winter takes that much off half a body's width. */
+const TENON_INSIDE = 0.5;
+
 /** z of the pin's shoulders and of its tenons' ends. mm. */
 export function pinLengths({ design, widths }: Elevation): { shoulder: number; end: number } {
   const { tenonLength, endClearance } = design.pin;
   const shoulder = widths.core / 2 - endClearance;
-  return { shoulder, end: shoulder + (tenonLength === "auto" ? widths.cheek + endClearance : tenonLength) };
+  const toOutside = widths.cheek + endClearance;
+  return { shoulder, end: shoulder + (tenonLength === "auto" ? toOutside - TENON_INSIDE : tenonLength) };
 }

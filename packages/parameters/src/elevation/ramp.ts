@@ -39,7 +39,19 @@ export function rampThrough(design: Design, mouthX: number, radius: number): Ram
   const angle = rampAngle(design);
   const foot = point(mouthX - design.mouth.opening, 0);
   if (rampShape(design) === "straight" || !curveIsPossible(design)) return { shape: rampShape(design), angle, foot };
-  const { wearHeight, exitAngle } = design.ramp;
+  return curvedRamp(angle, foot, { ...design.ramp, radius });
+}
+
+/** A wear at `angle` from its foot up to `wearHeight`, an arc tangent to it, a straight exit. mm, degrees. */
+export function curvedRamp(
+  angle: number,
+  foot: Point,
+  {
+    wearHeight,
+    exitAngle,
+    radius,
+  }: { readonly wearHeight: number; readonly exitAngle: number; readonly radius: number },
+): Ramp {
   const begin = point(foot.x - wearHeight * cotDeg(angle), wearHeight);
   const centre = point(begin.x - radius * sinDeg(angle), begin.y - radius * cosDeg(angle));
   const end = point(centre.x + radius * sinDeg(exitAngle), centre.y + radius * cosDeg(exitAngle));
@@ -64,15 +76,34 @@ export function rampPath(ramp: Ramp, from: number, to: number): Segment[] {
   return path;
 }
 
-/**
- * Distance from the ramp to a point, square to it; negative inside the front block. mm.
- * The front block is convex, so the largest distance from any line that touches it is the distance from it.
- */
-export function distanceToRamp({ angle, foot, curve }: Ramp, p: Point): number {
-  const toWear = (p.x - foot.x) * sinDeg(angle) + p.y * cosDeg(angle);
-  if (!curve) return toWear;
-  const { end, exitAngle, centre, radius, begin } = curve;
-  const toExit = (p.x - end.x) * sinDeg(exitAngle) + (p.y - end.y) * cosDeg(exitAngle);
-  const onCurve = turnsFromTo(begin, p, centre) >= 0 && turnsFromTo(p, end, centre) >= 0;
-  return Math.max(toWear, toExit, onCurve ? distance(p, centre) - radius : Number.NEGATIVE_INFINITY);
+/** What of a ramp lies nearest to a point: how far, negative inside the front block, and square to what. mm. */
+export interface NearestOfRamp {
+  readonly part: "wear" | "curve" | "exit";
+  readonly distance: number;
+  /** Direction off the ramp, of length 1; off the curve it has none at the curve's own centre. */
+  readonly normal: Point;
 }
+
+/** The front block is convex, so the largest distance from any line that touches it is the distance from it. */
+export function nearestOfRamp({ angle, foot, curve }: Ramp, p: Point): NearestOfRamp {
+  const wear = point(sinDeg(angle), cosDeg(angle));
+  const toWear = (p.x - foot.x) * wear.x + p.y * wear.y;
+  if (!curve) return { part: "wear", distance: toWear, normal: wear };
+  const { end, exitAngle, centre, radius, begin } = curve;
+  const exit = point(sinDeg(exitAngle), cosDeg(exitAngle));
+  const toExit = (p.x - end.x) * exit.x + (p.y - end.y) * exit.y;
+  const onCurve = turnsFromTo(begin, p, centre) >= 0 && turnsFromTo(p, end, centre) >= 0;
+  const away = distance(p, centre);
+  if (onCurve && away - radius >= Math.max(toWear, toExit))
+    return {
+      part: "curve",
+      distance: away - radius,
+      normal: point((p.x - centre.x) / away, (p.y - centre.y) / away),
+    };
+  return toWear >= toExit
+    ? { part: "wear", distance: toWear, normal: wear }
+    : { part: "exit", distance: toExit, normal: exit };
+}
+
+/** Distance from the ramp to a point, square to it; negative inside the front block. mm. */
+export const distanceToRamp = (ramp: Ramp, p: Point): number => nearestOfRamp(ramp, p).distance;

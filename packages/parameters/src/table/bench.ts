@@ -1,5 +1,16 @@
 // The wood and its climate, the force on the iron, the shop and its jigs.
-import { angle, choice, forcePerLength, humidity, length, ratio, temperature, text } from "../parameter.ts";
+import {
+  angle,
+  angleOrAuto,
+  choice,
+  forcePerLength,
+  humidity,
+  length,
+  percentOrAuto,
+  ratio,
+  temperature,
+  text,
+} from "../parameter.ts";
 
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010)";
 const ENGINEERING = "engineering estimate, no published table";
@@ -31,6 +42,21 @@ export const wood = {
     step: 5,
     help: "Angle of the growth rings to the sole: 0 flat sawn, 90 quarter sawn.",
     source: "common practice, no published source: rift or flat sawn reads smoother on the sole",
+  }),
+  wedgeRings: angleOrAuto({
+    min: 0,
+    max: 90,
+    step: 5,
+    auto: "the body's, as in a wedge cut out of the throat's waste",
+    help: "Angle of the wedge's growth rings to its wide faces: 0 flat sawn, 90 quarter sawn.",
+    source: "measured on the maker's wedge",
+  }),
+  moisture: percentOrAuto({
+    min: 2,
+    max: 30,
+    auto: "midway between the driest and the dampest days",
+    help: "Moisture of the wood when it is cut, percent of its ovendry weight.",
+    source: "measured with a moisture meter",
   }),
   driest: {
     temperature: temperature({

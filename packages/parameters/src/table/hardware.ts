@@ -99,7 +99,7 @@ export const pin = {
   tenonLength: lengthOrAuto({
     min: 2,
     max: 60,
-    auto: "to the cheek's outside, so that the tenons end flush",
+    auto: "to 0.5 mm short of the cheek's outside, so that no tenon stands out of a body that has shrunk",
     help: "Length of each tenon.",
     source: TRADE,
   }),
@@ -112,12 +112,12 @@ export const pin = {
     source: TRADE,
   }),
   endClearance: length({
-    default: 0.4,
+    default: 0.5,
     min: 0,
     max: 5,
     step: 0.05,
     help: "Gap between each shoulder of the cross pin and the cheek.",
-    source: TRADE,
+    source: "plane geometry: a core of beech for a 60 mm iron still leaves 0.1 mm on the driest days",
   }),
 };
 

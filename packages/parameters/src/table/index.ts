@@ -2,6 +2,7 @@
 import { choice, soundTable, text, type ValueOf } from "../parameter.ts";
 import { billet, hold, jigs, shop, wood } from "./bench.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
+import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
 import { measured } from "./measured.ts";
@@ -11,8 +12,11 @@ export const TABLE = soundTable({
     default: "plane",
     maxLength: 60,
     pattern: {
-      regex: /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
-      words: "letters, digits, dots, dashes and underscores, beginning with a letter or digit",
+      // a folder on every system: see Microsoft, "Naming Files, Paths, and Namespaces"; without flags, since the schema has none
+      regex:
+        /^(?!(?:[Cc][Oo][Nn]|[Pp][Rr][Nn]|[Aa][Uu][Xx]|[Nn][Uu][Ll]|[Cc][Oo][Mm]\d|[Ll][Pp][Tt]\d)(?:\.|$))[A-Za-z0-9](?:[A-Za-z0-9._-]*[A-Za-z0-9_-])?$/,
+      words:
+        "letters, digits, dots, dashes and underscores, beginning with a letter or digit and not ending with a dot; no word that Windows keeps for a device, such as con, nul or com1",
     },
     help: "Name of the plane; its pack's folder is called by it.",
     source: "maker's choice",
@@ -43,6 +47,7 @@ export const TABLE = soundTable({
   wood,
   hold,
   shop,
+  hand,
   billet,
   jigs,
   measured,

@@ -42,6 +42,19 @@ export type LookUp = { readonly found: Species } | { readonly found?: undefined;
  * A misspelt or half a name is never guessed: it comes back with the nearest ones.
  */
 export function species(name: string): LookUp {
+  const known = LOOKED_UP.get(name);
+  if (known) return known;
+  if (LOOKED_UP.size >= KEPT) LOOKED_UP.clear();
+  const result = lookedUp(name);
+  LOOKED_UP.set(name, result);
+  return result;
+}
+
+/** Answers kept, for the checks ask the same name hundreds of times; so few that typing cannot fill the memory. */
+const KEPT = 64;
+const LOOKED_UP = new Map<string, LookUp>();
+
+function lookedUp(name: string): LookUp {
   const found = SPECIES.find((wood) => namesOf(wood).some((known) => sameWords(known, name)));
   return found
     ? { found }

@@ -1,6 +1,7 @@
 // Every figure of the plane as it stands; what a step was done by stays what it was when that step began.
-import { type Figure, type FigureKey, figure, figuresOf } from "../../elevation/figures.ts";
+import { type Figure, type FigureKey, figure } from "../../elevation/figures.ts";
 import type { Design } from "../../table/index.ts";
+import { allFigures } from "../figures.ts";
 import { type Step, stepPlace, stepsDone } from "../steps.ts";
 import { planeAt, planeOf } from "./as-built.ts";
 
@@ -26,9 +27,9 @@ export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
   glueGap: "glue-up",
 };
 
-/** Figures as the plane stands, in the order of the table. */
-export function figuresAsBuilt(design: Design): Figure[] {
-  const now = figuresOf(planeOf(design));
+/** Figures as the plane stands, in the order of the table. @param plane planeOf(design), where it is known already. */
+export function figuresAsBuilt(design: Design, plane = planeOf(design)): Figure[] {
+  const now = allFigures(plane);
   const done = stepsDone(design);
   if (done === 0) return now;
   const planes = new Map<Step, ReturnType<typeof planeAt>>();

@@ -1,0 +1,104 @@
+// `lamplane sweep`: many designs at once, as a table; a run that was broken off goes on where it stopped.
+import { createHash } from "node:crypto";
+import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, truncateSync, writeSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export";
+import { figuresAsBuilt } from "@lamplane/parameters/bench";
+import type { Design } from "@lamplane/parameters/design";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { headerLine, type Sweep } from "../sweep/rows.ts";
+import { runSweep } from "../sweep/run.ts";
+import { designCount, variationsOf } from "../sweep/variations.ts";
+import { VERSION } from "../version.ts";
+
+/** Figures that a sweep shows unless told otherwise. */
+const SHOWN = ["mouthGrowth", "glueGap", "unsupported", "throatNarrowing", "pinToRamp", "shearOut", "wedgeAtPin"];
+
+export interface SweepAsked {
+  readonly vary: readonly string[];
+  readonly figures: readonly string[];
+  /** File that the table goes to; standard output without it. */
+  readonly out: string | undefined;
+}
+
+export async function sweep(io: Io, design: Design, { vary, figures, out }: SweepAsked): Promise<Exit> {
+  if (vary.length === 0) throw new InputRefused("sweep: name what to vary: --vary bed.angle=43..57:0.5");
+  const asked: Sweep = { design, variations: variationsOf(vary, design), figures: figureKeys(figures, design) };
+  const count = designCount(asked.variations);
+  if (out === undefined) {
+    io.out(headerLine(asked));
+    await runSweep(asked, 0, count, (lines) => io.out(lines));
+    return EXIT.done;
+  }
+  const resumed = await toFile(io, asked, count, out);
+  io.out(`${out}: ${count} designs${resumed > 0 ? `, ${resumed} of them from the run that was broken off` : ""}.\n`);
+  return EXIT.done;
+}
+
+function figureKeys(given: readonly string[], design: Design): readonly string[] {
+  if (given.length === 0) return SHOWN;
+  const known = figuresAsBuilt(design).map(({ key }) => key);
+  const unknown = given.find((key) => !known.includes(key));
+  if (unknown === undefined) return given;
+  throw new InputRefused(`--figure ${unknown}: there is no such figure; \`lamplane figures FILE\` lists them`);
+}
+
+/** Writes beside the target, under a name that only the same sweep has, and renames when whole. Gives the designs taken over. */
+async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise<number> {
+  const part = join(dirname(out), `.${basename(out)}.${fingerprint(asked)}.part`);
+  try {
+    refuseOther(out);
+    const first = linesKept(part, headerLine(asked));
+    const file = openSync(part, "a");
+    try {
+      await runSweep(asked, first, count, (lines, done) => {
+        writeSync(file, lines);
+        if (io.showsProgress) io.err(done === count ? "\r\u001b[K" : `\r\u001b[K${done} of ${count} designs`);
+      });
+    } finally {
+      closeSync(file);
+    }
+    renameSync(part, out);
+    return first;
+  } catch (error) {
+    throw asCouldNotWrite(out, error);
+  }
+}
+
+const fingerprint = (asked: Sweep): string =>
+  createHash("sha256")
+    .update(JSON.stringify([VERSION, asked]))
+    .digest("hex")
+    .slice(0, 12);
+
+/** An older table is replaced; anything else is left as it is. */
+function refuseOther(out: string): void {
+  if (!existsSync(out)) return;
+  const isTable = statSync(out).isFile() && /(^|,)stops,warnings\r\n/.test(readFileSync(out, "utf8").slice(0, 4096));
+  if (!isTable)
+    throw new CouldNotWrite(
+      out,
+      "there is something that is no table of a sweep",
+      "it was left as it is: choose another name",
+    );
+}
+
+/** Whole lines that a broken-off run left, after its header; what follows the last of them is cut off. */
+function linesKept(part: string, header: string): number {
+  if (!existsSync(part)) {
+    const file = openSync(part, "wx");
+    writeSync(file, header);
+    closeSync(file);
+    return 0;
+  }
+  const text = readFileSync(part, "utf8");
+  const whole = text.startsWith(header) ? text.slice(0, text.lastIndexOf("\r\n") + 2) : "";
+  truncateSync(part, Buffer.byteLength(whole));
+  if (whole === "") {
+    const file = openSync(part, "a");
+    writeSync(file, header);
+    closeSync(file);
+    return 0;
+  }
+  return whole.split("\r\n").length - 2;
+}

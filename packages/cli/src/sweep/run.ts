@@ -1,0 +1,79 @@
+// All designs of a sweep over all cores, their lines handed on in order as they come.
+import { availableParallelism } from "node:os";
+import { Worker } from "node:worker_threads";
+import { type Sweep, sweepLines } from "./rows.ts";
+
+/** Designs handed to a worker at once: some tenths of a second's work, so that progress shows and no core waits long. */
+const AT_ONCE = 250;
+
+/** Calls `write` with the lines of designs `first` to `count`, in order; resolves when the last is written. */
+export async function runSweep(
+  sweep: Sweep,
+  first: number,
+  count: number,
+  write: (lines: string, done: number) => void,
+) {
+  const isSource = import.meta.url.endsWith(".ts"); // a worker cannot load TypeScript: then this thread does the work
+  const workers = Math.min(availableParallelism(), Math.ceil((count - first) / AT_ONCE));
+  if (isSource || workers < 2) return inThisThread(sweep, first, count, write);
+  const ready = new Map<number, string>();
+  let [asked, written] = [first, first];
+  await Promise.all(
+    Array.from({ length: workers }, () =>
+      servedBy(
+        new Worker(new URL("./worker.js", import.meta.url), { workerData: sweep }),
+        () => {
+          if (asked >= count) return undefined;
+          const from = asked;
+          asked = Math.min(count, asked + AT_ONCE);
+          return { from, to: asked };
+        },
+        (from, lines) => {
+          ready.set(from, lines);
+          for (let next = ready.get(written); next !== undefined; next = ready.get(written)) {
+            ready.delete(written);
+            written = Math.min(count, written + AT_ONCE);
+            write(next, written);
+          }
+        },
+      ),
+    ),
+  );
+}
+
+function inThisThread(sweep: Sweep, first: number, count: number, write: (lines: string, done: number) => void): void {
+  for (let from = first; from < count; from += AT_ONCE) {
+    const to = Math.min(count, from + AT_ONCE);
+    write(sweepLines(sweep, from, to), to);
+  }
+}
+
+interface Range {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Feeds a worker ranges until there are no more; ends it, whatever happens. */
+async function servedBy(worker: Worker, next: () => Range | undefined, got: (from: number, lines: string) => void) {
+  try {
+    await new Promise<void>((resolve, reject) => {
+      const ask = () => {
+        const range = next();
+        if (range) worker.postMessage(range);
+        else resolve();
+      };
+      worker.on("error", reject);
+      worker.on("message", ({ from, lines }: { from: number; lines: string }) => {
+        try {
+          got(from, lines);
+          ask();
+        } catch (error) {
+          reject(error);
+        }
+      });
+      ask();
+    });
+  } finally {
+    await worker.terminate();
+  }
+}

@@ -1,0 +1,112 @@
+// The XML of a 3MF core document, written and read back: numbers as short decimals, one vertex for each place.
+import type { Triangles } from "./mesh.ts";
+
+/** A mesh as it stands in the build, with what the document calls it. */
+export interface NamedMesh {
+  readonly name: string;
+  readonly mesh: Triangles;
+}
+
+const MODEL_NAMESPACE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
+const MODEL_TYPE = "application/vnd.ms-package.3dmanufacturing-3dmodel+xml";
+const MODEL_RELATION = "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel";
+const RELATIONS_TYPE = "application/vnd.openxmlformats-package.relationships+xml";
+const PACKAGE_NAMESPACE = "http://schemas.openxmlformats.org/package/2006";
+const DECLARATION = '<?xml version="1.0" encoding="UTF-8"?>\n';
+
+/** Where the model lies in the package. @see 3MF Core Specification 1.4.0, 2.2 */
+export const MODEL_PATH = "3D/3dmodel.model";
+
+/** [Content_Types].xml. @see 3MF Core Specification 1.4.0, appendix C.1 */
+export const contentTypesXml = (): string =>
+  `${DECLARATION}<Types xmlns="${PACKAGE_NAMESPACE}/content-types"><Default Extension="rels" ContentType="${RELATIONS_TYPE}"/><Default Extension="model" ContentType="${MODEL_TYPE}"/></Types>\n`;
+
+/** _rels/.rels, which leads to the model. @see 3MF Core Specification 1.4.0, 2.1.1 and appendix C.2 */
+export const relationsXml = (): string =>
+  `${DECLARATION}<Relationships xmlns="${PACKAGE_NAMESPACE}/relationships"><Relationship Target="/${MODEL_PATH}" Id="model" Type="${MODEL_RELATION}"/></Relationships>\n`;
+
+const MATERIALS_ID = 1;
+const FIRST_OBJECT_ID = 2;
+
+/** What a document says of itself. */
+export interface DocumentWords {
+  /** Name of the whole, and the document's title. */
+  readonly title: string;
+  /** Program that wrote it. */
+  readonly application: string;
+  /** Display colour of each mesh, as "#RRGGBB". */
+  readonly colours: readonly string[];
+}
+
+/**
+ * The model part: a material and an object for each mesh, and one object that holds all of them in their places, which is what is built.
+ * @see 3MF Core Specification 1.4.0, chapters 3 to 5; 3.4.3.1: what interlocks should be components, since items may be moved apart
+ */
+export function modelXml(meshes: readonly NamedMesh[], { title, application, colours }: DocumentWords): string {
+  const bases = meshes.map(({ name }, i) => `<base name="${escaped(name)}" displaycolor="${colours[i]}"/>`);
+  const components = meshes.map((_, i) => `<component objectid="${FIRST_OBJECT_ID + i}"/>`);
+  const whole = FIRST_OBJECT_ID + meshes.length;
+  return [
+    `${DECLARATION}<model unit="millimeter" xml:lang="en-US" xmlns="${MODEL_NAMESPACE}">\n`,
+    `<metadata name="Title">${escaped(title)}</metadata>\n<metadata name="Application">${escaped(application)}</metadata>\n`,
+    `<resources>\n<basematerials id="${MATERIALS_ID}">${bases.join("")}</basematerials>\n`,
+    ...meshes.map(objectXml),
+    `<object id="${whole}" type="model" name="${escaped(title)}"><components>${components.join("")}</components></object>\n`,
+    `</resources>\n<build><item objectid="${whole}"/></build>\n</model>\n`,
+  ].join("");
+}
+
+function objectXml({ name, mesh }: NamedMesh, index: number): string {
+  const { places, numbers } = sharedPlaces(mesh);
+  const triangles = Array.from({ length: mesh.count }, (_, t) => {
+    const [v1, v2, v3] = numbers.slice(3 * t, 3 * t + 3);
+    return `<triangle v1="${v1}" v2="${v2}" v3="${v3}"/>`;
+  });
+  return [
+    `<object id="${FIRST_OBJECT_ID + index}" type="model" name="${escaped(name)}" pid="${MATERIALS_ID}" pindex="${index}">`,
+    `<mesh>\n<vertices>\n${places.join("\n")}\n</vertices>\n<triangles>\n${triangles.join("\n")}\n</triangles>\n</mesh></object>\n`,
+  ].join("");
+}
+
+/** Each place once, as its XML, and for each corner the number of its place. */
+function sharedPlaces({ corners }: Triangles): { places: string[]; numbers: number[] } {
+  const known = new Map<string, number>();
+  const numbers: number[] = [];
+  for (let i = 0; i < corners.length; i += 3) {
+    const place = `<vertex x="${corners[i]}" y="${corners[i + 1]}" z="${corners[i + 2]}"/>`;
+    const number = known.get(place) ?? known.size;
+    known.set(place, number);
+    numbers.push(number);
+  }
+  return { places: [...known.keys()], numbers };
+}
+
+const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+const escaped = (text: string): string => text.replace(/[&<>"]/g, (character) => ESCAPES[character]!);
+const unescaped = (text: string): string =>
+  text.replace(/&(?:amp|lt|gt|quot);/g, (code) => Object.keys(ESCAPES).find((c) => ESCAPES[c] === code)!);
+
+/**
+ * The meshes of a model part that `modelXml` wrote; no reader for what other programs write.
+ * @throws where an object or its numbers are not as they are written here
+ */
+export function meshesIn(xml: string): NamedMesh[] {
+  if (!xml.includes('<model unit="millimeter"')) throw new Error("not a model in millimetres");
+  const objects = [...xml.matchAll(/<object id="(\d+)" [^>]*? name="([^"]*)"[^>]*><mesh>([\s\S]*?)<\/mesh>/g)];
+  const built = [...xml.matchAll(/<component objectid="(\d+)"\/>/g)].map((found) => found[1]);
+  if (objects.length === 0 || objects.some((object, i) => object[1] !== built[i]) || built.length !== objects.length)
+    throw new Error(`a model of ${objects.length} meshes that builds ${built.length}`);
+  return objects.map(([, , name, content]) => ({ name: unescaped(name!), mesh: meshIn(name!, content!) }));
+}
+
+function meshIn(name: string, xml: string): Triangles {
+  const places = [...xml.matchAll(/<vertex x="([^"]+)" y="([^"]+)" z="([^"]+)"\/>/g)].map(([, ...at]) =>
+    at.map(Number),
+  );
+  const triangles = [...xml.matchAll(/<triangle v1="(\d+)" v2="(\d+)" v3="(\d+)"\/>/g)];
+  const corners = triangles.flatMap(([, ...numbers]) =>
+    numbers.flatMap((number) => places[Number(number)] ?? [Number.NaN, Number.NaN, Number.NaN]),
+  );
+  if (triangles.length === 0) throw new Error(`the object ${name} has no triangles`);
+  return { count: triangles.length, corners: Float64Array.from(corners) };
+}

@@ -1,0 +1,59 @@
+// Small pieces out of boards that are left over: sticks along the grain, each freed by straight cuts right through.
+// What it promises can be sawn; a better cutter may get more out.
+import type { Board } from "./billet.ts";
+
+/** A stick wanted: as sawn, grain along its length. mm. */
+export interface Stick {
+  readonly piece: string;
+  readonly count: number;
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+}
+
+export interface Taken {
+  readonly piece: string;
+  readonly wanted: number;
+  /** How many come out, after the pieces before it have been taken. */
+  readonly count: number;
+  readonly boards: readonly Board["from"][];
+}
+
+/** Takes the sticks one after the other, each from the smallest board, or rest of one, that holds it. @param kerf mm */
+export function sticksFromBoards(sticks: readonly Stick[], boards: readonly Board[], kerf: number): Taken[] {
+  let left = [...boards];
+  return sticks.map((stick) => {
+    const from: Board["from"][] = [];
+    while (from.length < stick.count) {
+      const board = smallestThatHolds(left, stick);
+      if (!board) break;
+      from.push(board.from);
+      left = [...left.filter((other) => other !== board), ...restsOf(board, stick, kerf)];
+    }
+    return { piece: stick.piece, wanted: stick.count, count: from.length, boards: [...new Set(from)] };
+  });
+}
+
+const volume = ({ length, width, thickness }: Board): number => length * width * thickness;
+
+/** Width is no less than thickness, of boards and sticks: what fits at all fits this way round. */
+const holds = (board: Board, stick: Stick): boolean =>
+  board.length >= stick.length && board.width >= stick.width && board.thickness >= stick.thickness;
+
+const smallestThatHolds = (boards: readonly Board[], stick: Stick): Board | undefined =>
+  boards.filter((board) => holds(board, stick)).sort((a, b) => volume(a) - volume(b))[0];
+
+/** What is left of a board once a slice is crosscut off it, the slice ripped, and the strip resawn. */
+function restsOf({ from, length, width, thickness }: Board, stick: Stick, kerf: number): Board[] {
+  const rest = (along: number, a: number, b: number): Board => ({
+    from,
+    length: along,
+    width: Math.max(a, b),
+    thickness: Math.min(a, b),
+  });
+  return [
+    rest(length - stick.length - kerf, width, thickness),
+    rest(stick.length, width - stick.width - kerf, thickness),
+    rest(stick.length, stick.width, thickness - stick.thickness - kerf),
+  ].filter((board) => board.length > 0 && board.thickness > 0);
+}

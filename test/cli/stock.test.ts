@@ -1,0 +1,58 @@
+// `lamplane stock` as a maker meets it: what it prints, and which code it exits with.
+import { expect, test } from "vitest";
+import { ran } from "../support/running.ts";
+
+const SMOOTHER = "examples/apprentice-smoother.yaml";
+const JOINTER = "examples/workshop-jointer.yaml";
+
+test("tells everything in the order of the work, with the numbers of the design", async () => {
+  const { exit, out, err } = await ran("stock", JOINTER);
+  expect({ exit, err }).toEqual({ exit: 0, err: "" });
+  const heads = ["BILLET", "SAW LINES", "MATCHING MARKS", "THE TWO CUTS", "THROAT OFFCUT", "STOCK LIST"];
+  const places = heads.map((head) => out.indexOf(head));
+  expect(places).toEqual([...places].sort((a, b) => a - b));
+  expect(places[0]).toBe(0);
+  expect(out).toContain("640 mm");
+  expect(out).toMatch(/rule of thumb .* 98\.1 mm/);
+  expect(out).toContain("trained practice");
+  expect(out).not.toMatch(/NaN|undefined|Infinity/);
+});
+
+test("a billet that is too small exits 1 and says by how much; on its side it may fit, and the rings turn", async () => {
+  const small = await ran("stock", JOINTER, "--with", "billet.width=100", "--with", "billet.height=50");
+  expect(small.exit).toBe(1);
+  expect(small.out).toContain("too small by 0.2 mm");
+  const turned = await ran("stock", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
+  expect(turned.exit).toBe(0);
+  const checked = await ran("check", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
+  expect(checked.exit).toBe(0);
+  expect(checked.out).toContain("The billet's width, laid on its side, is 108 mm");
+  expect(turned.out).toMatch(/on its side.*stand at 70° to the sole, not at 20°/);
+});
+
+test("a wedge short enough comes out of the offcut", async () => {
+  expect((await ran("stock", SMOOTHER)).out).toMatch(/wedge does not come out of it: it is .* too long/);
+  const shorter = await ran("stock", SMOOTHER, "--with", "wedge.length=65");
+  expect(shorter.out).toMatch(/wedge comes out of it, its length at 0° to the grain/);
+  expect(shorter.out).toMatch(/wedge +1 .*throat offcut/);
+});
+
+test("JSON holds the whole plan in mm", async () => {
+  const { exit, out } = await ran("stock", SMOOTHER, "--json");
+  const plan = JSON.parse(out);
+  expect(exit).toBe(0);
+  expect(plan).toMatchObject({
+    name: "apprentice-smoother",
+    rip: { sawLines: [{ frees: "left cheek" }, { frees: "core" }] },
+  });
+  expect(plan.rip.needed).toBeCloseTo(84.2, 9);
+  expect(plan.list.rows.map((row: { piece: string }) => row.piece)).toEqual([
+    "front block",
+    "bed block",
+    "cheek",
+    "wedge",
+    "cross pin",
+    "peg",
+  ]);
+  expect(plan.core.offcut.length).toBeGreaterThanOrEqual(3);
+});

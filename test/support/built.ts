@@ -1,0 +1,46 @@
+// The packages as built, for tests that run them in a process of their own: brought up to date first, so that no old build is tested.
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+
+export const COMMAND = "packages/cli/bin/lamplane.js";
+
+/** Builds what has changed since. */
+export function bringUpToDate(): void {
+  const { status, stdout } = spawnSync(process.execPath, ["node_modules/typescript/bin/tsc", "-b", "packages/cli"], {
+    encoding: "utf8",
+  });
+  if (status !== 0) throw new Error(`the packages do not build:\n${stdout}`);
+}
+
+export interface Ended {
+  readonly code: number | null;
+  readonly signal: string | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Starts Node.js with arguments; `ended` resolves when it has, `says` when it first prints a text. */
+export function started(...args: string[]): {
+  child: ChildProcess;
+  ended: Promise<Ended>;
+  says: (text: string) => Promise<void>;
+} {
+  const child = spawn(process.execPath, args, { stdio: "pipe" });
+  let [out, err] = ["", ""];
+  child.stdout.on("data", (data) => {
+    out += data;
+  });
+  child.stderr.on("data", (data) => {
+    err += data;
+  });
+  const ended = new Promise<Ended>((resolve) =>
+    child.on("close", (code, signal) => resolve({ code, signal, out, err })),
+  );
+  const says = (text: string) =>
+    new Promise<void>((resolve, reject) => {
+      const look = () => void (out.includes(text) && resolve());
+      child.stdout.on("data", look);
+      look();
+      void ended.then((end) => reject(new Error(`ended without a "${text}": ${JSON.stringify(end)}`)));
+    });
+  return { child, ended, says };
+}
