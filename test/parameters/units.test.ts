@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   type Fraction,
+  fineText,
   inMillimetres,
   inUnits,
   lengthBoth,
@@ -173,6 +174,15 @@ describe("a length as it is shown", () => {
     expect([trimmed(1.5, 2), trimmed(-0.004, 2), trimmed(-1.005, 2)]).toEqual(["1.5", "0", "-1.01"]);
   });
 });
+
+test.each<[number, Units, string]>([
+  [0.15, "mm", "0.15 mm"],
+  [0.15, "in", "0.006 in (0.15 mm)"],
+  [0, "mm", "0 mm"],
+  [0.003, "mm", "under 0.01 mm"],
+  [0.003, "in", "under 0.001 in (under 0.01 mm)"],
+  [25.4, "in", "1 in (25.4 mm)"],
+])("%d mm as feelers give it in %s is %s", (mm, units, text) => expect(fineText(mm, units)).toBe(text));
 
 describe("laws", () => {
   const lengths = fc.double({ min: -1000, max: 3000, noNaN: true });

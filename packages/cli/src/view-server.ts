@@ -5,7 +5,8 @@ import { createServer, type IncomingMessage, type ServerResponse } from "node:ht
 import type { AddressInfo } from "node:net";
 import { basename, extname, join } from "node:path";
 import { LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
-import { contentOf, faultLines, replaceFile } from "./design-file.ts";
+import { designContent, replaceFile } from "./design-file.ts";
+import { faultLines } from "./file-content.ts";
 import { watched } from "./watched-file.ts";
 
 export interface ViewServer {
@@ -131,7 +132,7 @@ export const versionOf = (content: Uint8Array): string =>
 
 function designNow(file: string): Answer {
   try {
-    const body = contentOf(file);
+    const body = designContent(file);
     return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag: versionOf(body) } };
   } catch (error) {
     return plain(404, `${(error as Error).message}\n`);
@@ -147,10 +148,10 @@ async function writtenIn(request: IncomingMessage, file: string, token: string):
   const reading = readDesign(text, basename(file));
   if (!reading.ok) return plain(422, `${faultLines(reading.faults)}\nNothing was written.\n`);
   try {
-    if (versionOf(contentOf(file)) !== request.headers["if-match"])
+    if (versionOf(designContent(file)) !== request.headers["if-match"])
       return plain(412, "The file has changed since this page read it; nothing was written.\n");
     replaceFile(file, text);
-    return { status: 204, headers: { etag: versionOf(contentOf(file)) } };
+    return { status: 204, headers: { etag: versionOf(designContent(file)) } };
   } catch (error) {
     return plain(500, `${(error as Error).message}\n`);
   }

@@ -2,6 +2,7 @@
 export { dxfText } from "./dxf.ts";
 export { type Files, MANIFEST, manifestText } from "./manifest.ts";
 export type { MeshMeasures, Triangles } from "./mesh.ts";
+export { packFiles } from "./pack-content.ts";
 export { sha256Hex } from "./sha256.ts";
 export { stlBytes } from "./stl.ts";
 export { meshMeasures, readStl } from "./stl-reading.ts";

@@ -88,6 +88,19 @@ export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction 
 
 /** Decimals worth showing, by unit; two for the rest. Forces and stresses rest on estimates. */
 const DECIMALS: Readonly<Record<string, number>> = { "": 4, N: 0, MPa: 1 };
+/**
+ * A small length as feelers and dials give it, the maker's unit first: "0.15 mm", "0.006 in (0.15 mm)"; "under 0.01 mm" for
+ * one that is not nothing, but less than is shown.
+ */
+export function fineText(mm: number, units: Units): string {
+  const metric = `${fineFigure(mm, 2)} mm`;
+  return units === "mm" ? metric : `${fineFigure(mm / INCH, 3)} in (${metric})`;
+}
+
+function fineFigure(value: number, decimals: number): string {
+  const figure = trimmed(value, decimals);
+  return figure === "0" && value > 0 ? `under ${10 ** -decimals}` : figure;
+}
 
 /** A value with its unit: a length in both units, the maker's first; anything else as it is kept inside. */
 export function valueText(value: number, unit: string, units: Units, smallestFraction: Fraction): string {

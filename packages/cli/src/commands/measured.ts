@@ -3,13 +3,14 @@ import { settledValues } from "@lamplane/parameters/bench";
 import { type Design, readDesign, writtenBack } from "@lamplane/parameters/design";
 import { isRow, TABLE } from "@lamplane/parameters/table";
 import { readNumberText } from "@lamplane/parameters/units";
-import { contentOf, designIn, faultLines, replaceFile } from "../design-file.ts";
+import { designContent, designIn, replaceFile } from "../design-file.ts";
+import { faultLines } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { shownFor } from "../words.ts";
 
 /** @throws InputRefused where a value is not understood or not allowed; CouldNotWrite where the file cannot be written. */
 export function measured(io: Io, file: string, values: readonly string[], json: boolean): Exit {
-  const before = contentOf(file);
+  const before = designContent(file);
   const design = designIn(before, file);
   const written = values.reduce(
     (text, value) => withMeasured(text, design, value),

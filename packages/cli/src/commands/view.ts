@@ -2,7 +2,7 @@
 import { existsSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join, resolve } from "node:path";
-import { contentOf } from "../design-file.ts";
+import { designContent } from "../design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { startViewServer } from "../view-server.ts";
 
@@ -12,7 +12,7 @@ import { startViewServer } from "../view-server.ts";
  * @throws InputRefused where the file cannot be read or the port is taken
  */
 export async function view(io: Io, file: string | undefined, port: number, ended = interrupted()): Promise<Exit> {
-  if (file !== undefined) contentOf(file);
+  if (file !== undefined) designContent(file);
   const server = await startViewServer({ page: builtPage(), file: file && resolve(file), port }).catch(
     portRefused(port),
   );

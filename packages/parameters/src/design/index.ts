@@ -6,5 +6,5 @@ export type { Fault } from "./given.ts";
 export { parameterTable, starterDesign } from "./guide.ts";
 export { completeDesign, readDesign } from "./read.ts";
 export { designSchema } from "./schema.ts";
-export { LARGEST_FILE } from "./source.ts";
+export { LARGEST_FILE, plainText } from "./source.ts";
 export { writtenBack } from "./written-back.ts";

@@ -1,6 +1,7 @@
 // Bytes or text → text that is safe to parse: bounded, valid UTF-8, no hidden characters.
 import { LineCounter } from "yaml";
-import type { Faults, Place } from "./given.ts";
+import { type Fault, Faults, type Place } from "./given.ts";
+import { DEEPEST, tooDeepAt } from "./nesting.ts";
 
 declare const TextDecoder: new (label: string, options?: { fatal?: boolean }) => { decode(bytes: Uint8Array): string };
 
@@ -19,7 +20,7 @@ export interface Source {
 /** The text of a design file with its line starts, or nothing, with the faults told. */
 export function readSource(source: string | Uint8Array, faults: Faults): Source | undefined {
   if (source.length > LARGEST_FILE) {
-    faults.add(START, "", `the file is larger than ${LARGEST_FILE / 1024} kB; a design takes less than 10 kB`);
+    faults.add(START, "", `the file is larger than ${LARGEST_FILE / 1024} kB; one filled in takes less than 10 kB`);
     return undefined;
   }
   const text = (typeof source === "string" ? source : new TextDecoder("utf-8").decode(source)).replace(/^\ufeff/, "");
@@ -27,10 +28,28 @@ export function readSource(source: string | Uint8Array, faults: Faults): Source 
   const spoiled = typeof source === "string" ? -1 : spoiledAt(text, source);
   if (text.includes("\0") || spoiled >= 0) {
     const at = placeAt(lines, spoiled >= 0 ? spoiled : text.indexOf("\0"));
-    faults.add(at, "", "this is not UTF-8 text; save the design as plain text in UTF-8");
+    faults.add(at, "", "this is not UTF-8 text; save it as plain text in UTF-8");
     return undefined;
   }
   return tellHidden(text, lines, faults) ? undefined : { text, lines };
+}
+
+/**
+ * The text of any plain-text file that a maker names, read with a design's care: bounded, UTF-8, nothing hidden, not nested
+ * deeper than the parser bears; or every fault with its place.
+ * @param file its name, for the faults only; nothing is opened
+ */
+export function plainText(
+  source: string | Uint8Array,
+  file: string,
+): { readonly text: string; readonly faults?: undefined } | { readonly faults: readonly Fault[] } {
+  const faults = new Faults(file);
+  const read = readSource(source, faults);
+  const deep = read && tooDeepAt(read.text);
+  if (read && deep === undefined) return { text: read.text };
+  if (read && deep !== undefined)
+    faults.add(placeAt(read.lines, deep), "", `the file is nested more than ${DEEPEST} levels deep`);
+  return { faults: faults.sorted() };
 }
 
 export const START: Place = { line: 1, column: 1 };

@@ -1,15 +1,14 @@
 // From a design to the plane seen from the side: one pure function. Nothing given is ever clamped; the checks judge it.
 import type { Design } from "../table/index.ts";
 import { cotDeg, sinDeg } from "../trig.ts";
-import { splitAtFirstMeeting } from "./crossing.ts";
 import { bedXAt, type Frame, fromIron } from "./frame.ts";
-import { type Circle, line, type Outline, type Point, point, type Segment } from "./outline.ts";
+import { type Circle, type Outline, type Point, point, type Segment } from "./outline.ts";
 import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-place.ts";
 import { pinSection, pinSweepRadius } from "./pin-section.ts";
-import { distanceToRamp, type Ramp, rampPath } from "./ramp.ts";
+import { distanceToRamp, type Ramp } from "./ramp.ts";
 import { type Recess, recessOf } from "./recess.ts";
-import { bedLineMeets, ironOutline, type PinPlace, pinHole, stackSurface, wedgeLength, wedgeOutline } from "./stack.ts";
-import { throatWidths, worstNarrowing } from "./throat.ts";
+import { bedLineMeets, ironOutline, type PinPlace, pinHole, wedgeLength, wedgeOutline } from "./stack.ts";
+import { rampToTop, throatSeries, worstNarrowing } from "./throat.ts";
 import { finishedTop, type Top, topOf } from "./top-outline.ts";
 import { type CoreCuts, coreCuts, type Widths, widthsOf } from "./widths.ts";
 
@@ -71,13 +70,8 @@ export function elevation(design: Design): Elevation {
   const bedTopS = bedLineMeets(design, frame, topChain, -design.iron.thickness);
   const recess = recessOf(design);
   const tips = tipsOf(design, frame, ramp);
-  const rampChain = upTo(rampPath(ramp, 0, 2 * design.body.height), topChain);
-  const stack = stackSurface(design, length).map(({ from, to }) =>
-    line(fromIron(frame, from.x, from.y), fromIron(frame, to.x, to.y)),
-  );
-  const throat = worstNarrowing(
-    throatWidths(rampChain, stack, { centre: pin.centre, radius: design.pin.diameter / 2 }),
-  );
+  const sides = { design, frame, ramp, topChain, pin, wedgeLength: length };
+  const throat = worstNarrowing(throatSeries(sides));
   return {
     design,
     frame,
@@ -102,7 +96,7 @@ export function elevation(design: Design): Elevation {
       edge: point(frame.mouthX, 0),
       rampFoot: ramp.foot,
       bedFoot: point(bedXAt(frame, design.iron.thickness, 0), 0),
-      rampTop: rampChain.at(-1)!.to,
+      rampTop: rampToTop(sides).at(-1)!.to,
       bedTop: fromIron(frame, bedTopS, -design.iron.thickness),
       pinCentre: pin.centre,
       wedgeTip: fromIron(frame, design.wedge.tipFromEdge, design.capIron.thickness),
@@ -134,10 +128,6 @@ function tipsOf({ iron, sole, bed }: Design, frame: Frame, ramp: Ramp) {
     bedChamfer: point(bedXAt(frame, iron.thickness, chamferTop), chamferTop),
   };
 }
-
-/** A chain as far as it first meets another; whole where it does not. */
-const upTo = (chain: readonly Segment[], other: readonly Segment[]): readonly Segment[] =>
-  splitAtFirstMeeting(chain, other)?.before ?? chain;
 
 /** How far the mouth opens for each mm taken off the sole, at the trued sole: cot β + cot ρ. */
 export const mouthGrowth = ({ frame, ramp }: Pick<Elevation, "frame" | "ramp">): number =>

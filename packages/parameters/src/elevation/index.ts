@@ -7,5 +7,14 @@ export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export * from "./outline.ts";
 export { pinLengths } from "./pin-section.ts";
 export * from "./place.ts";
+export { rampAngleAt, rampXAt } from "./ramp.ts";
 export { recessEdge } from "./recess.ts";
 export { bedLineMeets } from "./stack.ts";
+export {
+  type Choke,
+  type ThroatNeighbour,
+  type ThroatSides,
+  type ThroatWidth,
+  throatChokes,
+  throatSeries,
+} from "./throat.ts";

@@ -1,6 +1,6 @@
 // The front block's slope: one straight cut, or a wear, an arc tangent to it and a straight exit. Convex toward the throat.
 import type { Design } from "../table/index.ts";
-import { cosDeg, cotDeg, sinDeg } from "../trig.ts";
+import { acosDeg, cosDeg, cotDeg, sinDeg } from "../trig.ts";
 import { arc, distance, line, type Point, point, type Segment, turnsFromTo } from "./outline.ts";
 
 export interface Ramp {
@@ -74,6 +74,19 @@ export function rampPath(ramp: Ramp, from: number, to: number): Segment[] {
   if (to > curve.end.y)
     path.push(line(curve.end, point(curve.end.x - (to - curve.end.y) * cotDeg(curve.exitAngle), to)));
   return path;
+}
+
+/** x of the ramp at a height over the trued sole, mm: on the wear's line (or the straight ramp's), the arc or the exit. */
+export function rampXAt({ angle, foot, curve }: Ramp, y: number): number {
+  if (!curve || y <= curve.begin.y) return foot.x - y * cotDeg(angle);
+  if (y >= curve.end.y) return curve.end.x - (y - curve.end.y) * cotDeg(curve.exitAngle);
+  return curve.centre.x + Math.sqrt(curve.radius ** 2 - (y - curve.centre.y) ** 2);
+}
+
+/** Angle of the ramp from the sole at a height over the trued sole, degrees: the arc's tangent where it is curved. */
+export function rampAngleAt({ angle, curve }: Ramp, y: number): number {
+  if (!curve || y <= curve.begin.y) return angle;
+  return y >= curve.end.y ? curve.exitAngle : acosDeg((y - curve.centre.y) / curve.radius);
 }
 
 /** What of a ramp lies nearest to a point: how far, negative inside the front block, and square to what. mm. */

@@ -3,7 +3,7 @@ import type { Design } from "../table/index.ts";
 import { cosDeg, sinDeg, tanDeg } from "../trig.ts";
 import { splitAtFirstMeeting } from "./crossing.ts";
 import { type Frame, fromIron, toIron } from "./frame.ts";
-import { type Circle, line, type Outline, type Point, point, polygon, type Segment } from "./outline.ts";
+import { type Circle, type Line, line, type Outline, type Point, point, polygon, type Segment } from "./outline.ts";
 
 /** How far a wedge of `auto` length stands out of the top, mm: enough to tap and to draw (common practice). */
 const WEDGE_STANDS_OUT = 25;
@@ -72,28 +72,36 @@ export function wedgeOutline(design: Design, frame: Frame, length: number): Outl
   );
 }
 
+/** What lies on the bed, as a shaving meets it. */
+export type StackPart = "iron" | "cap iron" | "wedge";
+
 /** Iron's face, cap iron, hump and wedge as one chain from the cutting edge up, in iron coordinates (x is s, y is v). */
-export function stackSurface(design: Design, length: number): Segment[] {
+export function stackSurface(design: Design, length: number): { readonly part: StackPart; readonly line: Line }[] {
   const { capIron, wedge } = design;
   const tip = wedge.tipFromEdge;
   const [c, peak] = [capIron.thickness, capIron.thickness + capIron.hump];
   const capEdge = capIron.setback;
-  const cap =
-    c === 0
-      ? []
-      : [point(capEdge, 0), point(capEdge + peak, peak), point(Math.max(capEdge + capIron.humpEnd, capEdge + peak), c)];
-  const corners = [
-    point(0, 0),
-    ...cap,
-    point(tip, c),
-    point(tip, c + wedge.tip),
-    point(tip + length, c + wedgeThickness(design, tip + length)),
+  const humpEnd = Math.max(capEdge + capIron.humpEnd, capEdge + peak);
+  const cap: Corner[] = [
+    ["iron", point(capEdge, 0)],
+    ["cap iron", point(capEdge + peak, peak)],
+    ["cap iron", point(humpEnd, c)],
+  ];
+  const corners: Corner[] = [
+    ["iron", point(0, 0)],
+    ...(c === 0 ? [] : cap),
+    [c === 0 ? "iron" : "cap iron", point(tip, c)],
+    ["wedge", point(tip, c + wedge.tip)],
+    ["wedge", point(tip + length, c + wedgeThickness(design, tip + length))],
   ];
   return corners
     .slice(1)
-    .map((to, i) => line(corners[i]!, to))
-    .filter((s) => s.from.x !== s.to.x || s.from.y !== s.to.y);
+    .map(([part, to], i) => ({ part, line: line(corners[i]![1], to) }))
+    .filter(({ line: { from, to } }) => from.x !== to.x || from.y !== to.y);
 }
+
+/** A corner of the stack, and the part whose surface leads up to it. */
+type Corner = readonly [StackPart, Point];
 
 /** The iron from the side, bevel down, counter-clockwise from its cutting edge. */
 export function ironOutline({ iron }: Design, frame: Frame): Outline {

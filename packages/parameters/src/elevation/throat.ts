@@ -1,31 +1,70 @@
 // The throat: how wide the shaving's way is from the mouth to the top, and where it narrows.
-import { type Point, point, pointAlong, type Segment, segmentLength } from "./outline.ts";
+import type { Design } from "../table/index.ts";
+import { splitAtFirstMeeting } from "./crossing.ts";
+import { type Frame, fromIron } from "./frame.ts";
+import { line, type Point, point, pointAlong, type Segment, SHOP, segmentLength } from "./outline.ts";
+import { type Ramp, rampPath } from "./ramp.ts";
+import { type PinPlace, type StackPart, stackSurface } from "./stack.ts";
 import { distanceToSegment } from "./top-outline.ts";
+
+/** What lies across the throat from the ramp. */
+export type ThroatNeighbour = StackPart | "pin";
 
 /** Width of the throat at a place on the ramp: to the nearest of iron, cap iron, wedge and pin, square to them. mm. */
 export interface ThroatWidth {
+  /** Path along the ramp from the mouth, mm. */
+  readonly along: number;
   readonly at: Point;
   readonly width: number;
+  readonly nearest: ThroatNeighbour;
+}
+
+/** What the throat lies between: all that an elevation knows of it. */
+export interface ThroatSides {
+  readonly design: Design;
+  readonly frame: Frame;
+  readonly ramp: Ramp;
+  readonly topChain: readonly Segment[];
+  readonly pin: PinPlace;
+  readonly wedgeLength: number;
 }
 
 /** Stations along the ramp: a shaving is long beside their spacing of about half a millimetre. */
 const STATIONS = 120;
 
-/**
- * The throat's width at stations up the ramp, mouth first. All in one frame, mm.
- * @param ramp chain from the mouth to the top. @param stack chain over iron, cap iron and wedge. @param pin axis and radius.
- */
-export function throatWidths(
-  ramp: readonly Segment[],
-  stack: readonly Segment[],
-  pin: { readonly centre: Point; readonly radius: number },
-): ThroatWidth[] {
-  const total = ramp.reduce((sum, s) => sum + segmentLength(s), 0);
+/** The ramp from the mouth as far as it meets the finished top; whole where it does not. */
+export function rampToTop({ design, ramp, topChain }: Pick<ThroatSides, "design" | "ramp" | "topChain">) {
+  const chain = rampPath(ramp, 0, 2 * design.body.height);
+  return splitAtFirstMeeting(chain, topChain)?.before ?? chain;
+}
+
+/** The throat's width at even stations up the ramp, mouth first; an elevation is what it asks for. */
+export function throatSeries(sides: ThroatSides): ThroatWidth[] {
+  const { design, frame, pin } = sides;
+  const chain = rampToTop(sides);
+  const total = chain.reduce((sum, s) => sum + segmentLength(s), 0);
+  const inPlace = (p: Point) => fromIron(frame, p.x, p.y);
+  const stack = stackSurface(design, sides.wedgeLength).map(({ part, line: { from, to } }) => ({
+    part,
+    line: line(inPlace(from), inPlace(to)),
+  }));
   return Array.from({ length: STATIONS + 1 }, (_, i) => {
-    const at = pointAtLength(ramp, (total * i) / STATIONS);
-    const toPin = Math.hypot(at.x - pin.centre.x, at.y - pin.centre.y) - pin.radius;
-    return { at, width: Math.min(toPin, ...stack.map((s) => distanceToSegment(at, s))) };
+    const along = (total * i) / STATIONS;
+    const at = pointAtLength(chain, along);
+    return { along, at, ...nearestOf(at, stack, { centre: pin.centre, radius: design.pin.diameter / 2 }) };
   });
+}
+
+function nearestOf(
+  at: Point,
+  stack: readonly { readonly part: StackPart; readonly line: Segment }[],
+  pin: { readonly centre: Point; readonly radius: number },
+): Pick<ThroatWidth, "width" | "nearest"> {
+  const toPin = Math.hypot(at.x - pin.centre.x, at.y - pin.centre.y) - pin.radius;
+  const widths = stack.map((s) => distanceToSegment(at, s.line));
+  const width = Math.min(toPin, ...widths);
+  // Where two are as near, the lower one on the iron is named: a shaving meets it first.
+  return { width, nearest: stack[widths.indexOf(width)]?.part ?? "pin" };
 }
 
 function pointAtLength(chain: readonly Segment[], along: number): Point {
@@ -39,7 +78,11 @@ function pointAtLength(chain: readonly Segment[], along: number): Point {
 }
 
 /** Where the throat narrows most after having been wider: the narrowing, what is left there, and where. */
-export function worstNarrowing(widths: readonly ThroatWidth[]): { by: number; left: number; at: Point } {
+export function worstNarrowing(widths: readonly Pick<ThroatWidth, "at" | "width">[]): {
+  by: number;
+  left: number;
+  at: Point;
+} {
   let widest = 0;
   let worst = { by: 0, left: widths[0]?.width ?? 0, at: widths[0]?.at ?? point(0, 0) };
   for (const { at, width } of widths) {
@@ -47,4 +90,25 @@ export function worstNarrowing(widths: readonly ThroatWidth[]): { by: number; le
     if (widest - width > worst.by) worst = { by: widest - width, left: width, at };
   }
   return worst;
+}
+
+/** A place at which the throat is narrower than before it, and by how much. mm. */
+export interface Choke {
+  readonly station: ThroatWidth;
+  readonly by: number;
+}
+
+/** Every place at which the throat, once wider, is narrowest again by more than a maker can hold; mouth first. */
+export function throatChokes(series: readonly ThroatWidth[]): Choke[] {
+  const chokes: Choke[] = [];
+  let widest = 0;
+  let inside = false;
+  for (const station of series) {
+    widest = Math.max(widest, station.width);
+    const by = widest - station.width;
+    if (by > SHOP && (!inside || by > chokes.at(-1)!.by))
+      chokes.splice(inside ? -1 : chokes.length, 1, { station, by });
+    inside = by > SHOP;
+  }
+  return chokes;
 }

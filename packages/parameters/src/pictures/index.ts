@@ -1,2 +1,14 @@
 // Door: pictures for the sheets, the plots and the page.
+export { type Axis, type AxisNeed, lengthAxis, niceStep, numberAxis, type Tick } from "./axis.ts";
+export { type BarPlot, barPicture, type ShareRow } from "./bars.ts";
 export type { LineKind, Picture, PictureMark, Shade } from "./picture.ts";
+export { type Band, type MarkedPoint, type Plot, plotPicture, type Series } from "./plot.ts";
+export {
+  mouthPlot,
+  type SeasonGaps,
+  type SeasonsPlotOptions,
+  type SharesPlotOptions,
+  seasonsPlot,
+  sharesPlot,
+  throatPlot,
+} from "./plots.ts";

@@ -7,6 +7,7 @@ export {
   type SurveyLimits,
   type SurveyLine,
 } from "./bed-survey.ts";
+export { blankSheet } from "./blank-sheet.ts";
 export type { Sagitta } from "./curvature.ts";
 export type { Direction, Range as ReadRange } from "./direction.ts";
 export type { DoubtfulReading, Fit } from "./fit.ts";
@@ -15,4 +16,5 @@ export type { PrincipalDirection } from "./principal.ts";
 export type { Bed, BedPlace, Reading, Readings, Straightedge } from "./readings.ts";
 export { type ReadingsOrFaults, surveyReadings } from "./survey-file.ts";
 export { SURVEY_SOURCES, surveyText, workText } from "./survey-text.ts";
+export { isOverRecess, stationsInRecess, surveyedBed } from "./surveyed-bed.ts";
 export type { WorkMap } from "./work-map.ts";

@@ -1,0 +1,82 @@
+// The commands used beside the bench, as they are typed.
+import { RUNS } from "@lamplane/parameters/bench";
+import type { Argv } from "yargs";
+import { measured } from "./commands/measured.ts";
+import { mouth } from "./commands/mouth.ts";
+import { next } from "./commands/next.ts";
+import { survey } from "./commands/survey.ts";
+import { tolerance } from "./commands/tolerance.ts";
+import { designFrom } from "./design-file.ts";
+import type { Exit, Io } from "./io.ts";
+import { FILE, JSON_OUT, single, WITH } from "./options.ts";
+
+/** A length as typed; read in the design's unit once the design is known. */
+const LENGTH = { type: "string", requiresArg: true } as const;
+
+/** The line with the bench's commands added to it. */
+export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void): Argv =>
+  line
+    .command(
+      "mouth FILE",
+      "what to take off the sole for the mouth wanted",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("seen", { ...LENGTH, demandOption: true, describe: "mouth seen, edge at the sole; 0 for none" })
+          .option("wanted", { ...LENGTH, describe: "mouth wanted; the design's unless told otherwise" })
+          .option("shaving", {
+            ...LENGTH,
+            describe: "thickness of a shaving off the sole; 0.05 mm unless told otherwise",
+          }),
+      (a) => {
+        const { seen, wanted, shaving } = a;
+        const told = {
+          seen: single("seen", seen),
+          wanted: single("wanted", wanted),
+          shaving: single("shaving", shaving),
+        };
+        settle(mouth(io, designFrom(a.FILE, a.with), { ...told, json: a.json }));
+      },
+    )
+    .command(
+      "survey FILE [READINGS]",
+      "read a bed survey: flat, hollow or humped, by how much, where to work",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .positional("READINGS", { type: "string", describe: "readings file (YAML)" })
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
+      (a) => settle(survey(io, designFrom(a.FILE, a.with), { ...a, readings: a.READINGS })),
+    )
+    .command(
+      "next FILE",
+      "where the build stands and what to do now",
+      (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
+      (a) => settle(next(io, designFrom(a.FILE), a.FILE, a.json)),
+    )
+    .command(
+      "measured FILE [VALUES..]",
+      "write what came out at the bench into the file: coreWidth=49.7",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
+          .option("json", JSON_OUT),
+      (a) => settle(measured(io, a.FILE, a.VALUES, a.json)),
+    )
+    .command(
+      "tolerance FILE",
+      "which step decides the mouth, and how well each must be done",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("seed", { type: "number", requiresArg: true, default: 1, describe: "same seed, same runs" })
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" }),
+      (a) => settle(tolerance(io, designFrom(a.FILE, a.with), a)),
+    );

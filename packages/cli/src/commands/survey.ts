@@ -1,0 +1,63 @@
+// `lamplane survey`: a bed's readings to a verdict and a map of the work; or a sheet to fill in.
+import {
+  bedSurvey,
+  blankSheet,
+  planeOf,
+  type Readings,
+  SURVEY_SOURCES,
+  stationsInRecess,
+  surveyedBed,
+  surveyReadings,
+  surveyText,
+} from "@lamplane/parameters/bench";
+import { type Design, plainText } from "@lamplane/parameters/design";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { contentOf, faultLines } from "../file-content.ts";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+
+const READINGS_FILE = { what: "readings file", beginning: "`lamplane survey FILE --blank` prints one to fill in" };
+
+export interface SurveyOptions {
+  readonly readings?: string | undefined;
+  readonly blank: boolean;
+  readonly json: boolean;
+}
+
+/** Exit 1 unless the bed passes: a hump that is shown, a hollow over its limit, or readings that rule no hump out. */
+export function survey(io: Io, design: Design, { readings: file, blank, json }: SurveyOptions): Exit {
+  const plane = planeOf(design);
+  if (blank && file !== undefined) throw new InputRefused("--blank prints an empty sheet; leave the readings file out");
+  if (blank) {
+    io.out(blankSheet(plane));
+    return EXIT.done;
+  }
+  if (file === undefined) throw new InputRefused(`Name the readings file too; ${READINGS_FILE.beginning}.`);
+  const readings = readingsFrom(file, plane);
+  const found = bedSurvey(readings, surveyedBed(plane));
+  const inRecess = stationsInRecess(plane, readings);
+  if (json)
+    io.out(`${JSON.stringify({ name: design.name, lengths: "mm", inRecess, survey: found }, finiteOrNull, 2)}\n`);
+  else io.out(`${[...surveyText(found, design.units), ...recessNote(inRecess), "", ...SURVEY_SOURCES].join("\n")}\n`);
+  return found.passes ? EXIT.done : EXIT.checkFailed;
+}
+
+/** @throws InputRefused with one line for every fault */
+function readingsFrom(file: string, plane: Elevation): Readings {
+  const plain = plainText(contentOf(file, READINGS_FILE), file);
+  if (plain.faults) throw new InputRefused(faultLines(plain.faults));
+  const { readings, faults } = surveyReadings(plain.text, surveyedBed(plane));
+  if (faults) throw new InputRefused(faults.map(({ message }) => `${file}:${message}`).join("\n"));
+  return readings;
+}
+
+const recessNote = (lines: readonly number[]): string[] =>
+  lines.length === 0
+    ? []
+    : [
+        "",
+        `Read in the recess, it seems (line ${lines.join(", ")}): the recess is routed after the bed is trued. If it is routed already, leave these stations out.`,
+      ];
+
+/** What the readings leave open without bound is null in JSON, which knows no infinity. */
+const finiteOrNull = (_: string, value: unknown): unknown =>
+  typeof value === "number" && !Number.isFinite(value) ? null : value;

@@ -1,0 +1,97 @@
+// The commands that plan and make a plane, as they are typed.
+import type { Argv } from "yargs";
+import { check } from "./commands/check.ts";
+import { explain } from "./commands/explain.ts";
+import { figures } from "./commands/figures.ts";
+import { newDesign } from "./commands/new.ts";
+import { stock } from "./commands/stock.ts";
+import { designFrom } from "./design-file.ts";
+import type { Exit, Io } from "./io.ts";
+import { FILE, JSON_OUT, single, WITH } from "./options.ts";
+
+/** The line with the planner's commands added to it. */
+export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => void): Argv =>
+  line
+    .command(
+      "new FILE",
+      "write a commented starter design",
+      (y) =>
+        y.positional("FILE", FILE).option("units", {
+          choices: ["mm", "in"] as const,
+          default: "mm" as const,
+          describe: "unit of bare lengths",
+        }),
+      (a) => settle(newDesign(io, a.FILE, a.units)),
+    )
+    .command(
+      "check FILE",
+      "every check with its figure, limit and why",
+      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (a) => settle(check(io, designFrom(a.FILE, a.with), a.json)),
+    )
+    .command(
+      "figures FILE",
+      "every figure with unit, formula and source",
+      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (a) => settle(figures(io, designFrom(a.FILE, a.with), a.json)),
+    )
+    .command(
+      "stock FILE",
+      "how to cut the wood: billet, saw lines, marks, offcut and stock list",
+      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (a) => settle(stock(io, designFrom(a.FILE, a.with), a.json)),
+    )
+    .command(
+      "build FILE",
+      "write the whole pack",
+      (y) =>
+        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("out", {
+          type: "string",
+          default: ".",
+          requiresArg: true,
+          describe: "folder that the pack's folder goes into",
+        }),
+      async (a) => {
+        const design = designFrom(a.FILE, a.with);
+        const { build } = await import("./commands/build.ts");
+        settle(await build(io, design, single("out", a.out), a.json));
+      },
+    )
+    .command(
+      "sweep FILE",
+      "many designs at once, as a table: --vary bed.angle=43..57:0.5",
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("vary", { ...WITH, describe: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; may be given again" })
+          .option("figure", { ...WITH, describe: "figure to show; may be given again" })
+          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" }),
+      async (a) => {
+        const { sweep } = await import("./commands/sweep.ts");
+        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out: a.out }));
+      },
+    )
+    .command(
+      "explain [KEY]",
+      "what a parameter is, its limits and where they come from",
+      (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),
+      (a) => settle(explain(io, a.KEY)),
+    )
+    .command(
+      "view [FILE]",
+      "the drawing sheet in a browser on this machine, following the file as it changes",
+      (y) =>
+        y
+          .positional("FILE", { type: "string", describe: "design file (YAML); without one, the examples" })
+          .option("port", {
+            type: "number",
+            default: 0,
+            requiresArg: true,
+            describe: "port on 127.0.0.1; 0 takes a free one",
+          }),
+      async (a) => {
+        const { view } = await import("./commands/view.ts");
+        settle(await view(io, a.FILE, a.port));
+      },
+    );

@@ -1,0 +1,107 @@
+// The throat's series against brute force: sampled surfaces of iron, cap iron, wedge and pin.
+import {
+  type Elevation,
+  elevation,
+  fromIron,
+  type Point,
+  rampXAt,
+  type ThroatNeighbour,
+  throatChokes,
+  throatSeries,
+} from "@lamplane/parameters/elevation";
+import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
+import { expect, test } from "vitest";
+import { buildable } from "../../support/buildable.ts";
+import { designWith, randomDesigns } from "../../support/designs.ts";
+
+const planes = randomDesigns(41, 25, buildable).map(({ design }) => elevation(design));
+const STEP = 0.05; // mm between samples
+
+const between = (a: Point, b: Point): Point[] => {
+  const count = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / STEP));
+  return Array.from({ length: count + 1 }, (_, i) => ({
+    x: a.x + ((b.x - a.x) * i) / count,
+    y: a.y + ((b.y - a.y) * i) / count,
+  }));
+};
+
+/** Surfaces of what lies in the throat, sampled: the wedge and the pin from their own outlines. */
+function surfaces(plane: Elevation): Record<ThroatNeighbour, Point[]> {
+  const { design, frame, pin, wedge } = plane;
+  const { capIron } = design;
+  const on = (s: number, v: number) => fromIron(frame, s, v);
+  const [c, peak] = [capIron.thickness, capIron.thickness + capIron.hump];
+  const tip = design.wedge.tipFromEdge;
+  const end = Math.max(capIron.setback + capIron.humpEnd, capIron.setback + peak);
+  const corners = [on(capIron.setback, 0), on(capIron.setback + peak, peak), on(end, c), on(tip, c)];
+  return {
+    iron: between(on(0, 0), on(c === 0 ? tip : capIron.setback, 0)),
+    "cap iron": c === 0 ? [] : corners.slice(1).flatMap((to, i) => between(corners[i]!, to)),
+    wedge: [1, 2, 3].flatMap((k) => between(wedge[k]!.from, wedge[k]!.to)),
+    pin: Array.from({ length: 720 }, (_, i) => ({
+      x: pin.centre.x + (design.pin.diameter / 2) * cosDeg(i / 2),
+      y: pin.centre.y + (design.pin.diameter / 2) * sinDeg(i / 2),
+    })),
+  };
+}
+
+test("each width is the distance to the nearest sampled surface, and the neighbour named is the nearest", () => {
+  const named = new Set<string>();
+  for (const plane of planes) {
+    const parts = Object.entries(surfaces(plane));
+    for (const { at, width, nearest } of throatSeries(plane).filter((_, i) => i % 4 === 0)) {
+      const widths = new Map(
+        parts.map(([part, points]) => [part, Math.min(...points.map((p) => Math.hypot(p.x - at.x, p.y - at.y)))]),
+      );
+      expect(Math.abs(Math.min(...widths.values()) - width)).toBeLessThan(0.03);
+      expect(widths.get(nearest)! - width).toBeLessThan(0.03);
+      named.add(nearest);
+    }
+  }
+  expect([...named].sort()).toEqual(["cap iron", "iron", "pin", "wedge"]);
+});
+
+test("it runs up the ramp from the mouth to the top, even steps along it", () => {
+  for (const plane of planes) {
+    const series = throatSeries(plane);
+    expect(series[0]).toMatchObject({ along: 0, at: plane.points.rampFoot });
+    expect(series.at(-1)!.at.x).toBeCloseTo(plane.points.rampTop.x, 6);
+    series.slice(1).forEach(({ at, along }, i) => {
+      const before = series[i]!;
+      expect(at.x).toBeCloseTo(rampXAt(plane.ramp, at.y), 6);
+      const chord = Math.hypot(at.x - before.at.x, at.y - before.at.y);
+      expect(along - before.along).toBeGreaterThanOrEqual(chord - 1e-9);
+      expect(along - before.along).toBeLessThan(chord + 0.01);
+    });
+  }
+});
+
+test("chokes are the lowest places of every stretch that is narrower than what came before", () => {
+  const stretch = (widths: number[]) =>
+    throatChokes(
+      widths.map((width, along) => ({ along, width, at: { x: along, y: 0 }, nearest: "iron" as const })),
+    ).map(({ station, by }) => [station.along, Math.round(by * 1e6) / 1e6]);
+  expect(stretch([1, 2, 3, 4])).toEqual([]);
+  expect(stretch([1, 2, 1.95, 3])).toEqual([]);
+  expect(stretch([1, 2, 1.5, 1.2, 1.6, 3, 2.5, 2.6, 2, 5, 4])).toEqual([
+    [3, 0.8],
+    [8, 1],
+    [10, 1],
+  ]);
+  for (const plane of planes) {
+    const found = throatChokes(throatSeries(plane));
+    if (plane.throat.by <= 0.1) expect(found).toEqual([]);
+    else expect(found.map(({ by }) => by)).toContain(plane.throat.by);
+  }
+});
+
+test("the throat's figure is the largest fall of the series after it was wider", () => {
+  const choking = elevation(designWith({ "bed.angle": 60, "ramp.shape": "straight", "ramp.angle": 80 }));
+  expect(choking.throat.by).toBeGreaterThan(0.1);
+  for (const plane of [...planes, choking]) {
+    const series = throatSeries(plane);
+    const falls = series.map(({ width }, i) => Math.max(...series.slice(0, i + 1).map((s) => s.width)) - width);
+    expect(plane.throat.by).toBe(Math.max(...falls));
+    if (plane.throat.by > 0) expect(series.find(({ at }) => at.x === plane.throat.at.x)!.width).toBe(plane.throat.left);
+  }
+});
