@@ -3,4 +3,4 @@ export { closedSolid, meshVolume, openEdges } from "./closed-solid.ts";
 export type { Triangle, Vec3 } from "./faces.ts";
 export { type Bought, ironSolids } from "./iron-solids.ts";
 export type { Part } from "./part.ts";
-export { bodyOf, partsOf } from "./parts.ts";
+export { bodyOf, partsOf, type ShownPart, shownParts } from "./parts.ts";

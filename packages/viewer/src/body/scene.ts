@@ -2,6 +2,7 @@
 import { Box3, OrthographicCamera, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 import type { PartMesh } from "../protocol.ts";
+import { finenessOf, isSoftware } from "./fineness.ts";
 import { lookOf, openedBy, tonesOf } from "./looks.ts";
 import { type PartObject, partObject } from "./part-object.ts";
 import { type BodyView, directionOf } from "./views-of-body.ts";
@@ -33,9 +34,12 @@ export interface BodyScene {
 const ROOM = 1.16; // how much more than the body the picture holds when it is fitted
 const FLOOR_GAP = 0.6; // mm: the shadow lies a little under the sole
 
+/** Without a graphics processor the smoothing of edges would cost more than the picture. */
+const drawsInSoftware = isSoftware();
+
 export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
-  const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
-  renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+  const renderer = new WebGLRenderer({ canvas, antialias: !drawsInSoftware, alpha: true });
+  const fineness = finenessOf(renderer);
   const scene = new Scene();
   const camera = new OrthographicCamera(-1, 1, 1, -1, -3000, 3000);
   const controls = new OrbitControls(camera, canvas);
@@ -179,6 +183,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
 
   function draw() {
     asked = 0;
+    fineness.moved(() => renderer.render(scene, camera));
     renderer.render(scene, camera);
     for (const listen of listeners) listen();
   }

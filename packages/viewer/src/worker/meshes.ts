@@ -1,6 +1,6 @@
 // Solids → what the 3D drawing needs: corners, the edges that a draughtsman would draw, the section at the centre plane.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { ironSolids, partsOf, type Triangle, type Vec3 } from "@lamplane/parameters/solids";
+import { ironSolids, shownParts, type Triangle, type Vec3 } from "@lamplane/parameters/solids";
 import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import type { PartMesh, StageName } from "../protocol.ts";
 
@@ -13,12 +13,7 @@ const OFF_CENTRE = 1e-3;
 export function partMeshes(plane: Elevation, stage: StageName): PartMesh[] {
   const state = stage === "shaped" || stage === "trued" ? "trued" : "blank";
   const isApart = stage === "billet" || stage === "core" || stage === "bed";
-  const wooden = partsOf(plane, state)
-    .filter(({ name }) => !isApart || !(name === "wedge" || name === "cross-pin"))
-    .map(({ name, inPlace }) => ({
-      name,
-      triangles: inPlace.polygons.map(({ vertices }) => vertices as unknown as Triangle),
-    }));
+  const wooden = shownParts(plane, state).filter(({ name }) => !isApart || !(name === "wedge" || name === "cross-pin"));
   const parts = [...wooden, ...(isApart ? [] : ironSolids(plane))];
   return parts.map(({ name, triangles }) => meshOf(name, slid(name, triangles, plane, isApart), grainOf(name, plane)));
 }

@@ -22,7 +22,7 @@ export function sheetPlane(design: Design, plane: Elevation, stage: StageName): 
   return {
     design,
     views: viewsOf({ plane, settled }, stage),
-    figures: Object.fromEntries(figuresAsBuilt(design).map(({ key, value }) => [key, value])),
+    figures: Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, value }) => [key, value])),
     places: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),
     findings: findingsOf(plane),
     passed: passedChecks(plane).map(({ code, message, place }) => ({ code, message, place })),
