@@ -10,7 +10,7 @@ export function isSoftware(): boolean {
   return /swiftshader|llvmpipe|software/i.test(name);
 }
 
-const STILL = 200; // ms without a change: then there is time for a smooth picture
+const STILL = 400; // ms without a change: then there is time for a smooth picture
 const SMOOTH = 2; // pixels drawn for each one shown, each way
 
 export interface Fineness {

@@ -8,14 +8,13 @@ import {
   MeshBasicMaterial,
   type ShaderMaterial,
   SRGBColorSpace,
+  type Vector2,
 } from "three";
-import { LineMaterial } from "three/addons/lines/LineMaterial.js";
-import { LineSegments2 } from "three/addons/lines/LineSegments2.js";
-import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js";
 import type { PartMesh } from "../protocol.ts";
 import { capGeometry, capMaterial } from "./cap.ts";
 import type { Tones } from "./looks.ts";
 import { type PartLook, partMaterial } from "./materials.ts";
+import { penLines } from "./pen-lines.ts";
 
 export interface PartObject {
   readonly name: string;
@@ -30,21 +29,23 @@ export interface PartObject {
   dispose(): void;
 }
 
-export function partObject(mesh: PartMesh, look: PartLook, tones: Tones): PartObject {
+const EDGE = 1.4; // px
+const CUT_EDGE = 2.2; // px: what is cut is drawn heavier (ISO 128-3)
+
+/** @param size of the canvas, px; shared, so that a new size needs no word to each part */
+export function partObject(mesh: PartMesh, look: PartLook, tones: Tones, size: Vector2): PartObject {
   const geometry = new BufferGeometry();
   const faces = partMaterial(look);
-  const pen = new LineMaterial({ linewidth: 1.4 });
-  const boldPen = new LineMaterial({ linewidth: 2.2 });
-  const edges = new LineSegments2(new LineSegmentsGeometry(), pen);
-  const section = new LineSegments2(new LineSegmentsGeometry(), boldPen);
+  const edges = penLines(EDGE, size);
+  const section = penLines(CUT_EDGE, size);
   const shadowInk = new MeshBasicMaterial({ depthWrite: false });
   const shadow = new Mesh(geometry, shadowInk);
   shadow.renderOrder = -1;
   const capFaces = capMaterial(look.hatch);
   const cap = new Mesh(new BufferGeometry(), capFaces);
   const group = new Group();
-  group.add(new Mesh(geometry, faces), edges, section, cap);
-  section.visible = false;
+  group.add(new Mesh(geometry, faces), edges.mesh, section.mesh, cap);
+  section.mesh.visible = false;
   let isCut = false;
 
   const object: PartObject = { name: mesh.name, group, shadow, faces, mesh, fill, cut, ink, dispose };
@@ -63,11 +64,10 @@ export function partObject(mesh: PartMesh, look: PartLook, tones: Tones): PartOb
   }
 
   function lines() {
-    setSegments(edges, isCut ? behindCut(object.mesh.edges) : object.mesh.edges);
-    section.visible = isCut && object.mesh.section.length > 0;
-    cap.visible = section.visible;
-    if (!section.visible) return;
-    setSegments(section, object.mesh.section);
+    edges.set(isCut ? behindCut(object.mesh.edges) : object.mesh.edges);
+    cap.visible = section.mesh.visible = isCut && object.mesh.section.length > 0;
+    if (!cap.visible) return;
+    section.set(object.mesh.section);
     cap.geometry.dispose();
     cap.geometry = capGeometry(object.mesh.section);
   }
@@ -84,27 +84,17 @@ export function partObject(mesh: PartMesh, look: PartLook, tones: Tones): PartOb
       material.uniforms.lines!.value.fromArray(drawn);
     }
     const colour = (target: Color, [r, g, b]: readonly number[]) => target.setRGB(r!, g!, b!, SRGBColorSpace);
-    colour(pen.color, pencil);
-    colour(boldPen.color, pencil);
+    for (const lines of [edges, section]) lines.material.uniforms.ink!.value.fromArray(pencil);
     colour(shadowInk.color, dark);
   }
 
   function dispose() {
     geometry.dispose();
-    edges.geometry.dispose();
-    section.geometry.dispose();
+    edges.dispose();
+    section.dispose();
     cap.geometry.dispose();
-    for (const material of [faces, capFaces, pen, boldPen, shadowInk]) material.dispose();
+    for (const material of [faces, capFaces, shadowInk]) material.dispose();
   }
-}
-
-/** A fresh geometry: the instanced lines cannot change their number in place. */
-function setSegments(lines: LineSegments2, ends: Float32Array) {
-  lines.geometry.dispose();
-  const geometry = new LineSegmentsGeometry();
-  if (ends.length > 0) geometry.setPositions(ends);
-  lines.geometry = geometry;
-  lines.visible = ends.length > 0;
 }
 
 /** Edges on the far side of the centre plane, those that cross it as far as they reach. */

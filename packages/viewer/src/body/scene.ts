@@ -45,6 +45,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   const controls = new OrbitControls(camera, canvas);
   controls.enableDamping = false;
   controls.listenToKeyEvents = () => {};
+  const size = new Vector2(1, 1);
   const parts = new Map<string, PartObject>();
   const listeners: (() => void)[] = [];
   let state: BodyState = { open: 0, isCut: false, rings: 20, bedAngle: 47, bodyWidth: 66 };
@@ -106,7 +107,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
 
   function add(mesh: PartMesh, next: BodyState) {
     const tones = tonesOf(canvas);
-    const part = partObject(mesh, lookOf(mesh.name, mesh.grain, next.rings, tones), tones);
+    const part = partObject(mesh, lookOf(mesh.name, mesh.grain, next.rings, tones), tones, size);
     part.cut(next.isCut);
     parts.set(mesh.name, part);
     scene.add(part.group, part.shadow);
@@ -169,8 +170,8 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   function resize() {
     const { clientWidth: w, clientHeight: h } = canvas;
     if (w === 0 || h === 0) return;
-    const size = renderer.getSize(new Vector2());
     if (size.x !== w || size.y !== h) renderer.setSize(w, h, false);
+    size.set(w, h);
     camera.right = (camera.top * w) / h;
     camera.left = -camera.right;
     camera.updateProjectionMatrix();
