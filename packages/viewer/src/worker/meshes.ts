@@ -3,6 +3,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { ironSolids, shownParts, type Triangle, type Vec3 } from "@lamplane/parameters/solids";
 import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import type { PartMesh, StageName } from "../protocol.ts";
+import { CornerNumbers } from "./corner-numbers.ts";
 
 /** Two faces that turn by less than this are one curved face: facets of arcs turn by far less. cos 20°. */
 const SAME_FACE = 0.94;
@@ -55,20 +56,13 @@ function meshOf(name: string, triangles: readonly Triangle[], grain: [number, nu
 
 /** Edges at which two faces meet at an angle. Neighbours share their corners to the last bit. */
 function edgesOf(triangles: readonly Triangle[]): Float32Array {
-  const numbers = new Map<string, number>();
-  const numberOf = (p: Vec3): number => {
-    const key = `${p[0]},${p[1]},${p[2]}`;
-    const known = numbers.get(key);
-    if (known !== undefined) return known;
-    numbers.set(key, numbers.size);
-    return numbers.size - 1;
-  };
+  const numbers = new CornerNumbers(3 * triangles.length);
   const span = 3 * triangles.length + 1;
   const first = new Map<number, Vec3>();
   const drawn: number[] = [];
   for (const [a, b, c] of triangles) {
     const normal = normalOf(a, b, c);
-    const [ia, ib, ic] = [numberOf(a), numberOf(b), numberOf(c)];
+    const [ia, ib, ic] = [numbers.of(a), numbers.of(b), numbers.of(c)];
     meet(a, b, ia, ib, normal);
     meet(b, c, ib, ic, normal);
     meet(c, a, ic, ia, normal);

@@ -36,9 +36,16 @@ function changed(ask: Asked<string>): Design | undefined {
   return undefined;
 }
 
+/** The plane that was computed last: sheet, solid and files of one turn share it. */
+let last: { turn: number; base: number; design: Design; plane: Elevation } | undefined;
+
 function withPlane(ask: Asked<string>, act: (plane: Elevation, design: Design) => void) {
-  const design = changed(ask);
-  if (design) act(planeOf(design), design);
+  if (last?.turn !== ask.turn || last.base !== ask.base) {
+    const design = changed(ask);
+    if (!design) return;
+    last = { turn: ask.turn, base: ask.base, design, plane: planeOf(design) };
+  }
+  act(last.plane, last.design);
 }
 
 function makeSolid(ask: Asked<"solid">) {
