@@ -126,20 +126,28 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   expect(first.map(([name]) => name).sort()).toEqual([
     "bed-block.dxf",
     "bed-block.stl",
+    "bed-block.svg",
     "body.3mf",
     "body.stl",
     "cheek-left.dxf",
     "cheek-left.stl",
+    "cheek-left.svg",
     "cheek-right.dxf",
     "cheek-right.stl",
+    "cheek-right.svg",
     "cross-pin.dxf",
     "cross-pin.stl",
+    "cross-pin.svg",
     "figures.json",
     "front-block.dxf",
     "front-block.stl",
+    "front-block.svg",
+    ...["bed-face", "cheek-left", "cheek-right", "core-cuts", "cross-pin", "wedge"].map((name) => `layout-${name}.svg`),
+    "layout.pdf",
     "manifest.json",
     "wedge.dxf",
     "wedge.stl",
+    "wedge.svg",
   ]);
   const again = await ran("build", SMOOTHER, "--out", folder, "--json");
   expect(JSON.parse(again.out)).toMatchObject({ replaced: true });

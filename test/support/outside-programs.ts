@@ -10,6 +10,12 @@ interface Outside {
   readonly toGetIt: string;
 }
 
+const poppler = (name: string) => ({
+  commands: [name],
+  probe: ["-v"],
+  toGetIt: "apt-get install poppler-utils",
+});
+
 const OUTSIDE = {
   admesh: { commands: ["admesh"], probe: ["--version"], toGetIt: "apt-get install admesh" },
   ezdxf: {
@@ -28,6 +34,14 @@ const OUTSIDE = {
     toGetIt: "apt-get install --no-install-recommends prusa-slicer",
   },
   unzip: { commands: ["unzip"], probe: ["-v"], toGetIt: "apt-get install unzip" },
+  python: {
+    commands: ["python3", "/usr/bin/python3"],
+    probe: ["-c", "import json"],
+    toGetIt: "apt-get install python3",
+  },
+  pdftoppm: poppler("pdftoppm"),
+  pdftotext: poppler("pdftotext"),
+  pdffonts: poppler("pdffonts"),
 } as const satisfies Record<string, Outside>;
 export type OutsideProgram = keyof typeof OUTSIDE;
 

@@ -1,11 +1,12 @@
 // Door for pages: outlines and solids to bytes, without a disk; nothing behind it needs Node.js.
 export { dxfText } from "./dxf.ts";
+export { LINE_STYLES, type LineStyle } from "./line-styles.ts";
 export { type Files, MANIFEST, manifestText } from "./manifest.ts";
 export type { MeshMeasures, Triangles } from "./mesh.ts";
-export { packFiles } from "./pack-content.ts";
 export { sha256Hex } from "./sha256.ts";
 export { stlBytes } from "./stl.ts";
 export { meshMeasures, readStl } from "./stl-reading.ts";
+export { pictureSvg } from "./svg.ts";
 export { type PartInPlace, threeMf } from "./threemf.ts";
 export { readThreeMf, type SolidMeasures, solidMeasures } from "./threemf-reading.ts";
 export type { NamedMesh } from "./threemf-xml.ts";

@@ -117,6 +117,9 @@ export function limitText(mm: number, units: Units): string {
 /** A length in mm as a bare number of the file's unit. */
 export const inUnits = (mm: number, units: Units): number => (units === "mm" ? mm : mm / INCH);
 
+/** Points of a printer's page (72 to the inch) in a mm. @see ISO 32000-1:2008, 8.3.2.3: the default unit of user space */
+export const POINTS_PER_MM = 72 / INCH;
+
 /** A bare number of the file's unit in mm, rounded to a nanometre. */
 export const inMillimetres = (value: number, units: Units): number => rounded(units === "mm" ? value : value * INCH);
 

@@ -114,7 +114,7 @@ function allowedBy(row: Row): fc.Arbitrary<number | string> {
   if (row.kind === "choice") return fc.constantFrom(...row.choices);
   if (row.kind === "text")
     return row.pattern
-      ? fc.stringMatching(/^[a-z0-9][a-z0-9._-]{0,20}$/)
+      ? fc.stringMatching(/^[a-z0-9][a-z0-9._-]{0,20}$/).filter((text) => row.pattern!.regex.test(text))
       : fc.stringMatching(/^[a-zA-Z0-9"'#:,{}[\]&*!|>%@` -]{1,20}$/).filter((text) => text.trim() !== "");
   return numberOf(row);
 }

@@ -1,4 +1,5 @@
 // The throat's series against brute force: sampled surfaces of iron, cap iron, wedge and pin.
+import { findingsOf } from "@lamplane/parameters/checks";
 import {
   type Elevation,
   elevation,
@@ -95,13 +96,21 @@ test("chokes are the lowest places of every stretch that is narrower than what c
   }
 });
 
-test("the throat's figure is the largest fall of the series after it was wider", () => {
+test("a throat that the cap iron's hump all but closes is stopped, though it narrows more at the pin further up", () => {
+  const plane = elevation(designWith({ "bed.angle": 60, "ramp.shape": "straight", "ramp.angle": 80 }));
+  expect(plane.throat.left).toBeLessThan(0.5);
+  expect(findingsOf(plane)).toContainEqual(expect.objectContaining({ code: "throat-chokes", severity: "stop" }));
+});
+
+test("the throat's figure is the fall of the series that takes the largest share of what was there", () => {
   const choking = elevation(designWith({ "bed.angle": 60, "ramp.shape": "straight", "ramp.angle": 80 }));
   expect(choking.throat.by).toBeGreaterThan(0.1);
   for (const plane of [...planes, choking]) {
     const series = throatSeries(plane);
-    const falls = series.map(({ width }, i) => Math.max(...series.slice(0, i + 1).map((s) => s.width)) - width);
-    expect(plane.throat.by).toBe(Math.max(...falls));
+    const widest = series.map((_, i) => Math.max(...series.slice(0, i + 1).map((s) => s.width)));
+    const shares = series.map(({ width }, i) => (widest[i]! > 0 ? (widest[i]! - width) / widest[i]! : 0));
+    const worst = shares.indexOf(Math.max(...shares));
+    expect(plane.throat.by).toBe(widest[worst]! - series[worst]!.width);
     if (plane.throat.by > 0) expect(series.find(({ at }) => at.x === plane.throat.at.x)!.width).toBe(plane.throat.left);
   }
 });

@@ -1,5 +1,6 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
-import { packFiles, writePack } from "@lamplane/export";
+import { writePack } from "@lamplane/export";
+import { packContent } from "@lamplane/export/content";
 import { planeOf, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
@@ -16,7 +17,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
-  const files = packFiles(design, VERSION, progressTo(io));
+  const files = await packContent({ design, plane, findings, version: VERSION }, progressTo(io));
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(
@@ -26,7 +27,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);
     io.out(`${replaced ? "Replaced" : "Wrote"} ${path} (${files.size} files).\n`);
     io.out(
-      "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
+      "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D; layout.pdf is printed at 100 % and glued on the wood.\n",
     );
     io.out(`${STRENGTH_CAUTION}\n`);
   }

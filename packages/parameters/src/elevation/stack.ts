@@ -75,21 +75,24 @@ export function wedgeOutline(design: Design, frame: Frame, length: number): Outl
 /** What lies on the bed, as a shaving meets it. */
 export type StackPart = "iron" | "cap iron" | "wedge";
 
+/** Corners of the cap iron's upper side in iron coordinates: working edge, top of the hump, end of the hump; none without one. */
+export function capIronSurface({ capIron }: Design): Point[] {
+  const { thickness: c, setback, hump, humpEnd } = capIron;
+  if (c === 0) return [];
+  const peak = c + hump;
+  return [point(setback, 0), point(setback + peak, peak), point(Math.max(setback + humpEnd, setback + peak), c)];
+}
+
 /** Iron's face, cap iron, hump and wedge as one chain from the cutting edge up, in iron coordinates (x is s, y is v). */
 export function stackSurface(design: Design, length: number): { readonly part: StackPart; readonly line: Line }[] {
   const { capIron, wedge } = design;
   const tip = wedge.tipFromEdge;
-  const [c, peak] = [capIron.thickness, capIron.thickness + capIron.hump];
-  const capEdge = capIron.setback;
-  const humpEnd = Math.max(capEdge + capIron.humpEnd, capEdge + peak);
-  const cap: Corner[] = [
-    ["iron", point(capEdge, 0)],
-    ["cap iron", point(capEdge + peak, peak)],
-    ["cap iron", point(humpEnd, c)],
-  ];
+  const c = capIron.thickness;
+  const [capEdge, ...capTop] = capIronSurface(design);
   const corners: Corner[] = [
     ["iron", point(0, 0)],
-    ...(c === 0 ? [] : cap),
+    ...(capEdge ? [["iron", capEdge] as const] : []),
+    ...capTop.map((corner) => ["cap iron", corner] as const),
     [c === 0 ? "iron" : "cap iron", point(tip, c)],
     ["wedge", point(tip, c + wedge.tip)],
     ["wedge", point(tip + length, c + wedgeThickness(design, tip + length))],

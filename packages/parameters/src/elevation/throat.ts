@@ -77,17 +77,21 @@ function pointAtLength(chain: readonly Segment[], along: number): Point {
   return chain.at(-1)?.to ?? point(0, 0);
 }
 
-/** Where the throat narrows most after having been wider: the narrowing, what is left there, and where. */
+/**
+ * The narrowing that a shaving minds most: the one that takes the largest share of what width there was. Its narrowing,
+ * what is left there, and where.
+ */
 export function worstNarrowing(widths: readonly Pick<ThroatWidth, "at" | "width">[]): {
   by: number;
   left: number;
   at: Point;
 } {
-  let widest = 0;
+  let [widest, worstShare] = [0, 0];
   let worst = { by: 0, left: widths[0]?.width ?? 0, at: widths[0]?.at ?? point(0, 0) };
   for (const { at, width } of widths) {
     widest = Math.max(widest, width);
-    if (widest - width > worst.by) worst = { by: widest - width, left: width, at };
+    const share = widest > 0 ? (widest - width) / widest : 0;
+    if (share > worstShare) [worst, worstShare] = [{ by: widest - width, left: width, at }, share];
   }
   return worst;
 }

@@ -1,7 +1,18 @@
 // Door: pictures for the sheets, the plots and the page.
 export { type Axis, type AxisNeed, lengthAxis, niceStep, numberAxis, type Tick } from "./axis.ts";
 export { type BarPlot, barPicture, type ShareRow } from "./bars.ts";
-export type { LineKind, Picture, PictureMark, Shade } from "./picture.ts";
+export { arrowHead, dimension, grainArrow, leader } from "./dimensions.ts";
+export { drawingPicture } from "./drawing-picture.ts";
+export { framed, shiftedMark, textCorners } from "./framed.ts";
+export { layoutPictures } from "./layout/index.ts";
+export { LETTERING, Marks, SHADES } from "./marks.ts";
+export type {
+  LineKind,
+  Picture,
+  PictureMark,
+  Shade,
+  TextMark,
+} from "./picture.ts";
 export { type Band, type MarkedPoint, type Plot, plotPicture, type Series } from "./plot.ts";
 export {
   mouthPlot,
@@ -12,3 +23,4 @@ export {
   sharesPlot,
   throatPlot,
 } from "./plots.ts";
+export { wordsWidth } from "./words-width.ts";

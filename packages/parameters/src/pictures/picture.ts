@@ -20,18 +20,22 @@ export type PictureMark =
       readonly closed?: boolean;
     }
   | { readonly kind: "area"; readonly shade: Shade; readonly boundaries: readonly (readonly Segment[])[] }
-  | {
-      readonly kind: "text";
-      readonly text: string;
-      /** On the baseline. */
-      readonly at: Point;
-      /** Height of the letters' em, mm. */
-      readonly size: number;
-      readonly anchor?: "start" | "middle" | "end";
-      /** Degrees, counter-clockwise. */
-      readonly turn?: number;
-      readonly bold?: boolean;
-    };
+  | TextMark;
+
+export interface TextMark {
+  readonly kind: "text";
+  readonly text: string;
+  /** On the baseline. */
+  readonly at: Point;
+  /** Height of the letters' em, mm. */
+  readonly size: number;
+  readonly anchor?: "start" | "middle" | "end";
+  /** Degrees, counter-clockwise, about `at`. */
+  readonly turn?: number;
+  readonly bold?: boolean;
+  /** Grey of the letters, 1 (black) unless given. */
+  readonly shade?: Shade;
+}
 
 /** A picture in millimetres, x to the right and y up, its lower left corner at the origin; later marks lie over earlier ones. */
 export interface Picture {
@@ -39,6 +43,8 @@ export interface Picture {
   readonly name: string;
   /** What a reader who cannot see it is told. */
   readonly title: string;
+  /** The same at length, where the title says too little. */
+  readonly description?: string;
   readonly width: number;
   readonly height: number;
   readonly marks: readonly PictureMark[];

@@ -1,0 +1,2 @@
+// Door: what a pack holds.
+export { type Content, type PackOf, type Progress, packContent } from "./pack-content.ts";

@@ -1,0 +1,59 @@
+// A PDF document whose bytes depend on what is drawn alone: fixed dates, fixed ids, embedded typefaces.
+import PDFDocument from "pdfkit";
+import { installedTypefaces, type Typefaces } from "./typefaces.ts";
+
+export interface DocumentWords {
+  readonly title: string;
+  readonly subject?: string | undefined;
+  readonly typefaces?: Typefaces;
+}
+/** A pdfkit document with its typefaces, which it knows as "plain" and "bold". It begins without a page. */
+export interface Pdf {
+  readonly doc: PDFKit.PDFDocument;
+  readonly typefaces: Typefaces;
+}
+
+/** The file's date, always: the same input gives the same bytes whenever it is made. */
+const DATE = new Date(Date.UTC(2000, 0, 1));
+
+/** The document's catalogue, which the library keeps to itself. */
+interface Catalogued {
+  _root: { data: { ViewerPreferences: { data: Record<string, unknown> } } };
+}
+
+/** An empty document; pages are added with `doc.addPage({ size: [width, height] in points, margin: 0 })`. */
+export function newPdf({ title, subject, typefaces = installedTypefaces() }: DocumentWords): Pdf {
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    compress: false, // deflate differs from one zlib to the next, and a layout is below half a megabyte without it
+    font: null as never, // else the library loads a typeface of its own
+    info: {
+      Title: title,
+      ...(subject === undefined ? {} : { Subject: subject }),
+      Creator: "lamplane",
+      Producer: "lamplane",
+      CreationDate: DATE,
+      ModDate: DATE,
+    },
+    lang: "en",
+    displayTitle: true,
+    pdfVersion: "1.7",
+  });
+  // Printers' dialogs fit the page to their margins unless they are asked not to: ISO 32000-1:2008, 12.2, PrintScaling.
+  (doc as unknown as Catalogued)._root.data.ViewerPreferences.data.PrintScaling = "None";
+  doc.registerFont("plain", Buffer.from(typefaces.plain.bytes));
+  doc.registerFont("bold", Buffer.from(typefaces.bold.bytes));
+  return { doc, typefaces };
+}
+
+/** Ends the document and gives its bytes. */
+export async function pdfBytes({ doc }: Pdf): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  const whole = new Promise<Uint8Array>((resolve, reject) => {
+    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    doc.on("error", reject);
+  });
+  doc.end();
+  return whole;
+}

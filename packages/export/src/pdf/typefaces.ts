@@ -1,0 +1,58 @@
+// The two typefaces of every PDF, embedded: which characters they have, how wide words run, and what stands for a character they lack.
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { create, type Font } from "fontkit";
+
+export interface Typeface {
+  readonly bytes: Uint8Array;
+  readonly font: Font;
+}
+export interface Typefaces {
+  readonly plain: Typeface;
+  readonly bold: Typeface;
+}
+
+/** Both typefaces from the bytes of TrueType files. */
+export const typefacesOf = (plain: Uint8Array, bold: Uint8Array): Typefaces => ({
+  plain: typefaceOf(plain),
+  bold: typefaceOf(bold),
+});
+
+let known: Typefaces | undefined;
+
+/** DejaVu Sans Condensed from its npm package: wide coverage, and its licence lets it be embedded in any document. */
+export function installedTypefaces(): Typefaces {
+  const { resolve } = createRequire(import.meta.url);
+  const bytes = (style: string) => readFileSync(resolve(`dejavu-fonts-ttf/ttf/DejaVuSansCondensed${style}.ttf`));
+  known ??= typefacesOf(bytes(""), bytes("-Bold"));
+  return known;
+}
+
+function typefaceOf(bytes: Uint8Array): Typeface {
+  const font = create(bytes as Buffer);
+  if (!("characterSet" in font)) throw new Error("a collection of fonts where one font is wanted");
+  return { bytes, font };
+}
+
+/** Stands for a character that cannot be drawn. */
+const CANNOT = "□";
+/**
+ * Scripts the typefaces have letters of that run from right to left, or whose letters change or move with their
+ * neighbours: drawn letter by letter they would read wrong, so they are shown as boxes.
+ * @see Unicode Standard, annex 9 (bidirectional algorithm) and annex 24 (scripts)
+ */
+const NOT_LETTER_BY_LETTER = /\p{Script=Hebrew}|\p{Script=Arabic}|\p{Script=Nko}|\p{Script=Syriac}|\p{Script=Lao}/u;
+
+/** The text as it can be drawn: composed, on one line, with a box for every character that cannot be. */
+export function drawable(text: string, { font }: Typeface): string {
+  const composed = text.normalize("NFC").replace(/\s/gu, " ");
+  return Array.from(composed, (c) =>
+    NOT_LETTER_BY_LETTER.test(c) || /\p{C}/u.test(c) || !font.hasGlyphForCodePoint(c.codePointAt(0)!) ? CANNOT : c,
+  ).join("");
+}
+
+/** Width of a line of text in the unit of its size, as it is drawn. */
+export function textWidth(text: string, size: number, bold = false, faces: Typefaces = installedTypefaces()): number {
+  const face = bold ? faces.bold : faces.plain;
+  return (face.font.layout(drawable(text, face)).advanceWidth / face.font.unitsPerEm) * size;
+}

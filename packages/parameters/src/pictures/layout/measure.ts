@@ -1,0 +1,22 @@
+// Lengths as the maker reads them off a rule, in the design's own unit.
+import type { Design } from "../../table/index.ts";
+import { lengthText, trimmed } from "../../units.ts";
+import { wordsWidth } from "../words-width.ts";
+
+/** A length beside a dimension: bare mm in a metric design, as the sheet says; inches and their fraction otherwise. */
+export const ruled = (mm: number, { units, shop }: Design): string =>
+  units === "mm" ? trimmed(mm, 2) : lengthText(mm, "in", shop.smallestFraction);
+
+/** A length in a sentence, with its unit. */
+export const told = (mm: number, { units, shop }: Design): string => lengthText(mm, units, shop.smallestFraction);
+
+export const degreesTold = (degrees: number): string => `${trimmed(degrees, 2)}°`;
+
+/** Smallest lettering that is still read at the bench, mm. */
+export const SMALLEST = 2;
+
+/** Size at which words fit a room, at most the one wanted; undefined where they would be too small to read. */
+export function sizeFor(words: string, room: number, wanted: number, bold = false): number | undefined {
+  const size = Math.min(wanted, room / wordsWidth(words, 1, bold));
+  return size >= SMALLEST ? size : undefined;
+}

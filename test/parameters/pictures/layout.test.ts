@@ -1,0 +1,102 @@
+// Layout pictures: everything drawn lies in its picture, hands are mirror images, distances are those worked by hand.
+import { elevation } from "@lamplane/parameters/elevation";
+import {
+  framed,
+  layoutPictures,
+  Marks,
+  type Picture,
+  type PictureMark,
+  textCorners,
+} from "@lamplane/parameters/pictures";
+import { describe, expect, test } from "vitest";
+import { orientationMarks } from "../../../packages/parameters/src/pictures/layout/orientation-marks.ts";
+import { buildable } from "../../support/buildable.ts";
+import { designWith, randomDesigns, WORKED } from "../../support/designs.ts";
+
+const worked = elevation(designWith(WORKED));
+const named = (name: string, plane = worked): Picture =>
+  layoutPictures(plane).find((picture) => picture.name === name)!;
+const wordsOf = ({ marks }: Picture) => marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+
+/** Corners, ends and centres of a mark. */
+const pointsOf = (mark: PictureMark) =>
+  mark.kind === "text"
+    ? textCorners(mark)
+    : (mark.kind === "area" ? mark.boundaries.flat() : mark.segments).flatMap(({ from, to }) => [from, to]);
+
+describe("over random planes", () => {
+  const planes = randomDesigns(77, 25, buildable).map(({ design }) => elevation(design));
+
+  test("every mark, words too, lies in its picture and is a number", () => {
+    for (const plane of planes)
+      for (const picture of layoutPictures(plane))
+        for (const { x, y } of picture.marks.flatMap(pointsOf)) {
+          expect(Math.min(x, y), picture.name).toBeGreaterThanOrEqual(0);
+          expect(x, picture.name).toBeLessThanOrEqual(picture.width);
+          expect(y, picture.name).toBeLessThanOrEqual(picture.height);
+        }
+  });
+
+  test("names are each picture's own, and those of files", () => {
+    for (const plane of planes) {
+      const names = layoutPictures(plane).map(({ name }) => name);
+      expect(new Set(names).size).toBe(names.length);
+      for (const name of names) expect(name).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    }
+  });
+
+  test("matching marks stand clear of both kerfs", () => {
+    for (const plane of planes) {
+      const { design, cuts, widths } = plane;
+      const rise = design.body.height + design.sole.allowance;
+      const cot = (degrees: number) => 1 / Math.tan((degrees * Math.PI) / 180);
+      // plane geometry: at the top, a straight cut has moved off its mark by the rise over the angle's tangent
+      const between = [cuts.rampMark - rise * cot(plane.ramp.angle), cuts.bedMark + rise * cot(plane.frame.bedAngle)];
+      const [front, back] = orientationMarks(plane);
+      expect(front!.fromToeEnd).toBeGreaterThan(0);
+      expect(front!.fromToeEnd).toBeLessThan(between[0]! - 2);
+      expect(back!.fromToeEnd).toBeGreaterThan(between[1]! + 2);
+      expect(back!.fromToeEnd).toBeLessThan(widths.blankLength);
+      expect(front!.strokes).not.toBe(back!.strokes);
+    }
+  });
+});
+
+test("the left cheek is the right one's mirror image", () => {
+  const [right, left] = [named("cheek-right"), named("cheek-left")];
+  const outline = (picture: Picture) =>
+    picture.marks.filter((mark) => mark.kind === "line" && mark.line === "outline").flatMap(pointsOf);
+  const [seen, mirrored] = [outline(right), outline(left)];
+  expect(seen.length).toBeGreaterThan(20);
+  const sum = seen[0]!.x + mirrored[0]!.x;
+  for (const [i, { x, y }] of seen.entries()) {
+    expect(x + mirrored[i]!.x).toBeCloseTo(sum, 9);
+    expect(y).toBeCloseTo(mirrored[i]!.y, 9);
+  }
+  expect(wordsOf(right).join(" ")).toContain("RIGHT CHEEK, INSIDE");
+  expect(wordsOf(left).join(" ")).toContain("LEFT CHEEK, INSIDE");
+});
+
+test("distances are the worked set's", () => {
+  // The set worked apart from the project: rampTipX 79.5821, bedTipX 80.1248, pin x 92.3356, pin height 36; trim 25.4 in all, allowance 3.
+  const words = wordsOf(named("cheek-right"));
+  for (const text of ["ramp 92.28", "bed 92.82", "pin 105.04", "39", "blank 255.4", "finished 230", "61"])
+    expect(words).toContain(text);
+});
+
+test("inches are fractions of the shop's own", () => {
+  const inches = elevation(
+    designWith({ ...WORKED, units: "in", "body.height": 57.15, "shop.smallestFraction": "1/32" }),
+  );
+  const words = wordsOf(named("cheek-right", inches));
+  expect(words).toContain("2 3/8 in - 0.18 mm"); // 57.15 + 3 = 60.15 mm; 2 3/8 in is 60.325
+  expect(words.join(" ")).not.toMatch(/\/64/);
+});
+
+test("a picture is as large as what is in it", () => {
+  const marks = new Marks().text("words", { x: 40, y: 20 }, { size: 5, turn: 90 }).circle("thin", { x: 0, y: 0 }, 10);
+  const picture = framed({ name: "x", title: "x" }, marks.all);
+  expect(picture.width).toBeCloseTo(10 + 40 + 0.25 * 5 + 1, 6); // the letters' tails stand right of a line that runs up
+  const mirrored = new Marks({ mirrored: true }).text("words", { x: 40, y: 0 }, { anchor: "start" });
+  expect(mirrored.all[0]).toMatchObject({ at: { x: -40, y: 0 }, anchor: "end" });
+});
