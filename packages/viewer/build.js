@@ -9,6 +9,7 @@ const MADE_OF = [
   "index.html",
   "vite.config.ts",
   "package.json",
+  "../cli/package.json",
   "../parameters/src",
   "../export/src",
   "../../examples",
@@ -23,7 +24,7 @@ function newestIn(path) {
 
 function builtAt() {
   try {
-    return statSync(`${here}dist/index.html`).mtimeMs;
+    return statSync(`${here}dist/pack.js`).mtimeMs;
   } catch {
     return 0;
   }
@@ -31,5 +32,6 @@ function builtAt() {
 
 if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
   const { build } = await import("vite");
-  await build({ root: here, configFile: `${here}vite.config.ts`, logLevel: "warn" });
+  for (const mode of ["production", "pack"])
+    await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
 }

@@ -133,8 +133,7 @@ export type Ask =
   | Asked<"plane">
   | Asked<"solid">
   | Asked<"cures">
-  | Asked<"written">
-  | (Asked<"file"> & { readonly path: string });
+  | Asked<"written">;
 
 export interface Asked<K extends string> {
   readonly kind: K;
@@ -153,5 +152,4 @@ export type Answer =
   | { readonly kind: "no-solid"; readonly turn: number; readonly why: string }
   | { readonly kind: "cures"; readonly turn: number; readonly findings: readonly Finding[] }
   | { readonly kind: "written"; readonly turn: number; readonly text: string }
-  | { readonly kind: "file"; readonly turn: number; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: "bug"; readonly turn: number; readonly message: string };

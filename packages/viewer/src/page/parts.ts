@@ -9,6 +9,7 @@ import { createField, type Field } from "../sheet/field.ts";
 import { createMeasure, type Measure } from "../sheet/measure.ts";
 import { createSteps, type Steps } from "../steps/steps.ts";
 import { createDesk, type Desk, type DeskDeeds } from "./desk.ts";
+import { createDownloads } from "./downloads.ts";
 import { html } from "./elements.ts";
 import { createRefusal, type Refusal } from "./refusal.ts";
 import { createSchedule, type Schedule } from "./schedule.ts";
@@ -31,6 +32,9 @@ export interface Parts {
 export interface Deeds extends DeskDeeds {
   mend(cure: readonly Cure[]): void;
   goTo(stage: StageName): void;
+  /** The design file with every change in it, and the plane's name: what files are made of. */
+  text(): Promise<string>;
+  name(): string;
 }
 
 const SMALL = 340; // px: greatest height of a detail
@@ -60,6 +64,7 @@ export function makeParts(page: HTMLElement, hands: Hands, deeds: Deeds): Parts 
     html("section", { class: "body-view", "aria-label": "Body in 3D" }, parts.body.element),
     html("section", { class: "details", "aria-label": "Details" }, mouth.element, stack.element, end.element),
     parts.steps.element,
+    createDownloads({ text: () => deeds.text(), name: () => deeds.name() }).element,
     parts.schedule.element,
     parts.title.element,
     parts.leaders.element,

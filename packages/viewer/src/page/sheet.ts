@@ -23,7 +23,7 @@ export class Sheet {
   #plane: SheetPlane | undefined;
   #holding = false;
   #base = 0;
-  #toWrite: "file" | "back" = "file";
+  readonly #texts = new Map<number, (text: string) => void>();
 
   constructor(page: HTMLElement) {
     const start = readAddress(location.hash);
@@ -64,8 +64,10 @@ export class Sheet {
     return {
       begin: (name: string) => this.#store.begin({ kind: "example", name }),
       openFile: async (file: File) => this.#opened(await readFile(file)),
-      save: () => this.#write("file"),
-      writeBack: () => this.#write("back"),
+      save: () => void this.#save(),
+      writeBack: () => void this.#writeBack(),
+      text: () => this.#textNow(),
+      name: () => this.#plane?.design.name ?? "plane",
       undo: () => void this.#store.undo(),
       redo: () => void this.#store.redo(),
       measure: () => {
@@ -137,8 +139,10 @@ export class Sheet {
       if (this.#plane) notes.addCures(answer.findings, styleOf(this.#plane));
       this.#drawLeaders();
     } else if (answer.kind === "refused") refusal.ofDesign(answer.faults);
-    else if (answer.kind === "written") void this.#written(answer.text);
-    else if (answer.kind === "bug")
+    else if (answer.kind === "written") {
+      this.#texts.get(answer.turn)?.(answer.text);
+      this.#texts.delete(answer.turn);
+    } else if (answer.kind === "bug")
       title.say(`lamplane has a bug; please report it with the design: ${answer.message}`);
   }
 
@@ -185,21 +189,22 @@ export class Sheet {
     });
   }
 
-  #write(where: "file" | "back") {
-    this.#toWrite = where;
+  /** The design file as it stands now, every change written into it, its comments kept. */
+  #textNow(): Promise<string> {
     const { changes, stage } = this.#store.now();
-    this.#engine.fetch({
-      kind: "written",
-      turn: this.#engine.nextTurn(),
-      base: this.#base,
-      changes: [...changes],
-      stage,
+    const turn = this.#engine.nextTurn();
+    return new Promise((resolve) => {
+      this.#texts.set(turn, resolve);
+      this.#engine.fetch({ kind: "written", turn, base: this.#base, changes: [...changes], stage });
     });
   }
 
-  async #written(text: string) {
-    if (this.#toWrite === "file") return saveText(this.#fileName(), text);
-    if (await this.#followed?.writeBack(text)) this.#store.begin({ kind: "followed" });
+  async #save() {
+    saveText(this.#fileName(), await this.#textNow());
+  }
+
+  async #writeBack() {
+    if (await this.#followed?.writeBack(await this.#textNow())) this.#store.begin({ kind: "followed" });
   }
 }
 
