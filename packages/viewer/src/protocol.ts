@@ -1,6 +1,7 @@
 // What page and worker say to each other: plain data only; meshes travel as transferred arrays.
 import type { Finding } from "@lamplane/parameters/checks";
 import type { Design, Fault } from "@lamplane/parameters/design";
+import type { Picture } from "@lamplane/parameters/pictures";
 
 /** State of the work that the sheet shows, in the order of the bench. */
 export const STAGES = ["billet", "core", "bed", "glued", "trued", "shaped"] as const;
@@ -117,6 +118,9 @@ export interface FigureWords {
   readonly source: string;
 }
 
+export type PlotName = "mouth" | "throat" | "seasons" | "shares";
+export type Plots = Readonly<Partial<Record<PlotName, Picture | undefined>>>;
+
 /** One part's mesh: corners three to a triangle, edges two corners each, section lines at the centre plane. */
 export interface PartMesh {
   readonly name: string;
@@ -133,6 +137,7 @@ export type Ask =
   | Asked<"plane">
   | Asked<"solid">
   | Asked<"cures">
+  | Asked<"plots">
   | Asked<"written">;
 
 export interface Asked<K extends string> {
@@ -151,5 +156,6 @@ export type Answer =
   | { readonly kind: "solid"; readonly turn: number; readonly parts: readonly PartMesh[] }
   | { readonly kind: "no-solid"; readonly turn: number; readonly why: string }
   | { readonly kind: "cures"; readonly turn: number; readonly findings: readonly Finding[] }
+  | { readonly kind: "plots"; readonly turn: number; readonly plots: Plots }
   | { readonly kind: "written"; readonly turn: number; readonly text: string }
   | { readonly kind: "bug"; readonly turn: number; readonly message: string };

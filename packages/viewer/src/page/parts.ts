@@ -3,6 +3,7 @@ import type { Cure } from "@lamplane/parameters/checks";
 import { type BodyField, createBodyField } from "../body/body-field.ts";
 import { createLeaders, type Leaders } from "../notes/leaders.ts";
 import { createNotes, type Notes } from "../notes/notes.ts";
+import { createPlots, type PlotFields } from "../plots/plot-field.ts";
 import type { StageName, View } from "../protocol.ts";
 import type { Hands } from "../sheet/control.ts";
 import { createField, type Field } from "../sheet/field.ts";
@@ -27,6 +28,7 @@ export interface Parts {
   readonly desk: Desk;
   readonly refusal: Refusal;
   readonly measure: Measure;
+  readonly plots: PlotFields;
 }
 
 export interface Deeds extends DeskDeeds {
@@ -54,15 +56,23 @@ export function makeParts(page: HTMLElement, hands: Hands, deeds: Deeds): Parts 
     desk: createDesk(deeds),
     refusal: createRefusal(),
     measure: createMeasure(fields.elevation),
+    plots: createPlots(),
   };
   fields.elevation.element.append(parts.measure.element);
   const { mouth, stack, end } = fields;
+  const { plots } = parts;
   sheet.append(
     parts.refusal.element,
     parts.notes.element,
     html("section", { class: "main-view", "aria-label": "Side elevation" }, fields.elevation.element),
     html("section", { class: "body-view", "aria-label": "Body in 3D" }, parts.body.element),
-    html("section", { class: "details", "aria-label": "Details" }, mouth.element, stack.element, end.element),
+    html(
+      "section",
+      { class: "details", "aria-label": "Details" },
+      html("div", { class: "detail-mouth" }, mouth.element, plots.of.mouth.element, plots.of.shares.element),
+      html("div", { class: "detail-stack" }, stack.element, plots.of.throat.element),
+      html("div", { class: "detail-end" }, end.element, plots.of.seasons.element),
+    ),
     parts.steps.element,
     createDownloads({ text: () => deeds.text(), name: () => deeds.name() }).element,
     parts.schedule.element,

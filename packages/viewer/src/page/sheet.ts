@@ -129,7 +129,7 @@ export class Sheet {
   }
 
   #hear(answer: Answer) {
-    const { body, notes, refusal, title } = this.#parts;
+    const { body, notes, plots, refusal, title } = this.#parts;
     if (answer.kind === "ready") this.#figures = answer.figures;
     else if (answer.kind === "plane") this.#drawPlane(answer.plane, answer.turn);
     else if (answer.kind === "solid") this.#drawSolid(answer);
@@ -138,7 +138,8 @@ export class Sheet {
     else if (answer.kind === "cures") {
       if (this.#plane) notes.addCures(answer.findings, styleOf(this.#plane));
       this.#drawLeaders();
-    } else if (answer.kind === "refused") refusal.ofDesign(answer.faults);
+    } else if (answer.kind === "plots") plots.show(answer.plots);
+    else if (answer.kind === "refused") refusal.ofDesign(answer.faults);
     else if (answer.kind === "written") {
       this.#texts.get(answer.turn)?.(answer.text);
       this.#texts.delete(answer.turn);

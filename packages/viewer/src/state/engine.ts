@@ -70,8 +70,11 @@ export function startEngine(hear: Hears): Engine {
       send("plane", { kind: "plane", turn, ...question } as never);
       send("solid", { kind: "solid", turn, ...question } as never);
       clearTimeout(pause);
-      const ask: Ask = { kind: "cures", turn, ...question };
-      pause = window.setTimeout(() => patient.postMessage(ask), PAUSE);
+      const asks: Ask[] = [
+        { kind: "cures", turn, ...question },
+        { kind: "plots", turn, ...question },
+      ];
+      pause = window.setTimeout(() => asks.forEach((ask) => void patient.postMessage(ask)), PAUSE);
       return turn;
     },
     fetch: (ask) => patient.postMessage(ask),

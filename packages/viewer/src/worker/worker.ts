@@ -5,6 +5,7 @@ import { completeDesign, type Design, readDesign, withValue, writtenBack } from 
 import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
 import type { Answer, Ask, Asked, Change } from "../protocol.ts";
 import { partMeshes } from "./meshes.ts";
+import { plotsOf } from "./plots.ts";
 import { sheetPlane } from "./sheet-plane.ts";
 
 const scope = self as unknown as {
@@ -72,6 +73,8 @@ function act(ask: Ask) {
     );
   if (ask.kind === "cures")
     return withPlane(ask, (plane) => answer({ kind: "cures", turn: ask.turn, findings: checkPlane(plane) }));
+  if (ask.kind === "plots")
+    return withPlane(ask, (plane, design) => answer({ kind: "plots", turn: ask.turn, plots: plotsOf(design, plane) }));
   if (ask.kind === "written" && opened && changed(ask))
     return answer({ kind: "written", turn: ask.turn, text: written(opened.text, ask.changes) });
   if (ask.kind === "solid") {
