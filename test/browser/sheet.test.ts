@@ -287,4 +287,39 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(Number.parseFloat((await page.locator(".measure output").textContent())!)).toBeCloseTo(away, 2);
     await page.context().close();
   });
+
+  test("plots stand beside the figures they explain and follow them", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const plots = page.locator(".field-plot svg");
+    await expect.poll(() => plots.count()).toBe(4);
+    const words = () => plots.allTextContents();
+    const before = await words();
+    await andFollow(page, async () => {
+      await control(page, "mouth.opening").fill("0.4");
+      await page.keyboard.press("Enter");
+    });
+    await expect.poll(async () => (await words()).join()).toContain("wanted: 0.4 mm");
+    expect(await words()).not.toEqual(before);
+    await page.context().close();
+  });
+
+  test("on a phone fewer numbers stand on the views, and the schedule has them all", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width: 390, height: 844 }, hasTouch: true });
+    const boxes = await page
+      .locator(".field-elevation .number")
+      .evaluateAll((all) => all.map((e) => e.getBoundingClientRect()).map(({ left, right }) => ({ left, right })));
+    expect(boxes.length).toBeGreaterThan(5);
+    for (const { left, right } of boxes) {
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(right).toBeLessThanOrEqual(390);
+    }
+    await page.locator("#schedule summary").click();
+    const input = page.locator('.schedule [data-parameter="wedge.tip"]');
+    await andFollow(page, async () => {
+      await input.fill("3.5");
+      await page.keyboard.press("Enter");
+    });
+    expect(await input.getAttribute("aria-valuenow")).toBe("3.5");
+    await page.context().close();
+  });
 });

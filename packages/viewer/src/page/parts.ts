@@ -87,20 +87,28 @@ function makeFields(hands: Hands): Record<View["name"], Field> {
   return {
     elevation: createField("elevation", {
       padding: { left: 122, right: 150, top: 46, bottom: 112 },
+      narrow: { left: 62, right: 58, top: 30, bottom: 92 },
       tallest: () => Math.max(360, innerHeight * 0.62),
       hands,
     }),
     mouth: createField("mouth", {
       padding: { left: 74, right: 124, top: 22, bottom: 52 },
+      narrow: { left: 48, right: 112, top: 16, bottom: 50 },
       tallest: () => SMALL,
       clipped: true,
       hands,
     }),
     stack: createField("stack", {
       padding: { left: 100, right: 132, top: 50, bottom: 78 },
+      narrow: { left: 62, right: 58, top: 48, bottom: 78 },
       tallest: () => SMALL,
       hands,
     }),
-    end: createField("end", { padding: { left: 40, right: 176, top: 46, bottom: 104 }, tallest: () => SMALL, hands }),
+    end: createField("end", {
+      padding: { left: 40, right: 176, top: 46, bottom: 104 },
+      narrow: { left: 24, right: 160, top: 44, bottom: 104 },
+      tallest: () => SMALL,
+      hands,
+    }),
   };
 }

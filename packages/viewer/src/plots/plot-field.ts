@@ -25,7 +25,7 @@ export function createPlots(): PlotFields {
 }
 
 function plotField(): PlotField {
-  const board = html("div", { class: "plot" });
+  const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });
   const element = html("figure", { class: "field field-plot", hidden: true }, board);
   return {
     element,

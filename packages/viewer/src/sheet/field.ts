@@ -20,6 +20,8 @@ export interface Field {
 
 interface FieldOptions {
   readonly padding: Padding;
+  /** The same on a phone. */
+  readonly narrow: Padding;
   readonly tallest: () => number;
   readonly clipped?: boolean;
   readonly hands: Hands;
@@ -27,7 +29,7 @@ interface FieldOptions {
 
 type Shown = NumberControl | { readonly element: HTMLElement; readonly path?: undefined };
 
-export function createField(name: View["name"], { padding, tallest, clipped, hands }: FieldOptions): Field {
+export function createField(name: View["name"], { padding, narrow, tallest, clipped, hands }: FieldOptions): Field {
   const caption = html("figcaption", { id: `view-${name}` });
   const marks = svg("g", { class: "marks" });
   const names = svg("g", { class: "names" });
@@ -57,7 +59,7 @@ export function createField(name: View["name"], { padding, tallest, clipped, han
     const width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
-      scale = fitting(view.box, roomFor(padding, name, width, plane.design.units === "in"), width, tallest());
+      scale = fitting(view.box, roomFor(padding, narrow, width, plane.design.units === "in"), width, tallest());
     const { perMm, origin, height } = scale;
     write(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
     write(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
@@ -84,8 +86,8 @@ export function createField(name: View["name"], { padding, tallest, clipped, han
   }
 
   function drawDimensions(view: View, plane: SheetPlane, width: number) {
-    const rank = width < 480 ? 1 : width < 700 && view.name === "elevation" ? 2 : 3;
-    const wanted = closedUp(view.dimensions.filter((d) => d.rank <= rank || view.name !== "elevation"));
+    const rank = greatestRank(view.name, width);
+    const wanted = closedUp(view.dimensions.filter((dimension) => dimension.rank <= rank));
     const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
     const places = wanted.map((dimension): Laid => {
       const number = shown.get(dimension.id) ?? makeNumber(dimension);
@@ -164,6 +166,12 @@ function setPlace(element: HTMLElement, { number, hold }: Laid, kind: string) {
   element.dataset.kind = kind;
 }
 
+/** How much of what could be told a view of this width has room for. */
+function greatestRank(name: View["name"], width: number): Dimension["rank"] {
+  if (width < NARROW) return name === "elevation" ? 1 : 2;
+  return name === "elevation" && width < 700 ? 2 : 3;
+}
+
 /** Dimension lines move up where those nearer to the view are left out. */
 function closedUp(dimensions: readonly Dimension[]): Dimension[] {
   const tiers = new Map<string, number[]>();
@@ -177,12 +185,13 @@ function closedUp(dimensions: readonly Dimension[]): Dimension[] {
   });
 }
 
-/** On a narrow sheet the elevation has fewer numbers, and less room beside it. */
-function roomFor(padding: Padding, name: View["name"], width: number, inFractions: boolean): Padding {
-  const more = inFractions && width >= 480 ? FRACTIONS : 0;
-  if (width >= 640 || name !== "elevation")
-    return { ...padding, left: padding.left + more, right: padding.right + more };
-  return { left: 62, right: 58, top: 30, bottom: 92 };
+const NARROW = 480; // px: a phone; fewer numbers stand on each view, the schedule has them all
+
+/** Room beside a view: less on a phone, more where numbers are fractions of an inch. */
+function roomFor(padding: Padding, narrow: Padding, width: number, inFractions: boolean): Padding {
+  if (width < NARROW) return narrow;
+  const more = inFractions ? FRACTIONS : 0;
+  return { ...padding, left: padding.left + more, right: padding.right + more };
 }
 
 function paint(path: SVGPathElement, { d, line, matter }: ViewMark) {

@@ -45,7 +45,7 @@ function dimensionsOf(drawn: Drawn, min: { x: number }, max: { x: number }): Dim
       : [];
   const cap =
     design.capIron.thickness > 0
-      ? parameter(drawn, "capIron.setback", leader(points.edge, -64, -62), { before: "setback " })
+      ? parameter(drawn, "capIron.setback", leader(points.edge, -64, -62), { before: "setback ", rank: 3 })
       : [];
   return [
     ...wear,
@@ -58,6 +58,7 @@ function dimensionsOf(drawn: Drawn, min: { x: number }, max: { x: number }): Dim
     }),
     ...reference(drawn, "clearanceAngle", angleAt(points.edge, 0, frame.bedAngle - design.iron.bevel, 96), {
       unit: "°",
+      rank: 3,
     }),
     ...reference(drawn, "unsupported", leader(points.bevelHeel, 30, -30), { before: "unsupported ", rank: 3 }),
   ];

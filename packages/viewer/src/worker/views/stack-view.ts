@@ -89,6 +89,7 @@ function ironDimensions(drawn: Drawn): Dimension[] {
             drawn,
             "capIron.thickness",
             along(point(iron.length, 0), point(iron.length, capIron.thickness), "right", 1),
+            { rank: 3 },
           ),
           ...parameter(
             drawn,
@@ -97,6 +98,7 @@ function ironDimensions(drawn: Drawn): Dimension[] {
           ),
           ...parameter(drawn, "capIron.screwHead.diameter", leader(point(head.fromEdge, t - head.height), 26, 22), {
             before: "head Ø ",
+            rank: 3,
           }),
           ...parameter(
             drawn,
@@ -113,6 +115,7 @@ function ironDimensions(drawn: Drawn): Dimension[] {
     ? [
         ...parameter(drawn, "recess.depth", leader(point(drawn.plane.bedTopS - 3, t - recess.depth * 0.7), 34, 10), {
           before: "recess ",
+          rank: 3,
         }),
       ]
     : [];
