@@ -9,6 +9,7 @@ import { expect, test } from "vitest";
 import { capGeometry } from "../../packages/viewer/src/body/cap.ts";
 import { partMeshes } from "../../packages/viewer/src/worker/meshes.ts";
 import { designWith, randomDesigns } from "../support/designs.ts";
+import { faultsInEdges, volumeOf } from "../support/meshes.ts";
 
 const areaOf = (geometry: BufferGeometry): number => {
   const at = geometry.getAttribute("position").array;
@@ -57,4 +58,20 @@ test("the faces shown are those of the solids that are shipped", () => {
   const shown = partMeshes(plane, "shaped");
   for (const { name, inPlace } of partsOf(plane, "trued"))
     expect(shown.find((mesh) => mesh.name === name)!.corners.length, name).toBe(inPlace.polygons.length * 9);
+});
+
+test("boards before they are shaped are closed, outward boxes of the stock's sizes", () => {
+  const plane = elevation(designWith());
+  const { blankLength, blankHeight, roughCore, roughCheek } = plane.widths;
+  const pieces = partMeshes(plane, "billet").map(({ name, corners }) => {
+    const triangles = Array.from({ length: corners.length / 9 }, (_, i) =>
+      [0, 3, 6].map((k) => [...corners.subarray(i * 9 + k, i * 9 + k + 3)] as [number, number, number]),
+    );
+    expect(faultsInEdges(triangles), name).toBe(0);
+    return [name, volumeOf(triangles)] as const;
+  });
+  const volumes = new Map(pieces);
+  expect(volumes.get("core")! / (blankLength * blankHeight * roughCore)).toBeCloseTo(1, 5);
+  expect(volumes.get("cheek-left")! / (blankLength * blankHeight * roughCheek)).toBeCloseTo(1, 5);
+  expect(volumes.get("cheek-right")! / (blankLength * blankHeight * roughCheek)).toBeCloseTo(1, 5);
 });

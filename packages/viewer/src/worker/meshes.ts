@@ -4,6 +4,8 @@ import { ironSolids, shownParts, type Triangle, type Vec3 } from "@lamplane/para
 import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import type { PartMesh, StageName } from "../protocol.ts";
 import { CornerNumbers } from "./corner-numbers.ts";
+import { plainCheeks, sawnPieces } from "./stock-pieces.ts";
+import { unshaped } from "./views/stage-plane.ts";
 
 /** Two faces that turn by less than this are one curved face: facets of arcs turn by far less. cos 20°. */
 const SAME_FACE = 0.94;
@@ -12,11 +14,20 @@ const OFF_CENTRE = 1e-3;
 
 /** Parts of the plane as they stand at a stage, iron and cap iron with them once it is glued. */
 export function partMeshes(plane: Elevation, stage: StageName): PartMesh[] {
-  const state = stage === "shaped" || stage === "trued" ? "trued" : "blank";
-  const isApart = stage === "billet" || stage === "core" || stage === "bed";
-  const wooden = shownParts(plane, state).filter(({ name }) => !isApart || !(name === "wedge" || name === "cross-pin"));
-  const parts = [...wooden, ...(isApart ? [] : ironSolids(plane))];
-  return parts.map(({ name, triangles }) => meshOf(name, slid(name, triangles, plane, isApart), grainOf(name, plane)));
+  const isApart = stage === "core" || stage === "bed";
+  return partsAt(plane, stage).map(({ name, triangles }) =>
+    meshOf(name, slid(name, triangles, plane, isApart), grainOf(name, plane)),
+  );
+}
+
+function partsAt(plane: Elevation, stage: StageName): readonly { name: string; triangles: readonly Triangle[] }[] {
+  if (stage === "billet") return sawnPieces(plane);
+  const isTrued = stage === "shaped" || stage === "trued";
+  const wooden = shownParts(stage === "trued" ? unshaped(plane) : plane, isTrued ? "trued" : "blank");
+  const blocks = wooden.filter(({ name }) => name === "front-block" || name === "bed-block");
+  if (stage === "core") return [...blocks, ...plainCheeks(plane)];
+  if (stage === "bed") return [...blocks, ...wooden.filter(({ name }) => name.startsWith("cheek"))];
+  return [...wooden, ...ironSolids(plane)];
 }
 
 /** Before glue-up the blocks stand where they were sawn out of the core. */

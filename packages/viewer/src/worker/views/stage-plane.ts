@@ -66,7 +66,7 @@ export function planeAt(plane: Elevation, stage: StageName): AtStage {
 }
 
 /** The plane with its sole trued and its top still flat; every other figure stays what it was. */
-function unshaped(plane: Elevation): Elevation {
+export function unshaped(plane: Elevation): Elevation {
   const fixed: [string, number | string | undefined][] = [
     ["pin.height", plane.pin.centre.y],
     ["wedge.length", plane.wedgeLength],
