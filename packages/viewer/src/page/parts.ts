@@ -93,7 +93,7 @@ function makeFields(hands: Hands): Record<View["name"], Field> {
     }),
     mouth: createField("mouth", {
       padding: { left: 74, right: 124, top: 22, bottom: 52 },
-      narrow: { left: 48, right: 112, top: 16, bottom: 50 },
+      narrow: { left: 66, right: 112, top: 16, bottom: 50 },
       tallest: () => SMALL,
       clipped: true,
       hands,
@@ -106,7 +106,7 @@ function makeFields(hands: Hands): Record<View["name"], Field> {
     }),
     end: createField("end", {
       padding: { left: 40, right: 176, top: 46, bottom: 104 },
-      narrow: { left: 24, right: 160, top: 44, bottom: 104 },
+      narrow: { left: 8, right: 172, top: 44, bottom: 104 },
       tallest: () => SMALL,
       hands,
     }),

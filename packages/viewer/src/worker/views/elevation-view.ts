@@ -184,7 +184,7 @@ function labelsOf(at: AtStage, stage: StageName): View["labels"] {
   const { length } = plane.design.body;
   if (stage === "billet") return [{ text: "core", at: point(length / 2, low) }];
   return [
-    { text: "front block", at: point(plane.points.rampFoot.x * 0.36, low) },
+    { text: "front block", at: point(plane.points.rampFoot.x * 0.24, low) },
     { text: "bed block", at: point((plane.points.bedFoot.x + 2.2 * length) / 3.2, low) },
   ];
 }
