@@ -16,6 +16,10 @@ export interface StockPlan {
   readonly list: StockList;
 }
 
+/** Where the matching marks go on a plane's pieces. */
+export const marksOf = (plane: Elevation): MarkPlan =>
+  markPlan(plane, coreSawing(plane), ripLayout(plane, billetFit(plane).lies.width));
+
 /** How to cut a plane's wood. Also for a billet that is too small: then everything is as needed. */
 export function stockPlan(plane: Elevation): StockPlan {
   const billet = billetFit(plane);
