@@ -132,6 +132,13 @@ export interface PartMesh {
   readonly middle: readonly [number, number, number];
 }
 
+/** What the drawing in 3D must know besides its parts. Angles in degrees, mm. */
+export interface AboutBody {
+  readonly rings: number;
+  readonly bedAngle: number;
+  readonly bodyWidth: number;
+}
+
 export type Ask =
   | { readonly kind: "open"; readonly base: number; readonly text: string; readonly file: string }
   | Asked<"plane">
@@ -152,8 +159,10 @@ export type Answer =
   | { readonly kind: "ready"; readonly figures: Readonly<Record<string, FigureWords>> }
   | { readonly kind: "opened"; readonly base: number; readonly name: string; readonly given: readonly string[] }
   | { readonly kind: "refused"; readonly turn: number; readonly base: number; readonly faults: readonly Fault[] }
+  /** Asked about a design that is not open (any more). */
+  | { readonly kind: "skipped"; readonly turn: number }
   | { readonly kind: "plane"; readonly turn: number; readonly plane: SheetPlane }
-  | { readonly kind: "solid"; readonly turn: number; readonly parts: readonly PartMesh[] }
+  | { readonly kind: "solid"; readonly turn: number; readonly parts: readonly PartMesh[]; readonly about: AboutBody }
   | { readonly kind: "no-solid"; readonly turn: number; readonly why: string }
   | { readonly kind: "cures"; readonly turn: number; readonly findings: readonly Finding[] }
   | { readonly kind: "plots"; readonly turn: number; readonly plots: Plots }

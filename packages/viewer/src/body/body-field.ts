@@ -1,13 +1,13 @@
 // The body beside the elevation: canvas, names with leader lines, standard views, the slider that opens it, the cut.
 import { html, keep, svg, write } from "../page/elements.ts";
-import type { PartMesh } from "../protocol.ts";
+import type { AboutBody, PartMesh } from "../protocol.ts";
 import { nameOf } from "../state/format.ts";
 import { type BodyScene, type BodyState, createBodyScene } from "./scene.ts";
 import { BODY_VIEWS, type BodyView } from "./views-of-body.ts";
 
 export interface BodyField {
   readonly element: HTMLElement;
-  show(parts: readonly PartMesh[], rings: number, bedAngle: number, bodyWidth: number): void;
+  show(parts: readonly PartMesh[], about: AboutBody): void;
   /** Says in words why there is no body to be seen. */
   tell(why: string | undefined): void;
   recolour(): void;
@@ -64,8 +64,8 @@ export function createBodyField(): BodyField {
 
   return {
     element,
-    show(parts, rings, bedAngle, bodyWidth) {
-      state = { ...state, rings, bedAngle, bodyWidth };
+    show(parts, about) {
+      state = { ...state, ...about };
       if (!scene) scene = started();
       scene?.show(parts, state);
       tell(undefined);

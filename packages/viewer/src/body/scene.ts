@@ -1,18 +1,16 @@
 // The body in space: a drawing that turns. It is drawn only when something has changed.
 import { Box3, OrthographicCamera, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
-import type { PartMesh } from "../protocol.ts";
+import type { AboutBody, PartMesh } from "../protocol.ts";
 import { finenessOf, isSoftware } from "./fineness.ts";
 import { lookOf, openedBy, tonesOf } from "./looks.ts";
 import { type PartObject, partObject } from "./part-object.ts";
 import { type BodyView, directionOf } from "./views-of-body.ts";
 
-export interface BodyState {
+export interface BodyState extends AboutBody {
+  /** 0 together, 1 as far apart as it goes. */
   readonly open: number;
   readonly isCut: boolean;
-  readonly rings: number;
-  readonly bedAngle: number;
-  readonly bodyWidth: number;
 }
 
 export interface BodyScene {

@@ -162,10 +162,8 @@ export class Sheet {
     this.#clock.drew("elevation", turn);
   }
 
-  #drawSolid({ parts, turn }: Extract<Answer, { kind: "solid" }>) {
-    if (!this.#plane) return;
-    const { design, figures } = this.#plane;
-    this.#parts.body.show(parts, design.wood.rings, design.bed.angle, figures.bodyWidth ?? design.iron.width);
+  #drawSolid({ parts, about, turn }: Extract<Answer, { kind: "solid" }>) {
+    this.#parts.body.show(parts, about);
     this.#parts.body.drawNow();
     this.#clock.drew("solid", turn);
   }

@@ -1,6 +1,5 @@
-// The two workers: one for what must follow the hand, one for what may take its time (cures, files). Newest question wins.
-
-import type { Answer, Ask, Asked, Change, StageName } from "../protocol.ts";
+// The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest question wins.
+import type { Answer, Ask, Change, StageName } from "../protocol.ts";
 import SheetWorker from "../worker/worker.ts?worker&inline";
 
 export interface Question {
@@ -9,13 +8,14 @@ export interface Question {
   readonly stage: StageName;
 }
 type Hears = (answer: Answer) => void;
+type Opening = Extract<Ask, { kind: "open" }>;
 
-/** When the maker has paused for this long, cures are searched for, ms. */
+/** When the maker has paused for this long, cures are searched for and plots drawn, ms. */
 const PAUSE = 160;
 
 export interface Engine {
   open(base: number, text: string, file: string): void;
-  /** Asks for the sheet at once, for the solid when the last one is done, for cures after a pause. */
+  /** Asks for sheet and body, each as soon as the last one is done; for cures and plots after a pause. */
   show(question: Question): number;
   /** Asks the patient worker; the answer comes through `hear`. */
   fetch(ask: Ask): void;
@@ -23,61 +23,68 @@ export interface Engine {
 }
 
 export function startEngine(hear: Hears): Engine {
-  const quick = new SheetWorker();
-  const patient = new SheetWorker();
-  let turn = 0;
-  let pause = 0;
-  const waiting: { plane: Asked<"plane"> | undefined; solid: Asked<"solid"> | undefined } = {
-    plane: undefined,
-    solid: undefined,
-  };
-  const busy = { plane: false, solid: false };
-
-  quick.onmessage = ({ data }: MessageEvent<Answer>) => {
-    if (data.kind === "plane" || data.kind === "refused" || data.kind === "bug") settle("plane");
-    if (data.kind === "solid" || data.kind === "no-solid" || data.kind === "refused" || data.kind === "bug")
-      settle("solid");
-    hear(data);
-  };
-  patient.onmessage = ({ data }: MessageEvent<Answer>) => {
-    if (data.kind !== "ready" && data.kind !== "opened" && data.kind !== "refused") hear(data);
-  };
-
-  function settle(kind: "plane" | "solid") {
-    busy[kind] = false;
-    const next = waiting[kind];
-    waiting[kind] = undefined;
-    if (next) send(kind, next as never);
-  }
-
-  function send(kind: "plane" | "solid", ask: Asked<"plane"> & Asked<"solid">) {
-    if (busy[kind]) {
-      waiting[kind] = ask;
-      return;
-    }
-    busy[kind] = true;
-    quick.postMessage(ask satisfies Ask);
-  }
+  const drawing = newestFirst(new SheetWorker(), hear);
+  const shaping = newestFirst(new SheetWorker(), (answer) => {
+    if (answer.kind === "solid" || answer.kind === "no-solid" || answer.kind === "bug") hear(answer);
+  });
+  let opening: Opening | undefined;
+  let patient: Worker | undefined;
+  let [turn, pause] = [0, 0];
 
   return {
     open(base, text, file) {
-      const ask: Ask = { kind: "open", base, text, file };
-      quick.postMessage(ask);
-      patient.postMessage(ask);
+      opening = { kind: "open", base, text, file };
+      drawing.open(opening);
+      shaping.open(opening);
+      patient?.postMessage(opening);
     },
     show(question) {
       turn += 1;
-      send("plane", { kind: "plane", turn, ...question } as never);
-      send("solid", { kind: "solid", turn, ...question } as never);
+      drawing.ask({ kind: "plane", turn, ...question });
+      shaping.ask({ kind: "solid", turn, ...question });
       clearTimeout(pause);
       const asks: Ask[] = [
         { kind: "cures", turn, ...question },
         { kind: "plots", turn, ...question },
       ];
-      pause = window.setTimeout(() => asks.forEach((ask) => void patient.postMessage(ask)), PAUSE);
+      pause = window.setTimeout(() => asks.forEach(toPatient), PAUSE);
       return turn;
     },
-    fetch: (ask) => patient.postMessage(ask),
+    fetch: toPatient,
     nextTurn: () => ++turn,
   };
+
+  /** The patient worker is started when it is first needed: the first picture should not wait for it. */
+  function toPatient(ask: Ask) {
+    if (!patient) {
+      patient = new SheetWorker();
+      patient.onmessage = ({ data }: MessageEvent<Answer>) => {
+        if (data.kind === "cures" || data.kind === "plots" || data.kind === "written" || data.kind === "bug")
+          hear(data);
+      };
+      if (opening) patient.postMessage(opening);
+    }
+    patient.postMessage(ask);
+  }
+}
+
+/** A worker that is asked one thing at a time; of what comes meanwhile only the last is asked next. */
+function newestFirst(worker: Worker, hear: Hears) {
+  let isBusy = false;
+  let waiting: Ask | undefined;
+  const ask = (question: Ask) => {
+    if (isBusy) waiting = question;
+    else worker.postMessage(question);
+    isBusy = true;
+  };
+  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+    if ("turn" in data && data.turn > 0) {
+      isBusy = false;
+      const next = waiting;
+      waiting = undefined;
+      if (next) ask(next);
+    }
+    hear(data);
+  };
+  return { ask, open: (opening: Opening) => worker.postMessage(opening) };
 }

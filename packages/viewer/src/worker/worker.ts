@@ -16,9 +16,6 @@ const answer = (message: Answer, transfer: ArrayBuffer[] = []) => scope.postMess
 
 /** The text that was opened last, and the design in it. */
 let opened: { base: number; text: string; design: Design } | undefined;
-/** The newest turn for which a solid was asked: older ones are not worth making. */
-let newestSolid = 0;
-
 function open({ base, text, file }: Extract<Ask, { kind: "open" }>) {
   const reading = readDesign(text, file);
   if (!reading.ok) return answer({ kind: "refused", turn: 0, base, faults: reading.faults });
@@ -28,7 +25,10 @@ function open({ base, text, file }: Extract<Ask, { kind: "open" }>) {
 
 /** The design with its changes, once the table has found every value allowed. */
 function changed(ask: Asked<string>): Design | undefined {
-  if (!opened || opened.base !== ask.base) return undefined;
+  if (!opened || opened.base !== ask.base) {
+    answer({ kind: "skipped", turn: ask.turn });
+    return undefined;
+  }
   if (ask.changes.length === 0) return opened.design;
   const wanted = ask.changes.reduce((design, [path, value]) => withValue(design, path, value), opened.design);
   const reading = completeDesign(wanted);
@@ -50,12 +50,12 @@ function withPlane(ask: Asked<string>, act: (plane: Elevation, design: Design) =
 }
 
 function makeSolid(ask: Asked<"solid">) {
-  if (ask.turn < newestSolid) return;
   withPlane(ask, (plane) => {
     try {
       const parts = partMeshes(plane, ask.stage);
       const buffers = parts.flatMap(({ corners, edges, section }) => [corners, edges, section]).map((a) => a.buffer);
-      answer({ kind: "solid", turn: ask.turn, parts }, buffers as ArrayBuffer[]);
+      const about = { rings: plane.design.wood.rings, bedAngle: plane.frame.bedAngle, bodyWidth: plane.widths.body };
+      answer({ kind: "solid", turn: ask.turn, parts, about }, buffers as ArrayBuffer[]);
     } catch (error) {
       answer({ kind: "no-solid", turn: ask.turn, why: error instanceof Error ? error.message : String(error) });
     }
@@ -77,10 +77,7 @@ function act(ask: Ask) {
     return withPlane(ask, (plane, design) => answer({ kind: "plots", turn: ask.turn, plots: plotsOf(design, plane) }));
   if (ask.kind === "written" && opened && changed(ask))
     return answer({ kind: "written", turn: ask.turn, text: written(opened.text, ask.changes) });
-  if (ask.kind === "solid") {
-    newestSolid = ask.turn;
-    setTimeout(() => guarded(ask, () => makeSolid(ask)), 0);
-  }
+  if (ask.kind === "solid") makeSolid(ask);
 }
 
 /** Our bug is told to the page, which tells the maker; the worker lives on. */
