@@ -6,7 +6,8 @@ import { chromium } from "playwright-core";
 
 const PAGE = fileURLToPath(new URL("../../packages/viewer/dist", import.meta.url));
 const CHROMIUM = "/usr/bin/chromium";
-const FLAGS = ["--no-sandbox", "--disable-quic", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"];
+// As on a machine without a graphics processor: the page is put together by the main processor, only 3D is drawn through SwiftShader.
+const FLAGS = ["--no-sandbox", "--disable-quic", "--enable-unsafe-swiftshader"];
 const COLD_RUNS = 5;
 const STEPS = 60;
 const BETWEEN = 60; // ms from one step to the next: a key held down repeats about as fast

@@ -12,7 +12,6 @@ const FLAGS = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
-  "--use-angle=swiftshader",
   "--enable-unsafe-swiftshader",
 ];
 const TO_GET_IT = "no browser was found; to have one: apt-get install chromium";

@@ -106,7 +106,7 @@ export function createBodyField(): BodyField {
   /** Names stand in two columns, each with a line to its part, in the order of their heights, so that none covers another. */
   function placeNames() {
     const all = named.checked ? (scene?.middles() ?? []) : [];
-    const { clientWidth: width, clientHeight: height } = canvas;
+    const { x: width, y: height } = scene?.size() ?? { x: 0, y: 0 };
     const sides = splitInTwo(all, width);
     const placed = sides.flatMap((side, k) => spread(side, height).map((n) => ({ ...n, isRight: k === 1 })));
     write(lines, { width, height });

@@ -26,6 +26,8 @@ export interface BodyScene {
   drawNow(): void;
   /** Pixels on the canvas of each part's middle; parts cut away or hidden are left out. */
   middles(): { name: string; x: number; y: number }[];
+  /** Of the canvas, px. */
+  size(): { readonly x: number; readonly y: number };
   onDrawn(listen: () => void): void;
 }
 
@@ -100,6 +102,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
       renderer.getContext().readPixels(0, 0, 1, 1, 6408, 5121, one); // RGBA, bytes
     },
     middles,
+    size: () => size,
     onDrawn: (listen) => void listeners.push(listen),
   };
 
@@ -188,7 +191,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   }
 
   function middles() {
-    const { clientWidth: w, clientHeight: h } = canvas;
+    const { x: w, y: h } = size;
     return [...parts.values()]
       .filter(({ group }) => group.visible)
       .map(({ name, mesh, group }) => {

@@ -6,6 +6,7 @@ import type { ShownNote } from "./notes.ts";
 export interface Leaders {
   readonly element: SVGSVGElement;
   /** @param pixelsOf place in the window of a named point, none where it is not drawn */
+  clear(): void;
   draw(notes: readonly ShownNote[], pixelsOf: (place: string) => Spot | undefined): void;
 }
 
@@ -27,6 +28,10 @@ export function createLeaders(within: HTMLElement): Leaders {
   const element = svg("svg", { class: "leaders", "aria-hidden": "true" }, lines, rings);
   return {
     element,
+    clear() {
+      lines.replaceChildren();
+      rings.replaceChildren();
+    },
     draw(notes, pixelsOf) {
       const frame = inside(within);
       write(element, { width: frame.width, height: frame.height });

@@ -150,7 +150,7 @@ export class Sheet {
   #drawPlane(plane: SheetPlane, turn: number) {
     this.#plane = plane;
     this.#parts.refusal.ofDesign([]);
-    this.#redraw();
+    this.#drawViews();
     this.#parts.notes.show(plane, this.#holding);
     this.#parts.schedule.show(plane);
     this.#parts.steps.show(plane, this.#store.now().stage, this.#figures);
@@ -169,16 +169,21 @@ export class Sheet {
   }
 
   #redraw() {
+    this.#drawViews();
+    this.#drawLeaders();
+  }
+
+  #drawViews() {
     const { fields } = this.#parts;
     if (!this.#plane) return;
     for (const view of this.#plane.views) fields[view.name].draw(view, this.#plane, this.#holding);
-    this.#drawLeaders();
   }
 
   #drawLeaders() {
     const { leaders, notes, fields } = this.#parts;
     const places = this.#plane?.places;
     if (!places || !fields.elevation.scale()) return;
+    if (notes.shown().length === 0) return leaders.clear();
     const frame = fields.elevation.overlay.ownerSVGElement!.getBoundingClientRect();
     leaders.draw(notes.shown(), (place) => {
       const spot = places[place];

@@ -47,6 +47,10 @@ export function createField(name: View["name"], { padding, narrow, tallest, clip
   const element = html("figure", { class: `field field-${name}` }, board, caption);
   const shown = new Map<string, Shown>();
   let scale: Scale | undefined;
+  let width = 0; // px: kept, since reading it between two drawings would lay the page out each time
+  new ResizeObserver(([entry]) => {
+    width = Math.round(entry!.contentRect.width);
+  }).observe(board);
 
   return { element, draw, overlay, scale: () => scale, pixelsOf: (spot) => toPixels(scale!, spot), spotAt };
 
@@ -56,7 +60,7 @@ export function createField(name: View["name"], { padding, narrow, tallest, clip
   }
 
   function draw(view: View, plane: SheetPlane, holding: boolean) {
-    const width = board.clientWidth;
+    if (width === 0) width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
       scale = fitting(view.box, roomFor(padding, narrow, width, plane.design.units === "in"), width, tallest());
@@ -75,7 +79,7 @@ export function createField(name: View["name"], { padding, narrow, tallest, clip
         text.textContent = words;
       },
     );
-    drawDimensions(view, plane, width);
+    drawDimensions(view, plane);
   }
 
   function frameRound(view: View) {
@@ -85,7 +89,7 @@ export function createField(name: View["name"], { padding, narrow, tallest, clip
     write(frame, box);
   }
 
-  function drawDimensions(view: View, plane: SheetPlane, width: number) {
+  function drawDimensions(view: View, plane: SheetPlane) {
     const rank = greatestRank(view.name, width);
     const wanted = closedUp(view.dimensions.filter((dimension) => dimension.rank <= rank));
     const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
