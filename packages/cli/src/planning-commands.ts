@@ -87,4 +87,21 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "what a parameter is, its limits and where they come from",
       (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),
       (a) => settle(explain(io, a.KEY)),
+    )
+    .command(
+      "view [FILE]",
+      "the drawing sheet in a browser on this machine, following the file as it changes",
+      (y) =>
+        y
+          .positional("FILE", { type: "string", describe: "design file (YAML); without one, the examples" })
+          .option("port", {
+            type: "number",
+            default: 0,
+            requiresArg: true,
+            describe: "port on 127.0.0.1; 0 takes a free one",
+          }),
+      async (a) => {
+        const { view } = await import("./commands/view.ts");
+        settle(await view(io, a.FILE, a.port));
+      },
     );
