@@ -127,6 +127,10 @@ test("build writes the pack, the same bytes again, and nothing for a design that
     "bed-block.dxf",
     "bed-block.stl",
     "bed-block.svg",
+    "bed-cradle.dxf",
+    "bed-cradle.stl",
+    "bed-gauge.dxf",
+    "bed-gauge.stl",
     "body.3mf",
     "body.stl",
     "cheek-left.dxf",
@@ -139,12 +143,28 @@ test("build writes the pack, the same bytes again, and nothing for a design that
     "cross-pin.stl",
     "cross-pin.svg",
     "figures.json",
+    "fit-test.stl",
     "front-block.dxf",
     "front-block.stl",
     "front-block.svg",
     ...["bed-face", "cheek-left", "cheek-right", "core-cuts", "cross-pin", "wedge"].map((name) => `layout-${name}.svg`),
     "layout.pdf",
     "manifest.json",
+    "mouth-over-life.svg",
+    "mouth-shares.svg",
+    "pin-guide.dxf",
+    "pin-guide.stl",
+    "ramp-gauge.dxf",
+    "ramp-gauge.stl",
+    "recess-template.dxf",
+    "recess-template.stl",
+    "seasons.svg",
+    "throat-spacer.dxf",
+    "throat-spacer.stl",
+    "throat-width.svg",
+    "traveller.pdf",
+    "wedge-sled.dxf",
+    "wedge-sled.stl",
     "wedge.dxf",
     "wedge.stl",
     "wedge.svg",
@@ -155,6 +175,18 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   const failing = await ran("build", SMOOTHER, "--out", folder, "--with", "pin.height=25");
   expect(failing).toMatchObject({ exit: 1, out: "", err: expect.stringContaining("Nothing was written") });
   expect(bytes()).toEqual(first);
+});
+
+test("build --only makes what it is asked for, and refuses what it does not know", async () => {
+  const of = (run: { out: string }) => JSON.parse(run.out).files as string[];
+  const jigs = of(await ran("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
+  expect(jigs.filter((path) => path.startsWith("jigs/"))).toHaveLength(15);
+  expect(jigs.filter((path) => path.startsWith("parts/") || path === "body.stl")).toEqual([]);
+  const parts = of(await ran("build", SMOOTHER, "--out", folder, "--only", "parts", "--json"));
+  expect(parts).toContain("body.stl");
+  expect(parts.filter((path) => path.startsWith("jigs/"))).toEqual([]);
+  const refused = await ran("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
+  expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });
 
 test("build leaves a folder that is not its pack alone, and says where it stands", async () => {

@@ -42,7 +42,11 @@ export function fitTest(plane: Elevation): Planned {
           lightening: [],
           labels: [
             ...TRIED.map((clearance, i) =>
-              plainLabel(clearance === 0 ? "0" : String(clearance).slice(1), point(middles[i]!.x, LETTERS / 2)),
+              plainLabel(
+                clearance === 0 ? "0" : String(clearance).slice(1),
+                point(middles[i]!.x, LETTERS / 2),
+                PITCH / 4,
+              ),
             ),
             nameLabel(["FIT", figureText(shank)], design, point(FIT_TEST_LENGTH / 2, high - LETTERS / 2)),
           ],

@@ -14,6 +14,8 @@ const FLANK = 60;
 const NOSE = 4;
 /** Along the base between the flanks' upper ends, mm. */
 const BETWEEN = 40;
+/** How far from its flank the middle of an angle stands at most, mm; twice that for the flatter flank. */
+const NEAR_FLANK = 16;
 /** Height of the block as it lies, which is its width as it stands on a saw's table, mm. */
 const THICK = 16;
 
@@ -51,8 +53,8 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, sta
           risers: [],
           lightening: [],
           labels: [
-            plainLabel(own, point(leftHigh.x * 0.75, leftHigh.y * 0.55)),
-            plainLabel(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4)),
+            plainLabel(own, point(leftHigh.x * 0.75, leftHigh.y * 0.55), NEAR_FLANK),
+            plainLabel(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4), 2 * NEAR_FLANK),
             nameLabel([what], plane.design, point(foot.x / 2, 9)),
           ],
           standing,

@@ -37,9 +37,11 @@ export interface Riser {
 
 /** Words sunk in a body's upper face, as near as they fit to a place. */
 export interface Label {
-  /** Each a choice of lines, best first; the last must fit. */
+  /** Each a choice of lines, best first; the last must fit. No lines: the label may be left out. */
   readonly choices: readonly (readonly string[])[];
   readonly near: Point;
+  /** How far from there its middle may stand, mm; anywhere on the face where this is absent. */
+  readonly within?: number;
 }
 
 /** One closed shell: a plate with holes, its thickness along z, printed with the plate's lower face on the table. */

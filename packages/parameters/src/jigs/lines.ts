@@ -21,7 +21,26 @@ const KEPT = [16, 12, 10, 8, 6, 4] as const;
  * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened from its end, the jig's
  * words never.
  */
-export function nameLabel(words: readonly string[], { name }: Design, near: Point): Label {
+export function nameLabel(words: readonly string[], design: Design, near: Point): Label {
+  const own = words.join(" ");
+  const singly = words.flatMap((word) => word.split(" "));
+  const apart = namesOf(design).flatMap((lines) => [
+    [...words, ...lines],
+    [own, ...lines],
+    ...(lines.length === 1 ? [[`${own} ${lines[0]}`]] : []),
+    [...singly, ...lines],
+  ]);
+  return { choices: [...apart, [...words], [own], singly], near };
+}
+
+/** Words that must be there, in one line or one a line, and apart from them the plane's name, which may have to go. */
+export const wordsAndName = (words: readonly string[], design: Design, near: Point): Label[] => [
+  { choices: [[words.join(" ")], words], near },
+  { choices: [...namesOf(design), []], near },
+];
+
+/** A plane's name in lines, whole at first, then in ever fewer letters. */
+function namesOf({ name }: Design): string[][] {
   const pieces = name.split(/(?<=[-._])/);
   const longest = Math.max(...pieces.map((piece) => piece.length));
   const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>
@@ -30,12 +49,7 @@ export function nameLabel(words: readonly string[], { name }: Design, near: Poin
   const shortened = [...new Set([pieces[0]!.replace(/[-._]$/, ""), ...KEPT.map((n) => name.slice(0, n))])]
     .filter((short) => short.length < name.length)
     .sort((a, b) => b.length - a.length);
-  const names = [[name], ...broken, ...shortened.map((short) => [short])];
-  const apart = names.flatMap((lines) => [
-    [...words, ...lines],
-    [words.join(" "), ...lines],
-  ]);
-  return { choices: [...apart, [...words], [words.join(" ")]], near };
+  return [[name], ...broken, ...shortened.map((short) => [short])];
 }
 
 /** Pieces of a name in as few lines of at most `width` letters as they go into. */
@@ -50,7 +64,7 @@ function joined(pieces: readonly string[], width: number): string[] {
 }
 
 /** Words that must fit as they are. */
-export const plainLabel = (text: string, near: Point): Label => ({ choices: [[text]], near });
+export const plainLabel = (text: string, near: Point, within: number): Label => ({ choices: [[text]], near, within });
 
 /** An upright rectangle. */
 export const box = (left: number, low: number, right: number, high: number): Outline =>

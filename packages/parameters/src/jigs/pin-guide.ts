@@ -53,11 +53,16 @@ export function pinGuide(plane: Elevation): Planned {
   const hole = (centre: Point, radius: number): Hole => ({ outline: circleOutline({ centre, radius }) });
   const drill = hole(places.axis, places.drillRadius + clearance);
   const pegs = places.pegs.map((at) => hole(at, places.pegRadius + clearance));
-  const [low, right] = [0, 1];
   const { toe } = stockAt(plane, "blank");
-  const open = window(corners, (side) =>
-    side === low ? LOWER_BAR + 2 * places.pegRadius : side === right ? 3 * STOUT_WALL + 2 * places.drillRadius : BAR,
-  );
+  const round = (radius: number) => 2 * (radius + clearance) + 2 * STOUT_WALL;
+  const bars = [
+    Math.max(LOWER_BAR, round(places.pegRadius)) + places.pegRadius,
+    round(places.drillRadius) + STOUT_WALL,
+    BAR,
+    BAR,
+    round(places.pegRadius) + 1,
+  ];
+  const open = window(corners, (side) => bars[side]!);
   const taken =
     drillBush > 0
       ? `a drill bush ${figureText(drillBush)} mm outside`

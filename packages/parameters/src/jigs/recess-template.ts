@@ -5,7 +5,16 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { fromIron, toIron } from "../elevation/frame.ts";
 import { type Outline, point } from "../elevation/outline.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
-import { type Body, CAUTION, type Hole, LEAST_WALL, type NoJig, type Planned, type Standing } from "./jig.ts";
+import {
+  type Body,
+  CAUTION,
+  type Hole,
+  LEAST_WALL,
+  type NoJig,
+  type Planned,
+  type Standing,
+  TABLE_CHAMFER,
+} from "./jig.ts";
 import { box, cutEntry, figureText, lengthWords, markEntry, nameLabel, noteEntry, roundedBox } from "./lines.ts";
 
 const FENCE = 10;
@@ -21,7 +30,7 @@ const BEARING_ON = 3;
 /** Thinnest plate that does not bend under a router, mm. */
 const LEAST_PLATE = 5;
 /** Plate beyond the opening's upper end, mm: the router stands on it while its cutter runs out of the wood. */
-const END_BAR = 30;
+const END_BAR = 34;
 
 /** What decides the template, read off the plane. All mm, along the bed from the iron's edge where it is a place. */
 export interface TemplatePlaces {
@@ -70,7 +79,7 @@ export function recessTemplate(plane: Elevation): Planned {
   if (fault) return { none: { name: "recess-template", ...fault } };
   const slotted = design.jigs.fence === "slotted";
   const main = plateBody(plane, places, slotted);
-  const drawn = [...main.risers, ...(slotted ? [] : [])].map((riser) => markEntry(riser.outline));
+  const drawn = main.risers.map((riser) => markEntry(riser.outline));
   const { guide, cutter } = places;
   const label = [guideWords(plane), figureText(plane.recess!.width)];
   return {
@@ -117,7 +126,7 @@ function templateUse(plane: Elevation, places: TemplatePlaces, slotted: boolean)
       ? `a straight cutter of ${cutter} with a bearing of the same diameter on its shank, ${reach} from tip to bearing. First pass ${lengthWords(design, places.firstPass)} deep or more, so that the bearing runs on the plate; then ${depth}`
       : `a straight cutter of ${cutter} in a guide bush of ${lengthWords(design, design.jigs.bush)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
   const fences = slotted
-    ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${lengthWords(design, 2 * (places.halfCore - SLOT_TRAVEL))} to ${lengthWords(design, 2 * (places.halfCore + SLOT_TRAVEL))}: set both against the core, the opening's middle on the core's centre line.`
+    ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${lengthWords(design, 2 * (places.halfCore - slotTravel(plane, places).inward))} to ${lengthWords(design, 2 * (places.halfCore + SLOT_TRAVEL))}: set both against the core, the opening's middle on the core's centre line.`
     : `Its fences are made for a core of ${lengthWords(design, 2 * places.halfCore)}, with ${figureText(clearance)} mm of room on each side.`;
   return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${lengthWords(design, places.plate)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
 }
@@ -164,6 +173,15 @@ function whyNot(plane: Elevation, places: TemplatePlaces): Omit<NoJig, "name"> |
       advice: "Take a smaller bush, or a bearing (0).",
     };
   const below = recess.low - places.grown - places.stop;
+  if (design.jigs.fence === "slotted" && slotTravel(plane, places).inward < 0)
+    return {
+      what: "The plate between the opening and the fences' slots",
+      value: slotTravel(plane, places).inward + LEAST_WALL,
+      limit: LEAST_WALL,
+      unit: "mm",
+      parameters: ["jigs.fence", "jigs.bush", "recess.width"],
+      advice: "Have the fences fixed.",
+    };
   if (below < CORNER_GAP)
     return {
       what: "The plate between stop and opening",
@@ -202,7 +220,7 @@ function plateBody(plane: Elevation, places: TemplatePlaces, slotted: boolean): 
   });
   const slots = slotted ? fenceSlots(plane, places) : [];
   const reach = slotted ? screwX(plane) + SLOT_TRAVEL + SCREW / 2 + HEAD_CHAMFER + 4 : inner + FENCE + LIP;
-  const stopHalf = halfCore - CORNER_GAP - (slotted ? SLOT_TRAVEL : 0);
+  const stopHalf = halfCore - CORNER_GAP - (slotted ? slotTravel(plane, places).inward : 0);
   return {
     boundary: roundedBox(-reach, stop - FENCE - LIP, reach, high, 4),
     holes: [{ outline: opening }, ...slots],
@@ -214,6 +232,12 @@ function plateBody(plane: Elevation, places: TemplatePlaces, slotted: boolean): 
   };
 }
 
+/** How far each fence can be set in from this core's side, and out from it, mm. */
+function slotTravel(plane: Elevation, { grown }: TemplatePlaces): { inward: number; outward: number } {
+  const room = screwX(plane) - SCREW / 2 - HEAD_CHAMFER - plane.recess!.width / 2 - grown - LEAST_WALL - TABLE_CHAMFER;
+  return { inward: Math.min(SLOT_TRAVEL, room), outward: SLOT_TRAVEL };
+}
+
 /** x of a screw when the fences stand at the core's sides. */
 const screwX = (plane: Elevation): number => plane.widths.core / 2 + plane.design.jigs.clearance + LOOSE_FENCE / 2;
 
@@ -222,9 +246,10 @@ const screwHeights = ({ stop, bedTop }: TemplatePlaces): readonly number[] => [s
 
 function fenceSlots(plane: Elevation, places: TemplatePlaces): Hole[] {
   const x = screwX(plane);
+  const { inward, outward } = slotTravel(plane, places);
   return [-1, 1].flatMap((side) =>
     screwHeights(places).map((y) => {
-      const [a, b] = [side * (x - SLOT_TRAVEL), side * (x + SLOT_TRAVEL)];
+      const [a, b] = [side * (x - inward), side * (x + outward)];
       const [left, right] = [Math.min(a, b) - SCREW / 2, Math.max(a, b) + SCREW / 2];
       return {
         outline: roundedBox(left, y - SCREW / 2, right, y + SCREW / 2, SCREW / 2 - 0.05),

@@ -19,11 +19,13 @@ import { pinSweepRadius } from "../elevation/pin-section.ts";
 import { rampPath } from "../elevation/ramp.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
 import { CAUTION, FLAT_PRINT, type Planned, standingAsDrawn } from "./jig.ts";
-import { chainBetween, cutEntry, figureText, lengthWords, nameLabel, noteEntry, roundedBox } from "./lines.ts";
+import { chainBetween, cutEntry, figureText, lengthWords, noteEntry, roundedBox, wordsAndName } from "./lines.ts";
 import { setIn, window } from "./straight.ts";
 
 /** Narrowest end of a leg, mm: where the throat leaves less between block and pin, the V is cut off. */
 const LEG_END = 2.4;
+/** Room that the leg on the ramp leaves before the bed at its lower end, mm. */
+const OFF_BED = 0.6;
 /** Room between the turning pin and the spacer, mm. */
 const ROUND_PIN = 1.5;
 /** Over the blank's sole, mm: glue gathers there. */
@@ -35,8 +37,11 @@ const FLANGE_THICK = 8;
 const NECK = 6;
 /** Least length of each flank, mm: a shorter one does not hold a block square. */
 const LEAST_FLANK = 10;
-/** The tab that it is drawn by. */
-const TAB = { width: 34, height: 24, hole: 8 };
+/** Least wood of the spacer beside its slot where the legs meet the flange, and over it under the flange, mm. */
+const LEAST_LEG = 10;
+const OVER_SLOT = 1.5;
+/** The tab that it is drawn by, and half the width of the hole for a finger; the letters are under the hole. */
+const TAB = { width: 46, height: 32, hole: 9 };
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
 const SHARE_OF_CORE = 0.6;
 const RIM = 7;
@@ -71,9 +76,13 @@ export function spacerPlaces(plane: Elevation): SpacerPlaces | undefined {
       ? low
       : (splitAtFirstMeeting(path, upright(slot.left - LEG_END))?.at.y ?? FAR);
   const bedLow = Math.max(bedMeets, low + Math.max(OVER_SOLE, design.bed.featherChamfer));
-  const rampLow = Math.max(rampMeets, low + OVER_SOLE);
-  const fits = [bedLow, rampLow].every((y) => y < pin.centre.y && neck - y >= LEAST_FLANK);
-  if (!fits || pin.centre.y + half + RIM > top) return undefined;
+  const clearOfBed = splitAtFirstMeeting(bedPath, upright(slot.left + OFF_BED))?.at.y ?? low;
+  const rampLow = Math.max(rampMeets, clearOfBed, low + OVER_SOLE);
+  const atNeck = chainBetween(path, Math.max(rampLow, low), neck).at(-1)!.to.x;
+  const legs = [bedXAt(frame, design.iron.thickness, neck) - slot.right, slot.left - atNeck];
+  const holds = [bedLow, rampLow].every((y) => y < pin.centre.y && neck - y >= LEAST_FLANK);
+  const strong = legs.every((wide) => wide >= LEAST_LEG) && top - pin.centre.y - half >= OVER_SLOT;
+  if (!holds || !strong) return undefined;
   const blocks = blocksAt(plane, "blank");
   return {
     top,
@@ -97,7 +106,7 @@ export function throatSpacer(plane: Elevation): Planned {
         name: "throat-spacer",
         what: "The wood over the cross pin, which the spacer's bridge must span,",
         value: design.body.height - plane.pin.centre.y - pinSweepRadius(design) - ROUND_PIN,
-        limit: RIM,
+        limit: OVER_SLOT,
         unit: "mm",
         parameters: ["pin.height", "body.height"],
         advice:
@@ -110,7 +119,7 @@ export function throatSpacer(plane: Elevation): Planned {
   const middle = tabMiddle(places);
   const grip = roundedBox(
     middle - TAB.hole,
-    places.top + FLANGE_THICK + 4,
+    places.top + FLANGE_THICK + TAB.height - 20,
     middle + TAB.hole,
     places.top + FLANGE_THICK + TAB.height - 6,
     5,
@@ -130,7 +139,7 @@ export function throatSpacer(plane: Elevation): Planned {
           thickness: wide,
           risers: [],
           lightening: legWindow(plane, places),
-          labels: [nameLabel(["GAP", figureText(gap)], design, point(middle, places.top - NECK))],
+          labels: wordsAndName(["GAP", figureText(gap)], design, point(middle, places.top + 8)),
           standing: standingAsDrawn(-wide / 2),
         },
       ],

@@ -1,4 +1,5 @@
 // The jigs as solids: as they lie on the printer's table, and standing where they are used.
+import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import type { Drawing } from "../../drawings/drawing.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
@@ -7,6 +8,8 @@ import { jigPlans } from "../../jigs/jigs.ts";
 import { closedSolid } from "../closed-solid.ts";
 import type { Triangle, Vec3 } from "../faces.ts";
 import { printedBody } from "./printed.ts";
+
+const { geom3, poly3 } = modeling.geometries;
 
 export interface Jig {
   /** Kebab-case, which is also its file's name: "bed-gauge". */
@@ -38,12 +41,13 @@ export function jigOf(plan: JigPlan): Jig {
   const made = bodies.map((body) => ({ body, ...printedBody(body) }));
   const volume = made.reduce((sum, { volume }) => sum + volume, 0);
   const triangles = made.flatMap((m) => m.triangles);
-  const inUse = made.flatMap(({ body, triangles }) => moved(triangles, (p) => stood(body.standing, p)));
+  const standing = made.flatMap(({ body, triangles }) => moved(triangles, (p) => stood(body.standing, p)));
   return {
     name,
     title,
     lying: closedSolid(name, onTable(triangles), volume),
-    inUse: closedSolid(name, inUse, volume),
+    // The same corners moved by the same sums: what closes lying closes standing.
+    inUse: geom3.create(standing.map((t) => poly3.create(t as never))),
     volume,
     shells: bodies.length,
     reads: made.flatMap((m) => m.reads),

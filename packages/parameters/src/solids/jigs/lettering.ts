@@ -16,17 +16,18 @@ const LEAST_COUNTER = 0.2;
 /** The library's capital letters are 1.5 times as high as the height asked for. */
 const CAPITAL = 1.5;
 
-/** Letters as narrow as this beside the library's, and room between them, mm: a name must go on a jig the size of a hand. */
+/** Letters as narrow as this beside the library's: a name must go on a jig the size of a hand. */
 const NARROW = 0.74;
-const TRACKING = 0.4;
+/** Between two letters' outermost places, mm: what a nozzle can leave standing. */
+const BETWEEN_LETTERS = 0.7;
+/** Width of a space, as a share of the letters' height. */
+const SPACE = 0.45;
 
-/** A letter about its own left end on the baseline. */
+/** A letter with its outermost left at x = 0, on the baseline. */
 export interface Glyph {
   /** Counter-clockwise boundaries, each with the clockwise rings of what stays standing within it. */
   readonly pieces: readonly { readonly boundary: readonly Point[]; readonly counters: readonly (readonly Point[])[] }[];
 }
-
-const DEGREE_ADVANCE = 0.6;
 
 const known = new Map<string, Glyph>();
 
@@ -40,19 +41,28 @@ export function glyphOf(letter: string, height: number): Glyph {
   return made;
 }
 
-/** How far the letter after this one stands, mm. */
-export const advanceOf = (letter: string, height: number): number =>
-  letter === "°"
-    ? DEGREE_ADVANCE * height
-    : vectorChar({ height: height / CAPITAL, input: letter } as never).width * NARROW + TRACKING;
+/** How far the letter after this one stands from it, mm: their inks never overlap. */
+export function advanceOf(letter: string, height: number): number {
+  const strokes = strokesOf(letter, height);
+  return strokes.length === 0 ? SPACE * height : STROKE + Math.max(...strokes.flat().map((p) => p.x)) + BETWEEN_LETTERS;
+}
 
-function drawn(letter: string, height: number): Glyph {
-  if (letter === "°") return { pieces: piecesOf(degreeSign(height)) };
+const drawn = (letter: string, height: number): Glyph => ({
+  pieces: piecesOf(strokesOf(letter, height).map((stroke) => stroke.map((p) => point(p.x + STROKE / 2, p.y)))),
+});
+
+/** Middle lines of a letter's strokes, the leftmost at x = 0. */
+function strokesOf(letter: string, height: number): Stroke[] {
+  const strokes = letter === "°" ? degreeSign(height) : lettered(letter, height);
+  const left = Math.min(...strokes.flat().map((p) => p.x));
+  return strokes.map((stroke) => stroke.map((p) => point(p.x - left, p.y)));
+}
+
+function lettered(letter: string, height: number): Stroke[] {
   const { segments } = vectorChar({ height: height / CAPITAL, input: letter } as never);
-  const strokes = (segments as unknown as (readonly [number, number])[][]).map((stroke) =>
+  return (segments as unknown as (readonly [number, number])[][]).map((stroke) =>
     stroke.map(([x, y]) => point(x * NARROW, y)),
   );
-  return { pieces: piecesOf(strokes) };
 }
 
 /** The library has no degree sign: a ring at the letters' upper edge. */

@@ -4,8 +4,8 @@ import { distance, type Point, point } from "../../elevation/outline.ts";
 export type Stroke = readonly Point[];
 
 /** Side of the grid's cells, mm, and how far a ring may leave its true line when points on it are dropped, mm. */
-const CELL = 0.16;
-const DROPPED = 0.015;
+const CELL = 0.2;
+const DROPPED = 0.03;
 /** Where the grid begins, in cells: an odd share, so that no corner of it falls on a level line. */
 const ODD = 2.3719;
 

@@ -1,6 +1,6 @@
 // A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
 import { facetted, type Outline, type Point, point, reversed } from "../../elevation/outline.ts";
-import { type Body, INSIDE_FACE, TABLE_CHAMFER } from "../../jigs/jig.ts";
+import { type Body, INSIDE_FACE, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
 import { at, quad, type Triangle } from "../faces.ts";
 import { polygonArea, wallsOf } from "../prism.ts";
 import { flatFace } from "./flat-face.ts";
@@ -119,22 +119,26 @@ export function movedLeft(ring: readonly Point[], by: number): Point[] {
   });
 }
 
-/** Everything that stands on or is sunk in the upper face must lie in it, clear of its edges and of each other's. */
+/** Holes must leave walls; what stands on or is sunk in the upper face must lie in it, clear of its edges and of each other's. */
 function checkInside(rings: readonly Ring[], inner: readonly (readonly Point[])[]): void {
   const edges = rings.map((ring) => ring.points);
+  edges.forEach((points, k) => {
+    const wall = nearest(points, edges.slice(k + 1), LEAST_WALL);
+    if (wall < LEAST_WALL) throw new Error(`a wall between two edges is ${wall} mm`);
+  });
   inner.forEach((points, k) => {
     const others = [...edges, ...inner.filter((_, i) => i !== k)];
-    const near = nearest(points, others);
+    const near = nearest(points, others, INSIDE_FACE);
     const outside = !isWithin(points[0]!, edges[0]!) || edges.slice(1).some((hole) => isWithin(points[0]!, hole));
     if (outside || near < INSIDE_FACE)
       throw new Error(`a letter or riser stands ${near} mm from an edge of its face, or out of it`);
   });
 }
 
-/** Least distance from corners to corners and sides of other rings, as far as it matters. mm */
-function nearest(points: readonly Point[], rings: readonly (readonly Point[])[]): number {
+/** Least distance from corners to sides of other rings, told only where it is about `matters` or less. mm */
+function nearest(points: readonly Point[], rings: readonly (readonly Point[])[], matters: number): number {
   let least = Number.POSITIVE_INFINITY;
-  const box = boundsWith(points, 2 * INSIDE_FACE);
+  const box = boundsWith(points, 2 * matters);
   for (const ring of rings)
     ring.forEach((a, i) => {
       const b = ring[(i + 1) % ring.length]!;
