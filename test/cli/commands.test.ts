@@ -159,6 +159,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
     "recess-template.dxf",
     "recess-template.stl",
     "seasons.svg",
+    "stock.csv",
     "throat-spacer.dxf",
     "throat-spacer.stl",
     "throat-width.svg",

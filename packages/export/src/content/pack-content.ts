@@ -1,8 +1,8 @@
 // What a pack holds, by path. The same design and version give the same bytes, from the command and in a page alike.
-import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
+import { figuresAsBuilt, planned, STRENGTH_CAUTION, stockPlan } from "@lamplane/parameters/bench";
 import type { Finding } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
-import type { Elevation } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { drawingPicture, layoutPictures, traveller } from "@lamplane/parameters/pictures";
 import { bodyOf, jigsOf, partsOf } from "@lamplane/parameters/solids";
 import { dxfText } from "../dxf.ts";
@@ -10,6 +10,7 @@ import { MANIFEST, manifestText } from "../manifest.ts";
 import { stlBytes } from "../stl.ts";
 import { pictureSvg } from "../svg.ts";
 import { threeMf } from "../threemf.ts";
+import { stockCsv } from "./stock-csv.ts";
 
 export type Content = Map<string, Uint8Array | string>;
 export type Progress = (done: number, of: number, what: string) => void;
@@ -79,9 +80,10 @@ async function addLayout(files: Content, { plane, version }: PackOf): Promise<vo
   files.set("layout.pdf", await layoutPdf(pictures, { paper: shop.paper, name, version, units }));
 }
 
-/** The steps to take to the bench, and the plots in them as single drawings. */
+/** The steps to take to the bench, the plots in them as single drawings, the stock list as a table. */
 async function addTraveller(files: Content, { design, version }: PackOf): Promise<void> {
   const told = traveller(design);
+  files.set("stock.csv", stockCsv(stockPlan(elevation(planned(design)))));
   for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
   const { travellerPdf } = await import("../sheets/index.ts");
   files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version }));
