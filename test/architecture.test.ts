@@ -122,12 +122,13 @@ describe("imports of the sources", () => {
 });
 
 /** Files and packages that run when a source is imported; what is imported for its types alone is not. */
-function runsWith(entry: string): string[] {
+function runsWith(entry: string, { later = true }: { later?: boolean } = {}): string[] {
   const [reached, queue] = [new Set<string>(), [entry]];
   for (let file = queue.pop(); file !== undefined; file = queue.pop()) {
     if (reached.has(file)) continue;
     reached.add(file);
-    for (const specifier of runSpecifiers(readFileSync(file, "utf8"))) {
+    const source = readFileSync(file, "utf8");
+    for (const specifier of runSpecifiers(later ? source : source.replace(/\bimport\s*\([^)]*\)/g, ""))) {
       if (isBuiltin(specifier)) reached.add(`${specifier} in ${file}`);
       else queue.push(fileOf(specifier, file));
     }
@@ -193,6 +194,18 @@ describe("the export package's door for pages", () => {
   test("is not the door that writes packs, which does need Node.js", () => {
     const whole = runsWith(resolve(PACKAGES, "export/src/index.ts"));
     expect(whole.some((each) => each.startsWith("node:fs"))).toBe(true);
+  });
+});
+
+describe("the command starts without the solids and the pages", () => {
+  test.each(["index", "commands/check", "commands/figures", "commands/next", "sweep/worker"])("%s", (file) => {
+    const loaded = runsWith(resolve(PACKAGES, `cli/src/${file}.ts`), { later: false }).map(slashed);
+    expect(loaded.some((each) => each.includes("parameters/src/table/"))).toBe(true);
+    expect(loaded.filter((each) => /@jscad|pdfkit|fontkit|@tarikjabiri/.test(each))).toEqual([]);
+  });
+  test("which building loads", () => {
+    const loaded = runsWith(resolve(PACKAGES, "cli/src/commands/build.ts")).map(slashed);
+    expect(loaded.some((each) => each.includes("@jscad"))).toBe(true);
   });
 });
 

@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, truncateSync, writeSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export";
+import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
 import { figuresAsBuilt } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
