@@ -159,11 +159,12 @@ function homeOf(name: string, folder: string): string {
   return homeOf(name, dirname(folder));
 }
 
-function chosen(exported: string | Record<string, unknown>): string {
+function chosen(exported: string | readonly unknown[] | Record<string, unknown>): string {
+  if (Array.isArray(exported)) return chosen(exported[0]);
   if (typeof exported === "string") return exported;
   const condition = Object.keys(exported).find((key) => CONDITIONS.includes(key));
   if (condition === undefined) throw new Error(`nothing for a page among ${Object.keys(exported)}`);
-  return chosen(exported[condition] as string | Record<string, unknown>);
+  return chosen((exported as Record<string, unknown>)[condition] as string | Record<string, unknown>);
 }
 
 function fileAt(path: string): string {

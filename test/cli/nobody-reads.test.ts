@@ -20,7 +20,7 @@ function leftAlone(args: readonly string[], { after = "start" }: { after?: "star
   if (after === "start") child.stdout.destroy();
   else child.stdout.once("data", () => child.stdout.destroy());
   let err = "";
-  child.stderr.on("data", (data) => {
+  child.stderr!.on("data", (data) => {
     err += data;
   });
   return new Promise<{ code: number | null; err: string }>((resolve) =>
@@ -50,7 +50,7 @@ test.skipIf(!existsSync("/dev/full"))("a disk that is full under the output is t
   const child = spawn(process.execPath, [COMMAND, "figures", SMOOTHER], { stdio: ["ignore", full, "pipe"] });
   closeSync(full);
   let err = "";
-  child.stderr.on("data", (data) => {
+  child.stderr!.on("data", (data) => {
     err += data;
   });
   expect(await new Promise((resolve) => child.on("close", resolve))).toBe(3);

@@ -1,5 +1,6 @@
 // A PDF document whose bytes depend on what is drawn alone: fixed dates, fixed ids, embedded typefaces.
 import PDFDocument from "pdfkit";
+import type { PdfPages } from "./pages.ts";
 import { installedTypefaces, type Typefaces } from "./typefaces.ts";
 
 export interface DocumentWords {
@@ -9,7 +10,7 @@ export interface DocumentWords {
 }
 /** A pdfkit document with its typefaces, which it knows as "plain" and "bold". It begins without a page. */
 export interface Pdf {
-  readonly doc: PDFKit.PDFDocument;
+  readonly doc: PdfPages;
   readonly typefaces: Typefaces;
 }
 
@@ -43,7 +44,7 @@ export function newPdf({ title, subject, typefaces = installedTypefaces() }: Doc
   (doc as unknown as Catalogued)._root.data.ViewerPreferences.data.PrintScaling = "None";
   doc.registerFont("plain", Buffer.from(typefaces.plain.bytes));
   doc.registerFont("bold", Buffer.from(typefaces.bold.bytes));
-  return { doc, typefaces };
+  return { doc: doc as unknown as PdfPages, typefaces }; // its types know no list of dashes, its manual does
 }
 
 /** Ends the document and gives its bytes. */
