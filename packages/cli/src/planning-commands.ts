@@ -73,10 +73,12 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
           .option("with", WITH)
           .option("vary", { ...WITH, describe: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; may be given again" })
           .option("figure", { ...WITH, describe: "figure to show; may be given again" })
-          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" }),
+          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" })
+          .option("plots", { type: "string", requiresArg: true, describe: "folder for a plot of each figure (SVG)" }),
       async (a) => {
         const { sweep } = await import("./commands/sweep.ts");
-        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out: a.out }));
+        const [out, plots] = [single("out", a.out), single("plots", a.plots)];
+        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }));
       },
     )
     .command(
