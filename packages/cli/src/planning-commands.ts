@@ -45,16 +45,26 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "build FILE",
       "write the whole pack",
       (y) =>
-        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("out", {
-          type: "string",
-          default: ".",
-          requiresArg: true,
-          describe: "folder that the pack's folder goes into",
-        }),
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("out", {
+            type: "string",
+            default: ".",
+            requiresArg: true,
+            describe: "folder that the pack's folder goes into",
+          })
+          .option("only", {
+            type: "string",
+            requiresArg: true,
+            default: "parts,jigs,sheets",
+            describe: "what to make of parts, jigs and sheets, with commas between",
+          }),
       async (a) => {
         const design = designFrom(a.FILE, a.with);
-        const { build } = await import("./commands/build.ts");
-        settle(await build(io, design, single("out", a.out), a.json));
+        const { build, sectionsIn } = await import("./commands/build.ts");
+        settle(await build(io, design, single("out", a.out), a.json, sectionsIn(single("only", a.only))));
       },
     )
     .command(
