@@ -1,4 +1,5 @@
 // Laws of the figures over the whole table: larger planes are larger alike, and a figure goes the way that its formula goes.
+import { allFigures } from "@lamplane/parameters/bench";
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import {
   blocksAt,
@@ -12,6 +13,7 @@ import {
   shapeArea,
 } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
+import type { Design } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { buildable } from "../support/buildable.ts";
@@ -132,6 +134,56 @@ test.each(WAYS)("%s up: up go %s; down go %s", (path, grows, shrinks) => {
     ] as const)
       for (const key of keys.split(" ").filter(Boolean) as FigureKey[]) {
         const [was, is] = [figure(here!, key), figure(more!, key)];
+        if (was === undefined || is === undefined) continue;
+        expect(sense * (is - was), `${key}: ${was} to ${is}`).toBeGreaterThan(-1e-9);
+        if (sense * (is - was) > 1e-6) moved.add(key);
+      }
+  }
+  expect([...moved].sort()).toEqual(`${grows} ${shrinks}`.split(" ").filter(Boolean).sort());
+});
+
+/** The same for what rests on wood and friction. */
+const BENCH_WAYS: readonly (readonly [parameter: string, grows: string, shrinks: string])[] = [
+  [
+    "iron.width",
+    "cuttingForce clampWanted drivingForce pinBendingStress tenonShearStress",
+    "pinBendingFactor tenonShearFactor",
+  ],
+  [
+    "hold.forcePerMm",
+    "cuttingForce clampWanted drivingForce pinBendingStress pinSag",
+    "pinBendingFactor shearOutFactor",
+  ],
+  ["hold.catchPerMm", "cuttingForceInCatch clampWantedInCatch", "smallestFactorInCatch"],
+  ["hold.friction.steel", "lockingMargin", "clampWanted"],
+  ["hold.friction.wood", "lockingMargin", ""],
+  ["wedge.angle", "", "lockingMargin lockingMarginLeast"],
+  ["pin.tenon", "tenonShearFactor tenonBearingFactor cheekBearingFactor", "tenonShearStress bearingStress"],
+  ["pin.tenonClearance", "tenonGapLeast", ""],
+  ["pin.endClearance", "pinEndGapLeast", ""],
+  ["body.sideClearance", "sideGapLeast coreWidthDriest coreWidthDampest", ""],
+  ["body.height", "heightChange", ""],
+  ["wedge.clearance", "wedgeGapLeast", ""],
+  ["wood.driest.humidity", "moistureDriest moistureAsCut", "heightChange"],
+  ["wood.dampest.humidity", "moistureDampest moistureAsCut heightChange", ""],
+];
+
+test.each(BENCH_WAYS)("%s up: up go %s; down go %s", (path, grows, shrinks) => {
+  const row = rowAt(path);
+  if (row.kind !== "number") throw new Error(path);
+  const moved = new Set<string>();
+  const valuesOf = (design: Design) => new Map(allFigures(elevation(design)).map(({ key, value }) => [key, value]));
+  for (const design of designs.slice(0, 25)) {
+    const [here, more] = [
+      valuesOf(design),
+      valuesOf(withValue(design, path, (valueAt(design, path) as number) + row.step)),
+    ];
+    for (const [sense, keys] of [
+      [1, grows],
+      [-1, shrinks],
+    ] as const)
+      for (const key of keys.split(" ").filter(Boolean)) {
+        const [was, is] = [here.get(key), more.get(key)];
         if (was === undefined || is === undefined) continue;
         expect(sense * (is - was), `${key}: ${was} to ${is}`).toBeGreaterThan(-1e-9);
         if (sense * (is - was) > 1e-6) moved.add(key);

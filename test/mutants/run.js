@@ -12,7 +12,7 @@ const [BEGIN, END] = ["<!-- mutants: written by `pnpm mutants` -->", "<!-- end o
 const AT_ONCE = 2;
 const SEED = 1;
 /** ms; a mutant that runs on for ever is seen, too. */
-const LONGEST = 120_000;
+const LONGEST = 200_000;
 
 /** The tests that are meant to see a fault in a folder. */
 const TESTS = {
@@ -120,10 +120,9 @@ function tableOf(all, done) {
 const flat = (code) => code.replace(/\s+/g, " ").replaceAll("|", "\\|");
 
 const all = allMutants();
-const sound = await Promise.all(
-  Object.values(TESTS).map((tests) => seen({ file: "", start: 0, end: 0, text: "", tests })),
-);
-if (sound.some((fails) => fails)) throw new Error("the tests fail without any mutant");
+for (const tests of Object.values(TESTS))
+  if (await seen({ file: "", start: 0, end: 0, text: "", tests }))
+    throw new Error(`${tests.join(" ")}: these fail, or take too long, without any mutant`);
 const done = await judged(sampleOf(all, Number(count)), Date.now() + 1000 * Number(seconds));
 const table = tableOf(all, done);
 console.log(table);

@@ -1,6 +1,7 @@
 // Outlines: areas, cuts, distances and triangles, against Clipper2, polyclip, earcut and a path library.
 
 import { pictureSvg } from "@lamplane/export/bytes";
+import { grown } from "@lamplane/parameters/bench";
 import { frontBlockDrawing } from "@lamplane/parameters/drawings";
 import {
   blocksAt,
@@ -17,14 +18,17 @@ import {
   shapeArea,
 } from "@lamplane/parameters/elevation";
 import { drawingPicture } from "@lamplane/parameters/pictures";
+import { partsOf } from "@lamplane/parameters/solids";
 import { svgPathProperties } from "svg-path-properties";
 import { buildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
-import { areaOf as manifoldArea, areaShared as manifoldShared } from "../support/flat.ts";
+import { areaOf as manifoldArea, areaGrown as manifoldGrown, areaShared as manifoldShared } from "../support/flat.ts";
+import { trianglesOf } from "../support/meshes.ts";
 import type { OutsideCheck } from "./check.ts";
 import {
   clipperArea,
   clipperDistance,
+  clipperGrown,
   clipperShared,
   earcutArea,
   polyclipRest,
@@ -146,13 +150,10 @@ const cuts: readonly OutsideCheck[] = [
 const REACHED = 2e-3;
 const HIGH = 400; // mm: over any top
 const wide = (plane: Elevation): Point[] => {
-  // A front block that reaches over the finished top along its ramp, so that the nearest of it is the ramp.
+  // A front block that reaches far over the top along its ramp, so that the nearest of it is the ramp.
   const { rampChain } = blocksAt({ ...plane, topChain: tallTop(plane) }, "trued");
-  const points = rampChain
-    .flatMap((segment) => [segment, segment].slice(0, 1))
-    .flatMap((segment) => facetted([segment], 1e-4));
-  const last = rampChain.at(-1)!.to;
-  return [{ x: -HIGH, y: 0 }, ...points, last, { x: -HIGH, y: last.y }];
+  const high = rampChain.at(-1)!.to;
+  return [{ x: -HIGH, y: 0 }, ...facetted(rampChain, 1e-4), high, { x: -HIGH, y: high.y }];
 };
 const tallTop = ({ design }: Elevation) => [
   {
@@ -211,4 +212,56 @@ const distances: readonly OutsideCheck[] = [
   }),
 ];
 
-export const GEOMETRY: readonly OutsideCheck[] = [...areas, ...cuts, ...distances];
+/** A convex part made larger all round, its corners sharp, as stock is planned. */
+const offsets = PLANES.flatMap(([name, plane]) => {
+  const corners = facetted(plane.wedge);
+  const row = (from: string, what: string, theirs: () => number, ours: () => number) =>
+    against(from, `${name}: wedge ${what}`, { unit: "mm²", ours, theirs, within: CHORDS });
+  return [
+    row(
+      CLIPPER,
+      "grown by 1.5",
+      () => clipperGrown(corners, 1.5),
+      () => clipperArea(grown(corners, 1.5)),
+    ),
+    row(
+      MANIFOLD,
+      "grown by 0.4",
+      () => manifoldGrown(corners, 0.4),
+      () => manifoldArea(grown(corners, 0.4)),
+    ),
+    row(
+      "Steiner's formula: A + U·r + π·r²",
+      "grown by 2 with round corners in Clipper2",
+      () => clipperGrown(corners, 2, "round"),
+      () => {
+        const round = plane.wedge.reduce((sum, segment) => sum + segmentLength(segment), 0);
+        return outlineArea(plane.wedge) + 2 * round + Math.PI * 4;
+      },
+    ),
+  ];
+});
+
+/** The triangles that an STL has of a cheek's face, against earcut's of the same corners. */
+const faces = PLANES.map(([name, plane]) =>
+  against(EARCUT, `${name}: triangles of a cheek's face as its solid has them`, {
+    unit: "mm²",
+    ours: () => {
+      const cheek = partsOf(plane, "blank").find((part) => part.name === "cheek-left")!;
+      const outside = plane.widths.body / 2;
+      return trianglesOf(cheek.inPlace)
+        .filter((triangle) => triangle.every(([, , z]) => Math.abs(z - outside) < 1e-9))
+        .reduce((sum, triangle) => sum + clipperArea(triangle.map(([x, y]) => ({ x, y }))), 0);
+    },
+    theirs: () => {
+      const { boundary, circles } = cheekShape(plane, "blank");
+      return earcutArea(
+        facetted(boundary),
+        circles.map((circle) => facetted(circleOutline(circle))),
+      );
+    },
+    within: 1e-3,
+  }),
+);
+
+export const GEOMETRY: readonly OutsideCheck[] = [...areas, ...cuts, ...faces, ...offsets, ...distances];

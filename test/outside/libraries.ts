@@ -26,6 +26,18 @@ export const clipperArea = (corners: readonly Point[]): number => area(path(corn
 export const clipperShared = (one: readonly Point[], other: readonly Point[]): number =>
   intersect([path(one)], [path(other)], FillRule.NonZero).reduce((sum, each) => sum + area(each), 0) / GRID ** 2;
 
+/** Area of a polygon grown by a distance by Clipper2, its corners sharp or round, mm². */
+export const clipperGrown = (corners: readonly Point[], by: number, corner: "sharp" | "round" = "sharp"): number =>
+  inflatePaths(
+    [path(corners)],
+    by * GRID,
+    corner === "sharp" ? JoinType.Miter : JoinType.Round,
+    EndType.Polygon,
+    50,
+    0.0005 * GRID,
+  ).reduce((sum, each) => sum + area(each), 0) /
+  GRID ** 2;
+
 /**
  * Distance of a point from a polygon's boundary by Clipper2: how far the polygon must be grown (or shrunk, for a point inside) for its
  * edge to reach the point. mm, never negative.
