@@ -17,13 +17,19 @@ interface Import {
 
 const slashed = (path: string): string => path.split(sep).join("/");
 
+/** A worker is imported like any source; text that a bundler takes in is data, not a module. */
+const ofModules = (specifiers: readonly string[]): string[] =>
+  specifiers.filter((s) => !s.endsWith("?raw")).map((s) => s.replace(/\?worker&inline$/, ""));
+
 /** Specifiers of static, side-effect, dynamic and re-exporting imports. */
 function specifiersIn(source: string): string[] {
   const code = source.replace(/\/\*[\s\S]*?\*\//g, "").replace(/^\s*\/\/.*$/gm, "");
-  return [
-    ...code.matchAll(/(?:^|[;}\s])(?:import|export)\s+(?:type\s+)?(?:[\w*{}\s,$]+?\s+from\s+)?["']([^"'\n]+)["']/g),
-    ...code.matchAll(/\b(?:import|require)\s*\(\s*["'`]([^"'`]+)["'`]\s*\)/g),
-  ].map((match) => match[1]!);
+  return ofModules(
+    [
+      ...code.matchAll(/(?:^|[;}\s])(?:import|export)\s+(?:type\s+)?(?:[\w*{}\s,$]+?\s+from\s+)?["']([^"'\n]+)["']/g),
+      ...code.matchAll(/\b(?:import|require)\s*\(\s*["'`]([^"'`]+)["'`]\s*\)/g),
+    ].map((match) => match[1]!),
+  );
 }
 
 function importsOf(file: string, source: string): Import[] {
@@ -43,7 +49,7 @@ const imports = sources.flatMap((file) => importsOf(file, readFileSync(resolve(P
 const MAY_IMPORT_PACKAGE: Record<string, readonly string[]> = {
   parameters: [],
   export: ["parameters"],
-  cli: ["parameters", "export"],
+  cli: ["parameters", "export", "viewer"], // the viewer as a built folder only
   viewer: ["parameters", "export"],
 };
 

@@ -97,3 +97,4 @@ timed(
   () => execFileSync(process.execPath, [cli, "build", EXAMPLE, "--out", "packs/bench"]),
   7,
 );
+await import("./page.js");

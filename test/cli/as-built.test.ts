@@ -48,10 +48,35 @@ test("next names the step, its numbers, what changed and what is lost", async ()
   const { exit, out } = await ran("next", file);
   expect(exit).toBe(0);
   expect(out).toMatch(/step 5 of 12, after "True the bed"/);
-  expect(out).toMatch(/recessWidth=….*Expected: 19 mm/);
+  expect(out).toMatch(/recessWidth=…\n.*Expected: 19 mm/);
   expect(out).toMatch(/bedAngle: 47° was wanted, 46° came out/);
   const state = JSON.parse((await ran("next", file, "--json")).out);
   expect(state).toMatchObject({ step: "recess", lost: [{ key: "bedAngle", asked: 47, got: 46 }] });
+});
+
+test("measured without a value, or with one that this plane does not have, is refused", async () => {
+  expect(await ran("measured", file)).toMatchObject({ exit: 2, err: expect.stringMatching(/Name what was measured/) });
+  const { exit, err } = await ran("measured", file, "rampRadius=50");
+  expect(exit).toBe(2);
+  expect(err).toMatch(/rampRadius: this plane has none/);
+  expect(readFileSync(file, "utf8")).toBe(DESIGN);
+});
+
+test("next warns of what fails before it says what to do, and check no longer speaks of a first cut", async () => {
+  await ran("measured", file, "coreWidth=47.8", "cheekThickness=7.5");
+  const { out } = await ran("next", file);
+  expect(out.indexOf("BEFORE YOU GO ON")).toBeGreaterThan(0);
+  expect(out.indexOf("BEFORE YOU GO ON")).toBeLessThan(out.indexOf("sawRamp"));
+  const { stops } = JSON.parse((await ran("next", file, "--json")).out);
+  expect(stops.map(({ code }: { code: string }) => code)).toContain("iron-tight-in-core");
+  await ran("measured", file, "coreWidth=49.6");
+  expect((await ran("next", file)).out).not.toContain("BEFORE YOU GO ON");
+  expect((await ran("check", file)).out).toMatch(/to weigh before you go on/);
+});
+
+test("a change counted as a cost says what is and what would have been, in this order", async () => {
+  await ran("measured", file, "bedAngle=46");
+  expect((await ran("next", file)).out).toMatch(/Clearance under the bevel: 18° instead of 19°/);
 });
 
 test("figures, checks and packs follow what was measured, but for what is spent", async () => {
@@ -75,5 +100,11 @@ test("check names the fewest changes that mend it all", async () => {
     `${parameter}=${value}`,
   ]);
   expect((await ran("check", file, ...bad, ...cures)).exit).toBe(0);
-  expect((await ran("check", file, ...bad)).out).toMatch(/All that stops it is mended together by:/);
+  // What is printed can be typed back, whatever the maker's unit.
+  const { out: words } = await ran("check", file, ...bad, "--with", "units=in");
+  expect(words).toMatch(/All that stops it is mended together by:/);
+  const lines = [...words.matchAll(/^ {2}([a-zA-Z.]+): (.+)$/gm)];
+  expect(lines.length).toBe(mended.length);
+  const typed = lines.flatMap(([, key, value]) => ["--with", `${key}=${value}`]);
+  expect((await ran("check", file, ...bad, ...typed)).exit).toBe(0);
 });

@@ -123,38 +123,40 @@ test("build writes the pack, the same bytes again, and nothing for a design that
       .map((f) => [f.name, readFileSync(join(f.parentPath, f.name)).toString("base64")]);
   expect(await ran("build", SMOOTHER, "--out", folder)).toMatchObject({ exit: 0, err: "" });
   const first = bytes();
-  expect(first.map(([name]) => name).sort()).toEqual([
-    "bed-block.dxf",
-    "bed-block.stl",
-    "bed-block.svg",
-    "body.3mf",
-    "body.stl",
-    "cheek-left.dxf",
-    "cheek-left.stl",
-    "cheek-left.svg",
-    "cheek-right.dxf",
-    "cheek-right.stl",
-    "cheek-right.svg",
-    "cross-pin.dxf",
-    "cross-pin.stl",
-    "cross-pin.svg",
-    "figures.json",
-    "front-block.dxf",
-    "front-block.stl",
-    "front-block.svg",
-    ...["bed-face", "cheek-left", "cheek-right", "core-cuts", "cross-pin", "wedge"].map((name) => `layout-${name}.svg`),
-    "layout.pdf",
-    "manifest.json",
-    "wedge.dxf",
-    "wedge.stl",
-    "wedge.svg",
-  ]);
+  const named = (names: string[], ...ends: string[]) => names.flatMap((name) => ends.map((end) => `${name}.${end}`));
+  const parts = ["bed-block", "cheek-left", "cheek-right", "cross-pin", "front-block", "wedge"];
+  const jigs = ["bed-cradle", "bed-gauge", "pin-guide", "ramp-gauge", "recess-template", "throat-spacer", "wedge-sled"];
+  const layouts = ["bed-face", "cheek-left", "cheek-right", "core-cuts", "cross-pin", "wedge"];
+  const plots = ["mouth-over-life", "mouth-shares", "seasons", "throat-width"];
+  const rest = ["body.3mf", "body.stl", "figures.json", "fit-test.stl", "layout.pdf", "manifest.json", "stock.csv"];
+  expect(first.map(([name]) => name).sort()).toEqual(
+    [
+      ...named(parts, "dxf", "stl", "svg"),
+      ...named(jigs, "dxf", "stl"),
+      ...layouts.map((name) => `layout-${name}.svg`),
+      ...named(plots, "svg"),
+      ...rest,
+      "traveller.pdf",
+    ].sort(),
+  );
   const again = await ran("build", SMOOTHER, "--out", folder, "--json");
   expect(JSON.parse(again.out)).toMatchObject({ replaced: true });
   expect(bytes()).toEqual(first);
   const failing = await ran("build", SMOOTHER, "--out", folder, "--with", "pin.height=25");
   expect(failing).toMatchObject({ exit: 1, out: "", err: expect.stringContaining("Nothing was written") });
   expect(bytes()).toEqual(first);
+});
+
+test("build --only makes what it is asked for, and refuses what it does not know", async () => {
+  const of = (run: { out: string }) => JSON.parse(run.out).files as string[];
+  const jigs = of(await ran("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
+  expect(jigs.filter((path) => path.startsWith("jigs/"))).toHaveLength(15);
+  expect(jigs.filter((path) => path.startsWith("parts/") || path === "body.stl")).toEqual([]);
+  const parts = of(await ran("build", SMOOTHER, "--out", folder, "--only", "parts", "--json"));
+  expect(parts).toContain("body.stl");
+  expect(parts.filter((path) => path.startsWith("jigs/"))).toEqual([]);
+  const refused = await ran("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
+  expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });
 
 test("build leaves a folder that is not its pack alone, and says where it stands", async () => {

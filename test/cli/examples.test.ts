@@ -1,9 +1,9 @@
 // Every example is built as it stands, without a failing check, and programs nobody here wrote find nothing to mend in its files.
-import { mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
-import { needed, printed } from "../support/outside-programs.ts";
+import { needed, printed, said } from "../support/outside-programs.ts";
 import { contentsOf, isWhole } from "../support/packs.ts";
 import { ran } from "../support/running.ts";
 import { LIB3MF_REPORT } from "../support/three-mf.ts";
@@ -46,14 +46,32 @@ const FAULTS = [
 
 test("there are four", () => expect(EXAMPLES).toHaveLength(4));
 
+/** Slicing takes long: these two stand for a straight ramp and a curved one. */
+const SLICED: readonly string[] = ["apprentice-smoother.yaml", "figured-finisher.yaml"];
+/** Coarse layers without filling are sliced fast, and a faulty solid shows in them as well. */
+const COARSE = [
+  "--export-gcode",
+  "--center",
+  "100,100",
+  "--layer-height",
+  "0.3",
+  "--fill-density",
+  "0%",
+  "--perimeters",
+  "1",
+];
+/** What the slicer says of a solid that it had to mend, or could not use. */
+const MENDED = /repair|open edges|not manifold|manifold = no|error|empty|warning/i;
+
 describe.each(EXAMPLES)("%s", (example) => {
   const built = async (stage: string) => {
     const out = join(folder, stage);
     const run = await ran("build", join("examples", example), "--out", out, "--with", `stage=${stage}`);
     expect(run).toMatchObject({ exit: 0, err: "" });
     const pack = join(out, example.replace(".yaml", ""));
-    const parts = readdirSync(join(pack, "parts")).map((name) => join(pack, "parts", name));
-    return { pack, ending: (end: string) => parts.filter((name) => name.endsWith(end)) };
+    const within = (folder: string) => readdirSync(join(pack, folder)).map((name) => join(pack, folder, name));
+    const ending = (end: string, folder = "parts") => within(folder).filter((name) => name.endsWith(end));
+    return { pack, ending };
   };
 
   test.for(STAGES)("admesh mends nothing, lib3mf finds every part closed at stage %s", async (stage, context) => {
@@ -97,5 +115,36 @@ describe.each(EXAMPLES)("%s", (example) => {
     expect(lines).toHaveLength(6);
     for (const found of lines) expect(found).toMatch(/^0 0 4 True True /);
     expect(lines.join("\n")).toMatch(/ROUT/);
+  });
+
+  test("admesh mends no jig, and ezdxf no drawing of one", async (context) => {
+    const { ending } = await built("blank");
+    const stls = ending(".stl", "jigs");
+    expect(stls).toHaveLength(8);
+    for (const stl of stls) {
+      const report = printed(needed(context, "admesh"), [stl]);
+      for (const fault of FAULTS) expect(report, `${stl}: ${fault}`).toMatch(new RegExp(`${fault}\\s*:\\s*0\\b`));
+      expect(report, stl).toMatch(/Number of parts\s*:\s*1\b/);
+    }
+    const lines = printed(needed(context, "ezdxf"), ["-c", AUDIT, ...ending(".dxf", "jigs")])
+      .trim()
+      .split("\n");
+    expect(lines).toHaveLength(7);
+    for (const found of lines) expect(found).toMatch(/^0 0 4 True True /);
+  });
+
+  test("a slicer takes each jig as one sound solid", async (context) => {
+    const slicer = needed(context, "prusa-slicer");
+    const { ending } = await built("blank");
+    const report = printed(slicer, ["--info", ...ending(".stl", "jigs")]);
+    expect(report.match(/manifold = yes/g)).toHaveLength(8);
+    expect(report.match(/number_of_parts =\s+1\b/g)).toHaveLength(8);
+    expect(report).not.toMatch(MENDED);
+    if (!SLICED.includes(example)) return;
+    for (const stl of ending(".stl", "jigs")) {
+      const gcode = join(folder, "sliced.gcode");
+      expect(said(slicer, [...COARSE, "--output", gcode, stl]), stl).not.toMatch(MENDED);
+      expect(readFileSync(gcode, "utf8"), stl).toMatch(/^G1 .*E\d/m);
+    }
   });
 });

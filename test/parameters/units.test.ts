@@ -164,6 +164,7 @@ describe("a length as it is shown", () => {
     expect(lengthBoth(8, "mm", "1/8")).toBe("8 mm (about 3/8 in)");
     expect(lengthBoth(8, "in", "1/16")).toBe("5/16 in + 0.06 mm (8 mm)");
     expect(lengthBoth(0.001, "mm")).toBe("0 mm (0 in)");
+    expect([lengthBoth(0.04, "mm"), lengthBoth(0.04, "in")]).toEqual(["0.04 mm", "0.04 mm"]);
   });
   test("limits in decimal inches", () => {
     expect(limitText(8, "mm")).toBe("8 mm");

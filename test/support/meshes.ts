@@ -11,31 +11,40 @@ export const trianglesOf = (solid: Solid): Corner[][] =>
 
 /** Corners once each, and triangles by their numbers, after rounding to what an STL file holds. */
 function indexed(triangles: readonly (readonly Corner[])[]): { corners: number[]; triangles: number[][] } {
-  const numbers = new Map<string, number>();
+  const numbers = new Map<number, Map<number, Map<number, number>>>();
   const corners: number[] = [];
   const numbered = triangles.map((triangle) =>
     triangle.map((corner) => {
-      const rounded = corner.map((v) => Math.fround(v) + 0);
-      const key = rounded.join(" ");
-      const known = numbers.get(key);
+      const [x, y, z] = corner.map((v) => Math.fround(v) + 0) as [number, number, number];
+      const alongZ = within(within(numbers, x), y);
+      const known = alongZ.get(z);
       if (known !== undefined) return known;
-      numbers.set(key, numbers.size);
-      corners.push(...rounded);
-      return numbers.size - 1;
+      const number = corners.length / 3;
+      alongZ.set(z, number);
+      corners.push(x, y, z);
+      return number;
     }),
   );
   return { corners, triangles: numbered };
 }
 
+function within<V>(map: Map<number, Map<number, V>>, key: number): Map<number, V> {
+  const known = map.get(key) ?? new Map<number, V>();
+  map.set(key, known);
+  return known;
+}
+
 /** Undirected edges that are not run exactly once each way, and triangles that rounding has shut. */
 export function faultsInEdges(triangles: readonly (readonly Corner[])[]): number {
-  const balance = new Map<string, { there: number; back: number }>();
+  const { corners, triangles: numbered } = indexed(triangles);
+  const count = corners.length / 3;
+  const balance = new Map<number, { there: number; back: number }>();
   let shut = 0;
-  for (const triangle of indexed(triangles).triangles) {
+  for (const triangle of numbered) {
     if (triangle.length !== 3 || new Set(triangle).size !== 3) shut++;
     triangle.forEach((a, i) => {
       const b = triangle[(i + 1) % triangle.length]!;
-      const edge = `${Math.min(a, b)} ${Math.max(a, b)}`;
+      const edge = Math.min(a, b) * count + Math.max(a, b);
       const ways = balance.get(edge) ?? { there: 0, back: 0 };
       if (a < b) ways.there++;
       else ways.back++;
@@ -43,6 +52,25 @@ export function faultsInEdges(triangles: readonly (readonly Corner[])[]): number
     });
   }
   return shut + [...balance.values()].filter(({ there, back }) => there !== 1 || back !== 1).length;
+}
+
+/** How many shells the triangles make: corners that triangles share belong to one. */
+export function shellsIn(triangles: readonly (readonly Corner[])[]): number {
+  const { corners, triangles: numbered } = indexed(triangles);
+  const leader = Array.from({ length: corners.length / 3 }, (_, i) => i);
+  const leaderOf = (i: number): number => {
+    let at = i;
+    while (leader[at] !== at) {
+      leader[at] = leader[leader[at]!]!;
+      at = leader[at]!;
+    }
+    return at;
+  };
+  for (const [a, b, c] of numbered) {
+    leader[leaderOf(b!)] = leaderOf(a!);
+    leader[leaderOf(c!)] = leaderOf(a!);
+  }
+  return leader.filter((to, i) => to === i).length;
 }
 
 /** Volume within triangles that look outward, mm³, summed from the first corner. */
@@ -58,7 +86,7 @@ export function volumeOf(triangles: readonly (readonly Corner[])[]): number {
   }, 0);
 }
 
-const wasm = await Module();
+export const wasm = await Module();
 wasm.setup();
 
 /** A solid in manifold-3d, whose coordinates are float32. Throws where it is none. The caller deletes it. */

@@ -45,16 +45,26 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "build FILE",
       "write the whole pack",
       (y) =>
-        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("out", {
-          type: "string",
-          default: ".",
-          requiresArg: true,
-          describe: "folder that the pack's folder goes into",
-        }),
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("out", {
+            type: "string",
+            default: ".",
+            requiresArg: true,
+            describe: "folder that the pack's folder goes into",
+          })
+          .option("only", {
+            type: "string",
+            requiresArg: true,
+            default: "parts,jigs,sheets",
+            describe: "what to make of parts, jigs and sheets, with commas between",
+          }),
       async (a) => {
         const design = designFrom(a.FILE, a.with);
-        const { build } = await import("./commands/build.ts");
-        settle(await build(io, design, single("out", a.out), a.json));
+        const { build, sectionsIn } = await import("./commands/build.ts");
+        settle(await build(io, design, single("out", a.out), a.json, sectionsIn(single("only", a.only))));
       },
     )
     .command(
@@ -77,4 +87,21 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "what a parameter is, its limits and where they come from",
       (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),
       (a) => settle(explain(io, a.KEY)),
+    )
+    .command(
+      "view [FILE]",
+      "the drawing sheet in a browser on this machine, following the file as it changes",
+      (y) =>
+        y
+          .positional("FILE", { type: "string", describe: "design file (YAML); without one, the examples" })
+          .option("port", {
+            type: "number",
+            default: 0,
+            requiresArg: true,
+            describe: "port on 127.0.0.1; 0 takes a free one",
+          }),
+      async (a) => {
+        const { view } = await import("./commands/view.ts");
+        settle(await view(io, a.FILE, a.port));
+      },
     );

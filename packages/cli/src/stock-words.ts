@@ -56,7 +56,9 @@ function verdict({ fits, lay, rings, planes, boards }: StockPlan["billet"]): str
       ? ` It holds ${planes.total} planes: ${planes.along} along, ${planes.across} across, ${planes.up} up.`
       : "";
   const left =
-    boards.length > 0 ? `\nLeft over as boards from its ${boards.map((b) => b.from).join(", ")}; see below.` : "";
+    boards.length > 0
+      ? `\nLeft over as boards from its ${boards.map((b) => b.from).join(" and its ")}; see below.`
+      : "";
   return `${laid}${more}${left}`;
 }
 

@@ -2,11 +2,15 @@
 import type { Finding } from "@lamplane/parameters/checks";
 import { type Design, rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { valueText } from "@lamplane/parameters/units";
+import { lengthText, trimmed, valueText } from "@lamplane/parameters/units";
 
 /** A value with its unit, in the maker's unit first. */
 export const shownFor = ({ units, shop }: Design, value: number, unit: string): string =>
   valueText(value, unit, units, shop.smallestFraction);
+
+/** The same in the maker's unit alone, where many stand side by side. */
+export const ownFor = (design: Design, value: number, unit: string): string =>
+  unit === "mm" ? lengthText(value, design.units, design.shop.smallestFraction) : shownFor(design, value, unit);
 
 /** A finding on lines of its own: what, why, what would mend it, where the limit comes from. */
 export function findingText(design: Design, { severity, code, message, cure, source }: Finding): string {
@@ -19,7 +23,15 @@ export function findingText(design: Design, { severity, code, message, cure, sou
   ].join("\n");
 }
 
-/** A cure's value as the maker types it. */
+/** A cure's value as it can be typed back, in a file of either unit. */
+export function typedValue(parameter: string, value: number | string): string {
+  const row = rowAt(parameter);
+  if (typeof value === "string" || row.kind !== "number") return String(value);
+  const unit = UNIT_OF[row.quantity];
+  return `${trimmed(value, 6)}${unit === "mm" ? " mm" : ""}`;
+}
+
+/** A cure's value as the maker reads it. */
 export function cureValue(design: Design, parameter: string, value: number | string): string {
   const row = rowAt(parameter);
   return typeof value === "string" || row.kind !== "number"

@@ -1,4 +1,5 @@
 // Door for pages: outlines and solids to bytes, without a disk; nothing behind it needs Node.js.
+export { csvLine } from "./csv.ts";
 export { dxfText } from "./dxf.ts";
 export { LINE_STYLES, type LineStyle } from "./line-styles.ts";
 export { type Files, MANIFEST, manifestText } from "./manifest.ts";

@@ -60,15 +60,38 @@ export function readNumberText(text: string, quantity: Quantity, units: Units): 
   return value === undefined || !Number.isFinite(value) ? { fault: notRead(example) } : { value };
 }
 
-/** A length as the shop reads it off a rule: "44.45 mm", "1 3/4 in", "1 3/4 in + 0.1 mm". */
+/** A length as the shop reads it off a rule: "44.45 mm", "1 3/4 in", "1 3/4 in + 0.1 mm"; mm where a rule shows nothing. */
 export function lengthText(mm: number, units: Units, smallestFraction: Fraction = "1/64"): string {
   if (units === "mm") return `${trimmed(mm, 2)} mm`;
   const parts = Number(smallestFraction.slice(2));
   const count = Math.round((mm / INCH) * parts);
   const rest = mm - (count * INCH) / parts;
+  if (count === 0 && trimmed(mm, 2) !== "0") return `${trimmed(mm, 2)} mm`;
   if (Math.abs(rest) <= WORTH_TELLING) return `${fractionText(count, parts)} in`;
-  if (count === 0) return `${trimmed(mm, 2)} mm`;
   return `${fractionText(count, parts)} in ${rest < 0 ? "-" : "+"} ${trimmed(Math.abs(rest), 2)} mm`;
+}
+
+/** Which way a length may be rounded without harm: a rough width up, what is planed off a sole down. */
+export type SafeWay = "up" | "down" | "nearest";
+
+/** A length as a rule shows it, and by how much that is over the length itself; below 0 it is under. mm. */
+export interface RuleReading {
+  readonly text: string;
+  readonly over: number;
+}
+
+/**
+ * The division of the maker's rule that lies on the safe side of a length. A division that the length reaches to half of
+ * what a maker can hold counts as the length itself. Metric lengths are told to 0.01 mm, finer than any rule.
+ */
+export function onRule(mm: number, units: Units, smallestFraction: Fraction, way: SafeWay): RuleReading {
+  const parts = Number(smallestFraction.slice(2));
+  const exact = (mm / INCH) * parts;
+  const near = Math.round(exact);
+  const held = Math.abs(exact - near) * (INCH / parts) <= WORTH_TELLING;
+  const count = held || way === "nearest" ? near : way === "up" ? Math.ceil(exact) : Math.floor(exact);
+  if (units === "mm" || count === 0) return { text: `${trimmed(mm, 2)} mm`, over: 0 };
+  return { text: `${fractionText(count, parts)} in`, over: held ? 0 : ((count - exact) * INCH) / parts };
 }
 
 /**
@@ -82,6 +105,7 @@ export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction 
   if (units === "in") return `${inches} (${metric})`;
   const parts = Number(smallestFraction.slice(2));
   const count = Math.round((mm / INCH) * parts);
+  if (count === 0 && metric !== "0 mm") return metric;
   const about = Math.abs(mm - (count * INCH) / parts) > SHOP ? "about " : "";
   return `${metric} (${about}${fractionText(count, parts)} in)`;
 }

@@ -208,6 +208,16 @@ describe("a mouth that is too wide", () => {
     }
   });
 
+  test("by so much that packing drives the wedge from under the pin wants a thinner wedge, and says so", () => {
+    // Packing of 2·sin 47 = 1.463 pushes the wedge out by 1.463 / tan 6 = 13.9; the worked set has less below the pin.
+    const { packing } = mouthReading(worked, { seen: 2.15 });
+    expect(packing!.wedgeBelowPin).toBeCloseTo(worked.pinMargins.wedgeBelow - (2 * sinDeg(47)) / tanDeg(6), 9);
+    expect(packing!.wedgeBelowPin).toBeLessThan(0);
+    const text = mouthText(mouthReading(worked, { seen: 2.15 }), worked).join("\n");
+    expect(text).toMatch(/no longer reaches under the cross pin: make one thinner by 1\.46 mm/);
+    expect(text).not.toMatch(/it costs no wood/);
+  });
+
   test("is told with both ways and their costs", () => {
     const text = mouthText(mouthReading(worked, { seen: 1 }), worked).join("\n");
     expect(text).toMatch(/TOO WIDE by 0\.85 mm/);

@@ -1,4 +1,6 @@
 // The first checks: each seen to find its fault, to name it, and to be ended by its cure.
+
+import { planeOf } from "@lamplane/parameters/bench";
 import { checkPlane, type Finding, findingsOf, mayBeBuilt, passedChecks } from "@lamplane/parameters/checks";
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
@@ -173,4 +175,44 @@ test("a high short arched body is stopped, or builds at every stage (once the gl
   expect(
     found({ "body.outline": "arched", "body.height": 110, "body.length": 180, "bed.angle": 57 }).map((f) => f.code),
   ).toContain("front-block-too-short");
+});
+
+const built = (changes: Record<string, number | string>) => findingsOf(planeOf(designWith(changes)));
+const codes = (findings: readonly Finding[]) => findings.map(({ code, severity }) => `${severity} ${code}`);
+
+test("a core milled narrower than the iron stops a plane of any wood, also one that the tables do not hold", () => {
+  const narrow = { "measured.coreWidth": 47.5, "wood.body": "an unknown wood" };
+  expect(codes(built(narrow))).toContain("stop iron-tight-in-core");
+});
+
+test("a hole that leaves the wedge no thickness at its tip stops the plane; its solid could not be closed", () => {
+  const single = { "capIron.thickness": 0, "iron.thickness": 3, "pin.section": "round", "pin.height": 32 };
+  const { x, y } = elevation(designWith(single)).pin.centre;
+  const off = { "measured.pinHoleFromToe": x + 3, "measured.pinHoleHeight": y + 3 - 3 };
+  const plane = planeOf(designWith({ ...single, ...off }));
+  expect(plane.design.wedge.tip).toBeLessThan(0);
+  expect(codes(findingsOf(plane))).toContain("stop wedge-thin-at-tip");
+});
+
+test("what is sawn is no longer warned of", () => {
+  const steep = { "shop.sawLimit": 40, "billet.width": 70, "billet.length": 300, "billet.height": 70 };
+  expect(codes(built(steep))).toEqual(expect.arrayContaining(["warning saw-bed", "stop billet-width"]));
+  expect(codes(built({ ...steep, "measured.done": "cuts" }))).toEqual([]);
+});
+
+test("a limit that is met but for rounding is met", () => {
+  const plane = elevation(
+    designWith({ "bed.angle": 63, "mouth.opening": 0.05, "iron.width": 40, "iron.thickness": 5 }),
+  );
+  expect(plane.pinMargins.roomToRamp).toBeCloseTo(16, 6);
+  expect(plane.pinMargins.roomToRamp).not.toBe(16);
+  expect(findingsOf(plane).map(({ code }) => code)).not.toContain("pin-near-ramp");
+});
+
+test("words fit the plane: no hump where there is none, no turning of a round pin", () => {
+  const passed = (changes: Record<string, number | string>) => passedChecks(elevation(designWith(changes)));
+  const single = passed({ "capIron.thickness": 0, "pin.section": "round" });
+  expect(single.find(({ code }) => code === "iron-cannot-pass")?.message).toMatch(/between the iron and the cross pin/);
+  expect(single.map(({ code }) => code)).not.toContain("pin-cannot-turn");
+  expect(passed({}).map(({ code }) => code)).toContain("pin-cannot-turn");
 });

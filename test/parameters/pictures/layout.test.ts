@@ -1,4 +1,5 @@
 // Layout pictures: everything drawn lies in its picture, hands are mirror images, distances are those worked by hand.
+import { marksOf } from "@lamplane/parameters/bench";
 import { elevation } from "@lamplane/parameters/elevation";
 import {
   framed,
@@ -9,7 +10,6 @@ import {
   textCorners,
 } from "@lamplane/parameters/pictures";
 import { describe, expect, test } from "vitest";
-import { orientationMarks } from "../../../packages/parameters/src/pictures/layout/orientation-marks.ts";
 import { buildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
@@ -52,12 +52,13 @@ describe("over random planes", () => {
       const cot = (degrees: number) => 1 / Math.tan((degrees * Math.PI) / 180);
       // plane geometry: at the top, a straight cut has moved off its mark by the rise over the angle's tangent
       const between = [cuts.rampMark - rise * cot(plane.ramp.angle), cuts.bedMark + rise * cot(plane.frame.bedAngle)];
-      const [front, back] = orientationMarks(plane);
-      expect(front!.fromToeEnd).toBeGreaterThan(0);
-      expect(front!.fromToeEnd).toBeLessThan(between[0]! - 2);
-      expect(back!.fromToeEnd).toBeGreaterThan(between[1]! + 2);
-      expect(back!.fromToeEnd).toBeLessThan(widths.blankLength);
-      expect(front!.strokes).not.toBe(back!.strokes);
+      const { marks } = marksOf(plane);
+      expect(marks.length).toBeGreaterThan(1);
+      for (const { over, at } of marks)
+        for (const x of at) {
+          expect(x).toBeGreaterThan(over === "front block" ? 0 : between[1]! + 1.9);
+          expect(x).toBeLessThan(over === "front block" ? between[0]! - 1.9 : widths.blankLength);
+        }
     }
   });
 });

@@ -1,14 +1,31 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 import { writePack } from "@lamplane/export";
-import { packContent } from "@lamplane/export/content";
+import { packContent, SECTIONS, type Section } from "@lamplane/export/content";
 import { planeOf, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
 import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
-import { EXIT, type Exit, type Io } from "../io.ts";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
 import { findingsText } from "./check.ts";
 
-export async function build(io: Io, design: Design, parent: string, json: boolean): Promise<Exit> {
+/** The sections named in a list with commas. @throws InputRefused for any other word */
+export function sectionsIn(list: string): Section[] {
+  const words = list.split(",").map((word) => word.trim());
+  const unknown = words.find((word) => !SECTIONS.some((section) => section === word));
+  if (unknown !== undefined)
+    throw new InputRefused(
+      `--only ${list}: "${unknown}" is none of ${SECTIONS.join(", ")}; write some of them with commas`,
+    );
+  return SECTIONS.filter((section) => words.includes(section));
+}
+
+export async function build(
+  io: Io,
+  design: Design,
+  parent: string,
+  json: boolean,
+  only: readonly Section[] = SECTIONS,
+): Promise<Exit> {
   const plane = planeOf(design);
   const findings = findingsOf(plane);
   if (!mayBeBuilt(findings)) {
@@ -17,7 +34,7 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
-  const files = await packContent({ design, plane, findings, version: VERSION }, progressTo(io));
+  const files = await packContent({ design, plane, findings, version: VERSION, only }, progressTo(io));
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(
@@ -26,9 +43,15 @@ export async function build(io: Io, design: Design, parent: string, json: boolea
   else {
     if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);
     io.out(`${replaced ? "Replaced" : "Wrote"} ${path} (${files.size} files).\n`);
-    io.out(
-      "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D; layout.pdf is printed at 100 % and glued on the wood.\n",
-    );
+    if (files.has("body.stl"))
+      io.out(
+        "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
+      );
+    if (files.has("traveller.pdf"))
+      io.out(
+        "traveller.pdf goes to the bench: every step with this plane's numbers; layout.pdf is printed at 100 % and glued on the wood.\n",
+      );
+    if (files.has("jigs/fit-test.stl")) io.out("Print jigs/fit-test.stl before the other jigs.\n");
     io.out(`${STRENGTH_CAUTION}\n`);
   }
   return EXIT.done;

@@ -1,10 +1,10 @@
 // `lamplane check`: every check with its figure, its limit and why; what fails comes last, where the eye is.
 
-import { planeOf } from "@lamplane/parameters/bench";
+import { planeOf, stepsDone } from "@lamplane/parameters/bench";
 import { type Cure, checkPlane, type Finding, mayBeBuilt, passedChecks, wholeCure } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { cureValue, findingText } from "../words.ts";
+import { findingText, typedValue } from "../words.ts";
 
 export function check(io: Io, design: Design, json: boolean): Exit {
   const plane = planeOf(design);
@@ -21,7 +21,7 @@ export function check(io: Io, design: Design, json: boolean): Exit {
         .map(({ code, message, source }) => `passed   ${code}\n         ${message}\n         source: ${source}\n`)
         .join(""),
     );
-    io.out(`\n${findingsText(design, findings)}\n${mendedText(design, mended)}`);
+    io.out(`\n${findingsText(design, findings)}\n${mendedText(mended)}`);
   }
   return mayBeBuilt(findings) ? EXIT.done : EXIT.checkFailed;
 }
@@ -35,17 +35,17 @@ export function findingsText(design: Design, findings: readonly Finding[]): stri
     stops > 0
       ? `${design.name}: ${stops} ${stops === 1 ? "check fails" : "checks fail"}; this plane cannot be built as it is.`
       : rest.length > 0
-        ? `${design.name}: nothing fails; ${rest.join(" and ")} to weigh before the first cut.`
+        ? `${design.name}: nothing fails; ${rest.join(" and ")} to weigh before ${stepsDone(design) === 0 ? "the first cut" : "you go on"}.`
         : `${design.name}: every check passes.`;
   return [...[...findings].reverse().map((f) => findingText(design, f)), sum].join("\n");
 }
 
 /** The fewest changes that leave nothing which stops the plane, as a line to type. */
-export function mendedText(design: Design, cures: readonly Cure[] | undefined): string {
+export function mendedText(cures: readonly Cure[] | undefined): string {
   if (cures === undefined)
-    return "No few changes were found that would mend it all: it wants another iron or another plan.\n";
+    return "No small set of changes was found that mends it all: it wants another iron or another plan.\n";
   if (cures.length === 0) return "";
-  return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${cureValue(design, parameter, value)}\n`).join("")}`;
+  return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${typedValue(parameter, value)}\n`).join("")}`;
 }
 /** So many of a thing in words; nothing where there are none. */
 const counted = (count: number, word: string): string =>

@@ -1,5 +1,5 @@
 // `lamplane measured`: writes what came out at the bench into the design file; every comment and every other byte stays.
-import { settledValues } from "@lamplane/parameters/bench";
+import { expectedOf, MEASURED, type MeasuredKey, settledValues } from "@lamplane/parameters/bench";
 import { type Design, readDesign, writtenBack } from "@lamplane/parameters/design";
 import { isRow, TABLE } from "@lamplane/parameters/table";
 import { readNumberText } from "@lamplane/parameters/units";
@@ -10,13 +10,19 @@ import { shownFor } from "../words.ts";
 
 /** @throws InputRefused where a value is not understood or not allowed; CouldNotWrite where the file cannot be written. */
 export function measured(io: Io, file: string, values: readonly string[], json: boolean): Exit {
+  if (values.length === 0)
+    throw new InputRefused(
+      `Name what was measured, such as coreWidth=49.7; \`lamplane next ${file}\` says what is wanted.`,
+    );
   const before = designContent(file);
   const design = designIn(before, file);
   const written = values.reduce(
     (text, value) => withMeasured(text, design, value),
     new TextDecoder("utf-8", { ignoreBOM: true }).decode(before),
   );
-  const settled = settledValues(checked(written, file));
+  const built = checked(written, file);
+  for (const value of values) refuseWhereThereIsNone(built, value);
+  const settled = settledValues(built);
   const whole = settled.reduce((text, { key, value }) => writtenBack(text, `measured.${key}`, value), written);
   checked(whole, file);
   replaceFile(file, whole);
@@ -40,6 +46,13 @@ function checked(text: string, file: string): Design {
   const reading = readDesign(text, file);
   if (reading.ok) return reading.design;
   throw new InputRefused(`${faultLines(reading.faults)}\nNothing was written.`);
+}
+
+/** A value of what this plane does not have would mark its step as done. @throws InputRefused */
+function refuseWhereThereIsNone(design: Design, given: string): void {
+  const key = given.replace(/^measured\./, "").replace(/=.*$/s, "");
+  if (!Object.hasOwn(MEASURED, key) || expectedOf(design, key as MeasuredKey) !== undefined) return;
+  throw new InputRefused(`${key}: this plane has none to measure. Nothing was written.`);
 }
 
 function withMeasured(text: string, design: Design, given: string): string {

@@ -1,11 +1,11 @@
 // `lamplane stock`: how to cut the wood; exit 1 where the billet given is too small.
-import { planeOf, stockPlan } from "@lamplane/parameters/bench";
+import { stockPlanAsBuilt } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { stockText } from "../stock-words.ts";
 
 export function stock(io: Io, design: Design, json: boolean): Exit {
-  const plan = stockPlan(planeOf(design));
+  const plan = stockPlanAsBuilt(design);
   io.out(`${json ? JSON.stringify({ name: design.name, ...plan }, null, 2) : stockText(design, plan)}\n`);
   return plan.billet.fits === false ? EXIT.checkFailed : EXIT.done;
 }

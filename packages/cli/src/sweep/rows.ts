@@ -1,4 +1,5 @@
 // One design of a sweep as a line of the table: its values, the figures chosen, and what stops it or warns of it.
+import { csvLine } from "@lamplane/export/bytes";
 import { figuresAsBuilt, planeOf } from "@lamplane/parameters/bench";
 import { findingsOf } from "@lamplane/parameters/checks";
 import { type Design, withValue } from "@lamplane/parameters/design";
@@ -11,12 +12,10 @@ export interface Sweep {
   readonly figures: readonly string[];
 }
 
-/** @see RFC 4180, Common Format and MIME Type for Comma-Separated Values */
-const LINE_END = "\r\n";
 const DECIMALS = 6;
 
 export const headerLine = ({ variations, figures }: Sweep): string =>
-  line([...variations.map(({ path }) => path), ...figures, "stops", "warnings"]);
+  csvLine([...variations.map(({ path }) => path), ...figures, "stops", "warnings"]);
 
 /** Lines of the designs from one index up to another. */
 export function sweepLines(sweep: Sweep, from: number, to: number): string {
@@ -38,8 +37,5 @@ function sweepLine({ design, variations, figures }: Sweep, index: number): strin
     const value = known.get(key);
     return value === undefined ? "" : trimmed(value, DECIMALS);
   });
-  return line([...values.map(String), ...shown, codes("stop"), codes("warning")]);
+  return csvLine([...values.map(String), ...shown, codes("stop"), codes("warning")]);
 }
-
-const line = (cells: readonly string[]): string => cells.map(cell).join(",") + LINE_END;
-const cell = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

@@ -1,2 +1,2 @@
 // Door: what a pack holds.
-export { type Content, type PackOf, type Progress, packContent } from "./pack-content.ts";
+export { type Content, type PackOf, type Progress, packContent, SECTIONS, type Section } from "./pack-content.ts";

@@ -1,15 +1,16 @@
 // What a pack holds, by path. The same design and version give the same bytes, from the command and in a page alike.
-import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
+import { figuresAsBuilt, RUNS, STRENGTH_CAUTION, stockPlanAsBuilt, tolerances } from "@lamplane/parameters/bench";
 import type { Finding } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { drawingPicture, layoutPictures } from "@lamplane/parameters/pictures";
-import { bodyOf, partsOf } from "@lamplane/parameters/solids";
+import { drawingPicture, layoutPictures, traveller } from "@lamplane/parameters/pictures";
+import { bodyOf, jigsOf, partsOf } from "@lamplane/parameters/solids";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText } from "../manifest.ts";
 import { stlBytes } from "../stl.ts";
 import { pictureSvg } from "../svg.ts";
 import { threeMf } from "../threemf.ts";
+import { stockCsv } from "./stock-csv.ts";
 
 export type Content = Map<string, Uint8Array | string>;
 export type Progress = (done: number, of: number, what: string) => void;
@@ -22,15 +23,24 @@ export interface PackOf {
   readonly plane: Elevation;
   readonly findings: readonly Finding[];
   readonly version: string;
+  /** All of it, where not given. */
+  readonly only?: readonly Section[];
 }
+
+/** What a pack is made of; some of it may be asked for. */
+export const SECTIONS = ["parts", "jigs", "sheets"] as const;
+export type Section = (typeof SECTIONS)[number];
 
 /** Every file of a pack by its path, the manifest last. */
 export async function packContent(of: PackOf, progress: Progress = () => undefined): Promise<Content> {
-  const { design, version } = of;
+  const { design, version, only = SECTIONS } = of;
   const files: Content = new Map();
+  const makersOf = (section: Section, ...makers: [string, () => void | Promise<void>][]) =>
+    only.includes(section) ? makers : [];
   const makers: [string, () => void | Promise<void>][] = [
-    ["parts and body", () => addSolids(files, of)],
-    ["layout", () => addLayout(files, of)],
+    ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
+    ...makersOf("jigs", ["jigs", () => addJigs(files, of)]),
+    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addTraveller(files, of)]),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
   for (const [i, [what, make]] of makers.entries()) {
@@ -54,6 +64,13 @@ function addSolids(files: Content, { design, plane, version }: PackOf): void {
   files.set("body.3mf", threeMf(parts, { name: design.name, version }));
 }
 
+function addJigs(files: Content, { plane }: PackOf): void {
+  for (const jig of jigsOf(plane)) {
+    files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lying, jig.name, jig.volume));
+    if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing));
+  }
+}
+
 /** The layout as sheets and as single drawings. Who makes no PDF does not wait for its library to load. */
 async function addLayout(files: Content, { plane, version }: PackOf): Promise<void> {
   const { name, units, shop } = plane.design;
@@ -63,9 +80,18 @@ async function addLayout(files: Content, { plane, version }: PackOf): Promise<vo
   files.set("layout.pdf", await layoutPdf(pictures, { paper: shop.paper, name, version, units }));
 }
 
+/** The steps to take to the bench, and the plots in them as single drawings. */
+async function addTraveller(files: Content, { design, version }: PackOf): Promise<void> {
+  const told = traveller(design);
+  files.set("stock.csv", stockCsv(stockPlanAsBuilt(design).list));
+  for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
+  const { travellerPdf } = await import("../sheets/index.ts");
+  files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version }));
+}
+
 function figuresJson({ design, findings }: PackOf): string {
   const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = design;
   const told = { name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings };
-  return `${JSON.stringify(told, null, 2)}\n`;
+  return `${JSON.stringify({ ...told, tolerances: tolerances(design, { runs: RUNS }) }, null, 2)}\n`;
 }

@@ -41,8 +41,9 @@ export function newPdf({ title, subject, typefaces = installedTypefaces() }: Doc
   });
   // Printers' dialogs fit the page to their margins unless they are asked not to: ISO 32000-1:2008, 12.2, PrintScaling.
   (doc as unknown as Catalogued)._root.data.ViewerPreferences.data.PrintScaling = "None";
-  doc.registerFont("plain", Buffer.from(typefaces.plain.bytes));
-  doc.registerFont("bold", Buffer.from(typefaces.bold.bytes));
+  // Bytes will do, in a page too, where there is no Buffer; the library's types know only that.
+  doc.registerFont("plain", typefaces.plain.bytes as Buffer);
+  doc.registerFont("bold", typefaces.bold.bytes as Buffer);
   return { doc, typefaces };
 }
 
@@ -51,9 +52,19 @@ export async function pdfBytes({ doc }: Pdf): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   const whole = new Promise<Uint8Array>((resolve, reject) => {
     doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
-    doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    doc.on("end", () => resolve(joined(chunks)));
     doc.on("error", reject);
   });
   doc.end();
+  return whole;
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(chunks.reduce((size, { length }) => size + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
   return whole;
 }

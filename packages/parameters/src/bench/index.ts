@@ -1,9 +1,17 @@
 // Door: what the maker meets at the bench: steps, the plane as built, hold, strength, seasons and the bed's survey.
 export { asBuilt, designAt, planeAt, planeOf, planned } from "./as-built/as-built.ts";
-export { type BenchState, benchState, type Change, type Loss, settledValues } from "./as-built/bench-state.ts";
+export {
+  type BenchState,
+  benchState,
+  type Change,
+  isWorthAWord,
+  type Loss,
+  settledValues,
+} from "./as-built/bench-state.ts";
 export { expectedOf, MEASURED } from "./as-built/expected.ts";
 export { figuresAsBuilt } from "./as-built/figures-as-built.ts";
 export * from "./caution.ts";
+export * from "./cautions.ts";
 export * from "./figures.ts";
 export * from "./friction-hold.ts";
 export * from "./hold-of-plane.ts";

@@ -47,12 +47,14 @@ function wideText({ tooWide, packing, patch, growth }: MouthReading, units: Unit
   ];
 }
 
-function packingText({ thickness, wedgeOut, roomUnderPin }: Packing, units: Units): string {
+function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packing, units: Units): string {
   const what = `Packing: ${fineText(thickness, units)} of card or veneer on the bed, even, under the whole iron`;
   const room =
     roomUnderPin < 0
       ? "; but then the cap iron's hump no longer passes under the cross pin"
-      : `; it costs no wood, and the wedge then stands ${lengthBoth(wedgeOut, units)} further out`;
+      : wedgeBelowPin < 0
+        ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${fineText(thickness, units)}`
+        : `; it costs no wood, and the wedge then stands ${lengthBoth(wedgeOut, units)} further out`;
   return `${what}${room}.`;
 }
 

@@ -100,21 +100,21 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
   },
   "dry-fit": {
     title: "Rehearse the glue-up dry",
-    task: "Put everything together dry with iron and wedge in place, and see that nothing binds.",
+    task: "Put everything together dry, find the front block's place by the iron, and see with iron and wedge in place that nothing binds.",
     figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
     measures: [],
     settles: [],
   },
   "glue-up": {
     title: "Glue up",
-    task: "Clamp the iron with its edge at the height given over the blank's sole, slide the front block back until it touches, mark both blocks' places, take the iron out, wax throat and pin, and glue.",
+    task: "Clamp the iron with its edge at the height given over the blank's sole, slide the front block back until it touches and peg or mark both blocks there; take the iron out, wax throat and pin, and glue.",
     figures: ["edgeHeightAtContact", "bedTipX", "rampTipX", "glueGap"],
     measures: ["bedTipX", "rampTipX"],
     settles: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
     title: "True the sole",
-    task: "True the sole with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
+    task: "Let the glued blank rest, then true its sole with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
     figures: ["edgeHeightAtContact", "soleToTake"],
     measures: ["allowanceLeft"],
     settles: [],
@@ -128,7 +128,7 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
   },
   shaping: {
     title: "Trim and shape",
-    task: "Trim the ends, shape the top, ease the edges, and oil.",
+    task: "Trim the ends, shape the top and ease the edges.",
     figures: ["bodyHeight", "mouthX", "bodyWidth"],
     measures: [],
     settles: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],

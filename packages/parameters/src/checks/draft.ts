@@ -1,5 +1,6 @@
 // How a check says what it found, before the search for a cure.
 import type { Elevation, Points } from "../elevation/elevation.ts";
+import { SAME_POINT } from "../tolerances.ts";
 import { valueText } from "../units.ts";
 import type { Finding, Severity } from "./finding.ts";
 
@@ -47,7 +48,7 @@ export const atMost = (plane: Elevation, judged: Judged): Draft[] => judgedBy(pl
 
 function judgedBy(plane: Elevation, judged: Judged, sense: 1 | -1): Draft[] {
   const { stop, warn, value } = judged;
-  const breaks = (limit: number | undefined) => limit !== undefined && !(sense * (value - limit) >= 0);
+  const breaks = (limit: number | undefined) => limit !== undefined && !(sense * (value - limit) >= -SAME_POINT);
   const severity = breaks(stop) ? "stop" : breaks(warn) ? "warning" : "passed";
   const limit = (severity === "stop" ? stop : (warn ?? stop))!;
   const { code, what, unit, parameters, place, advice, mends = [], source = TRADE } = judged;

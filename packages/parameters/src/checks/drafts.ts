@@ -12,6 +12,7 @@ import {
 import { type Draft, worstFirst } from "./draft.ts";
 import type { Finding } from "./finding.ts";
 import { checkClearanceAngle, checkIronLength, checkIronPasses, checkSaws } from "./iron.ts";
+import { checkJigs } from "./jigs.ts";
 import { checkPinRoom, checkPinShape, checkPinWood, checkWedge } from "./pin.ts";
 import { checkCores, checkTenons, checkYear } from "./seasons.ts";
 import { checkBillet, checkCheeks, checkPegs, checkRecess } from "./stock.ts";
@@ -49,7 +50,12 @@ const CHECKS: readonly ((plane: Elevation) => Draft[])[] = [
 ];
 
 /** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */
-export const judgements = (plane: Elevation): Draft[] => worstFirst(CHECKS.flatMap((check) => check(plane)));
+export function judgements(plane: Elevation): Draft[] {
+  const judged = CHECKS.flatMap((check) => check(plane));
+  // A jig fits a plane that can be built; there is none for any other.
+  const jigs = judged.some((d) => d.severity === "stop") ? [] : checkJigs(plane);
+  return worstFirst([...judged, ...jigs]);
+}
 
 /** Everything that is wrong, or may be. */
 export const drafts = (plane: Elevation): (Draft & Pick<Finding, "severity">)[] =>

@@ -1,7 +1,9 @@
 // Whether the iron can be put in, lies with clearance and reaches where it must; and what the saws must do for it.
+import { stepPlace, stepsDone } from "../bench/steps.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { figure } from "../elevation/figures.ts";
 import { pinAxisOffset } from "../elevation/stack.ts";
+import { SHOP } from "../tolerances.ts";
 import { atLeast, atMost, type Draft, down, GEOMETRY, up } from "./draft.ts";
 
 /** Iron and cap iron must pass under the pin, hump and all, and between the cheeks. */
@@ -11,7 +13,7 @@ export function checkIronPasses(plane: Elevation): Draft[] {
   return [
     ...atLeast(plane, {
       code: "iron-cannot-pass",
-      what: "The room between the cap iron's hump and the cross pin as the iron is put in",
+      what: `The room between the ${hump > 0 ? "cap iron's hump" : capIron.thickness > 0 ? "cap iron" : "iron"} and the cross pin as the iron is put in`,
       value: plane.pin.v - pinAxisOffset(plane.design) - capIron.thickness - hump,
       stop: 0,
       warn: 0.5,
@@ -26,6 +28,7 @@ export function checkIronPasses(plane: Elevation): Draft[] {
       code: "iron-tight-in-core",
       what: "The core's side clearance over the iron",
       value: body.sideClearance,
+      stop: SHOP,
       warn: 0.8,
       unit: "mm",
       parameters: ["body.sideClearance", "iron.width"],
@@ -67,8 +70,9 @@ export function checkIronLength(plane: Elevation): Draft[] {
   });
 }
 
-/** Angles that the shop's saw does not reach. */
+/** Angles that the shop's saw does not reach; nothing to say once they are cut. */
 export function checkSaws(plane: Elevation): Draft[] {
+  if (stepsDone(plane.design) > stepPlace("cuts")) return [];
   const { sawLimit } = plane.design.shop;
   const saw = (name: "bed" | "ramp", value: number) =>
     atMost(plane, {

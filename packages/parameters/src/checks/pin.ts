@@ -9,6 +9,7 @@ import {
   WOOD_OVER_HOLE_PER_TENON,
 } from "../elevation/pin-place.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
+import { TABLE } from "../table/index.ts";
 import { atLeast, atMost, type Draft, down, GEOMETRY, up, worstOf } from "./draft.ts";
 
 /** Least wood on any side of the pin's hole, mm: less breaks out as it is bored. */
@@ -78,19 +79,25 @@ export function checkPinRoom(plane: Elevation): Draft[] {
         down("pin.diameter"),
       ],
     }),
-    ...atLeast(plane, {
-      code: "pin-cannot-turn",
-      what: "The room to the ramp that is left as the flatted pin turns",
-      value: plane.pinToRampTurning,
-      warn: 1,
-      unit: "mm",
-      parameters: ["pin.height", "pin.diameter", "ramp.angle"],
-      place: "pinCentre",
-      advice: "The pin must turn to find the wedge.",
-      mends: [down("ramp.angle"), up("pin.height"), down("pin.diameter")],
-      source: GEOMETRY,
-    }),
+    ...pinTurns(plane),
   ];
+}
+
+/** A round pin takes up no more room as it turns. */
+function pinTurns(plane: Elevation): Draft[] {
+  if (plane.design.pin.section === "round") return [];
+  return atLeast(plane, {
+    code: "pin-cannot-turn",
+    what: "The room to the ramp that is left as the flatted pin turns",
+    value: plane.pinToRampTurning,
+    warn: 1,
+    unit: "mm",
+    parameters: ["pin.height", "pin.diameter", "ramp.angle"],
+    place: "pinCentre",
+    advice: "The pin must turn to find the wedge.",
+    mends: [down("ramp.angle"), up("pin.height"), down("pin.diameter")],
+    source: GEOMETRY,
+  });
 }
 
 /** The wedge must lie under the whole of the pin, off the hump, and be narrower than the core but not by much. */
@@ -129,6 +136,18 @@ export function checkWedge(plane: Elevation): Draft[] {
       place: "wedgeTip",
       advice: "The wedge must lie on the flat of the cap iron, not on its hump.",
       mends: [up("wedge.tipFromEdge")],
+      source: GEOMETRY,
+    }),
+    ...atLeast(plane, {
+      code: "wedge-thin-at-tip",
+      what: "The wedge's thickness at its tip",
+      value: wedge.tip,
+      stop: TABLE.wedge.tip.min,
+      unit: "mm",
+      parameters: ["wedge.tip", "wedge.tipFromEdge"],
+      place: "wedgeTip",
+      advice: "The pin's hole leaves the wedge no room there: end it further from the edge, or bore the hole anew.",
+      mends: [up("wedge.tip"), up("wedge.tipFromEdge")],
       source: GEOMETRY,
     }),
     ...atLeast(plane, {

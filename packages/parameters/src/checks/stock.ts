@@ -1,4 +1,5 @@
 // Whether the widths are sound, the recess leaves the bed its lands and pad, and the billet holds it all.
+import { stepPlace, stepsDone } from "../bench/steps.ts";
 import { billetFit } from "../bench/stock/billet.ts";
 import { pegWaste, ROUND_A_PEG } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
@@ -128,6 +129,7 @@ export function checkPegs(plane: Elevation): Draft[] {
 
 /** The billet at hand, where its size is given; on its side where the plane comes out of it only so. */
 export function checkBillet(plane: Elevation): Draft[] {
+  if (stepsDone(plane.design) > stepPlace("core")) return []; // sawn already
   const { billet } = plane.design;
   const { needed, lies, lay } = billetFit(plane);
   const turned = lay === "on its side" ? ", laid on its side," : "";

@@ -68,7 +68,7 @@ export const FIGURES = {
   mouthGrowth: ratio("cot β + cot ρ", "How far the mouth opens for each mm taken off the sole.", mouthGrowth),
   bedTipX: mm("m + t / sin β − a·cot β", "Bed's tip on the blank's sole.", (e) => e.points.bedTip.x),
   rampTipX: mm("m − g + a·cot ρ", "Ramp's tip on the blank's sole.", (e) => e.points.rampTip.x),
-  glueGap: mm("bedTipX − rampTipX", "Gap between the blocks' tips at glue-up.", glueGap),
+  glueGap: mm("bedTipX − rampTipX", "Gap between the blocks' tips at glue-up, before the feather chamfer.", glueGap),
   greatestAllowance: mm(
     "(t / sin β + g + c·cot β) / (cot β + cot ρ), c ≤ a",
     "Greatest sole allowance with which the blocks do not collide.",
@@ -76,7 +76,7 @@ export const FIGURES = {
   ),
   edgeHeightAtContact: mm(
     "a − g / mouthGrowth",
-    "Height of the edge over the blank's sole when the front block touches it at glue-up.",
+    "Edge over the blank's sole when the front block touches it at glue-up; so much off, and the mouth opens.",
     (e) => e.design.sole.allowance - e.design.mouth.opening / mouthGrowth(e),
   ),
   soleToTake: mm("a", "Wood still to take off the sole.", (e) => e.design.sole.allowance),

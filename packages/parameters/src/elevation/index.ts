@@ -3,10 +3,13 @@ export { type Blocks, blocksAt, cheekShape, pegHoles, pegWaste, type Stage, stoc
 export { type Elevation, elevation, mouthGrowth, type Points } from "./elevation.ts";
 export { FIGURES, type Figure, type FigureKey, type FigureRow, figure, figuresBy, figuresOf } from "./figures.ts";
 export { fromIron, toIron } from "./frame.ts";
+export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export * from "./outline.ts";
+export { pinLengths } from "./pin-section.ts";
 export * from "./place.ts";
 export { rampAngleAt, rampXAt } from "./ramp.ts";
 export { recessEdge } from "./recess.ts";
+export { bedLineMeets } from "./stack.ts";
 export {
   type Choke,
   type ThroatNeighbour,

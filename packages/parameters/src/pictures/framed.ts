@@ -10,7 +10,7 @@ const ROUND = 0.5;
 
 /** The picture of marks laid anywhere: shifted so that its lower left corner is the origin, and as large as they need. */
 export function framed(about: Pick<Picture, "name" | "title" | "description">, marks: readonly PictureMark[]): Picture {
-  const { min, max } = boundsOf(marks.flatMap(reach));
+  const { min, max } = marksBounds(marks);
   const shift = point(ROUND - min.x, ROUND - min.y);
   return {
     ...about,
@@ -19,6 +19,10 @@ export function framed(about: Pick<Picture, "name" | "title" | "description">, m
     marks: marks.map((mark) => shiftedMark(mark, shift)),
   };
 }
+
+/** The box that holds every mark, letters too. */
+export const marksBounds = (marks: readonly PictureMark[]): { min: Point; max: Point } =>
+  boundsOf(marks.flatMap(reach));
 
 /** A mark moved by so much. */
 export function shiftedMark(mark: PictureMark, shift: Point): PictureMark {

@@ -23,4 +23,16 @@ export {
   sharesPlot,
   throatPlot,
 } from "./plots.ts";
+export {
+  type Blank,
+  type Caution,
+  type NumberRow,
+  SAFE_WAYS,
+  type StockTable,
+  type Traveller,
+  type TravellerKey,
+  type TravellerStep,
+  traveller,
+  travellerSteps,
+} from "./traveller/index.ts";
 export { wordsWidth } from "./words-width.ts";

@@ -24,12 +24,13 @@ export function closedSolid(name: string, triangles: readonly Triangle[], volume
 
 /** Directed edges that do not have exactly one opposite; corners that are not finite count too. */
 export function openEdges(triangles: readonly Triangle[]): number {
-  const ids = new Map<string, number>();
-  const idOf = (p: Vec3) => {
-    const key = `${p[0]},${p[1]},${p[2]}`;
-    const known = ids.get(key) ?? ids.size;
-    ids.set(key, known);
-    return p.every(Number.isFinite) ? known : Number.NaN;
+  const ids = new Map<number, Map<number, Map<number, number>>>();
+  let count = 0;
+  const idOf = ([x, y, z]: Vec3) => {
+    const alongZ = within(within(ids, x), y);
+    const known = alongZ.get(z) ?? count++;
+    alongZ.set(z, known);
+    return Number.isFinite(x + y + z) ? known : Number.NaN;
   };
   const seen = new Map<number, number>();
   const base = 3 * triangles.length + 1;
@@ -48,6 +49,12 @@ export function openEdges(triangles: readonly Triangle[]): number {
     if (times !== 1 || seen.get(opposite) !== 1) open++;
   }
   return open;
+}
+
+function within<V>(map: Map<number, Map<number, V>>, key: number): Map<number, V> {
+  const known = map.get(key) ?? new Map<number, V>();
+  map.set(key, known);
+  return known;
 }
 
 /** Volume within triangles that look outward, mm³. */

@@ -28,34 +28,47 @@ interface Made {
   readonly volume: number;
 }
 
-/** All parts at a stage, in the order in which they are made. */
-export function partsOf(plane: Elevation, stage: Stage): Part[] {
+/** Faces of one wooden part in its place: for pictures, which need no gate and no place on a table. */
+export interface ShownPart {
+  readonly name: Part["name"];
+  readonly triangles: readonly Triangle[];
+}
+
+/** Every wooden part at a stage, in the order in which they are made: its faces in place and their volume. */
+function madeParts(plane: Elevation, stage: Stage) {
   const c = plane.widths.core / 2;
   const [cheekIn, cheekOut] = [c, plane.widths.body / 2];
   const wedgeHalf = c - plane.design.wedge.clearance / 2;
   const cheek = cheekShape(plane, stage);
+  return {
+    "front-block": prism(plainShape(blocksAt(plane, stage).front), -c, c),
+    "bed-block": bedBlock(plane, stage),
+    "cheek-left": prism(cheek, cheekIn, cheekOut),
+    "cheek-right": prism(cheek, -cheekOut, -cheekIn),
+    wedge: prism(plainShape(plane.wedge), -wedgeHalf, wedgeHalf),
+    "cross-pin": crossPin(plane),
+  };
+}
+
+/** The same faces that `partsOf` makes its solids of, in place. */
+export const shownParts = (plane: Elevation, stage: Stage): ShownPart[] =>
+  Object.entries(madeParts(plane, stage)).map(([name, { triangles }]) => ({ name, triangles }));
+
+/** All parts at a stage, in the order in which they are made. */
+export function partsOf(plane: Elevation, stage: Stage): Part[] {
+  const made = madeParts(plane, stage);
   return [
-    part(
-      "front-block",
-      prism(plainShape(blocksAt(plane, stage).front), -c, c),
-      laidFront(plane, stage).place,
-      frontBlockDrawing(plane, stage),
-    ),
-    part("bed-block", bedBlock(plane, stage), laidBed(plane, stage).place, bedBlockDrawing(plane, stage)),
-    part(
-      "cheek-left",
-      prism(cheek, cheekIn, cheekOut),
-      laidCheek(plane, stage, "left").place,
-      cheekDrawing(plane, stage, "left"),
-    ),
+    part("front-block", made["front-block"], laidFront(plane, stage).place, frontBlockDrawing(plane, stage)),
+    part("bed-block", made["bed-block"], laidBed(plane, stage).place, bedBlockDrawing(plane, stage)),
+    part("cheek-left", made["cheek-left"], laidCheek(plane, stage, "left").place, cheekDrawing(plane, stage, "left")),
     part(
       "cheek-right",
-      prism(cheek, -cheekOut, -cheekIn),
+      made["cheek-right"],
       laidCheek(plane, stage, "right").place,
       cheekDrawing(plane, stage, "right"),
     ),
-    part("wedge", prism(plainShape(plane.wedge), -wedgeHalf, wedgeHalf), laidWedge(plane).place, wedgeDrawing(plane)),
-    crossPinPart(plane),
+    part("wedge", made.wedge, laidWedge(plane).place, wedgeDrawing(plane)),
+    crossPinPart(plane, made["cross-pin"]),
   ];
 }
 
@@ -76,8 +89,7 @@ function part(name: string, made: Made, place: Place, drawing: Drawing): Part {
 }
 
 /** The pin lies on its flat, its length along x. */
-function crossPinPart(plane: Elevation): Part {
-  const made = crossPin(plane);
+function crossPinPart(plane: Elevation, made: Made): Part {
   const turn = -(plane.frame.bedAngle + plane.design.wedge.angle);
   const turned = moved(made.triangles, ([x, y, z]) => {
     const p = placedPoint({ x, y }, { turn });

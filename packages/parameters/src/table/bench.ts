@@ -206,4 +206,31 @@ export const jigs = {
     help: "Outside diameter of the router's guide bush; 0 for a bearing the cutter's size.",
     source: SHOP,
   }),
+  cutterLength: length({
+    default: 12.7,
+    min: 3,
+    max: 80,
+    help: "Router's cutter for the recess: from its tip to the bearing on its shank; with a guide bush, how far it reaches under the router's base.",
+    source: "maker's cutter",
+  }),
+  drillBush: length({
+    default: 0,
+    min: 0,
+    max: 60,
+    help: "Outside diameter of a drill bush for the pin guide; 0 for none, the guide's hole then leads the drill itself.",
+    source: SHOP,
+  }),
+  fence: choice({
+    choices: ["fixed", "slotted"],
+    default: "fixed",
+    help: "Fences of the recess template: fixed for this core's width, or screwed in slots to suit several widths.",
+    source: SHOP,
+  }),
+  relief: length({
+    default: 0,
+    min: 0,
+    max: 8,
+    help: "Radius of the cutter that cuts the flat jigs from sheet; inner corners are relieved by it. 0 for printed jigs.",
+    source: "maker's cutter",
+  }),
 };

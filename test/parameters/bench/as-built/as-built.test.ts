@@ -74,8 +74,10 @@ describe("over random designs", () => {
       let built = design;
       for (const key of MEASURED_KEYS) {
         const expected = expectedOf(built, key);
-        if (expected !== undefined && key !== "mouthSeen") built = measuring(built, { [key]: expected });
-        if (key === "mouthSeen") built = measuring(built, { mouthSeen: design.mouth.opening });
+        // The sole is trued in two goes; here it is measured after the second.
+        if (key === "allowanceLeft") built = measuring(built, { allowanceLeft: 0 });
+        else if (key === "mouthSeen") built = measuring(built, { mouthSeen: design.mouth.opening });
+        else if (expected !== undefined) built = measuring(built, { [key]: expected });
       }
       const onlyDone = measuring(design, { done: "mouth" });
       close(valuesOf(planeOf(built)), valuesOf(planeOf(onlyDone)), 6);
@@ -138,6 +140,33 @@ describe("worked by hand", () => {
     expect(planeOf(design).design.sole.allowance).toBe(0);
     expect(planeOf(design).design.mouth.opening).toBeCloseTo(0.4, 12);
     expect(benchState(design).mouthTooWideBy).toBeGreaterThan(0.2);
+  });
+
+  test("a mouth too wide is told by how much, and one wider by less than a shaving of 0.05 opens is not", () => {
+    expect(benchState(measuring(worked, { mouthSeen: 0.4 })).mouthTooWideBy).toBeCloseTo(0.25, 12);
+    expect(benchState(measuring(worked, { mouthSeen: 0.15 + 0.049 * (cot(47) + cot(60)) })).mouthTooWideBy).toBe(0);
+  });
+
+  test("the sole is expected to be left where the mouth begins to open, and no mouth to be seen that is shut", () => {
+    expect(expectedOf(worked, "allowanceLeft")).toBeCloseTo(0.15 / (cot(47) + cot(60)), 12);
+    expect(expectedOf(measuring(worked, { allowanceLeft: 0.4 }), "mouthSeen")).toBe(0);
+    expect(expectedOf(measuring(worked, { allowanceLeft: 0.05 }), "mouthSeen")).toBeCloseTo(
+      0.15 - 0.05 * (cot(47) + cot(60)),
+      12,
+    );
+  });
+
+  test("stopping short of the mouth wanted loses nothing, and what is left is not compared with the whole allowance", () => {
+    const state = benchState(measuring(worked, { allowanceLeft: 0.4, mouthSeen: 0.05 }));
+    expect(state.lost).toEqual([]);
+    expect(state.figures.find(({ key }) => key === "soleToTake")).not.toHaveProperty("planned");
+    expect(state.changed.map(({ key }) => key)).not.toContain("soleToTake");
+  });
+
+  test("a wedge made too thin goes in further, and its new place is told", () => {
+    const { changed } = benchState(measuring(worked, { wedgeTip: 2.5 }));
+    const moved = changed.find(({ key }) => key === "wedgeTipFromEdge")!;
+    expect(moved.planned - moved.now).toBeCloseTo(0.5 / Math.tan((6 * Math.PI) / 180), 6);
   });
 
   test("what is bored stays where it is in the wood, and the wedge is made to reach it", () => {

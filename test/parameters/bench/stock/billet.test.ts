@@ -1,5 +1,5 @@
 // The billet and its saw lines: a set worked by hand, and laws over random designs.
-import { sticksFromBoards, stockPlan } from "@lamplane/parameters/bench";
+import { sticksFromBoards, stockPlan, stockPlanAsBuilt } from "@lamplane/parameters/bench";
 import { elevation, FIGURES, figure } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, WORKED } from "../../../support/designs.ts";
@@ -220,4 +220,24 @@ describe("where the wood comes from", () => {
     expect(leftovers.every(({ count, wanted }) => count <= wanted)).toBe(true);
     expect(planOf({ "pegs.perEnd": 0 }).list.rows.map(({ piece }) => piece)).not.toContain("peg");
   });
+});
+
+test("a plane under way keeps the cuts that it was sawn by; the wedge follows its hole", () => {
+  const planned = planOf({});
+  const done = designWith({
+    ...WORKED,
+    "measured.coreWidth": 49,
+    "measured.bedAngle": 46,
+    "measured.pinHoleFromToe": 91.4,
+    "measured.pinHoleHeight": 39,
+    "measured.bedTipX": 79.6,
+    "measured.mouthSeen": 0.15,
+  });
+  const now = stockPlanAsBuilt(done);
+  expect([now.billet, now.rip]).toEqual([planned.billet, planned.rip]);
+  expect(now.core.cuts).toEqual(planned.core.cuts);
+  expect(now.marks.marks).toEqual(planned.marks.marks);
+  const wedge = ({ list }: typeof now) => list.rows.find(({ piece }) => piece === "wedge")!.finished.thickness;
+  expect(wedge(now)).toBeGreaterThan(wedge(planned) + 0.5);
+  expect(stockPlanAsBuilt(designWith(WORKED))).toEqual(planned);
 });

@@ -94,3 +94,19 @@ describe("the maker's question", () => {
     expect(by("marks").mouth.placedOtherwise).toBeCloseTo(mouthOf(by("contact")).within, 12);
   });
 });
+
+test("after the glue-up the allowance is what is still to come off, and nothing is said of placing the block otherwise", () => {
+  // By hand: the front block 0.28 nearer to the toe than its 79.582 opens the mouth sooner, by 0.282 / (cot 47 + cot 60) = 0.187.
+  const glued = designWith({ ...WORKED, "measured.rampTipX": 79.3 });
+  const report = tolerances(glued, { runs: RUNS });
+  expect(report.mouth.allowance).toBeCloseTo(3 - 0.187, 3);
+  const words = toleranceText(report, glued).join("\n");
+  expect(words).toMatch(/planned allowance of 2\.81 mm/);
+  expect(words).not.toMatch(/instead, it would be within/);
+  expect(toleranceText(reportOf(WORKED), designWith(WORKED)).join("\n")).toMatch(/instead, it would be within/);
+});
+
+test("no unit runs into the next word", () => {
+  const inches = designWith({ ...WORKED, units: "in" });
+  expect(toleranceText(tolerances(inches, { runs: RUNS }), inches).join("\n")).not.toMatch(/\bin in\b/);
+});

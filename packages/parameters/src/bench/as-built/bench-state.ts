@@ -3,6 +3,7 @@ import { type Elevation, elevation, mouthGrowth } from "../../elevation/elevatio
 import { type Figure, figuresOf } from "../../elevation/figures.ts";
 import { type Design, STEP_NAMES } from "../../table/index.ts";
 import { SHOP } from "../../tolerances.ts";
+import { SHAVING } from "../mouth.ts";
 import { MEASURED_KEYS, type MeasuredKey, STEPS, type Step, stepOf, stepPlace, stepsDone } from "../steps.ts";
 import { planeAt, planeOf, planned } from "./as-built.ts";
 import { expectedOf, MEASURED } from "./expected.ts";
@@ -35,7 +36,7 @@ export interface BenchState {
   readonly changed: readonly Change[];
   /** What can no longer be had. */
   readonly lost: readonly Loss[];
-  /** Least thickness of a slip that closes a mouth which is too wide already, mm; 0 where none is needed. */
+  /** How much wider than wanted the mouth is, mm; 0 where it is not, or by no more than one shaving opens. */
   readonly mouthTooWideBy: number;
 }
 
@@ -57,10 +58,16 @@ export function benchState(design: Design): BenchState {
     ...(step ? { step } : {}),
     figures: step ? stepFigures(count < stepsDone(design) ? now : planeAt(design, step), step, plan) : [],
     toMeasure: step ? STEPS[step].measures.flatMap((key) => expectation(design, key)) : [],
-    changed: changes(plan, now, (key) => stillAhead(key, count)),
+    changed: changes(plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, step)),
     lost: MEASURED_KEYS.flatMap((key) => lossOf(design, key)),
-    mouthTooWideBy: Math.max(0, now.design.mouth.opening - design.mouth.opening - FINE_WORTH),
+    mouthTooWideBy: mouthTooWideBy(design, now),
   };
+}
+
+/** A mouth wider by less than one shaving opens is as good as hands make it. */
+function mouthTooWideBy(design: Design, now: Elevation): number {
+  const by = now.design.mouth.opening - design.mouth.opening;
+  return by > SHAVING * mouthGrowth(now) ? by : 0;
 }
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
@@ -77,7 +84,8 @@ const figureMap = (plane: Elevation): ReadonlyMap<string, Figure> =>
 const stillAhead = (key: string, count: number): boolean =>
   FELT.has(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
-const isWorthAWord = (key: string, unit: string, difference: number): boolean =>
+/** Whether a figure has moved so far that the maker should be told. */
+export const isWorthAWord = (key: string, unit: string, difference: number): boolean =>
   Math.abs(difference) > (FINE.has(key) ? FINE_WORTH : WORTH_A_WORD[unit]!);
 
 function stepFigures(plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>) {
@@ -85,11 +93,15 @@ function stepFigures(plane: Elevation, step: Step, plan: ReadonlyMap<string, Fig
   return STEPS[step].figures.flatMap((key) => {
     const found = here.get(key);
     if (!found) return [];
-    const before = plan.get(key)?.value;
+    const before = isUsedUp(key, step) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isWorthAWord(key, found.unit, found.value - before);
     return [moved ? { ...found, planned: before } : found];
   });
 }
+
+/** What is left of the allowance once the sole is trued is no departure from the plan. */
+const isUsedUp = (key: string, step: Step | undefined): boolean =>
+  key === "soleToTake" && (step === undefined || stepPlace(step) > stepPlace("sole"));
 
 function expectation(design: Design, key: MeasuredKey) {
   const expected = expectedOf(design, key);
@@ -122,6 +134,7 @@ const FELT = new Set([
   "wedgeBelowPin",
   "wedgeAbovePin",
   "wedgeTip",
+  "wedgeTipFromEdge",
   "wedgeAtPin",
   "recessLand",
   "recessPad",
@@ -129,8 +142,12 @@ const FELT = new Set([
   "throatAtTop",
 ]);
 
+/** Read on the way to the mouth wanted: more wood left, or a mouth still narrow, has cost nothing. */
+const ON_THE_WAY: ReadonlySet<MeasuredKey> = new Set(["allowanceLeft", "mouthSeen"]);
+
 /** What one measured value costs: the plane as it stands beside the plane had that value come out as expected. */
 function lossOf(design: Design, key: MeasuredKey): Loss[] {
+  if (ON_THE_WAY.has(key)) return [];
   const got = design.measured[key];
   const asked = got === undefined ? undefined : expectedOf(design, key);
   if (got === undefined || asked === undefined || !isWorthAWord(key, MEASURED[key].unit, got - asked)) return [];

@@ -19,6 +19,7 @@ const degrees = (parameter: string, expected: MeasuredRow["expected"]): Measured
   expected,
 });
 
+/** The sole is trued until the mouth begins to open, so that wood is left to read it by; a shut mouth shows nothing. */
 export const MEASURED: Readonly<Record<MeasuredKey, MeasuredRow>> = {
   ironThickness: mm("iron.thickness", ({ design }) => design.iron.thickness),
   ironWidth: mm("iron.width", ({ design }) => design.iron.width),
@@ -36,10 +37,11 @@ export const MEASURED: Readonly<Record<MeasuredKey, MeasuredRow>> = {
   wedgeLength: mm("wedge.length", (plane) => plane.wedgeLength),
   bedTipX: mm("mouth.fromToe", ({ points }) => points.bedTip.x),
   rampTipX: mm("mouth.opening", ({ points }) => points.rampTip.x),
-  allowanceLeft: mm("sole.allowance", () => 0),
-  mouthSeen: mm(
-    "mouth.opening",
-    (plane) => plane.design.mouth.opening - plane.design.sole.allowance * mouthGrowth(plane),
+  allowanceLeft: mm("sole.allowance", (plane) =>
+    Math.min(plane.design.sole.allowance, plane.design.mouth.opening / mouthGrowth(plane)),
+  ),
+  mouthSeen: mm("mouth.opening", (plane) =>
+    Math.max(0, plane.design.mouth.opening - plane.design.sole.allowance * mouthGrowth(plane)),
   ),
 };
 

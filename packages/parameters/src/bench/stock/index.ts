@@ -7,5 +7,5 @@ export { CLEAR_OF_CUTS, type Mark, type MarkPlan, type PieceMarks } from "./mark
 export type { PieceSize, StockList, StockRow } from "./pieces.ts";
 export { type PartByLength, type Placement, placement } from "./placement.ts";
 export type { RipLayout, SawLine, Strip } from "./rip-layout.ts";
-export { type StockPlan, stockPlan } from "./stock-plan.ts";
+export { marksOf, type StockPlan, stockPlan, stockPlanAsBuilt } from "./stock-plan.ts";
 export { type FromOffcut, GRAIN_RUN_OUT, GRAIN_RUN_OUT_SOURCE, type ThroatOffcut } from "./throat-offcut.ts";

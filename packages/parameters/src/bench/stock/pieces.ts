@@ -35,7 +35,14 @@ export interface StockList {
 
 const ALONG = "along its length";
 
-export function stockList(plane: Elevation, fit: BilletFit, sawing: CoreSawing, offcut: ThroatOffcut): StockList {
+/** @param unsawn the plane as it stood before the core was cut; @param plane as it stands */
+export function stockList(
+  plane: Elevation,
+  unsawn: Elevation,
+  fit: BilletFit,
+  sawing: CoreSawing,
+  offcut: ThroatOffcut,
+): StockList {
   const small = [wedgeSizes(plane), pinSizes(plane), ...pegSizes(plane)];
   const ofBody = small.filter(({ species }) => sameSpecies(species, plane.design.wood.body));
   const fromOffcut = ofBody.find(
@@ -51,7 +58,7 @@ export function stockList(plane: Elevation, fit: BilletFit, sawing: CoreSawing, 
     piece === fromOffcut ? "throat offcut" : whole(piece.piece) ? "billet's leftovers" : "separate";
   return {
     rows: [
-      ...bodyRows(plane, sawing, fit),
+      ...bodyRows(unsawn, sawing, fit),
       ...small.map((piece) => ({ ...piece, from: from(piece), rough: roughFor(plane, piece, from(piece)) })),
     ],
     leftovers,

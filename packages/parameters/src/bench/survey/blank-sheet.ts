@@ -14,7 +14,8 @@ const OFF_EDGE = 3;
 const SHARE_OFF_EDGE = 1 / 5;
 const STATIONS = 5; // for each placement: both ends, the middle and the quarters
 
-interface Placement {
+/** Where the straightedge is laid once, and what that is called on the sheet. */
+export interface Laying {
   readonly words: string;
   readonly from: BedPlace;
   readonly to: BedPlace;
@@ -34,13 +35,13 @@ export function blankSheet(plane: Elevation): string {
     `# Thinnest leaf ${THINNEST[units]} or less: thicker ones leave room for a hump that makes the iron rock.`,
     `units: ${units}`,
     "straightedge:",
-    ...placements(plane).flatMap((placement) => placementLines(placement, units, shown)),
+    ...layings(plane).flatMap((placement) => placementLines(placement, units, shown)),
     "",
   ].join("\n");
 }
 
 /** Three up the bed, three across it, both diagonals: the fewest that tell curve and wind everywhere. */
-function placements(plane: Elevation): Placement[] {
+export function layings(plane: Elevation): Laying[] {
   const step = STEP[plane.design.units];
   const bed = surveyedBed(plane);
   const off = Math.min(OFF_EDGE, bed.width * SHARE_OFF_EDGE);
@@ -64,7 +65,7 @@ function placements(plane: Elevation): Placement[] {
   ].map((placement, i) => ({ ...placement, words: `${i + 1}: ${placement.words}` }));
 }
 
-function placementLines({ words, from, to }: Placement, units: Units, shown: (mm: number) => string): string[] {
+function placementLines({ words, from, to }: Laying, units: Units, shown: (mm: number) => string): string[] {
   const reach = Math.hypot(to.along - from.along, to.across - from.across);
   const even = Array.from({ length: STATIONS }, (_, i) => downTo((reach * i) / (STATIONS - 1), STEP[units]));
   const stations = [...new Set(even)]; // a narrow bed has fewer

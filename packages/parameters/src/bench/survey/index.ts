@@ -7,7 +7,7 @@ export {
   type SurveyLimits,
   type SurveyLine,
 } from "./bed-survey.ts";
-export { blankSheet } from "./blank-sheet.ts";
+export { blankSheet, type Laying, layings } from "./blank-sheet.ts";
 export type { Sagitta } from "./curvature.ts";
 export type { Direction, Range as ReadRange } from "./direction.ts";
 export type { DoubtfulReading, Fit } from "./fit.ts";

@@ -37,13 +37,13 @@ export function mouthWords(report: ToleranceReport, design: Design): string[] {
   const { label, step, share, tolerance, unit } = result.deciding;
   const otherwise = placing === "contact" ? "set to its mark" : "slid back until it touches the iron";
   return [
-    `The mouth will be ${planned} within ${within(result.within, units)} (95 %) if you take off the planned allowance of ${fine(design.sole.allowance, units)}.`,
+    `The mouth will be ${planned} within ${within(result.within, units)} (95 %) if you take off the planned allowance of ${fine(mouth.allowance, units)}.`,
     `The step that decides is ${step}: ${label}, held to ${held(tolerance, unit, units)} (${percent(share)}).`,
     neededWords(report, result.deciding, units),
     ...(mouth.placedOtherwise === undefined
       ? []
       : [`With the front block ${otherwise} instead, it would be within ${within(mouth.placedOtherwise, units)}.`]),
-    ...repeatWords(report, design, result.within),
+    ...repeatWords(report, units, result.within),
   ];
 }
 
@@ -62,19 +62,18 @@ function neededWords(
   return `${aim}, ${label} must be held to ${held(needed.tolerance, unit, units)}.`;
 }
 
-function repeatWords({ mouth }: ToleranceReport, design: Design, mouthWithin: number): string[] {
-  const { units, sole } = design;
-  const { afterRepeat, stopShort, mouthGrowth } = mouth;
+function repeatWords({ mouth }: ToleranceReport, units: Units, mouthWithin: number): string[] {
+  const { allowance, afterRepeat, stopShort, mouthGrowth } = mouth;
   const isShort = stopShort < mouthWithin / mouthGrowth;
   const stop = isShort
-    ? `The whole allowance of ${fine(sole.allowance, units)} is too little to stop short of: leave more wood under the sole.`
+    ? `The whole allowance of ${fine(allowance, units)} is too little to stop short of: leave more wood under the sole.`
     : `Stop ${fine(stopShort, units)} short of the planned allowance, set the iron, read the mouth, take off (wanted - seen) / ${trimmed(mouthGrowth, 2)}, and repeat.`;
   return [`Set, read and repeat leaves ${within(afterRepeat.within, units)}. ${stop}`];
 }
 
 function resultLines(result: ResultTolerance | NoTolerance, { trial }: ToleranceReport, units: Units): string[] {
   const { low, middle, high, deviation } = trial.results[result.key];
-  const runs = `  runs: ${fine(low, units)} to ${fine(high, units)} in 95 of 100, half below ${fine(middle, units)}, standard deviation ${fine(deviation, units)}`;
+  const runs = `  runs: 95 of 100 from ${fine(low, units)} to ${fine(high, units)}, half below ${fine(middle, units)}, standard deviation ${fine(deviation, units)}`;
   const head = `${result.label}: ${fine(result.planned, units)}`;
   if ("undefinedBecause" in result) return [`${head}; no derivative: ${result.undefinedBecause}`, runs];
   return [
@@ -104,7 +103,7 @@ function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
     `Of ${trial.runs} planes made by chance (seed ${trial.seed}), the blocks' tips collide at glue-up in ${percent(trial.collide)};`,
     `the mouth is still closed once the planned allowance is off in ${percent(trial.closed)} (a mouth below 0 is wood still to come off);`,
     `set, read and repeat comes too late, the mouth already wider than wanted, in ${percent(trial.tooLate)};`,
-    `after it the mouth is ${fine(low, units)} to ${fine(high, units)} in 95 of 100.`,
+    `after it 95 of 100 mouths are ${fine(low, units)} to ${fine(high, units)}.`,
   ];
 }
 

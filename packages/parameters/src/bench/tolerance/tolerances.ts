@@ -4,6 +4,7 @@ import { withValue } from "../../design/at.ts";
 import { elevation } from "../../elevation/elevation.ts";
 import type { Design } from "../../table/index.ts";
 import { planeOf } from "../as-built/as-built.ts";
+import { stepPlace, stepsDone } from "../steps.ts";
 import { asMade, type ResultKey } from "./as-made.ts";
 import {
   type Budget,
@@ -53,10 +54,12 @@ export interface ToleranceReport {
   readonly placingNote?: string;
   readonly results: readonly (ResultTolerance | NoTolerance)[];
   readonly mouth: {
+    /** Wood still to come off the sole as the plane stands, mm. */
+    readonly allowance: number;
     /** ±, mm, that the maker wants it within. */
     readonly target: number;
     readonly needed: Needed | undefined;
-    /** ±, mm, were the front block placed the other way; absent where it cannot be. */
+    /** ±, mm, were the front block placed the other way; absent where it cannot be, or is glued. */
     readonly placedOtherwise?: number;
     readonly mouthGrowth: number;
     /** ±, mm, left by set, read and repeat: the planing error times the growth, and the reading's. */
@@ -84,9 +87,10 @@ export function tolerances(design: Design, { seed = 1, runs = RUNS }: Partial<Tr
     ...(note === undefined ? {} : { placingNote: note }),
     results,
     mouth: {
+      allowance: plan.allowance,
       target,
       needed: mouth.deciding && needed(mouth, mouth.deciding, target),
-      ...placedOtherwise(plan, design.measured),
+      ...(stepsDone(design) > stepPlace("glue-up") ? {} : placedOtherwise(plan, design.measured)),
       mouthGrowth: plan.mouthGrowth,
       afterRepeat: repeatBudget(plan),
       stopShort,

@@ -36,7 +36,8 @@ export function coreLayout(e: Elevation): Picture {
     [
       "Glue this paper, print up, to the RIGHT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
       `Saw with the kerf (dark, ${told(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
-      "Dashes at the top edge are the matching marks, one stroke in front, two behind: pencil them across the billet before it is ripped.",
+      "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
+      "two toward the heel: pencil them across the billet's top before it is ripped.",
     ],
     point(0, e.design.body.height + 3.3 * ROW),
   );

@@ -1,0 +1,49 @@
+// `lamplane view`: the drawing sheet in a browser on this machine; ends with Ctrl+C.
+import { existsSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join, resolve } from "node:path";
+import { designContent } from "../design-file.ts";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { startViewServer } from "../view-server.ts";
+
+/**
+ * @param file design to follow; without one the sheet begins with its examples
+ * @param ended resolves when the maker has had enough
+ * @throws InputRefused where the file cannot be read or the port is taken
+ */
+export async function view(io: Io, file: string | undefined, port: number, ended = interrupted()): Promise<Exit> {
+  if (file !== undefined) designContent(file);
+  const server = await startViewServer({ page: builtPage(), file: file && resolve(file), port }).catch(
+    portRefused(port),
+  );
+  io.out(`${server.address}\n`);
+  io.out(
+    file === undefined
+      ? "Open this address in a browser on this machine. Ctrl+C ends it.\n"
+      : `Open this address in a browser on this machine; it follows ${file} as it changes. Ctrl+C ends it.\n`,
+  );
+  await ended;
+  await server.close();
+  return EXIT.done;
+}
+
+/** Folder of the page as it was built. */
+function builtPage(): string {
+  const viewer = dirname(createRequire(import.meta.url).resolve("@lamplane/viewer/package.json"));
+  const page = join(viewer, "dist");
+  if (existsSync(join(page, "index.html"))) return page;
+  throw new InputRefused("The page is not built yet; in the project's folder run `npx -y pnpm@10.34.9 viewer`.");
+}
+
+const portRefused =
+  (port: number) =>
+  (error: NodeJS.ErrnoException): never => {
+    if (error.code === "EADDRINUSE" || error.code === "EACCES")
+      throw new InputRefused(`port ${port} is taken or not allowed; leave --port out for a free one`);
+    throw error;
+  };
+
+const interrupted = (): Promise<void> =>
+  new Promise((done) => {
+    for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => done());
+  });

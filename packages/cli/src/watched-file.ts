@@ -1,0 +1,44 @@
+// Word whenever a file is another one than before: its folder is watched, since editors replace files rather than write in them.
+import { statSync, watch } from "node:fs";
+import { basename, dirname } from "node:path";
+
+/** How long a burst of events is waited out, ms: an editor writes a file in several pieces. */
+const SETTLED = 60;
+/** How often the file is looked at anyway, ms: some file systems tell nothing. */
+const LOOK = 1500;
+
+/** @returns what ends the watching */
+export function watched(file: string, changed: () => void): () => void {
+  const name = basename(file);
+  let seen = stampOf(file);
+  let timer: NodeJS.Timeout | undefined;
+  const look = () => {
+    const now = stampOf(file);
+    if (now === seen || now === undefined) return;
+    seen = now;
+    changed();
+  };
+  const soon = () => {
+    clearTimeout(timer);
+    timer = setTimeout(look, SETTLED);
+  };
+  const watcher = watch(dirname(file), (_, which) => {
+    if (which === null || which === name) soon();
+  });
+  watcher.on("error", () => {}); // the folder is gone or cannot be watched: looking now and then is left
+  const clock = setInterval(look, LOOK);
+  return () => {
+    watcher.close();
+    clearInterval(clock);
+    clearTimeout(timer);
+  };
+}
+
+function stampOf(file: string): string | undefined {
+  try {
+    const { mtimeMs, size, ino } = statSync(file);
+    return `${mtimeMs} ${size} ${ino}`;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,35 @@
+// Cap iron and its screw's head from the side, for pictures and for what must pass them; the iron itself is in `stack.ts`.
+import type { Design } from "../table/index.ts";
+import { type Frame, fromIron } from "./frame.ts";
+import { type Outline, point, polygon } from "./outline.ts";
+
+/**
+ * The cap iron from the side, counter-clockwise from its working edge; undefined for a single iron. A design does not say
+ * how long it is: it is drawn as long as the iron.
+ */
+export function capIronOutline({ capIron, iron }: Design, frame: Frame): Outline | undefined {
+  const { thickness, hump, humpEnd, setback } = capIron;
+  if (thickness === 0) return undefined;
+  const peak = thickness + hump;
+  const corners = [
+    point(setback, 0),
+    point(iron.length, 0),
+    point(iron.length, thickness),
+    point(Math.max(setback + humpEnd, setback + peak), thickness),
+    point(setback + peak, peak),
+  ];
+  return polygon(...corners.map(({ x, y }) => fromIron(frame, x, y)));
+}
+
+/** The screw's head behind the iron, from the side; undefined where there is none. */
+export function screwHeadOutline({ capIron, iron }: Design, frame: Frame): Outline | undefined {
+  const { diameter, height, fromEdge } = capIron.screwHead;
+  if (capIron.thickness === 0 || diameter === 0 || height === 0) return undefined;
+  const [low, high, back] = [fromEdge - diameter / 2, fromEdge + diameter / 2, -iron.thickness];
+  return polygon(
+    fromIron(frame, low, back - height),
+    fromIron(frame, high, back - height),
+    fromIron(frame, high, back),
+    fromIron(frame, low, back),
+  );
+}

@@ -1,0 +1,113 @@
+// Bed cradle: a V that takes the bed block by its sole and heel, so that the bed lies level; the base reaches under the block's middle.
+import { blocksAt, stockAt } from "../elevation/blocks.ts";
+import type { Elevation } from "../elevation/elevation.ts";
+import { fromIron, toIron } from "../elevation/frame.ts";
+import { facetted, type Point, point } from "../elevation/outline.ts";
+import { cosDeg, sinDeg } from "../trig.ts";
+import { CAUTION, FLAT_PRINT, type Planned, type Standing } from "./jig.ts";
+import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
+import { areaAndMiddle, outlineThrough, window } from "./straight.ts";
+
+/** Under the V, mm: two lines of letters. */
+const BASE = 22;
+/** Behind each seat, mm. */
+const WALL = 12;
+/** Base beyond the block's middle, mm: it does not tip when a straightedge is laid on. */
+const BEYOND_MIDDLE = 20;
+/** Shortest seat on the sole, longest on the heel, mm. */
+const LEAST_SEAT = 40;
+const HEEL_SEAT = 30;
+/** Sole left free before the bed's tip, mm. */
+const FREE_TIP = 12;
+/** Clears the block's arris in the V, mm. */
+const ARRIS = 1.5;
+/** Widest cradle, mm: wide enough to stand, narrower than the core so that a vise grips the block too. */
+const WIDEST = 30;
+
+/** Corners in the iron's own directions (x up the bed, y off it), where the bed is level. */
+export interface CradlePlaces {
+  readonly corner: Point;
+  /** Ends of the seats on sole and heel. */
+  readonly soleEnd: Point;
+  readonly heelEnd: Point;
+  readonly base: number;
+}
+
+export function cradlePlaces(plane: Elevation): CradlePlaces {
+  const { blockHeel, sole, top } = stockAt(plane, "blank");
+  const blocks = blocksAt(plane, "blank");
+  const turned = (p: Point): Point => {
+    const { s, v } = toIron(plane.frame, p);
+    return point(s, v);
+  };
+  const corner = turned(point(blockHeel, sole));
+  const { middle } = areaAndMiddle(facetted(blocks.bed).map(turned));
+  const [c, s] = [cosDeg(plane.frame.bedAngle), sinDeg(plane.frame.bedAngle)];
+  const soleLength = blockHeel - blocks.bedChain[0]!.from.x;
+  const wanted = Math.max((corner.x - middle.x + BEYOND_MIDDLE - WALL * s) / c, LEAST_SEAT);
+  const seat = Math.min(wanted, soleLength - FREE_TIP);
+  const heel = Math.min(HEEL_SEAT, 0.6 * (top[0]!.from.y - sole));
+  return {
+    corner,
+    soleEnd: point(corner.x - seat * c, corner.y + seat * s),
+    heelEnd: point(corner.x + heel * s, corner.y + heel * c),
+    base: corner.y - BASE,
+  };
+}
+
+/** The cradle that holds the bed block with its bed level. */
+export function bedCradle(plane: Elevation): Planned {
+  const { design, widths, frame } = plane;
+  const { corner, soleEnd, heelEnd, base } = cradlePlaces(plane);
+  const [c, s] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
+  const underSole = point(soleEnd.x - WALL * s, soleEnd.y - WALL * c);
+  const behindHeel = point(heelEnd.x + WALL * c, heelEnd.y - WALL * s);
+  const boundary = outlineThrough([
+    { at: point(underSole.x, base), round: 2 },
+    { at: point(behindHeel.x, base), round: 2 },
+    { at: behindHeel, round: 2 },
+    { at: heelEnd },
+    { at: corner, relief: { radius: Math.max(ARRIS, design.jigs.relief), into: "before" } },
+    { at: soleEnd },
+    { at: underSole, round: 2 },
+  ]);
+  const open = window([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
+    side === 0 ? BASE : side === 2 ? 9 : side === 1 ? 4 : 8,
+  );
+  const thick = Math.min(WIDEST, widths.core - 2);
+  const angle = degreesText(frame.bedAngle);
+  return {
+    plan: {
+      name: "bed-cradle",
+      title: `Bed cradle ${angle}`,
+      bodies: [
+        {
+          boundary,
+          holes: [],
+          thickness: thick,
+          risers: [],
+          lightening: open,
+          labels: [nameLabel([`CRADLE ${angle}`], design, point((underSole.x + behindHeel.x) / 2, base + BASE / 2))],
+          standing: cradleStanding(plane, thick),
+        },
+      ],
+      drawing: {
+        title: "bed-cradle",
+        entries: [
+          cutEntry(boundary),
+          ...open.map(cutEntry),
+          noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4)),
+        ],
+      },
+      registersAgainst: `The bed block's sole lies on the long seat, its heel end against the short one; the base stands on the bench, level, and the bed above it is level too.`,
+      use: `Stand it on a flat bench and lay the bed block in, heel down: the bed then lies level for the straightedge and the survey. To true it by hand, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${lengthWords(design, widths.core - thick)} narrower), and work toward the heel. Do not cut against a loose block. ${CAUTION}`,
+      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${lengthWords(design, thick)}.`,
+    },
+  };
+}
+
+function cradleStanding({ frame }: Elevation, thick: number): Standing {
+  const [c, s] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
+  const { x, y } = fromIron(frame, 0, 0);
+  return { x: [c, s, 0], y: [-s, c, 0], z: [0, 0, 1], origin: [x, y, -thick / 2] };
+}

@@ -1,0 +1,66 @@
+// Fit test: holes that grow by a tenth of a millimetre all round, for the maker's own drill shank; the one it fits is jigs.clearance.
+import type { Elevation } from "../elevation/elevation.ts";
+import { circleOutline, type Point, point } from "../elevation/outline.ts";
+import { FLAT_PRINT, type Planned } from "./jig.ts";
+import { box, figureText, nameLabel, plainLabel } from "./lines.ts";
+
+/** Clearances all round that are tried, mm. */
+export const TRIED = [0, 0.1, 0.2, 0.3, 0.4, 0.5] as const;
+/** Its length, mm: to be measured, it shows whether the printer keeps its scale. */
+export const FIT_TEST_LENGTH = 100;
+const PITCH = 16;
+const THICK = 8;
+/** Largest shank that is tried, mm. */
+const LARGEST = 10;
+/** Room for a line of letters, mm. */
+const LETTERS = 13;
+/** In front of the plane, mm: it is used nowhere on it. */
+const ASIDE = 40;
+
+/** Diameter of the shank the test is for: the drill that bores the pin's hole, or 10 mm where that is larger. */
+export const fitTestShank = (plane: Elevation): number => Math.min(2 * plane.pinHole.radius, LARGEST);
+
+export function fitTest(plane: Elevation): Planned {
+  const { design } = plane;
+  const shank = fitTestShank(plane);
+  const middleY = LETTERS + shank / 2 + 0.5;
+  const high = middleY + shank / 2 + 0.5 + LETTERS;
+  const first = (FIT_TEST_LENGTH - (TRIED.length - 1) * PITCH) / 2;
+  const middles = TRIED.map((_, i): Point => point(first + i * PITCH, middleY));
+  return {
+    plan: {
+      name: "fit-test",
+      title: `Fit test for a ${figureText(shank)} mm shank`,
+      bodies: [
+        {
+          boundary: box(0, 0, FIT_TEST_LENGTH, high),
+          holes: TRIED.map((clearance, i) => ({
+            outline: circleOutline({ centre: middles[i]!, radius: shank / 2 + clearance }),
+          })),
+          thickness: THICK,
+          risers: [],
+          lightening: [],
+          labels: [
+            ...TRIED.map((clearance, i) =>
+              plainLabel(
+                clearance === 0 ? "0" : String(clearance).slice(1),
+                point(middles[i]!.x, LETTERS / 2),
+                PITCH / 4,
+              ),
+            ),
+            nameLabel(["FIT", figureText(shank)], design, point(FIT_TEST_LENGTH / 2, high - LETTERS / 2)),
+          ],
+          standing: {
+            x: [1, 0, 0],
+            y: [0, 0, -1],
+            z: [0, 1, 0],
+            origin: [0, -design.sole.allowance, plane.widths.body / 2 + ASIDE + high],
+          },
+        },
+      ],
+      registersAgainst: `The shank of a ${figureText(shank)} mm drill.`,
+      use: `Print it first. Push the shank of a ${figureText(shank)} mm drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance; write its number as jigs.clearance. The piece is ${figureText(FIT_TEST_LENGTH)} mm long: measure it, and set the printer's scale right before you print gauges.`,
+      printed: FLAT_PRINT,
+    },
+  };
+}

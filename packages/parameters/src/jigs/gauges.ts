@@ -1,0 +1,105 @@
+// Bed gauge and ramp gauge: a block with the angle on one flank and its complement on the other, both from one base.
+import { blocksAt } from "../elevation/blocks.ts";
+import type { Elevation } from "../elevation/elevation.ts";
+import { type Point, point } from "../elevation/outline.ts";
+import { cosDeg, sinDeg } from "../trig.ts";
+import type { JigName, Planned, Standing } from "./jig.ts";
+import { CAUTION, FLAT_PRINT } from "./jig.ts";
+import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
+import { outlineThrough } from "./straight.ts";
+
+/** Length of each flank, mm: over it 0.1° is 0.1 mm, which a bevel or a saw shows against the light. */
+const FLANK = 60;
+/** Blunt end of the base under each flank, mm: a feather edge would bend and chip. */
+const NOSE = 4;
+/** Along the base between the flanks' upper ends, mm. */
+const BETWEEN = 40;
+/** How far from its flank the middle of an angle stands at most, mm; twice that for the flatter flank. */
+const NEAR_FLANK = 16;
+/** Height of the block as it lies, which is its width as it stands on a saw's table, mm. */
+const THICK = 16;
+
+/** The gauge for the bed angle. */
+export const bedGauge = (plane: Elevation): Planned =>
+  gauge(plane, "bed-gauge", "bed", plane.frame.bedAngle, besideBed(plane));
+
+/** The gauge for the ramp angle; for a curved ramp that of its wear. */
+export const rampGauge = (plane: Elevation): Planned =>
+  gauge(plane, "ramp-gauge", plane.ramp.curve ? "wear" : "ramp", plane.ramp.angle, besideRamp(plane));
+
+/** Corners from the base's left end: nose, flank at the angle, flank at the complement, nose. */
+export function gaugeCorners(angle: number): Point[] {
+  const complement = 90 - angle;
+  const left = { low: point(0, NOSE), high: point(FLANK * cosDeg(angle), NOSE + FLANK * sinDeg(angle)) };
+  const rightHigh = point(left.high.x + BETWEEN, NOSE + FLANK * sinDeg(complement));
+  const rightLow = point(rightHigh.x + FLANK * cosDeg(complement), NOSE);
+  return [point(0, 0), point(rightLow.x, 0), rightLow, rightHigh, left.high, left.low];
+}
+
+function gauge(plane: Elevation, name: JigName, what: string, angle: number, standing: Standing): Planned {
+  const corners = gaugeCorners(angle);
+  const [, foot, , rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
+  const boundary = outlineThrough(corners.map((at) => ({ at })));
+  const [own, other] = [degreesText(angle), degreesText(90 - angle)];
+  return {
+    plan: {
+      name,
+      title: `${what === "bed" ? "Bed" : "Ramp"} gauge ${own}`,
+      bodies: [
+        {
+          boundary,
+          holes: [],
+          thickness: THICK,
+          risers: [],
+          lightening: [],
+          labels: [
+            plainLabel(own, point(leftHigh.x * 0.75, leftHigh.y * 0.55), NEAR_FLANK),
+            plainLabel(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4), 2 * NEAR_FLANK),
+            nameLabel([what], plane.design, point(foot.x / 2, 9)),
+          ],
+          standing,
+        },
+      ],
+      drawing: {
+        title: name,
+        entries: [
+          cutEntry(boundary),
+          noteEntry(`${what} ${own}`, point(leftHigh.x * 0.8, leftHigh.y * 0.5)),
+          noteEntry(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4)),
+          noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
+        ],
+      },
+      registersAgainst: `Its base lies on the saw's or the sander's table, or along the fence; the flank marked ${own} is the ${what}'s angle from the sole, the one marked ${other} what a saw that reads from square is set to.`,
+      use: `Stand it on its base and bring the disc, the blade or a sliding bevel to the flank until no light shows. A saw that reads from square is set to the flank marked ${other}. Set the machine with its power off. ${CAUTION}`,
+      printed: FLAT_PRINT,
+    },
+  };
+}
+
+/** Room between the gauge and the block it is held beside, mm. */
+const BESIDE = 1;
+
+/** Base in the line of the blank's sole, the flank in the line of the bed. */
+function besideBed(plane: Elevation): Standing {
+  const { bedTip } = plane.points;
+  return {
+    x: [1, 0, 0],
+    y: [0, 1, 0],
+    z: [0, 0, 1],
+    origin: [bedTip.x - flankFoot(plane.frame.bedAngle), -plane.design.sole.allowance, plane.widths.core / 2 + BESIDE],
+  };
+}
+
+/** Turned over: base in the line of the blank's sole, the flank in the line of the ramp at the sole. */
+function besideRamp(plane: Elevation): Standing {
+  const tip = blocksAt(plane, "blank").rampChain[0]!.from;
+  return {
+    x: [-1, 0, 0],
+    y: [0, 1, 0],
+    z: [0, 0, -1],
+    origin: [tip.x + flankFoot(plane.ramp.angle), tip.y, plane.widths.core / 2 + BESIDE + THICK],
+  };
+}
+
+/** x at which a flank's line meets the base's; the nose stands before it. mm */
+const flankFoot = (angle: number): number => (-NOSE * cosDeg(angle)) / sinDeg(angle);

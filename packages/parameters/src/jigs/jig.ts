@@ -1,0 +1,122 @@
+// What a jig is before it is a solid: flat bodies drawn as they lie on the printer's table, and how each stands at the plane.
+import type { Drawing } from "../drawings/drawing.ts";
+import type { Outline, Point, Shape } from "../elevation/outline.ts";
+
+/** Least wall of any jig, mm: three lines of a 0.4 mm nozzle. */
+export const LEAST_WALL = 1.2;
+/** Chamfer on every edge at the printer's table, mm: the first layers spread, and a spread edge would hold a jig off its wood. */
+export const TABLE_CHAMFER = 0.5;
+/** Least distance between a hole, a riser or a letter and the edge of the face it stands in, mm. */
+export const INSIDE_FACE = 0.1;
+/** Wall of a jig that hands and clamps bear on, mm. */
+export const STOUT_WALL = 6;
+
+/** A direction or a place in the plane's frame. */
+export type Place3 = readonly [x: number, y: number, z: number];
+
+/** How a body stands at the plane: where its own axes point (unit, right-handed) and where its own 0, 0, 0 lies. */
+export interface Standing {
+  readonly x: Place3;
+  readonly y: Place3;
+  readonly z: Place3;
+  readonly origin: Place3;
+}
+
+/** A hole through a body; `chamfer` is its edge's at the printer's table, larger where a screw's head is let in. */
+export interface Hole {
+  readonly outline: Outline;
+  readonly chamfer?: number;
+}
+
+/** A bar or boss that rises from a body's upper face, wholly inside that face. */
+export interface Riser {
+  readonly outline: Outline;
+  /** Over the body's upper face, mm. */
+  readonly height: number;
+}
+
+/** Words sunk in a body's upper face, as near as they fit to a place. */
+export interface Label {
+  /** Each a choice of lines, best first; the last must fit. No lines: the label may be left out. */
+  readonly choices: readonly (readonly string[])[];
+  readonly near: Point;
+  /** How far from there its middle may stand, mm; anywhere on the face where this is absent. */
+  readonly within?: number;
+}
+
+/** One closed shell: a plate with holes, its thickness along z, printed with the plate's lower face on the table. */
+export interface Body {
+  readonly boundary: Outline;
+  readonly holes: readonly Hole[];
+  readonly thickness: number;
+  readonly risers: readonly Riser[];
+  /** Cut out of the plate to save material; left away where the labels need the room. */
+  readonly lightening: readonly Outline[];
+  readonly labels: readonly Label[];
+  readonly standing: Standing;
+}
+
+export type JigName =
+  | "bed-gauge"
+  | "ramp-gauge"
+  | "recess-template"
+  | "pin-guide"
+  | "throat-spacer"
+  | "bed-cradle"
+  | "wedge-sled"
+  | "fit-test";
+
+export interface JigPlan {
+  /** Kebab-case, which is also its file's name. */
+  readonly name: JigName;
+  readonly title: string;
+  /** One closed shell each; more than one only for parts that are screwed together, side by side on the table. */
+  readonly bodies: readonly Body[];
+  /** Only for a jig that can be cut from sheet. */
+  readonly drawing?: Drawing;
+  readonly registersAgainst: string;
+  /** How it is used, with its cautions. */
+  readonly use: string;
+  /** How it is printed. */
+  readonly printed: string;
+}
+
+/** Why a jig cannot be made for a design, as a check tells it. */
+export interface NoJig {
+  readonly name: JigName;
+  readonly what: string;
+  readonly value: number;
+  readonly limit: number;
+  readonly unit: "mm" | "°";
+  readonly parameters: readonly string[];
+  readonly advice: string;
+}
+
+/** A plan, or why there is none. */
+export type Planned = { readonly plan: JigPlan } | { readonly none: NoJig };
+
+/** The body's shape seen from above, every hole in it. */
+export const shapeOf = (body: Body): Shape => ({
+  boundary: body.boundary,
+  holes: body.holes.map((hole) => hole.outline),
+  circles: [],
+});
+
+/** Standing at the plane as it is drawn, its lower face at a z of the plane's frame. */
+export const standingAsDrawn = (z: number): Standing => ({
+  x: [1, 0, 0],
+  y: [0, 1, 0],
+  z: [0, 0, 1],
+  origin: [0, 0, z],
+});
+
+/** The place in the plane's frame of a body's own point. mm. */
+export function stood({ x, y, z, origin }: Standing, [a, b, c]: Place3): Place3 {
+  const along = (k: 0 | 1 | 2) => origin[k] + a * x[k] + b * y[k] + c * z[k];
+  return [along(0), along(1), along(2)];
+}
+
+export const CAUTION =
+  "Follow the machine's manual, local rules and trained practice; keep hands off the cut and clamp short work.";
+export const FLAT_PRINT =
+  "Print it flat, the lettered face up, without supports, three walls or more; it needs no brim where the first layer holds.";

@@ -1,0 +1,98 @@
+// What a jig says on its face, and the shapes that several jigs share.
+import type { Entry } from "../drawings/drawing.ts";
+import { splitAtFirstMeeting } from "../elevation/crossing.ts";
+import { arc, FAR, line, type Outline, type Point, point, type Segment } from "../elevation/outline.ts";
+import type { Design } from "../table/index.ts";
+import { lengthBoth } from "../units.ts";
+import type { Label } from "./jig.ts";
+
+/** A number as it is cut into a jig: two decimals at most. */
+export const figureText = (value: number): string => String(Math.round(value * 100) / 100 + 0);
+export const degreesText = (angle: number): string => `${figureText(angle)}°`;
+/** A length in the words of a jig: the maker's unit, and ours. */
+export const lengthWords = ({ units, shop }: Design, mm: number): string =>
+  lengthBoth(mm, units, shop.smallestFraction);
+
+/** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
+const BROKEN = [24, 16, 12] as const;
+const KEPT = [16, 12, 10, 8, 6, 4] as const;
+
+/**
+ * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened from its end, the jig's
+ * words never.
+ */
+export function nameLabel(words: readonly string[], design: Design, near: Point): Label {
+  const own = words.join(" ");
+  const singly = words.flatMap((word) => word.split(" "));
+  const apart = namesOf(design).flatMap((lines) => [
+    [...words, ...lines],
+    [own, ...lines],
+    ...(lines.length === 1 ? [[`${own} ${lines[0]}`]] : []),
+    [...singly, ...lines],
+  ]);
+  return { choices: [...apart, [...words], [own], singly], near };
+}
+
+/** Words that must be there, in one line or one a line, and apart from them the plane's name, which may have to go. */
+export const wordsAndName = (words: readonly string[], design: Design, near: Point): Label[] => [
+  { choices: [[words.join(" ")], words], near },
+  { choices: [...namesOf(design), []], near },
+];
+
+/** A plane's name in lines, whole at first, then in ever fewer letters. */
+function namesOf({ name }: Design): string[][] {
+  const pieces = name.split(/(?<=[-._])/);
+  const longest = Math.max(...pieces.map((piece) => piece.length));
+  const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>
+    joined(pieces, width),
+  );
+  const shortened = [...new Set([pieces[0]!.replace(/[-._]$/, ""), ...KEPT.map((n) => name.slice(0, n))])]
+    .filter((short) => short.length < name.length)
+    .sort((a, b) => b.length - a.length);
+  return [[name], ...broken, ...shortened.map((short) => [short])];
+}
+
+/** Pieces of a name in as few lines of at most `width` letters as they go into. */
+function joined(pieces: readonly string[], width: number): string[] {
+  const lines: string[] = [];
+  for (const piece of pieces) {
+    const last = lines.at(-1);
+    if (last === undefined || last.length + piece.length > width) lines.push(piece);
+    else lines[lines.length - 1] = last + piece;
+  }
+  return lines;
+}
+
+/** Words that must fit as they are. */
+export const plainLabel = (text: string, near: Point, within: number): Label => ({ choices: [[text]], near, within });
+
+/** An upright rectangle. */
+export const box = (left: number, low: number, right: number, high: number): Outline =>
+  roundedBox(left, low, right, high, 0);
+
+/** An upright rectangle with rounded corners, counter-clockwise. */
+export function roundedBox(left: number, low: number, right: number, high: number, radius: number): Outline {
+  const [l, b, r, t, k] = [left, low, right, high, radius];
+  const sides: Segment[] = [
+    line(point(l + k, b), point(r - k, b)),
+    arc(point(r - k, b), point(r, b + k), point(r - k, b + k), 90),
+    line(point(r, b + k), point(r, t - k)),
+    arc(point(r, t - k), point(r - k, t), point(r - k, t - k), 90),
+    line(point(r - k, t), point(l + k, t)),
+    arc(point(l + k, t), point(l, t - k), point(l + k, t - k), 90),
+    line(point(l, t - k), point(l, b + k)),
+    arc(point(l, b + k), point(l + k, b), point(l + k, b + k), 90),
+  ];
+  return sides.filter((s) => Math.hypot(s.to.x - s.from.x, s.to.y - s.from.y) > 1e-9);
+}
+
+/** The part of a rising chain between two heights, ends exact. */
+export function chainBetween(chain: readonly Segment[], low: number, high: number): Segment[] {
+  const level = (y: number) => [line(point(-FAR, y), point(FAR, y))];
+  const fromLow = splitAtFirstMeeting(chain, level(low))?.after ?? [...chain];
+  return splitAtFirstMeeting(fromLow, level(high))?.before ?? fromLow;
+}
+
+export const cutEntry = (outline: Outline): Entry => ({ kind: "outline", work: "CUT", outline });
+export const noteEntry = (text: string, at: Point): Entry => ({ kind: "note", work: "NOTE", at, text, height: 3 });
+export const markEntry = (segments: readonly Segment[]): Entry => ({ kind: "path", work: "MARK", segments });

@@ -1,0 +1,129 @@
+// Pin guide: a flat plate that leads the drill over the pin's axis. It registers on the cheek blank's sole and toe, as they are
+// when the pin's hole is bored: before glue-up, allowance and trim in place.
+import { stockAt } from "../elevation/blocks.ts";
+import type { Elevation } from "../elevation/elevation.ts";
+import { circleOutline, type Point, point } from "../elevation/outline.ts";
+import { CAUTION, FLAT_PRINT, type Hole, type Planned, STOUT_WALL, standingAsDrawn } from "./jig.ts";
+import { cutEntry, figureText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
+import { outlineThrough, window } from "./straight.ts";
+
+/** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
+const THICK = 12;
+/** Bars of the plate's frame, mm; the lower one carries two lines of letters. */
+const BAR = 14;
+const LOWER_BAR = 22;
+/** How far pegs must stand out of each face to hook the cheek, mm. */
+const STAND_OUT = 6;
+
+export interface PinGuidePlaces {
+  /** Middle of the drill's hole: the pin's axis. */
+  readonly axis: Point;
+  readonly drillRadius: number;
+  /** Middles of the pegs: two under the sole, one before the toe. */
+  readonly pegs: readonly Point[];
+  readonly pegRadius: number;
+}
+
+/** Where pegs and drill stand in the plane's frame, the pegs touching the cheek blank's sole and toe. mm */
+export function pinGuidePlaces(plane: Elevation): PinGuidePlaces {
+  const { toe, sole } = stockAt(plane, "blank");
+  const { diameter } = plane.design.pegs;
+  const pegRadius = diameter / 2;
+  const under = sole - pegRadius;
+  const { centre, radius } = plane.pinHole;
+  return {
+    axis: centre,
+    drillRadius: plane.design.jigs.drillBush > 0 ? plane.design.jigs.drillBush / 2 : radius,
+    pegs: [
+      point(toe + Math.max(12, 2 * diameter), under),
+      point(centre.x, under),
+      point(toe - pegRadius, sole + 0.4 * plane.widths.blankHeight),
+    ],
+    pegRadius,
+  };
+}
+
+/** The guide that leads the drill, for both cheeks. */
+export function pinGuide(plane: Elevation): Planned {
+  const places = pinGuidePlaces(plane);
+  const { design } = plane;
+  const { clearance, drillBush } = design.jigs;
+  const corners = guideCorners(places, plane);
+  const boundary = outlineThrough(corners.map((at) => ({ at, round: 4 })));
+  const hole = (centre: Point, radius: number): Hole => ({ outline: circleOutline({ centre, radius }) });
+  const drill = hole(places.axis, places.drillRadius + clearance);
+  const pegs = places.pegs.map((at) => hole(at, places.pegRadius + clearance));
+  const { toe } = stockAt(plane, "blank");
+  const round = (radius: number) => 2 * (radius + clearance) + 2 * STOUT_WALL;
+  const bars = [
+    Math.max(LOWER_BAR, round(places.pegRadius)) + places.pegRadius,
+    round(places.drillRadius) + STOUT_WALL,
+    BAR,
+    BAR,
+    round(places.pegRadius) + 1,
+  ];
+  const open = window(corners, (side) => bars[side]!);
+  const taken =
+    drillBush > 0
+      ? `a drill bush ${figureText(drillBush)} mm outside`
+      : `a ${figureText(2 * places.drillRadius)} mm drill`;
+  const peg = lengthWords(design, design.pegs.diameter);
+  const size = `Ø${figureText(2 * places.drillRadius)}`;
+  return {
+    plan: {
+      name: "pin-guide",
+      title: `Pin guide for ${taken}`,
+      bodies: [
+        {
+          boundary,
+          holes: [drill, ...pegs],
+          thickness: THICK,
+          risers: [],
+          lightening: open,
+          labels: [
+            nameLabel(
+              ["PIN", figureText(2 * places.drillRadius)],
+              design,
+              point(places.axis.x / 2, places.pegs[0]!.y + 16),
+            ),
+          ],
+          standing: standingAsDrawn(plane.widths.body / 2),
+        },
+      ],
+      drawing: {
+        title: "pin-guide",
+        entries: [
+          cutEntry(boundary),
+          ...[...open].map(cutEntry),
+          {
+            kind: "circle",
+            work: "DRILL",
+            circle: { centre: places.axis, radius: places.drillRadius + clearance },
+          },
+          ...places.pegs.map((centre) => ({
+            kind: "circle" as const,
+            work: "DRILL" as const,
+            circle: { centre, radius: places.pegRadius + clearance },
+          })),
+          noteEntry(`pin guide ${size}, ${design.name}`, point(toe + 20, places.pegs[0]!.y + 10)),
+        ],
+      },
+      registersAgainst:
+        "The cheek blank's sole and toe, before glue-up and truing (sole allowance and trim still on): two pegs hook under the sole, one before the toe.",
+      use: `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${figureText(STAND_OUT)} mm or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${taken} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`,
+      printed: `${FLAT_PRINT} The holes stand upright as it lies.`,
+    },
+  };
+}
+
+/** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */
+function guideCorners({ axis, drillRadius, pegs, pegRadius }: PinGuidePlaces, plane: Elevation): Point[] {
+  const wall = STOUT_WALL + plane.design.jigs.clearance;
+  const low = pegs[0]!.y - pegRadius - wall;
+  const left = pegs[2]!.x - pegRadius - wall;
+  const right = axis.x + Math.max(drillRadius, pegRadius) + wall + 2;
+  const high = Math.max(axis.y + drillRadius + wall + 2, low + LOWER_BAR + BAR);
+  const shoulder = Math.min(Math.max(pegs[2]!.y + pegRadius + wall, low + LOWER_BAR), high - 0.01);
+  const slant = Math.max(left + 1, axis.x - drillRadius - wall - 12);
+  return [point(left, low), point(right, low), point(right, high), point(slant, high), point(left, shoulder)];
+}

@@ -1,0 +1,114 @@
+// Wedge sled: a bar with the finished wedge's shape cut out of one side, so that what stands out over that side is sawn or planed off.
+import type { Elevation } from "../elevation/elevation.ts";
+import { type Point, point } from "../elevation/outline.ts";
+import { placedPoint } from "../elevation/place.ts";
+import { wedgeThickness } from "../elevation/stack.ts";
+import { cosDeg, sinDeg } from "../trig.ts";
+import { CAUTION, FLAT_PRINT, type Planned, type Standing } from "./jig.ts";
+import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
+import { outlineThrough, roomForRelief } from "./straight.ts";
+
+/** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
+const BAR = 23;
+/** Before the wedge's tip and behind its butt, mm; the hand's hole is behind the butt, away from the cut. */
+const LEAD = 18;
+const TAIL = 62;
+/** The hole for fingers or a dowel to push by, mm. */
+const GRIP = 12;
+/** Highest sled, mm: a wedge lying on its side must stand over it, for the fingers of a feather board. */
+const HIGHEST = 20;
+
+/** The sled that carries the wedge's blank at the wedge angle. */
+export function wedgeSled(plane: Elevation): Planned {
+  const { design, widths } = plane;
+  const { clearance, relief } = design.jigs;
+  const omega = design.wedge.angle;
+  const length = plane.wedgeLength;
+  const butt = wedgeThickness(design, design.wedge.tipFromEdge + length);
+  const thick = Math.min(HIGHEST, widths.core - design.wedge.clearance - 2);
+  const places = pocketPlaces(length, design.wedge.tip, omega, clearance);
+  const left = places.tipMouth.x - LEAD;
+  const right = places.buttMouth.x + TAIL;
+  const low = Math.min(places.buttFloor.y, places.tipFloor.y) - BAR;
+  const corners = [
+    { at: point(left, low), round: 3 },
+    { at: point(right, low), round: 3 },
+    { at: point(right, 0), round: 3 },
+    { at: places.buttMouth },
+    { at: places.buttFloor, relief: { radius: roomForRelief(relief, butt), into: "before" as const } },
+    { at: places.tipFloor, relief: { radius: roomForRelief(relief, design.wedge.tip), into: "after" as const } },
+    { at: places.tipMouth },
+    { at: point(left, 0), round: 3 },
+  ];
+  const boundary = outlineThrough(corners);
+  const grip = gripAt(point(right - 14 - GRIP, (low + 0) / 2), -low);
+  const angle = degreesText(omega);
+  const wide = lengthWords(design, widths.core - design.wedge.clearance);
+  return {
+    plan: {
+      name: "wedge-sled",
+      title: `Wedge sled ${angle}`,
+      bodies: [
+        {
+          boundary,
+          holes: [{ outline: grip }],
+          thickness: thick,
+          risers: [],
+          lightening: [],
+          labels: [nameLabel([`WEDGE ${angle}`], design, point((left + right) / 2, low + BAR / 2))],
+          standing: sledStanding(plane, thick),
+        },
+      ],
+      drawing: {
+        title: "wedge-sled",
+        entries: [
+          cutEntry(boundary),
+          cutEntry(grip),
+          noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
+        ],
+      },
+      registersAgainst:
+        "Its straight side runs along the saw's fence or lies on a shooting board's fence; the wedge blank's planed lower side lies on the pocket's long side, its butt against the pocket's thick end.",
+      use: `Plane one side of the wedge's blank, cut it to ${lengthWords(design, length)} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
+      printed: FLAT_PRINT,
+    },
+  };
+}
+
+interface Pocket {
+  readonly tipFloor: Point;
+  readonly tipMouth: Point;
+  readonly buttFloor: Point;
+  readonly buttMouth: Point;
+}
+
+/** The wedge with its upper side on y = 0, its thickness below, the tip to the left; the room in its length is at the tip. */
+function pocketPlaces(length: number, tip: number, omega: number, clearance: number): Pocket {
+  const onFloor = (u: number): Point => placedPoint(point(u, -tip), { turn: -omega });
+  const atMouth = (u: number): Point => point(u / cosDeg(omega), 0);
+  return {
+    tipFloor: onFloor(-clearance),
+    tipMouth: atMouth(-clearance),
+    buttFloor: onFloor(length),
+    buttMouth: atMouth(length),
+  };
+}
+
+/** A hole long across the sled that fingers go into, within its width. */
+function gripAt(middle: Point, width: number) {
+  const half = Math.max(Math.min(GRIP, width / 2 - 7), 3);
+  return outlineThrough(
+    [point(-GRIP, -half), point(GRIP, -half), point(GRIP, half), point(-GRIP, half)].map((p) => ({
+      at: point(middle.x + p.x, middle.y + p.y),
+      round: Math.min(half, GRIP) - 0.5,
+    })),
+  );
+}
+
+/** The pocket round the wedge where the wedge lies in the plane, its middle plane on the plane's. */
+function sledStanding(plane: Elevation, thick: number): Standing {
+  const slope = plane.frame.bedAngle + plane.design.wedge.angle;
+  const [c, s] = [cosDeg(slope), sinDeg(slope)];
+  const tipTop = plane.wedge.at(-1)!.from;
+  return { x: [c, s, 0], y: [-s, c, 0], z: [0, 0, 1], origin: [tipTop.x, tipTop.y, -thick / 2] };
+}

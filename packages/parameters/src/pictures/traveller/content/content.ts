@@ -1,0 +1,32 @@
+// What every step's content is made from and what it gives; the frame round it (title, blanks, done) is added once for all.
+import type { CautionKey } from "../../../bench/cautions.ts";
+import type { StockPlan } from "../../../bench/stock/index.ts";
+import type { ToleranceReport } from "../../../bench/tolerance/index.ts";
+import type { Picture } from "../../picture.ts";
+import type { NumberRow } from "../step.ts";
+import type { Telling, Wanted } from "../telling.ts";
+
+export interface Known {
+  readonly t: Telling;
+  readonly plan: StockPlan;
+  readonly report: ToleranceReport;
+}
+
+export interface Content {
+  /** Only where the bench's own step has none. */
+  readonly title?: string;
+  readonly task?: string;
+  readonly why?: string;
+  readonly numbers: readonly NumberRow[];
+  readonly instructions: readonly string[];
+  readonly checks: readonly string[];
+  readonly cautions: readonly CautionKey[];
+  readonly picture: Picture;
+  readonly jigs?: readonly string[];
+  /** What is to be measured, where the figure expected is not all that should be said. */
+  readonly wanted?: Wanted;
+}
+
+/** Sentences of which some are only said of some planes. */
+export const said = (...sentences: readonly (string | false)[]): string[] =>
+  sentences.filter((sentence): sentence is string => sentence !== false);

@@ -1,0 +1,112 @@
+// Choosing the wood, measuring the iron, ripping and milling: before anything is cut to an angle.
+
+import { ripPicture, stockPicture } from "../draw/billet.ts";
+import { ironPicture } from "../draw/iron.ts";
+import { type Content, type Known, said } from "./content.ts";
+
+export function stockContent({ t, plan }: Known): Content {
+  const { billet, rip } = plan;
+  const { needed, measured, lay, rings } = billet;
+  const { wood } = t.design;
+  const has = (["length", "width", "height"] as const).filter((side) => measured[side] > 0);
+  return {
+    title: "Choose the wood",
+    task: "Choose one billet for core and cheeks: straight in the grain, dry, free of knots and checks where bed, mouth and pin will be.",
+    why: "Cheeks and core out of one billet move alike with the seasons, and the grain matches when they are put together again.",
+    numbers: [
+      t.length("Billet length, along the grain", needed.length, "up"),
+      t.length("Billet width, across the sole", needed.width, "up"),
+      t.length("Billet height", needed.height, "up"),
+      ...t.row("billetWidthByRule", "Width by the rule of thumb: iron and 1 1/2 in"),
+      { label: "Wood of the body", value: wood.body },
+      { label: "Rings to the sole (0° flat, 90° quarter sawn)", value: t.deg(rings) },
+      ...t.row("moistureAsCut", "Moisture of the wood when it is cut"),
+      ...has.map((side) => t.length(`Billet at hand, ${side}`, measured[side])),
+    ],
+    instructions: said(
+      "Let the wood lie in the shop until its weight no longer changes; a meter should read near the moisture above.",
+      `Turn the billet so that the rings lie at about ${t.deg(rings)} to the sole: flat or rift sawn reads smoother on the sole than quarter sawn (common practice, no published source).`,
+      "Turn it end for end until the grain's lines, seen from the side, run down toward the heel: then the sole is planed with the grain from toe to heel, and the work strokes it the right way.",
+      lay === "on its side" &&
+        `Your billet holds the plane only on its side: its height becomes the width, and the rings stand at ${t.deg(rings)}.`,
+      billet.fits === true && lay === "as measured" && "Your billet holds the plane as measured.",
+      "Set aside wood for wedge, cross pin and pegs as in the stock list; keep every offcut until the plane cuts.",
+    ),
+    checks: [
+      "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
+      `The billet is at least ${t.mm(rip.needed, "up")} wide, ${t.mm(needed.height, "up")} high and ${t.mm(needed.length, "up")} long.`,
+      "The sole's side and the toe's end are written on the wood.",
+    ],
+    cautions: ["dust"],
+    picture: stockPicture(t, plan),
+  };
+}
+
+export function ironContent({ t }: Known): Content {
+  const { iron, capIron } = t.plane.design;
+  return {
+    why: "An iron a tenth thicker than told moves the bed's line, the mouth and the wedge by as much; nothing is cut from a catalogue's figure.",
+    numbers: [
+      t.length("Iron thickness in the file", iron.thickness),
+      t.length("Iron width in the file", iron.width),
+      { label: "Bevel", value: t.deg(iron.bevel) },
+      ...t.row("clearanceAngle", "Clearance under the bevel at this bed"),
+      ...(capIron.thickness > 0 ? [t.length("Cap iron thickness", capIron.thickness)] : []),
+      ...(t.plane.recess
+        ? [
+            t.length("Screw head's diameter", capIron.screwHead.diameter),
+            t.length("Screw head's height", capIron.screwHead.height, "up"),
+            t.length("Screw head's middle from the edge", capIron.screwHead.fromEdge),
+          ]
+        : []),
+    ],
+    instructions: said(
+      "Measure the thickness where the iron lies on the bed, at three places up its length and on both sides; write down the greatest.",
+      "Measure the width just above the edge and at the top; write down the greater.",
+      "Lay the iron's back on a flat plate: where it rocks or is hollow, flatten the part that lies on the bed first and measure after.",
+      capIron.thickness > 0 &&
+        "Screw the cap iron on where it will work and measure its thickness, its hump and the screw's head; correct the file where they differ.",
+    ),
+    checks: ["Both values are typed in before the billet is marked: every number after this step follows them."],
+    cautions: ["sharpIron"],
+    picture: ironPicture(t),
+  };
+}
+
+export function coreContent({ t, plan }: Known): Content {
+  const { rip, marks, core } = plan;
+  const at = marks.marks.map(
+    ({ strokes, at: places, over }) =>
+      `${strokes === 1 ? "one stroke" : "two strokes"} at ${places.map((x) => t.mm(x)).join(" and ")} (${over})`,
+  );
+  return {
+    numbers: [
+      ...t.row("billetWidth", "Billet's width needed"),
+      ...rip.sawLines.map(({ frees, fence }, i) => t.length(`Fence for cut ${i + 1}, frees the ${frees}`, fence, "up")),
+      ...t.row("roughCheek", "Each cheek, rough"),
+      ...t.row("roughCore", "Core, rough"),
+      ...t.row("coreWidth", "Core, milled"),
+      t.length("Each cheek, milled", t.plane.widths.cheek, "up"),
+      ...t.row("blankLength", "Core and cheeks, length"),
+      ...t.row("blankHeight", "Core and cheeks, height"),
+    ],
+    instructions: said(
+      `Joint the face that becomes the left cheek's outside: the reference face; take no more than ${t.mm(rip.referencePass, "down")} off it. Surface the sole square to it, then the top parallel to the sole, ${t.mm(core.height, "up")} apart.`,
+      marks.marks.length > 0 &&
+        `Draw the matching marks square across the whole top, from the toe end: ${at.join("; ")}. They stand clear of every kerf and tell front from back on every piece.`,
+      ...marks.lacking.map(
+        (block) => `The ${block}'s top has no room for two marks: keep its pieces together by hand.`,
+      ),
+      "Rip the first cheek at the first fence; joint the fresh face of what is left; rip the core at the second; joint again.",
+      "Let the three pieces lie a day with air all round, then mill each to its width, taking the same off both faces; insides flat, sides parallel.",
+      "Mill the core to the caliper, not to the rule: iron, wedge and pin all follow it.",
+    ),
+    checks: [
+      "Core the same width at both ends, top and sole, within what your caliper shows.",
+      "Cheeks' insides flat: no light under a straightedge along, across or corner to corner.",
+      "Marks still there on all three pieces.",
+    ],
+    cautions: ["ripping", "jointing"],
+    picture: ripPicture(t, plan),
+  };
+}

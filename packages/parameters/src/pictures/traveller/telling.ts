@@ -1,0 +1,165 @@
+// Numbers in the maker's words: each figure knows which way it is safe to round, and is told with what it was planned to be.
+import { planeAt, planned } from "../../bench/as-built/as-built.ts";
+import { isWorthAWord } from "../../bench/as-built/bench-state.ts";
+import { expectedOf, MEASURED } from "../../bench/as-built/expected.ts";
+import { BENCH_FIGURES, type BenchFigureKey } from "../../bench/figures.ts";
+import { type MeasuredKey, STEPS, type Step, stepPlace, stepsDone } from "../../bench/steps.ts";
+import { rowAt } from "../../design/at.ts";
+import { type Elevation, elevation } from "../../elevation/elevation.ts";
+import { FIGURES, type FigureKey, type FigureRow } from "../../elevation/figures.ts";
+import type { Design } from "../../table/index.ts";
+import { SHOP } from "../../tolerances.ts";
+import { fineText, inUnits, onRule, type SafeWay, trimmed, valueText } from "../../units.ts";
+import type { Blank, NumberRow } from "./step.ts";
+
+/** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
+type Read = SafeWay | "fine";
+
+/**
+ * What is sawn or milled later is rounded up, what takes wood away for good is rounded down, the way that can still be
+ * mended; a place on the wood is the nearest division. Common practice, no published source.
+ */
+export const SAFE_WAYS: Readonly<Partial<Record<FigureKey, Read>>> = {
+  billetWidth: "up",
+  billetWidthByRule: "up",
+  roughCore: "up",
+  roughCheek: "up",
+  coreWidth: "up",
+  blankLength: "up",
+  blankHeight: "up",
+  rampMark: "up",
+  bedMark: "down",
+  recessWidth: "up",
+  recessDepth: "down",
+  recessFromBedTip: "up",
+  pinHoleDiameter: "up",
+  wedgeTip: "up",
+  wedgeButt: "up",
+  wedgeLength: "up",
+  wedgeWidth: "down",
+  wedgeAtPin: "up",
+  bodyHeight: "up",
+  bodyWidth: "up",
+  edgeHeightAtContact: "fine",
+  soleToTake: "fine",
+  mouthOpening: "fine",
+  glueGap: "fine",
+};
+
+/** Everything that a step's words and pictures are made from. */
+export interface Telling {
+  /** As it stands in the file, measured values and all. */
+  readonly design: Design;
+  /** The plane as it stands when the step begins. */
+  readonly plane: Elevation;
+  /** A length on the maker's rule, in a sentence. */
+  readonly mm: (length: number, way?: SafeWay) => string;
+  /** A length finer than a rule shows. */
+  readonly fine: (length: number) => string;
+  readonly deg: (angle: number) => string;
+  /** A length beside a dimension: bare mm in a metric design. */
+  readonly ruled: (length: number, way?: SafeWay) => string;
+  readonly figure: (key: FigureKey) => number;
+  readonly row: (key: FigureKey | BenchFigureKey, label?: string) => NumberRow[];
+  readonly length: (label: string, value: number, way?: SafeWay) => NumberRow;
+  readonly thin: (label: string, value: number) => NumberRow;
+  /** From one length to another, in the maker's unit alone. */
+  readonly range: (least: number, most: number) => string;
+}
+
+export function telling(design: Design, step: Step): Telling {
+  const plane = planeAt(design, step);
+  const plan = elevation(planned(design));
+  const { units, shop } = design;
+  const read = (value: number, way: SafeWay) => onRule(value, units, shop.smallestFraction, way);
+  const mm = (value: number, way: SafeWay = "nearest") => {
+    const { text, over } = read(value, way);
+    return Math.abs(over) > SHOP / 2 ? `${text} (${trimmed(value, 2)} mm)` : text;
+  };
+  const figure = (key: FigureKey) => (FIGURES[key].of as FigureRow["of"])(plane) ?? Number.NaN;
+  const row = (key: FigureKey | BenchFigureKey, label?: string): NumberRow[] => {
+    const told: FigureRow = { ...FIGURES, ...BENCH_FIGURES }[key];
+    const value = told.of(plane);
+    if (value === undefined) return [];
+    const before = told.of(plan);
+    const shown = (v: number) => figureText(design, key, told.unit, v);
+    const moved = before !== undefined && key in FIGURES && isWorthAWord(key, told.unit, value - before);
+    return [{ label: label ?? bare(told.help), ...shown(value), ...(moved ? { was: shown(before).value } : {}) }];
+  };
+  return {
+    design,
+    plane,
+    mm,
+    fine: (value) => fineText(value, units),
+    deg: (angle) => `${trimmed(angle, 2)}°`,
+    ruled: (value, way = "nearest") => (units === "mm" ? trimmed(value, 2) : read(value, way).text),
+    figure,
+    row,
+    thin: (label, value) => ({ label, ...fineCells(design, value) }),
+    range: (least, most) => {
+      const shown = (value: number) => trimmed(inUnits(value, units), units === "mm" ? 2 : 3);
+      return `${shown(least)} to ${shown(most)} ${units}`;
+    },
+    length: (label, value, way = "nearest") => ({ label, ...lengthCells(design, value, way) }),
+  };
+}
+
+/** A figure's cells: on the rule, finer, or as its unit is told everywhere. */
+function figureText(design: Design, key: string, unit: string, value: number): Omit<NumberRow, "label"> {
+  if (unit !== "mm") return { value: valueText(value, unit, design.units, design.shop.smallestFraction) };
+  const way = (SAFE_WAYS as Readonly<Record<string, Read | undefined>>)[key] ?? "nearest";
+  if (way === "fine") return fineCells(design, value);
+  return lengthCells(design, value, way);
+}
+
+/** A length finer than a rule shows: thousandths of an inch, or hundredths of a mm. */
+function fineCells({ units }: Design, value: number): Omit<NumberRow, "label"> {
+  if (units === "mm") return { value: fineText(value, units) };
+  return { value: fineText(value, units).replace(/ \(.*/, ""), exact: fineText(value, "mm") };
+}
+
+function lengthCells({ units, shop }: Design, value: number, way: SafeWay): Omit<NumberRow, "label"> {
+  const { text, over } = onRule(value, units, shop.smallestFraction, way);
+  const felt = Math.abs(over) > SHOP / 2;
+  return {
+    value: text,
+    ...(units === "in" && !text.endsWith("mm") ? { exact: `${trimmed(value, 2)} mm` } : {}),
+    ...(felt ? { rounded: `${trimmed(Math.abs(over), 2)} mm ${over > 0 ? "over" : "under"}` } : {}),
+  };
+}
+
+const bare = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
+
+/** What a step says of its blanks where the expected value alone would mislead. */
+export type Wanted = Readonly<Partial<Record<MeasuredKey, { readonly expected: string; readonly times?: number }>>>;
+
+/** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */
+export const blanksOf = (design: Design, step: Step, wanted: Wanted = {}): Blank[] =>
+  STEPS[step].measures.flatMap((key) => {
+    const expected = expectedOf(design, key);
+    if (expected === undefined) return [];
+    const measured = design.measured[key];
+    const shown = (value: number) => measuredText(design, key, value);
+    return [
+      {
+        key,
+        label: bare(rowAt(`measured.${key}`).help),
+        expected: wanted[key]?.expected ?? shown(expected),
+        ...(wanted[key]?.times === undefined ? {} : { times: wanted[key].times }),
+        ...(measured === undefined ? {} : { measured: shown(measured) }),
+      },
+    ];
+  });
+
+/** Measured with caliper, rule or bevel: to 0.01 mm or the rule's division with what is left over. */
+function measuredText({ units, shop }: Design, key: MeasuredKey, value: number): string {
+  if (value === 0) return "0";
+  if (MEASURED[key].unit === "°") return `${trimmed(value, 2)}°`;
+  if (units === "mm") return `${trimmed(value, 2)} mm`;
+  const { text, over } = onRule(value, units, shop.smallestFraction, "nearest");
+  return Math.abs(over) > SHOP / 2 || text.endsWith("mm")
+    ? fineText(value, units)
+    : `${text} (${trimmed(value, 2)} mm)`;
+}
+
+export const isDone = (design: Design, step: Step): boolean => stepPlace(step) < stepsDone(design);

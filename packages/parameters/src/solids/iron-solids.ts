@@ -1,0 +1,38 @@
+// Iron, cap iron and screw's head in their place: bought, not made, so they are for pictures and never in a pack.
+import type { Elevation } from "../elevation/elevation.ts";
+import { fromIron } from "../elevation/frame.ts";
+import { capIronOutline, screwHeadOutline } from "../elevation/iron-parts.ts";
+import { circleOutline, type Outline, point } from "../elevation/outline.ts";
+import type { Triangle, Vec3 } from "./faces.ts";
+import { plainShape, prism } from "./prism.ts";
+
+/** A bought part: its name and its faces in the plane's frame. */
+export interface Bought {
+  readonly name: "iron" | "cap-iron" | "cap-screw";
+  readonly triangles: readonly Triangle[];
+}
+
+/** Iron, cap iron and the screw's head, as far as the design has them. */
+export function ironSolids({ design, frame, iron }: Elevation): Bought[] {
+  const half = design.iron.width / 2;
+  const plate = (name: Bought["name"], outline: Outline | undefined): Bought[] =>
+    outline ? [{ name, triangles: prism(plainShape(outline), -half, half).triangles }] : [];
+  const head = screwHeadOutline(design, frame) ? [{ name: "cap-screw" as const, triangles: screwHead() }] : [];
+  return [...plate("iron", iron), ...plate("cap-iron", capIronOutline(design, frame)), ...head];
+
+  /** A disc behind the iron, its axis square to the bed. */
+  function screwHead(): Triangle[] {
+    const { diameter, height, fromEdge } = design.capIron.screwHead;
+    const back = -design.iron.thickness;
+    const disc = prism(
+      plainShape(circleOutline({ centre: point(fromEdge, 0), radius: diameter / 2 })),
+      back - height,
+      back,
+    );
+    const placed = ([s, z, v]: Vec3): Vec3 => {
+      const p = fromIron(frame, s, v);
+      return [p.x, p.y, -z];
+    };
+    return disc.triangles.map(([a, b, c]) => [placed(a), placed(b), placed(c)]);
+  }
+}

@@ -1,0 +1,90 @@
+// A level face between rings as triangles: every corner stays a corner, however many lie in line, and no triangle is needlessly thin.
+import cdt2d from "cdt2d";
+import type { Point } from "../../elevation/outline.ts";
+import { at, type Triangle } from "../faces.ts";
+
+type Numbers = [number, number, number];
+
+/**
+ * Triangles of the face within the rings (an odd number of them round it).
+ * @param z height of the face, mm
+ * @param outside the side on which the solid is not
+ * @see L. P. Chew, "Constrained Delaunay triangulations", Algorithmica 4 (1989)
+ */
+export function flatFace(rings: readonly (readonly Point[])[], z: number, outside: "above" | "below"): Triangle[] {
+  const points = rings.flat();
+  const edges: [number, number][] = [];
+  for (const ring of rings) {
+    const first = edges.length;
+    for (const i of ring.keys()) edges.push([first + i, first + ((i + 1) % ring.length)]);
+  }
+  // The library's own refinement sums exactly, which takes ten times as long; only its triangulation need be exact.
+  const raw = cdt2d(
+    points.map(({ x, y }) => [x, y] as const),
+    edges,
+    { exterior: false, delaunay: false },
+  );
+  const turned = raw.map(
+    ([a, b, c]): Numbers => (twiceArea(points[a]!, points[b]!, points[c]!) > 0 ? [a, b, c] : [a, c, b]),
+  );
+  return refined(points, turned, edges).map(([a, b, c]): Triangle => {
+    const [p, q, r] = [at(points[a]!, z), at(points[b]!, z), at(points[c]!, z)];
+    return outside === "above" ? [p, q, r] : [p, r, q];
+  });
+}
+
+const twiceArea = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+
+/** Sides are turned over, fixed ones never, until no triangle's circle holds its neighbour's far corner. */
+function refined(
+  points: readonly Point[],
+  triangles: Numbers[],
+  fixed: readonly (readonly [number, number])[],
+): Numbers[] {
+  const n = points.length;
+  const owner = new Map<number, number>(); // side a → b, as a·n + b → its triangle
+  const kept = new Set(fixed.flatMap(([a, b]) => [a * n + b, b * n + a]));
+  const own = (t: number) => {
+    const [a, b, c] = triangles[t]!;
+    for (const [p, q] of [
+      [a, b],
+      [b, c],
+      [c, a],
+    ] as const)
+      owner.set(p * n + q, t);
+  };
+  for (const t of triangles.keys()) own(t);
+  const waiting = [...owner.keys()];
+  for (let turns = 40 * n; waiting.length > 0 && turns > 0; turns--) {
+    const side = waiting.pop()!;
+    const [a, b] = [Math.floor(side / n), side % n];
+    const [t, u] = [owner.get(side), owner.get(b * n + a)];
+    if (t === undefined || u === undefined || kept.has(side)) continue;
+    const [c, d] = [apexOf(triangles[t]!, a, b), apexOf(triangles[u]!, a, b)];
+    if (!worthTurning(points[a]!, points[b]!, points[c]!, points[d]!)) continue;
+    owner.delete(side);
+    owner.delete(b * n + a);
+    triangles[t] = [a, d, c];
+    triangles[u] = [d, b, c];
+    own(t);
+    own(u);
+    waiting.push(a * n + d, d * n + b, b * n + c, c * n + a);
+  }
+  return triangles;
+}
+
+const apexOf = (triangle: Numbers, a: number, b: number): number => triangle.find((k) => k !== a && k !== b)!;
+
+/**
+ * Whether a–b, between the triangles a b c and b a d, is better turned into c–d: where the angles over it sum to more than
+ * half a turn, by more than arithmetic, and both new triangles have an area.
+ */
+function worthTurning(a: Point, b: Point, c: Point, d: Point): boolean {
+  const [left, right] = [twiceArea(a, d, c), twiceArea(d, b, c)];
+  if (!(left > 0 && right > 0)) return false;
+  const cosine = (o: Point) => (a.x - o.x) * (b.x - o.x) + (a.y - o.y) * (b.y - o.y);
+  const [sineC, sineD] = [twiceArea(a, b, c), twiceArea(b, a, d)];
+  const sum = sineC * cosine(d) + cosine(c) * sineD;
+  const size = Math.hypot(sineC, cosine(c)) * Math.hypot(sineD, cosine(d));
+  return sum < -1e-9 * size;
+}

@@ -1,0 +1,37 @@
+// Builds the page into dist/, when anything that it is made of is newer than what stands there.
+import { readdirSync, statSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+const MADE_OF = [
+  "src",
+  "public",
+  "index.html",
+  "vite.config.ts",
+  "package.json",
+  "../cli/package.json",
+  "../parameters/src",
+  "../export/src",
+  "../../examples",
+  "../../pnpm-lock.yaml",
+];
+
+function newestIn(path) {
+  const found = statSync(path);
+  if (!found.isDirectory()) return found.mtimeMs;
+  return Math.max(0, ...readdirSync(path, { withFileTypes: true }).map((entry) => newestIn(`${path}/${entry.name}`)));
+}
+
+function builtAt() {
+  try {
+    return statSync(`${here}dist/pack.js`).mtimeMs;
+  } catch {
+    return 0;
+  }
+}
+
+if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
+  const { build } = await import("vite");
+  for (const mode of ["production", "pack"])
+    await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
+}

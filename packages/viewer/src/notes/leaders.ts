@@ -1,0 +1,95 @@
+// Leader lines from the notes to where the trouble is on the elevation, each ending in the note's number in a ring.
+import { keep, svg, write } from "../page/elements.ts";
+import type { Spot } from "../protocol.ts";
+import type { ShownNote } from "./notes.ts";
+
+export interface Leaders {
+  readonly element: SVGSVGElement;
+  /** @param pixelsOf place in the window of a named point, none where it is not drawn */
+  clear(): void;
+  draw(notes: readonly ShownNote[], pixelsOf: (place: string) => Spot | undefined): void;
+}
+
+interface Line {
+  readonly d: string;
+  readonly severity: string;
+  readonly end: Spot;
+  readonly number: string;
+}
+
+const DOWN = 15; // px from a note's top to its first line of words
+const RING = 8; // px
+const isBeside = matchMedia("(min-width: 1321px)"); // as in the style sheet: notes left of the drawing, not under it
+const NARROW = 720; // px: as in the style sheet; rings only, lines would run over the words
+
+export function createLeaders(within: HTMLElement): Leaders {
+  const lines = svg("g");
+  const rings = svg("g");
+  const element = svg("svg", { class: "leaders", "aria-hidden": "true" }, lines, rings);
+  return {
+    element,
+    clear() {
+      lines.replaceChildren();
+      rings.replaceChildren();
+    },
+    draw(notes, pixelsOf) {
+      const frame = inside(within);
+      write(element, { width: frame.width, height: frame.height });
+      const taken = new Map<string, number>();
+      const drawn = notes.flatMap((note, i): Line[] => {
+        const end = pixelsOf(note.place);
+        if (!end || note.element.classList.contains("is-mended")) return [];
+        const before = taken.get(note.place) ?? 0;
+        taken.set(note.place, before + 1);
+        const ring = { x: end.x - frame.left + before * 2 * RING, y: end.y - frame.top };
+        return [
+          {
+            d: frame.width < NARROW ? "" : wayFrom(note, frame, ring),
+            severity: note.severity,
+            end: ring,
+            number: String(i + 1),
+          },
+        ];
+      });
+      keep(
+        lines,
+        drawn,
+        () => svg("path"),
+        (path, { d, severity }) => write(path, { d, class: `leader leader-${severity}` }),
+      );
+      keep(rings, drawn, ringed, (group, { end, number, severity }) => {
+        write(group, { class: `ring ring-${severity}`, transform: `translate(${end.x} ${end.y})` });
+        group.lastElementChild!.textContent = number;
+      });
+    },
+  };
+}
+
+/** The box in which lines are placed: within the frame line. */
+function inside(element: HTMLElement): DOMRect {
+  const { left, top } = element.getBoundingClientRect();
+  return new DOMRect(left + element.clientLeft, top + element.clientTop, element.clientWidth, element.clientHeight);
+}
+
+const ringed = () => svg("g", {}, svg("circle", { r: RING }), svg("text", { y: 4 }));
+
+/** Level out of the note on the side where the drawing is, or up beside the notes where it is over them. */
+function wayFrom({ element: note }: ShownNote, frame: DOMRect, end: Spot): string {
+  const box = note.getBoundingClientRect();
+  const list = note.closest(".note-scroll")!.getBoundingClientRect();
+  const y = box.top + DOWN;
+  if (y < list.top || y > list.bottom) return "";
+  const [left, right, level] = [box.left - frame.left, box.right - frame.left, y - frame.top];
+  const stop = shortOf(end, { x: right + 14, y: level });
+  if (isBeside.matches) return `M${right} ${level}L${right + 14} ${level}L${stop.x} ${stop.y}`;
+  const over = list.top - frame.top - 64;
+  const from = { x: left - 7, y: over };
+  const last = shortOf(end, from);
+  return `M${left} ${level}L${from.x} ${level}L${from.x} ${over}L${last.x} ${last.y}`;
+}
+
+/** Where a line to a ring's middle meets the ring. */
+function shortOf(end: Spot, from: Spot): Spot {
+  const away = Math.hypot(end.x - from.x, end.y - from.y) || 1;
+  return { x: end.x + ((from.x - end.x) / away) * RING, y: end.y + ((from.y - end.y) / away) * RING };
+}

@@ -1,0 +1,53 @@
+// The page's side of file making: fetches the script when it is first needed, asks for one thing after the other.
+import type { PackAnswer, PackAsk } from "./pack-protocol.ts";
+
+export interface PackClient {
+  /** @throws Error in words for the maker where the plane may not be built */
+  list(text: string, folder: string): Promise<readonly string[]>;
+  /** @param path "" for the whole pack as a zip */
+  file(text: string, folder: string, path: string): Promise<Uint8Array<ArrayBuffer>>;
+}
+
+export function packClient(progress: (words: string) => void): PackClient {
+  let worker: Promise<Worker> | undefined;
+  let last: Promise<unknown> = Promise.resolve();
+  const asked = (ask: PackAsk): Promise<PackAnswer> => {
+    worker ??= started();
+    const one = last.then(async () => answerTo(await worker!, ask, progress));
+    last = one.catch(() => {});
+    return one;
+  };
+  return {
+    async list(text, folder) {
+      const answer = await asked({ text, folder });
+      return answer.kind === "list" ? answer.paths : [];
+    },
+    async file(text, folder, path) {
+      const answer = await asked({ text, folder, path });
+      return answer.kind === "file" ? answer.bytes : new Uint8Array();
+    },
+  };
+}
+
+function answerTo(worker: Worker, ask: PackAsk, progress: (words: string) => void): Promise<PackAnswer> {
+  return new Promise((resolve, reject) => {
+    worker.onmessage = ({ data }: MessageEvent<PackAnswer>) => {
+      if (data.kind === "progress") progress(data.words);
+      else if (data.kind === "failed") reject(new Error(data.words));
+      else resolve(data);
+    };
+    worker.postMessage(ask);
+  });
+}
+
+function started(): Promise<Worker> {
+  return new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.src = "./pack.js";
+    script.addEventListener("load", () => resolve(globalThis.startPackWorker!()));
+    script.addEventListener("error", () =>
+      reject(new Error("pack.js is missing beside the page; build the page again")),
+    );
+    document.head.append(script);
+  });
+}

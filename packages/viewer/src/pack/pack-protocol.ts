@@ -1,0 +1,15 @@
+// What the page asks of the worker that makes files, and what it hears.
+
+export interface PackAsk {
+  /** The design file, with every change written into it. */
+  readonly text: string;
+  /** A file of the pack; "" for the whole pack as a zip; undefined for the list of its files. */
+  readonly path?: string;
+  readonly folder: string;
+}
+
+export type PackAnswer =
+  | { readonly kind: "progress"; readonly words: string }
+  | { readonly kind: "list"; readonly paths: readonly string[] }
+  | { readonly kind: "file"; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: "failed"; readonly words: string };

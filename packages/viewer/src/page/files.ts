@@ -1,0 +1,41 @@
+// Design files in and out of the page: opened by button or by drag, saved as a download.
+import { LARGEST_FILE } from "@lamplane/parameters/design";
+
+export interface OpenedFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** A file's text; one that is too large to be a design is read as far as that shows. */
+export const readFile = async (file: File): Promise<OpenedFile> => ({
+  name: file.name,
+  text: await file.slice(0, LARGEST_FILE + 1).text(),
+});
+
+/** A file dropped anywhere on the page is opened. */
+export function dropFiles(page: HTMLElement, open: (file: OpenedFile) => void): void {
+  page.addEventListener("dragover", (event) => {
+    event.preventDefault();
+    page.classList.add("is-dropped-on");
+  });
+  page.addEventListener("dragleave", ({ relatedTarget }) => {
+    if (relatedTarget === null) page.classList.remove("is-dropped-on");
+  });
+  page.addEventListener("drop", async (event) => {
+    event.preventDefault();
+    page.classList.remove("is-dropped-on");
+    const file = event.dataTransfer?.files[0];
+    if (file) open(await readFile(file));
+  });
+}
+
+export const saveText = (name: string, text: string): void => saveBlob(name, new Blob([text], { type: "text/yaml" }));
+
+export function saveBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob);
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000); // ms: the browser has begun to read it by then
+}

@@ -1,0 +1,100 @@
+// What a figure is: a card beside the number under the pointer or the cursor, with its meaning, limits, formula and source.
+import { rowAt } from "@lamplane/parameters/design";
+import { UNIT_OF } from "@lamplane/parameters/table";
+import type { FigureWords, SheetPlane } from "../protocol.ts";
+import { limitsOf, nameOf, type Style, toldText } from "../state/format.ts";
+import { html } from "./elements.ts";
+
+export interface HintSource {
+  readonly figures: () => Readonly<Record<string, FigureWords>>;
+  readonly plane: () => SheetPlane | undefined;
+}
+
+const LEAVE = 120; // ms: time to move the pointer onto the card
+
+/** Watches the whole page for numbers that have something to tell. Escape puts the card away. */
+export function watchForHints(page: HTMLElement, from: HintSource): void {
+  const card = html("div", { class: "hint", role: "tooltip", id: "hint", hidden: true });
+  document.body.append(card);
+  let timer = 0;
+  const over = (event: Event) => {
+    const target = (event.target as Element).closest?.<HTMLElement>("[data-parameter], [data-figure]");
+    if (!target) return;
+    clearTimeout(timer);
+    const plane = from.plane();
+    if (plane && !target.matches(".is-dragged")) fill(card, target, plane, from.figures());
+  };
+  const leave = () => {
+    clearTimeout(timer);
+    timer = window.setTimeout(() => {
+      card.hidden = true;
+    }, LEAVE);
+  };
+  page.addEventListener("pointerover", over);
+  page.addEventListener("focusin", over);
+  page.addEventListener("pointerout", leave);
+  page.addEventListener("focusout", leave);
+  page.addEventListener("pointerdown", () => {
+    card.hidden = true;
+  });
+  card.addEventListener("pointerenter", () => clearTimeout(timer));
+  card.addEventListener("pointerleave", leave);
+  document.addEventListener("keydown", ({ key }) => {
+    if (key === "Escape") card.hidden = true;
+  });
+}
+
+function fill(
+  card: HTMLElement,
+  target: HTMLElement,
+  plane: SheetPlane,
+  figures: Readonly<Record<string, FigureWords>>,
+) {
+  const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+  const path = target.dataset.parameter;
+  const key = target.dataset.figure;
+  if (path) card.replaceChildren(...parameterLines(path, style));
+  else if (key && figures[key]) card.replaceChildren(...figureLines(key, figures[key], plane, style));
+  else return;
+  card.hidden = false;
+  const box = target.getBoundingClientRect();
+  const { offsetWidth: width, offsetHeight: height } = card;
+  const left = Math.min(
+    Math.max(8, box.left + box.width / 2 - width / 2),
+    document.documentElement.clientWidth - width - 8,
+  );
+  const below = box.bottom + 10 + height < innerHeight;
+  card.style.left = `${left + scrollX}px`;
+  card.style.top = `${(below ? box.bottom + 10 : box.top - height - 10) + scrollY}px`;
+}
+
+function parameterLines(path: string, style: Style): Node[] {
+  const row = rowAt(path);
+  const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
+  const standard =
+    row.kind === "number" && typeof row.default === "number"
+      ? `; ${toldText(row.default, unit, style)} unless told otherwise`
+      : "";
+  return [
+    html("strong", {}, nameOf(path)),
+    html("p", {}, row.help),
+    html("p", {}, `${limitsOf(row, style)}${standard}`),
+    ...(row.kind === "number" && row.auto ? [html("p", {}, `auto: ${row.auto}`)] : []),
+    html("p", { class: "source" }, `${path} · source: ${row.source}`),
+  ];
+}
+
+function figureLines(
+  key: string,
+  { help, formula, source, unit }: FigureWords,
+  plane: SheetPlane,
+  style: Style,
+): Node[] {
+  const value = plane.figures[key];
+  return [
+    html("strong", {}, nameOf(key)),
+    html("p", {}, help),
+    html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${toldText(value, unit, style)}`}`),
+    html("p", { class: "source" }, `follows from the others · source: ${source}`),
+  ];
+}

@@ -1,0 +1,75 @@
+// The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
+import { inMillimetres } from "@lamplane/parameters/units";
+import type { SheetPlane } from "../protocol.ts";
+import { html } from "./elements.ts";
+
+export interface TitleBlock {
+  readonly element: HTMLElement;
+  show(plane: SheetPlane, perMm: number | undefined): void;
+  say(words: string): void;
+}
+
+const CSS_PIXELS_PER_MM = 96 / inMillimetres(1, "in"); // CSS Values 4: 1in is 96px
+
+export function createTitleBlock(): TitleBlock {
+  const cell = (label: string) => {
+    const value = html("dd");
+    return { value, pair: html("div", {}, html("dt", {}, label), value) };
+  };
+  const [name, units, scale, size, revision] = ["plane", "lengths", "scale on screen", "body", "revision"].map(
+    cell,
+  ) as unknown as [Cell, Cell, Cell, Cell, Cell];
+  const copy = html("button", { type: "button" }, "copy address");
+  const said = html("p", { class: "said", role: "status", "aria-live": "polite" });
+  copy.addEventListener("click", async () => {
+    const isCopied = await navigator.clipboard?.writeText(location.href).then(
+      () => true,
+      () => false,
+    );
+    said.textContent = `${isCopied ? "The address is copied" : "Copy it from the address bar"}: it holds the whole design.`;
+  });
+  const revisionText = html("span");
+  revision.value.append(revisionText, copy);
+  const element = html(
+    "footer",
+    { class: "title-block" },
+    html("dl", {}, ...[name, units, scale, size, revision].map(({ pair }) => pair)),
+    said,
+  );
+  return {
+    element,
+    say: (words) => {
+      said.textContent = words;
+    },
+    show({ design, figures }, perMm) {
+      name.value.textContent = design.name;
+      units.value.textContent =
+        design.units === "mm"
+          ? "mm, angles in degrees"
+          : `inches by ${design.shop.smallestFraction}, angles in degrees`;
+      scale.value.textContent = perMm === undefined ? "" : scaleText(perMm / CSS_PIXELS_PER_MM);
+      size.value.textContent = [design.body.length, figures.bodyWidth ?? 0, design.body.height]
+        .map((mm) => Math.round(mm))
+        .join(" × ");
+      size.value.textContent += " mm";
+      revisionText.textContent = shortHash(location.hash);
+    },
+  };
+}
+
+interface Cell {
+  readonly value: HTMLElement;
+  readonly pair: HTMLElement;
+}
+
+const scaleText = (scale: number): string =>
+  scale >= 1
+    ? `${(Math.round(scale * 100) / 100).toString()} : 1`
+    : `1 : ${(Math.round(100 / scale) / 100).toString()}`;
+
+/** Eight signs that differ wherever two addresses differ (FNV-1a, 32 bits). */
+function shortHash(text: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
+  return hash.toString(16).padStart(8, "0");
+}

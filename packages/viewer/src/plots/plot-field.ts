@@ -1,0 +1,64 @@
+// A plot on the sheet: the same picture that a pack would hold, drawn in the sheet's own ink.
+import type { Picture, PictureMark } from "@lamplane/parameters/pictures";
+import { html, svg } from "../page/elements.ts";
+import type { Plots } from "../protocol.ts";
+import { pathOf } from "../worker/path-data.ts";
+
+export interface PlotField {
+  readonly element: HTMLElement;
+  show(picture: Picture | undefined): void;
+}
+
+export interface PlotFields {
+  readonly of: Readonly<Record<keyof Plots, PlotField>>;
+  show(plots: Plots): void;
+}
+
+export function createPlots(): PlotFields {
+  const of = { mouth: plotField(), throat: plotField(), seasons: plotField(), shares: plotField() };
+  return {
+    of,
+    show(plots) {
+      for (const [name, field] of Object.entries(of)) field.show(plots[name as keyof Plots]);
+    },
+  };
+}
+
+function plotField(): PlotField {
+  const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });
+  const element = html("figure", { class: "field field-plot", hidden: true }, board);
+  return {
+    element,
+    show(picture) {
+      element.hidden = picture === undefined;
+      if (!picture) return;
+      const { width, height, marks, title, description } = picture;
+      const drawing = svg("svg", {
+        viewBox: `0 0 ${width} ${height}`,
+        role: "img",
+        "aria-label": `${title}. ${description ?? ""}`,
+      });
+      drawing.append(svg("g", { transform: `translate(0 ${height})` }, ...marks.map(markElement)));
+      board.replaceChildren(drawing);
+    },
+  };
+}
+
+function markElement(mark: PictureMark): SVGElement {
+  if (mark.kind === "line")
+    return svg("path", { class: `plot-${mark.line}`, d: pathOf(mark.segments, mark.closed === true) });
+  if (mark.kind === "area") {
+    const d = mark.boundaries.map((boundary) => pathOf(boundary, true)).join("");
+    return svg("path", { class: "plot-area", d, "fill-opacity": mark.shade });
+  }
+  const { at, size, anchor = "start", turn = 0, bold, text } = mark;
+  const place = `translate(${at.x} ${-at.y})${turn === 0 ? "" : ` rotate(${-turn})`}`;
+  const element = svg("text", {
+    transform: place,
+    "font-size": size,
+    "text-anchor": anchor,
+    "font-weight": bold ? 650 : undefined,
+  });
+  element.textContent = text;
+  return element;
+}

@@ -1,0 +1,203 @@
+// One view on the sheet: its lines in SVG, its numbers over them. While the hand is on a number the scale stands still.
+import { rowAt } from "@lamplane/parameters/design";
+import type { NumberRow } from "@lamplane/parameters/table";
+import { html, keep, svg, write } from "../page/elements.ts";
+import type { Dimension, SheetPlane, Spot, View, ViewMark } from "../protocol.ts";
+import { drawnText, type Style } from "../state/format.ts";
+import { type Hands, type NumberControl, numberControl } from "./control.ts";
+import { FRACTIONS, fitting, type Laid, laid, type Padding, type Scale, toPixels } from "./layout.ts";
+
+export interface Field {
+  readonly element: HTMLElement;
+  draw(view: View, plane: SheetPlane, holding: boolean): void;
+  /** Pixels on the field of a place on the view. */
+  pixelsOf(spot: Spot): Spot;
+  /** Place on the view of pixels on the field. */
+  spotAt(pixels: Spot): Spot;
+  scale(): Scale | undefined;
+  readonly overlay: SVGGElement;
+}
+
+interface FieldOptions {
+  readonly padding: Padding;
+  /** The same on a phone. */
+  readonly narrow: Padding;
+  readonly tallest: () => number;
+  readonly clipped?: boolean;
+  readonly hands: Hands;
+}
+
+type Shown = NumberControl | { readonly element: HTMLElement; readonly path?: undefined };
+
+export function createField(name: View["name"], { padding, narrow, tallest, clipped, hands }: FieldOptions): Field {
+  const caption = html("figcaption", { id: `view-${name}` });
+  const marks = svg("g", { class: "marks" });
+  const names = svg("g", { class: "names" });
+  const lines = svg("g", { class: "dimension-lines" });
+  const arrows = svg("g", { class: "dimension-arrows" });
+  const overlay = svg("g", { class: "overlay" });
+  const window = svg("rect");
+  const drawing = svg("svg", { role: "img", "aria-labelledby": `view-${name}` });
+  const clip = svg("clipPath", { id: `window-${name}` }, window);
+  const frame = svg("rect", { class: "window" });
+  const clippedMarks = svg("g", clipped ? { "clip-path": `url(#window-${name})` } : {}, marks);
+  drawing.append(svg("defs", {}, clip), clippedMarks, ...(clipped ? [frame] : []), names, lines, arrows, overlay);
+  const numbers = html("div", { class: "numbers" });
+  const board = html("div", { class: "board" }, drawing, numbers);
+  const element = html("figure", { class: `field field-${name}` }, board, caption);
+  const shown = new Map<string, Shown>();
+  let scale: Scale | undefined;
+  let width = 0; // px: kept, since reading it between two drawings would lay the page out each time
+  new ResizeObserver(([entry]) => {
+    width = Math.round(entry!.contentRect.width);
+  }).observe(board);
+
+  return { element, draw, overlay, scale: () => scale, pixelsOf: (spot) => toPixels(scale!, spot), spotAt };
+
+  function spotAt({ x, y }: Spot): Spot {
+    const { perMm, origin } = scale!;
+    return { x: (x - origin.x) / perMm, y: (origin.y - y) / perMm };
+  }
+
+  function draw(view: View, plane: SheetPlane, holding: boolean) {
+    if (width === 0) width = board.clientWidth;
+    if (width === 0) return;
+    if (!holding || !scale || scale.width !== width)
+      scale = fitting(view.box, roomFor(padding, narrow, width, plane.design.units === "in"), width, tallest());
+    const { perMm, origin, height } = scale;
+    write(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
+    write(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
+    keep(marks, view.marks, () => svg("path"), paint);
+    if (clipped) frameRound(view);
+    caption.textContent = view.title;
+    keep(
+      names,
+      perMm < LEAST_FOR_NAMES ? [] : view.labels,
+      () => svg("text"),
+      (text, { text: words, at }) => {
+        write(text, { ...toPixels(scale!, at) });
+        text.textContent = words;
+      },
+    );
+    drawDimensions(view, plane);
+  }
+
+  function frameRound(view: View) {
+    const [a, b] = [toPixels(scale!, view.box.min), toPixels(scale!, view.box.max)];
+    const box = { x: a.x, y: b.y, width: b.x - a.x, height: a.y - b.y };
+    write(window, box);
+    write(frame, box);
+  }
+
+  function drawDimensions(view: View, plane: SheetPlane) {
+    const rank = greatestRank(view.name, width);
+    const wanted = closedUp(view.dimensions.filter((dimension) => dimension.rank <= rank));
+    const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+    const places = wanted.map((dimension): Laid => {
+      const number = shown.get(dimension.id) ?? makeNumber(dimension);
+      update(number, dimension, plane, style);
+      const place = laid(dimension, scale!, view.box, widthOf(dimension, style), style.units === "in");
+      setPlace(number.element, place, kindOf(dimension.shape));
+      return place;
+    });
+    keep(
+      lines,
+      places,
+      () => svg("path"),
+      (path, { lines: d }) => write(path, { d }),
+    );
+    keep(
+      arrows,
+      places,
+      () => svg("path"),
+      (path, { arrows: d }) => write(path, { d }),
+    );
+    const ids = new Set(wanted.map(({ id }) => id));
+    for (const [id, { element: number }] of shown)
+      if (!ids.has(id)) {
+        number.remove();
+        shown.delete(id);
+      }
+  }
+
+  function makeNumber(dimension: Dimension): Shown {
+    const { id, parameter: path, before = "" } = dimension;
+    const made: Shown = path
+      ? numberControl(path, rowAt(path) as NumberRow, hands, before)
+      : {
+          element: html("span", {
+            class: "number reference",
+            tabindex: 0,
+            role: "note",
+            "data-figure": dimension.figure,
+          }),
+        };
+    shown.set(id, made);
+    numbers.append(made.element);
+    return made;
+  }
+}
+
+function update(number: Shown, dimension: Dimension, plane: SheetPlane, style: Style) {
+  const { value, unit, before = "" } = dimension;
+  if (number.path === undefined) {
+    const text = `${before}(${drawnText(value, unit, style)})`;
+    if (number.element.textContent !== text) number.element.textContent = text;
+    return;
+  }
+  const path = number.path;
+  const given = plane.settled[path] === undefined ? value : "auto";
+  number.update({ value, unit, style, given, isLocked: plane.locked.includes(path) });
+}
+
+const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
+const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
+
+function widthOf({ value, unit, before = "", parameter }: Dimension, style: Style): number {
+  const characters = drawnText(value, unit, style).length + before.length + (parameter ? 1 : 2);
+  return characters * PER_CHARACTER + (parameter ? 6 : 0);
+}
+
+/** Where an `auto` beside the number goes: under it where there is no room at its side. */
+const kindOf = (shape: Dimension["shape"]): string =>
+  shape.kind === "angle" || (shape.kind === "along" && (shape.side === "left" || shape.side === "right"))
+    ? "upright"
+    : shape.kind;
+
+function setPlace(element: HTMLElement, { number, hold }: Laid, kind: string) {
+  const across = hold === "middle" ? "-50%" : hold === "left" ? "0" : "-100%";
+  element.style.transform = `translate(${number.x.toFixed(1)}px, ${number.y.toFixed(1)}px) translate(${across}, -50%)`;
+  element.dataset.kind = kind;
+}
+
+/** How much of what could be told a view of this width has room for. */
+function greatestRank(name: View["name"], width: number): Dimension["rank"] {
+  if (width < NARROW) return name === "elevation" ? 1 : 2;
+  return name === "elevation" && width < 700 ? 2 : 3;
+}
+
+/** Dimension lines move up where those nearer to the view are left out. */
+function closedUp(dimensions: readonly Dimension[]): Dimension[] {
+  const tiers = new Map<string, number[]>();
+  for (const { shape } of dimensions)
+    if (shape.kind === "along") tiers.set(shape.side, [...(tiers.get(shape.side) ?? []), shape.tier].sort());
+  return dimensions.map((dimension) => {
+    const { shape } = dimension;
+    if (shape.kind !== "along") return dimension;
+    const tier = [...new Set(tiers.get(shape.side))].indexOf(shape.tier);
+    return { ...dimension, shape: { ...shape, tier } };
+  });
+}
+
+const NARROW = 480; // px: a phone; fewer numbers stand on each view, the schedule has them all
+
+/** Room beside a view: less on a phone, more where numbers are fractions of an inch. */
+function roomFor(padding: Padding, narrow: Padding, width: number, inFractions: boolean): Padding {
+  if (width < NARROW) return narrow;
+  const more = inFractions ? FRACTIONS : 0;
+  return { ...padding, left: padding.left + more, right: padding.right + more };
+}
+
+function paint(path: SVGPathElement, { d, line, matter }: ViewMark) {
+  write(path, { d, class: `${line ? `line-${line}` : "line-none"} ${matter ? `matter-${matter}` : "matter-none"}` });
+}

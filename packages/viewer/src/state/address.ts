@@ -1,0 +1,71 @@
+// The design in the page's address, after the #: where it began, what was changed, the stage. Nothing leaves the page.
+
+import { rowsOf, TABLE } from "@lamplane/parameters/table";
+import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
+import { type Change, STAGES, type StageName, type Value } from "../protocol.ts";
+
+/** Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows. */
+export type Beginning =
+  | { readonly kind: "example"; readonly name: string }
+  | { readonly kind: "text"; readonly name: string; readonly text: string }
+  | { readonly kind: "followed" };
+
+export interface Addressed {
+  readonly beginning: Beginning | undefined;
+  readonly changes: readonly Change[];
+  readonly stage: StageName;
+}
+
+/** Characters of text that an address may carry: more than any design that a browser's address bar still takes. */
+const LONGEST = 64_000;
+
+/** @returns undefined for the beginning where the address has none, or one that is spoiled */
+export function readAddress(hash: string): Addressed {
+  const given = new URLSearchParams(hash.replace(/^#/, ""));
+  const stage = STAGES.find((name) => name === given.get("at")) ?? "shaped";
+  const changes = rowsOf(TABLE).flatMap(({ path, row }): Change[] => {
+    const text = given.get(path);
+    if (text === null) return [];
+    const number = Number(text);
+    const value: Value =
+      row.kind === "number" && text !== "auto" && text.trim() !== "" && Number.isFinite(number) ? number : text;
+    return [[path, value]];
+  });
+  return { beginning: beginningIn(given), changes, stage };
+}
+
+function beginningIn(given: URLSearchParams): Beginning | undefined {
+  const packed = given.get("text");
+  if (packed !== null) {
+    const text = unpacked(packed);
+    return text === undefined ? undefined : { kind: "text", name: given.get("from") ?? "shared.yaml", text };
+  }
+  const name = given.get("from");
+  if (name === "file") return { kind: "followed" };
+  return name === null ? undefined : { kind: "example", name };
+}
+
+export function addressOf({ beginning, changes, stage }: Addressed): string {
+  const parts = new URLSearchParams();
+  if (beginning?.kind === "followed") parts.set("from", "file");
+  else if (beginning) parts.set("from", beginning.name);
+  for (const [path, value] of changes) if (value !== undefined) parts.set(path, String(value));
+  if (stage !== "shaped") parts.set("at", stage);
+  if (beginning?.kind === "text") parts.set("text", packedText(beginning.text));
+  return `#${parts.toString()}`;
+}
+
+function packedText(text: string): string {
+  const bytes = deflateSync(strToU8(text), { level: 9 });
+  return btoa(strFromU8(bytes, true)).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+}
+
+function unpacked(packed: string): string | undefined {
+  if (packed.length > LONGEST) return undefined;
+  try {
+    const bytes = strToU8(atob(packed.replaceAll("-", "+").replaceAll("_", "/")), true);
+    return strFromU8(inflateSync(bytes));
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,90 @@
+// The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest question wins.
+import type { Answer, Ask, Change, StageName } from "../protocol.ts";
+import SheetWorker from "../worker/worker.ts?worker&inline";
+
+export interface Question {
+  readonly base: number;
+  readonly changes: readonly Change[];
+  readonly stage: StageName;
+}
+type Hears = (answer: Answer) => void;
+type Opening = Extract<Ask, { kind: "open" }>;
+
+/** When the maker has paused for this long, cures are searched for and plots drawn, ms. */
+const PAUSE = 160;
+
+export interface Engine {
+  open(base: number, text: string, file: string): void;
+  /** Asks for sheet and body, each as soon as the last one is done; for cures and plots after a pause. */
+  show(question: Question): number;
+  /** Asks the patient worker; the answer comes through `hear`. */
+  fetch(ask: Ask): void;
+  nextTurn(): number;
+}
+
+export function startEngine(hear: Hears): Engine {
+  const drawing = newestFirst(new SheetWorker(), hear);
+  const shaping = newestFirst(new SheetWorker(), (answer) => {
+    if (answer.kind === "solid" || answer.kind === "no-solid" || answer.kind === "bug") hear(answer);
+  });
+  let opening: Opening | undefined;
+  let patient: Worker | undefined;
+  let [turn, pause] = [0, 0];
+
+  return {
+    open(base, text, file) {
+      opening = { kind: "open", base, text, file };
+      drawing.open(opening);
+      shaping.open(opening);
+      patient?.postMessage(opening);
+    },
+    show(question) {
+      turn += 1;
+      drawing.ask({ kind: "plane", turn, ...question });
+      shaping.ask({ kind: "solid", turn, ...question });
+      clearTimeout(pause);
+      const asks: Ask[] = [
+        { kind: "cures", turn, ...question },
+        { kind: "plots", turn, ...question },
+      ];
+      pause = window.setTimeout(() => asks.forEach(toPatient), PAUSE);
+      return turn;
+    },
+    fetch: toPatient,
+    nextTurn: () => ++turn,
+  };
+
+  /** The patient worker is started when it is first needed: the first picture should not wait for it. */
+  function toPatient(ask: Ask) {
+    if (!patient) {
+      patient = new SheetWorker();
+      patient.onmessage = ({ data }: MessageEvent<Answer>) => {
+        if (data.kind === "cures" || data.kind === "plots" || data.kind === "written" || data.kind === "bug")
+          hear(data);
+      };
+      if (opening) patient.postMessage(opening);
+    }
+    patient.postMessage(ask);
+  }
+}
+
+/** A worker that is asked one thing at a time; of what comes meanwhile only the last is asked next. */
+function newestFirst(worker: Worker, hear: Hears) {
+  let isBusy = false;
+  let waiting: Ask | undefined;
+  const ask = (question: Ask) => {
+    if (isBusy) waiting = question;
+    else worker.postMessage(question);
+    isBusy = true;
+  };
+  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+    if ("turn" in data && data.turn > 0) {
+      isBusy = false;
+      const next = waiting;
+      waiting = undefined;
+      if (next) ask(next);
+    }
+    hear(data);
+  };
+  return { ask, open: (opening: Opening) => worker.postMessage(opening) };
+}

@@ -1,0 +1,13 @@
+// The example designs, in the page itself, so that they open without a server.
+import smoother from "../../../../examples/apprentice-smoother.yaml?raw";
+import finisher from "../../../../examples/figured-finisher.yaml?raw";
+import jack from "../../../../examples/trestle-jack.yaml?raw";
+import jointer from "../../../../examples/workshop-jointer.yaml?raw";
+
+export const EXAMPLES: Readonly<Record<string, string>> = {
+  "apprentice-smoother": smoother,
+  "trestle-jack": jack,
+  "figured-finisher": finisher,
+  "workshop-jointer": jointer,
+};
+export const FIRST_EXAMPLE = "apprentice-smoother";

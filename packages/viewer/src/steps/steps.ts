@@ -1,0 +1,108 @@
+// The bench steps under the drawing: which state of the stock the sheet shows, what is done to come to it, what was measured.
+import { rowAt } from "@lamplane/parameters/design";
+import type { NumberRow } from "@lamplane/parameters/table";
+import { html } from "../page/elements.ts";
+import { type BenchStep, type FigureWords, type SheetPlane, STAGES, type StageName } from "../protocol.ts";
+import { type Hands, type NumberControl, numberControl } from "../sheet/control.ts";
+import { nameOf, type Style, toldText } from "../state/format.ts";
+
+export interface Steps {
+  readonly element: HTMLElement;
+  show(plane: SheetPlane, stage: StageName, figures: Readonly<Record<string, FigureWords>>): void;
+}
+
+const STAGE_WORDS: Readonly<Record<StageName, string>> = {
+  billet: "billet",
+  core: "core cut",
+  bed: "bed trued",
+  glued: "glued",
+  trued: "trued",
+  shaped: "shaped",
+};
+
+export function createSteps(goTo: (stage: StageName) => void, hands: Hands): Steps {
+  const choices = STAGES.map((stage, i) => choiceOf(stage, i, goTo));
+  const list = html("ol", { class: "step-list" });
+  const lost = html("ul", { class: "lost", "aria-label": "What came out otherwise" });
+  const measures = new Map<string, Measured>();
+  let shown: string | undefined;
+  const element = html(
+    "section",
+    { class: "steps", "aria-labelledby": "steps-title" },
+    html("h2", { id: "steps-title" }, "At the bench"),
+    html("ol", { class: "stage-list" }, ...choices.map(({ item }) => item)),
+    list,
+    lost,
+  );
+  return {
+    element,
+    show(plane, stage, figures) {
+      for (const { input } of choices) input.checked = input.value === stage;
+      const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+      const key = `${stage}:${plane.bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
+      if (shown !== key) {
+        measures.clear();
+        list.replaceChildren(...plane.bench.map((step) => stepItem(step, measures, hands)));
+        shown = key;
+      }
+      plane.bench.forEach((step, i) => {
+        fill(list.children[i] as HTMLElement, step, measures, style, figures);
+      });
+      lost.replaceChildren(...plane.lost.map((words) => html("li", {}, words)));
+      lost.hidden = plane.lost.length === 0;
+    },
+  };
+}
+
+function choiceOf(stage: StageName, i: number, goTo: (stage: StageName) => void) {
+  const input = html("input", { type: "radio", name: "stage", value: stage, id: `stage-${stage}` });
+  input.addEventListener("change", () => goTo(stage));
+  const number = html("span", { class: "step-number" }, String(i + 1));
+  return { input, item: html("li", {}, input, html("label", { for: `stage-${stage}` }, number, STAGE_WORDS[stage])) };
+}
+
+interface Measured {
+  readonly control: NumberControl;
+  readonly expected: HTMLElement;
+}
+
+/** The task with a table for its figures and a blank to fill in for everything that is measured. */
+function stepItem({ title, task, measures: blanks }: BenchStep, measures: Map<string, Measured>, hands: Hands) {
+  const lines = blanks.map(({ path }) => {
+    const control = numberControl(path, rowAt(path) as NumberRow, hands);
+    const expected = html("span", { class: "expected" });
+    measures.set(path, { control, expected });
+    return html("div", {}, html("dt", {}, nameOf(path)), html("dd", {}, control.element, expected));
+  });
+  return html(
+    "li",
+    {},
+    html("h3", {}, title, html("span", { class: "done-mark" })),
+    html("p", {}, task),
+    html("dl", { class: "step-figures" }),
+    ...(lines.length > 0 ? [html("dl", { class: "step-measures" }, ...lines)] : []),
+  );
+}
+
+function fill(
+  item: HTMLElement,
+  step: BenchStep,
+  measures: ReadonlyMap<string, Measured>,
+  style: Style,
+  figures: Readonly<Record<string, FigureWords>>,
+) {
+  item.classList.toggle("is-done", step.isDone);
+  item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";
+  item.querySelector(".step-figures")!.replaceChildren(
+    ...step.figures.map(({ key, value }) => {
+      const told = toldText(value, figures[key]?.unit ?? "mm", style);
+      return html("div", {}, html("dt", {}, nameOf(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
+    }),
+  );
+  for (const { path, value, expected, unit } of step.measures) {
+    const { control, expected: words } = measures.get(path)!;
+    const asked = expected === undefined ? "" : `expected ${toldText(expected, unit, style)}`;
+    control.update({ value: value ?? expected ?? 0, given: value, style, unit, isVoid: value === undefined });
+    words.textContent = asked;
+  }
+}

@@ -1,0 +1,41 @@
+// The bench steps of a stage, with their numbers and what was measured: as the plane stands when each step begins.
+import { expectedOf, MEASURED, planeAt, STEPS, type Step, stepPlace, stepsDone } from "@lamplane/parameters/bench";
+import type { Design } from "@lamplane/parameters/design";
+import { type Elevation, figure } from "@lamplane/parameters/elevation";
+import type { BenchStep, StageName } from "../protocol.ts";
+
+/** Which steps bring the work to each stage that the sheet shows. */
+const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {
+  billet: ["iron", "core"],
+  core: ["cuts"],
+  bed: ["bed", "recess", "pin-hole"],
+  glued: ["wedge", "dry-fit", "glue-up"],
+  trued: ["sole", "mouth"],
+  shaped: ["shaping"],
+};
+
+/**
+ * @param design as planned, with what was measured
+ * @param standing the plane as it stands now, used where nothing is done yet
+ */
+export function benchSteps(design: Design, standing: Elevation, stage: StageName): BenchStep[] {
+  const done = stepsDone(design);
+  return STEPS_TO[stage].map((step): BenchStep => {
+    const { title, task, figures, measures } = STEPS[step];
+    const plane = done === 0 ? standing : planeAt(design, step);
+    return {
+      title,
+      task,
+      isDone: stepPlace(step) < done,
+      figures: figures.flatMap((key) => {
+        const value = figure(plane, key);
+        return value === undefined ? [] : [{ key, value }];
+      }),
+      measures: measures.flatMap((key) => {
+        const expected = done === 0 ? MEASURED[key].expected(plane) : expectedOf(design, key);
+        if (expected === undefined) return [];
+        return [{ path: `measured.${key}`, expected, value: design.measured[key], unit: MEASURED[key].unit }];
+      }),
+    };
+  });
+}

@@ -1,0 +1,40 @@
+// The plots that stand beside the figures they explain; made when the maker has paused, since some of them take their time.
+import { LEAST_GAP, LEAST_RUNS, seasonSeriesOf, seasonsOf, tolerances } from "@lamplane/parameters/bench";
+import type { Design } from "@lamplane/parameters/design";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "@lamplane/parameters/pictures";
+import type { PlotName, Plots } from "../protocol.ts";
+
+const STEPS_OF_YEAR = 25;
+
+/** What cannot be plotted for this design (a throat that cannot be, a wood without figures) is left out; a note says why. */
+export function plotsOf(design: Design, plane: Elevation): Plots {
+  const makers: Readonly<Record<PlotName, () => Plots[PlotName]>> = {
+    mouth: () => mouthPlot(plane),
+    throat: () => throatPlot(plane),
+    seasons: () =>
+      seasonsPlot(seasonSeriesOf(plane, STEPS_OF_YEAR), {
+        units: design.units,
+        planned: seasonsOf(plane).planned.moisture,
+        leastGap: LEAST_GAP,
+      }),
+    shares: () => sharesOf(design),
+  };
+  const made = Object.entries(makers).flatMap(([name, make]) => {
+    try {
+      return [[name, make()]];
+    } catch {
+      return [];
+    }
+  });
+  return Object.fromEntries(made);
+}
+
+function sharesOf(design: Design): Plots["shares"] {
+  // The shares come from derivatives; the runs by chance that come with them are kept few.
+  const { results } = tolerances(design, { runs: LEAST_RUNS });
+  const mouth = results.find(({ key }) => key === "mouthOpening");
+  if (!mouth || !("shares" in mouth)) return undefined;
+  const options = { name: "shares", title: "which step decides the mouth", axis: "share of the mouth's spread" };
+  return sharesPlot(mouth.shares, options);
+}

@@ -1,0 +1,61 @@
+// One design at one stage → everything the sheet draws. Pure; what cannot be drawn is told, never half drawn.
+import { benchState, figuresAsBuilt, type Loss, settledParameters, stepsDone } from "@lamplane/parameters/bench";
+import { findingsOf, passedChecks } from "@lamplane/parameters/checks";
+import type { Design } from "@lamplane/parameters/design";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { valueText } from "@lamplane/parameters/units";
+import type { SheetPlane, StageName, View } from "../protocol.ts";
+import { benchSteps } from "./bench-steps.ts";
+import { settledIn } from "./settled.ts";
+import type { Drawn } from "./views/dimensioning.ts";
+import { elevationView } from "./views/elevation-view.ts";
+import { endView } from "./views/end-view.ts";
+import { mouthView } from "./views/mouth-view.ts";
+import { stackView } from "./views/stack-view.ts";
+
+/**
+ * @param design as planned, with what was measured
+ * @param plane the plane as it stands, already computed
+ */
+export function sheetPlane(design: Design, plane: Elevation, stage: StageName): SheetPlane {
+  const settled = settledIn(design, plane);
+  return {
+    design,
+    views: viewsOf({ plane, settled }, stage),
+    figures: Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, value }) => [key, value])),
+    places: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),
+    findings: findingsOf(plane),
+    passed: passedChecks(plane).map(({ code, message, place }) => ({ code, message, place })),
+    locked: [...settledParameters(design)],
+    bench: benchSteps(design, plane, stage),
+    lost: stepsDone(design) === 0 ? [] : benchState(design).lost.map(lossWords(design)),
+    settled,
+  };
+}
+
+/** A view that cannot be drawn is left out: a finding says why (blocks that miss the top, an impossible arch). */
+function viewsOf(drawn: Drawn, stage: StageName): View[] {
+  const makers = [
+    () => elevationView(drawn, stage),
+    () => mouthView(drawn),
+    () => stackView(drawn),
+    () => endView(drawn, stage),
+  ];
+  return makers.flatMap((make) => {
+    try {
+      return [make()];
+    } catch (error) {
+      if (findingsOf(drawn.plane).some(({ severity }) => severity === "stop")) return [];
+      throw error;
+    }
+  });
+}
+
+/** What one measured value that came out otherwise has cost. */
+const lossWords =
+  ({ units, shop }: Design) =>
+  ({ key, unit, asked, got, costs }: Loss): string => {
+    const told = (value: number, u: string) => valueText(value, u, units, shop.smallestFraction);
+    const cost = costs.map(({ help, now, planned, unit: u }) => `${help} ${told(now, u)}, planned ${told(planned, u)}`);
+    return `measured.${key}: asked ${told(asked, unit)}, came out ${told(got, unit)}. ${cost.join("; ")}`;
+  };

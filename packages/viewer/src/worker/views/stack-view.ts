@@ -1,0 +1,145 @@
+// Iron, cap iron, wedge and pin laid level on the bed: s up the iron to the right, v off its face upward.
+import {
+  boundsOf,
+  capIronOutline,
+  facetted,
+  type Outline,
+  type Place,
+  placedOutline,
+  point,
+  polygon,
+  screwHeadOutline,
+} from "@lamplane/parameters/elevation";
+import type { Dimension, View, ViewMark } from "../../protocol.ts";
+import { linePath, outlinePath } from "../path-data.ts";
+import { along, type Drawn, leader, parameter } from "./dimensioning.ts";
+
+/** The stack as it lies on the bed. */
+export function stackView(drawn: Drawn): View {
+  const { plane } = drawn;
+  const level = levelled(plane.frame.bedAngle, plane.points.edge);
+  const put = (outline: Outline) => placedOutline(outline, level);
+  const [cap, head] = [capIronOutline(plane.design, plane.frame), screwHeadOutline(plane.design, plane.frame)];
+  const [iron, wedge, pin] = [put(plane.iron), put(plane.wedge), put(plane.pinSection)];
+  const marks: ViewMark[] = [
+    ...bedMarks(drawn),
+    { d: outlinePath(iron), matter: "steel", line: "outline" },
+    ...(head ? [{ d: outlinePath(put(head)), matter: "steel" as const, line: "outline" as const }] : []),
+    ...(cap ? [{ d: outlinePath(put(cap)), matter: "cap" as const, line: "outline" as const }] : []),
+    { d: outlinePath(wedge), matter: "wedge", line: "outline" },
+    { d: outlinePath(pin), matter: "pin", line: "outline" },
+  ];
+  const { min, max } = boundsOf([iron, wedge, pin].flatMap((o) => facetted(o, 0.5)));
+  const deep = -plane.design.iron.thickness - (plane.recess?.depth ?? 0) - 5;
+  return {
+    name: "stack",
+    title: "Iron, cap iron and wedge, laid level",
+    box: { min: point(min.x, Math.min(min.y, deep)), max },
+    marks,
+    dimensions: [...ironDimensions(drawn), ...wedgeDimensions(drawn)],
+    labels: [],
+  };
+}
+
+/** The place that turns the iron's face level and brings its edge to the origin. */
+function levelled(bedAngle: number, edge: { x: number; y: number }): Place {
+  const turn = -bedAngle;
+  const [turned] = placedOutline(polygon(edge, point(edge.x + 1, edge.y), point(edge.x, edge.y + 1)), { turn });
+  return { turn, shift: point(-turned!.from.x, -turned!.from.y) };
+}
+
+/** The bed's own line with the recess in it. */
+function bedMarks({ plane }: Drawn): ViewMark[] {
+  const { design, recess, bedTopS } = plane;
+  const bed = -design.iron.thickness;
+  const wood = bed - (recess?.depth ?? 0) - 5;
+  const shoulder = design.iron.thickness * -1;
+  const corners = recess
+    ? [point(recess.low, bed), point(recess.low, bed - recess.depth), point(bedTopS, bed - recess.depth)]
+    : [];
+  const top = recess ? bed - recess.depth : bed;
+  return [
+    {
+      d: outlinePath(
+        polygon(
+          point(shoulder, wood),
+          point(bedTopS, wood),
+          point(bedTopS, top),
+          ...[...corners].reverse().slice(recess ? 1 : 0),
+          point(0, bed),
+        ),
+      ),
+      matter: "wood",
+    },
+    { d: linePath(point(0, bed), ...(corners.length > 0 ? corners : [point(bedTopS, bed)])), line: "hidden" },
+  ];
+}
+
+function ironDimensions(drawn: Drawn): Dimension[] {
+  const { iron, capIron } = drawn.plane.design;
+  const { recess } = drawn.plane;
+  const t = -iron.thickness;
+  const end = point(iron.length, t);
+  const head = capIron.screwHead;
+  const ofCap =
+    capIron.thickness === 0
+      ? []
+      : [
+          ...parameter(
+            drawn,
+            "capIron.thickness",
+            along(point(iron.length, 0), point(iron.length, capIron.thickness), "right", 1),
+            { rank: 3 },
+          ),
+          ...parameter(
+            drawn,
+            "capIron.screwHead.fromEdge",
+            along(point(0, t), point(head.fromEdge, t - head.height), "below", 0),
+          ),
+          ...parameter(drawn, "capIron.screwHead.diameter", leader(point(head.fromEdge, t - head.height), 26, 22), {
+            before: "head Ø ",
+            rank: 3,
+          }),
+          ...parameter(
+            drawn,
+            "capIron.hump",
+            leader(
+              point(capIron.setback + capIron.thickness + capIron.hump, capIron.thickness + capIron.hump),
+              -30,
+              -8,
+            ),
+            { before: "hump ", rank: 3 },
+          ),
+        ];
+  const ofRecess = recess
+    ? [
+        ...parameter(drawn, "recess.depth", leader(point(drawn.plane.bedTopS - 3, t - recess.depth * 0.7), 34, 10), {
+          before: "recess ",
+          rank: 3,
+        }),
+      ]
+    : [];
+  return [
+    ...ofCap,
+    ...ofRecess,
+    ...parameter(drawn, "iron.length", along(point(0, t), end, "below", 1)),
+    ...parameter(drawn, "iron.thickness", along(end, point(iron.length, 0), "right", 0)),
+    ...parameter(drawn, "iron.bevel", leader(point(iron.thickness, t / 2), -30, 30), { unit: "°", before: "bevel " }),
+  ];
+}
+
+function wedgeDimensions(drawn: Drawn): Dimension[] {
+  const { wedge, capIron } = drawn.plane.design;
+  const c = capIron.thickness;
+  const tip = point(wedge.tipFromEdge, c + wedge.tip);
+  const butt = point(wedge.tipFromEdge + drawn.plane.wedgeLength, c);
+  return [
+    ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 0)),
+    ...parameter(drawn, "wedge.length", along(tip, butt, "above", 0)),
+    ...parameter(drawn, "wedge.tip", leader(tip, -10, -30), { before: "tip ", rank: 3 }),
+    ...parameter(drawn, "wedge.angle", leader(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 30, -20), {
+      unit: "°",
+      before: "wedge ",
+    }),
+  ];
+}

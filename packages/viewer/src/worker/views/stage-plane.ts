@@ -1,0 +1,84 @@
+// The plane as it stands at a stage of the bench: which outlines there are, and what is still waste.
+import { withValue } from "@lamplane/parameters/design";
+import {
+  type Blocks,
+  blocksAt,
+  type Circle,
+  cheekShape,
+  type Elevation,
+  elevation,
+  type Outline,
+  placedOutline,
+  placedSegment,
+  point,
+  polygon,
+  type Segment,
+  stockAt,
+} from "@lamplane/parameters/elevation";
+import type { StageName } from "../../protocol.ts";
+
+export interface AtStage {
+  readonly plane: Elevation;
+  readonly blocks: Blocks;
+  readonly front: Outline;
+  readonly bed: Outline;
+  readonly throat: Outline | undefined;
+  /** What the two cuts leave between the blocks, before they are slid together. */
+  readonly offcut: Outline | undefined;
+  readonly rampChain: readonly Segment[];
+  readonly bedChain: readonly Segment[];
+  readonly cheek: Outline;
+  readonly holes: readonly Circle[];
+  readonly sole: number;
+  /** Top at this stage, heel to toe. */
+  readonly top: readonly Segment[];
+  readonly isApart: boolean;
+  readonly hasStack: boolean;
+}
+
+/** @throws Error (our bug) where the blocks cannot be drawn; a design with such a stop is told of it instead. */
+export function planeAt(plane: Elevation, stage: StageName): AtStage {
+  const shown = stage === "trued" ? unshaped(plane) : plane;
+  const state = stage === "shaped" || stage === "trued" ? "trued" : "blank";
+  const blocks = blocksAt(shown, state);
+  const isApart = stage === "billet" || stage === "core" || stage === "bed";
+  const [toToe, toHeel] = isApart ? [-shown.cuts.setInToe, shown.cuts.setInHeel] : [0, 0];
+  const cheek = cheekShape(shown, state);
+  const slid = (by: number) => ({ shift: point(by, 0) });
+  const rampChain = blocks.rampChain.map((s) => placedSegment(s, slid(toToe)));
+  const bedChain = blocks.bedChain.map((s) => placedSegment(s, slid(toHeel)));
+  return {
+    plane: shown,
+    blocks,
+    front: placedOutline(blocks.front, slid(toToe)),
+    bed: placedOutline(blocks.bed, slid(toHeel)),
+    throat: isApart ? undefined : blocks.throat,
+    offcut: isApart ? between(rampChain, bedChain) : undefined,
+    rampChain,
+    bedChain,
+    cheek: cheek.boundary,
+    holes: cheek.circles,
+    sole: stockAt(shown, state).sole,
+    top: stockAt(shown, state).top,
+    isApart,
+    hasStack: !isApart,
+  };
+}
+
+/** The plane with its sole trued and its top still flat; every other figure stays what it was. */
+export function unshaped(plane: Elevation): Elevation {
+  const fixed: [string, number | string | undefined][] = [
+    ["pin.height", plane.pin.centre.y],
+    ["wedge.length", plane.wedgeLength],
+    ["ramp.radius", plane.ramp.curve?.radius],
+    ["body.outline", "flat"],
+  ];
+  return elevation(
+    fixed.reduce((d, [path, value]) => (value === undefined ? d : withValue(d, path, value)), plane.design),
+  );
+}
+
+function between(ramp: readonly Segment[], bed: readonly Segment[]): Outline {
+  const [rampFoot, bedFoot] = [ramp[0]!.from, bed[0]!.from];
+  return polygon(rampFoot, bedFoot, ...bed.map((s) => s.to), ...ramp.map((s) => s.to).reverse());
+}

@@ -1,0 +1,66 @@
+// How the sheet is built: classic scripts with relative addresses, so that it also works from a folder without a server.
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { defineConfig, type Plugin } from "vite";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+/** Packs say which version made them: the command's. */
+const { version } = JSON.parse(readFileSync(`${here}../cli/package.json`, "utf8"));
+
+/** Chromium loads no module script from a file: address; the one script of this page is classic and waits for the page. */
+const classicScript: Plugin = {
+  name: "classic-script",
+  enforce: "post",
+  transformIndexHtml: (html) =>
+    html
+      .replace(/<script type="module" crossorigin src=/g, "<script defer src=")
+      .replace(/<link rel="stylesheet" crossorigin href=/g, '<link rel="stylesheet" href='),
+};
+
+/**
+ * The PDF library holds the address of a colour profile, beside its own file, for archives' PDFs: none is made here, and in
+ * a worker that is no file there is no such address.
+ */
+const noColourProfile: Plugin = {
+  name: "no-colour-profile",
+  enforce: "pre",
+  transform: (code, id) =>
+    /[\\/]pdfkit\.browser\.mjs$/.test(id)
+      ? code.replace(/new URL\((["'`])[^"'`]+\.icc\1,\s*import\.meta\.url\)(\.href)?/g, '""')
+      : undefined,
+};
+
+/** The page, and the script that makes files: two classic scripts, so two builds; `--mode pack` is the second. */
+export default defineConfig(({ mode }) => ({
+  root: import.meta.dirname,
+  base: "./",
+  resolve: {
+    alias: Object.fromEntries(["node:fs", "node:module"].map((name) => [name, `${here}src/pack/typeface-files.ts`])),
+    conditions: ["@lamplane/source", "module", "browser", "production"],
+  },
+  define: { LAMPLANE_VERSION: JSON.stringify(version) },
+  worker: {
+    format: "iife",
+    plugins: () => [noColourProfile],
+    rolldownOptions: { output: { codeSplitting: false }, checks: { pluginTimings: false } },
+  },
+  plugins: [classicScript],
+  build: {
+    outDir: "dist",
+    emptyOutDir: mode !== "pack",
+    copyPublicDir: mode !== "pack",
+    target: "es2022",
+    modulePreload: false,
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 4000,
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      ...(mode === "pack" ? { input: "src/pack/pack-maker.ts" } : {}),
+      output: {
+        format: "iife",
+        entryFileNames: mode === "pack" ? "pack.js" : "sheet.js",
+        assetFileNames: "sheet[extname]",
+      },
+    },
+  },
+}));

@@ -1,0 +1,131 @@
+// Whether everyone can use the sheet: axe's rules, contrast by WCAG's formula, sizes of targets, widths from phone to wide.
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const SIZES = [
+  [390, 844],
+  [1024, 768],
+  [1920, 1080],
+] as const;
+
+interface Violation {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly nodes: readonly { readonly target: unknown; readonly failureSummary?: string }[];
+}
+
+async function seriousFaults(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const { violations } = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run(): Promise<{ violations: Violation[] }> } }).axe.run(),
+  );
+  return violations
+    .filter(({ impact }) => impact === "serious" || impact === "critical")
+    .map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes.map(({ target, failureSummary }) => `${target} ${failureSummary}`).join("; ")}`,
+    );
+}
+
+/** Relative luminance and contrast. @see WCAG 2.2, definitions of relative luminance and contrast ratio */
+function contrast(a: string, b: string): number {
+  const luminance = (hex: string) => {
+    const [r, g, blue] = [1, 3, 5].map((k) => {
+      const share = Number.parseInt(hex.slice(k, k + 2), 16) / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    }) as [number, number, number];
+    return 0.2126 * r + 0.7152 * g + 0.0722 * blue;
+  };
+  const [light, dark] = [luminance(a), luminance(b)].sort((x, y) => y - x) as [number, number];
+  return (light + 0.05) / (dark + 0.05);
+}
+
+describe.skipIf(hasNoBrowser)("the sheet's look", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    buildPage();
+    browser = await launched();
+  });
+  afterAll(() => browser?.close());
+
+  test("contrast as WCAG 2.2 defines it is known from its own examples", () => {
+    expect(contrast("#000000", "#ffffff")).toBeCloseTo(21, 5);
+    expect(contrast("#777777", "#ffffff")).toBeCloseTo(4.48, 2); // WebAIM and W3C: #777 on white just fails 4.5
+  });
+
+  test.each(["light", "dark"] as const)("words and lines stand out from paper and wood, %s", async (colorScheme) => {
+    const { page } = await opened(browser, FILE_ADDRESS, { colorScheme });
+    const colour = (name: string) =>
+      page.evaluate((n) => getComputedStyle(document.documentElement).getPropertyValue(n).trim(), name);
+    for (const words of ["--ink", "--thin", "--accent", "--stop", "--warning", "--note"])
+      expect(contrast(await colour(words), await colour("--paper")), words).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(await colour("--ink"), await colour("--desk"))).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(await colour("--accent"), await colour("--desk"))).toBeGreaterThanOrEqual(4.5);
+    for (const matter of ["--wood", "--wood-far", "--steel", "--cap", "--wedge", "--pin"])
+      expect(contrast(await colour("--ink"), await colour(matter)), matter).toBeGreaterThanOrEqual(3);
+    await page.context().close();
+  });
+
+  for (const [width, height] of SIZES)
+    for (const colorScheme of ["light", "dark"] as const)
+      test(`axe finds no serious fault at ${width} wide, ${colorScheme}, with a broken check and the schedule open`, async () => {
+        const viewport = { width, height };
+        const { page } = await opened(browser, `${FILE_ADDRESS}#pin.height=25&at=bed`, { colorScheme, viewport });
+        await page.locator(".note .cure").first().waitFor();
+        await page.locator("#schedule summary").click();
+        expect(await seriousFaults(page)).toEqual([]);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        expect(wide).toBeLessThanOrEqual(width);
+        await page.context().close();
+      });
+
+  test("whatever can be pressed is at least 24 px high and wide (WCAG 2.2, 2.5.8)", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    await page.locator("#schedule summary").click();
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll("button, select, summary, input, label.open-file")]
+        .map((e) => ({
+          name: `${e.tagName} ${e.getAttribute("aria-label") ?? e.textContent}`,
+          box: e.getBoundingClientRect(),
+        }))
+        .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
+        .map(({ name, box }) => `${name} ${box.width} × ${box.height}`),
+    );
+    expect(small).toEqual([]);
+    await page.context().close();
+  });
+
+  test("the keyboard reaches every number and leaves it again", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const wanted = await page
+      .locator(".numbers input")
+      .evaluateAll((all) => all.map((e) => e.getAttribute("data-parameter")));
+    const reached = new Set<string>();
+    for (let i = 0; i < 160; i++) {
+      await page.keyboard.press("Tab");
+      const path = await page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset.parameter);
+      if (path) reached.add(path);
+    }
+    expect(wanted.length).toBeGreaterThan(20);
+    expect([...reached].sort()).toEqual([...new Set(wanted)].sort());
+    await page.context().close();
+  });
+
+  test("prints on paper whatever the screen shows, without what only a screen can use", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS, { colorScheme: "dark" });
+    await page.emulateMedia({ media: "print", colorScheme: "dark" });
+    expect(await page.locator(".desk").isVisible()).toBe(false);
+    expect(await page.locator(".body-tools").isVisible()).toBe(false);
+    const paper = await page.evaluate(() =>
+      getComputedStyle(document.documentElement).getPropertyValue("--paper").trim(),
+    );
+    expect(paper).toBe("#ffffff");
+    const pdf = await page.pdf({ format: "A4", landscape: true });
+    expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
+    await page.context().close();
+  });
+});

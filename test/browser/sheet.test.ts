@@ -1,0 +1,325 @@
+// The drawing sheet end to end in a real browser, from a folder without any server: what is typed is drawn, judged and kept.
+import { readFileSync } from "node:fs";
+import { checkPlane } from "@lamplane/parameters/checks";
+import { readDesign, withValue } from "@lamplane/parameters/design";
+import { distance, elevation, figure } from "@lamplane/parameters/elevation";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { andFollow, buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
+
+const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
+const designOf = (name: string) => {
+  const reading = readDesign(readFileSync(`examples/${name}.yaml`, "utf8"), name);
+  if (!reading.ok) throw new Error(`${name} is not understood`);
+  return reading.design;
+};
+
+/** The control of a parameter on the elevation or a detail. */
+const control = (page: Page, path: string) => page.locator(`.numbers [data-parameter="${path}"]`).first();
+const numberIn = async (page: Page, path: string) => Number(await control(page, path).getAttribute("aria-valuenow"));
+const lines = (page: Page) =>
+  page.locator(".field-elevation .marks path").evaluateAll((all) => all.map((p) => p.getAttribute("d")));
+const picture = (page: Page) => page.locator(".field-body canvas").screenshot();
+
+describe.skipIf(hasNoBrowser)("the sheet", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    buildPage();
+    browser = await launched();
+  });
+  afterAll(() => browser?.close());
+
+  test("opens every example with one click, as a file, without a complaint and without asking for anything else", async () => {
+    const { page, complaints, requests } = await opened(browser, FILE_ADDRESS);
+    const seen = new Set<string>();
+    for (const name of EXAMPLES) {
+      await andFollow(page, () => page.click(`[data-example="${name}"]`));
+      const design = designOf(name);
+      expect(await page.title()).toContain(name);
+      expect(await page.locator(".title-block dd").first().textContent()).toBe(name);
+      expect(await numberIn(page, "bed.angle")).toBe(design.bed.angle);
+      expect(await page.locator(".verdict").textContent()).toMatch(/checks/);
+      seen.add((await lines(page)).join());
+      seen.add((await picture(page)).toString("base64"));
+    }
+    expect(seen.size).toBe(2 * EXAMPLES.length);
+    expect(complaints).toEqual([]);
+    const folder = FILE_ADDRESS.slice(0, FILE_ADDRESS.lastIndexOf("/") + 1);
+    expect(
+      requests.filter((url) => !url.startsWith(folder) && !url.startsWith("blob:") && !url.startsWith("data:")),
+    ).toEqual([]);
+    await page.context().close();
+  });
+
+  test("follows the bed angle, typed and stepped, in elevation, body, notes and figures", async () => {
+    const { page } = await opened(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=core`);
+    const saw = page.locator('.step-figures [data-figure="sawBed"]');
+    const before = { lines: await lines(page), picture: await picture(page) };
+    await andFollow(page, async () => {
+      await control(page, "bed.angle").fill("40");
+      await page.keyboard.press("Enter");
+    });
+    const plane = elevation(withValue(designOf("apprentice-smoother"), "bed.angle", 40));
+    expect(await saw.textContent()).toBe(`${figure(plane, "sawBed")}°`);
+    expect(await lines(page)).not.toEqual(before.lines);
+    expect((await picture(page)).equals(before.picture)).toBe(false);
+    const codes = await page.locator(".note").evaluateAll((notes) => notes.map((n) => (n as HTMLElement).dataset.code));
+    expect(codes).toEqual(checkPlane(plane).map(({ code }) => code));
+
+    await control(page, "bed.angle").focus();
+    await andFollow(page, () => page.keyboard.press("ArrowUp"));
+    await andFollow(page, () => page.keyboard.press("Shift+ArrowUp"));
+    await andFollow(page, () => page.keyboard.press("ArrowDown"));
+    expect(await numberIn(page, "bed.angle")).toBe(45); // 40, then half a degree, ten steps of it, and one back
+    for (let i = 0; i < 6; i++) await page.keyboard.press("PageUp");
+    await expect.poll(() => numberIn(page, "bed.angle")).toBe(65); // the table's limit
+    await page.context().close();
+  });
+
+  test("tells what is wrong about a typed value and keeps the last good one", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const input = control(page, "bed.angle");
+    for (const [text, words] of [
+      ["90", /35° to 65°/],
+      ["steep", /not a number/],
+      ["47,5", /decimal sign is a point/],
+    ] as const) {
+      await input.fill(text);
+      await page.keyboard.press("Enter");
+      await expect.poll(() => page.locator(".refusal").textContent()).toMatch(words);
+      expect(await input.getAttribute("aria-invalid")).toBe("true");
+      expect(await numberIn(page, "bed.angle")).toBe(47);
+    }
+    await page.keyboard.press("Escape");
+    expect(await page.locator(".refusal").isHidden()).toBe(true);
+    await page.context().close();
+  });
+
+  test("reads lengths with units of their own, and frees and fixes what is solved", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    await andFollow(page, async () => {
+      await control(page, "body.height").fill("2 1/4 in");
+      await page.keyboard.press("Enter");
+    });
+    expect(await numberIn(page, "body.height")).toBe(57.15);
+    const auto = page.locator('.number:has([data-parameter="pin.height"]) .auto').first();
+    expect(await auto.getAttribute("aria-pressed")).toBe("true");
+    const solved = await numberIn(page, "pin.height");
+    await andFollow(page, () => auto.click());
+    expect(await auto.getAttribute("aria-pressed")).toBe("false");
+    expect(await numberIn(page, "pin.height")).toBeCloseTo(solved, 3);
+    await andFollow(page, () => auto.click());
+    expect(await auto.getAttribute("aria-pressed")).toBe("true");
+    await page.context().close();
+  });
+
+  test("a broken check is mended by its button, with the change that the command would tell", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    await andFollow(page, async () => {
+      await control(page, "pin.height").fill("25");
+      await page.keyboard.press("Enter");
+    });
+    const broken = elevation(withValue(designOf("apprentice-smoother"), "pin.height", 25));
+    const [worst] = checkPlane(broken);
+    expect(worst?.severity).toBe("stop");
+    const note = page.locator(`.note[data-code="${worst!.code}"]`);
+    expect(await note.getAttribute("data-severity")).toBe("stop");
+    expect(await page.locator(".leader-stop").count()).toBeGreaterThan(0);
+    const { parameter, value } = worst!.cure![0]!;
+    await andFollow(page, () => note.locator(".cure").click());
+    await note.waitFor({ state: "detached" });
+    expect(await page.locator('.note[data-severity="stop"]').count()).toBe(0);
+    expect(await numberIn(page, parameter)).toBeCloseTo(Number(value), 3);
+    await page.context().close();
+  });
+
+  test("leader lines end where the trouble is", async () => {
+    const { page } = await opened(browser, `${FILE_ADDRESS}#pin.height=25`);
+    const plane = elevation(withValue(designOf("apprentice-smoother"), "pin.height", 25));
+    const worst = checkPlane(plane)[0]!;
+    const place = plane.points[worst.place as keyof typeof plane.points];
+    const found = await page.evaluate(() => {
+      const box = (selector: string) => document.querySelector(selector)!.getBoundingClientRect();
+      const drawing = box(".field-elevation svg");
+      const ring = box(".leaders .ring");
+      const matrix = document.querySelector(".field-elevation .marks")!.getAttribute("transform")!;
+      const [x, y, scale] = matrix.match(/-?[\d.]+/g)!.map(Number) as [number, number, number];
+      return {
+        x: (ring.x + ring.width / 2 - drawing.x - x) / scale,
+        y: -(ring.y + ring.height / 2 - drawing.y - y) / scale,
+      };
+    });
+    expect(found.x).toBeCloseTo(place.x, 0);
+    expect(found.y).toBeCloseTo(place.y, 0);
+    await page.context().close();
+  });
+
+  test("the body is opened, cut, turned and seen from standard views", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const pictures = new Set<string>([(await picture(page)).toString("base64")]);
+    const add = async () => {
+      await page.waitForTimeout(120); // a picture or two at the software renderer's rate
+      pictures.add((await picture(page)).toString("base64"));
+    };
+    await page.locator("#open-body").fill("60");
+    await add();
+    await page.locator("#open-body").fill("0");
+    await page.locator("#cut-body").check();
+    await add();
+    for (const view of ["side", "toe", "above", "sole"]) {
+      await page.click(`[data-view="${view}"]`);
+      await add();
+    }
+    await page.locator(".field-body canvas").focus();
+    await page.keyboard.press("ArrowLeft");
+    await add();
+    await page.keyboard.press("+");
+    await add();
+    expect(pictures.size).toBe(9);
+    expect(await page.locator(".part-names li").allTextContents()).toContain("bed block");
+    await page.context().close();
+  });
+
+  test("every stage shows its stock and its numbers", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const seen = new Set<string>();
+    for (const stage of ["billet", "core", "bed", "glued", "trued", "shaped"]) {
+      await andFollow(page, () =>
+        page.locator(`#stage-${stage}`).evaluate((input) => (input as HTMLInputElement).click()),
+      );
+      seen.add((await lines(page)).join());
+      expect(await page.locator(".step-list h3").count()).toBeGreaterThan(0);
+    }
+    expect(seen.size).toBe(6);
+    await page.context().close();
+  });
+
+  test("a measured value changes what is still to come and settles what is done", async () => {
+    const { page } = await opened(browser, `${FILE_ADDRESS}#at=bed`);
+    await andFollow(page, async () => {
+      await page.locator('.step-measures [data-parameter="measured.bedAngle"]').fill("47.6");
+      await page.keyboard.press("Enter");
+    });
+    expect(await page.locator(".lost").textContent()).toContain("47.6");
+    expect(await control(page, "bed.angle").getAttribute("readonly")).not.toBeNull();
+    expect(await numberIn(page, "bed.angle")).toBe(47.6);
+    await page.context().close();
+  });
+
+  test("a reload and an opened address bring everything back; undo and redo go there and back", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    await andFollow(page, () => page.click('[data-example="trestle-jack"]'));
+    await andFollow(page, async () => {
+      await control(page, "bed.angle").fill("48");
+      await page.keyboard.press("Enter");
+    });
+    await page.locator("#stage-glued").evaluate((input) => (input as HTMLInputElement).click());
+    const address = page.url();
+    await page.reload();
+    await expect.poll(() => numberIn(page, "bed.angle")).toBe(48);
+    expect(await page.locator("#stage-glued").isChecked()).toBe(true);
+    expect(await page.title()).toContain("trestle-jack");
+    const other = await opened(browser, address);
+    expect(await numberIn(other.page, "bed.angle")).toBe(48);
+    await andFollow(other.page, async () => {
+      await control(other.page, "bed.angle").fill("50");
+      await other.page.keyboard.press("Enter");
+    });
+    await other.page.click(".deeds >> text=undo");
+    await expect.poll(() => numberIn(other.page, "bed.angle")).toBe(48);
+    await other.page.click(".deeds >> text=redo");
+    await expect.poll(() => numberIn(other.page, "bed.angle")).toBe(50);
+    await page.context().close();
+    await other.page.context().close();
+  });
+
+  test("dragging a number steps it, and nothing jumps meanwhile", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const input = control(page, "body.length");
+    const box = (await input.boundingBox())!;
+    const scaleNow = () => page.locator(".field-elevation .marks").getAttribute("transform");
+    const scale = await scaleNow();
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 26, y, { steps: 5 });
+    await expect.poll(() => numberIn(page, "body.length")).toBe(235);
+    expect(await scaleNow()).toBe(scale);
+    await page.mouse.up();
+    await expect.poll(scaleNow).not.toBe(scale);
+    await page.context().close();
+  });
+
+  test("a file is opened and saved with its comments; one that is not understood is refused with its lines", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const text = `# mine, from the old elm\niron: { width: 44, thickness: 4 } # by caliper\nbed: { angle: 50 }\n`;
+    await andFollow(page, () =>
+      page.setInputFiles("#open-file", { name: "elm.yaml", mimeType: "text/yaml", buffer: Buffer.from(text) }),
+    );
+    expect(await numberIn(page, "iron.width")).toBe(44);
+    await andFollow(page, async () => {
+      await control(page, "bed.angle").fill("52");
+      await page.keyboard.press("Enter");
+    });
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".deeds >> text=save")]);
+    expect(saved.suggestedFilename()).toBe("elm.yaml");
+    expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("angle: 50", "angle: 52"));
+    await page.reload();
+    await expect.poll(() => numberIn(page, "iron.width")).toBe(44);
+    await page.setInputFiles("#open-file", {
+      name: "bad.yaml",
+      mimeType: "text/yaml",
+      buffer: Buffer.from("iron: { width: 44, thicknes: 4 }\n"),
+    });
+    await expect
+      .poll(() => page.locator(".refusal").textContent())
+      .toMatch(/bad\.yaml line 1, column \d+: iron\.thicknes/);
+    await page.context().close();
+  });
+
+  test("two places are measured by keyboard", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    await page.keyboard.press("m");
+    await page.getByLabel("measure from").selectOption("toe");
+    await page.getByLabel("measure to").selectOption("pinCentre");
+    const { points } = elevation(designOf("apprentice-smoother"));
+    const away = distance(points.toe, points.pinCentre);
+    expect(Number.parseFloat((await page.locator(".measure output").textContent())!)).toBeCloseTo(away, 2);
+    await page.context().close();
+  });
+
+  test("plots stand beside the figures they explain and follow them", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const plots = page.locator(".field-plot svg");
+    await expect.poll(() => plots.count()).toBe(4);
+    const words = () => plots.allTextContents();
+    const before = await words();
+    await andFollow(page, async () => {
+      await control(page, "mouth.opening").fill("0.4");
+      await page.keyboard.press("Enter");
+    });
+    await expect.poll(async () => (await words()).join()).toContain("wanted: 0.4 mm");
+    expect(await words()).not.toEqual(before);
+    await page.context().close();
+  });
+
+  test("on a phone fewer numbers stand on the views, and the schedule has them all", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width: 390, height: 844 }, hasTouch: true });
+    const boxes = await page
+      .locator(".field-elevation .number")
+      .evaluateAll((all) => all.map((e) => e.getBoundingClientRect()).map(({ left, right }) => ({ left, right })));
+    expect(boxes.length).toBeGreaterThan(5);
+    for (const { left, right } of boxes) {
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(right).toBeLessThanOrEqual(390);
+    }
+    await page.locator("#schedule summary").click();
+    const input = page.locator('.schedule [data-parameter="wedge.tip"]');
+    await andFollow(page, async () => {
+      await input.fill("3.5");
+      await page.keyboard.press("Enter");
+    });
+    expect(await input.getAttribute("aria-valuenow")).toBe("3.5");
+    await page.context().close();
+  });
+});

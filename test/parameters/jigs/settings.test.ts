@@ -1,0 +1,171 @@
+// What the jigs' settings do: bush, fences, relief, clearance, printer; what is said, and what is left out with a reason.
+import { findingsOf, passedChecks } from "@lamplane/parameters/checks";
+import { elevation } from "@lamplane/parameters/elevation";
+import { type JigName, jigPlans, jigsLeftOut, templateOpening, templatePlaces } from "@lamplane/parameters/jigs";
+import { type Jig, jigOf, jigsOf } from "@lamplane/parameters/solids";
+import type { CrossSection } from "manifold-3d";
+import { describe, expect, test } from "vitest";
+import { type Changes, designWith, WORKED } from "../../support/designs.ts";
+import { areaFacing, lying } from "../../support/jigs.ts";
+import { manifoldOf } from "../../support/meshes.ts";
+
+const planeOf = (changes: Changes = {}) => elevation(designWith({ ...WORKED, ...changes }));
+const planOf = (name: JigName, changes: Changes = {}) => jigPlans(planeOf(changes)).find((plan) => plan.name === name)!;
+const sin = (angle: number) => Math.sin((angle * Math.PI) / 180);
+const cos = (angle: number) => Math.cos((angle * Math.PI) / 180);
+
+describe("recess template", () => {
+  test("a bush grows the opening by half of what it is larger than the cutter, all round", () => {
+    const box = (changes: Changes) => {
+      const plane = planeOf(changes);
+      const corners = templateOpening(plane, templatePlaces(plane)).flatMap((s) => [s.from, s.to]);
+      return { half: Math.max(...corners.map((p) => p.x)), low: Math.min(...corners.map((p) => p.y)) };
+    };
+    const [bearing, bush] = [
+      box({ "recess.cutter": 10 }),
+      box({ "recess.cutter": 10, "jigs.bush": 16, "jigs.cutterLength": 20 }),
+    ];
+    expect(bearing.half).toBeCloseTo(19 / 2, 9);
+    expect(bush.half - bearing.half).toBeCloseTo(3, 9);
+    expect(bearing.low - bush.low).toBeCloseTo(3, 9);
+  });
+
+  test("its thickness follows from the cutter and the recess: the bearing runs on it in both passes", () => {
+    const places = templatePlaces(planeOf({ "jigs.cutterLength": 25 }));
+    const depth = planeOf().recess!.depth;
+    for (const pass of [places.firstPass, depth]) {
+      const bearingOverBed = 25 - pass;
+      expect(places.plate - bearingOverBed).toBeGreaterThanOrEqual(3);
+    }
+    expect(templatePlaces(planeOf({ "jigs.bush": 17, "jigs.cutterLength": 20 })).plate).toBeCloseTo(20 - depth, 9);
+  });
+
+  test("says in words which cutter and bush it is made for", () => {
+    expect(planOf("recess-template").use).toMatch(/cutter of 12\.7 mm \(1\/2 in\) with a bearing/);
+    const bush = planOf("recess-template", { "jigs.bush": 17, "jigs.cutterLength": 20 });
+    expect(bush.use).toMatch(/cutter of 12\.7 mm \(1\/2 in\) in a guide bush of 17 mm/);
+    expect(jigOf(bush).reads.join(" ")).toMatch(/CUTTER 12\.7 BUSH 17/);
+  });
+
+  test("slotted fences come as parts of their own, and say so", () => {
+    const jig = jigOf(planOf("recess-template", { "jigs.fence": "slotted" }));
+    expect(jig.shells).toBe(3);
+    expect(jig.use).toMatch(/for cores of .* to /);
+    expect(jigOf(planOf("recess-template")).shells).toBe(1);
+  });
+
+  test.each([
+    [{ "jigs.bush": 13 }, /cutter must turn inside its bush/],
+    [{ "jigs.bush": 50, "jigs.cutterLength": 20 }, /smaller bush/],
+    [{ "jigs.bush": 17, "jigs.cutterLength": 6 }, /longer cutter/],
+    [{ "capIron.screwHead.height": 0 }, /no recess to rout/],
+  ] as [Changes, RegExp][])("%j leaves it out with a note, and the plane may still be built", (changes, words) => {
+    const plane = planeOf(changes);
+    expect(jigsLeftOut(plane).map(({ name }) => name)).toEqual(["recess-template"]);
+    const note = findingsOf(plane).find(({ code }) => code === "recess-template-left-out");
+    expect(note).toMatchObject({ severity: "note", message: expect.stringMatching(words) });
+    expect(jigsOf(plane)).toHaveLength(7);
+  });
+});
+
+describe("relief for a cutter", () => {
+  const facingArea = (name: JigName, relief: number, way: readonly [number, number, number]) =>
+    areaFacing(lying(jigOf(planOf(name, { "jigs.relief": relief }))), way, 0.01);
+
+  test("takes nothing off a face that registers, and something off its stop", () => {
+    const omega = WORKED["wedge.angle"];
+    const floor = [sin(omega), cos(omega), 0] as const;
+    const butt = [-cos(omega), sin(omega), 0] as const;
+    expect(facingArea("wedge-sled", 4, floor)).toBeCloseTo(facingArea("wedge-sled", 0, floor), 6);
+    expect(facingArea("wedge-sled", 4, butt)).toBeLessThan(facingArea("wedge-sled", 0, butt) - 8 * 15);
+    const beta = WORKED["bed.angle"];
+    const sole = [sin(beta), cos(beta), 0] as const;
+    const heel = [-cos(beta), sin(beta), 0] as const;
+    expect(facingArea("bed-cradle", 4, sole)).toBeCloseTo(facingArea("bed-cradle", 0, sole), 6);
+    expect(facingArea("bed-cradle", 4, heel)).toBeLessThan(facingArea("bed-cradle", 0, heel) - 4 * 15);
+  });
+});
+
+describe("printer", () => {
+  test("a jig too large for it is a warning that says what to do, and ends with a larger one", () => {
+    const small = { "shop.printer.width": 100, "shop.printer.depth": 90, "shop.printer.height": 60 };
+    const found = findingsOf(planeOf(small)).filter(({ code }) => code.endsWith("-printer"));
+    expect(found.map(({ code }) => code)).toContain("bed-gauge-printer");
+    expect(found.map(({ code }) => code)).not.toContain("bed-cradle-printer");
+    for (const { severity, message } of found) {
+      expect(severity).toBe("warning");
+      expect(message).toMatch(/100 mm .*90 mm .*60 mm .*\. Cut it from sheet by jigs\/.*\.dxf, or have it printed/);
+    }
+    expect(findingsOf(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
+    expect(passedChecks(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toHaveLength(8);
+  });
+
+  test("a jig may be turned to fit", () => {
+    const narrow = { "shop.printer.width": 100, "shop.printer.depth": 220 };
+    expect(findingsOf(planeOf(narrow)).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
+  });
+});
+
+describe("letters", () => {
+  /** What is sunk in a jig's upper face, as the mesh has it: the section under the letters less the one through them. */
+  const letters = (jig: Jig, top: number) => {
+    const solid = manifoldOf(jig.lying);
+    const sunk = solid.slice(top - 0.7).subtract(solid.slice(top - 0.3));
+    return sunk.offset(-0.01, "Miter").offset(0.01, "Miter"); // without the specks along the outer edge
+  };
+
+  /** How many separate letters and dots there are. */
+  const boundaries = (section: CrossSection): number =>
+    section.toPolygons().filter((ring) => areaOf(ring) > 0.05).length;
+  const areaOf = (ring: readonly (readonly number[])[]): number =>
+    ring.reduce((sum, p, i) => {
+      const q = ring[(i + 1) % ring.length]!;
+      return sum + (p[0]! * q[1]! - q[0]! * p[1]!) / 2;
+    }, 0);
+
+  test("have strokes of 0.8 mm or more, stand apart, and are as high as 6 mm", () => {
+    const name = "The-quick_brown.fox-0123456789-jumps-over-lazy-dogs-VXYZKW";
+    const plane = elevation({ ...designWith(WORKED), name });
+    for (const [which, top] of [
+      ["wedge-sled", 20],
+      ["bed-gauge", 16],
+      ["pin-guide", 12],
+    ] as const) {
+      const sunk = letters(jigOf(jigPlans(plane).find((plan) => plan.name === which)!), top);
+      const opened = sunk.offset(-0.4, "Round", 2, 32).offset(0.4, "Round", 2, 32);
+      expect(sunk.area()).toBeGreaterThan(30);
+      expect(opened.area() / sunk.area()).toBeGreaterThan(0.93);
+      // Grown by a quarter of a millimetre each, no two letters run together.
+      expect(boundaries(sunk.offset(0.25, "Round", 2, 32))).toBe(boundaries(sunk));
+      const highest = sunk.decompose().map((letter) => letter.bounds().max[1] - letter.bounds().min[1]);
+      expect(Math.max(...highest)).toBeGreaterThan(6);
+    }
+  });
+
+  test("a name of 60 letters is shortened, never a jig without its angle", () => {
+    const plane = elevation({ ...designWith(WORKED), name: "W".repeat(60) });
+    const jigs = jigsOf(plane);
+    expect(jigs).toHaveLength(8);
+    for (const jig of jigs) expect([jig.name, jig.reads.join(" ")]).toEqual([jig.name, expect.stringMatching(/WWW/)]);
+    expect(jigs.find(({ name }) => name === "bed-gauge")!.reads.slice(0, 2)).toEqual(["47°", "43°"]);
+  });
+});
+
+describe("words", () => {
+  test("every jig says what it registers against, how it is used and printed, with its cautions", () => {
+    for (const { name, registersAgainst, use, printed } of jigPlans(planeOf())) {
+      expect(registersAgainst.length).toBeGreaterThan(20);
+      expect(printed).toMatch(/without supports/);
+      expect(`${registersAgainst}${use}${printed}`).not.toMatch(/undefined|NaN|\$\{/);
+      if (name !== "fit-test") expect(use).toMatch(/manual, local rules and trained practice/);
+    }
+  });
+
+  test("the spacer says where the blocks then stand", () =>
+    expect(planOf("throat-spacer").use).toMatch(
+      /tips stand 0\.54 mm .* apart on the blank's sole, the bed's tip 92\.82 mm/,
+    ));
+
+  test("the pin guide says at which stage it registers", () =>
+    expect(planOf("pin-guide").registersAgainst).toMatch(/before glue-up and truing/));
+});

@@ -1,0 +1,77 @@
+// A real browser for the tests of the page: Debian's Chromium, headless, drawing 3D in software. Without one they are skipped.
+import { execFileSync } from "node:child_process";
+import { existsSync } from "node:fs";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+
+const CANDIDATES = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  "--enable-unsafe-swiftshader",
+];
+const TO_GET_IT = "no browser was found; to have one: apt-get install chromium";
+
+const executable = CANDIDATES.find((path) => existsSync(path));
+if (executable === undefined) {
+  if (process.env.CI === "true") throw new Error(TO_GET_IT);
+  console.warn(`tests of the page are skipped: ${TO_GET_IT}`);
+}
+/** For `describe.skipIf`: no browser here, and none demanded. */
+export const hasNoBrowser = executable === undefined;
+
+/** Folder of the page, built when anything that it is made of is newer. */
+export const PAGE = fileURLToPath(new URL("../../packages/viewer/dist", import.meta.url));
+export const buildPage = (): void => {
+  execFileSync(process.execPath, [fileURLToPath(new URL("../../packages/viewer/build.js", import.meta.url))]);
+};
+/** Address of the page as a file: no server at all. */
+export const FILE_ADDRESS = pathToFileURL(`${PAGE}/index.html`).href;
+
+export const launched = (): Promise<Browser> => chromium.launch({ executablePath: executable!, args: FLAGS });
+
+/** A page, and everything that it complained of or asked for. */
+export interface Watched {
+  readonly page: Page;
+  readonly complaints: string[];
+  readonly requests: string[];
+}
+
+export async function opened(browser: Browser, address: string, options: BrowserContextOptions = {}): Promise<Watched> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 1000 }, ...options });
+  const page = await context.newPage();
+  const watched: Watched = { page, complaints: [], requests: [] };
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") watched.complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => watched.complaints.push(error.message));
+  page.on("request", (request) => watched.requests.push(request.url()));
+  await page.goto(address);
+  await drawn(page);
+  return watched;
+}
+
+/** How often the page has redrawn its elevation or its body. */
+export const redraws = (page: Page, what: "elevation" | "solid"): Promise<number> =>
+  page.evaluate((name) => performance.getEntriesByName(name).length, `lamplane ${what}`);
+
+/** Waits until elevation and body have been drawn more often than before. */
+export async function drawn(page: Page, before = { elevation: 0, solid: 0 }): Promise<void> {
+  await page.waitForFunction(
+    ({ elevation, solid }) =>
+      performance.getEntriesByName("lamplane elevation").length > elevation &&
+      performance.getEntriesByName("lamplane solid").length > solid,
+    before,
+  );
+}
+
+/** Does something to the page and waits until elevation and body have followed it. */
+export async function andFollow(page: Page, act: () => Promise<unknown>): Promise<void> {
+  const before = { elevation: await redraws(page, "elevation"), solid: await redraws(page, "solid") };
+  await act();
+  await drawn(page, before);
+}
