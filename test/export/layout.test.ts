@@ -5,25 +5,19 @@ import { layoutPictures, type Picture } from "@lamplane/parameters/pictures";
 import { TABLE } from "@lamplane/parameters/table";
 import { beforeAll, describe, expect, test } from "vitest";
 import { OVERLAP, spans } from "../../packages/export/src/sheets/tiling.ts";
+import { PAPER_SIZES } from "../outside/formats.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import { needed } from "../support/outside-programs.ts";
 import { greyPages, longestRun, type Pixels, wordsOf } from "../support/pages.ts";
 
 const PAPERS = TABLE.shop.paper.choices as readonly Paper[];
-/** mm, upright. ISO 216:2007 (A4, A3); ASME Y14.1 (A: 8.5 × 11 in, B: 11 × 17 in). */
-const SIZES: Record<string, [number, number]> = {
-  A4: [210, 297],
-  A3: [297, 420],
-  Letter: [215.9, 279.4],
-  Tabloid: [279.4, 431.8],
-};
 const jack = () => elevation(designWith({ ...WORKED, "body.length": 420, "mouth.fromToe": 140, name: "long-jack" }));
 const layoutOf = (plane: Elevation, paper: Paper, units: "mm" | "in" = "mm") =>
   layoutPdf(layoutPictures(plane), { paper, name: plane.design.name, version: "0.0.0", units });
 const toMm = (pixels: number, { dpi }: Pixels) => (pixels / dpi) * 25.4;
 
 test("the papers are all that a design may ask for", () =>
-  expect([...PAPERS].sort()).toEqual(Object.keys(SIZES).sort()));
+  expect([...PAPERS].sort()).toEqual(Object.keys(PAPER_SIZES).sort()));
 
 describe.each(PAPERS)("on %s", (paper) => {
   let bytes: Uint8Array;
@@ -36,7 +30,7 @@ describe.each(PAPERS)("on %s", (paper) => {
     expect(pages.length).toBeGreaterThan(1);
     for (const page of pages) {
       const size = [toMm(page.width, page), toMm(page.height, page)].sort((a, b) => a - b);
-      for (const i of [0, 1]) expect(Math.abs(size[i]! - SIZES[paper]![i]!)).toBeLessThan(0.1);
+      for (const i of [0, 1]) expect(Math.abs(size[i]! - PAPER_SIZES[paper]![i]!)).toBeLessThan(0.1);
       const bars = barLengths(page);
       expect(bars).toHaveLength(2);
       expect(Math.abs(bars[0]! - 100)).toBeLessThan(0.1);

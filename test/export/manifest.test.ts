@@ -2,6 +2,7 @@
 import modeling from "@jscad/modeling";
 import { manifestText, stlBytes } from "@lamplane/export";
 import { expect, test } from "vitest";
+import { SHA_256 } from "../outside/formats.ts";
 
 const peg = stlBytes(modeling.primitives.cuboid({ size: [10, 6, 4], center: [5, 3, 2] }), "peg", 240);
 const files = new Map<string, Uint8Array | string>([
@@ -18,9 +19,8 @@ test("says unit, kind, design, and each file's measures", () => {
     version: "0.1.0",
     unit: "mm",
     files: [
-      // NIST FIPS 180-4 examples: SHA-256 of nothing and of "abc"
-      { path: "10", bytes: 0, sha256: "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855" },
-      { path: "figures.json", bytes: 3, sha256: "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad" },
+      { path: "10", bytes: 0, sha256: SHA_256.nothing },
+      { path: "figures.json", bytes: 3, sha256: SHA_256.abc },
       {
         path: "parts/peg.stl",
         bytes: 84 + 50 * 12,

@@ -80,11 +80,6 @@ test("words are measured as they are drawn, and stand where they are anchored", 
   expect(bold!.right - bold!.left).toBeCloseTo(textWidth("bold", 4, true), 2);
 });
 
-test("a printer's dialog is asked not to scale", async () => {
-  // ISO 32000-1:2008, table 150, PrintScaling
-  expect(Buffer.from(await bytesOf()).toString("latin1")).toMatch(/\/PrintScaling \/None/);
-});
-
 test("the typefaces are embedded, and only what is used of them", async (context) => {
   const fonts = withPdf(await bytesOf(), (file) => printed(needed(context, "pdffonts"), [file]));
   const rows = fonts.trim().split("\n").slice(2);

@@ -20,7 +20,6 @@ import {
 describe("a length that is understood", () => {
   test.each<[string, Units, number]>([
     ["44.5", "mm", 44.5],
-    ["1", "in", 25.4],
     ["44.5 mm", "in", 44.5],
     ["44.5mm", "mm", 44.5],
     ["4.45 cm", "mm", 44.5],

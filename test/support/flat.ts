@@ -33,6 +33,15 @@ export function areaShared(one: readonly Point[], other: readonly Point[]): numb
   return area;
 }
 
+/** Area of a polygon grown by a distance, its corners sharp, mm². Counter-clockwise. */
+export function areaGrown(corners: readonly Point[], by: number): number {
+  const shape = section(corners);
+  const larger = shape.offset(by, "Miter", 50);
+  const area = larger.area();
+  for (const each of [shape, larger]) each.delete();
+  return area;
+}
+
 /** Area of a convex polygon's erosion by another, mm²: what its copies, each shifted back by a corner of the other, share. */
 export function erosionArea(container: readonly Point[], part: readonly Point[]): number {
   const pieces = part.map((v) => section(container.map((p) => ({ x: p.x - v.x, y: p.y - v.y }))));

@@ -1,7 +1,7 @@
-// The pin as a beam and its tenons in the cheeks: worked values, and integrals taken numerically as the judge.
+// The pin as a beam and its tenons in the cheeks: integrals taken numerically as the judge; worked values stand in test/outside.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bendingMoment, bendingSag, shearSag } from "../../../packages/parameters/src/bench/beam.ts";
+import { bendingSag, shearSag } from "../../../packages/parameters/src/bench/beam.ts";
 import {
   dowelBearingStrength,
   strengthAtAngle,
@@ -21,11 +21,6 @@ function integral(f: (x: number) => number, from: number, to: number, steps = 20
 }
 
 describe("sections", () => {
-  test("round 12: I 1017.876, S 169.646 (worked apart from the project)", () => {
-    const { secondMoment, modulus } = roundSection(12);
-    expect(secondMoment).toBeCloseTo(1017.876, 3);
-    expect(modulus).toBeCloseTo(169.646, 3);
-  });
   test.each(["round", "flatted"] as const)("%s: area, centroid and second moment by adding up strips", (kind) => {
     fc.assert(
       fc.property(fc.double({ min: TABLE.pin.diameter.min, max: TABLE.pin.diameter.max, noNaN: true }), (d) => {
@@ -60,16 +55,6 @@ describe("sections", () => {
 const round12 = { ...roundSection(12), elasticity: 12_600, shearModulus: 12_600 / 16 };
 
 describe("beam", () => {
-  // Beam tables (from memory), worked apart from the project: d 12, L 54, W 2000.
-  test.each([
-    [54, 13_500, 12_600, 0.31973],
-    [54, 13_500, 200_000, 0.020143],
-    [46, 15_500, 12_600, 0.36549],
-  ])("loaded over %d of 54 mm: M %d N·mm, E %d, sag %d mm", (loaded, moment, elasticity, sag) => {
-    const load = { load: 2000, span: 54, loaded };
-    expect(bendingMoment(load)).toBeCloseTo(moment, 6);
-    expect(bendingSag(load, { ...round12, elasticity })).toBeCloseTo(sag, 5);
-  });
   test("its sag is the curvature integrated twice, and the shear's part the shear strain integrated once", () => {
     const part = fc.double({ min: 0.05, max: 1, noNaN: true });
     fc.assert(
@@ -92,34 +77,11 @@ describe("beam", () => {
 });
 
 describe("wood at an angle to the grain", () => {
-  // Hankinson's formula, n = 2, P 54.0, Q 10.1: computed apart from the project.
-  test.each([
-    [0, 54.0],
-    [10, 47.743],
-    [20, 35.798],
-    [30, 25.879],
-    [45, 17.017],
-    [60, 12.676],
-    [90, 10.1],
-  ])("%d°: %d MPa", (angle, strength) => expect(strengthAtAngle(54.0, 10.1, angle)).toBeCloseTo(strength, 3));
-
-  const PSI = 0.006894757; // MPa
-  // NDS table 12.3.3 (formula quoted), computed apart from the project in psi; D 0.5 in and 0.375 in.
-  test.each([
-    [0.63, 12.7, 0, 7056],
-    [0.63, 12.7, 90, 4414.57],
-    [0.63, 12.7, 45, 5431.15],
-    [0.64, 9.525, 0, 7168],
-    [0.64, 9.525, 90, 5215.25],
-  ])("dowel bearing, G %d, D %d mm, %d°: %d psi", (gravity, diameter, angle, psi) =>
-    expect(dowelBearingStrength(gravity, diameter, angle)! / (psi * PSI)).toBeCloseTo(1, 5),
-  );
-  test("dowel bearing, G .63, D 12.7: 48.649 and 30.437 MPa", () => {
-    expect(dowelBearingStrength(0.63, 12.7, 0)).toBeCloseTo(48.649, 3);
-    expect(dowelBearingStrength(0.63, 12.7, 90)).toBeCloseTo(30.437, 3);
+  test("a dowel's bearing lies between those along and across the grain", () => {
+    const [along, across] = [dowelBearingStrength(0.6, 10, 0)!, dowelBearingStrength(0.6, 10, 90)!];
+    expect(dowelBearingStrength(0.6, 10, 45)).toBeCloseTo(strengthAtAngle(along, across, 45), 9);
   });
-  test("a small dowel bears alike in every direction (16 600·G^1.84 psi, from memory); none above an inch", () => {
-    expect(dowelBearingStrength(0.5, 6, 0)).toBeCloseTo(16_600 * 0.5 ** 1.84 * PSI, 3);
+  test("a small dowel bears alike in every direction; none above an inch", () => {
     expect(dowelBearingStrength(0.5, 6, 90)).toBe(dowelBearingStrength(0.5, 6, 0));
     expect(dowelBearingStrength(0.5, 25.5, 0)).toBeUndefined();
   });
@@ -149,22 +111,18 @@ const strengthOf = (name: string) => {
 const MAPLE = strengthOf("sugar maple");
 
 describe("pin in its cheeks", () => {
-  test("sugar maple, d 12, L 54, W 2000: σ 79.577, τ 11.789, sag in bending 0.31973 (worked apart from the project)", () => {
+  test("factors are the handbook's strengths over the stresses", () => {
     const pin = pinStrength(PIN, MAPLE, MAPLE);
-    expect(pin.bending.stress).toBeCloseTo(79.577, 3);
-    expect(pin.bending.factor).toBeCloseTo(109 / 79.577, 4);
-    expect(pin.tenonShear.stress).toBeCloseTo(11.789, 3);
-    expect(pin.tenonShear.factor).toBeCloseTo(16.1 / 11.789, 4);
-    expect(pin.sag?.bending).toBeCloseTo(0.31973, 5);
+    expect(pin.bending.factor).toBeCloseTo(MAPLE.bending! / pin.bending.stress, 9);
+    expect(pin.tenonShear.factor).toBeCloseTo(MAPLE.shearAlong! / pin.tenonShear.stress, 9);
     expect(pin.sag?.total).toBeGreaterThan(pin.sag!.bending);
   });
   test("the cheek: 1000 N on 12 × 8 at 45° to the grain, and on two planes 15 × 8 (by hand)", () => {
     const pin = pinStrength(PIN, MAPLE, MAPLE);
     expect(pin.cheekBearing.stress).toBeCloseTo(10.4167, 4);
-    expect(pin.cheekBearing.strength).toBeCloseTo(17.017, 3);
-    expect(pin.tenonCrushing.strength).toBe(10.1);
+    expect(pin.tenonCrushing.strength).toBe(MAPLE.compressionAcross);
     expect(pin.cheekShearOut.stress).toBeCloseTo(4.16667, 5);
-    expect(pin.cheekShearOut.factor).toBeCloseTo(16.1 / 4.16667, 4);
+    expect(pin.cheekShearOut.factor).toBeCloseTo(MAPLE.shearAlong! / 4.16667, 4);
   });
   test("what the tables lack is not made up", () => {
     const vitae = strengthOf("lignum vitae");

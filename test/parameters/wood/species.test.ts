@@ -1,4 +1,4 @@
-// The species table: as the handbook prints it, as the data were collected, and found under any spelling.
+// The species table: as the data were collected, and found under any spelling; values typed from the handbook stand in test/outside.
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { coefficientFromShrinkage } from "../../../packages/parameters/src/wood/moisture.ts";
@@ -11,29 +11,12 @@ function found(name: string): Species {
   return answer.found;
 }
 
-describe("values typed from the Wood Handbook", () => {
-  test("sugar maple, table 5-3, metric (read where quoted: engdatabase.com)", () => {
-    const { strength, latin } = found("sugar maple");
-    expect(latin).toBe("Acer saccharum");
-    expect(strength).toMatchObject({
-      specificGravity: 0.63,
-      bending: 109,
-      elasticity: 12_600,
-      compressionAlong: 54.0,
-      compressionAcross: 10.1,
-      shearAlong: 16.1,
-      hardness: 6400,
-      fromMemory: [],
-      tags: ["read"],
-    });
-  });
-  test("American beech, tables 5-3, 13-5 and 4-3 (read where quoted, and in a scan)", () => {
-    const { strength, coefficient, shrinkage } = found("beech, american");
-    expect(strength).toMatchObject({ bending: 103, elasticity: 11_900, compressionAcross: 7.0, shearAlong: 13.9 });
-    expect(coefficient).toMatchObject({ radial: 0.0019, tangential: 0.00431, tags: ["read"] });
-    expect(shrinkage).toMatchObject({ radial: 5.5, tangential: 11.9, volume: 17.2, tags: ["read"] });
-  });
-});
+test("sugar maple was read whole", () =>
+  expect(found("sugar maple")).toMatchObject({
+    latin: "Acer saccharum",
+    strength: { fromMemory: [], tags: ["read"] },
+    coefficient: { tags: ["read"] },
+  }));
 
 describe("names", () => {
   test.each([

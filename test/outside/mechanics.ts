@@ -1,0 +1,263 @@
+// Mechanics: friction, wedge, beam, wood at an angle to its grain, bearing of a dowel, seasons of a pin.
+import { bendingMoment, bendingSag } from "../../packages/parameters/src/bench/beam.ts";
+import { dowelBearingStrength, strengthAtAngle } from "../../packages/parameters/src/bench/bearing.ts";
+import {
+  drivingForce,
+  frictionAngle,
+  isSelfLocking,
+  lockingMargin,
+  withdrawingForce,
+} from "../../packages/parameters/src/bench/friction-hold.ts";
+import { type PinLoad, pinStrength } from "../../packages/parameters/src/bench/pin-strength.ts";
+import { flattedSection, roundSection } from "../../packages/parameters/src/bench/section.ts";
+import { atanDeg, cosDeg, sinDeg } from "../../packages/parameters/src/trig.ts";
+import { species } from "../../packages/parameters/src/wood/species.ts";
+import type { OutsideCheck } from "./check.ts";
+
+const WEDGE = "statics of the wedge: P = Q·(tan φ₁ + tan(α ± φ₂)), from memory";
+
+const contact = (angle: number, alongIron: number, atPin: number) => ({
+  angle,
+  alongIron: frictionAngle(alongIron),
+  atPin: frictionAngle(atPin),
+});
+
+const wedges: readonly OutsideCheck[] = [
+  ...(
+    [
+      [10, 0.35, 0.35, 910.945, 513.578],
+      [10, 0.3, 0.2, 690.083, 322.867],
+      [12, 0.2, 0.2, 630.874, 187.955],
+      [25, 0.2, 0.2, 934.84, -43.59],
+    ] as const
+  ).flatMap(([angle, first, second, driving, withdrawing]) => {
+    const wedge = contact(angle, first, second);
+    const row = (how: string, theirs: number | string, ours: () => number | string) => ({
+      what: `Wedge of ${angle}°, μ ${first} and ${second}, pressed with 1000 N: ${how}`,
+      from: WEDGE,
+      told: "worked apart" as const,
+      theirs,
+      ours,
+    });
+    return [
+      { ...row("driven in by", driving, () => drivingForce(1000, wedge)), unit: "N", within: 5e-4 },
+      { ...row("drawn out by", withdrawing, () => withdrawingForce(1000, wedge)), unit: "N", within: 5e-4 },
+      row("holds itself", withdrawing > 0 ? "yes" : "no", () => (isSelfLocking(wedge) ? "yes" : "no")),
+    ];
+  }),
+  {
+    what: "Steepest wedge that holds itself at μ 0.2 on both sides",
+    from: "a wedge stays in the log up to twice the friction angle (mathalino.com, problem 535; its answer from memory)",
+    told: "worked apart",
+    unit: "°",
+    theirs: 22.62,
+    ours: () => lockingMargin(contact(0, 0.2, 0.2)),
+    within: 5e-3,
+  },
+  ...symmetricWedge(),
+];
+
+/** Cut along its axis it is two wedges of the half angle, which by symmetry meet there without friction. */
+function symmetricWedge(): OutsideCheck[] {
+  const half = { angle: 5, alongIron: 0, atPin: frictionAngle(0.35) };
+  const [normal, rubbing] = [1000, 350];
+  const row = (how: string, theirs: number, ours: () => number) => ({
+    what: `Symmetric wedge, half angle 5°, 1000 N on each face, μ 0.35: ${how}`,
+    from: "2·R·(μ·cos h ± sin h), e-uparts.com, kikaibinran, keisan10",
+    told: "read" as const,
+    unit: "N",
+    theirs,
+    ours,
+    within: 5e-4,
+  });
+  return [
+    row("driven in by", 871.648, () => 2 * drivingForce(normal * cosDeg(5) - rubbing * sinDeg(5), half)),
+    row("drawn out by", 523.025, () => 2 * withdrawingForce(normal * cosDeg(5) + rubbing * sinDeg(5), half)),
+  ];
+}
+
+const BEAM = "beam tables (AISC, Roark), from memory";
+const round12 = () => ({ ...roundSection(12), elasticity: 12_600, shearModulus: 12_600 / 16 });
+
+const beams: readonly OutsideCheck[] = [
+  ...(
+    [
+      ["second moment", "mm⁴", 1017.876, () => roundSection(12).secondMoment],
+      ["modulus", "mm³", 169.646, () => roundSection(12).modulus],
+    ] as const
+  ).map(([what, unit, theirs, ours]) => ({
+    what: `Round of 12: ${what}`,
+    from: "π·d⁴/64 and π·d³/32, Mechanical Engineering Principles, p. 282",
+    told: "read" as const,
+    unit,
+    theirs,
+    ours,
+    within: 5e-4,
+  })),
+  ...flatted(),
+  ...(
+    [
+      [54, 13_500, 12_600, 0.31973],
+      [54, 13_500, 200_000, 0.020143],
+      [46, 15_500, 12_600, 0.36549],
+    ] as const
+  ).flatMap(([loaded, moment, elasticity, sag]) => {
+    const load = { load: 2000, span: 54, loaded };
+    const row = (what: string, unit: string, theirs: number, ours: () => number, within: number) => ({
+      what: `Beam of 54, round of 12, E ${elasticity}, 2000 N over ${loaded}: ${what}`,
+      from: BEAM,
+      told: "worked apart" as const,
+      unit,
+      theirs,
+      ours,
+      within,
+    });
+    return [
+      row("moment", "N·mm", moment, () => bendingMoment(load), 1e-6),
+      row("sag", "mm", sag, () => bendingSag(load, { ...round12(), elasticity }), 5e-6),
+    ];
+  }),
+];
+
+/** A flatted section of 12 about the half round's base, from which its own centroid is moved by the parallel axes. */
+function flatted(): OutsideCheck[] {
+  const aboutBase = () => {
+    const { secondMoment, area, centroid } = flattedSection(12);
+    return secondMoment + area * centroid ** 2;
+  };
+  return [
+    {
+      what: "Flatted pin of 12 about its axis: second moment",
+      from: "half round π·r⁴/8, rectangle b·d³/3: Mechanical Engineering Principles, p. 282",
+      told: "read",
+      unit: "mm⁴",
+      theirs: 1372.938,
+      ours: aboutBase,
+      within: 5e-4,
+    },
+  ];
+}
+
+const PIN: PinLoad = {
+  clamp: 2000,
+  section: "round",
+  diameter: 12,
+  tenon: 12,
+  span: 54,
+  loaded: 54,
+  bearing: 8,
+  cheek: 8,
+  thrustToGrain: 45,
+  shearOut: 15,
+};
+
+function mapleIn(use: (pin: ReturnType<typeof pinStrength>) => number | undefined): () => number {
+  return () => {
+    const strength = species("sugar maple").found?.strength;
+    return (strength && use(pinStrength(PIN, strength, strength))) ?? Number.NaN;
+  };
+}
+
+const pins: readonly OutsideCheck[] = (
+  [
+    ["bending stress", "MPa", 79.577, mapleIn(({ bending }) => bending.stress), 5e-4, "σ = M/S"],
+    ["shear in a tenon", "MPa", 11.789, mapleIn(({ tenonShear }) => tenonShear.stress), 5e-4, "τ = 4·V/(3·A)"],
+    ["sag in bending", "mm", 0.31973, mapleIn(({ sag }) => sag?.bending), 5e-6, "5·W·L³/(384·E·I)"],
+    [
+      "a cheek's strength at 45°",
+      "MPa",
+      17.017,
+      mapleIn(({ cheekBearing }) => cheekBearing.strength),
+      5e-4,
+      "Hankinson",
+    ],
+  ] as const
+).map(([what, unit, theirs, ours, within, formula]) => ({
+  what: `Pin of sugar maple, 12 thick, 54 between cheeks, 2000 N: ${what}`,
+  from: `${formula}; ${BEAM}`,
+  told: "worked apart",
+  unit,
+  theirs,
+  ours,
+  within,
+}));
+
+const hankinson: readonly OutsideCheck[] = [
+  {
+    what: "Joint of two timbers, 1400 and 400 psi, sin²θ 0.36",
+    from: "Handbook of Civil Engineering Calculations, “Compression on an oblique plane” (scan, p. 346)",
+    told: "read",
+    unit: "psi",
+    theirs: 737,
+    ours: () => strengthAtAngle(1400, 400, atanDeg(3 / 4)),
+    within: 0.5,
+  },
+  ...(
+    [
+      [0, 54.0],
+      [10, 47.743],
+      [20, 35.798],
+      [30, 25.879],
+      [45, 17.017],
+      [60, 12.676],
+      [90, 10.1],
+    ] as const
+  ).map(([angle, theirs]) => ({
+    what: `54.0 along and 10.1 across the grain, at ${angle}°`,
+    from: "Hankinson's formula, n = 2 (Wood Handbook, ch. 5; NDS, app. J)",
+    told: "worked apart" as const,
+    unit: "MPa",
+    theirs,
+    ours: () => strengthAtAngle(54.0, 10.1, angle),
+    within: 5e-4,
+  })),
+];
+
+const PSI = 0.006894757; // MPa
+const NDS = "NDS, table 12.3.3 (formula quoted: engineersedge.com)";
+
+const dowels: readonly OutsideCheck[] = [
+  ...(
+    [
+      [0.63, 12.7, 0, 7056],
+      [0.63, 12.7, 90, 4414.57],
+      [0.63, 12.7, 45, 5431.15],
+      [0.64, 9.525, 0, 7168],
+      [0.64, 9.525, 90, 5215.25],
+    ] as const
+  ).map(([gravity, diameter, angle, theirs]) => ({
+    what: `Dowel bearing, G ${gravity}, D ${diameter} mm, ${angle}° to the grain`,
+    from: NDS,
+    told: "quoted" as const,
+    unit: "psi",
+    theirs,
+    ours: () => dowelBearingStrength(gravity, diameter, angle)! / PSI,
+    within: 5e-6,
+    relative: true as const,
+  })),
+  ...(
+    [
+      [0, 48.649],
+      [90, 30.437],
+    ] as const
+  ).map(([angle, theirs]) => ({
+    what: `Dowel bearing in SI, G 0.63, D 12.7 mm, ${angle}° to the grain`,
+    from: NDS,
+    told: "worked apart" as const,
+    unit: "MPa",
+    theirs,
+    ours: () => dowelBearingStrength(0.63, 12.7, angle)!,
+    within: 5e-4,
+  })),
+  {
+    what: "Dowel bearing under 1/4 in, 16 600·G^1.84, G 0.5",
+    from: "NDS, table 12.3.3 (constant from memory; a page prints 16 000, taken for a misprint)",
+    told: "from memory",
+    unit: "psi",
+    theirs: 4636.7,
+    ours: () => dowelBearingStrength(0.5, 6, 0)! / PSI,
+    within: 0.05,
+  },
+];
+
+export const MECHANICS: readonly OutsideCheck[] = [...wedges, ...beams, ...pins, ...hankinson, ...dowels];
