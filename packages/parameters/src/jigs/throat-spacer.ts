@@ -19,7 +19,7 @@ import { pinSweepRadius } from "../elevation/pin-section.ts";
 import { rampPath } from "../elevation/ramp.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
 import { CAUTION, FLAT_PRINT, type Planned, standingAsDrawn } from "./jig.ts";
-import { chainBetween, cutEntry, figureText, lengthWords, noteEntry, roundedBox, wordsAndName } from "./lines.ts";
+import { chainBetween, cutEntry, figureText, lengthWords, nameLabel, noteEntry, roundedBox } from "./lines.ts";
 import { setIn, window } from "./straight.ts";
 
 /** Narrowest end of a leg, mm: where the throat leaves less between block and pin, the V is cut off. */
@@ -41,7 +41,7 @@ const LEAST_FLANK = 10;
 const LEAST_LEG = 10;
 const OVER_SLOT = 1.5;
 /** The tab that it is drawn by, and half the width of the hole for a finger; the letters are under the hole. */
-const TAB = { width: 46, height: 32, hole: 9 };
+const TAB = { width: 46, height: 36, hole: 9 };
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
 const SHARE_OF_CORE = 0.6;
 const RIM = 7;
@@ -139,7 +139,7 @@ export function throatSpacer(plane: Elevation): Planned {
           thickness: wide,
           risers: [],
           lightening: legWindow(plane, places),
-          labels: wordsAndName(["GAP", figureText(gap)], design, point(middle, places.top + 8)),
+          labels: [nameLabel(["GAP", figureText(gap)], design, point(middle, places.top + 8))],
           standing: standingAsDrawn(-wide / 2),
         },
       ],
