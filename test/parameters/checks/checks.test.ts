@@ -49,6 +49,7 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
   ["saw-bed", "warning", { "shop.sawLimit": 40 }, true],
   ["pin-out-of-wood", "warning", { "pin.height": 50 }, true],
   ["pin-out-of-wood", "stop", { "pin.height": 52 }, true],
+  ["pin-out-of-wood", "stop", { "pin.height": 8, "pin.tenon": 12 }, true],
   ["pin-near-ramp", "warning", { "ramp.angle": 75, "pin.height": 30 }, true],
   ["pin-without-shoulder", "stop", { "pin.tenon": 12.5 }, true],
   ["tenon-short", "warning", { "pin.tenonLength": 3 }, true],
@@ -133,6 +134,13 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
     const healed = finding!.cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design);
     expect(findingsOf(elevation(healed)).map((f) => f.code)).not.toContain(code);
   }
+});
+
+test("a billet that is still to be bought is not judged", () => {
+  const codes = (changes: Record<string, number>) =>
+    passedChecks(elevation(designWith(changes))).map(({ code }) => code);
+  expect(codes({}).filter((code) => code.startsWith("billet-"))).toEqual([]);
+  expect(codes({ "billet.width": 200 }).filter((code) => code.startsWith("billet-"))).toEqual(["billet-width"]);
 });
 
 test("a value is told in the maker's unit and in ours", () => {
