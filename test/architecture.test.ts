@@ -128,12 +128,13 @@ describe("imports of the sources", () => {
 });
 
 /** Files and packages that run when a source is imported; what is imported for its types alone is not. */
-function runsWith(entry: string): string[] {
+function runsWith(entry: string, { later = true }: { later?: boolean } = {}): string[] {
   const [reached, queue] = [new Set<string>(), [entry]];
   for (let file = queue.pop(); file !== undefined; file = queue.pop()) {
     if (reached.has(file)) continue;
     reached.add(file);
-    for (const specifier of runSpecifiers(readFileSync(file, "utf8"))) {
+    const source = readFileSync(file, "utf8");
+    for (const specifier of runSpecifiers(later ? source : source.replace(/\bimport\s*\([^)]*\)/g, ""))) {
       if (isBuiltin(specifier)) reached.add(`${specifier} in ${file}`);
       else queue.push(fileOf(specifier, file));
     }
@@ -164,11 +165,12 @@ function homeOf(name: string, folder: string): string {
   return homeOf(name, dirname(folder));
 }
 
-function chosen(exported: string | Record<string, unknown>): string {
+function chosen(exported: string | readonly unknown[] | Record<string, unknown>): string {
+  if (Array.isArray(exported)) return chosen(exported[0]);
   if (typeof exported === "string") return exported;
   const condition = Object.keys(exported).find((key) => CONDITIONS.includes(key));
   if (condition === undefined) throw new Error(`nothing for a page among ${Object.keys(exported)}`);
-  return chosen(exported[condition] as string | Record<string, unknown>);
+  return chosen((exported as Record<string, unknown>)[condition] as string | Record<string, unknown>);
 }
 
 function fileAt(path: string): string {
@@ -199,6 +201,18 @@ describe("the export package's door for pages", () => {
   test("is not the door that writes packs, which does need Node.js", () => {
     const whole = runsWith(resolve(PACKAGES, "export/src/index.ts"));
     expect(whole.some((each) => each.startsWith("node:fs"))).toBe(true);
+  });
+});
+
+describe("the command starts without the solids and the pages", () => {
+  test.each(["index", "commands/check", "commands/figures", "commands/next", "sweep/worker"])("%s", (file) => {
+    const loaded = runsWith(resolve(PACKAGES, `cli/src/${file}.ts`), { later: false }).map(slashed);
+    expect(loaded.some((each) => each.includes("parameters/src/table/"))).toBe(true);
+    expect(loaded.filter((each) => /@jscad|pdfkit|fontkit|@tarikjabiri/.test(each))).toEqual([]);
+  });
+  test("which building loads", () => {
+    const loaded = runsWith(resolve(PACKAGES, "cli/src/commands/build.ts")).map(slashed);
+    expect(loaded.some((each) => each.includes("@jscad"))).toBe(true);
   });
 });
 

@@ -1,100 +1,83 @@
-// Timings, ours and peers' in one run: median with low and high. Nothing here is asserted.
-import { execFileSync } from "node:child_process";
-import { readFileSync } from "node:fs";
-import { cpus } from "node:os";
-import modeling from "@jscad/modeling";
-import { stlBytes } from "@lamplane/export";
-import { checkPlane, findingsOf } from "@lamplane/parameters/checks";
-import { readDesign } from "@lamplane/parameters/design";
-import { blocksAt, cheekShape, elevation, facetted, figuresOf, fromIron } from "@lamplane/parameters/elevation";
-import { bodyOf, partsOf } from "@lamplane/parameters/solids";
-import Module from "manifold-3d";
+// `pnpm bench`: every *.bench.js beside this file, one after another. Nothing is asserted here. --json tells it as data; words choose subjects.
+import { readdirSync, readFileSync } from "node:fs";
+import { arch, cpus, loadavg, platform, totalmem } from "node:os";
+import { fileURLToPath } from "node:url";
+import { EXAMPLES } from "./corpus.js";
+import { LEAST_REPETITIONS } from "./measure.js";
 
-const RUNS = 25;
-const EXAMPLE = "examples/apprentice-smoother.yaml";
-const text = readFileSync(EXAMPLE, "utf8");
-const { design } = readDesign(text, EXAMPLE);
-const plane = elevation(design);
+const HERE = fileURLToPath(new URL(".", import.meta.url));
+const [options, words] = [[], []];
+for (const arg of process.argv.slice(2)) (arg.startsWith("--") ? options : words).push(arg);
+const json = options.includes("--json");
 
-function timed(what, run, runs = RUNS) {
-  for (let i = 0; i < 3; i++) run();
-  const times = Array.from({ length: runs }, () => {
-    const begin = performance.now();
-    run();
-    return performance.now() - begin;
-  }).sort((a, b) => a - b);
-  const ms = (t) => t.toFixed(2).padStart(9);
-  console.log(`${what.padEnd(58)}${ms(times[runs >> 1])} ms  (${ms(times[0]).trim()} to ${ms(times.at(-1)).trim()})`);
+const subjects = readdirSync(HERE)
+  .filter((file) => file.endsWith(".bench.js"))
+  .map((file) => ({ file, name: file.replace(/\.bench\.js$/, "") }))
+  .filter(({ name }) => words.length === 0 || words.includes(name));
+if (subjects.length === 0) throw new Error(`no subject is called ${words.join(" or ")}`);
+
+const versionIn = (path) =>
+  JSON.parse(readFileSync(new URL(`../../${path}/package.json`, import.meta.url), "utf8")).version;
+const PEERS = ["@jscad/modeling", "manifold-3d", "fflate"];
+const about = {
+  machine: `${cpus().length} × ${cpus()[0].model.trim()}, ${(totalmem() / 2 ** 30).toFixed(0)} GiB, ${platform()} ${arch()}`,
+  load: `${loadavg()[0].toFixed(1)} processes on average over the minute before`,
+  versions: Object.fromEntries([
+    ["node", process.version.slice(1)],
+    ["lamplane", versionIn("packages/cli")],
+    ...PEERS.map((name) => [name, versionIn(`node_modules/${name}`)]),
+  ]),
+  corpus: EXAMPLES.map(({ name }) => name),
+  method: `Warmed up, then the contenders of a group in turn, in an order that rotates, ${LEAST_REPETITIONS} times or more (fewer where it is said). Median, low and high of the wall clock. A busy machine shows in the high.`,
+};
+
+const told = (text) => {
+  if (!json) console.log(text);
+};
+told(heading(about));
+const results = [];
+for (const { file, name } of subjects) {
+  const { title, measured } = await import(`./${file}`);
+  told(`\n${title}\n${"=".repeat(title.length)}`);
+  const groups = await measured();
+  results.push({ subject: name, title, groups });
+  for (const group of groups) told(groupText(group));
+}
+if (json) console.log(JSON.stringify({ ...about, unit: "ms", results }, null, 2));
+
+function heading({ machine, load, versions, corpus, method }) {
+  const lines = [
+    ["machine", machine],
+    ["load", load],
+    [
+      "versions",
+      Object.entries(versions)
+        .map((pair) => pair.join(" "))
+        .join(", "),
+    ],
+    ["corpus", corpus.join(", ")],
+    ["method", method],
+  ];
+  return lines.map(([what, text]) => `${what.padEnd(9)} ${text}`).join("\n");
 }
 
-const { booleans, extrusions, geometries, primitives, transforms } = modeling;
-const points = (outline) => facetted(outline).map(({ x, y }) => [x, y]);
-
-/** The trued body as a peer would make it: profile less throat less recess less pin hole, by 3D booleans. */
-function bodyByBooleans() {
-  const [c, w] = [plane.widths.core / 2, plane.widths.body / 2];
-  const run = (outline, half) =>
-    transforms.translate(
-      [0, 0, -half],
-      extrusions.extrudeLinear({ height: 2 * half }, geometries.geom2.fromPoints(points(outline))),
-    );
-  const { centre, radius } = plane.pinHole;
-  const hole = primitives.cylinder({ center: [centre.x, centre.y, 0], height: 2 * w + 2, radius, segments: 76 });
-  return booleans.subtract(
-    run(cheekShape(plane, "trued").boundary, w),
-    run(blocksAt(plane, "trued").throat, c),
-    recessBox(),
-    hole,
-  );
+function groupText({ of, rows, rate, notes = [] }) {
+  const width = Math.max(44, ...rows.map(({ what }) => what.length));
+  const head = `${"".padEnd(width)}${"median".padStart(11)}${"low".padStart(11)}${"high".padStart(11)}   runs${rate ? `   ${rate}/s` : ""}`;
+  const lines = rows.map((row) => `${row.what.padEnd(width)}${"median" in row ? rowText(row, rate) : ""}`);
+  return `\n${of}\n${[head, ...lines].map((line) => `  ${line}`).join("\n")}${notes.map((note) => `\n  ${note}.`).join("")}`;
 }
 
-function recessBox() {
-  const { recess } = plane;
-  const far = 200;
-  const corner = fromIron(plane.frame, recess.low + far / 2, -design.iron.thickness - recess.depth / 2);
-  const box = primitives.cuboid({ size: [far, recess.depth, recess.width] });
-  return transforms.translate([corner.x, corner.y, 0], transforms.rotateZ((plane.frame.bedAngle * Math.PI) / 180, box));
+function rowText({ median, low, high, repetitions, each }, rate) {
+  const times = [median, low, high].map((ms) => `${figures(ms)} ms`.padStart(11)).join("");
+  return `${times}${String(repetitions).padStart(7)}${rate && each ? `   ${grouped((1000 * each) / median)}` : ""}`;
 }
 
-/** The same by manifold-3d. */
-function bodyByManifold({ CrossSection, Manifold }) {
-  const [c, w] = [plane.widths.core / 2, plane.widths.body / 2];
-  const run = (outline, half) => CrossSection.ofPolygons([points(outline)]).extrude(2 * half, 0, 0, [1, 1], true);
-  const { recess } = plane;
-  const far = 200;
-  const corner = fromIron(plane.frame, recess.low + far / 2, -design.iron.thickness - recess.depth / 2);
-  const box = Manifold.cube([far, recess.depth, recess.width], true)
-    .rotate([0, 0, plane.frame.bedAngle])
-    .translate([corner.x, corner.y, 0]);
-  const { centre, radius } = plane.pinHole;
-  const hole = Manifold.cylinder(2 * w + 2, radius, radius, 76, true).translate([centre.x, centre.y, 0]);
-  const body = run(cheekShape(plane, "trued").boundary, w)
-    .subtract(run(blocksAt(plane, "trued").throat, c))
-    .subtract(box)
-    .subtract(hole);
-  return body.getMesh();
+/** Three figures that mean something, whatever the size. */
+function figures(ms) {
+  return ms >= 100 ? ms.toFixed(0) : ms >= 10 ? ms.toFixed(1) : ms >= 1 ? ms.toFixed(2) : ms.toFixed(4);
 }
 
-console.log(
-  `Node ${process.version}, ${cpus().length} × ${cpus()[0].model.trim()}; ${EXAMPLE}; median of ${RUNS} (low to high)\n`,
-);
-const wasm = await Module();
-wasm.setup();
-timed("read the design", () => readDesign(text, EXAMPLE));
-timed("design to elevation and figures", () => figuresOf(elevation(design)));
-timed("design to elevation and findings", () => findingsOf(elevation(design)));
-timed("the same with cures, where there are none to find", () => checkPlane(elevation(design)));
-timed("all six parts as solids, ours", () => partsOf(plane, "blank"));
-timed("body, ours: one closed shell with a rounded recess", () => bodyOf(plane, "trued"));
-timed("body, JSCAD booleans, square recess", bodyByBooleans);
-timed("body, manifold-3d, square recess", () => bodyByManifold(wasm));
-const { solid, volume } = bodyOf(plane, "trued");
-timed("body to gated STL bytes", () => stlBytes(solid, "body", volume));
-const cli = new URL("../../packages/cli/bin/lamplane.js", import.meta.url).pathname;
-timed("cold process: lamplane figures", () => execFileSync(process.execPath, [cli, "figures", EXAMPLE, "--json"]), 7);
-timed(
-  "cold process: lamplane build, the whole pack",
-  () => execFileSync(process.execPath, [cli, "build", EXAMPLE, "--out", "packs/bench"]),
-  7,
-);
-await import("./page.js");
+function grouped(value) {
+  return Number(value.toPrecision(3)).toLocaleString("en").replaceAll(",", " ");
+}

@@ -70,6 +70,12 @@ export function said(command: string, args: readonly string[]): string {
   return stdout + stderr;
 }
 
+/** Both, apart. */
+export const saidApart = (command: string, args: readonly string[]): { out: string; err: string } => {
+  const { stdout, stderr } = ended(command, args);
+  return { out: stdout, err: stderr };
+};
+
 function ended(command: string, args: readonly string[]): { stdout: string; stderr: string } {
   const { status, stdout, stderr } = spawnSync(command, args, { encoding: "utf8" });
   if (status !== 0) throw new Error(`${command} ended with ${status}: ${stderr}`);

@@ -1,6 +1,7 @@
-// Writes what the documents derive from the parameter table: the README's table and the editors' schema.
+// Writes what the documents derive from elsewhere: the README's table, the editors' schema, and what comes with the packages.
 import { readFileSync, writeFileSync } from "node:fs";
 import { designSchema, parameterTable } from "@lamplane/parameters/design";
+import { thirdPartyText } from "./third-party.js";
 
 const README = new URL("../../README.md", import.meta.url);
 const SCHEMA = new URL("../../examples/design.schema.json", import.meta.url);
@@ -14,3 +15,4 @@ function readmeWith(table, readme) {
 
 writeFileSync(README, readmeWith(parameterTable(), readFileSync(README, "utf8")));
 writeFileSync(SCHEMA, `${JSON.stringify(designSchema(), null, 2)}\n`);
+writeFileSync(new URL("../../THIRD-PARTY.md", import.meta.url), thirdPartyText());

@@ -1,11 +1,5 @@
-// The commands used beside the bench, as they are typed.
-import { RUNS } from "@lamplane/parameters/bench";
+// The commands used beside the bench, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
-import { measured } from "./commands/measured.ts";
-import { mouth } from "./commands/mouth.ts";
-import { next } from "./commands/next.ts";
-import { survey } from "./commands/survey.ts";
-import { tolerance } from "./commands/tolerance.ts";
 import { designFrom } from "./design-file.ts";
 import type { Exit, Io } from "./io.ts";
 import { FILE, JSON_OUT, single, WITH } from "./options.ts";
@@ -30,7 +24,8 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
             ...LENGTH,
             describe: "thickness of a shaving off the sole; 0.05 mm unless told otherwise",
           }),
-      (a) => {
+      async (a) => {
+        const { mouth } = await import("./commands/mouth.ts");
         const { seen, wanted, shaving } = a;
         const told = {
           seen: single("seen", seen),
@@ -50,13 +45,19 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
           .option("with", WITH)
           .option("json", JSON_OUT)
           .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
-      (a) => settle(survey(io, designFrom(a.FILE, a.with), { ...a, readings: a.READINGS })),
+      async (a) => {
+        const { survey } = await import("./commands/survey.ts");
+        settle(survey(io, designFrom(a.FILE, a.with), { ...a, readings: a.READINGS }));
+      },
     )
     .command(
       "next FILE",
       "where the build stands and what to do now",
       (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
-      (a) => settle(next(io, designFrom(a.FILE), a.FILE, a.json)),
+      async (a) => {
+        const { next } = await import("./commands/next.ts");
+        settle(next(io, designFrom(a.FILE), a.FILE, a.json));
+      },
     )
     .command(
       "measured FILE [VALUES..]",
@@ -66,17 +67,25 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
           .positional("FILE", FILE)
           .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
           .option("json", JSON_OUT),
-      (a) => settle(measured(io, a.FILE, a.VALUES, a.json)),
+      async (a) => {
+        const { measured } = await import("./commands/measured.ts");
+        settle(measured(io, a.FILE, a.VALUES, a.json));
+      },
     )
     .command(
       "tolerance FILE",
       "which step decides the mouth, and how well each must be done",
-      (y) =>
-        y
+      async (y) => {
+        const { RUNS } = await import("@lamplane/parameters/bench");
+        return y
           .positional("FILE", FILE)
           .option("with", WITH)
           .option("json", JSON_OUT)
           .option("seed", { type: "number", requiresArg: true, default: 1, describe: "same seed, same runs" })
-          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" }),
-      (a) => settle(tolerance(io, designFrom(a.FILE, a.with), a)),
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" });
+      },
+      async (a) => {
+        const { tolerance } = await import("./commands/tolerance.ts");
+        settle(tolerance(io, designFrom(a.FILE, a.with), a));
+      },
     );

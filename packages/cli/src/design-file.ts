@@ -1,6 +1,6 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { asCouldNotWrite } from "@lamplane/export";
+import { asCouldNotWrite } from "@lamplane/export/could-not-write";
 import { completeDesign, type Design, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { readNumberText } from "@lamplane/parameters/units";

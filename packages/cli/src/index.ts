@@ -1,15 +1,15 @@
 // The command: what it accepts, and how every end of it becomes an exit code and a message, never a stack trace.
-import { CouldNotWrite } from "@lamplane/export";
+import { CouldNotWrite } from "@lamplane/export/could-not-write";
 import yargs, { type Argv } from "yargs";
 import { benchCommands } from "./bench-commands.ts";
-import { EXIT, type Exit, InputRefused, type Io, PROCESS_IO } from "./io.ts";
+import { EXIT, type Exit, InputRefused, type Io, NobodyReads, processIo } from "./io.ts";
 import { planningCommands } from "./planning-commands.ts";
 import { VERSION } from "./version.ts";
 
 export { EXIT, InputRefused, type Io } from "./io.ts";
 
 /** Runs the command with its arguments; resolves to the exit code. */
-export async function main(args: readonly string[], io: Io = PROCESS_IO): Promise<Exit> {
+export async function main(args: readonly string[], io: Io = processIo()): Promise<Exit> {
   let exit: Exit = EXIT.done;
   const settle = (code: Exit) => {
     exit = code;
@@ -17,9 +17,10 @@ export async function main(args: readonly string[], io: Io = PROCESS_IO): Promis
   try {
     const text = await parsed(commandLine(io, settle), args);
     if (text !== "") io.out(`${text}\n`);
+    await io.saidAll?.();
     return exit;
   } catch (error) {
-    return told(io, error);
+    return error instanceof NobodyReads ? exit : told(io, error);
   }
 }
 

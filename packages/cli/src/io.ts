@@ -1,17 +1,60 @@
 // Where the command speaks and where it stands; tests put something else in its place.
+import { asCouldNotWrite } from "@lamplane/export/could-not-write";
 
 export interface Io {
+  /** @throws NobodyReads once whoever read the output has gone */
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   /** Whether progress may be shown by rewriting a line. */
   readonly showsProgress: boolean;
+  /** Resolves when all that was said has gone out. @throws CouldNotWrite where it could not */
+  readonly saidAll?: () => Promise<void>;
 }
 
-export const PROCESS_IO: Io = {
-  out: (text) => void process.stdout.write(text),
-  err: (text) => void process.stderr.write(text),
-  showsProgress: process.stderr.isTTY === true && process.env.TERM !== "dumb",
-};
+/** Whoever read the output has gone (`… | head -1`): what was asked for has been had, and no more of it is wanted. */
+export class NobodyReads extends Error {}
+
+/** The process's own streams. */
+export function processIo(): Io {
+  const out = voice(process.stdout);
+  const err = voice(process.stderr);
+  return {
+    out: (text) => {
+      if (out.failure()?.code === "EPIPE") throw new NobodyReads();
+      out.say(text);
+    },
+    err: err.say,
+    showsProgress: process.stderr.isTTY === true && process.env.TERM !== "dumb",
+    saidAll: async () => {
+      await Promise.all([out.saidAll(), err.saidAll()]);
+      const failure = out.failure(); // that nobody hears the errors can be told to nobody
+      if (failure && failure.code !== "EPIPE") throw asCouldNotWrite("the standard output", failure);
+    },
+  };
+}
+
+/** A stream that keeps its first failure instead of ending the process by it. */
+function voice(stream: NodeJS.WriteStream) {
+  let failure: NodeJS.ErrnoException | undefined;
+  let last = Promise.resolve();
+  const fail = (error: Error | null | undefined) => {
+    failure ??= error ?? undefined;
+  };
+  stream.on("error", fail);
+  return {
+    failure: () => failure,
+    say: (text: string) => {
+      last = new Promise((resolve) => {
+        const gone = (error: Error | null | undefined) => {
+          fail(error);
+          resolve();
+        };
+        stream.write(text, gone);
+      });
+    },
+    saidAll: () => last,
+  };
+}
 
 /** Exit codes, as the README tells them. */
 export const EXIT = { done: 0, checkFailed: 1, inputRefused: 2, couldNotWrite: 3, ourBug: 4 } as const;

@@ -1,10 +1,5 @@
-// The commands that plan and make a plane, as they are typed.
+// The commands that plan and make a plane, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
-import { check } from "./commands/check.ts";
-import { explain } from "./commands/explain.ts";
-import { figures } from "./commands/figures.ts";
-import { newDesign } from "./commands/new.ts";
-import { stock } from "./commands/stock.ts";
 import { designFrom } from "./design-file.ts";
 import type { Exit, Io } from "./io.ts";
 import { FILE, JSON_OUT, single, WITH } from "./options.ts";
@@ -21,25 +16,37 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
           default: "mm" as const,
           describe: "unit of bare lengths",
         }),
-      (a) => settle(newDesign(io, a.FILE, a.units)),
+      async (a) => {
+        const { newDesign } = await import("./commands/new.ts");
+        settle(newDesign(io, a.FILE, a.units));
+      },
     )
     .command(
       "check FILE",
       "every check with its figure, limit and why",
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
-      (a) => settle(check(io, designFrom(a.FILE, a.with), a.json)),
+      async (a) => {
+        const { check } = await import("./commands/check.ts");
+        settle(check(io, designFrom(a.FILE, a.with), a.json));
+      },
     )
     .command(
       "figures FILE",
       "every figure with unit, formula and source",
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
-      (a) => settle(figures(io, designFrom(a.FILE, a.with), a.json)),
+      async (a) => {
+        const { figures } = await import("./commands/figures.ts");
+        settle(figures(io, designFrom(a.FILE, a.with), a.json));
+      },
     )
     .command(
       "stock FILE",
       "how to cut the wood: billet, saw lines, marks, offcut and stock list",
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
-      (a) => settle(stock(io, designFrom(a.FILE, a.with), a.json)),
+      async (a) => {
+        const { stock } = await import("./commands/stock.ts");
+        settle(stock(io, designFrom(a.FILE, a.with), a.json));
+      },
     )
     .command(
       "build FILE",
@@ -76,17 +83,22 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
           .option("with", WITH)
           .option("vary", { ...WITH, describe: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; may be given again" })
           .option("figure", { ...WITH, describe: "figure to show; may be given again" })
-          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" }),
+          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" })
+          .option("plots", { type: "string", requiresArg: true, describe: "folder for a plot of each figure (SVG)" }),
       async (a) => {
         const { sweep } = await import("./commands/sweep.ts");
-        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out: a.out }));
+        const [out, plots] = [single("out", a.out), single("plots", a.plots)];
+        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }));
       },
     )
     .command(
       "explain [KEY]",
       "what a parameter is, its limits and where they come from",
       (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),
-      (a) => settle(explain(io, a.KEY)),
+      async (a) => {
+        const { explain } = await import("./commands/explain.ts");
+        settle(explain(io, a.KEY));
+      },
     )
     .command(
       "view [FILE]",

@@ -1,7 +1,7 @@
 // `lamplane new`: writes a commented design to begin with; never over anything.
 import { writeFileSync } from "node:fs";
 import { basename, extname } from "node:path";
-import { asCouldNotWrite } from "@lamplane/export";
+import { asCouldNotWrite } from "@lamplane/export/could-not-write";
 import { starterDesign } from "@lamplane/parameters/design";
 import { TABLE } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";

@@ -2,10 +2,11 @@
 import { createHash } from "node:crypto";
 import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, truncateSync, writeSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export";
+import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
 import { figuresAsBuilt } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { plotRoles } from "../sweep/plots.ts";
 import { headerLine, type Sweep } from "../sweep/rows.ts";
 import { runSweep } from "../sweep/run.ts";
 import { designCount, variationsOf } from "../sweep/variations.ts";
@@ -19,20 +20,34 @@ export interface SweepAsked {
   readonly figures: readonly string[];
   /** File that the table goes to; standard output without it. */
   readonly out: string | undefined;
+  /** Folder that the plots go into; none are drawn without it. */
+  readonly plots: string | undefined;
 }
 
-export async function sweep(io: Io, design: Design, { vary, figures, out }: SweepAsked): Promise<Exit> {
+export async function sweep(io: Io, design: Design, { vary, figures, out, plots }: SweepAsked): Promise<Exit> {
   if (vary.length === 0) throw new InputRefused("sweep: name what to vary: --vary bed.angle=43..57:0.5");
   const asked: Sweep = { design, variations: variationsOf(vary, design), figures: figureKeys(figures, design) };
   const count = designCount(asked.variations);
-  if (out === undefined) {
-    io.out(headerLine(asked));
-    await runSweep(asked, 0, count, (lines) => io.out(lines));
-    return EXIT.done;
-  }
-  const resumed = await toFile(io, asked, count, out);
-  io.out(`${out}: ${count} designs${resumed > 0 ? `, ${resumed} of them from the run that was broken off` : ""}.\n`);
+  if (plots !== undefined) plotRoles(asked); // refuses before the work what cannot be drawn after it
+  const table = out === undefined ? await toOutput(io, asked, count) : await toFile(io, asked, count, out);
+  if (plots === undefined) return EXIT.done;
+  const { writePlots } = await import("../sweep/plot-files.ts");
+  const drawn = writePlots(asked, table(), plots);
+  const said = `${plots}: ${drawn.length} ${drawn.length === 1 ? "plot" : "plots"}${drawn.length > 0 ? `, ${drawn.join(", ")}` : ""}.\n`;
+  if (out === undefined) io.err(said);
+  else io.out(said);
   return EXIT.done;
+}
+
+/** The table as it was printed. */
+async function toOutput(io: Io, asked: Sweep, count: number): Promise<() => string> {
+  const parts = [headerLine(asked)];
+  io.out(parts[0]!);
+  await runSweep(asked, 0, count, (lines) => {
+    parts.push(lines);
+    io.out(lines);
+  });
+  return () => parts.join("");
 }
 
 function figureKeys(given: readonly string[], design: Design): readonly string[] {
@@ -43,8 +58,8 @@ function figureKeys(given: readonly string[], design: Design): readonly string[]
   throw new InputRefused(`--figure ${unknown}: there is no such figure; \`lamplane figures FILE\` lists them`);
 }
 
-/** Writes beside the target, under a name that only the same sweep has, and renames when whole. Gives the designs taken over. */
-async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise<number> {
+/** Writes beside the target, under a name that only the same sweep has, and renames when whole. Gives the table as written. */
+async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise<() => string> {
   const part = join(dirname(out), `.${basename(out)}.${fingerprint(asked)}.part`);
   try {
     refuseOther(out);
@@ -59,7 +74,8 @@ async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise
       closeSync(file);
     }
     renameSync(part, out);
-    return first;
+    io.out(`${out}: ${count} designs${first > 0 ? `, ${first} of them from the run that was broken off` : ""}.\n`);
+    return () => readFileSync(out, "utf8");
   } catch (error) {
     throw asCouldNotWrite(out, error);
   }

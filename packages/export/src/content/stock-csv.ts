@@ -1,26 +1,30 @@
-// The stock list as a table for a spreadsheet: lengths in mm, as everywhere outside the maker's own sheets.
-import type { StockList, StockRow } from "@lamplane/parameters/bench";
-import { trimmed } from "@lamplane/parameters/units";
+// The stock list as a table for spreadsheets: lengths in mm, numbers with a point.
+import type { StockPlan } from "@lamplane/parameters/bench";
 import { csvLine } from "../csv.ts";
 
+const SIDES = ["length", "width", "thickness"] as const;
 const HEAD = [
   "piece",
   "count",
-  "rough length mm",
-  "rough width mm",
-  "rough thickness mm",
-  "finished length mm",
-  "finished width mm",
-  "finished thickness mm",
-  "grain",
+  ...SIDES.map((side) => `rough ${side} mm`),
+  ...SIDES.map((side) => `finished ${side} mm`),
   "from",
-  "species",
+  "wood",
+  "grain",
 ];
 
-/** One line a piece, in the order in which they are made. */
-export const stockCsv = ({ rows }: StockList): string => [HEAD, ...rows.map(cells)].map(csvLine).join("");
-
-function cells({ piece, count, rough, finished, grain, from, species }: StockRow): string[] {
-  const sizes = [rough, finished].flatMap(({ length, width, thickness }) => [length, width, thickness]);
-  return [piece, String(count), ...sizes.map((mm) => trimmed(mm, 2)), grain, from, species];
+/** A line for each kind of piece, length along the grain. */
+export function stockCsv({ list }: StockPlan): string {
+  const rows = list.rows.map(({ piece, count, rough, finished, from, species, grain }) => [
+    piece,
+    String(count),
+    ...SIDES.map((side) => rounded(rough[side])),
+    ...SIDES.map((side) => rounded(finished[side])),
+    from,
+    species,
+    grain,
+  ]);
+  return [HEAD, ...rows].map(csvLine).join("");
 }
+
+const rounded = (mm: number): string => String(Number(mm.toFixed(3)));

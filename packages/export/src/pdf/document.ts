@@ -1,5 +1,6 @@
 // A PDF document whose bytes depend on what is drawn alone: fixed dates, fixed ids, embedded typefaces.
 import PDFDocument from "pdfkit";
+import type { PdfPages } from "./pages.ts";
 import { installedTypefaces, type Typefaces } from "./typefaces.ts";
 
 export interface DocumentWords {
@@ -9,7 +10,7 @@ export interface DocumentWords {
 }
 /** A pdfkit document with its typefaces, which it knows as "plain" and "bold". It begins without a page. */
 export interface Pdf {
-  readonly doc: PDFKit.PDFDocument;
+  readonly doc: PdfPages;
   readonly typefaces: Typefaces;
 }
 
@@ -44,7 +45,7 @@ export function newPdf({ title, subject, typefaces = installedTypefaces() }: Doc
   // Bytes will do, in a page too, where there is no Buffer; the library's types know only that.
   doc.registerFont("plain", typefaces.plain.bytes as Buffer);
   doc.registerFont("bold", typefaces.bold.bytes as Buffer);
-  return { doc, typefaces };
+  return { doc: doc as unknown as PdfPages, typefaces }; // its types know no list of dashes, its manual does
 }
 
 /** Ends the document and gives its bytes. */

@@ -7,6 +7,7 @@ import { POINTS_PER_MM } from "@lamplane/parameters/units";
 import { grey } from "../grey.ts";
 import { LINE_STYLES } from "../line-styles.ts";
 import type { Pdf } from "./document.ts";
+import type { PdfPages } from "./pages.ts";
 import { drawable, textWidth } from "./typefaces.ts";
 
 /** Where a picture goes: its upper left corner in mm from the page's upper left corner; 1:1 unless scaled. */
@@ -50,7 +51,11 @@ function drawLine({ doc }: Pdf, mark: Extract<PictureMark, { kind: "line" }>, pa
     .lineJoin("round")
     .lineCap("butt")
     .strokeColor(grey(shade));
-  if (dashes.length > 0) doc.dash(dashes.map((d) => d * unit) as never, {}); // its types know no list, its manual does
+  if (dashes.length > 0)
+    doc.dash(
+      dashes.map((d) => d * unit),
+      {},
+    );
   runPath(doc, mark.segments, page);
   if (mark.closed) doc.closePath();
   doc.stroke();
@@ -88,7 +93,7 @@ function drawText({ doc, typefaces }: Pdf, mark: TextMark, page: OnPage): void {
 }
 
 /** Puts a chain on the page as a path; one that breaks off begins anew where its next segment does. */
-function runPath(doc: PDFKit.PDFDocument, segments: readonly Segment[], page: OnPage): void {
+function runPath(doc: PdfPages, segments: readonly Segment[], page: OnPage): void {
   segments.forEach((segment, i) => {
     const before = segments[i - 1];
     if (!before || !samePoint(before.to, segment.from)) doc.moveTo(...finite(page.at(segment.from)));

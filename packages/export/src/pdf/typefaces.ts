@@ -1,7 +1,8 @@
 // The two typefaces of every PDF, embedded: which characters they have, how wide words run, and what stands for a character they lack.
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { create, type Font } from "fontkit";
+import { create } from "fontkit";
+import type { Font } from "./pages.ts";
 
 export interface Typeface {
   readonly bytes: Uint8Array;

@@ -13,7 +13,7 @@ export type {
   Shade,
   TextMark,
 } from "./picture.ts";
-export { type Band, type MarkedPoint, type Plot, plotPicture, type Series } from "./plot.ts";
+export { type Band, type MarkedPoint, type Plot, plotPicture, type Series, type Stretch } from "./plot.ts";
 export {
   mouthPlot,
   type SeasonGaps,
@@ -23,6 +23,7 @@ export {
   sharesPlot,
   throatPlot,
 } from "./plots.ts";
+export { type SweptFigure, type SweptLine, type SweptPoint, sweepPlot } from "./sweep-plot.ts";
 export {
   type Blank,
   type Caution,

@@ -11,6 +11,14 @@ export interface Series {
   readonly line: LineKind;
   /** In the axes' units, left to right; two or more. */
   readonly points: readonly Point[];
+  /** How the line is drawn where it is not of one kind all along; stretches of `points`. */
+  readonly drawn?: readonly Stretch[];
+}
+
+/** A stretch of a line that is drawn in a kind of its own. */
+export interface Stretch {
+  readonly line: LineKind;
+  readonly points: readonly Point[];
 }
 
 /** A point with a dot and words beside it. */
@@ -72,7 +80,7 @@ export function plotPicture(plot: Plot): Picture {
     marks: [
       ...(plot.bands ?? []).map((band) => bandMark(band, frame, at)),
       ...axisMarks(plot, frame, at),
-      ...plot.series.map(({ line: kind }, i) => pathMark(kind, lines[i]!)),
+      ...plot.series.flatMap((each) => (each.drawn ?? [each]).map((s) => pathMark(s.line, s.points.map(at)))),
       ...(plot.points ?? []).map((marked) => dotMark(at(marked.at))),
       ...endLabels(ends, lines, frame),
       ...words,

@@ -12,6 +12,8 @@ export interface BodyField {
   tell(why: string | undefined): void;
   recolour(): void;
   drawNow(): void;
+  /** Takes the size that it has now, and fits the body into it. */
+  refit(): void;
 }
 
 const TURN = Math.PI / 24; // one press of an arrow key: 7.5 degrees
@@ -73,6 +75,11 @@ export function createBodyField(): BodyField {
     tell,
     recolour: () => scene?.recolour(),
     drawNow: () => scene?.drawNow(),
+    refit() {
+      scene?.resize();
+      scene?.fit();
+      scene?.drawNow();
+    },
   };
 
   function started(): BodyScene | undefined {

@@ -38,7 +38,7 @@ const FLOOR_GAP = 0.6; // mm: the shadow lies a little under the sole
 const drawsInSoftware = isSoftware();
 
 export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
-  const renderer = new WebGLRenderer({ canvas, antialias: !drawsInSoftware, alpha: true });
+  const renderer = new WebGLRenderer({ canvas, antialias: !drawsInSoftware, alpha: true, preserveDrawingBuffer: true });
   const fineness = finenessOf(renderer);
   const scene = new Scene();
   const camera = new OrthographicCamera(-1, 1, 1, -1, -3000, 3000);

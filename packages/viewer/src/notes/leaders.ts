@@ -19,8 +19,8 @@ interface Line {
 
 const DOWN = 15; // px from a note's top to its first line of words
 const RING = 8; // px
-const isBeside = matchMedia("(min-width: 1321px)"); // as in the style sheet: notes left of the drawing, not under it
-const NARROW = 720; // px: as in the style sheet; rings only, lines would run over the words
+const BESIDE = 1288; // px: as in the style sheet, notes stand left of the drawing on a wider sheet, under it on a narrower one
+const NARROW = 704; // px: as in the style sheet; rings only, lines would run over the words
 
 export function createLeaders(within: HTMLElement): Leaders {
   const lines = svg("g");
@@ -81,7 +81,7 @@ function wayFrom({ element: note }: ShownNote, frame: DOMRect, end: Spot): strin
   if (y < list.top || y > list.bottom) return "";
   const [left, right, level] = [box.left - frame.left, box.right - frame.left, y - frame.top];
   const stop = shortOf(end, { x: right + 14, y: level });
-  if (isBeside.matches) return `M${right} ${level}L${right + 14} ${level}L${stop.x} ${stop.y}`;
+  if (frame.width > BESIDE) return `M${right} ${level}L${right + 14} ${level}L${stop.x} ${stop.y}`;
   const over = list.top - frame.top - 64;
   const from = { x: left - 7, y: over };
   const last = shortOf(end, from);

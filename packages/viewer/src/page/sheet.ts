@@ -90,10 +90,21 @@ export class Sheet {
     dropFiles(page, (file) => this.#opened(file));
     this.#parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
     new ResizeObserver(() => this.#redraw()).observe(this.#parts.sheet);
+    addEventListener("beforeprint", () => this.#fitTo(true));
+    addEventListener("afterprint", () => this.#fitTo(false));
     addEventListener("hashchange", () => {
       const { beginning, changes } = readAddress(location.hash);
       this.#store.begin(this.#firstBeginning(beginning), changes);
     });
+  }
+
+  /** Everything is fitted to the printed page before it is taken, and to the screen again after it. */
+  #fitTo(printing: boolean) {
+    const { fields, body, sheet } = this.#parts;
+    sheet.parentElement!.classList.toggle("is-printing", printing);
+    for (const field of Object.values(fields)) field.measure();
+    this.#redraw();
+    body.refit();
   }
 
   #opened({ name, text }: OpenedFile) {
@@ -170,6 +181,7 @@ export class Sheet {
 
   #redraw() {
     this.#drawViews();
+    if (this.#plane) this.#parts.measure.show(this.#plane);
     this.#drawLeaders();
   }
 

@@ -9,6 +9,8 @@ import { FRACTIONS, fitting, type Laid, laid, type Padding, type Scale, toPixels
 
 export interface Field {
   readonly element: HTMLElement;
+  /** Takes the width it has now, where the page's own word of it would come too late (printing). */
+  measure(): void;
   draw(view: View, plane: SheetPlane, holding: boolean): void;
   /** Pixels on the field of a place on the view. */
   pixelsOf(spot: Spot): Spot;
@@ -52,7 +54,10 @@ export function createField(name: View["name"], { padding, narrow, tallest, clip
     width = Math.round(entry!.contentRect.width);
   }).observe(board);
 
-  return { element, draw, overlay, scale: () => scale, pixelsOf: (spot) => toPixels(scale!, spot), spotAt };
+  const measure = () => {
+    width = board.clientWidth;
+  };
+  return { element, measure, draw, overlay, scale: () => scale, pixelsOf: (spot) => toPixels(scale!, spot), spotAt };
 
   function spotAt({ x, y }: Spot): Spot {
     const { perMm, origin } = scale!;

@@ -1,5 +1,6 @@
 // The iron with its cap iron lying on the table, and what is measured on it.
 import { line, point, polygon } from "../../../elevation/outline.ts";
+import { capIronSurface } from "../../../elevation/stack.ts";
 import { cotDeg } from "../../../trig.ts";
 import { box, composed, type Sketch, view } from "../sketch.ts";
 import type { Telling } from "../telling.ts";
@@ -24,14 +25,12 @@ function drawSide(sketch: Sketch, t: Telling): void {
   const body = polygon(point(0, 0), point(heel, -thick), point(shown, -thick), point(shown, 0));
   sketch.area(STEEL, body).outline("outline", body);
   if (capIron.thickness > 0) {
-    const { thickness: c, hump, humpEnd, setback } = capIron;
-    const peak = c + hump;
+    const upper = capIronSurface(t.plane.design);
     const cap = polygon(
-      point(setback, 0),
+      point(upper[0]!.x, 0),
       point(shown, 0),
-      point(shown, c),
-      point(Math.max(setback + humpEnd, setback + peak), c),
-      point(setback + peak, peak),
+      point(shown, capIron.thickness),
+      ...[...upper].reverse(),
     );
     sketch.area(0.18, cap).outline("outline", cap);
   }

@@ -4,6 +4,7 @@ import type { Elevation } from "../../../elevation/elevation.ts";
 import { fromIron } from "../../../elevation/frame.ts";
 import { line, type Outline, point, polygon, type Segment } from "../../../elevation/outline.ts";
 import { placedOutline } from "../../../elevation/place.ts";
+import { capIronSurface } from "../../../elevation/stack.ts";
 import { type Sketch, type Window, within } from "../sketch.ts";
 
 /** How far a cap iron is drawn short of the iron's end, mm: it has no length of its own in the design. */
@@ -54,17 +55,15 @@ export function cheekOutline(plane: Elevation, stage: Stage): Outline {
 }
 
 /** The cap iron with its hump, `up` mm up the iron from where it is set. */
-export function capIronOutline({ design, frame }: Elevation, up = 0): Outline {
-  const { thickness: c, hump, humpEnd, setback } = design.capIron;
-  const peak = c + hump;
-  const end = Math.max(design.iron.length - CAP_ENDS_BELOW, setback + humpEnd + 10);
+function capIronOutline({ design, frame }: Elevation, up: number): Outline {
+  const upper = capIronSurface(design);
+  const end = Math.max(design.iron.length - CAP_ENDS_BELOW, (upper.at(-1)?.x ?? 0) + 10);
   const at = (s: number, v: number) => fromIron(frame, s + up, v);
   return polygon(
-    at(setback, 0),
+    at(upper[0]?.x ?? 0, 0),
     at(end, 0),
-    at(end, c),
-    at(Math.max(setback + humpEnd, setback + peak), c),
-    at(setback + peak, peak),
+    at(end, design.capIron.thickness),
+    ...[...upper].reverse().map(({ x, y }) => at(x, y)),
   );
 }
 
@@ -85,6 +84,3 @@ export function drawStack(sketch: Sketch, plane: Elevation, { back = 0, wedge = 
   const wood = [...(wedge ? [plane.wedge] : []), ...(pin ? [plane.pinSection] : [])];
   for (const outline of wood) sketch.area(WOOD, outline).outline("outline", outline);
 }
-
-/** A place up the iron and off its face, as a named place of the drawing. */
-export const onIron = ({ frame }: Elevation, s: number, v: number) => fromIron(frame, s, v);

@@ -1,8 +1,11 @@
-// The page's timings in a real browser: first picture, redraws while a number is stepped, sizes. Measured in the page, printed here.
+// The page in a real browser: first picture, redraws while a number is stepped, sizes. Measured in the page, printed here.
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import { chromium } from "playwright-core";
+import { summary } from "./measure.js";
+
+export const title = "The page: first picture and redraws";
 
 const PAGE = fileURLToPath(new URL("../../packages/viewer/dist", import.meta.url));
 const CHROMIUM = "/usr/bin/chromium";
@@ -11,23 +14,31 @@ const FLAGS = ["--no-sandbox", "--disable-quic", "--enable-unsafe-swiftshader"];
 const COLD_RUNS = 5;
 const STEPS = 60;
 const BETWEEN = 60; // ms from one step to the next: a key held down repeats about as fast
+const SHOWN = ["apprentice-smoother", "figured-finisher", "workshop-jointer"];
 
-const line = (what, times) => {
-  const sorted = [...times].sort((a, b) => a - b);
-  const ms = (t) => t.toFixed(1).padStart(9);
-  console.log(
-    `${what.padEnd(58)}${ms(sorted[sorted.length >> 1])} ms  (${ms(sorted[0]).trim()} to ${ms(sorted.at(-1)).trim()})`,
-  );
-};
-
-const sizes = readdirSync(PAGE).map((name) => {
-  const bytes = readFileSync(`${PAGE}/${name}`);
-  return `${name} ${Math.round(bytes.length / 1000)} kB (${Math.round(gzipSync(bytes).length / 1000)} kB gzip)`;
-});
-console.log(`\npage: ${sizes.join(", ")}`);
-
-async function timings() {
+export async function measured() {
+  const notes = [`sizes: ${sizes()}`];
+  if (!existsSync(CHROMIUM))
+    return [
+      {
+        of: "page",
+        rows: [],
+        notes: [...notes, "no timings without a browser; to have one: apt-get install chromium"],
+      },
+    ];
   const address = pathToFileURL(`${PAGE}/index.html`).href;
+  return [{ of: "from a cold browser", rows: await cold(address), notes }, ...(await redraws(address))];
+}
+
+const sizes = () =>
+  readdirSync(PAGE)
+    .map((name) => {
+      const bytes = readFileSync(`${PAGE}/${name}`);
+      return `${name} ${Math.round(bytes.length / 1000)} kB (${Math.round(gzipSync(bytes).length / 1000)} kB gzip)`;
+    })
+    .join(", ");
+
+async function cold(address) {
   const [elevation, body] = [[], []];
   for (let run = 0; run < COLD_RUNS; run++) {
     const browser = await launched();
@@ -36,24 +47,33 @@ async function timings() {
     body.push(await firstEnd(page, "solid"));
     await browser.close();
   }
-  line("page: cold browser to the first elevation", elevation);
-  line("page: cold browser to the first body", body);
+  return [
+    { what: "to the first elevation", ...summary(elevation) },
+    { what: "to the first body", ...summary(body) },
+  ];
+}
+
+async function redraws(address) {
   const browser = await launched();
-  for (const example of ["apprentice-smoother", "figured-finisher", "workshop-jointer"]) {
+  const groups = [];
+  for (const example of SHOWN) {
     const page = await opened(browser, `${address}#from=${example}`);
     await page.evaluate(() => document.documentElement.setAttribute("data-exact", ""));
-    const input = page.locator('.numbers [data-parameter="bed.angle"]').first();
-    await input.focus();
+    await page.locator('.numbers [data-parameter="bed.angle"]').first().focus();
     await page.evaluate(() => performance.clearMeasures());
     for (let i = 0; i < STEPS; i++) {
       await page.keyboard.press(i % 20 < 10 ? "ArrowUp" : "ArrowDown");
       await page.waitForTimeout(BETWEEN);
     }
-    for (const what of ["elevation", "solid"])
-      line(`page: ${example}, a step to its redrawn ${what === "solid" ? "body" : what}`, await durations(page, what));
+    const rows = [
+      { what: "a step of the bed angle to its redrawn elevation", ...summary(await durations(page, "elevation")) },
+      { what: "the same to its redrawn body", ...summary(await durations(page, "solid")) },
+    ];
+    groups.push({ of: example, rows });
     await page.close();
   }
   await browser.close();
+  return groups;
 }
 
 const launched = () => chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
@@ -74,6 +94,3 @@ const firstEnd = (page, what) =>
 
 const durations = (page, what) =>
   page.evaluate((name) => performance.getEntriesByName(name).map(({ duration }) => duration), `lamplane ${what}`);
-
-if (!existsSync(CHROMIUM)) console.log("page: no timings without a browser; to have one: apt-get install chromium");
-else await timings();

@@ -1,0 +1,53 @@
+// Plots of a sweep on the disk: each written whole; an older plot of the same name is replaced, anything else is left alone.
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { pictureSvg } from "@lamplane/export/bytes";
+import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
+import { figuresAsBuilt } from "@lamplane/parameters/bench";
+import type { Picture } from "@lamplane/parameters/pictures";
+import { type FigureTold, sweepPictures } from "./plots.ts";
+import type { Sweep } from "./rows.ts";
+
+/** Draws a sweep's table into a folder; gives the names of the files. @throws CouldNotWrite */
+export function writePlots(sweep: Sweep, table: string, folder: string): string[] {
+  const pictures = sweepPictures(sweep, table, toldOf(sweep));
+  try {
+    mkdirSync(folder, { recursive: true });
+  } catch (error) {
+    throw asCouldNotWrite(folder, error);
+  }
+  for (const picture of pictures) refuseOther(join(folder, fileOf(picture)), picture);
+  return pictures.map((picture) => {
+    writeWhole(join(folder, fileOf(picture)), pictureSvg(picture));
+    return fileOf(picture);
+  });
+}
+
+const fileOf = ({ name }: Picture): string => `${name}.svg`;
+
+/** What the figures are; one that the design itself lacks, as a recess's where there is none, is told by its key. */
+function toldOf({ design, figures }: Sweep): FigureTold[] {
+  const known = new Map(figuresAsBuilt(design).map((figure) => [figure.key, figure]));
+  return figures.map((key) => known.get(key) ?? { key, unit: "", help: key });
+}
+
+function refuseOther(path: string, { name }: Picture): void {
+  if (!existsSync(path)) return;
+  if (statSync(path).isFile() && readFileSync(path, "utf8").slice(0, 1000).includes(`id="${name}-title"`)) return;
+  throw new CouldNotWrite(
+    path,
+    "there is something that is no such plot",
+    "it was left as it is: choose another folder",
+  );
+}
+
+function writeWhole(path: string, text: string): void {
+  const beside = `${path}.${process.pid}.tmp`;
+  try {
+    writeFileSync(beside, text, { flag: "wx" });
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw asCouldNotWrite(path, error);
+  }
+}

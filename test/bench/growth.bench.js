@@ -1,0 +1,26 @@
+// Growth of the solids with their segments: the same code with a finer chord error, each in a process of its own.
+import { spawnSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
+
+export const title = "Growth: parts and STL with ten and a hundred times the segments";
+const CHILD = fileURLToPath(new URL("./finer/child.js", import.meta.url));
+const LOADER = new URL("./finer/register.js", import.meta.url).href;
+
+/** Chords of an arc grow as the root of the chord error shrinks. @see plane geometry: sagitta of a chord */
+const FINER = [1, 10, 100];
+
+export async function measured() {
+  const rows = { parts: [], bytes: [] };
+  for (const times of FINER) {
+    const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", LOADER, CHILD], {
+      encoding: "utf8",
+      env: { ...process.env, LAMPLANE_BENCH_FINER: String(times * times) },
+    });
+    if (status !== 0) throw new Error(`${CHILD} ended with ${status}: ${stderr}`);
+    for (const row of JSON.parse(stdout)) rows[row.kind].push({ ...row, what: `${times} × the segments: ${row.what}` });
+  }
+  return [
+    { of: "six parts as closed solids", rate: "triangles", rows: rows.parts },
+    { of: "whole body to gated STL", rate: "triangles", rows: rows.bytes },
+  ];
+}

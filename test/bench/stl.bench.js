@@ -1,0 +1,29 @@
+// STL of a body: ours, gated; the serializer alone that it is written by; and the floor, one copy of as many bytes.
+
+import serializer from "@jscad/stl-serializer";
+import { stlBytes } from "@lamplane/export/bytes";
+import { planeOf } from "@lamplane/parameters/bench";
+import { bodyOf } from "@lamplane/parameters/solids";
+import { EXAMPLES } from "./corpus.js";
+import { beside } from "./measure.js";
+
+export const title = "STL: a whole body to bytes";
+
+export async function measured() {
+  const groups = [];
+  for (const { name, design } of EXAMPLES) {
+    const { solid, volume } = bodyOf(planeOf(design), "trued");
+    const bytes = stlBytes(solid, "body", volume);
+    const megabyte = { each: bytes.length / 1e6, unit: "MB" };
+    groups.push({
+      of: `${name}, ${(bytes.length - 84) / 50} triangles, ${(bytes.length / 1000).toFixed(0)} kB`,
+      rate: "MB",
+      rows: await beside([
+        { what: "lamplane: written, read back, judged", run: () => stlBytes(solid, "body", volume), ...megabyte },
+        { what: "@jscad/stl-serializer alone", run: () => serializer.serialize({ binary: true }, solid), ...megabyte },
+        { what: "one copy of the bytes in memory", run: () => bytes.slice(), ...megabyte },
+      ]),
+    });
+  }
+  return groups;
+}
