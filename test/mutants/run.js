@@ -44,9 +44,16 @@ function drawing(seed) {
   };
 }
 
+/** As many of each folder, in turns, so that a run that is broken off has seen all alike. */
 function sampleOf(all, wanted) {
-  const [left, below] = [[...all], drawing(SEED)];
-  return Array.from({ length: Math.min(wanted, all.length) }, () => left.splice(below(left.length), 1)[0]);
+  const below = drawing(SEED);
+  const byFolder = Object.keys(TESTS).map((folder) => {
+    const left = all.filter((mutant) => mutant.folder === folder);
+    const here = Math.min(left.length, Math.ceil(wanted / Object.keys(TESTS).length));
+    return Array.from({ length: here }, () => left.splice(below(left.length), 1)[0]);
+  });
+  const longest = Math.max(...byFolder.map((some) => some.length));
+  return Array.from({ length: longest }, (_, i) => byFolder.flatMap((some) => some.slice(i, i + 1))).flat();
 }
 
 /** Whether the tests fail with a mutant in place; an empty one is the source as it is. */
