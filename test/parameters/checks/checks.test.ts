@@ -47,6 +47,7 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
   ["clearance-angle", "stop", { "iron.bevel": 45 }, true],
   ["iron-short", "warning", { "iron.length": 80 }, true],
   ["saw-bed", "warning", { "shop.sawLimit": 40 }, true],
+  ["saw-ramp", "warning", { "ramp.angle": 42 }, true],
   ["pin-out-of-wood", "warning", { "pin.height": 50 }, true],
   ["pin-out-of-wood", "stop", { "pin.height": 52 }, true],
   ["pin-out-of-wood", "stop", { "pin.height": 8, "pin.tenon": 12 }, true],
