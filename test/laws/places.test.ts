@@ -5,6 +5,7 @@ import {
   distance,
   type Elevation,
   elevation,
+  figure,
   fromIron,
   outlineArea,
   placedOutline,
@@ -115,6 +116,14 @@ test("a flatted pin keeps half its depth from the wedge wherever it stands; its 
     expect(2 * pinHole.radius).toBeCloseTo(tenon + tenonClearance, 12);
     for (const { from } of pinSection)
       expect(distance(from, pin.centre)).toBeLessThan(design.pin.diameter * Math.SQRT1_2 + 1e-9);
+  }
+});
+
+test("a flatted pin that turns takes its corner's room, a round one no more than it lies in", () => {
+  for (const plane of planes) {
+    const { section, diameter } = plane.design.pin;
+    const corner = section === "flatted" ? diameter * Math.SQRT1_2 : diameter / 2;
+    expect(figure(plane, "pinToRampTurning")).toBeCloseTo(figure(plane, "pinToRamp")! + diameter / 2 - corner, 9);
   }
 });
 
