@@ -145,10 +145,10 @@ test("a billet that is still to be bought is not judged", () => {
 });
 
 test("a peg wants 1.5 mm round it in the waste's length, and in a quarter of the blank's height (by hand)", () => {
-  const valueOf = (changes: Record<string, number>) =>
+  const pegValue = (changes: Record<string, number>) =>
     found(changes).find(({ code }) => code === "pegs-do-not-fit")?.value;
-  expect(valueOf({ "body.height": 30, "pegs.diameter": 14, "body.trim": 90 })).toBeCloseTo(33 / 4 - 7 - 1.5, 9);
-  expect(valueOf({ "pegs.diameter": 14 })!).toBeLessThan(25.4 / 2 - 14 - 3 + 1e-9);
+  expect(pegValue({ "body.height": 30, "pegs.diameter": 14, "body.trim": 90 })).toBeCloseTo(33 / 4 - 7 - 1.5, 9);
+  expect(pegValue({ "pegs.diameter": 14 })!).toBeLessThan(25.4 / 2 - 14 - 3 + 1e-9);
 });
 
 test("a value is told in the maker's unit and in ours", () => {
