@@ -23,7 +23,7 @@ function printable(plane: Elevation, plan: ReturnType<typeof jigPlans>[number]):
     value: over,
     limit: 0,
     unit: "mm",
-    message: `The ${plan.name} is ${[x, y, z].map((side) => shown(plane, side)).join(" × ")} as it is printed; the printer holds ${[width, depth, height].map((side) => shown(plane, side)).join(" × ")}.${over > 0 ? ` ${cut} it printed on a larger one.` : ""}`,
+    message: `The ${plan.name} is ${[x, y, z].map((side) => shown(plane, side)).join(" × ")} as it is printed; at most the printer's ${[width, depth, height].map((side) => shown(plane, side)).join(" × ")} is wanted.${over > 0 ? ` ${cut} it printed on a larger one.` : ""}`,
     place: "heel",
     mends: [],
     source: GEOMETRY,

@@ -11,7 +11,7 @@ import { outlineThrough } from "./straight.ts";
 /** Length of each flank, mm: over it 0.1° is 0.1 mm, which a bevel or a saw shows against the light. */
 const FLANK = 60;
 /** Blunt end of the base under each flank, mm: a feather edge would bend and chip. */
-const NOSE = 4;
+const NOSE = 7;
 /** Along the base between the flanks' upper ends, mm. */
 const BETWEEN = 40;
 /** How far from its flank the middle of an angle stands at most, mm; twice that for the flatter flank. */

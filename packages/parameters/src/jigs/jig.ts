@@ -37,10 +37,10 @@ export interface Riser {
 
 /** Words sunk in a body's upper face, as near as they fit to a place. */
 export interface Label {
-  /** Each a choice of lines, best first; the last must fit. No lines: the label may be left out. */
+  /** Each a choice of lines, best first; the last must fit. */
   readonly choices: readonly (readonly string[])[];
   readonly near: Point;
-  /** How far from there its middle may stand, mm; anywhere on the face where this is absent. */
+  /** How far from there its middle may stand, mm, and then level; anywhere and either way on the face where this is absent. */
   readonly within?: number;
 }
 
@@ -50,7 +50,7 @@ export interface Body {
   readonly holes: readonly Hole[];
   readonly thickness: number;
   readonly risers: readonly Riser[];
-  /** Cut out of the plate to save material; left away where the labels need the room. */
+  /** Left out of the print to save material, where the labels leave room; no part of the drawing, since sawing it saves nothing. */
   readonly lightening: readonly Outline[];
   readonly labels: readonly Label[];
   readonly standing: Standing;

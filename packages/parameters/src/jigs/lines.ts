@@ -33,12 +33,6 @@ export function nameLabel(words: readonly string[], design: Design, near: Point)
   return { choices: [...apart, [...words], [own], singly], near };
 }
 
-/** Words that must be there, in one line or one a line, and apart from them the plane's name, which may have to go. */
-export const wordsAndName = (words: readonly string[], design: Design, near: Point): Label[] => [
-  { choices: [[words.join(" ")], words], near },
-  { choices: [...namesOf(design), []], near },
-];
-
 /** A plane's name in lines, whole at first, then in ever fewer letters. */
 function namesOf({ name }: Design): string[][] {
   const pieces = name.split(/(?<=[-._])/);

@@ -27,7 +27,7 @@ export function placedLabels(labels: readonly Label[], rings: readonly (readonly
     const placed = placedLabel(label, roomOn(all, CLEAR));
     if (!placed) return undefined;
     found.push(placed);
-    if (placed.taken.length > 0) all.push(placed.taken);
+    all.push(placed.taken);
   }
   return {
     pieces: found.flatMap(({ pieces }) => pieces),
@@ -35,23 +35,21 @@ export function placedLabels(labels: readonly Label[], rings: readonly (readonly
   };
 }
 
-function placedLabel({ choices, near, within = Number.POSITIVE_INFINITY }: Label, room: Room) {
-  for (const choice of choices) {
-    if (choice.length === 0) return { pieces: [], lines: choice, taken: [] };
+function placedLabel({ choices, near, within }: Label, room: Room) {
+  for (const choice of choices)
     for (const height of LETTER_HEIGHTS)
-      for (const upright of [false, true]) {
+      for (const upright of within === undefined ? [false, true] : [false]) {
         const lines = choice.map((line) => lineOf(line.toUpperCase(), height));
         const width = Math.max(...lines.map((line) => line.width)) + STROKE;
         const high = height * (1 + LINE_PITCH * (lines.length - 1) + BELOW) + STROKE;
         const middle = upright ? freeMiddle(room, high, width, near) : freeMiddle(room, width, high, near);
-        if (!middle || distance(middle, near) > within) continue;
+        if (!middle || distance(middle, near) > (within ?? Number.POSITIVE_INFINITY)) continue;
         const pieces = lines.flatMap((line, i) => {
           const [x, y] = [-line.width / 2, high / 2 - STROKE / 2 - height * (1 + LINE_PITCH * i)];
           return line.pieces(x, y).map((piece) => movedPiece(piece, middle, upright));
         });
         return { pieces, lines: choice, taken: takenBy(middle, upright ? [high, width] : [width, high]) };
       }
-  }
   return undefined;
 }
 
