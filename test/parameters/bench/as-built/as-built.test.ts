@@ -228,6 +228,12 @@ describe("state of the build", () => {
     expect(benchState(measuring(worked, { done: "shaping" })).step).toBeUndefined();
   });
 
+  test("tells no figure of a recess that the plane does not have", () => {
+    const without = designWith({ ...WORKED, "capIron.screwHead.diameter": 0 });
+    const { step, figures, toMeasure } = benchState(measuring(without, { done: "bed" }));
+    expect([step, figures, toMeasure]).toEqual(["recess", [], []]);
+  });
+
   test("says what moved and what it costs, and nothing where all came out as planned", () => {
     const state = benchState(measuring(worked, { bedAngle: 46 }));
     const lost = state.lost.find(({ key }) => key === "bedAngle")!;
