@@ -1,28 +1,15 @@
 // A real browser for the tests of the page: Debian's Chromium, headless, drawing 3D in software. Without one they are skipped.
 import { execFileSync } from "node:child_process";
-import { existsSync } from "node:fs";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { CHROMIUM, CHROMIUM_FLAGS, TO_GET_CHROMIUM } from "./chromium.js";
 
-const CANDIDATES = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
-const FLAGS = [
-  "--no-sandbox",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-  "--enable-unsafe-swiftshader",
-];
-const TO_GET_IT = "no browser was found; to have one: apt-get install chromium";
-
-const executable = CANDIDATES.find((path) => existsSync(path));
-if (executable === undefined) {
-  if (process.env.CI === "true") throw new Error(TO_GET_IT);
-  console.warn(`tests of the page are skipped: ${TO_GET_IT}`);
+if (CHROMIUM === undefined) {
+  if (process.env.CI === "true") throw new Error(TO_GET_CHROMIUM);
+  console.warn(`tests of the page are skipped: ${TO_GET_CHROMIUM}`);
 }
 /** For `describe.skipIf`: no browser here, and none demanded. */
-export const hasNoBrowser = executable === undefined;
+export const hasNoBrowser = CHROMIUM === undefined;
 
 /** Folder of the page, built when anything that it is made of is newer. */
 export const PAGE = fileURLToPath(new URL("../../packages/viewer/dist", import.meta.url));
@@ -32,7 +19,7 @@ export const buildPage = (): void => {
 /** Address of the page as a file: no server at all. */
 export const FILE_ADDRESS = pathToFileURL(`${PAGE}/index.html`).href;
 
-export const launched = (): Promise<Browser> => chromium.launch({ executablePath: executable!, args: FLAGS });
+export const launched = (): Promise<Browser> => chromium.launch({ executablePath: CHROMIUM!, args: CHROMIUM_FLAGS });
 
 /** A page, and everything that it complained of or asked for. */
 export interface Watched {
