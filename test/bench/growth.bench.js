@@ -2,19 +2,25 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 
-export const title = "Growth: parts and STL with ten and a hundred times the segments";
+export const title = "Growth: parts and STL with ten (--long: a hundred) times the segments";
 const CHILD = fileURLToPath(new URL("./finer/child.js", import.meta.url));
 const LOADER = new URL("./finer/register.js", import.meta.url).href;
 
 /** Chords of an arc grow as the root of the chord error shrinks. @see plane geometry: sagitta of a chord */
-const FINER = [1, 10, 100];
+const FINER = [1, 10];
+/** Takes minutes: with --long, and once. */
+const FINEST = 100;
 
-export async function measured() {
+export async function measured({ long = false } = {}) {
   const rows = { parts: [], bytes: [] };
-  for (const times of FINER) {
+  for (const times of long ? [...FINER, FINEST] : FINER) {
     const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", LOADER, CHILD], {
       encoding: "utf8",
-      env: { ...process.env, LAMPLANE_BENCH_FINER: String(times * times) },
+      env: {
+        ...process.env,
+        LAMPLANE_BENCH_FINER: String(times * times),
+        LAMPLANE_BENCH_ONCE: times === FINEST ? "1" : "",
+      },
     });
     if (status !== 0) throw new Error(`${CHILD} ended with ${status}: ${stderr}`);
     for (const row of JSON.parse(stdout)) rows[row.kind].push({ ...row, what: `${times} × the segments: ${row.what}` });

@@ -32,11 +32,12 @@ async function warmedUp(run) {
 
 /**
  * Times of contenders that do the same thing, beside each other. Each contender: `what`, `run`, and for a rate `each`: how many it does at a time.
- * @param options repetitions fixes their number; warm says whether a warm-up goes before (a cold process needs none)
+ * @param options repetitions fixes their number; warm: false takes one run before instead of a warm-up, "none" takes none
  */
 export async function beside(contenders, { repetitions, warm = true } = {}) {
   const guesses = [];
-  for (const { run } of contenders) guesses.push(warm ? await warmedUp(run) : await onceTimed(run));
+  if (warm !== "none")
+    for (const { run } of contenders) guesses.push(warm ? await warmedUp(run) : await onceTimed(run));
   const fitting = Math.floor(BUDGET / Math.max(...guesses));
   const count = repetitions ?? Math.min(MOST_REPETITIONS, Math.max(LEAST_REPETITIONS, fitting));
   const times = contenders.map(() => []);

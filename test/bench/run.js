@@ -1,4 +1,4 @@
-// `pnpm bench`: every *.bench.js beside this file, one after another. Nothing is asserted here. --json tells it as data; words choose subjects.
+// `pnpm bench`: every *.bench.js beside this file, one after another. Nothing is asserted here. --json tells it as data, --long adds what takes minutes; words choose subjects.
 import { readdirSync, readFileSync } from "node:fs";
 import { arch, cpus, loadavg, platform, totalmem } from "node:os";
 import { fileURLToPath } from "node:url";
@@ -39,7 +39,7 @@ const results = [];
 for (const { file, name } of subjects) {
   const { title, measured } = await import(`./${file}`);
   told(`\n${title}\n${"=".repeat(title.length)}`);
-  const groups = await measured();
+  const groups = await measured({ long: options.includes("--long") });
   results.push({ subject: name, title, groups });
   for (const group of groups) told(groupText(group));
 }

@@ -5,7 +5,7 @@ import { layoutPictures, type Picture } from "@lamplane/parameters/pictures";
 import { TABLE } from "@lamplane/parameters/table";
 import { beforeAll, describe, expect, test } from "vitest";
 import { OVERLAP, spans } from "../../packages/export/src/sheets/tiling.ts";
-import { PAPER_SIZES } from "../outside/formats.ts";
+import { PAPER_SIZES } from "../outside/sheets.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import { needed } from "../support/outside-programs.ts";
 import { greyPages, longestRun, type Pixels, wordsOf } from "../support/pages.ts";

@@ -83,7 +83,7 @@ describe("the command", () => {
     expect(await built().ended).toMatchObject({ code: 0, err: "" });
     expect(fs.readdirSync(parent)).toEqual(["apprentice-smoother"]);
     expect(contentsOf(pack())).toEqual(before);
-  });
+  }, 180_000); // five whole packs, each in a process of its own
 
   /** Waits until a run has announced itself beside the pack, or has ended. */
   async function appears(folder: string, child: { exitCode: number | null }): Promise<void> {

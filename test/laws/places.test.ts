@@ -5,6 +5,7 @@ import {
   distance,
   type Elevation,
   elevation,
+  figure,
   fromIron,
   outlineArea,
   placedOutline,
@@ -15,7 +16,7 @@ import {
   toIron,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { cotDeg, tanDeg } from "@lamplane/parameters/trig";
+import { cosDeg, cotDeg, tanDeg } from "@lamplane/parameters/trig";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { buildable } from "../support/buildable.ts";
@@ -115,6 +116,24 @@ test("a flatted pin keeps half its depth from the wedge wherever it stands; its 
     expect(2 * pinHole.radius).toBeCloseTo(tenon + tenonClearance, 12);
     for (const { from } of pinSection)
       expect(distance(from, pin.centre)).toBeLessThan(design.pin.diameter * Math.SQRT1_2 + 1e-9);
+  }
+});
+
+test("a flatted pin that turns takes its corner's room, a round one no more than it lies in", () => {
+  for (const plane of planes) {
+    const { section, diameter } = plane.design.pin;
+    const corner = section === "flatted" ? diameter * Math.SQRT1_2 : diameter / 2;
+    expect(figure(plane, "pinToRampTurning")).toBeCloseTo(figure(plane, "pinToRamp")! + diameter / 2 - corner, 9);
+  }
+});
+
+test("the pin covers its flat's width of the wedge, a round one none: below, cover and above are the wedge's length", () => {
+  for (const plane of planes) {
+    const { section, diameter } = plane.design.pin;
+    const cover = section === "flatted" ? diameter * cosDeg(plane.design.wedge.angle) : 0;
+    const [below, above] = [figure(plane, "wedgeBelowPin")!, figure(plane, "wedgeAbovePin")!];
+    expect(below + cover + above).toBeCloseTo(plane.wedgeLength, 9);
+    expect(below + cover / 2).toBeCloseTo(plane.pin.contactS - plane.design.wedge.tipFromEdge, 9);
   }
 });
 

@@ -1,13 +1,21 @@
 // Every check against something outside the project, run; and the document that lists them, kept current.
 import { describe, expect, test } from "vitest";
 import { needed } from "../support/outside-programs.ts";
-import { documentOf, type OutsideCheck, outcomeOf, type Value } from "./check.ts";
+import { documentOf, type Outcome, type OutsideCheck, outcomeOf, type Value } from "./check.ts";
 import { SUBJECTS } from "./subjects.ts";
+
+/** Each check is asked once, for its own test and for the document. */
+const asked = new Map<OutsideCheck, Promise<Outcome>>();
+function outcome(check: OutsideCheck): Promise<Outcome> {
+  const known = asked.get(check) ?? outcomeOf(check);
+  asked.set(check, known);
+  return known;
+}
 
 describe.each(SUBJECTS.map((subject) => [subject.name, subject] as const))("%s", (_, { checks }) => {
   test.for(checks.map((check) => [check.what, check] as const))("%s", async ([, check], context) => {
     if (check.needs) needed(context, check.needs);
-    const { theirs, ours, agrees } = await outcomeOf(check);
+    const { theirs, ours, agrees } = await outcome(check);
     expect(agrees, `${check.from}: theirs ${theirs}, ours ${ours}, within ${check.within}`).toBe(true);
   });
 });
@@ -22,7 +30,7 @@ test("no two rows of a subject are called alike", () => {
 test("docs/outside-checks.md is current (`pnpm outside` writes it)", async (context) => {
   for (const { checks } of SUBJECTS) for (const { needs } of checks) if (needs) needed(context, needs);
   const subjects = await Promise.all(
-    SUBJECTS.map(async ({ name, checks }) => ({ name, outcomes: await Promise.all(checks.map(outcomeOf)) })),
+    SUBJECTS.map(async ({ name, checks }) => ({ name, outcomes: await Promise.all(checks.map(outcome)) })),
   );
   expect(subjects.flatMap(({ outcomes }) => outcomes).length).toBeGreaterThan(60);
   await expect(documentOf(subjects)).toMatchFileSnapshot("../../docs/outside-checks.md");

@@ -3,6 +3,7 @@ import type { Subject } from "./check.ts";
 import { FORMATS } from "./formats.ts";
 import { GEOMETRY } from "./geometry.ts";
 import { MECHANICS } from "./mechanics.ts";
+import { SHEETS } from "./sheets.ts";
 import { SOLIDS } from "./solids.ts";
 import { STATISTICS } from "./statistics.ts";
 import { TRADE } from "./trade.ts";
@@ -15,5 +16,6 @@ export const SUBJECTS: readonly Subject[] = [
   { name: "Mechanics", checks: MECHANICS },
   { name: "Wood", checks: WOOD },
   { name: "Statistics", checks: STATISTICS },
-  { name: "Files, units and papers", checks: FORMATS },
+  { name: "Units, papers and sheets", checks: SHEETS },
+  { name: "Files", checks: FORMATS },
 ];

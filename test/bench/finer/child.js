@@ -5,19 +5,21 @@ import { bodyOf, partsOf } from "@lamplane/parameters/solids";
 import { FIRST } from "../corpus.js";
 import { beside } from "../measure.js";
 
+const how = process.env.LAMPLANE_BENCH_ONCE ? { repetitions: 1, warm: "none" } : {};
 const plane = planeOf(FIRST.design);
 const triangles = (geometry) => geometry.polygons.reduce((sum, { vertices }) => sum + vertices.length - 2, 0);
-const inParts = partsOf(plane, "blank").reduce((sum, { lying }) => sum + triangles(lying), 0);
-const [parts] = await beside([{ what: `${inParts} triangles`, run: () => partsOf(plane, "blank"), each: inParts }]);
-const rows = [{ kind: "parts", ...parts }];
+const made = partsOf(plane, "blank");
+const inParts = made.reduce((sum, { lying }) => sum + triangles(lying), 0);
+const rows = [];
+const measure = async (kind, each, run) => {
+  const [row] = await beside([{ what: `${each} triangles`, run, each }], how);
+  rows.push({ kind, ...row });
+};
+await measure("parts", inParts, () => partsOf(plane, "blank"));
+const { solid, volume } = bodyOf(plane, "trued");
 try {
-  const { solid, volume } = bodyOf(plane, "trued");
-  const count = triangles(solid);
-  const [bytes] = await beside([
-    { what: `${count} triangles`, run: () => stlBytes(solid, "body", volume), each: count },
-  ]);
-  rows.push({ kind: "bytes", ...bytes });
+  await measure("bytes", triangles(solid), () => stlBytes(solid, "body", volume));
 } catch (error) {
-  rows.push({ kind: "bytes", what: `refused: ${error.message.split("\n")[0]}` });
+  rows.push({ kind: "bytes", what: `${triangles(solid)} triangles, refused by the gate (${error.message})` });
 }
 console.log(JSON.stringify(rows));

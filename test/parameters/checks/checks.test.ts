@@ -15,7 +15,7 @@ test("the table's defaults pass every check, and each tells what it judged", () 
   const passed = passedChecks(elevation(designWith({})));
   expect(passed.length).toBeGreaterThan(20);
   for (const { message, source, value, limit } of passed) {
-    expect(message).toMatch(/ is .+; at (least|most) .+ is wanted\.$/);
+    expect(message).toMatch(/ is .+; (at (least|most) .+ is wanted|the printer holds .+)\.$/);
     expect(source).not.toBe("");
     expect(Number.isFinite(value) && Number.isFinite(limit)).toBe(true);
   }
@@ -47,8 +47,10 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
   ["clearance-angle", "stop", { "iron.bevel": 45 }, true],
   ["iron-short", "warning", { "iron.length": 80 }, true],
   ["saw-bed", "warning", { "shop.sawLimit": 40 }, true],
+  ["saw-ramp", "warning", { "ramp.angle": 42 }, true],
   ["pin-out-of-wood", "warning", { "pin.height": 50 }, true],
   ["pin-out-of-wood", "stop", { "pin.height": 52 }, true],
+  ["pin-out-of-wood", "stop", { "pin.height": 8, "pin.tenon": 12 }, true],
   ["pin-near-ramp", "warning", { "ramp.angle": 75, "pin.height": 30 }, true],
   ["pin-without-shoulder", "stop", { "pin.tenon": 12.5 }, true],
   ["tenon-short", "warning", { "pin.tenonLength": 3 }, true],
@@ -133,6 +135,20 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
     const healed = finding!.cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design);
     expect(findingsOf(elevation(healed)).map((f) => f.code)).not.toContain(code);
   }
+});
+
+test("a billet that is still to be bought is not judged", () => {
+  const codes = (changes: Record<string, number>) =>
+    passedChecks(elevation(designWith(changes))).map(({ code }) => code);
+  expect(codes({}).filter((code) => code.startsWith("billet-"))).toEqual([]);
+  expect(codes({ "billet.width": 200 }).filter((code) => code.startsWith("billet-"))).toEqual(["billet-width"]);
+});
+
+test("a peg wants 1.5 mm round it in the waste's length, and in a quarter of the blank's height (by hand)", () => {
+  const pegValue = (changes: Record<string, number>) =>
+    found(changes).find(({ code }) => code === "pegs-do-not-fit")?.value;
+  expect(pegValue({ "body.height": 30, "pegs.diameter": 14, "body.trim": 90 })).toBeCloseTo(33 / 4 - 7 - 1.5, 9);
+  expect(pegValue({ "pegs.diameter": 14 })!).toBeLessThan(25.4 / 2 - 14 - 3 + 1e-9);
 });
 
 test("a value is told in the maker's unit and in ours", () => {

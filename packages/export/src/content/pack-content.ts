@@ -93,5 +93,12 @@ function figuresJson({ design, findings }: PackOf): string {
   const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = design;
   const told = { name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings };
-  return `${JSON.stringify({ ...told, tolerances: tolerances(design, { runs: RUNS }) }, null, 2)}\n`;
+  return `${JSON.stringify({ ...told, tolerances: tolerances(design, { runs: RUNS }) }, sameEverywhere, 2)}\n`;
 }
+
+/** Digits that are told: engines' sines and logarithms differ in the sixteenth, and a hundred thousand runs add that up. */
+const DIGITS = 12;
+
+/** A number as every JavaScript engine comes to it, so that a page writes the same bytes as the command. */
+const sameEverywhere = (_: string, value: unknown): unknown =>
+  typeof value === "number" && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;

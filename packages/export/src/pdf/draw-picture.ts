@@ -87,8 +87,8 @@ function drawText({ doc, typefaces }: Pdf, mark: TextMark, page: OnPage): void {
     .fontSize(points)
     .fillColor(grey(shade));
   if (turn !== 0) doc.rotate(-turn, { origin: [x, y] });
-  // A feature asked for has the line laid out as a whole, as it was measured, and not word by word.
-  doc.text(shown, x - back, y, { lineBreak: false, baseline: "alphabetic", features: ["kern"] });
+  // Laid out word by word, as it was measured; the library remembers each word.
+  doc.text(shown, x - back, y, { lineBreak: false, baseline: "alphabetic" });
   doc.restore();
 }
 

@@ -33,7 +33,6 @@ export interface PdfPages {
 interface TextOptions {
   readonly lineBreak: false;
   readonly baseline: "alphabetic";
-  readonly features: ["kern"];
 }
 
 /** A typeface laid out letter by letter, in its own units. */

@@ -52,8 +52,22 @@ export function drawable(text: string, { font }: Typeface): string {
   ).join("");
 }
 
-/** Width of a line of text in the unit of its size, as it is drawn. */
+/** Width of a line of text in the unit of its size, as it is drawn: word by word, each with the space behind it. */
 export function textWidth(text: string, size: number, bold = false, faces: Typefaces = installedTypefaces()): number {
   const face = bold ? faces.bold : faces.plain;
-  return (face.font.layout(drawable(text, face)).advanceWidth / face.font.unitsPerEm) * size;
+  const words = text.match(/\S*\s?/g) ?? [];
+  return words.reduce((sum, word) => sum + wordWidth(word, face), 0) * size;
+}
+
+/** Widths of words asked for before, of an em, by typeface: sheets have the same few words many times. */
+const WIDTHS = new WeakMap<Typeface, Map<string, number>>();
+
+function wordWidth(word: string, face: Typeface): number {
+  const widths = WIDTHS.get(face) ?? new Map<string, number>();
+  WIDTHS.set(face, widths);
+  const known = widths.get(word);
+  if (known !== undefined) return known;
+  const width = word === "" ? 0 : face.font.layout(drawable(word, face)).advanceWidth / face.font.unitsPerEm;
+  widths.set(word, width);
+  return width;
 }

@@ -93,11 +93,7 @@ export function bedCradle(plane: Elevation): Planned {
       ],
       drawing: {
         title: "bed-cradle",
-        entries: [
-          cutEntry(boundary),
-          ...open.map(cutEntry),
-          noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4)),
-        ],
+        entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
       },
       registersAgainst: `The bed block's sole lies on the long seat, its heel end against the short one; the base stands on the bench, level, and the bed above it is level too.`,
       use: `Stand it on a flat bench and lay the bed block in, heel down: the bed then lies level for the straightedge and the survey. To true it by hand, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${lengthWords(design, widths.core - thick)} narrower), and work toward the heel. Do not cut against a loose block. ${CAUTION}`,

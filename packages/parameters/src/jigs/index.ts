@@ -5,5 +5,5 @@ export { gaugeCorners } from "./gauges.ts";
 export * from "./jig.ts";
 export { jigPlans, jigsLeftOut, overPrinter, printedSize } from "./jigs.ts";
 export { type PinGuidePlaces, pinGuidePlaces } from "./pin-guide.ts";
-export { type TemplatePlaces, templateOpening, templatePlaces } from "./recess-template.ts";
-export { type SpacerPlaces, spacerPlaces } from "./throat-spacer.ts";
+export { type SpacerPlaces, spacerPlaces } from "./spacer-outline.ts";
+export { type TemplatePlaces, templateOpening, templatePlaces } from "./template-places.ts";

@@ -50,7 +50,7 @@ export interface Body {
   readonly holes: readonly Hole[];
   readonly thickness: number;
   readonly risers: readonly Riser[];
-  /** Cut out of the plate to save material; left away where the labels need the room. */
+  /** Left out of the print to save material, where the labels leave room; no part of the drawing, since sawing it saves nothing. */
   readonly lightening: readonly Outline[];
   readonly labels: readonly Label[];
   readonly standing: Standing;

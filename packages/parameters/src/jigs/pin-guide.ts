@@ -1,5 +1,7 @@
 // Pin guide: a flat plate that leads the drill over the pin's axis. It registers on the cheek blank's sole and toe, as they are
 // when the pin's hole is bored: before glue-up, allowance and trim in place.
+
+import type { Entry } from "../drawings/drawing.ts";
 import { stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { circleOutline, type Point, point } from "../elevation/outline.ts";
@@ -47,13 +49,12 @@ export function pinGuidePlaces(plane: Elevation): PinGuidePlaces {
 export function pinGuide(plane: Elevation): Planned {
   const places = pinGuidePlaces(plane);
   const { design } = plane;
-  const { clearance, drillBush } = design.jigs;
+  const { clearance } = design.jigs;
   const corners = guideCorners(places, plane);
   const boundary = outlineThrough(corners.map((at) => ({ at, round: 4 })));
   const hole = (centre: Point, radius: number): Hole => ({ outline: circleOutline({ centre, radius }) });
   const drill = hole(places.axis, places.drillRadius + clearance);
   const pegs = places.pegs.map((at) => hole(at, places.pegRadius + clearance));
-  const { toe } = stockAt(plane, "blank");
   const round = (radius: number) => 2 * (radius + clearance) + 2 * STOUT_WALL;
   const bars = [
     Math.max(LOWER_BAR, round(places.pegRadius)) + places.pegRadius,
@@ -63,16 +64,12 @@ export function pinGuide(plane: Elevation): Planned {
     round(places.pegRadius) + 1,
   ];
   const open = window(corners, (side) => bars[side]!);
-  const taken =
-    drillBush > 0
-      ? `a drill bush ${figureText(drillBush)} mm outside`
-      : `a ${figureText(2 * places.drillRadius)} mm drill`;
-  const peg = lengthWords(design, design.pegs.diameter);
-  const size = `Ø${figureText(2 * places.drillRadius)}`;
+  const bore = figureText(2 * places.drillRadius);
+  const label = nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16));
   return {
     plan: {
       name: "pin-guide",
-      title: `Pin guide for ${taken}`,
+      title: `Pin guide for ${taken(places, plane)}`,
       bodies: [
         {
           boundary,
@@ -80,13 +77,7 @@ export function pinGuide(plane: Elevation): Planned {
           thickness: THICK,
           risers: [],
           lightening: open,
-          labels: [
-            nameLabel(
-              ["PIN", figureText(2 * places.drillRadius)],
-              design,
-              point(places.axis.x / 2, places.pegs[0]!.y + 16),
-            ),
-          ],
+          labels: [label],
           standing: standingAsDrawn(plane.widths.body / 2),
         },
       ],
@@ -94,26 +85,37 @@ export function pinGuide(plane: Elevation): Planned {
         title: "pin-guide",
         entries: [
           cutEntry(boundary),
-          ...[...open].map(cutEntry),
-          {
-            kind: "circle",
-            work: "DRILL",
-            circle: { centre: places.axis, radius: places.drillRadius + clearance },
-          },
-          ...places.pegs.map((centre) => ({
-            kind: "circle" as const,
-            work: "DRILL" as const,
-            circle: { centre, radius: places.pegRadius + clearance },
-          })),
-          noteEntry(`pin guide ${size}, ${design.name}`, point(toe + 20, places.pegs[0]!.y + 10)),
+          drillEntry(places.axis, places.drillRadius + clearance),
+          ...places.pegs.map((at) => drillEntry(at, places.pegRadius + clearance)),
+          noteEntry(
+            `pin guide ${bore}, ${design.name}`,
+            point(stockAt(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
+          ),
         ],
       },
       registersAgainst:
         "The cheek blank's sole and toe, before glue-up and truing (sole allowance and trim still on): two pegs hook under the sole, one before the toe.",
-      use: `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${figureText(STAND_OUT)} mm or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${taken} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`,
+      use: guideUse(places, plane),
       printed: `${FLAT_PRINT} The holes stand upright as it lies.`,
     },
   };
+}
+
+const drillEntry = (centre: Point, radius: number): Entry => ({
+  kind: "circle",
+  work: "DRILL",
+  circle: { centre, radius },
+});
+
+/** What goes through the guide's hole, in words. */
+const taken = ({ drillRadius }: PinGuidePlaces, { design }: Elevation): string =>
+  design.jigs.drillBush > 0
+    ? `a drill bush ${figureText(2 * drillRadius)} mm outside`
+    : `a ${figureText(2 * drillRadius)} mm drill`;
+
+function guideUse(places: PinGuidePlaces, plane: Elevation): string {
+  const peg = lengthWords(plane.design, plane.design.pegs.diameter);
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${figureText(STAND_OUT)} mm or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${taken(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

@@ -1,133 +1,28 @@
 // Throat spacer: fills the throat at glue-up between bed and ramp, straddles the cross pin, and hangs by a flange from the blank's top.
-import { blocksAt } from "../elevation/blocks.ts";
-import { splitAtFirstMeeting } from "../elevation/crossing.ts";
+// Its flanks have no clearance: they touch both blocks, and that sets the gap.
 import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/figures.ts";
-import { bedXAt } from "../elevation/frame.ts";
-import {
-  arc,
-  FAR,
-  facetted,
-  line,
-  type Outline,
-  type Point,
-  point,
-  reversed,
-  type Segment,
-} from "../elevation/outline.ts";
-import { pinSweepRadius } from "../elevation/pin-section.ts";
-import { rampPath } from "../elevation/ramp.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
+import { point } from "../elevation/outline.ts";
 import { CAUTION, FLAT_PRINT, type Planned, standingAsDrawn } from "./jig.ts";
-import { chainBetween, cutEntry, figureText, lengthWords, nameLabel, noteEntry, roundedBox } from "./lines.ts";
-import { setIn, window } from "./straight.ts";
+import { cutEntry, figureText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
+import { legWindow, NECK, spacerOutline, spacerPlaces, tabHole, tabMiddle, whyNoSpacer } from "./spacer-outline.ts";
 
-/** Narrowest end of a leg, mm: where the throat leaves less between block and pin, the V is cut off. */
-const LEG_END = 2.4;
-/** Room that the leg on the ramp leaves before the bed at its lower end, mm. */
-const OFF_BED = 0.6;
-/** Room between the turning pin and the spacer, mm. */
-const ROUND_PIN = 1.5;
-/** Over the blank's sole, mm: glue gathers there. */
-const OVER_SOLE = 2;
-/** Flange over each block's top, and its thickness, mm. */
-const FLANGE = 14;
-const FLANGE_THICK = 8;
-/** How far under the flange the flanks end, mm: the blocks' upper arrises stand free. */
-const NECK = 6;
-/** Least length of each flank, mm: a shorter one does not hold a block square. */
-const LEAST_FLANK = 10;
-/** Least wood of the spacer beside its slot where the legs meet the flange, and over it under the flange, mm. */
-const LEAST_LEG = 10;
-const OVER_SLOT = 1.5;
-/** The tab that it is drawn by, and half the width of the hole for a finger; the letters are under the hole. */
-const TAB = { width: 46, height: 36, hole: 9 };
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
 const SHARE_OF_CORE = 0.6;
-const RIM = 7;
-
-/** The spacer's places in the plane's frame. mm */
-export interface SpacerPlaces {
-  readonly top: number;
-  readonly bedLow: number;
-  readonly rampLow: number;
-  readonly neck: number;
-  readonly slot: { readonly left: number; readonly right: number; readonly half: number };
-  /** Up the ramp, from the leg's end to the neck. */
-  readonly ramp: readonly Segment[];
-  readonly bedTop: Point;
-  readonly rampTop: Point;
-}
-
-export function spacerPlaces(plane: Elevation): SpacerPlaces | undefined {
-  const { design, frame, pin } = plane;
-  const [top, low] = [design.body.height, -design.sole.allowance];
-  const half = pinSweepRadius(design) + ROUND_PIN;
-  const slot = { left: pin.centre.x - half, right: pin.centre.x + half, half };
-  const neck = top - NECK;
-  const path = rampPath(plane.ramp, low, 2 * top);
-  const upright = (x: number) => [line(point(x, low), point(x, FAR))];
-  const bedPath = [
-    line(point(bedXAt(frame, design.iron.thickness, low), low), point(bedXAt(frame, design.iron.thickness, FAR), FAR)),
-  ];
-  const bedMeets = splitAtFirstMeeting(bedPath, upright(slot.right + LEG_END))?.at.y ?? low;
-  const rampMeets =
-    slot.left - LEG_END > path[0]!.from.x
-      ? low
-      : (splitAtFirstMeeting(path, upright(slot.left - LEG_END))?.at.y ?? FAR);
-  const bedLow = Math.max(bedMeets, low + Math.max(OVER_SOLE, design.bed.featherChamfer));
-  const clearOfBed = splitAtFirstMeeting(bedPath, upright(slot.left + OFF_BED))?.at.y ?? low;
-  const rampLow = Math.max(rampMeets, clearOfBed, low + OVER_SOLE);
-  const atNeck = chainBetween(path, Math.max(rampLow, low), neck).at(-1)!.to.x;
-  const legs = [bedXAt(frame, design.iron.thickness, neck) - slot.right, slot.left - atNeck];
-  const holds = [bedLow, rampLow].every((y) => y < pin.centre.y && neck - y >= LEAST_FLANK);
-  const strong = legs.every((wide) => wide >= LEAST_LEG) && top - pin.centre.y - half >= OVER_SLOT;
-  if (!holds || !strong) return undefined;
-  const blocks = blocksAt(plane, "blank");
-  return {
-    top,
-    bedLow,
-    rampLow,
-    neck,
-    slot,
-    ramp: chainBetween(path, rampLow, neck),
-    bedTop: blocks.bedChain.at(-1)!.to,
-    rampTop: blocks.rampChain.at(-1)!.to,
-  };
-}
+/** How far the neck stands off the blocks' upper arrises, mm; more where a cutter leaves a fillet in its corner. */
+const LEAST_NECK = 4;
 
 /** The spacer that sets the blocks' gap at glue-up. */
 export function throatSpacer(plane: Elevation): Planned {
   const { design, widths } = plane;
   const places = spacerPlaces(plane);
-  if (!places)
-    return {
-      none: {
-        name: "throat-spacer",
-        what: "The wood over the cross pin, which the spacer's bridge must span,",
-        value: design.body.height - plane.pin.centre.y - pinSweepRadius(design) - ROUND_PIN,
-        limit: OVER_SLOT,
-        unit: "mm",
-        parameters: ["pin.height", "body.height"],
-        advice:
-          "Set the blocks by the iron instead: its edge at the height of `edgeHeightAtContact`, the front block slid back to it.",
-      },
-    };
-  const relief = design.jigs.relief;
-  const boundary = spacerOutline(plane, places, Math.max(4, relief + 1));
+  const none = whyNoSpacer(plane, places);
+  if (none) return { none };
+  const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, design.jigs.relief + 1));
   const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), widths.core - 4);
   const middle = tabMiddle(places);
-  const grip = roundedBox(
-    middle - TAB.hole,
-    places.top + FLANGE_THICK + TAB.height - 20,
-    middle + TAB.hole,
-    places.top + FLANGE_THICK + TAB.height - 6,
-    5,
-  );
+  const grip = tabHole(places);
   const gap = glueGap(plane);
-  const { setInToe, setInHeel } = plane.cuts;
-  const stand = `the blocks' tips stand ${lengthWords(design, gap)} apart on the blank's sole, the bed's tip ${lengthWords(design, plane.points.bedTip.x + design.body.trim / 2)} from the cheeks' toe end, the front block's end ${lengthWords(design, setInToe)} and the bed block's ${lengthWords(design, setInHeel)} inside the cheeks' ends`;
-  const apart = gap < 0 ? " (less than nothing: the bed's chamfer passes under the ramp's tip)" : "";
   return {
     plan: {
       name: "throat-spacer",
@@ -153,85 +48,15 @@ export function throatSpacer(plane: Elevation): Planned {
       },
       registersAgainst:
         "The flange lies on both blocks' tops, which are still flat; one flank bears on the bed, the other on the ramp; its slot stands clear of the cross pin.",
-      use: `With the cross pin in its holes, set the spacer over it midway between the cheeks and slide both blocks to its flanks, flange down on their tops: ${stand}${apart}. Wax it first, rehearse dry, and draw it straight up by its tab once the clamps hold, before the glue sets. ${CAUTION}`,
+      use: `With the cross pin in its holes, set the spacer over it midway between the cheeks and slide both blocks to its flanks, flange down on their tops: ${blocksStand(plane, gap)}. Wax it first, rehearse dry, and draw it straight up by its tab once the clamps hold, before the glue sets. ${CAUTION}`,
       printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${lengthWords(design, wide)}.`,
     },
   };
 }
 
-const tabMiddle = ({ bedTop, rampTop }: SpacerPlaces): number => (bedTop.x + rampTop.x) / 2;
-
-/** Round the spacer, counter-clockwise from the foot of its leg on the bed. `set`: how far the neck stands off the blocks. */
-function spacerOutline(plane: Elevation, places: SpacerPlaces, set: number): Outline {
-  const { design, frame, pin } = plane;
-  const { top, bedLow, rampLow, neck, slot, ramp, bedTop, rampTop } = places;
-  const onBed = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
-  const beta = frame.bedAngle;
-  const bedNeck = point(onBed(neck).x - set * sinDeg(beta), neck + set * cosDeg(beta));
-  const end = ramp.at(-1)!;
-  const rampSlope = slopeAtEnd(end);
-  const rampNeck = point(end.to.x + set * rampSlope.y, end.to.y - set * rampSlope.x);
-  const high = top + FLANGE_THICK;
-  const middle = tabMiddle(places);
-  const tab = [middle + TAB.width / 2, middle - TAB.width / 2] as const;
-  const corners: Point[] = [
-    point(slot.right, bedLow),
-    onBed(bedLow),
-    onBed(neck),
-    bedNeck,
-    upTo(bedNeck, point(cosDeg(beta), sinDeg(beta)), top),
-    point(bedTop.x + FLANGE, top),
-    point(bedTop.x + FLANGE, high),
-    point(tab[0], high),
-    point(tab[0] - 4, high + TAB.height),
-    point(tab[1] + 4, high + TAB.height),
-    point(tab[1], high),
-    point(rampTop.x - FLANGE, high),
-    point(rampTop.x - FLANGE, top),
-    upTo(rampNeck, rampSlope, top),
-    rampNeck,
-    end.to,
-  ];
-  const slotTop = { left: point(slot.left, pin.centre.y), right: point(slot.right, pin.centre.y) };
-  return [
-    ...corners.slice(1).map((to, i) => line(corners[i]!, to)),
-    ...reversed(ramp),
-    line(ramp[0]!.from, point(slot.left, rampLow)),
-    line(point(slot.left, rampLow), slotTop.left),
-    arc(slotTop.left, slotTop.right, pin.centre, -180),
-    line(slotTop.right, corners[0]!),
-  ];
-}
-
-/** Direction in which a segment ends, of length 1. */
-function slopeAtEnd(s: Segment): Point {
-  const [dx, dy] =
-    s.kind === "line"
-      ? [s.to.x - s.from.x, s.to.y - s.from.y]
-      : [-(s.to.y - s.centre.y) * Math.sign(s.sweep), (s.to.x - s.centre.x) * Math.sign(s.sweep)];
-  const length = Math.hypot(dx, dy);
-  return point(dx / length, dy / length);
-}
-
-/** Where the way from a point in a direction reaches a height. */
-const upTo = (from: Point, direction: Point, y: number): Point =>
-  point(from.x + ((y - from.y) * direction.x) / direction.y, y);
-
-/** A hole in the leg on the ramp's side, clear of a curved ramp's bulge. */
-function legWindow(plane: Elevation, places: SpacerPlaces): Outline[] {
-  const { slot, ramp, rampLow, neck } = places;
-  const [low, high] = [ramp[0]!.from, ramp.at(-1)!.to];
-  const chord = Math.hypot(high.x - low.x, high.y - low.y);
-  const bulge = Math.max(
-    0,
-    ...facetted(ramp).map((p) => ((p.x - low.x) * (high.y - low.y) - (p.y - low.y) * (high.x - low.x)) / chord),
-  );
-  const corners = [low, point(slot.left, rampLow), point(slot.left, plane.pin.centre.y), point(slot.left, neck), high];
-  if (slot.left <= low.x) return [];
-  const [onSlot, over, onTop, onRamp] = [1, 2, 3, 4];
-  const inside = setIn(corners, (side) => (side === onRamp ? bulge : 0));
-  if (inside.length < 3) return [];
-  return window(corners, (side) =>
-    side === onRamp ? RIM + bulge : side === onSlot || side === over ? RIM : side === onTop ? 2 : RIM,
-  );
+/** Where the blocks stand once they lie against the spacer, in words. */
+function blocksStand({ design, points, cuts }: Elevation, gap: number): string {
+  const length = (mm: number) => lengthWords(design, mm);
+  const less = gap < 0 ? " (less than nothing: the bed's chamfer passes under the ramp's tip)" : "";
+  return `the blocks' tips stand ${length(gap)} apart on the blank's sole${less}, the bed's tip ${length(points.bedTip.x + design.body.trim / 2)} from the cheeks' toe end, the front block's end ${length(cuts.setInToe)} and the bed block's ${length(cuts.setInHeel)} inside the cheeks' ends`;
 }

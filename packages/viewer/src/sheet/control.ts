@@ -135,7 +135,7 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
         "aria-pressed": String(next.given === "auto"),
         "aria-label": `auto: ${nameOf(path)}`,
       });
-      if (kept && !input.matches("[data-typing]")) setText(input, textOf(next));
+      if (kept) setText(input, textOf(next));
       show();
     },
   };

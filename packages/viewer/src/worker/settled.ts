@@ -1,6 +1,6 @@
 // What each `auto` has come out as, by the parameter's path; the controls show it and a click fixes it.
-import type { Design } from "@lamplane/parameters/design";
-import { valueAt } from "@lamplane/parameters/design";
+
+import { type Design, valueAt } from "@lamplane/parameters/design";
 import { type Elevation, pinLengths } from "@lamplane/parameters/elevation";
 
 const READ: Readonly<Record<string, (e: Elevation) => number | undefined>> = {

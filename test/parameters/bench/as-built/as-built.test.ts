@@ -21,7 +21,7 @@ import { rowAt } from "@lamplane/parameters/design";
 import { type Elevation, elevation, FIGURES, figuresOf, mouthGrowth } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
-import { designWith, randomDesigns, seeded, WORKED } from "../../../support/designs.ts";
+import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../../support/designs.ts";
 
 type Values = Partial<Design["measured"]>;
 const measuring = (design: Design, values: Values): Design => ({
@@ -111,6 +111,17 @@ describe("worked by hand", () => {
     expect(mouthGrowth(plane)).toBeCloseTo(growth, 12);
     expect(valuesOf(plane).edgeHeightAtContact).toBeCloseTo(3 - 0.15 / growth, 12);
     expect(valuesOf(plane).bedTipX).toBeCloseTo(78 + 3.6 / sin(46.5) - 3 * cot(46.5), 12);
+  });
+
+  test("the cuts settle no pin that is auto, but for a curve that was solved for it; and what was done last is remembered", () => {
+    const cut = (changes: Changes) =>
+      designAt(measuring(designWith({ ...WORKED, "pin.height": "auto", ...changes }), { done: "cuts" }), "pin-hole");
+    expect(cut({}).pin.height).toBe("auto");
+    expect(cut({ "bed.angle": 55, "ramp.radius": 90 }).pin.height).toBe("auto");
+    expect(cut({ "bed.angle": 55 }).pin.height).toBeGreaterThan(20);
+    for (const done of STEP_NAMES) expect(asBuilt(measuring(worked, { done })).measured.done).toBe(done);
+    expect(asBuilt(measuring(worked, { done: "sole" })).measured.allowanceLeft).toBe(0);
+    expect(asBuilt(measuring(worked, { done: "glue-up" })).measured.allowanceLeft).toBeUndefined();
   });
 
   test("an auto ramp does not follow the bed once it is cut, and does before", () => {
@@ -215,6 +226,12 @@ describe("state of the build", () => {
     expect(still.figures.find(({ key }) => key === "soleToTake")?.value).toBeCloseTo(0.1 / (cot(47) + cot(60)), 9);
     expect(benchState(measuring(worked, { mouthSeen: 0.15 })).step).toBe("shaping");
     expect(benchState(measuring(worked, { done: "shaping" })).step).toBeUndefined();
+  });
+
+  test("tells no figure of a recess that the plane does not have", () => {
+    const without = designWith({ ...WORKED, "capIron.screwHead.diameter": 0 });
+    const { step, figures, toMeasure } = benchState(measuring(without, { done: "bed" }));
+    expect([step, figures, toMeasure]).toEqual(["recess", [], []]);
   });
 
   test("says what moved and what it costs, and nothing where all came out as planned", () => {

@@ -20,8 +20,7 @@ export interface Style {
 
 /** A text's lines, none wider than `width` mm; a word that is wider by itself is broken. */
 export function wrapped(text: string, width: number, { size = SIZE, bold = false }: Style = {}): string[] {
-  const fits = (words: string) =>
-    words.split(" ").reduce((sum, word) => sum + wordWidth(`${word} `, bold), 0) * size <= width + 0.2 * size;
+  const fits = (words: string) => textWidth(words, size, bold) <= width;
   const lines: string[] = [];
   for (const word of text.split(" ").flatMap((whole) => pieces(whole, fits))) {
     const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
@@ -29,16 +28,6 @@ export function wrapped(text: string, width: number, { size = SIZE, bold = false
     else lines.push(word);
   }
   return lines;
-}
-
-/** Widths of words asked for before, of an em: a page has the same few words many times. */
-const WIDTHS = new Map<string, number>();
-
-function wordWidth(word: string, bold: boolean): number {
-  const key = `${bold}${word}`;
-  const known = WIDTHS.get(key) ?? textWidth(word, 1, bold);
-  WIDTHS.set(key, known);
-  return known;
 }
 
 function pieces(word: string, fits: (words: string) => boolean): string[] {

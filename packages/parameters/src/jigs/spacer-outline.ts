@@ -1,0 +1,201 @@
+// The throat spacer's outline: flanks on bed and ramp, a slot for the cross pin, a flange on the blank's top and a tab to draw it by.
+import { blocksAt } from "../elevation/blocks.ts";
+import { splitAtFirstMeeting } from "../elevation/crossing.ts";
+import type { Elevation } from "../elevation/elevation.ts";
+import { figure } from "../elevation/figures.ts";
+import { bedXAt } from "../elevation/frame.ts";
+import {
+  arc,
+  FAR,
+  facetted,
+  line,
+  type Outline,
+  type Point,
+  point,
+  reversed,
+  type Segment,
+} from "../elevation/outline.ts";
+import { pinSweepRadius } from "../elevation/pin-section.ts";
+import { rampPath } from "../elevation/ramp.ts";
+import { cosDeg, sinDeg } from "../trig.ts";
+import type { NoJig } from "./jig.ts";
+import { chainBetween, lengthWords, roundedBox } from "./lines.ts";
+import { window } from "./straight.ts";
+
+/** Narrowest end of a leg, mm: where the throat leaves less between block and pin, the V is cut off. */
+const LEG_END = 2.4;
+/** Room that the leg on the ramp leaves before the bed at its lower end, mm. */
+const OFF_BED = 0.6;
+/** Room between the turning pin and the spacer, mm. */
+const ROUND_PIN = 1.5;
+/** Over the blank's sole, mm: glue gathers there. */
+const OVER_SOLE = 2;
+/** Flange over each block's top, and its thickness, mm. */
+const FLANGE = 14;
+const FLANGE_THICK = 8;
+/** How far under the flange the flanks end, mm: the blocks' upper arrises stand free. */
+export const NECK = 6;
+/** Least length of each flank, mm: a shorter one does not hold a block square. */
+const LEAST_FLANK = 10;
+/** Least wood of the spacer beside its slot where the legs meet the flange, and over it under the flange, mm. */
+const LEAST_LEG = 10;
+const OVER_SLOT = 1.5;
+/** The tab that it is drawn by, and half the width of the hole for a finger; the letters are under the hole. */
+const TAB = { width: 46, height: 36, hole: 9 };
+/** Left round the hole that saves material, mm. */
+const RIM = 7;
+
+/** The spacer's places in the plane's frame. mm */
+export interface SpacerPlaces {
+  readonly top: number;
+  readonly bedLow: number;
+  readonly rampLow: number;
+  readonly neck: number;
+  readonly slot: { readonly left: number; readonly right: number; readonly half: number };
+  /** Up the ramp, from the leg's end to the neck. */
+  readonly ramp: readonly Segment[];
+  /** Width of the legs on bed and ramp under the flange. */
+  readonly legs: readonly [number, number];
+  readonly bedTop: Point;
+  readonly rampTop: Point;
+}
+
+export function spacerPlaces(plane: Elevation): SpacerPlaces {
+  const { design, frame, pin } = plane;
+  const [top, low] = [design.body.height, -design.sole.allowance];
+  const half = pinSweepRadius(design) + ROUND_PIN;
+  const slot = { left: pin.centre.x - half, right: pin.centre.x + half, half };
+  const neck = top - NECK;
+  const path = rampPath(plane.ramp, low, 2 * top);
+  const upright = (x: number) => [line(point(x, low), point(x, FAR))];
+  const bedPath = [
+    line(point(bedXAt(frame, design.iron.thickness, low), low), point(bedXAt(frame, design.iron.thickness, FAR), FAR)),
+  ];
+  const bedMeets = splitAtFirstMeeting(bedPath, upright(slot.right + LEG_END))?.at.y ?? low;
+  const rampMeets =
+    slot.left - LEG_END > path[0]!.from.x
+      ? low
+      : (splitAtFirstMeeting(path, upright(slot.left - LEG_END))?.at.y ?? FAR);
+  const bedLow = Math.max(bedMeets, low + Math.max(OVER_SOLE, design.bed.featherChamfer));
+  const clearOfBed = splitAtFirstMeeting(bedPath, upright(slot.left + OFF_BED))?.at.y ?? low;
+  const rampLow = Math.max(rampMeets, clearOfBed, low + OVER_SOLE);
+  const ramp = chainBetween(path, rampLow, neck);
+  const blocks = blocksAt(plane, "blank");
+  return {
+    top,
+    bedLow,
+    rampLow,
+    neck,
+    slot,
+    ramp,
+    legs: [bedXAt(frame, design.iron.thickness, neck) - slot.right, slot.left - ramp.at(-1)!.to.x],
+    bedTop: blocks.bedChain.at(-1)!.to,
+    rampTop: blocks.rampChain.at(-1)!.to,
+  };
+}
+
+/** What keeps a spacer from being made: the pin too near the top, or legs too weak or too short to hold a block square. */
+export function whyNoSpacer(plane: Elevation, places: SpacerPlaces): NoJig | undefined {
+  const { bedLow, rampLow, neck, legs, top, slot } = places;
+  const overPin = top - plane.pin.centre.y - slot.half;
+  const flanks = neck - Math.max(bedLow, rampLow);
+  const fault = (
+    [
+      ["The room over the cross pin, under the spacer's flange,", overPin, OVER_SLOT],
+      ["The spacer's narrower leg beside the cross pin", Math.min(...legs), LEAST_LEG],
+      ["The spacer's shorter flank", flanks, LEAST_FLANK],
+      ["The spacer's shorter leg below the cross pin's axis", plane.pin.centre.y - Math.max(bedLow, rampLow), 0],
+    ] as const
+  ).find(([, value, limit]) => !(value >= limit));
+  if (!fault) return undefined;
+  const [what, value, limit] = fault;
+  return {
+    name: "throat-spacer",
+    what,
+    value,
+    limit,
+    unit: "mm",
+    parameters: ["pin.height", "body.height"],
+    advice: `Set the blocks by the iron instead: its edge ${lengthWords(plane.design, figure(plane, "edgeHeightAtContact")!)} over the blank's sole, the front block slid back until it touches.`,
+  };
+}
+
+/** x of the tab's middle, mm. */
+export const tabMiddle = ({ bedTop, rampTop }: SpacerPlaces): number => (bedTop.x + rampTop.x) / 2;
+
+/** The hole for a finger in the upper part of the tab. */
+export function tabHole(places: SpacerPlaces): Outline {
+  const [middle, high] = [tabMiddle(places), places.top + FLANGE_THICK + TAB.height];
+  return roundedBox(middle - TAB.hole, high - 20, middle + TAB.hole, high - 6, 5);
+}
+
+/** Round the spacer, counter-clockwise from the foot of its leg on the bed. `set`: how far the neck stands off the blocks. */
+export function spacerOutline(plane: Elevation, places: SpacerPlaces, set: number): Outline {
+  const { design, frame, pin } = plane;
+  const { top, bedLow, rampLow, neck, slot, ramp, bedTop, rampTop } = places;
+  const onBed = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
+  const beta = frame.bedAngle;
+  const bedNeck = point(onBed(neck).x - set * sinDeg(beta), neck + set * cosDeg(beta));
+  const end = ramp.at(-1)!;
+  const rampSlope = slopeAtEnd(end);
+  const rampNeck = point(end.to.x + set * rampSlope.y, end.to.y - set * rampSlope.x);
+  const high = top + FLANGE_THICK;
+  const middle = tabMiddle(places);
+  const tab = [middle + TAB.width / 2, middle - TAB.width / 2] as const;
+  const corners: Point[] = [
+    point(slot.right, bedLow),
+    onBed(bedLow),
+    onBed(neck),
+    bedNeck,
+    upTo(bedNeck, point(cosDeg(beta), sinDeg(beta)), top),
+    point(bedTop.x + FLANGE, top),
+    point(bedTop.x + FLANGE, high),
+    point(tab[0], high),
+    point(tab[0] - 4, high + TAB.height),
+    point(tab[1] + 4, high + TAB.height),
+    point(tab[1], high),
+    point(rampTop.x - FLANGE, high),
+    point(rampTop.x - FLANGE, top),
+    upTo(rampNeck, rampSlope, top),
+    rampNeck,
+    end.to,
+  ];
+  const slotTop = { left: point(slot.left, pin.centre.y), right: point(slot.right, pin.centre.y) };
+  return [
+    ...corners.slice(1).map((to, i) => line(corners[i]!, to)),
+    ...reversed(ramp),
+    line(ramp[0]!.from, point(slot.left, rampLow)),
+    line(point(slot.left, rampLow), slotTop.left),
+    arc(slotTop.left, slotTop.right, pin.centre, -180),
+    line(slotTop.right, corners[0]!),
+  ];
+}
+
+/** Direction in which a segment ends, of length 1. */
+function slopeAtEnd(s: Segment): Point {
+  const [dx, dy] =
+    s.kind === "line"
+      ? [s.to.x - s.from.x, s.to.y - s.from.y]
+      : [-(s.to.y - s.centre.y) * Math.sign(s.sweep), (s.to.x - s.centre.x) * Math.sign(s.sweep)];
+  const length = Math.hypot(dx, dy);
+  return point(dx / length, dy / length);
+}
+
+/** Where the way from a point in a direction reaches a height. */
+const upTo = (from: Point, direction: Point, y: number): Point =>
+  point(from.x + ((y - from.y) * direction.x) / direction.y, y);
+
+/** A hole in the leg on the ramp's side, clear of a curved ramp's bulge. */
+export function legWindow(plane: Elevation, places: SpacerPlaces): Outline[] {
+  const { slot, ramp, rampLow, neck } = places;
+  const [low, high] = [ramp[0]!.from, ramp.at(-1)!.to];
+  const chord = Math.hypot(high.x - low.x, high.y - low.y);
+  const bulge = Math.max(
+    0,
+    ...facetted(ramp).map((p) => ((p.x - low.x) * (high.y - low.y) - (p.y - low.y) * (high.x - low.x)) / chord),
+  );
+  const corners = [low, point(slot.left, rampLow), point(slot.left, plane.pin.centre.y), point(slot.left, neck), high];
+  if (slot.left <= low.x) return [];
+  const [onTop, onRamp] = [3, 4];
+  return window(corners, (side) => (side === onRamp ? RIM + bulge : side === onTop ? 2 : RIM));
+}

@@ -1,0 +1,26 @@
+// Rows of facts and sizes, shortly written.
+import type { OutsideCheck, Told } from "./check.ts";
+
+export type Source = readonly [from: string, told: Told];
+/** A row of a fact that is told in a word or a count. */
+export const fact = (
+  what: string,
+  [from, told]: Source,
+  theirs: OutsideCheck["theirs"],
+  ours: OutsideCheck["ours"],
+): OutsideCheck => ({
+  what,
+  from,
+  told,
+  theirs,
+  ours,
+});
+/** A row of a size, with how near it must be. */
+export const size = (
+  what: string,
+  [from, told]: Source,
+  unit: string,
+  theirs: number,
+  ours: OutsideCheck["ours"],
+  within: number,
+): OutsideCheck => ({ what, from, told, unit, theirs, ours, within });
