@@ -1,6 +1,7 @@
-// Writes what the documents derive from elsewhere: the table of parameters, the editors' schema, and what comes with the packages.
+// Writes what the documents derive from elsewhere: the table of parameters, the editors' schema, the reference, and what comes with the packages.
 import { readFileSync, writeFileSync } from "node:fs";
 import { designSchema, parameterTable } from "@lamplane/parameters/design";
+import { apiText } from "./api-docs.js";
 import { thirdPartyText } from "./third-party.js";
 
 const PARAMETERS = new URL("../../docs/parameters.md", import.meta.url);
@@ -16,3 +17,4 @@ function pageWith(table, page) {
 writeFileSync(PARAMETERS, pageWith(parameterTable(), readFileSync(PARAMETERS, "utf8")));
 writeFileSync(SCHEMA, `${JSON.stringify(designSchema(), null, 2)}\n`);
 writeFileSync(new URL("../../THIRD-PARTY.md", import.meta.url), thirdPartyText());
+writeFileSync(new URL("../../docs/api.md", import.meta.url), apiText());
