@@ -36,11 +36,16 @@ function kindOf(symbol, checker) {
 /** As the declarations have it, `export` and `declare` left out; a member keeps its own docstring. */
 const signatureOf = (declaration) => {
   const whole = ts.isVariableDeclaration(declaration) ? declaration.parent.parent : declaration;
-  return whole.getText().replace(/^export (default )?/, "").replace(/^declare /, "");
+  return whole
+    .getText()
+    .replace(/^export (default )?/, "")
+    .replace(/^declare /, "");
 };
 
 const docOf = (symbol, checker) => {
-  const tags = symbol.getJsDocTags(checker).map(({ name, text }) => `*@${name}* ${ts.displayPartsToString(text)}`.trim());
+  const tags = symbol
+    .getJsDocTags(checker)
+    .map(({ name, text }) => `*@${name}* ${ts.displayPartsToString(text)}`.trim());
   return [ts.displayPartsToString(symbol.getDocumentationComment(checker)), ...tags].filter(Boolean).join("  \n");
 };
 
