@@ -15,9 +15,9 @@ const DESIGN = "apprentice-smoother";
 const HEAVIEST = 200_000;
 /** Pages of the pack, by words that only they carry; the crop is in hundredths of the page: left, top, width, height. */
 const PAGES = [
-  { name: "layout-core", file: "layout.pdf", words: "Core, seen from", dpi: 100, crop: [0, 3, 100, 90] },
+  { name: "layout-core", file: "layout.pdf", words: "Core, seen from", dpi: 100, crop: [0, 3, 100, 87] },
   { name: "layout-cheek", file: "layout.pdf", words: "Right cheek, inside up", dpi: 100, crop: [0, 3, 100, 64] },
-  { name: "traveller-glue-up", file: "traveller.pdf", words: "10 Glue up", dpi: 100, crop: [0, 0, 100, 76] },
+  { name: "traveller-glue-up", file: "traveller.pdf", words: "10 Glue up", dpi: 100, crop: [0, 0, 100, 74.8] },
   { name: "traveller-jigs", file: "traveller.pdf", words: "Recess template,", dpi: 100, crop: [0, 0, 100, 76] },
 ];
 
@@ -51,7 +51,7 @@ function drawPage(pack, { name, file, words, dpi, crop }) {
 async function drawViewer() {
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_FLAGS });
   try {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 1024 } });
+    const page = await browser.newPage({ viewport: { width: 1280, height: 1080 } });
     await page.goto(`${PAGE}#from=${DESIGN}`);
     await page.waitForFunction(() => performance.getEntriesByName("lamplane solid").length > 0);
     await settled(page);

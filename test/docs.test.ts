@@ -1,30 +1,50 @@
-// What the documents derive from the parameter table is what the table says now; what they tell a reader to run works.
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+// What the documents derive from elsewhere is current; every command, block, link and path that they tell a reader works.
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { designSchema, parameterTable, starterDesign } from "@lamplane/parameters/design";
+import { dirname, join } from "node:path";
+import { designSchema, parameterTable, readDesign, starterDesign } from "@lamplane/parameters/design";
 import { Ajv2020 } from "ajv/dist/2020.js";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
+import { view } from "../packages/cli/src/commands/view.ts";
+import { apiText } from "./support/api-docs.js";
 import { ran } from "./support/running.ts";
 
-const README = readFileSync("README.md", "utf8");
+const DOCUMENTS = ["README.md", "DEVELOPERS.md", ...readdirSync("docs").map((name) => `docs/${name}`)].filter((path) =>
+  path.endsWith(".md"),
+);
+const read = (path: string) => readFileSync(path, "utf8");
+const README = read("README.md");
+const { scripts } = JSON.parse(read("package.json")) as { scripts: Record<string, string> };
 
-test("the README's parameter table is current (`pnpm docs` writes it)", () =>
-  expect(README).toContain(parameterTable().trim()));
+test("the table of parameters is current (`pnpm run docs` writes it)", () =>
+  expect(read("docs/parameters.md")).toContain(parameterTable().trim()));
+
+test("the reference is current (`pnpm run docs` writes it)", () => expect(read("docs/api.md")).toBe(apiText()));
 
 test("the schema beside the examples is current, and every example and starter keeps it", () => {
-  const schema = JSON.parse(readFileSync("examples/design.schema.json", "utf8"));
+  const schema = JSON.parse(read("examples/design.schema.json"));
   expect(schema).toEqual(JSON.parse(JSON.stringify(designSchema())));
   const keeps = new Ajv2020({ strict: false }).compile(schema);
   const examples = readdirSync("examples").filter((name) => name.endsWith(".yaml"));
   const texts = [
-    ...examples.map((name) => readFileSync(`examples/${name}`, "utf8")),
+    ...examples.map((name) => read(`examples/${name}`)),
     starterDesign("a", "mm"),
     starterDesign("b", "in"),
   ];
   for (const text of texts) expect(keeps(parse(text)), JSON.stringify(keeps.errors)).toBe(true);
 });
+
+/** Runs one command as the reader would; `view` is ended as soon as it serves. */
+async function tried(args: string[]): Promise<{ exit: number; err: string }> {
+  if (args[0] !== "view") return ran(...args);
+  let err = "";
+  const say = (text: string) => {
+    err += text;
+  };
+  const io = { out: () => undefined, err: say, showsProgress: false };
+  return { exit: await view(io, args[1], 0, Promise.resolve()), err };
+}
 
 test("every lamplane command that the README tells works, in its order", async () => {
   const folder = mkdtempSync(join(tmpdir(), "lamplane-docs-"));
@@ -39,10 +59,80 @@ test("every lamplane command that the README tells works, in its order", async (
   expect(told.length).toBeGreaterThan(10);
   try {
     for (const args of told) {
-      const { exit, err } = await ran(...args);
+      const { exit, err } = await tried(args);
       expect({ exit, err }, args.join(" ")).toEqual({ exit: 0, err: "" });
     }
   } finally {
     rmSync(folder, { recursive: true });
   }
+});
+
+test("the README's begin with two commands, and the first pack lies where it says", () => {
+  expect(README).toMatch(/^ {4}npx -y pnpm@10\.34\.9 demo$/m);
+  expect(README).toMatch(/^ {4}npx -y pnpm@10\.34\.9 test$/m);
+  expect(scripts.demo).toMatch(/build examples\/apprentice-smoother\.yaml --out packs$/);
+});
+
+/** Lines that stand indented by four as a block of their own. */
+const blockLines = (text: string): string[] =>
+  [...text.matchAll(/(?<=\n\n)(?: {4}\S.*\n(?:(?: {4}.*)?\n)*)/g)]
+    .flatMap(([block]) => block.split("\n"))
+    .filter(Boolean);
+/** pnpm's own commands, which a script of the same name would not be reached by without `run`. */
+const PNPM_OWN = ["docs", "pack", "publish", "outdated", "root", "bin"];
+
+describe.each(DOCUMENTS)("%s", (path) => {
+  const text = read(path);
+  const prose = text.replace(/^```.*?^```$/gms, "");
+
+  test("names only scripts that there are, and reaches them", () => {
+    for (const [told, run, name] of text.matchAll(/(?:npx -y )?pnpm(?:@[\d.]+)? (run )?([a-z][\w:-]*)/g)) {
+      if (name === "that" || name === "version" || name === "stops") continue;
+      expect(Object.keys(scripts), told).toContain(name);
+      if (run === undefined)
+        expect(PNPM_OWN, `${told}: pnpm has a command of that name; write \`run ${name}\``).not.toContain(name);
+    }
+  });
+
+  test("names only commands that lamplane has", async () => {
+    const { out } = await ran("--help");
+    const known = [...out.matchAll(/^ {2}lamplane ([a-z]+)/gm)].map(([, name]) => name);
+    for (const [told, name] of prose.matchAll(/`lamplane ([a-z]+)/g)) expect(known, told).toContain(name);
+  });
+
+  test("links only to what is there, and tells what a picture shows", () => {
+    for (const [told, picture, words, to] of prose.matchAll(/(!?)\[([^\]]*)\]\(([^)\s]+)[^)]*\)/g)) {
+      if (picture) expect(words!.length, told).toBeGreaterThan(20);
+      if (/^https?:/.test(to!)) continue;
+      expect(existsSync(join(dirname(path), to!.replace(/#.*$/, ""))), told).toBe(true);
+    }
+  });
+
+  test("every block is of a kind that is tried", () => {
+    // The reference's blocks are declarations, and what stands in docstrings.
+    for (const line of path === "docs/api.md" ? [] : blockLines(text))
+      expect(line, "a command, or the map").toMatch(
+        /^ {4}(lamplane |npx -y pnpm@|packages\/|examples\/|test\/|docs\/| )/,
+      );
+    for (const [, kind, block] of text.matchAll(/^```(\w*)\n(.*?)^```$/gms)) {
+      expect(path === "docs/api.md" ? ["ts"] : ["yaml"], block).toContain(kind);
+      if (kind !== "yaml") continue;
+      const reading = readDesign(block!, path);
+      expect(reading.ok ? [] : reading.faults).toEqual([]);
+    }
+  });
+});
+
+test("every folder and file that the developers' map names is there", () => {
+  const map = /## Map\n\n(.*?)\n\n`/s.exec(read("DEVELOPERS.md"))![1]!;
+  let base = "";
+  const named = map.split("\n").flatMap((line): string[] => {
+    const top = /^ {4}((?:packages|examples|test|docs)\/\S*)/.exec(line);
+    if (top) base = top[1]!;
+    const under = /^ {6}(\S+(?:, \S+)*) {2,}/.exec(line);
+    if (under) return under[1]!.split(", ").map((name) => join(base, name));
+    return top ? [base] : [];
+  });
+  expect(named.length).toBeGreaterThan(15);
+  expect(named.filter((path) => !existsSync(path))).toEqual([]);
 });

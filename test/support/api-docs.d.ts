@@ -1,0 +1,2 @@
+// Types of api-docs.js, for the tests.
+export declare function apiText(): string;
