@@ -10,6 +10,7 @@ import {
   type MeasuredKey,
   planeAt,
   planeOf,
+  planned,
   STEPS,
   settledParameters,
   settledValues,
@@ -119,6 +120,8 @@ describe("worked by hand", () => {
     expect(cut({}).pin.height).toBe("auto");
     expect(cut({ "bed.angle": 55, "ramp.radius": 90 }).pin.height).toBe("auto");
     expect(cut({ "bed.angle": 55 }).pin.height).toBeGreaterThan(20);
+    expect(asBuilt(measuring(worked, { coreWidth: 49.7 })).measured).toEqual({ done: "core" });
+    expect(planned(measuring(worked, { coreWidth: 49.7 })).measured).toEqual({ done: "nothing" });
     for (const done of STEP_NAMES) expect(asBuilt(measuring(worked, { done })).measured.done).toBe(done);
     expect(asBuilt(measuring(worked, { done: "sole" })).measured.allowanceLeft).toBe(0);
     expect(asBuilt(measuring(worked, { done: "glue-up" })).measured.allowanceLeft).toBeUndefined();
