@@ -1,5 +1,5 @@
 // One design of a sweep as a line of the table: its values, the figures chosen, and what stops it or warns of it.
-import { csvLine } from "@lamplane/export/bytes";
+import { csvLine } from "@lamplane/export/csv";
 import { figuresAsBuilt, planeOf } from "@lamplane/parameters/bench";
 import { findingsOf } from "@lamplane/parameters/checks";
 import { type Design, withValue } from "@lamplane/parameters/design";
