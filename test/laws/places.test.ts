@@ -8,11 +8,13 @@ import {
   figure,
   fromIron,
   outlineArea,
+  pegHoles,
   placedOutline,
   placedPoint,
   point,
   rampAngleAt,
   rampXAt,
+  stockAt,
   toIron,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
@@ -134,6 +136,27 @@ test("the pin covers its flat's width of the wedge, a round one none: below, cov
     const [below, above] = [figure(plane, "wedgeBelowPin")!, figure(plane, "wedgeAbovePin")!];
     expect(below + cover + above).toBeCloseTo(plane.wedgeLength, 9);
     expect(below + cover / 2).toBeCloseTo(plane.pin.contactS - plane.design.wedge.tipFromEdge, 9);
+  }
+});
+
+test("the pin touches the wedge at the foot of the perpendicular from its axis", () => {
+  for (const { frame, wedge, pin } of planes) {
+    const [, , buttHigh, tipHigh] = wedge.map(({ from }) => from);
+    const [dx, dy] = [buttHigh!.x - tipHigh!.x, buttHigh!.y - tipHigh!.y];
+    const share = ((pin.centre.x - tipHigh!.x) * dx + (pin.centre.y - tipHigh!.y) * dy) / (dx * dx + dy * dy);
+    const foot = point(tipHigh!.x + share * dx, tipHigh!.y + share * dy);
+    expect(toIron(frame, foot).s).toBeCloseTo(pin.contactS, 9);
+  }
+});
+
+test("pegs stand in the middle of the waste at each end, between the block's end and the finished one", () => {
+  const pegged = planes.filter(({ design }) => design.pegs.perEnd > 0);
+  expect(pegged.length).toBeGreaterThan(10);
+  for (const plane of pegged) {
+    const { blockToe, blockHeel } = stockAt(plane, "blank");
+    const [low, high] = [blockToe / 2, (blockHeel + plane.design.body.length) / 2];
+    const places = [...new Set(pegHoles(plane).map(({ centre }) => centre.x.toFixed(6)))];
+    expect(places).toEqual([low.toFixed(6), high.toFixed(6)]);
   }
 });
 

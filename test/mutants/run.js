@@ -1,5 +1,6 @@
 // Mutation testing of a seeded sample: how many small faults in the sources the tests see. Writes the table in docs/proof.md.
 //   node test/mutants/run.js [how many, 120] [seconds to spend, 900] [a part of the paths to look at]
+//   node test/mutants/run.js again [seconds]      those that the table lists as not seen, once more; writes nothing
 import { spawn } from "node:child_process";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -10,7 +11,7 @@ const SOURCES = "packages/parameters/src/";
 const REPORT = `${ROOT}docs/proof.md`;
 const [BEGIN, END] = ["<!-- mutants: written by `pnpm mutants` -->", "<!-- end of mutants -->"];
 const AT_ONCE = 2;
-const SEED = 1;
+const SEED = 2; // another for each whole run: tests are written for what the last one showed
 /** ms; a mutant that runs on for ever is seen, too. */
 const LONGEST = 200_000;
 
@@ -56,6 +57,9 @@ function sampleOf(all, wanted) {
   return Array.from({ length: longest }, (_, i) => byFolder.flatMap((some) => some.slice(i, i + 1))).flat();
 }
 
+/** Mutants of the report's table of those not seen. */
+const listed = (all, report) => all.filter((mutant) => report.includes(rowOf(mutant)));
+
 /** Whether the tests fail with a mutant in place; an empty one is the source as it is. */
 function seen({ file, start, end, text, tests }) {
   return new Promise((resolve) => {
@@ -92,10 +96,12 @@ async function judged(sample, until) {
   return done;
 }
 
-/** Half the width of the 95 % interval of a share. @see E. B. Wilson, JASA 22 (1927) 209–212 */
+/** 95 % interval of a share. @see E. B. Wilson, JASA 22 (1927) 209–212 */
 function wilson(share, n) {
   const z2 = 1.959964 ** 2;
-  return ((Math.sqrt(z2) / (1 + z2 / n)) * Math.sqrt((share * (1 - share)) / n + z2 / (4 * n * n))).toFixed(2);
+  const middle = (share + z2 / (2 * n)) / (1 + z2 / n);
+  const half = (Math.sqrt(z2) / (1 + z2 / n)) * Math.sqrt((share * (1 - share)) / n + z2 / (4 * n * n));
+  return `${(middle - half).toFixed(2)} … ${(middle + half).toFixed(2)}`;
 }
 
 function tableOf(all, done) {
@@ -103,18 +109,15 @@ function tableOf(all, done) {
     const [whole, judgedHere] = [all, done].map((some) => some.filter((mutant) => mutant.folder === folder));
     const killed = judgedHere.filter((mutant) => mutant.seen).length;
     const share = killed / (judgedHere.length || 1);
-    return `| ${folder} | ${whole.length} | ${judgedHere.length} | ${killed} | ${share.toFixed(2)} ± ${wilson(share, judgedHere.length || 1)} |`;
+    return `| ${folder} | ${whole.length} | ${judgedHere.length} | ${killed} | ${share.toFixed(2)} | ${wilson(share, judgedHere.length || 1)} |`;
   });
   const survivors = done
     .filter((mutant) => !mutant.seen)
-    .map(
-      ({ folder, file, line, was, text }) =>
-        `| ${folder}/${file.split("/").at(-1)}:${line} | \`${flat(was)}\` | \`${flat(text)}\` |`,
-    )
+    .map(rowOf)
     .sort();
   return [
-    "| sources | mutants in all | tried | seen | share seen, 95 % interval |",
-    "| --- | --- | --- | --- | --- |",
+    "| sources | mutants in all | tried | seen | share seen | 95 % interval |",
+    "| --- | --- | --- | --- | --- | --- |",
     ...rows,
     "",
     "Not seen:",
@@ -125,17 +128,21 @@ function tableOf(all, done) {
   ].join("\n");
 }
 
+const rowOf = ({ folder, file, line, was, text }) =>
+  `| ${folder}/${file.split("/").at(-1)}:${line} | \`${flat(was)}\` | \`${flat(text)}\` |`;
+
 const flat = (code) => code.replace(/\s+/g, " ").replaceAll("|", "\\|");
 
 const all = allMutants();
-const sample = sampleOf(all, Number(count));
+const again = count === "again";
+const sample = again ? listed(all, readFileSync(REPORT, "utf8")) : sampleOf(all, Number(count));
 for (const tests of new Set(sample.map((mutant) => mutant.tests)))
   if (await seen({ file: "", start: 0, end: 0, text: "", tests }))
     throw new Error(`${tests.join(" ")}: these fail, or take too long, without any mutant`);
 const done = await judged(sample, Date.now() + 1000 * Number(seconds));
 const table = tableOf(all, done);
 console.log(table);
-if (only === "") {
+if (only === "" && !again) {
   const text = readFileSync(REPORT, "utf8");
   writeFileSync(
     REPORT,

@@ -5,6 +5,7 @@ import { checkPlane, type Finding, findingsOf, mayBeBuilt, passedChecks } from "
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import { bodyOf, partsOf } from "@lamplane/parameters/solids";
+import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { designWith, randomDesigns } from "../../support/designs.ts";
 
@@ -135,6 +136,30 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
     const healed = finding!.cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design);
     expect(findingsOf(elevation(healed)).map((f) => f.code)).not.toContain(code);
   }
+});
+
+test("a billet is judged until it is sawn, not after", () => {
+  const codesAfter = (done: Design["measured"]["done"]) => {
+    const design = designWith({ "billet.width": 80, "measured.done": done });
+    return findingsOf(elevation(design)).map(({ code }) => code);
+  };
+  for (const done of ["nothing", "iron"] as const) expect(codesAfter(done)).toContain("billet-width");
+  for (const done of ["core", "wedge"] as const) expect(codesAfter(done)).not.toContain("billet-width");
+});
+
+test("a shoulder is half of what the pin is thicker than its tenon; a tenon flush with the cheek does not stand out (by hand)", () => {
+  const shoulder = found({ "pin.tenon": 12.5 }).find(({ code }) => code === "pin-without-shoulder");
+  expect(shoulder?.value).toBeCloseTo((12.7 - 12.5) / 2, 9);
+  const standsOut = (tenonLength: number) =>
+    found({ "pin.tenonLength": tenonLength }).some(({ code }) => code === "tenon-stands-out");
+  expect([standsOut(8.5), standsOut(8.6)]).toEqual([false, true]); // cheek 8, shoulder 0.5 before it
+});
+
+test("what closes a core names the parameter that opens it, the rings and the air of the year", () => {
+  const closing = found({ "body.sideClearance": 0.5 }).find(({ code }) => code === "core-closes-on-iron");
+  expect(closing?.parameters).toEqual(
+    expect.arrayContaining(["body.sideClearance", "wood.rings", "wood.driest.humidity", "wood.dampest.humidity"]),
+  );
 });
 
 test("a billet that is still to be bought is not judged", () => {

@@ -1,9 +1,9 @@
 // Every mend that a check knows goes the right way: one step of it brings what was judged nearer to its limit, or further over it.
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
-import type { Design } from "@lamplane/parameters/table";
+import { type Design, TABLE } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
-import { wayOf } from "../../../packages/parameters/src/checks/cures.ts";
+import { shareOf, wayOf } from "../../../packages/parameters/src/checks/cures.ts";
 import type { Draft, Mend } from "../../../packages/parameters/src/checks/draft.ts";
 import { judgements } from "../../../packages/parameters/src/checks/drafts.ts";
 import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";
@@ -75,3 +75,16 @@ test("nearly all mends are met, and seen to help", () => {
 test.each([...tally].filter(([name]) => !(name in OTHERWISE)))("%s", (_, { helps, hurts }) =>
   expect(helps).toBeGreaterThanOrEqual(hurts),
 );
+
+test("a cure's cost is the share of the way to the row's limit that it goes; a word goes all the way", () => {
+  const plane = elevation(designWith({ "body.trim": 20 }));
+  const way = (parameter: string, toward: Mend["toward"], value: number | string) =>
+    shareOf(plane, { parameter, toward }, { parameter, value });
+  const { max, min } = TABLE.body.trim;
+  expect(way("body.trim", "up", 20)).toBe(0);
+  expect(way("body.trim", "up", max)).toBeCloseTo(1, 9);
+  expect(way("body.trim", "up", (20 + max) / 2)).toBeCloseTo(0.5, 9);
+  expect(way("body.trim", "down", min)).toBeCloseTo(1, 9);
+  expect(way("body.trim", "down", 15)).toBeCloseTo(0.25, 9);
+  expect(way("ramp.shape", "up", "curved")).toBe(1);
+});

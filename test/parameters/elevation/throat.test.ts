@@ -111,6 +111,7 @@ test("the throat's figure is the fall of the series that takes the largest share
     const shares = series.map(({ width }, i) => (widest[i]! > 0 ? (widest[i]! - width) / widest[i]! : 0));
     const worst = shares.indexOf(Math.max(...shares));
     expect(plane.throat.by).toBe(widest[worst]! - series[worst]!.width);
+    if (plane.throat.by === 0) expect(plane.throat).toEqual({ by: 0, left: series[0]!.width, at: series[0]!.at });
     if (plane.throat.by > 0) expect(series.find(({ at }) => at.x === plane.throat.at.x)!.width).toBe(plane.throat.left);
   }
 });

@@ -1,0 +1,58 @@
+// Checks of the jigs: whether the maker's printer holds each, and a word on each that this plane cannot have. They stop nothing.
+import { checkPlane, findingsOf, mayBeBuilt, passedChecks } from "@lamplane/parameters/checks";
+import { elevation } from "@lamplane/parameters/elevation";
+import { expect, test } from "vitest";
+import { jigPlans, jigsLeftOut, printedSize } from "../../../packages/parameters/src/jigs/jigs.ts";
+import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";
+
+const planeWith = (changes: Changes = {}) => elevation(designWith(changes));
+
+test("each jig of a plane is judged against the printer, once", () => {
+  const plane = planeWith();
+  const judged = passedChecks(plane).filter(({ code }) => code.endsWith("-printer"));
+  expect(judged.map(({ code }) => code).sort()).toEqual(
+    jigPlans(plane)
+      .map(({ name }) => `${name}-printer`)
+      .sort(),
+  );
+  for (const { message } of judged) expect(message).not.toMatch(/larger one/);
+});
+
+test("a jig longer than the printer is a warning that says what else to do: sheet where it is flat, a larger printer where it is not", () => {
+  const plane = planeWith({ "shop.printer.width": 80, "shop.printer.depth": 80 });
+  const found = findingsOf(plane).filter(({ code }) => code.endsWith("-printer"));
+  expect(found.length).toBeGreaterThan(1);
+  for (const { code, severity, message, value } of found) {
+    const plan = jigPlans(plane).find(({ name }) => `${name}-printer` === code)!;
+    const { x, y } = printedSize(plan);
+    expect(value).toBeCloseTo(Math.max(x, y) - 80, 6); // square bed: the longer side decides
+    expect(severity).toBe("warning");
+    expect(message).toMatch(
+      plan.drawing ? new RegExp(`Cut it from sheet by jigs/${plan.name}\\.dxf, or have it`) : /Have it/,
+    );
+  }
+  const drawn = found.map(
+    ({ code }) => jigPlans(plane).find(({ name }) => `${name}-printer` === code)!.drawing !== undefined,
+  );
+  expect(new Set(drawn).size).toBe(2);
+});
+
+test("what a plane cannot have is a note with both numbers, and the plane may be built all the same", () => {
+  let told = 0;
+  for (const { design } of randomDesigns(67, 80)) {
+    const plane = elevation(design);
+    const notes = findingsOf(plane).filter(({ code }) => code.endsWith("-left-out"));
+    const out = jigsLeftOut(plane);
+    if (notes.length === 0) continue;
+    told++;
+    expect(notes.map(({ code }) => code).sort()).toEqual(out.map(({ name }) => `${name}-left-out`).sort());
+    for (const { severity, message } of notes) {
+      expect(severity).toBe("note");
+      expect(message).toMatch(/ is .+, so there is no /);
+    }
+  }
+  expect(told).toBeGreaterThan(0);
+  const bare = planeWith({ "capIron.screwHead.diameter": 0 });
+  expect(checkPlane(bare).map(({ code }) => code)).toContain("recess-template-left-out");
+  expect(mayBeBuilt(findingsOf(bare))).toBe(true);
+});
