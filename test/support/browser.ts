@@ -46,23 +46,25 @@ export async function opened(browser: Browser, address: string, options: Browser
   return watched;
 }
 
-/** How often the page has redrawn its elevation or its body. */
-export const redraws = (page: Page, what: "elevation" | "solid"): Promise<number> =>
+const DRAWN = ["elevation", "words", "solid"] as const;
+type Counts = Readonly<Record<(typeof DRAWN)[number], number>>;
+
+/** How often the page has redrawn its elevation, the words beside it, or its body. */
+export const redraws = (page: Page, what: keyof Counts): Promise<number> =>
   page.evaluate((name) => performance.getEntriesByName(name).length, `lamplane ${what}`);
 
-/** Waits until elevation and body have been drawn more often than before. */
-export async function drawn(page: Page, before = { elevation: 0, solid: 0 }): Promise<void> {
+/** Waits until elevation, words and body have been drawn more often than before. */
+export async function drawn(page: Page, before: Counts = { elevation: 0, words: 0, solid: 0 }): Promise<void> {
   await page.waitForFunction(
-    ({ elevation, solid }) =>
-      performance.getEntriesByName("lamplane elevation").length > elevation &&
-      performance.getEntriesByName("lamplane solid").length > solid,
+    (counts) =>
+      Object.entries(counts).every(([what, n]) => performance.getEntriesByName(`lamplane ${what}`).length > n),
     before,
   );
 }
 
-/** Does something to the page and waits until elevation and body have followed it. */
+/** Does something to the page and waits until everything on it has followed. */
 export async function andFollow(page: Page, act: () => Promise<unknown>): Promise<void> {
-  const before = { elevation: await redraws(page, "elevation"), solid: await redraws(page, "solid") };
+  const [elevation, words, solid] = await Promise.all(DRAWN.map((what) => redraws(page, what)));
   await act();
-  await drawn(page, before);
+  await drawn(page, { elevation: elevation!, words: words!, solid: solid! });
 }

@@ -71,23 +71,27 @@ export interface View {
   readonly labels: readonly { readonly text: string; readonly at: Spot }[];
 }
 
-/** Everything the sheet draws, for one design at one stage. */
+/** Everything the sheet draws, for one design at one stage; what it tells in words follows in `SheetWords`. */
 export interface SheetPlane {
   readonly design: Design;
   readonly views: readonly View[];
   readonly figures: Readonly<Record<string, number>>;
   /** Named points of the elevation, mm: notes and measuring use them. */
   readonly places: Readonly<Record<string, Spot>>;
-  readonly findings: readonly Finding[];
-  readonly passed: readonly PassedCheck[];
   /** Parameters that a step already done has settled: shown, no longer to be changed. */
   readonly locked: readonly string[];
+  /** What each `auto` parameter has come out as. */
+  readonly settled: Readonly<Record<string, number>>;
+}
+
+/** What stands beside the drawing: notes and bench steps. They come after it, so that the drawing waits for no check. */
+export interface SheetWords {
+  readonly findings: readonly Finding[];
+  readonly passed: readonly PassedCheck[];
   /** The steps of the stage that is shown. */
   readonly bench: readonly BenchStep[];
   /** What came out otherwise than asked for, in words. */
   readonly lost: readonly string[];
-  /** What each `auto` parameter has come out as. */
-  readonly settled: Readonly<Record<string, number>>;
 }
 
 export interface PassedCheck {
@@ -161,7 +165,9 @@ export type Answer =
   | { readonly kind: "refused"; readonly turn: number; readonly base: number; readonly faults: readonly Fault[] }
   /** Asked about a design that is not open (any more). */
   | { readonly kind: "skipped"; readonly turn: number }
+  /** Followed by the words of the same turn, which end it. */
   | { readonly kind: "plane"; readonly turn: number; readonly plane: SheetPlane }
+  | { readonly kind: "words"; readonly turn: number; readonly words: SheetWords }
   | { readonly kind: "solid"; readonly turn: number; readonly parts: readonly PartMesh[]; readonly about: AboutBody }
   | { readonly kind: "no-solid"; readonly turn: number; readonly why: string }
   | { readonly kind: "cures"; readonly turn: number; readonly findings: readonly Finding[] }

@@ -57,6 +57,8 @@ export function judgements(plane: Elevation): Draft[] {
   return worstFirst([...judged, ...jigs]);
 }
 
+type Found = Draft & Pick<Finding, "severity">;
+export const isFound = (draft: Draft): draft is Found => draft.severity !== "passed";
+
 /** Everything that is wrong, or may be. */
-export const drafts = (plane: Elevation): (Draft & Pick<Finding, "severity">)[] =>
-  judgements(plane).filter((d): d is Draft & Pick<Finding, "severity"> => d.severity !== "passed");
+export const drafts = (plane: Elevation): Found[] => judgements(plane).filter(isFound);

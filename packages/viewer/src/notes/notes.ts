@@ -4,7 +4,7 @@ import type { Cure, Finding } from "@lamplane/parameters/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../page/elements.ts";
-import type { SheetPlane } from "../protocol.ts";
+import type { SheetWords } from "../protocol.ts";
 import { nameOf, type Style, toldText } from "../state/format.ts";
 
 export interface ShownNote {
@@ -18,7 +18,7 @@ export interface Notes {
   readonly element: HTMLElement;
   /** Notes now shown, in order: leader lines are drawn to them. */
   shown(): readonly ShownNote[];
-  show(plane: SheetPlane, holding: boolean): void;
+  show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
   addCures(findings: readonly Finding[], style: Style): void;
 }
@@ -44,8 +44,8 @@ export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
 
   return { element, shown: () => [...items.values()], show, addCures };
 
-  function show(plane: SheetPlane, holding: boolean) {
-    const found = new Map(plane.findings.map((finding) => [finding.code, finding]));
+  function show({ findings, passed: sound }: SheetWords, holding: boolean) {
+    const found = new Map(findings.map((finding) => [finding.code, finding]));
     for (const [code, item] of items) {
       if (found.has(code)) item.element.classList.remove("is-mended");
       else if (holding) item.element.classList.add("is-mended");
@@ -54,17 +54,17 @@ export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
         items.delete(code);
       }
     }
-    for (const finding of plane.findings) put(finding, holding);
-    if (!holding) inOrder(plane.findings);
-    const stops = plane.findings.filter(({ severity }) => severity === "stop").length;
+    for (const finding of findings) put(finding, holding);
+    if (!holding) inOrder(findings);
+    const stops = findings.filter(({ severity }) => severity === "stop").length;
     verdict.textContent =
-      plane.findings.length === 0
-        ? `All ${plane.passed.length} checks passed.`
-        : `${plane.findings.length} of ${plane.findings.length + plane.passed.length} checks ask for attention${stops > 0 ? `; ${stops} must be mended before building` : ""}.`;
+      findings.length === 0
+        ? `All ${sound.length} checks passed.`
+        : `${findings.length} of ${findings.length + sound.length} checks ask for attention${stops > 0 ? `; ${stops} must be mended before building` : ""}.`;
     verdict.dataset.stops = String(stops);
     if (!holding) {
-      passed.replaceChildren(...plane.passed.map(({ message }) => html("li", {}, message)));
-      passedCount.textContent = `${plane.passed.length} passed, with their figures`;
+      passed.replaceChildren(...sound.map(({ message }) => html("li", {}, message)));
+      passedCount.textContent = `${sound.length} passed, with their figures`;
     }
   }
 

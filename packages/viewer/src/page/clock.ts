@@ -9,7 +9,7 @@ export class Clock {
   }
 
   /** A turn that was overtaken is never drawn, and never told. */
-  drew(what: "elevation" | "solid", turn: number): void {
+  drew(what: "elevation" | "words" | "solid", turn: number): void {
     const start = this.#asked.get(turn);
     if (start !== undefined) performance.measure(`lamplane ${what}`, { start, end: performance.now() });
   }

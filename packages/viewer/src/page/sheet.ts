@@ -1,5 +1,5 @@
 // The sheet as a whole: the way of a change from the hand through the worker to every drawing. Each redraw is timed.
-import type { Answer, FigureWords, SheetPlane } from "../protocol.ts";
+import type { Answer, FigureWords, SheetPlane, SheetWords } from "../protocol.ts";
 import { type Beginning, readAddress } from "../state/address.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES, FIRST_EXAMPLE } from "../state/examples.ts";
@@ -143,6 +143,7 @@ export class Sheet {
     const { body, notes, plots, refusal, title } = this.#parts;
     if (answer.kind === "ready") this.#figures = answer.figures;
     else if (answer.kind === "plane") this.#drawPlane(answer.plane, answer.turn);
+    else if (answer.kind === "words") this.#tell(answer.words, answer.turn);
     else if (answer.kind === "solid") this.#drawSolid(answer);
     else if (answer.kind === "no-solid")
       body.tell("No body can be made of this design; the notes say what stands in the way.");
@@ -162,15 +163,22 @@ export class Sheet {
     this.#plane = plane;
     this.#parts.refusal.ofDesign([]);
     this.#drawViews();
-    this.#parts.notes.show(plane, this.#holding);
-    this.#parts.schedule.show(plane);
-    this.#parts.steps.show(plane, this.#store.now().stage, this.#figures);
-    this.#parts.title.show(plane, this.#parts.fields.elevation.scale()?.perMm);
     this.#parts.measure.show(plane);
-    this.#drawLeaders();
-    document.title = `${plane.design.name} · lamplane`;
     void this.#parts.sheet.offsetHeight; // laid out now, so that the time told holds all of it
     this.#clock.drew("elevation", turn);
+  }
+
+  /** What stands beside the drawing, as soon as it is known. */
+  #tell(words: SheetWords, turn: number) {
+    const { notes, schedule, steps, title, fields } = this.#parts;
+    const plane = this.#plane!;
+    notes.show(words, this.#holding);
+    schedule.show(plane);
+    steps.show(words, plane, this.#store.now().stage, this.#figures);
+    title.show(plane, fields.elevation.scale()?.perMm);
+    this.#drawLeaders();
+    document.title = `${plane.design.name} · lamplane`;
+    this.#clock.drew("words", turn);
   }
 
   #drawSolid({ parts, about, turn }: Extract<Answer, { kind: "solid" }>) {

@@ -78,7 +78,7 @@ function newestFirst(worker: Worker, hear: Hears) {
     isBusy = true;
   };
   worker.onmessage = ({ data }: MessageEvent<Answer>) => {
-    if ("turn" in data && data.turn > 0) {
+    if ("turn" in data && data.turn > 0 && data.kind !== "plane") {
       isBusy = false;
       const next = waiting;
       waiting = undefined;

@@ -2,13 +2,20 @@
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
 import { html } from "../page/elements.ts";
-import { type BenchStep, type FigureWords, type SheetPlane, STAGES, type StageName } from "../protocol.ts";
+import {
+  type BenchStep,
+  type FigureWords,
+  type SheetPlane,
+  type SheetWords,
+  STAGES,
+  type StageName,
+} from "../protocol.ts";
 import { type Hands, type NumberControl, numberControl } from "../sheet/control.ts";
 import { nameOf, type Style, toldText } from "../state/format.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
-  show(plane: SheetPlane, stage: StageName, figures: Readonly<Record<string, FigureWords>>): void;
+  show(words: SheetWords, plane: SheetPlane, stage: StageName, figures: Readonly<Record<string, FigureWords>>): void;
 }
 
 const STAGE_WORDS: Readonly<Record<StageName, string>> = {
@@ -36,20 +43,20 @@ export function createSteps(goTo: (stage: StageName) => void, hands: Hands): Ste
   );
   return {
     element,
-    show(plane, stage, figures) {
+    show({ bench, lost: otherwise }, plane, stage, figures) {
       for (const { input } of choices) input.checked = input.value === stage;
       const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
-      const key = `${stage}:${plane.bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
+      const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
       if (shown !== key) {
         measures.clear();
-        list.replaceChildren(...plane.bench.map((step) => stepItem(step, measures, hands)));
+        list.replaceChildren(...bench.map((step) => stepItem(step, measures, hands)));
         shown = key;
       }
-      plane.bench.forEach((step, i) => {
+      bench.forEach((step, i) => {
         fill(list.children[i] as HTMLElement, step, measures, style, figures);
       });
-      lost.replaceChildren(...plane.lost.map((words) => html("li", {}, words)));
-      lost.hidden = plane.lost.length === 0;
+      lost.replaceChildren(...otherwise.map((words) => html("li", {}, words)));
+      lost.hidden = otherwise.length === 0;
     },
   };
 }

@@ -1,10 +1,10 @@
-// One design at one stage → everything the sheet draws. Pure; what cannot be drawn is told, never half drawn.
+// One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
 import { benchState, figuresAsBuilt, type Loss, settledParameters, stepsDone } from "@lamplane/parameters/bench";
-import { findingsOf, passedChecks } from "@lamplane/parameters/checks";
+import { findingsOf, judged } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { valueText } from "@lamplane/parameters/units";
-import type { SheetPlane, StageName, View } from "../protocol.ts";
+import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
 import { benchSteps } from "./bench-steps.ts";
 import { settledIn } from "./settled.ts";
 import type { Drawn } from "./views/dimensioning.ts";
@@ -24,12 +24,19 @@ export function sheetPlane(design: Design, plane: Elevation, stage: StageName): 
     views: viewsOf({ plane, settled }, stage),
     figures: Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, value }) => [key, value])),
     places: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),
-    findings: findingsOf(plane),
-    passed: passedChecks(plane).map(({ code, message, place }) => ({ code, message, place })),
     locked: [...settledParameters(design)],
+    settled,
+  };
+}
+
+/** Notes and bench steps of the same plane. */
+export function sheetWords(design: Design, plane: Elevation, stage: StageName): SheetWords {
+  const { findings, passed } = judged(plane);
+  return {
+    findings,
+    passed: passed.map(({ code, message, place }) => ({ code, message, place })),
     bench: benchSteps(design, plane, stage),
     lost: stepsDone(design) === 0 ? [] : benchState(design).lost.map(lossWords(design)),
-    settled,
   };
 }
 

@@ -6,7 +6,7 @@ import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
 import type { Answer, Ask, Asked, Change } from "../protocol.ts";
 import { partMeshes } from "./meshes.ts";
 import { plotsOf } from "./plots.ts";
-import { sheetPlane } from "./sheet-plane.ts";
+import { sheetPlane, sheetWords } from "./sheet-plane.ts";
 
 const scope = self as unknown as {
   postMessage(message: Answer, transfer?: ArrayBuffer[]): void;
@@ -68,9 +68,10 @@ const written = (text: string, changes: readonly Change[]): string =>
 function act(ask: Ask) {
   if (ask.kind === "open") return open(ask);
   if (ask.kind === "plane")
-    return withPlane(ask, (plane, design) =>
-      answer({ kind: "plane", turn: ask.turn, plane: sheetPlane(design, plane, ask.stage) }),
-    );
+    return withPlane(ask, (plane, design) => {
+      answer({ kind: "plane", turn: ask.turn, plane: sheetPlane(design, plane, ask.stage) });
+      answer({ kind: "words", turn: ask.turn, words: sheetWords(design, plane, ask.stage) });
+    });
   if (ask.kind === "cures")
     return withPlane(ask, (plane) => answer({ kind: "cures", turn: ask.turn, findings: checkPlane(plane) }));
   if (ask.kind === "plots")
