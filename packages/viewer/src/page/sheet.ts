@@ -23,6 +23,8 @@ export class Sheet {
   #plane: SheetPlane | undefined;
   #holding = false;
   #base = 0;
+  #askedTurn = 0;
+  #drawnTurn = 0;
   readonly #texts = new Map<number, (text: string) => void>();
 
   constructor(page: HTMLElement) {
@@ -37,6 +39,7 @@ export class Sheet {
       {
         change: (changes, holding) => this.#store.set(changes, holding),
         settle: () => this.#store.settle(),
+        isBehind: () => this.#drawnTurn < this.#askedTurn,
         refuse: (path, why) => this.#parts.refusal.ofValue(path, why),
       },
       this.#deeds(),
@@ -136,7 +139,8 @@ export class Sheet {
   #ask() {
     const { changes, stage, beginning } = this.#store.now();
     this.#parts.desk.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
-    this.#clock.asked(this.#engine.show({ base: this.#base, changes: [...changes], stage }));
+    this.#askedTurn = this.#engine.show({ base: this.#base, changes: [...changes], stage });
+    this.#clock.asked(this.#askedTurn);
   }
 
   #hear(answer: Answer) {
@@ -161,6 +165,7 @@ export class Sheet {
 
   #drawPlane(plane: SheetPlane, turn: number) {
     this.#plane = plane;
+    this.#drawnTurn = turn;
     this.#parts.refusal.ofDesign([]);
     this.#drawViews();
     this.#parts.measure.show(plane);

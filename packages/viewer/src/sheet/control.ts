@@ -9,6 +9,8 @@ export interface Hands {
   /** @param holding the hand is still on it */
   change(changes: readonly Change[], holding: boolean): void;
   settle(): void;
+  /** Whether what is drawn now was asked for before the last change: the answer to that is still to come. */
+  isBehind(): boolean;
   /** A typed text that is no value here, and why; undefined once it is. */
   refuse(path: string, why: string | undefined): void;
 }
@@ -35,6 +37,7 @@ export interface NumberControl {
 const PER_STEP = 5; // px of dragging for one step
 const SLOP = 3; // px: less than this is a click
 const COARSE = 10; // steps at once with Shift or Page up
+const LATEST = 40; // ms: a step is shown by then, whether or not the drawing has come
 
 export function numberControl(path: string, row: NumberRow, hands: Hands, before = ""): NumberControl {
   const input = html("input", {
@@ -55,6 +58,9 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
   if (row.auto !== undefined) element.append(auto);
   fitText(input);
   let state: NumberState | undefined;
+  // A step is shown together with the drawing that follows it: a picture of the number alone would keep the drawing waiting.
+  let echo = 0;
+  let isAhead = false;
 
   const show = () => {
     if (!state || document.activeElement === input) return;
@@ -69,10 +75,18 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
     if (!state || state.isLocked) return;
     const value = stepped(state.value, steps, row, state.style);
     state = { ...state, value, given: value, isVoid: false };
-    setText(input, textOf(state));
+    isAhead = true;
+    clearTimeout(echo);
+    echo = window.setTimeout(showStep, LATEST);
     put(value, true);
   };
+  const showStep = () => {
+    clearTimeout(echo);
+    echo = 0;
+    if (state) setText(input, textOf(state));
+  };
   const typed = () => {
+    if (echo !== 0) showStep();
     if (!state || state.isLocked) return;
     const text = input.value.trim();
     if (text === textOf(state)) return hands.settle();
@@ -103,7 +117,11 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
       input.select();
     }
   });
-  input.addEventListener("input", () => fitText(input));
+  input.addEventListener("input", () => {
+    clearTimeout(echo);
+    echo = 0;
+    fitText(input);
+  });
   input.addEventListener("change", typed);
   input.addEventListener("blur", () => {
     hands.settle();
@@ -118,7 +136,9 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
     element,
     input,
     path,
-    update(next) {
+    update(drawn) {
+      isAhead &&= hands.isBehind();
+      const next = isAhead && state ? { ...drawn, value: state.value, given: state.given, isVoid: false } : drawn;
       const kept = document.activeElement === input && state?.value !== next.value && input.selectionStart !== null;
       state = next;
       write(input, {
@@ -135,7 +155,7 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
         "aria-pressed": String(next.given === "auto"),
         "aria-label": `auto: ${nameOf(path)}`,
       });
-      if (kept) setText(input, textOf(next));
+      if (kept || echo !== 0) showStep();
       show();
     },
   };
