@@ -206,6 +206,26 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await page.context().close();
   });
 
+  test("a measured value that is blanked out is gone, from the saved file and the address too", async () => {
+    const { page } = await opened(browser, `${FILE_ADDRESS}#at=bed`);
+    const text = `iron: { width: 44, thickness: 4 }\nmeasured:\n  coreWidth: 44.5 # caliper\n  bedAngle: 46\n`;
+    await andFollow(page, () =>
+      page.setInputFiles("#open-file", { name: "elm.yaml", mimeType: "text/yaml", buffer: Buffer.from(text) }),
+    );
+    const blank = page.locator('.step-measures [data-parameter="measured.bedAngle"]');
+    expect(await blank.inputValue()).toBe("46°");
+    await andFollow(page, async () => {
+      await blank.fill("");
+      await page.keyboard.press("Enter");
+    });
+    expect(await page.locator(".lost").textContent()).not.toContain("bedAngle");
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".deeds >> text=save")]);
+    expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("  bedAngle: 46\n", ""));
+    await page.reload();
+    await expect.poll(() => blank.inputValue()).toBe("");
+    await page.context().close();
+  });
+
   test("a reload and an opened address bring everything back; undo and redo go there and back", async () => {
     const { page } = await opened(browser, FILE_ADDRESS);
     await andFollow(page, () => page.click('[data-example="trestle-jack"]'));
@@ -237,13 +257,15 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const { page } = await opened(browser, FILE_ADDRESS);
     const input = control(page, "body.length");
     const box = (await input.boundingBox())!;
+    const steps = 26 / 5; // px for each step
+    const wanted = (await numberIn(page, "body.length")) + Math.trunc(steps);
     const scaleNow = () => page.locator(".field-elevation .marks").getAttribute("transform");
     const scale = await scaleNow();
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     await page.mouse.move(x, y);
     await page.mouse.down();
     await page.mouse.move(x + 26, y, { steps: 5 });
-    await expect.poll(() => numberIn(page, "body.length")).toBe(235);
+    await expect.poll(() => numberIn(page, "body.length")).toBe(wanted);
     expect(await scaleNow()).toBe(scale);
     await page.mouse.up();
     await expect.poll(scaleNow).not.toBe(scale);

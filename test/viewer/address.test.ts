@@ -10,6 +10,7 @@ const change = fc.constantFrom(...rowsOf(TABLE)).chain(({ path, row }): fc.Arbit
   if (row.kind === "choice") return fc.constantFrom(...row.choices).map((word) => [path, word] as const);
   if (row.kind === "text") return fc.stringMatching(/^[a-z][a-z ,&=%+#-]{0,20}$/).map((text) => [path, text] as const);
   const number = fc.double({ min: row.min, max: row.max, noNaN: true });
+  if (row.unset) return fc.option(number, { nil: undefined }).map((v) => [path, v] as const);
   const value = row.auto === undefined ? number : fc.oneof(number, fc.constant("auto" as const));
   return value.map((v) => [path, v] as const);
 });

@@ -7,4 +7,5 @@ export { parameterTable, starterDesign } from "./guide.ts";
 export { completeDesign, readDesign } from "./read.ts";
 export { designSchema } from "./schema.ts";
 export { LARGEST_FILE, plainText } from "./source.ts";
+export { takenBack } from "./taken-back.ts";
 export { writtenBack } from "./written-back.ts";

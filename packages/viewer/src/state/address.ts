@@ -26,6 +26,7 @@ export function readAddress(hash: string): Addressed {
   const changes = rowsOf(TABLE).flatMap(({ path, row }): Change[] => {
     const text = given.get(path);
     if (text === null) return [];
+    if (text === "" && row.kind === "number" && row.unset) return [[path, undefined]]; // a measured value taken back
     const number = Number(text);
     const value: Value =
       row.kind === "number" && text !== "auto" && text.trim() !== "" && Number.isFinite(number) ? number : text;
@@ -49,7 +50,7 @@ export function addressOf({ beginning, changes, stage }: Addressed): string {
   const parts = new URLSearchParams();
   if (beginning?.kind === "followed") parts.set("from", "file");
   else if (beginning) parts.set("from", beginning.name);
-  for (const [path, value] of changes) if (value !== undefined) parts.set(path, String(value));
+  for (const [path, value] of changes) parts.set(path, value === undefined ? "" : String(value));
   if (stage !== "shaped") parts.set("at", stage);
   if (beginning?.kind === "text") parts.set("text", packedText(beginning.text));
   return `#${parts.toString()}`;

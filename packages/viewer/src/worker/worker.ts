@@ -1,7 +1,14 @@
 // The worker: every figure, view, mesh and file is computed here, so that the page never waits. One design is held at a time.
 import { planeOf } from "@lamplane/parameters/bench";
 import { checkPlane } from "@lamplane/parameters/checks";
-import { completeDesign, type Design, readDesign, withValue, writtenBack } from "@lamplane/parameters/design";
+import {
+  completeDesign,
+  type Design,
+  readDesign,
+  takenBack,
+  withValue,
+  writtenBack,
+} from "@lamplane/parameters/design";
 import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
 import type { Answer, Ask, Asked, Change } from "../protocol.ts";
 import { partMeshes } from "./meshes.ts";
@@ -63,7 +70,10 @@ function makeSolid(ask: Asked<"solid">) {
 }
 
 const written = (text: string, changes: readonly Change[]): string =>
-  changes.reduce((now, [path, value]) => (value === undefined ? now : writtenBack(now, path, value)), text);
+  changes.reduce(
+    (now, [path, value]) => (value === undefined ? takenBack(now, path) : writtenBack(now, path, value)),
+    text,
+  );
 
 function act(ask: Ask) {
   if (ask.kind === "open") return open(ask);

@@ -1,0 +1,52 @@
+// One value taken out of a maker's file again. Every other byte stays as it was; a comment behind the value stays too.
+import { isMap, type Pair, parseDocument, type Scalar, type YAMLMap } from "yaml";
+import { rowAt } from "./at.ts";
+import { readDesign } from "./read.ts";
+import { PARSING } from "./yaml-given.ts";
+
+/**
+ * The text without one value, so that the table's default holds, or nothing where the table has none (what is measured).
+ * Sections stay, empty ones too.
+ * @param source a design that readDesign takes
+ * @returns the text as it is where the value is not in it
+ * @throws Error for a path that the table does not have or demands, or a text that readDesign refuses (our bug)
+ */
+export function takenBack(source: string, path: string): string {
+  const row = rowAt(path);
+  if (row.kind === "number" && row.required) throw new Error(`a design cannot be without ${path}`);
+  const read = readDesign(source, "");
+  if (!read.ok) throw new Error(`a value is taken out of a sound design only; ${read.faults[0]?.message}`);
+  const bom = source.startsWith("\ufeff") ? "\ufeff" : "";
+  const text = source.slice(bom.length);
+  return bom + without(text, parseDocument(text, PARSING).contents as YAMLMap, path.split("."));
+}
+
+function without(text: string, map: YAMLMap, [key = "", ...rest]: string[]): string {
+  const at = map.items.findIndex((pair) => keyOf(pair).value === key);
+  const pair = map.items[at];
+  if (!pair) return text;
+  if (rest.length > 0) return isMap(pair.value) ? without(text, pair.value, rest) : text;
+  return map.flow ? cutFromBraces(text, pair) : cutLines(text, pair);
+}
+
+/** With the comma behind it, or the one before it where it is the last. */
+function cutFromBraces(text: string, pair: Pair): string {
+  const before = text.slice(0, keyOf(pair).range![0]);
+  const behind = text.slice(endOf(pair));
+  const comma = /^\s*,[ \t]*/.exec(behind);
+  return comma ? before + behind.slice(comma[0].length) : before.replace(/,\s*$/, "") + behind;
+}
+
+/** With its line or lines; a comment at the end of the last becomes a line of its own. */
+function cutLines(text: string, pair: Pair): string {
+  const start = text.lastIndexOf("\n", keyOf(pair).range![0] - 1) + 1;
+  const end = endOf(pair);
+  if (text[end - 1] === "\n") return text.slice(0, start) + text.slice(end); // a block of text owns its last line end
+  const rest = /^[^\r\n]*(\r?\n|$)/.exec(text.slice(end))![0];
+  const comment = rest.indexOf("#");
+  const kept = comment < 0 ? "" : text.slice(start, keyOf(pair).range![0]) + rest.slice(comment);
+  return text.slice(0, start) + kept + text.slice(end + rest.length);
+}
+
+const keyOf = (pair: Pair): Scalar => pair.key as Scalar;
+const endOf = (pair: Pair): number => ((pair.value as Scalar | null)?.range ?? keyOf(pair).range)![1];
