@@ -21,6 +21,19 @@ const lines = (page: Page) =>
   page.locator(".field-elevation .marks path").evaluateAll((all) => all.map((p) => p.getAttribute("d")));
 const picture = (page: Page) => page.locator(".field-body canvas").screenshot();
 
+/** Numbers and words of views and plots that reach out of their boxes, with their text. */
+const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const inside = (element: Element, box: Element) => {
+      const [a, b] = [element.getBoundingClientRect(), box.getBoundingClientRect()];
+      return a.left >= b.left - 0.5 && a.right <= b.right + 0.5;
+    };
+    const told = (element: Element) => element.querySelector("input")?.value ?? element.textContent ?? "";
+    return [...document.querySelectorAll(".board, .plot")].flatMap((box) =>
+      [...box.querySelectorAll(".number, text")].filter((e) => !inside(e, box)).map(told),
+    );
+  });
+
 describe.skipIf(hasNoBrowser)("the sheet", () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -323,6 +336,20 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await expect.poll(async () => (await words()).join()).toContain("wanted: 0.4 mm");
     expect(await words()).not.toEqual(before);
     await page.context().close();
+  });
+
+  test("on a phone nothing on the sheet is cut off, in mm and in inches, and plots follow a turned screen", async () => {
+    for (const example of ["apprentice-smoother", "trestle-jack"]) {
+      const options = { viewport: { width: 390, height: 844 } };
+      const { page } = await opened(browser, `${FILE_ADDRESS}#from=${example}`, options);
+      await page.locator(".detail-mouth .plot svg").first().waitFor();
+      expect(await cutOff(page)).toEqual([]);
+      const wide = () => page.locator(".detail-mouth .plot svg").first().getAttribute("viewBox");
+      const upright = await wide();
+      await page.setViewportSize({ width: 844, height: 390 });
+      await expect.poll(wide).not.toBe(upright);
+      await page.context().close();
+    }
   });
 
   test("on a phone fewer numbers stand on the views, and the schedule has them all", async () => {

@@ -148,7 +148,7 @@ export type Ask =
   | Asked<"plane">
   | Asked<"solid">
   | Asked<"cures">
-  | Asked<"plots">
+  | (Asked<"plots"> & { /** Of each picture, mm. */ readonly width: number })
   | Asked<"written">;
 
 export interface Asked<K extends string> {

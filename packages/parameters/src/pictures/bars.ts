@@ -21,6 +21,8 @@ export interface BarPlot {
   /** What the shares are of. */
   readonly axis: string;
   readonly rows: readonly ShareRow[];
+  /** Of the picture, mm. */
+  readonly width?: number;
 }
 
 const GAP = 1.5; // mm between words and what they stand beside
@@ -42,11 +44,11 @@ export function barPicture(plot: BarPlot): Picture {
   if (wrong) throw new Error(`plot ${name}: ${wrong.label} has the share ${wrong.share}`);
   const told = rows.map(toldRow);
   const layout = layoutOf(plot, told);
-  const { left, top, rowHeight, at, height } = layout;
+  const { width, left, top, rowHeight, at, height } = layout;
   return {
     name,
     title,
-    width: PLOT_SIZE.width,
+    width,
     height,
     marks: [
       ...scaleMarks(layout),
@@ -79,6 +81,7 @@ const toldRow = (row: ShareRow): ToldRow => ({
 
 /** Where everything goes, mm; the picture is as high as its rows ask for. */
 interface Layout {
+  readonly width: number;
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -90,8 +93,7 @@ interface Layout {
   readonly at: (percent: number) => number;
 }
 
-function layoutOf({ title, axis, rows }: BarPlot, told: readonly ToldRow[]): Layout {
-  const { width } = PLOT_SIZE;
+function layoutOf({ title, axis, rows, width = PLOT_SIZE.width }: BarPlot, told: readonly ToldRow[]): Layout {
   const rowHeight = Math.max(
     LEAST_ROW,
     ...told.map(({ label, figure }) => lineCount(label, figure) * SIZES.words * LINE + GAP),
@@ -106,7 +108,7 @@ function layoutOf({ title, axis, rows }: BarPlot, told: readonly ToldRow[]): Lay
   const greatest = 100 * Math.max(0.01, ...rows.map(({ share }) => share));
   const scale = numberAxis({ label: axis, least: 0, greatest, most: 5 }, "%");
   const at = (percent: number) => left + (percent / scale.to) * (right - left);
-  return { left, right, top: titleFoot(head), height, rowHeight, head, scale, at };
+  return { width, left, right, top: titleFoot(head), height, rowHeight, head, scale, at };
 }
 
 const scaleMarks = ({ scale, at, top, left, right }: Layout): PictureMark[] => [

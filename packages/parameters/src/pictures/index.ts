@@ -13,7 +13,7 @@ export type {
   Shade,
   TextMark,
 } from "./picture.ts";
-export { type Band, type MarkedPoint, type Plot, plotPicture, type Series, type Stretch } from "./plot.ts";
+export { type Band, type MarkedPoint, PLOT_SIZE, type Plot, plotPicture, type Series, type Stretch } from "./plot.ts";
 export {
   mouthPlot,
   type SeasonGaps,

@@ -56,8 +56,8 @@ export const MARGIN = 4; // mm of white round everything
 const GAP = 1.5; // mm between words and what they stand beside
 const TICK = 1.2; // mm that a tick stands out
 const DOT = 0.8; // mm, radius
-const WIDEST_LABEL = 34; // mm for the labels at the lines' ends
-const WIDEST_WORDS = 42; // mm for the words at points
+const WIDEST_LABEL = 34 / 160; // of the picture's width, for the labels at the lines' ends
+const WIDEST_WORDS = 42 / 160; // for the words at points
 
 /**
  * The picture of a plot.
@@ -66,12 +66,12 @@ const WIDEST_WORDS = 42; // mm for the words at points
 export function plotPicture(plot: Plot): Picture {
   const { width, height } = { ...PLOT_SIZE, ...plot };
   refuseUnsound(plot);
-  const ends = plot.series.map(({ label }) => wrapped(label, SIZES.words, WIDEST_LABEL));
+  const ends = plot.series.map(({ label }) => wrapped(label, SIZES.words, width * WIDEST_LABEL));
   const title = titleMarks(plot.title, width, height);
   const frame = frameOf(plot, ends, width, titleFoot(title) - SIZES.words * LINE);
   const at = placer(plot, frame);
   const lines = plot.series.map(({ points }) => points.map(at));
-  const words = wordsIn(plot, frame, at, lines);
+  const words = wordsIn(plot, frame, at, lines, width * WIDEST_WORDS);
   return {
     name: plot.name,
     title: plot.title,
@@ -202,12 +202,12 @@ function endLabels(ends: readonly (readonly string[])[], lines: readonly Point[]
 }
 
 /** Words of the bands and of the marked points. A band's stand in it, at the top, where it is wide enough for them. */
-function wordsIn(plot: Plot, frame: Box, at: Placer, lines: readonly Point[][]): PictureMark[] {
+function wordsIn(plot: Plot, frame: Box, at: Placer, lines: readonly Point[][], widest: number): PictureMark[] {
   const bands = (plot.bands ?? []).map((band) => bandWords(band, frame, at));
   const inside = bands.flatMap(({ mark }) => mark ?? []);
   const wanting: Wanting[] = [
     ...bands.flatMap(({ wanting: want }) => want ?? []),
-    ...(plot.points ?? []).map((p) => ({ at: at(p.at), lines: wrapped(p.words, SIZES.words, WIDEST_WORDS) })),
+    ...(plot.points ?? []).map((p) => ({ at: at(p.at), lines: wrapped(p.words, SIZES.words, widest) })),
   ];
   const avoid = lines.flatMap((points) => points.slice(1).flatMap((to, i) => samples([points[i]!, to])));
   const found = placed(wanting, SIZES.words, frame, inside.map(boxOf), avoid);

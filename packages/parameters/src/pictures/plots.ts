@@ -13,7 +13,7 @@ import { inUnits, trimmed, type Units } from "../units.ts";
 import { lengthAxis, numberAxis } from "./axis.ts";
 import { barPicture, type ShareRow } from "./bars.ts";
 import type { LineKind, Picture } from "./picture.ts";
-import { type Band, type MarkedPoint, plotPicture, type Series } from "./plot.ts";
+import { type Band, type MarkedPoint, PLOT_SIZE, plotPicture, type Series } from "./plot.ts";
 
 /** Steps of a curve: closer than a pen's width at any scale that is printed. */
 const STEPS = 60;
@@ -28,8 +28,11 @@ const shown = (mm: number, units: Units): string => `${trimmed(inUnits(mm, units
 const evenly = (from: number, to: number): number[] =>
   Array.from({ length: STEPS + 1 }, (_, i) => (i === STEPS ? to : from + ((to - from) * i) / STEPS));
 
-/** Mouth opening over all the wood taken off the sole: the truing after glue-up, and each later truing of the plane's life. */
-export function mouthPlot(plane: Elevation): Picture {
+/**
+ * Mouth opening over all the wood taken off the sole: the truing after glue-up, and each later truing of the plane's life.
+ * @param width of the picture, mm
+ */
+export function mouthPlot(plane: Elevation, width: number = PLOT_SIZE.width): Picture {
   const { units, mouth, sole } = plane.design;
   const life = lifeDepth(plane);
   const opens = Math.max(-sole.allowance, offForOpening(plane, 0));
@@ -39,6 +42,7 @@ export function mouthPlot(plane: Elevation): Picture {
   const first = Math.max(0, at(opens).x - BEFORE * (last.x - at(opens).x));
   return plotPicture({
     name: "mouth-over-life",
+    width,
     title: `${plane.design.name}: how the mouth opens as the sole is trued`,
     x: lengthAxis(
       { label: "wood taken off the sole since glue-up", least: first, greatest: last.x, tight: true },
@@ -82,14 +86,18 @@ function mouthPoints(
   ];
 }
 
-/** The throat's width over the path of the shaving, what lies nearest across it, and where it chokes. */
-export function throatPlot(plane: Elevation): Picture {
+/**
+ * The throat's width over the path of the shaving, what lies nearest across it, and where it chokes.
+ * @param width of the picture, mm
+ */
+export function throatPlot(plane: Elevation, width: number = PLOT_SIZE.width): Picture {
   const { units, name } = plane.design;
   const series = throatSeries(plane);
   const last = series.at(-1)!;
   const widest = Math.max(...series.map(({ width }) => width));
   return plotPicture({
     name: "throat-width",
+    width,
     title: `${name}: width of the throat`,
     x: lengthAxis({ label: "path up the ramp from the mouth", least: 0, greatest: last.along, tight: true }, units),
     y: lengthAxis({ label: "width from the ramp to what lies nearest", least: 0, greatest: widest }, units),
@@ -153,6 +161,8 @@ export interface SeasonsPlotOptions {
   readonly planned?: number;
   /** Gap to be left at the worst of the year, mm. */
   readonly leastGap?: number;
+  /** Of the picture, mm. */
+  readonly width?: number;
 }
 
 const GAPS: readonly (readonly [key: "sideGap" | "pinEndGap" | "wedgeGap", words: string, line: LineKind])[] = [
@@ -163,7 +173,7 @@ const GAPS: readonly (readonly [key: "sideGap" | "pinEndGap" | "wedgeGap", words
 
 /** The gaps over the year's range. A gap that no row knows is left out; below 0 the parts bind. */
 export function seasonsPlot(rows: readonly SeasonGaps[], options: SeasonsPlotOptions): Picture {
-  const { units, of, planned, leastGap } = options;
+  const { units, of, planned, leastGap, width = PLOT_SIZE.width } = options;
   const humid = rows.length > 0 && rows.every(({ humidity }) => humidity !== undefined);
   const xOf = (row: SeasonGaps) => (humid ? row.humidity! : row.moisture);
   const sorted = [...rows].sort((a, b) => xOf(a) - xOf(b));
@@ -187,6 +197,7 @@ export function seasonsPlot(rows: readonly SeasonGaps[], options: SeasonsPlotOpt
   const note = known.length === 0 ? "no movement figures for these woods" : undefined;
   return plotPicture({
     name: "seasons",
+    width,
     title: `${of === undefined ? "" : `${of}: `}gaps over the year${note ? ` (${note})` : ""}`,
     x: numberAxis(
       { label: humid ? "relative humidity" : "moisture of the wood", least: driest, greatest: dampest, tight: true },
@@ -217,6 +228,8 @@ export interface SharesPlotOptions {
   readonly title: string;
   /** What the shares are of, along the axis. */
   readonly axis: string;
+  /** Of the picture, mm. */
+  readonly width?: number;
 }
 
 /** Which input decides a figure: bars in the order given. */

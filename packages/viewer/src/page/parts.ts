@@ -94,6 +94,7 @@ function makeFields(hands: Hands): Record<View["name"], Field> {
     mouth: createField("mouth", {
       padding: { left: 74, right: 124, top: 22, bottom: 52 },
       narrow: { left: 66, right: 112, top: 16, bottom: 50 },
+      narrowFractions: 46,
       tallest: () => SMALL,
       clipped: true,
       hands,

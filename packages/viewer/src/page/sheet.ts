@@ -1,4 +1,5 @@
 // The sheet as a whole: the way of a change from the hand through the worker to every drawing. Each redraw is timed.
+import { PLOT_SIZE } from "@lamplane/parameters/pictures";
 import type { Answer, FigureWords, SheetPlane, SheetWords } from "../protocol.ts";
 import { type Beginning, readAddress } from "../state/address.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
@@ -13,6 +14,8 @@ import { watchKeys } from "./keys.ts";
 import { makeParts, type Parts } from "./parts.ts";
 import { switchShade, watchShade } from "./shade.ts";
 
+const NARROW = 708; // px: as in the style sheet
+
 export class Sheet {
   readonly #store: Store;
   readonly #engine: Engine;
@@ -25,6 +28,7 @@ export class Sheet {
   #base = 0;
   #askedTurn = 0;
   #drawnTurn = 0;
+  #plottedWidth = 0;
   readonly #texts = new Map<number, (text: string) => void>();
 
   constructor(page: HTMLElement) {
@@ -92,7 +96,10 @@ export class Sheet {
     watchShade(() => this.#parts.body.recolour());
     dropFiles(page, (file) => this.#opened(file));
     this.#parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
-    new ResizeObserver(() => this.#redraw()).observe(this.#parts.sheet);
+    new ResizeObserver(() => {
+      this.#redraw();
+      if (this.#plane && this.#plotWidth() !== this.#plottedWidth) this.#ask();
+    }).observe(this.#parts.sheet);
     addEventListener("beforeprint", () => this.#fitTo(true));
     addEventListener("afterprint", () => this.#fitTo(false));
     addEventListener("hashchange", () => {
@@ -139,8 +146,14 @@ export class Sheet {
   #ask() {
     const { changes, stage, beginning } = this.#store.now();
     this.#parts.desk.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
-    this.#askedTurn = this.#engine.show({ base: this.#base, changes: [...changes], stage });
+    this.#plottedWidth = this.#plotWidth();
+    this.#askedTurn = this.#engine.show({ base: this.#base, changes: [...changes], stage }, this.#plottedWidth);
     this.#clock.asked(this.#askedTurn);
+  }
+
+  /** A plot keeps its letters and gives up room where the sheet is a phone's. */
+  #plotWidth(): number {
+    return this.#parts.sheet.clientWidth < NARROW ? 100 : PLOT_SIZE.width; // mm
   }
 
   #hear(answer: Answer) {

@@ -24,6 +24,8 @@ interface FieldOptions {
   readonly padding: Padding;
   /** The same on a phone. */
   readonly narrow: Padding;
+  /** More on either side of a phone's where numbers are fractions of an inch, px. */
+  readonly narrowFractions?: number;
   readonly tallest: () => number;
   readonly clipped?: boolean;
   readonly hands: Hands;
@@ -31,7 +33,8 @@ interface FieldOptions {
 
 type Shown = NumberControl | { readonly element: HTMLElement; readonly path?: undefined };
 
-export function createField(name: View["name"], { padding, narrow, tallest, clipped, hands }: FieldOptions): Field {
+export function createField(name: View["name"], options: FieldOptions): Field {
+  const { tallest, clipped, hands } = options;
   const caption = html("figcaption", { id: `view-${name}` });
   const marks = svg("g", { class: "marks" });
   const names = svg("g", { class: "names" });
@@ -68,7 +71,7 @@ export function createField(name: View["name"], { padding, narrow, tallest, clip
     if (width === 0) width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
-      scale = fitting(view.box, roomFor(padding, narrow, width, plane.design.units === "in"), width, tallest());
+      scale = fitting(view.box, roomFor(options, width, plane.design.units === "in"), width, tallest());
     const { perMm, origin, height } = scale;
     write(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
     write(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
@@ -197,10 +200,13 @@ function closedUp(dimensions: readonly Dimension[]): Dimension[] {
 const NARROW = 480; // px: a phone; fewer numbers stand on each view, the schedule has them all
 
 /** Room beside a view: less on a phone, more where numbers are fractions of an inch. */
-function roomFor(padding: Padding, narrow: Padding, width: number, inFractions: boolean): Padding {
-  if (width < NARROW) return narrow;
-  const more = inFractions ? FRACTIONS : 0;
-  return { ...padding, left: padding.left + more, right: padding.right + more };
+function roomFor(
+  { padding, narrow, narrowFractions = 0 }: Pick<FieldOptions, "padding" | "narrow" | "narrowFractions">,
+  width: number,
+  inFractions: boolean,
+): Padding {
+  const [room, more] = width < NARROW ? [narrow, narrowFractions] : [padding, FRACTIONS];
+  return inFractions ? { ...room, left: room.left + more, right: room.right + more } : room;
 }
 
 function paint(path: SVGPathElement, { d, line, matter }: ViewMark) {

@@ -85,8 +85,12 @@ function laidLevel(shape: Along, scale: Scale, box: View["box"], width: number):
     const lines = `${extensions}M${left.x} ${y}L${middle - half} ${y}M${middle + half} ${y}L${right.x} ${y}`;
     return { lines, arrows: arrow(left.x, y, 180) + arrow(right.x, y, 0), number: { x: middle, y }, hold: "middle" };
   }
-  const lines = `${extensions}M${left.x - 14} ${y}L${right.x + 14} ${y}`;
   const arrows = arrow(left.x, y, 0) + arrow(right.x, y, 180);
+  if (span >= width + 4) {
+    const lines = `${extensions}M${left.x - 14} ${y}L${left.x} ${y}M${right.x} ${y}L${right.x + 14} ${y}`;
+    return { lines, arrows, number: { x: middle, y }, hold: "middle" };
+  }
+  const lines = `${extensions}M${left.x - 14} ${y}L${right.x + 14} ${y}`;
   return { lines, arrows, number: { x: right.x + 17, y }, hold: "left" };
 }
 

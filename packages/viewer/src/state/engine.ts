@@ -15,8 +15,11 @@ const PAUSE = 160;
 
 export interface Engine {
   open(base: number, text: string, file: string): void;
-  /** Asks for sheet and body, each as soon as the last one is done; for cures and plots after a pause. */
-  show(question: Question): number;
+  /**
+   * Asks for sheet and body, each as soon as the last one is done; for cures and plots after a pause.
+   * @param plotWidth width of the plots, mm
+   */
+  show(question: Question, plotWidth: number): number;
   /** Asks the patient worker; the answer comes through `hear`. */
   fetch(ask: Ask): void;
   nextTurn(): number;
@@ -38,14 +41,14 @@ export function startEngine(hear: Hears): Engine {
       shaping.open(opening);
       patient?.postMessage(opening);
     },
-    show(question) {
+    show(question, plotWidth) {
       turn += 1;
       drawing.ask({ kind: "plane", turn, ...question });
       shaping.ask({ kind: "solid", turn, ...question });
       clearTimeout(pause);
       const asks: Ask[] = [
         { kind: "cures", turn, ...question },
-        { kind: "plots", turn, ...question },
+        { kind: "plots", turn, ...question, width: plotWidth },
       ];
       pause = window.setTimeout(() => asks.forEach(toPatient), PAUSE);
       return turn;

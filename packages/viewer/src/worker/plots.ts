@@ -7,18 +7,22 @@ import type { PlotName, Plots } from "../protocol.ts";
 
 const STEPS_OF_YEAR = 25;
 
-/** What cannot be plotted for this design (a throat that cannot be, a wood without figures) is left out; a note says why. */
-export function plotsOf(design: Design, plane: Elevation): Plots {
+/**
+ * What cannot be plotted for this design (a throat that cannot be, a wood without figures) is left out; a note says why.
+ * @param width of each picture, mm: the letters are as large in a narrow one
+ */
+export function plotsOf(design: Design, plane: Elevation, width: number): Plots {
   const makers: Readonly<Record<PlotName, () => Plots[PlotName]>> = {
-    mouth: () => mouthPlot(plane),
-    throat: () => throatPlot(plane),
+    mouth: () => mouthPlot(plane, width),
+    throat: () => throatPlot(plane, width),
     seasons: () =>
       seasonsPlot(seasonSeriesOf(plane, STEPS_OF_YEAR), {
         units: design.units,
         planned: seasonsOf(plane).planned.moisture,
         leastGap: LEAST_GAP,
+        width,
       }),
-    shares: () => sharesOf(design),
+    shares: () => sharesOf(design, width),
   };
   const made = Object.entries(makers).flatMap(([name, make]) => {
     try {
@@ -30,11 +34,11 @@ export function plotsOf(design: Design, plane: Elevation): Plots {
   return Object.fromEntries(made);
 }
 
-function sharesOf(design: Design): Plots["shares"] {
+function sharesOf(design: Design, width: number): Plots["shares"] {
   // The shares come from derivatives; the runs by chance that come with them are kept few.
   const { results } = tolerances(design, { runs: LEAST_RUNS });
   const mouth = results.find(({ key }) => key === "mouthOpening");
   if (!mouth || !("shares" in mouth)) return undefined;
   const options = { name: "shares", title: "which step decides the mouth", axis: "share of the mouth's spread" };
-  return sharesPlot(mouth.shares, options);
+  return sharesPlot(mouth.shares, { ...options, width });
 }

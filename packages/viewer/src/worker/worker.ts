@@ -85,7 +85,9 @@ function act(ask: Ask) {
   if (ask.kind === "cures")
     return withPlane(ask, (plane) => answer({ kind: "cures", turn: ask.turn, findings: checkPlane(plane) }));
   if (ask.kind === "plots")
-    return withPlane(ask, (plane, design) => answer({ kind: "plots", turn: ask.turn, plots: plotsOf(design, plane) }));
+    return withPlane(ask, (plane, design) =>
+      answer({ kind: "plots", turn: ask.turn, plots: plotsOf(design, plane, ask.width) }),
+    );
   if (ask.kind === "written" && opened && changed(ask))
     return answer({ kind: "written", turn: ask.turn, text: written(opened.text, ask.changes) });
   if (ask.kind === "solid") makeSolid(ask);

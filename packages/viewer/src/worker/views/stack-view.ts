@@ -124,7 +124,11 @@ function ironDimensions(drawn: Drawn): Dimension[] {
     ...ofRecess,
     ...parameter(drawn, "iron.length", along(point(0, t), end, "below", 1)),
     ...parameter(drawn, "iron.thickness", along(end, point(iron.length, 0), "right", 0)),
-    ...parameter(drawn, "iron.bevel", leader(point(iron.thickness, t / 2), -30, 30), { unit: "°", before: "bevel " }),
+    ...parameter(drawn, "iron.bevel", leader(point(iron.thickness, t / 2), -30, 30), {
+      unit: "°",
+      before: "bevel ",
+      rank: 3,
+    }),
   ];
 }
 
@@ -134,7 +138,7 @@ function wedgeDimensions(drawn: Drawn): Dimension[] {
   const tip = point(wedge.tipFromEdge, c + wedge.tip);
   const butt = point(wedge.tipFromEdge + drawn.plane.wedgeLength, c);
   return [
-    ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 0)),
+    ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 0), { rank: 3 }),
     ...parameter(drawn, "wedge.length", along(tip, butt, "above", 0)),
     ...parameter(drawn, "wedge.tip", leader(tip, -10, -30), { before: "tip ", rank: 3 }),
     ...parameter(drawn, "wedge.angle", leader(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 30, -20), {
