@@ -5,6 +5,7 @@ import { readDesign, withValue } from "@lamplane/parameters/design";
 import { distance, elevation, figure } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { STAGES } from "../../packages/viewer/src/protocol.ts";
 import { andFollow, buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
 
 const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
@@ -33,6 +34,24 @@ const cutOff = (page: Page): Promise<string[]> =>
       [...box.querySelectorAll(".number, text")].filter((e) => !inside(e, box)).map(told),
     );
   });
+
+/** Pairs of numbers on one view of which one covers part of the other. */
+const covering = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll(".numbers")].flatMap((view) => {
+      const told = [...view.querySelectorAll(".number")].map((number) => {
+        const { left, right, top, bottom } = number.getBoundingClientRect();
+        const name = number.querySelector("input")?.dataset.parameter ?? (number as HTMLElement).dataset.figure;
+        return { name, left, right, top, bottom };
+      });
+      return told.flatMap((a, i) =>
+        told
+          .slice(i + 1)
+          .filter((b) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1)
+          .map((b) => `${a.name} and ${b.name}`),
+      );
+    }),
+  );
 
 describe.skipIf(hasNoBrowser)("the sheet", () => {
   let browser: Browser;
@@ -335,6 +354,23 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     });
     await expect.poll(async () => (await words()).join()).toContain("wanted: 0.4 mm");
     expect(await words()).not.toEqual(before);
+    await page.context().close();
+  });
+
+  test("no number covers another: every example at every stage, wide and narrow", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    for (const [width, height] of [
+      [1440, 900],
+      [1024, 768],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      for (const name of EXAMPLES)
+        for (const stage of STAGES) {
+          await andFollow(page, () => page.evaluate((hash) => location.assign(hash), `#from=${name}&at=${stage}`));
+          expect(await covering(page), `${name} at ${stage}, ${width} wide`).toEqual([]);
+          expect(await page.locator(`#stage-${stage}`).isChecked()).toBe(true);
+        }
+    }
     await page.context().close();
   });
 

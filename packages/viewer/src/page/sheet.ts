@@ -103,8 +103,8 @@ export class Sheet {
     addEventListener("beforeprint", () => this.#fitTo(true));
     addEventListener("afterprint", () => this.#fitTo(false));
     addEventListener("hashchange", () => {
-      const { beginning, changes } = readAddress(location.hash);
-      this.#store.begin(this.#firstBeginning(beginning), changes);
+      const { beginning, changes, stage } = readAddress(location.hash);
+      this.#store.begin(this.#firstBeginning(beginning), changes, stage);
     });
   }
 

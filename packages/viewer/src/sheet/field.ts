@@ -4,6 +4,7 @@ import type { NumberRow } from "@lamplane/parameters/table";
 import { html, keep, svg, write } from "../page/elements.ts";
 import type { Dimension, SheetPlane, Spot, View, ViewMark } from "../protocol.ts";
 import { drawnText, type Style } from "../state/format.ts";
+import { laidApart, type NumberBox } from "./apart.ts";
 import { type Hands, type NumberControl, numberControl } from "./control.ts";
 import { FRACTIONS, fitting, type Laid, laid, type Padding, type Scale, toPixels } from "./layout.ts";
 
@@ -51,6 +52,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   const board = html("div", { class: "board" }, drawing, numbers);
   const element = html("figure", { class: `field field-${name}` }, board, caption);
   const shown = new Map<string, Shown>();
+  const ways = new Map<string, number>();
   let scale: Scale | undefined;
   let width = 0; // px: kept, since reading it between two drawings would lay the page out each time
   new ResizeObserver(([entry]) => {
@@ -87,7 +89,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
         text.textContent = words;
       },
     );
-    drawDimensions(view, plane);
+    drawDimensions(view, plane, holding);
   }
 
   function frameRound(view: View) {
@@ -97,16 +99,20 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     write(frame, box);
   }
 
-  function drawDimensions(view: View, plane: SheetPlane) {
+  function drawDimensions(view: View, plane: SheetPlane, holding: boolean) {
     const rank = greatestRank(view.name, width);
     const wanted = closedUp(view.dimensions.filter((dimension) => dimension.rank <= rank));
     const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
-    const places = wanted.map((dimension): Laid => {
+    const laying = {
+      lay: (dimension: Dimension) => laid(dimension, scale!, view.box, widthOf(dimension, style), style.units === "in"),
+      boxOf: (dimension: Dimension, place: Laid) => boxOf(dimension, place, widthOf(dimension, style)),
+      width,
+    };
+    const places = laidApart(wanted, laying, ways, holding);
+    wanted.forEach((dimension, i) => {
       const number = shown.get(dimension.id) ?? makeNumber(dimension);
       update(number, dimension, plane, style);
-      const place = laid(dimension, scale!, view.box, widthOf(dimension, style), style.units === "in");
-      setPlace(number.element, place, kindOf(dimension.shape));
-      return place;
+      setPlace(number.element, places[i]!, kindOf(dimension.shape));
     });
     keep(
       lines,
@@ -164,6 +170,23 @@ const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
 function widthOf({ value, unit, before = "", parameter }: Dimension, style: Style): number {
   const characters = drawnText(value, unit, style).length + before.length + (parameter ? 1 : 2);
   return characters * PER_CHARACTER + (parameter ? 6 : 0);
+}
+
+const [HIGH, AUTO_WIDE, AUTO_HIGH] = [25, 36, 20]; // px: a number, and the `auto` at its side or under it
+
+/** What a number covers, its `auto` with it. */
+function boxOf({ parameter, shape }: Dimension, { number, hold }: Laid, width: number): NumberBox {
+  const row = parameter === undefined ? undefined : rowAt(parameter);
+  const hasAuto = row?.kind === "number" && row.auto !== undefined;
+  const isUpright = kindOf(shape) === "upright";
+  const whole = width + (hasAuto && !isUpright ? AUTO_WIDE : 0);
+  const left = number.x - { left: 0, middle: width / 2, right: whole }[hold];
+  return {
+    left,
+    right: left + whole,
+    top: number.y - HIGH / 2,
+    bottom: number.y + HIGH / 2 + (hasAuto && isUpright ? AUTO_HIGH : 0),
+  };
 }
 
 /** Where an `auto` beside the number goes: under it where there is no room at its side. */

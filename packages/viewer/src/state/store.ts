@@ -14,7 +14,7 @@ export interface Store {
   set(changes: readonly Change[], holding?: boolean): void;
   settle(): void;
   setStage(stage: StageName): void;
-  begin(beginning: Beginning, changes?: readonly Change[]): void;
+  begin(beginning: Beginning, changes?: readonly Change[], stage?: StageName): void;
   undo(): boolean;
   redo(): boolean;
   onChange(listen: (what: "design" | "stage" | "beginning", holding: boolean) => void): void;
@@ -73,8 +73,8 @@ export function createStore(start: Addressed & { beginning: Beginning }): Store 
       settle();
       tell("stage");
     },
-    begin(beginning, changes = []) {
-      held = { ...held, beginning, changes: new Map(changes) };
+    begin(beginning, changes = [], stage = held.stage) {
+      held = { beginning, changes: new Map(changes), stage };
       settle();
       tell("beginning");
     },

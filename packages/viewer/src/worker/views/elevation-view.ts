@@ -146,7 +146,7 @@ function insideDimensions(drawn: Drawn, at: AtStage): Dimension[] {
   const curve = ramp.curve;
   const curved = curve
     ? [
-        ...parameter(drawn, "ramp.radius", leader(middleOf(curve.begin, curve.end), -58, -18), { before: "R " }),
+        ...parameter(drawn, "ramp.radius", leader(middleOf(curve.begin, curve.end), -44, 20), { before: "R " }),
         ...parameter(drawn, "ramp.exitAngle", angleAt(curve.end, 180 - curve.exitAngle, 180, 34), { unit: "°" }),
       ]
     : [];

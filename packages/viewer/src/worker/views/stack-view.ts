@@ -138,7 +138,7 @@ function wedgeDimensions(drawn: Drawn): Dimension[] {
   const tip = point(wedge.tipFromEdge, c + wedge.tip);
   const butt = point(wedge.tipFromEdge + drawn.plane.wedgeLength, c);
   return [
-    ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 0), { rank: 3 }),
+    ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 1), { rank: 3 }),
     ...parameter(drawn, "wedge.length", along(tip, butt, "above", 0)),
     ...parameter(drawn, "wedge.tip", leader(tip, -10, -30), { before: "tip ", rank: 3 }),
     ...parameter(drawn, "wedge.angle", leader(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 30, -20), {
