@@ -14,7 +14,15 @@ const subjects = readdirSync(HERE)
   .filter((file) => file.endsWith(".bench.js"))
   .map((file) => ({ file, name: file.replace(/\.bench\.js$/, "") }))
   .filter(({ name }) => words.length === 0 || words.includes(name));
-if (subjects.length === 0) throw new Error(`no subject is called ${words.join(" or ")}`);
+const unknown = [
+  ...options.filter((option) => !["--json", "--long"].includes(option)),
+  ...words.filter((word) => !subjects.some(({ name }) => name === word)),
+];
+if (unknown.length > 0) {
+  const all = readdirSync(HERE).flatMap((file) => /^(.+)\.bench\.js$/.exec(file)?.[1] ?? []);
+  console.error(`${unknown.join(" ")}: not known here; options are --json and --long, subjects ${all.join(", ")}`);
+  process.exit(2);
+}
 
 const versionIn = (path) =>
   JSON.parse(readFileSync(new URL(`../../${path}/package.json`, import.meta.url), "utf8")).version;
