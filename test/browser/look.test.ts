@@ -4,6 +4,8 @@ import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
+import { needed } from "../support/outside-programs.ts";
+import { greyPages, type Pixels } from "../support/pages.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const SIZES = [
@@ -43,6 +45,13 @@ function contrast(a: string, b: string): number {
   const [light, dark] = [luminance(a), luminance(b)].sort((x, y) => y - x) as [number, number];
   return (light + 0.05) / (dark + 0.05);
 }
+
+/** Rows of a page with ink between its frame lines at the sides. */
+const inkedRows = ({ width, height, at }: Pixels): number => {
+  const across = Array.from({ length: Math.floor(width * 0.86) }, (_, i) => Math.floor(width * 0.07) + i);
+  return Array.from({ length: height }, (_, y) => across.filter((x) => at(x, y) < 200).length).filter((n) => n > 2)
+    .length;
+};
 
 describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   let browser: Browser;
@@ -124,8 +133,22 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
       getComputedStyle(document.documentElement).getPropertyValue("--paper").trim(),
     );
     expect(paper).toBe("#ffffff");
-    const pdf = await page.pdf({ format: "A4", landscape: true });
-    expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
     await page.context().close();
+  });
+
+  test("the printed sheet begins with its drawing, on few pages, each of them used, whatever the window", async (context) => {
+    const pdftoppm = needed(context, "pdftoppm");
+    for (const [width, height] of SIZES) {
+      const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width, height } });
+      const pages = greyPages(pdftoppm, await page.pdf({ preferCSSPageSize: true, printBackground: true }), 40);
+      expect(pages.length, `${width} wide`).toBeLessThanOrEqual(4);
+      for (const [i, sheet] of pages.entries()) {
+        const inked = inkedRows(sheet);
+        expect(inked / sheet.height, `page ${i + 1} of ${pages.length}, ${width} wide`).toBeGreaterThan(
+          i === 0 ? 0.5 : 0.2,
+        );
+      }
+      await page.context().close();
+    }
   });
 });

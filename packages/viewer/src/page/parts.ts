@@ -100,7 +100,7 @@ function makeFields(hands: Hands): Record<View["name"], Field> {
       hands,
     }),
     stack: createField("stack", {
-      padding: { left: 100, right: 132, top: 50, bottom: 78 },
+      padding: { left: 100, right: 132, top: 74, bottom: 78 },
       narrow: { left: 62, right: 58, top: 48, bottom: 78 },
       tallest: () => SMALL,
       hands,

@@ -10,6 +10,7 @@ export interface NumberBox {
   readonly bottom: number;
 }
 
+const SLACK = 8; // px: widths are reckoned a little too large
 const STEP = 27; // px: a line of numbers and a little
 /** Where a leader may end instead, tried in this order: further out, further in, on the other side. */
 const WAYS: readonly ((shift: Spot) => Spot)[] = [
@@ -49,7 +50,7 @@ export function laidApart(
     const tried = WAYS.map((way) => lay({ ...dimension, shape: { ...shape, shift: way(shape.shift) } }));
     const isFree = (laid: Laid) => {
       const box = boxOf(dimension, laid);
-      return box.left >= 0 && box.right <= width && !taken.some((other) => overlap(box, other));
+      return box.left >= -SLACK && box.right <= width + SLACK && !taken.some((other) => overlap(box, other));
     };
     const kept = holding ? ways.get(id) : undefined;
     const way = kept ?? Math.max(0, tried.findIndex(isFree));

@@ -166,10 +166,11 @@ function update(number: Shown, dimension: Dimension, plane: SheetPlane, style: S
 
 const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
 const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
+const PER_SMALL = 6.4; // px: words before a number
 
 function widthOf({ value, unit, before = "", parameter }: Dimension, style: Style): number {
-  const characters = drawnText(value, unit, style).length + before.length + (parameter ? 1 : 2);
-  return characters * PER_CHARACTER + (parameter ? 6 : 0);
+  const characters = drawnText(value, unit, style).length + (parameter ? 1 : 2);
+  return characters * PER_CHARACTER + before.length * PER_SMALL + (parameter ? 6 : 0);
 }
 
 const [HIGH, AUTO_WIDE, AUTO_HIGH] = [25, 36, 20]; // px: a number, and the `auto` at its side or under it
