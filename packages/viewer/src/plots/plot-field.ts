@@ -24,6 +24,8 @@ export function createPlots(): PlotFields {
   };
 }
 
+const LARGEST = 3.9; // px to the mm: its letters are then as large as the sheet's
+
 function plotField(): PlotField {
   const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });
   const element = html("figure", { class: "field field-plot", hidden: true }, board);
@@ -38,6 +40,7 @@ function plotField(): PlotField {
         role: "img",
         "aria-label": `${title}. ${description ?? ""}`,
       });
+      drawing.style.maxWidth = `${width * LARGEST}px`;
       drawing.append(svg("g", { transform: `translate(0 ${height})` }, ...marks.map(markElement)));
       board.replaceChildren(drawing);
     },
