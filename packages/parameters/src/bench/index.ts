@@ -3,13 +3,16 @@ export { asBuilt, designAt, planeAt, planeOf, planned } from "./as-built/as-buil
 export {
   type BenchState,
   benchState,
-  type Change,
-  isWorthAWord,
-  type Loss,
+  type StepFigure,
   settledValues,
+  type Unread,
+  unreadOf,
 } from "./as-built/bench-state.ts";
+export { type Change, isWorthAWord } from "./as-built/changes.ts";
 export { expectedOf, MEASURED } from "./as-built/expected.ts";
 export { figuresAsBuilt } from "./as-built/figures-as-built.ts";
+export { type Loss, lossesOf } from "./as-built/losses.ts";
+export { type Doubt, doubtOf, doubtText } from "./as-built/plausible.ts";
 export * from "./caution.ts";
 export * from "./cautions.ts";
 export * from "./figures.ts";
@@ -29,4 +32,5 @@ export * from "./stock/index.ts";
 export * from "./strength-of-pin.ts";
 export * from "./survey/index.ts";
 export * from "./tolerance/index.ts";
+export { wantedText } from "./wanted.ts";
 export * from "./woods-of-plane.ts";

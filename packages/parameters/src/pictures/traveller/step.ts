@@ -1,9 +1,9 @@
 // What a step of the traveller is: plain data, the same for every page format. Every number is read off the plane once.
-import type { MeasuredKey, Step } from "../../bench/steps.ts";
+import type { JOB, MeasuredKey } from "../../bench/steps.ts";
 import type { Picture } from "../picture.ts";
 
 /** Steps of the bench, with what comes before the first and after the last. */
-export type TravellerKey = "stock" | Step | "first-shaving" | "season";
+export type TravellerKey = (typeof JOB)[number];
 
 /** One number of a step. */
 export interface NumberRow {

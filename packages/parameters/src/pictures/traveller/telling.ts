@@ -1,9 +1,10 @@
 // Numbers in the maker's words: each figure knows which way it is safe to round, and is told with what it was planned to be.
 import { planeAt, planned } from "../../bench/as-built/as-built.ts";
-import { isWorthAWord } from "../../bench/as-built/bench-state.ts";
+import { isWorthAWord } from "../../bench/as-built/changes.ts";
 import { expectedOf, MEASURED } from "../../bench/as-built/expected.ts";
 import { BENCH_FIGURES, type BenchFigureKey } from "../../bench/figures.ts";
 import { type MeasuredKey, STEPS, type Step, stepPlace, stepsDone } from "../../bench/steps.ts";
+import { wantedText } from "../../bench/wanted.ts";
 import { rowAt } from "../../design/at.ts";
 import { type Elevation, elevation } from "../../elevation/elevation.ts";
 import { FIGURES, type FigureKey, type FigureRow } from "../../elevation/figures.ts";
@@ -130,11 +131,11 @@ function lengthCells({ units, shop }: Design, value: number, way: SafeWay): Omit
 
 const bare = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
 
-/** What a step says of its blanks where the expected value alone would mislead. */
-export type Wanted = Readonly<Partial<Record<MeasuredKey, { readonly expected: string; readonly times?: number }>>>;
+/** How often a value is read before its step is done, where that is more than once. */
+export type Times = Readonly<Partial<Record<MeasuredKey, number>>>;
 
 /** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */
-export const blanksOf = (design: Design, step: Step, wanted: Wanted = {}): Blank[] =>
+export const blanksOf = (design: Design, step: Step, times: Times = {}): Blank[] =>
   STEPS[step].measures.flatMap((key) => {
     const expected = expectedOf(design, key);
     if (expected === undefined) return [];
@@ -144,8 +145,8 @@ export const blanksOf = (design: Design, step: Step, wanted: Wanted = {}): Blank
       {
         key,
         label: bare(rowAt(`measured.${key}`).help),
-        expected: wanted[key]?.expected ?? shown(expected),
-        ...(wanted[key]?.times === undefined ? {} : { times: wanted[key].times }),
+        expected: wantedText(design, key) ?? shown(expected),
+        ...(times[key] === undefined ? {} : { times: times[key] }),
         ...(measured === undefined ? {} : { measured: shown(measured) }),
       },
     ];
