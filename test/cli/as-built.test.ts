@@ -107,7 +107,7 @@ test("a number that the coming step is done by is told there, not again among th
 test.each([
   ["coreWidth=479", /coreWidth: 479 mm \(.*\) is far from the 49\.6 mm .* expected/, /allowed is/],
   ["coreWidth=19.7", /far from the 49\.6 mm .*: a slip\?/, undefined],
-  ["coreWidth=4.97", /was 49\.7 mm .* meant \(its point slipped by one place\)\?/, undefined],
+  ["recessWidth=1.9", /was 19 mm .* meant \(its point slipped by one place\)\?/, undefined],
   ["ironThickness=0.9", /far from the 3\.6 mm/, undefined],
   ["cheekThickness=1.25", /far from the 8 mm/, undefined],
   ["bedAngle=43.5", undefined, undefined],
