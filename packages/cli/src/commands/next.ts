@@ -3,6 +3,7 @@ import {
   type BenchState,
   benchState,
   type Change,
+  figureTold,
   JOB,
   jobNumber,
   type Loss,
@@ -61,10 +62,10 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Be
   if (!step) return [];
   const rows = figures.map(({ key, value, unit, help, planned, unread }) => [
     `  ${key}`,
-    shownFor(design, value, unit),
+    figureTold(design, key, value, unit),
     [
       help,
-      ...(planned === undefined ? [] : [`Planned: ${shownFor(design, planned, unit)}.`]),
+      ...(planned === undefined ? [] : [`Planned: ${figureTold(design, key, planned, unit)}.`]),
       ...(unread === undefined ? [] : [`Not measured (${unread}): taken as planned.`]),
     ].join(" "),
   ]);

@@ -25,6 +25,7 @@ export type { MouthPatch } from "./mouth-patch.ts";
 export * from "./mouth-text.ts";
 export type { Packing } from "./packing.ts";
 export * from "./pin-strength.ts";
+export { figureTold, SAFE_WAYS } from "./safe-ways.ts";
 export * from "./seasons.ts";
 export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";

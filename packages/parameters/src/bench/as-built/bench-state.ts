@@ -72,12 +72,15 @@ function changedSince(
   return changes(plan, now, counts).map((change) => ({ ...change, isNew: moved.has(change.key) }));
 }
 
-/** Values of steps that are done without a reading; a mouth that is done is taken to be as wanted. */
+/**
+ * Values of steps that are done without a reading; a mouth that is done is taken to be as wanted. A mouth that was seen
+ * tells where the sole stands, whatever was read of it before.
+ */
 export function unreadOf(design: Design): Unread[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
     STEPS[step].measures.flatMap((key): Unread[] => {
       const expected = design.measured[key] === undefined ? expectedOf(design, key) : undefined;
-      if (expected === undefined) return [];
+      if (expected === undefined || (key === "allowanceLeft" && design.measured.mouthSeen !== undefined)) return [];
       const taken = key === "mouthSeen" ? design.mouth.opening : expected;
       return [{ key, step, unit: MEASURED[key].unit, taken }];
     }),

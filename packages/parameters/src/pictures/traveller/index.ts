@@ -23,8 +23,8 @@ import { sectionPicture } from "./draw/section.ts";
 import type { Caution, NumberRow, TravellerKey, TravellerStep } from "./step.ts";
 import { blanksOf, isDone, type Telling, telling } from "./telling.ts";
 
+export { SAFE_WAYS } from "../../bench/safe-ways.ts";
 export type { Blank, Caution, NumberRow, TravellerKey, TravellerStep } from "./step.ts";
-export { SAFE_WAYS } from "./telling.ts";
 
 /** What is measured at a step, and its place among the bench's steps, are the bench's own. */
 const CONTENTS: Readonly<Record<TravellerKey, (known: Known) => Content>> = {
@@ -115,7 +115,7 @@ export function traveller(design: Design): Traveller {
     name: design.name,
     design,
     section: sectionPicture(t),
-    keyFigures: keyFigures(t).map(({ rounded: _, ...row }) => row),
+    keyFigures: keyFigures(t).map(({ caliper: _, ...row }) => row),
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),

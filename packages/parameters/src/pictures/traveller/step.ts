@@ -12,8 +12,8 @@ export interface NumberRow {
   readonly value: string;
   /** The length itself in mm, where the maker's unit is inches. */
   readonly exact?: string;
-  /** By how much the rule's division is over or under the length, where that can be felt. */
-  readonly rounded?: string;
+  /** The length itself as a caliper has it, where the rule's division is off it by what can be felt. */
+  readonly caliper?: string;
   /** What was planned, where something measured has changed it. */
   readonly was?: string;
 }

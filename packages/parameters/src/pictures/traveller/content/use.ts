@@ -45,7 +45,8 @@ export function soleContent({ t, report }: Known): Content {
 /** What was not measured is not known, and is told so. */
 function leftUnderSole(t: Telling): NumberRow[] {
   const label = "Wood left under the planned sole";
-  if (t.design.measured.allowanceLeft !== undefined) return t.row("soleToTake", label);
+  const { allowanceLeft, mouthSeen } = t.design.measured;
+  if (allowanceLeft !== undefined || mouthSeen !== undefined) return t.row("soleToTake", label);
   return t.row("soleToTake", `${label}: not measured, so taken as planned`);
 }
 

@@ -30,8 +30,9 @@ export function cutsPicture(t: Telling, { core, marks }: StockPlan) {
       sketch.level(`ramp ${t.ruled(ramp.markAtSole, "up")}`, point(0, 0), foot(ramp));
       sketch.level(`bed ${t.ruled(bed.markAtSole, "down")}`, point(0, 0), foot(bed));
       sketch.level(`blank ${t.ruled(length, "up")}`, point(0, 0), point(length, 0));
-      if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
-      if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+      if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop, "up")}`, point(0, h), head(ramp), "above");
+      if (bed.markAtTop < length)
+        sketch.level(`bed ${t.ruled(bed.markAtTop, "down")}`, point(0, h), head(bed), "above");
       sketch.upright(t.ruled(h, "up"), point(0, 0), point(0, h), "left");
       sketch.name("right", [
         {
