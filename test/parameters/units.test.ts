@@ -10,6 +10,7 @@ import {
   lengthBoth,
   lengthText,
   limitText,
+  oneFigure,
   readLength,
   readNumberText,
   type SafeWay,
@@ -185,10 +186,18 @@ describe("a length as it is shown", () => {
     for (const way of ["up", "down", "nearest"] as const)
       for (const mm of [44.41, 44.45, 44.49]) expect(lengthText(mm, "in", "1/64", way)).toBe("1 3/4 in");
   });
-  test("beside a dimension: bare mm, a fraction that a rule shows, or thousandths alone", () => {
+  test("beside a dimension: bare mm, the rule and the caliper, or thousandths alone", () => {
     expect(dimensionText(83.64, "mm", "1/32")).toBe("83.64");
-    expect(dimensionText(83.64, "in", "1/32")).toBe("3.293 in");
+    expect(dimensionText(83.64, "in", "1/32")).toBe("3 9/32 in (3.293)");
+    expect(dimensionText(0.3, "in", "1/32")).toBe("0.012 in");
     expect(dimensionText(44.45, "in", "1/32")).toBe("1 3/4 in");
+  });
+  test("as one figure to type back: whatever the length, it is read again within half a thousandth, or as the rule shows it", () => {
+    expect(["mm" as const, "in" as const].map((units) => oneFigure(83.64, units, "1/32"))).toEqual([
+      "83.64",
+      "3.293 in",
+    ]);
+    expect(oneFigure(44.45, "in", "1/32")).toBe("1 3/4 in");
   });
   test("limits in decimal inches", () => {
     expect(limitText(8, "mm")).toBe("8 mm");

@@ -125,8 +125,15 @@ export function lengthText(
   return caliper === undefined ? text : `${text} (${caliper})`;
 }
 
-/** A length beside a dimension line, where room is short: bare mm; inches as a fraction where a rule shows it, else "3.293 in". */
+/** A length beside a dimension line, where room is short: bare mm; "1 3/4 in", "3 9/32 in (3.293)", "0.012 in". */
 export function dimensionText(mm: number, units: Units, smallestFraction: Fraction): string {
+  if (units === "mm") return trimmed(mm, 2);
+  const { text, caliper } = inches(mm, smallestFraction, "nearest");
+  return caliper === undefined ? text : `${text} (${caliper.replace(/ in$/, "")})`;
+}
+
+/** A length as one figure that can be typed back: bare mm; inches as a fraction where a rule shows it, else "3.293 in". */
+export function oneFigure(mm: number, units: Units, smallestFraction: Fraction): string {
   if (units === "mm") return trimmed(mm, 2);
   const { text, caliper } = inches(mm, smallestFraction, "nearest");
   return caliper ?? text;

@@ -24,6 +24,7 @@ export * from "./mouth-opening.ts";
 export type { MouthPatch } from "./mouth-patch.ts";
 export * from "./mouth-text.ts";
 export type { Packing } from "./packing.ts";
+export { type PinSeat, pinSeat } from "./pin-seat.ts";
 export * from "./pin-strength.ts";
 export { figureTold, SAFE_WAYS } from "./safe-ways.ts";
 export * from "./seasons.ts";
