@@ -50,7 +50,7 @@ export function frontGroups(traveller: Traveller, width: number): Group[] {
         ),
       ],
     },
-    { blocks: [stacked(heading("Tools", width), toTick(tools, width, false))] },
+    { blocks: [stacked(heading("Tools", width), toTick(tools, width))] },
     {
       blocks: [
         heading("Cautions, all of them; each stands again at its step", width),

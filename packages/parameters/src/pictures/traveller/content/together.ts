@@ -32,7 +32,7 @@ export function wedgeContent({ t, plan }: Known): Content {
         : "Wedge: cut it from straight-grained stock, its grain along its length; it does not come out of the throat's waste.",
       `Plane its lower side flat, then the taper to ${t.deg(wedge.angle)} in the sled, a shaving thick until the dry fit.`,
       seat.gives > 0 &&
-        `Driven home, the pin gives way ${t.fine(seat.gives)} in its holes before it bears: a wedge planed to its figures at once would come to rest ${t.mm(seat.wedgeFurtherIn)} further in.`,
+        `The pin gives way ${t.fine(seat.gives)} in its holes: a wedge planed to its figures at once goes ${t.fine(seat.wedgeFurtherIn)} further in.`,
       `It is ${t.mm(wedge.clearance)} narrower than the core, so that dry air cannot pinch it.`,
       "Cut the corners off its butt, and bevel the tip so that shavings ride over it.",
     ),
