@@ -127,6 +127,24 @@ test.each([
   } else expect(exit).toBe(0);
 });
 
+test("in inches a value is told back in both units, and compared in thousandths, which fractions would hide", async () => {
+  writeFileSync(file, "units: in\niron: { width: 1 3/4, thickness: 1/8 }\n");
+  const { out } = await ran("measured", file, "ironThickness=0.129", "ironWidth=1 3/4");
+  expect(out).toContain("wrote ironThickness 0.129 in (3.28 mm), ironWidth 1.750 in (44.45 mm).");
+  const next = (await ran("next", file)).out;
+  expect(next).toContain("ironThickness: 0.125 in was wanted, 0.129 in came out.");
+  expect(next).not.toMatch(/in [+-] [\d.]+ mm/);
+});
+
+test("at the end next says what is left to do, and what came out otherwise", async () => {
+  await ran("measured", file, "coreWidth=49.4", "done=shaping");
+  const { out } = await ran("next", file);
+  expect(out).toMatch(
+    /the plane is built\. The traveller goes on with 14, the first shaving, and 15, after a season\./,
+  );
+  expect(out).toMatch(/What came out otherwise:\n {2}coreWidth {2}49\.4 mm instead of 49\.6 mm/);
+});
+
 test("of two slips in one command the earlier step's is told: the other's plan follows from it", async () => {
   const { err } = await ran("measured", file, "coreWidth=150", "wedgeLength=300");
   expect(err).toContain("coreWidth");
@@ -152,7 +170,7 @@ test("a step marked done without its reading: told as not measured and taken as 
   expect(next).toMatch(/soleToTake +0\.1 mm +.*Not measured \(allowanceLeft\): taken as planned\./);
   expect(next).toMatch(/Not measured, so taken as planned: .*allowanceLeft 0\.1 mm\./);
   expect(next).toMatch(/mouthSeen=…\n.*Expected: closed at first, 0\.15 mm at last\./);
-  await ran("measured", file, "allowanceLeft=0.3");
+  expect((await ran("measured", file, "allowanceLeft=0.3")).out).toContain("wrote allowanceLeft 0.3 mm.");
   expect((await ran("next", file)).out).not.toMatch(/soleToTake.*Not measured|allowanceLeft 0\.1/);
 });
 

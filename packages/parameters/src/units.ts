@@ -132,6 +132,10 @@ export function dimensionText(mm: number, units: Units, smallestFraction: Fracti
   return caliper === undefined ? text : `${text} (${caliper.replace(/ in$/, "")})`;
 }
 
+/** A length beside another that it is compared with, in the maker's unit: "49.6 mm", "1.953 in", which fractions would hide. */
+export const comparedText = (mm: number, units: Units): string =>
+  units === "mm" ? `${trimmed(mm, 2)} mm` : thousandths(mm);
+
 /** A length as one figure that can be typed back: bare mm; inches as a fraction where a rule shows it, else "3.293 in". */
 export function oneFigure(mm: number, units: Units, smallestFraction: Fraction): string {
   if (units === "mm") return trimmed(mm, 2);

@@ -13,7 +13,7 @@ import {
 } from "@lamplane/parameters/bench";
 import { type Design, readDesign, writtenBack } from "@lamplane/parameters/design";
 import { isRow, TABLE } from "@lamplane/parameters/table";
-import { readNumberText } from "@lamplane/parameters/units";
+import { fineText, readNumberText } from "@lamplane/parameters/units";
 import { designContent, designIn, replaceFile } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
@@ -50,7 +50,7 @@ export function measured(io: Io, file: string, values: readonly string[], { json
   const unread = newlyUnread(design, after);
   if (json) io.out(`${JSON.stringify({ file, written: values, settled, unread }, null, 2)}\n`);
   else {
-    io.out(`${file}: wrote ${values.join(", ")}.\n`);
+    io.out(`${file}: wrote ${values.map((given) => readBack(after, given)).join(", ")}.\n`);
     for (const { key, value } of settled)
       io.out(`Settled with it, as planned: ${key} ${shownFor(design, value, unitOf(key))}.\n`);
     if (unread.length > 0) io.out(`Not measured, so taken as planned: ${unreadText(after, unread)}.\n`);
@@ -63,6 +63,14 @@ export function measured(io: Io, file: string, values: readonly string[], { json
 function newlyUnread(before: Design, after: Design) {
   const known = new Set(unreadOf(before).map(({ key }) => key));
   return unreadOf(after).filter(({ key }) => !known.has(key));
+}
+
+/** A value as it was understood, so that a wrong unit shows itself. */
+function readBack(design: Design, given: string): string {
+  const key = keyOf(given);
+  const value = design.measured[key as keyof Design["measured"]];
+  if (typeof value !== "number") return `${key}=${value}`;
+  return `${key} ${unitOf(key) === "mm" ? fineText(value, design.units) : shownFor(design, value, unitOf(key))}`;
 }
 
 const keyOf = (given: string): string => given.replace(/^measured\./, "").replace(/=.*$/s, "");

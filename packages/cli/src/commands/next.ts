@@ -7,6 +7,7 @@ import {
   JOB,
   jobNumber,
   type Loss,
+  measuredTold,
   planeOf,
   STEPS,
   stepPlace,
@@ -16,7 +17,7 @@ import { type Finding, findingsOf } from "@lamplane/parameters/checks";
 import { type Design, rowAt } from "@lamplane/parameters/design";
 import { STEP_NAMES } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { columns, ownFor, shownFor, unreadText } from "../words.ts";
+import { columns, comparedFor, shownFor, unreadText } from "../words.ts";
 
 export function next(io: Io, design: Design, file: string, json: boolean): Exit {
   const state = benchState(design);
@@ -28,7 +29,7 @@ export function next(io: Io, design: Design, file: string, json: boolean): Exit 
 
 function stateText(design: Design, file: string, state: BenchState, stops: readonly Finding[]): string {
   return [
-    headText(design, state),
+    headText(design, file, state),
     ...stopsText(stops, file),
     ...taskText(design, file, state),
     ...tooWideText(design, file, state),
@@ -40,11 +41,13 @@ function stateText(design: Design, file: string, state: BenchState, stops: reado
 
 const FIRST_SHAVING = JOB.indexOf("first-shaving") + 1;
 
-function headText({ name }: Design, { done, step }: BenchState): string {
+function headText({ name }: Design, file: string, { done, step }: BenchState): string {
   if (!step)
-    return `${name}: all that is measured is done; the traveller's last pages, ${FIRST_SHAVING} to ${JOB.length}, are for its use.\n`;
+    return `${name}: the plane is built. The traveller goes on with ${FIRST_SHAVING}, the first shaving, and ${JOB.length}, after a season.\n`;
   const last = done.at(-1);
-  const after = last ? `after "${STEPS[last].title}"` : "nothing is cut yet";
+  const after = last
+    ? `after "${STEPS[last].title}"`
+    : `nothing is cut yet (1 is the choice of wood: \`lamplane stock ${file}\`)`;
   return `${name}: step ${jobNumber(step)} of the traveller's ${JOB.length}, ${after}.\n\n${STEPS[step].title}\n${STEPS[step].task}\n`;
 }
 
@@ -65,13 +68,13 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Be
     figureTold(design, key, value, unit),
     [
       help,
-      ...(planned === undefined ? [] : [`Planned: ${figureTold(design, key, planned, unit)}.`]),
+      ...(planned === undefined ? [] : [`Planned: ${comparedFor(design, planned, unit)}.`]),
       ...(unread === undefined ? [] : [`Not measured (${unread}): taken as planned.`]),
     ].join(" "),
   ]);
   const measure = toMeasure.flatMap(({ key, unit, expected }) => [
     `  lamplane measured ${file} ${key}=…`,
-    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? shownFor(design, expected, unit)}.`,
+    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? measuredTold(design, expected, unit)}.`,
   ]);
   const closing =
     measure.length > 0
@@ -107,31 +110,32 @@ function newText(design: Design, { latest, step, lost, changed }: BenchState): s
 }
 
 function lossLines(design: Design, { key, asked, got, unit, costs }: Loss): string[] {
-  const head = `  ${key}: ${ownFor(design, asked, unit)} was wanted, ${ownFor(design, got, unit)} came out.`;
+  const head = `  ${key}: ${comparedFor(design, asked, unit)} was wanted, ${comparedFor(design, got, unit)} came out.`;
   if (costs.length === 0) return [`${head} It costs nothing that is felt.`];
   return [head, ...costs.map((cost) => costText(design, cost))];
 }
 
 /** The plane as it is beside the plane had that one value come out as asked. */
 const costText = (design: Design, { planned, now, unit, help }: Change): string =>
-  `      ${help.replace(/\.$/, "")}: ${ownFor(design, now, unit)} instead of ${ownFor(design, planned, unit)}`;
+  `      ${help.replace(/\.$/, "")}: ${comparedFor(design, now, unit)} instead of ${comparedFor(design, planned, unit)}`;
 
 const movedRow = (design: Design, { key, planned, now, unit, help }: Change): string[] => [
   `    ${key}`,
-  `${ownFor(design, now, unit)}, planned ${ownFor(design, planned, unit)}`,
+  `${comparedFor(design, now, unit)}, planned ${comparedFor(design, planned, unit)}`,
   help,
 ];
 
 /** What came out otherwise at steps before the latest: a line each, for every number told allows for it. */
-function olderText(design: Design, { latest, lost }: BenchState): string[] {
+function olderText(design: Design, { latest, step, lost }: BenchState): string[] {
   const older = lost.filter((loss) => loss.step !== latest);
   if (older.length === 0) return [];
   const rows = older.map(({ key, asked, got, unit, costs }) => [
     `  ${key}`,
-    `${ownFor(design, got, unit)} instead of ${ownFor(design, asked, unit)}`,
+    `${comparedFor(design, got, unit)} instead of ${comparedFor(design, asked, unit)}`,
     costs.length === 0 ? "" : `still felt in ${costs.map((cost) => cost.key).join(", ")}`,
   ]);
-  return ["From earlier steps, already allowed for in every number above:", columns(rows), ""];
+  const head = step ? "From earlier steps, already allowed for in every number above:" : "What came out otherwise:";
+  return [head, columns(rows), ""];
 }
 
 const notReadText = (design: Design, { unread }: BenchState): string[] =>

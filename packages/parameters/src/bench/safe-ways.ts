@@ -1,7 +1,7 @@
 // Which way each figure may be rounded: what can still be mended. Read by the traveller and the bench's commands alike.
 import type { FigureKey } from "../elevation/figures.ts";
 import type { Design } from "../table/index.ts";
-import { fineText, lengthBoth, type SafeWay, valueText } from "../units.ts";
+import { fineText, lengthBoth, lengthText, onRule, type SafeWay, trimmed, valueText } from "../units.ts";
 
 /** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
 export type Read = SafeWay | "fine";
@@ -46,4 +46,16 @@ export function figureTold({ units, shop }: Design, key: string, value: number, 
   const way = readOf(key);
   if (unit !== "mm") return valueText(value, unit, units, shop.smallestFraction);
   return way === "fine" ? fineText(value, units) : lengthBoth(value, units, shop.smallestFraction, way);
+}
+
+/**
+ * A measured value, or what is expected of one: as the rule shows it where a division does, else as a caliper has it. Inches
+ * with mm beside them.
+ */
+export function measuredTold({ units, shop }: Design, value: number, unit: "mm" | "°"): string {
+  if (value === 0) return "0";
+  if (unit === "°") return `${trimmed(value, 2)}°`;
+  if (units === "mm") return lengthText(value, units);
+  const { over } = onRule(value, units, shop.smallestFraction, "nearest");
+  return over === 0 ? lengthBoth(value, units, shop.smallestFraction) : fineText(value, units);
 }

@@ -22,7 +22,8 @@ export const lossesOf = (design: Design): readonly Loss[] => MEASURED_KEYS.flatM
 /**
  * Figures in which a maker feels that something came out otherwise, and how far each must be off for that, where it is
  * more than is worth a word at the bench: rooms and outer sizes by half a millimetre, the least that is seen without a
- * rule, and where a wedge sits by one. Common practice, no published source.
+ * rule, where a wedge sits by one, and a throat that
+ * narrows by a thick shaving. Common practice, no published source.
  */
 const FELT: Readonly<Record<string, number>> = {
   clearanceAngle: 0.5,
@@ -34,14 +35,12 @@ const FELT: Readonly<Record<string, number>> = {
   pinToRamp: 0.5,
   woodOverPinHole: 0.5,
   shearOut: 0.5,
-  wedgeBelowPin: 1,
-  wedgeAbovePin: 1,
   wedgeTip: 0.5,
   wedgeTipFromEdge: 1,
   wedgeAtPin: 0.5,
   recessLand: 0.5,
   recessPad: 0.5,
-  throatNarrowing: 0,
+  throatNarrowing: 0.25,
   throatAtTop: 1,
 };
 

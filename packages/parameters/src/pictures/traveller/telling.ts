@@ -3,7 +3,7 @@ import { planeAt, planned } from "../../bench/as-built/as-built.ts";
 import { isWorthAWord } from "../../bench/as-built/changes.ts";
 import { expectedOf, MEASURED } from "../../bench/as-built/expected.ts";
 import { BENCH_FIGURES, type BenchFigureKey } from "../../bench/figures.ts";
-import { readOf } from "../../bench/safe-ways.ts";
+import { measuredTold, readOf } from "../../bench/safe-ways.ts";
 import { type MeasuredKey, STEPS, type Step, stepPlace, stepsDone } from "../../bench/steps.ts";
 import { wantedText } from "../../bench/wanted.ts";
 import { rowAt } from "../../design/at.ts";
@@ -107,7 +107,7 @@ export const blanksOf = (design: Design, step: Step, times: Times = {}): Blank[]
     const expected = expectedOf(design, key);
     if (expected === undefined) return [];
     const measured = design.measured[key];
-    const shown = (value: number) => measuredText(design, key, value);
+    const shown = (value: number) => measuredTold(design, value, MEASURED[key].unit);
     return [
       {
         key,
@@ -118,14 +118,5 @@ export const blanksOf = (design: Design, step: Step, times: Times = {}): Blank[]
       },
     ];
   });
-
-/** Measured with caliper, rule or bevel: to 0.01 mm or the rule's division with what is left over. */
-function measuredText({ units, shop }: Design, key: MeasuredKey, value: number): string {
-  if (value === 0) return "0";
-  if (MEASURED[key].unit === "°") return `${trimmed(value, 2)}°`;
-  if (units === "mm") return `${trimmed(value, 2)} mm`;
-  const { text, over } = onRule(value, units, shop.smallestFraction, "nearest");
-  return Math.abs(over) > SHOP / 2 ? fineText(value, units) : `${text} (${trimmed(value, 2)} mm)`;
-}
 
 export const isDone = (design: Design, step: Step): boolean => stepPlace(step) < stepsDone(design);
