@@ -43,11 +43,11 @@ test.each([
 });
 
 test("next names the step, its numbers, what changed and what is lost", async () => {
-  expect((await ran("next", file)).out).toMatch(/step 1 of 12, nothing is cut yet/);
+  expect((await ran("next", file)).out).toMatch(/step 2 of the traveller's 15, nothing is cut yet/);
   await ran("measured", file, "bedAngle=46");
   const { exit, out } = await ran("next", file);
   expect(exit).toBe(0);
-  expect(out).toMatch(/step 5 of 12, after "True the bed"/);
+  expect(out).toMatch(/step 6 of the traveller's 15, after "True the bed"/);
   expect(out).toMatch(/recessWidth=…\n.*Expected: 19 mm/);
   expect(out).toMatch(/bedAngle: 47° was wanted, 46° came out/);
   const state = JSON.parse((await ran("next", file, "--json")).out);
@@ -63,7 +63,7 @@ test("measured without a value, or with one that this plane does not have, is re
 });
 
 test("next warns of what fails before it says what to do, and check no longer speaks of a first cut", async () => {
-  await ran("measured", file, "coreWidth=47.8", "cheekThickness=7.5");
+  await ran("measured", file, "coreWidth=47.8", "cheekThickness=7.5", "--read-twice");
   const { out } = await ran("next", file);
   expect(out.indexOf("BEFORE YOU GO ON")).toBeGreaterThan(0);
   expect(out.indexOf("BEFORE YOU GO ON")).toBeLessThan(out.indexOf("sawRamp"));
@@ -77,6 +77,101 @@ test("next warns of what fails before it says what to do, and check no longer sp
 test("a change counted as a cost says what is and what would have been, in this order", async () => {
   await ran("measured", file, "bedAngle=46");
   expect((await ran("next", file)).out).toMatch(/Clearance under the bevel: 18° instead of 19°/);
+});
+
+test("next tells what the latest step brought, and keeps a line each for what earlier steps brought", async () => {
+  await ran("measured", file, "ironThickness=3.7");
+  await ran("measured", file, "coreWidth=49.4", "cheekThickness=8");
+  const afterCore = (await ran("next", file)).out;
+  // 48 + 1.6 = 49.6 wanted; 49.4 - 48 = 1.4 beside the iron.
+  expect(afterCore).toMatch(
+    /New from "Saw and mill core and cheeks":\n {2}coreWidth: 49\.6 mm was wanted, 49\.4 mm came out\.\n.*than the iron: 1\.4 mm instead of 1\.6 mm\n/,
+  );
+  expect(afterCore).toMatch(/already allowed for.*\n {2}ironThickness {2}3\.7 mm instead of 3\.6 mm\n/);
+  await ran("measured", file, "rampAngle=60");
+  const afterCuts = (await ran("next", file)).out;
+  expect(afterCuts).not.toContain("New from");
+  expect(afterCuts.match(/coreWidth/g)).toHaveLength(1);
+  expect(afterCuts).toMatch(/coreWidth {6}49\.4 mm instead of 49\.6 mm {2}still felt in sideClearance/);
+});
+
+test("a number that the coming step is done by is told there, not again among those that moved", async () => {
+  await ran("measured", file, "bedAngle=47", "rampAngle=60");
+  await ran("measured", file, "ironThickness=3.9");
+  await ran("measured", file, "bedAngle=46");
+  const { out } = await ran("next", file);
+  expect(out.match(/recessFromBedTip/g)).toHaveLength(1);
+  expect(out).toMatch(/Numbers of later steps that moved with it:\n(.*\n)* {4}glueGap/);
+});
+
+test.each([
+  ["coreWidth=479", /coreWidth: 479 mm \(.*\) is far from the 49\.6 mm .* expected/, /allowed is/],
+  ["coreWidth=19.7", /far from the 49\.6 mm .*: a slip\?/, undefined],
+  ["recessWidth=1.9", /was 19 mm .* meant \(its point slipped by one place\)\?/, undefined],
+  ["ironThickness=0.9", /far from the 3\.6 mm/, undefined],
+  ["cheekThickness=1.25", /far from the 8 mm/, undefined],
+  ["bedAngle=43.5", undefined, undefined],
+  ["bedAngle=41", /41° is far from the 47° expected: a slip\?/, undefined],
+  ["coreWidth=48.7", undefined, undefined],
+  ["pinHoleFromToe=105", /was 92\.3 mm .* meant \(measured from the blank's toe end/, undefined],
+] as const)("measured %s: a reading far from the plan is asked for again", async (value, doubt, limits) => {
+  const { exit, err } = await ran("measured", file, value);
+  if (limits) expect(err).toMatch(limits);
+  else if (doubt) {
+    expect(exit).toBe(2);
+    expect(err).toMatch(doubt);
+    expect(err).toMatch(/Nothing was written\. Read it again; if it is so, give it again with --read-twice\./);
+    expect(readFileSync(file, "utf8")).toBe(DESIGN);
+    expect(await ran("measured", file, value, "--read-twice")).toMatchObject({ exit: 0, err: "" });
+    expect(readFileSync(file, "utf8")).toContain(value.replace("=", ": "));
+  } else expect(exit).toBe(0);
+});
+
+test("in inches a value is told back in both units, and compared in thousandths, which fractions would hide", async () => {
+  writeFileSync(file, "units: in\niron: { width: 1 3/4, thickness: 1/8 }\n");
+  const { out } = await ran("measured", file, "ironThickness=0.129", "ironWidth=1 3/4");
+  expect(out).toContain("wrote ironThickness 0.129 in (3.28 mm), ironWidth 1.750 in (44.45 mm).");
+  const next = (await ran("next", file)).out;
+  expect(next).toContain("ironThickness: 0.125 in was wanted, 0.129 in came out.");
+  expect(next).not.toMatch(/in [+-] [\d.]+ mm/);
+});
+
+test("at the end next says what is left to do, and what came out otherwise", async () => {
+  await ran("measured", file, "coreWidth=49.4", "done=shaping");
+  const { out } = await ran("next", file);
+  expect(out).toMatch(
+    /the plane is built\. The traveller goes on with 14, the first shaving, and 15, after a season\./,
+  );
+  expect(out).toMatch(/What came out otherwise:\n {2}coreWidth {2}49\.4 mm instead of 49\.6 mm/);
+});
+
+test("of two slips in one command the earlier step's is told: the other's plan follows from it", async () => {
+  const { err } = await ran("measured", file, "coreWidth=150", "wedgeLength=300");
+  expect(err).toContain("coreWidth");
+  expect(err).not.toContain("wedgeLength");
+});
+
+test("mm typed into a design in inches are known for what they are", async () => {
+  writeFileSync(file, "units: in\niron: { width: 1.89, thickness: 9/64 }\n");
+  const { exit, err } = await ran("measured", file, "ironThickness=0.3");
+  expect(exit).toBe(2);
+  expect(err).toMatch(/ironThickness: .* is far from/);
+  writeFileSync(file, "units: mm\niron: { width: 48, thickness: 3.6 }\n");
+  expect((await ran("measured", file, "ironWidth=19")).err).not.toMatch(/meant/);
+  // 1 15/16 in is 49.2 mm; a recess of 19 mm may be told as 0.75.
+  expect((await ran("measured", file, "recessWidth=1")).err).toMatch(/was 25\.4 mm|far from the 19 mm/);
+});
+
+test("a step marked done without its reading: told as not measured and taken as planned, at once and by next", async () => {
+  const { out } = await ran("measured", file, "done=sole");
+  // 0.15 / (cot 47 + cot 60) = 0.15 / 1.5099
+  expect(out).toMatch(/Not measured, so taken as planned: .*cheekThickness 8 mm,.* allowanceLeft 0\.1 mm\./);
+  const next = (await ran("next", file)).out;
+  expect(next).toMatch(/soleToTake +0\.1 mm +.*Not measured \(allowanceLeft\): taken as planned\./);
+  expect(next).toMatch(/Not measured, so taken as planned: .*allowanceLeft 0\.1 mm\./);
+  expect(next).toMatch(/mouthSeen=…\n.*Expected: closed at first, 0\.15 mm at last\./);
+  expect((await ran("measured", file, "allowanceLeft=0.3")).out).toContain("wrote allowanceLeft 0.3 mm.");
+  expect((await ran("next", file)).out).not.toMatch(/soleToTake.*Not measured|allowanceLeft 0\.1/);
 });
 
 test("figures, checks and packs follow what was measured, but for what is spent", async () => {

@@ -86,9 +86,9 @@ const LAWS = {
       "bed-cradle": [`${shown(bedAngle)}°`],
       "wedge-sled": [`${shown(plane.design.wedge.angle)}°`],
     }[jig.name];
-    // On the smallest cradles the plane's name gives way to the jig's name and angle: there is no room for both.
-    const named = jig.name === "bed-cradle" ? [] : [plane.design.name.slice(0, 4)];
-    return [...wanted, ...named].filter((word) => !text.includes(word)).map((word) => `"${text}" lacks ${word}`);
+    return [...wanted, plane.design.name.slice(0, 4)]
+      .filter((word) => !text.includes(word))
+      .map((word) => `"${text}" lacks ${word}`);
   },
 } satisfies Record<string, Law>;
 

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  dimensionText,
   type Fraction,
   fineText,
   inMillimetres,
@@ -9,8 +10,10 @@ import {
   lengthBoth,
   lengthText,
   limitText,
+  oneFigure,
   readLength,
   readNumberText,
+  type SafeWay,
   trimmed,
   type Units,
   valueText,
@@ -145,26 +148,56 @@ describe("a length as it is shown", () => {
     [-0.001, "mm", "1/64", "0 mm"],
     [44.45, "in", "1/64", "1 3/4 in"],
     [44.49, "in", "1/64", "1 3/4 in"],
-    [44.55, "in", "1/64", "1 3/4 in + 0.1 mm"],
-    [44.35, "in", "1/64", "1 3/4 in - 0.1 mm"],
+    [44.55, "in", "1/64", "1 3/4 in (1.754 in)"],
+    [44.35, "in", "1/64", "1 3/4 in (1.746 in)"],
     [25.4, "in", "1/8", "1 in"],
     [0, "in", "1/8", "0 in"],
-    [0.15, "in", "1/64", "0.15 mm"],
+    [0.15, "in", "1/64", "0.006 in"],
+    [0.3, "in", "1/64", "0.012 in"],
+    [83.64, "in", "1/32", "3 9/32 in (3.293 in)"],
+    [16.51, "in", "1/32", "21/32 in (0.650 in)"],
+    [3.1, "in", "1/64", "0.122 in"],
+    [3.2, "in", "1/64", "1/8 in"],
+    [-0.3, "in", "1/64", "-0.012 in"],
     [-12.7, "in", "1/64", "-1/2 in"],
     [1.5875, "in", "1/16", "1/16 in"],
-    [20, "in", "1/8", "3/4 in + 0.95 mm"],
+    [20, "in", "1/8", "3/4 in (0.787 in)"],
   ])("%d mm for a maker in %s with %s", (mm, units, fraction, shown) => {
     expect(lengthText(mm, units, fraction)).toBe(shown);
   });
   test("in both units, the maker's first", () => {
     expect(lengthBoth(44.45, "mm")).toBe("44.45 mm (1 3/4 in)");
     expect(lengthBoth(44.45, "in")).toBe("1 3/4 in (44.45 mm)");
-    expect(lengthBoth(0.15, "in")).toBe("0.15 mm");
+    expect(lengthBoth(0.15, "in")).toBe("0.006 in (0.15 mm)");
+    expect(lengthBoth(83.64, "in", "1/32")).toBe("3 9/32 in (3.293 in, 83.64 mm)");
     expect(lengthBoth(8, "mm", "1/16")).toBe("8 mm (5/16 in)");
     expect(lengthBoth(8, "mm", "1/8")).toBe("8 mm (about 3/8 in)");
-    expect(lengthBoth(8, "in", "1/16")).toBe("5/16 in + 0.06 mm (8 mm)");
+    expect(lengthBoth(8, "in", "1/16")).toBe("5/16 in (0.315 in, 8 mm)");
     expect(lengthBoth(0.001, "mm")).toBe("0 mm (0 in)");
-    expect([lengthBoth(0.04, "mm"), lengthBoth(0.04, "in")]).toEqual(["0.04 mm", "0.04 mm"]);
+    expect([lengthBoth(0.04, "mm"), lengthBoth(0.04, "in")]).toEqual(["0.04 mm", "0.002 in (0.04 mm)"]);
+  });
+  // 83.64 mm = 105.37 / 32 in: up is 106 / 32, down 105 / 32.
+  test.each<[SafeWay, string]>([
+    ["up", "3 5/16 in (3.293 in)"],
+    ["down", "3 9/32 in (3.293 in)"],
+    ["nearest", "3 9/32 in (3.293 in)"],
+  ])("rounded %s", (way, shown) => expect(lengthText(83.64, "in", "1/32", way)).toBe(shown));
+  test("a division reached to half of what can be held is the length, whichever way is safe", () => {
+    for (const way of ["up", "down", "nearest"] as const)
+      for (const mm of [44.41, 44.45, 44.49]) expect(lengthText(mm, "in", "1/64", way)).toBe("1 3/4 in");
+  });
+  test("beside a dimension: bare mm, the rule and the caliper, or thousandths alone", () => {
+    expect(dimensionText(83.64, "mm", "1/32")).toBe("83.64");
+    expect(dimensionText(83.64, "in", "1/32")).toBe("3 9/32 in (3.293)");
+    expect(dimensionText(0.3, "in", "1/32")).toBe("0.012 in");
+    expect(dimensionText(44.45, "in", "1/32")).toBe("1 3/4 in");
+  });
+  test("as one figure to type back: whatever the length, it is read again within half a thousandth, or as the rule shows it", () => {
+    expect(["mm" as const, "in" as const].map((units) => oneFigure(83.64, units, "1/32"))).toEqual([
+      "83.64",
+      "3.293 in",
+    ]);
+    expect(oneFigure(44.45, "in", "1/32")).toBe("1 3/4 in");
   });
   test("limits in decimal inches", () => {
     expect(limitText(8, "mm")).toBe("8 mm");
@@ -181,7 +214,8 @@ test.each<[number, Units, string]>([
   [0, "mm", "0 mm"],
   [0.003, "mm", "under 0.01 mm"],
   [0.003, "in", "under 0.001 in (under 0.01 mm)"],
-  [25.4, "in", "1 in (25.4 mm)"],
+  [25.4, "in", "1.000 in (25.4 mm)"],
+  [2.54, "in", "0.100 in (2.54 mm)"],
 ])("%d mm as feelers give it in %s is %s", (mm, units, text) => expect(fineText(mm, units)).toBe(text));
 
 describe("laws", () => {
@@ -189,11 +223,10 @@ describe("laws", () => {
   test("a length shown in inches lies within 0.05 mm of the length", () => {
     fc.assert(
       fc.property(lengths, fc.constantFrom<Fraction>("1/8", "1/16", "1/32", "1/64"), (mm, fraction) => {
-        const match = /^(.*?(?:in|mm))(?: ([+-]) (.*) mm)?$/.exec(lengthText(mm, "in", fraction));
-        const text = (match?.[1] ?? "").replace(/^-(\d+) (\d)/, "-$1 $2");
-        const read = readLength(text, "mm");
-        const rest = match?.[3] === undefined ? 0 : Number(`${match[2]}${match[3]}`);
-        expect(Math.abs(("value" in read ? read.value : Number.NaN) + rest - mm)).toBeLessThan(0.0501);
+        const told = lengthText(mm, "in", fraction);
+        const read = readLength(/\((.*)\)/.exec(told)?.[1] ?? told, "mm");
+        expect(Math.abs(("value" in read ? read.value : Number.NaN) - mm)).toBeLessThan(0.0501);
+        expect(told).not.toContain("mm");
       }),
     );
   });

@@ -66,10 +66,15 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
         y
           .positional("FILE", FILE)
           .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
+          .option("read-twice", {
+            type: "boolean",
+            default: false,
+            describe: "the value is far from the plan, was read again, and is so",
+          })
           .option("json", JSON_OUT),
       async (a) => {
         const { measured } = await import("./commands/measured.ts");
-        settle(measured(io, a.FILE, a.VALUES, a.json));
+        settle(measured(io, a.FILE, a.VALUES, { json: a.json, readTwice: a.readTwice }));
       },
     )
     .command(

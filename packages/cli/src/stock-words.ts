@@ -8,15 +8,17 @@ import {
   type StockPlan,
 } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
-import { lengthText, trimmed } from "@lamplane/parameters/units";
-import { columns, shownFor } from "./words.ts";
+import { lengthBoth, lengthText, type SafeWay, trimmed } from "@lamplane/parameters/units";
+import { columns } from "./words.ts";
 
-type Shown = (mm: number) => string;
+/** A length in words; `way` where it must not be rounded to the nearest division. */
+type Shown = (mm: number, way?: SafeWay) => string;
 
 /** The whole plan as text: lengths in both units, the maker's first; in the stock list in the maker's alone. */
 export function stockText(design: Design, plan: StockPlan): string {
-  const mm: Shown = (value) => shownFor(design, value, "mm");
-  const own: Shown = (value) => lengthText(value, design.units, design.shop.smallestFraction);
+  const { units, shop } = design;
+  const mm: Shown = (value, way) => lengthBoth(value, units, shop.smallestFraction, way);
+  const own: Shown = (value, way) => lengthText(value, units, shop.smallestFraction, way);
   const parts = [billetText, ripText, markText, coreText, offcutText, listText].map((part) => part(plan, mm, own));
   return [...parts, CAUTION].join("\n\n");
 }
@@ -24,8 +26,8 @@ export function stockText(design: Design, plan: StockPlan): string {
 const CAUTION =
   "Short and small pieces are dangerous at a machine: follow its manual, local rules and trained practice, or saw them by hand.";
 
-const size = ({ length, width, thickness }: PieceSize, shown: Shown): string =>
-  `${shown(length)} × ${shown(width)} × ${shown(thickness)}`;
+const size = ({ length, width, thickness }: PieceSize, shown: Shown, way?: SafeWay): string =>
+  [length, width, thickness].map((side) => shown(side, way)).join(" × ");
 
 const SIDES = ["length", "width", "height"] as const;
 
@@ -33,13 +35,13 @@ function billetText({ billet, rip }: StockPlan, mm: Shown): string {
   const { needed, measured } = billet;
   const rows = SIDES.map((side) => [
     side,
-    mm(needed[side]),
+    mm(needed[side], "up"),
     measured[side] === 0 ? "not given" : mm(measured[side]),
     ...(billet.short[side] > 0
       ? [`too small by ${mm(billet.short[side])}`]
       : [billet.spare[side] > 0 ? `left over ${mm(billet.spare[side])}` : ""]),
   ]);
-  const rule = `The rule of thumb for the width, iron and 1 1/2 in, says ${mm(rip.byRule)} (common practice, no published source).`;
+  const rule = `The rule of thumb for the width, iron and 1 1/2 in, says ${mm(rip.byRule, "up")} (common practice, no published source).`;
   const asItLies = billet.lay === "on its side" ? "as it lies" : "";
   return ["BILLET", columns([["", "needed", "measured", asItLies], ...rows]), rule, verdict(billet)].join("\n");
 }
@@ -67,13 +69,18 @@ function ripText({ rip, core }: StockPlan, mm: Shown): string {
     `${i + 1}`,
     frees,
     `${mm(kerf.from)} to ${mm(kerf.to)}`,
-    mm(fence),
+    mm(fence, "up"),
   ]);
-  const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [piece, mm(sawn), mm(rough), mm(finished)]);
+  const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [
+    piece,
+    mm(sawn, "up"),
+    mm(rough, "up"),
+    mm(finished, "up"),
+  ]);
   return [
     "SAW LINES ACROSS THE WIDTH",
-    `Joint first the face that becomes the left cheek's outside: the reference face. Take no more than ${mm(rip.referencePass)} off it.`,
-    `Then surface the sole square to it, and the top parallel to the sole, ${mm(core.height)} apart, before the first cut.`,
+    `Joint first the face that becomes the left cheek's outside: the reference face. Take no more than ${mm(rip.referencePass, "down")} off it.`,
+    `Then surface the sole square to it, and the top parallel to the sole, ${mm(core.height, "up")} apart, before the first cut.`,
     "Kerfs are measured from that face before it is jointed; the fence is set from the face jointed last.",
     "Joint the fresh face of what is left after every cut, before the next.",
     columns([["", "frees", "kerf", "fence"], ...lines]),
@@ -88,7 +95,7 @@ function markText({ marks }: StockPlan, mm: Shown): string {
   const rows = marks.marks.map(({ over, strokes, at }) => [
     over,
     strokes === 1 ? "one stroke" : "two strokes",
-    at.map(mm).join(" and "),
+    at.map((x) => mm(x)).join(" and "),
   ]);
   return [
     "MATCHING MARKS",
@@ -104,8 +111,8 @@ function coreText({ core }: StockPlan, mm: Shown): string {
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => [
     name,
     `${trimmed(saw, 2)}°`,
-    mm(markAtSole),
-    mm(markAtTop),
+    mm(markAtSole, name === "ramp" ? "up" : "down"),
+    mm(markAtTop, name === "ramp" ? "up" : "down"),
     `${mm(kerfAtSole.from)} to ${mm(kerfAtSole.to)}, to the ${wasteTo}`,
   ]);
   return [
@@ -131,16 +138,16 @@ function partText(name: string, part: FromOffcut, mm: Shown): string {
   if (!part.acrossFits)
     return `The ${name} does not come out of it: it is ${mm(part.across)} across, wider than the core.`;
   if (part.fits)
-    return `The ${name} comes out of it, its length at ${trimmed(part.fromGrain, 2)}° to the grain; it could be ${mm(part.longest)} long.`;
+    return `The ${name} comes out of it, its length at ${trimmed(part.fromGrain, 2)}° to the grain; it could be ${mm(part.longest, "down")} long.`;
   if (part.longest === 0) return `The ${name} does not come out of it, nor would a shorter one.`;
-  return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; one of ${mm(part.longest)} would come out.`;
+  return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; one of ${mm(part.longest, "down")} would come out.`;
 }
 
 function listText({ list, billet }: StockPlan, _: Shown, own: Shown): string {
   const rows = list.rows.map((row) => [
     row.piece,
     `${row.count}`,
-    size(row.rough, own),
+    size(row.rough, own, "up"),
     size(row.finished, own),
     row.from,
     row.species,

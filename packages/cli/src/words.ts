@@ -1,16 +1,25 @@
 // Figures and findings as lines for a terminal; nothing is told by colour.
+import type { Unread } from "@lamplane/parameters/bench";
 import type { Finding } from "@lamplane/parameters/checks";
 import { type Design, rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { lengthText, trimmed, valueText } from "@lamplane/parameters/units";
+import { comparedText, lengthText, trimmed, valueText } from "@lamplane/parameters/units";
 
 /** A value with its unit, in the maker's unit first. */
 export const shownFor = ({ units, shop }: Design, value: number, unit: string): string =>
   valueText(value, unit, units, shop.smallestFraction);
 
 /** The same in the maker's unit alone, where many stand side by side. */
-export const ownFor = (design: Design, value: number, unit: string): string =>
+const ownFor = (design: Design, value: number, unit: string): string =>
   unit === "mm" ? lengthText(value, design.units, design.shop.smallestFraction) : shownFor(design, value, unit);
+
+/** A value beside another that it is compared with. */
+export const comparedFor = (design: Design, value: number, unit: string): string =>
+  unit === "mm" ? comparedText(value, design.units) : shownFor(design, value, unit);
+
+/** Values that were not read, each with what it is taken for. */
+export const unreadText = (design: Design, unread: readonly Unread[]): string =>
+  unread.map(({ key, unit, taken }) => `${key} ${ownFor(design, taken, unit)}`).join(", ");
 
 /** A finding on lines of its own: what, why, what would mend it, where the limit comes from. */
 export function findingText(design: Design, { severity, code, message, cure, source }: Finding): string {

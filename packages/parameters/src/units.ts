@@ -60,17 +60,6 @@ export function readNumberText(text: string, quantity: Quantity, units: Units): 
   return value === undefined || !Number.isFinite(value) ? { fault: notRead(example) } : { value };
 }
 
-/** A length as the shop reads it off a rule: "44.45 mm", "1 3/4 in", "1 3/4 in + 0.1 mm"; mm where a rule shows nothing. */
-export function lengthText(mm: number, units: Units, smallestFraction: Fraction = "1/64"): string {
-  if (units === "mm") return `${trimmed(mm, 2)} mm`;
-  const parts = Number(smallestFraction.slice(2));
-  const count = Math.round((mm / INCH) * parts);
-  const rest = mm - (count * INCH) / parts;
-  if (count === 0 && trimmed(mm, 2) !== "0") return `${trimmed(mm, 2)} mm`;
-  if (Math.abs(rest) <= WORTH_TELLING) return `${fractionText(count, parts)} in`;
-  return `${fractionText(count, parts)} in ${rest < 0 ? "-" : "+"} ${trimmed(Math.abs(rest), 2)} mm`;
-}
-
 /** Which way a length may be rounded without harm: a rough width up, what is planed off a sole down. */
 export type SafeWay = "up" | "down" | "nearest";
 
@@ -82,27 +71,93 @@ export interface RuleReading {
 
 /**
  * The division of the maker's rule that lies on the safe side of a length. A division that the length reaches to half of
- * what a maker can hold counts as the length itself. Metric lengths are told to 0.01 mm, finer than any rule.
+ * what a maker can hold counts as the length itself. Metric lengths are told to 0.01 mm, finer than any rule; inches under
+ * the first division in thousandths, as a caliper or a feeler leaf has them.
  */
 export function onRule(mm: number, units: Units, smallestFraction: Fraction, way: SafeWay): RuleReading {
+  if (units === "mm") return { text: `${trimmed(mm, 2)} mm`, over: 0 };
   const parts = Number(smallestFraction.slice(2));
   const exact = (mm / INCH) * parts;
   const near = Math.round(exact);
   const held = Math.abs(exact - near) * (INCH / parts) <= WORTH_TELLING;
   const count = held || way === "nearest" ? near : way === "up" ? Math.ceil(exact) : Math.floor(exact);
-  if (units === "mm" || count === 0) return { text: `${trimmed(mm, 2)} mm`, over: 0 };
+  if (count === 0) return { text: thousandths(mm), over: 0 };
   return { text: `${fractionText(count, parts)} in`, over: held ? 0 : ((count - exact) * INCH) / parts };
 }
 
+/** A length in inches as a caliper has it, to the thousandth: "3.293 in", "0.650 in"; "0 in" for one that is less. */
+export const thousandths = (mm: number): string => `${thousandthsFigure(mm)} in`;
+
+function thousandthsFigure(mm: number): string {
+  const figure = trimmed(mm / INCH, 3);
+  return figure === "0" ? figure : Number(figure).toFixed(3);
+}
+
 /**
- * The same in both units, the maker's first: "44.45 mm (1 3/4 in)". Beside exact mm, the fraction of an inch is only the
- * nearest one, and "about" where a maker could hold the difference.
+ * An inch length in the trade's two forms: the rule's division, and what a caliper is set to where that differs by more
+ * than can be held. A small length is told in thousandths alone: a remainder is too large a share of it.
  */
-export function lengthBoth(mm: number, units: Units, smallestFraction: Fraction = "1/64"): string {
-  const metric = lengthText(mm, "mm");
-  const inches = lengthText(mm, "in", smallestFraction);
-  if (metric === inches) return metric;
-  if (units === "in") return `${inches} (${metric})`;
+function inches(
+  mm: number,
+  smallestFraction: Fraction,
+  way: SafeWay,
+): { readonly text: string; readonly caliper?: string } {
+  const { text, over } = onRule(mm, "in", smallestFraction, way);
+  if (over === 0) return { text };
+  return Math.abs(mm) < CALIPER_ALONE ? { text: thousandths(mm) } : { text, caliper: thousandths(mm) };
+}
+
+/** mm, 1/8 in: under it thousandths are told alone. */
+const CALIPER_ALONE = INCH / 8;
+
+/**
+ * A length in the maker's unit, for a sentence: "44.45 mm", "1 3/4 in", "3 9/32 in (3.293 in)" where the rule's division
+ * is not the length itself, "0.012 in" where it is small.
+ */
+export function lengthText(
+  mm: number,
+  units: Units,
+  smallestFraction: Fraction = "1/64",
+  way: SafeWay = "nearest",
+): string {
+  if (units === "mm") return `${trimmed(mm, 2)} mm`;
+  const { text, caliper } = inches(mm, smallestFraction, way);
+  return caliper === undefined ? text : `${text} (${caliper})`;
+}
+
+/** A length beside a dimension line, where room is short: bare mm; "1 3/4 in", "3 9/32 in (3.293)", "0.012 in". */
+export function dimensionText(mm: number, units: Units, smallestFraction: Fraction): string {
+  if (units === "mm") return trimmed(mm, 2);
+  const { text, caliper } = inches(mm, smallestFraction, "nearest");
+  return caliper === undefined ? text : `${text} (${caliper.replace(/ in$/, "")})`;
+}
+
+/** A length beside another that it is compared with, in the maker's unit: "49.6 mm", "1.953 in", which fractions would hide. */
+export const comparedText = (mm: number, units: Units): string =>
+  units === "mm" ? `${trimmed(mm, 2)} mm` : thousandths(mm);
+
+/** A length as one figure that can be typed back: bare mm; inches as a fraction where a rule shows it, else "3.293 in". */
+export function oneFigure(mm: number, units: Units, smallestFraction: Fraction): string {
+  if (units === "mm") return trimmed(mm, 2);
+  const { text, caliper } = inches(mm, smallestFraction, "nearest");
+  return caliper ?? text;
+}
+
+/**
+ * The same in both units, the maker's first: "44.45 mm (1 3/4 in)", "3 9/32 in (3.293 in, 83.64 mm)". Beside exact mm, the
+ * fraction of an inch is only the nearest one, and "about" where a maker could hold the difference.
+ */
+export function lengthBoth(
+  mm: number,
+  units: Units,
+  smallestFraction: Fraction = "1/64",
+  way: SafeWay = "nearest",
+): string {
+  const metric = `${trimmed(mm, 2)} mm`;
+  if (units === "in") {
+    const { text, caliper } = inches(mm, smallestFraction, way);
+    return caliper === undefined ? `${text} (${metric})` : `${text} (${caliper}, ${metric})`;
+  }
   const parts = Number(smallestFraction.slice(2));
   const count = Math.round((mm / INCH) * parts);
   if (count === 0 && metric !== "0 mm") return metric;
@@ -118,7 +173,9 @@ const DECIMALS: Readonly<Record<string, number>> = { "": 4, N: 0, MPa: 1 };
  */
 export function fineText(mm: number, units: Units): string {
   const metric = `${fineFigure(mm, 2)} mm`;
-  return units === "mm" ? metric : `${fineFigure(mm / INCH, 3)} in (${metric})`;
+  if (units === "mm") return metric;
+  const figure = thousandthsFigure(mm);
+  return `${figure === "0" && mm > 0 ? "under 0.001" : figure} in (${metric})`;
 }
 
 function fineFigure(value: number, decimals: number): string {

@@ -1,4 +1,5 @@
 // What is derived from the table: completed plain values, single values, schema, Markdown table, starter design.
+import { findingsOf } from "@lamplane/parameters/checks";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
@@ -12,6 +13,7 @@ import {
   valueAt,
   withValue,
 } from "../../../packages/parameters/src/design/index.ts";
+import { elevation } from "../../../packages/parameters/src/elevation/index.ts";
 import { rowsOf, TABLE } from "../../../packages/parameters/src/table/index.ts";
 
 const IRON = { iron: { width: 48, thickness: 3.6 } };
@@ -116,17 +118,35 @@ describe("told to the maker", () => {
     expect(lines).toContainEqual(expect.stringMatching(/^\| `bed\.angle` \| ° \| 47 \| 35 to 65 \| Bed angle/));
     expect(lines).toContainEqual(expect.stringMatching(/^\| `iron\.width` \| mm \| to be given \|/));
   });
-  test.each([
-    ["mm", 48, 3.6],
-    ["in", 50.8, 3.175],
-  ] as const)("the starter in %s reads back as the defaults", (units, width, thickness) => {
-    const source = starterDesign("first-plane", units);
-    const expected = completed({ name: "first-plane", units, iron: { width, thickness } });
+  test("the starter in mm reads back as the defaults", () => {
+    const source = starterDesign("first-plane", "mm");
+    const expected = completed({ name: "first-plane", units: "mm", iron: { width: 48, thickness: 3.6 } });
     const given = new Set(
       rowsOf(TABLE).flatMap(({ path, row }) => (row.default === undefined && !path.startsWith("iron.") ? [] : [path])),
     );
     expect(readDesign(source, "new.yaml")).toEqual({ ok: true, given, design: expected });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);
+  });
+  test("the starter in inches gives inch sizes next to the defaults, and a plane that no check stops", () => {
+    const source = starterDesign("first-plane", "in");
+    const reading = readDesign(source, "new.yaml");
+    if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
+    for (const { path, row } of rowsOf(TABLE)) {
+      const value = valueAt(reading.design, path);
+      if (path === "iron.width" || path === "iron.thickness" || row.kind !== "number") continue;
+      if (typeof value !== "number" || typeof row.default !== "number") {
+        expect(value, path).toEqual(row.default);
+        continue;
+      }
+      // Nearest 1/8 in over an inch, 1/32 over 1/8, 1/64 over 1/32, then thousandths or tenths of one: half of each is the most it is off.
+      const most =
+        row.default > 25.4 ? 25.4 / 16 : row.default > 3.175 ? 25.4 / 64 : row.default > 0.79 ? 25.4 / 128 : 0.0128;
+      const off = Math.abs(value - row.default);
+      expect(off, path).toBeLessThanOrEqual(row.quantity === "length" ? most + 1e-9 : 0);
+    }
+    expect(source.replaceAll(/#.*/g, "").match(/\d mm/g)).toHaveLength(3); // a printer's length, width and height
+    expect(source).toMatch(/paper: Letter\n/);
+    expect(findingsOf(elevation(reading.design)).filter(({ severity }) => severity === "stop")).toEqual([]);
   });
   test.each(["true", "5", "a: b", 'a"b', "~"])("a name such as %s is told by the reader, not by YAML", (name) => {
     const reading = readDesign(starterDesign(name, "mm"), "");

@@ -90,7 +90,7 @@ test("inches are fractions of the shop's own", () => {
     designWith({ ...WORKED, units: "in", "body.height": 57.15, "shop.smallestFraction": "1/32" }),
   );
   const words = wordsOf(named("cheek-right", inches));
-  expect(words).toContain("2 3/8 in - 0.18 mm"); // 57.15 + 3 = 60.15 mm; 2 3/8 in is 60.325
+  expect(words).toContain("2 3/8 in (2.368)"); // 57.15 + 3 = 60.15 mm; 2 3/8 in is 60.325
   expect(words.join(" ")).not.toMatch(/\/64/);
 });
 

@@ -1,15 +1,35 @@
 // `lamplane measured`: writes what came out at the bench into the design file; every comment and every other byte stays.
-import { expectedOf, MEASURED, type MeasuredKey, settledValues } from "@lamplane/parameters/bench";
+import {
+  type Doubt,
+  doubtOf,
+  doubtText,
+  expectedOf,
+  MEASURED,
+  type MeasuredKey,
+  settledValues,
+  stepOf,
+  stepPlace,
+  unreadOf,
+} from "@lamplane/parameters/bench";
 import { type Design, readDesign, writtenBack } from "@lamplane/parameters/design";
 import { isRow, TABLE } from "@lamplane/parameters/table";
-import { readNumberText } from "@lamplane/parameters/units";
+import { fineText, readNumberText } from "@lamplane/parameters/units";
 import { designContent, designIn, replaceFile } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { shownFor } from "../words.ts";
+import { shownFor, unreadText } from "../words.ts";
 
-/** @throws InputRefused where a value is not understood or not allowed; CouldNotWrite where the file cannot be written. */
-export function measured(io: Io, file: string, values: readonly string[], json: boolean): Exit {
+export interface MeasuredOptions {
+  readonly json: boolean;
+  /** A reading far from the plan was taken twice, and is so. */
+  readonly readTwice: boolean;
+}
+
+/**
+ * @throws InputRefused where a value is not understood, not allowed, or so far from the plan that it is likely a slip;
+ *   CouldNotWrite where the file cannot be written.
+ */
+export function measured(io: Io, file: string, values: readonly string[], { json, readTwice }: MeasuredOptions): Exit {
   if (values.length === 0)
     throw new InputRefused(
       `Name what was measured, such as coreWidth=49.7; \`lamplane next ${file}\` says what is wanted.`,
@@ -22,18 +42,54 @@ export function measured(io: Io, file: string, values: readonly string[], json: 
   );
   const built = checked(written, file);
   for (const value of values) refuseWhereThereIsNone(built, value);
+  if (!readTwice) refuseSlips(built, values);
   const settled = settledValues(built);
   const whole = settled.reduce((text, { key, value }) => writtenBack(text, `measured.${key}`, value), written);
-  checked(whole, file);
+  const after = checked(whole, file);
   replaceFile(file, whole);
-  if (json) io.out(`${JSON.stringify({ file, written: values, settled }, null, 2)}\n`);
+  const unread = newlyUnread(design, after);
+  if (json) io.out(`${JSON.stringify({ file, written: values, settled, unread }, null, 2)}\n`);
   else {
-    io.out(`${file}: wrote ${values.join(", ")}.\n`);
+    io.out(`${file}: wrote ${values.map((given) => readBack(after, given)).join(", ")}.\n`);
     for (const { key, value } of settled)
       io.out(`Settled with it, as planned: ${key} ${shownFor(design, value, unitOf(key))}.\n`);
+    if (unread.length > 0) io.out(`Not measured, so taken as planned: ${unreadText(after, unread)}.\n`);
     io.out(`\`lamplane next ${file}\` says what to do now.\n`);
   }
   return EXIT.done;
+}
+
+/** Values that steps which are done now, and were not before, left unread. */
+function newlyUnread(before: Design, after: Design) {
+  const known = new Set(unreadOf(before).map(({ key }) => key));
+  return unreadOf(after).filter(({ key }) => !known.has(key));
+}
+
+/** A value as it was understood, so that a wrong unit shows itself. */
+function readBack(design: Design, given: string): string {
+  const key = keyOf(given);
+  const value = design.measured[key as keyof Design["measured"]];
+  if (typeof value !== "number") return `${key}=${value}`;
+  return `${key} ${unitOf(key) === "mm" ? fineText(value, design.units) : shownFor(design, value, unitOf(key))}`;
+}
+
+const keyOf = (given: string): string => given.replace(/^measured\./, "").replace(/=.*$/s, "");
+
+/** Of several slips only the first step's are told: what is expected later follows from them. @throws InputRefused */
+function refuseSlips(design: Design, values: readonly string[]): void {
+  const doubts = values.flatMap((given): Doubt[] => {
+    const key = keyOf(given);
+    const doubt = Object.hasOwn(MEASURED, key) ? doubtOf(design, key as MeasuredKey) : undefined;
+    return doubt ? [doubt] : [];
+  });
+  const first = Math.min(...doubts.map(({ key }) => stepPlace(stepOf(key))));
+  const lines = doubts
+    .filter(({ key }) => stepPlace(stepOf(key)) === first)
+    .map((doubt) => `${doubt.key}: ${doubtText(doubt, (value, unit) => shownFor(design, value, unit))}`);
+  if (lines.length === 0) return;
+  throw new InputRefused(
+    `${lines.join("\n")}\nNothing was written. Read it again; if it is so, give it again with --read-twice.`,
+  );
 }
 
 const unitOf = (key: string): string => {
@@ -50,7 +106,7 @@ function checked(text: string, file: string): Design {
 
 /** A value of what this plane does not have would mark its step as done. @throws InputRefused */
 function refuseWhereThereIsNone(design: Design, given: string): void {
-  const key = given.replace(/^measured\./, "").replace(/=.*$/s, "");
+  const key = keyOf(given);
   if (!Object.hasOwn(MEASURED, key) || expectedOf(design, key as MeasuredKey) !== undefined) return;
   throw new InputRefused(`${key}: this plane has none to measure. Nothing was written.`);
 }

@@ -1,10 +1,23 @@
-// `lamplane next`: where the build stands, what to do now with its numbers, what has changed, and what is lost.
-import { type BenchState, benchState, type Change, planeOf, STEPS, stepPlace } from "@lamplane/parameters/bench";
+// `lamplane next`: where the build stands, what to do now with its numbers, what is new, and what was before.
+import {
+  type BenchState,
+  benchState,
+  type Change,
+  figureTold,
+  JOB,
+  jobNumber,
+  type Loss,
+  measuredTold,
+  planeOf,
+  STEPS,
+  stepPlace,
+  wantedText,
+} from "@lamplane/parameters/bench";
 import { type Finding, findingsOf } from "@lamplane/parameters/checks";
 import { type Design, rowAt } from "@lamplane/parameters/design";
 import { STEP_NAMES } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { columns, ownFor, shownFor } from "../words.ts";
+import { columns, comparedFor, shownFor, unreadText } from "../words.ts";
 
 export function next(io: Io, design: Design, file: string, json: boolean): Exit {
   const state = benchState(design);
@@ -16,20 +29,26 @@ export function next(io: Io, design: Design, file: string, json: boolean): Exit 
 
 function stateText(design: Design, file: string, state: BenchState, stops: readonly Finding[]): string {
   return [
-    headText(design, state),
+    headText(design, file, state),
     ...stopsText(stops, file),
     ...taskText(design, file, state),
-    ...changedText(design, state),
     ...tooWideText(design, file, state),
-    ...lostText(design, state),
+    ...newText(design, state),
+    ...olderText(design, state),
+    ...notReadText(design, state),
   ].join("\n");
 }
 
-function headText({ name }: Design, { done, step }: BenchState): string {
-  if (!step) return `${name}: all ${STEP_NAMES.length} steps are done.\n`;
+const FIRST_SHAVING = JOB.indexOf("first-shaving") + 1;
+
+function headText({ name }: Design, file: string, { done, step }: BenchState): string {
+  if (!step)
+    return `${name}: the plane is built. The traveller goes on with ${FIRST_SHAVING}, the first shaving, and ${JOB.length}, after a season.\n`;
   const last = done.at(-1);
-  const after = last ? `after "${STEPS[last].title}"` : "nothing is cut yet";
-  return `${name}: step ${stepPlace(step) + 1} of ${STEP_NAMES.length}, ${after}.\n\n${STEPS[step].title}\n${STEPS[step].task}\n`;
+  const after = last
+    ? `after "${STEPS[last].title}"`
+    : `nothing is cut yet (1 is the choice of wood: \`lamplane stock ${file}\`)`;
+  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB.length}, ${after}.\n\n${STEPS[step].title}\n${STEPS[step].task}\n`;
 }
 
 /** What fails as the plane stands is told before what to do: the next cut may be the one that cannot be mended. */
@@ -44,14 +63,18 @@ const stopsText = (stops: readonly Finding[], file: string): string[] =>
 
 function taskText(design: Design, file: string, { step, figures, toMeasure }: BenchState): string[] {
   if (!step) return [];
-  const rows = figures.map(({ key, value, unit, help, planned }) => [
+  const rows = figures.map(({ key, value, unit, help, planned, unread }) => [
     `  ${key}`,
-    shownFor(design, value, unit),
-    planned === undefined ? help : `${help} Planned: ${shownFor(design, planned, unit)}.`,
+    figureTold(design, key, value, unit),
+    [
+      help,
+      ...(planned === undefined ? [] : [`Planned: ${comparedFor(design, planned, unit)}.`]),
+      ...(unread === undefined ? [] : [`Not measured (${unread}): taken as planned.`]),
+    ].join(" "),
   ]);
   const measure = toMeasure.flatMap(({ key, unit, expected }) => [
     `  lamplane measured ${file} ${key}=…`,
-    `      ${rowAt(`measured.${key}`).help} Expected: ${shownFor(design, expected, unit)}.`,
+    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? measuredTold(design, expected, unit)}.`,
   ]);
   const closing =
     measure.length > 0
@@ -59,17 +82,6 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Be
       : ["", `When it is done: lamplane measured ${file} done=${step}`];
   return [columns(rows), ...closing, ""];
 }
-
-function changedText(design: Design, { changed }: BenchState): string[] {
-  if (changed.length === 0) return [];
-  return ["Changed against the plan:", columns(changed.map((change) => changeRow(design, change))), ""];
-}
-
-const changeRow = (design: Design, { key, planned, now, unit, help }: Change): string[] => [
-  `  ${key}`,
-  `${ownFor(design, planned, unit)} is now ${ownFor(design, now, unit)}`,
-  help,
-];
 
 function tooWideText(design: Design, file: string, { mouthTooWideBy }: BenchState): string[] {
   if (mouthTooWideBy === 0) return [];
@@ -80,14 +92,51 @@ function tooWideText(design: Design, file: string, { mouthTooWideBy }: BenchStat
   ];
 }
 
+/** What the latest step brought: each value that is off, what it costs, and the later steps' numbers that moved with it. */
+function newText(design: Design, { latest, step, lost, changed }: BenchState): string[] {
+  const values = lost.filter((loss) => loss.step === latest);
+  if (latest === undefined || values.length === 0) return [];
+  const shownAbove = new Set<string>(step ? STEPS[step].figures : []);
+  const later = new Set<string>(STEP_NAMES.slice(stepPlace(latest) + 1).flatMap((name) => STEPS[name].figures));
+  const moved = changed.filter(({ key, isNew }) => isNew && later.has(key) && !shownAbove.has(key));
+  return [
+    `New from "${STEPS[latest].title}":`,
+    ...values.flatMap((loss) => lossLines(design, loss)),
+    ...(moved.length > 0
+      ? ["  Numbers of later steps that moved with it:", columns(moved.map((change) => movedRow(design, change)))]
+      : []),
+    "",
+  ];
+}
+
+function lossLines(design: Design, { key, asked, got, unit, costs }: Loss): string[] {
+  const head = `  ${key}: ${comparedFor(design, asked, unit)} was wanted, ${comparedFor(design, got, unit)} came out.`;
+  if (costs.length === 0) return [`${head} It costs nothing that is felt.`];
+  return [head, ...costs.map((cost) => costText(design, cost))];
+}
+
 /** The plane as it is beside the plane had that one value come out as asked. */
 const costText = (design: Design, { planned, now, unit, help }: Change): string =>
-  `      ${help.replace(/\.$/, "")}: ${ownFor(design, now, unit)} instead of ${ownFor(design, planned, unit)}`;
+  `      ${help.replace(/\.$/, "")}: ${comparedFor(design, now, unit)} instead of ${comparedFor(design, planned, unit)}`;
 
-function lostText(design: Design, { lost }: BenchState): string[] {
-  const lines = lost.flatMap(({ key, asked, got, unit, costs }) => [
-    `  ${key}: ${shownFor(design, asked, unit)} was wanted, ${shownFor(design, got, unit)} came out.`,
-    ...costs.map((cost) => costText(design, cost)),
+const movedRow = (design: Design, { key, planned, now, unit, help }: Change): string[] => [
+  `    ${key}`,
+  `${comparedFor(design, now, unit)}, planned ${comparedFor(design, planned, unit)}`,
+  help,
+];
+
+/** What came out otherwise at steps before the latest: a line each, for every number told allows for it. */
+function olderText(design: Design, { latest, step, lost }: BenchState): string[] {
+  const older = lost.filter((loss) => loss.step !== latest);
+  if (older.length === 0) return [];
+  const rows = older.map(({ key, asked, got, unit, costs }) => [
+    `  ${key}`,
+    `${comparedFor(design, got, unit)} instead of ${comparedFor(design, asked, unit)}`,
+    costs.length === 0 ? "" : `still felt in ${costs.map((cost) => cost.key).join(", ")}`,
   ]);
-  return lines.length > 0 ? ["What came out otherwise, and what it changes:", ...lines, ""] : [];
+  const head = step ? "From earlier steps, already allowed for in every number above:" : "What came out otherwise:";
+  return [head, columns(rows), ""];
 }
+
+const notReadText = (design: Design, { unread }: BenchState): string[] =>
+  unread.length === 0 ? [] : [`Not measured, so taken as planned: ${unreadText(design, unread)}.`, ""];

@@ -116,7 +116,7 @@ function pagesBlock(units: Units, places: readonly Whereabouts[], before: number
       text:
         units === "mm"
           ? "Lengths without a unit are millimetres."
-          : "What no fraction of an inch reaches is added in mm.",
+          : "Where no fraction shows a length, it is in thousandths, for the caliper.",
     },
   ]);
 }

@@ -3,13 +3,16 @@ export { asBuilt, designAt, planeAt, planeOf, planned } from "./as-built/as-buil
 export {
   type BenchState,
   benchState,
-  type Change,
-  isWorthAWord,
-  type Loss,
+  type StepFigure,
   settledValues,
+  type Unread,
+  unreadOf,
 } from "./as-built/bench-state.ts";
+export { type Change, isWorthAWord } from "./as-built/changes.ts";
 export { expectedOf, MEASURED } from "./as-built/expected.ts";
 export { figuresAsBuilt } from "./as-built/figures-as-built.ts";
+export { type Loss, lossesOf } from "./as-built/losses.ts";
+export { type Doubt, doubtOf, doubtText } from "./as-built/plausible.ts";
 export * from "./caution.ts";
 export * from "./cautions.ts";
 export * from "./figures.ts";
@@ -21,7 +24,9 @@ export * from "./mouth-opening.ts";
 export type { MouthPatch } from "./mouth-patch.ts";
 export * from "./mouth-text.ts";
 export type { Packing } from "./packing.ts";
+export { type PinSeat, pinSeat } from "./pin-seat.ts";
 export * from "./pin-strength.ts";
+export { figureTold, measuredTold, SAFE_WAYS } from "./safe-ways.ts";
 export * from "./seasons.ts";
 export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";
@@ -29,4 +34,5 @@ export * from "./stock/index.ts";
 export * from "./strength-of-pin.ts";
 export * from "./survey/index.ts";
 export * from "./tolerance/index.ts";
+export { wantedText } from "./wanted.ts";
 export * from "./woods-of-plane.ts";

@@ -1,5 +1,6 @@
 // A mouth's reading and its life as lines and cells for a terminal: words and figures only, the maker's unit first.
 import type { Elevation } from "../elevation/index.ts";
+import type { Design } from "../table/index.ts";
 import { fineText, inUnits, lengthBoth, trimmed, type Units } from "../units.ts";
 import type { MouthReading } from "./mouth.ts";
 import { LIFE, type MouthLifeRow } from "./mouth-life.ts";
@@ -21,7 +22,7 @@ export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "de
   const head = `Mouth seen ${fine(seen)}, wanted ${fine(wanted)}; it opens ${trimmed(growth, 3)} mm for each mm off the sole.`;
   if (reading.verdict === "as-wanted")
     return [head, `LEAVE IT: ${seen - wanted > 0 ? "wider than wanted by less than one shaving opens" : "as wanted"}.`];
-  if (reading.verdict === "wide") return [head, ...wideText(reading, units)];
+  if (reading.verdict === "wide") return [head, ...wideText(reading, design)];
   const shut = reading.verdict === "shut";
   return [
     head,
@@ -39,32 +40,35 @@ function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, unit
   return `: ${count} of ${size}, each opening the mouth by ${fineText(opensPerShaving, units)}`;
 }
 
-function wideText({ tooWide, packing, patch, growth }: MouthReading, units: Units): string[] {
+function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Design): string[] {
   return [
-    `TOO WIDE by ${fineText(tooWide, units)}: every truing opens it further. Live with it, or close it in one of two ways.`,
-    ...(packing ? [packingText(packing, units)] : []),
-    ...(patch ? patchText(patch, growth, units) : []),
+    `TOO WIDE by ${fineText(tooWide, design.units)}: every truing opens it further. Live with it, or close it in one of two ways.`,
+    ...(packing ? [packingText(packing, design)] : []),
+    ...(patch ? patchText(patch, growth, design) : []),
   ];
 }
 
-function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packing, units: Units): string {
+function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packing, design: Design): string {
+  const { units, shop } = design;
   const what = `Packing: ${fineText(thickness, units)} of card or veneer on the bed, even, under the whole iron`;
   const room =
     roomUnderPin < 0
       ? "; but then the cap iron's hump no longer passes under the cross pin"
       : wedgeBelowPin < 0
         ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${fineText(thickness, units)}`
-        : `; it costs no wood, and the wedge then stands ${lengthBoth(wedgeOut, units)} further out`;
+        : `; it costs no wood, and the wedge then stands ${lengthBoth(wedgeOut, units, shop.smallestFraction)} further out`;
   return `${what}${room}.`;
 }
 
-function patchText({ thickness, length, width, endAngle, growth, fits }: MouthPatch, before: number, units: Units) {
+function patchText(patch: MouthPatch, before: number, { units, shop }: Design) {
+  const { thickness, length, width, endAngle, growth, fits } = patch;
+  const atLeast = (mm: number) => lengthBoth(mm, units, shop.smallestFraction, "up");
   return [
-    `Patch: a slip let into the sole before the mouth, at least ${lengthBoth(thickness, units)} thick and ` +
-      `${lengthBoth(length, units)} long, ${lengthBoth(width, units)} wide, grain along the plane, its end at the mouth at ` +
+    `Patch: a slip let into the sole before the mouth, at least ${atLeast(thickness)} thick and ` +
+      `${atLeast(length)} long, ${lengthBoth(width, units, shop.smallestFraction)} wide, grain along the plane, its end at the mouth at ` +
       `${trimmed(endAngle, 1)}° from the sole so that it fades into the ramp.`,
     `It costs that much of the front block's sole; while it lasts the mouth opens ${trimmed(growth, 3)} mm for each mm off ` +
-      `instead of ${trimmed(before, 3)}, and it is gone after ${lengthBoth(thickness, units)}.`,
+      `instead of ${trimmed(before, 3)}, and it is gone after ${lengthBoth(thickness, units, shop.smallestFraction)}.`,
     ...(fits ? [] : ["The front block is too short for it: face its whole sole instead."]),
     "Cut it with the iron out; keep hands clear of chisel and router, and follow the machine's manual and trained practice.",
   ];

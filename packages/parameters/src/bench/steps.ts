@@ -135,6 +135,12 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
   },
 };
 
+/** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */
+export const JOB = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;
+
+/** Number of a step on the traveller. */
+export const jobNumber = (step: Step): number => JOB.indexOf(step) + 1;
+
 /** Place of a step in the order of the work. */
 export const stepPlace = (step: Step): number => STEP_NAMES.indexOf(step);
 

@@ -1,12 +1,12 @@
 // The parameters told to a maker: a Markdown table and a commented first design, both derived from the table.
 import { isRow, type NumberRow, type Row, rowsOf, type Section, TABLE, UNIT_OF } from "../table/index.ts";
-import { inUnits, lengthText, trimmed, type Units } from "../units.ts";
+import { inMillimetres, inUnits, lengthText, trimmed, type Units } from "../units.ts";
 import { allowed } from "./value.ts";
 
-// An invented iron of a common size: the maker measures another.
-const IRON: Record<Units, Record<string, string>> = {
+// What is no default: an invented iron of a common size, since the maker measures another, and the paper that goes with inches.
+const OWN: Record<Units, Record<string, string>> = {
   mm: { "iron.width": "48 mm", "iron.thickness": "3.6 mm" },
-  in: { "iron.width": "2 in", "iron.thickness": "1/8 in" },
+  in: { "iron.width": "2 in", "iron.thickness": "1/8 in", "shop.paper": "Letter" },
 };
 
 /** Every parameter as a row of a Markdown table. */
@@ -21,7 +21,8 @@ export function parameterTable(): string {
 }
 
 /**
- * A whole design in YAML with a comment over each key; what it gives is each default, and an iron to be replaced.
+ * A whole design in YAML with a comment over each key; what it gives is each default, in inches the common size
+ * next to it, and an iron to be replaced.
  * @param name stands in the file as it is; readDesign says whether it will do
  */
 export function starterDesign(name: string, units: Units): string {
@@ -74,18 +75,31 @@ const sentence = (words: string): string => `Allowed: ${words}.`;
 function starterValue(row: Row, path: string, { name, units }: Asked): string | undefined {
   if (path === "name") return quoted(name);
   if (path === "units") return units;
-  if (row.kind !== "number") return quoted(row.default);
-  return IRON[units][path] ?? numberText(row, units);
+  const own = OWN[units][path];
+  if (row.kind !== "number") return quoted(own ?? row.default);
+  if (path.startsWith("shop.printer.")) return numberText(row, "mm"); // printers are sold by the millimetre everywhere
+  return own ?? numberText(row, units);
 }
 
-/** Exactly the default: inches only where a rule shows them without a remainder. */
+/** The default; in inches the size nearest to it that a maker in inches would plan. */
 function numberText(row: NumberRow<unknown>, units: Units): string | undefined {
   if (typeof row.default !== "number") return row.default === undefined ? undefined : String(row.default);
   if (row.quantity !== "length") return trimmed(row.default, 6);
-  const sixtyFourths = trimmed(inUnits(row.default, "in") * 64, 6);
-  const isExact = units === "in" && /^\d+$/.test(sixtyFourths);
-  return isExact ? lengthText(row.default, "in") : `${trimmed(row.default, 6)} mm`;
+  return units === "mm" ? `${trimmed(row.default, 6)} mm` : inchSize(row.default);
 }
+
+/**
+ * To 1/8 in over an inch, to 1/32 over 1/8, to 1/64 over 1/32; under it thousandths, unless a rule shows it, and a tenth of
+ * one where a hand's tolerance is that fine.
+ */
+function inchSize(mm: number): string {
+  const size = inUnits(mm, "in");
+  const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : 1 / 64;
+  const planned = Math.round(size / step) * step;
+  if (size >= 1 / 32 || Math.abs(planned - size) < ALIKE * size) return lengthText(inMillimetres(planned, "in"), "in");
+  return `${trimmed(size, size < 0.002 ? 4 : 3)} in`;
+}
+const ALIKE = 0.02; // share by which a small size may differ and still be the rule's
 
 /** Plain where YAML reads it back as the same text. */
 const quoted = (text: string): string =>

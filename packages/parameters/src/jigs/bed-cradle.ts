@@ -3,13 +3,14 @@ import { blocksAt, stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { fromIron, toIron } from "../elevation/frame.ts";
 import { facetted, type Point, point } from "../elevation/outline.ts";
+import type { Design } from "../table/index.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
 import { CAUTION, FLAT_PRINT, type Planned, type Standing } from "./jig.ts";
 import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
 import { areaAndMiddle, outlineThrough, window } from "./straight.ts";
 
-/** Under the V, mm: two lines of letters. */
-const BASE = 22;
+/** Under the V and its relief, mm: two lines of letters, so that the cradle carries the plane's name. */
+const BASE = 20.5;
 /** Behind each seat, mm. */
 const WALL = 12;
 /** Base beyond the block's middle, mm: it does not tip when a straightedge is laid on. */
@@ -21,6 +22,11 @@ const HEEL_SEAT = 30;
 const FREE_TIP = 12;
 /** Clears the block's arris in the V, mm. */
 const ARRIS = 1.5;
+
+/** Radius of the relief in the V's corner, mm: no less than clears the arris. */
+const reliefOf = ({ jigs }: Design): number => Math.max(ARRIS, jigs.relief);
+/** Height of the base under the V's corner, mm. */
+const baseOf = (design: Design): number => BASE + reliefOf(design);
 /** Widest cradle, mm: wide enough to stand, narrower than the core so that a vise grips the block too. */
 const WIDEST = 30;
 
@@ -51,7 +57,7 @@ export function cradlePlaces(plane: Elevation): CradlePlaces {
     corner,
     soleEnd: point(corner.x - seat * c, corner.y + seat * s),
     heelEnd: point(corner.x + heel * s, corner.y + heel * c),
-    base: corner.y - BASE,
+    base: corner.y - baseOf(plane.design),
   };
 }
 
@@ -67,12 +73,12 @@ export function bedCradle(plane: Elevation): Planned {
     { at: point(behindHeel.x, base), round: 2 },
     { at: behindHeel, round: 2 },
     { at: heelEnd },
-    { at: corner, relief: { radius: Math.max(ARRIS, design.jigs.relief), into: "before" } },
+    { at: corner, relief: { radius: reliefOf(design), into: "before" } },
     { at: soleEnd },
     { at: underSole, round: 2 },
   ]);
   const open = window([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
-    side === 0 ? BASE : side === 2 ? 9 : side === 1 ? 4 : 8,
+    side === 0 ? baseOf(design) : side === 2 ? 9 : side === 1 ? 4 : 8,
   );
   const thick = Math.min(WIDEST, widths.core - 2);
   const angle = degreesText(frame.bedAngle);
@@ -87,7 +93,9 @@ export function bedCradle(plane: Elevation): Planned {
           thickness: thick,
           risers: [],
           lightening: open,
-          labels: [nameLabel([`CRADLE ${angle}`], design, point((underSole.x + behindHeel.x) / 2, base + BASE / 2))],
+          labels: [
+            nameLabel([`CRADLE ${angle}`], design, point((underSole.x + behindHeel.x) / 2, base + baseOf(design) / 2)),
+          ],
           standing: cradleStanding(plane, thick),
         },
       ],

@@ -1,7 +1,7 @@
 // Numbers as they stand on the sheet, and back: the design's unit for lengths, degrees for angles.
 import type { NumberRow, Row } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { inMillimetres, inUnits, lengthText, readNumberText, trimmed, valueText } from "@lamplane/parameters/units";
+import { inMillimetres, oneFigure, readNumberText, trimmed, valueText } from "@lamplane/parameters/units";
 
 export interface Style {
   readonly units: "mm" | "in";
@@ -12,9 +12,7 @@ export interface Style {
 export function drawnText(value: number, unit: string, { units, smallestFraction }: Style): string {
   if (unit === "°") return `${trimmed(value, 2)}°`;
   if (unit !== "mm") return trimmed(value, 3);
-  if (units === "mm") return trimmed(value, 2);
-  const fraction = lengthText(value, "in", smallestFraction);
-  return fraction.includes("mm") ? `${trimmed(inUnits(value, "in"), 3)}″` : fraction.replace(" in", "″");
+  return oneFigure(value, units, smallestFraction).replace(" in", "″");
 }
 
 /** A number with its unit, both units of length. */

@@ -71,6 +71,7 @@ function choiceOf(stage: StageName, i: number, goTo: (stage: StageName) => void)
 interface Measured {
   readonly control: NumberControl;
   readonly expected: HTMLElement;
+  readonly doubt: HTMLElement;
 }
 
 /** The task with a table for its figures and a blank to fill in for everything that is measured. */
@@ -78,8 +79,9 @@ function stepItem({ title, task, measures: blanks }: BenchStep, measures: Map<st
   const lines = blanks.map(({ path }) => {
     const control = numberControl(path, rowAt(path) as NumberRow, hands);
     const expected = html("span", { class: "expected" });
-    measures.set(path, { control, expected });
-    return html("div", {}, html("dt", {}, nameOf(path)), html("dd", {}, control.element, expected));
+    const doubt = html("span", { class: "doubt", role: "status" });
+    measures.set(path, { control, expected, doubt });
+    return html("div", {}, html("dt", {}, nameOf(path)), html("dd", {}, control.element, expected, doubt));
   });
   return html(
     "li",
@@ -106,10 +108,11 @@ function fill(
       return html("div", {}, html("dt", {}, nameOf(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
     }),
   );
-  for (const { path, value, expected, unit } of step.measures) {
-    const { control, expected: words } = measures.get(path)!;
-    const asked = expected === undefined ? "" : `expected ${toldText(expected, unit, style)}`;
+  for (const { path, value, expected, unit, wanted, doubt } of step.measures) {
+    const { control, expected: words, doubt: beside } = measures.get(path)!;
+    const asked = expected === undefined ? "" : `expected ${wanted ?? toldText(expected, unit, style)}`;
     control.update({ value: value ?? expected ?? 0, given: value, style, unit, isVoid: value === undefined });
     words.textContent = asked;
+    if (beside.textContent !== (doubt ?? "")) beside.textContent = doubt ?? "";
   }
 }

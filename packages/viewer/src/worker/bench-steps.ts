@@ -1,7 +1,19 @@
 // The bench steps of a stage, with their numbers and what was measured: as the plane stands when each step begins.
-import { expectedOf, MEASURED, planeAt, STEPS, type Step, stepPlace, stepsDone } from "@lamplane/parameters/bench";
+import {
+  doubtOf,
+  doubtText,
+  expectedOf,
+  MEASURED,
+  planeAt,
+  STEPS,
+  type Step,
+  stepPlace,
+  stepsDone,
+  wantedText,
+} from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
 import { type Elevation, figure } from "@lamplane/parameters/elevation";
+import { valueText } from "@lamplane/parameters/units";
 import type { BenchStep, StageName } from "../protocol.ts";
 
 /** Which steps bring the work to each stage that the sheet shows. */
@@ -20,6 +32,7 @@ const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {
  */
 export function benchSteps(design: Design, standing: Elevation, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
+  const told = (value: number, unit: string) => valueText(value, unit, design.units, design.shop.smallestFraction);
   return STEPS_TO[stage].map((step): BenchStep => {
     const { title, task, figures, measures } = STEPS[step];
     const plane = done === 0 ? standing : planeAt(design, step);
@@ -34,7 +47,18 @@ export function benchSteps(design: Design, standing: Elevation, stage: StageName
       measures: measures.flatMap((key) => {
         const expected = done === 0 ? MEASURED[key].expected(plane) : expectedOf(design, key);
         if (expected === undefined) return [];
-        return [{ path: `measured.${key}`, expected, value: design.measured[key], unit: MEASURED[key].unit }];
+        const doubt = doubtOf(design, key);
+        const wanted = wantedText(design, key);
+        return [
+          {
+            path: `measured.${key}`,
+            expected,
+            value: design.measured[key],
+            unit: MEASURED[key].unit,
+            ...(wanted ? { wanted } : {}),
+            ...(doubt ? { doubt: doubtText(doubt, told) } : {}),
+          },
+        ];
       }),
     };
   });

@@ -17,6 +17,7 @@ import {
   stepOf,
   stepPlace,
   stepsDone,
+  unreadOf,
 } from "@lamplane/parameters/bench";
 import { rowAt } from "@lamplane/parameters/design";
 import { type Elevation, elevation, FIGURES, figuresOf, mouthGrowth } from "@lamplane/parameters/elevation";
@@ -123,13 +124,34 @@ describe("worked by hand", () => {
     expect(asBuilt(measuring(worked, { coreWidth: 49.7 })).measured).toEqual({ done: "core" });
     expect(planned(measuring(worked, { coreWidth: 49.7 })).measured).toEqual({ done: "nothing" });
     for (const done of STEP_NAMES) expect(asBuilt(measuring(worked, { done })).measured.done).toBe(done);
-    expect(asBuilt(measuring(worked, { done: "sole" })).measured.allowanceLeft).toBe(0);
+    expect(asBuilt(measuring(worked, { done: "sole", allowanceLeft: 0 })).measured.allowanceLeft).toBe(0);
     expect(asBuilt(measuring(worked, { done: "glue-up" })).measured.allowanceLeft).toBeUndefined();
+  });
+
+  test("a sole that is done and was not read is trued to where the mouth begins to open; one whose mouth is done, to the plan", () => {
+    const left = (values: Values) => planeOf(measuring(worked, values)).design.sole.allowance;
+    expect(left({ done: "sole" })).toBeCloseTo(0.15 / (cot(47) + cot(60)), 12);
+    expect(left({ done: "mouth" })).toBe(0);
+    expect(left({ done: "mouth", allowanceLeft: 0.3 })).toBe(0);
+    expect(left({ done: "sole", allowanceLeft: 0.3 })).toBe(0.3);
+    const thin = measuring(designWith({ ...WORKED, "sole.allowance": 0.05 }), { done: "sole" });
+    expect(planeOf(thin).design.sole.allowance).toBe(0.05);
+    const state = benchState(measuring(worked, { done: "sole", rampAngle: 60 }));
+    expect(state.unread.find(({ key }) => key === "allowanceLeft")?.taken).toBeCloseTo(0.0993, 4);
+    expect(state.unread.map(({ key }) => key)).not.toContain("rampAngle");
+    expect(state.figures.find(({ key }) => key === "soleToTake")?.unread).toBe("allowanceLeft");
+    expect(unreadOf(measuring(worked, { done: "mouth" })).at(-1)).toMatchObject({ key: "mouthSeen", taken: 0.15 });
+    expect(unreadOf(worked)).toEqual([]);
+  });
+
+  test("what is remembered of a mouth still narrow keeps what is to come off, asked once or twice", () => {
+    const once = asBuilt(measuring(worked, { allowanceLeft: 0.2, mouthSeen: 0.05 }));
+    expect(asBuilt(once).sole.allowance).toBeCloseTo(0.1 / (cot(47) + cot(60)), 12);
   });
 
   test("a chamfer higher than what came off the sole stays by the rest; a lower one is gone", () => {
     const bedWith = (chamfer: number) =>
-      planeOf(measuring(designWith({ ...WORKED, "bed.featherChamfer": chamfer }), { done: "sole" })).design.bed;
+      planeOf(measuring(designWith({ ...WORKED, "bed.featherChamfer": chamfer }), { allowanceLeft: 0 })).design.bed;
     expect(bedWith(5).featherChamfer).toBeCloseTo(2, 12);
     expect(bedWith(1).featherChamfer).toBe(0);
   });
@@ -278,6 +300,28 @@ describe("state of the build", () => {
     expect(costs).not.toContain("sideClearance");
     const asPlanned = benchState(measuring(worked, { coreWidth: 49.6, bedAngle: 47 }));
     expect([asPlanned.lost, asPlanned.changed]).toEqual([[], []]);
+  });
+
+  test("marks what the latest step moved as new, and what earlier steps moved as not", () => {
+    const state = benchState(measuring(worked, { ironThickness: 3.8, bedAngle: 46 }));
+    expect(state.latest).toBe("bed");
+    const isNew = new Map(state.changed.map((change) => [change.key, change.isNew]));
+    expect([isNew.get("mouthGrowth"), isNew.get("glueGap")]).toEqual([true, true]);
+    expect(isNew.get("wedgeWidth")).toBeUndefined();
+    const later = benchState(measuring(worked, { ironThickness: 3.8, bedAngle: 46, done: "recess" }));
+    expect(later.changed.length).toBeGreaterThan(0);
+    expect(later.changed.filter((change) => change.isNew)).toEqual([]);
+    expect(benchState(worked).latest).toBeUndefined();
+  });
+
+  test("a cost is told where a maker feels it: rooms by half a millimetre, the iron's room by what a maker can hold", () => {
+    const costs = (values: Values) =>
+      benchState(measuring(worked, values)).lost.flatMap((loss) => loss.costs.map(({ key }) => key));
+    expect(costs({ cheekThickness: 7.8 })).toEqual([]); // the body 0.4 narrower
+    expect(costs({ cheekThickness: 7.7 })).toEqual(["bodyWidth"]); // 0.6
+    expect(costs({ coreWidth: 49.5 })).toEqual(["sideClearance"]);
+    expect(costs({ rampAngle: 60.5 })).not.toContain("mouthGrowth"); // cot 60 - cot 60.5 = 0.0116
+    expect(costs({ rampAngle: 61 })).toContain("mouthGrowth"); // 0.0230
   });
 
   test("settles what was auto, once, and settles no parameter early", () => {

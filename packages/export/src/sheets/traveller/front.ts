@@ -11,7 +11,7 @@ const HOW_TO_USE = [
   "layout.pdf, printed at 100 %, has the same lines at full size to glue on the wood.",
 ];
 const ROUNDING = {
-  in: "Lengths stand on your rule's smallest division, rounded the way that can still be mended: what is milled or fitted later up, what takes wood away for good down. Where that is felt, the table says by how much it is over or under, with the length itself in mm.",
+  in: "Lengths stand on your rule's smallest division, rounded the way that can still be mended: what is milled or fitted later up, what takes wood away for good down. Where that is felt, the table gives the length itself in thousandths, for the caliper.",
   mm: "Lengths are in millimetres to the hundredth; work each to what your tool holds, erring the way that can still be mended: what is milled or fitted later larger, what takes wood away for good less.",
 };
 
@@ -50,7 +50,7 @@ export function frontGroups(traveller: Traveller, width: number): Group[] {
         ),
       ],
     },
-    { blocks: [stacked(heading("Tools", width), toTick(tools, width, false))] },
+    { blocks: [stacked(heading("Tools", width), toTick(tools, width))] },
     {
       blocks: [
         heading("Cautions, all of them; each stands again at its step", width),

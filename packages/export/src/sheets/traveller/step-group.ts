@@ -1,32 +1,51 @@
 // One step on the page: heading to tick off, numbers beside blanks and cautions, its drawing, what to do, what to check.
 import type { Picture, TravellerStep } from "@lamplane/parameters/pictures";
 import { drawPicture } from "../../pdf/draw-picture.ts";
-import type { Block, Group } from "./flow.ts";
+import type { Block, Columns, Group } from "./flow.ts";
 import { blanksTable, cautionsBox, numbersTable } from "./tables.ts";
 import { beside, heading, onPage, paragraph, stacked, tickBox, toTick, wrapped } from "./words.ts";
 
 const APART = 6;
 
-export function stepGroup(step: TravellerStep, number: number, last: boolean, width: number): Group {
-  const { title, task, why, cautions, instructions, checks, picture, jigs, done } = step;
+type Column = Pick<Columns, "width" | "height">;
+
+/** How a step is set: as usual, or closer where it would else run over its column's foot. mm. */
+interface Spacing {
+  /** Between two sentences to tick. */
+  readonly gap: number;
+  /** Under a picture. */
+  readonly under: number;
+}
+const USUAL: Spacing = { gap: 1.1, under: 1.5 };
+const CLOSE: Spacing = { gap: 0.3, under: 0.5 };
+
+/** A step's checks stand on the step's own page: one that runs over its column by a little is set closer. */
+export function stepGroup(step: TravellerStep, number: number, last: boolean, { width, height }: Column): Group {
+  const usual = blocksOf(step, number, last, width, USUAL);
+  const whole = usual.reduce((sum, block) => sum + block.height, 0);
   return {
-    blocks: [
-      stacked(
-        stepHeading(`${number}`, title, width, done),
-        paragraph(task, width, { bold: true }),
-        ...(why === undefined ? [] : [paragraph(`Why: ${why}`, width)]),
-        ...(cautions.length > 0 ? [cautionsBox(cautions, width)] : []),
-        numbersAndBlanks(step, width),
-      ),
-      pictureBlock(picture, width),
-      stacked(
-        heading(jigs.length > 0 ? `Do (jigs, pictured at the end: ${jigs.join(", ")})` : "Do", width),
-        toTick(instructions, width, true, done),
-      ),
-      stacked(heading(last ? "Check" : "Check before going on", width), toTick(checks, width, false, done)),
-    ],
-    again: paragraph(`${number}  ${title}, continued`, width, { bold: true, size: 4 }, 2),
+    blocks: whole <= height ? usual : blocksOf(step, number, last, width, CLOSE),
+    again: paragraph(`${number}  ${step.title}, continued`, width, { bold: true, size: 4 }, 2),
   };
+}
+
+function blocksOf(step: TravellerStep, number: number, last: boolean, width: number, { gap, under }: Spacing): Block[] {
+  const { title, task, why, cautions, instructions, checks, picture, jigs, done } = step;
+  return [
+    stacked(
+      stepHeading(`${number}`, title, width, done),
+      paragraph(task, width, { bold: true }),
+      ...(why === undefined ? [] : [paragraph(`Why: ${why}`, width)]),
+      ...(cautions.length > 0 ? [cautionsBox(cautions, width)] : []),
+      numbersAndBlanks(step, width),
+    ),
+    pictureBlock(picture, width, under),
+    stacked(
+      heading(jigs.length > 0 ? `Do (jigs, pictured at the end: ${jigs.join(", ")})` : "Do", width),
+      toTick(instructions, width, { numbered: true, ticked: done, gap }),
+    ),
+    stacked(heading(last ? "Check" : "Check before going on", width), toTick(checks, width, { ticked: done, gap })),
+  ];
 }
 
 function stepHeading(number: string, title: string, width: number, done: boolean): Block {
@@ -60,10 +79,10 @@ function numbersAndBlanks({ numbers, blanks }: TravellerStep, width: number): Bl
 const NUMBERS = 130;
 
 /** A picture in the middle of its column, true to its scale; one that is too wide is drawn as wide as the column. */
-export function pictureBlock(picture: Picture, width: number): Block {
+export function pictureBlock(picture: Picture, width: number, under = USUAL.under): Block {
   const scale = Math.min(1, width / picture.width);
   return {
-    height: picture.height * scale + 3.5,
+    height: picture.height * scale + 2 + under,
     draw: ({ pdf }, { left, top }) =>
       drawPicture(pdf, picture, { left: left + (width - picture.width * scale) / 2, top: top + 2, scale }),
   };

@@ -38,7 +38,7 @@ export function table(rows: readonly (readonly Cell[])[], widths: readonly numbe
   };
 }
 
-/** Numbers of a step: label, value, and small beside it the length itself, the rounding and what was planned. */
+/** Numbers of a step: label, value, and small beside it the length itself and what was planned. */
 export function numbersTable(rows: readonly NumberRow[], width: number): Block {
   const value = Math.max(16, ...rows.map((row) => textWidth(row.value, SIZE, true) + 3));
   const note = Math.max(0, ...rows.map((row) => textWidth(noteOf(row), SMALL) + 3));
@@ -52,8 +52,8 @@ export function numbersTable(rows: readonly NumberRow[], width: number): Block {
   return table(cells, widths);
 }
 
-const noteOf = ({ exact, rounded, was }: NumberRow): string =>
-  [exact, rounded, was === undefined ? undefined : `was ${was}`].filter((part) => part !== undefined).join("; ");
+const noteOf = ({ exact, caliper, was }: NumberRow): string =>
+  [caliper, exact, was === undefined ? undefined : `was ${was}`].filter((part) => part !== undefined).join("; ");
 
 /** Blanks to write measured values in. */
 export function blanksTable(blanks: readonly Blank[], width: number): Block {

@@ -25,7 +25,7 @@ export async function travellerPdf(
   const groups = [
     ...frontGroups(traveller, columns.width),
     ...traveller.steps.map((step, i) => ({
-      ...stepGroup(step, i + 1, i === traveller.steps.length - 1, columns.width),
+      ...stepGroup(step, i + 1, i === traveller.steps.length - 1, columns),
       ...(i === 0 ? { fresh: true } : {}),
     })),
     ...backGroups(traveller, columns.width),

@@ -109,11 +109,21 @@ const gapBefore = (block: Block, gap: number): Block => ({
   draw: (page, { left, top }) => block.draw(page, { left, top: top + gap }),
 });
 
+export interface TickStyle {
+  readonly numbered?: boolean;
+  readonly ticked?: boolean;
+  /** mm between two sentences. */
+  readonly gap?: number;
+}
+
 /** Sentences each with a box to tick, numbered where the order counts. */
-export function toTick(sentences: readonly string[], width: number, numbered: boolean, ticked = false): Block {
+export function toTick(
+  sentences: readonly string[],
+  width: number,
+  { numbered = false, ticked = false, gap = 1.1 }: TickStyle = {},
+): Block {
   const indent = numbered ? 10.5 : 5.5;
   const rows = sentences.map((sentence) => wrapped(sentence, width - indent));
-  const gap = 1.1;
   return {
     height: rows.reduce((sum, lines) => sum + linesHeight(lines) + gap, 0),
     draw: (page, { left, top }) =>

@@ -1,5 +1,5 @@
 // What each finished step fixes: measured values take the plan's place, and what was `auto` stays as it was cut.
-import { elevation } from "../../elevation/elevation.ts";
+import { elevation, mouthGrowth } from "../../elevation/elevation.ts";
 import { type Frame, toIron } from "../../elevation/frame.ts";
 import type { Point } from "../../elevation/outline.ts";
 import { pinAxisOffset } from "../../elevation/stack.ts";
@@ -53,7 +53,10 @@ export const APPLY: Readonly<Record<Step, Apply>> = {
   wedge: wedgeMade,
   "dry-fit": (standing) => standing,
   "glue-up": gluedUp,
-  sole: ({ design, ...rest }, { allowanceLeft }) => ({ ...rest, design: soleAt(design, allowanceLeft ?? 0) }),
+  sole: ({ design, ...rest }, { allowanceLeft }) => ({
+    ...rest,
+    design: soleAt(design, allowanceLeft ?? leftAsMouthOpens(design)),
+  }),
   mouth: mouthOpened,
   shaping: (standing) => standing,
 };
@@ -139,9 +142,21 @@ function gluedUp(standing: Standing, { bedTipX, rampTipX }: Measured): Standing 
 /** Share of the height that a sole may be planed off to open a mouth; beyond it the mouth stays closed, and a check says so. */
 const DEEPEST = 1 / 2;
 
-/** What the mouth shows at the sole as it is decides how far down the sole comes. */
+/**
+ * Wood left under the planned sole where the mouth begins to open, mm: as far as a sole is trued before the mouth is read.
+ * @see plane geometry: the mouth opens by mouthGrowth for each mm
+ */
+export function leftAsMouthOpens(design: Design): number {
+  const { allowance } = design.sole;
+  return Math.min(allowance, design.mouth.opening / mouthGrowth(elevation(design)));
+}
+
+/**
+ * What the mouth shows at the sole as it is decides how far down the sole comes. One that was done and never read is taken
+ * to be as wanted, at the planned sole.
+ */
 function mouthOpened(standing: Standing, { mouthSeen }: Measured): Standing {
-  if (mouthSeen === undefined) return standing;
+  if (mouthSeen === undefined) return { ...standing, design: soleAt(standing.design, 0) };
   const { design } = standing;
   const { frame, ramp } = elevation(design);
   const growth = cotDeg(frame.bedAngle) + cotDeg(ramp.angle);

@@ -1,5 +1,5 @@
 // The plane as it stands: planned where nothing is cut yet, as it came out where it is. A measured value changes nothing before its step.
-import { type Elevation, elevation } from "../../elevation/elevation.ts";
+import { type Elevation, elevation, mouthGrowth } from "../../elevation/elevation.ts";
 import { type Design, STEP_NAMES } from "../../table/index.ts";
 import { type Step, stepPlace, stepsDone } from "../steps.ts";
 import { APPLY, type Standing } from "./apply.ts";
@@ -30,13 +30,15 @@ function standingAfter(design: Design, count: number): Design {
   return { ...standing.design, measured: remembered(standing, STEP_NAMES[count - 1]!) };
 }
 
-/** What the result must remember of the bench, so that it can be taken further: where the hole is, and what is left of the sole. */
+/** What the result must remember of the bench, so that it can be taken further: where the hole is, what is left of the sole, and how far the mouth is open. */
 function remembered({ design, hole }: Standing, done: Step): Design["measured"] {
   const { allowance } = design.sole;
+  const opens = design.mouth.opening - allowance * mouthGrowth(elevation(design));
   return {
     ...NOTHING,
     done,
     ...(hole ? { pinHoleFromToe: hole.x, pinHoleHeight: hole.y + allowance } : {}),
     ...(stepPlace(done) >= stepPlace("sole") ? { allowanceLeft: allowance } : {}),
+    ...(stepPlace(done) >= stepPlace("mouth") && allowance > 0 ? { mouthSeen: opens } : {}),
   };
 }

@@ -1,67 +1,90 @@
 // Where the build stands: what is done, what to do now with its numbers, what has changed against the plan, what is lost.
 import { type Elevation, elevation, mouthGrowth } from "../../elevation/elevation.ts";
-import { type Figure, figuresOf } from "../../elevation/figures.ts";
+import type { Figure } from "../../elevation/figures.ts";
 import { type Design, STEP_NAMES } from "../../table/index.ts";
-import { SHOP } from "../../tolerances.ts";
 import { SHAVING } from "../mouth.ts";
-import { MEASURED_KEYS, type MeasuredKey, STEPS, type Step, stepOf, stepPlace, stepsDone } from "../steps.ts";
+import { type MeasuredKey, STEPS, type Step, stepOf, stepPlace, stepsDone } from "../steps.ts";
 import { planeAt, planeOf, planned } from "./as-built.ts";
-import { expectedOf, MEASURED } from "./expected.ts";
+import { type Change, changes, FINE_WORTH, figureMap, isWorthAWord } from "./changes.ts";
+import { expectedOf, lastDone, MEASURED } from "./expected.ts";
+import { isFelt, type Loss, lossesOf } from "./losses.ts";
 
-/** A figure that is no longer what was planned. */
-export interface Change {
-  readonly key: string;
-  readonly help: string;
-  readonly unit: string;
-  readonly planned: number;
-  readonly now: number;
-}
-/** A measured value off what was asked for, and what it costs in the finished plane. */
-export interface Loss {
+/** A figure of the next step; `planned` where it has moved, `unread` where it rests on a value that was never read. */
+export type StepFigure = Figure & { readonly planned?: number; readonly unread?: MeasuredKey };
+
+/** A value that was not read at its step, and what it is taken for. */
+export interface Unread {
   readonly key: MeasuredKey;
+  readonly step: Step;
   readonly unit: "mm" | "°";
-  readonly asked: number;
-  readonly got: number;
-  readonly costs: readonly Change[];
+  readonly taken: number;
 }
 export interface BenchState {
   readonly done: readonly Step[];
+  /** The last step that is done or was measured: what it brought is new. Absent where nothing is done. */
+  readonly latest?: Step;
   /** Absent once all is done. */
   readonly step?: Step;
   /** The next step's figures, each with what it was planned to be. */
-  readonly figures: readonly (Figure & { readonly planned?: number })[];
+  readonly figures: readonly StepFigure[];
   /** What to measure when the step is done, and what it is expected to be. */
   readonly toMeasure: readonly { readonly key: MeasuredKey; readonly unit: "mm" | "°"; readonly expected: number }[];
-  /** Figures of steps still to come that have moved. */
-  readonly changed: readonly Change[];
+  /** Figures of steps still to come that have moved; `isNew` where the latest step moved them. */
+  readonly changed: readonly (Change & { readonly isNew: boolean })[];
+  /** What steps that are done should have measured and did not: taken as planned, and not known. */
+  readonly unread: readonly Unread[];
   /** What can no longer be had. */
   readonly lost: readonly Loss[];
   /** How much wider than wanted the mouth is, mm; 0 where it is not, or by no more than one shaving opens. */
   readonly mouthTooWideBy: number;
 }
 
-/** Smaller changes are not worth a word: half of what a maker can hold, and what a saw's scale shows. */
-const WORTH_A_WORD: Readonly<Record<string, number>> = { mm: SHOP / 2, "°": 0.05, "": 0.005 };
-/** Figures that are held finer than the shop's own tolerance: the mouth and what opens it. */
-const FINE = new Set(["mouthOpening", "glueGap", "edgeHeightAtContact", "soleToTake", "mouthSeen", "allowanceLeft"]);
-/** What is worth a word of those: a hundredth is seen at the mouth. mm */
-const FINE_WORTH = 0.005;
-
 /** The build's state, read off the design's measured values. */
 export function benchState(design: Design): BenchState {
   const now = planeOf(design);
   const count = stepsDone(design) - (mouthWantsMore(design, now) ? 1 : 0);
   const step = STEP_NAMES[count];
+  const latest = stepsDone(design) === 0 ? undefined : lastDone(design);
   const plan = figureMap(elevation(planned(design)));
   return {
     done: STEP_NAMES.slice(0, count),
+    ...(latest ? { latest } : {}),
     ...(step ? { step } : {}),
-    figures: step ? stepFigures(count < stepsDone(design) ? now : planeAt(design, step), step, plan) : [],
+    figures: step ? stepFigures(design, count < stepsDone(design) ? now : planeAt(design, step), step, plan) : [],
     toMeasure: step ? STEPS[step].measures.flatMap((key) => expectation(design, key)) : [],
-    changed: changes(plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, step)),
-    lost: MEASURED_KEYS.flatMap((key) => lossOf(design, key)),
+    changed: changedSince(design, latest, plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, step)),
+    unread: unreadOf(design),
+    lost: lossesOf(design),
     mouthTooWideBy: mouthTooWideBy(design, now),
   };
+}
+
+/** What moved against the plan; new is what the latest step moved. */
+function changedSince(
+  design: Design,
+  latest: Step | undefined,
+  plan: ReadonlyMap<string, Figure>,
+  now: Elevation,
+  counts: (key: string) => boolean,
+): BenchState["changed"] {
+  const before = latest ? figureMap(planeAt(design, latest)) : plan;
+  const moved = new Set(changes(before, now, counts).map(({ key }) => key));
+  return changes(plan, now, counts).map((change) => ({ ...change, isNew: moved.has(change.key) }));
+}
+
+/**
+ * Values of steps that are done without a reading; a mouth that is done is taken to be as wanted. A mouth that was seen
+ * tells where the sole stands, whatever was read of it before.
+ */
+export function unreadOf(design: Design): Unread[] {
+  return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
+    STEPS[step].measures.flatMap((key): Unread[] => {
+      const expected = design.measured[key] === undefined ? expectedOf(design, key) : undefined;
+      if (expected === undefined || (key === "allowanceLeft" && design.measured.mouthSeen !== undefined)) return [];
+      const taken = key === "mouthSeen" ? design.mouth.opening : expected;
+      return [{ key, step, unit: MEASURED[key].unit, taken }];
+    }),
+  );
 }
 
 /** A mouth wider by less than one shaving opens is as good as hands make it. */
@@ -77,25 +100,29 @@ const mouthWantsMore = (design: Design, now: Elevation): boolean =>
   design.measured.done !== "mouth" &&
   now.design.sole.allowance * mouthGrowth(now) > FINE_WORTH;
 
-const figureMap = (plane: Elevation): ReadonlyMap<string, Figure> =>
-  new Map(figuresOf(plane).map((each) => [each.key, each]));
-
 /** Whether a figure still matters: a step to come is done by it, or it is felt in the finished plane. */
 const stillAhead = (key: string, count: number): boolean =>
-  FELT.has(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
+  isFelt(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
-/** Whether a figure has moved so far that the maker should be told. */
-export const isWorthAWord = (key: string, unit: string, difference: number): boolean =>
-  Math.abs(difference) > (FINE.has(key) ? FINE_WORTH : WORTH_A_WORD[unit]!);
+/** Figures that are no more than what was measured at a step before. */
+const READ_AS: Readonly<Partial<Record<string, MeasuredKey>>> = { soleToTake: "allowanceLeft" };
 
-function stepFigures(plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>) {
+function stepFigures(design: Design, plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>): StepFigure[] {
   const here = figureMap(plane);
+  const unread = new Set(unreadOf(design).map(({ key }) => key));
   return STEPS[step].figures.flatMap((key) => {
     const found = here.get(key);
     if (!found) return [];
     const before = isUsedUp(key, step) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isWorthAWord(key, found.unit, found.value - before);
-    return [moved ? { ...found, planned: before } : found];
+    const asked = READ_AS[key];
+    return [
+      {
+        ...found,
+        ...(moved ? { planned: before } : {}),
+        ...(asked !== undefined && unread.has(asked) ? { unread: asked } : {}),
+      },
+    ];
   });
 }
 
@@ -107,57 +134,6 @@ function expectation(design: Design, key: MeasuredKey) {
   const expected = expectedOf(design, key);
   return expected === undefined ? [] : [{ key, unit: MEASURED[key].unit, expected }];
 }
-
-function changes(
-  before: ReadonlyMap<string, Figure>,
-  after: Elevation,
-  counts: (key: string) => boolean,
-): readonly Change[] {
-  return figuresOf(after).flatMap(({ key, help, unit, value }) => {
-    const was = before.get(key)?.value;
-    if (was === undefined || !counts(key) || !isWorthAWord(key, unit, value - was)) return [];
-    return [{ key, help, unit, planned: was, now: value }];
-  });
-}
-
-/** Figures in which a maker feels that something came out otherwise. */
-const FELT = new Set([
-  "clearanceAngle",
-  "mouthGrowth",
-  "mouthOpening",
-  "sideClearance",
-  "bodyHeight",
-  "bodyWidth",
-  "pinToRamp",
-  "woodOverPinHole",
-  "shearOut",
-  "wedgeBelowPin",
-  "wedgeAbovePin",
-  "wedgeTip",
-  "wedgeTipFromEdge",
-  "wedgeAtPin",
-  "recessLand",
-  "recessPad",
-  "throatNarrowing",
-  "throatAtTop",
-]);
-
-/** Read on the way to the mouth wanted: more wood left, or a mouth still narrow, has cost nothing. */
-const ON_THE_WAY: ReadonlySet<MeasuredKey> = new Set(["allowanceLeft", "mouthSeen"]);
-
-/** What one measured value costs: the plane as it stands beside the plane had that value come out as expected. */
-function lossOf(design: Design, key: MeasuredKey): Loss[] {
-  if (ON_THE_WAY.has(key)) return [];
-  const got = design.measured[key];
-  const asked = got === undefined ? undefined : expectedOf(design, key);
-  if (got === undefined || asked === undefined || !isWorthAWord(key, MEASURED[key].unit, got - asked)) return [];
-  const { [key]: _, ...others } = design.measured;
-  const without = { ...design, measured: { ...others, done: lastDone(design) } as Design["measured"] };
-  const costs = changes(figureMap(planeOf(without)), planeOf(design), (figure) => FELT.has(figure));
-  return [{ key, unit: MEASURED[key].unit, asked, got, costs }];
-}
-
-const lastDone = (design: Design): Step => STEP_NAMES[stepsDone(design) - 1]!;
 
 /** Values that were `auto` and are settled by steps that are done; to be written into the file beside what was measured. */
 export function settledValues(design: Design): { key: MeasuredKey; value: number }[] {

@@ -1,7 +1,8 @@
 // What each measured value is expected to be, read off the plane as it stands when its step begins.
 import { type Elevation, mouthGrowth } from "../../elevation/elevation.ts";
-import type { Design } from "../../table/index.ts";
-import { type MeasuredKey, stepOf } from "../steps.ts";
+import { type Design, STEP_NAMES } from "../../table/index.ts";
+import { type MeasuredKey, type Step, stepOf, stepsDone } from "../steps.ts";
+import { leftAsMouthOpens } from "./apply.ts";
 import { planeAt } from "./as-built.ts";
 
 interface MeasuredRow {
@@ -37,9 +38,7 @@ export const MEASURED: Readonly<Record<MeasuredKey, MeasuredRow>> = {
   wedgeLength: mm("wedge.length", (plane) => plane.wedgeLength),
   bedTipX: mm("mouth.fromToe", ({ points }) => points.bedTip.x),
   rampTipX: mm("mouth.opening", ({ points }) => points.rampTip.x),
-  allowanceLeft: mm("sole.allowance", (plane) =>
-    Math.min(plane.design.sole.allowance, plane.design.mouth.opening / mouthGrowth(plane)),
-  ),
+  allowanceLeft: mm("sole.allowance", ({ design }) => leftAsMouthOpens(design)),
   mouthSeen: mm("mouth.opening", (plane) =>
     Math.max(0, plane.design.mouth.opening - plane.design.sole.allowance * mouthGrowth(plane)),
   ),
@@ -48,3 +47,6 @@ export const MEASURED: Readonly<Record<MeasuredKey, MeasuredRow>> = {
 /** What a value is expected to be when it is measured, from all that was measured before; mm or degrees. */
 export const expectedOf = (design: Design, key: MeasuredKey): number | undefined =>
   MEASURED[key].expected(planeAt(design, stepOf(key)));
+
+/** The last step that is done, by its mark or by what it measured; some step must be. */
+export const lastDone = (design: Design): Step => STEP_NAMES[stepsDone(design) - 1]!;

@@ -28,7 +28,7 @@ export function blankSheet(plane: Elevation): string {
   const bed = surveyedBed(plane);
   return [
     `# Bed survey of ${name}: the bed sawn and trued, before the recess is routed.`,
-    `# The bed is ${lengthText(bed.length, units)} long, up from its tip, and ${lengthText(bed.width, units)} wide; stations from its left edge,`,
+    `# The bed is ${lengthText(bed.length, units, plane.design.shop.smallestFraction)} long, up from its tip, and ${lengthText(bed.width, units, plane.design.shop.smallestFraction)} wide; stations from its left edge,`,
     "# left and right as you stand behind the heel and look to the toe.",
     "# Lay the straightedge as told, hold it still, and try the leaves at each station: `fits` is the thickest leaf that",
     "# goes in (0 when none does), `refuses` the thinnest that does not. Leave out a placement that you do not read.",

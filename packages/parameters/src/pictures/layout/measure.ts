@@ -1,11 +1,10 @@
 // Lengths as the maker reads them off a rule, in the design's own unit.
 import type { Design } from "../../table/index.ts";
-import { lengthText, trimmed } from "../../units.ts";
+import { dimensionText, lengthText, trimmed } from "../../units.ts";
 import { wordsWidth } from "../words-width.ts";
 
-/** A length beside a dimension: bare mm in a metric design, as the sheet says; inches and their fraction otherwise. */
-export const ruled = (mm: number, { units, shop }: Design): string =>
-  units === "mm" ? trimmed(mm, 2) : lengthText(mm, "in", shop.smallestFraction);
+/** A length beside a dimension: bare mm in a metric design, as the sheet says; inches on the rule or as a caliper has them otherwise. */
+export const ruled = (mm: number, { units, shop }: Design): string => dimensionText(mm, units, shop.smallestFraction);
 
 /** A length in a sentence, with its unit. */
 export const told = (mm: number, { units, shop }: Design): string => lengthText(mm, units, shop.smallestFraction);

@@ -4,7 +4,7 @@ import { STRENGTH_CAUTION } from "../../bench/caution.ts";
 import { CAUTIONS, type CautionRow, DEFER } from "../../bench/cautions.ts";
 import type { BenchFigureKey } from "../../bench/figures.ts";
 import { LEAST_GAP, seasonSeriesOf, seasonsOf } from "../../bench/seasons-of-plane.ts";
-import { STEPS, type Step } from "../../bench/steps.ts";
+import { JOB, STEPS, type Step } from "../../bench/steps.ts";
 import { type StockPlan, stockPlan } from "../../bench/stock/index.ts";
 import { LEAST_RUNS, type ResultTolerance, tolerances } from "../../bench/tolerance/index.ts";
 import { type Finding, findingsOf } from "../../checks/index.ts";
@@ -23,27 +23,27 @@ import { sectionPicture } from "./draw/section.ts";
 import type { Caution, NumberRow, TravellerKey, TravellerStep } from "./step.ts";
 import { blanksOf, isDone, type Telling, telling } from "./telling.ts";
 
+export { SAFE_WAYS } from "../../bench/safe-ways.ts";
 export type { Blank, Caution, NumberRow, TravellerKey, TravellerStep } from "./step.ts";
-export { SAFE_WAYS } from "./telling.ts";
 
-/** In order; what is measured at a step, and its place among the bench's steps, are the bench's own. */
-const CONTENTS: readonly (readonly [TravellerKey, (known: Known) => Content])[] = [
-  ["stock", stockContent],
-  ["iron", ironContent],
-  ["core", coreContent],
-  ["cuts", cutsContent],
-  ["bed", bedContent],
-  ["recess", recessContent],
-  ["pin-hole", pinHoleContent],
-  ["wedge", wedgeContent],
-  ["dry-fit", dryFitContent],
-  ["glue-up", glueContent],
-  ["sole", soleContent],
-  ["mouth", mouthContent],
-  ["shaping", shapingContent],
-  ["first-shaving", firstShavingContent],
-  ["season", seasonContent],
-];
+/** What is measured at a step, and its place among the bench's steps, are the bench's own. */
+const CONTENTS: Readonly<Record<TravellerKey, (known: Known) => Content>> = {
+  stock: stockContent,
+  iron: ironContent,
+  core: coreContent,
+  cuts: cutsContent,
+  bed: bedContent,
+  recess: recessContent,
+  "pin-hole": pinHoleContent,
+  wedge: wedgeContent,
+  "dry-fit": dryFitContent,
+  "glue-up": glueContent,
+  sole: soleContent,
+  mouth: mouthContent,
+  shaping: shapingContent,
+  "first-shaving": firstShavingContent,
+  season: seasonContent,
+};
 
 const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly string[]).includes(key);
 
@@ -51,12 +51,12 @@ const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly 
 export function travellerSteps(design: Design): TravellerStep[] {
   const report = tolerances(planned(design), { runs: LEAST_RUNS });
   const plans = new Map<Elevation, StockPlan>();
-  return CONTENTS.map(([key, contentOf]) => {
+  return JOB.map((key) => {
     const step = isBenchStep(key) ? key : key === "stock" ? "iron" : "shaping";
     const t = telling(design, step);
     const plan = plans.get(t.plane) ?? stockPlan(t.plane);
     plans.set(t.plane, plan);
-    return stepOf(key, design, contentOf({ t, plan, report }));
+    return stepOf(key, design, CONTENTS[key]({ t, plan, report }));
   });
 }
 
@@ -71,7 +71,7 @@ function stepOf(key: TravellerKey, design: Design, content: Content): TravellerS
     numbers,
     instructions,
     checks,
-    blanks: isBenchStep(key) ? blanksOf(design, key, content.wanted) : [],
+    blanks: isBenchStep(key) ? blanksOf(design, key, content.times) : [],
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
     picture,
     jigs,
@@ -115,7 +115,7 @@ export function traveller(design: Design): Traveller {
     name: design.name,
     design,
     section: sectionPicture(t),
-    keyFigures: keyFigures(t).map(({ rounded: _, ...row }) => row),
+    keyFigures: keyFigures(t).map(({ caliper: _, ...row }) => row),
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),

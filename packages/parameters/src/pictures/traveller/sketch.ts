@@ -228,9 +228,9 @@ function wordsLast(marks: readonly PictureMark[]): PictureMark[] {
   return [...marks.filter((_, i) => !isWords[i]), ...marks.filter((_, i) => isWords[i])];
 }
 
-/** A drawing of something that is no part of the plane, at a size of its own. */
-export function diagram(name: string, draw: (sketch: Sketch) => void): readonly PictureMark[] {
-  const sketch = new Sketch(1);
+/** A drawing of something that is no part of the plane, at a size of its own; `scale` draws it smaller with words as large. */
+export function diagram(name: string, draw: (sketch: Sketch) => void, scale = 1): readonly PictureMark[] {
+  const sketch = new Sketch(scale);
   draw(sketch);
   const { min, max } = marksBounds(sketch.marks.all);
   sketch.marks.text(name, point(min.x, max.y + 2.6), { size: LETTERING.small, bold: true });
@@ -269,6 +269,19 @@ const cutOff = (corners: readonly Point[], inside: (p: Point) => number): Point[
   });
 
 const BETWEEN_VIEWS = 6;
+
+/** One view below another as one view, left edges in line. */
+export function oneBelow(upper: readonly PictureMark[], lower: readonly PictureMark[]): readonly PictureMark[] {
+  const [above, below] = [marksBounds(upper), marksBounds(lower)];
+  const shift = point(above.min.x - below.min.x, above.min.y - BETWEEN_VIEWS - below.max.y);
+  return [...upper, ...lower.map((mark) => shiftedMark(mark, shift))];
+}
+
+/** Whether views go beside each other in a row. */
+export const goBeside = (views: readonly (readonly PictureMark[])[], width = WHOLE.width): boolean =>
+  views.reduce((sum, marks) => sum + marksBounds(marks).max.x - marksBounds(marks).min.x, 0) +
+    (views.length - 1) * BETWEEN_VIEWS <=
+  width;
 
 /** Views beside each other, in rows no wider than `width`, as one picture. */
 export function composed(

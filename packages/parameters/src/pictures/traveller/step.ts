@@ -1,9 +1,9 @@
 // What a step of the traveller is: plain data, the same for every page format. Every number is read off the plane once.
-import type { MeasuredKey, Step } from "../../bench/steps.ts";
+import type { JOB, MeasuredKey } from "../../bench/steps.ts";
 import type { Picture } from "../picture.ts";
 
 /** Steps of the bench, with what comes before the first and after the last. */
-export type TravellerKey = "stock" | Step | "first-shaving" | "season";
+export type TravellerKey = (typeof JOB)[number];
 
 /** One number of a step. */
 export interface NumberRow {
@@ -12,8 +12,8 @@ export interface NumberRow {
   readonly value: string;
   /** The length itself in mm, where the maker's unit is inches. */
   readonly exact?: string;
-  /** By how much the rule's division is over or under the length, where that can be felt. */
-  readonly rounded?: string;
+  /** The length itself as a caliper has it, where the rule's division is off it by what can be felt. */
+  readonly caliper?: string;
   /** What was planned, where something measured has changed it. */
   readonly was?: string;
 }

@@ -1,50 +1,18 @@
 // Numbers in the maker's words: each figure knows which way it is safe to round, and is told with what it was planned to be.
 import { planeAt, planned } from "../../bench/as-built/as-built.ts";
-import { isWorthAWord } from "../../bench/as-built/bench-state.ts";
+import { isWorthAWord } from "../../bench/as-built/changes.ts";
 import { expectedOf, MEASURED } from "../../bench/as-built/expected.ts";
 import { BENCH_FIGURES, type BenchFigureKey } from "../../bench/figures.ts";
+import { measuredTold, readOf } from "../../bench/safe-ways.ts";
 import { type MeasuredKey, STEPS, type Step, stepPlace, stepsDone } from "../../bench/steps.ts";
+import { wantedText } from "../../bench/wanted.ts";
 import { rowAt } from "../../design/at.ts";
 import { type Elevation, elevation } from "../../elevation/elevation.ts";
 import { FIGURES, type FigureKey, type FigureRow } from "../../elevation/figures.ts";
 import type { Design } from "../../table/index.ts";
 import { SHOP } from "../../tolerances.ts";
-import { fineText, inUnits, onRule, type SafeWay, trimmed, valueText } from "../../units.ts";
+import { fineText, inUnits, onRule, type SafeWay, thousandths, trimmed, valueText } from "../../units.ts";
 import type { Blank, NumberRow } from "./step.ts";
-
-/** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
-type Read = SafeWay | "fine";
-
-/**
- * What is sawn or milled later is rounded up, what takes wood away for good is rounded down, the way that can still be
- * mended; a place on the wood is the nearest division. Common practice, no published source.
- */
-export const SAFE_WAYS: Readonly<Partial<Record<FigureKey, Read>>> = {
-  billetWidth: "up",
-  billetWidthByRule: "up",
-  roughCore: "up",
-  roughCheek: "up",
-  coreWidth: "up",
-  blankLength: "up",
-  blankHeight: "up",
-  rampMark: "up",
-  bedMark: "down",
-  recessWidth: "up",
-  recessDepth: "down",
-  recessFromBedTip: "up",
-  pinHoleDiameter: "up",
-  wedgeTip: "up",
-  wedgeButt: "up",
-  wedgeLength: "up",
-  wedgeWidth: "down",
-  wedgeAtPin: "up",
-  bodyHeight: "up",
-  bodyWidth: "up",
-  edgeHeightAtContact: "fine",
-  soleToTake: "fine",
-  mouthOpening: "fine",
-  glueGap: "fine",
-};
 
 /** Everything that a step's words and pictures are made from. */
 export interface Telling {
@@ -74,7 +42,7 @@ export function telling(design: Design, step: Step): Telling {
   const read = (value: number, way: SafeWay) => onRule(value, units, shop.smallestFraction, way);
   const mm = (value: number, way: SafeWay = "nearest") => {
     const { text, over } = read(value, way);
-    return Math.abs(over) > SHOP / 2 ? `${text} (${trimmed(value, 2)} mm)` : text;
+    return Math.abs(over) > SHOP / 2 ? `${text} (${thousandths(value)})` : text;
   };
   const figure = (key: FigureKey) => (FIGURES[key].of as FigureRow["of"])(plane) ?? Number.NaN;
   const row = (key: FigureKey | BenchFigureKey, label?: string): NumberRow[] => {
@@ -107,7 +75,7 @@ export function telling(design: Design, step: Step): Telling {
 /** A figure's cells: on the rule, finer, or as its unit is told everywhere. */
 function figureText(design: Design, key: string, unit: string, value: number): Omit<NumberRow, "label"> {
   if (unit !== "mm") return { value: valueText(value, unit, design.units, design.shop.smallestFraction) };
-  const way = (SAFE_WAYS as Readonly<Record<string, Read | undefined>>)[key] ?? "nearest";
+  const way = readOf(key);
   if (way === "fine") return fineCells(design, value);
   return lengthCells(design, value, way);
 }
@@ -123,43 +91,32 @@ function lengthCells({ units, shop }: Design, value: number, way: SafeWay): Omit
   const felt = Math.abs(over) > SHOP / 2;
   return {
     value: text,
-    ...(units === "in" && !text.endsWith("mm") ? { exact: `${trimmed(value, 2)} mm` } : {}),
-    ...(felt ? { rounded: `${trimmed(Math.abs(over), 2)} mm ${over > 0 ? "over" : "under"}` } : {}),
+    ...(felt ? { caliper: thousandths(value) } : {}),
+    ...(units === "in" ? { exact: `${trimmed(value, 2)} mm` } : {}),
   };
 }
 
 const bare = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
 
-/** What a step says of its blanks where the expected value alone would mislead. */
-export type Wanted = Readonly<Partial<Record<MeasuredKey, { readonly expected: string; readonly times?: number }>>>;
+/** How often a value is read before its step is done, where that is more than once. */
+export type Times = Readonly<Partial<Record<MeasuredKey, number>>>;
 
 /** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */
-export const blanksOf = (design: Design, step: Step, wanted: Wanted = {}): Blank[] =>
+export const blanksOf = (design: Design, step: Step, times: Times = {}): Blank[] =>
   STEPS[step].measures.flatMap((key) => {
     const expected = expectedOf(design, key);
     if (expected === undefined) return [];
     const measured = design.measured[key];
-    const shown = (value: number) => measuredText(design, key, value);
+    const shown = (value: number) => measuredTold(design, value, MEASURED[key].unit);
     return [
       {
         key,
         label: bare(rowAt(`measured.${key}`).help),
-        expected: wanted[key]?.expected ?? shown(expected),
-        ...(wanted[key]?.times === undefined ? {} : { times: wanted[key].times }),
+        expected: wantedText(design, key) ?? shown(expected),
+        ...(times[key] === undefined ? {} : { times: times[key] }),
         ...(measured === undefined ? {} : { measured: shown(measured) }),
       },
     ];
   });
-
-/** Measured with caliper, rule or bevel: to 0.01 mm or the rule's division with what is left over. */
-function measuredText({ units, shop }: Design, key: MeasuredKey, value: number): string {
-  if (value === 0) return "0";
-  if (MEASURED[key].unit === "°") return `${trimmed(value, 2)}°`;
-  if (units === "mm") return `${trimmed(value, 2)} mm`;
-  const { text, over } = onRule(value, units, shop.smallestFraction, "nearest");
-  return Math.abs(over) > SHOP / 2 || text.endsWith("mm")
-    ? fineText(value, units)
-    : `${text} (${trimmed(value, 2)} mm)`;
-}
 
 export const isDone = (design: Design, step: Step): boolean => stepPlace(step) < stepsDone(design);

@@ -4,7 +4,7 @@ import type { StockPlan } from "../../../bench/stock/index.ts";
 import type { ToleranceReport } from "../../../bench/tolerance/index.ts";
 import type { Picture } from "../../picture.ts";
 import type { NumberRow } from "../step.ts";
-import type { Telling, Wanted } from "../telling.ts";
+import type { Telling, Times } from "../telling.ts";
 
 export interface Known {
   readonly t: Telling;
@@ -23,8 +23,8 @@ export interface Content {
   readonly cautions: readonly CautionKey[];
   readonly picture: Picture;
   readonly jigs?: readonly string[];
-  /** What is to be measured, where the figure expected is not all that should be said. */
-  readonly wanted?: Wanted;
+  /** How often a value is read before the step is done, where that is more than once. */
+  readonly times?: Times;
 }
 
 /** Sentences of which some are only said of some planes. */

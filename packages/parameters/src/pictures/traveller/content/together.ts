@@ -1,4 +1,5 @@
 // Wedge and pin, the dry rehearsal and the glue-up.
+import { pinSeat } from "../../../bench/pin-seat.ts";
 import { pegHoles } from "../../../elevation/blocks.ts";
 import { dryFitPicture, gluePicture } from "../draw/glue.ts";
 import { wedgePicture } from "../draw/wedge.ts";
@@ -7,6 +8,7 @@ import { type Content, type Known, said } from "./content.ts";
 export function wedgeContent({ t, plan }: Known): Content {
   const { pin, wedge } = t.plane.design;
   const { offcut } = plan;
+  const seat = pinSeat(t.plane);
   return {
     numbers: [
       ...t.row("wedgeAngle"),
@@ -29,6 +31,8 @@ export function wedgeContent({ t, plan }: Known): Content {
         ? "Wedge: it comes out of the throat's waste, its grain along its length; saw it with wood to spare."
         : "Wedge: cut it from straight-grained stock, its grain along its length; it does not come out of the throat's waste.",
       `Plane its lower side flat, then the taper to ${t.deg(wedge.angle)} in the sled, a shaving thick until the dry fit.`,
+      seat.gives > 0 &&
+        `The pin gives way ${t.fine(seat.gives)} in its holes: a wedge planed to its figures at once goes ${t.fine(seat.wedgeFurtherIn)} further in.`,
       `It is ${t.mm(wedge.clearance)} narrower than the core, so that dry air cannot pinch it.`,
       "Cut the corners off its butt, and bevel the tip so that shavings ride over it.",
     ),

@@ -39,8 +39,15 @@ export function soleContent({ t, report }: Known): Content {
     ],
     cautions: ["edgeBack", "sharpIron"],
     picture: solePicture(t, stopShort),
-    wanted: { allowanceLeft: { expected: `${t.fine(stopShort)} or more at first, 0 once the mouth is as wanted` } },
   };
+}
+
+/** What was not measured is not known, and is told so. */
+function leftUnderSole(t: Telling): NumberRow[] {
+  const label = "Wood left under the planned sole";
+  const { allowanceLeft, mouthSeen } = t.design.measured;
+  if (allowanceLeft !== undefined || mouthSeen !== undefined) return t.row("soleToTake", label);
+  return t.row("soleToTake", `${label}: not measured, so taken as planned`);
 }
 
 /** Readings of the mouth that there is room to write down: set, read, repeat. */
@@ -54,7 +61,7 @@ export function mouthContent({ t }: Known): Content {
       ...t.row("mouthOpening", "Mouth wanted"),
       ...t.row("mouthGrowth", "It opens, for each mm off the sole, by mm"),
       t.thin(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
-      ...(isDone(t.design, "sole") ? t.row("soleToTake", "Wood left under the planned sole") : []),
+      ...(isDone(t.design, "sole") ? leftUnderSole(t) : []),
     ],
     instructions: [
       "Set: with the wedge tight, tap the iron until its edge is just felt in the plane of the sole, then a hair back.",
@@ -68,7 +75,7 @@ export function mouthContent({ t }: Known): Content {
     ],
     cautions: ["edgeBack", "sharpIron"],
     picture: mouthPicture(t),
-    wanted: { mouthSeen: { expected: `closed at first, ${t.fine(opening)} at last`, times: READINGS } },
+    times: { mouthSeen: READINGS },
   };
 }
 

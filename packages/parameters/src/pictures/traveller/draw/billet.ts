@@ -80,7 +80,7 @@ function drawRips(sketch: Sketch, t: Telling, { rip, billet }: StockPlan): void 
   const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
   sketch.wordsIn("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
   cuts.forEach(({ kerf }, i) => {
-    sketch.level(`cut ${i + 1} ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
+    sketch.level(`cut ${i + 1}: ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
   });
   sketch.level(`needed ${t.ruled(end, "up")}`, point(0, 0), point(end, 0));
   sketch.upright(t.ruled(h, "up"), point(end, 0), point(end, h), "right");
