@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { fault } from "../support/faults.ts";
 import { ran } from "../support/running.ts";
 
 let folder = "";
@@ -14,6 +15,8 @@ beforeAll(() => {
   out = join(folder, "packs");
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const REFUSED = { on: "a design file", survives: "exit 2 with line and column; nothing written" };
 
 const GOOD = "iron: { width: 48, thickness: 3.6 }\n";
 
@@ -60,7 +63,7 @@ const JUNK = [
   '"\\u202e5"',
 ];
 
-test("500 files with one absurd value at a random parameter", async () => {
+test("500 files with one absurd value at a random parameter", fault(REFUSED), async () => {
   const paths = rowsOf(TABLE)
     .map(({ path }) => path)
     .filter((path) => !path.startsWith("iron."));
@@ -79,7 +82,7 @@ test("500 files with one absurd value at a random parameter", async () => {
   expect(refused).toBeGreaterThan(450);
 });
 
-test("500 files of random bytes or random text", async () => {
+test("500 files of random bytes or random text", fault(REFUSED), async () => {
   const bytes = fc.oneof(
     fc.uint8Array({ minLength: 1, maxLength: 400 }),
     fc.string({ minLength: 1, maxLength: 400, unit: "binary" }),
@@ -103,9 +106,9 @@ test.each([
   ["10 MB", GOOD + "#".repeat(10 * 1024 * 1024), AT_A_PLACE],
   ["10 MB of nothing", new Uint8Array(10 * 1024 * 1024), AT_A_PLACE],
   ["a picture", Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13), AT_A_PLACE],
-])("%s", async (_, content, place) => isRefused(content, place));
+])("%s", fault(REFUSED), async (_, content, place) => isRefused(content, place));
 
-test("every fault at once, in the file's order", async () => {
+test("every fault at once, in the file's order", fault(REFUSED), async () => {
   const file = join(folder, "bad.yaml");
   writeFileSync(file, "units: mm\nname: /\niron: { width: 48, thickness: .nan }\nbed: { angle: 90, tilt: 3 }\n");
   const { exit, err } = await ran("check", file);
