@@ -76,29 +76,24 @@ describe("the command", () => {
     parent = join(root, `command-${round++}`);
   });
 
-  test(
-    "killed at random moments of replacing a pack",
-    fault(KILLED),
-    async () => {
-      expect(await built().ended).toMatchObject({ code: 0 });
-      const before = contentsOf(pack());
-      let midst = 0;
-      for (let k = 0; k < 3; k++) {
-        const { child, ended } = built("--with", `bed.angle=${47 + (k % 2)}`);
-        await appears(parent, child);
-        await new Promise((resolve) => setTimeout(resolve, random() * 15));
-        child.kill("SIGKILL");
-        if ((await ended).signal === "SIGKILL") midst++;
-        expect(wholePacks(parent).length, `round ${k}: ${fs.readdirSync(parent)}`).toBeGreaterThan(0);
-        if (fs.existsSync(pack())) expect(isWhole(pack())).toBe(true);
-      }
-      expect(midst).toBeGreaterThan(0);
-      expect(await built().ended).toMatchObject({ code: 0, err: "" });
-      expect(fs.readdirSync(parent)).toEqual(["apprentice-smoother"]);
-      expect(contentsOf(pack())).toEqual(before);
-    },
-    180_000,
-  ); // five whole packs, each in a process of its own
+  test("killed at random moments of replacing a pack", { ...fault(KILLED), timeout: 180_000 }, async () => { // five whole packs, each in a process of its own
+    expect(await built().ended).toMatchObject({ code: 0 });
+    const before = contentsOf(pack());
+    let midst = 0;
+    for (let k = 0; k < 3; k++) {
+      const { child, ended } = built("--with", `bed.angle=${47 + (k % 2)}`);
+      await appears(parent, child);
+      await new Promise((resolve) => setTimeout(resolve, random() * 15));
+      child.kill("SIGKILL");
+      if ((await ended).signal === "SIGKILL") midst++;
+      expect(wholePacks(parent).length, `round ${k}: ${fs.readdirSync(parent)}`).toBeGreaterThan(0);
+      if (fs.existsSync(pack())) expect(isWhole(pack())).toBe(true);
+    }
+    expect(midst).toBeGreaterThan(0);
+    expect(await built().ended).toMatchObject({ code: 0, err: "" });
+    expect(fs.readdirSync(parent)).toEqual(["apprentice-smoother"]);
+    expect(contentsOf(pack())).toEqual(before);
+  });
 
   /** Waits until a run has announced itself beside the pack, or has ended. */
   async function appears(folder: string, child: { exitCode: number | null }): Promise<void> {
