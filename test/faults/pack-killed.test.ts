@@ -76,7 +76,8 @@ describe("the command", () => {
     parent = join(root, `command-${round++}`);
   });
 
-  test("killed at random moments of replacing a pack", { ...fault(KILLED), timeout: 180_000 }, async () => { // five whole packs, each in a process of its own
+  test("killed at random moments of replacing a pack", { ...fault(KILLED), timeout: 180_000 }, async () => {
+    // five whole packs, each in a process of its own
     expect(await built().ended).toMatchObject({ code: 0 });
     const before = contentsOf(pack());
     let midst = 0;

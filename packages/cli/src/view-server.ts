@@ -21,6 +21,7 @@ interface Serving {
   readonly file?: string | undefined;
   /** 0 takes a free one. */
   readonly port: number;
+  readonly patience?: Patience;
 }
 
 const LOOPBACK = "127.0.0.1";
@@ -50,18 +51,41 @@ const plain = (status: number, body: string): Answer => ({
   headers: { "content-type": "text/plain; charset=utf-8" },
 });
 
+/** How long a client may take, ms; one that takes longer is cut off, and nobody else notices. */
+export interface Patience {
+  /** For the lines before a request's body. */
+  readonly head: number;
+  /** For a whole request. */
+  readonly request: number;
+  /** For a connection on which nothing moves: nothing comes, and what is sent is not read. */
+  readonly idle: number;
+}
+const PATIENCE: Patience = { head: 10_000, request: 30_000, idle: 60_000 };
+/** Pages that follow at once: many more than anyone opens, few enough to hold. */
+const MOST_STREAMS = 128;
+/** Bytes that a following page may leave unread before it is given up: a word of a change has some sixty. */
+const MOST_UNREAD = 16 * 1024;
+
 /** @throws the system's error where the port is taken */
-export async function startViewServer({ page, file, port }: Serving): Promise<ViewServer> {
+export async function startViewServer({ page, file, port, patience = PATIENCE }: Serving): Promise<ViewServer> {
   const token = randomBytes(24).toString("base64url");
   const files = pageFiles(page, file, token);
   const streams = new Set<ServerResponse>();
-  const server = createServer(async (request, response) => {
-    const own = (server.address() as AddressInfo).port;
-    const refused = refusal(request, own);
-    const path = new URL(request.url ?? "/", `http://${LOOPBACK}`).pathname;
-    if (!refused && file && path === "/followed/changes" && request.method === "GET") return listen(response, streams);
-    send(request, response, refused ?? (await answered(request, path, { files, file, token, own })));
+  const server = createServer(limits(patience), async (request, response) => {
+    try {
+      const own = (server.address() as AddressInfo | null)?.port;
+      if (own === undefined) return; // closing
+      const { path, host } = targetOf(request);
+      const refused = refusal(request, host, own);
+      const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
+      if (!refused && listens && streams.size < MOST_STREAMS) return listen(request, response, streams);
+      const tooMany = listens ? plain(503, "Too many pages follow this file; close some.\n") : undefined;
+      send(request, response, refused ?? tooMany ?? (await answered(request, path, { files, file, token })));
+    } catch (error) {
+      fail(request, response, error);
+    }
   });
+  server.setTimeout(patience.idle);
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(port, LOOPBACK, resolve));
   const stop = file === undefined ? () => {} : watched(file, () => tellAll(streams, file));
   return {
@@ -74,6 +98,19 @@ export async function startViewServer({ page, file, port }: Serving): Promise<Vi
         server.closeAllConnections();
       }),
   };
+}
+
+const limits = ({ head, request }: Patience) => ({
+  headersTimeout: head,
+  requestTimeout: request,
+  connectionsCheckingInterval: Math.min(1000, head),
+});
+
+/** A client that has gone wants no answer; anything else is our bug, which the page is told, and the server lives on. */
+function fail(request: IncomingMessage, response: ServerResponse, error: unknown) {
+  if (request.destroyed && !request.complete) return response.destroy();
+  if (response.headersSent) return response.destroy();
+  return send(request, response, plain(500, `lamplane has a bug: ${error instanceof Error ? error.message : error}\n`));
 }
 
 /** Every file that is served, by its path: read once, so that no address can lead anywhere else. */
@@ -100,12 +137,24 @@ function pageFiles(page: string, file: string | undefined, token: string): Reado
 const quoted = (text: string): string =>
   text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{C}/gu, "�");
 
+/**
+ * What a request is for. Its path is taken as it stands: nothing is decoded or tidied, since every path that is answered is plain.
+ * @see RFC 9112, 3.2.2: a whole address in the request line stands over the Host line; 3.2: two Host lines are no request
+ */
+function targetOf({ url = "", headers, rawHeaders }: IncomingMessage): { path: string; host: string | undefined } {
+  const whole = /^http:\/\/([^/?#]*)(.*)$/i.exec(url);
+  const hosts = rawHeaders.filter((name, i) => i % 2 === 0 && name.toLowerCase() === "host").length;
+  return {
+    path: (whole ? whole[2]! || "/" : url).replace(/[?#].*$/s, ""),
+    host: hosts > 1 ? undefined : whole ? whole[1] : headers.host,
+  };
+}
+
 /** A request for another host reached us by a name that someone else points here; another page's request is not ours. */
-function refusal(request: IncomingMessage, port: number): Answer | undefined {
-  const { host, origin } = request.headers;
+function refusal({ headers: { origin } }: IncomingMessage, host: string | undefined, port: number): Answer | undefined {
   const own = [`${LOOPBACK}:${port}`, `localhost:${port}`];
   if (host === undefined || !own.includes(host)) return plain(421, "This page answers at 127.0.0.1 only.\n");
-  if (origin !== undefined && !own.includes(origin.replace(/^http:\/\//, "")))
+  if (origin !== undefined && !own.some((name) => origin === `http://${name}`))
     return plain(403, "This page answers to itself only.\n");
   return undefined;
 }
@@ -114,7 +163,6 @@ interface At {
   readonly files: ReadonlyMap<string, Answer>;
   readonly file: string | undefined;
   readonly token: string;
-  readonly own: number;
 }
 
 async function answered(request: IncomingMessage, path: string, at: At): Promise<Answer> {
@@ -163,28 +211,42 @@ function isSame(given: string | string[] | undefined, token: string): boolean {
   return a.length === b.length && timingSafeEqual(a, b);
 }
 
-async function bodyOf(request: IncomingMessage): Promise<string | undefined> {
-  const pieces: Buffer[] = [];
-  let size = 0;
-  for await (const piece of request) {
-    size += (piece as Buffer).length;
-    if (size > LARGEST_FILE) return undefined;
-    pieces.push(piece as Buffer);
-  }
-  return Buffer.concat(pieces).toString("utf8");
+/** The body's text; undefined for one that is too large, of which no more is kept. @throws where it breaks off */
+function bodyOf(request: IncomingMessage): Promise<string | undefined> {
+  return new Promise((resolve, reject) => {
+    const pieces: Buffer[] = [];
+    let size = 0;
+    const told = Number(request.headers["content-length"] ?? 0);
+    if (told > LARGEST_FILE) return resolve(undefined);
+    request.on("data", (piece: Buffer) => {
+      size += piece.length;
+      if (size <= LARGEST_FILE) pieces.push(piece);
+      else resolve(undefined); // what still comes is read past, or cut off when its time is over
+    });
+    request.on("end", () => resolve(Buffer.concat(pieces).toString("utf8")));
+    request.on("error", reject);
+  });
 }
 
-function listen(response: ServerResponse, streams: Set<ServerResponse>) {
+function listen(request: IncomingMessage, response: ServerResponse, streams: Set<ServerResponse>) {
+  request.socket.setTimeout(0); // nothing need move while the file stays as it is
   response.writeHead(200, { ...HEADERS, "content-type": "text/event-stream" });
   response.write(": following\n\n");
   streams.add(response);
   response.on("close", () => streams.delete(response));
 }
 
+/** Word of the file to every page that follows: its new version, or why it cannot be had. */
 function tellAll(streams: ReadonlySet<ServerResponse>, file: string) {
   const now = designNow(file);
-  if (now.status !== 200) return; // being replaced: the next word comes with the new file
-  for (const stream of streams) stream.write(`event: changed\ndata: ${now.headers?.etag}\n\n`);
+  const word =
+    now.status === 200
+      ? `event: changed\ndata: ${now.headers?.etag}\n\n`
+      : `event: lost\ndata: ${JSON.stringify(now.body)}\n\n`;
+  for (const stream of streams) {
+    stream.write(word);
+    if (stream.writableLength > MOST_UNREAD) stream.destroy();
+  }
 }
 
 function send(request: IncomingMessage, response: ServerResponse, { status, body, headers }: Answer) {
