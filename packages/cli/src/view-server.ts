@@ -250,6 +250,7 @@ function tellAll(streams: ReadonlySet<ServerResponse>, file: string) {
 }
 
 function send(request: IncomingMessage, response: ServerResponse, { status, body, headers }: Answer) {
-  response.writeHead(status, { ...HEADERS, ...headers });
+  const length = body === undefined ? {} : { "content-length": String(Buffer.byteLength(body)) };
+  response.writeHead(status, { ...HEADERS, ...length, ...headers });
   response.end(request.method === "HEAD" ? undefined : body);
 }
