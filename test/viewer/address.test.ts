@@ -40,5 +40,9 @@ test("a spoiled address is read as far as it goes", () => {
     beginning: { kind: "example", name: "trestle-jack" },
     changes: [["bed.angle", 50]],
     stage: "shaped",
+    leftOut: [
+      'the address holds "bed.angel", which is no parameter; it was left out',
+      'there is no stage "nowhere"; the sheet shows "shaped"',
+    ],
   });
 });

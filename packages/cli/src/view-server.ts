@@ -1,5 +1,5 @@
 // Serves the built page and one design file on this machine alone: 127.0.0.1, known names, nothing outside its folder.
-import { createHash, randomBytes, timingSafeEqual } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
@@ -7,6 +7,7 @@ import { basename, extname, join } from "node:path";
 import { LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
 import { designContent, replaceFile } from "./design-file.ts";
 import { faultLines } from "./file-content.ts";
+import { type Answer, bodyOf, isSame, LOOPBACK, plain, refusal, targetOf } from "./view-requests.ts";
 import { watched } from "./watched-file.ts";
 
 export interface ViewServer {
@@ -24,7 +25,6 @@ interface Serving {
   readonly patience?: Patience;
 }
 
-const LOOPBACK = "127.0.0.1";
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
@@ -39,17 +39,6 @@ const HEADERS = {
   "cross-origin-resource-policy": "same-origin",
   "cache-control": "no-store",
 };
-
-interface Answer {
-  readonly status: number;
-  readonly body?: string | Uint8Array;
-  readonly headers?: Readonly<Record<string, string>>;
-}
-const plain = (status: number, body: string): Answer => ({
-  status,
-  body,
-  headers: { "content-type": "text/plain; charset=utf-8" },
-});
 
 /** How long a client may take, ms; one that takes longer is cut off, and nobody else notices. */
 export interface Patience {
@@ -137,28 +126,6 @@ function pageFiles(page: string, file: string | undefined, token: string): Reado
 const quoted = (text: string): string =>
   text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{C}/gu, "�");
 
-/**
- * What a request is for. Its path is taken as it stands: nothing is decoded or tidied, since every path that is answered is plain.
- * @see RFC 9112, 3.2.2: a whole address in the request line stands over the Host line; 3.2: two Host lines are no request
- */
-function targetOf({ url = "", headers, rawHeaders }: IncomingMessage): { path: string; host: string | undefined } {
-  const whole = /^http:\/\/([^/?#]*)(.*)$/i.exec(url);
-  const hosts = rawHeaders.filter((name, i) => i % 2 === 0 && name.toLowerCase() === "host").length;
-  return {
-    path: (whole ? whole[2]! || "/" : url).replace(/[?#].*$/s, ""),
-    host: hosts > 1 ? undefined : whole ? whole[1] : headers.host,
-  };
-}
-
-/** A request for another host reached us by a name that someone else points here; another page's request is not ours. */
-function refusal({ headers: { origin } }: IncomingMessage, host: string | undefined, port: number): Answer | undefined {
-  const own = [`${LOOPBACK}:${port}`, `localhost:${port}`];
-  if (host === undefined || !own.includes(host)) return plain(421, "This page answers at 127.0.0.1 only.\n");
-  if (origin !== undefined && !own.some((name) => origin === `http://${name}`))
-    return plain(403, "This page answers to itself only.\n");
-  return undefined;
-}
-
 interface At {
   readonly files: ReadonlyMap<string, Answer>;
   readonly file: string | undefined;
@@ -203,29 +170,6 @@ async function writtenIn(request: IncomingMessage, file: string, token: string):
   } catch (error) {
     return plain(500, `${(error as Error).message}\n`);
   }
-}
-
-function isSame(given: string | string[] | undefined, token: string): boolean {
-  if (typeof given !== "string") return false;
-  const [a, b] = [Buffer.from(given), Buffer.from(token)];
-  return a.length === b.length && timingSafeEqual(a, b);
-}
-
-/** The body's text; undefined for one that is too large, of which no more is kept. @throws where it breaks off */
-function bodyOf(request: IncomingMessage): Promise<string | undefined> {
-  return new Promise((resolve, reject) => {
-    const pieces: Buffer[] = [];
-    let size = 0;
-    const told = Number(request.headers["content-length"] ?? 0);
-    if (told > LARGEST_FILE) return resolve(undefined);
-    request.on("data", (piece: Buffer) => {
-      size += piece.length;
-      if (size <= LARGEST_FILE) pieces.push(piece);
-      else resolve(undefined); // what still comes is read past, or cut off when its time is over
-    });
-    request.on("end", () => resolve(Buffer.concat(pieces).toString("utf8")));
-    request.on("error", reject);
-  });
 }
 
 function listen(request: IncomingMessage, response: ServerResponse, streams: Set<ServerResponse>) {

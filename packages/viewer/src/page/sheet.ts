@@ -1,16 +1,18 @@
 // The sheet as a whole: the way of a change from the hand through the worker to every drawing. Each redraw is timed.
 import type { Answer, FigureWords, SheetPlane } from "../protocol.ts";
-import { type Beginning, readAddress } from "../state/address.ts";
+import { type Addressed, type Beginning, readAddress } from "../state/address.ts";
+import { firstBeginning, leftOutOf } from "../state/beginning.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
-import { EXAMPLES, FIRST_EXAMPLE } from "../state/examples.ts";
+import { EXAMPLES } from "../state/examples.ts";
 import type { Style } from "../state/format.ts";
-import { createStore, type Store } from "../state/store.ts";
+import { createStore, type Held, type Store } from "../state/store.ts";
 import { Clock } from "./clock.ts";
 import { dropFiles, type OpenedFile, readFile, saveText } from "./files.ts";
 import { type Followed, followed } from "./followed.ts";
 import { watchForHints } from "./hint.ts";
 import { watchKeys } from "./keys.ts";
 import { makeParts, type Parts } from "./parts.ts";
+import { faultWords } from "./refusal.ts";
 import { switchShade, watchShade } from "./shade.ts";
 
 export class Sheet {
@@ -22,16 +24,24 @@ export class Sheet {
   #figures: Readonly<Record<string, FigureWords>> = {};
   #plane: SheetPlane | undefined;
   #holding = false;
+  /** Numbers: of the design that is asked about, of the last that was to be opened, of the last that was, and of the last question. */
   #base = 0;
+  #opening = 0;
+  #openedBase = 0;
+  #turn = 0;
+  /** What was drawn last, to go back to. */
+  #good: Held | undefined;
+  #fileIsRefused = false;
   readonly #texts = new Map<number, (text: string) => void>();
 
   constructor(page: HTMLElement) {
     const start = readAddress(location.hash);
     this.#followed = followed({
       changed: () => this.#openBeginning(),
+      lost: (why) => this.#keepWithoutFile([`${why}; the sheet keeps what it showed last`]),
       say: (words) => this.#parts.title.say(words),
     });
-    this.#store = createStore({ ...start, beginning: this.#firstBeginning(start.beginning) });
+    this.#store = createStore({ ...start, beginning: this.#begun(start.beginning) });
     this.#parts = makeParts(
       page,
       {
@@ -42,8 +52,10 @@ export class Sheet {
       this.#deeds(),
     );
     this.#engine = startEngine((answer) => this.#hear(answer));
+    this.#parts.refusal.ofDeed(this.#told(start));
     this.#store.onChange((what, holding) => {
       this.#holding = holding;
+      this.#parts.refusal.ofDeed([]);
       if (what === "beginning") this.#openBeginning();
       else this.#ask();
     });
@@ -54,11 +66,8 @@ export class Sheet {
     this.#openBeginning();
   }
 
-  #firstBeginning(asked: Beginning | undefined): Beginning {
-    if (asked?.kind === "text") return asked;
-    if (asked?.kind === "example" && EXAMPLES[asked.name] !== undefined) return asked;
-    return this.#followed ? { kind: "followed" } : { kind: "example", name: FIRST_EXAMPLE };
-  }
+  readonly #begun = (asked: Beginning | undefined) => firstBeginning(asked, this.#followed !== undefined);
+  readonly #told = (read: Addressed) => leftOutOf(read, this.#followed !== undefined);
 
   #deeds() {
     return {
@@ -93,8 +102,9 @@ export class Sheet {
     addEventListener("beforeprint", () => this.#fitTo(true));
     addEventListener("afterprint", () => this.#fitTo(false));
     addEventListener("hashchange", () => {
-      const { beginning, changes } = readAddress(location.hash);
-      this.#store.begin(this.#firstBeginning(beginning), changes);
+      const read = readAddress(location.hash);
+      this.#store.begin(this.#begun(read.beginning), read.changes);
+      this.#parts.refusal.ofDeed(this.#told(read));
     });
   }
 
@@ -113,8 +123,8 @@ export class Sheet {
 
   async #openBeginning() {
     const { beginning } = this.#store.now();
-    this.#base += 1;
-    const base = this.#base;
+    this.#opening += 1;
+    const opening = this.#opening;
     this.#parts.desk.mark(beginning.kind === "example" ? beginning.name : undefined);
     const text =
       beginning.kind === "text"
@@ -122,8 +132,9 @@ export class Sheet {
         : beginning.kind === "example"
           ? EXAMPLES[beginning.name]!
           : await this.#followed!.text();
-    if (base !== this.#base) return;
-    this.#engine.open(base, text, this.#fileName());
+    if (opening !== this.#opening || text === undefined) return;
+    this.#base = opening;
+    this.#engine.open(opening, text, this.#fileName());
     this.#ask();
   }
 
@@ -136,11 +147,40 @@ export class Sheet {
   #ask() {
     const { changes, stage, beginning } = this.#store.now();
     this.#parts.desk.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
-    this.#clock.asked(this.#engine.show({ base: this.#base, changes: [...changes], stage }));
+    this.#turn = this.#engine.show({ base: this.#base, changes: [...changes], stage });
+    this.#clock.asked(this.#turn);
+  }
+
+  /** The followed file is not one to read or write now: the sheet goes on with its last good text. */
+  #keepWithoutFile(words: readonly string[]) {
+    this.#fileIsRefused = true;
+    this.#parts.refusal.ofFile(words);
+  }
+
+  /** Nothing that was refused is kept: the sheet goes back to what it can draw, and tells why. A followed file is waited for. */
+  #refused({ base, turn, faults }: Extract<Answer, { kind: "refused" }>) {
+    if (base !== this.#base || (turn > 0 && turn !== this.#turn)) return;
+    const { beginning, changes } = this.#store.now();
+    if (turn === 0 && beginning.kind === "followed") {
+      this.#base = this.#openedBase;
+      return this.#keepWithoutFile(faultWords(faults));
+    }
+    const sound = new Map([...changes].filter(([path]) => !faults.some((fault) => fault.path === path)));
+    if (turn > 0 && sound.size < changes.size) this.#store.retract(beginning, sound);
+    else if (this.#good) this.#store.retract(this.#good.beginning, this.#good.changes);
+    else this.#store.retract(this.#begun(undefined), new Map());
+    this.#parts.refusal.ofDeed(faultWords(faults));
+  }
+
+  #opens(base: number) {
+    this.#openedBase = base;
+    if (this.#store.now().beginning.kind !== "followed") return;
+    this.#fileIsRefused = false;
+    this.#parts.refusal.ofFile([]);
   }
 
   #hear(answer: Answer) {
-    const { body, notes, plots, refusal, title } = this.#parts;
+    const { body, notes, plots, title } = this.#parts;
     if (answer.kind === "ready") this.#figures = answer.figures;
     else if (answer.kind === "plane") this.#drawPlane(answer.plane, answer.turn);
     else if (answer.kind === "solid") this.#drawSolid(answer);
@@ -150,7 +190,8 @@ export class Sheet {
       if (this.#plane) notes.addCures(answer.findings, styleOf(this.#plane));
       this.#drawLeaders();
     } else if (answer.kind === "plots") plots.show(answer.plots);
-    else if (answer.kind === "refused") refusal.ofDesign(answer.faults);
+    else if (answer.kind === "refused") this.#refused(answer);
+    else if (answer.kind === "opened") this.#opens(answer.base);
     else if (answer.kind === "written") {
       this.#texts.get(answer.turn)?.(answer.text);
       this.#texts.delete(answer.turn);
@@ -160,7 +201,7 @@ export class Sheet {
 
   #drawPlane(plane: SheetPlane, turn: number) {
     this.#plane = plane;
-    this.#parts.refusal.ofDesign([]);
+    if (turn === this.#turn) this.#good = this.#store.now();
     this.#drawViews();
     this.#parts.notes.show(plane, this.#holding);
     this.#parts.schedule.show(plane);
@@ -220,6 +261,8 @@ export class Sheet {
   }
 
   async #writeBack() {
+    if (this.#fileIsRefused)
+      return this.#parts.title.say("Nothing was written: the file is not as it was read; mend it first.");
     if (await this.#followed?.writeBack(await this.#textNow())) this.#store.begin({ kind: "followed" });
   }
 }
