@@ -47,7 +47,6 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       const text = (design: string) =>
         addressOf({ beginning: { kind: "text", name: "x.yaml", text: design }, changes: [], stage: "shaped" });
       const packed = (bytes: Uint8Array) => `#from=x.yaml&text=${Buffer.from(bytes).toString("base64url")}`;
-      const GOOD = text("name: elm\niron: { width: 44, thickness: 4 }\n");
       const EXAMPLE = "apprentice-smoother";
 
       test.each([

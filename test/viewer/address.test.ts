@@ -50,6 +50,7 @@ test("a spoiled address is read as far as it goes", () => {
   });
 });
 
+const OFFERED = { examples: ["apprentice-smoother", "trestle-jack"], follows: false };
 const packed = (bytes: Uint8Array) => `#from=x.yaml&text=${Buffer.from(bytes).toString("base64url")}`;
 const WHOLE = packed(deflateSync(Buffer.from("name: elm\niron: { width: 44, thickness: 4 }\n")));
 
@@ -77,10 +78,10 @@ test.each([
   fault({ on: "the page's address", survives: "left out and told; the sheet begins with its first example" }),
   (_, hash, told) => {
     const read = readAddress(hash);
-    const words = leftOutOf(read, false);
+    const words = leftOutOf(read, OFFERED);
     expect(words).toHaveLength(told.length);
     for (const [i, pattern] of told.entries()) expect(words[i]).toMatch(pattern);
-    expect(firstBeginning(read.beginning, false)).toEqual({ kind: "example", name: "apprentice-smoother" });
+    expect(firstBeginning(read.beginning, OFFERED)).toEqual({ kind: "example", name: "apprentice-smoother" });
     expect(read.changes).toEqual([]);
   },
 );

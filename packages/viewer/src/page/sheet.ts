@@ -66,8 +66,9 @@ export class Sheet {
     this.#openBeginning();
   }
 
-  readonly #begun = (asked: Beginning | undefined) => firstBeginning(asked, this.#followed !== undefined);
-  readonly #told = (read: Addressed) => leftOutOf(read, this.#followed !== undefined);
+  readonly #offered = () => ({ examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined });
+  readonly #begun = (asked: Beginning | undefined) => firstBeginning(asked, this.#offered());
+  readonly #told = (read: Addressed) => leftOutOf(read, this.#offered());
 
   #deeds() {
     return {
