@@ -43,5 +43,8 @@ function resultOf({ results, needs }) {
   return `not run: ${results.find(({ note }) => note)?.note ?? `needs ${needs ?? "what this machine lacks"}`}`;
 }
 
-/** Text that no reader of Markdown takes for anything but itself. */
-const cell = (text) => text.replace(/[\\|<>*_`[\]]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+/** Text that no reader of Markdown takes for anything but itself; what does not show is told by its number. */
+const cell = (text) =>
+  text
+    .replace(/[\p{C}\p{DI}]/gu, (sign) => `U+${sign.codePointAt(0).toString(16).toUpperCase().padStart(4, "0")}`)
+    .replace(/[\\|<>*_`[\]]/g, (sign) => `&#${sign.charCodeAt(0)};`);
