@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { writePack } from "@lamplane/export";
 import { afterEach, beforeEach, describe, expect, type TestContext, test } from "vitest";
+import { fault } from "../support/faults.ts";
 import { contentsOf, isWhole, OLD, packFiles } from "../support/packs.ts";
 import { ran } from "../support/running.ts";
 
@@ -43,7 +44,10 @@ async function refused(what: RegExp): Promise<void> {
   expect(fs.readdirSync(parent)).toEqual(before);
 }
 
-describe("a full disk", () => {
+const KEPT = { on: "the disk under a pack", survives: "exit 3, what is wrong in words; the old pack whole, no litter" };
+const NEEDS = { ...KEPT, needs: "root, to mount a small disk" };
+
+describe("a full disk", fault(NEEDS), () => {
   test("loses nothing of the old pack, and is as full as before", async (context) => {
     needDisk(context, "160k");
     await oldPack();
@@ -73,7 +77,7 @@ describe("a full disk", () => {
   });
 });
 
-test("a disk that can only be read keeps its pack", async (context) => {
+test("a disk that can only be read", fault(NEEDS), async (context) => {
   needDisk(context, "1m");
   await oldPack();
   expect(spawnSync("mount", ["-o", "remount,ro", parent]).status).toBe(0);
@@ -81,7 +85,7 @@ test("a disk that can only be read keeps its pack", async (context) => {
   expect(isWhole(at(NAME))).toBe(true);
 });
 
-describe("in the way", () => {
+describe("in the way", fault({ ...KEPT, on: "the place of a pack" }), () => {
   test("a file", async () => {
     fs.writeFileSync(at(NAME), "mine");
     await refused(/there is a file; it was left as it is: move it away/);

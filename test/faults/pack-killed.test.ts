@@ -6,6 +6,7 @@ import { writePack } from "@lamplane/export";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { bringUpToDate, COMMAND, started } from "../support/built.ts";
 import { seeded } from "../support/designs.ts";
+import { fault } from "../support/faults.ts";
 import { contentsOf, isWhole, NAME, NEW, OLD, packFiles } from "../support/packs.ts";
 
 const WRITER = "test/faults/stopping-writer.js";
@@ -19,32 +20,41 @@ function wholePacks(parent: string): string[] {
   return [...folders, ...folders.map((folder) => join(folder, "old"))].filter(isWhole);
 }
 
-describe.each([true, false])("at each call to the disk in turn (over an older pack: %s)", (replacing) => {
-  test("nothing is lost, and the next run leaves nothing but its pack", async () => {
-    const calls = await callsOf(replacing);
-    expect(calls).toBeGreaterThan(30);
-    const killedInMidst: number[] = [];
-    const killedAt = async (k: number) => {
-      const parent = join(root, `${replacing}-${k}`);
-      fs.mkdirSync(parent);
-      if (replacing) await writePack({ parent, name: NAME, files: packFiles(OLD) });
-      expect(await started(WRITER, parent, "kill", String(k), "new").ended).toMatchObject({ signal: "SIGKILL" });
-      const left = fs.readdirSync(parent);
-      if (left.some((name) => name !== NAME)) killedInMidst.push(k);
-      const packs = wholePacks(parent).map((folder) => contentsOf(folder)["figures.json"]);
-      if (replacing) expect(packs, `call ${k}: ${left}`).toSatisfy((all: string[]) => all.length > 0);
-      if (left.includes(NAME)) expect(isWhole(join(parent, NAME)), `call ${k}`).toBe(true);
-      await writePack({ parent, name: NAME, files: packFiles(NEW) });
-      expect(fs.readdirSync(parent), `call ${k}`).toEqual([NAME]);
-      expect(contentsOf(join(parent, NAME)), `call ${k}`).toEqual(Object.fromEntries(packFiles(NEW)));
-      fs.rmSync(parent, { recursive: true });
-    };
-    const each = replacing ? 1 : 3; // what comes before the old pack is moved is the same in both
-    const all = Array.from({ length: Math.floor(calls / each) }, (_, i) => calls - each * i);
-    for (let i = 0; i < all.length; i += 3) await Promise.all(all.slice(i, i + 3).map(killedAt));
-    expect(killedInMidst.length).toBeGreaterThan(all.length / 2); // there was something to put in order
-  });
-});
+const KILLED = {
+  on: "a process that writes a pack",
+  survives: "the old pack or the new one, whole; the next run clears up",
+};
+
+describe.each([true, false])(
+  "killed at each call to the disk in turn (over an older pack: %s)",
+  fault({ ...KILLED, fault: "killed at each call to the disk in turn" }),
+  (replacing) => {
+    test("nothing is lost, and the next run leaves nothing but its pack", async () => {
+      const calls = await callsOf(replacing);
+      expect(calls).toBeGreaterThan(30);
+      const killedInMidst: number[] = [];
+      const killedAt = async (k: number) => {
+        const parent = join(root, `${replacing}-${k}`);
+        fs.mkdirSync(parent);
+        if (replacing) await writePack({ parent, name: NAME, files: packFiles(OLD) });
+        expect(await started(WRITER, parent, "kill", String(k), "new").ended).toMatchObject({ signal: "SIGKILL" });
+        const left = fs.readdirSync(parent);
+        if (left.some((name) => name !== NAME)) killedInMidst.push(k);
+        const packs = wholePacks(parent).map((folder) => contentsOf(folder)["figures.json"]);
+        if (replacing) expect(packs, `call ${k}: ${left}`).toSatisfy((all: string[]) => all.length > 0);
+        if (left.includes(NAME)) expect(isWhole(join(parent, NAME)), `call ${k}`).toBe(true);
+        await writePack({ parent, name: NAME, files: packFiles(NEW) });
+        expect(fs.readdirSync(parent), `call ${k}`).toEqual([NAME]);
+        expect(contentsOf(join(parent, NAME)), `call ${k}`).toEqual(Object.fromEntries(packFiles(NEW)));
+        fs.rmSync(parent, { recursive: true });
+      };
+      const each = replacing ? 1 : 3; // what comes before the old pack is moved is the same in both
+      const all = Array.from({ length: Math.floor(calls / each) }, (_, i) => calls - each * i);
+      for (let i = 0; i < all.length; i += 3) await Promise.all(all.slice(i, i + 3).map(killedAt));
+      expect(killedInMidst.length).toBeGreaterThan(all.length / 2); // there was something to put in order
+    });
+  },
+);
 
 /** How many calls to the disk a run makes that is not stopped. */
 async function callsOf(replacing: boolean): Promise<number> {
@@ -66,7 +76,8 @@ describe("the command", () => {
     parent = join(root, `command-${round++}`);
   });
 
-  test("killed at random moments of replacing a pack", async () => {
+  test("killed at random moments of replacing a pack", { ...fault(KILLED), timeout: 180_000 }, async () => {
+    // five whole packs, each in a process of its own
     expect(await built().ended).toMatchObject({ code: 0 });
     const before = contentsOf(pack());
     let midst = 0;
@@ -83,7 +94,7 @@ describe("the command", () => {
     expect(await built().ended).toMatchObject({ code: 0, err: "" });
     expect(fs.readdirSync(parent)).toEqual(["apprentice-smoother"]);
     expect(contentsOf(pack())).toEqual(before);
-  }, 180_000); // five whole packs, each in a process of its own
+  });
 
   /** Waits until a run has announced itself beside the pack, or has ended. */
   async function appears(folder: string, child: { exitCode: number | null }): Promise<void> {

@@ -6,6 +6,7 @@ import { TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
 import { refuseFileNames, refusePackName } from "../../packages/export/src/pack-names.ts";
+import { fault } from "../support/faults.ts";
 import { ran } from "../support/running.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "lamplane-names-"));
@@ -16,16 +17,24 @@ const DEVICES = ["con", "prn", "aux", "nul", "com1", "com9", "lpt1", "lpt9"];
 const REFUSED = [...DEVICES, ...DEVICES.map((name) => `${name.toUpperCase()}.stl`), "Nul", "plane.", "plane..", "a/b"];
 
 describe.each(REFUSED)("a design called %j", (name) => {
-  test("is refused with its place and what a name may be", async () => {
-    const file = join(folder, "design.yaml");
-    writeFileSync(file, `name: ${name}\niron: { width: 48, thickness: 3.6 }\n`);
-    const { exit, out, err } = await ran("build", file, "--out", folder);
-    expect({ exit, out }).toEqual({ exit: 2, out: "" });
-    expect(err).toMatch(
-      /design\.yaml:1:7: name: .*beginning with a letter or digit and not ending with a dot; no word that/s,
-    );
-    expect(readdirSync(folder)).toEqual(["design.yaml"]);
-  });
+  test(
+    "is refused with its place and what a name may be",
+    fault({
+      fault: "a name that some disk does not take (con, NUL.stl, a/b, a dot at its end …)",
+      on: "a design's name",
+      survives: "exit 2 with line and column; nothing written",
+    }),
+    async () => {
+      const file = join(folder, "design.yaml");
+      writeFileSync(file, `name: ${name}\niron: { width: 48, thickness: 3.6 }\n`);
+      const { exit, out, err } = await ran("build", file, "--out", folder);
+      expect({ exit, out }).toEqual({ exit: 2, out: "" });
+      expect(err).toMatch(
+        /design\.yaml:1:7: name: .*beginning with a letter or digit and not ending with a dot; no word that/s,
+      );
+      expect(readdirSync(folder)).toEqual(["design.yaml"]);
+    },
+  );
 });
 
 test.each(["console", "nul-plane", "com10", "auxiliary.2", "plane.v2", "A", "9", "x_", "lpt"])(

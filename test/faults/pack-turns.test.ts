@@ -7,6 +7,7 @@ import { CouldNotWrite, writePack } from "@lamplane/export";
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { beginRun, endRun, lifeOf, processOf } from "../../packages/export/src/pack-owner.ts";
 import { bringUpToDate, COMMAND, started } from "../support/built.ts";
+import { fault } from "../support/faults.ts";
 import { contentsOf, endedMark, isWhole, NAME, NEW, packFiles, runFolder } from "../support/packs.ts";
 
 const WRITER = "test/faults/stopping-writer.js";
@@ -21,7 +22,12 @@ const write = (more = {}) => writePack({ parent, name: NAME, files: packFiles(NE
 /** In the midst of writing its files. */
 const MIDST = "20";
 
-describe("while another process writes the pack", () => {
+const TURNS = {
+  on: "a folder of packs",
+  survives: "each run writes its pack whole or refuses in words; nothing of the other's is touched",
+};
+
+describe("while another process writes the pack", fault(TURNS), () => {
   test("a run refuses in words when its patience ends, and touches nothing of the other's", async () => {
     const { child, ended, says } = started(WRITER, parent, "wait", MIDST, "other");
     await says("waiting");
@@ -67,14 +73,14 @@ describe("while another process writes the pack", () => {
   });
 });
 
-test("runs of one process wait for each other", async () => {
+test("runs of one process wait for each other", fault(TURNS), async () => {
   const written = await Promise.all(Array.from({ length: 6 }, () => write()));
   expect(written.filter(({ replaced }) => !replaced)).toHaveLength(1);
   expect(fs.readdirSync(parent)).toEqual([NAME]);
   expect(isWhole(at(NAME))).toBe(true);
 });
 
-test("processes that start together each write the pack whole, one after the other", async () => {
+test("processes that start together each write the pack whole, one after the other", fault(TURNS), async () => {
   const words = ["a", "b", "c", "d"];
   const ends = await Promise.all(words.map((word) => started(WRITER, parent, "kill", "0", word).ended));
   for (const end of ends) expect(end).toMatchObject({ code: 0 });

@@ -1,10 +1,13 @@
 // The address holds the design and gives it back, whatever was changed; a spoiled one is never more than ignored.
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
+import { deflateSync, zlibSync } from "fflate";
 import { expect, test } from "vitest";
 import type { Change } from "../../packages/viewer/src/protocol.ts";
 import { STAGES } from "../../packages/viewer/src/protocol.ts";
 import { addressOf, readAddress } from "../../packages/viewer/src/state/address.ts";
+import { firstBeginning, leftOutOf } from "../../packages/viewer/src/state/beginning.ts";
+import { fault } from "../support/faults.ts";
 
 const change = fc.constantFrom(...rowsOf(TABLE)).chain(({ path, row }): fc.Arbitrary<Change> => {
   if (row.kind === "choice") return fc.constantFrom(...row.choices).map((word) => [path, word] as const);
@@ -41,5 +44,45 @@ test("a spoiled address is read as far as it goes", () => {
     beginning: { kind: "example", name: "trestle-jack" },
     changes: [["bed.angle", 50]],
     stage: "shaped",
+    leftOut: [
+      'the address holds "bed.angel", which is no parameter; it was left out',
+      'there is no stage "nowhere"; the sheet shows "shaped"',
+    ],
   });
 });
+
+const OFFERED = { examples: ["apprentice-smoother", "trestle-jack"], follows: false };
+const packed = (bytes: Uint8Array) => `#from=x.yaml&text=${Buffer.from(bytes).toString("base64url")}`;
+const WHOLE = packed(deflateSync(Buffer.from("name: elm\niron: { width: 44, thickness: 4 }\n")));
+
+test.each([
+  ["1 MB of garbage", `#${"x".repeat(1 << 20)}`, [/^the address holds "x{40}…", which is no parameter/]],
+  ["controls and marks that turn text", "#a\u0007\u202e=1", [/"a��"/]],
+  ["10 000 keys", `#${Array.from({ length: 10_000 }, (_, i) => `k${i}`).join("&")}`, Array(10_000).fill(/"k\d+"/)],
+  ["one key 10 000 times", `#${"k&".repeat(10_000)}`, [/"k"/]],
+  ["no base64", "#from=x.yaml&text=%00***", [/cannot be read/]],
+  ["nothing packed", packed(Buffer.from("not packed at all")), [/cannot be read/]],
+  ["another packing", packed(zlibSync(Buffer.from("name: elm"))), [/cannot be read/]],
+  ["a design that is cut off", WHOLE.slice(0, -12), [/cannot be read/]],
+  ["a design of 64 001 signs", `#text=${"A".repeat(64_001)}`, [/cannot be read/]],
+  ["an example that there is not", "#from=nowhere", [/no example "nowhere"/]],
+  ["constructor for an example", "#from=constructor", [/no example "constructor"/]],
+  ["a file that nobody follows", "#from=file", [/follows a file/]],
+  ["a stage that every object has", "#at=constructor", [/no stage "constructor"/]],
+  [
+    "keys that every object has",
+    "#__proto__=1&constructor=2&toString=3&bed.__proto__=4",
+    [/"__proto__"/, /"constructor"/, /"toString"/, /"bed.__proto__"/],
+  ],
+] as [string, string, RegExp[]][])(
+  "%s",
+  fault({ on: "the page's address", survives: "left out and told; the sheet begins with its first example" }),
+  (_, hash, told) => {
+    const read = readAddress(hash);
+    const words = leftOutOf(read, OFFERED);
+    expect(words).toHaveLength(told.length);
+    for (const [i, pattern] of told.entries()) expect(words[i]).toMatch(pattern);
+    expect(firstBeginning(read.beginning, OFFERED)).toEqual({ kind: "example", name: "apprentice-smoother" });
+    expect(read.changes).toEqual([]);
+  },
+);

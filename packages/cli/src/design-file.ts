@@ -1,5 +1,5 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
-import { renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { asCouldNotWrite } from "@lamplane/export/could-not-write";
 import { completeDesign, type Design, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
@@ -28,14 +28,16 @@ export function designIn(content: Uint8Array, file: string): Design {
   return reading.design;
 }
 
-/** Replaces a file whole, or leaves it as it was. @throws CouldNotWrite */
+/** Replaces a file whole, or leaves it as it was; of a symbolic link, what it leads to. @throws CouldNotWrite */
 export function replaceFile(file: string, text: string): void {
-  const beside = `${file}.${process.pid}.tmp`;
+  let beside: string | undefined;
   try {
-    writeFileSync(beside, text, { flag: "wx", mode: statSync(file).mode });
-    renameSync(beside, file);
+    const real = realpathSync(file);
+    beside = `${real}.${process.pid}.tmp`;
+    writeFileSync(beside, text, { flag: "wx", mode: statSync(real).mode });
+    renameSync(beside, real);
   } catch (error) {
-    rmSync(beside, { force: true });
+    if (beside !== undefined) rmSync(beside, { force: true });
     throw asCouldNotWrite(file, error);
   }
 }

@@ -1,5 +1,5 @@
 // A maker's file from the disk, or a refusal that says what was found instead; nothing is read that is too large to be one.
-import { readFileSync, statSync } from "node:fs";
+import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { type Fault, LARGEST_FILE } from "@lamplane/parameters/design";
 import { InputRefused } from "./io.ts";
 
@@ -13,11 +13,10 @@ export interface FileKind {
 export function contentOf(file: string, { what, beginning }: FileKind): Uint8Array {
   try {
     const { size } = statSync(file);
-    if (size > LARGEST_FILE)
-      throw new InputRefused(
-        `${file}:1:1: is ${size} bytes; a ${what} has at most ${LARGEST_FILE}. Is it the right file?`,
-      );
-    return readFileSync(file);
+    const content = size > LARGEST_FILE ? undefined : bytesOf(file);
+    if (content) return content;
+    const told = size > LARGEST_FILE ? `${size} bytes` : `more than ${LARGEST_FILE} bytes`;
+    throw new InputRefused(`${file}:1:1: is ${told}; a ${what} has at most ${LARGEST_FILE}. Is it the right file?`);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (error instanceof InputRefused || code === undefined) throw error;
@@ -28,6 +27,20 @@ export function contentOf(file: string, { what, beginning }: FileKind): Uint8Arr
       ERR_INVALID_ARG_VALUE: "this is not a file name",
     };
     throw new InputRefused(`${file}: ${found[code] ?? `could not be read (${code})`}`);
+  }
+}
+
+/** A file's bytes; undefined where they are too many, however few the system says there are: a device's have no end. */
+function bytesOf(file: string): Uint8Array | undefined {
+  const bytes = new Uint8Array(LARGEST_FILE + 1);
+  const handle = openSync(file, "r");
+  try {
+    let size = 0;
+    for (let more = -1; more !== 0 && size < bytes.length; size += more)
+      more = readSync(handle, bytes, size, bytes.length - size, null);
+    return size > LARGEST_FILE ? undefined : bytes.slice(0, size);
+  } finally {
+    closeSync(handle);
   }
 }
 

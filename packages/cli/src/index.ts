@@ -39,11 +39,11 @@ function parsed(line: Argv, args: readonly string[]): Promise<string> {
 
 function told(io: Io, error: unknown): Exit {
   if (error instanceof InputRefused) {
-    io.err(`${error.message}\n`);
+    io.err(`${printable(error.message)}\n`);
     return EXIT.inputRefused;
   }
   if (error instanceof CouldNotWrite) {
-    io.err(`${error.message}\n`);
+    io.err(`${printable(error.message)}\n`);
     return EXIT.couldNotWrite;
   }
   io.err(
@@ -52,6 +52,9 @@ function told(io: Io, error: unknown): Exit {
   return EXIT.ourBug;
 }
 
+/** A message may quote what was typed or found: nothing in it steers a terminal or turns what is read. */
+const printable = (message: string): string => message.replace(/(?!\n)[\p{C}\u2028\u2029]/gu, "�");
+
 /** What yargs says of arguments, in words that name the thing that is missing. */
 const plainly = (message: string): string =>
   message.startsWith("Not enough non-option") ? "Name the design file." : message;
@@ -59,6 +62,7 @@ const plainly = (message: string): string =>
 function commandLine(io: Io, settle: (code: Exit) => void): Argv {
   const line = yargs()
     .scriptName("lamplane")
+    .parserConfiguration({ "dot-notation": false }) // `--with.a=b` is no option, and no way into an object
     .usage("$0 COMMAND: everything needed to build a laminated wooden hand plane, from one design file");
   return benchCommands(planningCommands(line, io, settle), io, settle)
     .demandCommand(1, "Name a command.")

@@ -1,5 +1,5 @@
 // Serves the built page and one design file on this machine alone: 127.0.0.1, known names, nothing outside its folder.
-import { createHash, randomBytes, timingSafeEqual } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
@@ -7,6 +7,7 @@ import { basename, extname, join } from "node:path";
 import { LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
 import { designContent, replaceFile } from "./design-file.ts";
 import { faultLines } from "./file-content.ts";
+import { type Answer, bodyOf, isSame, LOOPBACK, plain, refusal, targetOf } from "./view-requests.ts";
 import { watched } from "./watched-file.ts";
 
 export interface ViewServer {
@@ -21,9 +22,9 @@ interface Serving {
   readonly file?: string | undefined;
   /** 0 takes a free one. */
   readonly port: number;
+  readonly patience?: Patience;
 }
 
-const LOOPBACK = "127.0.0.1";
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
@@ -39,29 +40,41 @@ const HEADERS = {
   "cache-control": "no-store",
 };
 
-interface Answer {
-  readonly status: number;
-  readonly body?: string | Uint8Array;
-  readonly headers?: Readonly<Record<string, string>>;
+/** How long a client may take, ms; one that takes longer is cut off, and nobody else notices. */
+export interface Patience {
+  /** For the lines before a request's body. */
+  readonly head: number;
+  /** For a whole request. */
+  readonly request: number;
+  /** For a connection on which nothing moves: nothing comes, and what is sent is not read. */
+  readonly idle: number;
 }
-const plain = (status: number, body: string): Answer => ({
-  status,
-  body,
-  headers: { "content-type": "text/plain; charset=utf-8" },
-});
+const PATIENCE: Patience = { head: 10_000, request: 30_000, idle: 60_000 };
+/** Pages that follow at once: many more than anyone opens, few enough to hold. */
+const MOST_STREAMS = 128;
+/** Bytes that a following page may leave unread before it is given up: a word of a change has some sixty. */
+const MOST_UNREAD = 16 * 1024;
 
 /** @throws the system's error where the port is taken */
-export async function startViewServer({ page, file, port }: Serving): Promise<ViewServer> {
+export async function startViewServer({ page, file, port, patience = PATIENCE }: Serving): Promise<ViewServer> {
   const token = randomBytes(24).toString("base64url");
   const files = pageFiles(page, file, token);
   const streams = new Set<ServerResponse>();
-  const server = createServer(async (request, response) => {
-    const own = (server.address() as AddressInfo).port;
-    const refused = refusal(request, own);
-    const path = new URL(request.url ?? "/", `http://${LOOPBACK}`).pathname;
-    if (!refused && file && path === "/followed/changes" && request.method === "GET") return listen(response, streams);
-    send(request, response, refused ?? (await answered(request, path, { files, file, token, own })));
+  const server = createServer(limits(patience), async (request, response) => {
+    try {
+      const own = (server.address() as AddressInfo | null)?.port;
+      if (own === undefined) return; // closing
+      const { path, host } = targetOf(request);
+      const refused = refusal(request, host, own);
+      const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
+      if (!refused && listens && streams.size < MOST_STREAMS) return listen(request, response, streams);
+      const tooMany = listens ? plain(503, "Too many pages follow this file; close some.\n") : undefined;
+      send(request, response, refused ?? tooMany ?? (await answered(request, path, { files, file, token })));
+    } catch (error) {
+      fail(request, response, error);
+    }
   });
+  server.setTimeout(patience.idle);
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(port, LOOPBACK, resolve));
   const stop = file === undefined ? () => {} : watched(file, () => tellAll(streams, file));
   return {
@@ -74,6 +87,19 @@ export async function startViewServer({ page, file, port }: Serving): Promise<Vi
         server.closeAllConnections();
       }),
   };
+}
+
+const limits = ({ head, request }: Patience) => ({
+  headersTimeout: head,
+  requestTimeout: request,
+  connectionsCheckingInterval: Math.min(1000, head),
+});
+
+/** A client that has gone wants no answer; anything else is our bug, which the page is told, and the server lives on. */
+function fail(request: IncomingMessage, response: ServerResponse, error: unknown) {
+  if (request.destroyed && !request.complete) return response.destroy();
+  if (response.headersSent) return response.destroy();
+  return send(request, response, plain(500, `lamplane has a bug: ${error instanceof Error ? error.message : error}\n`));
 }
 
 /** Every file that is served, by its path: read once, so that no address can lead anywhere else. */
@@ -100,21 +126,10 @@ function pageFiles(page: string, file: string | undefined, token: string): Reado
 const quoted = (text: string): string =>
   text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{C}/gu, "�");
 
-/** A request for another host reached us by a name that someone else points here; another page's request is not ours. */
-function refusal(request: IncomingMessage, port: number): Answer | undefined {
-  const { host, origin } = request.headers;
-  const own = [`${LOOPBACK}:${port}`, `localhost:${port}`];
-  if (host === undefined || !own.includes(host)) return plain(421, "This page answers at 127.0.0.1 only.\n");
-  if (origin !== undefined && !own.includes(origin.replace(/^http:\/\//, "")))
-    return plain(403, "This page answers to itself only.\n");
-  return undefined;
-}
-
 interface At {
   readonly files: ReadonlyMap<string, Answer>;
   readonly file: string | undefined;
   readonly token: string;
-  readonly own: number;
 }
 
 async function answered(request: IncomingMessage, path: string, at: At): Promise<Answer> {
@@ -157,37 +172,29 @@ async function writtenIn(request: IncomingMessage, file: string, token: string):
   }
 }
 
-function isSame(given: string | string[] | undefined, token: string): boolean {
-  if (typeof given !== "string") return false;
-  const [a, b] = [Buffer.from(given), Buffer.from(token)];
-  return a.length === b.length && timingSafeEqual(a, b);
-}
-
-async function bodyOf(request: IncomingMessage): Promise<string | undefined> {
-  const pieces: Buffer[] = [];
-  let size = 0;
-  for await (const piece of request) {
-    size += (piece as Buffer).length;
-    if (size > LARGEST_FILE) return undefined;
-    pieces.push(piece as Buffer);
-  }
-  return Buffer.concat(pieces).toString("utf8");
-}
-
-function listen(response: ServerResponse, streams: Set<ServerResponse>) {
+function listen(request: IncomingMessage, response: ServerResponse, streams: Set<ServerResponse>) {
+  request.socket.setTimeout(0); // nothing need move while the file stays as it is
   response.writeHead(200, { ...HEADERS, "content-type": "text/event-stream" });
   response.write(": following\n\n");
   streams.add(response);
   response.on("close", () => streams.delete(response));
 }
 
+/** Word of the file to every page that follows: its new version, or why it cannot be had. */
 function tellAll(streams: ReadonlySet<ServerResponse>, file: string) {
   const now = designNow(file);
-  if (now.status !== 200) return; // being replaced: the next word comes with the new file
-  for (const stream of streams) stream.write(`event: changed\ndata: ${now.headers?.etag}\n\n`);
+  const word =
+    now.status === 200
+      ? `event: changed\ndata: ${now.headers?.etag}\n\n`
+      : `event: lost\ndata: ${JSON.stringify(now.body)}\n\n`;
+  for (const stream of streams) {
+    stream.write(word);
+    if (stream.writableLength > MOST_UNREAD) stream.destroy();
+  }
 }
 
 function send(request: IncomingMessage, response: ServerResponse, { status, body, headers }: Answer) {
-  response.writeHead(status, { ...HEADERS, ...headers });
+  const length = body === undefined ? {} : { "content-length": String(Buffer.byteLength(body)) };
+  response.writeHead(status, { ...HEADERS, ...length, ...headers });
   response.end(request.method === "HEAD" ? undefined : body);
 }

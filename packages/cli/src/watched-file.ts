@@ -1,4 +1,4 @@
-// Word whenever a file is another one than before: its folder is watched, since editors replace files rather than write in them.
+// Word whenever a file is another one than before, or gone: its folder is watched, since editors replace files rather than write in them.
 import { statSync, watch } from "node:fs";
 import { basename, dirname } from "node:path";
 
@@ -14,7 +14,7 @@ export function watched(file: string, changed: () => void): () => void {
   let timer: NodeJS.Timeout | undefined;
   const look = () => {
     const now = stampOf(file);
-    if (now === seen || now === undefined) return;
+    if (now === seen) return;
     seen = now;
     changed();
   };

@@ -20,6 +20,7 @@ export class CouldNotWrite extends Error {
 const SETBACKS: Readonly<Record<string, readonly [found: string, remedy: string]>> = {
   EACCES: ["writing there is not permitted", "choose another folder or change its permissions"],
   EPERM: ["writing there is not permitted", "choose another folder or change its permissions"],
+  ENOENT: ["its folder is not there", "make it first or choose another folder"],
   EROFS: ["the disk can only be read", "choose a folder on another disk"],
   ENOSPC: ["the disk is full", "free some space or choose a folder on another disk"],
   EDQUOT: ["your share of the disk is used up", "free some space or choose a folder on another disk"],

@@ -3,6 +3,7 @@ import { type Point, pointAlong, type Segment, samePoint } from "@lamplane/param
 import type { Picture, PictureMark } from "@lamplane/parameters/pictures";
 import { grey } from "./grey.ts";
 import { LINE_STYLES } from "./line-styles.ts";
+import { escapedXml } from "./xml-text.ts";
 
 /** Decimals of a length in mm: a tenth of a micrometre. */
 const DECIMALS = 4;
@@ -17,8 +18,8 @@ export function pictureSvg(picture: Picture): string {
   const told = description ?? `Drawn ${mm(width)} mm wide and ${mm(height)} mm high.`;
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="${id}-title ${id}-desc">`,
-    `<title id="${id}-title">${escaped(title)}</title>`,
-    `<desc id="${id}-desc">${escaped(told)}</desc>`,
+    `<title id="${id}-title">${escapedXml(title)}</title>`,
+    `<desc id="${id}-desc">${escapedXml(told)}</desc>`,
     `<rect width="${mm(width)}" height="${mm(height)}" fill="#ffffff"/>`,
     `<g font-family="${FONTS}" fill="none" stroke-linejoin="round">`,
     ...marks.map((mark) => element(mark, height)),
@@ -45,7 +46,7 @@ function textElement(mark: Extract<PictureMark, { kind: "text" }>, height: numbe
   const anchor = mark.anchor && mark.anchor !== "start" ? ` text-anchor="${mark.anchor}"` : "";
   const weight = mark.bold ? ` font-weight="bold"` : "";
   const ink = grey(mark.shade ?? 1);
-  return `<text x="${x}" y="${y}" font-size="${mm(mark.size)}" fill="${ink}"${anchor}${weight}${turn}>${escaped(mark.text)}</text>`;
+  return `<text x="${x}" y="${y}" font-size="${mm(mark.size)}" fill="${ink}"${anchor}${weight}${turn}>${escapedXml(mark.text)}</text>`;
 }
 
 /** A chain that breaks off begins anew where its next segment does. */
@@ -70,12 +71,3 @@ function mm(value: number): string {
   if (!Number.isFinite(value)) throw new Error(`a picture has the number ${value} in it`);
   return String(Number(value.toFixed(DECIMALS)) + 0); // + 0 makes −0 a 0
 }
-
-/** Text as XML may carry it; characters that XML 1.0 forbids become a visible box. */
-const escaped = (text: string): string =>
-  text
-    .replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, "□")
-    .replace(/&/g, "&amp;")
-    .replace(/</g, "&lt;")
-    .replace(/>/g, "&gt;")
-    .replace(/"/g, "&quot;");

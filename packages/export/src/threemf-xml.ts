@@ -1,5 +1,6 @@
 // The XML of a 3MF core document, written and read back: numbers as short decimals, one vertex for each place.
 import type { Triangles } from "./mesh.ts";
+import { escapedXml, unescapedXml } from "./xml-text.ts";
 
 /** A mesh as it stands in the build, with what the document calls it. */
 export interface NamedMesh {
@@ -43,15 +44,15 @@ export interface DocumentWords {
  * @see 3MF Core Specification 1.4.0, chapters 3 to 5; 3.4.3.1: what interlocks should be components, since items may be moved apart
  */
 export function modelXml(meshes: readonly NamedMesh[], { title, application, colours }: DocumentWords): string {
-  const bases = meshes.map(({ name }, i) => `<base name="${escaped(name)}" displaycolor="${colours[i]}"/>`);
+  const bases = meshes.map(({ name }, i) => `<base name="${escapedXml(name)}" displaycolor="${colours[i]}"/>`);
   const components = meshes.map((_, i) => `<component objectid="${FIRST_OBJECT_ID + i}"/>`);
   const whole = FIRST_OBJECT_ID + meshes.length;
   return [
     `${DECLARATION}<model unit="millimeter" xml:lang="en-US" xmlns="${MODEL_NAMESPACE}">\n`,
-    `<metadata name="Title">${escaped(title)}</metadata>\n<metadata name="Application">${escaped(application)}</metadata>\n`,
+    `<metadata name="Title">${escapedXml(title)}</metadata>\n<metadata name="Application">${escapedXml(application)}</metadata>\n`,
     `<resources>\n<basematerials id="${MATERIALS_ID}">${bases.join("")}</basematerials>\n`,
     ...meshes.map(objectXml),
-    `<object id="${whole}" type="model" name="${escaped(title)}"><components>${components.join("")}</components></object>\n`,
+    `<object id="${whole}" type="model" name="${escapedXml(title)}"><components>${components.join("")}</components></object>\n`,
     `</resources>\n<build><item objectid="${whole}"/></build>\n</model>\n`,
   ].join("");
 }
@@ -63,7 +64,7 @@ function objectXml({ name, mesh }: NamedMesh, index: number): string {
     return `<triangle v1="${v1}" v2="${v2}" v3="${v3}"/>`;
   });
   return [
-    `<object id="${FIRST_OBJECT_ID + index}" type="model" name="${escaped(name)}" pid="${MATERIALS_ID}" pindex="${index}">`,
+    `<object id="${FIRST_OBJECT_ID + index}" type="model" name="${escapedXml(name)}" pid="${MATERIALS_ID}" pindex="${index}">`,
     `<mesh>\n<vertices>\n${places.join("\n")}\n</vertices>\n<triangles>\n${triangles.join("\n")}\n</triangles>\n</mesh></object>\n`,
   ].join("");
 }
@@ -81,11 +82,6 @@ function sharedPlaces({ corners }: Triangles): { places: string[]; numbers: numb
   return { places: [...known.keys()], numbers };
 }
 
-const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (character) => ESCAPES[character]!);
-const unescaped = (text: string): string =>
-  text.replace(/&(?:amp|lt|gt|quot);/g, (code) => Object.keys(ESCAPES).find((c) => ESCAPES[c] === code)!);
-
 /**
  * The meshes of a model part that `modelXml` wrote; no reader for what other programs write.
  * @throws where an object or its numbers are not as they are written here
@@ -96,7 +92,7 @@ export function meshesIn(xml: string): NamedMesh[] {
   const built = [...xml.matchAll(/<component objectid="(\d+)"\/>/g)].map((found) => found[1]);
   if (objects.length === 0 || objects.some((object, i) => object[1] !== built[i]) || built.length !== objects.length)
     throw new Error(`a model of ${objects.length} meshes that builds ${built.length}`);
-  return objects.map(([, , name, content]) => ({ name: unescaped(name!), mesh: meshIn(name!, content!) }));
+  return objects.map(([, , name, content]) => ({ name: unescapedXml(name!), mesh: meshIn(name!, content!) }));
 }
 
 function meshIn(name: string, xml: string): Triangles {

@@ -1,13 +1,13 @@
 // `lamplane sweep`: many designs at once, as a table; a run that was broken off goes on where it stopped.
 import { createHash } from "node:crypto";
-import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, truncateSync, writeSync } from "node:fs";
+import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, writeSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
 import { figuresAsBuilt } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { plotRoles } from "../sweep/plots.ts";
-import { headerLine, type Sweep } from "../sweep/rows.ts";
+import { headerLine, lineBeginning, type Sweep } from "../sweep/rows.ts";
 import { runSweep } from "../sweep/run.ts";
 import { designCount, variationsOf } from "../sweep/variations.ts";
 import { VERSION } from "../version.ts";
@@ -63,7 +63,7 @@ async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise
   const part = join(dirname(out), `.${basename(out)}.${fingerprint(asked)}.part`);
   try {
     refuseOther(out);
-    const first = linesKept(part, headerLine(asked));
+    const first = linesKept(part, asked, count);
     const file = openSync(part, "a");
     try {
       await runSweep(asked, first, count, (lines, done) => {
@@ -99,22 +99,18 @@ function refuseOther(out: string): void {
     );
 }
 
-/** Whole lines that a broken-off run left, after its header; what follows the last of them is cut off. */
-function linesKept(part: string, header: string): number {
-  if (!existsSync(part)) {
-    const file = openSync(part, "wx");
-    writeSync(file, header);
+/** Whole lines that a broken-off run left, after its header; what follows the last that is one of this sweep is cut off. */
+function linesKept(part: string, asked: Sweep, count: number): number {
+  const header = headerLine(asked);
+  const text = existsSync(part) ? readFileSync(part, "utf8") : "";
+  const lines = text.startsWith(header) ? text.slice(header.length).split("\r\n").slice(0, -1) : [];
+  const spoiled = lines.findIndex((line, i) => i >= count || !line.startsWith(lineBeginning(asked, i)));
+  const kept = spoiled < 0 ? lines : lines.slice(0, spoiled);
+  const file = openSync(part, "w");
+  try {
+    writeSync(file, header + kept.map((line) => `${line}\r\n`).join(""));
+  } finally {
     closeSync(file);
-    return 0;
   }
-  const text = readFileSync(part, "utf8");
-  const whole = text.startsWith(header) ? text.slice(0, text.lastIndexOf("\r\n") + 2) : "";
-  truncateSync(part, Buffer.byteLength(whole));
-  if (whole === "") {
-    const file = openSync(part, "a");
-    writeSync(file, header);
-    closeSync(file);
-    return 0;
-  }
-  return whole.split("\r\n").length - 2;
+  return kept.length;
 }

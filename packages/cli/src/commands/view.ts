@@ -6,12 +6,16 @@ import { designContent } from "../design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { startViewServer } from "../view-server.ts";
 
+const HIGHEST_PORT = 65_535;
+
 /**
  * @param file design to follow; without one the sheet begins with its examples
  * @param ended resolves when the maker has had enough
  * @throws InputRefused where the file cannot be read or the port is taken
  */
 export async function view(io: Io, file: string | undefined, port: number, ended = interrupted()): Promise<Exit> {
+  if (!(Number.isInteger(port) && port >= 0 && port <= HIGHEST_PORT))
+    throw new InputRefused(`--port ${port}: write a whole number from 0 to ${HIGHEST_PORT}; 0 takes a free one`);
   if (file !== undefined) designContent(file);
   const server = await startViewServer({ page: builtPage(), file: file && resolve(file), port }).catch(
     portRefused(port),

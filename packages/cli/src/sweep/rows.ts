@@ -22,6 +22,10 @@ export function sweepLines(sweep: Sweep, from: number, to: number): string {
   return Array.from({ length: to - from }, (_, i) => sweepLine(sweep, from + i)).join("");
 }
 
+/** What the line of one design begins with, whatever comes out of it. */
+export const lineBeginning = ({ variations }: Sweep, index: number): string =>
+  csvLine([...valuesAt(variations, index).map(String), ""]).trimEnd();
+
 function sweepLine({ design, variations, figures }: Sweep, index: number): string {
   const values = valuesAt(variations, index);
   const varied = variations.reduce((d, { path }, k) => withValue(d, path, values[k]!), design);

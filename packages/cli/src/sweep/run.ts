@@ -17,18 +17,19 @@ export async function runSweep(
   const workers = Math.min(availableParallelism(), Math.ceil((count - first) / AT_ONCE));
   if (isSource || workers < 2) return inThisThread(sweep, first, count, write);
   const ready = new Map<number, string>();
-  let [asked, written] = [first, first];
-  await Promise.all(
+  let [asked, written, failed] = [first, first, false];
+  const ends = await Promise.allSettled(
     Array.from({ length: workers }, () =>
       servedBy(
         new Worker(new URL("./worker.js", import.meta.url), { workerData: sweep }),
         () => {
-          if (asked >= count) return undefined;
+          if (failed || asked >= count) return undefined;
           const from = asked;
           asked = Math.min(count, asked + AT_ONCE);
           return { from, to: asked };
         },
         (from, lines) => {
+          if (failed) return; // the table may be closed by now
           ready.set(from, lines);
           for (let next = ready.get(written); next !== undefined; next = ready.get(written)) {
             ready.delete(written);
@@ -36,9 +37,13 @@ export async function runSweep(
             write(next, written);
           }
         },
-      ),
+      ).catch((error: unknown) => {
+        failed = true;
+        throw error;
+      }),
     ),
   );
+  for (const end of ends) if (end.status === "rejected") throw end.reason;
 }
 
 function inThisThread(sweep: Sweep, first: number, count: number, write: (lines: string, done: number) => void): void {
@@ -63,6 +68,7 @@ async function servedBy(worker: Worker, next: () => Range | undefined, got: (fro
         else resolve();
       };
       worker.on("error", reject);
+      worker.on("exit", (code) => reject(new Error(`a worker of the sweep ended by itself, with ${code}`)));
       worker.on("message", ({ from, lines }: { from: number; lines: string }) => {
         try {
           got(from, lines);

@@ -7,10 +7,11 @@ declare const TextDecoder: new (label: string, options?: { fatal?: boolean }) =>
 
 /** Bytes of the largest file that is read: a hundred times a full design. */
 export const LARGEST_FILE = 256 * 1024;
-// Controls but tab and line ends, lone surrogates, and the marks that turn or hide text.
+// Controls but tab and line ends, lone surrogates, and the marks that turn or hide text, or take no room: all that Unicode lets
+// a program ignore but the selectors of an emoji's look (UAX #44, Default_Ignorable_Code_Point), and the marks of interlinear notes.
 const HIDDEN =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
-  /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]|\r(?!\n)|\p{Cs}/u;
+  /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u2028\u2029\ufff9-\ufffb]|(?![\ufe00-\ufe0f])\p{DI}|\r(?!\n)|\p{Cs}/u;
 
 export interface Source {
   readonly text: string;

@@ -2,7 +2,8 @@
 
 export interface Followed {
   readonly name: string;
-  text(): Promise<string>;
+  /** @returns undefined where the file cannot be had; why is told through `lost` */
+  text(): Promise<string | undefined>;
   /** @returns whether the file now holds the text */
   writeBack(text: string): Promise<boolean>;
 }
@@ -10,33 +11,54 @@ export interface Followed {
 interface Heard {
   /** The file's text is another one now. */
   changed(): void;
+  /** It cannot be had, for the moment or for good. */
+  lost(why: string): void;
   say(words: string): void;
 }
 
 /** @returns undefined on a page that no `lamplane view` serves */
-export function followed({ changed, say }: Heard): Followed | undefined {
+export function followed({ changed, lost, say }: Heard): Followed | undefined {
   const mark = document.querySelector<HTMLMetaElement>('meta[name="lamplane-follows"]');
   if (!mark) return undefined;
   const token = mark.dataset.token ?? "";
-  let version = "";
+  let version: string | undefined; // as it was read last; undefined before, and while there is none
+  let [asked, isGone] = [0, false];
   const words = new EventSource("./followed/changes");
   words.addEventListener("changed", ({ data }) => {
     if (data === version) return;
     say("The file changed on disk; the sheet follows it.");
     changed();
   });
+  const gone = (why: string) => {
+    version = undefined;
+    lost(why);
+  };
+  words.addEventListener("lost", ({ data }) => gone(String(JSON.parse(data)).trim()));
+  words.addEventListener("error", () => {
+    if (!isGone) say("`lamplane view` does not answer; the sheet keeps what it has and follows on when it is back.");
+    isGone = true;
+  });
+  words.addEventListener("open", () => {
+    if (isGone) changed(); // what changed meanwhile was told to nobody
+    isGone = false;
+  });
   return {
     name: mark.content,
     async text() {
-      const answer = await fetch("./followed/design", { cache: "no-store" });
-      version = answer.headers.get("etag") ?? "";
-      return answer.ok ? answer.text() : "";
+      const turn = ++asked;
+      const answer = await fetch("./followed/design", { cache: "no-store" }).catch(() => undefined);
+      if (!answer || turn !== asked) return undefined; // the newest question is answered
+      const text = await answer.text();
+      if (turn !== asked) return undefined;
+      if (!answer.ok) gone(text.trim());
+      else version = answer.headers.get("etag") ?? undefined;
+      return answer.ok ? text : undefined;
     },
     async writeBack(text) {
       const answer = await fetch("./followed/design", {
         method: "PUT",
         body: text,
-        headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": version },
+        headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": version ?? "" },
       });
       version = answer.headers.get("etag") ?? version;
       say(answer.ok ? `${mark.content} now holds these figures; its comments are kept.` : await answer.text());

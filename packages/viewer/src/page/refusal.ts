@@ -6,8 +6,17 @@ import { html } from "./elements.ts";
 export interface Refusal {
   readonly element: HTMLElement;
   ofValue(path: string, why: string | undefined): void;
-  ofDesign(faults: readonly Fault[]): void;
+  /** What was opened, typed or found in the address and could not be used; told until something else is done. */
+  ofDeed(words: readonly string[]): void;
+  /** What is wrong with the file that is followed; told until it is mended. */
+  ofFile(words: readonly string[]): void;
 }
+
+/** Faults in words, each with its place. */
+export const faultWords = (faults: readonly Fault[]): string[] =>
+  faults.map(({ file, line, column, path, message }) =>
+    [line > 0 ? `${file} line ${line}, column ${column}` : "", path, message].filter((part) => part !== "").join(": "),
+  );
 
 const MOST = 8; // faults shown at once: the rest are told when these are mended
 
@@ -18,9 +27,9 @@ export function createRefusal(): Refusal {
     { class: "refusal", role: "alert", "aria-label": "Not understood", hidden: true },
     list,
   );
-  let [ofDesign, ofValue]: [string[], string | undefined] = [[], undefined];
+  let [ofFile, ofDeed, ofValue]: [readonly string[], readonly string[], string | undefined] = [[], [], undefined];
   const show = () => {
-    const lines = [...(ofValue === undefined ? [] : [ofValue]), ...ofDesign];
+    const lines = [...(ofValue === undefined ? [] : [ofValue]), ...shortened(ofDeed), ...shortened(ofFile)];
     list.replaceChildren(...lines.map((line) => html("li", {}, line)));
     element.hidden = lines.length === 0;
   };
@@ -32,17 +41,18 @@ export function createRefusal(): Refusal {
       ofValue = words;
       show();
     },
-    ofDesign(faults) {
-      if (faults.length === 0 && ofDesign.length === 0) return;
-      ofDesign = faults
-        .slice(0, MOST)
-        .map(({ file, line, column, path, message }) =>
-          [line > 0 ? `${file} line ${line}, column ${column}` : "", path, message]
-            .filter((part) => part !== "")
-            .join(": "),
-        );
-      if (faults.length > MOST) ofDesign.push(`and ${faults.length - MOST} more`);
+    ofDeed(words) {
+      if (words.length === 0 && ofDeed.length === 0) return;
+      ofDeed = words;
+      show();
+    },
+    ofFile(words) {
+      if (words.length === 0 && ofFile.length === 0) return;
+      ofFile = words;
       show();
     },
   };
 }
+
+const shortened = (words: readonly string[]): readonly string[] =>
+  words.length > MOST ? [...words.slice(0, MOST), `and ${words.length - MOST} more`] : words;

@@ -1,17 +1,19 @@
 // The sheet as a whole: the way of a change from the hand through the worker to every drawing. Each redraw is timed.
 import { PLOT_SIZE } from "@lamplane/parameters/pictures";
 import type { Answer, FigureWords, SheetPlane, SheetWords } from "../protocol.ts";
-import { type Beginning, readAddress } from "../state/address.ts";
+import { type Addressed, type Beginning, readAddress } from "../state/address.ts";
+import { firstBeginning, leftOutOf } from "../state/beginning.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
-import { EXAMPLES, FIRST_EXAMPLE } from "../state/examples.ts";
+import { EXAMPLES } from "../state/examples.ts";
 import type { Style } from "../state/format.ts";
-import { createStore, type Store } from "../state/store.ts";
+import { createStore, type Held, type Store } from "../state/store.ts";
 import { Clock } from "./clock.ts";
 import { dropFiles, type OpenedFile, readFile, saveText } from "./files.ts";
 import { type Followed, followed } from "./followed.ts";
 import { watchForHints } from "./hint.ts";
 import { watchKeys } from "./keys.ts";
 import { makeParts, type Parts } from "./parts.ts";
+import { faultWords } from "./refusal.ts";
 import { switchShade, watchShade } from "./shade.ts";
 
 const NARROW = 708; // px: as in the style sheet
@@ -25,32 +27,41 @@ export class Sheet {
   #figures: Readonly<Record<string, FigureWords>> = {};
   #plane: SheetPlane | undefined;
   #holding = false;
+  /** Numbers: of the design that is asked about, of the last that was to be opened, of the last that was, and of the last question. */
   #base = 0;
-  #askedTurn = 0;
+  #opening = 0;
+  #openedBase = 0;
+  #turn = 0;
   #drawnTurn = 0;
   #plottedWidth = 0;
+  /** What was drawn last, to go back to. */
+  #good: Held | undefined;
+  #fileIsRefused = false;
   readonly #texts = new Map<number, (text: string) => void>();
 
   constructor(page: HTMLElement) {
     const start = readAddress(location.hash);
     this.#followed = followed({
       changed: () => this.#openBeginning(),
+      lost: (why) => this.#keepWithoutFile([`${why}; the sheet keeps what it showed last`]),
       say: (words) => this.#parts.title.say(words),
     });
-    this.#store = createStore({ ...start, beginning: this.#firstBeginning(start.beginning) });
+    this.#store = createStore({ ...start, beginning: this.#begun(start.beginning) });
     this.#parts = makeParts(
       page,
       {
         change: (changes, holding) => this.#store.set(changes, holding),
         settle: () => this.#store.settle(),
-        isBehind: () => this.#drawnTurn < this.#askedTurn,
+        isBehind: () => this.#drawnTurn < this.#turn,
         refuse: (path, why) => this.#parts.refusal.ofValue(path, why),
       },
       this.#deeds(),
     );
     this.#engine = startEngine((answer) => this.#hear(answer));
+    this.#parts.refusal.ofDeed(this.#told(start));
     this.#store.onChange((what, holding) => {
       this.#holding = holding;
+      this.#parts.refusal.ofDeed([]);
       if (what === "beginning") this.#openBeginning();
       else this.#ask();
     });
@@ -61,11 +72,9 @@ export class Sheet {
     this.#openBeginning();
   }
 
-  #firstBeginning(asked: Beginning | undefined): Beginning {
-    if (asked?.kind === "text") return asked;
-    if (asked?.kind === "example" && EXAMPLES[asked.name] !== undefined) return asked;
-    return this.#followed ? { kind: "followed" } : { kind: "example", name: FIRST_EXAMPLE };
-  }
+  readonly #offered = () => ({ examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined });
+  readonly #begun = (asked: Beginning | undefined) => firstBeginning(asked, this.#offered());
+  readonly #told = (read: Addressed) => leftOutOf(read, this.#offered());
 
   #deeds() {
     return {
@@ -103,8 +112,9 @@ export class Sheet {
     addEventListener("beforeprint", () => this.#fitTo(true));
     addEventListener("afterprint", () => this.#fitTo(false));
     addEventListener("hashchange", () => {
-      const { beginning, changes, stage } = readAddress(location.hash);
-      this.#store.begin(this.#firstBeginning(beginning), changes, stage);
+      const read = readAddress(location.hash);
+      this.#store.begin(this.#begun(read.beginning), read.changes, read.stage);
+      this.#parts.refusal.ofDeed(this.#told(read));
     });
   }
 
@@ -123,8 +133,8 @@ export class Sheet {
 
   async #openBeginning() {
     const { beginning } = this.#store.now();
-    this.#base += 1;
-    const base = this.#base;
+    this.#opening += 1;
+    const opening = this.#opening;
     this.#parts.desk.mark(beginning.kind === "example" ? beginning.name : undefined);
     const text =
       beginning.kind === "text"
@@ -132,8 +142,9 @@ export class Sheet {
         : beginning.kind === "example"
           ? EXAMPLES[beginning.name]!
           : await this.#followed!.text();
-    if (base !== this.#base) return;
-    this.#engine.open(base, text, this.#fileName());
+    if (opening !== this.#opening || text === undefined) return;
+    this.#base = opening;
+    this.#engine.open(opening, text, this.#fileName());
     this.#ask();
   }
 
@@ -147,8 +158,8 @@ export class Sheet {
     const { changes, stage, beginning } = this.#store.now();
     this.#parts.desk.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
-    this.#askedTurn = this.#engine.show({ base: this.#base, changes: [...changes], stage }, this.#plottedWidth);
-    this.#clock.asked(this.#askedTurn);
+    this.#turn = this.#engine.show({ base: this.#base, changes: [...changes], stage }, this.#plottedWidth);
+    this.#clock.asked(this.#turn);
   }
 
   /** A plot keeps its letters and gives up room where the sheet is a phone's. */
@@ -156,8 +167,36 @@ export class Sheet {
     return this.#parts.sheet.clientWidth < NARROW ? 100 : PLOT_SIZE.width; // mm
   }
 
+  /** The followed file is not one to read or write now: the sheet goes on with its last good text. */
+  #keepWithoutFile(words: readonly string[]) {
+    this.#fileIsRefused = true;
+    this.#parts.refusal.ofFile(words);
+  }
+
+  /** Nothing that was refused is kept: the sheet goes back to what it can draw, and tells why. A followed file is waited for. */
+  #refused({ base, turn, faults }: Extract<Answer, { kind: "refused" }>) {
+    if (base !== this.#base || (turn > 0 && turn !== this.#turn)) return;
+    const { beginning, changes } = this.#store.now();
+    if (turn === 0 && beginning.kind === "followed") {
+      this.#base = this.#openedBase;
+      return this.#keepWithoutFile(faultWords(faults));
+    }
+    const sound = new Map([...changes].filter(([path]) => !faults.some((fault) => fault.path === path)));
+    if (turn > 0 && sound.size < changes.size) this.#store.retract(beginning, sound);
+    else if (this.#good) this.#store.retract(this.#good.beginning, this.#good.changes);
+    else this.#store.retract(this.#begun(undefined), new Map());
+    this.#parts.refusal.ofDeed(faultWords(faults));
+  }
+
+  #opens(base: number) {
+    this.#openedBase = base;
+    if (this.#store.now().beginning.kind !== "followed") return;
+    this.#fileIsRefused = false;
+    this.#parts.refusal.ofFile([]);
+  }
+
   #hear(answer: Answer) {
-    const { body, notes, plots, refusal, title } = this.#parts;
+    const { body, notes, plots, title } = this.#parts;
     if (answer.kind === "ready") this.#figures = answer.figures;
     else if (answer.kind === "plane") this.#drawPlane(answer.plane, answer.turn);
     else if (answer.kind === "words") this.#tell(answer.words, answer.turn);
@@ -168,7 +207,8 @@ export class Sheet {
       if (this.#plane) notes.addCures(answer.findings, styleOf(this.#plane));
       this.#drawLeaders();
     } else if (answer.kind === "plots") plots.show(answer.plots);
-    else if (answer.kind === "refused") refusal.ofDesign(answer.faults);
+    else if (answer.kind === "refused") this.#refused(answer);
+    else if (answer.kind === "opened") this.#opens(answer.base);
     else if (answer.kind === "written") {
       this.#texts.get(answer.turn)?.(answer.text);
       this.#texts.delete(answer.turn);
@@ -179,7 +219,7 @@ export class Sheet {
   #drawPlane(plane: SheetPlane, turn: number) {
     this.#plane = plane;
     this.#drawnTurn = turn;
-    this.#parts.refusal.ofDesign([]);
+    if (turn === this.#turn) this.#good = this.#store.now();
     this.#drawViews();
     this.#parts.measure.show(plane);
     void this.#parts.sheet.offsetHeight; // laid out now, so that the time told holds all of it
@@ -246,6 +286,8 @@ export class Sheet {
   }
 
   async #writeBack() {
+    if (this.#fileIsRefused)
+      return this.#parts.title.say("Nothing was written: the file is not as it was read; mend it first.");
     if (await this.#followed?.writeBack(await this.#textNow())) this.#store.begin({ kind: "followed" });
   }
 }

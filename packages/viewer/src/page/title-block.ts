@@ -22,6 +22,10 @@ export function createTitleBlock(): TitleBlock {
   const copy = html("button", { type: "button" }, "copy address");
   const said = html("p", { class: "said", role: "status", "aria-live": "polite" });
   copy.addEventListener("click", async () => {
+    if (document.documentElement.dataset.noAddress !== undefined) {
+      said.textContent = "The browser lets this page keep no address; save the file instead.";
+      return;
+    }
     const isCopied = await navigator.clipboard?.writeText(location.href).then(
       () => true,
       () => false,

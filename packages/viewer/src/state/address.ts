@@ -14,16 +14,24 @@ export interface Addressed {
   readonly beginning: Beginning | undefined;
   readonly changes: readonly Change[];
   readonly stage: StageName;
+  /** What else stands in the address and was left out, in words. */
+  readonly leftOut: readonly string[];
 }
 
 /** Characters of text that an address may carry: more than any design that a browser's address bar still takes. */
 const LONGEST = 64_000;
 
+/** Keys of an address that are no parameters. */
+const OWN_KEYS = ["from", "text", "at"];
+/** Characters of someone's text that are shown back. */
+const LONGEST_QUOTE = 40;
+
 /** @returns undefined for the beginning where the address has none, or one that is spoiled */
 export function readAddress(hash: string): Addressed {
   const given = new URLSearchParams(hash.replace(/^#/, ""));
+  const rows = rowsOf(TABLE);
   const stage = STAGES.find((name) => name === given.get("at")) ?? "shaped";
-  const changes = rowsOf(TABLE).flatMap(({ path, row }): Change[] => {
+  const changes = rows.flatMap(({ path, row }): Change[] => {
     const text = given.get(path);
     if (text === null) return [];
     if (text === "" && row.kind === "number" && row.unset) return [[path, undefined]]; // a measured value taken back
@@ -32,7 +40,22 @@ export function readAddress(hash: string): Addressed {
       row.kind === "number" && text !== "auto" && text.trim() !== "" && Number.isFinite(number) ? number : text;
     return [[path, value]];
   });
-  return { beginning: beginningIn(given), changes, stage };
+  const known = new Set([...OWN_KEYS, ...rows.map(({ path }) => path)]);
+  const beginning = beginningIn(given);
+  const leftOut = [...new Set(given.keys())]
+    .filter((key) => !known.has(key))
+    .map((key) => `the address holds "${quoted(key)}", which is no parameter; it was left out`);
+  const at = given.get("at");
+  if (at !== null && at !== stage) leftOut.push(`there is no stage "${quoted(at)}"; the sheet shows "${stage}"`);
+  if (given.has("text") && beginning?.kind !== "text")
+    leftOut.push("the design in the address cannot be read: it is cut off, spoiled or too long; ask for its file");
+  return { beginning, changes, stage, leftOut };
+}
+
+/** Someone's text on one line of a message. */
+export function quoted(text: string): string {
+  const clean = text.slice(0, LONGEST_QUOTE + 1).replace(/[\p{C}\u2028\u2029]/gu, "�");
+  return clean.length > LONGEST_QUOTE ? `${clean.slice(0, LONGEST_QUOTE)}…` : clean;
 }
 
 function beginningIn(given: URLSearchParams): Beginning | undefined {
@@ -46,7 +69,7 @@ function beginningIn(given: URLSearchParams): Beginning | undefined {
   return name === null ? undefined : { kind: "example", name };
 }
 
-export function addressOf({ beginning, changes, stage }: Addressed): string {
+export function addressOf({ beginning, changes, stage }: Omit<Addressed, "leftOut">): string {
   const parts = new URLSearchParams();
   if (beginning?.kind === "followed") parts.set("from", "file");
   else if (beginning) parts.set("from", beginning.name);

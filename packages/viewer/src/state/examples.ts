@@ -4,10 +4,10 @@ import finisher from "../../../../examples/figured-finisher.yaml?raw";
 import jack from "../../../../examples/trestle-jack.yaml?raw";
 import jointer from "../../../../examples/workshop-jointer.yaml?raw";
 
+/** The first is what a page begins with. */
 export const EXAMPLES: Readonly<Record<string, string>> = {
   "apprentice-smoother": smoother,
   "trestle-jack": jack,
   "figured-finisher": finisher,
   "workshop-jointer": jointer,
 };
-export const FIRST_EXAMPLE = "apprentice-smoother";

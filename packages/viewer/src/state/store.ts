@@ -15,12 +15,14 @@ export interface Store {
   settle(): void;
   setStage(stage: StageName): void;
   begin(beginning: Beginning, changes?: readonly Change[], stage?: StageName): void;
+  /** Takes back what could not be used, as if it had never been: no way leads back to it. */
+  retract(beginning: Beginning, changes: ReadonlyMap<string, Value | undefined>): void;
   undo(): boolean;
   redo(): boolean;
   onChange(listen: (what: "design" | "stage" | "beginning", holding: boolean) => void): void;
 }
 
-export function createStore(start: Addressed & { beginning: Beginning }): Store {
+export function createStore(start: Omit<Addressed, "leftOut"> & { beginning: Beginning }): Store {
   let held: Held = { beginning: start.beginning, changes: new Map(start.changes), stage: start.stage };
   let settled = held;
   const [back, forth]: [Held[], Held[]] = [[], []];
@@ -36,7 +38,7 @@ export function createStore(start: Addressed & { beginning: Beginning }): Store 
     }
     settled = held;
     const address = addressOf({ beginning: held.beginning, changes: [...held.changes], stage: held.stage });
-    history.replaceState(null, "", address);
+    keepAddress(address);
   }
 
   function goTo(from: Held[], to: Held[]): boolean {
@@ -78,8 +80,30 @@ export function createStore(start: Addressed & { beginning: Beginning }): Store 
       settle();
       tell("beginning");
     },
+    retract(beginning, changes) {
+      held = { ...held, beginning, changes };
+      const before = back.at(-1);
+      if (before?.beginning === beginning && sameChanges(before.changes, changes)) back.pop();
+      settled = held;
+      settle();
+      tell("beginning");
+    },
     undo: () => goTo(back, forth),
     redo: () => goTo(forth, back),
     onChange: (listen) => void listeners.push(listen),
   };
 }
+
+/** A page in a frame without rights may keep no address: the sheet works all the same, and does not claim one. */
+function keepAddress(address: string) {
+  try {
+    history.replaceState(null, "", address);
+    delete document.documentElement.dataset.noAddress;
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error;
+    document.documentElement.dataset.noAddress = "";
+  }
+}
+
+const sameChanges = (a: Held["changes"], b: Held["changes"]): boolean =>
+  a.size === b.size && [...a].every(([path, value]) => b.has(path) && b.get(path) === value);

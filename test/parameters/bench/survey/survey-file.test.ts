@@ -108,7 +108,7 @@ describe("faults, each with its place", () => {
     ["a list for the file", "- 1\n", ["1:1 "]],
     ["a list for the heights", "heights: [1]\n", ["1:10 heights"]],
     ["an alias", "straightedge: &x 1\nheights: *x\n", ["1:18 straightedge", "2:10 heights"]],
-    ["a key twice", "units: mm\nunits: mm\n", ["2:1 "]],
+    ["a key twice", "units: mm\nunits: mm\n", ["1:1 ", "2:1 units"]],
     ["a bracket left open", "heights: {error: [\n", ["2:1 ", "2:1 "]],
   ])("%s", (_, text, places) => {
     expect(placesOf(text)).toEqual(places);

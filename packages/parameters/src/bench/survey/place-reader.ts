@@ -35,16 +35,19 @@ export interface Limits {
 const LONGEST_QUOTE = 40; // characters of the maker's text shown back in a message
 const AS_SHOWN = 0.02; // mm: limits are shown to 0.001 in, and a limit typed as shown must pass
 const MOST_SYNTAX_FAULTS = 20; // one slip of a bracket makes hundreds
+const MOST_FAULTS = 100; // more than anyone reads at once
 
 /** A document being read: it gathers every fault, and hands out only what it has found sound. */
 export class PlaceReader {
   readonly faults: ReadingFault[] = [];
+  /** Faults that were found beyond those that are told. */
+  beyond = 0;
   readonly root: Spot;
   readonly #lines = new LineCounter();
   readonly #text: string;
 
   constructor(text: string) {
-    const document = parseDocument(text, { lineCounter: this.#lines, merge: false });
+    const document = parseDocument(text, { lineCounter: this.#lines, merge: false, uniqueKeys: false });
     this.#text = text;
     const node = document.contents ?? undefined;
     this.root = { node, path: "", offset: node?.range?.[0] ?? 0 };
@@ -72,6 +75,7 @@ export class PlaceReader {
     const spots = Object.fromEntries(
       keys.map((key) => [key, { node: undefined, path: joined(spot.path, key), offset: spot.offset }]),
     ) as Record<K, Spot>;
+    const seen = new Set<K>(); // the parser's own way of finding doubled keys is slow on a long file
     for (const pair of spot.node.items) {
       const key = pair.key as Node;
       const name = isScalar(key) ? String(key.value) : "";
@@ -79,7 +83,9 @@ export class PlaceReader {
       const offset = key.range?.[0] ?? spot.offset;
       if (known === undefined)
         this.refuse({ node: key, path: joined(spot.path, name), offset }, `the keys ${keys.join(", ")}`);
+      else if (seen.has(known)) this.refuse({ node: key, path: joined(spot.path, name), offset }, "each key once");
       else spots[known] = spotOf(pair.value as Node | null, joined(spot.path, name), offset);
+      if (known !== undefined) seen.add(known);
     }
     return spots;
   }
@@ -115,6 +121,10 @@ export class PlaceReader {
   }
 
   #add(path: string, offset: number, read: string, allowed: string): void {
+    if (this.faults.length >= MOST_FAULTS) {
+      this.beyond += 1;
+      return;
+    }
     const { line, column } = this.placeOf({ node: undefined, path, offset });
     const where = path === "" ? "" : `${path}: `;
     this.faults.push({

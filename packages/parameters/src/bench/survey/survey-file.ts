@@ -38,10 +38,16 @@ export function surveyReadings(text: string, bed: Bed): ReadingsOrFaults {
   if (reader.faults.length > 0) return { faults: reader.faults };
   const file = reader.keyed(reader.root, ["units", "straightedge", "heights"]);
   const readings = file && new SurveyFile(reader, bed, file.units).readings(file.straightedge, file.heights);
-  return readings && reader.faults.length === 0 ? { readings } : { faults: inOrder(reader.faults) };
+  return readings && reader.faults.length === 0 ? { readings } : { faults: inOrder(reader) };
 }
 
-const inOrder = (faults: readonly ReadingFault[]) => faults.toSorted((a, b) => a.line - b.line || a.column - b.column);
+function inOrder({ faults, beyond }: PlaceReader): ReadingFault[] {
+  const sorted = faults.toSorted((a, b) => a.line - b.line || a.column - b.column);
+  const last = sorted.at(-1);
+  if (last === undefined || beyond === 0) return sorted;
+  const message = `${last.line}:${last.column}: ${beyond} more faults are not shown; mend these first`;
+  return [...sorted, { ...last, path: "", message }];
+}
 
 /** The format's own rules, on top of the reader's. Lengths are read in the file's unit and leave in mm. */
 class SurveyFile {

@@ -1,0 +1,70 @@
+// Whose request it is, what it is for and what it brings: only this machine's own page is answered, and only so much is read.
+import { timingSafeEqual } from "node:crypto";
+import type { IncomingMessage } from "node:http";
+import { LARGEST_FILE } from "@lamplane/parameters/design";
+
+export const LOOPBACK = "127.0.0.1";
+
+export interface Answer {
+  readonly status: number;
+  readonly body?: string | Uint8Array;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+export const plain = (status: number, body: string): Answer => ({
+  status,
+  body,
+  headers: { "content-type": "text/plain; charset=utf-8" },
+});
+
+/**
+ * What a request is for. Its path is taken as it stands: nothing is decoded or tidied, since every path that is answered is plain.
+ * @see RFC 9112, 3.2.2: a whole address in the request line stands over the Host line; 3.2: two Host lines are no request
+ */
+export function targetOf({ url = "", headers, rawHeaders }: IncomingMessage): {
+  path: string;
+  host: string | undefined;
+} {
+  const whole = /^http:\/\/([^/?#]*)(.*)$/i.exec(url);
+  const hosts = rawHeaders.filter((name, i) => i % 2 === 0 && name.toLowerCase() === "host").length;
+  return {
+    path: (whole ? whole[2]! || "/" : url).replace(/[?#].*$/s, ""),
+    host: hosts > 1 ? undefined : whole ? whole[1] : headers.host,
+  };
+}
+
+/** A request for another host reached us by a name that someone else points here; another page's request is not ours. */
+export function refusal(
+  { headers: { origin } }: IncomingMessage,
+  host: string | undefined,
+  port: number,
+): Answer | undefined {
+  const own = [`${LOOPBACK}:${port}`, `localhost:${port}`];
+  if (host === undefined || !own.includes(host)) return plain(421, "This page answers at 127.0.0.1 only.\n");
+  if (origin !== undefined && !own.some((name) => origin === `http://${name}`))
+    return plain(403, "This page answers to itself only.\n");
+  return undefined;
+}
+
+/** Whether a secret is the one given out; how much of it is right shows in no time. */
+export function isSame(given: string | string[] | undefined, token: string): boolean {
+  if (typeof given !== "string") return false;
+  const [a, b] = [Buffer.from(given), Buffer.from(token)];
+  return a.length === b.length && timingSafeEqual(a, b);
+}
+
+/** The body's text; undefined for one that is too large, of which no more is kept. @throws where it breaks off */
+export function bodyOf(request: IncomingMessage): Promise<string | undefined> {
+  return new Promise((resolve, reject) => {
+    const pieces: Buffer[] = [];
+    let size = 0;
+    const told = Number(request.headers["content-length"] ?? 0);
+    if (told > LARGEST_FILE) return resolve(undefined);
+    request.on("data", (piece: Buffer) => {
+      size += piece.length;
+      if (size <= LARGEST_FILE) pieces.push(piece);
+      else resolve(undefined); // what still comes is read past, or cut off when its time is over
+    });
+    request.on("end", () => resolve(Buffer.concat(pieces).toString("utf8")));
+    request.on("error", reject);
+  });
+}
