@@ -67,6 +67,7 @@ async function redraws(address) {
     }
     const rows = [
       { what: "a step of the bed angle to its redrawn elevation", ...summary(await durations(page, "elevation")) },
+      { what: "the same to its notes and bench steps", ...summary(await durations(page, "words")) },
       { what: "the same to its redrawn body", ...summary(await durations(page, "solid")) },
     ];
     groups.push({ of: example, rows });
