@@ -73,6 +73,7 @@ async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise
     } finally {
       closeSync(file);
     }
+    if (!existsSync(part) || linesKept(part, asked, count) < count) throw writtenByTwo(out);
     renameSync(part, out);
     io.out(`${out}: ${count} designs${first > 0 ? `, ${first} of them from the run that was broken off` : ""}.\n`);
     return () => readFileSync(out, "utf8");
@@ -80,6 +81,14 @@ async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise
     throw asCouldNotWrite(out, error);
   }
 }
+
+/** Two runs of one sweep that write to one file spoil each other's lines, and are told so; what was sound is kept. */
+const writtenByTwo = (out: string) =>
+  new CouldNotWrite(
+    out,
+    "another run of the same sweep writes it at the same time",
+    "run it again when that has ended",
+  );
 
 const fingerprint = (asked: Sweep): string =>
   createHash("sha256")
