@@ -1,4 +1,5 @@
 // What the documents derive from elsewhere is current; every command, block, link and path that they tell a reader works.
+import { execFileSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -7,6 +8,7 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { view } from "../packages/cli/src/commands/view.ts";
+import { cellsOf } from "./faults/matrix.js";
 import { apiText } from "./support/api-docs.js";
 import { ran } from "./support/running.ts";
 
@@ -73,6 +75,15 @@ test("the README's begin with two commands, and the first pack lies where it say
   expect(README).toMatch(/^ {4}npx -y pnpm@10\.34\.9 demo$/m);
   expect(README).toMatch(/^ {4}npx -y pnpm@10\.34\.9 test$/m);
   expect(scripts.demo).toMatch(/build examples\/apprentice-smoother\.yaml --out packs$/);
+});
+
+test("docs/faults.md lists every fault that is put in (`pnpm faults` writes it)", () => {
+  const listed = read("docs/faults.md");
+  const lines = JSON.parse(execFileSync(process.execPath, ["test/faults/run.js", "--list"], { encoding: "utf8" }));
+  expect(lines.length).toBeGreaterThan(150);
+  for (const line of lines) expect(listed).toContain(`| ${cellsOf(line).join(" | ")} | `);
+  expect(listed.match(/^\| (?!fault \||---)/gm)).toHaveLength(lines.length);
+  expect(listed).not.toContain("**does not hold**");
 });
 
 /** Lines that stand indented by four as a block of their own. */

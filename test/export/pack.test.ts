@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { CouldNotWrite, manifestText, writePack } from "@lamplane/export";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { fault } from "../support/faults.ts";
 import { type Contents, contentsOf, endedMark, NAME, NEW, OLD, packFiles, runFolder } from "../support/packs.ts";
 import { failing } from "./failing-disk.ts";
 
@@ -36,146 +37,161 @@ describe("written", () => {
   });
 });
 
-describe("left as it is", () => {
-  const refused = async (what: RegExp) => {
-    const before = present();
-    const error = await write(NEW).catch((e: unknown) => e);
-    expect(error).toBeInstanceOf(CouldNotWrite);
-    expect((error as Error).message).toMatch(what);
-    expect(present()).toEqual(before);
-  };
+describe(
+  "left as it is",
+  fault({ on: "the place of a pack", survives: "refused in words; what is there stays as it was" }),
+  () => {
+    const refused = async (what: RegExp) => {
+      const before = present();
+      const error = await write(NEW).catch((e: unknown) => e);
+      expect(error).toBeInstanceOf(CouldNotWrite);
+      expect((error as Error).message).toMatch(what);
+      expect(present()).toEqual(before);
+    };
 
-  test("a folder without a manifest", async () => {
-    fs.mkdirSync(at(NAME));
-    fs.writeFileSync(at(NAME, "letter.txt"), "mine");
-    await refused(/a folder that is no pack.*move it away/);
-    expect(contentsOf(at(NAME))).toEqual({ "letter.txt": "mine" });
-  });
-  test.each([
-    ["another design's manifest", manifestText("big-plane", "0.1.0", new Map())],
-    ["another program's manifest", '{ "name": "small-plane" }'],
-    ["a manifest that is no JSON", "small-plane"],
-    ["a manifest of null", "null"],
-  ])("a folder with %s", async (_, manifest) => {
-    fs.mkdirSync(at(NAME));
-    fs.writeFileSync(at(NAME, "manifest.json"), manifest);
-    await refused(/a folder that is no pack/);
-    expect(fs.readFileSync(at(NAME, "manifest.json"), "utf8")).toBe(manifest);
-  });
-  test("an empty folder", async () => {
-    fs.mkdirSync(at(NAME));
-    await refused(/a folder/);
-  });
-  test("a file", async () => {
-    fs.writeFileSync(at(NAME), "mine");
-    await refused(/there is a file/);
-    expect(fs.readFileSync(at(NAME), "utf8")).toBe("mine");
-  });
-  test("a symbolic link, even to a pack of this design", async () => {
-    await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD) });
-    fs.symlinkSync(at("elsewhere", NAME), at(NAME));
-    await refused(/symbolic link/);
-    expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
-  });
-  test("a file where the packs' folder should be", async () => {
-    fs.writeFileSync(at("packs"), "mine");
-    for (const wrong of [at("packs"), at("packs", "deeper")]) {
-      await expect(writePack({ parent: wrong, name: NAME, files: packFiles(NEW) })).rejects.toThrow(CouldNotWrite);
-    }
-    expect(fs.readFileSync(at("packs"), "utf8")).toBe("mine");
-  });
-});
-
-describe("after a run that broke off", () => {
-  test("an old pack left aside is put back before anything else", async () => {
-    await write(OLD);
-    const left = runFolder(endedMark());
-    fs.mkdirSync(at(left));
-    fs.renameSync(at(NAME), at(left, "old"));
-    const broken = failing({ only: (operation) => operation === "open" });
-    await expect(write(NEW, { fileSystem: broken.fileSystem })).rejects.toThrow(CouldNotWrite);
-    expect(contentsOf(at(NAME))).toEqual(whole(OLD));
-    expect(present()).toEqual([NAME]);
-  });
-  test("an old pack left aside goes where a newer one stands", async () => {
-    await write(OLD);
-    const left = runFolder(endedMark());
-    fs.mkdirSync(at(left));
-    fs.cpSync(at(NAME), at(left, "old"), { recursive: true });
-    await write(NEW);
-    expect(contentsOf(at(NAME))).toEqual(whole(NEW));
-    expect(present()).toEqual([NAME]);
-  });
-  test("what broken-off runs of this pack left is removed, and nothing else", async () => {
-    const others = [`.lamplane-${NAME}-mine.tmp`, `.lamplane-${NAME}-12.tmp`, runFolder(endedMark(), "big-plane")];
-    const left = [runFolder(endedMark()), runFolder(endedMark())];
-    for (const folder of [...others, ...left]) fs.mkdirSync(at(folder));
-    fs.mkdirSync(at(left[1]!, "new"));
-    fs.writeFileSync(at(left[1]!, "new", "manifest.json"), "half writ");
-    await write(NEW);
-    expect(present()).toEqual([...others, NAME].sort());
-  });
-  test.each(["letter.txt", "new/letter.txt", "old/letter.txt", "gone/letter.txt"])(
-    "a folder of such a name with somebody else's %s in it stays",
-    async (letter) => {
-      const theirs = runFolder(endedMark());
-      fs.mkdirSync(at(theirs, letter, ".."), { recursive: true });
-      fs.writeFileSync(at(theirs, letter), "mine");
-      await write(NEW);
-      expect(present()).toEqual([theirs, NAME].sort());
-      expect(fs.readFileSync(at(theirs, letter), "utf8")).toBe("mine");
-    },
-  );
-  test("a file or a link by such a name stays, and so does what the link leads to", async () => {
-    const [file, link] = [runFolder(endedMark()), runFolder(endedMark())];
-    await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD) });
-    fs.writeFileSync(at(file), "");
-    fs.symlinkSync(at("elsewhere"), at(link));
-    await write(NEW);
-    expect(present()).toEqual([file, link, "elsewhere", NAME].sort());
-    expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
-  });
-});
-
-describe("while the new pack is written", () => {
-  /** A disk on which something happens at the first writing of a file. */
-  function meanwhile(happen: () => void) {
-    let happened = false;
-    return failing({
-      only: (operation) => {
-        if (operation === "writeFile" && !happened) {
-          happened = true;
-          happen();
-        }
-        return false;
-      },
-    }).fileSystem;
-  }
-
-  test.each(["nothing", "an old pack"])("a folder that appears in place of %s is left", async (before) => {
-    if (before === "an old pack") await write(OLD);
-    const fileSystem = meanwhile(() => {
-      fs.rmSync(at(NAME), { recursive: true, force: true });
+    test("a folder without a manifest", async () => {
       fs.mkdirSync(at(NAME));
       fs.writeFileSync(at(NAME, "letter.txt"), "mine");
+      await refused(/a folder that is no pack.*move it away/);
+      expect(contentsOf(at(NAME))).toEqual({ "letter.txt": "mine" });
     });
-    await expect(write(NEW, { fileSystem })).rejects.toThrow(/a folder that is no pack/);
-    expect(contentsOf(at(NAME))).toEqual({ "letter.txt": "mine" });
-    expect(present()).toEqual([NAME]);
-  });
-
-  test("a pack that appears is replaced whole", async () => {
-    const fileSystem = meanwhile(() => {
-      for (const [path, content] of packFiles(OLD)) {
-        fs.mkdirSync(at(NAME, path, ".."), { recursive: true });
-        fs.writeFileSync(at(NAME, path), content);
+    test.each([
+      ["another design's manifest", manifestText("big-plane", "0.1.0", new Map())],
+      ["another program's manifest", '{ "name": "small-plane" }'],
+      ["a manifest that is no JSON", "small-plane"],
+      ["a manifest of null", "null"],
+    ])("a folder with %s", async (_, manifest) => {
+      fs.mkdirSync(at(NAME));
+      fs.writeFileSync(at(NAME, "manifest.json"), manifest);
+      await refused(/a folder that is no pack/);
+      expect(fs.readFileSync(at(NAME, "manifest.json"), "utf8")).toBe(manifest);
+    });
+    test("an empty folder", async () => {
+      fs.mkdirSync(at(NAME));
+      await refused(/a folder/);
+    });
+    test("a file", async () => {
+      fs.writeFileSync(at(NAME), "mine");
+      await refused(/there is a file/);
+      expect(fs.readFileSync(at(NAME), "utf8")).toBe("mine");
+    });
+    test("a symbolic link, even to a pack of this design", async () => {
+      await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD) });
+      fs.symlinkSync(at("elsewhere", NAME), at(NAME));
+      await refused(/symbolic link/);
+      expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
+    });
+    test("a file where the packs' folder should be", async () => {
+      fs.writeFileSync(at("packs"), "mine");
+      for (const wrong of [at("packs"), at("packs", "deeper")]) {
+        await expect(writePack({ parent: wrong, name: NAME, files: packFiles(NEW) })).rejects.toThrow(CouldNotWrite);
       }
+      expect(fs.readFileSync(at("packs"), "utf8")).toBe("mine");
     });
-    expect(await write(NEW, { fileSystem })).toMatchObject({ replaced: true });
-    expect(contentsOf(at(NAME))).toEqual(whole(NEW));
-    expect(present()).toEqual([NAME]);
-  });
-});
+  },
+);
+
+describe(
+  "after a run that broke off",
+  fault({
+    on: "a folder of packs",
+    survives: "the old pack put back, the rest of the broken run removed, nothing else touched",
+  }),
+  () => {
+    test("an old pack left aside is put back before anything else", async () => {
+      await write(OLD);
+      const left = runFolder(endedMark());
+      fs.mkdirSync(at(left));
+      fs.renameSync(at(NAME), at(left, "old"));
+      const broken = failing({ only: (operation) => operation === "open" });
+      await expect(write(NEW, { fileSystem: broken.fileSystem })).rejects.toThrow(CouldNotWrite);
+      expect(contentsOf(at(NAME))).toEqual(whole(OLD));
+      expect(present()).toEqual([NAME]);
+    });
+    test("an old pack left aside goes where a newer one stands", async () => {
+      await write(OLD);
+      const left = runFolder(endedMark());
+      fs.mkdirSync(at(left));
+      fs.cpSync(at(NAME), at(left, "old"), { recursive: true });
+      await write(NEW);
+      expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+      expect(present()).toEqual([NAME]);
+    });
+    test("what broken-off runs of this pack left is removed, and nothing else", async () => {
+      const others = [`.lamplane-${NAME}-mine.tmp`, `.lamplane-${NAME}-12.tmp`, runFolder(endedMark(), "big-plane")];
+      const left = [runFolder(endedMark()), runFolder(endedMark())];
+      for (const folder of [...others, ...left]) fs.mkdirSync(at(folder));
+      fs.mkdirSync(at(left[1]!, "new"));
+      fs.writeFileSync(at(left[1]!, "new", "manifest.json"), "half writ");
+      await write(NEW);
+      expect(present()).toEqual([...others, NAME].sort());
+    });
+    test.each(["letter.txt", "new/letter.txt", "old/letter.txt", "gone/letter.txt"])(
+      "a folder of such a name with somebody else's %s in it stays",
+      async (letter) => {
+        const theirs = runFolder(endedMark());
+        fs.mkdirSync(at(theirs, letter, ".."), { recursive: true });
+        fs.writeFileSync(at(theirs, letter), "mine");
+        await write(NEW);
+        expect(present()).toEqual([theirs, NAME].sort());
+        expect(fs.readFileSync(at(theirs, letter), "utf8")).toBe("mine");
+      },
+    );
+    test("a file or a link by such a name stays, and so does what the link leads to", async () => {
+      const [file, link] = [runFolder(endedMark()), runFolder(endedMark())];
+      await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD) });
+      fs.writeFileSync(at(file), "");
+      fs.symlinkSync(at("elsewhere"), at(link));
+      await write(NEW);
+      expect(present()).toEqual([file, link, "elsewhere", NAME].sort());
+      expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
+    });
+  },
+);
+
+describe(
+  "while the new pack is written",
+  fault({ on: "the place of a pack", survives: "what appeared there stays, or is a pack and is replaced whole" }),
+  () => {
+    /** A disk on which something happens at the first writing of a file. */
+    function meanwhile(happen: () => void) {
+      let happened = false;
+      return failing({
+        only: (operation) => {
+          if (operation === "writeFile" && !happened) {
+            happened = true;
+            happen();
+          }
+          return false;
+        },
+      }).fileSystem;
+    }
+
+    test.each(["nothing", "an old pack"])("a folder that appears in place of %s is left", async (before) => {
+      if (before === "an old pack") await write(OLD);
+      const fileSystem = meanwhile(() => {
+        fs.rmSync(at(NAME), { recursive: true, force: true });
+        fs.mkdirSync(at(NAME));
+        fs.writeFileSync(at(NAME, "letter.txt"), "mine");
+      });
+      await expect(write(NEW, { fileSystem })).rejects.toThrow(/a folder that is no pack/);
+      expect(contentsOf(at(NAME))).toEqual({ "letter.txt": "mine" });
+      expect(present()).toEqual([NAME]);
+    });
+
+    test("a pack that appears is replaced whole", async () => {
+      const fileSystem = meanwhile(() => {
+        for (const [path, content] of packFiles(OLD)) {
+          fs.mkdirSync(at(NAME, path, ".."), { recursive: true });
+          fs.writeFileSync(at(NAME, path), content);
+        }
+      });
+      expect(await write(NEW, { fileSystem })).toMatchObject({ replaced: true });
+      expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+      expect(present()).toEqual([NAME]);
+    });
+  },
+);
 
 test("every file is on the disk before the pack takes its place, and every folder's list of names", async () => {
   const done: string[] = [];
@@ -196,78 +212,93 @@ test("every file is on the disk before the pack takes its place, and every folde
   expect(done.slice(done.lastIndexOf("rename"))).toContain("sync"); // the parent's names
 });
 
-describe("names that lead out of the pack or not to a file are refused", () => {
-  test.each(["../x", "/x", "a/../../x", "a//b", "", ".", "a\\b", "c:x", "nul.stl", "a.", "COM1", "lpt9.dxf"])(
-    "file %j",
-    async (path) => {
-      const files = packFiles(NEW).set(path, "x");
-      await expect(writePack({ parent, name: NAME, files })).rejects.toThrow(/not a path/);
-      expect(present()).toEqual([]);
-    },
-  );
-  test.each(["..", "a/b", "", ".hidden", "nul", "plane.", "Con", "aux.2"])("pack %j", async (name) => {
-    await expect(writePack({ parent, name, files: packFiles(NEW, name) })).rejects.toThrow(/not a name/);
-  });
-  test("two paths that differ by capitals, a file that is a folder, no manifest", async () => {
-    await expect(write({ a: "", A: "" })).rejects.toThrow(/capitals/);
-    await expect(write({ a: "", "a/b": "" })).rejects.toThrow(/both/);
-    await expect(writePack({ parent, name: NAME, files: new Map() })).rejects.toThrow(/manifest/);
-  });
-});
-
-describe("the disk fails", () => {
-  test.each(["EACCES", "EROFS", "ENOSPC", "ENOTDIR", "EPERM", "EIO"])("%s is told as what to do", async (code) => {
-    const { fileSystem } = failing({ only: (operation) => operation === "mkdir", code });
-    await expect(write(NEW, { fileSystem })).rejects.toMatchObject({
-      name: "CouldNotWrite",
-      path: at(NAME),
-      cause: { code },
+describe(
+  "names that lead out of the pack or not to a file are refused",
+  fault({
+    fault: "a name that leads out of the pack, or that some disk does not take",
+    on: "the names in a pack",
+    survives: "refused; nothing written",
+  }),
+  () => {
+    test.each(["../x", "/x", "a/../../x", "a//b", "", ".", "a\\b", "c:x", "nul.stl", "a.", "COM1", "lpt9.dxf"])(
+      "file %j",
+      async (path) => {
+        const files = packFiles(NEW).set(path, "x");
+        await expect(writePack({ parent, name: NAME, files })).rejects.toThrow(/not a path/);
+        expect(present()).toEqual([]);
+      },
+    );
+    test.each(["..", "a/b", "", ".hidden", "nul", "plane.", "Con", "aux.2"])("pack %j", async (name) => {
+      await expect(writePack({ parent, name, files: packFiles(NEW, name) })).rejects.toThrow(/not a name/);
     });
-  });
+    test("two paths that differ by capitals, a file that is a folder, no manifest", async () => {
+      await expect(write({ a: "", A: "" })).rejects.toThrow(/capitals/);
+      await expect(write({ a: "", "a/b": "" })).rejects.toThrow(/both/);
+      await expect(writePack({ parent, name: NAME, files: new Map() })).rejects.toThrow(/manifest/);
+    });
+  },
+);
 
-  async function operations(): Promise<number> {
-    const counted = failing({ only: () => false });
-    await write(OLD);
-    await write(NEW, { fileSystem: counted.fileSystem });
-    fs.rmSync(at(NAME), { recursive: true });
-    return counted.count();
-  }
+describe(
+  "the disk fails",
+  fault({
+    on: "every call to the disk under a pack",
+    survives: "the old pack or the new one, whole; what to do in words",
+  }),
+  () => {
+    test.each(["EACCES", "EROFS", "ENOSPC", "ENOTDIR", "EPERM", "EIO"])("%s is told as what to do", async (code) => {
+      const { fileSystem } = failing({ only: (operation) => operation === "mkdir", code });
+      await expect(write(NEW, { fileSystem })).rejects.toMatchObject({
+        name: "CouldNotWrite",
+        path: at(NAME),
+        cause: { code },
+      });
+    });
 
-  test.each([true, false])("at any one operation (over an older pack: %s)", async (replacing) => {
-    const count = await operations();
-    expect(count).toBeGreaterThan(30);
-    for (let k = 1; k <= count; k++) {
-      if (replacing) await write(OLD);
-      const { fileSystem } = failing({ only: (_, nth) => nth === k });
-      const error = await write(NEW, { fileSystem }).then(
-        () => undefined,
-        (e: unknown) => e,
-      );
-      if (error !== undefined) expect(error).toBeInstanceOf(CouldNotWrite);
-      if (error === undefined) expect(contentsOf(at(NAME)), `operation ${k}`).toEqual(whole(NEW));
-      else if (replacing) expect(contentsOf(at(NAME)), `operation ${k}`).toEqual(whole(OLD));
-      else expect(present(), `operation ${k}`).toEqual([]);
-      await write(NEW);
-      expect(present(), `operation ${k}`).toEqual([NAME]);
-      fs.rmSync(at(NAME), { recursive: true });
-    }
-  });
-
-  test("from any one operation on, as when the process ends there", async () => {
-    const count = await operations();
-    for (let k = 1; k <= count; k++) {
+    async function operations(): Promise<number> {
+      const counted = failing({ only: () => false });
       await write(OLD);
-      const { fileSystem } = failing({ only: (_, nth) => nth >= k });
-      await write(NEW, { fileSystem }).catch((error) => expect(error).toBeInstanceOf(CouldNotWrite));
-      const left = [at(NAME), ...present().map((folder) => at(folder, "old"))].filter((path) => fs.existsSync(path));
-      expect(
-        left.some((folder) => holds(folder, OLD) || holds(folder, NEW)),
-        `from operation ${k}`,
-      ).toBe(true);
-      await write(NEW);
-      expect(contentsOf(at(NAME))).toEqual(whole(NEW));
-      expect(present()).toEqual([NAME]);
+      await write(NEW, { fileSystem: counted.fileSystem });
       fs.rmSync(at(NAME), { recursive: true });
+      return counted.count();
     }
-  });
-});
+
+    test.each([true, false])("at any one operation (over an older pack: %s)", async (replacing) => {
+      const count = await operations();
+      expect(count).toBeGreaterThan(30);
+      for (let k = 1; k <= count; k++) {
+        if (replacing) await write(OLD);
+        const { fileSystem } = failing({ only: (_, nth) => nth === k });
+        const error = await write(NEW, { fileSystem }).then(
+          () => undefined,
+          (e: unknown) => e,
+        );
+        if (error !== undefined) expect(error).toBeInstanceOf(CouldNotWrite);
+        if (error === undefined) expect(contentsOf(at(NAME)), `operation ${k}`).toEqual(whole(NEW));
+        else if (replacing) expect(contentsOf(at(NAME)), `operation ${k}`).toEqual(whole(OLD));
+        else expect(present(), `operation ${k}`).toEqual([]);
+        await write(NEW);
+        expect(present(), `operation ${k}`).toEqual([NAME]);
+        fs.rmSync(at(NAME), { recursive: true });
+      }
+    });
+
+    test("from any one operation on, as when the process ends there", async () => {
+      const count = await operations();
+      for (let k = 1; k <= count; k++) {
+        await write(OLD);
+        const { fileSystem } = failing({ only: (_, nth) => nth >= k });
+        await write(NEW, { fileSystem }).catch((error) => expect(error).toBeInstanceOf(CouldNotWrite));
+        const left = [at(NAME), ...present().map((folder) => at(folder, "old"))].filter((path) => fs.existsSync(path));
+        expect(
+          left.some((folder) => holds(folder, OLD) || holds(folder, NEW)),
+          `from operation ${k}`,
+        ).toBe(true);
+        await write(NEW);
+        expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+        expect(present()).toEqual([NAME]);
+        fs.rmSync(at(NAME), { recursive: true });
+      }
+    });
+  },
+);

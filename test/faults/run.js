@@ -1,5 +1,6 @@
 // Runs every test that is marked as a fault put in, and writes docs/faults.md from what was seen: no line of it is typed.
 //   node test/faults/run.js          runs them and writes
+//   node test/faults/run.js PART     runs those whose path has PART in it, and prints
 //   node test/faults/run.js --list   runs nothing; prints as JSON what the document must list
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { relative } from "node:path";
@@ -8,10 +9,11 @@ import { createVitest } from "vitest/node";
 import { documentOf, linesOf } from "./matrix.js";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
-const isListing = process.argv.includes("--list");
+const [asked = ""] = process.argv.slice(2);
+const isListing = asked === "--list";
 
 const marked = readdirSync(`${ROOT}test`, { recursive: true, encoding: "utf8" })
-  .filter((path) => path.endsWith(".test.ts"))
+  .filter((path) => path.endsWith(".test.ts") && (isListing || path.includes(asked)))
   .map((path) => `${ROOT}test/${path}`)
   .filter((path) => readFileSync(path, "utf8").includes("/faults.ts"))
   .sort();
@@ -22,10 +24,7 @@ const vitest = await createVitest("test", {
   watch: false,
   reporters: isListing ? [{}] : ["default"],
 });
-const files = await Promise.all(marked.map((path) => vitest.getRelevantTestSpecifications([path])));
-const { testModules, unhandledErrors } = isListing
-  ? await vitest.collectTests(files.flat())
-  : await vitest.runTestSpecifications(files.flat());
+const { testModules, unhandledErrors } = isListing ? await vitest.collect(marked) : await vitest.start(marked);
 const broken = testModules.flatMap((module) => [...module.errors()]).concat(unhandledErrors);
 for (const { message, stack } of broken) console.error(stack ?? message);
 const cases = testModules.flatMap((module) =>
@@ -41,5 +40,6 @@ const cases = testModules.flatMap((module) =>
 await vitest.close();
 const lines = linesOf(cases);
 if (isListing) process.stdout.write(`${JSON.stringify(lines)}\n`);
+else if (asked !== "") process.stdout.write(documentOf(lines));
 else writeFileSync(`${ROOT}docs/faults.md`, documentOf(lines));
 process.exitCode = broken.length > 0 || cases.some(({ result }) => result.state === "failed") ? 1 : 0;

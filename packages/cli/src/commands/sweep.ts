@@ -1,6 +1,6 @@
 // `lamplane sweep`: many designs at once, as a table; a run that was broken off goes on where it stopped.
 import { createHash } from "node:crypto";
-import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, writeSync } from "node:fs";
+import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, writeFileSync, writeSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
 import { figuresAsBuilt } from "@lamplane/parameters/bench";
@@ -73,6 +73,7 @@ async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise
     } finally {
       closeSync(file);
     }
+    if (soundLines(part, asked, count).length < count) throw writtenByTwo(out);
     renameSync(part, out);
     io.out(`${out}: ${count} designs${first > 0 ? `, ${first} of them from the run that was broken off` : ""}.\n`);
     return () => readFileSync(out, "utf8");
@@ -80,6 +81,14 @@ async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise
     throw asCouldNotWrite(out, error);
   }
 }
+
+/** Two runs of one sweep that write to one file spoil each other's lines, and are told so; what was sound is kept. */
+const writtenByTwo = (out: string) =>
+  new CouldNotWrite(
+    out,
+    "another run of the same sweep writes it at the same time",
+    "run it again when that has ended",
+  );
 
 const fingerprint = (asked: Sweep): string =>
   createHash("sha256")
@@ -99,18 +108,19 @@ function refuseOther(out: string): void {
     );
 }
 
-/** Whole lines that a broken-off run left, after its header; what follows the last that is one of this sweep is cut off. */
-function linesKept(part: string, asked: Sweep, count: number): number {
+/** Lines of this sweep that stand whole in a part file, from its beginning; what follows the first that is none is no one's. */
+function soundLines(part: string, asked: Sweep, count: number): string[] {
   const header = headerLine(asked);
   const text = existsSync(part) ? readFileSync(part, "utf8") : "";
   const lines = text.startsWith(header) ? text.slice(header.length).split("\r\n").slice(0, -1) : [];
   const spoiled = lines.findIndex((line, i) => i >= count || !line.startsWith(lineBeginning(asked, i)));
-  const kept = spoiled < 0 ? lines : lines.slice(0, spoiled);
-  const file = openSync(part, "w");
-  try {
-    writeSync(file, header + kept.map((line) => `${line}\r\n`).join(""));
-  } finally {
-    closeSync(file);
-  }
+  return spoiled < 0 ? lines : lines.slice(0, spoiled);
+}
+
+/** Begins the part with the lines that a broken-off run left. It is a file anew: another run that still writes does not write here. */
+function linesKept(part: string, asked: Sweep, count: number): number {
+  const kept = soundLines(part, asked, count);
+  writeFileSync(`${part}~`, headerLine(asked) + kept.map((line) => `${line}\r\n`).join(""));
+  renameSync(`${part}~`, part);
   return kept.length;
 }
