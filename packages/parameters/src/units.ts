@@ -126,9 +126,9 @@ export function lengthText(
 }
 
 /** A length beside a dimension line, where room is short: bare mm; "1 3/4 in", "3 9/32 in (3.293)", "0.012 in". */
-export function dimensionText(mm: number, units: Units, smallestFraction: Fraction): string {
+export function dimensionText(mm: number, units: Units, smallestFraction: Fraction, way: SafeWay = "nearest"): string {
   if (units === "mm") return trimmed(mm, 2);
-  const { text, caliper } = inches(mm, smallestFraction, "nearest");
+  const { text, caliper } = inches(mm, smallestFraction, way);
   return caliper === undefined ? text : `${text} (${caliper.replace(/ in$/, "")})`;
 }
 
