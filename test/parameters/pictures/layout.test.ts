@@ -103,7 +103,9 @@ test("a picture is as large as what is in it", () => {
 });
 
 test("in inches a mark is rounded on the layout as on the traveller: the ramp's up, the bed's down", () => {
-  const inches = elevation(designWith({ ...WORKED, units: "in", "shop.smallestFraction": "1/16" }));
+  const inches = elevation(
+    designWith({ ...WORKED, units: "in", "mouth.fromToe": 76.67, "shop.smallestFraction": "1/16" }),
+  );
   const { ramp, bed } = { ramp: figure(inches, "rampMark")!, bed: figure(inches, "bedMark")! };
   const words = wordsOf(named("core-cuts", inches));
   const told = (name: string, mm: number, round: (x: number) => number) =>
