@@ -258,6 +258,24 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await page.context().close();
   });
 
+  test("a measured value far from the plan counts, with its doubt beside it; one near it has none", async () => {
+    const { page } = await opened(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=bed`);
+    const row = page.locator(".step-measures > div", { hasText: "recess width" });
+    const typed = (text: string) =>
+      andFollow(page, async () => {
+        await row.locator("input").fill(text);
+        await page.keyboard.press("Enter");
+      });
+    await typed("1.9");
+    await expect
+      .poll(() => row.locator(".doubt").textContent())
+      .toMatch(/1\.9 mm .* is far from the 19 mm .*; was 19 mm/);
+    expect(await row.locator("input").getAttribute("aria-valuenow")).toBe("1.9");
+    await typed("19.3");
+    await expect.poll(() => row.locator(".doubt").textContent()).toBe("");
+    await page.context().close();
+  });
+
   test("a reload and an opened address bring everything back; undo and redo go there and back", async () => {
     const { page } = await opened(browser, FILE_ADDRESS);
     await andFollow(page, () => page.click('[data-example="trestle-jack"]'));

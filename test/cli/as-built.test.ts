@@ -145,6 +145,17 @@ test("at the end next says what is left to do, and what came out otherwise", asy
   expect(out).toMatch(/What came out otherwise:\n {2}coreWidth {2}49\.4 mm instead of 49\.6 mm/);
 });
 
+test("a slip beyond what is allowed at all is guessed at too", async () => {
+  const { exit, err } = await ran("measured", file, "coreWidth=496");
+  expect(exit).toBe(2);
+  expect(err).toMatch(
+    /allowed is 5 mm to 200 mm\n.*was 49\.6 mm .* meant \(its point slipped by one place\)\?\nNothing was/,
+  );
+  expect((await ran("measured", file, "coreWidth=1.953")).err).toMatch(/was 49\.61 mm .*in inches, read as mm/);
+  expect((await ran("measured", file, "coreWidth=900")).err).not.toContain("meant");
+  expect(readFileSync(file, "utf8")).toBe(DESIGN);
+});
+
 test("of two slips in one command the earlier step's is told: the other's plan follows from it", async () => {
   const { err } = await ran("measured", file, "coreWidth=150", "wedgeLength=300");
   expect(err).toContain("coreWidth");

@@ -112,8 +112,8 @@ export interface BenchStep {
     readonly expected: number | undefined;
     readonly value: number | undefined;
     readonly unit: "mm" | "°";
-    /** What it should come to, where the number expected does not say it all. */
-    readonly wanted?: string;
+    /** What it should come to, in words. */
+    readonly wanted: string;
     /** Why the value is taken for a slip; it counts all the same. */
     readonly doubt?: string;
   }[];

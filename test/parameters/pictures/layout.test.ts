@@ -1,6 +1,6 @@
 // Layout pictures: everything drawn lies in its picture, hands are mirror images, distances are those worked by hand.
 import { marksOf } from "@lamplane/parameters/bench";
-import { elevation } from "@lamplane/parameters/elevation";
+import { elevation, figure } from "@lamplane/parameters/elevation";
 import {
   framed,
   layoutPictures,
@@ -100,4 +100,21 @@ test("a picture is as large as what is in it", () => {
   expect(picture.width).toBeCloseTo(10 + 40 + 0.25 * 5 + 1, 6); // the letters' tails stand right of a line that runs up
   const mirrored = new Marks({ mirrored: true }).text("words", { x: 40, y: 0 }, { anchor: "start" });
   expect(mirrored.all[0]).toMatchObject({ at: { x: -40, y: 0 }, anchor: "end" });
+});
+
+test("in inches a mark is rounded on the layout as on the traveller: the ramp's up, the bed's down", () => {
+  const inches = elevation(
+    designWith({ ...WORKED, units: "in", "mouth.fromToe": 76.67, "shop.smallestFraction": "1/16" }),
+  );
+  const { ramp, bed } = { ramp: figure(inches, "rampMark")!, bed: figure(inches, "bedMark")! };
+  const words = wordsOf(named("core-cuts", inches));
+  const told = (name: string, mm: number, round: (x: number) => number) =>
+    words.some((word) => {
+      const [, whole = "0", top = "0", bottom = "1", caliper] =
+        new RegExp(`^${name} (\\d+)? ?(?:(\\d+)/(\\d+))? in \\(([\\d.]+)\\)$`).exec(word) ?? [];
+      const rule = Number(whole) + Number(top) / Number(bottom);
+      return rule === round((mm / 25.4) * 16) / 16 && caliper === (Math.round((mm / 25.4) * 1000) / 1000).toFixed(3);
+    });
+  expect(told("ramp", ramp, Math.ceil)).toBe(true);
+  expect(told("bed", bed, Math.floor)).toBe(true);
 });

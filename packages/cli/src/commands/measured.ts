@@ -40,7 +40,7 @@ export function measured(io: Io, file: string, values: readonly string[], { json
     (text, value) => withMeasured(text, design, value),
     new TextDecoder("utf-8", { ignoreBOM: true }).decode(before),
   );
-  const built = checked(written, file);
+  const built = checked(written, file, () => guesses(design, values));
   for (const value of values) refuseWhereThereIsNone(built, value);
   if (!readTwice) refuseSlips(built, values);
   const settled = settledValues(built);
@@ -98,10 +98,22 @@ const unitOf = (key: string): string => {
 };
 
 /** The design as the file would then be read; what is refused is told before anything is written. */
-function checked(text: string, file: string): Design {
+function checked(text: string, file: string, more: () => readonly string[] = () => []): Design {
   const reading = readDesign(text, file);
   if (reading.ok) return reading.design;
-  throw new InputRefused(`${faultLines(reading.faults)}\nNothing was written.`);
+  throw new InputRefused([faultLines(reading.faults), ...more(), "Nothing was written."].join("\n"));
+}
+
+/** What was likely meant by values that are not even allowed. */
+function guesses(design: Design, values: readonly string[]): string[] {
+  return values.flatMap((given) => {
+    const key = keyOf(given);
+    const row = Object.hasOwn(MEASURED, key) ? TABLE.measured[key as MeasuredKey] : undefined;
+    if (row?.kind !== "number") return [];
+    const read = readNumberText(given.replace(/^[^=]*=/s, ""), row.quantity, design.units);
+    const doubt = "value" in read ? doubtOf(design, key as MeasuredKey, read.value) : undefined;
+    return doubt?.meant ? [`${key}: ${doubtText(doubt, (value, unit) => shownFor(design, value, unit))}`] : [];
+  });
 }
 
 /** A value of what this plane does not have would mark its step as done. @throws InputRefused */

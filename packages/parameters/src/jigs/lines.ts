@@ -3,7 +3,7 @@ import type { Entry } from "../drawings/drawing.ts";
 import { splitAtFirstMeeting } from "../elevation/crossing.ts";
 import { arc, FAR, line, type Outline, type Point, point, type Segment } from "../elevation/outline.ts";
 import type { Design } from "../table/index.ts";
-import { lengthBoth } from "../units.ts";
+import { comparedText, lengthBoth } from "../units.ts";
 import type { Label } from "./jig.ts";
 
 /** A number as it is cut into a jig: two decimals at most. */
@@ -12,6 +12,9 @@ export const degreesText = (angle: number): string => `${figureText(angle)}°`;
 /** A length in the words of a jig: the maker's unit, and ours. */
 export const lengthWords = ({ units, shop }: Design, mm: number): string =>
   lengthBoth(mm, units, shop.smallestFraction);
+
+/** A length in the maker's unit alone, as a caliper has it: for titles. */
+export const sizeWords = ({ units }: Design, mm: number): string => comparedText(mm, units);
 
 /** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
 const BROKEN = [24, 16, 12] as const;

@@ -6,7 +6,7 @@ import { stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { circleOutline, type Point, point } from "../elevation/outline.ts";
 import { CAUTION, FLAT_PRINT, type Hole, type Planned, STOUT_WALL, standingAsDrawn } from "./jig.ts";
-import { cutEntry, figureText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, figureText, lengthWords, nameLabel, noteEntry, sizeWords } from "./lines.ts";
 import { outlineThrough, window } from "./straight.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
@@ -110,12 +110,12 @@ const drillEntry = (centre: Point, radius: number): Entry => ({
 /** What goes through the guide's hole, in words. */
 const taken = ({ drillRadius }: PinGuidePlaces, { design }: Elevation): string =>
   design.jigs.drillBush > 0
-    ? `a drill bush ${figureText(2 * drillRadius)} mm outside`
-    : `a ${figureText(2 * drillRadius)} mm drill`;
+    ? `a drill bush ${sizeWords(design, 2 * drillRadius)} outside`
+    : `a ${sizeWords(design, 2 * drillRadius)} drill`;
 
 function guideUse(places: PinGuidePlaces, plane: Elevation): string {
   const peg = lengthWords(plane.design, plane.design.pegs.diameter);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${figureText(STAND_OUT)} mm or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${taken(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${lengthWords(plane.design, STAND_OUT)} or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${taken(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

@@ -5,7 +5,17 @@ import { fromIron } from "../elevation/frame.ts";
 import { point } from "../elevation/outline.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
 import { type Body, CAUTION, type Planned, type Standing } from "./jig.ts";
-import { box, cutEntry, figureText, lengthWords, markEntry, nameLabel, noteEntry, roundedBox } from "./lines.ts";
+import {
+  box,
+  cutEntry,
+  figureText,
+  lengthWords,
+  markEntry,
+  nameLabel,
+  noteEntry,
+  roundedBox,
+  sizeWords,
+} from "./lines.ts";
 import {
   BELOW_TOP,
   CORNER_GAP,
@@ -80,7 +90,7 @@ function templateUse(plane: Elevation, places: TemplatePlaces, slotted: boolean)
       : `a straight cutter of ${cutter} in a guide bush of ${lengthWords(design, design.jigs.bush)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
   const fences = slotted
     ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${lengthWords(design, 2 * (places.halfCore - slotTravel(plane, places).inward))} to ${lengthWords(design, 2 * (places.halfCore + SLOT_TRAVEL))}: set both against the core, the opening's middle on the core's centre line.`
-    : `Its fences are made for a core of ${lengthWords(design, 2 * places.halfCore)}, with ${figureText(clearance)} mm of room on each side.`;
+    : `Its fences are made for a core of ${lengthWords(design, 2 * places.halfCore)}, with ${sizeWords(design, clearance)} of room on each side.`;
   return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${lengthWords(design, places.plate)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
 }
 

@@ -4,7 +4,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/figures.ts";
 import { point } from "../elevation/outline.ts";
 import { CAUTION, FLAT_PRINT, type Planned, standingAsDrawn } from "./jig.ts";
-import { cutEntry, figureText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, figureText, lengthWords, nameLabel, noteEntry, sizeWords } from "./lines.ts";
 import { legWindow, NECK, spacerOutline, spacerPlaces, tabHole, tabMiddle, whyNoSpacer } from "./spacer-outline.ts";
 
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
@@ -26,7 +26,7 @@ export function throatSpacer(plane: Elevation): Planned {
   return {
     plan: {
       name: "throat-spacer",
-      title: `Throat spacer for a gap of ${figureText(gap)} mm`,
+      title: `Throat spacer for a gap of ${sizeWords(design, gap)}`,
       bodies: [
         {
           boundary,

@@ -110,7 +110,7 @@ function fill(
   );
   for (const { path, value, expected, unit, wanted, doubt } of step.measures) {
     const { control, expected: words, doubt: beside } = measures.get(path)!;
-    const asked = expected === undefined ? "" : `expected ${wanted ?? toldText(expected, unit, style)}`;
+    const asked = doubt === undefined ? `expected ${wanted}` : ""; // a doubt says it too
     control.update({ value: value ?? expected ?? 0, given: value, style, unit, isVoid: value === undefined });
     words.textContent = asked;
     if (beside.textContent !== (doubt ?? "")) beside.textContent = doubt ?? "";

@@ -4,6 +4,7 @@ import {
   doubtText,
   expectedOf,
   MEASURED,
+  measuredTold,
   planeAt,
   STEPS,
   type Step,
@@ -48,14 +49,15 @@ export function benchSteps(design: Design, standing: Elevation, stage: StageName
         const expected = done === 0 ? MEASURED[key].expected(plane) : expectedOf(design, key);
         if (expected === undefined) return [];
         const doubt = doubtOf(design, key);
-        const wanted = wantedText(design, key);
+        const { unit } = MEASURED[key];
+        const wanted = wantedText(design, key) ?? measuredTold(design, expected, unit);
         return [
           {
             path: `measured.${key}`,
             expected,
             value: design.measured[key],
-            unit: MEASURED[key].unit,
-            ...(wanted ? { wanted } : {}),
+            unit,
+            wanted,
             ...(doubt ? { doubt: doubtText(doubt, told) } : {}),
           },
         ];

@@ -3,8 +3,9 @@ import { benchState, figuresAsBuilt, type Loss, settledParameters, stepsDone } f
 import { findingsOf, judged } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { valueText } from "@lamplane/parameters/units";
+import { comparedText, valueText } from "@lamplane/parameters/units";
 import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
+import { nameOf } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
 import { settledIn } from "./settled.ts";
 import type { Drawn } from "./views/dimensioning.ts";
@@ -62,7 +63,12 @@ function viewsOf(drawn: Drawn, stage: StageName): View[] {
 const lossWords =
   ({ units, shop }: Design) =>
   ({ key, unit, asked, got, costs }: Loss): string => {
-    const told = (value: number, u: string) => valueText(value, u, units, shop.smallestFraction);
-    const cost = costs.map(({ help, now, planned, unit: u }) => `${help} ${told(now, u)}, planned ${told(planned, u)}`);
-    return `measured.${key}: asked ${told(asked, unit)}, came out ${told(got, unit)}. ${cost.join("; ")}`;
+    const told = (value: number, u: string) =>
+      u === "mm" ? comparedText(value, units) : valueText(value, u, units, shop.smallestFraction);
+    const cost = costs.map(
+      ({ help, now, planned, unit: u }) =>
+        `${help.replace(/\.$/, "")}: ${told(now, u)} instead of ${told(planned, u)}.`,
+    );
+    const paid = cost.length > 0 ? cost.join(" ") : "It costs nothing that is felt.";
+    return `${nameOf(key)}: ${told(asked, unit)} was wanted, ${told(got, unit)} came out. ${paid}`;
   };

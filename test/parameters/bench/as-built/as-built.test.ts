@@ -134,6 +134,7 @@ describe("worked by hand", () => {
     expect(left({ done: "mouth" })).toBe(0);
     expect(left({ done: "mouth", allowanceLeft: 0.3 })).toBe(0);
     expect(left({ done: "sole", allowanceLeft: 0.3 })).toBe(0.3);
+    expect(left({ done: "sole", rampTipX: 140 })).toBe(0); // the blocks a long way over one another: closed at any sole
     const thin = measuring(designWith({ ...WORKED, "sole.allowance": 0.05 }), { done: "sole" });
     expect(planeOf(thin).design.sole.allowance).toBe(0.05);
     const state = benchState(measuring(worked, { done: "sole", rampAngle: 60 }));

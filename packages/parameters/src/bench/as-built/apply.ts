@@ -143,12 +143,13 @@ function gluedUp(standing: Standing, { bedTipX, rampTipX }: Measured): Standing 
 const DEEPEST = 1 / 2;
 
 /**
- * Wood left under the planned sole where the mouth begins to open, mm: as far as a sole is trued before the mouth is read.
+ * Wood left under the planned sole where the mouth begins to open, mm: as far as a sole is trued before the mouth is read;
+ * none where a block was glued so far off that the mouth stays closed at the planned sole.
  * @see plane geometry: the mouth opens by mouthGrowth for each mm
  */
 export function leftAsMouthOpens(design: Design): number {
   const { allowance } = design.sole;
-  return Math.min(allowance, design.mouth.opening / mouthGrowth(elevation(design)));
+  return Math.max(0, Math.min(allowance, design.mouth.opening / mouthGrowth(elevation(design))));
 }
 
 /**

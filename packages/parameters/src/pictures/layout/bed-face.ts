@@ -25,11 +25,11 @@ export function bedFaceLayout(e: Elevation): Picture {
   drawSoleAndHeel(marks, e, low, half);
   if (e.recess) drawRecess(marks, e, low, high);
   marks.line("axis", line(point(0, low - 3), point(0, high + 3)));
-  dimension(marks, ruled(2 * half, e.design), point(-half, low), point(half, low), "level", low - ROW);
+  dimension(marks, ruled(2 * half, e.design, "up"), point(-half, low), point(half, low), "level", low - ROW);
   dimension(marks, ruled(high - low, e.design), point(-half, low), point(-half, high), "upright", -half - ROW);
   const { recess, design } = e;
   const how = recess
-    ? [`Rout the recess ${told(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
+    ? [`Rout the recess ${told(recess.depth, design, "down")} deep, square to the bed,`, "open at the top of the bed."]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
   caption(
@@ -67,9 +67,16 @@ function drawRecess(marks: Marks, e: Elevation, low: number, high: number): void
   marks.line("cut", ...recessEdge(recess, high).map((s) => placedSegment(s, { turn: 90, mirrored: true })));
   const { fromEdge, diameter } = design.capIron.screwHead;
   marks.circle("hidden", point(0, fromEdge), diameter / 2);
-  dimension(marks, ruled(recess.width, design), point(-wide, high), point(wide, high), "level", high - ROW * 2);
+  dimension(marks, ruled(recess.width, design, "up"), point(-wide, high), point(wide, high), "level", high - ROW * 2);
   dimension(marks, ruled(half - wide, design), point(wide, low), point(half, low), "level", low - 2 * ROW);
-  dimension(marks, ruled(recess.low - low, design), point(half, low), point(wide, recess.low), "upright", half + ROW);
+  dimension(
+    marks,
+    ruled(recess.low - low, design, "up"),
+    point(half, low),
+    point(wide, recess.low),
+    "upright",
+    half + ROW,
+  );
   if (high > fromEdge + diameter / 2 + 8)
     leader(marks, "screw's head", point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
   leader(

@@ -30,7 +30,7 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   drawWords(marks, e, hand);
   const { pin, pegs } = e.design;
   const { toe, heel, top } = reachOf(e);
-  const hole = told(pin.tenon + pin.tenonClearance, e.design);
+  const hole = told(pin.tenon + pin.tenonClearance, e.design, "up");
   const peg = pegHoles(e)[0];
   const pegWords = peg
     ? ` Peg holes ⌀ ${told(pegs.diameter, e.design)}, their middles ${told(peg.centre.x - toe, e.design)} in from the ends.`

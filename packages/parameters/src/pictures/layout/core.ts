@@ -90,15 +90,17 @@ function drawShaping(marks: Marks, e: Elevation): void {
 function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths } = e;
   const [low, high] = [-design.sole.allowance, design.body.height];
-  const along = (what: string, x: number, y: number, at: number) =>
-    dimension(marks, `${what} ${ruled(x, design)}`, point(0, y), point(x, y), "level", at);
+  const along = (what: keyof typeof SAFE, x: number, y: number, at: number) =>
+    dimension(marks, `${what} ${ruled(x, design, SAFE[what])}`, point(0, y), point(x, y), "level", at);
   along("ramp", ramp.foot.x, low, low - ROW);
   along("bed", bed.foot.x, low, low - 2 * ROW);
   along("blank", widths.blankLength, low, low - 3 * ROW);
   if (ramp.head.x > 0) along("ramp", ramp.head.x, high, high + ROW);
   if (bed.head.x < widths.blankLength) along("bed", bed.head.x, high, high + 2 * ROW);
-  dimension(marks, ruled(high - low, design), point(0, low), point(0, high), "upright", -ROW);
+  dimension(marks, ruled(high - low, design, "up"), point(0, low), point(0, high), "upright", -ROW);
 }
+/** Which way each is rounded, as the traveller rounds it. */
+const SAFE = { ramp: "up", bed: "down", blank: "up" } as const;
 
 function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths, frame } = e;
@@ -158,7 +160,7 @@ function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
     const place = point(bed.foot.x + c * cotDeg(e.frame.bedAngle), -design.sole.allowance + c / 2);
     leader(
       marks,
-      `feather off, square, ${told(c, design)} high`,
+      `feather off, square, ${told(c, design, "down")} high`,
       place,
       point(place.x + 12, Math.max(5, 0.13 * high)),
       "right",

@@ -1,13 +1,15 @@
 // Lengths as the maker reads them off a rule, in the design's own unit.
 import type { Design } from "../../table/index.ts";
-import { dimensionText, lengthText, trimmed } from "../../units.ts";
+import { dimensionText, lengthText, type SafeWay, trimmed } from "../../units.ts";
 import { wordsWidth } from "../words-width.ts";
 
 /** A length beside a dimension: bare mm in a metric design, as the sheet says; inches on the rule or as a caliper has them otherwise. */
-export const ruled = (mm: number, { units, shop }: Design): string => dimensionText(mm, units, shop.smallestFraction);
+export const ruled = (mm: number, { units, shop }: Design, way?: SafeWay): string =>
+  dimensionText(mm, units, shop.smallestFraction, way);
 
 /** A length in a sentence, with its unit. */
-export const told = (mm: number, { units, shop }: Design): string => lengthText(mm, units, shop.smallestFraction);
+export const told = (mm: number, { units, shop }: Design, way?: SafeWay): string =>
+  lengthText(mm, units, shop.smallestFraction, way);
 
 export const degreesTold = (degrees: number): string => `${trimmed(degrees, 2)}°`;
 

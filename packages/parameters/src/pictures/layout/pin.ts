@@ -23,8 +23,8 @@ export function pinLayout(e: Elevation): Picture {
   marks.outline("outline", stepped(shoulder, end, r, t));
   for (const x of [-shoulder, shoulder]) marks.line("outline", line(point(x, -t), point(x, t)));
   marks.line("axis", line(point(-end - 3, 0), point(end + 3, 0)));
-  dimension(marks, ruled(2 * shoulder, design), point(-shoulder, -r), point(shoulder, -r), "level", -r - ROW);
-  dimension(marks, ruled(2 * end, design), point(-end, -t), point(end, -t), "level", -r - 2 * ROW);
+  dimension(marks, ruled(2 * shoulder, design, "down"), point(-shoulder, -r), point(shoulder, -r), "level", -r - ROW);
+  dimension(marks, ruled(2 * end, design, "down"), point(-end, -t), point(end, -t), "level", -r - 2 * ROW);
   drawEnd(marks, e, end + BETWEEN_VIEWS + diameter / 2);
   const shape = section === "flatted" ? "flat below, half round above" : "round";
   marks.text("from above", point(0, r + 2), { size: LETTERING.small, anchor: "middle" });

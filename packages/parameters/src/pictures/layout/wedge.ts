@@ -19,8 +19,8 @@ export function wedgeLayout(e: Elevation): Picture {
   const butt = design.wedge.tip + length * tanDeg(design.wedge.angle);
   const side = polygon(point(0, 0), point(length, 0), point(length, butt), point(0, design.wedge.tip));
   marks.outline("outline", side);
-  dimension(marks, ruled(design.wedge.tip, design), point(0, 0), point(0, design.wedge.tip), "upright", -ROW);
-  dimension(marks, ruled(butt, design), point(length, 0), point(length, butt), "upright", length + ROW);
+  dimension(marks, ruled(design.wedge.tip, design, "up"), point(0, 0), point(0, design.wedge.tip), "upright", -ROW);
+  dimension(marks, ruled(butt, design, "up"), point(length, 0), point(length, butt), "upright", length + ROW);
   const words = `side · ${degreesTold(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
   marks.text(words, point(length / 2, -4), { size: LETTERING.small, anchor: "middle" });
   drawFace(marks, e, -ROW - BETWEEN_VIEWS);
@@ -48,6 +48,6 @@ function drawFace(marks: Marks, e: Elevation, top: number): void {
   marks.label("butt", point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
   grainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
   dimension(marks, ruled(bears, design), point(0, low), point(bears, low), "level", low - ROW);
-  dimension(marks, ruled(length, design), point(0, low), point(length, low), "level", low - 2 * ROW);
-  dimension(marks, ruled(width, design), point(length, low), point(length, top), "upright", length + ROW);
+  dimension(marks, ruled(length, design, "up"), point(0, low), point(length, low), "level", low - 2 * ROW);
+  dimension(marks, ruled(width, design, "down"), point(length, low), point(length, top), "upright", length + ROW);
 }
