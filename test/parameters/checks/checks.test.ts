@@ -235,6 +235,10 @@ test("a hole that leaves the wedge no thickness at its tip stops the plane; its 
   expect(codes(findingsOf(plane))).toContain("stop wedge-thin-at-tip");
 });
 
+test("a flat top has no crown that could stand wrong (once it was told that its arch cannot be)", () => {
+  for (const crown of [0, 230, 900]) expect(found({ "body.crown": crown })).toEqual([]);
+});
+
 test("what is sawn is no longer warned of", () => {
   const steep = { "shop.sawLimit": 40, "billet.width": 70, "billet.length": 300, "billet.height": 70 };
   expect(codes(built(steep))).toEqual(expect.arrayContaining(["warning saw-bed", "stop billet-width"]));
