@@ -162,6 +162,15 @@ test("what closes a core names the parameter that opens it, the rings and the ai
   );
 });
 
+test("a billet is said to lie on its side where the plane comes out of it only so", () => {
+  const told = (changes: Record<string, number>) =>
+    passedChecks(elevation(designWith(changes))).filter(({ code }) => code.startsWith("billet-"));
+  for (const { message } of told({ "billet.width": 100, "billet.height": 100 })) expect(message).not.toMatch(/side/);
+  const turned = told({ "billet.width": 70, "billet.height": 100 });
+  expect(turned.map(({ value }) => value)).toEqual([100, 70]); // its height is the width, as it lies
+  for (const { message } of turned) expect(message).toMatch(/laid on its side/);
+});
+
 test("a billet that is still to be bought is not judged", () => {
   const codes = (changes: Record<string, number>) =>
     passedChecks(elevation(designWith(changes))).map(({ code }) => code);

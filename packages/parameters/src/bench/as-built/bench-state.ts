@@ -1,11 +1,12 @@
 // Where the build stands: what is done, what to do now with its numbers, what has changed against the plan, what is lost.
 import { type Elevation, elevation, mouthGrowth } from "../../elevation/elevation.ts";
 import { type Figure, figuresOf } from "../../elevation/figures.ts";
+import { rampShape } from "../../elevation/ramp.ts";
 import { type Design, STEP_NAMES } from "../../table/index.ts";
 import { SHOP } from "../../tolerances.ts";
 import { SHAVING } from "../mouth.ts";
 import { MEASURED_KEYS, type MeasuredKey, STEPS, type Step, stepOf, stepPlace, stepsDone } from "../steps.ts";
-import { planeAt, planeOf, planned } from "./as-built.ts";
+import { planeOf, planned } from "./as-built.ts";
 import { expectedOf, MEASURED } from "./expected.ts";
 
 /** A figure that is no longer what was planned. */
@@ -56,7 +57,7 @@ export function benchState(design: Design): BenchState {
   return {
     done: STEP_NAMES.slice(0, count),
     ...(step ? { step } : {}),
-    figures: step ? stepFigures(count < stepsDone(design) ? now : planeAt(design, step), step, plan) : [],
+    figures: step ? stepFigures(now, step, plan) : [],
     toMeasure: step ? STEPS[step].measures.flatMap((key) => expectation(design, key)) : [],
     changed: changes(plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, step)),
     lost: MEASURED_KEYS.flatMap((key) => lossOf(design, key)),
@@ -152,17 +153,15 @@ function lossOf(design: Design, key: MeasuredKey): Loss[] {
   const asked = got === undefined ? undefined : expectedOf(design, key);
   if (got === undefined || asked === undefined || !isWorthAWord(key, MEASURED[key].unit, got - asked)) return [];
   const { [key]: _, ...others } = design.measured;
-  const without = { ...design, measured: { ...others, done: lastDone(design) } as Design["measured"] };
+  const without = { ...design, measured: others as Design["measured"] };
   const costs = changes(figureMap(planeOf(without)), planeOf(design), (figure) => FELT.has(figure));
   return [{ key, unit: MEASURED[key].unit, asked, got, costs }];
 }
 
-const lastDone = (design: Design): Step => STEP_NAMES[stepsDone(design) - 1]!;
-
 /** Values that were `auto` and are settled by steps that are done; to be written into the file beside what was measured. */
 export function settledValues(design: Design): { key: MeasuredKey; value: number }[] {
   const wasAuto: readonly [MeasuredKey, unknown][] = [
-    ["rampAngle", design.ramp.shape === "straight" || design.ramp.shape === "auto" ? design.ramp.angle : 0],
+    ["rampAngle", rampShape(design) === "straight" ? design.ramp.angle : design.ramp.wearAngle],
     ["rampRadius", design.ramp.radius],
     ["recessWidth", design.recess.width],
     ["recessDepth", design.recess.depth],
