@@ -1,9 +1,11 @@
 // Mutation testing of a seeded sample: how many small faults in the sources the tests see. Writes the table in docs/proof.md.
-//   node test/mutants/run.js [how many, 120] [seconds to spend, 900] [a part of the paths to look at]
+//   node test/mutants/run.js [how many, 120] [seconds to spend, 900] [a part of the paths to look at] [seed]
 //   node test/mutants/run.js again [seconds]      those that the table lists as not seen, once more; writes nothing
-import { spawn } from "node:child_process";
+// Those of which `equivalent.js` says why nobody can see them are tried as well, and told apart from the rest.
+import { fork } from "node:child_process";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { EQUIVALENT } from "./equivalent.js";
 import { mutantsOf } from "./mutants.js";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
@@ -11,7 +13,6 @@ const SOURCES = "packages/parameters/src/";
 const REPORT = `${ROOT}docs/proof.md`;
 const [BEGIN, END] = ["<!-- mutants: written by `pnpm mutants` -->", "<!-- end of mutants -->"];
 const AT_ONCE = 2;
-const SEED = 2; // another for each whole run: tests are written for what the last one showed
 /** ms; a mutant that runs on for ever is seen, too. */
 const LONGEST = 200_000;
 
@@ -22,7 +23,8 @@ const TESTS = {
   "bench/as-built": ["test/parameters/bench/as-built/"],
 };
 
-const [count = "120", seconds = "900", only = ""] = process.argv.slice(2);
+/** The seed is another for each whole run: tests are written for what the last one showed. */
+const [count = "120", seconds = "900", only = "", seed = "3"] = process.argv.slice(2);
 
 function allMutants() {
   return Object.entries(TESTS).flatMap(([folder, tests]) =>
@@ -30,9 +32,32 @@ function allMutants() {
       .filter((name) => name.endsWith(".ts"))
       .flatMap((name) => {
         const file = `${ROOT}${SOURCES}${folder}/${name}`;
-        return mutantsOf(readFileSync(file, "utf8")).map((mutant) => ({ ...mutant, file, folder, tests }));
+        const code = readFileSync(file, "utf8");
+        return mutantsOf(code).map((mutant) =>
+          told({ ...mutant, file, folder, tests, marked: markedIn(code, mutant) }),
+        );
       })
       .filter(({ file, line }) => `${file}:${line}:`.includes(only)),
+  );
+}
+
+/** The lines of a mutant with what it replaces between « and ». */
+function markedIn(code, { start, end }) {
+  const [from, to] = [code.lastIndexOf("\n", start - 1) + 1, code.indexOf("\n", end)];
+  return `${code.slice(from, start)}«${code.slice(start, end)}»${code.slice(end, to)}`.replace(/\s+/g, " ").trim();
+}
+
+/** A mutant with the reason why nobody can see it, where `equivalent.js` knows one. */
+const told = (mutant) => ({ ...mutant, why: EQUIVALENT.find((entry) => isOf(entry, mutant))?.why });
+const isOf = (entry, { file, marked, text }) =>
+  file.endsWith(`/${entry.file}`) && entry.line === marked && entry.made === text;
+
+/** An entry that no mutant fits any more explains nothing. */
+function refuseStale(all) {
+  const stale = EQUIVALENT.filter((entry) => all.filter((mutant) => isOf(entry, mutant)).length !== 1);
+  if (stale.length === 0) return;
+  throw new Error(
+    `equivalent.js: no mutant, or more than one, is\n${stale.map(({ file, line, made }) => `${file}: ${line} → ${made}`).join("\n")}`,
   );
 }
 
@@ -47,7 +72,7 @@ function drawing(seed) {
 
 /** As many of each folder, in turns, so that a run that is broken off has seen all alike. */
 function sampleOf(all, wanted) {
-  const below = drawing(SEED);
+  const below = drawing(Number(seed));
   const byFolder = Object.keys(TESTS).map((folder) => {
     const left = all.filter((mutant) => mutant.folder === folder);
     const here = Math.min(left.length, Math.ceil(wanted / Object.keys(TESTS).length));
@@ -60,37 +85,48 @@ function sampleOf(all, wanted) {
 /** Mutants of the report's table of those not seen. */
 const listed = (all, report) => all.filter((mutant) => report.includes(rowOf(mutant)));
 
-/** Whether the tests fail with a mutant in place; an empty one is the source as it is. */
-function seen({ file, start, end, text, tests }) {
-  return new Promise((resolve) => {
-    const child = spawn(
-      process.execPath,
-      ["node_modules/vitest/vitest.mjs", "run", "--config", "test/mutants/vitest.config.ts", ...tests],
-      {
-        cwd: ROOT,
-        env: { ...process.env, MUTANT: JSON.stringify({ file, start, end, text }) },
-        stdio: "ignore",
-        detached: true,
-      },
-    );
-    const clock = setTimeout(() => process.kill(-child.pid, "SIGKILL"), LONGEST);
-    child.on("close", (code) => {
-      clearTimeout(clock);
-      resolve(code !== 0);
+/** One that runs tests for one mutant after another, and is begun anew after one that runs on for ever. */
+function judge() {
+  let child;
+  const begun = () => {
+    child = fork(`${ROOT}test/mutants/judge.js`, { cwd: ROOT, detached: true, stdio: "ignore" });
+    return new Promise((resolve) => child.once("message", resolve));
+  };
+  const end = () => {
+    if (child) process.kill(-child.pid, "SIGKILL");
+    child = undefined;
+  };
+  /** Whether the tests fail with a mutant in place; none is the source as it is. */
+  const sees = async (mutant, tests) => {
+    if (!child) await begun();
+    const { file, start, end: to, text } = mutant ?? {};
+    let clock;
+    const answer = new Promise((resolve) => {
+      child.once("message", ({ seen }) => resolve(seen));
+      clock = setTimeout(() => resolve(undefined), LONGEST);
     });
-  });
+    child.send({ mutant: mutant && { file, start, end: to, text }, tests });
+    const seen = await answer;
+    clearTimeout(clock);
+    if (seen === undefined) end();
+    return seen ?? true;
+  };
+  return { sees, end };
 }
 
 async function judged(sample, until) {
   const [queue, done] = [[...sample], []];
   const worker = async () => {
+    const { sees, end } = judge();
     for (let mutant = queue.shift(); mutant && Date.now() < until; mutant = queue.shift()) {
-      done.push({ ...mutant, seen: await seen(mutant) });
-      const { folder, file, line, was, text, seen: isSeen } = done.at(-1);
-      console.log(
-        `${done.length} ${isSeen ? "seen" : "SURVIVED"} ${folder}/${file.split("/").at(-1)}:${line} ${was} → ${text}`,
-      );
+      const each = { ...mutant, seen: await sees(mutant, mutant.tests) };
+      done.push(each);
+      const how = each.seen ? "seen" : each.why ? "as explained" : "SURVIVED";
+      console.log(`${done.length} ${how} ${placeOf(each)} ${flat(each.marked)} → ${flat(each.text)}`);
+      if (each.seen && each.why)
+        throw new Error(`equivalent.js says that nothing sees it, but a test does: ${each.marked}`);
     }
+    end();
   };
   await Promise.all(Array.from({ length: AT_ONCE }, worker));
   return done;
@@ -106,39 +142,55 @@ function wilson(share, n) {
 
 function tableOf(all, done) {
   const rows = Object.keys(TESTS).map((folder) => {
-    const [whole, judgedHere] = [all, done].map((some) => some.filter((mutant) => mutant.folder === folder));
-    const killed = judgedHere.filter((mutant) => mutant.seen).length;
-    const share = killed / (judgedHere.length || 1);
-    return `| ${folder} | ${whole.length} | ${judgedHere.length} | ${killed} | ${share.toFixed(2)} | ${wilson(share, judgedHere.length || 1)} |`;
+    const [whole, here] = [all, done].map((some) => some.filter((mutant) => mutant.folder === folder));
+    const told = here.filter((mutant) => mutant.why).length;
+    const killed = here.filter((mutant) => mutant.seen).length;
+    const n = here.length - told || 1;
+    return `| ${folder} | ${whole.length} | ${here.length} | ${told} | ${killed} | ${(killed / n).toFixed(2)} | ${wilson(killed / n, n)} |`;
   });
-  const survivors = done
-    .filter((mutant) => !mutant.seen)
-    .map(rowOf)
-    .sort();
   return [
-    "| sources | mutants in all | tried | seen | share seen | 95 % interval |",
-    "| --- | --- | --- | --- | --- | --- |",
+    `Seed ${seed}.`,
+    "",
+    "| sources | mutants in all | tried | told apart by nothing | seen | share seen of the rest | 95 % interval |",
+    "| --- | --- | --- | --- | --- | --- | --- |",
     ...rows,
     "",
     "Not seen:",
     "",
     "| where | is | was made |",
     "| --- | --- | --- |",
-    ...survivors,
+    ...done
+      .filter((mutant) => !mutant.seen && !mutant.why)
+      .map(rowOf)
+      .sort(),
+    "",
+    "Told apart by nothing, and why (all that `test/mutants/equivalent.js` holds; each is tried when the sample draws it, and must not be seen):",
+    "",
+    "| where | is « » | was made | why nobody sees it |",
+    "| --- | --- | --- | --- |",
+    ...all
+      .filter((mutant) => mutant.why)
+      .map(whyRow)
+      .sort(),
   ].join("\n");
 }
 
-const rowOf = ({ folder, file, line, was, text }) =>
-  `| ${folder}/${file.split("/").at(-1)}:${line} | \`${flat(was)}\` | \`${flat(text)}\` |`;
+const placeOf = ({ folder, file, line }) => `${folder}/${file.split("/").at(-1)}:${line}`;
+const rowOf = (mutant) => `| ${placeOf(mutant)} | \`${flat(mutant.was)}\` | \`${flat(mutant.text)}\` |`;
+const whyRow = (mutant) =>
+  `| ${placeOf(mutant)} | \`${flat(mutant.marked)}\` | \`${flat(mutant.text)}\` | ${mutant.why} |`;
 
 const flat = (code) => code.replace(/\s+/g, " ").replaceAll("|", "\\|");
 
 const all = allMutants();
+if (only === "") refuseStale(all);
 const again = count === "again";
 const sample = again ? listed(all, readFileSync(REPORT, "utf8")) : sampleOf(all, Number(count));
+const sound = judge();
 for (const tests of new Set(sample.map((mutant) => mutant.tests)))
-  if (await seen({ file: "", start: 0, end: 0, text: "", tests }))
+  if (await sound.sees(undefined, tests))
     throw new Error(`${tests.join(" ")}: these fail, or take too long, without any mutant`);
+sound.end();
 const done = await judged(sample, Date.now() + 1000 * Number(seconds));
 const table = tableOf(all, done);
 console.log(table);

@@ -162,6 +162,15 @@ test("what closes a core names the parameter that opens it, the rings and the ai
   );
 });
 
+test("a billet is said to lie on its side where the plane comes out of it only so", () => {
+  const told = (changes: Record<string, number>) =>
+    passedChecks(elevation(designWith(changes))).filter(({ code }) => code.startsWith("billet-"));
+  for (const { message } of told({ "billet.width": 100, "billet.height": 100 })) expect(message).not.toMatch(/side/);
+  const turned = told({ "billet.width": 70, "billet.height": 100 });
+  expect(turned.map(({ value }) => value)).toEqual([100, 70]); // its height is the width, as it lies
+  for (const { message } of turned) expect(message).toMatch(/laid on its side/);
+});
+
 test("a billet that is still to be bought is not judged", () => {
   const codes = (changes: Record<string, number>) =>
     passedChecks(elevation(designWith(changes))).map(({ code }) => code);
@@ -233,6 +242,10 @@ test("a hole that leaves the wedge no thickness at its tip stops the plane; its 
   const plane = planeOf(designWith({ ...single, ...off }));
   expect(plane.design.wedge.tip).toBeLessThan(0);
   expect(codes(findingsOf(plane))).toContain("stop wedge-thin-at-tip");
+});
+
+test("a flat top has no crown that could stand wrong (once it was told that its arch cannot be)", () => {
+  for (const crown of [0, 230, 900]) expect(found({ "body.crown": crown })).toEqual([]);
 });
 
 test("what is sawn is no longer warned of", () => {

@@ -1,5 +1,6 @@
 // Checks of the jigs: whether the maker's printer holds each, and a word on each that this plane cannot have. They stop nothing.
 import { checkPlane, findingsOf, mayBeBuilt, passedChecks } from "@lamplane/parameters/checks";
+import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
 import { jigPlans, jigsLeftOut, printedSize } from "../../../packages/parameters/src/jigs/jigs.ts";
@@ -16,6 +17,24 @@ test("each jig of a plane is judged against the printer, once", () => {
       .sort(),
   );
   for (const { message } of judged) expect(message).not.toMatch(/larger one/);
+});
+
+test("a printer a hair too small is too small, one that just holds the jig is not", () => {
+  const plane = planeWith({ "shop.printer.depth": 400, "shop.printer.height": 400 });
+  const longest = jigPlans(plane)
+    .map((plan) => ({ name: plan.name, size: printedSize(plan) }))
+    .reduce((a, b) => (Math.min(b.size.x, b.size.y) > Math.min(a.size.x, a.size.y) ? b : a));
+  const { x, y } = longest.size;
+  const warned = (width: number) =>
+    findingsOf(
+      elevation(
+        ["width", "depth"].reduce(
+          (design, side) => withValue(design, `shop.printer.${side}`, side === "width" ? width : Math.max(x, y)),
+          designWith({ "shop.printer.height": 400 }),
+        ),
+      ),
+    ).some(({ code }) => code === `${longest.name}-printer`);
+  expect([warned(Math.min(x, y) - 0.01), warned(Math.min(x, y) + 0.01)]).toEqual([true, false]);
 });
 
 test("a jig longer than the printer is a warning that says what else to do: sheet where it is flat, a larger printer where it is not", () => {

@@ -17,8 +17,9 @@ import {
   segmentLength,
 } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
+import { capIronOutline, screwHeadOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
 import { buildable } from "../../support/buildable.ts";
-import { randomDesigns } from "../../support/designs.ts";
+import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";
 
 const planes = randomDesigns(3, 120, buildable).map(({ design }) => elevation(design));
 const outlines: [string, Outline][] = planes.flatMap((plane) => [
@@ -95,4 +96,32 @@ describe("an outline known beforehand", () => {
       failing(facetsComeToIt, named([half[0]!, { ...arc(point(2, 0), point(-2, 0), point(0, 0), 180), radius: 2.2 }])),
     ).toEqual(["it"]);
   });
+});
+
+test("an arc told by its ends alone goes the shorter way round, and a half turn counter-clockwise", () => {
+  const centre = point(3, -2);
+  const at = (deg: number) =>
+    point(centre.x + 5 * Math.cos((deg * Math.PI) / 180), centre.y + 5 * Math.sin((deg * Math.PI) / 180));
+  for (let start = -180; start < 180; start += 15)
+    for (const sweep of [-179, -91, -1, 1, 60, 91, 179])
+      expect(arc(at(start), at(start + sweep), centre).sweep, `${start} ${sweep}`).toBeCloseTo(sweep, 9);
+  expect(arc(point(8, -2), point(-2, -2), centre).sweep).toBe(180);
+  expect(arc(point(-2, -2), point(8, -2), centre).sweep).toBe(180);
+});
+
+test("a cap iron and a screw's head are there where they have a size, and not where any of it is 0", () => {
+  const parts = (changes: Changes) => {
+    const { design, frame } = elevation(designWith(changes));
+    return [capIronOutline(design, frame), screwHeadOutline(design, frame)].map((outline) => outline !== undefined);
+  };
+  const head = { "capIron.screwHead.diameter": 1, "capIron.screwHead.height": 1, "capIron.thickness": 1 };
+  expect(parts(head)).toEqual([true, true]);
+  for (const [size, there] of [
+    ["capIron.thickness", [false, false]],
+    ["capIron.screwHead.diameter", [true, false]],
+    ["capIron.screwHead.height", [true, false]],
+  ] as const)
+    expect(parts({ ...head, [size]: 0 }), size).toEqual(there);
+  const { design, frame } = elevation(designWith({ ...head, "capIron.hump": 0 }));
+  expect(outlineArea(screwHeadOutline(design, frame)!)).toBeCloseTo(1, 9);
 });

@@ -1,7 +1,8 @@
 // The ramp and the cross pin against brute force: sampled paths and grids of heights.
-import { type Elevation, elevation, figure, type Point } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation, figure, type Point, rampXAt } from "@lamplane/parameters/elevation";
 import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import { expect, test } from "vitest";
+import { nearestOfRamp } from "../../../packages/parameters/src/elevation/ramp.ts";
 import { buildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns } from "../../support/designs.ts";
 
@@ -34,6 +35,32 @@ test("room from pin to ramp is that of the nearest of the ramp's sampled points"
     const nearest = Math.min(...walked(plane, 0.01).map(({ x, y }) => Math.hypot(x - centre.x, y - centre.y)));
     expect(Math.abs(figure(plane, "pinToRamp")! + design.pin.diameter / 2 - nearest)).toBeLessThan(0.02);
   }
+});
+
+test("what of the ramp lies nearest is so far off along its normal, from any place in the throat", () => {
+  const parts = new Set<string>();
+  for (const { design } of curved.slice(0, 12)) {
+    const plane = elevation(design);
+    const points = walked(plane, 0.02);
+    for (const [right, y] of [
+      [2, 1],
+      [4, 20],
+      [6, 35],
+      [12, 60],
+      [30, 80],
+    ] as const) {
+      const place = { x: rampXAt(plane.ramp, y) + right, y };
+      const { part, distance, normal } = nearestOfRamp(plane.ramp, place);
+      parts.add(part);
+      expect(Math.hypot(normal.x, normal.y)).toBeCloseTo(1, 9);
+      const foot = { x: place.x - distance * normal.x, y: place.y - distance * normal.y };
+      expect(foot.x).toBeCloseTo(rampXAt(plane.ramp, foot.y), 6);
+      expect(
+        Math.abs(distance - Math.min(...points.map(({ x, y }) => Math.hypot(x - place.x, y - place.y)))),
+      ).toBeLessThan(0.02);
+    }
+  }
+  expect([...parts].sort()).toEqual(["curve", "exit", "wear"]);
 });
 
 test("the curve is tangent to the wear and to the exit", () => {

@@ -1,13 +1,12 @@
 // Whether the two blocks and the throat between them can be: tips, chamfer, ends, arch and curve.
 
-import { splitAtFirstMeeting } from "../elevation/crossing.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { chamferWins, figure, glueGap } from "../elevation/figures.ts";
 import { bedXAt } from "../elevation/frame.ts";
-import { FAR, SHOP } from "../elevation/outline.ts";
+import { SHOP } from "../elevation/outline.ts";
 import { ROOM_WANTED } from "../elevation/pin-place.ts";
-import { rampPath } from "../elevation/ramp.ts";
-import { archIsPossible, flatTop } from "../elevation/top-outline.ts";
+import { rampXAt } from "../elevation/ramp.ts";
+import { archRoom } from "../elevation/top-outline.ts";
 import { sinDeg } from "../trig.ts";
 import { atLeast, atMost, type Draft, down, GEOMETRY, up } from "./draft.ts";
 
@@ -82,18 +81,19 @@ export function checkEnds(plane: Elevation): Draft[] {
   });
 }
 
-/** Ramp and bed must come out of the top well within the ends: the finished one, and the flat one before it is shaped. */
+/**
+ * Ramp and bed must come out of the top well within the ends. The flat top of the glued blank decides, from which the
+ * finished one is shaped: both lean outward on their way up, and none is higher.
+ */
 export function checkBlockTops(plane: Elevation): Draft[] {
-  const { design, frame, ramp, points, recess } = plane;
+  const { design, frame, ramp, recess } = plane;
   const { height, length } = design.body;
-  const rampAtFull = splitAtFirstMeeting(rampPath(ramp, 0, 2 * height), flatTop(-FAR, FAR, height))!.at.x;
   const deep = design.iron.thickness + (recess?.depth ?? 0);
-  const floorAtFull = bedXAt(frame, deep, height);
   return [
     ...atLeast(plane, {
       code: "front-block-too-short",
       what: "The front block's length along its top",
-      value: Math.min(points.rampTop.x, rampAtFull),
+      value: rampXAt(ramp, height),
       stop: BLOCK_TOP,
       unit: "mm",
       parameters: ["mouth.fromToe", "ramp.angle", "body.length", "body.height"],
@@ -104,7 +104,7 @@ export function checkBlockTops(plane: Elevation): Draft[] {
     ...atLeast(plane, {
       code: "bed-block-too-short",
       what: "The bed block's length along its top, behind bed and recess,",
-      value: length - Math.max(floorAtFull, points.bedTop.x),
+      value: length - bedXAt(frame, deep, height),
       stop: BLOCK_TOP,
       unit: "mm",
       parameters: ["mouth.fromToe", "bed.angle", "body.length", "body.height"],
@@ -116,40 +116,30 @@ export function checkBlockTops(plane: Elevation): Draft[] {
 }
 
 /** An arched top must be possible, and a curved ramp must lean to the toe. */
-export function checkShapes(plane: Elevation): Draft[] {
-  const { top, design } = plane;
-  const arch = archIsPossible(top) ? [] : impossibleArch(plane);
-  if (plane.ramp.shape === "straight") return arch;
-  return [
-    ...arch,
-    ...atLeast(plane, {
-      code: "ramp-does-not-curve",
-      what: "The turn of the curved ramp from its wear to its exit",
-      value: design.ramp.wearAngle - design.ramp.exitAngle,
-      stop: 1,
-      unit: "°",
-      parameters: ["ramp.exitAngle", "ramp.wearAngle"],
-      place: "rampTop",
-      advice: "The ramp's exit must lie flatter than its wear.",
-      mends: [down("ramp.exitAngle"), up("ramp.wearAngle")],
-      source: GEOMETRY,
-    }),
-  ];
-}
+export const checkShapes = (plane: Elevation): Draft[] => [
+  ...(plane.top.outline === "arched" ? archReaches(plane) : []),
+  ...(plane.ramp.shape === "curved" ? rampCurves(plane) : []),
+];
 
-function impossibleArch(plane: Elevation): Draft[] {
-  const { crownX, length, height, toeHeight, heelHeight } = plane.top;
-  return atLeast(plane, {
+const rampCurves = (plane: Elevation): Draft[] =>
+  atLeast(plane, {
+    code: "ramp-does-not-curve",
+    what: "The turn of the curved ramp from its wear to its exit",
+    value: plane.design.ramp.wearAngle - plane.design.ramp.exitAngle,
+    stop: 1,
+    unit: "°",
+    parameters: ["ramp.exitAngle", "ramp.wearAngle"],
+    place: "rampTop",
+    advice: "The ramp's exit must lie flatter than its wear.",
+    mends: [down("ramp.exitAngle"), up("ramp.wearAngle")],
+    source: GEOMETRY,
+  });
+
+const archReaches = (plane: Elevation): Draft[] =>
+  atLeast(plane, {
     code: "arch-impossible",
     what: "What the top's shorter arc has in length over its fall",
-    value: Math.min(
-      crownX - 1,
-      length - crownX - 1,
-      height - toeHeight,
-      height - heelHeight,
-      length - crownX - (height - heelHeight),
-      crownX - (height - toeHeight),
-    ),
+    value: archRoom(plane.top),
     stop: 0,
     unit: "mm",
     parameters: ["body.crown", "body.toeHeight", "body.heelHeight", "body.height"],
@@ -165,7 +155,6 @@ function impossibleArch(plane: Elevation): Draft[] {
     ],
     source: GEOMETRY,
   });
-}
 
 /** A throat that narrows on its way up catches shavings. */
 export function checkThroat(plane: Elevation): Draft[] {

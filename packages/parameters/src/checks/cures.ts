@@ -91,9 +91,15 @@ export function wayOf(plane: Elevation, { parameter, toward }: Mend): Way | unde
 /** Shares of the way to its limit at which the first of two parameters is tried: fine near by, coarse far off. */
 const SHARES = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
 
+interface Pair {
+  readonly first: Mend;
+  readonly cures: readonly [Cure, Cure];
+  readonly cost: number;
+}
+
 /** The two changes that heal together and go the least part of their ways; undefined where no two do. */
 function cheapestPair(plane: Elevation, mends: readonly Mend[], heals: Heals): readonly Cure[] | undefined {
-  let best: { cost: number; cures: readonly Cure[] } | undefined;
+  let best: Pair | undefined;
   for (const first of mends)
     for (const share of SHARES) {
       if (best && share >= best.cost) break;
@@ -104,10 +110,17 @@ function cheapestPair(plane: Elevation, mends: readonly Mend[], heals: Heals): r
       for (const second of mends.filter((mend) => mend.parameter !== first.parameter)) {
         const cure = smallestStep(moved, second, heals);
         const cost = cure ? share + shareOf(plane, second, cure) : Number.POSITIVE_INFINITY;
-        if (cure && (!best || cost < best.cost)) best = { cost, cures: [{ parameter: first.parameter, value }, cure] };
+        if (cure && (!best || cost < best.cost))
+          best = { first, cost, cures: [{ parameter: first.parameter, value }, cure] };
       }
     }
-  return best?.cures;
+  return best && tightened(plane, best, heals);
+}
+
+/** With the second change made, the first, which was tried by coarse shares, goes no further than it must. */
+function tightened(plane: Elevation, { first, cures: [coarse, second] }: Pair, heals: Heals): readonly Cure[] {
+  const beside = planeOf(withValue(plane.design, second.parameter, second.value));
+  return [smallestStep(beside, first, heals) ?? coarse, second];
 }
 
 /** How much of the way to its limit a cure goes. */

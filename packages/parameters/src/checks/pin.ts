@@ -209,7 +209,7 @@ export function checkPinShape(plane: Elevation): Draft[] {
       code: "tenon-stands-out",
       what: "The tenon's length in the cheek",
       value: end - plane.widths.core / 2,
-      warn: plane.widths.cheek + 1e-6,
+      warn: plane.widths.cheek,
       unit: "mm",
       parameters: ["pin.tenonLength"],
       place: "pinCentre",

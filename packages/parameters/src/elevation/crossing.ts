@@ -65,7 +65,7 @@ function shareAt(segment: Segment, p: Point): number {
   }
   const { centre, sweep } = segment;
   const turn = atan2Deg(p.y - centre.y, p.x - centre.x) - atan2Deg(from.y - centre.y, from.x - centre.x);
-  const ahead = (((turn * Math.sign(sweep)) % 360) + 360) % 360;
+  const ahead = (turn * Math.sign(sweep) + 360) % 360;
   return (ahead > 360 - 1e-7 ? ahead - 360 : ahead) / Math.abs(sweep);
 }
 

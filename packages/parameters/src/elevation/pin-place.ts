@@ -55,17 +55,13 @@ export function pinMargins(
 
 /** Distance from a point to the top outline, negative above it. */
 const woodOver = (p: Point, top: readonly Segment[], frame: Frame): number =>
-  distanceToChain(p, top) * (alongThrust(p, top, frame) < 0 ? -1 : 1);
+  distanceToChain(p, top) * (alongThrust(p, top, frame) > 0 ? 1 : -1);
 
-/** From a point square off the bed to the top outline, negative where the point already lies outside. */
+/** From a point square off the bed to the top outline; 0 where the point already lies outside and no wood is met. */
 function alongThrust(p: Point, top: readonly Segment[], { bedAngle }: Frame): number {
-  const direction = point(-sinDeg(bedAngle) * FAR, cosDeg(bedAngle) * FAR);
-  const ray = line(p, point(p.x + direction.x, p.y + direction.y));
-  const back = line(p, point(p.x - direction.x, p.y - direction.y));
+  const ray = line(p, point(p.x - sinDeg(bedAngle) * FAR, p.y + cosDeg(bedAngle) * FAR));
   const ahead = top.flatMap((s) => crossings(ray, s)).map((c) => distance(p, c.at));
-  if (ahead.length > 0) return Math.min(...ahead);
-  const behind = top.flatMap((s) => crossings(back, s)).map((c) => distance(p, c.at));
-  return behind.length > 0 ? -Math.min(...behind) : 0;
+  return ahead.length > 0 ? Math.min(...ahead) : 0;
 }
 
 /** The smallest of the margins, each as a share of what is wanted of it; 1 is just enough. */

@@ -1,6 +1,17 @@
 // The top of the body from the side: flat, or two arcs that meet level at the crown. Chains run from heel to toe.
 import type { Design } from "../table/index.ts";
-import { arc, distance, line, type Point, point, SAME_POINT, type Segment, turned, turnsFromTo } from "./outline.ts";
+import {
+  arc,
+  distance,
+  line,
+  type Point,
+  point,
+  SAME_POINT,
+  type Segment,
+  SHOP,
+  turned,
+  turnsFromTo,
+} from "./outline.ts";
 
 /** Heights and crown of the top once `auto` is settled, mm. */
 export interface Top {
@@ -23,22 +34,23 @@ export function topOf({ body }: Design, crownByBed: number): Top {
     outline,
     height,
     length,
-    crownX: body.crown === "auto" ? crownByBed : body.crown,
+    crownX: outline === "flat" || body.crown === "auto" ? crownByBed : body.crown,
     toeHeight: outline === "flat" ? height : body.toeHeight === "auto" ? height * TOE_SHARE : body.toeHeight,
     heelHeight: outline === "flat" ? height : body.heelHeight === "auto" ? height * HEEL_SHARE : body.heelHeight,
   };
 }
 
-/** Whether two arcs level at the crown can reach the heights asked for at toe and heel. */
-export const archIsPossible = ({ crownX, length, height, toeHeight, heelHeight }: Top): boolean =>
-  archReaches(crownX, height - toeHeight) && archReaches(length - crownX, height - heelHeight);
+/** What an arched top's shorter arc has in length over its fall, and in fall at all; below 0 there is no such arch. mm. */
+export const archRoom = ({ crownX, length, height, toeHeight, heelHeight }: Top): number =>
+  Math.min(arcRoom(crownX, height - toeHeight), arcRoom(length - crownX, height - heelHeight));
 
-const archReaches = (run: number, drop: number): boolean => drop >= 0 && run > SAME_POINT && drop <= run;
+/** An arc level at the crown falls no more than it is long; one shorter than a maker can hold is none. */
+const arcRoom = (run: number, drop: number): number => Math.min(drop, run - drop, run - SHOP);
 
 /** The finished top from heel to toe. An impossible arch is drawn flat; the checks say so. */
 export function finishedTop(top: Top): Segment[] {
-  const { crownX, length, height, toeHeight, heelHeight } = top;
-  if (!archIsPossible(top)) return flatTop(0, length, height);
+  const { outline, crownX, length, height, toeHeight, heelHeight } = top;
+  if (outline === "flat" || archRoom(top) < 0) return flatTop(0, length, height);
   const crown = point(crownX, height);
   return [fallingFrom(point(length, heelHeight), crown), fallingFrom(point(0, toeHeight), crown)].map((s, i) =>
     i === 0 ? s : turned(s),

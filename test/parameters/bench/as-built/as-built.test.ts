@@ -247,6 +247,19 @@ describe("worked by hand", () => {
     }
   });
 
+  test("a front block glued far too near the toe lets no more than half the height be planed off, and the mouth stays shut", () => {
+    const plane = planeOf(measuring(worked, { rampTipX: 78 + 3 * cot(60) + 60 }));
+    expect(plane.design.body.height).toBeCloseTo(58 - 29, 9);
+    expect(plane.design.sole.allowance).toBeCloseTo(3 + 29, 9);
+    expect(plane.design.mouth.opening).toBeCloseTo(-60 + 29 * (cot(47) + cot(60)), 9);
+  });
+
+  test("a front block glued much too far from the mouth cannot have its wood put on again", () => {
+    const plane = planeOf(measuring(worked, { rampTipX: 60 }));
+    expect(plane.design.sole.allowance).toBeCloseTo(0, 9);
+    expect(plane.design.mouth.opening).toBeCloseTo(78 + 3 * cot(60) - 60 - 3 * (cot(47) + cot(60)), 9);
+  });
+
   test("a hole bored off its place is met by a thicker or thinner wedge of the same angle", () => {
     const plane = planeOf(measuring(worked, { pinHoleFromToe: 91.9, pinHoleHeight: 39 }));
     expect(plane.pin.centre.x).toBeCloseTo(91.9, 9);
@@ -323,6 +336,25 @@ describe("state of the build", () => {
     expect(costs({ coreWidth: 49.5 })).toEqual(["sideClearance"]);
     expect(costs({ rampAngle: 60.5 })).not.toContain("mouthGrowth"); // cot 60 - cot 60.5 = 0.0116
     expect(costs({ rampAngle: 61 })).toContain("mouthGrowth"); // 0.0230
+  });
+
+  test("a core that came out wide is told until the last step, though the allowance is used up", () => {
+    for (const done of ["sole", "mouth"] as const) {
+      const { changed, figures } = benchState(measuring(worked, { coreWidth: 52, done }));
+      expect(changed.map(({ key }) => key)).toContain("bodyWidth");
+      const body = figures.find(({ key }) => key === "bodyWidth");
+      if (done === "mouth") expect(body?.planned).toBeCloseTo(49.6 + 2 * 8, 9);
+    }
+  });
+
+  test("a wear that is given is not settled as if it had been auto, a curve's open radius is", () => {
+    for (const shape of ["auto", "curved"]) {
+      const curved = designWith({ "bed.angle": 55, "ramp.shape": shape, "recess.width": 20, "recess.depth": 5 });
+      const keys = settledValues(measuring(curved, { done: "cuts" })).map(({ key }) => key);
+      expect(keys, shape).toEqual(["rampRadius"]);
+    }
+    const straight = designWith({ "bed.angle": 55, "ramp.shape": "straight" });
+    expect(settledValues(measuring(straight, { done: "cuts" }))).toEqual([{ key: "rampAngle", value: 107 - 55 }]);
   });
 
   test("settles what was auto, once, and settles no parameter early", () => {

@@ -28,24 +28,22 @@ function replaced<S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "sole" 
   return { ...design, [section]: { ...design[section], ...values } };
 }
 
+/** What each step makes of what stands. Until the hole is bored that is a design and nothing else. */
 export const APPLY: Readonly<Record<Step, Apply>> = {
-  iron: ({ design, ...rest }, { ironThickness, ironWidth }) => ({
-    ...rest,
+  iron: ({ design }, { ironThickness, ironWidth }) => ({
     design: replaced(design, "iron", {
       thickness: ironThickness ?? design.iron.thickness,
       width: ironWidth ?? design.iron.width,
     }),
   }),
-  core: ({ design, ...rest }, { coreWidth, cheekThickness }) => ({
-    ...rest,
+  core: ({ design }, { coreWidth, cheekThickness }) => ({
     design: replaced(design, "body", {
       sideClearance: coreWidth === undefined ? design.body.sideClearance : coreWidth - design.iron.width,
       cheek: cheekThickness ?? design.body.cheek,
     }),
   }),
   cuts: cutsMade,
-  bed: ({ design, ...rest }, { bedAngle }) => ({
-    ...rest,
+  bed: ({ design }, { bedAngle }) => ({
     design: replaced(design, "bed", { angle: bedAngle ?? design.bed.angle }),
   }),
   recess: recessMade,
@@ -65,7 +63,7 @@ export const APPLY: Readonly<Record<Step, Apply>> = {
  * Ramp, its curve and the mouth's place stay as they were cut. A curve whose radius was solved was solved for the pin's
  * place, so that the pin keeps it.
  */
-function cutsMade({ design, ...rest }: Standing, { rampAngle, rampRadius }: Measured): Standing {
+function cutsMade({ design }: Standing, { rampAngle, rampRadius }: Measured): Standing {
   const { ramp, frame, pin } = elevation(design);
   const angle = rampAngle ?? ramp.angle;
   const cut = replaced(design, "ramp", {
@@ -74,23 +72,23 @@ function cutsMade({ design, ...rest }: Standing, { rampAngle, rampRadius }: Meas
     ...(ramp.curve ? { radius: rampRadius ?? ramp.curve.radius } : {}),
   });
   const placed = ramp.curve && design.ramp.radius === "auto" ? replaced(cut, "pin", { height: pin.centre.y }) : cut;
-  return { ...rest, design: replaced(placed, "mouth", { fromToe: frame.mouthX }) };
+  return { design: replaced(placed, "mouth", { fromToe: frame.mouthX }) };
 }
 
-function recessMade({ design, ...rest }: Standing, { recessWidth, recessDepth }: Measured): Standing {
+function recessMade({ design }: Standing, { recessWidth, recessDepth }: Measured): Standing {
   const { recess } = elevation(design);
-  if (!recess) return { ...rest, design };
+  if (!recess) return { design };
   const made = { width: recessWidth ?? recess.width, depth: recessDepth ?? recess.depth };
-  return { ...rest, design: replaced(design, "recess", made) };
+  return { design: replaced(design, "recess", made) };
 }
 
-function holeBored({ design, ...rest }: Standing, { pinHoleFromToe, pinHoleHeight }: Measured): Standing {
+function holeBored({ design }: Standing, { pinHoleFromToe, pinHoleHeight }: Measured): Standing {
   const { centre } = elevation(design).pin;
   const hole = {
     x: pinHoleFromToe ?? centre.x,
     y: pinHoleHeight === undefined ? centre.y : pinHoleHeight - design.sole.allowance,
   };
-  return seated({ ...rest, design, hole });
+  return seated({ design, hole });
 }
 
 function wedgeMade(standing: Standing, { wedgeAngle, wedgeTip, wedgeLength }: Measured): Standing {

@@ -1,6 +1,7 @@
 // Where the build stands: what is done, what to do now with its numbers, what has changed against the plan, what is lost.
 import { type Elevation, elevation, mouthGrowth } from "../../elevation/elevation.ts";
 import type { Figure } from "../../elevation/figures.ts";
+import { rampShape } from "../../elevation/ramp.ts";
 import { type Design, STEP_NAMES } from "../../table/index.ts";
 import { SHAVING } from "../mouth.ts";
 import { type MeasuredKey, STEPS, type Step, stepOf, stepPlace, stepsDone } from "../steps.ts";
@@ -50,7 +51,7 @@ export function benchState(design: Design): BenchState {
     done: STEP_NAMES.slice(0, count),
     ...(latest ? { latest } : {}),
     ...(step ? { step } : {}),
-    figures: step ? stepFigures(design, count < stepsDone(design) ? now : planeAt(design, step), step, plan) : [],
+    figures: step ? stepFigures(design, now, step, plan) : [],
     toMeasure: step ? STEPS[step].measures.flatMap((key) => expectation(design, key)) : [],
     changed: changedSince(design, latest, plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, step)),
     unread: unreadOf(design),
@@ -138,7 +139,7 @@ function expectation(design: Design, key: MeasuredKey) {
 /** Values that were `auto` and are settled by steps that are done; to be written into the file beside what was measured. */
 export function settledValues(design: Design): { key: MeasuredKey; value: number }[] {
   const wasAuto: readonly [MeasuredKey, unknown][] = [
-    ["rampAngle", design.ramp.shape === "straight" || design.ramp.shape === "auto" ? design.ramp.angle : 0],
+    ["rampAngle", rampShape(design) === "straight" ? design.ramp.angle : design.ramp.wearAngle],
     ["rampRadius", design.ramp.radius],
     ["recessWidth", design.recess.width],
     ["recessDepth", design.recess.depth],

@@ -31,7 +31,6 @@ export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
 export function figuresAsBuilt(design: Design, plane = planeOf(design)): Figure[] {
   const now = allFigures(plane);
   const done = stepsDone(design);
-  if (done === 0) return now;
   const planes = new Map<Step, ReturnType<typeof planeAt>>();
   const planeBefore = (step: Step) => {
     const known = planes.get(step) ?? planeAt(design, step);
