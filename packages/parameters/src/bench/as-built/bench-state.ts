@@ -59,7 +59,7 @@ export function benchState(design: Design): BenchState {
     ...(step ? { step } : {}),
     figures: step ? stepFigures(now, step, plan) : [],
     toMeasure: step ? STEPS[step].measures.flatMap((key) => expectation(design, key)) : [],
-    changed: changes(plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, step)),
+    changed: changes(plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, count)),
     lost: MEASURED_KEYS.flatMap((key) => lossOf(design, key)),
     mouthTooWideBy: mouthTooWideBy(design, now),
   };
@@ -94,15 +94,14 @@ function stepFigures(plane: Elevation, step: Step, plan: ReadonlyMap<string, Fig
   return STEPS[step].figures.flatMap((key) => {
     const found = here.get(key);
     if (!found) return [];
-    const before = isUsedUp(key, step) ? undefined : plan.get(key)?.value;
+    const before = isUsedUp(key, stepPlace(step)) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isWorthAWord(key, found.unit, found.value - before);
     return [moved ? { ...found, planned: before } : found];
   });
 }
 
 /** What is left of the allowance once the sole is trued is no departure from the plan. */
-const isUsedUp = (key: string, step: Step | undefined): boolean =>
-  key === "soleToTake" && (step === undefined || stepPlace(step) > stepPlace("sole"));
+const isUsedUp = (key: string, count: number): boolean => key === "soleToTake" && count > stepPlace("sole");
 
 function expectation(design: Design, key: MeasuredKey) {
   const expected = expectedOf(design, key);
