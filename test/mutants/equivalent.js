@@ -1,5 +1,96 @@
 // Mutants that nobody can tell from the source, and why: what is replaced stands between « and » in its line.
 // `run.js` tries them like all others, refuses an entry that a test does see, and one that no mutant fits any more.
 
+const SLACK = "slack for rounding: a billionth of a step or of a chord either way; sizes are told to a nanometre";
+const DRAWN = "how far a line is drawn to meet the top; any length beyond it serves";
+const SEARCH = "a search ends closer than a nanometre, to which its result is rounded, either way";
+const WHOLE = "compared with and cut at whole numbers only, and 4.4 counts as 4";
+
 /** @type {readonly { file: string, line: string, made: string, why: string }[]} */
-export const EQUIVALENT = [];
+export const EQUIVALENT = [
+  {
+    file: "checks/cures.ts",
+    line: "let [fails, heal] = [«0», 1];",
+    made: "1",
+    why: "either one step heals and nothing lies under it, or it does not and is what fails from then on",
+  },
+  {
+    file: "checks/cures.ts",
+    line: "if (last «<=» fails || !works(last)) return undefined;",
+    made: "<",
+    why: "the last step has been tried already and fails again: it only takes longer",
+  },
+  {
+    file: "checks/cures.ts",
+    line: "const first = sense > 0 ? Math.floor(from / row.step + «1e-9») : Math.ceil(from / row.step - 1e-9);",
+    made: "(1e-9 * 1.1)",
+    why: SLACK,
+  },
+  {
+    file: "checks/cures.ts",
+    line: "const first = sense > 0 ? Math.floor(from / row.step + 1e-9) : Math.ceil(from / row.step - «1e-9»);",
+    made: "(1e-9 * 1.1)",
+    why: SLACK,
+  },
+  {
+    file: "checks/cures.ts",
+    line: "last: Math.floor(sense > 0 ? row.max / row.step - first + «1e-9» : first - row.min / row.step + 1e-9),",
+    made: "(1e-9 * 1.1)",
+    why: SLACK,
+  },
+  {
+    file: "checks/cures.ts",
+    line: "last: Math.floor(sense > 0 ? row.max / row.step - first + 1e-9 : first - row.min / row.step + «1e-9»),",
+    made: "(1e-9 * 1.1)",
+    why: SLACK,
+  },
+  { file: "checks/whole-cure.ts", line: "const MOST_CHANGES = «4»;", made: "(4 * 1.1)", why: WHOLE },
+  { file: "checks/whole-cure.ts", line: "const FOLLOWED = «4»;", made: "(4 * 1.1)", why: WHOLE },
+  {
+    file: "bench/as-built/bench-state.ts",
+    line: "return by «>» SHAVING * mouthGrowth(now) ? by : 0;",
+    made: ">=",
+    why: "a mouth wider by just what one shaving opens: rounding decides on which side it falls",
+  },
+  {
+    file: "elevation/throat.ts",
+    line: "let inside = «false»;",
+    made: "true",
+    why: "the first station is the widest so far, so that it is set to false before it is asked",
+  },
+  {
+    file: "elevation/throat.ts",
+    line: "const chain = rampPath(ramp, 0, «2» * design.body.height);",
+    made: "(2 * 1.1)",
+    why: DRAWN,
+  },
+  {
+    file: "elevation/stack.ts",
+    line: "const far = («2» * design.body.height) / sinDeg(frame.bedAngle) + Math.abs(v);",
+    made: "(2 * 1.1)",
+    why: DRAWN,
+  },
+  {
+    file: "elevation/blocks.ts",
+    line: 'const ramp = meet(rampPath(plane.ramp, stock.sole, «2» * height), stock.top, "ramp");',
+    made: "(2 * 1.1)",
+    why: DRAWN,
+  },
+  {
+    file: "elevation/blocks.ts",
+    line: 'const bed = meet(bedPath(plane, stock.sole, «2» * height), stock.top, "bed");',
+    made: "(2 * 1.1)",
+    why: DRAWN,
+  },
+  { file: "elevation/outline.ts", line: "export const FAR = «1e4»;", made: "(1e4 * 1.1)", why: DRAWN },
+  {
+    file: "elevation/outline.ts",
+    line: "return Math.max(1, Math.ceil(Math.abs(sweep) / Math.min(largestTurn, 45) - «1e-9»));",
+    made: "(1e-9 * 1.1)",
+    why: SLACK,
+  },
+  { file: "elevation/pin-place.ts", line: "while (b - a > «1e-7») {", made: "(1e-7 * 1.1)", why: SEARCH },
+  { file: "elevation/pin-place.ts", line: "while (b - a «>» 1e-7) {", made: ">=", why: SEARCH },
+  { file: "elevation/pin-place.ts", line: "while (wide - tight > «1e-7») {", made: "(1e-7 * 1.1)", why: SEARCH },
+  { file: "elevation/pin-place.ts", line: "while (wide - tight «>» 1e-7) {", made: ">=", why: SEARCH },
+];

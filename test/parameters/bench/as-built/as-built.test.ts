@@ -23,6 +23,7 @@ import { rowAt } from "@lamplane/parameters/design";
 import { type Elevation, elevation, FIGURES, figuresOf, mouthGrowth } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
+import { isWorthAWord } from "../../../../packages/parameters/src/bench/as-built/changes.ts";
 import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../../support/designs.ts";
 
 type Values = Partial<Design["measured"]>;
@@ -247,6 +248,21 @@ describe("worked by hand", () => {
     }
   });
 
+  test("a wear cut at 76 where 75 was planned is the ramp's angle from then on, its radius as shaped", () => {
+    const curved = designWith({ ...WORKED, "bed.angle": 55 });
+    const plane = planeOf(measuring(curved, { rampAngle: 76, rampRadius: 80 }));
+    expect([plane.ramp.shape, plane.ramp.angle, plane.ramp.curve?.radius]).toEqual(["curved", 76, 80]);
+    const straight = planeOf(measuring(worked, { rampAngle: 61 }));
+    expect([straight.ramp.shape, straight.ramp.angle, straight.design.ramp.wearAngle]).toEqual(["straight", 61, 75]);
+  });
+
+  test("no more than half the height is planed off for a mouth that even so comes out too narrow", () => {
+    const low = { "body.height": 20, "bed.angle": 65, "ramp.wearAngle": 88, "mouth.opening": 10 };
+    const plane = planeOf(measuring(designWith(low), { allowanceLeft: 0, mouthSeen: 0 }));
+    expect(plane.design.body.height).toBeCloseTo(10, 9);
+    expect(plane.design.mouth.opening).toBeCloseTo(10 * (cot(65) + cot(88)), 9);
+  });
+
   test("a front block glued far too near the toe lets no more than half the height be planed off, and the mouth stays shut", () => {
     const plane = planeOf(measuring(worked, { rampTipX: 78 + 3 * cot(60) + 60 }));
     expect(plane.design.body.height).toBeCloseTo(58 - 29, 9);
@@ -336,6 +352,31 @@ describe("state of the build", () => {
     expect(costs({ coreWidth: 49.5 })).toEqual(["sideClearance"]);
     expect(costs({ rampAngle: 60.5 })).not.toContain("mouthGrowth"); // cot 60 - cot 60.5 = 0.0116
     expect(costs({ rampAngle: 61 })).toContain("mouthGrowth"); // 0.0230
+  });
+
+  test("a sole that must go deeper than planned is told before it is trued, and not after", () => {
+    const glued = (done: "glue-up" | "sole") => {
+      const { changed, figures } = benchState(measuring(worked, { rampTipX: 80, done }));
+      return [changed, figures].map((some: readonly { key: string; planned?: number }[]) =>
+        some.filter(({ key, planned }) => key === "soleToTake" && planned !== undefined).map(({ planned }) => planned),
+      );
+    };
+    expect(glued("glue-up")).toEqual([[3], [3]]);
+    expect(glued("sole")).toEqual([[], []]);
+  });
+
+  test("what is worth a word: half of what a maker can hold, what a saw's scale shows, a hundredth at the mouth", () => {
+    const edges: readonly (readonly [key: string, unit: string, from: number])[] = [
+      ["bodyWidth", "mm", 0.1 / 2],
+      ["bedAngle", "°", 0.05],
+      ["mouthGrowth", "", 0.01 / 2],
+      ...["mouthOpening", "glueGap", "edgeHeightAtContact", "soleToTake", "mouthSeen", "allowanceLeft"].map(
+        (key) => [key, "mm", 0.01 / 2] as const,
+      ),
+    ];
+    for (const [key, unit, from] of edges)
+      for (const sign of [1, -1])
+        expect([0.99, 1.01].map((share) => isWorthAWord(key, unit, sign * share * from))).toEqual([false, true]);
   });
 
   test("a core that came out wide is told until the last step, though the allowance is used up", () => {

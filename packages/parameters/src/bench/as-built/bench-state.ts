@@ -53,7 +53,7 @@ export function benchState(design: Design): BenchState {
     ...(step ? { step } : {}),
     figures: step ? stepFigures(design, now, step, plan) : [],
     toMeasure: step ? STEPS[step].measures.flatMap((key) => expectation(design, key)) : [],
-    changed: changedSince(design, latest, plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, step)),
+    changed: changedSince(design, latest, plan, now, (key) => stillAhead(key, count) && !isUsedUp(key, count)),
     unread: unreadOf(design),
     lost: lossesOf(design),
     mouthTooWideBy: mouthTooWideBy(design, now),
@@ -114,7 +114,7 @@ function stepFigures(design: Design, plane: Elevation, step: Step, plan: Readonl
   return STEPS[step].figures.flatMap((key) => {
     const found = here.get(key);
     if (!found) return [];
-    const before = isUsedUp(key, step) ? undefined : plan.get(key)?.value;
+    const before = isUsedUp(key, stepPlace(step)) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isWorthAWord(key, found.unit, found.value - before);
     const asked = READ_AS[key];
     return [
@@ -128,8 +128,7 @@ function stepFigures(design: Design, plane: Elevation, step: Step, plan: Readonl
 }
 
 /** What is left of the allowance once the sole is trued is no departure from the plan. */
-const isUsedUp = (key: string, step: Step | undefined): boolean =>
-  key === "soleToTake" && (step === undefined || stepPlace(step) > stepPlace("sole"));
+const isUsedUp = (key: string, count: number): boolean => key === "soleToTake" && count > stepPlace("sole");
 
 function expectation(design: Design, key: MeasuredKey) {
   const expected = expectedOf(design, key);

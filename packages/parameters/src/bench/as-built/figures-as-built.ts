@@ -5,7 +5,7 @@ import { allFigures } from "../figures.ts";
 import { type Step, stepPlace, stepsDone } from "../steps.ts";
 import { planeAt, planeOf } from "./as-built.ts";
 
-/** Figures that are spent once their step is done: marks, settings of a saw, places at glue-up. */
+/** Figures that are spent once their step is done: marks, settings of a saw, places at glue-up. Every plane has them. */
 export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
   billetWidth: "core",
   billetWidthByRule: "core",
@@ -40,7 +40,6 @@ export function figuresAsBuilt(design: Design, plane = planeOf(design)): Figure[
   return now.map((each) => {
     const step = SPENT_AT[each.key as FigureKey];
     if (step === undefined || stepPlace(step) >= done) return each;
-    const value = figure(planeBefore(step), each.key as FigureKey);
-    return value === undefined ? each : { ...each, value };
+    return { ...each, value: figure(planeBefore(step), each.key as FigureKey)! };
   });
 }
