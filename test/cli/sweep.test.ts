@@ -84,7 +84,7 @@ async function partFileOf(out: string): Promise<string> {
   const child = `
     const fs = require("node:fs");
     const write = fs.writeSync;
-    let left = 1;
+    let left = 0;
     fs.writeSync = (...args) => (left-- > 0 ? write(...args) : process.kill(process.pid, "SIGKILL"));
     require("node:module").syncBuiltinESMExports();
     process.argv = [process.execPath, ${JSON.stringify(BIN)}, "sweep", ${JSON.stringify(SMOOTHER)}, ...${JSON.stringify(VARY)}, "--out", ${JSON.stringify(out)}];

@@ -52,6 +52,8 @@ export interface Patience {
 const PATIENCE: Patience = { head: 10_000, request: 30_000, idle: 60_000 };
 /** Pages that follow at once: many more than anyone opens, few enough to hold. */
 const MOST_STREAMS = 128;
+/** After what time a page asks again that has lost its stream, ms. */
+const RETRY = 1000;
 /** Bytes that a following page may leave unread before it is given up: a word of a change has some sixty. */
 const MOST_UNREAD = 16 * 1024;
 
@@ -175,7 +177,7 @@ async function writtenIn(request: IncomingMessage, file: string, token: string):
 function listen(request: IncomingMessage, response: ServerResponse, streams: Set<ServerResponse>) {
   request.socket.setTimeout(0); // nothing need move while the file stays as it is
   response.writeHead(200, { ...HEADERS, "content-type": "text/event-stream" });
-  response.write(": following\n\n");
+  response.write(`retry: ${RETRY}\n: following\n\n`);
   streams.add(response);
   response.on("close", () => streams.delete(response));
 }

@@ -1,6 +1,16 @@
 // `lamplane sweep`: many designs at once, as a table; a run that was broken off goes on where it stopped.
 import { createHash } from "node:crypto";
-import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync, writeFileSync, writeSync } from "node:fs";
+import {
+  closeSync,
+  existsSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+  writeSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
 import { figuresAsBuilt } from "@lamplane/parameters/bench";
@@ -67,7 +77,7 @@ async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise
     const file = openSync(part, "a");
     try {
       await runSweep(asked, first, count, (lines, done) => {
-        writeSync(file, lines);
+        writeWhole(file, lines);
         if (io.showsProgress) io.err(done === count ? "\r\u001b[K" : `\r\u001b[K${done} of ${count} designs`);
       });
     } finally {
@@ -120,7 +130,18 @@ function soundLines(part: string, asked: Sweep, count: number): string[] {
 /** Begins the part with the lines that a broken-off run left. It is a file anew: another run that still writes does not write here. */
 function linesKept(part: string, asked: Sweep, count: number): number {
   const kept = soundLines(part, asked, count);
-  writeFileSync(`${part}~`, headerLine(asked) + kept.map((line) => `${line}\r\n`).join(""));
-  renameSync(`${part}~`, part);
+  try {
+    writeFileSync(`${part}~`, headerLine(asked) + kept.map((line) => `${line}\r\n`).join(""));
+    renameSync(`${part}~`, part);
+  } catch (error) {
+    rmSync(`${part}~`, { force: true });
+    throw error;
+  }
   return kept.length;
+}
+
+/** All of a text: a disk that fills up takes the beginning of it without a complaint, and complains at the next. */
+function writeWhole(file: number, text: string): void {
+  const bytes = Buffer.from(text);
+  for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
 }

@@ -59,7 +59,11 @@ export function followed({ changed, lost, say }: Heard): Followed | undefined {
         method: "PUT",
         body: text,
         headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": version ?? "" },
-      });
+      }).catch(() => undefined);
+      if (!answer) {
+        say("`lamplane view` does not answer; nothing was written.");
+        return false;
+      }
       version = answer.headers.get("etag") ?? version;
       say(answer.ok ? `${mark.content} now holds these figures; its comments are kept.` : await answer.text());
       return answer.ok;

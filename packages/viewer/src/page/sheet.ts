@@ -169,6 +169,7 @@ export class Sheet {
 
   /** The followed file is not one to read or write now: the sheet goes on with its last good text. */
   #keepWithoutFile(words: readonly string[]) {
+    if (this.#store.now().beginning.kind !== "followed") return;
     this.#fileIsRefused = true;
     this.#parts.refusal.ofFile(words);
   }
@@ -190,8 +191,8 @@ export class Sheet {
 
   #opens(base: number) {
     this.#openedBase = base;
-    if (this.#store.now().beginning.kind !== "followed") return;
-    this.#fileIsRefused = false;
+    if (base !== this.#base) return;
+    this.#fileIsRefused = false; // it has been read, or the sheet shows something else
     this.#parts.refusal.ofFile([]);
   }
 
