@@ -321,7 +321,7 @@ describe("state of the build", () => {
   });
 
   test("what is worth a word: half of what a maker can hold, what a saw's scale shows, a hundredth at the mouth", () => {
-    const edges: readonly [key: string, unit: string, from: number][] = [
+    const edges: readonly (readonly [key: string, unit: string, from: number])[] = [
       ["bodyWidth", "mm", 0.1 / 2],
       ["bedAngle", "°", 0.05],
       ["mouthGrowth", "", 0.01 / 2],
