@@ -16,12 +16,6 @@ export const EQUIVALENT = [
   },
   {
     file: "checks/cures.ts",
-    line: "if (last «<=» fails || !works(last)) return undefined;",
-    made: "<",
-    why: "the last step has been tried already and fails again: it only takes longer",
-  },
-  {
-    file: "checks/cures.ts",
     line: "const first = sense > 0 ? Math.floor(from / row.step + «1e-9») : Math.ceil(from / row.step - 1e-9);",
     made: "(1e-9 * 1.1)",
     why: SLACK,

@@ -1,12 +1,12 @@
 // Every check on both sides of each of its limits: a hair within it says nothing, a hair beyond it complains, there and so.
 // Each row makes a design whose judged value is a number of the test's own, from the definition, turned about by hand.
-import { leastOfYear, mostOfYear, pinStrengthOf } from "@lamplane/parameters/bench";
+import { leastOfYear, mostOfYear, pinStrengthOf, seasonsOf } from "@lamplane/parameters/bench";
 import { withValue } from "@lamplane/parameters/design";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
 import type { Draft } from "../../../packages/parameters/src/checks/draft.ts";
 import { judgements } from "../../../packages/parameters/src/checks/drafts.ts";
-import { type Changes, designWith, WORKED } from "../../support/designs.ts";
+import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
 const cos = (deg: number) => Math.cos((deg * Math.PI) / 180);
 const sin = (deg: number) => Math.sin((deg * Math.PI) / 180);
@@ -790,6 +790,21 @@ const ROWS: readonly Row[] = [
     mends: "pin.tenonLength down",
     source: HANDBOOK,
   },
+  {
+    code: "seasons-out-of-order",
+    of: "the dampest days' moisture less the driest days'",
+    at: evenly({}, "wood.driest.humidity", [64.999, 65.001], (plane) => {
+      const { driest, dampest } = seasonsOf(plane);
+      return dampest.moisture - driest.moisture;
+    }),
+    sense: "at least",
+    warn: 0,
+    unit: "%",
+    place: "edge",
+    parameters: AIR,
+    mends: "wood.dampest.humidity up, wood.driest.humidity down",
+    source: HANDBOOK,
+  },
 ];
 
 /** The pin of a single iron, and the tip of a wedge that leaves so much room under it: w(s) + e / cos ω − e. */
@@ -836,4 +851,15 @@ test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
   expect(draft.mends.map(({ parameter, toward }) => `${parameter} ${toward}`).join(", ")).toBe(row.mends);
   expect(draft.source).toMatch(row.source);
   expect(draft.message).toMatch(new RegExp(` is .+; ${row.sense} .+ is wanted\\. [A-Z8].+\\.$`));
+});
+
+test("every check that judges a value has its row here; jigs and notes have tests of their own", () => {
+  const planes = [
+    planeWith({ "billet.length": 300, "billet.width": 120, "billet.height": 90 }),
+    ...randomDesigns(8, 60).map(({ design }) => elevation(design)),
+  ];
+  const codes = planes.flatMap((plane) =>
+    judgements(plane).flatMap(({ code, severity }) => (severity === "note" || code.endsWith("-printer") ? [] : [code])),
+  );
+  expect([...new Set(codes)].sort()).toEqual([...new Set(ROWS.map(({ code }) => code))].sort());
 });
