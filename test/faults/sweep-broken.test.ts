@@ -46,20 +46,29 @@ async function isWholeAfterAll(said: RegExp): Promise<void> {
   expect(fs.readdirSync(folder)).toEqual(["table.csv"]);
 }
 
-test("killed again and again", fault(RESUMED), async () => {
-  let killed = 0;
-  for (let least = 0; !fs.existsSync(out()); killed++) {
-    const { child, ended } = command();
-    while (child.exitCode === null && !(parts().length > 0 && fs.statSync(part()).size > least))
-      await new Promise((resolve) => setTimeout(resolve, 2));
-    child.kill("SIGKILL");
-    await ended;
-    if (parts().length > 0) least = fs.statSync(part()).size;
-    if (!fs.existsSync(out())) expect(whole.startsWith(fs.readFileSync(part(), "utf8"))).toBe(true);
+/** The command, which sends itself a signal at one of its writes. */
+function stopped(signal: string, at: number) {
+  process.env.LAMPLANE_TEST_STOP = `${signal} ${at}`;
+  try {
+    return started("--require", "./test/faults/stopping-sweep.cjs", COMMAND, ...SWEEP, "--out", out());
+  } finally {
+    delete process.env.LAMPLANE_TEST_STOP;
   }
-  expect(killed).toBeGreaterThan(1);
-  expect(fs.readFileSync(out(), "utf8")).toBe(whole);
-  expect(fs.readdirSync(folder)).toEqual(["table.csv"]);
+}
+
+test("killed again and again", fault(RESUMED), async () => {
+  for (const [at, lines] of [
+    [1, 0],
+    [2, 250],
+    [2, 500],
+  ] as const) {
+    expect(await stopped("SIGKILL", at).ended).toMatchObject({ signal: "SIGKILL" });
+    expect(fs.readdirSync(folder)).toEqual(parts());
+    const left = fs.readFileSync(part(), "utf8");
+    expect(whole.startsWith(left)).toBe(true);
+    expect(left.split("\r\n")).toHaveLength(lines + 2);
+  }
+  await isWholeAfterAll(/502 designs, 500 of them/);
 });
 
 test.each(["throw", "exit"])(
@@ -146,12 +155,11 @@ test(
   "two at once into one file",
   fault({ on: ON, survives: "the whole table of the one that ends first; the other says so, with exit 3" }),
   async () => {
-    const first = command();
-    while (parts().length === 0 || fs.statSync(part()).size < 1000) await new Promise((r) => setTimeout(r, 2));
-    first.child.kill("SIGSTOP"); // in the midst of its work
+    const first = stopped("SIGSTOP", 2);
+    await first.says("stopped");
     const second = await command().ended;
     expect(second).toMatchObject({ code: 0, err: "" });
-    expect(second.out).toMatch(/502 designs, [25][05]0 of them/);
+    expect(second.out).toMatch(/502 designs, 250 of them/);
     first.child.kill("SIGCONT");
     const { code, err } = await first.ended;
     expect(code).toBe(3);
