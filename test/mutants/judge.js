@@ -51,6 +51,9 @@ async function failsWith({ mutant, tests }) {
 }
 
 async function fails(specification) {
+  // What failed with another mutant would count towards `bail`, and every test after it be skipped and taken for one that sees.
+  vitest.state.filesMap.clear();
+  vitest.state.idMap.clear();
   const { testModules, unhandledErrors } = await vitest.runTestSpecifications([specification]);
   return unhandledErrors.length > 0 || testModules.length === 0 || testModules.some((module) => !module.ok());
 }

@@ -124,10 +124,18 @@ async function judged(sample, until) {
       const how = each.seen ? "seen" : each.why ? "as explained" : "SURVIVED";
       console.log(`${done.length} ${how} ${placeOf(each)} ${flat(each.marked)} → ${flat(each.text)}`);
     }
+    await refuseAstray(sees, done);
     end();
   };
   await Promise.all(Array.from({ length: AT_ONCE }, worker));
   return done;
+}
+
+/** A judge that finds the source as it is at fault, once it has judged mutants, has judged nothing. */
+async function refuseAstray(sees, done) {
+  const { tests } = done.findLast((mutant) => mutant.seen) ?? {};
+  if (tests && (await sees(undefined, tests)))
+    throw new Error("the source as it is, judged after mutants, is at fault");
 }
 
 /** 95 % interval of a share. @see E. B. Wilson, JASA 22 (1927) 209–212 */
