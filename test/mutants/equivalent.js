@@ -18,7 +18,7 @@ export const EQUIVALENT = [
     file: "checks/cures.ts",
     line: "if (last «<=» fails || !works(last)) return undefined;",
     made: "<",
-    why: "the last step has been tried already and fails again: it only takes longer",
+    why: "the last step has been tried already and fails again, or there is none, and the mend goes the other way",
   },
   {
     file: "checks/cures.ts",
