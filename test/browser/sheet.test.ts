@@ -127,6 +127,43 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await page.context().close();
   });
 
+  test("a typed value that is refused is told no longer once it is blanked, freed or as it was", async () => {
+    const { page } = await opened(browser, `${FILE_ADDRESS}#at=bed&measured.bedAngle=46`);
+    const blank = page.locator('.step-measures [data-parameter="measured.bedAngle"]');
+    for (const [input, text] of [
+      [control(page, "bed.angle"), "47°"],
+      [control(page, "pin.height"), "auto"],
+      [blank, ""],
+    ] as const) {
+      await input.fill("much");
+      await page.keyboard.press("Enter");
+      expect(await page.locator(".refusal").textContent()).toMatch(/not a number|unit "much"/);
+      await input.fill(text);
+      await page.keyboard.press("Enter");
+      expect(await page.locator(".refusal").isHidden()).toBe(true);
+      expect(await input.getAttribute("aria-invalid")).toBe(null);
+    }
+    await page.context().close();
+  });
+
+  test("a cure that comes after the next change is not offered", async () => {
+    const LATE = 1500; // ms: long after the next change is drawn
+    const { page } = await opened(browser, "about:blank#", {}, async (context) => {
+      await context.addInitScript((late) => {
+        const { set } = Object.getOwnPropertyDescriptor(Worker.prototype, "onmessage")!;
+        Object.defineProperty(Worker.prototype, "onmessage", {
+          set(hear: (event: MessageEvent) => void) {
+            set!.call(this, (event: MessageEvent) => {
+              if (event.data.kind === "cures") setTimeout(() => hear(event), late);
+              else hear(event);
+            });
+          },
+        });
+      }, LATE);
+    });
+    await page.context().close();
+  });
+
   test("reads lengths with units of their own, and frees and fixes what is solved", async () => {
     const { page } = await opened(browser, FILE_ADDRESS);
     await andFollow(page, async () => {
@@ -246,11 +283,12 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     );
     const blank = page.locator('.step-measures [data-parameter="measured.bedAngle"]');
     expect(await blank.inputValue()).toBe("46°");
+    expect(await page.locator(".lost").textContent()).toContain("bed angle");
     await andFollow(page, async () => {
       await blank.fill("");
       await page.keyboard.press("Enter");
     });
-    expect(await page.locator(".lost").textContent()).not.toContain("bedAngle");
+    expect(await page.locator(".lost").textContent()).not.toContain("bed angle");
     const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".deeds >> text=save")]);
     expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("  bedAngle: 46\n", ""));
     await page.reload();

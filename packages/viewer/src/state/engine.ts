@@ -20,9 +20,8 @@ export interface Engine {
    * @param plotWidth width of the plots, mm
    */
   show(question: Question, plotWidth: number): number;
-  /** Asks the patient worker; the answer comes through `hear`. */
-  fetch(ask: Ask): void;
-  nextTurn(): number;
+  /** The design file's text with the changes in it. @throws where it is refused, or is not the one that is open any more */
+  text(question: Question): Promise<string>;
 }
 
 export function startEngine(hear: Hears): Engine {
@@ -33,6 +32,7 @@ export function startEngine(hear: Hears): Engine {
   let opening: Opening | undefined;
   let patient: Worker | undefined;
   let [turn, pause] = [0, 0];
+  const texts = new Map<number, { give(text: string): void; refuse(why: Error): void }>();
 
   return {
     open(base, text, file) {
@@ -53,8 +53,14 @@ export function startEngine(hear: Hears): Engine {
       pause = window.setTimeout(() => asks.forEach(toPatient), PAUSE);
       return turn;
     },
-    fetch: toPatient,
-    nextTurn: () => ++turn,
+    text(question) {
+      turn += 1;
+      const asked = turn;
+      return new Promise((give, refuse) => {
+        texts.set(asked, { give, refuse });
+        toPatient({ kind: "written", turn: asked, ...question });
+      });
+    },
   };
 
   /** The patient worker is started when it is first needed: the first picture should not wait for it. */
@@ -62,12 +68,19 @@ export function startEngine(hear: Hears): Engine {
     if (!patient) {
       patient = new SheetWorker();
       patient.onmessage = ({ data }: MessageEvent<Answer>) => {
-        if (data.kind === "cures" || data.kind === "plots" || data.kind === "written" || data.kind === "bug")
-          hear(data);
+        if (data.kind === "cures" || data.kind === "plots" || data.kind === "bug") hear(data);
+        if ("turn" in data) answerText(data);
       };
       if (opening) patient.postMessage(opening);
     }
     patient.postMessage(ask);
+  }
+
+  function answerText(answer: Extract<Answer, { turn: number }>) {
+    const waiting = texts.get(answer.turn);
+    texts.delete(answer.turn);
+    if (answer.kind === "written") waiting?.give(answer.text);
+    else waiting?.refuse(new Error("The design has changed meanwhile, or is refused; ask again."));
   }
 }
 
