@@ -1,6 +1,7 @@
 // The workers as the page asks them: the newest question wins, and a text that was asked for always comes, or why it does not.
 import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Answer, Ask } from "../../packages/viewer/src/protocol.ts";
+import { startEngine } from "../../packages/viewer/src/state/engine.ts";
 
 class FakeWorker {
   static all: FakeWorker[] = [];
@@ -16,13 +17,14 @@ class FakeWorker {
     this.onmessage?.({ data });
   }
 }
-vi.mock("../../packages/viewer/src/worker/worker.ts?worker&inline", () => ({ default: FakeWorker }));
-const { startEngine } = await import("../../packages/viewer/src/state/engine.ts");
 
 const question = { base: 1, changes: [], stage: "shaped" } as const;
 const started = () => {
   const heard: Answer[] = [];
-  const engine = startEngine((answer) => heard.push(answer));
+  const engine = startEngine(
+    (answer) => heard.push(answer),
+    () => new FakeWorker() as unknown as Worker,
+  );
   engine.open(1, "text", "plane.yaml");
   return { engine, heard, drawing: FakeWorker.all[0]!, patient: () => FakeWorker.all[2]! };
 };

@@ -6,6 +6,7 @@ import { firstBeginning, leftOutOf } from "../state/beginning.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { createStore, type Held, type Store } from "../state/store.ts";
+import SheetWorker from "../worker/worker.ts?worker&inline";
 import { Clock } from "./clock.ts";
 import { Drawing } from "./drawing.ts";
 import { dropFiles, type OpenedFile, readFile, saveText } from "./files.ts";
@@ -53,7 +54,10 @@ export class Sheet {
       this.#deeds(),
     );
     this.#drawing = new Drawing(this.#parts, this.#clock);
-    this.#engine = startEngine((answer) => this.#hear(answer));
+    this.#engine = startEngine(
+      (answer) => this.#hear(answer),
+      () => new SheetWorker(),
+    );
     this.#opening = new Opening({
       store: this.#store,
       engine: this.#engine,

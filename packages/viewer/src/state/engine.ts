@@ -1,6 +1,5 @@
 // The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest question wins.
 import type { Answer, Ask, Change, StageName } from "../protocol.ts";
-import SheetWorker from "../worker/worker.ts?worker&inline";
 
 export interface Question {
   readonly base: number;
@@ -24,9 +23,10 @@ export interface Engine {
   text(question: Question): Promise<string>;
 }
 
-export function startEngine(hear: Hears): Engine {
-  const drawing = newestFirst(new SheetWorker(), hear);
-  const shaping = newestFirst(new SheetWorker(), (answer) => {
+/** @param makeWorker starts one more worker */
+export function startEngine(hear: Hears, makeWorker: () => Worker): Engine {
+  const drawing = newestFirst(makeWorker(), hear);
+  const shaping = newestFirst(makeWorker(), (answer) => {
     if (answer.kind === "solid" || answer.kind === "no-solid" || answer.kind === "bug") hear(answer);
   });
   let opening: Opening | undefined;
@@ -66,7 +66,7 @@ export function startEngine(hear: Hears): Engine {
   /** The patient worker is started when it is first needed: the first picture should not wait for it. */
   function toPatient(ask: Ask) {
     if (!patient) {
-      patient = new SheetWorker();
+      patient = makeWorker();
       patient.onmessage = ({ data }: MessageEvent<Answer>) => {
         if (data.kind === "cures" || data.kind === "plots" || data.kind === "bug") hear(data);
         if ("turn" in data) answerText(data);
