@@ -169,6 +169,25 @@ describe.skipIf(hasNoBrowser)("the page", () => {
   );
 
   test(
+    "a file that cannot be read, dropped on the page: a folder, or one that is gone",
+    fault({ on: "the page", survives: "the sheet as it was; that the file cannot be read is told", needs }),
+    async () => {
+      const { page, complaints } = await opened(browser, `${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
+      await page.evaluate(() => {
+        Blob.prototype.text = () => Promise.reject(new DOMException("gone", "NotReadableError"));
+        const data = new DataTransfer();
+        data.items.add(new File(["iron:"], "folder"));
+        document.body.dispatchEvent(new DragEvent("drop", { dataTransfer: data, bubbles: true, cancelable: true }));
+      });
+      await expect.poll(() => refusal(page)).toMatch(/folder: cannot be read/);
+      expect(await page.title()).toBe("trestle-jack · lamplane");
+      expect(await angleNow(page)).toBe("48");
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  test(
     "no storage, no clipboard and no history to write to",
     fault({ on: "the page", survives: "the sheet draws and follows", needs }),
     async () => {
@@ -272,6 +291,57 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         writeFileSync(file, design(50));
         await shows(50);
         await nothingTold();
+      });
+      test("is made invalid, or deleted, while the sheet shows an example: undo leads to the file as it was read last", async () => {
+        const { page } = watched;
+        const spoil = [() => writeFileSync(file, "iron: {"), () => rmSync(file)];
+        for (const [i, spoiled] of spoil.entries()) {
+          await andFollow(page, async () => {
+            await angle(page).fill(String(56 + i));
+            await page.keyboard.press("Enter");
+          });
+          await andFollow(page, () => page.click("[data-example=trestle-jack]"));
+          expect(await page.title()).toBe("trestle-jack · lamplane");
+          spoiled();
+          await andFollow(page, () => page.click(".deeds >> text=undo"));
+          await shows(56 + i);
+          await told(/line 1|no such file/);
+          await expect.poll(() => page.title()).toBe("plane · lamplane");
+          await page.click(".deeds >> text=write back");
+          await expect.poll(() => page.locator(".title-block .said").textContent()).toMatch(/Nothing was written/);
+          await andFollow(page, () => page.click(".deeds >> text=undo"));
+          writeFileSync(file, design(50));
+          await nothingTold();
+          await shows(50);
+        }
+      });
+      test("is written back while another figure is typed: that one stays on the sheet, and out of the file", async () => {
+        const { page } = watched;
+        let letOn = () => {};
+        const held = new Promise<void>((resolve) => {
+          letOn = resolve;
+        });
+        await page.route("**/followed/design", async (route) => {
+          if (route.request().method() === "PUT") await held;
+          await route.continue();
+        });
+        const type = (degrees: number) =>
+          andFollow(page, async () => {
+            await angle(page).fill(String(degrees));
+            await page.keyboard.press("Enter");
+          });
+        await type(58);
+        const asked = page.waitForRequest((request) => request.method() === "PUT");
+        await page.click(".deeds >> text=write back");
+        await asked;
+        await type(59);
+        letOn();
+        await expect.poll(() => page.locator(".title-block .said").textContent()).toMatch(/now holds these figures/);
+        expect(readFileSync(file, "utf8")).toBe(design(58));
+        await expect.poll(() => page.url()).toContain("bed.angle=59");
+        await shows(59);
+        await page.unroute("**/followed/design");
+        await andFollow(page, () => page.click(".deeds >> text=undo"));
       });
       test("changes a hundred times without a pause", async () => {
         for (let i = 0; i < 100; i++) {

@@ -162,15 +162,17 @@ test("of two slips in one command the earlier step's is told: the other's plan f
   expect(err).not.toContain("wedgeLength");
 });
 
-test("mm typed into a design in inches are known for what they are", async () => {
+test("mm typed into a design in inches are known for what they are, and inches into one in mm", async () => {
   writeFileSync(file, "units: in\niron: { width: 1.89, thickness: 9/64 }\n");
-  const { exit, err } = await ran("measured", file, "ironThickness=0.3");
-  expect(exit).toBe(2);
-  expect(err).toMatch(/ironThickness: .* is far from/);
+  const typed = await ran("measured", file, "ironThickness=3.6"); // 9/64 in is 3.57 mm
+  expect(typed.exit).toBe(2);
+  expect(typed.err).toMatch(/ironThickness: .*was .*3\.6 mm.* meant \(a figure in mm, read as inches\)\?/);
+  expect((await ran("measured", file, "ironThickness=0.3")).err).toMatch(/far from .*: a slip\?/);
   writeFileSync(file, "units: mm\niron: { width: 48, thickness: 3.6 }\n");
+  const inches = await ran("measured", file, "recessWidth=0.75"); // of 19 mm, 3/4 in is 19.05
+  expect(inches.err).toMatch(/was 19\.05 mm .* meant \(a figure in inches, read as mm\)\?/);
+  expect((await ran("measured", file, "recessWidth=1")).err).toMatch(/far from the 19 mm .*: a slip\?/); // 25.4 is as far
   expect((await ran("measured", file, "ironWidth=19")).err).not.toMatch(/meant/);
-  // 1 15/16 in is 49.2 mm; a recess of 19 mm may be told as 0.75.
-  expect((await ran("measured", file, "recessWidth=1")).err).toMatch(/was 25\.4 mm|far from the 19 mm/);
 });
 
 test("a step marked done without its reading: told as not measured and taken as planned, at once and by next", async () => {

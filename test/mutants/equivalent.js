@@ -42,9 +42,9 @@ export const EQUIVALENT = [
   { file: "checks/whole-cure.ts", line: "const FOLLOWED = «4»;", made: "(4 * 1.1)", why: WHOLE },
   {
     file: "bench/as-built/bench-state.ts",
-    line: "return by «>» SHAVING * mouthGrowth(now) ? by : 0;",
+    line: "return by «>» SHAVING * mouthGrowth(now) + SAME_POINT ? by : 0;",
     made: ">=",
-    why: "a mouth wider by just what one shaving opens: rounding decides on which side it falls",
+    why: "a mouth wider by just a nanometre more than one shaving opens",
   },
   {
     file: "elevation/throat.ts",

@@ -39,6 +39,18 @@ test.each<[string, string, string, string]>([
     `${IRON}\nmeasured: {\n  coreWidth: 48.2, # one\n  # two\n}\n`,
   ],
   [
+    "the last between braces, behind a comment that ends in a comma",
+    `${IRON}\nmeasured: { coreWidth: 48.2, # by caliper,\n  bedAngle: 45 }\n`,
+    "bedAngle",
+    `${IRON}\nmeasured: { coreWidth: 48.2, # by caliper,\n   }\n`,
+  ],
+  [
+    "the first between braces, a comment before its comma",
+    `${IRON}\nmeasured: {coreWidth: 48.2 # by caliper, twice\n  , bedAngle: 45 }\n`,
+    "coreWidth",
+    `${IRON}\nmeasured: { # by caliper, twice\n  bedAngle: 45 }\n`,
+  ],
+  [
     "CRLF",
     `${IRON}\r\nmeasured:\r\n  coreWidth: 48.2\r\n  bedAngle: 45\r\n`,
     "coreWidth",
@@ -55,6 +67,7 @@ test.each<[string, string, string, string]>([
   ["one that is not there", `${IRON}\n`, "coreWidth", `${IRON}\n`],
 ])("%s", (_, source, key, expected) => {
   expect(takenBack(source, `measured.${key}`)).toBe(expected);
+  expect(readDesign(expected, "").ok).toBe(true);
 });
 
 test("what no design can be without stays; a text that is no design is our bug", () => {

@@ -13,7 +13,7 @@ import {
 import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import { expect, test } from "vitest";
 import { buildable } from "../../support/buildable.ts";
-import { designWith, randomDesigns } from "../../support/designs.ts";
+import { designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
 const planes = randomDesigns(41, 25, buildable).map(({ design }) => elevation(design));
 const STEP = 0.05; // mm between samples
@@ -114,4 +114,12 @@ test("the throat's figure is the fall of the series that takes the largest share
     if (plane.throat.by === 0) expect(plane.throat).toEqual({ by: 0, left: series[0]!.width, at: series[0]!.at });
     if (plane.throat.by > 0) expect(series.find(({ at }) => at.x === plane.throat.at.x)!.width).toBe(plane.throat.left);
   }
+});
+
+test("a ramp that passes before the toe ends at the top's height: its throat has a width there, and no more above it", () => {
+  const plane = elevation(designWith({ ...WORKED, "ramp.angle": 45, "mouth.fromToe": 40 }));
+  const { height } = plane.design.body;
+  expect(plane.points.rampTop.x).toBeLessThan(0);
+  expect(plane.points.rampTop.y).toBeCloseTo(height, 9);
+  expect(throatSeries(plane).at(-1)!.along).toBeCloseTo(height * Math.SQRT2, 9);
 });

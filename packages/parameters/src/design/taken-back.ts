@@ -26,15 +26,18 @@ function without(text: string, map: YAMLMap, [key = "", ...rest]: string[]): str
   const pair = map.items[at];
   if (!pair) return text;
   if (rest.length > 0) return isMap(pair.value) ? without(text, pair.value, rest) : text;
-  return map.flow ? cutFromBraces(text, pair) : cutLines(text, pair);
+  return map.flow ? cutFromBraces(text, map, at) : cutLines(text, pair);
 }
 
-/** With the comma behind it, or the one before it where it is the last. */
-function cutFromBraces(text: string, pair: Pair): string {
-  const before = text.slice(0, keyOf(pair).range![0]);
-  const behind = text.slice(endOf(pair));
-  const comma = /^\s*,[ \t]*/.exec(behind);
-  return comma ? before + behind.slice(comma[0].length) : before.replace(/,\s*$/, "") + behind;
+/** With the comma behind it, or the one before it where it is the last. A comment between stays, and is no comma. */
+function cutFromBraces(text: string, { items }: YAMLMap, at: number): string {
+  const pair = items[at]!;
+  const [start, behind] = [keyOf(pair).range![0], text.slice(endOf(pair))];
+  const next = /^((?:\s|#.*)*),[ \t]*/.exec(behind);
+  if (next) return text.slice(0, start) + (next[1]!.includes("#") ? next[1] : "") + behind.slice(next[0].length);
+  const previous = items[at - 1];
+  const isBare = previous && /^\s*,\s*$/.test(text.slice(endOf(previous), start));
+  return text.slice(0, isBare ? endOf(previous) : start) + behind; // else a comment: then it is YAML, which takes a last comma
 }
 
 /** With its line or lines; a comment at the end of the last becomes a line of its own. */

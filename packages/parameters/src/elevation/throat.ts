@@ -32,10 +32,10 @@ export interface ThroatSides {
 /** Stations along the ramp: a shaving is long beside their spacing of about half a millimetre. */
 const STATIONS = 120;
 
-/** The ramp from the mouth as far as it meets the finished top; whole where it does not. */
+/** The ramp from the mouth as far as it meets the finished top; to the top's height where it passes before the toe. */
 export function rampToTop({ design, ramp, topChain }: Pick<ThroatSides, "design" | "ramp" | "topChain">) {
   const chain = rampPath(ramp, 0, 2 * design.body.height);
-  return splitAtFirstMeeting(chain, topChain)?.before ?? chain;
+  return splitAtFirstMeeting(chain, topChain)?.before ?? rampPath(ramp, 0, design.body.height);
 }
 
 /** The throat's width at even stations up the ramp, mouth first; an elevation is what it asks for. */

@@ -6,14 +6,14 @@ export interface OpenedFile {
   readonly text: string;
 }
 
-/** A file's text; one that is too large to be a design is read as far as that shows. */
+/** A file's text; one that is too large to be a design is read as far as that shows. @throws where it cannot be read */
 export const readFile = async (file: File): Promise<OpenedFile> => ({
   name: file.name,
   text: await file.slice(0, LARGEST_FILE + 1).text(),
 });
 
 /** A file dropped anywhere on the page is opened. */
-export function dropFiles(page: HTMLElement, open: (file: OpenedFile) => void): void {
+export function dropFiles(page: HTMLElement, open: (file: File) => void): void {
   page.addEventListener("dragover", (event) => {
     event.preventDefault();
     page.classList.add("is-dropped-on");
@@ -21,11 +21,11 @@ export function dropFiles(page: HTMLElement, open: (file: OpenedFile) => void): 
   page.addEventListener("dragleave", ({ relatedTarget }) => {
     if (relatedTarget === null) page.classList.remove("is-dropped-on");
   });
-  page.addEventListener("drop", async (event) => {
+  page.addEventListener("drop", (event) => {
     event.preventDefault();
     page.classList.remove("is-dropped-on");
     const file = event.dataTransfer?.files[0];
-    if (file) open(await readFile(file));
+    if (file) open(file);
   });
 }
 

@@ -4,8 +4,12 @@ export interface Followed {
   readonly name: string;
   /** @returns undefined where the file cannot be had; why is told through `lost` */
   text(): Promise<string | undefined>;
-  /** @returns whether the file now holds the text */
-  writeBack(text: string): Promise<boolean>;
+  /**
+   * Writes over the file as it was read when this was asked, and over no other.
+   * @param textOf makes the text from what was read
+   * @returns whether the file now holds it
+   */
+  writeBack(textOf: () => Promise<string>): Promise<boolean>;
 }
 
 interface Heard {
@@ -33,7 +37,10 @@ export function followed({ changed, lost, say }: Heard): Followed | undefined {
     version = undefined;
     lost(why);
   };
-  words.addEventListener("lost", ({ data }) => gone(String(JSON.parse(data)).trim()));
+  words.addEventListener("lost", ({ data }) => {
+    asked += 1; // what is being read now was there before
+    gone(String(JSON.parse(data)).trim());
+  });
   words.addEventListener("error", () => {
     if (!isGone) say("`lamplane view` does not answer; the sheet keeps what it has and follows on when it is back.");
     isGone = true;
@@ -54,11 +61,13 @@ export function followed({ changed, lost, say }: Heard): Followed | undefined {
       else version = answer.headers.get("etag") ?? undefined;
       return answer.ok ? text : undefined;
     },
-    async writeBack(text) {
+    async writeBack(textOf) {
+      const read = version;
+      const text = await textOf();
       const answer = await fetch("./followed/design", {
         method: "PUT",
         body: text,
-        headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": version ?? "" },
+        headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": read ?? "" },
       }).catch(() => undefined);
       if (!answer) {
         say("`lamplane view` does not answer; nothing was written.");

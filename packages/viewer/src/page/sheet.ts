@@ -1,17 +1,19 @@
-// The sheet as a whole: the way of a change from the hand through the worker to every drawing. Each redraw is timed.
+// The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest question wins.
 import { PLOT_SIZE } from "@lamplane/parameters/pictures";
-import type { Answer, FigureWords, SheetPlane, SheetWords } from "../protocol.ts";
+import type { Answer } from "../protocol.ts";
 import { type Addressed, type Beginning, readAddress } from "../state/address.ts";
 import { firstBeginning, leftOutOf } from "../state/beginning.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
-import type { Style } from "../state/format.ts";
 import { createStore, type Held, type Store } from "../state/store.ts";
+import SheetWorker from "../worker/worker.ts?worker&inline";
 import { Clock } from "./clock.ts";
+import { Drawing } from "./drawing.ts";
 import { dropFiles, type OpenedFile, readFile, saveText } from "./files.ts";
 import { type Followed, followed } from "./followed.ts";
 import { watchForHints } from "./hint.ts";
 import { watchKeys } from "./keys.ts";
+import { Opening } from "./opening.ts";
 import { makeParts, type Parts } from "./parts.ts";
 import { faultWords } from "./refusal.ts";
 import { switchShade, watchShade } from "./shade.ts";
@@ -22,28 +24,22 @@ export class Sheet {
   readonly #store: Store;
   readonly #engine: Engine;
   readonly #parts: Parts;
+  readonly #drawing: Drawing;
+  readonly #opening: Opening;
   readonly #clock = new Clock();
   readonly #followed: Followed | undefined;
-  #figures: Readonly<Record<string, FigureWords>> = {};
-  #plane: SheetPlane | undefined;
-  #holding = false;
-  /** Numbers: of the design that is asked about, of the last that was to be opened, of the last that was, and of the last question. */
-  #base = 0;
-  #opening = 0;
-  #openedBase = 0;
+  /** Numbers of the last question, and of the one whose answer is drawn. */
   #turn = 0;
   #drawnTurn = 0;
   #plottedWidth = 0;
   /** What was drawn last, to go back to. */
   #good: Held | undefined;
-  #fileIsRefused = false;
-  readonly #texts = new Map<number, (text: string) => void>();
 
   constructor(page: HTMLElement) {
     const start = readAddress(location.hash);
     this.#followed = followed({
-      changed: () => this.#openBeginning(),
-      lost: (why) => this.#keepWithoutFile([`${why}; the sheet keeps what it showed last`]),
+      changed: () => this.#opening.begin(),
+      lost: (why) => this.#opening.lost([`${why}; the sheet keeps what it showed last`]),
       say: (words) => this.#parts.title.say(words),
     });
     this.#store = createStore({ ...start, beginning: this.#begun(start.beginning) });
@@ -57,19 +53,33 @@ export class Sheet {
       },
       this.#deeds(),
     );
-    this.#engine = startEngine((answer) => this.#hear(answer));
+    this.#drawing = new Drawing(this.#parts, this.#clock);
+    this.#engine = startEngine(
+      (answer) => this.#hear(answer),
+      () => new SheetWorker(),
+    );
+    this.#opening = new Opening({
+      store: this.#store,
+      engine: this.#engine,
+      followed: this.#followed,
+      refusal: this.#parts.refusal,
+      ask: () => this.#ask(),
+      goBack: (words) => this.#good && this.#goBackTo(this.#good, words),
+    });
     this.#parts.refusal.ofDeed(this.#told(start));
     this.#store.onChange((what, holding) => {
-      this.#holding = holding;
+      this.#drawing.isHeld = holding;
       this.#parts.refusal.ofDeed([]);
-      if (what === "beginning") this.#openBeginning();
+      if (what === "beginning") this.begin();
       else this.#ask();
     });
     this.#watch(page);
   }
 
   begin(): void {
-    this.#openBeginning();
+    const { beginning } = this.#store.now();
+    this.#parts.desk.mark(beginning.kind === "example" ? beginning.name : undefined);
+    this.#opening.begin();
   }
 
   readonly #offered = () => ({ examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined });
@@ -79,11 +89,11 @@ export class Sheet {
   #deeds() {
     return {
       begin: (name: string) => this.#store.begin({ kind: "example", name }),
-      openFile: async (file: File) => this.#opened(await readFile(file)),
-      save: () => void this.#save(),
-      writeBack: () => void this.#writeBack(),
+      openFile: (file: File) => this.#open(file),
+      save: () => this.#telling(async () => saveText(this.#opening.fileName, await this.#textNow())),
+      writeBack: () => this.#telling(() => this.#writeBack()),
       text: () => this.#textNow(),
-      name: () => this.#plane?.design.name ?? "plane",
+      name: () => this.#drawing.plane?.design.name ?? "plane",
       undo: () => void this.#store.undo(),
       redo: () => void this.#store.redo(),
       measure: () => {
@@ -100,17 +110,17 @@ export class Sheet {
   readonly #goTo = (stage: Parameters<Store["setStage"]>[0]) => this.#store.setStage(stage);
 
   #watch(page: HTMLElement) {
-    watchForHints(page, { figures: () => this.#figures, plane: () => this.#plane });
+    const drawing = this.#drawing;
+    watchForHints(page, { figures: () => drawing.figures, plane: () => drawing.plane });
     watchKeys({ ...this.#deeds() });
     watchShade(() => this.#parts.body.recolour());
-    dropFiles(page, (file) => this.#opened(file));
-    this.#parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
+    dropFiles(page, (file) => this.#open(file));
     new ResizeObserver(() => {
-      this.#redraw();
-      if (this.#plane && this.#plotWidth() !== this.#plottedWidth) this.#ask();
+      drawing.redraw();
+      if (drawing.plane && this.#plotWidth() !== this.#plottedWidth) this.#ask();
     }).observe(this.#parts.sheet);
-    addEventListener("beforeprint", () => this.#fitTo(true));
-    addEventListener("afterprint", () => this.#fitTo(false));
+    addEventListener("beforeprint", () => drawing.fitTo(true));
+    addEventListener("afterprint", () => drawing.fitTo(false));
     addEventListener("hashchange", () => {
       const read = readAddress(location.hash);
       this.#store.begin(this.#begun(read.beginning), read.changes, read.stage);
@@ -118,48 +128,28 @@ export class Sheet {
     });
   }
 
-  /** Everything is fitted to the printed page before it is taken, and to the screen again after it. */
-  #fitTo(printing: boolean) {
-    const { fields, body, sheet } = this.#parts;
-    sheet.parentElement!.classList.toggle("is-printing", printing);
-    for (const field of Object.values(fields)) field.measure();
-    this.#redraw();
-    body.refit();
-  }
-
-  #opened({ name, text }: OpenedFile) {
-    this.#store.begin({ kind: "text", name, text });
-  }
-
-  async #openBeginning() {
-    const { beginning } = this.#store.now();
-    this.#opening += 1;
-    const opening = this.#opening;
-    this.#parts.desk.mark(beginning.kind === "example" ? beginning.name : undefined);
-    const text =
-      beginning.kind === "text"
-        ? beginning.text
-        : beginning.kind === "example"
-          ? EXAMPLES[beginning.name]!
-          : await this.#followed!.text();
-    if (opening !== this.#opening || text === undefined) return;
-    this.#base = opening;
-    this.#engine.open(opening, text, this.#fileName());
-    this.#ask();
-  }
-
-  #fileName(): string {
-    const { beginning } = this.#store.now();
-    if (beginning.kind === "followed") return this.#followed!.name;
-    return beginning.kind === "example" ? `${beginning.name}.yaml` : beginning.name;
+  /** A file that cannot be read (a folder, or one that is gone) is told, and the sheet stays as it is. */
+  async #open(file: File) {
+    let read: OpenedFile;
+    try {
+      read = await readFile(file);
+    } catch {
+      return this.#parts.refusal.ofDeed([`${file.name}: cannot be read; is it a file, and still there?`]);
+    }
+    this.#store.begin({ kind: "text", ...read });
   }
 
   #ask() {
-    const { changes, stage, beginning } = this.#store.now();
+    const { changes, beginning } = this.#store.now();
     this.#parts.desk.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
-    this.#turn = this.#engine.show({ base: this.#base, changes: [...changes], stage }, this.#plottedWidth);
+    this.#turn = this.#engine.show(this.#question(), this.#plottedWidth);
     this.#clock.asked(this.#turn);
+  }
+
+  #question() {
+    const { changes, stage } = this.#store.now();
+    return { base: this.#opening.base, changes: [...changes], stage };
   }
 
   /** A plot keeps its letters and gives up room where the sheet is a phone's. */
@@ -167,133 +157,63 @@ export class Sheet {
     return this.#parts.sheet.clientWidth < NARROW ? 100 : PLOT_SIZE.width; // mm
   }
 
-  /** The followed file is not one to read or write now: the sheet goes on with its last good text. */
-  #keepWithoutFile(words: readonly string[]) {
-    if (this.#store.now().beginning.kind !== "followed") return;
-    this.#fileIsRefused = true;
-    this.#parts.refusal.ofFile(words);
-  }
-
   /** Nothing that was refused is kept: the sheet goes back to what it can draw, and tells why. A followed file is waited for. */
   #refused({ base, turn, faults }: Extract<Answer, { kind: "refused" }>) {
-    if (base !== this.#base || (turn > 0 && turn !== this.#turn)) return;
+    if (base !== this.#opening.base || (turn > 0 && turn !== this.#turn)) return;
     const { beginning, changes } = this.#store.now();
-    if (turn === 0 && beginning.kind === "followed") {
-      this.#base = this.#openedBase;
-      return this.#keepWithoutFile(faultWords(faults));
-    }
+    const words = faultWords(faults);
+    if (turn === 0 && beginning.kind === "followed") return this.#opening.refused(words);
     const sound = new Map([...changes].filter(([path]) => !faults.some((fault) => fault.path === path)));
-    if (turn > 0 && sound.size < changes.size) this.#store.retract(beginning, sound);
-    else if (this.#good) this.#store.retract(this.#good.beginning, this.#good.changes);
-    else this.#store.retract(this.#begun(undefined), new Map());
-    this.#parts.refusal.ofDeed(faultWords(faults));
+    if (turn > 0 && sound.size < changes.size) this.#goBackTo({ beginning, changes: sound }, words);
+    else this.#goBackTo(this.#good ?? { beginning: this.#begun(undefined), changes: new Map() }, words);
   }
 
-  #opens(base: number) {
-    this.#openedBase = base;
-    if (base !== this.#base) return;
-    this.#fileIsRefused = false; // it has been read, or the sheet shows something else
-    this.#parts.refusal.ofFile([]);
+  #goBackTo({ beginning, changes }: Pick<Held, "beginning" | "changes">, words: readonly string[]) {
+    this.#store.retract(beginning, changes);
+    this.#parts.refusal.ofDeed(words);
   }
 
   #hear(answer: Answer) {
-    const { body, notes, plots, title } = this.#parts;
-    if (answer.kind === "ready") this.#figures = answer.figures;
-    else if (answer.kind === "plane") this.#drawPlane(answer.plane, answer.turn);
-    else if (answer.kind === "words") this.#tell(answer.words, answer.turn);
-    else if (answer.kind === "solid") this.#drawSolid(answer);
+    const { body, plots, title } = this.#parts;
+    const drawing = this.#drawing;
+    if (answer.kind === "ready") drawing.know(answer.figures);
+    else if (answer.kind === "plane") {
+      this.#drawnTurn = answer.turn;
+      const held = this.#store.now();
+      if (answer.turn === this.#turn && this.#opening.isOf(held.beginning)) this.#good = held;
+      drawing.drawPlane(answer.plane, answer.turn);
+    } else if (answer.kind === "words") drawing.tell(answer.words, this.#store.now().stage, answer.turn);
+    else if (answer.kind === "solid") drawing.drawSolid(answer);
     else if (answer.kind === "no-solid")
       body.tell("No body can be made of this design; the notes say what stands in the way.");
-    else if (answer.kind === "cures") {
-      if (this.#plane) notes.addCures(answer.findings, styleOf(this.#plane));
-      this.#drawLeaders();
-    } else if (answer.kind === "plots") plots.show(answer.plots);
     else if (answer.kind === "refused") this.#refused(answer);
-    else if (answer.kind === "opened") this.#opens(answer.base);
-    else if (answer.kind === "written") {
-      this.#texts.get(answer.turn)?.(answer.text);
-      this.#texts.delete(answer.turn);
-    } else if (answer.kind === "bug")
+    else if (answer.kind === "opened") this.#opening.opened(answer.base);
+    else if (answer.kind === "bug")
       title.say(`lamplane has a bug; please report it with the design: ${answer.message}`);
-  }
-
-  #drawPlane(plane: SheetPlane, turn: number) {
-    this.#plane = plane;
-    this.#drawnTurn = turn;
-    if (turn === this.#turn) this.#good = this.#store.now();
-    this.#drawViews();
-    this.#parts.measure.show(plane);
-    void this.#parts.sheet.offsetHeight; // laid out now, so that the time told holds all of it
-    this.#clock.drew("elevation", turn);
-  }
-
-  /** What stands beside the drawing, as soon as it is known. */
-  #tell(words: SheetWords, turn: number) {
-    const { notes, schedule, steps, title, fields } = this.#parts;
-    const plane = this.#plane!;
-    notes.show(words, this.#holding);
-    schedule.show(plane);
-    steps.show(words, plane, this.#store.now().stage, this.#figures);
-    title.show(plane, fields.elevation.scale()?.perMm);
-    this.#drawLeaders();
-    document.title = `${plane.design.name} · lamplane`;
-    this.#clock.drew("words", turn);
-  }
-
-  #drawSolid({ parts, about, turn }: Extract<Answer, { kind: "solid" }>) {
-    this.#parts.body.show(parts, about);
-    this.#parts.body.drawNow();
-    this.#clock.drew("solid", turn);
-  }
-
-  #redraw() {
-    this.#drawViews();
-    if (this.#plane) this.#parts.measure.show(this.#plane);
-    this.#drawLeaders();
-  }
-
-  #drawViews() {
-    const { fields } = this.#parts;
-    if (!this.#plane) return;
-    for (const view of this.#plane.views) fields[view.name].draw(view, this.#plane, this.#holding);
-  }
-
-  #drawLeaders() {
-    const { leaders, notes, fields } = this.#parts;
-    const places = this.#plane?.places;
-    if (!places || !fields.elevation.scale()) return;
-    if (notes.shown().length === 0) return leaders.clear();
-    const frame = fields.elevation.overlay.ownerSVGElement!.getBoundingClientRect();
-    leaders.draw(notes.shown(), (place) => {
-      const spot = places[place];
-      if (!spot) return undefined;
-      const { x, y } = fields.elevation.pixelsOf(spot);
-      return { x: frame.left + x, y: frame.top + y };
-    });
+    // Cures and plots come late: what was asked before the last change is no longer so.
+    else if (answer.kind === "cures" && answer.turn === this.#turn) drawing.addCures(answer.findings);
+    else if (answer.kind === "plots" && answer.turn === this.#turn) plots.show(answer.plots);
   }
 
   /** The design file as it stands now, every change written into it, its comments kept. */
-  #textNow(): Promise<string> {
-    const { changes, stage } = this.#store.now();
-    const turn = this.#engine.nextTurn();
-    return new Promise((resolve) => {
-      this.#texts.set(turn, resolve);
-      this.#engine.fetch({ kind: "written", turn, base: this.#base, changes: [...changes], stage });
-    });
-  }
-
-  async #save() {
-    saveText(this.#fileName(), await this.#textNow());
-  }
+  readonly #textNow = (): Promise<string> => this.#engine.text(this.#question());
 
   async #writeBack() {
-    if (this.#fileIsRefused)
+    if (this.#opening.fileIsRefused)
       return this.#parts.title.say("Nothing was written: the file is not as it was read; mend it first.");
-    if (await this.#followed?.writeBack(await this.#textNow())) this.#store.begin({ kind: "followed" });
+    const written = this.#store.now().changes;
+    const isWritten = await this.#followed?.writeBack(this.#textNow);
+    const { beginning, changes } = this.#store.now();
+    if (!isWritten || beginning.kind !== "followed") return;
+    const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));
+    this.#store.begin({ kind: "followed" }, since);
+  }
+
+  async #telling(act: () => Promise<void>) {
+    try {
+      await act();
+    } catch (error) {
+      this.#parts.title.say(error instanceof Error ? error.message : String(error));
+    }
   }
 }
-
-const styleOf = ({ design }: SheetPlane): Style => ({
-  units: design.units,
-  smallestFraction: design.shop.smallestFraction,
-});

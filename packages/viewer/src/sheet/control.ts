@@ -89,13 +89,15 @@ export function numberControl(path: string, row: NumberRow, hands: Hands, before
     if (echo !== 0) showStep();
     if (!state || state.isLocked) return;
     const text = input.value.trim();
-    if (text === textOf(state)) return hands.settle();
-    if (text === "" && row.unset) return hands.change([[path, undefined]], false);
-    if (text === "auto" && row.auto !== undefined) return hands.change([[path, "auto"]], false);
-    const why = faultOf(text, row, state.style);
-    hands.refuse(path, why.fault);
-    write(input, { "aria-invalid": why.fault === undefined ? undefined : "true" });
-    if (why.value !== undefined) put(why.value, false);
+    const isBlanked = text === "" && row.unset === true;
+    const isAuto = text === "auto" && row.auto !== undefined;
+    const isAsItWas = text === textOf(state);
+    const { fault, value }: Typed = isBlanked || isAuto || isAsItWas ? {} : faultOf(text, row, state.style);
+    hands.refuse(path, fault);
+    write(input, { "aria-invalid": fault === undefined ? undefined : "true" });
+    if (isAsItWas) hands.settle();
+    else if (isBlanked || isAuto) hands.change([[path, isAuto ? "auto" : undefined]], false);
+    else if (value !== undefined) put(value, false);
   };
   const revert = () => {
     if (!state) return;
@@ -166,7 +168,12 @@ const textOf = ({ value, unit, style, isVoid }: NumberState): string => (isVoid 
 const STEPS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1, PageUp: COARSE, PageDown: -COARSE };
 const rounded = (value: number): number => Math.round(value * 1000) / 1000;
 
-function faultOf(text: string, row: NumberRow, style: Style): { value?: number; fault?: string } {
+interface Typed {
+  readonly value?: number;
+  readonly fault?: string;
+}
+
+function faultOf(text: string, row: NumberRow, style: Style): Typed {
   const reading = readText(text, row, style);
   if ("fault" in reading) return { fault: reading.fault };
   if (reading.value < row.min || reading.value > row.max) return { fault: `allowed is ${limitsOf(row, style)}` };

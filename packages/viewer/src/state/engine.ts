@@ -1,6 +1,5 @@
 // The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest question wins.
 import type { Answer, Ask, Change, StageName } from "../protocol.ts";
-import SheetWorker from "../worker/worker.ts?worker&inline";
 
 export interface Question {
   readonly base: number;
@@ -20,19 +19,20 @@ export interface Engine {
    * @param plotWidth width of the plots, mm
    */
   show(question: Question, plotWidth: number): number;
-  /** Asks the patient worker; the answer comes through `hear`. */
-  fetch(ask: Ask): void;
-  nextTurn(): number;
+  /** The design file's text with the changes in it. @throws where it is refused, or is not the one that is open any more */
+  text(question: Question): Promise<string>;
 }
 
-export function startEngine(hear: Hears): Engine {
-  const drawing = newestFirst(new SheetWorker(), hear);
-  const shaping = newestFirst(new SheetWorker(), (answer) => {
+/** @param makeWorker starts one more worker */
+export function startEngine(hear: Hears, makeWorker: () => Worker): Engine {
+  const drawing = newestFirst(makeWorker(), hear);
+  const shaping = newestFirst(makeWorker(), (answer) => {
     if (answer.kind === "solid" || answer.kind === "no-solid" || answer.kind === "bug") hear(answer);
   });
   let opening: Opening | undefined;
   let patient: Worker | undefined;
   let [turn, pause] = [0, 0];
+  const texts = new Map<number, { give(text: string): void; refuse(why: Error): void }>();
 
   return {
     open(base, text, file) {
@@ -53,21 +53,34 @@ export function startEngine(hear: Hears): Engine {
       pause = window.setTimeout(() => asks.forEach(toPatient), PAUSE);
       return turn;
     },
-    fetch: toPatient,
-    nextTurn: () => ++turn,
+    text(question) {
+      turn += 1;
+      const asked = turn;
+      return new Promise((give, refuse) => {
+        texts.set(asked, { give, refuse });
+        toPatient({ kind: "written", turn: asked, ...question });
+      });
+    },
   };
 
   /** The patient worker is started when it is first needed: the first picture should not wait for it. */
   function toPatient(ask: Ask) {
     if (!patient) {
-      patient = new SheetWorker();
+      patient = makeWorker();
       patient.onmessage = ({ data }: MessageEvent<Answer>) => {
-        if (data.kind === "cures" || data.kind === "plots" || data.kind === "written" || data.kind === "bug")
-          hear(data);
+        if (data.kind === "cures" || data.kind === "plots" || data.kind === "bug") hear(data);
+        if ("turn" in data) answerText(data);
       };
       if (opening) patient.postMessage(opening);
     }
     patient.postMessage(ask);
+  }
+
+  function answerText(answer: Extract<Answer, { turn: number }>) {
+    const waiting = texts.get(answer.turn);
+    texts.delete(answer.turn);
+    if (answer.kind === "written") waiting?.give(answer.text);
+    else waiting?.refuse(new Error("The design has changed meanwhile, or is refused; ask again."));
   }
 }
 

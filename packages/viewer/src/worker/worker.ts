@@ -88,9 +88,8 @@ function act(ask: Ask) {
     return withPlane(ask, (plane, design) =>
       answer({ kind: "plots", turn: ask.turn, plots: plotsOf(design, plane, ask.width) }),
     );
-  if (ask.kind === "written" && opened && changed(ask))
-    return answer({ kind: "written", turn: ask.turn, text: written(opened.text, ask.changes) });
-  if (ask.kind === "solid") makeSolid(ask);
+  if (ask.kind === "solid") return makeSolid(ask);
+  if (changed(ask)) answer({ kind: "written", turn: ask.turn, text: written(opened!.text, ask.changes) });
 }
 
 /** Our bug is told to the page, which tells the maker; the worker lives on. */

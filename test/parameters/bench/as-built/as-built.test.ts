@@ -208,6 +208,17 @@ describe("worked by hand", () => {
     expect(benchState(measuring(worked, { mouthSeen: 0.15 + 0.049 * (cot(47) + cot(60)) })).mouthTooWideBy).toBe(0);
   });
 
+  test("a mouth wider by just what one shaving opens is as good as hands make it, whatever the rounding", () => {
+    // Bed and ramp of 45°: each mm opens it by 2, a shaving of 0.05 by 0.1.
+    for (const wanted of [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7]) {
+      const design = designWith({ ...WORKED, "bed.angle": 45, "ramp.angle": 45, "mouth.opening": wanted });
+      const seen = (more: number) =>
+        benchState(measuring(design, { mouthSeen: Math.round((wanted + more) * 1e3) / 1e3 }));
+      expect(seen(0.1).mouthTooWideBy, `${wanted}`).toBe(0);
+      expect(seen(0.101).mouthTooWideBy, `${wanted}`).toBeCloseTo(0.101, 9);
+    }
+  });
+
   test("the sole is expected to be left where the mouth begins to open, and no mouth to be seen that is shut", () => {
     expect(expectedOf(worked, "allowanceLeft")).toBeCloseTo(0.15 / (cot(47) + cot(60)), 12);
     expect(expectedOf(measuring(worked, { allowanceLeft: 0.4 }), "mouthSeen")).toBe(0);

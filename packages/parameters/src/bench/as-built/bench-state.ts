@@ -3,6 +3,7 @@ import { type Elevation, elevation, mouthGrowth } from "../../elevation/elevatio
 import type { Figure } from "../../elevation/figures.ts";
 import { rampShape } from "../../elevation/ramp.ts";
 import { type Design, STEP_NAMES } from "../../table/index.ts";
+import { SAME_POINT } from "../../tolerances.ts";
 import { SHAVING } from "../mouth.ts";
 import { type MeasuredKey, STEPS, type Step, stepOf, stepPlace, stepsDone } from "../steps.ts";
 import { planeAt, planeOf, planned } from "./as-built.ts";
@@ -88,10 +89,10 @@ export function unreadOf(design: Design): Unread[] {
   );
 }
 
-/** A mouth wider by less than one shaving opens is as good as hands make it. */
+/** A mouth wider by no more than one shaving opens is as good as hands make it. */
 function mouthTooWideBy(design: Design, now: Elevation): number {
   const by = now.design.mouth.opening - design.mouth.opening;
-  return by > SHAVING * mouthGrowth(now) ? by : 0;
+  return by > SHAVING * mouthGrowth(now) + SAME_POINT ? by : 0;
 }
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
