@@ -3,9 +3,9 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
+import { andFollow, buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
 import { needed } from "../support/outside-programs.ts";
-import { greyPages, type Pixels } from "../support/pages.ts";
+import { greyPages, type Pixels, wordsOf } from "../support/pages.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const SIZES = [
@@ -52,6 +52,10 @@ const inkedRows = ({ width, height, at }: Pixels): number => {
   return Array.from({ length: height }, (_, y) => across.filter((x) => at(x, y) < 200).length).filter((n) => n > 2)
     .length;
 };
+
+/** The frame after the next: what was asked to be drawn has been drawn. */
+const framed = (page: Page): Promise<void> =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
 
 describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   let browser: Browser;
@@ -151,5 +155,68 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
       }
       await page.context().close();
     }
+  });
+
+  test.each([...SIZES, [1440, 900] as const])("no number is cut off by its field, any example, %i × %i", async (width, height) => {
+    const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width, height } });
+    for (const example of ["workshop-jointer", "figured-finisher", "trestle-jack"]) {
+      await andFollow(page, () => page.getByRole("button", { name: example }).click());
+      const outside = await page.evaluate(() =>
+        [...document.querySelectorAll(".board")].flatMap((board) => {
+          const field = board.getBoundingClientRect();
+          return [...board.querySelectorAll(".number > *:not(.auto), .number.reference")].flatMap((number) => {
+            const { left, right, top, bottom } = number.getBoundingClientRect();
+            const isCut =
+              left < field.left - 1 || right > field.right + 1 || top < field.top - 1 || bottom > field.bottom + 1;
+            return isCut ? [`${number.getAttribute("data-parameter") ?? number.textContent}`] : [];
+          });
+        }),
+      );
+      expect(outside, example).toEqual([]);
+    }
+    await page.context().close();
+  });
+
+  test("another plane is fitted into the body's picture, one that hardly differs stays as it was turned", async () => {
+    const { page } = await opened(browser, FILE_ADDRESS);
+    const spots = () =>
+      page.evaluate(() => {
+        const lines = document.querySelector(".field-body .name-lines")!;
+        const { width, height } = lines.getBoundingClientRect();
+        const at = [...lines.querySelectorAll("path")].map((path) => /L(\S+) (\S+)m/.exec(path.getAttribute("d")!)!);
+        return at.map(([, x, y]) => ({ x: Number(x) / width, y: Number(y) / height }));
+      });
+    await andFollow(page, () => page.getByRole("button", { name: "workshop-jointer" }).click());
+    await framed(page);
+    const places = await spots();
+    expect(places.length).toBeGreaterThan(6);
+    for (const { x, y } of places) {
+      expect(Math.min(x, y)).toBeGreaterThan(0.03);
+      expect(Math.max(x, y)).toBeLessThan(0.97);
+    }
+    await page.locator(".field-body canvas").press("ArrowRight");
+    await framed(page);
+    const turned = await spots();
+    const length = page.getByLabel("body length");
+    await length.fill("600");
+    await andFollow(page, () => length.press("Enter"));
+    await framed(page);
+    for (const [i, { x }] of (await spots()).entries()) expect(Math.abs(x - turned[i]!.x)).toBeLessThan(0.03);
+    await page.context().close();
+  });
+
+  test("an open schedule is printed clear of the title block", async (context) => {
+    const pdftotext = needed(context, "pdftotext");
+    const { page } = await opened(browser, FILE_ADDRESS);
+    await page.getByText("Schedule of every figure").click();
+    const words = wordsOf(pdftotext, await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+    const title = words.find(({ text }) => text === "revision")!;
+    expect(title).toBeDefined();
+    const block = words
+      .filter(({ page: of, box }) => of === title.page && box.top >= title.box.top - 1)
+      .map(({ text }) => text);
+    for (const row of ["caliper", "seen", "relief", "deviation"]) expect(block).not.toContain(row);
+    expect(words.filter(({ text }) => text === "caliper").length).toBeGreaterThan(0);
+    await page.context().close();
   });
 });

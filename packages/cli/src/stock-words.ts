@@ -108,13 +108,12 @@ function markText({ marks }: StockPlan, mm: Shown): string {
 }
 
 function coreText({ core }: StockPlan, mm: Shown): string {
-  const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => [
-    name,
-    `${trimmed(saw, 2)}°`,
-    mm(markAtSole, name === "ramp" ? "up" : "down"),
-    mm(markAtTop, name === "ramp" ? "up" : "down"),
-    `${mm(kerfAtSole.from)} to ${mm(kerfAtSole.to)}, to the ${wasteTo}`,
-  ]);
+  // All of a cut is rounded one way, into the waste: its kerf begins at its mark on the rule too.
+  const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
+    const ruled = (length: number) => mm(length, name === "ramp" ? "up" : "down");
+    const kerf = `${ruled(kerfAtSole.from)} to ${ruled(kerfAtSole.to)}, to the ${wasteTo}`;
+    return [name, `${trimmed(saw, 2)}°`, ruled(markAtSole), ruled(markAtTop), kerf];
+  });
   return [
     "THE TWO CUTS ON THE MILLED CORE, from its toe end",
     columns([["cut", "saw from square", "mark on the sole", "mark on the top", "kerf on the sole"], ...rows]),

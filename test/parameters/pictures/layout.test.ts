@@ -118,3 +118,20 @@ test("in inches a mark is rounded on the layout as on the traveller: the ramp's 
   expect(told("ramp", ramp, Math.ceil)).toBe(true);
   expect(told("bed", bed, Math.floor)).toBe(true);
 });
+
+test("a sheet is glued to the side that is seen with the toe where the sheet has it", () => {
+  // Standing behind the heel and looking to the toe, with the sole down: right is the cross product of forward and up.
+  const cross = (a: readonly number[], b: readonly number[]) => a[0]! * b[1]! - a[1]! * b[0]!; // its z
+  const rightIs = cross([-1, 0], [0, 1]); // the toe lies toward -x
+  const leftIs = -rightIs;
+  // A sheet with x to the right and y up is looked at against z: its eye stands where z is positive.
+  const seenFrom = Math.sign(leftIs) === 1 ? "LEFT" : "RIGHT";
+  const core = wordsOf(named("core-cuts")).join(" ");
+  expect(core).toContain(`toe to the left`);
+  expect(core).toContain(`${seenFrom} side of the core`);
+  expect(core).toContain(`${seenFrom.toLowerCase()} side  → heel`);
+  expect(core.toUpperCase()).not.toContain(seenFrom === "LEFT" ? "RIGHT SIDE" : "LEFT SIDE");
+  // The same eye sees the inside of the cheek on the far side.
+  const far = seenFrom === "LEFT" ? "right" : "left";
+  expect(wordsOf(named(`cheek-${far}`)).join(" ")).toContain("inside up, toe to the left");
+});

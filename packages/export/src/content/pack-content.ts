@@ -83,7 +83,7 @@ async function addLayout(files: Content, { plane, version }: PackOf): Promise<vo
 /** The steps to take to the bench, the plots in them as single drawings, the stock list as a table. */
 async function addTraveller(files: Content, { design, version }: PackOf): Promise<void> {
   const told = traveller(design);
-  files.set("stock.csv", stockCsv(stockPlanAsBuilt(design)));
+  files.set("stock.csv", stockCsv(stockPlanAsBuilt(design), design));
   for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
   const { travellerPdf } = await import("../sheets/index.ts");
   files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version }));

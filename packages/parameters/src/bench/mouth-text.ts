@@ -14,12 +14,15 @@ export const MOUTH_SOURCES: readonly string[] = [
   "Stopping short, setting the iron, reading and going on: common practice, no published source.",
 ];
 
+/** Of what the mouth opens by, for what comes off the sole: in the unit that the maker reads both in. */
+const PER = { mm: "mm for each mm", in: "thousandths for each thousandth" } as const;
+
 /** What was read, what to do, and what it costs. */
 export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "design">): string[] {
   const { units } = design;
   const fine = (mm: number) => fineText(mm, units);
   const { seen, wanted, takeOff, growth } = reading;
-  const head = `Mouth seen ${fine(seen)}, wanted ${fine(wanted)}; it opens ${trimmed(growth, 3)} mm for each mm off the sole.`;
+  const head = `Mouth seen ${fine(seen)}, wanted ${fine(wanted)}; it opens ${trimmed(growth, 3)} ${PER[units]} off the sole.`;
   if (reading.verdict === "as-wanted")
     return [head, `LEAVE IT: ${seen - wanted > 0 ? "wider than wanted by less than one shaving opens" : "as wanted"}.`];
   if (reading.verdict === "wide") return [head, ...wideText(reading, design)];
@@ -67,7 +70,7 @@ function patchText(patch: MouthPatch, before: number, { units, shop }: Design) {
     `Patch: a slip let into the sole before the mouth, at least ${atLeast(thickness)} thick and ` +
       `${atLeast(length)} long, ${lengthBoth(width, units, shop.smallestFraction)} wide, grain along the plane, its end at the mouth at ` +
       `${trimmed(endAngle, 1)}° from the sole so that it fades into the ramp.`,
-    `It costs that much of the front block's sole; while it lasts the mouth opens ${trimmed(growth, 3)} mm for each mm off ` +
+    `It costs that much of the front block's sole; while it lasts the mouth opens ${trimmed(growth, 3)} ${PER[units]} off ` +
       `instead of ${trimmed(before, 3)}, and it is gone after ${lengthBoth(thickness, units, shop.smallestFraction)}.`,
     ...(fits ? [] : ["The front block is too short for it: face its whole sole instead."]),
     "Cut it with the iron out; keep hands clear of chisel and router, and follow the machine's manual and trained practice.",

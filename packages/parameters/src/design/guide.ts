@@ -3,10 +3,11 @@ import { isRow, type NumberRow, type Row, rowsOf, type Section, TABLE, UNIT_OF }
 import { inMillimetres, inUnits, lengthText, trimmed, type Units } from "../units.ts";
 import { allowed } from "./value.ts";
 
-// What is no default: an invented iron of a common size, since the maker measures another, and the paper that goes with inches.
+// What is no default: an invented iron of a common size, since the maker measures another, and the paper and the drill that go
+// with inches: a 3/8 in tenon in a 25/64 in hole, where 0.2 mm over the tenon would ask for a drill that nobody sells.
 const OWN: Record<Units, Record<string, string>> = {
   mm: { "iron.width": "48 mm", "iron.thickness": "3.6 mm" },
-  in: { "iron.width": "2 in", "iron.thickness": "1/8 in", "shop.paper": "Letter" },
+  in: { "iron.width": "2 in", "iron.thickness": "1/8 in", "shop.paper": "Letter", "pin.tenonClearance": "1/64 in" },
 };
 
 /** Every parameter as a row of a Markdown table. */

@@ -122,7 +122,7 @@ export function createBodyField(): BodyField {
       placed,
       () => html("li"),
       (item, { name, at, isRight }) => {
-        item.textContent = nameOf(name.replaceAll("-", " "));
+        item.textContent = partWords(name);
         item.className = isRight ? "on-right" : "on-left";
         item.style.transform = `translateY(${at.toFixed(1)}px) translateY(-50%)`;
       },
@@ -138,6 +138,9 @@ export function createBodyField(): BodyField {
     );
   }
 }
+
+/** A part's name as the trade says it: `cheek-left` is the left cheek. */
+const partWords = (name: string): string => nameOf(name.replaceAll("-", " ")).replace(/^(\w+) (left|right)$/, "$2 $1");
 
 const TURNS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],

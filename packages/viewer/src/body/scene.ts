@@ -50,7 +50,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   const listeners: (() => void)[] = [];
   let state: BodyState = { open: 0, isCut: false, rings: 20, bedAngle: 47, bodyWidth: 66 };
   let asked = 0;
-  let isFitted = false;
+  let fittedSpan: number | undefined; // mm, when the picture was last fitted to the body
   controls.addEventListener("change", ask);
 
   return {
@@ -63,7 +63,9 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
         else add(mesh, next);
       }
       pose(next);
-      if (!isFitted && meshes.length > 0) look("corner");
+      if (meshes.length === 0) return;
+      if (fittedSpan === undefined) look("corner");
+      else if (isOtherSize(spanOf(parts.values()), fittedSpan)) fit();
     },
     pose,
     look,
@@ -151,8 +153,8 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
 
   function fit() {
     if (parts.size === 0) return;
-    isFitted = true;
     const box = boxOf(parts.values());
+    fittedSpan = spanOf(parts.values());
     controls.target.copy(box.getCenter(new Vector3()));
     const direction = camera.position.clone().sub(controls.target).normalize();
     if (direction.lengthSq() === 0) direction.copy(directionOf("corner"));
@@ -207,6 +209,12 @@ function boxOf(parts: Iterable<PartObject>): Box3 {
   for (const { group } of parts) if (group.visible) box.expandByObject(group);
   return box;
 }
+
+/** Corner to corner, mm. */
+const spanOf = (parts: Iterable<PartObject>): number => boxOf(parts).getSize(new Vector3()).length();
+
+/** A body so much larger runs out of the picture, one so much smaller is lost in it; less is left as the maker turned it. */
+const isOtherSize = (span: number, fitted: number): boolean => Math.max(span / fitted, fitted / span) > ROOM;
 
 function soleOf(parts: Iterable<PartObject>): number {
   let low = 0;

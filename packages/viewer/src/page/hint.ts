@@ -2,7 +2,7 @@
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import type { FigureWords, SheetPlane } from "../protocol.ts";
-import { limitsOf, nameOf, type Style, toldText } from "../state/format.ts";
+import { figureName, limitsOf, nameOf, type Style, toldText } from "../state/format.ts";
 import { html } from "./elements.ts";
 
 export interface HintSource {
@@ -92,7 +92,7 @@ function figureLines(
 ): Node[] {
   const value = plane.figures[key];
   return [
-    html("strong", {}, nameOf(key)),
+    html("strong", {}, figureName(key)),
     html("p", {}, help),
     html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${toldText(value, unit, style)}`}`),
     html("p", { class: "source" }, `follows from the others · source: ${source}`),

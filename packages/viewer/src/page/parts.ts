@@ -86,28 +86,28 @@ export function makeParts(page: HTMLElement, hands: Hands, deeds: Deeds): Parts 
 function makeFields(hands: Hands): Record<View["name"], Field> {
   return {
     elevation: createField("elevation", {
-      padding: { left: 122, right: 150, top: 46, bottom: 112 },
-      narrow: { left: 62, right: 58, top: 30, bottom: 92 },
+      padding: { left: 122, right: 150 },
+      narrow: { left: 62, right: 58 },
       tallest: () => Math.max(360, innerHeight * 0.62),
       hands,
     }),
     mouth: createField("mouth", {
-      padding: { left: 74, right: 124, top: 22, bottom: 52 },
-      narrow: { left: 66, right: 112, top: 16, bottom: 50 },
+      padding: { left: 74, right: 124 },
+      narrow: { left: 66, right: 112 },
       narrowFractions: 46,
       tallest: () => SMALL,
       clipped: true,
       hands,
     }),
     stack: createField("stack", {
-      padding: { left: 100, right: 132, top: 74, bottom: 78 },
-      narrow: { left: 62, right: 58, top: 48, bottom: 78 },
+      padding: { left: 118, right: 132 },
+      narrow: { left: 62, right: 58 },
       tallest: () => SMALL,
       hands,
     }),
     end: createField("end", {
-      padding: { left: 40, right: 176, top: 46, bottom: 104 },
-      narrow: { left: 8, right: 172, top: 44, bottom: 104 },
+      padding: { left: 40, right: 176 },
+      narrow: { left: 8, right: 172 },
       tallest: () => SMALL,
       hands,
     }),

@@ -1,6 +1,7 @@
 // The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
 import { inMillimetres } from "@lamplane/parameters/units";
 import type { SheetPlane } from "../protocol.ts";
+import { drawnText } from "../state/format.ts";
 import { html } from "./elements.ts";
 
 export interface TitleBlock {
@@ -52,11 +53,10 @@ export function createTitleBlock(): TitleBlock {
           ? "mm, angles in degrees"
           : `inches by ${design.shop.smallestFraction}, angles in degrees`;
       scale.value.textContent = perMm === undefined ? "" : scaleText(perMm / CSS_PIXELS_PER_MM);
-      size.value.textContent = [design.body.length, figures.bodyWidth ?? 0, design.body.height]
-        .map((mm) => Math.round(mm))
-        .join(" × ");
-      size.value.textContent += " mm";
-      revisionText.textContent = shortHash(location.hash);
+      const style = { units: design.units, smallestFraction: design.shop.smallestFraction };
+      const sizes = [design.body.length, figures.bodyWidth ?? 0, design.body.height];
+      size.value.textContent = `${sizes.map((mm) => drawnText(mm, "mm", style)).join(" × ")}${style.units === "mm" ? " mm" : ""}`;
+      revisionText.textContent = shortHash(JSON.stringify(design));
     },
   };
 }
@@ -71,7 +71,7 @@ const scaleText = (scale: number): string =>
     ? `${(Math.round(scale * 100) / 100).toString()} : 1`
     : `1 : ${(Math.round(100 / scale) / 100).toString()}`;
 
-/** Eight signs that differ wherever two addresses differ (FNV-1a, 32 bits). */
+/** Eight signs that differ wherever two designs differ, whatever they began from (FNV-1a, 32 bits). */
 function shortHash(text: string): string {
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;

@@ -22,8 +22,8 @@ const WAYS: readonly ((shift: Spot) => Spot)[] = [
 export interface Laying {
   lay(dimension: Dimension): Laid;
   boxOf(dimension: Dimension, laid: Laid): NumberBox;
-  /** px of the field. */
-  readonly width: number;
+  /** px of the field; undefined where leaders may run out of it. */
+  readonly width: number | undefined;
 }
 
 /**
@@ -50,7 +50,8 @@ export function laidApart(
     const tried = WAYS.map((way) => lay({ ...dimension, shape: { ...shape, shift: way(shape.shift) } }));
     const isFree = (laid: Laid) => {
       const box = boxOf(dimension, laid);
-      return box.left >= -SLACK && box.right <= width + SLACK && !taken.some((other) => overlap(box, other));
+      const isInside = width === undefined || (box.left >= -SLACK && box.right <= width + SLACK);
+      return isInside && !taken.some((other) => overlap(box, other));
     };
     const kept = holding ? ways.get(id) : undefined;
     const way = kept ?? Math.max(0, tried.findIndex(isFree));

@@ -4,9 +4,11 @@ import type { NumberRow } from "@lamplane/parameters/table";
 import { html, keep, svg, write } from "../page/elements.ts";
 import type { Dimension, SheetPlane, Spot, View, ViewMark } from "../protocol.ts";
 import { drawnText, type Style } from "../state/format.ts";
-import { laidApart, type NumberBox } from "./apart.ts";
+import { type Laying, laidApart } from "./apart.ts";
 import { type Hands, type NumberControl, numberControl } from "./control.ts";
-import { FRACTIONS, fitting, type Laid, laid, type Padding, type Scale, toPixels } from "./layout.ts";
+import { FRACTIONS, type Laid, laid, type Padding, type Scale, toPixels } from "./layout.ts";
+import { boxOf, kindOf, widthOf } from "./number-box.ts";
+import { type Asked, roomy } from "./room.ts";
 
 export interface Field {
   readonly element: HTMLElement;
@@ -21,10 +23,13 @@ export interface Field {
   readonly overlay: SVGGElement;
 }
 
+type Sides = Pick<Padding, "left" | "right">;
+
 interface FieldOptions {
-  readonly padding: Padding;
+  /** At most so much room for numbers at the sides. */
+  readonly padding: Sides;
   /** The same on a phone. */
-  readonly narrow: Padding;
+  readonly narrow: Sides;
   /** More on either side of a phone's where numbers are fractions of an inch, px. */
   readonly narrowFractions?: number;
   readonly tallest: () => number;
@@ -72,8 +77,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   function draw(view: View, plane: SheetPlane, holding: boolean) {
     if (width === 0) width = board.clientWidth;
     if (width === 0) return;
-    if (!holding || !scale || scale.width !== width)
-      scale = fitting(view.box, roomFor(options, width, plane.design.units === "in"), width, tallest());
+    if (!holding || !scale || scale.width !== width) scale = roomy(askedOf(view, plane));
     const { perMm, origin, height } = scale;
     write(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
     write(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
@@ -99,16 +103,39 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     write(frame, box);
   }
 
-  function drawDimensions(view: View, plane: SheetPlane, holding: boolean) {
-    const rank = greatestRank(view.name, width);
-    const wanted = closedUp(view.dimensions.filter((dimension) => dimension.rank <= rank));
-    const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
-    const laying = {
-      lay: (dimension: Dimension) => laid(dimension, scale!, view.box, widthOf(dimension, style), style.units === "in"),
-      boxOf: (dimension: Dimension, place: Laid) => boxOf(dimension, place, widthOf(dimension, style)),
+  function askedOf(view: View, plane: SheetPlane): Asked {
+    const wanted = wantedOf(view);
+    return {
+      box: view.box,
       width,
+      tallest: tallest(),
+      most: roomFor(options, width, plane.design.units === "in"),
+      boxesAt(tried, withinSides) {
+        const laying = layingAt(tried, view, plane, withinSides ? width : undefined);
+        return laidApart(wanted, laying, new Map(), false).map((place, i) => laying.boxOf(wanted[i]!, place));
+      },
     };
-    const places = laidApart(wanted, laying, ways, holding);
+  }
+
+  function layingAt(at: Scale, view: View, plane: SheetPlane, within: number | undefined): Laying {
+    const style = styleOf(plane);
+    return {
+      lay: (dimension) => laid(dimension, at, view.box, widthOf(dimension, style), style.units === "in"),
+      boxOf: (dimension, place) => boxOf(dimension, place, widthOf(dimension, style)),
+      width: within,
+    };
+  }
+
+  /** What this width has room for. */
+  function wantedOf(view: View): Dimension[] {
+    const rank = greatestRank(view.name, width);
+    return closedUp(view.dimensions.filter((dimension) => dimension.rank <= rank));
+  }
+
+  function drawDimensions(view: View, plane: SheetPlane, holding: boolean) {
+    const wanted = wantedOf(view);
+    const style = styleOf(plane);
+    const places = laidApart(wanted, layingAt(scale!, view, plane, width), ways, holding);
     wanted.forEach((dimension, i) => {
       const number = shown.get(dimension.id) ?? makeNumber(dimension);
       update(number, dimension, plane, style);
@@ -152,6 +179,11 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   }
 }
 
+const styleOf = ({ design }: SheetPlane): Style => ({
+  units: design.units,
+  smallestFraction: design.shop.smallestFraction,
+});
+
 function update(number: Shown, dimension: Dimension, plane: SheetPlane, style: Style) {
   const { value, unit, before = "" } = dimension;
   if (number.path === undefined) {
@@ -165,37 +197,6 @@ function update(number: Shown, dimension: Dimension, plane: SheetPlane, style: S
 }
 
 const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
-const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
-const PER_SMALL = 6.4; // px: words before a number
-
-function widthOf({ value, unit, before = "", parameter }: Dimension, style: Style): number {
-  const characters = drawnText(value, unit, style).length + (parameter ? 1 : 2);
-  return characters * PER_CHARACTER + before.length * PER_SMALL + (parameter ? 6 : 0);
-}
-
-const [HIGH, AUTO_WIDE, AUTO_HIGH] = [25, 36, 20]; // px: a number, and the `auto` at its side or under it
-
-/** What a number covers, its `auto` with it. */
-function boxOf({ parameter, shape }: Dimension, { number, hold }: Laid, width: number): NumberBox {
-  const row = parameter === undefined ? undefined : rowAt(parameter);
-  const hasAuto = row?.kind === "number" && row.auto !== undefined;
-  const isUpright = kindOf(shape) === "upright";
-  const whole = width + (hasAuto && !isUpright ? AUTO_WIDE : 0);
-  const left = number.x - { left: 0, middle: width / 2, right: whole }[hold];
-  return {
-    left,
-    right: left + whole,
-    top: number.y - HIGH / 2,
-    bottom: number.y + HIGH / 2 + (hasAuto && isUpright ? AUTO_HIGH : 0),
-  };
-}
-
-/** Where an `auto` beside the number goes: under it where there is no room at its side. */
-const kindOf = (shape: Dimension["shape"]): string =>
-  shape.kind === "angle" || (shape.kind === "along" && (shape.side === "left" || shape.side === "right"))
-    ? "upright"
-    : shape.kind;
-
 function setPlace(element: HTMLElement, { number, hold }: Laid, kind: string) {
   const across = hold === "middle" ? "-50%" : hold === "left" ? "0" : "-100%";
   element.style.transform = `translate(${number.x.toFixed(1)}px, ${number.y.toFixed(1)}px) translate(${across}, -50%)`;
@@ -223,14 +224,14 @@ function closedUp(dimensions: readonly Dimension[]): Dimension[] {
 
 const NARROW = 480; // px: a phone; fewer numbers stand on each view, the schedule has them all
 
-/** Room beside a view: less on a phone, more where numbers are fractions of an inch. */
+/** Most room beside a view: less on a phone, more where numbers are fractions of an inch. */
 function roomFor(
   { padding, narrow, narrowFractions = 0 }: Pick<FieldOptions, "padding" | "narrow" | "narrowFractions">,
   width: number,
   inFractions: boolean,
-): Padding {
+): Sides {
   const [room, more] = width < NARROW ? [narrow, narrowFractions] : [padding, FRACTIONS];
-  return inFractions ? { ...room, left: room.left + more, right: room.right + more } : room;
+  return inFractions ? { left: room.left + more, right: room.right + more } : room;
 }
 
 function paint(path: SVGPathElement, { d, line, matter }: ViewMark) {

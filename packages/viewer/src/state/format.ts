@@ -47,6 +47,20 @@ export const nameOf = (path: string): string =>
     .replaceAll(".", " ")
     .toLowerCase();
 
+/** A figure's key in words. */
+export const figureName = (key: string): string => PLACES[key] ?? nameOf(key);
+
+/** Places along the sole, whose keys name a direction that only the code knows. */
+const PLACES: Readonly<Record<string, string>> = {
+  mouthX: "edge from toe",
+  bedTipX: "bed's tip from toe",
+  rampTipX: "ramp's tip from toe",
+  pinX: "pin from toe",
+  pinY: "pin over the sole",
+  setInToe: "front block inside the cheeks' toe end",
+  setInHeel: "bed block inside the cheeks' heel end",
+};
+
 /** A row's limits in words. */
 export function limitsOf(row: Row, style: Style): string {
   if (row.kind !== "number") return row.kind === "choice" ? row.choices.join(", ") : "";

@@ -11,7 +11,7 @@ import {
   type StageName,
 } from "../protocol.ts";
 import { type Hands, type NumberControl, numberControl } from "../sheet/control.ts";
-import { nameOf, type Style, toldText } from "../state/format.ts";
+import { figureName, type Style, toldText } from "../state/format.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
@@ -81,7 +81,12 @@ function stepItem({ title, task, measures: blanks }: BenchStep, measures: Map<st
     const expected = html("span", { class: "expected" });
     const doubt = html("span", { class: "doubt", role: "status" });
     measures.set(path, { control, expected, doubt });
-    return html("div", {}, html("dt", {}, nameOf(path)), html("dd", {}, control.element, expected, doubt));
+    return html(
+      "div",
+      {},
+      html("dt", {}, `measured ${figureName(path.replace("measured.", ""))}`),
+      html("dd", {}, control.element, expected, doubt),
+    );
   });
   return html(
     "li",
@@ -105,7 +110,7 @@ function fill(
   item.querySelector(".step-figures")!.replaceChildren(
     ...step.figures.map(({ key, value }) => {
       const told = toldText(value, figures[key]?.unit ?? "mm", style);
-      return html("div", {}, html("dt", {}, nameOf(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
+      return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
     }),
   );
   for (const { path, value, expected, unit, wanted, doubt } of step.measures) {

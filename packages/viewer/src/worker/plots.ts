@@ -39,6 +39,6 @@ function sharesOf(design: Design, width: number): Plots["shares"] {
   const { results } = tolerances(design, { runs: LEAST_RUNS });
   const mouth = results.find(({ key }) => key === "mouthOpening");
   if (!mouth || !("shares" in mouth)) return undefined;
-  const options = { name: "shares", title: "which step decides the mouth", axis: "share of the mouth's spread" };
+  const options = { name: "shares", title: "which step decides the mouth", axis: "share of the mouth's variance" };
   return sharesPlot(mouth.shares, { ...options, width });
 }

@@ -32,9 +32,9 @@ export function coreLayout(e: Elevation): Picture {
   drawWords(marks, e, ramp, bed);
   caption(
     marks,
-    "Core, seen from the maker's right, toe to the left",
+    "Core, seen from the maker's left, toe to the left",
     [
-      "Glue this paper, print up, to the RIGHT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
+      "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
       `Saw with the kerf (dark, ${told(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
       "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
       "two toward the heel: pencil them across the billet's top before it is ripped.",
@@ -109,9 +109,9 @@ function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const share = (y + design.sole.allowance) / (high + design.sole.allowance);
   const rampX = pointAlong(line(ramp.foot, ramp.head), share).x;
   const bedX = pointAlong(line(bed.foot, bed.head), share).x;
-  block(marks, ["FRONT BLOCK", "toe ←  right side"], rampX / 2, rampX - 8, y);
+  block(marks, ["FRONT BLOCK", "toe ←  left side"], rampX / 2, rampX - 8, y);
   const heel = widths.blankLength;
-  block(marks, ["BED BLOCK", "right side  → heel"], (bedX + heel) / 2, heel - bedX - 8, y);
+  block(marks, ["BED BLOCK", "left side  → heel"], (bedX + heel) / 2, heel - bedX - 8, y);
   for (const [from, to] of [
     [0, rampX],
     [bedX, heel],

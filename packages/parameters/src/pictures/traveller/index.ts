@@ -162,7 +162,7 @@ function keyFigures(t: Telling): NumberRow[] {
     { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
     ...t.row("mouthX", "Edge from the toe"),
     ...t.row("mouthOpening", "Mouth wanted"),
-    ...t.row("mouthGrowth", "Mouth opens, for each mm off the sole, by mm"),
+    ...t.row("mouthGrowth", `Mouth opens, ${t.perFine}`),
     ...t.row("soleToTake", "Sole still to take off"),
     ...t.row("coreWidth", "Core"),
     t.length("Each cheek", t.plane.widths.cheek),
@@ -227,7 +227,7 @@ function plotsOf(plane: Elevation, design: Design) {
             words: "Which step decides how wide the mouth comes out before set, read and repeat.",
             picture: sharesPlot(shares, {
               name: "mouth-shares",
-              title: `${name}: what decides the mouth`,
+              title: `${name}: which step decides the mouth`,
               axis: "share of the mouth's variance",
             }),
           },

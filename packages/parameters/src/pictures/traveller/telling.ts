@@ -24,6 +24,8 @@ export interface Telling {
   readonly mm: (length: number, way?: SafeWay) => string;
   /** A length finer than a rule shows. */
   readonly fine: (length: number) => string;
+  /** Of one length gained for another taken off, each in the maker's fine unit. */
+  readonly perFine: string;
   readonly deg: (angle: number) => string;
   /** A length beside a dimension: bare mm in a metric design. */
   readonly ruled: (length: number, way?: SafeWay) => string;
@@ -59,6 +61,7 @@ export function telling(design: Design, step: Step): Telling {
     plane,
     mm,
     fine: (value) => fineText(value, units),
+    perFine: units === "mm" ? "for each mm off the sole, by mm" : "for each thousandth off the sole, by thousandths",
     deg: (angle) => `${trimmed(angle, 2)}°`,
     ruled: (value, way = "nearest") => (units === "mm" ? trimmed(value, 2) : read(value, way).text),
     figure,

@@ -59,7 +59,7 @@ export function mouthContent({ t }: Known): Content {
   return {
     numbers: [
       ...t.row("mouthOpening", "Mouth wanted"),
-      ...t.row("mouthGrowth", "It opens, for each mm off the sole, by mm"),
+      ...t.row("mouthGrowth", `It opens, ${t.perFine}`),
       t.thin(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
       ...(isDone(t.design, "sole") ? leftUnderSole(t) : []),
     ],

@@ -16,7 +16,7 @@ export function stockPicture(t: Telling, plan: StockPlan) {
   const { needed, rings } = plan.billet;
   const [w, h, l] = [needed.width, needed.height, needed.length];
   return composed({ name: "step-stock", title: "The billet: rings at its end, grain along its side" }, [
-    view("Toe end, sole below", { ...HALF, width: 82 }, (sketch) => {
+    view("Heel end, sole below", { ...HALF, width: 82 }, (sketch) => {
       sketch.area(WOOD, box(0, 0, w, h));
       for (const ring of parallels(w, h, rings)) sketch.line("thin", ring);
       sketch.outline("outline", box(0, 0, w, h));
@@ -60,7 +60,7 @@ export function ripPicture(t: Telling, plan: StockPlan) {
   return composed(
     { name: "step-core", title: "The billet's end with its two saw lines, and the glued pieces' widths" },
     [
-      view("Billet's toe end as it comes, before its reference face is jointed", { ...WHOLE, height: 70 }, (sketch) =>
+      view("Billet's heel end as it comes, before its reference face is jointed", { ...WHOLE, height: 70 }, (sketch) =>
         drawRips(sketch, t, plan),
       ),
     ],

@@ -10,7 +10,7 @@ import type { Telling } from "../telling.ts";
 import { KERF, WASTE, WOOD } from "./stack.ts";
 
 export function cutsPicture(t: Telling, { core, marks }: StockPlan) {
-  const whole = view("Core from its right side, toe to the left", { ...WHOLE, height: 58 }, (sketch) => {
+  const whole = view("Core from its left side, toe to the left", { ...WHOLE, height: 58 }, (sketch) => {
     const { blankLength: length } = t.plane.widths;
     const [ramp, bed] = core.cuts;
     const h = core.height;
