@@ -65,9 +65,11 @@ test("what a plane cannot have is a note with both numbers, and the plane may be
     if (notes.length === 0) continue;
     told++;
     expect(notes.map(({ code }) => code).sort()).toEqual(out.map(({ name }) => `${name}-left-out`).sort());
-    for (const { severity, message } of notes) {
+    for (const { severity, message, value, limit } of notes) {
       expect(severity).toBe("note");
       expect(message).toMatch(/ is .+, so there is no /);
+      // What lies at its limit is not short of it: it is told without one.
+      expect(/; at least .+ is wanted, so/.test(message), message).toBe(value !== limit);
     }
   }
   expect(told).toBeGreaterThan(0);

@@ -43,6 +43,13 @@ test("a recess begins so far up the bed from its tip: the head's lowest place le
   );
 });
 
+test("a bed that runs out behind the heel ends where it would come out of a longer body of full height (by hand)", () => {
+  const { bedTopS, points } = elevation(designWith({ "mouth.fromToe": 200, "bed.angle": 45 }));
+  expect(bedTopS).toBeCloseTo((58 + 3.6 * Math.SQRT1_2) / Math.SQRT1_2, 9);
+  expect(points.bedTop.y).toBeCloseTo(58, 9);
+  expect(points.bedTop.x).toBeCloseTo(200 + 3.6 * Math.SQRT2 + 58, 9);
+});
+
 describe("over random designs", () => {
   const designs = randomDesigns(7, 200, buildable);
 
