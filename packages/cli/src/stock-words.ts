@@ -5,6 +5,7 @@ import {
   GRAIN_RUN_OUT,
   GRAIN_RUN_OUT_SOURCE,
   type PieceSize,
+  SAFE_WAYS,
   type StockPlan,
 } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
@@ -111,8 +112,8 @@ function coreText({ core }: StockPlan, mm: Shown): string {
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => [
     name,
     `${trimmed(saw, 2)}°`,
-    mm(markAtSole, name === "ramp" ? "up" : "down"),
-    mm(markAtTop, name === "ramp" ? "up" : "down"),
+    mm(markAtSole, SAFE_WAYS[`${name}Mark`]),
+    mm(markAtTop, SAFE_WAYS[`${name}Mark`]),
     `${mm(kerfAtSole.from)} to ${mm(kerfAtSole.to)}, to the ${wasteTo}`,
   ]);
   return [

@@ -10,7 +10,7 @@ export type Read = SafeWay | "fine";
  * What is sawn or milled later is rounded up, what takes wood away for good is rounded down, the way that can still be
  * mended; a place on the wood is the nearest division. Common practice, no published source.
  */
-export const SAFE_WAYS: Readonly<Partial<Record<FigureKey, Read>>> = {
+export const SAFE_WAYS = {
   billetWidth: "up",
   billetWidthByRule: "up",
   roughCore: "up",
@@ -35,7 +35,7 @@ export const SAFE_WAYS: Readonly<Partial<Record<FigureKey, Read>>> = {
   soleToTake: "fine",
   mouthOpening: "fine",
   glueGap: "fine",
-};
+} as const satisfies Readonly<Partial<Record<FigureKey, Read>>>;
 
 /** How a figure is read; a place on the wood where nothing else is said. */
 export const readOf = (key: string): Read =>
