@@ -1,7 +1,7 @@
 // Which way each figure may be rounded: what can still be mended. Read by the traveller and the bench's commands alike.
 import type { FigureKey } from "../elevation/figures.ts";
 import type { Design } from "../table/index.ts";
-import { fineText, lengthBoth, lengthText, onRule, type SafeWay, trimmed, valueText } from "../units.ts";
+import { comparedText, fineText, lengthBoth, lengthText, onRule, type SafeWay, trimmed, valueText } from "../units.ts";
 
 /** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
 export type Read = SafeWay | "fine";
@@ -47,6 +47,10 @@ export function figureTold({ units, shop }: Design, key: string, value: number, 
   if (unit !== "mm") return valueText(value, unit, units, shop.smallestFraction);
   return way === "fine" ? fineText(value, units) : lengthBoth(value, units, shop.smallestFraction, way);
 }
+
+/** A value beside another that it is compared with. */
+export const comparedTold = ({ units, shop }: Design, value: number, unit: string): string =>
+  unit === "mm" ? comparedText(value, units) : valueText(value, unit, units, shop.smallestFraction);
 
 /**
  * A measured value, or what is expected of one: as the rule shows it where a division does, else as a caliper has it. Inches
