@@ -74,6 +74,12 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           /bed\.angle.*999.*35° to 65°/,
         ],
         [
+          "no such example, and a value out of limits",
+          "#from=nowhere&bed.angle=999",
+          EXAMPLE,
+          /no example "nowhere".*bed\.angle.*999/,
+        ],
+        [
           "no number",
           "#from=trestle-jack&bed.angle=NaN&iron.width=Infinity&sole.allowance=1e999",
           "trestle-jack",

@@ -83,8 +83,9 @@ describe("packs", () => {
   });
   test("of inches in words in a file in mm are the same bytes", async () =>
     expect(differing(await packOf(inInchWords()))).toEqual([]));
-  test("of a file in inches differ in what is told alone: sheets, traveller, plots, findings and the checksums of those", async () => {
-    const told = /^(layout\.pdf|traveller\.pdf|plots\/.*\.svg|drawings\/layout-.*\.svg|figures\.json|manifest\.json)$/;
+  test("of a file in inches differ in what is told alone: sheets, traveller, plots, stock list, findings and the checksums of those", async () => {
+    const told =
+      /^(layout\.pdf|traveller\.pdf|plots\/.*\.svg|drawings\/layout-.*\.svg|stock\.csv|figures\.json|manifest\.json)$/;
     const other = await packOf(inInches());
     expect([...other.keys()]).toEqual([...first.keys()]);
     expect(differing(other).filter((path) => !told.test(path))).toEqual([]);

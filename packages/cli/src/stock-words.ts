@@ -5,6 +5,7 @@ import {
   GRAIN_RUN_OUT,
   GRAIN_RUN_OUT_SOURCE,
   type PieceSize,
+  SAFE_WAYS,
   type StockPlan,
 } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
@@ -110,7 +111,7 @@ function markText({ marks }: StockPlan, mm: Shown): string {
 function coreText({ core }: StockPlan, mm: Shown): string {
   // All of a cut is rounded one way, into the waste: its kerf begins at its mark on the rule too.
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
-    const ruled = (length: number) => mm(length, name === "ramp" ? "up" : "down");
+    const ruled = (length: number) => mm(length, SAFE_WAYS[`${name}Mark`]);
     const kerf = `${ruled(kerfAtSole.from)} to ${ruled(kerfAtSole.to)}, to the ${wasteTo}`;
     return [name, `${trimmed(saw, 2)}°`, ruled(markAtSole), ruled(markAtTop), kerf];
   });

@@ -3,7 +3,7 @@ import type { Unread } from "@lamplane/parameters/bench";
 import type { Finding } from "@lamplane/parameters/checks";
 import { type Design, rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { comparedText, lengthText, trimmed, valueText } from "@lamplane/parameters/units";
+import { lengthText, trimmed, valueText } from "@lamplane/parameters/units";
 
 /** A value with its unit, in the maker's unit first. */
 export const shownFor = ({ units, shop }: Design, value: number, unit: string): string =>
@@ -12,10 +12,6 @@ export const shownFor = ({ units, shop }: Design, value: number, unit: string): 
 /** The same in the maker's unit alone, where many stand side by side. */
 const ownFor = (design: Design, value: number, unit: string): string =>
   unit === "mm" ? lengthText(value, design.units, design.shop.smallestFraction) : shownFor(design, value, unit);
-
-/** A value beside another that it is compared with. */
-export const comparedFor = (design: Design, value: number, unit: string): string =>
-  unit === "mm" ? comparedText(value, design.units) : shownFor(design, value, unit);
 
 /** Values that were not read, each with what it is taken for. */
 export const unreadText = (design: Design, unread: readonly Unread[]): string =>

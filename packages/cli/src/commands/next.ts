@@ -3,10 +3,12 @@ import {
   type BenchState,
   benchState,
   type Change,
+  comparedTold,
   figureTold,
   JOB,
   jobNumber,
   type Loss,
+  lossText,
   measuredTold,
   planeOf,
   STEPS,
@@ -17,7 +19,7 @@ import { type Finding, findingsOf } from "@lamplane/parameters/checks";
 import { type Design, rowAt } from "@lamplane/parameters/design";
 import { STEP_NAMES } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { columns, comparedFor, shownFor, unreadText } from "../words.ts";
+import { columns, shownFor, unreadText } from "../words.ts";
 
 export function next(io: Io, design: Design, file: string, json: boolean): Exit {
   const state = benchState(design);
@@ -68,7 +70,7 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Be
     figureTold(design, key, value, unit),
     [
       help,
-      ...(planned === undefined ? [] : [`Planned: ${comparedFor(design, planned, unit)}.`]),
+      ...(planned === undefined ? [] : [`Planned: ${comparedTold(design, planned, unit)}.`]),
       ...(unread === undefined ? [] : [`Not measured (${unread}): taken as planned.`]),
     ].join(" "),
   ]);
@@ -109,19 +111,15 @@ function newText(design: Design, { latest, step, lost, changed }: BenchState): s
   ];
 }
 
-function lossLines(design: Design, { key, asked, got, unit, costs }: Loss): string[] {
-  const head = `  ${key}: ${comparedFor(design, asked, unit)} was wanted, ${comparedFor(design, got, unit)} came out.`;
-  if (costs.length === 0) return [`${head} It costs nothing that is felt.`];
-  return [head, ...costs.map((cost) => costText(design, cost))];
-}
-
 /** The plane as it is beside the plane had that one value come out as asked. */
-const costText = (design: Design, { planned, now, unit, help }: Change): string =>
-  `      ${help.replace(/\.$/, "")}: ${comparedFor(design, now, unit)} instead of ${comparedFor(design, planned, unit)}`;
+function lossLines(design: Design, loss: Loss): string[] {
+  const { came, costs } = lossText(design, loss);
+  return [`  ${loss.key}: ${came}`, ...costs.map((cost) => `      ${cost}`)];
+}
 
 const movedRow = (design: Design, { key, planned, now, unit, help }: Change): string[] => [
   `    ${key}`,
-  `${comparedFor(design, now, unit)}, planned ${comparedFor(design, planned, unit)}`,
+  `${comparedTold(design, now, unit)}, planned ${comparedTold(design, planned, unit)}`,
   help,
 ];
 
@@ -131,7 +129,7 @@ function olderText(design: Design, { latest, step, lost }: BenchState): string[]
   if (older.length === 0) return [];
   const rows = older.map(({ key, asked, got, unit, costs }) => [
     `  ${key}`,
-    `${comparedFor(design, got, unit)} instead of ${comparedFor(design, asked, unit)}`,
+    `${comparedTold(design, got, unit)} instead of ${comparedTold(design, asked, unit)}`,
     costs.length === 0 ? "" : `still felt in ${costs.map((cost) => cost.key).join(", ")}`,
   ]);
   const head = step ? "From earlier steps, already allowed for in every number above:" : "What came out otherwise:";

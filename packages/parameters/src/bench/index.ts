@@ -11,6 +11,7 @@ export {
 export { type Change, isWorthAWord } from "./as-built/changes.ts";
 export { expectedOf, MEASURED } from "./as-built/expected.ts";
 export { figuresAsBuilt } from "./as-built/figures-as-built.ts";
+export { lossText } from "./as-built/loss-text.ts";
 export { type Loss, lossesOf } from "./as-built/losses.ts";
 export { type Doubt, doubtOf, doubtText } from "./as-built/plausible.ts";
 export * from "./caution.ts";
@@ -26,7 +27,7 @@ export * from "./mouth-text.ts";
 export type { Packing } from "./packing.ts";
 export { type PinSeat, pinSeat } from "./pin-seat.ts";
 export * from "./pin-strength.ts";
-export { figureTold, measuredTold, SAFE_WAYS } from "./safe-ways.ts";
+export { comparedTold, figureTold, measuredTold, SAFE_WAYS } from "./safe-ways.ts";
 export * from "./seasons.ts";
 export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";

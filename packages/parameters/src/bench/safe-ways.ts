@@ -1,7 +1,7 @@
 // Which way each figure may be rounded: what can still be mended. Read by the traveller and the bench's commands alike.
 import type { FigureKey } from "../elevation/figures.ts";
 import type { Design } from "../table/index.ts";
-import { fineText, lengthBoth, lengthText, onRule, type SafeWay, trimmed, valueText } from "../units.ts";
+import { comparedText, fineText, lengthBoth, lengthText, onRule, type SafeWay, trimmed, valueText } from "../units.ts";
 
 /** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
 export type Read = SafeWay | "fine";
@@ -10,7 +10,7 @@ export type Read = SafeWay | "fine";
  * What is sawn or milled later is rounded up, what takes wood away for good is rounded down, the way that can still be
  * mended; a place on the wood is the nearest division. Common practice, no published source.
  */
-export const SAFE_WAYS: Readonly<Partial<Record<FigureKey, Read>>> = {
+export const SAFE_WAYS = {
   billetWidth: "up",
   billetWidthByRule: "up",
   roughCore: "up",
@@ -35,7 +35,7 @@ export const SAFE_WAYS: Readonly<Partial<Record<FigureKey, Read>>> = {
   soleToTake: "fine",
   mouthOpening: "fine",
   glueGap: "fine",
-};
+} as const satisfies Readonly<Partial<Record<FigureKey, Read>>>;
 
 /** How a figure is read; a place on the wood where nothing else is said. */
 export const readOf = (key: string): Read =>
@@ -47,6 +47,10 @@ export function figureTold({ units, shop }: Design, key: string, value: number, 
   if (unit !== "mm") return valueText(value, unit, units, shop.smallestFraction);
   return way === "fine" ? fineText(value, units) : lengthBoth(value, units, shop.smallestFraction, way);
 }
+
+/** A value beside another that it is compared with. */
+export const comparedTold = ({ units, shop }: Design, value: number, unit: string): string =>
+  unit === "mm" ? comparedText(value, units) : valueText(value, unit, units, shop.smallestFraction);
 
 /**
  * A measured value, or what is expected of one: as the rule shows it where a division does, else as a caliper has it. Inches

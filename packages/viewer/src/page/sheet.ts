@@ -32,6 +32,8 @@ export class Sheet {
   #turn = 0;
   #drawnTurn = 0;
   #plottedWidth = 0;
+  /** What the address asked for and was left out, in words; until something else is done. */
+  #leftOut: readonly string[] = [];
   /** What was drawn last, to go back to. */
   #good: Held | undefined;
 
@@ -66,9 +68,10 @@ export class Sheet {
       ask: () => this.#ask(),
       goBack: (words) => this.#good && this.#goBackTo(this.#good, words),
     });
-    this.#parts.refusal.ofDeed(this.#told(start));
+    this.#tellOfAddress(start);
     this.#store.onChange((what, holding) => {
       this.#drawing.isHeld = holding;
+      this.#leftOut = [];
       this.#parts.refusal.ofDeed([]);
       if (what === "beginning") this.begin();
       else this.#ask();
@@ -84,7 +87,11 @@ export class Sheet {
 
   readonly #offered = () => ({ examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined });
   readonly #begun = (asked: Beginning | undefined) => firstBeginning(asked, this.#offered());
-  readonly #told = (read: Addressed) => leftOutOf(read, this.#offered());
+
+  #tellOfAddress(read: Addressed) {
+    this.#leftOut = leftOutOf(read, this.#offered());
+    this.#parts.refusal.ofDeed(this.#leftOut);
+  }
 
   #deeds() {
     return {
@@ -124,7 +131,7 @@ export class Sheet {
     addEventListener("hashchange", () => {
       const read = readAddress(location.hash);
       this.#store.begin(this.#begun(read.beginning), read.changes, read.stage);
-      this.#parts.refusal.ofDeed(this.#told(read));
+      this.#tellOfAddress(read);
     });
   }
 
@@ -169,8 +176,10 @@ export class Sheet {
   }
 
   #goBackTo({ beginning, changes }: Pick<Held, "beginning" | "changes">, words: readonly string[]) {
+    const leftOut = this.#leftOut;
     this.#store.retract(beginning, changes);
-    this.#parts.refusal.ofDeed(words);
+    this.#leftOut = leftOut;
+    this.#parts.refusal.ofDeed([...leftOut, ...words]);
   }
 
   #hear(answer: Answer) {

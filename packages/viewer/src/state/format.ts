@@ -17,12 +17,7 @@ export function drawnText(value: number, unit: string, { units, smallestFraction
 
 /** A number with its unit, both units of length. */
 export const toldText = (value: number, unit: string, style: Style): string =>
-  valueText(
-    value,
-    unit === "°" || unit === "mm" || unit === "" ? unit : ` ${unit}`,
-    style.units,
-    style.smallestFraction,
-  );
+  valueText(value, unit, style.units, style.smallestFraction);
 
 export const readText = (text: string, row: NumberRow, { units }: Style) => readNumberText(text, row.quantity, units);
 

@@ -1,9 +1,15 @@
 // One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
-import { benchState, figuresAsBuilt, type Loss, settledParameters, stepsDone } from "@lamplane/parameters/bench";
+import {
+  benchState,
+  figuresAsBuilt,
+  type Loss,
+  lossText,
+  settledParameters,
+  stepsDone,
+} from "@lamplane/parameters/bench";
 import { findingsOf, judged } from "@lamplane/parameters/checks";
 import type { Design } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { comparedText, valueText } from "@lamplane/parameters/units";
 import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
 import { nameOf } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
@@ -61,14 +67,8 @@ function viewsOf(drawn: Drawn, stage: StageName): View[] {
 
 /** What one measured value that came out otherwise has cost. */
 const lossWords =
-  ({ units, shop }: Design) =>
-  ({ key, unit, asked, got, costs }: Loss): string => {
-    const told = (value: number, u: string) =>
-      u === "mm" ? comparedText(value, units) : valueText(value, u, units, shop.smallestFraction);
-    const cost = costs.map(
-      ({ help, now, planned, unit: u }) =>
-        `${help.replace(/\.$/, "")}: ${told(now, u)} instead of ${told(planned, u)}.`,
-    );
-    const paid = cost.length > 0 ? cost.join(" ") : "It costs nothing that is felt.";
-    return `${nameOf(key)}: ${told(asked, unit)} was wanted, ${told(got, unit)} came out. ${paid}`;
+  (design: Design) =>
+  (loss: Loss): string => {
+    const { came, costs } = lossText(design, loss);
+    return [`${nameOf(loss.key)}: ${came}`, ...costs.map((cost) => `${cost}.`)].join(" ");
   };

@@ -22,8 +22,7 @@ export const lossesOf = (design: Design): readonly Loss[] => MEASURED_KEYS.flatM
 /**
  * Figures in which a maker feels that something came out otherwise, and how far each must be off for that, where it is
  * more than is worth a word at the bench: rooms and outer sizes by half a millimetre, the least that is seen without a
- * rule, where a wedge sits by one, and a throat that
- * narrows by a thick shaving. Common practice, no published source.
+ * rule, where a wedge sits by one, and a throat that narrows by a thick shaving. Common practice, no published source.
  */
 const FELT: Readonly<Record<string, number>> = {
   clearanceAngle: 0.5,

@@ -1,4 +1,5 @@
 // Layout of the bed, seen square to it from the iron's side: the recess to be routed, true size, its lower end toward the mouth.
+import { SAFE_WAYS } from "../../bench/safe-ways.ts";
 import { blocksAt } from "../../elevation/blocks.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { toIron } from "../../elevation/frame.ts";
@@ -25,11 +26,21 @@ export function bedFaceLayout(e: Elevation): Picture {
   drawSoleAndHeel(marks, e, low, half);
   if (e.recess) drawRecess(marks, e, low, high);
   marks.line("axis", line(point(0, low - 3), point(0, high + 3)));
-  dimension(marks, ruled(2 * half, e.design, "up"), point(-half, low), point(half, low), "level", low - ROW);
+  dimension(
+    marks,
+    ruled(2 * half, e.design, SAFE_WAYS.coreWidth),
+    point(-half, low),
+    point(half, low),
+    "level",
+    low - ROW,
+  );
   dimension(marks, ruled(high - low, e.design), point(-half, low), point(-half, high), "upright", -half - ROW);
   const { recess, design } = e;
   const how = recess
-    ? [`Rout the recess ${told(recess.depth, design, "down")} deep, square to the bed,`, "open at the top of the bed."]
+    ? [
+        `Rout the recess ${told(recess.depth, design, SAFE_WAYS.recessDepth)} deep, square to the bed,`,
+        "open at the top of the bed.",
+      ]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
   caption(
@@ -67,11 +78,18 @@ function drawRecess(marks: Marks, e: Elevation, low: number, high: number): void
   marks.line("cut", ...recessEdge(recess, high).map((s) => placedSegment(s, { turn: 90, mirrored: true })));
   const { fromEdge, diameter } = design.capIron.screwHead;
   marks.circle("hidden", point(0, fromEdge), diameter / 2);
-  dimension(marks, ruled(recess.width, design, "up"), point(-wide, high), point(wide, high), "level", high - ROW * 2);
+  dimension(
+    marks,
+    ruled(recess.width, design, SAFE_WAYS.recessWidth),
+    point(-wide, high),
+    point(wide, high),
+    "level",
+    high - ROW * 2,
+  );
   dimension(marks, ruled(half - wide, design), point(wide, low), point(half, low), "level", low - 2 * ROW);
   dimension(
     marks,
-    ruled(recess.low - low, design, "up"),
+    ruled(recess.low - low, design, SAFE_WAYS.recessFromBedTip),
     point(half, low),
     point(wide, recess.low),
     "upright",

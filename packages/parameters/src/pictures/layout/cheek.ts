@@ -1,4 +1,5 @@
 // Layout of a cheek, true size, its inside up: what is drilled and cut, what lies against it, and what a rule should read.
+import { SAFE_WAYS } from "../../bench/safe-ways.ts";
 import { blocksAt, cheekShape, pegHoles, stockAt } from "../../elevation/blocks.ts";
 import { splitAtFirstMeeting } from "../../elevation/crossing.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
@@ -30,7 +31,7 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   drawWords(marks, e, hand);
   const { pin, pegs } = e.design;
   const { toe, heel, top } = reachOf(e);
-  const hole = told(pin.tenon + pin.tenonClearance, e.design, "up");
+  const hole = told(pin.tenon + pin.tenonClearance, e.design, SAFE_WAYS.pinHoleDiameter);
   const peg = pegHoles(e)[0];
   const pegWords = peg
     ? ` Peg holes ⌀ ${told(pegs.diameter, e.design)}, their middles ${told(peg.centre.x - toe, e.design)} in from the ends.`

@@ -1,4 +1,5 @@
 // Layout of the core from the side, true size: the two cuts with their kerfs on the waste side, before anything is sawn.
+import { SAFE_WAYS } from "../../bench/safe-ways.ts";
 import { blocksAt } from "../../elevation/blocks.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { line, type Point, point, pointAlong, polygon } from "../../elevation/outline.ts";
@@ -97,10 +98,9 @@ function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   along("blank", widths.blankLength, low, low - 3 * ROW);
   if (ramp.head.x > 0) along("ramp", ramp.head.x, high, high + ROW);
   if (bed.head.x < widths.blankLength) along("bed", bed.head.x, high, high + 2 * ROW);
-  dimension(marks, ruled(high - low, design, "up"), point(0, low), point(0, high), "upright", -ROW);
+  dimension(marks, ruled(high - low, design, SAFE_WAYS.blankHeight), point(0, low), point(0, high), "upright", -ROW);
 }
-/** Which way each is rounded, as the traveller rounds it. */
-const SAFE = { ramp: "up", bed: "down", blank: "up" } as const;
+const SAFE = { ramp: SAFE_WAYS.rampMark, bed: SAFE_WAYS.bedMark, blank: SAFE_WAYS.blankLength };
 
 function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths, frame } = e;

@@ -1,4 +1,5 @@
 // Layout of the wedge: its side with the taper and its face, true size, both lying along the grain.
+import { SAFE_WAYS } from "../../bench/safe-ways.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { line, point, polygon } from "../../elevation/outline.ts";
 import { tanDeg } from "../../trig.ts";
@@ -19,8 +20,22 @@ export function wedgeLayout(e: Elevation): Picture {
   const butt = design.wedge.tip + length * tanDeg(design.wedge.angle);
   const side = polygon(point(0, 0), point(length, 0), point(length, butt), point(0, design.wedge.tip));
   marks.outline("outline", side);
-  dimension(marks, ruled(design.wedge.tip, design, "up"), point(0, 0), point(0, design.wedge.tip), "upright", -ROW);
-  dimension(marks, ruled(butt, design, "up"), point(length, 0), point(length, butt), "upright", length + ROW);
+  dimension(
+    marks,
+    ruled(design.wedge.tip, design, SAFE_WAYS.wedgeTip),
+    point(0, 0),
+    point(0, design.wedge.tip),
+    "upright",
+    -ROW,
+  );
+  dimension(
+    marks,
+    ruled(butt, design, SAFE_WAYS.wedgeButt),
+    point(length, 0),
+    point(length, butt),
+    "upright",
+    length + ROW,
+  );
   const words = `side · ${degreesTold(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
   marks.text(words, point(length / 2, -4), { size: LETTERING.small, anchor: "middle" });
   drawFace(marks, e, -ROW - BETWEEN_VIEWS);
@@ -48,6 +63,20 @@ function drawFace(marks: Marks, e: Elevation, top: number): void {
   marks.label("butt", point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
   grainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
   dimension(marks, ruled(bears, design), point(0, low), point(bears, low), "level", low - ROW);
-  dimension(marks, ruled(length, design, "up"), point(0, low), point(length, low), "level", low - 2 * ROW);
-  dimension(marks, ruled(width, design, "down"), point(length, low), point(length, top), "upright", length + ROW);
+  dimension(
+    marks,
+    ruled(length, design, SAFE_WAYS.wedgeLength),
+    point(0, low),
+    point(length, low),
+    "level",
+    low - 2 * ROW,
+  );
+  dimension(
+    marks,
+    ruled(width, design, SAFE_WAYS.wedgeWidth),
+    point(length, low),
+    point(length, top),
+    "upright",
+    length + ROW,
+  );
 }

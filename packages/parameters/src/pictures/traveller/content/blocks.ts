@@ -1,4 +1,5 @@
 // The two cuts, the bed, the recess and the pin's hole: where angles are made and measured.
+import { SAFE_WAYS } from "../../../bench/safe-ways.ts";
 import { pegHoles } from "../../../elevation/blocks.ts";
 import { bedPicture, recessPicture } from "../draw/bed.ts";
 import { pinHolePicture } from "../draw/cheek.ts";
@@ -16,8 +17,8 @@ export function cutsContent(known: Known): Content {
       ...t.row("sawBed", "Saw for the bed, from square"),
       ...t.row("rampMark", "Ramp's mark on the sole, from the toe end"),
       ...t.row("bedMark", "Bed's mark on the sole, from the toe end"),
-      t.length("Ramp's mark on the top", rampCut.markAtTop, "up"),
-      t.length("Bed's mark on the top", bedCut.markAtTop, "down"),
+      t.length("Ramp's mark on the top", rampCut.markAtTop, SAFE_WAYS.rampMark),
+      t.length("Bed's mark on the top", bedCut.markAtTop, SAFE_WAYS.bedMark),
       ...(ramp.curve
         ? [
             { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
@@ -112,7 +113,7 @@ export function recessContent({ t }: Known): Content {
       "Draw the bed's middle line and the recess's outline, or glue on the bed's sheet from the layout.",
       "Clamp block and template so that neither can turn; rout against the cutter's turning, a quarter of the depth at a pass, from the top end inward.",
       "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
-      `Stop at ${t.mm(recess.depth, "down")} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
+      `Stop at ${t.mm(recess.depth, SAFE_WAYS.recessDepth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
     ],
     checks: [
       "Iron flat on both lands and on the pad below the recess.",

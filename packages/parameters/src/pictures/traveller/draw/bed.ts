@@ -1,4 +1,5 @@
 // The bed: where the straightedge is laid, and the recess in plan and in section.
+import { SAFE_WAYS } from "../../../bench/safe-ways.ts";
 import { layings } from "../../../bench/survey/index.ts";
 import { blocksAt } from "../../../elevation/blocks.ts";
 import type { Elevation } from "../../../elevation/elevation.ts";
@@ -36,7 +37,7 @@ export function bedPicture(t: Telling) {
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
       const heel = plane.design.iron.thickness * cotDeg(plane.design.iron.bevel);
-      sketch.level(t.ruled(2 * half, "up"), point(-half, low), point(half, low));
+      sketch.level(t.ruled(2 * half, SAFE_WAYS.coreWidth), point(-half, low), point(half, low));
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
       sketch.name("left", [{ words: "iron bears above", place: point(-half, heel) }]);
     }),
@@ -64,9 +65,14 @@ export function recessPicture(t: Telling) {
       if (!recess) return;
       const wide = recess.width / 2;
       sketch.line("cut", ...recessEdge(recess, high).map((s) => placedSegment(s, { turn: 90, mirrored: true })));
-      sketch.level(t.ruled(recess.width, "up"), point(-wide, high), point(wide, high), "above");
+      sketch.level(t.ruled(recess.width, SAFE_WAYS.recessWidth), point(-wide, high), point(wide, high), "above");
       sketch.level(`land ${t.ruled(half - wide)}`, point(wide, low), point(half, low));
-      sketch.upright(t.ruled(recess.low - soleS, "up"), point(half, soleS), point(half, recess.low), "right");
+      sketch.upright(
+        t.ruled(recess.low - soleS, SAFE_WAYS.recessFromBedTip),
+        point(half, soleS),
+        point(half, recess.low),
+        "right",
+      );
       sketch.name("left", [{ words: "trued sole", place: point(-half, soleS) }]);
     }),
     ...(recess ? [view("Cut along the middle", { ...HALF, width: 88 }, (sketch) => drawRecessSection(sketch, t))] : []),
@@ -86,7 +92,7 @@ function drawRecessSection(sketch: Sketch, t: Telling): void {
   const thick = -design.iron.thickness;
   const floor = fromIron(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
   sketch.name("left", [
-    { words: `deep ${t.mm(recess!.depth, "down")}, square to the bed`, place: floor },
+    { words: `deep ${t.mm(recess!.depth, SAFE_WAYS.recessDepth)}, square to the bed`, place: floor },
     {
       words: "screw's head at work",
       place: fromIron(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),

@@ -1,4 +1,5 @@
 // A cheek from its inside with its holes, and where they are measured from.
+import { SAFE_WAYS } from "../../../bench/safe-ways.ts";
 import { blocksAt, cheekShape, pegHoles, stockAt } from "../../../elevation/blocks.ts";
 import { line, point } from "../../../elevation/outline.ts";
 import { composed, view, WHOLE } from "../sketch.ts";
@@ -26,7 +27,7 @@ export function pinHolePicture(t: Telling) {
       const peg = pegHoles(plane).filter(({ centre: c }) => c.x > plane.design.body.length);
       sketch.name("right", [
         {
-          words: `⌀ ${t.mm(2 * plane.pinHole.radius, "up")}, both cheeks at once`,
+          words: `⌀ ${t.mm(2 * plane.pinHole.radius, SAFE_WAYS.pinHoleDiameter)}, both cheeks at once`,
           place: point(centre.x, centre.y + plane.pinHole.radius),
         },
         ...peg.slice(0, 1).map(({ centre: c }) => ({ words: `peg ⌀ ${t.mm(plane.design.pegs.diameter)}`, place: c })),

@@ -1,4 +1,5 @@
 // The core with its two cuts, and how the saw is set for each.
+import { SAFE_WAYS } from "../../../bench/safe-ways.ts";
 import type { CoreCut, StockPlan } from "../../../bench/stock/index.ts";
 import { blocksAt } from "../../../elevation/blocks.ts";
 import { line, point, polygon } from "../../../elevation/outline.ts";
@@ -27,12 +28,14 @@ export function cutsPicture(t: Telling, { core, marks }: StockPlan) {
     sketch.wordsIn("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
     sketch.wordsIn("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
     sketch.wordsIn("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-    sketch.level(`ramp ${t.ruled(ramp.markAtSole, "up")}`, point(0, 0), foot(ramp));
-    sketch.level(`bed ${t.ruled(bed.markAtSole, "down")}`, point(0, 0), foot(bed));
-    sketch.level(`blank ${t.ruled(length, "up")}`, point(0, 0), point(length, 0));
-    if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop, "up")}`, point(0, h), head(ramp), "above");
-    if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop, "down")}`, point(0, h), head(bed), "above");
-    sketch.upright(t.ruled(h, "up"), point(0, 0), point(0, h), "left");
+    sketch.level(`ramp ${t.ruled(ramp.markAtSole, SAFE_WAYS.rampMark)}`, point(0, 0), foot(ramp));
+    sketch.level(`bed ${t.ruled(bed.markAtSole, SAFE_WAYS.bedMark)}`, point(0, 0), foot(bed));
+    sketch.level(`blank ${t.ruled(length, SAFE_WAYS.blankLength)}`, point(0, 0), point(length, 0));
+    if (ramp.markAtTop > 0)
+      sketch.level(`ramp ${t.ruled(ramp.markAtTop, SAFE_WAYS.rampMark)}`, point(0, h), head(ramp), "above");
+    if (bed.markAtTop < length)
+      sketch.level(`bed ${t.ruled(bed.markAtTop, SAFE_WAYS.bedMark)}`, point(0, h), head(bed), "above");
+    sketch.upright(t.ruled(h, SAFE_WAYS.blankHeight), point(0, 0), point(0, h), "left");
     sketch.name("right", [
       {
         words: `kerfs of ${t.mm(t.design.shop.kerf)} in the waste`,

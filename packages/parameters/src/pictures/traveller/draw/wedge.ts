@@ -1,4 +1,5 @@
 // Wedge and cross pin with their sizes, each beside the other.
+import { SAFE_WAYS } from "../../../bench/safe-ways.ts";
 import { line, point, polygon } from "../../../elevation/outline.ts";
 import { pinLengths } from "../../../elevation/pin-section.ts";
 import { placedOutline } from "../../../elevation/place.ts";
@@ -17,16 +18,16 @@ export function wedgePicture(t: Telling) {
     view("Wedge, side", { ...HALF, height: 40 }, (sketch) => {
       const side = polygon(point(0, 0), point(length, 0), point(length, butt), point(0, wedge.tip));
       sketch.area(WOOD, side).outline("outline", side);
-      sketch.level(t.ruled(length, "up"), point(0, 0), point(length, 0));
-      sketch.upright(t.ruled(butt, "up"), point(length, 0), point(length, butt), "right");
-      sketch.upright(t.ruled(wedge.tip, "up"), point(0, 0), point(0, wedge.tip), "left");
+      sketch.level(t.ruled(length, SAFE_WAYS.wedgeLength), point(0, 0), point(length, 0));
+      sketch.upright(t.ruled(butt, SAFE_WAYS.wedgeButt), point(length, 0), point(length, butt), "right");
+      sketch.upright(t.ruled(wedge.tip, SAFE_WAYS.wedgeTip), point(0, 0), point(0, wedge.tip), "left");
       sketch.wordsIn(`${t.deg(wedge.angle)}, grain along it`, point(0.6 * length, 0.3 * butt), 0.6 * length);
     }),
     view("Wedge, face to the pin", { ...HALF, width: 88, height: 38 }, (sketch) => {
       sketch.area(WOOD, box(0, 0, length, width)).outline("outline", box(0, 0, length, width));
       sketch.line("mark", line(point(bears, 0), point(bears, width)));
       sketch.level(`pin bears ${t.ruled(bears)}`, point(0, 0), point(bears, 0));
-      sketch.upright(t.ruled(width, "down"), point(length, 0), point(length, width), "right");
+      sketch.upright(t.ruled(width, SAFE_WAYS.wedgeWidth), point(length, 0), point(length, width), "right");
     }),
     view("Pin, from above", { ...HALF, height: 40, width: 104 }, (sketch) => {
       const body = box(-shoulder, -r, shoulder, r);
