@@ -157,25 +157,28 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
     }
   });
 
-  test.each([...SIZES, [1440, 900] as const])("no number is cut off by its field, any example, %i × %i", async (width, height) => {
-    const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width, height } });
-    for (const example of ["workshop-jointer", "figured-finisher", "trestle-jack"]) {
-      await andFollow(page, () => page.getByRole("button", { name: example }).click());
-      const outside = await page.evaluate(() =>
-        [...document.querySelectorAll(".board")].flatMap((board) => {
-          const field = board.getBoundingClientRect();
-          return [...board.querySelectorAll(".number > *:not(.auto), .number.reference")].flatMap((number) => {
-            const { left, right, top, bottom } = number.getBoundingClientRect();
-            const isCut =
-              left < field.left - 1 || right > field.right + 1 || top < field.top - 1 || bottom > field.bottom + 1;
-            return isCut ? [`${number.getAttribute("data-parameter") ?? number.textContent}`] : [];
-          });
-        }),
-      );
-      expect(outside, example).toEqual([]);
-    }
-    await page.context().close();
-  });
+  test.each([...SIZES, [1440, 900] as const])(
+    "no number is cut off by its field, any example, %i × %i",
+    async (width, height) => {
+      const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width, height } });
+      for (const example of ["workshop-jointer", "figured-finisher", "trestle-jack"]) {
+        await andFollow(page, () => page.getByRole("button", { name: example }).click());
+        const outside = await page.evaluate(() =>
+          [...document.querySelectorAll(".board")].flatMap((board) => {
+            const field = board.getBoundingClientRect();
+            return [...board.querySelectorAll(".number > *:not(.auto), .number.reference")].flatMap((number) => {
+              const { left, right, top, bottom } = number.getBoundingClientRect();
+              const isCut =
+                left < field.left - 1 || right > field.right + 1 || top < field.top - 1 || bottom > field.bottom + 1;
+              return isCut ? [`${number.getAttribute("data-parameter") ?? number.textContent}`] : [];
+            });
+          }),
+        );
+        expect(outside, example).toEqual([]);
+      }
+      await page.context().close();
+    },
+  );
 
   test("another plane is fitted into the body's picture, one that hardly differs stays as it was turned", async () => {
     const { page } = await opened(browser, FILE_ADDRESS);
