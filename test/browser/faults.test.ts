@@ -347,7 +347,9 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await expect.poll(() => page.url()).toContain("bed.angle=59");
         await shows(59);
         await page.unroute("**/followed/design");
-        await andFollow(page, () => page.click(".deeds >> text=undo"));
+        await page.click(".deeds >> text=write back");
+        await expect.poll(() => readFileSync(file, "utf8")).toBe(design(59));
+        await expect.poll(() => page.url()).not.toContain("bed.angle");
       });
       test("changes a hundred times without a pause", async () => {
         for (let i = 0; i < 100; i++) {

@@ -342,8 +342,8 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const address = page.url();
     await page.reload();
     await expect.poll(() => numberIn(page, "bed.angle")).toBe(48);
+    await expect.poll(() => page.title()).toContain("trestle-jack"); // told with the words, which come after the drawing
     expect(await page.locator("#stage-glued").isChecked()).toBe(true);
-    expect(await page.title()).toContain("trestle-jack");
     const other = await opened(browser, address);
     expect(await numberIn(other.page, "bed.angle")).toBe(48);
     await andFollow(other.page, async () => {

@@ -5,8 +5,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
-import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
-import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
+import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
+import { startViewServer, tellAll, type ViewServer } from "../../packages/cli/src/view-server.ts";
 import { fault } from "../support/faults.ts";
 
 const DESIGN = "# ours\niron: { width: 48, thickness: 3.6 }\n";
@@ -156,7 +156,29 @@ describe("a client that is slow or stops", fault(LIVES), () => {
     await expect.poll(handles).toBe(both);
     await expect.poll(handles).toBe(both - 1);
   });
-  test("100 streams of changes, none of which reads, and more than are held", async () => {
+  test("a stream of changes on which nothing moves for long: it is kept, and told of the next change", async () => {
+    const socket = dialled();
+    let all = "";
+    socket.on("data", (piece) => {
+      all += piece;
+    });
+    socket.write(`GET /followed/changes HTTP/1.1\r\n${OWN_HOST()}\r\n\r\n`);
+    await expect.poll(() => all).toContain("following");
+    const idle = dialled(); // one that is cut off for it, as long as that takes
+    await untilClosed(idle);
+    await untilClosed(dialled());
+    expect(socket.destroyed).toBe(false);
+    writeFileSync(file, DESIGN);
+    await expect.poll(() => all).toContain("event: changed");
+  });
+  test("a stream of changes that is not read: it is given up, the others are told", () => {
+    const stream = (writableLength: number) => ({ write: vi.fn(), writableLength, destroy: vi.fn() });
+    const [read, unread] = [stream(0), stream(20_000)];
+    tellAll(new Set([unread, read]), file);
+    expect([read.destroy, unread.destroy].map(({ mock }) => mock.calls.length)).toEqual([0, 1]);
+    expect(read.write.mock.calls).toEqual([[expect.stringMatching(/^event: changed\ndata: "[0-9a-f]{32}"\n\n$/)]]);
+  });
+  test("100 streams of changes and more than are held", async () => {
     const streams = Array.from({ length: 100 }, () => dialled());
     for (const socket of streams) socket.write(`GET /followed/changes HTTP/1.1\r\n${OWN_HOST()}\r\n\r\n`);
     const statusOf = (socket: Socket) =>

@@ -53,12 +53,6 @@ export const EQUIVALENT = [
     why: "the first station is the widest so far, so that it is set to false before it is asked",
   },
   {
-    file: "elevation/throat.ts",
-    line: "const chain = rampPath(ramp, 0, «2» * design.body.height);",
-    made: "(2 * 1.1)",
-    why: DRAWN,
-  },
-  {
     file: "elevation/stack.ts",
     line: "const far = («2» * design.body.height) / sinDeg(frame.bedAngle) + Math.abs(v);",
     made: "(2 * 1.1)",

@@ -182,8 +182,11 @@ function listen(request: IncomingMessage, response: ServerResponse, streams: Set
   response.on("close", () => streams.delete(response));
 }
 
-/** Word of the file to every page that follows: its new version, or why it cannot be had. */
-function tellAll(streams: ReadonlySet<ServerResponse>, file: string) {
+/** Word of the file to every page that follows: its new version, or why it cannot be had. One that no longer reads is given up. */
+export function tellAll(
+  streams: ReadonlySet<Pick<ServerResponse, "write" | "writableLength" | "destroy">>,
+  file: string,
+): void {
   const now = designNow(file);
   const word =
     now.status === 200

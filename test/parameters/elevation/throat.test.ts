@@ -123,3 +123,14 @@ test("a ramp that passes before the toe ends at the top's height: its throat has
   expect(plane.points.rampTop.y).toBeCloseTo(height, 9);
   expect(throatSeries(plane).at(-1)!.along).toBeCloseTo(height * Math.SQRT2, 9);
 });
+
+test("a ramp under an arched top ends on it, below its height", () => {
+  const plane = elevation(designWith({ ...WORKED, "body.outline": "arched" }));
+  const { rampTop } = plane.points;
+  expect(rampTop.x).toBeCloseTo(rampXAt(plane.ramp, rampTop.y), 9);
+  // On the front arc, which is level at the crown: its centre lies under the crown, as far from the toe's end as from it.
+  const { crownX, height, toeHeight } = plane.top;
+  const radius = (crownX ** 2 + (height - toeHeight) ** 2) / (2 * (height - toeHeight));
+  expect(Math.hypot(rampTop.x - crownX, rampTop.y - (height - radius))).toBeCloseTo(radius, 9);
+  expect(rampTop.y).toBeLessThan(height - 0.1);
+});

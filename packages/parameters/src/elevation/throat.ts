@@ -34,8 +34,8 @@ const STATIONS = 120;
 
 /** The ramp from the mouth as far as it meets the finished top; to the top's height where it passes before the toe. */
 export function rampToTop({ design, ramp, topChain }: Pick<ThroatSides, "design" | "ramp" | "topChain">) {
-  const chain = rampPath(ramp, 0, 2 * design.body.height);
-  return splitAtFirstMeeting(chain, topChain)?.before ?? rampPath(ramp, 0, design.body.height);
+  const chain = rampPath(ramp, 0, design.body.height);
+  return splitAtFirstMeeting(chain, topChain)?.before ?? chain;
 }
 
 /** The throat's width at even stations up the ramp, mouth first; an elevation is what it asks for. */
