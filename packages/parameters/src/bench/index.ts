@@ -26,7 +26,7 @@ export * from "./mouth-text.ts";
 export type { Packing } from "./packing.ts";
 export { type PinSeat, pinSeat } from "./pin-seat.ts";
 export * from "./pin-strength.ts";
-export { figureTold, measuredTold, SAFE_WAYS } from "./safe-ways.ts";
+export { figureTold, finishedWay, measuredTold, SAFE_WAYS } from "./safe-ways.ts";
 export * from "./seasons.ts";
 export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";
