@@ -79,6 +79,16 @@ test("check counts warnings and notes apart; neither fails", async () => {
   expect(note.out).toMatch(/nothing fails; 1 note to weigh/);
 });
 
+test("--with is refused in the unit that it was typed in, every length at once", async () => {
+  const lengths = ["--with", "sole.allowance=8", "--with", "body.cheek=4"];
+  const { exit, err } = await ran("check", SMOOTHER, "--with", "units=in", ...lengths);
+  expect(exit).toBe(2);
+  expect(err.trim().split("\n")).toEqual([
+    "--with: sole.allowance: read 8, which is 8 in (203.2 mm); allowed is 0 in (0 mm) to 0.787 in (20 mm)",
+    "--with: body.cheek: read 4, which is 4 in (101.6 mm); allowed is 0.079 in (2 mm) to 1.575 in (40 mm)",
+  ]);
+});
+
 test("check tells what passed, and what fails with its mend; --with changes the design for one run", async () => {
   const good = await ran("check", SMOOTHER);
   expect(good).toMatchObject({ exit: 0, err: "" });

@@ -1,6 +1,6 @@
 // The stock list as another program's CSV reader reads it: the billet, a row a piece, lengths in mm, odd names as text and no formula.
-import { stockPlan } from "@lamplane/parameters/bench";
-import { elevation } from "@lamplane/parameters/elevation";
+import { figureTold, stockPlan } from "@lamplane/parameters/bench";
+import { elevation, figure } from "@lamplane/parameters/elevation";
 import { expect, type TestContext, test } from "vitest";
 import { stockCsv } from "../../packages/export/src/content/stock-csv.ts";
 import { designWith, WORKED } from "../support/designs.ts";
@@ -49,4 +49,18 @@ test("a maker in inches reads each size on the rule too, a rough one never short
       expect(inches * 25.4).toBeGreaterThan(mm - 0.051); // half of a tenth: what no rule shows
       expect(inches * 25.4).toBeLessThan(mm + 25.4 / 64 + 0.051);
     }
+});
+
+test("a wedge is as long in the stock list as its step says: never short of what is fitted", (context) => {
+  const design = { ...designWith(WORKED), units: "in" as const };
+  const plane = elevation(design);
+  const [head, ...lines] = rowsRead(context, stockCsv(stockPlan(plane), design)) as [string[], ...string[][]];
+  const wedge = lines.find(([piece]) => piece === "wedge")!;
+  const told = (key: "wedgeLength" | "wedgeWidth" | "wedgeButt") => figureTold(design, key, figure(plane, key)!, "mm");
+  for (const [side, key] of [
+    ["length", "wedgeLength"],
+    ["width", "wedgeWidth"],
+    ["thickness", "wedgeButt"],
+  ] as const)
+    expect(told(key)).toMatch(new RegExp(`^${wedge[head.indexOf(`finished ${side} in`)]} in`));
 });

@@ -3,7 +3,7 @@ import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:
 import { asCouldNotWrite } from "@lamplane/export/could-not-write";
 import { completeDesign, type Design, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
-import { readNumberText } from "@lamplane/parameters/units";
+import { limitText, readNumberText } from "@lamplane/parameters/units";
 import { contentOf, faultLines } from "./file-content.ts";
 import { InputRefused } from "./io.ts";
 
@@ -43,20 +43,43 @@ export function replaceFile(file: string, text: string): void {
 }
 
 function changed(design: Design, changes: readonly string[]): Design {
-  const complete = completeDesign(changes.reduce(changedOnce, design));
+  const outside: string[] = [];
+  let to = design; // a unit that is changed counts for what comes after it
+  for (const change of changes) {
+    const made = changeIn(to, change);
+    outside.push(...outsideLimits(made, to.units));
+    to = withValue(to, made.path, made.value);
+  }
+  if (outside.length > 0) throw new InputRefused(outside.join("\n"));
+  const complete = completeDesign(to);
   if (complete.ok) return complete.design;
   throw new InputRefused(faultLines(complete.faults.map((fault) => ({ ...fault, file: "--with" }))));
 }
 
-function changedOnce(design: Design, change: string): Design {
+interface Change {
+  readonly path: string;
+  readonly row: Row;
+  readonly text: string;
+  readonly value: string | number;
+}
+
+function changeIn({ units }: Design, change: string): Change {
   const [, path, text] = /^([^=]+)=(.*)$/s.exec(change) ?? [];
   if (path === undefined || text === undefined)
     throw new InputRefused(`--with ${change}: write KEY=VALUE, such as bed.angle=50`);
   const row = rowOrRefusal(path);
-  if (row.kind !== "number" || (text === "auto" && row.auto !== undefined)) return withValue(design, path, text);
-  const read = readNumberText(text, row.quantity, design.units);
+  if (row.kind !== "number" || (text === "auto" && row.auto !== undefined)) return { path, row, text, value: text };
+  const read = readNumberText(text, row.quantity, units);
   if ("fault" in read) throw new InputRefused(`--with ${path}: ${read.fault}`);
-  return withValue(design, path, read.value);
+  return { path, row, text, value: read.value };
+}
+
+/** Told in the design's unit, as a fault in the file is: a length was typed in it. */
+function outsideLimits({ path, row, text, value }: Change, units: Design["units"]): string[] {
+  if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number") return [];
+  if (value >= row.min && value <= row.max) return [];
+  const told = [value, row.min, row.max].map((mm) => limitText(mm, units));
+  return [`--with: ${path}: read ${text}, which is ${told[0]}; allowed is ${told[1]} to ${told[2]}`];
 }
 
 /** A row of the parameter table by its path. @throws InputRefused where there is none. */

@@ -2,6 +2,7 @@
 import {
   CLEAR_OF_CUTS,
   type FromOffcut,
+  finishedWay,
   GRAIN_RUN_OUT,
   GRAIN_RUN_OUT_SOURCE,
   type PieceSize,
@@ -27,8 +28,8 @@ export function stockText(design: Design, plan: StockPlan): string {
 const CAUTION =
   "Short and small pieces are dangerous at a machine: follow its manual, local rules and trained practice, or saw them by hand.";
 
-const size = ({ length, width, thickness }: PieceSize, shown: Shown, way?: SafeWay): string =>
-  [length, width, thickness].map((side) => shown(side, way)).join(" × ");
+const size = (piece: PieceSize, shown: Shown, way: (side: keyof PieceSize) => SafeWay): string =>
+  (["length", "width", "thickness"] as const).map((side) => shown(piece[side], way(side))).join(" × ");
 
 const SIDES = ["length", "width", "height"] as const;
 
@@ -147,13 +148,13 @@ function listText({ list, billet }: StockPlan, _: Shown, own: Shown): string {
   const rows = list.rows.map((row) => [
     row.piece,
     `${row.count}`,
-    size(row.rough, own, "up"),
-    size(row.finished, own),
+    size(row.rough, own, () => "up"),
+    size(row.finished, own, (side) => finishedWay(row.piece, side)),
     row.from,
     row.species,
     row.grain,
   ]);
-  const boards = billet.boards.map((board) => `From the billet's ${board.from}: ${size(board, own)}.`);
+  const boards = billet.boards.map((board) => `From the billet's ${board.from}: ${size(board, own, () => "nearest")}.`);
   const yields = list.leftovers.map(({ piece, wanted, count }) => `${piece} ${count} of ${wanted}`).join(", ");
   return [
     "STOCK LIST, length along the grain",

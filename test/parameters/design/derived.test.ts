@@ -138,6 +138,12 @@ describe("told to the maker", () => {
         expect(value, path).toEqual(row.default);
         continue;
       }
+      if (path === "pin.tenonClearance") {
+        // Twist drills in inches are sold by the 64th: ASME B94.11M, fractional sizes (from memory)
+        const drill = ((reading.design.pin.tenon + value) / 25.4) * 64;
+        expect(Math.abs(drill - Math.round(drill)), path).toBeLessThan(1e-9);
+        continue;
+      }
       // Nearest 1/8 in over an inch, 1/32 over 1/8, 1/64 over 1/32, then thousandths or tenths of one: half of each is the most it is off.
       const most =
         row.default > 25.4 ? 25.4 / 16 : row.default > 3.175 ? 25.4 / 64 : row.default > 0.79 ? 25.4 / 128 : 0.0128;

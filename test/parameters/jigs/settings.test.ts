@@ -169,3 +169,13 @@ describe("words", () => {
   test("the pin guide says at which stage it registers", () =>
     expect(planOf("pin-guide").registersAgainst).toMatch(/before glue-up and truing/));
 });
+
+test("a drill is told by the 64th that it is sold by, whatever the rule shows; another size as a caliper has it", () => {
+  const inches: Changes = { units: "in", "shop.smallestFraction": "1/16", "pin.tenon": 9.525 };
+  const told = (clearance: number) =>
+    (["fit-test", "pin-guide"] as const).map(
+      (name) => planOf(name, { ...inches, "pin.tenonClearance": clearance }).title,
+    );
+  for (const title of told(25.4 / 64)) expect(title).toContain("25/64 in"); // 3/8 in and 1/64 in
+  for (const title of told(0.2)) expect(title).toContain("0.383 in"); // (9.525 + 0.2) / 25.4
+});

@@ -7,6 +7,7 @@ import { type Changes, designWith, WORKED } from "../../support/designs.ts";
 import { faultsInEdges, manifoldOf, overlap, trianglesOf, volumeOf } from "../../support/meshes.ts";
 
 const { geom3 } = modeling.geometries;
+const { measureBoundingBox } = modeling.measurements;
 
 const NAMED: [string, Changes][] = [
   ["the worked set", WORKED],
@@ -79,4 +80,13 @@ describe("the tests' own tools tell a broken solid", () => {
     expect(() => closedSolid("it", triangles.slice(1), part.volume)).toThrow(/it: 3 edges/);
     expect(() => closedSolid("it", triangles, part.volume + 1)).toThrow(/it: its solid holds/);
   });
+});
+
+test("the body to be looked at or printed stands on its sole, z up, as the 3MF document has its parts", () => {
+  const plane = elevation(designWith(WORKED));
+  const [low, high] = measureBoundingBox(bodyOf(plane, "trued").standing);
+  // 3MF Core Specification 1.4.0, 3.1 and 3.3: z is up, and no coordinate is negative
+  for (const at of low) expect(at).toBeCloseTo(0, 9);
+  const { length, height } = plane.design.body;
+  for (const [k, size] of [length, plane.widths.body, height].entries()) expect(high[k]).toBeCloseTo(size, 6);
 });

@@ -60,7 +60,7 @@ function addSolids(files: Content, { design, plane, version }: PackOf): void {
     files.set(`drawings/${part.name}.svg`, pictureSvg(drawingPicture(part.drawing)));
   }
   const body = bodyOf(plane, design.stage === "glued" ? "glued" : "trued");
-  files.set("body.stl", stlBytes(body.solid, "body", body.volume));
+  files.set("body.stl", stlBytes(body.standing, "body", body.volume));
   files.set("body.3mf", threeMf(parts, { name: design.name, version }));
 }
 

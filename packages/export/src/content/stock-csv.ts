@@ -1,7 +1,7 @@
 // The stock list as a table for spreadsheets: the billet to buy, then its pieces; lengths in mm, in an inch design on the rule too.
-import type { StockPlan } from "@lamplane/parameters/bench";
+import { finishedWay, type StockPlan } from "@lamplane/parameters/bench";
 import type { Design } from "@lamplane/parameters/design";
-import { onRule } from "@lamplane/parameters/units";
+import { onRule, type SafeWay } from "@lamplane/parameters/units";
 import { csvLine } from "../csv.ts";
 
 const SIDES = ["length", "width", "thickness"] as const;
@@ -49,9 +49,12 @@ function cells(row: Line, { units, shop }: Pick<Design, "units" | "shop">): stri
   const { piece, count, rough, finished, from, species, grain } = row;
   const inMm = [rough, finished].flatMap((size) => SIDES.map((side) => (size ? rounded(size[side]) : "")));
   // Rough sizes are rounded up, as the stock list on paper rounds them: what is sawn too large can still be milled.
-  const ruled = (size: Size | undefined, way: "up" | "nearest") =>
-    SIDES.map((side) => (size ? onRule(size[side], "in", shop.smallestFraction, way).text.replace(/ in$/, "") : ""));
-  const inInches = units === "in" ? [...ruled(rough, "up"), ...ruled(finished, "nearest")] : [];
+  const ruled = (size: Size | undefined, way: (side: keyof Size) => SafeWay) =>
+    SIDES.map((side) =>
+      size ? onRule(size[side], "in", shop.smallestFraction, way(side)).text.replace(/ in$/, "") : "",
+    );
+  const inInches =
+    units === "in" ? [...ruled(rough, () => "up"), ...ruled(finished, (side) => finishedWay(piece, side))] : [];
   return [piece, String(count), ...inMm, ...inInches, from, species, grain];
 }
 

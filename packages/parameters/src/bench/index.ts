@@ -27,7 +27,7 @@ export * from "./mouth-text.ts";
 export type { Packing } from "./packing.ts";
 export { type PinSeat, pinSeat } from "./pin-seat.ts";
 export * from "./pin-strength.ts";
-export { comparedTold, figureTold, measuredTold, SAFE_WAYS } from "./safe-ways.ts";
+export { comparedTold, figureTold, finishedWay, measuredTold, SAFE_WAYS } from "./safe-ways.ts";
 export * from "./seasons.ts";
 export * from "./seasons-of-plane.ts";
 export * from "./steps.ts";

@@ -37,6 +37,13 @@ export const SAFE_WAYS = {
   glueGap: "fine",
 } as const satisfies Readonly<Partial<Record<FigureKey, Read>>>;
 
+/** How a finished piece's size is rounded in a stock list: a wedge's as its step has it. */
+export function finishedWay(piece: string, side: "length" | "width" | "thickness"): SafeWay {
+  if (piece !== "wedge") return "nearest";
+  const read = readOf({ length: "wedgeLength", width: "wedgeWidth", thickness: "wedgeButt" }[side]);
+  return read === "fine" ? "nearest" : read;
+}
+
 /** How a figure is read; a place on the wood where nothing else is said. */
 export const readOf = (key: string): Read =>
   (SAFE_WAYS as Readonly<Record<string, Read | undefined>>)[key] ?? "nearest";

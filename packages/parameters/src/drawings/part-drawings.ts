@@ -107,7 +107,11 @@ export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right")
     ...shape.circles.map((circle): Entry => ({ kind: "circle", work: "DRILL", circle: placedCircle(circle, place) })),
     mark(...blocks.rampChain.map(put)),
     mark(...blocks.bedChain.map(put)),
-    note(`cheek ${hand}, inside up, ${rounded(e.widths.cheek)} thick`, 20, 6),
+    note(
+      `${hand} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}, ${rounded(e.widths.cheek)} thick`,
+      20,
+      6,
+    ),
   ];
   if (stage !== "trued") entries.push(mark(put(line(point(0, 0), point(length, 0)))));
   if (stage === "blank" && trim > 0) {

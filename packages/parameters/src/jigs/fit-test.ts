@@ -2,7 +2,7 @@
 import type { Elevation } from "../elevation/elevation.ts";
 import { circleOutline, type Point, point } from "../elevation/outline.ts";
 import { FLAT_PRINT, type Planned } from "./jig.ts";
-import { box, figureText, lengthWords, nameLabel, plainLabel, sizeWords } from "./lines.ts";
+import { box, drillWords, figureText, lengthWords, nameLabel, plainLabel } from "./lines.ts";
 
 /** Clearances all round that are tried, mm. */
 export const TRIED = [0, 0.1, 0.2, 0.3, 0.4, 0.5] as const;
@@ -30,7 +30,7 @@ export function fitTest(plane: Elevation): Planned {
   return {
     plan: {
       name: "fit-test",
-      title: `Fit test for a ${sizeWords(design, shank)} shank`,
+      title: `Fit test for a ${drillWords(design, shank)} shank`,
       bodies: [
         {
           boundary: box(0, 0, FIT_TEST_LENGTH, high),
@@ -59,7 +59,7 @@ export function fitTest(plane: Elevation): Planned {
         },
       ],
       registersAgainst: `The shank of a ${lengthWords(design, shank)} drill.`,
-      use: `Print it first. Push the shank of a ${sizeWords(design, shank)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance; write its number as jigs.clearance. The piece is ${figureText(FIT_TEST_LENGTH)} mm long: measure it, and set the printer's scale right before you print gauges.`,
+      use: `Print it first. Push the shank of a ${drillWords(design, shank)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance; write its number as jigs.clearance. The piece is ${figureText(FIT_TEST_LENGTH)} mm long: measure it, and set the printer's scale right before you print gauges.`,
       printed: FLAT_PRINT,
     },
   };

@@ -3,18 +3,24 @@ import type { Entry } from "../drawings/drawing.ts";
 import { splitAtFirstMeeting } from "../elevation/crossing.ts";
 import { arc, FAR, line, type Outline, type Point, point, type Segment } from "../elevation/outline.ts";
 import type { Design } from "../table/index.ts";
-import { comparedText, lengthBoth } from "../units.ts";
+import { comparedText, lengthBoth, onRule, type SafeWay } from "../units.ts";
 import type { Label } from "./jig.ts";
 
 /** A number as it is cut into a jig: two decimals at most. */
 export const figureText = (value: number): string => String(Math.round(value * 100) / 100 + 0);
 export const degreesText = (angle: number): string => `${figureText(angle)}°`;
 /** A length in the words of a jig: the maker's unit, and ours. */
-export const lengthWords = ({ units, shop }: Design, mm: number): string =>
-  lengthBoth(mm, units, shop.smallestFraction);
+export const lengthWords = ({ units, shop }: Design, mm: number, way: SafeWay = "nearest"): string =>
+  lengthBoth(mm, units, shop.smallestFraction, way);
 
 /** A length in the maker's unit alone, as a caliper has it: for titles. */
 export const sizeWords = ({ units }: Design, mm: number): string => comparedText(mm, units);
+
+/** A drill's or bush's diameter in the maker's unit alone: the 64th of an inch that they are sold by, where it is one. */
+export function drillWords(design: Design, mm: number): string {
+  const sold = onRule(mm, "in", "1/64", "nearest");
+  return design.units === "in" && sold.over === 0 ? sold.text : sizeWords(design, mm);
+}
 
 /** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
 const BROKEN = [24, 16, 12] as const;

@@ -6,7 +6,7 @@ import { stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { circleOutline, type Point, point } from "../elevation/outline.ts";
 import { CAUTION, FLAT_PRINT, type Hole, type Planned, STOUT_WALL, standingAsDrawn } from "./jig.ts";
-import { cutEntry, figureText, lengthWords, nameLabel, noteEntry, sizeWords } from "./lines.ts";
+import { cutEntry, drillWords, figureText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
 import { outlineThrough, window } from "./straight.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
@@ -110,8 +110,8 @@ const drillEntry = (centre: Point, radius: number): Entry => ({
 /** What goes through the guide's hole, in words. */
 const taken = ({ drillRadius }: PinGuidePlaces, { design }: Elevation): string =>
   design.jigs.drillBush > 0
-    ? `a drill bush ${sizeWords(design, 2 * drillRadius)} outside`
-    : `a ${sizeWords(design, 2 * drillRadius)} drill`;
+    ? `a drill bush ${drillWords(design, 2 * drillRadius)} outside`
+    : `a ${drillWords(design, 2 * drillRadius)} drill`;
 
 function guideUse(places: PinGuidePlaces, plane: Elevation): string {
   const peg = lengthWords(plane.design, plane.design.pegs.diameter);

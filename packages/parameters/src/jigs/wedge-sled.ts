@@ -43,7 +43,7 @@ export function wedgeSled(plane: Elevation): Planned {
   const boundary = outlineThrough(corners);
   const grip = gripAt(point(right - 14 - GRIP, (low + 0) / 2), -low);
   const angle = degreesText(omega);
-  const wide = lengthWords(design, widths.core - design.wedge.clearance);
+  const wide = lengthWords(design, widths.core - design.wedge.clearance, "down");
   return {
     plan: {
       name: "wedge-sled",
@@ -69,7 +69,7 @@ export function wedgeSled(plane: Elevation): Planned {
       },
       registersAgainst:
         "Its straight side runs along the saw's fence or lies on a shooting board's fence; the wedge blank's planed lower side lies on the pocket's long side, its butt against the pocket's thick end.",
-      use: `Plane one side of the wedge's blank, cut it to ${lengthWords(design, length)} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
+      use: `Plane one side of the wedge's blank, cut it to ${lengthWords(design, length, "up")} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
       printed: FLAT_PRINT,
     },
   };

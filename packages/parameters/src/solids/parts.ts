@@ -72,10 +72,19 @@ export function partsOf(plane: Elevation, stage: Stage): Part[] {
   ];
 }
 
-/** The finished or glued body as one closed solid in the plane's frame. */
-export function bodyOf(plane: Elevation, stage: Exclude<Stage, "blank">): { solid: Geom3; volume: number } {
-  const made = bodyShell(plane, stage);
-  return { solid: closedSolid("body", made.triangles, made.volume), volume: made.volume };
+export interface Body {
+  /** In the plane's frame. */
+  readonly solid: Geom3;
+  /** As it stands on its sole, z up, its lowest corner at 0, 0, 0: as printers and the parts in their places have it. */
+  readonly standing: Geom3;
+  readonly volume: number;
+}
+
+/** The finished or glued body as one closed solid. */
+export function bodyOf(plane: Elevation, stage: Exclude<Stage, "blank">): Body {
+  const { triangles, volume } = bodyShell(plane, stage);
+  const stood = onTable(moved(triangles, ([x, y, z]) => [x, -z, y]));
+  return { solid: closedSolid("body", triangles, volume), standing: closedSolid("body", stood, volume), volume };
 }
 
 /** A mirrored place is a half turn over in space: x and z both change sign, so the solid stays right side out. */

@@ -3,6 +3,7 @@ import { planeOf, planned } from "../../bench/as-built/as-built.ts";
 import { STRENGTH_CAUTION } from "../../bench/caution.ts";
 import { CAUTIONS, type CautionRow, DEFER } from "../../bench/cautions.ts";
 import type { BenchFigureKey } from "../../bench/figures.ts";
+import { finishedWay } from "../../bench/safe-ways.ts";
 import { LEAST_GAP, seasonSeriesOf, seasonsOf } from "../../bench/seasons-of-plane.ts";
 import { JOB, STEPS, type Step } from "../../bench/steps.ts";
 import { type StockPlan, stockPlan } from "../../bench/stock/index.ts";
@@ -11,6 +12,7 @@ import { type Finding, findingsOf } from "../../checks/index.ts";
 import { type Elevation, elevation } from "../../elevation/elevation.ts";
 import { jigPlans } from "../../jigs/jigs.ts";
 import { type Design, STEP_NAMES } from "../../table/index.ts";
+import type { SafeWay } from "../../units.ts";
 import type { Picture } from "../picture.ts";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
@@ -186,15 +188,18 @@ function toolsFor(plane: Elevation, t: Telling): string[] {
 }
 
 function stockTable(t: Telling, { list }: StockPlan): StockTable {
-  const size = ({ length, width, thickness }: (typeof list.rows)[number]["rough"], way: "up" | "nearest") =>
-    [length, width, thickness].map((mm) => t.ruled(mm, way).replace(/ in$/, "")).join(" × ");
+  type Size = (typeof list.rows)[number]["rough"];
+  const size = (of: Size, way: (side: keyof Size) => SafeWay) =>
+    (["length", "width", "thickness"] as const)
+      .map((side) => t.ruled(of[side], way(side)).replace(/ in$/, ""))
+      .join(" × ");
   return {
     head: ["Piece", "No.", "Rough", "Finished", "From", "Wood", "Grain"],
     rows: list.rows.map((row) => [
       row.piece,
       String(row.count),
-      size(row.rough, "up"),
-      size(row.finished, "nearest"),
+      size(row.rough, () => "up"),
+      size(row.finished, (side) => finishedWay(row.piece, side)),
       row.from,
       row.species,
       row.grain,
