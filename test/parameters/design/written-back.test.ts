@@ -94,6 +94,20 @@ describe("what changes in the text", () => {
     expect(writtenBack(source, "iron.width", 44.5)).toContain("width: 44.5 mm,");
     expect(writtenBack(source, "bed.angle", 45)).toContain("angle: 45");
   });
+  test("a file whose unit changes keeps its lengths: those without a unit of their own are told in the old one", () => {
+    const mm = `iron: { width: 48, thickness: 3.60 } # by caliper\nbody: { length: 9 in }\nbed: { angle: 50 }\n`;
+    expect(writtenBack(mm, "units", "in")).toBe(
+      `iron: { width: 48 mm, thickness: 3.60 mm } # by caliper\nbody: { length: 9 in }\nbed: { angle: 50 }\nunits: in\n`,
+    );
+    expect(writtenBack(mm, "units", "mm")).toBe(`${mm}units: mm\n`);
+    const inches = `units: in\niron: { width: 2, thickness: "1/8" }\nbody: { length: 9-1/2" , height: 58 mm }\npin: { height: auto }\n`;
+    expect(writtenBack(inches, "units", "mm")).toBe(
+      `units: mm\niron: { width: 2 in, thickness: 1/8 in }\nbody: { length: 9-1/2" , height: 58 mm }\npin: { height: auto }\n`,
+    );
+    expect(writtenBack('{"iron": {"width": 48, "thickness": 3.6}}', "units", "in")).toBe(
+      '{"iron": {"width": "48 mm", "thickness": "3.6 mm"}, "units": "in"}',
+    );
+  });
   test("a path that is not there and a text that is no design are our bugs", () => {
     expect(() => writtenBack(FILE, "bed", 1)).toThrow(/no parameter/);
     expect(() => writtenBack(FILE, "bed.angel", 1)).toThrow(/no parameter/);
@@ -126,6 +140,19 @@ function numberOf(row: NumberRow): fc.Arbitrary<number | string> {
     .map((value) => Math.round(value * places) / places + 0);
   return row.auto === undefined ? number : fc.oneof(number, fc.constant("auto"));
 }
+
+test("a changed unit changes no length, and there and back again neither, whatever the file holds", () => {
+  const numbers = rowsOf(TABLE).flatMap(({ path, row }) => (row.kind === "number" ? [{ path, row }] : []));
+  const some = fc.shuffledSubarray(numbers, { maxLength: 8 });
+  fc.assert(
+    fc.property(fc.constantFrom(...SOURCES), some, fc.constantFrom("mm", "in"), (source, rows, units) => {
+      const text = rows.reduce((now, { path, row }) => writtenBack(now, path, row.min), source);
+      const [before, after] = [text, writtenBack(text, "units", units)].map((t) => readDesign(t, ""));
+      if (!before?.ok || !after?.ok) throw new Error(JSON.stringify([before, after]));
+      expect(after.design).toEqual({ ...before.design, units });
+    }),
+  );
+});
 
 test("at every path, any allowed value reads back and no other has changed", () => {
   const rows = rowsOf(TABLE).filter(({ path }) => path !== "units");

@@ -4,13 +4,15 @@ import type { Row } from "../table/index.ts";
 import { inMillimetres, inUnits, trimmed, type Units } from "../units.ts";
 import { rowAt } from "./at.ts";
 import { readDesign } from "./read.ts";
+import { unitsTold } from "./units-told.ts";
 import { PARSING } from "./yaml-given.ts";
 
 const INCH_PLACES = 4; // decimals of an inch that a maker would still write; a length that needs more is written in mm
 
 /**
  * The text with one value set, its key and section added where they are missing. Whether the value is allowed is said by
- * reading the result.
+ * reading the result. Where the file's unit is set to the other, every length that has none of its own is told in the old
+ * one, and stays as long as it was.
  * @param source a design that readDesign takes
  * @param value mm, degrees or a word, as in a design
  * @throws Error for a path that the table does not have, or a text that readDesign refuses (our bug)
@@ -21,11 +23,17 @@ export function writtenBack(source: string, path: string, value: number | string
   if (!read.ok) throw new Error(`a value is written into a sound design only; ${read.faults[0]?.message}`);
   const bom = source.startsWith("\ufeff") ? "\ufeff" : "";
   const text = source.slice(bom.length);
-  const root = parseDocument(text, PARSING).contents as YAMLMap;
+  const root = rootOf(text);
   const isJson = root.flow === true && text[keyOf(root.items[0]).range![0]] === '"';
+  if (path === "units" && value !== read.design.units) {
+    const told = unitsTold(text, root, read.design.units, (word) => wordText(word, isJson));
+    if (told !== text) return writtenBack(bom + told, path, value);
+  }
   const style = { isJson, newline: text.includes("\r\n") ? "\r\n" : "\n" };
   return bom + changed(text, root, path.split("."), valueText(value, row, read.design.units, isJson), style);
 }
+
+const rootOf = (text: string): YAMLMap => parseDocument(text, PARSING).contents as YAMLMap;
 
 interface Style {
   /** JSON wants its words and keys in quotes. */
