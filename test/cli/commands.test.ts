@@ -167,6 +167,8 @@ test("build --only makes what it is asked for, and refuses what it does not know
   const parts = of(await ran("build", SMOOTHER, "--out", folder, "--only", "parts", "--json"));
   expect(parts).toContain("body.stl");
   expect(parts.filter((path) => path.startsWith("jigs/"))).toEqual([]);
+  const told = await ran("build", SMOOTHER, "--out", folder, "--only", "jigs,parts");
+  expect(told.out).toContain("this one parts, jigs and no other section; what else the older pack held is gone");
   const refused = await ran("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });

@@ -1,5 +1,5 @@
 // Word whenever a file is another one than before, or gone: its folder is watched, since editors replace files rather than write in them.
-import { statSync, watch } from "node:fs";
+import { type FSWatcher, statSync, watch } from "node:fs";
 import { basename, dirname } from "node:path";
 
 /** How long a burst of events is waited out, ms: an editor writes a file in several pieces. */
@@ -22,16 +22,26 @@ export function watched(file: string, changed: () => void): () => void {
     clearTimeout(timer);
     timer = setTimeout(look, SETTLED);
   };
-  const watcher = watch(dirname(file), (_, which) => {
+  const watcher = folderWatcher(dirname(file), (which) => {
     if (which === null || which === name) soon();
   });
-  watcher.on("error", () => {}); // the folder is gone or cannot be watched: looking now and then is left
   const clock = setInterval(look, LOOK);
   return () => {
-    watcher.close();
+    watcher?.close();
     clearInterval(clock);
     clearTimeout(timer);
   };
+}
+
+/** @returns undefined where a folder cannot be watched, such as when the system's watches are used up: looking now and then is left */
+function folderWatcher(folder: string, told: (name: string | null) => void): FSWatcher | undefined {
+  try {
+    const watcher = watch(folder, (_, name) => told(name));
+    watcher.on("error", () => {}); // the folder is gone
+    return watcher;
+  } catch {
+    return undefined;
+  }
 }
 
 function stampOf(file: string): string | undefined {

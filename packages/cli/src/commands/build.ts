@@ -43,6 +43,10 @@ export async function build(
   else {
     if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);
     io.out(`${replaced ? "Replaced" : "Wrote"} ${path} (${files.size} files).\n`);
+    if (only.length < SECTIONS.length)
+      io.out(
+        `A pack holds what one run makes: this one ${only.join(", ")} and no other section${replaced ? "; what else the older pack held is gone" : ""}.\n`,
+      );
     if (files.has("body.stl"))
       io.out(
         "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
