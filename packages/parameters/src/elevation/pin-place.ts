@@ -125,7 +125,6 @@ function radiusForRoom(design: Design, rampOf: (radius: number) => Ramp, pin: Pi
   const room = (radius: number) => distanceToRamp(rampOf(radius), pin.centre) - design.pin.diameter / 2;
   let [tight, wide] = [min, Math.max(min, Math.min(max, fullHeightRadius(design)))];
   if (room(wide) >= ROOM_WANTED) return roundedToNanometre(wide);
-  if (room(tight) < ROOM_WANTED) return min;
   while (wide - tight > 1e-7) {
     const middle = (tight + wide) / 2;
     if (room(middle) >= ROOM_WANTED) tight = middle;

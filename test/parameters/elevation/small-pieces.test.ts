@@ -1,0 +1,102 @@
+// Small pieces that the whole elevation is made of, each with values worked by hand.
+
+import { elevation, figure } from "@lamplane/parameters/elevation";
+import { describe, expect, test } from "vitest";
+import { shareOf } from "../../../packages/parameters/src/checks/cures.ts";
+import { up } from "../../../packages/parameters/src/checks/draft.ts";
+import { splitAtFirstMeeting } from "../../../packages/parameters/src/elevation/crossing.ts";
+import { toIron } from "../../../packages/parameters/src/elevation/frame.ts";
+import { capIronOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
+import { arc, boundsOf, line, type Point, point } from "../../../packages/parameters/src/elevation/outline.ts";
+import { placedPoint } from "../../../packages/parameters/src/elevation/place.ts";
+import { bedLineMeets } from "../../../packages/parameters/src/elevation/stack.ts";
+import { distanceToSegment } from "../../../packages/parameters/src/elevation/top-outline.ts";
+import { widthsOf } from "../../../packages/parameters/src/elevation/widths.ts";
+import { cosDeg, sinDeg } from "../../../packages/parameters/src/trig.ts";
+import { designWith, WORKED } from "../../support/designs.ts";
+
+const near = ({ x, y }: Point, expected: Point) => {
+  expect(x).toBeCloseTo(expected.x, 9);
+  expect(y).toBeCloseTo(expected.y, 9);
+};
+
+test("each piece is sawn wider by the milling allowance on both faces; the billet holds them, two kerfs and four jointings", () => {
+  const widths = widthsOf(
+    designWith({
+      "body.sideClearance": 1.6,
+      "body.cheek": 8,
+      "shop.millingAllowance": 1.5,
+      "shop.kerf": 3.2,
+      "shop.jointingPass": 0.5,
+    }),
+  );
+  expect(
+    [widths.core, widths.roughCheek, widths.roughCore, widths.body].map((mm) => Math.round(mm * 1e9) / 1e9),
+  ).toEqual([49.6, 11, 52.6, 65.6]);
+  expect(widths.billet).toBeCloseTo(2 * 11 + 52.6 + 2 * 3.2 + 4 * 0.5, 9);
+});
+
+describe("flat things", () => {
+  test("the box about points", () => {
+    expect(boundsOf([point(3, 2), point(1, 5), point(2, 9)])).toEqual({ min: point(1, 2), max: point(3, 9) });
+  });
+  test("turned, then mirrored, then shifted", () => {
+    near(placedPoint(point(1, 2), { turn: 90, mirrored: true, shift: point(10, 20) }), point(12, 21));
+  });
+  test("a chain is split where it meets another, and ends where it ended", () => {
+    const straight = splitAtFirstMeeting([line(point(0, 0), point(10, 0))], [line(point(4, -1), point(4, 1))])!;
+    near(straight.at, point(4, 0));
+    near(straight.before.at(-1)!.to, point(4, 0));
+    near(straight.after[0]!.from, point(4, 0));
+    near(straight.after[0]!.to, point(10, 0));
+    const quarter = arc(point(10, 0), point(0, 10), point(0, 0));
+    const curved = splitAtFirstMeeting([quarter], [line(point(0, 0), point(20, 20))])!;
+    near(curved.at, point(10 * Math.SQRT1_2, 10 * Math.SQRT1_2));
+    near(curved.after[0]!.to, point(0, 10));
+    expect(curved.after[0]).toMatchObject({ kind: "arc", sweep: expect.closeTo(45, 9) });
+  });
+  test("beyond an arc's ends the nearer end is nearest, within them the circle", () => {
+    const quarter = arc(point(10, 0), point(0, 10), point(0, 0));
+    expect(distanceToSegment(point(-20, 0), quarter)).toBeCloseTo(Math.hypot(20, 10), 9);
+    expect(distanceToSegment(point(3, 4), quarter)).toBeCloseTo(5, 9);
+  });
+});
+
+describe("iron and wedge", () => {
+  const { design, frame } = elevation(designWith({ ...WORKED, "capIron.hump": 1, "capIron.humpEnd": 12 }));
+  test("the cap iron stands highest at its hump, as far from its edge as it is high", () => {
+    const corners = capIronOutline(design, frame)!.map(({ from }) => toIron(frame, from));
+    const peak = corners.reduce((a, b) => (a.v > b.v ? a : b));
+    expect(peak.v).toBeCloseTo(3.2 + 1, 9);
+    expect(peak.s).toBeCloseTo(design.capIron.setback + 3.2 + 1, 9);
+  });
+  test("a line along the iron that misses the top is as long as the full height gives", () => {
+    const top = [line(point(5, 58), point(0, 58))];
+    expect(bedLineMeets(design, frame, top, 3.2)).toBeCloseTo((58 - 3.2 * cosDeg(47)) / sinDeg(47), 9);
+  });
+});
+
+describe("wood over the pin's hole", () => {
+  const over = (changes: Parameters<typeof designWith>[0]) =>
+    figure(elevation(designWith({ ...WORKED, "pin.section": "round", ...changes })), "woodOverPinHole")!;
+  test("is what stands over it also near the heel, for the thrust goes to the toe", () => {
+    // On a flat top: height, less the pin's, less the hole's radius.
+    const changes = {
+      "body.length": 125,
+      "mouth.fromToe": 90,
+      "pin.height": 39,
+      "pin.tenon": 9.5,
+      "pin.tenonClearance": 0.2,
+      "body.outline": "flat",
+    };
+    expect(over(changes)).toBeCloseTo(58 - 39 - 9.7 / 2, 9);
+  });
+  test("is less than nothing for a pin over the top", () => {
+    expect(over({ "pin.height": 70, "body.outline": "flat" })).toBeLessThan(-12);
+  });
+});
+
+test("a way that is no number counts as a whole one", () => {
+  const plane = elevation(designWith(WORKED));
+  expect(shareOf(plane, up("pin.height"), { parameter: "pin.height", value: "auto" })).toBe(1);
+});
