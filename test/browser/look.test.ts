@@ -212,6 +212,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
     const pdftotext = needed(context, "pdftotext");
     const { page } = await opened(browser, FILE_ADDRESS);
     await page.getByText("Schedule of every figure").click();
+    await page.locator(".schedule-sections dl").last().waitFor();
     const words = wordsOf(pdftotext, await page.pdf({ preferCSSPageSize: true, printBackground: true }));
     const title = words.find(({ text }) => text === "revision")!;
     expect(title).toBeDefined();
