@@ -38,6 +38,12 @@ export const EQUIVALENT = [
     made: "(1e-9 * 1.1)",
     why: SLACK,
   },
+  {
+    file: "checks/draft.ts",
+    line: 'const bound = sense «>» 0 ? "at least" : "at most";',
+    made: ">=",
+    why: "the sense is 1 or -1",
+  },
   { file: "checks/whole-cure.ts", line: "const MOST_CHANGES = «4»;", made: "(4 * 1.1)", why: WHOLE },
   { file: "checks/whole-cure.ts", line: "const FOLLOWED = «4»;", made: "(4 * 1.1)", why: WHOLE },
   {

@@ -270,3 +270,10 @@ test("words fit the plane: no hump where there is none, no turning of a round pi
   expect(single.map(({ code }) => code)).not.toContain("pin-cannot-turn");
   expect(passed({}).map(({ code }) => code)).toContain("pin-cannot-turn");
 });
+
+test("a straight ramp is not asked whether it curves", () => {
+  const straight = { "bed.angle": 47, "ramp.shape": "straight", "ramp.wearAngle": 70, "ramp.exitAngle": 80 };
+  const plane = elevation(designWith(straight));
+  const codes = [...checkPlane(plane), ...passedChecks(plane)].map(({ code }) => code);
+  expect(codes).not.toContain("ramp-does-not-curve");
+});

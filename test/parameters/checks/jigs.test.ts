@@ -56,6 +56,18 @@ test("a jig longer than the printer is a warning that says what else to do: shee
   expect(new Set(drawn).size).toBe(2);
 });
 
+test("a jig that a figure keeps from being made is told with that figure and what is wanted of it", () => {
+  // A cutter of 8 in its bush, with a wall of 1.2 on either side.
+  const notes = findingsOf(planeWith({ "jigs.bush": 8, "recess.cutter": 8 }));
+  const note = notes.find(({ code }) => code === "recess-template-left-out");
+  expect(note).toMatchObject({ value: 8, limit: 10.4 });
+  expect(note?.message).toMatch(
+    /^The guide bush's diameter is 8 mm .*; at least 10\.4 mm .* is wanted, so there is no recess-template\./,
+  );
+  const bare = findingsOf(planeWith({ "capIron.screwHead.diameter": 0 }));
+  expect(bare.find(({ code }) => code === "recess-template-left-out")?.message).not.toContain("is wanted");
+});
+
 test("what a plane cannot have is a note with both numbers, and the plane may be built all the same", () => {
   let told = 0;
   for (const { design } of randomDesigns(67, 80)) {

@@ -42,6 +42,7 @@ describe("flat things", () => {
   });
   test("turned, then mirrored, then shifted", () => {
     near(placedPoint(point(1, 2), { turn: 90, mirrored: true, shift: point(10, 20) }), point(12, 21));
+    near(placedPoint(point(1, 2), { turn: 90 }), point(-2, 1));
   });
   test("a chain is split where it meets another, and ends where it ended", () => {
     const straight = splitAtFirstMeeting([line(point(0, 0), point(10, 0))], [line(point(4, -1), point(4, 1))])!;

@@ -362,7 +362,31 @@ describe("state of the build", () => {
     expect(costs({ cheekThickness: 7.7 })).toEqual(["bodyWidth"]); // 0.6
     expect(costs({ coreWidth: 49.5 })).toEqual(["sideClearance"]);
     expect(costs({ rampAngle: 60.5 })).not.toContain("mouthGrowth"); // cot 60 - cot 60.5 = 0.0116
-    expect(costs({ rampAngle: 61 })).toContain("mouthGrowth"); // 0.0230
+    expect(costs({ rampAngle: 60.9 })).toContain("mouthGrowth"); // 0.0208
+  });
+
+  test("a mouth that wants no more than its hundredth is done with", () => {
+    // What is left to take, 0.004 mm and 0.002 mm, opens it by 1.5099 times as much: 0.006 and 0.003.
+    expect(benchState(measuring(worked, { mouthSeen: 0.15 - 0.004 * 1.5099 })).step).toBe("mouth");
+    expect(benchState(measuring(worked, { mouthSeen: 0.15 - 0.002 * 1.5099 })).step).toBe("shaping");
+  });
+
+  test("a cost is told from just where a maker feels it", () => {
+    const asPlanned = valuesOf(planeOf(measuring(worked, { done: "pin-hole" })));
+    const planned = { pinHoleHeight: 3 + asPlanned.pinY!, pinHoleFromToe: asPlanned.pinX! };
+    const told = new Set<string>();
+    for (const place of ["pinHoleHeight", "pinHoleFromToe"] as const)
+      for (let off = 0.4; off < 1.2; off += 0.02) {
+        const values = { [place]: planned[place] - off };
+        const loss = benchState(measuring(worked, values)).lost.find(({ key }) => key === place);
+        const now = valuesOf(planeOf(measuring(worked, values)));
+        for (const key of ["shearOut", "woodOverPinHole", "pinToRamp", "wedgeTip", "wedgeAtPin"]) {
+          const isTold = loss?.costs.some((each) => each.key === key) ?? false;
+          expect(isTold, `${key} at ${off} off ${place}`).toBe(Math.abs(now[key]! - asPlanned[key]!) > 0.5);
+          if (isTold) told.add(key);
+        }
+      }
+    expect([...told].sort()).toEqual(["pinToRamp", "shearOut", "wedgeAtPin", "wedgeTip", "woodOverPinHole"]);
   });
 
   test("a sole that must go deeper than planned is told before it is trued, and not after", () => {

@@ -167,14 +167,15 @@ function mouthOpened(standing: Standing, { mouthSeen }: Measured): Standing {
 
 /**
  * The same wood with its finished sole `deeper` mm higher up in it: every height over the sole shrinks, the edge is set
- * down the bed to the new sole, and the mouth opens by what the two slopes give.
+ * down the bed to the new sole, and the mouth opens by what the two slopes give. How far the wedge then stands from the edge
+ * follows when it is seated.
  */
 function soleLowered({ design, hole, ...rest }: Standing, deeper: number): Standing {
   const { frame, ramp } = elevation(design);
   const bedCot = cotDeg(frame.bedAngle);
   const alongBed = deeper / sinDeg(frame.bedAngle);
   const less = <T>(height: T): T => (typeof height === "number" ? ((height - deeper) as T) : height);
-  const { body, pin, wedge, mouth, sole, recess } = design;
+  const { body, pin, mouth, sole, recess } = design;
   return {
     ...rest,
     ...(hole ? { hole: { x: hole.x, y: hole.y - deeper } } : {}),
@@ -187,7 +188,6 @@ function soleLowered({ design, hole, ...rest }: Standing, deeper: number): Stand
         heelHeight: less(body.heelHeight),
       },
       pin: { ...pin, height: less(pin.height) },
-      wedge: { ...wedge, tipFromEdge: wedge.tipFromEdge - alongBed },
       recess: { ...recess, travel: recess.travel + alongBed },
       ramp: { ...design.ramp, wearHeight: design.ramp.wearHeight - deeper },
       mouth: {
