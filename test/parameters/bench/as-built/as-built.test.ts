@@ -376,7 +376,7 @@ describe("state of the build", () => {
     const planned = { pinHoleHeight: 3 + asPlanned.pinY!, pinHoleFromToe: asPlanned.pinX! };
     const told = new Set<string>();
     for (const place of ["pinHoleHeight", "pinHoleFromToe"] as const)
-      for (let off = 0.4; off < 1.2; off += 0.02) {
+      for (let off = 0.2; off < 1.2; off += 0.02) {
         const values = { [place]: planned[place] - off };
         const loss = benchState(measuring(worked, values)).lost.find(({ key }) => key === place);
         const now = valuesOf(planeOf(measuring(worked, values)));
