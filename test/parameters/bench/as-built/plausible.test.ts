@@ -65,3 +65,18 @@ test("what comes out as expected raises no doubt, whatever the plane", () => {
       if (expected !== undefined) expect(doubtOf(reading(key, expected, design), key), key).toBeUndefined();
     }
 });
+
+test("a guess at what was meant must come within a quarter of what is let pass", () => {
+  // The core's 49.6 may be 1 off; its point back by one place 0.24 off is a guess, 0.26 off none.
+  expect(doubt("coreWidth", 498.4)?.meant).toMatchObject({ value: 49.84 });
+  expect(doubt("coreWidth", 498.6)).toBeDefined();
+  expect(doubt("coreWidth", 498.6)?.meant).toBeUndefined();
+});
+
+test("nothing in a design in mm is taken for mm that were read as inches, and no angle is", () => {
+  for (const key of MEASURED_KEYS) {
+    const expected = expectedOf(worked, key);
+    if (expected === undefined) continue;
+    expect(doubt(key, Math.max(expected, 0.1) * 25.4)?.meant?.slip ?? "", key).not.toContain("mm, read as inches");
+  }
+});
