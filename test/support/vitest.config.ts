@@ -8,8 +8,8 @@ export default defineConfig({
   // A poll waits as long as a busy machine needs: it ends as soon as it is true, and a second is too short with both cores at work.
   test: {
     include: ["test/**/*.test.ts"],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     expect: { poll: { timeout: 20_000 } },
   },
 });
