@@ -133,7 +133,7 @@ test("tells when the file changes on disk, also when it is replaced", async () =
   await expect.poll(() => heard.join()).toContain("following");
   writeFileSync(file, DESIGN.replace("48", "49"));
   const { etag } = (await asked("/followed/design")).headers;
-  await expect.poll(() => heard.join(), { timeout: 5000 }).toContain(`event: changed\ndata: ${etag}`);
+  await expect.poll(() => heard.join()).toContain(`event: changed\ndata: ${etag}`);
   stream.destroy();
 });
 
@@ -152,7 +152,7 @@ test("the command prints the address and ends when it is interrupted; a port tha
   free.stdout.on("data", (piece) => {
     said += piece;
   });
-  await expect.poll(() => said, { timeout: 10_000 }).toMatch(/http:\/\/127\.0\.0\.1:\d+\/\n[\s\S]*Ctrl\+C/);
+  await expect.poll(() => said).toMatch(/http:\/\/127\.0\.0\.1:\d+\/\n[\s\S]*Ctrl\+C/);
   free.kill("SIGINT");
   expect(await new Promise((resolve) => free.on("exit", resolve))).toBe(0);
 });
