@@ -45,62 +45,72 @@ const sources = readdirSync(PACKAGES, { recursive: true, encoding: "utf8" })
   .filter((path) => /^[^/]+\/src\/.*\.ts$/.test(path));
 const imports = sources.flatMap((file) => importsOf(file, readFileSync(resolve(PACKAGES, file), "utf8")));
 
-/** Packages of the workspace, and which of the others each may import. */
-const MAY_IMPORT_PACKAGE: Record<string, readonly string[]> = {
-  parameters: [],
-  export: ["parameters"],
-  cli: ["parameters", "export", "viewer"], // the viewer as a built folder only
-  viewer: ["parameters", "export"],
-};
+/** What each package's own package.json lets it import of the others. */
+const PACKAGE_NAMES = readdirSync(PACKAGES).filter((name) => existsSync(join(PACKAGES, name, "package.json")));
+const DECLARED: Readonly<Record<string, readonly string[]>> = Object.fromEntries(
+  PACKAGE_NAMES.map((name) => {
+    const { dependencies = {}, devDependencies = {} } = JSON.parse(
+      readFileSync(join(PACKAGES, name, "package.json"), "utf8"),
+    );
+    const ours = Object.keys({ ...dependencies, ...devDependencies }).filter((each) => each.startsWith("@lamplane/"));
+    return [name, ours.map((each) => each.slice("@lamplane/".length))];
+  }),
+);
 
-/** Modules of `parameters`, lowest first, and what each may import besides itself. */
-const FOUNDATION = ["tolerances", "units", "trig", "parameter", "table"];
-const MAY_IMPORT_MODULE: Record<string, readonly string[]> = {
-  tolerances: [],
-  units: ["parameter", "tolerances"],
-  trig: [],
-  parameter: [],
-  table: ["parameter"],
-  wood: FOUNDATION,
-  elevation: FOUNDATION,
-  design: FOUNDATION,
-  bench: [...FOUNDATION, "wood", "elevation", "design"],
-  checks: [...FOUNDATION, "wood", "elevation", "bench", "design", "jigs"],
-  drawings: [...FOUNDATION, "elevation"],
-  jigs: [...FOUNDATION, "elevation", "design", "bench", "drawings"],
-  pictures: [...FOUNDATION, "wood", "elevation", "design", "bench", "checks", "drawings", "jigs"],
-  solids: [...FOUNDATION, "elevation", "drawings", "checks", "bench", "jigs"],
-};
-
-const moduleOf = (path: string): string => path.split("/")[2]!.replace(/\.ts$/, "");
+/** Folders and files straight under a package's src/, as nodes of its own graph. */
+const roomOf = (path: string): string => path.split("/").slice(0, 3).join("/").replace(/\.ts$/, "");
 
 function betweenPackages(all: readonly Import[]): string[] {
   return all.flatMap(({ file, specifier, target }) => {
     const from = file.split("/")[0]!;
     const to = target ? target.split("/")[0]! : /^@lamplane\/([^/]+)/.exec(specifier)?.[1];
     if (to === undefined || (to === from && target)) return [];
-    const allowed = target === undefined && MAY_IMPORT_PACKAGE[from]?.includes(to);
+    const allowed = target === undefined && DECLARED[from]?.includes(to);
     return allowed ? [] : [`${file} imports ${specifier}`];
   });
 }
 
-function withinParameters(all: readonly Import[]): string[] {
-  return all.flatMap(({ file, specifier, target }) => {
-    if (!target || !file.startsWith("parameters/")) return [];
-    const [from, to] = [moduleOf(file), moduleOf(target)];
-    return from === to || MAY_IMPORT_MODULE[from]?.includes(to) ? [] : [`${file} imports ${specifier}`];
-  });
+/** A way round from a node to itself, where there is one. */
+function cycleIn(arrows: ReadonlyMap<string, ReadonlySet<string>>): string[] | undefined {
+  const finished = new Set<string>();
+  const visit = (node: string, path: readonly string[]): string[] | undefined => {
+    if (path.includes(node)) return [...path.slice(path.indexOf(node)), node];
+    if (finished.has(node)) return undefined;
+    for (const next of arrows.get(node) ?? []) {
+      const cycle = visit(next, [...path, node]);
+      if (cycle) return cycle;
+    }
+    finished.add(node);
+    return undefined;
+  };
+  for (const node of arrows.keys()) {
+    const cycle = visit(node, []);
+    if (cycle) return cycle;
+  }
+  return undefined;
 }
+
+function arrowsBy(all: readonly Import[], nodeOf: (path: string) => string): Map<string, Set<string>> {
+  const arrows = new Map<string, Set<string>>();
+  for (const { file, target } of all) {
+    if (target === undefined || target.split("/")[0] !== file.split("/")[0] || nodeOf(target) === nodeOf(file))
+      continue;
+    arrows.set(nodeOf(file), (arrows.get(nodeOf(file)) ?? new Set()).add(nodeOf(target)));
+  }
+  return arrows;
+}
+
+const WITHOUT_NODE = ["geometry", "parameters", "bench"];
 
 const jscadElsewhere = (all: readonly Import[]): string[] =>
   all
-    .filter(({ file, specifier }) => file.startsWith("parameters/") && specifier.startsWith("@jscad"))
-    .filter(({ file }) => moduleOf(file) !== "solids")
+    .filter(({ file, specifier }) => specifier.startsWith("@jscad/modeling") && !file.startsWith("export/"))
+    .filter(({ file }) => roomOf(file) !== "parameters/src/solids")
     .map(({ file, specifier }) => `${file} imports ${specifier}`);
 
-const nodeInParameters = (all: readonly Import[]): string[] =>
+const nodeInPureCode = (all: readonly Import[]): string[] =>
   all
-    .filter(({ file, specifier }) => file.startsWith("parameters/") && specifier.startsWith("node:"))
+    .filter(({ file, specifier }) => WITHOUT_NODE.includes(file.split("/")[0]!) && specifier.startsWith("node:"))
     .map(({ file, specifier }) => `${file} imports ${specifier}`);
 
 const withoutTs = (all: readonly Import[]): string[] =>
@@ -120,10 +130,14 @@ describe("imports of the sources", () => {
     expect(lost).toEqual([]);
   });
 
-  test("run from cli to export to parameters, by name", () => expect(betweenPackages(imports)).toEqual([]));
-  test("of parameters run from the solids down", () => expect(withinParameters(imports)).toEqual([]));
-  test("load JSCAD in solids/ alone of parameters", () => expect(jscadElsewhere(imports)).toEqual([]));
-  test("of parameters need no Node.js", () => expect(nodeInParameters(imports)).toEqual([]));
+  test("of another package are declared in package.json and go by its name", () =>
+    expect(betweenPackages(imports)).toEqual([]));
+  test("of packages have no cycle", () =>
+    expect(cycleIn(new Map(Object.entries(DECLARED).map(([name, to]) => [name, new Set(to)])))).toBeUndefined());
+  test("of folders within a package have no cycle", () => expect(cycleIn(arrowsBy(imports, roomOf))).toBeUndefined());
+  test("of JSCAD's solids stand in parameters' solids/ and in export alone", () =>
+    expect(jscadElsewhere(imports)).toEqual([]));
+  test("of geometry, parameters and bench need no Node.js", () => expect(nodeInPureCode(imports)).toEqual([]));
   test("of relative files end in .ts", () => expect(withoutTs(imports)).toEqual([]));
 });
 
@@ -227,16 +241,20 @@ describe("the rules catch", () => {
     expect(betweenPackages(wrong("export/src/stl.ts", 'import { a } from "@lamplane/parameters/units";'))).toEqual([]);
   });
 
-  test("an elevation that knows the solids, and a multi-line import", () => {
-    const source =
-      'import {\n  partsOf,\n  type Part,\n} from "../solids/index.ts";\nexport * from "../checks/index.ts";';
-    expect(withinParameters(wrong("parameters/src/elevation/ramp.ts", source))).toHaveLength(2);
+  test("an elevation that knows the solids, which know it, over a multi-line import", () => {
+    const up = wrong(
+      "parameters/src/elevation/ramp.ts",
+      'import {\n  partsOf,\n  type Part,\n} from "../solids/index.ts";',
+    );
+    const down = wrong("parameters/src/solids/parts.ts", 'import { blocksAt } from "../elevation/blocks.ts";');
+    expect(cycleIn(arrowsBy([...up, ...down], roomOf))).toHaveLength(3);
+    expect(cycleIn(arrowsBy(down, roomOf))).toBeUndefined();
   });
 
   test("JSCAD, Node.js and a bare relative path", () => {
     const source =
       'import modeling from "@jscad/modeling";\nimport "node:fs";\nconst a = await import("node:path");\nimport b from "./b";';
     const found = wrong("parameters/src/drawings/drawing.ts", source);
-    expect([jscadElsewhere(found), nodeInParameters(found), withoutTs(found)].map((f) => f.length)).toEqual([1, 2, 1]);
+    expect([jscadElsewhere(found), nodeInPureCode(found), withoutTs(found)].map((f) => f.length)).toEqual([1, 2, 1]);
   });
 });

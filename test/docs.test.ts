@@ -9,20 +9,29 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { view } from "../packages/cli/src/commands/view.ts";
 import { cellsOf } from "./faults/matrix.js";
-import { apiText } from "./support/api-docs.js";
+import { apiTexts } from "./support/api-docs.js";
 import { ran } from "./support/running.ts";
 
-const DOCUMENTS = ["README.md", "DEVELOPERS.md", ...readdirSync("docs").map((name) => `docs/${name}`)].filter((path) =>
-  path.endsWith(".md"),
-);
+const isReference = (path: string) => path.endsWith("/api.md");
+const DOCUMENTS = [
+  "README.md",
+  "DEVELOPERS.md",
+  ...["test", ...readdirSync("packages").map((name) => `packages/${name}`)].flatMap((folder) =>
+    readdirSync(folder)
+      .filter((name) => name.endsWith(".md") && !["README.md", "THIRD-PARTY.md"].includes(name))
+      .map((name) => `${folder}/${name}`),
+  ),
+];
 const read = (path: string) => readFileSync(path, "utf8");
 const README = read("README.md");
 const { scripts } = JSON.parse(read("package.json")) as { scripts: Record<string, string> };
 
 test("the table of parameters is current (`pnpm run docs` writes it)", () =>
-  expect(read("docs/parameters.md")).toContain(parameterTable().trim()));
+  expect(read("packages/parameters/parameters.md")).toContain(parameterTable().trim()));
 
-test("the reference is current (`pnpm run docs` writes it)", () => expect(read("docs/api.md")).toBe(apiText()));
+test("the reference is current (`pnpm run docs` writes it)", () => {
+  for (const { path, text } of apiTexts()) expect(read(path), path).toBe(text);
+});
 
 test("the schema beside the examples is current, and every example and starter keeps it", () => {
   const schema = JSON.parse(read("examples/design.schema.json"));
@@ -77,8 +86,8 @@ test("the README's begin with two commands, and the first pack lies where it say
   expect(scripts.demo).toMatch(/build examples\/apprentice-smoother\.yaml --out packs$/);
 });
 
-test("docs/faults.md lists every fault that is put in (`pnpm faults` writes it)", () => {
-  const listed = read("docs/faults.md");
+test("test/faults.md lists every fault that is put in (`pnpm faults` writes it)", () => {
+  const listed = read("test/faults.md");
   const lines = JSON.parse(execFileSync(process.execPath, ["test/faults/run.js", "--list"], { encoding: "utf8" }));
   expect(lines.length).toBeGreaterThan(150);
   for (const line of lines) expect(listed).toContain(`| ${cellsOf(line).join(" | ")} | `);
@@ -123,12 +132,10 @@ describe.each(DOCUMENTS)("%s", (path) => {
 
   test("every block is of a kind that is tried", () => {
     // The reference's blocks are declarations, and what stands in docstrings.
-    for (const line of path === "docs/api.md" ? [] : blockLines(text))
-      expect(line, "a command, or the map").toMatch(
-        /^ {4}(lamplane |npx -y pnpm@|packages\/|examples\/|test\/|docs\/| )/,
-      );
+    for (const line of isReference(path) ? [] : blockLines(text))
+      expect(line, "a command, or the map").toMatch(/^ {4}(lamplane |npx -y pnpm@|packages\/|examples\/|test\/| )/);
     for (const [, kind, block] of text.matchAll(/^```(\w*)\n(.*?)^```$/gms)) {
-      expect(path === "docs/api.md" ? ["ts"] : ["yaml"], block).toContain(kind);
+      expect(isReference(path) ? ["ts"] : ["yaml"], block).toContain(kind);
       if (kind !== "yaml") continue;
       const reading = readDesign(block!, path);
       expect(reading.ok ? [] : reading.faults).toEqual([]);
@@ -137,10 +144,10 @@ describe.each(DOCUMENTS)("%s", (path) => {
 });
 
 test("every folder and file that the developers' map names is there", () => {
-  const map = /## Map\n\n(.*?)\n\n`/s.exec(read("DEVELOPERS.md"))![1]!;
+  const map = /## Map\n\n(.*?)\n\n\S/s.exec(read("DEVELOPERS.md"))![1]!;
   let base = "";
   const named = map.split("\n").flatMap((line): string[] => {
-    const top = /^ {4}((?:packages|examples|test|docs)\/\S*)/.exec(line);
+    const top = /^ {4}((?:packages|examples|test)\/\S*)/.exec(line);
     if (top) base = top[1]!;
     const under = /^ {6}(\S+(?:, \S+)*) {2,}/.exec(line);
     if (under) return under[1]!.split(", ").map((name) => join(base, name));

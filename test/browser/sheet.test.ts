@@ -1,8 +1,9 @@
 // The drawing sheet end to end in a real browser, from a folder without any server: what is typed is drawn, judged and kept.
 import { readFileSync } from "node:fs";
-import { checkPlane } from "@lamplane/parameters/checks";
+import { checkPlane } from "@lamplane/bench/checks";
+import { distance } from "@lamplane/geometry";
 import { readDesign, withValue } from "@lamplane/parameters/design";
-import { distance, elevation, figure } from "@lamplane/parameters/elevation";
+import { elevation, figure } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { STAGES } from "../../packages/viewer/src/protocol.ts";

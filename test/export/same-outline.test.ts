@@ -1,11 +1,11 @@
 // One outline, four files: a cheek read back from SVG, PDF, DXF and STL is the same within 0.01 mm, arcs included.
-import { dxfText, pictureSvg, readStl, stlBytes } from "@lamplane/export";
-import { drawPicture, newPdf, pdfBytes } from "@lamplane/export/pdf";
-import { layoutPdf } from "@lamplane/export/sheets";
+import { dxfText, readStl, stlBytes } from "@lamplane/export";
 import { elevation, type Stage } from "@lamplane/parameters/elevation";
-import { drawingPicture, layoutPictures, type Picture } from "@lamplane/parameters/pictures";
 import { partsOf } from "@lamplane/parameters/solids";
 import { POINTS_PER_MM } from "@lamplane/parameters/units";
+import { drawingPicture, layoutPictures, type Picture, pictureSvg } from "@lamplane/sheets";
+import { layoutPdf } from "@lamplane/sheets/pages";
+import { drawPicture, newPdf, pdfBytes } from "@lamplane/sheets/pdf";
 import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, test } from "vitest";
 import { designWith, WORKED } from "../support/designs.ts";

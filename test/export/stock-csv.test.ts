@@ -1,5 +1,5 @@
 // The stock list as another program's CSV reader reads it: the billet, a row a piece, lengths in mm, odd names as text and no formula.
-import { figureTold, stockPlan } from "@lamplane/parameters/bench";
+import { figureTold, stockPlan } from "@lamplane/bench";
 import { elevation, figure } from "@lamplane/parameters/elevation";
 import { expect, type TestContext, test } from "vitest";
 import { stockCsv } from "../../packages/export/src/content/stock-csv.ts";

@@ -1,4 +1,4 @@
-/** A line of docs/faults.md, before its result. */
+/** A line of test/faults.md, before its result. */
 export interface FaultLine {
   readonly fault: string;
   readonly on: string;

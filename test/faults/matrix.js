@@ -1,6 +1,6 @@
 // From the tests that were run to the table of faults: one line for each fault and place, with what was seen.
 
-/** What stands at the head of docs/faults.md. */
+/** What stands at the head of test/faults.md. */
 const HEAD = `# Faults put in on purpose
 
 Written by \`pnpm faults\` from a run of the tests that are marked by \`fault\` of

@@ -1,4 +1,4 @@
-// Runs every test that is marked as a fault put in, and writes docs/faults.md from what was seen: no line of it is typed.
+// Runs every test that is marked as a fault put in, and writes test/faults.md from what was seen: no line of it is typed.
 //   node test/faults/run.js          runs them and writes
 //   node test/faults/run.js PART     runs those whose path has PART in it, and prints
 //   node test/faults/run.js --list   runs nothing; prints as JSON what the document must list
@@ -41,5 +41,5 @@ await vitest.close();
 const lines = linesOf(cases);
 if (isListing) process.stdout.write(`${JSON.stringify(lines)}\n`);
 else if (asked !== "") process.stdout.write(documentOf(lines));
-else writeFileSync(`${ROOT}docs/faults.md`, documentOf(lines));
+else writeFileSync(`${ROOT}test/faults.md`, documentOf(lines));
 process.exitCode = broken.length > 0 || cases.some(({ result }) => result.state === "failed") ? 1 : 0;

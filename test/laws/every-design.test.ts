@@ -1,6 +1,6 @@
 // 10 000 random designs through every figure and check: numbers only, no crash. How fast is printed by the bench.
-import { asBuilt, benchState, figuresAsBuilt } from "@lamplane/parameters/bench";
-import { findingsOf } from "@lamplane/parameters/checks";
+import { asBuilt, benchState, figuresAsBuilt } from "@lamplane/bench";
+import { findingsOf } from "@lamplane/bench/checks";
 import { elevation } from "@lamplane/parameters/elevation";
 import { type Design, isRow, type Row, type Section, TABLE } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";

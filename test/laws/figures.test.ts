@@ -1,17 +1,8 @@
 // Laws of the figures over the whole table: larger planes are larger alike, and a figure goes the way that its formula goes.
-import { allFigures } from "@lamplane/parameters/bench";
+import { allFigures } from "@lamplane/bench";
+import { CHORD_ERROR, outlineArea, shapeArea } from "@lamplane/geometry";
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
-import {
-  blocksAt,
-  CHORD_ERROR,
-  cheekShape,
-  elevation,
-  FIGURES,
-  type FigureKey,
-  figure,
-  outlineArea,
-  shapeArea,
-} from "@lamplane/parameters/elevation";
+import { blocksAt, cheekShape, elevation, FIGURES, type FigureKey, figure } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
 import fc from "fast-check";

@@ -1,5 +1,7 @@
 // Laws of the parts among themselves: the cheeks are mirror images, and the parts with the throat fill the body.
-import { blocksAt, cheekShape, elevation, outlineArea, type Stage } from "@lamplane/parameters/elevation";
+
+import { outlineArea } from "@lamplane/geometry";
+import { blocksAt, cheekShape, elevation, type Stage } from "@lamplane/parameters/elevation";
 import { bodyOf, type Part, partsOf } from "@lamplane/parameters/solids";
 import { describe, expect, test } from "vitest";
 import { buildable } from "../support/buildable.ts";

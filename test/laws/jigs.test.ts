@@ -1,7 +1,8 @@
 // Laws of the jigs over the examples' planes and random designs that can be built, with the jigs' own settings in turn.
 import { readdirSync, readFileSync } from "node:fs";
+import { CHORD_ERROR } from "@lamplane/geometry";
 import { readDesign } from "@lamplane/parameters/design";
-import { CHORD_ERROR, type Elevation, elevation } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { jigPlans, jigsLeftOut, LEAST_WALL } from "@lamplane/parameters/jigs";
 import { type Jig, jigOf, partsOf } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";

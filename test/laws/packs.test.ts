@@ -1,7 +1,8 @@
 // Laws of packs: the same design gives the same bytes, in whatever unit it is written; only what is told to the maker follows the unit.
+
+import { planeOf } from "@lamplane/bench";
+import { checkPlane } from "@lamplane/bench/checks";
 import { packContent } from "@lamplane/export/content";
-import { planeOf } from "@lamplane/parameters/bench";
-import { checkPlane } from "@lamplane/parameters/checks";
 import { readDesign, valueAt } from "@lamplane/parameters/design";
 import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { beforeAll, describe, expect, test } from "vitest";

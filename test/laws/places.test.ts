@@ -1,24 +1,19 @@
 // Laws of places: two frames tell of one plane, things moved about keep their shape, and a small change moves no point far.
-import { findingsOf } from "@lamplane/parameters/checks";
+import { findingsOf } from "@lamplane/bench/checks";
+import { cosDeg, cotDeg, distance, outlineArea, placedOutline, placedPoint, point, tanDeg } from "@lamplane/geometry";
 import { valueAt, withValue } from "@lamplane/parameters/design";
 import {
-  distance,
   type Elevation,
   elevation,
   figure,
   fromIron,
-  outlineArea,
   pegHoles,
-  placedOutline,
-  placedPoint,
-  point,
   rampAngleAt,
   rampXAt,
   stockAt,
   toIron,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { cosDeg, cotDeg, tanDeg } from "@lamplane/parameters/trig";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { buildable } from "../support/buildable.ts";

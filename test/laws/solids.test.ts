@@ -1,18 +1,15 @@
 // Laws of the solids over random designs that can be built, each at one stage in turn.
+
 import {
-  blocksAt,
   CHORD_ERROR,
-  cheekShape,
-  type Elevation,
-  elevation,
   facetted,
   type Outline,
   outlineArea,
   type Point,
-  type Stage,
   segmentLength,
   shapeArea,
-} from "@lamplane/parameters/elevation";
+} from "@lamplane/geometry";
+import { blocksAt, cheekShape, type Elevation, elevation, type Stage } from "@lamplane/parameters/elevation";
 import { bodyOf, type Part, partsOf } from "@lamplane/parameters/solids";
 import { describe, expect, test } from "vitest";
 import { buildable } from "../support/buildable.ts";

@@ -1,4 +1,4 @@
-// Mutation testing of a seeded sample: how many small faults in the sources the tests see. Writes the table in docs/proof.md.
+// Mutation testing of a seeded sample: how many small faults in the sources the tests see. Writes the table in test/proof.md.
 //   node test/mutants/run.js [how many, 120] [seconds to spend, 900] [a part of the paths to look at] [seed]
 //   node test/mutants/run.js again [seconds]      those that the table lists as not seen, once more; writes nothing
 // Those of which `equivalent.js` says why nobody can see them are tried as well, and told apart from the rest.
@@ -9,8 +9,8 @@ import { EQUIVALENT } from "./equivalent.js";
 import { mutantsOf } from "./mutants.js";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
-const SOURCES = "packages/parameters/src/";
-const REPORT = `${ROOT}docs/proof.md`;
+const PACKAGES = "packages/";
+const REPORT = `${ROOT}test/proof.md`;
 const [BEGIN, END] = ["<!-- mutants: written by `pnpm mutants` -->", "<!-- end of mutants -->"];
 const AT_ONCE = 2;
 /** ms; a mutant that runs on for ever is seen, too. */
@@ -18,9 +18,9 @@ const LONGEST = 200_000;
 
 /** The tests that are meant to see a fault in a folder. */
 const TESTS = {
-  elevation: ["test/outside/", "test/parameters/elevation/", "test/laws/figures", "test/laws/places"],
-  checks: ["test/parameters/checks/"],
-  "bench/as-built": ["test/parameters/bench/as-built/"],
+  "parameters/src/elevation": ["test/outside/", "test/parameters/elevation/", "test/laws/figures", "test/laws/places"],
+  "bench/src/checks": ["test/bench/checks/"],
+  "bench/src/history": ["test/bench/history/"],
 };
 
 /** The seed is another for each whole run: tests are written for what the last one showed. */
@@ -28,10 +28,10 @@ const [count = "120", seconds = "900", only = "", seed = "3"] = process.argv.sli
 
 function allMutants() {
   return Object.entries(TESTS).flatMap(([folder, tests]) =>
-    readdirSync(`${ROOT}${SOURCES}${folder}`)
+    readdirSync(`${ROOT}${PACKAGES}${folder}`)
       .filter((name) => name.endsWith(".ts"))
       .flatMap((name) => {
-        const file = `${ROOT}${SOURCES}${folder}/${name}`;
+        const file = `${ROOT}${PACKAGES}${folder}/${name}`;
         const code = readFileSync(file, "utf8");
         return mutantsOf(code).map((mutant) =>
           told({ ...mutant, file, folder, tests, marked: markedIn(code, mutant) }),

@@ -1,6 +1,7 @@
 // Files: STL, 3MF, DXF, CSV, zip and checksums, against their published formats.
 import { dxfText, sha256Hex, stlBytes, threeMf, zipOf } from "@lamplane/export/bytes";
-import { arc, elevation, line, type Outline, point } from "@lamplane/parameters/elevation";
+import { arc, line, type Outline, point } from "@lamplane/geometry";
+import { elevation } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
 import { unzipSync } from "fflate";
 import { headerLine, type Sweep, sweepLines } from "../../packages/cli/src/sweep/rows.ts";

@@ -1,24 +1,19 @@
 // Outlines: areas, cuts, distances and triangles, against Clipper2, polyclip, earcut and a path library.
 
-import { pictureSvg } from "@lamplane/export/bytes";
-import { grown } from "@lamplane/parameters/bench";
-import { frontBlockDrawing } from "@lamplane/parameters/drawings";
+import { grown } from "@lamplane/bench";
 import {
-  blocksAt,
-  cheekShape,
   circleOutline,
-  type Elevation,
-  elevation,
   facetted,
-  figure,
   type Outline,
   outlineArea,
   type Point,
   segmentLength,
   shapeArea,
-} from "@lamplane/parameters/elevation";
-import { drawingPicture } from "@lamplane/parameters/pictures";
+} from "@lamplane/geometry";
+import { frontBlockDrawing } from "@lamplane/parameters/drawings";
+import { blocksAt, cheekShape, type Elevation, elevation, figure } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
+import { drawingPicture, pictureSvg } from "@lamplane/sheets";
 import { svgPathProperties } from "svg-path-properties";
 import { buildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";

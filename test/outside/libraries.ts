@@ -1,5 +1,5 @@
 // Polygons and meshes in libraries that we do not ship: Clipper2, polyclip, earcut and three; manifold-3d stands in support/.
-import type { Point } from "@lamplane/parameters/elevation";
+import type { Point } from "@lamplane/geometry";
 import {
   area,
   EndType,

@@ -1,16 +1,16 @@
 // Mechanics: friction, wedge, beam, wood at an angle to its grain, bearing of a dowel, seasons of a pin.
-import { bendingMoment, bendingSag } from "../../packages/parameters/src/bench/beam.ts";
-import { dowelBearingStrength, strengthAtAngle } from "../../packages/parameters/src/bench/bearing.ts";
+import { bendingMoment, bendingSag } from "../../packages/bench/src/strength/beam.ts";
+import { dowelBearingStrength, strengthAtAngle } from "../../packages/bench/src/strength/bearing.ts";
 import {
   drivingForce,
   frictionAngle,
   isSelfLocking,
   lockingMargin,
   withdrawingForce,
-} from "../../packages/parameters/src/bench/friction-hold.ts";
-import { type PinLoad, pinStrength } from "../../packages/parameters/src/bench/pin-strength.ts";
-import { flattedSection, roundSection } from "../../packages/parameters/src/bench/section.ts";
-import { atanDeg, cosDeg, sinDeg } from "../../packages/parameters/src/trig.ts";
+} from "../../packages/bench/src/strength/friction-hold.ts";
+import { type PinLoad, pinStrength } from "../../packages/bench/src/strength/pin-strength.ts";
+import { flattedSection, roundSection } from "../../packages/bench/src/strength/section.ts";
+import { atanDeg, cosDeg, sinDeg } from "../../packages/geometry/src/trig.ts";
 import { species } from "../../packages/parameters/src/wood/species.ts";
 import type { OutsideCheck } from "./check.ts";
 

@@ -1,10 +1,10 @@
 // Sheets: inches, papers, SVG and PDF, against the standards that they keep.
-import { pictureSvg } from "@lamplane/export/bytes";
-import { layoutPdf, type Paper, pageSize } from "@lamplane/export/sheets";
+
 import { elevation } from "@lamplane/parameters/elevation";
-import { drawingPicture, layoutPictures } from "@lamplane/parameters/pictures";
 import { partsOf } from "@lamplane/parameters/solids";
 import { inMillimetres, POINTS_PER_MM, readLength } from "@lamplane/parameters/units";
+import { drawingPicture, layoutPictures, pictureSvg } from "@lamplane/sheets";
+import { layoutPdf, type Paper, pageSize } from "@lamplane/sheets/pages";
 import { designWith, WORKED } from "../support/designs.ts";
 import type { OutsideCheck } from "./check.ts";
 import { fact, type Source, size } from "./rows.ts";

@@ -1,12 +1,13 @@
 // Statistics: least squares, critical values, the sampler and the budget of errors, against NIST, JCGM and printed tables.
-import { budget, distributionOf, type Held, normalFrom, uniformFrom } from "@lamplane/parameters/bench";
-import { dot, leastSquares } from "../../packages/parameters/src/bench/survey/least-squares.ts";
+import { budget, distributionOf, type Held } from "@lamplane/bench";
+import { normalFrom, uniformFrom } from "@lamplane/geometry/numerics";
+import { dot, leastSquares } from "../../packages/geometry/src/numerics/least-squares.ts";
 import {
   chiSquare99,
   NORMAL_95,
   student95,
   student95AllDirections,
-} from "../../packages/parameters/src/bench/survey/probability.ts";
+} from "../../packages/geometry/src/numerics/probability.ts";
 import type { OutsideCheck } from "./check.ts";
 import { LONGLEY, LONGLEY_COEFFICIENTS, LONGLEY_ERRORS, LONGLEY_RESIDUAL_SQUARES } from "./longley.ts";
 

@@ -1,5 +1,7 @@
 // The trade's rules, which no publication holds, and one plane worked by hand apart from the project.
-import { blocksAt, elevation, type FigureKey, figure, outlineArea } from "@lamplane/parameters/elevation";
+
+import { outlineArea } from "@lamplane/geometry";
+import { blocksAt, elevation, type FigureKey, figure } from "@lamplane/parameters/elevation";
 import { type Changes, designWith, WORKED } from "../support/designs.ts";
 import type { OutsideCheck } from "./check.ts";
 

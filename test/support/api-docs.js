@@ -4,17 +4,16 @@ import { fileURLToPath } from "node:url";
 import ts from "typescript-5";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const PACKAGES = ["parameters", "export", "cli"];
+/** Packages that others import, lowest first. */
+export const DOCUMENTED = ["geometry", "parameters", "bench", "sheets", "export", "cli"];
 
-/** Every door: the name it is imported by and its built declarations. */
-function doors() {
-  return PACKAGES.flatMap((folder) => {
-    const { name, exports } = JSON.parse(readFileSync(`${ROOT}packages/${folder}/package.json`, "utf8"));
-    return Object.entries(exports).map(([door, { types }]) => ({
-      name: name + door.slice(1),
-      file: `${ROOT}packages/${folder}/${types}`,
-    }));
-  });
+/** Every door of a package: the name it is imported by and its built declarations. */
+function doorsOf(folder) {
+  const { name, exports } = JSON.parse(readFileSync(`${ROOT}packages/${folder}/package.json`, "utf8"));
+  return Object.entries(exports).map(([door, { types }]) => ({
+    name: name + door.slice(1),
+    file: `${ROOT}packages/${folder}/${types}`,
+  }));
 }
 
 const KINDS = [
@@ -56,11 +55,11 @@ function entry(exported, checker) {
   return [...parts, `\`\`\`ts\n${signatures.join("\n")}\n\`\`\``].filter(Boolean).join("\n\n");
 }
 
-/** The whole reference as one page. @throws where the packages are not built */
-export function apiText() {
-  const all = doors();
+/** The reference of every documented package, a page each. @throws where the packages are not built */
+export function apiTexts() {
+  const packages = DOCUMENTED.map((folder) => ({ folder, doors: doorsOf(folder) }));
   const program = ts.createProgram(
-    all.map(({ file }) => file),
+    packages.flatMap(({ doors }) => doors.map(({ file }) => file)),
     {
       module: ts.ModuleKind.NodeNext,
       moduleResolution: ts.ModuleResolutionKind.NodeNext,
@@ -72,12 +71,15 @@ export function apiText() {
     },
   );
   const checker = program.getTypeChecker();
-  const told = all.map(({ name, file }) => {
+  const doorText = ({ name, file }) => {
     const source = program.getSourceFile(file);
     if (source === undefined) throw new Error(`${file} is missing: build first`);
     const exported = checker.getExportsOfModule(checker.getSymbolAtLocation(source));
     const entries = exported.sort((a, b) => (a.name < b.name ? -1 : 1)).map((symbol) => entry(symbol, checker));
     return `## ${name}\n\n${entries.join("\n\n")}`;
-  });
-  return `# Reference\n\nWritten by \`pnpm run docs\` from the sources' docstrings: every name of every public door. Lengths are mm and angles degrees.\n\n${told.join("\n\n")}\n`;
+  };
+  return packages.map(({ folder, doors }) => ({
+    path: `packages/${folder}/api.md`,
+    text: `# Reference of @lamplane/${folder}\n\nWritten by \`pnpm run docs\` from the sources' docstrings: every name of every public door. Lengths are mm and angles degrees.\n\n${doors.map(doorText).join("\n\n")}\n`,
+  }));
 }

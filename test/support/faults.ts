@@ -1,4 +1,4 @@
-// Marks a test as a fault put in on purpose: `pnpm faults` runs what is marked and writes docs/faults.md from what it saw.
+// Marks a test as a fault put in on purpose: `pnpm faults` runs what is marked and writes test/faults.md from what it saw.
 
 export interface FaultRow {
   /** What is done wrong; the test's own name where it is left out. Tests that share all of a row make one line. */

@@ -1,5 +1,5 @@
 // Flat shapes seen from outside the project: manifold-3d's cross sections, which rest on the Clipper2 library.
-import type { Point } from "@lamplane/parameters/elevation";
+import type { Point } from "@lamplane/geometry";
 import Module from "manifold-3d";
 
 const wasm = await Module();

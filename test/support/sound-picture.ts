@@ -1,5 +1,5 @@
 // Whether a picture is fit for eyes: every number finite and inside, letters large enough, and no words over other words.
-import type { Picture, PictureMark } from "@lamplane/parameters/pictures";
+import type { Picture, PictureMark } from "@lamplane/sheets";
 import { expect } from "vitest";
 
 export type Text = Extract<PictureMark, { kind: "text" }>;

@@ -1,10 +1,10 @@
 // Writes what the documents derive from elsewhere: the table of parameters, the editors' schema, the reference, and what comes with the packages.
 import { readFileSync, writeFileSync } from "node:fs";
 import { designSchema, parameterTable } from "@lamplane/parameters/design";
-import { apiText } from "./api-docs.js";
+import { apiTexts } from "./api-docs.js";
 import { thirdPartyText } from "./third-party.js";
 
-const PARAMETERS = new URL("../../docs/parameters.md", import.meta.url);
+const PARAMETERS = new URL("../../packages/parameters/parameters.md", import.meta.url);
 const SCHEMA = new URL("../../examples/design.schema.json", import.meta.url);
 const [BEGIN, END] = ["<!-- parameters: written by `pnpm run docs` -->", "<!-- end of parameters -->"];
 
@@ -16,5 +16,5 @@ function pageWith(table, page) {
 
 writeFileSync(PARAMETERS, pageWith(parameterTable(), readFileSync(PARAMETERS, "utf8")));
 writeFileSync(SCHEMA, `${JSON.stringify(designSchema(), null, 2)}\n`);
-writeFileSync(new URL("../../THIRD-PARTY.md", import.meta.url), thirdPartyText());
-writeFileSync(new URL("../../docs/api.md", import.meta.url), apiText());
+writeFileSync(new URL("../../packages/cli/THIRD-PARTY.md", import.meta.url), thirdPartyText());
+for (const { path, text } of apiTexts()) writeFileSync(new URL(`../../${path}`, import.meta.url), text);

@@ -1,7 +1,8 @@
 // What the drawing in 3D is made of: cut faces as large as the outlines say, edges where faces meet, nothing lost on the way.
 
-import { findingsOf } from "@lamplane/parameters/checks";
-import { blocksAt, elevation, outlineArea } from "@lamplane/parameters/elevation";
+import { findingsOf } from "@lamplane/bench/checks";
+import { outlineArea } from "@lamplane/geometry";
+import { blocksAt, elevation } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
 import { BufferAttribute, BufferGeometry, EdgesGeometry } from "three";
 import { mergeVertices } from "three/addons/utils/BufferGeometryUtils.js";

@@ -81,7 +81,7 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
       "tolerance FILE",
       "which step decides the mouth, and how well each must be done",
       async (y) => {
-        const { RUNS } = await import("@lamplane/parameters/bench");
+        const { RUNS } = await import("@lamplane/bench");
         return y
           .positional("FILE", FILE)
           .option("with", WITH)

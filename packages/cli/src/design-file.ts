@@ -1,8 +1,8 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { asCouldNotWrite } from "@lamplane/export/could-not-write";
-import { completeDesign, type Design, readDesign, withValue } from "@lamplane/parameters/design";
-import { type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
+import { completeDesign, readDesign, withValue } from "@lamplane/parameters/design";
+import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { limitText, readNumberText } from "@lamplane/parameters/units";
 import { contentOf, faultLines } from "./file-content.ts";
 import { InputRefused } from "./io.ts";

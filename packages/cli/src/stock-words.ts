@@ -8,8 +8,8 @@ import {
   type PieceSize,
   SAFE_WAYS,
   type StockPlan,
-} from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+} from "@lamplane/bench";
+import type { Design } from "@lamplane/parameters/table";
 import { lengthBoth, lengthText, type SafeWay, trimmed } from "@lamplane/parameters/units";
 import { columns } from "./words.ts";
 

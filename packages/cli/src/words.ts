@@ -1,8 +1,8 @@
 // Figures and findings as lines for a terminal; nothing is told by colour.
-import type { Unread } from "@lamplane/parameters/bench";
-import type { Finding } from "@lamplane/parameters/checks";
-import { type Design, rowAt } from "@lamplane/parameters/design";
-import { UNIT_OF } from "@lamplane/parameters/table";
+import type { Unread } from "@lamplane/bench";
+import type { Finding } from "@lamplane/bench/checks";
+import { rowAt } from "@lamplane/parameters/design";
+import { type Design, UNIT_OF } from "@lamplane/parameters/table";
 import { lengthText, trimmed, valueText } from "@lamplane/parameters/units";
 
 /** A value with its unit, in the maker's unit first. */

@@ -1,13 +1,13 @@
 // Door for pages: outlines and solids to bytes, without a disk; nothing behind it needs Node.js.
 export { csvLine } from "./csv.ts";
 export { dxfText } from "./dxf.ts";
-export { LINE_STYLES, type LineStyle } from "./line-styles.ts";
+
 export { type Files, MANIFEST, manifestText } from "./manifest.ts";
 export type { MeshMeasures, Triangles } from "./mesh.ts";
 export { sha256Hex } from "./sha256.ts";
 export { stlBytes } from "./stl.ts";
 export { meshMeasures, readStl } from "./stl-reading.ts";
-export { pictureSvg } from "./svg.ts";
+
 export { type PartInPlace, threeMf } from "./threemf.ts";
 export { readThreeMf, type SolidMeasures, solidMeasures } from "./threemf-reading.ts";
 export type { NamedMesh } from "./threemf-xml.ts";

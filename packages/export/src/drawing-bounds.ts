@@ -1,8 +1,7 @@
 // How far a drawing reaches: exact for lines, arcs and circles; a note counts by the point that it stands at.
 
+import { atan2Deg, boundsOf, type Point, point, type Segment } from "@lamplane/geometry";
 import type { Drawing, Entry } from "@lamplane/parameters/drawings";
-import { boundsOf, type Point, point, type Segment } from "@lamplane/parameters/elevation";
-import { atan2Deg } from "@lamplane/parameters/trig";
 
 /** Smallest upright box about everything drawn, mm. A drawing without entries is our bug. */
 export function drawingBounds(drawing: Drawing): { min: Point; max: Point } {

@@ -1,15 +1,7 @@
 // A drawing to DXF: lines stay lines, arcs stay arcs and circles stay circles; every number is rounded before it is written.
 
+import { type Arc, type Outline, type Point, pointAlong, type Segment, samePoint, tanDeg } from "@lamplane/geometry";
 import type { Drawing, Entry, Work } from "@lamplane/parameters/drawings";
-import {
-  type Arc,
-  type Outline,
-  type Point,
-  pointAlong,
-  type Segment,
-  samePoint,
-} from "@lamplane/parameters/elevation";
-import { tanDeg } from "@lamplane/parameters/trig";
 import { DxfWriter, LWPolylineFlags, type LWPolylineVertex, Units, type vec3_t } from "@tarikjabiri/dxf";
 import { directionFrom, drawingBounds } from "./drawing-bounds.ts";
 import { dxfString } from "./dxf-text.ts";

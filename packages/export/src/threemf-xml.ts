@@ -1,6 +1,7 @@
 // The XML of a 3MF core document, written and read back: numbers as short decimals, one vertex for each place.
+
+import { escapedXml, unescapedXml } from "@lamplane/sheets";
 import type { Triangles } from "./mesh.ts";
-import { escapedXml, unescapedXml } from "./xml-text.ts";
 
 /** A mesh as it stands in the build, with what the document calls it. */
 export interface NamedMesh {

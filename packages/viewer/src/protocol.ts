@@ -1,7 +1,8 @@
 // What page and worker say to each other: plain data only; meshes travel as transferred arrays.
-import type { Finding } from "@lamplane/parameters/checks";
-import type { Design, Fault } from "@lamplane/parameters/design";
-import type { Picture } from "@lamplane/parameters/pictures";
+import type { Finding } from "@lamplane/bench/checks";
+import type { Fault } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
+import type { Picture } from "@lamplane/sheets";
 
 /** State of the work that the sheet shows, in the order of the bench. */
 export const STAGES = ["billet", "core", "bed", "glued", "trued", "shaped"] as const;

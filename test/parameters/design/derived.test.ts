@@ -1,5 +1,5 @@
 // What is derived from the table: completed plain values, single values, schema, Markdown table, starter design.
-import { findingsOf } from "@lamplane/parameters/checks";
+import { findingsOf } from "@lamplane/bench/checks";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";

@@ -1,6 +1,7 @@
 // Figures of the elevation: a chamfer on a thin iron, the core's cuts; the worked set and the trade's rules stand in test/outside.
+
+import { cotDeg, sinDeg } from "@lamplane/geometry";
 import { blocksAt, elevation, type FigureKey, figure } from "@lamplane/parameters/elevation";
-import { cotDeg, sinDeg } from "@lamplane/parameters/trig";
 import { describe, expect, test } from "vitest";
 import { buildable } from "../../support/buildable.ts";
 import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";

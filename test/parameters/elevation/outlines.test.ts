@@ -1,11 +1,8 @@
 // Outlines: closed, counter-clockwise, and their exact area the one that ever finer facets come to.
 import {
   arc,
-  blocksAt,
-  cheekShape,
   circleOutline,
   distance,
-  elevation,
   facetted,
   line,
   type Outline,
@@ -15,7 +12,8 @@ import {
   pointAlong,
   reversed,
   segmentLength,
-} from "@lamplane/parameters/elevation";
+} from "@lamplane/geometry";
+import { blocksAt, cheekShape, elevation } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { capIronOutline, screwHeadOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
 import { buildable } from "../../support/buildable.ts";

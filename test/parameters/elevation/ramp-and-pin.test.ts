@@ -1,6 +1,7 @@
 // The ramp and the cross pin against brute force: sampled paths and grids of heights.
-import { type Elevation, elevation, figure, type Point, rampXAt } from "@lamplane/parameters/elevation";
-import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
+
+import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
+import { type Elevation, elevation, figure, rampXAt } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
 import { nearestOfRamp } from "../../../packages/parameters/src/elevation/ramp.ts";
 import { buildable } from "../../support/buildable.ts";

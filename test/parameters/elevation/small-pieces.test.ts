@@ -2,17 +2,17 @@
 
 import { elevation, figure } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
-import { shareOf } from "../../../packages/parameters/src/checks/cures.ts";
-import { up } from "../../../packages/parameters/src/checks/draft.ts";
-import { splitAtFirstMeeting } from "../../../packages/parameters/src/elevation/crossing.ts";
+import { shareOf } from "../../../packages/bench/src/checks/cures.ts";
+import { up } from "../../../packages/bench/src/checks/draft.ts";
+import { splitAtFirstMeeting } from "../../../packages/geometry/src/crossing.ts";
+import { arc, boundsOf, line, type Point, point } from "../../../packages/geometry/src/outline.ts";
+import { placedPoint } from "../../../packages/geometry/src/place.ts";
+import { cosDeg, sinDeg } from "../../../packages/geometry/src/trig.ts";
 import { toIron } from "../../../packages/parameters/src/elevation/frame.ts";
 import { capIronOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
-import { arc, boundsOf, line, type Point, point } from "../../../packages/parameters/src/elevation/outline.ts";
-import { placedPoint } from "../../../packages/parameters/src/elevation/place.ts";
 import { bedLineMeets } from "../../../packages/parameters/src/elevation/stack.ts";
 import { distanceToSegment } from "../../../packages/parameters/src/elevation/top-outline.ts";
 import { widthsOf } from "../../../packages/parameters/src/elevation/widths.ts";
-import { cosDeg, sinDeg } from "../../../packages/parameters/src/trig.ts";
 import { designWith, WORKED } from "../../support/designs.ts";
 
 const near = ({ x, y }: Point, expected: Point) => {

@@ -1,16 +1,15 @@
 // The throat's series against brute force: sampled surfaces of iron, cap iron, wedge and pin.
-import { findingsOf } from "@lamplane/parameters/checks";
+import { findingsOf } from "@lamplane/bench/checks";
+import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
 import {
   type Elevation,
   elevation,
   fromIron,
-  type Point,
   rampXAt,
   type ThroatNeighbour,
   throatChokes,
   throatSeries,
 } from "@lamplane/parameters/elevation";
-import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import { expect, test } from "vitest";
 import { buildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../../support/designs.ts";

@@ -1,5 +1,5 @@
 // What the jigs' settings do: bush, fences, relief, clearance, printer; what is said, and what is left out with a reason.
-import { findingsOf, passedChecks } from "@lamplane/parameters/checks";
+import { findingsOf, passedChecks } from "@lamplane/bench/checks";
 import { elevation } from "@lamplane/parameters/elevation";
 import { type JigName, jigPlans, jigsLeftOut, templateOpening, templatePlaces } from "@lamplane/parameters/jigs";
 import { type Jig, jigOf, jigsOf } from "@lamplane/parameters/solids";

@@ -1,7 +1,7 @@
 // Moisture and movement: what must hold for any wood and any air; the handbook's values stand in test/outside.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { sinDeg, tanDeg } from "../../../packages/parameters/src/trig.ts";
+import { sinDeg, tanDeg } from "../../../packages/geometry/src/trig.ts";
 import {
   acrossRings,
   acrossWidth,

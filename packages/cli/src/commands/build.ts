@@ -1,9 +1,10 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
+
+import { planeOf, STRENGTH_CAUTION } from "@lamplane/bench";
+import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/bench/checks";
 import { writePack } from "@lamplane/export";
 import { packContent, SECTIONS, type Section } from "@lamplane/export/content";
-import { planeOf, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
-import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
-import type { Design } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
 import { findingsText } from "./check.ts";

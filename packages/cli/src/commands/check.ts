@@ -1,8 +1,8 @@
 // `lamplane check`: every check with its figure, its limit and why; what fails comes last, where the eye is.
 
-import { planeOf, stepsDone } from "@lamplane/parameters/bench";
-import { type Cure, checkPlane, type Finding, mayBeBuilt, passedChecks, wholeCure } from "@lamplane/parameters/checks";
-import type { Design } from "@lamplane/parameters/design";
+import { planeOf, stepsDone } from "@lamplane/bench";
+import { type Cure, checkPlane, type Finding, mayBeBuilt, passedChecks, wholeCure } from "@lamplane/bench/checks";
+import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { findingText, typedValue } from "../words.ts";
 

@@ -1,6 +1,6 @@
 // `lamplane figures`: every figure with its unit, formula and source.
-import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/bench";
+import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { columns, shownFor } from "../words.ts";
 

@@ -10,9 +10,9 @@ import {
   stepOf,
   stepPlace,
   unreadOf,
-} from "@lamplane/parameters/bench";
-import { type Design, readDesign, writtenBack } from "@lamplane/parameters/design";
-import { isRow, TABLE } from "@lamplane/parameters/table";
+} from "@lamplane/bench";
+import { readDesign, writtenBack } from "@lamplane/parameters/design";
+import { type Design, isRow, TABLE } from "@lamplane/parameters/table";
 import { fineText, readNumberText } from "@lamplane/parameters/units";
 import { designContent, designIn, replaceFile } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";

@@ -9,8 +9,8 @@ import {
   mouthText,
   planeOf,
   SHAVING,
-} from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+} from "@lamplane/bench";
+import type { Design } from "@lamplane/parameters/table";
 import { TABLE } from "@lamplane/parameters/table";
 import { limitText, readLength } from "@lamplane/parameters/units";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";

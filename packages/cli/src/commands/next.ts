@@ -14,10 +14,10 @@ import {
   STEPS,
   stepPlace,
   wantedText,
-} from "@lamplane/parameters/bench";
-import { type Finding, findingsOf } from "@lamplane/parameters/checks";
-import { type Design, rowAt } from "@lamplane/parameters/design";
-import { STEP_NAMES } from "@lamplane/parameters/table";
+} from "@lamplane/bench";
+import { type Finding, findingsOf } from "@lamplane/bench/checks";
+import { rowAt } from "@lamplane/parameters/design";
+import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { columns, shownFor, unreadText } from "../words.ts";
 

@@ -1,6 +1,6 @@
 // `lamplane stock`: how to cut the wood; exit 1 where the billet given is too small.
-import { stockPlanAsBuilt } from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+import { stockPlanAsBuilt } from "@lamplane/bench";
+import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { stockText } from "../stock-words.ts";
 

@@ -9,9 +9,10 @@ import {
   surveyedBed,
   surveyReadings,
   surveyText,
-} from "@lamplane/parameters/bench";
-import { type Design, plainText } from "@lamplane/parameters/design";
+} from "@lamplane/bench";
+import { plainText } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
 import { contentOf, faultLines } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 

@@ -12,9 +12,9 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { figuresAsBuilt } from "@lamplane/bench";
 import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
-import { figuresAsBuilt } from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { plotRoles } from "../sweep/plots.ts";
 import { headerLine, lineBeginning, type Sweep } from "../sweep/rows.ts";

@@ -1,13 +1,8 @@
 // `lamplane tolerance`: which step decides the mouth, and how well each must be done.
-import {
-  LARGEST_SEED,
-  LEAST_RUNS,
-  MOST_RUNS,
-  TOLERANCE_NOTES,
-  tolerances,
-  toleranceText,
-} from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+
+import { LEAST_RUNS, MOST_RUNS, TOLERANCE_NOTES, tolerances, toleranceText } from "@lamplane/bench";
+import { LARGEST_SEED } from "@lamplane/geometry/numerics";
+import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 
 /** @throws InputRefused where seed or runs are no whole numbers within their limits */

@@ -1,10 +1,10 @@
 // Plots of a sweep on the disk: each written whole; an older plot of the same name is replaced, anything else is left alone.
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { pictureSvg } from "@lamplane/export/bytes";
+import { figuresAsBuilt } from "@lamplane/bench";
 import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
-import { figuresAsBuilt } from "@lamplane/parameters/bench";
-import type { Picture } from "@lamplane/parameters/pictures";
+import type { Picture } from "@lamplane/sheets";
+import { pictureSvg } from "@lamplane/sheets";
 import { type FigureTold, sweepPictures } from "./plots.ts";
 import type { Sweep } from "./rows.ts";
 

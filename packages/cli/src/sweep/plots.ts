@@ -1,9 +1,10 @@
 // Pictures of a sweep, read off its table: a figure over the first number varied, a line for each value of the second.
-import type { Design } from "@lamplane/parameters/design";
+
 import { rowAt } from "@lamplane/parameters/design";
-import { type Picture, type SweptLine, type SweptPoint, sweepPlot } from "@lamplane/parameters/pictures";
+import type { Design } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { inUnits, trimmed } from "@lamplane/parameters/units";
+import { type Picture, type SweptLine, type SweptPoint, sweepPlot } from "@lamplane/sheets";
 import { InputRefused } from "../io.ts";
 import type { Sweep } from "./rows.ts";
 import { designCount, type Variation, valuesAt } from "./variations.ts";

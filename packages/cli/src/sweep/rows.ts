@@ -1,8 +1,10 @@
 // One design of a sweep as a line of the table: its values, the figures chosen, and what stops it or warns of it.
+
+import { figuresAsBuilt, planeOf } from "@lamplane/bench";
+import { findingsOf } from "@lamplane/bench/checks";
 import { csvLine } from "@lamplane/export/csv";
-import { figuresAsBuilt, planeOf } from "@lamplane/parameters/bench";
-import { findingsOf } from "@lamplane/parameters/checks";
-import { type Design, withValue } from "@lamplane/parameters/design";
+import { withValue } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
 import { trimmed } from "@lamplane/parameters/units";
 import { type Variation, valuesAt } from "./variations.ts";
 

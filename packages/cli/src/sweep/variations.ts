@@ -1,6 +1,6 @@
 // What a sweep varies: parameters and the values each takes, read and judged before the first design is worked out.
-import { completeDesign, type Design, valueAt, withValue } from "@lamplane/parameters/design";
-import { type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
+import { completeDesign, valueAt, withValue } from "@lamplane/parameters/design";
+import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { readNumberText } from "@lamplane/parameters/units";
 import { noSuchParameter } from "../design-file.ts";
 import { InputRefused } from "../io.ts";

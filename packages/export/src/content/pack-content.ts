@@ -1,14 +1,13 @@
 // What a pack holds, by path. The same design and version give the same bytes, from the command and in a page alike.
-import { figuresAsBuilt, RUNS, STRENGTH_CAUTION, stockPlanAsBuilt, tolerances } from "@lamplane/parameters/bench";
-import type { Finding } from "@lamplane/parameters/checks";
-import type { Design } from "@lamplane/parameters/design";
+import { figuresAsBuilt, RUNS, STRENGTH_CAUTION, stockPlanAsBuilt, tolerances } from "@lamplane/bench";
+import type { Finding } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { drawingPicture, layoutPictures, traveller } from "@lamplane/parameters/pictures";
 import { bodyOf, jigsOf, partsOf } from "@lamplane/parameters/solids";
+import type { Design } from "@lamplane/parameters/table";
+import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText } from "../manifest.ts";
 import { stlBytes } from "../stl.ts";
-import { pictureSvg } from "../svg.ts";
 import { threeMf } from "../threemf.ts";
 import { stockCsv } from "./stock-csv.ts";
 
@@ -76,7 +75,7 @@ async function addLayout(files: Content, { plane, version }: PackOf): Promise<vo
   const { name, units, shop } = plane.design;
   const pictures = layoutPictures(plane);
   for (const picture of pictures) files.set(`drawings/layout-${picture.name}.svg`, pictureSvg(picture));
-  const { layoutPdf } = await import("../sheets/index.ts");
+  const { layoutPdf } = await import("@lamplane/sheets/pages");
   files.set("layout.pdf", await layoutPdf(pictures, { paper: shop.paper, name, version, units }));
 }
 
@@ -85,7 +84,7 @@ async function addTraveller(files: Content, { design, version }: PackOf): Promis
   const told = traveller(design);
   files.set("stock.csv", stockCsv(stockPlanAsBuilt(design), design));
   for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
-  const { travellerPdf } = await import("../sheets/index.ts");
+  const { travellerPdf } = await import("@lamplane/sheets/pages");
   files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version }));
 }
 

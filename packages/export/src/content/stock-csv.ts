@@ -1,6 +1,6 @@
 // The stock list as a table for spreadsheets: the billet to buy, then its pieces; lengths in mm, in an inch design on the rule too.
-import { finishedWay, type StockPlan } from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+import { finishedWay, type StockPlan } from "@lamplane/bench";
+import type { Design } from "@lamplane/parameters/table";
 import { onRule, type SafeWay } from "@lamplane/parameters/units";
 import { csvLine } from "../csv.ts";
 

@@ -1,5 +1,5 @@
 // What a flat drawing holds: exact outlines and marks, each with the kind of work it stands for.
-import type { Circle, Outline, Point, Segment } from "../elevation/outline.ts";
+import type { Circle, Outline, Point, Segment } from "@lamplane/geometry";
 
 /** Kind of work an entry asks for; every file format keeps them apart. ROUT carries its depth in a NOTE beside it. */
 export type Work = "CUT" | "DRILL" | "ROUT" | "MARK" | "NOTE";

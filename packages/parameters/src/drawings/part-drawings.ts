@@ -1,22 +1,26 @@
 // The parts in 2D, from the same outlines as their solids; each laid with its lower left corner at the origin.
-import { blocksAt, cheekShape, type Stage } from "../elevation/blocks.ts";
-import type { Elevation } from "../elevation/elevation.ts";
-import { toIron } from "../elevation/frame.ts";
+
 import {
   boundsOf,
+  cotDeg,
   facetted,
   line,
   type Outline,
   outlineArea,
+  type Place,
+  placedCircle,
+  placedOutline,
+  placedSegment,
   point,
   polygon,
   reversed,
   type Segment,
-} from "../elevation/outline.ts";
+} from "@lamplane/geometry";
+import { blocksAt, cheekShape, type Stage } from "../elevation/blocks.ts";
+import type { Elevation } from "../elevation/elevation.ts";
+import { toIron } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
-import { type Place, placedCircle, placedOutline, placedSegment } from "../elevation/place.ts";
 import { recessEdge } from "../elevation/recess.ts";
-import { cotDeg } from "../trig.ts";
 import type { Drawing, Entry } from "./drawing.ts";
 
 /** Height of lettering and room between two views, mm. */

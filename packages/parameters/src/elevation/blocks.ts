@@ -1,8 +1,5 @@
 // Outlines of the wooden parts and of the throat at each stage, counter-clockwise, all cut from the same chains.
-import type { Design } from "../table/index.ts";
-import { splitAtFirstMeeting } from "./crossing.ts";
-import type { Elevation } from "./elevation.ts";
-import { bedXAt } from "./frame.ts";
+
 import {
   type Circle,
   distance,
@@ -13,7 +10,11 @@ import {
   SAME_POINT,
   type Segment,
   type Shape,
-} from "./outline.ts";
+  splitAtFirstMeeting,
+} from "@lamplane/geometry";
+import type { Design } from "../table/index.ts";
+import type { Elevation } from "./elevation.ts";
+import { bedXAt } from "./frame.ts";
 import { rampPath } from "./ramp.ts";
 import { flatTop } from "./top-outline.ts";
 

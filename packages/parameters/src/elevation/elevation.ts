@@ -1,8 +1,8 @@
 // From a design to the plane seen from the side: one pure function. Nothing given is ever clamped; the checks judge it.
+
+import { type Circle, cotDeg, type Outline, type Point, point, type Segment, sinDeg } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { cotDeg, sinDeg } from "../trig.ts";
 import { bedXAt, type Frame, fromIron } from "./frame.ts";
-import { type Circle, type Outline, type Point, point, type Segment } from "./outline.ts";
 import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-place.ts";
 import { pinSection, pinSweepRadius } from "./pin-section.ts";
 import { distanceToRamp, type Ramp } from "./ramp.ts";

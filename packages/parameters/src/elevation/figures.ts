@@ -1,7 +1,6 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
-import { cotDeg, tanDeg } from "../trig.ts";
+import { cotDeg, distance, SAME_POINT, tanDeg } from "@lamplane/geometry";
 import { type Elevation, ironOnSole, mouthGrowth } from "./elevation.ts";
-import { distance, SAME_POINT } from "./outline.ts";
 import { pinLengths } from "./pin-section.ts";
 
 export interface FigureRow {

@@ -1,6 +1,5 @@
 // The plane's frame and the iron's: x along the sole from the toe, y up from the trued sole; s up the iron's face, v off it.
-import { cosDeg, cotDeg, sinDeg } from "../trig.ts";
-import { type Point, point } from "./outline.ts";
+import { cosDeg, cotDeg, type Point, point, sinDeg } from "@lamplane/geometry";
 
 /** The cutting edge at the trued sole, and the bed's angle: all that the iron's own coordinates need. */
 export interface Frame {

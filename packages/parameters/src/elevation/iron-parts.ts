@@ -1,7 +1,8 @@
 // Cap iron and its screw's head from the side, for pictures and for what must pass them; the iron itself is in `stack.ts`.
+
+import { type Outline, point, polygon } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import { type Frame, fromIron } from "./frame.ts";
-import { type Outline, point, polygon } from "./outline.ts";
 
 /**
  * The cap iron from the side, counter-clockwise from its working edge; undefined for a single iron. A design does not say

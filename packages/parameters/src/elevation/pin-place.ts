@@ -1,10 +1,9 @@
 // Where the cross pin goes: as given, or where the smallest of its margins is largest; and the curved ramp's radius with it.
+
+import { cosDeg, crossings, distance, FAR, line, type Point, point, type Segment, sinDeg } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import { TABLE } from "../table/index.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
-import { crossings } from "./crossing.ts";
 import type { Frame } from "./frame.ts";
-import { distance, FAR, line, type Point, point, type Segment } from "./outline.ts";
 import { curveIsPossible, distanceToRamp, fullHeightRadius, type Ramp, rampShape, rampThrough } from "./ramp.ts";
 import { type PinPlace, pinAt, pinHalfCover, pinHole } from "./stack.ts";
 import { distanceToChain } from "./top-outline.ts";

@@ -1,8 +1,8 @@
 // The cross pin across its length: flatted (half round above, square below) or round, in the plane's frame.
+
+import { arc, circleOutline, cosDeg, line, type Outline, type Point, point, sinDeg } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
 import type { Elevation } from "./elevation.ts";
-import { arc, circleOutline, line, type Outline, type Point, point } from "./outline.ts";
 
 /**
  * Outline of the pin's body about its axis, counter-clockwise, its flat lying on the wedge's upper side.

@@ -1,7 +1,19 @@
 // The front block's slope: one straight cut, or a wear, an arc tangent to it and a straight exit. Convex toward the throat.
+
+import {
+  acosDeg,
+  arc,
+  cosDeg,
+  cotDeg,
+  distance,
+  line,
+  type Point,
+  point,
+  type Segment,
+  sinDeg,
+  turnsFromTo,
+} from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { acosDeg, cosDeg, cotDeg, sinDeg } from "../trig.ts";
-import { arc, distance, line, type Point, point, type Segment, turnsFromTo } from "./outline.ts";
 
 export interface Ramp {
   readonly shape: "straight" | "curved";

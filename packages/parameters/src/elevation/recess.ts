@@ -1,6 +1,7 @@
 // The recess in the bed for the cap iron's screw: centred, open at the top of the bed, its lower end rounded by the cutter.
+
+import { arc, line, type Point, point, type Segment } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { arc, line, type Point, point, type Segment } from "./outline.ts";
 
 /** Common practice, no published source: 1/16 in under the screw's head. */
 const UNDER_HEAD = 1.6;

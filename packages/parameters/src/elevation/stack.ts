@@ -1,9 +1,21 @@
 // What lies on the iron's face: cap iron with its hump, wedge, cross pin. Coordinates s up the face, v off it.
+
+import {
+  type Circle,
+  cosDeg,
+  type Line,
+  line,
+  type Outline,
+  type Point,
+  point,
+  polygon,
+  type Segment,
+  sinDeg,
+  splitAtFirstMeeting,
+  tanDeg,
+} from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { cosDeg, sinDeg, tanDeg } from "../trig.ts";
-import { splitAtFirstMeeting } from "./crossing.ts";
 import { type Frame, fromIron, toIron } from "./frame.ts";
-import { type Circle, type Line, line, type Outline, type Point, point, polygon, type Segment } from "./outline.ts";
 
 /** How far a wedge of `auto` length stands out of the top, mm: enough to tap and to draw (common practice). */
 const WEDGE_STANDS_OUT = 25;

@@ -1,8 +1,17 @@
 // The throat: how wide the shaving's way is from the mouth to the top, and where it narrows.
+
+import {
+  line,
+  type Point,
+  point,
+  pointAlong,
+  type Segment,
+  SHOP,
+  segmentLength,
+  splitAtFirstMeeting,
+} from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { splitAtFirstMeeting } from "./crossing.ts";
 import { type Frame, fromIron } from "./frame.ts";
-import { line, type Point, point, pointAlong, type Segment, SHOP, segmentLength } from "./outline.ts";
 import { type Ramp, rampPath } from "./ramp.ts";
 import { type PinPlace, type StackPart, stackSurface } from "./stack.ts";
 import { distanceToSegment } from "./top-outline.ts";

@@ -1,5 +1,5 @@
 // The top of the body from the side: flat, or two arcs that meet level at the crown. Chains run from heel to toe.
-import type { Design } from "../table/index.ts";
+
 import {
   arc,
   distance,
@@ -11,7 +11,8 @@ import {
   SHOP,
   turned,
   turnsFromTo,
-} from "./outline.ts";
+} from "@lamplane/geometry";
+import type { Design } from "../table/index.ts";
 
 /** Heights and crown of the top once `auto` is settled, mm. */
 export interface Top {

@@ -1,6 +1,7 @@
 // Across the plane and along the stock: core, cheeks, billet, and the two cuts on the core with their kerfs.
+
+import { sinDeg } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { sinDeg } from "../trig.ts";
 
 /** Common practice, no published source: a billet 1 1/2 in wider than the iron. */
 const BILLET_OVER_IRON = 38.1;

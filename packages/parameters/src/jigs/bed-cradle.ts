@@ -1,10 +1,10 @@
 // Bed cradle: a V that takes the bed block by its sole and heel, so that the bed lies level; the base reaches under the block's middle.
+
+import { cosDeg, facetted, type Point, point, sinDeg } from "@lamplane/geometry";
 import { blocksAt, stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { fromIron, toIron } from "../elevation/frame.ts";
-import { facetted, type Point, point } from "../elevation/outline.ts";
 import type { Design } from "../table/index.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
 import { CAUTION, FLAT_PRINT, type Planned, type Standing } from "./jig.ts";
 import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
 import { areaAndMiddle, outlineThrough, window } from "./straight.ts";

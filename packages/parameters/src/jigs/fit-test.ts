@@ -1,6 +1,7 @@
 // Fit test: holes that grow by a tenth of a millimetre all round, for the maker's own drill shank; the one it fits is jigs.clearance.
+
+import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { circleOutline, type Point, point } from "../elevation/outline.ts";
 import { FLAT_PRINT, type Planned } from "./jig.ts";
 import { box, drillWords, figureText, lengthWords, nameLabel, plainLabel } from "./lines.ts";
 

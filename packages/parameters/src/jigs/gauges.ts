@@ -1,8 +1,8 @@
 // Bed gauge and ramp gauge: a block with the angle on one flank and its complement on the other, both from one base.
+
+import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { type Point, point } from "../elevation/outline.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
 import type { JigName, Planned, Standing } from "./jig.ts";
 import { CAUTION, FLAT_PRINT } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";

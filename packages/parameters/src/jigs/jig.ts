@@ -1,6 +1,7 @@
 // What a jig is before it is a solid: flat bodies drawn as they lie on the printer's table, and how each stands at the plane.
+
+import type { Outline, Point, Shape } from "@lamplane/geometry";
 import type { Drawing } from "../drawings/drawing.ts";
-import type { Outline, Point, Shape } from "../elevation/outline.ts";
 
 /** Least wall of any jig, mm: three lines of a 0.4 mm nozzle. */
 export const LEAST_WALL = 1.2;

@@ -1,6 +1,7 @@
 // All jigs of a plane: their plans, and those that cannot be made, with the reason.
+
+import { boundsOf, facetted, type Point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { boundsOf, facetted, type Point } from "../elevation/outline.ts";
 import { bedCradle } from "./bed-cradle.ts";
 import { fitTest } from "./fit-test.ts";
 import { bedGauge, rampGauge } from "./gauges.ts";

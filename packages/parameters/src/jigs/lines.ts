@@ -1,7 +1,7 @@
 // What a jig says on its face, and the shapes that several jigs share.
+
+import { arc, FAR, line, type Outline, type Point, point, type Segment, splitAtFirstMeeting } from "@lamplane/geometry";
 import type { Entry } from "../drawings/drawing.ts";
-import { splitAtFirstMeeting } from "../elevation/crossing.ts";
-import { arc, FAR, line, type Outline, type Point, point, type Segment } from "../elevation/outline.ts";
 import type { Design } from "../table/index.ts";
 import { comparedText, lengthBoth, onRule, type SafeWay } from "../units.ts";
 import type { Label } from "./jig.ts";

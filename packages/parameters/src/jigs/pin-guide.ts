@@ -1,10 +1,10 @@
 // Pin guide: a flat plate that leads the drill over the pin's axis. It registers on the cheek blank's sole and toe, as they are
 // when the pin's hole is bored: before glue-up, allowance and trim in place.
 
+import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Entry } from "../drawings/drawing.ts";
 import { stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { circleOutline, type Point, point } from "../elevation/outline.ts";
 import { CAUTION, FLAT_PRINT, type Hole, type Planned, STOUT_WALL, standingAsDrawn } from "./jig.ts";
 import { cutEntry, drillWords, figureText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
 import { outlineThrough, window } from "./straight.ts";

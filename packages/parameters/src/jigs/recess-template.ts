@@ -1,9 +1,9 @@
 // Recess template: a plate on the bed whose opening leads the router; fences centre it on the core, a stop finds the bed's tip.
 // Drawn as it is printed: x across, y up the bed from the iron's edge, the router's side down on the table.
+
+import { cosDeg, point, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { fromIron } from "../elevation/frame.ts";
-import { point } from "../elevation/outline.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
 import { type Body, CAUTION, type Planned, type Standing } from "./jig.ts";
 import {
   box,

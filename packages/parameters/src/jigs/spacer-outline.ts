@@ -1,11 +1,8 @@
 // The throat spacer's outline: flanks on bed and ramp, a slot for the cross pin, a flange on the blank's top and a tab to draw it by.
-import { blocksAt } from "../elevation/blocks.ts";
-import { splitAtFirstMeeting } from "../elevation/crossing.ts";
-import type { Elevation } from "../elevation/elevation.ts";
-import { figure } from "../elevation/figures.ts";
-import { bedXAt } from "../elevation/frame.ts";
+
 import {
   arc,
+  cosDeg,
   FAR,
   facetted,
   line,
@@ -14,10 +11,15 @@ import {
   point,
   reversed,
   type Segment,
-} from "../elevation/outline.ts";
+  sinDeg,
+  splitAtFirstMeeting,
+} from "@lamplane/geometry";
+import { blocksAt } from "../elevation/blocks.ts";
+import type { Elevation } from "../elevation/elevation.ts";
+import { figure } from "../elevation/figures.ts";
+import { bedXAt } from "../elevation/frame.ts";
 import { pinSweepRadius } from "../elevation/pin-section.ts";
 import { rampPath } from "../elevation/ramp.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
 import type { NoJig } from "./jig.ts";
 import { chainBetween, lengthWords, roundedBox } from "./lines.ts";
 import { window } from "./straight.ts";

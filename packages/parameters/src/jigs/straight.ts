@@ -1,6 +1,18 @@
 // Straight-sided outlines by their corners: set in from their sides, corners relieved for a cutter or rounded.
-import { arc, distance, line, type Outline, type Point, point, type Segment, samePoint } from "../elevation/outline.ts";
-import { acosDeg, atan2Deg, sinDeg, tanDeg } from "../trig.ts";
+import {
+  acosDeg,
+  arc,
+  atan2Deg,
+  distance,
+  line,
+  type Outline,
+  type Point,
+  point,
+  type Segment,
+  samePoint,
+  sinDeg,
+  tanDeg,
+} from "@lamplane/geometry";
 
 /** A corner, and how it is made: left sharp, rounded, or relieved into one of its sides. */
 export interface Corner {

@@ -1,8 +1,9 @@
 // What decides the recess template: cutter, guide and recess, and whether they leave it walls.
+
+import type { Outline } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { toIron } from "../elevation/frame.ts";
-import type { Outline } from "../elevation/outline.ts";
 import { LEAST_WALL, type NoJig } from "./jig.ts";
 import { roundedBox } from "./lines.ts";
 import { CORNER_GAP, slotTravel } from "./template-fences.ts";

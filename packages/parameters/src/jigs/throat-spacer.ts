@@ -1,8 +1,9 @@
 // Throat spacer: fills the throat at glue-up between bed and ramp, straddles the cross pin, and hangs by a flange from the blank's top.
 // Its flanks have no clearance: they touch both blocks, and that sets the gap.
+
+import { point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/figures.ts";
-import { point } from "../elevation/outline.ts";
 import { CAUTION, FLAT_PRINT, type Planned, standingAsDrawn } from "./jig.ts";
 import { cutEntry, figureText, lengthWords, nameLabel, noteEntry, sizeWords } from "./lines.ts";
 import { legWindow, NECK, spacerOutline, spacerPlaces, tabHole, tabMiddle, whyNoSpacer } from "./spacer-outline.ts";

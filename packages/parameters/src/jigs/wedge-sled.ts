@@ -1,9 +1,8 @@
 // Wedge sled: a bar with the finished wedge's shape cut out of one side, so that what stands out over that side is sawn or planed off.
+
+import { cosDeg, type Point, placedPoint, point, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { type Point, point } from "../elevation/outline.ts";
-import { placedPoint } from "../elevation/place.ts";
 import { wedgeThickness } from "../elevation/stack.ts";
-import { cosDeg, sinDeg } from "../trig.ts";
 import { CAUTION, FLAT_PRINT, type Planned, type Standing } from "./jig.ts";
 import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
 import { outlineThrough, roomForRelief } from "./straight.ts";

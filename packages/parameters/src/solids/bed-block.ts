@@ -1,7 +1,8 @@
 // The bed block: a prism but for the recess in its bed.
+
+import { facetted, point } from "@lamplane/geometry";
 import { blocksAt, type Stage, stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { facetted, point } from "../elevation/outline.ts";
 import { bedFaces, ribs } from "./bed-faces.ts";
 import { at, planarFace, rib, strip, strips, type Triangle } from "./faces.ts";
 import { polygonArea } from "./prism.ts";

@@ -1,8 +1,7 @@
 // The bed with its recess, as bed block and body share it: bed face with a notch, recess floor, its walls and its lower end.
-import { splitAtFirstMeeting } from "../elevation/crossing.ts";
+import { FAR, facetted, line, type Point, type Segment, splitAtFirstMeeting } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { fromIron, toIron } from "../elevation/frame.ts";
-import { FAR, facetted, line, type Point, type Segment } from "../elevation/outline.ts";
 import { recessEdge } from "../elevation/recess.ts";
 import { at, planarFace, quad, type Rib, rib, strips, type Triangle, type Vec3 } from "./faces.ts";
 import { polygonArea } from "./prism.ts";

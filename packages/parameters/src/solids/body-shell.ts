@@ -1,7 +1,8 @@
 // The assembled body as one closed shell: throat open at mouth and top, recess, pin holes.
+
+import { type Point, point } from "@lamplane/geometry";
 import { blocksAt, type Stage, stockAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { type Point, point } from "../elevation/outline.ts";
 import { bedFaces, chainPoints, ribs } from "./bed-faces.ts";
 import { at, type Loop, planarFace, type Rib, rib, strips, type Triangle } from "./faces.ts";
 import { circleRing, polygonArea, wallsOf } from "./prism.ts";

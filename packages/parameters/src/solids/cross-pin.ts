@@ -1,6 +1,7 @@
 // The cross pin: a flatted or round body between the cheeks, a round tenon at each end.
+
+import { circleOutline, facetted } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { circleOutline, facetted } from "../elevation/outline.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
 import { at, planarFace, type Triangle } from "./faces.ts";
 import { polygonArea, wallsOf } from "./prism.ts";

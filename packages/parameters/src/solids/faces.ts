@@ -1,6 +1,6 @@
 // The faces that solids are made of, as triangles. Neighbours share the very same corners, so that a solid closes to the last bit.
 import modeling from "@jscad/modeling";
-import { type Point, SAME_POINT } from "../elevation/outline.ts";
+import { type Point, SAME_POINT } from "@lamplane/geometry";
 import { withoutSlivers } from "./slivers.ts";
 import { cross, dot, minus, norm, same, type Vec3 } from "./vectors.ts";
 

@@ -1,8 +1,9 @@
 // Iron, cap iron and screw's head in their place: bought, not made, so they are for pictures and never in a pack.
+
+import { circleOutline, type Outline, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { fromIron } from "../elevation/frame.ts";
 import { capIronOutline, screwHeadOutline } from "../elevation/iron-parts.ts";
-import { circleOutline, type Outline, point } from "../elevation/outline.ts";
 import type { Triangle, Vec3 } from "./faces.ts";
 import { plainShape, prism } from "./prism.ts";
 

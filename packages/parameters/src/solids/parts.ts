@@ -1,5 +1,6 @@
 // Every wooden part as a solid: in its place in the plane, and as it lies on the machine's table.
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
+import { type Place, placedPoint } from "@lamplane/geometry";
 import type { Drawing } from "../drawings/drawing.ts";
 import {
   bedBlockDrawing,
@@ -14,7 +15,6 @@ import {
 } from "../drawings/part-drawings.ts";
 import { blocksAt, cheekShape, type Stage } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { type Place, placedPoint } from "../elevation/place.ts";
 import { bedBlock } from "./bed-block.ts";
 import { bodyShell } from "./body-shell.ts";
 import { closedSolid } from "./closed-solid.ts";

@@ -7,7 +7,7 @@ import {
   type Point,
   reversed,
   type Shape,
-} from "../elevation/outline.ts";
+} from "@lamplane/geometry";
 import { at, planarFace, rib, strips, type Triangle } from "./faces.ts";
 
 /** Area within corner points, mm²; negative where they run clockwise. */

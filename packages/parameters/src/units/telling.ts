@@ -1,5 +1,5 @@
 // Numbers as the shop reads them: off a rule, off a caliper, in both units. What is told can be read back.
-import { SHOP } from "../tolerances.ts";
+import { SHOP } from "@lamplane/geometry";
 import { type Fraction, INCH, trimmed, type Units } from "./inch.ts";
 
 const WORTH_TELLING = SHOP / 2; // mm: a smaller remainder cannot be held apart

@@ -1,5 +1,5 @@
 // Air to moisture, moisture to size. Moisture is percent of the ovendry weight, and no wood moves above fibre saturation.
-import { atanDeg, cosDeg, sinDeg } from "../trig.ts";
+import { atanDeg, cosDeg, sinDeg } from "@lamplane/geometry";
 import type { AcrossGrain, Species } from "./species.ts";
 
 /** Moisture between which the change per percent may be taken as constant, %. @see Wood Handbook, eq. 13-2 */

@@ -1,5 +1,5 @@
 // Directions on the sheet and in space from angles in degrees.
-import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
+import { cosDeg, sinDeg } from "@lamplane/geometry";
 
 /** Cosine and sine of an angle in degrees. */
 export const inDegrees = (angle: number): [cosine: number, sine: number] => [cosDeg(angle), sinDeg(angle)];

@@ -1,5 +1,5 @@
 // The body beside the elevation: canvas, names with leader lines, standard views, the slider that opens it, the cut.
-import { html, keep, svg, write } from "../page/elements.ts";
+import { html, keep, svg, write } from "../elements.ts";
 import type { AboutBody, PartMesh } from "../protocol.ts";
 import { nameOf } from "../state/format.ts";
 import { type BodyScene, type BodyState, createBodyScene } from "./scene.ts";

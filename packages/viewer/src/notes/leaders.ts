@@ -1,5 +1,5 @@
 // Leader lines from the notes to where the trouble is on the elevation, each ending in the note's number in a ring.
-import { keep, svg, write } from "../page/elements.ts";
+import { keep, svg, write } from "../elements.ts";
 import type { Spot } from "../protocol.ts";
 import type { ShownNote } from "./notes.ts";
 

@@ -1,9 +1,9 @@
 // Checks as notes in the margin, each with a number that stands at its place on the drawing too; a cure is a button.
 // While the hand is on a figure, notes keep their places: what is mended is crossed out, what is new comes last.
-import type { Cure, Finding } from "@lamplane/parameters/checks";
+import type { Cure, Finding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { html } from "../page/elements.ts";
+import { html } from "../elements.ts";
 import type { SheetWords } from "../protocol.ts";
 import { nameOf, type Style, toldText } from "../state/format.ts";
 

@@ -1,8 +1,9 @@
 // The worker that makes files: the same content, by the same functions, as the command writes; kept apart for its size.
+
+import { planeOf } from "@lamplane/bench";
+import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/bench/checks";
 import { zipOf } from "@lamplane/export/bytes";
 import { packContent } from "@lamplane/export/content";
-import { planeOf } from "@lamplane/parameters/bench";
-import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
 import { readDesign } from "@lamplane/parameters/design";
 import type { PackAnswer, PackAsk } from "./pack-protocol.ts";
 

@@ -1,6 +1,7 @@
 // The strip over the sheet: begin with an example or a file, keep what was made, go back, measure, light or dark.
+
+import { html } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
-import { html } from "./elements.ts";
 
 export interface DeskDeeds {
   begin(example: string): void;

@@ -1,6 +1,7 @@
 // Files of the pack, to be taken one by one or all together: the bytes are those that the command writes.
+
+import { html } from "../elements.ts";
 import { packClient } from "../pack/pack-client.ts";
-import { html } from "./elements.ts";
 import { saveBlob } from "./files.ts";
 
 export interface Downloads {

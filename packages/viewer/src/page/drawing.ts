@@ -1,5 +1,5 @@
 // Everything that stands on the sheet, drawn from what the worker answers. Each redraw is timed.
-import type { Finding } from "@lamplane/parameters/checks";
+import type { Finding } from "@lamplane/bench/checks";
 import type { Answer, FigureWords, SheetPlane, SheetWords, StageName } from "../protocol.ts";
 import type { Style } from "../state/format.ts";
 import type { Clock } from "./clock.ts";

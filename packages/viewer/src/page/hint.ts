@@ -1,9 +1,9 @@
 // What a figure is: a card beside the number under the pointer or the cursor, with its meaning, limits, formula and source.
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
+import { html } from "../elements.ts";
 import type { FigureWords, SheetPlane } from "../protocol.ts";
 import { figureName, limitsOf, nameOf, type Style, toldText } from "../state/format.ts";
-import { html } from "./elements.ts";
 
 export interface HintSource {
   readonly figures: () => Readonly<Record<string, FigureWords>>;

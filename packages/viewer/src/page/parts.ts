@@ -1,6 +1,7 @@
 // Every part of the sheet, made and laid out once; the controller in `sheet.ts` fills them.
-import type { Cure } from "@lamplane/parameters/checks";
+import type { Cure } from "@lamplane/bench/checks";
 import { type BodyField, createBodyField } from "../body/body-field.ts";
+import { html } from "../elements.ts";
 import { createLeaders, type Leaders } from "../notes/leaders.ts";
 import { createNotes, type Notes } from "../notes/notes.ts";
 import { createPlots, type PlotFields } from "../plots/plot-field.ts";
@@ -11,7 +12,6 @@ import { createMeasure, type Measure } from "../sheet/measure.ts";
 import { createSteps, type Steps } from "../steps/steps.ts";
 import { createDesk, type Desk, type DeskDeeds } from "./desk.ts";
 import { createDownloads } from "./downloads.ts";
-import { html } from "./elements.ts";
 import { createRefusal, type Refusal } from "./refusal.ts";
 import { createSchedule, type Schedule } from "./schedule.ts";
 import { createTitleBlock, type TitleBlock } from "./title-block.ts";

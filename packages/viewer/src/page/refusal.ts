@@ -1,7 +1,7 @@
 // What was not understood: a value that was typed, or a file that was opened. The sheet keeps showing the last good design.
 import type { Fault } from "@lamplane/parameters/design";
+import { html } from "../elements.ts";
 import { nameOf } from "../state/format.ts";
-import { html } from "./elements.ts";
 
 export interface Refusal {
   readonly element: HTMLElement;

@@ -1,10 +1,10 @@
 // The schedule: every parameter of the design in the table's order, so that what has no place on a view is still on the sheet.
 import { valueAt } from "@lamplane/parameters/design";
 import { type NumberRow, type Row, rowsOf, TABLE, UNIT_OF } from "@lamplane/parameters/table";
+import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol.ts";
 import { type Hands, type NumberControl, numberControl } from "../sheet/control.ts";
 import { nameOf, type Style } from "../state/format.ts";
-import { html } from "./elements.ts";
 
 export interface Schedule {
   readonly element: HTMLElement;

@@ -1,5 +1,5 @@
 // The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest question wins.
-import { PLOT_SIZE } from "@lamplane/parameters/pictures";
+import { PLOT_SIZE } from "@lamplane/sheets";
 import type { Answer } from "../protocol.ts";
 import { type Addressed, type Beginning, readAddress } from "../state/address.ts";
 import { firstBeginning, leftOutOf } from "../state/beginning.ts";

@@ -1,8 +1,8 @@
 // The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
 import { inMillimetres } from "@lamplane/parameters/units";
+import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol.ts";
 import { drawnText } from "../state/format.ts";
-import { html } from "./elements.ts";
 
 export interface TitleBlock {
   readonly element: HTMLElement;

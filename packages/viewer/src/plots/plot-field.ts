@@ -1,6 +1,6 @@
 // A plot on the sheet: the same picture that a pack would hold, drawn in the sheet's own ink.
-import type { Picture, PictureMark } from "@lamplane/parameters/pictures";
-import { html, svg } from "../page/elements.ts";
+import type { Picture, PictureMark } from "@lamplane/sheets";
+import { html, svg } from "../elements.ts";
 import type { Plots } from "../protocol.ts";
 import { pathOf } from "../worker/path-data.ts";
 

@@ -1,6 +1,6 @@
 // A number on the sheet that can be typed, dragged and stepped. The row of the parameter table gives its name, limits and step.
 import type { NumberRow } from "@lamplane/parameters/table";
-import { html, write } from "../page/elements.ts";
+import { html, write } from "../elements.ts";
 import type { Change, Value } from "../protocol.ts";
 import { drawnText, limitsOf, nameOf, readText, type Style, stepOf, stepped, toldText } from "../state/format.ts";
 

@@ -1,7 +1,7 @@
 // One view on the sheet: its lines in SVG, its numbers over them. While the hand is on a number the scale stands still.
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
-import { html, keep, svg, write } from "../page/elements.ts";
+import { html, keep, svg, write } from "../elements.ts";
 import type { Dimension, SheetPlane, Spot, View, ViewMark } from "../protocol.ts";
 import { drawnText, type Style } from "../state/format.ts";
 import { type Laying, laidApart } from "./apart.ts";

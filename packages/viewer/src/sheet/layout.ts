@@ -1,5 +1,5 @@
 // From mm to pixels: the largest scale that fits, and where each dimension's lines and number stand. Pixels, y down.
-import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
+import { cosDeg, sinDeg } from "@lamplane/geometry";
 import type { Dimension, DimensionShape, Spot, View } from "../protocol.ts";
 
 /** Room round a view for its dimensions, px. */

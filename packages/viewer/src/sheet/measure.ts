@@ -1,6 +1,6 @@
 // Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
-import { atan2Deg } from "@lamplane/parameters/trig";
-import { html, keep, svg, write } from "../page/elements.ts";
+import { atan2Deg } from "@lamplane/geometry";
+import { html, keep, svg, write } from "../elements.ts";
 import type { SheetPlane, Spot } from "../protocol.ts";
 import { nameOf, type Style, toldText } from "../state/format.ts";
 import type { Field } from "./field.ts";

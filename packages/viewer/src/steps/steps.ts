@@ -1,7 +1,7 @@
 // The bench steps under the drawing: which state of the stock the sheet shows, what is done to come to it, what was measured.
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
-import { html } from "../page/elements.ts";
+import { html } from "../elements.ts";
 import {
   type BenchStep,
   type FigureWords,

@@ -11,9 +11,9 @@ import {
   stepPlace,
   stepsDone,
   wantedText,
-} from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+} from "@lamplane/bench";
 import { type Elevation, figure } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
 import { valueText } from "@lamplane/parameters/units";
 import type { BenchStep, StageName } from "../protocol.ts";
 

@@ -1,7 +1,8 @@
 // Solids → what the 3D drawing needs: corners, the edges that a draughtsman would draw, the section at the centre plane.
+
+import { cosDeg, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { ironSolids, shownParts, type Triangle, type Vec3 } from "@lamplane/parameters/solids";
-import { cosDeg, sinDeg } from "@lamplane/parameters/trig";
 import type { PartMesh, StageName } from "../protocol.ts";
 import { CornerNumbers } from "./corner-numbers.ts";
 import { plainCheeks, sawnPieces } from "./stock-pieces.ts";

@@ -1,5 +1,5 @@
 // Exact outlines → SVG path data, mm with y down; arcs stay arcs. Rounded to a thousandth: far below a pixel.
-import { type Circle, circleOutline, type Outline, type Point, type Segment } from "@lamplane/parameters/elevation";
+import { type Circle, circleOutline, type Outline, type Point, type Segment } from "@lamplane/geometry";
 
 const n = (mm: number): string => String(Math.round(mm * 1000) / 1000);
 const at = ({ x, y }: Point): string => `${n(x)} ${n(-y)}`;

@@ -1,8 +1,8 @@
 // The plots that stand beside the figures they explain; made when the maker has paused, since some of them take their time.
-import { LEAST_GAP, LEAST_RUNS, seasonSeriesOf, seasonsOf, tolerances } from "@lamplane/parameters/bench";
-import type { Design } from "@lamplane/parameters/design";
+import { LEAST_GAP, LEAST_RUNS, seasonSeriesOf, seasonsOf, tolerances } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "@lamplane/parameters/pictures";
+import type { Design } from "@lamplane/parameters/table";
+import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "@lamplane/sheets";
 import type { PlotName, Plots } from "../protocol.ts";
 
 const STEPS_OF_YEAR = 25;

@@ -1,7 +1,8 @@
 // What each `auto` has come out as, by the parameter's path; the controls show it and a click fixes it.
 
-import { type Design, valueAt } from "@lamplane/parameters/design";
+import { valueAt } from "@lamplane/parameters/design";
 import { type Elevation, pinLengths } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
 
 const READ: Readonly<Record<string, (e: Elevation) => number | undefined>> = {
   "mouth.fromToe": (e) => e.frame.mouthX,

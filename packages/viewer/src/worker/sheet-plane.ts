@@ -1,15 +1,8 @@
 // One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
-import {
-  benchState,
-  figuresAsBuilt,
-  type Loss,
-  lossText,
-  settledParameters,
-  stepsDone,
-} from "@lamplane/parameters/bench";
-import { findingsOf, judged } from "@lamplane/parameters/checks";
-import type { Design } from "@lamplane/parameters/design";
+import { benchState, figuresAsBuilt, type Loss, lossText, settledParameters, stepsDone } from "@lamplane/bench";
+import { findingsOf, judged } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
 import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
 import { nameOf } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";

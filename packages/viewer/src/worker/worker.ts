@@ -1,15 +1,9 @@
 // The worker: every figure, view, mesh and file is computed here, so that the page never waits. One design is held at a time.
-import { planeOf } from "@lamplane/parameters/bench";
-import { checkPlane } from "@lamplane/parameters/checks";
-import {
-  completeDesign,
-  type Design,
-  readDesign,
-  takenBack,
-  withValue,
-  writtenBack,
-} from "@lamplane/parameters/design";
+import { planeOf } from "@lamplane/bench";
+import { checkPlane } from "@lamplane/bench/checks";
+import { completeDesign, readDesign, takenBack, withValue, writtenBack } from "@lamplane/parameters/design";
 import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
 import type { Answer, Ask, Asked, Change } from "../protocol.ts";
 import { partMeshes } from "./meshes.ts";
 import { plotsOf } from "./plots.ts";

@@ -1,6 +1,7 @@
 // A level face between rings as triangles: every corner stays a corner, however many lie in line, and no triangle is needlessly thin.
+
+import type { Point } from "@lamplane/geometry";
 import cdt2d from "cdt2d";
-import type { Point } from "../../elevation/outline.ts";
 import { at, type Triangle } from "../faces.ts";
 
 type Numbers = [number, number, number];

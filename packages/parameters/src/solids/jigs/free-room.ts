@@ -1,5 +1,5 @@
 // Where on a flat face a rectangle has room: the face in cells, each free only where it lies wholly inside, clear of every edge.
-import { boundsOf, type Point, point } from "../../elevation/outline.ts";
+import { boundsOf, type Point, point } from "@lamplane/geometry";
 
 /** Side of a cell, mm. */
 const CELL = 1;

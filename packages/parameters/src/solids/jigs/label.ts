@@ -1,5 +1,5 @@
 // Words on a jig: the best choice of lines, in the largest letters, as near as there is room to where they belong.
-import { distance, type Point, point } from "../../elevation/outline.ts";
+import { distance, type Point, point } from "@lamplane/geometry";
 import type { Label } from "../../jigs/jig.ts";
 import { freeMiddle, type Room, roomOn } from "./free-room.ts";
 import { advanceOf, type Glyph, glyphOf, LETTER_HEIGHTS, STROKE } from "./lettering.ts";

@@ -1,7 +1,6 @@
 // Letters as rings round the strokes of a single-line alphabet, each as wide as a nozzle can sink; made once and kept.
 import modeling from "@jscad/modeling";
-import { type Point, point } from "../../elevation/outline.ts";
-import { cosDeg, sinDeg } from "../../trig.ts";
+import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
 import { polygonArea } from "../prism.ts";
 import { ringsRound, type Stroke } from "./level-lines.ts";
 

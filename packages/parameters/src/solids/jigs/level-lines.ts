@@ -1,5 +1,5 @@
 // Rings at a level distance round strokes, by marching over a grid: they always close and never meet, whatever the strokes do.
-import { distance, type Point, point } from "../../elevation/outline.ts";
+import { distance, type Point, point } from "@lamplane/geometry";
 
 export type Stroke = readonly Point[];
 

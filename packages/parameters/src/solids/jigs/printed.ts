@@ -1,5 +1,5 @@
 // A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
-import { facetted, type Outline, type Point, point, reversed } from "../../elevation/outline.ts";
+import { facetted, type Outline, type Point, point, reversed } from "@lamplane/geometry";
 import { type Body, INSIDE_FACE, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
 import { at, quad, type Triangle } from "../faces.ts";
 import { polygonArea, wallsOf } from "../prism.ts";

@@ -1,14 +1,7 @@
 // Side elevation with the near cheek taken away: blocks, throat, stack, recess as hidden lines, the sole before and after.
 
-import {
-  bedLineMeets,
-  boundsOf,
-  capIronOutline,
-  facetted,
-  fromIron,
-  point,
-  stockAt,
-} from "@lamplane/parameters/elevation";
+import { boundsOf, facetted, point } from "@lamplane/geometry";
+import { bedLineMeets, capIronOutline, fromIron, stockAt } from "@lamplane/parameters/elevation";
 import type { Dimension, StageName, View, ViewMark } from "../../protocol.ts";
 import { circlePath, linePath, outlinePath, pathOf } from "../path-data.ts";
 import { along, angleAt, type Drawn, leader, parameter, reference } from "./dimensioning.ts";

@@ -1,5 +1,7 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
-import { fromIron, pinLengths, point, polygon } from "@lamplane/parameters/elevation";
+
+import { point, polygon } from "@lamplane/geometry";
+import { fromIron, pinLengths } from "@lamplane/parameters/elevation";
 import type { Dimension, StageName, View, ViewMark } from "../../protocol.ts";
 import { linePath, outlinePath } from "../path-data.ts";
 import { along, type Drawn, leader, parameter, reference } from "./dimensioning.ts";

@@ -1,5 +1,7 @@
 // Detail at the mouth, enlarged: ramp's and bed's tips, feather chamfer, cutting edge, the sole before and after.
-import { capIronOutline, point } from "@lamplane/parameters/elevation";
+
+import { point } from "@lamplane/geometry";
+import { capIronOutline } from "@lamplane/parameters/elevation";
 import type { Dimension, View, ViewMark } from "../../protocol.ts";
 import { linePath, outlinePath } from "../path-data.ts";
 import { along, angleAt, type Drawn, leader, parameter, reference } from "./dimensioning.ts";

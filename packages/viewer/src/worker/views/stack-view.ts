@@ -1,15 +1,6 @@
 // Iron, cap iron, wedge and pin laid level on the bed: s up the iron to the right, v off its face upward.
-import {
-  boundsOf,
-  capIronOutline,
-  facetted,
-  type Outline,
-  type Place,
-  placedOutline,
-  point,
-  polygon,
-  screwHeadOutline,
-} from "@lamplane/parameters/elevation";
+import { boundsOf, facetted, type Outline, type Place, placedOutline, point, polygon } from "@lamplane/geometry";
+import { capIronOutline, screwHeadOutline } from "@lamplane/parameters/elevation";
 import type { Dimension, View, ViewMark } from "../../protocol.ts";
 import { linePath, outlinePath } from "../path-data.ts";
 import { along, type Drawn, leader, parameter } from "./dimensioning.ts";

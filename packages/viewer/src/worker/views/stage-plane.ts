@@ -1,20 +1,16 @@
 // The plane as it stands at a stage of the bench: which outlines there are, and what is still waste.
-import { withValue } from "@lamplane/parameters/design";
+
 import {
-  type Blocks,
-  blocksAt,
   type Circle,
-  cheekShape,
-  type Elevation,
-  elevation,
   type Outline,
   placedOutline,
   placedSegment,
   point,
   polygon,
   type Segment,
-  stockAt,
-} from "@lamplane/parameters/elevation";
+} from "@lamplane/geometry";
+import { withValue } from "@lamplane/parameters/design";
+import { type Blocks, blocksAt, cheekShape, type Elevation, elevation, stockAt } from "@lamplane/parameters/elevation";
 import type { StageName } from "../../protocol.ts";
 
 export interface AtStage {

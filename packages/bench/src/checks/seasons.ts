@@ -1,0 +1,128 @@
+// Whether the core keeps clear of iron, pin and wedge all year; what the wood's movement is not known for is not judged.
+
+import { SHOP } from "@lamplane/geometry";
+import type { Elevation, Points } from "@lamplane/parameters/elevation";
+import type { Season } from "../seasons/seasons.ts";
+import { LEAST_GAP, leastOfYear, mostOfYear, seasonsOf } from "../seasons/seasons-of-plane.ts";
+import { atLeast, atMost, type Draft, down, type Mend, up } from "./draft.ts";
+
+const MOVEMENT = "Wood Handbook (FPL-GTR-190, 2010), eq. 4-5, 13-2 and 13-3, tables 4-3, 4-4 and 13-5";
+const AIR = ["wood.driest.humidity", "wood.dampest.humidity"];
+
+interface Closing {
+  readonly code: string;
+  readonly gap: "sideGap" | "pinEndGap" | "wedgeGap";
+  readonly what: string;
+  readonly parameter: string;
+  readonly place: keyof Points;
+  readonly advice: string;
+}
+
+const CLOSINGS: readonly Closing[] = [
+  {
+    code: "core-closes-on-iron",
+    gap: "sideGap",
+    what: "The core's room over the iron at the worst of the year",
+    parameter: "body.sideClearance",
+    place: "edge",
+    advice: "The cheeks would bind the iron, or be split by it: plan more side clearance.",
+  },
+  {
+    code: "core-closes-on-pin",
+    gap: "pinEndGap",
+    what: "The gap at each shoulder of the cross pin at the worst of the year",
+    parameter: "pin.endClearance",
+    place: "pinCentre",
+    advice: "The pin's grain lies across, so that it does not shrink with the core: plan more gap at its ends.",
+  },
+  {
+    code: "core-closes-on-wedge",
+    gap: "wedgeGap",
+    what: "The core's room over the wedge at the worst of the year",
+    parameter: "wedge.clearance",
+    place: "wedgeTip",
+    advice: "The wedge would bind between the cheeks: make it narrower.",
+  },
+];
+
+/** The core must not close on what stands in it. */
+export const checkCores = (plane: Elevation): Draft[] =>
+  CLOSINGS.flatMap(({ gap, parameter, ...told }) =>
+    judged(plane, gap, (value) =>
+      atLeast(plane, {
+        ...told,
+        value,
+        stop: 0,
+        warn: LEAST_GAP,
+        unit: "mm",
+        parameters: [parameter, "wood.rings", ...AIR],
+        mends: [up(parameter)],
+        source: MOVEMENT,
+      }),
+    ),
+  );
+
+/** Tenons must turn in their holes on damp days and not stand out of the cheeks on dry ones. */
+export const checkTenons = (plane: Elevation): Draft[] => [
+  ...judged(plane, "tenonGap", (value) =>
+    atLeast(plane, {
+      code: "tenon-binds",
+      what: "The tenon's room in its hole at the worst of the year",
+      value,
+      warn: 0,
+      unit: "mm",
+      parameters: ["pin.tenonClearance", ...AIR],
+      place: "pinCentre",
+      advice: "The pin must turn to find the wedge: bore the holes larger.",
+      mends: [up("pin.tenonClearance")],
+      source: MOVEMENT,
+    }),
+  ),
+  ...judged(
+    plane,
+    "tenonProud",
+    (value) =>
+      atMost(plane, {
+        code: "tenon-proud-when-dry",
+        what: "What the tenons stand out of the cheeks at the worst of the year",
+        value,
+        warn: SHOP,
+        unit: "mm",
+        parameters: ["pin.tenonLength", "pin.endClearance", "wood.rings", ...AIR],
+        place: "pinCentre",
+        advice: "The body shrinks and the pin does not: shorten the tenons.",
+        mends: [down("pin.tenonLength")],
+        source: MOVEMENT,
+      }),
+    mostOfYear,
+  ),
+];
+
+/** The driest days must be the drier ones, or every figure of the year is told of the wrong season. */
+export function checkYear(plane: Elevation): Draft[] {
+  const { driest, dampest } = seasonsOf(plane);
+  const mends: readonly Mend[] = [up("wood.dampest.humidity"), down("wood.driest.humidity")];
+  return atLeast(plane, {
+    code: "seasons-out-of-order",
+    what: "The wood's moisture on the dampest days over that on the driest",
+    value: dampest.moisture - driest.moisture,
+    warn: 0,
+    unit: "%",
+    parameters: AIR,
+    place: "edge",
+    advice: "Exchange the driest and the dampest days.",
+    mends,
+    source: MOVEMENT,
+  });
+}
+
+/** Judges a size of the year where it is known. */
+function judged(
+  plane: Elevation,
+  key: Exclude<keyof Season, "moisture">,
+  judge: (value: number) => Draft[],
+  ofYear: typeof leastOfYear = leastOfYear,
+): Draft[] {
+  const value = ofYear(plane, key);
+  return value === undefined ? [] : judge(value);
+}

@@ -1,0 +1,153 @@
+// Whether friction holds the wedge and the wood bears it. Indicative: a stop only where even the most hopeful figure fails.
+
+import { SHOP } from "@lamplane/geometry";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { holdOf } from "../strength/hold-of-plane.ts";
+import type { PinStrength } from "../strength/pin-strength.ts";
+import { pinStrengthOf, WEAK_PLACES, type WeakPlace } from "../strength/strength-of-pin.ts";
+import { atLeast, atMost, type Draft, down, GEOMETRY, type Mend, up, worstOf } from "./draft.ts";
+
+const ESTIMATE = "engineering estimate, no published table";
+const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010), tables 5-3 and 5-5, some values from memory; indicative";
+
+/** The wedge must stay where it was driven: at the best frictions or it never will, at the lowest or it may not. */
+export function checkLocking(plane: Elevation): Draft[] {
+  const { least, most } = holdOf(plane).range.lockingMargin;
+  const locking = {
+    code: "wedge-does-not-lock",
+    unit: "°",
+    parameters: ["wedge.angle", "hold.friction.steel", "hold.friction.wood", "pin.section"],
+    place: "pinCentre",
+    mends: [down("wedge.angle"), up("pin.tenon")],
+    source: `${GEOMETRY}: φ₁ + φ₂ − ω`,
+  } as const;
+  return worstOf(
+    ...atLeast(plane, {
+      ...locking,
+      what: "The wedge's two friction angles, at their lowest, less the wedge angle",
+      value: least,
+      warn: 0,
+      advice: "The wedge may work loose: make its angle smaller.",
+    }),
+    ...atLeast(plane, {
+      ...locking,
+      what: "The wedge's two friction angles, at their highest, less the wedge angle",
+      value: most,
+      stop: 0,
+      advice: "The wedge comes out by itself: make its angle smaller.",
+    }),
+  );
+}
+
+/** Each friction must lie between its own lowest and highest. */
+export function checkFriction(plane: Elevation): Draft[] {
+  const { steel, steelLow, steelHigh, wood, woodLow, woodHigh } = plane.design.hold.friction;
+  return atLeast(plane, {
+    code: "friction-out-of-order",
+    what: "The room between the frictions and their lowest and highest, at its least,",
+    value: Math.min(steel - steelLow, steelHigh - steel, wood - woodLow, woodHigh - wood),
+    warn: 0,
+    unit: "",
+    parameters: ["hold.friction.steel", "hold.friction.wood"],
+    place: "pinCentre",
+    advice: "Give each friction between its lowest and its highest.",
+    mends: [
+      down("hold.friction.steelLow"),
+      up("hold.friction.steelHigh"),
+      down("hold.friction.woodLow"),
+      up("hold.friction.woodHigh"),
+    ],
+    source: ESTIMATE,
+  });
+}
+
+/** What is judged of one weak place of pin or cheek. */
+interface Weakness {
+  readonly code: string;
+  readonly what: string;
+  readonly parameters: readonly string[];
+  readonly advice: string;
+  readonly mends: readonly Mend[];
+}
+
+const BEARING = {
+  parameters: ["pin.tenon", "pin.tenonLength", "body.cheek"],
+  advice: "Give the tenons more to bear on: thicker tenons, or a thicker cheek.",
+  mends: [up("pin.tenon"), up("pin.tenonLength"), up("body.cheek")],
+};
+
+const WEAKNESS: Readonly<Record<WeakPlace, Weakness>> = {
+  bending: {
+    code: "pin-may-break",
+    what: "The cross pin's strength in bending",
+    parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
+    advice: "Make the pin thicker, or of a stronger wood.",
+    mends: [up("pin.diameter")],
+  },
+  tenonShear: {
+    code: "tenon-may-shear",
+    what: "The tenons' strength in shear",
+    parameters: ["pin.tenon", "wood.pin", "iron.width"],
+    advice: "Make the tenons thicker, or the pin of a stronger wood.",
+    mends: [up("pin.tenon")],
+  },
+  tenonCrushing: {
+    code: "tenon-may-crush",
+    what: "The tenons' strength in the cheeks, across their grain,",
+    ...BEARING,
+  },
+  cheekBearing: { code: "cheek-may-crush", what: "The cheeks' strength under the tenons", ...BEARING },
+  cheekShearOut: {
+    code: "cheek-may-split",
+    what: "The cheeks' strength in shear from hole to edge",
+    parameters: ["pin.height", "body.cheek", "body.height"],
+    advice: "Set the pin lower, or make the cheeks thicker.",
+    mends: [down("pin.height"), up("body.cheek"), up("body.height")],
+  },
+};
+
+/** Strength over load at every weak place, and the pin's sag. */
+export function checkPinStrength(plane: Elevation): Draft[] {
+  const strength = pinStrengthOf(plane);
+  return [...WEAK_PLACES.flatMap((place) => factorAt(plane, strength, place)), ...sag(plane, strength.fine)];
+}
+
+/** The factor of safety in a fine shaving; and in a catch, which is rare, strength enough for it. Nothing where unknown. */
+function factorAt(plane: Elevation, { fine, inCatch }: ReturnType<typeof pinStrengthOf>, place: WeakPlace): Draft[] {
+  const [working, caught] = [fine[place].factor, inCatch[place].factor];
+  if (working === undefined || caught === undefined || !Number.isFinite(working + caught)) return [];
+  const { what, ...told } = WEAKNESS[place];
+  const judged = { ...told, unit: "×", place: "pinCentre", source: HANDBOOK } as const;
+  return worstOf(
+    ...atLeast(plane, {
+      ...judged,
+      what: `${what} over the load of a fine shaving (indicative)`,
+      value: working,
+      stop: 1,
+      warn: plane.design.hold.safety,
+    }),
+    ...atLeast(plane, {
+      ...judged,
+      what: `${what} over the load of a catch (indicative)`,
+      value: caught,
+      warn: 1,
+    }),
+  );
+}
+
+/** A pin that sags presses the wedge at its edges only. */
+const sag = (plane: Elevation, fine: PinStrength): Draft[] =>
+  fine.sag === undefined
+    ? []
+    : atMost(plane, {
+        code: "pin-sags",
+        what: "The cross pin's sag in a fine shaving (indicative)",
+        value: fine.sag.total,
+        warn: SHOP,
+        unit: "mm",
+        parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
+        place: "pinCentre",
+        advice: "It presses the wedge at its edges only: make the pin thicker, or of a stiffer wood.",
+        mends: [up("pin.diameter")],
+        source: HANDBOOK,
+      });

@@ -1,0 +1,30 @@
+// A slip of veneer or card between bed and iron brings the edge nearer to the ramp. Plane geometry; nothing is judged by habit.
+
+import { sinDeg, tanDeg } from "@lamplane/geometry";
+import { type Elevation, figure } from "@lamplane/parameters/elevation";
+
+/** Lengths mm. */
+export interface Packing {
+  /** Even, under the whole iron. */
+  readonly thickness: number;
+  /** How far the wedge then stands further out. */
+  readonly wedgeOut: number;
+  /** Room left between the cap iron's hump and the cross pin; below 0 the iron no longer goes in. */
+  readonly roomUnderPin: number;
+  /** Wedge left below its contact with the pin; below 0 the wedge is too thick to reach under it. */
+  readonly wedgeBelowPin: number;
+}
+
+/** Packing that brings the edge `by` mm nearer to the ramp along the sole: by·sin β; the wedge gives way by that over tan ω. */
+export function packing(plane: Elevation, by: number): Packing {
+  const { capIron, pin, wedge } = plane.design;
+  const thickness = by * sinDeg(plane.frame.bedAngle);
+  const hump = capIron.thickness > 0 ? capIron.hump : 0;
+  const wedgeOut = thickness / tanDeg(wedge.angle);
+  return {
+    thickness,
+    wedgeOut,
+    roomUnderPin: figure(plane, "pinV")! - pin.diameter / 2 - capIron.thickness - hump - thickness,
+    wedgeBelowPin: plane.pinMargins.wedgeBelow - wedgeOut,
+  };
+}

@@ -1,0 +1,71 @@
+// The plan that the maker works to: every number fixed before the first cut, so that no `auto` moves with an error.
+
+import { withValue } from "@lamplane/parameters/design";
+import { type Elevation, figure, mouthGrowth } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
+
+/** mm and degrees; places in the plane's frame, y from the sole as it was to be trued. */
+export interface Plan {
+  /** The design with every `auto` that bears on the results replaced by what it came out as. */
+  readonly design: Design;
+  readonly placing: Design["hand"]["placing"];
+  readonly thickness: number;
+  readonly capIron: number;
+  readonly bedAngle: number;
+  readonly rampAngle: number;
+  /** Absent for a straight ramp, and for a curve that cannot be. */
+  readonly curve: { readonly wearHeight: number; readonly exitAngle: number; readonly radius: number } | undefined;
+  readonly allowance: number;
+  readonly edgeHeight: number;
+  readonly bedTipX: number;
+  readonly rampTipX: number;
+  readonly pinX: number;
+  readonly pinY: number;
+  readonly pinDepth: number;
+  readonly wedgeAngle: number;
+  readonly wedgeTip: number;
+  /** Mouth opening wanted, and how far it opens for each mm off the sole. */
+  readonly opening: number;
+  readonly mouthGrowth: number;
+}
+
+/**
+ * What the maker works to. Where the edge would have to stand below the blank's sole at contact, nothing can be read
+ * there: such a front block is set to its mark, whatever `hand.placing` says.
+ */
+export function planOf(e: Elevation): Plan {
+  const { design, ramp, pin, points, frame } = e;
+  const edgeHeight = figure(e, "edgeHeightAtContact")!;
+  return {
+    design: settled(e),
+    placing: edgeHeight < 0 ? "marks" : design.hand.placing,
+    thickness: design.iron.thickness,
+    capIron: design.capIron.thickness,
+    bedAngle: frame.bedAngle,
+    rampAngle: ramp.angle,
+    curve: ramp.curve && { ...ramp.curve, wearHeight: ramp.curve.begin.y },
+    allowance: design.sole.allowance,
+    edgeHeight,
+    bedTipX: points.bedTip.x,
+    rampTipX: points.rampTip.x,
+    pinX: pin.centre.x,
+    pinY: pin.centre.y,
+    pinDepth: design.pin.diameter,
+    wedgeAngle: design.wedge.angle,
+    wedgeTip: design.wedge.tip,
+    opening: design.mouth.opening,
+    mouthGrowth: mouthGrowth(e),
+  };
+}
+
+function settled({ design, frame, ramp, pin, wedgeLength }: Elevation): Design {
+  const numbers: Record<string, number | string> = {
+    "mouth.fromToe": frame.mouthX,
+    "ramp.shape": ramp.shape,
+    "pin.height": pin.centre.y,
+    "wedge.length": wedgeLength,
+    ...(ramp.shape === "straight" ? { "ramp.angle": ramp.angle } : {}),
+    ...(ramp.curve ? { "ramp.radius": ramp.curve.radius } : {}),
+  };
+  return Object.entries(numbers).reduce((d, [path, value]) => withValue(d, path, value), design);
+}

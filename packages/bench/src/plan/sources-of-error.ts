@@ -1,0 +1,186 @@
+// What can go wrong at which step of the work, and how far: one row an error. An error that this plane cannot have is not listed.
+import { rowAt } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
+import { UNIT_OF } from "@lamplane/parameters/table";
+import type { MeasuredKey } from "../steps.ts";
+import type { Plan } from "./plan.ts";
+
+/** What is off, as made less as planned; mm, angles in degrees. */
+export interface Errors {
+  /** Iron thicker than it was read. */
+  ironThickness: number;
+  capIronThickness: number;
+  /** Bed steeper than planned, turned about its tip on the blank's sole. */
+  bedAngle: number;
+  /** Ramp, or a curved ramp's wear, steeper than planned, turned about its tip on the blank's sole. */
+  rampAngle: number;
+  /** Wood left standing on a curved ramp, square to it. */
+  rampForm: number;
+  /** Pin's hole nearer the heel. */
+  pinHoleAlong: number;
+  /** Pin's hole higher. */
+  pinHoleUp: number;
+  pinDepth: number;
+  wedgeTaper: number;
+  wedgeThickness: number;
+  /** Bed block's tip nearer the heel. */
+  bedPlace: number;
+  /** Front block's tip nearer the heel than its mark. */
+  frontPlace: number;
+  /** Edge higher over the blank's sole at contact. */
+  edgeHeight: number;
+  /** Front block nearer the heel than it was fitted. */
+  creep: number;
+  /** More wood planed off the sole than was to come off. */
+  soleTaken: number;
+}
+export type ErrorKey = keyof Errors;
+
+/** No error anywhere: the plane as planned. */
+export const NO_ERRORS: Readonly<Errors> = {
+  ironThickness: 0,
+  capIronThickness: 0,
+  bedAngle: 0,
+  rampAngle: 0,
+  rampForm: 0,
+  pinHoleAlong: 0,
+  pinHoleUp: 0,
+  pinDepth: 0,
+  wedgeTaper: 0,
+  wedgeThickness: 0,
+  bedPlace: 0,
+  frontPlace: 0,
+  edgeHeight: 0,
+  creep: 0,
+  soleTaken: 0,
+};
+
+interface ErrorRow {
+  readonly label: string;
+  /** Step of the work, in the order and by the names of the work. */
+  readonly step: string;
+  readonly held: keyof Design["hand"];
+  /** Measured value with which the error is known, and how well it is then read. */
+  readonly known?: { readonly by: MeasuredKey; readonly read: keyof Design["hand"] };
+  /** Whether this plane can have the error; always, where absent. */
+  readonly when?: (plan: Plan) => boolean;
+}
+
+const byContact = ({ placing }: Plan) => placing === "contact";
+const byMarks = ({ placing }: Plan) => placing === "marks";
+const isCurved = ({ curve }: Plan) => curve !== undefined;
+
+/** In the order of the work. */
+export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
+  ironThickness: {
+    label: "iron's thickness",
+    step: "iron measured",
+    held: "caliper",
+    known: { by: "ironThickness", read: "caliper" },
+  },
+  capIronThickness: {
+    label: "cap iron's thickness",
+    step: "iron measured",
+    held: "caliper",
+    when: ({ capIron }) => capIron > 0,
+  },
+  bedAngle: {
+    label: "bed angle",
+    step: "bed cut and trued",
+    held: "sawAngle",
+    known: { by: "bedAngle", read: "angleReading" },
+  },
+  rampAngle: {
+    label: "ramp angle",
+    step: "ramp cut",
+    held: "sawAngle",
+    known: { by: "rampAngle", read: "angleReading" },
+  },
+  rampForm: { label: "ramp's curve", step: "ramp cut", held: "rampForm", when: isCurved },
+  pinHoleAlong: {
+    label: "pin hole along the sole",
+    step: "pin hole",
+    held: "pinHole",
+    known: { by: "pinHoleFromToe", read: "caliper" },
+  },
+  pinHoleUp: {
+    label: "pin hole over the sole",
+    step: "pin hole",
+    held: "pinHole",
+    known: { by: "pinHoleHeight", read: "caliper" },
+  },
+  pinDepth: { label: "pin's depth", step: "wedge and pin", held: "pinDepth" },
+  wedgeTaper: {
+    label: "wedge's taper",
+    step: "wedge and pin",
+    held: "wedgeTaper",
+    known: { by: "wedgeAngle", read: "angleReading" },
+  },
+  wedgeThickness: {
+    label: "wedge's thickness",
+    step: "wedge and pin",
+    held: "wedgeThickness",
+    known: { by: "wedgeTip", read: "caliper" },
+  },
+  bedPlace: {
+    label: "bed block's place",
+    step: "glue-up",
+    held: "placement",
+    known: { by: "bedTipX", read: "mouthReading" },
+  },
+  frontPlace: {
+    label: "front block's place",
+    step: "glue-up",
+    held: "placement",
+    known: { by: "rampTipX", read: "mouthReading" },
+    when: byMarks,
+  },
+  edgeHeight: {
+    label: "edge's height at contact",
+    step: "glue-up",
+    held: "edgeHeight",
+    known: { by: "rampTipX", read: "mouthReading" },
+    when: byContact,
+  },
+  creep: {
+    label: "creep under the clamps",
+    step: "glue-up",
+    held: "creep",
+    known: { by: "rampTipX", read: "mouthReading" },
+  },
+  soleTaken: { label: "wood planed off the sole", step: "sole trued", held: "planing" },
+};
+
+/** An error with what the maker holds it to. */
+export interface Held {
+  readonly key: string;
+  readonly label: string;
+  readonly step: string;
+  /** Row of the parameter table that says how well it is held. */
+  readonly parameter: string;
+  /** ±, two standard deviations; mm or degrees. */
+  readonly tolerance: number;
+  readonly unit: string;
+}
+
+/** One error that this plane can have. */
+export interface SourceOfError extends Held {
+  readonly key: ErrorKey;
+}
+
+/** Every error of a plane in the order of the work; one held to ± 0 is left out, for it is none. */
+export function sourcesOfError(plan: Plan, measured: Design["measured"] = plan.design.measured): SourceOfError[] {
+  return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(([key, { label, step, held, when, known }]) => {
+    const tolerance = leftOf(plan.design.hand, held, known && measured[known.by] !== undefined ? known.read : held);
+    if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
+    const parameter = `hand.${held}`;
+    const row = rowAt(parameter);
+    return [{ key, label, step, parameter, tolerance, unit: row.kind === "number" ? UNIT_OF[row.quantity] : "" }];
+  });
+}
+
+/** How far an error may still be off: as it is held, or as it has been read. */
+function leftOf(hand: Design["hand"], held: keyof Design["hand"], read: keyof Design["hand"]): number {
+  const [made, seen] = [hand[held], hand[read]];
+  return typeof made === "number" && typeof seen === "number" ? Math.min(made, seen) : 0;
+}

@@ -1,0 +1,158 @@
+// The stock list: every wooden piece as sawn and as finished, and where its wood comes from. Sizes are read, never worked out anew.
+
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { figure, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
+import { species } from "@lamplane/parameters/wood";
+import type { BilletFit } from "./billet.ts";
+import { type Stick, sticksFromBoards, type Taken } from "./boards.ts";
+import type { CoreSawing } from "./core-sawing.ts";
+import type { ThroatOffcut } from "./throat-offcut.ts";
+
+/** Length along the grain; width no less than thickness. mm. */
+export interface PieceSize {
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+}
+
+export interface StockRow {
+  readonly piece: "front block" | "bed block" | "cheek" | "wedge" | "cross pin" | "peg";
+  readonly count: number;
+  readonly rough: PieceSize;
+  /** Smallest box about the finished piece; a body's part before its top is shaped. */
+  readonly finished: PieceSize;
+  readonly grain: string;
+  readonly from: "billet" | "throat offcut" | "billet's leftovers" | "separate";
+  readonly species: string;
+}
+
+export interface StockList {
+  readonly rows: readonly StockRow[];
+  /** What the billet's leftovers yield, in the order in which it is taken; a second cross pin last, to spare. */
+  readonly leftovers: readonly Taken[];
+}
+
+const ALONG = "along its length";
+
+/** @param unsawn the plane as it stood before the core was cut; @param plane as it stands */
+export function stockList(
+  plane: Elevation,
+  unsawn: Elevation,
+  fit: BilletFit,
+  sawing: CoreSawing,
+  offcut: ThroatOffcut,
+): StockList {
+  const small = [wedgeSizes(plane), pinSizes(plane), ...pegSizes(plane)];
+  const ofBody = small.filter(({ species }) => sameSpecies(species, plane.design.wood.body));
+  const fromOffcut = ofBody.find(
+    ({ piece }) => (piece === "wedge" ? offcut.wedge : offcut.pin).fits && piece !== "peg",
+  );
+  const sticks = ofBody.filter((piece) => piece !== fromOffcut).map(stickOf);
+  const second = ofBody
+    .filter(({ piece }) => piece === "cross pin")
+    .map((pin) => ({ ...stickOf(pin), piece: "second cross pin" }));
+  const leftovers = sticksFromBoards([...sticks, ...second], fit.boards, plane.design.shop.kerf);
+  const whole = (piece: string) => leftovers.some((taken) => taken.piece === piece && taken.count === taken.wanted);
+  const from = (piece: (typeof small)[number]): StockRow["from"] =>
+    piece === fromOffcut ? "throat offcut" : whole(piece.piece) ? "billet's leftovers" : "separate";
+  return {
+    rows: [
+      ...bodyRows(unsawn, sawing, fit),
+      ...small.map((piece) => ({ ...piece, from: from(piece), rough: roughFor(plane, piece, from(piece)) })),
+    ],
+    leftovers,
+  };
+}
+
+/** A wedge out of the offcut is as wide as the milled core until it is planed to its width. */
+const roughFor = ({ widths }: Elevation, { piece, rough }: SmallPiece, from: StockRow["from"]): PieceSize =>
+  piece === "wedge" && from === "throat offcut" ? sized(rough.length, widths.core, rough.thickness) : rough;
+
+type SmallPiece = Omit<StockRow, "from">;
+
+const stickOf = ({ piece, count, rough }: SmallPiece): Stick => ({ piece, count, ...rough });
+
+const sized = (length: number, a: number, b: number): PieceSize => ({
+  length,
+  width: Math.max(a, b),
+  thickness: Math.min(a, b),
+});
+
+/** A size with an allowance on every face of it. */
+const withAllowance = ({ length, width, thickness }: PieceSize, allowance: number): PieceSize =>
+  sized(length + 2 * allowance, width + 2 * allowance, thickness + 2 * allowance);
+
+/** Blocks and cheeks. As sawn the blocks are measured on the sole, where the ramp's block is longest. */
+function bodyRows(
+  { design, widths, cuts, points }: Elevation,
+  { cuts: [ramp] }: CoreSawing,
+  { rings, needed }: BilletFit,
+): StockRow[] {
+  const { length, height } = design.body;
+  const shared = {
+    grain: `along the plane, rings at ${rings}° to the sole`,
+    from: "billet",
+    species: design.wood.body,
+  } as const;
+  const block = (piece: "front block" | "bed block", rough: number, finished: number): StockRow => ({
+    ...shared,
+    piece,
+    count: 1,
+    rough: sized(rough, widths.roughCore, needed.height),
+    finished: sized(finished, widths.core, height),
+  });
+  const bedFoot = points.bedChamfer.y > 0 ? points.bedChamfer : points.bedFoot;
+  return [
+    block("front block", ramp.markAtSole, points.rampFoot.x),
+    block("bed block", widths.blankLength - cuts.bedMark, length - bedFoot.x),
+    {
+      ...shared,
+      piece: "cheek",
+      count: 2,
+      rough: sized(widths.blankLength, widths.roughCheek, needed.height),
+      finished: sized(length, widths.cheek, height),
+    },
+  ];
+}
+
+function wedgeSizes(plane: Elevation): SmallPiece {
+  const { wood, shop } = plane.design;
+  const finished = sized(plane.wedgeLength, figure(plane, "wedgeWidth")!, figure(plane, "wedgeButt")!);
+  return {
+    piece: "wedge",
+    count: 1,
+    rough: withAllowance(finished, shop.millingAllowance),
+    finished,
+    grain: ALONG,
+    species: wood.wedge === "same" ? wood.body : wood.wedge,
+  };
+}
+
+function pinSizes(plane: Elevation): SmallPiece {
+  const { wood, shop, pin } = plane.design;
+  const finished = sized(2 * pinLengths(plane).end, pin.diameter, pin.diameter);
+  return {
+    piece: "cross pin",
+    count: 1,
+    rough: withAllowance(finished, shop.millingAllowance),
+    finished,
+    grain: ALONG,
+    species: wood.pin === "same" ? wood.body : wood.pin,
+  };
+}
+
+/** A peg for each hole, through both cheeks and the block between them. */
+function pegSizes(plane: Elevation): SmallPiece[] {
+  const holes = pegHoles(plane);
+  if (holes.length === 0) return [];
+  const { wood, shop, pegs } = plane.design;
+  const finished = sized(plane.widths.body, pegs.diameter, pegs.diameter);
+  const rough = withAllowance(finished, shop.millingAllowance);
+  return [{ piece: "peg", count: holes.length, rough, finished, grain: ALONG, species: wood.body }];
+}
+
+/** One wood under whatever spelling; names that the tables lack are one only where they are written alike. */
+function sameSpecies(a: string, b: string): boolean {
+  const [first, second] = [species(a).found?.name, species(b).found?.name];
+  return a === b || (first !== undefined && first === second);
+}

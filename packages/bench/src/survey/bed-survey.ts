@@ -1,0 +1,155 @@
+// The verdict on a bed. It passes only where the readings rule a hump out, and fails only where they show one.
+import { SAME_POINT, SHOP } from "@lamplane/geometry";
+import { type BedCurvature, bedCurvature, type Sagitta } from "./curvature.ts";
+import type { Direction } from "./direction.ts";
+import type { Fit } from "./fit.ts";
+import { type PrincipalDirection, principalDirections } from "./principal.ts";
+import type { Bed, BedPlace, Readings } from "./readings.ts";
+import { type WorkMap, workMap } from "./work-map.ts";
+
+/**
+ * `flat`: no hump, no hollow to speak of. `hollow`: no hump, a hollow beyond the readings' error. `humped`: the iron rocks.
+ * `wound`: in wind, humped on one diagonal and hollow on the other. `undecided`: the readings leave room for a hump that matters.
+ */
+export type BedVerdict = "flat" | "hollow" | "humped" | "wound" | "undecided";
+
+/** The bed's shape along one line through its centre, edge to edge; mm. */
+export interface SurveyLine extends Sagitta {
+  /** `along`, `across`, `diagonal` or, for any other, `oblique`. */
+  readonly name: "along" | "across" | "diagonal" | "oblique";
+  readonly from: BedPlace;
+  readonly to: BedPlace;
+}
+
+export interface SurveyLimits {
+  /** Greatest hollow that passes, mm over the bed's extent. @see common practice, no published source: slightly hollow passes */
+  readonly hollow?: number;
+  /** Smallest hump that the readings must be able to rule out, mm. */
+  readonly hump?: number;
+}
+
+export interface BedSurvey {
+  readonly bed: Bed;
+  readonly verdict: BedVerdict;
+  /** Whether an iron can be bedded on it as it is. */
+  readonly passes: boolean;
+  readonly limits: Required<SurveyLimits>;
+  /** Curvature that no reading tells of, and what to read for it; empty when all can be told. */
+  readonly missing: readonly string[];
+  /** Along, across and both diagonals, those that the readings tell. */
+  readonly lines: readonly SurveyLine[];
+  /** Of all lines through the centre the one with the deepest hump, or the least hollow. */
+  readonly worst: SurveyLine | undefined;
+  /** The same for the greatest hollow. */
+  readonly hollowest: SurveyLine | undefined;
+  /** Absent unless the whole curvature can be told. */
+  readonly principal: readonly [PrincipalDirection, PrincipalDirection] | undefined;
+  /** Depth of the deepest hump anywhere that the readings do not rule out, mm; infinite where something is missing. */
+  readonly possibleHump: number;
+  readonly fit: Fit;
+  /** What to take off a bed that fails. Absent when it passes or is undecided. */
+  readonly work: WorkMap | undefined;
+}
+
+/** mm: what one fine stroke takes off; a smaller hump cannot be worked on by itself. Common practice, no published source. */
+export const HUMP_THAT_MATTERS = 0.05;
+
+const STEPS = 60; // directions along each of two edges: neighbours differ by less than 1/60 of the largest sagitta's share
+
+/**
+ * Judges a bed by its readings. A hump beyond the readings' own error fails, whatever its size; a hollow passes up to its limit.
+ * - shown: the 95 % range for all directions at once (`likelyAnywhere`) lies wholly on one side of 0;
+ * - ruled out: neither that range nor the certain one reaches a hump of `limits.hump`;
+ * - readings that one smooth surface does not explain never pass: there may be a high spot between the stations;
+ * - hollow over its limit: the fitted value decides.
+ * @see common practice, no published source: flat or slightly hollow passes, any hump fails
+ */
+export function bedSurvey(readings: Readings, bed: Bed, limits: SurveyLimits = {}): BedSurvey {
+  const { hollow = SHOP, hump = HUMP_THAT_MATTERS } = limits;
+  const curvature = bedCurvature(readings, bed);
+  const scan = directions().flatMap((direction) => surveyLine(curvature, bed, direction) ?? []);
+  const missing = missingCurvature(curvature);
+  const hollowest = scan.toSorted((a, b) => b.hollow - a.hollow)[0];
+  const possibleHump = missing.length > 0 ? Infinity : deepestPossible(scan);
+  const verdict = bedVerdict(scan, possibleHump <= hump + SAME_POINT && plain(curvature.fit));
+  const sound = verdict === "flat" || verdict === "hollow";
+  const passes = sound && hollowest !== undefined && hollowest.hollow <= hollow;
+  const whole = missing.length === 0;
+  return {
+    bed,
+    verdict,
+    passes,
+    limits: { hollow, hump },
+    missing,
+    lines: scan.filter(({ name }) => name !== "oblique"),
+    worst: scan.toSorted((a, b) => a.hollow - b.hollow)[0],
+    hollowest,
+    principal: whole ? principalDirections(curvature, bed) : undefined,
+    possibleHump,
+    fit: curvature.fit,
+    work: whole && !passes && verdict !== "undecided" ? workMap(curvature.coefficients, bed, hollow) : undefined,
+  };
+}
+
+function bedVerdict(scan: readonly SurveyLine[], humpRuledOut: boolean): BedVerdict {
+  const humpShown = scan.some(isHumped);
+  const diagonals = scan.filter(({ name }) => name === "diagonal");
+  if (humpShown) return diagonals.some(isHumped) && diagonals.some(isHollow) ? "wound" : "humped";
+  if (!humpRuledOut) return "undecided";
+  return scan.some(isHollow) ? "hollow" : "flat";
+}
+
+const isHumped = ({ likelyAnywhere }: SurveyLine) => likelyAnywhere.high < 0;
+const isHollow = ({ likelyAnywhere }: SurveyLine) => likelyAnywhere.low > 0;
+
+/** Whether one smooth surface explains the readings. */
+const plain = ({ errors, allWithin }: Fit) => errors === "normal" || allWithin;
+
+const deepestPossible = (scan: readonly SurveyLine[]) =>
+  Math.max(0, ...scan.map(({ likelyAnywhere, certain }) => -Math.min(likelyAnywhere.low, certain.low)));
+
+/** Lines through the centre all round: the four with names first, then those between. */
+function directions(): Direction[] {
+  const between = Array.from({ length: STEPS - 1 }, (_, i) => (2 * (i + 1)) / STEPS - 1).filter((share) => share !== 0);
+  const named: Direction[] = [
+    [1, 0],
+    [0, 1],
+    [1, 1],
+    [1, -1],
+  ];
+  return [
+    ...named,
+    ...between.flatMap((share): Direction[] => [
+      [1, share],
+      [share, 1],
+    ]),
+  ];
+}
+
+function surveyLine(curvature: BedCurvature, bed: Bed, direction: Direction): SurveyLine | undefined {
+  const sagitta = curvature.sagitta(direction);
+  if (!sagitta) return;
+  const [along, across] = direction;
+  const end = (side: number): BedPlace => ({
+    along: bed.length * (0.5 + (side * along) / 2),
+    across: bed.width * (0.5 + (side * across) / 2),
+  });
+  return { name: nameOf(direction), from: end(-1), to: end(1), ...sagitta };
+}
+
+function nameOf([along, across]: Direction): SurveyLine["name"] {
+  if (across === 0) return "along";
+  if (along === 0) return "across";
+  return Math.abs(along) === Math.abs(across) ? "diagonal" : "oblique";
+}
+
+function missingCurvature(curvature: BedCurvature): string[] {
+  const missing: string[] = [];
+  if (!curvature.sagitta([1, 0]))
+    missing.push("no reading tells the curve along the bed: read three stations or more on a line from tip to top");
+  if (!curvature.sagitta([0, 1]))
+    missing.push("no reading tells the curve across the bed: read three stations or more on a line from left to right");
+  if (!curvature.sagitta([1, 1]) || !curvature.sagitta([1, -1]))
+    missing.push("no reading tells the wind of the bed: read three stations or more on each diagonal");
+  return missing;
+}

@@ -1,0 +1,44 @@
+// What no true reading allows the bed to be: ranges by linear programming, along, across and on both diagonals.
+
+import type { Interval } from "@lamplane/geometry/numerics";
+import { reachable } from "@lamplane/geometry/numerics";
+import type { Equation } from "./bed-equations.ts";
+import { type Direction, shares } from "./direction.ts";
+
+/** Ranges of the sagitta, mm; absent where the readings do not tell it, or contradict each other. */
+export interface CertainRanges {
+  readonly along: Interval | undefined;
+  readonly across: Interval | undefined;
+  readonly rising: Interval | undefined;
+  readonly falling: Interval | undefined;
+}
+
+/** @param told whether the readings tell a direction at all */
+export function certainRanges(equations: readonly Equation[], told: (direction: Direction) => boolean): CertainRanges {
+  const rows = equations.map(({ row }) => row);
+  const readings = equations.map(({ reading }) => reading);
+  const rangeOf = (direction: Direction): Interval | undefined => {
+    if (!told(direction)) return;
+    const aim = [...rows[0]!.slice(3).map(() => 0), ...shares(direction)];
+    return reachable(aim, rows, readings);
+  };
+  return { along: rangeOf([1, 0]), across: rangeOf([0, 1]), rising: rangeOf([1, 1]), falling: rangeOf([1, -1]) };
+}
+
+/**
+ * Interval in any direction, by writing its sagitta with the four: with n the smaller share without its sign, it is
+ * (1 − n)·main + n·diagonal − (n − n²)·other, main and other being along and across or the reverse.
+ * @returns undefined where one of the three is missing; never too narrow, at most a quarter of `other` too wide
+ */
+export function certainIn(ranges: CertainRanges, [along, across]: Direction): Interval | undefined {
+  const n = Math.min(Math.abs(along), Math.abs(across));
+  const lengthwise = Math.abs(along) >= Math.abs(across);
+  const main = lengthwise ? ranges.along : ranges.across;
+  const other = lengthwise ? ranges.across : ranges.along;
+  const diagonal = along * across >= 0 ? ranges.rising : ranges.falling;
+  if (n === 0) return main;
+  if (n === 1) return diagonal;
+  if (!main || !other || !diagonal) return;
+  const sum = (main: number, diagonal: number, other: number) => (1 - n) * main + n * diagonal - (n - n * n) * other;
+  return { low: sum(main.low, diagonal.low, other.high), high: sum(main.high, diagonal.high, other.low) };
+}

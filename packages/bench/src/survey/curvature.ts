@@ -1,0 +1,96 @@
+// The plain (quadratic) curve of the bed by its readings, and how well each direction is known. Tilt is no fault.
+
+import { around, dot, hull, type Interval, leastSquares, type Solution } from "@lamplane/geometry/numerics";
+import { bedEquations, fromCentre } from "./bed-equations.ts";
+import { certainIn, certainRanges } from "./certain-range.ts";
+import { type Direction, shares } from "./direction.ts";
+import { type Fit, fitOf } from "./fit.ts";
+import type { Bed, BedPlace, Readings } from "./readings.ts";
+
+/** What the readings say about the bed's shape in one direction; mm over the bed's whole extent there. */
+export interface Sagitta {
+  /** Middle of the chord from edge to edge, less the bed under it: positive hollow, negative hump. */
+  readonly hollow: number;
+  /**
+   * 95 % confidence for this direction alone, from the fit's covariance. Where gaps are read it is stretched to the certain
+   * range: leaves err to the same side everywhere at once (in contact the gap is 0, not the middle of its interval).
+   */
+  readonly likely: Interval;
+  /** The same for all directions at once, as the worst one is only picked afterwards (Scheffé). */
+  readonly likelyAnywhere: Interval;
+  /**
+   * Cannot lie outside, if every reading is true and the bed is a plain curve. Where no plain curve lies within all readings:
+   * the fitted value, plus or minus all errors on the same side.
+   */
+  readonly certain: Interval;
+}
+
+/** Coefficients of z = a·u² + b·u·v + c·v² over the bed, u and v from −½ to ½ along and across; mm. */
+export type Coefficients = readonly [a: number, b: number, c: number];
+
+export interface BedCurvature {
+  /** One that the readings do not tell is 0; ask `sagitta` which directions they tell. */
+  readonly coefficients: Coefficients;
+  readonly fit: Fit;
+  /** Absent where the readings cannot tell. */
+  sagitta(direction: Direction): Sagitta | undefined;
+}
+
+const SPREAD = Math.sqrt(3); // a uniform error of half-width h has the standard deviation h/√3 (variance w²/12, w = 2h)
+const UNSEEN = 1e-6; // share of a direction that no reading sees, above which nothing is told of it
+
+/**
+ * Least squares through the middles of the readings' intervals, each with the weight 12/w², w the interval's width.
+ * @throws Error (our bug) where a reading has no width: a readings file with one is refused
+ */
+export function bedCurvature(readings: Readings, bed: Bed): BedCurvature {
+  const equations = bedEquations(readings, bed);
+  const deviations = equations.map(({ reading }) => (reading.high - reading.low) / 2 / SPREAD);
+  if (!deviations.every((deviation) => deviation > 0))
+    throw new Error("a reading lies between two values, low and high");
+  const solution = leastSquares(
+    equations.map(({ row }, i) => row.map((part) => part / deviations[i]!)),
+    equations.map(({ reading }, i) => (reading.high + reading.low) / 2 / deviations[i]!),
+  );
+  const [a, b, c] = solution.unknowns.slice(-3);
+  const told = (direction: Direction) => isTold(solution, direction);
+  const ranges = certainRanges(equations, told);
+  const allWithin = Object.values(ranges).some((range) => range !== undefined);
+  const { inOneDirection, inAllDirections, ...fit } = fitOf(equations, solution, deviations, allWithin);
+  const stretched = (range: Interval, certain: Interval) =>
+    readings.straightedges.length > 0 ? hull(range, certain) : range;
+  return {
+    coefficients: [a!, b!, c!],
+    fit,
+    sagitta(direction) {
+      if (!told(direction)) return;
+      const hollow = dot(shares(direction), [a!, b!, c!]);
+      const { error, worst } = errorsOf(solution, direction);
+      const certain = certainIn(ranges, direction) ?? around(hollow, worst);
+      return {
+        hollow,
+        likely: stretched(around(hollow, inOneDirection * error), certain),
+        likelyAnywhere: stretched(around(hollow, inAllDirections * error), certain),
+        certain,
+      };
+    },
+  };
+}
+
+/** Height of the curve over its level plane through the centre, mm. */
+export function curveHeight([a, b, c]: Coefficients, bed: Bed, place: BedPlace): number {
+  const [u, v] = fromCentre(place, bed);
+  return a * u * u + b * u * v + c * v * v;
+}
+
+const isTold = ({ unseen }: Solution, direction: Direction) =>
+  unseen.every((blind) => Math.abs(dot(blind.slice(-3), shares(direction))) <= UNSEEN);
+
+/** Standard deviation of the fitted sagitta, and its error if each reading is off by its half-width to the worse side; mm. */
+function errorsOf({ sensitivity }: Solution, direction: Direction): { error: number; worst: number } {
+  const [byA, byB, byC] = sensitivity.slice(-3);
+  const share = shares(direction);
+  const weights = byA!.map((weight, i) => dot(share, [weight, byB![i]!, byC![i]!]));
+  const sum = weights.reduce((total, weight) => total + Math.abs(weight), 0);
+  return { error: Math.sqrt(dot(weights, weights)), worst: SPREAD * sum };
+}

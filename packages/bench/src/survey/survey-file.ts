@@ -1,0 +1,157 @@
+// A readings file becomes readings in mm, or every fault in it at once. A file is never half accepted.
+import { SAME_POINT } from "@lamplane/geometry";
+import type { Units } from "@lamplane/parameters/units";
+import { PlaceReader, type ReadingFault, type Spot } from "./place-reader.ts";
+import type { Bed, BedPlace, Reading, Readings, Straightedge } from "./readings.ts";
+
+export type ReadingsOrFaults =
+  | { readonly readings: Readings; readonly faults?: undefined }
+  | { readonly faults: readonly ReadingFault[]; readonly readings?: undefined };
+
+const MOST_READINGS = 200; // four times what anyone takes; the fit's work grows with the cube
+const LARGEST_GAP = 10; // mm: beyond it a rule is laid on, not a feeler
+const LARGEST_ERROR = 1; // mm: a worse gauge tells nothing of a bed
+const LARGEST_HEIGHT = 500; // mm
+const FEWEST_GAPS = 3; // two stations always lie on a line, wherever the straightedge stands
+const FEWEST_HEIGHTS = 4; // three always lie on a plane
+
+/**
+ * Reads the survey of a bed. Own plain format, YAML:
+ *
+ *     units: mm                  # or in; mm when left out. A length may carry its own: 0.0015 in
+ *     straightedge:              # a list, one entry for each placement
+ *       - from: [0, 10]          # where the straightedge begins: along the bed up from its tip, across from the left edge
+ *         to: [80, 10]           # where it ends
+ *         gaps:                  # three stations at least; it must not move between them
+ *           - { at: 0, refuses: 0.04 }               # `at`: distance from `from`; the smallest leaf does not go in
+ *           - { at: 40, fits: 0.10, refuses: 0.12 }  # largest leaf that goes in, smallest that does not
+ *           - { at: 80, fits: 0, refuses: 0.04 }     # `fits: 0` says the same as leaving it out
+ *     heights:                   # a height gauge over the bed held level; instead of, or beside, the straightedge
+ *       error: 0.01              # each height is true within plus or minus this
+ *       points: [[0, 0, 0.00], [20, 0, 0.01], [40, 0, 0.02], [0, 25, 0.00]]   # along, across, height; four at least
+ *
+ * @param text the file's text
+ * @param bed its size in mm; stations must lie on it
+ */
+export function surveyReadings(text: string, bed: Bed): ReadingsOrFaults {
+  const reader = new PlaceReader(text);
+  if (reader.faults.length > 0) return { faults: reader.faults };
+  const file = reader.keyed(reader.root, ["units", "straightedge", "heights"]);
+  const readings = file && new SurveyFile(reader, bed, file.units).readings(file.straightedge, file.heights);
+  return readings && reader.faults.length === 0 ? { readings } : { faults: inOrder(reader) };
+}
+
+function inOrder({ faults, beyond }: PlaceReader): ReadingFault[] {
+  const sorted = faults.toSorted((a, b) => a.line - b.line || a.column - b.column);
+  const last = sorted.at(-1);
+  if (last === undefined || beyond === 0) return sorted;
+  const message = `${last.line}:${last.column}: ${beyond} more faults are not shown; mend these first`;
+  return [...sorted, { ...last, path: "", message }];
+}
+
+/** The format's own rules, on top of the reader's. Lengths are read in the file's unit and leave in mm. */
+class SurveyFile {
+  readonly #reader: PlaceReader;
+  readonly #bed: Bed;
+  readonly #units: Units;
+
+  constructor(reader: PlaceReader, bed: Bed, units: Spot) {
+    this.#reader = reader;
+    this.#bed = bed;
+    this.#units = (units.node && reader.word(units, ["mm", "in"])) ?? "mm";
+  }
+
+  readings(straightedge: Spot, heights: Spot): Readings | undefined {
+    const reader = this.#reader;
+    if (!straightedge.node && !heights.node)
+      return reader.refuse(reader.root, "gaps under a straightedge, or heights, or both");
+    const edges = straightedge.node && reader.listed(straightedge, 1, MOST_READINGS, "placements of the straightedge");
+    const readings = {
+      units: this.#units,
+      straightedges: (edges ?? []).flatMap((edge) => this.#straightedge(edge) ?? []),
+      heights: heights.node ? this.#heights(heights) : [],
+    };
+    const count = readings.straightedges.reduce((sum, { gaps }) => sum + gaps.length, readings.heights.length);
+    if (count > MOST_READINGS)
+      return reader.refuse(reader.root, `${MOST_READINGS} readings or fewer; here are ${count}`);
+    return readings;
+  }
+
+  #straightedge(spot: Spot): Straightedge | undefined {
+    const keys = this.#reader.keyed(spot, ["from", "to", "gaps"]);
+    if (!keys) return;
+    const from = this.#place(keys.from);
+    const to = this.#place(keys.to);
+    const entries = this.#reader.listed(keys.gaps, FEWEST_GAPS, MOST_READINGS, "stations, at both ends and between");
+    // A bad end hides no fault in the gaps: they are read all the same, against the longest line on the bed.
+    const span = from && to ? [to.along - from.along, to.across - from.across] : [this.#bed.length, this.#bed.width];
+    const reach = Math.hypot(...span);
+    if (reach === 0) return this.#reader.refuse(keys.to, "another place than `from`");
+    const placeAt = (distance: number): BedPlace => ({
+      along: (from?.along ?? 0) + (span[0]! * distance) / reach,
+      across: (from?.across ?? 0) + (span[1]! * distance) / reach,
+    });
+    const gaps = this.#oncePerStation(entries ?? [], (entry) => this.#gap(entry, reach, placeAt));
+    return from && to && { from, to, gaps };
+  }
+
+  #gap(spot: Spot, reach: number, placeAt: (distance: number) => BedPlace): Reading | undefined {
+    const keys = this.#reader.keyed(spot, ["at", "fits", "refuses"]);
+    if (!keys) return;
+    const at = this.#length(keys.at, 0, reach, "distance from `from`, up to `to`");
+    const low = keys.fits.node ? this.#length(keys.fits, 0, LARGEST_GAP, "largest leaf that goes in, 0 for none") : 0;
+    const high = this.#length(keys.refuses, 0, LARGEST_GAP, "smallest leaf that does not go in");
+    if (at === undefined || low === undefined || high === undefined) return;
+    if (low >= high) return this.#reader.refuse(keys.refuses, "a thicker leaf than the one that fits");
+    return { place: placeAt(at), low, high, ...this.#reader.placeOf(spot) };
+  }
+
+  #heights(spot: Spot): Reading[] {
+    const keys = this.#reader.keyed(spot, ["error", "points"]);
+    if (!keys) return [];
+    const error = this.#length(keys.error, 0, LARGEST_ERROR, "reading error, plus or minus");
+    if (error === 0) this.#reader.refuse(keys.error, "more than 0: no gauge reads without error");
+    const points =
+      this.#reader.listed(keys.points, FEWEST_HEIGHTS, MOST_READINGS, "points [along, across, height]") ?? [];
+    return this.#oncePerStation(points, (point) => this.#height(point, error ?? 0));
+  }
+
+  #height(spot: Spot, error: number): Reading | undefined {
+    const parts = this.#reader.listed(spot, 3, 3, "numbers: along, across, height");
+    if (!parts) return;
+    const place = this.#onBed(parts[0]!, parts[1]!);
+    const height = this.#length(parts[2]!, -LARGEST_HEIGHT, LARGEST_HEIGHT, "height");
+    if (!place || height === undefined) return;
+    return { place, low: height - error, high: height + error, ...this.#reader.placeOf(spot) };
+  }
+
+  #place(spot: Spot): BedPlace | undefined {
+    const parts = this.#reader.listed(spot, 2, 2, "numbers: along, across");
+    return parts && this.#onBed(parts[0]!, parts[1]!);
+  }
+
+  #onBed(alongSpot: Spot, acrossSpot: Spot): BedPlace | undefined {
+    const along = this.#length(alongSpot, 0, this.#bed.length, "on the bed, up from its tip");
+    const across = this.#length(acrossSpot, 0, this.#bed.width, "on the bed, from its left edge");
+    return along === undefined || across === undefined ? undefined : { along, across };
+  }
+
+  #length(spot: Spot, min: number, max: number, words: string): number | undefined {
+    return this.#reader.length(spot, this.#units, { min, max, words });
+  }
+
+  /** The readings of the spots. A second one at the same station is refused: nobody can say which of the two holds. */
+  #oncePerStation(spots: readonly Spot[], read: (spot: Spot) => Reading | undefined): Reading[] {
+    const readings: Reading[] = [];
+    for (const spot of spots) {
+      const reading = read(spot);
+      if (!reading) continue;
+      const twin = readings.find(({ place }) => samePlace(place, reading.place));
+      if (twin) this.#reader.refuse(spot, `one reading at a station; ${twin.line}:${twin.column} is at the same`);
+      readings.push(reading);
+    }
+    return readings;
+  }
+}
+
+const samePlace = (a: BedPlace, b: BedPlace) => Math.hypot(a.along - b.along, a.across - b.across) <= SAME_POINT;

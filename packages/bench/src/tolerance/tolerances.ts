@@ -1,0 +1,144 @@
+// Which step decides, and how well it must be done: the whole answer for one design, as plain data.
+
+import { withValue } from "@lamplane/parameters/design";
+import { elevation } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
+import { planeOf } from "../history/as-built.ts";
+import { type Plan, planOf } from "../plan/plan.ts";
+import { NO_ERRORS, type SourceOfError, sourcesOfError } from "../plan/sources-of-error.ts";
+import { stepPlace, stepsDone } from "../steps.ts";
+import { asMade, type ResultKey } from "./as-made.ts";
+import {
+  type Budget,
+  type BudgetLine,
+  budget,
+  deciding,
+  type Needed,
+  needed,
+  type ShareRow,
+  shareOfSteps,
+  shareRows,
+} from "./budget.ts";
+import { gradients } from "./derivatives.ts";
+import { RUNS, type Trial, type TrialResult, trial } from "./monte-carlo.ts";
+
+export const RESULT_LABELS: Readonly<Record<ResultKey, string>> = {
+  mouthOpening: "mouth opening",
+  glueGap: "gap between the blocks' tips at glue-up",
+  pinToRamp: "cross pin to ramp",
+  wedgeAtPin: "wedge's thickness at the pin",
+  wedgeTipFromEdge: "wedge's tip from the edge",
+};
+
+/** One result: planned, and how far off it may come out. mm. */
+export interface ResultTolerance extends Budget {
+  readonly key: ResultKey;
+  readonly label: string;
+  readonly planned: number;
+  readonly deciding: BudgetLine | undefined;
+  readonly steps: readonly { readonly step: string; readonly share: number }[];
+  readonly shares: readonly ShareRow[];
+}
+
+/** A result that has no derivatives here, and why; the runs tell it all the same. */
+export interface NoTolerance {
+  readonly key: ResultKey;
+  readonly label: string;
+  readonly planned: number;
+  readonly undefinedBecause: string;
+}
+
+export interface ToleranceReport {
+  readonly placing: Plan["placing"];
+  /** Why the front block is set to its mark although contact was asked for. */
+  readonly placingNote?: string;
+  readonly results: readonly (ResultTolerance | NoTolerance)[];
+  readonly mouth: {
+    /** Wood still to come off the sole as the plane stands, mm. */
+    readonly allowance: number;
+    /** ±, mm, that the maker wants it within. */
+    readonly target: number;
+    readonly needed: Needed | undefined;
+    /** ±, mm, were the front block placed the other way; absent where it cannot be, or is glued. */
+    readonly placedOtherwise?: number;
+    readonly mouthGrowth: number;
+    /** ±, mm, left by set, read and repeat: the planing error times the growth, and the reading's. */
+    readonly afterRepeat: Budget;
+    /** mm to leave standing at first, so that 39 mouths in 40 are not yet wider than wanted; never more than the allowance. */
+    readonly stopShort: number;
+  };
+  readonly trial: TrialResult;
+}
+
+/**
+ * What the maker's tolerances do to the plane, by derivatives and by seeded runs. Works for every design, whatever its findings.
+ * @param options seed 0 to 2^32 − 1; runs LEAST_RUNS to MOST_RUNS
+ */
+export function tolerances(design: Design, { seed = 1, runs = RUNS }: Partial<Trial> = {}): ToleranceReport {
+  const plan = planOf(planeOf(design));
+  const sources = sourcesOfError(plan, design.measured);
+  const results = resultTolerances(plan, sources);
+  const mouth = results.find(({ key }) => key === "mouthOpening") as ResultTolerance;
+  const stopShort = Math.min(plan.allowance, mouth.within / plan.mouthGrowth);
+  const target = design.hand.mouthWithin;
+  const note = placingNote(design, plan);
+  return {
+    placing: plan.placing,
+    ...(note === undefined ? {} : { placingNote: note }),
+    results,
+    mouth: {
+      allowance: plan.allowance,
+      target,
+      needed: mouth.deciding && needed(mouth, mouth.deciding, target),
+      ...(stepsDone(design) > stepPlace("glue-up") ? {} : placedOtherwise(plan, design.measured)),
+      mouthGrowth: plan.mouthGrowth,
+      afterRepeat: repeatBudget(plan),
+      stopShort,
+    },
+    trial: trial(plan, sources, stopShort, { seed, runs }),
+  };
+}
+
+function resultTolerances(plan: Plan, sources: readonly SourceOfError[]): (ResultTolerance | NoTolerance)[] {
+  const planned = asMade(plan, NO_ERRORS);
+  const all = gradients(plan);
+  return (Object.keys(RESULT_LABELS) as ResultKey[]).map((key) => {
+    const named = { key, label: RESULT_LABELS[key], planned: planned[key] };
+    const gradient = all[key];
+    if (!gradient) return { ...named, undefinedBecause: "the pin's axis lies on the centre of the ramp's curve" };
+    const moving = sources.flatMap((source) => {
+      const derivative = gradient[source.key];
+      return derivative === undefined || derivative === 0 ? [] : [{ ...source, derivative }];
+    });
+    const whole = budget(moving);
+    return { ...named, ...whole, deciding: deciding(whole), steps: shareOfSteps(whole), shares: shareRows(whole) };
+  });
+}
+
+function placingNote({ hand }: Design, { placing }: Plan): string | undefined {
+  if (hand.placing === placing) return undefined;
+  return "At contact the edge would stand below the blank's sole, where it cannot be read: the front block is set to its mark.";
+}
+
+/** The mouth with the front block placed the other way, all else alike. */
+function placedOtherwise(plan: Plan, measured: Design["measured"]): { placedOtherwise?: number } {
+  if (plan.edgeHeight < 0) return {};
+  const placing = plan.placing === "contact" ? "marks" : "contact";
+  const other = planOf(elevation(withValue(plan.design, "hand.placing", placing)));
+  const mouth = resultTolerances(other, sourcesOfError(other, measured)).find(({ key }) => key === "mouthOpening");
+  return { placedOtherwise: (mouth as ResultTolerance).within };
+}
+
+/** What set, read and repeat leaves: the last planing, and the last reading. */
+function repeatBudget({ design, mouthGrowth }: Plan): Budget {
+  const { planing, mouthReading } = design.hand;
+  const at = { step: "mouth", unit: "mm" };
+  const planed = { ...at, key: "soleTaken", label: "wood planed off the sole", parameter: "hand.planing" };
+  const read = { ...at, key: "mouthReading", label: "reading of the mouth", parameter: "hand.mouthReading" };
+  return budget(
+    [
+      { ...planed, tolerance: planing, derivative: mouthGrowth },
+      { ...read, tolerance: mouthReading, derivative: 1 },
+    ].filter(({ tolerance }) => tolerance > 0),
+  );
+}

@@ -1,0 +1,6 @@
+// Door: numerical methods.
+export * from "./interval.ts";
+export * from "./least-squares.ts";
+export * from "./linear-program.ts";
+export * from "./probability.ts";
+export * from "./random.ts";

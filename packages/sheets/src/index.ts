@@ -1,0 +1,44 @@
+// Door: pictures for the sheets, the plots and the page.
+
+export { layoutPictures } from "./layout/index.ts";
+export { LINE_STYLES, type LineStyle } from "./line-styles.ts";
+export { arrowHead, dimension, grainArrow, leader } from "./picture/dimensions.ts";
+export { drawingPicture } from "./picture/drawing-picture.ts";
+export { framed, shiftedMark, textCorners } from "./picture/framed.ts";
+export { LETTERING, Marks, SHADES } from "./picture/marks.ts";
+export type { LineKind, Picture, PictureMark, Shade, TextMark } from "./picture/picture.ts";
+export { wordsWidth } from "./picture/words-width.ts";
+export { type Axis, type AxisNeed, lengthAxis, niceStep, numberAxis, type Tick } from "./plots/axis.ts";
+export { type BarPlot, barPicture, type ShareRow } from "./plots/bars.ts";
+export {
+  type Band,
+  type MarkedPoint,
+  PLOT_SIZE,
+  type Plot,
+  plotPicture,
+  type Series,
+  type Stretch,
+} from "./plots/plot.ts";
+export {
+  mouthPlot,
+  type SeasonGaps,
+  type SeasonsPlotOptions,
+  type SharesPlotOptions,
+  seasonsPlot,
+  sharesPlot,
+  throatPlot,
+} from "./plots/plots.ts";
+export { type SweptFigure, type SweptLine, type SweptPoint, sweepPlot } from "./plots/sweep-plot.ts";
+export { pictureSvg } from "./svg.ts";
+export {
+  type Blank,
+  type Caution,
+  type NumberRow,
+  type StockTable,
+  type Traveller,
+  type TravellerKey,
+  traveller,
+  travellerSteps,
+} from "./traveller/index.ts";
+export type { TravellerStep } from "./traveller/step.ts";
+export { escapedXml, unescapedXml } from "./xml-text.ts";

@@ -1,0 +1,181 @@
+// Layout of the core from the side, true size: the two cuts with their kerfs on the waste side, before anything is sawn.
+import { SAFE_WAYS } from "@lamplane/bench";
+import {
+  cosDeg,
+  cotDeg,
+  line,
+  type Point,
+  placedSegment,
+  point,
+  pointAlong,
+  polygon,
+  sinDeg,
+} from "@lamplane/geometry";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { blocksAt } from "@lamplane/parameters/elevation";
+import { dimension, grainArrow, leader } from "../picture/dimensions.ts";
+import { framed } from "../picture/framed.ts";
+import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
+import type { Picture } from "../picture/picture.ts";
+import { block, caption } from "./caption.ts";
+import { degreesTold, ruled, sizeFor, told } from "./measure.ts";
+import { drawOrientationMarks } from "./orientation-marks.ts";
+
+const ROW = 6;
+
+/** A straight cut across the core: where it meets the blank's sole and top, and its kerf beside it. */
+interface Cut {
+  readonly foot: Point;
+  readonly head: Point;
+  /** Along x, to the kerf's other side: the kerf lies in the waste. */
+  readonly kerfAlong: number;
+}
+
+/** x counts from the core's toe end, y from the trued sole. */
+export function coreLayout(e: Elevation): Picture {
+  const marks = new Marks();
+  const { ramp, bed } = cutsOf(e);
+  drawBlank(marks, e, ramp, bed);
+  drawShaping(marks, e);
+  drawDimensions(marks, e, ramp, bed);
+  drawWords(marks, e, ramp, bed);
+  caption(
+    marks,
+    "Core, seen from the maker's left, toe to the left",
+    [
+      "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
+      `Saw with the kerf (dark, ${told(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
+      "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
+      "two toward the heel: pencil them across the billet's top before it is ripped.",
+    ],
+    point(0, e.design.body.height + 3.3 * ROW),
+  );
+  const description =
+    "The core as one piece: ramp's cut and bed's cut with their kerfs shaded on the waste side, distances from the toe end along sole and top, orientation marks clear of both kerfs.";
+  return framed({ name: "core-cuts", title: "Layout of the core's two cuts, full size", description }, marks.all);
+}
+
+function cutsOf(e: Elevation): { ramp: Cut; bed: Cut } {
+  const { design, cuts, frame } = e;
+  const [low, high] = [-design.sole.allowance, design.body.height];
+  const rise = high - low;
+  const kerf = design.shop.kerf;
+  return {
+    ramp: {
+      foot: point(cuts.rampMark, low),
+      head: point(cuts.rampMark - rise * cotDeg(e.ramp.angle), high),
+      kerfAlong: kerf / sinDeg(e.ramp.angle),
+    },
+    bed: {
+      foot: point(cuts.bedMark, low),
+      head: point(cuts.bedMark + rise * cotDeg(frame.bedAngle), high),
+      kerfAlong: -kerf / sinDeg(frame.bedAngle),
+    },
+  };
+}
+
+function drawBlank(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
+  const [low, high] = [-e.design.sole.allowance, e.design.body.height];
+  marks.area(SHADES.waste, polygon(ramp.foot, bed.foot, bed.head, ramp.head));
+  for (const { foot, head, kerfAlong } of [ramp, bed])
+    marks.area(SHADES.kerf, polygon(foot, point(foot.x + kerfAlong, foot.y), point(head.x + kerfAlong, head.y), head));
+  const length = e.widths.blankLength;
+  marks.outline("outline", polygon(point(0, low), point(length, low), point(length, high), point(0, high)));
+  for (const { foot, head } of [ramp, bed]) marks.line("outline", line(foot, head));
+  if (low < 0) marks.line("mark", line(point(0, 0), point(length, 0)));
+  drawOrientationMarks(marks, e, 0, high);
+}
+
+/** What is shaped after the saw: the curve of a curved ramp and the feather chamfer of the bed's tip. */
+function drawShaping(marks: Marks, e: Elevation): void {
+  const over = e.design.body.trim / 2;
+  const { rampChain, bedChain } = blocksAt(e, "blank");
+  const onFront = { shift: point(over - e.cuts.setInToe, 0) };
+  const onBed = { shift: point(over + e.cuts.setInHeel, 0) };
+  if (e.ramp.curve) marks.line("cut", ...rampChain.slice(1).map((s) => placedSegment(s, onFront)));
+  if (bedChain.length > 1) marks.line("cut", placedSegment(bedChain[0]!, onBed));
+}
+
+function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
+  const { design, widths } = e;
+  const [low, high] = [-design.sole.allowance, design.body.height];
+  const along = (what: keyof typeof SAFE, x: number, y: number, at: number) =>
+    dimension(marks, `${what} ${ruled(x, design, SAFE[what])}`, point(0, y), point(x, y), "level", at);
+  along("ramp", ramp.foot.x, low, low - ROW);
+  along("bed", bed.foot.x, low, low - 2 * ROW);
+  along("blank", widths.blankLength, low, low - 3 * ROW);
+  if (ramp.head.x > 0) along("ramp", ramp.head.x, high, high + ROW);
+  if (bed.head.x < widths.blankLength) along("bed", bed.head.x, high, high + 2 * ROW);
+  dimension(marks, ruled(high - low, design, SAFE_WAYS.blankHeight), point(0, low), point(0, high), "upright", -ROW);
+}
+const SAFE = { ramp: SAFE_WAYS.rampMark, bed: SAFE_WAYS.bedMark, blank: SAFE_WAYS.blankLength };
+
+function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
+  const { design, widths, frame } = e;
+  const high = design.body.height;
+  const y = 0.35 * high;
+  const share = (y + design.sole.allowance) / (high + design.sole.allowance);
+  const rampX = pointAlong(line(ramp.foot, ramp.head), share).x;
+  const bedX = pointAlong(line(bed.foot, bed.head), share).x;
+  block(marks, ["FRONT BLOCK", "toe ←  left side"], rampX / 2, rampX - 8, y);
+  const heel = widths.blankLength;
+  block(marks, ["BED BLOCK", "left side  → heel"], (bedX + heel) / 2, heel - bedX - 8, y);
+  for (const [from, to] of [
+    [0, rampX],
+    [bedX, heel],
+  ] as const)
+    grainArrow(marks, point((from + to) / 2, 0.1 * high), 0, Math.min(24, (to - from) / 3));
+  const { allowance } = design.sole;
+  if (allowance > 0)
+    marks.label(`trued sole: ${told(allowance, design)} off after glue-up`, point(heel - 6, 0.9), {
+      size: LETTERING.small,
+      anchor: "end",
+    });
+  const middle = point((ramp.head.x + bed.head.x) / 2, 0.72 * high);
+  marks.text("waste", middle, { anchor: "middle", size: LETTERING.usual });
+  alongCut(
+    marks,
+    `ramp ${degreesTold(e.ramp.angle)} · saw at ${degreesTold(90 - e.ramp.angle)} from square`,
+    ramp,
+    -e.ramp.angle,
+    e.ramp.curve && design.shop.kerf,
+  );
+  alongCut(
+    marks,
+    `bed ${degreesTold(frame.bedAngle)} · saw at ${degreesTold(90 - frame.bedAngle)} from square`,
+    bed,
+    frame.bedAngle,
+  );
+  drawShapingWords(marks, e, bed);
+}
+
+/** Words along a cut, on the side of the wood that stays; over the kerf, in the waste, where the wood is still to be shaped. */
+function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number, overKerf?: number): void {
+  const length = Math.hypot(head.x - foot.x, head.y - foot.y);
+  const size = sizeFor(words, 0.8 * length, LETTERING.small);
+  if (size === undefined) return;
+  const middle = pointAlong(line(foot, head), 0.56);
+  const up = overKerf === undefined ? -size - 0.6 : overKerf + 0.9; // from the cut to the words' baseline
+  const at = point(middle.x - up * sinDeg(turn), middle.y + up * cosDeg(turn));
+  marks.label(words, at, { size, turn, anchor: "middle" });
+}
+
+function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
+  const { design } = e;
+  const { featherChamfer: c } = design.bed;
+  const high = design.body.height;
+  if (c > 0) {
+    const place = point(bed.foot.x + c * cotDeg(e.frame.bedAngle), -design.sole.allowance + c / 2);
+    leader(
+      marks,
+      `feather off, square, ${told(c, design, "down")} high`,
+      place,
+      point(place.x + 12, Math.max(5, 0.13 * high)),
+      "right",
+    );
+  }
+  if (!e.ramp.curve) return;
+  const curve = blocksAt(e, "blank").rampChain.slice(1)[0]!;
+  const at = pointAlong(placedSegment(curve, { shift: point(design.body.trim / 2 - e.cuts.setInToe, 0) }), 0.6);
+  leader(marks, `then shape: R ${told(e.ramp.curve.radius, design)}`, at, point(at.x - 8, at.y + 5), "left");
+}

@@ -1,0 +1,81 @@
+// Layout of the wedge: its side with the taper and its face, true size, both lying along the grain.
+import { SAFE_WAYS } from "@lamplane/bench";
+import { line, point, polygon, tanDeg } from "@lamplane/geometry";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { dimension, grainArrow } from "../picture/dimensions.ts";
+import { framed } from "../picture/framed.ts";
+import { LETTERING, Marks } from "../picture/marks.ts";
+import type { Picture } from "../picture/picture.ts";
+import { caption } from "./caption.ts";
+import { degreesTold, ruled } from "./measure.ts";
+
+const ROW = 6;
+const BETWEEN_VIEWS = 9;
+
+/** x counts along the wedge from its tip. */
+export function wedgeLayout(e: Elevation): Picture {
+  const { design, wedgeLength: length } = e;
+  const marks = new Marks();
+  const butt = design.wedge.tip + length * tanDeg(design.wedge.angle);
+  const side = polygon(point(0, 0), point(length, 0), point(length, butt), point(0, design.wedge.tip));
+  marks.outline("outline", side);
+  dimension(
+    marks,
+    ruled(design.wedge.tip, design, SAFE_WAYS.wedgeTip),
+    point(0, 0),
+    point(0, design.wedge.tip),
+    "upright",
+    -ROW,
+  );
+  dimension(
+    marks,
+    ruled(butt, design, SAFE_WAYS.wedgeButt),
+    point(length, 0),
+    point(length, butt),
+    "upright",
+    length + ROW,
+  );
+  const words = `side · ${degreesTold(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
+  marks.text(words, point(length / 2, -4), { size: LETTERING.small, anchor: "middle" });
+  drawFace(marks, e, -ROW - BETWEEN_VIEWS);
+  caption(
+    marks,
+    "Wedge",
+    ["Grain along its length. Plane the taper from a longer blank,", "held in a sled or a vice, never in the fingers."],
+    point(-ROW, butt + 5),
+  );
+  const description = "Side view with tip, butt and angle, and the face with the line on which the cross pin bears.";
+  return framed({ name: "wedge", title: "Layout of the wedge, full size", description }, marks.all);
+}
+
+/** The wedge's upper face, its upper edge at `top`, with where the pin bears. */
+function drawFace(marks: Marks, e: Elevation, top: number): void {
+  const { design, wedgeLength: length, widths, pin } = e;
+  const width = widths.core - design.wedge.clearance;
+  const low = top - width;
+  marks.outline("outline", polygon(point(0, low), point(length, low), point(length, top), point(0, top)));
+  marks.line("axis", line(point(-3, top - width / 2), point(length + 3, top - width / 2)));
+  const bears = pin.contactS - design.wedge.tipFromEdge;
+  marks.line("mark", line(point(bears, low), point(bears, top)));
+  marks.label("cross pin bears here", point(bears + 3.2, top - width / 4), { size: LETTERING.small, anchor: "start" });
+  marks.label("tip", point(2, low + width / 4), { size: LETTERING.small });
+  marks.label("butt", point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
+  grainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
+  dimension(marks, ruled(bears, design), point(0, low), point(bears, low), "level", low - ROW);
+  dimension(
+    marks,
+    ruled(length, design, SAFE_WAYS.wedgeLength),
+    point(0, low),
+    point(length, low),
+    "level",
+    low - 2 * ROW,
+  );
+  dimension(
+    marks,
+    ruled(width, design, SAFE_WAYS.wedgeWidth),
+    point(length, low),
+    point(length, top),
+    "upright",
+    length + ROW,
+  );
+}

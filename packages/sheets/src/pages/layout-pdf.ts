@@ -1,0 +1,95 @@
+// The 1:1 sheets: a cover, then every picture at exactly its size, tiled where it is larger than a page, several to a page where they fit.
+
+import { point } from "@lamplane/geometry";
+import { POINTS_PER_MM, type Units } from "@lamplane/parameters/units";
+import { newPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
+import { drawPicture } from "../pdf/draw-picture.ts";
+import type { Typefaces } from "../pdf/typefaces.ts";
+import type { Picture } from "../picture/picture.ts";
+import { coverBlocks, coverPages } from "./cover.ts";
+import { pageFurniture } from "./page-furniture.ts";
+import { type Orientation, type Paper, pageRoom, pageSize, type Size } from "./paper.ts";
+import { type Piece, pieceWords, type Sheet, sheetsOf, whereabouts } from "./sheet.ts";
+import { tileMarks } from "./tile-marks.ts";
+
+export interface LayoutOptions {
+  readonly paper: Paper;
+  /** The plane's name. */
+  readonly name: string;
+  readonly version: string;
+  readonly units: Units;
+  readonly typefaces?: Typefaces;
+}
+
+/**
+ * The layout as a PDF: the same pictures, paper, name and version give the same bytes.
+ * @see ISO 32000-1:2008 for the format; every length is printed 1:1
+ */
+export async function layoutPdf(pictures: readonly Picture[], options: LayoutOptions): Promise<Uint8Array> {
+  const { paper, name, units, typefaces } = options;
+  const sheets = sheetsOf(pictures, paper);
+  const places = whereabouts(pictures, sheets);
+  const room = pageRoom(paper, "portrait");
+  // How many pages the cover takes does not depend on the numbers in it.
+  const before = coverPages(coverBlocks(units, places, 0), room).length;
+  const cover = coverPages(coverBlocks(units, places, before), room);
+  const about = { title: `${name}: layout, true size`, subject: "1:1 sheets to glue on the wood" };
+  const pdf = newPdf({ ...about, ...(typefaces ? { typefaces } : {}) });
+  const pages = before + sheets.length;
+  cover.forEach((blocks, i) => {
+    const page = openPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
+    let { top } = room;
+    for (const block of blocks) {
+      block.draw(pdf, page, room, top);
+      top += block.height;
+    }
+  });
+  sheets.forEach((sheet, i) => {
+    const what = sheet.placed.map(({ item }) => pieceWords(item)).join(" · ");
+    const page = openPage(pdf, options, sheet.orientation, { what, page: before + i + 1, pages });
+    drawSheet(pdf, sheet, page);
+  });
+  return pdfBytes(pdf);
+}
+
+interface Numbered {
+  readonly what: string;
+  readonly page: number;
+  readonly pages: number;
+}
+
+/** A new page with its head and its bars. */
+function openPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orientation, numbered: Numbered): Size {
+  const size = pageSize(paper, turn);
+  pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
+  const furniture = pageFurniture(size, { plane: name, version, ...numbered }, pdf.typefaces);
+  drawPicture(pdf, { height: size.height, marks: furniture.all }, { left: 0, top: 0 });
+  return size;
+}
+
+function drawSheet(pdf: Pdf, { placed }: Sheet, page: Size): void {
+  for (const { item, left, top } of placed) {
+    if (item.part) drawTile(pdf, item.picture, item.part, page, left, top);
+    else drawPicture(pdf, item.picture, { left, top });
+  }
+}
+
+/** A tile, clipped exactly at its borders, with its joints. `left` and `top` are those of its strips. */
+function drawTile(
+  pdf: Pdf,
+  picture: Picture,
+  { tiling, tile }: NonNullable<Piece["part"]>,
+  page: Size,
+  left: number,
+  top: number,
+): void {
+  const { doc } = pdf;
+  const [x, y] = [left + tiling.strip.left, top + tiling.strip.top];
+  const inPoints = [x, y, tile.width, tile.height].map((mm) => mm * POINTS_PER_MM);
+  doc.save();
+  doc.rect(...(inPoints as [number, number, number, number])).clip();
+  drawPicture(pdf, picture, { left: x - tile.left, top: y - tile.top });
+  doc.restore();
+  const joints = tileMarks(tiling, tile, point(x, page.height - y));
+  drawPicture(pdf, { height: page.height, marks: joints.all }, { left: 0, top: 0 });
+}

@@ -1,0 +1,96 @@
+// What comes before the first step: the plane with its parts named, its figures, how to use the sheets, wood, tools, cautions, findings.
+import type { Traveller } from "../../traveller/index.ts";
+import type { Group } from "./flow.ts";
+import { pictureBlock } from "./step-group.ts";
+import { numbersTable, table } from "./tables.ts";
+import { beside, heading, paragraph, SMALL, stacked, toTick } from "./words.ts";
+
+const HOW_TO_USE = [
+  "Work the steps in order. Tick each box; read the checks before you go on.",
+  "Measure what each step asks for, write it on its line, and type it in: lamplane measured FILE key=value. Build the pack again and the steps still to come carry the new numbers, each with what it was.",
+  "layout.pdf, printed at 100 %, has the same lines at full size to glue on the wood.",
+];
+const ROUNDING = {
+  in: "Lengths stand on your rule's smallest division, rounded the way that can still be mended: what is milled or fitted later up, what takes wood away for good down. Where that is felt, the table gives the length itself in thousandths, for the caliper.",
+  mm: "Lengths are in millimetres to the hundredth; work each to what your tool holds, erring the way that can still be mended: what is milled or fitted later larger, what takes wood away for good less.",
+};
+
+export function frontGroups(traveller: Traveller, width: number): Group[] {
+  const { design, section, keyFigures, tools, stock, defer, cautions, findings, name } = traveller;
+  const half = (width - 6) / 2;
+  const middle = Math.ceil(keyFigures.length / 2);
+  return [
+    {
+      blocks: [
+        paragraph(`Traveller: ${name}`, width, { size: 7, bold: true }, 1),
+        paragraph("The whole build in order, with this plane's numbers, to take to the bench.", width),
+        pictureBlock(section, width),
+        stacked(
+          heading("Key figures", width),
+          beside(
+            { block: numbersTable(keyFigures.slice(0, middle), half), left: 0 },
+            { block: numbersTable(keyFigures.slice(middle), half), left: half + 6 },
+          ),
+        ),
+        stacked(
+          heading("How to use these sheets", width),
+          ...[...HOW_TO_USE, ROUNDING[design.units]].map((text) => paragraph(text, width)),
+        ),
+      ],
+    },
+    findingsGroup(findings, width),
+    {
+      blocks: [
+        stacked(
+          heading(
+            `Stock list, length × width × thickness, length along the grain, in ${design.units === "mm" ? "mm" : "inches"}`,
+            width,
+          ),
+          stockTable(traveller, width),
+        ),
+      ],
+    },
+    { blocks: [stacked(heading("Tools", width), toTick(tools, width))] },
+    {
+      blocks: [
+        heading("Cautions, all of them; each stands again at its step", width),
+        paragraph(defer, width, { bold: true }),
+        ...cautions.map(({ text }) => paragraph(text, width)),
+      ],
+    },
+  ];
+
+  function stockTable({ stock: { head, rows } }: Traveller, all: number) {
+    const shares = [0.11, 0.05, 0.2, 0.2, 0.12, 0.14, 0.18];
+    const cells = [
+      head.map((text) => ({ text, bold: true, size: SMALL })),
+      ...rows.map((row) => row.map((text) => ({ text, size: SMALL }))),
+    ];
+    return stock.rows.length > 0
+      ? table(
+          cells,
+          shares.map((share) => share * all),
+        )
+      : paragraph("No pieces.", all);
+  }
+}
+
+const SEVERITY = {
+  stop: "Stop: it will not work like this.",
+  warning: "Warning: it may not work well; decide before you cut.",
+  note: "Note: worth knowing.",
+} as const;
+
+function findingsGroup(findings: Traveller["findings"], width: number): Group {
+  const none = "Every check is passed: nothing was found that would stop this plane or make it work badly.";
+  return {
+    blocks: [
+      stacked(
+        heading("What the checks found", width),
+        ...(findings.length === 0
+          ? [paragraph(none, width)]
+          : findings.map(({ severity, message }) => paragraph(`${SEVERITY[severity]} ${message}`, width))),
+      ),
+    ],
+  };
+}

@@ -1,0 +1,36 @@
+// A part's drawing as a picture: each kind of work has its kind of line, as on the layers of its DXF.
+import type { Drawing, Entry, Work } from "@lamplane/parameters/drawings";
+import { framed } from "./framed.ts";
+import { Marks } from "./marks.ts";
+import type { LineKind, Picture } from "./picture.ts";
+
+const LINES: Readonly<Record<Exclude<Work, "NOTE">, LineKind>> = {
+  CUT: "outline",
+  DRILL: "outline",
+  ROUT: "cut",
+  MARK: "mark",
+};
+const DESCRIPTION =
+  "Full lines are cut or drilled, dashes with two dots routed, short dashes marked. Lengths are in mm.";
+
+/** The same drawing for eyes: outlines, drilled circles with their centre lines, routed and marked lines, notes. */
+export function drawingPicture(drawing: Drawing): Picture {
+  const marks = new Marks();
+  for (const entry of drawing.entries) put(marks, entry);
+  const title = `${drawing.title.replaceAll("-", " ")}, full size`;
+  return framed({ name: drawing.title, title, description: DESCRIPTION }, marks.all);
+}
+
+function put(marks: Marks, entry: Entry): void {
+  if (entry.kind === "note") {
+    marks.text(entry.text, entry.at, { size: entry.height });
+    return;
+  }
+  const line = entry.work === "NOTE" ? "thin" : LINES[entry.work];
+  if (entry.kind === "outline") marks.outline(line, entry.outline);
+  else if (entry.kind === "path") marks.line(line, ...entry.segments);
+  else {
+    marks.circle(line, entry.circle.centre, entry.circle.radius);
+    if (entry.work === "DRILL") marks.cross(entry.circle.centre, entry.circle.radius);
+  }
+}

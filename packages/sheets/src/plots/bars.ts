@@ -1,0 +1,157 @@
+// Shares as level bars, each with its name before it and its figure and note behind it; nothing is told by shade alone.
+import { line, type Point } from "@lamplane/geometry";
+import { trimmed } from "@lamplane/parameters/units";
+import type { Picture, PictureMark } from "../picture/picture.ts";
+import { LINE, type TextMark, textWidth, wrapped } from "../picture/words.ts";
+import { type Axis, numberAxis } from "./axis.ts";
+import { MARGIN, named, PLOT_SIZE, SIZES, titleFoot, titleMarks, words } from "./plot.ts";
+
+/** A share of a whole, 0 … 1. */
+export interface ShareRow {
+  readonly label: string;
+  readonly share: number;
+  /** Behind the bar, after the percentage. */
+  readonly note?: string;
+}
+
+export interface BarPlot {
+  /** Kebab-case. */
+  readonly name: string;
+  readonly title: string;
+  /** What the shares are of. */
+  readonly axis: string;
+  readonly rows: readonly ShareRow[];
+  /** Of the picture, mm. */
+  readonly width?: number;
+}
+
+const GAP = 1.5; // mm between words and what they stand beside
+const LEAST_ROW = 7; // mm
+const BAR = 0.6; // of its row
+const BAR_SHADE = 0.55;
+const WIDEST_LABEL = 44; // mm
+const WIDEST_NOTE = 50; // mm
+/** Least room for the bars themselves, and least height of the picture, mm. */
+const BARS = 30;
+const LEAST_HEIGHT = 40;
+/** Height of the scale under the bars. */
+const FOOT = MARGIN + 2 * SIZES.words * LINE + GAP;
+
+/** @throws Error (our bug) where a share is not one */
+export function barPicture(plot: BarPlot): Picture {
+  const { name, title, rows } = plot;
+  const wrong = rows.find(({ share }) => !(share >= 0 && share <= 1));
+  if (wrong) throw new Error(`plot ${name}: ${wrong.label} has the share ${wrong.share}`);
+  const told = rows.map(toldRow);
+  const layout = layoutOf(plot, told);
+  const { width, left, top, rowHeight, at, height } = layout;
+  return {
+    name,
+    title,
+    width,
+    height,
+    marks: [
+      ...scaleMarks(layout),
+      ...told.flatMap((row, i) =>
+        rowMarks(row, {
+          left,
+          middle: top - rowHeight * (i + 0.5),
+          end: at(100 * row.share),
+          half: (rowHeight * BAR) / 2,
+        }),
+      ),
+      { kind: "line", line: "outline", segments: [line({ x: left, y: FOOT }, { x: left, y: top })] },
+      ...layout.head,
+    ],
+  };
+}
+
+/** A row with its words in lines. */
+interface ToldRow {
+  readonly share: number;
+  readonly label: readonly string[];
+  readonly figure: readonly string[];
+}
+
+const toldRow = (row: ShareRow): ToldRow => ({
+  share: row.share,
+  label: wrapped(row.label, SIZES.words, WIDEST_LABEL),
+  figure: wrapped(figureText(row), SIZES.words, WIDEST_NOTE),
+});
+
+/** Where everything goes, mm; the picture is as high as its rows ask for. */
+interface Layout {
+  readonly width: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly height: number;
+  readonly rowHeight: number;
+  readonly head: readonly TextMark[];
+  readonly scale: Axis;
+  /** x of a percentage. */
+  readonly at: (percent: number) => number;
+}
+
+function layoutOf({ title, axis, rows, width = PLOT_SIZE.width }: BarPlot, told: readonly ToldRow[]): Layout {
+  const rowHeight = Math.max(
+    LEAST_ROW,
+    ...told.map(({ label, figure }) => lineCount(label, figure) * SIZES.words * LINE + GAP),
+  );
+  const headless = titleFoot(titleMarks(title, width, 0));
+  const height = Math.max(LEAST_HEIGHT, FOOT + rowHeight * rows.length + GAP - headless);
+  const head = titleMarks(title, width, height);
+  const widest = (key: "label" | "figure") =>
+    Math.max(0, ...told.flatMap((row) => row[key]).map((text) => textWidth(text, SIZES.words)));
+  const left = MARGIN + widest("label") + GAP;
+  const right = Math.max(left + BARS, width - MARGIN - widest("figure") - GAP);
+  const greatest = 100 * Math.max(0.01, ...rows.map(({ share }) => share));
+  const scale = numberAxis({ label: axis, least: 0, greatest, most: 5 }, "%");
+  const at = (percent: number) => left + (percent / scale.to) * (right - left);
+  return { width, left, right, top: titleFoot(head), height, rowHeight, head, scale, at };
+}
+
+const scaleMarks = ({ scale, at, top, left, right }: Layout): PictureMark[] => [
+  ...scale.ticks.flatMap(({ at: value, text }): PictureMark[] => [
+    { kind: "line", line: "grid", segments: [line({ x: at(value), y: FOOT }, { x: at(value), y: top })] },
+    words(text, { x: at(value), y: FOOT - SIZES.ticks - GAP / 2 }, SIZES.ticks, "middle"),
+  ]),
+  words(named(scale), { x: (left + right) / 2, y: MARGIN + 0.25 * SIZES.words }, SIZES.words, "middle"),
+];
+
+const lineCount = (...blocks: readonly (readonly string[])[]): number => Math.max(...blocks.map((b) => b.length));
+
+const figureText = ({ share, note }: ShareRow): string =>
+  `${share > 0 && share < 0.005 ? "under 1" : trimmed(100 * share, 0)} %${note ? `: ${note}` : ""}`;
+
+interface RowPlace {
+  readonly left: number;
+  readonly middle: number;
+  readonly end: number;
+  readonly half: number;
+}
+
+function rowMarks({ label, figure }: ToldRow, { left, middle, end, half }: RowPlace): PictureMark[] {
+  const corners: Point[] = [
+    { x: left, y: middle - half },
+    { x: end, y: middle - half },
+    { x: end, y: middle + half },
+    { x: left, y: middle + half },
+  ];
+  const bar: PictureMark = {
+    kind: "area",
+    shade: BAR_SHADE,
+    boundaries: [corners.map((corner, i) => line(corner, corners[(i + 1) % corners.length]!))],
+  };
+  return [
+    ...(end > left ? [bar] : []),
+    ...centred(label, { x: left - GAP, y: middle }, "end"),
+    ...centred(figure, { x: end + GAP, y: middle }, "start"),
+  ];
+}
+
+/** Lines under each other about a height. */
+const centred = (lines: readonly string[], at: Point, anchor: "start" | "end"): PictureMark[] =>
+  lines.map((text, i) =>
+    words(text, { x: at.x, y: at.y - SIZES.words * (0.3 + LINE * (i - (lines.length - 1) / 2)) }, SIZES.words, anchor),
+  );

@@ -1,0 +1,175 @@
+// The sole, the mouth, the shape, the first shaving, and the look back after a season.
+
+import type { Season } from "@lamplane/bench";
+import { leastOfYear, mostOfYear, mouthLifeAt, SHAVING, seasonsOf } from "@lamplane/bench";
+import { mouthGrowth } from "@lamplane/parameters/elevation";
+import { trimmed } from "@lamplane/parameters/units";
+import { seasonPicture } from "../draw/season.ts";
+import { tappingPicture } from "../draw/section.ts";
+import { shapingPicture } from "../draw/shaping.ts";
+import { mouthPicture, solePicture } from "../draw/sole.ts";
+import type { NumberRow } from "../step.ts";
+import { isDone, type Telling } from "../telling.ts";
+import { type Content, type Known, said } from "./content.ts";
+
+export function soleContent({ t, report }: Known): Content {
+  const { allowance } = t.plane.design.sole;
+  const { stopShort } = report.mouth;
+  return {
+    why: "The wedge bends the body a little. A sole trued slack is no longer flat when the plane works.",
+    numbers: [
+      ...t.row("soleToTake", "Wood under the planned sole"),
+      t.thin("Stop this much short of it at first", stopShort),
+      t.thin("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
+      ...t.row("edgeHeightAtContact", "Height at which the edge touched the front block"),
+    ],
+    instructions: [
+      "Trim nothing yet but what is in the way; leave the pegs until the sole is true.",
+      "Put in iron and wedge, drive the wedge as tight as for work, and draw the edge back well above the sole.",
+      "Plane the sole from toe to heel with a sharp, fine-set plane, or on abrasive on a flat plate; straightedge along, across and corner to corner, winding sticks at the ends.",
+      "Toe, the wood just before the mouth, just behind it, and heel lie in one plane; between them a little hollow does no harm.",
+      `Stop while the mouth is still closed or narrower than wanted: ${t.fine(stopShort)} short of the planned sole at the least.`,
+    ],
+    checks: [
+      "Flat with the wedge at working tension: no light before and behind the mouth.",
+      "Sole square to the cheeks' outsides.",
+      "The edge never came below the sole.",
+    ],
+    cautions: ["edgeBack", "sharpIron"],
+    picture: solePicture(t, stopShort),
+  };
+}
+
+/** What was not measured is not known, and is told so. */
+function leftUnderSole(t: Telling): NumberRow[] {
+  const label = "Wood left under the planned sole";
+  const { allowanceLeft, mouthSeen } = t.design.measured;
+  if (allowanceLeft !== undefined || mouthSeen !== undefined) return t.row("soleToTake", label);
+  return t.row("soleToTake", `${label}: not measured, so taken as planned`);
+}
+
+/** Readings of the mouth that there is room to write down: set, read, repeat. */
+const READINGS = 4;
+
+export function mouthContent({ t }: Known): Content {
+  const growth = mouthGrowth(t.plane);
+  const { opening } = t.plane.design.mouth;
+  return {
+    numbers: [
+      ...t.row("mouthOpening", "Mouth wanted"),
+      ...t.row("mouthGrowth", `It opens, ${t.perFine}`),
+      t.thin(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
+      ...(isDone(t.design, "sole") ? leftUnderSole(t) : []),
+    ],
+    instructions: [
+      "Set: with the wedge tight, tap the iron until its edge is just felt in the plane of the sole, then a hair back.",
+      "Read: try feeler leaves between the edge and the ramp, at both sides and in the middle; the leaf that just goes in is the mouth seen.",
+      `Take off: (wanted − seen) / ${trimmed(growth, 2)}, with the edge drawn back; “lamplane mouth FILE --seen …” says it in shavings.`,
+      "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
+    ],
+    checks: [
+      `Mouth ${t.fine(opening)} with the edge at the sole, the same at both sides; tilt the iron by a tap if it is not.`,
+      "Sole still flat when the mouth is right.",
+    ],
+    cautions: ["edgeBack", "sharpIron"],
+    picture: mouthPicture(t),
+    times: { mouthSeen: READINGS },
+  };
+}
+
+export function shapingContent({ t }: Known): Content {
+  const { top, design } = t.plane;
+  return {
+    numbers: [
+      t.length("Finished length", design.body.length),
+      ...t.row("bodyHeight"),
+      ...t.row("bodyWidth"),
+      ...t.row("mouthX", "Edge from the finished toe"),
+      t.length("Height at the toe", top.toeHeight, "up"),
+      t.length("Height at the heel", top.heelHeight, "up"),
+      ...(top.outline === "arched" ? [t.length("Crown from the toe", top.crownX)] : []),
+    ],
+    instructions: said(
+      "Draw the finished ends from the mouth, not from the blank's ends, and trim them square; the pegs go with the waste.",
+      top.outline === "arched" &&
+        "Draw the arch from the layout and cut it down with bandsaw, spokeshave or rasp; keep clear of the pin's hole.",
+      "Leave the sole's long edges sharp to the touch but broken: a small chamfer, a little more at toe and heel.",
+      "Round what the hands hold. Leave the throat's sides and the ramp smooth and waxed, without a ledge.",
+    ),
+    checks: ["Wood over the pin's hole as drawn, on both sides.", "Sole looked at once more: shaping lets wood move."],
+    cautions: ["handTools", "dust"],
+    picture: shapingPicture(t),
+  };
+}
+
+export function firstShavingContent({ t }: Known): Content {
+  return {
+    title: "Oil it, set it, take the first shaving",
+    task: "Oil the outside, wax the sole, put the iron in sharp, and take shavings from a board whose grain you know.",
+    numbers: [
+      ...t.row("mouthOpening", "Mouth"),
+      ...t.row("clampWanted", "Clamp that holds the iron in a fine shaving (indicative)"),
+      ...t.row("drivingForce", "Push on the wedge that makes it (indicative)"),
+      ...t.row("lockingMargin", "By which friction holds the wedge (indicative)"),
+    ],
+    instructions: [
+      "Oil the outside and the ends thinly, wipe it dry; no oil on bed, wedge or in the throat, where it would make the wedge slip. Wax the sole.",
+      "Iron in, edge just above the sole; wedge pushed home by hand, then one light tap.",
+      "Tap where it is drawn: the iron's end (1) for a deeper cut, the wedge (2) to hold it, the heel (3) to draw the iron back and free the wedge; the iron's sides to level the edge.",
+      "First shavings light, on easy wood; stand so that nothing is before the plane but the bench.",
+    ],
+    checks: [
+      "A whole, even shaving that leaves the throat by itself.",
+      "The iron stays where it is after ten strokes; else the wedge does not bear over its length: back to the wedge.",
+      "No chatter, no tear-out that the mouth should have stopped.",
+    ],
+    cautions: ["sharpIron", "rags"],
+    picture: tappingPicture(t),
+  };
+}
+
+type Gap = Exclude<keyof Season, "moisture">;
+
+export function seasonContent({ t }: Known): Content {
+  const { driest, dampest } = seasonsOf(t.plane);
+  const known = leastOfYear(t.plane, "sideGap") !== undefined;
+  const later = [0.1, 0.25].map((off) => mouthLifeAt(t.plane, off));
+  return {
+    title: "Look again after a season",
+    task: "After the first dry and the first damp season look at sole, mouth, iron's sides, wedge and pin, and true the sole only as much as it needs.",
+    why: known
+      ? "Across the grain the body moves and iron and pin do not; the figures say how far."
+      : "The movement of this wood is not in the tables, so no figures are given: look the more closely.",
+    numbers: [
+      {
+        label: "Wood's moisture, driest and dampest days",
+        value: `${trimmed(driest.moisture, 1)} % to ${trimmed(dampest.moisture, 1)} %`,
+      },
+      ...[...YEAR_SIZES].flatMap(([key, label]) => yearRow(t, key, label)),
+      ...later.map(({ takenOff, opening }) => t.thin(`Mouth once ${t.fine(takenOff)} more is off the sole`, opening)),
+    ],
+    instructions: [
+      "With the wedge at working tension and the edge drawn back, lay the straightedge on the sole as at its first truing.",
+      "Try the iron's sides: it must still be tapped sideways a little. Try that the wedge and pin move.",
+      "Tenons that stand out of the cheeks are pared flush; a pin that is pinched is shortened at its shoulders.",
+      "A sole that is no longer flat is trued in fine shavings and no more; each costs the mouth as above and cannot be put back. Read the mouth after it and write it down.",
+    ],
+    checks: ["Flat before and behind the mouth; iron, wedge and pin free; the mouth as wanted or not far over it."],
+    cautions: ["edgeBack"],
+    picture: seasonPicture(t),
+  };
+}
+
+const YEAR_SIZES: readonly (readonly [Gap, string])[] = [
+  ["coreWidth", "Core's width over the year"],
+  ["sideGap", "Room beside the iron, both sides together"],
+  ["wedgeGap", "Room beside the wedge, both sides together"],
+  ["pinEndGap", "Gap at each shoulder of the pin"],
+  ["bodyHeight", "Body's height over the year"],
+];
+
+function yearRow(t: Telling, key: Gap, label: string): NumberRow[] {
+  const [least, most] = [leastOfYear(t.plane, key), mostOfYear(t.plane, key)];
+  if (least === undefined || most === undefined) return [];
+  return [{ label: `${label} (indicative)`, value: t.range(least, most) }];
+}

@@ -1,0 +1,146 @@
+// The blank put together: from the side with the iron clamped at its height, and from above with clamps, marks and wax.
+
+import type { StockPlan } from "@lamplane/bench";
+import { line, type Outline, placedOutline, point, sinDeg } from "@lamplane/geometry";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { blocksAt, fromIron, pegHoles, pinLengths, stockAt } from "@lamplane/parameters/elevation";
+import { box, composed, type Sketch, view, WHOLE, type Window, within } from "../sketch.ts";
+import type { Telling } from "../telling.ts";
+import { cheekOutline, drawBlocks, STEEL, WASTE, WOOD } from "./stack.ts";
+
+/** mm of the sole shown each way from the edge in a close-up. */
+const NEAR = 9;
+
+export function dryFitPicture(t: Telling) {
+  const { plane } = t;
+  return composed({ name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" }, [
+    view("From the side, the near cheek left off", { width: 112, height: 56, most: 1 }, (sketch) => {
+      drawAssembled(sketch, plane, edgeUp(t));
+      const { toe, heel, sole, blockToe, blockHeel } = stockAt(plane, "blank");
+      if (plane.cuts.setInToe > 0) sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
+      sketch.level(`bed's tip ${t.ruled(plane.points.bedTip.x - toe)}`, point(toe, sole), plane.points.bedTip);
+      sketch.name("right", [
+        {
+          words: `set in ${t.mm(plane.cuts.setInHeel)}`,
+          place: point((blockHeel + heel) / 2, 0.6 * plane.design.body.height),
+        },
+        {
+          words: "iron clamped to the bed",
+          place: fromIron(plane.frame, 0.9 * plane.bedTopS, -plane.design.iron.thickness / 2),
+        },
+      ]);
+      sketch.arrow(point(0.55 * plane.points.rampFoot.x, 0.35 * plane.design.body.height), 0, { length: 7 });
+    }),
+    closeUp(
+      t,
+      `Edge ${t.fine(t.figure("edgeHeightAtContact"))} over the blank's sole`,
+      (sketch, room) => {
+        const { sole } = stockAt(plane, "blank");
+        drawNear(sketch, plane, room, edgeUp(t));
+        const edge = fromIron(plane.frame, edgeUp(t), 0);
+        sketch.upright(t.thin("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
+        sketch.line("thin", line(edge, point(room.right, edge.y)));
+      },
+      72,
+    ),
+  ]);
+}
+
+/** s up the iron by which the edge stands over where it is at work, at contact. */
+function edgeUp({ plane, figure }: Telling): number {
+  const over = figure("edgeHeightAtContact") - plane.design.sole.allowance;
+  return over / sinDeg(plane.frame.bedAngle);
+}
+
+function drawAssembled(sketch: Sketch, plane: Elevation, up: number): void {
+  const cheek = cheekOutline(plane, "blank");
+  sketch.outline("hidden", cheek);
+  drawBlocks(sketch, plane, "blank");
+  for (const peg of pegHoles(plane)) sketch.circle("outline", peg);
+  const iron = shifted(plane.iron, plane, up);
+  sketch.area(STEEL, iron).outline("thin", iron);
+  sketch.circle("outline", plane.pinHole);
+}
+
+const shifted = (outline: Outline, plane: Elevation, up: number): Outline => {
+  const [from, to] = [fromIron(plane.frame, 0, 0), fromIron(plane.frame, up, 0)];
+  return placedOutline(outline, { shift: point(to.x - from.x, to.y - from.y) });
+};
+
+/** A view of what lies near the mouth, cut off by a window round it. */
+export function closeUp(t: Telling, name: string, draw: (sketch: Sketch, room: Window) => void, width = 150) {
+  const { plane } = t;
+  const middle = plane.points.edge.x;
+  const low = stockAt(plane, "blank").sole;
+  const reach = Math.max(NEAR, 1.4 * (plane.points.bedFoot.x - middle), 2 * plane.design.sole.allowance);
+  const room = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
+  return view(name, { width, height: 46, most: 5 }, (sketch) => draw(sketch, room));
+}
+
+/** Blocks and iron within a window, on the blank's sole; the iron `up` mm up the bed from its place at work. */
+export function drawNear(
+  sketch: Sketch,
+  plane: Elevation,
+  room: Window,
+  up: number,
+  stage: "blank" | "trued" = "blank",
+) {
+  const { front, bed } = blocksAt(plane, stage);
+  const iron = shifted(plane.iron, plane, up);
+  const seen = [front, bed].map((outline) => within(outline, room));
+  for (const outline of seen) sketch.area(WOOD, outline).outline("outline", outline);
+  const steel = within(iron, room);
+  sketch.area(STEEL, steel).outline("thin", steel);
+}
+
+export function gluePicture(t: Telling, { marks }: StockPlan) {
+  const { plane } = t;
+  const { core, cheek, body } = plane.widths;
+  return composed({ name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax" }, [
+    view("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
+      const { toe, heel, blockToe, blockHeel } = stockAt(plane, "blank");
+      const { rampChain, bedChain } = blocksAt(plane, "blank");
+      const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
+      const half = body / 2;
+      const cheeks = [box(toe, half - cheek, heel, half), box(toe, -half, heel, cheek - half)];
+      const blocks = [box(blockToe, -core / 2, rampTop, core / 2), box(bedTop, -core / 2, blockHeel, core / 2)];
+      for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD, outline);
+      for (const z of [half - cheek, -half]) sketch.area(WASTE, box(rampTop, z, bedTop, z + cheek));
+      for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
+      const { shoulder, end } = pinLengths(plane);
+      const r = plane.design.pin.diameter / 2;
+      const { x } = plane.pin.centre;
+      for (const pin of [box(x - r, -shoulder, x + r, shoulder), box(x - r / 2, -end, x + r / 2, end)])
+        sketch.outline("outline", pin);
+      for (const { over, at } of marks.marks)
+        for (const from of at) {
+          const shift = toe + marks.shift[over];
+          for (const [z, w, by] of [
+            [half - cheek, half, toe],
+            [-half, cheek - half, toe],
+            [-core / 2, core / 2, shift],
+          ] as const)
+            sketch.line("mark", line(point(by + from, z), point(by + from, w)));
+        }
+      for (const at of clampPlaces(toe, heel, rampTop, bedTop)) {
+        sketch.arrow(point(at, half), -90, { length: 8 });
+        sketch.arrow(point(at, -half), 90, { length: 8 });
+      }
+      sketch.name("right", [
+        { words: "grey: no glue, wax", place: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
+        { words: "left cheek", place: point(0.96 * heel, cheek / 2 - half) },
+        { words: "clamp, a block under each jaw", place: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half) },
+        { words: "bed block", place: point(0.5 * (bedTop + blockHeel), 0) },
+      ]);
+      sketch.name("left", [
+        { words: "front block", place: point(0.5 * (blockToe + rampTop), 0) },
+        { words: "dashes: matching marks", place: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
+        { words: "cross pin, waxed", place: point(x, -0.3 * core) },
+      ]);
+    }),
+  ]);
+}
+
+/** Clamps over both blocks, near their ends and near the throat. */
+const clampPlaces = (toe: number, heel: number, rampTop: number, bedTop: number): number[] =>
+  [0.25, 0.8].flatMap((share) => [toe + (rampTop - toe) * share, heel - (heel - bedTop) * share]).sort((a, b) => a - b);

@@ -1,0 +1,38 @@
+// The finished outline over the glued blank: what is trimmed and what is shaped away.
+
+import { line, point } from "@lamplane/geometry";
+import { stockAt } from "@lamplane/parameters/elevation";
+import { composed, view, WHOLE } from "../sketch.ts";
+import type { Telling } from "../telling.ts";
+import { cheekOutline, WASTE, WOOD } from "./stack.ts";
+
+export function shapingPicture(t: Telling) {
+  const { plane } = t;
+  const { length, height } = plane.design.body;
+  const { toe, heel } = stockAt(plane, "blank");
+  return composed({ name: "step-shaping", title: "The finished outline over the blank" }, [
+    view("From the side, toe to the left; grey comes off", WHOLE, (sketch) => {
+      const blank = cheekOutline(plane, "blank");
+      const finished = cheekOutline(plane, "trued");
+      sketch.area(WASTE, blank).outline("hidden", blank);
+      sketch.area(0, finished).area(WOOD, finished).outline("outline", finished);
+      sketch.circle("outline", plane.pinHole).cross(plane.pinHole);
+      sketch.line("mark", line(point(plane.points.edge.x, 0), point(plane.points.edge.x, 0.1 * height)));
+      sketch.level(`mouth ${t.ruled(plane.points.edge.x)}`, point(0, 0), plane.points.edge);
+      sketch.level(t.ruled(length), point(0, 0), point(length, 0));
+      if (toe < 0) sketch.level(t.ruled(heel - length), point(length, 0), point(heel, 0));
+      const { crownX, toeHeight, heelHeight } = plane.top;
+      sketch.upright(t.ruled(toeHeight), point(0, 0), point(0, toeHeight), "left");
+      sketch.upright(t.ruled(heelHeight), point(length, 0), point(length, heelHeight), "right");
+      if (plane.top.outline === "arched") {
+        sketch.line("axis", line(point(crownX, 0), point(crownX, height)));
+        sketch.level(
+          `crown ${t.ruled(crownX)}, ${t.ruled(height)} high`,
+          point(0, height),
+          point(crownX, height),
+          "above",
+        );
+      }
+    }),
+  ]);
+}

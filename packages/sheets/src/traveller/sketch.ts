@@ -1,0 +1,312 @@
+// A small drawing of a step: the plane's own outlines scaled to the page, words and arrows at their own size, nothing over anything else.
+import {
+  arc,
+  atan2Deg,
+  boundsOf,
+  type Circle,
+  circleOutline,
+  cosDeg,
+  facetted,
+  line,
+  type Point,
+  point,
+  polygon,
+  type Segment,
+  sinDeg,
+} from "@lamplane/geometry";
+import { trimmed } from "@lamplane/parameters/units";
+import { arrowHead, dimension } from "../picture/dimensions.ts";
+import { framed, marksBounds, shiftedMark } from "../picture/framed.ts";
+import { LETTERING, Marks } from "../picture/marks.ts";
+import type { LineKind, Picture, PictureMark, Shade } from "../picture/picture.ts";
+import { wordsWidth } from "../picture/words-width.ts";
+
+/** mm between an outline, or what is dimensioned already, and the next dimension line. */
+const ROW = 5.6;
+const COLUMN = 5;
+/** mm from one line of words to the next. */
+const LEADING = 4.4;
+/** mm between a drawing and the words that name its parts, so that leaders lean but little. */
+const ASIDE = 7;
+/** Head of a stout arrow, mm. */
+const HEAD = { length: 3.4, half: 1.3 };
+
+type Side = "left" | "right";
+/** Words with the place that they name, in the thing's own frame. */
+export interface Named {
+  readonly words: string;
+  readonly place: Point;
+}
+
+/** A drawing under way; places are in the thing's own frame and true size, distances told in mm are of the paper. */
+export class Sketch {
+  readonly marks = new Marks();
+  readonly scale: number;
+
+  constructor(scale: number) {
+    this.scale = scale;
+  }
+
+  at = (p: Point): Point => point(p.x * this.scale, p.y * this.scale);
+
+  segment = (s: Segment): Segment => {
+    const ends = { from: this.at(s.from), to: this.at(s.to) };
+    if (s.kind === "line") return { ...s, ...ends };
+    return { ...s, ...ends, centre: this.at(s.centre), radius: s.radius * this.scale };
+  };
+
+  line(kind: LineKind, ...segments: readonly Segment[]): this {
+    this.marks.line(kind, ...segments.map(this.segment));
+    return this;
+  }
+
+  outline(kind: LineKind, outline: readonly Segment[]): this {
+    this.marks.outline(kind, outline.map(this.segment));
+    return this;
+  }
+
+  area(shade: Shade, ...boundaries: (readonly Segment[])[]): this {
+    this.marks.area(shade, ...boundaries.map((boundary) => boundary.map(this.segment)));
+    return this;
+  }
+
+  circle(kind: LineKind, circle: Circle): this {
+    return this.outline(kind, circleOutline(circle));
+  }
+
+  cross({ centre, radius }: Circle): this {
+    this.marks.cross(this.at(centre), radius * this.scale);
+    return this;
+  }
+
+  /** Words at a place, in the middle of it; `up` mm over it on the paper. Left out where they would lie over others. */
+  words(text: string, place: Point, { up = 0, right = 0, bold = false } = {}): this {
+    const size = LETTERING.small;
+    const { y } = this.at(place);
+    const x = this.at(place).x + right;
+    const at = point(x, y + up - 0.36 * size);
+    const half = wordsWidth(text, size, bold) / 2 + 0.8;
+    const isFree = this.marks.all.every(
+      (mark) => mark.kind !== "text" || !boxesMeet(wordBox(mark.text, mark.at, mark), { at: point(x, y + up), half }),
+    );
+    if (isFree) this.marks.label(text, at, { size, bold, anchor: "middle" });
+    return this;
+  }
+
+  /** Words in a box of the thing, only where they fit into it. */
+  wordsIn(text: string, place: Point, room: number, options: { up?: number; bold?: boolean } = {}): this {
+    const wide = wordsWidth(text, LETTERING.small, options.bold) + 1;
+    return wide <= room * this.scale ? this.words(text, place, options) : this;
+  }
+
+  /** A level dimension below, or above, all that is drawn. */
+  level(words: string, from: Point, to: Point, side: "below" | "above" = "below"): this {
+    const { min, max } = marksBounds(this.marks.all);
+    const at = side === "below" ? min.y - ROW : max.y + ROW - 1.5;
+    dimension(this.marks, words, this.at(from), this.at(to), "level", at);
+    return this;
+  }
+
+  /** An upright dimension left, or right, of all that is drawn. */
+  upright(words: string, from: Point, to: Point, side: Side): this {
+    const { min, max } = marksBounds(this.marks.all);
+    const at = side === "left" ? min.x - COLUMN : max.x + COLUMN;
+    dimension(this.marks, words, this.at(from), this.at(to), "upright", at);
+    return this;
+  }
+
+  /** An angle at a corner between two directions (degrees, counter-clockwise), its words beyond the arc. `radius` mm of paper. */
+  angle(words: string, corner: Point, from: number, to: number, radius: number): this {
+    const c = this.at(corner);
+    const on = (direction: number, r = radius) => point(c.x + r * cosDeg(direction), c.y + r * sinDeg(direction));
+    this.marks.line("thin", arc(on(from), on(to), c));
+    arrowHead(this.marks, on(to), to + 90);
+    arrowHead(this.marks, on(from), from - 90);
+    const middle = (from + to) / 2;
+    const beyond = on(middle, radius + 1.5);
+    const anchor = cosDeg(middle) > 0.3 ? "start" : cosDeg(middle) < -0.3 ? "end" : "middle";
+    if (words !== "") this.marks.label(words, point(beyond.x, beyond.y - 0.9), { size: LETTERING.usual, anchor });
+    return this;
+  }
+
+  /** A stout arrow of the paper's own size with its point at a place, or `off` mm off it; `toward` is where it points. */
+  arrow(place: Point, toward: number, { length = 9, off = point(0, 0) } = {}): this {
+    const at = this.at(place);
+    const [c, s] = [cosDeg(toward), sinDeg(toward)];
+    const on = (back: number, aside: number) =>
+      point(at.x + off.x - back * c - aside * s, at.y + off.y - back * s + aside * c);
+    this.marks.line("strong", line(on(length, 0), on(HEAD.length / 2, 0)));
+    this.marks.area(1, polygon(on(0, 0), on(HEAD.length, HEAD.half), on(HEAD.length, -HEAD.half)));
+    return this;
+  }
+
+  /** Words in a column beside all that is drawn, each with a line to what it names; from the top down in the places' order. */
+  name(side: Side, named: readonly Named[]): this {
+    if (named.length === 0) return this;
+    const { min, max } = marksBounds(this.marks.all);
+    const sorted = named.map(({ words, place }) => ({ words, at: this.at(place) })).sort((a, b) => b.at.y - a.at.y);
+    const middle = sorted.reduce((sum, { at }) => sum + at.y, 0) / sorted.length;
+    const rows = spread(
+      sorted.map(({ at }) => at.y),
+      middle,
+    );
+    const x = side === "left" ? min.x - ASIDE : max.x + ASIDE;
+    sorted.forEach(({ words, at }, i) => {
+      const y = rows[i]!;
+      this.marks.line("thin", line(point(x, y), at));
+      this.marks.area(1, circleOutline({ centre: at, radius: 0.45 }));
+      const anchor = side === "left" ? "end" : "start";
+      const words0 = point(x + (side === "left" ? -0.8 : 0.8), y - 0.36 * LETTERING.small);
+      this.marks.text(words, words0, { size: LETTERING.small, anchor });
+    });
+    return this;
+  }
+}
+
+/** Heights at which words stand no nearer to one another than a line, as near to those wanted as that allows. Falling. */
+function spread(wanted: readonly number[], middle: number): number[] {
+  const down: number[] = [];
+  for (const y of wanted) down.push(Math.min(y, (down.at(-1) ?? y + LEADING) - LEADING));
+  const shift = middle - down.reduce((sum, y) => sum + y, 0) / down.length;
+  return down.map((y) => y + shift);
+}
+
+const wordBox = (text: string, at: Point, { size, anchor = "start", bold = false, turn = 0 }: TextLike) => {
+  const width = wordsWidth(text, size, bold);
+  const left = { start: 0, middle: -width / 2, end: -width }[anchor];
+  const corners = [left, left + width].flatMap((x) => [point(x, -0.25 * size), point(x, 0.8 * size)]);
+  const [c, s] = [cosDeg(turn), sinDeg(turn)];
+  return boundsOf(corners.map((p) => point(at.x + p.x * c - p.y * s, at.y + p.x * s + p.y * c)));
+};
+interface TextLike {
+  readonly size: number;
+  readonly anchor?: "start" | "middle" | "end";
+  readonly bold?: boolean;
+  readonly turn?: number;
+}
+
+const boxesMeet = (box: { min: Point; max: Point }, { at, half }: { at: Point; half: number }): boolean =>
+  box.min.x < at.x + half && box.max.x > at.x - half && box.min.y < at.y + 2 && box.max.y > at.y - 2;
+
+/** Scales that a drawing may have. @see ISO 5455:1979 (from memory) for 2:1, 5:1, 1:2, 1:5, 1:10; the steps between keep small pages readable */
+const SCALES = [10, 5, 4, 3, 2, 1.5, 1, 1 / 1.5, 1 / 2, 1 / 2.5, 1 / 3, 1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 15];
+const scaleText = (scale: number): string => (scale >= 1 ? `${trimmed(scale, 2)}:1` : `1:${trimmed(1 / scale, 2)}`);
+
+/** Room for a view on the paper, mm; `most` is the largest scale that it may have. */
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+  readonly most?: number;
+}
+export const WHOLE: Room = { width: 186, height: 66, most: 1 };
+export const HALF: Room = { width: 90, height: 62, most: 1 };
+
+/** A view at the largest scale at which it goes into its room, its name and scale over it. */
+export function view(name: string, room: Room, draw: (sketch: Sketch) => void): readonly PictureMark[] {
+  const scales = SCALES.filter((scale) => scale <= (room.most ?? 1));
+  for (const [i, scale] of scales.entries()) {
+    const sketch = new Sketch(scale);
+    draw(sketch);
+    const { min, max } = marksBounds(sketch.marks.all);
+    sketch.marks.text(`${name} (${scaleText(scale)})`, point(min.x, max.y + 2.6), {
+      size: LETTERING.small,
+      bold: true,
+    });
+    const whole = marksBounds(sketch.marks.all);
+    const marks = wordsLast(sketch.marks.all);
+    const fits = whole.max.x - whole.min.x <= room.width && whole.max.y - whole.min.y <= room.height;
+    if (fits || i === scales.length - 1) return marks;
+  }
+  return [];
+}
+
+/** Words with the white under them over everything else: a line that comes later does not run through them. */
+function wordsLast(marks: readonly PictureMark[]): PictureMark[] {
+  const isPatch = (i: number) => {
+    const mark = marks[i];
+    return mark?.kind === "area" && mark.shade === 0 && marks[i + 1]?.kind === "text";
+  };
+  const isWords = marks.map((mark, i) => mark.kind === "text" || isPatch(i));
+  return [...marks.filter((_, i) => !isWords[i]), ...marks.filter((_, i) => isWords[i])];
+}
+
+/** A drawing of something that is no part of the plane, at a size of its own; `scale` draws it smaller with words as large. */
+export function diagram(name: string, draw: (sketch: Sketch) => void, scale = 1): readonly PictureMark[] {
+  const sketch = new Sketch(scale);
+  draw(sketch);
+  const { min, max } = marksBounds(sketch.marks.all);
+  sketch.marks.text(name, point(min.x, max.y + 2.6), { size: LETTERING.small, bold: true });
+  return sketch.marks.all;
+}
+
+/** What lies within upright bounds. */
+export interface Window {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** An outline cut off by a window, arcs as chords: what is shown so is near enough to straight. */
+export function within(outline: readonly Segment[], { left, right, low, high }: Window) {
+  const sides: readonly ((p: Point) => number)[] = [
+    (p) => p.x - left,
+    (p) => right - p.x,
+    (p) => p.y - low,
+    (p) => high - p.y,
+  ];
+  const corners = sides.reduce(cutOff, facetted(outline, CHORDS));
+  return polygon(...corners);
+}
+const CHORDS = 0.05; // mm: a tenth of a line's width, drawn true size
+
+/** Sutherland and Hodgman's clipping by one side. */
+const cutOff = (corners: readonly Point[], inside: (p: Point) => number): Point[] =>
+  corners.flatMap((here, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    const [a, b] = [inside(here), inside(next)];
+    const own = a >= 0 ? [here] : [];
+    const share = a / (a - b);
+    return a * b < 0 ? [...own, point(here.x + (next.x - here.x) * share, here.y + (next.y - here.y) * share)] : own;
+  });
+
+const BETWEEN_VIEWS = 6;
+
+/** One view below another as one view, left edges in line. */
+export function oneBelow(upper: readonly PictureMark[], lower: readonly PictureMark[]): readonly PictureMark[] {
+  const [above, below] = [marksBounds(upper), marksBounds(lower)];
+  const shift = point(above.min.x - below.min.x, above.min.y - BETWEEN_VIEWS - below.max.y);
+  return [...upper, ...lower.map((mark) => shiftedMark(mark, shift))];
+}
+
+/** Whether views go beside each other in a row. */
+export const goBeside = (views: readonly (readonly PictureMark[])[], width = WHOLE.width): boolean =>
+  views.reduce((sum, marks) => sum + marksBounds(marks).max.x - marksBounds(marks).min.x, 0) +
+    (views.length - 1) * BETWEEN_VIEWS <=
+  width;
+
+/** Views beside each other, in rows no wider than `width`, as one picture. */
+export function composed(
+  about: Pick<Picture, "name" | "title" | "description">,
+  views: readonly (readonly PictureMark[])[],
+  width = WHOLE.width,
+): Picture {
+  const placed: PictureMark[] = [];
+  let [left, top, low] = [0, 0, 0];
+  for (const marks of views) {
+    const { min, max } = marksBounds(marks);
+    if (left > 0 && left + max.x - min.x > width) [left, top] = [0, low - BETWEEN_VIEWS];
+    const shift = point(left - min.x, top - max.y);
+    placed.push(...marks.map((mark) => shiftedMark(mark, shift)));
+    left += max.x - min.x + BETWEEN_VIEWS;
+    low = Math.min(low, top - (max.y - min.y));
+  }
+  return framed(about, placed);
+}
+
+/** An upright rectangle. */
+export const box = (left: number, low: number, right: number, high: number) =>
+  polygon(point(left, low), point(right, low), point(right, high), point(left, high));
+
+/** Direction from one point to another, degrees. */
+export const directionOf = (from: Point, to: Point): number => atan2Deg(to.y - from.y, to.x - from.x);

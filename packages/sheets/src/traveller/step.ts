@@ -1,0 +1,56 @@
+// What a step of the traveller is: plain data, the same for every page format. Every number is read off the plane once.
+import type { JOB, MeasuredKey } from "@lamplane/bench";
+import type { Picture } from "../picture/picture.ts";
+
+/** Steps of the bench, with what comes before the first and after the last. */
+export type TravellerKey = (typeof JOB)[number];
+
+/** One number of a step. */
+export interface NumberRow {
+  readonly label: string;
+  /** In the maker's unit: on the rule's division that lies on the safe side. */
+  readonly value: string;
+  /** The length itself in mm, where the maker's unit is inches. */
+  readonly exact?: string;
+  /** The length itself as a caliper has it, where the rule's division is off it by what can be felt. */
+  readonly caliper?: string;
+  /** What was planned, where something measured has changed it. */
+  readonly was?: string;
+}
+
+/** A blank to write a measured value in, with the key to type it under. */
+export interface Blank {
+  readonly key: MeasuredKey;
+  readonly label: string;
+  readonly expected: string;
+  /** How often it is read before the step is done, where that is more than once. */
+  readonly times?: number;
+  /** What came out, where the design says so. */
+  readonly measured?: string;
+}
+
+/** A caution and where it comes from. */
+export interface Caution {
+  readonly text: string;
+  readonly source: string;
+}
+
+export interface TravellerStep {
+  readonly key: TravellerKey;
+  readonly title: string;
+  /** What is done, in a sentence or two. */
+  readonly task: string;
+  readonly why?: string;
+  readonly numbers: readonly NumberRow[];
+  /** In order. */
+  readonly instructions: readonly string[];
+  /** What must be true before the next step is begun. */
+  readonly checks: readonly string[];
+  readonly blanks: readonly Blank[];
+  readonly cautions: readonly Caution[];
+  readonly picture: Picture;
+  /** Names of the jigs that serve here. */
+  readonly jigs: readonly string[];
+  /** Whether the design says that it is done. */
+  readonly done: boolean;
+}

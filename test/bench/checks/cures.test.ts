@@ -1,0 +1,176 @@
+// How a cure is searched for: on the row's steps, both ways, to its limit; in the mends' order; two for a stop that no one ends.
+import { checkPlane, type Finding, findingsOf } from "@lamplane/bench/checks";
+import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
+import { elevation } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
+import { expect, test } from "vitest";
+import { cureOf, smallestStep, wayOf } from "../../../packages/bench/src/checks/cures.ts";
+import type { Draft, Mend } from "../../../packages/bench/src/checks/draft.ts";
+import { drafts } from "../../../packages/bench/src/checks/drafts.ts";
+import { type Changes, designWith } from "../../support/designs.ts";
+
+const planeWith = (changes: Changes = {}) => elevation(designWith(changes));
+const mend = (parameter: string, toward: Mend["toward"]): Mend => ({ parameter, toward });
+const found = (changes: Changes, code: string): Finding => {
+  const finding = checkPlane(planeWith(changes)).find((each) => each.code === code);
+  if (!finding) throw new Error(`no ${code}`);
+  return finding;
+};
+
+test("the smallest step that heals is found wherever it lies, up and down, from a value on a step and beside one", () => {
+  const row = rowAt("body.trim") as { step: number; min: number; max: number };
+  const [step, last] = [row.step, Math.round(row.max / row.step)];
+  for (const from of [60, 60 + step / 3])
+    for (const way of [1, -1]) {
+      const plane = planeWith({ "body.trim": from });
+      const all = Array.from({ length: last + 1 }, (_, i) => i * step).filter((value) => way * (value - from) > 1e-6);
+      const nearest = way > 0 ? all : all.toReversed();
+      for (const wanted of [...nearest.slice(0, 18), nearest.at(-2)!, nearest.at(-1)!]) {
+        const heals = ({ body }: Design) => way * (body.trim - wanted) >= -1e-6;
+        const cure = smallestStep(plane, mend("body.trim", way > 0 ? "up" : "down"), heals);
+        expect(cure, `${from} to ${wanted}`).toMatchObject({ parameter: "body.trim" });
+        expect(cure!.value).toBeCloseTo(wanted, 9);
+      }
+      expect(smallestStep(plane, mend("body.trim", way > 0 ? "up" : "down"), () => false)).toBeUndefined();
+    }
+});
+
+test("a value at its row's limit goes no further", () => {
+  for (const [value, toward] of [
+    [120, "up"],
+    [0, "down"],
+  ] as const) {
+    expect(wayOf(planeWith({ "body.trim": value }), mend("body.trim", toward))?.last).toBe(0);
+    expect(smallestStep(planeWith({ "body.trim": value }), mend("body.trim", toward), () => true)).toBeUndefined();
+  }
+});
+
+test("every limit is reached by its row's steps, none is passed, and a step from beside the grid is to the grid", () => {
+  for (const parameter of ["body.trim", "bed.angle", "mouth.opening", "wedge.tip", "pin.endClearance", "hold.safety"]) {
+    const row = rowAt(parameter) as { step: number; min: number; max: number };
+    const middle = row.min + Math.round((row.max - row.min) / 2 / row.step) * row.step;
+    const off = row.step * 0.4;
+    const at = (value: number, toward: Mend["toward"]) =>
+      wayOf(elevation(withValue(designWith(), parameter, value)), mend(parameter, toward))!;
+    const [up, down] = [at(middle, "up"), at(middle, "down")];
+    expect([up.valueAfter(1), down.valueAfter(1)]).toEqual([
+      expect.closeTo(middle + row.step, 6),
+      expect.closeTo(middle - row.step, 6),
+    ]);
+    expect([up.valueAfter(up.last), down.valueAfter(down.last)]).toEqual([
+      expect.closeTo(row.max, 6),
+      expect.closeTo(row.min, 6),
+    ]);
+    const [upOff, downOff] = [at(middle + off, "up"), at(middle + off, "down")];
+    expect([upOff.valueAfter(1), downOff.valueAfter(1)]).toEqual([
+      expect.closeTo(middle + row.step, 6),
+      expect.closeTo(middle, 6),
+    ]);
+    expect([upOff.valueAfter(upOff.last), downOff.valueAfter(downOff.last)]).toEqual([
+      expect.closeTo(row.max, 6),
+      expect.closeTo(row.min, 6),
+    ]);
+  }
+});
+
+test("a cure is a plain number of the row's steps, without the dust of reckoning", () => {
+  const { valueAfter, last } = wayOf(planeWith({ "body.trim": 0 }), mend("body.trim", "up"))!;
+  for (let steps = 0; steps <= last; steps++) expect(String(valueAfter(steps)).length).toBeLessThan(7);
+});
+
+test("what is auto is mended from what it has come out as, and a word cannot be moved", () => {
+  const changes = { "bed.angle": 55, "body.outline": "arched" };
+  const { top, frame, ramp, pin, wedgeLength, recess } = planeWith(changes);
+  const comesOutAs: Readonly<Record<string, number>> = {
+    "mouth.fromToe": 230 / 3, // a third of the length
+    "body.toeHeight": 0.7 * 58,
+    "body.heelHeight": 0.6 * 58,
+    "body.crown": top.crownX,
+    "ramp.radius": ramp.curve!.radius,
+    "pin.height": pin.centre.y,
+    "pin.tenonLength": 8, // half a mm less than the cheek, and the gap before it
+    "wedge.length": wedgeLength,
+    "recess.width": recess!.width,
+    "recess.depth": 3.4 + 1.6,
+  };
+  expect(frame.mouthX).toBeCloseTo(230 / 3, 9);
+  for (const [parameter, value] of Object.entries(comesOutAs)) {
+    const { step } = rowAt(parameter) as { step: number };
+    expect(valueAt(designWith(changes), parameter), parameter).toBe("auto");
+    const way = wayOf(planeWith(changes), mend(parameter, "up"))!;
+    expect(way.valueAfter(0), parameter).toBeCloseTo(Math.floor(value / step + 1e-9) * step, 6);
+  }
+  expect(wayOf(planeWith(), mend("ramp.angle", "down"))!.valueAfter(0)).toBe(60); // 107 − 47
+  expect(wayOf(planeWith(), mend("ramp.shape", "up"))).toBeUndefined();
+  expect(wayOf(planeWith(), mend("ramp.radius", "up"))).toBeUndefined(); // a straight ramp has none
+});
+
+test("a cure goes no further than it must (by hand)", () => {
+  // Set in by half of 3.2 / sin 47 + 1 less the gap of the tips; 1 mm must be left beside that.
+  const { cuts } = planeWith({ "body.trim": 4 });
+  const wanted = Math.ceil(20 * (1 + cuts.setInToe)) / 10;
+  expect(found({ "body.trim": 4 }, "blank-too-short").cure).toEqual([{ parameter: "body.trim", value: wanted }]);
+  expect(found({ "body.cheek": 3 }, "cheek-thin").cure).toEqual([{ parameter: "body.cheek", value: 7.9 }]);
+  expect(found({ "iron.bevel": 40 }, "clearance-angle").cure).toEqual([{ parameter: "iron.bevel", value: 37 }]);
+});
+
+const draftOf = (code: string, severity: "stop" | "warning", mends: readonly Mend[]): Draft => ({
+  ...drafts(planeWith({ "body.trim": 4 }))[0]!,
+  code,
+  severity,
+  mends,
+});
+
+test("the first mend that heals is taken, not one after it; one that starts another stop is passed over", () => {
+  const plane = planeWith({ "body.trim": 4 });
+  const before = drafts(plane);
+  const kerf = mend("shop.kerf", "down");
+  const trim = mend("body.trim", "up");
+  const cure = (...mends: Mend[]) => cureOf(plane, draftOf("blank-too-short", "stop", mends), before)?.[0]?.parameter;
+  expect([cure(trim, kerf), cure(kerf, trim)]).toEqual(["body.trim", "shop.kerf"]);
+  // A mouth so far open that the blocks need not be slid together ends the complaint too, but not with the toe so near.
+  const [opened, near] = [mend("mouth.opening", "up"), planeWith({ "body.trim": 4, "mouth.fromToe": 49 })];
+  const openedAt = (from: typeof plane) => cureOf(from, draftOf("blank-too-short", "stop", [opened]), drafts(from));
+  expect(openedAt(plane)?.[0]?.parameter).toBe("mouth.opening");
+  expect(openedAt(near)).toBeUndefined();
+});
+
+test("two together are looked for where a stop has no single cure, not for a warning; neither goes further than it must", () => {
+  const changes = { "body.outline": "arched", "body.toeHeight": 90, "body.heelHeight": 90, "body.crown": 115 };
+  const { cure } = found(changes, "arch-impossible");
+  expect(cure).toHaveLength(2);
+  expect(cure).toEqual(
+    expect.arrayContaining(["body.heelHeight", "body.toeHeight"].map((parameter) => ({ parameter, value: 58 }))),
+  );
+  const plane = planeWith(changes);
+  const mends = [mend("body.toeHeight", "down"), mend("body.heelHeight", "down")];
+  const asWarning = draftOf("arch-impossible", "warning", mends);
+  expect(cureOf(plane, asWarning, drafts(plane))).toBeUndefined();
+  expect(cureOf(plane, { ...asWarning, severity: "stop" }, drafts(plane))).toHaveLength(2);
+});
+
+test("of two together those that go the least part of their ways are taken", () => {
+  const changes = { "body.outline": "arched", "body.toeHeight": 59, "body.heelHeight": 90, "body.crown": 115 };
+  expect(found(changes, "arch-impossible").cure).toEqual([
+    { parameter: "body.toeHeight", value: 58 },
+    { parameter: "body.heelHeight", value: 58 },
+  ]);
+});
+
+test("what the bench has overtaken is no cure", () => {
+  const plane = planeWith({ "iron.bevel": 40, "measured.done": "cuts" });
+  const cure = cureOf(plane, drafts(plane).find(({ code }) => code === "clearance-angle")!, drafts(plane));
+  expect(cure).toEqual([{ parameter: "iron.bevel", value: 37 }]);
+  const bed = draftOf("clearance-angle", "warning", [mend("bed.angle", "up")]);
+  expect(cureOf(plane, bed, drafts(plane))).toBeUndefined();
+  expect(cureOf(planeWith({ "iron.bevel": 40 }), bed, drafts(plane))).toEqual([{ parameter: "bed.angle", value: 50 }]);
+});
+
+test("what is cured is gone, and no warning stands against a cure", () => {
+  const { cure } = found({ "pin.height": 25 }, "wedge-off-pin");
+  const healed = cure!.reduce(
+    (design, { parameter, value }) => withValue(design, parameter, value),
+    designWith({ "pin.height": 25 }),
+  );
+  expect(findingsOf(elevation(healed)).filter(({ severity }) => severity === "stop")).toEqual([]);
+});

@@ -1,0 +1,865 @@
+// Every check on both sides of each of its limits: a hair within it says nothing, a hair beyond it complains, there and so.
+// Each row makes a design whose judged value is a number of the test's own, from the definition, turned about by hand.
+import { leastOfYear, mostOfYear, pinStrengthOf, seasonsOf } from "@lamplane/bench";
+import { withValue } from "@lamplane/parameters/design";
+import { type Elevation, elevation } from "@lamplane/parameters/elevation";
+import { expect, test } from "vitest";
+import type { Draft } from "../../../packages/bench/src/checks/draft.ts";
+import { judgements } from "../../../packages/bench/src/checks/drafts.ts";
+import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
+
+const cos = (deg: number) => Math.cos((deg * Math.PI) / 180);
+const sin = (deg: number) => Math.sin((deg * Math.PI) / 180);
+const tan = (deg: number) => Math.tan((deg * Math.PI) / 180);
+const cot = (deg: number) => 1 / tan(deg);
+const atan = (x: number) => (Math.atan(x) * 180) / Math.PI;
+
+/** The worked set with changes; a value a hair outside its row's limits is wanted at some of them. */
+const planeWith = (changes: Changes): Elevation =>
+  elevation(
+    Object.entries(changes).reduce((design, [path, value]) => withValue(design, path, value), designWith(WORKED)),
+  );
+
+/** The pin of the worked set: s·sin β + v(s)·cos β = pinY with v = c₁ + w₀ + (s − s₀)·tan ω + e / cos ω. */
+function pinAt({ bed = 47, height = 36 } = {}) {
+  const atEdge = 3.2 + 3 - 22 * tan(6) + 6.35 / cos(6);
+  const s = (height - atEdge * cos(bed)) / (sin(bed) + tan(6) * cos(bed));
+  const v = atEdge + s * tan(6);
+  return { s, v, ahead: s * cos(bed) - v * sin(bed), contact: s + 6.35 * sin(6), wedge: 3 + (s - 22) * tan(6) };
+}
+const PIN = pinAt();
+
+/** What opening gives the pin so much room, square to the ramp: (pinX − m + g)·sin ρ + pinY·cos ρ − r. */
+const openingFor = (room: number, ramp: number, radius: number) =>
+  (room + radius - 36 * cos(ramp)) / sin(ramp) - PIN.ahead;
+
+/** What a parameter must be for a value that grows evenly with it; for values whose formula has tests of its own. */
+function evenly(changes: Changes, parameter: string, [a, b]: readonly [number, number], of: (p: Elevation) => number) {
+  const [atA, atB] = [a, b].map((value) => of(planeWith({ ...changes, [parameter]: value }))) as [number, number];
+  return (value: number): Changes => ({ ...changes, [parameter]: a + ((value - atA) * (b - a)) / (atB - atA) });
+}
+
+interface Row {
+  readonly code: string;
+  readonly of: string;
+  /** Changes, or a plane, whose judged value is this one. */
+  readonly at: (value: number) => Changes | Elevation;
+  readonly sense: "at least" | "at most";
+  readonly stop?: number;
+  readonly warn?: number;
+  /** What is said within both, of another value that the check judges; nothing unless told. */
+  readonly within?: "warning";
+  readonly unit: string;
+  readonly place: string;
+  /** What decides it. */
+  readonly parameters: string;
+  /** What its cures may move, in order of preference. */
+  readonly mends: string;
+  readonly source: RegExp;
+}
+
+const TRADE = /^common practice, no published source$/;
+const GEOMETRY = /^plane geometry/;
+const HANDBOOK = /^Wood Handbook/;
+
+const COLLIDING = { "bed.angle": 45, "iron.thickness": 3.175, "ramp.angle": 62 };
+const collides = (chamfer: number, allowance: number) => (room: number) => ({
+  ...COLLIDING,
+  "bed.featherChamfer": chamfer,
+  "sole.allowance": allowance,
+  "mouth.opening": room - 3.175 * Math.SQRT2 - Math.min(chamfer, allowance) * cot(45) + allowance * (cot(45) + cot(62)),
+});
+const COLLIDE = {
+  code: "blocks-collide",
+  sense: "at least",
+  stop: 0.1,
+  unit: "mm",
+  place: "rampTip",
+  parameters: "sole.allowance bed.featherChamfer iron.thickness mouth.opening",
+  mends: "bed.featherChamfer up, sole.allowance down, mouth.opening up",
+  source: GEOMETRY,
+} as const;
+
+const CHAMFER = {
+  code: "chamfer-under-iron",
+  sense: "at most",
+  unit: "mm",
+  place: "bedChamfer",
+  parameters: "bed.featherChamfer sole.allowance",
+  mends: "bed.featherChamfer down",
+  source: GEOMETRY,
+} as const;
+
+const FRONT = {
+  code: "front-block-too-short",
+  sense: "at least",
+  stop: 15,
+  unit: "mm",
+  place: "rampTop",
+  parameters: "mouth.fromToe ramp.angle body.length body.height",
+  mends: "mouth.fromToe up, body.length up, ramp.angle up",
+  source: TRADE,
+} as const;
+
+const BED = {
+  code: "bed-block-too-short",
+  sense: "at least",
+  stop: 15,
+  unit: "mm",
+  place: "bedTop",
+  parameters: "mouth.fromToe bed.angle body.length body.height",
+  mends: "body.length up, mouth.fromToe down",
+  source: TRADE,
+} as const;
+
+const ARCH = {
+  code: "arch-impossible",
+  sense: "at least",
+  stop: 0,
+  unit: "mm",
+  place: "crown",
+  parameters: "body.crown body.toeHeight body.heelHeight body.height",
+  mends:
+    "body.toeHeight up, body.toeHeight down, body.heelHeight up, body.heelHeight down, body.crown up, body.crown down",
+  source: GEOMETRY,
+} as const;
+const arched = (crown: number, toeHeight: number, heelHeight: number): Changes => ({
+  "body.outline": "arched",
+  "body.crown": crown,
+  "body.toeHeight": toeHeight,
+  "body.heelHeight": heelHeight,
+});
+
+const CHOKE = {
+  code: "throat-chokes",
+  sense: "at most",
+  unit: "mm",
+  place: "throatNarrowest",
+  parameters: "ramp.angle ramp.wearAngle ramp.radius capIron.hump wedge.tipFromEdge pin.height",
+  mends: "ramp.angle down, ramp.wearAngle down, ramp.radius down, wedge.tipFromEdge up, pin.height up, wedge.tip down",
+  source: TRADE,
+} as const;
+const choked = (by: number, left: number): Elevation => {
+  const plane = planeWith({});
+  return { ...plane, throat: { ...plane.throat, by, left } };
+};
+
+const PASS = {
+  code: "iron-cannot-pass",
+  sense: "at least",
+  stop: 0,
+  warn: 0.5,
+  unit: "mm",
+  place: "pinCentre",
+  parameters: "capIron.hump wedge.tip wedge.angle pin.height",
+  mends: "wedge.tip up, pin.height up, wedge.angle up",
+  source: GEOMETRY,
+} as const;
+
+const IN_WOOD = {
+  code: "pin-out-of-wood",
+  sense: "at least",
+  unit: "mm",
+  place: "pinCentre",
+  parameters: "pin.height pin.tenon body.height",
+  source: /NDS table 12\.5\.1/,
+} as const;
+const LOWER = "pin.height down, body.height up, pin.tenon down";
+const HOLE = (9.5 + 0.2) / 2;
+
+const OFF_PIN = {
+  code: "wedge-off-pin",
+  sense: "at least",
+  stop: 0,
+  unit: "mm",
+  place: "pinCentre",
+  source: TRADE,
+} as const;
+/** The tip further up on the same line of the wedge. */
+const tipAt = (s0: number): Changes => ({ "wedge.tipFromEdge": s0, "wedge.tip": 3 + (s0 - 22) * tan(6) });
+const COVERED = 6.35 * cos(6);
+
+const HUMP = {
+  code: "wedge-on-hump",
+  sense: "at least",
+  unit: "mm",
+  place: "wedgeTip",
+  parameters: "wedge.tipFromEdge capIron.humpEnd",
+  mends: "wedge.tipFromEdge up",
+  source: GEOMETRY,
+} as const;
+
+const NEAR_RAMP = {
+  code: "pin-near-ramp",
+  sense: "at least",
+  stop: 4,
+  warn: 16,
+  unit: "mm",
+  place: "pinCentre",
+  parameters: "pin.height ramp.angle ramp.radius pin.diameter",
+  mends:
+    "ramp.angle down, ramp.radius down, pin.height up, ramp.wearAngle down, ramp.exitAngle down, bed.angle up, pin.diameter down",
+  source: TRADE,
+} as const;
+
+const RECESS = { sense: "at least", unit: "mm", place: "recessLow" } as const;
+const PAD = {
+  ...RECESS,
+  code: "recess-pad",
+  stop: 4,
+  warn: 12,
+  parameters: "recess.travel capIron.screwHead.fromEdge bed.featherChamfer",
+  mends: "recess.travel down, bed.featherChamfer down",
+  source: TRADE,
+} as const;
+/** The screw's head lies where the recess's lower end (head's middle − radius − travel) comes to s. */
+const headFor = (s: number) => s + 8 + 6;
+
+const PEGS = {
+  code: "pegs-do-not-fit",
+  sense: "at least",
+  stop: 0,
+  unit: "mm",
+  place: "toe",
+  parameters: "pegs.diameter body.trim",
+  mends: "pegs.diameter down, body.trim up, pegs.perEnd down",
+  source: GEOMETRY,
+} as const;
+/** Half of what the two blocks of the worked set are slid together by: 3.2 / sin 47 + 1 between the kerfs, less glueGap 0.5428. */
+const SET_IN = (3.2 / sin(47) + 1 - (3.6 / sin(47) + 0.15 - 3 * (cot(47) + cot(60)))) / 2;
+
+const billet = (name: "length" | "width" | "height", needed: number, mends: string): Row => ({
+  code: `billet-${name}`,
+  of: `the ${name}`,
+  at: (value) => ({ [`billet.${name}`]: value }),
+  sense: "at least",
+  stop: needed,
+  unit: "mm",
+  place: "toe",
+  parameters: `billet.${name}`,
+  mends,
+  source: GEOMETRY,
+});
+
+const LOCK = {
+  code: "wedge-does-not-lock",
+  sense: "at least",
+  unit: "°",
+  place: "pinCentre",
+  parameters: "wedge.angle hold.friction.steel hold.friction.wood pin.section",
+  mends: "wedge.angle down, pin.tenon up",
+  source: GEOMETRY,
+} as const;
+const frictions = (steelLow: number, steelHigh: number, woodLow: number, woodHigh: number): Changes => ({
+  "hold.friction.steelLow": steelLow,
+  "hold.friction.steelHigh": steelHigh,
+  "hold.friction.woodLow": woodLow,
+  "hold.friction.woodHigh": woodHigh,
+});
+const FRICTION = {
+  code: "friction-out-of-order",
+  sense: "at least",
+  warn: 0,
+  unit: "",
+  place: "pinCentre",
+  parameters: "hold.friction.steel hold.friction.wood",
+  mends:
+    "hold.friction.steelLow down, hold.friction.steelHigh up, hold.friction.woodLow down, hold.friction.woodHigh up",
+  source: /estimate/,
+} as const;
+
+/** Every stress grows as the force on the edge does, so that force times factor stays: how strong the pin is. */
+const STRENGTHS = pinStrengthOf(planeWith({})).fine;
+const PINS = "pin.diameter pin.section wood.pin iron.width";
+const BEAR = {
+  parameters: "pin.tenon pin.tenonLength body.cheek",
+  mends: "pin.tenon up, pin.tenonLength up, body.cheek up",
+};
+const strong = (
+  code: string,
+  place: "bending" | "tenonShear" | "tenonCrushing" | "cheekBearing" | "cheekShearOut",
+  told: { readonly parameters: string; readonly mends: string },
+): Row[] => {
+  const held = STRENGTHS[place].factor! * 5;
+  const row = { ...told, code, sense: "at least", unit: "×", place: "pinCentre", source: HANDBOOK } as const;
+  return [
+    {
+      ...row,
+      of: "a fine shaving",
+      at: (factor) => ({ "hold.forcePerMm": held / factor, "hold.catchPerMm": 0.1 }),
+      stop: 1,
+      warn: 3,
+    },
+    {
+      ...row,
+      of: "a catch",
+      at: (factor) => ({ "hold.forcePerMm": 0.1, "hold.catchPerMm": held / factor }),
+      warn: 1,
+    },
+  ];
+};
+
+const AIR = "wood.driest.humidity wood.dampest.humidity";
+const closes = (
+  code: string,
+  gap: "sideGap" | "pinEndGap" | "wedgeGap",
+  parameter: string,
+  place: string,
+  changes: Changes = {},
+): Row => ({
+  code,
+  of: "the worst of the year",
+  at: evenly(changes, parameter, [0.3, 0.8], (plane) => leastOfYear(plane, gap)!),
+  sense: "at least",
+  stop: 0,
+  warn: 0.1,
+  unit: "mm",
+  place,
+  parameters: `${parameter} wood.rings ${AIR}`,
+  mends: `${parameter} up`,
+  source: HANDBOOK,
+});
+
+const ROWS: readonly Row[] = [
+  { ...COLLIDE, of: "a chamfer within the allowance", at: collides(1, 4) },
+  { ...COLLIDE, of: "a chamfer taller than the allowance, which helps no more than the allowance", at: collides(5, 4) },
+  {
+    code: "mouth-closed",
+    of: "the opening",
+    at: (opening) => ({ "mouth.opening": opening }),
+    sense: "at least",
+    stop: 0,
+    unit: "mm",
+    place: "edge",
+    parameters: "mouth.opening",
+    mends: "",
+    source: GEOMETRY,
+  },
+  {
+    ...CHAMFER,
+    of: "what the iron never touches, t·(cot τ − cot β)",
+    at: (left) => ({ "bed.featherChamfer": 3 + left * sin(47) }),
+    warn: 3.6 * (cot(28) - cot(47)),
+  },
+  {
+    ...CHAMFER,
+    of: "what a maker can hold, where the bevel lies on the bed",
+    at: (left) => ({ "iron.bevel": 45, "bed.angle": 45, "bed.featherChamfer": 3 + left * sin(45) }),
+    warn: 0.1,
+  },
+  {
+    code: "blank-too-short",
+    of: "half the trim less what the blocks are set in",
+    at: (left) => ({ "body.trim": 2 * (left + SET_IN) }),
+    sense: "at least",
+    stop: 1,
+    unit: "mm",
+    place: "toe",
+    parameters: "body.trim shop.kerf",
+    mends: "body.trim up",
+    source: GEOMETRY,
+  },
+  { ...FRONT, of: "the mouth less the ramp's lean", at: (top) => ({ "mouth.fromToe": top + 0.15 + 58 * cot(60) }) },
+  {
+    ...FRONT,
+    of: "the flat top of a glued blank that is arched later",
+    at: (top) => ({ ...arched(100, 45, 45), "mouth.fromToe": top + 0.15 + 58 * cot(60) }),
+  },
+  {
+    ...BED,
+    of: "the recess's floor, t and the head's height and 1.6 under the iron's face",
+    at: (top) => ({ "body.length": top + 78 + (3.6 + 3.4 + 1.6) / sin(47) + 58 * cot(47) }),
+  },
+  {
+    ...BED,
+    of: "the bed where there is no recess",
+    at: (top) => ({ "capIron.screwHead.height": 0, "body.length": top + 78 + 3.6 / sin(47) + 58 * cot(47) }),
+  },
+  {
+    ...BED,
+    of: "the flat top of a glued blank that is arched later",
+    at: (top) => ({
+      ...arched(100, 45, 45),
+      "capIron.screwHead.height": 0,
+      "body.length": top + 78 + 3.6 / sin(47) + 58 * cot(47),
+    }),
+  },
+  {
+    code: "ramp-does-not-curve",
+    of: "wear less exit",
+    at: (turn) => ({ "ramp.shape": "curved", "ramp.wearAngle": 70, "ramp.exitAngle": 70 - turn }),
+    sense: "at least",
+    stop: 1,
+    unit: "°",
+    place: "rampTop",
+    parameters: "ramp.exitAngle ramp.wearAngle",
+    mends: "ramp.exitAngle down, ramp.wearAngle up",
+    source: GEOMETRY,
+  },
+  { ...ARCH, of: "a toe higher than the crown", at: (left) => arched(100, 58 - left, 40) },
+  { ...ARCH, of: "a heel higher than the crown", at: (left) => arched(100, 40, 58 - left) },
+  { ...ARCH, of: "a toe that falls more than it is long", at: (left) => arched(20 + left, 38, 40) },
+  { ...ARCH, of: "a heel that falls more than it is long", at: (left) => arched(210 - left, 40, 38) },
+  { ...ARCH, of: "a crown that is no way from the toe", at: (left) => arched(0.1 + left, 58, 40) },
+  { ...ARCH, of: "a crown that is no way from the heel", at: (left) => arched(229.9 - left, 40, 58) },
+  { ...CHOKE, of: "no more than is left", at: (by) => choked(by, 15.9), warn: 0.1 },
+  { ...CHOKE, of: "more than is left", at: (by) => choked(by, 0.05), stop: 0.1 },
+  {
+    ...PASS,
+    of: "w(s) + e / cos ω − e less the hump",
+    at: (room) => ({ "capIron.hump": PIN.wedge + 6.35 / cos(6) - 6.35 - room }),
+  },
+  {
+    ...PASS,
+    of: "a single iron, whose cap iron has no hump",
+    at: (room) => ({
+      "capIron.thickness": 0,
+      "capIron.hump": 5,
+      "wedge.angle": 6,
+      "wedge.tipFromEdge": 22,
+      // Without the cap iron the same line of the wedge's upper side, 3.2 lower: s from the same height.
+      ...singleIron(room),
+    }),
+  },
+  {
+    code: "iron-tight-in-core",
+    of: "the side clearance",
+    at: (clearance) => ({ "body.sideClearance": clearance }),
+    sense: "at least",
+    stop: 0.1,
+    warn: 0.8,
+    unit: "mm",
+    place: "edge",
+    parameters: "body.sideClearance iron.width",
+    mends: "body.sideClearance up",
+    source: TRADE,
+  },
+  {
+    code: "clearance-angle",
+    of: "bed less bevel",
+    at: (clearance) => ({ "iron.bevel": 47 - clearance }),
+    sense: "at least",
+    stop: 3,
+    warn: 10,
+    unit: "°",
+    place: "edge",
+    parameters: "bed.angle iron.bevel",
+    mends: "iron.bevel down, bed.angle up",
+    source: TRADE,
+  },
+  {
+    code: "iron-short",
+    of: "the iron less the bed's way to the top, (H + t·cos β) / sin β",
+    at: (out) => ({ "iron.length": out + (58 + 3.6 * cos(47)) / sin(47) }),
+    sense: "at least",
+    warn: 5,
+    unit: "mm",
+    place: "bedTop",
+    parameters: "iron.length body.height",
+    mends: "body.height down",
+    source: TRADE,
+  },
+  {
+    code: "saw-bed",
+    of: "90 − β",
+    at: (angle) => ({ "bed.angle": 90 - angle }),
+    sense: "at most",
+    warn: 45,
+    unit: "°",
+    place: "bedTip",
+    parameters: "bed.angle shop.sawLimit",
+    mends: "bed.angle up",
+    source: TRADE,
+  },
+  {
+    code: "saw-ramp",
+    of: "90 − ρ",
+    at: (angle) => ({ "ramp.angle": 90 - angle }),
+    sense: "at most",
+    warn: 45,
+    unit: "°",
+    place: "rampTip",
+    parameters: "ramp.angle shop.sawLimit",
+    mends: "ramp.angle up",
+    source: TRADE,
+  },
+  {
+    ...IN_WOOD,
+    of: "over the hole: H − pinY − r",
+    at: (wood) => ({ "body.height": wood + HOLE + 36, "recess.travel": 0 }),
+    stop: 3,
+    warn: 9.5,
+    mends: LOWER,
+  },
+  {
+    ...IN_WOOD,
+    of: "in the thrust's way, on a low bed: (H − pinY) / cos β − r",
+    at: (wood) => ({ "bed.angle": 35, "body.height": (wood + HOLE) * cos(35) + 36 }),
+    warn: 1.5 * 9.5,
+    mends: LOWER,
+  },
+  {
+    ...IN_WOOD,
+    of: "under the hole: pinY − r",
+    at: (wood) => ({ "pin.height": wood + HOLE }),
+    stop: 3,
+    mends: "pin.height up",
+  },
+  {
+    ...NEAR_RAMP,
+    of: "square to a straight ramp",
+    at: (room) => ({ "ramp.angle": 70, "mouth.opening": openingFor(room, 70, 6.35) }),
+  },
+  {
+    code: "pin-cannot-turn",
+    of: "the corner's radius, half a diameter times √2",
+    at: (room) => ({ "ramp.angle": 70, "mouth.opening": openingFor(room, 70, 6.35 * Math.SQRT2) }),
+    sense: "at least",
+    warn: 1,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: "pin.height pin.diameter ramp.angle",
+    mends: "ramp.angle down, pin.height up, pin.diameter down",
+    source: GEOMETRY,
+  },
+  {
+    ...OFF_PIN,
+    of: "below the flat",
+    at: (below) => tipAt(PIN.contact - COVERED - below),
+    warn: 3,
+    parameters: "wedge.tipFromEdge pin.height",
+    mends: "wedge.tipFromEdge down, pin.height up",
+  },
+  {
+    ...OFF_PIN,
+    of: "above the flat",
+    at: (above) => ({ "wedge.length": above + PIN.contact + COVERED - 22 }),
+    warn: 12,
+    parameters: "wedge.length pin.height",
+    mends: "wedge.length up, pin.height down",
+  },
+  { ...HUMP, of: "set back and the hump's end", at: (tip) => ({ "capIron.hump": 1, ...tipAt(tip) }), stop: 0.4 + 18 },
+  { ...HUMP, of: "no hump", at: (tip) => tipAt(tip), stop: 0 },
+  {
+    ...HUMP,
+    of: "no cap iron, whatever its hump",
+    at: (tip) => ({ "capIron.thickness": 0, "capIron.hump": 1, ...tipAt(tip) }),
+    stop: 0,
+  },
+  {
+    code: "wedge-thin-at-tip",
+    of: "the tip",
+    at: (tip) => ({ "wedge.tip": tip }),
+    sense: "at least",
+    stop: 0.5,
+    unit: "mm",
+    place: "wedgeTip",
+    parameters: "wedge.tip wedge.tipFromEdge",
+    mends: "wedge.tip up, wedge.tipFromEdge up",
+    source: GEOMETRY,
+  },
+  {
+    code: "wedge-narrow",
+    of: "core less clearance",
+    at: (width) => ({ "wedge.clearance": 49.6 - width }),
+    sense: "at least",
+    stop: 5,
+    warn: 36,
+    unit: "mm",
+    place: "wedgeTip",
+    parameters: "wedge.clearance",
+    mends: "wedge.clearance down",
+    source: TRADE,
+  },
+  {
+    code: "pin-without-shoulder",
+    of: "(d − tenon) / 2",
+    at: (shoulder) => ({ "pin.tenon": 12.7 - 2 * shoulder }),
+    sense: "at least",
+    stop: 0.5,
+    warn: 1,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: "pin.diameter pin.tenon",
+    mends: "pin.tenon down, pin.diameter up",
+    source: TRADE,
+  },
+  {
+    code: "pin-short",
+    of: "core less the gap at each end",
+    at: (length) => ({ "pin.endClearance": (49.6 - length) / 2 }),
+    sense: "at least",
+    stop: 5,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: "pin.endClearance",
+    mends: "pin.endClearance down",
+    source: TRADE,
+  },
+  {
+    code: "tenon-short",
+    of: "the tenon less the gap before the cheek",
+    at: (inside) => ({ "pin.tenonLength": inside + 0.5 }),
+    sense: "at least",
+    stop: 1,
+    warn: 4,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: "pin.tenonLength pin.endClearance",
+    mends: "pin.tenonLength up, pin.endClearance down",
+    source: TRADE,
+  },
+  {
+    code: "tenon-stands-out",
+    of: "the tenon less the gap before the cheek",
+    at: (inside) => ({ "pin.tenonLength": inside + 0.5 }),
+    sense: "at most",
+    warn: 8,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: "pin.tenonLength",
+    mends: "pin.tenonLength down",
+    source: TRADE,
+  },
+  {
+    code: "cheek-thin",
+    of: "the cheek; 5/16 in is enough",
+    at: (cheek) => ({ "body.cheek": cheek }),
+    sense: "at least",
+    stop: 4,
+    warn: 7.9,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: "body.cheek",
+    mends: "body.cheek up",
+    source: TRADE,
+  },
+  {
+    ...RECESS,
+    code: "recess-land",
+    of: "half of what the core is wider",
+    at: (land) => ({ "recess.width": 49.6 - 2 * land }),
+    stop: 3,
+    warn: 8,
+    parameters: "recess.width iron.width",
+    mends: "recess.width down, recess.clearance down",
+    source: TRADE,
+  },
+  {
+    ...PAD,
+    of: "from the bevel's heel, t·cot τ",
+    at: (pad) => ({ "bed.featherChamfer": 0, "capIron.screwHead.fromEdge": headFor(pad + 3.6 * cot(28)) }),
+  },
+  {
+    ...PAD,
+    of: "from a chamfer that is taller than the sole's allowance",
+    at: (pad) => ({
+      "bed.featherChamfer": 10,
+      // The chamfer's end: at height c − a on the bed's line, whose foot lies t·cot β up the iron.
+      "capIron.screwHead.fromEdge": headFor(pad + 3.6 * cot(47) + 7 / sin(47)),
+    }),
+  },
+  {
+    ...RECESS,
+    code: "recess-misses-head",
+    of: "width less head",
+    at: (room) => ({ "recess.width": 16 + room }),
+    stop: 0.2,
+    parameters: "recess.width",
+    mends: "recess.width up",
+    source: GEOMETRY,
+  },
+  {
+    ...RECESS,
+    code: "recess-shallow",
+    of: "depth less head",
+    at: (room) => ({ "recess.depth": 3.4 + room }),
+    stop: 0.2,
+    warn: 0.5,
+    parameters: "recess.depth",
+    mends: "recess.depth up",
+    source: TRADE,
+  },
+  {
+    ...RECESS,
+    code: "recess-cutter",
+    of: "width less cutter",
+    at: (room) => ({ "recess.width": 20, "recess.cutter": 20 - room }),
+    stop: 0,
+    parameters: "recess.cutter recess.width",
+    mends: "recess.cutter down, recess.width up, recess.clearance up",
+    source: GEOMETRY,
+  },
+  {
+    ...RECESS,
+    code: "recess-off-bed",
+    of: "the bed's top less the recess's rounded end",
+    at: (left) => ({
+      "capIron.screwHead.fromEdge": headFor((58 + 3.6 * cos(47)) / sin(47) - 12.7 / 2 - left),
+    }),
+    stop: 2,
+    parameters: "capIron.screwHead.fromEdge recess.travel body.height",
+    mends: "body.height up, recess.travel up",
+    source: GEOMETRY,
+  },
+  {
+    ...PEGS,
+    of: "the waste's length, with 1.5 round the peg",
+    at: (left) => ({ "body.trim": 2 * (left + 6 + 3 + SET_IN) }),
+  },
+  {
+    ...PEGS,
+    of: "a quarter of the blank's height, with 1.5 round the peg",
+    at: (left) => ({ "body.trim": 120, "pegs.diameter": 2 * (61 / 4 - 1.5 - left) }),
+  },
+  billet("length", 230 + 25.4, "body.trim down, body.length down"),
+  // Two cheeks of 8 and a core of 49.6, 1.5 milled off both sides of each, two kerfs of 3.2, four passes of 0.8.
+  billet("width", 2 * (8 + 3) + (49.6 + 3) + 2 * 3.2 + 4 * 0.8, "shop.millingAllowance down, body.cheek down"),
+  billet("height", 58 + 3 + 2 * 1.5, "body.height down, sole.allowance down"),
+  {
+    ...LOCK,
+    of: "the lowest frictions of a flatted pin: atan + atan − ω",
+    at: (left) => ({ ...frictions(0.1, 0.9, 0.12, 0.9), "wedge.angle": atan(0.1) + atan(0.12) - left }),
+    warn: 0,
+  },
+  {
+    ...LOCK,
+    of: "the lowest frictions of a round pin, which rolls on its tenons",
+    at: (left) => ({
+      ...frictions(0.1, 0.9, 0.12, 0.9),
+      "pin.section": "round",
+      "wedge.angle": atan(0.1) + atan((0.12 * 9.5) / 12.7) - left,
+    }),
+    warn: 0,
+  },
+  {
+    ...LOCK,
+    of: "the highest frictions",
+    at: (left) => ({ ...frictions(0.05, 0.1, 0.05, 0.12), "wedge.angle": atan(0.1) + atan(0.12) - left }),
+    stop: 0,
+    within: "warning",
+  },
+  { ...FRICTION, of: "steel over its lowest", at: (room) => ({ "hold.friction.steelLow": 0.25 - room }) },
+  { ...FRICTION, of: "steel under its highest", at: (room) => ({ "hold.friction.steelHigh": 0.25 + room }) },
+  { ...FRICTION, of: "wood over its lowest", at: (room) => ({ "hold.friction.woodLow": 0.35 - room }) },
+  { ...FRICTION, of: "wood under its highest", at: (room) => ({ "hold.friction.woodHigh": 0.35 + room }) },
+  ...strong("pin-may-break", "bending", { parameters: PINS, mends: "pin.diameter up" }),
+  ...strong("tenon-may-shear", "tenonShear", { parameters: "pin.tenon wood.pin iron.width", mends: "pin.tenon up" }),
+  ...strong("tenon-may-crush", "tenonCrushing", BEAR),
+  ...strong("cheek-may-crush", "cheekBearing", BEAR),
+  ...strong("cheek-may-split", "cheekShearOut", {
+    parameters: "pin.height body.cheek body.height",
+    mends: "pin.height down, body.cheek up, body.height up",
+  }),
+  {
+    code: "pin-sags",
+    of: "the sag, which grows as the force does",
+    at: (sag) => ({ "hold.forcePerMm": (5 * sag) / STRENGTHS.sag!.total }),
+    sense: "at most",
+    warn: 0.1,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: PINS,
+    mends: "pin.diameter up",
+    source: HANDBOOK,
+  },
+  closes("core-closes-on-iron", "sideGap", "body.sideClearance", "edge"),
+  closes("core-closes-on-pin", "pinEndGap", "pin.endClearance", "pinCentre"),
+  closes("core-closes-on-wedge", "wedgeGap", "wedge.clearance", "wedgeTip", { "wood.wedge": "cherry, black" }),
+  {
+    code: "tenon-binds",
+    of: "the worst of the year",
+    at: evenly({}, "pin.tenonClearance", [0.3, 0.8], (plane) => leastOfYear(plane, "tenonGap")!),
+    sense: "at least",
+    warn: 0,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: `pin.tenonClearance ${AIR}`,
+    mends: "pin.tenonClearance up",
+    source: HANDBOOK,
+  },
+  {
+    code: "tenon-proud-when-dry",
+    of: "the worst of the year",
+    at: evenly({}, "pin.tenonLength", [7, 9], (plane) => mostOfYear(plane, "tenonProud")!),
+    sense: "at most",
+    warn: 0.1,
+    unit: "mm",
+    place: "pinCentre",
+    parameters: `pin.tenonLength pin.endClearance wood.rings ${AIR}`,
+    mends: "pin.tenonLength down",
+    source: HANDBOOK,
+  },
+  {
+    code: "seasons-out-of-order",
+    of: "the dampest days' moisture less the driest days'",
+    at: evenly({}, "wood.driest.humidity", [64.999, 65.001], (plane) => {
+      const { driest, dampest } = seasonsOf(plane);
+      return dampest.moisture - driest.moisture;
+    }),
+    sense: "at least",
+    warn: 0,
+    unit: "%",
+    place: "edge",
+    parameters: AIR,
+    mends: "wood.dampest.humidity up, wood.driest.humidity down",
+    source: HANDBOOK,
+  },
+];
+
+/** The pin of a single iron, and the tip of a wedge that leaves so much room under it: w(s) + e / cos ω − e. */
+function singleIron(room: number): Changes {
+  const there = room - 6.35 / cos(6) + 6.35;
+  const v = there + 6.35 / cos(6);
+  const s = (36 - v * cos(47)) / sin(47);
+  return { "wedge.tip": there - (s - 22) * tan(6) };
+}
+
+/** How far beyond a limit, or within it, a design is taken: less than anything a maker sees. */
+const HAIR = 1e-4;
+
+const judged = (row: Row, value: number): Draft[] => {
+  const made = row.at(value);
+  const plane = "frame" in made ? (made as Elevation) : planeWith(made as Changes);
+  return judgements(plane).filter(({ code }) => code === row.code);
+};
+
+/** What is said of a value: the gravest limit that it lies beyond. */
+const saidOf = ({ sense, stop, warn, within }: Row, value: number) => {
+  const beyond = (limit: number | undefined) =>
+    limit !== undefined && (sense === "at least" ? value < limit : value > limit);
+  return beyond(stop) ? "stop" : beyond(warn) ? "warning" : (within ?? "passed");
+};
+
+const EDGES = ROWS.flatMap((row) =>
+  [row.stop, row.warn]
+    .filter((limit) => limit !== undefined)
+    .flatMap((limit) => [-HAIR, HAIR].map((hair) => [row.code, limit + hair, row.of, row] as const)),
+);
+
+test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
+  const said = saidOf(row, value);
+  const [draft, ...others] = judged(row, value);
+  expect(others).toEqual([]);
+  expect(draft?.severity ?? "passed").toBe(said);
+  if (!draft || said === (row.within ?? "passed")) return;
+  expect(draft.value).toBeCloseTo(value, 6);
+  expect(draft.limit).toBeCloseTo(said === "stop" ? row.stop! : row.warn!, 9);
+  expect(draft.unit).toBe(row.unit);
+  expect(draft.place).toBe(row.place);
+  expect(draft.parameters.join(" ")).toBe(row.parameters);
+  expect(draft.mends.map(({ parameter, toward }) => `${parameter} ${toward}`).join(", ")).toBe(row.mends);
+  expect(draft.source).toMatch(row.source);
+  expect(draft.message).toMatch(new RegExp(` is .+; ${row.sense} .+ is wanted\\. [A-Z8].+\\.$`));
+});
+
+test("every check that judges a value has its row here; jigs and notes have tests of their own", () => {
+  const planes = [
+    planeWith({ "billet.length": 300, "billet.width": 120, "billet.height": 90 }),
+    ...randomDesigns(8, 60).map(({ design }) => elevation(design)),
+  ];
+  const codes = planes.flatMap((plane) =>
+    judgements(plane).flatMap(({ code, severity }) => (severity === "note" || code.endsWith("-printer") ? [] : [code])),
+  );
+  expect([...new Set(codes)].sort()).toEqual([...new Set(ROWS.map(({ code }) => code))].sort());
+});

@@ -1,0 +1,105 @@
+// The bench's figures: each with its words, one key for each, none of them NaN, none made up.
+import { allFigures, BENCH_FIGURES, STRENGTH_CAUTION } from "@lamplane/bench";
+import { elevation, FIGURES, type FigureRow, figuresOf } from "@lamplane/parameters/elevation";
+import { expect, test } from "vitest";
+import { type Changes, designWith, randomDesigns, WORKED } from "../support/designs.ts";
+
+const valuesWith = (changes: Changes = {}): Record<string, number> =>
+  Object.fromEntries(
+    allFigures(elevation(designWith({ ...WORKED, ...changes }))).map(({ key, value }) => [key, value]),
+  );
+
+test("keys are our own and apart from the elevation's; every row tells unit, formula, help and source", () => {
+  expect(Object.keys(BENCH_FIGURES).filter((key) => key in FIGURES)).toEqual([]);
+  for (const [key, { unit, formula, help, source }] of Object.entries<FigureRow>(BENCH_FIGURES)) {
+    expect(key).toMatch(/^[a-z][A-Za-z]+$/);
+    expect(unit).toMatch(/^(N|MPa|mm|°|×|%)$/);
+    expect(Math.min(formula.length, help.length, source.length), key).toBeGreaterThan(4);
+    if (unit !== "%") expect(help, key).toMatch(/Indicative\.$/);
+  }
+  expect(STRENGTH_CAUTION).toMatch(/indicative.*manual, local rules and trained practice\.$/);
+});
+
+test("the worked set's figures, by hand (worked out beside the hold, the strength and the seasons)", () => {
+  const expected = {
+    cuttingForce: 240,
+    cuttingForceInCatch: 720,
+    clampWanted: 239.597,
+    clampWantedLeast: 116.837,
+    clampWantedMost: 457.836,
+    clampWantedInCatch: 718.79,
+    drivingForce: 173.105,
+    lockingMargin: 27.326,
+    lockingMarginLeast: 16.567,
+    pinBendingStress: 6.169,
+    pinBendingFactor: 16.696,
+    pinSag: 0.0358,
+    tenonShearStress: 2.253,
+    tenonShearFactor: 6.168,
+    bearingStress: 1.681,
+    tenonBearingFactor: 4.163,
+    cheekBearingFactor: 9.232,
+    shearOutStress: 0.273,
+    shearOutFactor: 50.882,
+    smallestFactorInCatch: 1.388,
+    moistureDriest: 6.171,
+    moistureDampest: 11.962,
+    moistureAsCut: 9.067,
+    coreWidthDriest: 49.022,
+    coreWidthDampest: 50.178,
+    sideGapLeast: 1.022,
+    pinEndGapLeast: 0.211,
+    wedgeGapLeast: 1.581,
+    tenonGapLeast: 0.081,
+    tenonProudMost: -0.117,
+    heightChange: 0.733,
+    sideClearanceToPlan: 0.668,
+    endClearanceToPlan: 0.389,
+    wedgeClearanceToPlan: 0.101,
+  };
+  const values = valuesWith();
+  for (const [key, value] of Object.entries(expected)) expect(values[key], key).toBeCloseTo(value, 2);
+  const kept = Object.keys(BENCH_FIGURES).filter((key) => key in values);
+  expect(kept).toEqual(Object.keys(expected));
+  expect(valuesWith({ "pin.section": "round" }).pinRollingFriction).toBeCloseTo(14.671, 3);
+});
+
+test("the elevation's figures come first, as they were", () => {
+  const plane = elevation(designWith(WORKED));
+  expect(allFigures(plane).slice(0, figuresOf(plane).length)).toEqual(figuresOf(plane));
+});
+
+test("every figure of random planes is a finite number, also at the ends: no clamp, no wood before the pin, unknown wood", () => {
+  const designs = randomDesigns(53, 80).map(({ design }) => design);
+  const odd: Changes[] = [
+    { "bed.angle": 65, "hold.friction.steel": 0.9, "hold.friction.steelHigh": 1 },
+    { "pin.height": 70 },
+    { "wood.body": "unobtainium" },
+    { "wood.body": "lignum vitae" },
+    { "pin.tenonLength": 2, "pin.endClearance": 5 },
+  ];
+  for (const design of [...designs, ...odd.map((changes) => designWith({ ...WORKED, ...changes }))])
+    for (const { key, value } of allFigures(elevation(design))) expect(Number.isFinite(value), key).toBe(true);
+});
+
+test("what rests on a property the tables lack is left out, and nothing else", () => {
+  const all = Object.keys(valuesWith());
+  const lost = (changes: Changes) => all.filter((key) => !Object.hasOwn(valuesWith(changes), key));
+  expect(lost({ "wood.pin": "ipe" })).toEqual(["tenonBearingFactor"]);
+  expect(lost({ "wood.pin": "unobtainium" })).toEqual([
+    "pinBendingFactor",
+    "pinSag",
+    "tenonShearFactor",
+    "tenonBearingFactor",
+    "tenonGapLeast",
+  ]);
+  expect(lost({ "wood.wedge": "unobtainium" })).toEqual(["wedgeGapLeast", "wedgeClearanceToPlan"]);
+  expect(lost({ "hold.friction.steel": 1, "hold.friction.steelHigh": 1, "bed.angle": 60 })).toEqual([
+    "pinBendingFactor",
+    "tenonShearFactor",
+    "tenonBearingFactor",
+    "cheekBearingFactor",
+    "shearOutFactor",
+    "smallestFactorInCatch",
+  ]);
+});

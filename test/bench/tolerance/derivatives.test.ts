@@ -1,0 +1,133 @@
+// Derivatives worked out by hand against differences over whole elevations, and the closed form against the elevations themselves.
+import {
+  asMade,
+  type ErrorKey,
+  type Errors,
+  gradients,
+  NO_ERRORS,
+  type Plan,
+  planOf,
+  type ResultKey,
+  sourcesOfError,
+} from "@lamplane/bench";
+import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
+import { elevation, figure } from "@lamplane/parameters/elevation";
+import { describe, expect, test } from "vitest";
+import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../support/designs.ts";
+import { derivativesThroughElevation, resultsThroughElevation } from "./through-elevation.ts";
+
+const RESULTS: readonly ResultKey[] = ["mouthOpening", "glueGap", "pinToRamp", "wedgeAtPin", "wedgeTipFromEdge"];
+const planWith = (changes: Changes): Plan => planOf(elevation(designWith(changes)));
+const placings = ["contact", "marks"] as const;
+
+/** Pin low and high, tight curves and wide: the pin is nearest to the exit, the curve or the wear. */
+const steepWithGivenRadius: readonly Changes[] = [
+  { "bed.angle": 57, "ramp.radius": 8, "pin.height": 40 },
+  { "bed.angle": 57, "ramp.radius": 60, "pin.height": 34 },
+  { "bed.angle": 52, "ramp.radius": 60, "pin.height": 12, "ramp.wearHeight": 30 },
+];
+
+/** Both ways of placing, straight and curved ramps; no design is turned down for what the checks find. */
+const plans = [...randomDesigns(41, 30).map(({ changes }) => changes), ...steepWithGivenRadius].flatMap((changes) =>
+  placings.map((placing) => planWith({ ...changes, "hand.placing": placing })),
+);
+
+test("the plans tried have both placings and, nearest to the pin, the wear, the curve and the exit", () => {
+  const partOf = (plan: Plan) => {
+    const normalX = gradients(plan).pinToRamp!.pinHoleAlong!;
+    if (!plan.curve) return "straight";
+    if (Math.abs(normalX - sinDeg(plan.rampAngle)) < 1e-9) return "wear";
+    return Math.abs(normalX - sinDeg(plan.curve.exitAngle)) < 1e-9 ? "exit" : "curve";
+  };
+  expect(new Set(plans.map(partOf))).toEqual(new Set(["straight", "wear", "curve", "exit"]));
+  for (const placing of placings) expect(plans.filter((plan) => plan.placing === placing).length).toBeGreaterThan(10);
+});
+
+test("every derivative by hand is the one through whole elevations", () => {
+  let compared = 0;
+  for (const plan of plans) {
+    const byHand = gradients(plan);
+    for (const { key } of sourcesOfError(plan)) {
+      const byDifferences = derivativesThroughElevation(plan, key);
+      for (const result of RESULTS) {
+        const [hand, through] = [byHand[result]?.[key] ?? 0, byDifferences[result]];
+        expect(Math.abs(hand - through), `${result} by ${key}: ${hand}, ${through}`).toBeLessThan(
+          1e-5 * Math.max(1, Math.abs(hand)),
+        );
+        compared++;
+      }
+    }
+  }
+  expect(compared).toBeGreaterThan(3000);
+});
+
+test("the plane as made is the elevation's, with every error at once and large", () => {
+  const random = seeded(3);
+  for (const plan of plans) {
+    const errors: Errors = { ...NO_ERRORS };
+    for (const { key, tolerance } of sourcesOfError(plan)) errors[key] = (random() * 4 - 2) * tolerance;
+    const [closed, through] = [asMade(plan, errors), resultsThroughElevation(plan, errors)];
+    for (const result of RESULTS) expect(closed[result], result).toBeCloseTo(through[result], 8);
+  }
+});
+
+test("without errors the results are the design's figures", () => {
+  for (const { design } of randomDesigns(42, 60)) {
+    const plane = elevation(design);
+    const made = asMade(planOf(plane), NO_ERRORS);
+    expect(made.mouthOpening).toBeCloseTo(design.mouth.opening, 9);
+    expect(made.glueGap).toBeCloseTo(figure(plane, "glueGap")!, 9);
+    expect(made.pinToRamp).toBeCloseTo(figure(plane, "pinToRamp")!, 9);
+    expect(made.wedgeAtPin).toBeCloseTo(figure(plane, "wedgeAtPin")!, 9);
+    expect(made.wedgeTipFromEdge).toBeCloseTo(design.wedge.tipFromEdge, 9);
+  }
+});
+
+describe("the worked set: plane geometry, typed from the formulas", () => {
+  const [beta, rho, t, a, omega] = [47, 60, 3.6, 3, 6];
+  const growth = cotDeg(beta) + cotDeg(rho);
+  const degree = Math.PI / 180;
+  const by = (placing: string, result: ResultKey, key: ErrorKey) =>
+    gradients(planWith({ ...WORKED, "hand.placing": placing }))[result]![key] ?? 0;
+
+  test("by contact, the mouth opens by its growth for each mm of the edge's height and of the sole, and no wood elsewhere moves it", () => {
+    expect(by("contact", "mouthOpening", "edgeHeight")).toBeCloseTo(-growth, 9);
+    expect(by("contact", "mouthOpening", "soleTaken")).toBeCloseTo(growth, 9);
+    expect(growth).toBeCloseTo(1.5099, 4);
+    for (const key of ["ironThickness", "bedPlace", "pinHoleUp"] as const)
+      expect(by("contact", "mouthOpening", key)).toBeCloseTo(0, 12);
+    expect(by("contact", "mouthOpening", "bedAngle")).toBeCloseTo(((-0.15 / growth) * degree) / sinDeg(beta) ** 2, 9);
+  });
+  test("by marks, a thicker iron shuts it by 1 / sin β, and the ramp's angle by a / sin² ρ", () => {
+    expect(by("marks", "mouthOpening", "ironThickness")).toBeCloseTo(-1 / sinDeg(beta), 9);
+    expect(by("marks", "mouthOpening", "rampAngle")).toBeCloseTo((-a * degree) / sinDeg(rho) ** 2, 9);
+    expect(by("marks", "mouthOpening", "bedAngle")).toBeCloseTo(
+      ((t * cosDeg(beta) - a) * degree) / sinDeg(beta) ** 2,
+      9,
+    );
+    expect(by("marks", "glueGap", "ironThickness")).toBe(0);
+  });
+  test("the wedge is thinner by what the irons are thicker, and its tip slides by 1 / tan ω", () => {
+    expect(by("contact", "wedgeAtPin", "ironThickness")).toBeCloseTo(-1, 9);
+    expect(by("contact", "wedgeAtPin", "capIronThickness")).toBeCloseTo(-1, 9);
+    expect(by("contact", "wedgeAtPin", "wedgeThickness")).toBe(0);
+    expect(by("contact", "wedgeTipFromEdge", "wedgeThickness")).toBeCloseTo(1 / tanDeg(omega), 9);
+    // The bed turns about its tip on the blank's sole, t·cot β − a / sin β up the iron; the lever is from there to the pin.
+    const lever = 36.1056 - (t * cotDeg(beta) - a / sinDeg(beta));
+    expect(by("contact", "wedgeAtPin", "bedAngle")).toBeCloseTo(-lever * degree, 5);
+  });
+});
+
+test("the derivative of pin to ramp is undefined with the pin on the curve's centre, and so is told", () => {
+  const plan = planWith({ "bed.angle": 57 });
+  const { x, y } = asMade(plan, NO_ERRORS).ramp.curve!.centre;
+  const lost = gradients({ ...plan, pinX: x, pinY: y });
+  expect(lost.pinToRamp).toBeUndefined();
+  expect(Object.values(lost.wedgeAtPin!).every(Number.isFinite)).toBe(true);
+});
+
+test("an edge that would stand below the blank's sole cannot be read: the block is set to its mark", () => {
+  const plan = planWith({ "sole.allowance": 0, "mouth.opening": 0.3, "hand.placing": "contact" });
+  expect(plan.edgeHeight).toBeLessThan(0);
+  expect(plan.placing).toBe("marks");
+});

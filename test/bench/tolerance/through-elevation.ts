@@ -1,0 +1,76 @@
+// Results read off whole elevations of the plane as made, and their derivatives by differences: a second way to both.
+import { type ErrorKey, type Errors, NO_ERRORS, type Plan, type ResultKey, type Results } from "@lamplane/bench";
+import { withValue } from "@lamplane/parameters/design";
+import { type Elevation, elevation, figure } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
+
+type Changes = Readonly<Record<string, number>>;
+const changed = (design: Design, changes: Changes): Design =>
+  Object.entries(changes).reduce((d, [path, value]) => withValue(d, path, value), design);
+
+/**
+ * Results off the elevation of a design that is this plane as made: its mouth, its place and its wedge's are sought until
+ * blocks and pin stand where the errors put them.
+ */
+export function resultsThroughElevation(plan: Plan, errors: Readonly<Errors>): Results {
+  const made = designAsMade(plan, errors);
+  const e = elevation(made);
+  return {
+    mouthOpening: e.design.mouth.opening,
+    glueGap: figure(e, "glueGap")!,
+    pinToRamp: figure(e, "pinToRamp")! - errors.rampForm,
+    wedgeAtPin: figure(e, "wedgeAtPin")!,
+    wedgeTipFromEdge: e.design.wedge.tipFromEdge,
+  };
+}
+
+function designAsMade(plan: Plan, errors: Readonly<Errors>): Design {
+  const cut = changed(plan.design, partsAsMade(plan, errors));
+  const bedTipX = plan.bedTipX + errors.bedPlace;
+  const rampTipX =
+    errors.creep +
+    (plan.placing === "marks" ? plan.rampTipX + errors.frontPlace : tipAtContact(plan, cut, errors, bedTipX));
+  const placed = sought(cut, "mouth.fromToe", (e) => e.points.bedTip.x, bedTipX);
+  const opened = sought(placed, "mouth.opening", (e) => e.points.rampTip.x, rampTipX);
+  return sought(opened, "wedge.tipFromEdge", (e) => e.pin.centre.x, plan.pinX + errors.pinHoleAlong);
+}
+
+function partsAsMade({ design, rampAngle, curve, ...plan }: Plan, errors: Readonly<Errors>): Changes {
+  const { soleTaken } = errors;
+  return {
+    "iron.thickness": plan.thickness + errors.ironThickness,
+    "capIron.thickness": plan.capIron + errors.capIronThickness,
+    "bed.angle": plan.bedAngle + errors.bedAngle,
+    [design.ramp.shape === "curved" ? "ramp.wearAngle" : "ramp.angle"]: rampAngle + errors.rampAngle,
+    ...(curve ? { "ramp.wearHeight": curve.wearHeight - soleTaken } : {}),
+    "sole.allowance": plan.allowance + soleTaken,
+    "pin.height": plan.pinY + errors.pinHoleUp - soleTaken,
+    "pin.diameter": plan.pinDepth + errors.pinDepth,
+    "wedge.angle": plan.wedgeAngle + errors.wedgeTaper,
+    "wedge.tip": plan.wedgeTip + errors.wedgeThickness,
+  };
+}
+
+/** At contact the plane looks as if its sole were trued up to the edge and its mouth shut. */
+function tipAtContact(plan: Plan, cut: Design, errors: Readonly<Errors>, bedTipX: number): number {
+  const shut = changed(cut, { "sole.allowance": plan.edgeHeight + errors.edgeHeight, "mouth.opening": 0 });
+  return elevation(sought(shut, "mouth.fromToe", (e) => e.points.bedTip.x, bedTipX)).points.rampTip.x;
+}
+
+/** The design in which a place stands where it should; every place sought is linear in what is changed for it. */
+function sought(design: Design, path: string, place: (e: Elevation) => number, wanted: number): Design {
+  const at = (value: number) => place(elevation(withValue(design, path, value)));
+  const [at0, at1] = [at(0), at(1)];
+  return withValue(design, path, (wanted - at0) / (at1 - at0));
+}
+
+/** mm or degrees: small beside a plane, large beside the noise of its numbers. */
+const STEP = 1e-3;
+
+/** Derivatives of all results by one error, by central differences over whole elevations. mm for each mm or degree. */
+export function derivativesThroughElevation(plan: Plan, key: ErrorKey): Results {
+  const at = (error: number) => resultsThroughElevation(plan, { ...NO_ERRORS, [key]: error });
+  const [above, below] = [at(STEP), at(-STEP)];
+  const keys = Object.keys(above) as ResultKey[];
+  return Object.fromEntries(keys.map((k) => [k, (above[k] - below[k]) / (2 * STEP)])) as unknown as Results;
+}

@@ -1,0 +1,106 @@
+// PDF of a picture: arcs within a micrometre, every character drawn or boxed, embedded typefaces, the same bytes at any hour.
+
+import { arc, line, point, pointAlong } from "@lamplane/geometry";
+import { POINTS_PER_MM } from "@lamplane/parameters/units";
+import { type Picture, wordsWidth } from "@lamplane/sheets";
+import { drawPicture, installedTypefaces, newPdf, pdfBytes, textWidth } from "@lamplane/sheets/pdf";
+import { afterEach, expect, test, vi } from "vitest";
+import { beziers } from "../../packages/sheets/src/pdf/draw-picture.ts";
+import { needed, printed } from "../support/outside-programs.ts";
+import { withPdf, wordsOf } from "../support/pages.ts";
+
+const UNITS = "⌀Ø12.7 ½ ¼ ¾ × 3/4 ° β ρ ω τ − … ≤ ≥ “é ñ Ž Њ”";
+const picture = (text: string): Picture => ({
+  name: "sample",
+  title: "Sample",
+  width: 180,
+  height: 100,
+  marks: [
+    { kind: "line", line: "axis", segments: [arc(point(60, 25), point(60, 25), point(50, 25), 360)] },
+    { kind: "area", shade: 0.3, boundaries: [[line(point(1, 1), point(5, 1)), line(point(5, 1), point(5, 5))]] },
+    { kind: "text", text, at: point(5, 60), size: 4 },
+    { kind: "text", text: "bold", at: point(90, 80), size: 4, bold: true, anchor: "end" },
+  ],
+});
+
+async function bytesOf(text = UNITS): Promise<Uint8Array> {
+  const pdf = newPdf({ title: "Sample" });
+  pdf.doc.addPage({ size: [200 * POINTS_PER_MM, 120 * POINTS_PER_MM], margin: 0 });
+  drawPicture(pdf, picture(text), { left: 10, top: 10 });
+  return pdfBytes(pdf);
+}
+
+afterEach(() => vi.useRealTimers());
+
+test("the same bytes in another year", async () => {
+  vi.useFakeTimers({ toFake: ["Date"] });
+  vi.setSystemTime(new Date("2025-03-01T10:00:00Z"));
+  const first = await bytesOf();
+  vi.setSystemTime(new Date("2031-12-24T23:59:59Z"));
+  expect(Buffer.compare(Buffer.from(await bytesOf()), Buffer.from(first))).toBe(0);
+});
+
+test.each([0.5, 6.35, 120, 1000])("Béziers follow an arc of radius %s within 0.001 mm", (radius) => {
+  for (const sweep of [360, 90, -200, 3]) {
+    const from = point(radius, 0);
+    const whole = { kind: "arc", from, to: from, centre: point(0, 0), radius, sweep } as const;
+    const to = sweep === 360 ? from : pointAlong({ ...whole, to: point(0, 0) }, 0.9999999999);
+    let at = from;
+    for (const [first, second, end] of beziers({ ...whole, to })) {
+      for (let k = 0; k <= 20; k++) {
+        const [t, u] = [k / 20, 1 - k / 20];
+        const [a, b, c, d] = [u ** 3, 3 * u * u * t, 3 * u * t * t, t ** 3];
+        const x = a * at.x + b * first.x + c * second.x + d * end.x;
+        const y = a * at.y + b * first.y + c * second.y + d * end.y;
+        expect(Math.abs(Math.hypot(x, y) - radius)).toBeLessThan(0.001);
+      }
+      at = end;
+    }
+    expect(Math.hypot(at.x - to.x, at.y - to.y)).toBeLessThan(1e-6);
+  }
+});
+
+test("poppler reads every character that a unit or a name needs", async (context) => {
+  const words = wordsOf(needed(context, "pdftotext"), await bytesOf());
+  const line = words.filter(({ text }) => text !== "bold").map(({ text }) => text);
+  expect(line.join(" ")).toBe(UNITS);
+});
+
+test("what cannot be drawn letter by letter is a box, never another character", async (context) => {
+  const words = wordsOf(needed(context, "pdftotext"), await bytesOf("a שלום b سلام c 漢字 d \u202e\u0007 e"));
+  const line = words.filter(({ text }) => text !== "bold").map(({ text }) => text);
+  expect(line.join(" ")).toBe("a □□□□ b □□□□ c □□ d □□ e");
+});
+
+test("words are measured as they are drawn, and stand where they are anchored", async (context) => {
+  const words = wordsOf(needed(context, "pdftotext"), await bytesOf("Trestle"));
+  const [plain, bold] = ["Trestle", "bold"].map((text) => words.find((word) => word.text === text)!.box);
+  expect(plain!.left).toBeCloseTo(15, 2);
+  expect(plain!.right - plain!.left).toBeCloseTo(textWidth("Trestle", 4), 2);
+  expect(bold!.right).toBeCloseTo(100, 2);
+  expect(bold!.right - bold!.left).toBeCloseTo(textWidth("bold", 4, true), 2);
+});
+
+test("the typefaces are embedded, and only what is used of them", async (context) => {
+  const fonts = withPdf(await bytesOf(), (file) => printed(needed(context, "pdffonts"), [file]));
+  const rows = fonts.trim().split("\n").slice(2);
+  expect(rows).toHaveLength(2);
+  for (const row of rows) expect(row).toMatch(/DejaVuSansCondensed\S*\s+CID TrueType\s+Identity-H\s+yes yes yes/);
+  expect((await bytesOf()).length).toBeLessThan(150_000); // the two files they come from have 1.4 MB
+});
+
+test("the pictures' own table of widths is the typeface's", () => {
+  const { plain, bold } = installedTypefaces();
+  const characters = `${Array.from({ length: 95 }, (_, i) => String.fromCharCode(32 + i)).join("")}°×½−Ø⌀βρω·…±²`;
+  for (const character of characters)
+    for (const [face, isBold] of [
+      [plain, false],
+      [bold, true],
+    ] as const) {
+      const { advanceWidth } = face.font.glyphForCodePoint(character.codePointAt(0)!);
+      expect(wordsWidth(character, 1000, isBold), character).toBeCloseTo(
+        (advanceWidth / face.font.unitsPerEm) * 1000,
+        -0.4,
+      );
+    }
+});

@@ -1,0 +1,264 @@
+// The traveller's steps: in the order of the work, with every figure and blank of the bench, safely rounded, and drawn without a clash.
+import {
+  CAUTIONS,
+  expectedOf,
+  MEASURED,
+  MEASURED_KEYS,
+  planeAt,
+  SAFE_WAYS,
+  STEPS,
+  type Step,
+  stepOf,
+} from "@lamplane/bench";
+import { facetted } from "@lamplane/geometry";
+import { FIGURES, type FigureKey, figure } from "@lamplane/parameters/elevation";
+import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import {
+  type Picture,
+  type TextMark,
+  type TravellerStep,
+  textCorners,
+  traveller,
+  travellerSteps,
+} from "@lamplane/sheets";
+import { beforeAll, describe, expect, test } from "vitest";
+import { buildable } from "../support/buildable.ts";
+import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+
+const CURVED = { ...WORKED, "bed.angle": 55, "ramp.angle": "auto", "pin.height": "auto", "mouth.fromToe": "auto" };
+const IN_INCHES = { ...WORKED, units: "in", "shop.smallestFraction": "1/32" };
+
+const stepsOf = (design: Design) => new Map(travellerSteps(design).map((step) => [step.key, step]));
+const all = (step: TravellerStep) =>
+  [
+    ...step.numbers.map(({ value }) => value),
+    ...step.blanks.map(({ expected }) => expected),
+    ...step.instructions,
+  ].join("\n");
+
+test("steps stand in the bench's order, with the wood before and the season after", () =>
+  expect(travellerSteps(designWith(WORKED)).map(({ key }) => key)).toEqual([
+    "stock",
+    ...STEP_NAMES,
+    "first-shaving",
+    "season",
+  ]));
+
+/** What is left of the sole is told at the mouth only once the sole has been trued: before, it would say all of it. */
+const NOT_YET = new Set(["mouth soleToTake"]);
+
+describe.each([
+  ["straight, in mm", WORKED],
+  ["curved, in mm", CURVED],
+])("every figure of the bench's steps stands in its step: %s", (_, changes) => {
+  const design = designWith(changes);
+  const steps = stepsOf(design);
+  test.each(STEP_NAMES)("%s", (name) => {
+    for (const key of STEPS[name].figures) {
+      const value = figure(planeAt(design, name), key);
+      if (value === undefined || NOT_YET.has(`${name} ${key}`)) continue;
+      const { unit } = FIGURES[key];
+      const digits = unit === "" ? 1e4 : 100;
+      const shown = `${Math.round(value * digits) / digits}${unit === "mm" ? " mm" : unit}`;
+      expect(all(steps.get(name)!), key).toContain(shown);
+    }
+  });
+});
+
+/** mm of "3 3/16 in", "1/8 in" or "2 in". @see international yard and pound agreement, 1959: 25.4 mm */
+function inchesIn(text: string): number {
+  const [, whole = "0", top = "0", bottom = "1"] = /^(?:(\d+) )?(?:(\d+)\/(\d+) )?in$/.exec(text)!;
+  return (Number(whole) + Number(top) / Number(bottom)) * 25.4;
+}
+
+test("inches stand on a 1/32, on the side that each figure's safe way says, with the length itself for the caliper where that is felt", () => {
+  const design = designWith(IN_INCHES);
+  const steps = stepsOf(design);
+  const ways: Readonly<Partial<Record<string, string>>> = SAFE_WAYS;
+  let felt = 0;
+  for (const name of STEP_NAMES)
+    for (const key of STEPS[name].figures) {
+      const way = ways[key] ?? "nearest";
+      const value = figure(planeAt(design, name), key as FigureKey)!;
+      if (FIGURES[key].unit !== "mm" || way === "fine" || value === undefined) continue;
+      const row = steps.get(name)!.numbers.find(({ exact }) => exact === `${Math.round(value * 100) / 100} mm`);
+      if (!row) continue; // not told at its step in both units
+      const over = inchesIn(row.value) - value;
+      expect((inchesIn(row.value) / 25.4) * 32 - Math.round((inchesIn(row.value) / 25.4) * 32)).toBeCloseTo(0, 9);
+      expect(Math.abs(over), key).toBeLessThan(25.4 / 32);
+      if (way === "up") expect(over, key).toBeGreaterThan(-0.0501);
+      if (way === "down") expect(over, key).toBeLessThan(0.0501);
+      expect(row.caliper !== undefined, `${key} ${over}`).toBe(Math.abs(over) > 0.05);
+      if (row.caliper) felt++;
+      if (row.caliper) expect(row.caliper).toBe(`${(Math.round((value / 25.4) * 1000) / 1000).toFixed(3)} in`);
+    }
+  expect(felt).toBeGreaterThan(3);
+});
+
+test("every value that is measured has its blank, in its own step, with what is expected there", () => {
+  for (const changes of [WORKED, CURVED]) {
+    const design = designWith(changes);
+    const steps = stepsOf(design);
+    for (const key of MEASURED_KEYS) {
+      const blank = steps.get(stepOf(key))!.blanks.find((each) => each.key === key);
+      const expected = expectedOf(design, key);
+      expect(blank !== undefined, key).toBe(expected !== undefined);
+      if (key === "mouthSeen" || key === "allowanceLeft" || expected === undefined) continue;
+      const unit = MEASURED[key].unit === "°" ? "°" : " mm";
+      expect(blank!.expected, key).toBe(`${Math.round(expected * 100) / 100}${unit}`);
+    }
+  }
+});
+
+test("the mouth is read more than once, from closed to the one wanted; the sole stops short of the plan", () => {
+  const steps = stepsOf(designWith(WORKED));
+  expect(steps.get("mouth")!.blanks[0]).toMatchObject({ times: 4, expected: "closed at first, 0.15 mm at last" });
+  const [stop] = steps.get("sole")!.numbers.filter(({ label }) => label.startsWith("Stop this much short"));
+  expect(Number.parseFloat(stop!.value)).toBeGreaterThan(0);
+});
+
+test("what came out stands in its blank, its step is ticked, and what follows says what it was", () => {
+  const design = {
+    ...designWith(WORKED),
+    measured: { ...designWith(WORKED).measured, ironThickness: 3.6, coreWidth: 50.1 },
+  };
+  const steps = stepsOf(design);
+  expect(steps.get("core")!.blanks.find(({ key }) => key === "coreWidth")!.measured).toBe("50.1 mm");
+  expect([steps.get("core")!.done, steps.get("cuts")!.done]).toEqual([true, false]);
+  const wedgeWidth = steps.get("wedge")!.numbers.find(({ label }) => label === "Width of the wedge")!;
+  expect(wedgeWidth).toMatchObject({ value: "48.5 mm", was: "48 mm" });
+  expect(steps.get("core")!.numbers.find(({ label }) => label === "Core, milled")!.value).toBe("49.6 mm");
+});
+
+test("a saw that does not swing so far is told of with the ways round it; one that does is not", () => {
+  const text = (bed: number) =>
+    stepsOf(designWith({ ...WORKED, "bed.angle": bed, "ramp.angle": 67 }))
+      .get("cuts")!
+      .instructions.join(" ");
+  const steep = text(41);
+  for (const word of ["49°", "45°", "wedge of 4°", "bandsaw", "complement, 41°", "handsaw"])
+    expect(steep).toContain(word);
+  expect(text(47)).not.toContain("your saw stops");
+});
+
+test("what must be done at the bench is told", () => {
+  const steps = stepsOf(designWith(CURVED));
+  const told = (key: Step | "stock" | "season") => {
+    const { task, instructions, checks } = steps.get(key)!;
+    return [task, ...instructions, ...checks].join(" ");
+  };
+  const wanted: readonly [Step | "stock" | "season", readonly RegExp[]][] = [
+    ["stock", [/rings/, /flat or rift sawn/, /run down toward the heel/]],
+    ["core", [/matching marks/, /stand clear of every kerf/]],
+    ["cuts", [/disc, belt, rasp or plane/, /a drum cannot form it/]],
+    ["bed", [/straightedge/, /lamplane survey/, /never humped/]],
+    ["dry-fit", [/once more against the clock/, /pegs/]],
+    ["glue-up", [/[Ww]ax the pin/, /let the blank rest/]],
+    ["sole", [/working tension/, /draw the edge back/, /Stop while the mouth is still closed/]],
+    ["mouth", [/^Set/, /Read:/, /Repeat/, /\(wanted − seen\) \/ 0\.97/]],
+    ["season", [/true the sole only as much/, /costs the mouth/]],
+  ];
+  for (const [key, patterns] of wanted) for (const pattern of patterns) expect(told(key), key).toMatch(pattern);
+});
+
+test("every caution stands at a step of its kind of work, and says where it comes from", () => {
+  const steps = [...stepsOf(designWith(CURVED)).values()];
+  const used = new Set(steps.flatMap(({ cautions }) => cautions.map(({ text }) => text)));
+  for (const { text, source } of Object.values(CAUTIONS)) {
+    expect(used, text).toContain(text);
+    expect(source.length).toBeGreaterThan(5);
+  }
+  const at = (key: string) =>
+    steps
+      .find((step) => step.key === key)!
+      .cautions.map(({ text }) => text)
+      .join(" ");
+  expect(at("cuts")).toMatch(/short for a mitre saw.*tilted or swung blade.*disc or belt/s);
+  expect(at("recess")).toMatch(/climb cut/);
+  expect(at("core")).toMatch(/push stick/);
+});
+
+test("a season's gaps are those of the year's figures", () => {
+  const step = stepsOf(designWith(WORKED)).get("season")!;
+  const side = step.numbers.find(({ label }) => label.startsWith("Room beside the iron"))!;
+  // American beech, 49.6 mm, rings at 20°, 6.2 to 12.0 % moisture: about 1.2 mm of movement (Wood Handbook, eq. 13-2).
+  const [least, most] = side.value.split(" to ").map(Number.parseFloat) as [number, number];
+  expect(most - least).toBeGreaterThan(0.9);
+  expect(most - least).toBeLessThan(1.5);
+});
+
+/** Points that a picture's marks reach, arcs in chords. */
+const reached = ({ marks }: Picture) =>
+  marks.flatMap((mark) =>
+    mark.kind === "text"
+      ? textCorners(mark)
+      : (mark.kind === "area" ? mark.boundaries.flat() : mark.segments).flatMap((s) => [...facetted([s], 0.05), s.to]),
+  );
+
+const WIDEST = 192; // mm, A4's column
+const SMALLEST_LETTERS = 2.4; // mm
+
+function clashes({ marks }: Picture): string[] {
+  const boxes = marks
+    .filter((mark): mark is TextMark => mark.kind === "text" && mark.text !== "")
+    .map((mark) => {
+      const corners = textCorners(mark);
+      const [xs, ys] = [corners.map((p) => p.x), corners.map((p) => p.y)];
+      return {
+        text: mark.text,
+        left: Math.min(...xs),
+        right: Math.max(...xs),
+        low: Math.min(...ys),
+        high: Math.max(...ys),
+      };
+    });
+  const by = 0.3; // mm by which boxes, which are larger than the letters in them, may touch
+  return boxes.flatMap((a, i) =>
+    boxes
+      .slice(i + 1)
+      .filter((b) => a.left + by < b.right && b.left + by < a.right && a.low + by < b.high && b.low + by < a.high)
+      .map((b) => `${a.text} | ${b.text}`),
+  );
+}
+
+describe("pictures of many planes", () => {
+  let pictures: readonly (readonly [string, Picture])[] = [];
+  beforeAll(() => {
+    const designs = [
+      designWith(WORKED),
+      designWith(CURVED),
+      designWith(IN_INCHES),
+      ...randomDesigns(41, 10, buildable).map(({ design }) => design),
+      ...randomDesigns(42, 4, (design) => buildable({ ...design, units: "in" })).map(({ design }) => ({
+        ...design,
+        units: "in" as const,
+      })),
+    ];
+    pictures = designs.flatMap((design, i) => {
+      const { section, steps, jigs } = traveller(design);
+      const drawn = [section, ...steps.map(({ picture }) => picture), ...jigs.flatMap(({ picture }) => picture ?? [])];
+      return drawn.map((picture) => [`${picture.name} of design ${i}`, picture] as const);
+    });
+  });
+
+  test("are finite and lie inside their frames", () => {
+    expect(pictures.length).toBeGreaterThan(200);
+    for (const [name, picture] of pictures)
+      for (const { x, y } of reached(picture)) {
+        const inside = x >= -1e-6 && y >= -1e-6 && x <= picture.width + 1e-6 && y <= picture.height + 1e-6;
+        expect(inside, `${name}: ${x}, ${y} in ${picture.width} × ${picture.height}`).toBe(true);
+      }
+  });
+
+  test("fit a page's column with letters that can be read", () => {
+    for (const [name, picture] of pictures) {
+      expect(picture.width, name).toBeLessThanOrEqual(WIDEST);
+      for (const mark of picture.marks)
+        if (mark.kind === "text") expect(mark.size, `${name}: ${mark.text}`).toBeGreaterThanOrEqual(SMALLEST_LETTERS);
+    }
+  });
+
+  test("have no words over other words", () => {
+    for (const [name, picture] of pictures) expect(clashes(picture), name).toEqual([]);
+  });
+});
