@@ -7,10 +7,10 @@ import { designSchema, parameterTable, readDesign, starterDesign } from "@lampla
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { view } from "../packages/cli/src/commands/view.ts";
+import { viewCommand } from "../packages/cli/src/commands/view.ts";
 import { cellsOf } from "./faults/matrix.js";
 import { apiTexts } from "./support/api-docs.js";
-import { ran } from "./support/running.ts";
+import { runCommand } from "./support/running.ts";
 
 const isReference = (path: string) => path.endsWith("/api.md");
 const DOCUMENTS = [
@@ -48,13 +48,13 @@ test("the schema beside the examples is current, and every example and starter k
 
 /** Runs one command as the reader would; `view` is ended as soon as it serves. */
 async function tried(args: string[]): Promise<{ exit: number; err: string }> {
-  if (args[0] !== "view") return ran(...args);
+  if (args[0] !== "view") return runCommand(...args);
   let err = "";
   const say = (text: string) => {
     err += text;
   };
   const io = { out: () => undefined, err: say, showsProgress: false };
-  return { exit: await view(io, args[1], 0, Promise.resolve()), err };
+  return { exit: await viewCommand(io, args[1], 0, Promise.resolve()), err };
 }
 
 test("every lamplane command that the README tells works, in its order", async () => {
@@ -117,7 +117,7 @@ describe.each(DOCUMENTS)("%s", (path) => {
   });
 
   test("names only commands that lamplane has", async () => {
-    const { out } = await ran("--help");
+    const { out } = await runCommand("--help");
     const known = [...out.matchAll(/^ {2}lamplane ([a-z]+)/gm)].map(([, name]) => name);
     for (const [told, name] of prose.matchAll(/`lamplane ([a-z]+)/g)) expect(known, told).toContain(name);
   });

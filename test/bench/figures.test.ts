@@ -1,6 +1,6 @@
 // The bench's figures: each with its words, one key for each, none of them NaN, none made up.
 import { allFigures, BENCH_FIGURES, STRENGTH_CAUTION } from "@lamplane/bench";
-import { elevation, FIGURES, type FigureRow, figuresOf } from "@lamplane/parameters/elevation";
+import { elevation, elevationFigures, FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, WORKED } from "../support/designs.ts";
 
@@ -66,7 +66,7 @@ test("the worked set's figures, by hand (worked out beside the hold, the strengt
 
 test("the elevation's figures come first, as they were", () => {
   const plane = elevation(designWith(WORKED));
-  expect(allFigures(plane).slice(0, figuresOf(plane).length)).toEqual(figuresOf(plane));
+  expect(allFigures(plane).slice(0, elevationFigures(plane).length)).toEqual(elevationFigures(plane));
 });
 
 test("every figure of random planes is a finite number, also at the ends: no clamp, no wood before the pin, unknown wood", () => {

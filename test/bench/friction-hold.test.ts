@@ -2,7 +2,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  clampWanted,
   cuttingForce,
   drivingForce,
   frictionAngle,
@@ -11,6 +10,7 @@ import {
   holdRange,
   isSelfLocking,
   lockingMargin,
+  requiredClamp,
   rollingFrictionAngle,
   withdrawingForce,
 } from "../../packages/bench/src/strength/friction-hold.ts";
@@ -26,16 +26,16 @@ describe("clamp wanted on the iron", () => {
   test("5 N/mm on 48 mm at 47°, 0.25 on both faces: 240·(cos 47 − 0.25·sin 47)/0.5 = 239.60 N (by hand)", () => {
     const force = cuttingForce(5, 48);
     expect(force).toBe(240);
-    expect(clampWanted(force, 47, { upper: 0.25, bed: 0.25 })).toBeCloseTo(239.597, 3);
+    expect(requiredClamp(force, 47, { upper: 0.25, bed: 0.25 })).toBeCloseTo(239.597, 3);
   });
   test("nothing where the bed alone holds: μ₂ at or over cot β", () => {
-    expect(clampWanted(240, 60, { upper: 0.3, bed: 0.6 })).toBe(0);
-    expect(clampWanted(240, 60, { upper: 0.3, bed: 0.57 })).toBeGreaterThan(0);
+    expect(requiredClamp(240, 60, { upper: 0.3, bed: 0.6 })).toBe(0);
+    expect(requiredClamp(240, 60, { upper: 0.3, bed: 0.57 })).toBeGreaterThan(0);
   });
   test("it is the least: the friction it calls up just balances the push up the bed", () => {
     fc.assert(
       fc.property(bedAngle, friction, friction, (beta, upper, bed) => {
-        const clamp = clampWanted(1000, beta, { upper, bed });
+        const clamp = requiredClamp(1000, beta, { upper, bed });
         const holding = upper * clamp + bed * (clamp + 1000 * sinDeg(beta));
         const pushed = 1000 * cosDeg(beta);
         if (clamp > 0) expect(holding).toBeCloseTo(pushed, 6);
@@ -46,10 +46,10 @@ describe("clamp wanted on the iron", () => {
   test("never more for a steeper bed or for more friction", () => {
     fc.assert(
       fc.property(within({ min: 35, max: 64 }), within({ min: 0.02, max: 0.9 }), (beta, mu) => {
-        const clamp = clampWanted(1000, beta, { upper: mu, bed: mu });
-        expect(clampWanted(1000, beta + 1, { upper: mu, bed: mu })).toBeLessThanOrEqual(clamp);
-        expect(clampWanted(1000, beta, { upper: mu + 0.1, bed: mu })).toBeLessThanOrEqual(clamp);
-        expect(clampWanted(1000, beta, { upper: mu, bed: mu + 0.1 })).toBeLessThanOrEqual(clamp);
+        const clamp = requiredClamp(1000, beta, { upper: mu, bed: mu });
+        expect(requiredClamp(1000, beta + 1, { upper: mu, bed: mu })).toBeLessThanOrEqual(clamp);
+        expect(requiredClamp(1000, beta, { upper: mu + 0.1, bed: mu })).toBeLessThanOrEqual(clamp);
+        expect(requiredClamp(1000, beta, { upper: mu, bed: mu + 0.1 })).toBeLessThanOrEqual(clamp);
       }),
     );
   });
@@ -106,7 +106,7 @@ describe("range over both frictions", () => {
     ];
     const range = holdRange(input(47, 6, "flatted"), low, high);
     expect(range.lockingMargin.least).toBeCloseTo(holdAt(input(47, 6, "flatted"), low).lockingMargin, 12);
-    expect(range.clamp.most).toBeCloseTo(clampWanted(240, 47, { upper: 0.15, bed: 0.15 }), 12);
+    expect(range.clamp.most).toBeCloseTo(requiredClamp(240, 47, { upper: 0.15, bed: 0.15 }), 12);
     expect(range.driving.most).toBeGreaterThan(range.driving.least);
   });
   test("a round pin locks less than a flatted one", () => {

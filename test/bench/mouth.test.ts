@@ -2,22 +2,22 @@
 import {
   lifeDepth,
   mouthGrowthAt,
+  mouthLife,
   mouthLifeAt,
   mouthLifeCells,
   mouthOpeningAt,
-  mouthOverLife,
   mouthReading,
   mouthText,
-  offForOpening,
+  removalForOpening,
 } from "@lamplane/bench";
-import { cosDeg, cotDeg, facetted, sinDeg, tanDeg } from "@lamplane/geometry";
-import { blocksAt, type Elevation, elevation, figure, rampXAt } from "@lamplane/parameters/elevation";
+import { cosDeg, cotDeg, sinDeg, tanDeg, tessellate } from "@lamplane/geometry";
+import { blocksAt, type Elevation, elevation, figureValue, rampXAt } from "@lamplane/parameters/elevation";
 import { TABLE } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { type Changes, designWith, randomDesigns, WORKED } from "../support/designs.ts";
 
-const designs = randomDesigns(31, 60, buildable);
+const designs = randomDesigns(31, 60, isBuildable);
 const curved = designs.filter(({ design }) => elevation(design).ramp.curve);
 const worked = elevation(designWith(WORKED));
 
@@ -50,7 +50,7 @@ function retrued(changes: Changes, plane: Elevation, off: number, opening: numbe
 function openingByOutlines(plane: Elevation, y: number): number {
   const { front, bed } = blocksAt(plane, "glued");
   const xs = (outline: typeof front) => {
-    const corners = facetted(outline, 1e-4);
+    const corners = tessellate(outline, 1e-4);
     return corners.flatMap((a, i) => {
       const b = corners[(i + 1) % corners.length]!;
       return a.y < y !== b.y < y ? [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)] : [];
@@ -80,7 +80,7 @@ describe("the mouth at any height of the sole", () => {
       const plane = elevation(design);
       for (const off of [-design.sole.allowance, -0.3, 0, 0.4, 3, 12, 25, 50]) {
         const opening = mouthOpeningAt(plane, off);
-        expect(offForOpening(plane, opening)).toBeCloseTo(off, 8);
+        expect(removalForOpening(plane, opening)).toBeCloseTo(off, 8);
         const step = 1e-5;
         const rise = (mouthOpeningAt(plane, off + step) - mouthOpeningAt(plane, off - step)) / (2 * step);
         expect(mouthGrowthAt(plane, off)).toBeCloseTo(rise, 4);
@@ -115,7 +115,7 @@ describe("what to take off", () => {
       ] as const) {
         const wanted = seen + more;
         const { takeOff } = mouthReading(plane, { seen, wanted });
-        const off = offForOpening(plane, seen) + takeOff;
+        const off = removalForOpening(plane, seen) + takeOff;
         if (off > design.ramp.wearHeight - TABLE.ramp.wearHeight.min) continue;
         const after = retrued(changes, plane, off, wanted);
         // The mouth is given to the new elevation; that it is the right one shows in ramp and bed, which have not moved.
@@ -165,7 +165,7 @@ describe("a mouth that is too wide", () => {
   const wide = designs.map(({ changes, design }) => {
     const plane = elevation(design);
     const seen = design.mouth.opening + 0.9;
-    return { changes, plane, now: offForOpening(plane, seen), reading: mouthReading(plane, { seen }) };
+    return { changes, plane, now: removalForOpening(plane, seen), reading: mouthReading(plane, { seen }) };
   });
 
   test("is closed by a patch whose foot stands at the mouth wanted and whose top fades into the ramp", () => {
@@ -231,18 +231,18 @@ describe("the table of a plane's life", () => {
     let rows = 0;
     for (const { changes, design } of designs) {
       const plane = elevation(design);
-      for (const row of mouthOverLife(plane, 0.7)) {
+      for (const row of mouthLife(plane, 0.7)) {
         if (row.wearLeft !== undefined && row.wearLeft < TABLE.ramp.wearHeight.min) continue;
         rows++;
         const after = retrued(changes, plane, row.takenOff, row.opening);
         expect(after.points.rampTop.x).toBeCloseTo(plane.points.rampTop.x, 6);
         expect(after.frame.mouthX).toBeCloseTo(row.edgeFromToe, 9);
-        expect(figure(after, "mouthGrowth")).toBeCloseTo(row.growth, 9);
+        expect(figureValue(after, "mouthGrowth")).toBeCloseTo(row.growth, 9);
         expect(after.pin.centre.x).toBeCloseTo(plane.pin.centre.x, 6);
         expect(row.wedgeTipFromEdge).toBeCloseTo(after.design.wedge.tipFromEdge, 9);
         expect(row.height).toBeCloseTo(after.design.body.height, 9);
-        expect(figure(after, "pinY")).toBeCloseTo(row.pinHeight, 9);
-        const pad = figure(after, "recessPad");
+        expect(figureValue(after, "pinY")).toBeCloseTo(row.pinHeight, 9);
+        const pad = figureValue(after, "recessPad");
         if (pad === undefined) expect(row.bedToRecess).toBeUndefined();
         else expect(row.bedToRecess).toBeCloseTo(pad, 9);
       }
@@ -252,7 +252,7 @@ describe("the table of a plane's life", () => {
 
   test("goes on over the wear's end, by the outlines", () => {
     const plane = elevation(designWith({ "bed.angle": 55, "ramp.wearHeight": 1, "mouth.opening": 0.8 }));
-    const rows = mouthOverLife(plane);
+    const rows = mouthLife(plane);
     expect(rows.filter(({ wearLeft }) => wearLeft === 0).length).toBeGreaterThan(5);
     for (const { takenOff, opening } of rows) expect(openingByOutlines(plane, takenOff + 1e-7)).toBeCloseTo(opening, 3);
   });
@@ -262,9 +262,9 @@ describe("the table of a plane's life", () => {
     expect(lifeDepth(elevation(designWith({ ...WORKED, "mouth.opening": 0 })))).toBe(1);
     const at = lifeDepth(elevation(designWith({ ...WORKED, "mouth.opening": 0.25 })));
     expect(at).toBeCloseTo((9 * 0.25) / 1.5099, 4);
-    expect(mouthOverLife(worked).map(({ takenOff }) => takenOff)).toEqual([0, 0.25, 0.5, 0.75, 1]);
+    expect(mouthLife(worked).map(({ takenOff }) => takenOff)).toEqual([0, 0.25, 0.5, 0.75, 1]);
     const inches = elevation({ ...worked.design, units: "in" });
-    expect(mouthLifeCells(mouthOverLife(inches), "in").map(([off]) => off)).toEqual([
+    expect(mouthLifeCells(mouthLife(inches), "in").map(([off]) => off)).toEqual([
       "off, in",
       "0.000",
       "0.010",
@@ -276,7 +276,7 @@ describe("the table of a plane's life", () => {
 
   test("counts the bed that a tall feather chamfer leaves below the bevel's heel", () => {
     const plane = elevation(designWith({ ...WORKED, "bed.featherChamfer": 4.5, "sole.allowance": 3 }));
-    const whole = figure(plane, "unsupported")!;
+    const whole = figureValue(plane, "unsupported")!;
     expect(mouthLifeAt(plane, 0).bedBelowHeel).toBeCloseTo(whole - 1.5 / sinDeg(47), 9);
     expect(mouthLifeAt(plane, 2).bedBelowHeel).toBeCloseTo(whole, 9);
   });

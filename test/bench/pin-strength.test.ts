@@ -6,7 +6,7 @@ import { dowelBearingStrength, strengthAtAngle, thrustToGrain } from "../../pack
 import { type PinLoad, pinStrength } from "../../packages/bench/src/strength/pin-strength.ts";
 import { flattedSection, roundSection } from "../../packages/bench/src/strength/section.ts";
 import { TABLE } from "../../packages/parameters/src/table/index.ts";
-import { species } from "../../packages/parameters/src/wood/species.ts";
+import { findSpecies } from "../../packages/parameters/src/wood/species.ts";
 
 /** Midpoint rule. */
 function integral(f: (x: number) => number, from: number, to: number, steps = 20_000): number {
@@ -100,7 +100,7 @@ const PIN: PinLoad = {
   shearOut: 15,
 };
 const strengthOf = (name: string) => {
-  const answer = species(name);
+  const answer = findSpecies(name);
   if (!answer.found?.strength) throw new Error(name);
   return answer.found.strength;
 };

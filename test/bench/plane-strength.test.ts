@@ -1,5 +1,5 @@
 // Hold and strength of a whole plane: the worked set by hand, laws that any plane keeps, and woods of which little is known.
-import { holdOf, pinStrengthOf, smallestFactorInCatch, WEAK_PLACES, woodsOf } from "@lamplane/bench";
+import { planeHold, planePinStrength, planeWoods, smallestFactorInCatch, WEAK_PLACES } from "@lamplane/bench";
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
@@ -9,7 +9,7 @@ const planeWith = (changes: Changes = {}) => elevation(designWith({ ...WORKED, .
 
 describe("the worked set in American beech", () => {
   // By hand: F 5·48 = 240 N; N = 240·(cos 47 − 0.25·sin 47)/0.5; φ = atan 0.25, atan 0.35; lowest 0.15, 0.25; highest 0.4, 0.5.
-  const { fine, inCatch, range } = holdOf(planeWith());
+  const { fine, inCatch, range } = planeHold(planeWith());
   test("hold", () => {
     expect(fine.cutting).toBe(240);
     expect(inCatch.cutting).toBe(720);
@@ -25,7 +25,7 @@ describe("the worked set in American beech", () => {
 
   // American beech (Wood Handbook, tables 5-3, read in a quoting page): 103 MPa, 11.9 GPa, 50.3, 7.0, 13.9 MPa.
   // Flatted 12.7: A 143.983, centroid 0.5928 toward the flat, I 1671.83, farther fibre 6.9428, W 240.802 (by hand).
-  const { fine: strength } = pinStrengthOf(planeWith());
+  const { fine: strength } = planePinStrength(planeWith());
   test("bending: 239.597·49.6/8 = 1485.50 N·mm over 240.802", () => {
     expect(strength.bending.stress).toBeCloseTo(6.16896, 4);
     expect(strength.bending.factor).toBeCloseTo(16.6965, 3);
@@ -53,7 +53,7 @@ describe("the worked set in American beech", () => {
 });
 
 test("a tenon bears over what of it lies in the cheek: no more than the cheek, and nothing where it does not reach it", () => {
-  const bearing = (changes: Changes) => pinStrengthOf(planeWith(changes)).fine.cheekBearing;
+  const bearing = (changes: Changes) => planePinStrength(planeWith(changes)).fine.cheekBearing;
   const flush = bearing({ "pin.tenonLength": 8.5 }); // half a mm of gap, 8 mm in the cheek
   expect(flush.stress).toBeCloseTo(239.5968 / 2 / (9.5 * 8), 5);
   expect(bearing({ "pin.tenonLength": 20 }).stress).toBeCloseTo(flush.stress, 9);
@@ -65,14 +65,14 @@ test("a tenon bears over what of it lies in the cheek: no more than the cheek, a
 
 test("a round pin rolls on its tenons: atan(0.35·9.5/12.7) = 14.671°", () => {
   const plane = planeWith({ "pin.section": "round" });
-  expect(holdOf(plane).angleAtPin).toBeCloseTo(14.67137, 4);
-  expect(holdOf(plane).fine.lockingMargin).toBeCloseTo(14.03624 + 14.67137 - 6, 4);
+  expect(planeHold(plane).angleAtPin).toBeCloseTo(14.67137, 4);
+  expect(planeHold(plane).fine.lockingMargin).toBeCloseTo(14.03624 + 14.67137 - 6, 4);
 });
 
 describe("any plane", () => {
   const planes = randomDesigns(31, 60).map(({ design }) => design);
   const stressesOf = (design: (typeof planes)[number]) => {
-    const { fine } = pinStrengthOf(elevation(design));
+    const { fine } = planePinStrength(elevation(design));
     return Object.fromEntries(WEAK_PLACES.map((place) => [place, fine[place].stress]));
   };
   const grown = (design: (typeof planes)[number], path: string, now: number) => withValue(design, path, now * 1.2);
@@ -81,7 +81,7 @@ describe("any plane", () => {
     for (const design of planes) {
       const thicker = grown(design, "pin.diameter", design.pin.diameter);
       expect(stressesOf(thicker).bending!).toBeLessThan(stressesOf(design).bending!);
-      const sag = (d: typeof design) => pinStrengthOf(elevation(d)).fine.sag!.total;
+      const sag = (d: typeof design) => planePinStrength(elevation(d)).fine.sag!.total;
       expect(sag(thicker)).toBeLessThan(sag(design));
       const stout = grown(design, "pin.tenon", design.pin.tenon);
       expect(stressesOf(stout).tenonShear!).toBeLessThan(stressesOf(design).tenonShear!);
@@ -104,17 +104,17 @@ describe("any plane", () => {
   });
   test("the clamp at the given frictions lies within its range, and a steeper wedge locks less", () => {
     for (const design of planes) {
-      const { fine, range } = holdOf(elevation(design));
+      const { fine, range } = planeHold(elevation(design));
       expect(fine.clamp).toBeGreaterThanOrEqual(range.clamp.least);
       expect(fine.clamp).toBeLessThanOrEqual(range.clamp.most);
-      const steeper = holdOf(elevation(withValue(design, "wedge.angle", design.wedge.angle + 1)));
+      const steeper = planeHold(elevation(withValue(design, "wedge.angle", design.wedge.angle + 1)));
       expect(steeper.fine.lockingMargin).toBeCloseTo(fine.lockingMargin - 1, 9);
     }
   });
 });
 
 test("each input that is named decides something: changed, the strength changes", () => {
-  const before = JSON.stringify(pinStrengthOf(planeWith()));
+  const before = JSON.stringify(planePinStrength(planeWith()));
   const changes: Changes[] = [
     { "hold.forcePerMm": 6 },
     { "hold.catchPerMm": 16 },
@@ -131,24 +131,24 @@ test("each input that is named decides something: changed, the strength changes"
     { "wood.body": "maple, sugar", "wood.pin": "beech, american" },
   ];
   for (const change of changes)
-    expect(JSON.stringify(pinStrengthOf(planeWith(change))), JSON.stringify(change)).not.toBe(before);
-  expect(JSON.stringify(pinStrengthOf(planeWith({ "wood.wedge": "maple, sugar" })))).toBe(before);
+    expect(JSON.stringify(planePinStrength(planeWith(change))), JSON.stringify(change)).not.toBe(before);
+  expect(JSON.stringify(planePinStrength(planeWith({ "wood.wedge": "maple, sugar" })))).toBe(before);
 });
 
 test("`same` is the body's wood, however it is written; the pin's own wood bends and the body's bears", () => {
-  expect(woodsOf(planeWith({ "wood.pin": " Same" })).pin.lookUp.found?.name).toBe("Beech, American");
-  const { fine } = pinStrengthOf(planeWith({ "wood.pin": "maple, sugar" }));
+  expect(planeWoods(planeWith({ "wood.pin": " Same" })).pin.lookUp.found?.name).toBe("Beech, American");
+  const { fine } = planePinStrength(planeWith({ "wood.pin": "maple, sugar" }));
   expect([fine.bending.strength, fine.cheekShearOut.strength]).toEqual([109, 13.9]);
 });
 
 test("a wood the tables lack leaves its factors open, never guessed and never NaN", () => {
-  const unknown = pinStrengthOf(planeWith({ "wood.body": "unobtainium" })).fine;
+  const unknown = planePinStrength(planeWith({ "wood.body": "unobtainium" })).fine;
   for (const place of WEAK_PLACES) {
     expect(unknown[place].factor).toBeUndefined();
     expect(unknown[place].stress).toBeGreaterThan(0);
   }
   expect(unknown.sag).toBeUndefined();
-  const ipe = pinStrengthOf(planeWith({ "wood.pin": "ipe" })).fine; // compression across the grain is not tabulated
+  const ipe = planePinStrength(planeWith({ "wood.pin": "ipe" })).fine; // compression across the grain is not tabulated
   expect(ipe.tenonCrushing.factor).toBeUndefined();
   expect(ipe.bending.strength).toBe(175);
 });

@@ -1,14 +1,14 @@
 // A year's movement: worked by hand once, then what must hold for any wood, rings and air.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { moistures, type SeasonsInput, seasonSeries, seasons } from "../../packages/bench/src/seasons/seasons.ts";
+import { moistureRange, type SeasonsInput, seasonSeries, seasons } from "../../packages/bench/src/seasons/seasons.ts";
 import { movementOf } from "../../packages/parameters/src/wood/moisture.ts";
-import { species } from "../../packages/parameters/src/wood/species.ts";
+import { findSpecies } from "../../packages/parameters/src/wood/species.ts";
 import { theirsOf } from "../outside/check.ts";
-import { moistureRow, WOOD } from "../outside/wood.ts";
+import { moistureRow, WOOD_CHECKS } from "../outside/wood.ts";
 
 const movementIn = (name: string, rings: number): SeasonsInput["movement"] => {
-  const wood = species(name).found;
+  const wood = findSpecies(name).found;
   if (!wood) throw new Error(name);
   return {
     bodyWidth: movementOf(wood, rings),
@@ -19,7 +19,7 @@ const movementIn = (name: string, rings: number): SeasonsInput["movement"] => {
   };
 };
 /** Moistures in air of 20 °C with 30 and 65 %. */
-const [DRY, DAMP] = [theirsOf(WOOD, moistureRow(20, 30)), theirsOf(WOOD, moistureRow(20, 65))];
+const [DRY, DAMP] = [theirsOf(WOOD_CHECKS, moistureRow(20, 30)), theirsOf(WOOD_CHECKS, moistureRow(20, 65))];
 const BEECH: SeasonsInput = {
   planned: 9,
   driest: { temperature: 20, humidity: 30 },
@@ -48,9 +48,9 @@ describe("American beech, flat sawn, cut at 9 %, air at 20 °C of 30 and 65 %", 
     expect(year.valid).toBe(true);
   });
   test("each in its own air (eq. 4-5, computed apart from the project)", () => {
-    const { driest, dampest } = moistures({ driest: BEECH.driest, dampest: { temperature: 10, humidity: 70 } });
+    const { driest, dampest } = moistureRange({ driest: BEECH.driest, dampest: { temperature: 10, humidity: 70 } });
     expect(driest).toBeCloseTo(DRY, 4);
-    expect(dampest).toBeCloseTo(theirsOf(WOOD, moistureRow(10, 70)), 4);
+    expect(dampest).toBeCloseTo(theirsOf(WOOD_CHECKS, moistureRow(10, 70)), 4);
   });
   test("dry: the core loses 0.601 of the 1.6 mm over the iron, and three quarters of the room at the pin's shoulders", () => {
     // 49.6·0.00431·(6.1882 − 9) = −0.6011; 8·… = −0.0969; 58·0.00190·… = −0.3099 (by hand)

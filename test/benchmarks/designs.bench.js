@@ -1,8 +1,8 @@
 // From a design to its figures and checks, one after another in one thread, and growth from one design to ten thousand.
-import { figuresAsBuilt, planeOf } from "@lamplane/parameters/bench";
-import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/parameters/checks";
+import { asBuiltPlane, figuresAsBuilt } from "@lamplane/parameters/bench";
+import { checkPlane, checkWithoutCures, mayBeBuilt } from "@lamplane/parameters/checks";
 import { readDesign } from "@lamplane/parameters/design";
-import { figuresOf } from "@lamplane/parameters/elevation";
+import { elevationFigures } from "@lamplane/parameters/elevation";
 import { drawnDesigns, FIRST } from "./corpus.js";
 import { beside } from "./measure.js";
 
@@ -11,23 +11,23 @@ const MANY = 10_000;
 
 const STEPS = [
   ["read the file", ({ text, path }) => readDesign(text, path)],
-  ["to the elevation", ({ design }) => planeOf(design)],
-  ["to the elevation and its figures", ({ design }) => figuresOf(planeOf(design))],
+  ["to the elevation", ({ design }) => asBuiltPlane(design)],
+  ["to the elevation and its figures", ({ design }) => elevationFigures(asBuiltPlane(design))],
   ["to every figure, strength and seasons too", ({ design }) => figuresAsBuilt(design)],
-  ["to its findings", ({ design }) => findingsOf(planeOf(design))],
-  ["to its findings with their cures", ({ design }) => checkPlane(planeOf(design))],
+  ["to its findings", ({ design }) => checkWithoutCures(asBuiltPlane(design))],
+  ["to its findings with their cures", ({ design }) => checkPlane(asBuiltPlane(design))],
 ];
 
 export async function measured() {
   const designs = drawnDesigns(MANY);
-  const findings = designs.map((design) => findingsOf(planeOf(design)));
+  const findings = designs.map((design) => checkWithoutCures(asBuiltPlane(design)));
   const fit = findings.filter(mayBeBuilt).length;
   const all = (of, make) => () => {
     for (const design of of) make(design);
   };
   const everything = (design) => {
-    const plane = planeOf(design);
-    return [figuresAsBuilt(design, plane), findingsOf(plane)];
+    const plane = asBuiltPlane(design);
+    return [figuresAsBuilt(design, plane), checkWithoutCures(plane)];
   };
   const growth = [];
   for (const count of [1, 10, 100, 1000, MANY]) {
@@ -52,7 +52,7 @@ export async function measured() {
         [
           {
             what: "findings with cures",
-            run: all(designs.slice(0, MANY / 10), (d) => checkPlane(planeOf(d))),
+            run: all(designs.slice(0, MANY / 10), (d) => checkPlane(asBuiltPlane(d))),
             each: MANY / 10,
           },
         ],

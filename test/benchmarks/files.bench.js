@@ -1,9 +1,9 @@
 // What a pack is made of, file by file, and the whole of it.
-import { dxfText, pictureSvg, threeMf, zipOf } from "@lamplane/export/bytes";
-import { packContent } from "@lamplane/export/content";
+import { dxfText, pictureSvg, serializeThreeMf, zipArchive } from "@lamplane/export/bytes";
+import { makePackContent } from "@lamplane/export/content";
 import { layoutPdf } from "@lamplane/export/sheets";
-import { planeOf } from "@lamplane/parameters/bench";
-import { findingsOf } from "@lamplane/parameters/checks";
+import { asBuiltPlane } from "@lamplane/parameters/bench";
+import { checkWithoutCures } from "@lamplane/parameters/checks";
 import { layoutPictures } from "@lamplane/parameters/pictures";
 import { partsOf } from "@lamplane/parameters/solids";
 import { EXAMPLES } from "./corpus.js";
@@ -18,24 +18,24 @@ export async function measured() {
 }
 
 async function filesOf(name, design) {
-  const plane = planeOf(design);
+  const plane = asBuiltPlane(design);
   const parts = partsOf(plane, design.stage);
   const pictures = layoutPictures(plane);
-  const of = { design, plane, findings: findingsOf(plane), version: "0" };
-  const pack = await packContent(of);
+  const of = { design, plane, findings: checkWithoutCures(plane), version: "0" };
+  const pack = await makePackContent(of);
   const words = { paper: design.shop.paper, name, version: "0", units: design.units };
   const size = [...pack.values()].reduce((sum, content) => sum + content.length, 0);
   return {
     of: `${name}: ${pack.size} files, ${(size / 1e6).toFixed(1)} MB`,
     rows: await beside(
       [
-        { what: "3MF of all parts in place", run: () => threeMf(parts, { name, version: "0" }) },
+        { what: "3MF of all parts in place", run: () => serializeThreeMf(parts, { name, version: "0" }) },
         { what: "DXF of all parts", run: () => parts.map(({ drawing }) => dxfText(drawing)) },
         { what: "layout as pictures", run: () => layoutPictures(plane) },
         { what: "layout's pictures as SVG", run: () => pictures.map(pictureSvg) },
         { what: "layout as tiled PDF", run: () => layoutPdf(pictures, words) },
-        { what: "whole pack in memory", run: () => packContent(of) },
-        { what: "the pack zipped", run: () => zipOf(pack, name) },
+        { what: "whole pack in memory", run: () => makePackContent(of) },
+        { what: "the pack zipped", run: () => zipArchive(pack, name) },
       ],
       { repetitions: 15 },
     ),

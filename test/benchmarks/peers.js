@@ -1,11 +1,11 @@
 // The same wooden parts made the usual way, by 3D booleans, with two general libraries. Their recess ends square, ours round.
 import modeling from "@jscad/modeling";
-import { blocksAt, cheekShape, facetted, figuresOf, fromIron } from "@lamplane/parameters/elevation";
+import { blocksAt, cheekShape, elevationFigures, ironToPlane, tessellate } from "@lamplane/parameters/elevation";
 import Module from "manifold-3d";
 
 const SEGMENTS = 76; // of a circle: as many as our chord error asks of the pin's hole
 const FAR = 200; // mm: past any bed
-const points = (outline) => facetted(outline).map(({ x, y }) => [x, y]);
+const points = (outline) => tessellate(outline).map(({ x, y }) => [x, y]);
 
 /** All six parts of a plane at a stage, as a kit's own solids. */
 export function partsBy(kit, plane, stage) {
@@ -31,13 +31,13 @@ export function partsBy(kit, plane, stage) {
 
 function recessed(kit, { recess, frame, design }, block) {
   if (!recess) return block;
-  const middle = fromIron(frame, recess.low + FAR / 2, -design.iron.thickness - recess.depth / 2);
+  const middle = ironToPlane(frame, recess.low + FAR / 2, -design.iron.thickness - recess.depth / 2);
   return kit.less(block, kit.box([FAR, recess.depth, recess.width], frame.bedAngle, middle));
 }
 
 function pin(kit, plane, core) {
   const shoulder = core - plane.design.pin.endClearance;
-  const { tenonLength } = Object.fromEntries(figuresOf(plane).map(({ key, value }) => [key, value]));
+  const { tenonLength } = Object.fromEntries(elevationFigures(plane).map(({ key, value }) => [key, value]));
   const end = shoulder + tenonLength;
   const tenon = kit.cylinder(plane.pin.centre, plane.design.pin.tenon / 2, -end, end);
   return kit.with(kit.extruded(points(plane.pinSection), -shoulder, shoulder), tenon);

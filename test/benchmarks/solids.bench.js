@@ -1,7 +1,7 @@
 // All solids of an example: ours, made of their own faces; the same by 3D booleans of JSCAD and of manifold-3d.
 import { stlBytes } from "@lamplane/export/bytes";
-import { planeOf } from "@lamplane/parameters/bench";
-import { bodyOf, partsOf } from "@lamplane/parameters/solids";
+import { asBuiltPlane } from "@lamplane/parameters/bench";
+import { bodySolid, partsOf } from "@lamplane/parameters/solids";
 import { EXAMPLES, FIRST } from "./corpus.js";
 import { beside } from "./measure.js";
 import { JSCAD, manifoldKit, partsBy } from "./peers.js";
@@ -12,7 +12,7 @@ export async function measured() {
   const manifold = await manifoldKit();
   const groups = [];
   for (const { name, design } of EXAMPLES) {
-    const plane = planeOf(design);
+    const plane = asBuiltPlane(design);
     const by = (kit) => () => {
       const finished = partsBy(kit, plane, "blank").map(kit.finished);
       kit.freed();
@@ -28,10 +28,10 @@ export async function measured() {
       notes: [volumesApart(plane, manifold), await closedOrNot(plane)],
     });
   }
-  const plane = planeOf(FIRST.design);
+  const plane = asBuiltPlane(FIRST.design);
   groups.push({
     of: `${FIRST.name}, whole body`,
-    rows: await beside([{ what: "lamplane, one shell with a rounded recess", run: () => bodyOf(plane, "trued") }]),
+    rows: await beside([{ what: "lamplane, one shell with a rounded recess", run: () => bodySolid(plane, "trued") }]),
   });
   return groups;
 }

@@ -2,8 +2,8 @@
 
 import serializer from "@jscad/stl-serializer";
 import { stlBytes } from "@lamplane/export/bytes";
-import { planeOf } from "@lamplane/parameters/bench";
-import { bodyOf } from "@lamplane/parameters/solids";
+import { asBuiltPlane } from "@lamplane/parameters/bench";
+import { bodySolid } from "@lamplane/parameters/solids";
 import { EXAMPLES } from "./corpus.js";
 import { beside } from "./measure.js";
 
@@ -12,7 +12,7 @@ export const title = "STL: a whole body to bytes";
 export async function measured() {
   const groups = [];
   for (const { name, design } of EXAMPLES) {
-    const { solid, volume } = bodyOf(planeOf(design), "trued");
+    const { solid, volume } = bodySolid(asBuiltPlane(design), "trued");
     const bytes = stlBytes(solid, "body", volume);
     const megabyte = { each: bytes.length / 1e6, unit: "MB" };
     groups.push({

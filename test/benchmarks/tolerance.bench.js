@@ -1,5 +1,5 @@
-// A maker's tolerances: derivatives, and planes made by chance.
-import { RUNS, tolerances } from "@lamplane/parameters/bench";
+// A maker's toleranceReport: derivatives, and planes made by chance.
+import { RUNS, toleranceReport } from "@lamplane/parameters/bench";
 import { EXAMPLES } from "./corpus.js";
 import { beside } from "./measure.js";
 
@@ -15,7 +15,7 @@ export async function measured() {
       rows: await beside(
         [FEW, RUNS].map((runs) => ({
           what: `report with ${runs} runs, seeded`,
-          run: () => tolerances(design, { seed: 1, runs }),
+          run: () => toleranceReport(design, { seed: 1, runs }),
           each: runs,
         })),
         { repetitions: 15 },

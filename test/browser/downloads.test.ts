@@ -5,15 +5,15 @@ import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { andFollow, buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
-import { ran } from "../support/running.ts";
+import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import { runCommand } from "../support/running.ts";
 
 describe.skipIf(hasNoBrowser)("downloads", () => {
   let browser: Browser;
   const folder = mkdtempSync(join(tmpdir(), "lamplane-downloads-"));
   beforeAll(async () => {
     buildPage();
-    browser = await launched();
+    browser = await launchBrowser();
   });
   afterAll(async () => {
     await browser?.close();
@@ -34,9 +34,9 @@ describe.skipIf(hasNoBrowser)("downloads", () => {
   test.each(["apprentice-smoother", "trestle-jack"])(
     "%s: the zip holds what build writes, changes included",
     async (name) => {
-      const { exit } = await ran("build", `examples/${name}.yaml`, "--out", folder, "--with", "bed.angle=48");
+      const { exit } = await runCommand("build", `examples/${name}.yaml`, "--out", folder, "--with", "bed.angle=48");
       expect(exit).toBe(0);
-      const { page, complaints } = await opened(browser, `${FILE_ADDRESS}#from=${name}&bed.angle=48`);
+      const { page, complaints } = await openPage(browser, `${FILE_ADDRESS}#from=${name}&bed.angle=48`);
       const [download] = await Promise.all([page.waitForEvent("download"), page.click(".whole-pack")]);
       expect(download.suggestedFilename()).toBe(`${name}.zip`);
       const unpacked = unzipSync(readFileSync(await download.path()));
@@ -51,9 +51,9 @@ describe.skipIf(hasNoBrowser)("downloads", () => {
   );
 
   test("single files too, and none of a plane that will not work", async () => {
-    await ran("build", "examples/figured-finisher.yaml", "--out", folder);
+    await runCommand("build", "examples/figured-finisher.yaml", "--out", folder);
     const written = packOnDisk("figured-finisher");
-    const { page } = await opened(browser, `${FILE_ADDRESS}#from=figured-finisher`);
+    const { page } = await openPage(browser, `${FILE_ADDRESS}#from=figured-finisher`);
     await page.click(".files summary");
     await page.locator("[data-file]").first().waitFor();
     const paths = await page.locator("[data-file]").evaluateAll((all) => all.map((e) => e.getAttribute("data-file")!));
@@ -62,7 +62,7 @@ describe.skipIf(hasNoBrowser)("downloads", () => {
       const [download] = await Promise.all([page.waitForEvent("download"), page.click(`[data-file="${path}"]`)]);
       expect(Buffer.compare(readFileSync(await download.path()), written.get(path)!), path).toBe(0);
     }
-    await andFollow(page, async () => {
+    await actAndWait(page, async () => {
       await page.locator('.numbers [data-parameter="pin.height"]').first().fill("25");
       await page.keyboard.press("Enter");
     });

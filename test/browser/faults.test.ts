@@ -6,17 +6,17 @@ import { deflateSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
-import { addressOf } from "../../packages/viewer/src/state/address.ts";
+import { formatAddress } from "../../packages/viewer/src/state/address.ts";
 import {
-  andFollow,
+  actAndWait,
   buildPage,
-  drawn,
   FILE_ADDRESS,
   hasNoBrowser,
-  launched,
-  opened,
+  launchBrowser,
+  openPage,
   PAGE,
   type Watched,
+  waitForRedraw,
 } from "../support/browser.ts";
 import { fault } from "../support/faults.ts";
 
@@ -30,7 +30,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
   let browser: Browser;
   beforeAll(async () => {
     buildPage();
-    browser = await launched();
+    browser = await launchBrowser();
   });
   afterAll(() => browser?.close());
 
@@ -40,12 +40,12 @@ describe.skipIf(hasNoBrowser)("the page", () => {
     () => {
       let watched: Watched;
       beforeAll(async () => {
-        watched = await opened(browser, FILE_ADDRESS);
+        watched = await openPage(browser, FILE_ADDRESS);
       });
       afterAll(() => watched.page.context().close());
 
       const text = (design: string) =>
-        addressOf({ beginning: { kind: "text", name: "x.yaml", text: design }, changes: [], stage: "shaped" });
+        formatAddress({ beginning: { kind: "text", name: "x.yaml", text: design }, changes: [], stage: "shaped" });
       const packed = (bytes: Uint8Array) => `#from=x.yaml&text=${Buffer.from(bytes).toString("base64url")}`;
       const EXAMPLE = "apprentice-smoother";
 
@@ -97,7 +97,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         complaints.length = 0;
         await page.goto("about:blank");
         await page.goto(FILE_ADDRESS + hash);
-        await drawn(page);
+        await waitForRedraw(page);
         expect(await page.title()).toBe(`${name} · lamplane`);
         expect(await bodyLines(page)).toBeGreaterThan(5);
         expect(await refusal(page)).toMatch(told);
@@ -109,13 +109,13 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         const { page, complaints } = watched;
         await page.goto("about:blank");
         await page.goto(`${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
-        await drawn(page);
+        await waitForRedraw(page);
         complaints.length = 0;
         for (const [hash, told] of [
           [text("iron: { width: wide, thickness: 4 }\n"), /x\.yaml line 1, column 16/],
           ["#from=trestle-jack&bed.angle=48&iron.width=-1", /iron\.width/],
         ] as const) {
-          await andFollow(page, () =>
+          await actAndWait(page, () =>
             page.evaluate((to) => {
               location.hash = to;
             }, hash),
@@ -139,7 +139,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       needs,
     }),
     async () => {
-      const { page, complaints } = await opened(browser, `${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
+      const { page, complaints } = await openPage(browser, `${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
       const drop = (size: number, content: string) =>
         page.evaluate(
           ([length, words]) => {
@@ -157,17 +157,17 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         [0, "", /the design is empty/],
         [1, "iron: { width: 44, thicknes: 4 }\n", /iron\.thicknes/],
       ] as const) {
-        await andFollow(page, () => drop(size, content));
+        await actAndWait(page, () => drop(size, content));
         await expect.poll(() => refusal(page)).toMatch(told);
         expect(await page.title()).toBe("trestle-jack · lamplane");
         expect(await angleNow(page)).toBe("48");
       }
-      await andFollow(page, async () => {
+      await actAndWait(page, async () => {
         await angle(page).fill("50");
         await page.keyboard.press("Enter");
       });
       expect(await page.locator(".refusal").isHidden()).toBe(true);
-      await andFollow(page, () => page.click(".deeds >> text=undo"));
+      await actAndWait(page, () => page.click(".deeds >> text=undo"));
       expect(await angleNow(page)).toBe("48");
       expect(complaints).toEqual([]);
       await page.context().close();
@@ -178,7 +178,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
     "a file that cannot be read, dropped on the page: a folder, or one that is gone",
     fault({ on: "the page", survives: "the sheet as it was; that the file cannot be read is told", needs }),
     async () => {
-      const { page, complaints } = await opened(browser, `${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
+      const { page, complaints } = await openPage(browser, `${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
       await page.evaluate(() => {
         Blob.prototype.text = () => Promise.reject(new DOMException("gone", "NotReadableError"));
         const data = new DataTransfer();
@@ -213,8 +213,8 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       const errors: string[] = [];
       page.on("pageerror", ({ message }) => errors.push(message));
       await page.goto(FILE_ADDRESS);
-      await drawn(page);
-      await andFollow(page, async () => {
+      await waitForRedraw(page);
+      await actAndWait(page, async () => {
         await angle(page).fill("50");
         await page.keyboard.press("Enter");
       });
@@ -246,7 +246,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         writeFileSync(file, design(47));
         symlinkSync("plane.yaml", link);
         server = await startViewServer({ page: PAGE, file, port: 0 });
-        watched = await opened(browser, server.address);
+        watched = await openPage(browser, server.address);
       });
       afterAll(async () => {
         await watched?.page.context().close();
@@ -302,20 +302,20 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         const { page } = watched;
         const spoil = [() => writeFileSync(file, "iron: {"), () => rmSync(file)];
         for (const [i, spoiled] of spoil.entries()) {
-          await andFollow(page, async () => {
+          await actAndWait(page, async () => {
             await angle(page).fill(String(56 + i));
             await page.keyboard.press("Enter");
           });
-          await andFollow(page, () => page.click("[data-example=trestle-jack]"));
+          await actAndWait(page, () => page.click("[data-example=trestle-jack]"));
           expect(await page.title()).toBe("trestle-jack · lamplane");
           spoiled();
-          await andFollow(page, () => page.click(".deeds >> text=undo"));
+          await actAndWait(page, () => page.click(".deeds >> text=undo"));
           await shows(56 + i);
           await told(/line 1|no such file/);
           await expect.poll(() => page.title()).toBe("plane · lamplane");
           await page.click(".deeds >> text=write back");
           await expect.poll(() => page.locator(".title-block .said").textContent()).toMatch(/Nothing was written/);
-          await andFollow(page, () => page.click(".deeds >> text=undo"));
+          await actAndWait(page, () => page.click(".deeds >> text=undo"));
           writeFileSync(file, design(50));
           await nothingTold();
           await shows(50);
@@ -332,7 +332,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           await route.continue();
         });
         const type = (degrees: number) =>
-          andFollow(page, async () => {
+          actAndWait(page, async () => {
             await angle(page).fill(String(degrees));
             await page.keyboard.press("Enter");
           });
@@ -371,10 +371,10 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       });
       test("is a symbolic link: what it leads to is followed and written, and it stays a link", async () => {
         linked = await startViewServer({ page: PAGE, file: link, port: 0 });
-        const { page, complaints } = await opened(browser, linked.address);
-        await andFollow(page, async () => writeFileSync(file, design(55)));
+        const { page, complaints } = await openPage(browser, linked.address);
+        await actAndWait(page, async () => writeFileSync(file, design(55)));
         expect(await angleNow(page)).toBe("55");
-        await andFollow(page, async () => {
+        await actAndWait(page, async () => {
           await angle(page).fill("56");
           await page.keyboard.press("Enter");
         });

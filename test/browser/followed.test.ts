@@ -5,7 +5,7 @@ import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
-import { andFollow, buildPage, hasNoBrowser, launched, opened, PAGE } from "../support/browser.ts";
+import { actAndWait, buildPage, hasNoBrowser, launchBrowser, openPage, PAGE } from "../support/browser.ts";
 
 const TEXT =
   "# the club's plane\nname: club-plane\niron: { width: 50, thickness: 4 } # measured twice\nbed: { angle: 48 }\n";
@@ -18,7 +18,7 @@ describe.skipIf(hasNoBrowser)("a followed file", () => {
   beforeAll(async () => {
     buildPage();
     writeFileSync(file, TEXT);
-    browser = await launched();
+    browser = await launchBrowser();
     server = await startViewServer({ page: PAGE, file, port: 0 });
   });
   afterAll(async () => {
@@ -28,12 +28,12 @@ describe.skipIf(hasNoBrowser)("a followed file", () => {
   });
 
   test("is shown, followed, changed on the sheet and written back", async () => {
-    const { page, complaints, requests } = await opened(browser, server.address);
+    const { page, complaints, requests } = await openPage(browser, server.address);
     const angle = page.locator('.numbers [data-parameter="bed.angle"]').first();
     expect(await angle.getAttribute("aria-valuenow")).toBe("48");
-    await andFollow(page, async () => writeFileSync(file, TEXT.replace("48", "49")));
+    await actAndWait(page, async () => writeFileSync(file, TEXT.replace("48", "49")));
     expect(await angle.getAttribute("aria-valuenow")).toBe("49");
-    await andFollow(page, async () => {
+    await actAndWait(page, async () => {
       await angle.fill("51");
       await page.keyboard.press("Enter");
     });

@@ -3,8 +3,8 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { andFollow, buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
-import { needed } from "../support/outside-programs.ts";
+import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import { requireProgram } from "../support/outside-programs.ts";
 import { greyPages, type Pixels, wordsOf } from "../support/pages.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -61,7 +61,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   let browser: Browser;
   beforeAll(async () => {
     buildPage();
-    browser = await launched();
+    browser = await launchBrowser();
   });
   afterAll(() => browser?.close());
 
@@ -71,7 +71,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   });
 
   test.each(["light", "dark"] as const)("words and lines stand out from paper and wood, %s", async (colorScheme) => {
-    const { page } = await opened(browser, FILE_ADDRESS, { colorScheme });
+    const { page } = await openPage(browser, FILE_ADDRESS, { colorScheme });
     const colour = (name: string) =>
       page.evaluate((n) => getComputedStyle(document.documentElement).getPropertyValue(n).trim(), name);
     for (const words of ["--ink", "--thin", "--accent", "--stop", "--warning", "--note"])
@@ -87,7 +87,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
     for (const colorScheme of ["light", "dark"] as const)
       test(`axe finds no serious fault at ${width} wide, ${colorScheme}, with a broken check and the schedule open`, async () => {
         const viewport = { width, height };
-        const { page } = await opened(browser, `${FILE_ADDRESS}#pin.height=25&at=bed`, { colorScheme, viewport });
+        const { page } = await openPage(browser, `${FILE_ADDRESS}#pin.height=25&at=bed`, { colorScheme, viewport });
         await page.locator(".note .cure").first().waitFor();
         await page.locator("#schedule summary").click();
         expect(await seriousFaults(page)).toEqual([]);
@@ -97,7 +97,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
       });
 
   test("whatever can be pressed is at least 24 px high and wide (WCAG 2.2, 2.5.8)", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     await page.locator("#schedule summary").click();
     const small = await page.evaluate(() =>
       [...document.querySelectorAll("button, select, summary, input, label.open-file")]
@@ -113,7 +113,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   });
 
   test("the keyboard reaches every number and leaves it again", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const wanted = await page
       .locator(".numbers input")
       .evaluateAll((all) => all.map((e) => e.getAttribute("data-parameter")));
@@ -129,7 +129,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   });
 
   test("prints on paper whatever the screen shows, without what only a screen can use", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS, { colorScheme: "dark" });
+    const { page } = await openPage(browser, FILE_ADDRESS, { colorScheme: "dark" });
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
     expect(await page.locator(".desk").isVisible()).toBe(false);
     expect(await page.locator(".body-tools").isVisible()).toBe(false);
@@ -141,9 +141,9 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   });
 
   test("the printed sheet begins with its drawing, on few pages, each of them used, whatever the window", async (context) => {
-    const pdftoppm = needed(context, "pdftoppm");
+    const pdftoppm = requireProgram(context, "pdftoppm");
     for (const [width, height] of SIZES) {
-      const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width, height } });
+      const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width, height } });
       await page.locator(".detail-mouth .plot svg").first().waitFor();
       const pages = greyPages(pdftoppm, await page.pdf({ preferCSSPageSize: true, printBackground: true }), 40);
       expect(pages.length, `${width} wide`).toBeLessThanOrEqual(4);
@@ -160,9 +160,9 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   test.each([...SIZES, [1440, 900] as const])(
     "no number is cut off by its field, any example, %i × %i",
     async (width, height) => {
-      const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width, height } });
+      const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width, height } });
       for (const example of ["workshop-jointer", "figured-finisher", "trestle-jack"]) {
-        await andFollow(page, () => page.getByRole("button", { name: example }).click());
+        await actAndWait(page, () => page.getByRole("button", { name: example }).click());
         const outside = await page.evaluate(() =>
           [...document.querySelectorAll(".board")].flatMap((board) => {
             const field = board.getBoundingClientRect();
@@ -181,7 +181,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   );
 
   test("another plane is fitted into the body's picture, one that hardly differs stays as it was turned", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const spots = () =>
       page.evaluate(() => {
         const lines = document.querySelector(".field-body .name-lines")!;
@@ -189,7 +189,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
         const at = [...lines.querySelectorAll("path")].map((path) => /L(\S+) (\S+)m/.exec(path.getAttribute("d")!)!);
         return at.map(([, x, y]) => ({ x: Number(x) / width, y: Number(y) / height }));
       });
-    await andFollow(page, () => page.getByRole("button", { name: "workshop-jointer" }).click());
+    await actAndWait(page, () => page.getByRole("button", { name: "workshop-jointer" }).click());
     await framed(page);
     const places = await spots();
     expect(places.length).toBeGreaterThan(6);
@@ -202,15 +202,15 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
     const turned = await spots();
     const length = page.getByLabel("body length");
     await length.fill("600");
-    await andFollow(page, () => length.press("Enter"));
+    await actAndWait(page, () => length.press("Enter"));
     await framed(page);
     for (const [i, { x }] of (await spots()).entries()) expect(Math.abs(x - turned[i]!.x)).toBeLessThan(0.03);
     await page.context().close();
   });
 
   test("an open schedule is printed clear of the title block", async (context) => {
-    const pdftotext = needed(context, "pdftotext");
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const pdftotext = requireProgram(context, "pdftotext");
+    const { page } = await openPage(browser, FILE_ADDRESS);
     await page.getByText("Schedule of every figure").click();
     await page.locator(".schedule-sections dl").last().waitFor();
     const words = wordsOf(pdftotext, await page.pdf({ preferCSSPageSize: true, printBackground: true }));

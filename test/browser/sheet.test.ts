@@ -3,11 +3,11 @@ import { readFileSync } from "node:fs";
 import { checkPlane } from "@lamplane/bench/checks";
 import { distance } from "@lamplane/geometry";
 import { readDesign, withValue } from "@lamplane/parameters/design";
-import { elevation, figure } from "@lamplane/parameters/elevation";
+import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { STAGES } from "../../packages/viewer/src/protocol.ts";
-import { andFollow, buildPage, FILE_ADDRESS, hasNoBrowser, launched, opened } from "../support/browser.ts";
+import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
 
 const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
 const designOf = (name: string) => {
@@ -58,15 +58,15 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   let browser: Browser;
   beforeAll(async () => {
     buildPage();
-    browser = await launched();
+    browser = await launchBrowser();
   });
   afterAll(() => browser?.close());
 
   test("opens every example with one click, as a file, without a complaint and without asking for anything else", async () => {
-    const { page, complaints, requests } = await opened(browser, FILE_ADDRESS);
+    const { page, complaints, requests } = await openPage(browser, FILE_ADDRESS);
     const seen = new Set<string>();
     for (const name of EXAMPLES) {
-      await andFollow(page, () => page.click(`[data-example="${name}"]`));
+      await actAndWait(page, () => page.click(`[data-example="${name}"]`));
       const design = designOf(name);
       expect(await page.title()).toContain(name);
       expect(await page.locator(".title-block dd").first().textContent()).toBe(name);
@@ -85,24 +85,24 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("follows the bed angle, typed and stepped, in elevation, body, notes and figures", async () => {
-    const { page } = await opened(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=core`);
+    const { page } = await openPage(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=core`);
     const saw = page.locator('.step-figures [data-figure="sawBed"]');
     const before = { lines: await lines(page), picture: await picture(page) };
-    await andFollow(page, async () => {
+    await actAndWait(page, async () => {
       await control(page, "bed.angle").fill("40");
       await page.keyboard.press("Enter");
     });
     const plane = elevation(withValue(designOf("apprentice-smoother"), "bed.angle", 40));
-    expect(await saw.textContent()).toBe(`${figure(plane, "sawBed")}°`);
+    expect(await saw.textContent()).toBe(`${figureValue(plane, "sawBed")}°`);
     expect(await lines(page)).not.toEqual(before.lines);
     expect((await picture(page)).equals(before.picture)).toBe(false);
     const codes = await page.locator(".note").evaluateAll((notes) => notes.map((n) => (n as HTMLElement).dataset.code));
     expect(codes).toEqual(checkPlane(plane).map(({ code }) => code));
 
     await control(page, "bed.angle").focus();
-    await andFollow(page, () => page.keyboard.press("ArrowUp"));
-    await andFollow(page, () => page.keyboard.press("Shift+ArrowUp"));
-    await andFollow(page, () => page.keyboard.press("ArrowDown"));
+    await actAndWait(page, () => page.keyboard.press("ArrowUp"));
+    await actAndWait(page, () => page.keyboard.press("Shift+ArrowUp"));
+    await actAndWait(page, () => page.keyboard.press("ArrowDown"));
     expect(await numberIn(page, "bed.angle")).toBe(45); // 40, then half a degree, ten steps of it, and one back
     for (let i = 0; i < 6; i++) await page.keyboard.press("PageUp");
     await expect.poll(() => numberIn(page, "bed.angle")).toBe(65); // the table's limit
@@ -110,7 +110,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("tells what is wrong about a typed value and keeps the last good one", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const input = control(page, "bed.angle");
     for (const [text, words] of [
       ["90", /35° to 65°/],
@@ -133,7 +133,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     ["left to the sheet", "", '.numbers [data-parameter="pin.height"]', "auto"],
     ["blanked", "#at=billet&measured.ironWidth=44", '.step-measures [data-parameter="measured.ironWidth"]', ""],
   ])("a refused value is told no longer once it is %s", async (_, hash, place, text) => {
-    const { page } = await opened(browser, FILE_ADDRESS + hash);
+    const { page } = await openPage(browser, FILE_ADDRESS + hash);
     const input = page.locator(place).first();
     await input.fill("much");
     await page.keyboard.press("Enter");
@@ -169,7 +169,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await expect.poll(holds).toBe(1);
     await release();
     for (const [i, height] of ["25", "24"].entries()) {
-      await andFollow(page, async () => {
+      await actAndWait(page, async () => {
         await control(page, "pin.height").fill(height);
         await page.keyboard.press("Enter");
       });
@@ -183,8 +183,8 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("reads lengths with units of their own, and frees and fixes what is solved", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
-    await andFollow(page, async () => {
+    const { page } = await openPage(browser, FILE_ADDRESS);
+    await actAndWait(page, async () => {
       await control(page, "body.height").fill("2 1/4 in");
       await page.keyboard.press("Enter");
     });
@@ -192,17 +192,17 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const auto = page.locator('.number:has([data-parameter="pin.height"]) .auto').first();
     expect(await auto.getAttribute("aria-pressed")).toBe("true");
     const solved = await numberIn(page, "pin.height");
-    await andFollow(page, () => auto.click());
+    await actAndWait(page, () => auto.click());
     expect(await auto.getAttribute("aria-pressed")).toBe("false");
     expect(await numberIn(page, "pin.height")).toBeCloseTo(solved, 3);
-    await andFollow(page, () => auto.click());
+    await actAndWait(page, () => auto.click());
     expect(await auto.getAttribute("aria-pressed")).toBe("true");
     await page.context().close();
   });
 
   test("a broken check is mended by its button, with the change that the command would tell", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
-    await andFollow(page, async () => {
+    const { page } = await openPage(browser, FILE_ADDRESS);
+    await actAndWait(page, async () => {
       await control(page, "pin.height").fill("25");
       await page.keyboard.press("Enter");
     });
@@ -213,7 +213,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(await note.getAttribute("data-severity")).toBe("stop");
     expect(await page.locator(".leader-stop").count()).toBeGreaterThan(0);
     const { parameter, value } = worst!.cure![0]!;
-    await andFollow(page, () => note.locator(".cure").click());
+    await actAndWait(page, () => note.locator(".cure").click());
     await note.waitFor({ state: "detached" });
     expect(await page.locator('.note[data-severity="stop"]').count()).toBe(0);
     expect(await numberIn(page, parameter)).toBeCloseTo(Number(value), 3);
@@ -221,7 +221,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("leader lines end where the trouble is", async () => {
-    const { page } = await opened(browser, `${FILE_ADDRESS}#pin.height=25`);
+    const { page } = await openPage(browser, `${FILE_ADDRESS}#pin.height=25`);
     const plane = elevation(withValue(designOf("apprentice-smoother"), "pin.height", 25));
     const worst = checkPlane(plane)[0]!;
     const place = plane.points[worst.place as keyof typeof plane.points];
@@ -242,7 +242,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("the body is opened, cut, turned and seen from standard views", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const pictures = new Set<string>([(await picture(page)).toString("base64")]);
     const add = async () => {
       await page.waitForTimeout(120); // a picture or two at the software renderer's rate
@@ -268,10 +268,10 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("every stage shows its stock and its numbers", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const seen = new Set<string>();
     for (const stage of ["billet", "core", "bed", "glued", "trued", "shaped"]) {
-      await andFollow(page, () =>
+      await actAndWait(page, () =>
         page.locator(`#stage-${stage}`).evaluate((input) => (input as HTMLInputElement).click()),
       );
       seen.add((await lines(page)).join());
@@ -282,8 +282,8 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("a measured value changes what is still to come and settles what is done", async () => {
-    const { page } = await opened(browser, `${FILE_ADDRESS}#at=bed`);
-    await andFollow(page, async () => {
+    const { page } = await openPage(browser, `${FILE_ADDRESS}#at=bed`);
+    await actAndWait(page, async () => {
       await page.locator('.step-measures [data-parameter="measured.bedAngle"]').fill("47.6");
       await page.keyboard.press("Enter");
     });
@@ -294,15 +294,15 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("a measured value that is blanked out is gone, from the saved file and the address too", async () => {
-    const { page } = await opened(browser, `${FILE_ADDRESS}#at=bed`);
+    const { page } = await openPage(browser, `${FILE_ADDRESS}#at=bed`);
     const text = `iron: { width: 44, thickness: 4 }\nmeasured:\n  coreWidth: 44.5 # caliper\n  bedAngle: 46\n`;
-    await andFollow(page, () =>
+    await actAndWait(page, () =>
       page.setInputFiles("#open-file", { name: "elm.yaml", mimeType: "text/yaml", buffer: Buffer.from(text) }),
     );
     const blank = page.locator('.step-measures [data-parameter="measured.bedAngle"]');
     expect(await blank.inputValue()).toBe("46°");
     expect(await page.locator(".lost").textContent()).toContain("bed angle");
-    await andFollow(page, async () => {
+    await actAndWait(page, async () => {
       await blank.fill("");
       await page.keyboard.press("Enter");
     });
@@ -315,10 +315,10 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("a measured value far from the plan counts, with its doubt beside it; one near it has none", async () => {
-    const { page } = await opened(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=bed`);
+    const { page } = await openPage(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=bed`);
     const row = page.locator(".step-measures > div", { hasText: "recess width" });
     const typed = (text: string) =>
-      andFollow(page, async () => {
+      actAndWait(page, async () => {
         await row.locator("input").fill(text);
         await page.keyboard.press("Enter");
       });
@@ -333,9 +333,9 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("a reload and an opened address bring everything back; undo and redo go there and back", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
-    await andFollow(page, () => page.click('[data-example="trestle-jack"]'));
-    await andFollow(page, async () => {
+    const { page } = await openPage(browser, FILE_ADDRESS);
+    await actAndWait(page, () => page.click('[data-example="trestle-jack"]'));
+    await actAndWait(page, async () => {
       await control(page, "bed.angle").fill("48");
       await page.keyboard.press("Enter");
     });
@@ -345,9 +345,9 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await expect.poll(() => numberIn(page, "bed.angle")).toBe(48);
     await expect.poll(() => page.title()).toContain("trestle-jack"); // told with the words, which come after the drawing
     expect(await page.locator("#stage-glued").isChecked()).toBe(true);
-    const other = await opened(browser, address);
+    const other = await openPage(browser, address);
     expect(await numberIn(other.page, "bed.angle")).toBe(48);
-    await andFollow(other.page, async () => {
+    await actAndWait(other.page, async () => {
       await control(other.page, "bed.angle").fill("50");
       await other.page.keyboard.press("Enter");
     });
@@ -360,7 +360,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("dragging a number steps it, and nothing jumps meanwhile", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const input = control(page, "body.length");
     const box = (await input.boundingBox())!;
     const steps = 26 / 5; // px for each step
@@ -379,13 +379,13 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("a file is opened and saved with its comments; one that is not understood is refused with its lines", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const text = `# mine, from the old elm\niron: { width: 44, thickness: 4 } # by caliper\nbed: { angle: 50 }\n`;
-    await andFollow(page, () =>
+    await actAndWait(page, () =>
       page.setInputFiles("#open-file", { name: "elm.yaml", mimeType: "text/yaml", buffer: Buffer.from(text) }),
     );
     expect(await numberIn(page, "iron.width")).toBe(44);
-    await andFollow(page, async () => {
+    await actAndWait(page, async () => {
       await control(page, "bed.angle").fill("52");
       await page.keyboard.press("Enter");
     });
@@ -406,7 +406,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("two places are measured by keyboard", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     await page.keyboard.press("m");
     await page.getByLabel("measure from").selectOption("toe");
     await page.getByLabel("measure to").selectOption("pinCentre");
@@ -417,12 +417,12 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("plots stand beside the figures they explain and follow them", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     const plots = page.locator(".field-plot svg");
     await expect.poll(() => plots.count()).toBe(4);
     const words = () => plots.allTextContents();
     const before = await words();
-    await andFollow(page, async () => {
+    await actAndWait(page, async () => {
       await control(page, "mouth.opening").fill("0.4");
       await page.keyboard.press("Enter");
     });
@@ -432,7 +432,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("no number covers another: every example at every stage, wide and narrow", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS);
     for (const [width, height] of [
       [1440, 900],
       [1024, 768],
@@ -440,7 +440,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       await page.setViewportSize({ width, height });
       for (const name of EXAMPLES)
         for (const stage of STAGES) {
-          await andFollow(page, () => page.evaluate((hash) => location.assign(hash), `#from=${name}&at=${stage}`));
+          await actAndWait(page, () => page.evaluate((hash) => location.assign(hash), `#from=${name}&at=${stage}`));
           expect(await covering(page), `${name} at ${stage}, ${width} wide`).toEqual([]);
           expect(await page.locator(`#stage-${stage}`).isChecked()).toBe(true);
         }
@@ -451,7 +451,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   test("on a phone nothing on the sheet is cut off, in mm and in inches, and plots follow a turned screen", async () => {
     for (const example of ["apprentice-smoother", "trestle-jack"]) {
       const options = { viewport: { width: 390, height: 844 } };
-      const { page } = await opened(browser, `${FILE_ADDRESS}#from=${example}`, options);
+      const { page } = await openPage(browser, `${FILE_ADDRESS}#from=${example}`, options);
       await page.locator(".detail-mouth .plot svg").first().waitFor();
       expect(await cutOff(page)).toEqual([]);
       const wide = () => page.locator(".detail-mouth .plot svg").first().getAttribute("viewBox");
@@ -463,7 +463,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("on a phone fewer numbers stand on the views, and the schedule has them all", async () => {
-    const { page } = await opened(browser, FILE_ADDRESS, { viewport: { width: 390, height: 844 }, hasTouch: true });
+    const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width: 390, height: 844 }, hasTouch: true });
     const boxes = await page
       .locator(".field-elevation .number")
       .evaluateAll((all) => all.map((e) => e.getBoundingClientRect()).map(({ left, right }) => ({ left, right })));
@@ -474,7 +474,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     }
     await page.locator("#schedule summary").click();
     const input = page.locator('.schedule [data-parameter="wedge.tip"]');
-    await andFollow(page, async () => {
+    await actAndWait(page, async () => {
       await input.fill("3.5");
       await page.keyboard.press("Enter");
     });

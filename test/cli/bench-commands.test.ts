@@ -5,7 +5,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { fault } from "../support/faults.ts";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 const JACK = "examples/trestle-jack.yaml";
@@ -24,7 +24,7 @@ const file = (name: string, content: string | Uint8Array): string => {
 
 describe("mouth", () => {
   test("says what to take off, and what each later truing costs", async () => {
-    const { exit, out, err } = await ran("mouth", SMOOTHER, "--seen", "0.05");
+    const { exit, out, err } = await runCommand("mouth", SMOOTHER, "--seen", "0.05");
     expect({ exit, err }).toEqual({ exit: 0, err: "" });
     expect(out).toMatch(/TAKE OFF 0\.07 mm of the sole: one whole shaving of 0\.05 mm/);
     expect(out).toMatch(/\n0\.50 +0\.90 /);
@@ -32,7 +32,7 @@ describe("mouth", () => {
   });
 
   test("reads lengths in the design's unit, or with their own", async () => {
-    const taken = async (...args: string[]) => JSON.parse((await ran("mouth", ...args, "--json")).out).mouth;
+    const taken = async (...args: string[]) => JSON.parse((await runCommand("mouth", ...args, "--json")).out).mouth;
     expect((await taken(JACK, "--seen", "1/64")).seen).toBeCloseTo(25.4 / 64, 6);
     expect((await taken(SMOOTHER, "--seen", "1/64 in", "--wanted", "0.5")).seen).toBeCloseTo(25.4 / 64, 6);
     expect(await taken(JACK, "--seen", "0.1 mm", "--wanted", "0.01", "--shaving", "0.001")).toMatchObject({
@@ -43,7 +43,7 @@ describe("mouth", () => {
   });
 
   test("in JSON gives the reading and the life as numbers, and --with goes before", async () => {
-    const { exit, out } = await ran("mouth", SMOOTHER, "--seen", "0", "--with", "mouth.opening=0.3", "--json");
+    const { exit, out } = await runCommand("mouth", SMOOTHER, "--seen", "0", "--with", "mouth.opening=0.3", "--json");
     const { name, mouth, life } = JSON.parse(out);
     expect({ exit, name }).toEqual({ exit: 0, name: "apprentice-smoother" });
     expect(mouth).toMatchObject({ verdict: "shut", wanted: 0.3 });
@@ -52,7 +52,7 @@ describe("mouth", () => {
   });
 
   test("exits 1 for a mouth that truing cannot mend, and tells what would", async () => {
-    const { exit, out } = await ran("mouth", SMOOTHER, "--seen", "0.6");
+    const { exit, out } = await runCommand("mouth", SMOOTHER, "--seen", "0.6");
     expect(exit).toBe(1);
     expect(out).toMatch(/TOO WIDE by 0\.45 mm[\s\S]*Packing[\s\S]*Patch/);
   });
@@ -70,7 +70,7 @@ describe("mouth", () => {
     [["--seen", "0.1", "--shaving", "0"], /--shaving 0: /],
     [["--seen", "0.1", "--seen", "0.2"], /--seen is given 2 times/],
   ])("%j is refused", async (args, message) => {
-    const refused = await ran("mouth", SMOOTHER, ...args);
+    const refused = await runCommand("mouth", SMOOTHER, ...args);
     expect(refused).toMatchObject({ exit: 2, out: "" });
     expect(refused.err).toMatch(message);
     expect(refused.err).not.toMatch(/\n\s+at |bug/);
@@ -79,11 +79,11 @@ describe("mouth", () => {
 
 describe("survey", () => {
   test("of the sawn example fails with its map, of the trued one passes", async () => {
-    const sawn = await ran("survey", SMOOTHER, SAWN);
+    const sawn = await runCommand("survey", SMOOTHER, SAWN);
     expect(sawn).toMatchObject({ exit: 1, err: "" });
     expect(sawn.out).toMatch(/FAILS: humped by 0\.1\d\d mm[\s\S]*Take off, in hundredths[\s\S]*common practice/);
     expect(sawn.out).not.toMatch(/recess/);
-    const trued = await ran("survey", SMOOTHER, TRUED);
+    const trued = await runCommand("survey", SMOOTHER, TRUED);
     expect(trued).toMatchObject({ exit: 0, err: "" });
     expect(trued.out).toMatch(/PASSES/);
   });
@@ -95,13 +95,17 @@ describe("survey", () => {
   });
 
   test("prints a sheet that it then asks to be filled in", async () => {
-    const { exit, out } = await ran("survey", JACK, "--blank");
+    const { exit, out } = await runCommand("survey", JACK, "--blank");
     expect(exit).toBe(0);
     expect(out).toMatch(/units: in/);
-    const empty = await ran("survey", JACK, file("sheet.yaml", out));
+    const empty = await runCommand("survey", JACK, file("sheet.yaml", out));
     expect(empty).toMatchObject({ exit: 2, out: "" });
     expect(empty.err).toMatch(/sheet\.yaml:\d+:\d+: straightedge\.0\.gaps\.0\.refuses: read nothing/);
-    const filled = await ran("survey", JACK, file("sheet.yaml", out.replaceAll("refuses: }", "refuses: 0.001 }")));
+    const filled = await runCommand(
+      "survey",
+      JACK,
+      file("sheet.yaml", out.replaceAll("refuses: }", "refuses: 0.001 }")),
+    );
     expect(filled).toMatchObject({ exit: 0, err: "" });
   });
 
@@ -110,11 +114,11 @@ describe("survey", () => {
       "little.yaml",
       "straightedge:\n  - from: [5, 25]\n    to: [79, 25]\n    gaps: [{ at: 0, refuses: 0.03 }, { at: 37, refuses: 0.03 }, { at: 74, refuses: 0.03 }]\n",
     );
-    const words = await ran("survey", SMOOTHER, little);
+    const words = await runCommand("survey", SMOOTHER, little);
     expect(words.exit).toBe(1);
     expect(words.out).toMatch(/UNDECIDED[\s\S]*Missing/);
     expect(words.out).not.toMatch(/Infinity|NaN|undefined/);
-    const { exit, out } = await ran("survey", SMOOTHER, little, "--json");
+    const { exit, out } = await runCommand("survey", SMOOTHER, little, "--json");
     expect(exit).toBe(1);
     expect(out).not.toMatch(/Infinity|NaN/);
     expect(JSON.parse(out).survey).toMatchObject({ verdict: "undecided", passes: false, possibleHump: null });
@@ -125,13 +129,13 @@ describe("survey", () => {
       "routed.yaml",
       "straightedge:\n  - from: [70, 4]\n    to: [70, 45]\n    gaps: [{ at: 0, refuses: 0.03 }, { at: 20, fits: 4.9, refuses: 5.1 }, { at: 41, refuses: 0.03 }]\n",
     );
-    expect((await ran("survey", SMOOTHER, routed)).out).toMatch(/Read in the recess, it seems \(line 4\)/);
-    expect(JSON.parse((await ran("survey", SMOOTHER, routed, "--json")).out).inRecess).toEqual([4]);
+    expect((await runCommand("survey", SMOOTHER, routed)).out).toMatch(/Read in the recess, it seems \(line 4\)/);
+    expect(JSON.parse((await runCommand("survey", SMOOTHER, routed, "--json")).out).inRecess).toEqual([4]);
   });
 
   test("refuses what is missing, a folder, a file too big, and both a sheet and readings", async () => {
     const refused = async (message: RegExp, ...args: string[]) => {
-      const { exit, out, err } = await ran("survey", SMOOTHER, ...args);
+      const { exit, out, err } = await runCommand("survey", SMOOTHER, ...args);
       expect({ exit, out }, err).toEqual({ exit: 2, out: "" });
       expect(err).toMatch(message);
     };
@@ -157,7 +161,7 @@ describe("survey", () => {
         fc.string({ minLength: 1, maxLength: 300, unit: "binary" }),
       );
       for (const content of fc.sample(bytes, { numRuns: 150, seed: 22 })) {
-        const { exit, out, err } = await ran("survey", SMOOTHER, file("bad.yaml", content));
+        const { exit, out, err } = await runCommand("survey", SMOOTHER, file("bad.yaml", content));
         expect({ exit, out }, err).toEqual({ exit: 2, out: "" });
         expect(err).toMatch(/bad\.yaml:\d+:\d+: /);
         expect(err).not.toMatch(/\n\s+at |\[object|bug/);

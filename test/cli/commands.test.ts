@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "n
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 let folder = "";
@@ -15,11 +15,11 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }));
 test("new writes a design that check accepts, and never writes over it", async () => {
   for (const units of ["mm", "in"]) {
     const file = join(folder, `first-${units}.yaml`);
-    expect(await ran("new", file, "--units", units)).toMatchObject({ exit: 0, err: "" });
+    expect(await runCommand("new", file, "--units", units)).toMatchObject({ exit: 0, err: "" });
     const text = readFileSync(file, "utf8");
     expect(text).toContain(`name: first-${units}`);
-    expect((await ran("check", file)).exit).toBe(0);
-    expect(await ran("new", file)).toMatchObject({ exit: 3, out: "" });
+    expect((await runCommand("check", file)).exit).toBe(0);
+    expect(await runCommand("new", file)).toMatchObject({ exit: 3, out: "" });
     expect(readFileSync(file, "utf8")).toBe(text);
   }
 });
@@ -39,7 +39,7 @@ wedge: { angle: 6, tip: 3, tipFromEdge: 22 }
 pin: { diameter: 12.7, height: 36 }
 `,
   );
-  const { exit, out } = await ran("figures", file, "--json");
+  const { exit, out } = await runCommand("figures", file, "--json");
   expect(exit).toBe(0);
   const { figures } = JSON.parse(out);
   expect(figures.mouthGrowth).toMatchObject({ unit: "", source: expect.any(String), formula: "cot β + cot ρ" });
@@ -54,14 +54,14 @@ pin: { diameter: 12.7, height: 36 }
 });
 
 test("figures tell hold, strength and seasons too, and that strength is indicative; figures.json the same", async () => {
-  const text = await ran("figures", SMOOTHER);
+  const text = await runCommand("figures", SMOOTHER);
   expect(text.out).toMatch(/\nclampWanted +240 N /);
   expect(text.out).toMatch(/\nmoistureDriest +6\.17 % /);
   expect(text.out).toMatch(/\n\nStrength figures are indicative.*\n$/);
-  const { figures, caution } = JSON.parse((await ran("figures", SMOOTHER, "--json")).out);
+  const { figures, caution } = JSON.parse((await runCommand("figures", SMOOTHER, "--json")).out);
   expect(caution).toMatch(/indicative/);
   expect(figures.tenonShearFactor).toMatchObject({ unit: "×", help: expect.stringContaining("Indicative") });
-  const built = await ran("build", SMOOTHER, "--out", folder);
+  const built = await runCommand("build", SMOOTHER, "--out", folder);
   expect(built.out).toContain(caution);
   const inPack = JSON.parse(readFileSync(join(folder, "apprentice-smoother", "figures.json"), "utf8"));
   // A pack tells twelve digits, which every engine agrees on.
@@ -71,17 +71,17 @@ test("figures tell hold, strength and seasons too, and that strength is indicati
 });
 
 test("check counts warnings and notes apart; neither fails", async () => {
-  const both = await ran("check", SMOOTHER, "--with", "wood.wedge=beach", "--with", "pin.tenon=6");
+  const both = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach", "--with", "pin.tenon=6");
   expect(both.exit).toBe(0);
   expect(both.out).toMatch(/NOTE {5}wood-unknown/);
   expect(both.out).toMatch(/nothing fails; 2 warnings and 1 note to weigh/);
-  const note = await ran("check", SMOOTHER, "--with", "wood.wedge=beach");
+  const note = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach");
   expect(note.out).toMatch(/nothing fails; 1 note to weigh/);
 });
 
 test("--with is refused in the unit that it was typed in, every length at once", async () => {
   const lengths = ["--with", "sole.allowance=8", "--with", "body.cheek=4"];
-  const { exit, err } = await ran("check", SMOOTHER, "--with", "units=in", ...lengths);
+  const { exit, err } = await runCommand("check", SMOOTHER, "--with", "units=in", ...lengths);
   expect(exit).toBe(2);
   expect(err.trim().split("\n")).toEqual([
     "--with: sole.allowance: read 8, which is 8 in (203.2 mm); allowed is 0 in (0 mm) to 0.787 in (20 mm)",
@@ -90,16 +90,16 @@ test("--with is refused in the unit that it was typed in, every length at once",
 });
 
 test("check tells what passed, and what fails with its mend; --with changes the design for one run", async () => {
-  const good = await ran("check", SMOOTHER);
+  const good = await runCommand("check", SMOOTHER);
   expect(good).toMatchObject({ exit: 0, err: "" });
   expect(good.out).toMatch(/passed {3}blocks-collide/);
-  const bad = await ran("check", SMOOTHER, "--with", "pin.height=25", "--json");
+  const bad = await runCommand("check", SMOOTHER, "--with", "pin.height=25", "--json");
   expect(bad.exit).toBe(1);
   const { findings, mayBeBuilt } = JSON.parse(bad.out);
   expect(mayBeBuilt).toBe(false);
   const [worst] = findings;
   expect(worst).toMatchObject({ severity: "stop", code: "wedge-off-pin" });
-  const mended = await ran("check", SMOOTHER, "--with", `${worst.cure[0].parameter}=${worst.cure[0].value}`);
+  const mended = await runCommand("check", SMOOTHER, "--with", `${worst.cure[0].parameter}=${worst.cure[0].value}`);
   expect(mended.exit).toBe(0);
 });
 
@@ -110,22 +110,22 @@ test.each([
   [["--with", "nonsense"], /KEY=VALUE/],
   [["--whatever"], /whatever/],
 ])("%j is refused by name", async (args, message) => {
-  const refused = await ran("check", SMOOTHER, ...args);
+  const refused = await runCommand("check", SMOOTHER, ...args);
   expect(refused).toMatchObject({ exit: 2, out: "" });
   expect(refused.err).toMatch(message);
 });
 
 test("no command, an unknown command and a missing file are refused; help and version are not", async () => {
-  expect(await ran()).toMatchObject({ exit: 2, err: expect.stringContaining("Name a command") });
-  expect(await ran("chek", SMOOTHER)).toMatchObject({ exit: 2, err: expect.stringContaining("chek") });
-  expect(await ran("check")).toMatchObject({ exit: 2, err: expect.stringContaining("Name the design file") });
-  expect(await ran("check", join(folder, "none.yaml"))).toMatchObject({
+  expect(await runCommand()).toMatchObject({ exit: 2, err: expect.stringContaining("Name a command") });
+  expect(await runCommand("chek", SMOOTHER)).toMatchObject({ exit: 2, err: expect.stringContaining("chek") });
+  expect(await runCommand("check")).toMatchObject({ exit: 2, err: expect.stringContaining("Name the design file") });
+  expect(await runCommand("check", join(folder, "none.yaml"))).toMatchObject({
     exit: 2,
     err: expect.stringContaining("no such file"),
   });
-  expect(await ran("check", folder)).toMatchObject({ exit: 2, err: expect.stringContaining("folder") });
-  expect(await ran("--help")).toMatchObject({ exit: 0, out: expect.stringContaining("Exit codes") });
-  expect(await ran("--version")).toMatchObject({ exit: 0 });
+  expect(await runCommand("check", folder)).toMatchObject({ exit: 2, err: expect.stringContaining("folder") });
+  expect(await runCommand("--help")).toMatchObject({ exit: 0, out: expect.stringContaining("Exit codes") });
+  expect(await runCommand("--version")).toMatchObject({ exit: 0 });
 });
 
 test("build writes the pack, the same bytes again, and nothing for a design that fails", async () => {
@@ -133,7 +133,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
     readdirSync(join(folder, "apprentice-smoother"), { recursive: true, withFileTypes: true })
       .filter((f) => f.isFile())
       .map((f) => [f.name, readFileSync(join(f.parentPath, f.name)).toString("base64")]);
-  expect(await ran("build", SMOOTHER, "--out", folder)).toMatchObject({ exit: 0, err: "" });
+  expect(await runCommand("build", SMOOTHER, "--out", folder)).toMatchObject({ exit: 0, err: "" });
   const first = bytes();
   const named = (names: string[], ...ends: string[]) => names.flatMap((name) => ends.map((end) => `${name}.${end}`));
   const parts = ["bed-block", "cheek-left", "cheek-right", "cross-pin", "front-block", "wedge"];
@@ -151,32 +151,32 @@ test("build writes the pack, the same bytes again, and nothing for a design that
       "traveller.pdf",
     ].sort(),
   );
-  const again = await ran("build", SMOOTHER, "--out", folder, "--json");
+  const again = await runCommand("build", SMOOTHER, "--out", folder, "--json");
   expect(JSON.parse(again.out)).toMatchObject({ replaced: true });
   expect(bytes()).toEqual(first);
-  const failing = await ran("build", SMOOTHER, "--out", folder, "--with", "pin.height=25");
+  const failing = await runCommand("build", SMOOTHER, "--out", folder, "--with", "pin.height=25");
   expect(failing).toMatchObject({ exit: 1, out: "", err: expect.stringContaining("Nothing was written") });
   expect(bytes()).toEqual(first);
 });
 
 test("build --only makes what it is asked for, and refuses what it does not know", async () => {
   const of = (run: { out: string }) => JSON.parse(run.out).files as string[];
-  const jigs = of(await ran("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
+  const jigs = of(await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
   expect(jigs.filter((path) => path.startsWith("jigs/"))).toHaveLength(15);
   expect(jigs.filter((path) => path.startsWith("parts/") || path === "body.stl")).toEqual([]);
-  const parts = of(await ran("build", SMOOTHER, "--out", folder, "--only", "parts", "--json"));
+  const parts = of(await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--json"));
   expect(parts).toContain("body.stl");
   expect(parts.filter((path) => path.startsWith("jigs/"))).toEqual([]);
-  const told = await ran("build", SMOOTHER, "--out", folder, "--only", "jigs,parts");
+  const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,parts");
   expect(told.out).toContain("this one parts, jigs and no other section; what else the older pack held is gone");
-  const refused = await ran("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
+  const refused = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });
 
 test("build leaves a folder that is not its pack alone, and says where it stands", async () => {
   const theirs = join(folder, "theirs.txt");
   writeFileSync(theirs, "mine");
-  expect(await ran("build", SMOOTHER, "--out", theirs)).toMatchObject({
+  expect(await runCommand("build", SMOOTHER, "--out", theirs)).toMatchObject({
     exit: 3,
     err: expect.stringContaining("theirs.txt"),
   });
@@ -185,8 +185,8 @@ test("build leaves a folder that is not its pack alone, and says where it stands
 });
 
 test("explain reads from the table, one parameter or a section", async () => {
-  expect((await ran("explain", "bed.angle")).out).toMatch(/35 to 65 °; 47 unless/);
-  expect((await ran("explain", "bed")).out).toMatch(/bed\.angle[\s\S]*bed\.featherChamfer/);
-  expect((await ran("explain")).out).toMatch(/capIron\.screwHead\.diameter/);
-  expect(await ran("explain", "bad.angle")).toMatchObject({ exit: 2 });
+  expect((await runCommand("explain", "bed.angle")).out).toMatch(/35 to 65 °; 47 unless/);
+  expect((await runCommand("explain", "bed")).out).toMatch(/bed\.angle[\s\S]*bed\.featherChamfer/);
+  expect((await runCommand("explain")).out).toMatch(/capIron\.screwHead\.diameter/);
+  expect(await runCommand("explain", "bad.angle")).toMatchObject({ exit: 2 });
 });

@@ -3,9 +3,9 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
-import { needed, printed, said } from "../support/outside-programs.ts";
-import { contentsOf, isWhole } from "../support/packs.ts";
-import { ran } from "../support/running.ts";
+import { requireProgram, runForOutput, runForStdout } from "../support/outside-programs.ts";
+import { isWholePack, readContents } from "../support/packs.ts";
+import { runCommand } from "../support/running.ts";
 import { LIB3MF_REPORT } from "../support/three-mf.ts";
 
 const EXAMPLES = readdirSync("examples").filter((name) => name.endsWith(".yaml"));
@@ -66,7 +66,7 @@ const MENDED = /repair|open edges|not manifold|manifold = no|error|empty|warning
 describe.each(EXAMPLES)("%s", (example) => {
   const built = async (stage: string) => {
     const out = join(folder, stage);
-    const run = await ran("build", join("examples", example), "--out", out, "--with", `stage=${stage}`);
+    const run = await runCommand("build", join("examples", example), "--out", out, "--with", `stage=${stage}`);
     expect(run).toMatchObject({ exit: 0, err: "" });
     const pack = join(out, example.replace(".yaml", ""));
     const within = (folder: string) => readdirSync(join(pack, folder)).map((name) => join(pack, folder, name));
@@ -77,7 +77,7 @@ describe.each(EXAMPLES)("%s", (example) => {
   test.for(STAGES)("admesh mends nothing, lib3mf finds every part closed at stage %s", async (stage, context) => {
     const { pack, ending } = await built(stage);
     const { warnings, objects } = JSON.parse(
-      printed(needed(context, "lib3mf"), ["-c", LIB3MF_REPORT, join(pack, "body.3mf")]),
+      runForStdout(requireProgram(context, "lib3mf"), ["-c", LIB3MF_REPORT, join(pack, "body.3mf")]),
     );
     expect(warnings).toBe(0);
     expect(objects).toHaveLength(7); // six parts and the whole
@@ -86,18 +86,18 @@ describe.each(EXAMPLES)("%s", (example) => {
     const stls = [join(pack, "body.stl"), ...ending(".stl")];
     expect(stls).toHaveLength(7);
     for (const stl of stls) {
-      const report = printed(needed(context, "admesh"), [stl]);
+      const report = runForStdout(requireProgram(context, "admesh"), [stl]);
       for (const fault of FAULTS) expect(report, `${stl}: ${fault}`).toMatch(new RegExp(`${fault}\\s*:\\s*0\\b`));
       expect(report, stl).toMatch(/Number of parts\s*:\s*1\b/);
     }
   });
 
   test("the same bytes a second time, and a manifest that holds", async () => {
-    const first = contentsOf((await built("blank")).pack);
+    const first = readContents((await built("blank")).pack);
     rmSync(join(folder, "blank"), { recursive: true });
     const { pack } = await built("blank");
-    expect(contentsOf(pack)).toEqual(first);
-    expect(isWhole(pack)).toBe(true);
+    expect(readContents(pack)).toEqual(first);
+    expect(isWholePack(pack)).toBe(true);
     const { unit, version, files } = JSON.parse(first["manifest.json"]!);
     expect({ unit, version }).toEqual({ unit: "mm", version: "0.1.0" });
     for (const file of files.filter(({ path }: { path: string }) => path.endsWith(".stl")))
@@ -109,7 +109,7 @@ describe.each(EXAMPLES)("%s", (example) => {
 
   test.for(STAGES)("ezdxf finds no error and nothing to fix at stage %s", async (stage, context) => {
     const { ending } = await built(stage);
-    const lines = printed(needed(context, "ezdxf"), ["-c", AUDIT, ...ending(".dxf")])
+    const lines = runForStdout(requireProgram(context, "ezdxf"), ["-c", AUDIT, ...ending(".dxf")])
       .trim()
       .split("\n");
     expect(lines).toHaveLength(6);
@@ -122,11 +122,11 @@ describe.each(EXAMPLES)("%s", (example) => {
     const stls = ending(".stl", "jigs");
     expect(stls).toHaveLength(8);
     for (const stl of stls) {
-      const report = printed(needed(context, "admesh"), [stl]);
+      const report = runForStdout(requireProgram(context, "admesh"), [stl]);
       for (const fault of FAULTS) expect(report, `${stl}: ${fault}`).toMatch(new RegExp(`${fault}\\s*:\\s*0\\b`));
       expect(report, stl).toMatch(/Number of parts\s*:\s*1\b/);
     }
-    const lines = printed(needed(context, "ezdxf"), ["-c", AUDIT, ...ending(".dxf", "jigs")])
+    const lines = runForStdout(requireProgram(context, "ezdxf"), ["-c", AUDIT, ...ending(".dxf", "jigs")])
       .trim()
       .split("\n");
     expect(lines).toHaveLength(7);
@@ -134,16 +134,16 @@ describe.each(EXAMPLES)("%s", (example) => {
   });
 
   test("a slicer takes each jig as one sound solid", async (context) => {
-    const slicer = needed(context, "prusa-slicer");
+    const slicer = requireProgram(context, "prusa-slicer");
     const { ending } = await built("blank");
-    const report = printed(slicer, ["--info", ...ending(".stl", "jigs")]);
+    const report = runForStdout(slicer, ["--info", ...ending(".stl", "jigs")]);
     expect(report.match(/manifold = yes/g)).toHaveLength(8);
     expect(report.match(/number_of_parts =\s+1\b/g)).toHaveLength(8);
     expect(report).not.toMatch(MENDED);
     if (!SLICED.includes(example)) return;
     for (const stl of ending(".stl", "jigs")) {
       const gcode = join(folder, "sliced.gcode");
-      expect(said(slicer, [...COARSE, "--output", gcode, stl]), stl).not.toMatch(MENDED);
+      expect(runForOutput(slicer, [...COARSE, "--output", gcode, stl]), stl).not.toMatch(MENDED);
       expect(readFileSync(gcode, "utf8"), stl).toMatch(/^G1 .*E\d/m);
     }
   });

@@ -1,12 +1,12 @@
 // `lamplane stock` as a maker meets it: what it prints, and which code it exits with.
 import { expect, test } from "vitest";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 const JOINTER = "examples/workshop-jointer.yaml";
 
 test("tells everything in the order of the work, with the numbers of the design", async () => {
-  const { exit, out, err } = await ran("stock", JOINTER);
+  const { exit, out, err } = await runCommand("stock", JOINTER);
   expect({ exit, err }).toEqual({ exit: 0, err: "" });
   const heads = ["BILLET", "SAW LINES", "MATCHING MARKS", "THE TWO CUTS", "THROAT OFFCUT", "STOCK LIST"];
   const places = heads.map((head) => out.indexOf(head));
@@ -19,26 +19,26 @@ test("tells everything in the order of the work, with the numbers of the design"
 });
 
 test("a billet that is too small exits 1 and says by how much; on its side it may fit, and the rings turn", async () => {
-  const small = await ran("stock", JOINTER, "--with", "billet.width=100", "--with", "billet.height=50");
+  const small = await runCommand("stock", JOINTER, "--with", "billet.width=100", "--with", "billet.height=50");
   expect(small.exit).toBe(1);
   expect(small.out).toContain("too small by 0.2 mm");
-  const turned = await ran("stock", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
+  const turned = await runCommand("stock", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
   expect(turned.exit).toBe(0);
-  const checked = await ran("check", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
+  const checked = await runCommand("check", JOINTER, "--with", "billet.width=75", "--with", "billet.height=108");
   expect(checked.exit).toBe(0);
   expect(checked.out).toContain("The billet's width, laid on its side, is 108 mm");
   expect(turned.out).toMatch(/on its side.*stand at 70° to the sole, not at 20°/);
 });
 
 test("a wedge short enough comes out of the offcut", async () => {
-  expect((await ran("stock", SMOOTHER)).out).toMatch(/wedge does not come out of it: it is .* too long/);
-  const shorter = await ran("stock", SMOOTHER, "--with", "wedge.length=65");
+  expect((await runCommand("stock", SMOOTHER)).out).toMatch(/wedge does not come out of it: it is .* too long/);
+  const shorter = await runCommand("stock", SMOOTHER, "--with", "wedge.length=65");
   expect(shorter.out).toMatch(/wedge comes out of it, its length at 0° to the grain/);
   expect(shorter.out).toMatch(/wedge +1 .*throat offcut/);
 });
 
 test("JSON holds the whole plan in mm", async () => {
-  const { exit, out } = await ran("stock", SMOOTHER, "--json");
+  const { exit, out } = await runCommand("stock", SMOOTHER, "--json");
   const plan = JSON.parse(out);
   expect(exit).toBe(0);
   expect(plan).toMatchObject({

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseHTML } from "linkedom";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 let folder = "";
@@ -13,7 +13,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-const sweep = (...args: string[]) => ran("sweep", SMOOTHER, ...args);
+const sweep = (...args: string[]) => runCommand("sweep", SMOOTHER, ...args);
 const VARY = ["--vary", "bed.angle=43..63:2", "--vary", "iron.thickness=2.5,3.2,4"];
 
 function drawn(name: string) {

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 const BIN = fileURLToPath(new URL("../../packages/cli/bin/lamplane.js", import.meta.url));
@@ -18,7 +18,7 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }));
 const VARY = ["--vary", "bed.angle=43..57:2", "--vary", "iron.thickness=2.5,3.2 mm,1/8 in"];
 
 test("each line is what figures and check say of that design", async () => {
-  const { exit, out } = await ran("sweep", SMOOTHER, ...VARY, "--figure", "glueGap");
+  const { exit, out } = await runCommand("sweep", SMOOTHER, ...VARY, "--figure", "glueGap");
   expect(exit).toBe(0);
   const [head, ...lines] = out.trimEnd().split("\r\n");
   expect(head).toBe("bed.angle,iron.thickness,glueGap,stops,warnings");
@@ -28,9 +28,9 @@ test("each line is what figures and check say of that design", async () => {
   for (const line of [lines[0]!, lines[10]!, lines[23]!]) {
     const [angle, thickness, gap, stops] = line.split(",");
     const changes = ["--with", `bed.angle=${angle}`, "--with", `iron.thickness=${thickness}`];
-    const { figures } = JSON.parse((await ran("figures", SMOOTHER, ...changes, "--json")).out);
+    const { figures } = JSON.parse((await runCommand("figures", SMOOTHER, ...changes, "--json")).out);
     expect(Number(gap)).toBeCloseTo(figures.glueGap.value, 6);
-    const { findings } = JSON.parse((await ran("check", SMOOTHER, ...changes, "--json")).out);
+    const { findings } = JSON.parse((await runCommand("check", SMOOTHER, ...changes, "--json")).out);
     const found = findings.filter(({ severity }: { severity: string }) => severity === "stop");
     expect(stops!.split(" ").filter(Boolean)).toEqual(found.map(({ code }: { code: string }) => code));
   }
@@ -47,7 +47,7 @@ test.each([
   [["--vary", "bed.angle=43,44", "--figure", "gap"], /no such figure/],
   [[], /name what to vary/],
 ])("refuses %j", async (args, message) => {
-  const { exit, err } = await ran("sweep", SMOOTHER, ...args);
+  const { exit, err } = await runCommand("sweep", SMOOTHER, ...args);
   expect(exit).toBe(2);
   expect(err).toMatch(message);
 });
@@ -55,24 +55,24 @@ test.each([
 test("all cores give the same table as one, and a broken-off run goes on where it stopped", async () => {
   const vary = ["--vary", "bed.angle=43..57:0.05", "--vary", "wedge.angle=5,7", "--vary", "iron.thickness=2.5,3"];
   const [one, many] = [join(folder, "one.csv"), join(folder, "many.csv")];
-  expect((await ran("sweep", SMOOTHER, ...vary, "--out", one)).exit).toBe(0);
+  expect((await runCommand("sweep", SMOOTHER, ...vary, "--out", one)).exit).toBe(0);
   execFileSync(process.execPath, [BIN, "sweep", SMOOTHER, ...vary, "--out", many]);
   const whole = readFileSync(one, "utf8");
   expect(whole.split("\r\n")).toHaveLength(281 * 4 + 2);
   expect(readFileSync(many, "utf8")).toBe(whole);
-  expect((await ran("sweep", SMOOTHER, ...vary, "--out", join(folder, "missing", "x.csv"))).exit).toBe(3);
+  expect((await runCommand("sweep", SMOOTHER, ...vary, "--out", join(folder, "missing", "x.csv"))).exit).toBe(3);
 });
 
 test("a part that a broken-off run left is kept as far as its lines are whole", async () => {
   const out = join(folder, "sweep.csv");
-  await ran("sweep", SMOOTHER, ...VARY, "--out", out);
+  await runCommand("sweep", SMOOTHER, ...VARY, "--out", out);
   const whole = readFileSync(out, "utf8");
   rmSync(out);
   const before = new Set(readdirSync(folder));
   expect(before.size).toBe(0);
   const name = await partFileOf(out);
   writeFileSync(name, whole.slice(0, Math.floor(whole.length / 2)));
-  const { exit, out: said } = await ran("sweep", SMOOTHER, ...VARY, "--out", out);
+  const { exit, out: said } = await runCommand("sweep", SMOOTHER, ...VARY, "--out", out);
   expect(exit).toBe(0);
   expect(said).toMatch(/24 designs, (9|1[0-3]) of them from the run that was broken off/);
   expect(readFileSync(out, "utf8")).toBe(whole);
@@ -103,10 +103,10 @@ async function partFileOf(out: string): Promise<string> {
 test("a table of another sweep is replaced, anything else is left alone", async () => {
   const out = join(folder, "notes.csv");
   writeFileSync(out, "my notes\n");
-  expect(await ran("sweep", SMOOTHER, ...VARY, "--out", out)).toMatchObject({ exit: 3 });
+  expect(await runCommand("sweep", SMOOTHER, ...VARY, "--out", out)).toMatchObject({ exit: 3 });
   expect(readFileSync(out, "utf8")).toBe("my notes\n");
   rmSync(out);
-  await ran("sweep", SMOOTHER, "--vary", "bed.angle=45,46", "--out", out);
-  expect((await ran("sweep", SMOOTHER, ...VARY, "--out", out)).exit).toBe(0);
+  await runCommand("sweep", SMOOTHER, "--vary", "bed.angle=45,46", "--out", out);
+  expect((await runCommand("sweep", SMOOTHER, ...VARY, "--out", out)).exit).toBe(0);
   expect(readFileSync(out, "utf8").split("\r\n")).toHaveLength(26);
 });

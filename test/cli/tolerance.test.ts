@@ -1,12 +1,12 @@
 // `lamplane tolerance` as a maker meets it: words in the file's unit, JSON, seeds, and refusals.
 import { expect, test } from "vitest";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 const FEW = ["--runs", "400"];
 
 test("says how wide the mouth will be, which step decides, and what set, read and repeat leaves", async () => {
-  const { exit, out, err } = await ran("tolerance", SMOOTHER, ...FEW);
+  const { exit, out, err } = await runCommand("tolerance", SMOOTHER, ...FEW);
   expect({ exit, err }).toEqual({ exit: 0, err: "" });
   expect(out).toMatch(
     /^The mouth will be 0\.15 mm within ±0\.15 mm \(95 %\) if you take off the planned allowance of 3\.00 mm\./,
@@ -18,13 +18,13 @@ test("says how wide the mouth will be, which step decides, and what set, read an
 });
 
 test("speaks in inches for a file in inches", async () => {
-  const { out } = await ran("tolerance", "examples/trestle-jack.yaml", ...FEW);
+  const { out } = await runCommand("tolerance", "examples/trestle-jack.yaml", ...FEW);
   expect(out).toMatch(/^The mouth will be 0\.0313 in within ±0\.\d{4} in/);
   expect(out).not.toMatch(/\d mm/);
 });
 
 test("--json is the report; the same seed gives the same bytes, another seed other runs", async () => {
-  const at = async (...args: string[]) => (await ran("tolerance", SMOOTHER, "--json", ...FEW, ...args)).out;
+  const at = async (...args: string[]) => (await runCommand("tolerance", SMOOTHER, "--json", ...FEW, ...args)).out;
   const report = JSON.parse(await at());
   expect(report).toMatchObject({ name: "apprentice-smoother", placing: "contact", trial: { seed: 1, runs: 400 } });
   expect(report.results.map(({ key }: { key: string }) => key)).toEqual([
@@ -39,7 +39,7 @@ test("--json is the report; the same seed gives the same bytes, another seed oth
 });
 
 test("a maker's own tolerance changes the answer", async () => {
-  const { out } = await ran("tolerance", SMOOTHER, ...FEW, "--with", "hand.creep=0.4");
+  const { out } = await runCommand("tolerance", SMOOTHER, ...FEW, "--with", "hand.creep=0.4");
   expect(out).toMatch(/within ±0\.41 mm .*\n.*creep under the clamps, held to ±0\.40 mm \(93 %\)/);
 });
 
@@ -51,7 +51,7 @@ test.each([
   [["--runs", "1e9"], /--runs 1000000000/],
   [["--with", "hand.creep=-1"], /hand\.creep/],
 ])("%j is refused by name", async (args, message) => {
-  const refused = await ran("tolerance", SMOOTHER, ...args);
+  const refused = await runCommand("tolerance", SMOOTHER, ...args);
   expect(refused).toMatchObject({ exit: 2, out: "" });
   expect(refused.err).toMatch(message);
 });

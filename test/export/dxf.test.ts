@@ -7,7 +7,7 @@ import { arc, line, type Outline, point, polygon } from "@lamplane/geometry";
 import type { Drawing } from "@lamplane/parameters/drawings";
 import * as dxfParser from "dxf-parser";
 import { expect, test } from "vitest";
-import { needed, printed } from "../support/outside-programs.ts";
+import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 
 /** 100 × 40 with a right end of half a circle. */
 const tongue: Outline = [
@@ -130,12 +130,12 @@ print(json.dumps({"errors": [e.message for e in audit.errors], "fixes": [f.messa
 `;
 
 test("ezdxf finds no error and nothing to mend", (context) => {
-  const python = needed(context, "ezdxf");
+  const python = requireProgram(context, "ezdxf");
   const folder = mkdtempSync(join(tmpdir(), "lamplane-dxf-"));
   try {
     const file = join(folder, "tongue.dxf");
     writeFileSync(file, dxfText(drawing));
-    const report = JSON.parse(printed(python, ["-c", AUDIT, file]));
+    const report = JSON.parse(runForStdout(python, ["-c", AUDIT, file]));
     expect(report).toMatchObject({ errors: [], fixes: [], units: 4, extents: [0, 0, 100, 40] });
     expect(report.version >= "AC1015").toBe(true); // R2000
     expect(report.types).toEqual(["LWPOLYLINE", "LWPOLYLINE", "CIRCLE", "LINE", "ARC", "ARC", "TEXT"]);

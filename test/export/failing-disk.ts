@@ -2,14 +2,17 @@
 import * as disk from "node:fs/promises";
 import type { FileSystem } from "@lamplane/export";
 
-interface Failing {
+interface DiskFailure {
   /** Whether an operation fails: its name, and its number from 1. */
   readonly only: (operation: string, nth: number) => boolean;
   readonly code?: string;
 }
 
 /** The real disk, some of whose operations fail without having done anything; and how many there were. */
-export function failing({ only, code = "EIO" }: Failing): { fileSystem: FileSystem; count: () => number } {
+export function failingFileSystem({ only, code = "EIO" }: DiskFailure): {
+  fileSystem: FileSystem;
+  count: () => number;
+} {
   let count = 0;
   const guarded =
     <A extends unknown[], R>(name: string, act: (...args: A) => Promise<R>) =>

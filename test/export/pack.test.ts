@@ -2,11 +2,11 @@
 import * as fs from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { CouldNotWrite, manifestText, writePack } from "@lamplane/export";
+import { manifestText, WriteError, writePack } from "@lamplane/export";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { fault } from "../support/faults.ts";
-import { type Contents, contentsOf, endedMark, NAME, NEW, OLD, packFiles, runFolder } from "../support/packs.ts";
-import { failing } from "./failing-disk.ts";
+import { type Contents, makeEndedMark, NAME, NEW, OLD, packFiles, readContents, runFolder } from "../support/packs.ts";
+import { failingFileSystem } from "./failing-disk.ts";
 
 let parent: string;
 beforeEach(() => {
@@ -19,20 +19,21 @@ const at = (...path: string[]) => join(parent, ...path);
 const present = () => fs.readdirSync(parent).sort();
 const whole = (contents: Contents) => Object.fromEntries(packFiles(contents));
 const holds = (folder: string, contents: Contents) =>
-  JSON.stringify(Object.entries(contentsOf(folder)).sort()) === JSON.stringify(Object.entries(whole(contents)).sort());
+  JSON.stringify(Object.entries(readContents(folder)).sort()) ===
+  JSON.stringify(Object.entries(whole(contents)).sort());
 
 describe("written", () => {
   test("into a folder that was not there yet", async () => {
     const made = await writePack({ parent: at("deep", "er"), name: NAME, files: packFiles(NEW) });
     expect(made).toEqual({ path: at("deep", "er", NAME), replaced: false });
-    expect(contentsOf(at("deep", "er", NAME))).toEqual(whole(NEW));
+    expect(readContents(at("deep", "er", NAME))).toEqual(whole(NEW));
     expect(fs.readdirSync(at("deep", "er"))).toEqual([NAME]);
   });
 
   test("in an older pack's place, of which nothing stays", async () => {
     await write(OLD);
     expect(await write(NEW)).toEqual({ path: at(NAME), replaced: true });
-    expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+    expect(readContents(at(NAME))).toEqual(whole(NEW));
     expect(present()).toEqual([NAME]);
   });
 });
@@ -44,7 +45,7 @@ describe(
     const refused = async (what: RegExp) => {
       const before = present();
       const error = await write(NEW).catch((e: unknown) => e);
-      expect(error).toBeInstanceOf(CouldNotWrite);
+      expect(error).toBeInstanceOf(WriteError);
       expect((error as Error).message).toMatch(what);
       expect(present()).toEqual(before);
     };
@@ -53,7 +54,7 @@ describe(
       fs.mkdirSync(at(NAME));
       fs.writeFileSync(at(NAME, "letter.txt"), "mine");
       await refused(/a folder that is no pack.*move it away/);
-      expect(contentsOf(at(NAME))).toEqual({ "letter.txt": "mine" });
+      expect(readContents(at(NAME))).toEqual({ "letter.txt": "mine" });
     });
     test.each([
       ["another design's manifest", manifestText("big-plane", "0.1.0", new Map())],
@@ -79,12 +80,12 @@ describe(
       await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD) });
       fs.symlinkSync(at("elsewhere", NAME), at(NAME));
       await refused(/symbolic link/);
-      expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
+      expect(readContents(at("elsewhere", NAME))).toEqual(whole(OLD));
     });
     test("a file where the packs' folder should be", async () => {
       fs.writeFileSync(at("packs"), "mine");
       for (const wrong of [at("packs"), at("packs", "deeper")]) {
-        await expect(writePack({ parent: wrong, name: NAME, files: packFiles(NEW) })).rejects.toThrow(CouldNotWrite);
+        await expect(writePack({ parent: wrong, name: NAME, files: packFiles(NEW) })).rejects.toThrow(WriteError);
       }
       expect(fs.readFileSync(at("packs"), "utf8")).toBe("mine");
     });
@@ -100,26 +101,30 @@ describe(
   () => {
     test("an old pack left aside is put back before anything else", async () => {
       await write(OLD);
-      const left = runFolder(endedMark());
+      const left = runFolder(makeEndedMark());
       fs.mkdirSync(at(left));
       fs.renameSync(at(NAME), at(left, "old"));
-      const broken = failing({ only: (operation) => operation === "open" });
-      await expect(write(NEW, { fileSystem: broken.fileSystem })).rejects.toThrow(CouldNotWrite);
-      expect(contentsOf(at(NAME))).toEqual(whole(OLD));
+      const broken = failingFileSystem({ only: (operation) => operation === "open" });
+      await expect(write(NEW, { fileSystem: broken.fileSystem })).rejects.toThrow(WriteError);
+      expect(readContents(at(NAME))).toEqual(whole(OLD));
       expect(present()).toEqual([NAME]);
     });
     test("an old pack left aside goes where a newer one stands", async () => {
       await write(OLD);
-      const left = runFolder(endedMark());
+      const left = runFolder(makeEndedMark());
       fs.mkdirSync(at(left));
       fs.cpSync(at(NAME), at(left, "old"), { recursive: true });
       await write(NEW);
-      expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+      expect(readContents(at(NAME))).toEqual(whole(NEW));
       expect(present()).toEqual([NAME]);
     });
     test("what broken-off runs of this pack left is removed, and nothing else", async () => {
-      const others = [`.lamplane-${NAME}-mine.tmp`, `.lamplane-${NAME}-12.tmp`, runFolder(endedMark(), "big-plane")];
-      const left = [runFolder(endedMark()), runFolder(endedMark())];
+      const others = [
+        `.lamplane-${NAME}-mine.tmp`,
+        `.lamplane-${NAME}-12.tmp`,
+        runFolder(makeEndedMark(), "big-plane"),
+      ];
+      const left = [runFolder(makeEndedMark()), runFolder(makeEndedMark())];
       for (const folder of [...others, ...left]) fs.mkdirSync(at(folder));
       fs.mkdirSync(at(left[1]!, "new"));
       fs.writeFileSync(at(left[1]!, "new", "manifest.json"), "half writ");
@@ -129,7 +134,7 @@ describe(
     test.each(["letter.txt", "new/letter.txt", "old/letter.txt", "gone/letter.txt"])(
       "a folder of such a name with somebody else's %s in it stays",
       async (letter) => {
-        const theirs = runFolder(endedMark());
+        const theirs = runFolder(makeEndedMark());
         fs.mkdirSync(at(theirs, letter, ".."), { recursive: true });
         fs.writeFileSync(at(theirs, letter), "mine");
         await write(NEW);
@@ -138,13 +143,13 @@ describe(
       },
     );
     test("a file or a link by such a name stays, and so does what the link leads to", async () => {
-      const [file, link] = [runFolder(endedMark()), runFolder(endedMark())];
+      const [file, link] = [runFolder(makeEndedMark()), runFolder(makeEndedMark())];
       await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD) });
       fs.writeFileSync(at(file), "");
       fs.symlinkSync(at("elsewhere"), at(link));
       await write(NEW);
       expect(present()).toEqual([file, link, "elsewhere", NAME].sort());
-      expect(contentsOf(at("elsewhere", NAME))).toEqual(whole(OLD));
+      expect(readContents(at("elsewhere", NAME))).toEqual(whole(OLD));
     });
   },
 );
@@ -156,7 +161,7 @@ describe(
     /** A disk on which something happens at the first writing of a file. */
     function meanwhile(happen: () => void) {
       let happened = false;
-      return failing({
+      return failingFileSystem({
         only: (operation) => {
           if (operation === "writeFile" && !happened) {
             happened = true;
@@ -175,7 +180,7 @@ describe(
         fs.writeFileSync(at(NAME, "letter.txt"), "mine");
       });
       await expect(write(NEW, { fileSystem })).rejects.toThrow(/a folder that is no pack/);
-      expect(contentsOf(at(NAME))).toEqual({ "letter.txt": "mine" });
+      expect(readContents(at(NAME))).toEqual({ "letter.txt": "mine" });
       expect(present()).toEqual([NAME]);
     });
 
@@ -187,7 +192,7 @@ describe(
         }
       });
       expect(await write(NEW, { fileSystem })).toMatchObject({ replaced: true });
-      expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+      expect(readContents(at(NAME))).toEqual(whole(NEW));
       expect(present()).toEqual([NAME]);
     });
   },
@@ -195,7 +200,7 @@ describe(
 
 test("every file is on the disk before the pack takes its place, and every folder's list of names", async () => {
   const done: string[] = [];
-  const { fileSystem } = failing({
+  const { fileSystem } = failingFileSystem({
     only: (operation) => {
       done.push(operation);
       return false;
@@ -247,7 +252,7 @@ describe(
   }),
   () => {
     test.each(["EACCES", "EROFS", "ENOSPC", "ENOTDIR", "EPERM", "EIO"])("%s is told as what to do", async (code) => {
-      const { fileSystem } = failing({ only: (operation) => operation === "mkdir", code });
+      const { fileSystem } = failingFileSystem({ only: (operation) => operation === "mkdir", code });
       await expect(write(NEW, { fileSystem })).rejects.toMatchObject({
         name: "CouldNotWrite",
         path: at(NAME),
@@ -256,7 +261,7 @@ describe(
     });
 
     async function operations(): Promise<number> {
-      const counted = failing({ only: () => false });
+      const counted = failingFileSystem({ only: () => false });
       await write(OLD);
       await write(NEW, { fileSystem: counted.fileSystem });
       fs.rmSync(at(NAME), { recursive: true });
@@ -268,14 +273,14 @@ describe(
       expect(count).toBeGreaterThan(30);
       for (let k = 1; k <= count; k++) {
         if (replacing) await write(OLD);
-        const { fileSystem } = failing({ only: (_, nth) => nth === k });
+        const { fileSystem } = failingFileSystem({ only: (_, nth) => nth === k });
         const error = await write(NEW, { fileSystem }).then(
           () => undefined,
           (e: unknown) => e,
         );
-        if (error !== undefined) expect(error).toBeInstanceOf(CouldNotWrite);
-        if (error === undefined) expect(contentsOf(at(NAME)), `operation ${k}`).toEqual(whole(NEW));
-        else if (replacing) expect(contentsOf(at(NAME)), `operation ${k}`).toEqual(whole(OLD));
+        if (error !== undefined) expect(error).toBeInstanceOf(WriteError);
+        if (error === undefined) expect(readContents(at(NAME)), `operation ${k}`).toEqual(whole(NEW));
+        else if (replacing) expect(readContents(at(NAME)), `operation ${k}`).toEqual(whole(OLD));
         else expect(present(), `operation ${k}`).toEqual([]);
         await write(NEW);
         expect(present(), `operation ${k}`).toEqual([NAME]);
@@ -287,15 +292,15 @@ describe(
       const count = await operations();
       for (let k = 1; k <= count; k++) {
         await write(OLD);
-        const { fileSystem } = failing({ only: (_, nth) => nth >= k });
-        await write(NEW, { fileSystem }).catch((error) => expect(error).toBeInstanceOf(CouldNotWrite));
+        const { fileSystem } = failingFileSystem({ only: (_, nth) => nth >= k });
+        await write(NEW, { fileSystem }).catch((error) => expect(error).toBeInstanceOf(WriteError));
         const left = [at(NAME), ...present().map((folder) => at(folder, "old"))].filter((path) => fs.existsSync(path));
         expect(
           left.some((folder) => holds(folder, OLD) || holds(folder, NEW)),
           `from operation ${k}`,
         ).toBe(true);
         await write(NEW);
-        expect(contentsOf(at(NAME))).toEqual(whole(NEW));
+        expect(readContents(at(NAME))).toEqual(whole(NEW));
         expect(present()).toEqual([NAME]);
         fs.rmSync(at(NAME), { recursive: true });
       }

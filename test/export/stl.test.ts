@@ -4,10 +4,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
-import { meshMeasures, readStl, stlBytes } from "@lamplane/export";
+import { meshMeasures, parseStl, stlBytes } from "@lamplane/export";
 import Module from "manifold-3d";
 import { describe, expect, test } from "vitest";
-import { needed, printed } from "../support/outside-programs.ts";
+import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 
 const { primitives, extrusions, geometries, booleans } = modeling;
 
@@ -40,7 +40,7 @@ describe.each(SOLIDS)("%s", (name, solid, volume) => {
   test("same solid, same bytes", () => expect(stlBytes(solid, name, volume)).toEqual(bytes));
 
   test("has nothing for admesh to mend", (context) => {
-    const report = admesh(needed(context, "admesh"), bytes);
+    const report = admesh(requireProgram(context, "admesh"), bytes);
     expect(report).toMatch(/All facets connected/);
     expect(
       figures(
@@ -55,7 +55,7 @@ describe.each(SOLIDS)("%s", (name, solid, volume) => {
 
   test("is a solid of that volume to manifold-3d", async () => {
     const { Manifold, Mesh } = await manifold();
-    const { corners, count } = readStl(bytes);
+    const { corners, count } = parseStl(bytes);
     const mesh = new Mesh({
       numProp: 3,
       vertProperties: Float32Array.from(corners),
@@ -90,9 +90,9 @@ describe("no file", () => {
 
 test("bytes that are no binary STL are not read as one", () => {
   const bytes = stlBytes(block, "block", 160 * 60 * 45);
-  expect(() => readStl(bytes.slice(0, -1))).toThrow(/not a binary STL/);
-  expect(() => readStl(bytes.slice(0, 50))).toThrow(/not a binary STL/);
-  expect(() => readStl(Uint8Array.from([...new TextEncoder().encode("solid"), ...bytes.slice(5)]))).toThrow(
+  expect(() => parseStl(bytes.slice(0, -1))).toThrow(/not a binary STL/);
+  expect(() => parseStl(bytes.slice(0, 50))).toThrow(/not a binary STL/);
+  expect(() => parseStl(Uint8Array.from([...new TextEncoder().encode("solid"), ...bytes.slice(5)]))).toThrow(
     /not a binary/,
   );
 });
@@ -111,7 +111,7 @@ function admesh(command: string, bytes: Uint8Array): string {
   try {
     const file = join(folder, "part.stl");
     writeFileSync(file, bytes);
-    return printed(command, [file]);
+    return runForStdout(command, [file]);
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -1,16 +1,18 @@
 // The stock list as another program's CSV reader reads it: the billet, a row a piece, lengths in mm, odd names as text and no formula.
-import { figureTold, stockPlan } from "@lamplane/bench";
-import { elevation, figure } from "@lamplane/parameters/elevation";
+import { formatFigure, stockPlan } from "@lamplane/bench";
+import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import { expect, type TestContext, test } from "vitest";
 import { stockCsv } from "../../packages/export/src/content/stock-csv.ts";
 import { designWith, WORKED } from "../support/designs.ts";
-import { needed, printed } from "../support/outside-programs.ts";
+import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 import { withPdf } from "../support/pages.ts";
 
 const READ = "import csv, json, sys; print(json.dumps(list(csv.reader(open(sys.argv[1], newline='')))))";
 
 const rowsRead = (context: TestContext, csv: string): string[][] =>
-  withPdf(new TextEncoder().encode(csv), (file) => JSON.parse(printed(needed(context, "python"), ["-c", READ, file])));
+  withPdf(new TextEncoder().encode(csv), (file) =>
+    JSON.parse(runForStdout(requireProgram(context, "python"), ["-c", READ, file])),
+  );
 
 test("Python's csv module reads every row and cell, commas and quotes in a wood's name too", (context) => {
   const wood = { ...designWith(WORKED).wood, body: '=oak, "white"' };
@@ -56,7 +58,8 @@ test("a wedge is as long in the stock list as its step says: never short of what
   const plane = elevation(design);
   const [head, ...lines] = rowsRead(context, stockCsv(stockPlan(plane), design)) as [string[], ...string[][]];
   const wedge = lines.find(([piece]) => piece === "wedge")!;
-  const told = (key: "wedgeLength" | "wedgeWidth" | "wedgeButt") => figureTold(design, key, figure(plane, key)!, "mm");
+  const told = (key: "wedgeLength" | "wedgeWidth" | "wedgeButt") =>
+    formatFigure(design, key, figureValue(plane, key)!, "mm");
   for (const [side, key] of [
     ["length", "wedgeLength"],
     ["width", "wedgeWidth"],

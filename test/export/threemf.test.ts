@@ -4,15 +4,15 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
-import { manifestText, readThreeMf, solidMeasures, stlBytes, threeMf } from "@lamplane/export";
+import { manifestText, parseThreeMf, serializeThreeMf, solidMeasures, stlBytes } from "@lamplane/export";
 import { elevation } from "@lamplane/parameters/elevation";
 import { type Part, partsOf } from "@lamplane/parameters/solids";
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
-import { needed, printed, said } from "../support/outside-programs.ts";
-import { LIB3MF_REPORT, readByThree } from "../support/three-mf.ts";
+import { requireProgram, runForOutput, runForStdout } from "../support/outside-programs.ts";
+import { LIB3MF_REPORT, parseWithThree } from "../support/three-mf.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "lamplane-3mf-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -21,7 +21,7 @@ const NAMES = ["front-block", "bed-block", "cheek-left", "cheek-right", "wedge",
 const WORDS = { name: "worked", version: "0.1.0" };
 const plane = elevation(designWith(WORKED));
 const parts = partsOf(plane, "blank");
-const bytes = threeMf(parts, WORDS);
+const bytes = serializeThreeMf(parts, WORDS);
 const file = join(folder, "worked.3mf");
 writeFileSync(file, bytes);
 const model = new TextDecoder().decode(unzipSync(bytes)["3D/3dmodel.model"]);
@@ -31,7 +31,7 @@ const AS_READ = 1e-4;
 const near = (found: number, wanted: number) => expect(Math.abs(found - wanted)).toBeLessThan(AS_READ);
 
 describe("three's loader reads", () => {
-  const read = readByThree(bytes);
+  const read = parseWithThree(bytes);
 
   test("each part by its name", () => expect(read.map((part) => part.name)).toEqual(NAMES));
 
@@ -74,7 +74,7 @@ function lightnessOf(colour: string): number {
 
 describe("other programs find nothing to mend", () => {
   test("lib3mf, strict: no warning, every object valid, every mesh closed and oriented", (context) => {
-    const report = JSON.parse(printed(needed(context, "lib3mf"), ["-c", LIB3MF_REPORT, file]));
+    const report = JSON.parse(runForStdout(requireProgram(context, "lib3mf"), ["-c", LIB3MF_REPORT, file]));
     expect(report.warnings).toBe(0);
     const mesh = (name: string) => ({ name, mesh: true, valid: true, closed: true, vertices: expect.any(Number) });
     const whole = { name: "worked", mesh: false, valid: true, closed: null, vertices: null };
@@ -85,12 +85,12 @@ describe("other programs find nothing to mend", () => {
   test("lib3mf does find a missing triangle", (context) => {
     const open = join(folder, "open.3mf");
     writeFileSync(open, rezipped(model.replace(/<triangle [^>]*>\n/, "")));
-    const report = JSON.parse(printed(needed(context, "lib3mf"), ["-c", LIB3MF_REPORT, open]));
+    const report = JSON.parse(runForStdout(requireProgram(context, "lib3mf"), ["-c", LIB3MF_REPORT, open]));
     expect(report.objects[0]).toMatchObject({ name: "front-block", closed: false });
   });
 
   test("a slicer: each part manifold, one shell, of its volume and size", (context) => {
-    const report = said(needed(context, "prusa-slicer"), ["--info", file]);
+    const report = runForOutput(requireProgram(context, "prusa-slicer"), ["--info", file]);
     const rows = (key: string) => [...report.matchAll(new RegExp(`^${key} = +(\\S+)`, "gm"))].map((found) => found[1]);
     expect(rows("manifold")).toEqual(NAMES.map(() => "yes"));
     expect(rows("number_of_parts")).toEqual(NAMES.map(() => "1"));
@@ -106,7 +106,13 @@ describe("other programs find nothing to mend", () => {
     ["the cross pin's STL", () => stlOf(parts[5]!)],
   ] as const)("a slicer slices %s without a word of repair", ([, path], context) => {
     const gcode = join(folder, "out.gcode");
-    const report = said(needed(context, "prusa-slicer"), [...COARSE, "--export-gcode", "--output", gcode, path()]);
+    const report = runForOutput(requireProgram(context, "prusa-slicer"), [
+      ...COARSE,
+      "--export-gcode",
+      "--output",
+      gcode,
+      path(),
+    ]);
     expect(report).toMatch(/Slicing result exported/);
     expect(report).not.toMatch(/repair|warning|error|manifold|open edge|empty layer/i);
   });
@@ -177,7 +183,7 @@ describe("the package and its model, as 3MF Core Specification 1.4.0 has them", 
 });
 
 test("a nanometre is kept: no coordinate is further from the solid's than half of one", () => {
-  const written = readThreeMf(bytes)[0]!.mesh.corners;
+  const written = parseThreeMf(bytes)[0]!.mesh.corners;
   const low = [...Array(3).keys()].map((k) => Math.min(...parts.flatMap((part) => standing(part).map((p) => p[k]!))));
   const modelled = standing(parts[0]!).flatMap((p) => p.map((c, k) => c - low[k]!));
   expect(written).toHaveLength(modelled.length);
@@ -190,11 +196,11 @@ const standing = ({ inPlace }: Part): number[][] =>
 
 test("a name with every character that XML keeps for itself comes back", (context) => {
   const strange = `a<b>&"c"&amp;'`;
-  const document = threeMf([{ ...parts[0]!, name: strange }], { name: "<&>", version: "0" });
-  expect(readThreeMf(document)[0]!.name).toBe(strange);
+  const document = serializeThreeMf([{ ...parts[0]!, name: strange }], { name: "<&>", version: "0" });
+  expect(parseThreeMf(document)[0]!.name).toBe(strange);
   const path = join(folder, "strange.3mf");
   writeFileSync(path, document);
-  const { objects } = JSON.parse(printed(needed(context, "lib3mf"), ["-c", LIB3MF_REPORT, path]));
+  const { objects } = JSON.parse(runForStdout(requireProgram(context, "lib3mf"), ["-c", LIB3MF_REPORT, path]));
   expect(objects.map((object: { name: string }) => object.name)).toEqual([strange, "<&>"]);
 });
 
@@ -202,7 +208,7 @@ test("same parts, same bytes, in any time zone", () => {
   const zone = process.env.TZ;
   const all = ["Pacific/Kiritimati", "Pacific/Pago_Pago", "UTC"].map((TZ) => {
     process.env.TZ = TZ;
-    return Buffer.from(threeMf(partsOf(plane, "blank"), WORDS)).toString("base64");
+    return Buffer.from(serializeThreeMf(partsOf(plane, "blank"), WORDS)).toString("base64");
   });
   process.env.TZ = zone;
   if (zone === undefined) delete process.env.TZ;
@@ -210,10 +216,10 @@ test("same parts, same bytes, in any time zone", () => {
 });
 
 test("random planes at every stage become documents", () => {
-  for (const { design } of randomDesigns(47, 8, buildable))
+  for (const { design } of randomDesigns(47, 8, isBuildable))
     for (const stage of ["blank", "glued", "trued"] as const) {
       const made = partsOf(elevation(design), stage);
-      const volumes = solidMeasures(threeMf(made, WORDS)).map((solid) => solid.volume);
+      const volumes = solidMeasures(serializeThreeMf(made, WORDS)).map((solid) => solid.volume);
       made.forEach((part, i) => void expect(volumes[i]! / part.volume).toBeCloseTo(1, 6));
     }
 });
@@ -225,7 +231,7 @@ describe("no document", () => {
   const volume = 160 * 60 * 45;
   const polygons = geom3.toPolygons(block);
   const refused = (inPlace: Geom3, expected = volume) =>
-    expect(() => threeMf([{ name: "block", inPlace, volume: expected }], WORDS));
+    expect(() => serializeThreeMf([{ name: "block", inPlace, volume: expected }], WORDS));
 
   test("of a sound block is refused", () => refused(block).not.toThrow());
   test("of a missing face", () => refused(geom3.create(polygons.slice(1))).toThrow(/block/));
@@ -247,8 +253,8 @@ describe("no document", () => {
     refused(thin, 160 * 1e-7 * 45).toThrow(/block/);
   });
   test("of no part, or of two by one name", () => {
-    expect(() => threeMf([], WORDS)).toThrow(/needs parts/);
-    expect(() => threeMf([parts[0]!, parts[0]!], WORDS)).toThrow(/name of its own/);
+    expect(() => serializeThreeMf([], WORDS)).toThrow(/needs parts/);
+    expect(() => serializeThreeMf([parts[0]!, parts[0]!], WORDS)).toThrow(/name of its own/);
   });
 
   function meshVolumeOf(faces: typeof polygons): number {
@@ -275,7 +281,7 @@ test("the manifest tells each solid's box, volume and triangles", () => {
 });
 
 test("bytes that are no document of ours are not read as one", () => {
-  expect(() => readThreeMf(zipSync({ a: strToU8("b") }))).toThrow(/not a 3MF of ours/);
-  expect(() => readThreeMf(rezipped(model.replace('unit="millimeter"', 'unit="inch"')))).toThrow(/millimetres/);
-  expect(() => readThreeMf(rezipped(model.replace(/<component [^>]*>/, "")))).toThrow(/6 meshes that builds 5/);
+  expect(() => parseThreeMf(zipSync({ a: strToU8("b") }))).toThrow(/not a 3MF of ours/);
+  expect(() => parseThreeMf(rezipped(model.replace('unit="millimeter"', 'unit="inch"')))).toThrow(/millimetres/);
+  expect(() => parseThreeMf(rezipped(model.replace(/<component [^>]*>/, "")))).toThrow(/6 meshes that builds 5/);
 });

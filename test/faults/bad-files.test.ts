@@ -6,7 +6,7 @@ import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { fault } from "../support/faults.ts";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 let folder = "";
 let out = "";
@@ -23,7 +23,7 @@ const GOOD = "iron: { width: 48, thickness: 3.6 }\n";
 async function isRefused(content: string | Uint8Array, place: RegExp): Promise<void> {
   const file = join(folder, "bad.yaml");
   writeFileSync(file, content);
-  const { exit, out: said, err } = await ran("build", file, "--out", out);
+  const { exit, out: said, err } = await runCommand("build", file, "--out", out);
   expect({ exit, said }, err).toEqual({ exit: 2, said: "" });
   expect(err).toMatch(place);
   expect(err).not.toMatch(/\n\s+at |node:internal|undefined|NaN is not|\[object/);
@@ -158,7 +158,7 @@ test.each([
 test("every fault at once, in the file's order", fault(REFUSED), async () => {
   const file = join(folder, "bad.yaml");
   writeFileSync(file, "units: mm\nname: /\niron: { width: 48, thickness: .nan }\nbed: { angle: 90, tilt: 3 }\n");
-  const { exit, err } = await ran("check", file);
+  const { exit, err } = await runCommand("check", file);
   expect(exit).toBe(2);
   const places = err
     .trim()
@@ -202,7 +202,7 @@ test.each(LINES.map(([args, message]) => [args.join(" ").replace(SMOOTHER, "FILE
   "lamplane %s",
   fault(ON_LINE),
   async (_, args, message) => {
-    const { exit, out: said, err } = await ran(...args);
+    const { exit, out: said, err } = await runCommand(...args);
     expect({ exit, said }, err).toEqual({ exit: 2, said: "" });
     expect(err).toMatch(message);
     expect(err).not.toMatch(/\n\s+at |bug|undefined|\[object/);

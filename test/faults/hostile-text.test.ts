@@ -10,9 +10,9 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { modelXml } from "../../packages/export/src/threemf-xml.ts";
 import { pictureSvg } from "../../packages/sheets/src/svg.ts";
 import { fault } from "../support/faults.ts";
-import { needed, printed } from "../support/outside-programs.ts";
-import { isWhole } from "../support/packs.ts";
-import { ran } from "../support/running.ts";
+import { requireProgram, runForStdout } from "../support/outside-programs.ts";
+import { isWholePack } from "../support/packs.ts";
+import { runCommand } from "../support/running.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "lamplane-hostile-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -99,7 +99,7 @@ print(json.dumps(told))
 /** What a model without meshes consists of. */
 const MODEL_TAGS = "basematerials build components item metadata metadata model object resources".split(" ");
 
-interface Told {
+interface ReadBack {
   readonly svg: string[];
   readonly tags: string[];
   readonly model: string;
@@ -115,7 +115,7 @@ test(
     survives: "words for another program's reader, no element, no formula, no cell more",
   }),
   (context) => {
-    const python = needed(context, "python");
+    const python = requireProgram(context, "python");
     const picture = (words: string) => ({
       name: words.slice(0, 50),
       title: words,
@@ -131,7 +131,7 @@ test(
     }));
     const file = join(folder, "documents.json");
     writeFileSync(file, JSON.stringify(documents));
-    const told = JSON.parse(printed(python, ["-c", PARSED, file])) as Told[];
+    const told = JSON.parse(runForStdout(python, ["-c", PARSED, file])) as ReadBack[];
     const unix = (text: string) => text.replace(/\r\n?/g, "\n"); // XML 1.0, 2.11: line ends are read so
     for (const [i, [what, words]] of WORDS.entries()) {
       const visible = unix(words.replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, "□"));
@@ -166,12 +166,12 @@ describe(
       const file = join(folder, "hostile.yaml");
       const wood = Object.entries(NAMES).map(([key, name]) => `  ${key}: ${JSON.stringify(name)}\n`);
       writeFileSync(file, `name: hostile\niron: { width: 48, thickness: 3.6 }\nwood:\n${wood.join("")}`);
-      expect(await ran("build", file, "--out", folder)).toMatchObject({ exit: 0 });
+      expect(await runCommand("build", file, "--out", folder)).toMatchObject({ exit: 0 });
     });
     const files = () => readdirSync(pack, { recursive: true, encoding: "utf8" }).filter((path) => /\.\w+$/.test(path));
 
     test("the pack is whole, and no name of a file comes from them", () => {
-      expect(isWhole(pack)).toBe(true);
+      expect(isWholePack(pack)).toBe(true);
       for (const path of files()) expect(path).toMatch(/^[\w./-]+$/);
     });
     test("drawings and solids hold none of them", () => {
@@ -191,7 +191,7 @@ describe(
       const pdf = join(pack, "traveller.pdf");
       for (const path of [pdf, join(pack, "layout.pdf")])
         expect(readFileSync(path, "latin1")).not.toMatch(/\/(JavaScript|JS|URI|Launch|OpenAction|AA|EmbeddedFile)\b/);
-      const text = printed(needed(context, "pdftotext"), ["-raw", pdf, "-"]).replace(/\s+/g, " ");
+      const text = runForStdout(requireProgram(context, "pdftotext"), ["-raw", pdf, "-"]).replace(/\s+/g, " ");
       expect(text).toContain("=cmd|'/C calc'!A0 </script><img src=x onerror=alert(1)>");
       expect(text).toContain("%%c\\P\\U+0041^J{\\fArial;} &amp; ]]>");
       expect(text).toMatch(/□□ □ z/); // what the typeface lacks is shown as missing

@@ -6,8 +6,8 @@ import { join } from "node:path";
 import { writePack } from "@lamplane/export";
 import { afterEach, beforeEach, describe, expect, type TestContext, test } from "vitest";
 import { fault } from "../support/faults.ts";
-import { contentsOf, isWhole, OLD, packFiles } from "../support/packs.ts";
-import { ran } from "../support/running.ts";
+import { isWholePack, OLD, packFiles, readContents } from "../support/packs.ts";
+import { runCommand } from "../support/running.ts";
 
 const NAME = "apprentice-smoother";
 const DESIGN = `examples/${NAME}.yaml`;
@@ -36,7 +36,7 @@ const at = (...path: string[]) => join(parent, ...path);
 
 async function refused(what: RegExp): Promise<void> {
   const before = fs.readdirSync(parent);
-  const { exit, out, err } = await ran("build", DESIGN, "--out", parent);
+  const { exit, out, err } = await runCommand("build", DESIGN, "--out", parent);
   expect({ exit, out }, err).toEqual({ exit: 3, out: "" });
   expect(err).toMatch(what);
   expect(err).toContain(at(NAME));
@@ -53,8 +53,8 @@ describe("a full disk", fault(NEEDS), () => {
     await oldPack();
     const free = fs.statfsSync(parent).bfree;
     await refused(/the disk is full; free some space or choose a folder on another disk/);
-    expect(isWhole(at(NAME))).toBe(true);
-    expect(contentsOf(at(NAME))["figures.json"]).toBe("old");
+    expect(isWholePack(at(NAME))).toBe(true);
+    expect(readContents(at(NAME))["figures.json"]).toBe("old");
     expect(fs.statfsSync(parent).bfree).toBe(free);
   });
   test("that is full to the last byte", async (context) => {
@@ -71,9 +71,9 @@ describe("a full disk", fault(NEEDS), () => {
     fs.writeFileSync(at("filler"), new Uint8Array(3_900_000));
     await refused(/the disk is full/);
     fs.rmSync(at("filler"));
-    expect(await ran("build", DESIGN, "--out", parent)).toMatchObject({ exit: 0 });
+    expect(await runCommand("build", DESIGN, "--out", parent)).toMatchObject({ exit: 0 });
     expect(fs.readdirSync(parent)).toEqual([NAME]);
-    expect(isWhole(at(NAME))).toBe(true);
+    expect(isWholePack(at(NAME))).toBe(true);
   });
 });
 
@@ -82,7 +82,7 @@ test("a disk that can only be read", fault(NEEDS), async (context) => {
   await oldPack();
   expect(spawnSync("mount", ["-o", "remount,ro", parent]).status).toBe(0);
   await refused(/the disk can only be read; choose a folder on another disk/);
-  expect(isWhole(at(NAME))).toBe(true);
+  expect(isWholePack(at(NAME))).toBe(true);
 });
 
 describe("in the way", fault({ ...KEPT, on: "the place of a pack" }), () => {
@@ -95,7 +95,7 @@ describe("in the way", fault({ ...KEPT, on: "the place of a pack" }), () => {
     fs.mkdirSync(at(NAME));
     fs.writeFileSync(at(NAME, "manifest.json"), '{ "kind": "letters" }');
     await refused(/there is a folder that is no pack of this design; it was left as it is/);
-    expect(contentsOf(at(NAME))).toEqual({ "manifest.json": '{ "kind": "letters" }' });
+    expect(readContents(at(NAME))).toEqual({ "manifest.json": '{ "kind": "letters" }' });
   });
   test("a symbolic link to a pack, to nothing, and to itself", async () => {
     await writePack({ parent: at("elsewhere"), name: NAME, files: packFiles(OLD, NAME) });
@@ -105,12 +105,12 @@ describe("in the way", fault({ ...KEPT, on: "the place of a pack" }), () => {
       expect(fs.readlinkSync(at(NAME))).toBe(leadsTo);
       fs.unlinkSync(at(NAME));
     }
-    expect(isWhole(at("elsewhere", NAME))).toBe(true);
+    expect(isWholePack(at("elsewhere", NAME))).toBe(true);
   });
   test("a file where the packs' folder should be", async () => {
     fs.writeFileSync(at("packs"), "mine");
     for (const out of [at("packs"), at("packs", "deeper")]) {
-      const { exit, err } = await ran("build", DESIGN, "--out", out);
+      const { exit, err } = await runCommand("build", DESIGN, "--out", out);
       expect(exit).toBe(3);
       expect(err).toMatch(/could not write .*packs/);
     }

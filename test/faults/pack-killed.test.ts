@@ -4,20 +4,20 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { writePack } from "@lamplane/export";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { bringUpToDate, COMMAND, started } from "../support/built.ts";
+import { buildIfStale, COMMAND, startCommand } from "../support/built.ts";
 import { seeded } from "../support/designs.ts";
 import { fault } from "../support/faults.ts";
-import { contentsOf, isWhole, NAME, NEW, OLD, packFiles } from "../support/packs.ts";
+import { isWholePack, NAME, NEW, OLD, packFiles, readContents } from "../support/packs.ts";
 
 const WRITER = "test/faults/stopping-writer.js";
 const root = fs.mkdtempSync(join(tmpdir(), "lamplane-killed-"));
-beforeAll(bringUpToDate);
+beforeAll(buildIfStale);
 afterAll(() => fs.rmSync(root, { recursive: true }));
 
 /** Folders in which a whole pack can be had after a kill: its place, or where a run keeps it that is put back first thing. */
 function wholePacks(parent: string): string[] {
   const folders = fs.readdirSync(parent).map((name) => join(parent, name));
-  return [...folders, ...folders.map((folder) => join(folder, "old"))].filter(isWhole);
+  return [...folders, ...folders.map((folder) => join(folder, "old"))].filter(isWholePack);
 }
 
 const KILLED = {
@@ -37,15 +37,15 @@ describe.each([true, false])(
         const parent = join(root, `${replacing}-${k}`);
         fs.mkdirSync(parent);
         if (replacing) await writePack({ parent, name: NAME, files: packFiles(OLD) });
-        expect(await started(WRITER, parent, "kill", String(k), "new").ended).toMatchObject({ signal: "SIGKILL" });
+        expect(await startCommand(WRITER, parent, "kill", String(k), "new").ended).toMatchObject({ signal: "SIGKILL" });
         const left = fs.readdirSync(parent);
         if (left.some((name) => name !== NAME)) killedInMidst.push(k);
-        const packs = wholePacks(parent).map((folder) => contentsOf(folder)["figures.json"]);
+        const packs = wholePacks(parent).map((folder) => readContents(folder)["figures.json"]);
         if (replacing) expect(packs, `call ${k}: ${left}`).toSatisfy((all: string[]) => all.length > 0);
-        if (left.includes(NAME)) expect(isWhole(join(parent, NAME)), `call ${k}`).toBe(true);
+        if (left.includes(NAME)) expect(isWholePack(join(parent, NAME)), `call ${k}`).toBe(true);
         await writePack({ parent, name: NAME, files: packFiles(NEW) });
         expect(fs.readdirSync(parent), `call ${k}`).toEqual([NAME]);
-        expect(contentsOf(join(parent, NAME)), `call ${k}`).toEqual(Object.fromEntries(packFiles(NEW)));
+        expect(readContents(join(parent, NAME)), `call ${k}`).toEqual(Object.fromEntries(packFiles(NEW)));
         fs.rmSync(parent, { recursive: true });
       };
       const each = replacing ? 1 : 3; // what comes before the old pack is moved is the same in both
@@ -60,7 +60,7 @@ describe.each([true, false])(
 async function callsOf(replacing: boolean): Promise<number> {
   const parent = join(root, `counted-${replacing}`);
   if (replacing) await writePack({ parent, name: NAME, files: packFiles(OLD) });
-  const { out } = await started(WRITER, parent, "kill", "0", "new").ended;
+  const { out } = await startCommand(WRITER, parent, "kill", "0", "new").ended;
   return Number(/calls (\d+)/.exec(out)?.[1]);
 }
 
@@ -70,7 +70,7 @@ describe("the command", () => {
   let parent = "";
   let round = 0;
   const pack = () => join(parent, "apprentice-smoother");
-  const built = (...more: string[]) => started(COMMAND, "build", SMOOTHER, "--out", parent, ...more);
+  const built = (...more: string[]) => startCommand(COMMAND, "build", SMOOTHER, "--out", parent, ...more);
 
   beforeEach(() => {
     parent = join(root, `command-${round++}`);
@@ -79,7 +79,7 @@ describe("the command", () => {
   test("killed at random moments of replacing a pack", { ...fault(KILLED), timeout: 180_000 }, async () => {
     // five whole packs, each in a process of its own
     expect(await built().ended).toMatchObject({ code: 0 });
-    const before = contentsOf(pack());
+    const before = readContents(pack());
     let midst = 0;
     for (let k = 0; k < 3; k++) {
       const { child, ended } = built("--with", `bed.angle=${47 + (k % 2)}`);
@@ -88,12 +88,12 @@ describe("the command", () => {
       child.kill("SIGKILL");
       if ((await ended).signal === "SIGKILL") midst++;
       expect(wholePacks(parent).length, `round ${k}: ${fs.readdirSync(parent)}`).toBeGreaterThan(0);
-      if (fs.existsSync(pack())) expect(isWhole(pack())).toBe(true);
+      if (fs.existsSync(pack())) expect(isWholePack(pack())).toBe(true);
     }
     expect(midst).toBeGreaterThan(0);
     expect(await built().ended).toMatchObject({ code: 0, err: "" });
     expect(fs.readdirSync(parent)).toEqual(["apprentice-smoother"]);
-    expect(contentsOf(pack())).toEqual(before);
+    expect(readContents(pack())).toEqual(before);
   });
 
   /** Waits until a run has announced itself beside the pack, or has ended. */

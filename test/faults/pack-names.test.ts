@@ -5,9 +5,9 @@ import { join } from "node:path";
 import { TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
-import { refuseFileNames, refusePackName } from "../../packages/export/src/pack-names.ts";
+import { assertFileNames, assertPackName } from "../../packages/export/src/pack-names.ts";
 import { fault } from "../support/faults.ts";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "lamplane-names-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -27,7 +27,7 @@ describe.each(REFUSED)("a design called %j", (name) => {
     async () => {
       const file = join(folder, "design.yaml");
       writeFileSync(file, `name: ${name}\niron: { width: 48, thickness: 3.6 }\n`);
-      const { exit, out, err } = await ran("build", file, "--out", folder);
+      const { exit, out, err } = await runCommand("build", file, "--out", folder);
       expect({ exit, out }).toEqual({ exit: 2, out: "" });
       expect(err).toMatch(
         /design\.yaml:1:7: name: .*beginning with a letter or digit and not ending with a dot; no word that/s,
@@ -51,8 +51,8 @@ test("whatever the table lets a design be called is a name for a pack and for a 
     .filter((n) => TABLE.name.pattern!.regex.test(n));
   fc.assert(
     fc.property(names, (name) => {
-      refusePackName(name);
-      refuseFileNames([`${name}/x`]);
+      assertPackName(name);
+      assertFileNames([`${name}/x`]);
     }),
     { numRuns: 2000, seed: 4 },
   );

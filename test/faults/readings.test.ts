@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
 import { fault } from "../support/faults.ts";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 const folder = mkdtempSync(join(tmpdir(), "lamplane-readings-"));
@@ -130,7 +130,7 @@ test.each([
 ])("%s", fault(REFUSED), async (_, content, told) => {
   const file = join(folder, "readings.yaml");
   writeFileSync(file, content);
-  const { exit, out, err } = await ran("survey", SMOOTHER, file);
+  const { exit, out, err } = await runCommand("survey", SMOOTHER, file);
   expect({ exit, out }, err).toEqual({ exit: 2, out: "" });
   expect(err).toMatch(told);
   expect(err).not.toMatch(NO_TRACE);
@@ -168,11 +168,11 @@ test.each([
 ])("%s", fault(ANSWERED), async (_, content, told) => {
   const file = join(folder, "readings.yaml");
   writeFileSync(file, content);
-  const words = await ran("survey", SMOOTHER, file);
+  const words = await runCommand("survey", SMOOTHER, file);
   expect(words).toMatchObject({ exit: 1, err: "" });
   expect(words.out).toMatch(told);
   expect(words.out).not.toMatch(/NaN|Infinity|undefined/);
-  const { out } = await ran("survey", SMOOTHER, file, "--json");
+  const { out } = await runCommand("survey", SMOOTHER, file, "--json");
   expect(out).not.toMatch(/NaN|Infinity/);
   expect(JSON.parse(out).survey.passes).toBe(false);
 });
@@ -187,9 +187,9 @@ test.each([
   const text = readFileSync(`examples/readings/${name}`, "utf8");
   const file = join(folder, "readings.yaml");
   writeFileSync(file, changed(text));
-  const told = await ran("survey", SMOOTHER, file);
+  const told = await runCommand("survey", SMOOTHER, file);
   expect(told.exit).toBe(1);
-  expect(told).toEqual(await ran("survey", SMOOTHER, `examples/readings/${name}`));
+  expect(told).toEqual(await runCommand("survey", SMOOTHER, `examples/readings/${name}`));
 });
 
 const BAD_LENGTHS = [
@@ -229,7 +229,7 @@ test.each(BAD_LENGTHS.flatMap((text) => ["seen", "wanted", "shaving"].map((name)
   }),
   async (name, text) => {
     const seen = name === "seen" ? [] : ["--seen=0.1"];
-    const { exit, out, err } = await ran("mouth", SMOOTHER, ...seen, `--${name}=${text}`);
+    const { exit, out, err } = await runCommand("mouth", SMOOTHER, ...seen, `--${name}=${text}`);
     expect({ exit, out }, err).toEqual({ exit: 2, out: "" });
     expect(err).toMatch(new RegExp(`--${name} .*: \\S`, "s"));
     expect(err).not.toMatch(NO_TRACE);
@@ -262,7 +262,7 @@ test.each([
   async (...values) => {
     const file = join(folder, "plane.yaml");
     writeFileSync(file, DESIGN);
-    const { exit, out, err } = await ran("measured", file, ...values);
+    const { exit, out, err } = await runCommand("measured", file, ...values);
     expect({ exit, out }, err).toEqual({ exit: 2, out: "" });
     expect(err).not.toMatch(NO_TRACE);
     expect(readFileSync(file, "utf8")).toBe(DESIGN);
@@ -276,7 +276,7 @@ test(
   async () => {
     const file = join(folder, "plane.yaml");
     writeFileSync(file, DESIGN);
-    expect(await ran("measured", file, "coreWidth=49.7")).toMatchObject({ exit: 0 });
+    expect(await runCommand("measured", file, "coreWidth=49.7")).toMatchObject({ exit: 0 });
     const text = readFileSync(file, "utf8");
     expect(text.startsWith(DESIGN)).toBe(true);
     expect(text.slice(DESIGN.length)).toMatch(/^measured:\r\n {2}\S/);

@@ -5,9 +5,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { main } from "@lamplane/cli";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { bringUpToDate, COMMAND, started } from "../support/built.ts";
+import { buildIfStale, COMMAND, startCommand } from "../support/built.ts";
 import { fault } from "../support/faults.ts";
-import { ran } from "../support/running.ts";
+import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 /** As many designs as take three turns of the workers. */
@@ -23,11 +23,11 @@ let round = 0;
 const out = () => join(folder, "table.csv");
 const parts = () => fs.readdirSync(folder).filter((name) => name.endsWith(".part"));
 const part = () => join(folder, parts()[0]!);
-const command = () => started(COMMAND, ...SWEEP, "--out", out());
+const command = () => startCommand(COMMAND, ...SWEEP, "--out", out());
 
 beforeAll(async () => {
-  bringUpToDate();
-  whole = (await ran(...SWEEP)).out;
+  buildIfStale();
+  whole = (await runCommand(...SWEEP)).out;
   expect(whole.split("\r\n")).toHaveLength(COUNT + 2);
 });
 beforeEach(() => {
@@ -50,7 +50,7 @@ async function isWholeAfterAll(said: RegExp): Promise<void> {
 function stopped(signal: string, at: number) {
   process.env.LAMPLANE_TEST_STOP = `${signal} ${at}`;
   try {
-    return started("--require", "./test/faults/stopping-sweep.cjs", COMMAND, ...SWEEP, "--out", out());
+    return startCommand("--require", "./test/faults/stopping-sweep.cjs", COMMAND, ...SWEEP, "--out", out());
   } finally {
     delete process.env.LAMPLANE_TEST_STOP;
   }
@@ -143,7 +143,7 @@ describe("what a broken-off run left behind, spoiled", fault(RESUMED), () => {
     ["nothing", () => "", /30 designs\./],
   ])("%s", async (_, content, said) => {
     fs.writeFileSync(join(folder, name), content());
-    const { exit, out: told } = await ran(...SMALL, "--out", out());
+    const { exit, out: told } = await runCommand(...SMALL, "--out", out());
     expect(exit).toBe(0);
     expect(told).toMatch(said);
     expect(fs.readFileSync(out(), "utf8")).toBe(small);
@@ -185,7 +185,7 @@ test(
       ["notes.csv/x.csv", /a part of its path is a file/],
       ["x".repeat(300), /its path is too long/],
     ] as const) {
-      const { exit, out: said, err } = await ran(...SWEEP, "--out", at(name));
+      const { exit, out: said, err } = await runCommand(...SWEEP, "--out", at(name));
       expect({ exit, said }, err).toEqual({ exit: 3, said: "" });
       expect(err).toMatch(told);
       expect(err).not.toMatch(/\n\s+at |bug/);

@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
-import { startViewServer, tellAll, type ViewServer } from "../../packages/cli/src/view-server.ts";
+import { broadcast, startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
 import { fault } from "../support/faults.ts";
 
 const DESIGN = "# ours\niron: { width: 48, thickness: 3.6 }\n";
@@ -31,7 +31,7 @@ beforeAll(async () => {
   symlinkSync(join(folder, "secret.html"), join(page, "linked.html"));
   server = await startViewServer({ page, file, port: 0, patience: { head: 300, request: 600, idle: 900 } });
   port = Number(new URL(server.address).port);
-  token = /data-token="([^"]+)"/.exec((await said("GET / HTTP/1.1")).body)![1]!;
+  token = /data-token="([^"]+)"/.exec((await sendRaw("GET / HTTP/1.1")).body)![1]!;
 });
 afterAll(async () => {
   await server.close();
@@ -40,7 +40,7 @@ afterAll(async () => {
 /** Whatever a client did: the file is as it was, and the next good request is answered. */
 afterEach(async () => {
   for (const socket of open) socket.destroy();
-  const next = await said("GET /followed/design HTTP/1.1");
+  const next = await sendRaw("GET /followed/design HTTP/1.1");
   expect(next).toMatchObject({ status: 200, body: DESIGN });
   expect(readFileSync(file, "utf8")).toBe(DESIGN);
 });
@@ -48,14 +48,14 @@ afterEach(async () => {
 /** Connections of this process, of both ends. */
 const handles = () => process.getActiveResourcesInfo().filter((kind) => kind.startsWith("TCPSocket")).length;
 
-interface Said {
+interface RawResponse {
   /** 0 where the connection was closed without an answer. */
   readonly status: number;
   readonly body: string;
   readonly all: string;
 }
 
-function dialled(): Socket {
+function openSocket(): Socket {
   const socket = connect(port, "127.0.0.1");
   open.add(socket);
   socket.on("error", () => {}).on("close", () => open.delete(socket));
@@ -63,7 +63,7 @@ function dialled(): Socket {
 }
 
 /** All that comes until the server closes. */
-const untilClosed = (socket: Socket): Promise<Said> =>
+const readUntilClosed = (socket: Socket): Promise<RawResponse> =>
   new Promise((resolve) => {
     let all = "";
     socket.on("data", (piece) => {
@@ -79,9 +79,13 @@ const untilClosed = (socket: Socket): Promise<Said> =>
 const OWN_HOST = () => `Host: 127.0.0.1:${port}`;
 
 /** Sends a request as it stands, byte for byte; `Host` and `Connection: close` are added unless told otherwise. */
-function said(requestLine: string, lines: readonly string[] = [OWN_HOST()], body: string | Buffer = ""): Promise<Said> {
-  const socket = dialled();
-  const told = untilClosed(socket);
+function sendRaw(
+  requestLine: string,
+  lines: readonly string[] = [OWN_HOST()],
+  body: string | Buffer = "",
+): Promise<RawResponse> {
+  const socket = openSocket();
+  const told = readUntilClosed(socket);
   socket.write(Buffer.from(`${[requestLine, ...lines, "Connection: close"].join("\r\n")}\r\n\r\n`, "latin1"));
   if (body.length > 0) socket.write(body);
   return told;
@@ -110,7 +114,7 @@ test(
     ] as const;
     const round = async () => {
       const all = Array.from({ length: 200 }, (_, i) => kinds[i % kinds.length]!);
-      const answers = await Promise.all(all.map(([line]) => said(line)));
+      const answers = await Promise.all(all.map(([line]) => sendRaw(line)));
       expect(answers.map(({ status }) => status)).toEqual(all.map(([, status]) => status));
       for (const { all: text, body } of answers.filter((_, i) => i % kinds.length === 1))
         expect(body.length, text.slice(0, 200)).toBe(200_002);
@@ -124,8 +128,8 @@ test(
 
 describe("a client that is slow or stops", fault(LIVES), () => {
   test("a head sent byte by byte", async () => {
-    const socket = dialled();
-    const told = untilClosed(socket);
+    const socket = openSocket();
+    const told = readUntilClosed(socket);
     const text = `GET / HTTP/1.1\r\n${OWN_HOST()}\r\nX-Slow: ${"x".repeat(10_000)}`;
     let at = 0;
     const clock = setInterval(() => socket.write(text[at++]!), 10);
@@ -134,16 +138,16 @@ describe("a client that is slow or stops", fault(LIVES), () => {
     expect(at).toBeLessThan(text.length);
   });
   test("a connection that says nothing", async () => {
-    expect((await untilClosed(dialled())).body).toBe("");
+    expect((await readUntilClosed(openSocket())).body).toBe("");
   });
   test("a body that is never finished", async () => {
     const lines = [OWN_HOST(), `Origin: http://127.0.0.1:${port}`, `X-Lamplane-Token: ${token}`, "Content-Length: 50"];
-    expect((await said("PUT /followed/design HTTP/1.1", lines, "iron:")).status).toBe(408);
+    expect((await sendRaw("PUT /followed/design HTTP/1.1", lines, "iron:")).status).toBe(408);
   });
   test("a body that breaks off", async () => {
-    const socket = dialled();
+    const socket = openSocket();
     const lines = [OWN_HOST(), `Origin: http://127.0.0.1:${port}`, `X-Lamplane-Token: ${token}`, "Content-Length: 50"];
-    const told = untilClosed(socket);
+    const told = readUntilClosed(socket);
     socket.write(`${["PUT /followed/design HTTP/1.1", ...lines].join("\r\n")}\r\n\r\niron:`, () =>
       socket.resetAndDestroy(),
     );
@@ -151,22 +155,22 @@ describe("a client that is slow or stops", fault(LIVES), () => {
   });
   test("a reader that never reads", async () => {
     const both = handles() + 2; // this end and the server's
-    const socket = dialled().pause();
+    const socket = openSocket().pause();
     for (let i = 0; i < 60; i++) socket.write(`GET /sheet.js HTTP/1.1\r\n${OWN_HOST()}\r\n\r\n`);
     await expect.poll(handles).toBe(both);
     await expect.poll(handles).toBe(both - 1);
   });
   test("a stream of changes on which nothing moves for long: it is kept, and told of the next change", async () => {
-    const socket = dialled();
+    const socket = openSocket();
     let all = "";
     socket.on("data", (piece) => {
       all += piece;
     });
     socket.write(`GET /followed/changes HTTP/1.1\r\n${OWN_HOST()}\r\n\r\n`);
     await expect.poll(() => all).toContain("following");
-    const idle = dialled(); // one that is cut off for it, as long as that takes
-    await untilClosed(idle);
-    await untilClosed(dialled());
+    const idle = openSocket(); // one that is cut off for it, as long as that takes
+    await readUntilClosed(idle);
+    await readUntilClosed(openSocket());
     expect(socket.destroyed).toBe(false);
     writeFileSync(file, DESIGN);
     await expect.poll(() => all).toContain("event: changed");
@@ -174,17 +178,17 @@ describe("a client that is slow or stops", fault(LIVES), () => {
   test("a stream of changes that is not read: it is given up, the others are told", () => {
     const stream = (writableLength: number) => ({ write: vi.fn(), writableLength, destroy: vi.fn() });
     const [read, unread] = [stream(0), stream(20_000)];
-    tellAll(new Set([unread, read]), file);
+    broadcast(new Set([unread, read]), file);
     expect([read.destroy, unread.destroy].map(({ mock }) => mock.calls.length)).toEqual([0, 1]);
     expect(read.write.mock.calls).toEqual([[expect.stringMatching(/^event: changed\ndata: "[0-9a-f]{32}"\n\n$/)]]);
   });
   test("100 streams of changes and more than are held", async () => {
-    const streams = Array.from({ length: 100 }, () => dialled());
+    const streams = Array.from({ length: 100 }, () => openSocket());
     for (const socket of streams) socket.write(`GET /followed/changes HTTP/1.1\r\n${OWN_HOST()}\r\n\r\n`);
     const statusOf = (socket: Socket) =>
       new Promise<string>((resolve) => socket.once("data", (piece) => resolve(piece.toString().slice(9, 12))));
     expect(new Set(await Promise.all(streams.map(statusOf)))).toEqual(new Set(["200"]));
-    const more = Array.from({ length: 60 }, () => dialled());
+    const more = Array.from({ length: 60 }, () => openSocket());
     for (const socket of more) socket.write(`GET /followed/changes HTTP/1.1\r\n${OWN_HOST()}\r\n\r\n`);
     const answers = await Promise.all(more.map(statusOf));
     expect(answers.filter((status) => status === "200")).toHaveLength(28);
@@ -192,7 +196,7 @@ describe("a client that is slow or stops", fault(LIVES), () => {
     for (const socket of [...streams, ...more]) socket.destroy();
     await expect
       .poll(async () => {
-        const next = dialled();
+        const next = openSocket();
         next.write(`GET /followed/changes HTTP/1.1\r\n${OWN_HOST()}\r\n\r\n`);
         return statusOf(next);
       })
@@ -213,7 +217,7 @@ describe("a request for another", fault(CLOSED), () => {
     ["two names in one host", ["Host: 127.0.0.1:PORT, evil.example"], 421],
     ["a host with a user", ["Host: me@127.0.0.1:PORT"], 421],
   ])("%s", async (_, lines, status) => {
-    const told = await said(
+    const told = await sendRaw(
       "GET /followed/design HTTP/1.1",
       lines.map((line) => line.replace("PORT", String(port))),
     );
@@ -228,12 +232,12 @@ describe("a request for another", fault(CLOSED), () => {
     ["only slashes", "//", 404],
     ["a bracket that is not closed", "http://[/", 421],
   ])("%s", async (_, target, status) => {
-    const told = await said(`GET ${target.replace("PORT", String(port))} HTTP/1.1`);
+    const told = await sendRaw(`GET ${target.replace("PORT", String(port))} HTTP/1.1`);
     expect(told.status).toBe(status);
     expect(told.all).not.toContain("ours");
   });
   test("our whole address is one of ours", async () => {
-    expect((await said(`GET http://127.0.0.1:${port}/followed/design HTTP/1.1`)).body).toBe(DESIGN);
+    expect((await sendRaw(`GET http://127.0.0.1:${port}/followed/design HTTP/1.1`)).body).toBe(DESIGN);
   });
 });
 
@@ -261,12 +265,12 @@ describe("a path that leads out", fault(CLOSED), () => {
     "../secret.html",
     "*",
   ])("%s", async (path) => {
-    const told = await said(`GET ${path.replace("FOLDER", folder)} HTTP/1.1`);
+    const told = await sendRaw(`GET ${path.replace("FOLDER", folder)} HTTP/1.1`);
     expect([400, 404], told.all).toContain(told.status);
     expect(told.all).not.toMatch(/not to be served|ours/);
   });
   test("one of 1 MB", async () => {
-    expect((await said(`GET /${"x".repeat(1 << 20)} HTTP/1.1`)).status).toSatisfy((s) => s === 431 || s === 0);
+    expect((await sendRaw(`GET /${"x".repeat(1 << 20)} HTTP/1.1`)).status).toSatisfy((s) => s === 431 || s === 0);
   });
 });
 
@@ -287,7 +291,7 @@ describe("a request that is no request, or not one of ours", fault(CLOSED), () =
     ["PUT of a new file", "PUT /new.html HTTP/1.1", 405],
     ["CONNECT", "CONNECT 127.0.0.1:22 HTTP/1.1", 0],
   ])("%s", async (_, line, status) => {
-    const told = await said(line);
+    const told = await sendRaw(line);
     expect(told.status).toBe(status);
     expect(readdirSync(page).sort()).toEqual(["index.html", "linked.html", "sheet.js"]);
   });
@@ -297,7 +301,7 @@ describe("a request that is no request, or not one of ours", fault(CLOSED), () =
     ["a line end in a line", ["X: a\rY: b"]],
     ["100 kB of lines", Array.from({ length: 1000 }, (_, i) => `X-${i}: ${"x".repeat(100)}`)],
   ])("%s", async (_, lines) => {
-    const told = await said("PUT /followed/design HTTP/1.1", [OWN_HOST(), ...lines], "abc");
+    const told = await sendRaw("PUT /followed/design HTTP/1.1", [OWN_HOST(), ...lines], "abc");
     expect([400, 431, 0]).toContain(told.status);
   });
 });
@@ -319,16 +323,16 @@ describe("a write", fault(CLOSED), () => {
     ["over a version that was not read", () => [...ours(), 'If-Match: "*"'], 412],
     ["over any version", () => [...ours(), "If-Match: *"], 412],
   ])("%s", async (_, lines, status) => {
-    const told = await said("PUT /followed/design HTTP/1.1", [...lines(), `Content-Length: ${other.length}`], other);
+    const told = await sendRaw("PUT /followed/design HTTP/1.1", [...lines(), `Content-Length: ${other.length}`], other);
     expect(told.status).toBe(status);
   });
   test("of 100 MB, announced", async () => {
-    const told = await said("PUT /followed/design HTTP/1.1", [...ours(), `Content-Length: ${100 << 20}`]);
+    const told = await sendRaw("PUT /followed/design HTTP/1.1", [...ours(), `Content-Length: ${100 << 20}`]);
     expect(told.status).toBe(413);
   });
   test("of 100 MB, in pieces whose length nobody knows", async () => {
-    const socket = dialled();
-    const told = untilClosed(socket);
+    const socket = openSocket();
+    const told = readUntilClosed(socket);
     socket.write(`${["PUT /followed/design HTTP/1.1", ...ours(), "Transfer-Encoding: chunked"].join("\r\n")}\r\n\r\n`);
     const piece = Buffer.concat([Buffer.from("100000\r\n"), Buffer.alloc(1 << 20, "#"), Buffer.from("\r\n")]);
     for (let i = 0; i < 100 && !socket.destroyed; i++)
@@ -338,7 +342,7 @@ describe("a write", fault(CLOSED), () => {
   });
   test("of bytes that are no text", async () => {
     const bytes = Buffer.from([0xff, 0xfe, 0, 1, 2, 3]);
-    const told = await said("PUT /followed/design HTTP/1.1", [...ours(), `Content-Length: ${bytes.length}`], bytes);
+    const told = await sendRaw("PUT /followed/design HTTP/1.1", [...ours(), `Content-Length: ${bytes.length}`], bytes);
     expect(told.status).toBe(422);
   });
 });

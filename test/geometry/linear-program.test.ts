@@ -2,10 +2,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bedEquations } from "../../packages/bench/src/survey/bed-equations.ts";
-import { certainIn, certainRanges } from "../../packages/bench/src/survey/certain-range.ts";
-import { type Direction, shares } from "../../packages/bench/src/survey/direction.ts";
-import { reachable } from "../../packages/geometry/src/numerics/linear-program.ts";
-import { BED, gapsOf, seeded } from "../bench/survey/beds.ts";
+import { certainRangeIn, certainRanges } from "../../packages/bench/src/survey/certain-range.ts";
+import { type Direction, sagittaWeights } from "../../packages/bench/src/survey/direction.ts";
+import { reachableRange } from "../../packages/geometry/src/numerics/linear-program.ts";
+import { BED, gapsOf, seededUniform } from "../bench/survey/beds.ts";
 
 type Pair = readonly [number, number];
 interface Limit {
@@ -47,7 +47,7 @@ const boxes: readonly Limit[] = [
 ];
 
 const solved = (aim: Pair, limits: readonly Limit[]) =>
-  reachable(
+  reachableRange(
     aim,
     limits.map(({ row }) => row),
     limits,
@@ -117,7 +117,7 @@ describe("the reach of a sum within ranges", () => {
       [1, 1, 0],
       [1, 1, 1],
     ];
-    const reach = reachable([2, 2, 1], rows, [
+    const reach = reachableRange([2, 2, 1], rows, [
       { low: 0, high: 1 },
       { low: 0, high: 1 },
     ]);
@@ -128,7 +128,7 @@ describe("the reach of a sum within ranges", () => {
 describe("oblique directions", () => {
   it("are never told narrower than a program of their own says", () => {
     for (const seed of [1, 2, 3, 4, 5, 6]) {
-      const random = seeded(seed);
+      const random = seededUniform(seed);
       const shape = { along: 0.2 * random() - 0.1, across: 0.2 * random() - 0.1, twist: 0.2 * random() - 0.1 };
       const equations = bedEquations(gapsOf(shape, 0.03, 0.1, random), BED);
       const ranges = certainRanges(equations, () => true);
@@ -139,13 +139,13 @@ describe("oblique directions", () => {
         [-0.2, 1],
       ] satisfies Direction[]) {
         const rows = equations.map(({ row }) => row);
-        const aim = [...rows[0]!.slice(3).map(() => 0), ...shares(direction)];
-        const own = reachable(
+        const aim = [...rows[0]!.slice(3).map(() => 0), ...sagittaWeights(direction)];
+        const own = reachableRange(
           aim,
           rows,
           equations.map(({ reading }) => reading),
         )!;
-        const told = certainIn(ranges, direction)!;
+        const told = certainRangeIn(ranges, direction)!;
         expect(told.low).toBeLessThanOrEqual(own.low + 1e-9);
         expect(told.high).toBeGreaterThanOrEqual(own.high - 1e-9);
       }

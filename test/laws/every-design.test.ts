@@ -1,16 +1,16 @@
 // 10 000 random designs through every figure and check: numbers only, no crash. How fast is printed by the bench.
-import { asBuilt, benchState, figuresAsBuilt } from "@lamplane/bench";
-import { findingsOf } from "@lamplane/bench/checks";
+import { asBuiltDesign, buildState, figuresAsBuilt } from "@lamplane/bench";
+import { checkWithoutCures } from "@lamplane/bench/checks";
 import { elevation } from "@lamplane/parameters/elevation";
-import { type Design, isRow, type Row, type Section, TABLE } from "@lamplane/parameters/table";
+import { type Design, isRow, type Row, TABLE, type TableSection } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { randomDesigns, seeded } from "../support/designs.ts";
 
 function judged(design: Design): number {
-  const plane = elevation(asBuilt(design));
+  const plane = elevation(asBuiltDesign(design));
   const figures = figuresAsBuilt(design);
   for (const { key, value } of figures) if (!Number.isFinite(value)) throw new Error(`${key} is ${value}`);
-  const findings = findingsOf(plane);
+  const findings = checkWithoutCures(plane);
   for (const { code, value, limit, message } of findings)
     if (!Number.isFinite(value) || !Number.isFinite(limit) || /NaN|undefined|Infinity/.test(message))
       throw new Error(`${code}: ${value}, ${limit}: ${message}`);
@@ -29,14 +29,14 @@ test("1 000 designs with every number anywhere within its limits, half of them m
     const design = anywhere(TABLE, random, n % 2 === 1) as Design;
     try {
       judged(design);
-      if (n % 10 === 1 && /NaN|null/.test(JSON.stringify(benchState(design)))) throw new Error("bench state");
+      if (n % 10 === 1 && /NaN|null/.test(JSON.stringify(buildState(design)))) throw new Error("bench state");
     } catch (error) {
       throw new Error(JSON.stringify(design), { cause: error });
     }
   }
 }, 120_000);
 
-function anywhere(section: Section, random: () => number, measured: boolean): object {
+function anywhere(section: TableSection, random: () => number, measured: boolean): object {
   const entries = Object.entries(section).map(([key, entry]): [string, unknown] => [
     key,
     isRow(entry) ? anyValue(entry, random, measured) : anywhere(entry, random, measured),

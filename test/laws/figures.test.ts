@@ -2,16 +2,16 @@
 import { allFigures } from "@lamplane/bench";
 import { CHORD_ERROR, outlineArea, shapeArea } from "@lamplane/geometry";
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
-import { blocksAt, cheekShape, elevation, FIGURES, type FigureKey, figure } from "@lamplane/parameters/elevation";
+import { blocksAt, cheekShape, elevation, FIGURES, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { type Changes, randomDesigns } from "../support/designs.ts";
-import { enlarged, explicit } from "../support/explicit.ts";
+import { enlargeDesign, makeExplicit } from "../support/explicit.ts";
 
-const designs = randomDesigns(71, 60, buildable).map(({ design }) => explicit(design));
+const designs = randomDesigns(71, 60, isBuildable).map(({ design }) => makeExplicit(design));
 const anyDesign = fc.constantFrom(...designs);
 
 describe("every length so many times as long", () => {
@@ -22,10 +22,10 @@ describe("every length so many times as long", () => {
   test("makes lengths so many times as long, and leaves angles and shares", () => {
     fc.assert(
       fc.property(anyDesign, times, (design, k) => {
-        const [small, large] = [elevation(design), elevation(enlarged(design, k))];
+        const [small, large] = [elevation(design), elevation(enlargeDesign(design, k))];
         for (const key of Object.keys(FIGURES) as FigureKey[]) {
           if (NOT_ALIKE.has(key)) continue;
-          const [was, is] = [figure(small, key), figure(large, key)];
+          const [was, is] = [figureValue(small, key), figureValue(large, key)];
           const factor = FIGURES[key].unit === "mm" ? k : 1;
           if (was === undefined) expect(is, key).toBeUndefined();
           else expect(Math.abs(is! - was * factor), key).toBeLessThan(1e-5 * factor); // a solved pin is rounded to a nanometre
@@ -37,7 +37,9 @@ describe("every length so many times as long", () => {
   test("but for those named, whose own lengths show", () => {
     for (const key of NOT_ALIKE) {
       const shows = designs.some(
-        (design) => Math.abs(figure(elevation(enlarged(design, 3)), key)! - 3 * figure(elevation(design), key)!) > 0.1,
+        (design) =>
+          Math.abs(figureValue(elevation(enlargeDesign(design, 3)), key)! - 3 * figureValue(elevation(design), key)!) >
+          0.1,
       );
       expect(shows, key).toBe(true);
     }
@@ -45,7 +47,7 @@ describe("every length so many times as long", () => {
   test("makes areas as the square and points as the length", () => {
     fc.assert(
       fc.property(anyDesign, times, (design, k) => {
-        const [small, large] = [elevation(design), elevation(enlarged(design, k))];
+        const [small, large] = [elevation(design), elevation(enlargeDesign(design, k))];
         for (const [name, { x, y }] of Object.entries(small.points)) {
           if (name === "throatNarrowest") continue; // between two places as narrow, rounding may choose
           const there = large.points[name as keyof typeof large.points];
@@ -67,7 +69,7 @@ describe("every length so many times as long", () => {
   });
   test("makes volumes as the cube, but for the chords of curves", () => {
     for (const design of designs.slice(0, 20)) {
-      const [small, large] = [design, enlarged(design, 2)].map((each) => partsOf(elevation(each), "trued"));
+      const [small, large] = [design, enlargeDesign(design, 2)].map((each) => partsOf(elevation(each), "trued"));
       // No round is smaller than the tenon; chords so far off it take less than this share of its area.
       const chords = (2 * CHORD_ERROR) / (design.pin.tenon / 2);
       large!.forEach(
@@ -124,7 +126,7 @@ test.each(WAYS)("%s up: up go %s; down go %s", (path, grows, shrinks) => {
       [-1, shrinks],
     ] as const)
       for (const key of keys.split(" ").filter(Boolean) as FigureKey[]) {
-        const [was, is] = [figure(here!, key), figure(more!, key)];
+        const [was, is] = [figureValue(here!, key), figureValue(more!, key)];
         if (was === undefined || is === undefined) continue;
         expect(sense * (is - was), `${key}: ${was} to ${is}`).toBeGreaterThan(-1e-9);
         if (sense * (is - was) > 1e-6) moved.add(key);

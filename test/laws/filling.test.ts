@@ -2,14 +2,14 @@
 
 import { outlineArea } from "@lamplane/geometry";
 import { blocksAt, cheekShape, elevation, type Stage } from "@lamplane/parameters/elevation";
-import { bodyOf, type Part, partsOf } from "@lamplane/parameters/solids";
+import { bodySolid, type Part, partsOf } from "@lamplane/parameters/solids";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns } from "../support/designs.ts";
-import { trianglesOf } from "../support/meshes.ts";
+import { solidTriangles } from "../support/meshes.ts";
 
 const STAGES: readonly Stage[] = ["blank", "glued", "trued"];
-const cases = randomDesigns(91, 60, buildable).map(({ changes, design }, i) => ({
+const cases = randomDesigns(91, 60, isBuildable).map(({ changes, design }, i) => ({
   changes,
   design,
   stage: STAGES[i % STAGES.length]!,
@@ -19,7 +19,7 @@ const cases = randomDesigns(91, 60, buildable).map(({ changes, design }, i) => (
 const cornersOf = (solid: Part["inPlace"], turn: readonly [number, number, number] = [1, 1, 1]): string[] =>
   [
     ...new Set(
-      trianglesOf(solid).flatMap((triangle) => triangle.map((p) => p.map((c, k) => c * turn[k]! + 0).join(" "))),
+      solidTriangles(solid).flatMap((triangle) => triangle.map((p) => p.map((c, k) => c * turn[k]! + 0).join(" "))),
     ),
   ].sort();
 
@@ -39,7 +39,7 @@ describe("the cheeks", () => {
     for (const { left, right } of pairs) {
       expect(right.volume).toBeCloseTo(left.volume, 6);
       const box = (part: Part) =>
-        [0, 1, 2].map((k) => Math.max(...trianglesOf(part.lying).flatMap((triangle) => triangle.map((p) => p[k]!))));
+        [0, 1, 2].map((k) => Math.max(...solidTriangles(part.lying).flatMap((triangle) => triangle.map((p) => p[k]!))));
       box(left).forEach((size, k) => void expect(size).toBeCloseTo(box(right)[k]!, 9));
     }
   });
@@ -74,7 +74,7 @@ test("blocks, cheeks, holes and throat fill the body's block, where no recess is
     const whole = outlineArea(boundary) * plane.widths.body;
     const filled = wood.reduce((sum, { volume }) => sum + volume, 0) + throat + holes;
     expect(Math.abs(filled / whole - 1)).toBeLessThan(2e-5); // holes and curved ramps are in chords
-    expect(bodyOf(plane, stage).volume).toBeCloseTo(whole - throat - holes, -2);
+    expect(bodySolid(plane, stage).volume).toBeCloseTo(whole - throat - holes, -2);
   }
 });
 

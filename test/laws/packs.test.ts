@@ -1,8 +1,8 @@
 // Laws of packs: the same design gives the same bytes, in whatever unit it is written; only what is told to the maker follows the unit.
 
-import { planeOf } from "@lamplane/bench";
+import { asBuiltPlane } from "@lamplane/bench";
 import { checkPlane } from "@lamplane/bench/checks";
-import { packContent } from "@lamplane/export/content";
+import { makePackContent } from "@lamplane/export/content";
 import { readDesign, valueAt } from "@lamplane/parameters/design";
 import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { beforeAll, describe, expect, test } from "vitest";
@@ -57,8 +57,8 @@ const inInchWords = () =>
   readOf(fileOf(DESIGN, "mm", (value, isLength) => (isLength ? `"${(value / INCH).toFixed(12)} in"` : String(value))));
 
 async function packOf(design: Design): Promise<Map<string, string>> {
-  const plane = planeOf(design);
-  const content = await packContent({ design, plane, findings: checkPlane(plane), version: "0.1.0" });
+  const plane = asBuiltPlane(design);
+  const content = await makePackContent({ design, plane, findings: checkPlane(plane), version: "0.1.0" });
   return new Map([...content].map(([path, bytes]) => [path, Buffer.from(bytes).toString("base64")]));
 }
 

@@ -2,19 +2,26 @@
 
 import {
   CHORD_ERROR,
-  facetted,
   type Outline,
   outlineArea,
   type Point,
   segmentLength,
   shapeArea,
+  tessellate,
 } from "@lamplane/geometry";
 import { blocksAt, cheekShape, type Elevation, elevation, type Stage } from "@lamplane/parameters/elevation";
-import { bodyOf, type Part, partsOf } from "@lamplane/parameters/solids";
+import { bodySolid, type Part, partsOf } from "@lamplane/parameters/solids";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { type Changes, randomDesigns } from "../support/designs.ts";
-import { faultsInEdges, manifoldOf, overlap, trianglesOf, unionVolume, volumeOf } from "../support/meshes.ts";
+import {
+  countEdgeFaults,
+  manifoldOf,
+  overlapVolume,
+  solidTriangles,
+  unionVolume,
+  volumeOf,
+} from "../support/meshes.ts";
 
 const STAGES: readonly Stage[] = ["blank", "glued", "trued"];
 const DESIGNS = 500;
@@ -30,7 +37,7 @@ interface Case {
 
 /** Every case that breaks a law, with the design that shows it, instead of the first alone. */
 const broken: { what: string; stage: Stage; changes: Changes }[] = [];
-const cases: Case[] = randomDesigns(20, DESIGNS, buildable).flatMap(({ changes, design }, i) => {
+const cases: Case[] = randomDesigns(20, DESIGNS, isBuildable).flatMap(({ changes, design }, i) => {
   const stage = STAGES[i % STAGES.length]!;
   try {
     const plane = elevation(design);
@@ -53,7 +60,7 @@ const shoelace = (points: readonly Point[]): number =>
     return sum + (p.x - o.x) * (q.y - o.y) - (q.x - o.x) * (p.y - o.y);
   }, 0) / 2;
 
-const facettedArea = (outline: Outline) => shoelace(facetted(outline));
+const facettedArea = (outline: Outline) => shoelace(tessellate(outline));
 const arcsLength = (outlines: readonly Outline[]) =>
   outlines.flat().reduce((sum, s) => sum + (s.kind === "arc" ? segmentLength(s) : 0), 0);
 const circumference = (circles: readonly { radius: number }[]) =>
@@ -102,7 +109,7 @@ describe(`${DESIGNS} random designs, a stage each`, () => {
     holds(({ parts }) =>
       [...parts.values()].flatMap(({ name, inPlace, lying }) =>
         (Object.entries({ inPlace, lying }) as [string, Part["inPlace"]][]).flatMap(([how, solid]) => {
-          const faults = faultsInEdges(trianglesOf(solid));
+          const faults = countEdgeFaults(solidTriangles(solid));
           return faults > 0 ? [`${name} ${how}: ${faults} edges`] : [];
         }),
       ),
@@ -111,14 +118,14 @@ describe(`${DESIGNS} random designs, a stage each`, () => {
   test("so is the body", () =>
     holds(({ plane, stage }) => {
       if (stage === "blank") return [];
-      const faults = faultsInEdges(trianglesOf(bodyOf(plane, stage).solid));
+      const faults = countEdgeFaults(solidTriangles(bodySolid(plane, stage).solid));
       return faults > 0 ? [`body: ${faults} edges`] : [];
     }));
 
   test("a prism holds the area of its facets times its width", () =>
     holds((c) =>
       Object.entries(prisms(c)).flatMap(([name, { facets, width }]) => {
-        const [found, wanted] = [volumeOf(trianglesOf(c.parts.get(name)!.inPlace)), facets * width];
+        const [found, wanted] = [volumeOf(solidTriangles(c.parts.get(name)!.inPlace)), facets * width];
         return Math.abs(found / wanted - 1) <= 1e-6 ? [] : [`${name}: ${found} mm³, facets say ${wanted}`];
       }),
     ));
@@ -138,7 +145,7 @@ describe(`${DESIGNS} random designs, a stage each`, () => {
     holds(({ parts }) => {
       const solids = new Map([...parts].map(([name, { inPlace }]) => [name, manifoldOf(inPlace)]));
       const faults = pairs.flatMap(([a, b]) => {
-        const shared = overlap(solids.get(a)!, solids.get(b)!);
+        const shared = overlapVolume(solids.get(a)!, solids.get(b)!);
         return shared <= SPECK ? [] : [`${a} and ${b} share ${shared} mm³`];
       });
       for (const solid of solids.values()) solid.delete();
@@ -150,7 +157,7 @@ describe(`${DESIGNS} random designs, a stage each`, () => {
     holds(({ plane, stage, parts }) => {
       if (stage === "blank") return [];
       const wood = ["front-block", "bed-block", "cheek-left", "cheek-right"].map((name) => parts.get(name)!);
-      const body = bodyOf(plane, stage);
+      const body = bodySolid(plane, stage);
       const sum = wood.reduce((total, { volume }) => total + volume, 0);
       // The body's arched top is chorded piece by piece, a cheek's as a whole.
       const arched = stage === "trued" ? arcsLength([plane.topChain]) * CHORD_ERROR * plane.widths.body : 0;

@@ -1,11 +1,11 @@
 // One check against something outside the project: what it is, whose value it is, ours, and how near they must be.
 import type { OutsideProgram } from "../support/outside-programs.ts";
 
-export type Value = number | string;
+export type CheckedValue = number | string;
 type Later<T> = T | Promise<T>;
 
 /** How the value got here. A work is `read`, read where another page `quoted` it, or recalled `from memory`. */
-export type Told =
+export type Provenance =
   | "read"
   | "quoted"
   | "from memory"
@@ -17,11 +17,11 @@ export interface OutsideCheck {
   readonly what: string;
   /** Work with its section, table or page; a library by its name; or `no published source`. */
   readonly from: string;
-  readonly told: Told;
+  readonly told: Provenance;
   readonly unit?: string;
   /** Their value: typed from the source, or asked of a library. */
-  readonly theirs: Value | (() => Later<Value>);
-  readonly ours: () => Later<Value>;
+  readonly theirs: CheckedValue | (() => Later<CheckedValue>);
+  readonly ours: () => Later<CheckedValue>;
   /** How far apart two numbers may lie; words are equal or not. */
   readonly within?: number;
   /** `within` is a share of theirs. */
@@ -37,8 +37,8 @@ export interface Subject {
 
 export interface Outcome {
   readonly check: OutsideCheck;
-  readonly theirs: Value;
-  readonly ours: Value;
+  readonly theirs: CheckedValue;
+  readonly ours: CheckedValue;
   readonly agrees: boolean;
 }
 
@@ -49,7 +49,7 @@ export async function outcomeOf(check: OutsideCheck): Promise<Outcome> {
   return { check, theirs, ours, agrees: agree(theirs, ours, check) };
 }
 
-function agree(theirs: Value, ours: Value, { within, relative }: OutsideCheck): boolean {
+function agree(theirs: CheckedValue, ours: CheckedValue, { within, relative }: OutsideCheck): boolean {
   if (typeof theirs === "string" || typeof ours === "string") return theirs === ours;
   if (within === undefined) return theirs === ours;
   return Math.abs(theirs - ours) <= within * (relative ? Math.abs(theirs) : 1);
@@ -110,13 +110,13 @@ function rowOf({ check, theirs, ours, agrees }: Outcome): string {
 const EXACT = 9;
 
 /** Digits behind the point that the tolerance lets count, one more than it does itself; undefined where all do. */
-function decimalsOf({ within, relative }: OutsideCheck, theirs: Value): number | undefined {
+function decimalsOf({ within, relative }: OutsideCheck, theirs: CheckedValue): number | undefined {
   if (within === undefined || within === 0 || typeof theirs === "string") return undefined;
   const absolute = within * (relative ? Math.abs(theirs) : 1);
   return Math.min(15, Math.max(0, Math.ceil(-Math.log10(absolute))));
 }
 
-function figure(value: Value, decimals: number | undefined): string {
+function figure(value: CheckedValue, decimals: number | undefined): string {
   if (typeof value === "string") return value === "" ? "(nothing)" : value;
   if (decimals === undefined) return String(value);
   return decimals < EXACT

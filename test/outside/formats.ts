@@ -1,11 +1,11 @@
 // Files: STL, 3MF, DXF, CSV, zip and checksums, against their published formats.
-import { dxfText, sha256Hex, stlBytes, threeMf, zipOf } from "@lamplane/export/bytes";
+import { dxfText, serializeThreeMf, sha256Hex, stlBytes, zipArchive } from "@lamplane/export/bytes";
 import { arc, line, type Outline, point } from "@lamplane/geometry";
 import { elevation } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
 import { unzipSync } from "fflate";
-import { headerLine, type Sweep, sweepLines } from "../../packages/cli/src/sweep/rows.ts";
-import { variationsOf } from "../../packages/cli/src/sweep/variations.ts";
+import { computeSweepLines, headerLine, type Sweep } from "../../packages/cli/src/sweep/rows.ts";
+import { parseVariations } from "../../packages/cli/src/sweep/variations.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import type { OutsideCheck } from "./check.ts";
 import { fact, size } from "./rows.ts";
@@ -115,7 +115,7 @@ const dxfs: readonly OutsideCheck[] = [
 ];
 
 const CORE = ["3MF Core Specification 1.4.0", "read"] as const;
-const threeMfFiles = () => unzipSync(threeMf(parts, { name: "worked", version: "0" }));
+const threeMfFiles = () => unzipSync(serializeThreeMf(parts, { name: "worked", version: "0" }));
 const model = () => new TextDecoder().decode(threeMfFiles()["3D/3dmodel.model"]);
 const threeMfs: readonly OutsideCheck[] = [
   fact("3MF: unit", CORE, "millimeter", () => /<model[^>]* unit="(\w+)"/.exec(model())?.[1] ?? ""),
@@ -155,7 +155,7 @@ const threeMfs: readonly OutsideCheck[] = [
 const RFC_4180 = ["RFC 4180, 2", "from memory"] as const;
 const SWEEP: Sweep = {
   design: plane.design,
-  variations: variationsOf(["bed.angle=45..47:1"], plane.design),
+  variations: parseVariations(["bed.angle=45..47:1"], plane.design),
   figures: ["glueGap"],
 };
 const header = () => headerLine(SWEEP);
@@ -166,14 +166,14 @@ const csvs: readonly OutsideCheck[] = [
     "CSV: a row's cells beside its header's (2.4)",
     RFC_4180,
     0,
-    () => cells(sweepLines(SWEEP, 0, 1)) - cells(header()),
+    () => cells(computeSweepLines(SWEEP, 0, 1)) - cells(header()),
   ),
 ];
 
 const FIPS = ["NIST FIPS 180-4, examples", "from memory"] as const;
 const APPNOTE = ["PKWARE, APPNOTE.TXT, 4.3.7 and 4.4.6", "from memory"] as const;
 const bytes = (text: string) => new TextEncoder().encode(text);
-const zipView = () => new DataView(zipOf(new Map([["a", "b"]])).slice().buffer);
+const zipView = () => new DataView(zipArchive(new Map([["a", "b"]])).slice().buffer);
 const NOTHING = "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
 const ABC = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
 const MILLION = "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0";
@@ -186,4 +186,4 @@ const archives: readonly OutsideCheck[] = [
   fact("Zip: date, the format's first (1 January 1980)", APPNOTE, 0x0021, () => zipView().getUint16(12, true)),
 ];
 
-export const FORMATS: readonly OutsideCheck[] = [...stls, ...dxfs, ...threeMfs, ...csvs, ...archives];
+export const FORMAT_CHECKS: readonly OutsideCheck[] = [...stls, ...dxfs, ...threeMfs, ...csvs, ...archives];

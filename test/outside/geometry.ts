@@ -1,24 +1,24 @@
 // Outlines: areas, cuts, distances and triangles, against Clipper2, polyclip, earcut and a path library.
 
-import { grown } from "@lamplane/bench";
+import { offsetPolygon } from "@lamplane/bench";
 import {
   circleOutline,
-  facetted,
   type Outline,
   outlineArea,
   type Point,
   segmentLength,
   shapeArea,
+  tessellate,
 } from "@lamplane/geometry";
 import { frontBlockDrawing } from "@lamplane/parameters/drawings";
-import { blocksAt, cheekShape, type Elevation, elevation, figure } from "@lamplane/parameters/elevation";
+import { blocksAt, cheekShape, type Elevation, elevation, figureValue } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
 import { drawingPicture, pictureSvg } from "@lamplane/sheets";
 import { svgPathProperties } from "svg-path-properties";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
 import { areaOf as manifoldArea, areaGrown as manifoldGrown, areaShared as manifoldShared } from "../support/flat.ts";
-import { trianglesOf } from "../support/meshes.ts";
+import { solidTriangles } from "../support/meshes.ts";
 import type { OutsideCheck } from "./check.ts";
 import {
   clipperArea,
@@ -38,7 +38,7 @@ const MANIFOLD = "manifold-3d 3.5, cross sections";
 
 /** Chords for the libraries, mm off the arc: so fine that the tolerance is theirs, not the chords'. */
 const FINE = 1e-5;
-const fine = (outline: Outline): Point[] => facetted(outline, FINE);
+const fine = (outline: Outline): Point[] => tessellate(outline, FINE);
 const CHORDS = 0.01; // mm²: FINE along a metre of arc
 
 const worked = elevation(designWith(WORKED));
@@ -47,7 +47,7 @@ const PLANES: readonly (readonly [string, Elevation])[] = [
   ["Worked plane", worked],
   ["Arched plane with a bed of 55°", arched],
 ];
-const planes = randomDesigns(61, 40, buildable).map(({ design }) => elevation(design));
+const planes = randomDesigns(61, 40, isBuildable).map(({ design }) => elevation(design));
 
 interface Measured {
   readonly unit: string;
@@ -123,13 +123,13 @@ const cuts: readonly OutsideCheck[] = [
   }),
   worstOf(POLYCLIP, "what front and bed block share at glue-up, against nothing", "mm²", 1e-6, (plane) => {
     const { front, bed } = blocksAt(plane, "glued");
-    return polyclipShared(facetted(front), facetted(bed));
+    return polyclipShared(tessellate(front), tessellate(bed));
   }),
   worstOf(CLIPPER, "what iron and front block share, against nothing", "mm²", 1e-6, (plane) =>
-    clipperShared(facetted(plane.iron), facetted(blocksAt(plane, "trued").front)),
+    clipperShared(tessellate(plane.iron), tessellate(blocksAt(plane, "trued").front)),
   ),
   worstOf(MANIFOLD, "what wedge and bed block share, against nothing", "mm²", 1e-3, (plane) =>
-    manifoldShared(facetted(plane.wedge), facetted(blocksAt(plane, "trued").bed)),
+    manifoldShared(tessellate(plane.wedge), tessellate(blocksAt(plane, "trued").bed)),
   ),
   worstOf(CLIPPER, "area of the front block", "mm²", CHORDS, (plane) => {
     const { front } = blocksAt(plane, "glued");
@@ -148,7 +148,7 @@ const wide = (plane: Elevation): Point[] => {
   // A front block that reaches far over the top along its ramp, so that the nearest of it is the ramp.
   const { rampChain } = blocksAt({ ...plane, topChain: tallTop(plane) }, "trued");
   const high = rampChain.at(-1)!.to;
-  return [{ x: -HIGH, y: 0 }, ...facetted(rampChain, 1e-4), high, { x: -HIGH, y: high.y }];
+  return [{ x: -HIGH, y: 0 }, ...tessellate(rampChain, 1e-4), high, { x: -HIGH, y: high.y }];
 };
 const tallTop = ({ design }: Elevation) => [
   {
@@ -164,15 +164,15 @@ const distances: readonly OutsideCheck[] = [
     return [
       against(CLIPPER, `${name}: room from pin to ramp, by growing the front block`, {
         unit: "mm",
-        ours: () => figure(plane, "pinToRamp")!,
+        ours: () => figureValue(plane, "pinToRamp")!,
         theirs: () => clipperDistance(plane.pin.centre, wide(plane), 60) - radius,
         within: REACHED,
       }),
       against(CLIPPER, `${name}: wood over the pin's hole, by shrinking the cheek`, {
         unit: "mm",
-        ours: () => figure(plane, "woodOverPinHole")!,
+        ours: () => figureValue(plane, "woodOverPinHole")!,
         theirs: () =>
-          clipperDistance(plane.pin.centre, facetted(cheekShape(plane, "trued").boundary, 1e-4), 60) -
+          clipperDistance(plane.pin.centre, tessellate(cheekShape(plane, "trued").boundary, 1e-4), 60) -
           plane.pinHole.radius,
         within: REACHED,
       }),
@@ -184,14 +184,16 @@ const distances: readonly OutsideCheck[] = [
     "mm",
     REACHED,
     (plane) =>
-      clipperDistance(plane.pin.centre, wide(plane), 90) - plane.design.pin.diameter / 2 - figure(plane, "pinToRamp")!,
+      clipperDistance(plane.pin.centre, wide(plane), 90) -
+      plane.design.pin.diameter / 2 -
+      figureValue(plane, "pinToRamp")!,
   ),
   worstOf(
     CLIPPER,
     "half a pin over the wedge's upper side, by growing the wedge",
     "mm",
     REACHED,
-    (plane) => clipperDistance(plane.pin.centre, facetted(plane.wedge), 60) - plane.design.pin.diameter / 2,
+    (plane) => clipperDistance(plane.pin.centre, tessellate(plane.wedge), 60) - plane.design.pin.diameter / 2,
   ),
   ...PLANES.map(([name, plane]) => {
     const drawing = frontBlockDrawing(plane, "trued");
@@ -209,7 +211,7 @@ const distances: readonly OutsideCheck[] = [
 
 /** A convex part made larger all round, its corners sharp, as stock is planned. */
 const offsets = PLANES.flatMap(([name, plane]) => {
-  const corners = facetted(plane.wedge);
+  const corners = tessellate(plane.wedge);
   const row = (from: string, what: string, theirs: () => number, ours: () => number) =>
     against(from, `${name}: wedge ${what}`, { unit: "mm²", ours, theirs, within: CHORDS });
   return [
@@ -217,13 +219,13 @@ const offsets = PLANES.flatMap(([name, plane]) => {
       CLIPPER,
       "grown by 1.5",
       () => clipperGrown(corners, 1.5),
-      () => clipperArea(grown(corners, 1.5)),
+      () => clipperArea(offsetPolygon(corners, 1.5)),
     ),
     row(
       MANIFOLD,
       "grown by 0.4",
       () => manifoldGrown(corners, 0.4),
-      () => manifoldArea(grown(corners, 0.4)),
+      () => manifoldArea(offsetPolygon(corners, 0.4)),
     ),
     row(
       "Steiner's formula: A + U·r + π·r²",
@@ -244,19 +246,19 @@ const faces = PLANES.map(([name, plane]) =>
     ours: () => {
       const cheek = partsOf(plane, "blank").find((part) => part.name === "cheek-left")!;
       const outside = plane.widths.body / 2;
-      return trianglesOf(cheek.inPlace)
+      return solidTriangles(cheek.inPlace)
         .filter((triangle) => triangle.every(([, , z]) => Math.abs(z - outside) < 1e-9))
         .reduce((sum, triangle) => sum + clipperArea(triangle.map(([x, y]) => ({ x, y }))), 0);
     },
     theirs: () => {
       const { boundary, circles } = cheekShape(plane, "blank");
       return earcutArea(
-        facetted(boundary),
-        circles.map((circle) => facetted(circleOutline(circle))),
+        tessellate(boundary),
+        circles.map((circle) => tessellate(circleOutline(circle))),
       );
     },
     within: 1e-3,
   }),
 );
 
-export const GEOMETRY: readonly OutsideCheck[] = [...areas, ...cuts, ...faces, ...offsets, ...distances];
+export const GEOMETRY_CHECKS: readonly OutsideCheck[] = [...areas, ...cuts, ...faces, ...offsets, ...distances];

@@ -11,7 +11,7 @@ import {
 import { type PinLoad, pinStrength } from "../../packages/bench/src/strength/pin-strength.ts";
 import { flattedSection, roundSection } from "../../packages/bench/src/strength/section.ts";
 import { atanDeg, cosDeg, sinDeg } from "../../packages/geometry/src/trig.ts";
-import { species } from "../../packages/parameters/src/wood/species.ts";
+import { findSpecies } from "../../packages/parameters/src/wood/species.ts";
 import type { OutsideCheck } from "./check.ts";
 
 const WEDGE = "statics of the wedge: P = Q·(tan φ₁ + tan(α ± φ₂)), from memory";
@@ -153,7 +153,7 @@ const PIN: PinLoad = {
 
 function mapleIn(use: (pin: ReturnType<typeof pinStrength>) => number | undefined): () => number {
   return () => {
-    const strength = species("sugar maple").found?.strength;
+    const strength = findSpecies("sugar maple").found?.strength;
     return (strength && use(pinStrength(PIN, strength, strength))) ?? Number.NaN;
   };
 }
@@ -260,4 +260,4 @@ const dowels: readonly OutsideCheck[] = [
   },
 ];
 
-export const MECHANICS: readonly OutsideCheck[] = [...wedges, ...beams, ...pins, ...hankinson, ...dowels];
+export const MECHANICS_CHECKS: readonly OutsideCheck[] = [...wedges, ...beams, ...pins, ...hankinson, ...dowels];

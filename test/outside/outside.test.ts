@@ -1,7 +1,7 @@
 // Every check against something outside the project, run; and the document that lists them, kept current.
 import { describe, expect, test } from "vitest";
-import { needed } from "../support/outside-programs.ts";
-import { documentOf, type Outcome, type OutsideCheck, outcomeOf, type Value } from "./check.ts";
+import { requireProgram } from "../support/outside-programs.ts";
+import { type CheckedValue, documentOf, type Outcome, type OutsideCheck, outcomeOf } from "./check.ts";
 import { SUBJECTS } from "./subjects.ts";
 
 /** Each check is asked once, for its own test and for the document. */
@@ -14,7 +14,7 @@ function outcome(check: OutsideCheck): Promise<Outcome> {
 
 describe.each(SUBJECTS.map((subject) => [subject.name, subject] as const))("%s", (_, { checks }) => {
   test.for(checks.map((check) => [check.what, check] as const))("%s", async ([, check], context) => {
-    if (check.needs) needed(context, check.needs);
+    if (check.needs) requireProgram(context, check.needs);
     const { theirs, ours, agrees } = await outcome(check);
     expect(agrees, `${check.from}: theirs ${theirs}, ours ${ours}, within ${check.within}`).toBe(true);
   });
@@ -28,7 +28,7 @@ test("no two rows of a subject are called alike", () => {
 });
 
 test("test/outside-checks.md is current (`pnpm outside` writes it)", async (context) => {
-  for (const { checks } of SUBJECTS) for (const { needs } of checks) if (needs) needed(context, needs);
+  for (const { checks } of SUBJECTS) for (const { needs } of checks) if (needs) requireProgram(context, needs);
   const subjects = await Promise.all(
     SUBJECTS.map(async ({ name, checks }) => ({ name, outcomes: await Promise.all(checks.map(outcome)) })),
   );
@@ -38,7 +38,7 @@ test("test/outside-checks.md is current (`pnpm outside` writes it)", async (cont
 
 describe("the checks themselves", () => {
   const row = { what: "it", from: "nowhere", told: "read" as const };
-  const agrees = async (theirs: Value, ours: Value, more: Partial<OutsideCheck> = {}) =>
+  const agrees = async (theirs: CheckedValue, ours: CheckedValue, more: Partial<OutsideCheck> = {}) =>
     (await outcomeOf({ ...row, theirs, ours: () => ours, ...more })).agrees;
 
   test("tell what is too far off, no number, and another word", async () => {

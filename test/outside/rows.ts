@@ -1,11 +1,11 @@
 // Rows of facts and sizes, shortly written.
-import type { OutsideCheck, Told } from "./check.ts";
+import type { OutsideCheck, Provenance } from "./check.ts";
 
-export type Source = readonly [from: string, told: Told];
+export type Citation = readonly [from: string, told: Provenance];
 /** A row of a fact that is told in a word or a count. */
 export const fact = (
   what: string,
-  [from, told]: Source,
+  [from, told]: Citation,
   theirs: OutsideCheck["theirs"],
   ours: OutsideCheck["ours"],
 ): OutsideCheck => ({
@@ -18,7 +18,7 @@ export const fact = (
 /** A row of a size, with how near it must be. */
 export const size = (
   what: string,
-  [from, told]: Source,
+  [from, told]: Citation,
   unit: string,
   theirs: number,
   ours: OutsideCheck["ours"],

@@ -2,30 +2,30 @@
 
 import { elevation } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
-import { inMillimetres, POINTS_PER_MM, readLength } from "@lamplane/parameters/units";
+import { POINTS_PER_MM, parseLength, toMillimetres } from "@lamplane/parameters/units";
 import { drawingPicture, layoutPictures, pictureSvg } from "@lamplane/sheets";
 import { layoutPdf, type Paper, pageSize } from "@lamplane/sheets/pages";
 import { designWith, WORKED } from "../support/designs.ts";
 import type { OutsideCheck } from "./check.ts";
-import { fact, type Source, size } from "./rows.ts";
+import { type Citation, fact, size } from "./rows.ts";
 
 const plane = elevation(designWith(WORKED));
 const parts = partsOf(plane, "blank");
 
 const YARD = ["international yard and pound agreement, 1959 (ISO 31, ISO 80000-3)", "from memory"] as const;
 const read = (text: string) => (): number => {
-  const found = readLength(text, "in");
+  const found = parseLength(text, "in");
   return "value" in found ? found.value : Number.NaN;
 };
 const inches: readonly OutsideCheck[] = [
   size("1 inch", YARD, "mm", 25.4, read("1"), 0),
   size("1 3/4 in", YARD, "mm", 44.45, read("1 3/4 in"), 0),
   size("1/64 in", YARD, "mm", 0.396875, read("1/64 in"), 0),
-  size("100 inches, as a bare number of a file in inches", YARD, "mm", 2540, () => inMillimetres(100, "in"), 0),
+  size("100 inches, as a bare number of a file in inches", YARD, "mm", 2540, () => toMillimetres(100, "in"), 0),
 ];
 
 /** mm, upright. */
-const PAPERS: readonly (readonly [Paper, number, number, Source])[] = [
+const PAPERS: readonly (readonly [Paper, number, number, Citation])[] = [
   ["A4", 210, 297, ["ISO 216:2007", "from memory"]],
   ["A3", 297, 420, ["ISO 216:2007", "from memory"]],
   ["Letter", 215.9, 279.4, ["ASME Y14.1, A: 8.5 × 11 in", "from memory"]],
@@ -89,4 +89,4 @@ const pages: readonly OutsideCheck[] = [
   size("PDF: Letter up", ["11 × 72", "worked apart"], "1/72 in", 792, mediaBox("Letter", 3), 0.01),
 ];
 
-export const SHEETS: readonly OutsideCheck[] = [...inches, ...papers, ...pages];
+export const SHEET_CHECKS: readonly OutsideCheck[] = [...inches, ...papers, ...pages];

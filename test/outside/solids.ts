@@ -4,18 +4,18 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { meshMeasures, stlBytes } from "@lamplane/export/bytes";
 import { elevation } from "@lamplane/parameters/elevation";
-import { bodyOf, type Part, partsOf } from "@lamplane/parameters/solids";
+import { bodySolid, type Part, partsOf } from "@lamplane/parameters/solids";
 import { Box3 } from "three";
 import { STLLoader } from "three/addons/loaders/STLLoader.js";
 import { designWith, WORKED } from "../support/designs.ts";
-import { manifoldOf, overlap, unionVolume } from "../support/meshes.ts";
-import { outsideProgram, printed } from "../support/outside-programs.ts";
+import { manifoldOf, overlapVolume, unionVolume } from "../support/meshes.ts";
+import { outsideProgram, runForStdout } from "../support/outside-programs.ts";
 import type { OutsideCheck } from "./check.ts";
 
 const MANIFOLD = "manifold-3d 3.5";
 const plane = elevation(designWith({ ...WORKED, "body.outline": "arched" }));
 const parts = partsOf(plane, "trued");
-const body = bodyOf(plane, "trued");
+const body = bodySolid(plane, "trued");
 const WOOD = parts.slice(0, 4);
 
 function ofManifold<T>(solid: Part["inPlace"], read: (manifold: ReturnType<typeof manifoldOf>) => T): T {
@@ -77,7 +77,7 @@ const shapes: readonly OutsideCheck[] = [
   row(MANIFOLD, "what cross pin and wedge share", {
     unit: "mm³",
     ours: () => 0,
-    theirs: () => overlap(manifoldOf(parts[4]!.inPlace), manifoldOf(parts[5]!.inPlace)),
+    theirs: () => overlapVolume(manifoldOf(parts[4]!.inPlace), manifoldOf(parts[5]!.inPlace)),
     within: 0.05, // the flat lies on the wedge: float32 over some 600 mm²
   }),
 ];
@@ -113,7 +113,7 @@ function admesh(part: Part, pattern: RegExp): number {
   const folder = mkdtempSync(join(tmpdir(), "lamplane-outside-"));
   try {
     writeFileSync(join(folder, "part.stl"), bytesOf(part));
-    const report = printed(outsideProgram("admesh")!, [join(folder, "part.stl")]);
+    const report = runForStdout(outsideProgram("admesh")!, [join(folder, "part.stl")]);
     const found = pattern.exec(report);
     if (!found) throw new Error(report);
     return Number(found[1]);
@@ -142,4 +142,4 @@ const mended: readonly OutsideCheck[] = parts.flatMap((part): OutsideCheck[] => 
   },
 ]);
 
-export const SOLIDS: readonly OutsideCheck[] = [...volumes, ...shapes, ...read, ...mended];
+export const SOLID_CHECKS: readonly OutsideCheck[] = [...volumes, ...shapes, ...read, ...mended];

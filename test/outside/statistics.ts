@@ -1,7 +1,7 @@
 // Statistics: least squares, critical values, the sampler and the budget of errors, against NIST, JCGM and printed tables.
-import { budget, distributionOf, type Held } from "@lamplane/bench";
-import { normalFrom, uniformFrom } from "@lamplane/geometry/numerics";
-import { dot, leastSquares } from "../../packages/geometry/src/numerics/least-squares.ts";
+import { errorBudget, summarizeValues, type ToleratedError } from "@lamplane/bench";
+import { normalGenerator, uniformGenerator } from "@lamplane/geometry/numerics";
+import { dotProduct, solveLeastSquares } from "../../packages/geometry/src/numerics/least-squares.ts";
 import {
   chiSquare99,
   NORMAL_95,
@@ -17,12 +17,14 @@ const NINE_DIGITS = { within: 1e-9, relative: true } as const;
 
 const longley = once(() => {
   const equations = LONGLEY.map(([, ...regressors]) => [1, ...regressors]);
-  const { unknowns, sensitivity, residuals } = leastSquares(
+  const { unknowns, sensitivity, residuals } = solveLeastSquares(
     equations,
     LONGLEY.map(([y]) => y!),
   );
-  const squares = dot(residuals, residuals);
-  const errors = sensitivity.map((row) => Math.sqrt((dot(row, row) * squares) / (LONGLEY.length - unknowns.length)));
+  const squares = dotProduct(residuals, residuals);
+  const errors = sensitivity.map((row) =>
+    Math.sqrt((dotProduct(row, row) * squares) / (LONGLEY.length - unknowns.length)),
+  );
   return { unknowns, errors, squares };
 });
 
@@ -38,7 +40,7 @@ const powers = (x: number) => [0, 1, 2, 3, 4, 5].map((n) => x ** n);
 const x21 = Array.from({ length: 21 }, (_, x) => x);
 const wampler = (scale: number) => {
   const y = x21.map((x) => powers(x * scale).reduce((sum, power) => sum + power, 0));
-  return leastSquares(x21.map(powers), y).unknowns;
+  return solveLeastSquares(x21.map(powers), y).unknowns;
 };
 
 const regressions: readonly OutsideCheck[] = [
@@ -142,11 +144,11 @@ const critical: readonly OutsideCheck[] = [
 const RUNS = 400_000;
 /** Standard errors that an honest figure keeps within but once in sixteen thousand. */
 const FAR = 4;
-const sampled = once(() => Float64Array.from({ length: RUNS }, normalFrom(uniformFrom(11))).sort());
+const sampled = once(() => Float64Array.from({ length: RUNS }, normalGenerator(uniformGenerator(11))).sort());
 const densityAt = (z: number) => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 const sumOfFour = once(() => {
-  const normal = normalFrom(uniformFrom(5));
-  return distributionOf(Float64Array.from({ length: RUNS }, () => normal() + normal() + normal() + normal()));
+  const normal = normalGenerator(uniformGenerator(5));
+  return summarizeValues(Float64Array.from({ length: RUNS }, () => normal() + normal() + normal() + normal()));
 });
 
 const NORMAL_TABLE = "standard normal, NIST/SEMATECH e-Handbook, 1.3.6.7.1 (from memory)";
@@ -191,12 +193,12 @@ const sampler: readonly OutsideCheck[] = [
     from: "Hyndman and Fan, The American Statistician 50 (1996), no. 7",
     told: "worked apart",
     theirs: 1.1,
-    ours: () => distributionOf(Float64Array.of(5, 3, 1, 2, 4)).low,
+    ours: () => summarizeValues(Float64Array.of(5, 3, 1, 2, 4)).low,
     within: 1e-12,
   },
 ];
 
-const error = (key: string, tolerance: number, derivative = 1): Held & { derivative: number } => ({
+const error = (key: string, tolerance: number, derivative = 1): ToleratedError & { derivative: number } => ({
   key,
   label: key,
   step: "glue-up",
@@ -208,7 +210,7 @@ const error = (key: string, tolerance: number, derivative = 1): Held & { derivat
 
 /** Gauge of 50 mm in nm, and its six errors, as the documentation of GTC (MSL, New Zealand) gives them. */
 const GAUGE = 50000623;
-export const END_GAUGE = budget([
+export const END_GAUGE = errorBudget([
   error("standard", 25),
   error("scatter", 5.8),
   error("comparator random", 3.9),
@@ -237,4 +239,4 @@ const gauge: readonly OutsideCheck[] = (
   within,
 }));
 
-export const STATISTICS: readonly OutsideCheck[] = [...regressions, ...critical, ...sampler, ...gauge];
+export const STATISTICS_CHECKS: readonly OutsideCheck[] = [...regressions, ...critical, ...sampler, ...gauge];

@@ -1,12 +1,12 @@
 // The trade's rules, which no publication holds, and one plane worked by hand apart from the project.
 
 import { outlineArea } from "@lamplane/geometry";
-import { blocksAt, elevation, type FigureKey, figure } from "@lamplane/parameters/elevation";
+import { blocksAt, elevation, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import { type Changes, designWith, WORKED } from "../support/designs.ts";
 import type { OutsideCheck } from "./check.ts";
 
 const INCH = 25.4;
-const figureOf = (changes: Changes, key: FigureKey) => (): number => figure(elevation(designWith(changes)), key)!;
+const figureOf = (changes: Changes, key: FigureKey) => (): number => figureValue(elevation(designWith(changes)), key)!;
 
 const rule = (what: string, unit: string, theirs: number | string, ours: OutsideCheck["ours"], within = 1e-9) => ({
   what,
@@ -133,4 +133,4 @@ const worked: readonly OutsideCheck[] = [
   },
 ];
 
-export const TRADE: readonly OutsideCheck[] = [...rules, ...worked];
+export const TRADE_CHECKS: readonly OutsideCheck[] = [...rules, ...worked];

@@ -6,8 +6,8 @@ import {
   movementLaw,
   upHeight,
 } from "../../packages/parameters/src/wood/moisture.ts";
-import { type Species, species } from "../../packages/parameters/src/wood/species.ts";
-import type { OutsideCheck, Told } from "./check.ts";
+import { findSpecies, type Species } from "../../packages/parameters/src/wood/species.ts";
+import type { OutsideCheck, Provenance } from "./check.ts";
 
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010)";
 
@@ -183,7 +183,7 @@ const movements: readonly OutsideCheck[] = [
 ];
 
 function woodOf(name: string): Species {
-  const { found } = species(name);
+  const { found } = findSpecies(name);
   if (!found) throw new Error(`${name} is not in the table`);
   return found;
 }
@@ -191,7 +191,7 @@ const movementOf = (name: string) => ({ flat: { coefficient: woodOf(name).coeffi
 
 const property = (
   what: string,
-  [from, told]: readonly [string, Told],
+  [from, told]: readonly [string, Provenance],
   theirs: number,
   ours: () => number | undefined,
   unit = "",
@@ -253,4 +253,4 @@ const flooring = FLOORING.map(([name, theirs]) =>
   ),
 );
 
-export const WOOD: readonly OutsideCheck[] = [...moistures, ...movements, ...properties, ...flooring];
+export const WOOD_CHECKS: readonly OutsideCheck[] = [...moistures, ...movements, ...properties, ...flooring];

@@ -2,21 +2,21 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  dimensionText,
   type Fraction,
-  fineText,
-  inMillimetres,
-  inUnits,
-  lengthBoth,
-  lengthText,
-  limitText,
-  oneFigure,
-  readLength,
-  readNumberText,
-  type SafeWay,
-  trimmed,
+  formatDecimal,
+  formatDimension,
+  formatFineLength,
+  formatLength,
+  formatLengthInBoth,
+  formatLimit,
+  formatTypeable,
+  formatValue,
+  fromMillimetres,
+  parseLength,
+  parseNumber,
+  type RoundingDirection,
+  toMillimetres,
   type Units,
-  valueText,
 } from "../../packages/parameters/src/units.ts";
 
 /** @see the international inch, 1959: 1 in = 25.4 mm exactly */
@@ -54,7 +54,7 @@ describe("a length that is understood", () => {
     ["⅙ in", "mm", 4.233333],
     ["44.5\u00a0mm", "in", 44.5],
   ])("%s in a file in %s", (text, units, value) => {
-    expect(readLength(text, units)).toEqual({ value });
+    expect(parseLength(text, units)).toEqual({ value });
   });
 });
 
@@ -99,7 +99,7 @@ describe("a length that is refused, and what is said", () => {
     ["44.5 mm (1 3/4 in)", "mm", /more than one number or unit/],
     ["5 mm in", "mm", /more than one number or unit/],
   ])("%s in a file in %s", (text, units, fault) => {
-    expect(readLength(text, units)).toEqual({ fault: expect.stringMatching(fault) });
+    expect(parseLength(text, units)).toEqual({ fault: expect.stringMatching(fault) });
   });
 });
 
@@ -117,7 +117,7 @@ describe("other quantities", () => {
     ["0.25", "ratio", 0.25],
     ["2", "count", 2],
   ] as const)("%s as %s", (text, quantity, value) => {
-    expect(readNumberText(text, quantity, "in")).toEqual({ value });
+    expect(parseNumber(text, quantity, "in")).toEqual({ value });
   });
   test.each([
     ["47 mm", "angle", /47 or 47°/],
@@ -133,10 +133,10 @@ describe("other quantities", () => {
     ["1e2", "count", /exponents/],
     ["", "angle", /nothing/],
   ] as const)("%s is refused as %s", (text, quantity, fault) => {
-    expect(readNumberText(text, quantity, "mm")).toEqual({ fault: expect.stringMatching(fault) });
+    expect(parseNumber(text, quantity, "mm")).toEqual({ fault: expect.stringMatching(fault) });
   });
   test("a length goes by the file's unit", () => {
-    expect(readNumberText("1/2", "length", "in")).toEqual({ value: 12.7 });
+    expect(parseNumber("1/2", "length", "in")).toEqual({ value: 12.7 });
   });
 });
 
@@ -163,48 +163,48 @@ describe("a length as it is shown", () => {
     [1.5875, "in", "1/16", "1/16 in"],
     [20, "in", "1/8", "3/4 in (0.787 in)"],
   ])("%d mm for a maker in %s with %s", (mm, units, fraction, shown) => {
-    expect(lengthText(mm, units, fraction)).toBe(shown);
+    expect(formatLength(mm, units, fraction)).toBe(shown);
   });
   test("in both units, the maker's first", () => {
-    expect(lengthBoth(44.45, "mm")).toBe("44.45 mm (1 3/4 in)");
-    expect(lengthBoth(44.45, "in")).toBe("1 3/4 in (44.45 mm)");
-    expect(lengthBoth(0.15, "in")).toBe("0.006 in (0.15 mm)");
-    expect(lengthBoth(83.64, "in", "1/32")).toBe("3 9/32 in (3.293 in, 83.64 mm)");
-    expect(lengthBoth(8, "mm", "1/16")).toBe("8 mm (5/16 in)");
-    expect(lengthBoth(8, "mm", "1/8")).toBe("8 mm (about 3/8 in)");
-    expect(lengthBoth(8, "in", "1/16")).toBe("5/16 in (0.315 in, 8 mm)");
-    expect(lengthBoth(0.001, "mm")).toBe("0 mm (0 in)");
-    expect([lengthBoth(0.04, "mm"), lengthBoth(0.04, "in")]).toEqual(["0.04 mm", "0.002 in (0.04 mm)"]);
+    expect(formatLengthInBoth(44.45, "mm")).toBe("44.45 mm (1 3/4 in)");
+    expect(formatLengthInBoth(44.45, "in")).toBe("1 3/4 in (44.45 mm)");
+    expect(formatLengthInBoth(0.15, "in")).toBe("0.006 in (0.15 mm)");
+    expect(formatLengthInBoth(83.64, "in", "1/32")).toBe("3 9/32 in (3.293 in, 83.64 mm)");
+    expect(formatLengthInBoth(8, "mm", "1/16")).toBe("8 mm (5/16 in)");
+    expect(formatLengthInBoth(8, "mm", "1/8")).toBe("8 mm (about 3/8 in)");
+    expect(formatLengthInBoth(8, "in", "1/16")).toBe("5/16 in (0.315 in, 8 mm)");
+    expect(formatLengthInBoth(0.001, "mm")).toBe("0 mm (0 in)");
+    expect([formatLengthInBoth(0.04, "mm"), formatLengthInBoth(0.04, "in")]).toEqual(["0.04 mm", "0.002 in (0.04 mm)"]);
   });
   // 83.64 mm = 105.37 / 32 in: up is 106 / 32, down 105 / 32.
-  test.each<[SafeWay, string]>([
+  test.each<[RoundingDirection, string]>([
     ["up", "3 5/16 in (3.293 in)"],
     ["down", "3 9/32 in (3.293 in)"],
     ["nearest", "3 9/32 in (3.293 in)"],
-  ])("rounded %s", (way, shown) => expect(lengthText(83.64, "in", "1/32", way)).toBe(shown));
+  ])("rounded %s", (way, shown) => expect(formatLength(83.64, "in", "1/32", way)).toBe(shown));
   test("a division reached to half of what can be held is the length, whichever way is safe", () => {
     for (const way of ["up", "down", "nearest"] as const)
-      for (const mm of [44.41, 44.45, 44.49]) expect(lengthText(mm, "in", "1/64", way)).toBe("1 3/4 in");
+      for (const mm of [44.41, 44.45, 44.49]) expect(formatLength(mm, "in", "1/64", way)).toBe("1 3/4 in");
   });
   test("beside a dimension: bare mm, the rule and the caliper, or thousandths alone", () => {
-    expect(dimensionText(83.64, "mm", "1/32")).toBe("83.64");
-    expect(dimensionText(83.64, "in", "1/32")).toBe("3 9/32 in (3.293)");
-    expect(dimensionText(0.3, "in", "1/32")).toBe("0.012 in");
-    expect(dimensionText(44.45, "in", "1/32")).toBe("1 3/4 in");
+    expect(formatDimension(83.64, "mm", "1/32")).toBe("83.64");
+    expect(formatDimension(83.64, "in", "1/32")).toBe("3 9/32 in (3.293)");
+    expect(formatDimension(0.3, "in", "1/32")).toBe("0.012 in");
+    expect(formatDimension(44.45, "in", "1/32")).toBe("1 3/4 in");
   });
   test("as one figure to type back: whatever the length, it is read again within half a thousandth, or as the rule shows it", () => {
-    expect(["mm" as const, "in" as const].map((units) => oneFigure(83.64, units, "1/32"))).toEqual([
+    expect(["mm" as const, "in" as const].map((units) => formatTypeable(83.64, units, "1/32"))).toEqual([
       "83.64",
       "3.293 in",
     ]);
-    expect(oneFigure(44.45, "in", "1/32")).toBe("1 3/4 in");
+    expect(formatTypeable(44.45, "in", "1/32")).toBe("1 3/4 in");
   });
   test("limits in decimal inches", () => {
-    expect(limitText(8, "mm")).toBe("8 mm");
-    expect(limitText(8, "in")).toBe("0.315 in (8 mm)");
+    expect(formatLimit(8, "mm")).toBe("8 mm");
+    expect(formatLimit(8, "in")).toBe("0.315 in (8 mm)");
   });
   test("decimals without zeros, without a minus on zero", () => {
-    expect([trimmed(1.5, 2), trimmed(-0.004, 2), trimmed(-1.005, 2)]).toEqual(["1.5", "0", "-1.01"]);
+    expect([formatDecimal(1.5, 2), formatDecimal(-0.004, 2), formatDecimal(-1.005, 2)]).toEqual(["1.5", "0", "-1.01"]);
   });
 });
 
@@ -216,22 +216,22 @@ test.each<[number, Units, string]>([
   [0.003, "in", "under 0.001 in (under 0.01 mm)"],
   [25.4, "in", "1.000 in (25.4 mm)"],
   [2.54, "in", "0.100 in (2.54 mm)"],
-])("%d mm as feelers give it in %s is %s", (mm, units, text) => expect(fineText(mm, units)).toBe(text));
+])("%d mm as feelers give it in %s is %s", (mm, units, text) => expect(formatFineLength(mm, units)).toBe(text));
 
 describe("laws", () => {
   const lengths = fc.double({ min: -1000, max: 3000, noNaN: true });
   test("a length shown in inches lies within 0.05 mm of the length", () => {
     fc.assert(
       fc.property(lengths, fc.constantFrom<Fraction>("1/8", "1/16", "1/32", "1/64"), (mm, fraction) => {
-        const told = lengthText(mm, "in", fraction);
-        const read = readLength(/\((.*)\)/.exec(told)?.[1] ?? told, "mm");
+        const told = formatLength(mm, "in", fraction);
+        const read = parseLength(/\((.*)\)/.exec(told)?.[1] ?? told, "mm");
         expect(Math.abs(("value" in read ? read.value : Number.NaN) - mm)).toBeLessThan(0.0501);
         expect(told).not.toContain("mm");
       }),
     );
   });
   test("a value of any other unit, with as many decimals as it deserves (SI brochure, 5.4.3: a space before the unit)", () => {
-    const shown = (value: number, unit: string) => valueText(value, unit, "mm", "1/64");
+    const shown = (value: number, unit: string) => formatValue(value, unit, "mm", "1/64");
     expect(shown(47.5, "°")).toBe("47.5°");
     expect(shown(1.50994, "")).toBe("1.5099");
     expect(shown(239.5968, "N")).toBe("240 N");
@@ -239,12 +239,12 @@ describe("laws", () => {
     expect(shown(2.9641, "×")).toBe("2.96×");
     expect(shown(6.17147, "%")).toBe("6.17 %");
     expect(shown(21, "°C")).toBe("21 °C");
-    expect(valueText(0.5, "N/mm", "in", "1/64")).toBe("0.5 N/mm");
+    expect(formatValue(0.5, "N/mm", "in", "1/64")).toBe("0.5 N/mm");
   });
   test("bare numbers of either unit come back", () => {
     fc.assert(
       fc.property(lengths, fc.constantFrom<Units>("mm", "in"), (mm, units) => {
-        expect(inMillimetres(inUnits(mm, units), units)).toBeCloseTo(mm, 6);
+        expect(toMillimetres(fromMillimetres(mm, units), units)).toBeCloseTo(mm, 6);
       }),
     );
   });
@@ -253,7 +253,7 @@ describe("laws", () => {
     fc.assert(
       fc.property(fc.oneof(signs, fc.string()), fc.constantFrom<Units>("mm", "in"), (text, units) => {
         for (const quantity of ["length", "angle", "count"] as const) {
-          const read = readNumberText(text, quantity, units);
+          const read = parseNumber(text, quantity, units);
           expect("value" in read ? Number.isFinite(read.value) : read.fault.length > 0).toBe(true);
         }
       }),

@@ -4,12 +4,12 @@ import { line, point, polygon } from "@lamplane/geometry";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { TABLE } from "@lamplane/parameters/table";
 import { layoutPictures, type Picture } from "@lamplane/sheets";
-import { layoutPdf, MARGIN, type Paper } from "@lamplane/sheets/pages";
+import { layoutPdf, PAGE_MARGIN, type Paper } from "@lamplane/sheets/pages";
 import { beforeAll, describe, expect, test } from "vitest";
-import { OVERLAP, spans } from "../../packages/sheets/src/pages/tiling.ts";
+import { OVERLAP, splitLength } from "../../packages/sheets/src/pages/tiling.ts";
 import { PAPER_SIZES } from "../outside/sheets.ts";
 import { designWith, WORKED } from "../support/designs.ts";
-import { needed } from "../support/outside-programs.ts";
+import { requireProgram } from "../support/outside-programs.ts";
 import { greyPages, longestRun, type Pixels, wordsOf } from "../support/pages.ts";
 
 const PAPERS = TABLE.shop.paper.choices as readonly Paper[];
@@ -28,7 +28,7 @@ describe.each(PAPERS)("on %s", (paper) => {
   });
 
   test("pages have the paper's size, and both bars measure right within 0.1 mm on every page", (context) => {
-    const pages = greyPages(needed(context, "pdftoppm"), bytes, 300);
+    const pages = greyPages(requireProgram(context, "pdftoppm"), bytes, 300);
     expect(pages.length).toBeGreaterThan(1);
     for (const page of pages) {
       const size = [toMm(page.width, page), toMm(page.height, page)].sort((a, b) => a - b);
@@ -41,8 +41,8 @@ describe.each(PAPERS)("on %s", (paper) => {
   });
 
   test("nothing is printed in the margins", (context) => {
-    for (const page of greyPages(needed(context, "pdftoppm"), bytes, 100)) {
-      const clear = Math.floor(((MARGIN - 0.3) / 25.4) * page.dpi); // half a line's width may stand over
+    for (const page of greyPages(requireProgram(context, "pdftoppm"), bytes, 100)) {
+      const clear = Math.floor(((PAGE_MARGIN - 0.3) / 25.4) * page.dpi); // half a line's width may stand over
       const inked: string[] = [];
       for (let y = 0; y < page.height; y++)
         for (let x = 0; x < page.width; x++) {
@@ -54,19 +54,19 @@ describe.each(PAPERS)("on %s", (paper) => {
   });
 
   test("no word lies outside the page's margins", (context) => {
-    const words = wordsOf(needed(context, "pdftotext"), bytes).filter(({ text }) => text.trim() !== "");
+    const words = wordsOf(requireProgram(context, "pdftotext"), bytes).filter(({ text }) => text.trim() !== "");
     expect(words.length).toBeGreaterThan(100);
     // A word that a tile's border cuts is still in the file; the clip, tested below, keeps it off the paper.
     const first = words.filter(({ page }) => page === 1);
     for (const { box, size, text } of first) {
-      expect(box.left, text).toBeGreaterThan(MARGIN - 0.5);
-      expect(box.right, text).toBeLessThan(size.width - MARGIN + 0.5);
-      expect(box.bottom, text).toBeLessThan(size.height - MARGIN + 1);
+      expect(box.left, text).toBeGreaterThan(PAGE_MARGIN - 0.5);
+      expect(box.right, text).toBeLessThan(size.width - PAGE_MARGIN + 0.5);
+      expect(box.bottom, text).toBeLessThan(size.height - PAGE_MARGIN + 1);
     }
   });
 
   test("every page says whose it is and which", (context) => {
-    const words = wordsOf(needed(context, "pdftotext"), bytes);
+    const words = wordsOf(requireProgram(context, "pdftotext"), bytes);
     const pages = Math.max(...words.map(({ page }) => page));
     for (let page = 1; page <= pages; page++) {
       const text = words.filter((word) => word.page === page).map((word) => word.text);
@@ -115,7 +115,7 @@ test("tiles of a black band are cut exactly at their borders and make up its len
     ],
   };
   const bytes = await layoutPdf([band], { paper: "A4", name: "band", version: "0", units: "mm" });
-  const pages = greyPages(needed(context, "pdftoppm"), bytes, 300).slice(1);
+  const pages = greyPages(requireProgram(context, "pdftoppm"), bytes, 300).slice(1);
   expect(pages).toHaveLength(3); // (700 − 12) / (279 − 12), rounded up
   const lengths = pages.map((page) => {
     const rows = Array.from({ length: page.height }, (_, y) => longestRun(page, y, 200));
@@ -131,7 +131,7 @@ test("tiles of a black band are cut exactly at their borders and make up its len
 test("spans cover a length from end to end with the overlap asked for", () => {
   for (let length = 20; length < 2000; length += 37.3)
     for (const room of [100, 192, 279.4]) {
-      const found = spans(length, room);
+      const found = splitLength(length, room);
       expect(found[0]!.from).toBe(0);
       expect(found.at(-1)!.from + found.at(-1)!.length).toBeCloseTo(length, 9);
       for (const [i, span] of found.entries()) {
@@ -151,7 +151,7 @@ test("a tall picture is tiled in rows too", async (context) => {
     marks: [{ kind: "line", line: "outline", segments: [line(point(0, 0), point(300, 600))] }],
   };
   const bytes = await layoutPdf([tall], { paper: "A4", name: "tall", version: "0", units: "in" });
-  const text = wordsOf(needed(context, "pdftotext"), bytes)
+  const text = wordsOf(requireProgram(context, "pdftotext"), bytes)
     .map((word) => word.text)
     .join(" ");
   expect(text).toMatch(/tall A1\b/);

@@ -1,9 +1,9 @@
 // Layout pictures: everything drawn lies in its picture, hands are mirror images, distances are those worked by hand.
-import { marksOf } from "@lamplane/bench";
-import { elevation, figure } from "@lamplane/parameters/elevation";
-import { framed, layoutPictures, Marks, type Picture, type PictureMark, textCorners } from "@lamplane/sheets";
+import { matchingMarks } from "@lamplane/bench";
+import { elevation, figureValue } from "@lamplane/parameters/elevation";
+import { framePicture, layoutPictures, Marks, type Picture, type PictureMark, textCorners } from "@lamplane/sheets";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
 
 const worked = elevation(designWith(WORKED));
@@ -18,7 +18,7 @@ const pointsOf = (mark: PictureMark) =>
     : (mark.kind === "area" ? mark.boundaries.flat() : mark.segments).flatMap(({ from, to }) => [from, to]);
 
 describe("over random planes", () => {
-  const planes = randomDesigns(77, 25, buildable).map(({ design }) => elevation(design));
+  const planes = randomDesigns(77, 25, isBuildable).map(({ design }) => elevation(design));
 
   test("every mark, words too, lies in its picture and is a number", () => {
     for (const plane of planes)
@@ -45,7 +45,7 @@ describe("over random planes", () => {
       const cot = (degrees: number) => 1 / Math.tan((degrees * Math.PI) / 180);
       // plane geometry: at the top, a straight cut has moved off its mark by the rise over the angle's tangent
       const between = [cuts.rampMark - rise * cot(plane.ramp.angle), cuts.bedMark + rise * cot(plane.frame.bedAngle)];
-      const { marks } = marksOf(plane);
+      const { marks } = matchingMarks(plane);
       expect(marks.length).toBeGreaterThan(1);
       for (const { over, at } of marks)
         for (const x of at) {
@@ -89,7 +89,7 @@ test("inches are fractions of the shop's own", () => {
 
 test("a picture is as large as what is in it", () => {
   const marks = new Marks().text("words", { x: 40, y: 20 }, { size: 5, turn: 90 }).circle("thin", { x: 0, y: 0 }, 10);
-  const picture = framed({ name: "x", title: "x" }, marks.all);
+  const picture = framePicture({ name: "x", title: "x" }, marks.all);
   expect(picture.width).toBeCloseTo(10 + 40 + 0.25 * 5 + 1, 6); // the letters' tails stand right of a line that runs up
   const mirrored = new Marks({ mirrored: true }).text("words", { x: 40, y: 0 }, { anchor: "start" });
   expect(mirrored.all[0]).toMatchObject({ at: { x: -40, y: 0 }, anchor: "end" });
@@ -99,7 +99,7 @@ test("in inches a mark is rounded on the layout as on the traveller: the ramp's 
   const inches = elevation(
     designWith({ ...WORKED, units: "in", "mouth.fromToe": 76.67, "shop.smallestFraction": "1/16" }),
   );
-  const { ramp, bed } = { ramp: figure(inches, "rampMark")!, bed: figure(inches, "bedMark")! };
+  const { ramp, bed } = { ramp: figureValue(inches, "rampMark")!, bed: figureValue(inches, "bedMark")! };
   const words = wordsOf(named("core-cuts", inches));
   const told = (name: string, mm: number, round: (x: number) => number) =>
     words.some((word) => {

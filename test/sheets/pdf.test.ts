@@ -2,11 +2,11 @@
 
 import { arc, line, point, pointAlong } from "@lamplane/geometry";
 import { POINTS_PER_MM } from "@lamplane/parameters/units";
-import { type Picture, wordsWidth } from "@lamplane/sheets";
-import { drawPicture, installedTypefaces, newPdf, pdfBytes, textWidth } from "@lamplane/sheets/pdf";
+import { type Picture, textWidth } from "@lamplane/sheets";
+import { createPdf, drawPicture, installedTypefaces, measureText, pdfBytes } from "@lamplane/sheets/pdf";
 import { afterEach, expect, test, vi } from "vitest";
-import { beziers } from "../../packages/sheets/src/pdf/draw-picture.ts";
-import { needed, printed } from "../support/outside-programs.ts";
+import { arcToBeziers } from "../../packages/sheets/src/pdf/draw-picture.ts";
+import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 import { withPdf, wordsOf } from "../support/pages.ts";
 
 const UNITS = "⌀Ø12.7 ½ ¼ ¾ × 3/4 ° β ρ ω τ − … ≤ ≥ “é ñ Ž Њ”";
@@ -24,7 +24,7 @@ const picture = (text: string): Picture => ({
 });
 
 async function bytesOf(text = UNITS): Promise<Uint8Array> {
-  const pdf = newPdf({ title: "Sample" });
+  const pdf = createPdf({ title: "Sample" });
   pdf.doc.addPage({ size: [200 * POINTS_PER_MM, 120 * POINTS_PER_MM], margin: 0 });
   drawPicture(pdf, picture(text), { left: 10, top: 10 });
   return pdfBytes(pdf);
@@ -46,7 +46,7 @@ test.each([0.5, 6.35, 120, 1000])("Béziers follow an arc of radius %s within 0.
     const whole = { kind: "arc", from, to: from, centre: point(0, 0), radius, sweep } as const;
     const to = sweep === 360 ? from : pointAlong({ ...whole, to: point(0, 0) }, 0.9999999999);
     let at = from;
-    for (const [first, second, end] of beziers({ ...whole, to })) {
+    for (const [first, second, end] of arcToBeziers({ ...whole, to })) {
       for (let k = 0; k <= 20; k++) {
         const [t, u] = [k / 20, 1 - k / 20];
         const [a, b, c, d] = [u ** 3, 3 * u * u * t, 3 * u * t * t, t ** 3];
@@ -61,28 +61,28 @@ test.each([0.5, 6.35, 120, 1000])("Béziers follow an arc of radius %s within 0.
 });
 
 test("poppler reads every character that a unit or a name needs", async (context) => {
-  const words = wordsOf(needed(context, "pdftotext"), await bytesOf());
+  const words = wordsOf(requireProgram(context, "pdftotext"), await bytesOf());
   const line = words.filter(({ text }) => text !== "bold").map(({ text }) => text);
   expect(line.join(" ")).toBe(UNITS);
 });
 
 test("what cannot be drawn letter by letter is a box, never another character", async (context) => {
-  const words = wordsOf(needed(context, "pdftotext"), await bytesOf("a שלום b سلام c 漢字 d \u202e\u0007 e"));
+  const words = wordsOf(requireProgram(context, "pdftotext"), await bytesOf("a שלום b سلام c 漢字 d \u202e\u0007 e"));
   const line = words.filter(({ text }) => text !== "bold").map(({ text }) => text);
   expect(line.join(" ")).toBe("a □□□□ b □□□□ c □□ d □□ e");
 });
 
 test("words are measured as they are drawn, and stand where they are anchored", async (context) => {
-  const words = wordsOf(needed(context, "pdftotext"), await bytesOf("Trestle"));
+  const words = wordsOf(requireProgram(context, "pdftotext"), await bytesOf("Trestle"));
   const [plain, bold] = ["Trestle", "bold"].map((text) => words.find((word) => word.text === text)!.box);
   expect(plain!.left).toBeCloseTo(15, 2);
-  expect(plain!.right - plain!.left).toBeCloseTo(textWidth("Trestle", 4), 2);
+  expect(plain!.right - plain!.left).toBeCloseTo(measureText("Trestle", 4), 2);
   expect(bold!.right).toBeCloseTo(100, 2);
-  expect(bold!.right - bold!.left).toBeCloseTo(textWidth("bold", 4, true), 2);
+  expect(bold!.right - bold!.left).toBeCloseTo(measureText("bold", 4, true), 2);
 });
 
 test("the typefaces are embedded, and only what is used of them", async (context) => {
-  const fonts = withPdf(await bytesOf(), (file) => printed(needed(context, "pdffonts"), [file]));
+  const fonts = withPdf(await bytesOf(), (file) => runForStdout(requireProgram(context, "pdffonts"), [file]));
   const rows = fonts.trim().split("\n").slice(2);
   expect(rows).toHaveLength(2);
   for (const row of rows) expect(row).toMatch(/DejaVuSansCondensed\S*\s+CID TrueType\s+Identity-H\s+yes yes yes/);
@@ -98,7 +98,7 @@ test("the pictures' own table of widths is the typeface's", () => {
       [bold, true],
     ] as const) {
       const { advanceWidth } = face.font.glyphForCodePoint(character.codePointAt(0)!);
-      expect(wordsWidth(character, 1000, isBold), character).toBeCloseTo(
+      expect(textWidth(character, 1000, isBold), character).toBeCloseTo(
         (advanceWidth / face.font.unitsPerEm) * 1000,
         -0.4,
       );

@@ -16,9 +16,9 @@ import {
 } from "@lamplane/sheets";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, seeded, WORKED } from "../support/designs.ts";
-import { isSound, textsOf } from "../support/sound-picture.ts";
+import { expectSound, textsOf } from "../support/sound-picture.ts";
 
 const wordsOf = (picture: Picture): string =>
   textsOf(picture)
@@ -82,14 +82,14 @@ describe("axes", () => {
   });
 });
 
-const DESIGNS = randomDesigns(51, 60, buildable);
+const DESIGNS = randomDesigns(51, 60, isBuildable);
 
 describe.each(["mm", "in"] as const)("plots of random designs in %s", (units) => {
   test("of the mouth", () => {
-    for (const { design } of DESIGNS) isSound(mouthPlot(elevation({ ...design, units })));
+    for (const { design } of DESIGNS) expectSound(mouthPlot(elevation({ ...design, units })));
   });
   test("of the throat", () => {
-    for (const { design } of DESIGNS) isSound(throatPlot(elevation({ ...design, units })));
+    for (const { design } of DESIGNS) expectSound(throatPlot(elevation({ ...design, units })));
   });
 });
 
@@ -104,8 +104,8 @@ test("plots of designs at their limits", () => {
     { "bed.angle": 65, "ramp.wearHeight": 0.5, "mouth.opening": 1 },
   ]) {
     const plane = elevation(designWith(changes));
-    isSound(mouthPlot(plane));
-    isSound(throatPlot(plane));
+    expectSound(mouthPlot(plane));
+    expectSound(throatPlot(plane));
   }
 });
 
@@ -132,7 +132,7 @@ test("the throat's plot draws every station and marks the choke where there is o
   expect(wordsOf(throatPlot(choking))).toMatch(
     /narrows here by 0\.\d+ mm, to 0\.?\d* mm at the cap iron.*narrows here by .* at the pin/,
   );
-  isSound(throatPlot(choking));
+  expectSound(throatPlot(choking));
 });
 
 describe("seasons", () => {
@@ -148,7 +148,7 @@ describe("seasons", () => {
   test("names each line at its end with its least gap, also below 0, in both units", () => {
     for (const units of ["mm", "in"] as const)
       for (const slope of [0.02, 0, -0.02, -0.09])
-        isSound(seasonsPlot(year(slope), { units, of: "smoother", planned: 8, leastGap: 0.2 }));
+        expectSound(seasonsPlot(year(slope), { units, of: "smoother", planned: 8, leastGap: 0.2 }));
     expect(wordsOf(seasonsPlot(year(0.02), { units: "mm" }))).toMatch(/core over iron: least 1\.3 mm/);
   });
 
@@ -159,9 +159,9 @@ describe("seasons", () => {
       rows.map(({ moisture }) => ({ moisture })),
       { units: "mm", planned: 8 },
     );
-    isSound(nothing);
+    expectSound(nothing);
     expect(nothing.title).toMatch(/no movement figures/);
-    isSound(seasonsPlot([], { units: "mm" }));
+    expectSound(seasonsPlot([], { units: "mm" }));
   });
 
   test("is plotted over humidity where every row has it", () => {
@@ -201,7 +201,7 @@ describe("shares", () => {
 
   test("are bars in their order, as long as their shares, each with its figure", () => {
     const picture = sharesPlot(rows, options);
-    isSound(picture);
+    expectSound(picture);
     const bars = picture.marks.flatMap((mark) => (mark.kind === "area" ? [mark.boundaries[0]!] : []));
     const lengths = bars.map((bar) => bar[0]!.to.x - bar[0]!.from.x);
     expect(lengths[1]! / lengths[0]!).toBeCloseTo(0.379 / 0.62, 6);
@@ -211,7 +211,7 @@ describe("shares", () => {
 
   test("fit for any number of rows, and a share that is none is our bug", () => {
     for (const count of [0, 1, 7, 15, 30])
-      isSound(
+      expectSound(
         sharesPlot(
           Array.from({ length: count }, (_, i) => ({ ...rows[i % 4]!, share: 1 / (i + 1) })),
           options,

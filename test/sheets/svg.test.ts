@@ -5,7 +5,7 @@ import type { Picture } from "@lamplane/sheets";
 import { pictureSvg } from "@lamplane/sheets";
 import { svgPathProperties } from "svg-path-properties";
 import { expect, test } from "vitest";
-import { needed, printed } from "../support/outside-programs.ts";
+import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 import { withPdf } from "../support/pages.ts";
 
 const picture: Picture = {
@@ -43,14 +43,14 @@ test("arcs are arcs, the right way round", () => {
 });
 
 test("Python's XML parser reads it: title, description, and words as they were", (context) => {
-  const python = needed(context, "python");
+  const python = requireProgram(context, "python");
   const read = `
 import sys, json, xml.etree.ElementTree as E
 root = E.parse(sys.argv[1]).getroot(); ns = "{http://www.w3.org/2000/svg}"
 print(json.dumps([root.find(ns + "title").text, root.find(ns + "desc").text is not None, [t.text for t in root.iter(ns + "text")]]))`;
   const found = withPdf(new Uint8Array(), (file) => {
     writeFileSync(file, svg);
-    return JSON.parse(printed(python, ["-c", read, file]));
+    return JSON.parse(runForStdout(python, ["-c", read, file]));
   });
   expect(found).toEqual(["A <sample> & more", true, ['⌀12.7 ½ "β" <&> שלום□']]);
 });

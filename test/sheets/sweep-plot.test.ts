@@ -2,7 +2,7 @@
 import { lengthAxis, type Picture, type SweptPoint, sweepPlot } from "@lamplane/sheets";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { isSound, textsOf } from "../support/sound-picture.ts";
+import { expectSound, textsOf } from "../support/sound-picture.ts";
 
 const ANGLE = { label: "bed.angle", unit: "°" };
 const GAP = { label: "glueGap", unit: "mm" };
@@ -39,7 +39,7 @@ test("a line is broken from the last design that may be built, and says what sto
     .join(" ");
   expect(words).toMatch(/stopped by throat-chokes/);
   expect(words).toMatch(/3 mm/);
-  isSound(picture);
+  expectSound(picture);
 });
 
 test("a line that may be built all along has no broken stretch and no word of a check", () => {
@@ -119,7 +119,7 @@ test("any sweep is fit for eyes: no words over words, all inside, one line or a 
         lines: all.map((points, i) => ({ label: all.length === 1 ? "" : `${i + 2.25} mm`, points })),
         units: "mm",
       });
-      if (picture) isSound(picture);
+      if (picture) expectSound(picture);
     }),
     { numRuns: 60 },
   );

@@ -7,7 +7,7 @@ import { type Traveller, traveller } from "@lamplane/sheets";
 import { travellerPdf } from "@lamplane/sheets/pages";
 import { afterEach, beforeAll, describe, expect, test, vi } from "vitest";
 import { designWith, WORKED } from "../support/designs.ts";
-import { needed, printed } from "../support/outside-programs.ts";
+import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 import { withPdf, wordsOf } from "../support/pages.ts";
 
 function example(name: string): Design {
@@ -22,7 +22,7 @@ const flat = (text: string) => text.replace(/\s+/g, " ");
 
 /** The text in the order in which it was put on the page. */
 const textOf = (pdftotext: string, bytes: Uint8Array) =>
-  flat(withPdf(bytes, (file) => printed(pdftotext, ["-raw", file, "-"])));
+  flat(withPdf(bytes, (file) => runForStdout(pdftotext, ["-raw", file, "-"])));
 
 afterEach(() => vi.useRealTimers());
 
@@ -39,7 +39,7 @@ describe.each([
   });
 
   test("every step's title, numbers, blanks, instructions and checks stand in order", (context) => {
-    const text = textOf(needed(context, "pdftotext"), bytes);
+    const text = textOf(requireProgram(context, "pdftotext"), bytes);
     let at = 0;
     const next = (words: string, what: string) => {
       const found = text.indexOf(flat(words), at);
@@ -60,7 +60,7 @@ describe.each([
   });
 
   test("every caution is there twice: before the work, and at its step", (context) => {
-    const text = textOf(needed(context, "pdftotext"), bytes);
+    const text = textOf(requireProgram(context, "pdftotext"), bytes);
     const atSteps = told.steps.flatMap(({ cautions }) => cautions.map((caution) => caution.text));
     for (const { text: caution } of Object.values(CAUTIONS)) {
       const times = text.split(flat(caution)).length - 1;
@@ -71,7 +71,7 @@ describe.each([
   });
 
   test("no word lies outside the printer's margin, and pages are counted", (context) => {
-    const words = wordsOf(needed(context, "pdftotext"), bytes);
+    const words = wordsOf(requireProgram(context, "pdftotext"), bytes);
     const margin = 8; // mm
     for (const { text, page, box, size } of words) {
       const inside =
@@ -82,13 +82,13 @@ describe.each([
       expect(inside, `${text} on page ${page}: ${JSON.stringify(box)}`).toBe(true);
     }
     const pages = Math.max(...words.map(({ page }) => page));
-    const text = textOf(needed(context, "pdftotext"), bytes);
+    const text = textOf(requireProgram(context, "pdftotext"), bytes);
     expect(text).toContain(`page 1 of ${pages} `);
     expect(text).toContain(`page ${pages} of ${pages} `);
   });
 
   test("plots, jigs, stock list and tools are there", (context) => {
-    const text = textOf(needed(context, "pdftotext"), bytes);
+    const text = textOf(requireProgram(context, "pdftotext"), bytes);
     for (const { picture } of told.plots) expect(text).toContain(flat(picture.title));
     expect(told.plots.map(({ picture }) => picture.name)).toEqual([
       "mouth-over-life",
@@ -116,7 +116,7 @@ test("warnings are told on the first pages with what they mean", async (context)
   const told = traveller(designWith({ ...WORKED, "bed.angle": 41, "ramp.angle": 67 }));
   const warnings = told.findings.filter(({ severity }) => severity === "warning");
   expect(warnings.map(({ code }) => code)).toContain("saw-bed");
-  const text = textOf(needed(context, "pdftotext"), await pdfOf(told));
+  const text = textOf(requireProgram(context, "pdftotext"), await pdfOf(told));
   for (const { message } of warnings) expect(text).toContain(flat(message));
   expect(text).toContain("Warning: it may not work well");
 });
@@ -139,7 +139,7 @@ test.each(["A3", "Tabloid"] as const)("%s lies across with two columns and half 
 test("a measured value stands in its blank, and its changes say what was planned", async (context) => {
   const planned = designWith(WORKED);
   const design = { ...planned, measured: { ...planned.measured, ironThickness: 3.6, coreWidth: 50.1 } };
-  const text = textOf(needed(context, "pdftotext"), await pdfOf(traveller(design)));
+  const text = textOf(requireProgram(context, "pdftotext"), await pdfOf(traveller(design)));
   expect(text).toMatch(/coreWidth = 50\.1 mm/);
   expect(text).toContain("was 48 mm");
 });
@@ -147,13 +147,13 @@ test("a measured value stands in its blank, and its changes say what was planned
 test("names and woods of any length and script stay on the page", async (context) => {
   const name = "a".repeat(60);
   const design = { ...designWith(WORKED), name, wood: { ...designWith(WORKED).wood, body: "木".repeat(60) } };
-  const words = wordsOf(needed(context, "pdftotext"), await pdfOf(traveller(design)));
+  const words = wordsOf(requireProgram(context, "pdftotext"), await pdfOf(traveller(design)));
   for (const { text, box, size } of words) expect(box.right, text).toBeLessThan(size.width - 8);
 });
 
 describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"])("%s", (name) => {
   test("no step's checks run over to another page, on A4 or Letter, in mm or in inches", async (context) => {
-    const pdftotext = needed(context, "pdftotext");
+    const pdftotext = requireProgram(context, "pdftotext");
     for (const units of ["mm", "in"] as const)
       for (const paper of ["A4", "Letter"] as const) {
         const text = textOf(pdftotext, await pdfOf(traveller({ ...example(name), units }), paper));

@@ -1,17 +1,17 @@
 // The traveller's steps: in the order of the work, with every figure and blank of the bench, safely rounded, and drawn without a clash.
 import {
   CAUTIONS,
-  expectedOf,
+  expectedValue,
+  FIGURE_ROUNDING,
   MEASURED,
   MEASURED_KEYS,
-  planeAt,
-  SAFE_WAYS,
+  measuringStep,
+  planeBeforeStep,
   STEPS,
   type Step,
-  stepOf,
 } from "@lamplane/bench";
-import { facetted } from "@lamplane/geometry";
-import { FIGURES, type FigureKey, figure } from "@lamplane/parameters/elevation";
+import { tessellate } from "@lamplane/geometry";
+import { FIGURES, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import {
   type Picture,
@@ -22,7 +22,7 @@ import {
   travellerSteps,
 } from "@lamplane/sheets";
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildable } from "../support/buildable.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
 
 const CURVED = { ...WORKED, "bed.angle": 55, "ramp.angle": "auto", "pin.height": "auto", "mouth.fromToe": "auto" };
@@ -55,7 +55,7 @@ describe.each([
   const steps = stepsOf(design);
   test.each(STEP_NAMES)("%s", (name) => {
     for (const key of STEPS[name].figures) {
-      const value = figure(planeAt(design, name), key);
+      const value = figureValue(planeBeforeStep(design, name), key);
       if (value === undefined || NOT_YET.has(`${name} ${key}`)) continue;
       const { unit } = FIGURES[key];
       const digits = unit === "" ? 1e4 : 100;
@@ -74,12 +74,12 @@ function inchesIn(text: string): number {
 test("inches stand on a 1/32, on the side that each figure's safe way says, with the length itself for the caliper where that is felt", () => {
   const design = designWith(IN_INCHES);
   const steps = stepsOf(design);
-  const ways: Readonly<Partial<Record<string, string>>> = SAFE_WAYS;
+  const ways: Readonly<Partial<Record<string, string>>> = FIGURE_ROUNDING;
   let felt = 0;
   for (const name of STEP_NAMES)
     for (const key of STEPS[name].figures) {
       const way = ways[key] ?? "nearest";
-      const value = figure(planeAt(design, name), key as FigureKey)!;
+      const value = figureValue(planeBeforeStep(design, name), key as FigureKey)!;
       if (FIGURES[key].unit !== "mm" || way === "fine" || value === undefined) continue;
       const row = steps.get(name)!.numbers.find(({ exact }) => exact === `${Math.round(value * 100) / 100} mm`);
       if (!row) continue; // not told at its step in both units
@@ -100,8 +100,8 @@ test("every value that is measured has its blank, in its own step, with what is 
     const design = designWith(changes);
     const steps = stepsOf(design);
     for (const key of MEASURED_KEYS) {
-      const blank = steps.get(stepOf(key))!.blanks.find((each) => each.key === key);
-      const expected = expectedOf(design, key);
+      const blank = steps.get(measuringStep(key))!.blanks.find((each) => each.key === key);
+      const expected = expectedValue(design, key);
       expect(blank !== undefined, key).toBe(expected !== undefined);
       if (key === "mouthSeen" || key === "allowanceLeft" || expected === undefined) continue;
       const unit = MEASURED[key].unit === "°" ? "°" : " mm";
@@ -192,7 +192,10 @@ const reached = ({ marks }: Picture) =>
   marks.flatMap((mark) =>
     mark.kind === "text"
       ? textCorners(mark)
-      : (mark.kind === "area" ? mark.boundaries.flat() : mark.segments).flatMap((s) => [...facetted([s], 0.05), s.to]),
+      : (mark.kind === "area" ? mark.boundaries.flat() : mark.segments).flatMap((s) => [
+          ...tessellate([s], 0.05),
+          s.to,
+        ]),
   );
 
 const WIDEST = 192; // mm, A4's column
@@ -228,8 +231,8 @@ describe("pictures of many planes", () => {
       designWith(WORKED),
       designWith(CURVED),
       designWith(IN_INCHES),
-      ...randomDesigns(41, 10, buildable).map(({ design }) => design),
-      ...randomDesigns(42, 4, (design) => buildable({ ...design, units: "in" })).map(({ design }) => ({
+      ...randomDesigns(41, 10, isBuildable).map(({ design }) => design),
+      ...randomDesigns(42, 4, (design) => isBuildable({ ...design, units: "in" })).map(({ design }) => ({
         ...design,
         units: "in" as const,
       })),

@@ -19,7 +19,8 @@ export const buildPage = (): void => {
 /** Address of the page as a file: no server at all. */
 export const FILE_ADDRESS = pathToFileURL(`${PAGE}/index.html`).href;
 
-export const launched = (): Promise<Browser> => chromium.launch({ executablePath: CHROMIUM!, args: CHROMIUM_FLAGS });
+export const launchBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: CHROMIUM!, args: CHROMIUM_FLAGS });
 
 /** A page, and everything that it complained of or asked for. */
 export interface Watched {
@@ -31,7 +32,11 @@ export interface Watched {
 /** Where no graphics processor puts the page together, Chromium itself reads every 3D picture back, and says that it is slow. */
 const BROWSERS_OWN = /GL Driver Message.*GPU stall due to ReadPixels/;
 
-export async function opened(browser: Browser, address: string, options: BrowserContextOptions = {}): Promise<Watched> {
+export async function openPage(
+  browser: Browser,
+  address: string,
+  options: BrowserContextOptions = {},
+): Promise<Watched> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 1000 }, ...options });
   const page = await context.newPage();
   const watched: Watched = { page, complaints: [], requests: [] };
@@ -42,7 +47,7 @@ export async function opened(browser: Browser, address: string, options: Browser
   page.on("pageerror", (error) => watched.complaints.push(error.message));
   page.on("request", (request) => watched.requests.push(request.url()));
   await page.goto(address);
-  await drawn(page);
+  await waitForRedraw(page);
   return watched;
 }
 
@@ -50,11 +55,11 @@ const DRAWN = ["elevation", "words", "solid"] as const;
 type Counts = Readonly<Record<(typeof DRAWN)[number], number>>;
 
 /** How often the page has redrawn its elevation, the words beside it, or its body. */
-export const redraws = (page: Page, what: keyof Counts): Promise<number> =>
+export const countRedraws = (page: Page, what: keyof Counts): Promise<number> =>
   page.evaluate((name) => performance.getEntriesByName(name).length, `lamplane ${what}`);
 
 /** Waits until elevation, words and body have been drawn more often than before. */
-export async function drawn(page: Page, before: Counts = { elevation: 0, words: 0, solid: 0 }): Promise<void> {
+export async function waitForRedraw(page: Page, before: Counts = { elevation: 0, words: 0, solid: 0 }): Promise<void> {
   await page.waitForFunction(
     (counts) =>
       Object.entries(counts).every(([what, n]) => performance.getEntriesByName(`lamplane ${what}`).length > n),
@@ -63,8 +68,8 @@ export async function drawn(page: Page, before: Counts = { elevation: 0, words: 
 }
 
 /** Does something to the page and waits until everything on it has followed. */
-export async function andFollow(page: Page, act: () => Promise<unknown>): Promise<void> {
-  const [elevation, words, solid] = await Promise.all(DRAWN.map((what) => redraws(page, what)));
+export async function actAndWait(page: Page, act: () => Promise<unknown>): Promise<void> {
+  const [elevation, words, solid] = await Promise.all(DRAWN.map((what) => countRedraws(page, what)));
   await act();
-  await drawn(page, { elevation: elevation!, words: words!, solid: solid! });
+  await waitForRedraw(page, { elevation: elevation!, words: words!, solid: solid! });
 }

@@ -4,14 +4,14 @@ import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 export const COMMAND = "packages/cli/bin/lamplane.js";
 
 /** Builds what has changed since. */
-export function bringUpToDate(): void {
+export function buildIfStale(): void {
   const { status, stdout } = spawnSync(process.execPath, ["node_modules/typescript/bin/tsc", "-b", "packages/cli"], {
     encoding: "utf8",
   });
   if (status !== 0) throw new Error(`the packages do not build:\n${stdout}`);
 }
 
-export interface Ended {
+export interface EndedProcess {
   readonly code: number | null;
   readonly signal: string | null;
   readonly out: string;
@@ -19,9 +19,9 @@ export interface Ended {
 }
 
 /** Starts Node.js with arguments; `ended` resolves when it has, `says` when it first prints a text. */
-export function started(...args: string[]): {
+export function startCommand(...args: string[]): {
   child: ChildProcess;
-  ended: Promise<Ended>;
+  ended: Promise<EndedProcess>;
   says: (text: string) => Promise<void>;
 } {
   const child = spawn(process.execPath, args, { stdio: "pipe" });
@@ -32,7 +32,7 @@ export function started(...args: string[]): {
   child.stderr.on("data", (data) => {
     err += data;
   });
-  const ended = new Promise<Ended>((resolve) =>
+  const ended = new Promise<EndedProcess>((resolve) =>
     child.on("close", (code, signal) => resolve({ code, signal, out, err })),
   );
   const says = (text: string) =>

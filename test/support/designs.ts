@@ -1,5 +1,5 @@
 // Designs for tests: the defaults with changes, the worked set, and seeded random ones.
-import { type Design, isRow, type Section, TABLE } from "@lamplane/parameters/table";
+import { type Design, isRow, TABLE, type TableSection } from "@lamplane/parameters/table";
 
 type Value = number | string;
 export type Changes = Readonly<Record<string, Value>>;
@@ -7,7 +7,7 @@ export type Changes = Readonly<Record<string, Value>>;
 /** Defaults out of the table, an iron of 48 × 3.6, and changes by dotted path. Throws on a path the table lacks. */
 export function designWith(changes: Changes = {}): Design {
   const left = new Map<string, Value>(Object.entries({ "iron.width": 48, "iron.thickness": 3.6, ...changes }));
-  const filled = (section: Section, prefix: string): object =>
+  const filled = (section: TableSection, prefix: string): object =>
     Object.fromEntries(
       Object.entries(section).map(([key, entry]) => {
         const path = prefix + key;

@@ -9,7 +9,7 @@ export const NUMBERS: readonly { readonly path: string; readonly row: NumberRow 
 );
 
 /** The design whose `auto` values are what they have come out as. */
-export function explicit(design: Design): Design {
+export function makeExplicit(design: Design): Design {
   const { ramp, frame, pin, top, recess, wedgeLength } = elevation(design);
   const solved: Record<string, number | string | undefined> = {
     "ramp.shape": ramp.shape,
@@ -32,14 +32,14 @@ export function explicit(design: Design): Design {
 }
 
 /** The same plane `times` as large: every length that is set, angles and shares as they are. */
-export const enlarged = (design: Design, times: number): Design =>
+export const enlargeDesign = (design: Design, times: number): Design =>
   NUMBERS.filter(({ row }) => row.quantity === "length").reduce((made, { path }) => {
     const value = valueAt(made, path);
     return typeof value === "number" ? withValue(made, path, value * times) : made;
   }, design);
 
 /** The plane with one number of its design moved. */
-export const movedBy = (design: Design, path: string, by: number): Elevation | undefined => {
+export const planeWithValueMoved = (design: Design, path: string, by: number): Elevation | undefined => {
   const value = valueAt(design, path);
   const row = rowAt(path);
   if (typeof value !== "number" || row.kind !== "number") return undefined;

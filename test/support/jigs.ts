@@ -1,20 +1,20 @@
 // Jigs seen from outside the project: rays through their walls, faces by their directions, places moved about.
 import type { Jig } from "@lamplane/parameters/solids";
-import { type Corner, trianglesOf } from "./meshes.ts";
+import { solidTriangles, type Vertex } from "./meshes.ts";
 
-type Triangle = readonly Corner[];
+type Triangle = readonly Vertex[];
 
-export const minus = (a: Corner, b: Corner): Corner => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-export const dot = (a: Corner, b: Corner): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const cross = (a: Corner, b: Corner): Corner => [
+export const subtract = (a: Vertex, b: Vertex): Vertex => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const dot = (a: Vertex, b: Vertex): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const cross = (a: Vertex, b: Vertex): Vertex => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ];
 
 /** Outward direction of a triangle, of length 1, and its area. */
-export function facing([a, b, c]: Triangle): { normal: Corner; area: number } {
-  const n = cross(minus(b!, a!), minus(c!, a!));
+export function triangleNormal([a, b, c]: Triangle): { normal: Vertex; area: number } {
+  const n = cross(subtract(b!, a!), subtract(c!, a!));
   const size = Math.hypot(...n);
   return { normal: [n[0] / size, n[1] / size, n[2] / size], area: size / 2 };
 }
@@ -23,7 +23,7 @@ export function facing([a, b, c]: Triangle): { normal: Corner; area: number } {
 export function worstOverhang(triangles: readonly Triangle[]): number {
   return triangles.reduce((worst, t) => {
     if (t.every((p) => p[2] < 1e-6)) return worst;
-    const down = -facing(t).normal[2];
+    const down = -triangleNormal(t).normal[2];
     return down <= 1e-6 ? worst : Math.max(worst, (Math.asin(Math.min(1, down)) * 180) / Math.PI);
   }, 0);
 }
@@ -37,9 +37,9 @@ export function thinnestWall(
   triangles: readonly Triangle[],
   samples: number,
   random: () => number,
-  skip: (p: Corner) => boolean,
+  skip: (p: Vertex) => boolean,
 ): number {
-  const faces = triangles.map((t) => ({ t, ...facing(t) }));
+  const faces = triangles.map((t) => ({ t, ...triangleNormal(t) }));
   const ends: number[] = [];
   faces.reduce((sum, { area }, i) => {
     ends[i] = sum + area;
@@ -51,10 +51,10 @@ export function thinnestWall(
     const from = faces[ends.findIndex((end) => end >= at)]!;
     const [u, v] = [random(), random()];
     const [r, s] = u + v > 1 ? [1 - u, 1 - v] : [u, v];
-    const [a, b, c] = from.t as [Corner, Corner, Corner];
-    const place = [0, 1, 2].map((i) => a[i]! + r * (b[i]! - a[i]!) + s * (c[i]! - a[i]!)) as unknown as Corner;
+    const [a, b, c] = from.t as [Vertex, Vertex, Vertex];
+    const place = [0, 1, 2].map((i) => a[i]! + r * (b[i]! - a[i]!) + s * (c[i]! - a[i]!)) as unknown as Vertex;
     if (skip(place)) continue;
-    const into: Corner = [-from.normal[0], -from.normal[1], -from.normal[2]];
+    const into: Vertex = [-from.normal[0], -from.normal[1], -from.normal[2]];
     for (const face of faces) {
       if (face === from || dot(face.normal, from.normal) > -0.8) continue;
       const far = hit(place, into, face.t);
@@ -65,12 +65,12 @@ export function thinnestWall(
 }
 
 /** How far along a ray a triangle is met. @see T. Möller and B. Trumbore, "Fast, minimum storage ray/triangle intersection", 1997 */
-function hit(from: Corner, way: Corner, [a, b, c]: Triangle): number | undefined {
-  const [e1, e2] = [minus(b!, a!), minus(c!, a!)];
+function hit(from: Vertex, way: Vertex, [a, b, c]: Triangle): number | undefined {
+  const [e1, e2] = [subtract(b!, a!), subtract(c!, a!)];
   const p = cross(way, e2);
   const det = dot(e1, p);
   if (Math.abs(det) < 1e-12) return undefined;
-  const t = minus(from, a!);
+  const t = subtract(from, a!);
   const u = dot(t, p) / det;
   if (u < 0 || u > 1) return undefined;
   const q = cross(t, e1);
@@ -81,11 +81,13 @@ function hit(from: Corner, way: Corner, [a, b, c]: Triangle): number | undefined
 }
 
 /** Area of a solid's faces that look in a direction, within an angle of it. mm², degrees */
-export function areaFacing(triangles: readonly Triangle[], way: Corner, within: number): number {
+export function areaFacing(triangles: readonly Triangle[], way: Vertex, within: number): number {
   const least = Math.cos((within * Math.PI) / 180);
-  return triangles.map(facing).reduce((sum, { normal, area }) => (dot(normal, way) >= least ? sum + area : sum), 0);
+  return triangles
+    .map(triangleNormal)
+    .reduce((sum, { normal, area }) => (dot(normal, way) >= least ? sum + area : sum), 0);
 }
 
 export const linesOf = (jig: Jig): string => jig.reads.join(" ");
-export const used = (jig: Jig): Corner[][] => trianglesOf(jig.inUse);
-export const lying = (jig: Jig): Corner[][] => trianglesOf(jig.lying);
+export const trianglesInUse = (jig: Jig): Vertex[][] => solidTriangles(jig.inUse);
+export const trianglesLying = (jig: Jig): Vertex[][] => solidTriangles(jig.lying);

@@ -3,20 +3,20 @@ import type { Part } from "@lamplane/parameters/solids";
 import Module, { type Manifold } from "manifold-3d";
 
 type Solid = Part["inPlace"];
-export type Corner = readonly [number, number, number];
+export type Vertex = readonly [number, number, number];
 
 /** Triangles of a solid as they stand in it. */
-export const trianglesOf = (solid: Solid): Corner[][] =>
+export const solidTriangles = (solid: Solid): Vertex[][] =>
   solid.polygons.map(({ vertices }) => vertices.map(([x, y, z]) => [x, y, z] as const));
 
 /** Corners once each, and triangles by their numbers, after rounding to what an STL file holds. */
-function indexed(triangles: readonly (readonly Corner[])[]): { corners: number[]; triangles: number[][] } {
+function indexTriangles(triangles: readonly (readonly Vertex[])[]): { corners: number[]; triangles: number[][] } {
   const numbers = new Map<number, Map<number, Map<number, number>>>();
   const corners: number[] = [];
   const numbered = triangles.map((triangle) =>
     triangle.map((corner) => {
       const [x, y, z] = corner.map((v) => Math.fround(v) + 0) as [number, number, number];
-      const alongZ = within(within(numbers, x), y);
+      const alongZ = getOrCreate(getOrCreate(numbers, x), y);
       const known = alongZ.get(z);
       if (known !== undefined) return known;
       const number = corners.length / 3;
@@ -28,15 +28,15 @@ function indexed(triangles: readonly (readonly Corner[])[]): { corners: number[]
   return { corners, triangles: numbered };
 }
 
-function within<V>(map: Map<number, Map<number, V>>, key: number): Map<number, V> {
+function getOrCreate<V>(map: Map<number, Map<number, V>>, key: number): Map<number, V> {
   const known = map.get(key) ?? new Map<number, V>();
   map.set(key, known);
   return known;
 }
 
 /** Undirected edges that are not run exactly once each way, and triangles that rounding has shut. */
-export function faultsInEdges(triangles: readonly (readonly Corner[])[]): number {
-  const { corners, triangles: numbered } = indexed(triangles);
+export function countEdgeFaults(triangles: readonly (readonly Vertex[])[]): number {
+  const { corners, triangles: numbered } = indexTriangles(triangles);
   const count = corners.length / 3;
   const balance = new Map<number, { there: number; back: number }>();
   let shut = 0;
@@ -55,8 +55,8 @@ export function faultsInEdges(triangles: readonly (readonly Corner[])[]): number
 }
 
 /** How many shells the triangles make: corners that triangles share belong to one. */
-export function shellsIn(triangles: readonly (readonly Corner[])[]): number {
-  const { corners, triangles: numbered } = indexed(triangles);
+export function countShells(triangles: readonly (readonly Vertex[])[]): number {
+  const { corners, triangles: numbered } = indexTriangles(triangles);
   const leader = Array.from({ length: corners.length / 3 }, (_, i) => i);
   const leaderOf = (i: number): number => {
     let at = i;
@@ -74,7 +74,7 @@ export function shellsIn(triangles: readonly (readonly Corner[])[]): number {
 }
 
 /** Volume within triangles that look outward, mm³, summed from the first corner. */
-export function volumeOf(triangles: readonly (readonly Corner[])[]): number {
+export function volumeOf(triangles: readonly (readonly Vertex[])[]): number {
   const origin = triangles[0]![0]!;
   return triangles.reduce((sum, triangle) => {
     const [a, b, c] = triangle.map((p) => [p[0] - origin[0], p[1] - origin[1], p[2] - origin[2]] as const);
@@ -91,7 +91,7 @@ wasm.setup();
 
 /** A solid in manifold-3d, whose coordinates are float32. Throws where it is none. The caller deletes it. */
 export function manifoldOf(solid: Solid): Manifold {
-  const { corners, triangles } = indexed(trianglesOf(solid));
+  const { corners, triangles } = indexTriangles(solidTriangles(solid));
   const mesh = new wasm.Mesh({
     numProp: 3,
     vertProperties: new Float32Array(corners),
@@ -103,7 +103,7 @@ export function manifoldOf(solid: Solid): Manifold {
 }
 
 /** Volume that two solids share, mm³. */
-export function overlap(a: Manifold, b: Manifold): number {
+export function overlapVolume(a: Manifold, b: Manifold): number {
   const shared = wasm.Manifold.intersection(a, b);
   const volume = shared.volume();
   shared.delete();

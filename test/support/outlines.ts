@@ -2,7 +2,7 @@
 import * as dxfParser from "dxf-parser";
 import { svgPathProperties } from "svg-path-properties";
 
-export interface Spot {
+export interface PathPoint {
   readonly x: number;
   readonly y: number;
 }
@@ -10,7 +10,7 @@ export interface Spot {
 const SPACING = 1; // mm; on a radius of 100 mm a chord so long lies 0.00125 mm off its arc
 
 /** Points along an SVG path with all of its corners, in the path's own unit. */
-export function alongPath(d: string): Spot[] {
+export function samplePath(d: string): PathPoint[] {
   const parts = new svgPathProperties(d).getParts();
   const points = parts.flatMap((part) => {
     const count = Math.ceil(part.length / SPACING);
@@ -24,24 +24,24 @@ export function alongPath(d: string): Spot[] {
 }
 
 const Parser = dxfParser.default as unknown as typeof dxfParser.DxfParser;
-interface Vertex extends Spot {
+interface Vertex extends PathPoint {
   bulge?: number;
 }
 
 /** Corner points, and points along the bulges, of the first polyline on a layer of a DXF. */
-export function alongDxf(text: string, layer: string): Spot[] {
+export function sampleDxf(text: string, layer: string): PathPoint[] {
   const entities = new Parser().parseSync(text)!.entities as unknown as {
     type: string;
     layer: string;
     vertices: Vertex[];
   }[];
   const { vertices } = entities.find((entity) => entity.type === "LWPOLYLINE" && entity.layer === layer)!;
-  const points = vertices.flatMap((from, i) => alongBulge(from, vertices[(i + 1) % vertices.length]!));
+  const points = vertices.flatMap((from, i) => sampleBulge(from, vertices[(i + 1) % vertices.length]!));
   return [...points, points[0]!];
 }
 
 /** @see Autodesk, DXF reference, LWPOLYLINE: bulge = tan(sweep / 4) */
-function alongBulge(from: Vertex, to: Vertex): Spot[] {
+function sampleBulge(from: Vertex, to: Vertex): PathPoint[] {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const parts = Math.max(1, Math.ceil(Math.hypot(dx, dy) / SPACING));
   const sweep = 4 * Math.atan(from.bulge ?? 0);
@@ -57,10 +57,10 @@ function alongBulge(from: Vertex, to: Vertex): Spot[] {
 }
 
 /** Furthest that any of some points lies from a chain, mm. */
-export const furthest = (points: readonly Spot[], chain: readonly Spot[]): number =>
+export const greatestDistance = (points: readonly PathPoint[], chain: readonly PathPoint[]): number =>
   Math.max(...points.map((p) => Math.min(...chain.slice(1).map((to, i) => fromChord(p, chain[i]!, to)))));
 
-function fromChord(p: Spot, a: Spot, b: Spot): number {
+function fromChord(p: PathPoint, a: PathPoint, b: PathPoint): number {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const square = dx * dx + dy * dy;
   const share = square === 0 ? 0 : Math.max(0, Math.min(1, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square));

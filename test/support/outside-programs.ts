@@ -2,7 +2,7 @@
 import { spawnSync } from "node:child_process";
 import type { TestContext } from "vitest";
 
-interface Outside {
+interface ProgramRow {
   /** Spellings to try, best first. */
   readonly commands: readonly string[];
   /** Arguments with which it runs and ends well where it is of use. */
@@ -16,7 +16,7 @@ const poppler = (name: string) => ({
   toGetIt: "apt-get install poppler-utils",
 });
 
-const OUTSIDE = {
+const PROGRAMS = {
   admesh: { commands: ["admesh"], probe: ["--version"], toGetIt: "apt-get install admesh" },
   ezdxf: {
     commands: ["/usr/bin/python3", "python3"],
@@ -42,41 +42,41 @@ const OUTSIDE = {
   pdftoppm: poppler("pdftoppm"),
   pdftotext: poppler("pdftotext"),
   pdffonts: poppler("pdffonts"),
-} as const satisfies Record<string, Outside>;
-export type OutsideProgram = keyof typeof OUTSIDE;
+} as const satisfies Record<string, ProgramRow>;
+export type OutsideProgram = keyof typeof PROGRAMS;
 
 /** Command by which a program runs here; undefined where it is missing. */
 export function outsideProgram(name: OutsideProgram): string | undefined {
-  const { commands, probe } = OUTSIDE[name];
+  const { commands, probe } = PROGRAMS[name];
   return commands.find((command) => spawnSync(command, probe, { stdio: "ignore" }).status === 0);
 }
 
 /** The same inside a test, which is skipped where the program is missing; with CI=true it fails instead. */
-export function needed(context: TestContext, name: OutsideProgram): string {
+export function requireProgram(context: TestContext, name: OutsideProgram): string {
   const command = outsideProgram(name);
   if (command !== undefined) return command;
-  const message = `${name} is missing; to have it: ${OUTSIDE[name].toGetIt}`;
+  const message = `${name} is missing; to have it: ${PROGRAMS[name].toGetIt}`;
   if (process.env.CI === "true") throw new Error(message);
   console.warn(`skipped "${context.task.name}": ${message}`);
   return context.skip(message);
 }
 
 /** What a program prints; it fails the test where the program does not end well. */
-export const printed = (command: string, args: readonly string[]): string => ended(command, args).stdout;
+export const runForStdout = (command: string, args: readonly string[]): string => runProgram(command, args).stdout;
 
 /** The same with what it prints as an error: warnings, mostly. */
-export function said(command: string, args: readonly string[]): string {
-  const { stdout, stderr } = ended(command, args);
+export function runForOutput(command: string, args: readonly string[]): string {
+  const { stdout, stderr } = runProgram(command, args);
   return stdout + stderr;
 }
 
 /** Both, apart. */
-export const saidApart = (command: string, args: readonly string[]): { out: string; err: string } => {
-  const { stdout, stderr } = ended(command, args);
+export const runForStreams = (command: string, args: readonly string[]): { out: string; err: string } => {
+  const { stdout, stderr } = runProgram(command, args);
   return { out: stdout, err: stderr };
 };
 
-function ended(command: string, args: readonly string[]): { stdout: string; stderr: string } {
+function runProgram(command: string, args: readonly string[]): { stdout: string; stderr: string } {
   const { status, stdout, stderr } = spawnSync(command, args, { encoding: "utf8" });
   if (status !== 0) throw new Error(`${command} ended with ${status}: ${stderr}`);
   return { stdout, stderr };

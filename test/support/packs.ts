@@ -17,7 +17,7 @@ export function packFiles(contents: Contents, name = NAME): Map<string, string> 
 }
 
 /** Every file below a folder, by its path there; bytes that are no text as a hash of them. */
-export function contentsOf(folder: string): Contents {
+export function readContents(folder: string): Contents {
   const files = fs.readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
   const paths = files.map((file) => join(file.parentPath, file.name)).sort();
   return Object.fromEntries(paths.map((path) => [path.slice(folder.length + 1), textOrHash(path)]));
@@ -29,11 +29,11 @@ function textOrHash(path: string): string {
 }
 
 /** Whether a folder holds just the files its manifest lists, each with the SHA-256 told there. */
-export function isWhole(folder: string): boolean {
+export function isWholePack(folder: string): boolean {
   if (!fs.existsSync(join(folder, "manifest.json"))) return false;
   const { files } = JSON.parse(fs.readFileSync(join(folder, "manifest.json"), "utf8"));
   const listed = files.map(({ path, sha256 }: { path: string; sha256: string }) => `${path} ${sha256}`);
-  const present = Object.keys(contentsOf(folder)).filter((path) => path !== "manifest.json");
+  const present = Object.keys(readContents(folder)).filter((path) => path !== "manifest.json");
   return (
     listed.sort().join() ===
     present
@@ -46,7 +46,7 @@ export function isWhole(folder: string): boolean {
 const hashOf = (path: string): string => createHash("sha256").update(fs.readFileSync(path)).digest("hex");
 
 /** Mark of a run of this process that has ended. */
-export function endedMark(): string {
+export function makeEndedMark(): string {
   const mark = beginRun();
   endRun(mark);
   return mark;

@@ -2,7 +2,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { printed } from "./outside-programs.ts";
+import { runForStdout } from "./outside-programs.ts";
 
 /** Runs with a PDF on disk and clears up. */
 export function withPdf<T>(bytes: Uint8Array, use: (file: string, folder: string) => T): T {
@@ -27,7 +27,7 @@ export interface Pixels {
 /** Every page in grey, in order. */
 export const greyPages = (pdftoppm: string, bytes: Uint8Array, dpi: number): Pixels[] =>
   withPdf(bytes, (file, folder) => {
-    printed(pdftoppm, ["-r", String(dpi), "-gray", file, join(folder, "page")]);
+    runForStdout(pdftoppm, ["-r", String(dpi), "-gray", file, join(folder, "page")]);
     const names = readdirSync(folder).filter((name) => name.endsWith(".pgm"));
     return names.sort().map((name) => pixels(readFileSync(join(folder, name)), dpi));
   });
@@ -65,7 +65,7 @@ export interface PageWord {
 const MM = 25.4 / 72;
 
 export function wordsOf(pdftotext: string, bytes: Uint8Array): PageWord[] {
-  const html = withPdf(bytes, (file) => printed(pdftotext, ["-bbox", file, "-"]));
+  const html = withPdf(bytes, (file) => runForStdout(pdftotext, ["-bbox", file, "-"]));
   return html
     .split("<page ")
     .slice(1)

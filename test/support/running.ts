@@ -1,13 +1,13 @@
 // Runs the command in this process and catches what it says.
 import { main } from "@lamplane/cli";
 
-export interface Ran {
+export interface CommandResult {
   readonly exit: number;
   readonly out: string;
   readonly err: string;
 }
 
-export async function ran(...args: string[]): Promise<Ran> {
+export async function runCommand(...args: string[]): Promise<CommandResult> {
   let [out, err] = ["", ""];
   const exit = await main(args, {
     out: (text) => {

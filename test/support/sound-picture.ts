@@ -48,7 +48,7 @@ export function numbersIn(value: unknown): number[] {
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(numbersIn) : [];
 }
 
-export function isSound(picture: Picture): void {
+export function expectSound(picture: Picture): void {
   expect(clashes(picture), picture.title).toEqual([]);
   expect(numbersIn(picture).every(Number.isFinite)).toBe(true);
   for (const { size, text } of textsOf(picture)) {

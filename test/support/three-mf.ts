@@ -14,7 +14,7 @@ export interface ReadPart {
 }
 
 /** Meshes of a document as three shows them, in its order. */
-export function readByThree(bytes: Uint8Array): ReadPart[] {
+export function parseWithThree(bytes: Uint8Array): ReadPart[] {
   Object.assign(globalThis, { DOMParser }); // the loader takes a page's
   const group = new ThreeMFLoader().parse(bytes.slice().buffer);
   group.updateMatrixWorld(true);

@@ -3,13 +3,13 @@ import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { deflateSync, zlibSync } from "fflate";
 import { expect, test } from "vitest";
-import type { Change } from "../../packages/viewer/src/protocol.ts";
+import type { ParameterChange } from "../../packages/viewer/src/protocol.ts";
 import { STAGES } from "../../packages/viewer/src/protocol.ts";
-import { addressOf, readAddress } from "../../packages/viewer/src/state/address.ts";
-import { firstBeginning, leftOutOf } from "../../packages/viewer/src/state/beginning.ts";
+import { formatAddress, parseAddress } from "../../packages/viewer/src/state/address.ts";
+import { initialOrigin, leftOutTexts } from "../../packages/viewer/src/state/design-origin.ts";
 import { fault } from "../support/faults.ts";
 
-const change = fc.constantFrom(...rowsOf(TABLE)).chain(({ path, row }): fc.Arbitrary<Change> => {
+const change = fc.constantFrom(...rowsOf(TABLE)).chain(({ path, row }): fc.Arbitrary<ParameterChange> => {
   if (row.kind === "choice") return fc.constantFrom(...row.choices).map((word) => [path, word] as const);
   if (row.kind === "text") return fc.stringMatching(/^[a-z][a-z ,&=%+#-]{0,20}$/).map((text) => [path, text] as const);
   const number = fc.double({ min: row.min, max: row.max, noNaN: true });
@@ -29,7 +29,7 @@ const beginning = fc.oneof(
 test("what is put into an address comes out of it", () => {
   fc.assert(
     fc.property(beginning, changes, fc.constantFrom(...STAGES), (from, given, stage) => {
-      const read = readAddress(addressOf({ beginning: from, changes: given, stage }));
+      const read = parseAddress(formatAddress({ beginning: from, changes: given, stage }));
       expect(read.beginning).toEqual(from);
       expect(read.stage).toBe(stage);
       expect(new Map(read.changes)).toEqual(new Map(given.map(([path, v]) => [path, Object.is(v, -0) ? 0 : v])));
@@ -38,9 +38,9 @@ test("what is put into an address comes out of it", () => {
 });
 
 test("a spoiled address is read as far as it goes", () => {
-  fc.assert(fc.property(fc.string({ unit: "binary" }), (junk) => void readAddress(`#${junk}`)));
-  fc.assert(fc.property(fc.base64String(), (junk) => void readAddress(`#from=x&text=${junk}`)));
-  expect(readAddress("#from=trestle-jack&bed.angel=50&bed.angle=50&at=nowhere")).toEqual({
+  fc.assert(fc.property(fc.string({ unit: "binary" }), (junk) => void parseAddress(`#${junk}`)));
+  fc.assert(fc.property(fc.base64String(), (junk) => void parseAddress(`#from=x&text=${junk}`)));
+  expect(parseAddress("#from=trestle-jack&bed.angel=50&bed.angle=50&at=nowhere")).toEqual({
     beginning: { kind: "example", name: "trestle-jack" },
     changes: [["bed.angle", 50]],
     stage: "shaped",
@@ -78,11 +78,11 @@ test.each([
   "%s",
   fault({ on: "the page's address", survives: "left out and told; the sheet begins with its first example" }),
   (_, hash, told) => {
-    const read = readAddress(hash);
-    const words = leftOutOf(read, OFFERED);
+    const read = parseAddress(hash);
+    const words = leftOutTexts(read, OFFERED);
     expect(words).toHaveLength(told.length);
     for (const [i, pattern] of told.entries()) expect(words[i]).toMatch(pattern);
-    expect(firstBeginning(read.beginning, OFFERED)).toEqual({ kind: "example", name: "apprentice-smoother" });
+    expect(initialOrigin(read.beginning, OFFERED)).toEqual({ kind: "example", name: "apprentice-smoother" });
     expect(read.changes).toEqual([]);
   },
 );

@@ -1,7 +1,7 @@
 // Numbers as the sheet tells them: what the command tells of the same value, one space before a unit that wants one.
-import { valueText } from "@lamplane/parameters/units";
+import { formatValue } from "@lamplane/parameters/units";
 import { expect, test } from "vitest";
-import { toldText } from "../../packages/viewer/src/state/format.ts";
+import { formatWithUnit } from "../../packages/viewer/src/state/format.ts";
 
 test.each([
   [1234.4, "N", "1234 N"],
@@ -11,6 +11,6 @@ test.each([
   [2.5, "×", "2.5×"],
   [0.0123, "", "0.0123"],
 ])("%d %s", (value, unit, told) => {
-  expect(toldText(value, unit, { units: "mm", smallestFraction: "1/64" })).toBe(told);
-  expect(valueText(value, unit, "mm", "1/64")).toBe(told);
+  expect(formatWithUnit(value, unit, { units: "mm", smallestFraction: "1/64" })).toBe(told);
+  expect(formatValue(value, unit, "mm", "1/64")).toBe(told);
 });

@@ -1,6 +1,6 @@
 // What the drawing in 3D is made of: cut faces as large as the outlines say, edges where faces meet, nothing lost on the way.
 
-import { findingsOf } from "@lamplane/bench/checks";
+import { checkWithoutCures } from "@lamplane/bench/checks";
 import { outlineArea } from "@lamplane/geometry";
 import { blocksAt, elevation } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
@@ -10,7 +10,7 @@ import { expect, test } from "vitest";
 import { capGeometry } from "../../packages/viewer/src/body/cap.ts";
 import { partMeshes } from "../../packages/viewer/src/worker/meshes.ts";
 import { designWith, randomDesigns } from "../support/designs.ts";
-import { faultsInEdges, volumeOf } from "../support/meshes.ts";
+import { countEdgeFaults, volumeOf } from "../support/meshes.ts";
 
 const areaOf = (geometry: BufferGeometry): number => {
   const at = geometry.getAttribute("position").array;
@@ -23,7 +23,7 @@ const areaOf = (geometry: BufferGeometry): number => {
 };
 
 const sound = (design: Parameters<typeof elevation>[0]) =>
-  findingsOf(elevation(design)).every(({ severity }) => severity !== "stop");
+  checkWithoutCures(elevation(design)).every(({ severity }) => severity !== "stop");
 
 test("the cut faces are as large as the outlines that are cut", () => {
   const planes = [designWith({ "body.outline": "arched" }), ...randomDesigns(7, 15, sound).map(({ design }) => design)];
@@ -68,7 +68,7 @@ test("boards before they are shaped are closed, outward boxes of the stock's siz
     const triangles = Array.from({ length: corners.length / 9 }, (_, i) =>
       [0, 3, 6].map((k) => [...corners.subarray(i * 9 + k, i * 9 + k + 3)] as [number, number, number]),
     );
-    expect(faultsInEdges(triangles), name).toBe(0);
+    expect(countEdgeFaults(triangles), name).toBe(0);
     return [name, volumeOf(triangles)] as const;
   });
   const volumes = new Map(pieces);

@@ -1,11 +1,11 @@
 // The worker answers every question, also one that comes before any text could be opened.
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import type { Answer, Ask } from "../../packages/viewer/src/protocol.ts";
+import type { WorkerRequest, WorkerResponse } from "../../packages/viewer/src/protocol.ts";
 
-const answers: Answer[] = [];
+const answers: WorkerResponse[] = [];
 const scope = {
-  postMessage: (answer: Answer) => void answers.push(answer),
-  onmessage: undefined as ((event: { data: Ask }) => void) | undefined,
+  postMessage: (answer: WorkerResponse) => void answers.push(answer),
+  onmessage: undefined as ((event: { data: WorkerRequest }) => void) | undefined,
 };
 beforeAll(async () => {
   vi.stubGlobal("self", scope);
@@ -15,6 +15,6 @@ afterAll(() => vi.unstubAllGlobals());
 
 test.each(["plane", "solid", "cures", "written"] as const)("%s, asked while nothing is open", (kind) => {
   answers.length = 0;
-  scope.onmessage!({ data: { kind, turn: 7, base: 1, changes: [], stage: "shaped" } });
+  scope.onmessage!({ data: { kind, requestId: 7, base: 1, changes: [], stage: "shaped" } });
   expect(answers).toEqual([{ kind: "skipped", turn: 7 }]);
 });

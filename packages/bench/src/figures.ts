@@ -1,29 +1,30 @@
 // Every figure of hold, strength and seasons, once, beside those of the elevation. What the wood tables lack is left out.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { type Figure, type FigureRow, figuresBy, figuresOf } from "@lamplane/parameters/elevation";
+import { elevationFigures, evaluateFigures, type Figure, type FigureRow } from "@lamplane/parameters/elevation";
+import { planeSeasons, yearlyMaximum, yearlyMinimum } from "./seasons/plane-seasons.ts";
 import type { Season } from "./seasons/seasons.ts";
-import { leastOfYear, mostOfYear, seasonsOf } from "./seasons/seasons-of-plane.ts";
 import type { Hold } from "./strength/friction-hold.ts";
-import { holdOf } from "./strength/hold-of-plane.ts";
-import { pinStrengthOf, smallestFactorInCatch, type WeakPlace } from "./strength/strength-of-pin.ts";
+import { planeHold } from "./strength/plane-hold.ts";
+import { planePinStrength, smallestFactorInCatch, type WeakPlace } from "./strength/plane-pin-strength.ts";
 
-type Of = FigureRow["of"];
+type Evaluate = FigureRow["of"];
 const ESTIMATE = "plane geometry; forces and frictions are engineering estimates";
 const STRENGTHS = "plane geometry; Wood Handbook (FPL-GTR-190, 2010), tables 5-3 and 5-5, some values from memory";
 const MOISTURE = "Wood Handbook (FPL-GTR-190, 2010), eq. 4-5";
 const MOVEMENT = "Wood Handbook (FPL-GTR-190, 2010), eq. 13-2 and 13-3, tables 4-3, 4-4 and 13-5";
 
 /** A number that is none (no load, no wood left) is no figure. */
-const finite = (value: number | undefined): number | undefined => (Number.isFinite(value) ? value : undefined);
+const finiteOrUndefined = (value: number | undefined): number | undefined =>
+  Number.isFinite(value) ? value : undefined;
 
 const indicative =
   (unit: string, source: string) =>
-  (formula: string, help: string, of: Of): FigureRow => ({
+  (formula: string, help: string, of: Evaluate): FigureRow => ({
     unit,
     formula,
     help: `${help} Indicative.`,
     source,
-    of: (e) => finite(of(e)),
+    of: (e) => finiteOrUndefined(of(e)),
   });
 const newtons = indicative("N", ESTIMATE);
 const degrees = indicative("°", ESTIMATE);
@@ -31,99 +32,115 @@ const megapascals = indicative("MPa", STRENGTHS);
 const times = indicative("×", STRENGTHS);
 const millimetres = indicative("mm", STRENGTHS);
 
-const fine =
-  (key: keyof Hold): Of =>
+const evaluateHold =
+  (key: keyof Hold): Evaluate =>
   (e) =>
-    holdOf(e).fine[key];
-const stress =
-  (place: WeakPlace): Of =>
+    planeHold(e).fine[key];
+const evaluateStress =
+  (place: WeakPlace): Evaluate =>
   (e) =>
-    pinStrengthOf(e).fine[place].stress;
-const factor =
-  (place: WeakPlace): Of =>
+    planePinStrength(e).fine[place].stress;
+const evaluateFactor =
+  (place: WeakPlace): Evaluate =>
   (e) =>
-    pinStrengthOf(e).fine[place].factor;
+    planePinStrength(e).fine[place].factor;
 
 const HOLD_FIGURES = {
-  cuttingForce: newtons("force per mm of edge · iron width", "Force on the edge in a fine shaving.", fine("cutting")),
+  cuttingForce: newtons(
+    "force per mm of edge · iron width",
+    "Force on the edge in a fine shaving.",
+    evaluateHold("cutting"),
+  ),
   cuttingForceInCatch: newtons(
     "force per mm of edge in a catch · iron width",
     "Force on the edge when the iron catches.",
-    (e) => holdOf(e).inCatch.cutting,
+    (e) => planeHold(e).inCatch.cutting,
   ),
   clampWanted: newtons(
     "F·(cos β − μ₂·sin β) / (μ₁ + μ₂), at least 0",
     "Force square on the iron that holds it in a fine shaving.",
-    fine("clamp"),
+    evaluateHold("clamp"),
   ),
   clampWantedLeast: newtons(
     "clampWanted, frictions from low to high",
     "The same where friction is best.",
-    (e) => holdOf(e).range.clamp.least,
+    (e) => planeHold(e).range.clamp.least,
   ),
   clampWantedMost: newtons(
     "clampWanted, frictions from low to high",
     "The same where friction is worst.",
-    (e) => holdOf(e).range.clamp.most,
+    (e) => planeHold(e).range.clamp.most,
   ),
   clampWantedInCatch: newtons(
     "clampWanted with the catch's force",
     "Force square on the iron that holds it in a catch.",
-    (e) => holdOf(e).inCatch.clamp,
+    (e) => planeHold(e).inCatch.clamp,
   ),
   drivingForce: newtons(
     "N·(tan(ω + φ₁) + tan φ₂)",
     "Push on the wedge's butt that clamps the iron for a fine shaving.",
-    fine("driving"),
+    evaluateHold("driving"),
   ),
   lockingMargin: degrees(
     "φ₁ + φ₂ − ω",
     "Angle by which friction holds the wedge; below 0 it comes out by itself.",
-    fine("lockingMargin"),
+    evaluateHold("lockingMargin"),
   ),
   lockingMarginLeast: degrees(
     "φ₁ + φ₂ − ω, frictions at their lowest",
     "The same at the lowest frictions.",
-    (e) => holdOf(e).range.lockingMargin.least,
+    (e) => planeHold(e).range.lockingMargin.least,
   ),
   pinRollingFriction: degrees(
     "atan(μ·tenon / d)",
     "Friction angle under a round pin, which rolls on its tenons.",
-    (e) => (e.design.pin.section === "round" ? holdOf(e).angleAtPin : undefined),
+    (e) => (e.design.pin.section === "round" ? planeHold(e).angleAtPin : undefined),
   ),
 } satisfies Record<string, FigureRow>;
 
 const PIN_FIGURES = {
-  pinBendingStress: megapascals("N·L / 8 / W", "Bending of the cross pin in a fine shaving.", stress("bending")),
-  pinBendingFactor: times("modulus of rupture / stress", "Strength over that stress.", factor("bending")),
+  pinBendingStress: megapascals(
+    "N·L / 8 / W",
+    "Bending of the cross pin in a fine shaving.",
+    evaluateStress("bending"),
+  ),
+  pinBendingFactor: times("modulus of rupture / stress", "Strength over that stress.", evaluateFactor("bending")),
   pinSag: millimetres(
     "5·N·L³ / (384·E·I), and shear with G = E / 16",
     "Sag of the cross pin in a fine shaving.",
-    (e) => pinStrengthOf(e).fine.sag?.total,
+    (e) => planePinStrength(e).fine.sag?.total,
   ),
-  tenonShearStress: megapascals("4·(N/2) / (3·A)", "Shear in each tenon in a fine shaving.", stress("tenonShear")),
-  tenonShearFactor: times("shear along the grain / stress", "Strength over that stress.", factor("tenonShear")),
+  tenonShearStress: megapascals(
+    "4·(N/2) / (3·A)",
+    "Shear in each tenon in a fine shaving.",
+    evaluateStress("tenonShear"),
+  ),
+  tenonShearFactor: times("shear along the grain / stress", "Strength over that stress.", evaluateFactor("tenonShear")),
   bearingStress: megapascals(
     "N/2 / (tenon · length in the cheek)",
     "Pressure of each tenon on its hole in a fine shaving.",
-    stress("cheekBearing"),
+    evaluateStress("cheekBearing"),
   ),
   tenonBearingFactor: times(
     "compression across the grain / stress",
     "The tenon's strength over that pressure.",
-    factor("tenonCrushing"),
+    evaluateFactor("tenonCrushing"),
   ),
   cheekBearingFactor: times(
     "compression at the thrust's angle to the grain / stress",
     "The cheek's strength over that pressure, by Hankinson's formula.",
-    factor("cheekBearing"),
+    evaluateFactor("cheekBearing"),
   ),
   shearOutStress: megapascals(
     "N/2 / (2 · shearOut · cheek)",
     "Shear in the cheek from hole to edge in a fine shaving.",
-    stress("cheekShearOut"),
+    evaluateStress("cheekShearOut"),
   ),
-  shearOutFactor: times("shear along the grain / stress", "Strength over that stress.", factor("cheekShearOut")),
+  shearOutFactor: times(
+    "shear along the grain / stress",
+    "Strength over that stress.",
+    evaluateFactor("cheekShearOut"),
+  ),
   smallestFactorInCatch: times(
     "the smallest of these factors under the catch's clamp",
     "Strength of the weakest place over its stress when the iron catches.",
@@ -132,57 +149,69 @@ const PIN_FIGURES = {
 } satisfies Record<string, FigureRow>;
 
 type Gap = Exclude<keyof Season, "moisture">;
-const percent = (formula: string, help: string, of: Of): FigureRow => ({
+const percent = (formula: string, help: string, of: Evaluate): FigureRow => ({
   unit: "%",
   formula,
   help,
   source: MOISTURE,
-  of: (e) => finite(of(e)),
+  of: (e) => finiteOrUndefined(of(e)),
 });
 const seasonal = indicative("mm", MOVEMENT);
-const least =
-  (key: Gap): Of =>
+const evaluateLeast =
+  (key: Gap): Evaluate =>
   (e) =>
-    leastOfYear(e, key);
+    yearlyMinimum(e, key);
 const YEAR = "at the worst of driest, as cut and dampest";
 
 const SEASON_FIGURES = {
   moistureDriest: percent(
     "air on the driest days",
     "The wood's moisture on them.",
-    (e) => seasonsOf(e).driest.moisture,
+    (e) => planeSeasons(e).driest.moisture,
   ),
   moistureDampest: percent(
     "air on the dampest days",
     "The wood's moisture on them.",
-    (e) => seasonsOf(e).dampest.moisture,
+    (e) => planeSeasons(e).dampest.moisture,
   ),
   moistureAsCut: percent(
     "given, or midway between driest and dampest",
     "Moisture of the wood when it is cut.",
-    (e) => seasonsOf(e).planned.moisture,
+    (e) => planeSeasons(e).planned.moisture,
   ),
   coreWidthDriest: seasonal(
     "coreWidth·(1 + C·ΔM)",
     "Width of the core on the driest days.",
-    (e) => seasonsOf(e).driest.coreWidth,
+    (e) => planeSeasons(e).driest.coreWidth,
   ),
   coreWidthDampest: seasonal(
     "coreWidth·(1 + C·ΔM)",
     "Width of the core on the dampest days.",
-    (e) => seasonsOf(e).dampest.coreWidth,
+    (e) => planeSeasons(e).dampest.coreWidth,
   ),
-  sideGapLeast: seasonal(`core less iron, ${YEAR}`, "Room beside the iron, both sides together.", least("sideGap")),
-  pinEndGapLeast: seasonal(`core less pin, halved, ${YEAR}`, "Gap at each shoulder of the pin.", least("pinEndGap")),
-  wedgeGapLeast: seasonal(`core less wedge, ${YEAR}`, "Room beside the wedge, both sides together.", least("wedgeGap")),
-  tenonGapLeast: seasonal(`hole less tenon, ${YEAR}`, "Room of the tenon in its hole.", least("tenonGap")),
+  sideGapLeast: seasonal(
+    `core less iron, ${YEAR}`,
+    "Room beside the iron, both sides together.",
+    evaluateLeast("sideGap"),
+  ),
+  pinEndGapLeast: seasonal(
+    `core less pin, halved, ${YEAR}`,
+    "Gap at each shoulder of the pin.",
+    evaluateLeast("pinEndGap"),
+  ),
+  wedgeGapLeast: seasonal(
+    `core less wedge, ${YEAR}`,
+    "Room beside the wedge, both sides together.",
+    evaluateLeast("wedgeGap"),
+  ),
+  tenonGapLeast: seasonal(`hole less tenon, ${YEAR}`, "Room of the tenon in its hole.", evaluateLeast("tenonGap")),
   tenonProudMost: seasonal(
     `tenon less cheek and gap, ${YEAR}`,
     "How far each tenon stands out of the cheek; below 0 it lies inside.",
-    (e) => mostOfYear(e, "tenonProud"),
+    (e) => yearlyMaximum(e, "tenonProud"),
   ),
   heightChange: seasonal("dampest less driest", "How much the body's height changes in a year.", (e) => {
-    const { driest, dampest } = seasonsOf(e);
+    const { driest, dampest } = planeSeasons(e);
     return driest.bodyHeight === undefined || dampest.bodyHeight === undefined
       ? undefined
       : dampest.bodyHeight - driest.bodyHeight;
@@ -190,17 +219,17 @@ const SEASON_FIGURES = {
   sideClearanceToPlan: seasonal(
     "leaves 0.1 mm at the worst of the year",
     "Least side clearance of core over iron.",
-    (e) => seasonsOf(e).clearance.sideClearance,
+    (e) => planeSeasons(e).clearance.sideClearance,
   ),
   endClearanceToPlan: seasonal(
     "leaves 0.1 mm at the worst of the year",
     "Least gap to plan at each shoulder of the pin.",
-    (e) => seasonsOf(e).clearance.endClearance,
+    (e) => planeSeasons(e).clearance.endClearance,
   ),
   wedgeClearanceToPlan: seasonal(
     "leaves 0.1 mm at the worst of the year",
     "Least clearance of core over wedge.",
-    (e) => seasonsOf(e).clearance.wedgeClearance,
+    (e) => planeSeasons(e).clearance.wedgeClearance,
   ),
 } satisfies Record<string, FigureRow>;
 
@@ -209,4 +238,7 @@ export const BENCH_FIGURES = { ...HOLD_FIGURES, ...PIN_FIGURES, ...SEASON_FIGURE
 export type BenchFigureKey = keyof typeof BENCH_FIGURES;
 
 /** Every figure of a plane: the elevation's, then the bench's; those it does not have are left out. */
-export const allFigures = (plane: Elevation): Figure[] => [...figuresOf(plane), ...figuresBy(BENCH_FIGURES, plane)];
+export const allFigures = (plane: Elevation): Figure[] => [
+  ...elevationFigures(plane),
+  ...evaluateFigures(BENCH_FIGURES, plane),
+];

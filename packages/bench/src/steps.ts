@@ -14,7 +14,7 @@ export interface StepRow {
   /** What is measured when it is done. */
   readonly measures: readonly MeasuredKey[];
   /** Parameters that cannot be changed once it is done. */
-  readonly settles: readonly string[];
+  readonly locks: readonly string[];
 }
 
 /** @see common practice, no published source: order of the work */
@@ -24,14 +24,14 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
     task: "Measure the iron with a caliper: every later cut follows from its thickness and width.",
     figures: ["clearanceAngle"],
     measures: ["ironThickness", "ironWidth"],
-    settles: ["iron.width", "iron.thickness"],
+    locks: ["iron.width", "iron.thickness"],
   },
   core: {
     title: "Saw and mill core and cheeks",
     task: "Saw the billet into cheek, core and cheek, and mill each to its width, sides parallel.",
     figures: ["billetWidth", "roughCheek", "roughCore", "coreWidth", "blankLength", "blankHeight"],
     measures: ["coreWidth", "cheekThickness"],
-    settles: [
+    locks: [
       "body.sideClearance",
       "body.cheek",
       "body.length",
@@ -47,7 +47,7 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
     task: "Mark the core, set the saw, and cut the ramp and then the bed, each kerf in the waste.",
     figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius"],
     measures: ["rampAngle", "rampRadius"],
-    settles: [
+    locks: [
       "ramp.angle",
       "ramp.shape",
       "ramp.wearAngle",
@@ -65,28 +65,28 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
     task: "True the bed flat or very slightly hollow, never humped, and measure its angle again.",
     figures: ["bedAngle", "unsupported"],
     measures: ["bedAngle"],
-    settles: [],
+    locks: [],
   },
   recess: {
     title: "Rout the recess",
     task: "Rout the recess for the cap iron's screw into the bed, open at its top.",
     figures: ["recessWidth", "recessDepth", "recessFromBedTip", "recessLand", "recessPad"],
     measures: ["recessWidth", "recessDepth"],
-    settles: ["recess.width", "recess.depth", "recess.clearance", "recess.travel", "recess.cutter"],
+    locks: ["recess.width", "recess.depth", "recess.clearance", "recess.travel", "recess.cutter"],
   },
   "pin-hole": {
     title: "Bore the pin's hole",
     task: "Bore the pin's hole through both cheeks together, square to their insides.",
     figures: ["pinX", "pinOverBlankSole", "pinHoleDiameter"],
     measures: ["pinHoleFromToe", "pinHoleHeight"],
-    settles: ["pin.height", "pin.tenon", "pin.tenonClearance"],
+    locks: ["pin.height", "pin.tenon", "pin.tenonClearance"],
   },
   wedge: {
     title: "Make wedge and cross pin",
     task: "Turn or plane the cross pin, then cut the wedge with its grain along it.",
     figures: ["wedgeAngle", "wedgeTip", "wedgeLength", "wedgeButt", "wedgeWidth", "wedgeTipFromEdge", "wedgeAtPin"],
     measures: ["wedgeAngle", "wedgeTip", "wedgeLength"],
-    settles: [
+    locks: [
       "wedge.angle",
       "wedge.tip",
       "wedge.tipFromEdge",
@@ -103,53 +103,53 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
     task: "Put everything together dry, find the front block's place by the iron, and see with iron and wedge in place that nothing binds.",
     figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
     measures: [],
-    settles: [],
+    locks: [],
   },
   "glue-up": {
     title: "Glue up",
     task: "Clamp the iron with its edge at the height given over the blank's sole, slide the front block back until it touches and peg or mark both blocks there; take the iron out, wax throat and pin, and glue.",
     figures: ["edgeHeightAtContact", "bedTipX", "rampTipX", "glueGap"],
     measures: ["bedTipX", "rampTipX"],
-    settles: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
+    locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
     title: "True the sole",
     task: "Let the glued blank rest, then true its sole with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
     figures: ["edgeHeightAtContact", "soleToTake"],
     measures: ["allowanceLeft"],
-    settles: [],
+    locks: [],
   },
   mouth: {
     title: "Open the mouth",
     task: "Set the edge to the sole, read the mouth, take off what it wants, and read again.",
     figures: ["soleToTake", "mouthOpening", "mouthGrowth"],
     measures: ["mouthSeen"],
-    settles: [],
+    locks: [],
   },
   shaping: {
     title: "Trim and shape",
     task: "Trim the ends, shape the top and ease the edges.",
     figures: ["bodyHeight", "mouthX", "bodyWidth"],
     measures: [],
-    settles: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],
+    locks: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],
   },
 };
 
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */
-export const JOB = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;
+export const JOB_STEPS = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;
 
 /** Number of a step on the traveller. */
-export const jobNumber = (step: Step): number => JOB.indexOf(step) + 1;
+export const jobNumber = (step: Step): number => JOB_STEPS.indexOf(step) + 1;
 
 /** Place of a step in the order of the work. */
-export const stepPlace = (step: Step): number => STEP_NAMES.indexOf(step);
+export const stepIndex = (step: Step): number => STEP_NAMES.indexOf(step);
 
 const STEP_OF = new Map<MeasuredKey, Step>(
   STEP_NAMES.flatMap((step) => STEPS[step].measures.map((key) => [key, step] as const)),
 );
 
 /** The step at which a value is measured. */
-export const stepOf = (key: MeasuredKey): Step => STEP_OF.get(key)!;
+export const measuringStep = (key: MeasuredKey): Step => STEP_OF.get(key)!;
 
 /** Every measured value's key, in the order of the work. */
 export const MEASURED_KEYS: readonly MeasuredKey[] = [...STEP_OF.keys()];
@@ -157,10 +157,10 @@ export const MEASURED_KEYS: readonly MeasuredKey[] = [...STEP_OF.keys()];
 /** How many steps are done: as far as `measured.done` says, or any measured value shows. */
 export const stepsDone = ({ measured }: Design): number =>
   Math.max(
-    measured.done === "nothing" ? 0 : stepPlace(measured.done) + 1,
-    ...MEASURED_KEYS.map((key) => (measured[key] === undefined ? 0 : stepPlace(stepOf(key)) + 1)),
+    measured.done === "nothing" ? 0 : stepIndex(measured.done) + 1,
+    ...MEASURED_KEYS.map((key) => (measured[key] === undefined ? 0 : stepIndex(measuringStep(key)) + 1)),
   );
 
 /** Parameters that can no longer be changed. */
-export const settledParameters = (design: Design): ReadonlySet<string> =>
-  new Set(STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) => STEPS[step].settles));
+export const lockedParameters = (design: Design): ReadonlySet<string> =>
+  new Set(STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) => STEPS[step].locks));

@@ -1,14 +1,14 @@
 // The commands used beside the bench, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
-import { designFrom } from "./design-file.ts";
+import { loadDesign } from "./design-file.ts";
 import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, single, WITH } from "./options.ts";
+import { FILE, JSON_OUT, requireSingle, WITH } from "./options.ts";
 
 /** A length as typed; read in the design's unit once the design is known. */
 const LENGTH = { type: "string", requiresArg: true } as const;
 
 /** The line with the bench's commands added to it. */
-export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void): Argv =>
+export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) => void): Argv =>
   line
     .command(
       "mouth FILE",
@@ -25,14 +25,14 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
             describe: "thickness of a shaving off the sole; 0.05 mm unless told otherwise",
           }),
       async (a) => {
-        const { mouth } = await import("./commands/mouth.ts");
+        const { mouthCommand } = await import("./commands/mouth.ts");
         const { seen, wanted, shaving } = a;
         const told = {
-          seen: single("seen", seen),
-          wanted: single("wanted", wanted),
-          shaving: single("shaving", shaving),
+          seen: requireSingle("seen", seen),
+          wanted: requireSingle("wanted", wanted),
+          shaving: requireSingle("shaving", shaving),
         };
-        settle(mouth(io, designFrom(a.FILE, a.with), { ...told, json: a.json }));
+        setExitCode(mouthCommand(io, loadDesign(a.FILE, a.with), { ...told, json: a.json }));
       },
     )
     .command(
@@ -46,8 +46,8 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
           .option("json", JSON_OUT)
           .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
       async (a) => {
-        const { survey } = await import("./commands/survey.ts");
-        settle(survey(io, designFrom(a.FILE, a.with), { ...a, readings: a.READINGS }));
+        const { surveyCommand } = await import("./commands/survey.ts");
+        setExitCode(surveyCommand(io, loadDesign(a.FILE, a.with), { ...a, readings: a.READINGS }));
       },
     )
     .command(
@@ -55,8 +55,8 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
       "where the build stands and what to do now",
       (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
       async (a) => {
-        const { next } = await import("./commands/next.ts");
-        settle(next(io, designFrom(a.FILE), a.FILE, a.json));
+        const { nextCommand } = await import("./commands/next.ts");
+        setExitCode(nextCommand(io, loadDesign(a.FILE), a.FILE, a.json));
       },
     )
     .command(
@@ -73,8 +73,8 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
           })
           .option("json", JSON_OUT),
       async (a) => {
-        const { measured } = await import("./commands/measured.ts");
-        settle(measured(io, a.FILE, a.VALUES, { json: a.json, readTwice: a.readTwice }));
+        const { measuredCommand } = await import("./commands/measured.ts");
+        setExitCode(measuredCommand(io, a.FILE, a.VALUES, { json: a.json, readTwice: a.readTwice }));
       },
     )
     .command(
@@ -90,7 +90,7 @@ export const benchCommands = (line: Argv, io: Io, settle: (code: Exit) => void):
           .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" });
       },
       async (a) => {
-        const { tolerance } = await import("./commands/tolerance.ts");
-        settle(tolerance(io, designFrom(a.FILE, a.with), a));
+        const { toleranceCommand } = await import("./commands/tolerance.ts");
+        setExitCode(toleranceCommand(io, loadDesign(a.FILE, a.with), a));
       },
     );

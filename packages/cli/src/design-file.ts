@@ -1,34 +1,34 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { asCouldNotWrite } from "@lamplane/export/could-not-write";
+import { toWriteError } from "@lamplane/export/write-error";
 import { completeDesign, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
-import { limitText, readNumberText } from "@lamplane/parameters/units";
-import { contentOf, faultLines } from "./file-content.ts";
+import { formatLimit, parseNumber } from "@lamplane/parameters/units";
+import { faultLines, readContent } from "./file-content.ts";
 import { InputRefused } from "./io.ts";
 
-const DESIGN_FILE = { what: "design file", beginning: "`lamplane new FILE` writes one to begin with" };
+const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to begin with" };
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it.
  * @throws InputRefused with one line for every fault.
  */
-export function designFrom(file: string, changes: readonly string[] = []): Design {
-  const design = designIn(designContent(file), file);
-  return changes.length === 0 ? design : changed(design, changes);
+export function loadDesign(file: string, changes: readonly string[] = []): Design {
+  const design = decodeDesignBytes(readDesignBytes(file), file);
+  return changes.length === 0 ? design : applyChanges(design, changes);
 }
 
 /** A design file's bytes. @throws InputRefused where it cannot be read, or is no design file by its size. */
-export const designContent = (file: string): Uint8Array => contentOf(file, DESIGN_FILE);
+export const readDesignBytes = (file: string): Uint8Array => readContent(file, DESIGN_FILE);
 
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
-export function designIn(content: Uint8Array, file: string): Design {
+export function decodeDesignBytes(content: Uint8Array, file: string): Design {
   const reading = readDesign(content, file);
   if (!reading.ok) throw new InputRefused(faultLines(reading.faults));
   return reading.design;
 }
 
-/** Replaces a file whole, or leaves it as it was; of a symbolic link, what it leads to. @throws CouldNotWrite */
+/** Replaces a file whole, or leaves it as it was; of a symbolic link, what it leads to. @throws WriteError */
 export function replaceFile(file: string, text: string): void {
   let beside: string | undefined;
   try {
@@ -38,16 +38,16 @@ export function replaceFile(file: string, text: string): void {
     renameSync(beside, real);
   } catch (error) {
     if (beside !== undefined) rmSync(beside, { force: true });
-    throw asCouldNotWrite(file, error);
+    throw toWriteError(file, error);
   }
 }
 
-function changed(design: Design, changes: readonly string[]): Design {
+function applyChanges(design: Design, changes: readonly string[]): Design {
   const outside: string[] = [];
   let to = design; // a unit that is changed counts for what comes after it
   for (const change of changes) {
-    const made = changeIn(to, change);
-    outside.push(...outsideLimits(made, to.units));
+    const made = parseChange(to, change);
+    outside.push(...limitViolations(made, to.units));
     to = withValue(to, made.path, made.value);
   }
   if (outside.length > 0) throw new InputRefused(outside.join("\n"));
@@ -56,38 +56,38 @@ function changed(design: Design, changes: readonly string[]): Design {
   throw new InputRefused(faultLines(complete.faults.map((fault) => ({ ...fault, file: "--with" }))));
 }
 
-interface Change {
+interface OptionChange {
   readonly path: string;
   readonly row: Row;
   readonly text: string;
   readonly value: string | number;
 }
 
-function changeIn({ units }: Design, change: string): Change {
+function parseChange({ units }: Design, change: string): OptionChange {
   const [, path, text] = /^([^=]+)=(.*)$/s.exec(change) ?? [];
   if (path === undefined || text === undefined)
     throw new InputRefused(`--with ${change}: write KEY=VALUE, such as bed.angle=50`);
-  const row = rowOrRefusal(path);
+  const row = requireRow(path);
   if (row.kind !== "number" || (text === "auto" && row.auto !== undefined)) return { path, row, text, value: text };
-  const read = readNumberText(text, row.quantity, units);
+  const read = parseNumber(text, row.quantity, units);
   if ("fault" in read) throw new InputRefused(`--with ${path}: ${read.fault}`);
   return { path, row, text, value: read.value };
 }
 
 /** Told in the design's unit, as a fault in the file is: a length was typed in it. */
-function outsideLimits({ path, row, text, value }: Change, units: Design["units"]): string[] {
+function limitViolations({ path, row, text, value }: OptionChange, units: Design["units"]): string[] {
   if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number") return [];
   if (value >= row.min && value <= row.max) return [];
-  const told = [value, row.min, row.max].map((mm) => limitText(mm, units));
+  const told = [value, row.min, row.max].map((mm) => formatLimit(mm, units));
   return [`--with: ${path}: read ${text}, which is ${told[0]}; allowed is ${told[1]} to ${told[2]}`];
 }
 
 /** A row of the parameter table by its path. @throws InputRefused where there is none. */
-function rowOrRefusal(path: string): Row {
+function requireRow(path: string): Row {
   const found = rowsOf(TABLE).find((entry) => entry.path === path);
-  if (!found) throw noSuchParameter(path);
+  if (!found) throw unknownParameterError(path);
   return found.row;
 }
 
-export const noSuchParameter = (path: string): InputRefused =>
+export const unknownParameterError = (path: string): InputRefused =>
   new InputRefused(`${path}: there is no such parameter; \`lamplane explain\` lists them`);

@@ -6,14 +6,14 @@ import { InputRefused } from "./io.ts";
 /** What kind of file is meant, and how to come by one, for the messages. */
 export interface FileKind {
   readonly what: string;
-  readonly beginning: string;
+  readonly howToStart: string;
 }
 
 /** @throws InputRefused where there is no such file, it cannot be read or is larger than any maker's. */
-export function contentOf(file: string, { what, beginning }: FileKind): Uint8Array {
+export function readContent(file: string, { what, howToStart }: FileKind): Uint8Array {
   try {
     const { size } = statSync(file);
-    const content = size > LARGEST_FILE ? undefined : bytesOf(file);
+    const content = size > LARGEST_FILE ? undefined : readBounded(file);
     if (content) return content;
     const told = size > LARGEST_FILE ? `${size} bytes` : `more than ${LARGEST_FILE} bytes`;
     throw new InputRefused(`${file}:1:1: is ${told}; a ${what} has at most ${LARGEST_FILE}. Is it the right file?`);
@@ -21,7 +21,7 @@ export function contentOf(file: string, { what, beginning }: FileKind): Uint8Arr
     const code = (error as NodeJS.ErrnoException).code;
     if (error instanceof InputRefused || code === undefined) throw error;
     const found: Record<string, string> = {
-      ENOENT: `there is no such file; ${beginning}`,
+      ENOENT: `there is no such file; ${howToStart}`,
       EISDIR: `this is a folder; name the ${what} in it`,
       EACCES: "this file may not be read by you",
       ERR_INVALID_ARG_VALUE: "this is not a file name",
@@ -31,7 +31,7 @@ export function contentOf(file: string, { what, beginning }: FileKind): Uint8Arr
 }
 
 /** A file's bytes; undefined where they are too many, however few the system says there are: a device's have no end. */
-function bytesOf(file: string): Uint8Array | undefined {
+function readBounded(file: string): Uint8Array | undefined {
   const bytes = new Uint8Array(LARGEST_FILE + 1);
   const handle = openSync(file, "r");
   try {

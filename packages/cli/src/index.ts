@@ -1,9 +1,9 @@
 // The command: what it accepts, and how every end of it becomes an exit code and a message, never a stack trace.
-import { CouldNotWrite } from "@lamplane/export/could-not-write";
+import { WriteError } from "@lamplane/export/write-error";
 import yargs, { type Argv } from "yargs";
-import { benchCommands } from "./bench-commands.ts";
-import { EXIT, type Exit, InputRefused, type Io, NobodyReads, processIo } from "./io.ts";
-import { planningCommands } from "./planning-commands.ts";
+import { addBenchCommands } from "./bench-commands.ts";
+import { BrokenPipe, EXIT, type Exit, InputRefused, type Io, processIo } from "./io.ts";
+import { addPlanningCommands } from "./planning-commands.ts";
 import { VERSION } from "./version.ts";
 
 export { EXIT, InputRefused, type Io } from "./io.ts";
@@ -15,17 +15,17 @@ export async function main(args: readonly string[], io: Io = processIo()): Promi
     exit = code;
   };
   try {
-    const text = await parsed(commandLine(io, settle), args);
+    const text = await parseCommandLine(defineCommandLine(io, settle), args);
     if (text !== "") io.out(`${text}\n`);
-    await io.saidAll?.();
+    await io.flush?.();
     return exit;
   } catch (error) {
-    return error instanceof NobodyReads ? exit : told(io, error);
+    return error instanceof BrokenPipe ? exit : reportError(io, error);
   }
 }
 
 /** yargs tells help and version through its callback; what it refuses comes back as a refusal. */
-function parsed(line: Argv, args: readonly string[]): Promise<string> {
+function parseCommandLine(line: Argv, args: readonly string[]): Promise<string> {
   return new Promise((resolve, reject) => {
     let text = "";
     line
@@ -37,13 +37,13 @@ function parsed(line: Argv, args: readonly string[]): Promise<string> {
   });
 }
 
-function told(io: Io, error: unknown): Exit {
+function reportError(io: Io, error: unknown): Exit {
   if (error instanceof InputRefused) {
-    io.err(`${printable(error.message)}\n`);
+    io.err(`${sanitizeMessage(error.message)}\n`);
     return EXIT.inputRefused;
   }
-  if (error instanceof CouldNotWrite) {
-    io.err(`${printable(error.message)}\n`);
+  if (error instanceof WriteError) {
+    io.err(`${sanitizeMessage(error.message)}\n`);
     return EXIT.couldNotWrite;
   }
   io.err(
@@ -53,18 +53,18 @@ function told(io: Io, error: unknown): Exit {
 }
 
 /** A message may quote what was typed or found: nothing in it steers a terminal or turns what is read. */
-const printable = (message: string): string => message.replace(/(?!\n)[\p{C}\u2028\u2029]/gu, "�");
+const sanitizeMessage = (message: string): string => message.replace(/(?!\n)[\p{C}\u2028\u2029]/gu, "�");
 
 /** What yargs says of arguments, in words that name the thing that is missing. */
-const plainly = (message: string): string =>
+const rephraseYargsMessage = (message: string): string =>
   message.startsWith("Not enough non-option") ? "Name the design file." : message;
 
-function commandLine(io: Io, settle: (code: Exit) => void): Argv {
+function defineCommandLine(io: Io, setExitCode: (code: Exit) => void): Argv {
   const line = yargs()
     .scriptName("lamplane")
     .parserConfiguration({ "dot-notation": false }) // `--with.a=b` is no option, and no way into an object
     .usage("$0 COMMAND: everything needed to build a laminated wooden hand plane, from one design file");
-  return benchCommands(planningCommands(line, io, settle), io, settle)
+  return addBenchCommands(addPlanningCommands(line, io, setExitCode), io, setExitCode)
     .demandCommand(1, "Name a command.")
     .strictCommands()
     .strict()
@@ -75,7 +75,7 @@ function commandLine(io: Io, settle: (code: Exit) => void): Argv {
     .fail((message, error) => {
       // A message is what yargs says of the arguments; without one, the error is the command's own.
       if (!message || error instanceof InputRefused) throw error;
-      throw new InputRefused(`${plainly(message)}\n\`lamplane --help\` lists the commands.`);
+      throw new InputRefused(`${rephraseYargsMessage(message)}\n\`lamplane --help\` lists the commands.`);
     })
     .epilogue("Exit codes: 0 done, 1 a check failed, 2 the input was refused, 3 could not write, 4 our bug.");
 }

@@ -1,40 +1,40 @@
 // Where the command speaks and where it stands; tests put something else in its place.
-import { asCouldNotWrite } from "@lamplane/export/could-not-write";
+import { toWriteError } from "@lamplane/export/write-error";
 
 export interface Io {
-  /** @throws NobodyReads once whoever read the output has gone */
+  /** @throws BrokenPipe once whoever read the output has gone */
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   /** Whether progress may be shown by rewriting a line. */
   readonly showsProgress: boolean;
-  /** Resolves when all that was said has gone out. @throws CouldNotWrite where it could not */
-  readonly saidAll?: () => Promise<void>;
+  /** Resolves when all that was said has gone out. @throws WriteError where it could not */
+  readonly flush?: () => Promise<void>;
 }
 
 /** Whoever read the output has gone (`… | head -1`): what was asked for has been had, and no more of it is wanted. */
-export class NobodyReads extends Error {}
+export class BrokenPipe extends Error {}
 
 /** The process's own streams. */
 export function processIo(): Io {
-  const out = voice(process.stdout);
-  const err = voice(process.stderr);
+  const out = streamWriter(process.stdout);
+  const err = streamWriter(process.stderr);
   return {
     out: (text) => {
-      if (out.failure()?.code === "EPIPE") throw new NobodyReads();
+      if (out.failure()?.code === "EPIPE") throw new BrokenPipe();
       out.say(text);
     },
     err: err.say,
     showsProgress: process.stderr.isTTY === true && process.env.TERM !== "dumb",
-    saidAll: async () => {
-      await Promise.all([out.saidAll(), err.saidAll()]);
+    flush: async () => {
+      await Promise.all([out.flush(), err.flush()]);
       const failure = out.failure(); // that nobody hears the errors can be told to nobody
-      if (failure && failure.code !== "EPIPE") throw asCouldNotWrite("the standard output", failure);
+      if (failure && failure.code !== "EPIPE") throw toWriteError("the standard output", failure);
     },
   };
 }
 
 /** A stream that keeps its first failure instead of ending the process by it. */
-function voice(stream: NodeJS.WriteStream) {
+function streamWriter(stream: NodeJS.WriteStream) {
   let failure: NodeJS.ErrnoException | undefined;
   let last = Promise.resolve();
   const fail = (error: Error | null | undefined) => {
@@ -52,7 +52,7 @@ function voice(stream: NodeJS.WriteStream) {
         stream.write(text, gone);
       });
     },
-    saidAll: () => last,
+    flush: () => last,
   };
 }
 

@@ -16,7 +16,7 @@ export const WITH = {
 } as const;
 
 /** The text of an option. yargs makes a list of one that is given twice. @throws InputRefused for such a list */
-export function single<T extends string | undefined>(name: string, text: T): T {
+export function requireSingle<T extends string | undefined>(name: string, text: T): T {
   if (!Array.isArray(text)) return text;
   throw new InputRefused(`--${name} is given ${text.length} times; give it once`);
 }

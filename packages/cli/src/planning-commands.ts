@@ -1,11 +1,11 @@
 // The commands that plan and make a plane, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
-import { designFrom } from "./design-file.ts";
+import { loadDesign } from "./design-file.ts";
 import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, single, WITH } from "./options.ts";
+import { FILE, JSON_OUT, requireSingle, WITH } from "./options.ts";
 
 /** The line with the planner's commands added to it. */
-export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => void): Argv =>
+export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit) => void): Argv =>
   line
     .command(
       "new FILE",
@@ -17,8 +17,8 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
           describe: "unit of bare lengths",
         }),
       async (a) => {
-        const { newDesign } = await import("./commands/new.ts");
-        settle(newDesign(io, a.FILE, a.units));
+        const { newCommand } = await import("./commands/new.ts");
+        setExitCode(newCommand(io, a.FILE, a.units));
       },
     )
     .command(
@@ -26,8 +26,8 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "every check with its figure, limit and why",
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
-        const { check } = await import("./commands/check.ts");
-        settle(check(io, designFrom(a.FILE, a.with), a.json));
+        const { checkCommand } = await import("./commands/check.ts");
+        setExitCode(checkCommand(io, loadDesign(a.FILE, a.with), a.json));
       },
     )
     .command(
@@ -35,8 +35,8 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "every figure with unit, formula and source",
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
-        const { figures } = await import("./commands/figures.ts");
-        settle(figures(io, designFrom(a.FILE, a.with), a.json));
+        const { figuresCommand } = await import("./commands/figures.ts");
+        setExitCode(figuresCommand(io, loadDesign(a.FILE, a.with), a.json));
       },
     )
     .command(
@@ -44,8 +44,8 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "how to cut the wood: billet, saw lines, marks, offcut and stock list",
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
-        const { stock } = await import("./commands/stock.ts");
-        settle(stock(io, designFrom(a.FILE, a.with), a.json));
+        const { stockCommand } = await import("./commands/stock.ts");
+        setExitCode(stockCommand(io, loadDesign(a.FILE, a.with), a.json));
       },
     )
     .command(
@@ -69,9 +69,17 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
             describe: "what to make of parts, jigs and sheets, with commas between",
           }),
       async (a) => {
-        const design = designFrom(a.FILE, a.with);
-        const { build, sectionsIn } = await import("./commands/build.ts");
-        settle(await build(io, design, single("out", a.out), a.json, sectionsIn(single("only", a.only))));
+        const design = loadDesign(a.FILE, a.with);
+        const { buildCommand, parseSections } = await import("./commands/build.ts");
+        setExitCode(
+          await buildCommand(
+            io,
+            design,
+            requireSingle("out", a.out),
+            a.json,
+            parseSections(requireSingle("only", a.only)),
+          ),
+        );
       },
     )
     .command(
@@ -86,9 +94,11 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
           .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" })
           .option("plots", { type: "string", requiresArg: true, describe: "folder for a plot of each figure (SVG)" }),
       async (a) => {
-        const { sweep } = await import("./commands/sweep.ts");
-        const [out, plots] = [single("out", a.out), single("plots", a.plots)];
-        settle(await sweep(io, designFrom(a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }));
+        const { sweepCommand } = await import("./commands/sweep.ts");
+        const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
+        setExitCode(
+          await sweepCommand(io, loadDesign(a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
+        );
       },
     )
     .command(
@@ -96,8 +106,8 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
       "what a parameter is, its limits and where they come from",
       (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),
       async (a) => {
-        const { explain } = await import("./commands/explain.ts");
-        settle(explain(io, a.KEY));
+        const { explainCommand } = await import("./commands/explain.ts");
+        setExitCode(explainCommand(io, a.KEY));
       },
     )
     .command(
@@ -113,7 +123,7 @@ export const planningCommands = (line: Argv, io: Io, settle: (code: Exit) => voi
             describe: "port on 127.0.0.1; 0 takes a free one",
           }),
       async (a) => {
-        const { view } = await import("./commands/view.ts");
-        settle(await view(io, a.FILE, a.port));
+        const { viewCommand } = await import("./commands/view.ts");
+        setExitCode(await viewCommand(io, a.FILE, a.port));
       },
     );

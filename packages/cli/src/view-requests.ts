@@ -5,12 +5,12 @@ import { LARGEST_FILE } from "@lamplane/parameters/design";
 
 export const LOOPBACK = "127.0.0.1";
 
-export interface Answer {
+export interface HttpResponse {
   readonly status: number;
   readonly body?: string | Uint8Array;
   readonly headers?: Readonly<Record<string, string>>;
 }
-export const plain = (status: number, body: string): Answer => ({
+export const plainResponse = (status: number, body: string): HttpResponse => ({
   status,
   body,
   headers: { "content-type": "text/plain; charset=utf-8" },
@@ -20,7 +20,7 @@ export const plain = (status: number, body: string): Answer => ({
  * What a request is for. Its path is taken as it stands: nothing is decoded or tidied, since every path that is answered is plain.
  * @see RFC 9112, 3.2.2: a whole address in the request line stands over the Host line; 3.2: two Host lines are no request
  */
-export function targetOf({ url = "", headers, rawHeaders }: IncomingMessage): {
+export function parseTarget({ url = "", headers, rawHeaders }: IncomingMessage): {
   path: string;
   host: string | undefined;
 } {
@@ -33,27 +33,27 @@ export function targetOf({ url = "", headers, rawHeaders }: IncomingMessage): {
 }
 
 /** A request for another host reached us by a name that someone else points here; another page's request is not ours. */
-export function refusal(
+export function refuseForeignRequest(
   { headers: { origin } }: IncomingMessage,
   host: string | undefined,
   port: number,
-): Answer | undefined {
+): HttpResponse | undefined {
   const own = [`${LOOPBACK}:${port}`, `localhost:${port}`];
-  if (host === undefined || !own.includes(host)) return plain(421, "This page answers at 127.0.0.1 only.\n");
+  if (host === undefined || !own.includes(host)) return plainResponse(421, "This page answers at 127.0.0.1 only.\n");
   if (origin !== undefined && !own.some((name) => origin === `http://${name}`))
-    return plain(403, "This page answers to itself only.\n");
+    return plainResponse(403, "This page answers to itself only.\n");
   return undefined;
 }
 
 /** Whether a secret is the one given out; how much of it is right shows in no time. */
-export function isSame(given: string | string[] | undefined, token: string): boolean {
+export function isSameSecret(given: string | string[] | undefined, token: string): boolean {
   if (typeof given !== "string") return false;
   const [a, b] = [Buffer.from(given), Buffer.from(token)];
   return a.length === b.length && timingSafeEqual(a, b);
 }
 
 /** The body's text; undefined for one that is too large, of which no more is kept. @throws where it breaks off */
-export function bodyOf(request: IncomingMessage): Promise<string | undefined> {
+export function readBody(request: IncomingMessage): Promise<string | undefined> {
   return new Promise((resolve, reject) => {
     const pieces: Buffer[] = [];
     let size = 0;

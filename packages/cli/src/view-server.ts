@@ -5,17 +5,25 @@ import { createServer, type IncomingMessage, type ServerResponse } from "node:ht
 import type { AddressInfo } from "node:net";
 import { basename, extname, join } from "node:path";
 import { LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
-import { designContent, replaceFile } from "./design-file.ts";
+import { readDesignBytes, replaceFile } from "./design-file.ts";
 import { faultLines } from "./file-content.ts";
-import { type Answer, bodyOf, isSame, LOOPBACK, plain, refusal, targetOf } from "./view-requests.ts";
-import { watched } from "./watched-file.ts";
+import { watchFile } from "./file-watcher.ts";
+import {
+  type HttpResponse,
+  isSameSecret,
+  LOOPBACK,
+  parseTarget,
+  plainResponse,
+  readBody,
+  refuseForeignRequest,
+} from "./view-requests.ts";
 
 export interface ViewServer {
   readonly address: string;
   close(): Promise<void>;
 }
 
-interface Serving {
+interface ServerOptions {
   /** Folder of the built page. */
   readonly page: string;
   /** Design file to follow; absent where the page begins with its own examples. */
@@ -58,27 +66,27 @@ const RETRY = 1000;
 const MOST_UNREAD = 16 * 1024;
 
 /** @throws the system's error where the port is taken */
-export async function startViewServer({ page, file, port, patience = PATIENCE }: Serving): Promise<ViewServer> {
+export async function startViewServer({ page, file, port, patience = PATIENCE }: ServerOptions): Promise<ViewServer> {
   const token = randomBytes(24).toString("base64url");
-  const files = pageFiles(page, file, token);
+  const files = loadPageFiles(page, file, token);
   const streams = new Set<ServerResponse>();
-  const server = createServer(limits(patience), async (request, response) => {
+  const server = createServer(timeoutOptions(patience), async (request, response) => {
     try {
       const own = (server.address() as AddressInfo | null)?.port;
       if (own === undefined) return; // closing
-      const { path, host } = targetOf(request);
-      const refused = refusal(request, host, own);
+      const { path, host } = parseTarget(request);
+      const refused = refuseForeignRequest(request, host, own);
       const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
-      if (!refused && listens && streams.size < MOST_STREAMS) return listen(request, response, streams);
-      const tooMany = listens ? plain(503, "Too many pages follow this file; close some.\n") : undefined;
-      send(request, response, refused ?? tooMany ?? (await answered(request, path, { files, file, token })));
+      if (!refused && listens && streams.size < MOST_STREAMS) return addStream(request, response, streams);
+      const tooMany = listens ? plainResponse(503, "Too many pages follow this file; close some.\n") : undefined;
+      sendResponse(request, response, refused ?? tooMany ?? (await respond(request, path, { files, file, token })));
     } catch (error) {
-      fail(request, response, error);
+      answerFailure(request, response, error);
     }
   });
   server.setTimeout(patience.idle);
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(port, LOOPBACK, resolve));
-  const stop = file === undefined ? () => {} : watched(file, () => tellAll(streams, file));
+  const stop = file === undefined ? () => {} : watchFile(file, () => broadcast(streams, file));
   return {
     address: `http://${LOOPBACK}:${(server.address() as AddressInfo).port}/`,
     close: () =>
@@ -91,22 +99,26 @@ export async function startViewServer({ page, file, port, patience = PATIENCE }:
   };
 }
 
-const limits = ({ head, request }: Patience) => ({
+const timeoutOptions = ({ head, request }: Patience) => ({
   headersTimeout: head,
   requestTimeout: request,
   connectionsCheckingInterval: Math.min(1000, head),
 });
 
 /** A client that has gone wants no answer; anything else is our bug, which the page is told, and the server lives on. */
-function fail(request: IncomingMessage, response: ServerResponse, error: unknown) {
+function answerFailure(request: IncomingMessage, response: ServerResponse, error: unknown) {
   if (request.destroyed && !request.complete) return response.destroy();
   if (response.headersSent) return response.destroy();
-  return send(request, response, plain(500, `lamplane has a bug: ${error instanceof Error ? error.message : error}\n`));
+  return sendResponse(
+    request,
+    response,
+    plainResponse(500, `lamplane has a bug: ${error instanceof Error ? error.message : error}\n`),
+  );
 }
 
 /** Every file that is served, by its path: read once, so that no address can lead anywhere else. */
-function pageFiles(page: string, file: string | undefined, token: string): ReadonlyMap<string, Answer> {
-  const files = new Map<string, Answer>();
+function loadPageFiles(page: string, file: string | undefined, token: string): ReadonlyMap<string, HttpResponse> {
+  const files = new Map<string, HttpResponse>();
   for (const entry of readdirSync(page, { withFileTypes: true })) {
     const type = TYPES[extname(entry.name)];
     if (entry.isFile() && type)
@@ -120,61 +132,61 @@ function pageFiles(page: string, file: string | undefined, token: string): Reado
   const mark =
     file === undefined
       ? ""
-      : `<meta name="lamplane-follows" content="${quoted(basename(file))}" data-token="${token}" />`;
+      : `<meta name="lamplane-follows" content="${escapeAttribute(basename(file))}" data-token="${token}" />`;
   const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", `${mark}</head>`);
   return files.set("/", { ...index, body: html }).set("/index.html", { ...index, body: html });
 }
 
-const quoted = (text: string): string =>
+const escapeAttribute = (text: string): string =>
   text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{C}/gu, "�");
 
-interface At {
-  readonly files: ReadonlyMap<string, Answer>;
+interface ServedFiles {
+  readonly files: ReadonlyMap<string, HttpResponse>;
   readonly file: string | undefined;
   readonly token: string;
 }
 
-async function answered(request: IncomingMessage, path: string, at: At): Promise<Answer> {
+async function respond(request: IncomingMessage, path: string, at: ServedFiles): Promise<HttpResponse> {
   const isRead = request.method === "GET" || request.method === "HEAD";
   if (at.file !== undefined && path === "/followed/design") {
-    if (isRead) return designNow(at.file);
-    if (request.method === "PUT") return await writtenIn(request, at.file, at.token);
+    if (isRead) return designResponse(at.file);
+    if (request.method === "PUT") return await writeDesign(request, at.file, at.token);
   }
-  if (!isRead) return { ...plain(405, "Only reading is answered here.\n"), headers: { allow: "GET, HEAD" } };
-  return at.files.get(path) ?? plain(404, "There is no such file here.\n");
+  if (!isRead) return { ...plainResponse(405, "Only reading is answered here.\n"), headers: { allow: "GET, HEAD" } };
+  return at.files.get(path) ?? plainResponse(404, "There is no such file here.\n");
 }
 
-export const versionOf = (content: Uint8Array): string =>
+export const contentHash = (content: Uint8Array): string =>
   `"${createHash("sha256").update(content).digest("hex").slice(0, 32)}"`;
 
-function designNow(file: string): Answer {
+function designResponse(file: string): HttpResponse {
   try {
-    const body = designContent(file);
-    return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag: versionOf(body) } };
+    const body = readDesignBytes(file);
+    return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag: contentHash(body) } };
   } catch (error) {
-    return plain(404, `${(error as Error).message}\n`);
+    return plainResponse(404, `${(error as Error).message}\n`);
   }
 }
 
 /** Only the page itself, which holds the token, may write; only over the version that it read; only a sound design. */
-async function writtenIn(request: IncomingMessage, file: string, token: string): Promise<Answer> {
-  if (!isSame(request.headers["x-lamplane-token"], token) || request.headers.origin === undefined)
-    return plain(403, "Only the page that follows this file may write it.\n");
-  const text = await bodyOf(request);
-  if (text === undefined) return plain(413, `A design file has at most ${LARGEST_FILE} bytes.\n`);
+async function writeDesign(request: IncomingMessage, file: string, token: string): Promise<HttpResponse> {
+  if (!isSameSecret(request.headers["x-lamplane-token"], token) || request.headers.origin === undefined)
+    return plainResponse(403, "Only the page that follows this file may write it.\n");
+  const text = await readBody(request);
+  if (text === undefined) return plainResponse(413, `A design file has at most ${LARGEST_FILE} bytes.\n`);
   const reading = readDesign(text, basename(file));
-  if (!reading.ok) return plain(422, `${faultLines(reading.faults)}\nNothing was written.\n`);
+  if (!reading.ok) return plainResponse(422, `${faultLines(reading.faults)}\nNothing was written.\n`);
   try {
-    if (versionOf(designContent(file)) !== request.headers["if-match"])
-      return plain(412, "The file has changed since this page read it; nothing was written.\n");
+    if (contentHash(readDesignBytes(file)) !== request.headers["if-match"])
+      return plainResponse(412, "The file has changed since this page read it; nothing was written.\n");
     replaceFile(file, text);
-    return { status: 204, headers: { etag: versionOf(designContent(file)) } };
+    return { status: 204, headers: { etag: contentHash(readDesignBytes(file)) } };
   } catch (error) {
-    return plain(500, `${(error as Error).message}\n`);
+    return plainResponse(500, `${(error as Error).message}\n`);
   }
 }
 
-function listen(request: IncomingMessage, response: ServerResponse, streams: Set<ServerResponse>) {
+function addStream(request: IncomingMessage, response: ServerResponse, streams: Set<ServerResponse>) {
   request.socket.setTimeout(0); // nothing need move while the file stays as it is
   response.writeHead(200, { ...HEADERS, "content-type": "text/event-stream" });
   response.write(`retry: ${RETRY}\n: following\n\n`);
@@ -183,11 +195,11 @@ function listen(request: IncomingMessage, response: ServerResponse, streams: Set
 }
 
 /** Word of the file to every page that follows: its new version, or why it cannot be had. One that no longer reads is given up. */
-export function tellAll(
+export function broadcast(
   streams: ReadonlySet<Pick<ServerResponse, "write" | "writableLength" | "destroy">>,
   file: string,
 ): void {
-  const now = designNow(file);
+  const now = designResponse(file);
   const word =
     now.status === 200
       ? `event: changed\ndata: ${now.headers?.etag}\n\n`
@@ -198,7 +210,7 @@ export function tellAll(
   }
 }
 
-function send(request: IncomingMessage, response: ServerResponse, { status, body, headers }: Answer) {
+function sendResponse(request: IncomingMessage, response: ServerResponse, { status, body, headers }: HttpResponse) {
   const length = body === undefined ? {} : { "content-length": String(Buffer.byteLength(body)) };
   response.writeHead(status, { ...HEADERS, ...length, ...headers });
   response.end(request.method === "HEAD" ? undefined : body);

@@ -2,13 +2,13 @@
 export { csvLine } from "./csv.ts";
 export { dxfText } from "./dxf.ts";
 
-export { type Files, MANIFEST, manifestText } from "./manifest.ts";
-export type { MeshMeasures, Triangles } from "./mesh.ts";
+export { MANIFEST, manifestText, type PackFiles } from "./manifest.ts";
+export type { MeshMeasures, TriangleSoup } from "./mesh.ts";
 export { sha256Hex } from "./sha256.ts";
 export { stlBytes } from "./stl.ts";
-export { meshMeasures, readStl } from "./stl-reading.ts";
+export { meshMeasures, parseStl } from "./stl-parser.ts";
 
-export { type PartInPlace, threeMf } from "./threemf.ts";
-export { readThreeMf, type SolidMeasures, solidMeasures } from "./threemf-reading.ts";
+export { type PartInPlace, serializeThreeMf } from "./threemf.ts";
+export { parseThreeMf, type SolidMeasures, solidMeasures } from "./threemf-parser.ts";
 export type { NamedMesh } from "./threemf-xml.ts";
-export { zipOf } from "./zip.ts";
+export { zipArchive } from "./zip.ts";

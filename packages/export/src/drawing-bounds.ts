@@ -1,26 +1,26 @@
 // How far a drawing reaches: exact for lines, arcs and circles; a note counts by the point that it stands at.
 
 import { atan2Deg, boundsOf, type Point, point, type Segment } from "@lamplane/geometry";
-import type { Drawing, Entry } from "@lamplane/parameters/drawings";
+import type { Drawing, DrawingEntry } from "@lamplane/parameters/drawings";
 
 /** Smallest upright box about everything drawn, mm. A drawing without entries is our bug. */
 export function drawingBounds(drawing: Drawing): { min: Point; max: Point } {
   if (drawing.entries.length === 0) throw new Error(`drawing "${drawing.title}" is empty`);
-  return boundsOf(drawing.entries.flatMap(reach));
+  return boundsOf(drawing.entries.flatMap(extremePoints));
 }
 
-function reach(entry: Entry): Point[] {
+function extremePoints(entry: DrawingEntry): Point[] {
   if (entry.kind === "note") return [entry.at];
   if (entry.kind === "circle") return quarterPoints(entry.circle.centre, entry.circle.radius);
-  return (entry.kind === "outline" ? entry.outline : entry.segments).flatMap(segmentReach);
+  return (entry.kind === "outline" ? entry.outline : entry.segments).flatMap(segmentExtremes);
 }
 
 /** Ends of a segment, and of an arc the points where it runs level or upright. */
-function segmentReach(segment: Segment): Point[] {
+function segmentExtremes(segment: Segment): Point[] {
   const ends = [segment.from, segment.to];
   if (segment.kind === "line") return ends;
   const { centre, radius, sweep, from } = segment;
-  const start = directionFrom(centre, from);
+  const start = polarAngle(centre, from);
   const passed = quarterPoints(centre, radius).filter((_, quarter) => {
     const turn = sweep > 0 ? 90 * quarter - start : start - 90 * quarter;
     return ((turn % 360) + 360) % 360 <= Math.abs(sweep);
@@ -29,7 +29,7 @@ function segmentReach(segment: Segment): Point[] {
 }
 
 /** Direction of a point from another, degrees from the x axis. */
-export const directionFrom = (centre: Point, p: Point): number => atan2Deg(p.y - centre.y, p.x - centre.x);
+export const polarAngle = (centre: Point, p: Point): number => atan2Deg(p.y - centre.y, p.x - centre.x);
 
 /** Points of a circle at 0, 90, 180 and 270 degrees. */
 const quarterPoints = (centre: Point, radius: number): Point[] => [

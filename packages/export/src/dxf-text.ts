@@ -6,17 +6,17 @@
  * @see Autodesk, DXF reference, "String group codes in DXF files": \U+XXXX, and ^ before a control character
  * @throws our bug: a note without words
  */
-export function dxfString(words: string): string {
+export function encodeDxfString(words: string): string {
   const oneLine = words.replace(/\p{Cc}+/gu, " ").trim();
   if (oneLine === "") throw new Error("a note without words in a drawing");
   return oneLine
     .replace(/%(?=%)/g, "% ")
     .replace(/\^/g, "^ ")
-    .replace(/[^\x20-\x7e]|\\/gu, numbered);
+    .replace(/[^\x20-\x7e]|\\/gu, encodeCharacter);
 }
 
 /** Code of a character that four hexadecimal digits reach; any other is shown as not known. */
-function numbered(character: string): string {
+function encodeCharacter(character: string): string {
   const code = character.codePointAt(0)!;
   const shown = code > 0xffff || (code >= 0xd800 && code < 0xe000) ? 0xfffd : code;
   return `\\U+${shown.toString(16).toUpperCase().padStart(4, "0")}`;

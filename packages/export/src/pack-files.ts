@@ -1,9 +1,9 @@
 // The few things that writing a pack asks of the disk; a test may put its own in their place and let any of them fail.
 import * as disk from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { codeOf } from "./could-not-write.ts";
-import { bytesOf, type Files, isManifestOf, MANIFEST } from "./manifest.ts";
-import { foldersAbove } from "./pack-names.ts";
+import { isManifestOf, MANIFEST, type PackFiles, toBytes } from "./manifest.ts";
+import { ancestorFolders } from "./pack-names.ts";
+import { systemErrorCode } from "./write-error.ts";
 
 /** The part of node:fs/promises that a pack needs. */
 export interface FileSystem {
@@ -25,30 +25,30 @@ export interface OpenFile {
 
 export const DISK: FileSystem = disk;
 
-export type Found = "nothing" | "pack" | "folder" | "file" | "link";
+export type PathKind = "nothing" | "pack" | "folder" | "file" | "link";
 
 /** What is at a path; a pack only where its manifest says that it is one of this design. */
-export async function foundAt(fs: FileSystem, path: string, design: string): Promise<Found> {
-  const there = await unlessMissing(fs.lstat(path));
+export async function inspectPath(fs: FileSystem, path: string, design: string): Promise<PathKind> {
+  const there = await undefinedIfMissing(fs.lstat(path));
   if (there === undefined) return "nothing";
   if (there.isSymbolicLink()) return "link";
   if (!there.isDirectory()) return "file";
-  const manifest = await unlessMissing(fs.readFile(join(path, MANIFEST), "utf8"));
+  const manifest = await undefinedIfMissing(fs.readFile(join(path, MANIFEST), "utf8"));
   return manifest !== undefined && isManifestOf(design, manifest) ? "pack" : "folder";
 }
 
-async function unlessMissing<T>(asked: Promise<T>): Promise<T | undefined> {
+async function undefinedIfMissing<T>(asked: Promise<T>): Promise<T | undefined> {
   try {
     return await asked;
   } catch (error) {
-    if (["ENOENT", "EISDIR"].includes(codeOf(error) ?? "")) return undefined;
+    if (["ENOENT", "EISDIR"].includes(systemErrorCode(error) ?? "")) return undefined;
     throw error;
   }
 }
 
 /** Whether a folder with a temporary name was left by a run of ours: its manifest, written first, says so, or came no further. */
-export async function isOurs(fs: FileSystem, path: string, design: string): Promise<boolean> {
-  const found = await foundAt(fs, path, design);
+export async function isOwnFolder(fs: FileSystem, path: string, design: string): Promise<boolean> {
+  const found = await inspectPath(fs, path, design);
   return found === "pack" || (found === "folder" && (await fs.readdir(path)).every((name) => name === MANIFEST));
 }
 
@@ -56,18 +56,18 @@ export async function isOurs(fs: FileSystem, path: string, design: string): Prom
  * Writes files into a folder that must not be there yet, the manifest first and alone, so that a run that breaks off
  * leaves a folder known for ours. When it returns, all are on the disk and not only in its cache.
  */
-export async function writeFolder(fs: FileSystem, folder: string, files: Files): Promise<void> {
+export async function writeFolder(fs: FileSystem, folder: string, files: PackFiles): Promise<void> {
   await fs.mkdir(folder);
-  const inside = [...new Set([...files.keys()].flatMap(foldersAbove))];
-  await writeWhole(fs, join(folder, MANIFEST), bytesOf(files.get(MANIFEST) ?? ""));
+  const inside = [...new Set([...files.keys()].flatMap(ancestorFolders))];
+  await writeAndSync(fs, join(folder, MANIFEST), toBytes(files.get(MANIFEST) ?? ""));
   for (const each of inside) await fs.mkdir(join(folder, each), { recursive: true });
   for (const [path, content] of files)
-    if (path !== MANIFEST) await writeWhole(fs, join(folder, path), bytesOf(content));
-  for (const each of inside) await settle(fs, join(folder, each));
-  await settle(fs, folder);
+    if (path !== MANIFEST) await writeAndSync(fs, join(folder, path), toBytes(content));
+  for (const each of inside) await syncFolder(fs, join(folder, each));
+  await syncFolder(fs, folder);
 }
 
-async function writeWhole(fs: FileSystem, path: string, bytes: Uint8Array): Promise<void> {
+async function writeAndSync(fs: FileSystem, path: string, bytes: Uint8Array): Promise<void> {
   const file = await fs.open(path, "wx");
   try {
     await file.writeFile(bytes);
@@ -78,14 +78,14 @@ async function writeWhole(fs: FileSystem, path: string, bytes: Uint8Array): Prom
 }
 
 /** Has a folder's list of names written out. Not every system can, and a pack is whole without it, so no failure counts. */
-export async function settle(fs: FileSystem, folder: string): Promise<void> {
+export async function syncFolder(fs: FileSystem, folder: string): Promise<void> {
   const opened = await fs.open(folder, "r").catch(() => undefined);
   await opened?.sync().catch(() => undefined);
   await opened?.close().catch(() => undefined);
 }
 
 /** Removes a folder of our own, its manifest last; what cannot be removed now, a later run knows and removes. */
-export async function removeQuietly(fs: FileSystem, folder: string): Promise<void> {
+export async function tryRemoveFolder(fs: FileSystem, folder: string): Promise<void> {
   try {
     for (const name of await fs.readdir(folder))
       if (name !== MANIFEST) await fs.rm(join(folder, name), { recursive: true, force: true });
@@ -96,4 +96,4 @@ export async function removeQuietly(fs: FileSystem, folder: string): Promise<voi
 }
 
 /** Has a change of names in a path's folder written out. */
-export const settleNames = (fs: FileSystem, path: string): Promise<void> => settle(fs, dirname(path));
+export const syncParentFolder = (fs: FileSystem, path: string): Promise<void> => syncFolder(fs, dirname(path));

@@ -2,11 +2,11 @@
 import { randomBytes } from "node:crypto";
 import { readFileSync, readlinkSync } from "node:fs";
 import { hostname } from "node:os";
-import { codeOf } from "./could-not-write.ts";
 import { sha256Hex } from "./sha256.ts";
+import { systemErrorCode } from "./write-error.ts";
 
 /** running, gone, or not to be known from here: another machine's, another container's, or a system that tells no starting times. */
-export type Life = "running" | "gone" | "unknown";
+export type RunStatus = "running" | "gone" | "unknown";
 
 /** Runs that this copy of the program is in the midst of. */
 const active = new Set<string>();
@@ -15,8 +15,8 @@ let runs = 0;
 
 /** A mark for a new run of this process; `endRun` must follow. Digits, small letters and dots. */
 export function beginRun(): string {
-  const { machine, boot, space } = surroundings();
-  const mark = [process.pid, machine, boot, space, startOf(process.pid) ?? UNKNOWN_START, COPY, ++runs].join(".");
+  const { machine, boot, space } = processScope();
+  const mark = [process.pid, machine, boot, space, processStart(process.pid) ?? UNKNOWN_START, COPY, ++runs].join(".");
   active.add(mark);
   return mark;
 }
@@ -24,21 +24,21 @@ export function beginRun(): string {
 export const endRun = (mark: string): boolean => active.delete(mark);
 
 /** Process number in a mark; undefined where the text is no mark. */
-export function processOf(mark: string): number | undefined {
+export function processIdOf(mark: string): number | undefined {
   const found = /^([1-9]\d*)(?:\.[0-9a-f]{8}){3}\.[0-9a-z]+\.[0-9a-f]{8}\.[1-9]\d*$/.exec(mark);
   return found ? Number(found[1]) : undefined;
 }
 
 /** Whether the run that bears a mark goes on. A process is told from a later one of its number by when it started. */
-export function lifeOf(mark: string): Life {
+export function runStatus(mark: string): RunStatus {
   const [id, machine, boot, space, start, copy] = mark.split(".");
-  const here = surroundings();
+  const here = processScope();
   if (machine !== here.machine) return "unknown";
   if (boot !== here.boot) return "gone";
   if (space !== here.space) return "unknown";
   if (copy === COPY && Number(id) === process.pid) return active.has(mark) ? "running" : "gone";
-  if (!exists(Number(id))) return "gone";
-  const now = startOf(Number(id));
+  if (!processExists(Number(id))) return "gone";
+  const now = processStart(Number(id));
   if (now === undefined || start === UNKNOWN_START) return "unknown";
   return now === start ? "running" : "gone";
 }
@@ -47,17 +47,17 @@ export function lifeOf(mark: string): Life {
 const UNKNOWN_START = "unknown";
 
 /** Within what a process number means anything: the machine, its running since it was switched on, the container's numbering. */
-function surroundings(): { machine: string; boot: string; space: string } {
+function processScope(): { machine: string; boot: string; space: string } {
   return {
-    machine: short(told(() => readFileSync("/etc/machine-id", "utf8")) + hostname()),
-    boot: short(told(() => readFileSync("/proc/sys/kernel/random/boot_id", "utf8"))),
-    space: short(told(() => readlinkSync("/proc/self/ns/pid"))),
+    machine: shortHash(readOrEmpty(() => readFileSync("/etc/machine-id", "utf8")) + hostname()),
+    boot: shortHash(readOrEmpty(() => readFileSync("/proc/sys/kernel/random/boot_id", "utf8"))),
+    space: shortHash(readOrEmpty(() => readlinkSync("/proc/self/ns/pid"))),
   };
 }
 
-const short = (text: string): string => sha256Hex(new TextEncoder().encode(text)).slice(0, 8);
+const shortHash = (text: string): string => sha256Hex(new TextEncoder().encode(text)).slice(0, 8);
 
-function told(ask: () => string): string {
+function readOrEmpty(ask: () => string): string {
   try {
     return ask();
   } catch {
@@ -66,19 +66,19 @@ function told(ask: () => string): string {
 }
 
 /** Ticks from the machine's start to the process's; undefined where the system does not say, or where it has ended but was not taken note of. */
-function startOf(id: number): string | undefined {
-  const [state, ...rest] = told(() => readFileSync(`/proc/${id}/stat`, "utf8"))
+function processStart(id: number): string | undefined {
+  const [state, ...rest] = readOrEmpty(() => readFileSync(`/proc/${id}/stat`, "utf8"))
     .replace(/^.*\) /s, "")
     .split(" ");
   if (state === "Z" || state === "X") return "ended";
   return rest[18]; // proc(5): starttime is field 22, the state field 3
 }
 
-function exists(id: number): boolean {
+function processExists(id: number): boolean {
   try {
     process.kill(id, 0);
     return true;
   } catch (error) {
-    return codeOf(error) !== "ESRCH"; // EPERM: another user's
+    return systemErrorCode(error) !== "ESRCH"; // EPERM: another user's
   }
 }

@@ -2,9 +2,15 @@
 import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import serializer from "@jscad/stl-serializer";
-import { FLOAT32_ROUNDING, largestCoordinate, meshArea, meshFaults, type Triangles } from "./mesh.ts";
-import { refuseFaults, refuseModelVolume, refuseNotFinite, refuseWrittenVolume, trianglesOf } from "./mesh-gate.ts";
-import { readStl } from "./stl-reading.ts";
+import { FLOAT32_ROUNDING, maxAbsCoordinate, meshArea, meshFaults, type TriangleSoup } from "./mesh.ts";
+import {
+  assertFinite,
+  assertModelVolume,
+  assertNoFaults,
+  assertWrittenVolume,
+  triangulateSolid,
+} from "./mesh-assertions.ts";
+import { parseStl } from "./stl-parser.ts";
 
 const { measurements } = modeling;
 
@@ -17,17 +23,17 @@ const HEADER = "binary STL, unit mm, written by lamplane".padEnd(80, " ");
  * @throws our bug: a mesh that is open, flat, inside out, not finite or of another volume
  */
 export function stlBytes(solid: Geom3, what: string, expectedVolume: number): Uint8Array {
-  const modelled = trianglesOf(solid);
-  refuseNotFinite(what, modelled);
-  const bytes = serialised(solid);
-  const written = readStl(bytes);
-  refuseFaults(what, meshFaults(written));
-  refuseModelVolume(what, modelled, expectedVolume);
-  refuseWrittenVolume(what, "STL", written, modelled, writingAllowance(solid, written));
+  const modelled = triangulateSolid(solid);
+  assertFinite(what, modelled);
+  const bytes = serialize(solid);
+  const written = parseStl(bytes);
+  assertNoFaults(what, meshFaults(written));
+  assertModelVolume(what, modelled, expectedVolume);
+  assertWrittenVolume(what, "STL", written, modelled, writingAllowance(solid, written));
   return bytes;
 }
 
-function serialised(solid: Geom3): Uint8Array {
+function serialize(solid: Geom3): Uint8Array {
   const [, count, triangles] = serializer.serialize({ binary: true }, solid);
   const bytes = new Uint8Array(HEADER.length + count.byteLength + triangles.byteLength);
   bytes.set(new TextEncoder().encode(HEADER));
@@ -40,7 +46,7 @@ function serialised(solid: Geom3): Uint8Array {
  * How much volume the writing may add or take, mm³. The serializer moves each coordinate to a grid of `measureEpsilon`, so by half
  * of it, and float32 rounds it once more; a face moves along its normal by at most √3 times that, over its whole area.
  */
-function writingAllowance(solid: Geom3, written: Triangles): number {
-  const moved = measurements.measureEpsilon(solid) / 2 + largestCoordinate(written) * FLOAT32_ROUNDING;
+function writingAllowance(solid: Geom3, written: TriangleSoup): number {
+  const moved = measurements.measureEpsilon(solid) / 2 + maxAbsCoordinate(written) * FLOAT32_ROUNDING;
   return meshArea(written) * Math.sqrt(3) * moved;
 }

@@ -1,12 +1,12 @@
 // The XML of a 3MF core document, written and read back: numbers as short decimals, one vertex for each place.
 
-import { escapedXml, unescapedXml } from "@lamplane/sheets";
-import type { Triangles } from "./mesh.ts";
+import { escapeXml, unescapeXml } from "@lamplane/sheets";
+import type { TriangleSoup } from "./mesh.ts";
 
 /** A mesh as it stands in the build, with what the document calls it. */
 export interface NamedMesh {
   readonly name: string;
-  readonly mesh: Triangles;
+  readonly mesh: TriangleSoup;
 }
 
 const MODEL_NAMESPACE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
@@ -31,7 +31,7 @@ const MATERIALS_ID = 1;
 const FIRST_OBJECT_ID = 2;
 
 /** What a document says of itself. */
-export interface DocumentWords {
+export interface ModelMetadata {
   /** Name of the whole, and the document's title. */
   readonly title: string;
   /** Program that wrote it. */
@@ -44,34 +44,34 @@ export interface DocumentWords {
  * The model part: a material and an object for each mesh, and one object that holds all of them in their places, which is what is built.
  * @see 3MF Core Specification 1.4.0, chapters 3 to 5; 3.4.3.1: what interlocks should be components, since items may be moved apart
  */
-export function modelXml(meshes: readonly NamedMesh[], { title, application, colours }: DocumentWords): string {
-  const bases = meshes.map(({ name }, i) => `<base name="${escapedXml(name)}" displaycolor="${colours[i]}"/>`);
+export function modelXml(meshes: readonly NamedMesh[], { title, application, colours }: ModelMetadata): string {
+  const bases = meshes.map(({ name }, i) => `<base name="${escapeXml(name)}" displaycolor="${colours[i]}"/>`);
   const components = meshes.map((_, i) => `<component objectid="${FIRST_OBJECT_ID + i}"/>`);
   const whole = FIRST_OBJECT_ID + meshes.length;
   return [
     `${DECLARATION}<model unit="millimeter" xml:lang="en-US" xmlns="${MODEL_NAMESPACE}">\n`,
-    `<metadata name="Title">${escapedXml(title)}</metadata>\n<metadata name="Application">${escapedXml(application)}</metadata>\n`,
+    `<metadata name="Title">${escapeXml(title)}</metadata>\n<metadata name="Application">${escapeXml(application)}</metadata>\n`,
     `<resources>\n<basematerials id="${MATERIALS_ID}">${bases.join("")}</basematerials>\n`,
     ...meshes.map(objectXml),
-    `<object id="${whole}" type="model" name="${escapedXml(title)}"><components>${components.join("")}</components></object>\n`,
+    `<object id="${whole}" type="model" name="${escapeXml(title)}"><components>${components.join("")}</components></object>\n`,
     `</resources>\n<build><item objectid="${whole}"/></build>\n</model>\n`,
   ].join("");
 }
 
 function objectXml({ name, mesh }: NamedMesh, index: number): string {
-  const { places, numbers } = sharedPlaces(mesh);
+  const { places, numbers } = indexVertices(mesh);
   const triangles = Array.from({ length: mesh.count }, (_, t) => {
     const [v1, v2, v3] = numbers.slice(3 * t, 3 * t + 3);
     return `<triangle v1="${v1}" v2="${v2}" v3="${v3}"/>`;
   });
   return [
-    `<object id="${FIRST_OBJECT_ID + index}" type="model" name="${escapedXml(name)}" pid="${MATERIALS_ID}" pindex="${index}">`,
+    `<object id="${FIRST_OBJECT_ID + index}" type="model" name="${escapeXml(name)}" pid="${MATERIALS_ID}" pindex="${index}">`,
     `<mesh>\n<vertices>\n${places.join("\n")}\n</vertices>\n<triangles>\n${triangles.join("\n")}\n</triangles>\n</mesh></object>\n`,
   ].join("");
 }
 
 /** Each place once, as its XML, and for each corner the number of its place. */
-function sharedPlaces({ corners }: Triangles): { places: string[]; numbers: number[] } {
+function indexVertices({ corners }: TriangleSoup): { places: string[]; numbers: number[] } {
   const known = new Map<string, number>();
   const numbers: number[] = [];
   for (let i = 0; i < corners.length; i += 3) {
@@ -87,16 +87,16 @@ function sharedPlaces({ corners }: Triangles): { places: string[]; numbers: numb
  * The meshes of a model part that `modelXml` wrote; no reader for what other programs write.
  * @throws where an object or its numbers are not as they are written here
  */
-export function meshesIn(xml: string): NamedMesh[] {
+export function parseMeshes(xml: string): NamedMesh[] {
   if (!xml.includes('<model unit="millimeter"')) throw new Error("not a model in millimetres");
   const objects = [...xml.matchAll(/<object id="(\d+)" [^>]*? name="([^"]*)"[^>]*><mesh>([\s\S]*?)<\/mesh>/g)];
   const built = [...xml.matchAll(/<component objectid="(\d+)"\/>/g)].map((found) => found[1]);
   if (objects.length === 0 || objects.some((object, i) => object[1] !== built[i]) || built.length !== objects.length)
     throw new Error(`a model of ${objects.length} meshes that builds ${built.length}`);
-  return objects.map(([, , name, content]) => ({ name: unescapedXml(name!), mesh: meshIn(name!, content!) }));
+  return objects.map(([, , name, content]) => ({ name: unescapeXml(name!), mesh: parseMesh(name!, content!) }));
 }
 
-function meshIn(name: string, xml: string): Triangles {
+function parseMesh(name: string, xml: string): TriangleSoup {
   const places = [...xml.matchAll(/<vertex x="([^"]+)" y="([^"]+)" z="([^"]+)"\/>/g)].map(([, ...at]) =>
     at.map(Number),
   );

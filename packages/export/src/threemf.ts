@@ -1,10 +1,16 @@
 // Solids to one 3MF, each in its place and by its name: the bytes are read back, and a mesh that does not close is never a file.
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
-import { FLOAT32_ROUNDING, largestCoordinate, meshArea, meshBounds, meshFaults, type Triangles } from "./mesh.ts";
-import { refuseFaults, refuseModelVolume, refuseNotFinite, refuseWrittenVolume, trianglesOf } from "./mesh-gate.ts";
-import { readThreeMf } from "./threemf-reading.ts";
+import { FLOAT32_ROUNDING, maxAbsCoordinate, meshArea, meshBounds, meshFaults, type TriangleSoup } from "./mesh.ts";
+import {
+  assertFinite,
+  assertModelVolume,
+  assertNoFaults,
+  assertWrittenVolume,
+  triangulateSolid,
+} from "./mesh-assertions.ts";
+import { parseThreeMf } from "./threemf-parser.ts";
 import { contentTypesXml, MODEL_PATH, modelXml, type NamedMesh, relationsXml } from "./threemf-xml.ts";
-import { zipOf } from "./zip.ts";
+import { zipArchive } from "./zip.ts";
 
 /** What a document takes of a part. */
 export interface PartInPlace {
@@ -25,69 +31,69 @@ const STEP = 10 ** -DECIMALS;
  * @throws our bug: a mesh that is open, flat, inside out, not finite or of another volume; no part, or two of one name
  * @see 3MF Consortium, 3MF Core Specification 1.4.0: 3.1 (z is up), 3.3 (positive octant), 3.4.3.1 (components), 4.1 (meshes)
  */
-export function threeMf(
+export function serializeThreeMf(
   parts: readonly PartInPlace[],
   { name, version }: { readonly name: string; readonly version: string },
 ): Uint8Array {
   if (parts.length === 0 || new Set(parts.map((part) => part.name)).size < parts.length)
     throw new Error(`${name}: a 3MF needs parts, each with a name of its own`);
   const modelled = parts.map((part) => ({ name: part.name, mesh: modelledMesh(part) }));
-  const meshes = inPositiveOctant(modelled);
-  const words = { title: name, application: `lamplane ${version}`, colours: tones(parts.length) };
-  const bytes = zipOf(
+  const meshes = moveToPositiveOctant(modelled);
+  const words = { title: name, application: `lamplane ${version}`, colours: woodTones(parts.length) };
+  const bytes = zipArchive(
     new Map([
       ["[Content_Types].xml", contentTypesXml()],
       ["_rels/.rels", relationsXml()],
       [MODEL_PATH, modelXml(meshes, words)],
     ]),
   );
-  judgeWritten(bytes, modelled);
+  verifyWritten(bytes, modelled);
   return bytes;
 }
 
-function modelledMesh({ name, inPlace, volume }: PartInPlace): Triangles {
-  const mesh = trianglesOf(inPlace);
-  refuseNotFinite(name, mesh);
-  refuseModelVolume(name, mesh, volume);
+function modelledMesh({ name, inPlace, volume }: PartInPlace): TriangleSoup {
+  const mesh = triangulateSolid(inPlace);
+  assertFinite(name, mesh);
+  assertModelVolume(name, mesh, volume);
   return mesh;
 }
 
 /** Turned to stand on the sole, shifted to where no coordinate is negative, and rounded: what is in the file is these numbers. */
-function inPositiveOctant(meshes: readonly NamedMesh[]): NamedMesh[] {
-  const standing = meshes.map(({ name, mesh }) => ({ name, mesh: mapped(mesh, ([x, y, z]) => [x, -z, y]) }));
+function moveToPositiveOctant(meshes: readonly NamedMesh[]): NamedMesh[] {
+  const standing = meshes.map(({ name, mesh }) => ({ name, mesh: mapCorners(mesh, ([x, y, z]) => [x, -z, y]) }));
   const lows = standing.map(({ mesh }) => meshBounds(mesh).min);
   const low = ([0, 1, 2] as const).map((k) => Math.min(...lows.map((corner) => corner[k])));
   const shifted = (at: Vector): Vector => [
-    rounded(at[0] - low[0]!),
-    rounded(at[1] - low[1]!),
-    rounded(at[2] - low[2]!),
+    roundCoordinate(at[0] - low[0]!),
+    roundCoordinate(at[1] - low[1]!),
+    roundCoordinate(at[2] - low[2]!),
   ];
-  return standing.map(({ name, mesh }) => ({ name, mesh: mapped(mesh, shifted) }));
+  return standing.map(({ name, mesh }) => ({ name, mesh: mapCorners(mesh, shifted) }));
 }
 
 type Vector = readonly [number, number, number];
 
-function mapped({ count, corners }: Triangles, move: (at: Vector) => Vector): Triangles {
+function mapCorners({ count, corners }: TriangleSoup, move: (at: Vector) => Vector): TriangleSoup {
   const moved = new Float64Array(corners.length);
   for (let i = 0; i < corners.length; i += 3) moved.set(move([corners[i]!, corners[i + 1]!, corners[i + 2]!]), i);
   return { count, corners: moved };
 }
 
 /** No number this large or small is ever written with an exponent. */
-const rounded = (mm: number): number => Number(mm.toFixed(DECIMALS)) + 0; // + 0 makes −0 a 0
+const roundCoordinate = (mm: number): number => Number(mm.toFixed(DECIMALS)) + 0; // + 0 makes −0 a 0
 
 /** The bytes against the model: in the numbers as written and in float32, to which most readers round them. */
-function judgeWritten(bytes: Uint8Array, modelled: readonly NamedMesh[]): void {
-  readThreeMf(bytes).forEach(({ name, mesh }, i) => {
-    const asRead: Triangles = { count: mesh.count, corners: Float32Array.from(mesh.corners) };
-    for (const judged of [mesh, asRead]) refuseFaults(name, meshFaults(judged));
-    refuseWrittenVolume(name, "3MF", asRead, modelled[i]!.mesh, writingAllowance(asRead));
+function verifyWritten(bytes: Uint8Array, modelled: readonly NamedMesh[]): void {
+  parseThreeMf(bytes).forEach(({ name, mesh }, i) => {
+    const asRead: TriangleSoup = { count: mesh.count, corners: Float32Array.from(mesh.corners) };
+    for (const judged of [mesh, asRead]) assertNoFaults(name, meshFaults(judged));
+    assertWrittenVolume(name, "3MF", asRead, modelled[i]!.mesh, writingAllowance(asRead));
   });
 }
 
 /** How much volume the writing may add or take, mm³: each coordinate moves by half a step and by what float32 rounds, each face so over its area. */
-function writingAllowance(written: Triangles): number {
-  const moved = STEP / 2 + largestCoordinate(written) * FLOAT32_ROUNDING;
+function writingAllowance(written: TriangleSoup): number {
+  const moved = STEP / 2 + maxAbsCoordinate(written) * FLOAT32_ROUNDING;
   return meshArea(written) * Math.sqrt(3) * moved;
 }
 
@@ -97,7 +103,7 @@ const [DARK, LIGHT] = [
 ] as const;
 
 /** As many tones of wood, from dark to light in even steps, so that parts differ in grey too. */
-const tones = (count: number): string[] =>
+const woodTones = (count: number): string[] =>
   Array.from({ length: count }, (_, i) => {
     const share = count === 1 ? 1 / 2 : i / (count - 1);
     const channels = DARK.map((dark, k) => Math.round(dark + share * (LIGHT[k]! - dark)));

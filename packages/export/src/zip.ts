@@ -1,6 +1,6 @@
 // Files to one zip: every file's bytes come out again as they went in, and the same files give the same archive.
 import { type Zippable, zipSync } from "fflate";
-import { bytesOf, type Files } from "./manifest.ts";
+import { type PackFiles, toBytes } from "./manifest.ts";
 
 /** The zip format's own first day, read as local time, so that the bytes repeat in every time zone. */
 const FIRST_DAY = () => new Date(1980, 0, 1);
@@ -10,9 +10,9 @@ const FIRST_DAY = () => new Date(1980, 0, 1);
  * @param folder name of the folder that they unpack into; none by default
  * @see PKWARE, APPNOTE.TXT: dates are in local time and count from 1980
  */
-export function zipOf(files: Files, folder = ""): Uint8Array {
+export function zipArchive(files: PackFiles, folder = ""): Uint8Array {
   const above = folder === "" ? "" : `${folder}/`;
   const entries: Zippable = {};
-  for (const [path, content] of files) entries[above + path] = bytesOf(content);
+  for (const [path, content] of files) entries[above + path] = toBytes(content);
   return zipSync(entries, { mtime: FIRST_DAY(), level: 9 });
 }

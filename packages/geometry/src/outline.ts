@@ -1,6 +1,6 @@
 // Exact outlines: points, lines and true arcs. An outline is closed; its boundary runs counter-clockwise.
 
-import { SAME_POINT } from "./tolerances.ts";
+import { EPSILON } from "./tolerances.ts";
 import { acosDeg, arcLength, atan2Deg, cosDeg, sinDeg } from "./trig.ts";
 
 export interface Point {
@@ -35,7 +35,7 @@ export interface Shape {
   readonly circles: readonly Circle[];
 }
 
-export { SAME_POINT, SHOP } from "./tolerances.ts";
+export { BENCH_TOLERANCE, EPSILON } from "./tolerances.ts";
 
 /** Further than any plane reaches, mm: where a ray ends. */
 export const FAR = 1e4;
@@ -49,7 +49,7 @@ export function distance(a: Point, b: Point): number {
   const [dx, dy] = [a.x - b.x, a.y - b.y];
   return Math.sqrt(dx * dx + dy * dy);
 }
-export const samePoint = (a: Point, b: Point): boolean => distance(a, b) < SAME_POINT;
+export const pointsEqual = (a: Point, b: Point): boolean => distance(a, b) < EPSILON;
 
 /** Arc about `centre` from one point to another, by the shorter way unless `sweep` is given. */
 export function arc(from: Point, to: Point, centre: Point, sweep = shorterSweep(from, to, centre)): Arc {
@@ -63,7 +63,7 @@ function shorterSweep(from: Point, to: Point, centre: Point): number {
 
 /** Straight-sided outline through the points given, in order; repeated points are dropped. */
 export function polygon(...points: Point[]): Outline {
-  const kept = points.filter((p, i) => !samePoint(p, points[(i + 1) % points.length]!));
+  const kept = points.filter((p, i) => !pointsEqual(p, points[(i + 1) % points.length]!));
   return kept.map((p, i) => line(p, kept[(i + 1) % kept.length]!));
 }
 
@@ -87,11 +87,11 @@ export const segmentLength = (s: Segment): number =>
 export function outlineArea(outline: Outline): number {
   return outline.reduce((sum, s) => {
     const triangle = (s.from.x * s.to.y - s.to.x * s.from.y) / 2;
-    return s.kind === "line" ? sum + triangle : sum + triangle + capArea(s.radius, s.sweep);
+    return s.kind === "line" ? sum + triangle : sum + triangle + circularSegmentArea(s.radius, s.sweep);
   }, 0);
 }
 
-const capArea = (radius: number, sweep: number): number =>
+const circularSegmentArea = (radius: number, sweep: number): number =>
   (radius * radius * ((sweep * Math.PI) / 180 - sinDeg(sweep))) / 2;
 
 /** Area of a shape, mm²: its boundary's less its holes' and circles'. */
@@ -107,7 +107,7 @@ export function chordCount(radius: number, sweep: number, chordError = CHORD_ERR
 }
 
 /** Corner points of the outline with its arcs in chords; each point once, closing point left out. */
-export function facetted(outline: Outline, chordError = CHORD_ERROR): Point[] {
+export function tessellate(outline: Outline, chordError = CHORD_ERROR): Point[] {
   return outline.flatMap((segment) => {
     const chords = segment.kind === "line" ? 1 : chordCount(segment.radius, segment.sweep, chordError);
     return Array.from({ length: chords }, (_, i) => pointAlong(segment, i / chords));
@@ -122,14 +122,14 @@ export function circleOutline({ centre, radius }: Circle): Outline {
 }
 
 /** The same segment run the other way. */
-export const turned = (s: Segment): Segment =>
+export const reverseSegment = (s: Segment): Segment =>
   s.kind === "line" ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep };
 
 /** The same outline run the other way. */
-export const reversed = (outline: Outline): Outline => outline.map(turned).reverse();
+export const reverseOutline = (outline: Outline): Outline => outline.map(reverseSegment).reverse();
 
 /** Positive where b lies counter-clockwise of a, seen from the centre. */
-export const turnsFromTo = (a: Point, b: Point, centre: Point): number =>
+export const orientation = (a: Point, b: Point, centre: Point): number =>
   (a.x - centre.x) * (b.y - centre.y) - (a.y - centre.y) * (b.x - centre.x);
 
 /** Smallest upright box about points: its lower left and upper right corners. */

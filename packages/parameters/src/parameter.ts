@@ -23,7 +23,7 @@ export const UNIT_OF: Record<Quantity, string> = {
   percent: "%",
 };
 
-interface Told {
+interface Documented {
   /** One sentence for the maker: what is measured, between what and what. */
   readonly help: string;
   /** Published work, "common practice, no published source", or why the value was chosen. */
@@ -31,7 +31,7 @@ interface Told {
 }
 
 /** A number with its hard limits. `V` is what stands in a design: a number, perhaps "auto", perhaps nothing yet. */
-export interface NumberRow<V = number | "auto" | undefined> extends Told {
+export interface NumberRow<V = number | "auto" | undefined> extends Documented {
   readonly kind: "number";
   readonly quantity: Quantity;
   /** Absent where the maker must give it. */
@@ -48,14 +48,14 @@ export interface NumberRow<V = number | "auto" | undefined> extends Told {
 }
 
 /** One word out of a fixed list. */
-export interface ChoiceRow<V extends string = string> extends Told {
+export interface ChoiceRow<V extends string = string> extends Documented {
   readonly kind: "choice";
   readonly choices: readonly V[];
   readonly default: V;
 }
 
 /** Free text on one line. */
-export interface TextRow extends Told {
+export interface TextRow extends Documented {
   readonly kind: "text";
   readonly default: string;
   readonly maxLength: number;
@@ -64,8 +64,8 @@ export interface TextRow extends Told {
 }
 
 export type Row = NumberRow | ChoiceRow | TextRow;
-export interface Section {
-  readonly [key: string]: Row | Section;
+export interface TableSection {
+  readonly [key: string]: Row | TableSection;
 }
 
 /** The value a row, or a section of rows, puts into a design. */
@@ -76,11 +76,11 @@ export type ValueOf<T> =
       ? V
       : T extends TextRow
         ? string
-        : T extends Section
+        : T extends TableSection
           ? { readonly [K in keyof T]: ValueOf<T[K]> }
           : never;
 
-interface NumberSpec extends Told {
+interface NumberSpec extends Documented {
   readonly min: number;
   readonly max: number;
   readonly step?: number;
@@ -126,7 +126,7 @@ export const requiredLength = (spec: NumberSpec): NumberRow<number> => numberRow
 
 /** One word out of `choices`; the first is not special, the default is named. */
 export const choice = <const V extends string>(
-  spec: Told & { choices: readonly V[]; default: NoInfer<V> },
+  spec: Documented & { choices: readonly V[]; default: NoInfer<V> },
 ): ChoiceRow<V> => ({
   kind: "choice",
   ...spec,
@@ -136,10 +136,10 @@ export const choice = <const V extends string>(
 export const text = (spec: Omit<TextRow, "kind">): TextRow => ({ kind: "text", ...spec });
 
 /** Tells a row from a section of rows. */
-export const isRow = (entry: Row | Section): entry is Row => typeof (entry as Row).kind === "string";
+export const isRow = (entry: Row | TableSection): entry is Row => typeof (entry as Row).kind === "string";
 
 /** Every row of a section with its dotted path, in the table's order. */
-export function rowsOf(section: Section, prefix = ""): { path: string; row: Row }[] {
+export function rowsOf(section: TableSection, prefix = ""): { path: string; row: Row }[] {
   return Object.entries(section).flatMap(([key, entry]) =>
     isRow(entry) ? [{ path: prefix + key, row: entry }] : rowsOf(entry, `${prefix}${key}.`),
   );
@@ -149,13 +149,13 @@ export function rowsOf(section: Section, prefix = ""): { path: string; row: Row 
  * The table itself, once every row in it has been found sound.
  * @throws Error (our bug) naming the rows that are not: limits reversed, default outside them, help or source missing.
  */
-export function soundTable<const T extends Section>(table: T): T {
-  const faults = rowsOf(table).flatMap(({ path, row }) => faultsOf(row).map((fault) => `${path}: ${fault}`));
+export function validateTable<const T extends TableSection>(table: T): T {
+  const faults = rowsOf(table).flatMap(({ path, row }) => rowFaults(row).map((fault) => `${path}: ${fault}`));
   if (faults.length > 0) throw new Error(`parameter table: ${faults.join("; ")}`);
   return table;
 }
 
-function faultsOf(row: Row): string[] {
+function rowFaults(row: Row): string[] {
   const faults: string[] = [];
   if (row.help === "" || row.source === "") faults.push("help or source missing");
   if (row.kind === "choice" && !row.choices.includes(row.default)) faults.push("default is not a choice");

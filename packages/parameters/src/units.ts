@@ -1,4 +1,12 @@
 // Text ⇄ numbers with units, at the border only. Inside, every length is mm; units/inch.ts alone knows 25.4.
-export { type Fraction, inMillimetres, inUnits, POINTS_PER_MM, trimmed, type Units } from "./units/inch.ts";
-export { type Reading, readLength, readNumberText } from "./units/reading.ts";
-export * from "./units/telling.ts";
+
+export * from "./units/format.ts";
+export {
+  type Fraction,
+  formatDecimal,
+  fromMillimetres,
+  POINTS_PER_MM,
+  toMillimetres,
+  type Units,
+} from "./units/inch.ts";
+export { type ParsedNumber, parseLength, parseNumber } from "./units/parse.ts";

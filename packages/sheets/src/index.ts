@@ -2,13 +2,13 @@
 
 export { layoutPictures } from "./layout/index.ts";
 export { LINE_STYLES, type LineStyle } from "./line-styles.ts";
-export { arrowHead, dimension, grainArrow, leader } from "./picture/dimensions.ts";
+export { drawArrowHead, drawDimension, drawGrainArrow, drawLeader } from "./picture/dimensions.ts";
 export { drawingPicture } from "./picture/drawing-picture.ts";
-export { framed, shiftedMark, textCorners } from "./picture/framed.ts";
 export { LETTERING, Marks, SHADES } from "./picture/marks.ts";
 export type { LineKind, Picture, PictureMark, Shade, TextMark } from "./picture/picture.ts";
-export { wordsWidth } from "./picture/words-width.ts";
-export { type Axis, type AxisNeed, lengthAxis, niceStep, numberAxis, type Tick } from "./plots/axis.ts";
+export { framePicture, textCorners, translateMark } from "./picture/picture-frame.ts";
+export { textWidth } from "./picture/text-metrics.ts";
+export { type Axis, type AxisRequest, lengthAxis, niceStep, numberAxis, type Tick } from "./plots/axis.ts";
 export { type BarPlot, barPicture, type ShareRow } from "./plots/bars.ts";
 export {
   type Band,
@@ -33,7 +33,7 @@ export { pictureSvg } from "./svg.ts";
 export {
   type Blank,
   type Caution,
-  type NumberRow,
+  type StepNumber,
   type StockTable,
   type Traveller,
   type TravellerKey,
@@ -41,4 +41,4 @@ export {
   travellerSteps,
 } from "./traveller/index.ts";
 export type { TravellerStep } from "./traveller/step.ts";
-export { escapedXml, unescapedXml } from "./xml-text.ts";
+export { escapeXml, unescapeXml } from "./xml-text.ts";

@@ -1,9 +1,9 @@
 // A picture to SVG: millimetres throughout, arcs stay arcs, text stays text; the same picture gives the same bytes.
-import { type Point, pointAlong, type Segment, samePoint } from "@lamplane/geometry";
+import { type Point, pointAlong, pointsEqual, type Segment } from "@lamplane/geometry";
 import { grey } from "./grey.ts";
 import { LINE_STYLES } from "./line-styles.ts";
 import type { Picture, PictureMark } from "./picture/picture.ts";
-import { escapedXml } from "./xml-text.ts";
+import { escapeXml } from "./xml-text.ts";
 
 /** Decimals of a length in mm: a tenth of a micrometre. */
 const DECIMALS = 4;
@@ -14,60 +14,61 @@ const FONTS = "'DejaVu Sans Condensed', Arial, Helvetica, 'Liberation Sans', san
 export function pictureSvg(picture: Picture): string {
   const { name, title, description, width, height, marks } = picture;
   const id = name.replace(/[^A-Za-z0-9_-]/g, "-");
-  const size = `width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}"`;
-  const told = description ?? `Drawn ${mm(width)} mm wide and ${mm(height)} mm high.`;
+  const size = `width="${formatCoordinate(width)}mm" height="${formatCoordinate(height)}mm" viewBox="0 0 ${formatCoordinate(width)} ${formatCoordinate(height)}"`;
+  const told = description ?? `Drawn ${formatCoordinate(width)} mm wide and ${formatCoordinate(height)} mm high.`;
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="${id}-title ${id}-desc">`,
-    `<title id="${id}-title">${escapedXml(title)}</title>`,
-    `<desc id="${id}-desc">${escapedXml(told)}</desc>`,
-    `<rect width="${mm(width)}" height="${mm(height)}" fill="#ffffff"/>`,
+    `<title id="${id}-title">${escapeXml(title)}</title>`,
+    `<desc id="${id}-desc">${escapeXml(told)}</desc>`,
+    `<rect width="${formatCoordinate(width)}" height="${formatCoordinate(height)}" fill="#ffffff"/>`,
     `<g font-family="${FONTS}" fill="none" stroke-linejoin="round">`,
-    ...marks.map((mark) => element(mark, height)),
+    ...marks.map((mark) => markElement(mark, height)),
     "</g>",
     "</svg>",
   ].join("\n")}\n`;
 }
 
-function element(mark: PictureMark, height: number): string {
+function markElement(mark: PictureMark, height: number): string {
   if (mark.kind === "text") return textElement(mark, height);
   if (mark.kind === "area") {
     const path = mark.boundaries.map((segments) => pathData(segments, true, height)).join("");
     return `<path d="${path}" fill="${grey(mark.shade)}" fill-rule="evenodd"/>`;
   }
   const { width, dashes, shade } = LINE_STYLES[mark.line];
-  const broken = dashes.length > 0 ? ` stroke-dasharray="${dashes.map(mm).join(" ")}"` : "";
+  const broken = dashes.length > 0 ? ` stroke-dasharray="${dashes.map(formatCoordinate).join(" ")}"` : "";
   const path = pathData(mark.segments, mark.closed === true, height);
-  return `<path class="${mark.line}" d="${path}" stroke="${grey(shade)}" stroke-width="${mm(width)}"${broken}/>`;
+  return `<path class="${mark.line}" d="${path}" stroke="${grey(shade)}" stroke-width="${formatCoordinate(width)}"${broken}/>`;
 }
 
 function textElement(mark: Extract<PictureMark, { kind: "text" }>, height: number): string {
-  const [x, y] = [mm(mark.at.x), mm(height - mark.at.y)];
-  const turn = mark.turn ? ` transform="rotate(${mm(-mark.turn)} ${x} ${y})"` : "";
+  const [x, y] = [formatCoordinate(mark.at.x), formatCoordinate(height - mark.at.y)];
+  const turn = mark.turn ? ` transform="rotate(${formatCoordinate(-mark.turn)} ${x} ${y})"` : "";
   const anchor = mark.anchor && mark.anchor !== "start" ? ` text-anchor="${mark.anchor}"` : "";
   const weight = mark.bold ? ` font-weight="bold"` : "";
   const ink = grey(mark.shade ?? 1);
-  return `<text x="${x}" y="${y}" font-size="${mm(mark.size)}" fill="${ink}"${anchor}${weight}${turn}>${escapedXml(mark.text)}</text>`;
+  return `<text x="${x}" y="${y}" font-size="${formatCoordinate(mark.size)}" fill="${ink}"${anchor}${weight}${turn}>${escapeXml(mark.text)}</text>`;
 }
 
 /** A chain that breaks off begins anew where its next segment does. */
 function pathData(segments: readonly Segment[], closed: boolean, height: number): string {
-  const at = (p: Point) => `${mm(p.x)} ${mm(height - p.y)}`;
+  const at = (p: Point) => `${formatCoordinate(p.x)} ${formatCoordinate(height - p.y)}`;
   const steps = segments.map((segment, i) => {
     const before = segments[i - 1];
-    const begin = before && samePoint(before.to, segment.from) ? "" : `M${at(segment.from)}`;
+    const begin = before && pointsEqual(before.to, segment.from) ? "" : `M${at(segment.from)}`;
     if (segment.kind === "line") return `${begin}L${at(segment.to)}`;
     const parts = Math.max(1, Math.ceil(Math.abs(segment.sweep) / 180 - 1e-9)); // an A command cannot run a whole turn
     const turn = segment.sweep > 0 ? 0 : 1; // y runs down the page, so counter-clockwise is its negative turn
     const arcs = Array.from(
       { length: parts },
-      (_, k) => `A${mm(segment.radius)} ${mm(segment.radius)} 0 0 ${turn} ${at(pointAlong(segment, (k + 1) / parts))}`,
+      (_, k) =>
+        `A${formatCoordinate(segment.radius)} ${formatCoordinate(segment.radius)} 0 0 ${turn} ${at(pointAlong(segment, (k + 1) / parts))}`,
     );
     return begin + arcs.join("");
   });
   return steps.join("") + (closed ? "Z" : "");
 }
 
-function mm(value: number): string {
+function formatCoordinate(value: number): string {
   if (!Number.isFinite(value)) throw new Error(`a picture has the number ${value} in it`);
   return String(Number(value.toFixed(DECIMALS)) + 0); // + 0 makes −0 a 0
 }

@@ -9,7 +9,7 @@ export function html<K extends keyof HTMLElementTagNameMap>(
   ...children: (Node | string)[]
 ): HTMLElementTagNameMap[K] {
   const element = document.createElement(tag);
-  write(element, attributes);
+  setAttributes(element, attributes);
   element.append(...children);
   return element;
 }
@@ -23,13 +23,13 @@ export function svg<K extends keyof SVGElementTagNameMap>(
   ...children: Node[]
 ): SVGElementTagNameMap[K] {
   const element = document.createElementNS(SVG, tag);
-  write(element, attributes);
+  setAttributes(element, attributes);
   element.append(...children);
   return element;
 }
 
 /** Attributes that differ from what stands there; false or undefined takes one away. */
-export function write(element: Element, attributes: Attributes): void {
+export function setAttributes(element: Element, attributes: Attributes): void {
   for (const [name, value] of Object.entries(attributes)) {
     if (value === undefined || value === false) element.removeAttribute(name);
     else if (value === true) element.setAttribute(name, "");
@@ -38,7 +38,7 @@ export function write(element: Element, attributes: Attributes): void {
 }
 
 /** As many children as there are items, kept where they are; `make` for a new one, `update` for each. */
-export function keep<T, E extends Element>(
+export function reconcileChildren<T, E extends Element>(
   parent: Element,
   items: readonly T[],
   make: () => E,

@@ -1,4 +1,4 @@
 // The page: puts the sheet together and passes what changes from hand to worker to drawing.
-import { Sheet } from "./page/sheet.ts";
+import { SheetController } from "./page/sheet-controller.ts";
 
-new Sheet(document.body).begin();
+new SheetController(document.body).begin();

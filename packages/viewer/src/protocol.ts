@@ -8,44 +8,44 @@ import type { Picture } from "@lamplane/sheets";
 export const STAGES = ["billet", "core", "bed", "glued", "trued", "shaped"] as const;
 export type StageName = (typeof STAGES)[number];
 
-export type Value = number | string;
+export type ChangeValue = number | string;
 /** A parameter's path and its new value; undefined takes a measured value back. */
-export type Change = readonly [path: string, value: Value | undefined];
+export type ParameterChange = readonly [path: string, value: ChangeValue | undefined];
 
-export interface Spot {
+export interface SheetPoint {
   readonly x: number;
   readonly y: number;
 }
 
 /** Kind of line; weights and dashes are set in the style sheet. */
-export type LineKind = "outline" | "hidden" | "axis" | "cut" | "mark" | "thin";
+export type ViewLineKind = "outline" | "hidden" | "axis" | "cut" | "mark" | "thin";
 /** What an area stands for. */
-export type Matter = "wood" | "wood-far" | "waste" | "steel" | "cap" | "wedge" | "pin" | "hollow";
+export type AreaKind = "wood" | "wood-far" | "waste" | "steel" | "cap" | "wedge" | "pin" | "hollow";
 
 /** One stroke or area of a view: an SVG path in mm, y down. */
 export interface ViewMark {
   readonly d: string;
-  readonly line?: LineKind;
-  readonly matter?: Matter;
+  readonly line?: ViewLineKind;
+  readonly area?: AreaKind;
 }
 
 /** Where a dimension's number stands and what is drawn to it. Sides and tiers are counted outward from the view. */
 export type DimensionShape =
   | {
       readonly kind: "along";
-      readonly from: Spot;
-      readonly to: Spot;
+      readonly from: SheetPoint;
+      readonly to: SheetPoint;
       readonly side: "below" | "above" | "left" | "right";
       readonly tier: number;
     }
   | {
       readonly kind: "angle";
-      readonly at: Spot;
+      readonly at: SheetPoint;
       readonly fromAngle: number;
       readonly toAngle: number;
       readonly radius: number;
     }
-  | { readonly kind: "leader"; readonly at: Spot; readonly shift: Spot };
+  | { readonly kind: "leader"; readonly at: SheetPoint; readonly shift: SheetPoint };
 
 /** A number on a view: a parameter that can be changed, or a figure that follows. */
 export interface Dimension {
@@ -65,11 +65,11 @@ export interface Dimension {
 export interface View {
   readonly name: "elevation" | "mouth" | "stack" | "end";
   readonly title: string;
-  readonly box: { readonly min: Spot; readonly max: Spot };
+  readonly box: { readonly min: SheetPoint; readonly max: SheetPoint };
   readonly marks: readonly ViewMark[];
   readonly dimensions: readonly Dimension[];
   /** Names written on the parts. */
-  readonly labels: readonly { readonly text: string; readonly at: Spot }[];
+  readonly labels: readonly { readonly text: string; readonly at: SheetPoint }[];
 }
 
 /** Everything the sheet draws, for one design at one stage; what it tells in words follows in `SheetWords`. */
@@ -78,24 +78,24 @@ export interface SheetPlane {
   readonly views: readonly View[];
   readonly figures: Readonly<Record<string, number>>;
   /** Named points of the elevation, mm: notes and measuring use them. */
-  readonly places: Readonly<Record<string, Spot>>;
+  readonly points: Readonly<Record<string, SheetPoint>>;
   /** Parameters that a step already done has settled: shown, no longer to be changed. */
   readonly locked: readonly string[];
   /** What each `auto` parameter has come out as. */
-  readonly settled: Readonly<Record<string, number>>;
+  readonly solved: Readonly<Record<string, number>>;
 }
 
 /** What stands beside the drawing: notes and bench steps. They come after it, so that the drawing waits for no check. */
 export interface SheetWords {
   readonly findings: readonly Finding[];
-  readonly passed: readonly PassedCheck[];
+  readonly passed: readonly PassedNote[];
   /** The steps of the stage that is shown. */
   readonly bench: readonly BenchStep[];
   /** What came out otherwise than asked for, in words. */
   readonly lost: readonly string[];
 }
 
-export interface PassedCheck {
+export interface PassedNote {
   readonly code: string;
   readonly message: string;
   readonly place: string;
@@ -142,40 +142,45 @@ export interface PartMesh {
 }
 
 /** What the drawing in 3D must know besides its parts. Angles in degrees, mm. */
-export interface AboutBody {
+export interface BodyInfo {
   readonly rings: number;
   readonly bedAngle: number;
   readonly bodyWidth: number;
 }
 
-export type Ask =
+export type WorkerRequest =
   | { readonly kind: "open"; readonly base: number; readonly text: string; readonly file: string }
-  | Asked<"plane">
-  | Asked<"solid">
-  | Asked<"cures">
-  | (Asked<"plots"> & { /** Of each picture, mm. */ readonly width: number })
-  | Asked<"written">;
+  | DesignRequest<"plane">
+  | DesignRequest<"solid">
+  | DesignRequest<"cures">
+  | (DesignRequest<"plots"> & { /** Of each picture, mm. */ readonly width: number })
+  | DesignRequest<"written">;
 
-export interface Asked<K extends string> {
+export interface DesignRequest<K extends string> {
   readonly kind: K;
-  readonly turn: number;
+  readonly requestId: number;
   readonly base: number;
-  readonly changes: readonly Change[];
+  readonly changes: readonly ParameterChange[];
   readonly stage: StageName;
 }
 
-export type Answer =
+export type WorkerResponse =
   | { readonly kind: "ready"; readonly figures: Readonly<Record<string, FigureWords>> }
-  | { readonly kind: "opened"; readonly base: number; readonly name: string; readonly given: readonly string[] }
-  | { readonly kind: "refused"; readonly turn: number; readonly base: number; readonly faults: readonly Fault[] }
+  | { readonly kind: "opened"; readonly base: number; readonly name: string; readonly givenPaths: readonly string[] }
+  | { readonly kind: "refused"; readonly requestId: number; readonly base: number; readonly faults: readonly Fault[] }
   /** Asked about a design that is not open (any more). */
-  | { readonly kind: "skipped"; readonly turn: number }
+  | { readonly kind: "skipped"; readonly requestId: number }
   /** Followed by the words of the same turn, which end it. */
-  | { readonly kind: "plane"; readonly turn: number; readonly plane: SheetPlane }
-  | { readonly kind: "words"; readonly turn: number; readonly words: SheetWords }
-  | { readonly kind: "solid"; readonly turn: number; readonly parts: readonly PartMesh[]; readonly about: AboutBody }
-  | { readonly kind: "no-solid"; readonly turn: number; readonly why: string }
-  | { readonly kind: "cures"; readonly turn: number; readonly findings: readonly Finding[] }
-  | { readonly kind: "plots"; readonly turn: number; readonly plots: Plots }
-  | { readonly kind: "written"; readonly turn: number; readonly text: string }
-  | { readonly kind: "bug"; readonly turn: number; readonly message: string };
+  | { readonly kind: "plane"; readonly requestId: number; readonly plane: SheetPlane }
+  | { readonly kind: "words"; readonly requestId: number; readonly words: SheetWords }
+  | {
+      readonly kind: "solid";
+      readonly requestId: number;
+      readonly parts: readonly PartMesh[];
+      readonly about: BodyInfo;
+    }
+  | { readonly kind: "no-solid"; readonly requestId: number; readonly why: string }
+  | { readonly kind: "cures"; readonly requestId: number; readonly findings: readonly Finding[] }
+  | { readonly kind: "plots"; readonly requestId: number; readonly plots: Plots }
+  | { readonly kind: "written"; readonly requestId: number; readonly text: string }
+  | { readonly kind: "bug"; readonly requestId: number; readonly message: string };

@@ -1,10 +1,10 @@
 // The first checks: each seen to find its fault, to name it, and to be ended by its cure.
 
-import { planeOf } from "@lamplane/bench";
-import { checkPlane, type Finding, findingsOf, mayBeBuilt, passedChecks } from "@lamplane/bench/checks";
+import { asBuiltPlane } from "@lamplane/bench";
+import { checkPlane, checkWithoutCures, type Finding, mayBeBuilt, passedChecks } from "@lamplane/bench/checks";
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
-import { bodyOf, partsOf } from "@lamplane/parameters/solids";
+import { bodySolid, partsOf } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { designWith, randomDesigns } from "../../support/designs.ts";
@@ -134,14 +134,14 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
   if (cured) expect(finding!.cure).toBeDefined();
   if (finding!.cure) {
     const healed = finding!.cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design);
-    expect(findingsOf(elevation(healed)).map((f) => f.code)).not.toContain(code);
+    expect(checkWithoutCures(elevation(healed)).map((f) => f.code)).not.toContain(code);
   }
 });
 
 test("a billet is judged until it is sawn, not after", () => {
   const codesAfter = (done: Design["measured"]["done"]) => {
     const design = designWith({ "billet.width": 80, "measured.done": done });
-    return findingsOf(elevation(design)).map(({ code }) => code);
+    return checkWithoutCures(elevation(design)).map(({ code }) => code);
   };
   for (const done of ["nothing", "iron"] as const) expect(codesAfter(done)).toContain("billet-width");
   for (const done of ["core", "wedge"] as const) expect(codesAfter(done)).not.toContain("billet-width");
@@ -198,7 +198,7 @@ test("every cure of 150 random designs ends its complaint and starts no new stop
     for (const { code, cure } of findings.slice(0, 4)) {
       if (!cure) continue;
       cures++;
-      const after = findingsOf(
+      const after = checkWithoutCures(
         elevation(cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design)),
       );
       expect(after.map((f) => f.code)).not.toContain(code);
@@ -218,16 +218,16 @@ test("a high short arched body is stopped, or builds at every stage (once the gl
     const plane = elevation(
       designWith({ "body.outline": "arched", "body.height": height, "body.length": length, "bed.angle": 57 }),
     );
-    if (!mayBeBuilt(findingsOf(plane))) continue;
+    if (!mayBeBuilt(checkWithoutCures(plane))) continue;
     for (const stage of ["blank", "glued", "trued"] as const) expect(partsOf(plane, stage)).toHaveLength(6);
-    expect(bodyOf(plane, "glued").volume).toBeGreaterThan(0);
+    expect(bodySolid(plane, "glued").volume).toBeGreaterThan(0);
   }
   expect(
     found({ "body.outline": "arched", "body.height": 110, "body.length": 180, "bed.angle": 57 }).map((f) => f.code),
   ).toContain("front-block-too-short");
 });
 
-const built = (changes: Record<string, number | string>) => findingsOf(planeOf(designWith(changes)));
+const built = (changes: Record<string, number | string>) => checkWithoutCures(asBuiltPlane(designWith(changes)));
 const codes = (findings: readonly Finding[]) => findings.map(({ code, severity }) => `${severity} ${code}`);
 
 test("a core milled narrower than the iron stops a plane of any wood, also one that the tables do not hold", () => {
@@ -239,9 +239,9 @@ test("a hole that leaves the wedge no thickness at its tip stops the plane; its 
   const single = { "capIron.thickness": 0, "iron.thickness": 3, "pin.section": "round", "pin.height": 32 };
   const { x, y } = elevation(designWith(single)).pin.centre;
   const off = { "measured.pinHoleFromToe": x + 3, "measured.pinHoleHeight": y + 3 - 3 };
-  const plane = planeOf(designWith({ ...single, ...off }));
+  const plane = asBuiltPlane(designWith({ ...single, ...off }));
   expect(plane.design.wedge.tip).toBeLessThan(0);
-  expect(codes(findingsOf(plane))).toContain("stop wedge-thin-at-tip");
+  expect(codes(checkWithoutCures(plane))).toContain("stop wedge-thin-at-tip");
 });
 
 test("a flat top has no crown that could stand wrong (once it was told that its arch cannot be)", () => {
@@ -260,7 +260,7 @@ test("a limit that is met but for rounding is met", () => {
   );
   expect(plane.pinMargins.roomToRamp).toBeCloseTo(16, 6);
   expect(plane.pinMargins.roomToRamp).not.toBe(16);
-  expect(findingsOf(plane).map(({ code }) => code)).not.toContain("pin-near-ramp");
+  expect(checkWithoutCures(plane).map(({ code }) => code)).not.toContain("pin-near-ramp");
 });
 
 test("words fit the plane: no hump where there is none, no turning of a round pin", () => {

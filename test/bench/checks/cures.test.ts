@@ -1,16 +1,16 @@
 // How a cure is searched for: on the row's steps, both ways, to its limit; in the mends' order; two for a stop that no one ends.
-import { checkPlane, type Finding, findingsOf } from "@lamplane/bench/checks";
+import { checkPlane, checkWithoutCures, type Finding } from "@lamplane/bench/checks";
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
-import { cureOf, smallestStep, wayOf } from "../../../packages/bench/src/checks/cures.ts";
-import type { Draft, Mend } from "../../../packages/bench/src/checks/draft.ts";
-import { drafts } from "../../../packages/bench/src/checks/drafts.ts";
+import { findCure, remedyPath, smallestCure } from "../../../packages/bench/src/checks/cures.ts";
+import type { Judgement, Remedy } from "../../../packages/bench/src/checks/judgement.ts";
+import { findingJudgements } from "../../../packages/bench/src/checks/judgements.ts";
 import { type Changes, designWith } from "../../support/designs.ts";
 
 const planeWith = (changes: Changes = {}) => elevation(designWith(changes));
-const mend = (parameter: string, toward: Mend["toward"]): Mend => ({ parameter, toward });
+const makeRemedy = (parameter: string, toward: Remedy["toward"]): Remedy => ({ parameter, toward });
 const found = (changes: Changes, code: string): Finding => {
   const finding = checkPlane(planeWith(changes)).find((each) => each.code === code);
   if (!finding) throw new Error(`no ${code}`);
@@ -27,11 +27,11 @@ test("the smallest step that heals is found wherever it lies, up and down, from 
       const nearest = way > 0 ? all : all.toReversed();
       for (const wanted of [...nearest.slice(0, 18), nearest.at(-2)!, nearest.at(-1)!]) {
         const heals = ({ body }: Design) => way * (body.trim - wanted) >= -1e-6;
-        const cure = smallestStep(plane, mend("body.trim", way > 0 ? "up" : "down"), heals);
+        const cure = smallestCure(plane, makeRemedy("body.trim", way > 0 ? "up" : "down"), heals);
         expect(cure, `${from} to ${wanted}`).toMatchObject({ parameter: "body.trim" });
         expect(cure!.value).toBeCloseTo(wanted, 9);
       }
-      expect(smallestStep(plane, mend("body.trim", way > 0 ? "up" : "down"), () => false)).toBeUndefined();
+      expect(smallestCure(plane, makeRemedy("body.trim", way > 0 ? "up" : "down"), () => false)).toBeUndefined();
     }
 });
 
@@ -40,8 +40,10 @@ test("a value at its row's limit goes no further", () => {
     [120, "up"],
     [0, "down"],
   ] as const) {
-    expect(wayOf(planeWith({ "body.trim": value }), mend("body.trim", toward))?.last).toBe(0);
-    expect(smallestStep(planeWith({ "body.trim": value }), mend("body.trim", toward), () => true)).toBeUndefined();
+    expect(remedyPath(planeWith({ "body.trim": value }), makeRemedy("body.trim", toward))?.last).toBe(0);
+    expect(
+      smallestCure(planeWith({ "body.trim": value }), makeRemedy("body.trim", toward), () => true),
+    ).toBeUndefined();
   }
 });
 
@@ -50,8 +52,8 @@ test("every limit is reached by its row's steps, none is passed, and a step from
     const row = rowAt(parameter) as { step: number; min: number; max: number };
     const middle = row.min + Math.round((row.max - row.min) / 2 / row.step) * row.step;
     const off = row.step * 0.4;
-    const at = (value: number, toward: Mend["toward"]) =>
-      wayOf(elevation(withValue(designWith(), parameter, value)), mend(parameter, toward))!;
+    const at = (value: number, toward: Remedy["toward"]) =>
+      remedyPath(elevation(withValue(designWith(), parameter, value)), makeRemedy(parameter, toward))!;
     const [up, down] = [at(middle, "up"), at(middle, "down")];
     expect([up.valueAfter(1), down.valueAfter(1)]).toEqual([
       expect.closeTo(middle + row.step, 6),
@@ -74,7 +76,7 @@ test("every limit is reached by its row's steps, none is passed, and a step from
 });
 
 test("a cure is a plain number of the row's steps, without the dust of reckoning", () => {
-  const { valueAfter, last } = wayOf(planeWith({ "body.trim": 0 }), mend("body.trim", "up"))!;
+  const { valueAfter, last } = remedyPath(planeWith({ "body.trim": 0 }), makeRemedy("body.trim", "up"))!;
   for (let steps = 0; steps <= last; steps++) expect(String(valueAfter(steps)).length).toBeLessThan(7);
 });
 
@@ -97,12 +99,12 @@ test("what is auto is mended from what it has come out as, and a word cannot be 
   for (const [parameter, value] of Object.entries(comesOutAs)) {
     const { step } = rowAt(parameter) as { step: number };
     expect(valueAt(designWith(changes), parameter), parameter).toBe("auto");
-    const way = wayOf(planeWith(changes), mend(parameter, "up"))!;
+    const way = remedyPath(planeWith(changes), makeRemedy(parameter, "up"))!;
     expect(way.valueAfter(0), parameter).toBeCloseTo(Math.floor(value / step + 1e-9) * step, 6);
   }
-  expect(wayOf(planeWith(), mend("ramp.angle", "down"))!.valueAfter(0)).toBe(60); // 107 − 47
-  expect(wayOf(planeWith(), mend("ramp.shape", "up"))).toBeUndefined();
-  expect(wayOf(planeWith(), mend("ramp.radius", "up"))).toBeUndefined(); // a straight ramp has none
+  expect(remedyPath(planeWith(), makeRemedy("ramp.angle", "down"))!.valueAfter(0)).toBe(60); // 107 − 47
+  expect(remedyPath(planeWith(), makeRemedy("ramp.shape", "up"))).toBeUndefined();
+  expect(remedyPath(planeWith(), makeRemedy("ramp.radius", "up"))).toBeUndefined(); // a straight ramp has none
 });
 
 test("a cure goes no further than it must (by hand)", () => {
@@ -114,23 +116,25 @@ test("a cure goes no further than it must (by hand)", () => {
   expect(found({ "iron.bevel": 40 }, "clearance-angle").cure).toEqual([{ parameter: "iron.bevel", value: 37 }]);
 });
 
-const draftOf = (code: string, severity: "stop" | "warning", mends: readonly Mend[]): Draft => ({
-  ...drafts(planeWith({ "body.trim": 4 }))[0]!,
+const makeJudgement = (code: string, severity: "stop" | "warning", remedies: readonly Remedy[]): Judgement => ({
+  ...findingJudgements(planeWith({ "body.trim": 4 }))[0]!,
   code,
   severity,
-  mends,
+  remedies,
 });
 
 test("the first mend that heals is taken, not one after it; one that starts another stop is passed over", () => {
   const plane = planeWith({ "body.trim": 4 });
-  const before = drafts(plane);
-  const kerf = mend("shop.kerf", "down");
-  const trim = mend("body.trim", "up");
-  const cure = (...mends: Mend[]) => cureOf(plane, draftOf("blank-too-short", "stop", mends), before)?.[0]?.parameter;
+  const before = findingJudgements(plane);
+  const kerf = makeRemedy("shop.kerf", "down");
+  const trim = makeRemedy("body.trim", "up");
+  const cure = (...mends: Remedy[]) =>
+    findCure(plane, makeJudgement("blank-too-short", "stop", mends), before)?.[0]?.parameter;
   expect([cure(trim, kerf), cure(kerf, trim)]).toEqual(["body.trim", "shop.kerf"]);
   // A mouth so far open that the blocks need not be slid together ends the complaint too, but not with the toe so near.
-  const [opened, near] = [mend("mouth.opening", "up"), planeWith({ "body.trim": 4, "mouth.fromToe": 49 })];
-  const openedAt = (from: typeof plane) => cureOf(from, draftOf("blank-too-short", "stop", [opened]), drafts(from));
+  const [opened, near] = [makeRemedy("mouth.opening", "up"), planeWith({ "body.trim": 4, "mouth.fromToe": 49 })];
+  const openedAt = (from: typeof plane) =>
+    findCure(from, makeJudgement("blank-too-short", "stop", [opened]), findingJudgements(from));
   expect(openedAt(plane)?.[0]?.parameter).toBe("mouth.opening");
   expect(openedAt(near)).toBeUndefined();
 });
@@ -143,10 +147,10 @@ test("two together are looked for where a stop has no single cure, not for a war
     expect.arrayContaining(["body.heelHeight", "body.toeHeight"].map((parameter) => ({ parameter, value: 58 }))),
   );
   const plane = planeWith(changes);
-  const mends = [mend("body.toeHeight", "down"), mend("body.heelHeight", "down")];
-  const asWarning = draftOf("arch-impossible", "warning", mends);
-  expect(cureOf(plane, asWarning, drafts(plane))).toBeUndefined();
-  expect(cureOf(plane, { ...asWarning, severity: "stop" }, drafts(plane))).toHaveLength(2);
+  const mends = [makeRemedy("body.toeHeight", "down"), makeRemedy("body.heelHeight", "down")];
+  const asWarning = makeJudgement("arch-impossible", "warning", mends);
+  expect(findCure(plane, asWarning, findingJudgements(plane))).toBeUndefined();
+  expect(findCure(plane, { ...asWarning, severity: "stop" }, findingJudgements(plane))).toHaveLength(2);
 });
 
 test("of two together those that go the least part of their ways are taken", () => {
@@ -159,11 +163,17 @@ test("of two together those that go the least part of their ways are taken", () 
 
 test("what the bench has overtaken is no cure", () => {
   const plane = planeWith({ "iron.bevel": 40, "measured.done": "cuts" });
-  const cure = cureOf(plane, drafts(plane).find(({ code }) => code === "clearance-angle")!, drafts(plane));
+  const cure = findCure(
+    plane,
+    findingJudgements(plane).find(({ code }) => code === "clearance-angle")!,
+    findingJudgements(plane),
+  );
   expect(cure).toEqual([{ parameter: "iron.bevel", value: 37 }]);
-  const bed = draftOf("clearance-angle", "warning", [mend("bed.angle", "up")]);
-  expect(cureOf(plane, bed, drafts(plane))).toBeUndefined();
-  expect(cureOf(planeWith({ "iron.bevel": 40 }), bed, drafts(plane))).toEqual([{ parameter: "bed.angle", value: 50 }]);
+  const bed = makeJudgement("clearance-angle", "warning", [makeRemedy("bed.angle", "up")]);
+  expect(findCure(plane, bed, findingJudgements(plane))).toBeUndefined();
+  expect(findCure(planeWith({ "iron.bevel": 40 }), bed, findingJudgements(plane))).toEqual([
+    { parameter: "bed.angle", value: 50 },
+  ]);
 });
 
 test("what is cured is gone, and no warning stands against a cure", () => {
@@ -172,5 +182,5 @@ test("what is cured is gone, and no warning stands against a cure", () => {
     (design, { parameter, value }) => withValue(design, parameter, value),
     designWith({ "pin.height": 25 }),
   );
-  expect(findingsOf(elevation(healed)).filter(({ severity }) => severity === "stop")).toEqual([]);
+  expect(checkWithoutCures(elevation(healed)).filter(({ severity }) => severity === "stop")).toEqual([]);
 });

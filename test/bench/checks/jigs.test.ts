@@ -1,9 +1,9 @@
 // Checks of the jigs: whether the maker's printer holds each, and a word on each that this plane cannot have. They stop nothing.
-import { checkPlane, findingsOf, mayBeBuilt, passedChecks } from "@lamplane/bench/checks";
+import { checkPlane, checkWithoutCures, mayBeBuilt, passedChecks } from "@lamplane/bench/checks";
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
-import { jigPlans, jigsLeftOut, printedSize } from "../../../packages/parameters/src/jigs/jigs.ts";
+import { jigPlans, omittedJigs, printedSize } from "../../../packages/parameters/src/jigs/jigs.ts";
 import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";
 
 const planeWith = (changes: Changes = {}) => elevation(designWith(changes));
@@ -26,7 +26,7 @@ test("a printer a hair too small is too small, one that just holds the jig is no
     .reduce((a, b) => (Math.min(b.size.x, b.size.y) > Math.min(a.size.x, a.size.y) ? b : a));
   const { x, y } = longest.size;
   const warned = (width: number) =>
-    findingsOf(
+    checkWithoutCures(
       elevation(
         ["width", "depth"].reduce(
           (design, side) => withValue(design, `shop.printer.${side}`, side === "width" ? width : Math.max(x, y)),
@@ -39,7 +39,7 @@ test("a printer a hair too small is too small, one that just holds the jig is no
 
 test("a jig longer than the printer is a warning that says what else to do: sheet where it is flat, a larger printer where it is not", () => {
   const plane = planeWith({ "shop.printer.width": 80, "shop.printer.depth": 80 });
-  const found = findingsOf(plane).filter(({ code }) => code.endsWith("-printer"));
+  const found = checkWithoutCures(plane).filter(({ code }) => code.endsWith("-printer"));
   expect(found.length).toBeGreaterThan(1);
   for (const { code, severity, message, value } of found) {
     const plan = jigPlans(plane).find(({ name }) => `${name}-printer` === code)!;
@@ -58,13 +58,13 @@ test("a jig longer than the printer is a warning that says what else to do: shee
 
 test("a jig that a figure keeps from being made is told with that figure and what is wanted of it", () => {
   // A cutter of 8 in its bush, with a wall of 1.2 on either side.
-  const notes = findingsOf(planeWith({ "jigs.bush": 8, "recess.cutter": 8 }));
+  const notes = checkWithoutCures(planeWith({ "jigs.bush": 8, "recess.cutter": 8 }));
   const note = notes.find(({ code }) => code === "recess-template-left-out");
   expect(note).toMatchObject({ value: 8, limit: 10.4 });
   expect(note?.message).toMatch(
     /^The guide bush's diameter is 8 mm .*; at least 10\.4 mm .* is wanted, so there is no recess-template\./,
   );
-  const bare = findingsOf(planeWith({ "capIron.screwHead.diameter": 0 }));
+  const bare = checkWithoutCures(planeWith({ "capIron.screwHead.diameter": 0 }));
   expect(bare.find(({ code }) => code === "recess-template-left-out")?.message).not.toContain("is wanted");
 });
 
@@ -72,8 +72,8 @@ test("what a plane cannot have is a note with both numbers, and the plane may be
   let told = 0;
   for (const { design } of randomDesigns(67, 80)) {
     const plane = elevation(design);
-    const notes = findingsOf(plane).filter(({ code }) => code.endsWith("-left-out"));
-    const out = jigsLeftOut(plane);
+    const notes = checkWithoutCures(plane).filter(({ code }) => code.endsWith("-left-out"));
+    const out = omittedJigs(plane);
     if (notes.length === 0) continue;
     told++;
     expect(notes.map(({ code }) => code).sort()).toEqual(out.map(({ name }) => `${name}-left-out`).sort());
@@ -87,5 +87,5 @@ test("what a plane cannot have is a note with both numbers, and the plane may be
   expect(told).toBeGreaterThan(0);
   const bare = planeWith({ "capIron.screwHead.diameter": 0 });
   expect(checkPlane(bare).map(({ code }) => code)).toContain("recess-template-left-out");
-  expect(mayBeBuilt(findingsOf(bare))).toBe(true);
+  expect(mayBeBuilt(checkWithoutCures(bare))).toBe(true);
 });

@@ -1,11 +1,11 @@
 // Every check on both sides of each of its limits: a hair within it says nothing, a hair beyond it complains, there and so.
 // Each row makes a design whose judged value is a number of the test's own, from the definition, turned about by hand.
-import { leastOfYear, mostOfYear, pinStrengthOf, seasonsOf } from "@lamplane/bench";
+import { planePinStrength, planeSeasons, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
 import { withValue } from "@lamplane/parameters/design";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
-import type { Draft } from "../../../packages/bench/src/checks/draft.ts";
-import { judgements } from "../../../packages/bench/src/checks/drafts.ts";
+import type { Judgement } from "../../../packages/bench/src/checks/judgement.ts";
+import { judgeChecks } from "../../../packages/bench/src/checks/judgements.ts";
 import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
 const cos = (deg: number) => Math.cos((deg * Math.PI) / 180);
@@ -269,7 +269,7 @@ const FRICTION = {
 } as const;
 
 /** Every stress grows as the force on the edge does, so that force times factor stays: how strong the pin is. */
-const STRENGTHS = pinStrengthOf(planeWith({})).fine;
+const STRENGTHS = planePinStrength(planeWith({})).fine;
 const PINS = "pin.diameter pin.section wood.pin iron.width";
 const BEAR = {
   parameters: "pin.tenon pin.tenonLength body.cheek",
@@ -309,7 +309,7 @@ const closes = (
 ): Row => ({
   code,
   of: "the worst of the year",
-  at: evenly(changes, parameter, [0.3, 0.8], (plane) => leastOfYear(plane, gap)!),
+  at: evenly(changes, parameter, [0.3, 0.8], (plane) => yearlyMinimum(plane, gap)!),
   sense: "at least",
   stop: 0,
   warn: 0.1,
@@ -769,7 +769,7 @@ const ROWS: readonly Row[] = [
   {
     code: "tenon-binds",
     of: "the worst of the year",
-    at: evenly({}, "pin.tenonClearance", [0.3, 0.8], (plane) => leastOfYear(plane, "tenonGap")!),
+    at: evenly({}, "pin.tenonClearance", [0.3, 0.8], (plane) => yearlyMinimum(plane, "tenonGap")!),
     sense: "at least",
     warn: 0,
     unit: "mm",
@@ -781,7 +781,7 @@ const ROWS: readonly Row[] = [
   {
     code: "tenon-proud-when-dry",
     of: "the worst of the year",
-    at: evenly({}, "pin.tenonLength", [7, 9], (plane) => mostOfYear(plane, "tenonProud")!),
+    at: evenly({}, "pin.tenonLength", [7, 9], (plane) => yearlyMaximum(plane, "tenonProud")!),
     sense: "at most",
     warn: 0.1,
     unit: "mm",
@@ -794,7 +794,7 @@ const ROWS: readonly Row[] = [
     code: "seasons-out-of-order",
     of: "the dampest days' moisture less the driest days'",
     at: evenly({}, "wood.driest.humidity", [64.999, 65.001], (plane) => {
-      const { driest, dampest } = seasonsOf(plane);
+      const { driest, dampest } = planeSeasons(plane);
       return dampest.moisture - driest.moisture;
     }),
     sense: "at least",
@@ -818,14 +818,14 @@ function singleIron(room: number): Changes {
 /** How far beyond a limit, or within it, a design is taken: less than anything a maker sees. */
 const HAIR = 1e-4;
 
-const judged = (row: Row, value: number): Draft[] => {
+const judged = (row: Row, value: number): Judgement[] => {
   const made = row.at(value);
   const plane = "frame" in made ? (made as Elevation) : planeWith(made as Changes);
-  return judgements(plane).filter(({ code }) => code === row.code);
+  return judgeChecks(plane).filter(({ code }) => code === row.code);
 };
 
 /** What is said of a value: the gravest limit that it lies beyond. */
-const saidOf = ({ sense, stop, warn, within }: Row, value: number) => {
+const expectedSeverity = ({ sense, stop, warn, within }: Row, value: number) => {
   const beyond = (limit: number | undefined) =>
     limit !== undefined && (sense === "at least" ? value < limit : value > limit);
   return beyond(stop) ? "stop" : beyond(warn) ? "warning" : (within ?? "passed");
@@ -838,7 +838,7 @@ const EDGES = ROWS.flatMap((row) =>
 );
 
 test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
-  const said = saidOf(row, value);
+  const said = expectedSeverity(row, value);
   const [draft, ...others] = judged(row, value);
   expect(others).toEqual([]);
   expect(draft?.severity ?? "passed").toBe(said);
@@ -848,7 +848,7 @@ test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
   expect(draft.unit).toBe(row.unit);
   expect(draft.place).toBe(row.place);
   expect(draft.parameters.join(" ")).toBe(row.parameters);
-  expect(draft.mends.map(({ parameter, toward }) => `${parameter} ${toward}`).join(", ")).toBe(row.mends);
+  expect(draft.remedies.map(({ parameter, toward }) => `${parameter} ${toward}`).join(", ")).toBe(row.mends);
   expect(draft.source).toMatch(row.source);
   expect(draft.message).toMatch(new RegExp(` is .+; ${row.sense} .+ is wanted\\. [A-Z8].+\\.$`));
 });
@@ -859,7 +859,9 @@ test("every check that judges a value has its row here; jigs and notes have test
     ...randomDesigns(8, 60).map(({ design }) => elevation(design)),
   ];
   const codes = planes.flatMap((plane) =>
-    judgements(plane).flatMap(({ code, severity }) => (severity === "note" || code.endsWith("-printer") ? [] : [code])),
+    judgeChecks(plane).flatMap(({ code, severity }) =>
+      severity === "note" || code.endsWith("-printer") ? [] : [code],
+    ),
   );
   expect([...new Set(codes)].sort()).toEqual([...new Set(ROWS.map(({ code }) => code))].sort());
 });

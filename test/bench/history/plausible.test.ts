@@ -1,5 +1,5 @@
 // Readings that are likely slips, and those that hands may well have made. Bounds are worked from the tolerances of the table.
-import { doubtOf, doubtText, expectedOf, MEASURED_KEYS, type MeasuredKey } from "@lamplane/bench";
+import { doubtText, expectedValue, findDoubt, MEASURED_KEYS, type MeasuredKey } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { designWith, randomDesigns, WORKED } from "../../support/designs.ts";
@@ -9,7 +9,7 @@ const reading = (key: MeasuredKey, value: number, design = worked): Design => ({
   ...design,
   measured: { ...design.measured, [key]: value } as Design["measured"],
 });
-const doubt = (key: MeasuredKey, value: number, design = worked) => doubtOf(reading(key, value, design), key);
+const doubt = (key: MeasuredKey, value: number, design = worked) => findDoubt(reading(key, value, design), key);
 
 // 20 times what the hand holds by default: planing 0.05, sawing 0.25°, the pin's hole 0.15, placing 0.2, feelers 0.03;
 // an iron 50 times the caliper's 0.02.
@@ -45,14 +45,14 @@ test.each<[MeasuredKey, number, number, RegExp]>([
   ["bedTipX", 80.1 + 12.7, 80.1, /blank's toe end/],
 ])("%s of %d was likely %d", (key, typed, meant, slip) => {
   const found = doubt(key, typed)!;
-  if (Number.isNaN(meant)) return expect(found.meant).toBeUndefined();
-  expect(found.meant?.value).toBeCloseTo(meant, 9);
-  expect(found.meant?.slip).toMatch(slip);
+  if (Number.isNaN(meant)) return expect(found.likelyMeant).toBeUndefined();
+  expect(found.likelyMeant?.value).toBeCloseTo(meant, 9);
+  expect(found.likelyMeant?.slip).toMatch(slip);
 });
 
 test("a figure in mm that was read as inches", () => {
   const found = doubt("recessDepth", 5 * 25.4, designWith({ ...WORKED, units: "in" }))!;
-  expect(found.meant?.value).toBeCloseTo(5, 9);
+  expect(found.likelyMeant?.value).toBeCloseTo(5, 9);
   expect(doubtText(found, (value, unit) => `${value} ${unit}`)).toBe(
     "127 mm is far from the 5 mm expected; was 5 mm meant (a figure in mm, read as inches)?",
   );
@@ -61,22 +61,24 @@ test("a figure in mm that was read as inches", () => {
 test("what comes out as expected raises no doubt, whatever the plane", () => {
   for (const { design } of randomDesigns(5, 40))
     for (const key of MEASURED_KEYS) {
-      const expected = expectedOf(design, key);
-      if (expected !== undefined) expect(doubtOf(reading(key, expected, design), key), key).toBeUndefined();
+      const expected = expectedValue(design, key);
+      if (expected !== undefined) expect(findDoubt(reading(key, expected, design), key), key).toBeUndefined();
     }
 });
 
 test("a guess at what was meant must come within a quarter of what is let pass", () => {
   // The core's 49.6 may be 1 off; its point back by one place 0.24 off is a guess, 0.26 off none.
-  expect(doubt("coreWidth", 498.4)?.meant?.value).toBeCloseTo(49.84, 9);
+  expect(doubt("coreWidth", 498.4)?.likelyMeant?.value).toBeCloseTo(49.84, 9);
   expect(doubt("coreWidth", 498.6)).toBeDefined();
-  expect(doubt("coreWidth", 498.6)?.meant).toBeUndefined();
+  expect(doubt("coreWidth", 498.6)?.likelyMeant).toBeUndefined();
 });
 
 test("nothing in a design in mm is taken for mm that were read as inches, and no angle is", () => {
   for (const key of MEASURED_KEYS) {
-    const expected = expectedOf(worked, key);
+    const expected = expectedValue(worked, key);
     if (expected === undefined) continue;
-    expect(doubt(key, Math.max(expected, 0.1) * 25.4)?.meant?.slip ?? "", key).not.toContain("mm, read as inches");
+    expect(doubt(key, Math.max(expected, 0.1) * 25.4)?.likelyMeant?.slip ?? "", key).not.toContain(
+      "mm, read as inches",
+    );
   }
 });

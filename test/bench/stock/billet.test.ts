@@ -1,6 +1,6 @@
 // The billet and its saw lines: a set worked by hand, and laws over random designs.
-import { sticksFromBoards, stockPlan, stockPlanAsBuilt } from "@lamplane/bench";
-import { elevation, FIGURES, figure } from "@lamplane/parameters/elevation";
+import { asBuiltStockPlan, sticksFromBoards, stockPlan } from "@lamplane/bench";
+import { elevation, FIGURES, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
@@ -162,12 +162,12 @@ describe("over random designs", () => {
       const row = (piece: string) => plan.list.rows.find((r) => r.piece === piece)!;
       const [front, bed, cheek, wedge] = [row("front block"), row("bed block"), row("cheek"), row("wedge")];
       const sum = front.rough.length + bed.rough.length + plan.core.roomBetweenMarks;
-      expect(sum).toBeCloseTo(figure(plane, "blankLength")!, 9);
+      expect(sum).toBeCloseTo(figureValue(plane, "blankLength")!, 9);
       expect([cheek.rough.thickness, cheek.finished.thickness]).toEqual([
-        figure(plane, "roughCheek"),
+        figureValue(plane, "roughCheek"),
         plane.widths.cheek,
       ]);
-      expect(Object.values(front.rough)).toContain(figure(plane, "roughCore"));
+      expect(Object.values(front.rough)).toContain(figureValue(plane, "roughCore"));
       expect(wedge.finished.length).toBe(FIGURES.wedgeLength.of(plane));
       for (const { rough, finished, count } of plan.list.rows) {
         expect(count).toBeGreaterThan(0);
@@ -233,11 +233,11 @@ test("a plane under way keeps the cuts that it was sawn by; the wedge follows it
     "measured.bedTipX": 79.6,
     "measured.mouthSeen": 0.15,
   });
-  const now = stockPlanAsBuilt(done);
+  const now = asBuiltStockPlan(done);
   expect([now.billet, now.rip]).toEqual([planned.billet, planned.rip]);
   expect(now.core.cuts).toEqual(planned.core.cuts);
   expect(now.marks.marks).toEqual(planned.marks.marks);
   const wedge = ({ list }: typeof now) => list.rows.find(({ piece }) => piece === "wedge")!.finished.thickness;
   expect(wedge(now)).toBeGreaterThan(wedge(planned) + 0.5);
-  expect(stockPlanAsBuilt(designWith(WORKED))).toEqual(planned);
+  expect(asBuiltStockPlan(designWith(WORKED))).toEqual(planned);
 });

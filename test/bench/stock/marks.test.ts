@@ -1,9 +1,9 @@
 // The two cuts on the core, and marks that outlast every cut: checked against every kerf as a polygon and against what is left.
 import { CLEAR_OF_CUTS, stockPlan } from "@lamplane/bench";
-import { facetted, type Point, point } from "@lamplane/geometry";
+import { type Point, point, tessellate } from "@lamplane/geometry";
 import { blocksAt, type Elevation, elevation, mouthGrowth } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../../support/buildable.ts";
+import { isBuildable } from "../../support/buildable.ts";
 import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 import { areaOutside, areaShared } from "../../support/flat.ts";
 
@@ -30,7 +30,7 @@ function cutOff({ design, widths }: Elevation, plan: ReturnType<typeof stockPlan
   const { trim, length } = design.body;
   const [toe, heel] = [trim / 2 - setInToe, trim / 2 + length + setInHeel];
   return [
-    ...cuts.map(({ kerf }) => facetted(kerf)),
+    ...cuts.map(({ kerf }) => tessellate(kerf)),
     [...offcut],
     strip(-1, Math.max(toe, trim / 2), height),
     strip(Math.min(heel, trim / 2 + length), widths.blankLength + 1, height),
@@ -66,7 +66,7 @@ describe("worked by hand: bed 47, ramp 60, kerf 3.2, trim 25.4", () => {
 });
 
 describe("over random designs that may be built", () => {
-  const cases = randomDesigns(29, 80, buildable).map(({ design }) => {
+  const cases = randomDesigns(29, 80, isBuildable).map(({ design }) => {
     const plane = elevation(design);
     return { plane, plan: stockPlan(plane) };
   });
@@ -78,13 +78,13 @@ describe("over random designs that may be built", () => {
       const allowance = plane.design.sole.allowance;
       const onCore = (corners: readonly Point[], shift: number) =>
         corners.map((p) => point(p.x + trim / 2 + shift, p.y + allowance));
-      const blocks = [onCore(facetted(front), -plan.core.setInToe), onCore(facetted(bed), plan.core.setInHeel)];
+      const blocks = [onCore(tessellate(front), -plan.core.setInToe), onCore(tessellate(bed), plan.core.setInHeel)];
       for (const block of blocks)
-        for (const { kerf } of plan.core.cuts) expect(areaShared(block, facetted(kerf))).toBeLessThan(1e-3);
+        for (const { kerf } of plan.core.cuts) expect(areaShared(block, tessellate(kerf))).toBeLessThan(1e-3);
       for (const block of blocks)
         expect(areaOutside(block, strip(0, plane.widths.blankLength, plan.core.height))).toBeLessThan(1e-3);
       for (const { kerf } of plan.core.cuts)
-        if (plan.core.offcut.length > 0) expect(areaShared(plan.core.offcut, facetted(kerf))).toBeLessThan(1e-3);
+        if (plan.core.offcut.length > 0) expect(areaShared(plan.core.offcut, tessellate(kerf))).toBeLessThan(1e-3);
       expect(plan.core.roomBetweenMarks - plan.core.setInToe - plan.core.setInHeel).toBeCloseTo(
         plane.points.bedTip.x - plane.points.rampTip.x,
         9,
@@ -108,7 +108,7 @@ describe("over random designs that may be built", () => {
           const onTop = drawn.map((p) => point(p.x, p.y < plan.core.height ? plan.core.height - 0.001 : p.y));
           for (const cut of lost) expect(areaShared(onTop, cut)).toBe(0);
           const shift = trim / 2 + (over === "front block" ? -plan.core.setInToe : plan.core.setInHeel);
-          const block = facetted(over === "front block" ? blank.front : blank.bed).map((p) =>
+          const block = tessellate(over === "front block" ? blank.front : blank.bed).map((p) =>
             point(p.x + shift, p.y + allowance),
           );
           expect(areaOutside(onTop, block)).toBeLessThan(1e-5);

@@ -1,6 +1,6 @@
 // Parts within an offcut: against manifold-3d (Clipper2), against hand-worked triangles, and against trying every turn and shift.
-import { grown, innerFit, type PartByLength, placement, stockPlan } from "@lamplane/bench";
-import { facetted, outlineArea, type Point, placedOutline, placedPoint, point } from "@lamplane/geometry";
+import { findPlacement, innerFitPolygon, offsetPolygon, type PartByLength, stockPlan } from "@lamplane/bench";
+import { outlineArea, type Point, point, tessellate, transformOutline, transformPoint } from "@lamplane/geometry";
 import { elevation } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { designWith, randomDesigns, seeded, WORKED } from "../../support/designs.ts";
@@ -25,14 +25,14 @@ describe("inner fit", () => {
   test("worked by hand: a box 60 x 10 slides 20 along under the top of a notch 100 x 50", () => {
     // At depth d the notch is 100 - 2d wide. The box's lower side may lie at most (100 - 60) / 2 = 20 deep, its upper side at 0:
     // its lower left corner moves in a triangle from y 30 to y 40; at y 40 the notch runs from x 10 to x 90, so x from 10 to 30.
-    const shifts = innerFit(NOTCH, box(60, 10));
+    const shifts = innerFitPolygon(NOTCH, box(60, 10));
     expect(areaOf(shifts)).toBeCloseTo((20 * 10) / 2, 6);
     expect(Math.min(...shifts.map((s) => s.y))).toBeCloseTo(30, 6);
     expect([Math.min(...shifts.map((s) => s.x)), Math.max(...shifts.map((s) => s.x))]).toEqual([
       expect.closeTo(10, 5),
       expect.closeTo(30, 5),
     ]);
-    expect(innerFit(NOTCH, box(81, 10))).toEqual([]);
+    expect(innerFitPolygon(NOTCH, box(81, 10))).toEqual([]);
   });
 
   test("has the area of the erosion that manifold-3d makes, for random convex shapes", () => {
@@ -44,7 +44,7 @@ describe("inner fit", () => {
     let some = 0;
     for (let i = 0; i < 200; i++) {
       const [container, part] = [convex(50, 3 + (i % 4)), convex(9, 3 + (i % 3))];
-      const shifts = innerFit(container, part);
+      const shifts = innerFitPolygon(container, part);
       const area = shifts.length < 3 ? 0 : areaOf(shifts);
       expect(Math.abs(area - erosionArea(container, part))).toBeLessThan(1e-3);
       if (area > 1) some++;
@@ -54,43 +54,43 @@ describe("inner fit", () => {
 });
 
 test("grown moves every edge out: a box by 2 on all sides", () => {
-  expect(grown(box(30, 10), 2)).toEqual([point(-2, -2), point(32, -2), point(32, 12), point(-2, 12)]);
+  expect(offsetPolygon(box(30, 10), 2)).toEqual([point(-2, -2), point(32, -2), point(32, 12), point(-2, 12)]);
 });
 
 describe("the longest part", () => {
   test("worked by hand: under the top of the notch a stick 10 high is 80 long, and a turn makes it no longer", () => {
-    expect(placement(NOTCH, boxPart(79, 10, 0))).toMatchObject({ fromGrain: 0, tooLongBy: 0 });
-    const missed = placement(NOTCH, boxPart(85, 10, 5));
+    expect(findPlacement(NOTCH, boxPart(79, 10, 0))).toMatchObject({ fromGrain: 0, tooLongBy: 0 });
+    const missed = findPlacement(NOTCH, boxPart(85, 10, 5));
     expect(missed.place).toBeUndefined();
     expect(missed.longest).toBeCloseTo(80, 2);
     expect(missed.tooLongBy).toBeCloseTo(5, 2);
   });
 
   test("is found between the steps of the turn: a slot that leans by 3.1 degrees", () => {
-    const lean = box(100, 10).map((p) => placedPoint(p, { turn: 3.1 }));
-    const found = placement(lean, boxPart(99, 9.9, 5));
+    const lean = box(100, 10).map((p) => transformPoint(p, { turn: 3.1 }));
+    const found = findPlacement(lean, boxPart(99, 9.9, 5));
     expect(found.place).toBeDefined();
     expect(found.fromGrain).toBeCloseTo(3.1, 1);
-    expect(placement(lean, boxPart(99, 9.9, 2)).place).toBeUndefined();
+    expect(findPlacement(lean, boxPart(99, 9.9, 2)).place).toBeUndefined();
   });
 
   test("turns end for end and over: a taper that stands on its side goes into its own hole four ways", () => {
     const taper = (length: number) => [point(0, 0), point(length, 0), point(length, 12), point(0, 6)];
     for (const turn of [0, 180])
       for (const mirrored of [false, true]) {
-        const corners = grown(taper(60), 0.01).map((p) => placedPoint(p, { turn, mirrored }));
+        const corners = offsetPolygon(taper(60), 0.01).map((p) => transformPoint(p, { turn, mirrored }));
         const hole = mirrored ? corners.reverse() : corners;
         const part: PartByLength = { corners: taper, lies: 0, length: 60, runOut: 5 };
-        const { place } = placement(hole, part);
+        const { place } = findPlacement(hole, part);
         expect(place).toBeDefined();
-        const placed = taper(60).map((p) => placedPoint(p, place!));
+        const placed = taper(60).map((p) => transformPoint(p, place!));
         expect(areaOutside(place!.mirrored ? placed.reverse() : placed, hole)).toBeLessThan(1e-6);
       }
   });
 
   test("an empty offcut and a part too thick yield nothing", () => {
-    expect(placement([], boxPart(20, 5, 0))).toMatchObject({ place: undefined, longest: 0, tooLongBy: 20 });
-    expect(placement(NOTCH, boxPart(20, 60, 5))).toMatchObject({ place: undefined, longest: 0 });
+    expect(findPlacement([], boxPart(20, 5, 0))).toMatchObject({ place: undefined, longest: 0, tooLongBy: 20 });
+    expect(findPlacement(NOTCH, boxPart(20, 60, 5))).toMatchObject({ place: undefined, longest: 0 });
   });
 });
 
@@ -110,7 +110,7 @@ function gridFinds(container: readonly Point[], corners: readonly Point[], lies:
   for (let off = -runOut; off <= runOut; off += 1)
     for (const end of [0, 180])
       for (const mirrored of [false, true]) {
-        const turned = corners.map((p) => placedPoint(p, { turn: off + end - lies, mirrored }));
+        const turned = corners.map((p) => transformPoint(p, { turn: off + end - lies, mirrored }));
         const [left, high] = [Math.min(...turned.map((p) => p.x)), Math.max(...turned.map((p) => p.y))];
         for (let x = Math.min(...xs); x < Math.max(...xs); x += 1)
           for (let down = 0; down < 24; down += 1) {
@@ -140,7 +140,7 @@ describe("over random designs", () => {
       for (const part of [plan.offcut.wedge, plan.offcut.pin]) {
         if (!part.sawn) continue;
         placed++;
-        expect(areaOutside(facetted(part.sawn), plan.offcut.outline)).toBeLessThan(1e-4);
+        expect(areaOutside(tessellate(part.sawn), plan.offcut.outline)).toBeLessThan(1e-4);
         expect(outlineArea(part.sawn)).toBeGreaterThan(0);
         expect(part.longest).toBeGreaterThanOrEqual((part === plan.offcut.wedge ? plane.wedgeLength : 0) - 1e-9);
       }
@@ -153,9 +153,9 @@ describe("over random designs", () => {
       const { place, sawn } = plan.offcut.wedge;
       if (!place || !sawn) continue;
       placed++;
-      const finished = placedOutline(plane.wedge, place);
-      const corners = facetted(finished);
-      expect(areaOutside(grown(corners, plan.offcut.allowance), facetted(sawn))).toBeLessThan(1e-4);
+      const finished = transformOutline(plane.wedge, place);
+      const corners = tessellate(finished);
+      expect(areaOutside(offsetPolygon(corners, plan.offcut.allowance), tessellate(sawn))).toBeLessThan(1e-4);
       // The lower side of the wedge is its first segment; a mirrored outline is run backwards.
       const lower = finished[place.mirrored ? finished.length - 1 : 0]!;
       const slope = Math.abs((lower.to.y - lower.from.y) / (lower.to.x - lower.from.x));
@@ -174,7 +174,7 @@ describe("over random designs", () => {
       const finds = (length: number) => {
         const butt = tip + length * Math.tan((angle * Math.PI) / 180);
         const corners = [point(0, 0), point(length, 0), point(length, butt), point(0, tip)];
-        return gridFinds(outline, grown(corners, allowance), 0, 5);
+        return gridFinds(outline, offsetPolygon(corners, allowance), 0, 5);
       };
       if (!wedge.place) {
         turnedDown++;

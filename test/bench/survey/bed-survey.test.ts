@@ -4,33 +4,33 @@ import { describe, expect, it } from "vitest";
 import { bedCurvature } from "../../../packages/bench/src/survey/curvature.ts";
 import {
   type BedSurvey,
-  bedSurvey,
   type Direction,
-  type Readings,
+  judgeBed,
   type Sagitta,
+  type SurveyReadings,
 } from "../../../packages/bench/src/survey/index.ts";
-import { BED, between, diagonalOf, gapsOf, heightsOf, PLACEMENTS, type Shape, seeded } from "./beds.ts";
+import { BED, type BedForm, diagonalOf, gapsOf, heightsOf, PLACEMENTS, randomBetween, seededUniform } from "./beds.ts";
 
 const SEEDS = Array.from({ length: 400 }, (_, seed) => seed);
-const FLAT: Shape = { along: 0, across: 0, twist: 0 };
+const FLAT: BedForm = { along: 0, across: 0, twist: 0 };
 
-const someShape = (random: () => number): Shape => ({
-  along: between(random, -0.2, 0.2),
-  across: between(random, -0.2, 0.2),
-  twist: between(random, -0.2, 0.2),
+const someShape = (random: () => number): BedForm => ({
+  along: randomBetween(random, -0.2, 0.2),
+  across: randomBetween(random, -0.2, 0.2),
+  twist: randomBetween(random, -0.2, 0.2),
 });
 
 /** Share of seeds, in percent, whose survey passes `holds`. */
 const percent = (holds: (seed: number) => boolean) => (SEEDS.filter(holds).length / SEEDS.length) * 100;
 
-const truthOf = (shape: Shape) => [shape.along, shape.across, diagonalOf(shape, 1), diagonalOf(shape, -1)];
+const truthOf = (shape: BedForm) => [shape.along, shape.across, diagonalOf(shape, 1), diagonalOf(shape, -1)];
 
 const within = (value: number, { low, high }: { low: number; high: number }) => low <= value && value <= high;
 
 describe("the fitted surface", () => {
   it("is exact for exact readings, whatever the tilt", () => {
     const shape = { along: 0.12, across: -0.05, twist: 0.03 };
-    const survey = bedSurvey(
+    const survey = judgeBed(
       heightsOf(shape, 1e-9, () => 0.5),
       BED,
     );
@@ -41,7 +41,7 @@ describe("the fitted surface", () => {
 
   it("agrees on gaps and on heights of the same bed", () => {
     const shape = { along: -0.15, across: 0.1, twist: 0.06 };
-    const gaps = bedSurvey(gapsOf(shape, 1e-6, 0.2, seeded(3)), BED);
+    const gaps = judgeBed(gapsOf(shape, 1e-6, 0.2, seededUniform(3)), BED);
     gaps.lines.forEach((line, i) => {
       expect(line.hollow).toBeCloseTo(truthOf(shape)[i]!, 5);
     });
@@ -56,7 +56,7 @@ describe("the fitted surface", () => {
       across: (k * sin * sin * BED.width ** 2) / 4,
       twist: (2 * k * cos * sin * BED.length * BED.width) / 4,
     };
-    const [first, second] = bedSurvey(
+    const [first, second] = judgeBed(
       heightsOf(shape, 1e-9, () => 0.5),
       BED,
     ).principal!;
@@ -77,13 +77,14 @@ describe("ranges hold the truth as often as they say", () => {
     [1, -1],
     [1, 0.4],
   ];
-  const truth = ({ along, across, twist }: Shape, [x, y]: Direction) => along * x * x + twist * x * y + across * y * y;
-  type Read = (shape: Shape, random: () => number) => Readings;
+  const truth = ({ along, across, twist }: BedForm, [x, y]: Direction) =>
+    along * x * x + twist * x * y + across * y * y;
+  type Read = (shape: BedForm, random: () => number) => SurveyReadings;
 
   /** In how many of a hundred surveys of random beds the range holds the truth, for each direction. */
   const coverage = (read: Read, rangeOf: (sagitta: Sagitta) => Interval) => {
     const surveys = SEEDS.map((seed) => {
-      const random = seeded(seed);
+      const random = seededUniform(seed);
       const shape = someShape(random);
       return { shape, curvature: bedCurvature(read(shape, random), BED) };
     });
@@ -120,7 +121,7 @@ describe("ranges hold the truth as often as they say", () => {
   });
 
   it("where readings contradict each other, certain still holds every fit of readings off by their error", () => {
-    const all = heightsOf({ along: 0.1, across: 0, twist: 0 }, 0.01, seeded(5));
+    const all = heightsOf({ along: 0.1, across: 0, twist: 0 }, 0.01, seededUniform(5));
     const shifted = (by: (i: number) => number) => ({
       ...all,
       heights: all.heights.map((reading, i) => {
@@ -131,7 +132,7 @@ describe("ranges hold the truth as often as they say", () => {
     const contradicting = (i: number) => (i === 7 ? 0.1 : 0);
     const told = bedCurvature(shifted(contradicting), BED);
     expect(told.fit.allWithin).toBe(false);
-    const random = seeded(9);
+    const random = seededUniform(9);
     for (let run = 0; run < 200; run++) {
       const off = shifted((i) => contradicting(i) + (random() < 0.5 ? -0.01 : 0.01));
       const { hollow } = bedCurvature(off, BED).sagitta([1, 0])!;
@@ -141,7 +142,7 @@ describe("ranges hold the truth as often as they say", () => {
 
   it("all directions at once: 95 in 100 or more hold in every one", () => {
     const held = percent((seed) => {
-      const random = seeded(seed);
+      const random = seededUniform(seed);
       const shape = someShape(random);
       const curvature = bedCurvature(heightsOf(shape, 0.01, random), BED);
       return DIRECTIONS.every((direction) =>
@@ -152,7 +153,7 @@ describe("ranges hold the truth as often as they say", () => {
   });
 
   it("leaves of 0.04 that go in nowhere leave room for 0.04 either way on each line read", () => {
-    for (const { certain } of bedSurvey(gapsOf(FLAT, 0.04, 0, seeded(1)), BED).lines) {
+    for (const { certain } of judgeBed(gapsOf(FLAT, 0.04, 0, seededUniform(1)), BED).lines) {
       expect(certain.low).toBeCloseTo(-0.04, 9);
       expect(certain.high).toBeCloseTo(0.04, 9);
     }
@@ -160,13 +161,14 @@ describe("ranges hold the truth as often as they say", () => {
 });
 
 it("a reading without width is our bug, never a silent answer", () => {
-  const { heights, ...rest } = heightsOf(FLAT, 0.01, seeded(1));
+  const { heights, ...rest } = heightsOf(FLAT, 0.01, seededUniform(1));
   const exact = heights.map((reading) => ({ ...reading, low: reading.high }));
-  expect(() => bedSurvey({ ...rest, heights: exact }, BED)).toThrow(/between two values/);
+  expect(() => judgeBed({ ...rest, heights: exact }, BED)).toThrow(/between two values/);
 });
 
 describe("verdicts", () => {
-  const judged = (shape: Shape, error = 0.005, seed = 1) => bedSurvey(heightsOf(shape, error, seeded(seed)), BED);
+  const judged = (shape: BedForm, error = 0.005, seed = 1) =>
+    judgeBed(heightsOf(shape, error, seededUniform(seed)), BED);
 
   it("flat passes", () => {
     expect(judged(FLAT)).toMatchObject({ verdict: "flat", passes: true, missing: [], work: undefined });
@@ -179,7 +181,7 @@ describe("verdicts", () => {
   it("hollow over the limit does not, and the limit is the maker's", () => {
     const shape = { along: 0.15, across: 0.02, twist: 0 };
     expect(judged(shape)).toMatchObject({ verdict: "hollow", passes: false });
-    expect(bedSurvey(heightsOf(shape, 0.005, seeded(1)), BED, { hollow: 0.3 })).toMatchObject({ passes: true });
+    expect(judgeBed(heightsOf(shape, 0.005, seededUniform(1)), BED, { hollow: 0.3 })).toMatchObject({ passes: true });
   });
 
   it("a hump in one direction alone fails, with the direction", () => {
@@ -210,12 +212,12 @@ describe("verdicts", () => {
   });
 
   it("a high spot between the stations of a hollow bed does not pass", () => {
-    const { heights, ...rest } = heightsOf({ along: 0.04, across: 0.02, twist: 0 }, 0.003, seeded(1));
+    const { heights, ...rest } = heightsOf({ along: 0.04, across: 0.02, twist: 0 }, 0.003, seededUniform(1));
     const spot = heights[4]!;
     const bumped = heights.map((reading) =>
       reading === spot ? { ...reading, low: reading.low + 0.05, high: reading.high + 0.05 } : reading,
     );
-    const survey = bedSurvey({ ...rest, heights: bumped }, BED);
+    const survey = judgeBed({ ...rest, heights: bumped }, BED);
     expect(survey).toMatchObject({ verdict: "undecided", passes: false });
     expect(survey.fit.errors).toBe("student");
     expect(survey.fit.doubtful.map(({ place }) => place)).toContainEqual(spot.place);
@@ -228,15 +230,15 @@ describe("verdicts", () => {
   it("a bed humped by 0.1 never passes, by gauge or by feelers", () => {
     const humped = { along: -0.1, across: 0.02, twist: 0 };
     expect(percent((seed) => judged(humped, 0.02, seed).passes)).toBe(0);
-    expect(percent((seed) => bedSurvey(gapsOf(humped, 0.04, 0.2, seeded(seed)), BED).passes)).toBe(0);
+    expect(percent((seed) => judgeBed(gapsOf(humped, 0.04, 0.2, seededUniform(seed)), BED).passes)).toBe(0);
   });
 
   it("a bed flat under every leaf of 0.02 passes", () => {
-    expect(bedSurvey(gapsOf(FLAT, 0.02, 0, seeded(1)), BED)).toMatchObject({ verdict: "flat", passes: true });
+    expect(judgeBed(gapsOf(FLAT, 0.02, 0, seededUniform(1)), BED)).toMatchObject({ verdict: "flat", passes: true });
   });
 
   it("a bed flat under the usual smallest leaves passes: 0.04 mm and 0.0015 in, not 0.05 mm", () => {
-    const verdictUnder = (leaf: number) => bedSurvey(gapsOf(FLAT, leaf, 0, seeded(1), 3), BED).verdict;
+    const verdictUnder = (leaf: number) => judgeBed(gapsOf(FLAT, leaf, 0, seededUniform(1), 3), BED).verdict;
     expect([0.0381, 0.04, 0.05].map(verdictUnder)).toEqual(["flat", "flat", "undecided"]);
   });
 
@@ -245,10 +247,10 @@ describe("verdicts", () => {
     ["many, which leave little room for certain", 20, 0],
     ["many, one of which contradicts the others", 20, 0.03],
   ])("the hump left possible is never less than either range leaves: %s", (_, rows, slip) => {
-    const readings = heightsOf(FLAT, 0.01, seeded(2), 1, rows);
+    const readings = heightsOf(FLAT, 0.01, seededUniform(2), 1, rows);
     const [first, ...others] = readings.heights;
     const heights = [{ ...first!, low: first!.low + slip, high: first!.high + slip }, ...others];
-    const { possibleHump, lines } = bedSurvey({ ...readings, heights }, BED);
+    const { possibleHump, lines } = judgeBed({ ...readings, heights }, BED);
     for (const { likelyAnywhere, certain } of lines) {
       expect(possibleHump).toBeGreaterThanOrEqual(-likelyAnywhere.low);
       expect(possibleHump).toBeGreaterThanOrEqual(-certain.low);
@@ -256,8 +258,8 @@ describe("verdicts", () => {
   });
 
   it("more readings with the same thick leaf rule out nothing more", () => {
-    const few = bedSurvey(gapsOf(FLAT, 0.08, 0, seeded(1), 3), BED);
-    const many = bedSurvey(gapsOf(FLAT, 0.08, 0, seeded(1), 15), BED);
+    const few = judgeBed(gapsOf(FLAT, 0.08, 0, seededUniform(1), 3), BED);
+    const many = judgeBed(gapsOf(FLAT, 0.08, 0, seededUniform(1), 15), BED);
     expect(few.verdict).toBe("undecided");
     expect(many.verdict).toBe("undecided");
   });
@@ -265,12 +267,12 @@ describe("verdicts", () => {
 
 describe("what cannot be told is said", () => {
   const only = (keep: (i: number) => boolean) =>
-    bedSurvey(
+    judgeBed(
       gapsOf(
         FLAT,
         0.02,
         0,
-        seeded(1),
+        seededUniform(1),
         5,
         PLACEMENTS.filter((_, i) => keep(i)),
       ),
@@ -297,13 +299,13 @@ describe("what cannot be told is said", () => {
   });
 
   it("heights on one line tell that line only", () => {
-    const all = heightsOf(FLAT, 0.01, seeded(1));
-    const survey = bedSurvey({ ...all, heights: all.heights.filter(({ place }) => place.across === 25) }, BED);
+    const all = heightsOf(FLAT, 0.01, seededUniform(1));
+    const survey = judgeBed({ ...all, heights: all.heights.filter(({ place }) => place.across === 25) }, BED);
     expect(told(survey)).toEqual(["along"]);
   });
 
   it("a hump that is shown fails, although the rest is missing", () => {
-    const humped = gapsOf({ along: -0.2, across: 0, twist: 0 }, 0.02, 0, seeded(1), 5, PLACEMENTS.slice(0, 3));
-    expect(bedSurvey(humped, BED)).toMatchObject({ verdict: "humped", passes: false });
+    const humped = gapsOf({ along: -0.2, across: 0, twist: 0 }, 0.02, 0, seededUniform(1), 5, PLACEMENTS.slice(0, 3));
+    expect(judgeBed(humped, BED)).toMatchObject({ verdict: "humped", passes: false });
   });
 });

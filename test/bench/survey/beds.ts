@@ -1,27 +1,27 @@
 // Beds made up for the tests: a known curve, read with known errors. Seeded: the same seed gives the same readings.
 
-import type { Bed, BedPlace, Reading, Readings } from "../../../packages/bench/src/survey/index.ts";
-import { inMillimetres } from "../../../packages/parameters/src/units.ts";
+import type { Bed, BedPoint, BoundedReading, SurveyReadings } from "../../../packages/bench/src/survey/index.ts";
+import { toMillimetres } from "../../../packages/parameters/src/units.ts";
 
 export const BED: Bed = { length: 80, width: 50 };
 
 /** Height of a bed whose sagittas along and across are given, and that rises by `twist` on one diagonal; mm, hollow positive. */
-export interface Shape {
+export interface BedForm {
   readonly along: number;
   readonly across: number;
   readonly twist: number;
 }
 
-export const heightOf = ({ along, across, twist }: Shape, place: BedPlace, bed = BED) => {
+export const heightOf = ({ along, across, twist }: BedForm, place: BedPoint, bed = BED) => {
   const [u, v] = [place.along / bed.length - 0.5, place.across / bed.width - 0.5];
   return 4 * (along * u * u + twist * u * v + across * v * v);
 };
 
 /** Sagitta over the rising (+1) or falling (−1) diagonal. */
-export const diagonalOf = ({ along, across, twist }: Shape, side: 1 | -1) => along + across + side * twist;
+export const diagonalOf = ({ along, across, twist }: BedForm, side: 1 | -1) => along + across + side * twist;
 
 /** Even numbers from 0 up to 1. @see mulberry32, public domain */
-export function seeded(seed: number): () => number {
+export function seededUniform(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;
@@ -31,9 +31,9 @@ export function seeded(seed: number): () => number {
   };
 }
 
-export const between = (random: () => number, low: number, high: number) => low + (high - low) * random();
+export const randomBetween = (random: () => number, low: number, high: number) => low + (high - low) * random();
 
-const grid = (rows: number, columns: number, bed = BED): BedPlace[] =>
+const grid = (rows: number, columns: number, bed = BED): BedPoint[] =>
   Array.from({ length: rows * columns }, (_, i) => ({
     along: (bed.length * Math.floor(i / columns)) / (rows - 1),
     across: (bed.width * (i % columns)) / (columns - 1),
@@ -41,23 +41,23 @@ const grid = (rows: number, columns: number, bed = BED): BedPlace[] =>
 
 /** A height gauge over a tilted bed: each height off by up to `error` either way, times `worse` for a gauge that lies. */
 export function heightsOf(
-  shape: Shape,
+  shape: BedForm,
   error: number,
   random: () => number,
   worse = 1,
   rows = 5,
   columns = 3,
-): Readings {
-  const heights = grid(rows, columns).map((place): Reading => {
+): SurveyReadings {
+  const heights = grid(rows, columns).map((place): BoundedReading => {
     const tilt = 3 + 0.02 * place.along - 0.01 * place.across;
-    const read = tilt + heightOf(shape, place) + between(random, -error, error) * worse;
+    const read = tilt + heightOf(shape, place) + randomBetween(random, -error, error) * worse;
     return { place, low: read - error, high: read + error, line: 1, column: 1 };
   });
   return { units: "mm", straightedges: [], heights };
 }
 
 /** Eight usual placements: three along, three across, both diagonals. */
-export const PLACEMENTS: readonly (readonly [BedPlace, BedPlace])[] = [
+export const PLACEMENTS: readonly (readonly [BedPoint, BedPoint])[] = [
   ...[5, 25, 45].map(
     (across) =>
       [
@@ -87,20 +87,20 @@ export const PLACEMENTS: readonly (readonly [BedPlace, BedPlace])[] = [
  * hollow, rocked by up to `rock` on its high spot where it is not.
  */
 export function gapsOf(
-  shape: Shape,
+  shape: BedForm,
   leaf: number,
   rock: number,
   random: () => number,
   stations = 5,
   placements = PLACEMENTS,
-): Readings {
+): SurveyReadings {
   const straightedges = placements.map(([from, to]) => {
     const shares = Array.from({ length: stations }, (_, i) => i / (stations - 1));
     const places = shares.map((share) => ({
       along: from.along + share * (to.along - from.along),
       across: from.across + share * (to.across - from.across),
     }));
-    const lean = between(random, -rock, rock);
+    const lean = randomBetween(random, -rock, rock);
     const bed = places.map((place) => heightOf(shape, place));
     const chord = (share: number) => bed[0]! + (bed.at(-1)! - bed[0]!) * share;
     const hollow = bed.every((z, i) => z <= chord(shares[i]!) + 1e-12);
@@ -111,7 +111,7 @@ export function gapsOf(
   return { units: "mm", straightedges, heights: [] };
 }
 
-function feeler(place: BedPlace, gap: number, leaf: number): Reading {
-  const fits = Math.floor(inMillimetres(gap, "mm") / leaf + 1e-9) * leaf;
+function feeler(place: BedPoint, gap: number, leaf: number): BoundedReading {
+  const fits = Math.floor(toMillimetres(gap, "mm") / leaf + 1e-9) * leaf;
   return { place, low: fits, high: fits + leaf, line: 1, column: 1 };
 }

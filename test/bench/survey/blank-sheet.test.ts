@@ -1,11 +1,11 @@
 // The sheet to fill in fits every bed, and the bed's size is that of the block as it is sawn.
-import { bedSurvey, blankSheet, isOverRecess, stationsInRecess, surveyedBed, surveyReadings } from "@lamplane/bench";
-import { blocksAt, elevation, figure } from "@lamplane/parameters/elevation";
+import { bedExtent, blankSheet, isOverRecess, judgeBed, parseSurvey, stationsInRecess } from "@lamplane/bench";
+import { blocksAt, elevation, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../../support/buildable.ts";
+import { isBuildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns } from "../../support/designs.ts";
 
-const planes = randomDesigns(61, 60, buildable).map(({ design }) => elevation(design));
+const planes = randomDesigns(61, 60, isBuildable).map(({ design }) => elevation(design));
 const smoother = elevation(designWith());
 
 /** The sheet with the same leaf refused everywhere: a bed as flat as that leaf can tell. */
@@ -13,11 +13,11 @@ const filled = (sheet: string, leaf: string) => sheet.replaceAll("refuses: }", `
 
 test("the bed reaches from its tip on the blank's sole to the blank's flat top", () => {
   for (const plane of planes) {
-    const { length, width } = surveyedBed(plane);
+    const { length, width } = bedExtent(plane);
     const top = blocksAt(plane, "blank").bedChain.at(-1)!.to;
     const { bedTip } = plane.points;
     expect(length).toBeCloseTo(Math.hypot(top.x - bedTip.x, top.y - bedTip.y), 6);
-    expect(width).toBe(figure(plane, "coreWidth"));
+    expect(width).toBe(figureValue(plane, "coreWidth"));
   }
 });
 
@@ -26,10 +26,10 @@ describe("the sheet", () => {
     for (const units of ["mm", "in"] as const)
       for (const { design } of planes) {
         const plane = elevation({ ...design, units });
-        const [sheet, bed] = [blankSheet(plane), surveyedBed(plane)];
-        const { faults } = surveyReadings(sheet, bed);
+        const [sheet, bed] = [blankSheet(plane), bedExtent(plane)];
+        const { faults } = parseSurvey(sheet, bed);
         expect(faults![0]!.path).toBe("straightedge.0.gaps.0.refuses");
-        const { readings, faults: none } = surveyReadings(filled(sheet, "0.02 mm"), bed);
+        const { readings, faults: none } = parseSurvey(filled(sheet, "0.02 mm"), bed);
         expect(none).toBeUndefined();
         expect(readings!.straightedges).toHaveLength(8);
       }
@@ -40,11 +40,11 @@ describe("the sheet", () => {
     for (const [i, { design }] of usual.entries()) {
       const units = i % 2 === 0 ? "mm" : "in";
       const plane = elevation({ ...design, units });
-      const bed = surveyedBed(plane);
+      const bed = bedExtent(plane);
       const sheet = blankSheet(plane);
       const leaf = /Thinnest leaf ([\d.]+ (mm|in))/.exec(sheet)![1]!;
-      const { readings } = surveyReadings(filled(sheet, leaf), bed);
-      expect(bedSurvey(readings!, bed)).toMatchObject({ verdict: "flat", passes: true, missing: [] });
+      const { readings } = parseSurvey(filled(sheet, leaf), bed);
+      expect(judgeBed(readings!, bed)).toMatchObject({ verdict: "flat", passes: true, missing: [] });
     }
   });
 
@@ -52,8 +52,8 @@ describe("the sheet", () => {
     for (const changes of [{}, { "iron.width": 8, "body.sideClearance": 0.1 }, { "bed.featherChamfer": 9 }])
       for (const units of ["mm", "in"] as const) {
         const plane = elevation({ ...designWith(changes), units });
-        const bed = surveyedBed(plane);
-        const { readings } = surveyReadings(filled(blankSheet(plane), "0.02 mm"), bed);
+        const bed = bedExtent(plane);
+        const { readings } = parseSurvey(filled(blankSheet(plane), "0.02 mm"), bed);
         for (const { from, to, gaps } of readings!.straightedges) {
           expect(gaps.length).toBeGreaterThanOrEqual(3);
           for (const { along, across } of [from, to]) {
@@ -67,20 +67,21 @@ describe("the sheet", () => {
 });
 
 describe("stations in the recess", () => {
-  const bed = surveyedBed(smoother);
-  const low = figure(smoother, "recessFromBedTip")! + smoother.design.sole.allowance / Math.sin((47 * Math.PI) / 180);
+  const bed = bedExtent(smoother);
+  const low =
+    figureValue(smoother, "recessFromBedTip")! + smoother.design.sole.allowance / Math.sin((47 * Math.PI) / 180);
 
   test("lie above its lower end and between its lands", () => {
     expect(isOverRecess(smoother, { along: low + 0.1, across: bed.width / 2 })).toBe(true);
     expect(isOverRecess(smoother, { along: low - 0.1, across: bed.width / 2 })).toBe(false);
-    const land = figure(smoother, "recessLand")!;
+    const land = figureValue(smoother, "recessLand")!;
     expect(isOverRecess(smoother, { along: low + 10, across: land - 0.1 })).toBe(false);
     expect(isOverRecess(smoother, { along: low + 10, across: land + 0.1 })).toBe(true);
     const single = elevation(designWith({ "capIron.thickness": 0 }));
     expect(isOverRecess(single, { along: 60, across: 25 })).toBe(false);
   });
 
-  const read = (text: string) => stationsInRecess(smoother, surveyReadings(text, bed).readings!);
+  const read = (text: string) => stationsInRecess(smoother, parseSurvey(text, bed).readings!);
   const gaps = (deep: string) => `straightedge:
   - from: [70, 4]
     to: [70, 45]

@@ -1,7 +1,7 @@
 // Readings files: what is understood, what is refused and where; no text of any kind makes it throw.
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { surveyReadings } from "../../../packages/bench/src/survey/index.ts";
+import { parseSurvey } from "../../../packages/bench/src/survey/index.ts";
 import { BED } from "./beds.ts";
 
 const GOOD = `units: mm
@@ -14,7 +14,7 @@ heights:
   points: [[0, 0, 0.00], [20, 0, 0.01], [40, 0, 0.02], [0, 25, -0.01]]
 `;
 
-const faultsOf = (text: string) => surveyReadings(text, BED).faults ?? [];
+const faultsOf = (text: string) => parseSurvey(text, BED).faults ?? [];
 /** Line, column and path of each fault. */
 const placesOf = (text: string) => faultsOf(text).map(({ line, column, path }) => `${line}:${column} ${path}`);
 const changed = (from: string, to: string) => {
@@ -24,7 +24,7 @@ const changed = (from: string, to: string) => {
 
 describe("a sound file", () => {
   it("gives stations on the bed and intervals in mm", () => {
-    const { readings } = surveyReadings(GOOD, BED);
+    const { readings } = parseSurvey(GOOD, BED);
     expect(readings!.straightedges[0]!.gaps[1]).toEqual({
       place: { along: 40, across: 10 },
       low: 0.1,
@@ -49,7 +49,7 @@ straightedge:
     to: [3, 12.7 mm]
     gaps: [{at: 0, refuses: 0.0015}, {at: 1 1/2 in, fits: 0.0015, refuses: 0.002}, {at: 3, refuses: 0.0015}]
 `;
-    const { readings } = surveyReadings(text, BED);
+    const { readings } = parseSurvey(text, BED);
     expect(readings!.units).toBe("in");
     expect(readings!.straightedges[0]!.from).toEqual({ along: 0, across: 12.7 });
     expect(readings!.straightedges[0]!.gaps[1]).toMatchObject({ low: 0.0381, high: 0.0508 });
@@ -66,7 +66,7 @@ straightedge:
     const text = changed("from: [0, 10]\n    to: [80, 10]", "from: [0, 0]\n    to: [60, 45]")
       .replace("at: 40", "at: 25")
       .replace("at: 80", "at: 75");
-    const place = surveyReadings(text, BED).readings!.straightedges[0]!.gaps[1]!.place;
+    const place = parseSurvey(text, BED).readings!.straightedges[0]!.gaps[1]!.place;
     expect(place.along).toBeCloseTo(20, 9);
     expect(place.across).toBeCloseTo(15, 9);
   });
@@ -156,7 +156,7 @@ describe("nothing throws", () => {
   it("any text is read or refused, never both", () => {
     fc.assert(
       fc.property(fc.string({ unit: "binary", maxLength: 200 }), (text) => {
-        const { readings, faults } = surveyReadings(text, BED);
+        const { readings, faults } = parseSurvey(text, BED);
         return readings === undefined ? faults!.length > 0 : faults === undefined;
       }),
     );
@@ -169,7 +169,7 @@ describe("nothing throws", () => {
     );
     fc.assert(
       fc.property(fc.nat(GOOD.length), fc.nat(12), scrap, (at, length, text) => {
-        const { readings, faults } = surveyReadings(GOOD.slice(0, at) + text + GOOD.slice(at + length), BED);
+        const { readings, faults } = parseSurvey(GOOD.slice(0, at) + text + GOOD.slice(at + length), BED);
         const sound = (readings?.straightedges ?? [])
           .flatMap(({ gaps }) => gaps)
           .every(({ low, high }) => low >= 0 && low < high);

@@ -1,16 +1,16 @@
 // The lines a maker reads: typed out whole, so that a change in them is seen.
 import { describe, expect, it } from "vitest";
 import {
-  bedSurvey,
+  judgeBed,
+  parseSurvey,
   SURVEY_SOURCES,
-  surveyReadings,
   surveyText,
   workText,
 } from "../../../packages/bench/src/survey/index.ts";
-import { BED, gapsOf, heightsOf, PLACEMENTS, type Shape, seeded } from "./beds.ts";
+import { BED, type BedForm, gapsOf, heightsOf, PLACEMENTS, seededUniform } from "./beds.ts";
 
-const exact = (shape: Shape) =>
-  bedSurvey(
+const exact = (shape: BedForm) =>
+  judgeBed(
     heightsOf(shape, 0.003, () => 0.5),
     BED,
   );
@@ -56,8 +56,8 @@ describe("the text of a survey", () => {
   });
 
   it("what is missing is said right after the verdict", () => {
-    const survey = bedSurvey(
-      gapsOf({ along: 0, across: 0, twist: 0 }, 0.02, 0, seeded(1), 3, PLACEMENTS.slice(0, 1)),
+    const survey = judgeBed(
+      gapsOf({ along: 0, across: 0, twist: 0 }, 0.02, 0, seededUniform(1), 3, PLACEMENTS.slice(0, 1)),
       BED,
     );
     expect(surveyText(survey, "mm").join("\n")).toMatchInlineSnapshot(`
@@ -75,7 +75,7 @@ describe("the text of a survey", () => {
       [0, 25, 50].map((y) => `    - [${x}, ${y}, ${x === 40 && y === 25 ? 0.2 : 0}]`),
     );
     const text = ["heights:", "  error: 0.005", "  points:", ...points].join("\n");
-    const survey = bedSurvey(surveyReadings(text, BED).readings!, BED);
+    const survey = judgeBed(parseSurvey(text, BED).readings!, BED);
     const told = surveyText(survey, "mm");
     expect(survey.passes).toBe(false);
     expect(

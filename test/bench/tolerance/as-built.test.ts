@@ -1,12 +1,12 @@
 // What has been measured is known: its error shrinks to that of the reading, and the rest stays as it was.
-import { expectedOf, tolerances } from "@lamplane/bench";
+import { expectedValue, toleranceReport } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { designWith, WORKED } from "../../support/designs.ts";
 
 const worked = designWith({ ...WORKED, "hand.placing": "marks" });
 const withinOf = (design: Design, key: string): number => {
-  const result = tolerances(design, { runs: 1000 }).results.find((each) => each.key === key)!;
+  const result = toleranceReport(design, { runs: 1000 }).results.find((each) => each.key === key)!;
   return "within" in result ? result.within : Number.NaN;
 };
 const measuring = (values: Partial<Design["measured"]>): Design => ({
@@ -15,11 +15,11 @@ const measuring = (values: Partial<Design["measured"]>): Design => ({
 });
 
 test("a measured angle, hole or place leaves the error of its reading", () => {
-  const bed = expectedOf(worked, "bedAngle")!;
+  const bed = expectedValue(worked, "bedAngle")!;
   expect(withinOf(measuring({ bedAngle: bed }), "wedgeAtPin")).toBeLessThan(withinOf(worked, "wedgeAtPin"));
-  const hole = expectedOf(worked, "pinHoleFromToe")!;
+  const hole = expectedValue(worked, "pinHoleFromToe")!;
   expect(withinOf(measuring({ pinHoleFromToe: hole }), "pinToRamp")).toBeLessThan(withinOf(worked, "pinToRamp"));
-  const tips = { bedTipX: expectedOf(worked, "bedTipX")!, rampTipX: expectedOf(worked, "rampTipX")! };
+  const tips = { bedTipX: expectedValue(worked, "bedTipX")!, rampTipX: expectedValue(worked, "rampTipX")! };
   expect(withinOf(measuring(tips), "mouthOpening")).toBeLessThan(0.6 * withinOf(worked, "mouthOpening"));
 });
 

@@ -1,23 +1,23 @@
 // Derivatives worked out by hand against differences over whole elevations, and the closed form against the elevations themselves.
 import {
-  asMade,
+  applyErrors,
   type ErrorKey,
   type Errors,
+  errorSources,
   gradients,
   NO_ERRORS,
-  type Plan,
-  planOf,
   type ResultKey,
-  sourcesOfError,
+  type TolerancePlan,
+  tolerancePlan,
 } from "@lamplane/bench";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
-import { elevation, figure } from "@lamplane/parameters/elevation";
+import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../support/designs.ts";
 import { derivativesThroughElevation, resultsThroughElevation } from "./through-elevation.ts";
 
 const RESULTS: readonly ResultKey[] = ["mouthOpening", "glueGap", "pinToRamp", "wedgeAtPin", "wedgeTipFromEdge"];
-const planWith = (changes: Changes): Plan => planOf(elevation(designWith(changes)));
+const planWith = (changes: Changes): TolerancePlan => tolerancePlan(elevation(designWith(changes)));
 const placings = ["contact", "marks"] as const;
 
 /** Pin low and high, tight curves and wide: the pin is nearest to the exit, the curve or the wear. */
@@ -33,7 +33,7 @@ const plans = [...randomDesigns(41, 30).map(({ changes }) => changes), ...steepW
 );
 
 test("the plans tried have both placings and, nearest to the pin, the wear, the curve and the exit", () => {
-  const partOf = (plan: Plan) => {
+  const partOf = (plan: TolerancePlan) => {
     const normalX = gradients(plan).pinToRamp!.pinHoleAlong!;
     if (!plan.curve) return "straight";
     if (Math.abs(normalX - sinDeg(plan.rampAngle)) < 1e-9) return "wear";
@@ -47,7 +47,7 @@ test("every derivative by hand is the one through whole elevations", () => {
   let compared = 0;
   for (const plan of plans) {
     const byHand = gradients(plan);
-    for (const { key } of sourcesOfError(plan)) {
+    for (const { key } of errorSources(plan)) {
       const byDifferences = derivativesThroughElevation(plan, key);
       for (const result of RESULTS) {
         const [hand, through] = [byHand[result]?.[key] ?? 0, byDifferences[result]];
@@ -65,8 +65,8 @@ test("the plane as made is the elevation's, with every error at once and large",
   const random = seeded(3);
   for (const plan of plans) {
     const errors: Errors = { ...NO_ERRORS };
-    for (const { key, tolerance } of sourcesOfError(plan)) errors[key] = (random() * 4 - 2) * tolerance;
-    const [closed, through] = [asMade(plan, errors), resultsThroughElevation(plan, errors)];
+    for (const { key, tolerance } of errorSources(plan)) errors[key] = (random() * 4 - 2) * tolerance;
+    const [closed, through] = [applyErrors(plan, errors), resultsThroughElevation(plan, errors)];
     for (const result of RESULTS) expect(closed[result], result).toBeCloseTo(through[result], 8);
   }
 });
@@ -74,11 +74,11 @@ test("the plane as made is the elevation's, with every error at once and large",
 test("without errors the results are the design's figures", () => {
   for (const { design } of randomDesigns(42, 60)) {
     const plane = elevation(design);
-    const made = asMade(planOf(plane), NO_ERRORS);
+    const made = applyErrors(tolerancePlan(plane), NO_ERRORS);
     expect(made.mouthOpening).toBeCloseTo(design.mouth.opening, 9);
-    expect(made.glueGap).toBeCloseTo(figure(plane, "glueGap")!, 9);
-    expect(made.pinToRamp).toBeCloseTo(figure(plane, "pinToRamp")!, 9);
-    expect(made.wedgeAtPin).toBeCloseTo(figure(plane, "wedgeAtPin")!, 9);
+    expect(made.glueGap).toBeCloseTo(figureValue(plane, "glueGap")!, 9);
+    expect(made.pinToRamp).toBeCloseTo(figureValue(plane, "pinToRamp")!, 9);
+    expect(made.wedgeAtPin).toBeCloseTo(figureValue(plane, "wedgeAtPin")!, 9);
     expect(made.wedgeTipFromEdge).toBeCloseTo(design.wedge.tipFromEdge, 9);
   }
 });
@@ -120,7 +120,7 @@ describe("the worked set: plane geometry, typed from the formulas", () => {
 
 test("the derivative of pin to ramp is undefined with the pin on the curve's centre, and so is told", () => {
   const plan = planWith({ "bed.angle": 57 });
-  const { x, y } = asMade(plan, NO_ERRORS).ramp.curve!.centre;
+  const { x, y } = applyErrors(plan, NO_ERRORS).ramp.curve!.centre;
   const lost = gradients({ ...plan, pinX: x, pinY: y });
   expect(lost.pinToRamp).toBeUndefined();
   expect(Object.values(lost.wedgeAtPin!).every(Number.isFinite)).toBe(true);

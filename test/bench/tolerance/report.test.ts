@@ -1,12 +1,12 @@
 // The report as a whole: every design, whatever its findings, gets finite figures, shares that make 1, and words.
-import { type ResultTolerance, type ToleranceReport, tolerances, toleranceText } from "@lamplane/bench";
+import { type ResultTolerance, type ToleranceReport, toleranceReport, toleranceText } from "@lamplane/bench";
 import { checkPlane, mayBeBuilt } from "@lamplane/bench/checks";
 import { elevation } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
 const RUNS = 200;
-const reportOf = (changes: Changes): ToleranceReport => tolerances(designWith(changes), { runs: RUNS });
+const reportOf = (changes: Changes): ToleranceReport => toleranceReport(designWith(changes), { runs: RUNS });
 const mouthOf = ({ results }: ToleranceReport) => results[0] as ResultTolerance;
 
 /** Every number anywhere in plain data. */
@@ -19,7 +19,7 @@ test("every design gets finite figures, shares that make 1, and words without a 
     const units = Number(changes["iron.width"]) > 50 ? "in" : "mm";
     const asked = { ...design, units } as const;
     if (!mayBeBuilt(checkPlane(elevation(design)))) unsound++;
-    const report = tolerances(asked, { runs: RUNS });
+    const report = toleranceReport(asked, { runs: RUNS });
     const numbers = numbersIn(report);
     expect(numbers.length).toBeGreaterThan(100);
     expect(numbers.every(Number.isFinite)).toBe(true);
@@ -80,7 +80,7 @@ describe("the maker's question", () => {
   test("says where one step alone is not enough, and where all is well already", () => {
     const words = (changes: Changes) => {
       const design = designWith({ ...WORKED, ...changes });
-      return toleranceText(tolerances(design, { runs: RUNS }), design).join("\n");
+      return toleranceText(toleranceReport(design, { runs: RUNS }), design).join("\n");
     };
     expect(words({ "hand.mouthWithin": 0.05 })).toMatch(
       /alone is not enough: the rest leaves ±0\.11 mm\. Hold every step to 34 %/,
@@ -98,7 +98,7 @@ describe("the maker's question", () => {
 test("after the glue-up the allowance is what is still to come off, and nothing is said of placing the block otherwise", () => {
   // By hand: the front block 0.28 nearer to the toe than its 79.582 opens the mouth sooner, by 0.282 / (cot 47 + cot 60) = 0.187.
   const glued = designWith({ ...WORKED, "measured.rampTipX": 79.3 });
-  const report = tolerances(glued, { runs: RUNS });
+  const report = toleranceReport(glued, { runs: RUNS });
   expect(report.mouth.allowance).toBeCloseTo(3 - 0.187, 3);
   const words = toleranceText(report, glued).join("\n");
   expect(words).toMatch(/planned allowance of 2\.81 mm/);
@@ -108,5 +108,5 @@ test("after the glue-up the allowance is what is still to come off, and nothing 
 
 test("no unit runs into the next word", () => {
   const inches = designWith({ ...WORKED, units: "in" });
-  expect(toleranceText(tolerances(inches, { runs: RUNS }), inches).join("\n")).not.toMatch(/\bin in\b/);
+  expect(toleranceText(toleranceReport(inches, { runs: RUNS }), inches).join("\n")).not.toMatch(/\bin in\b/);
 });

@@ -1,12 +1,12 @@
 // The sampler and the runs against the derivatives, within their own statistical error; known quantiles stand in test/outside.
 import {
   type Distribution,
-  distributionOf,
   type ResultTolerance,
+  summarizeValues,
   type ToleranceReport,
-  tolerances,
+  toleranceReport,
 } from "@lamplane/bench";
-import { normalFrom, uniformFrom } from "@lamplane/geometry/numerics";
+import { normalGenerator, uniformGenerator } from "@lamplane/geometry/numerics";
 import type { Design } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
@@ -23,7 +23,7 @@ const handTimes = (factor: number): Changes =>
 describe("the sampler", () => {
   const N = 400_000;
   test("fills 64 boxes evenly: chi-square at 63 below 114, its 99.99 % point (Wilson and Hilferty)", () => {
-    const uniform = uniformFrom(2);
+    const uniform = uniformGenerator(2);
     const boxes = new Array<number>(64).fill(0);
     for (let i = 0; i < N; i++) boxes[Math.floor(uniform() * 64)]!++;
     const chiSquare = boxes.reduce((sum, n) => sum + (n - N / 64) ** 2 / (N / 64), 0);
@@ -32,14 +32,14 @@ describe("the sampler", () => {
   });
 
   test("knows its seed and nothing else", () => {
-    const first = (seed: number) => Array.from({ length: 50 }, normalFrom(uniformFrom(seed)));
+    const first = (seed: number) => Array.from({ length: 50 }, normalGenerator(uniformGenerator(seed)));
     expect(first(7)).toEqual(first(7));
     expect(new Set([0, 1, 2, 7, 2 ** 32 - 1].map((seed) => first(seed).join()))).toHaveProperty("size", 5);
   });
 });
 
 test("percentiles lie straight between neighbours; the middle of 1 … 5 is 3", () => {
-  const { middle, mean, deviation } = distributionOf(Float64Array.of(5, 3, 1, 2, 4));
+  const { middle, mean, deviation } = summarizeValues(Float64Array.of(5, 3, 1, 2, 4));
   expect([middle, mean]).toEqual([3, 3]);
   expect(deviation).toBeCloseTo(Math.sqrt(2.5), 12);
 });
@@ -52,7 +52,7 @@ const withRange = (report: ToleranceReport) =>
 test("with tolerances a hundredth as large, the runs and the derivatives say the same", () => {
   const runs = 20_000;
   for (const { changes } of randomDesigns(17, 12)) {
-    const report = tolerances(designWith({ ...changes, ...handTimes(0.01) }), { runs, seed: 9 });
+    const report = toleranceReport(designWith({ ...changes, ...handTimes(0.01) }), { runs, seed: 9 });
     for (const [{ key, within, planned }, { mean, deviation, middle }] of withRange(report)) {
       const sigma = within / 2;
       expect(Math.abs(deviation / sigma - 1), key).toBeLessThan(FAR / Math.sqrt(2 * runs) + 1e-3);
@@ -63,7 +63,7 @@ test("with tolerances a hundredth as large, the runs and the derivatives say the
 });
 
 describe("shares of the runs", () => {
-  const trialOf = (changes: Changes) => tolerances(designWith(changes), { runs: 20_000 }).trial;
+  const trialOf = (changes: Changes) => toleranceReport(designWith(changes), { runs: 20_000 }).trial;
   const spread = FAR * Math.sqrt(0.25 / 20_000);
 
   test("a mouth planned shut is still closed in half of them", () =>
@@ -80,7 +80,7 @@ describe("shares of the runs", () => {
 });
 
 test("set, read and repeat leaves the planing times the growth, and the reading", () => {
-  const report = tolerances(designWith(WORKED), { runs: 50_000 });
+  const report = toleranceReport(designWith(WORKED), { runs: 50_000 });
   const { afterRepeat } = report.mouth;
   expect(afterRepeat.within).toBeCloseTo(Math.hypot(0.05 * 1.5099, 0.03), 4);
   const { low, middle, high } = report.trial.mouthAfterRepeat;
@@ -91,7 +91,7 @@ test("set, read and repeat leaves the planing times the growth, and the reading"
 
 test("the same seed makes the same runs, another seed others", () => {
   const design: Design = designWith(WORKED);
-  const at = (seed: number) => tolerances(design, { seed, runs: 500 }).trial.results;
+  const at = (seed: number) => toleranceReport(design, { seed, runs: 500 }).trial.results;
   expect(at(4)).toEqual(at(4));
   expect(at(5).mouthOpening.mean).not.toBe(at(4).mouthOpening.mean);
 });

@@ -1,7 +1,14 @@
 // Results read off whole elevations of the plane as made, and their derivatives by differences: a second way to both.
-import { type ErrorKey, type Errors, NO_ERRORS, type Plan, type ResultKey, type Results } from "@lamplane/bench";
+import {
+  type ErrorKey,
+  type Errors,
+  NO_ERRORS,
+  type ResultKey,
+  type Results,
+  type TolerancePlan,
+} from "@lamplane/bench";
 import { withValue } from "@lamplane/parameters/design";
-import { type Elevation, elevation, figure } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 
 type Changes = Readonly<Record<string, number>>;
@@ -12,19 +19,19 @@ const changed = (design: Design, changes: Changes): Design =>
  * Results off the elevation of a design that is this plane as made: its mouth, its place and its wedge's are sought until
  * blocks and pin stand where the errors put them.
  */
-export function resultsThroughElevation(plan: Plan, errors: Readonly<Errors>): Results {
+export function resultsThroughElevation(plan: TolerancePlan, errors: Readonly<Errors>): Results {
   const made = designAsMade(plan, errors);
   const e = elevation(made);
   return {
     mouthOpening: e.design.mouth.opening,
-    glueGap: figure(e, "glueGap")!,
-    pinToRamp: figure(e, "pinToRamp")! - errors.rampForm,
-    wedgeAtPin: figure(e, "wedgeAtPin")!,
+    glueGap: figureValue(e, "glueGap")!,
+    pinToRamp: figureValue(e, "pinToRamp")! - errors.rampForm,
+    wedgeAtPin: figureValue(e, "wedgeAtPin")!,
     wedgeTipFromEdge: e.design.wedge.tipFromEdge,
   };
 }
 
-function designAsMade(plan: Plan, errors: Readonly<Errors>): Design {
+function designAsMade(plan: TolerancePlan, errors: Readonly<Errors>): Design {
   const cut = changed(plan.design, partsAsMade(plan, errors));
   const bedTipX = plan.bedTipX + errors.bedPlace;
   const rampTipX =
@@ -35,7 +42,7 @@ function designAsMade(plan: Plan, errors: Readonly<Errors>): Design {
   return sought(opened, "wedge.tipFromEdge", (e) => e.pin.centre.x, plan.pinX + errors.pinHoleAlong);
 }
 
-function partsAsMade({ design, rampAngle, curve, ...plan }: Plan, errors: Readonly<Errors>): Changes {
+function partsAsMade({ design, rampAngle, curve, ...plan }: TolerancePlan, errors: Readonly<Errors>): Changes {
   const { soleTaken } = errors;
   return {
     "iron.thickness": plan.thickness + errors.ironThickness,
@@ -52,7 +59,7 @@ function partsAsMade({ design, rampAngle, curve, ...plan }: Plan, errors: Readon
 }
 
 /** At contact the plane looks as if its sole were trued up to the edge and its mouth shut. */
-function tipAtContact(plan: Plan, cut: Design, errors: Readonly<Errors>, bedTipX: number): number {
+function tipAtContact(plan: TolerancePlan, cut: Design, errors: Readonly<Errors>, bedTipX: number): number {
   const shut = changed(cut, { "sole.allowance": plan.edgeHeight + errors.edgeHeight, "mouth.opening": 0 });
   return elevation(sought(shut, "mouth.fromToe", (e) => e.points.bedTip.x, bedTipX)).points.rampTip.x;
 }
@@ -68,7 +75,7 @@ function sought(design: Design, path: string, place: (e: Elevation) => number, w
 const STEP = 1e-3;
 
 /** Derivatives of all results by one error, by central differences over whole elevations. mm for each mm or degree. */
-export function derivativesThroughElevation(plan: Plan, key: ErrorKey): Results {
+export function derivativesThroughElevation(plan: TolerancePlan, key: ErrorKey): Results {
   const at = (error: number) => resultsThroughElevation(plan, { ...NO_ERRORS, [key]: error });
   const [above, below] = [at(STEP), at(-STEP)];
   const keys = Object.keys(above) as ResultKey[];

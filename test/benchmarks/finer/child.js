@@ -1,12 +1,12 @@
 // Times of the first example's solids with the chord error as it was loaded; told as JSON.
 import { stlBytes } from "@lamplane/export/bytes";
-import { planeOf } from "@lamplane/parameters/bench";
-import { bodyOf, partsOf } from "@lamplane/parameters/solids";
+import { asBuiltPlane } from "@lamplane/parameters/bench";
+import { bodySolid, partsOf } from "@lamplane/parameters/solids";
 import { FIRST } from "../corpus.js";
 import { beside } from "../measure.js";
 
 const how = process.env.LAMPLANE_BENCH_ONCE ? { repetitions: 1, warm: "none" } : {};
-const plane = planeOf(FIRST.design);
+const plane = asBuiltPlane(FIRST.design);
 const triangles = (geometry) => geometry.polygons.reduce((sum, { vertices }) => sum + vertices.length - 2, 0);
 const made = partsOf(plane, "blank");
 const inParts = made.reduce((sum, { lying }) => sum + triangles(lying), 0);
@@ -16,7 +16,7 @@ const measure = async (kind, each, run) => {
   rows.push({ kind, ...row });
 };
 await measure("parts", inParts, () => partsOf(plane, "blank"));
-const { solid, volume } = bodyOf(plane, "trued");
+const { solid, volume } = bodySolid(plane, "trued");
 try {
   await measure("bytes", triangles(solid), () => stlBytes(solid, "body", volume));
 } catch (error) {

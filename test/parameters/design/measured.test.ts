@@ -14,7 +14,7 @@ vi.mock("../../../packages/parameters/src/table/index.ts", async (original) => {
   return { ...table, TABLE: { ...table.TABLE, measured } };
 });
 
-const { completeDesign, designSchema, readDesign, starterDesign, valueAt, writtenBack } = await import(
+const { completeDesign, designSchema, readDesign, starterDesign, valueAt, setValue } = await import(
   "../../../packages/parameters/src/design/index.ts"
 );
 
@@ -45,14 +45,14 @@ test.each([
   ["measured: # later\n  # coreWidth:\n", "measured: { coreWidth: 49.7 } # later\n  # coreWidth:\n"],
   ["", "measured:\n  coreWidth: 49.7\n"],
 ])("written into %j", (before, after) => {
-  expect(writtenBack(IRON + before, "measured.coreWidth", 49.7)).toBe(IRON + after);
+  expect(setValue(IRON + before, "measured.coreWidth", 49.7)).toBe(IRON + after);
 });
 
 test.each(["mm", "in"] as const)("the starter in %s and the schema agree with the reader", (units) => {
   const source = starterDesign("plane", units);
   expect(source.match(/^measured:/gm)).toHaveLength(1);
   expect(readDesign(source, "")).toMatchObject({ ok: true });
-  const measured = writtenBack(source, "measured.coreWidth", 50.8);
+  const measured = setValue(source, "measured.coreWidth", 50.8);
   const reading = readDesign(measured, "");
   expect(reading.ok && valueAt(reading.design, "measured.coreWidth")).toBe(50.8);
   const validate = new Ajv2020({ strict: false }).compile(designSchema());

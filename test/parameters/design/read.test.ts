@@ -74,7 +74,11 @@ describe("a file that is understood", () => {
   });
   test("what was given is told from what was filled in", () => {
     const reading = readDesign(`${IRON}wood: { driest: { humidity: 25 } }\nbody: {}\n`, "");
-    expect(reading.ok && [...reading.given].sort()).toEqual(["iron.thickness", "iron.width", "wood.driest.humidity"]);
+    expect(reading.ok && [...reading.givenPaths].sort()).toEqual([
+      "iron.thickness",
+      "iron.width",
+      "wood.driest.humidity",
+    ]);
   });
   test("fractions, units and auto", () => {
     const design = designIn(

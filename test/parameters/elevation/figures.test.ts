@@ -1,12 +1,12 @@
 // Figures of the elevation: a chamfer on a thin iron, the core's cuts; the worked set and the trade's rules stand in test/outside.
 
 import { cotDeg, sinDeg } from "@lamplane/geometry";
-import { blocksAt, elevation, type FigureKey, figure } from "@lamplane/parameters/elevation";
+import { blocksAt, elevation, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
-import { buildable } from "../../support/buildable.ts";
+import { isBuildable } from "../../support/buildable.ts";
 import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";
 
-const figureOf = (changes: Changes, key: FigureKey): number => figure(elevation(designWith(changes)), key)!;
+const figureOf = (changes: Changes, key: FigureKey): number => figureValue(elevation(designWith(changes)), key)!;
 
 describe("a thin iron", () => {
   const thin = {
@@ -24,7 +24,7 @@ describe("a thin iron", () => {
     const left = Math.min(...bed.map(({ from }) => from.x));
     const right = Math.max(...front.map(({ from }) => from.x));
     expect(left - plane.points.bedTip.x).toBeCloseTo(3.175, 9);
-    expect(left - right).toBeCloseTo(figure(plane, "glueGap")! + 3.175, 9);
+    expect(left - right).toBeCloseTo(figureValue(plane, "glueGap")! + 3.175, 9);
   });
   test("and is gone once the sole is trued", () => {
     const chamfered = blocksAt(plane, "trued");
@@ -52,7 +52,7 @@ test("a bed that runs out behind the heel ends where it would come out of a long
 });
 
 describe("over random designs", () => {
-  const designs = randomDesigns(7, 200, buildable);
+  const designs = randomDesigns(7, 200, isBuildable);
 
   test("the greatest allowance just brings the tips together", () => {
     for (const { changes } of designs) {
@@ -69,7 +69,7 @@ describe("over random designs", () => {
     for (const { design } of designs) {
       const plane = elevation(design);
       // Let down along the bed by this much, the edge meets the ramp's line on the way.
-      const down = design.sole.allowance - figure(plane, "edgeHeightAtContact")!;
+      const down = design.sole.allowance - figureValue(plane, "edgeHeightAtContact")!;
       const edgeX = plane.points.edge.x - down * cotDeg(design.bed.angle);
       const rampX = plane.points.rampFoot.x + down * cotDeg(plane.ramp.angle);
       expect(edgeX).toBeCloseTo(rampX, 9);

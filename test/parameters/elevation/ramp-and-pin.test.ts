@@ -1,13 +1,13 @@
 // The ramp and the cross pin against brute force: sampled paths and grids of heights.
 
 import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
-import { type Elevation, elevation, figure, rampXAt } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation, figureValue, rampXAt } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
-import { nearestOfRamp } from "../../../packages/parameters/src/elevation/ramp.ts";
-import { buildable } from "../../support/buildable.ts";
+import { closestOnRamp } from "../../../packages/parameters/src/elevation/ramp.ts";
+import { isBuildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns } from "../../support/designs.ts";
 
-const designs = randomDesigns(11, 120, buildable);
+const designs = randomDesigns(11, 120, isBuildable);
 const curved = designs.filter(({ design }) => elevation(design).ramp.curve);
 
 /** Points of the ramp, `step` apart, from below the sole to far above the top: walked by its direction alone. */
@@ -34,7 +34,7 @@ test("room from pin to ramp is that of the nearest of the ramp's sampled points"
     const plane = elevation(design);
     const { centre } = plane.pin;
     const nearest = Math.min(...walked(plane, 0.01).map(({ x, y }) => Math.hypot(x - centre.x, y - centre.y)));
-    expect(Math.abs(figure(plane, "pinToRamp")! + design.pin.diameter / 2 - nearest)).toBeLessThan(0.02);
+    expect(Math.abs(figureValue(plane, "pinToRamp")! + design.pin.diameter / 2 - nearest)).toBeLessThan(0.02);
   }
 });
 
@@ -51,7 +51,7 @@ test("what of the ramp lies nearest is so far off along its normal, from any pla
       [30, 80],
     ] as const) {
       const place = { x: rampXAt(plane.ramp, y) + right, y };
-      const { part, distance, normal } = nearestOfRamp(plane.ramp, place);
+      const { part, distance, normal } = closestOnRamp(plane.ramp, place);
       parts.add(part);
       expect(Math.hypot(normal.x, normal.y)).toBeCloseTo(1, 9);
       const foot = { x: place.x - distance * normal.x, y: place.y - distance * normal.y };
@@ -90,7 +90,7 @@ test("a radius left open leaves room 16, or its curve ends just at the top", () 
   const ends = { atRoom: 0, atTop: 0 };
   for (const { design } of curved) {
     const plane = elevation(design);
-    const room = figure(plane, "pinToRamp")!;
+    const room = figureValue(plane, "pinToRamp")!;
     const end = plane.ramp.curve!.end.y;
     if (Math.abs(end - design.body.height) < 1e-4) {
       ends.atTop++;

@@ -1,16 +1,16 @@
 // Small pieces that the whole elevation is made of, each with values worked by hand.
 
-import { elevation, figure } from "@lamplane/parameters/elevation";
+import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
-import { shareOf } from "../../../packages/bench/src/checks/cures.ts";
-import { up } from "../../../packages/bench/src/checks/draft.ts";
-import { splitAtFirstMeeting } from "../../../packages/geometry/src/crossing.ts";
+import { shareOfRange } from "../../../packages/bench/src/checks/cures.ts";
+import { increase } from "../../../packages/bench/src/checks/judgement.ts";
+import { splitAtIntersection } from "../../../packages/geometry/src/intersection.ts";
 import { arc, boundsOf, line, type Point, point } from "../../../packages/geometry/src/outline.ts";
-import { placedPoint } from "../../../packages/geometry/src/place.ts";
+import { transformPoint } from "../../../packages/geometry/src/transform.ts";
 import { cosDeg, sinDeg } from "../../../packages/geometry/src/trig.ts";
-import { toIron } from "../../../packages/parameters/src/elevation/frame.ts";
+import { planeToIron } from "../../../packages/parameters/src/elevation/frame.ts";
 import { capIronOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
-import { bedLineMeets } from "../../../packages/parameters/src/elevation/stack.ts";
+import { bedLineTopS } from "../../../packages/parameters/src/elevation/stack.ts";
 import { distanceToSegment } from "../../../packages/parameters/src/elevation/top-outline.ts";
 import { widthsOf } from "../../../packages/parameters/src/elevation/widths.ts";
 import { designWith, WORKED } from "../../support/designs.ts";
@@ -41,17 +41,17 @@ describe("flat things", () => {
     expect(boundsOf([point(3, 2), point(1, 5), point(2, 9)])).toEqual({ min: point(1, 2), max: point(3, 9) });
   });
   test("turned, then mirrored, then shifted", () => {
-    near(placedPoint(point(1, 2), { turn: 90, mirrored: true, shift: point(10, 20) }), point(12, 21));
-    near(placedPoint(point(1, 2), { turn: 90 }), point(-2, 1));
+    near(transformPoint(point(1, 2), { turn: 90, mirrored: true, shift: point(10, 20) }), point(12, 21));
+    near(transformPoint(point(1, 2), { turn: 90 }), point(-2, 1));
   });
   test("a chain is split where it meets another, and ends where it ended", () => {
-    const straight = splitAtFirstMeeting([line(point(0, 0), point(10, 0))], [line(point(4, -1), point(4, 1))])!;
+    const straight = splitAtIntersection([line(point(0, 0), point(10, 0))], [line(point(4, -1), point(4, 1))])!;
     near(straight.at, point(4, 0));
     near(straight.before.at(-1)!.to, point(4, 0));
     near(straight.after[0]!.from, point(4, 0));
     near(straight.after[0]!.to, point(10, 0));
     const quarter = arc(point(10, 0), point(0, 10), point(0, 0));
-    const curved = splitAtFirstMeeting([quarter], [line(point(0, 0), point(20, 20))])!;
+    const curved = splitAtIntersection([quarter], [line(point(0, 0), point(20, 20))])!;
     near(curved.at, point(10 * Math.SQRT1_2, 10 * Math.SQRT1_2));
     near(curved.after[0]!.to, point(0, 10));
     expect(curved.after[0]).toMatchObject({ kind: "arc", sweep: expect.closeTo(45, 9) });
@@ -66,20 +66,20 @@ describe("flat things", () => {
 describe("iron and wedge", () => {
   const { design, frame } = elevation(designWith({ ...WORKED, "capIron.hump": 1, "capIron.humpEnd": 12 }));
   test("the cap iron stands highest at its hump, as far from its edge as it is high", () => {
-    const corners = capIronOutline(design, frame)!.map(({ from }) => toIron(frame, from));
+    const corners = capIronOutline(design, frame)!.map(({ from }) => planeToIron(frame, from));
     const peak = corners.reduce((a, b) => (a.v > b.v ? a : b));
     expect(peak.v).toBeCloseTo(3.2 + 1, 9);
     expect(peak.s).toBeCloseTo(design.capIron.setback + 3.2 + 1, 9);
   });
   test("a line along the iron that misses the top is as long as the full height gives", () => {
     const top = [line(point(5, 58), point(0, 58))];
-    expect(bedLineMeets(design, frame, top, 3.2)).toBeCloseTo((58 - 3.2 * cosDeg(47)) / sinDeg(47), 9);
+    expect(bedLineTopS(design, frame, top, 3.2)).toBeCloseTo((58 - 3.2 * cosDeg(47)) / sinDeg(47), 9);
   });
 });
 
 describe("wood over the pin's hole", () => {
   const over = (changes: Parameters<typeof designWith>[0]) =>
-    figure(elevation(designWith({ ...WORKED, "pin.section": "round", ...changes })), "woodOverPinHole")!;
+    figureValue(elevation(designWith({ ...WORKED, "pin.section": "round", ...changes })), "woodOverPinHole")!;
   test("is what stands over it also near the heel, for the thrust goes to the toe", () => {
     // On a flat top: height, less the pin's, less the hole's radius.
     const changes = {
@@ -99,5 +99,5 @@ describe("wood over the pin's hole", () => {
 
 test("a way that is no number counts as a whole one", () => {
   const plane = elevation(designWith(WORKED));
-  expect(shareOf(plane, up("pin.height"), { parameter: "pin.height", value: "auto" })).toBe(1);
+  expect(shareOfRange(plane, increase("pin.height"), { parameter: "pin.height", value: "auto" })).toBe(1);
 });

@@ -1,20 +1,20 @@
 // The throat's series against brute force: sampled surfaces of iron, cap iron, wedge and pin.
-import { findingsOf } from "@lamplane/bench/checks";
+import { checkWithoutCures } from "@lamplane/bench/checks";
 import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
 import {
   type Elevation,
   elevation,
-  fromIron,
+  ironToPlane,
   rampXAt,
   type ThroatNeighbour,
   throatChokes,
   throatSeries,
 } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
-import { buildable } from "../../support/buildable.ts";
+import { isBuildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
-const planes = randomDesigns(41, 25, buildable).map(({ design }) => elevation(design));
+const planes = randomDesigns(41, 25, isBuildable).map(({ design }) => elevation(design));
 const STEP = 0.05; // mm between samples
 
 const between = (a: Point, b: Point): Point[] => {
@@ -29,7 +29,7 @@ const between = (a: Point, b: Point): Point[] => {
 function surfaces(plane: Elevation): Record<ThroatNeighbour, Point[]> {
   const { design, frame, pin, wedge } = plane;
   const { capIron } = design;
-  const on = (s: number, v: number) => fromIron(frame, s, v);
+  const on = (s: number, v: number) => ironToPlane(frame, s, v);
   const [c, peak] = [capIron.thickness, capIron.thickness + capIron.hump];
   const tip = design.wedge.tipFromEdge;
   const end = Math.max(capIron.setback + capIron.humpEnd, capIron.setback + peak);
@@ -98,7 +98,7 @@ test("chokes are the lowest places of every stretch that is narrower than what c
 test("a throat that the cap iron's hump all but closes is stopped, though it narrows more at the pin further up", () => {
   const plane = elevation(designWith({ "bed.angle": 60, "ramp.shape": "straight", "ramp.angle": 80 }));
   expect(plane.throat.left).toBeLessThan(0.5);
-  expect(findingsOf(plane)).toContainEqual(expect.objectContaining({ code: "throat-chokes", severity: "stop" }));
+  expect(checkWithoutCures(plane)).toContainEqual(expect.objectContaining({ code: "throat-chokes", severity: "stop" }));
 });
 
 test("the throat's figure is the fall of the series that takes the largest share of what was there", () => {

@@ -1,12 +1,12 @@
 // Whether each jig does what it is for, read off its mesh: angles of flanks, the cutter's path, the gap, the axis, the level.
-import { type Elevation, elevation, recessEdge, toIron } from "@lamplane/parameters/elevation";
-import { fitTestShank, pinGuidePlaces, TRIED, templatePlaces } from "@lamplane/parameters/jigs";
-import { type Jig, jigsOf, partsOf } from "@lamplane/parameters/solids";
+import { type Elevation, elevation, planeToIron, recessEdge } from "@lamplane/parameters/elevation";
+import { fitTestShank, pinGuideLayout, TRIED, templateLayout } from "@lamplane/parameters/jigs";
+import { type Jig, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import type { CrossSection } from "manifold-3d";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, WORKED } from "../../support/designs.ts";
-import { areaFacing, facing, lying, used } from "../../support/jigs.ts";
-import { type Corner, manifoldOf, overlap, wasm } from "../../support/meshes.ts";
+import { areaFacing, triangleNormal, trianglesInUse, trianglesLying } from "../../support/jigs.ts";
+import { manifoldOf, overlapVolume, type Vertex, wasm } from "../../support/meshes.ts";
 
 const sin = (angle: number) => Math.sin((angle * Math.PI) / 180);
 const cos = (angle: number) => Math.cos((angle * Math.PI) / 180);
@@ -25,17 +25,17 @@ const SMALL = 0.01; // mm: what the jigs may be off, in the plane and as an angl
 
 describe.each(NAMED)("jigs of %s", (_, changes) => {
   const plane = elevation(designWith(changes));
-  const jigs = new Map(jigsOf(plane).map((jig) => [jig.name, jig]));
+  const jigs = new Map(planeJigs(plane).map((jig) => [jig.name, jig]));
   const parts = new Map(partsOf(plane, "blank").map((part) => [part.name, part.inPlace]));
   const jig = (name: Jig["name"]): Jig => {
     const found = jigs.get(name);
     if (!found) throw new Error(`there is no ${name}`);
     return found;
   };
-  const shared = (solid: Jig["inUse"], part: string, by: Corner): number => {
+  const shared = (solid: Jig["inUse"], part: string, by: Vertex): number => {
     const [a, b] = [manifoldOf(solid), manifoldOf(parts.get(part)!)];
     const moved = b.translate([...by]);
-    const volume = overlap(a, moved);
+    const volume = overlapVolume(a, moved);
     for (const m of [a, b, moved]) m.delete();
     return volume;
   };
@@ -45,7 +45,7 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
       ["bed-gauge", plane.frame.bedAngle],
       ["ramp-gauge", plane.ramp.angle],
     ] as const) {
-      const triangles = lying(jig(name));
+      const triangles = trianglesLying(jig(name));
       const flank = 60 * (16 - 0.5);
       expect(areaFacing(triangles, [0, -1, 0], 0.001)).toBeGreaterThan(60 * 15);
       expect(areaFacing(triangles, [-sin(angle), cos(angle), 0], 0.01)).toBeCloseTo(flank, 3);
@@ -55,19 +55,19 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
 
   test("gauges in use: the flank lies in the line of bed or ramp", () => {
     const beta = plane.frame.bedAngle;
-    const bed = facesAlong(used(jig("bed-gauge")), [-sin(beta), cos(beta), 0]);
+    const bed = facesAlong(trianglesInUse(jig("bed-gauge")), [-sin(beta), cos(beta), 0]);
     for (const [x, y] of bed)
-      expect(Math.abs(toIron(plane.frame, { x, y }).v + plane.design.iron.thickness)).toBeLessThan(SMALL);
+      expect(Math.abs(planeToIron(plane.frame, { x, y }).v + plane.design.iron.thickness)).toBeLessThan(SMALL);
     const rho = plane.ramp.angle;
-    const ramp = facesAlong(used(jig("ramp-gauge")), [sin(rho), cos(rho), 0]);
+    const ramp = facesAlong(trianglesInUse(jig("ramp-gauge")), [sin(rho), cos(rho), 0]);
     const { rampTip } = plane.points;
     for (const [x, y] of ramp)
       expect(Math.abs((x - rampTip.x) * sin(rho) + (y - rampTip.y) * cos(rho))).toBeLessThan(SMALL);
   });
 
   test("template: what the cutter sweeps along its opening is the recess", () => {
-    const { cutter, guide, bedTop, plate } = templatePlaces(plane);
-    const template = used(jig("recess-template"));
+    const { cutter, guide, bedTop, plate } = templateLayout(plane);
+    const template = trianglesInUse(jig("recess-template"));
     // The opening as the mesh has it, cut half way through the plate, in s up the bed and z across.
     const section = openingOf(plane, template, plate / 2);
     const path = section.offset(-guide / 2 + 1e-4, "Round", 2, 360);
@@ -93,7 +93,7 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
   test("template: stop, plate and fences hold the block within the clearance", () => {
     const beta = plane.frame.bedAngle;
     const { inUse } = jig("recess-template");
-    const by = (s: number, v: number, z: number): Corner => [
+    const by = (s: number, v: number, z: number): Vertex => [
       s * cos(beta) - v * sin(beta),
       s * sin(beta) + v * cos(beta),
       z,
@@ -122,15 +122,15 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
     const pin = turning.translate([plane.pin.centre.x, plane.pin.centre.y, 0]);
     for (let up = 0.05; up < plane.design.body.height + 10; up += 4.3) {
       const raised = manifoldOf(inUse).translate([0, up, 0]);
-      expect(overlap(raised, pin)).toBe(0);
+      expect(overlapVolume(raised, pin)).toBe(0);
       for (const part of ["bed-block", "front-block"]) expect(shared(inUse, part, [0, -up, 0])).toBeLessThan(0.01);
       raised.delete();
     }
   });
 
   test("pin guide: its hole stands over the axis when its pegs touch sole and toe, on either cheek", () => {
-    const { pegs, pegRadius, drillRadius } = pinGuidePlaces(plane);
-    const holes = roundHoles(used(jig("pin-guide")));
+    const { pegs, pegRadius, drillRadius } = pinGuideLayout(plane);
+    const holes = roundHoles(trianglesInUse(jig("pin-guide")));
     const { clearance } = plane.design.jigs;
     const bore = holes.find(
       ({ radius, x }) => Math.abs(radius - drillRadius - clearance) < SMALL && Math.abs(x - plane.pin.centre.x) < 1,
@@ -143,9 +143,9 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
       for (const cheek of ["cheek-left", "cheek-right"]) {
         const solid = wasm.Manifold.cylinder(400, pegRadius, pegRadius, 256, true).translate([hole.x, hole.y, 0]);
         const wood = manifoldOf(parts.get(cheek)!);
-        expect(overlap(solid, wood)).toBeLessThan(0.01);
+        expect(overlapVolume(solid, wood)).toBeLessThan(0.01);
         const [dx, dy] = peg === pegs[2] ? [SMALL, 0] : [0, SMALL];
-        expect(overlap(solid.translate([dx, dy, 0]), wood)).toBeGreaterThan(0);
+        expect(overlapVolume(solid.translate([dx, dy, 0]), wood)).toBeGreaterThan(0);
         wood.delete();
       }
     }
@@ -154,7 +154,7 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
   test("cradle: holds sole and heel, and the bed level over its base", () => {
     const beta = plane.frame.bedAngle;
     const { inUse } = jig("bed-cradle");
-    expect(areaFacing(used(jig("bed-cradle")), [sin(beta), -cos(beta), 0], 0.01)).toBeGreaterThan(500);
+    expect(areaFacing(trianglesInUse(jig("bed-cradle")), [sin(beta), -cos(beta), 0], 0.01)).toBeGreaterThan(500);
     expect(shared(inUse, "bed-block", [0, 0, 0])).toBeLessThan(0.1);
     expect(shared(inUse, "bed-block", [0, -SMALL, 0])).toBeGreaterThan(1);
     expect(shared(inUse, "bed-block", [SMALL, 0, 0])).toBeGreaterThan(1);
@@ -162,12 +162,12 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
 
   test("sled: the wedge's upper side lies in its open side, at the wedge angle from where it bears", () => {
     const omega = plane.design.wedge.angle;
-    const triangles = lying(jig("wedge-sled"));
+    const triangles = trianglesLying(jig("wedge-sled"));
     expect(areaFacing(triangles, [sin(omega), cos(omega), 0], 0.01)).toBeGreaterThan(0.9 * plane.wedgeLength * 15);
     expect(areaFacing(triangles, [0, -1, 0], 0.001)).toBeGreaterThan(100 * 15);
     const upper = plane.wedge[2]!;
     const slope = plane.frame.bedAngle + omega;
-    const outer = facesAlong(used(jig("wedge-sled")), [-sin(slope), cos(slope), 0]);
+    const outer = facesAlong(trianglesInUse(jig("wedge-sled")), [-sin(slope), cos(slope), 0]);
     const off = outer.map(([x, y]) => -(x - upper.from.x) * sin(slope) + (y - upper.from.y) * cos(slope));
     expect(Math.abs(Math.max(...off))).toBeLessThan(SMALL);
     expect(
@@ -180,17 +180,17 @@ describe.each(NAMED)("jigs of %s", (_, changes) => {
   });
 
   test("fit test: its holes are the shank and the clearance they are marked with", () => {
-    const holes = roundHoles(lying(jig("fit-test"))).sort((a, b) => a.x - b.x);
+    const holes = roundHoles(trianglesLying(jig("fit-test"))).sort((a, b) => a.x - b.x);
     expect(holes.map(({ radius }) => Math.round((radius - fitTestShank(plane) / 2) * 100) / 100)).toEqual([...TRIED]);
-    const xs = lying(jig("fit-test")).flatMap((t) => t.map((p) => p[0]));
+    const xs = trianglesLying(jig("fit-test")).flatMap((t) => t.map((p) => p[0]));
     expect(Math.max(...xs)).toBeCloseTo(100, 6);
   });
 });
 
 /** Corners of the faces that look in a direction. */
-function facesAlong(triangles: readonly Corner[][], way: Corner): Corner[] {
+function facesAlong(triangles: readonly Vertex[][], way: Vertex): Vertex[] {
   const found = triangles.filter((t) => {
-    const { normal } = facing(t);
+    const { normal } = triangleNormal(t);
     return normal[0] * way[0] + normal[1] * way[1] + normal[2] * way[2] > Math.cos((0.01 * Math.PI) / 180);
   });
   expect(found.length).toBeGreaterThan(0);
@@ -221,11 +221,11 @@ function along(s: ReturnType<typeof recessEdge>[number], share: number): [number
 }
 
 /** The template's opening at a height over the bed, found by slicing the mesh: the hole that holds the recess's middle. */
-function openingOf(plane: Elevation, template: readonly Corner[][], over: number): CrossSection {
+function openingOf(plane: Elevation, template: readonly Vertex[][], over: number): CrossSection {
   const level = over - plane.design.iron.thickness;
   const turned = template.map((t) =>
-    t.map(([x, y, z]): Corner => {
-      const { s, v } = toIron(plane.frame, { x, y });
+    t.map(([x, y, z]): Vertex => {
+      const { s, v } = planeToIron(plane.frame, { x, y });
       return [s, -z, v];
     }),
   );
@@ -243,7 +243,7 @@ function openingOf(plane: Elevation, template: readonly Corner[][], over: number
 const reach = (ring: readonly (readonly [number, number] | readonly number[])[]): number =>
   Math.max(...ring.map((p) => p[1]!));
 
-function manifoldFrom(triangles: readonly Corner[][]) {
+function manifoldFrom(triangles: readonly Vertex[][]) {
   return manifoldOf({ polygons: triangles.map((vertices) => ({ vertices })) } as unknown as Jig["lying"]);
 }
 
@@ -254,14 +254,14 @@ interface RoundHole {
 }
 
 /** Round upright holes: walls that share edges and whose corners all lie on one circle, within 0.01 mm. */
-function roundHoles(triangles: readonly Corner[][]): RoundHole[] {
+function roundHoles(triangles: readonly Vertex[][]): RoundHole[] {
   const axis = [0, 1, 2].find((k) => new Set(triangles.flat().map((p) => Math.round(p[k]! * 1e6))).size < 8)!;
   const [i, j] = [0, 1, 2].filter((k) => k !== axis) as [number, number];
   const links = new Map<string, Set<string>>();
   const places = new Map<string, readonly [number, number]>();
-  const key = (p: Corner) => `${p[i]!.toFixed(6)} ${p[j]!.toFixed(6)}`;
+  const key = (p: Vertex) => `${p[i]!.toFixed(6)} ${p[j]!.toFixed(6)}`;
   for (const t of triangles) {
-    if (Math.abs(facing(t).normal[axis]!) > 1e-9) continue;
+    if (Math.abs(triangleNormal(t).normal[axis]!) > 1e-9) continue;
     for (const p of t) {
       places.set(key(p), [p[i]!, p[j]!]);
       for (const q of t) links.set(key(p), (links.get(key(p)) ?? new Set()).add(key(q)));

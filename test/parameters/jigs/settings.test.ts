@@ -1,12 +1,12 @@
 // What the jigs' settings do: bush, fences, relief, clearance, printer; what is said, and what is left out with a reason.
-import { findingsOf, passedChecks } from "@lamplane/bench/checks";
+import { checkWithoutCures, passedChecks } from "@lamplane/bench/checks";
 import { elevation } from "@lamplane/parameters/elevation";
-import { type JigName, jigPlans, jigsLeftOut, templateOpening, templatePlaces } from "@lamplane/parameters/jigs";
-import { type Jig, jigOf, jigsOf } from "@lamplane/parameters/solids";
+import { type JigName, jigPlans, omittedJigs, templateLayout, templateOpening } from "@lamplane/parameters/jigs";
+import { type Jig, makeJig, planeJigs } from "@lamplane/parameters/solids";
 import type { CrossSection } from "manifold-3d";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, WORKED } from "../../support/designs.ts";
-import { areaFacing, lying } from "../../support/jigs.ts";
+import { areaFacing, trianglesLying } from "../../support/jigs.ts";
 import { manifoldOf } from "../../support/meshes.ts";
 
 const planeOf = (changes: Changes = {}) => elevation(designWith({ ...WORKED, ...changes }));
@@ -18,7 +18,7 @@ describe("recess template", () => {
   test("a bush grows the opening by half of what it is larger than the cutter, all round", () => {
     const box = (changes: Changes) => {
       const plane = planeOf(changes);
-      const corners = templateOpening(plane, templatePlaces(plane)).flatMap((s) => [s.from, s.to]);
+      const corners = templateOpening(plane, templateLayout(plane)).flatMap((s) => [s.from, s.to]);
       return { half: Math.max(...corners.map((p) => p.x)), low: Math.min(...corners.map((p) => p.y)) };
     };
     const [bearing, bush] = [
@@ -31,27 +31,27 @@ describe("recess template", () => {
   });
 
   test("its thickness follows from the cutter and the recess: the bearing runs on it in both passes", () => {
-    const places = templatePlaces(planeOf({ "jigs.cutterLength": 25 }));
+    const places = templateLayout(planeOf({ "jigs.cutterLength": 25 }));
     const depth = planeOf().recess!.depth;
     for (const pass of [places.firstPass, depth]) {
       const bearingOverBed = 25 - pass;
       expect(places.plate - bearingOverBed).toBeGreaterThanOrEqual(3);
     }
-    expect(templatePlaces(planeOf({ "jigs.bush": 17, "jigs.cutterLength": 20 })).plate).toBeCloseTo(20 - depth, 9);
+    expect(templateLayout(planeOf({ "jigs.bush": 17, "jigs.cutterLength": 20 })).plate).toBeCloseTo(20 - depth, 9);
   });
 
   test("says in words which cutter and bush it is made for", () => {
     expect(planOf("recess-template").use).toMatch(/cutter of 12\.7 mm \(1\/2 in\) with a bearing/);
     const bush = planOf("recess-template", { "jigs.bush": 17, "jigs.cutterLength": 20 });
     expect(bush.use).toMatch(/cutter of 12\.7 mm \(1\/2 in\) in a guide bush of 17 mm/);
-    expect(jigOf(bush).reads.join(" ")).toMatch(/CUTTER 12\.7 BUSH 17/);
+    expect(makeJig(bush).reads.join(" ")).toMatch(/CUTTER 12\.7 BUSH 17/);
   });
 
   test("slotted fences come as parts of their own, and say so", () => {
-    const jig = jigOf(planOf("recess-template", { "jigs.fence": "slotted" }));
+    const jig = makeJig(planOf("recess-template", { "jigs.fence": "slotted" }));
     expect(jig.shells).toBe(3);
     expect(jig.use).toMatch(/for cores of .* to /);
-    expect(jigOf(planOf("recess-template")).shells).toBe(1);
+    expect(makeJig(planOf("recess-template")).shells).toBe(1);
   });
 
   test.each([
@@ -61,16 +61,16 @@ describe("recess template", () => {
     [{ "capIron.screwHead.height": 0 }, /no recess to rout/],
   ] as [Changes, RegExp][])("%j leaves it out with a note, and the plane may still be built", (changes, words) => {
     const plane = planeOf(changes);
-    expect(jigsLeftOut(plane).map(({ name }) => name)).toEqual(["recess-template"]);
-    const note = findingsOf(plane).find(({ code }) => code === "recess-template-left-out");
+    expect(omittedJigs(plane).map(({ name }) => name)).toEqual(["recess-template"]);
+    const note = checkWithoutCures(plane).find(({ code }) => code === "recess-template-left-out");
     expect(note).toMatchObject({ severity: "note", message: expect.stringMatching(words) });
-    expect(jigsOf(plane)).toHaveLength(7);
+    expect(planeJigs(plane)).toHaveLength(7);
   });
 });
 
 describe("relief for a cutter", () => {
   const facingArea = (name: JigName, relief: number, way: readonly [number, number, number]) =>
-    areaFacing(lying(jigOf(planOf(name, { "jigs.relief": relief }))), way, 0.01);
+    areaFacing(trianglesLying(makeJig(planOf(name, { "jigs.relief": relief }))), way, 0.01);
 
   test("takes nothing off a face that registers, and something off its stop", () => {
     const omega = WORKED["wedge.angle"];
@@ -89,20 +89,20 @@ describe("relief for a cutter", () => {
 describe("printer", () => {
   test("a jig too large for it is a warning that says what to do, and ends with a larger one", () => {
     const small = { "shop.printer.width": 100, "shop.printer.depth": 90, "shop.printer.height": 60 };
-    const found = findingsOf(planeOf(small)).filter(({ code }) => code.endsWith("-printer"));
+    const found = checkWithoutCures(planeOf(small)).filter(({ code }) => code.endsWith("-printer"));
     expect(found.map(({ code }) => code)).toContain("bed-gauge-printer");
     expect(found.map(({ code }) => code)).not.toContain("bed-cradle-printer");
     for (const { severity, message } of found) {
       expect(severity).toBe("warning");
       expect(message).toMatch(/100 mm .*90 mm .*60 mm .*\. Cut it from sheet by jigs\/.*\.dxf, or have it printed/);
     }
-    expect(findingsOf(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
+    expect(checkWithoutCures(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
     expect(passedChecks(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toHaveLength(8);
   });
 
   test("a jig may be turned to fit", () => {
     const narrow = { "shop.printer.width": 110, "shop.printer.depth": 220 };
-    expect(findingsOf(planeOf(narrow)).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
+    expect(checkWithoutCures(planeOf(narrow)).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
   });
 });
 
@@ -131,7 +131,7 @@ describe("letters", () => {
       ["bed-gauge", 16],
       ["pin-guide", 12],
     ] as const) {
-      const sunk = letters(jigOf(jigPlans(plane).find((plan) => plan.name === which)!), top);
+      const sunk = letters(makeJig(jigPlans(plane).find((plan) => plan.name === which)!), top);
       const opened = sunk.offset(-0.4, "Round", 2, 32).offset(0.4, "Round", 2, 32);
       expect(sunk.area()).toBeGreaterThan(30);
       expect(opened.area() / sunk.area()).toBeGreaterThan(0.93);
@@ -144,7 +144,7 @@ describe("letters", () => {
 
   test("a name of 60 letters is shortened, never a jig without its angle", () => {
     const plane = elevation({ ...designWith(WORKED), name: "W".repeat(60) });
-    const jigs = jigsOf(plane);
+    const jigs = planeJigs(plane);
     expect(jigs).toHaveLength(8);
     for (const jig of jigs) expect([jig.name, jig.reads.join(" ")]).toEqual([jig.name, expect.stringMatching(/WWW/)]);
     expect(jigs.find(({ name }) => name === "bed-gauge")!.reads.slice(0, 2)).toEqual(["47°", "43°"]);

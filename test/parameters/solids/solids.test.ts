@@ -1,10 +1,10 @@
 // A few solids by name: JSCAD's own verdict, manifold-3d's, and whether the tests' own tools can tell a broken one.
 import modeling from "@jscad/modeling";
 import { elevation } from "@lamplane/parameters/elevation";
-import { bodyOf, closedSolid, partsOf, type Triangle } from "@lamplane/parameters/solids";
+import { bodySolid, makeClosedSolid, partsOf, type Triangle } from "@lamplane/parameters/solids";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, WORKED } from "../../support/designs.ts";
-import { faultsInEdges, manifoldOf, overlap, trianglesOf, volumeOf } from "../../support/meshes.ts";
+import { countEdgeFaults, manifoldOf, overlapVolume, solidTriangles, volumeOf } from "../../support/meshes.ts";
 
 const { geom3 } = modeling.geometries;
 const { measureBoundingBox } = modeling.measurements;
@@ -25,7 +25,7 @@ describe.each(NAMED)("%s", (_, changes) => {
       expect(() => geom3.validate(lying)).not.toThrow();
     }
     for (const stage of ["glued", "trued"] as const)
-      expect(() => geom3.validate(bodyOf(plane, stage).solid)).not.toThrow();
+      expect(() => geom3.validate(bodySolid(plane, stage).solid)).not.toThrow();
   });
 
   test("manifold-3d finds each part in one piece, the body in one with its holes through", () => {
@@ -35,7 +35,7 @@ describe.each(NAMED)("%s", (_, changes) => {
       expect(Math.abs(solid.volume() / part.volume - 1)).toBeLessThan(1e-5);
       solid.delete();
     }
-    const body = manifoldOf(bodyOf(plane, "trued").solid);
+    const body = manifoldOf(bodySolid(plane, "trued").solid);
     expect(body.decompose()).toHaveLength(1);
     expect(body.genus()).toBe(3); // throat and two pin holes
     body.delete();
@@ -43,7 +43,7 @@ describe.each(NAMED)("%s", (_, changes) => {
 
   test("lies with its lowest corner at 0, 0, 0", () => {
     for (const { lying } of partsOf(plane, "trued")) {
-      const corners = trianglesOf(lying).flat();
+      const corners = solidTriangles(lying).flat();
       const low = [0, 1, 2].map((k) => Math.min(...corners.map((p) => p[k]!)));
       expect(low).toEqual([0, 0, 0]);
     }
@@ -52,39 +52,39 @@ describe.each(NAMED)("%s", (_, changes) => {
 
 describe("the tests' own tools tell a broken solid", () => {
   const part = partsOf(elevation(designWith(WORKED)), "trued")[0]!;
-  const triangles = trianglesOf(part.inPlace) as unknown as Triangle[];
+  const triangles = solidTriangles(part.inPlace) as unknown as Triangle[];
 
   test("by an open edge, a doubled one, and one turned over", () => {
     const [first, ...rest] = triangles;
-    expect(faultsInEdges(triangles)).toBe(0);
-    expect(faultsInEdges(rest)).toBe(3);
-    expect(faultsInEdges([...triangles, first!])).toBe(3);
-    expect(faultsInEdges([[first![0], first![2], first![1]], ...rest])).toBeGreaterThan(0);
+    expect(countEdgeFaults(triangles)).toBe(0);
+    expect(countEdgeFaults(rest)).toBe(3);
+    expect(countEdgeFaults([...triangles, first!])).toBe(3);
+    expect(countEdgeFaults([[first![0], first![2], first![1]], ...rest])).toBeGreaterThan(0);
   });
 
   test("by corners that only rounding to float32 lays together", () => {
     const near = triangles.map((t) => t.map(([x, y, z]) => [x, y, z] as const));
     const sliver: Triangle = [near[0]![0]!, near[0]![1]!, [near[0]![1]![0] + 1e-12, near[0]![1]![1], near[0]![1]![2]]];
-    expect(faultsInEdges([...near, sliver])).toBeGreaterThan(0);
+    expect(countEdgeFaults([...near, sliver])).toBeGreaterThan(0);
   });
 
   test("by its volume, and by an overlap", () => {
     expect(volumeOf(triangles)).toBeCloseTo(part.volume, 6);
     const shifted = triangles.map((t) => t.map(([x, y, z]) => [x + 0.01, y, z] as const) as unknown as Triangle);
-    const [a, b] = [manifoldOf(part.inPlace), manifoldOf(closedSolid("shifted", shifted, part.volume))];
-    expect(overlap(a, b)).toBeGreaterThan(0.9 * part.volume);
+    const [a, b] = [manifoldOf(part.inPlace), manifoldOf(makeClosedSolid("shifted", shifted, part.volume))];
+    expect(overlapVolume(a, b)).toBeGreaterThan(0.9 * part.volume);
     for (const solid of [a, b]) solid.delete();
   });
 
   test("and the gate before every solid refuses one that is open, or of another volume", () => {
-    expect(() => closedSolid("it", triangles.slice(1), part.volume)).toThrow(/it: 3 edges/);
-    expect(() => closedSolid("it", triangles, part.volume + 1)).toThrow(/it: its solid holds/);
+    expect(() => makeClosedSolid("it", triangles.slice(1), part.volume)).toThrow(/it: 3 edges/);
+    expect(() => makeClosedSolid("it", triangles, part.volume + 1)).toThrow(/it: its solid holds/);
   });
 });
 
 test("the body to be looked at or printed stands on its sole, z up, as the 3MF document has its parts", () => {
   const plane = elevation(designWith(WORKED));
-  const [low, high] = measureBoundingBox(bodyOf(plane, "trued").standing);
+  const [low, high] = measureBoundingBox(bodySolid(plane, "trued").onSole);
   // 3MF Core Specification 1.4.0, 3.1 and 3.3: z is up, and no coordinate is negative
   for (const at of low) expect(at).toBeCloseTo(0, 9);
   const { length, height } = plane.design.body;

@@ -2,11 +2,11 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { coefficientFromShrinkage } from "../../../packages/parameters/src/wood/moisture.ts";
-import { type Species, species, speciesNames } from "../../../packages/parameters/src/wood/species.ts";
+import { findSpecies, type Species, speciesNames } from "../../../packages/parameters/src/wood/species.ts";
 import { COEFFICIENTS, SHRINKAGES, STRENGTHS } from "../../../packages/parameters/src/wood/species-data.ts";
 
 function found(name: string): Species {
-  const answer = species(name);
+  const answer = findSpecies(name);
   if (!answer.found) throw new Error(`${name} is not in the table`);
   return answer.found;
 }
@@ -44,19 +44,19 @@ describe("names", () => {
     ["sugar mapel", "Maple, sugar"],
     ["purple hart", "Purpleheart"],
   ])("%s is not guessed at; %s is offered first", (typed, nearest) => {
-    const answer = species(typed);
+    const answer = findSpecies(typed);
     expect(answer.found).toBeUndefined();
     expect(answer.found === undefined && answer.nearest[0]).toBe(nearest);
   });
   test("half a name is not enough: both beeches are offered", () => {
-    const answer = species("beech");
+    const answer = findSpecies("beech");
     expect(answer.found === undefined && answer.nearest.slice(0, 2).sort()).toEqual([
       "Beech, American",
       "Beech, European",
     ]);
   });
   test.each(["", "  ", "、"])("%j is no name and nothing is near it", (typed) =>
-    expect(species(typed)).toEqual({ nearest: [] }),
+    expect(findSpecies(typed)).toEqual({ nearest: [] }),
   );
 });
 
@@ -147,8 +147,8 @@ describe.skipIf(!existsSync(DATA))("row for row as collected (skipped where ../s
 
 test("a name asked for again, after any number of others, gets the same answer", () => {
   const names = [...speciesNames(), ...speciesNames().map((name) => `${name} x`), ""];
-  const first = names.map(species);
-  expect(names.map(species)).toEqual(first);
-  expect(species("").found).toBeUndefined();
-  expect(species("American beech").found?.name).toBe("Beech, American");
+  const first = names.map(findSpecies);
+  expect(names.map(findSpecies)).toEqual(first);
+  expect(findSpecies("").found).toBeUndefined();
+  expect(findSpecies("American beech").found?.name).toBe("Beech, American");
 });

@@ -1,9 +1,17 @@
 // Whether the two blocks and the throat between them can be: tips, chamfer, ends, arch and curve.
 
-import { SHOP, sinDeg } from "@lamplane/geometry";
+import { BENCH_TOLERANCE, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { archRoom, bedXAt, chamferWins, figure, glueGap, ROOM_WANTED, rampXAt } from "@lamplane/parameters/elevation";
-import { atLeast, atMost, type Draft, down, GEOMETRY, up } from "./draft.ts";
+import {
+  archClearance,
+  bedXAt,
+  chamferGain,
+  figureValue,
+  glueGap,
+  ROOM_WANTED,
+  rampXAt,
+} from "@lamplane/parameters/elevation";
+import { decrease, GEOMETRY, increase, type Judgement, judgeAtLeast, judgeAtMost } from "./judgement.ts";
 
 /** Least length that a block may have along its top, mm: less splits at glue-up. */
 const BLOCK_TOP = 15;
@@ -11,24 +19,24 @@ const BLOCK_TOP = 15;
 const TRIM_LEFT = 1;
 
 /** Blocks collide at glue-up. */
-export function checkTips(plane: Elevation): Draft[] {
-  return atLeast(plane, {
+export function checkTips(plane: Elevation): Judgement[] {
+  return judgeAtLeast(plane, {
     code: "blocks-collide",
     what: "The room between the blocks' tips on the blank's sole, feather chamfer counted,",
-    value: glueGap(plane) + chamferWins(plane),
-    stop: SHOP,
+    value: glueGap(plane) + chamferGain(plane),
+    stop: BENCH_TOLERANCE,
     unit: "mm",
     parameters: ["sole.allowance", "bed.featherChamfer", "iron.thickness", "mouth.opening"],
     place: "rampTip",
     advice: "Take the feather off the bed's tip higher up, or leave less wood under the sole.",
-    mends: [up("bed.featherChamfer"), down("sole.allowance"), up("mouth.opening")],
+    remedies: [increase("bed.featherChamfer"), decrease("sole.allowance"), increase("mouth.opening")],
     source: `${GEOMETRY}: t / sin β + g + c·cot β − a·(cot β + cot ρ)`,
   });
 }
 
 /** As built, the front block may stand so near that no sane truing opens the mouth. */
-export function checkMouthOpens(plane: Elevation): Draft[] {
-  return atLeast(plane, {
+export function checkMouthOpens(plane: Elevation): Judgement[] {
+  return judgeAtLeast(plane, {
     code: "mouth-closed",
     what: "The mouth's opening once the sole is trued",
     value: plane.design.mouth.opening,
@@ -42,27 +50,27 @@ export function checkMouthOpens(plane: Elevation): Draft[] {
 }
 
 /** A chamfer that outlives the truing takes support from under the iron. */
-export function checkChamfer(plane: Elevation): Draft[] {
+export function checkChamfer(plane: Elevation): Judgement[] {
   const { bed, sole } = plane.design;
   const left = Math.max(0, bed.featherChamfer - sole.allowance) / sinDeg(plane.frame.bedAngle);
-  return atMost(plane, {
+  return judgeAtMost(plane, {
     code: "chamfer-under-iron",
     what: "What is left of the feather chamfer after truing, along the bed,",
     value: left,
-    warn: Math.max(SHOP, figure(plane, "unsupported")!),
+    warn: Math.max(BENCH_TOLERANCE, figureValue(plane, "unsupported")!),
     unit: "mm",
     parameters: ["bed.featherChamfer", "sole.allowance"],
     place: "bedChamfer",
     advice: "Make the feather chamfer no higher than the sole's allowance, so that the bevel's heel is borne.",
-    mends: [down("bed.featherChamfer")],
+    remedies: [decrease("bed.featherChamfer")],
     source: `${GEOMETRY}: t·(cot τ − cot β)`,
   });
 }
 
 /** Slid together, the blocks must still reach past the finished ends. */
-export function checkEnds(plane: Elevation): Draft[] {
+export function checkEnds(plane: Elevation): Judgement[] {
   const { trim } = plane.design.body;
-  return atLeast(plane, {
+  return judgeAtLeast(plane, {
     code: "blank-too-short",
     what: "What is left to trim off each block's end once the blocks are slid together",
     value: trim / 2 - plane.cuts.setInToe,
@@ -71,7 +79,7 @@ export function checkEnds(plane: Elevation): Draft[] {
     parameters: ["body.trim", "shop.kerf"],
     place: "toe",
     advice: "Begin with a longer blank.",
-    mends: [up("body.trim")],
+    remedies: [increase("body.trim")],
     source: GEOMETRY,
   });
 }
@@ -80,12 +88,12 @@ export function checkEnds(plane: Elevation): Draft[] {
  * Ramp and bed must come out of the top well within the ends. The flat top of the glued blank decides, from which the
  * finished one is shaped: both lean outward on their way up, and none is higher.
  */
-export function checkBlockTops(plane: Elevation): Draft[] {
+export function checkBlockTops(plane: Elevation): Judgement[] {
   const { design, frame, ramp, recess } = plane;
   const { height, length } = design.body;
   const deep = design.iron.thickness + (recess?.depth ?? 0);
   return [
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "front-block-too-short",
       what: "The front block's length along its top",
       value: rampXAt(ramp, height),
@@ -94,9 +102,9 @@ export function checkBlockTops(plane: Elevation): Draft[] {
       parameters: ["mouth.fromToe", "ramp.angle", "body.length", "body.height"],
       place: "rampTop",
       advice: "Set the mouth further back, or make the plane longer.",
-      mends: [up("mouth.fromToe"), up("body.length"), up("ramp.angle")],
+      remedies: [increase("mouth.fromToe"), increase("body.length"), increase("ramp.angle")],
     }),
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "bed-block-too-short",
       what: "The bed block's length along its top, behind bed and recess,",
       value: length - bedXAt(frame, deep, height),
@@ -105,19 +113,19 @@ export function checkBlockTops(plane: Elevation): Draft[] {
       parameters: ["mouth.fromToe", "bed.angle", "body.length", "body.height"],
       place: "bedTop",
       advice: "Make the plane longer, or set the mouth nearer to the toe.",
-      mends: [up("body.length"), down("mouth.fromToe")],
+      remedies: [increase("body.length"), decrease("mouth.fromToe")],
     }),
   ];
 }
 
 /** An arched top must be possible, and a curved ramp must lean to the toe. */
-export const checkShapes = (plane: Elevation): Draft[] => [
-  ...(plane.top.outline === "arched" ? archReaches(plane) : []),
-  ...(plane.ramp.shape === "curved" ? rampCurves(plane) : []),
+export const checkShapes = (plane: Elevation): Judgement[] => [
+  ...(plane.top.outline === "arched" ? judgeArch(plane) : []),
+  ...(plane.ramp.shape === "curved" ? judgeRampCurve(plane) : []),
 ];
 
-const rampCurves = (plane: Elevation): Draft[] =>
-  atLeast(plane, {
+const judgeRampCurve = (plane: Elevation): Judgement[] =>
+  judgeAtLeast(plane, {
     code: "ramp-does-not-curve",
     what: "The turn of the curved ramp from its wear to its exit",
     value: plane.design.ramp.wearAngle - plane.design.ramp.exitAngle,
@@ -126,51 +134,51 @@ const rampCurves = (plane: Elevation): Draft[] =>
     parameters: ["ramp.exitAngle", "ramp.wearAngle"],
     place: "rampTop",
     advice: "The ramp's exit must lie flatter than its wear.",
-    mends: [down("ramp.exitAngle"), up("ramp.wearAngle")],
+    remedies: [decrease("ramp.exitAngle"), increase("ramp.wearAngle")],
     source: GEOMETRY,
   });
 
-const archReaches = (plane: Elevation): Draft[] =>
-  atLeast(plane, {
+const judgeArch = (plane: Elevation): Judgement[] =>
+  judgeAtLeast(plane, {
     code: "arch-impossible",
     what: "What the top's shorter arc has in length over its fall",
-    value: archRoom(plane.top),
+    value: archClearance(plane.top),
     stop: 0,
     unit: "mm",
     parameters: ["body.crown", "body.toeHeight", "body.heelHeight", "body.height"],
     place: "crown",
     advice: "Neither end may be higher than the crown, nor fall more than it is long.",
-    mends: [
-      up("body.toeHeight"),
-      down("body.toeHeight"),
-      up("body.heelHeight"),
-      down("body.heelHeight"),
-      up("body.crown"),
-      down("body.crown"),
+    remedies: [
+      increase("body.toeHeight"),
+      decrease("body.toeHeight"),
+      increase("body.heelHeight"),
+      decrease("body.heelHeight"),
+      increase("body.crown"),
+      decrease("body.crown"),
     ],
     source: GEOMETRY,
   });
 
 /** A throat that narrows on its way up catches shavings. */
-export function checkThroat(plane: Elevation): Draft[] {
+export function checkThroat(plane: Elevation): Judgement[] {
   const { by, left } = plane.throat;
   if (left >= ROOM_WANTED) return [];
-  return atMost(plane, {
+  return judgeAtMost(plane, {
     code: "throat-chokes",
     what: "The throat's narrowing on its way up",
     value: by,
-    ...(by > left ? { stop: SHOP } : { warn: SHOP }),
+    ...(by > left ? { stop: BENCH_TOLERANCE } : { warn: BENCH_TOLERANCE }),
     unit: "mm",
     parameters: ["ramp.angle", "ramp.wearAngle", "ramp.radius", "capIron.hump", "wedge.tipFromEdge", "pin.height"],
     place: "throatNarrowest",
     advice: "Lean the ramp further to the toe, or bring the wedge's tip and the pin further up.",
-    mends: [
-      down("ramp.angle"),
-      down("ramp.wearAngle"),
-      down("ramp.radius"),
-      up("wedge.tipFromEdge"),
-      up("pin.height"),
-      down("wedge.tip"),
+    remedies: [
+      decrease("ramp.angle"),
+      decrease("ramp.wearAngle"),
+      decrease("ramp.radius"),
+      increase("wedge.tipFromEdge"),
+      increase("pin.height"),
+      decrease("wedge.tip"),
     ],
   });
 }

@@ -2,13 +2,13 @@
 
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { type FigureKey, figure } from "@lamplane/parameters/elevation";
+import { type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { planeOf } from "../history/as-built.ts";
-import { settledParameters } from "../steps.ts";
-import type { Draft, Mend } from "./draft.ts";
-import { drafts } from "./drafts.ts";
+import { asBuiltPlane } from "../history/as-built.ts";
+import { lockedParameters } from "../steps.ts";
 import type { Cure } from "./finding.ts";
+import type { Judgement, Remedy } from "./judgement.ts";
+import { findingJudgements } from "./judgements.ts";
 
 /** Where to read what an `auto` parameter has come out as. */
 const FIGURE_OF: Readonly<Record<string, FigureKey>> = {
@@ -28,48 +28,54 @@ const TOP_OF: Readonly<Record<string, "crownX" | "toeHeight" | "heelHeight">> = 
 };
 
 /** Whether a design is healed. */
-export type Heals = (design: Design) => boolean;
+export type Resolves = (design: Design) => boolean;
 
 /** Mends that the bench has not overtaken: what is cut already is no cure. */
-export const openMends = ({ design }: Elevation, mends: readonly Mend[]): Mend[] => {
-  const settled = settledParameters(design);
-  return mends.filter(({ parameter }) => !settled.has(parameter));
+export const applicableRemedies = ({ design }: Elevation, remedies: readonly Remedy[]): Remedy[] => {
+  const locked = lockedParameters(design);
+  return remedies.filter(({ parameter }) => !locked.has(parameter));
 };
 
 /** A finding's cure: the first of its mends that ends it; two together for a stop that none ends alone. */
-export function cureOf(plane: Elevation, draft: Draft, before: readonly Draft[]): readonly Cure[] | undefined {
+export function findCure(
+  plane: Elevation,
+  judgement: Judgement,
+  before: readonly Judgement[],
+): readonly Cure[] | undefined {
   const stops = new Set(before.filter((d) => d.severity === "stop").map((d) => d.code));
-  const heals: Heals = (design) =>
-    drafts(planeOf(design)).every((d) => d.code !== draft.code && (d.severity !== "stop" || stops.has(d.code)));
-  const mends = openMends(plane, draft.mends);
-  for (const mend of mends) {
-    const cure = smallestStep(plane, mend, heals);
+  const resolves: Resolves = (design) =>
+    findingJudgements(asBuiltPlane(design)).every(
+      (d) => d.code !== judgement.code && (d.severity !== "stop" || stops.has(d.code)),
+    );
+  const remedies = applicableRemedies(plane, judgement.remedies);
+  for (const remedy of remedies) {
+    const cure = smallestCure(plane, remedy, resolves);
     if (cure) return [cure];
   }
-  return draft.severity === "stop" ? cheapestPair(plane, mends, heals) : undefined;
+  return judgement.severity === "stop" ? cheapestPair(plane, remedies, resolves) : undefined;
 }
 
 /** Doubling steps until one heals, then halving back to the smallest that does. */
-export function smallestStep(plane: Elevation, mend: Mend, heals: Heals): Cure | undefined {
-  const way = wayOf(plane, mend);
+export function smallestCure(plane: Elevation, remedy: Remedy, resolves: Resolves): Cure | undefined {
+  const way = remedyPath(plane, remedy);
   if (!way) return undefined;
   const { valueAfter, last } = way;
-  const works = (steps: number) => heals(withValue(plane.design, mend.parameter, valueAfter(steps)));
-  let [fails, heal] = [0, 1];
-  while (heal <= last && !works(heal)) [fails, heal] = [heal, heal * 2];
-  if (heal > last) {
+  const works = (steps: number) => resolves(withValue(plane.design, remedy.parameter, valueAfter(steps)));
+  let [fails, succeeds] = [0, 1];
+  while (succeeds <= last && !works(succeeds)) [fails, succeeds] = [succeeds, succeeds * 2];
+  if (succeeds > last) {
     if (last <= fails || !works(last)) return undefined;
-    heal = last;
+    succeeds = last;
   }
-  while (heal - fails > 1) {
-    const middle = Math.floor((heal + fails) / 2);
-    if (works(middle)) heal = middle;
+  while (succeeds - fails > 1) {
+    const middle = Math.floor((succeeds + fails) / 2);
+    if (works(middle)) succeeds = middle;
     else fails = middle;
   }
-  return { parameter: mend.parameter, value: valueAfter(heal) };
+  return { parameter: remedy.parameter, value: valueAfter(succeeds) };
 }
 
-interface Way {
+interface RemedyPath {
   /** Value after so many steps of the row. */
   readonly valueAfter: (steps: number) => number;
   /** Steps to the row's limit. */
@@ -77,14 +83,14 @@ interface Way {
 }
 
 /** The way that a mend goes, in steps of its row; undefined where the parameter is no number. */
-export function wayOf(plane: Elevation, { parameter, toward }: Mend): Way | undefined {
+export function remedyPath(plane: Elevation, { parameter, toward }: Remedy): RemedyPath | undefined {
   const row = rowAt(parameter);
-  const from = valueNow(plane, parameter);
+  const from = currentValue(plane, parameter);
   if (row.kind !== "number" || from === undefined) return undefined;
   const sense = toward === "up" ? 1 : -1;
   const first = sense > 0 ? Math.floor(from / row.step + 1e-9) : Math.ceil(from / row.step - 1e-9);
   return {
-    valueAfter: (steps) => rounded((first + sense * steps) * row.step),
+    valueAfter: (steps) => roundValue((first + sense * steps) * row.step),
     last: Math.floor(sense > 0 ? row.max / row.step - first + 1e-9 : first - row.min / row.step + 1e-9),
   };
 }
@@ -93,50 +99,50 @@ export function wayOf(plane: Elevation, { parameter, toward }: Mend): Way | unde
 const SHARES = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
 
 interface Pair {
-  readonly first: Mend;
+  readonly first: Remedy;
   readonly cures: readonly [Cure, Cure];
   readonly cost: number;
 }
 
 /** The two changes that heal together and go the least part of their ways; undefined where no two do. */
-function cheapestPair(plane: Elevation, mends: readonly Mend[], heals: Heals): readonly Cure[] | undefined {
+function cheapestPair(plane: Elevation, remedies: readonly Remedy[], resolves: Resolves): readonly Cure[] | undefined {
   let best: Pair | undefined;
-  for (const first of mends)
+  for (const first of remedies)
     for (const share of SHARES) {
       if (best && share >= best.cost) break;
-      const way = wayOf(plane, first);
+      const way = remedyPath(plane, first);
       if (!way || way.last < 1) break;
       const value = way.valueAfter(Math.max(1, Math.round(way.last * share)));
-      const moved = planeOf(withValue(plane.design, first.parameter, value));
-      for (const second of mends.filter((mend) => mend.parameter !== first.parameter)) {
-        const cure = smallestStep(moved, second, heals);
-        const cost = cure ? share + shareOf(plane, second, cure) : Number.POSITIVE_INFINITY;
+      const moved = asBuiltPlane(withValue(plane.design, first.parameter, value));
+      for (const second of remedies.filter((remedy) => remedy.parameter !== first.parameter)) {
+        const cure = smallestCure(moved, second, resolves);
+        const cost = cure ? share + shareOfRange(plane, second, cure) : Number.POSITIVE_INFINITY;
         if (cure && (!best || cost < best.cost))
           best = { first, cost, cures: [{ parameter: first.parameter, value }, cure] };
       }
     }
-  return best && tightened(plane, best, heals);
+  return best && tightenPair(plane, best, resolves);
 }
 
 /** With the second change made, the first, which was tried by coarse shares, goes no further than it must. */
-function tightened(plane: Elevation, { first, cures: [coarse, second] }: Pair, heals: Heals): readonly Cure[] {
-  const beside = planeOf(withValue(plane.design, second.parameter, second.value));
-  return [smallestStep(beside, first, heals) ?? coarse, second];
+function tightenPair(plane: Elevation, { first, cures: [coarse, second] }: Pair, resolves: Resolves): readonly Cure[] {
+  const beside = asBuiltPlane(withValue(plane.design, second.parameter, second.value));
+  return [smallestCure(beside, first, resolves) ?? coarse, second];
 }
 
 /** How much of the way to its limit a cure goes. */
-export function shareOf(plane: Elevation, mend: Mend, { value }: Cure): number {
-  const way = wayOf(plane, mend);
+export function shareOfRange(plane: Elevation, remedy: Remedy, { value }: Cure): number {
+  const way = remedyPath(plane, remedy);
   if (!way || typeof value !== "number") return 1;
   return Math.abs((value - way.valueAfter(0)) / (way.valueAfter(Math.max(1, way.last)) - way.valueAfter(0)));
 }
 
-const rounded = (value: number): number => Math.round(value * 1e6) / 1e6;
+const roundValue = (value: number): number => Math.round(value * 1e6) / 1e6;
 
 /** What a parameter is, or what `auto` has made of it. */
-function valueNow(plane: Elevation, path: string): number | undefined {
+function currentValue(plane: Elevation, path: string): number | undefined {
   const value = valueAt(plane.design, path);
   if (typeof value === "number") return value;
   const [key, end] = [FIGURE_OF[path], TOP_OF[path]];
-  return key ? figure(plane, key) : end && plane.top[end];
+  return key ? figureValue(plane, key) : end && plane.top[end];
 }

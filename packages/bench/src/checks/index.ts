@@ -1,22 +1,23 @@
 // Door: what will not work about a plane, or may not, with the cure where one parameter can mend it.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { cureOf } from "./cures.ts";
-import type { Draft } from "./draft.ts";
-import { drafts, isFound, judgements } from "./drafts.ts";
+import { findCure } from "./cures.ts";
 import type { Finding } from "./finding.ts";
+import type { Judgement } from "./judgement.ts";
+import { findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
 
 export type { Cure, Finding, Severity } from "./finding.ts";
-export { wholeCure } from "./whole-cure.ts";
+export { findRepair } from "./repair-search.ts";
 
 /** Findings without their cures: for many designs at once. */
-export const findingsOf = (plane: Elevation): Finding[] => drafts(plane).map(({ mends: _, ...finding }) => finding);
+export const checkWithoutCures = (plane: Elevation): Finding[] =>
+  findingJudgements(plane).map(({ remedies: _, ...finding }) => finding);
 
 /** Findings, worst first, each with the smallest change of one parameter that mends it where there is one. */
 export function checkPlane(plane: Elevation): Finding[] {
-  const found = drafts(plane);
+  const found = findingJudgements(plane);
   return found.map((draft) => {
-    const { mends: _, ...finding } = draft;
-    const cure = cureOf(plane, draft, found);
+    const { remedies: _, ...finding } = draft;
+    const cure = findCure(plane, draft, found);
     return cure ? { ...finding, cure } : finding;
   });
 }
@@ -25,16 +26,19 @@ export function checkPlane(plane: Elevation): Finding[] {
 export const mayBeBuilt = (findings: readonly Finding[]): boolean => findings.every((f) => f.severity !== "stop");
 
 /** A check that a plane has passed: what was judged, its value and its limit. */
-export type Passed = Omit<Finding, "severity" | "cure">;
+export type PassedJudgement = Omit<Finding, "severity" | "cure">;
 
 /** Checks that a plane has passed. */
-export const passedChecks = (plane: Elevation): Passed[] => passedOf(judgements(plane));
+export const passedChecks = (plane: Elevation): PassedJudgement[] => passedJudgements(judgeChecks(plane));
 
 /** Findings without their cures and passed checks, judged once: for who shows both while a number is on the move. */
-export function judged(plane: Elevation): { findings: Finding[]; passed: Passed[] } {
-  const all = judgements(plane);
-  return { findings: all.filter(isFound).map(({ mends: _, ...finding }) => finding), passed: passedOf(all) };
+export function judgePlane(plane: Elevation): { findings: Finding[]; passed: PassedJudgement[] } {
+  const all = judgeChecks(plane);
+  return {
+    findings: all.filter(isFinding).map(({ remedies: _, ...finding }) => finding),
+    passed: passedJudgements(all),
+  };
 }
 
-const passedOf = (all: readonly Draft[]): Passed[] =>
-  all.filter((draft) => !isFound(draft)).map(({ mends: _, severity: __, ...passed }) => passed);
+const passedJudgements = (all: readonly Judgement[]): PassedJudgement[] =>
+  all.filter((draft) => !isFinding(draft)).map(({ remedies: _, severity: __, ...passed }) => passed);

@@ -1,7 +1,7 @@
 // Whether the cross pin has wood round it, room beside it and wedge under it.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import {
-  figure,
+  figureValue,
   pinLengths,
   ROOM_WANTED,
   SHEAR_OUT_PER_TENON,
@@ -10,7 +10,7 @@ import {
   WOOD_OVER_HOLE_PER_TENON,
 } from "@lamplane/parameters/elevation";
 import { TABLE } from "@lamplane/parameters/table";
-import { atLeast, atMost, type Draft, down, GEOMETRY, up, worstOf } from "./draft.ts";
+import { decrease, GEOMETRY, increase, type Judgement, judgeAtLeast, judgeAtMost, pickWorst } from "./judgement.ts";
 
 /** Least wood on any side of the pin's hole, mm: less breaks out as it is bored. */
 const ROUND_THE_HOLE = 3;
@@ -19,7 +19,7 @@ const SHAVING_ROOM = 4;
 const EDGE_DISTANCE = "common practice; NDS table 12.5.1 asks 1.5 D to a free edge (from memory)";
 
 /** Pin out of the wood: over it, before it, under it. */
-export function checkPinWood(plane: Elevation): Draft[] {
+export function checkPinWood(plane: Elevation): Judgement[] {
   const { tenon } = plane.design.pin;
   const { woodOverHole, shearOut } = plane.pinMargins;
   const wood = {
@@ -30,36 +30,36 @@ export function checkPinWood(plane: Elevation): Draft[] {
     stop: ROUND_THE_HOLE,
     source: EDGE_DISTANCE,
   } as const;
-  const over = atLeast(plane, {
+  const over = judgeAtLeast(plane, {
     ...wood,
     what: "The wood over the pin's hole",
     value: woodOverHole,
     warn: tenon * WOOD_OVER_HOLE_PER_TENON,
     advice: "Set the pin lower, or make the plane higher.",
-    mends: [down("pin.height"), up("body.height"), down("pin.tenon")],
+    remedies: [decrease("pin.height"), increase("body.height"), decrease("pin.tenon")],
   });
-  const thrust = atLeast(plane, {
+  const thrust = judgeAtLeast(plane, {
     ...wood,
     what: "The wood before the pin's hole, square off the bed,",
     value: shearOut,
     warn: tenon * SHEAR_OUT_PER_TENON,
     advice: "Set the pin lower, or make the plane higher.",
-    mends: [down("pin.height"), up("body.height"), down("pin.tenon")],
+    remedies: [decrease("pin.height"), increase("body.height"), decrease("pin.tenon")],
   });
-  const under = atLeast(plane, {
+  const under = judgeAtLeast(plane, {
     ...wood,
     what: "The wood under the pin's hole",
     value: plane.pin.centre.y - plane.pinHole.radius,
     advice: "Set the pin higher.",
-    mends: [up("pin.height")],
+    remedies: [increase("pin.height")],
   });
-  return worstOf(...over, ...thrust, ...under);
+  return pickWorst(...over, ...thrust, ...under);
 }
 
 /** Room for shavings and fingers. */
-export function checkPinRoom(plane: Elevation): Draft[] {
+export function checkPinRoom(plane: Elevation): Judgement[] {
   return [
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "pin-near-ramp",
       what: "The room between cross pin and ramp",
       value: plane.pinMargins.roomToRamp,
@@ -69,24 +69,24 @@ export function checkPinRoom(plane: Elevation): Draft[] {
       parameters: ["pin.height", "ramp.angle", "ramp.radius", "pin.diameter"],
       place: "pinCentre",
       advice: "Fingers must reach a jammed shaving: lean the ramp further to the toe, or set the pin higher.",
-      mends: [
-        down("ramp.angle"),
-        down("ramp.radius"),
-        up("pin.height"),
-        down("ramp.wearAngle"),
-        down("ramp.exitAngle"),
-        up("bed.angle"),
-        down("pin.diameter"),
+      remedies: [
+        decrease("ramp.angle"),
+        decrease("ramp.radius"),
+        increase("pin.height"),
+        decrease("ramp.wearAngle"),
+        decrease("ramp.exitAngle"),
+        increase("bed.angle"),
+        decrease("pin.diameter"),
       ],
     }),
-    ...pinTurns(plane),
+    ...judgePinTurning(plane),
   ];
 }
 
 /** A round pin takes up no more room as it turns. */
-function pinTurns(plane: Elevation): Draft[] {
+function judgePinTurning(plane: Elevation): Judgement[] {
   if (plane.design.pin.section === "round") return [];
-  return atLeast(plane, {
+  return judgeAtLeast(plane, {
     code: "pin-cannot-turn",
     what: "The room to the ramp that is left as the flatted pin turns",
     value: plane.pinToRampTurning,
@@ -95,38 +95,38 @@ function pinTurns(plane: Elevation): Draft[] {
     parameters: ["pin.height", "pin.diameter", "ramp.angle"],
     place: "pinCentre",
     advice: "The pin must turn to find the wedge.",
-    mends: [down("ramp.angle"), up("pin.height"), down("pin.diameter")],
+    remedies: [decrease("ramp.angle"), increase("pin.height"), decrease("pin.diameter")],
     source: GEOMETRY,
   });
 }
 
 /** The wedge must lie under the whole of the pin, off the hump, and be narrower than the core but not by much. */
-export function checkWedge(plane: Elevation): Draft[] {
+export function checkWedge(plane: Elevation): Judgement[] {
   const { wedge, capIron, iron } = plane.design;
   const { wedgeBelow, wedgeAbove } = plane.pinMargins;
   const off = { code: "wedge-off-pin", unit: "mm", stop: 0, place: "pinCentre" } as const;
-  const below = atLeast(plane, {
+  const below = judgeAtLeast(plane, {
     ...off,
     what: "The wedge's length below its contact with the pin",
     value: wedgeBelow,
     warn: WEDGE_BELOW_WANTED / 2,
     parameters: ["wedge.tipFromEdge", "pin.height"],
     advice: "Bring the wedge's tip nearer to the edge, or set the pin higher.",
-    mends: [down("wedge.tipFromEdge"), up("pin.height")],
+    remedies: [decrease("wedge.tipFromEdge"), increase("pin.height")],
   });
-  const above = atLeast(plane, {
+  const above = judgeAtLeast(plane, {
     ...off,
     what: "The wedge's length above its contact with the pin",
     value: wedgeAbove,
     warn: WEDGE_ABOVE_WANTED,
     parameters: ["wedge.length", "pin.height"],
     advice: "Make the wedge longer.",
-    mends: [up("wedge.length"), down("pin.height")],
+    remedies: [increase("wedge.length"), decrease("pin.height")],
   });
   const humpEnd = capIron.thickness > 0 && capIron.hump > 0 ? capIron.setback + capIron.humpEnd : 0;
   return [
-    ...worstOf(...below, ...above),
-    ...atLeast(plane, {
+    ...pickWorst(...below, ...above),
+    ...judgeAtLeast(plane, {
       code: "wedge-on-hump",
       what: "The wedge's tip from the cutting edge",
       value: wedge.tipFromEdge,
@@ -135,10 +135,10 @@ export function checkWedge(plane: Elevation): Draft[] {
       parameters: ["wedge.tipFromEdge", "capIron.humpEnd"],
       place: "wedgeTip",
       advice: "The wedge must lie on the flat of the cap iron, not on its hump.",
-      mends: [up("wedge.tipFromEdge")],
+      remedies: [increase("wedge.tipFromEdge")],
       source: GEOMETRY,
     }),
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "wedge-thin-at-tip",
       what: "The wedge's thickness at its tip",
       value: wedge.tip,
@@ -147,30 +147,30 @@ export function checkWedge(plane: Elevation): Draft[] {
       parameters: ["wedge.tip", "wedge.tipFromEdge"],
       place: "wedgeTip",
       advice: "The pin's hole leaves the wedge no room there: end it further from the edge, or bore the hole anew.",
-      mends: [up("wedge.tip"), up("wedge.tipFromEdge")],
+      remedies: [increase("wedge.tip"), increase("wedge.tipFromEdge")],
       source: GEOMETRY,
     }),
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "wedge-narrow",
       what: "The wedge's width",
-      value: figure(plane, "wedgeWidth")!,
+      value: figureValue(plane, "wedgeWidth")!,
       stop: 5,
       warn: 0.75 * iron.width,
       unit: "mm",
       parameters: ["wedge.clearance"],
       place: "wedgeTip",
       advice: "A narrow wedge holds the iron in its middle only.",
-      mends: [down("wedge.clearance")],
+      remedies: [decrease("wedge.clearance")],
     }),
   ];
 }
 
 /** Shoulders, body and tenons of the pin itself. */
-export function checkPinShape(plane: Elevation): Draft[] {
+export function checkPinShape(plane: Elevation): Judgement[] {
   const { pin } = plane.design;
   const { shoulder, end } = pinLengths(plane);
   return [
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "pin-without-shoulder",
       what: "The pin's shoulder round its tenon",
       value: (pin.diameter - pin.tenon) / 2,
@@ -180,9 +180,9 @@ export function checkPinShape(plane: Elevation): Draft[] {
       parameters: ["pin.diameter", "pin.tenon"],
       place: "pinCentre",
       advice: "Make the tenon thinner or the pin thicker.",
-      mends: [down("pin.tenon"), up("pin.diameter")],
+      remedies: [decrease("pin.tenon"), increase("pin.diameter")],
     }),
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "pin-short",
       what: "The pin's length between its shoulders",
       value: 2 * shoulder,
@@ -191,9 +191,9 @@ export function checkPinShape(plane: Elevation): Draft[] {
       parameters: ["pin.endClearance"],
       place: "pinCentre",
       advice: "Leave less gap at its ends.",
-      mends: [down("pin.endClearance")],
+      remedies: [decrease("pin.endClearance")],
     }),
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       code: "tenon-short",
       what: "The tenon's length in the cheek",
       value: end - plane.widths.core / 2,
@@ -203,9 +203,9 @@ export function checkPinShape(plane: Elevation): Draft[] {
       parameters: ["pin.tenonLength", "pin.endClearance"],
       place: "pinCentre",
       advice: "Make the tenons longer.",
-      mends: [up("pin.tenonLength"), down("pin.endClearance")],
+      remedies: [increase("pin.tenonLength"), decrease("pin.endClearance")],
     }),
-    ...atMost(plane, {
+    ...judgeAtMost(plane, {
       code: "tenon-stands-out",
       what: "The tenon's length in the cheek",
       value: end - plane.widths.core / 2,
@@ -214,7 +214,7 @@ export function checkPinShape(plane: Elevation): Draft[] {
       parameters: ["pin.tenonLength"],
       place: "pinCentre",
       advice: "It stands out of the cheek: shorten it.",
-      mends: [down("pin.tenonLength")],
+      remedies: [decrease("pin.tenonLength")],
     }),
   ];
 }

@@ -1,10 +1,10 @@
 // Whether the core keeps clear of iron, pin and wedge all year; what the wood's movement is not known for is not judged.
 
-import { SHOP } from "@lamplane/geometry";
+import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation, Points } from "@lamplane/parameters/elevation";
+import { LEAST_GAP, planeSeasons, yearlyMaximum, yearlyMinimum } from "../seasons/plane-seasons.ts";
 import type { Season } from "../seasons/seasons.ts";
-import { LEAST_GAP, leastOfYear, mostOfYear, seasonsOf } from "../seasons/seasons-of-plane.ts";
-import { atLeast, atMost, type Draft, down, type Mend, up } from "./draft.ts";
+import { decrease, increase, type Judgement, judgeAtLeast, judgeAtMost, type Remedy } from "./judgement.ts";
 
 const MOVEMENT = "Wood Handbook (FPL-GTR-190, 2010), eq. 4-5, 13-2 and 13-3, tables 4-3, 4-4 and 13-5";
 const AIR = ["wood.driest.humidity", "wood.dampest.humidity"];
@@ -46,26 +46,26 @@ const CLOSINGS: readonly Closing[] = [
 ];
 
 /** The core must not close on what stands in it. */
-export const checkCores = (plane: Elevation): Draft[] =>
+export const checkCores = (plane: Elevation): Judgement[] =>
   CLOSINGS.flatMap(({ gap, parameter, ...told }) =>
-    judged(plane, gap, (value) =>
-      atLeast(plane, {
+    judgeYear(plane, gap, (value) =>
+      judgeAtLeast(plane, {
         ...told,
         value,
         stop: 0,
         warn: LEAST_GAP,
         unit: "mm",
         parameters: [parameter, "wood.rings", ...AIR],
-        mends: [up(parameter)],
+        remedies: [increase(parameter)],
         source: MOVEMENT,
       }),
     ),
   );
 
 /** Tenons must turn in their holes on damp days and not stand out of the cheeks on dry ones. */
-export const checkTenons = (plane: Elevation): Draft[] => [
-  ...judged(plane, "tenonGap", (value) =>
-    atLeast(plane, {
+export const checkTenons = (plane: Elevation): Judgement[] => [
+  ...judgeYear(plane, "tenonGap", (value) =>
+    judgeAtLeast(plane, {
       code: "tenon-binds",
       what: "The tenon's room in its hole at the worst of the year",
       value,
@@ -74,35 +74,35 @@ export const checkTenons = (plane: Elevation): Draft[] => [
       parameters: ["pin.tenonClearance", ...AIR],
       place: "pinCentre",
       advice: "The pin must turn to find the wedge: bore the holes larger.",
-      mends: [up("pin.tenonClearance")],
+      remedies: [increase("pin.tenonClearance")],
       source: MOVEMENT,
     }),
   ),
-  ...judged(
+  ...judgeYear(
     plane,
     "tenonProud",
     (value) =>
-      atMost(plane, {
+      judgeAtMost(plane, {
         code: "tenon-proud-when-dry",
         what: "What the tenons stand out of the cheeks at the worst of the year",
         value,
-        warn: SHOP,
+        warn: BENCH_TOLERANCE,
         unit: "mm",
         parameters: ["pin.tenonLength", "pin.endClearance", "wood.rings", ...AIR],
         place: "pinCentre",
         advice: "The body shrinks and the pin does not: shorten the tenons.",
-        mends: [down("pin.tenonLength")],
+        remedies: [decrease("pin.tenonLength")],
         source: MOVEMENT,
       }),
-    mostOfYear,
+    yearlyMaximum,
   ),
 ];
 
 /** The driest days must be the drier ones, or every figure of the year is told of the wrong season. */
-export function checkYear(plane: Elevation): Draft[] {
-  const { driest, dampest } = seasonsOf(plane);
-  const mends: readonly Mend[] = [up("wood.dampest.humidity"), down("wood.driest.humidity")];
-  return atLeast(plane, {
+export function checkYear(plane: Elevation): Judgement[] {
+  const { driest, dampest } = planeSeasons(plane);
+  const mends: readonly Remedy[] = [increase("wood.dampest.humidity"), decrease("wood.driest.humidity")];
+  return judgeAtLeast(plane, {
     code: "seasons-out-of-order",
     what: "The wood's moisture on the dampest days over that on the driest",
     value: dampest.moisture - driest.moisture,
@@ -111,18 +111,18 @@ export function checkYear(plane: Elevation): Draft[] {
     parameters: AIR,
     place: "edge",
     advice: "Exchange the driest and the dampest days.",
-    mends,
+    remedies: mends,
     source: MOVEMENT,
   });
 }
 
 /** Judges a size of the year where it is known. */
-function judged(
+function judgeYear(
   plane: Elevation,
   key: Exclude<keyof Season, "moisture">,
-  judge: (value: number) => Draft[],
-  ofYear: typeof leastOfYear = leastOfYear,
-): Draft[] {
+  judge: (value: number) => Judgement[],
+  ofYear: typeof yearlyMinimum = yearlyMinimum,
+): Judgement[] {
   const value = ofYear(plane, key);
   return value === undefined ? [] : judge(value);
 }

@@ -1,35 +1,44 @@
 // Whether friction holds the wedge and the wood bears it. Indicative: a stop only where even the most hopeful figure fails.
 
-import { SHOP } from "@lamplane/geometry";
+import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { holdOf } from "../strength/hold-of-plane.ts";
 import type { PinStrength } from "../strength/pin-strength.ts";
-import { pinStrengthOf, WEAK_PLACES, type WeakPlace } from "../strength/strength-of-pin.ts";
-import { atLeast, atMost, type Draft, down, GEOMETRY, type Mend, up, worstOf } from "./draft.ts";
+import { planeHold } from "../strength/plane-hold.ts";
+import { planePinStrength, WEAK_PLACES, type WeakPlace } from "../strength/plane-pin-strength.ts";
+import {
+  decrease,
+  GEOMETRY,
+  increase,
+  type Judgement,
+  judgeAtLeast,
+  judgeAtMost,
+  pickWorst,
+  type Remedy,
+} from "./judgement.ts";
 
 const ESTIMATE = "engineering estimate, no published table";
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010), tables 5-3 and 5-5, some values from memory; indicative";
 
 /** The wedge must stay where it was driven: at the best frictions or it never will, at the lowest or it may not. */
-export function checkLocking(plane: Elevation): Draft[] {
-  const { least, most } = holdOf(plane).range.lockingMargin;
+export function checkLocking(plane: Elevation): Judgement[] {
+  const { least, most } = planeHold(plane).range.lockingMargin;
   const locking = {
     code: "wedge-does-not-lock",
     unit: "°",
     parameters: ["wedge.angle", "hold.friction.steel", "hold.friction.wood", "pin.section"],
     place: "pinCentre",
-    mends: [down("wedge.angle"), up("pin.tenon")],
+    remedies: [decrease("wedge.angle"), increase("pin.tenon")],
     source: `${GEOMETRY}: φ₁ + φ₂ − ω`,
   } as const;
-  return worstOf(
-    ...atLeast(plane, {
+  return pickWorst(
+    ...judgeAtLeast(plane, {
       ...locking,
       what: "The wedge's two friction angles, at their lowest, less the wedge angle",
       value: least,
       warn: 0,
       advice: "The wedge may work loose: make its angle smaller.",
     }),
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       ...locking,
       what: "The wedge's two friction angles, at their highest, less the wedge angle",
       value: most,
@@ -40,9 +49,9 @@ export function checkLocking(plane: Elevation): Draft[] {
 }
 
 /** Each friction must lie between its own lowest and highest. */
-export function checkFriction(plane: Elevation): Draft[] {
+export function checkFriction(plane: Elevation): Judgement[] {
   const { steel, steelLow, steelHigh, wood, woodLow, woodHigh } = plane.design.hold.friction;
-  return atLeast(plane, {
+  return judgeAtLeast(plane, {
     code: "friction-out-of-order",
     what: "The room between the frictions and their lowest and highest, at its least,",
     value: Math.min(steel - steelLow, steelHigh - steel, wood - woodLow, woodHigh - wood),
@@ -51,11 +60,11 @@ export function checkFriction(plane: Elevation): Draft[] {
     parameters: ["hold.friction.steel", "hold.friction.wood"],
     place: "pinCentre",
     advice: "Give each friction between its lowest and its highest.",
-    mends: [
-      down("hold.friction.steelLow"),
-      up("hold.friction.steelHigh"),
-      down("hold.friction.woodLow"),
-      up("hold.friction.woodHigh"),
+    remedies: [
+      decrease("hold.friction.steelLow"),
+      increase("hold.friction.steelHigh"),
+      decrease("hold.friction.woodLow"),
+      increase("hold.friction.woodHigh"),
     ],
     source: ESTIMATE,
   });
@@ -67,13 +76,13 @@ interface Weakness {
   readonly what: string;
   readonly parameters: readonly string[];
   readonly advice: string;
-  readonly mends: readonly Mend[];
+  readonly remedies: readonly Remedy[];
 }
 
 const BEARING = {
   parameters: ["pin.tenon", "pin.tenonLength", "body.cheek"],
   advice: "Give the tenons more to bear on: thicker tenons, or a thicker cheek.",
-  mends: [up("pin.tenon"), up("pin.tenonLength"), up("body.cheek")],
+  remedies: [increase("pin.tenon"), increase("pin.tenonLength"), increase("body.cheek")],
 };
 
 const WEAKNESS: Readonly<Record<WeakPlace, Weakness>> = {
@@ -82,14 +91,14 @@ const WEAKNESS: Readonly<Record<WeakPlace, Weakness>> = {
     what: "The cross pin's strength in bending",
     parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
     advice: "Make the pin thicker, or of a stronger wood.",
-    mends: [up("pin.diameter")],
+    remedies: [increase("pin.diameter")],
   },
   tenonShear: {
     code: "tenon-may-shear",
     what: "The tenons' strength in shear",
     parameters: ["pin.tenon", "wood.pin", "iron.width"],
     advice: "Make the tenons thicker, or the pin of a stronger wood.",
-    mends: [up("pin.tenon")],
+    remedies: [increase("pin.tenon")],
   },
   tenonCrushing: {
     code: "tenon-may-crush",
@@ -102,31 +111,35 @@ const WEAKNESS: Readonly<Record<WeakPlace, Weakness>> = {
     what: "The cheeks' strength in shear from hole to edge",
     parameters: ["pin.height", "body.cheek", "body.height"],
     advice: "Set the pin lower, or make the cheeks thicker.",
-    mends: [down("pin.height"), up("body.cheek"), up("body.height")],
+    remedies: [decrease("pin.height"), increase("body.cheek"), increase("body.height")],
   },
 };
 
 /** Strength over load at every weak place, and the pin's sag. */
-export function checkPinStrength(plane: Elevation): Draft[] {
-  const strength = pinStrengthOf(plane);
-  return [...WEAK_PLACES.flatMap((place) => factorAt(plane, strength, place)), ...sag(plane, strength.fine)];
+export function checkPinStrength(plane: Elevation): Judgement[] {
+  const strength = planePinStrength(plane);
+  return [...WEAK_PLACES.flatMap((place) => judgeFactor(plane, strength, place)), ...judgeSag(plane, strength.fine)];
 }
 
 /** The factor of safety in a fine shaving; and in a catch, which is rare, strength enough for it. Nothing where unknown. */
-function factorAt(plane: Elevation, { fine, inCatch }: ReturnType<typeof pinStrengthOf>, place: WeakPlace): Draft[] {
+function judgeFactor(
+  plane: Elevation,
+  { fine, inCatch }: ReturnType<typeof planePinStrength>,
+  place: WeakPlace,
+): Judgement[] {
   const [working, caught] = [fine[place].factor, inCatch[place].factor];
   if (working === undefined || caught === undefined || !Number.isFinite(working + caught)) return [];
   const { what, ...told } = WEAKNESS[place];
   const judged = { ...told, unit: "×", place: "pinCentre", source: HANDBOOK } as const;
-  return worstOf(
-    ...atLeast(plane, {
+  return pickWorst(
+    ...judgeAtLeast(plane, {
       ...judged,
       what: `${what} over the load of a fine shaving (indicative)`,
       value: working,
       stop: 1,
       warn: plane.design.hold.safety,
     }),
-    ...atLeast(plane, {
+    ...judgeAtLeast(plane, {
       ...judged,
       what: `${what} over the load of a catch (indicative)`,
       value: caught,
@@ -136,18 +149,18 @@ function factorAt(plane: Elevation, { fine, inCatch }: ReturnType<typeof pinStre
 }
 
 /** A pin that sags presses the wedge at its edges only. */
-const sag = (plane: Elevation, fine: PinStrength): Draft[] =>
+const judgeSag = (plane: Elevation, fine: PinStrength): Judgement[] =>
   fine.sag === undefined
     ? []
-    : atMost(plane, {
+    : judgeAtMost(plane, {
         code: "pin-sags",
         what: "The cross pin's sag in a fine shaving (indicative)",
         value: fine.sag.total,
-        warn: SHOP,
+        warn: BENCH_TOLERANCE,
         unit: "mm",
         parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
         place: "pinCentre",
         advice: "It presses the wedge at its edges only: make the pin thicker, or of a stiffer wood.",
-        mends: [up("pin.diameter")],
+        remedies: [increase("pin.diameter")],
         source: HANDBOOK,
       });

@@ -3,9 +3,9 @@
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Species } from "@lamplane/parameters/wood";
 import { CONSTANT_FROM, CONSTANT_TO } from "@lamplane/parameters/wood";
-import { seasonsOf } from "../seasons/seasons-of-plane.ts";
-import { missingFrom, type NamedWood, WOOD_ROLES, woodsOf } from "../woods-of-plane.ts";
-import { type Draft, noted, shown } from "./draft.ts";
+import { missingProperties, type NamedWood, planeWoods, WOOD_ROLES } from "../plane-woods.ts";
+import { planeSeasons } from "../seasons/plane-seasons.ts";
+import { formatJudgedValue, type Judgement, makeNote } from "./judgement.ts";
 
 const TABLES = "Wood Handbook (FPL-GTR-190, 2010), tables 4-3, 4-4, 5-3, 5-5 and 13-5";
 const EQUATION = "Wood Handbook (FPL-GTR-190, 2010), eq. 13-2, published for 6 to 14 %";
@@ -19,29 +19,29 @@ const PROPERTY = {
   shearAlong: "shear along the grain",
   hardness: "hardness",
   movement: "shrinkage",
-} as const satisfies Record<ReturnType<typeof missingFrom>[number], string>;
+} as const satisfies Record<ReturnType<typeof missingProperties>[number], string>;
 
 const PART = { body: "body", pin: "cross pin", wedge: "wedge" } as const;
 const PLACE = { body: "bedTop", pin: "pinCentre", wedge: "wedgeTip" } as const;
 
 /** Woods that the tables do not hold, or hold only in part: told once for each wood, for all parts made of it. */
-export function checkWoods(plane: Elevation): Draft[] {
-  const woods = woodsOf(plane);
+export function checkWoods(plane: Elevation): Judgement[] {
+  const woods = planeWoods(plane);
   return WOOD_ROLES.map((role) => woods[role])
     .filter(({ sameAsBody }) => !sameAsBody)
     .flatMap((wood) => {
       const { found } = wood.lookUp;
       const parts = WOOD_ROLES.filter((role) => role === wood.role || (wood.role === "body" && woods[role].sameAsBody));
-      return found ? incomplete(wood, found, parts) : unknown(wood, parts);
+      return found ? noteIncompleteWood(wood, found, parts) : noteUnknownWood(wood, parts);
     });
 }
 
 type Parts = readonly NamedWood["role"][];
 
-function unknown({ role, name, lookUp }: NamedWood, parts: Parts): Draft[] {
+function noteUnknownWood({ role, name, lookUp }: NamedWood, parts: Parts): Judgement[] {
   const nearest = lookUp.found ? [] : lookUp.nearest;
   const offered = nearest.length > 0 ? `; the nearest are ${nearest.map(quoted).join(", ")}` : "";
-  return noted({
+  return makeNote({
     code: "wood-unknown",
     value: 0,
     limit: 1,
@@ -53,10 +53,10 @@ function unknown({ role, name, lookUp }: NamedWood, parts: Parts): Draft[] {
   });
 }
 
-function incomplete({ role }: NamedWood, found: Species, parts: Parts): Draft[] {
-  const missing = [...new Set(parts.flatMap((part) => missingFrom(found, part)))];
+function noteIncompleteWood({ role }: NamedWood, found: Species, parts: Parts): Judgement[] {
+  const missing = [...new Set(parts.flatMap((part) => missingProperties(found, part)))];
   if (missing.length === 0) return [];
-  return noted({
+  return makeNote({
     code: "wood-property-missing",
     value: missing.length,
     limit: 0,
@@ -78,21 +78,21 @@ const listed = (parts: Parts): string => {
  * A moisture beyond 6 … 14 % with a wood of which the tables give no shrinkage, only the change per percent within them.
  * Nothing that the parameters allow brings wood over 30 %, where the other equation ends.
  */
-export function checkMoisture(plane: Elevation): Draft[] {
-  const { valid, driest, planned, dampest } = seasonsOf(plane);
+export function checkMoisture(plane: Elevation): Judgement[] {
+  const { valid, driest, planned, dampest } = planeSeasons(plane);
   if (valid) return [];
   const moistures = [driest.moisture, planned.moisture, dampest.moisture];
   const [least, most] = [Math.min(...moistures), Math.max(...moistures)];
   const damp = most > CONSTANT_TO;
   const [value, limit, side] = damp ? [most, CONSTANT_TO, "up to"] : [least, CONSTANT_FROM, "down to"];
-  return noted({
+  return makeNote({
     code: "moisture-outside-equation",
     value,
     limit,
     unit: "%",
     parameters: ["wood.driest.humidity", "wood.dampest.humidity", "wood.moisture"],
     place: "edge",
-    message: `The wood comes to ${shown(plane, value, "%")} moisture; the equation of its movement is published ${side} ${shown(plane, limit, "%")}. Take the figures of the seasons as a guide only.`,
+    message: `The wood comes to ${formatJudgedValue(plane, value, "%")} moisture; the equation of its movement is published ${side} ${formatJudgedValue(plane, limit, "%")}. Take the figures of the seasons as a guide only.`,
     source: EQUATION,
   });
 }

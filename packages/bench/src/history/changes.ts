@@ -1,11 +1,11 @@
 // What has moved against the plan, and whether it has moved so far that the maker should be told.
 
-import { SHOP } from "@lamplane/geometry";
+import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { type Figure, figuresOf } from "@lamplane/parameters/elevation";
+import { elevationFigures, type Figure } from "@lamplane/parameters/elevation";
 
 /** A figure that is no longer what was planned. */
-export interface Change {
+export interface FigureChange {
   readonly key: string;
   readonly help: string;
   readonly unit: string;
@@ -14,29 +14,29 @@ export interface Change {
 }
 
 /** Smaller changes are not worth a word: half of what a maker can hold, and what a saw's scale shows. */
-const WORTH_A_WORD: Readonly<Record<string, number>> = { mm: SHOP / 2, "°": 0.05, "": 0.005 };
+const SIGNIFICANCE: Readonly<Record<string, number>> = { mm: BENCH_TOLERANCE / 2, "°": 0.05, "": 0.005 };
 /** Figures that are held finer than the shop's own tolerance: the mouth and what opens it. */
 const FINE = new Set(["mouthOpening", "glueGap", "edgeHeightAtContact", "soleToTake", "mouthSeen", "allowanceLeft"]);
 /** What is worth a word of those: a hundredth is seen at the mouth. mm */
-export const FINE_WORTH = 0.005;
+export const FINE_SIGNIFICANCE = 0.005;
 
 /** Whether a figure has moved so far that the maker should be told. */
-export const isWorthAWord = (key: string, unit: string, difference: number): boolean =>
-  Math.abs(difference) > (FINE.has(key) ? FINE_WORTH : WORTH_A_WORD[unit]!);
+export const isSignificant = (key: string, unit: string, difference: number): boolean =>
+  Math.abs(difference) > (FINE.has(key) ? FINE_SIGNIFICANCE : SIGNIFICANCE[unit]!);
 
-export const figureMap = (plane: Elevation): ReadonlyMap<string, Figure> =>
-  new Map(figuresOf(plane).map((each) => [each.key, each]));
+export const figuresByKey = (plane: Elevation): ReadonlyMap<string, Figure> =>
+  new Map(elevationFigures(plane).map((each) => [each.key, each]));
 
 /** Figures that differ between two states of a plane by more than `isWorth` allows. */
-export function changes(
+export function findChanges(
   before: ReadonlyMap<string, Figure>,
   after: Elevation,
   counts: (key: string) => boolean,
-  isWorth: (key: string, unit: string, difference: number) => boolean = isWorthAWord,
-): readonly Change[] {
-  return figuresOf(after).flatMap(({ key, help, unit, value }) => {
+  isReportable: (key: string, unit: string, difference: number) => boolean = isSignificant,
+): readonly FigureChange[] {
+  return elevationFigures(after).flatMap(({ key, help, unit, value }) => {
     const was = before.get(key)?.value;
-    if (was === undefined || !counts(key) || !isWorth(key, unit, value - was)) return [];
+    if (was === undefined || !counts(key) || !isReportable(key, unit, value - was)) return [];
     return [{ key, help, unit, planned: was, now: value }];
   });
 }

@@ -1,9 +1,9 @@
 // What each measured value is expected to be, read off the plane as it stands when its step begins.
 import { type Elevation, mouthGrowth } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import { type MeasuredKey, type Step, stepOf, stepsDone } from "../steps.ts";
-import { leftAsMouthOpens } from "./apply.ts";
-import { planeAt } from "./as-built.ts";
+import { type MeasuredKey, measuringStep, type Step, stepsDone } from "../steps.ts";
+import { planeBeforeStep } from "./as-built.ts";
+import { allowanceAtMouthOpening } from "./step-effects.ts";
 
 interface MeasuredRow {
   readonly unit: "mm" | "°";
@@ -38,15 +38,15 @@ export const MEASURED: Readonly<Record<MeasuredKey, MeasuredRow>> = {
   wedgeLength: mm("wedge.length", (plane) => plane.wedgeLength),
   bedTipX: mm("mouth.fromToe", ({ points }) => points.bedTip.x),
   rampTipX: mm("mouth.opening", ({ points }) => points.rampTip.x),
-  allowanceLeft: mm("sole.allowance", ({ design }) => leftAsMouthOpens(design)),
+  allowanceLeft: mm("sole.allowance", ({ design }) => allowanceAtMouthOpening(design)),
   mouthSeen: mm("mouth.opening", (plane) =>
     Math.max(0, plane.design.mouth.opening - plane.design.sole.allowance * mouthGrowth(plane)),
   ),
 };
 
 /** What a value is expected to be when it is measured, from all that was measured before; mm or degrees. */
-export const expectedOf = (design: Design, key: MeasuredKey): number | undefined =>
-  MEASURED[key].expected(planeAt(design, stepOf(key)));
+export const expectedValue = (design: Design, key: MeasuredKey): number | undefined =>
+  MEASURED[key].expected(planeBeforeStep(design, measuringStep(key)));
 
 /** The last step that is done, by its mark or by what it measured; some step must be. */
-export const lastDone = (design: Design): Step => STEP_NAMES[stepsDone(design) - 1]!;
+export const lastDoneStep = (design: Design): Step => STEP_NAMES[stepsDone(design) - 1]!;

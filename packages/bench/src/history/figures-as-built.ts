@@ -1,9 +1,9 @@
 // Every figure of the plane as it stands; what a step was done by stays what it was when that step began.
-import { type Figure, type FigureKey, figure } from "@lamplane/parameters/elevation";
+import { type Figure, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { allFigures } from "../figures.ts";
-import { type Step, stepPlace, stepsDone } from "../steps.ts";
-import { planeAt, planeOf } from "./as-built.ts";
+import { type Step, stepIndex, stepsDone } from "../steps.ts";
+import { asBuiltPlane, planeBeforeStep } from "./as-built.ts";
 
 /** Figures that are spent once their step is done: marks, settings of a saw, places at glue-up. Every plane has them. */
 export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
@@ -27,19 +27,19 @@ export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
   glueGap: "glue-up",
 };
 
-/** Figures as the plane stands, in the order of the table. @param plane planeOf(design), where it is known already. */
-export function figuresAsBuilt(design: Design, plane = planeOf(design)): Figure[] {
+/** Figures as the plane stands, in the order of the table. @param plane asBuiltPlane(design), where it is known already. */
+export function figuresAsBuilt(design: Design, plane = asBuiltPlane(design)): Figure[] {
   const now = allFigures(plane);
   const done = stepsDone(design);
-  const planes = new Map<Step, ReturnType<typeof planeAt>>();
+  const planes = new Map<Step, ReturnType<typeof planeBeforeStep>>();
   const planeBefore = (step: Step) => {
-    const known = planes.get(step) ?? planeAt(design, step);
+    const known = planes.get(step) ?? planeBeforeStep(design, step);
     planes.set(step, known);
     return known;
   };
   return now.map((each) => {
     const step = SPENT_AT[each.key as FigureKey];
-    if (step === undefined || stepPlace(step) >= done) return each;
-    return { ...each, value: figure(planeBefore(step), each.key as FigureKey)! };
+    if (step === undefined || stepIndex(step) >= done) return each;
+    return { ...each, value: figureValue(planeBefore(step), each.key as FigureKey)! };
   });
 }

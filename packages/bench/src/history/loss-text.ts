@@ -1,6 +1,6 @@
 // What a measured value that came out otherwise has cost, in words: the page and the command tell the same.
 import type { Design } from "@lamplane/parameters/table";
-import { comparedTold } from "../safe-ways.ts";
+import { formatComparedValue } from "../figure-rounding.ts";
 import type { Loss } from "./losses.ts";
 
 /** What came out instead of what, as a sentence; and each cost without its full stop. */
@@ -8,7 +8,7 @@ export function lossText(
   design: Design,
   { unit, asked, got, costs }: Loss,
 ): { came: string; costs: readonly string[] } {
-  const told = (value: number, of: string) => comparedTold(design, value, of);
+  const told = (value: number, of: string) => formatComparedValue(design, value, of);
   const came = `${told(asked, unit)} was wanted, ${told(got, unit)} came out.`;
   return {
     came: costs.length === 0 ? `${came} It costs nothing that is felt.` : came,

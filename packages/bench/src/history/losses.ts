@@ -1,9 +1,9 @@
 // Measured values that came out otherwise, and what each costs in the finished plane.
 import type { Design } from "@lamplane/parameters/table";
-import { MEASURED_KEYS, type MeasuredKey, type Step, stepOf } from "../steps.ts";
-import { planeOf } from "./as-built.ts";
-import { type Change, changes, figureMap, isWorthAWord } from "./changes.ts";
-import { expectedOf, lastDone, MEASURED } from "./expected.ts";
+import { MEASURED_KEYS, type MeasuredKey, measuringStep, type Step } from "../steps.ts";
+import { asBuiltPlane } from "./as-built.ts";
+import { type FigureChange, figuresByKey, findChanges, isSignificant } from "./changes.ts";
+import { expectedValue, lastDoneStep, MEASURED } from "./expected.ts";
 
 /** A measured value off what was asked for, and what it costs in the finished plane. */
 export interface Loss {
@@ -13,18 +13,18 @@ export interface Loss {
   readonly unit: "mm" | "°";
   readonly asked: number;
   readonly got: number;
-  readonly costs: readonly Change[];
+  readonly costs: readonly FigureChange[];
 }
 
 /** Every measured value that came out otherwise, in the order of the work. */
-export const lossesOf = (design: Design): readonly Loss[] => MEASURED_KEYS.flatMap((key) => lossOf(design, key));
+export const findLosses = (design: Design): readonly Loss[] => MEASURED_KEYS.flatMap((key) => findLoss(design, key));
 
 /**
  * Figures in which a maker feels that something came out otherwise, and how far each must be off for that, where it is
  * more than is worth a word at the bench: rooms and outer sizes by half a millimetre, the least that is seen without a
  * rule, where a wedge sits by one, and a throat that narrows by a thick shaving. Common practice, no published source.
  */
-const FELT: Readonly<Record<string, number>> = {
+const USE_THRESHOLDS: Readonly<Record<string, number>> = {
   clearanceAngle: 0.5,
   mouthGrowth: 0.02,
   mouthOpening: 0,
@@ -43,22 +43,22 @@ const FELT: Readonly<Record<string, number>> = {
   throatAtTop: 1,
 };
 
-export const isFelt = (key: string): boolean => Object.hasOwn(FELT, key);
+export const affectsUse = (key: string): boolean => Object.hasOwn(USE_THRESHOLDS, key);
 
-const costs = (key: string, unit: string, difference: number): boolean =>
-  isWorthAWord(key, unit, difference) && Math.abs(difference) > FELT[key]!;
+const hasCost = (key: string, unit: string, difference: number): boolean =>
+  isSignificant(key, unit, difference) && Math.abs(difference) > USE_THRESHOLDS[key]!;
 
 /** Read on the way to the mouth wanted: more wood left, or a mouth still narrow, has cost nothing. */
-const ON_THE_WAY: ReadonlySet<MeasuredKey> = new Set(["allowanceLeft", "mouthSeen"]);
+const INTERMEDIATE_READINGS: ReadonlySet<MeasuredKey> = new Set(["allowanceLeft", "mouthSeen"]);
 
 /** What one measured value costs: the plane as it stands beside the plane had that value come out as expected. */
-function lossOf(design: Design, key: MeasuredKey): Loss[] {
-  if (ON_THE_WAY.has(key)) return [];
+function findLoss(design: Design, key: MeasuredKey): Loss[] {
+  if (INTERMEDIATE_READINGS.has(key)) return [];
   const got = design.measured[key];
-  const asked = got === undefined ? undefined : expectedOf(design, key);
-  if (got === undefined || asked === undefined || !isWorthAWord(key, MEASURED[key].unit, got - asked)) return [];
+  const asked = got === undefined ? undefined : expectedValue(design, key);
+  if (got === undefined || asked === undefined || !isSignificant(key, MEASURED[key].unit, got - asked)) return [];
   const { [key]: _, ...others } = design.measured;
-  const without = { ...design, measured: { ...others, done: lastDone(design) } as Design["measured"] };
-  const paid = changes(figureMap(planeOf(without)), planeOf(design), isFelt, costs);
-  return [{ key, step: stepOf(key), unit: MEASURED[key].unit, asked, got, costs: paid }];
+  const without = { ...design, measured: { ...others, done: lastDoneStep(design) } as Design["measured"] };
+  const paid = findChanges(figuresByKey(asBuiltPlane(without)), asBuiltPlane(design), affectsUse, hasCost);
+  return [{ key, step: measuringStep(key), unit: MEASURED[key].unit, asked, got, costs: paid }];
 }

@@ -1,9 +1,9 @@
 // What each later truing of the sole costs: the mouth and all that the sole carries, by how much wood is off. Plane geometry.
 
-import { cotDeg, SAME_POINT, sinDeg } from "@lamplane/geometry";
-import { type Elevation, figure } from "@lamplane/parameters/elevation";
-import { inMillimetres, type Units } from "@lamplane/parameters/units";
-import { mouthGrowthAt, mouthOpeningAt, offForOpening } from "./mouth-opening.ts";
+import { cotDeg, EPSILON, sinDeg } from "@lamplane/geometry";
+import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
+import { toMillimetres, type Units } from "@lamplane/parameters/units";
+import { mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 
 /**
  * Where a plane's life with its first mouth is told to end: `depth` mm off the trued sole, or sooner where the mouth is
@@ -12,7 +12,7 @@ import { mouthGrowthAt, mouthOpeningAt, offForOpening } from "./mouth-opening.ts
 export const LIFE = { depth: 3, times: 10, shown: 1 } as const;
 
 /** Wood between two rows, in a round number of the maker's unit, mm. */
-const STEP: Record<Units, number> = { mm: 0.25, in: inMillimetres(0.01, "in") };
+const STEP: Record<Units, number> = { mm: 0.25, in: toMillimetres(0.01, "in") };
 
 /** The plane with its sole further down and its edge set to it. Lengths mm. */
 export interface MouthLifeRow {
@@ -36,13 +36,13 @@ export interface MouthLifeRow {
 
 /** Wood off the trued sole at which the table ends, mm: see LIFE. */
 export function lifeDepth(plane: Elevation): number {
-  const worn = offForOpening(plane, LIFE.times * plane.design.mouth.opening);
+  const worn = removalForOpening(plane, LIFE.times * plane.design.mouth.opening);
   return Math.min(LIFE.depth, Math.max(LIFE.shown, worn));
 }
 
 /** Rows from the trued sole on, `step` mm apart, to the first at or past the end of the plane's life. */
-export function mouthOverLife(plane: Elevation, step = STEP[plane.design.units]): MouthLifeRow[] {
-  const count = Math.ceil(lifeDepth(plane) / step - SAME_POINT);
+export function mouthLife(plane: Elevation, step = STEP[plane.design.units]): MouthLifeRow[] {
+  const count = Math.ceil(lifeDepth(plane) / step - EPSILON);
   return Array.from({ length: count + 1 }, (_, i) => mouthLifeAt(plane, i * step));
 }
 
@@ -51,8 +51,8 @@ export function mouthLifeAt(plane: Elevation, off: number): MouthLifeRow {
   const { design, frame, ramp } = plane;
   const up = off / sinDeg(frame.bedAngle);
   const chamferLeft = Math.max(0, design.bed.featherChamfer - design.sole.allowance - off);
-  const below = figure(plane, "unsupported")! - chamferLeft / sinDeg(frame.bedAngle);
-  const pad = figure(plane, "recessPad");
+  const below = figureValue(plane, "unsupported")! - chamferLeft / sinDeg(frame.bedAngle);
+  const pad = figureValue(plane, "recessPad");
   return {
     takenOff: off,
     opening: mouthOpeningAt(plane, off),

@@ -16,7 +16,7 @@ export const mouthGrowthAt = ({ frame, ramp }: Elevation, off: number): number =
   cotDeg(frame.bedAngle) + cotDeg(rampAngleAt(ramp, off));
 
 /** How much more than planned is off the sole where the mouth has this opening, mm: `mouthOpeningAt` turned round, exactly. */
-export function offForOpening(plane: Elevation, opening: number): number {
+export function removalForOpening(plane: Elevation, opening: number): number {
   const { frame, ramp } = plane;
   const { curve } = ramp;
   const straight = (opening - mouthOpeningAt(plane, 0)) / mouthGrowthAt(plane, 0);

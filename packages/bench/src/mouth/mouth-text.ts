@@ -1,7 +1,13 @@
 // A mouth's reading and its life as lines and cells for a terminal: words and figures only, the maker's unit first.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { fineText, inUnits, lengthBoth, trimmed, type Units } from "@lamplane/parameters/units";
+import {
+  formatDecimal,
+  formatFineLength,
+  formatLengthInBoth,
+  fromMillimetres,
+  type Units,
+} from "@lamplane/parameters/units";
 import type { MouthReading } from "./mouth.ts";
 import { LIFE, type MouthLifeRow } from "./mouth-life.ts";
 import type { MouthPatch } from "./mouth-patch.ts";
@@ -20,9 +26,9 @@ const PER = { mm: "mm for each mm", in: "thousandths for each thousandth" } as c
 /** What was read, what to do, and what it costs. */
 export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "design">): string[] {
   const { units } = design;
-  const fine = (mm: number) => fineText(mm, units);
+  const fine = (mm: number) => formatFineLength(mm, units);
   const { seen, wanted, takeOff, growth } = reading;
-  const head = `Mouth seen ${fine(seen)}, wanted ${fine(wanted)}; it opens ${trimmed(growth, 3)} ${PER[units]} off the sole.`;
+  const head = `Mouth seen ${fine(seen)}, wanted ${fine(wanted)}; it opens ${formatDecimal(growth, 3)} ${PER[units]} off the sole.`;
   if (reading.verdict === "as-wanted")
     return [head, `LEAVE IT: ${seen - wanted > 0 ? "wider than wanted by less than one shaving opens" : "as wanted"}.`];
   if (reading.verdict === "wide") return [head, ...wideText(reading, design)];
@@ -37,15 +43,15 @@ export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "de
 }
 
 function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, units: Units): string {
-  const size = fineText(shaving, units);
+  const size = formatFineLength(shaving, units);
   if (shavings === 0) return `, which is less than one shaving of ${size}`;
   const count = shavings === 1 ? "one whole shaving" : `${shavings} whole shavings`;
-  return `: ${count} of ${size}, each opening the mouth by ${fineText(opensPerShaving, units)}`;
+  return `: ${count} of ${size}, each opening the mouth by ${formatFineLength(opensPerShaving, units)}`;
 }
 
 function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Design): string[] {
   return [
-    `TOO WIDE by ${fineText(tooWide, design.units)}: every truing opens it further. Live with it, or close it in one of two ways.`,
+    `TOO WIDE by ${formatFineLength(tooWide, design.units)}: every truing opens it further. Live with it, or close it in one of two ways.`,
     ...(packing ? [packingText(packing, design)] : []),
     ...(patch ? patchText(patch, growth, design) : []),
   ];
@@ -53,25 +59,25 @@ function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Des
 
 function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packing, design: Design): string {
   const { units, shop } = design;
-  const what = `Packing: ${fineText(thickness, units)} of card or veneer on the bed, even, under the whole iron`;
+  const what = `Packing: ${formatFineLength(thickness, units)} of card or veneer on the bed, even, under the whole iron`;
   const room =
     roomUnderPin < 0
       ? "; but then the cap iron's hump no longer passes under the cross pin"
       : wedgeBelowPin < 0
-        ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${fineText(thickness, units)}`
-        : `; it costs no wood, and the wedge then stands ${lengthBoth(wedgeOut, units, shop.smallestFraction)} further out`;
+        ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${formatFineLength(thickness, units)}`
+        : `; it costs no wood, and the wedge then stands ${formatLengthInBoth(wedgeOut, units, shop.smallestFraction)} further out`;
   return `${what}${room}.`;
 }
 
 function patchText(patch: MouthPatch, before: number, { units, shop }: Design) {
   const { thickness, length, width, endAngle, growth, fits } = patch;
-  const atLeast = (mm: number) => lengthBoth(mm, units, shop.smallestFraction, "up");
+  const atLeast = (mm: number) => formatLengthInBoth(mm, units, shop.smallestFraction, "up");
   return [
     `Patch: a slip let into the sole before the mouth, at least ${atLeast(thickness)} thick and ` +
-      `${atLeast(length)} long, ${lengthBoth(width, units, shop.smallestFraction)} wide, grain along the plane, its end at the mouth at ` +
-      `${trimmed(endAngle, 1)}° from the sole so that it fades into the ramp.`,
-    `It costs that much of the front block's sole; while it lasts the mouth opens ${trimmed(growth, 3)} ${PER[units]} off ` +
-      `instead of ${trimmed(before, 3)}, and it is gone after ${lengthBoth(thickness, units, shop.smallestFraction)}.`,
+      `${atLeast(length)} long, ${formatLengthInBoth(width, units, shop.smallestFraction)} wide, grain along the plane, its end at the mouth at ` +
+      `${formatDecimal(endAngle, 1)}° from the sole so that it fades into the ramp.`,
+    `It costs that much of the front block's sole; while it lasts the mouth opens ${formatDecimal(growth, 3)} ${PER[units]} off ` +
+      `instead of ${formatDecimal(before, 3)}, and it is gone after ${formatLengthInBoth(thickness, units, shop.smallestFraction)}.`,
     ...(fits ? [] : ["The front block is too short for it: face its whole sole instead."]),
     "Cut it with the iron out; keep hands clear of chisel and router, and follow the machine's manual and trained practice.",
   ];
@@ -79,7 +85,7 @@ function patchText(patch: MouthPatch, before: number, { units, shop }: Design) {
 
 /** The life's table as cells, head first; every length in the maker's unit. */
 export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): string[][] {
-  const fine = (mm: number) => inUnits(mm, units).toFixed(units === "mm" ? 2 : 3);
+  const fine = (mm: number) => fromMillimetres(mm, units).toFixed(units === "mm" ? 2 : 3);
   const columns: readonly Column[] = [
     [`off, ${units}`, (row) => row.takenOff],
     ["mouth", (row) => row.opening],
@@ -100,4 +106,4 @@ type Column = readonly [head: string, of: (row: MouthLifeRow) => number | undefi
 
 /** What the table tells, and where it ends. */
 export const mouthLifeHead = (units: Units): string =>
-  `What each later truing costs, the edge set to the new sole, to ${fineText(LIFE.depth, units)} off or a mouth ${LIFE.times} times the one wanted:`;
+  `What each later truing costs, the edge set to the new sole, to ${formatFineLength(LIFE.depth, units)} off or a mouth ${LIFE.times} times the one wanted:`;

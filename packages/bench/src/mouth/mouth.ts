@@ -1,8 +1,8 @@
 // The mouth as it is seen at the bench, and what to do for the one wanted. Wood is only ever taken off; no reading is bent to fit.
 
-import { SAME_POINT } from "@lamplane/geometry";
+import { EPSILON } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { mouthGrowthAt, mouthOpeningAt, offForOpening } from "./mouth-opening.ts";
+import { mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 import { type MouthPatch, mouthPatch } from "./mouth-patch.ts";
 import { type Packing, packing } from "./packing.ts";
 
@@ -36,7 +36,7 @@ export interface MouthReading {
   readonly patch?: MouthPatch;
 }
 
-export interface MouthSeen {
+export interface MouthInput {
   /** Mouth seen with the edge at the sole, mm, 0 or more. */
   readonly seen: number;
   /** Mouth wanted, mm; the design's unless told otherwise. */
@@ -49,22 +49,22 @@ export interface MouthSeen {
  * What to take off the sole for the mouth wanted: (wanted − seen) / mouthGrowth while the sole lies within a straight ramp or
  * a wear, and by the curve beyond it. Where the sole now stands is told by the mouth seen, which is what was measured.
  */
-export function mouthReading(plane: Elevation, { seen, wanted: asked, shaving = SHAVING }: MouthSeen): MouthReading {
+export function mouthReading(plane: Elevation, { seen, wanted: asked, shaving = SHAVING }: MouthInput): MouthReading {
   const wanted = asked ?? plane.design.mouth.opening;
-  const now = offForOpening(plane, seen);
+  const now = removalForOpening(plane, seen);
   const growth = mouthGrowthAt(plane, now);
-  const takeOff = Math.max(0, offForOpening(plane, wanted) - now);
+  const takeOff = Math.max(0, removalForOpening(plane, wanted) - now);
   const tooWide = Math.max(0, seen - wanted);
   const opensPerShaving = mouthOpeningAt(plane, now + shaving) - seen;
-  const verdict = verdictOn(seen, wanted, opensPerShaving);
+  const verdict = mouthVerdict(seen, wanted, opensPerShaving);
   const base = { seen, wanted, verdict, growth, takeOff, shaving, opensPerShaving, tooWide };
-  const reading = { ...base, shavings: Math.floor(takeOff / shaving + SAME_POINT) };
+  const reading = { ...base, shavings: Math.floor(takeOff / shaving + EPSILON) };
   if (verdict !== "wide") return reading;
   return { ...reading, packing: packing(plane, tooWide), patch: mouthPatch(plane, now, tooWide) };
 }
 
-function verdictOn(seen: number, wanted: number, opensPerShaving: number): MouthVerdict {
+function mouthVerdict(seen: number, wanted: number, opensPerShaving: number): MouthVerdict {
   if (seen > wanted + opensPerShaving) return "wide";
-  if (seen >= wanted - SAME_POINT) return "as-wanted";
+  if (seen >= wanted - EPSILON) return "as-wanted";
   return seen === 0 ? "shut" : "narrow";
 }

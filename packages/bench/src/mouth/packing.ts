@@ -1,7 +1,7 @@
 // A slip of veneer or card between bed and iron brings the edge nearer to the ramp. Plane geometry; nothing is judged by habit.
 
 import { sinDeg, tanDeg } from "@lamplane/geometry";
-import { type Elevation, figure } from "@lamplane/parameters/elevation";
+import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
 
 /** Lengths mm. */
 export interface Packing {
@@ -24,7 +24,7 @@ export function packing(plane: Elevation, by: number): Packing {
   return {
     thickness,
     wedgeOut,
-    roomUnderPin: figure(plane, "pinV")! - pin.diameter / 2 - capIron.thickness - hump - thickness,
+    roomUnderPin: figureValue(plane, "pinV")! - pin.diameter / 2 - capIron.thickness - hump - thickness,
     wedgeBelowPin: plane.pinMargins.wedgeBelow - wedgeOut,
   };
 }

@@ -1,11 +1,11 @@
 // The plan that the maker works to: every number fixed before the first cut, so that no `auto` moves with an error.
 
 import { withValue } from "@lamplane/parameters/design";
-import { type Elevation, figure, mouthGrowth } from "@lamplane/parameters/elevation";
+import { type Elevation, figureValue, mouthGrowth } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 
 /** mm and degrees; places in the plane's frame, y from the sole as it was to be trued. */
-export interface Plan {
+export interface TolerancePlan {
   /** The design with every `auto` that bears on the results replaced by what it came out as. */
   readonly design: Design;
   readonly placing: Design["hand"]["placing"];
@@ -33,11 +33,11 @@ export interface Plan {
  * What the maker works to. Where the edge would have to stand below the blank's sole at contact, nothing can be read
  * there: such a front block is set to its mark, whatever `hand.placing` says.
  */
-export function planOf(e: Elevation): Plan {
+export function tolerancePlan(e: Elevation): TolerancePlan {
   const { design, ramp, pin, points, frame } = e;
-  const edgeHeight = figure(e, "edgeHeightAtContact")!;
+  const edgeHeight = figureValue(e, "edgeHeightAtContact")!;
   return {
-    design: settled(e),
+    design: freezeAutoValues(e),
     placing: edgeHeight < 0 ? "marks" : design.hand.placing,
     thickness: design.iron.thickness,
     capIron: design.capIron.thickness,
@@ -58,7 +58,7 @@ export function planOf(e: Elevation): Plan {
   };
 }
 
-function settled({ design, frame, ramp, pin, wedgeLength }: Elevation): Design {
+function freezeAutoValues({ design, frame, ramp, pin, wedgeLength }: Elevation): Design {
   const numbers: Record<string, number | string> = {
     "mouth.fromToe": frame.mouthX,
     "ramp.shape": ramp.shape,

@@ -3,7 +3,7 @@ import { rowAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import type { MeasuredKey } from "../steps.ts";
-import type { Plan } from "./plan.ts";
+import type { TolerancePlan } from "./plan.ts";
 
 /** What is off, as made less as planned; mm, angles in degrees. */
 export interface Errors {
@@ -59,100 +59,100 @@ interface ErrorRow {
   readonly label: string;
   /** Step of the work, in the order and by the names of the work. */
   readonly step: string;
-  readonly held: keyof Design["hand"];
+  readonly tolerance: keyof Design["hand"];
   /** Measured value with which the error is known, and how well it is then read. */
   readonly known?: { readonly by: MeasuredKey; readonly read: keyof Design["hand"] };
   /** Whether this plane can have the error; always, where absent. */
-  readonly when?: (plan: Plan) => boolean;
+  readonly when?: (plan: TolerancePlan) => boolean;
 }
 
-const byContact = ({ placing }: Plan) => placing === "contact";
-const byMarks = ({ placing }: Plan) => placing === "marks";
-const isCurved = ({ curve }: Plan) => curve !== undefined;
+const byContact = ({ placing }: TolerancePlan) => placing === "contact";
+const byMarks = ({ placing }: TolerancePlan) => placing === "marks";
+const isCurved = ({ curve }: TolerancePlan) => curve !== undefined;
 
 /** In the order of the work. */
 export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
   ironThickness: {
     label: "iron's thickness",
     step: "iron measured",
-    held: "caliper",
+    tolerance: "caliper",
     known: { by: "ironThickness", read: "caliper" },
   },
   capIronThickness: {
     label: "cap iron's thickness",
     step: "iron measured",
-    held: "caliper",
+    tolerance: "caliper",
     when: ({ capIron }) => capIron > 0,
   },
   bedAngle: {
     label: "bed angle",
     step: "bed cut and trued",
-    held: "sawAngle",
+    tolerance: "sawAngle",
     known: { by: "bedAngle", read: "angleReading" },
   },
   rampAngle: {
     label: "ramp angle",
     step: "ramp cut",
-    held: "sawAngle",
+    tolerance: "sawAngle",
     known: { by: "rampAngle", read: "angleReading" },
   },
-  rampForm: { label: "ramp's curve", step: "ramp cut", held: "rampForm", when: isCurved },
+  rampForm: { label: "ramp's curve", step: "ramp cut", tolerance: "rampForm", when: isCurved },
   pinHoleAlong: {
     label: "pin hole along the sole",
     step: "pin hole",
-    held: "pinHole",
+    tolerance: "pinHole",
     known: { by: "pinHoleFromToe", read: "caliper" },
   },
   pinHoleUp: {
     label: "pin hole over the sole",
     step: "pin hole",
-    held: "pinHole",
+    tolerance: "pinHole",
     known: { by: "pinHoleHeight", read: "caliper" },
   },
-  pinDepth: { label: "pin's depth", step: "wedge and pin", held: "pinDepth" },
+  pinDepth: { label: "pin's depth", step: "wedge and pin", tolerance: "pinDepth" },
   wedgeTaper: {
     label: "wedge's taper",
     step: "wedge and pin",
-    held: "wedgeTaper",
+    tolerance: "wedgeTaper",
     known: { by: "wedgeAngle", read: "angleReading" },
   },
   wedgeThickness: {
     label: "wedge's thickness",
     step: "wedge and pin",
-    held: "wedgeThickness",
+    tolerance: "wedgeThickness",
     known: { by: "wedgeTip", read: "caliper" },
   },
   bedPlace: {
     label: "bed block's place",
     step: "glue-up",
-    held: "placement",
+    tolerance: "placement",
     known: { by: "bedTipX", read: "mouthReading" },
   },
   frontPlace: {
     label: "front block's place",
     step: "glue-up",
-    held: "placement",
+    tolerance: "placement",
     known: { by: "rampTipX", read: "mouthReading" },
     when: byMarks,
   },
   edgeHeight: {
     label: "edge's height at contact",
     step: "glue-up",
-    held: "edgeHeight",
+    tolerance: "edgeHeight",
     known: { by: "rampTipX", read: "mouthReading" },
     when: byContact,
   },
   creep: {
     label: "creep under the clamps",
     step: "glue-up",
-    held: "creep",
+    tolerance: "creep",
     known: { by: "rampTipX", read: "mouthReading" },
   },
-  soleTaken: { label: "wood planed off the sole", step: "sole trued", held: "planing" },
+  soleTaken: { label: "wood planed off the sole", step: "sole trued", tolerance: "planing" },
 };
 
 /** An error with what the maker holds it to. */
-export interface Held {
+export interface ToleratedError {
   readonly key: string;
   readonly label: string;
   readonly step: string;
@@ -164,23 +164,32 @@ export interface Held {
 }
 
 /** One error that this plane can have. */
-export interface SourceOfError extends Held {
+export interface SourceOfError extends ToleratedError {
   readonly key: ErrorKey;
 }
 
 /** Every error of a plane in the order of the work; one held to ± 0 is left out, for it is none. */
-export function sourcesOfError(plan: Plan, measured: Design["measured"] = plan.design.measured): SourceOfError[] {
-  return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(([key, { label, step, held, when, known }]) => {
-    const tolerance = leftOf(plan.design.hand, held, known && measured[known.by] !== undefined ? known.read : held);
-    if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
-    const parameter = `hand.${held}`;
-    const row = rowAt(parameter);
-    return [{ key, label, step, parameter, tolerance, unit: row.kind === "number" ? UNIT_OF[row.quantity] : "" }];
-  });
+export function errorSources(
+  plan: TolerancePlan,
+  measured: Design["measured"] = plan.design.measured,
+): SourceOfError[] {
+  return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(
+    ([key, { label, step, tolerance: held, when, known }]) => {
+      const tolerance = remainingTolerance(
+        plan.design.hand,
+        held,
+        known && measured[known.by] !== undefined ? known.read : held,
+      );
+      if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
+      const parameter = `hand.${held}`;
+      const row = rowAt(parameter);
+      return [{ key, label, step, parameter, tolerance, unit: row.kind === "number" ? UNIT_OF[row.quantity] : "" }];
+    },
+  );
 }
 
 /** How far an error may still be off: as it is held, or as it has been read. */
-function leftOf(hand: Design["hand"], held: keyof Design["hand"], read: keyof Design["hand"]): number {
+function remainingTolerance(hand: Design["hand"], held: keyof Design["hand"], read: keyof Design["hand"]): number {
   const [made, seen] = [hand[held], hand[read]];
   return typeof made === "number" && typeof seen === "number" ? Math.min(made, seen) : 0;
 }

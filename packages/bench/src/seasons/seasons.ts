@@ -79,7 +79,7 @@ export interface Seasons {
 /** @see plane geometry: Seasons */
 export function seasons(input: SeasonsInput): Seasons {
   const laws = lawsOf(input);
-  const { driest, dampest } = moistures(input);
+  const { driest, dampest } = moistureRange(input);
   return {
     driest: seasonAt(input, laws, driest),
     planned: seasonAt(input, laws, input.planned),
@@ -92,7 +92,7 @@ export function seasons(input: SeasonsInput): Seasons {
 /** The year from its driest to its dampest moisture in even steps, for plotting. @param points 2 or more */
 export function seasonSeries(input: SeasonsInput, points = 25): Season[] {
   const laws = lawsOf(input);
-  const { driest, dampest } = moistures(input);
+  const { driest, dampest } = moistureRange(input);
   const step = (dampest - driest) / (points - 1);
   return Array.from({ length: points }, (_, i) =>
     seasonAt(input, laws, i === points - 1 ? dampest : driest + i * step),
@@ -100,7 +100,7 @@ export function seasonSeries(input: SeasonsInput, points = 25): Season[] {
 }
 
 /** Moistures to which the wood comes in the driest and the dampest air, %. */
-export const moistures = ({ driest, dampest }: Pick<SeasonsInput, "driest" | "dampest">) => ({
+export const moistureRange = ({ driest, dampest }: Pick<SeasonsInput, "driest" | "dampest">) => ({
   driest: equilibriumMoisture(driest.temperature, driest.humidity),
   dampest: equilibriumMoisture(dampest.temperature, dampest.humidity),
 });
@@ -108,7 +108,7 @@ export const moistures = ({ driest, dampest }: Pick<SeasonsInput, "driest" | "da
 type Laws = Readonly<Record<keyof SeasonMovement, MovementLaw | undefined>>;
 
 function lawsOf(input: SeasonsInput): Laws {
-  const { driest, dampest } = moistures(input);
+  const { driest, dampest } = moistureRange(input);
   const law = (key: keyof SeasonMovement) => movementLaw(input.movement[key], [driest, input.planned, dampest]);
   return {
     bodyWidth: law("bodyWidth"),
@@ -158,7 +158,8 @@ function clearanceToPlan(input: SeasonsInput, { bodyWidth, wedgeWidth }: Laws, a
   };
 }
 
-type Known = number | undefined;
-const less = (a: Known, b: Known): Known => (a === undefined || b === undefined ? undefined : a - b);
-const greater = (a: Known, b: Known): Known => (a === undefined || b === undefined ? undefined : Math.max(a, b));
-const half = (a: Known): Known => (a === undefined ? undefined : a / 2);
+type MaybeNumber = number | undefined;
+const less = (a: MaybeNumber, b: MaybeNumber): MaybeNumber => (a === undefined || b === undefined ? undefined : a - b);
+const greater = (a: MaybeNumber, b: MaybeNumber): MaybeNumber =>
+  a === undefined || b === undefined ? undefined : Math.max(a, b);
+const half = (a: MaybeNumber): MaybeNumber => (a === undefined ? undefined : a / 2);

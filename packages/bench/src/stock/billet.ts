@@ -2,7 +2,7 @@
 import type { Elevation } from "@lamplane/parameters/elevation";
 
 /** Length along the grain, width across what will be the sole, height. mm. */
-export interface Box {
+export interface BlankSize {
   readonly length: number;
   readonly width: number;
   readonly height: number;
@@ -17,9 +17,9 @@ export interface Board {
 }
 
 export interface BilletFit {
-  readonly needed: Box;
+  readonly needed: BlankSize;
   /** As measured; 0 where a size is not given. */
-  readonly measured: Box;
+  readonly measured: BlankSize;
   /** `undefined` where no size is given at all. */
   readonly fits: boolean | undefined;
   /** On its side the billet's width and height are exchanged. As measured, where both ways go or neither. */
@@ -27,10 +27,10 @@ export interface BilletFit {
   /** Angle of the rings to the sole as it lies, degrees: on its side they stand at 90 less what they were. */
   readonly rings: number;
   /** The billet's sizes as it lies; what is not given is taken as needed. */
-  readonly lies: Box;
+  readonly lies: BlankSize;
   /** What is missing of each size as it lies, and what is left over; 0 where none. */
-  readonly short: Box;
-  readonly spare: Box;
+  readonly short: BlankSize;
+  readonly spare: BlankSize;
   /** How many planes come out, one beside, behind and above the other. 0 where none does. */
   readonly planes: { readonly along: number; readonly across: number; readonly up: number; readonly total: number };
   readonly boards: readonly Board[];
@@ -51,9 +51,9 @@ export function billetFit({ design, widths }: Elevation): BilletFit {
   const onSide = { ...measured, width: measured.height, height: measured.width };
   const given = measured.length + measured.width + measured.height > 0;
   const mayTurn = measured.width > 0 && measured.height > 0;
-  const turns = mayTurn && !goesInto(needed, measured) && goesInto(needed, onSide);
-  const lies = filled(turns ? onSide : measured, needed);
-  const fits = goesInto(needed, lies);
+  const turns = mayTurn && !fitsInto(needed, measured) && fitsInto(needed, onSide);
+  const lies = fillMissing(turns ? onSide : measured, needed);
+  const fits = fitsInto(needed, lies);
   return {
     needed,
     measured,
@@ -61,27 +61,33 @@ export function billetFit({ design, widths }: Elevation): BilletFit {
     lay: turns ? "on its side" : "as measured",
     rings: turns ? 90 - design.wood.rings : design.wood.rings,
     lies,
-    short: boxOf((side) => Math.max(0, needed[side] - lies[side])),
-    spare: boxOf((side) => Math.max(0, lies[side] - needed[side])),
-    planes: planesIn(needed, lies, kerf, jointingPass),
-    boards: fits ? boardsLeft(needed, lies, kerf) : [],
+    short: makeBlankSize((side) => Math.max(0, needed[side] - lies[side])),
+    spare: makeBlankSize((side) => Math.max(0, lies[side] - needed[side])),
+    planes: countPlanes(needed, lies, kerf, jointingPass),
+    boards: fits ? leftoverBoards(needed, lies, kerf) : [],
   };
 }
 
-const boxOf = (size: (side: keyof Box) => number): Box => ({
+const makeBlankSize = (size: (side: keyof BlankSize) => number): BlankSize => ({
   length: size("length"),
   width: size("width"),
   height: size("height"),
 });
 
 /** Sizes that are not given are not judged. */
-const goesInto = (needed: Box, billet: Box): boolean =>
+const fitsInto = (needed: BlankSize, billet: BlankSize): boolean =>
   (["length", "width", "height"] as const).every((side) => billet[side] === 0 || needed[side] <= billet[side]);
 
-const filled = (billet: Box, needed: Box): Box => boxOf((side) => (billet[side] === 0 ? needed[side] : billet[side]));
+const fillMissing = (billet: BlankSize, needed: BlankSize): BlankSize =>
+  makeBlankSize((side) => (billet[side] === 0 ? needed[side] : billet[side]));
 
 /** Along the grain one more cut parts two planes; across it and up each cut leaves two more faces to joint. */
-function planesIn(needed: Box, { length, width, height }: Box, kerf: number, pass: number): BilletFit["planes"] {
+function countPlanes(
+  needed: BlankSize,
+  { length, width, height }: BlankSize,
+  kerf: number,
+  pass: number,
+): BilletFit["planes"] {
   const times = (size: number, one: number, lost: number) => Math.floor((size + lost) / (one + lost));
   const along = times(length, needed.length, kerf);
   const across = times(width, needed.width, kerf + 2 * pass);
@@ -91,7 +97,7 @@ function planesIn(needed: Box, { length, width, height }: Box, kerf: number, pas
 }
 
 /** Left over from one plane: the end is crosscut first, then the top is sawn off, then the side. */
-function boardsLeft(needed: Box, lies: Box, kerf: number): Board[] {
+function leftoverBoards(needed: BlankSize, lies: BlankSize, kerf: number): Board[] {
   const board = (from: Board["from"], length: number, a: number, b: number): Board => ({
     from,
     length,

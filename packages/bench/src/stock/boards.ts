@@ -11,7 +11,7 @@ export interface Stick {
   readonly thickness: number;
 }
 
-export interface Taken {
+export interface StickSupply {
   readonly piece: string;
   readonly wanted: number;
   /** How many come out, after the pieces before it have been taken. */
@@ -20,15 +20,15 @@ export interface Taken {
 }
 
 /** Takes the sticks one after the other, each from the smallest board, or rest of one, that holds it. @param kerf mm */
-export function sticksFromBoards(sticks: readonly Stick[], boards: readonly Board[], kerf: number): Taken[] {
+export function sticksFromBoards(sticks: readonly Stick[], boards: readonly Board[], kerf: number): StickSupply[] {
   let left = [...boards];
   return sticks.map((stick) => {
     const from: Board["from"][] = [];
     while (from.length < stick.count) {
-      const board = smallestThatHolds(left, stick);
+      const board = smallestHolding(left, stick);
       if (!board) break;
       from.push(board.from);
-      left = [...left.filter((other) => other !== board), ...restsOf(board, stick, kerf)];
+      left = [...left.filter((other) => other !== board), ...boardRemainders(board, stick, kerf)];
     }
     return { piece: stick.piece, wanted: stick.count, count: from.length, boards: [...new Set(from)] };
   });
@@ -37,14 +37,14 @@ export function sticksFromBoards(sticks: readonly Stick[], boards: readonly Boar
 const volume = ({ length, width, thickness }: Board): number => length * width * thickness;
 
 /** Width is no less than thickness, of boards and sticks: what fits at all fits this way round. */
-const holds = (board: Board, stick: Stick): boolean =>
+const boardHolds = (board: Board, stick: Stick): boolean =>
   board.length >= stick.length && board.width >= stick.width && board.thickness >= stick.thickness;
 
-const smallestThatHolds = (boards: readonly Board[], stick: Stick): Board | undefined =>
-  boards.filter((board) => holds(board, stick)).sort((a, b) => volume(a) - volume(b))[0];
+const smallestHolding = (boards: readonly Board[], stick: Stick): Board | undefined =>
+  boards.filter((board) => boardHolds(board, stick)).sort((a, b) => volume(a) - volume(b))[0];
 
 /** What is left of a board once a slice is crosscut off it, the slice ripped, and the strip resawn. */
-function restsOf({ from, length, width, thickness }: Board, stick: Stick, kerf: number): Board[] {
+function boardRemainders({ from, length, width, thickness }: Board, stick: Stick, kerf: number): Board[] {
   const rest = (along: number, a: number, b: number): Board => ({
     from,
     length: along,

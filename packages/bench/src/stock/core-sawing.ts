@@ -3,7 +3,7 @@
 
 import { cotDeg, line, type Outline, type Point, point, polygon, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { leftOf } from "./inner-fit.ts";
+import { clipToLeft } from "./inner-fit.ts";
 
 /** From one place to another along a line, mm. */
 export interface Span {
@@ -55,7 +55,7 @@ export function coreSawing({ design, cuts, ramp, frame, widths }: Elevation): Co
     roomBetweenKerfs: bedCut.kerfAtSole.from - rampCut.kerfAtSole.to,
     setInToe: cuts.setInToe,
     setInHeel: cuts.setInHeel,
-    offcut: between(rampCut, bedCut, height),
+    offcut: offcutCorners(rampCut, bedCut, height),
   };
 }
 
@@ -80,15 +80,15 @@ function coreCut(name: CoreCut["name"], angle: number, mark: number, kerf: numbe
 }
 
 /** What is left between the kerfs: below where they meet there is none, so it may be a triangle. */
-function between(ramp: CoreCut, bed: CoreCut, height: number): Point[] {
+function offcutCorners(ramp: CoreCut, bed: CoreCut, height: number): Point[] {
   const [toe, heel] = [ramp.kerfAtTop.to, bed.kerfAtTop.from];
   if (heel <= toe) return [];
   const [low, high] = [Math.min(toe, bed.kerfAtSole.from), Math.max(heel, ramp.kerfAtSole.to)];
   const box = [point(low, 0), point(high, 0), point(high, height), point(low, height)];
-  const heelward = leftOf(box, point(ramp.kerfAtTop.to, height), point(ramp.kerfAtSole.to, 0));
-  return leftOf(heelward, point(bed.kerfAtSole.from, 0), point(bed.kerfAtTop.from, height));
+  const heelward = clipToLeft(box, point(ramp.kerfAtTop.to, height), point(ramp.kerfAtSole.to, 0));
+  return clipToLeft(heelward, point(bed.kerfAtSole.from, 0), point(bed.kerfAtTop.from, height));
 }
 
 /** Corners as an outline. */
-export const outlineOf = (corners: readonly Point[]): Outline =>
+export const outlineOfCorners = (corners: readonly Point[]): Outline =>
   corners.map((p, i) => line(p, corners[(i + 1) % corners.length]!));

@@ -1,24 +1,24 @@
 // Convex shapes within convex shapes, without a turn: the shifts that put a part inside. Exact but for rounding.
-import { boundsOf, distance, type Point, point, SAME_POINT } from "@lamplane/geometry";
+import { boundsOf, distance, EPSILON, type Point, point } from "@lamplane/geometry";
 
 /** Part of a convex polygon, counter-clockwise, that lies to the left of the line from `a` to `b`. Empty where none does. */
-export function leftOf(polygon: readonly Point[], a: Point, b: Point): Point[] {
+export function clipToLeft(polygon: readonly Point[], a: Point, b: Point): Point[] {
   const length = distance(a, b);
   const room = (p: Point) => ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / length;
-  return clipped(polygon, room);
+  return clipHalfPlane(polygon, room);
 }
 
 /** Sutherland and Hodgman's clipping by one half-plane: `room` is the distance to its edge, negative outside. */
-function clipped(polygon: readonly Point[], room: (p: Point) => number): Point[] {
+function clipHalfPlane(polygon: readonly Point[], room: (p: Point) => number): Point[] {
   return polygon.flatMap((here, i) => {
     const next = polygon[(i + 1) % polygon.length]!;
     const [before, after] = [room(here), room(next)];
     const kept = before >= 0 ? [here] : [];
-    return before * after < 0 ? [...kept, between(here, next, before / (before - after))] : kept;
+    return before * after < 0 ? [...kept, interpolate(here, next, before / (before - after))] : kept;
   });
 }
 
-const between = (a: Point, b: Point, share: number): Point =>
+const interpolate = (a: Point, b: Point, share: number): Point =>
   point(a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share);
 
 /**
@@ -28,36 +28,36 @@ const between = (a: Point, b: Point, share: number): Point =>
  * @see M. de Berg and others, Computational Geometry (3rd edition, 2008), chapters 4 (half-planes) and 13 (Minkowski sums);
  *   J. A. Bennell and X. Song, Computers & Operations Research 35 (2008) 267-281 (inner-fit polygon). Both from memory.
  */
-export function innerFit(container: readonly Point[], part: readonly Point[]): Point[] {
+export function innerFitPolygon(container: readonly Point[], part: readonly Point[]): Point[] {
   if (container.length < 3) return [];
-  const shifts = shiftsWithinBox(container, part);
+  const shifts = boxShifts(container, part);
   return container.reduce<Point[]>((left, a, i) => {
     const b = container[(i + 1) % container.length]!;
     const [ex, ey] = [(b.x - a.x) / distance(a, b), (b.y - a.y) / distance(a, b)];
     const reach = Math.min(...part.map((v) => ex * v.y - ey * v.x));
-    return clipped(left, (t) => ex * (t.y - a.y) - ey * (t.x - a.x) + reach);
+    return clipHalfPlane(left, (t) => ex * (t.y - a.y) - ey * (t.x - a.x) + reach);
   }, shifts);
 }
 
 /** Shifts that keep the part within the container's box; only a first bound for the clipping. */
-function shiftsWithinBox(container: readonly Point[], part: readonly Point[]): Point[] {
+function boxShifts(container: readonly Point[], part: readonly Point[]): Point[] {
   const [outer, inner] = [boundsOf(container), boundsOf(part)];
-  const low = point(outer.min.x - inner.min.x - SAME_POINT, outer.min.y - inner.min.y - SAME_POINT);
-  const high = point(outer.max.x - inner.max.x + SAME_POINT, outer.max.y - inner.max.y + SAME_POINT);
+  const low = point(outer.min.x - inner.min.x - EPSILON, outer.min.y - inner.min.y - EPSILON);
+  const high = point(outer.max.x - inner.max.x + EPSILON, outer.max.y - inner.max.y + EPSILON);
   if (low.x > high.x || low.y > high.y) return [];
   return [low, point(high.x, low.y), high, point(low.x, high.y)];
 }
 
 /** A convex polygon with every edge moved out by the same distance and its corners kept sharp. Counter-clockwise, mm. */
-export function grown(polygon: readonly Point[], by: number): Point[] {
+export function offsetPolygon(polygon: readonly Point[], by: number): Point[] {
   return polygon.map((here, i) => {
     const before = polygon[(i + polygon.length - 1) % polygon.length]!;
     const after = polygon[(i + 1) % polygon.length]!;
-    const [into, out] = [normal(before, here), normal(here, after)];
+    const [into, out] = [edgeNormal(before, here), edgeNormal(here, after)];
     const scale = by / (1 + into.x * out.x + into.y * out.y);
     return point(here.x + (into.x + out.x) * scale, here.y + (into.y + out.y) * scale);
   });
 }
 
 /** Square off an edge, outward of a counter-clockwise polygon; length 1. */
-const normal = (a: Point, b: Point): Point => point((b.y - a.y) / distance(a, b), (a.x - b.x) / distance(a, b));
+const edgeNormal = (a: Point, b: Point): Point => point((b.y - a.y) / distance(a, b), (a.x - b.x) / distance(a, b));

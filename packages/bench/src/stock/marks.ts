@@ -1,9 +1,9 @@
 // Where to mark the billet so that its pieces can be put together again: on top, square across, outside every kerf.
 // x from the toe end of core and cheeks, which are of one length; z from the reference face.
-import { cotDeg, splitAtFirstMeeting } from "@lamplane/geometry";
+import { cotDeg, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { flatTop, rampPath } from "@lamplane/parameters/elevation";
-import { inMillimetres } from "@lamplane/parameters/units";
+import { toMillimetres } from "@lamplane/parameters/units";
 import type { CoreSawing, Span } from "./core-sawing.ts";
 import type { RipLayout, StripName } from "./rip-layout.ts";
 
@@ -40,24 +40,24 @@ export interface MarkPlan {
 /** A stroke stays so far from every cut, mm: a saw wanders, and so does a pencil. */
 export const CLEAR_OF_CUTS = 2;
 /** Strokes stand on divisions that a rule shows. */
-const DIVISION = { mm: 1, in: inMillimetres(1 / 16, "in") } as const;
+const DIVISION = { mm: 1, in: toMillimetres(1 / 16, "in") } as const;
 /** Between the two strokes of a double mark, in divisions. */
 const DOUBLE = 2;
 /** Least room between a single and a double mark, mm: less, and they read as three strokes. */
-const TOLD_APART = 4;
+const LEAST_SEPARATION = 4;
 
 /**
  * The marks of a plane, as far as there is room. They are drawn once the top is surfaced, before the first cut, and last
  * until the top is shaped.
  */
-export function markPlan(plane: Elevation, { cuts, setInToe, setInHeel }: CoreSawing, rip: RipLayout): MarkPlan {
+export function planMarks(plane: Elevation, { cuts, setInToe, setInHeel }: CoreSawing, rip: RipLayout): MarkPlan {
   const { trim, length } = plane.design.body;
   const [ramp, bed] = cuts;
   // The cheeks are trimmed where the finished plane ends; the blocks, set in, reach further. Both must keep the stroke.
   const [toe, heel] = [trim / 2, trim / 2 + length];
   const room = {
-    "front block": spanOf(toe, Math.min(ramp.kerfAtTop.from, rampTopAt(plane) + trim / 2 - setInToe)),
-    "bed block": spanOf(bed.kerfAtTop.to, heel),
+    "front block": spanBetween(toe, Math.min(ramp.kerfAtTop.from, rampTopAt(plane) + trim / 2 - setInToe)),
+    "bed block": spanBetween(bed.kerfAtTop.to, heel),
   };
   const over = (block: Mark["over"]) => marksIn(block, room[block], DIVISION[plane.design.units]);
   const [front, back] = [over("front block"), over("bed block")];
@@ -85,13 +85,13 @@ export function markPlan(plane: Elevation, { cuts, setInToe, setInHeel }: CoreSa
   };
 }
 
-const spanOf = (from: number, to: number): Span | undefined => (to > from ? { from, to } : undefined);
+const spanBetween = (from: number, to: number): Span | undefined => (to > from ? { from, to } : undefined);
 
 /** x, in the plane's frame, at which the finished ramp comes out of the blank's top: a curved one goes beyond its saw cut. */
 function rampTopAt({ ramp, design }: Elevation): number {
   const { height, length } = design.body;
   const top = flatTop(-length, 2 * length, height);
-  const met = splitAtFirstMeeting(rampPath(ramp, -design.sole.allowance, 2 * height), top);
+  const met = splitAtIntersection(rampPath(ramp, -design.sole.allowance, 2 * height), top);
   return met?.at.x ?? ramp.foot.x - height * cotDeg(ramp.angle);
 }
 
@@ -100,7 +100,7 @@ function marksIn(over: Mark["over"], room: Span | undefined, division: number): 
   if (!room) return [];
   const from = Math.ceil((room.from + CLEAR_OF_CUTS) / division);
   const to = Math.floor((room.to - CLEAR_OF_CUTS) / division);
-  const spare = to - from - DOUBLE - Math.ceil(TOLD_APART / division);
+  const spare = to - from - DOUBLE - Math.ceil(LEAST_SEPARATION / division);
   const at = (...divisions: number[]) => divisions.map((count) => count * division);
   if (spare < 0) return to < from ? [] : [{ over, strokes: 1, at: at(Math.floor((from + to) / 2)) }];
   const inward = Math.floor(spare / 4);

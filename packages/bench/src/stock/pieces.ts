@@ -1,10 +1,10 @@
 // The stock list: every wooden piece as sawn and as finished, and where its wood comes from. Sizes are read, never worked out anew.
 
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { figure, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
-import { species } from "@lamplane/parameters/wood";
+import { figureValue, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
+import { findSpecies } from "@lamplane/parameters/wood";
 import type { BilletFit } from "./billet.ts";
-import { type Stick, sticksFromBoards, type Taken } from "./boards.ts";
+import { type Stick, type StickSupply, sticksFromBoards } from "./boards.ts";
 import type { CoreSawing } from "./core-sawing.ts";
 import type { ThroatOffcut } from "./throat-offcut.ts";
 
@@ -29,7 +29,7 @@ export interface StockRow {
 export interface StockList {
   readonly rows: readonly StockRow[];
   /** What the billet's leftovers yield, in the order in which it is taken; a second cross pin last, to spare. */
-  readonly leftovers: readonly Taken[];
+  readonly leftovers: readonly StickSupply[];
 }
 
 const ALONG = "along its length";
@@ -58,21 +58,21 @@ export function stockList(
   return {
     rows: [
       ...bodyRows(unsawn, sawing, fit),
-      ...small.map((piece) => ({ ...piece, from: from(piece), rough: roughFor(plane, piece, from(piece)) })),
+      ...small.map((piece) => ({ ...piece, from: from(piece), rough: roughSize(plane, piece, from(piece)) })),
     ],
     leftovers,
   };
 }
 
 /** A wedge out of the offcut is as wide as the milled core until it is planed to its width. */
-const roughFor = ({ widths }: Elevation, { piece, rough }: SmallPiece, from: StockRow["from"]): PieceSize =>
-  piece === "wedge" && from === "throat offcut" ? sized(rough.length, widths.core, rough.thickness) : rough;
+const roughSize = ({ widths }: Elevation, { piece, rough }: SmallPiece, from: StockRow["from"]): PieceSize =>
+  piece === "wedge" && from === "throat offcut" ? pieceSize(rough.length, widths.core, rough.thickness) : rough;
 
 type SmallPiece = Omit<StockRow, "from">;
 
 const stickOf = ({ piece, count, rough }: SmallPiece): Stick => ({ piece, count, ...rough });
 
-const sized = (length: number, a: number, b: number): PieceSize => ({
+const pieceSize = (length: number, a: number, b: number): PieceSize => ({
   length,
   width: Math.max(a, b),
   thickness: Math.min(a, b),
@@ -80,7 +80,7 @@ const sized = (length: number, a: number, b: number): PieceSize => ({
 
 /** A size with an allowance on every face of it. */
 const withAllowance = ({ length, width, thickness }: PieceSize, allowance: number): PieceSize =>
-  sized(length + 2 * allowance, width + 2 * allowance, thickness + 2 * allowance);
+  pieceSize(length + 2 * allowance, width + 2 * allowance, thickness + 2 * allowance);
 
 /** Blocks and cheeks. As sawn the blocks are measured on the sole, where the ramp's block is longest. */
 function bodyRows(
@@ -98,8 +98,8 @@ function bodyRows(
     ...shared,
     piece,
     count: 1,
-    rough: sized(rough, widths.roughCore, needed.height),
-    finished: sized(finished, widths.core, height),
+    rough: pieceSize(rough, widths.roughCore, needed.height),
+    finished: pieceSize(finished, widths.core, height),
   });
   const bedFoot = points.bedChamfer.y > 0 ? points.bedChamfer : points.bedFoot;
   return [
@@ -109,15 +109,15 @@ function bodyRows(
       ...shared,
       piece: "cheek",
       count: 2,
-      rough: sized(widths.blankLength, widths.roughCheek, needed.height),
-      finished: sized(length, widths.cheek, height),
+      rough: pieceSize(widths.blankLength, widths.roughCheek, needed.height),
+      finished: pieceSize(length, widths.cheek, height),
     },
   ];
 }
 
 function wedgeSizes(plane: Elevation): SmallPiece {
   const { wood, shop } = plane.design;
-  const finished = sized(plane.wedgeLength, figure(plane, "wedgeWidth")!, figure(plane, "wedgeButt")!);
+  const finished = pieceSize(plane.wedgeLength, figureValue(plane, "wedgeWidth")!, figureValue(plane, "wedgeButt")!);
   return {
     piece: "wedge",
     count: 1,
@@ -130,7 +130,7 @@ function wedgeSizes(plane: Elevation): SmallPiece {
 
 function pinSizes(plane: Elevation): SmallPiece {
   const { wood, shop, pin } = plane.design;
-  const finished = sized(2 * pinLengths(plane).end, pin.diameter, pin.diameter);
+  const finished = pieceSize(2 * pinLengths(plane).end, pin.diameter, pin.diameter);
   return {
     piece: "cross pin",
     count: 1,
@@ -146,13 +146,13 @@ function pegSizes(plane: Elevation): SmallPiece[] {
   const holes = pegHoles(plane);
   if (holes.length === 0) return [];
   const { wood, shop, pegs } = plane.design;
-  const finished = sized(plane.widths.body, pegs.diameter, pegs.diameter);
+  const finished = pieceSize(plane.widths.body, pegs.diameter, pegs.diameter);
   const rough = withAllowance(finished, shop.millingAllowance);
   return [{ piece: "peg", count: holes.length, rough, finished, grain: ALONG, species: wood.body }];
 }
 
 /** One wood under whatever spelling; names that the tables lack are one only where they are written alike. */
 function sameSpecies(a: string, b: string): boolean {
-  const [first, second] = [species(a).found?.name, species(b).found?.name];
+  const [first, second] = [findSpecies(a).found?.name, findSpecies(b).found?.name];
   return a === b || (first !== undefined && first === second);
 }

@@ -1,6 +1,6 @@
 // Whether a part of a given length goes into a piece of wood with its grain along its length, where, and how long it could be.
-import { type Place, type Point, placedPoint, point } from "@lamplane/geometry";
-import { innerFit } from "./inner-fit.ts";
+import { type Point, point, type Transform2, transformPoint } from "@lamplane/geometry";
+import { innerFitPolygon } from "./inner-fit.ts";
 
 /** A part that may be made shorter: a shorter one always lies within a longer one. */
 export interface PartByLength {
@@ -14,7 +14,7 @@ export interface PartByLength {
 
 export interface Placement {
   /** Turn, mirror and shift of the part's own corners; undefined where it does not go in. */
-  readonly place: Place | undefined;
+  readonly place: Transform2 | undefined;
   /** Angle between the part's length and the grain where it is placed, or where the longest one would lie. Degrees. */
   readonly fromGrain: number;
   /** Longest of its kind that goes in, mm; 0 where none does. Never under the part's length where the part goes in. */
@@ -30,7 +30,7 @@ const SHORTEST = 1;
 const NEAR_ENOUGH = 1e-3; // mm: a hundredth of what a maker can hold
 
 /** One way of laying a part: turned end for end, turned over, and its length at `off` degrees from the grain. */
-interface Way {
+interface Laying {
   readonly off: number;
   readonly turn: number;
   readonly mirrored: boolean;
@@ -40,42 +40,47 @@ interface Way {
  * The placement with the least run-out; the part may also be turned end for end and turned over.
  * @param container convex, counter-clockwise, its grain along x. mm.
  */
-export function placement(container: readonly Point[], part: PartByLength): Placement {
-  const turns = turnsWithin(part.runOut);
-  const longest = longestOf(container, part, turns);
+export function findPlacement(container: readonly Point[], part: PartByLength): Placement {
+  const turns = anglesWithin(part.runOut);
+  const longest = findLongest(container, part, turns);
   if (longest.length < part.length) {
     const fromGrain = Math.abs(longest.off);
     return { place: undefined, fromGrain, longest: longest.length, tooLongBy: part.length - longest.length };
   }
   const best = [...turns, longest.off]
     .sort((a, b) => Math.abs(a) - Math.abs(b))
-    .flatMap((off) => roomiest(container, part, off))[0]!;
+    .flatMap((off) => roomiestPlacement(container, part, off))[0]!;
   return { ...best, longest: longest.length, tooLongBy: 0 };
 }
 
-function turnsWithin(runOut: number): number[] {
+function anglesWithin(runOut: number): number[] {
   const steps = Math.floor(runOut / STEP + 1e-9);
   return Array.from({ length: 2 * steps + 1 }, (_, i) => (i - steps) * STEP);
 }
 
-const waysAt = (part: PartByLength, off: number): Way[] =>
+const layingsAt = (part: PartByLength, off: number): Laying[] =>
   [0, 180].flatMap((end) => [false, true].map((mirrored) => ({ off, turn: off + end - part.lies, mirrored })));
 
-const shiftsFor = (container: readonly Point[], part: PartByLength, length: number, { turn, mirrored }: Way): Point[] =>
-  innerFit(
+const shiftsFor = (
+  container: readonly Point[],
+  part: PartByLength,
+  length: number,
+  { turn, mirrored }: Laying,
+): Point[] =>
+  innerFitPolygon(
     container,
-    part.corners(length).map((p) => placedPoint(p, { turn, mirrored })),
+    part.corners(length).map((p) => transformPoint(p, { turn, mirrored })),
   );
 
 /** The way with most room about the part at one turn, in the middle of that room; nothing where it does not go in. */
-function roomiest(container: readonly Point[], part: PartByLength, off: number) {
-  const found = waysAt(part, off)
+function roomiestPlacement(container: readonly Point[], part: PartByLength, off: number) {
+  const found = layingsAt(part, off)
     .map((way) => ({ way, shifts: shiftsFor(container, part, part.length, way) }))
     .filter(({ shifts }) => shifts.length > 0)
     .sort((a, b) => areaOf(b.shifts) - areaOf(a.shifts))[0];
   if (!found) return [];
   const { turn, mirrored } = found.way;
-  return [{ place: { turn, mirrored, shift: middleOf(found.shifts) }, fromGrain: Math.abs(off) }];
+  return [{ place: { turn, mirrored, shift: meanCorner(found.shifts) }, fromGrain: Math.abs(off) }];
 }
 
 const areaOf = (corners: readonly Point[]): number =>
@@ -85,17 +90,17 @@ const areaOf = (corners: readonly Point[]): number =>
   }, 0);
 
 /** Mean of the corners: inside every convex polygon, one shut to a line or a point too. */
-const middleOf = (corners: readonly Point[]): Point =>
+const meanCorner = (corners: readonly Point[]): Point =>
   point(
     corners.reduce((sum, p) => sum + p.x, 0) / corners.length,
     corners.reduce((sum, p) => sum + p.y, 0) / corners.length,
   );
 
 /** The longest part of all turns: the best of the steps, then closed in on between its neighbours. */
-function longestOf(container: readonly Point[], part: PartByLength, turns: readonly number[]) {
+function findLongest(container: readonly Point[], part: PartByLength, turns: readonly number[]) {
   let best = { length: 0, off: 0 };
   const look = (off: number) => {
-    const length = longestAt(container, part, off, best.length);
+    const length = longestAtAngle(container, part, off, best.length);
     if (length > best.length) best = { length, off };
   };
   for (const off of turns) look(off);
@@ -105,8 +110,8 @@ function longestOf(container: readonly Point[], part: PartByLength, turns: reado
 }
 
 /** Longest part at one turn, whichever way; 0 where it is no longer than `known`. */
-function longestAt(container: readonly Point[], part: PartByLength, off: number, known: number): number {
-  const ways = waysAt(part, off);
+function longestAtAngle(container: readonly Point[], part: PartByLength, off: number, known: number): number {
+  const ways = layingsAt(part, off);
   const goesIn = (length: number) => ways.some((way) => shiftsFor(container, part, length, way).length > 0);
   let fits = Math.max(known + NEAR_ENOUGH, SHORTEST);
   if (container.length < 3 || !goesIn(fits)) return 0;

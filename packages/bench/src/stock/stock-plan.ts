@@ -1,10 +1,10 @@
 // Everything about a plane's wood before the first cut, from its elevation: one pure function, every figure read off it once.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { planeAt, planeOf } from "../history/as-built.ts";
+import { asBuiltPlane, planeBeforeStep } from "../history/as-built.ts";
 import { type BilletFit, billetFit } from "./billet.ts";
 import { type CoreSawing, coreSawing } from "./core-sawing.ts";
-import { type MarkPlan, markPlan } from "./marks.ts";
+import { type MarkPlan, planMarks } from "./marks.ts";
 import { type StockList, stockList } from "./pieces.ts";
 import { type RipLayout, ripLayout } from "./rip-layout.ts";
 import { type ThroatOffcut, throatOffcut } from "./throat-offcut.ts";
@@ -19,8 +19,8 @@ export interface StockPlan {
 }
 
 /** Where the matching marks go on a plane's pieces. */
-export const marksOf = (plane: Elevation): MarkPlan =>
-  markPlan(plane, coreSawing(plane), ripLayout(plane, billetFit(plane).lies.width));
+export const matchingMarks = (plane: Elevation): MarkPlan =>
+  planMarks(plane, coreSawing(plane), ripLayout(plane, billetFit(plane).lies.width));
 
 /**
  * How to cut a plane's wood. Also for a billet that is too small: then everything is as needed.
@@ -32,9 +32,9 @@ export function stockPlan(plane: Elevation, before = { billet: plane, core: plan
   const core = coreSawing(before.core);
   const offcut = throatOffcut(plane, core);
   const list = stockList(plane, before.core, billet, core, offcut);
-  return { billet, rip, core, marks: markPlan(before.core, core, rip), offcut, list };
+  return { billet, rip, core, marks: planMarks(before.core, core, rip), offcut, list };
 }
 
 /** The same for a plane under way: a cut keeps the numbers that it was to be made by; wedge and pin follow what was measured. */
-export const stockPlanAsBuilt = (design: Design): StockPlan =>
-  stockPlan(planeOf(design), { billet: planeAt(design, "core"), core: planeAt(design, "cuts") });
+export const asBuiltStockPlan = (design: Design): StockPlan =>
+  stockPlan(asBuiltPlane(design), { billet: planeBeforeStep(design, "core"), core: planeBeforeStep(design, "cuts") });

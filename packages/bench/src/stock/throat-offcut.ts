@@ -1,11 +1,11 @@
 // What the waste between the core's two cuts is still good for: the wedge, or the pin, never across the grain.
 
-import { type Outline, type Point, placedOutline, point, polygon } from "@lamplane/geometry";
+import { type Outline, type Point, point, polygon, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { figure, pinLengths, wedgeOutline } from "@lamplane/parameters/elevation";
-import { type CoreSawing, outlineOf } from "./core-sawing.ts";
-import { grown } from "./inner-fit.ts";
-import { type PartByLength, type Placement, placement } from "./placement.ts";
+import { figureValue, pinLengths, wedgeOutline } from "@lamplane/parameters/elevation";
+import { type CoreSawing, outlineOfCorners } from "./core-sawing.ts";
+import { offsetPolygon } from "./inner-fit.ts";
+import { findPlacement, type PartByLength, type Placement } from "./placement.ts";
 
 /** How far a wedge's length may lie from the grain, degrees: about 1 in 12. Common practice, no published source. */
 export const GRAIN_RUN_OUT = 5;
@@ -48,21 +48,21 @@ export function throatOffcut(plane: Elevation, { offcut }: Pick<CoreSawing, "off
     width: plane.widths.core,
     allowance,
     // The core's faces are milled already: the wedge is planed down to its width from them, without an allowance.
-    wedge: fromOffcut(plane, offcut, wedgePart(plane, allowance), figure(plane, "wedgeWidth")!),
+    wedge: fromOffcut(plane, offcut, wedgePart(plane, allowance), figureValue(plane, "wedgeWidth")!),
     pin: fromOffcut(plane, offcut, pinPart(plane, allowance), plane.design.pin.diameter + 2 * allowance),
   };
 }
 
 function fromOffcut(plane: Elevation, offcut: readonly Point[], part: PartByLength, across: number): FromOffcut {
-  const placed = placement(offcut, part);
-  const sawn = placed.place && placedOutline(outlineOf(part.corners(part.length)), placed.place);
+  const placed = findPlacement(offcut, part);
+  const sawn = placed.place && transformOutline(outlineOfCorners(part.corners(part.length)), placed.place);
   const acrossFits = across <= plane.widths.core;
   return { ...placed, sawn, across, acrossFits, fits: placed.place !== undefined && acrossFits };
 }
 
 /** The wedge from the side, sawn with its allowance; its length is its lower side's, which lies on the cap iron. */
 const wedgePart = (plane: Elevation, allowance: number): PartByLength => ({
-  corners: (length) => grown(cornersOf(wedgeOutline(plane.design, plane.frame, length)), allowance),
+  corners: (length) => offsetPolygon(cornersOf(wedgeOutline(plane.design, plane.frame, length)), allowance),
   lies: plane.frame.bedAngle,
   length: plane.wedgeLength,
   runOut: GRAIN_RUN_OUT,
@@ -73,7 +73,10 @@ function pinPart(plane: Elevation, allowance: number): PartByLength {
   const { diameter } = plane.design.pin;
   return {
     corners: (length) =>
-      grown(cornersOf(polygon(point(0, 0), point(length, 0), point(length, diameter), point(0, diameter))), allowance),
+      offsetPolygon(
+        cornersOf(polygon(point(0, 0), point(length, 0), point(length, diameter), point(0, diameter))),
+        allowance,
+      ),
     lies: 0,
     length: 2 * pinLengths(plane).end,
     runOut: 0,

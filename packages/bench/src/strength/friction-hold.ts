@@ -25,7 +25,7 @@ export interface IronFriction {
  * The cutting force F pushes F·cos β up the bed and presses F·sin β into it; 0 where the bed alone holds it.
  * @see plane geometry: Strength
  */
-export function clampWanted(force: number, bedAngle: number, { upper, bed }: IronFriction): number {
+export function requiredClamp(force: number, bedAngle: number, { upper, bed }: IronFriction): number {
   return Math.max(0, (force * (cosDeg(bedAngle) - bed * sinDeg(bedAngle))) / (upper + bed));
 }
 
@@ -81,9 +81,9 @@ export interface Hold {
 
 /** The hold at one friction. A flatted pin's flat slides on the wedge, a round pin rolls. */
 export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
-  const wedge = { angle: input.wedgeAngle, alongIron: frictionAngle(steel), atPin: angleAtPin(input, wood) };
+  const wedge = { angle: input.wedgeAngle, alongIron: frictionAngle(steel), atPin: frictionAngleAtPin(input, wood) };
   const cutting = cuttingForce(input.forcePerMm, input.ironWidth);
-  const clamp = clampWanted(cutting, input.bedAngle, { upper: steel, bed: steel });
+  const clamp = requiredClamp(cutting, input.bedAngle, { upper: steel, bed: steel });
   return {
     cutting,
     clamp,
@@ -94,10 +94,10 @@ export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
 }
 
 /** Friction angle between wedge and pin, degrees: a flatted pin slides, a round one rolls. @param wood friction */
-export const angleAtPin = ({ pin }: HoldInput, wood: number): number =>
+export const frictionAngleAtPin = ({ pin }: HoldInput, wood: number): number =>
   pin.section === "round" ? rollingFrictionAngle(wood, pin.tenon, pin.diameter) : frictionAngle(wood);
 
-export interface Range {
+export interface HoldRange {
   readonly least: number;
   readonly most: number;
 }
@@ -107,12 +107,12 @@ export interface Range {
  * All are monotone in each friction, so that the corners hold the extremes; but for the withdrawing force, which may
  * turn once on the way from low to high steel.
  */
-export function holdRange(input: HoldInput, low: Friction, high: Friction): Readonly<Record<keyof Hold, Range>> {
+export function holdRange(input: HoldInput, low: Friction, high: Friction): Readonly<Record<keyof Hold, HoldRange>> {
   const holds = [low.wood, high.wood].flatMap((wood) => {
-    const turn = Math.min(Math.max(turningFriction(input, wood), low.steel), high.steel);
+    const turn = Math.min(Math.max(maximizingFriction(input, wood), low.steel), high.steel);
     return [low.steel, turn, high.steel].map((steel) => holdAt(input, { steel, wood }));
   });
-  const range = (key: keyof Hold): Range => {
+  const range = (key: keyof Hold): HoldRange => {
     const values = holds.map((hold) => hold[key]);
     return { least: Math.min(...values), most: Math.max(...values) };
   };
@@ -126,7 +126,7 @@ export function holdRange(input: HoldInput, low: Friction, high: Friction): Read
 }
 
 /** Friction μ on steel at which (cos β − μ·sin β)·(1 + tan(φ − ω)/μ) is largest; 0 where the pin alone locks the wedge. */
-function turningFriction(input: HoldInput, wood: number): number {
-  const slip = tanDeg(input.wedgeAngle - angleAtPin(input, wood));
+function maximizingFriction(input: HoldInput, wood: number): number {
+  const slip = tanDeg(input.wedgeAngle - frictionAngleAtPin(input, wood));
   return Math.sqrt(Math.max(0, slip * cotDeg(input.bedAngle)));
 }

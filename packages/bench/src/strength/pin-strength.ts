@@ -64,14 +64,14 @@ export interface PinStrength {
 export const pinStrength = (pin: PinLoad, pinWood: PinWood, cheekWood: CheekWood): PinStrength => ({
   bending: bendingMargin(pin, pinWood),
   tenonShear: tenonShearMargin(pin, pinWood),
-  tenonCrushing: margin(bearingStress(pin), pinWood.compressionAcross),
-  cheekBearing: margin(bearingStress(pin), bearingStrength(cheekWood, pin.thrustToGrain)),
-  cheekShearOut: margin(shearOutStress(pin), cheekWood.shearAlong),
+  tenonCrushing: strengthMargin(bearingStress(pin), pinWood.compressionAcross),
+  cheekBearing: strengthMargin(bearingStress(pin), bearingStrength(cheekWood, pin.thrustToGrain)),
+  cheekShearOut: strengthMargin(shearOutStress(pin), cheekWood.shearAlong),
   sag: pinSag(pin, pinWood),
 });
 
 /** Stress against strength, both MPa. */
-export const margin = (stress: number, strength: number | undefined): Margin => ({
+export const strengthMargin = (stress: number, strength: number | undefined): Margin => ({
   stress,
   strength,
   factor: strength === undefined ? undefined : strength / stress,
@@ -80,13 +80,13 @@ export const margin = (stress: number, strength: number | undefined): Margin => 
 /** Bending at mid-span against the modulus of rupture, at the fibre further from the centroid. */
 export function bendingMargin(pin: PinLoad, wood: Pick<PinWood, "bending">): Margin {
   const { modulus } = pinSectionProperties(pin.section, pin.diameter);
-  return margin(bendingMoment(beamLoad(pin)) / modulus, wood.bending);
+  return strengthMargin(bendingMoment(beamLoad(pin)) / modulus, wood.bending);
 }
 
 /** Greatest shear in a round tenon, 4·V/(3·A), against shear along its grain. @see any beam table */
 export function tenonShearMargin(pin: PinLoad, wood: Pick<PinWood, "shearAlong">): Margin {
   const { area } = roundSection(pin.tenon);
-  return margin((4 * reaction(beamLoad(pin))) / (3 * area), wood.shearAlong);
+  return strengthMargin((4 * reaction(beamLoad(pin))) / (3 * area), wood.shearAlong);
 }
 
 /** Mean pressure of a tenon on its half of the hole, spread over tenon's diameter times bearing length. MPa. */

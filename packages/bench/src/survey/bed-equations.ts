@@ -1,10 +1,10 @@
 // The readings as equations. Tilt is no fault: each placement keeps its own, and only the curve is shared.
-import type { Bed, BedPlace, Reading, Readings } from "./readings.ts";
+import type { Bed, BedPoint, BoundedReading, SurveyReadings } from "./readings.ts";
 
 /** One reading: `row · unknowns` lies within it. The last three unknowns are the curve's. */
 export interface Equation {
   readonly kind: "gap" | "height";
-  readonly reading: Reading;
+  readonly reading: BoundedReading;
   readonly row: readonly number[];
 }
 
@@ -17,7 +17,7 @@ export interface Equation {
  *   never less than 0, which is the lower bound where no leaf goes in;
  * - a height: height = p + q·u + r·v + (a·u² + b·u·v + c·v²), p, q, r free: the bed need not lie level to the gauge.
  */
-export function bedEquations({ straightedges, heights }: Readings, bed: Bed): Equation[] {
+export function bedEquations({ straightedges, heights }: SurveyReadings, bed: Bed): Equation[] {
   const own = 2 * straightedges.length + (heights.length > 0 ? 3 : 0);
   const row = (at: number, placement: readonly number[], curve: readonly number[]) => {
     const parts = new Array<number>(own).fill(0);
@@ -28,22 +28,26 @@ export function bedEquations({ straightedges, heights }: Readings, bed: Bed): Eq
   };
   const gaps = straightedges.flatMap(({ from, to, gaps }, i) =>
     gaps.map((reading): Equation => {
-      const [u, v] = fromCentre(reading.place, bed);
-      return { kind: "gap", reading, row: row(2 * i, [1, shareOf(reading.place, from, to)], [-u * u, -u * v, -v * v]) };
+      const [u, v] = toCentred(reading.place, bed);
+      return {
+        kind: "gap",
+        reading,
+        row: row(2 * i, [1, interpolationShare(reading.place, from, to)], [-u * u, -u * v, -v * v]),
+      };
     }),
   );
   const levels = heights.map((reading): Equation => {
-    const [u, v] = fromCentre(reading.place, bed);
+    const [u, v] = toCentred(reading.place, bed);
     return { kind: "height", reading, row: row(own - 3, [1, u, v], [u * u, u * v, v * v]) };
   });
   return [...gaps, ...levels];
 }
 
-function shareOf(place: BedPlace, from: BedPlace, to: BedPlace): number {
+function interpolationShare(place: BedPoint, from: BedPoint, to: BedPoint): number {
   const reach = Math.hypot(to.along - from.along, to.across - from.across);
   return Math.hypot(place.along - from.along, place.across - from.across) / reach;
 }
 
 /** Place from the bed's centre, in bed lengths and widths: −½ to ½ each. */
-export const fromCentre = ({ along, across }: BedPlace, bed: Bed) =>
+export const toCentred = ({ along, across }: BedPoint, bed: Bed) =>
   [along / bed.length - 0.5, across / bed.width - 0.5] as const;

@@ -1,10 +1,10 @@
 // The verdict on a bed. It passes only where the readings rule a hump out, and fails only where they show one.
-import { SAME_POINT, SHOP } from "@lamplane/geometry";
+import { BENCH_TOLERANCE, EPSILON } from "@lamplane/geometry";
 import { type BedCurvature, bedCurvature, type Sagitta } from "./curvature.ts";
 import type { Direction } from "./direction.ts";
 import type { Fit } from "./fit.ts";
 import { type PrincipalDirection, principalDirections } from "./principal.ts";
-import type { Bed, BedPlace, Readings } from "./readings.ts";
+import type { Bed, BedPoint, SurveyReadings } from "./readings.ts";
 import { type WorkMap, workMap } from "./work-map.ts";
 
 /**
@@ -17,8 +17,8 @@ export type BedVerdict = "flat" | "hollow" | "humped" | "wound" | "undecided";
 export interface SurveyLine extends Sagitta {
   /** `along`, `across`, `diagonal` or, for any other, `oblique`. */
   readonly name: "along" | "across" | "diagonal" | "oblique";
-  readonly from: BedPlace;
-  readonly to: BedPlace;
+  readonly from: BedPoint;
+  readonly to: BedPoint;
 }
 
 export interface SurveyLimits {
@@ -64,14 +64,14 @@ const STEPS = 60; // directions along each of two edges: neighbours differ by le
  * - hollow over its limit: the fitted value decides.
  * @see common practice, no published source: flat or slightly hollow passes, any hump fails
  */
-export function bedSurvey(readings: Readings, bed: Bed, limits: SurveyLimits = {}): BedSurvey {
-  const { hollow = SHOP, hump = HUMP_THAT_MATTERS } = limits;
+export function judgeBed(readings: SurveyReadings, bed: Bed, limits: SurveyLimits = {}): BedSurvey {
+  const { hollow = BENCH_TOLERANCE, hump = HUMP_THAT_MATTERS } = limits;
   const curvature = bedCurvature(readings, bed);
   const scan = directions().flatMap((direction) => surveyLine(curvature, bed, direction) ?? []);
   const missing = missingCurvature(curvature);
   const hollowest = scan.toSorted((a, b) => b.hollow - a.hollow)[0];
   const possibleHump = missing.length > 0 ? Infinity : deepestPossible(scan);
-  const verdict = bedVerdict(scan, possibleHump <= hump + SAME_POINT && plain(curvature.fit));
+  const verdict = bedVerdict(scan, possibleHump <= hump + EPSILON && isSmooth(curvature.fit));
   const sound = verdict === "flat" || verdict === "hollow";
   const passes = sound && hollowest !== undefined && hollowest.hollow <= hollow;
   const whole = missing.length === 0;
@@ -103,7 +103,7 @@ const isHumped = ({ likelyAnywhere }: SurveyLine) => likelyAnywhere.high < 0;
 const isHollow = ({ likelyAnywhere }: SurveyLine) => likelyAnywhere.low > 0;
 
 /** Whether one smooth surface explains the readings. */
-const plain = ({ errors, allWithin }: Fit) => errors === "normal" || allWithin;
+const isSmooth = ({ errors, allWithin }: Fit) => errors === "normal" || allWithin;
 
 const deepestPossible = (scan: readonly SurveyLine[]) =>
   Math.max(0, ...scan.map(({ likelyAnywhere, certain }) => -Math.min(likelyAnywhere.low, certain.low)));
@@ -130,7 +130,7 @@ function surveyLine(curvature: BedCurvature, bed: Bed, direction: Direction): Su
   const sagitta = curvature.sagitta(direction);
   if (!sagitta) return;
   const [along, across] = direction;
-  const end = (side: number): BedPlace => ({
+  const end = (side: number): BedPoint => ({
     along: bed.length * (0.5 + (side * along) / 2),
     across: bed.width * (0.5 + (side * across) / 2),
   });

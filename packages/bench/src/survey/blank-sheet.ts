@@ -2,12 +2,12 @@
 
 import { sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { inMillimetres, lengthText, type Units } from "@lamplane/parameters/units";
-import type { BedPlace } from "./readings.ts";
-import { surveyedBed } from "./surveyed-bed.ts";
+import { formatLength, toMillimetres, type Units } from "@lamplane/parameters/units";
+import type { BedPoint } from "./readings.ts";
+import { bedExtent } from "./surveyed-bed.ts";
 
 /** Stations are given in whole steps of the maker's rule, mm. */
-const STEP: Record<Units, number> = { mm: 1, in: inMillimetres(1 / 16, "in") };
+const STEP: Record<Units, number> = { mm: 1, in: toMillimetres(1 / 16, "in") };
 /** With these, all the sheet's stations reading tight rule out HUMP_THAT_MATTERS on the beds of usual planes. */
 const THINNEST: Record<Units, string> = { mm: "0.02 mm", in: "0.001 in" };
 /** Off the bed's edges, mm, but no more than a share of its width: a leaf laid half over an edge reads nothing. */
@@ -16,42 +16,42 @@ const SHARE_OFF_EDGE = 1 / 5;
 const STATIONS = 5; // for each placement: both ends, the middle and the quarters
 
 /** Where the straightedge is laid once, and what that is called on the sheet. */
-export interface Laying {
+export interface StraightedgePlacement {
   readonly words: string;
-  readonly from: BedPlace;
-  readonly to: BedPlace;
+  readonly from: BedPoint;
+  readonly to: BedPoint;
 }
 
 /** The sheet as text, in the readings file's own format; `refuses` is left open, so that a sheet half filled in is refused. */
 export function blankSheet(plane: Elevation): string {
   const { units, name } = plane.design;
-  const shown = (mm: number) => (units === "mm" ? String(mm) : lengthText(mm, "in", "1/16"));
-  const bed = surveyedBed(plane);
+  const shown = (mm: number) => (units === "mm" ? String(mm) : formatLength(mm, "in", "1/16"));
+  const bed = bedExtent(plane);
   return [
     `# Bed survey of ${name}: the bed sawn and trued, before the recess is routed.`,
-    `# The bed is ${lengthText(bed.length, units, plane.design.shop.smallestFraction)} long, up from its tip, and ${lengthText(bed.width, units, plane.design.shop.smallestFraction)} wide; stations from its left edge,`,
+    `# The bed is ${formatLength(bed.length, units, plane.design.shop.smallestFraction)} long, up from its tip, and ${formatLength(bed.width, units, plane.design.shop.smallestFraction)} wide; stations from its left edge,`,
     "# left and right as you stand behind the heel and look to the toe.",
     "# Lay the straightedge as told, hold it still, and try the leaves at each station: `fits` is the thickest leaf that",
     "# goes in (0 when none does), `refuses` the thinnest that does not. Leave out a placement that you do not read.",
     `# Thinnest leaf ${THINNEST[units]} or less: thicker ones leave room for a hump that makes the iron rock.`,
     `units: ${units}`,
     "straightedge:",
-    ...layings(plane).flatMap((placement) => placementLines(placement, units, shown)),
+    ...straightedgePlacements(plane).flatMap((placement) => placementLines(placement, units, shown)),
     "",
   ].join("\n");
 }
 
 /** Three up the bed, three across it, both diagonals: the fewest that tell curve and wind everywhere. */
-export function layings(plane: Elevation): Laying[] {
+export function straightedgePlacements(plane: Elevation): StraightedgePlacement[] {
   const step = STEP[plane.design.units];
-  const bed = surveyedBed(plane);
+  const bed = bedExtent(plane);
   const off = Math.min(OFF_EDGE, bed.width * SHARE_OFF_EDGE);
   // The feather chamfer may have been taken off the tip already.
-  const low = upTo(Math.max(off, plane.design.bed.featherChamfer / sinDeg(plane.frame.bedAngle)), step);
-  const left = upTo(off, step);
-  const [top, right] = [downTo(bed.length - off, step), downTo(bed.width - off, step)];
-  const [middle, half] = [downTo((low + top) / 2, step), downTo((left + right) / 2, step)];
-  const place = (along: number, across: number): BedPlace => ({ along, across });
+  const low = roundUpTo(Math.max(off, plane.design.bed.featherChamfer / sinDeg(plane.frame.bedAngle)), step);
+  const left = roundUpTo(off, step);
+  const [top, right] = [roundDownTo(bed.length - off, step), roundDownTo(bed.width - off, step)];
+  const [middle, half] = [roundDownTo((low + top) / 2, step), roundDownTo((left + right) / 2, step)];
+  const place = (along: number, across: number): BedPoint => ({ along, across });
   const up = (words: string, across: number) => ({ words, from: place(low, across), to: place(top, across) });
   const over = (words: string, along: number) => ({ words, from: place(along, left), to: place(along, right) });
   return [
@@ -66,21 +66,25 @@ export function layings(plane: Elevation): Laying[] {
   ].map((placement, i) => ({ ...placement, words: `${i + 1}: ${placement.words}` }));
 }
 
-function placementLines({ words, from, to }: Laying, units: Units, shown: (mm: number) => string): string[] {
+function placementLines(
+  { words, from, to }: StraightedgePlacement,
+  units: Units,
+  format: (mm: number) => string,
+): string[] {
   const reach = Math.hypot(to.along - from.along, to.across - from.across);
-  const even = Array.from({ length: STATIONS }, (_, i) => downTo((reach * i) / (STATIONS - 1), STEP[units]));
+  const even = Array.from({ length: STATIONS }, (_, i) => roundDownTo((reach * i) / (STATIONS - 1), STEP[units]));
   const stations = [...new Set(even)]; // a narrow bed has fewer
   const last = stations.length - 1;
   const where = (i: number) => (i === 0 ? "where it begins" : i === last ? "where it ends" : `station ${i + 1}`);
   return [
     `  # ${words}`,
-    `  - from: [${shown(from.along)}, ${shown(from.across)}]`,
-    `    to: [${shown(to.along)}, ${shown(to.across)}]`,
+    `  - from: [${format(from.along)}, ${format(from.across)}]`,
+    `    to: [${format(to.along)}, ${format(to.across)}]`,
     "    gaps:",
-    ...stations.map((at, i) => `      - { at: ${shown(at)}, fits: 0, refuses: }  # ${where(i)}`),
+    ...stations.map((at, i) => `      - { at: ${format(at)}, fits: 0, refuses: }  # ${where(i)}`),
   ];
 }
 
 const ROUNDING = 1e-9; // of a step: a length that is a whole number of steps stays it
-const upTo = (mm: number, step: number): number => Math.ceil(mm / step - ROUNDING) * step;
-const downTo = (mm: number, step: number): number => Math.floor(mm / step + ROUNDING) * step;
+const roundUpTo = (mm: number, step: number): number => Math.ceil(mm / step - ROUNDING) * step;
+const roundDownTo = (mm: number, step: number): number => Math.floor(mm / step + ROUNDING) * step;

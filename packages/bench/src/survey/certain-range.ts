@@ -1,9 +1,9 @@
 // What no true reading allows the bed to be: ranges by linear programming, along, across and on both diagonals.
 
 import type { Interval } from "@lamplane/geometry/numerics";
-import { reachable } from "@lamplane/geometry/numerics";
+import { reachableRange } from "@lamplane/geometry/numerics";
 import type { Equation } from "./bed-equations.ts";
-import { type Direction, shares } from "./direction.ts";
+import { type Direction, sagittaWeights } from "./direction.ts";
 
 /** Ranges of the sagitta, mm; absent where the readings do not tell it, or contradict each other. */
 export interface CertainRanges {
@@ -14,13 +14,16 @@ export interface CertainRanges {
 }
 
 /** @param told whether the readings tell a direction at all */
-export function certainRanges(equations: readonly Equation[], told: (direction: Direction) => boolean): CertainRanges {
+export function certainRanges(
+  equations: readonly Equation[],
+  isDetermined: (direction: Direction) => boolean,
+): CertainRanges {
   const rows = equations.map(({ row }) => row);
   const readings = equations.map(({ reading }) => reading);
   const rangeOf = (direction: Direction): Interval | undefined => {
-    if (!told(direction)) return;
-    const aim = [...rows[0]!.slice(3).map(() => 0), ...shares(direction)];
-    return reachable(aim, rows, readings);
+    if (!isDetermined(direction)) return;
+    const aim = [...rows[0]!.slice(3).map(() => 0), ...sagittaWeights(direction)];
+    return reachableRange(aim, rows, readings);
   };
   return { along: rangeOf([1, 0]), across: rangeOf([0, 1]), rising: rangeOf([1, 1]), falling: rangeOf([1, -1]) };
 }
@@ -30,7 +33,7 @@ export function certainRanges(equations: readonly Equation[], told: (direction: 
  * (1 − n)·main + n·diagonal − (n − n²)·other, main and other being along and across or the reverse.
  * @returns undefined where one of the three is missing; never too narrow, at most a quarter of `other` too wide
  */
-export function certainIn(ranges: CertainRanges, [along, across]: Direction): Interval | undefined {
+export function certainRangeIn(ranges: CertainRanges, [along, across]: Direction): Interval | undefined {
   const n = Math.min(Math.abs(along), Math.abs(across));
   const lengthwise = Math.abs(along) >= Math.abs(across);
   const main = lengthwise ? ranges.along : ranges.across;

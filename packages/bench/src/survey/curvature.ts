@@ -1,11 +1,11 @@
 // The plain (quadratic) curve of the bed by its readings, and how well each direction is known. Tilt is no fault.
 
-import { around, dot, hull, type Interval, leastSquares, type Solution } from "@lamplane/geometry/numerics";
-import { bedEquations, fromCentre } from "./bed-equations.ts";
-import { certainIn, certainRanges } from "./certain-range.ts";
-import { type Direction, shares } from "./direction.ts";
-import { type Fit, fitOf } from "./fit.ts";
-import type { Bed, BedPlace, Readings } from "./readings.ts";
+import { around, dotProduct, hull, type Interval, type Solution, solveLeastSquares } from "@lamplane/geometry/numerics";
+import { bedEquations, toCentred } from "./bed-equations.ts";
+import { certainRangeIn, certainRanges } from "./certain-range.ts";
+import { type Direction, sagittaWeights } from "./direction.ts";
+import { assessFit, type Fit } from "./fit.ts";
+import type { Bed, BedPoint, SurveyReadings } from "./readings.ts";
 
 /** What the readings say about the bed's shape in one direction; mm over the bed's whole extent there. */
 export interface Sagitta {
@@ -43,20 +43,20 @@ const UNSEEN = 1e-6; // share of a direction that no reading sees, above which n
  * Least squares through the middles of the readings' intervals, each with the weight 12/w², w the interval's width.
  * @throws Error (our bug) where a reading has no width: a readings file with one is refused
  */
-export function bedCurvature(readings: Readings, bed: Bed): BedCurvature {
+export function bedCurvature(readings: SurveyReadings, bed: Bed): BedCurvature {
   const equations = bedEquations(readings, bed);
   const deviations = equations.map(({ reading }) => (reading.high - reading.low) / 2 / SPREAD);
   if (!deviations.every((deviation) => deviation > 0))
     throw new Error("a reading lies between two values, low and high");
-  const solution = leastSquares(
+  const solution = solveLeastSquares(
     equations.map(({ row }, i) => row.map((part) => part / deviations[i]!)),
     equations.map(({ reading }, i) => (reading.high + reading.low) / 2 / deviations[i]!),
   );
   const [a, b, c] = solution.unknowns.slice(-3);
-  const told = (direction: Direction) => isTold(solution, direction);
+  const told = (direction: Direction) => isDetermined(solution, direction);
   const ranges = certainRanges(equations, told);
   const allWithin = Object.values(ranges).some((range) => range !== undefined);
-  const { inOneDirection, inAllDirections, ...fit } = fitOf(equations, solution, deviations, allWithin);
+  const { inOneDirection, inAllDirections, ...fit } = assessFit(equations, solution, deviations, allWithin);
   const stretched = (range: Interval, certain: Interval) =>
     readings.straightedges.length > 0 ? hull(range, certain) : range;
   return {
@@ -64,9 +64,9 @@ export function bedCurvature(readings: Readings, bed: Bed): BedCurvature {
     fit,
     sagitta(direction) {
       if (!told(direction)) return;
-      const hollow = dot(shares(direction), [a!, b!, c!]);
+      const hollow = dotProduct(sagittaWeights(direction), [a!, b!, c!]);
       const { error, worst } = errorsOf(solution, direction);
-      const certain = certainIn(ranges, direction) ?? around(hollow, worst);
+      const certain = certainRangeIn(ranges, direction) ?? around(hollow, worst);
       return {
         hollow,
         likely: stretched(around(hollow, inOneDirection * error), certain),
@@ -78,19 +78,19 @@ export function bedCurvature(readings: Readings, bed: Bed): BedCurvature {
 }
 
 /** Height of the curve over its level plane through the centre, mm. */
-export function curveHeight([a, b, c]: Coefficients, bed: Bed, place: BedPlace): number {
-  const [u, v] = fromCentre(place, bed);
+export function curveHeight([a, b, c]: Coefficients, bed: Bed, place: BedPoint): number {
+  const [u, v] = toCentred(place, bed);
   return a * u * u + b * u * v + c * v * v;
 }
 
-const isTold = ({ unseen }: Solution, direction: Direction) =>
-  unseen.every((blind) => Math.abs(dot(blind.slice(-3), shares(direction))) <= UNSEEN);
+const isDetermined = ({ unseen }: Solution, direction: Direction) =>
+  unseen.every((blind) => Math.abs(dotProduct(blind.slice(-3), sagittaWeights(direction))) <= UNSEEN);
 
 /** Standard deviation of the fitted sagitta, and its error if each reading is off by its half-width to the worse side; mm. */
 function errorsOf({ sensitivity }: Solution, direction: Direction): { error: number; worst: number } {
   const [byA, byB, byC] = sensitivity.slice(-3);
-  const share = shares(direction);
-  const weights = byA!.map((weight, i) => dot(share, [weight, byB![i]!, byC![i]!]));
+  const share = sagittaWeights(direction);
+  const weights = byA!.map((weight, i) => dotProduct(share, [weight, byB![i]!, byC![i]!]));
   const sum = weights.reduce((total, weight) => total + Math.abs(weight), 0);
-  return { error: Math.sqrt(dot(weights, weights)), worst: SPREAD * sum };
+  return { error: Math.sqrt(dotProduct(weights, weights)), worst: SPREAD * sum };
 }

@@ -7,7 +7,7 @@
 export type Direction = readonly [along: number, across: number];
 
 /** How much of each of the curve's coefficients a, b, c is in the sagitta of the chord that runs in the direction. */
-export const shares = ([along, across]: Direction): readonly number[] => [
+export const sagittaWeights = ([along, across]: Direction): readonly number[] => [
   along ** 2 / 4,
   (along * across) / 4,
   across ** 2 / 4,

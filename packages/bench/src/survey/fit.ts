@@ -2,7 +2,7 @@
 
 import {
   chiSquare99,
-  dot,
+  dotProduct,
   NORMAL_95,
   NORMAL_95_ALL_DIRECTIONS,
   type Solution,
@@ -10,7 +10,7 @@ import {
   student95AllDirections,
 } from "@lamplane/geometry/numerics";
 import type { Equation } from "./bed-equations.ts";
-import type { Reading } from "./readings.ts";
+import type { BoundedReading } from "./readings.ts";
 
 export interface Fit {
   /** How many readings there are. */
@@ -29,7 +29,7 @@ export interface Fit {
   readonly doubtful: readonly DoubtfulReading[];
 }
 
-export interface DoubtfulReading extends Reading {
+export interface DoubtfulReading extends BoundedReading {
   readonly kind: "gap" | "height";
   /** What the fitted surface gives at the station, mm. */
   readonly fitted: number;
@@ -38,7 +38,7 @@ export interface DoubtfulReading extends Reading {
 }
 
 /** How many standard deviations a 95 % range reaches. */
-export interface Reach {
+export interface ErrorReach {
   readonly inOneDirection: number;
   readonly inAllDirections: number;
 }
@@ -51,15 +51,15 @@ const DOUBTFUL = 3; // standard deviations: 1.7 half-widths off the middle of th
  * @param solution of the equations, each divided by its reading's standard deviation
  * @param deviations those standard deviations, mm
  */
-export function fitOf(
+export function assessFit(
   equations: readonly Equation[],
   solution: Solution,
   deviations: readonly number[],
   allWithin: boolean,
-): Fit & Reach {
+): Fit & ErrorReach {
   const { residuals, unknowns, unseen } = solution;
   const spare = equations.length - unknowns.length + unseen.length;
-  const chiSquare = dot(residuals, residuals);
+  const chiSquare = dotProduct(residuals, residuals);
   const far = equations.flatMap((equation, i) => doubtfulReading(equation, residuals[i]!, deviations[i]!) ?? []);
   const counted = { readings: equations.length, spare, chiSquare, allWithin, doubtful: allWithin ? [] : far };
   const normal = { errors: "normal", inOneDirection: NORMAL_95, inAllDirections: NORMAL_95_ALL_DIRECTIONS } as const;

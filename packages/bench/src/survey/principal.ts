@@ -31,14 +31,14 @@ export function principalDirections(
   const at = (turn: number): PrincipalDirection => {
     const [cos, sin] = [cosDeg(turn), sinDeg(turn)];
     const bend = alongAlong * cos * cos + 2 * alongAcross * cos * sin + acrossAcross * sin * sin;
-    const { hollow, likely } = curvature.sagitta(edgeToEdge(cos, sin, bed))!;
+    const { hollow, likely } = curvature.sagitta(chordThroughCentre(cos, sin, bed))!;
     return { angle: turn, curvature: bend, hollow, likely };
   };
   return [at(angle), at(angle > 0 ? angle - 90 : angle + 90)];
 }
 
 /** The chord through the bed's centre that runs (cos, sin) in mm, as shares of length and width. */
-function edgeToEdge(cos: number, sin: number, bed: Bed): Direction {
+function chordThroughCentre(cos: number, sin: number, bed: Bed): Direction {
   const [along, across] = [cos / bed.length, sin / bed.width];
   const reach = Math.max(Math.abs(along), Math.abs(across));
   return [along / reach, across / reach];

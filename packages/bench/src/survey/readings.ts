@@ -8,14 +8,14 @@ export interface Bed {
 }
 
 /** A place on the bed: `along` it up from its tip, `across` it from the left edge (left of the maker behind the heel); mm. */
-export interface BedPlace {
+export interface BedPoint {
   readonly along: number;
   readonly across: number;
 }
 
 /** One reading, known to lie between two values; mm. */
-export interface Reading {
-  readonly place: BedPlace;
+export interface BoundedReading {
+  readonly place: BedPoint;
   readonly low: number;
   readonly high: number;
   /** Where it stands in the file, both from 1. */
@@ -25,15 +25,15 @@ export interface Reading {
 
 /** One placement of the straightedge; it stays put while its gaps are read. */
 export interface Straightedge {
-  readonly from: BedPlace;
-  readonly to: BedPlace;
-  readonly gaps: readonly Reading[];
+  readonly from: BedPoint;
+  readonly to: BedPoint;
+  readonly gaps: readonly BoundedReading[];
 }
 
 /** All that was read, in mm, whatever the file's unit. */
-export interface Readings {
+export interface SurveyReadings {
   readonly units: Units;
   readonly straightedges: readonly Straightedge[];
   /** Heights square off the bed over any level plane, read in one setting of the gauge. */
-  readonly heights: readonly Reading[];
+  readonly heights: readonly BoundedReading[];
 }

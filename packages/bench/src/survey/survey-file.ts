@@ -1,11 +1,11 @@
 // A readings file becomes readings in mm, or every fault in it at once. A file is never half accepted.
-import { SAME_POINT } from "@lamplane/geometry";
+import { EPSILON } from "@lamplane/geometry";
 import type { Units } from "@lamplane/parameters/units";
-import { PlaceReader, type ReadingFault, type Spot } from "./place-reader.ts";
-import type { Bed, BedPlace, Reading, Readings, Straightedge } from "./readings.ts";
+import { DocumentReader, type NodeLocation, type ReadingFault } from "./document-reader.ts";
+import type { Bed, BedPoint, BoundedReading, Straightedge, SurveyReadings } from "./readings.ts";
 
-export type ReadingsOrFaults =
-  | { readonly readings: Readings; readonly faults?: undefined }
+export type SurveyResult =
+  | { readonly readings: SurveyReadings; readonly faults?: undefined }
   | { readonly faults: readonly ReadingFault[]; readonly readings?: undefined };
 
 const MOST_READINGS = 200; // four times what anyone takes; the fit's work grows with the cube
@@ -33,15 +33,15 @@ const FEWEST_HEIGHTS = 4; // three always lie on a plane
  * @param text the file's text
  * @param bed its size in mm; stations must lie on it
  */
-export function surveyReadings(text: string, bed: Bed): ReadingsOrFaults {
-  const reader = new PlaceReader(text);
+export function parseSurvey(text: string, bed: Bed): SurveyResult {
+  const reader = new DocumentReader(text);
   if (reader.faults.length > 0) return { faults: reader.faults };
-  const file = reader.keyed(reader.root, ["units", "straightedge", "heights"]);
+  const file = reader.readMap(reader.root, ["units", "straightedge", "heights"]);
   const readings = file && new SurveyFile(reader, bed, file.units).readings(file.straightedge, file.heights);
-  return readings && reader.faults.length === 0 ? { readings } : { faults: inOrder(reader) };
+  return readings && reader.faults.length === 0 ? { readings } : { faults: sortFaults(reader) };
 }
 
-function inOrder({ faults, beyond }: PlaceReader): ReadingFault[] {
+function sortFaults({ faults, beyond }: DocumentReader): ReadingFault[] {
   const sorted = faults.toSorted((a, b) => a.line - b.line || a.column - b.column);
   const last = sorted.at(-1);
   if (last === undefined || beyond === 0) return sorted;
@@ -51,21 +51,22 @@ function inOrder({ faults, beyond }: PlaceReader): ReadingFault[] {
 
 /** The format's own rules, on top of the reader's. Lengths are read in the file's unit and leave in mm. */
 class SurveyFile {
-  readonly #reader: PlaceReader;
+  readonly #reader: DocumentReader;
   readonly #bed: Bed;
   readonly #units: Units;
 
-  constructor(reader: PlaceReader, bed: Bed, units: Spot) {
+  constructor(reader: DocumentReader, bed: Bed, units: NodeLocation) {
     this.#reader = reader;
     this.#bed = bed;
-    this.#units = (units.node && reader.word(units, ["mm", "in"])) ?? "mm";
+    this.#units = (units.node && reader.readWord(units, ["mm", "in"])) ?? "mm";
   }
 
-  readings(straightedge: Spot, heights: Spot): Readings | undefined {
+  readings(straightedge: NodeLocation, heights: NodeLocation): SurveyReadings | undefined {
     const reader = this.#reader;
     if (!straightedge.node && !heights.node)
-      return reader.refuse(reader.root, "gaps under a straightedge, or heights, or both");
-    const edges = straightedge.node && reader.listed(straightedge, 1, MOST_READINGS, "placements of the straightedge");
+      return reader.addFault(reader.root, "gaps under a straightedge, or heights, or both");
+    const edges =
+      straightedge.node && reader.readList(straightedge, 1, MOST_READINGS, "placements of the straightedge");
     const readings = {
       units: this.#units,
       straightedges: (edges ?? []).flatMap((edge) => this.#straightedge(edge) ?? []),
@@ -73,21 +74,21 @@ class SurveyFile {
     };
     const count = readings.straightedges.reduce((sum, { gaps }) => sum + gaps.length, readings.heights.length);
     if (count > MOST_READINGS)
-      return reader.refuse(reader.root, `${MOST_READINGS} readings or fewer; here are ${count}`);
+      return reader.addFault(reader.root, `${MOST_READINGS} readings or fewer; here are ${count}`);
     return readings;
   }
 
-  #straightedge(spot: Spot): Straightedge | undefined {
-    const keys = this.#reader.keyed(spot, ["from", "to", "gaps"]);
+  #straightedge(spot: NodeLocation): Straightedge | undefined {
+    const keys = this.#reader.readMap(spot, ["from", "to", "gaps"]);
     if (!keys) return;
     const from = this.#place(keys.from);
     const to = this.#place(keys.to);
-    const entries = this.#reader.listed(keys.gaps, FEWEST_GAPS, MOST_READINGS, "stations, at both ends and between");
+    const entries = this.#reader.readList(keys.gaps, FEWEST_GAPS, MOST_READINGS, "stations, at both ends and between");
     // A bad end hides no fault in the gaps: they are read all the same, against the longest line on the bed.
     const span = from && to ? [to.along - from.along, to.across - from.across] : [this.#bed.length, this.#bed.width];
     const reach = Math.hypot(...span);
-    if (reach === 0) return this.#reader.refuse(keys.to, "another place than `from`");
-    const placeAt = (distance: number): BedPlace => ({
+    if (reach === 0) return this.#reader.addFault(keys.to, "another place than `from`");
+    const placeAt = (distance: number): BedPoint => ({
       along: (from?.along ?? 0) + (span[0]! * distance) / reach,
       across: (from?.across ?? 0) + (span[1]! * distance) / reach,
     });
@@ -95,63 +96,66 @@ class SurveyFile {
     return from && to && { from, to, gaps };
   }
 
-  #gap(spot: Spot, reach: number, placeAt: (distance: number) => BedPlace): Reading | undefined {
-    const keys = this.#reader.keyed(spot, ["at", "fits", "refuses"]);
+  #gap(spot: NodeLocation, reach: number, placeAt: (distance: number) => BedPoint): BoundedReading | undefined {
+    const keys = this.#reader.readMap(spot, ["at", "fits", "refuses"]);
     if (!keys) return;
     const at = this.#length(keys.at, 0, reach, "distance from `from`, up to `to`");
     const low = keys.fits.node ? this.#length(keys.fits, 0, LARGEST_GAP, "largest leaf that goes in, 0 for none") : 0;
     const high = this.#length(keys.refuses, 0, LARGEST_GAP, "smallest leaf that does not go in");
     if (at === undefined || low === undefined || high === undefined) return;
-    if (low >= high) return this.#reader.refuse(keys.refuses, "a thicker leaf than the one that fits");
-    return { place: placeAt(at), low, high, ...this.#reader.placeOf(spot) };
+    if (low >= high) return this.#reader.addFault(keys.refuses, "a thicker leaf than the one that fits");
+    return { place: placeAt(at), low, high, ...this.#reader.positionOf(spot) };
   }
 
-  #heights(spot: Spot): Reading[] {
-    const keys = this.#reader.keyed(spot, ["error", "points"]);
+  #heights(spot: NodeLocation): BoundedReading[] {
+    const keys = this.#reader.readMap(spot, ["error", "points"]);
     if (!keys) return [];
     const error = this.#length(keys.error, 0, LARGEST_ERROR, "reading error, plus or minus");
-    if (error === 0) this.#reader.refuse(keys.error, "more than 0: no gauge reads without error");
+    if (error === 0) this.#reader.addFault(keys.error, "more than 0: no gauge reads without error");
     const points =
-      this.#reader.listed(keys.points, FEWEST_HEIGHTS, MOST_READINGS, "points [along, across, height]") ?? [];
+      this.#reader.readList(keys.points, FEWEST_HEIGHTS, MOST_READINGS, "points [along, across, height]") ?? [];
     return this.#oncePerStation(points, (point) => this.#height(point, error ?? 0));
   }
 
-  #height(spot: Spot, error: number): Reading | undefined {
-    const parts = this.#reader.listed(spot, 3, 3, "numbers: along, across, height");
+  #height(spot: NodeLocation, error: number): BoundedReading | undefined {
+    const parts = this.#reader.readList(spot, 3, 3, "numbers: along, across, height");
     if (!parts) return;
     const place = this.#onBed(parts[0]!, parts[1]!);
     const height = this.#length(parts[2]!, -LARGEST_HEIGHT, LARGEST_HEIGHT, "height");
     if (!place || height === undefined) return;
-    return { place, low: height - error, high: height + error, ...this.#reader.placeOf(spot) };
+    return { place, low: height - error, high: height + error, ...this.#reader.positionOf(spot) };
   }
 
-  #place(spot: Spot): BedPlace | undefined {
-    const parts = this.#reader.listed(spot, 2, 2, "numbers: along, across");
+  #place(spot: NodeLocation): BedPoint | undefined {
+    const parts = this.#reader.readList(spot, 2, 2, "numbers: along, across");
     return parts && this.#onBed(parts[0]!, parts[1]!);
   }
 
-  #onBed(alongSpot: Spot, acrossSpot: Spot): BedPlace | undefined {
+  #onBed(alongSpot: NodeLocation, acrossSpot: NodeLocation): BedPoint | undefined {
     const along = this.#length(alongSpot, 0, this.#bed.length, "on the bed, up from its tip");
     const across = this.#length(acrossSpot, 0, this.#bed.width, "on the bed, from its left edge");
     return along === undefined || across === undefined ? undefined : { along, across };
   }
 
-  #length(spot: Spot, min: number, max: number, words: string): number | undefined {
-    return this.#reader.length(spot, this.#units, { min, max, words });
+  #length(spot: NodeLocation, min: number, max: number, words: string): number | undefined {
+    return this.#reader.readLength(spot, this.#units, { min, max, words });
   }
 
   /** The readings of the spots. A second one at the same station is refused: nobody can say which of the two holds. */
-  #oncePerStation(spots: readonly Spot[], read: (spot: Spot) => Reading | undefined): Reading[] {
-    const readings: Reading[] = [];
+  #oncePerStation(
+    spots: readonly NodeLocation[],
+    read: (spot: NodeLocation) => BoundedReading | undefined,
+  ): BoundedReading[] {
+    const readings: BoundedReading[] = [];
     for (const spot of spots) {
       const reading = read(spot);
       if (!reading) continue;
       const twin = readings.find(({ place }) => samePlace(place, reading.place));
-      if (twin) this.#reader.refuse(spot, `one reading at a station; ${twin.line}:${twin.column} is at the same`);
+      if (twin) this.#reader.addFault(spot, `one reading at a station; ${twin.line}:${twin.column} is at the same`);
       readings.push(reading);
     }
     return readings;
   }
 }
 
-const samePlace = (a: BedPlace, b: BedPlace) => Math.hypot(a.along - b.along, a.across - b.across) <= SAME_POINT;
+const samePlace = (a: BedPoint, b: BedPoint) => Math.hypot(a.along - b.along, a.across - b.across) <= EPSILON;

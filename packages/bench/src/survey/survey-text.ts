@@ -1,10 +1,10 @@
 // A survey as lines for a terminal: words and figures only, no colour, the maker's unit first.
 
 import type { Interval } from "@lamplane/geometry/numerics";
-import { inMillimetres, inUnits, trimmed, type Units } from "@lamplane/parameters/units";
+import { formatDecimal, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
 import type { BedSurvey, SurveyLine } from "./bed-survey.ts";
 import type { DoubtfulReading } from "./fit.ts";
-import type { BedPlace } from "./readings.ts";
+import type { BedPoint } from "./readings.ts";
 import type { WorkMap } from "./work-map.ts";
 
 /** Where the rules of the verdict and the figures come from. */
@@ -34,10 +34,10 @@ export function surveyText(survey: BedSurvey, units: Units): string[] {
  * of a millimetre or thousandths of an inch, rounded; a dot where nothing is to be taken off.
  */
 export function workText({ along, across, takeOff }: WorkMap, units: Units): string[] {
-  const fine = units === "mm" ? 0.01 : inMillimetres(0.001, "in");
+  const fine = units === "mm" ? 0.01 : toMillimetres(0.001, "in");
   const cell = (text: string) => text.padStart(6);
   const amount = (off: number) => (Math.round(off / fine) === 0 ? "." : String(Math.round(off / fine)));
-  const place = (mm: number) => trimmed(inUnits(mm, units), units === "mm" ? 1 : 2);
+  const place = (mm: number) => formatDecimal(fromMillimetres(mm, units), units === "mm" ? 1 : 2);
   const edge = (row: number) => (row === 0 ? "tip" : row === along.length - 1 ? "top" : "").padEnd(4);
   const margin = " ".repeat(13);
   return [
@@ -118,10 +118,10 @@ function fitLine({ fit }: BedSurvey): string {
 }
 
 const digits = (units: Units) => (units === "mm" ? 3 : 4);
-const fineText = (mm: number, units: Units) => `${inUnits(mm, units).toFixed(digits(units))} ${units}`;
+const fineText = (mm: number, units: Units) => `${fromMillimetres(mm, units).toFixed(digits(units))} ${units}`;
 const rangeText = ({ low, high }: Interval, units: Units) =>
-  `${inUnits(low, units).toFixed(digits(units))} to ${fineText(high, units)}`;
+  `${fromMillimetres(low, units).toFixed(digits(units))} to ${fineText(high, units)}`;
 const signed = (mm: number, units: Units) =>
-  `${mm < 0 ? "-" : "+"}${Math.abs(inUnits(mm, units)).toFixed(digits(units))}`;
-const placeText = ({ along, across }: BedPlace, units: Units) =>
-  `${inUnits(along, units).toFixed(units === "mm" ? 1 : 2)} up, ${inUnits(across, units).toFixed(units === "mm" ? 1 : 2)} across`;
+  `${mm < 0 ? "-" : "+"}${Math.abs(fromMillimetres(mm, units)).toFixed(digits(units))}`;
+const placeText = ({ along, across }: BedPoint, units: Units) =>
+  `${fromMillimetres(along, units).toFixed(units === "mm" ? 1 : 2)} up, ${fromMillimetres(across, units).toFixed(units === "mm" ? 1 : 2)} across`;

@@ -13,9 +13,9 @@ export interface WorkMap {
 }
 
 /** A point of the grid over the bed's centre: x along, y across, z up, mm. */
-type Crossing = readonly [x: number, y: number, z: number];
+type GridPoint = readonly [x: number, y: number, z: number];
 /** z = level + alongSlope·x + acrossSlope·y. */
-type Plane = readonly [level: number, alongSlope: number, acrossSlope: number];
+type HeightPlane = readonly [level: number, alongSlope: number, acrossSlope: number];
 
 const ROWS = 9; // every tenth of a bed's length or so: as close as a cabinet scraper can be aimed
 const COLUMNS = 5;
@@ -31,36 +31,37 @@ export function workMap(coefficients: Coefficients, bed: Bed, hollowLimit: numbe
   const along = stations(bed.length, ROWS);
   const across = stations(bed.width, COLUMNS);
   const crossings = along.flatMap((x) =>
-    across.map((y): Crossing => [x, y, curveHeight(coefficients, bed, { along: x, across: y })]),
+    across.map((y): GridPoint => [x, y, curveHeight(coefficients, bed, { along: x, across: y })]),
   );
-  const planes = planesUnder(crossings);
-  const hull = crossings.map((crossing) => Math.max(...planes.map((plane) => planeAt(plane, crossing))));
+  const planes = lowerHullPlanes(crossings);
+  const hull = crossings.map((crossing) => Math.max(...planes.map((plane) => planeHeight(plane, crossing))));
   const rim = Math.min(...hull) + hollowLimit;
-  const off = crossings.map(([, , z], i) => settled(z - Math.min(hull[i]!, rim)));
+  const off = crossings.map(([, , z], i) => zeroIfTiny(z - Math.min(hull[i]!, rim)));
   return { along, across, takeOff: along.map((_, i) => off.slice(i * COLUMNS, (i + 1) * COLUMNS)) };
 }
 
 const stations = (extent: number, count: number) => Array.from({ length: count }, (_, i) => (extent * i) / (count - 1));
 
-const planeAt = ([level, alongSlope, acrossSlope]: Plane, [x, y]: Crossing) => level + alongSlope * x + acrossSlope * y;
+const planeHeight = ([level, alongSlope, acrossSlope]: HeightPlane, [x, y]: GridPoint) =>
+  level + alongSlope * x + acrossSlope * y;
 
-const settled = (height: number) => (Math.abs(height) < TOUCHING ? 0 : height);
+const zeroIfTiny = (height: number) => (Math.abs(height) < TOUCHING ? 0 : height);
 
 /** Every plane through three crossings that has no crossing under it: the facets of the hull from below. */
-function planesUnder(crossings: readonly Crossing[]): Plane[] {
-  const planes: Plane[] = [];
+function lowerHullPlanes(crossings: readonly GridPoint[]): HeightPlane[] {
+  const planes: HeightPlane[] = [];
   for (let i = 0; i < crossings.length; i++)
     for (let j = i + 1; j < crossings.length; j++)
       for (let k = j + 1; k < crossings.length; k++) {
         const plane = planeThrough(crossings[i]!, crossings[j]!, crossings[k]!);
-        if (plane && crossings.every((crossing) => crossing[2] >= planeAt(plane, crossing) - TOUCHING))
+        if (plane && crossings.every((crossing) => crossing[2] >= planeHeight(plane, crossing) - TOUCHING))
           planes.push(plane);
       }
   return planes;
 }
 
 /** Absent where the three stand in line. */
-function planeThrough(a: Crossing, b: Crossing, c: Crossing): Plane | undefined {
+function planeThrough(a: GridPoint, b: GridPoint, c: GridPoint): HeightPlane | undefined {
   const [ux, uy, uz] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
   const [vx, vy, vz] = [c[0] - a[0], c[1] - a[1], c[2] - a[2]];
   const area = ux * vy - uy * vx;

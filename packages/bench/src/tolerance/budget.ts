@@ -1,5 +1,5 @@
 // Errors put together: root-sum-square, worst case, and each error's share. What is ± two standard deviations stays so.
-import type { Held } from "../plan/sources-of-error.ts";
+import type { ToleratedError } from "../plan/sources-of-error.ts";
 
 /**
  * Standard deviations in a tolerance: a ± holds about 95 of 100 pieces (95.45 % for normal errors).
@@ -8,7 +8,7 @@ import type { Held } from "../plan/sources-of-error.ts";
 export const COVERAGE = 2;
 
 /** One error's part in a result. */
-export interface BudgetLine extends Held {
+export interface BudgetLine extends ToleratedError {
   /** mm of the result for each mm or degree of the error; the sign says which way. */
   readonly derivative: number;
   /** ±, mm, that this error alone would make, two standard deviations. */
@@ -30,7 +30,7 @@ export interface Budget {
  * Puts errors together that do not know of each other.
  * @see JCGM 100:2008 (GUM), 5.1.2: u² = Σ (∂f/∂x·u)²; with one coverage factor throughout, tolerances combine alike
  */
-export function budget(errors: readonly (Held & { readonly derivative: number })[]): Budget {
+export function errorBudget(errors: readonly (ToleratedError & { readonly derivative: number })[]): Budget {
   const effects = errors.map(({ derivative, tolerance }) => Math.abs(derivative) * tolerance);
   const within = Math.hypot(...effects);
   const lines = errors.map((error, i) => ({
@@ -42,11 +42,11 @@ export function budget(errors: readonly (Held & { readonly derivative: number })
 }
 
 /** The error with the largest share; undefined where there is none at all. */
-export const deciding = ({ lines, within }: Budget): BudgetLine | undefined =>
+export const dominantError = ({ lines, within }: Budget): BudgetLine | undefined =>
   within > 0 ? lines.reduce((most, line) => (line.effect > most.effect ? line : most)) : undefined;
 
 /** How well one error must be held, all others as they are. */
-export interface Needed {
+export interface RequiredTolerance {
   /** ±, in the error's unit; absent where the others alone are already too much. */
   readonly tolerance?: number;
   /** ±, mm, that is left with that error gone altogether. */
@@ -56,7 +56,7 @@ export interface Needed {
 }
 
 /** @param target ±, mm, two standard deviations */
-export function needed({ lines, within }: Budget, line: BudgetLine, target: number): Needed {
+export function requiredTolerance({ lines, within }: Budget, line: BudgetLine, target: number): RequiredTolerance {
   const others = Math.hypot(...lines.filter(({ key }) => key !== line.key).map(({ effect }) => effect));
   const rest = target ** 2 - others ** 2;
   const shared = { others, allTimes: target / within };
@@ -64,21 +64,21 @@ export function needed({ lines, within }: Budget, line: BudgetLine, target: numb
 }
 
 /** Share of each step of the work, in its order. */
-export function shareOfSteps({ lines }: Budget): { readonly step: string; readonly share: number }[] {
+export function stepShares({ lines }: Budget): { readonly step: string; readonly share: number }[] {
   const steps = new Map<string, number>();
   for (const { step, share } of lines) steps.set(step, (steps.get(step) ?? 0) + share);
   return [...steps].map(([step, share]) => ({ step, share }));
 }
 
 /** What a plot of the shares needs, largest first. */
-export interface ShareRow {
+export interface BudgetShare {
   readonly label: string;
   readonly share: number;
   readonly tolerance: number;
   readonly unit: string;
 }
 
-export const shareRows = ({ lines }: Budget): ShareRow[] =>
+export const budgetShares = ({ lines }: Budget): BudgetShare[] =>
   lines
     .map(({ label, share, tolerance, unit }) => ({ label, share, tolerance, unit }))
     .toSorted((a, b) => b.share - a.share);

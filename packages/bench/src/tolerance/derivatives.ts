@@ -1,10 +1,10 @@
 // How far each result moves for each mm or degree of each error, worked out by hand; the sign says which way.
 
-import { arcLength, cosDeg, type Point, point, samePoint, sinDeg, tanDeg } from "@lamplane/geometry";
-import { nearestOfRamp, toIron } from "@lamplane/parameters/elevation";
-import type { Plan } from "../plan/plan.ts";
+import { arcLength, cosDeg, type Point, point, pointsEqual, sinDeg, tanDeg } from "@lamplane/geometry";
+import { closestOnRamp, planeToIron } from "@lamplane/parameters/elevation";
+import type { TolerancePlan } from "../plan/plan.ts";
 import { type ErrorKey, NO_ERRORS } from "../plan/sources-of-error.ts";
-import { asMade, frameAsMade, type ResultKey } from "./as-made.ts";
+import { applyErrors, madeFrame, type ResultKey } from "./made-plane.ts";
 
 /** Derivatives by error, mm for each mm or degree; an error that is absent does not move the result. */
 export type Gradient = Readonly<Partial<Record<ErrorKey, number>>>;
@@ -18,15 +18,15 @@ const PER_DEGREE = arcLength(1, 1);
 /**
  * All derivatives at the plan. β bed, ρ ramp or wear, ω wedge angle; t iron, a allowance, h edge height at contact, d pin;
  * m where the iron's face meets the sole, r the ramp's tip, (X, Y) the pin's axis, (s, v) the same on the iron.
- * @see plane geometry: partial derivatives of the formulas in `asMade`
+ * @see plane geometry: partial derivatives of the formulas in `applyErrors`
  */
-export function gradients(plan: Plan): Gradients {
+export function gradients(plan: TolerancePlan): Gradients {
   const face = faceGradient(plan);
   const tip = rampTipGradient(plan, face);
   const wedge = wedgeGradient(plan, face);
   return {
     mouthOpening: mouthGradient(plan, face, tip),
-    glueGap: sum([1, { bedPlace: 1 }], [-1, tip]),
+    glueGap: sumGradients([1, { bedPlace: 1 }], [-1, tip]),
     pinToRamp: pinToRampGradient(plan, tip),
     wedgeAtPin: wedge,
     wedgeTipFromEdge: wedgeTipGradient(plan, face, wedge),
@@ -34,7 +34,7 @@ export function gradients(plan: Plan): Gradients {
 }
 
 /** m = x_B − t / sin β + a·cot β */
-function faceGradient({ bedAngle, thickness, allowance }: Plan): Gradient {
+function faceGradient({ bedAngle, thickness, allowance }: TolerancePlan): Gradient {
   const sin = sinDeg(bedAngle);
   return {
     bedPlace: 1,
@@ -45,11 +45,11 @@ function faceGradient({ bedAngle, thickness, allowance }: Plan): Gradient {
 
 /** By contact r = m + (h − a)·cot β + h·cot ρ, moved by creep; by marks only what the block is off by. */
 function rampTipGradient(
-  { placing, bedAngle, rampAngle, allowance, edgeHeight, mouthGrowth }: Plan,
+  { placing, bedAngle, rampAngle, allowance, edgeHeight, mouthGrowth }: TolerancePlan,
   face: Gradient,
 ): Gradient {
   if (placing === "marks") return { frontPlace: 1, creep: 1 };
-  return sum(
+  return sumGradients(
     [1, face],
     [
       1,
@@ -64,16 +64,16 @@ function rampTipGradient(
 }
 
 /** g = m − (r − a·cot ρ) + soleTaken·(cot β + cot ρ) */
-function mouthGradient({ rampAngle, allowance, mouthGrowth }: Plan, face: Gradient, tip: Gradient): Gradient {
+function mouthGradient({ rampAngle, allowance, mouthGrowth }: TolerancePlan, face: Gradient, tip: Gradient): Gradient {
   const foot: Gradient = { rampAngle: (allowance / sinDeg(rampAngle) ** 2) * PER_DEGREE };
-  return sum([1, face], [-1, tip], [-1, foot], [1, { soleTaken: mouthGrowth }]);
+  return sumGradients([1, face], [-1, tip], [-1, foot], [1, { soleTaken: mouthGrowth }]);
 }
 
 /** v = −(X − m)·sin β + Y·cos β, and of it w = v − c₁ − d / (2 cos ω) */
-function wedgeGradient(plan: Plan, face: Gradient): Gradient {
+function wedgeGradient(plan: TolerancePlan, face: Gradient): Gradient {
   const { bedAngle, wedgeAngle, pinDepth } = plan;
   const { s } = pinOnIron(plan);
-  return sum(
+  return sumGradients(
     [sinDeg(bedAngle), face],
     [
       1,
@@ -90,11 +90,11 @@ function wedgeGradient(plan: Plan, face: Gradient): Gradient {
 }
 
 /** s = (X − m)·cos β + Y·sin β, and of it s₀ = s − soleTaken / sin β − (w − w₀) / tan ω */
-function wedgeTipGradient(plan: Plan, face: Gradient, wedge: Gradient): Gradient {
+function wedgeTipGradient(plan: TolerancePlan, face: Gradient, wedge: Gradient): Gradient {
   const { bedAngle, wedgeAngle, wedgeTip, capIron, pinDepth } = plan;
   const { v } = pinOnIron(plan);
   const rise = v - capIron - pinDepth / (2 * cosDeg(wedgeAngle)) - wedgeTip;
-  return sum(
+  return sumGradients(
     [-cosDeg(bedAngle), face],
     [-1 / tanDeg(wedgeAngle), wedge],
     [
@@ -112,11 +112,11 @@ function wedgeTipGradient(plan: Plan, face: Gradient, wedge: Gradient): Gradient
 }
 
 /** The pin's axis moves square to the ramp by n; the ramp moves with its tip, and turns about it. */
-function pinToRampGradient(plan: Plan, tip: Gradient): Gradient | undefined {
-  const nearest = nearestOnRamp(plan);
+function pinToRampGradient(plan: TolerancePlan, tip: Gradient): Gradient | undefined {
+  const nearest = closestPointOnRamp(plan);
   if (!nearest) return undefined;
   const { normal, turning } = nearest;
-  return sum(
+  return sumGradients(
     [-normal.x, tip],
     [
       1,
@@ -136,12 +136,12 @@ function pinToRampGradient(plan: Plan, tip: Gradient): Gradient | undefined {
  * steeper, its tip held. The wear turns about the tip. What lies above it moves with the curve's centre:
  * C = tip + ((−a − y)·cot ρ − R·sin ρ, a + y − R·cos ρ), y the wear's height.
  */
-function nearestOnRamp(plan: Plan): { normal: Point; turning: number } | undefined {
+function closestPointOnRamp(plan: TolerancePlan): { normal: Point; turning: number } | undefined {
   const { rampAngle, rampTipX, allowance, curve } = plan;
   const pin = point(plan.pinX, plan.pinY);
-  const { ramp } = asMade(plan, NO_ERRORS);
-  if (ramp.curve && samePoint(pin, ramp.curve.centre)) return undefined;
-  const { part, normal } = nearestOfRamp(ramp, pin);
+  const { ramp } = applyErrors(plan, NO_ERRORS);
+  if (ramp.curve && pointsEqual(pin, ramp.curve.centre)) return undefined;
+  const { part, normal } = closestOnRamp(ramp, pin);
   if (part === "wear" || !curve)
     return {
       normal,
@@ -155,11 +155,11 @@ function nearestOnRamp(plan: Plan): { normal: Point; turning: number } | undefin
 }
 
 /** The pin's axis on the iron: s up its face from the planned sole, v off it. */
-const pinOnIron = (plan: Plan): { s: number; v: number } =>
-  toIron(frameAsMade(plan, NO_ERRORS), point(plan.pinX, plan.pinY));
+const pinOnIron = (plan: TolerancePlan): { s: number; v: number } =>
+  planeToIron(madeFrame(plan, NO_ERRORS), point(plan.pinX, plan.pinY));
 
 /** Sum of gradients, each times its factor. */
-function sum(...parts: readonly (readonly [number, Gradient])[]): Gradient {
+function sumGradients(...parts: readonly (readonly [number, Gradient])[]): Gradient {
   const total: Partial<Record<ErrorKey, number>> = {};
   for (const [factor, gradient] of parts)
     for (const [key, value] of Object.entries(gradient) as [ErrorKey, number][])

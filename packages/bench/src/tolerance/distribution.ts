@@ -10,7 +10,7 @@ export interface Distribution {
 }
 
 /** @param values two or more; sorted in place */
-export function distributionOf(values: Float64Array): Distribution {
+export function summarizeValues(values: Float64Array): Distribution {
   const mean = values.reduce((total, value) => total + value, 0) / values.length;
   const squares = values.reduce((total, value) => total + (value - mean) ** 2, 0);
   values.sort();

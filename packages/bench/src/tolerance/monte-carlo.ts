@@ -1,11 +1,11 @@
 // The plane made many times over, each time with other errors: exact geometry, nothing linear. Same seed, same figures.
 
-import { normalFrom, uniformFrom } from "@lamplane/geometry/numerics";
-import type { Plan } from "../plan/plan.ts";
+import { normalGenerator, uniformGenerator } from "@lamplane/geometry/numerics";
+import type { TolerancePlan } from "../plan/plan.ts";
 import { type Errors, NO_ERRORS, type SourceOfError } from "../plan/sources-of-error.ts";
-import { type AsMade, asMade, type ResultKey } from "./as-made.ts";
 import { COVERAGE } from "./budget.ts";
-import { type Distribution, distributionOf } from "./distribution.ts";
+import { type Distribution, summarizeValues } from "./distribution.ts";
+import { applyErrors, type MadePlane, type ResultKey } from "./made-plane.ts";
 
 export interface Trial {
   readonly seed: number;
@@ -34,13 +34,13 @@ export interface TrialResult extends Trial {
  * @param stopShort mm that the first truing leaves standing before set, read and repeat
  * @see JCGM 101:2008 (GUM supplement 1), 7: propagation of distributions by a Monte Carlo method
  */
-export function trial(
-  plan: Plan,
+export function runTrial(
+  plan: TolerancePlan,
   sources: readonly SourceOfError[],
   stopShort: number,
   { seed, runs }: Trial,
 ): TrialResult {
-  const normal = normalFrom(uniformFrom(seed));
+  const normal = normalGenerator(uniformGenerator(seed));
   const errors: Errors = { ...NO_ERRORS };
   const values = {
     mouthOpening: new Float64Array(runs),
@@ -54,7 +54,7 @@ export function trial(
   let [collide, closed, tooLate] = [0, 0, 0];
   for (let run = 0; run < runs; run++) {
     for (const { key, tolerance } of sources) errors[key] = (normal() * tolerance) / COVERAGE;
-    const made = asMade(plan, errors);
+    const made = applyErrors(plan, errors);
     for (const key of keys) values[key][run] = made[key];
     if (made.roomAtTips < 0) collide++;
     if (made.mouthOpening <= 0) closed++;
@@ -65,16 +65,16 @@ export function trial(
   return {
     seed,
     runs,
-    results: distributions(values),
-    mouthAfterRepeat: distributionOf(repeated),
+    results: summarizeResults(values),
+    mouthAfterRepeat: summarizeValues(repeated),
     collide: collide / runs,
     closed: closed / runs,
     tooLate: tooLate / runs,
   };
 }
 
-const distributions = (values: Readonly<Record<ResultKey, Float64Array>>) =>
-  Object.fromEntries(Object.entries(values).map(([key, all]) => [key, distributionOf(all)])) as Record<
+const summarizeResults = (values: Readonly<Record<ResultKey, Float64Array>>) =>
+  Object.fromEntries(Object.entries(values).map(([key, all]) => [key, summarizeValues(all)])) as Record<
     ResultKey,
     Distribution
   >;
@@ -84,8 +84,8 @@ const distributions = (values: Readonly<Record<ResultKey, Float64Array>>) =>
  * where it is read as wide as wanted or wider. A mouth that is still shut is read as the wood that keeps it so.
  */
 function afterRepeat(
-  { design, opening, mouthGrowth }: Plan,
-  made: AsMade,
+  { design, opening, mouthGrowth }: TolerancePlan,
+  made: MadePlane,
   first: number,
   normal: () => number,
 ): number {

@@ -1,6 +1,6 @@
 // The report as lines for a terminal: first the maker's question in words, then each result with what moves it. Maker's unit.
 import type { Design } from "@lamplane/parameters/table";
-import { inUnits, trimmed, type Units } from "@lamplane/parameters/units";
+import { formatDecimal, fromMillimetres, type Units } from "@lamplane/parameters/units";
 import type { Budget, BudgetLine } from "./budget.ts";
 import type { NoTolerance, ResultTolerance, ToleranceReport } from "./tolerances.ts";
 
@@ -32,17 +32,19 @@ export function mouthWords(report: ToleranceReport, design: Design): string[] {
   const { units } = design;
   const { mouth, placing } = report;
   const result = report.results.find(({ key }) => key === "mouthOpening") as ResultTolerance;
-  const planned = fine(result.planned, units);
+  const planned = fineLengthText(result.planned, units);
   if (!result.deciding) return [`The mouth will be ${planned}: every tolerance that moves it is 0.`];
   const { label, step, share, tolerance, unit } = result.deciding;
   const otherwise = placing === "contact" ? "set to its mark" : "slid back until it touches the iron";
   return [
-    `The mouth will be ${planned} within ${within(result.within, units)} (95 %) if you take off the planned allowance of ${fine(mouth.allowance, units)}.`,
-    `The step that decides is ${step}: ${label}, held to ${held(tolerance, unit, units)} (${percent(share)}).`,
+    `The mouth will be ${planned} within ${plusMinusText(result.within, units)} (95 %) if you take off the planned allowance of ${fineLengthText(mouth.allowance, units)}.`,
+    `The step that decides is ${step}: ${label}, held to ${heldText(tolerance, unit, units)} (${percentText(share)}).`,
     neededWords(report, result.deciding, units),
     ...(mouth.placedOtherwise === undefined
       ? []
-      : [`With the front block ${otherwise} instead, it would be within ${within(mouth.placedOtherwise, units)}.`]),
+      : [
+          `With the front block ${otherwise} instead, it would be within ${plusMinusText(mouth.placedOtherwise, units)}.`,
+        ]),
     ...repeatWords(report, units, result.within),
   ];
 }
@@ -53,31 +55,31 @@ function neededWords(
   units: Units,
 ): string {
   const { needed, target } = mouth;
-  const aim = `To bring the mouth within ${within(target, units)}`;
+  const aim = `To bring the mouth within ${plusMinusText(target, units)}`;
   const result = report.results.find(({ key }) => key === "mouthOpening") as ResultTolerance;
   if (needed?.tolerance === undefined)
-    return `${aim}, ${label} alone is not enough: the rest leaves ${within(needed?.others ?? 0, units)}. Hold every step to ${trimmed((needed?.allTimes ?? 1) * 100, 0)} % of its tolerance, or set, read and repeat.`;
+    return `${aim}, ${label} alone is not enough: the rest leaves ${plusMinusText(needed?.others ?? 0, units)}. Hold every step to ${formatDecimal((needed?.allTimes ?? 1) * 100, 0)} % of its tolerance, or set, read and repeat.`;
   if (result.within <= target)
-    return `It lies within ${within(target, units)} already; ${label} may be held to ${held(needed.tolerance, unit, units)} instead of ${held(tolerance, unit, units)}.`;
-  return `${aim}, ${label} must be held to ${held(needed.tolerance, unit, units)}.`;
+    return `It lies within ${plusMinusText(target, units)} already; ${label} may be held to ${heldText(needed.tolerance, unit, units)} instead of ${heldText(tolerance, unit, units)}.`;
+  return `${aim}, ${label} must be held to ${heldText(needed.tolerance, unit, units)}.`;
 }
 
 function repeatWords({ mouth }: ToleranceReport, units: Units, mouthWithin: number): string[] {
   const { allowance, afterRepeat, stopShort, mouthGrowth } = mouth;
   const isShort = stopShort < mouthWithin / mouthGrowth;
   const stop = isShort
-    ? `The whole allowance of ${fine(allowance, units)} is too little to stop short of: leave more wood under the sole.`
-    : `Stop ${fine(stopShort, units)} short of the planned allowance, set the iron, read the mouth, take off (wanted - seen) / ${trimmed(mouthGrowth, 2)}, and repeat.`;
-  return [`Set, read and repeat leaves ${within(afterRepeat.within, units)}. ${stop}`];
+    ? `The whole allowance of ${fineLengthText(allowance, units)} is too little to stop short of: leave more wood under the sole.`
+    : `Stop ${fineLengthText(stopShort, units)} short of the planned allowance, set the iron, read the mouth, take off (wanted - seen) / ${formatDecimal(mouthGrowth, 2)}, and repeat.`;
+  return [`Set, read and repeat leaves ${plusMinusText(afterRepeat.within, units)}. ${stop}`];
 }
 
 function resultLines(result: ResultTolerance | NoTolerance, { trial }: ToleranceReport, units: Units): string[] {
   const { low, middle, high, deviation } = trial.results[result.key];
-  const runs = `  runs: 95 of 100 from ${fine(low, units)} to ${fine(high, units)}, half below ${fine(middle, units)}, standard deviation ${fine(deviation, units)}`;
-  const head = `${result.label}: ${fine(result.planned, units)}`;
+  const runs = `  runs: 95 of 100 from ${fineLengthText(low, units)} to ${fineLengthText(high, units)}, half below ${fineLengthText(middle, units)}, standard deviation ${fineLengthText(deviation, units)}`;
+  const head = `${result.label}: ${fineLengthText(result.planned, units)}`;
   if ("undefinedBecause" in result) return [`${head}; no derivative: ${result.undefinedBecause}`, runs];
   return [
-    `${head} ${within(result.within, units)}; at worst, all errors together, ${within(result.worst, units)}`,
+    `${head} ${plusMinusText(result.within, units)}; at worst, all errors together, ${plusMinusText(result.worst, units)}`,
     ...budgetLines(result, units),
     runs,
   ];
@@ -88,9 +90,9 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
   const sorted = lines.toSorted((a, b) => b.share - a.share);
   const cells = sorted.map((line) => [
     line.label,
-    held(line.tolerance, line.unit, units),
+    heldText(line.tolerance, line.unit, units),
     effectText(line.effect, units),
-    percent(line.share),
+    percentText(line.share),
     line.step,
   ]);
   const widths = [0, 1, 2, 3].map((k) => Math.max(0, ...cells.map((row) => row[k]!.length)));
@@ -100,26 +102,26 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
 function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
   const { low, high } = trial.mouthAfterRepeat;
   return [
-    `Of ${trial.runs} planes made by chance (seed ${trial.seed}), the blocks' tips collide at glue-up in ${percent(trial.collide)};`,
-    `the mouth is still closed once the planned allowance is off in ${percent(trial.closed)} (a mouth below 0 is wood still to come off);`,
-    `set, read and repeat comes too late, the mouth already wider than wanted, in ${percent(trial.tooLate)};`,
-    `after it 95 of 100 mouths are ${fine(low, units)} to ${fine(high, units)}.`,
+    `Of ${trial.runs} planes made by chance (seed ${trial.seed}), the blocks' tips collide at glue-up in ${percentText(trial.collide)};`,
+    `the mouth is still closed once the planned allowance is off in ${percentText(trial.closed)} (a mouth below 0 is wood still to come off);`,
+    `set, read and repeat comes too late, the mouth already wider than wanted, in ${percentText(trial.tooLate)};`,
+    `after it 95 of 100 mouths are ${fineLengthText(low, units)} to ${fineLengthText(high, units)}.`,
   ];
 }
 
-const fine = (mm: number, units: Units): string => {
+const fineLengthText = (mm: number, units: Units): string => {
   const digits = units === "mm" ? 2 : 4;
-  const text = inUnits(mm, units).toFixed(digits);
+  const text = fromMillimetres(mm, units).toFixed(digits);
   return `${Number(text) === 0 ? text.replace("-", "") : text} ${units}`;
 };
 const effectText = (mm: number, units: Units): string => {
   const least = units === "mm" ? 0.01 : 0.0001;
-  return inUnits(mm, units) < least / 2 ? `under ${least} ${units}` : within(mm, units);
+  return fromMillimetres(mm, units) < least / 2 ? `under ${least} ${units}` : plusMinusText(mm, units);
 };
-const within = (mm: number, units: Units): string => `±${fine(mm, units)}`;
-const held = (tolerance: number, unit: string, units: Units): string =>
-  unit === "mm" ? within(tolerance, units) : `±${trimmed(tolerance, 2)}${unit}`;
-const percent = (share: number): string => {
+const plusMinusText = (mm: number, units: Units): string => `±${fineLengthText(mm, units)}`;
+const heldText = (tolerance: number, unit: string, units: Units): string =>
+  unit === "mm" ? plusMinusText(tolerance, units) : `±${formatDecimal(tolerance, 2)}${unit}`;
+const percentText = (share: number): string => {
   const shown = share * 100;
-  return shown > 0 && shown < 0.1 ? "under 0.1 %" : `${trimmed(shown, shown < 10 ? 1 : 0)} %`;
+  return shown > 0 && shown < 0.1 ? "under 0.1 %" : `${formatDecimal(shown, shown < 10 ? 1 : 0)} %`;
 };

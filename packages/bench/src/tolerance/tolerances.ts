@@ -3,24 +3,24 @@
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { planeOf } from "../history/as-built.ts";
-import { type Plan, planOf } from "../plan/plan.ts";
-import { NO_ERRORS, type SourceOfError, sourcesOfError } from "../plan/sources-of-error.ts";
-import { stepPlace, stepsDone } from "../steps.ts";
-import { asMade, type ResultKey } from "./as-made.ts";
+import { asBuiltPlane } from "../history/as-built.ts";
+import { type TolerancePlan, tolerancePlan } from "../plan/plan.ts";
+import { errorSources, NO_ERRORS, type SourceOfError } from "../plan/sources-of-error.ts";
+import { stepIndex, stepsDone } from "../steps.ts";
 import {
   type Budget,
   type BudgetLine,
-  budget,
-  deciding,
-  type Needed,
-  needed,
-  type ShareRow,
-  shareOfSteps,
-  shareRows,
+  type BudgetShare,
+  budgetShares,
+  dominantError,
+  errorBudget,
+  type RequiredTolerance,
+  requiredTolerance,
+  stepShares,
 } from "./budget.ts";
 import { gradients } from "./derivatives.ts";
-import { RUNS, type Trial, type TrialResult, trial } from "./monte-carlo.ts";
+import { applyErrors, type ResultKey } from "./made-plane.ts";
+import { RUNS, runTrial, type Trial, type TrialResult } from "./monte-carlo.ts";
 
 export const RESULT_LABELS: Readonly<Record<ResultKey, string>> = {
   mouthOpening: "mouth opening",
@@ -37,7 +37,7 @@ export interface ResultTolerance extends Budget {
   readonly planned: number;
   readonly deciding: BudgetLine | undefined;
   readonly steps: readonly { readonly step: string; readonly share: number }[];
-  readonly shares: readonly ShareRow[];
+  readonly shares: readonly BudgetShare[];
 }
 
 /** A result that has no derivatives here, and why; the runs tell it all the same. */
@@ -49,7 +49,7 @@ export interface NoTolerance {
 }
 
 export interface ToleranceReport {
-  readonly placing: Plan["placing"];
+  readonly placing: TolerancePlan["placing"];
   /** Why the front block is set to its mark although contact was asked for. */
   readonly placingNote?: string;
   readonly results: readonly (ResultTolerance | NoTolerance)[];
@@ -58,7 +58,7 @@ export interface ToleranceReport {
     readonly allowance: number;
     /** ±, mm, that the maker wants it within. */
     readonly target: number;
-    readonly needed: Needed | undefined;
+    readonly needed: RequiredTolerance | undefined;
     /** ±, mm, were the front block placed the other way; absent where it cannot be, or is glued. */
     readonly placedOtherwise?: number;
     readonly mouthGrowth: number;
@@ -74,9 +74,9 @@ export interface ToleranceReport {
  * What the maker's tolerances do to the plane, by derivatives and by seeded runs. Works for every design, whatever its findings.
  * @param options seed 0 to 2^32 − 1; runs LEAST_RUNS to MOST_RUNS
  */
-export function tolerances(design: Design, { seed = 1, runs = RUNS }: Partial<Trial> = {}): ToleranceReport {
-  const plan = planOf(planeOf(design));
-  const sources = sourcesOfError(plan, design.measured);
+export function toleranceReport(design: Design, { seed = 1, runs = RUNS }: Partial<Trial> = {}): ToleranceReport {
+  const plan = tolerancePlan(asBuiltPlane(design));
+  const sources = errorSources(plan, design.measured);
   const results = resultTolerances(plan, sources);
   const mouth = results.find(({ key }) => key === "mouthOpening") as ResultTolerance;
   const stopShort = Math.min(plan.allowance, mouth.within / plan.mouthGrowth);
@@ -89,18 +89,18 @@ export function tolerances(design: Design, { seed = 1, runs = RUNS }: Partial<Tr
     mouth: {
       allowance: plan.allowance,
       target,
-      needed: mouth.deciding && needed(mouth, mouth.deciding, target),
-      ...(stepsDone(design) > stepPlace("glue-up") ? {} : placedOtherwise(plan, design.measured)),
+      needed: mouth.deciding && requiredTolerance(mouth, mouth.deciding, target),
+      ...(stepsDone(design) > stepIndex("glue-up") ? {} : withOtherPlacing(plan, design.measured)),
       mouthGrowth: plan.mouthGrowth,
       afterRepeat: repeatBudget(plan),
       stopShort,
     },
-    trial: trial(plan, sources, stopShort, { seed, runs }),
+    trial: runTrial(plan, sources, stopShort, { seed, runs }),
   };
 }
 
-function resultTolerances(plan: Plan, sources: readonly SourceOfError[]): (ResultTolerance | NoTolerance)[] {
-  const planned = asMade(plan, NO_ERRORS);
+function resultTolerances(plan: TolerancePlan, sources: readonly SourceOfError[]): (ResultTolerance | NoTolerance)[] {
+  const planned = applyErrors(plan, NO_ERRORS);
   const all = gradients(plan);
   return (Object.keys(RESULT_LABELS) as ResultKey[]).map((key) => {
     const named = { key, label: RESULT_LABELS[key], planned: planned[key] };
@@ -110,32 +110,38 @@ function resultTolerances(plan: Plan, sources: readonly SourceOfError[]): (Resul
       const derivative = gradient[source.key];
       return derivative === undefined || derivative === 0 ? [] : [{ ...source, derivative }];
     });
-    const whole = budget(moving);
-    return { ...named, ...whole, deciding: deciding(whole), steps: shareOfSteps(whole), shares: shareRows(whole) };
+    const whole = errorBudget(moving);
+    return {
+      ...named,
+      ...whole,
+      deciding: dominantError(whole),
+      steps: stepShares(whole),
+      shares: budgetShares(whole),
+    };
   });
 }
 
-function placingNote({ hand }: Design, { placing }: Plan): string | undefined {
+function placingNote({ hand }: Design, { placing }: TolerancePlan): string | undefined {
   if (hand.placing === placing) return undefined;
   return "At contact the edge would stand below the blank's sole, where it cannot be read: the front block is set to its mark.";
 }
 
 /** The mouth with the front block placed the other way, all else alike. */
-function placedOtherwise(plan: Plan, measured: Design["measured"]): { placedOtherwise?: number } {
+function withOtherPlacing(plan: TolerancePlan, measured: Design["measured"]): { placedOtherwise?: number } {
   if (plan.edgeHeight < 0) return {};
   const placing = plan.placing === "contact" ? "marks" : "contact";
-  const other = planOf(elevation(withValue(plan.design, "hand.placing", placing)));
-  const mouth = resultTolerances(other, sourcesOfError(other, measured)).find(({ key }) => key === "mouthOpening");
+  const other = tolerancePlan(elevation(withValue(plan.design, "hand.placing", placing)));
+  const mouth = resultTolerances(other, errorSources(other, measured)).find(({ key }) => key === "mouthOpening");
   return { placedOtherwise: (mouth as ResultTolerance).within };
 }
 
 /** What set, read and repeat leaves: the last planing, and the last reading. */
-function repeatBudget({ design, mouthGrowth }: Plan): Budget {
+function repeatBudget({ design, mouthGrowth }: TolerancePlan): Budget {
   const { planing, mouthReading } = design.hand;
   const at = { step: "mouth", unit: "mm" };
   const planed = { ...at, key: "soleTaken", label: "wood planed off the sole", parameter: "hand.planing" };
   const read = { ...at, key: "mouthReading", label: "reading of the mouth", parameter: "hand.mouthReading" };
-  return budget(
+  return errorBudget(
     [
       { ...planed, tolerance: planing, derivative: mouthGrowth },
       { ...read, tolerance: mouthReading, derivative: 1 },

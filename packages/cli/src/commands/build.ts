@@ -1,16 +1,16 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 
-import { planeOf, STRENGTH_CAUTION } from "@lamplane/bench";
-import { checkPlane, findingsOf, mayBeBuilt } from "@lamplane/bench/checks";
+import { asBuiltPlane, STRENGTH_CAUTION } from "@lamplane/bench";
+import { checkPlane, checkWithoutCures, mayBeBuilt } from "@lamplane/bench/checks";
 import { writePack } from "@lamplane/export";
-import { packContent, SECTIONS, type Section } from "@lamplane/export/content";
+import { makePackContent, type PackSection, SECTIONS } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
 import { findingsText } from "./check.ts";
 
 /** The sections named in a list with commas. @throws InputRefused for any other word */
-export function sectionsIn(list: string): Section[] {
+export function parseSections(list: string): PackSection[] {
   const words = list.split(",").map((word) => word.trim());
   const unknown = words.find((word) => !SECTIONS.some((section) => section === word));
   if (unknown !== undefined)
@@ -20,22 +20,22 @@ export function sectionsIn(list: string): Section[] {
   return SECTIONS.filter((section) => words.includes(section));
 }
 
-export async function build(
+export async function buildCommand(
   io: Io,
   design: Design,
   parent: string,
   json: boolean,
-  only: readonly Section[] = SECTIONS,
+  only: readonly PackSection[] = SECTIONS,
 ): Promise<Exit> {
-  const plane = planeOf(design);
-  const findings = findingsOf(plane);
+  const plane = asBuiltPlane(design);
+  const findings = checkWithoutCures(plane);
   if (!mayBeBuilt(findings)) {
     const cured = checkPlane(plane);
     if (json) io.out(`${JSON.stringify({ name: design.name, written: null, findings: cured }, null, 2)}\n`);
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
-  const files = await packContent({ design, plane, findings, version: VERSION, only }, progressTo(io));
+  const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(
@@ -63,6 +63,6 @@ export async function build(
 }
 
 /** Tells what is being made, by rewriting one line of a terminal; silent elsewhere. */
-const progressTo = (io: Io) => (done: number, of: number, what: string) => {
+const reportProgress = (io: Io) => (done: number, of: number, what: string) => {
   if (io.showsProgress) io.err(done === of ? "\r\u001b[K" : `\r\u001b[K${done + 1}/${of} ${what}`);
 };

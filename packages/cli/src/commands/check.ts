@@ -1,19 +1,19 @@
 // `lamplane check`: every check with its figure, its limit and why; what fails comes last, where the eye is.
 
-import { planeOf, stepsDone } from "@lamplane/bench";
-import { type Cure, checkPlane, type Finding, mayBeBuilt, passedChecks, wholeCure } from "@lamplane/bench/checks";
+import { asBuiltPlane, stepsDone } from "@lamplane/bench";
+import { type Cure, checkPlane, type Finding, findRepair, mayBeBuilt, passedChecks } from "@lamplane/bench/checks";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { findingText, typedValue } from "../words.ts";
+import { findingText, formatTypedValue } from "../text.ts";
 
-export function check(io: Io, design: Design, json: boolean): Exit {
-  const plane = planeOf(design);
+export function checkCommand(io: Io, design: Design, json: boolean): Exit {
+  const plane = asBuiltPlane(design);
   const findings = checkPlane(plane);
   const passed = passedChecks(plane);
-  const mended = wholeCure(plane);
+  const repair = findRepair(plane);
   if (json)
     io.out(
-      `${JSON.stringify({ name: design.name, mayBeBuilt: mayBeBuilt(findings), findings, mended: mended ?? null, passed }, null, 2)}\n`,
+      `${JSON.stringify({ name: design.name, mayBeBuilt: mayBeBuilt(findings), findings, mended: repair ?? null, passed }, null, 2)}\n`,
     );
   else {
     io.out(
@@ -21,7 +21,7 @@ export function check(io: Io, design: Design, json: boolean): Exit {
         .map(({ code, message, source }) => `passed   ${code}\n         ${message}\n         source: ${source}\n`)
         .join(""),
     );
-    io.out(`\n${findingsText(design, findings)}\n${mendedText(mended)}`);
+    io.out(`\n${findingsText(design, findings)}\n${repairText(repair)}`);
   }
   return mayBeBuilt(findings) ? EXIT.done : EXIT.checkFailed;
 }
@@ -30,7 +30,7 @@ export function check(io: Io, design: Design, json: boolean): Exit {
 export function findingsText(design: Design, findings: readonly Finding[]): string {
   const stops = findings.filter((f) => f.severity === "stop").length;
   const warnings = findings.filter((f) => f.severity === "warning").length;
-  const rest = [counted(warnings, "warning"), counted(findings.length - stops - warnings, "note")].filter(Boolean);
+  const rest = [countText(warnings, "warning"), countText(findings.length - stops - warnings, "note")].filter(Boolean);
   const sum =
     stops > 0
       ? `${design.name}: ${stops} ${stops === 1 ? "check fails" : "checks fail"}; this plane cannot be built as it is.`
@@ -41,12 +41,12 @@ export function findingsText(design: Design, findings: readonly Finding[]): stri
 }
 
 /** The fewest changes that leave nothing which stops the plane, as a line to type. */
-export function mendedText(cures: readonly Cure[] | undefined): string {
+export function repairText(cures: readonly Cure[] | undefined): string {
   if (cures === undefined)
     return "No small set of changes was found that mends it all: it wants another iron or another plan.\n";
   if (cures.length === 0) return "";
-  return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${typedValue(parameter, value)}\n`).join("")}`;
+  return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${formatTypedValue(parameter, value)}\n`).join("")}`;
 }
 /** So many of a thing in words; nothing where there are none. */
-const counted = (count: number, word: string): string =>
+const countText = (count: number, word: string): string =>
   count === 0 ? "" : `${count} ${count === 1 ? word : `${word}s`}`;

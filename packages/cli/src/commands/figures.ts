@@ -2,9 +2,9 @@
 import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { columns, shownFor } from "../words.ts";
+import { alignColumns, formatInBothUnits } from "../text.ts";
 
-export function figures(io: Io, design: Design, json: boolean): Exit {
+export function figuresCommand(io: Io, design: Design, json: boolean): Exit {
   const found = figuresAsBuilt(design);
   if (json) {
     const keyed = Object.fromEntries(found.map(({ key, ...figure }) => [key, figure]));
@@ -12,11 +12,11 @@ export function figures(io: Io, design: Design, json: boolean): Exit {
   } else {
     const rows = found.map(({ key, value, unit, formula, source }) => [
       key,
-      shownFor(design, value, unit),
+      formatInBothUnits(design, value, unit),
       formula,
       source,
     ]);
-    io.out(`${columns([["figure", "value", "formula", "source"], ...rows])}\n\n${STRENGTH_CAUTION}\n`);
+    io.out(`${alignColumns([["figure", "value", "formula", "source"], ...rows])}\n\n${STRENGTH_CAUTION}\n`);
   }
   return EXIT.done;
 }

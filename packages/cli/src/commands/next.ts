@@ -1,56 +1,56 @@
 // `lamplane next`: where the build stands, what to do now with its numbers, what is new, and what was before.
 import {
-  type BenchState,
-  benchState,
-  type Change,
-  comparedTold,
-  figureTold,
-  JOB,
+  asBuiltPlane,
+  type BuildState,
+  buildState,
+  type FigureChange,
+  formatComparedValue,
+  formatFigure,
+  formatMeasuredValue,
+  JOB_STEPS,
   jobNumber,
   type Loss,
   lossText,
-  measuredTold,
-  planeOf,
   STEPS,
-  stepPlace,
+  stepIndex,
   wantedText,
 } from "@lamplane/bench";
-import { type Finding, findingsOf } from "@lamplane/bench/checks";
+import { checkWithoutCures, type Finding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { columns, shownFor, unreadText } from "../words.ts";
+import { alignColumns, formatInBothUnits, unreadText } from "../text.ts";
 
-export function next(io: Io, design: Design, file: string, json: boolean): Exit {
-  const state = benchState(design);
-  const stops = findingsOf(planeOf(design)).filter(({ severity }) => severity === "stop");
+export function nextCommand(io: Io, design: Design, file: string, json: boolean): Exit {
+  const state = buildState(design);
+  const stops = checkWithoutCures(asBuiltPlane(design)).filter(({ severity }) => severity === "stop");
   if (json) io.out(`${JSON.stringify({ name: design.name, ...state, stops }, null, 2)}\n`);
   else io.out(stateText(design, file, state, stops));
   return EXIT.done;
 }
 
-function stateText(design: Design, file: string, state: BenchState, stops: readonly Finding[]): string {
+function stateText(design: Design, file: string, state: BuildState, stops: readonly Finding[]): string {
   return [
     headText(design, file, state),
     ...stopsText(stops, file),
     ...taskText(design, file, state),
     ...tooWideText(design, file, state),
-    ...newText(design, state),
-    ...olderText(design, state),
-    ...notReadText(design, state),
+    ...latestStepText(design, state),
+    ...earlierStepsText(design, state),
+    ...unreadStepsText(design, state),
   ].join("\n");
 }
 
-const FIRST_SHAVING = JOB.indexOf("first-shaving") + 1;
+const FIRST_SHAVING = JOB_STEPS.indexOf("first-shaving") + 1;
 
-function headText({ name }: Design, file: string, { done, step }: BenchState): string {
+function headText({ name }: Design, file: string, { done, step }: BuildState): string {
   if (!step)
-    return `${name}: the plane is built. The traveller goes on with ${FIRST_SHAVING}, the first shaving, and ${JOB.length}, after a season.\n`;
+    return `${name}: the plane is built. The traveller goes on with ${FIRST_SHAVING}, the first shaving, and ${JOB_STEPS.length}, after a season.\n`;
   const last = done.at(-1);
   const after = last
     ? `after "${STEPS[last].title}"`
     : `nothing is cut yet (1 is the choice of wood: \`lamplane stock ${file}\`)`;
-  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB.length}, ${after}.\n\n${STEPS[step].title}\n${STEPS[step].task}\n`;
+  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB_STEPS.length}, ${after}.\n\n${STEPS[step].title}\n${STEPS[step].task}\n`;
 }
 
 /** What fails as the plane stands is told before what to do: the next cut may be the one that cannot be mended. */
@@ -63,49 +63,52 @@ const stopsText = (stops: readonly Finding[], file: string): string[] =>
         "",
       ];
 
-function taskText(design: Design, file: string, { step, figures, toMeasure }: BenchState): string[] {
+function taskText(design: Design, file: string, { step, figures, toMeasure }: BuildState): string[] {
   if (!step) return [];
   const rows = figures.map(({ key, value, unit, help, planned, unread }) => [
     `  ${key}`,
-    figureTold(design, key, value, unit),
+    formatFigure(design, key, value, unit),
     [
       help,
-      ...(planned === undefined ? [] : [`Planned: ${comparedTold(design, planned, unit)}.`]),
+      ...(planned === undefined ? [] : [`Planned: ${formatComparedValue(design, planned, unit)}.`]),
       ...(unread === undefined ? [] : [`Not measured (${unread}): taken as planned.`]),
     ].join(" "),
   ]);
   const measure = toMeasure.flatMap(({ key, unit, expected }) => [
     `  lamplane measured ${file} ${key}=…`,
-    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? measuredTold(design, expected, unit)}.`,
+    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? formatMeasuredValue(design, expected, unit)}.`,
   ]);
   const closing =
     measure.length > 0
       ? ["", "Then measure, and write down what came out:", ...measure]
       : ["", `When it is done: lamplane measured ${file} done=${step}`];
-  return [columns(rows), ...closing, ""];
+  return [alignColumns(rows), ...closing, ""];
 }
 
-function tooWideText(design: Design, file: string, { mouthTooWideBy }: BenchState): string[] {
+function tooWideText(design: Design, file: string, { mouthTooWideBy }: BuildState): string[] {
   if (mouthTooWideBy === 0) return [];
   return [
-    `The mouth is too wide by ${shownFor(design, mouthTooWideBy, "mm")}, and no planing closes it:`,
+    `The mouth is too wide by ${formatInBothUnits(design, mouthTooWideBy, "mm")}, and no planing closes it:`,
     `\`lamplane mouth ${file} --seen …\` says what does.`,
     "",
   ];
 }
 
 /** What the latest step brought: each value that is off, what it costs, and the later steps' numbers that moved with it. */
-function newText(design: Design, { latest, step, lost, changed }: BenchState): string[] {
+function latestStepText(design: Design, { latest, step, lost, changed }: BuildState): string[] {
   const values = lost.filter((loss) => loss.step === latest);
   if (latest === undefined || values.length === 0) return [];
   const shownAbove = new Set<string>(step ? STEPS[step].figures : []);
-  const later = new Set<string>(STEP_NAMES.slice(stepPlace(latest) + 1).flatMap((name) => STEPS[name].figures));
+  const later = new Set<string>(STEP_NAMES.slice(stepIndex(latest) + 1).flatMap((name) => STEPS[name].figures));
   const moved = changed.filter(({ key, isNew }) => isNew && later.has(key) && !shownAbove.has(key));
   return [
     `New from "${STEPS[latest].title}":`,
     ...values.flatMap((loss) => lossLines(design, loss)),
     ...(moved.length > 0
-      ? ["  Numbers of later steps that moved with it:", columns(moved.map((change) => movedRow(design, change)))]
+      ? [
+          "  Numbers of later steps that moved with it:",
+          alignColumns(moved.map((change) => figureChangeRow(design, change))),
+        ]
       : []),
     "",
   ];
@@ -117,24 +120,24 @@ function lossLines(design: Design, loss: Loss): string[] {
   return [`  ${loss.key}: ${came}`, ...costs.map((cost) => `      ${cost}`)];
 }
 
-const movedRow = (design: Design, { key, planned, now, unit, help }: Change): string[] => [
+const figureChangeRow = (design: Design, { key, planned, now, unit, help }: FigureChange): string[] => [
   `    ${key}`,
-  `${comparedTold(design, now, unit)}, planned ${comparedTold(design, planned, unit)}`,
+  `${formatComparedValue(design, now, unit)}, planned ${formatComparedValue(design, planned, unit)}`,
   help,
 ];
 
 /** What came out otherwise at steps before the latest: a line each, for every number told allows for it. */
-function olderText(design: Design, { latest, step, lost }: BenchState): string[] {
+function earlierStepsText(design: Design, { latest, step, lost }: BuildState): string[] {
   const older = lost.filter((loss) => loss.step !== latest);
   if (older.length === 0) return [];
   const rows = older.map(({ key, asked, got, unit, costs }) => [
     `  ${key}`,
-    `${comparedTold(design, got, unit)} instead of ${comparedTold(design, asked, unit)}`,
+    `${formatComparedValue(design, got, unit)} instead of ${formatComparedValue(design, asked, unit)}`,
     costs.length === 0 ? "" : `still felt in ${costs.map((cost) => cost.key).join(", ")}`,
   ]);
   const head = step ? "From earlier steps, already allowed for in every number above:" : "What came out otherwise:";
-  return [head, columns(rows), ""];
+  return [head, alignColumns(rows), ""];
 }
 
-const notReadText = (design: Design, { unread }: BenchState): string[] =>
+const unreadStepsText = (design: Design, { unread }: BuildState): string[] =>
   unread.length === 0 ? [] : [`Not measured, so taken as planned: ${unreadText(design, unread)}.`, ""];

@@ -1,11 +1,11 @@
 // `lamplane stock`: how to cut the wood; exit 1 where the billet given is too small.
-import { stockPlanAsBuilt } from "@lamplane/bench";
+import { asBuiltStockPlan } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { stockText } from "../stock-words.ts";
+import { stockText } from "../stock-text.ts";
 
-export function stock(io: Io, design: Design, json: boolean): Exit {
-  const plan = stockPlanAsBuilt(design);
+export function stockCommand(io: Io, design: Design, json: boolean): Exit {
+  const plan = asBuiltStockPlan(design);
   io.out(`${json ? JSON.stringify({ name: design.name, ...plan }, null, 2) : stockText(design, plan)}\n`);
   return plan.billet.fits === false ? EXIT.checkFailed : EXIT.done;
 }

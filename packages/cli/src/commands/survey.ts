@@ -1,22 +1,22 @@
 // `lamplane survey`: a bed's readings to a verdict and a map of the work; or a sheet to fill in.
 import {
-  bedSurvey,
+  asBuiltPlane,
+  bedExtent,
   blankSheet,
-  planeOf,
-  type Readings,
+  judgeBed,
+  parseSurvey,
   SURVEY_SOURCES,
+  type SurveyReadings,
   stationsInRecess,
-  surveyedBed,
-  surveyReadings,
   surveyText,
 } from "@lamplane/bench";
-import { plainText } from "@lamplane/parameters/design";
+import { readPlainText } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { contentOf, faultLines } from "../file-content.ts";
+import { faultLines, readContent } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 
-const READINGS_FILE = { what: "readings file", beginning: "`lamplane survey FILE --blank` prints one to fill in" };
+const READINGS_FILE = { what: "readings file", howToStart: "`lamplane survey FILE --blank` prints one to fill in" };
 
 export interface SurveyOptions {
   readonly readings?: string | undefined;
@@ -25,16 +25,16 @@ export interface SurveyOptions {
 }
 
 /** Exit 1 unless the bed passes: a hump that is shown, a hollow over its limit, or readings that rule no hump out. */
-export function survey(io: Io, design: Design, { readings: file, blank, json }: SurveyOptions): Exit {
-  const plane = planeOf(design);
+export function surveyCommand(io: Io, design: Design, { readings: file, blank, json }: SurveyOptions): Exit {
+  const plane = asBuiltPlane(design);
   if (blank && file !== undefined) throw new InputRefused("--blank prints an empty sheet; leave the readings file out");
   if (blank) {
     io.out(blankSheet(plane));
     return EXIT.done;
   }
-  if (file === undefined) throw new InputRefused(`Name the readings file too; ${READINGS_FILE.beginning}.`);
-  const readings = readingsFrom(file, plane);
-  const found = bedSurvey(readings, surveyedBed(plane));
+  if (file === undefined) throw new InputRefused(`Name the readings file too; ${READINGS_FILE.howToStart}.`);
+  const readings = loadReadings(file, plane);
+  const found = judgeBed(readings, bedExtent(plane));
   const inRecess = stationsInRecess(plane, readings);
   if (json)
     io.out(`${JSON.stringify({ name: design.name, lengths: "mm", inRecess, survey: found }, finiteOrNull, 2)}\n`);
@@ -43,10 +43,10 @@ export function survey(io: Io, design: Design, { readings: file, blank, json }: 
 }
 
 /** @throws InputRefused with one line for every fault */
-function readingsFrom(file: string, plane: Elevation): Readings {
-  const plain = plainText(contentOf(file, READINGS_FILE), file);
+function loadReadings(file: string, plane: Elevation): SurveyReadings {
+  const plain = readPlainText(readContent(file, READINGS_FILE), file);
   if (plain.faults) throw new InputRefused(faultLines(plain.faults));
-  const { readings, faults } = surveyReadings(plain.text, surveyedBed(plane));
+  const { readings, faults } = parseSurvey(plain.text, bedExtent(plane));
   if (faults) throw new InputRefused(faults.map(({ message }) => `${file}:${message}`).join("\n"));
   return readings;
 }

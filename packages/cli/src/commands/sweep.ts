@@ -13,19 +13,27 @@ import {
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { figuresAsBuilt } from "@lamplane/bench";
-import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
+import { toWriteError, WriteError } from "@lamplane/export/write-error";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { plotRoles } from "../sweep/plots.ts";
-import { headerLine, lineBeginning, type Sweep } from "../sweep/rows.ts";
+import { assignPlotRoles } from "../sweep/plots.ts";
+import { headerLine, type Sweep, sweepLinePrefix } from "../sweep/rows.ts";
 import { runSweep } from "../sweep/run.ts";
-import { designCount, variationsOf } from "../sweep/variations.ts";
+import { countDesigns, parseVariations } from "../sweep/variations.ts";
 import { VERSION } from "../version.ts";
 
 /** Figures that a sweep shows unless told otherwise. */
-const SHOWN = ["mouthGrowth", "glueGap", "unsupported", "throatNarrowing", "pinToRamp", "shearOut", "wedgeAtPin"];
+const DEFAULT_FIGURES = [
+  "mouthGrowth",
+  "glueGap",
+  "unsupported",
+  "throatNarrowing",
+  "pinToRamp",
+  "shearOut",
+  "wedgeAtPin",
+];
 
-export interface SweepAsked {
+export interface SweepOptions {
   readonly vary: readonly string[];
   readonly figures: readonly string[];
   /** File that the table goes to; standard output without it. */
@@ -34,12 +42,12 @@ export interface SweepAsked {
   readonly plots: string | undefined;
 }
 
-export async function sweep(io: Io, design: Design, { vary, figures, out, plots }: SweepAsked): Promise<Exit> {
+export async function sweepCommand(io: Io, design: Design, { vary, figures, out, plots }: SweepOptions): Promise<Exit> {
   if (vary.length === 0) throw new InputRefused("sweep: name what to vary: --vary bed.angle=43..57:0.5");
-  const asked: Sweep = { design, variations: variationsOf(vary, design), figures: figureKeys(figures, design) };
-  const count = designCount(asked.variations);
-  if (plots !== undefined) plotRoles(asked); // refuses before the work what cannot be drawn after it
-  const table = out === undefined ? await toOutput(io, asked, count) : await toFile(io, asked, count, out);
+  const asked: Sweep = { design, variations: parseVariations(vary, design), figures: parseFigureKeys(figures, design) };
+  const count = countDesigns(asked.variations);
+  if (plots !== undefined) assignPlotRoles(asked); // refuses before the work what cannot be drawn after it
+  const table = out === undefined ? await sweepToOutput(io, asked, count) : await sweepToFile(io, asked, count, out);
   if (plots === undefined) return EXIT.done;
   const { writePlots } = await import("../sweep/plot-files.ts");
   const drawn = writePlots(asked, table(), plots);
@@ -50,7 +58,7 @@ export async function sweep(io: Io, design: Design, { vary, figures, out, plots 
 }
 
 /** The table as it was printed. */
-async function toOutput(io: Io, asked: Sweep, count: number): Promise<() => string> {
+async function sweepToOutput(io: Io, asked: Sweep, count: number): Promise<() => string> {
   const parts = [headerLine(asked)];
   io.out(parts[0]!);
   await runSweep(asked, 0, count, (lines) => {
@@ -60,8 +68,8 @@ async function toOutput(io: Io, asked: Sweep, count: number): Promise<() => stri
   return () => parts.join("");
 }
 
-function figureKeys(given: readonly string[], design: Design): readonly string[] {
-  if (given.length === 0) return SHOWN;
+function parseFigureKeys(given: readonly string[], design: Design): readonly string[] {
+  if (given.length === 0) return DEFAULT_FIGURES;
   const known = figuresAsBuilt(design).map(({ key }) => key);
   const unknown = given.find((key) => !known.includes(key));
   if (unknown === undefined) return given;
@@ -69,36 +77,32 @@ function figureKeys(given: readonly string[], design: Design): readonly string[]
 }
 
 /** Writes beside the target, under a name that only the same sweep has, and renames when whole. Gives the table as written. */
-async function toFile(io: Io, asked: Sweep, count: number, out: string): Promise<() => string> {
+async function sweepToFile(io: Io, asked: Sweep, count: number, out: string): Promise<() => string> {
   const part = join(dirname(out), `.${basename(out)}.${fingerprint(asked)}.part`);
   try {
-    refuseOther(out);
-    const first = linesKept(part, asked, count);
+    refuseForeignFile(out);
+    const first = restorePart(part, asked, count);
     const file = openSync(part, "a");
     try {
       await runSweep(asked, first, count, (lines, done) => {
-        writeWhole(file, lines);
+        writeAll(file, lines);
         if (io.showsProgress) io.err(done === count ? "\r\u001b[K" : `\r\u001b[K${done} of ${count} designs`);
       });
     } finally {
       closeSync(file);
     }
-    if (soundLines(part, asked, count).length < count) throw writtenByTwo(out);
+    if (readCompleteLines(part, asked, count).length < count) throw concurrentWriteError(out);
     renameSync(part, out);
     io.out(`${out}: ${count} designs${first > 0 ? `, ${first} of them from the run that was broken off` : ""}.\n`);
     return () => readFileSync(out, "utf8");
   } catch (error) {
-    throw asCouldNotWrite(out, error);
+    throw toWriteError(out, error);
   }
 }
 
 /** Two runs of one sweep that write to one file spoil each other's lines, and are told so; what was sound is kept. */
-const writtenByTwo = (out: string) =>
-  new CouldNotWrite(
-    out,
-    "another run of the same sweep writes it at the same time",
-    "run it again when that has ended",
-  );
+const concurrentWriteError = (out: string) =>
+  new WriteError(out, "another run of the same sweep writes it at the same time", "run it again when that has ended");
 
 const fingerprint = (asked: Sweep): string =>
   createHash("sha256")
@@ -107,11 +111,11 @@ const fingerprint = (asked: Sweep): string =>
     .slice(0, 12);
 
 /** An older table is replaced; anything else is left as it is. */
-function refuseOther(out: string): void {
+function refuseForeignFile(out: string): void {
   if (!existsSync(out)) return;
   const isTable = statSync(out).isFile() && /(^|,)stops,warnings\r\n/.test(readFileSync(out, "utf8").slice(0, 4096));
   if (!isTable)
-    throw new CouldNotWrite(
+    throw new WriteError(
       out,
       "there is something that is no table of a sweep",
       "it was left as it is: choose another name",
@@ -119,17 +123,17 @@ function refuseOther(out: string): void {
 }
 
 /** Lines of this sweep that stand whole in a part file, from its beginning; what follows the first that is none is no one's. */
-function soundLines(part: string, asked: Sweep, count: number): string[] {
+function readCompleteLines(part: string, asked: Sweep, count: number): string[] {
   const header = headerLine(asked);
   const text = existsSync(part) ? readFileSync(part, "utf8") : "";
   const lines = text.startsWith(header) ? text.slice(header.length).split("\r\n").slice(0, -1) : [];
-  const spoiled = lines.findIndex((line, i) => i >= count || !line.startsWith(lineBeginning(asked, i)));
+  const spoiled = lines.findIndex((line, i) => i >= count || !line.startsWith(sweepLinePrefix(asked, i)));
   return spoiled < 0 ? lines : lines.slice(0, spoiled);
 }
 
 /** Begins the part with the lines that a broken-off run left. It is a file anew: another run that still writes does not write here. */
-function linesKept(part: string, asked: Sweep, count: number): number {
-  const kept = soundLines(part, asked, count);
+function restorePart(part: string, asked: Sweep, count: number): number {
+  const kept = readCompleteLines(part, asked, count);
   try {
     writeFileSync(`${part}~`, headerLine(asked) + kept.map((line) => `${line}\r\n`).join(""));
     renameSync(`${part}~`, part);
@@ -141,7 +145,7 @@ function linesKept(part: string, asked: Sweep, count: number): number {
 }
 
 /** All of a text: a disk that fills up takes the beginning of it without a complaint, and complains at the next. */
-function writeWhole(file: number, text: string): void {
+function writeAll(file: number, text: string): void {
   const bytes = Buffer.from(text);
   for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
 }

@@ -1,21 +1,21 @@
 // `lamplane tolerance`: which step decides the mouth, and how well each must be done.
 
-import { LEAST_RUNS, MOST_RUNS, TOLERANCE_NOTES, tolerances, toleranceText } from "@lamplane/bench";
+import { LEAST_RUNS, MOST_RUNS, TOLERANCE_NOTES, toleranceReport, toleranceText } from "@lamplane/bench";
 import { LARGEST_SEED } from "@lamplane/geometry/numerics";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 
 /** @throws InputRefused where seed or runs are no whole numbers within their limits */
-export function tolerance(io: Io, design: Design, asked: { seed: number; runs: number; json: boolean }): Exit {
-  const seed = whole("--seed", asked.seed, 0, LARGEST_SEED);
-  const runs = whole("--runs", asked.runs, LEAST_RUNS, MOST_RUNS);
-  const report = tolerances(design, { seed, runs });
+export function toleranceCommand(io: Io, design: Design, asked: { seed: number; runs: number; json: boolean }): Exit {
+  const seed = requireWholeNumber("--seed", asked.seed, 0, LARGEST_SEED);
+  const runs = requireWholeNumber("--runs", asked.runs, LEAST_RUNS, MOST_RUNS);
+  const report = toleranceReport(design, { seed, runs });
   if (asked.json) io.out(`${JSON.stringify({ name: design.name, ...report, notes: TOLERANCE_NOTES }, null, 2)}\n`);
   else io.out(`${toleranceText(report, design).join("\n")}\n`);
   return EXIT.done;
 }
 
-function whole(option: string, value: number, least: number, most: number): number {
+function requireWholeNumber(option: string, value: number, least: number, most: number): number {
   if (Number.isInteger(value) && value >= least && value <= most) return value;
   throw new InputRefused(
     `${option} ${Number.isNaN(value) ? "is no number" : value}: write a whole number from ${least} to ${most}`,

@@ -2,7 +2,7 @@
 import { existsSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join, resolve } from "node:path";
-import { designContent } from "../design-file.ts";
+import { readDesignBytes } from "../design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { startViewServer } from "../view-server.ts";
 
@@ -13,12 +13,17 @@ const HIGHEST_PORT = 65_535;
  * @param ended resolves when the maker has had enough
  * @throws InputRefused where the file cannot be read or the port is taken
  */
-export async function view(io: Io, file: string | undefined, port: number, ended = interrupted()): Promise<Exit> {
+export async function viewCommand(
+  io: Io,
+  file: string | undefined,
+  port: number,
+  ended = waitForInterrupt(),
+): Promise<Exit> {
   if (!(Number.isInteger(port) && port >= 0 && port <= HIGHEST_PORT))
     throw new InputRefused(`--port ${port}: write a whole number from 0 to ${HIGHEST_PORT}; 0 takes a free one`);
-  if (file !== undefined) designContent(file);
-  const server = await startViewServer({ page: builtPage(), file: file && resolve(file), port }).catch(
-    portRefused(port),
+  if (file !== undefined) readDesignBytes(file);
+  const server = await startViewServer({ page: requirePageFolder(), file: file && resolve(file), port }).catch(
+    portError(port),
   );
   io.out(`${server.address}\n`);
   io.out(
@@ -32,14 +37,14 @@ export async function view(io: Io, file: string | undefined, port: number, ended
 }
 
 /** Folder of the page as it was built. */
-function builtPage(): string {
+function requirePageFolder(): string {
   const viewer = dirname(createRequire(import.meta.url).resolve("@lamplane/viewer/package.json"));
   const page = join(viewer, "dist");
   if (existsSync(join(page, "index.html"))) return page;
   throw new InputRefused("The page is not built yet; in the project's folder run `npx -y pnpm@10.34.9 viewer`.");
 }
 
-const portRefused =
+const portError =
   (port: number) =>
   (error: NodeJS.ErrnoException): never => {
     if (error.code === "EADDRINUSE" || error.code === "EACCES")
@@ -47,7 +52,7 @@ const portRefused =
     throw error;
   };
 
-const interrupted = (): Promise<void> =>
+const waitForInterrupt = (): Promise<void> =>
   new Promise((done) => {
     for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => done());
   });

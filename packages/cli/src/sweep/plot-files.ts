@@ -2,52 +2,48 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { figuresAsBuilt } from "@lamplane/bench";
-import { asCouldNotWrite, CouldNotWrite } from "@lamplane/export/could-not-write";
+import { toWriteError, WriteError } from "@lamplane/export/write-error";
 import type { Picture } from "@lamplane/sheets";
 import { pictureSvg } from "@lamplane/sheets";
-import { type FigureTold, sweepPictures } from "./plots.ts";
+import { type FigureDescription, sweepPictures } from "./plots.ts";
 import type { Sweep } from "./rows.ts";
 
-/** Draws a sweep's table into a folder; gives the names of the files. @throws CouldNotWrite */
+/** Draws a sweep's table into a folder; gives the names of the files. @throws WriteError */
 export function writePlots(sweep: Sweep, table: string, folder: string): string[] {
-  const pictures = sweepPictures(sweep, table, toldOf(sweep));
+  const pictures = sweepPictures(sweep, table, describeFigures(sweep));
   try {
     mkdirSync(folder, { recursive: true });
   } catch (error) {
-    throw asCouldNotWrite(folder, error);
+    throw toWriteError(folder, error);
   }
-  for (const picture of pictures) refuseOther(join(folder, fileOf(picture)), picture);
+  for (const picture of pictures) refuseForeignFile(join(folder, fileNameOf(picture)), picture);
   return pictures.map((picture) => {
-    writeWhole(join(folder, fileOf(picture)), pictureSvg(picture));
-    return fileOf(picture);
+    writeAll(join(folder, fileNameOf(picture)), pictureSvg(picture));
+    return fileNameOf(picture);
   });
 }
 
-const fileOf = ({ name }: Picture): string => `${name}.svg`;
+const fileNameOf = ({ name }: Picture): string => `${name}.svg`;
 
 /** What the figures are; one that the design itself lacks, as a recess's where there is none, is told by its key. */
-function toldOf({ design, figures }: Sweep): FigureTold[] {
+function describeFigures({ design, figures }: Sweep): FigureDescription[] {
   const known = new Map(figuresAsBuilt(design).map((figure) => [figure.key, figure]));
   return figures.map((key) => known.get(key) ?? { key, unit: "", help: key });
 }
 
-function refuseOther(path: string, { name }: Picture): void {
+function refuseForeignFile(path: string, { name }: Picture): void {
   if (!existsSync(path)) return;
   if (statSync(path).isFile() && readFileSync(path, "utf8").slice(0, 1000).includes(`id="${name}-title"`)) return;
-  throw new CouldNotWrite(
-    path,
-    "there is something that is no such plot",
-    "it was left as it is: choose another folder",
-  );
+  throw new WriteError(path, "there is something that is no such plot", "it was left as it is: choose another folder");
 }
 
-function writeWhole(path: string, text: string): void {
+function writeAll(path: string, text: string): void {
   const beside = `${path}.${process.pid}.tmp`;
   try {
     writeFileSync(beside, text, { flag: "wx" });
     renameSync(beside, path);
   } catch (error) {
     rmSync(beside, { force: true });
-    throw asCouldNotWrite(path, error);
+    throw toWriteError(path, error);
   }
 }

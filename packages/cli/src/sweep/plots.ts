@@ -3,11 +3,11 @@
 import { rowAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { inUnits, trimmed } from "@lamplane/parameters/units";
+import { formatDecimal, fromMillimetres } from "@lamplane/parameters/units";
 import { type Picture, type SweptLine, type SweptPoint, sweepPlot } from "@lamplane/sheets";
 import { InputRefused } from "../io.ts";
 import type { Sweep } from "./rows.ts";
-import { designCount, type Variation, valuesAt } from "./variations.ts";
+import { countDesigns, type Variation, variationValues } from "./variations.ts";
 
 /** Lines that one picture can tell apart. */
 const MOST_LINES = 12;
@@ -15,21 +15,21 @@ const MOST_LINES = 12;
 const MOST_PICTURES = 60;
 
 /** What a figure is, for its plot. */
-export interface FigureTold {
+export interface FigureDescription {
   readonly key: string;
   readonly unit: string;
   readonly help: string;
 }
 
 /** What runs along x, what tells the lines apart, and what is held in each picture. */
-interface Roles {
+interface PlotRoles {
   readonly across: number;
   readonly lines: number | undefined;
-  readonly held: readonly number[];
+  readonly fixed: readonly number[];
 }
 
 /** Which parameter goes where. @throws InputRefused where none is a number with two values, or the pictures would be too many */
-export function plotRoles({ variations, figures }: Sweep): Roles {
+export function assignPlotRoles({ variations, figures }: Sweep): PlotRoles {
   const several = variations.map((_, k) => k).filter((k) => variations[k]!.values.length > 1);
   const across = several.find((k) => variations[k]!.values.every((value) => typeof value === "number"));
   if (across === undefined)
@@ -40,17 +40,17 @@ export function plotRoles({ variations, figures }: Sweep): Roles {
     throw new InputRefused(
       `--plots: that makes ${pictures} pictures; at most ${MOST_PICTURES} are drawn. Vary fewer parameters, or name fewer figures.`,
     );
-  return { across, lines, held };
+  return { across, lines, fixed: held };
 }
 
 /** The plots of a sweep's table. A figure that no two designs of a picture have gives none. */
-export function sweepPictures(sweep: Sweep, table: string, told: readonly FigureTold[]): Picture[] {
-  const roles = plotRoles(sweep);
-  const rows = rowsIn(sweep, table);
-  return told.flatMap((figure, k) =>
-    [...groupedBy(rows, ({ values }) => roles.held.map((h) => values[h]!)).values()].flatMap((group, i, all) => {
-      const name = `sweep-${kebab(figure.key)}${all.length > 1 ? `-${i + 1}` : ""}`;
-      return pictureOf(sweep, roles, { figure, name, column: k, rows: group }) ?? [];
+export function sweepPictures(sweep: Sweep, table: string, descriptions: readonly FigureDescription[]): Picture[] {
+  const roles = assignPlotRoles(sweep);
+  const rows = parseTableRows(sweep, table);
+  return descriptions.flatMap((figure, k) =>
+    [...groupBy(rows, ({ values }) => roles.fixed.map((h) => values[h]!)).values()].flatMap((group, i, all) => {
+      const name = `sweep-${toKebabCase(figure.key)}${all.length > 1 ? `-${i + 1}` : ""}`;
+      return makeSweepPlot(sweep, roles, { figure, name, column: k, rows: group }) ?? [];
     }),
   );
 }
@@ -62,28 +62,28 @@ interface TableRow {
 }
 
 /** The table's rows. Its last cells are numbers and codes, in which there is no comma; the values are known from their place. */
-function rowsIn({ variations, figures }: Sweep, table: string): TableRow[] {
+function parseTableRows({ variations, figures }: Sweep, table: string): TableRow[] {
   const lines = table.trimEnd().split("\r\n").slice(1);
-  if (lines.length !== designCount(variations)) throw new Error(`a sweep's table has ${lines.length} rows`);
+  if (lines.length !== countDesigns(variations)) throw new Error(`a sweep's table has ${lines.length} rows`);
   return lines.map((line, index) => {
     const cells = line.split(",").slice(-(figures.length + 2));
     return {
-      values: valuesAt(variations, index),
+      values: variationValues(variations, index),
       figures: figures.map((_, k) => (cells[k] === "" ? undefined : Number(cells[k]))),
       stops: cells.at(-2)!.split(" ").filter(Boolean),
     };
   });
 }
 
-interface PictureAsked {
-  readonly figure: FigureTold;
+interface SweepPlotRequest {
+  readonly figure: FigureDescription;
   readonly name: string;
   /** Which of the figures. */
   readonly column: number;
   readonly rows: readonly TableRow[];
 }
 
-function pictureOf({ design, variations }: Sweep, { across, lines, held }: Roles, asked: PictureAsked) {
+function makeSweepPlot({ design, variations }: Sweep, { across, lines, fixed }: PlotRoles, asked: SweepPlotRequest) {
   const { figure, name, column, rows } = asked;
   const x = variations[across]!;
   const point = ({ values, figures, stops }: TableRow): SweptPoint => ({
@@ -91,32 +91,32 @@ function pictureOf({ design, variations }: Sweep, { across, lines, held }: Roles
     y: figures[column],
     stops,
   });
-  const groups = groupedBy(rows, ({ values }) => (lines === undefined ? [] : [values[lines]!]));
+  const groups = groupBy(rows, ({ values }) => (lines === undefined ? [] : [values[lines]!]));
   const all = [...groups.values()].map(
     (group): SweptLine => ({
       label: lines === undefined ? "" : valueLabel(design, variations[lines]!, group[0]!.values[lines]!),
       points: group.map(point),
     }),
   );
-  const shown = spreadOut(all, MOST_LINES);
+  const shown = sampleEvenly(all, MOST_LINES);
   return sweepPlot({
     name,
-    title: titleOf(design, figure, {
+    title: plotTitle(design, figure, {
       by: lines === undefined ? "" : variations[lines]!.path,
       of: shown.length < all.length ? ` (${shown.length} of ${all.length} values)` : "",
-      at: held
+      at: fixed
         .map((h) => `${variations[h]!.path} ${valueLabel(design, variations[h]!, rows[0]!.values[h]!)}`)
         .join(", "),
       dashed: shown.some((line) => line.points.some(({ stops }) => stops.length > 0)),
     }),
-    x: { label: x.path, unit: unitAt(x.path) },
+    x: { label: x.path, unit: unitOfPath(x.path) },
     y: { label: figure.key, unit: figure.unit },
     lines: shown,
     units: design.units,
   });
 }
 
-interface Words {
+interface TitleWords {
   /** What tells the lines apart, how many of its values are shown, what is held. */
   readonly by: string;
   readonly of: string;
@@ -124,12 +124,12 @@ interface Words {
   readonly dashed: boolean;
 }
 
-function titleOf({ name }: Design, { help }: FigureTold, { by, of, at, dashed }: Words): string {
+function plotTitle({ name }: Design, { help }: FigureDescription, { by, of, at, dashed }: TitleWords): string {
   const lines = by === "" ? "" : ` By ${by}${of}${at === "" ? "" : `, at ${at}`}.`;
   return `${name}: ${help}${lines}${dashed ? " Dashed where a check stops the plane." : ""}`;
 }
 
-const unitAt = (path: string): string => {
+const unitOfPath = (path: string): string => {
   const row = rowAt(path);
   return row.kind === "number" ? UNIT_OF[row.quantity] : "";
 };
@@ -137,18 +137,18 @@ const unitAt = (path: string): string => {
 /** A value as a plot tells it: in the maker's unit alone. */
 function valueLabel({ units }: Design, { path }: Variation, value: number | string): string {
   if (typeof value === "string") return value;
-  const unit = unitAt(path);
-  if (unit === "mm") return `${trimmed(inUnits(value, units), units === "mm" ? 3 : 4)} ${units}`;
-  return `${trimmed(value, 4)}${unit === "" || unit === "°" ? unit : ` ${unit}`}`;
+  const unit = unitOfPath(path);
+  if (unit === "mm") return `${formatDecimal(fromMillimetres(value, units), units === "mm" ? 3 : 4)} ${units}`;
+  return `${formatDecimal(value, 4)}${unit === "" || unit === "°" ? unit : ` ${unit}`}`;
 }
 
 /** So many of a list, evenly over it, the first and the last among them. */
-function spreadOut<T>(list: readonly T[], most: number): readonly T[] {
+function sampleEvenly<T>(list: readonly T[], most: number): readonly T[] {
   if (list.length <= most) return list;
   return Array.from({ length: most }, (_, i) => list[Math.round((i * (list.length - 1)) / (most - 1))]!);
 }
 
-function groupedBy<T>(list: readonly T[], key: (each: T) => readonly unknown[]): Map<string, T[]> {
+function groupBy<T>(list: readonly T[], key: (each: T) => readonly unknown[]): Map<string, T[]> {
   const groups = new Map<string, T[]>();
   for (const each of list) {
     const name = JSON.stringify(key(each));
@@ -159,4 +159,4 @@ function groupedBy<T>(list: readonly T[], key: (each: T) => readonly unknown[]):
   return groups;
 }
 
-const kebab = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+const toKebabCase = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);

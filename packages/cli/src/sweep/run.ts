@@ -1,7 +1,7 @@
 // All designs of a sweep over all cores, their lines handed on in order as they come.
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
-import { type Sweep, sweepLines } from "./rows.ts";
+import { computeSweepLines, type Sweep } from "./rows.ts";
 
 /** Designs handed to a worker at once: some tenths of a second's work, so that progress shows and no core waits long. */
 const AT_ONCE = 250;
@@ -15,12 +15,12 @@ export async function runSweep(
 ) {
   const isSource = import.meta.url.endsWith(".ts"); // a worker cannot load TypeScript: then this thread does the work
   const workers = Math.min(availableParallelism(), Math.ceil((count - first) / AT_ONCE));
-  if (isSource || workers < 2) return inThisThread(sweep, first, count, write);
+  if (isSource || workers < 2) return runInThisThread(sweep, first, count, write);
   const ready = new Map<number, string>();
   let [asked, written, failed] = [first, first, false];
   const ends = await Promise.allSettled(
     Array.from({ length: workers }, () =>
-      servedBy(
+      feedWorker(
         new Worker(new URL("./worker.js", import.meta.url), { workerData: sweep }),
         () => {
           if (failed || asked >= count) return undefined;
@@ -46,20 +46,29 @@ export async function runSweep(
   for (const end of ends) if (end.status === "rejected") throw end.reason;
 }
 
-function inThisThread(sweep: Sweep, first: number, count: number, write: (lines: string, done: number) => void): void {
+function runInThisThread(
+  sweep: Sweep,
+  first: number,
+  count: number,
+  write: (lines: string, done: number) => void,
+): void {
   for (let from = first; from < count; from += AT_ONCE) {
     const to = Math.min(count, from + AT_ONCE);
-    write(sweepLines(sweep, from, to), to);
+    write(computeSweepLines(sweep, from, to), to);
   }
 }
 
-interface Range {
+interface IndexRange {
   readonly from: number;
   readonly to: number;
 }
 
 /** Feeds a worker ranges until there are no more; ends it, whatever happens. */
-async function servedBy(worker: Worker, next: () => Range | undefined, got: (from: number, lines: string) => void) {
+async function feedWorker(
+  worker: Worker,
+  next: () => IndexRange | undefined,
+  onLines: (from: number, lines: string) => void,
+) {
   try {
     await new Promise<void>((resolve, reject) => {
       const ask = () => {
@@ -71,7 +80,7 @@ async function servedBy(worker: Worker, next: () => Range | undefined, got: (fro
       worker.on("exit", (code) => reject(new Error(`a worker of the sweep ended by itself, with ${code}`)));
       worker.on("message", ({ from, lines }: { from: number; lines: string }) => {
         try {
-          got(from, lines);
+          onLines(from, lines);
           ask();
         } catch (error) {
           reject(error);

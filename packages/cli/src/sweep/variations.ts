@@ -1,8 +1,8 @@
 // What a sweep varies: parameters and the values each takes, read and judged before the first design is worked out.
 import { completeDesign, valueAt, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
-import { readNumberText } from "@lamplane/parameters/units";
-import { noSuchParameter } from "../design-file.ts";
+import { parseNumber } from "@lamplane/parameters/units";
+import { unknownParameterError } from "../design-file.ts";
 import { InputRefused } from "../io.ts";
 
 /** One parameter and its values, mm, degrees or words, in the order given. */
@@ -18,11 +18,11 @@ const MOST_DESIGNS = 1_000_000;
  * `bed.angle=43..57:0.5` (both ends count) or `iron.thickness=2.5,3.2,4`; lengths in the file's unit unless they carry one.
  * @throws InputRefused where a parameter, a value or the number of designs will not do
  */
-export function variationsOf(given: readonly string[], design: Design): Variation[] {
-  const variations = given.map((each) => variation(each, design));
+export function parseVariations(assignments: readonly string[], design: Design): Variation[] {
+  const variations = assignments.map((each) => parseVariation(each, design));
   const twice = variations.find(({ path }, i) => variations.findIndex((other) => other.path === path) !== i);
   if (twice) throw new InputRefused(`--vary ${twice.path}: is given twice; name each parameter once`);
-  const count = designCount(variations);
+  const count = countDesigns(variations);
   if (count > MOST_DESIGNS)
     throw new InputRefused(
       `--vary: that makes ${count} designs; at most ${MOST_DESIGNS} are swept. Take larger steps.`,
@@ -32,11 +32,11 @@ export function variationsOf(given: readonly string[], design: Design): Variatio
 }
 
 /** How many designs the variations make together. */
-export const designCount = (variations: readonly Variation[]): number =>
+export const countDesigns = (variations: readonly Variation[]): number =>
   variations.reduce((product, { values }) => product * values.length, 1);
 
 /** The values of one design of a sweep; the last parameter named changes fastest. */
-export function valuesAt(variations: readonly Variation[], index: number): (number | string)[] {
+export function variationValues(variations: readonly Variation[], index: number): (number | string)[] {
   let rest = index;
   return variations
     .toReversed()
@@ -48,19 +48,21 @@ export function valuesAt(variations: readonly Variation[], index: number): (numb
     .reverse();
 }
 
-function variation(given: string, design: Design): Variation {
-  const [, path, text] = /^([^=]+)=(.+)$/s.exec(given) ?? [];
+function parseVariation(assignment: string, design: Design): Variation {
+  const [, path, text] = /^([^=]+)=(.+)$/s.exec(assignment) ?? [];
   if (path === undefined || text === undefined)
-    throw new InputRefused(`--vary ${given}: write KEY=FROM..TO:STEP or KEY=VALUE,VALUE, such as bed.angle=43..57:0.5`);
+    throw new InputRefused(
+      `--vary ${assignment}: write KEY=FROM..TO:STEP or KEY=VALUE,VALUE, such as bed.angle=43..57:0.5`,
+    );
   const row = rowsOf(TABLE).find((each) => each.path === path)?.row;
-  if (!row) throw noSuchParameter(path);
+  if (!row) throw unknownParameterError(path);
   const range = /^(.+)\.\.(.+):(.+)$/.exec(text);
-  if (range) return { path, values: steps(path, row, range.slice(1) as [string, string, string], design) };
-  return { path, values: text.split(",").map((word) => readValue(path, row, word.trim(), design)) };
+  if (range) return { path, values: expandSteps(path, row, range.slice(1) as [string, string, string], design) };
+  return { path, values: text.split(",").map((word) => parseValue(path, row, word.trim(), design)) };
 }
 
-function steps(path: string, row: Row, words: readonly [string, string, string], design: Design): number[] {
-  const [from, to, step] = words.map((word) => readValue(path, row, word.trim(), design));
+function expandSteps(path: string, row: Row, words: readonly [string, string, string], design: Design): number[] {
+  const [from, to, step] = words.map((word) => parseValue(path, row, word.trim(), design));
   if (typeof from !== "number" || typeof to !== "number" || typeof step !== "number")
     throw new InputRefused(`--vary ${path}: only numbers go from one to another; list the words with commas`);
   if (!(step > 0) || to < from)
@@ -72,9 +74,9 @@ function steps(path: string, row: Row, words: readonly [string, string, string],
   return Array.from({ length: count }, (_, i) => Math.round((from + i * step) * 1e6) / 1e6);
 }
 
-function readValue(path: string, row: Row, word: string, design: Design): number | string {
+function parseValue(path: string, row: Row, word: string, design: Design): number | string {
   if (row.kind !== "number" || (word === "auto" && row.auto !== undefined)) return word;
-  const read = readNumberText(word, row.quantity, design.units);
+  const read = parseNumber(word, row.quantity, design.units);
   if ("fault" in read) throw new InputRefused(`--vary ${path}: read "${word}": ${read.fault}`);
   return read.value;
 }

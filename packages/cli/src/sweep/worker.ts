@@ -1,7 +1,7 @@
 // A worker thread of a sweep: takes a range of designs, gives back their lines.
 import { parentPort, workerData } from "node:worker_threads";
-import { type Sweep, sweepLines } from "./rows.ts";
+import { computeSweepLines, type Sweep } from "./rows.ts";
 
 parentPort!.on("message", ({ from, to }: { from: number; to: number }) => {
-  parentPort!.postMessage({ from, lines: sweepLines(workerData as Sweep, from, to) });
+  parentPort!.postMessage({ from, lines: computeSweepLines(workerData as Sweep, from, to) });
 });

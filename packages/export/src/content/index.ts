@@ -1,2 +1,9 @@
 // Door: what a pack holds.
-export { type Content, type PackOf, type Progress, packContent, SECTIONS, type Section } from "./pack-content.ts";
+export {
+  makePackContent,
+  type PackContent,
+  type PackInput,
+  type PackSection,
+  type Progress,
+  SECTIONS,
+} from "./pack-content.ts";

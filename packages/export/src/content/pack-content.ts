@@ -1,40 +1,40 @@
 // What a pack holds, by path. The same design and version give the same bytes, from the command and in a page alike.
-import { figuresAsBuilt, RUNS, STRENGTH_CAUTION, stockPlanAsBuilt, tolerances } from "@lamplane/bench";
+import { asBuiltStockPlan, figuresAsBuilt, RUNS, STRENGTH_CAUTION, toleranceReport } from "@lamplane/bench";
 import type { Finding } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { bodyOf, jigsOf, partsOf } from "@lamplane/parameters/solids";
+import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
 import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText } from "../manifest.ts";
 import { stlBytes } from "../stl.ts";
-import { threeMf } from "../threemf.ts";
+import { serializeThreeMf } from "../threemf.ts";
 import { stockCsv } from "./stock-csv.ts";
 
-export type Content = Map<string, Uint8Array | string>;
+export type PackContent = Map<string, Uint8Array | string>;
 export type Progress = (done: number, of: number, what: string) => void;
 
 /** Whose pack it is. */
-export interface PackOf {
+export interface PackInput {
   /** As the maker wrote it, with what was measured. */
   readonly design: Design;
-  /** The plane as it stands: planeOf(design). */
+  /** The plane as it stands: asBuiltPlane(design). */
   readonly plane: Elevation;
   readonly findings: readonly Finding[];
   readonly version: string;
   /** All of it, where not given. */
-  readonly only?: readonly Section[];
+  readonly only?: readonly PackSection[];
 }
 
 /** What a pack is made of; some of it may be asked for. */
 export const SECTIONS = ["parts", "jigs", "sheets"] as const;
-export type Section = (typeof SECTIONS)[number];
+export type PackSection = (typeof SECTIONS)[number];
 
 /** Every file of a pack by its path, the manifest last. */
-export async function packContent(of: PackOf, progress: Progress = () => undefined): Promise<Content> {
+export async function makePackContent(of: PackInput, progress: Progress = () => undefined): Promise<PackContent> {
   const { design, version, only = SECTIONS } = of;
-  const files: Content = new Map();
-  const makersOf = (section: Section, ...makers: [string, () => void | Promise<void>][]) =>
+  const files: PackContent = new Map();
+  const makersOf = (section: PackSection, ...makers: [string, () => void | Promise<void>][]) =>
     only.includes(section) ? makers : [];
   const makers: [string, () => void | Promise<void>][] = [
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
@@ -51,27 +51,27 @@ export async function packContent(of: PackOf, progress: Progress = () => undefin
   return files;
 }
 
-function addSolids(files: Content, { design, plane, version }: PackOf): void {
+function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
   const parts = partsOf(plane, design.stage);
   for (const part of parts) {
     files.set(`parts/${part.name}.stl`, stlBytes(part.lying, part.name, part.volume));
     files.set(`parts/${part.name}.dxf`, dxfText(part.drawing));
     files.set(`drawings/${part.name}.svg`, pictureSvg(drawingPicture(part.drawing)));
   }
-  const body = bodyOf(plane, design.stage === "glued" ? "glued" : "trued");
-  files.set("body.stl", stlBytes(body.standing, "body", body.volume));
-  files.set("body.3mf", threeMf(parts, { name: design.name, version }));
+  const body = bodySolid(plane, design.stage === "glued" ? "glued" : "trued");
+  files.set("body.stl", stlBytes(body.onSole, "body", body.volume));
+  files.set("body.3mf", serializeThreeMf(parts, { name: design.name, version }));
 }
 
-function addJigs(files: Content, { plane }: PackOf): void {
-  for (const jig of jigsOf(plane)) {
+function addJigs(files: PackContent, { plane }: PackInput): void {
+  for (const jig of planeJigs(plane)) {
     files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lying, jig.name, jig.volume));
     if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing));
   }
 }
 
 /** The layout as sheets and as single drawings. Who makes no PDF does not wait for its library to load. */
-async function addLayout(files: Content, { plane, version }: PackOf): Promise<void> {
+async function addLayout(files: PackContent, { plane, version }: PackInput): Promise<void> {
   const { name, units, shop } = plane.design;
   const pictures = layoutPictures(plane);
   for (const picture of pictures) files.set(`drawings/layout-${picture.name}.svg`, pictureSvg(picture));
@@ -80,24 +80,24 @@ async function addLayout(files: Content, { plane, version }: PackOf): Promise<vo
 }
 
 /** The steps to take to the bench, the plots in them as single drawings, the stock list as a table. */
-async function addTraveller(files: Content, { design, version }: PackOf): Promise<void> {
+async function addTraveller(files: PackContent, { design, version }: PackInput): Promise<void> {
   const told = traveller(design);
-  files.set("stock.csv", stockCsv(stockPlanAsBuilt(design), design));
+  files.set("stock.csv", stockCsv(asBuiltStockPlan(design), design));
   for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
   const { travellerPdf } = await import("@lamplane/sheets/pages");
   files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version }));
 }
 
-function figuresJson({ design, findings }: PackOf): string {
+function figuresJson({ design, findings }: PackInput): string {
   const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = design;
   const told = { name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings };
-  return `${JSON.stringify({ ...told, tolerances: tolerances(design, { runs: RUNS }) }, sameEverywhere, 2)}\n`;
+  return `${JSON.stringify({ ...told, tolerances: toleranceReport(design, { runs: RUNS }) }, roundForJson, 2)}\n`;
 }
 
 /** Digits that are told: engines' sines and logarithms differ in the sixteenth, and a hundred thousand runs add that up. */
 const DIGITS = 12;
 
 /** A number as every JavaScript engine comes to it, so that a page writes the same bytes as the command. */
-const sameEverywhere = (_: string, value: unknown): unknown =>
+const roundForJson = (_: string, value: unknown): unknown =>
   typeof value === "number" && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;

@@ -22,38 +22,40 @@ const DEPENDENT = 1e-9;
  * @param rightHand one value to a row
  * @see A. S. Householder, "Unitary triangularization of a nonsymmetric matrix", J. ACM 5 (1958) 339–342
  */
-export function leastSquares(equations: Matrix, rightHand: readonly number[]): Solution {
+export function solveLeastSquares(equations: Matrix, rightHand: readonly number[]): Solution {
   const columns = equations[0]?.length ?? 0;
-  const rows = equations.map((row, i) => [...row, rightHand[i]!, ...unit(equations.length, i)]);
-  const pivots = triangulated(rows, columns);
-  const solved = (column: number) => backSubstituted(rows, pivots, column, columns);
+  const rows = equations.map((row, i) => [...row, rightHand[i]!, ...unitEntry(equations.length, i)]);
+  const pivots = triangularize(rows, columns);
+  const solved = (column: number) => backSubstitute(rows, pivots, column, columns);
   const unknowns = solved(columns);
   const perReading = rightHand.map((_, i) => solved(columns + 1 + i));
   return {
     unknowns,
     sensitivity: unknowns.map((_, k) => perReading.map((answer) => answer[k]!)),
-    residuals: equations.map((row, i) => rightHand[i]! - dot(row, unknowns)),
-    unseen: dependent(pivots, columns).map((column) => solved(column).map((part, k) => (k === column ? 1 : -part))),
+    residuals: equations.map((row, i) => rightHand[i]! - dotProduct(row, unknowns)),
+    unseen: dependentColumns(pivots, columns).map((column) =>
+      solved(column).map((part, k) => (k === column ? 1 : -part)),
+    ),
   };
 }
 
 /** Sum of products, term by term. */
-export function dot(a: readonly number[], b: readonly number[]): number {
+export function dotProduct(a: readonly number[], b: readonly number[]): number {
   return a.reduce((sum, term, i) => sum + term * b[i]!, 0);
 }
 
-const unit = (size: number, one: number) => Array.from({ length: size }, (_, i) => (i === one ? 1 : 0));
+const unitEntry = (size: number, one: number) => Array.from({ length: size }, (_, i) => (i === one ? 1 : 0));
 
-const dependent = (pivots: readonly number[], columns: number) =>
+const dependentColumns = (pivots: readonly number[], columns: number) =>
   Array.from({ length: columns }, (_, column) => column).filter((column) => !pivots.includes(column));
 
 /** Makes the first `columns` columns upper triangular in place, leaving out the dependent ones; returns the column of each row's pivot. */
-function triangulated(rows: number[][], columns: number): number[] {
+function triangularize(rows: number[][], columns: number): number[] {
   const pivots: number[] = [];
   for (let column = 0; column < columns && pivots.length < rows.length; column++) {
     const entries = rows.map((row) => row[column]!);
     const own = entries.slice(pivots.length);
-    if (Math.sqrt(dot(own, own)) <= DEPENDENT * Math.sqrt(dot(entries, entries))) continue;
+    if (Math.sqrt(dotProduct(own, own)) <= DEPENDENT * Math.sqrt(dotProduct(entries, entries))) continue;
     reflect(rows.slice(pivots.length), column, own);
     pivots.push(column);
   }
@@ -62,21 +64,21 @@ function triangulated(rows: number[][], columns: number): number[] {
 
 /** Turns the column's `entries` onto the first row by one reflection, applied to the whole of every row. */
 function reflect(rows: number[][], column: number, entries: readonly number[]): void {
-  const length = Math.sqrt(dot(entries, entries));
+  const length = Math.sqrt(dotProduct(entries, entries));
   const first = entries[0]! + (entries[0]! < 0 ? -length : length);
   const mirror = [first, ...entries.slice(1)];
   const along = new Array<number>(rows[0]!.length).fill(0);
   rows.forEach((row, i) => {
     for (let k = column; k < row.length; k++) along[k]! += mirror[i]! * row[k]!;
   });
-  const scale = 2 / dot(mirror, mirror);
+  const scale = 2 / dotProduct(mirror, mirror);
   rows.forEach((row, i) => {
     for (let k = column; k < row.length; k++) row[k]! -= scale * mirror[i]! * along[k]!;
   });
 }
 
 /** The unknowns that make the triangular rows equal `column`; 0 for the dependent ones. */
-function backSubstituted(rows: Matrix, pivots: readonly number[], column: number, columns: number): number[] {
+function backSubstitute(rows: Matrix, pivots: readonly number[], column: number, columns: number): number[] {
   const unknowns = new Array<number>(columns).fill(0);
   for (let k = pivots.length - 1; k >= 0; k--) {
     const row = rows[k]!;

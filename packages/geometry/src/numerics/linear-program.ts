@@ -2,13 +2,13 @@
 import type { Interval } from "./interval.ts";
 
 /** The dual's columns, in its own words: shares of the upper limits, then of the lower ones, then the helpers that start it. */
-interface Table {
+interface Tableau {
   /** One row for each unknown; last entry the right-hand side, never negative. */
   readonly rows: number[][];
   /** Column that each row's value stands for. */
   readonly basis: number[];
   /** Columns before this are limits, from it on helpers. */
-  readonly helpers: number;
+  readonly artificials: number;
 }
 
 const NOTHING = 1e-9; // shares and gains below this are rounding
@@ -18,13 +18,13 @@ const NOTHING = 1e-9; // shares and gains below this are rounding
  * @param aim must be a sum of multiples of the rows, or nothing limits it
  * @returns undefined where no unknowns keep within all ranges
  */
-export function reachable(
+export function reachableRange(
   aim: readonly number[],
   rows: readonly (readonly number[])[],
   ranges: readonly Interval[],
 ): Interval | undefined {
-  const high = greatest(aim, rows, ranges);
-  const low = greatest(
+  const high = maximize(aim, rows, ranges);
+  const low = maximize(
     aim.map((part) => -part),
     rows,
     ranges,
@@ -36,56 +36,56 @@ export function reachable(
  * The dual: the cheapest way to write `aim` as a sum of rows, each share paid with the row's limit on its side.
  * @see G. B. Dantzig, Linear Programming and Extensions (1963), chapters 5 (simplex, two phases) and 6 (duality)
  */
-function greatest(aim: readonly number[], rows: readonly (readonly number[])[], ranges: readonly Interval[]) {
-  const table = startingTable(aim, rows);
-  const columns = table.helpers + aim.length;
-  const isHelper = Array.from({ length: columns }, (_, column) => (column < table.helpers ? 0 : 1));
+function maximize(aim: readonly number[], rows: readonly (readonly number[])[], ranges: readonly Interval[]) {
+  const table = initialTableau(aim, rows);
+  const columns = table.artificials + aim.length;
+  const isHelper = Array.from({ length: columns }, (_, column) => (column < table.artificials ? 0 : 1));
   minimise(table, isHelper);
-  if (paid(table, isHelper) > Math.sqrt(NOTHING)) return Number.POSITIVE_INFINITY;
+  if (objectiveValue(table, isHelper) > Math.sqrt(NOTHING)) return Number.POSITIVE_INFINITY;
   const prices = [...ranges.map(({ high }) => high), ...ranges.map(({ low }) => -low), ...aim.map(() => 0)];
-  return minimise(table, prices) ? paid(table, prices) : undefined;
+  return minimise(table, prices) ? objectiveValue(table, prices) : undefined;
 }
 
-function startingTable(aim: readonly number[], rows: readonly (readonly number[])[]): Table {
+function initialTableau(aim: readonly number[], rows: readonly (readonly number[])[]): Tableau {
   const helpers = 2 * rows.length;
   const tableRows = aim.map((need, k) => {
     const sign = need < 0 ? -1 : 1;
     const shares = rows.map((row) => sign * row[k]!);
     return [...shares, ...shares.map((share) => -share), ...aim.map((_, i) => (i === k ? 1 : 0)), sign * need];
   });
-  return { rows: tableRows, basis: aim.map((_, k) => helpers + k), helpers };
+  return { rows: tableRows, basis: aim.map((_, k) => helpers + k), artificials: helpers };
 }
 
-const right = (row: readonly number[]) => row[row.length - 1]!;
+const rightHandSide = (row: readonly number[]) => row[row.length - 1]!;
 
-const paid = ({ rows, basis }: Table, prices: readonly number[]) =>
-  rows.reduce((sum, row, k) => sum + prices[basis[k]!]! * right(row), 0);
+const objectiveValue = ({ rows, basis }: Tableau, prices: readonly number[]) =>
+  rows.reduce((sum, row, k) => sum + prices[basis[k]!]! * rightHandSide(row), 0);
 
 /** Exchanges columns until none lowers the sum; false where it falls without end. */
-function minimise(table: Table, prices: readonly number[]): boolean {
+function minimise(table: Tableau, prices: readonly number[]): boolean {
   let stalled = false;
   for (;;) {
-    const gains = gainsOf(table, prices);
-    const entering = stalled ? gains.findIndex((gain) => gain < -NOTHING) : steepest(gains);
+    const gains = reducedCosts(table, prices);
+    const entering = stalled ? gains.findIndex((gain) => gain < -NOTHING) : enteringColumn(gains);
     if (entering < 0) return true;
     const leaving = leavingRow(table, entering);
     if (leaving === undefined) return false;
-    stalled = right(table.rows[leaving]!) <= NOTHING; // Bland's rule from here until the sum moves: no endless round
-    exchange(table, leaving, entering);
+    stalled = rightHandSide(table.rows[leaving]!) <= NOTHING; // Bland's rule from here until the sum moves: no endless round
+    pivotOn(table, leaving, entering);
   }
 }
 
 /** What the sum changes by for each unit of each limit's column. Helpers never come back. */
-function gainsOf({ rows, basis, helpers }: Table, prices: readonly number[]): number[] {
-  const gains = prices.slice(0, helpers);
+function reducedCosts({ rows, basis, artificials }: Tableau, prices: readonly number[]): number[] {
+  const gains = prices.slice(0, artificials);
   rows.forEach((row, k) => {
     const price = prices[basis[k]!]!;
-    if (price !== 0) for (let column = 0; column < helpers; column++) gains[column]! -= price * row[column]!;
+    if (price !== 0) for (let column = 0; column < artificials; column++) gains[column]! -= price * row[column]!;
   });
   return gains;
 }
 
-function steepest(gains: readonly number[]): number {
+function enteringColumn(gains: readonly number[]): number {
   const least = Math.min(...gains);
   return least < -NOTHING ? gains.indexOf(least) : -1;
 }
@@ -94,29 +94,29 @@ function steepest(gains: readonly number[]): number {
  * The row that first reaches 0 as the column grows. Helpers left over from the first phase stand at 0 and their rows add up
  * to 0 in every column, so that where one would grow another stops it at once.
  */
-function leavingRow({ rows, basis }: Table, entering: number): number | undefined {
+function leavingRow({ rows, basis }: Tableau, entering: number): number | undefined {
   let leaving: number | undefined;
   let least = Number.POSITIVE_INFINITY;
   rows.forEach((row, k) => {
     const share = row[entering]!;
     if (share <= NOTHING) return;
-    const ratio = right(row) / share;
+    const ratio = rightHandSide(row) / share;
     const earlier = leaving === undefined || basis[k]! < basis[leaving]!;
     if (ratio < least || (ratio === least && earlier)) [leaving, least] = [k, ratio];
   });
   return leaving;
 }
 
-function exchange({ rows, basis }: Table, leaving: number, entering: number): void {
+function pivotOn({ rows, basis }: Tableau, leaving: number, entering: number): void {
   const pivot = rows[leaving]!;
   const share = pivot[entering]!;
   for (let column = 0; column < pivot.length; column++) pivot[column]! /= share;
-  pivot[pivot.length - 1] = Math.max(0, right(pivot));
+  pivot[pivot.length - 1] = Math.max(0, rightHandSide(pivot));
   rows.forEach((row, k) => {
     const times = row[entering]!;
     if (k === leaving || times === 0) return;
     for (let column = 0; column < row.length; column++) row[column]! -= times * pivot[column]!;
-    row[row.length - 1] = Math.max(0, right(row));
+    row[row.length - 1] = Math.max(0, rightHandSide(row));
   });
   basis[leaving] = entering;
 }

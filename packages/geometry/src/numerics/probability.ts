@@ -6,13 +6,13 @@ export const NORMAL_95 = 1.959964;
 export const NORMAL_95_ALL_DIRECTIONS = Math.sqrt(7.814728);
 
 /** Student's t, two-sided 95 %: for an error that is itself read off `freedom` spare readings. */
-export const student95 = (freedom: number): number => Math.sqrt(fLimit(0.95, 1, freedom));
+export const student95 = (freedom: number): number => Math.sqrt(fQuantile(0.95, 1, freedom));
 
 /**
  * Scheffé's limit for every direction of a quadratic surface (three unknowns) at once, 95 %.
  * @see H. Scheffé, "A method for judging all contrasts in the analysis of variance", Biometrika 40 (1953) 87–104
  */
-export const student95AllDirections = (freedom: number): number => Math.sqrt(3 * fLimit(0.95, 3, freedom));
+export const student95AllDirections = (freedom: number): number => Math.sqrt(3 * fQuantile(0.95, 3, freedom));
 
 /**
  * Chi-square that only one honest set of readings in a hundred exceeds.
@@ -25,7 +25,7 @@ export function chiSquare99(freedom: number): number {
 }
 
 /** Value that F with (`above`, `below`) degrees of freedom stays under with the given chance. */
-function fLimit(chance: number, above: number, below: number): number {
+function fQuantile(chance: number, above: number, below: number): number {
   const chanceUnder = (f: number) => incompleteBeta((above * f) / (above * f + below), above / 2, below / 2);
   let high = 1;
   while (chanceUnder(high) < chance) high *= 2;
@@ -48,11 +48,11 @@ function incompleteBeta(x: number, a: number, b: number): number {
   if (x >= 1) return 1;
   if (x > (a + 1) / (a + b + 2)) return 1 - incompleteBeta(1 - x, b, a);
   const front = a * Math.log(x) + b * Math.log1p(-x) + logGamma(a + b) - logGamma(a) - logGamma(b);
-  return Math.exp(front) / (a * betaFraction(x, a, b));
+  return Math.exp(front) / (a * betaContinuedFraction(x, a, b));
 }
 
 /** Denominator of the continued fraction 1 + d₁/(1 + d₂/(1 + …)), summed from its tail; 200 terms settle every use here. */
-function betaFraction(x: number, a: number, b: number): number {
+function betaContinuedFraction(x: number, a: number, b: number): number {
   let tail = 1;
   for (let n = 200; n >= 1; n--) {
     const m = Math.floor(n / 2);

@@ -10,7 +10,7 @@ const WARM_UP = 12; // rounds until the seed has reached all of the state, as it
  * @param seed whole number, 0 to LARGEST_SEED
  * @see C. Doty-Humphrey, PractRand: sfc, 32 bits (from memory)
  */
-export function uniformFrom(seed: number): () => number {
+export function uniformGenerator(seed: number): () => number {
   let [a, b, c, counter] = [0, seed | 0, 0, 1];
   const next = () => {
     const sum = (((a + b) | 0) + counter) | 0;
@@ -28,7 +28,7 @@ export function uniformFrom(seed: number): () => number {
  * Normal numbers, mean 0 and standard deviation 1, by the polar method, two at a time.
  * @see G. Marsaglia, T. A. Bray, "A convenient method for generating normal variables", SIAM Review 6 (1964) 260–264
  */
-export function normalFrom(uniform: () => number): () => number {
+export function normalGenerator(uniform: () => number): () => number {
   let spare: number | undefined;
   return () => {
     if (spare !== undefined) {

@@ -1,7 +1,7 @@
 // The parameters told to a maker: a Markdown table and a commented first design, both derived from the table.
-import { isRow, type NumberRow, type Row, rowsOf, type Section, TABLE, UNIT_OF } from "../table/index.ts";
-import { inMillimetres, inUnits, lengthText, trimmed, type Units } from "../units.ts";
-import { allowed } from "./value.ts";
+import { isRow, type NumberRow, type Row, rowsOf, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
+import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
+import { allowedText } from "./value.ts";
 
 // What is no default: an invented iron of a common size, since the maker measures another, and the paper and the drill that go
 // with inches: a 3/8 in tenon in a 25/64 in hole, where 0.2 mm over the tenon would ask for a drill that nobody sells.
@@ -43,19 +43,19 @@ function defaultWords(row: Row): string {
 
 function limits(row: Row): string {
   if (row.kind !== "number")
-    return row.kind === "choice" ? row.choices.map((word) => `\`${word}\``).join(", ") : allowed(row, "mm");
+    return row.kind === "choice" ? row.choices.map((word) => `\`${word}\``).join(", ") : allowedText(row, "mm");
   return `${row.min} to ${row.max}${row.auto ? ", or `auto`" : ""}`;
 }
 
 const meaning = (row: Row): string =>
   row.kind === "number" && row.auto ? `${row.help} \`auto\`: ${row.auto}.` : row.help;
 
-interface Asked {
+interface StarterOptions {
   readonly name: string;
   readonly units: Units;
 }
 
-function sectionLines(section: Section, path: string, asked: Asked): string[] {
+function sectionLines(section: TableSection, path: string, asked: StarterOptions): string[] {
   const indent = "  ".repeat(path === "" ? 0 : path.split(".").length);
   return Object.entries(section).flatMap(([key, entry]) => {
     const full = path === "" ? key : `${path}.${key}`;
@@ -66,18 +66,18 @@ function sectionLines(section: Section, path: string, asked: Asked): string[] {
       return [...gap, `${indent}${key}:${isEmpty ? " # each to be filled in once it is measured" : ""}`, ...lines];
     }
     const value = starterValue(entry, full, asked);
-    const comment = `${indent}# ${entry.help} ${sentence(allowed(entry, asked.units))}`;
+    const comment = `${indent}# ${entry.help} ${sentence(allowedText(entry, asked.units))}`;
     return [...gap, comment, value === undefined ? `${indent}# ${key}:` : `${indent}${key}: ${value}`];
   });
 }
 
 const sentence = (words: string): string => `Allowed: ${words}.`;
 
-function starterValue(row: Row, path: string, { name, units }: Asked): string | undefined {
-  if (path === "name") return quoted(name);
+function starterValue(row: Row, path: string, { name, units }: StarterOptions): string | undefined {
+  if (path === "name") return quoteYaml(name);
   if (path === "units") return units;
   const own = OWN[units][path];
-  if (row.kind !== "number") return quoted(own ?? row.default);
+  if (row.kind !== "number") return quoteYaml(own ?? row.default);
   if (path.startsWith("shop.printer.")) return numberText(row, "mm"); // printers are sold by the millimetre everywhere
   return own ?? numberText(row, units);
 }
@@ -85,23 +85,24 @@ function starterValue(row: Row, path: string, { name, units }: Asked): string | 
 /** The default; in inches the size nearest to it that a maker in inches would plan. */
 function numberText(row: NumberRow<unknown>, units: Units): string | undefined {
   if (typeof row.default !== "number") return row.default === undefined ? undefined : String(row.default);
-  if (row.quantity !== "length") return trimmed(row.default, 6);
-  return units === "mm" ? `${trimmed(row.default, 6)} mm` : inchSize(row.default);
+  if (row.quantity !== "length") return formatDecimal(row.default, 6);
+  return units === "mm" ? `${formatDecimal(row.default, 6)} mm` : roundToInchSize(row.default);
 }
 
 /**
  * To 1/8 in over an inch, to 1/32 over 1/8, to 1/64 over 1/32; under it thousandths, unless a rule shows it, and a tenth of
  * one where a hand's tolerance is that fine.
  */
-function inchSize(mm: number): string {
-  const size = inUnits(mm, "in");
+function roundToInchSize(mm: number): string {
+  const size = fromMillimetres(mm, "in");
   const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : 1 / 64;
   const planned = Math.round(size / step) * step;
-  if (size >= 1 / 32 || Math.abs(planned - size) < ALIKE * size) return lengthText(inMillimetres(planned, "in"), "in");
-  return `${trimmed(size, size < 0.002 ? 4 : 3)} in`;
+  if (size >= 1 / 32 || Math.abs(planned - size) < ALIKE * size)
+    return formatLength(toMillimetres(planned, "in"), "in");
+  return `${formatDecimal(size, size < 0.002 ? 4 : 3)} in`;
 }
 const ALIKE = 0.02; // share by which a small size may differ and still be the rule's
 
 /** Plain where YAML reads it back as the same text. */
-const quoted = (text: string): string =>
+const quoteYaml = (text: string): string =>
   /^[A-Za-z][\w./-]*$/.test(text) && !/^(true|false|null)$/i.test(text) ? text : JSON.stringify(text);

@@ -1,7 +1,7 @@
 // JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
-import { isRow, type NumberRow, type Row, type Section, TABLE, UNIT_OF } from "../table/index.ts";
-import { inUnits, type Units } from "../units.ts";
-import { mayBeEmpty } from "./complete.ts";
+import { isRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
+import { fromMillimetres, type Units } from "../units.ts";
+import { mayBeEmpty } from "./decode.ts";
 
 type Schema = Record<string, unknown>;
 
@@ -21,9 +21,9 @@ export function designSchema(): Schema {
 
 const fileSchema = (units: Units): Schema => sectionSchema(TABLE, units);
 
-function sectionSchema(section: Section, units: Units): Schema {
+function sectionSchema(section: TableSection, units: Units): Schema {
   const entries = Object.entries(section);
-  const required = entries.filter(([, entry]) => needed(entry)).map(([key]) => key);
+  const required = entries.filter(([, entry]) => isRequired(entry)).map(([key]) => key);
   const schemas = entries.map(([key, entry]) => [
     key,
     isRow(entry) ? rowSchema(entry, units) : sectionSchema(entry, units),
@@ -32,8 +32,8 @@ function sectionSchema(section: Section, units: Units): Schema {
   return { type, additionalProperties: false, required, properties: Object.fromEntries(schemas) };
 }
 
-function needed(entry: Row | Section): boolean {
-  return isRow(entry) ? entry.kind === "number" && entry.required === true : Object.values(entry).some(needed);
+function isRequired(entry: Row | TableSection): boolean {
+  return isRow(entry) ? entry.kind === "number" && entry.required === true : Object.values(entry).some(isRequired);
 }
 
 function rowSchema(row: Row, units: Units): Schema {
@@ -48,7 +48,7 @@ function rowSchema(row: Row, units: Units): Schema {
 
 function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
   const isLength = row.quantity === "length";
-  const inFile = (value: number): number => (isLength ? inUnits(value, units) : value);
+  const inFile = (value: number): number => (isLength ? fromMillimetres(value, units) : value);
   const unit = isLength ? units : UNIT_OF[row.quantity];
   const type = row.quantity === "count" ? "integer" : "number";
   const number = { type, minimum: inFile(row.min), maximum: inFile(row.max) };

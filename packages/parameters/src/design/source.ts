@@ -1,7 +1,7 @@
 // Bytes or text → text that is safe to parse: bounded, valid UTF-8, no hidden characters.
 import { LineCounter } from "yaml";
-import { type Fault, Faults, type Place } from "./given.ts";
 import { DEEPEST, tooDeepAt } from "./nesting.ts";
+import { type Fault, Faults, type SourcePosition } from "./raw-node.ts";
 
 declare const TextDecoder: new (label: string, options?: { fatal?: boolean }) => { decode(bytes: Uint8Array): string };
 
@@ -13,26 +13,26 @@ const HIDDEN =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
   /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u2028\u2029\ufff9-\ufffb]|(?![\ufe00-\ufe0f])\p{DI}|\r(?!\n)|\p{Cs}/u;
 
-export interface Source {
+export interface SourceText {
   readonly text: string;
   readonly lines: LineCounter;
 }
 
 /** The text of a design file with its line starts, or nothing, with the faults told. */
-export function readSource(source: string | Uint8Array, faults: Faults): Source | undefined {
+export function readSource(source: string | Uint8Array, faults: Faults): SourceText | undefined {
   if (source.length > LARGEST_FILE) {
     faults.add(START, "", `the file is larger than ${LARGEST_FILE / 1024} kB; one filled in takes less than 10 kB`);
     return undefined;
   }
   const text = (typeof source === "string" ? source : new TextDecoder("utf-8").decode(source)).replace(/^\ufeff/, "");
   const lines = lineStarts(text);
-  const spoiled = typeof source === "string" ? -1 : spoiledAt(text, source);
+  const spoiled = typeof source === "string" ? -1 : invalidUtf8At(text, source);
   if (text.includes("\0") || spoiled >= 0) {
-    const at = placeAt(lines, spoiled >= 0 ? spoiled : text.indexOf("\0"));
+    const at = positionAt(lines, spoiled >= 0 ? spoiled : text.indexOf("\0"));
     faults.add(at, "", "this is not UTF-8 text; save it as plain text in UTF-8");
     return undefined;
   }
-  return tellHidden(text, lines, faults) ? undefined : { text, lines };
+  return reportHidden(text, lines, faults) ? undefined : { text, lines };
 }
 
 /**
@@ -40,7 +40,7 @@ export function readSource(source: string | Uint8Array, faults: Faults): Source 
  * deeper than the parser bears; or every fault with its place.
  * @param file its name, for the faults only; nothing is opened
  */
-export function plainText(
+export function readPlainText(
   source: string | Uint8Array,
   file: string,
 ): { readonly text: string; readonly faults?: undefined } | { readonly faults: readonly Fault[] } {
@@ -49,16 +49,16 @@ export function plainText(
   const deep = read && tooDeepAt(read.text);
   if (read && deep === undefined) return { text: read.text };
   if (read && deep !== undefined)
-    faults.add(placeAt(read.lines, deep), "", `the file is nested more than ${DEEPEST} levels deep`);
+    faults.add(positionAt(read.lines, deep), "", `the file is nested more than ${DEEPEST} levels deep`);
   return { faults: faults.sorted() };
 }
 
-export const START: Place = { line: 1, column: 1 };
+export const START: SourcePosition = { line: 1, column: 1 };
 
 /** Whether a text holds a character that does not show, or that turns what does. */
 export const hasHidden = (text: string): boolean => HIDDEN.test(text) || /[\t\r\n]/.test(text);
 
-export function placeAt(lines: LineCounter, offset: number): Place {
+export function positionAt(lines: LineCounter, offset: number): SourcePosition {
   const { line, col } = lines.linePos(offset);
   return { line, column: col };
 }
@@ -71,7 +71,7 @@ function lineStarts(text: string): LineCounter {
 }
 
 /** Offset of the first broken character; -1 for sound UTF-8, where U+FFFD may have been written on purpose. */
-function spoiledAt(text: string, bytes: Uint8Array): number {
+function invalidUtf8At(text: string, bytes: Uint8Array): number {
   try {
     new TextDecoder("utf-8", { fatal: true }).decode(bytes);
     return -1;
@@ -80,12 +80,12 @@ function spoiledAt(text: string, bytes: Uint8Array): number {
   }
 }
 
-function tellHidden(text: string, lines: LineCounter, faults: Faults): boolean {
+function reportHidden(text: string, lines: LineCounter, faults: Faults): boolean {
   let found = false;
   for (const match of text.matchAll(new RegExp(HIDDEN, "gu"))) {
     found = true;
     const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
-    faults.add(placeAt(lines, match.index), "", `a character that does not show (U+${code}) stands here; delete it`);
+    faults.add(positionAt(lines, match.index), "", `a character that does not show (U+${code}) stands here; delete it`);
   }
   return found;
 }

@@ -1,59 +1,59 @@
 // What an unknown key was probably meant to be.
-import { isRow, type Row, rowsOf, type Section, TABLE } from "../table/index.ts";
-import { shown } from "./given.ts";
+import { isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import { sanitizeForMessage } from "./raw-node.ts";
 
-const NAMES = namesIn(TABLE);
+const NAMES = collectNames(TABLE);
 
 /**
  * Message for a key that its section does not have.
  * @param alone whether no value stands behind it, as after a comma that was meant as part of a text or number
  */
-export function unknownKey(key: string, path: string, section: Section, alone = false): string {
+export function unknownKeyMessage(key: string, path: string, section: TableSection, alone = false): string {
   const comma = /^\d/.test(key) ? "write decimals with a point: 44.5 mm" : "put a text with a comma in it in quotes";
-  return `${slipIn(key, path, section)}${alone ? `; if it follows a comma, ${comma}` : ""}`;
+  return `${suggestKey(key, path, section)}${alone ? `; if it follows a comma, ${comma}` : ""}`;
 }
 
-function slipIn(key: string, path: string, section: Section): string {
-  const said = `"${shown(key)}" is not a key ${path === "" ? "of a design" : `of ${path}`}`;
-  if (NAMES.some((name) => name.path === key)) return `${said}; write it nested, ${nested(key)}`;
-  const here = nearest(key, Object.keys(section));
+function suggestKey(key: string, path: string, section: TableSection): string {
+  const said = `"${sanitizeForMessage(key)}" is not a key ${path === "" ? "of a design" : `of ${path}`}`;
+  if (NAMES.some((name) => name.path === key)) return `${said}; write it nested, ${nestedKeyText(key)}`;
+  const here = nearestWord(key, Object.keys(section));
   const elsewhere = NAMES.filter((name) => name.key === key).map((name) => name.path);
-  if (elsewhere.length > 0 && !(here && plain(here) === plain(key)))
+  if (elsewhere.length > 0 && !(here && normalizeWord(here) === normalizeWord(key)))
     return `${said}; it belongs elsewhere: ${elsewhere.join(" or ")}`;
   if (here !== undefined) return `${said}; did you mean "${here}"?`;
-  const far = nearest(key, [...new Set(NAMES.map((name) => name.key))]);
+  const far = nearestWord(key, [...new Set(NAMES.map((name) => name.key))]);
   const paths = NAMES.filter((name) => name.key === far).map((name) => name.path);
   if (paths.length > 0) return `${said}; did you mean ${paths.join(" or ")}?`;
   return `${said}; known here: ${Object.keys(section).join(", ")}`;
 }
 
 /** The word nearest to `word`, where it is near enough to be a slip: one letter in three. */
-export function nearest(word: string, known: readonly string[]): string | undefined {
+export function nearestWord(word: string, known: readonly string[]): string | undefined {
   if (word.length > 40) return undefined;
   const [best] = known
-    .map((name) => ({ name, slips: slipsBetween(plain(word), plain(name)) }))
+    .map((name) => ({ name, slips: damerauDistance(normalizeWord(word), normalizeWord(name)) }))
     .sort((a, b) => a.slips - b.slips);
   return best && best.slips <= Math.max(1, Math.floor(best.name.length / 3)) ? best.name : undefined;
 }
 
-const plain = (word: string): string => word.toLowerCase().replace(/[-_\s.]/g, "");
+const normalizeWord = (word: string): string => word.toLowerCase().replace(/[-_\s.]/g, "");
 
-const nested = (path: string): string => {
+const nestedKeyText = (path: string): string => {
   const keys = path.split(".");
   return keys.length === 1
     ? `${path}: …`
     : `${keys.slice(0, -1).join(": { ")}: { ${keys.at(-1)}: … ${"}".repeat(keys.length - 1)}`;
 };
 
-function namesIn(section: Section, prefix = ""): { key: string; path: string }[] {
-  return Object.entries(section as Record<string, Row | Section>).flatMap(([key, entry]) => [
+function collectNames(section: TableSection, prefix = ""): { key: string; path: string }[] {
+  return Object.entries(section as Record<string, Row | TableSection>).flatMap(([key, entry]) => [
     { key, path: prefix + key },
-    ...(isRow(entry) ? [] : namesIn(entry, `${prefix}${key}.`)),
+    ...(isRow(entry) ? [] : collectNames(entry, `${prefix}${key}.`)),
   ]);
 }
 
 /** Letters added, lost or changed, and neighbours exchanged. @see Damerau 1964; Levenshtein 1966 */
-function slipsBetween(a: string, b: string): number {
+function damerauDistance(a: string, b: string): number {
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i += 1) {

@@ -2,12 +2,12 @@
 import type { Circle, Outline, Point, Segment } from "@lamplane/geometry";
 
 /** Kind of work an entry asks for; every file format keeps them apart. ROUT carries its depth in a NOTE beside it. */
-export type Work = "CUT" | "DRILL" | "ROUT" | "MARK" | "NOTE";
+export type WorkKind = "CUT" | "DRILL" | "ROUT" | "MARK" | "NOTE";
 
-export type Entry =
-  | { readonly kind: "outline"; readonly work: Work; readonly outline: Outline }
-  | { readonly kind: "circle"; readonly work: Work; readonly circle: Circle }
-  | { readonly kind: "path"; readonly work: Work; readonly segments: readonly Segment[] }
+export type DrawingEntry =
+  | { readonly kind: "outline"; readonly work: WorkKind; readonly outline: Outline }
+  | { readonly kind: "circle"; readonly work: WorkKind; readonly circle: Circle }
+  | { readonly kind: "path"; readonly work: WorkKind; readonly segments: readonly Segment[] }
   | {
       readonly kind: "note";
       readonly work: "NOTE";
@@ -19,5 +19,5 @@ export type Entry =
 /** A flat drawing in millimetres, its lower left corner at or right and above of the origin. */
 export interface Drawing {
   readonly title: string;
-  readonly entries: readonly Entry[];
+  readonly entries: readonly DrawingEntry[];
 }

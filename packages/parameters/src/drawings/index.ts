@@ -1,3 +1,3 @@
 // Door: the parts as flat drawings.
-export type { Drawing, Entry, Work } from "./drawing.ts";
+export type { Drawing, DrawingEntry, WorkKind } from "./drawing.ts";
 export * from "./part-drawings.ts";

@@ -3,72 +3,78 @@
 import {
   boundsOf,
   cotDeg,
-  facetted,
   line,
   type Outline,
   outlineArea,
-  type Place,
-  placedCircle,
-  placedOutline,
-  placedSegment,
   point,
   polygon,
-  reversed,
+  reverseOutline,
   type Segment,
+  type Transform2,
+  tessellate,
+  transformCircle,
+  transformOutline,
+  transformSegment,
 } from "@lamplane/geometry";
 import { blocksAt, cheekShape, type Stage } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { toIron } from "../elevation/frame.ts";
+import { planeToIron } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
-import type { Drawing, Entry } from "./drawing.ts";
+import type { Drawing, DrawingEntry } from "./drawing.ts";
 
 /** Height of lettering and room between two views, mm. */
 const LETTERING = 3;
 const BETWEEN_VIEWS = 15;
 
-const cut = (outline: Outline): Entry => ({ kind: "outline", work: "CUT", outline });
-const mark = (...segments: Segment[]): Entry => ({ kind: "path", work: "MARK", segments });
-const note = (text: string, x: number, y: number): Entry => ({
+const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
+const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
+const note = (text: string, x: number, y: number): DrawingEntry => ({
   kind: "note",
   work: "NOTE",
   at: point(x, y),
   text,
   height: LETTERING,
 });
-const rounded = (mm: number): string => String(Math.round(mm * 100) / 100);
+const formatHundredths = (mm: number): string => String(Math.round(mm * 100) / 100);
 
 /** Shift that brings an outline's lower left corner to the origin. */
-export function toOrigin(outline: Outline, place: Place = {}): Place {
-  const { min } = boundsOf(facetted(placedOutline(outline, place)));
-  return { ...place, shift: point(-min.x, -min.y) };
+export function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {
+  const { min } = boundsOf(tessellate(transformOutline(outline, transform)));
+  return { ...transform, shift: point(-min.x, -min.y) };
 }
 
 /** How each part is turned and shifted to lie on the table; drawing and solid use the same. */
-export interface Laid {
+export interface FlatPart {
   readonly outline: Outline;
-  readonly place: Place;
+  readonly transform: Transform2;
 }
 
-export const laidFront = (e: Elevation, stage: Stage): Laid => laid(blocksAt(e, stage).front);
-export const laidBed = (e: Elevation, stage: Stage): Laid => laid(blocksAt(e, stage).bed);
+export const layFrontBlock = (e: Elevation, stage: Stage): FlatPart => layFlat(blocksAt(e, stage).front);
+export const layBedBlock = (e: Elevation, stage: Stage): FlatPart => layFlat(blocksAt(e, stage).bed);
 /** A cheek lies with its inside up, where the marks are; the left one is seen from the other side, so mirrored. */
-export const laidCheek = (e: Elevation, stage: Stage, hand: "left" | "right"): Laid =>
-  laid(cheekShape(e, stage).boundary, { mirrored: hand === "left" });
-export const laidWedge = (e: Elevation): Laid => laid(e.wedge, { turn: -e.frame.bedAngle });
+export const layCheek = (e: Elevation, stage: Stage, hand: "left" | "right"): FlatPart =>
+  layFlat(cheekShape(e, stage).boundary, { mirrored: hand === "left" });
+export const layWedge = (e: Elevation): FlatPart => layFlat(e.wedge, { turn: -e.frame.bedAngle });
 
-const laid = (outline: Outline, place: Place = {}): Laid => ({ outline, place: toOrigin(outline, place) });
+const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
+  outline,
+  transform: transformToOrigin(outline, transform),
+});
 
 /** Front block from the side. */
 export function frontBlockDrawing(e: Elevation, stage: Stage): Drawing {
-  const { outline, place } = laidFront(e, stage);
-  const entries = [cut(placedOutline(outline, place)), note(`front block, ${rounded(e.widths.core)} wide`, 5, 5)];
+  const { outline, transform } = layFrontBlock(e, stage);
+  const entries = [
+    cut(transformOutline(outline, transform)),
+    note(`front block, ${formatHundredths(e.widths.core)} wide`, 5, 5),
+  ];
   if (e.ramp.curve) {
     const { begin, end, radius } = e.ramp.curve;
     const straight = line(begin, point(begin.x - (end.y - begin.y) * cotDeg(e.ramp.angle), end.y));
     entries.push(
-      mark(placedSegment(straight, place)),
-      note(`saw along the mark, then shape R ${rounded(radius)}`, 5, 10),
+      mark(transformSegment(straight, transform)),
+      note(`saw along the mark, then shape R ${formatHundredths(radius)}`, 5, 10),
     );
   }
   return { title: "front-block", entries };
@@ -76,43 +82,48 @@ export function frontBlockDrawing(e: Elevation, stage: Stage): Drawing {
 
 /** Bed block from the side with its recess dashed, and its bed seen square with the recess to be routed. */
 export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
-  const { outline, place } = laidBed(e, stage);
-  const side = placedOutline(outline, place);
+  const { outline, transform } = layBedBlock(e, stage);
+  const side = transformOutline(outline, transform);
   const entries = [
     cut(side),
-    note(`bed block, ${rounded(e.widths.core)} wide`, boundsOf(facetted(side)).max.x - 60, 5),
+    note(`bed block, ${formatHundredths(e.widths.core)} wide`, boundsOf(tessellate(side)).max.x - 60, 5),
   ];
   if (!e.recess) return { title: "bed-block", entries };
   const bedChain = blocksAt(e, stage).bedChain;
-  const [low, high] = [bedChain.at(-1)!.from, bedChain.at(-1)!.to].map((p) => toIron(e.frame, p).s) as [number, number];
+  const [low, high] = [bedChain.at(-1)!.from, bedChain.at(-1)!.to].map((p) => planeToIron(e.frame, p).s) as [
+    number,
+    number,
+  ];
   const c = e.widths.core / 2;
-  const view: Place = { turn: 90, shift: point(boundsOf(facetted(side)).max.x + BETWEEN_VIEWS + c, -low) };
+  const view: Transform2 = { turn: 90, shift: point(boundsOf(tessellate(side)).max.x + BETWEEN_VIEWS + c, -low) };
   const edge = recessEdge(e.recess, high);
   const opening = [...edge, line(edge.at(-1)!.to, edge[0]!.from)];
-  const turned = outlineArea(opening) > 0 ? opening : reversed(opening);
+  const turned = outlineArea(opening) > 0 ? opening : reverseOutline(opening);
   const face = polygon(point(low, -c), point(high, -c), point(high, c), point(low, c));
   entries.push(
-    { kind: "outline", work: "MARK", outline: placedOutline(face, view) },
-    { kind: "outline", work: "ROUT", outline: placedOutline(turned, view) },
-    note(`ROUT ${rounded(e.recess.depth)} deep, square to the bed`, view.shift!.x - c + 2, high - low + 4),
+    { kind: "outline", work: "MARK", outline: transformOutline(face, view) },
+    { kind: "outline", work: "ROUT", outline: transformOutline(turned, view) },
+    note(`ROUT ${formatHundredths(e.recess.depth)} deep, square to the bed`, view.shift!.x - c + 2, high - low + 4),
   );
   return { title: "bed-block", entries };
 }
 
 /** A cheek with its inside up: pin and peg holes; bed, ramp, trued sole and finished ends as marks. */
 export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right"): Drawing {
-  const { outline, place } = laidCheek(e, stage, hand);
+  const { outline, transform } = layCheek(e, stage, hand);
   const shape = cheekShape(e, stage);
   const blocks = blocksAt(e, stage);
   const { length, height, trim } = e.design.body;
-  const put = (s: Segment) => placedSegment(s, place);
-  const entries: Entry[] = [
-    cut(placedOutline(outline, place)),
-    ...shape.circles.map((circle): Entry => ({ kind: "circle", work: "DRILL", circle: placedCircle(circle, place) })),
+  const put = (s: Segment) => transformSegment(s, transform);
+  const entries: DrawingEntry[] = [
+    cut(transformOutline(outline, transform)),
+    ...shape.circles.map(
+      (circle): DrawingEntry => ({ kind: "circle", work: "DRILL", circle: transformCircle(circle, transform) }),
+    ),
     mark(...blocks.rampChain.map(put)),
     mark(...blocks.bedChain.map(put)),
     note(
-      `${hand} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}, ${rounded(e.widths.cheek)} thick`,
+      `${hand} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}, ${formatHundredths(e.widths.cheek)} thick`,
       20,
       6,
     ),
@@ -127,11 +138,14 @@ export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right")
 
 /** Wedge from the side. */
 export function wedgeDrawing(e: Elevation): Drawing {
-  const { outline, place } = laidWedge(e);
-  const side = placedOutline(outline, place);
+  const { outline, transform } = layWedge(e);
+  const side = transformOutline(outline, transform);
   const width = e.widths.core - e.design.wedge.clearance;
-  const above = boundsOf(facetted(side)).max.y + LETTERING;
-  return { title: "wedge", entries: [cut(side), note(`wedge, ${rounded(width)} wide, grain along it`, 0, above)] };
+  const above = boundsOf(tessellate(side)).max.y + LETTERING;
+  return {
+    title: "wedge",
+    entries: [cut(side), note(`wedge, ${formatHundredths(width)} wide, grain along it`, 0, above)],
+  };
 }
 
 /** Cross pin from above, lying on its flat, and its section with the tenon beside it. */
@@ -155,16 +169,16 @@ export function crossPinDrawing(e: Elevation): Drawing {
       [-end, t],
     ].map(([x, y]) => point(x! + end, y! + r)),
   );
-  const sectionAt: Place = { turn: -(e.frame.bedAngle + e.design.wedge.angle) };
-  const section = toOrigin(e.pinSection, sectionAt);
-  const beside: Place = { ...section, shift: point(section.shift!.x + 2 * end + BETWEEN_VIEWS, section.shift!.y) };
+  const sectionAt: Transform2 = { turn: -(e.frame.bedAngle + e.design.wedge.angle) };
+  const section = transformToOrigin(e.pinSection, sectionAt);
+  const beside: Transform2 = { ...section, shift: point(section.shift!.x + 2 * end + BETWEEN_VIEWS, section.shift!.y) };
   return {
     title: "cross-pin",
     entries: [
       cut(plan),
-      { kind: "outline", work: "MARK", outline: placedOutline(e.pinSection, beside) },
-      { kind: "circle", work: "MARK", circle: placedCircle({ centre: e.pin.centre, radius: t }, beside) },
-      note(`cross pin ${rounded(diameter)}, tenons ${rounded(tenon)}`, 0, diameter + 4),
+      { kind: "outline", work: "MARK", outline: transformOutline(e.pinSection, beside) },
+      { kind: "circle", work: "MARK", circle: transformCircle({ centre: e.pin.centre, radius: t }, beside) },
+      note(`cross pin ${formatHundredths(diameter)}, tenons ${formatHundredths(tenon)}`, 0, diameter + 4),
     ],
   };
 }

@@ -3,14 +3,14 @@
 import {
   type Circle,
   distance,
+  EPSILON,
   line,
   type Outline,
   point,
-  reversed,
-  SAME_POINT,
+  reverseOutline,
   type Segment,
   type Shape,
-  splitAtFirstMeeting,
+  splitAtIntersection,
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
@@ -22,7 +22,7 @@ import { flatTop } from "./top-outline.ts";
 export type Stage = Design["stage"];
 
 /** What a stage leaves standing: height of the sole, ends of cheeks and blocks, and the top from heel to toe. */
-export interface Stock {
+export interface StageExtent {
   readonly sole: number;
   readonly toe: number;
   readonly heel: number;
@@ -31,7 +31,7 @@ export interface Stock {
   readonly top: readonly Segment[];
 }
 
-export function stockAt({ design, topChain, cuts }: Elevation, stage: Stage): Stock {
+export function stageExtent({ design, topChain, cuts }: Elevation, stage: Stage): StageExtent {
   const { length, height, trim } = design.body;
   const sole = stage === "trued" ? 0 : -design.sole.allowance;
   const over = stage === "blank" ? trim / 2 : 0;
@@ -64,32 +64,32 @@ export interface Blocks {
  * @throws Error (our bug) where ramp or bed miss the top; the checks stop such a design before.
  */
 export function blocksAt(plane: Elevation, stage: Stage): Blocks {
-  const stock = stockAt(plane, stage);
+  const stock = stageExtent(plane, stage);
   const { height } = plane.design.body;
-  const ramp = meet(rampPath(plane.ramp, stock.sole, 2 * height), stock.top, "ramp");
-  const bed = meet(bedPath(plane, stock.sole, 2 * height), stock.top, "bed");
-  const overBed = meet(stock.top, bed.before, "top over the bed");
-  const overThroat = meet(overBed.after, ramp.before, "top over the throat");
-  const topOverBed = pinned(overBed.before, undefined, bed.at);
-  const topOverThroat = pinned(overThroat.before, bed.at, ramp.at);
-  const topOverFront = pinned(overThroat.after, ramp.at, undefined);
-  const bedTop = cutAtEnds(topOverBed, stock.blockHeel, "heel");
-  const frontTop = cutAtEnds(topOverFront, stock.blockToe, "toe");
+  const ramp = splitOrThrow(rampPath(plane.ramp, stock.sole, 2 * height), stock.top, "ramp");
+  const bed = splitOrThrow(bedPath(plane, stock.sole, 2 * height), stock.top, "bed");
+  const overBed = splitOrThrow(stock.top, bed.before, "top over the bed");
+  const overThroat = splitOrThrow(overBed.after, ramp.before, "top over the throat");
+  const topOverBed = snapEnds(overBed.before, undefined, bed.at);
+  const topOverThroat = snapEnds(overThroat.before, bed.at, ramp.at);
+  const topOverFront = snapEnds(overThroat.after, ramp.at, undefined);
+  const bedTop = trimToEnd(topOverBed, stock.blockHeel, "heel");
+  const frontTop = trimToEnd(topOverFront, stock.blockToe, "toe");
   const [bedFoot, rampFoot] = [bed.before[0]!.from, ramp.before[0]!.from];
   return {
-    front: closed([
+    front: closeOutline([
       line(point(stock.blockToe, stock.sole), rampFoot),
       ...ramp.before,
       ...frontTop,
       line(frontTop.at(-1)!.to, point(stock.blockToe, stock.sole)),
     ]),
-    bed: closed([
+    bed: closeOutline([
       line(bedFoot, point(stock.blockHeel, stock.sole)),
       line(point(stock.blockHeel, stock.sole), bedTop[0]!.from),
       ...bedTop,
-      ...reversed(bed.before),
+      ...reverseOutline(bed.before),
     ]),
-    throat: closed([line(rampFoot, bedFoot), ...bed.before, ...topOverThroat, ...reversed(ramp.before)]),
+    throat: closeOutline([line(rampFoot, bedFoot), ...bed.before, ...topOverThroat, ...reverseOutline(ramp.before)]),
     rampChain: ramp.before,
     bedChain: bed.before,
     topOverBed: bedTop,
@@ -102,19 +102,19 @@ export function blocksAt(plane: Elevation, stage: Stage): Blocks {
 function bedPath({ design, frame }: Elevation, sole: number, to: number): Segment[] {
   const chamferTop = design.bed.featherChamfer - design.sole.allowance;
   const at = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
-  if (chamferTop - sole < SAME_POINT) return [line(at(sole), at(to))];
+  if (chamferTop - sole < EPSILON) return [line(at(sole), at(to))];
   const shoulder = at(chamferTop);
   return [line(point(shoulder.x, sole), shoulder), line(shoulder, at(to))];
 }
 
-function meet(chain: readonly Segment[], other: readonly Segment[], what: string) {
-  const met = splitAtFirstMeeting(chain, other);
+function splitOrThrow(chain: readonly Segment[], other: readonly Segment[], what: string) {
+  const met = splitAtIntersection(chain, other);
   if (!met) throw new Error(`the ${what} does not come out of the top`);
   return met;
 }
 
 /** A chain with its ends laid on points found elsewhere, so that neighbours share them to the last bit. */
-function pinned(
+function snapEnds(
   chain: readonly Segment[],
   first: Segment["from"] | undefined,
   last: Segment["to"] | undefined,
@@ -127,7 +127,7 @@ function pinned(
 }
 
 /** A flat top shortened to where its block ends; an arched one is only met when the ends are trimmed. */
-function cutAtEnds(chain: readonly Segment[], x: number, end: "toe" | "heel"): Segment[] {
+function trimToEnd(chain: readonly Segment[], x: number, end: "toe" | "heel"): Segment[] {
   return chain.map((s, i) => {
     if (s.kind === "arc") return s;
     if (end === "heel" && i === 0) return line(point(x, s.from.y), s.to);
@@ -135,13 +135,14 @@ function cutAtEnds(chain: readonly Segment[], x: number, end: "toe" | "heel"): S
   });
 }
 
-const closed = (segments: readonly Segment[]): Outline => segments.filter((s) => distance(s.from, s.to) > SAME_POINT);
+const closeOutline = (segments: readonly Segment[]): Outline =>
+  segments.filter((s) => distance(s.from, s.to) > EPSILON);
 
 /** A cheek from the side with its holes: the pin's, and the pegs' while the waste that holds them is there. */
 export function cheekShape(plane: Elevation, stage: Stage): Shape {
-  const { toe, heel, sole, top } = stockAt(plane, stage);
+  const { toe, heel, sole, top } = stageExtent(plane, stage);
   const [first, last] = [top[0]!.from, top.at(-1)!.to];
-  const boundary = closed([
+  const boundary = closeOutline([
     line(point(toe, sole), point(heel, sole)),
     line(point(heel, sole), first),
     ...top,
@@ -156,7 +157,7 @@ export const ROUND_A_PEG = 1.5;
 /** Peg holes: in the middle of the waste at each end of the blocks; two stand high and low. */
 export function pegHoles(plane: Elevation): Circle[] {
   const { design } = plane;
-  const { toe, heel, blockToe, blockHeel, sole } = stockAt(plane, "blank");
+  const { toe, heel, blockToe, blockHeel, sole } = stageExtent(plane, "blank");
   const fit = Math.max(blockToe - toe, 0);
   const { diameter, perEnd } = design.pegs;
   const rise = design.body.height - sole;
@@ -167,6 +168,6 @@ export function pegHoles(plane: Elevation): Circle[] {
 
 /** Width of waste at each block's end that pegs must fit into, mm. */
 export const pegWaste = (plane: Elevation): number => {
-  const { blockToe, blockHeel } = stockAt(plane, "blank");
+  const { blockToe, blockHeel } = stageExtent(plane, "blank");
   return Math.min(-blockToe, blockHeel - plane.design.body.length);
 };

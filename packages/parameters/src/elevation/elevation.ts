@@ -2,12 +2,12 @@
 
 import { type Circle, cotDeg, type Outline, type Point, point, type Segment, sinDeg } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { bedXAt, type Frame, fromIron } from "./frame.ts";
-import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-place.ts";
+import { bedXAt, type Frame, ironToPlane } from "./frame.ts";
+import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-placement.ts";
 import { pinSection, pinSweepRadius } from "./pin-section.ts";
 import { distanceToRamp, type Ramp } from "./ramp.ts";
 import { type Recess, recessOf } from "./recess.ts";
-import { bedLineMeets, ironOutline, type PinPlace, pinHole, wedgeLength, wedgeOutline } from "./stack.ts";
+import { bedLineTopS, ironOutline, type PinPosition, pinHole, wedgeLength, wedgeOutline } from "./stack.ts";
 import { rampToTop, throatSeries, worstNarrowing } from "./throat.ts";
 import { finishedTop, type Top, topOf } from "./top-outline.ts";
 import { type CoreCuts, coreCuts, type Widths, widthsOf } from "./widths.ts";
@@ -21,7 +21,7 @@ export interface Elevation {
   /** The finished top, heel to toe. */
   readonly topChain: readonly Segment[];
   readonly ramp: Ramp;
-  readonly pin: PinPlace;
+  readonly pin: PinPosition;
   readonly pinMargins: PinMargins;
   readonly pinToRampTurning: number;
   readonly pinHole: Circle;
@@ -67,9 +67,9 @@ export function elevation(design: Design): Elevation {
   const length = wedgeLength(design, frame, topChain);
   const around = { frame, top: topChain, wedgeLength: length };
   const { pin, ramp } = placePinAndRamp(design, around);
-  const bedTopS = bedLineMeets(design, frame, topChain, -design.iron.thickness);
+  const bedTopS = bedLineTopS(design, frame, topChain, -design.iron.thickness);
   const recess = recessOf(design);
-  const tips = tipsOf(design, frame, ramp);
+  const tips = blockTips(design, frame, ramp);
   const sides = { design, frame, ramp, topChain, pin, wedgeLength: length };
   const throat = worstNarrowing(throatSeries(sides));
   return {
@@ -97,12 +97,12 @@ export function elevation(design: Design): Elevation {
       rampFoot: ramp.foot,
       bedFoot: point(bedXAt(frame, design.iron.thickness, 0), 0),
       rampTop: rampToTop(sides).at(-1)!.to,
-      bedTop: fromIron(frame, bedTopS, -design.iron.thickness),
+      bedTop: ironToPlane(frame, bedTopS, -design.iron.thickness),
       pinCentre: pin.centre,
-      wedgeTip: fromIron(frame, design.wedge.tipFromEdge, design.capIron.thickness),
+      wedgeTip: ironToPlane(frame, design.wedge.tipFromEdge, design.capIron.thickness),
       crown: point(top.crownX, top.height),
-      recessLow: fromIron(frame, recess?.low ?? bedTopS, -design.iron.thickness),
-      bevelHeel: fromIron(frame, design.iron.thickness * cotDeg(design.iron.bevel), -design.iron.thickness),
+      recessLow: ironToPlane(frame, recess?.low ?? bedTopS, -design.iron.thickness),
+      bevelHeel: ironToPlane(frame, design.iron.thickness * cotDeg(design.iron.bevel), -design.iron.thickness),
       throatNarrowest: throat.at,
       toe: point(0, 0),
       heel: point(design.body.length, 0),
@@ -119,7 +119,7 @@ function frameOf({ mouth, body, bed }: Design): Frame {
 }
 
 /** The blocks' tips on the blank's sole; the bed's as it is before the feather chamfer, and where the chamfer ends. */
-function tipsOf({ iron, sole, bed }: Design, frame: Frame, ramp: Ramp) {
+function blockTips({ iron, sole, bed }: Design, frame: Frame, ramp: Ramp) {
   const low = -sole.allowance;
   const chamferTop = low + bed.featherChamfer;
   return {

@@ -1,5 +1,5 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
-import { cotDeg, distance, SAME_POINT, tanDeg } from "@lamplane/geometry";
+import { cotDeg, distance, EPSILON, tanDeg } from "@lamplane/geometry";
 import { type Elevation, ironOnSole, mouthGrowth } from "./elevation.ts";
 import { pinLengths } from "./pin-section.ts";
 
@@ -20,22 +20,22 @@ export interface Figure extends Omit<FigureRow, "of"> {
 
 const GEOMETRY = "plane geometry";
 const TRADE = "common practice, no published source";
-type Of = FigureRow["of"];
-const mm = (formula: string, help: string, of: Of, source = GEOMETRY): FigureRow => ({
+type Evaluate = FigureRow["of"];
+const mm = (formula: string, help: string, of: Evaluate, source = GEOMETRY): FigureRow => ({
   unit: "mm",
   formula,
   help,
   source,
   of,
 });
-const degrees = (formula: string, help: string, of: Of, source = GEOMETRY): FigureRow => ({
+const degrees = (formula: string, help: string, of: Evaluate, source = GEOMETRY): FigureRow => ({
   unit: "°",
   formula,
   help,
   source,
   of,
 });
-const ratio = (formula: string, help: string, of: Of, source = GEOMETRY): FigureRow => ({
+const ratio = (formula: string, help: string, of: Evaluate, source = GEOMETRY): FigureRow => ({
   unit: "",
   formula,
   help,
@@ -47,7 +47,7 @@ const ratio = (formula: string, help: string, of: Of, source = GEOMETRY): Figure
 export const glueGap = ({ points }: Elevation): number => points.bedTip.x - points.rampTip.x;
 
 /** How much of the feather chamfer's help there is before the sole is trued: c·cot β with c at most the allowance. mm. */
-export const chamferWins = ({ design, frame }: Pick<Elevation, "design" | "frame">): number =>
+export const chamferGain = ({ design, frame }: Pick<Elevation, "design" | "frame">): number =>
   Math.min(design.bed.featherChamfer, design.sole.allowance) * cotDeg(frame.bedAngle);
 
 const greatestAllowance = (e: Elevation): number => {
@@ -212,14 +212,14 @@ export const FIGURES = {
 export type FigureKey = keyof typeof FIGURES;
 
 /** All figures of an elevation, in the order of the work. */
-export const figuresOf = (e: Elevation): Figure[] => figuresBy(FIGURES, e);
+export const elevationFigures = (e: Elevation): Figure[] => evaluateFigures(FIGURES, e);
 
 /** The figures that rows like these tell of an elevation, in their order; what is undefined is left out. */
-export const figuresBy = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
+export const evaluateFigures = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
   Object.entries(rows).flatMap(([key, { of, ...row }]) => {
     const value = of(e);
-    return value === undefined ? [] : [{ key, value: Math.abs(value) < SAME_POINT ** 2 ? 0 : value, ...row }];
+    return value === undefined ? [] : [{ key, value: Math.abs(value) < EPSILON ** 2 ? 0 : value, ...row }];
   });
 
 /** One figure by its key; undefined where the design has no such thing. */
-export const figure = (e: Elevation, key: FigureKey): number | undefined => (FIGURES[key].of as Of)(e);
+export const figureValue = (e: Elevation, key: FigureKey): number | undefined => (FIGURES[key].of as Evaluate)(e);

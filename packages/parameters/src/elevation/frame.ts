@@ -8,11 +8,11 @@ export interface Frame {
 }
 
 /** Place in the plane of a point s up the iron's face and v square off it, toward the toe and up. mm. */
-export const fromIron = ({ mouthX, bedAngle }: Frame, s: number, v: number): Point =>
+export const ironToPlane = ({ mouthX, bedAngle }: Frame, s: number, v: number): Point =>
   point(mouthX + s * cosDeg(bedAngle) - v * sinDeg(bedAngle), s * sinDeg(bedAngle) + v * cosDeg(bedAngle));
 
 /** The iron's own coordinates of a point in the plane. mm. */
-export function toIron({ mouthX, bedAngle }: Frame, p: Point): { s: number; v: number } {
+export function planeToIron({ mouthX, bedAngle }: Frame, p: Point): { s: number; v: number } {
   const [dx, c, k] = [p.x - mouthX, cosDeg(bedAngle), sinDeg(bedAngle)];
   return { s: dx * c + p.y * k, v: p.y * c - dx * k };
 }

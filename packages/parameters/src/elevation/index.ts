@@ -1,18 +1,27 @@
 // Door: the plane from the side.
-export { type Blocks, blocksAt, cheekShape, pegHoles, pegWaste, ROUND_A_PEG, type Stage, stockAt } from "./blocks.ts";
+export {
+  type Blocks,
+  blocksAt,
+  cheekShape,
+  pegHoles,
+  pegWaste,
+  ROUND_A_PEG,
+  type Stage,
+  stageExtent,
+} from "./blocks.ts";
 export { type Elevation, elevation, mouthGrowth, type Points } from "./elevation.ts";
 export {
-  chamferWins,
+  chamferGain,
+  elevationFigures,
+  evaluateFigures,
   FIGURES,
   type Figure,
   type FigureKey,
   type FigureRow,
-  figure,
-  figuresBy,
-  figuresOf,
+  figureValue,
   glueGap,
 } from "./figures.ts";
-export { bedXAt, type Frame, fromIron, toIron } from "./frame.ts";
+export { bedXAt, type Frame, ironToPlane, planeToIron } from "./frame.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export {
   ROOM_WANTED,
@@ -20,12 +29,12 @@ export {
   WEDGE_ABOVE_WANTED,
   WEDGE_BELOW_WANTED,
   WOOD_OVER_HOLE_PER_TENON,
-} from "./pin-place.ts";
+} from "./pin-placement.ts";
 export { pinLengths } from "./pin-section.ts";
 export {
+  closestOnRamp,
   curvedRamp,
   distanceToRamp,
-  nearestOfRamp,
   type Ramp,
   rampAngleAt,
   rampPath,
@@ -33,7 +42,7 @@ export {
   rampXAt,
 } from "./ramp.ts";
 export { type Recess, recessEdge } from "./recess.ts";
-export { bedLineMeets, capIronSurface, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
+export { bedLineTopS, capIronSurface, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
 export {
   type Choke,
   type ThroatNeighbour,
@@ -42,4 +51,4 @@ export {
   throatChokes,
   throatSeries,
 } from "./throat.ts";
-export { archRoom, flatTop } from "./top-outline.ts";
+export { archClearance, flatTop } from "./top-outline.ts";

@@ -2,7 +2,7 @@
 
 import { type Outline, point, polygon } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { type Frame, fromIron } from "./frame.ts";
+import { type Frame, ironToPlane } from "./frame.ts";
 
 /**
  * The cap iron from the side, counter-clockwise from its working edge; undefined for a single iron. A design does not say
@@ -19,7 +19,7 @@ export function capIronOutline({ capIron, iron }: Design, frame: Frame): Outline
     point(Math.max(setback + humpEnd, setback + peak), thickness),
     point(setback + peak, peak),
   ];
-  return polygon(...corners.map(({ x, y }) => fromIron(frame, x, y)));
+  return polygon(...corners.map(({ x, y }) => ironToPlane(frame, x, y)));
 }
 
 /** The screw's head behind the iron, from the side; undefined where there is none. */
@@ -28,9 +28,9 @@ export function screwHeadOutline({ capIron, iron }: Design, frame: Frame): Outli
   if (capIron.thickness === 0 || diameter === 0 || height === 0) return undefined;
   const [low, high, back] = [fromEdge - diameter / 2, fromEdge + diameter / 2, -iron.thickness];
   return polygon(
-    fromIron(frame, low, back - height),
-    fromIron(frame, high, back - height),
-    fromIron(frame, high, back),
-    fromIron(frame, low, back),
+    ironToPlane(frame, low, back - height),
+    ironToPlane(frame, high, back - height),
+    ironToPlane(frame, high, back),
+    ironToPlane(frame, low, back),
   );
 }

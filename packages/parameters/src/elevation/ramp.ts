@@ -7,11 +7,11 @@ import {
   cotDeg,
   distance,
   line,
+  orientation,
   type Point,
   point,
   type Segment,
   sinDeg,
-  turnsFromTo,
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 
@@ -47,10 +47,10 @@ export function rampAngle(design: Design): number {
 }
 
 /** The ramp whose foot stands `opening` before the cutting edge. `radius` is used by a curved one only. */
-export function rampThrough(design: Design, mouthX: number, radius: number): Ramp {
+export function rampAtOpening(design: Design, mouthX: number, radius: number): Ramp {
   const angle = rampAngle(design);
   const foot = point(mouthX - design.mouth.opening, 0);
-  if (rampShape(design) === "straight" || !curveIsPossible(design)) return { shape: rampShape(design), angle, foot };
+  if (rampShape(design) === "straight" || !isCurvePossible(design)) return { shape: rampShape(design), angle, foot };
   return curvedRamp(angle, foot, { ...design.ramp, radius });
 }
 
@@ -71,7 +71,7 @@ export function curvedRamp(
 }
 
 /** Whether the curve can lean toward the toe at all: its exit must lie flatter than its wear. */
-export const curveIsPossible = ({ ramp }: Design): boolean => ramp.exitAngle < ramp.wearAngle;
+export const isCurvePossible = ({ ramp }: Design): boolean => ramp.exitAngle < ramp.wearAngle;
 
 /** Largest radius worth having: the curve reaches its exit angle just at the top. mm. */
 export const fullHeightRadius = ({ ramp, body }: Design): number =>
@@ -102,7 +102,7 @@ export function rampAngleAt({ angle, curve }: Ramp, y: number): number {
 }
 
 /** What of a ramp lies nearest to a point: how far, negative inside the front block, and square to what. mm. */
-export interface NearestOfRamp {
+export interface ClosestOnRamp {
   readonly part: "wear" | "curve" | "exit";
   readonly distance: number;
   /** Direction off the ramp, of length 1; off the curve it has none at the curve's own centre. */
@@ -110,14 +110,14 @@ export interface NearestOfRamp {
 }
 
 /** The front block is convex, so the largest distance from any line that touches it is the distance from it. */
-export function nearestOfRamp({ angle, foot, curve }: Ramp, p: Point): NearestOfRamp {
+export function closestOnRamp({ angle, foot, curve }: Ramp, p: Point): ClosestOnRamp {
   const wear = point(sinDeg(angle), cosDeg(angle));
   const toWear = (p.x - foot.x) * wear.x + p.y * wear.y;
   if (!curve) return { part: "wear", distance: toWear, normal: wear };
   const { end, exitAngle, centre, radius, begin } = curve;
   const exit = point(sinDeg(exitAngle), cosDeg(exitAngle));
   const toExit = (p.x - end.x) * exit.x + (p.y - end.y) * exit.y;
-  const onCurve = turnsFromTo(begin, p, centre) >= 0 && turnsFromTo(p, end, centre) >= 0;
+  const onCurve = orientation(begin, p, centre) >= 0 && orientation(p, end, centre) >= 0;
   const away = distance(p, centre);
   if (onCurve && away - radius >= Math.max(toWear, toExit))
     return {
@@ -131,4 +131,4 @@ export function nearestOfRamp({ angle, foot, curve }: Ramp, p: Point): NearestOf
 }
 
 /** Distance from the ramp to a point, square to it; negative inside the front block. mm. */
-export const distanceToRamp = (ramp: Ramp, p: Point): number => nearestOfRamp(ramp, p).distance;
+export const distanceToRamp = (ramp: Ramp, p: Point): number => closestOnRamp(ramp, p).distance;

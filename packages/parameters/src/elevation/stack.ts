@@ -11,11 +11,11 @@ import {
   polygon,
   type Segment,
   sinDeg,
-  splitAtFirstMeeting,
+  splitAtIntersection,
   tanDeg,
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { type Frame, fromIron, toIron } from "./frame.ts";
+import { type Frame, ironToPlane, planeToIron } from "./frame.ts";
 
 /** How far a wedge of `auto` length stands out of the top, mm: enough to tap and to draw (common practice). */
 const WEDGE_STANDS_OUT = 25;
@@ -28,7 +28,7 @@ export const wedgeThickness = ({ wedge }: Design, s: number): number =>
 export const pinAxisOffset = ({ pin }: Design): number => pin.diameter / 2;
 
 /** Where the cross pin's axis stands when it is `height` over the trued sole. mm. */
-export interface PinPlace {
+export interface PinPosition {
   readonly centre: Point;
   readonly s: number;
   readonly v: number;
@@ -39,7 +39,7 @@ export interface PinPlace {
 }
 
 /** @see plane geometry: s·sin β + v(s)·cos β = pinY, linear in s. */
-export function pinAt(design: Design, frame: Frame, height: number): PinPlace {
+export function pinPosition(design: Design, frame: Frame, height: number): PinPosition {
   const { wedge, capIron } = design;
   const [sinB, cosB, tanW] = [sinDeg(frame.bedAngle), cosDeg(frame.bedAngle), tanDeg(wedge.angle)];
   const offset = pinAxisOffset(design);
@@ -47,7 +47,7 @@ export function pinAt(design: Design, frame: Frame, height: number): PinPlace {
   const s = (height - atEdge * cosB) / (sinB + tanW * cosB);
   const v = atEdge + s * tanW;
   return {
-    centre: point(fromIron(frame, s, v).x, height),
+    centre: point(ironToPlane(frame, s, v).x, height),
     s,
     v,
     wedgeThere: wedgeThickness(design, s),
@@ -62,14 +62,16 @@ export const pinHalfCover = ({ pin, wedge }: Design): number =>
 /** Length of the wedge along the iron, mm; `auto` takes it out of the finished top. */
 export function wedgeLength(design: Design, frame: Frame, top: readonly Segment[]): number {
   if (design.wedge.length !== "auto") return design.wedge.length;
-  return bedLineMeets(design, frame, top, design.capIron.thickness) - design.wedge.tipFromEdge + WEDGE_STANDS_OUT;
+  return bedLineTopS(design, frame, top, design.capIron.thickness) - design.wedge.tipFromEdge + WEDGE_STANDS_OUT;
 }
 
 /** s at which the line v off the face and parallel to it comes out of the top; by the full height where it misses. mm. */
-export function bedLineMeets(design: Design, frame: Frame, top: readonly Segment[], v: number): number {
+export function bedLineTopS(design: Design, frame: Frame, top: readonly Segment[], v: number): number {
   const far = (2 * design.body.height) / sinDeg(frame.bedAngle) + Math.abs(v);
-  const met = splitAtFirstMeeting([line(fromIron(frame, 0, v), fromIron(frame, far, v))], top);
-  return met ? toIron(frame, met.at).s : (design.body.height - v * cosDeg(frame.bedAngle)) / sinDeg(frame.bedAngle);
+  const met = splitAtIntersection([line(ironToPlane(frame, 0, v), ironToPlane(frame, far, v))], top);
+  return met
+    ? planeToIron(frame, met.at).s
+    : (design.body.height - v * cosDeg(frame.bedAngle)) / sinDeg(frame.bedAngle);
 }
 
 /** The wedge from the side, counter-clockwise from its tip's lower corner, in the plane's frame. */
@@ -77,10 +79,10 @@ export function wedgeOutline(design: Design, frame: Frame, length: number): Outl
   const { wedge, capIron } = design;
   const [tip, butt] = [wedge.tipFromEdge, wedge.tipFromEdge + length];
   return polygon(
-    fromIron(frame, tip, capIron.thickness),
-    fromIron(frame, butt, capIron.thickness),
-    fromIron(frame, butt, capIron.thickness + wedgeThickness(design, butt)),
-    fromIron(frame, tip, capIron.thickness + wedge.tip),
+    ironToPlane(frame, tip, capIron.thickness),
+    ironToPlane(frame, butt, capIron.thickness),
+    ironToPlane(frame, butt, capIron.thickness + wedgeThickness(design, butt)),
+    ironToPlane(frame, tip, capIron.thickness + wedge.tip),
   );
 }
 
@@ -101,7 +103,7 @@ export function stackSurface(design: Design, length: number): { readonly part: S
   const tip = wedge.tipFromEdge;
   const c = capIron.thickness;
   const [capEdge, ...capTop] = capIronSurface(design);
-  const corners: Corner[] = [
+  const corners: StackCorner[] = [
     ["iron", point(0, 0)],
     ...(capEdge ? [["iron", capEdge] as const] : []),
     ...capTop.map((corner) => ["cap iron", corner] as const),
@@ -116,16 +118,16 @@ export function stackSurface(design: Design, length: number): { readonly part: S
 }
 
 /** A corner of the stack, and the part whose surface leads up to it. */
-type Corner = readonly [StackPart, Point];
+type StackCorner = readonly [StackPart, Point];
 
 /** The iron from the side, bevel down, counter-clockwise from its cutting edge. */
 export function ironOutline({ iron }: Design, frame: Frame): Outline {
   const heel = iron.thickness / tanDeg(iron.bevel);
   return polygon(
-    fromIron(frame, 0, 0),
-    fromIron(frame, heel, -iron.thickness),
-    fromIron(frame, iron.length, -iron.thickness),
-    fromIron(frame, iron.length, 0),
+    ironToPlane(frame, 0, 0),
+    ironToPlane(frame, heel, -iron.thickness),
+    ironToPlane(frame, iron.length, -iron.thickness),
+    ironToPlane(frame, iron.length, 0),
   );
 }
 

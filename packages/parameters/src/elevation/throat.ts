@@ -1,19 +1,19 @@
 // The throat: how wide the shaving's way is from the mouth to the top, and where it narrows.
 
 import {
+  BENCH_TOLERANCE,
   line,
   type Point,
   point,
   pointAlong,
   type Segment,
-  SHOP,
   segmentLength,
-  splitAtFirstMeeting,
+  splitAtIntersection,
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { type Frame, fromIron } from "./frame.ts";
+import { type Frame, ironToPlane } from "./frame.ts";
 import { type Ramp, rampPath } from "./ramp.ts";
-import { type PinPlace, type StackPart, stackSurface } from "./stack.ts";
+import { type PinPosition, type StackPart, stackSurface } from "./stack.ts";
 import { distanceToSegment } from "./top-outline.ts";
 
 /** What lies across the throat from the ramp. */
@@ -34,7 +34,7 @@ export interface ThroatSides {
   readonly frame: Frame;
   readonly ramp: Ramp;
   readonly topChain: readonly Segment[];
-  readonly pin: PinPlace;
+  readonly pin: PinPosition;
   readonly wedgeLength: number;
 }
 
@@ -44,7 +44,7 @@ const STATIONS = 120;
 /** The ramp from the mouth as far as it meets the finished top; to the top's height where it passes before the toe. */
 export function rampToTop({ design, ramp, topChain }: Pick<ThroatSides, "design" | "ramp" | "topChain">) {
   const chain = rampPath(ramp, 0, design.body.height);
-  return splitAtFirstMeeting(chain, topChain)?.before ?? chain;
+  return splitAtIntersection(chain, topChain)?.before ?? chain;
 }
 
 /** The throat's width at even stations up the ramp, mouth first; an elevation is what it asks for. */
@@ -52,7 +52,7 @@ export function throatSeries(sides: ThroatSides): ThroatWidth[] {
   const { design, frame, pin } = sides;
   const chain = rampToTop(sides);
   const total = chain.reduce((sum, s) => sum + segmentLength(s), 0);
-  const inPlace = (p: Point) => fromIron(frame, p.x, p.y);
+  const inPlace = (p: Point) => ironToPlane(frame, p.x, p.y);
   const stack = stackSurface(design, sides.wedgeLength).map(({ part, line: { from, to } }) => ({
     part,
     line: line(inPlace(from), inPlace(to)),
@@ -60,11 +60,11 @@ export function throatSeries(sides: ThroatSides): ThroatWidth[] {
   return Array.from({ length: STATIONS + 1 }, (_, i) => {
     const along = (total * i) / STATIONS;
     const at = pointAtLength(chain, along);
-    return { along, at, ...nearestOf(at, stack, { centre: pin.centre, radius: design.pin.diameter / 2 }) };
+    return { along, at, ...nearestNeighbour(at, stack, { centre: pin.centre, radius: design.pin.diameter / 2 }) };
   });
 }
 
-function nearestOf(
+function nearestNeighbour(
   at: Point,
   stack: readonly { readonly part: StackPart; readonly line: Segment }[],
   pin: { readonly centre: Point; readonly radius: number },
@@ -119,9 +119,9 @@ export function throatChokes(series: readonly ThroatWidth[]): Choke[] {
   for (const station of series) {
     widest = Math.max(widest, station.width);
     const by = widest - station.width;
-    if (by > SHOP && (!inside || by > chokes.at(-1)!.by))
+    if (by > BENCH_TOLERANCE && (!inside || by > chokes.at(-1)!.by))
       chokes.splice(inside ? -1 : chokes.length, 1, { station, by });
-    inside = by > SHOP;
+    inside = by > BENCH_TOLERANCE;
   }
   return chokes;
 }

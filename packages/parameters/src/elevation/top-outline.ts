@@ -2,15 +2,15 @@
 
 import {
   arc,
+  BENCH_TOLERANCE,
   distance,
+  EPSILON,
   line,
+  orientation,
   type Point,
   point,
-  SAME_POINT,
+  reverseSegment,
   type Segment,
-  SHOP,
-  turned,
-  turnsFromTo,
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 
@@ -42,19 +42,19 @@ export function topOf({ body }: Design, crownByBed: number): Top {
 }
 
 /** What an arched top's shorter arc has in length over its fall, and in fall at all; below 0 there is no such arch. mm. */
-export const archRoom = ({ crownX, length, height, toeHeight, heelHeight }: Top): number =>
-  Math.min(arcRoom(crownX, height - toeHeight), arcRoom(length - crownX, height - heelHeight));
+export const archClearance = ({ crownX, length, height, toeHeight, heelHeight }: Top): number =>
+  Math.min(arcClearance(crownX, height - toeHeight), arcClearance(length - crownX, height - heelHeight));
 
 /** An arc level at the crown falls no more than it is long; one shorter than a maker can hold is none. */
-const arcRoom = (run: number, drop: number): number => Math.min(drop, run - drop, run - SHOP);
+const arcClearance = (run: number, drop: number): number => Math.min(drop, run - drop, run - BENCH_TOLERANCE);
 
 /** The finished top from heel to toe. An impossible arch is drawn flat; the checks say so. */
 export function finishedTop(top: Top): Segment[] {
   const { outline, crownX, length, height, toeHeight, heelHeight } = top;
-  if (outline === "flat" || archRoom(top) < 0) return flatTop(0, length, height);
+  if (outline === "flat" || archClearance(top) < 0) return flatTop(0, length, height);
   const crown = point(crownX, height);
-  return [fallingFrom(point(length, heelHeight), crown), fallingFrom(point(0, toeHeight), crown)].map((s, i) =>
-    i === 0 ? s : turned(s),
+  return [topArc(point(length, heelHeight), crown), topArc(point(0, toeHeight), crown)].map((s, i) =>
+    i === 0 ? s : reverseSegment(s),
   );
 }
 
@@ -63,9 +63,9 @@ export const flatTop = (toeX: number, heelX: number, height: number): Segment[] 
   line(point(heelX, height), point(toeX, height)),
 ];
 
-function fallingFrom(end: Point, crown: Point): Segment {
+function topArc(end: Point, crown: Point): Segment {
   const [run, drop] = [crown.x - end.x, crown.y - end.y];
-  if (drop < SAME_POINT) return line(end, crown);
+  if (drop < EPSILON) return line(end, crown);
   const radius = (run * run + drop * drop) / (2 * drop);
   return arc(end, crown, point(crown.x, crown.y - radius));
 }
@@ -80,7 +80,7 @@ export function distanceToSegment(p: Point, s: Segment): number {
   if (s.kind === "arc") {
     const [first, last] = s.sweep > 0 ? [s.from, s.to] : [s.to, s.from];
     const over =
-      Math.abs(s.sweep) <= 180 && turnsFromTo(first, p, s.centre) >= 0 && turnsFromTo(p, last, s.centre) >= 0;
+      Math.abs(s.sweep) <= 180 && orientation(first, p, s.centre) >= 0 && orientation(p, last, s.centre) >= 0;
     return over ? Math.abs(distance(p, s.centre) - s.radius) : ends;
   }
   const [dx, dy] = [s.to.x - s.from.x, s.to.y - s.from.y];

@@ -1,13 +1,13 @@
 // Bed cradle: a V that takes the bed block by its sole and heel, so that the bed lies level; the base reaches under the block's middle.
 
-import { cosDeg, facetted, type Point, point, sinDeg } from "@lamplane/geometry";
-import { blocksAt, stockAt } from "../elevation/blocks.ts";
+import { cosDeg, type Point, point, sinDeg, tessellate } from "@lamplane/geometry";
+import { blocksAt, stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { fromIron, toIron } from "../elevation/frame.ts";
+import { ironToPlane, planeToIron } from "../elevation/frame.ts";
 import type { Design } from "../table/index.ts";
-import { CAUTION, FLAT_PRINT, type Planned, type Standing } from "./jig.ts";
-import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
-import { areaAndMiddle, outlineThrough, window } from "./straight.ts";
+import { areaAndCentroid, corneredOutline, windowOutline } from "./cornered-outline.ts";
+import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
+import { cutEntry, degreesText, formatJigLength, nameLabel, noteEntry } from "./lines.ts";
 
 /** Under the V and its relief, mm: two lines of letters, so that the cradle carries the plane's name. */
 const BASE = 20.5;
@@ -31,7 +31,7 @@ const baseOf = (design: Design): number => BASE + reliefOf(design);
 const WIDEST = 30;
 
 /** Corners in the iron's own directions (x up the bed, y off it), where the bed is level. */
-export interface CradlePlaces {
+export interface CradleLayout {
   readonly corner: Point;
   /** Ends of the seats on sole and heel. */
   readonly soleEnd: Point;
@@ -39,15 +39,15 @@ export interface CradlePlaces {
   readonly base: number;
 }
 
-export function cradlePlaces(plane: Elevation): CradlePlaces {
-  const { blockHeel, sole, top } = stockAt(plane, "blank");
+export function cradleLayout(plane: Elevation): CradleLayout {
+  const { blockHeel, sole, top } = stageExtent(plane, "blank");
   const blocks = blocksAt(plane, "blank");
   const turned = (p: Point): Point => {
-    const { s, v } = toIron(plane.frame, p);
+    const { s, v } = planeToIron(plane.frame, p);
     return point(s, v);
   };
   const corner = turned(point(blockHeel, sole));
-  const { middle } = areaAndMiddle(facetted(blocks.bed).map(turned));
+  const { middle } = areaAndCentroid(tessellate(blocks.bed).map(turned));
   const [c, s] = [cosDeg(plane.frame.bedAngle), sinDeg(plane.frame.bedAngle)];
   const soleLength = blockHeel - blocks.bedChain[0]!.from.x;
   const wanted = Math.max((corner.x - middle.x + BEYOND_MIDDLE - WALL * s) / c, LEAST_SEAT);
@@ -62,13 +62,13 @@ export function cradlePlaces(plane: Elevation): CradlePlaces {
 }
 
 /** The cradle that holds the bed block with its bed level. */
-export function bedCradle(plane: Elevation): Planned {
+export function bedCradle(plane: Elevation): JigResult {
   const { design, widths, frame } = plane;
-  const { corner, soleEnd, heelEnd, base } = cradlePlaces(plane);
+  const { corner, soleEnd, heelEnd, base } = cradleLayout(plane);
   const [c, s] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
   const underSole = point(soleEnd.x - WALL * s, soleEnd.y - WALL * c);
   const behindHeel = point(heelEnd.x + WALL * c, heelEnd.y - WALL * s);
-  const boundary = outlineThrough([
+  const boundary = corneredOutline([
     { at: point(underSole.x, base), round: 2 },
     { at: point(behindHeel.x, base), round: 2 },
     { at: behindHeel, round: 2 },
@@ -77,7 +77,7 @@ export function bedCradle(plane: Elevation): Planned {
     { at: soleEnd },
     { at: underSole, round: 2 },
   ]);
-  const open = window([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
+  const open = windowOutline([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
     side === 0 ? baseOf(design) : side === 2 ? 9 : side === 1 ? 4 : 8,
   );
   const thick = Math.min(WIDEST, widths.core - 2);
@@ -96,7 +96,7 @@ export function bedCradle(plane: Elevation): Planned {
           labels: [
             nameLabel([`CRADLE ${angle}`], design, point((underSole.x + behindHeel.x) / 2, base + baseOf(design) / 2)),
           ],
-          standing: cradleStanding(plane, thick),
+          pose: cradlePose(plane, thick),
         },
       ],
       drawing: {
@@ -104,14 +104,14 @@ export function bedCradle(plane: Elevation): Planned {
         entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
       },
       registersAgainst: `The bed block's sole lies on the long seat, its heel end against the short one; the base stands on the bench, level, and the bed above it is level too.`,
-      use: `Stand it on a flat bench and lay the bed block in, heel down: the bed then lies level for the straightedge and the survey. To true it by hand, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${lengthWords(design, widths.core - thick)} narrower), and work toward the heel. Do not cut against a loose block. ${CAUTION}`,
-      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${lengthWords(design, thick)}.`,
+      use: `Stand it on a flat bench and lay the bed block in, heel down: the bed then lies level for the straightedge and the survey. To true it by hand, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${formatJigLength(design, widths.core - thick)} narrower), and work toward the heel. Do not cut against a loose block. ${CAUTION}`,
+      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatJigLength(design, thick)}.`,
     },
   };
 }
 
-function cradleStanding({ frame }: Elevation, thick: number): Standing {
+function cradlePose({ frame }: Elevation, thick: number): Pose {
   const [c, s] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
-  const { x, y } = fromIron(frame, 0, 0);
+  const { x, y } = ironToPlane(frame, 0, 0);
   return { x: [c, s, 0], y: [-s, c, 0], z: [0, 0, 1], origin: [x, y, -thick / 2] };
 }

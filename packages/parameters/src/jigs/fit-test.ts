@@ -2,8 +2,8 @@
 
 import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { FLAT_PRINT, type Planned } from "./jig.ts";
-import { box, drillWords, figureText, lengthWords, nameLabel, plainLabel } from "./lines.ts";
+import { FLAT_PRINT, type JigResult } from "./jig.ts";
+import { boxOutline, formatDrill, formatJigLength, formatJigNumber, nameLabel, plainLabel } from "./lines.ts";
 
 /** Clearances all round that are tried, mm. */
 export const TRIED = [0, 0.1, 0.2, 0.3, 0.4, 0.5] as const;
@@ -21,7 +21,7 @@ const ASIDE = 40;
 /** Diameter of the shank the test is for: the drill that bores the pin's hole, or 10 mm where that is larger. */
 export const fitTestShank = (plane: Elevation): number => Math.min(2 * plane.pinHole.radius, LARGEST);
 
-export function fitTest(plane: Elevation): Planned {
+export function fitTest(plane: Elevation): JigResult {
   const { design } = plane;
   const shank = fitTestShank(plane);
   const middleY = LETTERS + shank / 2 + 0.5;
@@ -31,10 +31,10 @@ export function fitTest(plane: Elevation): Planned {
   return {
     plan: {
       name: "fit-test",
-      title: `Fit test for a ${drillWords(design, shank)} shank`,
+      title: `Fit test for a ${formatDrill(design, shank)} shank`,
       bodies: [
         {
-          boundary: box(0, 0, FIT_TEST_LENGTH, high),
+          boundary: boxOutline(0, 0, FIT_TEST_LENGTH, high),
           holes: TRIED.map((clearance, i) => ({
             outline: circleOutline({ centre: middles[i]!, radius: shank / 2 + clearance }),
           })),
@@ -49,9 +49,9 @@ export function fitTest(plane: Elevation): Planned {
                 PITCH / 4,
               ),
             ),
-            nameLabel(["FIT", figureText(shank)], design, point(FIT_TEST_LENGTH / 2, high - LETTERS / 2)),
+            nameLabel(["FIT", formatJigNumber(shank)], design, point(FIT_TEST_LENGTH / 2, high - LETTERS / 2)),
           ],
-          standing: {
+          pose: {
             x: [1, 0, 0],
             y: [0, 0, -1],
             z: [0, 1, 0],
@@ -59,8 +59,8 @@ export function fitTest(plane: Elevation): Planned {
           },
         },
       ],
-      registersAgainst: `The shank of a ${lengthWords(design, shank)} drill.`,
-      use: `Print it first. Push the shank of a ${drillWords(design, shank)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance; write its number as jigs.clearance. The piece is ${figureText(FIT_TEST_LENGTH)} mm long: measure it, and set the printer's scale right before you print gauges.`,
+      registersAgainst: `The shank of a ${formatJigLength(design, shank)} drill.`,
+      use: `Print it first. Push the shank of a ${formatDrill(design, shank)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance; write its number as jigs.clearance. The piece is ${formatJigNumber(FIT_TEST_LENGTH)} mm long: measure it, and set the printer's scale right before you print gauges.`,
       printed: FLAT_PRINT,
     },
   };

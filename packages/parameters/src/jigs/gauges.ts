@@ -3,10 +3,10 @@
 import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import type { JigName, Planned, Standing } from "./jig.ts";
+import { corneredOutline } from "./cornered-outline.ts";
+import type { JigName, JigResult, Pose } from "./jig.ts";
 import { CAUTION, FLAT_PRINT } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
-import { outlineThrough } from "./straight.ts";
 
 /** Length of each flank, mm: over it 0.1° is 0.1 mm, which a bevel or a saw shows against the light. */
 const FLANK = 60;
@@ -20,15 +20,15 @@ const NEAR_FLANK = 16;
 const THICK = 16;
 
 /** The gauge for the bed angle. */
-export const bedGauge = (plane: Elevation): Planned =>
+export const bedGauge = (plane: Elevation): JigResult =>
   gauge(plane, "bed-gauge", "bed", plane.frame.bedAngle, besideBed(plane));
 
 /** The gauge for the ramp angle; for a curved ramp that of its wear. */
-export const rampGauge = (plane: Elevation): Planned =>
+export const rampGauge = (plane: Elevation): JigResult =>
   gauge(plane, "ramp-gauge", plane.ramp.curve ? "wear" : "ramp", plane.ramp.angle, besideRamp(plane));
 
 /** Corners from the base's left end: nose, flank at the angle, flank at the complement, nose. */
-export function gaugeCorners(angle: number): Point[] {
+export function gaugeOutlineCorners(angle: number): Point[] {
   const complement = 90 - angle;
   const left = { low: point(0, NOSE), high: point(FLANK * cosDeg(angle), NOSE + FLANK * sinDeg(angle)) };
   const rightHigh = point(left.high.x + BETWEEN, NOSE + FLANK * sinDeg(complement));
@@ -36,10 +36,10 @@ export function gaugeCorners(angle: number): Point[] {
   return [point(0, 0), point(rightLow.x, 0), rightLow, rightHigh, left.high, left.low];
 }
 
-function gauge(plane: Elevation, name: JigName, what: string, angle: number, standing: Standing): Planned {
-  const corners = gaugeCorners(angle);
+function gauge(plane: Elevation, name: JigName, what: string, angle: number, pose: Pose): JigResult {
+  const corners = gaugeOutlineCorners(angle);
   const [, foot, , rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
-  const boundary = outlineThrough(corners.map((at) => ({ at })));
+  const boundary = corneredOutline(corners.map((at) => ({ at })));
   const [own, other] = [degreesText(angle), degreesText(90 - angle)];
   return {
     plan: {
@@ -57,7 +57,7 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, sta
             plainLabel(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4), 2 * NEAR_FLANK),
             nameLabel([what], plane.design, point(foot.x / 2, 9)),
           ],
-          standing,
+          pose,
         },
       ],
       drawing: {
@@ -80,7 +80,7 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, sta
 const BESIDE = 1;
 
 /** Base in the line of the blank's sole, the flank in the line of the bed. */
-function besideBed(plane: Elevation): Standing {
+function besideBed(plane: Elevation): Pose {
   const { bedTip } = plane.points;
   return {
     x: [1, 0, 0],
@@ -91,7 +91,7 @@ function besideBed(plane: Elevation): Standing {
 }
 
 /** Turned over: base in the line of the blank's sole, the flank in the line of the ramp at the sole. */
-function besideRamp(plane: Elevation): Standing {
+function besideRamp(plane: Elevation): Pose {
   const tip = blocksAt(plane, "blank").rampChain[0]!.from;
   return {
     x: [-1, 0, 0],

@@ -13,18 +13,18 @@ export const INSIDE_FACE = 0.1;
 export const STOUT_WALL = 6;
 
 /** A direction or a place in the plane's frame. */
-export type Place3 = readonly [x: number, y: number, z: number];
+export type Point3 = readonly [x: number, y: number, z: number];
 
 /** How a body stands at the plane: where its own axes point (unit, right-handed) and where its own 0, 0, 0 lies. */
-export interface Standing {
-  readonly x: Place3;
-  readonly y: Place3;
-  readonly z: Place3;
-  readonly origin: Place3;
+export interface Pose {
+  readonly x: Point3;
+  readonly y: Point3;
+  readonly z: Point3;
+  readonly origin: Point3;
 }
 
 /** A hole through a body; `chamfer` is its edge's at the printer's table, larger where a screw's head is let in. */
-export interface Hole {
+export interface JigHole {
   readonly outline: Outline;
   readonly chamfer?: number;
 }
@@ -37,7 +37,7 @@ export interface Riser {
 }
 
 /** Words sunk in a body's upper face, as near as they fit to a place. */
-export interface Label {
+export interface JigLabel {
   /** Each a choice of lines, best first; the last must fit. */
   readonly choices: readonly (readonly string[])[];
   readonly near: Point;
@@ -46,15 +46,15 @@ export interface Label {
 }
 
 /** One closed shell: a plate with holes, its thickness along z, printed with the plate's lower face on the table. */
-export interface Body {
+export interface JigBody {
   readonly boundary: Outline;
-  readonly holes: readonly Hole[];
+  readonly holes: readonly JigHole[];
   readonly thickness: number;
   readonly risers: readonly Riser[];
   /** Left out of the print to save material, where the labels leave room; no part of the drawing, since sawing it saves nothing. */
   readonly lightening: readonly Outline[];
-  readonly labels: readonly Label[];
-  readonly standing: Standing;
+  readonly labels: readonly JigLabel[];
+  readonly pose: Pose;
 }
 
 export type JigName =
@@ -72,7 +72,7 @@ export interface JigPlan {
   readonly name: JigName;
   readonly title: string;
   /** One closed shell each; more than one only for parts that are screwed together, side by side on the table. */
-  readonly bodies: readonly Body[];
+  readonly bodies: readonly JigBody[];
   /** Only for a jig that can be cut from sheet. */
   readonly drawing?: Drawing;
   readonly registersAgainst: string;
@@ -94,17 +94,17 @@ export interface NoJig {
 }
 
 /** A plan, or why there is none. */
-export type Planned = { readonly plan: JigPlan } | { readonly none: NoJig };
+export type JigResult = { readonly plan: JigPlan } | { readonly none: NoJig };
 
 /** The body's shape seen from above, every hole in it. */
-export const shapeOf = (body: Body): Shape => ({
+export const bodyShape = (body: JigBody): Shape => ({
   boundary: body.boundary,
   holes: body.holes.map((hole) => hole.outline),
   circles: [],
 });
 
 /** Standing at the plane as it is drawn, its lower face at a z of the plane's frame. */
-export const standingAsDrawn = (z: number): Standing => ({
+export const poseAsDrawn = (z: number): Pose => ({
   x: [1, 0, 0],
   y: [0, 1, 0],
   z: [0, 0, 1],
@@ -112,7 +112,7 @@ export const standingAsDrawn = (z: number): Standing => ({
 });
 
 /** The place in the plane's frame of a body's own point. mm. */
-export function stood({ x, y, z, origin }: Standing, [a, b, c]: Place3): Place3 {
+export function applyPose({ x, y, z, origin }: Pose, [a, b, c]: Point3): Point3 {
   const along = (k: 0 | 1 | 2) => origin[k] + a * x[k] + b * y[k] + c * z[k];
   return [along(0), along(1), along(2)];
 }

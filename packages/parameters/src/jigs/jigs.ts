@@ -1,18 +1,18 @@
 // All jigs of a plane: their plans, and those that cannot be made, with the reason.
 
-import { boundsOf, facetted, type Point } from "@lamplane/geometry";
+import { boundsOf, type Point, tessellate } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { bedCradle } from "./bed-cradle.ts";
 import { fitTest } from "./fit-test.ts";
 import { bedGauge, rampGauge } from "./gauges.ts";
-import type { JigPlan, NoJig, Planned } from "./jig.ts";
+import type { JigPlan, JigResult, NoJig } from "./jig.ts";
 import { pinGuide } from "./pin-guide.ts";
 import { recessTemplate } from "./recess-template.ts";
 import { throatSpacer } from "./throat-spacer.ts";
 import { wedgeSled } from "./wedge-sled.ts";
 
 /** In the order in which they are used. */
-const JIGS: readonly ((plane: Elevation) => Planned)[] = [
+const JIGS: readonly ((plane: Elevation) => JigResult)[] = [
   fitTest,
   bedGauge,
   rampGauge,
@@ -28,18 +28,18 @@ export const jigPlans = (plane: Elevation): JigPlan[] =>
   JIGS.map((jig) => jig(plane)).flatMap((made) => ("plan" in made ? [made.plan] : []));
 
 /** Jigs that this plane cannot have, and why. */
-export const jigsLeftOut = (plane: Elevation): NoJig[] =>
+export const omittedJigs = (plane: Elevation): NoJig[] =>
   JIGS.map((jig) => jig(plane)).flatMap((made) => ("none" in made ? [made.none] : []));
 
 /** Length, depth and height that a jig takes up as it is printed, mm. */
 export function printedSize({ bodies }: JigPlan): { x: number; y: number; z: number } {
-  const { min, max } = boundsOf(bodies.flatMap(({ boundary }): Point[] => facetted(boundary)));
+  const { min, max } = boundsOf(bodies.flatMap(({ boundary }): Point[] => tessellate(boundary)));
   const heights = bodies.map((body) => body.thickness + Math.max(0, ...body.risers.map((riser) => riser.height)));
   return { x: max.x - min.x, y: max.y - min.y, z: Math.max(...heights) };
 }
 
 /** How far a jig stands out of the printer, at its best quarter turn: above 0 it does not fit. mm */
-export function overPrinter(plan: JigPlan, { shop }: Elevation["design"]): number {
+export function printerOverhang(plan: JigPlan, { shop }: Elevation["design"]): number {
   const { x, y, z } = printedSize(plan);
   const { width, depth, height } = shop.printer;
   const flat = Math.min(Math.max(x - width, y - depth), Math.max(y - width, x - depth));

@@ -1,25 +1,25 @@
 // What a jig says on its face, and the shapes that several jigs share.
 
-import { arc, FAR, line, type Outline, type Point, point, type Segment, splitAtFirstMeeting } from "@lamplane/geometry";
-import type { Entry } from "../drawings/drawing.ts";
+import { arc, FAR, line, type Outline, type Point, point, type Segment, splitAtIntersection } from "@lamplane/geometry";
+import type { DrawingEntry } from "../drawings/drawing.ts";
 import type { Design } from "../table/index.ts";
-import { comparedText, lengthBoth, onRule, type SafeWay } from "../units.ts";
-import type { Label } from "./jig.ts";
+import { formatForComparison, formatLengthInBoth, type RoundingDirection, roundToRule } from "../units.ts";
+import type { JigLabel } from "./jig.ts";
 
 /** A number as it is cut into a jig: two decimals at most. */
-export const figureText = (value: number): string => String(Math.round(value * 100) / 100 + 0);
-export const degreesText = (angle: number): string => `${figureText(angle)}°`;
+export const formatJigNumber = (value: number): string => String(Math.round(value * 100) / 100 + 0);
+export const degreesText = (angle: number): string => `${formatJigNumber(angle)}°`;
 /** A length in the words of a jig: the maker's unit, and ours. */
-export const lengthWords = ({ units, shop }: Design, mm: number, way: SafeWay = "nearest"): string =>
-  lengthBoth(mm, units, shop.smallestFraction, way);
+export const formatJigLength = ({ units, shop }: Design, mm: number, way: RoundingDirection = "nearest"): string =>
+  formatLengthInBoth(mm, units, shop.smallestFraction, way);
 
 /** A length in the maker's unit alone, as a caliper has it: for titles. */
-export const sizeWords = ({ units }: Design, mm: number): string => comparedText(mm, units);
+export const formatJigSize = ({ units }: Design, mm: number): string => formatForComparison(mm, units);
 
 /** A drill's or bush's diameter in the maker's unit alone: the 64th of an inch that they are sold by, where it is one. */
-export function drillWords(design: Design, mm: number): string {
-  const sold = onRule(mm, "in", "1/64", "nearest");
-  return design.units === "in" && sold.over === 0 ? sold.text : sizeWords(design, mm);
+export function formatDrill(design: Design, mm: number): string {
+  const sold = roundToRule(mm, "in", "1/64", "nearest");
+  return design.units === "in" && sold.over === 0 ? sold.text : formatJigSize(design, mm);
 }
 
 /** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
@@ -30,10 +30,10 @@ const KEPT = [16, 12, 10, 8, 6, 4] as const;
  * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened from its end, the jig's
  * words never.
  */
-export function nameLabel(words: readonly string[], design: Design, near: Point): Label {
+export function nameLabel(words: readonly string[], design: Design, near: Point): JigLabel {
   const own = words.join(" ");
   const singly = words.flatMap((word) => word.split(" "));
-  const apart = namesOf(design).flatMap((lines) => [
+  const apart = nameVariants(design).flatMap((lines) => [
     [...words, ...lines],
     [own, ...lines],
     ...(lines.length === 1 ? [[`${own} ${lines[0]}`]] : []),
@@ -43,11 +43,11 @@ export function nameLabel(words: readonly string[], design: Design, near: Point)
 }
 
 /** A plane's name in lines, whole at first, then in ever fewer letters. */
-function namesOf({ name }: Design): string[][] {
+function nameVariants({ name }: Design): string[][] {
   const pieces = name.split(/(?<=[-._])/);
   const longest = Math.max(...pieces.map((piece) => piece.length));
   const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>
-    joined(pieces, width),
+    wrapPieces(pieces, width),
   );
   const shortened = [...new Set([pieces[0]!.replace(/[-._]$/, ""), ...KEPT.map((n) => name.slice(0, n))])]
     .filter((short) => short.length < name.length)
@@ -56,7 +56,7 @@ function namesOf({ name }: Design): string[][] {
 }
 
 /** Pieces of a name in as few lines of at most `width` letters as they go into. */
-function joined(pieces: readonly string[], width: number): string[] {
+function wrapPieces(pieces: readonly string[], width: number): string[] {
   const lines: string[] = [];
   for (const piece of pieces) {
     const last = lines.at(-1);
@@ -67,14 +67,18 @@ function joined(pieces: readonly string[], width: number): string[] {
 }
 
 /** Words that must fit as they are. */
-export const plainLabel = (text: string, near: Point, within: number): Label => ({ choices: [[text]], near, within });
+export const plainLabel = (text: string, near: Point, within: number): JigLabel => ({
+  choices: [[text]],
+  near,
+  within,
+});
 
 /** An upright rectangle. */
-export const box = (left: number, low: number, right: number, high: number): Outline =>
-  roundedBox(left, low, right, high, 0);
+export const boxOutline = (left: number, low: number, right: number, high: number): Outline =>
+  roundedBoxOutline(left, low, right, high, 0);
 
 /** An upright rectangle with rounded corners, counter-clockwise. */
-export function roundedBox(left: number, low: number, right: number, high: number, radius: number): Outline {
+export function roundedBoxOutline(left: number, low: number, right: number, high: number, radius: number): Outline {
   const [l, b, r, t, k] = [left, low, right, high, radius];
   const sides: Segment[] = [
     line(point(l + k, b), point(r - k, b)),
@@ -90,12 +94,18 @@ export function roundedBox(left: number, low: number, right: number, high: numbe
 }
 
 /** The part of a rising chain between two heights, ends exact. */
-export function chainBetween(chain: readonly Segment[], low: number, high: number): Segment[] {
+export function clipChainToHeights(chain: readonly Segment[], low: number, high: number): Segment[] {
   const level = (y: number) => [line(point(-FAR, y), point(FAR, y))];
-  const fromLow = splitAtFirstMeeting(chain, level(low))?.after ?? [...chain];
-  return splitAtFirstMeeting(fromLow, level(high))?.before ?? fromLow;
+  const fromLow = splitAtIntersection(chain, level(low))?.after ?? [...chain];
+  return splitAtIntersection(fromLow, level(high))?.before ?? fromLow;
 }
 
-export const cutEntry = (outline: Outline): Entry => ({ kind: "outline", work: "CUT", outline });
-export const noteEntry = (text: string, at: Point): Entry => ({ kind: "note", work: "NOTE", at, text, height: 3 });
-export const markEntry = (segments: readonly Segment[]): Entry => ({ kind: "path", work: "MARK", segments });
+export const cutEntry = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
+export const noteEntry = (text: string, at: Point): DrawingEntry => ({
+  kind: "note",
+  work: "NOTE",
+  at,
+  text,
+  height: 3,
+});
+export const markEntry = (segments: readonly Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });

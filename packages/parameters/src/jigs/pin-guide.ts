@@ -2,12 +2,12 @@
 // when the pin's hole is bored: before glue-up, allowance and trim in place.
 
 import { circleOutline, type Point, point } from "@lamplane/geometry";
-import type { Entry } from "../drawings/drawing.ts";
-import { stockAt } from "../elevation/blocks.ts";
+import type { DrawingEntry } from "../drawings/drawing.ts";
+import { stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { CAUTION, FLAT_PRINT, type Hole, type Planned, STOUT_WALL, standingAsDrawn } from "./jig.ts";
-import { cutEntry, drillWords, figureText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
-import { outlineThrough, window } from "./straight.ts";
+import { corneredOutline, windowOutline } from "./cornered-outline.ts";
+import { CAUTION, FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
+import { cutEntry, formatDrill, formatJigLength, formatJigNumber, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
 const THICK = 12;
@@ -17,7 +17,7 @@ const LOWER_BAR = 22;
 /** How far pegs must stand out of each face to hook the cheek, mm. */
 const STAND_OUT = 6;
 
-export interface PinGuidePlaces {
+export interface PinGuideLayout {
   /** Middle of the drill's hole: the pin's axis. */
   readonly axis: Point;
   readonly drillRadius: number;
@@ -27,8 +27,8 @@ export interface PinGuidePlaces {
 }
 
 /** Where pegs and drill stand in the plane's frame, the pegs touching the cheek blank's sole and toe. mm */
-export function pinGuidePlaces(plane: Elevation): PinGuidePlaces {
-  const { toe, sole } = stockAt(plane, "blank");
+export function pinGuideLayout(plane: Elevation): PinGuideLayout {
+  const { toe, sole } = stageExtent(plane, "blank");
   const { diameter } = plane.design.pegs;
   const pegRadius = diameter / 2;
   const under = sole - pegRadius;
@@ -46,13 +46,13 @@ export function pinGuidePlaces(plane: Elevation): PinGuidePlaces {
 }
 
 /** The guide that leads the drill, for both cheeks. */
-export function pinGuide(plane: Elevation): Planned {
-  const places = pinGuidePlaces(plane);
+export function pinGuide(plane: Elevation): JigResult {
+  const places = pinGuideLayout(plane);
   const { design } = plane;
   const { clearance } = design.jigs;
   const corners = guideCorners(places, plane);
-  const boundary = outlineThrough(corners.map((at) => ({ at, round: 4 })));
-  const hole = (centre: Point, radius: number): Hole => ({ outline: circleOutline({ centre, radius }) });
+  const boundary = corneredOutline(corners.map((at) => ({ at, round: 4 })));
+  const hole = (centre: Point, radius: number): JigHole => ({ outline: circleOutline({ centre, radius }) });
   const drill = hole(places.axis, places.drillRadius + clearance);
   const pegs = places.pegs.map((at) => hole(at, places.pegRadius + clearance));
   const round = (radius: number) => 2 * (radius + clearance) + 2 * STOUT_WALL;
@@ -63,13 +63,13 @@ export function pinGuide(plane: Elevation): Planned {
     BAR,
     round(places.pegRadius) + 1,
   ];
-  const open = window(corners, (side) => bars[side]!);
-  const bore = figureText(2 * places.drillRadius);
+  const open = windowOutline(corners, (side) => bars[side]!);
+  const bore = formatJigNumber(2 * places.drillRadius);
   const label = nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16));
   return {
     plan: {
       name: "pin-guide",
-      title: `Pin guide for ${taken(places, plane)}`,
+      title: `Pin guide for ${holeContentText(places, plane)}`,
       bodies: [
         {
           boundary,
@@ -78,7 +78,7 @@ export function pinGuide(plane: Elevation): Planned {
           risers: [],
           lightening: open,
           labels: [label],
-          standing: standingAsDrawn(plane.widths.body / 2),
+          pose: poseAsDrawn(plane.widths.body / 2),
         },
       ],
       drawing: {
@@ -89,37 +89,37 @@ export function pinGuide(plane: Elevation): Planned {
           ...places.pegs.map((at) => drillEntry(at, places.pegRadius + clearance)),
           noteEntry(
             `pin guide ${bore}, ${design.name}`,
-            point(stockAt(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
+            point(stageExtent(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
           ),
         ],
       },
       registersAgainst:
         "The cheek blank's sole and toe, before glue-up and truing (sole allowance and trim still on): two pegs hook under the sole, one before the toe.",
-      use: guideUse(places, plane),
+      use: guideUseText(places, plane),
       printed: `${FLAT_PRINT} The holes stand upright as it lies.`,
     },
   };
 }
 
-const drillEntry = (centre: Point, radius: number): Entry => ({
+const drillEntry = (centre: Point, radius: number): DrawingEntry => ({
   kind: "circle",
   work: "DRILL",
   circle: { centre, radius },
 });
 
 /** What goes through the guide's hole, in words. */
-const taken = ({ drillRadius }: PinGuidePlaces, { design }: Elevation): string =>
+const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation): string =>
   design.jigs.drillBush > 0
-    ? `a drill bush ${drillWords(design, 2 * drillRadius)} outside`
-    : `a ${drillWords(design, 2 * drillRadius)} drill`;
+    ? `a drill bush ${formatDrill(design, 2 * drillRadius)} outside`
+    : `a ${formatDrill(design, 2 * drillRadius)} drill`;
 
-function guideUse(places: PinGuidePlaces, plane: Elevation): string {
-  const peg = lengthWords(plane.design, plane.design.pegs.diameter);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${lengthWords(plane.design, STAND_OUT)} or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${taken(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
+function guideUseText(places: PinGuideLayout, plane: Elevation): string {
+  const peg = formatJigLength(plane.design, plane.design.pegs.diameter);
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, STAND_OUT)} or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${holeContentText(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */
-function guideCorners({ axis, drillRadius, pegs, pegRadius }: PinGuidePlaces, plane: Elevation): Point[] {
+function guideCorners({ axis, drillRadius, pegs, pegRadius }: PinGuideLayout, plane: Elevation): Point[] {
   const wall = STOUT_WALL + plane.design.jigs.clearance;
   const low = pegs[0]!.y - pegRadius - wall;
   const left = pegs[2]!.x - pegRadius - wall;

@@ -3,18 +3,18 @@
 
 import { cosDeg, point, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { fromIron } from "../elevation/frame.ts";
-import { type Body, CAUTION, type Planned, type Standing } from "./jig.ts";
+import { ironToPlane } from "../elevation/frame.ts";
+import { CAUTION, type JigBody, type JigResult, type Pose } from "./jig.ts";
 import {
-  box,
+  boxOutline,
   cutEntry,
-  figureText,
-  lengthWords,
+  formatJigLength,
+  formatJigNumber,
+  formatJigSize,
   markEntry,
   nameLabel,
   noteEntry,
-  roundedBox,
-  sizeWords,
+  roundedBoxOutline,
 } from "./lines.ts";
 import {
   BELOW_TOP,
@@ -24,9 +24,9 @@ import {
   looseFences,
   SLOT_TRAVEL,
   slotTravel,
-  slottedReach,
+  slottedHalfWidth,
 } from "./template-fences.ts";
-import { type TemplatePlaces, templateOpening, templatePlaces, whyNoTemplate } from "./template-places.ts";
+import { type TemplateLayout, templateLayout, templateObstacle, templateOpening } from "./template-layout.ts";
 
 /** Width of a fixed fence and of the stop, and plate beyond them, mm. */
 const FENCE = 10;
@@ -35,21 +35,21 @@ const LIP = 2;
 const END_BAR = 34;
 
 /** The template for the recess, with fixed or adjustable fences. */
-export function recessTemplate(plane: Elevation): Planned {
+export function recessTemplate(plane: Elevation): JigResult {
   const { design } = plane;
-  const places = templatePlaces(plane);
-  const fault = whyNoTemplate(plane, places);
+  const places = templateLayout(plane);
+  const fault = templateObstacle(plane, places);
   if (fault) return { none: { name: "recess-template", ...fault } };
   const slotted = design.jigs.fence === "slotted";
   const main = plateBody(plane, places, slotted);
   const drawn = main.risers.map((riser) => markEntry(riser.outline));
   const { guide, cutter } = places;
-  const label = [guideWords(plane), figureText(plane.recess!.width)];
+  const label = [guideText(plane), formatJigNumber(plane.recess!.width)];
   return {
     plan: {
       name: "recess-template",
-      title: `Recess template, ${guideWords(plane)}`,
-      bodies: slotted ? [main, ...looseFences(plane, places, main.standing)] : [main],
+      title: `Recess template, ${guideText(plane)}`,
+      bodies: slotted ? [main, ...looseFences(plane, places, main.pose)] : [main],
       drawing: {
         title: "recess-template",
         entries: [
@@ -61,40 +61,40 @@ export function recessTemplate(plane: Elevation): Planned {
             point(-places.halfCore + 3, places.stop + 3),
           ),
           noteEntry(
-            `plate ${figureText(places.plate)} thick; fences and stop on the marks, stop ${figureText(places.stopDepth)} high`,
+            `plate ${formatJigNumber(places.plate)} thick; fences and stop on the marks, stop ${formatJigNumber(places.stopDepth)} high`,
             point(-places.halfCore + 3, places.stop + 8),
           ),
         ],
       },
       registersAgainst: `The plate lies on the trued bed, fences on both sides of the core, the stop against the bed's tip: ${design.bed.featherChamfer > 0 ? "the foot of its feather chamfer, which is cut before" : "its edge on the blank's sole"}.`,
-      use: templateUse(plane, places, slotted),
+      use: templateUseText(plane, places, slotted),
       printed: `Print it as it lies, router's side on the table, fences up, without supports, four walls or more, so that the ${guide === cutter ? "bearing" : "bush"} does not dent it. The letters are on the side that lies on the wood.`,
     },
   };
 }
 
-const guideWords = ({ design }: Elevation): string =>
+const guideText = ({ design }: Elevation): string =>
   design.jigs.bush === 0
-    ? `BEARING ${figureText(design.recess.cutter)}`
-    : `CUTTER ${figureText(design.recess.cutter)} BUSH ${figureText(design.jigs.bush)}`;
+    ? `BEARING ${formatJigNumber(design.recess.cutter)}`
+    : `CUTTER ${formatJigNumber(design.recess.cutter)} BUSH ${formatJigNumber(design.jigs.bush)}`;
 
-function templateUse(plane: Elevation, places: TemplatePlaces, slotted: boolean): string {
+function templateUseText(plane: Elevation, places: TemplateLayout, slotted: boolean): string {
   const { design, recess } = plane;
   const { clearance } = design.jigs;
-  const depth = lengthWords(design, recess!.depth);
-  const cutter = lengthWords(design, places.cutter);
-  const reach = lengthWords(design, design.jigs.cutterLength);
+  const depth = formatJigLength(design, recess!.depth);
+  const cutter = formatJigLength(design, places.cutter);
+  const reach = formatJigLength(design, design.jigs.cutterLength);
   const made =
     design.jigs.bush === 0
-      ? `a straight cutter of ${cutter} with a bearing of the same diameter on its shank, ${reach} from tip to bearing. First pass ${lengthWords(design, places.firstPass)} deep or more, so that the bearing runs on the plate; then ${depth}`
-      : `a straight cutter of ${cutter} in a guide bush of ${lengthWords(design, design.jigs.bush)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
+      ? `a straight cutter of ${cutter} with a bearing of the same diameter on its shank, ${reach} from tip to bearing. First pass ${formatJigLength(design, places.firstPass)} deep or more, so that the bearing runs on the plate; then ${depth}`
+      : `a straight cutter of ${cutter} in a guide bush of ${formatJigLength(design, design.jigs.bush)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
   const fences = slotted
-    ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${lengthWords(design, 2 * (places.halfCore - slotTravel(plane, places).inward))} to ${lengthWords(design, 2 * (places.halfCore + SLOT_TRAVEL))}: set both against the core, the opening's middle on the core's centre line.`
-    : `Its fences are made for a core of ${lengthWords(design, 2 * places.halfCore)}, with ${sizeWords(design, clearance)} of room on each side.`;
-  return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${lengthWords(design, places.plate)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
+    ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${formatJigLength(design, 2 * (places.halfCore - slotTravel(plane, places).inward))} to ${formatJigLength(design, 2 * (places.halfCore + SLOT_TRAVEL))}: set both against the core, the opening's middle on the core's centre line.`
+    : `Its fences are made for a core of ${formatJigLength(design, 2 * places.halfCore)}, with ${formatJigSize(design, clearance)} of room on each side.`;
+  return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${formatJigLength(design, places.plate)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
 }
 
-function plateBody(plane: Elevation, places: TemplatePlaces, slotted: boolean): Body {
+function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean): JigBody {
   const { stop, bedTop, halfCore, stopDepth, plate } = places;
   const inner = halfCore + plane.design.jigs.clearance;
   const opening = templateOpening(plane, places);
@@ -102,27 +102,30 @@ function plateBody(plane: Elevation, places: TemplatePlaces, slotted: boolean): 
   const fences = [-1, 1].map((side) => {
     const [a, b] = [side * inner, side * (inner + FENCE)];
     return {
-      outline: box(Math.min(a, b), stop + CORNER_GAP, Math.max(a, b), bedTop - BELOW_TOP),
+      outline: boxOutline(Math.min(a, b), stop + CORNER_GAP, Math.max(a, b), bedTop - BELOW_TOP),
       height: FENCE_HEIGHT,
     };
   });
   const slots = slotted ? fenceSlots(plane, places) : [];
-  const reach = slotted ? slottedReach(plane) : inner + FENCE + LIP;
+  const reach = slotted ? slottedHalfWidth(plane) : inner + FENCE + LIP;
   const stopHalf = halfCore - CORNER_GAP - (slotted ? slotTravel(plane, places).inward : 0);
   return {
-    boundary: roundedBox(-reach, stop - FENCE - LIP, reach, high, 4),
+    boundary: roundedBoxOutline(-reach, stop - FENCE - LIP, reach, high, 4),
     holes: [{ outline: opening }, ...slots],
     thickness: plate,
-    risers: [{ outline: box(-stopHalf, stop - FENCE, stopHalf, stop), height: stopDepth }, ...(slotted ? [] : fences)],
+    risers: [
+      { outline: boxOutline(-stopHalf, stop - FENCE, stopHalf, stop), height: stopDepth },
+      ...(slotted ? [] : fences),
+    ],
     lightening: [],
-    labels: [nameLabel(guideWords(plane).split(/(?<=\d) /), plane.design, point(0, high - END_BAR / 2))],
-    standing: plateStanding(plane, plate),
+    labels: [nameLabel(guideText(plane).split(/(?<=\d) /), plane.design, point(0, high - END_BAR / 2))],
+    pose: platePose(plane, plate),
   };
 }
 
 /** Plate on the bed: its printed lower face is the router's side, one plate off the bed; its printed up points into the wood. */
-function plateStanding({ frame, design }: Elevation, plate: number): Standing {
+function platePose({ frame, design }: Elevation, plate: number): Pose {
   const [c, s] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
-  const { x, y } = fromIron(frame, 0, plate - design.iron.thickness);
+  const { x, y } = ironToPlane(frame, 0, plate - design.iron.thickness);
   return { x: [0, 0, -1], y: [c, s, 0], z: [s, -c, 0], origin: [x, y, 0] };
 }

@@ -4,25 +4,25 @@ import {
   arc,
   cosDeg,
   FAR,
-  facetted,
   line,
   type Outline,
   type Point,
   point,
-  reversed,
+  reverseOutline,
   type Segment,
   sinDeg,
-  splitAtFirstMeeting,
+  splitAtIntersection,
+  tessellate,
 } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { figure } from "../elevation/figures.ts";
+import { figureValue } from "../elevation/figures.ts";
 import { bedXAt } from "../elevation/frame.ts";
 import { pinSweepRadius } from "../elevation/pin-section.ts";
 import { rampPath } from "../elevation/ramp.ts";
+import { windowOutline } from "./cornered-outline.ts";
 import type { NoJig } from "./jig.ts";
-import { chainBetween, lengthWords, roundedBox } from "./lines.ts";
-import { window } from "./straight.ts";
+import { clipChainToHeights, formatJigLength, roundedBoxOutline } from "./lines.ts";
 
 /** Narrowest end of a leg, mm: where the throat leaves less between block and pin, the V is cut off. */
 const LEG_END = 2.4;
@@ -48,7 +48,7 @@ const TAB = { width: 46, height: 36, hole: 9 };
 const RIM = 7;
 
 /** The spacer's places in the plane's frame. mm */
-export interface SpacerPlaces {
+export interface SpacerLayout {
   readonly top: number;
   readonly bedLow: number;
   readonly rampLow: number;
@@ -62,7 +62,7 @@ export interface SpacerPlaces {
   readonly rampTop: Point;
 }
 
-export function spacerPlaces(plane: Elevation): SpacerPlaces {
+export function spacerLayout(plane: Elevation): SpacerLayout {
   const { design, frame, pin } = plane;
   const [top, low] = [design.body.height, -design.sole.allowance];
   const half = pinSweepRadius(design) + ROUND_PIN;
@@ -73,15 +73,15 @@ export function spacerPlaces(plane: Elevation): SpacerPlaces {
   const bedPath = [
     line(point(bedXAt(frame, design.iron.thickness, low), low), point(bedXAt(frame, design.iron.thickness, FAR), FAR)),
   ];
-  const bedMeets = splitAtFirstMeeting(bedPath, upright(slot.right + LEG_END))?.at.y ?? low;
+  const bedMeets = splitAtIntersection(bedPath, upright(slot.right + LEG_END))?.at.y ?? low;
   const rampMeets =
     slot.left - LEG_END > path[0]!.from.x
       ? low
-      : (splitAtFirstMeeting(path, upright(slot.left - LEG_END))?.at.y ?? FAR);
+      : (splitAtIntersection(path, upright(slot.left - LEG_END))?.at.y ?? FAR);
   const bedLow = Math.max(bedMeets, low + Math.max(OVER_SOLE, design.bed.featherChamfer));
-  const clearOfBed = splitAtFirstMeeting(bedPath, upright(slot.left + OFF_BED))?.at.y ?? low;
+  const clearOfBed = splitAtIntersection(bedPath, upright(slot.left + OFF_BED))?.at.y ?? low;
   const rampLow = Math.max(rampMeets, clearOfBed, low + OVER_SOLE);
-  const ramp = chainBetween(path, rampLow, neck);
+  const ramp = clipChainToHeights(path, rampLow, neck);
   const blocks = blocksAt(plane, "blank");
   return {
     top,
@@ -97,7 +97,7 @@ export function spacerPlaces(plane: Elevation): SpacerPlaces {
 }
 
 /** What keeps a spacer from being made: the pin too near the top, or legs too weak or too short to hold a block square. */
-export function whyNoSpacer(plane: Elevation, places: SpacerPlaces): NoJig | undefined {
+export function spacerObstacle(plane: Elevation, places: SpacerLayout): NoJig | undefined {
   const { bedLow, rampLow, neck, legs, top, slot } = places;
   const overPin = top - plane.pin.centre.y - slot.half;
   const flanks = neck - Math.max(bedLow, rampLow);
@@ -118,28 +118,28 @@ export function whyNoSpacer(plane: Elevation, places: SpacerPlaces): NoJig | und
     limit,
     unit: "mm",
     parameters: ["pin.height", "body.height"],
-    advice: `Set the blocks by the iron instead: its edge ${lengthWords(plane.design, figure(plane, "edgeHeightAtContact")!)} over the blank's sole, the front block slid back until it touches.`,
+    advice: `Set the blocks by the iron instead: its edge ${formatJigLength(plane.design, figureValue(plane, "edgeHeightAtContact")!)} over the blank's sole, the front block slid back until it touches.`,
   };
 }
 
 /** x of the tab's middle, mm. */
-export const tabMiddle = ({ bedTop, rampTop }: SpacerPlaces): number => (bedTop.x + rampTop.x) / 2;
+export const tabMiddle = ({ bedTop, rampTop }: SpacerLayout): number => (bedTop.x + rampTop.x) / 2;
 
 /** The hole for a finger in the upper part of the tab. */
-export function tabHole(places: SpacerPlaces): Outline {
+export function tabHole(places: SpacerLayout): Outline {
   const [middle, high] = [tabMiddle(places), places.top + FLANGE_THICK + TAB.height];
-  return roundedBox(middle - TAB.hole, high - 20, middle + TAB.hole, high - 6, 5);
+  return roundedBoxOutline(middle - TAB.hole, high - 20, middle + TAB.hole, high - 6, 5);
 }
 
 /** Round the spacer, counter-clockwise from the foot of its leg on the bed. `set`: how far the neck stands off the blocks. */
-export function spacerOutline(plane: Elevation, places: SpacerPlaces, set: number): Outline {
+export function spacerOutline(plane: Elevation, places: SpacerLayout, set: number): Outline {
   const { design, frame, pin } = plane;
   const { top, bedLow, rampLow, neck, slot, ramp, bedTop, rampTop } = places;
   const onBed = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
   const beta = frame.bedAngle;
   const bedNeck = point(onBed(neck).x - set * sinDeg(beta), neck + set * cosDeg(beta));
   const end = ramp.at(-1)!;
-  const rampSlope = slopeAtEnd(end);
+  const rampSlope = directionAtEnd(end);
   const rampNeck = point(end.to.x + set * rampSlope.y, end.to.y - set * rampSlope.x);
   const high = top + FLANGE_THICK;
   const middle = tabMiddle(places);
@@ -149,7 +149,7 @@ export function spacerOutline(plane: Elevation, places: SpacerPlaces, set: numbe
     onBed(bedLow),
     onBed(neck),
     bedNeck,
-    upTo(bedNeck, point(cosDeg(beta), sinDeg(beta)), top),
+    extendToHeight(bedNeck, point(cosDeg(beta), sinDeg(beta)), top),
     point(bedTop.x + FLANGE, top),
     point(bedTop.x + FLANGE, high),
     point(tab[0], high),
@@ -158,14 +158,14 @@ export function spacerOutline(plane: Elevation, places: SpacerPlaces, set: numbe
     point(tab[1], high),
     point(rampTop.x - FLANGE, high),
     point(rampTop.x - FLANGE, top),
-    upTo(rampNeck, rampSlope, top),
+    extendToHeight(rampNeck, rampSlope, top),
     rampNeck,
     end.to,
   ];
   const slotTop = { left: point(slot.left, pin.centre.y), right: point(slot.right, pin.centre.y) };
   return [
     ...corners.slice(1).map((to, i) => line(corners[i]!, to)),
-    ...reversed(ramp),
+    ...reverseOutline(ramp),
     line(ramp[0]!.from, point(slot.left, rampLow)),
     line(point(slot.left, rampLow), slotTop.left),
     arc(slotTop.left, slotTop.right, pin.centre, -180),
@@ -174,7 +174,7 @@ export function spacerOutline(plane: Elevation, places: SpacerPlaces, set: numbe
 }
 
 /** Direction in which a segment ends, of length 1. */
-function slopeAtEnd(s: Segment): Point {
+function directionAtEnd(s: Segment): Point {
   const [dx, dy] =
     s.kind === "line"
       ? [s.to.x - s.from.x, s.to.y - s.from.y]
@@ -184,20 +184,20 @@ function slopeAtEnd(s: Segment): Point {
 }
 
 /** Where the way from a point in a direction reaches a height. */
-const upTo = (from: Point, direction: Point, y: number): Point =>
+const extendToHeight = (from: Point, direction: Point, y: number): Point =>
   point(from.x + ((y - from.y) * direction.x) / direction.y, y);
 
 /** A hole in the leg on the ramp's side, clear of a curved ramp's bulge. */
-export function legWindow(plane: Elevation, places: SpacerPlaces): Outline[] {
+export function legWindow(plane: Elevation, places: SpacerLayout): Outline[] {
   const { slot, ramp, rampLow, neck } = places;
   const [low, high] = [ramp[0]!.from, ramp.at(-1)!.to];
   const chord = Math.hypot(high.x - low.x, high.y - low.y);
   const bulge = Math.max(
     0,
-    ...facetted(ramp).map((p) => ((p.x - low.x) * (high.y - low.y) - (p.y - low.y) * (high.x - low.x)) / chord),
+    ...tessellate(ramp).map((p) => ((p.x - low.x) * (high.y - low.y) - (p.y - low.y) * (high.x - low.x)) / chord),
   );
   const corners = [low, point(slot.left, rampLow), point(slot.left, plane.pin.centre.y), point(slot.left, neck), high];
   if (slot.left <= low.x) return [];
   const [onTop, onRamp] = [3, 4];
-  return window(corners, (side) => (side === onRamp ? RIM + bulge : side === onTop ? 2 : RIM));
+  return windowOutline(corners, (side) => (side === onRamp ? RIM + bulge : side === onTop ? 2 : RIM));
 }

@@ -1,8 +1,8 @@
 // Fences of the recess template that are screwed on in slots, so that one template suits cores of several widths.
 import type { Elevation } from "../elevation/elevation.ts";
-import { type Body, type Hole, LEAST_WALL, type Standing, TABLE_CHAMFER } from "./jig.ts";
-import { roundedBox } from "./lines.ts";
-import type { TemplatePlaces } from "./template-places.ts";
+import { type JigBody, type JigHole, LEAST_WALL, type Pose, TABLE_CHAMFER } from "./jig.ts";
+import { roundedBoxOutline } from "./lines.ts";
+import type { TemplateLayout } from "./template-layout.ts";
 
 /** Between the ends of fence and stop, mm: no inner corner that could hold the block's arris off. */
 export const CORNER_GAP = 3;
@@ -19,10 +19,11 @@ export const FENCE_HEIGHT = 12;
 export const BELOW_TOP = 4;
 
 /** Half the width of a plate with slots, mm. */
-export const slottedReach = (plane: Elevation): number => screwX(plane) + SLOT_TRAVEL + SCREW / 2 + HEAD_CHAMFER + 4;
+export const slottedHalfWidth = (plane: Elevation): number =>
+  screwX(plane) + SLOT_TRAVEL + SCREW / 2 + HEAD_CHAMFER + 4;
 
 /** How far each fence can be set in from this core's side, and out from it, mm. */
-export function slotTravel(plane: Elevation, { grown }: TemplatePlaces): { inward: number; outward: number } {
+export function slotTravel(plane: Elevation, { grown }: TemplateLayout): { inward: number; outward: number } {
   const room = screwX(plane) - SCREW / 2 - HEAD_CHAMFER - plane.recess!.width / 2 - grown - LEAST_WALL - TABLE_CHAMFER;
   return { inward: Math.min(SLOT_TRAVEL, room), outward: SLOT_TRAVEL };
 }
@@ -31,9 +32,9 @@ export function slotTravel(plane: Elevation, { grown }: TemplatePlaces): { inwar
 const screwX = (plane: Elevation): number => plane.widths.core / 2 + plane.design.jigs.clearance + LOOSE_FENCE / 2;
 
 /** Heights up the bed of the screws of each loose fence. */
-const screwHeights = ({ stop, bedTop }: TemplatePlaces): readonly number[] => [stop + 16, bedTop - 16];
+const screwHeights = ({ stop, bedTop }: TemplateLayout): readonly number[] => [stop + 16, bedTop - 16];
 
-export function fenceSlots(plane: Elevation, places: TemplatePlaces): Hole[] {
+export function fenceSlots(plane: Elevation, places: TemplateLayout): JigHole[] {
   const x = screwX(plane);
   const { inward, outward } = slotTravel(plane, places);
   return [-1, 1].flatMap((side) =>
@@ -41,7 +42,7 @@ export function fenceSlots(plane: Elevation, places: TemplatePlaces): Hole[] {
       const [a, b] = [side * (x - inward), side * (x + outward)];
       const [left, right] = [Math.min(a, b) - SCREW / 2, Math.max(a, b) + SCREW / 2];
       return {
-        outline: roundedBox(left, y - SCREW / 2, right, y + SCREW / 2, SCREW / 2 - 0.05),
+        outline: roundedBoxOutline(left, y - SCREW / 2, right, y + SCREW / 2, SCREW / 2 - 0.05),
         chamfer: HEAD_CHAMFER,
       };
     }),
@@ -49,26 +50,32 @@ export function fenceSlots(plane: Elevation, places: TemplatePlaces): Hole[] {
 }
 
 /** Two bars printed beside the plate, which stand under it at the core's sides. */
-export function looseFences(plane: Elevation, places: TemplatePlaces, standing: Standing): Body[] {
+export function looseFences(plane: Elevation, places: TemplateLayout, pose: Pose): JigBody[] {
   const { stop, bedTop, plate } = places;
   const [low, high] = [stop + CORNER_GAP, bedTop - BELOW_TOP];
-  const reach = slottedReach(plane);
+  const reach = slottedHalfWidth(plane);
   return [0, 1].map((i) => {
     const middle = reach + BESIDE + LOOSE_FENCE / 2 + i * (LOOSE_FENCE + BESIDE);
     const target = (i === 0 ? 1 : -1) * screwX(plane);
     const holes = screwHeights(places).map((y) => ({
-      outline: roundedBox(middle - SCREW / 2, y - SCREW / 2, middle + SCREW / 2, y + SCREW / 2, SCREW / 2 - 0.05),
+      outline: roundedBoxOutline(
+        middle - SCREW / 2,
+        y - SCREW / 2,
+        middle + SCREW / 2,
+        y + SCREW / 2,
+        SCREW / 2 - 0.05,
+      ),
     }));
     const shift = target - middle;
-    const move = (k: 0 | 1 | 2) => standing.origin[k] + shift * standing.x[k] + plate * standing.z[k];
+    const move = (k: 0 | 1 | 2) => pose.origin[k] + shift * pose.x[k] + plate * pose.z[k];
     return {
-      boundary: roundedBox(middle - LOOSE_FENCE / 2, low, middle + LOOSE_FENCE / 2, high, 2),
+      boundary: roundedBoxOutline(middle - LOOSE_FENCE / 2, low, middle + LOOSE_FENCE / 2, high, 2),
       holes,
       thickness: FENCE_HEIGHT,
       risers: [],
       lightening: [],
       labels: [],
-      standing: { ...standing, origin: [move(0), move(1), move(2)] },
+      pose: { ...pose, origin: [move(0), move(1), move(2)] },
     };
   });
 }

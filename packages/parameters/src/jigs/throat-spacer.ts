@@ -4,9 +4,9 @@
 import { point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/figures.ts";
-import { CAUTION, FLAT_PRINT, type Planned, standingAsDrawn } from "./jig.ts";
-import { cutEntry, figureText, lengthWords, nameLabel, noteEntry, sizeWords } from "./lines.ts";
-import { legWindow, NECK, spacerOutline, spacerPlaces, tabHole, tabMiddle, whyNoSpacer } from "./spacer-outline.ts";
+import { CAUTION, FLAT_PRINT, type JigResult, poseAsDrawn } from "./jig.ts";
+import { cutEntry, formatJigLength, formatJigNumber, formatJigSize, nameLabel, noteEntry } from "./lines.ts";
+import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
 
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
 const SHARE_OF_CORE = 0.6;
@@ -14,10 +14,10 @@ const SHARE_OF_CORE = 0.6;
 const LEAST_NECK = 4;
 
 /** The spacer that sets the blocks' gap at glue-up. */
-export function throatSpacer(plane: Elevation): Planned {
+export function throatSpacer(plane: Elevation): JigResult {
   const { design, widths } = plane;
-  const places = spacerPlaces(plane);
-  const none = whyNoSpacer(plane, places);
+  const places = spacerLayout(plane);
+  const none = spacerObstacle(plane, places);
   if (none) return { none };
   const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, design.jigs.relief + 1));
   const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), widths.core - 4);
@@ -27,7 +27,7 @@ export function throatSpacer(plane: Elevation): Planned {
   return {
     plan: {
       name: "throat-spacer",
-      title: `Throat spacer for a gap of ${sizeWords(design, gap)}`,
+      title: `Throat spacer for a gap of ${formatJigSize(design, gap)}`,
       bodies: [
         {
           boundary,
@@ -35,8 +35,8 @@ export function throatSpacer(plane: Elevation): Planned {
           thickness: wide,
           risers: [],
           lightening: legWindow(plane, places),
-          labels: [nameLabel(["GAP", figureText(gap)], design, point(middle, places.top + 8))],
-          standing: standingAsDrawn(-wide / 2),
+          labels: [nameLabel(["GAP", formatJigNumber(gap)], design, point(middle, places.top + 8))],
+          pose: poseAsDrawn(-wide / 2),
         },
       ],
       drawing: {
@@ -44,20 +44,20 @@ export function throatSpacer(plane: Elevation): Planned {
         entries: [
           cutEntry(boundary),
           cutEntry(grip),
-          noteEntry(`gap ${figureText(gap)}, ${design.name}`, point(middle - 15, places.top - NECK)),
+          noteEntry(`gap ${formatJigNumber(gap)}, ${design.name}`, point(middle - 15, places.top - NECK)),
         ],
       },
       registersAgainst:
         "The flange lies on both blocks' tops, which are still flat; one flank bears on the bed, the other on the ramp; its slot stands clear of the cross pin.",
-      use: `With the cross pin in its holes, set the spacer over it midway between the cheeks and slide both blocks to its flanks, flange down on their tops: ${blocksStand(plane, gap)}. Wax it first, rehearse dry, and draw it straight up by its tab once the clamps hold, before the glue sets. ${CAUTION}`,
-      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${lengthWords(design, wide)}.`,
+      use: `With the cross pin in its holes, set the spacer over it midway between the cheeks and slide both blocks to its flanks, flange down on their tops: ${blocksText(plane, gap)}. Wax it first, rehearse dry, and draw it straight up by its tab once the clamps hold, before the glue sets. ${CAUTION}`,
+      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatJigLength(design, wide)}.`,
     },
   };
 }
 
 /** Where the blocks stand once they lie against the spacer, in words. */
-function blocksStand({ design, points, cuts }: Elevation, gap: number): string {
-  const length = (mm: number) => lengthWords(design, mm);
+function blocksText({ design, points, cuts }: Elevation, gap: number): string {
+  const length = (mm: number) => formatJigLength(design, mm);
   const less = gap < 0 ? " (less than nothing: the bed's chamfer passes under the ramp's tip)" : "";
   return `the blocks' tips stand ${length(gap)} apart on the blank's sole${less}, the bed's tip ${length(points.bedTip.x + design.body.trim / 2)} from the cheeks' toe end, the front block's end ${length(cuts.setInToe)} and the bed block's ${length(cuts.setInHeel)} inside the cheeks' ends`;
 }

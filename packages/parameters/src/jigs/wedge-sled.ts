@@ -1,11 +1,11 @@
 // Wedge sled: a bar with the finished wedge's shape cut out of one side, so that what stands out over that side is sawn or planed off.
 
-import { cosDeg, type Point, placedPoint, point, sinDeg } from "@lamplane/geometry";
+import { cosDeg, type Point, point, sinDeg, transformPoint } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { wedgeThickness } from "../elevation/stack.ts";
-import { CAUTION, FLAT_PRINT, type Planned, type Standing } from "./jig.ts";
-import { cutEntry, degreesText, lengthWords, nameLabel, noteEntry } from "./lines.ts";
-import { outlineThrough, roomForRelief } from "./straight.ts";
+import { corneredOutline, reliefRadius } from "./cornered-outline.ts";
+import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
+import { cutEntry, degreesText, formatJigLength, nameLabel, noteEntry } from "./lines.ts";
 
 /** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
 const BAR = 23;
@@ -18,14 +18,14 @@ const GRIP = 12;
 const HIGHEST = 20;
 
 /** The sled that carries the wedge's blank at the wedge angle. */
-export function wedgeSled(plane: Elevation): Planned {
+export function wedgeSled(plane: Elevation): JigResult {
   const { design, widths } = plane;
   const { clearance, relief } = design.jigs;
   const omega = design.wedge.angle;
   const length = plane.wedgeLength;
   const butt = wedgeThickness(design, design.wedge.tipFromEdge + length);
   const thick = Math.min(HIGHEST, widths.core - design.wedge.clearance - 2);
-  const places = pocketPlaces(length, design.wedge.tip, omega, clearance);
+  const places = pocketLayout(length, design.wedge.tip, omega, clearance);
   const left = places.tipMouth.x - LEAD;
   const right = places.buttMouth.x + TAIL;
   const low = Math.min(places.buttFloor.y, places.tipFloor.y) - BAR;
@@ -34,15 +34,15 @@ export function wedgeSled(plane: Elevation): Planned {
     { at: point(right, low), round: 3 },
     { at: point(right, 0), round: 3 },
     { at: places.buttMouth },
-    { at: places.buttFloor, relief: { radius: roomForRelief(relief, butt), into: "before" as const } },
-    { at: places.tipFloor, relief: { radius: roomForRelief(relief, design.wedge.tip), into: "after" as const } },
+    { at: places.buttFloor, relief: { radius: reliefRadius(relief, butt), into: "before" as const } },
+    { at: places.tipFloor, relief: { radius: reliefRadius(relief, design.wedge.tip), into: "after" as const } },
     { at: places.tipMouth },
     { at: point(left, 0), round: 3 },
   ];
-  const boundary = outlineThrough(corners);
-  const grip = gripAt(point(right - 14 - GRIP, (low + 0) / 2), -low);
+  const boundary = corneredOutline(corners);
+  const grip = gripHole(point(right - 14 - GRIP, (low + 0) / 2), -low);
   const angle = degreesText(omega);
-  const wide = lengthWords(design, widths.core - design.wedge.clearance, "down");
+  const wide = formatJigLength(design, widths.core - design.wedge.clearance, "down");
   return {
     plan: {
       name: "wedge-sled",
@@ -55,7 +55,7 @@ export function wedgeSled(plane: Elevation): Planned {
           risers: [],
           lightening: [],
           labels: [nameLabel([`WEDGE ${angle}`], design, point((left + right) / 2, low + BAR / 2))],
-          standing: sledStanding(plane, thick),
+          pose: sledPose(plane, thick),
         },
       ],
       drawing: {
@@ -68,7 +68,7 @@ export function wedgeSled(plane: Elevation): Planned {
       },
       registersAgainst:
         "Its straight side runs along the saw's fence or lies on a shooting board's fence; the wedge blank's planed lower side lies on the pocket's long side, its butt against the pocket's thick end.",
-      use: `Plane one side of the wedge's blank, cut it to ${lengthWords(design, length, "up")} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
+      use: `Plane one side of the wedge's blank, cut it to ${formatJigLength(design, length, "up")} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
       printed: FLAT_PRINT,
     },
   };
@@ -82,8 +82,8 @@ interface Pocket {
 }
 
 /** The wedge with its upper side on y = 0, its thickness below, the tip to the left; the room in its length is at the tip. */
-function pocketPlaces(length: number, tip: number, omega: number, clearance: number): Pocket {
-  const onFloor = (u: number): Point => placedPoint(point(u, -tip), { turn: -omega });
+function pocketLayout(length: number, tip: number, omega: number, clearance: number): Pocket {
+  const onFloor = (u: number): Point => transformPoint(point(u, -tip), { turn: -omega });
   const atMouth = (u: number): Point => point(u / cosDeg(omega), 0);
   return {
     tipFloor: onFloor(-clearance),
@@ -94,9 +94,9 @@ function pocketPlaces(length: number, tip: number, omega: number, clearance: num
 }
 
 /** A hole long across the sled that fingers go into, within its width. */
-function gripAt(middle: Point, width: number) {
+function gripHole(middle: Point, width: number) {
   const half = Math.max(Math.min(GRIP, width / 2 - 7), 3);
-  return outlineThrough(
+  return corneredOutline(
     [point(-GRIP, -half), point(GRIP, -half), point(GRIP, half), point(-GRIP, half)].map((p) => ({
       at: point(middle.x + p.x, middle.y + p.y),
       round: Math.min(half, GRIP) - 0.5,
@@ -105,7 +105,7 @@ function gripAt(middle: Point, width: number) {
 }
 
 /** The pocket round the wedge where the wedge lies in the plane, its middle plane on the plane's. */
-function sledStanding(plane: Elevation, thick: number): Standing {
+function sledPose(plane: Elevation, thick: number): Pose {
   const slope = plane.frame.bedAngle + plane.design.wedge.angle;
   const [c, s] = [cosDeg(slope), sinDeg(slope)];
   const tipTop = plane.wedge.at(-1)!.from;

@@ -1,14 +1,14 @@
 // The bed with its recess, as bed block and body share it: bed face with a notch, recess floor, its walls and its lower end.
-import { FAR, facetted, line, type Point, type Segment, splitAtFirstMeeting } from "@lamplane/geometry";
+import { FAR, line, type Point, type Segment, splitAtIntersection, tessellate } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { fromIron, toIron } from "../elevation/frame.ts";
+import { ironToPlane, planeToIron } from "../elevation/frame.ts";
 import { recessEdge } from "../elevation/recess.ts";
-import { at, planarFace, quad, type Rib, rib, strips, type Triangle, type Vec3 } from "./faces.ts";
+import { atWidth, planarFace, quad, type Rib, rib, strips, type Triangle, type Vec3 } from "./faces.ts";
 import { polygonArea } from "./prism.ts";
 
 /** The open chain's corners, both ends included. */
-export const chainPoints = (chain: readonly Segment[]): Point[] =>
-  chain.length === 0 ? [] : [...facetted(chain), chain.at(-1)!.to];
+export const tessellateChain = (chain: readonly Segment[]): Point[] =>
+  chain.length === 0 ? [] : [...tessellate(chain), chain.at(-1)!.to];
 
 export interface BedFaces {
   readonly triangles: Triangle[];
@@ -23,7 +23,7 @@ export interface BedFaces {
 
 /** Bed and recess over a core of half width `c`. `bedChain` runs up the bed, `top` from the heel to the bed's top. */
 export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: readonly Segment[], c: number): BedFaces {
-  const bed = chainPoints(bedChain);
+  const bed = tessellateChain(bedChain);
   const [shoulder, bedTop] = [bed.at(-2)!, bed.at(-1)!];
   const { recess } = plane;
   const below = strips(
@@ -38,7 +38,7 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
     const face = strips([rib(bedTop, -c, c), rib(shoulder, -c, c)], -c, c);
     return {
       triangles: [...below, ...face],
-      topOverWood: chainPoints(top),
+      topOverWood: tessellateChain(top),
       topOverRecess: [bedTop],
       half: 0,
       removed: 0,
@@ -46,22 +46,28 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
   }
   const half = recess.width / 2;
   const deep = -plane.design.iron.thickness - recess.depth;
-  const split = splitAtFirstMeeting(top, [
-    line(fromIron(plane.frame, recess.low, deep), fromIron(plane.frame, FAR, deep)),
+  const split = splitAtIntersection(top, [
+    line(ironToPlane(plane.frame, recess.low, deep), ironToPlane(plane.frame, FAR, deep)),
   ]);
   if (!split) throw new Error("the recess does not come out of the top of the bed");
-  const topOverRecess = chainPoints(split.after);
-  const edge = chainPoints(recessEdge(recess, toIron(plane.frame, bedTop).s));
-  const onBed = edge.map(({ x, y }): Vec3 => at(fromIron(plane.frame, x, -plane.design.iron.thickness), y));
-  const onFloor = edge.map(({ x, y }): Vec3 => at(fromIron(plane.frame, x, deep), y));
-  onBed[0] = at(bedTop, -half);
-  onBed[onBed.length - 1] = at(bedTop, half);
-  onFloor[0] = at(topOverRecess[0]!, -half);
-  onFloor[onFloor.length - 1] = at(topOverRecess[0]!, half);
+  const topOverRecess = tessellateChain(split.after);
+  const edge = tessellateChain(recessEdge(recess, planeToIron(plane.frame, bedTop).s));
+  const onBed = edge.map(({ x, y }): Vec3 => atWidth(ironToPlane(plane.frame, x, -plane.design.iron.thickness), y));
+  const onFloor = edge.map(({ x, y }): Vec3 => atWidth(ironToPlane(plane.frame, x, deep), y));
+  onBed[0] = atWidth(bedTop, -half);
+  onBed[onBed.length - 1] = atWidth(bedTop, half);
+  onFloor[0] = atWidth(topOverRecess[0]!, -half);
+  onFloor[onFloor.length - 1] = atWidth(topOverRecess[0]!, half);
   const face = planarFace([
-    [at(bedTop, -c), at(shoulder, -c), at(shoulder, c), at(bedTop, c), ...[...onBed].reverse()],
+    [atWidth(bedTop, -c), atWidth(shoulder, -c), atWidth(shoulder, c), atWidth(bedTop, c), ...[...onBed].reverse()],
   ]);
-  const side = [onBed[0]!, onBed[1]!, onFloor[1]!, onFloor[0]!, ...topOverRecess.slice(1, -1).map((p) => at(p, -half))];
+  const side = [
+    onBed[0]!,
+    onBed[1]!,
+    onFloor[1]!,
+    onFloor[0]!,
+    ...topOverRecess.slice(1, -1).map((p) => atWidth(p, -half)),
+  ];
   const otherSide = side.map(([x, y]): Vec3 => [x, y, half]).reverse();
   const walls = onBed.slice(1, -2).flatMap((b, i) => quad(b, onBed[i + 2]!, onFloor[i + 2]!, onFloor[i + 1]!));
   return {
@@ -73,16 +79,16 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
       ...planarFace([otherSide]),
       ...walls,
     ],
-    topOverWood: chainPoints(split.before),
+    topOverWood: tessellateChain(split.before),
     topOverRecess,
     half,
-    removed: recessVolume(plane, edge, [bedTop, ...lowCorners(plane, deep), ...topOverRecess.slice(0, -1)]),
+    removed: recessVolume(plane, edge, [bedTop, ...recessLowCorners(plane, deep), ...topOverRecess.slice(0, -1)]),
   };
 }
 
-const lowCorners = ({ recess, design, frame }: Elevation, deep: number): Point[] => [
-  fromIron(frame, recess!.low, -design.iron.thickness),
-  fromIron(frame, recess!.low, deep),
+const recessLowCorners = ({ recess, design, frame }: Elevation, deep: number): Point[] => [
+  ironToPlane(frame, recess!.low, -design.iron.thickness),
+  ironToPlane(frame, recess!.low, deep),
 ];
 
 /** Full-width prism over the recess's side, less what the cutter leaves standing in its lower corners. mm³ */

@@ -1,21 +1,21 @@
 // The assembled body as one closed shell: throat open at mouth and top, recess, pin holes.
 
 import { type Point, point } from "@lamplane/geometry";
-import { blocksAt, type Stage, stockAt } from "../elevation/blocks.ts";
+import { blocksAt, type Stage, stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { bedFaces, chainPoints, ribs } from "./bed-faces.ts";
-import { at, type Loop, planarFace, type Rib, rib, strips, type Triangle } from "./faces.ts";
-import { circleRing, polygonArea, wallsOf } from "./prism.ts";
+import { bedFaces, ribs, tessellateChain } from "./bed-faces.ts";
+import { atWidth, type Loop, planarFace, type Rib, rib, strips, type Triangle } from "./faces.ts";
+import { circleRing, polygonArea, prismWalls } from "./prism.ts";
 
 /** Faces and volume of the body, trimmed to length. */
 export function bodyShell(plane: Elevation, stage: Exclude<Stage, "blank">): { triangles: Triangle[]; volume: number } {
   const [c, w] = [plane.widths.core / 2, plane.widths.body / 2];
   const blocks = blocksAt(plane, stage);
-  const stock = stockAt(plane, stage);
+  const stock = stageExtent(plane, stage);
   const bed = bedFaces(plane, blocks.bedChain, blocks.topOverBed, c);
-  const ramp = chainPoints(blocks.rampChain);
-  const overThroat = chainPoints(blocks.topOverThroat);
-  const overFront = chainPoints(blocks.topOverFront);
+  const ramp = tessellateChain(blocks.rampChain);
+  const overThroat = tessellateChain(blocks.topOverThroat);
+  const overFront = tessellateChain(blocks.topOverFront);
   const [toeFoot, heelFoot] = [point(stock.toe, stock.sole), point(stock.heel, stock.sole)];
   const profile = [
     toeFoot,
@@ -23,7 +23,7 @@ export function bodyShell(plane: Elevation, stage: Exclude<Stage, "blank">): { t
     ...bed.topOverWood,
     ...[bed.topOverRecess, overThroat, overFront].flatMap((p) => p.slice(1)),
   ];
-  const bedPoints = chainPoints(blocks.bedChain);
+  const bedPoints = tessellateChain(blocks.bedChain);
   const throat = [...bedPoints, ...overThroat.slice(1, -1), ...[...ramp].reverse()];
   const hole = circleRing(plane.pinHole);
   return {
@@ -33,8 +33,8 @@ export function bodyShell(plane: Elevation, stage: Exclude<Stage, "blank">): { t
       ...topFaces(bed, overThroat, overFront, toeFoot, heelFoot, c, w),
       ...solePlate(toeFoot, heelFoot, ramp[0]!, bedPoints[0]!, c, w),
       ...cheekFaces(profile, throat, hole, c, w),
-      ...wallsOf(hole, c, w),
-      ...wallsOf(hole, -w, -c),
+      ...prismWalls(hole, c, w),
+      ...prismWalls(hole, -w, -c),
     ],
     volume: polygonArea(profile) * 2 * w - polygonArea(throat) * 2 * c + polygonArea(hole) * 2 * (w - c) - bed.removed,
   };
@@ -71,8 +71,8 @@ function topFaces(
 /** The sole with the mouth in it. */
 function solePlate(toe: Point, heel: Point, rampFoot: Point, bedFoot: Point, c: number, w: number): Triangle[] {
   return planarFace([
-    [at(toe, -w), at(heel, -w), at(heel, w), at(toe, w)],
-    [at(rampFoot, -c), at(rampFoot, c), at(bedFoot, c), at(bedFoot, -c)],
+    [atWidth(toe, -w), atWidth(heel, -w), atWidth(heel, w), atWidth(toe, w)],
+    [atWidth(rampFoot, -c), atWidth(rampFoot, c), atWidth(bedFoot, c), atWidth(bedFoot, -c)],
   ]);
 }
 
@@ -84,7 +84,8 @@ function cheekFaces(
   c: number,
   w: number,
 ): Triangle[] {
-  const facing = (outer: readonly Point[], z: number): Loop[] => [outer, hole].map((ring) => ring.map((p) => at(p, z)));
+  const facing = (outer: readonly Point[], z: number): Loop[] =>
+    [outer, hole].map((ring) => ring.map((p) => atWidth(p, z)));
   const away = (loops: Loop[]): Loop[] => loops.map((loop) => [...loop].reverse());
   return [facing(profile, w), away(facing(profile, -w)), away(facing(throat, c)), facing(throat, -c)].flatMap(
     planarFace,

@@ -13,21 +13,21 @@ const VOLUME_ROUNDING = 1e-9;
  * @param volume what the outlines say it must hold, mm³.
  * @throws Error (our bug) naming the part where an edge is open or doubled, a corner not finite, or the volume another.
  */
-export function closedSolid(name: string, triangles: readonly Triangle[], volume: number): Geom3 {
-  const open = openEdges(triangles);
+export function makeClosedSolid(name: string, triangles: readonly Triangle[], volume: number): Geom3 {
+  const open = countOpenEdges(triangles);
   if (open > 0) throw new Error(`${name}: ${open} edges of its solid are open or doubled`);
-  const found = meshVolume(triangles);
+  const found = trianglesVolume(triangles);
   if (!(found > 0 && Math.abs(found - volume) <= VOLUME_ROUNDING * Math.max(volume, 1)))
     throw new Error(`${name}: its solid holds ${found} mm³ where its outlines say ${volume}`);
   return geom3.create(triangles.map((t) => poly3.create(t as never)));
 }
 
 /** Directed edges that do not have exactly one opposite; corners that are not finite count too. */
-export function openEdges(triangles: readonly Triangle[]): number {
+export function countOpenEdges(triangles: readonly Triangle[]): number {
   const ids = new Map<number, Map<number, Map<number, number>>>();
   let count = 0;
   const idOf = ([x, y, z]: Vec3) => {
-    const alongZ = within(within(ids, x), y);
+    const alongZ = getOrCreate(getOrCreate(ids, x), y);
     const known = alongZ.get(z) ?? count++;
     alongZ.set(z, known);
     return Number.isFinite(x + y + z) ? known : Number.NaN;
@@ -51,14 +51,14 @@ export function openEdges(triangles: readonly Triangle[]): number {
   return open;
 }
 
-function within<V>(map: Map<number, Map<number, V>>, key: number): Map<number, V> {
+function getOrCreate<V>(map: Map<number, Map<number, V>>, key: number): Map<number, V> {
   const known = map.get(key) ?? new Map<number, V>();
   map.set(key, known);
   return known;
 }
 
 /** Volume within triangles that look outward, mm³. */
-export function meshVolume(triangles: readonly Triangle[]): number {
+export function trianglesVolume(triangles: readonly Triangle[]): number {
   const [ox, oy, oz] = triangles[0]?.[0] ?? [0, 0, 0];
   return triangles.reduce((sum, [a, b, c]) => {
     const [ax, ay, az, bx, by, bz, cx, cy, cz] = [

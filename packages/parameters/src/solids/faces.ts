@@ -1,8 +1,8 @@
 // The faces that solids are made of, as triangles. Neighbours share the very same corners, so that a solid closes to the last bit.
 import modeling from "@jscad/modeling";
-import { type Point, SAME_POINT } from "@lamplane/geometry";
-import { withoutSlivers } from "./slivers.ts";
-import { cross, dot, minus, norm, same, type Vec3 } from "./vectors.ts";
+import { EPSILON, type Point } from "@lamplane/geometry";
+import { removeSlivers } from "./slivers.ts";
+import { cross, dot, norm, subtract, type Vec3, vectorsEqual } from "./vectors.ts";
 
 export type { Vec3 } from "./vectors.ts";
 
@@ -13,7 +13,7 @@ export type Loop = readonly Vec3[];
 const { slice } = modeling.extrusions;
 
 /** A corner of the elevation at a place across the width. */
-export const at = ({ x, y }: Point, z: number): Vec3 => [x, y, z];
+export const atWidth = ({ x, y }: Point, z: number): Vec3 => [x, y, z];
 
 /** An edge that runs across the width: a point of the elevation and every z at which a corner lies on it, ascending. */
 export interface Rib {
@@ -32,10 +32,10 @@ export function strip(a: Rib, b: Rib, low: number, high: number): Triangle[] {
   const triangles: Triangle[] = [];
   let [i, j] = [0, 0];
   while (i < as.length - 1 || j < bs.length - 1) {
-    const corner = [at(a.at, as[i]!), at(b.at, bs[j]!)] as const;
+    const corner = [atWidth(a.at, as[i]!), atWidth(b.at, bs[j]!)] as const;
     const [nextA, nextB] = [as[i + 1] ?? Number.POSITIVE_INFINITY, bs[j + 1] ?? Number.POSITIVE_INFINITY];
-    if (nextB <= nextA) triangles.push([...corner, at(b.at, bs[++j]!)]);
-    else triangles.push([...corner, at(a.at, as[++i]!)]);
+    if (nextB <= nextA) triangles.push([...corner, atWidth(b.at, bs[++j]!)]);
+    else triangles.push([...corner, atWidth(a.at, as[++i]!)]);
   }
   return triangles;
 }
@@ -55,18 +55,18 @@ export const quad = (a: Vec3, b: Vec3, c: Vec3, d: Vec3): Triangle[] => [
  * so they are taken out before it and put back into the triangles after it.
  */
 export function planarFace(loops: readonly Loop[]): Triangle[] {
-  const reduced = loops.map(withoutStraightCorners);
+  const reduced = loops.map(dropStraightCorners);
   const edges = reduced.flatMap((loop) => loop.map((p, i) => [p, loop[(i + 1) % loop.length]!]));
   const polygons = slice.toPolygons(slice.create(edges as never));
   let triangles = polygons.map(({ vertices }) => vertices as unknown as Triangle);
   loops.forEach((loop, k) => {
-    triangles = withCornersBack(triangles, loop, new Set(reduced[k]));
+    triangles = restoreCorners(triangles, loop, new Set(reduced[k]));
   });
-  return withoutSlivers(triangles, sizeOf(loops));
+  return removeSlivers(triangles, faceSize(loops));
 }
 
 /** Longest side of the box about a face, mm. */
-function sizeOf(loops: readonly Loop[]): number {
+function faceSize(loops: readonly Loop[]): number {
   const spans = [0, 1, 2].map((k) => {
     const along = loops.flatMap((loop) => loop.map((p) => p[k]!));
     return Math.max(...along) - Math.min(...along);
@@ -74,7 +74,7 @@ function sizeOf(loops: readonly Loop[]): number {
   return Math.max(...spans);
 }
 
-function withoutStraightCorners(loop: Loop): Vec3[] {
+function dropStraightCorners(loop: Loop): Vec3[] {
   const kept: Vec3[] = [];
   loop.forEach((p, i) => {
     const before = kept.at(-1) ?? loop[(i + loop.length - 1) % loop.length]!;
@@ -85,12 +85,12 @@ function withoutStraightCorners(loop: Loop): Vec3[] {
 
 /** Whether p lies on the straight way from a to b, within arithmetic. */
 function isBetween(a: Vec3, p: Vec3, b: Vec3): boolean {
-  const [u, w] = [minus(p, a), minus(b, p)];
+  const [u, w] = [subtract(p, a), subtract(b, p)];
   const [lu, lw] = [norm(u), norm(w)];
-  return norm(cross(u, w)) <= SAME_POINT * 1e-3 * Math.max(lu, lw) && dot(u, w) > 0;
+  return norm(cross(u, w)) <= EPSILON * 1e-3 * Math.max(lu, lw) && dot(u, w) > 0;
 }
 
-function withCornersBack(triangles: Triangle[], loop: Loop, kept: ReadonlySet<Vec3>): Triangle[] {
+function restoreCorners(triangles: Triangle[], loop: Loop, kept: ReadonlySet<Vec3>): Triangle[] {
   const result = [...triangles];
   const start = loop.findIndex((p) => kept.has(p));
   const around = [...loop.slice(start), ...loop.slice(0, start)];
@@ -112,4 +112,4 @@ function withCornersBack(triangles: Triangle[], loop: Loop, kept: ReadonlySet<Ve
 }
 
 const sideOf = (t: Triangle, from: Vec3, to: Vec3): number =>
-  t.findIndex((p, i) => same(p, from) && same(t[(i + 1) % 3]!, to));
+  t.findIndex((p, i) => vectorsEqual(p, from) && vectorsEqual(t[(i + 1) % 3]!, to));

@@ -2,21 +2,21 @@
 
 import { circleOutline, type Outline, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { fromIron } from "../elevation/frame.ts";
+import { ironToPlane } from "../elevation/frame.ts";
 import { capIronOutline, screwHeadOutline } from "../elevation/iron-parts.ts";
 import type { Triangle, Vec3 } from "./faces.ts";
 import { plainShape, prism } from "./prism.ts";
 
 /** A bought part: its name and its faces in the plane's frame. */
-export interface Bought {
+export interface BoughtPart {
   readonly name: "iron" | "cap-iron" | "cap-screw";
   readonly triangles: readonly Triangle[];
 }
 
 /** Iron, cap iron and the screw's head, as far as the design has them. */
-export function ironSolids({ design, frame, iron }: Elevation): Bought[] {
+export function ironSolids({ design, frame, iron }: Elevation): BoughtPart[] {
   const half = design.iron.width / 2;
-  const plate = (name: Bought["name"], outline: Outline | undefined): Bought[] =>
+  const plate = (name: BoughtPart["name"], outline: Outline | undefined): BoughtPart[] =>
     outline ? [{ name, triangles: prism(plainShape(outline), -half, half).triangles }] : [];
   const head = screwHeadOutline(design, frame) ? [{ name: "cap-screw" as const, triangles: screwHead() }] : [];
   return [...plate("iron", iron), ...plate("cap-iron", capIronOutline(design, frame)), ...head];
@@ -31,7 +31,7 @@ export function ironSolids({ design, frame, iron }: Elevation): Bought[] {
       back,
     );
     const placed = ([s, z, v]: Vec3): Vec3 => {
-      const p = fromIron(frame, s, v);
+      const p = ironToPlane(frame, s, v);
       return [p.x, p.y, -z];
     };
     return disc.triangles.map(([a, b, c]) => [placed(a), placed(b), placed(c)]);

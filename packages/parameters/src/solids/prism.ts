@@ -2,13 +2,13 @@
 import {
   type Circle,
   circleOutline,
-  facetted,
   type Outline,
   type Point,
-  reversed,
+  reverseOutline,
   type Shape,
+  tessellate,
 } from "@lamplane/geometry";
-import { at, planarFace, rib, strips, type Triangle } from "./faces.ts";
+import { atWidth, planarFace, rib, strips, type Triangle } from "./faces.ts";
 
 /** Area within corner points, mm²; negative where they run clockwise. */
 export const polygonArea = (points: readonly Point[]): number =>
@@ -18,32 +18,32 @@ export const polygonArea = (points: readonly Point[]): number =>
   }, 0) / 2;
 
 /** Corner points of a shape's rings: its boundary counter-clockwise, holes clockwise. */
-export const ringsOf = ({ boundary, holes, circles }: Shape): Point[][] => [
-  facetted(boundary),
-  ...holes.map((hole) => facetted(reversed(hole))),
+export const shapeRings = ({ boundary, holes, circles }: Shape): Point[][] => [
+  tessellate(boundary),
+  ...holes.map((hole) => tessellate(reverseOutline(hole))),
   ...circles.map(circleRing),
 ];
 
 /** A round hole's corners, clockwise. */
-export const circleRing = (circle: Circle): Point[] => facetted(reversed(circleOutline(circle)));
+export const circleRing = (circle: Circle): Point[] => tessellate(reverseOutline(circleOutline(circle)));
 
 /** A plain shape without holes. */
 export const plainShape = (boundary: Outline): Shape => ({ boundary, holes: [], circles: [] });
 
 /** Faces of a prism between z = low and high, and its volume from the same corners, mm³. */
 export function prism(shape: Shape, low: number, high: number): { triangles: Triangle[]; volume: number } {
-  const rings = ringsOf(shape);
-  const walls = rings.flatMap((ring) => wallsOf(ring, low, high));
+  const rings = shapeRings(shape);
+  const walls = rings.flatMap((ring) => prismWalls(ring, low, high));
   const caps = [
-    ...planarFace(rings.map((ring) => ring.map((p) => at(p, high)))),
-    ...planarFace(rings.map((ring) => [...ring].reverse().map((p) => at(p, low)))),
+    ...planarFace(rings.map((ring) => ring.map((p) => atWidth(p, high)))),
+    ...planarFace(rings.map((ring) => [...ring].reverse().map((p) => atWidth(p, low)))),
   ];
   const area = rings.reduce((sum, ring) => sum + polygonArea(ring), 0);
   return { triangles: [...walls, ...caps], volume: area * (high - low) };
 }
 
 /** Upright faces round a ring of corners; the outside lies to the right of the way round. */
-export function wallsOf(ring: readonly Point[], low: number, high: number): Triangle[] {
+export function prismWalls(ring: readonly Point[], low: number, high: number): Triangle[] {
   return strips(
     [...ring, ring[0]!].map((p) => rib(p, low, high)),
     low,

@@ -14,7 +14,7 @@ import {
 
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010)";
 const ENGINEERING = "engineering estimate, no published table";
-const SHOP = "the maker's own shop";
+const SHOP_SOURCE = "the maker's own shop";
 
 export const wood = {
   body: text({
@@ -64,14 +64,14 @@ export const wood = {
       min: -20,
       max: 50,
       help: "Shop's temperature on its driest days.",
-      source: SHOP,
+      source: SHOP_SOURCE,
     }),
     humidity: humidity({
       default: 30,
       min: 1,
       max: 99,
       help: "Shop's relative humidity on its driest days.",
-      source: SHOP,
+      source: SHOP_SOURCE,
     }),
   },
   dampest: {
@@ -80,14 +80,14 @@ export const wood = {
       min: -20,
       max: 50,
       help: "Shop's temperature on its dampest days.",
-      source: SHOP,
+      source: SHOP_SOURCE,
     }),
     humidity: humidity({
       default: 65,
       min: 1,
       max: 99,
       help: "Shop's relative humidity on its dampest days.",
-      source: SHOP,
+      source: SHOP_SOURCE,
     }),
   },
 };
@@ -132,32 +132,32 @@ export const hold = {
 };
 
 export const shop = {
-  kerf: length({ default: 3.2, min: 0.2, max: 8, help: "Width of the saw's cut.", source: SHOP }),
+  kerf: length({ default: 3.2, min: 0.2, max: 8, help: "Width of the saw's cut.", source: SHOP_SOURCE }),
   millingAllowance: length({
     default: 1.5,
     min: 0,
     max: 10,
     help: "Wood left on each face that is still to be surfaced.",
-    source: SHOP,
+    source: SHOP_SOURCE,
   }),
   jointingPass: length({
     default: 0.8,
     min: 0,
     max: 5,
     help: "What one pass takes off a freshly sawn face of the billet.",
-    source: SHOP,
+    source: SHOP_SOURCE,
   }),
   paper: choice({
     choices: ["A4", "Letter", "A3", "Tabloid"],
     default: "A4",
     help: "Paper that the 1:1 sheets are tiled to.",
-    source: SHOP,
+    source: SHOP_SOURCE,
   }),
   smallestFraction: choice({
     choices: ["1/8", "1/16", "1/32", "1/64"],
     default: "1/64",
     help: "Smallest fraction of an inch that the shop's rules show.",
-    source: SHOP,
+    source: SHOP_SOURCE,
   }),
   sawLimit: angle({
     default: 45,
@@ -167,9 +167,23 @@ export const shop = {
     source: "common practice, no published source: many mitre saws stop at 45 to 50",
   }),
   printer: {
-    width: length({ default: 220, min: 80, max: 1000, step: 5, help: "Printer's bed, left to right.", source: SHOP }),
-    depth: length({ default: 220, min: 80, max: 1000, step: 5, help: "Printer's bed, front to back.", source: SHOP }),
-    height: length({ default: 220, min: 50, max: 1000, step: 5, help: "Printer's height.", source: SHOP }),
+    width: length({
+      default: 220,
+      min: 80,
+      max: 1000,
+      step: 5,
+      help: "Printer's bed, left to right.",
+      source: SHOP_SOURCE,
+    }),
+    depth: length({
+      default: 220,
+      min: 80,
+      max: 1000,
+      step: 5,
+      help: "Printer's bed, front to back.",
+      source: SHOP_SOURCE,
+    }),
+    height: length({ default: 220, min: 50, max: 1000, step: 5, help: "Printer's height.", source: SHOP_SOURCE }),
   },
 };
 
@@ -204,7 +218,7 @@ export const jigs = {
     min: 0,
     max: 60,
     help: "Outside diameter of the router's guide bush; 0 for a bearing the cutter's size.",
-    source: SHOP,
+    source: SHOP_SOURCE,
   }),
   cutterLength: length({
     default: 12.7,
@@ -218,13 +232,13 @@ export const jigs = {
     min: 0,
     max: 60,
     help: "Outside diameter of a drill bush for the pin guide; 0 for none, the guide's hole then leads the drill itself.",
-    source: SHOP,
+    source: SHOP_SOURCE,
   }),
   fence: choice({
     choices: ["fixed", "slotted"],
     default: "fixed",
     help: "Fences of the recess template: fixed for this core's width, or screwed in slots to suit several widths.",
-    source: SHOP,
+    source: SHOP_SOURCE,
   }),
   relief: length({
     default: 0,

@@ -3,7 +3,7 @@ import { angle, choice, length } from "../parameter.ts";
 
 const SHOP_PRACTICE = "common practice, no published source; the maker's own trial pieces tell better";
 
-const held = (value: number, max: number, help: string) =>
+const heldLength = (value: number, max: number, help: string) =>
   length({
     default: value,
     min: 0,
@@ -29,19 +29,23 @@ export const hand = {
     help: "How the front block finds its place at glue-up: slid back until it touches the iron, its edge clamped over the blank's sole (contact), or set to its mark (marks).",
     source: "common practice, no published source",
   }),
-  caliper: held(0.02, 1, "Reading of the iron's and the cap iron's thickness"),
+  caliper: heldLength(0.02, 1, "Reading of the iron's and the cap iron's thickness"),
   sawAngle: heldAngle(0.25, "Bed and ramp angle as sawn and trued"),
   angleReading: heldAngle(0.1, "Reading of an angle once it is cut"),
-  rampForm: held(0.3, 5, "Curve of a curved ramp, square to it, as shaped to its template"),
-  pinHole: held(0.15, 5, "Place of the cross pin's hole, along the sole and over it"),
-  pinDepth: held(0.1, 2, "Width and depth of the cross pin as made"),
+  rampForm: heldLength(0.3, 5, "Curve of a curved ramp, square to it, as shaped to its template"),
+  pinHole: heldLength(0.15, 5, "Place of the cross pin's hole, along the sole and over it"),
+  pinDepth: heldLength(0.1, 2, "Width and depth of the cross pin as made"),
   wedgeTaper: heldAngle(0.1, "Wedge angle as planed"),
-  wedgeThickness: held(0.05, 2, "Thickness of the wedge at its tip as planed"),
-  placement: held(0.2, 5, "How near to its mark a block is set at glue-up"),
-  edgeHeight: held(0.05, 2, "Height of the edge over the blank's sole when the front block is slid back to touch it"),
-  creep: held(0.1, 5, "How far the blocks creep together or apart on their pegs while glued and clamped"),
-  planing: held(0.05, 2, "Wood planed off the sole against what was to come off"),
-  mouthReading: held(0.03, 1, "Reading of the mouth opening with feeler leaves"),
+  wedgeThickness: heldLength(0.05, 2, "Thickness of the wedge at its tip as planed"),
+  placement: heldLength(0.2, 5, "How near to its mark a block is set at glue-up"),
+  edgeHeight: heldLength(
+    0.05,
+    2,
+    "Height of the edge over the blank's sole when the front block is slid back to touch it",
+  ),
+  creep: heldLength(0.1, 5, "How far the blocks creep together or apart on their pegs while glued and clamped"),
+  planing: heldLength(0.05, 2, "Wood planed off the sole against what was to come off"),
+  mouthReading: heldLength(0.03, 1, "Reading of the mouth opening with feeler leaves"),
   mouthWithin: length({
     default: 0.1,
     min: 0.01,

@@ -1,5 +1,5 @@
 // The table of every parameter, declared once: type, schema, messages, help and docs derive from it.
-import { choice, soundTable, text, type ValueOf } from "../parameter.ts";
+import { choice, text, type ValueOf, validateTable } from "../parameter.ts";
 import { billet, hold, jigs, shop, wood } from "./bench.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
 import { hand } from "./hand.ts";
@@ -7,7 +7,7 @@ import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
 import { measured } from "./measured.ts";
 
-export const TABLE = soundTable({
+export const TABLE = validateTable({
   name: text({
     default: "plane",
     maxLength: 60,
@@ -56,6 +56,6 @@ export const TABLE = soundTable({
 /** What a maker asked for, every default filled in, every `auto` still standing. Lengths mm, angles degrees. */
 export type Design = ValueOf<typeof TABLE>;
 
-export type { ChoiceRow, NumberRow, Quantity, Row, Section, TextRow } from "../parameter.ts";
+export type { ChoiceRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
 export { STEP_NAMES } from "./measured.ts";

@@ -9,23 +9,24 @@ export const INCH = 25.4; // mm, exactly: the international inch, agreed by six 
 const PER_MM = 1e6; // nanometres: far below what any tool measures, far above a double's noise
 
 /** A length in mm as a bare number of the file's unit. */
-export const inUnits = (mm: number, units: Units): number => (units === "mm" ? mm : mm / INCH);
+export const fromMillimetres = (mm: number, units: Units): number => (units === "mm" ? mm : mm / INCH);
 
 /** Points of a printer's page (72 to the inch) in a mm. @see ISO 32000-1:2008, 8.3.2.3: the default unit of user space */
 export const POINTS_PER_MM = 72 / INCH;
 
 /** A bare number of the file's unit in mm, rounded to a nanometre. */
-export const inMillimetres = (value: number, units: Units): number => rounded(units === "mm" ? value : value * INCH);
+export const toMillimetres = (value: number, units: Units): number =>
+  roundToNanometre(units === "mm" ? value : value * INCH);
 
 /** Decimal number without trailing zeros and without a minus on zero. */
-export function trimmed(value: number, decimals: number): string {
+export function formatDecimal(value: number, decimals: number): string {
   const scale = 10 ** decimals;
   const shown = Math.round(Math.abs(value) * scale + 1e-7) / scale; // 1e-7: 0.125 is a half, also after a sum
   return `${value < 0 && shown > 0 ? "-" : ""}${shown}`;
 }
 
 /** A length to a nanometre. */
-export function rounded(mm: number): number {
+export function roundToNanometre(mm: number): number {
   const nanometres = Math.round(mm * PER_MM);
   return Number.isFinite(nanometres) ? nanometres / PER_MM + 0 : mm;
 }

@@ -1,7 +1,7 @@
 // A species looked up by name, with every value its source gives; what a table lacks stays undefined, never filled in.
 
 import { COEFFICIENTS, SHRINKAGES, STRENGTHS, type StrengthName, type StrengthRow } from "./species-data.ts";
-import { nearestOf, sameWords } from "./spelling.ts";
+import { haveSameWords, nearestNames } from "./spelling.ts";
 
 /** How a value came here: read in the source named, written from memory, or computed from another. */
 export type Tag = "read" | "from memory" | "computed";
@@ -35,31 +35,33 @@ export interface Species {
 }
 
 /** A species, or the names that come nearest to one that the tables do not hold. */
-export type LookUp = { readonly found: Species } | { readonly found?: undefined; readonly nearest: readonly string[] };
+export type SpeciesLookup =
+  | { readonly found: Species }
+  | { readonly found?: undefined; readonly nearest: readonly string[] };
 
 /**
  * The species of a name in any order, case and punctuation (`beech, american`, `American beech`), or by its Latin name.
  * A misspelt or half a name is never guessed: it comes back with the nearest ones.
  */
-export function species(name: string): LookUp {
+export function findSpecies(name: string): SpeciesLookup {
   const known = LOOKED_UP.get(name);
   if (known) return known;
   if (LOOKED_UP.size >= KEPT) LOOKED_UP.clear();
-  const result = lookedUp(name);
+  const result = lookUpSpecies(name);
   LOOKED_UP.set(name, result);
   return result;
 }
 
 /** Answers kept, for the checks ask the same name hundreds of times; so few that typing cannot fill the memory. */
 const KEPT = 64;
-const LOOKED_UP = new Map<string, LookUp>();
+const LOOKED_UP = new Map<string, SpeciesLookup>();
 
-function lookedUp(name: string): LookUp {
-  const found = SPECIES.find((wood) => namesOf(wood).some((known) => sameWords(known, name)));
+function lookUpSpecies(name: string): SpeciesLookup {
+  const found = SPECIES.find((wood) => namesOf(wood).some((known) => haveSameWords(known, name)));
   return found
     ? { found }
     : {
-        nearest: nearestOf(
+        nearest: nearestNames(
           name,
           SPECIES.map((wood) => wood.name),
         ),
@@ -76,29 +78,29 @@ const SAME_WOOD: readonly (readonly [name: string, other: string])[] = [
 ];
 
 const SPECIES: readonly Species[] = [...STRENGTHS, ...COEFFICIENTS, ...SHRINKAGES]
-  .map(([name]) => keptName(name))
+  .map(([name]) => canonicalName(name))
   .filter((name, i, all) => all.indexOf(name) === i)
   .sort()
   .map(speciesOf);
 
-function keptName(name: string): string {
+function canonicalName(name: string): string {
   return SAME_WOOD.find(([, other]) => other === name)?.[0] ?? name;
 }
 
 function speciesOf(name: string): Species {
   const strength = STRENGTHS.find((row) => row[0] === name);
-  const coefficient = COEFFICIENTS.find((row) => keptName(row[0]) === name);
-  const shrinkage = SHRINKAGES.find((row) => keptName(row[0]) === name);
+  const coefficient = COEFFICIENTS.find((row) => canonicalName(row[0]) === name);
+  const shrinkage = SHRINKAGES.find((row) => canonicalName(row[0]) === name);
   return {
     name,
     latin: strength?.[1],
     strength: strength && strengthOf(strength),
-    coefficient: coefficient && { radial: coefficient[1], tangential: coefficient[2], ...sourced(coefficient[3]) },
+    coefficient: coefficient && { radial: coefficient[1], tangential: coefficient[2], ...makeSourced(coefficient[3]) },
     shrinkage: shrinkage && {
       radial: shrinkage[1],
       tangential: shrinkage[2],
       volume: shrinkage[3],
-      ...sourced(shrinkage[4]),
+      ...makeSourced(shrinkage[4]),
     },
   };
 }
@@ -108,10 +110,10 @@ function strengthOf(row: StrengthRow): Strength {
   const elasticity = gigapascals && gigapascals * 1000;
   const values = { specificGravity, bending, elasticity, compressionAlong, compressionAcross, shearAlong, hardness };
   const known = (Object.keys(values) as StrengthName[]).filter((key) => values[key] !== undefined);
-  return { ...values, ...sourced(row[9]), fromMemory: row[10] === "all" ? known : row[10] };
+  return { ...values, ...makeSourced(row[9]), fromMemory: row[10] === "all" ? known : row[10] };
 }
 
-function sourced(source: string): Sourced {
+function makeSourced(source: string): Sourced {
   const tags: Tag[] = [];
   if (/\bread\b/.test(source)) tags.push("read");
   if (/\bmemory\b/.test(source)) tags.push("from memory");

@@ -4,17 +4,17 @@
 const OFFERED = 3;
 
 /** Whether two names are made of the same words, run together or apart (`Honeylocust`, `honey locust`). */
-export function sameWords(a: string, b: string): boolean {
+export function haveSameWords(a: string, b: string): boolean {
   const [left, right] = [wordsOf(a), wordsOf(b)];
-  return left.join("") === right.join("") || sorted(left) === sorted(right);
+  return left.join("") === right.join("") || sortLetters(left) === sortLetters(right);
 }
 
 /** The names that come nearest to the one given, best first; none for a name without a letter. */
-export function nearestOf(name: string, known: readonly string[]): readonly string[] {
+export function nearestNames(name: string, known: readonly string[]): readonly string[] {
   const words = wordsOf(name);
   if (words.length === 0) return [];
   return known
-    .map((candidate) => ({ candidate, distance: distanceBetween(words, wordsOf(candidate)) }))
+    .map((candidate) => ({ candidate, distance: nameDistance(words, wordsOf(candidate)) }))
     .sort((a, b) => a.distance - b.distance)
     .slice(0, OFFERED)
     .map(({ candidate }) => candidate);
@@ -25,17 +25,17 @@ function wordsOf(name: string): string[] {
   return plain.match(/[a-z0-9]+/g) ?? [];
 }
 
-const sorted = (words: readonly string[]): string => [...words].sort().join("");
+const sortLetters = (words: readonly string[]): string => [...words].sort().join("");
 
 /** A word of the name that nothing answers counts most, a word of the candidate that nothing asked for a little. */
-function distanceBetween(words: readonly string[], candidate: readonly string[]): number {
+function nameDistance(words: readonly string[], candidate: readonly string[]): number {
   const unanswered = (from: readonly string[], to: readonly string[]) =>
-    from.reduce((sum, word) => sum + Math.min(...to.map((other) => unlikeness(word, other))), 0);
+    from.reduce((sum, word) => sum + Math.min(...to.map((other) => wordDistance(word, other))), 0);
   return unanswered(words, candidate) + unanswered(candidate, words) / 4;
 }
 
 /** 0 for the same word, 1 for words with nothing in common. */
-const unlikeness = (a: string, b: string): number => editDistance(a, b) / Math.max(a.length, b.length);
+const wordDistance = (a: string, b: string): number => editDistance(a, b) / Math.max(a.length, b.length);
 
 /** Letters to insert, drop or change to make one word of the other. @see Levenshtein distance */
 function editDistance(a: string, b: string): number {

@@ -1,14 +1,14 @@
 // Layout of the bed, seen square to it from the iron's side: the recess to be routed, true size, its lower end toward the mouth.
-import { SAFE_WAYS } from "@lamplane/bench";
-import { cotDeg, line, placedSegment, point, polygon } from "@lamplane/geometry";
+import { FIGURE_ROUNDING } from "@lamplane/bench";
+import { cotDeg, line, point, polygon, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, recessEdge, toIron } from "@lamplane/parameters/elevation";
-import { dimension, leader } from "../picture/dimensions.ts";
-import { framed } from "../picture/framed.ts";
+import { blocksAt, planeToIron, recessEdge } from "@lamplane/parameters/elevation";
+import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
-import { caption } from "./caption.ts";
-import { ruled, sizeFor, told } from "./measure.ts";
+import { framePicture } from "../picture/picture-frame.ts";
+import { drawCaption } from "./caption.ts";
+import { fittingTextSize, formatDimensionLength, formatSentenceLength } from "./format.ts";
 
 const ROW = 6;
 
@@ -16,30 +16,37 @@ const ROW = 6;
 export function bedFaceLayout(e: Elevation): Picture {
   const marks = new Marks();
   const bed = blocksAt(e, "blank").bedChain.at(-1)!;
-  const [low, high] = [toIron(e.frame, bed.from).s, toIron(e.frame, bed.to).s];
+  const [low, high] = [planeToIron(e.frame, bed.from).s, planeToIron(e.frame, bed.to).s];
   const half = e.widths.core / 2;
   marks.outline("outline", polygon(point(-half, low), point(half, low), point(half, high), point(-half, high)));
   drawSoleAndHeel(marks, e, low, half);
-  if (e.recess) drawRecess(marks, e, low, high);
+  if (e.recess) drawRecessOutline(marks, e, low, high);
   marks.line("axis", line(point(0, low - 3), point(0, high + 3)));
-  dimension(
+  drawDimension(
     marks,
-    ruled(2 * half, e.design, SAFE_WAYS.coreWidth),
+    formatDimensionLength(2 * half, e.design, FIGURE_ROUNDING.coreWidth),
     point(-half, low),
     point(half, low),
     "level",
     low - ROW,
   );
-  dimension(marks, ruled(high - low, e.design), point(-half, low), point(-half, high), "upright", -half - ROW);
+  drawDimension(
+    marks,
+    formatDimensionLength(high - low, e.design),
+    point(-half, low),
+    point(-half, high),
+    "upright",
+    -half - ROW,
+  );
   const { recess, design } = e;
   const how = recess
     ? [
-        `Rout the recess ${told(recess.depth, design, SAFE_WAYS.recessDepth)} deep, square to the bed,`,
+        `Rout the recess ${formatSentenceLength(recess.depth, design, FIGURE_ROUNDING.recessDepth)} deep, square to the bed,`,
         "open at the top of the bed.",
       ]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
-  caption(
+  drawCaption(
     marks,
     "Bed, seen from the iron",
     ["Glue to the trued bed: lower edge", "to the bed's lower edge, middle to middle.", ...how],
@@ -47,7 +54,10 @@ export function bedFaceLayout(e: Elevation): Picture {
   );
   const description =
     "The bed face with its centre line, the recess's outline and where the bevel ends and the screw's head lies.";
-  return framed({ name: "bed-face", title: "Layout of the bed and its recess, full size", description }, marks.all);
+  return framePicture(
+    { name: "bed-face", title: "Layout of the bed and its recess, full size", description },
+    marks.all,
+  );
 }
 
 /** Lines across the bed: the trued sole, and where the bevel ends and the iron begins to bear. */
@@ -62,40 +72,47 @@ function drawSoleAndHeel(marks: Marks, e: Elevation, low: number, half: number):
   const bevelHeel = iron.thickness * cotDeg(iron.bevel);
   marks.line("thin", across(bevelHeel));
   const words = "iron bears above, mouth below";
-  const size = sizeFor(words, 2 * half - 3, LETTERING.small);
+  const size = fittingTextSize(words, 2 * half - 3, LETTERING.small);
   if (size !== undefined) marks.label(words, point(-half + 1.5, bevelHeel + 0.8), { size });
 }
 
-function drawRecess(marks: Marks, e: Elevation, low: number, high: number): void {
+function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number): void {
   const recess = e.recess!;
   const { design } = e;
   const [half, wide] = [e.widths.core / 2, recess.width / 2];
   // recessEdge counts x up the bed and y toward the left cheek, which here is to the right.
-  marks.line("cut", ...recessEdge(recess, high).map((s) => placedSegment(s, { turn: 90, mirrored: true })));
+  marks.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
   const { fromEdge, diameter } = design.capIron.screwHead;
   marks.circle("hidden", point(0, fromEdge), diameter / 2);
-  dimension(
+  drawDimension(
     marks,
-    ruled(recess.width, design, SAFE_WAYS.recessWidth),
+    formatDimensionLength(recess.width, design, FIGURE_ROUNDING.recessWidth),
     point(-wide, high),
     point(wide, high),
     "level",
     high - ROW * 2,
   );
-  dimension(marks, ruled(half - wide, design), point(wide, low), point(half, low), "level", low - 2 * ROW);
-  dimension(
+  drawDimension(
     marks,
-    ruled(recess.low - low, design, SAFE_WAYS.recessFromBedTip),
+    formatDimensionLength(half - wide, design),
+    point(wide, low),
+    point(half, low),
+    "level",
+    low - 2 * ROW,
+  );
+  drawDimension(
+    marks,
+    formatDimensionLength(recess.low - low, design, FIGURE_ROUNDING.recessFromBedTip),
     point(half, low),
     point(wide, recess.low),
     "upright",
     half + ROW,
   );
   if (high > fromEdge + diameter / 2 + 8)
-    leader(marks, "screw's head", point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
-  leader(
+    drawLeader(marks, "screw's head", point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
+  drawLeader(
     marks,
-    `corners by cutter ⌀ ${told(design.recess.cutter, design)}`,
+    `corners by cutter ⌀ ${formatSentenceLength(design.recess.cutter, design)}`,
     point(wide - 0.3 * recess.cornerRadius, recess.low + 0.3 * recess.cornerRadius),
     point(half + ROW + 4, recess.low + 10),
     "right",

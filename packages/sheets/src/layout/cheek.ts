@@ -1,16 +1,16 @@
 // Layout of a cheek, true size, its inside up: what is drilled and cut, what lies against it, and what a rule should read.
-import { SAFE_WAYS } from "@lamplane/bench";
-import { atan2Deg, FAR, line, point, pointAlong, samePoint, splitAtFirstMeeting } from "@lamplane/geometry";
+import { FIGURE_ROUNDING } from "@lamplane/bench";
+import { atan2Deg, FAR, line, point, pointAlong, pointsEqual, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { bedXAt, blocksAt, cheekShape, fromIron, pegHoles, stockAt } from "@lamplane/parameters/elevation";
-import { dimension, grainArrow } from "../picture/dimensions.ts";
-import { framed } from "../picture/framed.ts";
+import { bedXAt, blocksAt, cheekShape, ironToPlane, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
+import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
-import { block, caption } from "./caption.ts";
-import { degreesTold, ruled, told } from "./measure.ts";
+import { framePicture } from "../picture/picture-frame.ts";
+import { drawCaption, drawTextBlock } from "./caption.ts";
+import { formatDegrees, formatDimensionLength, formatSentenceLength } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
-import { drawStack, nameStack } from "./stack-marks.ts";
+import { drawStackLayout, drawStackNames } from "./stack-marks.ts";
 
 /** mm between an outline and its first dimension, and between two dimensions. */
 const ROW = 6;
@@ -20,20 +20,20 @@ const COLUMN = 5.2;
 export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   const marks = new Marks({ mirrored: hand === "left" });
   drawEdges(marks, e);
-  drawStack(marks, e, e.design.body.height);
+  drawStackLayout(marks, e, e.design.body.height);
   drawHoles(marks, e);
   drawAcross(marks, e);
   drawUp(marks, e);
-  nameStack(marks, e);
-  drawWords(marks, e, hand);
+  drawStackNames(marks, e);
+  drawTexts(marks, e, hand);
   const { pin, pegs } = e.design;
-  const { toe, heel, top } = reachOf(e);
-  const hole = told(pin.tenon + pin.tenonClearance, e.design, SAFE_WAYS.pinHoleDiameter);
+  const { toe, heel, top } = cheekExtent(e);
+  const hole = formatSentenceLength(pin.tenon + pin.tenonClearance, e.design, FIGURE_ROUNDING.pinHoleDiameter);
   const peg = pegHoles(e)[0];
   const pegWords = peg
-    ? ` Peg holes ⌀ ${told(pegs.diameter, e.design)}, their middles ${told(peg.centre.x - toe, e.design)} in from the ends.`
+    ? ` Peg holes ⌀ ${formatSentenceLength(pegs.diameter, e.design)}, their middles ${formatSentenceLength(peg.centre.x - toe, e.design)} in from the ends.`
     : "";
-  caption(
+  drawCaption(
     marks,
     `${hand === "left" ? "Left" : "Right"} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}`,
     [
@@ -45,25 +45,25 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   );
   const description =
     "Seen from the core: bed, ramp, iron, cap iron, wedge and cross pin where they lie against the cheek, with the holes, the finished ends, top and sole.";
-  return framed(
+  return framePicture(
     { name: `cheek-${hand}`, title: `Layout of the ${hand} cheek, inside up, full size`, description },
     marks.all,
   );
 }
 
-function reachOf(e: Elevation) {
-  const { toe, heel, sole } = stockAt(e, "blank");
+function cheekExtent(e: Elevation) {
+  const { toe, heel, sole } = stageExtent(e, "blank");
   return { toe, heel, sole, top: e.design.body.height };
 }
 
 function drawEdges(marks: Marks, e: Elevation): void {
   const { length, trim } = e.design.body;
-  const { sole, top } = reachOf(e);
+  const { sole, top } = cheekExtent(e);
   const { rampChain, bedChain } = blocksAt(e, "blank");
   marks.outline("outline", cheekShape(e, "blank").boundary);
   marks.line("outline", ...rampChain).line("outline", ...bedChain);
   const { bedTip, bedChamfer } = e.points;
-  if (!samePoint(bedTip, bedChamfer) && !samePoint(bedTip, bedChain[0]!.from))
+  if (!pointsEqual(bedTip, bedChamfer) && !pointsEqual(bedTip, bedChain[0]!.from))
     marks.line("thin", line(bedTip, bedChamfer));
   if (sole < 0) marks.line("cut", line(point(0, 0), point(length, 0)));
   if (trim > 0) for (const x of [0, length]) marks.line("cut", line(point(x, sole), point(x, top)));
@@ -71,7 +71,7 @@ function drawEdges(marks: Marks, e: Elevation): void {
 }
 
 function drawHoles(marks: Marks, e: Elevation): void {
-  const { toe, heel, sole, top } = reachOf(e);
+  const { toe, heel, sole, top } = cheekExtent(e);
   const { centre } = e.pinHole;
   marks.line("axis", line(point(toe, centre.y), point(heel, centre.y)));
   marks.line("axis", line(point(centre.x, sole), point(centre.x, top)));
@@ -84,18 +84,25 @@ function drawHoles(marks: Marks, e: Elevation): void {
 /** Dimensions along the cheek: from the toe end below, finished length and pin above. */
 function drawAcross(marks: Marks, e: Elevation): void {
   const { design, points } = e;
-  const { toe, heel, sole, top } = reachOf(e);
+  const { toe, heel, sole, top } = cheekExtent(e);
   const { length } = design.body;
   const toeFoot = point(toe, sole);
   const below = (what: string, to: number, row: number) =>
-    dimension(marks, `${what} ${ruled(to - toe, design)}`, toeFoot, point(to, sole), "level", sole - row * ROW);
+    drawDimension(
+      marks,
+      `${what} ${formatDimensionLength(to - toe, design)}`,
+      toeFoot,
+      point(to, sole),
+      "level",
+      sole - row * ROW,
+    );
   below("ramp", points.rampTip.x, 1);
   below("bed", points.bedTip.x, 2);
   below("blank", heel, 3);
   const above = (from: number, to: number, row: number, what = "") =>
-    dimension(
+    drawDimension(
       marks,
-      what + ruled(Math.abs(to - from), design),
+      what + formatDimensionLength(Math.abs(to - from), design),
       point(from, top),
       point(to, top),
       "level",
@@ -112,9 +119,9 @@ function drawAcross(marks: Marks, e: Elevation): void {
 /** Dimensions up the cheek: pin and blank at the toe, pegs at the heel. */
 function drawUp(marks: Marks, e: Elevation): void {
   const { design } = e;
-  const { toe, heel, sole, top } = reachOf(e);
+  const { toe, heel, sole, top } = cheekExtent(e);
   const up = (from: number, to: number, x: number, at: number) =>
-    dimension(marks, ruled(to - from, design), point(x, from), point(x, to), "upright", at);
+    drawDimension(marks, formatDimensionLength(to - from, design), point(x, from), point(x, to), "upright", at);
   up(sole, e.pin.centre.y, toe, toe - COLUMN);
   up(sole, top, toe, toe - 2 * COLUMN);
   const pegs = pegHoles(e).filter(({ centre }) => centre.x > design.body.length);
@@ -123,32 +130,32 @@ function drawUp(marks: Marks, e: Elevation): void {
   });
 }
 
-function drawWords(marks: Marks, e: Elevation, hand: string): void {
+function drawTexts(marks: Marks, e: Elevation, hand: string): void {
   const { design, frame } = e;
-  const { sole, top } = reachOf(e);
+  const { sole, top } = cheekExtent(e);
   const { length } = design.body;
   const t = design.iron.thickness;
   const belowRecess = e.recess ? 0.55 * e.recess.low : 0.4 * e.bedTopS;
-  const bedLabel = fromIron(frame, belowRecess, -t - LETTERING.usual - 0.9);
-  marks.label(`bed ${degreesTold(frame.bedAngle)}`, bedLabel, { turn: frame.bedAngle, anchor: "middle" });
+  const bedLabel = ironToPlane(frame, belowRecess, -t - LETTERING.usual - 0.9);
+  marks.label(`bed ${formatDegrees(frame.bedAngle)}`, bedLabel, { turn: frame.bedAngle, anchor: "middle" });
   drawRampWords(marks, e);
   const low = 0.3 * top;
   const bedAt = bedXAt(frame, t, low) + 4;
-  block(
+  drawTextBlock(
     marks,
     [`${hand.toUpperCase()} CHEEK, INSIDE`, "bed block lies here"],
     (bedAt + length) / 2,
     length - bedAt - 8,
     low,
   );
-  grainArrow(marks, point((bedAt + length) / 2, Math.max(low - 10, 4)), 0, Math.min(24, (length - bedAt) / 3));
+  drawGrainArrow(marks, point((bedAt + length) / 2, Math.max(low - 10, 4)), 0, Math.min(24, (length - bedAt) / 3));
   const level = [line(point(-FAR, low), point(FAR, low))];
-  const rampAt = (splitAtFirstMeeting(level, blocksAt(e, "trued").rampChain)?.at.x ?? 0) - 6;
-  block(marks, [`${hand.toUpperCase()} CHEEK`, "front block lies here"], rampAt / 2, rampAt - 8, low);
-  upright(marks, "finished toe", 0, 0.55 * top, 1);
-  upright(marks, "finished heel", length, 0.35 * top, -1);
+  const rampAt = (splitAtIntersection(level, blocksAt(e, "trued").rampChain)?.at.x ?? 0) - 6;
+  drawTextBlock(marks, [`${hand.toUpperCase()} CHEEK`, "front block lies here"], rampAt / 2, rampAt - 8, low);
+  drawUprightText(marks, "finished toe", 0, 0.55 * top, 1);
+  drawUprightText(marks, "finished heel", length, 0.35 * top, -1);
   if (sole < 0)
-    marks.label(`trued sole: ${told(-sole, design)} off after glue-up`, point(length - 6, 0.9), {
+    marks.label(`trued sole: ${formatSentenceLength(-sole, design)} off after glue-up`, point(length - 6, 0.9), {
       size: LETTERING.small,
       anchor: "end",
     });
@@ -156,7 +163,7 @@ function drawWords(marks: Marks, e: Elevation, hand: string): void {
     const along = pointAlong(e.topChain[0]!, 0.4);
     marks.label("finished top", point(along.x - 6, along.y - 6), { size: LETTERING.small, anchor: "middle" });
   }
-  drawOrientationMarks(marks, e, stockAt(e, "blank").toe, top);
+  drawOrientationMarks(marks, e, stageExtent(e, "blank").toe, top);
 }
 
 /** Words along the ramp, on the front block's side; of a curve, along its chord. */
@@ -164,8 +171,8 @@ function drawRampWords(marks: Marks, e: Elevation): void {
   const { rampFoot, rampTop } = e.points;
   const along = atan2Deg(rampFoot.y - rampTop.y, rampFoot.x - rampTop.x);
   const words = e.ramp.curve
-    ? `ramp ${degreesTold(e.ramp.angle)}, then R ${told(e.ramp.curve.radius, e.design)}`
-    : `ramp ${degreesTold(e.ramp.angle)}`;
+    ? `ramp ${formatDegrees(e.ramp.angle)}, then R ${formatSentenceLength(e.ramp.curve.radius, e.design)}`
+    : `ramp ${formatDegrees(e.ramp.angle)}`;
   const middle = pointAlong(line(rampFoot, rampTop), 0.55);
   const off = line(middle, point(middle.x + (rampFoot.y - rampTop.y), middle.y + rampTop.x - rampFoot.x));
   const back = (LETTERING.usual + 0.9) / Math.hypot(rampFoot.x - rampTop.x, rampFoot.y - rampTop.y);
@@ -173,8 +180,8 @@ function drawRampWords(marks: Marks, e: Elevation): void {
 }
 
 /** Words that run up beside an upright line, to its side of growing x (1) or falling x (−1). */
-function upright(marks: Marks, words: string, x: number, y: number, side: 1 | -1): void {
-  const mirrored = marks.place.mirrored === true;
+function drawUprightText(marks: Marks, words: string, x: number, y: number, side: 1 | -1): void {
+  const mirrored = marks.transform.mirrored === true;
   const lettersGoDown = !mirrored; // the letters' own height lies toward falling x, unless mirrored
   const off = side === 1 ? (lettersGoDown ? 3.1 : 0.9) : lettersGoDown ? -0.9 : -3.1;
   marks.label(words, point(x + off, y), { size: LETTERING.small, anchor: "middle", turn: mirrored ? -90 : 90 });

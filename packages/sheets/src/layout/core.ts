@@ -1,24 +1,24 @@
 // Layout of the core from the side, true size: the two cuts with their kerfs on the waste side, before anything is sawn.
-import { SAFE_WAYS } from "@lamplane/bench";
+import { FIGURE_ROUNDING } from "@lamplane/bench";
 import {
   cosDeg,
   cotDeg,
   line,
   type Point,
-  placedSegment,
   point,
   pointAlong,
   polygon,
   sinDeg,
+  transformSegment,
 } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { blocksAt } from "@lamplane/parameters/elevation";
-import { dimension, grainArrow, leader } from "../picture/dimensions.ts";
-import { framed } from "../picture/framed.ts";
+import { drawDimension, drawGrainArrow, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
-import { block, caption } from "./caption.ts";
-import { degreesTold, ruled, sizeFor, told } from "./measure.ts";
+import { framePicture } from "../picture/picture-frame.ts";
+import { drawCaption, drawTextBlock } from "./caption.ts";
+import { fittingTextSize, formatDegrees, formatDimensionLength, formatSentenceLength } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;
@@ -38,13 +38,13 @@ export function coreLayout(e: Elevation): Picture {
   drawBlank(marks, e, ramp, bed);
   drawShaping(marks, e);
   drawDimensions(marks, e, ramp, bed);
-  drawWords(marks, e, ramp, bed);
-  caption(
+  drawTexts(marks, e, ramp, bed);
+  drawCaption(
     marks,
     "Core, seen from the maker's left, toe to the left",
     [
       "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
-      `Saw with the kerf (dark, ${told(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
+      `Saw with the kerf (dark, ${formatSentenceLength(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
       "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
       "two toward the heel: pencil them across the billet's top before it is ripped.",
     ],
@@ -52,7 +52,7 @@ export function coreLayout(e: Elevation): Picture {
   );
   const description =
     "The core as one piece: ramp's cut and bed's cut with their kerfs shaded on the waste side, distances from the toe end along sole and top, orientation marks clear of both kerfs.";
-  return framed({ name: "core-cuts", title: "Layout of the core's two cuts, full size", description }, marks.all);
+  return framePicture({ name: "core-cuts", title: "Layout of the core's two cuts, full size", description }, marks.all);
 }
 
 function cutsOf(e: Elevation): { ramp: Cut; bed: Cut } {
@@ -92,67 +92,85 @@ function drawShaping(marks: Marks, e: Elevation): void {
   const { rampChain, bedChain } = blocksAt(e, "blank");
   const onFront = { shift: point(over - e.cuts.setInToe, 0) };
   const onBed = { shift: point(over + e.cuts.setInHeel, 0) };
-  if (e.ramp.curve) marks.line("cut", ...rampChain.slice(1).map((s) => placedSegment(s, onFront)));
-  if (bedChain.length > 1) marks.line("cut", placedSegment(bedChain[0]!, onBed));
+  if (e.ramp.curve) marks.line("cut", ...rampChain.slice(1).map((s) => transformSegment(s, onFront)));
+  if (bedChain.length > 1) marks.line("cut", transformSegment(bedChain[0]!, onBed));
 }
 
 function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths } = e;
   const [low, high] = [-design.sole.allowance, design.body.height];
-  const along = (what: keyof typeof SAFE, x: number, y: number, at: number) =>
-    dimension(marks, `${what} ${ruled(x, design, SAFE[what])}`, point(0, y), point(x, y), "level", at);
+  const along = (what: keyof typeof MARK_ROUNDING, x: number, y: number, at: number) =>
+    drawDimension(
+      marks,
+      `${what} ${formatDimensionLength(x, design, MARK_ROUNDING[what])}`,
+      point(0, y),
+      point(x, y),
+      "level",
+      at,
+    );
   along("ramp", ramp.foot.x, low, low - ROW);
   along("bed", bed.foot.x, low, low - 2 * ROW);
   along("blank", widths.blankLength, low, low - 3 * ROW);
   if (ramp.head.x > 0) along("ramp", ramp.head.x, high, high + ROW);
   if (bed.head.x < widths.blankLength) along("bed", bed.head.x, high, high + 2 * ROW);
-  dimension(marks, ruled(high - low, design, SAFE_WAYS.blankHeight), point(0, low), point(0, high), "upright", -ROW);
+  drawDimension(
+    marks,
+    formatDimensionLength(high - low, design, FIGURE_ROUNDING.blankHeight),
+    point(0, low),
+    point(0, high),
+    "upright",
+    -ROW,
+  );
 }
-const SAFE = { ramp: SAFE_WAYS.rampMark, bed: SAFE_WAYS.bedMark, blank: SAFE_WAYS.blankLength };
+const MARK_ROUNDING = {
+  ramp: FIGURE_ROUNDING.rampMark,
+  bed: FIGURE_ROUNDING.bedMark,
+  blank: FIGURE_ROUNDING.blankLength,
+};
 
-function drawWords(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
+function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths, frame } = e;
   const high = design.body.height;
   const y = 0.35 * high;
   const share = (y + design.sole.allowance) / (high + design.sole.allowance);
   const rampX = pointAlong(line(ramp.foot, ramp.head), share).x;
   const bedX = pointAlong(line(bed.foot, bed.head), share).x;
-  block(marks, ["FRONT BLOCK", "toe ←  left side"], rampX / 2, rampX - 8, y);
+  drawTextBlock(marks, ["FRONT BLOCK", "toe ←  left side"], rampX / 2, rampX - 8, y);
   const heel = widths.blankLength;
-  block(marks, ["BED BLOCK", "left side  → heel"], (bedX + heel) / 2, heel - bedX - 8, y);
+  drawTextBlock(marks, ["BED BLOCK", "left side  → heel"], (bedX + heel) / 2, heel - bedX - 8, y);
   for (const [from, to] of [
     [0, rampX],
     [bedX, heel],
   ] as const)
-    grainArrow(marks, point((from + to) / 2, 0.1 * high), 0, Math.min(24, (to - from) / 3));
+    drawGrainArrow(marks, point((from + to) / 2, 0.1 * high), 0, Math.min(24, (to - from) / 3));
   const { allowance } = design.sole;
   if (allowance > 0)
-    marks.label(`trued sole: ${told(allowance, design)} off after glue-up`, point(heel - 6, 0.9), {
+    marks.label(`trued sole: ${formatSentenceLength(allowance, design)} off after glue-up`, point(heel - 6, 0.9), {
       size: LETTERING.small,
       anchor: "end",
     });
   const middle = point((ramp.head.x + bed.head.x) / 2, 0.72 * high);
   marks.text("waste", middle, { anchor: "middle", size: LETTERING.usual });
-  alongCut(
+  drawTextAlongCut(
     marks,
-    `ramp ${degreesTold(e.ramp.angle)} · saw at ${degreesTold(90 - e.ramp.angle)} from square`,
+    `ramp ${formatDegrees(e.ramp.angle)} · saw at ${formatDegrees(90 - e.ramp.angle)} from square`,
     ramp,
     -e.ramp.angle,
     e.ramp.curve && design.shop.kerf,
   );
-  alongCut(
+  drawTextAlongCut(
     marks,
-    `bed ${degreesTold(frame.bedAngle)} · saw at ${degreesTold(90 - frame.bedAngle)} from square`,
+    `bed ${formatDegrees(frame.bedAngle)} · saw at ${formatDegrees(90 - frame.bedAngle)} from square`,
     bed,
     frame.bedAngle,
   );
-  drawShapingWords(marks, e, bed);
+  drawShapingTexts(marks, e, bed);
 }
 
 /** Words along a cut, on the side of the wood that stays; over the kerf, in the waste, where the wood is still to be shaped. */
-function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number, overKerf?: number): void {
+function drawTextAlongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number, overKerf?: number): void {
   const length = Math.hypot(head.x - foot.x, head.y - foot.y);
-  const size = sizeFor(words, 0.8 * length, LETTERING.small);
+  const size = fittingTextSize(words, 0.8 * length, LETTERING.small);
   if (size === undefined) return;
   const middle = pointAlong(line(foot, head), 0.56);
   const up = overKerf === undefined ? -size - 0.6 : overKerf + 0.9; // from the cut to the words' baseline
@@ -160,15 +178,15 @@ function alongCut(marks: Marks, words: string, { foot, head }: Cut, turn: number
   marks.label(words, at, { size, turn, anchor: "middle" });
 }
 
-function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
+function drawShapingTexts(marks: Marks, e: Elevation, bed: Cut): void {
   const { design } = e;
   const { featherChamfer: c } = design.bed;
   const high = design.body.height;
   if (c > 0) {
     const place = point(bed.foot.x + c * cotDeg(e.frame.bedAngle), -design.sole.allowance + c / 2);
-    leader(
+    drawLeader(
       marks,
-      `feather off, square, ${told(c, design, "down")} high`,
+      `feather off, square, ${formatSentenceLength(c, design, "down")} high`,
       place,
       point(place.x + 12, Math.max(5, 0.13 * high)),
       "right",
@@ -176,6 +194,12 @@ function drawShapingWords(marks: Marks, e: Elevation, bed: Cut): void {
   }
   if (!e.ramp.curve) return;
   const curve = blocksAt(e, "blank").rampChain.slice(1)[0]!;
-  const at = pointAlong(placedSegment(curve, { shift: point(design.body.trim / 2 - e.cuts.setInToe, 0) }), 0.6);
-  leader(marks, `then shape: R ${told(e.ramp.curve.radius, design)}`, at, point(at.x - 8, at.y + 5), "left");
+  const at = pointAlong(transformSegment(curve, { shift: point(design.body.trim / 2 - e.cuts.setInToe, 0) }), 0.6);
+  drawLeader(
+    marks,
+    `then shape: R ${formatSentenceLength(e.ramp.curve.radius, design)}`,
+    at,
+    point(at.x - 8, at.y + 5),
+    "left",
+  );
 }

@@ -1,14 +1,14 @@
 // Layout of the cross pin, true size: from above, lying on its flat, and its end.
 
-import { line, placedOutline, point } from "@lamplane/geometry";
+import { line, point, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { pinLengths } from "@lamplane/parameters/elevation";
-import { dimension, leader } from "../picture/dimensions.ts";
-import { framed } from "../picture/framed.ts";
+import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
-import { caption } from "./caption.ts";
-import { ruled, told } from "./measure.ts";
+import { framePicture } from "../picture/picture-frame.ts";
+import { drawCaption } from "./caption.ts";
+import { formatDimensionLength, formatSentenceLength } from "./format.ts";
 
 const ROW = 6;
 const BETWEEN_VIEWS = 18;
@@ -20,29 +20,43 @@ export function pinLayout(e: Elevation): Picture {
   const { diameter, tenon, section } = design.pin;
   const [r, t] = [diameter / 2, tenon / 2];
   const marks = new Marks();
-  marks.outline("outline", stepped(shoulder, end, r, t));
+  marks.outline("outline", steppedOutline(shoulder, end, r, t));
   for (const x of [-shoulder, shoulder]) marks.line("outline", line(point(x, -t), point(x, t)));
   marks.line("axis", line(point(-end - 3, 0), point(end + 3, 0)));
-  dimension(marks, ruled(2 * shoulder, design, "down"), point(-shoulder, -r), point(shoulder, -r), "level", -r - ROW);
-  dimension(marks, ruled(2 * end, design, "down"), point(-end, -t), point(end, -t), "level", -r - 2 * ROW);
+  drawDimension(
+    marks,
+    formatDimensionLength(2 * shoulder, design, "down"),
+    point(-shoulder, -r),
+    point(shoulder, -r),
+    "level",
+    -r - ROW,
+  );
+  drawDimension(
+    marks,
+    formatDimensionLength(2 * end, design, "down"),
+    point(-end, -t),
+    point(end, -t),
+    "level",
+    -r - 2 * ROW,
+  );
   drawEnd(marks, e, end + BETWEEN_VIEWS + diameter / 2);
   const shape = section === "flatted" ? "flat below, half round above" : "round";
   marks.text("from above", point(0, r + 2), { size: LETTERING.small, anchor: "middle" });
-  caption(
+  drawCaption(
     marks,
     "Cross pin",
     [
-      `Body ${told(diameter, design)} ${shape}; tenons ⌀ ${told(tenon, design)} turn freely in the cheeks.`,
+      `Body ${formatSentenceLength(diameter, design)} ${shape}; tenons ⌀ ${formatSentenceLength(tenon, design)} turn freely in the cheeks.`,
       "Grain along its length.",
     ],
     point(-end, r + 7),
   );
   const description = "From above with shoulders and tenons, and the end with the section and the tenon.";
-  return framed({ name: "cross-pin", title: "Layout of the cross pin, full size", description }, marks.all);
+  return framePicture({ name: "cross-pin", title: "Layout of the cross pin, full size", description }, marks.all);
 }
 
 /** The pin from above: body between the shoulders, thinner tenons beyond. */
-function stepped(shoulder: number, end: number, r: number, t: number) {
+function steppedOutline(shoulder: number, end: number, r: number, t: number) {
   const right = [point(end, -t), point(end, t), point(shoulder, t), point(shoulder, r)];
   const corners = [
     point(-shoulder, -r),
@@ -63,13 +77,27 @@ function drawEnd(marks: Marks, e: Elevation, x: number): void {
   const { design, pinSection, pin } = e;
   const { diameter, tenon } = design.pin;
   const turn = -(e.frame.bedAngle + design.wedge.angle);
-  const about = placedOutline(pinSection, { shift: point(-pin.centre.x, -pin.centre.y) });
-  marks.outline("outline", placedOutline(about, { turn, shift: point(x, 0) }));
+  const about = transformOutline(pinSection, { shift: point(-pin.centre.x, -pin.centre.y) });
+  marks.outline("outline", transformOutline(about, { turn, shift: point(x, 0) }));
   marks.circle("outline", point(x, 0), tenon / 2).cross(point(x, 0), diameter / 2);
   const r = diameter / 2;
-  dimension(marks, ruled(diameter, design), point(x - r, -r), point(x + r, -r), "level", -r - 2 * ROW);
-  dimension(marks, ruled(diameter, design), point(x + r, -r), point(x + r, r), "upright", x + r + ROW);
+  drawDimension(
+    marks,
+    formatDimensionLength(diameter, design),
+    point(x - r, -r),
+    point(x + r, -r),
+    "level",
+    -r - 2 * ROW,
+  );
+  drawDimension(
+    marks,
+    formatDimensionLength(diameter, design),
+    point(x + r, -r),
+    point(x + r, r),
+    "upright",
+    x + r + ROW,
+  );
   const onTenon = point(x + Math.SQRT1_2 * (tenon / 2), Math.SQRT1_2 * (tenon / 2));
-  leader(marks, `tenon ⌀ ${told(tenon, design)}`, onTenon, point(x + r + ROW, r + 6), "right");
+  drawLeader(marks, `tenon ⌀ ${formatSentenceLength(tenon, design)}`, onTenon, point(x + r + ROW, r + 6), "right");
   marks.text("end", point(x - r - 6, 0), { size: LETTERING.small, anchor: "middle" });
 }

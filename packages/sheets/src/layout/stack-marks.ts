@@ -2,16 +2,16 @@
 
 import { line, type Outline, type Point, point, polygon } from "@lamplane/geometry";
 import type { Elevation, Recess } from "@lamplane/parameters/elevation";
-import { capIronSurface, fromIron, wedgeThickness } from "@lamplane/parameters/elevation";
-import { leader } from "../picture/dimensions.ts";
+import { capIronSurface, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
+import { drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, type Marks } from "../picture/marks.ts";
-import { SMALLEST } from "./measure.ts";
+import { SMALLEST_LETTERS } from "./format.ts";
 
 /** Draws iron, cap iron with its hump, screw head, wedge and pin below a height; later ones lie over earlier ones. */
-export function drawStack(marks: Marks, e: Elevation, top: number): void {
+export function drawStackLayout(marks: Marks, e: Elevation, top: number): void {
   const { capIron } = e.design;
   drawBelow(marks, "thin", e.iron, top);
-  if (capIron.thickness > 0) drawBelow(marks, "thin", capIronOutline(e), top);
+  if (capIron.thickness > 0) drawBelow(marks, "thin", visibleCapIronOutline(e), top);
   drawBelow(marks, "thin", e.wedge, top);
   marks.outline("thin", e.pinSection);
   if (e.recess) drawBehindBed(marks, e, e.recess, top);
@@ -28,31 +28,31 @@ function drawBehindBed(marks: Marks, e: Elevation, recess: Recess, top: number):
 }
 
 /** Names of the things in the throat: along iron, cap iron and wedge where they are thick enough, and at the pin. */
-export function nameStack(marks: Marks, e: Elevation): void {
+export function drawStackNames(marks: Marks, e: Elevation): void {
   const { iron, capIron, pin } = e.design;
   const s = 0.68 * e.bedTopS;
-  nameAlong(marks, e, "iron", s, -iron.thickness, iron.thickness);
-  nameAlong(marks, e, "cap iron", s, 0, capIron.thickness);
-  nameAlong(marks, e, "wedge", 0.8 * e.bedTopS, capIron.thickness, wedgeThickness(e.design, 0.8 * e.bedTopS));
+  drawNameAlong(marks, e, "iron", s, -iron.thickness, iron.thickness);
+  drawNameAlong(marks, e, "cap iron", s, 0, capIron.thickness);
+  drawNameAlong(marks, e, "wedge", 0.8 * e.bedTopS, capIron.thickness, wedgeThickness(e.design, 0.8 * e.bedTopS));
   const r = pin.diameter / 2;
   const at = e.pin.centre;
   const left = point(at.x - Math.SQRT1_2 * r, at.y + Math.SQRT1_2 * r);
-  leader(marks, "cross pin", left, point(at.x - r - 4, at.y + r + 3), marks.place.mirrored ? "right" : "left");
+  drawLeader(marks, "cross pin", left, point(at.x - r - 4, at.y + r + 3), marks.transform.mirrored ? "right" : "left");
 }
 
-function nameAlong(marks: Marks, e: Elevation, words: string, s: number, v: number, thickness: number): void {
+function drawNameAlong(marks: Marks, e: Elevation, words: string, s: number, v: number, thickness: number): void {
   const size = Math.min(LETTERING.small, 0.75 * thickness);
-  if (size < SMALLEST) return;
-  const at = fromIron(e.frame, s, v + thickness / 2 - 0.36 * size);
+  if (size < SMALLEST_LETTERS) return;
+  const at = ironToPlane(e.frame, s, v + thickness / 2 - 0.36 * size);
   marks.text(words, at, { size, anchor: "middle", turn: e.frame.bedAngle });
 }
 
 /** The cap iron as far up as the iron reaches. */
-function capIronOutline({ design, frame }: Elevation): Outline {
+function visibleCapIronOutline({ design, frame }: Elevation): Outline {
   const upper = capIronSurface(design);
   const end = Math.max(design.iron.length, upper.at(-1)!.x);
   const corners = [upper[0]!, point(end, 0), point(end, design.capIron.thickness), ...upper.slice(1).reverse()];
-  return polygon(...corners.map(({ x, y }) => fromIron(frame, x, y)));
+  return polygon(...corners.map(({ x, y }) => ironToPlane(frame, x, y)));
 }
 
 function ironBox({ frame }: Elevation, low: number, high: number, v: number, w: number): Outline {
@@ -64,7 +64,7 @@ function ironBox({ frame }: Elevation, low: number, high: number, v: number, w: 
         [high, w],
         [low, w],
       ] as const
-    ).map(([s, off]) => fromIron(frame, s, off)),
+    ).map(([s, off]) => ironToPlane(frame, s, off)),
   );
 }
 
@@ -74,7 +74,7 @@ function drawBelow(marks: Marks, kind: "thin" | "hidden", outline: Outline, top:
   const kept = corners.flatMap((corner, i) => {
     const next = corners[(i + 1) % corners.length]!;
     const own = corner.y <= top ? [corner] : [];
-    return corner.y <= top === next.y <= top ? own : [...own, crossing(corner, next, top)];
+    return corner.y <= top === next.y <= top ? own : [...own, pointAtHeight(corner, next, top)];
   });
   const sides = kept.map((corner, i) => line(corner, kept[(i + 1) % kept.length]!));
   // The side along the cut is no edge of the thing and is not drawn.
@@ -82,4 +82,4 @@ function drawBelow(marks: Marks, kind: "thin" | "hidden", outline: Outline, top:
   if (edges.length > 0) marks.line(kind, ...edges);
 }
 
-const crossing = (a: Point, b: Point, y: number): Point => point(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y), y);
+const pointAtHeight = (a: Point, b: Point, y: number): Point => point(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y), y);

@@ -1,13 +1,13 @@
 // Layout of the wedge: its side with the taper and its face, true size, both lying along the grain.
-import { SAFE_WAYS } from "@lamplane/bench";
+import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { line, point, polygon, tanDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { dimension, grainArrow } from "../picture/dimensions.ts";
-import { framed } from "../picture/framed.ts";
+import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
-import { caption } from "./caption.ts";
-import { degreesTold, ruled } from "./measure.ts";
+import { framePicture } from "../picture/picture-frame.ts";
+import { drawCaption } from "./caption.ts";
+import { formatDegrees, formatDimensionLength } from "./format.ts";
 
 const ROW = 6;
 const BETWEEN_VIEWS = 9;
@@ -19,33 +19,33 @@ export function wedgeLayout(e: Elevation): Picture {
   const butt = design.wedge.tip + length * tanDeg(design.wedge.angle);
   const side = polygon(point(0, 0), point(length, 0), point(length, butt), point(0, design.wedge.tip));
   marks.outline("outline", side);
-  dimension(
+  drawDimension(
     marks,
-    ruled(design.wedge.tip, design, SAFE_WAYS.wedgeTip),
+    formatDimensionLength(design.wedge.tip, design, FIGURE_ROUNDING.wedgeTip),
     point(0, 0),
     point(0, design.wedge.tip),
     "upright",
     -ROW,
   );
-  dimension(
+  drawDimension(
     marks,
-    ruled(butt, design, SAFE_WAYS.wedgeButt),
+    formatDimensionLength(butt, design, FIGURE_ROUNDING.wedgeButt),
     point(length, 0),
     point(length, butt),
     "upright",
     length + ROW,
   );
-  const words = `side · ${degreesTold(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
+  const words = `side · ${formatDegrees(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
   marks.text(words, point(length / 2, -4), { size: LETTERING.small, anchor: "middle" });
   drawFace(marks, e, -ROW - BETWEEN_VIEWS);
-  caption(
+  drawCaption(
     marks,
     "Wedge",
     ["Grain along its length. Plane the taper from a longer blank,", "held in a sled or a vice, never in the fingers."],
     point(-ROW, butt + 5),
   );
   const description = "Side view with tip, butt and angle, and the face with the line on which the cross pin bears.";
-  return framed({ name: "wedge", title: "Layout of the wedge, full size", description }, marks.all);
+  return framePicture({ name: "wedge", title: "Layout of the wedge, full size", description }, marks.all);
 }
 
 /** The wedge's upper face, its upper edge at `top`, with where the pin bears. */
@@ -60,19 +60,19 @@ function drawFace(marks: Marks, e: Elevation, top: number): void {
   marks.label("cross pin bears here", point(bears + 3.2, top - width / 4), { size: LETTERING.small, anchor: "start" });
   marks.label("tip", point(2, low + width / 4), { size: LETTERING.small });
   marks.label("butt", point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
-  grainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
-  dimension(marks, ruled(bears, design), point(0, low), point(bears, low), "level", low - ROW);
-  dimension(
+  drawGrainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
+  drawDimension(marks, formatDimensionLength(bears, design), point(0, low), point(bears, low), "level", low - ROW);
+  drawDimension(
     marks,
-    ruled(length, design, SAFE_WAYS.wedgeLength),
+    formatDimensionLength(length, design, FIGURE_ROUNDING.wedgeLength),
     point(0, low),
     point(length, low),
     "level",
     low - 2 * ROW,
   );
-  dimension(
+  drawDimension(
     marks,
-    ruled(width, design, SAFE_WAYS.wedgeWidth),
+    formatDimensionLength(width, design, FIGURE_ROUNDING.wedgeWidth),
     point(length, low),
     point(length, top),
     "upright",

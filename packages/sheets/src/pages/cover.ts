@@ -6,14 +6,14 @@ import type { Pdf } from "../pdf/document.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import { Marks, SHADES } from "../picture/marks.ts";
 import type { LineKind } from "../picture/picture.ts";
-import type { Room, Size } from "./paper.ts";
-import type { Whereabouts } from "./sheet.ts";
+import type { PrintableArea, Size } from "./paper.ts";
+import type { PictureLocation } from "./sheet.ts";
 import { tileName } from "./tiling.ts";
 
 /** A block of the cover: how high it is, and how it is drawn below a height of the page, mm down from its upper edge. */
 export interface CoverBlock {
   readonly height: number;
-  draw(pdf: Pdf, page: Size, room: Room, top: number): void;
+  draw(pdf: Pdf, page: Size, room: PrintableArea, top: number): void;
 }
 
 const SIZE = 3.3;
@@ -28,13 +28,13 @@ const GREYS = [
 ];
 
 /** The cover's blocks, top to bottom. */
-export function coverBlocks(units: Units, places: readonly Whereabouts[], before: number): CoverBlock[] {
+export function coverBlocks(units: Units, places: readonly PictureLocation[], before: number): CoverBlock[] {
   const tiled = places.filter(({ tiling }) => tiling !== undefined);
   return [
-    words([{ text: "Layout, true size, to be glued on the wood", size: 5.2, bold: true }], 9),
-    words(HOW_TO_USE.map((text, i) => ({ text, bold: i === 0 }))),
-    ...(tiled.length > 0 ? [words(HOW_TO_JOIN.map((text, i) => ({ text, bold: i === 0 })))] : []),
-    beside(linesBlock(), pagesBlock(units, places, before), 100),
+    textBlock([{ text: "Layout, true size, to be glued on the wood", size: 5.2, bold: true }], 9),
+    textBlock(HOW_TO_USE.map((text, i) => ({ text, bold: i === 0 }))),
+    ...(tiled.length > 0 ? [textBlock(HOW_TO_JOIN.map((text, i) => ({ text, bold: i === 0 })))] : []),
+    placeBeside(lineSamplesBlock(), pagesBlock(units, places, before), 100),
     ...tiled.map((place) => mapBlock(place, before)),
   ];
 }
@@ -54,13 +54,13 @@ const HOW_TO_JOIN = [
   "on the dashed line and the halves of the register marks make whole circles. Glue, and measure across the joint.",
 ];
 
-interface Line {
+interface TextLine {
   readonly text: string;
   readonly size?: number;
   readonly bold?: boolean;
 }
 
-function words(lines: readonly Line[], step = STEP): CoverBlock {
+function textBlock(lines: readonly TextLine[], step = STEP): CoverBlock {
   return {
     height: lines.length * step + 3,
     draw(pdf, page, room, top) {
@@ -74,7 +74,7 @@ function words(lines: readonly Line[], step = STEP): CoverBlock {
 }
 
 /** Two blocks side by side, the second `apart` mm to the right. */
-const beside = (left: CoverBlock, right: CoverBlock, apart: number): CoverBlock => ({
+const placeBeside = (left: CoverBlock, right: CoverBlock, apart: number): CoverBlock => ({
   height: Math.max(left.height, right.height),
   draw(pdf, page, room, top) {
     left.draw(pdf, page, room, top);
@@ -83,7 +83,7 @@ const beside = (left: CoverBlock, right: CoverBlock, apart: number): CoverBlock 
 });
 
 /** A sample of every kind of line, and of the kerf's and the waste's grey. */
-function linesBlock(): CoverBlock {
+function lineSamplesBlock(): CoverBlock {
   return {
     height: (1 + EXPLAINED.length + GREYS.length) * STEP + 3,
     draw(pdf, page, room, top) {
@@ -108,8 +108,8 @@ function linesBlock(): CoverBlock {
   };
 }
 
-function pagesBlock(units: Units, places: readonly Whereabouts[], before: number): CoverBlock {
-  return words([
+function pagesBlock(units: Units, places: readonly PictureLocation[], before: number): CoverBlock {
+  return textBlock([
     { text: "On which page", bold: true },
     ...places.map((place) => ({ text: whereText(place, before) })),
     { text: "" },
@@ -122,7 +122,7 @@ function pagesBlock(units: Units, places: readonly Whereabouts[], before: number
   ]);
 }
 
-function whereText({ picture, pages, tiling }: Whereabouts, before: number): string {
+function whereText({ picture, pages, tiling }: PictureLocation, before: number): string {
   const name = picture.name.replaceAll("-", " ");
   const [first, last] = [before + Math.min(...pages), before + Math.max(...pages)];
   const on = first === last ? `page ${first}` : `pages ${first} to ${last}`;
@@ -130,7 +130,7 @@ function whereText({ picture, pages, tiling }: Whereabouts, before: number): str
 }
 
 /** The picture small, with its tiles, their names and pages over it. */
-function mapBlock({ picture, pages, tiling }: Whereabouts, before: number): CoverBlock {
+function mapBlock({ picture, pages, tiling }: PictureLocation, before: number): CoverBlock {
   const height = Math.min(MAP.height, picture.height * MAP.scale);
   return {
     height: height + STEP + 4,

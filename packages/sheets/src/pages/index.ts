@@ -1,5 +1,15 @@
 // Door: printed sheets.
 export { type LayoutOptions, layoutPdf } from "./layout-pdf.ts";
-export { BARS, type PageWords, pageFurniture } from "./page-furniture.ts";
-export { FOOT, HEAD, MARGIN, type Orientation, type Paper, pageRoom, pageSize, type Room, type Size } from "./paper.ts";
+export { BARS, type PageLabels, pageFurniture } from "./page-furniture.ts";
+export {
+  FOOT_HEIGHT,
+  HEAD_HEIGHT,
+  type Orientation,
+  PAGE_MARGIN,
+  type Paper,
+  type PrintableArea,
+  pageSize,
+  printableArea,
+  type Size,
+} from "./paper.ts";
 export { type TravellerOptions, travellerPdf } from "./traveller/traveller-pdf.ts";

@@ -2,15 +2,15 @@
 
 import { point } from "@lamplane/geometry";
 import { POINTS_PER_MM, type Units } from "@lamplane/parameters/units";
-import { newPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
+import { createPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import type { Typefaces } from "../pdf/typefaces.ts";
 import type { Picture } from "../picture/picture.ts";
 import { coverBlocks, coverPages } from "./cover.ts";
 import { pageFurniture } from "./page-furniture.ts";
-import { type Orientation, type Paper, pageRoom, pageSize, type Size } from "./paper.ts";
-import { type Piece, pieceWords, type Sheet, sheetsOf, whereabouts } from "./sheet.ts";
-import { tileMarks } from "./tile-marks.ts";
+import { type Orientation, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
+import { locatePictures, type PrintedSheet, paginatePictures, pieceLabel, type SheetPiece } from "./sheet.ts";
+import { makeTileMarks } from "./tile-marks.ts";
 
 export interface LayoutOptions {
   readonly paper: Paper;
@@ -27,17 +27,17 @@ export interface LayoutOptions {
  */
 export async function layoutPdf(pictures: readonly Picture[], options: LayoutOptions): Promise<Uint8Array> {
   const { paper, name, units, typefaces } = options;
-  const sheets = sheetsOf(pictures, paper);
-  const places = whereabouts(pictures, sheets);
-  const room = pageRoom(paper, "portrait");
+  const sheets = paginatePictures(pictures, paper);
+  const places = locatePictures(pictures, sheets);
+  const room = printableArea(paper, "portrait");
   // How many pages the cover takes does not depend on the numbers in it.
   const before = coverPages(coverBlocks(units, places, 0), room).length;
   const cover = coverPages(coverBlocks(units, places, before), room);
   const about = { title: `${name}: layout, true size`, subject: "1:1 sheets to glue on the wood" };
-  const pdf = newPdf({ ...about, ...(typefaces ? { typefaces } : {}) });
+  const pdf = createPdf({ ...about, ...(typefaces ? { typefaces } : {}) });
   const pages = before + sheets.length;
   cover.forEach((blocks, i) => {
-    const page = openPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
+    const page = addPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
     let { top } = room;
     for (const block of blocks) {
       block.draw(pdf, page, room, top);
@@ -45,21 +45,21 @@ export async function layoutPdf(pictures: readonly Picture[], options: LayoutOpt
     }
   });
   sheets.forEach((sheet, i) => {
-    const what = sheet.placed.map(({ item }) => pieceWords(item)).join(" · ");
-    const page = openPage(pdf, options, sheet.orientation, { what, page: before + i + 1, pages });
+    const what = sheet.placements.map(({ item }) => pieceLabel(item)).join(" · ");
+    const page = addPage(pdf, options, sheet.orientation, { what, page: before + i + 1, pages });
     drawSheet(pdf, sheet, page);
   });
   return pdfBytes(pdf);
 }
 
-interface Numbered {
+interface PageNumber {
   readonly what: string;
   readonly page: number;
   readonly pages: number;
 }
 
 /** A new page with its head and its bars. */
-function openPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orientation, numbered: Numbered): Size {
+function addPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orientation, numbered: PageNumber): Size {
   const size = pageSize(paper, turn);
   pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
   const furniture = pageFurniture(size, { plane: name, version, ...numbered }, pdf.typefaces);
@@ -67,8 +67,8 @@ function openPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orien
   return size;
 }
 
-function drawSheet(pdf: Pdf, { placed }: Sheet, page: Size): void {
-  for (const { item, left, top } of placed) {
+function drawSheet(pdf: Pdf, { placements }: PrintedSheet, page: Size): void {
+  for (const { item, left, top } of placements) {
     if (item.part) drawTile(pdf, item.picture, item.part, page, left, top);
     else drawPicture(pdf, item.picture, { left, top });
   }
@@ -78,7 +78,7 @@ function drawSheet(pdf: Pdf, { placed }: Sheet, page: Size): void {
 function drawTile(
   pdf: Pdf,
   picture: Picture,
-  { tiling, tile }: NonNullable<Piece["part"]>,
+  { tiling, tile }: NonNullable<SheetPiece["part"]>,
   page: Size,
   left: number,
   top: number,
@@ -90,6 +90,6 @@ function drawTile(
   doc.rect(...(inPoints as [number, number, number, number])).clip();
   drawPicture(pdf, picture, { left: x - tile.left, top: y - tile.top });
   doc.restore();
-  const joints = tileMarks(tiling, tile, point(x, page.height - y));
+  const joints = makeTileMarks(tiling, tile, point(x, page.height - y));
   drawPicture(pdf, { height: page.height, marks: joints.all }, { left: 0, top: 0 });
 }

@@ -1,11 +1,11 @@
 // What every sheet carries: the plane's name, what is on the page, its number, and two bars to measure before it is used.
 import { point, polygon } from "@lamplane/geometry";
-import { inMillimetres } from "@lamplane/parameters/units";
-import { type Typefaces, textWidth } from "../pdf/typefaces.ts";
+import { toMillimetres } from "@lamplane/parameters/units";
+import { measureText, type Typefaces } from "../pdf/typefaces.ts";
 import { Marks } from "../picture/marks.ts";
-import { MARGIN, type Size } from "./paper.ts";
+import { PAGE_MARGIN, type Size } from "./paper.ts";
 
-export interface PageWords {
+export interface PageLabels {
   readonly plane: string;
   readonly what: string;
   readonly page: number;
@@ -16,7 +16,7 @@ export interface PageWords {
 /** Lengths of the two bars, mm, and what is written at their ends. */
 export const BARS = [
   { words: "100 mm", length: 100, step: 10 },
-  { words: "4 in", length: inMillimetres(4, "in"), step: inMillimetres(0.5, "in") },
+  { words: "4 in", length: toMillimetres(4, "in"), step: toMillimetres(0.5, "in") },
 ] as const;
 const BAR = { line: 0.5, end: 3.6, step: 2, tick: 0.25 } as const;
 const BAR_ROW = 6;
@@ -24,38 +24,43 @@ const HEADING = 3.6;
 const SMALL = 2.7;
 
 /** Head and foot of a page, in mm from its lower left corner. */
-export function pageFurniture(page: Size, words: PageWords, faces: Typefaces): Marks {
+export function pageFurniture(page: Size, words: PageLabels, faces: Typefaces): Marks {
   const marks = new Marks();
   drawHead(marks, page, words, faces);
   BARS.forEach((bar, i) => {
-    drawBar(marks, bar, MARGIN + 1 + (BARS.length - 1 - i) * BAR_ROW);
+    drawBar(marks, bar, PAGE_MARGIN + 1 + (BARS.length - 1 - i) * BAR_ROW);
   });
   const lines = [
     "Print at 100 %: no “fit”, no “shrink”.",
     "Measure both bars first: if either",
     "is off, do not use this page.",
   ];
-  const left = MARGIN + BARS[1].length + 18;
+  const left = PAGE_MARGIN + BARS[1].length + 18;
   lines.forEach((line, i) => {
-    marks.text(line, point(left, MARGIN + 8.6 - i * 3.7), { size: 2.7, bold: i === 0 });
+    marks.text(line, point(left, PAGE_MARGIN + 8.6 - i * 3.7), { size: 2.7, bold: i === 0 });
   });
   return marks;
 }
 
 /** The plane's name, what is here and the page's number; what is here is set smaller where there is much of it. */
-function drawHead(marks: Marks, { width, height }: Size, words: PageWords, faces: Typefaces): void {
+function drawHead(marks: Marks, { width, height }: Size, words: PageLabels, faces: Typefaces): void {
   const { plane, what, page, pages, version } = words;
-  const y = height - MARGIN - 3.6;
+  const y = height - PAGE_MARGIN - 3.6;
   const number = `page ${page} of ${pages} · lamplane ${version}`;
-  const taken = textWidth(plane, HEADING, true, faces) + textWidth(number, SMALL, false, faces) + 10;
-  const size = Math.min(HEADING, (width - 2 * MARGIN - taken) / textWidth(what, 1, false, faces));
-  marks.text(plane, point(MARGIN, y), { size: HEADING, bold: true });
-  marks.text(what, point(MARGIN + textWidth(plane, HEADING, true, faces) + 5, y), { size });
-  marks.text(number, point(width - MARGIN, y), { size: SMALL, anchor: "end" });
+  const taken = measureText(plane, HEADING, true, faces) + measureText(number, SMALL, false, faces) + 10;
+  const size = Math.min(HEADING, (width - 2 * PAGE_MARGIN - taken) / measureText(what, 1, false, faces));
+  marks.text(plane, point(PAGE_MARGIN, y), { size: HEADING, bold: true });
+  marks.text(what, point(PAGE_MARGIN + measureText(plane, HEADING, true, faces) + 5, y), { size });
+  marks.text(number, point(width - PAGE_MARGIN, y), { size: SMALL, anchor: "end" });
   const [low, high] = [y - 2, y - 1.8];
   marks.area(
     1,
-    polygon(point(MARGIN, low), point(width - MARGIN, low), point(width - MARGIN, high), point(MARGIN, high)),
+    polygon(
+      point(PAGE_MARGIN, low),
+      point(width - PAGE_MARGIN, low),
+      point(width - PAGE_MARGIN, high),
+      point(PAGE_MARGIN, high),
+    ),
   );
 }
 
@@ -66,7 +71,7 @@ function drawBar(marks: Marks, { words, length, step }: (typeof BARS)[number], y
       1,
       polygon(point(x, low), point(x + width, low), point(x + width, low + height), point(x, low + height)),
     );
-  const left = MARGIN;
+  const left = PAGE_MARGIN;
   box(left, y, length, BAR.line);
   box(left, y, BAR.tick, BAR.end);
   box(left + length - BAR.tick, y, BAR.tick, BAR.end);

@@ -1,6 +1,6 @@
 // Papers and what a page of each leaves for pictures, once the printer's margins, the head and the bars are taken off. mm.
 import type { Design } from "@lamplane/parameters/table";
-import { inMillimetres } from "@lamplane/parameters/units";
+import { toMillimetres } from "@lamplane/parameters/units";
 
 export type Paper = Design["shop"]["paper"];
 export type Orientation = "portrait" | "landscape";
@@ -13,14 +13,14 @@ export interface Size {
 const PAPERS: Readonly<Record<Paper, Size>> = {
   A4: { width: 210, height: 297 },
   A3: { width: 297, height: 420 },
-  Letter: { width: inMillimetres(8.5, "in"), height: inMillimetres(11, "in") },
-  Tabloid: { width: inMillimetres(11, "in"), height: inMillimetres(17, "in") },
+  Letter: { width: toMillimetres(8.5, "in"), height: toMillimetres(11, "in") },
+  Tabloid: { width: toMillimetres(11, "in"), height: toMillimetres(17, "in") },
 };
 
 /** What no printer is asked to print on, on every side. */
-export const MARGIN = 9;
-export const HEAD = 7;
-export const FOOT = 13;
+export const PAGE_MARGIN = 9;
+export const HEAD_HEIGHT = 7;
+export const FOOT_HEIGHT = 13;
 
 export function pageSize(paper: Paper, orientation: Orientation): Size {
   const { width, height } = PAPERS[paper];
@@ -28,17 +28,17 @@ export function pageSize(paper: Paper, orientation: Orientation): Size {
 }
 
 /** Room for pictures on a page: its left and top from the page's upper left corner, and its size. */
-export interface Room extends Size {
+export interface PrintableArea extends Size {
   readonly left: number;
   readonly top: number;
 }
 
-export function pageRoom(paper: Paper, orientation: Orientation): Room {
+export function printableArea(paper: Paper, orientation: Orientation): PrintableArea {
   const { width, height } = pageSize(paper, orientation);
   return {
-    left: MARGIN,
-    top: MARGIN + HEAD,
-    width: width - 2 * MARGIN,
-    height: height - 2 * MARGIN - HEAD - FOOT,
+    left: PAGE_MARGIN,
+    top: PAGE_MARGIN + HEAD_HEIGHT,
+    width: width - 2 * PAGE_MARGIN,
+    height: height - 2 * PAGE_MARGIN - HEAD_HEIGHT - FOOT_HEIGHT,
   };
 }

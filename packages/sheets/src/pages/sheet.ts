@@ -1,31 +1,31 @@
 // Which picture, or which tile of one, lies where on which page: as few pages as the two ways to turn a tile's page allow.
 import type { Picture } from "../picture/picture.ts";
-import { type FilledPage, pack } from "./packing.ts";
-import { type Orientation, type Paper, pageRoom, type Size } from "./paper.ts";
-import { fitsPage, type Tile, type Tiling, tileName, tilingOf } from "./tiling.ts";
+import { type FilledPage, packPages } from "./packing.ts";
+import { type Orientation, type Paper, printableArea, type Size } from "./paper.ts";
+import { fitsPage, type Tile, type Tiling, tileName, tilePicture } from "./tiling.ts";
 
 /** A picture whole, or one of its tiles with the strips that name its joints; its size is what it takes on a page. */
-export interface Piece extends Size {
+export interface SheetPiece extends Size {
   readonly picture: Picture;
   readonly part?: { readonly tiling: Tiling; readonly tile: Tile };
 }
-export type Sheet = FilledPage<Piece>;
+export type PrintedSheet = FilledPage<SheetPiece>;
 
 /** Pages in the pictures' order: each stands where the first of what lies on it does. */
-export function sheetsOf(pictures: readonly Picture[], paper: Paper): Sheet[] {
+export function paginatePictures(pictures: readonly Picture[], paper: Paper): PrintedSheet[] {
   const ways = (["landscape", "portrait"] as const).map((tiled) => {
-    const pieces = pictures.flatMap((picture) => piecesOf(picture, paper, tiled));
-    const first = ({ placed }: Sheet) => Math.min(...placed.map(({ item }) => pieces.indexOf(item)));
-    return pack(pieces, paper).sort((a, b) => first(a) - first(b));
+    const pieces = pictures.flatMap((picture) => splitPicture(picture, paper, tiled));
+    const first = ({ placements }: PrintedSheet) => Math.min(...placements.map(({ item }) => pieces.indexOf(item)));
+    return packPages(pieces, paper).sort((a, b) => first(a) - first(b));
   });
   return ways.reduce((best, way) => (way.length < best.length ? way : best));
 }
 
-function piecesOf(picture: Picture, paper: Paper, tiled: Orientation): Piece[] {
+function splitPicture(picture: Picture, paper: Paper, tiled: Orientation): SheetPiece[] {
   const { width, height } = picture;
-  const whole = (["portrait", "landscape"] as const).some((turn) => fitsPage(picture, pageRoom(paper, turn)));
+  const whole = (["portrait", "landscape"] as const).some((turn) => fitsPage(picture, printableArea(paper, turn)));
   if (whole) return [{ picture, width, height }];
-  const tiling = tilingOf(picture, paper, tiled);
+  const tiling = tilePicture(picture, paper, tiled);
   const { left, top } = tiling.strip;
   return tiling.tiles.map((tile) => ({
     picture,
@@ -36,22 +36,22 @@ function piecesOf(picture: Picture, paper: Paper, tiled: Orientation): Piece[] {
 }
 
 /** A picture in a word or two, for a page's head: its name, and its tile's. */
-export const pieceWords = ({ picture, part }: Piece): string => {
+export const pieceLabel = ({ picture, part }: SheetPiece): string => {
   const name = picture.name.replaceAll("-", " ");
   return part ? `${name} ${tileName(part.tile)}` : name;
 };
 
 /** Where a picture went: a page, or a page for each of its tiles in order. Pages count from 1 among these sheets. */
-export interface Whereabouts {
+export interface PictureLocation {
   readonly picture: Picture;
   readonly pages: readonly number[];
   readonly tiling?: Tiling;
 }
 
-export function whereabouts(pictures: readonly Picture[], sheets: readonly Sheet[]): Whereabouts[] {
+export function locatePictures(pictures: readonly Picture[], sheets: readonly PrintedSheet[]): PictureLocation[] {
   return pictures.map((picture) => {
-    const found = sheets.flatMap(({ placed }, i) =>
-      placed.filter(({ item }) => item.picture === picture).map(({ item }) => ({ page: i + 1, part: item.part })),
+    const found = sheets.flatMap(({ placements }, i) =>
+      placements.filter(({ item }) => item.picture === picture).map(({ item }) => ({ page: i + 1, part: item.part })),
     );
     const tiling = found[0]?.part?.tiling;
     if (!tiling) return { picture, pages: found.map(({ page }) => page) };

@@ -1,6 +1,6 @@
 // What joins tiles: the line at which one is trimmed and laid over its neighbour, register marks on it, and words beside it.
 import { arc, line, type Point, point } from "@lamplane/geometry";
-import { arrowHead } from "../picture/dimensions.ts";
+import { drawArrowHead } from "../picture/dimensions.ts";
 import { Marks } from "../picture/marks.ts";
 import { OVERLAP, type Tile, type Tiling, tileName } from "./tiling.ts";
 
@@ -31,20 +31,20 @@ function jointsOf({ columns, rows }: Tiling, { row, column, width, height }: Til
 }
 
 /** Joints of a tile; `corner` is its upper left corner on a page with y up, mm. */
-export function tileMarks(tiling: Tiling, tile: Tile, corner: Point): Marks {
+export function makeTileMarks(tiling: Tiling, tile: Tile, corner: Point): Marks {
   const marks = new Marks({ shift: corner });
   for (const joint of jointsOf(tiling, tile)) {
     const along = joint.upright ? tile.height : tile.width;
     const at = (share: number) => (joint.upright ? point(joint.at, -share * along) : point(share * along, -joint.at));
     marks.line(joint.trimmed ? "thin" : "hidden", line(at(0), at(1)));
-    for (const share of REGISTER_AT) register(marks, at(share), joint);
-    drawWords(marks, joint);
+    for (const share of REGISTER_AT) drawRegisterMark(marks, at(share), joint);
+    drawJointLabel(marks, joint);
   }
   return marks;
 }
 
 /** A circle with a cross on the joint; on the tile that is trimmed there, the half that stays. */
-function register(marks: Marks, { x, y }: Point, { upright, trimmed }: Joint): void {
+function drawRegisterMark(marks: Marks, { x, y }: Point, { upright, trimmed }: Joint): void {
   const { radius, arm } = REGISTER;
   const centre = point(x, y);
   const back = trimmed ? 0 : arm; // how far it reaches over the joint, out of a trimmed tile
@@ -56,12 +56,12 @@ function register(marks: Marks, { x, y }: Point, { upright, trimmed }: Joint): v
 }
 
 /** In the strip outside the tile, with an arrow to the line. */
-function drawWords(marks: Marks, { upright, at, trimmed, words }: Joint): void {
+function drawJointLabel(marks: Marks, { upright, at, trimmed, words }: Joint): void {
   if (upright) {
-    arrowHead(marks, point(at, 0.4), -90);
+    drawArrowHead(marks, point(at, 0.4), -90);
     marks.text(words, point(at + (trimmed ? 1.2 : -1.2), 1), { size: SIZE, anchor: trimmed ? "start" : "end" });
   } else {
-    arrowHead(marks, point(-0.4, -at), 0);
+    drawArrowHead(marks, point(-0.4, -at), 0);
     const beside = point(-1, -at - (trimmed ? 1.2 : -1.2));
     marks.text(words, beside, { size: SIZE, turn: 90, anchor: trimmed ? "end" : "start" });
   }

@@ -1,5 +1,5 @@
 // A picture too large for a page, cut into equal tiles that overlap; each tile then lies on a page like any other picture.
-import { type Orientation, type Paper, pageRoom, type Size } from "./paper.ts";
+import { type Orientation, type Paper, printableArea, type Size } from "./paper.ts";
 
 /** Overlap of two tiles, mm: enough to glue, and to see the neighbour's edge by. */
 export const OVERLAP = 12;
@@ -30,12 +30,12 @@ export const tileName = ({ row, column }: Pick<Tile, "row" | "column">): string 
 export const fitsPage = ({ width, height }: Size, room: Size): boolean => width <= room.width && height <= room.height;
 
 /** The tiles of a picture for pages of one orientation. */
-export function tilingOf(picture: Size, paper: Paper, orientation: Orientation): Tiling {
-  const page = pageRoom(paper, orientation);
+export function tilePicture(picture: Size, paper: Paper, orientation: Orientation): Tiling {
+  const page = printableArea(paper, orientation);
   const tall = picture.height > page.height - STRIP;
   const strip = { left: tall ? STRIP : 0, top: STRIP };
-  const across = spans(picture.width, page.width - strip.left);
-  const down = spans(picture.height, page.height - strip.top);
+  const across = splitLength(picture.width, page.width - strip.left);
+  const down = splitLength(picture.height, page.height - strip.top);
   const tiles = down.flatMap((y, row) =>
     across.map((x, column) => ({ row, column, left: x.from, top: y.from, width: x.length, height: y.length })),
   );
@@ -43,7 +43,7 @@ export function tilingOf(picture: Size, paper: Paper, orientation: Orientation):
 }
 
 /** Equal spans that cover a length, each at most `room` long, neighbours overlapping by `OVERLAP`; one where it fits. */
-export function spans(length: number, room: number): { from: number; length: number }[] {
+export function splitLength(length: number, room: number): { from: number; length: number }[] {
   if (length <= room) return [{ from: 0, length }];
   const count = Math.ceil((length - OVERLAP) / (room - OVERLAP) - 1e-9);
   const each = (length + (count - 1) * OVERLAP) / count;

@@ -3,7 +3,7 @@ import PDFDocument from "pdfkit";
 import type { PdfPages } from "./pages.ts";
 import { installedTypefaces, type Typefaces } from "./typefaces.ts";
 
-export interface DocumentWords {
+export interface PdfMetadata {
   readonly title: string;
   readonly subject?: string | undefined;
   readonly typefaces?: Typefaces;
@@ -18,12 +18,12 @@ export interface Pdf {
 const DATE = new Date(Date.UTC(2000, 0, 1));
 
 /** The document's catalogue, which the library keeps to itself. */
-interface Catalogued {
+interface WithCatalogue {
   _root: { data: { ViewerPreferences: { data: Record<string, unknown> } } };
 }
 
 /** An empty document; pages are added with `doc.addPage({ size: [width, height] in points, margin: 0 })`. */
-export function newPdf({ title, subject, typefaces = installedTypefaces() }: DocumentWords): Pdf {
+export function createPdf({ title, subject, typefaces = installedTypefaces() }: PdfMetadata): Pdf {
   const doc = new PDFDocument({
     autoFirstPage: false,
     compress: false, // deflate differs from one zlib to the next, and a layout is below half a megabyte without it
@@ -41,7 +41,7 @@ export function newPdf({ title, subject, typefaces = installedTypefaces() }: Doc
     pdfVersion: "1.7",
   });
   // Printers' dialogs fit the page to their margins unless they are asked not to: ISO 32000-1:2008, 12.2, PrintScaling.
-  (doc as unknown as Catalogued)._root.data.ViewerPreferences.data.PrintScaling = "None";
+  (doc as unknown as WithCatalogue)._root.data.ViewerPreferences.data.PrintScaling = "None";
   // Bytes will do, in a page too, where there is no Buffer; the library's types know only that.
   doc.registerFont("plain", typefaces.plain.bytes as Buffer);
   doc.registerFont("bold", typefaces.bold.bytes as Buffer);
@@ -53,14 +53,14 @@ export async function pdfBytes({ doc }: Pdf): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   const whole = new Promise<Uint8Array>((resolve, reject) => {
     doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
-    doc.on("end", () => resolve(joined(chunks)));
+    doc.on("end", () => resolve(concatBytes(chunks)));
     doc.on("error", reject);
   });
   doc.end();
   return whole;
 }
 
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
+function concatBytes(chunks: readonly Uint8Array[]): Uint8Array {
   const whole = new Uint8Array(chunks.reduce((size, { length }) => size + length, 0));
   let at = 0;
   for (const chunk of chunks) {

@@ -1,16 +1,16 @@
 // A picture on a page of a PDF: its upper left corner at a place in mm from the page's, true to scale unless told otherwise.
 import type { Point, Segment } from "@lamplane/geometry";
-import { pointAlong, samePoint, tanDeg } from "@lamplane/geometry";
+import { pointAlong, pointsEqual, tanDeg } from "@lamplane/geometry";
 import { POINTS_PER_MM } from "@lamplane/parameters/units";
 import { grey } from "../grey.ts";
 import { LINE_STYLES } from "../line-styles.ts";
 import type { Picture, PictureMark, TextMark } from "../picture/picture.ts";
 import type { Pdf } from "./document.ts";
 import type { PdfPages } from "./pages.ts";
-import { drawable, textWidth } from "./typefaces.ts";
+import { measureText, toDrawableText } from "./typefaces.ts";
 
 /** Where a picture goes: its upper left corner in mm from the page's upper left corner; 1:1 unless scaled. */
-export interface PicturePlace {
+export interface PicturePlacement {
   readonly left: number;
   readonly top: number;
   readonly scale?: number;
@@ -22,9 +22,9 @@ const BEZIER_ERROR = 0.0005;
 const QUARTER_ERROR = 2.73e-4;
 
 /** Draws a picture's marks, in order. Nothing is clipped; the page's state is as it was. */
-export function drawPicture(pdf: Pdf, picture: Pick<Picture, "height" | "marks">, place: PicturePlace): void {
+export function drawPicture(pdf: Pdf, picture: Pick<Picture, "height" | "marks">, place: PicturePlacement): void {
   const { scale = 1, left, top } = place;
-  const onPage: OnPage = {
+  const onPage: PageTransform = {
     at: ({ x, y }) => [(left + x * scale) * POINTS_PER_MM, (top + (picture.height - y) * scale) * POINTS_PER_MM],
     scale,
   };
@@ -35,12 +35,12 @@ export function drawPicture(pdf: Pdf, picture: Pick<Picture, "height" | "marks">
   }
 }
 
-interface OnPage {
+interface PageTransform {
   readonly at: (p: Point) => [number, number];
   readonly scale: number;
 }
 
-function drawLine({ doc }: Pdf, mark: Extract<PictureMark, { kind: "line" }>, page: OnPage): void {
+function drawLine({ doc }: Pdf, mark: Extract<PictureMark, { kind: "line" }>, page: PageTransform): void {
   if (mark.segments.length === 0) return;
   const { width, dashes, shade } = LINE_STYLES[mark.line];
   const unit = POINTS_PER_MM * page.scale;
@@ -55,30 +55,34 @@ function drawLine({ doc }: Pdf, mark: Extract<PictureMark, { kind: "line" }>, pa
       dashes.map((d) => d * unit),
       {},
     );
-  runPath(doc, mark.segments, page);
+  tracePath(doc, mark.segments, page);
   if (mark.closed) doc.closePath();
   doc.stroke();
   doc.restore();
 }
 
-function drawArea({ doc }: Pdf, { boundaries, shade }: Extract<PictureMark, { kind: "area" }>, page: OnPage): void {
+function drawArea(
+  { doc }: Pdf,
+  { boundaries, shade }: Extract<PictureMark, { kind: "area" }>,
+  page: PageTransform,
+): void {
   const filled = boundaries.filter((segments) => segments.length > 0);
   if (filled.length === 0) return;
   doc.save();
   for (const segments of filled) {
-    runPath(doc, segments, page);
+    tracePath(doc, segments, page);
     doc.closePath();
   }
   doc.fillColor(grey(shade)).fill("even-odd");
   doc.restore();
 }
 
-function drawText({ doc, typefaces }: Pdf, mark: TextMark, page: OnPage): void {
+function drawText({ doc, typefaces }: Pdf, mark: TextMark, page: PageTransform): void {
   const { text, size, turn = 0, anchor = "start", bold = false, shade = 1 } = mark;
-  const shown = drawable(text, bold ? typefaces.bold : typefaces.plain);
+  const shown = toDrawableText(text, bold ? typefaces.bold : typefaces.plain);
   if (shown.trim() === "") return;
   const points = size * page.scale * POINTS_PER_MM;
-  const back = textWidth(text, points, bold, typefaces) * { start: 0, middle: 0.5, end: 1 }[anchor];
+  const back = measureText(text, points, bold, typefaces) * { start: 0, middle: 0.5, end: 1 }[anchor];
   const [x, y] = page.at(mark.at);
   doc.save();
   doc
@@ -92,19 +96,20 @@ function drawText({ doc, typefaces }: Pdf, mark: TextMark, page: OnPage): void {
 }
 
 /** Puts a chain on the page as a path; one that breaks off begins anew where its next segment does. */
-function runPath(doc: PdfPages, segments: readonly Segment[], page: OnPage): void {
+function tracePath(doc: PdfPages, segments: readonly Segment[], page: PageTransform): void {
   segments.forEach((segment, i) => {
     const before = segments[i - 1];
-    if (!before || !samePoint(before.to, segment.from)) doc.moveTo(...finite(page.at(segment.from)));
-    if (segment.kind === "line") doc.lineTo(...finite(page.at(segment.to)));
+    if (!before || !pointsEqual(before.to, segment.from)) doc.moveTo(...assertFinitePoint(page.at(segment.from)));
+    if (segment.kind === "line") doc.lineTo(...assertFinitePoint(page.at(segment.to)));
     else
-      for (const curve of beziers(segment)) doc.bezierCurveTo(...(curve.flatMap((p) => finite(page.at(p))) as Curve));
+      for (const curve of arcToBeziers(segment))
+        doc.bezierCurveTo(...(curve.flatMap((p) => assertFinitePoint(page.at(p))) as Curve));
   });
 }
 type Curve = [number, number, number, number, number, number];
 
 /** Bézier curves that follow an arc within `BEZIER_ERROR`, each by its two controls and its end. */
-export function beziers(arc: Extract<Segment, { kind: "arc" }>): [Point, Point, Point][] {
+export function arcToBeziers(arc: Extract<Segment, { kind: "arc" }>): [Point, Point, Point][] {
   const { centre, radius, sweep } = arc;
   const largest = 90 * Math.min(1, (BEZIER_ERROR / (QUARTER_ERROR * radius)) ** (1 / 6));
   const parts = Math.max(1, Math.ceil(Math.abs(sweep) / largest));
@@ -119,7 +124,7 @@ export function beziers(arc: Extract<Segment, { kind: "arc" }>): [Point, Point, 
   });
 }
 
-function finite(numbers: [number, number]): [number, number] {
+function assertFinitePoint(numbers: [number, number]): [number, number] {
   if (!numbers.every(Number.isFinite)) throw new Error(`a picture has the numbers ${numbers.join(", ")} in it`);
   return numbers;
 }

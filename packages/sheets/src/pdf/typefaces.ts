@@ -14,29 +14,29 @@ export interface Typefaces {
 }
 
 /** Both typefaces from the bytes of TrueType files. */
-export const typefacesOf = (plain: Uint8Array, bold: Uint8Array): Typefaces => ({
-  plain: typefaceOf(plain),
-  bold: typefaceOf(bold),
+export const parseTypefaces = (plain: Uint8Array, bold: Uint8Array): Typefaces => ({
+  plain: parseTypeface(plain),
+  bold: parseTypeface(bold),
 });
 
-let known: Typefaces | undefined;
+let cachedTypefaces: Typefaces | undefined;
 
 /** DejaVu Sans Condensed from its npm package: wide coverage, and its licence lets it be embedded in any document. */
 export function installedTypefaces(): Typefaces {
   const { resolve } = createRequire(import.meta.url);
   const bytes = (style: string) => readFileSync(resolve(`dejavu-fonts-ttf/ttf/DejaVuSansCondensed${style}.ttf`));
-  known ??= typefacesOf(bytes(""), bytes("-Bold"));
-  return known;
+  cachedTypefaces ??= parseTypefaces(bytes(""), bytes("-Bold"));
+  return cachedTypefaces;
 }
 
-function typefaceOf(bytes: Uint8Array): Typeface {
+function parseTypeface(bytes: Uint8Array): Typeface {
   const font = create(bytes as Buffer);
   if (!("characterSet" in font)) throw new Error("a collection of fonts where one font is wanted");
   return { bytes, font };
 }
 
 /** Stands for a character that cannot be drawn. */
-const CANNOT = "□";
+const MISSING_GLYPH = "□";
 /**
  * Scripts the typefaces have letters of that run from right to left, or whose letters change or move with their
  * neighbours: drawn letter by letter they would read wrong, so they are shown as boxes.
@@ -45,29 +45,31 @@ const CANNOT = "□";
 const NOT_LETTER_BY_LETTER = /\p{Script=Hebrew}|\p{Script=Arabic}|\p{Script=Nko}|\p{Script=Syriac}|\p{Script=Lao}/u;
 
 /** The text as it can be drawn: composed, on one line, with a box for every character that cannot be. */
-export function drawable(text: string, { font }: Typeface): string {
+export function toDrawableText(text: string, { font }: Typeface): string {
   const composed = text.normalize("NFC").replace(/\s/gu, " ");
   return Array.from(composed, (c) =>
-    NOT_LETTER_BY_LETTER.test(c) || /\p{C}/u.test(c) || !font.hasGlyphForCodePoint(c.codePointAt(0)!) ? CANNOT : c,
+    NOT_LETTER_BY_LETTER.test(c) || /\p{C}/u.test(c) || !font.hasGlyphForCodePoint(c.codePointAt(0)!)
+      ? MISSING_GLYPH
+      : c,
   ).join("");
 }
 
 /** Width of a line of text in the unit of its size, as it is drawn: word by word, each with the space behind it. */
-export function textWidth(text: string, size: number, bold = false, faces: Typefaces = installedTypefaces()): number {
+export function measureText(text: string, size: number, bold = false, faces: Typefaces = installedTypefaces()): number {
   const face = bold ? faces.bold : faces.plain;
   const words = text.match(/\S*\s?/g) ?? [];
-  return words.reduce((sum, word) => sum + wordWidth(word, face), 0) * size;
+  return words.reduce((sum, word) => sum + measureWord(word, face), 0) * size;
 }
 
 /** Widths of words asked for before, of an em, by typeface: sheets have the same few words many times. */
 const WIDTHS = new WeakMap<Typeface, Map<string, number>>();
 
-function wordWidth(word: string, face: Typeface): number {
+function measureWord(word: string, face: Typeface): number {
   const widths = WIDTHS.get(face) ?? new Map<string, number>();
   WIDTHS.set(face, widths);
   const known = widths.get(word);
   if (known !== undefined) return known;
-  const width = word === "" ? 0 : face.font.layout(drawable(word, face)).advanceWidth / face.font.unitsPerEm;
+  const width = word === "" ? 0 : face.font.layout(toDrawableText(word, face)).advanceWidth / face.font.unitsPerEm;
   widths.set(word, width);
   return width;
 }

@@ -1,7 +1,7 @@
 // Dimension lines with what they measure, leaders and the grain's arrow; all of it in thin lines, which are no edge of the wood.
-import { atan2Deg, cosDeg, distance, line, type Point, point, polygon, SAME_POINT, sinDeg } from "@lamplane/geometry";
+import { atan2Deg, cosDeg, distance, EPSILON, line, type Point, point, polygon, sinDeg } from "@lamplane/geometry";
 import { LETTERING, type Marks } from "./marks.ts";
-import { wordsWidth } from "./words-width.ts";
+import { textWidth } from "./text-metrics.ts";
 
 /** Arrow heads are long and narrow, extension lines begin off the edge and run past the dimension. @see ISO 129-1:2018 (from memory) */
 const ARROW = { length: 2.4, half: 0.4 };
@@ -9,85 +9,92 @@ const EXTENSION = { gap: 0.8, past: 1.5 };
 const OVER_LINE = 0.9; // mm from a dimension line to its words
 
 /** A solid arrow head with its point at a place. `direction` in degrees: where it points. */
-export function arrowHead(marks: Marks, tip: Point, direction: number): void {
+export function drawArrowHead(marks: Marks, tip: Point, direction: number): void {
   const [c, s] = [cosDeg(direction), sinDeg(direction)];
   const at = (back: number, off: number) => point(tip.x - back * c - off * s, tip.y - back * s + off * c);
   marks.area(1, polygon(tip, at(ARROW.length, ARROW.half), at(ARROW.length, -ARROW.half)));
 }
 
 /** Level or upright: the coordinate that is measured. */
-type Direction = "level" | "upright";
+type DimensionDirection = "level" | "upright";
 
 /**
  * A dimension between two places, measured level or upright. `at` is where its line lies: a height for a level one, an
  * x for an upright one. Where the words are wider than the room, the arrows turn outward and the words stand after the second place,
  * or level beside an upright line.
  */
-export function dimension(marks: Marks, words: string, from: Point, to: Point, direction: Direction, at: number): void {
+export function drawDimension(
+  marks: Marks,
+  words: string,
+  from: Point,
+  to: Point,
+  direction: DimensionDirection,
+  at: number,
+): void {
   const level = direction === "level";
   const [a, b] = level ? [point(from.x, at), point(to.x, at)] : [point(at, from.y), point(at, to.y)];
   for (const [place, end] of [
     [from, a],
     [to, b],
   ] as const)
-    extension(marks, place, end);
+    drawExtensionLine(marks, place, end);
   const length = distance(a, b);
-  if (length < SAME_POINT) return;
+  if (length < EPSILON) return;
   const ahead = atan2Deg(b.y - a.y, b.x - a.x);
-  const width = wordsWidth(words, LETTERING.usual);
+  const width = textWidth(words, LETTERING.usual);
   const fits = length > width + 2 * ARROW.length;
   const out = fits ? 0 : 2.5 * ARROW.length;
   const shelf = !fits && level ? width + 1 : 0;
-  marks.line("thin", line(shifted(a, ahead, -out), shifted(b, ahead, out + shelf)));
-  arrowHead(marks, a, fits ? ahead + 180 : ahead);
-  arrowHead(marks, b, fits ? ahead : ahead + 180);
+  marks.line("thin", line(offsetPoint(a, ahead, -out), offsetPoint(b, ahead, out + shelf)));
+  drawArrowHead(marks, a, fits ? ahead + 180 : ahead);
+  drawArrowHead(marks, b, fits ? ahead : ahead + 180);
   const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2);
   if (level) {
-    const x = fits ? middle.x : shifted(b, ahead, out + 0.5 + width / 2).x;
+    const x = fits ? middle.x : offsetPoint(b, ahead, out + 0.5 + width / 2).x;
     marks.label(words, point(x, at + OVER_LINE), { anchor: "middle" });
-  } else if (fits) uprightWords(marks, words, middle);
-  else besideWords(marks, words, middle, Math.sign(at - from.x) || 1);
+  } else if (fits) drawUprightText(marks, words, middle);
+  else drawTextBeside(marks, words, middle, Math.sign(at - from.x) || 1);
 }
 
 /** Words that run up over an upright dimension line. In a mirrored drawing "over the line" is the other side of it. */
-function uprightWords(marks: Marks, words: string, middle: Point): void {
-  const mirrored = marks.place.mirrored === true;
+function drawUprightText(marks: Marks, words: string, middle: Point): void {
+  const mirrored = marks.transform.mirrored === true;
   const at = point(middle.x + (mirrored ? OVER_LINE : -OVER_LINE), middle.y);
   marks.label(words, at, { anchor: "middle", turn: mirrored ? -90 : 90 });
 }
 
 /** Level words beside an upright dimension line too short for them, on the side away from the thing measured. */
-function besideWords(marks: Marks, words: string, middle: Point, side: number): void {
+function drawTextBeside(marks: Marks, words: string, middle: Point, side: number): void {
   const at = point(middle.x + side * 1.2, middle.y - LETTERING.usual * 0.36);
   marks.label(words, at, { anchor: side > 0 ? "start" : "end" });
 }
 
-function extension(marks: Marks, place: Point, end: Point): void {
+function drawExtensionLine(marks: Marks, place: Point, end: Point): void {
   const length = distance(place, end);
   if (length <= EXTENSION.gap) return;
   const direction = atan2Deg(end.y - place.y, end.x - place.x);
-  marks.line("thin", line(shifted(place, direction, EXTENSION.gap), shifted(end, direction, EXTENSION.past)));
+  marks.line("thin", line(offsetPoint(place, direction, EXTENSION.gap), offsetPoint(end, direction, EXTENSION.past)));
 }
 
-const shifted = (p: Point, direction: number, by: number): Point =>
+const offsetPoint = (p: Point, direction: number, by: number): Point =>
   point(p.x + by * cosDeg(direction), p.y + by * sinDeg(direction));
 
 /** Words with a line from them to a place, which ends in an arrow there. `toward` is the side on which the words stand. */
-export function leader(marks: Marks, words: string, place: Point, elbow: Point, toward: "left" | "right"): void {
-  const onRight = (toward === "right") !== (marks.place.mirrored === true);
+export function drawLeader(marks: Marks, words: string, place: Point, elbow: Point, toward: "left" | "right"): void {
+  const onRight = (toward === "right") !== (marks.transform.mirrored === true);
   const shelf = point(elbow.x + (onRight ? 3 : -3), elbow.y);
   marks.line("thin", line(place, elbow), line(elbow, shelf));
-  arrowHead(marks, place, atan2Deg(place.y - elbow.y, place.x - elbow.x));
+  drawArrowHead(marks, place, atan2Deg(place.y - elbow.y, place.x - elbow.x));
   const at = point(shelf.x + (onRight ? 0.8 : -0.8), shelf.y - LETTERING.small * 0.36);
   marks.label(words, at, { size: LETTERING.small, anchor: onRight ? "start" : "end" });
 }
 
 /** A double arrow along the grain with the word beside it. */
-export function grainArrow(marks: Marks, middle: Point, direction: number, length = 24): void {
-  const [a, b] = [shifted(middle, direction, -length / 2), shifted(middle, direction, length / 2)];
+export function drawGrainArrow(marks: Marks, middle: Point, direction: number, length = 24): void {
+  const [a, b] = [offsetPoint(middle, direction, -length / 2), offsetPoint(middle, direction, length / 2)];
   marks.line("thin", line(a, b));
-  arrowHead(marks, a, direction + 180);
-  arrowHead(marks, b, direction);
-  const over = shifted(middle, direction + 90, direction === 90 && marks.place.mirrored ? -0.9 : 0.9);
+  drawArrowHead(marks, a, direction + 180);
+  drawArrowHead(marks, b, direction);
+  const over = offsetPoint(middle, direction + 90, direction === 90 && marks.transform.mirrored ? -0.9 : 0.9);
   marks.label("grain", over, { size: LETTERING.small, anchor: "middle", turn: direction });
 }

@@ -1,10 +1,10 @@
 // A part's drawing as a picture: each kind of work has its kind of line, as on the layers of its DXF.
-import type { Drawing, Entry, Work } from "@lamplane/parameters/drawings";
-import { framed } from "./framed.ts";
+import type { Drawing, DrawingEntry, WorkKind } from "@lamplane/parameters/drawings";
 import { Marks } from "./marks.ts";
 import type { LineKind, Picture } from "./picture.ts";
+import { framePicture } from "./picture-frame.ts";
 
-const LINES: Readonly<Record<Exclude<Work, "NOTE">, LineKind>> = {
+const LINES: Readonly<Record<Exclude<WorkKind, "NOTE">, LineKind>> = {
   CUT: "outline",
   DRILL: "outline",
   ROUT: "cut",
@@ -16,12 +16,12 @@ const DESCRIPTION =
 /** The same drawing for eyes: outlines, drilled circles with their centre lines, routed and marked lines, notes. */
 export function drawingPicture(drawing: Drawing): Picture {
   const marks = new Marks();
-  for (const entry of drawing.entries) put(marks, entry);
+  for (const entry of drawing.entries) drawEntry(marks, entry);
   const title = `${drawing.title.replaceAll("-", " ")}, full size`;
-  return framed({ name: drawing.title, title, description: DESCRIPTION }, marks.all);
+  return framePicture({ name: drawing.title, title, description: DESCRIPTION }, marks.all);
 }
 
-function put(marks: Marks, entry: Entry): void {
+function drawEntry(marks: Marks, entry: DrawingEntry): void {
   if (entry.kind === "note") {
     marks.text(entry.text, entry.at, { size: entry.height });
     return;

@@ -2,16 +2,16 @@
 import {
   circleOutline,
   line,
-  type Place,
   type Point,
-  placedPoint,
-  placedSegment,
   point,
   polygon,
   type Segment,
+  type Transform2,
+  transformPoint,
+  transformSegment,
 } from "@lamplane/geometry";
 import type { LineKind, PictureMark, Shade, TextMark } from "./picture.ts";
-import { wordsWidth } from "./words-width.ts";
+import { textWidth } from "./text-metrics.ts";
 
 /** Heights of lettering, mm. @see ISO 3098-1:2015: capitals of 2.5 mm for what is read on paper in the hand (from memory) */
 export const LETTERING = { small: 2.7, usual: 3.2, heading: 4.5 } as const;
@@ -19,45 +19,45 @@ export const LETTERING = { small: 2.7, usual: 3.2, heading: 4.5 } as const;
 /** Greys of filled areas on the layout: what the saw turns to dust, and what falls out between the cuts. */
 export const SHADES = { kerf: 0.45, waste: 0.1 } as const;
 
-type Words = Omit<TextMark, "kind" | "text" | "at">;
+type TextOptions = Omit<TextMark, "kind" | "text" | "at">;
 
 /** Marks being put down; `place` carries the drawing's frame to the picture's. Words are never mirrored, only moved. */
 export class Marks {
   readonly all: PictureMark[] = [];
-  readonly place: Place;
+  readonly transform: Transform2;
 
-  constructor(place: Place = {}) {
-    this.place = place;
+  constructor(transform: Transform2 = {}) {
+    this.transform = transform;
   }
 
   line(kind: LineKind, ...segments: Segment[]): this {
-    this.all.push({ kind: "line", line: kind, segments: segments.map((s) => placedSegment(s, this.place)) });
+    this.all.push({ kind: "line", line: kind, segments: segments.map((s) => transformSegment(s, this.transform)) });
     return this;
   }
 
   outline(kind: LineKind, outline: readonly Segment[]): this {
-    const segments = outline.map((s) => placedSegment(s, this.place));
+    const segments = outline.map((s) => transformSegment(s, this.transform));
     this.all.push({ kind: "line", line: kind, segments, closed: true });
     return this;
   }
 
   area(shade: Shade, ...boundaries: (readonly Segment[])[]): this {
-    const placed = boundaries.map((segments) => segments.map((s) => placedSegment(s, this.place)));
+    const placed = boundaries.map((segments) => segments.map((s) => transformSegment(s, this.transform)));
     this.all.push({ kind: "area", shade, boundaries: placed });
     return this;
   }
 
   /** Words at a place of the drawing; "start" means toward its own +x, and `turn` is in its own frame. */
-  text(words: string, at: Point, { anchor = "start", turn = 0, ...rest }: Partial<Words> = {}): this {
-    const mirrored = this.place.mirrored === true;
+  text(words: string, at: Point, { anchor = "start", turn = 0, ...rest }: Partial<TextOptions> = {}): this {
+    const mirrored = this.transform.mirrored === true;
     const flipped = { start: "end", middle: "middle", end: "start" } as const;
     const mark: TextMark = {
       kind: "text",
       text: words,
-      at: placedPoint(at, this.place),
+      at: transformPoint(at, this.transform),
       size: LETTERING.usual,
       anchor: mirrored ? flipped[anchor] : anchor,
-      turn: (mirrored ? -turn : turn) + (this.place.turn ?? 0),
+      turn: (mirrored ? -turn : turn) + (this.transform.turn ?? 0),
       ...rest,
     };
     this.all.push(mark);
@@ -65,11 +65,11 @@ export class Marks {
   }
 
   /** The same on a patch of white, so that lines beneath do not run through it. */
-  label(words: string, at: Point, options: Partial<Words> = {}): this {
+  label(words: string, at: Point, options: Partial<TextOptions> = {}): this {
     const before = this.all.length;
     this.text(words, at, options);
     const mark = this.all[before] as TextMark;
-    this.all.splice(before, 0, { kind: "area", shade: 0, boundaries: [patch(mark)] });
+    this.all.splice(before, 0, { kind: "area", shade: 0, boundaries: [backgroundPatch(mark)] });
     return this;
   }
 
@@ -88,8 +88,8 @@ export class Marks {
 }
 
 /** White patch behind a text, a little larger. */
-function patch({ text, at, size, anchor = "start", turn = 0, bold = false }: TextMark): Segment[] {
-  const width = wordsWidth(text, size, bold);
+function backgroundPatch({ text, at, size, anchor = "start", turn = 0, bold = false }: TextMark): Segment[] {
+  const width = textWidth(text, size, bold);
   const left = { start: 0, middle: -width / 2, end: -width }[anchor];
   const [low, high, over] = [-0.2 * size, 0.82 * size, 0.25 * size];
   const box = polygon(
@@ -98,5 +98,5 @@ function patch({ text, at, size, anchor = "start", turn = 0, bold = false }: Tex
     point(left + width + over, high),
     point(left - over, high),
   );
-  return box.map((s) => placedSegment(s, { turn, shift: at }));
+  return box.map((s) => transformSegment(s, { turn, shift: at }));
 }

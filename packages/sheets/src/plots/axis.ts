@@ -1,5 +1,5 @@
 // A plot's axes: ticks on round numbers of the maker's unit. Lengths stay mm; only what is written is not.
-import { inMillimetres, inUnits, lengthText, type Units } from "@lamplane/parameters/units";
+import { formatLength, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
 
 export interface Tick {
   /** In the data's own unit: mm for a length. */
@@ -17,7 +17,7 @@ export interface Axis {
 }
 
 /** What an axis must show. */
-export interface AxisNeed {
+export interface AxisRequest {
   readonly label: string;
   readonly least: number;
   readonly greatest: number;
@@ -39,32 +39,32 @@ export function niceStep(range: number, most: number): number {
 }
 
 /** Axis of a plain number. */
-export function numberAxis(need: AxisNeed, unit: string): Axis {
+export function numberAxis(need: AxisRequest, unit: string): Axis {
   const { label, least, greatest, most = MOST } = need;
-  const step = niceStep(spread(least, greatest), most);
-  return { label, unit, ...stepped(need, step, (count) => decimals(count * step, step)) };
+  const step = niceStep(widenRange(least, greatest), most);
+  return { label, unit, ...makeTicks(need, step, (count) => decimals(count * step, step)) };
 }
 
 /** Axis of a length, mm inside; ticks in mm, in decimal inches under an inch, in fractions of an inch over it. */
-export function lengthAxis(need: AxisNeed, units: Units): Axis {
+export function lengthAxis(need: AxisRequest, units: Units): Axis {
   const { label, least, greatest, most = MOST } = need;
-  const range = spread(least, greatest);
-  const shown = inUnits(range, units);
+  const range = widenRange(least, greatest);
+  const shown = fromMillimetres(range, units);
   if (units === "mm" || shown < 1) {
     const step = niceStep(shown, most);
     const text = (count: number) => decimals(count * step, step);
-    return { label, unit: units, ...stepped(need, inMillimetres(step, units), text) };
+    return { label, unit: units, ...makeTicks(need, toMillimetres(step, units), text) };
   }
-  const step = inMillimetres(RULE_STEPS.find((s) => shown / s <= most) ?? niceStep(shown, most), "in");
-  const text = (count: number) => lengthText(count * step, "in", "1/8").replace(/ in$/, "");
-  return { label, unit: units, ...stepped(need, step, text) };
+  const step = toMillimetres(RULE_STEPS.find((s) => shown / s <= most) ?? niceStep(shown, most), "in");
+  const text = (count: number) => formatLength(count * step, "in", "1/8").replace(/ in$/, "");
+  return { label, unit: units, ...makeTicks(need, step, text) };
 }
 
 /** A range is never nothing: one value alone is shown in a range of its own size. */
-const spread = (least: number, greatest: number): number =>
+const widenRange = (least: number, greatest: number): number =>
   greatest > least ? greatest - least : Math.max(Math.abs(greatest), 1);
 
-function stepped({ least, greatest, tight = false }: AxisNeed, step: number, text: (count: number) => string) {
+function makeTicks({ least, greatest, tight = false }: AxisRequest, step: number, text: (count: number) => string) {
   const first = Math.floor(least / step + ON_A_TICK);
   const last = Math.max(Math.ceil(greatest / step - ON_A_TICK), first + 1);
   const counts = Array.from({ length: last - first + 1 }, (_, i) => first + i);

@@ -1,10 +1,10 @@
 // Shares as level bars, each with its name before it and its figure and note behind it; nothing is told by shade alone.
 import { line, type Point } from "@lamplane/geometry";
-import { trimmed } from "@lamplane/parameters/units";
+import { formatDecimal } from "@lamplane/parameters/units";
 import type { Picture, PictureMark } from "../picture/picture.ts";
-import { LINE, type TextMark, textWidth, wrapped } from "../picture/words.ts";
+import { estimateTextWidth, LINE_HEIGHT, type PictureTextMark, wrapLines } from "../picture/text-layout.ts";
 import { type Axis, numberAxis } from "./axis.ts";
-import { MARGIN, named, PLOT_SIZE, SIZES, titleFoot, titleMarks, words } from "./plot.ts";
+import { axisTitle, makeTextMark, PLOT_MARGIN, PLOT_SIZE, PLOT_TEXT_SIZES, titleFoot, titleMarks } from "./plot.ts";
 
 /** A share of a whole, 0 … 1. */
 export interface ShareRow {
@@ -35,14 +35,14 @@ const WIDEST_NOTE = 50; // mm
 const BARS = 30;
 const LEAST_HEIGHT = 40;
 /** Height of the scale under the bars. */
-const FOOT = MARGIN + 2 * SIZES.words * LINE + GAP;
+const FOOT = PLOT_MARGIN + 2 * PLOT_TEXT_SIZES.words * LINE_HEIGHT + GAP;
 
 /** @throws Error (our bug) where a share is not one */
 export function barPicture(plot: BarPlot): Picture {
   const { name, title, rows } = plot;
   const wrong = rows.find(({ share }) => !(share >= 0 && share <= 1));
   if (wrong) throw new Error(`plot ${name}: ${wrong.label} has the share ${wrong.share}`);
-  const told = rows.map(toldRow);
+  const told = rows.map(wrapRow);
   const layout = layoutOf(plot, told);
   const { width, left, top, rowHeight, at, height } = layout;
   return {
@@ -67,16 +67,16 @@ export function barPicture(plot: BarPlot): Picture {
 }
 
 /** A row with its words in lines. */
-interface ToldRow {
+interface WrappedRow {
   readonly share: number;
   readonly label: readonly string[];
   readonly figure: readonly string[];
 }
 
-const toldRow = (row: ShareRow): ToldRow => ({
+const wrapRow = (row: ShareRow): WrappedRow => ({
   share: row.share,
-  label: wrapped(row.label, SIZES.words, WIDEST_LABEL),
-  figure: wrapped(figureText(row), SIZES.words, WIDEST_NOTE),
+  label: wrapLines(row.label, PLOT_TEXT_SIZES.words, WIDEST_LABEL),
+  figure: wrapLines(shareLabel(row), PLOT_TEXT_SIZES.words, WIDEST_NOTE),
 });
 
 /** Where everything goes, mm; the picture is as high as its rows ask for. */
@@ -87,24 +87,27 @@ interface Layout {
   readonly top: number;
   readonly height: number;
   readonly rowHeight: number;
-  readonly head: readonly TextMark[];
+  readonly head: readonly PictureTextMark[];
   readonly scale: Axis;
   /** x of a percentage. */
   readonly at: (percent: number) => number;
 }
 
-function layoutOf({ title, axis, rows, width = PLOT_SIZE.width }: BarPlot, told: readonly ToldRow[]): Layout {
+function layoutOf({ title, axis, rows, width = PLOT_SIZE.width }: BarPlot, wrappedRows: readonly WrappedRow[]): Layout {
   const rowHeight = Math.max(
     LEAST_ROW,
-    ...told.map(({ label, figure }) => lineCount(label, figure) * SIZES.words * LINE + GAP),
+    ...wrappedRows.map(({ label, figure }) => lineCount(label, figure) * PLOT_TEXT_SIZES.words * LINE_HEIGHT + GAP),
   );
   const headless = titleFoot(titleMarks(title, width, 0));
   const height = Math.max(LEAST_HEIGHT, FOOT + rowHeight * rows.length + GAP - headless);
   const head = titleMarks(title, width, height);
   const widest = (key: "label" | "figure") =>
-    Math.max(0, ...told.flatMap((row) => row[key]).map((text) => textWidth(text, SIZES.words)));
-  const left = MARGIN + widest("label") + GAP;
-  const right = Math.max(left + BARS, width - MARGIN - widest("figure") - GAP);
+    Math.max(
+      0,
+      ...wrappedRows.flatMap((row) => row[key]).map((text) => estimateTextWidth(text, PLOT_TEXT_SIZES.words)),
+    );
+  const left = PLOT_MARGIN + widest("label") + GAP;
+  const right = Math.max(left + BARS, width - PLOT_MARGIN - widest("figure") - GAP);
   const greatest = 100 * Math.max(0.01, ...rows.map(({ share }) => share));
   const scale = numberAxis({ label: axis, least: 0, greatest, most: 5 }, "%");
   const at = (percent: number) => left + (percent / scale.to) * (right - left);
@@ -114,15 +117,20 @@ function layoutOf({ title, axis, rows, width = PLOT_SIZE.width }: BarPlot, told:
 const scaleMarks = ({ scale, at, top, left, right }: Layout): PictureMark[] => [
   ...scale.ticks.flatMap(({ at: value, text }): PictureMark[] => [
     { kind: "line", line: "grid", segments: [line({ x: at(value), y: FOOT }, { x: at(value), y: top })] },
-    words(text, { x: at(value), y: FOOT - SIZES.ticks - GAP / 2 }, SIZES.ticks, "middle"),
+    makeTextMark(text, { x: at(value), y: FOOT - PLOT_TEXT_SIZES.ticks - GAP / 2 }, PLOT_TEXT_SIZES.ticks, "middle"),
   ]),
-  words(named(scale), { x: (left + right) / 2, y: MARGIN + 0.25 * SIZES.words }, SIZES.words, "middle"),
+  makeTextMark(
+    axisTitle(scale),
+    { x: (left + right) / 2, y: PLOT_MARGIN + 0.25 * PLOT_TEXT_SIZES.words },
+    PLOT_TEXT_SIZES.words,
+    "middle",
+  ),
 ];
 
 const lineCount = (...blocks: readonly (readonly string[])[]): number => Math.max(...blocks.map((b) => b.length));
 
-const figureText = ({ share, note }: ShareRow): string =>
-  `${share > 0 && share < 0.005 ? "under 1" : trimmed(100 * share, 0)} %${note ? `: ${note}` : ""}`;
+const shareLabel = ({ share, note }: ShareRow): string =>
+  `${share > 0 && share < 0.005 ? "under 1" : formatDecimal(100 * share, 0)} %${note ? `: ${note}` : ""}`;
 
 interface RowPlace {
   readonly left: number;
@@ -131,7 +139,7 @@ interface RowPlace {
   readonly half: number;
 }
 
-function rowMarks({ label, figure }: ToldRow, { left, middle, end, half }: RowPlace): PictureMark[] {
+function rowMarks({ label, figure }: WrappedRow, { left, middle, end, half }: RowPlace): PictureMark[] {
   const corners: Point[] = [
     { x: left, y: middle - half },
     { x: end, y: middle - half },
@@ -145,13 +153,18 @@ function rowMarks({ label, figure }: ToldRow, { left, middle, end, half }: RowPl
   };
   return [
     ...(end > left ? [bar] : []),
-    ...centred(label, { x: left - GAP, y: middle }, "end"),
-    ...centred(figure, { x: end + GAP, y: middle }, "start"),
+    ...centreLines(label, { x: left - GAP, y: middle }, "end"),
+    ...centreLines(figure, { x: end + GAP, y: middle }, "start"),
   ];
 }
 
 /** Lines under each other about a height. */
-const centred = (lines: readonly string[], at: Point, anchor: "start" | "end"): PictureMark[] =>
+const centreLines = (lines: readonly string[], at: Point, anchor: "start" | "end"): PictureMark[] =>
   lines.map((text, i) =>
-    words(text, { x: at.x, y: at.y - SIZES.words * (0.3 + LINE * (i - (lines.length - 1) / 2)) }, SIZES.words, anchor),
+    makeTextMark(
+      text,
+      { x: at.x, y: at.y - PLOT_TEXT_SIZES.words * (0.3 + LINE_HEIGHT * (i - (lines.length - 1) / 2)) },
+      PLOT_TEXT_SIZES.words,
+      anchor,
+    ),
   );

@@ -1,6 +1,6 @@
 // The plots of a plane: what its mouth and throat do, what the seasons do to its gaps, and which step decides a figure.
 
-import { lifeDepth, mouthOpeningAt, offForOpening } from "@lamplane/bench";
+import { lifeDepth, mouthOpeningAt, removalForOpening } from "@lamplane/bench";
 import {
   type Elevation,
   type ThroatNeighbour,
@@ -9,7 +9,7 @@ import {
   throatSeries,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { inUnits, trimmed, type Units } from "@lamplane/parameters/units";
+import { formatDecimal, fromMillimetres, type Units } from "@lamplane/parameters/units";
 import type { LineKind, Picture } from "../picture/picture.ts";
 import { lengthAxis, numberAxis } from "./axis.ts";
 import { barPicture, type ShareRow } from "./bars.ts";
@@ -23,9 +23,10 @@ const LIGHT = 0.07;
 const DARKER = 0.16;
 
 /** A small length in the maker's unit alone: a plot has no room for both. */
-const shown = (mm: number, units: Units): string => `${trimmed(inUnits(mm, units), units === "mm" ? 2 : 3)} ${units}`;
+const formatPlotLength = (mm: number, units: Units): string =>
+  `${formatDecimal(fromMillimetres(mm, units), units === "mm" ? 2 : 3)} ${units}`;
 
-const evenly = (from: number, to: number): number[] =>
+const sampleEvenly = (from: number, to: number): number[] =>
   Array.from({ length: STEPS + 1 }, (_, i) => (i === STEPS ? to : from + ((to - from) * i) / STEPS));
 
 /**
@@ -35,7 +36,7 @@ const evenly = (from: number, to: number): number[] =>
 export function mouthPlot(plane: Elevation, width: number = PLOT_SIZE.width): Picture {
   const { units, mouth, sole } = plane.design;
   const life = lifeDepth(plane);
-  const opens = Math.max(-sole.allowance, offForOpening(plane, 0));
+  const opens = Math.max(-sole.allowance, removalForOpening(plane, 0));
   const at = (off: number) => ({ x: off + sole.allowance, y: Math.max(0, mouthOpeningAt(plane, off)) });
   const last = at(life);
   // The shut mouth's long way is cut short: the plot begins a little before the edge comes through.
@@ -51,12 +52,12 @@ export function mouthPlot(plane: Elevation, width: number = PLOT_SIZE.width): Pi
     y: lengthAxis({ label: "mouth opening, the edge set to the sole", least: 0, greatest: last.y }, units),
     series: [
       {
-        label: `mouth: ${shown(last.y, units)} after ${shown(life, units)} of later truings`,
+        label: `mouth: ${formatPlotLength(last.y, units)} after ${formatPlotLength(life, units)} of later truings`,
         line: "strong",
-        points: evenly(opens, life).map(at),
+        points: sampleEvenly(opens, life).map(at),
       },
       {
-        label: `wanted: ${shown(mouth.opening, units)}`,
+        label: `wanted: ${formatPlotLength(mouth.opening, units)}`,
         line: "hidden",
         points: [
           { x: first, y: mouth.opening },
@@ -78,9 +79,9 @@ function mouthPoints(
   const { units, sole } = design;
   const wear = ramp.curve?.begin.y ?? Number.POSITIVE_INFINITY;
   return [
-    { at: at(0), words: `trued sole, ${shown(sole.allowance, units)} off: the mouth wanted` },
+    { at: at(0), words: `trued sole, ${formatPlotLength(sole.allowance, units)} off: the mouth wanted` },
     ...(opens > -sole.allowance && opens < 0
-      ? [{ at: at(opens), words: `the edge comes through, ${shown(opens + sole.allowance, units)} off` }]
+      ? [{ at: at(opens), words: `the edge comes through, ${formatPlotLength(opens + sole.allowance, units)} off` }]
       : []),
     ...(wear < life ? [{ at: at(wear), words: "the wear ends: from here the mouth opens faster" }] : []),
   ];
@@ -103,7 +104,7 @@ export function throatPlot(plane: Elevation, width: number = PLOT_SIZE.width): P
     y: lengthAxis({ label: "width from the ramp to what lies nearest", least: 0, greatest: widest }, units),
     series: [
       {
-        label: `width: ${shown(last.width, units)} at the top`,
+        label: `width: ${formatPlotLength(last.width, units)} at the top`,
         line: "strong",
         points: series.map(({ along, width }) => ({ x: along, y: Math.max(0, width) })),
       },
@@ -117,9 +118,9 @@ function throatPoints({ units }: Design, series: readonly ThroatWidth[]): Marked
   const at = (station: ThroatWidth) => ({ x: station.along, y: Math.max(0, station.width) });
   const chokes = throatChokes(series).map(({ station, by }) => ({
     at: at(station),
-    words: `narrows here by ${shown(by, units)}, to ${shown(station.width, units)} at the ${station.nearest}`,
+    words: `narrows here by ${formatPlotLength(by, units)}, to ${formatPlotLength(station.width, units)} at the ${station.nearest}`,
   }));
-  return [...chokes, { at: at(series[0]!), words: `mouth: ${shown(series[0]!.width, units)}` }];
+  return [...chokes, { at: at(series[0]!), words: `mouth: ${formatPlotLength(series[0]!.width, units)}` }];
 }
 
 /** Stretches of the path over which the same thing lies nearest; neighbouring stretches differ in shade. */
@@ -189,10 +190,10 @@ export function seasonsPlot(rows: readonly SeasonGaps[], options: SeasonsPlotOpt
     line: "thin",
     points: [driest, dampest].map((x) => ({ x, y })),
   });
-  const least = leastGap === undefined ? [] : [level(`least wanted: ${shown(leastGap, units)}`, leastGap)];
+  const least = leastGap === undefined ? [] : [level(`least wanted: ${formatPlotLength(leastGap, units)}`, leastGap)];
   const lines = known.map(({ words, kind, points }): Series => {
     const smallest = Math.min(...points.map(({ y }) => y));
-    return { label: `${words}: least ${shown(smallest, units)}`, line: kind, points };
+    return { label: `${words}: least ${formatPlotLength(smallest, units)}`, line: kind, points };
   });
   const note = known.length === 0 ? "no movement figures for these woods" : undefined;
   return plotPicture({

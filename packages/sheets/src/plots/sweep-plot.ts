@@ -45,37 +45,37 @@ const MOST_NOTES = 4;
 
 /** The picture of a figure over a swept parameter; undefined where fewer than two designs have the figure. */
 export function sweepPlot({ name, title, x, y, lines, units }: SweptFigure): Picture | undefined {
-  const drawn = distinct(lines.map(({ label, points }) => ({ label, points: thinned(known(points)) })));
+  const drawn = mergeEqualLines(lines.map(({ label, points }) => ({ label, points: thinPoints(knownPoints(points)) })));
   if (drawn.length === 0) return undefined;
   const all = drawn.flatMap(({ points }) => points);
-  const [low, high] = [least(all.map((p) => p.y)), -least(all.map((p) => -p.y))];
+  const [low, high] = [minimum(all.map((p) => p.y)), -minimum(all.map((p) => -p.y))];
   const clear = Math.max(CLEAR * (high - low), LEAST_CLEAR * Math.max(Math.abs(low), Math.abs(high)));
   return plotPicture({
     name,
     title,
-    x: axisOf(x, least(all.map((p) => p.x)), -least(all.map((p) => -p.x)), true, units),
-    y: axisOf(y, low - clear, high + clear, false, units),
+    x: makeAxis(x, minimum(all.map((p) => p.x)), -minimum(all.map((p) => -p.x)), true, units),
+    y: makeAxis(y, low - clear, high + clear, false, units),
     series: drawn.map(({ label, points }) => seriesOf(label || y.label, points, drawn.length > 1)),
-    points: notes(drawn.map(({ points }) => points)),
+    points: failureNotes(drawn.map(({ points }) => points)),
     height: Math.max(PLOT_SIZE.height, BESIDES + LABEL_ROOM * drawn.length),
   });
 }
 
-interface Known extends Point {
+interface KnownPoint extends Point {
   readonly stops: readonly string[];
 }
 
-const known = (points: readonly SweptPoint[]): Known[] =>
+const knownPoints = (points: readonly SweptPoint[]): KnownPoint[] =>
   points.flatMap(({ x, y, stops }) => (y === undefined ? [] : [{ x, y, stops }])).sort((a, b) => a.x - b.x);
 
 interface KnownLine {
   readonly label: string;
-  readonly points: readonly Known[];
+  readonly points: readonly KnownPoint[];
 }
 
 /** Lines of two points or more; neighbours that run the same are one, which is labelled with the first and the last of them. */
-function distinct(lines: readonly KnownLine[]): KnownLine[] {
-  const found: { labels: string[]; points: readonly Known[]; words: string }[] = [];
+function mergeEqualLines(lines: readonly KnownLine[]): KnownLine[] {
+  const found: { labels: string[]; points: readonly KnownPoint[]; words: string }[] = [];
   for (const { label, points } of lines) {
     if (points.length < 2) continue;
     const words = JSON.stringify(points);
@@ -83,29 +83,29 @@ function distinct(lines: readonly KnownLine[]): KnownLine[] {
     if (before?.words === words) before.labels.push(label);
     else found.push({ labels: [label], points, words });
   }
-  return found.map(({ labels, points }) => ({ label: inOne(labels), points }));
+  return found.map(({ labels, points }) => ({ label: joinLabels(labels), points }));
 }
 
-const inOne = (labels: readonly string[]): string =>
+const joinLabels = (labels: readonly string[]): string =>
   labels.length <= 2 ? labels.join(" and ") : `${labels[0]} to ${labels.at(-1)}`;
 
-const least = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b));
+const minimum = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b));
 
-function axisOf(told: SweptFigure["x"], from: number, to: number, tight: boolean, units: Units): Axis {
-  const need = { label: told.label, least: from, greatest: to, tight };
-  return told.unit === "mm" ? lengthAxis(need, units) : numberAxis(need, told.unit);
+function makeAxis(variable: SweptFigure["x"], from: number, to: number, tight: boolean, units: Units): Axis {
+  const need = { label: variable.label, least: from, greatest: to, tight };
+  return variable.unit === "mm" ? lengthAxis(need, units) : numberAxis(need, variable.unit);
 }
 
-const fails = ({ stops }: Known): boolean => stops.length > 0;
+const isFailing = ({ stops }: KnownPoint): boolean => stops.length > 0;
 
 /** So many points as are told apart, and all those where what stops the plane changes. */
-function thinned(points: readonly Known[]): Known[] {
+function thinPoints(points: readonly KnownPoint[]): KnownPoint[] {
   const every = Math.ceil(points.length / COLUMNS);
   const changes = (i: number, j: number) => points[i]?.stops.join() !== points[j]?.stops.join();
   return points.filter((_, i) => i % every === 0 || i === points.length - 1 || changes(i, i - 1) || changes(i, i + 1));
 }
 
-function seriesOf(label: string, points: readonly Known[], among: boolean): Series {
+function seriesOf(label: string, points: readonly KnownPoint[], among: boolean): Series {
   const whole = among ? "outline" : "strong";
   return {
     label,
@@ -116,11 +116,11 @@ function seriesOf(label: string, points: readonly Known[], among: boolean): Seri
 }
 
 /** A line's stretches; one that a failing design ends or begins counts as failing. */
-function stretches(points: readonly Known[]): (Pick<Stretch, "points"> & { fails: boolean })[] {
-  const found: { fails: boolean; points: Known[] }[] = [];
+function stretches(points: readonly KnownPoint[]): (Pick<Stretch, "points"> & { fails: boolean })[] {
+  const found: { fails: boolean; points: KnownPoint[] }[] = [];
   for (let i = 1; i < points.length; i++) {
     const [from, to] = [points[i - 1]!, points[i]!];
-    const failing = fails(from) || fails(to);
+    const failing = isFailing(from) || isFailing(to);
     const last = found.at(-1);
     if (last?.fails === failing) last.points.push(to);
     else found.push({ fails: failing, points: [from, to] });
@@ -129,24 +129,24 @@ function stretches(points: readonly Known[]): (Pick<Stretch, "points"> & { fails
 }
 
 /** For each set of checks that stop planes, words at the middle of the longest stretch that they stop. */
-function notes(lines: readonly (readonly Known[])[]): MarkedPoint[] {
-  const longest = new Map<string, Known[]>();
+function failureNotes(lines: readonly (readonly KnownPoint[])[]): MarkedPoint[] {
+  const longest = new Map<string, KnownPoint[]>();
   for (const points of lines)
-    for (const run of runs(points)) {
+    for (const run of splitRuns(points)) {
       const key = run[0]!.stops.join(", ");
-      if (key !== "" && length(run) >= length(longest.get(key) ?? [])) longest.set(key, run);
+      if (key !== "" && runLength(run) >= runLength(longest.get(key) ?? [])) longest.set(key, run);
     }
   return [...longest]
-    .sort(([, a], [, b]) => length(b) - length(a))
+    .sort(([, a], [, b]) => runLength(b) - runLength(a))
     .slice(0, MOST_NOTES)
     .map(([codes, run]) => ({ at: run[Math.floor(run.length / 2)]!, words: `stopped by ${codes}` }));
 }
 
-const length = (run: readonly Known[]): number => (run.length === 0 ? -1 : run.at(-1)!.x - run[0]!.x);
+const runLength = (run: readonly KnownPoint[]): number => (run.length === 0 ? -1 : run.at(-1)!.x - run[0]!.x);
 
 /** Neighbours that the same checks stop. */
-function runs(points: readonly Known[]): Known[][] {
-  const found: Known[][] = [];
+function splitRuns(points: readonly KnownPoint[]): KnownPoint[][] {
+  const found: KnownPoint[][] = [];
   for (const point of points) {
     const last = found.at(-1);
     if (last && last[0]!.stops.join() === point.stops.join()) last.push(point);

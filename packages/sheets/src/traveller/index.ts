@@ -2,46 +2,46 @@
 
 import type { BenchFigureKey } from "@lamplane/bench";
 import {
+  asBuiltPlane,
   CAUTIONS,
   type CautionRow,
   DEFER,
-  finishedWay,
-  JOB,
+  finishedRounding,
+  JOB_STEPS,
   LEAST_GAP,
   LEAST_RUNS,
-  planeOf,
-  planned,
+  planeSeasonSeries,
+  planeSeasons,
+  plannedDesign,
   type ResultTolerance,
   STEPS,
   STRENGTH_CAUTION,
   type Step,
   type StockPlan,
-  seasonSeriesOf,
-  seasonsOf,
   stockPlan,
-  tolerances,
+  toleranceReport,
 } from "@lamplane/bench";
-import { type Finding, findingsOf } from "@lamplane/bench/checks";
+import { checkWithoutCures, type Finding } from "@lamplane/bench/checks";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import type { SafeWay } from "@lamplane/parameters/units";
+import type { RoundingDirection } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
-import type { Content, Known } from "./content/content.ts";
+import type { ContentInput, StepContent } from "./content/content.ts";
 import { dryFitContent, glueContent, wedgeContent } from "./content/together.ts";
 import { firstShavingContent, mouthContent, seasonContent, shapingContent, soleContent } from "./content/use.ts";
 import { coreContent, ironContent, stockContent } from "./content/wood.ts";
 import { jigPicture } from "./draw/jig.ts";
 import { sectionPicture } from "./draw/section.ts";
-import type { Caution, NumberRow, TravellerKey, TravellerStep } from "./step.ts";
-import { blanksOf, isDone, type Telling, telling } from "./telling.ts";
+import type { Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
+import { isDone, type StepContext, stepBlanks, stepContext } from "./step-context.ts";
 
-export type { Blank, Caution, NumberRow, TravellerKey, TravellerStep } from "./step.ts";
+export type { Blank, Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
 
 /** What is measured at a step, and its place among the bench's steps, are the bench's own. */
-const CONTENTS: Readonly<Record<TravellerKey, (known: Known) => Content>> = {
+const CONTENTS: Readonly<Record<TravellerKey, (known: ContentInput) => StepContent>> = {
   stock: stockContent,
   iron: ironContent,
   core: coreContent,
@@ -63,18 +63,18 @@ const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly 
 
 /** Every step with this plane's numbers as they stand when it begins; the plane must be one that may be built. */
 export function travellerSteps(design: Design): TravellerStep[] {
-  const report = tolerances(planned(design), { runs: LEAST_RUNS });
+  const report = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS });
   const plans = new Map<Elevation, StockPlan>();
-  return JOB.map((key) => {
+  return JOB_STEPS.map((key) => {
     const step = isBenchStep(key) ? key : key === "stock" ? "iron" : "shaping";
-    const t = telling(design, step);
+    const t = stepContext(design, step);
     const plan = plans.get(t.plane) ?? stockPlan(t.plane);
     plans.set(t.plane, plan);
-    return stepOf(key, design, CONTENTS[key]({ t, plan, report }));
+    return makeStep(key, design, CONTENTS[key]({ t, plan, report }));
   });
 }
 
-function stepOf(key: TravellerKey, design: Design, content: Content): TravellerStep {
+function makeStep(key: TravellerKey, design: Design, content: StepContent): TravellerStep {
   const bench = isBenchStep(key) ? STEPS[key] : undefined;
   const { why, numbers, instructions, checks, picture, jigs = [] } = content;
   return {
@@ -85,7 +85,7 @@ function stepOf(key: TravellerKey, design: Design, content: Content): TravellerS
     numbers,
     instructions,
     checks,
-    blanks: isBenchStep(key) ? blanksOf(design, key, content.times) : [],
+    blanks: isBenchStep(key) ? stepBlanks(design, key, content.times) : [],
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
     picture,
     jigs,
@@ -103,7 +103,7 @@ export interface Traveller {
   readonly design: Design;
   /** The plane cut along its middle with its parts named. */
   readonly section: Picture;
-  readonly keyFigures: readonly NumberRow[];
+  readonly keyFigures: readonly StepNumber[];
   readonly tools: readonly string[];
   readonly defer: string;
   readonly cautions: readonly Caution[];
@@ -117,14 +117,14 @@ export interface Traveller {
     readonly picture?: Picture;
   }[];
   readonly plots: readonly { readonly words: string; readonly picture: Picture }[];
-  readonly strength: readonly NumberRow[];
+  readonly strength: readonly StepNumber[];
   readonly strengthCaution: string;
 }
 
 /** Everything that the traveller's sheets show. */
 export function traveller(design: Design): Traveller {
-  const plane = planeOf(design);
-  const t = telling(design, "shaping");
+  const plane = asBuiltPlane(design);
+  const t = stepContext(design, "shaping");
   return {
     name: design.name,
     design,
@@ -133,15 +133,15 @@ export function traveller(design: Design): Traveller {
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
-    stock: stockTable(t, stockPlan(elevation(planned(design)))),
-    findings: findingsOf(plane),
+    stock: stockTable(t, stockPlan(elevation(plannedDesign(design)))),
+    findings: checkWithoutCures(plane),
     steps: travellerSteps(design),
     jigs: jigPlans(plane).map((plan) => {
       const picture = jigPicture(plane, plan);
       return { title: plan.title, use: plan.use, against: plan.registersAgainst, ...(picture ? { picture } : {}) };
     }),
-    plots: plotsOf(plane, design),
-    strength: STRENGTH_ROWS.flatMap(([key, label]) => t.row(key, label)),
+    plots: travellerPlots(plane, design),
+    strength: STRENGTH_ROWS.flatMap(([key, label]) => t.figureRow(key, label)),
     strengthCaution: STRENGTH_CAUTION,
   };
 }
@@ -166,27 +166,27 @@ const STRENGTH_ROWS: readonly (readonly [BenchFigureKey, string])[] = [
   ["smallestFactorInCatch", "The weakest of these in a catch: strength over stress"],
 ];
 
-function keyFigures(t: Telling): NumberRow[] {
+function keyFigures(t: StepContext): StepNumber[] {
   const { design, ramp } = t.plane;
   return [
-    t.length("Length", design.body.length),
-    ...t.row("bodyHeight", "Height"),
-    ...t.row("bodyWidth", "Width"),
-    ...t.row("bedAngle", "Bed"),
+    t.lengthRow("Length", design.body.length),
+    ...t.figureRow("bodyHeight", "Height"),
+    ...t.figureRow("bodyWidth", "Width"),
+    ...t.figureRow("bedAngle", "Bed"),
     { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
-    ...t.row("mouthX", "Edge from the toe"),
-    ...t.row("mouthOpening", "Mouth wanted"),
-    ...t.row("mouthGrowth", `Mouth opens, ${t.perFine}`),
-    ...t.row("soleToTake", "Sole still to take off"),
-    ...t.row("coreWidth", "Core"),
-    t.length("Each cheek", t.plane.widths.cheek),
-    ...t.row("wedgeAngle", "Wedge"),
-    t.length("Cross pin", design.pin.diameter),
-    ...t.row("pinToRamp", "Room from pin to ramp"),
+    ...t.figureRow("mouthX", "Edge from the toe"),
+    ...t.figureRow("mouthOpening", "Mouth wanted"),
+    ...t.figureRow("mouthGrowth", `Mouth opens, ${t.perFine}`),
+    ...t.figureRow("soleToTake", "Sole still to take off"),
+    ...t.figureRow("coreWidth", "Core"),
+    t.lengthRow("Each cheek", t.plane.widths.cheek),
+    ...t.figureRow("wedgeAngle", "Wedge"),
+    t.lengthRow("Cross pin", design.pin.diameter),
+    ...t.figureRow("pinToRamp", "Room from pin to ramp"),
   ];
 }
 
-function toolsFor(plane: Elevation, t: Telling): string[] {
+function toolsFor(plane: Elevation, t: StepContext): string[] {
   const { design, recess } = plane;
   return [
     "rule, caliper, square, bevel or protractor, straightedge, winding sticks, feeler leaves, pencil and knife",
@@ -199,9 +199,9 @@ function toolsFor(plane: Elevation, t: Telling): string[] {
   ];
 }
 
-function stockTable(t: Telling, { list }: StockPlan): StockTable {
+function stockTable(t: StepContext, { list }: StockPlan): StockTable {
   type Size = (typeof list.rows)[number]["rough"];
-  const size = (of: Size, way: (side: keyof Size) => SafeWay) =>
+  const size = (of: Size, way: (side: keyof Size) => RoundingDirection) =>
     (["length", "width", "thickness"] as const)
       .map((side) => t.ruled(of[side], way(side)).replace(/ in$/, ""))
       .join(" × ");
@@ -211,7 +211,7 @@ function stockTable(t: Telling, { list }: StockPlan): StockTable {
       row.piece,
       String(row.count),
       size(row.rough, () => "up"),
-      size(row.finished, (side) => finishedWay(row.piece, side)),
+      size(row.finished, (side) => finishedRounding(row.piece, side)),
       row.from,
       row.species,
       row.grain,
@@ -219,9 +219,11 @@ function stockTable(t: Telling, { list }: StockPlan): StockTable {
   };
 }
 
-function plotsOf(plane: Elevation, design: Design) {
+function travellerPlots(plane: Elevation, design: Design) {
   const { units, name } = design;
-  const mouth = tolerances(planned(design), { runs: LEAST_RUNS }).results.find(({ key }) => key === "mouthOpening");
+  const mouth = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).results.find(
+    ({ key }) => key === "mouthOpening",
+  );
   const shares = (mouth as ResultTolerance).shares;
   return [
     { words: "What each truing of the sole costs the mouth.", picture: mouthPlot(plane) },
@@ -231,10 +233,10 @@ function plotsOf(plane: Elevation, design: Design) {
     },
     {
       words: "What the year's dry and damp days do to the gaps (indicative).",
-      picture: seasonsPlot(seasonSeriesOf(plane), {
+      picture: seasonsPlot(planeSeasonSeries(plane), {
         units,
         of: name,
-        planned: seasonsOf(plane).planned.moisture,
+        planned: planeSeasons(plane).planned.moisture,
         leastGap: LEAST_GAP,
       }),
     },

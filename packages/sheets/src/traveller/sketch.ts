@@ -6,20 +6,20 @@ import {
   type Circle,
   circleOutline,
   cosDeg,
-  facetted,
   line,
   type Point,
   point,
   polygon,
   type Segment,
   sinDeg,
+  tessellate,
 } from "@lamplane/geometry";
-import { trimmed } from "@lamplane/parameters/units";
-import { arrowHead, dimension } from "../picture/dimensions.ts";
-import { framed, marksBounds, shiftedMark } from "../picture/framed.ts";
+import { formatDecimal } from "@lamplane/parameters/units";
+import { drawArrowHead, drawDimension } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { LineKind, Picture, PictureMark, Shade } from "../picture/picture.ts";
-import { wordsWidth } from "../picture/words-width.ts";
+import { framePicture, marksBounds, translateMark } from "../picture/picture-frame.ts";
+import { textWidth } from "../picture/text-metrics.ts";
 
 /** mm between an outline, or what is dimensioned already, and the next dimension line. */
 const ROW = 5.6;
@@ -33,9 +33,9 @@ const HEAD = { length: 3.4, half: 1.3 };
 
 type Side = "left" | "right";
 /** Words with the place that they name, in the thing's own frame. */
-export interface Named {
+export interface NamedPoint {
   readonly words: string;
-  readonly place: Point;
+  readonly point: Point;
 }
 
 /** A drawing under way; places are in the thing's own frame and true size, distances told in mm are of the paper. */
@@ -85,17 +85,18 @@ export class Sketch {
     const { y } = this.at(place);
     const x = this.at(place).x + right;
     const at = point(x, y + up - 0.36 * size);
-    const half = wordsWidth(text, size, bold) / 2 + 0.8;
+    const half = textWidth(text, size, bold) / 2 + 0.8;
     const isFree = this.marks.all.every(
-      (mark) => mark.kind !== "text" || !boxesMeet(wordBox(mark.text, mark.at, mark), { at: point(x, y + up), half }),
+      (mark) =>
+        mark.kind !== "text" || !boxesOverlap(wordBox(mark.text, mark.at, mark), { at: point(x, y + up), half }),
     );
     if (isFree) this.marks.label(text, at, { size, bold, anchor: "middle" });
     return this;
   }
 
   /** Words in a box of the thing, only where they fit into it. */
-  wordsIn(text: string, place: Point, room: number, options: { up?: number; bold?: boolean } = {}): this {
-    const wide = wordsWidth(text, LETTERING.small, options.bold) + 1;
+  wordsWithin(text: string, place: Point, room: number, options: { up?: number; bold?: boolean } = {}): this {
+    const wide = textWidth(text, LETTERING.small, options.bold) + 1;
     return wide <= room * this.scale ? this.words(text, place, options) : this;
   }
 
@@ -103,7 +104,7 @@ export class Sketch {
   level(words: string, from: Point, to: Point, side: "below" | "above" = "below"): this {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "below" ? min.y - ROW : max.y + ROW - 1.5;
-    dimension(this.marks, words, this.at(from), this.at(to), "level", at);
+    drawDimension(this.marks, words, this.at(from), this.at(to), "level", at);
     return this;
   }
 
@@ -111,7 +112,7 @@ export class Sketch {
   upright(words: string, from: Point, to: Point, side: Side): this {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "left" ? min.x - COLUMN : max.x + COLUMN;
-    dimension(this.marks, words, this.at(from), this.at(to), "upright", at);
+    drawDimension(this.marks, words, this.at(from), this.at(to), "upright", at);
     return this;
   }
 
@@ -120,8 +121,8 @@ export class Sketch {
     const c = this.at(corner);
     const on = (direction: number, r = radius) => point(c.x + r * cosDeg(direction), c.y + r * sinDeg(direction));
     this.marks.line("thin", arc(on(from), on(to), c));
-    arrowHead(this.marks, on(to), to + 90);
-    arrowHead(this.marks, on(from), from - 90);
+    drawArrowHead(this.marks, on(to), to + 90);
+    drawArrowHead(this.marks, on(from), from - 90);
     const middle = (from + to) / 2;
     const beyond = on(middle, radius + 1.5);
     const anchor = cosDeg(middle) > 0.3 ? "start" : cosDeg(middle) < -0.3 ? "end" : "middle";
@@ -141,12 +142,14 @@ export class Sketch {
   }
 
   /** Words in a column beside all that is drawn, each with a line to what it names; from the top down in the places' order. */
-  name(side: Side, named: readonly Named[]): this {
+  name(side: Side, named: readonly NamedPoint[]): this {
     if (named.length === 0) return this;
     const { min, max } = marksBounds(this.marks.all);
-    const sorted = named.map(({ words, place }) => ({ words, at: this.at(place) })).sort((a, b) => b.at.y - a.at.y);
+    const sorted = named
+      .map(({ words, point: place }) => ({ words, at: this.at(place) }))
+      .sort((a, b) => b.at.y - a.at.y);
     const middle = sorted.reduce((sum, { at }) => sum + at.y, 0) / sorted.length;
-    const rows = spread(
+    const rows = spreadHeights(
       sorted.map(({ at }) => at.y),
       middle,
     );
@@ -164,7 +167,7 @@ export class Sketch {
 }
 
 /** Heights at which words stand no nearer to one another than a line, as near to those wanted as that allows. Falling. */
-function spread(wanted: readonly number[], middle: number): number[] {
+function spreadHeights(wanted: readonly number[], middle: number): number[] {
   const down: number[] = [];
   for (const y of wanted) down.push(Math.min(y, (down.at(-1) ?? y + LEADING) - LEADING));
   const shift = middle - down.reduce((sum, y) => sum + y, 0) / down.length;
@@ -172,7 +175,7 @@ function spread(wanted: readonly number[], middle: number): number[] {
 }
 
 const wordBox = (text: string, at: Point, { size, anchor = "start", bold = false, turn = 0 }: TextLike) => {
-  const width = wordsWidth(text, size, bold);
+  const width = textWidth(text, size, bold);
   const left = { start: 0, middle: -width / 2, end: -width }[anchor];
   const corners = [left, left + width].flatMap((x) => [point(x, -0.25 * size), point(x, 0.8 * size)]);
   const [c, s] = [cosDeg(turn), sinDeg(turn)];
@@ -185,24 +188,25 @@ interface TextLike {
   readonly turn?: number;
 }
 
-const boxesMeet = (box: { min: Point; max: Point }, { at, half }: { at: Point; half: number }): boolean =>
+const boxesOverlap = (box: { min: Point; max: Point }, { at, half }: { at: Point; half: number }): boolean =>
   box.min.x < at.x + half && box.max.x > at.x - half && box.min.y < at.y + 2 && box.max.y > at.y - 2;
 
 /** Scales that a drawing may have. @see ISO 5455:1979 (from memory) for 2:1, 5:1, 1:2, 1:5, 1:10; the steps between keep small pages readable */
 const SCALES = [10, 5, 4, 3, 2, 1.5, 1, 1 / 1.5, 1 / 2, 1 / 2.5, 1 / 3, 1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 15];
-const scaleText = (scale: number): string => (scale >= 1 ? `${trimmed(scale, 2)}:1` : `1:${trimmed(1 / scale, 2)}`);
+const scaleText = (scale: number): string =>
+  scale >= 1 ? `${formatDecimal(scale, 2)}:1` : `1:${formatDecimal(1 / scale, 2)}`;
 
 /** Room for a view on the paper, mm; `most` is the largest scale that it may have. */
-export interface Room {
+export interface ViewRoom {
   readonly width: number;
   readonly height: number;
   readonly most?: number;
 }
-export const WHOLE: Room = { width: 186, height: 66, most: 1 };
-export const HALF: Room = { width: 90, height: 62, most: 1 };
+export const WHOLE: ViewRoom = { width: 186, height: 66, most: 1 };
+export const HALF: ViewRoom = { width: 90, height: 62, most: 1 };
 
 /** A view at the largest scale at which it goes into its room, its name and scale over it. */
-export function view(name: string, room: Room, draw: (sketch: Sketch) => void): readonly PictureMark[] {
+export function scaledView(name: string, room: ViewRoom, draw: (sketch: Sketch) => void): readonly PictureMark[] {
   const scales = SCALES.filter((scale) => scale <= (room.most ?? 1));
   for (const [i, scale] of scales.entries()) {
     const sketch = new Sketch(scale);
@@ -213,7 +217,7 @@ export function view(name: string, room: Room, draw: (sketch: Sketch) => void): 
       bold: true,
     });
     const whole = marksBounds(sketch.marks.all);
-    const marks = wordsLast(sketch.marks.all);
+    const marks = moveTextToTop(sketch.marks.all);
     const fits = whole.max.x - whole.min.x <= room.width && whole.max.y - whole.min.y <= room.height;
     if (fits || i === scales.length - 1) return marks;
   }
@@ -221,7 +225,7 @@ export function view(name: string, room: Room, draw: (sketch: Sketch) => void): 
 }
 
 /** Words with the white under them over everything else: a line that comes later does not run through them. */
-function wordsLast(marks: readonly PictureMark[]): PictureMark[] {
+function moveTextToTop(marks: readonly PictureMark[]): PictureMark[] {
   const isPatch = (i: number) => {
     const mark = marks[i];
     return mark?.kind === "area" && mark.shade === 0 && marks[i + 1]?.kind === "text";
@@ -248,20 +252,20 @@ export interface Window {
 }
 
 /** An outline cut off by a window, arcs as chords: what is shown so is near enough to straight. */
-export function within(outline: readonly Segment[], { left, right, low, high }: Window) {
+export function clipToWindow(outline: readonly Segment[], { left, right, low, high }: Window) {
   const sides: readonly ((p: Point) => number)[] = [
     (p) => p.x - left,
     (p) => right - p.x,
     (p) => p.y - low,
     (p) => high - p.y,
   ];
-  const corners = sides.reduce(cutOff, facetted(outline, CHORDS));
+  const corners = sides.reduce(clipHalfPlane, tessellate(outline, CHORDS));
   return polygon(...corners);
 }
 const CHORDS = 0.05; // mm: a tenth of a line's width, drawn true size
 
 /** Sutherland and Hodgman's clipping by one side. */
-const cutOff = (corners: readonly Point[], inside: (p: Point) => number): Point[] =>
+const clipHalfPlane = (corners: readonly Point[], inside: (p: Point) => number): Point[] =>
   corners.flatMap((here, i) => {
     const next = corners[(i + 1) % corners.length]!;
     const [a, b] = [inside(here), inside(next)];
@@ -273,20 +277,20 @@ const cutOff = (corners: readonly Point[], inside: (p: Point) => number): Point[
 const BETWEEN_VIEWS = 6;
 
 /** One view below another as one view, left edges in line. */
-export function oneBelow(upper: readonly PictureMark[], lower: readonly PictureMark[]): readonly PictureMark[] {
+export function stackViews(upper: readonly PictureMark[], lower: readonly PictureMark[]): readonly PictureMark[] {
   const [above, below] = [marksBounds(upper), marksBounds(lower)];
   const shift = point(above.min.x - below.min.x, above.min.y - BETWEEN_VIEWS - below.max.y);
-  return [...upper, ...lower.map((mark) => shiftedMark(mark, shift))];
+  return [...upper, ...lower.map((mark) => translateMark(mark, shift))];
 }
 
 /** Whether views go beside each other in a row. */
-export const goBeside = (views: readonly (readonly PictureMark[])[], width = WHOLE.width): boolean =>
+export const fitInRow = (views: readonly (readonly PictureMark[])[], width = WHOLE.width): boolean =>
   views.reduce((sum, marks) => sum + marksBounds(marks).max.x - marksBounds(marks).min.x, 0) +
     (views.length - 1) * BETWEEN_VIEWS <=
   width;
 
 /** Views beside each other, in rows no wider than `width`, as one picture. */
-export function composed(
+export function composeViews(
   about: Pick<Picture, "name" | "title" | "description">,
   views: readonly (readonly PictureMark[])[],
   width = WHOLE.width,
@@ -297,16 +301,16 @@ export function composed(
     const { min, max } = marksBounds(marks);
     if (left > 0 && left + max.x - min.x > width) [left, top] = [0, low - BETWEEN_VIEWS];
     const shift = point(left - min.x, top - max.y);
-    placed.push(...marks.map((mark) => shiftedMark(mark, shift)));
+    placed.push(...marks.map((mark) => translateMark(mark, shift)));
     left += max.x - min.x + BETWEEN_VIEWS;
     low = Math.min(low, top - (max.y - min.y));
   }
-  return framed(about, placed);
+  return framePicture(about, placed);
 }
 
 /** An upright rectangle. */
-export const box = (left: number, low: number, right: number, high: number) =>
+export const boxPolygon = (left: number, low: number, right: number, high: number) =>
   polygon(point(left, low), point(right, low), point(right, high), point(left, high));
 
 /** Direction from one point to another, degrees. */
-export const directionOf = (from: Point, to: Point): number => atan2Deg(to.y - from.y, to.x - from.x);
+export const lineDirection = (from: Point, to: Point): number => atan2Deg(to.y - from.y, to.x - from.x);

@@ -1,12 +1,12 @@
 // What a step of the traveller is: plain data, the same for every page format. Every number is read off the plane once.
-import type { JOB, MeasuredKey } from "@lamplane/bench";
+import type { JOB_STEPS, MeasuredKey } from "@lamplane/bench";
 import type { Picture } from "../picture/picture.ts";
 
 /** Steps of the bench, with what comes before the first and after the last. */
-export type TravellerKey = (typeof JOB)[number];
+export type TravellerKey = (typeof JOB_STEPS)[number];
 
 /** One number of a step. */
-export interface NumberRow {
+export interface StepNumber {
   readonly label: string;
   /** In the maker's unit: on the rule's division that lies on the safe side. */
   readonly value: string;
@@ -41,7 +41,7 @@ export interface TravellerStep {
   /** What is done, in a sentence or two. */
   readonly task: string;
   readonly why?: string;
-  readonly numbers: readonly NumberRow[];
+  readonly numbers: readonly StepNumber[];
   /** In order. */
   readonly instructions: readonly string[];
   /** What must be true before the next step is begun. */

@@ -2,4 +2,4 @@
 import { cosDeg, sinDeg } from "@lamplane/geometry";
 
 /** Cosine and sine of an angle in degrees. */
-export const inDegrees = (angle: number): [cosine: number, sine: number] => [cosDeg(angle), sinDeg(angle)];
+export const cosSinDegrees = (angle: number): [cosine: number, sine: number] => [cosDeg(angle), sinDeg(angle)];

@@ -1,15 +1,15 @@
 // The body beside the elevation: canvas, names with leader lines, standard views, the slider that opens it, the cut.
-import { html, keep, svg, write } from "../elements.ts";
-import type { AboutBody, PartMesh } from "../protocol.ts";
-import { nameOf } from "../state/format.ts";
+import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
+import type { BodyInfo, PartMesh } from "../protocol.ts";
+import { parameterName } from "../state/format.ts";
+import { BODY_VIEWS, type BodyView } from "./body-views.ts";
 import { type BodyScene, type BodyState, createBodyScene } from "./scene.ts";
-import { BODY_VIEWS, type BodyView } from "./views-of-body.ts";
 
 export interface BodyField {
   readonly element: HTMLElement;
-  show(parts: readonly PartMesh[], about: AboutBody): void;
+  show(parts: readonly PartMesh[], about: BodyInfo): void;
   /** Says in words why there is no body to be seen. */
-  tell(why: string | undefined): void;
+  showMessage(why: string | undefined): void;
   recolour(): void;
   drawNow(): void;
   /** Takes the size that it has now, and fits the body into it. */
@@ -70,9 +70,9 @@ export function createBodyField(): BodyField {
       state = { ...state, ...about };
       if (!scene) scene = started();
       scene?.show(parts, state);
-      tell(undefined);
+      showMessage(undefined);
     },
-    tell,
+    showMessage,
     recolour: () => scene?.recolour(),
     drawNow: () => scene?.drawNow(),
     refit() {
@@ -88,12 +88,12 @@ export function createBodyField(): BodyField {
       made.onDrawn(placeNames);
       return made;
     } catch {
-      tell("This browser shows no 3D here (WebGL 2 is off); elevation, notes and files do not need it.");
+      showMessage("This browser shows no 3D here (WebGL 2 is off); elevation, notes and files do not need it.");
       return undefined;
     }
   }
 
-  function tell(words: string | undefined) {
+  function showMessage(words: string | undefined) {
     if (scene || words !== undefined) why.textContent = words ?? "";
     board.classList.toggle("is-empty", words !== undefined);
   }
@@ -115,32 +115,33 @@ export function createBodyField(): BodyField {
     const all = named.checked ? (scene?.middles() ?? []) : [];
     const { x: width, y: height } = scene?.size() ?? { x: 0, y: 0 };
     const sides = splitInTwo(all, width);
-    const placed = sides.flatMap((side, k) => spread(side, height).map((n) => ({ ...n, isRight: k === 1 })));
-    write(lines, { width, height });
-    keep(
+    const placed = sides.flatMap((side, k) => spreadNames(side, height).map((n) => ({ ...n, isRight: k === 1 })));
+    setAttributes(lines, { width, height });
+    reconcileChildren(
       names,
       placed,
       () => html("li"),
       (item, { name, at, isRight }) => {
-        item.textContent = partWords(name);
+        item.textContent = partLabel(name);
         item.className = isRight ? "on-right" : "on-left";
         item.style.transform = `translateY(${at.toFixed(1)}px) translateY(-50%)`;
       },
     );
-    keep(
+    reconcileChildren(
       lines,
       placed,
       () => svg("path"),
       (path, { x, y, at, isRight, name }) => {
         const end = isRight ? width - 8 - name.length * 6.4 : 8 + name.length * 6.4;
-        write(path, { d: `M${end} ${at}L${x} ${y}m-2 0a2 2 0 1 0 4 0a2 2 0 1 0 -4 0` });
+        setAttributes(path, { d: `M${end} ${at}L${x} ${y}m-2 0a2 2 0 1 0 4 0a2 2 0 1 0 -4 0` });
       },
     );
   }
 }
 
 /** A part's name as the trade says it: `cheek-left` is the left cheek. */
-const partWords = (name: string): string => nameOf(name.replaceAll("-", " ")).replace(/^(\w+) (left|right)$/, "$2 $1");
+const partLabel = (name: string): string =>
+  parameterName(name.replaceAll("-", " ")).replace(/^(\w+) (left|right)$/, "$2 $1");
 
 const TURNS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -166,7 +167,7 @@ function splitInTwo(all: readonly Named[], width: number): [Named[], Named[]] {
 const LINE = 22; // px: a name's own height
 
 /** Names one under another near their parts, kept on the canvas. */
-function spread(side: readonly Named[], height: number): (Named & { at: number })[] {
+function spreadNames(side: readonly Named[], height: number): (Named & { at: number })[] {
   const sorted = [...side].sort((a, b) => a.y - b.y);
   let last = 0;
   const down = sorted.map((n) => {

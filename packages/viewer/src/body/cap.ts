@@ -9,7 +9,7 @@ import {
   Vector2,
   Vector3,
 } from "three";
-import { inDegrees } from "./angles.ts";
+import { cosSinDegrees } from "./angles.ts";
 
 const GRID = 1e3; // per mm: ends nearer than a thousandth are the same corner
 
@@ -73,7 +73,7 @@ void main() {
 /** @param hatch direction, degrees, and spacing, mm: neighbours differ (ISO 128-3) */
 export function capMaterial(hatch: readonly [turn: number, spacing: number]): ShaderMaterial {
   const [turn, spacing] = hatch;
-  const [c, s] = inDegrees(turn);
+  const [c, s] = cosSinDegrees(turn);
   return new ShaderMaterial({
     glslVersion: GLSL3,
     vertexShader: VERTEX,

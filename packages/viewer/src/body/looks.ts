@@ -1,5 +1,5 @@
 // Tones of the parts, read from the style sheet so that light and dark agree with the page; how each is opened and hatched.
-import { inDegrees } from "./angles.ts";
+import { cosSinDegrees } from "./angles.ts";
 import type { PartLook } from "./materials.ts";
 
 export interface Tones {
@@ -19,7 +19,7 @@ const TONE_OF: Readonly<Record<string, string>> = {
 };
 
 /** Colours that the style sheet gives, 0 to 1 for each channel, linear in nothing: they are drawn as they stand. */
-export function tonesOf(element: Element): Tones {
+export function readTones(element: Element): Tones {
   const style = getComputedStyle(element);
   const colour = (name: string): number[] => {
     const hex = style.getPropertyValue(name).trim().replace("#", "");
@@ -38,8 +38,13 @@ export function tonesOf(element: Element): Tones {
 const HEART = 150; // mm from the body to the heart of the tree: rings of a board from a common trunk
 
 /** @param rings angle of the growth rings to the sole, degrees: 0 flat sawn, 90 quarter sawn */
-export function lookOf(part: string, grain: readonly [number, number, number], rings: number, tones: Tones): PartLook {
-  const [c, s] = inDegrees(rings);
+export function makePartLook(
+  part: string,
+  grain: readonly [number, number, number],
+  rings: number,
+  tones: Tones,
+): PartLook {
+  const [c, s] = cosSinDegrees(rings);
   const [down, out] = [-c * HEART, s * HEART];
   const heart: [number, number, number] =
     part === "cross-pin"
@@ -63,12 +68,12 @@ const HATCH: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 /** How far a part moves when the body is opened along its glue lines, in the plane's frame; `open` 0 to 1. */
-export function openedBy(part: string, open: number, width: number, bedAngle: number): [number, number, number] {
+export function explodedOffset(part: string, open: number, width: number, bedAngle: number): [number, number, number] {
   const aside = Math.min(1, open * 1.6) * width * 1.05;
   if (part === "cheek-left") return [0, 0, aside];
   if (part === "cheek-right") return [0, 0, -aside];
   const draw = Math.max(0, open - 0.4) * 1.7;
-  const up = inDegrees(bedAngle);
+  const up = cosSinDegrees(bedAngle);
   if (part === "wedge") return [up[0] * draw * 75, up[1] * draw * 75, 0];
   if (part === "iron" || part.startsWith("cap")) return [up[0] * draw * 40, up[1] * draw * 40, 0];
   if (part === "front-block") return [-draw * 12, 0, 0];

@@ -14,7 +14,7 @@ import type { PartMesh } from "../protocol.ts";
 import { capGeometry, capMaterial } from "./cap.ts";
 import type { Tones } from "./looks.ts";
 import { type PartLook, partMaterial } from "./materials.ts";
-import { penLines } from "./pen-lines.ts";
+import { createPenLines } from "./pen-lines.ts";
 
 export interface PartObject {
   readonly name: string;
@@ -33,11 +33,11 @@ const EDGE = 1.4; // px
 const CUT_EDGE = 2.2; // px: what is cut is drawn heavier (ISO 128-3)
 
 /** @param size of the canvas, px; shared, so that a new size needs no word to each part */
-export function partObject(mesh: PartMesh, look: PartLook, tones: Tones, size: Vector2): PartObject {
+export function createPartObject(mesh: PartMesh, look: PartLook, tones: Tones, size: Vector2): PartObject {
   const geometry = new BufferGeometry();
   const faces = partMaterial(look);
-  const edges = penLines(EDGE, size);
-  const section = penLines(CUT_EDGE, size);
+  const edges = createPenLines(EDGE, size);
+  const section = createPenLines(CUT_EDGE, size);
   const shadowInk = new MeshBasicMaterial({ depthWrite: false });
   const shadow = new Mesh(geometry, shadowInk);
   shadow.renderOrder = -1;

@@ -33,7 +33,7 @@ export interface PenLines {
 }
 
 /** @param width of the lines, px @param size of the canvas, px, shared by all lines on it */
-export function penLines(width: number, size: Vector2): PenLines {
+export function createPenLines(width: number, size: Vector2): PenLines {
   const material = new ShaderMaterial({
     glslVersion: GLSL3,
     vertexShader: VERTEX,

@@ -1,13 +1,13 @@
 // The body in space: a drawing that turns. It is drawn only when something has changed.
 import { Box3, OrthographicCamera, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
-import type { AboutBody, PartMesh } from "../protocol.ts";
-import { finenessOf, isSoftware } from "./fineness.ts";
-import { lookOf, openedBy, tonesOf } from "./looks.ts";
-import { type PartObject, partObject } from "./part-object.ts";
-import { type BodyView, directionOf } from "./views-of-body.ts";
+import type { BodyInfo, PartMesh } from "../protocol.ts";
+import { type BodyView, viewDirection } from "./body-views.ts";
+import { explodedOffset, makePartLook, readTones } from "./looks.ts";
+import { createPartObject, type PartObject } from "./part-object.ts";
+import { createRenderQuality, usesSoftwareRenderer } from "./render-quality.ts";
 
-export interface BodyState extends AboutBody {
+export interface BodyState extends BodyInfo {
   /** 0 together, 1 as far apart as it goes. */
   readonly open: number;
   readonly isCut: boolean;
@@ -35,11 +35,11 @@ const ROOM = 1.16; // how much more than the body the picture holds when it is f
 const FLOOR_GAP = 0.6; // mm: the shadow lies a little under the sole
 
 /** Without a graphics processor the smoothing of edges would cost more than the picture. */
-const drawsInSoftware = isSoftware();
+const drawsInSoftware = usesSoftwareRenderer();
 
 export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   const renderer = new WebGLRenderer({ canvas, antialias: !drawsInSoftware, alpha: true, preserveDrawingBuffer: true });
-  const fineness = finenessOf(renderer);
+  const fineness = createRenderQuality(renderer);
   const scene = new Scene();
   const camera = new OrthographicCamera(-1, 1, 1, -1, -3000, 3000);
   const controls = new OrbitControls(camera, canvas);
@@ -65,7 +65,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
       pose(next);
       if (meshes.length === 0) return;
       if (fittedSpan === undefined) look("corner");
-      else if (isOtherSize(spanOf(parts.values()), fittedSpan)) fit();
+      else if (isOtherSize(partsSpan(parts.values()), fittedSpan)) fit();
     },
     pose,
     look,
@@ -87,9 +87,9 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
     fit,
     resize,
     recolour() {
-      const tones = tonesOf(canvas);
+      const tones = readTones(canvas);
       for (const part of parts.values()) {
-        const look = lookOf(part.name, part.mesh.grain, state.rings, tones);
+        const look = makePartLook(part.name, part.mesh.grain, state.rings, tones);
         part.faces.uniforms.heart!.value.set(...look.heart);
         part.ink(look, tones);
       }
@@ -109,8 +109,8 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   };
 
   function add(mesh: PartMesh, next: BodyState) {
-    const tones = tonesOf(canvas);
-    const part = partObject(mesh, lookOf(mesh.name, mesh.grain, next.rings, tones), tones, size);
+    const tones = readTones(canvas);
+    const part = createPartObject(mesh, makePartLook(mesh.name, mesh.grain, next.rings, tones), tones, size);
     part.cut(next.isCut);
     parts.set(mesh.name, part);
     scene.add(part.group, part.shadow);
@@ -126,16 +126,16 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
     const turned = next.rings !== state.rings;
     const cutChanged = next.isCut !== state.isCut;
     state = next;
-    const low = soleOf(parts.values());
+    const low = lowestZ(parts.values());
     for (const part of parts.values()) {
-      const [x, y, z] = openedBy(part.name, next.open, next.bodyWidth, next.bedAngle);
+      const [x, y, z] = explodedOffset(part.name, next.open, next.bodyWidth, next.bedAngle);
       part.group.position.set(x, y, z);
       part.shadow.position.set(x, low - FLOOR_GAP, z);
       part.shadow.scale.set(1, 1e-4, 1);
       if (cutChanged) part.cut(next.isCut);
       part.group.visible = part.shadow.visible = !(next.isCut && part.name === "cheek-left");
       if (turned) {
-        const look = lookOf(part.name, part.mesh.grain, next.rings, tonesOf(canvas));
+        const look = makePartLook(part.name, part.mesh.grain, next.rings, readTones(canvas));
         part.faces.uniforms.heart!.value.set(...look.heart);
       }
     }
@@ -143,9 +143,9 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   }
 
   function look(view: BodyView) {
-    const middle = boxOf(parts.values()).getCenter(new Vector3());
+    const middle = partsBox(parts.values()).getCenter(new Vector3());
     controls.target.copy(middle);
-    camera.position.copy(middle).addScaledVector(directionOf(view), 800);
+    camera.position.copy(middle).addScaledVector(viewDirection(view), 800);
     camera.up.set(0, 1, 0);
     controls.update();
     fit();
@@ -153,15 +153,15 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
 
   function fit() {
     if (parts.size === 0) return;
-    const box = boxOf(parts.values());
-    fittedSpan = spanOf(parts.values());
+    const box = partsBox(parts.values());
+    fittedSpan = partsSpan(parts.values());
     controls.target.copy(box.getCenter(new Vector3()));
     const direction = camera.position.clone().sub(controls.target).normalize();
-    if (direction.lengthSq() === 0) direction.copy(directionOf("corner"));
+    if (direction.lengthSq() === 0) direction.copy(viewDirection("corner"));
     camera.position.copy(controls.target).addScaledVector(direction, 800);
     controls.update();
     camera.updateMatrixWorld();
-    const [wide, high] = spanSeen(box, camera);
+    const [wide, high] = visibleSpan(box, camera);
     camera.zoom = 1;
     const { clientWidth: w, clientHeight: h } = canvas;
     const height = Math.max(high * ROOM, (wide * ROOM * h) / Math.max(w, 1));
@@ -187,7 +187,7 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
 
   function draw() {
     asked = 0;
-    fineness.moved(() => renderer.render(scene, camera));
+    fineness.onMove(() => renderer.render(scene, camera));
     renderer.render(scene, camera);
     for (const listen of listeners) listen();
   }
@@ -204,26 +204,26 @@ export function createBodyScene(canvas: HTMLCanvasElement): BodyScene {
   }
 }
 
-function boxOf(parts: Iterable<PartObject>): Box3 {
+function partsBox(parts: Iterable<PartObject>): Box3 {
   const box = new Box3();
   for (const { group } of parts) if (group.visible) box.expandByObject(group);
   return box;
 }
 
 /** Corner to corner, mm. */
-const spanOf = (parts: Iterable<PartObject>): number => boxOf(parts).getSize(new Vector3()).length();
+const partsSpan = (parts: Iterable<PartObject>): number => partsBox(parts).getSize(new Vector3()).length();
 
 /** A body so much larger runs out of the picture, one so much smaller is lost in it; less is left as the maker turned it. */
 const isOtherSize = (span: number, fitted: number): boolean => Math.max(span / fitted, fitted / span) > ROOM;
 
-function soleOf(parts: Iterable<PartObject>): number {
+function lowestZ(parts: Iterable<PartObject>): number {
   let low = 0;
   for (const { mesh } of parts) for (let i = 1; i < mesh.corners.length; i += 3) low = Math.min(low, mesh.corners[i]!);
   return low;
 }
 
 /** Width and height of a box as the camera sees it, mm. */
-function spanSeen(box: Box3, camera: OrthographicCamera): [number, number] {
+function visibleSpan(box: Box3, camera: OrthographicCamera): [number, number] {
   const [xs, ys]: [number[], number[]] = [[], []];
   for (const x of [box.min.x, box.max.x])
     for (const y of [box.min.y, box.max.y])

@@ -1,19 +1,19 @@
 // Leader lines from the notes to where the trouble is on the elevation, each ending in the note's number in a ring.
-import { keep, svg, write } from "../elements.ts";
-import type { Spot } from "../protocol.ts";
-import type { ShownNote } from "./notes.ts";
+import { reconcileChildren, setAttributes, svg } from "../elements.ts";
+import type { SheetPoint } from "../protocol.ts";
+import type { VisibleNote } from "./notes.ts";
 
 export interface Leaders {
   readonly element: SVGSVGElement;
   /** @param pixelsOf place in the window of a named point, none where it is not drawn */
   clear(): void;
-  draw(notes: readonly ShownNote[], pixelsOf: (place: string) => Spot | undefined): void;
+  draw(notes: readonly VisibleNote[], pixelsOf: (place: string) => SheetPoint | undefined): void;
 }
 
-interface Line {
+interface LeaderLine {
   readonly d: string;
   readonly severity: string;
-  readonly end: Spot;
+  readonly end: SheetPoint;
   readonly number: string;
 }
 
@@ -33,10 +33,10 @@ export function createLeaders(within: HTMLElement): Leaders {
       rings.replaceChildren();
     },
     draw(notes, pixelsOf) {
-      const frame = inside(within);
-      write(element, { width: frame.width, height: frame.height });
+      const frame = frameRect(within);
+      setAttributes(element, { width: frame.width, height: frame.height });
       const taken = new Map<string, number>();
-      const drawn = notes.flatMap((note, i): Line[] => {
+      const drawn = notes.flatMap((note, i): LeaderLine[] => {
         const end = pixelsOf(note.place);
         if (!end || note.element.classList.contains("is-mended")) return [];
         const before = taken.get(note.place) ?? 0;
@@ -44,21 +44,21 @@ export function createLeaders(within: HTMLElement): Leaders {
         const ring = { x: end.x - frame.left + before * 2 * RING, y: end.y - frame.top };
         return [
           {
-            d: frame.width < NARROW ? "" : wayFrom(note, frame, ring),
+            d: frame.width < NARROW ? "" : leaderPath(note, frame, ring),
             severity: note.severity,
             end: ring,
             number: String(i + 1),
           },
         ];
       });
-      keep(
+      reconcileChildren(
         lines,
         drawn,
         () => svg("path"),
-        (path, { d, severity }) => write(path, { d, class: `leader leader-${severity}` }),
+        (path, { d, severity }) => setAttributes(path, { d, class: `leader leader-${severity}` }),
       );
-      keep(rings, drawn, ringed, (group, { end, number, severity }) => {
-        write(group, { class: `ring ring-${severity}`, transform: `translate(${end.x} ${end.y})` });
+      reconcileChildren(rings, drawn, createRing, (group, { end, number, severity }) => {
+        setAttributes(group, { class: `ring ring-${severity}`, transform: `translate(${end.x} ${end.y})` });
         group.lastElementChild!.textContent = number;
       });
     },
@@ -66,30 +66,30 @@ export function createLeaders(within: HTMLElement): Leaders {
 }
 
 /** The box in which lines are placed: within the frame line. */
-function inside(element: HTMLElement): DOMRect {
+function frameRect(element: HTMLElement): DOMRect {
   const { left, top } = element.getBoundingClientRect();
   return new DOMRect(left + element.clientLeft, top + element.clientTop, element.clientWidth, element.clientHeight);
 }
 
-const ringed = () => svg("g", {}, svg("circle", { r: RING }), svg("text", { y: 4 }));
+const createRing = () => svg("g", {}, svg("circle", { r: RING }), svg("text", { y: 4 }));
 
 /** Level out of the note on the side where the drawing is, or up beside the notes where it is over them. */
-function wayFrom({ element: note }: ShownNote, frame: DOMRect, end: Spot): string {
+function leaderPath({ element: note }: VisibleNote, frame: DOMRect, end: SheetPoint): string {
   const box = note.getBoundingClientRect();
   const list = note.closest(".note-scroll")!.getBoundingClientRect();
   const y = box.top + DOWN;
   if (y < list.top || y > list.bottom) return "";
   const [left, right, level] = [box.left - frame.left, box.right - frame.left, y - frame.top];
-  const stop = shortOf(end, { x: right + 14, y: level });
+  const stop = shortenToRing(end, { x: right + 14, y: level });
   if (frame.width > BESIDE) return `M${right} ${level}L${right + 14} ${level}L${stop.x} ${stop.y}`;
   const over = list.top - frame.top - 64;
   const from = { x: left - 7, y: over };
-  const last = shortOf(end, from);
+  const last = shortenToRing(end, from);
   return `M${left} ${level}L${from.x} ${level}L${from.x} ${over}L${last.x} ${last.y}`;
 }
 
 /** Where a line to a ring's middle meets the ring. */
-function shortOf(end: Spot, from: Spot): Spot {
+function shortenToRing(end: SheetPoint, from: SheetPoint): SheetPoint {
   const away = Math.hypot(end.x - from.x, end.y - from.y) || 1;
   return { x: end.x + ((from.x - end.x) / away) * RING, y: end.y + ((from.y - end.y) / away) * RING };
 }

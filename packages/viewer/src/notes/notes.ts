@@ -5,9 +5,9 @@ import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
 import type { SheetWords } from "../protocol.ts";
-import { nameOf, type Style, toldText } from "../state/format.ts";
+import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
 
-export interface ShownNote {
+export interface VisibleNote {
   readonly code: string;
   readonly place: string;
   readonly element: HTMLElement;
@@ -17,17 +17,17 @@ export interface ShownNote {
 export interface Notes {
   readonly element: HTMLElement;
   /** Notes now shown, in order: leader lines are drawn to them. */
-  shown(): readonly ShownNote[];
+  visible(): readonly VisibleNote[];
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
-  addCures(findings: readonly Finding[], style: Style): void;
+  addCures(findings: readonly Finding[], style: DisplayUnits): void;
 }
 
 const WIDE = 1320; // px: as in the style sheet, notes have a column of their own
 const SIGN = { stop: "✕", warning: "!", note: "i" } as const;
 const WORD = { stop: "will not work", warning: "look at this", note: "worth knowing" } as const;
 
-export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
+export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
   const list = html("ol", { class: "note-list" });
   const verdict = html("p", { class: "verdict", role: "status" });
   const passed = html("ul", { class: "passed-list" });
@@ -40,9 +40,9 @@ export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
   );
   const element = html("section", { class: "notes", "aria-labelledby": "notes-title" });
   element.append(html("h2", { id: "notes-title" }, "Notes"), verdict, scroll);
-  const items = new Map<string, ShownNote & { finding: Finding }>();
+  const items = new Map<string, VisibleNote & { finding: Finding }>();
 
-  return { element, shown: () => [...items.values()], show, addCures };
+  return { element, visible: () => [...items.values()], show, addCures };
 
   function show({ findings, passed: sound }: SheetWords, holding: boolean) {
     const found = new Map(findings.map((finding) => [finding.code, finding]));
@@ -94,26 +94,26 @@ export function createNotes(mend: (cure: readonly Cure[]) => void): Notes {
     }
   }
 
-  function addCures(findings: readonly Finding[], style: Style) {
+  function addCures(findings: readonly Finding[], style: DisplayUnits) {
     for (const { code, cure } of findings) {
       const place = items.get(code)?.element.querySelector(".cures");
       if (!place) continue;
       if (!cure) place.replaceChildren("No single figure mends this.");
       else {
-        const button = html("button", { type: "button", class: "cure" }, cureWords(cure, style));
-        button.addEventListener("click", () => mend(cure));
+        const button = html("button", { type: "button", class: "cure" }, cureText(cure, style));
+        button.addEventListener("click", () => applyCure(cure));
         place.replaceChildren(button);
       }
     }
   }
 }
 
-const cureWords = (cure: readonly Cure[], style: Style): string =>
-  `Mend: ${cure.map(({ parameter, value }) => `${nameOf(parameter)} ${shown(parameter, value, style)}`).join(", ")}`;
+const cureText = (cure: readonly Cure[], style: DisplayUnits): string =>
+  `Mend: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;
 
-function shown(path: string, value: number | string, style: Style): string {
+function formatCureValue(path: string, value: number | string, style: DisplayUnits): string {
   const row = rowAt(path);
   return typeof value === "number" && row.kind === "number"
-    ? toldText(value, UNIT_OF[row.quantity], style)
+    ? formatWithUnit(value, UNIT_OF[row.quantity], style)
     : String(value);
 }

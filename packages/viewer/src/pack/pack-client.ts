@@ -1,5 +1,5 @@
 // The page's side of file making: fetches the script when it is first needed, asks for one thing after the other.
-import type { PackAnswer, PackAsk } from "./pack-protocol.ts";
+import type { PackRequest, PackResponse } from "./pack-protocol.ts";
 
 export interface PackClient {
   /** @throws Error in words for the maker where the plane may not be built */
@@ -11,9 +11,9 @@ export interface PackClient {
 export function packClient(progress: (words: string) => void): PackClient {
   let worker: Promise<Worker> | undefined;
   let last: Promise<unknown> = Promise.resolve();
-  const asked = (ask: PackAsk): Promise<PackAnswer> => {
-    worker ??= started();
-    const one = last.then(async () => answerTo(await worker!, ask, progress));
+  const asked = (ask: PackRequest): Promise<PackResponse> => {
+    worker ??= startWorker();
+    const one = last.then(async () => requestFrom(await worker!, ask, progress));
     last = one.catch(() => {});
     return one;
   };
@@ -29,9 +29,9 @@ export function packClient(progress: (words: string) => void): PackClient {
   };
 }
 
-function answerTo(worker: Worker, ask: PackAsk, progress: (words: string) => void): Promise<PackAnswer> {
+function requestFrom(worker: Worker, ask: PackRequest, progress: (words: string) => void): Promise<PackResponse> {
   return new Promise((resolve, reject) => {
-    worker.onmessage = ({ data }: MessageEvent<PackAnswer>) => {
+    worker.onmessage = ({ data }: MessageEvent<PackResponse>) => {
       if (data.kind === "progress") progress(data.words);
       else if (data.kind === "failed") reject(new Error(data.words));
       else resolve(data);
@@ -40,7 +40,7 @@ function answerTo(worker: Worker, ask: PackAsk, progress: (words: string) => voi
   });
 }
 
-function started(): Promise<Worker> {
+function startWorker(): Promise<Worker> {
   return new Promise((resolve, reject) => {
     const script = document.createElement("script");
     script.src = "./pack.js";

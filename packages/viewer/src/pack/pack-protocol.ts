@@ -1,6 +1,6 @@
 // What the page asks of the worker that makes files, and what it hears.
 
-export interface PackAsk {
+export interface PackRequest {
   /** The design file, with every change written into it. */
   readonly text: string;
   /** A file of the pack; "" for the whole pack as a zip; undefined for the list of its files. */
@@ -8,7 +8,7 @@ export interface PackAsk {
   readonly folder: string;
 }
 
-export type PackAnswer =
+export type PackResponse =
   | { readonly kind: "progress"; readonly words: string }
   | { readonly kind: "list"; readonly paths: readonly string[] }
   | { readonly kind: "file"; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }

@@ -3,14 +3,14 @@
 import plain from "dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?inline";
 import bold from "dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?inline";
 
-const bytesOf = (dataUrl: string): Uint8Array =>
+const decodeDataUrl = (dataUrl: string): Uint8Array =>
   Uint8Array.from(atob(dataUrl.slice(dataUrl.indexOf(",") + 1)), (sign) => sign.charCodeAt(0));
 
 export const createRequire = () => ({ resolve: (path: string): string => path });
 
 /** @throws Error (our bug) for any file but the typefaces */
 export function readFileSync(path: string): Uint8Array {
-  if (path.endsWith("DejaVuSansCondensed-Bold.ttf")) return bytesOf(bold);
-  if (path.endsWith("DejaVuSansCondensed.ttf")) return bytesOf(plain);
+  if (path.endsWith("DejaVuSansCondensed-Bold.ttf")) return decodeDataUrl(bold);
+  if (path.endsWith("DejaVuSansCondensed.ttf")) return decodeDataUrl(plain);
   throw new Error(`${path}: a page has no such file`);
 }

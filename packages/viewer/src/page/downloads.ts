@@ -8,13 +8,13 @@ export interface Downloads {
   readonly element: HTMLElement;
 }
 
-interface Asked {
+interface DownloadSource {
   /** The design file with every change in it. */
   readonly text: () => Promise<string>;
   readonly name: () => string;
 }
 
-export function createDownloads({ text, name }: Asked): Downloads {
+export function createDownloads({ text, name }: DownloadSource): Downloads {
   const said = html("p", { class: "said", role: "status" });
   const list = html("ul", { class: "file-list" });
   const whole = html("button", { type: "button", class: "whole-pack" }, "whole pack as zip");

@@ -3,7 +3,7 @@ import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
 import type { FigureWords, SheetPlane } from "../protocol.ts";
-import { figureName, limitsOf, nameOf, type Style, toldText } from "../state/format.ts";
+import { type DisplayUnits, figureName, formatWithUnit, limitsText, parameterName } from "../state/format.ts";
 
 export interface HintSource {
   readonly figures: () => Readonly<Record<string, FigureWords>>;
@@ -22,7 +22,7 @@ export function watchForHints(page: HTMLElement, from: HintSource): void {
     if (!target) return;
     clearTimeout(timer);
     const plane = from.plane();
-    if (plane && !target.matches(".is-dragged")) fill(card, target, plane, from.figures());
+    if (plane && !target.matches(".is-dragged")) fillCard(card, target, plane, from.figures());
   };
   const leave = () => {
     clearTimeout(timer);
@@ -44,13 +44,13 @@ export function watchForHints(page: HTMLElement, from: HintSource): void {
   });
 }
 
-function fill(
+function fillCard(
   card: HTMLElement,
   target: HTMLElement,
   plane: SheetPlane,
   figures: Readonly<Record<string, FigureWords>>,
 ) {
-  const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+  const style: DisplayUnits = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
   const path = target.dataset.parameter;
   const key = target.dataset.figure;
   if (path) card.replaceChildren(...parameterLines(path, style));
@@ -68,17 +68,17 @@ function fill(
   card.style.top = `${(below ? box.bottom + 10 : box.top - height - 10) + scrollY}px`;
 }
 
-function parameterLines(path: string, style: Style): Node[] {
+function parameterLines(path: string, style: DisplayUnits): Node[] {
   const row = rowAt(path);
   const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
   const standard =
     row.kind === "number" && typeof row.default === "number"
-      ? `; ${toldText(row.default, unit, style)} unless told otherwise`
+      ? `; ${formatWithUnit(row.default, unit, style)} unless told otherwise`
       : "";
   return [
-    html("strong", {}, nameOf(path)),
+    html("strong", {}, parameterName(path)),
     html("p", {}, row.help),
-    html("p", {}, `${limitsOf(row, style)}${standard}`),
+    html("p", {}, `${limitsText(row, style)}${standard}`),
     ...(row.kind === "number" && row.auto ? [html("p", {}, `auto: ${row.auto}`)] : []),
     html("p", { class: "source" }, `${path} · source: ${row.source}`),
   ];
@@ -88,13 +88,13 @@ function figureLines(
   key: string,
   { help, formula, source, unit }: FigureWords,
   plane: SheetPlane,
-  style: Style,
+  style: DisplayUnits,
 ): Node[] {
   const value = plane.figures[key];
   return [
     html("strong", {}, figureName(key)),
     html("p", {}, help),
-    html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${toldText(value, unit, style)}`}`),
+    html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${formatWithUnit(value, unit, style)}`}`),
     html("p", { class: "source" }, `follows from the others · source: ${source}`),
   ];
 }

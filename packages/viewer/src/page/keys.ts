@@ -1,13 +1,13 @@
 // Keys that work wherever the cursor is, but never while something is typed.
 
-interface KeyDeeds {
+interface KeyActions {
   undo(): void;
   redo(): void;
   save(): void;
   measure(): void;
 }
 
-export function watchKeys({ undo, redo, save, measure }: KeyDeeds): void {
+export function watchKeys({ undo, redo, save, measure }: KeyActions): void {
   document.addEventListener("keydown", (event) => {
     const key = event.key.toLowerCase();
     const isCommand = event.ctrlKey || event.metaKey;

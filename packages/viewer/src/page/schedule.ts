@@ -3,18 +3,18 @@ import { valueAt } from "@lamplane/parameters/design";
 import { type NumberRow, type Row, rowsOf, TABLE, UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol.ts";
-import { type Hands, type NumberControl, numberControl } from "../sheet/control.ts";
-import { nameOf, type Style } from "../state/format.ts";
+import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
+import { type DisplayUnits, parameterName } from "../state/format.ts";
 
 export interface Schedule {
   readonly element: HTMLElement;
   show(plane: SheetPlane): void;
 }
 
-interface Line {
+interface ScheduleLine {
   readonly path: string;
   readonly row: Row;
-  update(plane: SheetPlane, style: Style): void;
+  update(plane: SheetPlane, style: DisplayUnits): void;
 }
 
 const SECTION_WORDS: Readonly<Record<string, string>> = {
@@ -25,7 +25,7 @@ const SECTION_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** Made when it is first opened: it is long, and the first picture should not wait for it. */
-export function createSchedule(hands: Hands): Schedule {
+export function createSchedule(handlers: ControlHandlers): Schedule {
   const body = html("div", { class: "schedule-sections" });
   const element = html(
     "details",
@@ -33,20 +33,20 @@ export function createSchedule(hands: Hands): Schedule {
     html("summary", {}, html("h2", {}, "Schedule of every figure")),
     body,
   );
-  let lines: Line[] | undefined;
+  let lines: ScheduleLine[] | undefined;
   let plane: SheetPlane | undefined;
   const show = (next: SheetPlane) => {
     plane = next;
     if (!element.open) return;
-    lines ??= build(body, hands);
-    const style: Style = { units: next.design.units, smallestFraction: next.design.shop.smallestFraction };
+    lines ??= buildLines(body, handlers);
+    const style: DisplayUnits = { units: next.design.units, smallestFraction: next.design.shop.smallestFraction };
     for (const line of lines) line.update(next, style);
   };
   element.addEventListener("toggle", () => plane && show(plane));
   return { element, show };
 }
 
-function build(body: HTMLElement, hands: Hands): Line[] {
+function buildLines(body: HTMLElement, handlers: ControlHandlers): ScheduleLine[] {
   const sections = new Map<string, { path: string; row: Row }[]>();
   for (const entry of rowsOf(TABLE)) {
     const section = entry.path.includes(".") ? entry.path.split(".")[0]! : "design";
@@ -54,28 +54,34 @@ function build(body: HTMLElement, hands: Hands): Line[] {
   }
   return [...sections].flatMap(([section, rows]) => {
     const list = html("dl");
-    const title = SECTION_WORDS[section] ?? nameOf(section);
+    const title = SECTION_WORDS[section] ?? parameterName(section);
     body.append(html("section", { class: "schedule-section" }, html("h3", {}, title), list));
-    return rows.map(({ path, row }) => lineOf(list, section, path, row, hands));
+    return rows.map(({ path, row }) => createLine(list, section, path, row, handlers));
   });
 }
 
-function lineOf(list: HTMLElement, section: string, path: string, row: Row, hands: Hands): Line {
-  const short = nameOf(path.startsWith(`${section}.`) ? path.slice(section.length + 1) : path);
+function createLine(
+  list: HTMLElement,
+  section: string,
+  path: string,
+  row: Row,
+  handlers: ControlHandlers,
+): ScheduleLine {
+  const short = parameterName(path.startsWith(`${section}.`) ? path.slice(section.length + 1) : path);
   const { element, update } =
     row.kind === "number"
-      ? numberLine(path, row, hands)
+      ? createNumberLine(path, row, handlers)
       : row.kind === "choice"
-        ? choiceLine(path, row, hands)
-        : textLine(path, hands);
+        ? createChoiceLine(path, row, handlers)
+        : createTextLine(path, handlers);
   list.append(html("div", {}, html("dt", {}, short), html("dd", {}, element)));
   return { path, row, update };
 }
 
-type Made = { element: HTMLElement; update: Line["update"] };
+type LineControl = { element: HTMLElement; update: ScheduleLine["update"] };
 
-function numberLine(path: string, row: NumberRow, hands: Hands): Made {
-  const control: NumberControl = numberControl(path, row, hands);
+function createNumberLine(path: string, row: NumberRow, handlers: ControlHandlers): LineControl {
+  const control: NumberControl = createNumberControl(path, row, handlers);
   const unit = UNIT_OF[row.quantity];
   const after = html("span", { class: "unit" });
   const element = html("span", { class: "schedule-number" }, control.element, after);
@@ -83,23 +89,23 @@ function numberLine(path: string, row: NumberRow, hands: Hands): Made {
     element,
     update(plane, style) {
       const given = valueAt(plane.design, path);
-      const value = typeof given === "number" ? given : plane.settled[path];
+      const value = typeof given === "number" ? given : plane.solved[path];
       element.classList.toggle("is-void", value === undefined);
       after.textContent = unit === "mm" ? (style.units === "in" ? "" : "mm") : unit === "°" ? "" : unit;
       const isUnused = value === undefined && given === "auto";
       const [isVoid, isLocked] = [value === undefined, isUnused || plane.locked.includes(path)];
-      control.update({ value: value ?? row.min, given, style, unit, isVoid, isLocked });
+      control.update({ value: value ?? row.min, planned: given, style, unit, isVoid, isLocked });
     },
   };
 }
 
-function choiceLine(path: string, row: Extract<Row, { kind: "choice" }>, hands: Hands): Made {
+function createChoiceLine(path: string, row: Extract<Row, { kind: "choice" }>, handlers: ControlHandlers): LineControl {
   const element = html(
     "select",
-    { "aria-label": nameOf(path), "data-parameter": path },
+    { "aria-label": parameterName(path), "data-parameter": path },
     ...row.choices.map((word) => html("option", { value: word }, word)),
   );
-  element.addEventListener("change", () => hands.change([[path, element.value]], false));
+  element.addEventListener("change", () => handlers.change([[path, element.value]], false));
   return {
     element,
     update(plane) {
@@ -108,16 +114,16 @@ function choiceLine(path: string, row: Extract<Row, { kind: "choice" }>, hands: 
   };
 }
 
-function textLine(path: string, hands: Hands): Made {
+function createTextLine(path: string, handlers: ControlHandlers): LineControl {
   const element = html("input", {
     type: "text",
     class: "words",
-    "aria-label": nameOf(path),
+    "aria-label": parameterName(path),
     "data-parameter": path,
     autocomplete: "off",
     spellcheck: "false",
   });
-  element.addEventListener("change", () => hands.change([[path, element.value]], false));
+  element.addEventListener("change", () => handlers.change([[path, element.value]], false));
   return {
     element,
     update(plane) {

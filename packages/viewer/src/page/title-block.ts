@@ -1,8 +1,8 @@
 // The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
-import { inMillimetres } from "@lamplane/parameters/units";
+import { toMillimetres } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol.ts";
-import { drawnText } from "../state/format.ts";
+import { formatOnDrawing } from "../state/format.ts";
 
 export interface TitleBlock {
   readonly element: HTMLElement;
@@ -10,7 +10,7 @@ export interface TitleBlock {
   say(words: string): void;
 }
 
-const CSS_PIXELS_PER_MM = 96 / inMillimetres(1, "in"); // CSS Values 4: 1in is 96px
+const CSS_PIXELS_PER_MM = 96 / toMillimetres(1, "in"); // CSS Values 4: 1in is 96px
 
 export function createTitleBlock(): TitleBlock {
   const cell = (label: string) => {
@@ -55,7 +55,7 @@ export function createTitleBlock(): TitleBlock {
       scale.value.textContent = perMm === undefined ? "" : scaleText(perMm / CSS_PIXELS_PER_MM);
       const style = { units: design.units, smallestFraction: design.shop.smallestFraction };
       const sizes = [design.body.length, figures.bodyWidth ?? 0, design.body.height];
-      size.value.textContent = `${sizes.map((mm) => drawnText(mm, "mm", style)).join(" × ")}${style.units === "mm" ? " mm" : ""}`;
+      size.value.textContent = `${sizes.map((mm) => formatOnDrawing(mm, "mm", style)).join(" × ")}${style.units === "mm" ? " mm" : ""}`;
       revisionText.textContent = shortHash(JSON.stringify(design));
     },
   };

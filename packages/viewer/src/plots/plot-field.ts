@@ -14,8 +14,13 @@ export interface PlotFields {
   show(plots: Plots): void;
 }
 
-export function createPlots(): PlotFields {
-  const of = { mouth: plotField(), throat: plotField(), seasons: plotField(), shares: plotField() };
+export function createPlotFields(): PlotFields {
+  const of = {
+    mouth: createPlotField(),
+    throat: createPlotField(),
+    seasons: createPlotField(),
+    shares: createPlotField(),
+  };
   return {
     of,
     show(plots) {
@@ -26,7 +31,7 @@ export function createPlots(): PlotFields {
 
 const LARGEST = 3.9; // px to the mm: its letters are then as large as the sheet's
 
-function plotField(): PlotField {
+function createPlotField(): PlotField {
   const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });
   const element = html("figure", { class: "field field-plot", hidden: true }, board);
   return {

@@ -1,14 +1,14 @@
 // One view on the sheet: its lines in SVG, its numbers over them. While the hand is on a number the scale stands still.
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
-import { html, keep, svg, write } from "../elements.ts";
-import type { Dimension, SheetPlane, Spot, View, ViewMark } from "../protocol.ts";
-import { drawnText, type Style } from "../state/format.ts";
-import { type Laying, laidApart } from "./apart.ts";
-import { type Hands, type NumberControl, numberControl } from "./control.ts";
-import { FRACTIONS, type Laid, laid, type Padding, type Scale, toPixels } from "./layout.ts";
-import { boxOf, kindOf, widthOf } from "./number-box.ts";
-import { type Asked, roomy } from "./room.ts";
+import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
+import type { Dimension, SheetPlane, SheetPoint, View, ViewMark } from "../protocol.ts";
+import { type DisplayUnits, formatOnDrawing } from "../state/format.ts";
+import { layOutApart, type SeparationOptions } from "./dimension-separation.ts";
+import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale, toPixels } from "./layout.ts";
+import { autoPosition, numberBox, numberWidth } from "./number-box.ts";
+import { type ControlHandlers, createNumberControl, type NumberControl } from "./number-control.ts";
+import { type FitInput, fitView } from "./view-fit.ts";
 
 export interface Field {
   readonly element: HTMLElement;
@@ -16,9 +16,9 @@ export interface Field {
   measure(): void;
   draw(view: View, plane: SheetPlane, holding: boolean): void;
   /** Pixels on the field of a place on the view. */
-  pixelsOf(spot: Spot): Spot;
+  pixelsOf(spot: SheetPoint): SheetPoint;
   /** Place on the view of pixels on the field. */
-  spotAt(pixels: Spot): Spot;
+  spotAt(pixels: SheetPoint): SheetPoint;
   scale(): Scale | undefined;
   readonly overlay: SVGGElement;
 }
@@ -34,13 +34,13 @@ interface FieldOptions {
   readonly narrowFractions?: number;
   readonly tallest: () => number;
   readonly clipped?: boolean;
-  readonly hands: Hands;
+  readonly handlers: ControlHandlers;
 }
 
-type Shown = NumberControl | { readonly element: HTMLElement; readonly path?: undefined };
+type ShownNumber = NumberControl | { readonly element: HTMLElement; readonly path?: undefined };
 
 export function createField(name: View["name"], options: FieldOptions): Field {
-  const { tallest, clipped, hands } = options;
+  const { tallest, clipped, handlers } = options;
   const caption = html("figcaption", { id: `view-${name}` });
   const marks = svg("g", { class: "marks" });
   const names = svg("g", { class: "names" });
@@ -56,7 +56,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   const numbers = html("div", { class: "numbers" });
   const board = html("div", { class: "board" }, drawing, numbers);
   const element = html("figure", { class: `field field-${name}` }, board, caption);
-  const shown = new Map<string, Shown>();
+  const shown = new Map<string, ShownNumber>();
   const ways = new Map<string, number>();
   let scale: Scale | undefined;
   let width = 0; // px: kept, since reading it between two drawings would lay the page out each time
@@ -69,7 +69,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   };
   return { element, measure, draw, overlay, scale: () => scale, pixelsOf: (spot) => toPixels(scale!, spot), spotAt };
 
-  function spotAt({ x, y }: Spot): Spot {
+  function spotAt({ x, y }: SheetPoint): SheetPoint {
     const { perMm, origin } = scale!;
     return { x: (x - origin.x) / perMm, y: (origin.y - y) / perMm };
   }
@@ -77,19 +77,19 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   function draw(view: View, plane: SheetPlane, holding: boolean) {
     if (width === 0) width = board.clientWidth;
     if (width === 0) return;
-    if (!holding || !scale || scale.width !== width) scale = roomy(askedOf(view, plane));
+    if (!holding || !scale || scale.width !== width) scale = fitView(askedOf(view, plane));
     const { perMm, origin, height } = scale;
-    write(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
-    write(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
-    keep(marks, view.marks, () => svg("path"), paint);
+    setAttributes(drawing, { width, height, viewBox: `0 0 ${width} ${height}` });
+    setAttributes(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
+    reconcileChildren(marks, view.marks, () => svg("path"), setPathStyle);
     if (clipped) frameRound(view);
     caption.textContent = view.title;
-    keep(
+    reconcileChildren(
       names,
       perMm < LEAST_FOR_NAMES ? [] : view.labels,
       () => svg("text"),
       (text, { text: words, at }) => {
-        write(text, { ...toPixels(scale!, at) });
+        setAttributes(text, { ...toPixels(scale!, at) });
         text.textContent = words;
       },
     );
@@ -99,29 +99,29 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   function frameRound(view: View) {
     const [a, b] = [toPixels(scale!, view.box.min), toPixels(scale!, view.box.max)];
     const box = { x: a.x, y: b.y, width: b.x - a.x, height: a.y - b.y };
-    write(window, box);
-    write(frame, box);
+    setAttributes(window, box);
+    setAttributes(frame, box);
   }
 
-  function askedOf(view: View, plane: SheetPlane): Asked {
+  function askedOf(view: View, plane: SheetPlane): FitInput {
     const wanted = wantedOf(view);
     return {
       box: view.box,
       width,
       tallest: tallest(),
-      most: roomFor(options, width, plane.design.units === "in"),
+      most: sidePadding(options, width, plane.design.units === "in"),
       boxesAt(tried, withinSides) {
         const laying = layingAt(tried, view, plane, withinSides ? width : undefined);
-        return laidApart(wanted, laying, new Map(), false).map((place, i) => laying.boxOf(wanted[i]!, place));
+        return layOutApart(wanted, laying, new Map(), false).map((place, i) => laying.boxOf(wanted[i]!, place));
       },
     };
   }
 
-  function layingAt(at: Scale, view: View, plane: SheetPlane, within: number | undefined): Laying {
+  function layingAt(at: Scale, view: View, plane: SheetPlane, within: number | undefined): SeparationOptions {
     const style = styleOf(plane);
     return {
-      lay: (dimension) => laid(dimension, at, view.box, widthOf(dimension, style), style.units === "in"),
-      boxOf: (dimension, place) => boxOf(dimension, place, widthOf(dimension, style)),
+      lay: (dimension) => layOutDimension(dimension, at, view.box, numberWidth(dimension, style), style.units === "in"),
+      boxOf: (dimension, place) => numberBox(dimension, place, numberWidth(dimension, style)),
       width: within,
     };
   }
@@ -129,29 +129,29 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   /** What this width has room for. */
   function wantedOf(view: View): Dimension[] {
     const rank = greatestRank(view.name, width);
-    return closedUp(view.dimensions.filter((dimension) => dimension.rank <= rank));
+    return closeTiers(view.dimensions.filter((dimension) => dimension.rank <= rank));
   }
 
   function drawDimensions(view: View, plane: SheetPlane, holding: boolean) {
     const wanted = wantedOf(view);
     const style = styleOf(plane);
-    const places = laidApart(wanted, layingAt(scale!, view, plane, width), ways, holding);
+    const places = layOutApart(wanted, layingAt(scale!, view, plane, width), ways, holding);
     wanted.forEach((dimension, i) => {
       const number = shown.get(dimension.id) ?? makeNumber(dimension);
-      update(number, dimension, plane, style);
-      setPlace(number.element, places[i]!, kindOf(dimension.shape));
+      updateNumber(number, dimension, plane, style);
+      setPosition(number.element, places[i]!, autoPosition(dimension.shape));
     });
-    keep(
+    reconcileChildren(
       lines,
       places,
       () => svg("path"),
-      (path, { lines: d }) => write(path, { d }),
+      (path, { lines: d }) => setAttributes(path, { d }),
     );
-    keep(
+    reconcileChildren(
       arrows,
       places,
       () => svg("path"),
-      (path, { arrows: d }) => write(path, { d }),
+      (path, { arrows: d }) => setAttributes(path, { d }),
     );
     const ids = new Set(wanted.map(({ id }) => id));
     for (const [id, { element: number }] of shown)
@@ -161,10 +161,10 @@ export function createField(name: View["name"], options: FieldOptions): Field {
       }
   }
 
-  function makeNumber(dimension: Dimension): Shown {
+  function makeNumber(dimension: Dimension): ShownNumber {
     const { id, parameter: path, before = "" } = dimension;
-    const made: Shown = path
-      ? numberControl(path, rowAt(path) as NumberRow, hands, before)
+    const made: ShownNumber = path
+      ? createNumberControl(path, rowAt(path) as NumberRow, handlers, before)
       : {
           element: html("span", {
             class: "number reference",
@@ -179,25 +179,25 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   }
 }
 
-const styleOf = ({ design }: SheetPlane): Style => ({
+const styleOf = ({ design }: SheetPlane): DisplayUnits => ({
   units: design.units,
   smallestFraction: design.shop.smallestFraction,
 });
 
-function update(number: Shown, dimension: Dimension, plane: SheetPlane, style: Style) {
+function updateNumber(number: ShownNumber, dimension: Dimension, plane: SheetPlane, style: DisplayUnits) {
   const { value, unit, before = "" } = dimension;
   if (number.path === undefined) {
-    const text = `${before}(${drawnText(value, unit, style)})`;
+    const text = `${before}(${formatOnDrawing(value, unit, style)})`;
     if (number.element.textContent !== text) number.element.textContent = text;
     return;
   }
   const path = number.path;
-  const given = plane.settled[path] === undefined ? value : "auto";
-  number.update({ value, unit, style, given, isLocked: plane.locked.includes(path) });
+  const given = plane.solved[path] === undefined ? value : "auto";
+  number.update({ value, unit, style, planned: given, isLocked: plane.locked.includes(path) });
 }
 
 const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
-function setPlace(element: HTMLElement, { number, hold }: Laid, kind: string) {
+function setPosition(element: HTMLElement, { number, hold }: LaidDimension, kind: string) {
   const across = hold === "middle" ? "-50%" : hold === "left" ? "0" : "-100%";
   element.style.transform = `translate(${number.x.toFixed(1)}px, ${number.y.toFixed(1)}px) translate(${across}, -50%)`;
   element.dataset.kind = kind;
@@ -210,7 +210,7 @@ function greatestRank(name: View["name"], width: number): Dimension["rank"] {
 }
 
 /** Dimension lines move up where those nearer to the view are left out. */
-function closedUp(dimensions: readonly Dimension[]): Dimension[] {
+function closeTiers(dimensions: readonly Dimension[]): Dimension[] {
   const tiers = new Map<string, number[]>();
   for (const { shape } of dimensions)
     if (shape.kind === "along") tiers.set(shape.side, [...(tiers.get(shape.side) ?? []), shape.tier].sort());
@@ -225,15 +225,18 @@ function closedUp(dimensions: readonly Dimension[]): Dimension[] {
 const NARROW = 480; // px: a phone; fewer numbers stand on each view, the schedule has them all
 
 /** Most room beside a view: less on a phone, more where numbers are fractions of an inch. */
-function roomFor(
+function sidePadding(
   { padding, narrow, narrowFractions = 0 }: Pick<FieldOptions, "padding" | "narrow" | "narrowFractions">,
   width: number,
   inFractions: boolean,
 ): Sides {
-  const [room, more] = width < NARROW ? [narrow, narrowFractions] : [padding, FRACTIONS];
+  const [room, more] = width < NARROW ? [narrow, narrowFractions] : [padding, FRACTION_ROOM];
   return inFractions ? { left: room.left + more, right: room.right + more } : room;
 }
 
-function paint(path: SVGPathElement, { d, line, matter }: ViewMark) {
-  write(path, { d, class: `${line ? `line-${line}` : "line-none"} ${matter ? `matter-${matter}` : "matter-none"}` });
+function setPathStyle(path: SVGPathElement, { d, line, area }: ViewMark) {
+  setAttributes(path, {
+    d,
+    class: `${line ? `line-${line}` : "line-none"} ${area ? `matter-${area}` : "matter-none"}`,
+  });
 }

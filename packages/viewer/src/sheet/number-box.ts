@@ -1,25 +1,25 @@
 // What a number covers on its field: reckoned from its characters, so that nothing is measured while it is drawn.
 import { rowAt } from "@lamplane/parameters/design";
 import type { Dimension } from "../protocol.ts";
-import { drawnText, type Style } from "../state/format.ts";
-import type { NumberBox } from "./apart.ts";
-import type { Laid } from "./layout.ts";
+import { type DisplayUnits, formatOnDrawing } from "../state/format.ts";
+import type { NumberBox } from "./dimension-separation.ts";
+import type { LaidDimension } from "./layout.ts";
 
 const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
 const PER_SMALL = 6.4; // px: words before a number
 
-export function widthOf({ value, unit, before = "", parameter }: Dimension, style: Style): number {
-  const characters = drawnText(value, unit, style).length + (parameter ? 1 : 2);
+export function numberWidth({ value, unit, before = "", parameter }: Dimension, style: DisplayUnits): number {
+  const characters = formatOnDrawing(value, unit, style).length + (parameter ? 1 : 2);
   return characters * PER_CHARACTER + before.length * PER_SMALL + (parameter ? 6 : 0);
 }
 
 const [HIGH, AUTO_WIDE, AUTO_HIGH] = [25, 36, 20]; // px: a number, and the `auto` at its side or under it
 
 /** What a number covers, its `auto` with it. */
-export function boxOf({ parameter, shape }: Dimension, { number, hold }: Laid, width: number): NumberBox {
+export function numberBox({ parameter, shape }: Dimension, { number, hold }: LaidDimension, width: number): NumberBox {
   const row = parameter === undefined ? undefined : rowAt(parameter);
   const hasAuto = row?.kind === "number" && row.auto !== undefined;
-  const isUpright = kindOf(shape) === "upright";
+  const isUpright = autoPosition(shape) === "upright";
   const whole = width + (hasAuto && !isUpright ? AUTO_WIDE : 0);
   const left = number.x - { left: 0, middle: width / 2, right: whole }[hold];
   return {
@@ -31,7 +31,7 @@ export function boxOf({ parameter, shape }: Dimension, { number, hold }: Laid, w
 }
 
 /** Where an `auto` beside the number goes: under it where there is no room at its side. */
-export const kindOf = (shape: Dimension["shape"]): string =>
+export const autoPosition = (shape: Dimension["shape"]): string =>
   shape.kind === "angle" || (shape.kind === "along" && (shape.side === "left" || shape.side === "right"))
     ? "upright"
     : shape.kind;

@@ -2,17 +2,17 @@
 
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
-import { type Change, STAGES, type StageName, type Value } from "../protocol.ts";
+import { type ChangeValue, type ParameterChange, STAGES, type StageName } from "../protocol.ts";
 
 /** Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows. */
-export type Beginning =
+export type DesignOrigin =
   | { readonly kind: "example"; readonly name: string }
   | { readonly kind: "text"; readonly name: string; readonly text: string }
   | { readonly kind: "followed" };
 
-export interface Addressed {
-  readonly beginning: Beginning | undefined;
-  readonly changes: readonly Change[];
+export interface AddressState {
+  readonly beginning: DesignOrigin | undefined;
+  readonly changes: readonly ParameterChange[];
   readonly stage: StageName;
   /** What else stands in the address and was left out, in words. */
   readonly leftOut: readonly string[];
@@ -27,41 +27,42 @@ const OWN_KEYS = ["from", "text", "at"];
 const LONGEST_QUOTE = 40;
 
 /** @returns undefined for the beginning where the address has none, or one that is spoiled */
-export function readAddress(hash: string): Addressed {
+export function parseAddress(hash: string): AddressState {
   const given = new URLSearchParams(hash.replace(/^#/, ""));
   const rows = rowsOf(TABLE);
   const stage = STAGES.find((name) => name === given.get("at")) ?? "shaped";
-  const changes = rows.flatMap(({ path, row }): Change[] => {
+  const changes = rows.flatMap(({ path, row }): ParameterChange[] => {
     const text = given.get(path);
     if (text === null) return [];
     if (text === "" && row.kind === "number" && row.unset) return [[path, undefined]]; // a measured value taken back
     const number = Number(text);
-    const value: Value =
+    const value: ChangeValue =
       row.kind === "number" && text !== "auto" && text.trim() !== "" && Number.isFinite(number) ? number : text;
     return [[path, value]];
   });
   const known = new Set([...OWN_KEYS, ...rows.map(({ path }) => path)]);
-  const beginning = beginningIn(given);
+  const beginning = parseOrigin(given);
   const leftOut = [...new Set(given.keys())]
     .filter((key) => !known.has(key))
-    .map((key) => `the address holds "${quoted(key)}", which is no parameter; it was left out`);
+    .map((key) => `the address holds "${quoteForMessage(key)}", which is no parameter; it was left out`);
   const at = given.get("at");
-  if (at !== null && at !== stage) leftOut.push(`there is no stage "${quoted(at)}"; the sheet shows "${stage}"`);
+  if (at !== null && at !== stage)
+    leftOut.push(`there is no stage "${quoteForMessage(at)}"; the sheet shows "${stage}"`);
   if (given.has("text") && beginning?.kind !== "text")
     leftOut.push("the design in the address cannot be read: it is cut off, spoiled or too long; ask for its file");
   return { beginning, changes, stage, leftOut };
 }
 
 /** Someone's text on one line of a message. */
-export function quoted(text: string): string {
+export function quoteForMessage(text: string): string {
   const clean = text.slice(0, LONGEST_QUOTE + 1).replace(/[\p{C}\u2028\u2029]/gu, "�");
   return clean.length > LONGEST_QUOTE ? `${clean.slice(0, LONGEST_QUOTE)}…` : clean;
 }
 
-function beginningIn(given: URLSearchParams): Beginning | undefined {
+function parseOrigin(given: URLSearchParams): DesignOrigin | undefined {
   const packed = given.get("text");
   if (packed !== null) {
-    const text = unpacked(packed);
+    const text = unpackText(packed);
     return text === undefined ? undefined : { kind: "text", name: given.get("from") ?? "shared.yaml", text };
   }
   const name = given.get("from");
@@ -69,22 +70,22 @@ function beginningIn(given: URLSearchParams): Beginning | undefined {
   return name === null ? undefined : { kind: "example", name };
 }
 
-export function addressOf({ beginning, changes, stage }: Omit<Addressed, "leftOut">): string {
+export function formatAddress({ beginning, changes, stage }: Omit<AddressState, "leftOut">): string {
   const parts = new URLSearchParams();
   if (beginning?.kind === "followed") parts.set("from", "file");
   else if (beginning) parts.set("from", beginning.name);
   for (const [path, value] of changes) parts.set(path, value === undefined ? "" : String(value));
   if (stage !== "shaped") parts.set("at", stage);
-  if (beginning?.kind === "text") parts.set("text", packedText(beginning.text));
+  if (beginning?.kind === "text") parts.set("text", packText(beginning.text));
   return `#${parts.toString()}`;
 }
 
-function packedText(text: string): string {
+function packText(text: string): string {
   const bytes = deflateSync(strToU8(text), { level: 9 });
   return btoa(strFromU8(bytes, true)).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
 }
 
-function unpacked(packed: string): string | undefined {
+function unpackText(packed: string): string | undefined {
   if (packed.length > LONGEST) return undefined;
   try {
     const bytes = strToU8(atob(packed.replaceAll("-", "+").replaceAll("_", "/")), true);

@@ -1,92 +1,97 @@
 // What the page holds: where the design began, what was changed since, the stage; and the way back. Told to whoever listens.
-import type { Change, StageName, Value } from "../protocol.ts";
-import { type Addressed, addressOf, type Beginning } from "./address.ts";
+import type { ChangeValue, ParameterChange, StageName } from "../protocol.ts";
+import { type AddressState, type DesignOrigin, formatAddress } from "./address.ts";
 
-export interface Held {
-  readonly beginning: Beginning;
-  readonly changes: ReadonlyMap<string, Value | undefined>;
+export interface SheetState {
+  readonly beginning: DesignOrigin;
+  readonly changes: ReadonlyMap<string, ChangeValue | undefined>;
   readonly stage: StageName;
 }
 
 export interface Store {
-  now(): Held;
+  now(): SheetState;
   /** @param holding whether the hand is still on it: then nothing is put into the way back or the address yet */
-  set(changes: readonly Change[], holding?: boolean): void;
-  settle(): void;
+  set(changes: readonly ParameterChange[], holding?: boolean): void;
+  commit(): void;
   setStage(stage: StageName): void;
-  begin(beginning: Beginning, changes?: readonly Change[], stage?: StageName): void;
+  begin(beginning: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
   /** Takes back what could not be used, as if it had never been: no way leads back to it. */
-  retract(beginning: Beginning, changes: ReadonlyMap<string, Value | undefined>): void;
+  retract(beginning: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;
   undo(): boolean;
   redo(): boolean;
   onChange(listen: (what: "design" | "stage" | "beginning", holding: boolean) => void): void;
 }
 
-export function createStore(start: Omit<Addressed, "leftOut"> & { beginning: Beginning }): Store {
-  let held: Held = { beginning: start.beginning, changes: new Map(start.changes), stage: start.stage };
-  let settled = held;
-  const [back, forth]: [Held[], Held[]] = [[], []];
+export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: DesignOrigin }): Store {
+  let current: SheetState = { beginning: start.beginning, changes: new Map(start.changes), stage: start.stage };
+  let committed = current;
+  const [back, forth]: [SheetState[], SheetState[]] = [[], []];
   const listeners: ((what: "design" | "stage" | "beginning", holding: boolean) => void)[] = [];
-  const tell = (what: "design" | "stage" | "beginning", holding = false) => {
+  const notify = (what: "design" | "stage" | "beginning", holding = false) => {
     for (const listen of listeners) listen(what, holding);
   };
 
-  function settle() {
-    if (held.changes !== settled.changes || held.beginning !== settled.beginning) {
-      back.push(settled);
+  function commit() {
+    if (current.changes !== committed.changes || current.beginning !== committed.beginning) {
+      back.push(committed);
       forth.length = 0;
     }
-    settled = held;
-    const address = addressOf({ beginning: held.beginning, changes: [...held.changes], stage: held.stage });
+    committed = current;
+    const address = formatAddress({
+      beginning: current.beginning,
+      changes: [...current.changes],
+      stage: current.stage,
+    });
     keepAddress(address);
   }
 
-  function goTo(from: Held[], to: Held[]): boolean {
-    settle();
+  function goTo(from: SheetState[], to: SheetState[]): boolean {
+    commit();
     const next = from.pop();
     if (!next) return false;
-    to.push(settled);
-    const what = next.beginning === held.beginning ? "design" : "beginning";
-    held = { ...next, stage: held.stage };
-    settled = held;
-    settle();
-    tell(what);
+    to.push(committed);
+    const what = next.beginning === current.beginning ? "design" : "beginning";
+    current = { ...next, stage: current.stage };
+    committed = current;
+    commit();
+    notify(what);
     return true;
   }
 
   return {
-    now: () => held,
+    now: () => current,
     set(changes, holding = false) {
-      const isKnown = ([path, value]: Change) => held.changes.has(path) && held.changes.get(path) === value;
-      if (changes.every(isKnown) && (holding || held === settled)) return;
-      const next = new Map(held.changes);
+      const isKnown = ([path, value]: ParameterChange) =>
+        current.changes.has(path) && current.changes.get(path) === value;
+      if (changes.every(isKnown) && (holding || current === committed)) return;
+      const next = new Map(current.changes);
       for (const [path, value] of changes) next.set(path, value);
-      held = { ...held, changes: next };
-      if (!holding) settle();
-      tell("design", holding);
+      current = { ...current, changes: next };
+      if (!holding) commit();
+      notify("design", holding);
     },
-    settle() {
-      if (held === settled) return;
-      settle();
-      tell("design");
+    commit() {
+      if (current === committed) return;
+      commit();
+      notify("design");
     },
     setStage(stage) {
-      held = { ...held, stage };
-      settle();
-      tell("stage");
+      current = { ...current, stage };
+      commit();
+      notify("stage");
     },
-    begin(beginning, changes = [], stage = held.stage) {
-      held = { beginning, changes: new Map(changes), stage };
-      settle();
-      tell("beginning");
+    begin(beginning, changes = [], stage = current.stage) {
+      current = { beginning, changes: new Map(changes), stage };
+      commit();
+      notify("beginning");
     },
     retract(beginning, changes) {
-      held = { ...held, beginning, changes };
+      current = { ...current, beginning, changes };
       const before = back.at(-1);
       if (before?.beginning === beginning && sameChanges(before.changes, changes)) back.pop();
-      settled = held;
-      settle();
-      tell("beginning");
+      committed = current;
+      commit();
+      notify("beginning");
     },
     undo: () => goTo(back, forth),
     redo: () => goTo(forth, back),
@@ -105,5 +110,5 @@ function keepAddress(address: string) {
   }
 }
 
-const sameChanges = (a: Held["changes"], b: Held["changes"]): boolean =>
+const sameChanges = (a: SheetState["changes"], b: SheetState["changes"]): boolean =>
   a.size === b.size && [...a].every(([path, value]) => b.has(path) && b.get(path) === value);

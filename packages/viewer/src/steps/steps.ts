@@ -10,8 +10,8 @@ import {
   STAGES,
   type StageName,
 } from "../protocol.ts";
-import { type Hands, type NumberControl, numberControl } from "../sheet/control.ts";
-import { figureName, type Style, toldText } from "../state/format.ts";
+import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
+import { type DisplayUnits, figureName, formatWithUnit } from "../state/format.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
@@ -27,11 +27,11 @@ const STAGE_WORDS: Readonly<Record<StageName, string>> = {
   shaped: "shaped",
 };
 
-export function createSteps(goTo: (stage: StageName) => void, hands: Hands): Steps {
-  const choices = STAGES.map((stage, i) => choiceOf(stage, i, goTo));
+export function createSteps(goTo: (stage: StageName) => void, handlers: ControlHandlers): Steps {
+  const choices = STAGES.map((stage, i) => createStageChoice(stage, i, goTo));
   const list = html("ol", { class: "step-list" });
   const lost = html("ul", { class: "lost", "aria-label": "What came out otherwise" });
-  const measures = new Map<string, Measured>();
+  const measures = new Map<string, MeasuredBlank>();
   let shown: string | undefined;
   const element = html(
     "section",
@@ -45,15 +45,15 @@ export function createSteps(goTo: (stage: StageName) => void, hands: Hands): Ste
     element,
     show({ bench, lost: otherwise }, plane, stage, figures) {
       for (const { input } of choices) input.checked = input.value === stage;
-      const style: Style = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+      const style: DisplayUnits = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
       if (shown !== key) {
         measures.clear();
-        list.replaceChildren(...bench.map((step) => stepItem(step, measures, hands)));
+        list.replaceChildren(...bench.map((step) => createStepItem(step, measures, handlers)));
         shown = key;
       }
       bench.forEach((step, i) => {
-        fill(list.children[i] as HTMLElement, step, measures, style, figures);
+        updateStepItem(list.children[i] as HTMLElement, step, measures, style, figures);
       });
       lost.replaceChildren(...otherwise.map((words) => html("li", {}, words)));
       lost.hidden = otherwise.length === 0;
@@ -61,23 +61,27 @@ export function createSteps(goTo: (stage: StageName) => void, hands: Hands): Ste
   };
 }
 
-function choiceOf(stage: StageName, i: number, goTo: (stage: StageName) => void) {
+function createStageChoice(stage: StageName, i: number, goTo: (stage: StageName) => void) {
   const input = html("input", { type: "radio", name: "stage", value: stage, id: `stage-${stage}` });
   input.addEventListener("change", () => goTo(stage));
   const number = html("span", { class: "step-number" }, String(i + 1));
   return { input, item: html("li", {}, input, html("label", { for: `stage-${stage}` }, number, STAGE_WORDS[stage])) };
 }
 
-interface Measured {
+interface MeasuredBlank {
   readonly control: NumberControl;
   readonly expected: HTMLElement;
   readonly doubt: HTMLElement;
 }
 
 /** The task with a table for its figures and a blank to fill in for everything that is measured. */
-function stepItem({ title, task, measures: blanks }: BenchStep, measures: Map<string, Measured>, hands: Hands) {
+function createStepItem(
+  { title, task, measures: blanks }: BenchStep,
+  measures: Map<string, MeasuredBlank>,
+  handlers: ControlHandlers,
+) {
   const lines = blanks.map(({ path }) => {
-    const control = numberControl(path, rowAt(path) as NumberRow, hands);
+    const control = createNumberControl(path, rowAt(path) as NumberRow, handlers);
     const expected = html("span", { class: "expected" });
     const doubt = html("span", { class: "doubt", role: "status" });
     measures.set(path, { control, expected, doubt });
@@ -98,25 +102,25 @@ function stepItem({ title, task, measures: blanks }: BenchStep, measures: Map<st
   );
 }
 
-function fill(
+function updateStepItem(
   item: HTMLElement,
   step: BenchStep,
-  measures: ReadonlyMap<string, Measured>,
-  style: Style,
+  measures: ReadonlyMap<string, MeasuredBlank>,
+  style: DisplayUnits,
   figures: Readonly<Record<string, FigureWords>>,
 ) {
   item.classList.toggle("is-done", step.isDone);
   item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";
   item.querySelector(".step-figures")!.replaceChildren(
     ...step.figures.map(({ key, value }) => {
-      const told = toldText(value, figures[key]?.unit ?? "mm", style);
+      const told = formatWithUnit(value, figures[key]?.unit ?? "mm", style);
       return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
     }),
   );
   for (const { path, value, expected, unit, wanted, doubt } of step.measures) {
     const { control, expected: words, doubt: beside } = measures.get(path)!;
     const asked = doubt === undefined ? `expected ${wanted}` : ""; // a doubt says it too
-    control.update({ value: value ?? expected ?? 0, given: value, style, unit, isVoid: value === undefined });
+    control.update({ value: value ?? expected ?? 0, planned: value, style, unit, isVoid: value === undefined });
     words.textContent = asked;
     if (beside.textContent !== (doubt ?? "")) beside.textContent = doubt ?? "";
   }

@@ -1,20 +1,20 @@
 // The bench steps of a stage, with their numbers and what was measured: as the plane stands when each step begins.
 import {
-  doubtOf,
   doubtText,
-  expectedOf,
+  expectedValue,
+  findDoubt,
+  formatMeasuredValue,
   MEASURED,
-  measuredTold,
-  planeAt,
+  planeBeforeStep,
   STEPS,
   type Step,
-  stepPlace,
+  stepIndex,
   stepsDone,
   wantedText,
 } from "@lamplane/bench";
-import { type Elevation, figure } from "@lamplane/parameters/elevation";
+import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { valueText } from "@lamplane/parameters/units";
+import { formatValue } from "@lamplane/parameters/units";
 import type { BenchStep, StageName } from "../protocol.ts";
 
 /** Which steps bring the work to each stage that the sheet shows. */
@@ -31,26 +31,26 @@ const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {
  * @param design as planned, with what was measured
  * @param standing the plane as it stands now, used where nothing is done yet
  */
-export function benchSteps(design: Design, standing: Elevation, stage: StageName): BenchStep[] {
+export function benchSteps(design: Design, builtPlane: Elevation, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
-  const told = (value: number, unit: string) => valueText(value, unit, design.units, design.shop.smallestFraction);
+  const told = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
   return STEPS_TO[stage].map((step): BenchStep => {
     const { title, task, figures, measures } = STEPS[step];
-    const plane = done === 0 ? standing : planeAt(design, step);
+    const plane = done === 0 ? builtPlane : planeBeforeStep(design, step);
     return {
       title,
       task,
-      isDone: stepPlace(step) < done,
+      isDone: stepIndex(step) < done,
       figures: figures.flatMap((key) => {
-        const value = figure(plane, key);
+        const value = figureValue(plane, key);
         return value === undefined ? [] : [{ key, value }];
       }),
       measures: measures.flatMap((key) => {
-        const expected = done === 0 ? MEASURED[key].expected(plane) : expectedOf(design, key);
+        const expected = done === 0 ? MEASURED[key].expected(plane) : expectedValue(design, key);
         if (expected === undefined) return [];
-        const doubt = doubtOf(design, key);
+        const doubt = findDoubt(design, key);
         const { unit } = MEASURED[key];
-        const wanted = wantedText(design, key) ?? measuredTold(design, expected, unit);
+        const wanted = wantedText(design, key) ?? formatMeasuredValue(design, expected, unit);
         return [
           {
             path: `measured.${key}`,

@@ -2,11 +2,11 @@
 
 import { cosDeg, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { ironSolids, shownParts, type Triangle, type Vec3 } from "@lamplane/parameters/solids";
+import { ironSolids, partFaces, type Triangle, type Vec3 } from "@lamplane/parameters/solids";
 import type { PartMesh, StageName } from "../protocol.ts";
 import { CornerNumbers } from "./corner-numbers.ts";
 import { plainCheeks, sawnPieces } from "./stock-pieces.ts";
-import { unshaped } from "./views/stage-plane.ts";
+import { withFlatTop } from "./views/stage-plane.ts";
 
 /** Two faces that turn by less than this are one curved face: facets of arcs turn by far less. cos 20°. */
 const SAME_FACE = 0.94;
@@ -17,14 +17,14 @@ const OFF_CENTRE = 1e-3;
 export function partMeshes(plane: Elevation, stage: StageName): PartMesh[] {
   const isApart = stage === "core" || stage === "bed";
   return partsAt(plane, stage).map(({ name, triangles }) =>
-    meshOf(name, slid(name, triangles, plane, isApart), grainOf(name, plane)),
+    makePartMesh(name, slideApart(name, triangles, plane, isApart), grainOf(name, plane)),
   );
 }
 
 function partsAt(plane: Elevation, stage: StageName): readonly { name: string; triangles: readonly Triangle[] }[] {
   if (stage === "billet") return sawnPieces(plane);
   const isTrued = stage === "shaped" || stage === "trued";
-  const wooden = shownParts(stage === "trued" ? unshaped(plane) : plane, isTrued ? "trued" : "blank");
+  const wooden = partFaces(stage === "trued" ? withFlatTop(plane) : plane, isTrued ? "trued" : "blank");
   const blocks = wooden.filter(({ name }) => name === "front-block" || name === "bed-block");
   if (stage === "core") return [...blocks, ...plainCheeks(plane)];
   if (stage === "bed") return [...blocks, ...wooden.filter(({ name }) => name.startsWith("cheek"))];
@@ -32,7 +32,7 @@ function partsAt(plane: Elevation, stage: StageName): readonly { name: string; t
 }
 
 /** Before glue-up the blocks stand where they were sawn out of the core. */
-function slid(name: string, triangles: readonly Triangle[], { cuts }: Elevation, isApart: boolean) {
+function slideApart(name: string, triangles: readonly Triangle[], { cuts }: Elevation, isApart: boolean) {
   const by = !isApart ? 0 : name === "front-block" ? -cuts.setInToe : name === "bed-block" ? cuts.setInHeel : 0;
   if (by === 0) return triangles;
   const move = ([x, y, z]: Vec3): Vec3 => [x + by, y, z];
@@ -46,7 +46,7 @@ function grainOf(name: string, { frame }: Elevation): [number, number, number] {
   return name === "iron" || name.startsWith("cap") ? [0, 0, 0] : [1, 0, 0];
 }
 
-function meshOf(name: string, triangles: readonly Triangle[], grain: [number, number, number]): PartMesh {
+function makePartMesh(name: string, triangles: readonly Triangle[], grain: [number, number, number]): PartMesh {
   const corners = new Float32Array(triangles.length * 9);
   const [low, high] = [new Float64Array(3).fill(1e9), new Float64Array(3).fill(-1e9)];
   let n = 0;

@@ -1,5 +1,5 @@
 // The plots that stand beside the figures they explain; made when the maker has paused, since some of them take their time.
-import { LEAST_GAP, LEAST_RUNS, seasonSeriesOf, seasonsOf, tolerances } from "@lamplane/bench";
+import { LEAST_GAP, LEAST_RUNS, planeSeasonSeries, planeSeasons, toleranceReport } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "@lamplane/sheets";
@@ -11,18 +11,18 @@ const STEPS_OF_YEAR = 25;
  * What cannot be plotted for this design (a throat that cannot be, a wood without figures) is left out; a note says why.
  * @param width of each picture, mm: the letters are as large in a narrow one
  */
-export function plotsOf(design: Design, plane: Elevation, width: number): Plots {
+export function makePlots(design: Design, plane: Elevation, width: number): Plots {
   const makers: Readonly<Record<PlotName, () => Plots[PlotName]>> = {
     mouth: () => mouthPlot(plane, width),
     throat: () => throatPlot(plane, width),
     seasons: () =>
-      seasonsPlot(seasonSeriesOf(plane, STEPS_OF_YEAR), {
+      seasonsPlot(planeSeasonSeries(plane, STEPS_OF_YEAR), {
         units: design.units,
-        planned: seasonsOf(plane).planned.moisture,
+        planned: planeSeasons(plane).planned.moisture,
         leastGap: LEAST_GAP,
         width,
       }),
-    shares: () => sharesOf(design, width),
+    shares: () => makeSharesPlot(design, width),
   };
   const made = Object.entries(makers).flatMap(([name, make]) => {
     try {
@@ -34,9 +34,9 @@ export function plotsOf(design: Design, plane: Elevation, width: number): Plots 
   return Object.fromEntries(made);
 }
 
-function sharesOf(design: Design, width: number): Plots["shares"] {
+function makeSharesPlot(design: Design, width: number): Plots["shares"] {
   // The shares come from derivatives; the runs by chance that come with them are kept few.
-  const { results } = tolerances(design, { runs: LEAST_RUNS });
+  const { results } = toleranceReport(design, { runs: LEAST_RUNS });
   const mouth = results.find(({ key }) => key === "mouthOpening");
   if (!mouth || !("shares" in mouth)) return undefined;
   const options = { name: "shares", title: "which step decides the mouth", axis: "share of the mouth's variance" };

@@ -1,13 +1,13 @@
 // One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
-import { benchState, figuresAsBuilt, type Loss, lossText, settledParameters, stepsDone } from "@lamplane/bench";
-import { findingsOf, judged } from "@lamplane/bench/checks";
+import { buildState, figuresAsBuilt, type Loss, lockedParameters, lossText, stepsDone } from "@lamplane/bench";
+import { checkWithoutCures, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
-import { nameOf } from "../state/format.ts";
+import { parameterName } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
-import { settledIn } from "./settled.ts";
-import type { Drawn } from "./views/dimensioning.ts";
+import { solvedValues } from "./solved-values.ts";
+import type { DrawnPlane } from "./views/dimensioning.ts";
 import { elevationView } from "./views/elevation-view.ts";
 import { endView } from "./views/end-view.ts";
 import { mouthView } from "./views/mouth-view.ts";
@@ -18,30 +18,30 @@ import { stackView } from "./views/stack-view.ts";
  * @param plane the plane as it stands, already computed
  */
 export function sheetPlane(design: Design, plane: Elevation, stage: StageName): SheetPlane {
-  const settled = settledIn(design, plane);
+  const settled = solvedValues(design, plane);
   return {
     design,
-    views: viewsOf({ plane, settled }, stage),
+    views: makeViews({ plane, solved: settled }, stage),
     figures: Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, value }) => [key, value])),
-    places: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),
-    locked: [...settledParameters(design)],
-    settled,
+    points: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),
+    locked: [...lockedParameters(design)],
+    solved: settled,
   };
 }
 
 /** Notes and bench steps of the same plane. */
 export function sheetWords(design: Design, plane: Elevation, stage: StageName): SheetWords {
-  const { findings, passed } = judged(plane);
+  const { findings, passed } = judgePlane(plane);
   return {
     findings,
     passed: passed.map(({ code, message, place }) => ({ code, message, place })),
     bench: benchSteps(design, plane, stage),
-    lost: stepsDone(design) === 0 ? [] : benchState(design).lost.map(lossWords(design)),
+    lost: stepsDone(design) === 0 ? [] : buildState(design).lost.map(lossWords(design)),
   };
 }
 
 /** A view that cannot be drawn is left out: a finding says why (blocks that miss the top, an impossible arch). */
-function viewsOf(drawn: Drawn, stage: StageName): View[] {
+function makeViews(drawn: DrawnPlane, stage: StageName): View[] {
   const makers = [
     () => elevationView(drawn, stage),
     () => mouthView(drawn),
@@ -52,7 +52,7 @@ function viewsOf(drawn: Drawn, stage: StageName): View[] {
     try {
       return [make()];
     } catch (error) {
-      if (findingsOf(drawn.plane).some(({ severity }) => severity === "stop")) return [];
+      if (checkWithoutCures(drawn.plane).some(({ severity }) => severity === "stop")) return [];
       throw error;
     }
   });
@@ -63,5 +63,5 @@ const lossWords =
   (design: Design) =>
   (loss: Loss): string => {
     const { came, costs } = lossText(design, loss);
-    return [`${nameOf(loss.key)}: ${came}`, ...costs.map((cost) => `${cost}.`)].join(" ");
+    return [`${parameterName(loss.key)}: ${came}`, ...costs.map((cost) => `${cost}.`)].join(" ");
   };

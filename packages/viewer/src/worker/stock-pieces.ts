@@ -1,32 +1,32 @@
 // The wood before it is shaped: three pieces as they come off the saw, and cheeks that are not bored yet.
-import { type Elevation, stockAt } from "@lamplane/parameters/elevation";
-import type { ShownPart, Triangle, Vec3 } from "@lamplane/parameters/solids";
+import { type Elevation, stageExtent } from "@lamplane/parameters/elevation";
+import type { PartFaces, Triangle, Vec3 } from "@lamplane/parameters/solids";
 
 /** Cheek, core and cheek, as wide as they are sawn, a kerf and its jointing pass apart. */
-export function sawnPieces(plane: Elevation): ShownPart[] {
+export function sawnPieces(plane: Elevation): PartFaces[] {
   const { widths, design } = plane;
   const { kerf, jointingPass } = design.shop;
   const half = widths.roughCore / 2;
   const apart = kerf + jointingPass;
   return [
-    { name: "core", triangles: blankBox(plane, -half, half) },
-    { name: "cheek-left", triangles: blankBox(plane, half + apart, half + apart + widths.roughCheek) },
-    { name: "cheek-right", triangles: blankBox(plane, -half - apart - widths.roughCheek, -half - apart) },
+    { name: "core", triangles: boardTriangles(plane, -half, half) },
+    { name: "cheek-left", triangles: boardTriangles(plane, half + apart, half + apart + widths.roughCheek) },
+    { name: "cheek-right", triangles: boardTriangles(plane, -half - apart - widths.roughCheek, -half - apart) },
   ];
 }
 
 /** Both cheeks milled to their width, with no hole in them. */
-export function plainCheeks(plane: Elevation): ShownPart[] {
+export function plainCheeks(plane: Elevation): PartFaces[] {
   const [inside, outside] = [plane.widths.core / 2, plane.widths.body / 2];
   return [
-    { name: "cheek-left", triangles: blankBox(plane, inside, outside) },
-    { name: "cheek-right", triangles: blankBox(plane, -outside, -inside) },
+    { name: "cheek-left", triangles: boardTriangles(plane, inside, outside) },
+    { name: "cheek-right", triangles: boardTriangles(plane, -outside, -inside) },
   ];
 }
 
 /** A board of the blank's length and height between two places across the width. */
-function blankBox(plane: Elevation, near: number, far: number): Triangle[] {
-  const { toe, heel, sole } = stockAt(plane, "blank");
+function boardTriangles(plane: Elevation, near: number, far: number): Triangle[] {
+  const { toe, heel, sole } = stageExtent(plane, "blank");
   const [xs, ys, zs] = [[toe, heel] as const, [sole, plane.design.body.height] as const, [near, far] as const];
   const corner = (i: number): Vec3 => [xs[(i & 1) as 0 | 1], ys[((i >> 1) & 1) as 0 | 1], zs[((i >> 2) & 1) as 0 | 1]];
   return FACES.flatMap(([a, b, c, d]): Triangle[] => [

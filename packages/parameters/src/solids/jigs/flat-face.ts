@@ -2,7 +2,7 @@
 
 import type { Point } from "@lamplane/geometry";
 import cdt2d from "cdt2d";
-import { at, type Triangle } from "../faces.ts";
+import { atWidth, type Triangle } from "../faces.ts";
 
 type Numbers = [number, number, number];
 
@@ -28,8 +28,8 @@ export function flatFace(rings: readonly (readonly Point[])[], z: number, outsid
   const turned = raw.map(
     ([a, b, c]): Numbers => (twiceArea(points[a]!, points[b]!, points[c]!) > 0 ? [a, b, c] : [a, c, b]),
   );
-  return refined(points, turned, edges).map(([a, b, c]): Triangle => {
-    const [p, q, r] = [at(points[a]!, z), at(points[b]!, z), at(points[c]!, z)];
+  return flipToDelaunay(points, turned, edges).map(([a, b, c]): Triangle => {
+    const [p, q, r] = [atWidth(points[a]!, z), atWidth(points[b]!, z), atWidth(points[c]!, z)];
     return outside === "above" ? [p, q, r] : [p, r, q];
   });
 }
@@ -37,7 +37,7 @@ export function flatFace(rings: readonly (readonly Point[])[], z: number, outsid
 const twiceArea = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 
 /** Sides are turned over, fixed ones never, until no triangle's circle holds its neighbour's far corner. */
-function refined(
+function flipToDelaunay(
   points: readonly Point[],
   triangles: Numbers[],
   fixed: readonly (readonly [number, number])[],
@@ -62,7 +62,7 @@ function refined(
     const [t, u] = [owner.get(side), owner.get(b * n + a)];
     if (t === undefined || u === undefined || kept.has(side)) continue;
     const [c, d] = [apexOf(triangles[t]!, a, b), apexOf(triangles[u]!, a, b)];
-    if (!worthTurning(points[a]!, points[b]!, points[c]!, points[d]!)) continue;
+    if (!shouldFlip(points[a]!, points[b]!, points[c]!, points[d]!)) continue;
     owner.delete(side);
     owner.delete(b * n + a);
     triangles[t] = [a, d, c];
@@ -80,7 +80,7 @@ const apexOf = (triangle: Numbers, a: number, b: number): number => triangle.fin
  * Whether a–b, between the triangles a b c and b a d, is better turned into c–d: where the angles over it sum to more than
  * half a turn, by more than arithmetic, and both new triangles have an area.
  */
-function worthTurning(a: Point, b: Point, c: Point, d: Point): boolean {
+function shouldFlip(a: Point, b: Point, c: Point, d: Point): boolean {
   const [left, right] = [twiceArea(a, d, c), twiceArea(d, b, c)];
   if (!(left > 0 && right > 0)) return false;
   const cosine = (o: Point) => (a.x - o.x) * (b.x - o.x) + (a.y - o.y) * (b.y - o.y);

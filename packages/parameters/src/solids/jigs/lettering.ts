@@ -2,7 +2,7 @@
 import modeling from "@jscad/modeling";
 import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
 import { polygonArea } from "../prism.ts";
-import { ringsRound, type Stroke } from "./level-lines.ts";
+import { type Stroke, strokeRings } from "./level-lines.ts";
 
 const { vectorChar } = modeling.text;
 
@@ -28,36 +28,36 @@ export interface Glyph {
   readonly pieces: readonly { readonly boundary: readonly Point[]; readonly counters: readonly (readonly Point[])[] }[];
 }
 
-const known = new Map<string, Glyph>();
+const glyphCache = new Map<string, Glyph>();
 
 /** A capital letter, digit or sign of a height, mm. */
-export function glyphOf(letter: string, height: number): Glyph {
+export function cachedGlyph(letter: string, height: number): Glyph {
   const key = `${letter} ${height}`;
-  const found = known.get(key);
+  const found = glyphCache.get(key);
   if (found) return found;
-  const made = drawn(letter, height);
-  known.set(key, made);
+  const made = makeGlyph(letter, height);
+  glyphCache.set(key, made);
   return made;
 }
 
 /** How far the letter after this one stands from it, mm: their inks never overlap. */
-export function advanceOf(letter: string, height: number): number {
+export function letterAdvance(letter: string, height: number): number {
   const strokes = strokesOf(letter, height);
   return strokes.length === 0 ? SPACE * height : STROKE + Math.max(...strokes.flat().map((p) => p.x)) + BETWEEN_LETTERS;
 }
 
-const drawn = (letter: string, height: number): Glyph => ({
-  pieces: piecesOf(strokesOf(letter, height).map((stroke) => stroke.map((p) => point(p.x + STROKE / 2, p.y)))),
+const makeGlyph = (letter: string, height: number): Glyph => ({
+  pieces: strokePieces(strokesOf(letter, height).map((stroke) => stroke.map((p) => point(p.x + STROKE / 2, p.y)))),
 });
 
 /** Middle lines of a letter's strokes, the leftmost at x = 0. */
 function strokesOf(letter: string, height: number): Stroke[] {
-  const strokes = letter === "°" ? degreeSign(height) : lettered(letter, height);
+  const strokes = letter === "°" ? degreeSign(height) : letterStrokes(letter, height);
   const left = Math.min(...strokes.flat().map((p) => p.x));
   return strokes.map((stroke) => stroke.map((p) => point(p.x - left, p.y)));
 }
 
-function lettered(letter: string, height: number): Stroke[] {
+function letterStrokes(letter: string, height: number): Stroke[] {
   const { segments } = vectorChar({ height: height / CAPITAL, input: letter } as never);
   return (segments as unknown as (readonly [number, number])[][]).map((stroke) =>
     stroke.map(([x, y]) => point(x * NARROW, y)),
@@ -75,19 +75,19 @@ function degreeSign(height: number): Stroke[] {
   ];
 }
 
-function piecesOf(strokes: readonly Stroke[]): Glyph["pieces"] {
+function strokePieces(strokes: readonly Stroke[]): Glyph["pieces"] {
   if (strokes.length === 0) return [];
-  const rings = ringsRound(strokes, STROKE / 2);
+  const rings = strokeRings(strokes, STROKE / 2);
   const boundaries = rings.filter((ring) => polygonArea(ring) > 0);
   const counters = rings.filter((ring) => polygonArea(ring) < -LEAST_COUNTER);
   return boundaries.map((boundary) => ({
     boundary,
-    counters: counters.filter((ring) => isWithin(ring[0]!, boundary)),
+    counters: counters.filter((ring) => isInsideRing(ring[0]!, boundary)),
   }));
 }
 
 /** Whether a point lies within a ring, by how often a level ray from it meets the ring. */
-export function isWithin({ x, y }: Point, ring: readonly Point[]): boolean {
+export function isInsideRing({ x, y }: Point, ring: readonly Point[]): boolean {
   let within = false;
   ring.forEach((a, i) => {
     const b = ring[(i + 1) % ring.length]!;

@@ -13,7 +13,7 @@ const ODD = 2.3719;
  * Rings of all places that lie within `radius` of the strokes: boundaries counter-clockwise, what is left out clockwise.
  * @see marching squares; W. E. Lorensen and H. E. Cline, "Marching cubes", 1987, in the plane
  */
-export function ringsRound(strokes: readonly Stroke[], radius: number): Point[][] {
+export function strokeRings(strokes: readonly Stroke[], radius: number): Point[][] {
   const points = strokes.flat();
   const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
   const from = point(Math.min(...xs) - radius - ODD * CELL, Math.min(...ys) - radius - ODD * CELL);
@@ -30,8 +30,8 @@ export function ringsRound(strokes: readonly Stroke[], radius: number): Point[][
     const [p, q] = [a, b].map((k) => corner(k % columns, Math.floor(k / columns))) as [Point, Point];
     return point(p.x + (q.x - p.x) * share, p.y + (q.y - p.y) * share);
   };
-  return chained(nextEdges(within, columns, rows), crossing)
-    .map(withFewerPoints)
+  return chainEdges(nextEdges(within, columns, rows), crossing)
+    .map(simplifyRing)
     .filter((ring) => ring.length > 2);
 }
 
@@ -56,7 +56,7 @@ function nextEdges(within: readonly number[], columns: number, rows: number): Ma
 
 const edgeKey = (a: number, b: number): string => (a < b ? `${a} ${b}` : `${b} ${a}`);
 
-function chained(next: Map<string, string>, crossing: (a: number, b: number) => Point): Point[][] {
+function chainEdges(next: Map<string, string>, crossing: (a: number, b: number) => Point): Point[][] {
   const rings: Point[][] = [];
   for (const start of next.keys()) {
     if (!next.has(start)) continue;
@@ -75,25 +75,25 @@ function chained(next: Map<string, string>, crossing: (a: number, b: number) => 
 }
 
 /** The ring with every point left out that lies nearly on the straight way between those kept; its ends stand far apart, on bends. */
-function withFewerPoints(ring: readonly Point[]): Point[] {
-  const first = furthest(ring, ring[0]!);
+function simplifyRing(ring: readonly Point[]): Point[] {
+  const first = furthestIndex(ring, ring[0]!);
   const around = [...ring.slice(first), ...ring.slice(0, first)];
-  const far = furthest(around, around[0]!);
-  return [...kept(around.slice(0, far + 1)), ...kept([...around.slice(far), around[0]!])];
+  const far = furthestIndex(around, around[0]!);
+  return [...simplifyChain(around.slice(0, far + 1)), ...simplifyChain([...around.slice(far), around[0]!])];
 }
 
-const furthest = (ring: readonly Point[], from: Point): number =>
+const furthestIndex = (ring: readonly Point[], from: Point): number =>
   ring.reduce((best, p, i) => (distance(p, from) > distance(ring[best]!, from) ? i : best), 0);
 
 /** Points to keep of an open chain, the last left out. @see D. H. Douglas and T. K. Peucker, 1973 */
-function kept(chain: readonly Point[]): Point[] {
+function simplifyChain(chain: readonly Point[]): Point[] {
   const [first, last] = [chain[0]!, chain.at(-1)!];
   let [worst, off] = [0, DROPPED];
   chain.forEach((p, i) => {
     const d = distanceToSide(p, first, last);
     if (d > off) [worst, off] = [i, d];
   });
-  return worst === 0 ? [first] : [...kept(chain.slice(0, worst + 1)), ...kept(chain.slice(worst))];
+  return worst === 0 ? [first] : [...simplifyChain(chain.slice(0, worst + 1)), ...simplifyChain(chain.slice(worst))];
 }
 
 /** Distance of a point from a straight side, mm. */

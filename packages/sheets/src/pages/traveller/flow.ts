@@ -4,33 +4,33 @@ import type { Pdf } from "../../pdf/document.ts";
 import { type Paper, pageSize, type Size } from "../paper.ts";
 
 /** A place on the page: mm from its upper left corner. */
-export interface At {
+export interface PageOffset {
   readonly left: number;
   readonly top: number;
 }
 
 /** Something so high, drawn with its upper left corner at a place. */
-export interface Block {
+export interface PageBlock {
   readonly height: number;
-  draw(page: Page, at: At): void;
+  draw(page: TravellerPage, at: PageOffset): void;
 }
 
-export interface Page {
+export interface TravellerPage {
   readonly pdf: Pdf;
   readonly size: Size;
 }
 
 /** Blocks that belong together. Where they are too high for a column they part between two blocks, under `again`. */
-export interface Group {
-  readonly blocks: readonly Block[];
+export interface BlockGroup {
+  readonly blocks: readonly PageBlock[];
   /** Heading where the group goes on in another column. */
-  readonly again?: Block;
+  readonly continuation?: PageBlock;
   /** Whether it begins a column of its own. */
-  readonly fresh?: boolean;
+  readonly startsColumn?: boolean;
 }
 
-export interface Placed {
-  readonly block: Block;
+export interface PlacedBlock {
+  readonly block: PageBlock;
   readonly top: number;
 }
 
@@ -51,7 +51,7 @@ export interface Columns {
 }
 
 /** A4 and Letter are read upright, one column; the sheets twice their size lie across and carry two such columns. */
-export function columnsOf(paper: Paper): Columns {
+export function columnLayout(paper: Paper): Columns {
   const across = paper === "A3" || paper === "Tabloid";
   const size = pageSize(paper, across ? "landscape" : "portrait");
   const count = across ? 2 : 1;
@@ -61,25 +61,25 @@ export function columnsOf(paper: Paper): Columns {
 }
 
 /** What stands in each column, column by column through all pages. */
-export function flowed(groups: readonly Group[], height: number): Placed[][] {
-  const columns: Placed[][] = [[]];
+export function flowBlocks(groups: readonly BlockGroup[], height: number): PlacedBlock[][] {
+  const columns: PlacedBlock[][] = [[]];
   let used = 0;
   const next = () => {
     columns.push([]);
     used = 0;
   };
-  const put = (block: Block) => {
+  const put = (block: PageBlock) => {
     columns.at(-1)!.push({ block, top: used });
     used += block.height;
   };
-  for (const { blocks, again, fresh } of groups) {
+  for (const { blocks, continuation, startsColumn } of groups) {
     const whole = blocks.reduce((sum, block) => sum + block.height, 0);
     if (used > 0) used += BETWEEN_GROUPS;
-    if (used > 0 && (fresh || used + whole > height) && columns.at(-1)!.length > 0) next();
+    if (used > 0 && (startsColumn || used + whole > height) && columns.at(-1)!.length > 0) next();
     for (const [i, block] of blocks.entries()) {
       if (used > 0 && used + block.height > height) {
         next();
-        if (again && i > 0) put(again);
+        if (continuation && i > 0) put(continuation);
       }
       put(block);
     }

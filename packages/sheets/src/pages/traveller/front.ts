@@ -1,9 +1,16 @@
 // What comes before the first step: the plane with its parts named, its figures, how to use the sheets, wood, tools, cautions, findings.
 import type { Traveller } from "../../traveller/index.ts";
-import type { Group } from "./flow.ts";
+import type { BlockGroup } from "./flow.ts";
 import { pictureBlock } from "./step-group.ts";
-import { numbersTable, table } from "./tables.ts";
-import { beside, heading, paragraph, SMALL, stacked, toTick } from "./words.ts";
+import { numbersBlock, tableBlock } from "./tables.ts";
+import {
+  checklistBlock,
+  headingBlock,
+  paragraphBlock,
+  SMALL_TEXT_SIZE,
+  sideBySide,
+  stackBlocks,
+} from "./text-blocks.ts";
 
 const HOW_TO_USE = [
   "Work the steps in order. Tick each box; read the checks before you go on.",
@@ -15,34 +22,34 @@ const ROUNDING = {
   mm: "Lengths are in millimetres to the hundredth; work each to what your tool holds, erring the way that can still be mended: what is milled or fitted later larger, what takes wood away for good less.",
 };
 
-export function frontGroups(traveller: Traveller, width: number): Group[] {
+export function frontGroups(traveller: Traveller, width: number): BlockGroup[] {
   const { design, section, keyFigures, tools, stock, defer, cautions, findings, name } = traveller;
   const half = (width - 6) / 2;
   const middle = Math.ceil(keyFigures.length / 2);
   return [
     {
       blocks: [
-        paragraph(`Traveller: ${name}`, width, { size: 7, bold: true }, 1),
-        paragraph("The whole build in order, with this plane's numbers, to take to the bench.", width),
+        paragraphBlock(`Traveller: ${name}`, width, { size: 7, bold: true }, 1),
+        paragraphBlock("The whole build in order, with this plane's numbers, to take to the bench.", width),
         pictureBlock(section, width),
-        stacked(
-          heading("Key figures", width),
-          beside(
-            { block: numbersTable(keyFigures.slice(0, middle), half), left: 0 },
-            { block: numbersTable(keyFigures.slice(middle), half), left: half + 6 },
+        stackBlocks(
+          headingBlock("Key figures", width),
+          sideBySide(
+            { block: numbersBlock(keyFigures.slice(0, middle), half), left: 0 },
+            { block: numbersBlock(keyFigures.slice(middle), half), left: half + 6 },
           ),
         ),
-        stacked(
-          heading("How to use these sheets", width),
-          ...[...HOW_TO_USE, ROUNDING[design.units]].map((text) => paragraph(text, width)),
+        stackBlocks(
+          headingBlock("How to use these sheets", width),
+          ...[...HOW_TO_USE, ROUNDING[design.units]].map((text) => paragraphBlock(text, width)),
         ),
       ],
     },
     findingsGroup(findings, width),
     {
       blocks: [
-        stacked(
-          heading(
+        stackBlocks(
+          headingBlock(
             `Stock list, length × width × thickness, length along the grain, in ${design.units === "mm" ? "mm" : "inches"}`,
             width,
           ),
@@ -50,12 +57,12 @@ export function frontGroups(traveller: Traveller, width: number): Group[] {
         ),
       ],
     },
-    { blocks: [stacked(heading("Tools", width), toTick(tools, width))] },
+    { blocks: [stackBlocks(headingBlock("Tools", width), checklistBlock(tools, width))] },
     {
       blocks: [
-        heading("Cautions, all of them; each stands again at its step", width),
-        paragraph(defer, width, { bold: true }),
-        ...cautions.map(({ text }) => paragraph(text, width)),
+        headingBlock("Cautions, all of them; each stands again at its step", width),
+        paragraphBlock(defer, width, { bold: true }),
+        ...cautions.map(({ text }) => paragraphBlock(text, width)),
       ],
     },
   ];
@@ -63,15 +70,15 @@ export function frontGroups(traveller: Traveller, width: number): Group[] {
   function stockTable({ stock: { head, rows } }: Traveller, all: number) {
     const shares = [0.11, 0.05, 0.2, 0.2, 0.12, 0.14, 0.18];
     const cells = [
-      head.map((text) => ({ text, bold: true, size: SMALL })),
-      ...rows.map((row) => row.map((text) => ({ text, size: SMALL }))),
+      head.map((text) => ({ text, bold: true, size: SMALL_TEXT_SIZE })),
+      ...rows.map((row) => row.map((text) => ({ text, size: SMALL_TEXT_SIZE }))),
     ];
     return stock.rows.length > 0
-      ? table(
+      ? tableBlock(
           cells,
           shares.map((share) => share * all),
         )
-      : paragraph("No pieces.", all);
+      : paragraphBlock("No pieces.", all);
   }
 }
 
@@ -81,15 +88,15 @@ const SEVERITY = {
   note: "Note: worth knowing.",
 } as const;
 
-function findingsGroup(findings: Traveller["findings"], width: number): Group {
+function findingsGroup(findings: Traveller["findings"], width: number): BlockGroup {
   const none = "Every check is passed: nothing was found that would stop this plane or make it work badly.";
   return {
     blocks: [
-      stacked(
-        heading("What the checks found", width),
+      stackBlocks(
+        headingBlock("What the checks found", width),
         ...(findings.length === 0
-          ? [paragraph(none, width)]
-          : findings.map(({ severity, message }) => paragraph(`${SEVERITY[severity]} ${message}`, width))),
+          ? [paragraphBlock(none, width)]
+          : findings.map(({ severity, message }) => paragraphBlock(`${SEVERITY[severity]} ${message}`, width))),
       ),
     ],
   };

@@ -1,9 +1,17 @@
 // Tables of the traveller: numbers with what they were, blanks to write in, the stock list. Rows part by thin lines.
 
-import { textWidth } from "../../pdf/typefaces.ts";
-import type { Blank, Caution, NumberRow } from "../../traveller/step.ts";
-import type { Block } from "./flow.ts";
-import { heading, linesHeight, onPage, SIZE, SMALL, stacked, wrapped } from "./words.ts";
+import { measureText } from "../../pdf/typefaces.ts";
+import type { Blank, Caution, StepNumber } from "../../traveller/step.ts";
+import type { PageBlock } from "./flow.ts";
+import {
+  drawOnPage,
+  headingBlock,
+  linesHeight,
+  SMALL_TEXT_SIZE,
+  stackBlocks,
+  TEXT_SIZE,
+  wrapText,
+} from "./text-blocks.ts";
 
 const ROW_GAP = 1;
 
@@ -15,16 +23,16 @@ interface Cell {
 }
 
 /** A table whose columns are told by their widths, mm. */
-export function table(rows: readonly (readonly Cell[])[], widths: readonly number[]): Block {
+export function tableBlock(rows: readonly (readonly Cell[])[], widths: readonly number[]): PageBlock {
   const laid = rows.map((cells) =>
-    cells.map((cell, k) => ({ ...cell, lines: wrapped(cell.text, widths[k]! - 2, cell) })),
+    cells.map((cell, k) => ({ ...cell, lines: wrapText(cell.text, widths[k]! - 2, cell) })),
   );
   const high = laid.map((cells) => Math.max(...cells.map(({ lines, size }) => linesHeight(lines, size))) + ROW_GAP);
   const total = widths.reduce((sum, w) => sum + w, 0);
   return {
     height: high.reduce((sum, h) => sum + h, 0) + ROW_GAP,
     draw: (page, { left, top }) =>
-      onPage(page, (put) => {
+      drawOnPage(page, (put) => {
         let y = top;
         laid.forEach((cells, i) => {
           let x = left;
@@ -40,62 +48,65 @@ export function table(rows: readonly (readonly Cell[])[], widths: readonly numbe
 }
 
 /** Numbers of a step: label, value, and small beside it the length itself and what was planned. */
-export function numbersTable(rows: readonly NumberRow[], width: number): Block {
-  const value = Math.max(16, ...rows.map((row) => textWidth(row.value, SIZE, true) + 3));
-  const note = Math.max(0, ...rows.map((row) => textWidth(noteOf(row), SMALL) + 3));
+export function numbersBlock(rows: readonly StepNumber[], width: number): PageBlock {
+  const value = Math.max(16, ...rows.map((row) => measureText(row.value, TEXT_SIZE, true) + 3));
+  const note = Math.max(0, ...rows.map((row) => measureText(numberNote(row), SMALL_TEXT_SIZE) + 3));
   const [valueWidth, noteWidth] = [Math.min(value, 0.4 * width), note > 3 ? Math.min(note, 0.34 * width) : 0];
   const widths = [width - valueWidth - noteWidth, valueWidth, ...(noteWidth > 0 ? [noteWidth] : [])];
   const cells = rows.map((row) => [
     { text: row.label },
     { text: row.value, bold: true },
-    ...(noteWidth > 0 ? [{ text: noteOf(row), size: SMALL }] : []),
+    ...(noteWidth > 0 ? [{ text: numberNote(row), size: SMALL_TEXT_SIZE }] : []),
   ]);
-  return table(cells, widths);
+  return tableBlock(cells, widths);
 }
 
-const noteOf = ({ exact, caliper, was }: NumberRow): string =>
+const numberNote = ({ exact, caliper, was }: StepNumber): string =>
   [caliper, exact, was === undefined ? undefined : `was ${was}`].filter((part) => part !== undefined).join("; ");
 
 /** Blanks to write measured values in. */
-export function blanksTable(blanks: readonly Blank[], width: number): Block {
-  return stacked(heading("Measure and write down", width, 3.5), ...blanks.map((blank) => blankBlock(blank, width)));
+export function blanksBlock(blanks: readonly Blank[], width: number): PageBlock {
+  return stackBlocks(
+    headingBlock("Measure and write down", width, 3.5),
+    ...blanks.map((blank) => blankBlock(blank, width)),
+  );
 }
 
 const LINE = 8; // mm for a line to write on with a carpenter's pencil
 
-function blankBlock({ key, label, expected, measured, times = 1 }: Blank, width: number): Block {
-  const lines = wrapped(label, width);
+function blankBlock({ key, label, expected, measured, times = 1 }: Blank, width: number): PageBlock {
+  const lines = wrapText(label, width);
   const told = linesHeight(lines);
-  const foretold = wrapped(`expected ${expected}`, width, { size: SMALL });
+  const foretold = wrapText(`expected ${expected}`, width, { size: SMALL_TEXT_SIZE });
   return {
-    height: told + LINE + linesHeight(foretold, SMALL) + 1.5,
+    height: told + LINE + linesHeight(foretold, SMALL_TEXT_SIZE) + 1.5,
     draw: (page, { left, top }) =>
-      onPage(page, (put) => {
+      drawOnPage(page, (put) => {
         put.lines(lines, { left, top });
         const foot = top + told + LINE - 1;
-        put.text(`${key} =`, { left, top: foot - 4.2 }, { bold: true, size: SIZE });
-        const from = left + textWidth(`${key} =`, SIZE, true) + 2;
+        put.text(`${key} =`, { left, top: foot - 4.2 }, { bold: true, size: TEXT_SIZE });
+        const from = left + measureText(`${key} =`, TEXT_SIZE, true) + 2;
         const each = (left + width - 2 - from + GAP) / times;
         for (let i = 0; i < times; i++)
           put.rule({ left: from + i * each, top: foot }, { left: from + (i + 1) * each - GAP, top: foot }, "outline");
         if (measured !== undefined) put.text(measured, { left: from + 1, top: foot - 4.4 }, { bold: true });
-        put.lines(foretold, { left, top: foot + 0.8 }, { size: SMALL });
+        put.lines(foretold, { left, top: foot + 0.8 }, { size: SMALL_TEXT_SIZE });
       }),
   };
 }
 const GAP = 2.5; // mm between two lines to write on
 
 /** Cautions in a box with a heavy left edge. */
-export function cautionsBox(cautions: readonly Caution[], width: number): Block {
+export function cautionsBlock(cautions: readonly Caution[], width: number): PageBlock {
   const bar = 1.4;
   const inner = width - bar - 4;
-  const rows = cautions.map(({ text }) => wrapped(text, inner, { size: CAUTION_SIZE }));
+  const rows = cautions.map(({ text }) => wrapText(text, inner, { size: CAUTION_SIZE }));
   const gap = 1.3;
   const height = rows.reduce((sum, lines) => sum + linesHeight(lines, CAUTION_SIZE) + gap, 0) + 6;
   return {
     height: height + 2,
     draw: (page, { left, top }) =>
-      onPage(page, (put) => {
+      drawOnPage(page, (put) => {
         put.box({ left, top }, width, height);
         put.fill({ left, top }, bar, height, 1);
         put.text("CAUTION", { left: left + bar + 2, top: top + 1 }, { bold: true, size: 3.2 });

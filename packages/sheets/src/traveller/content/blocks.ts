@@ -1,45 +1,45 @@
 // The two cuts, the bed, the recess and the pin's hole: where angles are made and measured.
-import { SAFE_WAYS } from "@lamplane/bench";
+import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { pegHoles } from "@lamplane/parameters/elevation";
 import { bedPicture, recessPicture } from "../draw/bed.ts";
 import { pinHolePicture } from "../draw/cheek.ts";
 import { cutsPicture } from "../draw/core.ts";
-import { type Content, type Known, said } from "./content.ts";
+import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
-export function cutsContent(known: Known): Content {
+export function cutsContent(known: ContentInput): StepContent {
   const { t, plan } = known;
   const { ramp } = t.plane;
   const { core } = plan;
   const [rampCut, bedCut] = core.cuts;
   return {
     numbers: [
-      ...t.row("sawRamp", "Saw for the ramp, from square"),
-      ...t.row("sawBed", "Saw for the bed, from square"),
-      ...t.row("rampMark", "Ramp's mark on the sole, from the toe end"),
-      ...t.row("bedMark", "Bed's mark on the sole, from the toe end"),
-      t.length("Ramp's mark on the top", rampCut.markAtTop, SAFE_WAYS.rampMark),
-      t.length("Bed's mark on the top", bedCut.markAtTop, SAFE_WAYS.bedMark),
+      ...t.figureRow("sawRamp", "Saw for the ramp, from square"),
+      ...t.figureRow("sawBed", "Saw for the bed, from square"),
+      ...t.figureRow("rampMark", "Ramp's mark on the sole, from the toe end"),
+      ...t.figureRow("bedMark", "Bed's mark on the sole, from the toe end"),
+      t.lengthRow("Ramp's mark on the top", rampCut.markAtTop, FIGURE_ROUNDING.rampMark),
+      t.lengthRow("Bed's mark on the top", bedCut.markAtTop, FIGURE_ROUNDING.bedMark),
       ...(ramp.curve
         ? [
             { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
-            t.length("Wear's height over the planned sole", ramp.curve.begin.y),
-            t.length("Radius of the curve", ramp.curve.radius),
+            t.lengthRow("Wear's height over the planned sole", ramp.curve.begin.y),
+            t.lengthRow("Radius of the curve", ramp.curve.radius),
             { label: "Exit's angle to the sole", value: t.deg(ramp.curve.exitAngle) },
           ]
         : []),
     ],
-    instructions: said(
+    instructions: keepSentences(
       "Square both marks round the core on all four sides. The ramp's kerf lies on the heel's side of its mark, the bed's on the toe's side: both in the waste.",
       "Set the saw by the printed gauge or by a bevel, cut a test piece of the core's own height and measure it before the core is cut.",
-      ...beyondLimit(known, "ramp"),
+      ...beyondLimitTexts(known, "ramp"),
       `Cut the ramp: saw at ${t.deg(rampCut.saw)} from square, clamped, the mark just left standing.`,
-      ...beyondLimit(known, "bed"),
+      ...beyondLimitTexts(known, "bed"),
       `Swing the saw to the other side and cut the bed at ${t.deg(bedCut.saw)}, leaving its mark and a shaving to true.`,
       ramp.curve !== undefined &&
         `The ramp is curved: after the straight cut shape it by the template, wear first, with disc, belt, rasp or plane. It bulges toward the throat, so a drum cannot form it.`,
       "Keep the waste wedge: it backs the blocks in the vice, and the stock list says what comes out of it.",
     ),
-    checks: said(
+    checks: keepSentences(
       "Each angle measured with a bevel or protractor on both sides of the block, not read off the saw.",
       "Cuts square across the core: a square shows no light along either slope.",
       ramp.curve !== undefined &&
@@ -52,7 +52,7 @@ export function cutsContent(known: Known): Content {
 }
 
 /** How to cut an angle that the shop's saw does not reach. */
-function beyondLimit({ t, plan }: Known, name: "ramp" | "bed"): string[] {
+function beyondLimitTexts({ t, plan }: ContentInput, name: "ramp" | "bed"): string[] {
   const cut = plan.core.cuts.find((each) => each.name === name)!;
   const { sawLimit } = t.plane.design.shop;
   if (cut.saw <= sawLimit) return [];
@@ -62,14 +62,14 @@ function beyondLimit({ t, plan }: Known, name: "ramp" | "bed"): string[] {
   ];
 }
 
-export function bedContent({ t }: Known): Content {
+export function bedContent({ t }: ContentInput): StepContent {
   return {
     why: "The iron chatters on a hump and is held by a slight hollow: this face decides how the plane cuts.",
     numbers: [
-      ...t.row("bedAngle", "Bed angle wanted"),
-      ...t.row("unsupported", "Bed below the bevel's heel that the iron never touches"),
+      ...t.figureRow("bedAngle", "Bed angle wanted"),
+      ...t.figureRow("unsupported", "Bed below the bevel's heel that the iron never touches"),
     ],
-    instructions: said(
+    instructions: keepSentences(
       "Hold the block in the bed cradle, or in the vice with the waste wedge under it, the bed level and up.",
       "Lay a straightedge at the eight places drawn and try feeler leaves under it; 1 to 3 up the bed, 4 to 6 across it, 7 and 8 from corner to corner. Write the readings in the survey sheet (“lamplane survey FILE --blank”) and let it say whether the bed is flat, hollow or humped, by how much, and where to take wood off.",
       "Work across and along with a fine-set block plane or a scraper, from the edges toward the middle; take wood only where the survey says.",
@@ -89,7 +89,7 @@ export function bedContent({ t }: Known): Content {
   };
 }
 
-export function recessContent({ t }: Known): Content {
+export function recessContent({ t }: ContentInput): StepContent {
   const { recess, design } = t.plane;
   if (!recess)
     return {
@@ -102,18 +102,18 @@ export function recessContent({ t }: Known): Content {
     };
   return {
     numbers: [
-      ...t.row("recessWidth"),
-      ...t.row("recessDepth"),
-      ...t.row("recessFromBedTip", "Recess's lower end up the bed from the trued sole's line"),
-      ...t.row("recessLand"),
-      ...t.row("recessPad"),
-      t.length("Cutter", design.recess.cutter),
+      ...t.figureRow("recessWidth"),
+      ...t.figureRow("recessDepth"),
+      ...t.figureRow("recessFromBedTip", "Recess's lower end up the bed from the trued sole's line"),
+      ...t.figureRow("recessLand"),
+      ...t.figureRow("recessPad"),
+      t.lengthRow("Cutter", design.recess.cutter),
     ],
     instructions: [
       "Draw the bed's middle line and the recess's outline, or glue on the bed's sheet from the layout.",
       "Clamp block and template so that neither can turn; rout against the cutter's turning, a quarter of the depth at a pass, from the top end inward.",
       "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
-      `Stop at ${t.mm(recess.depth, SAFE_WAYS.recessDepth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
+      `Stop at ${t.mm(recess.depth, FIGURE_ROUNDING.recessDepth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
     ],
     checks: [
       "Iron flat on both lands and on the pad below the recess.",
@@ -125,18 +125,18 @@ export function recessContent({ t }: Known): Content {
   };
 }
 
-export function pinHoleContent({ t }: Known): Content {
+export function pinHoleContent({ t }: ContentInput): StepContent {
   const { pegs } = t.plane.design;
   const hasPegs = pegHoles(t.plane).length > 0;
   return {
     numbers: [
-      ...t.row("pinX", "Hole's middle from the finished toe's line"),
-      t.length("Hole's middle from the blank's toe end", t.figure("pinX") + t.plane.design.body.trim / 2),
-      ...t.row("pinOverBlankSole", "Hole's middle over the blank's sole"),
-      ...t.row("pinHoleDiameter", "Drill"),
-      ...(hasPegs ? [t.length("Peg holes, diameter", pegs.diameter)] : []),
+      ...t.figureRow("pinX", "Hole's middle from the finished toe's line"),
+      t.lengthRow("Hole's middle from the blank's toe end", t.figure("pinX") + t.plane.design.body.trim / 2),
+      ...t.figureRow("pinOverBlankSole", "Hole's middle over the blank's sole"),
+      ...t.figureRow("pinHoleDiameter", "Drill"),
+      ...(hasPegs ? [t.lengthRow("Peg holes, diameter", pegs.diameter)] : []),
     ],
-    instructions: said(
+    instructions: keepSentences(
       "Lay the cheeks inside to inside, soles and toe ends flush, marks together, and clamp them: one hole goes through both and the two are one line.",
       "Prick the middle from the layout sheet or the pin guide, and check both distances with a rule before you drill.",
       "Bore with a bit that leaves a clean edge, square to the insides, into a backing board; try the drill in waste first and measure the hole it makes.",

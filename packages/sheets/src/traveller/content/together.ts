@@ -3,26 +3,26 @@ import { pinSeat } from "@lamplane/bench";
 import { pegHoles } from "@lamplane/parameters/elevation";
 import { dryFitPicture, gluePicture } from "../draw/glue.ts";
 import { wedgePicture } from "../draw/wedge.ts";
-import { type Content, type Known, said } from "./content.ts";
+import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
-export function wedgeContent({ t, plan }: Known): Content {
+export function wedgeContent({ t, plan }: ContentInput): StepContent {
   const { pin, wedge } = t.plane.design;
   const { offcut } = plan;
   const seat = pinSeat(t.plane);
   return {
     numbers: [
-      ...t.row("wedgeAngle"),
-      ...t.row("wedgeTip"),
-      ...t.row("wedgeButt"),
-      ...t.row("wedgeLength"),
-      ...t.row("wedgeWidth"),
-      ...t.row("wedgeAtPin", "Thickness where the pin will bear"),
-      ...t.row("wedgeTipFromEdge"),
-      t.length("Pin's width and depth", pin.diameter),
-      t.length("Tenons, diameter", pin.tenon, "down"),
-      ...t.row("tenonLength"),
+      ...t.figureRow("wedgeAngle"),
+      ...t.figureRow("wedgeTip"),
+      ...t.figureRow("wedgeButt"),
+      ...t.figureRow("wedgeLength"),
+      ...t.figureRow("wedgeWidth"),
+      ...t.figureRow("wedgeAtPin", "Thickness where the pin will bear"),
+      ...t.figureRow("wedgeTipFromEdge"),
+      t.lengthRow("Pin's width and depth", pin.diameter),
+      t.lengthRow("Tenons, diameter", pin.tenon, "down"),
+      ...t.figureRow("tenonLength"),
     ],
-    instructions: said(
+    instructions: keepSentences(
       pin.section === "flatted"
         ? "Pin: plane a stick square to its width, leave one face flat and round the other half; turn, file or cut the tenons with a dowel plate, and shoulder them square."
         : "Pin: turn or plane the stick round, then turn or cut the tenons and shoulder them square.",
@@ -47,7 +47,7 @@ export function wedgeContent({ t, plan }: Known): Content {
   };
 }
 
-export function dryFitContent({ t, plan }: Known): Content {
+export function dryFitContent({ t, plan }: ContentInput): StepContent {
   const { plane } = t;
   const { shift } = plan.marks;
   const hasPegs = pegHoles(plane).length > 0;
@@ -55,14 +55,14 @@ export function dryFitContent({ t, plan }: Known): Content {
   return {
     why: "Wet glue leaves minutes. Whatever binds, slides or is missing must show itself now.",
     numbers: [
-      ...t.row("edgeHeightAtContact", "Edge over the blank's sole when the front block touches it"),
-      ...t.row("setInToe", "Front block's end inside the cheeks' toe ends"),
-      ...t.row("setInHeel", "Bed block's end inside the cheeks' heel ends"),
-      t.length("Bed's tip from the cheeks' toe end", plane.points.bedTip.x + plane.design.body.trim / 2),
-      t.length("Ramp's tip from the cheeks' toe end", plane.points.rampTip.x + plane.design.body.trim / 2),
-      ...t.row("glueGap", "Between the two tips on the blank's sole"),
+      ...t.figureRow("edgeHeightAtContact", "Edge over the blank's sole when the front block touches it"),
+      ...t.figureRow("setInToe", "Front block's end inside the cheeks' toe ends"),
+      ...t.figureRow("setInHeel", "Bed block's end inside the cheeks' heel ends"),
+      t.lengthRow("Bed's tip from the cheeks' toe end", plane.points.bedTip.x + plane.design.body.trim / 2),
+      t.lengthRow("Ramp's tip from the cheeks' toe end", plane.points.rampTip.x + plane.design.body.trim / 2),
+      ...t.figureRow("glueGap", "Between the two tips on the blank's sole"),
     ],
-    instructions: said(
+    instructions: keepSentences(
       `Lay one cheek on the bench, inside up; set the bed block on it, its end ${t.mm(plane.cuts.setInHeel)} inside the cheek's heel end.`,
       high >= 0
         ? `Clamp the iron to the bed with its edge ${t.fine(high)} over the blank's sole: shims of that thickness under the edge, the sole on a flat plate, set it best.`
@@ -86,19 +86,19 @@ export function dryFitContent({ t, plan }: Known): Content {
   };
 }
 
-export function glueContent({ t, plan }: Known): Content {
+export function glueContent({ t, plan }: ContentInput): StepContent {
   const { plane } = t;
   const over = plane.design.body.trim / 2;
   return {
     numbers: [
-      ...t.row("bedTipX", "Bed's tip from the finished toe's line, on the blank's sole"),
-      ...t.row("rampTipX", "Ramp's tip from the finished toe's line, on the blank's sole"),
-      t.length("Bed's tip from the blank's toe end", plane.points.bedTip.x + over),
-      t.length("Ramp's tip from the blank's toe end", plane.points.rampTip.x + over),
-      ...t.row("glueGap", "Between the two tips"),
-      ...t.row("edgeHeightAtContact", "Edge over the blank's sole at contact"),
+      ...t.figureRow("bedTipX", "Bed's tip from the finished toe's line, on the blank's sole"),
+      ...t.figureRow("rampTipX", "Ramp's tip from the finished toe's line, on the blank's sole"),
+      t.lengthRow("Bed's tip from the blank's toe end", plane.points.bedTip.x + over),
+      t.lengthRow("Ramp's tip from the blank's toe end", plane.points.rampTip.x + over),
+      ...t.figureRow("glueGap", "Between the two tips"),
+      ...t.figureRow("edgeHeightAtContact", "Edge over the blank's sole at contact"),
     ],
-    instructions: said(
+    instructions: keepSentences(
       "Take the iron out. Wax the pin, its holes, the bed, the ramp and the cheeks' insides between the blocks: glue must not hold there.",
       "Glue thinly on the blocks' sides, a finger's breadth short of bed and ramp; little is needed, and what comes out in the throat is hard to reach.",
       "Cheek, blocks on their pegs, pin with both shoulders inside, other cheek, pegs home.",

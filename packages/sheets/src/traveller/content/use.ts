@@ -1,27 +1,27 @@
 // The sole, the mouth, the shape, the first shaving, and the look back after a season.
 
 import type { Season } from "@lamplane/bench";
-import { leastOfYear, mostOfYear, mouthLifeAt, SHAVING, seasonsOf } from "@lamplane/bench";
+import { mouthLifeAt, planeSeasons, SHAVING, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
 import { mouthGrowth } from "@lamplane/parameters/elevation";
-import { trimmed } from "@lamplane/parameters/units";
+import { formatDecimal } from "@lamplane/parameters/units";
 import { seasonPicture } from "../draw/season.ts";
 import { tappingPicture } from "../draw/section.ts";
 import { shapingPicture } from "../draw/shaping.ts";
 import { mouthPicture, solePicture } from "../draw/sole.ts";
-import type { NumberRow } from "../step.ts";
-import { isDone, type Telling } from "../telling.ts";
-import { type Content, type Known, said } from "./content.ts";
+import type { StepNumber } from "../step.ts";
+import { isDone, type StepContext } from "../step-context.ts";
+import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
-export function soleContent({ t, report }: Known): Content {
+export function soleContent({ t, report }: ContentInput): StepContent {
   const { allowance } = t.plane.design.sole;
   const { stopShort } = report.mouth;
   return {
     why: "The wedge bends the body a little. A sole trued slack is no longer flat when the plane works.",
     numbers: [
-      ...t.row("soleToTake", "Wood under the planned sole"),
-      t.thin("Stop this much short of it at first", stopShort),
-      t.thin("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
-      ...t.row("edgeHeightAtContact", "Height at which the edge touched the front block"),
+      ...t.figureRow("soleToTake", "Wood under the planned sole"),
+      t.fineRow("Stop this much short of it at first", stopShort),
+      t.fineRow("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
+      ...t.figureRow("edgeHeightAtContact", "Height at which the edge touched the front block"),
     ],
     instructions: [
       "Trim nothing yet but what is in the way; leave the pegs until the sole is true.",
@@ -41,30 +41,30 @@ export function soleContent({ t, report }: Known): Content {
 }
 
 /** What was not measured is not known, and is told so. */
-function leftUnderSole(t: Telling): NumberRow[] {
+function allowanceLeftRows(t: StepContext): StepNumber[] {
   const label = "Wood left under the planned sole";
   const { allowanceLeft, mouthSeen } = t.design.measured;
-  if (allowanceLeft !== undefined || mouthSeen !== undefined) return t.row("soleToTake", label);
-  return t.row("soleToTake", `${label}: not measured, so taken as planned`);
+  if (allowanceLeft !== undefined || mouthSeen !== undefined) return t.figureRow("soleToTake", label);
+  return t.figureRow("soleToTake", `${label}: not measured, so taken as planned`);
 }
 
 /** Readings of the mouth that there is room to write down: set, read, repeat. */
 const READINGS = 4;
 
-export function mouthContent({ t }: Known): Content {
+export function mouthContent({ t }: ContentInput): StepContent {
   const growth = mouthGrowth(t.plane);
   const { opening } = t.plane.design.mouth;
   return {
     numbers: [
-      ...t.row("mouthOpening", "Mouth wanted"),
-      ...t.row("mouthGrowth", `It opens, ${t.perFine}`),
-      t.thin(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
-      ...(isDone(t.design, "sole") ? leftUnderSole(t) : []),
+      ...t.figureRow("mouthOpening", "Mouth wanted"),
+      ...t.figureRow("mouthGrowth", `It opens, ${t.perFine}`),
+      t.fineRow(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
+      ...(isDone(t.design, "sole") ? allowanceLeftRows(t) : []),
     ],
     instructions: [
       "Set: with the wedge tight, tap the iron until its edge is just felt in the plane of the sole, then a hair back.",
       "Read: try feeler leaves between the edge and the ramp, at both sides and in the middle; the leaf that just goes in is the mouth seen.",
-      `Take off: (wanted − seen) / ${trimmed(growth, 2)}, with the edge drawn back; “lamplane mouth FILE --seen …” says it in shavings.`,
+      `Take off: (wanted − seen) / ${formatDecimal(growth, 2)}, with the edge drawn back; “lamplane mouth FILE --seen …” says it in shavings.`,
       "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
     ],
     checks: [
@@ -77,19 +77,19 @@ export function mouthContent({ t }: Known): Content {
   };
 }
 
-export function shapingContent({ t }: Known): Content {
+export function shapingContent({ t }: ContentInput): StepContent {
   const { top, design } = t.plane;
   return {
     numbers: [
-      t.length("Finished length", design.body.length),
-      ...t.row("bodyHeight"),
-      ...t.row("bodyWidth"),
-      ...t.row("mouthX", "Edge from the finished toe"),
-      t.length("Height at the toe", top.toeHeight, "up"),
-      t.length("Height at the heel", top.heelHeight, "up"),
-      ...(top.outline === "arched" ? [t.length("Crown from the toe", top.crownX)] : []),
+      t.lengthRow("Finished length", design.body.length),
+      ...t.figureRow("bodyHeight"),
+      ...t.figureRow("bodyWidth"),
+      ...t.figureRow("mouthX", "Edge from the finished toe"),
+      t.lengthRow("Height at the toe", top.toeHeight, "up"),
+      t.lengthRow("Height at the heel", top.heelHeight, "up"),
+      ...(top.outline === "arched" ? [t.lengthRow("Crown from the toe", top.crownX)] : []),
     ],
-    instructions: said(
+    instructions: keepSentences(
       "Draw the finished ends from the mouth, not from the blank's ends, and trim them square; the pegs go with the waste.",
       top.outline === "arched" &&
         "Draw the arch from the layout and cut it down with bandsaw, spokeshave or rasp; keep clear of the pin's hole.",
@@ -102,15 +102,15 @@ export function shapingContent({ t }: Known): Content {
   };
 }
 
-export function firstShavingContent({ t }: Known): Content {
+export function firstShavingContent({ t }: ContentInput): StepContent {
   return {
     title: "Oil it, set it, take the first shaving",
     task: "Oil the outside, wax the sole, put the iron in sharp, and take shavings from a board whose grain you know.",
     numbers: [
-      ...t.row("mouthOpening", "Mouth"),
-      ...t.row("clampWanted", "Clamp that holds the iron in a fine shaving (indicative)"),
-      ...t.row("drivingForce", "Push on the wedge that makes it (indicative)"),
-      ...t.row("lockingMargin", "By which friction holds the wedge (indicative)"),
+      ...t.figureRow("mouthOpening", "Mouth"),
+      ...t.figureRow("clampWanted", "Clamp that holds the iron in a fine shaving (indicative)"),
+      ...t.figureRow("drivingForce", "Push on the wedge that makes it (indicative)"),
+      ...t.figureRow("lockingMargin", "By which friction holds the wedge (indicative)"),
     ],
     instructions: [
       "Oil the outside and the ends thinly, wipe it dry; no oil on bed, wedge or in the throat, where it would make the wedge slip. Wax the sole.",
@@ -130,9 +130,9 @@ export function firstShavingContent({ t }: Known): Content {
 
 type Gap = Exclude<keyof Season, "moisture">;
 
-export function seasonContent({ t }: Known): Content {
-  const { driest, dampest } = seasonsOf(t.plane);
-  const known = leastOfYear(t.plane, "sideGap") !== undefined;
+export function seasonContent({ t }: ContentInput): StepContent {
+  const { driest, dampest } = planeSeasons(t.plane);
+  const known = yearlyMinimum(t.plane, "sideGap") !== undefined;
   const later = [0.1, 0.25].map((off) => mouthLifeAt(t.plane, off));
   return {
     title: "Look again after a season",
@@ -143,10 +143,12 @@ export function seasonContent({ t }: Known): Content {
     numbers: [
       {
         label: "Wood's moisture, driest and dampest days",
-        value: `${trimmed(driest.moisture, 1)} % to ${trimmed(dampest.moisture, 1)} %`,
+        value: `${formatDecimal(driest.moisture, 1)} % to ${formatDecimal(dampest.moisture, 1)} %`,
       },
       ...[...YEAR_SIZES].flatMap(([key, label]) => yearRow(t, key, label)),
-      ...later.map(({ takenOff, opening }) => t.thin(`Mouth once ${t.fine(takenOff)} more is off the sole`, opening)),
+      ...later.map(({ takenOff, opening }) =>
+        t.fineRow(`Mouth once ${t.fine(takenOff)} more is off the sole`, opening),
+      ),
     ],
     instructions: [
       "With the wedge at working tension and the edge drawn back, lay the straightedge on the sole as at its first truing.",
@@ -168,8 +170,8 @@ const YEAR_SIZES: readonly (readonly [Gap, string])[] = [
   ["bodyHeight", "Body's height over the year"],
 ];
 
-function yearRow(t: Telling, key: Gap, label: string): NumberRow[] {
-  const [least, most] = [leastOfYear(t.plane, key), mostOfYear(t.plane, key)];
+function yearRow(t: StepContext, key: Gap, label: string): StepNumber[] {
+  const [least, most] = [yearlyMinimum(t.plane, key), yearlyMaximum(t.plane, key)];
   if (least === undefined || most === undefined) return [];
   return [{ label: `${label} (indicative)`, value: t.range(least, most) }];
 }

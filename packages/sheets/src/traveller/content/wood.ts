@@ -2,9 +2,9 @@
 
 import { ripPicture, stockPicture } from "../draw/billet.ts";
 import { ironPicture } from "../draw/iron.ts";
-import { type Content, type Known, said } from "./content.ts";
+import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
-export function stockContent({ t, plan }: Known): Content {
+export function stockContent({ t, plan }: ContentInput): StepContent {
   const { billet, rip } = plan;
   const { needed, measured, lay, rings } = billet;
   const { wood } = t.design;
@@ -14,16 +14,16 @@ export function stockContent({ t, plan }: Known): Content {
     task: "Choose one billet for core and cheeks: straight in the grain, dry, free of knots and checks where bed, mouth and pin will be.",
     why: "Cheeks and core out of one billet move alike with the seasons, and the grain matches when they are put together again.",
     numbers: [
-      t.length("Billet length, along the grain", needed.length, "up"),
-      t.length("Billet width, across the sole", needed.width, "up"),
-      t.length("Billet height", needed.height, "up"),
-      ...t.row("billetWidthByRule", "Width by the rule of thumb: iron and 1 1/2 in"),
+      t.lengthRow("Billet length, along the grain", needed.length, "up"),
+      t.lengthRow("Billet width, across the sole", needed.width, "up"),
+      t.lengthRow("Billet height", needed.height, "up"),
+      ...t.figureRow("billetWidthByRule", "Width by the rule of thumb: iron and 1 1/2 in"),
       { label: "Wood of the body", value: wood.body },
       { label: "Rings to the sole (0° flat, 90° quarter sawn)", value: t.deg(rings) },
-      ...t.row("moistureAsCut", "Moisture of the wood when it is cut"),
-      ...has.map((side) => t.length(`Billet at hand, ${side}`, measured[side])),
+      ...t.figureRow("moistureAsCut", "Moisture of the wood when it is cut"),
+      ...has.map((side) => t.lengthRow(`Billet at hand, ${side}`, measured[side])),
     ],
-    instructions: said(
+    instructions: keepSentences(
       "Let the wood lie in the shop until its weight no longer changes; a meter should read near the moisture above.",
       `Turn the billet so that the rings lie at about ${t.deg(rings)} to the sole: flat or rift sawn reads smoother on the sole than quarter sawn (common practice, no published source).`,
       "Turn it end for end until the grain's lines, seen from the side, run down toward the heel: then the sole is planed with the grain from toe to heel, and the work strokes it the right way.",
@@ -42,25 +42,25 @@ export function stockContent({ t, plan }: Known): Content {
   };
 }
 
-export function ironContent({ t }: Known): Content {
+export function ironContent({ t }: ContentInput): StepContent {
   const { iron, capIron } = t.plane.design;
   return {
     why: "An iron a tenth thicker than told moves the bed's line, the mouth and the wedge by as much; nothing is cut from a catalogue's figure.",
     numbers: [
-      t.length("Iron thickness in the file", iron.thickness),
-      t.length("Iron width in the file", iron.width),
+      t.lengthRow("Iron thickness in the file", iron.thickness),
+      t.lengthRow("Iron width in the file", iron.width),
       { label: "Bevel", value: t.deg(iron.bevel) },
-      ...t.row("clearanceAngle", "Clearance under the bevel at this bed"),
-      ...(capIron.thickness > 0 ? [t.length("Cap iron thickness", capIron.thickness)] : []),
+      ...t.figureRow("clearanceAngle", "Clearance under the bevel at this bed"),
+      ...(capIron.thickness > 0 ? [t.lengthRow("Cap iron thickness", capIron.thickness)] : []),
       ...(t.plane.recess
         ? [
-            t.length("Screw head's diameter", capIron.screwHead.diameter),
-            t.length("Screw head's height", capIron.screwHead.height, "up"),
-            t.length("Screw head's middle from the edge", capIron.screwHead.fromEdge),
+            t.lengthRow("Screw head's diameter", capIron.screwHead.diameter),
+            t.lengthRow("Screw head's height", capIron.screwHead.height, "up"),
+            t.lengthRow("Screw head's middle from the edge", capIron.screwHead.fromEdge),
           ]
         : []),
     ],
-    instructions: said(
+    instructions: keepSentences(
       "Measure the thickness where the iron lies on the bed, at three places up its length and on both sides; write down the greatest.",
       "Measure the width just above the edge and at the top; write down the greater.",
       "Lay the iron's back on a flat plate: where it rocks or is hollow, flatten the part that lies on the bed first and measure after.",
@@ -73,7 +73,7 @@ export function ironContent({ t }: Known): Content {
   };
 }
 
-export function coreContent({ t, plan }: Known): Content {
+export function coreContent({ t, plan }: ContentInput): StepContent {
   const { rip, marks, core } = plan;
   const at = marks.marks.map(
     ({ strokes, at: places, over }) =>
@@ -81,16 +81,18 @@ export function coreContent({ t, plan }: Known): Content {
   );
   return {
     numbers: [
-      ...t.row("billetWidth", "Billet's width needed"),
-      ...rip.sawLines.map(({ frees, fence }, i) => t.length(`Fence for cut ${i + 1}, frees the ${frees}`, fence, "up")),
-      ...t.row("roughCheek", "Each cheek, rough"),
-      ...t.row("roughCore", "Core, rough"),
-      ...t.row("coreWidth", "Core, milled"),
-      t.length("Each cheek, milled", t.plane.widths.cheek, "up"),
-      ...t.row("blankLength", "Core and cheeks, length"),
-      ...t.row("blankHeight", "Core and cheeks, height"),
+      ...t.figureRow("billetWidth", "Billet's width needed"),
+      ...rip.sawLines.map(({ frees, fence }, i) =>
+        t.lengthRow(`Fence for cut ${i + 1}, frees the ${frees}`, fence, "up"),
+      ),
+      ...t.figureRow("roughCheek", "Each cheek, rough"),
+      ...t.figureRow("roughCore", "Core, rough"),
+      ...t.figureRow("coreWidth", "Core, milled"),
+      t.lengthRow("Each cheek, milled", t.plane.widths.cheek, "up"),
+      ...t.figureRow("blankLength", "Core and cheeks, length"),
+      ...t.figureRow("blankHeight", "Core and cheeks, height"),
     ],
-    instructions: said(
+    instructions: keepSentences(
       `Joint the face that becomes the left cheek's outside: the reference face; take no more than ${t.mm(rip.referencePass, "down")} off it. Surface the sole square to it, then the top parallel to the sole, ${t.mm(core.height, "up")} apart.`,
       marks.marks.length > 0 &&
         `Draw the matching marks square across the whole top, from the toe end: ${at.join("; ")}. They stand clear of every kerf and tell front from back on every piece.`,

@@ -1,45 +1,45 @@
 // The billet: rings and grain as they should lie, and the lines along which it is ripped.
 import type { StockPlan } from "@lamplane/bench";
-import { leftOf } from "@lamplane/bench";
+import { clipToLeft } from "@lamplane/bench";
 import { cosDeg, line, type Point, point, sinDeg } from "@lamplane/geometry";
-import { box, composed, HALF, type Sketch, view, WHOLE } from "../sketch.ts";
-import type { Telling } from "../telling.ts";
-import { KERF, WOOD } from "./stack.ts";
+import { boxPolygon, composeViews, HALF, type Sketch, scaledView, WHOLE } from "../sketch.ts";
+import type { StepContext } from "../step-context.ts";
+import { KERF_SHADE, WOOD_SHADE } from "./stack.ts";
 
 /** Ring lines drawn across an end: enough to see their slope. */
 const RINGS = 9;
 /** Slope of the grain's lines in the side view, degrees: drawn steeper than good stock is, to be seen. */
 const GRAIN_DRAWN = 4;
 
-export function stockPicture(t: Telling, plan: StockPlan) {
+export function stockPicture(t: StepContext, plan: StockPlan) {
   const { needed, rings } = plan.billet;
   const [w, h, l] = [needed.width, needed.height, needed.length];
-  return composed({ name: "step-stock", title: "The billet: rings at its end, grain along its side" }, [
-    view("Heel end, sole below", { ...HALF, width: 82 }, (sketch) => {
-      sketch.area(WOOD, box(0, 0, w, h));
-      for (const ring of parallels(w, h, rings)) sketch.line("thin", ring);
-      sketch.outline("outline", box(0, 0, w, h));
+  return composeViews({ name: "step-stock", title: "The billet: rings at its end, grain along its side" }, [
+    scaledView("Heel end, sole below", { ...HALF, width: 82 }, (sketch) => {
+      sketch.area(WOOD_SHADE, boxPolygon(0, 0, w, h));
+      for (const ring of parallelLines(w, h, rings)) sketch.line("thin", ring);
+      sketch.outline("outline", boxPolygon(0, 0, w, h));
       sketch.level(t.ruled(w, "up"), point(0, 0), point(w, 0));
       sketch.upright(t.ruled(h, "up"), point(0, 0), point(0, h), "left");
       sketch.name("right", [
-        { words: `rings ${t.deg(rings)} to the sole`, place: point(w, 0.6 * h) },
-        { words: "sole", place: point(0.8 * w, 0) },
+        { words: `rings ${t.deg(rings)} to the sole`, point: point(w, 0.6 * h) },
+        { words: "sole", point: point(0.8 * w, 0) },
       ]);
     }),
-    view("Left side, toe to the left: the grain runs down toward the heel", { ...HALF, width: 96 }, (sketch) => {
-      sketch.area(WOOD, box(0, 0, l, h));
-      for (const grain of parallels(l, h, -GRAIN_DRAWN, 11)) sketch.line("thin", grain);
-      sketch.outline("outline", box(0, 0, l, h));
+    scaledView("Left side, toe to the left: the grain runs down toward the heel", { ...HALF, width: 96 }, (sketch) => {
+      sketch.area(WOOD_SHADE, boxPolygon(0, 0, l, h));
+      for (const grain of parallelLines(l, h, -GRAIN_DRAWN, 11)) sketch.line("thin", grain);
+      sketch.outline("outline", boxPolygon(0, 0, l, h));
       sketch.arrow(point(0.94 * l, 0), 0, { length: 16, off: point(0, -3) });
       sketch.words("plane the sole this way", point(0.3 * l, 0), { up: -3 });
       sketch.level(t.ruled(l, "up"), point(0, 0), point(l, 0));
-      sketch.name("right", [{ words: "heel", place: point(l, 0.5 * h) }]);
+      sketch.name("right", [{ words: "heel", point: point(l, 0.5 * h) }]);
     }),
   ]);
 }
 
 /** Lines at an angle across a rectangle, evenly apart. */
-function parallels(w: number, h: number, angle: number, count = RINGS) {
+function parallelLines(w: number, h: number, angle: number, count = RINGS) {
   const [c, s] = [cosDeg(angle), sinDeg(angle)];
   const offs = [point(0, 0), point(w, 0), point(w, h), point(0, h)].map((p) => p.y * c - p.x * s);
   const [low, high] = [Math.min(...offs), Math.max(...offs)];
@@ -49,47 +49,49 @@ function parallels(w: number, h: number, angle: number, count = RINGS) {
     const along = (by: number): Point => point(middle.x + by * c, middle.y + by * s);
     // The thin side of a line is a sliver; what the rectangle leaves of it is the line within.
     const sliver = [point(0, 0), point(w, 0), point(w, h), point(0, h)];
-    const upper = leftOf(sliver, along(-far), along(far));
+    const upper = clipToLeft(sliver, along(-far), along(far));
     const ends = upper.filter((p) => Math.abs(p.y * c - p.x * s - off) < 1e-6 * far);
     return ends.length === 2 ? [line(ends[0]!, ends[1]!)] : [];
   });
 }
 
-export function ripPicture(t: Telling, plan: StockPlan) {
-  return composed(
+export function ripPicture(t: StepContext, plan: StockPlan) {
+  return composeViews(
     { name: "step-core", title: "The billet's end with its two saw lines, and the glued pieces' widths" },
     [
-      view("Billet's heel end as it comes, before its reference face is jointed", { ...WHOLE, height: 70 }, (sketch) =>
-        drawRips(sketch, t, plan),
+      scaledView(
+        "Billet's heel end as it comes, before its reference face is jointed",
+        { ...WHOLE, height: 70 },
+        (sketch) => drawRips(sketch, t, plan),
       ),
     ],
   );
 }
 
-function drawRips(sketch: Sketch, t: Telling, { rip, billet }: StockPlan): void {
+function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): void {
   const h = billet.needed.height;
   const end = rip.strips.at(-1)!.at.to;
   const cuts = rip.sawLines.slice(0, 2);
-  sketch.area(WOOD, box(0, 0, end, h));
-  for (const { kerf } of cuts) sketch.area(KERF, box(kerf.from, 0, kerf.to, h));
-  for (const { keeps } of rip.strips) sketch.outline("hidden", box(keeps.from, 0, keeps.to, h));
-  sketch.outline("outline", box(0, 0, end, h));
+  sketch.area(WOOD_SHADE, boxPolygon(0, 0, end, h));
+  for (const { kerf } of cuts) sketch.area(KERF_SHADE, boxPolygon(kerf.from, 0, kerf.to, h));
+  for (const { keeps } of rip.strips) sketch.outline("hidden", boxPolygon(keeps.from, 0, keeps.to, h));
+  sketch.outline("outline", boxPolygon(0, 0, end, h));
   for (const { kerf } of cuts)
     for (const x of [kerf.from, kerf.to]) sketch.line("outline", line(point(x, 0), point(x, h)));
   const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
-  sketch.wordsIn("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
+  sketch.wordsWithin("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
   cuts.forEach(({ kerf }, i) => {
     sketch.level(`cut ${i + 1}: ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
   });
   sketch.level(`needed ${t.ruled(end, "up")}`, point(0, 0), point(end, 0));
   sketch.upright(t.ruled(h, "up"), point(end, 0), point(end, h), "right");
   sketch.name("left", [
-    { words: "left cheek", place: point(left, 0.8 * h) },
-    { words: "reference face", place: point(0, 0.3 * h) },
+    { words: "left cheek", point: point(left, 0.8 * h) },
+    { words: "reference face", point: point(0, 0.3 * h) },
   ]);
   sketch.name("right", [
-    { words: "right cheek", place: point(right, 0.85 * h) },
-    { words: `kerf ${t.mm(t.design.shop.kerf)}`, place: point((cuts[1]!.kerf.from + cuts[1]!.kerf.to) / 2, 0.6 * h) },
-    { words: "dashed: what is left when milled", place: point(rip.strips[2]!.keeps.to, 0.3 * h) },
+    { words: "right cheek", point: point(right, 0.85 * h) },
+    { words: `kerf ${t.mm(t.design.shop.kerf)}`, point: point((cuts[1]!.kerf.from + cuts[1]!.kerf.to) / 2, 0.6 * h) },
+    { words: "dashed: what is left when milled", point: point(rip.strips[2]!.keeps.to, 0.3 * h) },
   ]);
 }

@@ -1,20 +1,20 @@
 // A cheek from its inside with its holes, and where they are measured from.
-import { SAFE_WAYS } from "@lamplane/bench";
+import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { line, point } from "@lamplane/geometry";
-import { blocksAt, cheekShape, pegHoles, stockAt } from "@lamplane/parameters/elevation";
-import { composed, view, WHOLE } from "../sketch.ts";
-import type { Telling } from "../telling.ts";
-import { WOOD } from "./stack.ts";
+import { blocksAt, cheekShape, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
+import { composeViews, scaledView, WHOLE } from "../sketch.ts";
+import type { StepContext } from "../step-context.ts";
+import { WOOD_SHADE } from "./stack.ts";
 
-export function pinHolePicture(t: Telling) {
+export function pinHolePicture(t: StepContext) {
   const { plane } = t;
   const { centre } = plane.pinHole;
-  return composed({ name: "step-pin-hole", title: "A cheek with the pin's hole and the peg holes" }, [
-    view("Right cheek from its inside, toe to the left; the left one mirrors it", WHOLE, (sketch) => {
-      const { toe, heel, sole } = stockAt(plane, "blank");
+  return composeViews({ name: "step-pin-hole", title: "A cheek with the pin's hole and the peg holes" }, [
+    scaledView("Right cheek from its inside, toe to the left; the left one mirrors it", WHOLE, (sketch) => {
+      const { toe, heel, sole } = stageExtent(plane, "blank");
       const { boundary, circles } = cheekShape(plane, "blank");
       const { rampChain, bedChain } = blocksAt(plane, "blank");
-      sketch.area(WOOD, boundary).outline("outline", boundary);
+      sketch.area(WOOD_SHADE, boundary).outline("outline", boundary);
       sketch.line("hidden", ...rampChain).line("hidden", ...bedChain);
       if (plane.design.body.trim > 0)
         for (const x of [0, plane.design.body.length])
@@ -27,14 +27,14 @@ export function pinHolePicture(t: Telling) {
       const peg = pegHoles(plane).filter(({ centre: c }) => c.x > plane.design.body.length);
       sketch.name("right", [
         {
-          words: `⌀ ${t.mm(2 * plane.pinHole.radius, SAFE_WAYS.pinHoleDiameter)}, both cheeks at once`,
-          place: point(centre.x, centre.y + plane.pinHole.radius),
+          words: `⌀ ${t.mm(2 * plane.pinHole.radius, FIGURE_ROUNDING.pinHoleDiameter)}, both cheeks at once`,
+          point: point(centre.x, centre.y + plane.pinHole.radius),
         },
-        ...peg.slice(0, 1).map(({ centre: c }) => ({ words: `peg ⌀ ${t.mm(plane.design.pegs.diameter)}`, place: c })),
+        ...peg.slice(0, 1).map(({ centre: c }) => ({ words: `peg ⌀ ${t.mm(plane.design.pegs.diameter)}`, point: c })),
         ...(plane.design.body.trim > 0
-          ? [{ words: "finished heel", place: point(plane.design.body.length, 0.9 * plane.design.body.height) }]
+          ? [{ words: "finished heel", point: point(plane.design.body.length, 0.9 * plane.design.body.height) }]
           : []),
-        { words: "blank's sole", place: point(0.85 * heel, sole) },
+        { words: "blank's sole", point: point(0.85 * heel, sole) },
       ]);
     }),
   ]);

@@ -1,85 +1,85 @@
 // The core with its two cuts, and how the saw is set for each.
 
 import type { CoreCut, StockPlan } from "@lamplane/bench";
-import { SAFE_WAYS } from "@lamplane/bench";
-import { cosDeg, line, placedSegment, point, polygon, sinDeg } from "@lamplane/geometry";
+import { FIGURE_ROUNDING } from "@lamplane/bench";
+import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
 import type { PictureMark } from "../../picture/picture.ts";
-import { box, composed, diagram, goBeside, oneBelow, type Sketch, view, WHOLE } from "../sketch.ts";
-import type { Telling } from "../telling.ts";
-import { KERF, WASTE, WOOD } from "./stack.ts";
+import { boxPolygon, composeViews, diagram, fitInRow, type Sketch, scaledView, stackViews, WHOLE } from "../sketch.ts";
+import type { StepContext } from "../step-context.ts";
+import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
-export function cutsPicture(t: Telling, { core, marks }: StockPlan) {
-  const whole = view("Core from its left side, toe to the left", { ...WHOLE, height: 58 }, (sketch) => {
+export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
+  const whole = scaledView("Core from its left side, toe to the left", { ...WHOLE, height: 58 }, (sketch) => {
     const { blankLength: length } = t.plane.widths;
     const [ramp, bed] = core.cuts;
     const h = core.height;
     const foot = (cut: CoreCut) => point(cut.markAtSole, 0);
     const head = (cut: CoreCut) => point(cut.markAtTop, h);
-    sketch.area(WOOD, box(0, 0, length, h));
-    sketch.area(WASTE, polygon(foot(ramp), foot(bed), head(bed), head(ramp)));
-    for (const cut of core.cuts) sketch.area(KERF, cut.kerf);
-    sketch.outline("outline", box(0, 0, length, h));
+    sketch.area(WOOD_SHADE, boxPolygon(0, 0, length, h));
+    sketch.area(WASTE_SHADE, polygon(foot(ramp), foot(bed), head(bed), head(ramp)));
+    for (const cut of core.cuts) sketch.area(KERF_SHADE, cut.kerf);
+    sketch.outline("outline", boxPolygon(0, 0, length, h));
     for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
     drawCurve(sketch, t);
     for (const { at } of marks.marks)
       for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
-    sketch.wordsIn("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
-    sketch.wordsIn("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
-    sketch.wordsIn("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-    sketch.level(`ramp ${t.ruled(ramp.markAtSole, SAFE_WAYS.rampMark)}`, point(0, 0), foot(ramp));
-    sketch.level(`bed ${t.ruled(bed.markAtSole, SAFE_WAYS.bedMark)}`, point(0, 0), foot(bed));
-    sketch.level(`blank ${t.ruled(length, SAFE_WAYS.blankLength)}`, point(0, 0), point(length, 0));
+    sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
+    sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
+    sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
+    sketch.level(`ramp ${t.ruled(ramp.markAtSole, FIGURE_ROUNDING.rampMark)}`, point(0, 0), foot(ramp));
+    sketch.level(`bed ${t.ruled(bed.markAtSole, FIGURE_ROUNDING.bedMark)}`, point(0, 0), foot(bed));
+    sketch.level(`blank ${t.ruled(length, FIGURE_ROUNDING.blankLength)}`, point(0, 0), point(length, 0));
     if (ramp.markAtTop > 0)
-      sketch.level(`ramp ${t.ruled(ramp.markAtTop, SAFE_WAYS.rampMark)}`, point(0, h), head(ramp), "above");
+      sketch.level(`ramp ${t.ruled(ramp.markAtTop, FIGURE_ROUNDING.rampMark)}`, point(0, h), head(ramp), "above");
     if (bed.markAtTop < length)
-      sketch.level(`bed ${t.ruled(bed.markAtTop, SAFE_WAYS.bedMark)}`, point(0, h), head(bed), "above");
-    sketch.upright(t.ruled(h, SAFE_WAYS.blankHeight), point(0, 0), point(0, h), "left");
+      sketch.level(`bed ${t.ruled(bed.markAtTop, FIGURE_ROUNDING.bedMark)}`, point(0, h), head(bed), "above");
+    sketch.upright(t.ruled(h, FIGURE_ROUNDING.blankHeight), point(0, 0), point(0, h), "left");
     sketch.name("right", [
       {
         words: `kerfs of ${t.mm(t.design.shop.kerf)} in the waste`,
-        place: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
+        point: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
       },
       {
         words: `dashes: matching marks`,
-        place: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
+        point: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
       },
     ]);
   });
-  return composed({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
+  return composeViews({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
     whole,
     ...sawViews(t, core.cuts, whole),
   ]);
 }
 
 /** The saw's settings beside the core where there is room, so that the step stays on one page; else below it, side by side. */
-function sawViews(t: Telling, cuts: StockPlan["core"]["cuts"], whole: readonly PictureMark[]) {
+function sawViews(t: StepContext, cuts: StockPlan["core"]["cuts"], whole: readonly PictureMark[]) {
   const views = (scale: number) =>
     cuts.map((cut) => diagram(`Saw set for the ${cut.name}, from above`, (sketch) => drawSaw(sketch, t, cut), scale));
   const [ramp, bed] = views(BESIDE);
-  const column = oneBelow(ramp!, bed!);
-  return goBeside([whole, column]) ? [column] : views(1);
+  const column = stackViews(ramp!, bed!);
+  return fitInRow([whole, column]) ? [column] : views(1);
 }
 /** Of a saw's setting drawn beside the core: two are then as high as the core with its dimensions. */
 const BESIDE = 0.62;
 
 /** What is shaped off a curved ramp after the straight cut. */
-function drawCurve(sketch: Sketch, { plane }: Telling): void {
+function drawCurve(sketch: Sketch, { plane }: StepContext): void {
   if (!plane.ramp.curve) return;
   const shift = point(plane.design.body.trim / 2 - plane.cuts.setInToe, plane.design.sole.allowance);
   sketch.line(
     "cut",
     ...blocksAt(plane, "blank")
       .rampChain.slice(1)
-      .map((s) => placedSegment(s, { shift })),
+      .map((s) => transformSegment(s, { shift })),
   );
 }
 
 /** Fence, square and the blade's line, as a saw's scale reads them: 0 is square. */
-function drawSaw(sketch: Sketch, t: Telling, { saw, name, angle }: CoreCut): void {
+function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut): void {
   const turn = name === "ramp" ? 90 + saw : 90 - saw;
   const on = (by: number) => point(by * cosDeg(turn), by * sinDeg(turn));
-  sketch.area(WASTE, box(-36, -3, 36, 0)).line("outline", line(point(-36, 0), point(36, 0)));
+  sketch.area(WASTE_SHADE, boxPolygon(-36, -3, 36, 0)).line("outline", line(point(-36, 0), point(36, 0)));
   sketch.line("axis", line(point(0, -6), point(0, 22)));
   sketch.line("strong", line(on(-6), on(21)));
   sketch.angle("", point(0, 0), Math.min(90, turn), Math.max(90, turn), 14 * sketch.scale);

@@ -1,44 +1,44 @@
 // The blank put together: from the side with the iron clamped at its height, and from above with clamps, marks and wax.
 
 import type { StockPlan } from "@lamplane/bench";
-import { line, type Outline, placedOutline, point, sinDeg } from "@lamplane/geometry";
+import { line, type Outline, point, sinDeg, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, fromIron, pegHoles, pinLengths, stockAt } from "@lamplane/parameters/elevation";
-import { box, composed, type Sketch, view, WHOLE, type Window, within } from "../sketch.ts";
-import type { Telling } from "../telling.ts";
-import { cheekOutline, drawBlocks, STEEL, WASTE, WOOD } from "./stack.ts";
+import { blocksAt, ironToPlane, pegHoles, pinLengths, stageExtent } from "@lamplane/parameters/elevation";
+import { boxPolygon, clipToWindow, composeViews, type Sketch, scaledView, WHOLE, type Window } from "../sketch.ts";
+import type { StepContext } from "../step-context.ts";
+import { cheekOutline, drawBlocks, STEEL_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 /** mm of the sole shown each way from the edge in a close-up. */
 const NEAR = 9;
 
-export function dryFitPicture(t: Telling) {
+export function dryFitPicture(t: StepContext) {
   const { plane } = t;
-  return composed({ name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" }, [
-    view("From the side, the near cheek left off", { width: 112, height: 56, most: 1 }, (sketch) => {
-      drawAssembled(sketch, plane, edgeUp(t));
-      const { toe, heel, sole, blockToe, blockHeel } = stockAt(plane, "blank");
+  return composeViews({ name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" }, [
+    scaledView("From the side, the near cheek left off", { width: 112, height: 56, most: 1 }, (sketch) => {
+      drawAssembled(sketch, plane, edgeOverhang(t));
+      const { toe, heel, sole, blockToe, blockHeel } = stageExtent(plane, "blank");
       if (plane.cuts.setInToe > 0) sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
       sketch.level(`bed's tip ${t.ruled(plane.points.bedTip.x - toe)}`, point(toe, sole), plane.points.bedTip);
       sketch.name("right", [
         {
           words: `set in ${t.mm(plane.cuts.setInHeel)}`,
-          place: point((blockHeel + heel) / 2, 0.6 * plane.design.body.height),
+          point: point((blockHeel + heel) / 2, 0.6 * plane.design.body.height),
         },
         {
           words: "iron clamped to the bed",
-          place: fromIron(plane.frame, 0.9 * plane.bedTopS, -plane.design.iron.thickness / 2),
+          point: ironToPlane(plane.frame, 0.9 * plane.bedTopS, -plane.design.iron.thickness / 2),
         },
       ]);
       sketch.arrow(point(0.55 * plane.points.rampFoot.x, 0.35 * plane.design.body.height), 0, { length: 7 });
     }),
-    closeUp(
+    closeUpView(
       t,
       `Edge ${t.fine(t.figure("edgeHeightAtContact"))} over the blank's sole`,
       (sketch, room) => {
-        const { sole } = stockAt(plane, "blank");
-        drawNear(sketch, plane, room, edgeUp(t));
-        const edge = fromIron(plane.frame, edgeUp(t), 0);
-        sketch.upright(t.thin("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
+        const { sole } = stageExtent(plane, "blank");
+        drawMouthArea(sketch, plane, room, edgeOverhang(t));
+        const edge = ironToPlane(plane.frame, edgeOverhang(t), 0);
+        sketch.upright(t.fineRow("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
         sketch.line("thin", line(edge, point(room.right, edge.y)));
       },
       72,
@@ -47,7 +47,7 @@ export function dryFitPicture(t: Telling) {
 }
 
 /** s up the iron by which the edge stands over where it is at work, at contact. */
-function edgeUp({ plane, figure }: Telling): number {
+function edgeOverhang({ plane, figure }: StepContext): number {
   const over = figure("edgeHeightAtContact") - plane.design.sole.allowance;
   return over / sinDeg(plane.frame.bedAngle);
 }
@@ -57,28 +57,28 @@ function drawAssembled(sketch: Sketch, plane: Elevation, up: number): void {
   sketch.outline("hidden", cheek);
   drawBlocks(sketch, plane, "blank");
   for (const peg of pegHoles(plane)) sketch.circle("outline", peg);
-  const iron = shifted(plane.iron, plane, up);
-  sketch.area(STEEL, iron).outline("thin", iron);
+  const iron = shiftOutline(plane.iron, plane, up);
+  sketch.area(STEEL_SHADE, iron).outline("thin", iron);
   sketch.circle("outline", plane.pinHole);
 }
 
-const shifted = (outline: Outline, plane: Elevation, up: number): Outline => {
-  const [from, to] = [fromIron(plane.frame, 0, 0), fromIron(plane.frame, up, 0)];
-  return placedOutline(outline, { shift: point(to.x - from.x, to.y - from.y) });
+const shiftOutline = (outline: Outline, plane: Elevation, up: number): Outline => {
+  const [from, to] = [ironToPlane(plane.frame, 0, 0), ironToPlane(plane.frame, up, 0)];
+  return transformOutline(outline, { shift: point(to.x - from.x, to.y - from.y) });
 };
 
 /** A view of what lies near the mouth, cut off by a window round it. */
-export function closeUp(t: Telling, name: string, draw: (sketch: Sketch, room: Window) => void, width = 150) {
+export function closeUpView(t: StepContext, name: string, draw: (sketch: Sketch, room: Window) => void, width = 150) {
   const { plane } = t;
   const middle = plane.points.edge.x;
-  const low = stockAt(plane, "blank").sole;
+  const low = stageExtent(plane, "blank").sole;
   const reach = Math.max(NEAR, 1.4 * (plane.points.bedFoot.x - middle), 2 * plane.design.sole.allowance);
   const room = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
-  return view(name, { width, height: 46, most: 5 }, (sketch) => draw(sketch, room));
+  return scaledView(name, { width, height: 46, most: 5 }, (sketch) => draw(sketch, room));
 }
 
 /** Blocks and iron within a window, on the blank's sole; the iron `up` mm up the bed from its place at work. */
-export function drawNear(
+export function drawMouthArea(
   sketch: Sketch,
   plane: Elevation,
   room: Window,
@@ -86,31 +86,34 @@ export function drawNear(
   stage: "blank" | "trued" = "blank",
 ) {
   const { front, bed } = blocksAt(plane, stage);
-  const iron = shifted(plane.iron, plane, up);
-  const seen = [front, bed].map((outline) => within(outline, room));
-  for (const outline of seen) sketch.area(WOOD, outline).outline("outline", outline);
-  const steel = within(iron, room);
-  sketch.area(STEEL, steel).outline("thin", steel);
+  const iron = shiftOutline(plane.iron, plane, up);
+  const seen = [front, bed].map((outline) => clipToWindow(outline, room));
+  for (const outline of seen) sketch.area(WOOD_SHADE, outline).outline("outline", outline);
+  const steel = clipToWindow(iron, room);
+  sketch.area(STEEL_SHADE, steel).outline("thin", steel);
 }
 
-export function gluePicture(t: Telling, { marks }: StockPlan) {
+export function gluePicture(t: StepContext, { marks }: StockPlan) {
   const { plane } = t;
   const { core, cheek, body } = plane.widths;
-  return composed({ name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax" }, [
-    view("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
-      const { toe, heel, blockToe, blockHeel } = stockAt(plane, "blank");
+  return composeViews({ name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax" }, [
+    scaledView("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
+      const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
       const { rampChain, bedChain } = blocksAt(plane, "blank");
       const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
       const half = body / 2;
-      const cheeks = [box(toe, half - cheek, heel, half), box(toe, -half, heel, cheek - half)];
-      const blocks = [box(blockToe, -core / 2, rampTop, core / 2), box(bedTop, -core / 2, blockHeel, core / 2)];
-      for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD, outline);
-      for (const z of [half - cheek, -half]) sketch.area(WASTE, box(rampTop, z, bedTop, z + cheek));
+      const cheeks = [boxPolygon(toe, half - cheek, heel, half), boxPolygon(toe, -half, heel, cheek - half)];
+      const blocks = [
+        boxPolygon(blockToe, -core / 2, rampTop, core / 2),
+        boxPolygon(bedTop, -core / 2, blockHeel, core / 2),
+      ];
+      for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD_SHADE, outline);
+      for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(rampTop, z, bedTop, z + cheek));
       for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
       const { shoulder, end } = pinLengths(plane);
       const r = plane.design.pin.diameter / 2;
       const { x } = plane.pin.centre;
-      for (const pin of [box(x - r, -shoulder, x + r, shoulder), box(x - r / 2, -end, x + r / 2, end)])
+      for (const pin of [boxPolygon(x - r, -shoulder, x + r, shoulder), boxPolygon(x - r / 2, -end, x + r / 2, end)])
         sketch.outline("outline", pin);
       for (const { over, at } of marks.marks)
         for (const from of at) {
@@ -127,15 +130,15 @@ export function gluePicture(t: Telling, { marks }: StockPlan) {
         sketch.arrow(point(at, -half), 90, { length: 8 });
       }
       sketch.name("right", [
-        { words: "grey: no glue, wax", place: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
-        { words: "left cheek", place: point(0.96 * heel, cheek / 2 - half) },
-        { words: "clamp, a block under each jaw", place: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half) },
-        { words: "bed block", place: point(0.5 * (bedTop + blockHeel), 0) },
+        { words: "grey: no glue, wax", point: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
+        { words: "left cheek", point: point(0.96 * heel, cheek / 2 - half) },
+        { words: "clamp, a block under each jaw", point: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half) },
+        { words: "bed block", point: point(0.5 * (bedTop + blockHeel), 0) },
       ]);
       sketch.name("left", [
-        { words: "front block", place: point(0.5 * (blockToe + rampTop), 0) },
-        { words: "dashes: matching marks", place: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
-        { words: "cross pin, waxed", place: point(x, -0.3 * core) },
+        { words: "front block", point: point(0.5 * (blockToe + rampTop), 0) },
+        { words: "dashes: matching marks", point: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
+        { words: "cross pin, waxed", point: point(x, -0.3 * core) },
       ]);
     }),
   ]);

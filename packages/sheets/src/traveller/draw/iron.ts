@@ -1,28 +1,30 @@
 // The iron with its cap iron lying on the table, and what is measured on it.
 import { cotDeg, line, point, polygon } from "@lamplane/geometry";
 import { capIronSurface } from "@lamplane/parameters/elevation";
-import { box, composed, type Sketch, view } from "../sketch.ts";
-import type { Telling } from "../telling.ts";
-import { STEEL } from "./stack.ts";
+import { boxPolygon, composeViews, type Sketch, scaledView } from "../sketch.ts";
+import type { StepContext } from "../step-context.ts";
+import { STEEL_SHADE } from "./stack.ts";
 
-export function ironPicture(t: Telling) {
-  return composed({ name: "step-iron", title: "Iron and cap iron: what is measured on them" }, [
-    view("Iron on its bevel's side, edge to the left", { width: 100, height: 50 }, (sketch) => drawSide(sketch, t)),
-    view("Iron's face", { width: 78, height: 50 }, (sketch) => {
+export function ironPicture(t: StepContext) {
+  return composeViews({ name: "step-iron", title: "Iron and cap iron: what is measured on them" }, [
+    scaledView("Iron on its bevel's side, edge to the left", { width: 100, height: 50 }, (sketch) =>
+      drawSide(sketch, t),
+    ),
+    scaledView("Iron's face", { width: 78, height: 50 }, (sketch) => {
       const { width, length } = t.design.iron;
-      sketch.area(STEEL, box(0, 0, length, width)).outline("outline", box(0, 0, length, width));
+      sketch.area(STEEL_SHADE, boxPolygon(0, 0, length, width)).outline("outline", boxPolygon(0, 0, length, width));
       sketch.upright(t.ruled(width), point(length, 0), point(length, width), "right");
-      sketch.name("left", [{ words: "edge", place: point(0, 0.5 * width) }]);
+      sketch.name("left", [{ words: "edge", point: point(0, 0.5 * width) }]);
     }),
   ]);
 }
 
-function drawSide(sketch: Sketch, t: Telling): void {
+function drawSide(sketch: Sketch, t: StepContext): void {
   const { iron, capIron } = t.plane.design;
   const shown = Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
   const [thick, heel] = [iron.thickness, iron.thickness * cotDeg(iron.bevel)];
   const body = polygon(point(0, 0), point(heel, -thick), point(shown, -thick), point(shown, 0));
-  sketch.area(STEEL, body).outline("outline", body);
+  sketch.area(STEEL_SHADE, body).outline("outline", body);
   if (capIron.thickness > 0) {
     const upper = capIronSurface(t.plane.design);
     const cap = polygon(
@@ -36,14 +38,14 @@ function drawSide(sketch: Sketch, t: Telling): void {
   const { fromEdge, diameter, height } = capIron.screwHead;
   if (t.plane.recess) {
     const [low, high] = [fromEdge - diameter / 2, fromEdge + diameter / 2];
-    sketch.outline("outline", box(low, -thick - height, high, -thick));
+    sketch.outline("outline", boxPolygon(low, -thick - height, high, -thick));
     sketch.line("axis", line(point(fromEdge, -thick - height - 1), point(fromEdge, capIron.thickness + 1)));
     sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, -thick - height));
   }
   sketch.upright(t.ruled(thick), point(shown, -thick), point(shown, 0), "right");
   if (capIron.thickness > 0)
     sketch.name("right", [
-      { words: `cap iron ${t.mm(capIron.thickness)}`, place: point(shown, capIron.thickness / 2) },
+      { words: `cap iron ${t.mm(capIron.thickness)}`, point: point(shown, capIron.thickness / 2) },
     ]);
   sketch.angle(t.deg(iron.bevel), point(0, 0), -iron.bevel, 0, 12);
 }

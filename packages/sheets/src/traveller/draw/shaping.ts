@@ -1,21 +1,21 @@
 // The finished outline over the glued blank: what is trimmed and what is shaped away.
 
 import { line, point } from "@lamplane/geometry";
-import { stockAt } from "@lamplane/parameters/elevation";
-import { composed, view, WHOLE } from "../sketch.ts";
-import type { Telling } from "../telling.ts";
-import { cheekOutline, WASTE, WOOD } from "./stack.ts";
+import { stageExtent } from "@lamplane/parameters/elevation";
+import { composeViews, scaledView, WHOLE } from "../sketch.ts";
+import type { StepContext } from "../step-context.ts";
+import { cheekOutline, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
-export function shapingPicture(t: Telling) {
+export function shapingPicture(t: StepContext) {
   const { plane } = t;
   const { length, height } = plane.design.body;
-  const { toe, heel } = stockAt(plane, "blank");
-  return composed({ name: "step-shaping", title: "The finished outline over the blank" }, [
-    view("From the side, toe to the left; grey comes off", WHOLE, (sketch) => {
+  const { toe, heel } = stageExtent(plane, "blank");
+  return composeViews({ name: "step-shaping", title: "The finished outline over the blank" }, [
+    scaledView("From the side, toe to the left; grey comes off", WHOLE, (sketch) => {
       const blank = cheekOutline(plane, "blank");
       const finished = cheekOutline(plane, "trued");
-      sketch.area(WASTE, blank).outline("hidden", blank);
-      sketch.area(0, finished).area(WOOD, finished).outline("outline", finished);
+      sketch.area(WASTE_SHADE, blank).outline("hidden", blank);
+      sketch.area(0, finished).area(WOOD_SHADE, finished).outline("outline", finished);
       sketch.circle("outline", plane.pinHole).cross(plane.pinHole);
       sketch.line("mark", line(point(plane.points.edge.x, 0), point(plane.points.edge.x, 0.1 * height)));
       sketch.level(`mouth ${t.ruled(plane.points.edge.x)}`, point(0, 0), plane.points.edge);

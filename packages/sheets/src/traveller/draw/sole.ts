@@ -1,53 +1,53 @@
 // The sole: what comes off it, where the edge stands meanwhile, and the mouth close up.
 
 import { line, point, sinDeg } from "@lamplane/geometry";
-import { fromIron, stockAt } from "@lamplane/parameters/elevation";
-import { box, composed, view, WHOLE } from "../sketch.ts";
-import type { Telling } from "../telling.ts";
-import { closeUp, drawNear } from "./glue.ts";
-import { cheekOutline, drawBlocks, drawStack, WASTE } from "./stack.ts";
+import { ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
+import { boxPolygon, composeViews, scaledView, WHOLE } from "../sketch.ts";
+import type { StepContext } from "../step-context.ts";
+import { closeUpView, drawMouthArea } from "./glue.ts";
+import { cheekOutline, drawBlocks, drawStackSketch, WASTE_SHADE } from "./stack.ts";
 
 /** mm that the edge is drawn back up the bed while the sole is worked. */
 const DRAWN_BACK = 6;
 
-export function solePicture(t: Telling, stopShort: number) {
+export function solePicture(t: StepContext, stopShort: number) {
   const { plane } = t;
-  const { sole, toe, heel } = stockAt(plane, "blank");
-  return composed({ name: "step-sole", title: "Truing the sole, the iron wedged and drawn back" }, [
-    view("The glued blank, iron and wedge at working tension", { ...WHOLE, height: 48 }, (sketch) => {
+  const { sole, toe, heel } = stageExtent(plane, "blank");
+  return composeViews({ name: "step-sole", title: "Truing the sole, the iron wedged and drawn back" }, [
+    scaledView("The glued blank, iron and wedge at working tension", { ...WHOLE, height: 48 }, (sketch) => {
       sketch.outline("hidden", cheekOutline(plane, "blank"));
       drawBlocks(sketch, plane, "blank");
-      sketch.area(WASTE, box(toe, sole, heel, 0));
-      drawStack(sketch, plane, { back: DRAWN_BACK });
+      sketch.area(WASTE_SHADE, boxPolygon(toe, sole, heel, 0));
+      drawStackSketch(sketch, plane, { back: DRAWN_BACK });
       sketch.line("cut", line(point(toe, 0), point(heel, 0)));
       sketch.name("right", [
-        { words: "edge drawn back above the sole", place: fromIron(plane.frame, DRAWN_BACK, 0) },
-        { words: "planned sole", place: point(heel, 0) },
+        { words: "edge drawn back above the sole", point: ironToPlane(plane.frame, DRAWN_BACK, 0) },
+        { words: "planned sole", point: point(heel, 0) },
       ]);
       sketch.arrow(point(0.5 * heel, sole), 0, { length: 16, off: point(0, -3) });
       sketch.words("plane from toe to heel", point(0.1 * heel, sole), { up: -3 });
     }),
-    closeUp(t, "The sole, close up", (sketch, room) => {
-      drawNear(sketch, plane, room, DRAWN_BACK / 2);
+    closeUpView(t, "The sole, close up", (sketch, room) => {
+      drawMouthArea(sketch, plane, room, DRAWN_BACK / 2);
       const stop = -stopShort;
       sketch.line("cut", line(point(room.left, 0), point(room.right, 0)));
       sketch.line("mark", line(point(room.left, stop), point(room.right, stop)));
       sketch.upright(t.ruled(-sole), point(room.right, sole), point(room.right, 0), "right");
       sketch.name("left", [
-        { words: "planned sole", place: point(room.left, 0) },
-        { words: "stop here first", place: point(room.left + 1, stop) },
-        { words: "blank's sole", place: point(room.left + 2, sole) },
+        { words: "planned sole", point: point(room.left, 0) },
+        { words: "stop here first", point: point(room.left + 1, stop) },
+        { words: "blank's sole", point: point(room.left + 2, sole) },
       ]);
     }),
   ]);
 }
 
-export function mouthPicture(t: Telling) {
+export function mouthPicture(t: StepContext) {
   const { plane } = t;
-  return composed({ name: "step-mouth", title: "The mouth close up, the edge set to the sole" }, [
-    closeUp(t, "The mouth, the edge set to the trued sole", (sketch, room) => {
+  return composeViews({ name: "step-mouth", title: "The mouth close up, the edge set to the sole" }, [
+    closeUpView(t, "The mouth, the edge set to the trued sole", (sketch, room) => {
       const low = { ...room, low: -0.6 };
-      drawNear(sketch, plane, low, 0, "trued");
+      drawMouthArea(sketch, plane, low, 0, "trued");
       const { rampFoot, edge, bedFoot } = plane.points;
       sketch.line("axis", line(point(room.left, 0), point(room.right, 0)));
       sketch.level(`mouth ${t.fine(plane.design.mouth.opening)}`, rampFoot, edge);
@@ -55,7 +55,7 @@ export function mouthPicture(t: Telling) {
       sketch.angle(t.deg(beta), bedFoot, 0, beta, 10);
       sketch.angle(t.deg(plane.ramp.angle), rampFoot, 180 - plane.ramp.angle, 180, 10);
       sketch.name("right", [
-        { words: "iron", place: fromIron(plane.frame, 4 / sinDeg(beta), -plane.design.iron.thickness / 2) },
+        { words: "iron", point: ironToPlane(plane.frame, 4 / sinDeg(beta), -plane.design.iron.thickness / 2) },
       ]);
     }),
   ]);

@@ -1,16 +1,16 @@
 // Iron, cap iron, wedge, pin and blocks in a sketch, from the elevation's own outlines.
 
-import { line, type Outline, placedOutline, point, polygon, type Segment } from "@lamplane/geometry";
+import { line, type Outline, point, polygon, type Segment, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, capIronSurface, fromIron, type Stage, stockAt } from "@lamplane/parameters/elevation";
-import { type Sketch, type Window, within } from "../sketch.ts";
+import { blocksAt, capIronSurface, ironToPlane, type Stage, stageExtent } from "@lamplane/parameters/elevation";
+import { clipToWindow, type Sketch, type Window } from "../sketch.ts";
 
 /** How far a cap iron is drawn short of the iron's end, mm: it has no length of its own in the design. */
 export const CAP_ENDS_BELOW = 12;
-export const WOOD = 0.06;
-export const STEEL = 0.32;
-export const WASTE = 0.14;
-export const KERF = 0.5;
+export const WOOD_SHADE = 0.06;
+export const STEEL_SHADE = 0.32;
+export const WASTE_SHADE = 0.14;
+export const KERF_SHADE = 0.5;
 
 /**
  * Front block and bed block at a stage, their wood shaded lightly. What a window leaves of them ends in thin lines where it
@@ -19,10 +19,10 @@ export const KERF = 0.5;
 export function drawBlocks(sketch: Sketch, plane: Elevation, stage: Stage, room?: Window): void {
   const { front, bed } = blocksAt(plane, stage);
   for (const block of [front, bed]) {
-    const seen = room ? within(block, room) : block;
+    const seen = room ? clipToWindow(block, room) : block;
     const isBreak = ({ from, to }: Segment) =>
       room !== undefined && from.x === to.x && (from.x === room.left || from.x === room.right);
-    sketch.area(WOOD, seen);
+    sketch.area(WOOD_SHADE, seen);
     sketch.line("outline", ...seen.filter((s) => !isBreak(s)));
     sketch.line("thin", ...seen.filter(isBreak));
   }
@@ -32,7 +32,7 @@ export function drawBlocks(sketch: Sketch, plane: Elevation, stage: Stage, room?
 const ASIDE = { toe: 55, heel: 80 };
 
 /** The throat of a long plane with as much of its body as a picture needs; undefined for a plane that is not much longer. */
-export function throatRoom({ points, design, topChain }: Elevation): Window | undefined {
+export function throatWindow({ points, design, topChain }: Elevation): Window | undefined {
   const { length, height } = design.body;
   const [left, right] = [points.rampTop.x - ASIDE.toe, points.bedTop.x + ASIDE.heel];
   const isLong = topChain.every(({ kind }) => kind === "line") && length > 1.3 * (right - left);
@@ -42,7 +42,7 @@ export function throatRoom({ points, design, topChain }: Elevation): Window | un
 
 /** Outline of a cheek behind them: ends, sole and top at a stage. */
 export function cheekOutline(plane: Elevation, stage: Stage): Outline {
-  const { toe, heel, sole, top } = stockAt(plane, stage);
+  const { toe, heel, sole, top } = stageExtent(plane, stage);
   const [first, last] = [top[0]!.from, top.at(-1)!.to];
   return [
     line(point(toe, sole), point(heel, sole)),
@@ -53,10 +53,10 @@ export function cheekOutline(plane: Elevation, stage: Stage): Outline {
 }
 
 /** The cap iron with its hump, `up` mm up the iron from where it is set. */
-function capIronOutline({ design, frame }: Elevation, up: number): Outline {
+function raisedCapIronOutline({ design, frame }: Elevation, up: number): Outline {
   const upper = capIronSurface(design);
   const end = Math.max(design.iron.length - CAP_ENDS_BELOW, (upper.at(-1)?.x ?? 0) + 10);
-  const at = (s: number, v: number) => fromIron(frame, s + up, v);
+  const at = (s: number, v: number) => ironToPlane(frame, s + up, v);
   return polygon(
     at(upper[0]?.x ?? 0, 0),
     at(end, 0),
@@ -65,7 +65,7 @@ function capIronOutline({ design, frame }: Elevation, up: number): Outline {
   );
 }
 
-interface Parts {
+interface StackOptions {
   /** mm that iron and cap iron are drawn back up the bed. */
   readonly back?: number;
   readonly wedge?: boolean;
@@ -73,12 +73,16 @@ interface Parts {
 }
 
 /** Iron with cap iron, wedge and pin; steel dark, wood light. */
-export function drawStack(sketch: Sketch, plane: Elevation, { back = 0, wedge = true, pin = true }: Parts = {}): void {
+export function drawStackSketch(
+  sketch: Sketch,
+  plane: Elevation,
+  { back = 0, wedge = true, pin = true }: StackOptions = {},
+): void {
   const { frame, design } = plane;
-  const [edge, up] = [fromIron(frame, 0, 0), fromIron(frame, back, 0)];
-  const iron = placedOutline(plane.iron, { shift: point(up.x - edge.x, up.y - edge.y) });
-  const steel = [iron, ...(design.capIron.thickness > 0 ? [capIronOutline(plane, back)] : [])];
-  for (const outline of steel) sketch.area(STEEL, outline).outline("thin", outline);
+  const [edge, up] = [ironToPlane(frame, 0, 0), ironToPlane(frame, back, 0)];
+  const iron = transformOutline(plane.iron, { shift: point(up.x - edge.x, up.y - edge.y) });
+  const steel = [iron, ...(design.capIron.thickness > 0 ? [raisedCapIronOutline(plane, back)] : [])];
+  for (const outline of steel) sketch.area(STEEL_SHADE, outline).outline("thin", outline);
   const wood = [...(wedge ? [plane.wedge] : []), ...(pin ? [plane.pinSection] : [])];
-  for (const outline of wood) sketch.area(WOOD, outline).outline("outline", outline);
+  for (const outline of wood) sketch.area(WOOD_SHADE, outline).outline("outline", outline);
 }

@@ -1,16 +1,23 @@
 // Side elevation with the near cheek taken away: blocks, throat, stack, recess as hidden lines, the sole before and after.
 
-import { boundsOf, facetted, point } from "@lamplane/geometry";
-import { bedLineMeets, capIronOutline, fromIron, stockAt } from "@lamplane/parameters/elevation";
+import { boundsOf, point, tessellate } from "@lamplane/geometry";
+import { bedLineTopS, capIronOutline, ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
 import type { Dimension, StageName, View, ViewMark } from "../../protocol.ts";
 import { circlePath, linePath, outlinePath, pathOf } from "../path-data.ts";
-import { along, angleAt, type Drawn, leader, parameter, reference } from "./dimensioning.ts";
-import { type AtStage, planeAt } from "./stage-plane.ts";
+import {
+  alongShape,
+  angleShape,
+  type DrawnPlane,
+  leaderShape,
+  parameterDimension,
+  referenceDimension,
+} from "./dimensioning.ts";
+import { type StagePlane, stagePlane } from "./stage-plane.ts";
 
 /** The main view at a stage of the bench. */
-export function elevationView(drawn: Drawn, stage: StageName): View {
-  const at = planeAt(drawn.plane, stage);
-  const spots = [at.cheek, ...(at.hasStack ? [at.plane.iron, at.plane.wedge] : [])].flatMap((o) => facetted(o, 0.5));
+export function elevationView(drawn: DrawnPlane, stage: StageName): View {
+  const at = stagePlane(drawn.plane, stage);
+  const spots = [at.cheek, ...(at.hasStack ? [at.plane.iron, at.plane.wedge] : [])].flatMap((o) => tessellate(o, 0.5));
   const { min, max } = boundsOf([...spots, point(0, -drawn.plane.design.sole.allowance)]);
   return {
     name: "elevation",
@@ -22,34 +29,34 @@ export function elevationView(drawn: Drawn, stage: StageName): View {
   };
 }
 
-function woodMarks(at: AtStage, stage: StageName): ViewMark[] {
-  if (stage === "billet") return [{ d: outlinePath(at.cheek), matter: "wood", line: "outline" }];
+function woodMarks(at: StagePlane, stage: StageName): ViewMark[] {
+  if (stage === "billet") return [{ d: outlinePath(at.cheek), area: "wood", line: "outline" }];
   const waste: ViewMark[] =
-    at.offcut && stage === "core" ? [{ d: outlinePath(at.offcut), matter: "waste", line: "cut" }] : [];
-  const far: ViewMark[] = at.isApart ? [] : [{ d: outlinePath(at.cheek), matter: "wood-far", line: "outline" }];
+    at.offcut && stage === "core" ? [{ d: outlinePath(at.offcut), area: "waste", line: "cut" }] : [];
+  const far: ViewMark[] = at.isApart ? [] : [{ d: outlinePath(at.cheek), area: "wood-far", line: "outline" }];
   return [
     ...far,
     ...waste,
-    { d: outlinePath(at.front), matter: "wood", line: "outline" },
-    { d: outlinePath(at.bed), matter: "wood", line: "outline" },
+    { d: outlinePath(at.front), area: "wood", line: "outline" },
+    { d: outlinePath(at.bed), area: "wood", line: "outline" },
   ];
 }
 
-function stackMarks({ plane }: AtStage): ViewMark[] {
+function stackMarks({ plane }: StagePlane): ViewMark[] {
   const cap = capIronOutline(plane.design, plane.frame);
   return [
-    { d: outlinePath(plane.iron), matter: "steel", line: "outline" },
-    ...(cap ? [{ d: outlinePath(cap), matter: "cap" as const, line: "outline" as const }] : []),
-    { d: outlinePath(plane.wedge), matter: "wedge", line: "outline" },
-    { d: outlinePath(plane.pinSection), matter: "pin", line: "outline" },
+    { d: outlinePath(plane.iron), area: "steel", line: "outline" },
+    ...(cap ? [{ d: outlinePath(cap), area: "cap" as const, line: "outline" as const }] : []),
+    { d: outlinePath(plane.wedge), area: "wedge", line: "outline" },
+    { d: outlinePath(plane.pinSection), area: "pin", line: "outline" },
     { d: circlePath({ centre: plane.pin.centre, radius: plane.design.pin.tenon / 2 }), line: "hidden" },
   ];
 }
 
-function lineMarks(at: AtStage, stage: StageName): ViewMark[] {
+function lineMarks(at: StagePlane, stage: StageName): ViewMark[] {
   const { plane } = at;
   const { length, height } = plane.design.body;
-  const blank = stockAt(plane, "blank");
+  const blank = stageExtent(plane, "blank");
   const marks: ViewMark[] = [];
   if (stage === "billet")
     marks.push({ d: pathOf(at.rampChain), line: "mark" }, { d: pathOf(at.bedChain), line: "mark" });
@@ -74,14 +81,14 @@ function lineMarks(at: AtStage, stage: StageName): ViewMark[] {
 }
 
 /** The recess lies between the lands, so it is seen through the wood: hidden lines. */
-function recessMarks({ plane, isApart, top }: AtStage): ViewMark[] {
+function recessMarks({ plane, isApart, top }: StagePlane): ViewMark[] {
   const { recess, frame, design } = plane;
   if (!recess) return [];
   const deep = -design.iron.thickness - recess.depth;
-  const high = bedLineMeets(design, frame, top, deep);
+  const high = bedLineTopS(design, frame, top, deep);
   const shift = isApart ? plane.cuts.setInHeel : 0;
   const place = (s: number, v: number) => {
-    const p = fromIron(frame, s, v);
+    const p = ironToPlane(frame, s, v);
     return point(p.x + shift, p.y);
   };
   return [
@@ -92,44 +99,58 @@ function recessMarks({ plane, isApart, top }: AtStage): ViewMark[] {
   ];
 }
 
-function outsideDimensions(drawn: Drawn, at: AtStage, stage: StageName): Dimension[] {
+function outsideDimensions(drawn: DrawnPlane, at: StagePlane, stage: StageName): Dimension[] {
   const { design, points, top, pin } = drawn.plane;
   const { length, height, outline, trim } = design.body;
-  const blank = stockAt(drawn.plane, "blank");
+  const blank = stageExtent(drawn.plane, "blank");
   const isBlank = at.sole < 0;
   const arched =
     outline === "arched" && !isBlank && stage === "shaped"
       ? [
-          ...parameter(drawn, "body.toeHeight", along(points.toe, point(0, top.toeHeight), "left", 0)),
-          ...parameter(drawn, "body.heelHeight", along(points.heel, point(length, top.heelHeight), "right", 0)),
-          ...parameter(drawn, "body.crown", along(point(0, top.toeHeight), points.crown, "above", 0), { rank: 3 }),
+          ...parameterDimension(drawn, "body.toeHeight", alongShape(points.toe, point(0, top.toeHeight), "left", 0)),
+          ...parameterDimension(
+            drawn,
+            "body.heelHeight",
+            alongShape(points.heel, point(length, top.heelHeight), "right", 0),
+          ),
+          ...parameterDimension(drawn, "body.crown", alongShape(point(0, top.toeHeight), points.crown, "above", 0), {
+            rank: 3,
+          }),
         ]
       : [];
   const right = point(length, height);
   const blankOnly = isBlank
     ? [
-        ...reference(
+        ...referenceDimension(
           drawn,
           "blankLength",
-          along(point(blank.toe, blank.sole), point(blank.heel, blank.sole), "below", 2),
+          alongShape(point(blank.toe, blank.sole), point(blank.heel, blank.sole), "below", 2),
         ),
-        ...reference(drawn, "blankHeight", along(point(blank.heel, blank.sole), point(blank.heel, height), "right", 1)),
-        ...parameter(drawn, "body.trim", leader(point(length + trim / 4, height), -34, -26), { before: "trim " }),
+        ...referenceDimension(
+          drawn,
+          "blankHeight",
+          alongShape(point(blank.heel, blank.sole), point(blank.heel, height), "right", 1),
+        ),
+        ...parameterDimension(drawn, "body.trim", leaderShape(point(length + trim / 4, height), -34, -26), {
+          before: "trim ",
+        }),
       ]
     : [];
   return [
     ...arched,
     ...blankOnly,
-    ...parameter(drawn, "mouth.fromToe", along(points.toe, points.edge, "below", 0), { rank: 1 }),
-    ...parameter(drawn, "body.length", along(points.toe, points.heel, "below", 1), { rank: 1 }),
-    ...parameter(drawn, "body.height", along(points.heel, right, "right", isBlank ? 0 : 1), { rank: 1 }),
+    ...parameterDimension(drawn, "mouth.fromToe", alongShape(points.toe, points.edge, "below", 0), { rank: 1 }),
+    ...parameterDimension(drawn, "body.length", alongShape(points.toe, points.heel, "below", 1), { rank: 1 }),
+    ...parameterDimension(drawn, "body.height", alongShape(points.heel, right, "right", isBlank ? 0 : 1), { rank: 1 }),
     ...(at.isApart
       ? []
-      : parameter(drawn, "pin.height", along(point(pin.centre.x, 0), pin.centre, "left", 1), { rank: 1 })),
+      : parameterDimension(drawn, "pin.height", alongShape(point(pin.centre.x, 0), pin.centre, "left", 1), {
+          rank: 1,
+        })),
   ];
 }
 
-function insideDimensions(drawn: Drawn, at: AtStage): Dimension[] {
+function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
   const { design, points, ramp, frame } = drawn.plane;
   const shift = at.isApart ? drawn.plane.cuts : { setInToe: 0, setInHeel: 0 };
   const bedFoot = point(points.bedFoot.x + shift.setInHeel, 0);
@@ -139,27 +160,39 @@ function insideDimensions(drawn: Drawn, at: AtStage): Dimension[] {
   const curve = ramp.curve;
   const curved = curve
     ? [
-        ...parameter(drawn, "ramp.radius", leader(middleOf(curve.begin, curve.end), -44, 20), { before: "R " }),
-        ...parameter(drawn, "ramp.exitAngle", angleAt(curve.end, 180 - curve.exitAngle, 180, 34), { unit: "°" }),
+        ...parameterDimension(drawn, "ramp.radius", leaderShape(middleOf(curve.begin, curve.end), -44, 20), {
+          before: "R ",
+        }),
+        ...parameterDimension(drawn, "ramp.exitAngle", angleShape(curve.end, 180 - curve.exitAngle, 180, 34), {
+          unit: "°",
+        }),
       ]
     : [];
   return [
-    ...parameter(drawn, "bed.angle", angleAt(bedFoot, 0, frame.bedAngle, 62), { unit: "°", rank: 1 }),
-    ...parameter(drawn, slope, angleAt(rampFoot, 180 - ramp.angle, 180, 62), { unit: "°", rank: 1 }),
+    ...parameterDimension(drawn, "bed.angle", angleShape(bedFoot, 0, frame.bedAngle, 62), { unit: "°", rank: 1 }),
+    ...parameterDimension(drawn, slope, angleShape(rampFoot, 180 - ramp.angle, 180, 62), { unit: "°", rank: 1 }),
     ...curved,
     ...(at.isApart
       ? []
       : [
-          ...parameter(drawn, "mouth.opening", leader(points.edge, 22, 26), { rank: 1, before: "mouth " }),
-          ...parameter(drawn, "pin.diameter", leader(at.plane.pin.centre, -86, -74), { before: "pin " }),
-          ...reference(drawn, "pinToRamp", leader(middleOf(at.plane.pin.centre, points.rampTop), -64, -86), {
-            before: "room ",
-            rank: 3,
+          ...parameterDimension(drawn, "mouth.opening", leaderShape(points.edge, 22, 26), {
+            rank: 1,
+            before: "mouth ",
           }),
-          ...parameter(
+          ...parameterDimension(drawn, "pin.diameter", leaderShape(at.plane.pin.centre, -86, -74), { before: "pin " }),
+          ...referenceDimension(
+            drawn,
+            "pinToRamp",
+            leaderShape(middleOf(at.plane.pin.centre, points.rampTop), -64, -86),
+            {
+              before: "room ",
+              rank: 3,
+            },
+          ),
+          ...parameterDimension(
             drawn,
             "iron.length",
-            leader(fromIron(frame, design.iron.length, -design.iron.thickness / 2), 34, 6),
+            leaderShape(ironToPlane(frame, design.iron.length, -design.iron.thickness / 2), 34, 6),
             {
               before: "iron ",
               rank: 3,
@@ -171,7 +204,7 @@ function insideDimensions(drawn: Drawn, at: AtStage): Dimension[] {
 
 const middleOf = (a: { x: number; y: number }, b: { x: number; y: number }) => point((a.x + b.x) / 2, (a.y + b.y) / 2);
 
-function labelsOf(at: AtStage, stage: StageName): View["labels"] {
+function labelsOf(at: StagePlane, stage: StageName): View["labels"] {
   const { plane } = at;
   const low = at.sole + plane.design.body.height * 0.16;
   const { length } = plane.design.body;

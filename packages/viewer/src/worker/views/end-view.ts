@@ -1,29 +1,29 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
 
 import { point, polygon } from "@lamplane/geometry";
-import { fromIron, pinLengths } from "@lamplane/parameters/elevation";
+import { ironToPlane, pinLengths } from "@lamplane/parameters/elevation";
 import type { Dimension, StageName, View, ViewMark } from "../../protocol.ts";
 import { linePath, outlinePath } from "../path-data.ts";
-import { along, type Drawn, leader, parameter, reference } from "./dimensioning.ts";
+import { alongShape, type DrawnPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
 
 /** The view across, at a stage of the bench. */
-export function endView(drawn: Drawn, stage: StageName): View {
+export function endView(drawn: DrawnPlane, stage: StageName): View {
   return stage === "billet" ? billetView(drawn) : acrossView(drawn, stage);
 }
 
-const box = (left: number, low: number, right: number, high: number) =>
+const rectanglePath = (left: number, low: number, right: number, high: number) =>
   outlinePath(polygon(point(left, low), point(right, low), point(right, high), point(left, high)));
 
-function acrossView(drawn: Drawn, stage: StageName): View {
+function acrossView(drawn: DrawnPlane, stage: StageName): View {
   const { plane } = drawn;
   const low = stage === "shaped" || stage === "trued" ? 0 : -plane.design.sole.allowance;
   const [c, w, h] = [plane.widths.core / 2, plane.widths.body / 2, plane.design.body.height];
   const hasStack = stage !== "core" && stage !== "bed";
   const high = hasStack ? Math.max(h, ironTopOf(drawn), ...plane.wedge.map((s) => s.from.y)) : h;
   const wood: ViewMark[] = [
-    { d: box(-c, low, c, h), matter: hasStack ? "wood-far" : "wood", line: "outline" },
-    { d: box(-w, low, -c, h), matter: "wood", line: "outline" },
-    { d: box(c, low, w, h), matter: "wood", line: "outline" },
+    { d: rectanglePath(-c, low, c, h), area: hasStack ? "wood-far" : "wood", line: "outline" },
+    { d: rectanglePath(-w, low, -c, h), area: "wood", line: "outline" },
+    { d: rectanglePath(c, low, w, h), area: "wood", line: "outline" },
   ];
   return {
     name: "end",
@@ -39,9 +39,9 @@ function acrossView(drawn: Drawn, stage: StageName): View {
   };
 }
 
-const ironTopOf = ({ plane }: Drawn): number => fromIron(plane.frame, plane.design.iron.length, 0).y;
+const ironTopOf = ({ plane }: DrawnPlane): number => ironToPlane(plane.frame, plane.design.iron.length, 0).y;
 
-function stackAcross(drawn: Drawn): ViewMark[] {
+function stackAcross(drawn: DrawnPlane): ViewMark[] {
   const { plane } = drawn;
   const { design, widths, pin } = plane;
   const { shoulder, end } = pinLengths(plane);
@@ -50,40 +50,48 @@ function stackAcross(drawn: Drawn): ViewMark[] {
   const wedgeTop = Math.max(...plane.wedge.map((s) => s.from.y));
   const { y } = pin.centre;
   return [
-    { d: box(-half, 0, half, ironTopOf(drawn)), matter: "steel", line: "outline" },
-    { d: box(-wedgeHalf, plane.points.wedgeTip.y, wedgeHalf, wedgeTop), matter: "wedge", line: "outline" },
-    { d: box(-shoulder, y - r, shoulder, y + r), matter: "pin", line: "outline" },
-    { d: `${box(shoulder, y - t, end, y + t)}${box(-end, y - t, -shoulder, y + t)}`, line: "hidden" },
+    { d: rectanglePath(-half, 0, half, ironTopOf(drawn)), area: "steel", line: "outline" },
+    { d: rectanglePath(-wedgeHalf, plane.points.wedgeTip.y, wedgeHalf, wedgeTop), area: "wedge", line: "outline" },
+    { d: rectanglePath(-shoulder, y - r, shoulder, y + r), area: "pin", line: "outline" },
+    {
+      d: `${rectanglePath(shoulder, y - t, end, y + t)}${rectanglePath(-end, y - t, -shoulder, y + t)}`,
+      line: "hidden",
+    },
   ];
 }
 
-function woodDimensions(drawn: Drawn, low: number): Dimension[] {
+function woodDimensions(drawn: DrawnPlane, low: number): Dimension[] {
   const [c, w] = [drawn.plane.widths.core / 2, drawn.plane.widths.body / 2];
   return [
-    ...reference(drawn, "coreWidth", along(point(-c, low), point(c, low), "below", 0)),
-    ...parameter(drawn, "body.cheek", along(point(c, low), point(w, low), "below", 1)),
-    ...reference(drawn, "bodyWidth", along(point(-w, low), point(w, low), "below", 2)),
+    ...referenceDimension(drawn, "coreWidth", alongShape(point(-c, low), point(c, low), "below", 0)),
+    ...parameterDimension(drawn, "body.cheek", alongShape(point(c, low), point(w, low), "below", 1)),
+    ...referenceDimension(drawn, "bodyWidth", alongShape(point(-w, low), point(w, low), "below", 2)),
   ];
 }
 
-function stackDimensions(drawn: Drawn): Dimension[] {
+function stackDimensions(drawn: DrawnPlane): Dimension[] {
   const { design, pin } = drawn.plane;
   const half = design.iron.width / 2;
   const top = ironTopOf(drawn);
   const { shoulder, end } = pinLengths(drawn.plane);
   const { y } = pin.centre;
   return [
-    ...parameter(drawn, "iron.width", along(point(-half, top), point(half, top), "above", 0)),
-    ...parameter(drawn, "body.sideClearance", leader(point(half, design.body.height * 0.22), 48, 6), {
+    ...parameterDimension(drawn, "iron.width", alongShape(point(-half, top), point(half, top), "above", 0)),
+    ...parameterDimension(drawn, "body.sideClearance", leaderShape(point(half, design.body.height * 0.22), 48, 6), {
       before: "side clearance ",
     }),
-    ...parameter(drawn, "pin.tenon", leader(point((shoulder + end) / 2, y), 62, -16), { before: "tenon Ø " }),
-    ...parameter(drawn, "pin.endClearance", leader(point(shoulder, y + 3), 74, -44), { before: "end gap ", rank: 3 }),
+    ...parameterDimension(drawn, "pin.tenon", leaderShape(point((shoulder + end) / 2, y), 62, -16), {
+      before: "tenon Ø ",
+    }),
+    ...parameterDimension(drawn, "pin.endClearance", leaderShape(point(shoulder, y + 3), 74, -44), {
+      before: "end gap ",
+      rank: 3,
+    }),
   ];
 }
 
 /** The billet from its end, with every piece as it is sawn out of it. */
-function billetView(drawn: Drawn): View {
+function billetView(drawn: DrawnPlane): View {
   const { widths, design } = drawn.plane;
   const { kerf, jointingPass } = design.shop;
   const [low, high] = [-design.sole.allowance, design.body.height];
@@ -93,7 +101,7 @@ function billetView(drawn: Drawn): View {
   const starts: number[] = [];
   for (const piece of pieces) {
     starts.push(x);
-    marks.push({ d: box(x, low, x + piece, high), matter: "wood", line: "cut" });
+    marks.push({ d: rectanglePath(x, low, x + piece, high), area: "wood", line: "cut" });
     x += piece + kerf + jointingPass;
   }
   const edge = widths.billet / 2;
@@ -102,17 +110,17 @@ function billetView(drawn: Drawn): View {
     name: "end",
     title: "Billet from its end, with its two saw cuts",
     box: { min: point(-edge, low), max: point(edge, high) },
-    marks: [{ d: box(-edge, low, edge, high), matter: "waste", line: "outline" }, ...marks],
+    marks: [{ d: rectanglePath(-edge, low, edge, high), area: "waste", line: "outline" }, ...marks],
     dimensions: [
-      ...reference(drawn, "roughCheek", along(point(starts[0]!, low), point(cut, low), "below", 0)),
-      ...reference(
+      ...referenceDimension(drawn, "roughCheek", alongShape(point(starts[0]!, low), point(cut, low), "below", 0)),
+      ...referenceDimension(
         drawn,
         "roughCore",
-        along(point(starts[1]!, low), point(starts[1]! + widths.roughCore, low), "below", 1),
+        alongShape(point(starts[1]!, low), point(starts[1]! + widths.roughCore, low), "below", 1),
       ),
-      ...reference(drawn, "billetWidth", along(point(-edge, low), point(edge, low), "below", 2)),
-      ...reference(drawn, "blankHeight", along(point(edge, low), point(edge, high), "right", 0)),
-      ...parameter(drawn, "shop.kerf", leader(point(cut + kerf / 2, high), 20, -24), { before: "kerf " }),
+      ...referenceDimension(drawn, "billetWidth", alongShape(point(-edge, low), point(edge, low), "below", 2)),
+      ...referenceDimension(drawn, "blankHeight", alongShape(point(edge, low), point(edge, high), "right", 0)),
+      ...parameterDimension(drawn, "shop.kerf", leaderShape(point(cut + kerf / 2, high), 20, -24), { before: "kerf " }),
     ],
     labels: [],
   };

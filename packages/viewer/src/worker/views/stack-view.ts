@@ -1,26 +1,34 @@
 // Iron, cap iron, wedge and pin laid level on the bed: s up the iron to the right, v off its face upward.
-import { boundsOf, facetted, type Outline, type Place, placedOutline, point, polygon } from "@lamplane/geometry";
+import {
+  boundsOf,
+  type Outline,
+  point,
+  polygon,
+  type Transform2,
+  tessellate,
+  transformOutline,
+} from "@lamplane/geometry";
 import { capIronOutline, screwHeadOutline } from "@lamplane/parameters/elevation";
 import type { Dimension, View, ViewMark } from "../../protocol.ts";
 import { linePath, outlinePath } from "../path-data.ts";
-import { along, type Drawn, leader, parameter } from "./dimensioning.ts";
+import { alongShape, type DrawnPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
 
 /** The stack as it lies on the bed. */
-export function stackView(drawn: Drawn): View {
+export function stackView(drawn: DrawnPlane): View {
   const { plane } = drawn;
-  const level = levelled(plane.frame.bedAngle, plane.points.edge);
-  const put = (outline: Outline) => placedOutline(outline, level);
+  const level = levellingTransform(plane.frame.bedAngle, plane.points.edge);
+  const put = (outline: Outline) => transformOutline(outline, level);
   const [cap, head] = [capIronOutline(plane.design, plane.frame), screwHeadOutline(plane.design, plane.frame)];
   const [iron, wedge, pin] = [put(plane.iron), put(plane.wedge), put(plane.pinSection)];
   const marks: ViewMark[] = [
     ...bedMarks(drawn),
-    { d: outlinePath(iron), matter: "steel", line: "outline" },
-    ...(head ? [{ d: outlinePath(put(head)), matter: "steel" as const, line: "outline" as const }] : []),
-    ...(cap ? [{ d: outlinePath(put(cap)), matter: "cap" as const, line: "outline" as const }] : []),
-    { d: outlinePath(wedge), matter: "wedge", line: "outline" },
-    { d: outlinePath(pin), matter: "pin", line: "outline" },
+    { d: outlinePath(iron), area: "steel", line: "outline" },
+    ...(head ? [{ d: outlinePath(put(head)), area: "steel" as const, line: "outline" as const }] : []),
+    ...(cap ? [{ d: outlinePath(put(cap)), area: "cap" as const, line: "outline" as const }] : []),
+    { d: outlinePath(wedge), area: "wedge", line: "outline" },
+    { d: outlinePath(pin), area: "pin", line: "outline" },
   ];
-  const { min, max } = boundsOf([iron, wedge, pin].flatMap((o) => facetted(o, 0.5)));
+  const { min, max } = boundsOf([iron, wedge, pin].flatMap((o) => tessellate(o, 0.5)));
   const deep = -plane.design.iron.thickness - (plane.recess?.depth ?? 0) - 5;
   return {
     name: "stack",
@@ -33,14 +41,14 @@ export function stackView(drawn: Drawn): View {
 }
 
 /** The place that turns the iron's face level and brings its edge to the origin. */
-function levelled(bedAngle: number, edge: { x: number; y: number }): Place {
+function levellingTransform(bedAngle: number, edge: { x: number; y: number }): Transform2 {
   const turn = -bedAngle;
-  const [turned] = placedOutline(polygon(edge, point(edge.x + 1, edge.y), point(edge.x, edge.y + 1)), { turn });
+  const [turned] = transformOutline(polygon(edge, point(edge.x + 1, edge.y), point(edge.x, edge.y + 1)), { turn });
   return { turn, shift: point(-turned!.from.x, -turned!.from.y) };
 }
 
 /** The bed's own line with the recess in it. */
-function bedMarks({ plane }: Drawn): ViewMark[] {
+function bedMarks({ plane }: DrawnPlane): ViewMark[] {
   const { design, recess, bedTopS } = plane;
   const bed = -design.iron.thickness;
   const wood = bed - (recess?.depth ?? 0) - 5;
@@ -60,13 +68,13 @@ function bedMarks({ plane }: Drawn): ViewMark[] {
           point(0, bed),
         ),
       ),
-      matter: "wood",
+      area: "wood",
     },
     { d: linePath(point(0, bed), ...(corners.length > 0 ? corners : [point(bedTopS, bed)])), line: "hidden" },
   ];
 }
 
-function ironDimensions(drawn: Drawn): Dimension[] {
+function ironDimensions(drawn: DrawnPlane): Dimension[] {
   const { iron, capIron } = drawn.plane.design;
   const { recess } = drawn.plane;
   const t = -iron.thickness;
@@ -76,25 +84,30 @@ function ironDimensions(drawn: Drawn): Dimension[] {
     capIron.thickness === 0
       ? []
       : [
-          ...parameter(
+          ...parameterDimension(
             drawn,
             "capIron.thickness",
-            along(point(iron.length, 0), point(iron.length, capIron.thickness), "right", 1),
+            alongShape(point(iron.length, 0), point(iron.length, capIron.thickness), "right", 1),
             { rank: 3 },
           ),
-          ...parameter(
+          ...parameterDimension(
             drawn,
             "capIron.screwHead.fromEdge",
-            along(point(0, t), point(head.fromEdge, t - head.height), "below", 0),
+            alongShape(point(0, t), point(head.fromEdge, t - head.height), "below", 0),
           ),
-          ...parameter(drawn, "capIron.screwHead.diameter", leader(point(head.fromEdge, t - head.height), 26, 22), {
-            before: "head Ø ",
-            rank: 3,
-          }),
-          ...parameter(
+          ...parameterDimension(
+            drawn,
+            "capIron.screwHead.diameter",
+            leaderShape(point(head.fromEdge, t - head.height), 26, 22),
+            {
+              before: "head Ø ",
+              rank: 3,
+            },
+          ),
+          ...parameterDimension(
             drawn,
             "capIron.hump",
-            leader(
+            leaderShape(
               point(capIron.setback + capIron.thickness + capIron.hump, capIron.thickness + capIron.hump),
               -30,
               -8,
@@ -104,18 +117,23 @@ function ironDimensions(drawn: Drawn): Dimension[] {
         ];
   const ofRecess = recess
     ? [
-        ...parameter(drawn, "recess.depth", leader(point(drawn.plane.bedTopS - 3, t - recess.depth * 0.7), 34, 10), {
-          before: "recess ",
-          rank: 3,
-        }),
+        ...parameterDimension(
+          drawn,
+          "recess.depth",
+          leaderShape(point(drawn.plane.bedTopS - 3, t - recess.depth * 0.7), 34, 10),
+          {
+            before: "recess ",
+            rank: 3,
+          },
+        ),
       ]
     : [];
   return [
     ...ofCap,
     ...ofRecess,
-    ...parameter(drawn, "iron.length", along(point(0, t), end, "below", 1)),
-    ...parameter(drawn, "iron.thickness", along(end, point(iron.length, 0), "right", 0)),
-    ...parameter(drawn, "iron.bevel", leader(point(iron.thickness, t / 2), -30, 30), {
+    ...parameterDimension(drawn, "iron.length", alongShape(point(0, t), end, "below", 1)),
+    ...parameterDimension(drawn, "iron.thickness", alongShape(end, point(iron.length, 0), "right", 0)),
+    ...parameterDimension(drawn, "iron.bevel", leaderShape(point(iron.thickness, t / 2), -30, 30), {
       unit: "°",
       before: "bevel ",
       rank: 3,
@@ -123,18 +141,23 @@ function ironDimensions(drawn: Drawn): Dimension[] {
   ];
 }
 
-function wedgeDimensions(drawn: Drawn): Dimension[] {
+function wedgeDimensions(drawn: DrawnPlane): Dimension[] {
   const { wedge, capIron } = drawn.plane.design;
   const c = capIron.thickness;
   const tip = point(wedge.tipFromEdge, c + wedge.tip);
   const butt = point(wedge.tipFromEdge + drawn.plane.wedgeLength, c);
   return [
-    ...parameter(drawn, "wedge.tipFromEdge", along(point(0, 0), tip, "above", 1), { rank: 3 }),
-    ...parameter(drawn, "wedge.length", along(tip, butt, "above", 0)),
-    ...parameter(drawn, "wedge.tip", leader(tip, -10, -30), { before: "tip ", rank: 3 }),
-    ...parameter(drawn, "wedge.angle", leader(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 30, -20), {
-      unit: "°",
-      before: "wedge ",
-    }),
+    ...parameterDimension(drawn, "wedge.tipFromEdge", alongShape(point(0, 0), tip, "above", 1), { rank: 3 }),
+    ...parameterDimension(drawn, "wedge.length", alongShape(tip, butt, "above", 0)),
+    ...parameterDimension(drawn, "wedge.tip", leaderShape(tip, -10, -30), { before: "tip ", rank: 3 }),
+    ...parameterDimension(
+      drawn,
+      "wedge.angle",
+      leaderShape(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 30, -20),
+      {
+        unit: "°",
+        before: "wedge ",
+      },
+    ),
   ];
 }

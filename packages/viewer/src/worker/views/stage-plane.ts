@@ -3,17 +3,24 @@
 import {
   type Circle,
   type Outline,
-  placedOutline,
-  placedSegment,
   point,
   polygon,
   type Segment,
+  transformOutline,
+  transformSegment,
 } from "@lamplane/geometry";
 import { withValue } from "@lamplane/parameters/design";
-import { type Blocks, blocksAt, cheekShape, type Elevation, elevation, stockAt } from "@lamplane/parameters/elevation";
+import {
+  type Blocks,
+  blocksAt,
+  cheekShape,
+  type Elevation,
+  elevation,
+  stageExtent,
+} from "@lamplane/parameters/elevation";
 import type { StageName } from "../../protocol.ts";
 
-export interface AtStage {
+export interface StagePlane {
   readonly plane: Elevation;
   readonly blocks: Blocks;
   readonly front: Outline;
@@ -33,36 +40,36 @@ export interface AtStage {
 }
 
 /** @throws Error (our bug) where the blocks cannot be drawn; a design with such a stop is told of it instead. */
-export function planeAt(plane: Elevation, stage: StageName): AtStage {
-  const shown = stage === "trued" ? unshaped(plane) : plane;
+export function stagePlane(plane: Elevation, stage: StageName): StagePlane {
+  const shown = stage === "trued" ? withFlatTop(plane) : plane;
   const state = stage === "shaped" || stage === "trued" ? "trued" : "blank";
   const blocks = blocksAt(shown, state);
   const isApart = stage === "billet" || stage === "core" || stage === "bed";
   const [toToe, toHeel] = isApart ? [-shown.cuts.setInToe, shown.cuts.setInHeel] : [0, 0];
   const cheek = cheekShape(shown, state);
   const slid = (by: number) => ({ shift: point(by, 0) });
-  const rampChain = blocks.rampChain.map((s) => placedSegment(s, slid(toToe)));
-  const bedChain = blocks.bedChain.map((s) => placedSegment(s, slid(toHeel)));
+  const rampChain = blocks.rampChain.map((s) => transformSegment(s, slid(toToe)));
+  const bedChain = blocks.bedChain.map((s) => transformSegment(s, slid(toHeel)));
   return {
     plane: shown,
     blocks,
-    front: placedOutline(blocks.front, slid(toToe)),
-    bed: placedOutline(blocks.bed, slid(toHeel)),
+    front: transformOutline(blocks.front, slid(toToe)),
+    bed: transformOutline(blocks.bed, slid(toHeel)),
     throat: isApart ? undefined : blocks.throat,
-    offcut: isApart ? between(rampChain, bedChain) : undefined,
+    offcut: isApart ? throatOffcutOutline(rampChain, bedChain) : undefined,
     rampChain,
     bedChain,
     cheek: cheek.boundary,
     holes: cheek.circles,
-    sole: stockAt(shown, state).sole,
-    top: stockAt(shown, state).top,
+    sole: stageExtent(shown, state).sole,
+    top: stageExtent(shown, state).top,
     isApart,
     hasStack: !isApart,
   };
 }
 
 /** The plane with its sole trued and its top still flat; every other figure stays what it was. */
-export function unshaped(plane: Elevation): Elevation {
+export function withFlatTop(plane: Elevation): Elevation {
   const fixed: [string, number | string | undefined][] = [
     ["pin.height", plane.pin.centre.y],
     ["wedge.length", plane.wedgeLength],
@@ -74,7 +81,7 @@ export function unshaped(plane: Elevation): Elevation {
   );
 }
 
-function between(ramp: readonly Segment[], bed: readonly Segment[]): Outline {
+function throatOffcutOutline(ramp: readonly Segment[], bed: readonly Segment[]): Outline {
   const [rampFoot, bedFoot] = [ramp[0]!.from, bed[0]!.from];
   return polygon(rampFoot, bedFoot, ...bed.map((s) => s.to), ...ramp.map((s) => s.to).reverse());
 }

@@ -1,0 +1,132 @@
+// Whether a reading is likely to be a slip: far further from what was to come out than hands are off at that step.
+import { rowAt } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
+import { fromMillimetres, toMillimetres } from "@lamplane/parameters/units";
+import { ERROR_ROWS } from "../plan/sources-of-error.ts";
+import { type MeasuredKey, measuringStep } from "../steps.ts";
+import { planeBeforeStep } from "./as-built.ts";
+import { expectedValue, MEASURED } from "./expected.ts";
+
+/** A reading that is taken for a slip until it is told again. Lengths mm, angles degrees. */
+export interface Doubt {
+  readonly key: MeasuredKey;
+  readonly unit: "mm" | "°";
+  readonly reading: number;
+  /** What was to come out; from `least` to `most` where any of it is right. */
+  readonly min: number;
+  readonly max: number;
+  /** How far off it may be without a word. */
+  readonly within: number;
+  /** What was likely meant, and how the slip came about. */
+  readonly likelyMeant?: { readonly value: number; readonly slip: string };
+}
+
+/** A reading may be this many times further off than the step is held to: two standard deviations times 20 is no hand's work. */
+const TIMES = 20;
+/** An iron is bought, not planed to a size: the file may hold what its seller says of it. */
+const TIMES_BOUGHT = 50;
+
+/** A guess at what was meant must come this much nearer than is let pass, or it would be one among many. */
+const GUESS = 4;
+
+/** How well the values are held that no row of the tolerances speaks of. */
+const HAND_TOLERANCES: Readonly<Partial<Record<MeasuredKey, keyof Design["hand"]>>> = {
+  ironWidth: "caliper",
+  coreWidth: "planing",
+  cheekThickness: "planing",
+  rampRadius: "rampForm",
+  recessWidth: "pinHole",
+  recessDepth: "pinHole",
+  wedgeLength: "placement",
+  allowanceLeft: "planing",
+  mouthSeen: "mouthReading",
+};
+
+const BOUGHT: ReadonlySet<MeasuredKey> = new Set(["ironThickness", "ironWidth"]);
+
+/** Values that are measured along the sole from the finished toe's line, half a trim inside the blank's end. */
+const FROM_TOE: ReadonlySet<MeasuredKey> = new Set(["pinHoleFromToe", "bedTipX", "rampTipX"]);
+
+/**
+ * How far a reading may be off without a word, mm or degrees: the loosest error that the step makes, as this maker holds it
+ * or, where that is finer, as most do.
+ */
+export function plausibleDeviation({ hand }: Design, key: MeasuredKey): number {
+  const byRows = Object.values(ERROR_ROWS).flatMap(({ known, tolerance }) => (known?.by === key ? [tolerance] : []));
+  const held = byRows.length > 0 ? byRows : [HAND_TOLERANCES[key]!];
+  const tolerances = held.map((name) => {
+    const row = rowAt(`hand.${name}`);
+    return Math.max(Number(hand[name]), row.kind === "number" ? Number(row.default) : 0);
+  });
+  return Math.max(...tolerances) * (BOUGHT.has(key) ? TIMES_BOUGHT : TIMES);
+}
+
+/** The doubt that a value measured at the bench raises; undefined where it is plausible, or this plane has no such thing. */
+export function findDoubt(design: Design, key: MeasuredKey, got = design.measured[key]): Doubt | undefined {
+  const expected = expectedValue(design, key);
+  if (got === undefined || expected === undefined) return undefined;
+  const { least, most } = plausibleRange(design, key, expected);
+  const within = plausibleDeviation(design, key);
+  const isNear = (value: number, by: number) => value >= least - by && value <= most + by;
+  if (isNear(got, within)) return undefined;
+  const meant = SLIPS.map(({ slip, meant: of, when }) => ({ slip, value: of(got, design), when })).find(
+    ({ value, when }) => isNear(value, within / GUESS) && (when?.(key, design) ?? true),
+  );
+  return {
+    key,
+    unit: MEASURED[key].unit,
+    reading: got,
+    min: least,
+    max: most,
+    within,
+    ...(meant ? { likelyMeant: { value: meant.value, slip: meant.slip } } : {}),
+  };
+}
+
+/** On the way to the mouth wanted any reading between nothing and all is right. */
+function plausibleRange(design: Design, key: MeasuredKey, expected: number) {
+  if (key === "allowanceLeft")
+    return { least: 0, most: planeBeforeStep(design, measuringStep(key)).design.sole.allowance };
+  if (key === "mouthSeen") return { least: 0, most: design.mouth.opening };
+  return { least: expected, most: expected };
+}
+
+interface Slip {
+  readonly slip: string;
+  readonly meant: (got: number, design: Design) => number;
+  readonly when?: (key: MeasuredKey, design: Design) => boolean;
+}
+const isLength = (key: MeasuredKey) => MEASURED[key].unit === "mm";
+
+const SLIPS: readonly Slip[] = [
+  {
+    slip: "a figure in mm, read as inches",
+    meant: (got) => fromMillimetres(got, "in"),
+    when: (key, { units }) => isLength(key) && units === "in",
+  },
+  {
+    slip: "a figure in inches, read as mm",
+    meant: (got) => toMillimetres(got, "in"),
+    when: (key, { units }) => isLength(key) && units === "mm",
+  },
+  { slip: "its point slipped by one place", meant: (got) => got / 10 },
+  { slip: "its point slipped by one place", meant: (got) => got * 10 },
+  { slip: "measured from square, not from the sole", meant: (got) => 90 - got, when: (key) => !isLength(key) },
+  {
+    slip: "measured from the blank's toe end, not from the finished toe's line",
+    meant: (got, { body }) => got - body.trim / 2,
+    when: (key) => FROM_TOE.has(key),
+  },
+];
+
+/** A doubt in words; `told` gives a value with its unit. */
+export function doubtText(
+  { reading, min, max, unit, likelyMeant }: Doubt,
+  format: (value: number, unit: string) => string,
+) {
+  const wanted = min === max ? format(min, unit) : `${format(min, unit)} to ${format(max, unit)}`;
+  const far = `${format(reading, unit)} is far from the ${wanted} expected`;
+  return likelyMeant
+    ? `${far}; was ${format(likelyMeant.value, unit)} meant (${likelyMeant.slip})?`
+    : `${far}: a slip?`;
+}

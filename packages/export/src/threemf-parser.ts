@@ -1,0 +1,28 @@
+// Reading our own 3MF back: what is said of its solids is said of the bytes in the file.
+import { unzipSync } from "fflate";
+import { type MeshMeasures, meshBounds, soupVolume } from "./mesh.ts";
+import { MODEL_PATH, type NamedMesh, parseMeshes } from "./threemf-xml.ts";
+
+/** A solid of a document with its size. */
+export interface SolidMeasures extends MeshMeasures {
+  readonly name: string;
+}
+
+/**
+ * The solids of a 3MF that `serializeThreeMf` wrote, in their order, as they stand in the build, mm.
+ * @throws where the bytes are not such a document
+ */
+export function parseThreeMf(bytes: Uint8Array): NamedMesh[] {
+  const model = unzipSync(bytes)[MODEL_PATH];
+  if (model === undefined) throw new Error(`not a 3MF of ours: it has no ${MODEL_PATH}`);
+  return parseMeshes(new TextDecoder().decode(model));
+}
+
+/** Size of each solid in a 3MF that `serializeThreeMf` wrote. */
+export const solidMeasures = (bytes: Uint8Array): SolidMeasures[] =>
+  parseThreeMf(bytes).map(({ name, mesh }) => ({
+    name,
+    triangles: mesh.count,
+    bounds: meshBounds(mesh),
+    volume: soupVolume(mesh),
+  }));

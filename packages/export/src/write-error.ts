@@ -1,0 +1,48 @@
+// The one error of writing that a maker can mend: what was in the way, where, and what to do about it.
+
+/** A pack could not be written; nothing that was there before has changed. */
+export class WriteError extends Error {
+  override readonly name = "CouldNotWrite";
+  /** What could not be written, as the caller spelled it. */
+  readonly path: string;
+  /** What was found there. */
+  readonly found: string;
+  readonly remedy: string;
+
+  constructor(path: string, found: string, remedy: string, cause?: unknown) {
+    super(`could not write ${path}: ${found}; ${remedy}`, cause === undefined ? {} : { cause });
+    this.path = path;
+    this.found = found;
+    this.remedy = remedy;
+  }
+}
+
+const SYSTEM_ERRORS: Readonly<Record<string, readonly [found: string, remedy: string]>> = {
+  EACCES: ["writing there is not permitted", "choose another folder or change its permissions"],
+  EPERM: ["writing there is not permitted", "choose another folder or change its permissions"],
+  ENOENT: ["its folder is not there", "make it first or choose another folder"],
+  EROFS: ["the disk can only be read", "choose a folder on another disk"],
+  ENOSPC: ["the disk is full", "free some space or choose a folder on another disk"],
+  EDQUOT: ["your share of the disk is used up", "free some space or choose a folder on another disk"],
+  ENOTDIR: ["a part of its path is a file, not a folder", "choose another folder or move that file away"],
+  EEXIST: ["something else is already there", "move it away or choose another folder"],
+  ENOTEMPTY: ["something else was put there meanwhile", "move it away or choose another folder, then try again"],
+  ENAMETOOLONG: ["its path is too long for the disk", "choose a folder with a shorter path"],
+};
+
+/** An error of the file system as a WriteError; any other, which is our bug, as it is. */
+export function toWriteError(path: string, error: unknown): unknown {
+  const code = systemErrorCode(error);
+  if (error instanceof WriteError || code === undefined) return error;
+  const [found, remedy] = SYSTEM_ERRORS[code] ?? [
+    `the system reported ${code}`,
+    "look into that or choose another folder",
+  ];
+  return new WriteError(path, found, remedy, error);
+}
+
+/** The system's code of an error, such as ENOENT; node's own codes for wrong calls (ERR_…) are not among them. */
+export function systemErrorCode(error: unknown): string | undefined {
+  const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
+  return code !== undefined && /^E(?!RR_)/.test(code) ? code : undefined;
+}

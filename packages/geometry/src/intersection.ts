@@ -1,0 +1,97 @@
+// Where exact segments meet: lines and arcs, in closed form.
+
+import { type Arc, distance, EPSILON, type Line, type Point, point, pointAlong, type Segment } from "./outline.ts";
+import { atan2Deg } from "./trig.ts";
+
+/** Shares of two segments at which they meet. */
+export interface Intersection {
+  readonly at: Point;
+  readonly shareOfFirst: number;
+  readonly shareOfSecond: number;
+}
+
+/** Where two segments meet, in order along the first; touching ends count. */
+export function intersections(a: Segment, b: Segment): Intersection[] {
+  return intersectionPoints(a, b)
+    .map((at) => ({ at, shareOfFirst: shareAlong(a, at), shareOfSecond: shareAlong(b, at) }))
+    .filter((c) => isOnSegment(c.shareOfFirst, a) && isOnSegment(c.shareOfSecond, b))
+    .sort((c, d) => c.shareOfFirst - d.shareOfFirst);
+}
+
+const isOnSegment = (share: number, s: Segment): boolean => {
+  const slack = EPSILON / Math.max(distance(s.from, s.to), EPSILON);
+  return share >= -slack && share <= 1 + slack;
+};
+
+function intersectionPoints(a: Segment, b: Segment): Point[] {
+  if (a.kind === "line") return b.kind === "line" ? intersectLines(a, b) : intersectLineCircle(a, b);
+  return b.kind === "line" ? intersectLineCircle(b, a) : intersectCircles(a, b);
+}
+
+function intersectLines(a: Line, b: Line): Point[] {
+  const [ax, ay] = [a.to.x - a.from.x, a.to.y - a.from.y];
+  const [bx, by] = [b.to.x - b.from.x, b.to.y - b.from.y];
+  const cross = ax * by - ay * bx;
+  if (Math.abs(cross) < EPSILON * EPSILON) return [];
+  const t = ((b.from.x - a.from.x) * by - (b.from.y - a.from.y) * bx) / cross;
+  return [point(a.from.x + ax * t, a.from.y + ay * t)];
+}
+
+function intersectLineCircle(a: Line, { centre, radius }: Arc): Point[] {
+  const length = distance(a.from, a.to);
+  const [ux, uy] = [(a.to.x - a.from.x) / length, (a.to.y - a.from.y) / length];
+  const along = (centre.x - a.from.x) * ux + (centre.y - a.from.y) * uy;
+  const off = (centre.x - a.from.x) * uy - (centre.y - a.from.y) * ux;
+  const half = radius * radius - off * off;
+  if (half < 0) return [];
+  return [along - Math.sqrt(half), along + Math.sqrt(half)].map((t) => point(a.from.x + ux * t, a.from.y + uy * t));
+}
+
+function intersectCircles(a: Arc, b: Arc): Point[] {
+  const apart = distance(a.centre, b.centre);
+  if (apart < EPSILON) return [];
+  const [ux, uy] = [(b.centre.x - a.centre.x) / apart, (b.centre.y - a.centre.y) / apart];
+  const along = (apart * apart + a.radius ** 2 - b.radius ** 2) / (2 * apart);
+  const half = a.radius ** 2 - along ** 2;
+  if (half < 0) return [];
+  const h = Math.sqrt(half);
+  return [h, -h].map((k) => point(a.centre.x + ux * along - uy * k, a.centre.y + uy * along + ux * k));
+}
+
+function shareAlong(segment: Segment, p: Point): number {
+  const { from, to } = segment;
+  if (segment.kind === "line") {
+    const [dx, dy] = [to.x - from.x, to.y - from.y];
+    return ((p.x - from.x) * dx + (p.y - from.y) * dy) / (dx * dx + dy * dy);
+  }
+  const { centre, sweep } = segment;
+  const turn = atan2Deg(p.y - centre.y, p.x - centre.x) - atan2Deg(from.y - centre.y, from.x - centre.x);
+  const ahead = (turn * Math.sign(sweep) + 360) % 360;
+  return (ahead > 360 - 1e-7 ? ahead - 360 : ahead) / Math.abs(sweep);
+}
+
+/** The part of a segment between two shares, exact at both ends. */
+export function subsegment(segment: Segment, first: number, last: number): Segment {
+  const from = pointAlong(segment, first);
+  const to = pointAlong(segment, last);
+  return segment.kind === "line"
+    ? { kind: "line", from, to }
+    : { ...segment, from, to, sweep: segment.sweep * (Math.min(last, 1) - Math.max(first, 0)) };
+}
+
+/** A chain of segments split where another chain first meets it, both ending in the very same point. */
+export function splitAtIntersection(
+  chain: readonly Segment[],
+  other: readonly Segment[],
+): { before: Segment[]; after: Segment[]; at: Point } | undefined {
+  for (const [i, segment] of chain.entries()) {
+    const met = other.flatMap((o) => intersections(segment, o)).sort((a, b) => a.shareOfFirst - b.shareOfFirst)[0];
+    if (!met) continue;
+    const before = [...chain.slice(0, i), { ...subsegment(segment, 0, met.shareOfFirst), to: met.at }];
+    const after = [{ ...subsegment(segment, met.shareOfFirst, 1), from: met.at }, ...chain.slice(i + 1)];
+    return { before: before.filter(hasLength), after: after.filter(hasLength), at: met.at };
+  }
+  return undefined;
+}
+
+const hasLength = (s: Segment): boolean => distance(s.from, s.to) > EPSILON;

@@ -1,0 +1,98 @@
+// What was given + the table → a whole design, or every fault. A design is never half accepted.
+import { type Design, isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import type { Units } from "../units.ts";
+import type { Fault, Faults, RawEntry, RawNode, SourcePosition } from "./raw-node.ts";
+import { unknownKeyMessage } from "./suggest.ts";
+import { allowedText, decodeValue, type ParameterValue } from "./value.ts";
+
+/** `given` names the paths that were given rather than filled in. */
+export type DesignResult =
+  | { readonly ok: true; readonly design: Design; readonly givenPaths: ReadonlySet<string> }
+  | { readonly ok: false; readonly faults: Fault[] };
+
+interface DecodedSection {
+  [key: string]: ParameterValue | DecodedSection;
+}
+interface DecodeContext {
+  /** Undefined where what was given for it is no unit: then no length can be judged. */
+  readonly units: Units | undefined;
+  readonly rows: Set<string>;
+  readonly faults: Faults;
+}
+
+/** The design that `given` and the defaults make; `given` is absent where faults were already told. */
+export function decodeDesign(node: RawNode | undefined, units: Units | "as given", faults: Faults): DesignResult {
+  if (node?.kind !== "map") return { ok: false, faults: faults.sorted() };
+  const rows = new Set<string>();
+  const filling = { units: units === "as given" ? decodeUnits(node.entries) : units, rows, faults };
+  const design = fillSection(TABLE, node.entries, node.at, "", filling);
+  const found = faults.sorted();
+  if (found.length > 0) return { ok: false, faults: found };
+  return { ok: true, design: design as unknown as Design, givenPaths: rows };
+}
+
+/** Whether a section may stand in a file with nothing in it: one that the bench fills in. */
+export const mayBeEmpty = (section: TableSection): boolean =>
+  rowsOf(section).some(({ row }) => row.kind === "number" && row.unset === true);
+
+function decodeUnits(entries: readonly RawEntry[]): Units | undefined {
+  const value = entries.find(({ key }) => key === "units")?.value;
+  if (!value) return TABLE.units.default;
+  return value.kind === "text" ? TABLE.units.choices.find((unit) => unit === value.text) : undefined;
+}
+
+function fillSection(
+  section: TableSection,
+  entries: readonly RawEntry[],
+  at: SourcePosition,
+  path: string,
+  filling: DecodeContext,
+): DecodedSection {
+  const prefix = path === "" ? "" : `${path}.`;
+  for (const { key, at: keyAt, value } of entries)
+    if (!Object.hasOwn(section, key))
+      filling.faults.add(keyAt, prefix + key, () => unknownKeyMessage(key, path, section, value.kind === "nothing"));
+  const values: DecodedSection = {};
+  for (const [key, inner] of Object.entries(section)) {
+    const entry = entries.find((candidate) => candidate.key === key);
+    const value = isRow(inner)
+      ? decodeRow(inner, entry, at, prefix + key, filling)
+      : decodeSection(inner, entry, at, prefix + key, filling);
+    if (value !== undefined) values[key] = value;
+  }
+  return values;
+}
+
+function decodeSection(
+  section: TableSection,
+  entry: RawEntry | undefined,
+  at: SourcePosition,
+  path: string,
+  filling: DecodeContext,
+) {
+  const given = entry?.value;
+  if (entry && given?.kind === "map") return fillSection(section, given.entries, entry.at, path, filling);
+  if (!entry || !given || (given.kind === "nothing" && mayBeEmpty(section)))
+    return fillSection(section, [], at, path, filling);
+  if (given.kind !== "refused") {
+    const keys = Object.keys(section).join(", ");
+    filling.faults.add(given.at, path, `${path} is a section; write keys into it (${keys}), or leave it out`);
+  }
+  return undefined;
+}
+
+const isLength = (row: Row): boolean => row.kind === "number" && row.quantity === "length";
+
+function decodeRow(row: Row, entry: RawEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
+  if (entry) {
+    filling.rows.add(path);
+    if (entry.value.kind === "refused" || (filling.units === undefined && isLength(row))) return undefined;
+    const reading = decodeValue(entry.value, row, filling.units ?? "mm");
+    if ("value" in reading) return reading.value;
+    filling.faults.add(entry.value.at, path, reading.fault);
+    return undefined;
+  }
+  if (row.kind === "number" && row.required)
+    filling.faults.add(at, path, `${path} is missing: ${row.help} Write ${allowedText(row, filling.units ?? "mm")}`);
+  return row.default;
+}

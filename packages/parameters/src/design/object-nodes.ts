@@ -1,0 +1,28 @@
+// Plain values → what was given; there is no file, so every place is line 0.
+import type { Faults, RawNode } from "./raw-node.ts";
+
+const NOWHERE = { line: 0, column: 0 };
+const DEEPEST = 20; // levels: the table has three, and a value may hold itself
+
+/** What nested plain values give; a key whose value is undefined counts as left out. */
+export function fromObject(values: unknown, faults: Faults): RawNode | undefined {
+  const given = nodeOfValue(values, 0);
+  if (given.kind === "map") return given;
+  faults.add(NOWHERE, "", "a design is an object of keys and values");
+  return undefined;
+}
+
+function nodeOfValue(value: unknown, depth: number): RawNode {
+  const at = NOWHERE;
+  if (value === null || value === undefined) return { kind: "nothing", at };
+  if (typeof value === "number") return { kind: "number", at, value };
+  if (typeof value === "string") return { kind: "text", at, text: value };
+  if (Array.isArray(value)) return { kind: "other", at, words: "a list" };
+  if (typeof value !== "object" || depth > DEEPEST) return { kind: "other", at, words: `a ${typeof value}` };
+  const entries = Object.entries(value).filter(([, inner]) => inner !== undefined);
+  return {
+    kind: "map",
+    at,
+    entries: entries.map(([key, inner]) => ({ key, at, value: nodeOfValue(inner, depth + 1) })),
+  };
+}

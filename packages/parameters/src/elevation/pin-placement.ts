@@ -1,0 +1,143 @@
+// Where the cross pin goes: as given, or where the smallest of its margins is largest; and the curved ramp's radius with it.
+
+import {
+  cosDeg,
+  distance,
+  FAR,
+  intersections,
+  line,
+  type Point,
+  point,
+  type Segment,
+  sinDeg,
+} from "@lamplane/geometry";
+import type { Design } from "../table/index.ts";
+import { TABLE } from "../table/index.ts";
+import type { Frame } from "./frame.ts";
+import { distanceToRamp, fullHeightRadius, isCurvePossible, type Ramp, rampAtOpening, rampShape } from "./ramp.ts";
+import { type PinPosition, pinHalfCover, pinHole, pinPosition } from "./stack.ts";
+import { distanceToChain } from "./top-outline.ts";
+
+/** Room between pin and ramp in which fingers reach a jammed shaving, mm (common practice, no published source). */
+export const ROOM_WANTED = 16;
+/** Wood over the hole: one tenon's diameter, near the 1.5 D to a free edge of NDS table 12.5.1 (from memory). */
+export const WOOD_OVER_HOLE_PER_TENON = 1;
+/** Wood in the line of the wedge's thrust: half as much again, for the thrust goes that way. */
+export const SHEAR_OUT_PER_TENON = 1.5;
+/** Wedge below the pin's contact, mm: enough that the tip does not bear alone. */
+export const WEDGE_BELOW_WANTED = 6;
+/** Wedge above the pin's contact, mm: enough to tap it on as it wears. */
+export const WEDGE_ABOVE_WANTED = 12;
+
+/** What surrounds the pin once it has a place, mm. */
+export interface PinMargins {
+  readonly roomToRamp: number;
+  readonly woodOverHole: number;
+  readonly shearOut: number;
+  readonly wedgeBelow: number;
+  readonly wedgeAbove: number;
+}
+
+/** The elevation as far as it is known before the pin is placed. */
+export interface PinContext {
+  readonly frame: Frame;
+  readonly top: readonly Segment[];
+  readonly wedgeLength: number;
+}
+
+export function pinMargins(
+  design: Design,
+  { frame, top, wedgeLength }: PinContext,
+  ramp: Ramp,
+  pin: PinPosition,
+): PinMargins {
+  const hole = pinHole(design, pin.centre).radius;
+  const covered = pinHalfCover(design);
+  return {
+    roomToRamp: distanceToRamp(ramp, pin.centre) - design.pin.diameter / 2,
+    woodOverHole: woodDepth(pin.centre, top, frame) - hole,
+    shearOut: thrustLength(pin.centre, top, frame) - hole,
+    wedgeBelow: pin.contactS - covered - design.wedge.tipFromEdge,
+    wedgeAbove: design.wedge.tipFromEdge + wedgeLength - pin.contactS - covered,
+  };
+}
+
+/** Distance from a point to the top outline, negative above it. */
+const woodDepth = (p: Point, top: readonly Segment[], frame: Frame): number =>
+  distanceToChain(p, top) * (thrustLength(p, top, frame) > 0 ? 1 : -1);
+
+/** From a point square off the bed to the top outline; 0 where the point already lies outside and no wood is met. */
+function thrustLength(p: Point, top: readonly Segment[], { bedAngle }: Frame): number {
+  const ray = line(p, point(p.x - sinDeg(bedAngle) * FAR, p.y + cosDeg(bedAngle) * FAR));
+  const ahead = top.flatMap((s) => intersections(ray, s)).map((c) => distance(p, c.at));
+  return ahead.length > 0 ? Math.min(...ahead) : 0;
+}
+
+/** The smallest of the margins, each as a share of what is wanted of it; 1 is just enough. */
+export function smallestMarginShare(design: Design, m: PinMargins): number {
+  const tenon = design.pin.tenon;
+  return Math.min(
+    m.roomToRamp / ROOM_WANTED,
+    m.woodOverHole / (WOOD_OVER_HOLE_PER_TENON * tenon),
+    m.shearOut / (SHEAR_OUT_PER_TENON * tenon),
+    m.wedgeBelow / WEDGE_BELOW_WANTED,
+    m.wedgeAbove / WEDGE_ABOVE_WANTED,
+  );
+}
+
+/** Pin and ramp together: each is given, or solved for. */
+export function placePinAndRamp(design: Design, around: PinContext): { pin: PinPosition; ramp: Ramp } {
+  const { frame } = around;
+  const rampOf = (radius: number) => rampAtOpening(design, frame.mouthX, radius);
+  const given = design.ramp.radius === "auto" ? undefined : design.ramp.radius;
+  const tightest = rampOf(given ?? TABLE.ramp.radius.min);
+  const height = design.pin.height === "auto" ? solvePinHeight(design, around, tightest) : design.pin.height;
+  const pin = pinPosition(design, frame, height);
+  if (given !== undefined || rampShape(design) === "straight") return { pin, ramp: tightest };
+  return { pin, ramp: rampOf(solveRadius(design, rampOf, pin)) };
+}
+
+/** Every margin is concave or monotone in the height, so their minimum has one peak: golden section finds it. */
+function solvePinHeight(design: Design, around: PinContext, ramp: Ramp): number {
+  const share = (height: number) =>
+    smallestMarginShare(design, pinMargins(design, around, ramp, pinPosition(design, around.frame, height)));
+  const { min } = TABLE.pin.height;
+  return roundToNanometre(maximizeUnimodal(share, min, Math.max(design.body.height, min + 1)));
+}
+
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+const roundToNanometre = (x: number): number => Math.round(x * 1e6) / 1e6;
+
+/** Where a function with one peak is largest between two ends, to a nanometre. */
+function maximizeUnimodal(f: (x: number) => number, low: number, high: number): number {
+  let [a, b] = [low, high];
+  let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
+  let [atC, atD] = [f(c), f(d)];
+  while (b - a > 1e-7) {
+    if (atC >= atD) {
+      [b, d, atD] = [d, c, atC];
+      c = b - GOLDEN * (b - a);
+      atC = f(c);
+    } else {
+      [a, c, atC] = [c, d, atD];
+      d = a + GOLDEN * (b - a);
+      atD = f(d);
+    }
+  }
+  return (a + b) / 2;
+}
+
+/** Largest radius that leaves the room wanted, at most the one whose curve ends at the top; the tightest where none does. */
+function solveRadius(design: Design, rampOf: (radius: number) => Ramp, pin: PinPosition): number {
+  const { min, max } = TABLE.ramp.radius;
+  if (!isCurvePossible(design)) return min;
+  const room = (radius: number) => distanceToRamp(rampOf(radius), pin.centre) - design.pin.diameter / 2;
+  let [tight, wide] = [min, Math.max(min, Math.min(max, fullHeightRadius(design)))];
+  if (room(wide) >= ROOM_WANTED) return roundToNanometre(wide);
+  while (wide - tight > 1e-7) {
+    const middle = (tight + wide) / 2;
+    if (room(middle) >= ROOM_WANTED) tight = middle;
+    else wide = middle;
+  }
+  return roundToNanometre(tight);
+}

@@ -1,0 +1,102 @@
+// What decides the recess template: cutter, guide and recess, and whether they leave it walls.
+
+import type { Outline } from "@lamplane/geometry";
+import { blocksAt } from "../elevation/blocks.ts";
+import type { Elevation } from "../elevation/elevation.ts";
+import { planeToIron } from "../elevation/frame.ts";
+import { LEAST_WALL, type NoJig } from "./jig.ts";
+import { roundedBoxOutline } from "./lines.ts";
+import { CORNER_GAP, slotTravel } from "./template-fences.ts";
+
+/** How deep the first of two passes goes, at most, mm. */
+const FIRST_PASS = 3;
+/** How much of a bearing must run on the plate, mm. */
+const BEARING_ON = 3;
+/** Thinnest plate that does not bend under a router, mm. */
+const LEAST_PLATE = 5;
+
+/** What decides the template, read off the plane. All mm, along the bed from the iron's edge where it is a place. */
+export interface TemplateLayout {
+  readonly cutter: number;
+  /** Diameter of what runs along the opening: a bearing of the cutter's size, or the bush. */
+  readonly guide: number;
+  /** By how much the opening is larger than the recess, all round: (bush − cutter) / 2. */
+  readonly grown: number;
+  readonly plate: number;
+  readonly firstPass: number;
+  /** Where the stop touches the block: the lowest place of its bed end, which is the chamfer's foot. */
+  readonly stop: number;
+  readonly stopDepth: number;
+  /** Where the bed comes out of the blank's top. */
+  readonly bedTop: number;
+  readonly halfCore: number;
+}
+
+export function templateLayout(plane: Elevation): TemplateLayout {
+  const { design, frame, recess } = plane;
+  const { bush, cutterLength } = design.jigs;
+  const { cutter } = design.recess;
+  const depth = recess?.depth ?? 0;
+  const guide = bush === 0 ? cutter : bush;
+  const chain = blocksAt(plane, "blank").bedChain;
+  const foot = planeToIron(frame, chain[0]!.from);
+  const firstPass = Math.min(FIRST_PASS, depth / 2);
+  return {
+    cutter,
+    guide,
+    grown: (guide - cutter) / 2,
+    plate: bush === 0 ? Math.max(cutterLength - firstPass + BEARING_ON, LEAST_PLATE) : cutterLength - depth,
+    firstPass,
+    stop: foot.s,
+    stopDepth: Math.max(-design.iron.thickness - foot.v + 4, 8),
+    bedTop: planeToIron(frame, chain.at(-1)!.to).s,
+    halfCore: plane.widths.core / 2,
+  };
+}
+
+/** What keeps a template from being made: no recess, a bush too small or too large, a cutter too short, lands too narrow. */
+export function templateObstacle(plane: Elevation, places: TemplateLayout): Omit<NoJig, "name"> | undefined {
+  const { recess, design } = plane;
+  const { bush, clearance, fence } = design.jigs;
+  const fault = (what: string, value: number, limit: number, parameters: readonly string[], advice: string) =>
+    ({ what, value, limit, unit: "mm", parameters, advice }) as const;
+  if (!recess) return fault("The recess's width", 0, 0, ["capIron.screwHead.diameter"], "There is no recess to rout.");
+  const inBush = places.cutter + 2 * LEAST_WALL;
+  const beside = places.halfCore + clearance - recess.width / 2 - places.grown;
+  const below = recess.low - places.grown - places.stop;
+  const atSlots = slotTravel(plane, places).inward + LEAST_WALL;
+  const smaller = "Take a smaller bush, or a bearing (0).";
+  const toTurn = "The cutter must turn inside its bush: take a larger bush, a smaller cutter, or a bearing (0).";
+  const judged = [
+    ...(bush > 0 ? [fault("The guide bush's diameter", bush, inBush, ["jigs.bush", "recess.cutter"], toTurn)] : []),
+    fault(
+      "The plate that cutter and recess leave",
+      places.plate,
+      LEAST_PLATE,
+      ["jigs.cutterLength", "recess.depth"],
+      "Take a longer cutter.",
+    ),
+    fault("The plate between opening and fence", beside, LEAST_WALL, ["jigs.bush", "recess.width"], smaller),
+    fault("The plate between stop and opening", below, CORNER_GAP, ["jigs.bush", "recess.travel"], smaller),
+    ...(fence === "slotted"
+      ? [
+          fault(
+            "The plate between the opening and the fences' slots",
+            atSlots,
+            LEAST_WALL,
+            ["jigs.fence", "jigs.bush", "recess.width"],
+            "Have the fences fixed.",
+          ),
+        ]
+      : []),
+  ];
+  return judged.find(({ value, limit }) => !(value >= limit));
+}
+
+/** The opening: the recess grown all round, run on past the bed's top until the cutter is clear of the wood. */
+export function templateOpening(plane: Elevation, places: TemplateLayout): Outline {
+  const { width, low } = plane.recess!;
+  const half = width / 2 + places.grown;
+  const end = places.bedTop + places.cutter / 2 + places.guide / 2 + 1;
+  return roundedBoxOutline(-half, low - places.grown, half, end, Math.min(places.guide / 2, half));
+}

@@ -1,0 +1,164 @@
+// A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
+import { type Outline, type Point, point, reverseOutline, tessellate } from "@lamplane/geometry";
+import { INSIDE_FACE, type JigBody, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
+import { atWidth, quad, type Triangle } from "../faces.ts";
+import { polygonArea, prismWalls } from "../prism.ts";
+import { flatFace } from "./flat-face.ts";
+import { type LabelLayout, layOutLabels } from "./label.ts";
+import { isInsideRing } from "./lettering.ts";
+import { distanceToSide } from "./level-lines.ts";
+
+/** How deep letters are sunk, mm: three layers of 0.2, which no wall under them misses. */
+export const SUNK = 0.6;
+
+/** A ring of the plate with its edge at the table: the solid lies to its left. */
+interface Ring {
+  readonly points: readonly Point[];
+  readonly chamfer: number;
+}
+
+export interface PrintedMesh {
+  readonly triangles: Triangle[];
+  readonly volume: number;
+  /** What can be read on it, line by line. */
+  readonly reads: readonly string[];
+}
+
+/**
+ * Faces and volume of a body as it lies, its lower face at z = 0, and what is readable on it.
+ * @throws Error (our bug) where its labels find no room, or a letter stands out of its face
+ */
+export function meshPrintedBody(body: JigBody): PrintedMesh {
+  const { rings, label } = letterPlate(body);
+  const risers = body.risers.map(({ outline, height }) => ({ points: tessellate(outline), height }));
+  const top = body.thickness;
+  const inner = [...label.pieces.map((p) => p.boundary), ...risers.map((r) => r.points)];
+  assertInside(rings, inner);
+  const low = rings.map(({ points, chamfer }) => offsetRing(points, chamfer));
+  return {
+    triangles: [
+      ...flatFace(low, 0, "below"),
+      ...rings.flatMap(({ points, chamfer }, i) => chamferFaces(low[i]!, points, chamfer)),
+      ...rings.flatMap(({ points, chamfer }) => prismWalls(points, chamfer, top)),
+      ...flatFace([...rings.map((ring) => ring.points), ...inner], top, "above"),
+      ...label.pieces.flatMap((piece) => letterFaces(piece, top)),
+      ...risers.flatMap(({ points, height }) => [
+        ...prismWalls(points, top, top + height),
+        ...flatFace([points], top + height, "above"),
+      ]),
+    ],
+    volume:
+      rings.reduce((sum, ring, i) => sum + ringVolume(ring, low[i]!, top), 0) +
+      risers.reduce((sum, { points, height }) => sum + polygonArea(points) * height, 0) -
+      label.pieces.reduce((sum, piece) => sum + SUNK * pieceArea(piece), 0),
+    reads: label.lines.flat(),
+  };
+}
+
+/** Rings of the plate and its letters: lightened where the whole of every label still finds room, else left full. */
+function letterPlate(body: JigBody): { rings: Ring[]; label: LabelLayout } {
+  const hole = (outline: Outline, chamfer = TABLE_CHAMFER): Ring => ({
+    points: tessellate(reverseOutline(outline)),
+    chamfer,
+  });
+  const full: Ring[] = [
+    { points: tessellate(body.boundary), chamfer: TABLE_CHAMFER },
+    ...body.holes.map(({ outline, chamfer }) => hole(outline, chamfer)),
+  ];
+  const light = [...full, ...body.lightening.map((outline) => hole(outline))];
+  const risers = body.risers.map(({ outline }) => tessellate(outline));
+  const on = (rings: readonly Ring[]) => layOutLabels(body.labels, [...rings.map((r) => r.points), ...risers]);
+  const [withHoles, without] = [on(light), body.lightening.length > 0 ? on(full) : undefined];
+  const letters = (placed: LabelLayout) => placed.lines.flat().join("").length;
+  if (withHoles && (!without || letters(withHoles) >= ENOUGH_LETTERS * letters(without)))
+    return { rings: light, label: withHoles };
+  if (without) return { rings: full, label: without };
+  throw new Error(`no room for the letters ${body.labels.map((l) => l.choices.at(-1)!.join(" ")).join(", ")}`);
+}
+
+/** Share of its letters that a shortened name must keep for the sake of less material. */
+const ENOUGH_LETTERS = 0.7;
+
+type Piece = LabelLayout["pieces"][number];
+
+/** Floor of a letter, its walls, and the tops of what stands within it. */
+function letterFaces({ boundary, counters }: Piece, top: number): Triangle[] {
+  const floor = top - SUNK;
+  return [
+    ...flatFace([boundary, ...counters], floor, "above"),
+    ...[boundary, ...counters].flatMap((ring) => prismWalls([...ring].reverse(), floor, top)),
+    ...counters.flatMap((ring) => flatFace([ring], top, "above")),
+  ];
+}
+
+const pieceArea = ({ boundary, counters }: Piece): number =>
+  polygonArea(boundary) + counters.reduce((sum, ring) => sum + polygonArea(ring), 0);
+
+/** Sloping faces from the ring at the table up to the ring at its full size. */
+const chamferFaces = (low: readonly Point[], ring: readonly Point[], height: number): Triangle[] =>
+  ring.flatMap((p, i) => {
+    const j = (i + 1) % ring.length;
+    return quad(atWidth(low[i]!, 0), atWidth(low[j]!, 0), atWidth(ring[j]!, height), atWidth(p, height));
+  });
+
+/** What a ring adds to the plate's volume: a chamfer's area runs as the square of its height, which Simpson's rule sums exactly. */
+function ringVolume({ points, chamfer }: Ring, low: readonly Point[], top: number): number {
+  const middle = points.map((p, i) => point((p.x + low[i]!.x) / 2, (p.y + low[i]!.y) / 2));
+  const [a, m, b] = [low, middle, points].map(polygonArea) as [number, number, number];
+  return (chamfer * (a + 4 * m + b)) / 6 + b * (top - chamfer);
+}
+
+/** A ring with each side moved to its left, into the solid. */
+export function offsetRing(ring: readonly Point[], by: number): Point[] {
+  const normals = ring.map((p, i) => {
+    const q = ring[(i + 1) % ring.length]!;
+    const length = Math.hypot(q.x - p.x, q.y - p.y);
+    return point(-(q.y - p.y) / length, (q.x - p.x) / length);
+  });
+  return ring.map((p, i) => {
+    const [a, b] = [normals.at(i - 1)!, normals[i]!];
+    const share = by / (1 + a.x * b.x + a.y * b.y);
+    return point(p.x + (a.x + b.x) * share, p.y + (a.y + b.y) * share);
+  });
+}
+
+/** Holes must leave walls; what stands on or is sunk in the upper face must lie in it, clear of its edges and of each other's. */
+function assertInside(rings: readonly Ring[], inner: readonly (readonly Point[])[]): void {
+  const edges = rings.map((ring) => ring.points);
+  edges.forEach((points, k) => {
+    const wall = leastDistance(points, edges.slice(k + 1), LEAST_WALL);
+    if (wall < LEAST_WALL) throw new Error(`a wall between two edges is ${wall} mm`);
+  });
+  inner.forEach((points, k) => {
+    const others = [...edges, ...inner.filter((_, i) => i !== k)];
+    const near = leastDistance(points, others, INSIDE_FACE);
+    const outside =
+      !isInsideRing(points[0]!, edges[0]!) || edges.slice(1).some((hole) => isInsideRing(points[0]!, hole));
+    if (outside || near < INSIDE_FACE)
+      throw new Error(`a letter or riser stands ${near} mm from an edge of its face, or out of it`);
+  });
+}
+
+/** Least distance from corners to sides of other rings, told only where it is about `matters` or less. mm */
+function leastDistance(points: readonly Point[], rings: readonly (readonly Point[])[], matters: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  const box = expandedBounds(points, 2 * matters);
+  for (const ring of rings)
+    ring.forEach((a, i) => {
+      const b = ring[(i + 1) % ring.length]!;
+      if (Math.max(a.x, b.x) < box.left || Math.min(a.x, b.x) > box.right) return;
+      if (Math.max(a.y, b.y) < box.low || Math.min(a.y, b.y) > box.high) return;
+      for (const p of points) least = Math.min(least, distanceToSide(p, a, b));
+    });
+  return least;
+}
+
+function expandedBounds(points: readonly Point[], more: number) {
+  const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
+  return {
+    left: Math.min(...xs) - more,
+    right: Math.max(...xs) + more,
+    low: Math.min(...ys) - more,
+    high: Math.max(...ys) + more,
+  };
+}

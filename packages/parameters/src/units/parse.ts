@@ -1,0 +1,116 @@
+// Text → numbers with units, at the border only; what is not understood is told with what to write instead.
+import type { Quantity } from "../parameter.ts";
+import { formatDecimal, INCH, roundToNanometre, type Units } from "./inch.ts";
+
+/** A number that was understood, or what to write instead. */
+export type ParsedNumber = { readonly value: number } | { readonly fault: string };
+
+const LONGEST = 60; // characters: no number is written longer
+
+const IN_MM = new Map<string, number>([
+  ...["mm", "millimetre", "millimetres", "millimeter", "millimeters"].map((name) => [name, 1] as const),
+  ...["cm", "centimetre", "centimetres", "centimeter", "centimeters"].map((name) => [name, 10] as const),
+  ...["in", "in.", "inch", "inches", '"', "″", "”"].map((name) => [name, INCH] as const),
+]);
+
+const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly example: string }>> = {
+  angle: { pattern: /\s*(°|deg|degs|degree|degrees)$/i, example: "47 or 47°" },
+  temperature: { pattern: /\s*(°\s?C|℃|C)$/i, example: "21 or 21 °C" },
+  humidity: { pattern: /\s*%(\s?RH)?$/i, example: "30 or 30 %" },
+  percent: { pattern: /\s*%$/, example: "30 or 30 %" },
+  "force per length": { pattern: /\s*N\/mm$/, example: "5 or 5 N/mm" },
+};
+
+/**
+ * Length in mm, rounded to a nanometre.
+ * @param units unit of a number that carries none
+ * @see international yard and pound agreement, 1959: 1 in = 25.4 mm exactly
+ */
+export function parseLength(text: string, units: Units): ParsedNumber {
+  const plain = normalizeFigures(text);
+  const refused = rejectText(plain, "44.5 mm or 1 3/4 in") ?? rejectFeet(plain);
+  if (refused !== undefined) return { fault: refused };
+  const parts = /^([-+]?[\d./\s-]*)(.*)$/.exec(plain);
+  const figures = (parts?.[1] ?? "").trim();
+  const unit = (parts?.[2] ?? "").trim().toLowerCase();
+  const factor = IN_MM.get(unit === "" ? units : unit);
+  if (factor === undefined && (/\d/.test(unit) || IN_MM.has(/^\p{L}+(?=\P{L})/u.exec(unit)?.[0] ?? "")))
+    return { fault: "this is more than one number or unit; write one length, such as 44.5 mm or 1 3/4 in" };
+  if (factor === undefined) return { fault: `unit "${shortenText(unit)}" is not known; write mm, cm or in` };
+  if (!figures.includes("/")) return scaleNumber(parseDecimal(figures), factor, "44.5 mm or 1 3/4 in");
+  return parseFraction(figures, unit, factor);
+}
+
+/** Number of any quantity in its inside unit; only a length may be bare in the file's own unit. */
+export function parseNumber(text: string, quantity: Quantity, units: Units): ParsedNumber {
+  if (quantity === "length") return parseLength(text, units);
+  const suffix = SUFFIX[quantity];
+  const example = suffix?.example ?? (quantity === "count" ? "2" : "0.25");
+  const plain = normalizeFigures(text);
+  const refused = rejectText(plain, example) ?? (quantity === "angle" ? rejectDegrees(plain) : undefined);
+  if (refused !== undefined) return { fault: refused };
+  const value = parseDecimal(suffix ? plain.replace(suffix.pattern, "") : plain);
+  return value === undefined || !Number.isFinite(value) ? { fault: notReadMessage(example) } : { value };
+}
+
+/** One sign for each meaning; `¾` becomes 3/4, set apart from digits beside it, so that `¾5` is no 3/45. */
+function normalizeFigures(text: string): string {
+  return text
+    .replace(/(-?)([¼-¾⅐-⅞])/g, (_, dash: string, sign: string) => `${dash || " "}${sign.normalize("NFKC")} `)
+    .replaceAll("⁄", "/")
+    .replace("−", "-")
+    .trim();
+}
+
+function rejectFeet(text: string): string | undefined {
+  if (/\d\s*('|′|’){2}/.test(text)) return "two single marks are not read; write in, such as 1 3/4 in";
+  return /\d\s*('|′|’|ft\b|foot|feet)/i.test(text) ? "feet are not read; write inches or mm: 18 in" : undefined;
+}
+
+function rejectDegrees(text: string): string | undefined {
+  if (text.includes("%")) return "a slope is no angle here; write degrees, such as 45";
+  return /\d\s*('|′|’|min)/i.test(text) ? "minutes are not read; write decimal degrees: 47.5, not 47° 30'" : undefined;
+}
+
+/** What is wrong with a text whatever its quantity. */
+function rejectText(text: string, example: string): string | undefined {
+  if (text === "") return `nothing is written here; write a number such as ${example}`;
+  if (text.length > LONGEST) return `more than ${LONGEST} characters are no number; write one such as ${example}`;
+  if (/^[-+]?[\d.]+e[-+]?\d/i.test(text)) return `exponents are not read; write the number out, such as ${example}`;
+  if (!text.includes(",")) return undefined;
+  if (text.includes("/")) return "a comma has no place in a fraction; write one such as 1 3/4 in";
+  if (/^\d{1,3}(,\d{3})+(?!\d)/.test(text))
+    return `a comma may mean two things; write ${text.replaceAll(",", "")}, or ${text.replace(",", ".")}`;
+  return `the decimal sign is a point; write ${shortenText(text.replace(",", "."))}`;
+}
+
+function parseDecimal(text: string): number | undefined {
+  return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) + 0 : undefined;
+}
+
+function parseFraction(figures: string, unit: string, factor: number): ParsedNumber {
+  const match = /^([-+]?)(?:(\d+)(?:\s+|-))?(\d+)\s*\/\s*(\d+)$/.exec(figures);
+  if (!match) return { fault: notReadMessage("1 3/4 in") };
+  const [, sign, whole, top, bottom] = match;
+  const [above, below] = [Number(top), Number(bottom)];
+  if (below === 0) return { fault: "a fraction over zero is no number; write one such as 3/4 in" };
+  if (factor !== INCH && unit === "")
+    return { fault: `a fraction needs its unit in a file in mm; write ${figures} in` };
+  const value = Number(whole ?? 0) + above / below;
+  if (factor !== INCH) return { fault: `fractions are of inches; write ${formatDecimal(value, 4)} ${unit}` };
+  if (whole !== undefined && above >= below)
+    return {
+      fault: `${top}/${bottom} beside a whole number is a slip; write ${formatDecimal(value, 4)} in, if that is meant`,
+    };
+  return scaleNumber(sign === "-" ? -value : value, factor, "1 3/4 in");
+}
+
+function scaleNumber(value: number | undefined, factor: number, example: string): ParsedNumber {
+  if (value === undefined || !Number.isFinite(value * factor)) return { fault: notReadMessage(example) };
+  return { value: roundToNanometre(value * factor) };
+}
+
+const notReadMessage = (example: string): string =>
+  `this is not a number that can be read; write one such as ${example}`;
+
+const shortenText = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text);

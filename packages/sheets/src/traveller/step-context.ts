@@ -1,0 +1,142 @@
+// Numbers in the maker's words: each figure knows which way it is safe to round, and is told with what it was planned to be.
+import {
+  BENCH_FIGURES,
+  type BenchFigureKey,
+  expectedValue,
+  formatMeasuredValue,
+  isSignificant,
+  MEASURED,
+  type MeasuredKey,
+  planeBeforeStep,
+  plannedDesign,
+  readingMode,
+  STEPS,
+  type Step,
+  stepIndex,
+  stepsDone,
+  wantedText,
+} from "@lamplane/bench";
+import { BENCH_TOLERANCE } from "@lamplane/geometry";
+import { rowAt } from "@lamplane/parameters/design";
+import { type Elevation, elevation, FIGURES, type FigureKey, type FigureRow } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
+import {
+  formatDecimal,
+  formatFineLength,
+  formatThousandths,
+  formatValue,
+  fromMillimetres,
+  type RoundingDirection,
+  roundToRule,
+} from "@lamplane/parameters/units";
+import type { Blank, StepNumber } from "./step.ts";
+
+/** Everything that a step's words and pictures are made from. */
+export interface StepContext {
+  /** As it stands in the file, measured values and all. */
+  readonly design: Design;
+  /** The plane as it stands when the step begins. */
+  readonly plane: Elevation;
+  /** A length on the maker's rule, in a sentence. */
+  readonly mm: (lengthRow: number, way?: RoundingDirection) => string;
+  /** A length finer than a rule shows. */
+  readonly fine: (lengthRow: number) => string;
+  /** Of one length gained for another taken off, each in the maker's fine unit. */
+  readonly perFine: string;
+  readonly deg: (angle: number) => string;
+  /** A length beside a dimension: bare mm in a metric design. */
+  readonly ruled: (lengthRow: number, way?: RoundingDirection) => string;
+  readonly figure: (key: FigureKey) => number;
+  readonly figureRow: (key: FigureKey | BenchFigureKey, label?: string) => StepNumber[];
+  readonly lengthRow: (label: string, value: number, way?: RoundingDirection) => StepNumber;
+  readonly fineRow: (label: string, value: number) => StepNumber;
+  /** From one length to another, in the maker's unit alone. */
+  readonly range: (least: number, most: number) => string;
+}
+
+export function stepContext(design: Design, step: Step): StepContext {
+  const plane = planeBeforeStep(design, step);
+  const plan = elevation(plannedDesign(design));
+  const { units, shop } = design;
+  const read = (value: number, way: RoundingDirection) => roundToRule(value, units, shop.smallestFraction, way);
+  const mm = (value: number, way: RoundingDirection = "nearest") => {
+    const { text, over } = read(value, way);
+    return Math.abs(over) > BENCH_TOLERANCE / 2 ? `${text} (${formatThousandths(value)})` : text;
+  };
+  const figure = (key: FigureKey) => (FIGURES[key].of as FigureRow["of"])(plane) ?? Number.NaN;
+  const row = (key: FigureKey | BenchFigureKey, label?: string): StepNumber[] => {
+    const told: FigureRow = { ...FIGURES, ...BENCH_FIGURES }[key];
+    const value = told.of(plane);
+    if (value === undefined) return [];
+    const before = told.of(plan);
+    const shown = (v: number) => figureCells(design, key, told.unit, v);
+    const moved = before !== undefined && key in FIGURES && isSignificant(key, told.unit, value - before);
+    return [{ label: label ?? shortHelp(told.help), ...shown(value), ...(moved ? { was: shown(before).value } : {}) }];
+  };
+  return {
+    design,
+    plane,
+    mm,
+    fine: (value) => formatFineLength(value, units),
+    perFine: units === "mm" ? "for each mm off the sole, by mm" : "for each thousandth off the sole, by thousandths",
+    deg: (angle) => `${formatDecimal(angle, 2)}°`,
+    ruled: (value, way = "nearest") => (units === "mm" ? formatDecimal(value, 2) : read(value, way).text),
+    figure,
+    figureRow: row,
+    fineRow: (label, value) => ({ label, ...fineCells(design, value) }),
+    range: (least, most) => {
+      const shown = (value: number) => formatDecimal(fromMillimetres(value, units), units === "mm" ? 2 : 3);
+      return `${shown(least)} to ${shown(most)} ${units}`;
+    },
+    lengthRow: (label, value, way = "nearest") => ({ label, ...lengthCells(design, value, way) }),
+  };
+}
+
+/** A figure's cells: on the rule, finer, or as its unit is told everywhere. */
+function figureCells(design: Design, key: string, unit: string, value: number): Omit<StepNumber, "label"> {
+  if (unit !== "mm") return { value: formatValue(value, unit, design.units, design.shop.smallestFraction) };
+  const way = readingMode(key);
+  if (way === "fine") return fineCells(design, value);
+  return lengthCells(design, value, way);
+}
+
+/** A length finer than a rule shows: thousandths of an inch, or hundredths of a mm. */
+function fineCells({ units }: Design, value: number): Omit<StepNumber, "label"> {
+  if (units === "mm") return { value: formatFineLength(value, units) };
+  return { value: formatFineLength(value, units).replace(/ \(.*/, ""), exact: formatFineLength(value, "mm") };
+}
+
+function lengthCells({ units, shop }: Design, value: number, way: RoundingDirection): Omit<StepNumber, "label"> {
+  const { text, over } = roundToRule(value, units, shop.smallestFraction, way);
+  const felt = Math.abs(over) > BENCH_TOLERANCE / 2;
+  return {
+    value: text,
+    ...(felt ? { caliper: formatThousandths(value) } : {}),
+    ...(units === "in" ? { exact: `${formatDecimal(value, 2)} mm` } : {}),
+  };
+}
+
+const shortHelp = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
+
+/** How often a value is read before its step is done, where that is more than once. */
+export type ReadingCounts = Readonly<Partial<Record<MeasuredKey, number>>>;
+
+/** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */
+export const stepBlanks = (design: Design, step: Step, times: ReadingCounts = {}): Blank[] =>
+  STEPS[step].measures.flatMap((key) => {
+    const expected = expectedValue(design, key);
+    if (expected === undefined) return [];
+    const measured = design.measured[key];
+    const shown = (value: number) => formatMeasuredValue(design, value, MEASURED[key].unit);
+    return [
+      {
+        key,
+        label: shortHelp(rowAt(`measured.${key}`).help),
+        expected: wantedText(design, key) ?? shown(expected),
+        ...(times[key] === undefined ? {} : { times: times[key] }),
+        ...(measured === undefined ? {} : { measured: shown(measured) }),
+      },
+    ];
+  });
+
+export const isDone = (design: Design, step: Step): boolean => stepIndex(step) < stepsDone(design);

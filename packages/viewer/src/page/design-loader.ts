@@ -1,0 +1,132 @@
+// Which text the sheet is drawn from: the one that was to be opened last. While a followed file cannot be had, or is no design,
+// that is the file as it was read last.
+import type { DesignOrigin } from "../state/address.ts";
+import type { Engine } from "../state/engine.ts";
+import { EXAMPLES } from "../state/examples.ts";
+import type { Store } from "../state/store.ts";
+import type { FaultList } from "./fault-list.ts";
+import type { FollowedFile } from "./followed-file.ts";
+
+interface LoaderContext {
+  readonly store: Store;
+  readonly engine: Engine;
+  readonly followed: FollowedFile | undefined;
+  readonly refusal: FaultList;
+  /** The text is another one: what is drawn must be asked for anew. */
+  requestSheet(): void;
+  /** There is no such text, nor was there: back to what was drawn before. */
+  restoreLast(words: readonly string[]): void;
+}
+
+interface SentText {
+  readonly base: number;
+  readonly text: string;
+  readonly isFile: boolean;
+}
+
+export class DesignLoader {
+  readonly #context: LoaderContext;
+  /** Texts that the workers were given and have not answered yet. */
+  #sent: readonly SentText[] = [];
+  /** The followed file as it was read last without a fault. */
+  #read: SentText | undefined;
+  #begun = 0;
+  #base = 0;
+  #beginning: DesignOrigin | undefined;
+  /** A base that stands in for a file that is not as it was read. */
+  #keptBase: number | undefined;
+  #fileIsRefused = false;
+
+  constructor(context: LoaderContext) {
+    this.#context = context;
+  }
+
+  /** Number of the text that is asked about. */
+  get base(): number {
+    return this.#base;
+  }
+
+  /** Whether a design's beginning is that text, and no other that is still being read. */
+  isLoadedFrom(beginning: DesignOrigin): boolean {
+    return beginning === this.#beginning;
+  }
+
+  /** Whether the followed file is another than the sheet shows, so that nothing may be written over it. */
+  get fileIsRefused(): boolean {
+    return this.#fileIsRefused;
+  }
+
+  get fileName(): string {
+    const { beginning } = this.#context.store.now();
+    if (beginning.kind === "followed") return this.#context.followed!.name;
+    return beginning.kind === "example" ? `${beginning.name}.yaml` : beginning.name;
+  }
+
+  /** Opens the text in which the design begins. */
+  async begin(): Promise<void> {
+    const { store, followed } = this.#context;
+    const { beginning } = store.now();
+    this.#begun += 1;
+    const begun = this.#begun;
+    const text =
+      beginning.kind === "text"
+        ? beginning.text
+        : beginning.kind === "example"
+          ? EXAMPLES[beginning.name]!
+          : await followed!.text();
+    if (begun !== this.#begun) return; // the newest is opened
+    if (text === undefined) this.#goOnWithFile([]);
+    else this.#send(text, beginning.kind === "followed");
+  }
+
+  /** A text is a design. */
+  opened(base: number): void {
+    const sent = this.#sent.find((each) => each.base === base);
+    if (sent?.isFile) this.#read = sent;
+    this.#answered(base);
+    if (base !== this.#base || base === this.#keptBase) return;
+    this.#fileIsRefused = false; // it has been read, or the sheet shows something else
+    this.#context.refusal.showFileFaults([]);
+  }
+
+  /** The followed file is no design now: the sheet goes on with it as it was read last. */
+  refused(words: readonly string[]): void {
+    this.#answered(this.#base);
+    this.#refuse(words);
+    this.#goOnWithFile(words);
+  }
+
+  /** The followed file cannot be had now; what was read of it before is drawn all the same. */
+  lost(words: readonly string[]): void {
+    if (this.#context.store.now().beginning.kind !== "followed") return;
+    this.#refuse(words);
+    if (this.#sent.some(({ base, isFile }) => isFile && base === this.#base)) this.#keptBase = this.#base;
+    else this.#goOnWithFile(words);
+  }
+
+  #refuse(words: readonly string[]): void {
+    this.#fileIsRefused = true;
+    this.#context.refusal.showFileFaults(words);
+  }
+
+  #goOnWithFile(words: readonly string[]): void {
+    if (this.#base === this.#read?.base) return;
+    if (this.#read) {
+      this.#keptBase = this.#base + 1;
+      this.#send(this.#read.text, true);
+    } else this.#context.restoreLast(words);
+  }
+
+  #send(text: string, isFile: boolean): void {
+    this.#base += 1;
+    this.#beginning = this.#context.store.now().beginning;
+    this.#sent = [...this.#sent, { base: this.#base, text, isFile }];
+    this.#context.engine.open(this.#base, text, this.fileName);
+    this.#context.requestSheet();
+  }
+
+  /** Texts are answered in their order. */
+  #answered(base: number): void {
+    this.#sent = this.#sent.filter((sent) => sent.base > base);
+  }
+}

@@ -1,0 +1,58 @@
+// What was not understood: a value that was typed, or a file that was opened. The sheet keeps showing the last good design.
+import type { Fault } from "@lamplane/parameters/design";
+import { html } from "../elements.ts";
+import { parameterName } from "../state/format.ts";
+
+export interface FaultList {
+  readonly element: HTMLElement;
+  showValueFault(path: string, why: string | undefined): void;
+  /** What was opened, typed or found in the address and could not be used; told until something else is done. */
+  showActionFaults(words: readonly string[]): void;
+  /** What is wrong with the file that is followed; told until it is mended. */
+  showFileFaults(words: readonly string[]): void;
+}
+
+/** Faults in words, each with its place. */
+export const faultTexts = (faults: readonly Fault[]): string[] =>
+  faults.map(({ file, line, column, path, message }) =>
+    [line > 0 ? `${file} line ${line}, column ${column}` : "", path, message].filter((part) => part !== "").join(": "),
+  );
+
+const MOST = 8; // faults shown at once: the rest are told when these are mended
+
+export function createFaultList(): FaultList {
+  const list = html("ul");
+  const element = html(
+    "section",
+    { class: "refusal", role: "alert", "aria-label": "Not understood", hidden: true },
+    list,
+  );
+  let [ofFile, ofDeed, ofValue]: [readonly string[], readonly string[], string | undefined] = [[], [], undefined];
+  const show = () => {
+    const lines = [...(ofValue === undefined ? [] : [ofValue]), ...limitLines(ofDeed), ...limitLines(ofFile)];
+    list.replaceChildren(...lines.map((line) => html("li", {}, line)));
+    element.hidden = lines.length === 0;
+  };
+  return {
+    element,
+    showValueFault(path, why) {
+      const words = why === undefined ? undefined : `${parameterName(path)}: ${why}`;
+      if (words === ofValue) return;
+      ofValue = words;
+      show();
+    },
+    showActionFaults(words) {
+      if (words.length === 0 && ofDeed.length === 0) return;
+      ofDeed = words;
+      show();
+    },
+    showFileFaults(words) {
+      if (words.length === 0 && ofFile.length === 0) return;
+      ofFile = words;
+      show();
+    },
+  };
+}
+
+const limitLines = (words: readonly string[]): readonly string[] =>
+  words.length > MOST ? [...words.slice(0, MOST), `and ${words.length - MOST} more`] : words;

@@ -1,0 +1,114 @@
+// Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
+import { atan2Deg } from "@lamplane/geometry";
+import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
+import type { SheetPlane, SheetPoint } from "../protocol.ts";
+import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import type { Field } from "./field.ts";
+
+export interface MeasureTool {
+  readonly element: HTMLElement;
+  show(plane: SheetPlane): void;
+  toggle(): boolean;
+}
+
+const NEAR = 14; // px: a press this near to a named place means the place
+
+type End = { readonly name: string } | { readonly spot: SheetPoint };
+
+export function createMeasureTool(field: Field): MeasureTool {
+  const [from, to] = [html("select", { "aria-label": "measure from" }), html("select", { "aria-label": "measure to" })];
+  const result = html("output", { "aria-live": "polite" });
+  const element = html(
+    "p",
+    { class: "measure", hidden: true },
+    "from ",
+    from,
+    " to ",
+    to,
+    " ",
+    result,
+    html("span", { class: "measure-help" }, "or press two places on the elevation"),
+  );
+  const ends: [End, End] = [{ name: "edge" }, { name: "pinCentre" }];
+  let next: 0 | 1 = 0;
+  let plane: SheetPlane | undefined;
+  const line = svg("path", { class: "measure-line" });
+  const dots = svg("g", { class: "measure-places" });
+  const group = svg("g", { class: "measuring", visibility: "hidden" }, dots, line);
+  field.overlay.append(group);
+
+  const spotOf = (end: End): SheetPoint | undefined => ("spot" in end ? end.spot : plane?.points[end.name]);
+  const draw = () => {
+    if (!plane || element.hidden) return;
+    const [a, b] = ends.map(spotOf);
+    if (!a || !b) return;
+    const [p, q] = [field.pixelsOf(a), field.pixelsOf(b)];
+    setAttributes(line, { d: `M${p.x} ${p.y}L${q.x} ${q.y}` });
+    reconcileChildren(
+      dots,
+      Object.values(plane.points),
+      () => svg("circle", { r: 3.2 }),
+      (dot, spot) => {
+        const { x, y } = field.pixelsOf(spot);
+        setAttributes(dot, { cx: x, cy: y });
+      },
+    );
+    result.textContent = resultText(a, b, {
+      units: plane.design.units,
+      smallestFraction: plane.design.shop.smallestFraction,
+    });
+    from.value = "name" in ends[0] ? ends[0].name : "";
+    to.value = "name" in ends[1] ? ends[1].name : "";
+  };
+  [from, to].forEach((select, k) => {
+    select.addEventListener("change", () => {
+      ends[k as 0 | 1] = { name: select.value };
+      draw();
+    });
+  });
+  field.element.addEventListener("pointerdown", (event) => {
+    if (element.hidden || !plane || (event.target as Element).closest(".number")) return;
+    const frame = field.overlay.ownerSVGElement!.getBoundingClientRect();
+    const at = { x: event.clientX - frame.left, y: event.clientY - frame.top };
+    ends[next] = nearestPoint(plane, field, at) ?? { spot: field.spotAt(at) };
+    next = next === 0 ? 1 : 0;
+    draw();
+  });
+
+  return {
+    element,
+    show(now) {
+      if (!plane)
+        for (const select of [from, to])
+          select.append(
+            html("option", { value: "" }, "a point"),
+            ...Object.keys(now.points).map((name) => html("option", { value: name }, parameterName(name))),
+          );
+      plane = now;
+      draw();
+    },
+    toggle() {
+      element.hidden = !element.hidden;
+      setAttributes(group, { visibility: element.hidden ? "hidden" : "visible" });
+      field.element.classList.toggle("is-measuring", !element.hidden);
+      draw();
+      return !element.hidden;
+    },
+  };
+}
+
+function nearestPoint({ points }: SheetPlane, field: Field, at: SheetPoint): End | undefined {
+  const distances = Object.entries(points).map(([name, spot]) => {
+    const p = field.pixelsOf(spot);
+    return { name, away: Math.hypot(p.x - at.x, p.y - at.y) };
+  });
+  const [first] = distances.sort((a, b) => a.away - b.away);
+  return first && first.away <= NEAR ? { name: first.name } : undefined;
+}
+
+function resultText(a: SheetPoint, b: SheetPoint, style: DisplayUnits): string {
+  const [across, up] = [b.x - a.x, b.y - a.y];
+  const told = (mm: number) => formatWithUnit(mm, "mm", style);
+  const slope = atan2Deg(Math.abs(up), Math.abs(across));
+  return `${told(Math.hypot(across, up))}; along the sole ${told(Math.abs(across))}, up ${told(Math.abs(up))}, at ${slope.toFixed(2)}°`;
+}

@@ -1,0 +1,27 @@
+// What the sheet begins with: what the address asks for where there is such a thing, and in words what there is not.
+import { type AddressState, type DesignOrigin, quoteForMessage } from "./address.ts";
+
+/** What a page has to begin with. */
+export interface AvailableOrigins {
+  /** Names of its examples, the one to begin with first. */
+  readonly examples: readonly string[];
+  /** Whether `lamplane view` serves it with a file to follow. */
+  readonly follows: boolean;
+}
+
+export function initialOrigin(asked: DesignOrigin | undefined, { examples, follows }: AvailableOrigins): DesignOrigin {
+  if (asked?.kind === "text") return asked;
+  if (asked?.kind === "example" && examples.includes(asked.name)) return asked;
+  return follows ? { kind: "followed" } : { kind: "example", name: examples[0]! };
+}
+
+/** All that an address asked for and the sheet does not have. */
+export function leftOutTexts(
+  { beginning, leftOut }: AddressState,
+  { examples, follows }: AvailableOrigins,
+): readonly string[] {
+  if (beginning?.kind === "example" && !examples.includes(beginning.name))
+    return [...leftOut, `there is no example "${quoteForMessage(beginning.name)}"`];
+  if (beginning?.kind !== "followed" || follows) return leftOut;
+  return [...leftOut, "the address is of a sheet that follows a file; open the file, or ask `lamplane view` for it"];
+}
