@@ -16,5 +16,5 @@ afterAll(() => vi.unstubAllGlobals());
 test.each(["plane", "solid", "cures", "written"] as const)("%s, asked while nothing is open", (kind) => {
   answers.length = 0;
   scope.onmessage!({ data: { kind, requestId: 7, base: 1, changes: [], stage: "shaped" } });
-  expect(answers).toEqual([{ kind: "skipped", turn: 7 }]);
+  expect(answers).toEqual([{ kind: "skipped", requestId: 7 }]);
 });

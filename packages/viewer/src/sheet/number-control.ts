@@ -155,7 +155,7 @@ export function createNumberControl(
     path,
     update(drawn) {
       isAhead &&= handlers.isPending();
-      const next = isAhead && state ? { ...drawn, value: state.value, given: state.planned, isVoid: false } : drawn;
+      const next = isAhead && state ? { ...drawn, value: state.value, planned: state.planned, isVoid: false } : drawn;
       const kept = document.activeElement === input && state?.value !== next.value && input.selectionStart !== null;
       state = next;
       setAttributes(input, {

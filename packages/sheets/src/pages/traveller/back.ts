@@ -10,7 +10,7 @@ export function backGroups(traveller: Traveller, width: number): BlockGroup[] {
   return [
     ...jigGroups(traveller, width),
     ...plots.map(({ words, picture }, i) => ({
-      fresh: i === 0,
+      startsColumn: i === 0,
       blocks: [
         stackBlocks(
           ...(i === 0 ? [headingBlock("Plots", width, 4.6)] : []),
@@ -58,7 +58,7 @@ function jigGroups({ jigs }: Traveller, width: number): BlockGroup[] {
         )
       : words(width);
     return {
-      fresh: i === 0,
+      startsColumn: i === 0,
       blocks: i === 0 ? [stackBlocks(headingBlock("The jigs in use", width, 4.6), body)] : [body],
     };
   });
