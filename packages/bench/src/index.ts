@@ -11,7 +11,14 @@ export {
   readingMode,
 } from "./figure-rounding.ts";
 export * from "./figures.ts";
-export { asBuiltDesign, asBuiltPlane, designBeforeStep, planeBeforeStep, plannedDesign } from "./history/as-built.ts";
+export {
+  asBuiltDesign,
+  asBuiltPlane,
+  designBeforeStep,
+  planeBeforeStep,
+  plannedDesign,
+  plannedPlane,
+} from "./history/as-built.ts";
 export {
   type BuildState,
   buildState,
@@ -23,6 +30,7 @@ export {
 export { type FigureChange, isSignificant } from "./history/changes.ts";
 export { expectedValue, MEASURED } from "./history/expected.ts";
 export { figuresAsBuilt } from "./history/figures-as-built.ts";
+export { history, type StepRecord } from "./history/history.ts";
 export { lossText } from "./history/loss-text.ts";
 export { findLosses, type Loss } from "./history/losses.ts";
 export { type Doubt, doubtText, findDoubt } from "./history/plausibility.ts";

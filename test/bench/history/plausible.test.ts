@@ -28,7 +28,7 @@ test.each<[MeasuredKey, number, number]>([
   ["mouthSeen", 0.75, 0.76],
 ])("%s of %d passes, of %d is doubted", (key, passes, doubted) => {
   expect(doubt(key, passes)).toBeUndefined();
-  expect(doubt(key, doubted)).toMatchObject({ key, got: doubted });
+  expect(doubt(key, doubted)).toMatchObject({ key, reading: doubted });
 });
 
 test("a hand that holds less well is doubted later; one said to be perfect is not doubted for its last hundredth", () => {

@@ -2,13 +2,14 @@
 
 import { EPSILON } from "@lamplane/geometry";
 import type { Figure } from "@lamplane/parameters/elevation";
-import { type Elevation, elevation, mouthGrowth, rampShape } from "@lamplane/parameters/elevation";
+import { type Elevation, mouthGrowth, rampShape } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { SHAVING } from "../mouth/mouth.ts";
 import { type MeasuredKey, measuringStep, STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
-import { asBuiltPlane, planeBeforeStep, plannedDesign } from "./as-built.ts";
+import { asBuiltPlane, planeBeforeStep, plannedPlane } from "./as-built.ts";
 import { FINE_SIGNIFICANCE, type FigureChange, figuresByKey, findChanges, isSignificant } from "./changes.ts";
-import { expectedValue, lastDoneStep, MEASURED } from "./expected.ts";
+import { expectedValue, MEASURED } from "./expected.ts";
+import { history } from "./history.ts";
 import { affectsUse, findLosses, type Loss } from "./losses.ts";
 
 /** A figure of the next step; `planned` where it has moved, `unread` where it rests on a value that was never read. */
@@ -46,8 +47,8 @@ export function buildState(design: Design): BuildState {
   const now = asBuiltPlane(design);
   const count = stepsDone(design) - (mouthNeedsMore(design, now) ? 1 : 0);
   const step = STEP_NAMES[count];
-  const latest = stepsDone(design) === 0 ? undefined : lastDoneStep(design);
-  const plan = figuresByKey(elevation(plannedDesign(design)));
+  const latest = history(design).at(-1)?.step;
+  const plan = figuresByKey(plannedPlane(design));
   return {
     done: STEP_NAMES.slice(0, count),
     ...(latest ? { latest } : {}),

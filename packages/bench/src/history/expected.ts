@@ -1,7 +1,7 @@
 // What each measured value is expected to be, read off the plane as it stands when its step begins.
 import { type Elevation, mouthGrowth } from "@lamplane/parameters/elevation";
-import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import { type MeasuredKey, measuringStep, type Step, stepsDone } from "../steps.ts";
+import type { Design } from "@lamplane/parameters/table";
+import { type MeasuredKey, measuringStep } from "../steps.ts";
 import { planeBeforeStep } from "./as-built.ts";
 import { allowanceAtMouthOpening } from "./step-effects.ts";
 
@@ -47,6 +47,3 @@ export const MEASURED: Readonly<Record<MeasuredKey, MeasuredRow>> = {
 /** What a value is expected to be when it is measured, from all that was measured before; mm or degrees. */
 export const expectedValue = (design: Design, key: MeasuredKey): number | undefined =>
   MEASURED[key].expected(planeBeforeStep(design, measuringStep(key)));
-
-/** The last step that is done, by its mark or by what it measured; some step must be. */
-export const lastDoneStep = (design: Design): Step => STEP_NAMES[stepsDone(design) - 1]!;

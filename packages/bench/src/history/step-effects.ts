@@ -2,9 +2,10 @@
 
 import type { Point } from "@lamplane/geometry";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
-import { elevation, type Frame, mouthGrowth, pinAxisOffset, planeToIron } from "@lamplane/parameters/elevation";
+import { frameOf, mouthGrowth, pinAxisOffset, planeToIron, rampAngle, recessOf } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { Step } from "../steps.ts";
+import { planeOf } from "./planes.ts";
 
 /** The plane as far as it is built; `hole` once the pin's is bored, `applyWedge` once the wedge is cut. */
 export interface BuildSnapshot {
@@ -15,8 +16,9 @@ export interface BuildSnapshot {
 type Measured = Design["measured"];
 type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot;
 
-/** Frame of a design whose mouth has been settled by its cuts, or is given. */
-const designFrame = (design: Design): Frame => elevation(design).frame;
+/** How far the mouth of a design opens for each mm taken off its sole. */
+export const mouthGrowthOf = (design: Design): number =>
+  mouthGrowth({ frame: frameOf(design), ramp: { angle: rampAngle(design) } });
 
 /** A design with some keys of some sections replaced. */
 function replaceSection<S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "sole" | "recess" | "wedge" | "pin">(
@@ -63,7 +65,7 @@ export const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
  * place, so that the pin keeps it.
  */
 function applyCuts({ design }: BuildSnapshot, { rampAngle, rampRadius }: Measured): BuildSnapshot {
-  const { ramp, frame, pin } = elevation(design);
+  const { ramp, frame, pin } = planeOf(design);
   const angle = rampAngle ?? ramp.angle;
   const cut = replaceSection(design, "ramp", {
     shape: ramp.shape,
@@ -76,14 +78,14 @@ function applyCuts({ design }: BuildSnapshot, { rampAngle, rampRadius }: Measure
 }
 
 function applyRecess({ design }: BuildSnapshot, { recessWidth, recessDepth }: Measured): BuildSnapshot {
-  const { recess } = elevation(design);
+  const recess = recessOf(design);
   if (!recess) return { design };
   const made = { width: recessWidth ?? recess.width, depth: recessDepth ?? recess.depth };
   return { design: replaceSection(design, "recess", made) };
 }
 
 function applyPinHole({ design }: BuildSnapshot, { pinHoleFromToe, pinHoleHeight }: Measured): BuildSnapshot {
-  const { centre } = elevation(design).pin;
+  const { centre } = planeOf(design).pin;
   const hole = {
     x: pinHoleFromToe ?? centre.x,
     y: pinHoleHeight === undefined ? centre.y : pinHoleHeight - design.sole.allowance,
@@ -96,7 +98,7 @@ function applyWedge(snapshot: BuildSnapshot, { wedgeAngle, wedgeTip, wedgeLength
   const cut = replaceSection(design, "wedge", {
     angle: wedgeAngle ?? design.wedge.angle,
     tip: wedgeTip ?? design.wedge.tip,
-    length: wedgeLength ?? elevation(design).wedgeLength,
+    length: wedgeLength ?? planeOf(design).wedgeLength,
   });
   return seatWedge({ ...snapshot, design: cut, isWedgeMade: true });
 }
@@ -109,7 +111,7 @@ function applyWedge(snapshot: BuildSnapshot, { wedgeAngle, wedgeTip, wedgeLength
 export function seatWedge(snapshot: BuildSnapshot): BuildSnapshot {
   const { design, pinHole } = snapshot;
   if (!pinHole) return snapshot;
-  const { s, v } = planeToIron(designFrame(design), pinHole);
+  const { s, v } = planeToIron(frameOf(design), pinHole);
   const { wedge, capIron } = design;
   const thickness = v - capIron.thickness - pinAxisOffset(design) / cosDeg(wedge.angle);
   const slope = tanDeg(wedge.angle);
@@ -122,16 +124,16 @@ export function seatWedge(snapshot: BuildSnapshot): BuildSnapshot {
 /** Where the blocks came to stand; the sole still to be trued takes up what the front block is off. */
 function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): BuildSnapshot {
   const { design } = snapshot;
-  const { frame, ramp } = elevation(design);
+  const frame = frameOf(design);
   const { allowance } = design.sole;
-  const bedCot = cotDeg(frame.bedAngle);
+  const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
   const mouthX =
     bedTipX === undefined
       ? frame.mouthX
       : bedTipX - design.iron.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
   const wanted = design.mouth.opening;
-  const opening = rampTipX === undefined ? wanted : mouthX + allowance * cotDeg(ramp.angle) - rampTipX;
-  const wantedDeeper = (wanted - opening) / (bedCot + cotDeg(ramp.angle));
+  const opening = rampTipX === undefined ? wanted : mouthX + allowance * rampCot - rampTipX;
+  const wantedDeeper = (wanted - opening) / (bedCot + rampCot);
   const deeper = Math.max(-allowance, Math.min(wantedDeeper, design.body.height * MAX_PLANED_SHARE));
   const glued = replaceSection(design, "mouth", { fromToe: mouthX, opening });
   return seatWedge(lowerSole({ ...snapshot, design: glued }, deeper));
@@ -147,7 +149,7 @@ const MAX_PLANED_SHARE = 1 / 2;
  */
 export function allowanceAtMouthOpening(design: Design): number {
   const { allowance } = design.sole;
-  return Math.max(0, Math.min(allowance, design.mouth.opening / mouthGrowth(elevation(design))));
+  return Math.max(0, Math.min(allowance, design.mouth.opening / mouthGrowthOf(design)));
 }
 
 /**
@@ -157,8 +159,7 @@ export function allowanceAtMouthOpening(design: Design): number {
 function applyMouth(snapshot: BuildSnapshot, { mouthSeen }: Measured): BuildSnapshot {
   if (mouthSeen === undefined) return { ...snapshot, design: setAllowance(snapshot.design, 0) };
   const { design } = snapshot;
-  const { frame, ramp } = elevation(design);
-  const growth = cotDeg(frame.bedAngle) + cotDeg(ramp.angle);
+  const growth = mouthGrowthOf(design);
   const left = design.sole.allowance;
   const atPlannedSole = replaceSection(design, "mouth", { opening: mouthSeen + left * growth });
   const toTake = Math.max(
@@ -174,8 +175,8 @@ function applyMouth(snapshot: BuildSnapshot, { mouthSeen }: Measured): BuildSnap
  * follows when it is seated.
  */
 function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number): BuildSnapshot {
-  const { frame, ramp } = elevation(design);
-  const bedCot = cotDeg(frame.bedAngle);
+  const frame = frameOf(design);
+  const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
   const alongBed = deeper / sinDeg(frame.bedAngle);
   const less = <T>(height: T): T => (typeof height === "number" ? ((height - deeper) as T) : height);
   const { body, pin, mouth, sole, recess } = design;
@@ -195,7 +196,7 @@ function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number):
       ramp: { ...design.ramp, wearHeight: design.ramp.wearHeight - deeper },
       mouth: {
         fromToe: frame.mouthX + deeper * bedCot,
-        opening: mouth.opening + deeper * (bedCot + cotDeg(ramp.angle)),
+        opening: mouth.opening + deeper * (bedCot + rampCot),
       },
       sole: { allowance: sole.allowance + deeper },
     },

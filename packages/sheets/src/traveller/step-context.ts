@@ -8,7 +8,7 @@ import {
   MEASURED,
   type MeasuredKey,
   planeBeforeStep,
-  plannedDesign,
+  plannedPlane,
   readingMode,
   STEPS,
   type Step,
@@ -18,7 +18,7 @@ import {
 } from "@lamplane/bench";
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import { rowAt } from "@lamplane/parameters/design";
-import { type Elevation, elevation, FIGURES, type FigureKey, type FigureRow } from "@lamplane/parameters/elevation";
+import { type Elevation, FIGURES, type FigureKey, type FigureRow } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import {
   formatDecimal,
@@ -56,7 +56,7 @@ export interface StepContext {
 
 export function stepContext(design: Design, step: Step): StepContext {
   const plane = planeBeforeStep(design, step);
-  const plan = elevation(plannedDesign(design));
+  const plan = plannedPlane(design);
   const { units, shop } = design;
   const read = (value: number, way: RoundingDirection) => roundToRule(value, units, shop.smallestFraction, way);
   const mm = (value: number, way: RoundingDirection = "nearest") => {

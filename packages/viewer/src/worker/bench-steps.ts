@@ -12,7 +12,7 @@ import {
   stepsDone,
   wantedText,
 } from "@lamplane/bench";
-import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
+import { figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
 import type { BenchStep, StageName } from "../protocol.ts";
@@ -27,16 +27,13 @@ const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {
   shaped: ["shaping"],
 };
 
-/**
- * @param design as planned, with what was measured
- * @param standing the plane as it stands now, used where nothing is done yet
- */
-export function benchSteps(design: Design, builtPlane: Elevation, stage: StageName): BenchStep[] {
+/** @param design as planned, with what was measured */
+export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
   const told = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
   return STEPS_TO[stage].map((step): BenchStep => {
     const { title, task, figures, measures } = STEPS[step];
-    const plane = done === 0 ? builtPlane : planeBeforeStep(design, step);
+    const plane = planeBeforeStep(design, step);
     return {
       title,
       task,
@@ -46,7 +43,7 @@ export function benchSteps(design: Design, builtPlane: Elevation, stage: StageNa
         return value === undefined ? [] : [{ key, value }];
       }),
       measures: measures.flatMap((key) => {
-        const expected = done === 0 ? MEASURED[key].expected(plane) : expectedValue(design, key);
+        const expected = expectedValue(design, key);
         if (expected === undefined) return [];
         const doubt = findDoubt(design, key);
         const { unit } = MEASURED[key];
