@@ -28,12 +28,13 @@ export {
   unreadValues,
 } from "./history/build-state.ts";
 export { type FigureChange, isSignificant } from "./history/changes.ts";
-export { expectedValue, MEASURED } from "./history/expected.ts";
+export { expectedValue } from "./history/expected.ts";
 export { figuresAsBuilt } from "./history/figures-as-built.ts";
 export { history, type StepRecord } from "./history/history.ts";
 export { lossText } from "./history/loss-text.ts";
 export { findLosses, type Loss } from "./history/losses.ts";
 export { type Doubt, doubtText, findDoubt } from "./history/plausibility.ts";
+export { isMeasuredKey, MEASURED_ROWS, measuredUnit } from "./measured-values.ts";
 export * from "./mouth/mouth.ts";
 export * from "./mouth/mouth-life.ts";
 export * from "./mouth/mouth-opening.ts";

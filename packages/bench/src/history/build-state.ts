@@ -1,14 +1,16 @@
 // Where the build stands: what is done, what to do now with its numbers, what has changed against the plan, what is lost.
 
 import { EPSILON } from "@lamplane/geometry";
-import type { Figure } from "@lamplane/parameters/elevation";
+import { valueAt } from "@lamplane/parameters/design";
+import type { Figure, FigureKey } from "@lamplane/parameters/elevation";
 import { type Elevation, mouthGrowth, rampShape } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { SHAVING } from "../mouth/mouth.ts";
-import { type MeasuredKey, measuringStep, STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
+import { measuringStep, STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
 import { asBuiltPlane, planeBeforeStep, plannedPlane } from "./as-built.ts";
 import { FINE_SIGNIFICANCE, type FigureChange, figuresByKey, findChanges, isSignificant } from "./changes.ts";
-import { expectedValue, MEASURED } from "./expected.ts";
+import { expectedValue } from "./expected.ts";
 import { history } from "./history.ts";
 import { affectsUse, findLosses, type Loss } from "./losses.ts";
 
@@ -83,9 +85,10 @@ export function unreadValues(design: Design): UnreadValue[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
     STEPS[step].measures.flatMap((key): UnreadValue[] => {
       const expected = design.measured[key] === undefined ? expectedValue(design, key) : undefined;
-      if (expected === undefined || (key === "allowanceLeft" && design.measured.mouthSeen !== undefined)) return [];
-      const taken = key === "mouthSeen" ? design.mouth.opening : expected;
-      return [{ key, step, unit: MEASURED[key].unit, taken }];
+      const { toldBy, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
+      if (expected === undefined || (toldBy && design.measured[toldBy] !== undefined)) return [];
+      const taken = isTakenAsWanted ? Number(valueAt(design, parameter)) : expected;
+      return [{ key, step, unit: measuredUnit(key), taken }];
     }),
   );
 }
@@ -98,7 +101,7 @@ function mouthTooWideBy(design: Design, now: Elevation): number {
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
 const mouthNeedsMore = (design: Design, now: Elevation): boolean =>
-  design.measured.mouthSeen !== undefined &&
+  STEPS.mouth.measures.some((key) => design.measured[key] !== undefined) &&
   stepsDone(design) === stepIndex("mouth") + 1 &&
   design.measured.done !== "mouth" &&
   now.design.sole.allowance * mouthGrowth(now) > FINE_SIGNIFICANCE;
@@ -107,8 +110,9 @@ const mouthNeedsMore = (design: Design, now: Elevation): boolean =>
 const isStillRelevant = (key: string, count: number): boolean =>
   affectsUse(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
-/** Figures that are no more than what was measured at a step before. */
-const MEASURED_AS: Readonly<Partial<Record<string, MeasuredKey>>> = { soleToTake: "allowanceLeft" };
+/** The value of which a figure is no more than a reading. */
+const valueToldOf = (figure: FigureKey): MeasuredKey | undefined =>
+  MEASURED_KEYS.find((key) => MEASURED_ROWS[key].tells === figure);
 
 function stepFigures(design: Design, plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>): StepFigure[] {
   const here = figuresByKey(plane);
@@ -118,7 +122,7 @@ function stepFigures(design: Design, plane: Elevation, step: Step, plan: Readonl
     if (!found) return [];
     const before = isUsedUp(key, stepIndex(step)) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isSignificant(key, found.unit, found.value - before);
-    const asked = MEASURED_AS[key];
+    const asked = valueToldOf(key);
     return [
       {
         ...found,
@@ -134,24 +138,21 @@ const isUsedUp = (key: string, count: number): boolean => key === "soleToTake" &
 
 function expectedReading(design: Design, key: MeasuredKey) {
   const expected = expectedValue(design, key);
-  return expected === undefined ? [] : [{ key, unit: MEASURED[key].unit, expected }];
+  return expected === undefined ? [] : [{ key, unit: measuredUnit(key), expected }];
 }
 
 /** Values that were `auto` and are settled by steps that are done; to be written into the file beside what was measured. */
 export function frozenAutoValues(design: Design): { key: MeasuredKey; value: number }[] {
-  const wasAuto: readonly [MeasuredKey, unknown][] = [
-    ["rampAngle", rampShape(design) === "straight" ? design.ramp.angle : design.ramp.wearAngle],
-    ["rampRadius", design.ramp.radius],
-    ["recessWidth", design.recess.width],
-    ["recessDepth", design.recess.depth],
-    ["pinHoleFromToe", design.pin.height],
-    ["pinHoleHeight", design.pin.height],
-    ["wedgeLength", design.wedge.length],
-  ];
   const count = stepsDone(design);
-  return wasAuto.flatMap(([key, planned]) => {
-    if (planned !== "auto" || design.measured[key] !== undefined || stepIndex(measuringStep(key)) >= count) return [];
+  return MEASURED_KEYS.flatMap((key) => {
+    const { keepsAuto, parameter } = MEASURED_ROWS[key];
+    if (!keepsAuto || valueAt(design, parameter) !== "auto" || isUnusedRampAngle(design, parameter)) return [];
+    if (design.measured[key] !== undefined || stepIndex(measuringStep(key)) >= count) return [];
     const value = expectedValue(design, key);
     return value === undefined ? [] : [{ key, value: Math.round(value * 1e4) / 1e4 }];
   });
 }
+
+/** A curved ramp stands at its wear's angle, whatever the straight one's would be. */
+const isUnusedRampAngle = (design: Design, parameter: string): boolean =>
+  parameter === "ramp.angle" && rampShape(design) === "curved";

@@ -1,7 +1,7 @@
 // The build folded once: what each finished step found and what it left. Every question about a build reads this.
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import { type Step, stepIndex, stepsDone } from "../steps.ts";
-import { type BuildSnapshot, mouthGrowthOf, STEP_EFFECTS } from "./step-effects.ts";
+import { type Step, stepsDone } from "../steps.ts";
+import { applyStep, type BuildSnapshot, NOTHING_MEASURED, snapshotMeasurements } from "./step-effects.ts";
 
 /** A step that is done. What one step leaves is what the next one finds. */
 export interface StepRecord {
@@ -31,7 +31,7 @@ export function foldSteps(
 ): readonly StepRecord[] {
   let before = start;
   return STEP_NAMES.slice(from, to).map((step) => {
-    const changed = STEP_EFFECTS[step](before, measured);
+    const changed = applyStep(before, step, measured);
     const after = { ...changed, design: { ...changed.design, measured: snapshotMeasurements(changed, step) } };
     const record = { step, before, after };
     before = after;
@@ -39,19 +39,6 @@ export function foldSteps(
   });
 }
 
-const NOTHING_MEASURED: Design["measured"] = { done: "nothing" } as Design["measured"];
-
-const snapshotOfPlan = (design: Design): BuildSnapshot => ({ design: { ...design, measured: { ...NOTHING_MEASURED } } });
-
-/** What the result must remember of the bench, so that it can be taken further: where the hole is, what is left of the sole, and how far the mouth is open. */
-function snapshotMeasurements({ design, pinHole }: BuildSnapshot, done: Step): Design["measured"] {
-  const { allowance } = design.sole;
-  const opens = design.mouth.opening - allowance * mouthGrowthOf(design);
-  return {
-    ...NOTHING_MEASURED,
-    done,
-    ...(pinHole ? { pinHoleFromToe: pinHole.x, pinHoleHeight: pinHole.y + allowance } : {}),
-    ...(stepIndex(done) >= stepIndex("sole") ? { allowanceLeft: allowance } : {}),
-    ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens } : {}),
-  };
-}
+const snapshotOfPlan = (design: Design): BuildSnapshot => ({
+  design: { ...design, measured: { ...NOTHING_MEASURED } },
+});

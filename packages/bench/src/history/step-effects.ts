@@ -2,12 +2,22 @@
 
 import type { Point } from "@lamplane/geometry";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
-import { frameOf, mouthGrowth, pinAxisOffset, planeToIron, rampAngle, recessOf } from "@lamplane/parameters/elevation";
+import { valueAt, withValue } from "@lamplane/parameters/design";
+import {
+  figureValue,
+  frameOf,
+  mouthGrowth,
+  pinAxisOffset,
+  planeToIron,
+  rampAngle,
+  recessOf,
+} from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import type { Step } from "../steps.ts";
+import { MEASURED_ROWS } from "../measured-values.ts";
+import { STEPS, type Step, stepIndex } from "../steps.ts";
 import { planeOf } from "./planes.ts";
 
-/** The plane as far as it is built; `hole` once the pin's is bored, `applyWedge` once the wedge is cut. */
+/** The plane as far as it is built; `pinHole` once it is bored. */
 export interface BuildSnapshot {
   readonly design: Design;
   readonly pinHole?: Point;
@@ -16,8 +26,23 @@ export interface BuildSnapshot {
 type Measured = Design["measured"];
 type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot;
 
+export const NOTHING_MEASURED: Measured = { done: "nothing" } as Measured;
+
+/** What the result must remember of the bench, so that it can be taken further: where the hole is, what is left of the sole, and how far the mouth is open. */
+export function snapshotMeasurements({ design, pinHole }: BuildSnapshot, done: Step): Measured {
+  const { allowance } = design.sole;
+  const opens = design.mouth.opening - allowance * mouthGrowthOf(design);
+  return {
+    ...NOTHING_MEASURED,
+    done,
+    ...(pinHole ? { pinHoleFromToe: pinHole.x, pinHoleHeight: pinHole.y + allowance } : {}),
+    ...(stepIndex(done) >= stepIndex("sole") ? { allowanceLeft: allowance } : {}),
+    ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens } : {}),
+  };
+}
+
 /** How far the mouth of a design opens for each mm taken off its sole. */
-export const mouthGrowthOf = (design: Design): number =>
+const mouthGrowthOf = (design: Design): number =>
   mouthGrowth({ frame: frameOf(design), ramp: { angle: rampAngle(design) } });
 
 /** A design with some keys of some sections replaced. */
@@ -29,27 +54,37 @@ function replaceSection<S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "
   return { ...design, [section]: { ...design[section], ...values } };
 }
 
-/** What each step makes of what stands. Until the hole is bored that is a design and nothing else. */
-export const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
-  iron: ({ design }, { ironThickness, ironWidth }) => ({
-    design: replaceSection(design, "iron", {
-      thickness: ironThickness ?? design.iron.thickness,
-      width: ironWidth ?? design.iron.width,
-    }),
-  }),
-  core: ({ design }, { coreWidth, cheekThickness }) => ({
-    design: replaceSection(design, "body", {
-      sideClearance: coreWidth === undefined ? design.body.sideClearance : coreWidth - design.iron.width,
-      cheek: cheekThickness ?? design.body.cheek,
-    }),
+/** What a step makes of what stands: its readings take their parameters' places, and the rest follows. */
+export const applyStep = (snapshot: BuildSnapshot, step: Step, measured: Measured): BuildSnapshot =>
+  STEP_EFFECTS[step](replaceByReadings(snapshot, step, measured), measured);
+
+/** Values that take a parameter's place and do nothing else; what was `auto` there stays as it came out. */
+function replaceByReadings(snapshot: BuildSnapshot, step: Step, measured: Measured): BuildSnapshot {
+  const design = STEPS[step].measures.reduce((so, key) => {
+    const { replaces, parameter, figure } = MEASURED_ROWS[key];
+    if (!replaces) return so;
+    const cameOutAs =
+      valueAt(so, parameter) === "auto" && figure ? figureValue(planeOf(snapshot.design), figure) : undefined;
+    const value = measured[key] ?? cameOutAs;
+    return value === undefined ? so : withValue(so, parameter, value);
+  }, snapshot.design);
+  return design === snapshot.design ? snapshot : { ...snapshot, design };
+}
+
+/** What a step does beside that. Until the hole is bored that is a design and nothing else. */
+const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
+  iron: (snapshot) => snapshot,
+  core: ({ design }, { coreWidth }) => ({
+    design:
+      coreWidth === undefined
+        ? design
+        : replaceSection(design, "body", { sideClearance: coreWidth - design.iron.width }),
   }),
   cuts: applyCuts,
-  bed: ({ design }, { bedAngle }) => ({
-    design: replaceSection(design, "bed", { angle: bedAngle ?? design.bed.angle }),
-  }),
+  bed: (snapshot) => snapshot,
   recess: applyRecess,
   "pin-hole": applyPinHole,
-  wedge: applyWedge,
+  wedge: (snapshot) => seatWedge({ ...snapshot, isWedgeMade: true }),
   "dry-fit": (snapshot) => snapshot,
   "glue-up": applyGlueUp,
   sole: ({ design, ...rest }, { allowanceLeft }) => ({
@@ -91,16 +126,6 @@ function applyPinHole({ design }: BuildSnapshot, { pinHoleFromToe, pinHoleHeight
     y: pinHoleHeight === undefined ? centre.y : pinHoleHeight - design.sole.allowance,
   };
   return seatWedge({ design, pinHole: hole });
-}
-
-function applyWedge(snapshot: BuildSnapshot, { wedgeAngle, wedgeTip, wedgeLength }: Measured): BuildSnapshot {
-  const { design } = snapshot;
-  const cut = replaceSection(design, "wedge", {
-    angle: wedgeAngle ?? design.wedge.angle,
-    tip: wedgeTip ?? design.wedge.tip,
-    length: wedgeLength ?? planeOf(design).wedgeLength,
-  });
-  return seatWedge({ ...snapshot, design: cut, isWedgeMade: true });
 }
 
 /**

@@ -86,7 +86,7 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
     numbers,
     instructions,
     checks,
-    blanks: isBenchStep(key) ? stepBlanks(design, key, content.times) : [],
+    blanks: isBenchStep(key) ? stepBlanks(design, key) : [],
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
     picture,
     jigs,

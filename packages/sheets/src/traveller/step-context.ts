@@ -5,8 +5,8 @@ import {
   expectedValue,
   formatMeasuredValue,
   isSignificant,
-  MEASURED,
-  type MeasuredKey,
+  MEASURED_ROWS,
+  measuredUnit,
   planeBeforeStep,
   plannedPlane,
   readingMode,
@@ -118,22 +118,20 @@ function lengthCells({ units, shop }: Design, value: number, way: RoundingDirect
 
 const shortHelp = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
 
-/** How often a value is read before its step is done, where that is more than once. */
-export type ReadingCounts = Readonly<Partial<Record<MeasuredKey, number>>>;
-
 /** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */
-export const stepBlanks = (design: Design, step: Step, times: ReadingCounts = {}): Blank[] =>
+export const stepBlanks = (design: Design, step: Step): Blank[] =>
   STEPS[step].measures.flatMap((key) => {
     const expected = expectedValue(design, key);
     if (expected === undefined) return [];
     const measured = design.measured[key];
-    const shown = (value: number) => formatMeasuredValue(design, value, MEASURED[key].unit);
+    const { times } = MEASURED_ROWS[key];
+    const shown = (value: number) => formatMeasuredValue(design, value, measuredUnit(key));
     return [
       {
         key,
         label: shortHelp(rowAt(`measured.${key}`).help),
         expected: wantedText(design, key) ?? shown(expected),
-        ...(times[key] === undefined ? {} : { times: times[key] }),
+        ...(times === undefined ? {} : { times }),
         ...(measured === undefined ? {} : { measured: shown(measured) }),
       },
     ];

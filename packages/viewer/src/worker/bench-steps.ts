@@ -4,7 +4,7 @@ import {
   expectedValue,
   findDoubt,
   formatMeasuredValue,
-  MEASURED,
+  measuredUnit,
   planeBeforeStep,
   STEPS,
   type Step,
@@ -46,7 +46,7 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
         const expected = expectedValue(design, key);
         if (expected === undefined) return [];
         const doubt = findDoubt(design, key);
-        const { unit } = MEASURED[key];
+        const unit = measuredUnit(key);
         const wanted = wantedText(design, key) ?? formatMeasuredValue(design, expected, unit);
         return [
           {
