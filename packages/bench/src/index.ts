@@ -1,5 +1,6 @@
 // Door: what the maker meets at the bench: steps, the plane as built, hold, strength, seasons and the bed's survey.
 
+export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
 export * from "./cautions/caution.ts";
 export * from "./cautions/cautions.ts";
 export {

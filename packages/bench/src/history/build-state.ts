@@ -3,8 +3,9 @@
 import { EPSILON } from "@lamplane/geometry";
 import { valueAt } from "@lamplane/parameters/design";
 import type { Figure, FigureKey } from "@lamplane/parameters/elevation";
-import { type Elevation, mouthGrowth, rampShape } from "@lamplane/parameters/elevation";
+import { type Elevation, mouthGrowth } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { autoValue } from "../auto-values.ts";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { SHAVING } from "../mouth/mouth.ts";
 import { measuringStep, STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
@@ -146,13 +147,10 @@ export function frozenAutoValues(design: Design): { key: MeasuredKey; value: num
   const count = stepsDone(design);
   return MEASURED_KEYS.flatMap((key) => {
     const { keepsAuto, parameter } = MEASURED_ROWS[key];
-    if (!keepsAuto || valueAt(design, parameter) !== "auto" || isUnusedRampAngle(design, parameter)) return [];
+    if (!keepsAuto || valueAt(design, parameter) !== "auto") return [];
+    if (autoValue(plannedPlane(design), parameter) === undefined) return [];
     if (design.measured[key] !== undefined || stepIndex(measuringStep(key)) >= count) return [];
     const value = expectedValue(design, key);
     return value === undefined ? [] : [{ key, value: Math.round(value * 1e4) / 1e4 }];
   });
 }
-
-/** A curved ramp stands at its wear's angle, whatever the straight one's would be. */
-const isUnusedRampAngle = (design: Design, parameter: string): boolean =>
-  parameter === "ramp.angle" && rampShape(design) === "curved";
