@@ -1,6 +1,6 @@
 // The steps of the build in their order: what each measures, and which figures it is done by.
 import type { FigureKey } from "@lamplane/parameters/elevation";
-import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { type Design, STEP_NAMES, type WorkStage } from "@lamplane/parameters/table";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 
 export { MEASURED_KEYS, type MeasuredKey } from "./measured-values.ts";
@@ -8,6 +8,10 @@ export type Step = (typeof STEP_NAMES)[number];
 
 export interface StepRow {
   readonly title: string;
+  /** What is off where it went wrong, in a list of errors; absent where no error is made. */
+  readonly outcome?: string;
+  /** State of the work that it leads to, as the sheet shows it. */
+  readonly stage: WorkStage;
   /** What to do, as one sentence. */
   readonly task: string;
   /** Figures that this step is done by, in the order in which they are wanted. */
@@ -22,12 +26,15 @@ export interface StepRow {
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   iron: {
     title: "Measure the iron",
+    outcome: "iron measured",
+    stage: "billet",
     task: "Measure the iron with a caliper: every later cut follows from its thickness and width.",
     figures: ["clearanceAngle"],
     locks: ["iron.width", "iron.thickness"],
   },
   core: {
     title: "Saw and mill core and cheeks",
+    stage: "billet",
     task: "Saw the billet into cheek, core and cheek, and mill each to its width, sides parallel.",
     figures: ["billetWidth", "roughCheek", "roughCore", "coreWidth", "blankLength", "blankHeight"],
     locks: [
@@ -43,6 +50,8 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   },
   cuts: {
     title: "Cut ramp and bed",
+    outcome: "ramp cut",
+    stage: "core",
     task: "Mark the core, set the saw, and cut the ramp and then the bed, each kerf in the waste.",
     figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius"],
     locks: [
@@ -60,24 +69,31 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   },
   bed: {
     title: "True the bed",
+    outcome: "bed cut and trued",
+    stage: "bed",
     task: "True the bed flat or very slightly hollow, never humped, and measure its angle again.",
     figures: ["bedAngle", "unsupported"],
     locks: [],
   },
   recess: {
     title: "Rout the recess",
+    stage: "bed",
     task: "Rout the recess for the cap iron's screw into the bed, open at its top.",
     figures: ["recessWidth", "recessDepth", "recessFromBedTip", "recessLand", "recessPad"],
     locks: ["recess.width", "recess.depth", "recess.clearance", "recess.travel", "recess.cutter"],
   },
   "pin-hole": {
     title: "Bore the pin's hole",
+    outcome: "pin hole",
+    stage: "bed",
     task: "Bore the pin's hole through both cheeks together, square to their insides.",
     figures: ["pinX", "pinOverBlankSole", "pinHoleDiameter"],
     locks: ["pin.height", "pin.tenon", "pin.tenonClearance"],
   },
   wedge: {
     title: "Make wedge and cross pin",
+    outcome: "wedge and pin",
+    stage: "glued",
     task: "Turn or plane the cross pin, then cut the wedge with its grain along it.",
     figures: ["wedgeAngle", "wedgeTip", "wedgeLength", "wedgeButt", "wedgeWidth", "wedgeTipFromEdge", "wedgeAtPin"],
     locks: [
@@ -94,30 +110,37 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   },
   "dry-fit": {
     title: "Rehearse the glue-up dry",
+    stage: "glued",
     task: "Put everything together dry, find the front block's place by the iron, and see with iron and wedge in place that nothing binds.",
     figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
     locks: [],
   },
   "glue-up": {
     title: "Glue up",
+    outcome: "glue-up",
+    stage: "glued",
     task: "Clamp the iron with its edge at the height given over the blank's sole, slide the front block back until it touches and peg or mark both blocks there; take the iron out, wax throat and pin, and glue.",
     figures: ["edgeHeightAtContact", "bedTipX", "rampTipX", "glueGap"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
     title: "True the sole",
+    outcome: "sole trued",
+    stage: "trued",
     task: "Let the glued blank rest, then true its sole with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
     figures: ["edgeHeightAtContact", "soleToTake"],
     locks: [],
   },
   mouth: {
     title: "Open the mouth",
+    stage: "trued",
     task: "Set the edge to the sole, read the mouth, take off what it wants, and read again.",
     figures: ["soleToTake", "mouthOpening", "mouthGrowth"],
     locks: [],
   },
   shaping: {
     title: "Trim and shape",
+    stage: "shaped",
     task: "Trim the ends, shape the top and ease the edges.",
     figures: ["bodyHeight", "mouthX", "bodyWidth"],
     locks: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],
@@ -131,6 +154,9 @@ export const STEPS = Object.fromEntries(
     return [step, { ...row, measures: MEASURED_KEYS.filter((key) => MEASURED_ROWS[key].at === step), locks }];
   }),
 ) as Readonly<Record<Step, StepRow>>;
+
+/** The steps that lead to a state of the work. */
+export const stepsTo = (stage: WorkStage): readonly Step[] => STEP_NAMES.filter((step) => STEPS[step].stage === stage);
 
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */
 export const JOB_STEPS = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;

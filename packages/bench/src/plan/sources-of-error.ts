@@ -4,6 +4,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import type { ErrorKey, Errors } from "../error-keys.ts";
 import { MEASURED_KEYS, MEASURED_ROWS } from "../measured-values.ts";
+import { STEPS, type Step } from "../steps.ts";
 import type { TolerancePlan } from "./plan.ts";
 
 export type { ErrorKey, Errors } from "../error-keys.ts";
@@ -29,8 +30,7 @@ export const NO_ERRORS: Readonly<Errors> = {
 
 interface ErrorRow {
   readonly label: string;
-  /** Step of the work, in the order and by the names of the work. */
-  readonly step: string;
+  readonly step: Step;
   readonly tolerance: keyof Design["hand"];
   /** Whether this plane can have the error; always, where absent. */
   readonly when?: (plan: TolerancePlan) => boolean;
@@ -44,45 +44,45 @@ const isCurved = ({ curve }: TolerancePlan) => curve !== undefined;
 export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
   ironThickness: {
     label: "iron's thickness",
-    step: "iron measured",
+    step: "iron",
     tolerance: "caliper",
   },
   capIronThickness: {
     label: "cap iron's thickness",
-    step: "iron measured",
+    step: "iron",
     tolerance: "caliper",
     when: ({ capIron }) => capIron > 0,
   },
   bedAngle: {
     label: "bed angle",
-    step: "bed cut and trued",
+    step: "bed",
     tolerance: "sawAngle",
   },
   rampAngle: {
     label: "ramp angle",
-    step: "ramp cut",
+    step: "cuts",
     tolerance: "sawAngle",
   },
-  rampForm: { label: "ramp's curve", step: "ramp cut", tolerance: "rampForm", when: isCurved },
+  rampForm: { label: "ramp's curve", step: "cuts", tolerance: "rampForm", when: isCurved },
   pinHoleAlong: {
     label: "pin hole along the sole",
-    step: "pin hole",
+    step: "pin-hole",
     tolerance: "pinHole",
   },
   pinHoleUp: {
     label: "pin hole over the sole",
-    step: "pin hole",
+    step: "pin-hole",
     tolerance: "pinHole",
   },
-  pinDepth: { label: "pin's depth", step: "wedge and pin", tolerance: "pinDepth" },
+  pinDepth: { label: "pin's depth", step: "wedge", tolerance: "pinDepth" },
   wedgeTaper: {
     label: "wedge's taper",
-    step: "wedge and pin",
+    step: "wedge",
     tolerance: "wedgeTaper",
   },
   wedgeThickness: {
     label: "wedge's thickness",
-    step: "wedge and pin",
+    step: "wedge",
     tolerance: "wedgeThickness",
   },
   bedPlace: {
@@ -107,7 +107,7 @@ export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
     step: "glue-up",
     tolerance: "creep",
   },
-  soleTaken: { label: "wood planed off the sole", step: "sole trued", tolerance: "planing" },
+  soleTaken: { label: "wood planed off the sole", step: "sole", tolerance: "planing" },
 };
 
 /** Values that are measured, by the errors that each makes known. */
@@ -145,7 +145,16 @@ export function errorSources(
       if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
       const parameter = `hand.${held}`;
       const row = rowAt(parameter);
-      return [{ key, label, step, parameter, tolerance, unit: row.kind === "number" ? UNIT_OF[row.quantity] : "" }];
+      return [
+        {
+          key,
+          label,
+          step: STEPS[step].outcome ?? STEPS[step].title,
+          parameter,
+          tolerance,
+          unit: row.kind === "number" ? UNIT_OF[row.quantity] : "",
+        },
+      ];
     },
   );
 }

@@ -18,6 +18,10 @@ export const STEP_NAMES = [
   "shaping",
 ] as const;
 
+/** States of the work that the steps lead to, in their order. */
+export const WORK_STAGES = ["billet", "core", "bed", "glued", "trued", "shaped"] as const;
+export type WorkStage = (typeof WORK_STAGES)[number];
+
 type Hand = keyof typeof hand;
 
 /** What is known of a measured value beside its limits: plain data, read where the build is followed. */

@@ -7,9 +7,9 @@ import {
   measuredUnit,
   planeBeforeStep,
   STEPS,
-  type Step,
   stepIndex,
   stepsDone,
+  stepsTo,
   wantedText,
 } from "@lamplane/bench";
 import { figureValue } from "@lamplane/parameters/elevation";
@@ -17,21 +17,11 @@ import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
 import type { BenchStep, StageName } from "../protocol.ts";
 
-/** Which steps bring the work to each stage that the sheet shows. */
-const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {
-  billet: ["iron", "core"],
-  core: ["cuts"],
-  bed: ["bed", "recess", "pin-hole"],
-  glued: ["wedge", "dry-fit", "glue-up"],
-  trued: ["sole", "mouth"],
-  shaped: ["shaping"],
-};
-
 /** @param design as planned, with what was measured */
 export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
   const told = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
-  return STEPS_TO[stage].map((step): BenchStep => {
+  return stepsTo(stage).map((step): BenchStep => {
     const { title, task, figures, measures } = STEPS[step];
     const plane = planeBeforeStep(design, step);
     return {
