@@ -3,8 +3,8 @@ import {
   CAUTIONS,
   expectedValue,
   FIGURE_ROUNDING,
-  MEASURED,
   MEASURED_KEYS,
+  measuredUnit,
   measuringStep,
   planeBeforeStep,
   STEPS,
@@ -104,7 +104,7 @@ test("every value that is measured has its blank, in its own step, with what is 
       const expected = expectedValue(design, key);
       expect(blank !== undefined, key).toBe(expected !== undefined);
       if (key === "mouthSeen" || key === "allowanceLeft" || expected === undefined) continue;
-      const unit = MEASURED[key].unit === "°" ? "°" : " mm";
+      const unit = measuredUnit(key) === "°" ? "°" : " mm";
       expect(blank!.expected, key).toBe(`${Math.round(expected * 100) / 100}${unit}`);
     }
   }

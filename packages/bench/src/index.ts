@@ -1,5 +1,6 @@
 // Door: what the maker meets at the bench: steps, the plane as built, hold, strength, seasons and the bed's survey.
 
+export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
 export * from "./cautions/caution.ts";
 export * from "./cautions/cautions.ts";
 export {
@@ -11,7 +12,14 @@ export {
   readingMode,
 } from "./figure-rounding.ts";
 export * from "./figures.ts";
-export { asBuiltDesign, asBuiltPlane, designBeforeStep, planeBeforeStep, plannedDesign } from "./history/as-built.ts";
+export {
+  asBuiltDesign,
+  asBuiltPlane,
+  designBeforeStep,
+  planeBeforeStep,
+  plannedDesign,
+  plannedPlane,
+} from "./history/as-built.ts";
 export {
   type BuildState,
   buildState,
@@ -21,11 +29,13 @@ export {
   unreadValues,
 } from "./history/build-state.ts";
 export { type FigureChange, isSignificant } from "./history/changes.ts";
-export { expectedValue, MEASURED } from "./history/expected.ts";
+export { expectedValue } from "./history/expected.ts";
 export { figuresAsBuilt } from "./history/figures-as-built.ts";
+export { history, type StepRecord } from "./history/history.ts";
 export { lossText } from "./history/loss-text.ts";
 export { findLosses, type Loss } from "./history/losses.ts";
 export { type Doubt, doubtText, findDoubt } from "./history/plausibility.ts";
+export { isMeasuredKey, MEASURED_ROWS, measuredUnit } from "./measured-values.ts";
 export * from "./mouth/mouth.ts";
 export * from "./mouth/mouth-life.ts";
 export * from "./mouth/mouth-opening.ts";

@@ -1,12 +1,17 @@
 // The steps of the build in their order: what each measures, and which figures it is done by.
 import type { FigureKey } from "@lamplane/parameters/elevation";
-import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { type Design, STEP_NAMES, type WorkStage } from "@lamplane/parameters/table";
+import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 
+export { MEASURED_KEYS, type MeasuredKey } from "./measured-values.ts";
 export type Step = (typeof STEP_NAMES)[number];
-export type MeasuredKey = Exclude<keyof Design["measured"], "done">;
 
 export interface StepRow {
   readonly title: string;
+  /** What is off where it went wrong, in a list of errors; absent where no error is made. */
+  readonly outcome?: string;
+  /** State of the work that it leads to, as the sheet shows it. */
+  readonly stage: WorkStage;
   /** What to do, as one sentence. */
   readonly task: string;
   /** Figures that this step is done by, in the order in which they are wanted. */
@@ -18,19 +23,20 @@ export interface StepRow {
 }
 
 /** @see common practice, no published source: order of the work */
-export const STEPS: Readonly<Record<Step, StepRow>> = {
+const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   iron: {
     title: "Measure the iron",
+    outcome: "iron measured",
+    stage: "billet",
     task: "Measure the iron with a caliper: every later cut follows from its thickness and width.",
     figures: ["clearanceAngle"],
-    measures: ["ironThickness", "ironWidth"],
     locks: ["iron.width", "iron.thickness"],
   },
   core: {
     title: "Saw and mill core and cheeks",
+    stage: "billet",
     task: "Saw the billet into cheek, core and cheek, and mill each to its width, sides parallel.",
     figures: ["billetWidth", "roughCheek", "roughCore", "coreWidth", "blankLength", "blankHeight"],
-    measures: ["coreWidth", "cheekThickness"],
     locks: [
       "body.sideClearance",
       "body.cheek",
@@ -44,9 +50,10 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
   },
   cuts: {
     title: "Cut ramp and bed",
+    outcome: "ramp cut",
+    stage: "core",
     task: "Mark the core, set the saw, and cut the ramp and then the bed, each kerf in the waste.",
     figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius"],
-    measures: ["rampAngle", "rampRadius"],
     locks: [
       "ramp.angle",
       "ramp.shape",
@@ -62,30 +69,33 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
   },
   bed: {
     title: "True the bed",
+    outcome: "bed cut and trued",
+    stage: "bed",
     task: "True the bed flat or very slightly hollow, never humped, and measure its angle again.",
     figures: ["bedAngle", "unsupported"],
-    measures: ["bedAngle"],
     locks: [],
   },
   recess: {
     title: "Rout the recess",
+    stage: "bed",
     task: "Rout the recess for the cap iron's screw into the bed, open at its top.",
     figures: ["recessWidth", "recessDepth", "recessFromBedTip", "recessLand", "recessPad"],
-    measures: ["recessWidth", "recessDepth"],
     locks: ["recess.width", "recess.depth", "recess.clearance", "recess.travel", "recess.cutter"],
   },
   "pin-hole": {
     title: "Bore the pin's hole",
+    outcome: "pin hole",
+    stage: "bed",
     task: "Bore the pin's hole through both cheeks together, square to their insides.",
     figures: ["pinX", "pinOverBlankSole", "pinHoleDiameter"],
-    measures: ["pinHoleFromToe", "pinHoleHeight"],
     locks: ["pin.height", "pin.tenon", "pin.tenonClearance"],
   },
   wedge: {
     title: "Make wedge and cross pin",
+    outcome: "wedge and pin",
+    stage: "glued",
     task: "Turn or plane the cross pin, then cut the wedge with its grain along it.",
     figures: ["wedgeAngle", "wedgeTip", "wedgeLength", "wedgeButt", "wedgeWidth", "wedgeTipFromEdge", "wedgeAtPin"],
-    measures: ["wedgeAngle", "wedgeTip", "wedgeLength"],
     locks: [
       "wedge.angle",
       "wedge.tip",
@@ -100,40 +110,53 @@ export const STEPS: Readonly<Record<Step, StepRow>> = {
   },
   "dry-fit": {
     title: "Rehearse the glue-up dry",
+    stage: "glued",
     task: "Put everything together dry, find the front block's place by the iron, and see with iron and wedge in place that nothing binds.",
     figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
-    measures: [],
     locks: [],
   },
   "glue-up": {
     title: "Glue up",
+    outcome: "glue-up",
+    stage: "glued",
     task: "Clamp the iron with its edge at the height given over the blank's sole, slide the front block back until it touches and peg or mark both blocks there; take the iron out, wax throat and pin, and glue.",
     figures: ["edgeHeightAtContact", "bedTipX", "rampTipX", "glueGap"],
-    measures: ["bedTipX", "rampTipX"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
     title: "True the sole",
+    outcome: "sole trued",
+    stage: "trued",
     task: "Let the glued blank rest, then true its sole with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
     figures: ["edgeHeightAtContact", "soleToTake"],
-    measures: ["allowanceLeft"],
     locks: [],
   },
   mouth: {
     title: "Open the mouth",
+    stage: "trued",
     task: "Set the edge to the sole, read the mouth, take off what it wants, and read again.",
     figures: ["soleToTake", "mouthOpening", "mouthGrowth"],
-    measures: ["mouthSeen"],
     locks: [],
   },
   shaping: {
     title: "Trim and shape",
+    stage: "shaped",
     task: "Trim the ends, shape the top and ease the edges.",
     figures: ["bodyHeight", "mouthX", "bodyWidth"],
-    measures: [],
     locks: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],
   },
 };
+
+/** Every step with what is measured at it. */
+export const STEPS = Object.fromEntries(
+  STEP_NAMES.map((step): [Step, StepRow] => {
+    const { locks, ...row } = STEP_ROWS[step];
+    return [step, { ...row, measures: MEASURED_KEYS.filter((key) => MEASURED_ROWS[key].at === step), locks }];
+  }),
+) as Readonly<Record<Step, StepRow>>;
+
+/** The steps that lead to a state of the work. */
+export const stepsTo = (stage: WorkStage): readonly Step[] => STEP_NAMES.filter((step) => STEPS[step].stage === stage);
 
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */
 export const JOB_STEPS = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;
@@ -144,15 +167,8 @@ export const jobNumber = (step: Step): number => JOB_STEPS.indexOf(step) + 1;
 /** Place of a step in the order of the work. */
 export const stepIndex = (step: Step): number => STEP_NAMES.indexOf(step);
 
-const STEP_OF = new Map<MeasuredKey, Step>(
-  STEP_NAMES.flatMap((step) => STEPS[step].measures.map((key) => [key, step] as const)),
-);
-
 /** The step at which a value is measured. */
-export const measuringStep = (key: MeasuredKey): Step => STEP_OF.get(key)!;
-
-/** Every measured value's key, in the order of the work. */
-export const MEASURED_KEYS: readonly MeasuredKey[] = [...STEP_OF.keys()];
+export const measuringStep = (key: MeasuredKey): Step => MEASURED_ROWS[key].at;
 
 /** How many steps are done: as far as `measured.done` says, or any measured value shows. */
 export const stepsDone = ({ measured }: Design): number =>

@@ -2,15 +2,20 @@
 import type { Design } from "@lamplane/parameters/table";
 import { formatFineLength } from "@lamplane/parameters/units";
 import { planeBeforeStep, plannedDesign } from "./history/as-built.ts";
-import type { MeasuredKey } from "./steps.ts";
+import { type ExpectationRule, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 import { LEAST_RUNS, toleranceReport } from "./tolerance/index.ts";
+
+const WORDS: Readonly<Record<ExpectationRule, (design: Design) => string>> = {
+  mouthAtSole: (design) =>
+    `closed at first, ${formatFineLength(planeBeforeStep(design, "mouth").design.mouth.opening, design.units)} at last`,
+  soleWhereMouthOpens: (design) => {
+    const { stopShort } = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).mouth;
+    return `${formatFineLength(stopShort, design.units)} or more at first, 0 once the mouth is as wanted`;
+  },
+};
 
 /** Undefined where the value expected says it all. */
 export function wantedText(design: Design, key: MeasuredKey): string | undefined {
-  const { units } = design;
-  if (key === "mouthSeen")
-    return `closed at first, ${formatFineLength(planeBeforeStep(design, "mouth").design.mouth.opening, units)} at last`;
-  if (key !== "allowanceLeft") return undefined;
-  const { stopShort } = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).mouth;
-  return `${formatFineLength(stopShort, units)} or more at first, 0 once the mouth is as wanted`;
+  const { rule } = MEASURED_ROWS[key];
+  return rule && WORDS[rule](design);
 }

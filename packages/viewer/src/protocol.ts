@@ -1,12 +1,12 @@
 // What page and worker say to each other: plain data only; meshes travel as transferred arrays.
 import type { Finding } from "@lamplane/bench/checks";
 import type { Fault } from "@lamplane/parameters/design";
-import type { Design } from "@lamplane/parameters/table";
+import { type Design, WORK_STAGES, type WorkStage } from "@lamplane/parameters/table";
 import type { Picture } from "@lamplane/sheets";
 
 /** State of the work that the sheet shows, in the order of the bench. */
-export const STAGES = ["billet", "core", "bed", "glued", "trued", "shaped"] as const;
-export type StageName = (typeof STAGES)[number];
+export const STAGES = WORK_STAGES;
+export type StageName = WorkStage;
 
 export type ChangeValue = number | string;
 /** A parameter's path and its new value; undefined takes a measured value back. */

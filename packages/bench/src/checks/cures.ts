@@ -2,30 +2,13 @@
 
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
+import { autoValue } from "../auto-values.ts";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { lockedParameters } from "../steps.ts";
 import type { Cure } from "./finding.ts";
 import type { Judgement, Remedy } from "./judgement.ts";
 import { findingJudgements } from "./judgements.ts";
-
-/** Where to read what an `auto` parameter has come out as. */
-const FIGURE_OF: Readonly<Record<string, FigureKey>> = {
-  "mouth.fromToe": "mouthX",
-  "ramp.angle": "rampAngle",
-  "ramp.radius": "rampRadius",
-  "pin.height": "pinY",
-  "pin.tenonLength": "tenonLength",
-  "wedge.length": "wedgeLength",
-  "recess.width": "recessWidth",
-  "recess.depth": "recessDepth",
-};
-const TOP_OF: Readonly<Record<string, "crownX" | "toeHeight" | "heelHeight">> = {
-  "body.crown": "crownX",
-  "body.toeHeight": "toeHeight",
-  "body.heelHeight": "heelHeight",
-};
 
 /** Whether a design is healed. */
 export type Resolves = (design: Design) => boolean;
@@ -142,7 +125,6 @@ const roundValue = (value: number): number => Math.round(value * 1e6) / 1e6;
 /** What a parameter is, or what `auto` has made of it. */
 function currentValue(plane: Elevation, path: string): number | undefined {
   const value = valueAt(plane.design, path);
-  if (typeof value === "number") return value;
-  const [key, end] = [FIGURE_OF[path], TOP_OF[path]];
-  return key ? figureValue(plane, key) : end && plane.top[end];
+  const number = value === "auto" ? autoValue(plane, path) : value;
+  return typeof number === "number" ? number : undefined;
 }

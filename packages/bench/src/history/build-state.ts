@@ -1,14 +1,18 @@
 // Where the build stands: what is done, what to do now with its numbers, what has changed against the plan, what is lost.
 
 import { EPSILON } from "@lamplane/geometry";
-import type { Figure } from "@lamplane/parameters/elevation";
-import { type Elevation, elevation, mouthGrowth, rampShape } from "@lamplane/parameters/elevation";
+import { valueAt } from "@lamplane/parameters/design";
+import type { Figure, FigureKey } from "@lamplane/parameters/elevation";
+import { type Elevation, mouthGrowth } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { autoValue } from "../auto-values.ts";
+import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { SHAVING } from "../mouth/mouth.ts";
-import { type MeasuredKey, measuringStep, STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
-import { asBuiltPlane, planeBeforeStep, plannedDesign } from "./as-built.ts";
+import { measuringStep, STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
+import { asBuiltPlane, planeBeforeStep, plannedPlane } from "./as-built.ts";
 import { FINE_SIGNIFICANCE, type FigureChange, figuresByKey, findChanges, isSignificant } from "./changes.ts";
-import { expectedValue, lastDoneStep, MEASURED } from "./expected.ts";
+import { expectedValue } from "./expected.ts";
+import { history } from "./history.ts";
 import { affectsUse, findLosses, type Loss } from "./losses.ts";
 
 /** A figure of the next step; `planned` where it has moved, `unread` where it rests on a value that was never read. */
@@ -46,8 +50,8 @@ export function buildState(design: Design): BuildState {
   const now = asBuiltPlane(design);
   const count = stepsDone(design) - (mouthNeedsMore(design, now) ? 1 : 0);
   const step = STEP_NAMES[count];
-  const latest = stepsDone(design) === 0 ? undefined : lastDoneStep(design);
-  const plan = figuresByKey(elevation(plannedDesign(design)));
+  const latest = history(design).at(-1)?.step;
+  const plan = figuresByKey(plannedPlane(design));
   return {
     done: STEP_NAMES.slice(0, count),
     ...(latest ? { latest } : {}),
@@ -82,9 +86,10 @@ export function unreadValues(design: Design): UnreadValue[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
     STEPS[step].measures.flatMap((key): UnreadValue[] => {
       const expected = design.measured[key] === undefined ? expectedValue(design, key) : undefined;
-      if (expected === undefined || (key === "allowanceLeft" && design.measured.mouthSeen !== undefined)) return [];
-      const taken = key === "mouthSeen" ? design.mouth.opening : expected;
-      return [{ key, step, unit: MEASURED[key].unit, taken }];
+      const { toldBy, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
+      if (expected === undefined || (toldBy && design.measured[toldBy] !== undefined)) return [];
+      const taken = isTakenAsWanted ? Number(valueAt(design, parameter)) : expected;
+      return [{ key, step, unit: measuredUnit(key), taken }];
     }),
   );
 }
@@ -97,7 +102,7 @@ function mouthTooWideBy(design: Design, now: Elevation): number {
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
 const mouthNeedsMore = (design: Design, now: Elevation): boolean =>
-  design.measured.mouthSeen !== undefined &&
+  STEPS.mouth.measures.some((key) => design.measured[key] !== undefined) &&
   stepsDone(design) === stepIndex("mouth") + 1 &&
   design.measured.done !== "mouth" &&
   now.design.sole.allowance * mouthGrowth(now) > FINE_SIGNIFICANCE;
@@ -106,8 +111,9 @@ const mouthNeedsMore = (design: Design, now: Elevation): boolean =>
 const isStillRelevant = (key: string, count: number): boolean =>
   affectsUse(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
-/** Figures that are no more than what was measured at a step before. */
-const MEASURED_AS: Readonly<Partial<Record<string, MeasuredKey>>> = { soleToTake: "allowanceLeft" };
+/** The value of which a figure is no more than a reading. */
+const valueToldOf = (figure: FigureKey): MeasuredKey | undefined =>
+  MEASURED_KEYS.find((key) => MEASURED_ROWS[key].tells === figure);
 
 function stepFigures(design: Design, plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>): StepFigure[] {
   const here = figuresByKey(plane);
@@ -117,7 +123,7 @@ function stepFigures(design: Design, plane: Elevation, step: Step, plan: Readonl
     if (!found) return [];
     const before = isUsedUp(key, stepIndex(step)) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isSignificant(key, found.unit, found.value - before);
-    const asked = MEASURED_AS[key];
+    const asked = valueToldOf(key);
     return [
       {
         ...found,
@@ -133,23 +139,17 @@ const isUsedUp = (key: string, count: number): boolean => key === "soleToTake" &
 
 function expectedReading(design: Design, key: MeasuredKey) {
   const expected = expectedValue(design, key);
-  return expected === undefined ? [] : [{ key, unit: MEASURED[key].unit, expected }];
+  return expected === undefined ? [] : [{ key, unit: measuredUnit(key), expected }];
 }
 
 /** Values that were `auto` and are settled by steps that are done; to be written into the file beside what was measured. */
 export function frozenAutoValues(design: Design): { key: MeasuredKey; value: number }[] {
-  const wasAuto: readonly [MeasuredKey, unknown][] = [
-    ["rampAngle", rampShape(design) === "straight" ? design.ramp.angle : design.ramp.wearAngle],
-    ["rampRadius", design.ramp.radius],
-    ["recessWidth", design.recess.width],
-    ["recessDepth", design.recess.depth],
-    ["pinHoleFromToe", design.pin.height],
-    ["pinHoleHeight", design.pin.height],
-    ["wedgeLength", design.wedge.length],
-  ];
   const count = stepsDone(design);
-  return wasAuto.flatMap(([key, planned]) => {
-    if (planned !== "auto" || design.measured[key] !== undefined || stepIndex(measuringStep(key)) >= count) return [];
+  return MEASURED_KEYS.flatMap((key) => {
+    const { keepsAuto, parameter } = MEASURED_ROWS[key];
+    if (!keepsAuto || valueAt(design, parameter) !== "auto") return [];
+    if (autoValue(plannedPlane(design), parameter) === undefined) return [];
+    if (design.measured[key] !== undefined || stepIndex(measuringStep(key)) >= count) return [];
     const value = expectedValue(design, key);
     return value === undefined ? [] : [{ key, value: Math.round(value * 1e4) / 1e4 }];
   });

@@ -31,15 +31,9 @@ export const SPENT_AT: Readonly<Partial<Record<FigureKey, Step>>> = {
 export function figuresAsBuilt(design: Design, plane = asBuiltPlane(design)): Figure[] {
   const now = allFigures(plane);
   const done = stepsDone(design);
-  const planes = new Map<Step, ReturnType<typeof planeBeforeStep>>();
-  const planeBefore = (step: Step) => {
-    const known = planes.get(step) ?? planeBeforeStep(design, step);
-    planes.set(step, known);
-    return known;
-  };
   return now.map((each) => {
     const step = SPENT_AT[each.key as FigureKey];
     if (step === undefined || stepIndex(step) >= done) return each;
-    return { ...each, value: figureValue(planeBefore(step), each.key as FigureKey)! };
+    return { ...each, value: figureValue(planeBeforeStep(design, step), each.key as FigureKey)! };
   });
 }

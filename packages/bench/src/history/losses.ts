@@ -1,9 +1,12 @@
 // Measured values that came out otherwise, and what each costs in the finished plane.
 import type { Design } from "@lamplane/parameters/table";
-import { MEASURED_KEYS, type MeasuredKey, measuringStep, type Step } from "../steps.ts";
+import { isInterim, MEASURED_KEYS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
+import { measuringStep, type Step, stepIndex, stepsDone } from "../steps.ts";
 import { asBuiltPlane } from "./as-built.ts";
 import { type FigureChange, figuresByKey, findChanges, isSignificant } from "./changes.ts";
-import { expectedValue, lastDoneStep, MEASURED } from "./expected.ts";
+import { expectedValue } from "./expected.ts";
+import { foldSteps, history } from "./history.ts";
+import { planeOf } from "./planes.ts";
 
 /** A measured value off what was asked for, and what it costs in the finished plane. */
 export interface Loss {
@@ -48,17 +51,20 @@ export const affectsUse = (key: string): boolean => Object.hasOwn(USE_THRESHOLDS
 const hasCost = (key: string, unit: string, difference: number): boolean =>
   isSignificant(key, unit, difference) && Math.abs(difference) > USE_THRESHOLDS[key]!;
 
-/** Read on the way to the mouth wanted: more wood left, or a mouth still narrow, has cost nothing. */
-const INTERMEDIATE_READINGS: ReadonlySet<MeasuredKey> = new Set(["allowanceLeft", "mouthSeen"]);
-
-/** What one measured value costs: the plane as it stands beside the plane had that value come out as expected. */
+/**
+ * What one measured value costs: the plane as it stands beside the plane had that value come out as expected. The work
+ * up to its step is the same.
+ */
 function findLoss(design: Design, key: MeasuredKey): Loss[] {
-  if (INTERMEDIATE_READINGS.has(key)) return [];
+  if (isInterim(key)) return [];
   const got = design.measured[key];
   const asked = got === undefined ? undefined : expectedValue(design, key);
-  if (got === undefined || asked === undefined || !isSignificant(key, MEASURED[key].unit, got - asked)) return [];
+  if (got === undefined || asked === undefined || !isSignificant(key, measuredUnit(key), got - asked)) return [];
+  const step = measuringStep(key);
   const { [key]: _, ...others } = design.measured;
-  const without = { ...design, measured: { ...others, done: lastDoneStep(design) } as Design["measured"] };
-  const paid = findChanges(figuresByKey(asBuiltPlane(without)), asBuiltPlane(design), affectsUse, hasCost);
-  return [{ key, step: measuringStep(key), unit: MEASURED[key].unit, asked, got, costs: paid }];
+  const { before } = history(design)[stepIndex(step)]!;
+  const without = foldSteps(before, others as Design["measured"], stepIndex(step), stepsDone(design));
+  const planeWithout = planeOf(without.at(-1)!.after.design);
+  const paid = findChanges(figuresByKey(planeWithout), asBuiltPlane(design), affectsUse, hasCost);
+  return [{ key, step, unit: measuredUnit(key), asked, got, costs: paid }];
 }

@@ -1,11 +1,11 @@
 // Whether a reading is likely to be a slip: far further from what was to come out than hands are off at that step.
-import { rowAt } from "@lamplane/parameters/design";
+import { rowAt, valueAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { fromMillimetres, toMillimetres } from "@lamplane/parameters/units";
+import { MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { ERROR_ROWS } from "../plan/sources-of-error.ts";
-import { type MeasuredKey, measuringStep } from "../steps.ts";
-import { planeBeforeStep } from "./as-built.ts";
-import { expectedValue, MEASURED } from "./expected.ts";
+import { designBeforeStep } from "./as-built.ts";
+import { expectedValue } from "./expected.ts";
 
 /** A reading that is taken for a slip until it is told again. Lengths mm, angles degrees. */
 export interface Doubt {
@@ -29,36 +29,18 @@ const TIMES_BOUGHT = 50;
 /** A guess at what was meant must come this much nearer than is let pass, or it would be one among many. */
 const GUESS = 4;
 
-/** How well the values are held that no row of the tolerances speaks of. */
-const HAND_TOLERANCES: Readonly<Partial<Record<MeasuredKey, keyof Design["hand"]>>> = {
-  ironWidth: "caliper",
-  coreWidth: "planing",
-  cheekThickness: "planing",
-  rampRadius: "rampForm",
-  recessWidth: "pinHole",
-  recessDepth: "pinHole",
-  wedgeLength: "placement",
-  allowanceLeft: "planing",
-  mouthSeen: "mouthReading",
-};
-
-const BOUGHT: ReadonlySet<MeasuredKey> = new Set(["ironThickness", "ironWidth"]);
-
-/** Values that are measured along the sole from the finished toe's line, half a trim inside the blank's end. */
-const FROM_TOE: ReadonlySet<MeasuredKey> = new Set(["pinHoleFromToe", "bedTipX", "rampTipX"]);
-
 /**
  * How far a reading may be off without a word, mm or degrees: the loosest error that the step makes, as this maker holds it
  * or, where that is finer, as most do.
  */
 export function plausibleDeviation({ hand }: Design, key: MeasuredKey): number {
-  const byRows = Object.values(ERROR_ROWS).flatMap(({ known, tolerance }) => (known?.by === key ? [tolerance] : []));
-  const held = byRows.length > 0 ? byRows : [HAND_TOLERANCES[key]!];
-  const tolerances = held.map((name) => {
+  const { errors = [], held, isBought } = MEASURED_ROWS[key];
+  const names = [...errors.map((error) => ERROR_ROWS[error].tolerance), ...(held ? [held] : [])];
+  const tolerances = names.map((name) => {
     const row = rowAt(`hand.${name}`);
     return Math.max(Number(hand[name]), row.kind === "number" ? Number(row.default) : 0);
   });
-  return Math.max(...tolerances) * (BOUGHT.has(key) ? TIMES_BOUGHT : TIMES);
+  return Math.max(...tolerances) * (isBought ? TIMES_BOUGHT : TIMES);
 }
 
 /** The doubt that a value measured at the bench raises; undefined where it is plausible, or this plane has no such thing. */
@@ -74,7 +56,7 @@ export function findDoubt(design: Design, key: MeasuredKey, got = design.measure
   );
   return {
     key,
-    unit: MEASURED[key].unit,
+    unit: measuredUnit(key),
     reading: got,
     min: least,
     max: most,
@@ -83,12 +65,12 @@ export function findDoubt(design: Design, key: MeasuredKey, got = design.measure
   };
 }
 
-/** On the way to the mouth wanted any reading between nothing and all is right. */
+/** On the way to what is wanted any reading between nothing and all is right. */
 function plausibleRange(design: Design, key: MeasuredKey, expected: number) {
-  if (key === "allowanceLeft")
-    return { least: 0, most: planeBeforeStep(design, measuringStep(key)).design.sole.allowance };
-  if (key === "mouthSeen") return { least: 0, most: design.mouth.opening };
-  return { least: expected, most: expected };
+  const { upTo, at, parameter } = MEASURED_ROWS[key];
+  if (upTo === undefined) return { least: expected, most: expected };
+  const all = valueAt(upTo === "planned" ? design : designBeforeStep(design, at), parameter);
+  return { least: 0, most: Number(all) };
 }
 
 interface Slip {
@@ -96,7 +78,7 @@ interface Slip {
   readonly meant: (got: number, design: Design) => number;
   readonly when?: (key: MeasuredKey, design: Design) => boolean;
 }
-const isLength = (key: MeasuredKey) => MEASURED[key].unit === "mm";
+const isLength = (key: MeasuredKey) => measuredUnit(key) === "mm";
 
 const SLIPS: readonly Slip[] = [
   {
@@ -115,7 +97,7 @@ const SLIPS: readonly Slip[] = [
   {
     slip: "measured from the blank's toe end, not from the finished toe's line",
     meant: (got, { body }) => got - body.trim / 2,
-    when: (key) => FROM_TOE.has(key),
+    when: (key) => MEASURED_ROWS[key].isFromToe === true,
   },
 ];
 

@@ -2,11 +2,22 @@
 
 import type { Point } from "@lamplane/geometry";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
-import { elevation, type Frame, mouthGrowth, pinAxisOffset, planeToIron } from "@lamplane/parameters/elevation";
+import { valueAt, withValue } from "@lamplane/parameters/design";
+import {
+  figureValue,
+  frameOf,
+  mouthGrowth,
+  pinAxisOffset,
+  planeToIron,
+  rampAngle,
+  recessOf,
+} from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import type { Step } from "../steps.ts";
+import { MEASURED_ROWS } from "../measured-values.ts";
+import { STEPS, type Step, stepIndex } from "../steps.ts";
+import { planeOf } from "./planes.ts";
 
-/** The plane as far as it is built; `hole` once the pin's is bored, `applyWedge` once the wedge is cut. */
+/** The plane as far as it is built; `pinHole` once it is bored. */
 export interface BuildSnapshot {
   readonly design: Design;
   readonly pinHole?: Point;
@@ -15,8 +26,24 @@ export interface BuildSnapshot {
 type Measured = Design["measured"];
 type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot;
 
-/** Frame of a design whose mouth has been settled by its cuts, or is given. */
-const designFrame = (design: Design): Frame => elevation(design).frame;
+export const NOTHING_MEASURED: Measured = { done: "nothing" } as Measured;
+
+/** What the result must remember of the bench, so that it can be taken further: where the hole is, what is left of the sole, and how far the mouth is open. */
+export function snapshotMeasurements({ design, pinHole }: BuildSnapshot, done: Step): Measured {
+  const { allowance } = design.sole;
+  const opens = design.mouth.opening - allowance * mouthGrowthOf(design);
+  return {
+    ...NOTHING_MEASURED,
+    done,
+    ...(pinHole ? { pinHoleFromToe: pinHole.x, pinHoleHeight: pinHole.y + allowance } : {}),
+    ...(stepIndex(done) >= stepIndex("sole") ? { allowanceLeft: allowance } : {}),
+    ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens } : {}),
+  };
+}
+
+/** How far the mouth of a design opens for each mm taken off its sole. */
+const mouthGrowthOf = (design: Design): number =>
+  mouthGrowth({ frame: frameOf(design), ramp: { angle: rampAngle(design) } });
 
 /** A design with some keys of some sections replaced. */
 function replaceSection<S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "sole" | "recess" | "wedge" | "pin">(
@@ -27,27 +54,37 @@ function replaceSection<S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "
   return { ...design, [section]: { ...design[section], ...values } };
 }
 
-/** What each step makes of what stands. Until the hole is bored that is a design and nothing else. */
-export const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
-  iron: ({ design }, { ironThickness, ironWidth }) => ({
-    design: replaceSection(design, "iron", {
-      thickness: ironThickness ?? design.iron.thickness,
-      width: ironWidth ?? design.iron.width,
-    }),
-  }),
-  core: ({ design }, { coreWidth, cheekThickness }) => ({
-    design: replaceSection(design, "body", {
-      sideClearance: coreWidth === undefined ? design.body.sideClearance : coreWidth - design.iron.width,
-      cheek: cheekThickness ?? design.body.cheek,
-    }),
+/** What a step makes of what stands: its readings take their parameters' places, and the rest follows. */
+export const applyStep = (snapshot: BuildSnapshot, step: Step, measured: Measured): BuildSnapshot =>
+  STEP_EFFECTS[step](replaceByReadings(snapshot, step, measured), measured);
+
+/** Values that take a parameter's place and do nothing else; what was `auto` there stays as it came out. */
+function replaceByReadings(snapshot: BuildSnapshot, step: Step, measured: Measured): BuildSnapshot {
+  const design = STEPS[step].measures.reduce((so, key) => {
+    const { replaces, parameter, figure } = MEASURED_ROWS[key];
+    if (!replaces) return so;
+    const cameOutAs =
+      valueAt(so, parameter) === "auto" && figure ? figureValue(planeOf(snapshot.design), figure) : undefined;
+    const value = measured[key] ?? cameOutAs;
+    return value === undefined ? so : withValue(so, parameter, value);
+  }, snapshot.design);
+  return design === snapshot.design ? snapshot : { ...snapshot, design };
+}
+
+/** What a step does beside that. Until the hole is bored that is a design and nothing else. */
+const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
+  iron: (snapshot) => snapshot,
+  core: ({ design }, { coreWidth }) => ({
+    design:
+      coreWidth === undefined
+        ? design
+        : replaceSection(design, "body", { sideClearance: coreWidth - design.iron.width }),
   }),
   cuts: applyCuts,
-  bed: ({ design }, { bedAngle }) => ({
-    design: replaceSection(design, "bed", { angle: bedAngle ?? design.bed.angle }),
-  }),
+  bed: (snapshot) => snapshot,
   recess: applyRecess,
   "pin-hole": applyPinHole,
-  wedge: applyWedge,
+  wedge: (snapshot) => seatWedge({ ...snapshot, isWedgeMade: true }),
   "dry-fit": (snapshot) => snapshot,
   "glue-up": applyGlueUp,
   sole: ({ design, ...rest }, { allowanceLeft }) => ({
@@ -63,7 +100,7 @@ export const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
  * place, so that the pin keeps it.
  */
 function applyCuts({ design }: BuildSnapshot, { rampAngle, rampRadius }: Measured): BuildSnapshot {
-  const { ramp, frame, pin } = elevation(design);
+  const { ramp, frame, pin } = planeOf(design);
   const angle = rampAngle ?? ramp.angle;
   const cut = replaceSection(design, "ramp", {
     shape: ramp.shape,
@@ -76,29 +113,19 @@ function applyCuts({ design }: BuildSnapshot, { rampAngle, rampRadius }: Measure
 }
 
 function applyRecess({ design }: BuildSnapshot, { recessWidth, recessDepth }: Measured): BuildSnapshot {
-  const { recess } = elevation(design);
+  const recess = recessOf(design);
   if (!recess) return { design };
   const made = { width: recessWidth ?? recess.width, depth: recessDepth ?? recess.depth };
   return { design: replaceSection(design, "recess", made) };
 }
 
 function applyPinHole({ design }: BuildSnapshot, { pinHoleFromToe, pinHoleHeight }: Measured): BuildSnapshot {
-  const { centre } = elevation(design).pin;
+  const { centre } = planeOf(design).pin;
   const hole = {
     x: pinHoleFromToe ?? centre.x,
     y: pinHoleHeight === undefined ? centre.y : pinHoleHeight - design.sole.allowance,
   };
   return seatWedge({ design, pinHole: hole });
-}
-
-function applyWedge(snapshot: BuildSnapshot, { wedgeAngle, wedgeTip, wedgeLength }: Measured): BuildSnapshot {
-  const { design } = snapshot;
-  const cut = replaceSection(design, "wedge", {
-    angle: wedgeAngle ?? design.wedge.angle,
-    tip: wedgeTip ?? design.wedge.tip,
-    length: wedgeLength ?? elevation(design).wedgeLength,
-  });
-  return seatWedge({ ...snapshot, design: cut, isWedgeMade: true });
 }
 
 /**
@@ -109,7 +136,7 @@ function applyWedge(snapshot: BuildSnapshot, { wedgeAngle, wedgeTip, wedgeLength
 export function seatWedge(snapshot: BuildSnapshot): BuildSnapshot {
   const { design, pinHole } = snapshot;
   if (!pinHole) return snapshot;
-  const { s, v } = planeToIron(designFrame(design), pinHole);
+  const { s, v } = planeToIron(frameOf(design), pinHole);
   const { wedge, capIron } = design;
   const thickness = v - capIron.thickness - pinAxisOffset(design) / cosDeg(wedge.angle);
   const slope = tanDeg(wedge.angle);
@@ -122,16 +149,16 @@ export function seatWedge(snapshot: BuildSnapshot): BuildSnapshot {
 /** Where the blocks came to stand; the sole still to be trued takes up what the front block is off. */
 function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): BuildSnapshot {
   const { design } = snapshot;
-  const { frame, ramp } = elevation(design);
+  const frame = frameOf(design);
   const { allowance } = design.sole;
-  const bedCot = cotDeg(frame.bedAngle);
+  const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
   const mouthX =
     bedTipX === undefined
       ? frame.mouthX
       : bedTipX - design.iron.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
   const wanted = design.mouth.opening;
-  const opening = rampTipX === undefined ? wanted : mouthX + allowance * cotDeg(ramp.angle) - rampTipX;
-  const wantedDeeper = (wanted - opening) / (bedCot + cotDeg(ramp.angle));
+  const opening = rampTipX === undefined ? wanted : mouthX + allowance * rampCot - rampTipX;
+  const wantedDeeper = (wanted - opening) / (bedCot + rampCot);
   const deeper = Math.max(-allowance, Math.min(wantedDeeper, design.body.height * MAX_PLANED_SHARE));
   const glued = replaceSection(design, "mouth", { fromToe: mouthX, opening });
   return seatWedge(lowerSole({ ...snapshot, design: glued }, deeper));
@@ -147,7 +174,7 @@ const MAX_PLANED_SHARE = 1 / 2;
  */
 export function allowanceAtMouthOpening(design: Design): number {
   const { allowance } = design.sole;
-  return Math.max(0, Math.min(allowance, design.mouth.opening / mouthGrowth(elevation(design))));
+  return Math.max(0, Math.min(allowance, design.mouth.opening / mouthGrowthOf(design)));
 }
 
 /**
@@ -157,8 +184,7 @@ export function allowanceAtMouthOpening(design: Design): number {
 function applyMouth(snapshot: BuildSnapshot, { mouthSeen }: Measured): BuildSnapshot {
   if (mouthSeen === undefined) return { ...snapshot, design: setAllowance(snapshot.design, 0) };
   const { design } = snapshot;
-  const { frame, ramp } = elevation(design);
-  const growth = cotDeg(frame.bedAngle) + cotDeg(ramp.angle);
+  const growth = mouthGrowthOf(design);
   const left = design.sole.allowance;
   const atPlannedSole = replaceSection(design, "mouth", { opening: mouthSeen + left * growth });
   const toTake = Math.max(
@@ -174,8 +200,8 @@ function applyMouth(snapshot: BuildSnapshot, { mouthSeen }: Measured): BuildSnap
  * follows when it is seated.
  */
 function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number): BuildSnapshot {
-  const { frame, ramp } = elevation(design);
-  const bedCot = cotDeg(frame.bedAngle);
+  const frame = frameOf(design);
+  const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
   const alongBed = deeper / sinDeg(frame.bedAngle);
   const less = <T>(height: T): T => (typeof height === "number" ? ((height - deeper) as T) : height);
   const { body, pin, mouth, sole, recess } = design;
@@ -195,7 +221,7 @@ function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number):
       ramp: { ...design.ramp, wearHeight: design.ramp.wearHeight - deeper },
       mouth: {
         fromToe: frame.mouthX + deeper * bedCot,
-        opening: mouth.opening + deeper * (bedCot + cotDeg(ramp.angle)),
+        opening: mouth.opening + deeper * (bedCot + rampCot),
       },
       sole: { allowance: sole.allowance + deeper },
     },

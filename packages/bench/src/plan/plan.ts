@@ -3,6 +3,7 @@
 import { withValue } from "@lamplane/parameters/design";
 import { type Elevation, figureValue, mouthGrowth } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
+import { type AutoPath, autoValue } from "../auto-values.ts";
 
 /** mm and degrees; places in the plane's frame, y from the sole as it was to be trued. */
 export interface TolerancePlan {
@@ -58,14 +59,18 @@ export function tolerancePlan(e: Elevation): TolerancePlan {
   };
 }
 
-function freezeAutoValues({ design, frame, ramp, pin, wedgeLength }: Elevation): Design {
-  const numbers: Record<string, number | string> = {
-    "mouth.fromToe": frame.mouthX,
-    "ramp.shape": ramp.shape,
-    "pin.height": pin.centre.y,
-    "wedge.length": wedgeLength,
-    ...(ramp.shape === "straight" ? { "ramp.angle": ramp.angle } : {}),
-    ...(ramp.curve ? { "ramp.radius": ramp.curve.radius } : {}),
-  };
-  return Object.entries(numbers).reduce((d, [path, value]) => withValue(d, path, value), design);
-}
+/** What may be `auto` and bears on the results. */
+const BEARING: readonly AutoPath[] = [
+  "mouth.fromToe",
+  "ramp.shape",
+  "pin.height",
+  "wedge.length",
+  "ramp.angle",
+  "ramp.radius",
+];
+
+const freezeAutoValues = (plane: Elevation): Design =>
+  BEARING.reduce((design, path) => {
+    const value = autoValue(plane, path);
+    return value === undefined ? design : withValue(design, path, value);
+  }, plane.design);

@@ -2,39 +2,12 @@
 import { rowAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import type { MeasuredKey } from "../steps.ts";
+import type { ErrorKey, Errors } from "../error-keys.ts";
+import { MEASURED_KEYS, MEASURED_ROWS } from "../measured-values.ts";
+import { STEPS, type Step } from "../steps.ts";
 import type { TolerancePlan } from "./plan.ts";
 
-/** What is off, as made less as planned; mm, angles in degrees. */
-export interface Errors {
-  /** Iron thicker than it was read. */
-  ironThickness: number;
-  capIronThickness: number;
-  /** Bed steeper than planned, turned about its tip on the blank's sole. */
-  bedAngle: number;
-  /** Ramp, or a curved ramp's wear, steeper than planned, turned about its tip on the blank's sole. */
-  rampAngle: number;
-  /** Wood left standing on a curved ramp, square to it. */
-  rampForm: number;
-  /** Pin's hole nearer the heel. */
-  pinHoleAlong: number;
-  /** Pin's hole higher. */
-  pinHoleUp: number;
-  pinDepth: number;
-  wedgeTaper: number;
-  wedgeThickness: number;
-  /** Bed block's tip nearer the heel. */
-  bedPlace: number;
-  /** Front block's tip nearer the heel than its mark. */
-  frontPlace: number;
-  /** Edge higher over the blank's sole at contact. */
-  edgeHeight: number;
-  /** Front block nearer the heel than it was fitted. */
-  creep: number;
-  /** More wood planed off the sole than was to come off. */
-  soleTaken: number;
-}
-export type ErrorKey = keyof Errors;
+export type { ErrorKey, Errors } from "../error-keys.ts";
 
 /** No error anywhere: the plane as planned. */
 export const NO_ERRORS: Readonly<Errors> = {
@@ -57,11 +30,8 @@ export const NO_ERRORS: Readonly<Errors> = {
 
 interface ErrorRow {
   readonly label: string;
-  /** Step of the work, in the order and by the names of the work. */
-  readonly step: string;
+  readonly step: Step;
   readonly tolerance: keyof Design["hand"];
-  /** Measured value with which the error is known, and how well it is then read. */
-  readonly known?: { readonly by: MeasuredKey; readonly read: keyof Design["hand"] };
   /** Whether this plane can have the error; always, where absent. */
   readonly when?: (plan: TolerancePlan) => boolean;
 }
@@ -74,82 +44,76 @@ const isCurved = ({ curve }: TolerancePlan) => curve !== undefined;
 export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
   ironThickness: {
     label: "iron's thickness",
-    step: "iron measured",
+    step: "iron",
     tolerance: "caliper",
-    known: { by: "ironThickness", read: "caliper" },
   },
   capIronThickness: {
     label: "cap iron's thickness",
-    step: "iron measured",
+    step: "iron",
     tolerance: "caliper",
     when: ({ capIron }) => capIron > 0,
   },
   bedAngle: {
     label: "bed angle",
-    step: "bed cut and trued",
+    step: "bed",
     tolerance: "sawAngle",
-    known: { by: "bedAngle", read: "angleReading" },
   },
   rampAngle: {
     label: "ramp angle",
-    step: "ramp cut",
+    step: "cuts",
     tolerance: "sawAngle",
-    known: { by: "rampAngle", read: "angleReading" },
   },
-  rampForm: { label: "ramp's curve", step: "ramp cut", tolerance: "rampForm", when: isCurved },
+  rampForm: { label: "ramp's curve", step: "cuts", tolerance: "rampForm", when: isCurved },
   pinHoleAlong: {
     label: "pin hole along the sole",
-    step: "pin hole",
+    step: "pin-hole",
     tolerance: "pinHole",
-    known: { by: "pinHoleFromToe", read: "caliper" },
   },
   pinHoleUp: {
     label: "pin hole over the sole",
-    step: "pin hole",
+    step: "pin-hole",
     tolerance: "pinHole",
-    known: { by: "pinHoleHeight", read: "caliper" },
   },
-  pinDepth: { label: "pin's depth", step: "wedge and pin", tolerance: "pinDepth" },
+  pinDepth: { label: "pin's depth", step: "wedge", tolerance: "pinDepth" },
   wedgeTaper: {
     label: "wedge's taper",
-    step: "wedge and pin",
+    step: "wedge",
     tolerance: "wedgeTaper",
-    known: { by: "wedgeAngle", read: "angleReading" },
   },
   wedgeThickness: {
     label: "wedge's thickness",
-    step: "wedge and pin",
+    step: "wedge",
     tolerance: "wedgeThickness",
-    known: { by: "wedgeTip", read: "caliper" },
   },
   bedPlace: {
     label: "bed block's place",
     step: "glue-up",
     tolerance: "placement",
-    known: { by: "bedTipX", read: "mouthReading" },
   },
   frontPlace: {
     label: "front block's place",
     step: "glue-up",
     tolerance: "placement",
-    known: { by: "rampTipX", read: "mouthReading" },
     when: byMarks,
   },
   edgeHeight: {
     label: "edge's height at contact",
     step: "glue-up",
     tolerance: "edgeHeight",
-    known: { by: "rampTipX", read: "mouthReading" },
     when: byContact,
   },
   creep: {
     label: "creep under the clamps",
     step: "glue-up",
     tolerance: "creep",
-    known: { by: "rampTipX", read: "mouthReading" },
   },
-  soleTaken: { label: "wood planed off the sole", step: "sole trued", tolerance: "planing" },
+  soleTaken: { label: "wood planed off the sole", step: "sole", tolerance: "planing" },
 };
+
+/** Values that are measured, by the errors that each makes known. */
+const KNOWN_BY = new Map(
+  MEASURED_KEYS.flatMap((key) => (MEASURED_ROWS[key].errors ?? []).map((error) => [error, key] as const)),
+);
 
 /** An error with what the maker holds it to. */
 export interface ToleratedError {
@@ -174,16 +138,23 @@ export function errorSources(
   measured: Design["measured"] = plan.design.measured,
 ): SourceOfError[] {
   return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(
-    ([key, { label, step, tolerance: held, when, known }]) => {
-      const tolerance = remainingTolerance(
-        plan.design.hand,
-        held,
-        known && measured[known.by] !== undefined ? known.read : held,
-      );
+    ([key, { label, step, tolerance: held, when }]) => {
+      const by = KNOWN_BY.get(key);
+      const isKnown = by !== undefined && measured[by] !== undefined;
+      const tolerance = remainingTolerance(plan.design.hand, held, (isKnown && MEASURED_ROWS[by].reading) || held);
       if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
       const parameter = `hand.${held}`;
       const row = rowAt(parameter);
-      return [{ key, label, step, parameter, tolerance, unit: row.kind === "number" ? UNIT_OF[row.quantity] : "" }];
+      return [
+        {
+          key,
+          label,
+          step: STEPS[step].outcome ?? STEPS[step].title,
+          parameter,
+          tolerance,
+          unit: row.kind === "number" ? UNIT_OF[row.quantity] : "",
+        },
+      ];
     },
   );
 }

@@ -5,7 +5,7 @@ import {
   expectedValue,
   findDoubt,
   frozenAutoValues,
-  MEASURED,
+  isMeasuredKey,
   type MeasuredKey,
   measuringStep,
   stepIndex,
@@ -84,7 +84,7 @@ const parseKey = (assignment: string): string => assignment.replace(/^measured\.
 function rejectSlips(design: Design, values: readonly string[]): void {
   const doubts = values.flatMap((given): Doubt[] => {
     const key = parseKey(given);
-    const doubt = Object.hasOwn(MEASURED, key) ? findDoubt(design, key as MeasuredKey) : undefined;
+    const doubt = isMeasuredKey(key) ? findDoubt(design, key) : undefined;
     return doubt ? [doubt] : [];
   });
   const first = Math.min(...doubts.map(({ key }) => stepIndex(measuringStep(key))));
@@ -113,7 +113,7 @@ function parseOrReject(text: string, file: string, more: () => readonly string[]
 function guessMeanings(design: Design, values: readonly string[]): string[] {
   return values.flatMap((assignment) => {
     const key = parseKey(assignment);
-    const row = Object.hasOwn(MEASURED, key) ? TABLE.measured[key as MeasuredKey] : undefined;
+    const row = isMeasuredKey(key) ? TABLE.measured[key] : undefined;
     if (row?.kind !== "number") return [];
     const read = parseNumber(assignment.replace(/^[^=]*=/s, ""), row.quantity, design.units);
     const doubt = "value" in read ? findDoubt(design, key as MeasuredKey, read.value) : undefined;
@@ -126,7 +126,7 @@ function guessMeanings(design: Design, values: readonly string[]): string[] {
 /** A value of what this plane does not have would mark its step as done. @throws InputRefused */
 function rejectAbsent(design: Design, assignment: string): void {
   const key = parseKey(assignment);
-  if (!Object.hasOwn(MEASURED, key) || expectedValue(design, key as MeasuredKey) !== undefined) return;
+  if (!isMeasuredKey(key) || expectedValue(design, key) !== undefined) return;
   throw new InputRefused(`${key}: this plane has none to measure. Nothing was written.`);
 }
 

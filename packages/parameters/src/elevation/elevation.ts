@@ -113,7 +113,8 @@ export function elevation(design: Design): Elevation {
 /** Mouth a third from the toe unless told otherwise: common practice, no published source. */
 const MOUTH_SHARE = 1 / 3;
 
-function frameOf({ mouth, body, bed }: Design): Frame {
+/** Frame of a design: it follows from the design alone, before anything is placed in it. */
+export function frameOf({ mouth, body, bed }: Design): Frame {
   const mouthX = mouth.fromToe === "auto" ? body.length * MOUTH_SHARE : mouth.fromToe;
   return { mouthX, bedAngle: bed.angle };
 }
@@ -129,9 +130,14 @@ function blockTips({ iron, sole, bed }: Design, frame: Frame, ramp: Ramp) {
   };
 }
 
+/** The two slopes that meet at the mouth. */
+export interface MouthSlopes {
+  readonly frame: Pick<Frame, "bedAngle">;
+  readonly ramp: Pick<Ramp, "angle">;
+}
+
 /** How far the mouth opens for each mm taken off the sole, at the trued sole: cot β + cot ρ. */
-export const mouthGrowth = ({ frame, ramp }: Pick<Elevation, "frame" | "ramp">): number =>
-  cotDeg(frame.bedAngle) + cotDeg(ramp.angle);
+export const mouthGrowth = ({ frame, ramp }: MouthSlopes): number => cotDeg(frame.bedAngle) + cotDeg(ramp.angle);
 
 /** Length of the bed's line on the sole that the iron takes up: t / sin β, mm. */
 export const ironOnSole = ({ design, frame }: Elevation): number => design.iron.thickness / sinDeg(frame.bedAngle);

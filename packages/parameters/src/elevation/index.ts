@@ -9,7 +9,7 @@ export {
   type Stage,
   stageExtent,
 } from "./blocks.ts";
-export { type Elevation, elevation, mouthGrowth, type Points } from "./elevation.ts";
+export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type Points } from "./elevation.ts";
 export {
   chamferGain,
   elevationFigures,
@@ -36,12 +36,13 @@ export {
   curvedRamp,
   distanceToRamp,
   type Ramp,
+  rampAngle,
   rampAngleAt,
   rampPath,
   rampShape,
   rampXAt,
 } from "./ramp.ts";
-export { type Recess, recessEdge } from "./recess.ts";
+export { type Recess, recessEdge, recessOf } from "./recess.ts";
 export { bedLineTopS, capIronSurface, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
 export {
   type Choke,

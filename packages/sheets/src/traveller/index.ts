@@ -13,6 +13,7 @@ import {
   planeSeasonSeries,
   planeSeasons,
   plannedDesign,
+  plannedPlane,
   type ResultTolerance,
   STEPS,
   STRENGTH_CAUTION,
@@ -22,7 +23,7 @@ import {
   toleranceReport,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding } from "@lamplane/bench/checks";
-import { type Elevation, elevation } from "@lamplane/parameters/elevation";
+import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import type { RoundingDirection } from "@lamplane/parameters/units";
@@ -85,7 +86,7 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
     numbers,
     instructions,
     checks,
-    blanks: isBenchStep(key) ? stepBlanks(design, key, content.times) : [],
+    blanks: isBenchStep(key) ? stepBlanks(design, key) : [],
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
     picture,
     jigs,
@@ -133,7 +134,7 @@ export function traveller(design: Design): Traveller {
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
-    stock: stockTable(t, stockPlan(elevation(plannedDesign(design)))),
+    stock: stockTable(t, stockPlan(plannedPlane(design))),
     findings: checkWithoutCures(plane),
     steps: travellerSteps(design),
     jigs: jigPlans(plane).map((plan) => {

@@ -5,10 +5,10 @@ import {
   expectedValue,
   formatMeasuredValue,
   isSignificant,
-  MEASURED,
-  type MeasuredKey,
+  MEASURED_ROWS,
+  measuredUnit,
   planeBeforeStep,
-  plannedDesign,
+  plannedPlane,
   readingMode,
   STEPS,
   type Step,
@@ -18,7 +18,7 @@ import {
 } from "@lamplane/bench";
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import { rowAt } from "@lamplane/parameters/design";
-import { type Elevation, elevation, FIGURES, type FigureKey, type FigureRow } from "@lamplane/parameters/elevation";
+import { type Elevation, FIGURES, type FigureKey, type FigureRow } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import {
   formatDecimal,
@@ -56,7 +56,7 @@ export interface StepContext {
 
 export function stepContext(design: Design, step: Step): StepContext {
   const plane = planeBeforeStep(design, step);
-  const plan = elevation(plannedDesign(design));
+  const plan = plannedPlane(design);
   const { units, shop } = design;
   const read = (value: number, way: RoundingDirection) => roundToRule(value, units, shop.smallestFraction, way);
   const mm = (value: number, way: RoundingDirection = "nearest") => {
@@ -118,22 +118,20 @@ function lengthCells({ units, shop }: Design, value: number, way: RoundingDirect
 
 const shortHelp = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
 
-/** How often a value is read before its step is done, where that is more than once. */
-export type ReadingCounts = Readonly<Partial<Record<MeasuredKey, number>>>;
-
 /** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */
-export const stepBlanks = (design: Design, step: Step, times: ReadingCounts = {}): Blank[] =>
+export const stepBlanks = (design: Design, step: Step): Blank[] =>
   STEPS[step].measures.flatMap((key) => {
     const expected = expectedValue(design, key);
     if (expected === undefined) return [];
     const measured = design.measured[key];
-    const shown = (value: number) => formatMeasuredValue(design, value, MEASURED[key].unit);
+    const { times } = MEASURED_ROWS[key];
+    const shown = (value: number) => formatMeasuredValue(design, value, measuredUnit(key));
     return [
       {
         key,
         label: shortHelp(rowAt(`measured.${key}`).help),
         expected: wantedText(design, key) ?? shown(expected),
-        ...(times[key] === undefined ? {} : { times: times[key] }),
+        ...(times === undefined ? {} : { times }),
         ...(measured === undefined ? {} : { measured: shown(measured) }),
       },
     ];

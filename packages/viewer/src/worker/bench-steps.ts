@@ -4,39 +4,26 @@ import {
   expectedValue,
   findDoubt,
   formatMeasuredValue,
-  MEASURED,
+  measuredUnit,
   planeBeforeStep,
   STEPS,
-  type Step,
   stepIndex,
   stepsDone,
+  stepsTo,
   wantedText,
 } from "@lamplane/bench";
-import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
+import { figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
 import type { BenchStep, StageName } from "../protocol.ts";
 
-/** Which steps bring the work to each stage that the sheet shows. */
-const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {
-  billet: ["iron", "core"],
-  core: ["cuts"],
-  bed: ["bed", "recess", "pin-hole"],
-  glued: ["wedge", "dry-fit", "glue-up"],
-  trued: ["sole", "mouth"],
-  shaped: ["shaping"],
-};
-
-/**
- * @param design as planned, with what was measured
- * @param standing the plane as it stands now, used where nothing is done yet
- */
-export function benchSteps(design: Design, builtPlane: Elevation, stage: StageName): BenchStep[] {
+/** @param design as planned, with what was measured */
+export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
   const told = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
-  return STEPS_TO[stage].map((step): BenchStep => {
+  return stepsTo(stage).map((step): BenchStep => {
     const { title, task, figures, measures } = STEPS[step];
-    const plane = done === 0 ? builtPlane : planeBeforeStep(design, step);
+    const plane = planeBeforeStep(design, step);
     return {
       title,
       task,
@@ -46,10 +33,10 @@ export function benchSteps(design: Design, builtPlane: Elevation, stage: StageNa
         return value === undefined ? [] : [{ key, value }];
       }),
       measures: measures.flatMap((key) => {
-        const expected = done === 0 ? MEASURED[key].expected(plane) : expectedValue(design, key);
+        const expected = expectedValue(design, key);
         if (expected === undefined) return [];
         const doubt = findDoubt(design, key);
-        const { unit } = MEASURED[key];
+        const unit = measuredUnit(key);
         const wanted = wantedText(design, key) ?? formatMeasuredValue(design, expected, unit);
         return [
           {

@@ -1,12 +1,11 @@
 // One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
-import { buildState, figuresAsBuilt, type Loss, lockedParameters, lossText, stepsDone } from "@lamplane/bench";
+import { figuresAsBuilt, findLosses, type Loss, lockedParameters, lossText, solvedValues } from "@lamplane/bench";
 import { checkWithoutCures, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
 import { parameterName } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
-import { solvedValues } from "./solved-values.ts";
 import type { DrawnPlane } from "./views/dimensioning.ts";
 import { elevationView } from "./views/elevation-view.ts";
 import { endView } from "./views/end-view.ts";
@@ -35,8 +34,8 @@ export function sheetWords(design: Design, plane: Elevation, stage: StageName): 
   return {
     findings,
     passed: passed.map(({ code, message, place }) => ({ code, message, place })),
-    bench: benchSteps(design, plane, stage),
-    lost: stepsDone(design) === 0 ? [] : buildState(design).lost.map(lossWords(design)),
+    bench: benchSteps(design, stage),
+    lost: findLosses(design).map(lossWords(design)),
   };
 }
 

@@ -2,7 +2,7 @@
 import type { CautionKey, StockPlan, ToleranceReport } from "@lamplane/bench";
 import type { Picture } from "../../picture/picture.ts";
 import type { StepNumber } from "../step.ts";
-import type { ReadingCounts, StepContext } from "../step-context.ts";
+import type { StepContext } from "../step-context.ts";
 
 export interface ContentInput {
   readonly t: StepContext;
@@ -21,8 +21,6 @@ export interface StepContent {
   readonly cautions: readonly CautionKey[];
   readonly picture: Picture;
   readonly jigs?: readonly string[];
-  /** How often a value is read before the step is done, where that is more than once. */
-  readonly times?: ReadingCounts;
 }
 
 /** Sentences of which some are only said of some planes. */

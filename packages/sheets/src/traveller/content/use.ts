@@ -1,7 +1,7 @@
 // The sole, the mouth, the shape, the first shaving, and the look back after a season.
 
 import type { Season } from "@lamplane/bench";
-import { mouthLifeAt, planeSeasons, SHAVING, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
+import { mouthLifeAt, planeSeasons, SHAVING, STEPS, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
 import { mouthGrowth } from "@lamplane/parameters/elevation";
 import { formatDecimal } from "@lamplane/parameters/units";
 import { seasonPicture } from "../draw/season.ts";
@@ -43,13 +43,10 @@ export function soleContent({ t, report }: ContentInput): StepContent {
 /** What was not measured is not known, and is told so. */
 function allowanceLeftRows(t: StepContext): StepNumber[] {
   const label = "Wood left under the planned sole";
-  const { allowanceLeft, mouthSeen } = t.design.measured;
-  if (allowanceLeft !== undefined || mouthSeen !== undefined) return t.figureRow("soleToTake", label);
+  const readings = [...STEPS.sole.measures, ...STEPS.mouth.measures];
+  if (readings.some((key) => t.design.measured[key] !== undefined)) return t.figureRow("soleToTake", label);
   return t.figureRow("soleToTake", `${label}: not measured, so taken as planned`);
 }
-
-/** Readings of the mouth that there is room to write down: set, read, repeat. */
-const READINGS = 4;
 
 export function mouthContent({ t }: ContentInput): StepContent {
   const growth = mouthGrowth(t.plane);
@@ -73,7 +70,6 @@ export function mouthContent({ t }: ContentInput): StepContent {
     ],
     cautions: ["edgeBack", "sharpIron"],
     picture: mouthPicture(t),
-    times: { mouthSeen: READINGS },
   };
 }
 

@@ -1,0 +1,43 @@
+// What each `auto` has come out as, by the parameter's path: the page, remedies and the tolerances' plan read it here.
+import { valueAt } from "@lamplane/parameters/design";
+import { type Elevation, pinLengths } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
+import { planeSeasons } from "./seasons/plane-seasons.ts";
+
+/** mm, degrees or percent; undefined where this plane makes no use of the parameter: a curved ramp stands at its wear's angle. */
+const AUTO_VALUES = {
+  "body.crown": (e) => e.top.crownX,
+  "body.toeHeight": (e) => e.top.toeHeight,
+  "body.heelHeight": (e) => e.top.heelHeight,
+  "ramp.angle": (e) => (e.ramp.shape === "straight" ? e.ramp.angle : undefined),
+  "ramp.shape": (e) => e.ramp.shape,
+  "ramp.radius": (e) => e.ramp.curve?.radius,
+  "mouth.fromToe": (e) => e.frame.mouthX,
+  "recess.width": (e) => e.recess?.width,
+  "recess.depth": (e) => e.recess?.depth,
+  "wedge.length": (e) => e.wedgeLength,
+  "pin.height": (e) => e.pin.centre.y,
+  "pin.tenonLength": (e) => pinLengths(e).end - pinLengths(e).shoulder,
+  "wood.wedgeRings": ({ design }) => design.wood.rings,
+  "wood.moisture": (e) => planeSeasons(e).planned.moisture,
+} as const satisfies Record<string, (plane: Elevation) => number | string | undefined>;
+
+export type AutoPath = keyof typeof AUTO_VALUES;
+
+/** Every parameter that may be `auto`. */
+export const AUTO_PATHS = Object.keys(AUTO_VALUES) as readonly AutoPath[];
+
+/** What a parameter would be, were it `auto`; undefined where it cannot be, or the plane makes no use of it. */
+export const autoValue = (plane: Elevation, path: string): number | string | undefined =>
+  Object.hasOwn(AUTO_VALUES, path) ? AUTO_VALUES[path as AutoPath](plane) : undefined;
+
+/** Every number that a design leaves to `auto`, as it came out; what the plane makes no use of is left out. */
+export function solvedValues(design: Design, plane: Elevation): Record<string, number> {
+  const open = AUTO_PATHS.filter((path) => valueAt(design, path) === "auto");
+  return Object.fromEntries(
+    open.flatMap((path) => {
+      const value = autoValue(plane, path);
+      return typeof value === "number" ? [[path, value]] : [];
+    }),
+  );
+}
