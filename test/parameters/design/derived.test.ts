@@ -28,7 +28,7 @@ describe("plain values", () => {
   test("are completed as a file is", () => {
     const fromFile = readDesign("iron: { width: 48, thickness: 3.6 }", "");
     const given = new Set(["iron.width", "iron.thickness"]);
-    expect(fromFile).toEqual({ ok: true, given, design: completed({ ...IRON, measured: {}, body: undefined }) });
+    expect(fromFile).toEqual({ ok: true, givenPaths: given, design: completed({ ...IRON, measured: {}, body: undefined }) });
   });
   test("are mm whatever the units say", () => {
     expect(completed({ ...IRON, units: "in" }).iron.width).toBe(48);
@@ -124,7 +124,7 @@ describe("told to the maker", () => {
     const given = new Set(
       rowsOf(TABLE).flatMap(({ path, row }) => (row.default === undefined && !path.startsWith("iron.") ? [] : [path])),
     );
-    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, given, design: expected });
+    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths: given, design: expected });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);
   });
   test("the starter in inches gives inch sizes next to the defaults, and a plane that no check stops", () => {

@@ -24,7 +24,7 @@ test.each(["", "measured: {}\n", "measured:\n", "measured:\n  # coreWidth: 50\n"
   "not yet measured: %j",
   (rest) => {
     const reading = readDesign(IRON + rest, "");
-    expect(reading).toMatchObject({ ok: true, given: new Set(["iron.width", "iron.thickness"]) });
+    expect(reading).toMatchObject({ ok: true, givenPaths: new Set(["iron.width", "iron.thickness"]) });
     if (!reading.ok) return;
     expect(valueAt(reading.design, "measured.coreWidth")).toBeUndefined();
     expect(reading.design).toHaveProperty("measured", { bed: {} });
