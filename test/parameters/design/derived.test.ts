@@ -27,8 +27,8 @@ function completed(values: unknown): Design {
 describe("plain values", () => {
   test("are completed as a file is", () => {
     const fromFile = readDesign("iron: { width: 48, thickness: 3.6 }", "");
-    const given = new Set(["iron.width", "iron.thickness"]);
-    expect(fromFile).toEqual({ ok: true, givenPaths: given, design: completed({ ...IRON, measured: {}, body: undefined }) });
+    const givenPaths = new Set(["iron.width", "iron.thickness"]);
+    expect(fromFile).toEqual({ ok: true, givenPaths, design: completed({ ...IRON, measured: {}, body: undefined }) });
   });
   test("are mm whatever the units say", () => {
     expect(completed({ ...IRON, units: "in" }).iron.width).toBe(48);
@@ -121,10 +121,10 @@ describe("told to the maker", () => {
   test("the starter in mm reads back as the defaults", () => {
     const source = starterDesign("first-plane", "mm");
     const expected = completed({ name: "first-plane", units: "mm", iron: { width: 48, thickness: 3.6 } });
-    const given = new Set(
+    const givenPaths = new Set(
       rowsOf(TABLE).flatMap(({ path, row }) => (row.default === undefined && !path.startsWith("iron.") ? [] : [path])),
     );
-    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths: given, design: expected });
+    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths, design: expected });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);
   });
   test("the starter in inches gives inch sizes next to the defaults, and a plane that no check stops", () => {

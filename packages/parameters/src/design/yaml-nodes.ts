@@ -11,6 +11,7 @@ import {
   parseDocument,
   type YAMLMap,
 } from "yaml";
+import { PARSE_OPTIONS } from "../yaml/parse-options.ts";
 import { DEEPEST, tooDeepAt } from "./nesting.ts";
 import { type Faults, type RawEntry, type RawNode, type SourcePosition, sanitizeForMessage } from "./raw-node.ts";
 import { positionAt, readSource, type SourceText, START } from "./source.ts";
@@ -35,9 +36,6 @@ export function parseYaml(source: string | Uint8Array, faults: Faults): RawNode 
   faults.add(top.at, "", `${what}; begin with \`iron: { width: 48 mm, thickness: 3.6 mm }\``);
   return undefined;
 }
-
-/** How every design text is parsed. Doubled keys are found in the walk: the parser's own way is slow on a long file. */
-export const PARSE_OPTIONS = { schema: "core", prettyErrors: false, uniqueKeys: false, merge: false } as const;
 
 function parseSourceText({ text, lines }: SourceText, faults: Faults): Document | undefined {
   const deep = tooDeepAt(text);
