@@ -1,7 +1,7 @@
 // What an unknown key was probably meant to be.
 import { editDistance } from "../edit-distance.ts";
 import { isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
-import { sanitizeForMessage } from "./raw-node.ts";
+import { sanitizeForMessage } from "../yaml/fault.ts";
 
 const NAMES = collectNames(TABLE);
 

@@ -2,6 +2,7 @@
 import { isMap, type Pair, type YAMLMap } from "yaml";
 import { endOf, pairAt, parseEditableMap, splitByteOrderMark, startOf } from "../yaml/editable-map.ts";
 import { applyEdits, type Edit } from "../yaml/edits.ts";
+import { faultText } from "./fault-text.ts";
 import { rowAt } from "./path.ts";
 import { readDesign } from "./read.ts";
 
@@ -16,7 +17,7 @@ export function removeValue(source: string, path: string): string {
   const row = rowAt(path);
   if (row.kind === "number" && row.required) throw new Error(`a design cannot be without ${path}`);
   const read = readDesign(source, "");
-  if (!read.ok) throw new Error(`a value is taken out of a sound design only; ${read.faults[0]?.message}`);
+  if (!read.ok) throw new Error(`a value is taken out of a sound design only; ${read.faults.map(faultText)[0]}`);
   const { mark, text } = splitByteOrderMark(source);
   return mark + applyEdits(text, removeKey(text, parseEditableMap(text), path.split(".")));
 }

@@ -13,6 +13,7 @@ import {
 } from "../yaml/editable-map.ts";
 import { applyEdits, type Edit } from "../yaml/edits.ts";
 import { explicitUnits } from "./explicit-units.ts";
+import { faultText } from "./fault-text.ts";
 import { rowAt } from "./path.ts";
 import { readDesign } from "./read.ts";
 
@@ -29,7 +30,7 @@ const INCH_PLACES = 4; // decimals of an inch that a maker would still write; a 
 export function setValue(source: string, path: string, value: number | string): string {
   const row = rowAt(path);
   const read = readDesign(source, "");
-  if (!read.ok) throw new Error(`a value is written into a sound design only; ${read.faults[0]?.message}`);
+  if (!read.ok) throw new Error(`a value is written into a sound design only; ${read.faults.map(faultText)[0]}`);
   const { mark, text } = splitByteOrderMark(source);
   const root = parseEditableMap(text);
   const isJson = root.flow === true && text[startOf(root.items[0]!)] === '"';
