@@ -1,7 +1,7 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { toWriteError } from "@lamplane/export/write-error";
-import { completeDesign, readDesign, withValue } from "@lamplane/parameters/design";
+import { completeDesign, faultText, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { faultLines, readContent } from "./file-content.ts";
@@ -24,7 +24,7 @@ export const readDesignBytes = (file: string): Uint8Array => readContent(file, D
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
 export function decodeDesignBytes(content: Uint8Array, file: string): Design {
   const reading = readDesign(content, file);
-  if (!reading.ok) throw new InputRefused(faultLines(reading.faults));
+  if (!reading.ok) throw new InputRefused(faultLines(reading.faults, faultText));
   return reading.design;
 }
 
@@ -53,7 +53,12 @@ function applyChanges(design: Design, changes: readonly string[]): Design {
   if (outside.length > 0) throw new InputRefused(outside.join("\n"));
   const complete = completeDesign(to);
   if (complete.ok) return complete.design;
-  throw new InputRefused(faultLines(complete.faults.map((fault) => ({ ...fault, file: "--with" }))));
+  throw new InputRefused(
+    faultLines(
+      complete.faults.map((fault) => ({ ...fault, file: "--with" })),
+      faultText,
+    ),
+  );
 }
 
 interface OptionChange {

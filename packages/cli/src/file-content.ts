@@ -1,6 +1,6 @@
 // A maker's file from the disk, or a refusal that says what was found instead; nothing is read that is too large to be one.
 import { closeSync, openSync, readSync, statSync } from "node:fs";
-import { type Fault, LARGEST_FILE } from "@lamplane/parameters/design";
+import { type Fault, type FaultDetail, LARGEST_FILE } from "@lamplane/parameters/yaml";
 import { InputRefused } from "./io.ts";
 
 /** What kind of file is meant, and how to come by one, for the messages. */
@@ -44,10 +44,17 @@ function readBounded(file: string): Uint8Array | undefined {
   }
 }
 
-/** Every fault on a line of its own, its place first. */
-export const faultLines = (faults: readonly Fault[]): string =>
+/**
+ * Every fault on a line of its own, its place first.
+ * @param text a fault's sentence
+ */
+export const faultLines = <D extends FaultDetail>(
+  faults: readonly Fault<D>[],
+  text: (fault: Fault<D>) => string,
+): string =>
   faults
-    .map(({ file, line, column, path, message }) =>
-      [line > 0 ? `${file}:${line}:${column}` : file, path, message].filter((part) => part !== "").join(": "),
-    )
+    .map((fault) => [positionText(fault), fault.path, text(fault)].filter((part) => part !== "").join(": "))
     .join("\n");
+
+const positionText = ({ file, line, column }: Fault<FaultDetail>): string =>
+  line > 0 ? `${file}:${line}:${column}` : file;

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { basename, extname, join } from "node:path";
-import { LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
+import { faultText, LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
 import { readDesignBytes, replaceFile } from "./design-file.ts";
 import { faultLines } from "./file-content.ts";
 import { watchFile } from "./file-watcher.ts";
@@ -175,7 +175,7 @@ async function writeDesign(request: IncomingMessage, file: string, token: string
   const text = await readBody(request);
   if (text === undefined) return plainResponse(413, `A design file has at most ${LARGEST_FILE} bytes.\n`);
   const reading = readDesign(text, basename(file));
-  if (!reading.ok) return plainResponse(422, `${faultLines(reading.faults)}\nNothing was written.\n`);
+  if (!reading.ok) return plainResponse(422, `${faultLines(reading.faults, faultText)}\nNothing was written.\n`);
   try {
     if (contentHash(readDesignBytes(file)) !== request.headers["if-match"])
       return plainResponse(412, "The file has changed since this page read it; nothing was written.\n");

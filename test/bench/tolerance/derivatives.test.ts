@@ -1,4 +1,4 @@
-// Derivatives worked out by hand against differences over whole elevations, and the closed form against the elevations themselves.
+// Derivatives of the plane as made against those worked out by hand and differences over whole elevations, and the closed form against the elevations themselves.
 import {
   applyErrors,
   type ErrorKey,
@@ -14,6 +14,7 @@ import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
 import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../support/designs.ts";
+import { gradientsByHand } from "./derivatives-by-hand.ts";
 import { derivativesThroughElevation, resultsThroughElevation } from "./through-elevation.ts";
 
 const RESULTS: readonly ResultKey[] = ["mouthOpening", "glueGap", "pinToRamp", "wedgeAtPin", "wedgeTipFromEdge"];
@@ -43,16 +44,32 @@ test("the plans tried have both placings and, nearest to the pin, the wear, the 
   for (const placing of placings) expect(plans.filter((plan) => plan.placing === placing).length).toBeGreaterThan(10);
 });
 
-test("every derivative by hand is the one through whole elevations", () => {
+test("every derivative is the one worked out by hand", () => {
   let compared = 0;
   for (const plan of plans) {
-    const byHand = gradients(plan);
+    const [made, byHand] = [gradients(plan), gradientsByHand(plan)];
+    for (const { key } of errorSources(plan))
+      for (const result of RESULTS) {
+        const [derivative, hand] = [made[result]?.[key] ?? 0, byHand[result]?.[key] ?? 0];
+        expect(Math.abs(derivative - hand), `${result} by ${key}: ${derivative}, ${hand}`).toBeLessThan(
+          1e-10 * Math.max(1, Math.abs(hand)),
+        );
+        compared++;
+      }
+  }
+  expect(compared).toBeGreaterThan(3000);
+});
+
+test("every derivative is the one through whole elevations", () => {
+  let compared = 0;
+  for (const plan of plans) {
+    const made = gradients(plan);
     for (const { key } of errorSources(plan)) {
       const byDifferences = derivativesThroughElevation(plan, key);
       for (const result of RESULTS) {
-        const [hand, through] = [byHand[result]?.[key] ?? 0, byDifferences[result]];
-        expect(Math.abs(hand - through), `${result} by ${key}: ${hand}, ${through}`).toBeLessThan(
-          1e-5 * Math.max(1, Math.abs(hand)),
+        const [derivative, through] = [made[result]?.[key] ?? 0, byDifferences[result]];
+        expect(Math.abs(derivative - through), `${result} by ${key}: ${derivative}, ${through}`).toBeLessThan(
+          1e-5 * Math.max(1, Math.abs(derivative)),
         );
         compared++;
       }

@@ -1,17 +1,17 @@
 // Whatever is thrown at the reader, it answers in faults with a place; it never throws.
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { completeDesign, readDesign, starterDesign } from "../../../packages/parameters/src/design/index.ts";
+import { completeDesign, faultText, readDesign, starterDesign } from "../../../packages/parameters/src/design/index.ts";
 import { rowsOf, TABLE } from "../../../packages/parameters/src/table/index.ts";
 
 function soundAnswer(source: string | Uint8Array): void {
   const reading = readDesign(source, "junk.yaml");
   if (reading.ok) return;
   expect(reading.faults.length).toBeGreaterThan(0);
-  for (const { line, column, message } of reading.faults) {
-    expect(line).toBeGreaterThan(0);
-    expect(column).toBeGreaterThan(0);
-    expect(message).not.toMatch(/undefined|\[object|[\n\u202e]/);
+  for (const fault of reading.faults) {
+    expect(fault.line).toBeGreaterThan(0);
+    expect(fault.column).toBeGreaterThan(0);
+    expect(faultText(fault)).not.toMatch(/undefined|\[object|[\n\u202e]/);
   }
 }
 

@@ -3,7 +3,7 @@
 import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
 import { type Elevation, elevation, figureValue, rampXAt } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
-import { closestOnRamp } from "../../../packages/parameters/src/elevation/ramp.ts";
+import { closestOnRamp } from "../../../packages/parameters/src/elevation/ramp-formulas.ts";
 import { isBuildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns } from "../../support/designs.ts";
 

@@ -10,9 +10,15 @@ export {
 export { blankSheet, type StraightedgePlacement, straightedgePlacements } from "./blank-sheet.ts";
 export type { Sagitta } from "./curvature.ts";
 export type { Direction } from "./direction.ts";
-export type { ReadingFault } from "./document-reader.ts";
 export type { DoubtfulReading, Fit } from "./fit.ts";
 export type { PrincipalDirection } from "./principal.ts";
+export {
+  type Allowed,
+  type LengthLimits,
+  type ReadingDetail,
+  type ReadingFault,
+  readingFaultText,
+} from "./reading-fault.ts";
 export type { Bed, BedPoint, BoundedReading, Straightedge, SurveyReadings } from "./readings.ts";
 export { parseSurvey, type SurveyResult } from "./survey-file.ts";
 export { SURVEY_SOURCES, surveyText, workText } from "./survey-text.ts";

@@ -1,7 +1,8 @@
 // A readings file becomes readings in mm, or every fault in it at once. A file is never half accepted.
 import { EPSILON } from "@lamplane/geometry";
 import type { Units } from "@lamplane/parameters/units";
-import { DocumentReader, type NodeLocation, type ReadingFault } from "./document-reader.ts";
+import { DocumentReader, type NodeLocation } from "./document-reader.ts";
+import type { ReadingFault } from "./reading-fault.ts";
 import type { Bed, BedPoint, BoundedReading, Straightedge, SurveyReadings } from "./readings.ts";
 
 export type SurveyResult =
@@ -30,23 +31,16 @@ const FEWEST_HEIGHTS = 4; // three always lie on a plane
  *       error: 0.01              # each height is true within plus or minus this
  *       points: [[0, 0, 0.00], [20, 0, 0.01], [40, 0, 0.02], [0, 25, 0.00]]   # along, across, height; four at least
  *
- * @param text the file's text
+ * @param source the file's text, or its bytes
  * @param bed its size in mm; stations must lie on it
+ * @param file its name, for the faults only; nothing is opened
  */
-export function parseSurvey(text: string, bed: Bed): SurveyResult {
-  const reader = new DocumentReader(text);
-  if (reader.faults.length > 0) return { faults: reader.faults };
-  const file = reader.readMap(reader.root, ["units", "straightedge", "heights"]);
-  const readings = file && new SurveyFile(reader, bed, file.units).readings(file.straightedge, file.heights);
-  return readings && reader.faults.length === 0 ? { readings } : { faults: sortFaults(reader) };
-}
-
-function sortFaults({ faults, beyond }: DocumentReader): ReadingFault[] {
-  const sorted = faults.toSorted((a, b) => a.line - b.line || a.column - b.column);
-  const last = sorted.at(-1);
-  if (last === undefined || beyond === 0) return sorted;
-  const message = `${last.line}:${last.column}: ${beyond} more faults are not shown; mend these first`;
-  return [...sorted, { ...last, path: "", message }];
+export function parseSurvey(source: string | Uint8Array, bed: Bed, file = ""): SurveyResult {
+  const reader = new DocumentReader(source, file);
+  if (!reader.isSound) return { faults: reader.faults() };
+  const keys = reader.readMap(reader.root, ["units", "straightedge", "heights"]);
+  const readings = keys && new SurveyFile(reader, bed, keys.units).readings(keys.straightedge, keys.heights);
+  return readings && reader.isSound ? { readings } : { faults: reader.faults() };
 }
 
 /** The format's own rules, on top of the reader's. Lengths are read in the file's unit and leave in mm. */
@@ -63,8 +57,7 @@ class SurveyFile {
 
   readings(straightedge: NodeLocation, heights: NodeLocation): SurveyReadings | undefined {
     const reader = this.#reader;
-    if (!straightedge.node && !heights.node)
-      return reader.addFault(reader.root, "gaps under a straightedge, or heights, or both");
+    if (!straightedge.node && !heights.node) return reader.addFault(reader.root, { code: "some-readings" });
     const edges =
       straightedge.node && reader.readList(straightedge, 1, MOST_READINGS, "placements of the straightedge");
     const readings = {
@@ -74,7 +67,7 @@ class SurveyFile {
     };
     const count = readings.straightedges.reduce((sum, { gaps }) => sum + gaps.length, readings.heights.length);
     if (count > MOST_READINGS)
-      return reader.addFault(reader.root, `${MOST_READINGS} readings or fewer; here are ${count}`);
+      return reader.addFault(reader.root, { code: "fewer-readings", most: MOST_READINGS, count });
     return readings;
   }
 
@@ -87,7 +80,7 @@ class SurveyFile {
     // A bad end hides no fault in the gaps: they are read all the same, against the longest line on the bed.
     const span = from && to ? [to.along - from.along, to.across - from.across] : [this.#bed.length, this.#bed.width];
     const reach = Math.hypot(...span);
-    if (reach === 0) return this.#reader.addFault(keys.to, "another place than `from`");
+    if (reach === 0) return this.#reader.addFault(keys.to, { code: "another-end" });
     const placeAt = (distance: number): BedPoint => ({
       along: (from?.along ?? 0) + (span[0]! * distance) / reach,
       across: (from?.across ?? 0) + (span[1]! * distance) / reach,
@@ -103,15 +96,15 @@ class SurveyFile {
     const low = keys.fits.node ? this.#length(keys.fits, 0, LARGEST_GAP, "largest leaf that goes in, 0 for none") : 0;
     const high = this.#length(keys.refuses, 0, LARGEST_GAP, "smallest leaf that does not go in");
     if (at === undefined || low === undefined || high === undefined) return;
-    if (low >= high) return this.#reader.addFault(keys.refuses, "a thicker leaf than the one that fits");
-    return { place: placeAt(at), low, high, ...this.#reader.positionOf(spot) };
+    if (low >= high) return this.#reader.addFault(keys.refuses, { code: "thicker-leaf" });
+    return { place: placeAt(at), low, high, ...spot.at };
   }
 
   #heights(spot: NodeLocation): BoundedReading[] {
     const keys = this.#reader.readMap(spot, ["error", "points"]);
     if (!keys) return [];
     const error = this.#length(keys.error, 0, LARGEST_ERROR, "reading error, plus or minus");
-    if (error === 0) this.#reader.addFault(keys.error, "more than 0: no gauge reads without error");
+    if (error === 0) this.#reader.addFault(keys.error, { code: "error-over-0" });
     const points =
       this.#reader.readList(keys.points, FEWEST_HEIGHTS, MOST_READINGS, "points [along, across, height]") ?? [];
     return this.#oncePerStation(points, (point) => this.#height(point, error ?? 0));
@@ -123,7 +116,7 @@ class SurveyFile {
     const place = this.#onBed(parts[0]!, parts[1]!);
     const height = this.#length(parts[2]!, -LARGEST_HEIGHT, LARGEST_HEIGHT, "height");
     if (!place || height === undefined) return;
-    return { place, low: height - error, high: height + error, ...this.#reader.positionOf(spot) };
+    return { place, low: height - error, high: height + error, ...spot.at };
   }
 
   #place(spot: NodeLocation): BedPoint | undefined {
@@ -151,7 +144,7 @@ class SurveyFile {
       const reading = read(spot);
       if (!reading) continue;
       const twin = readings.find(({ place }) => samePlace(place, reading.place));
-      if (twin) this.#reader.addFault(spot, `one reading at a station; ${twin.line}:${twin.column} is at the same`);
+      if (twin) this.#reader.addFault(spot, { code: "one-reading", otherLine: twin.line, otherColumn: twin.column });
       readings.push(reading);
     }
     return readings;

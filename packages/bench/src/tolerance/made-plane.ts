@@ -1,46 +1,41 @@
 // The plane as it comes out with given errors: exact geometry in closed form, by the same functions as the elevation's.
 
-import { cosDeg, cotDeg, point, sinDeg, tanDeg } from "@lamplane/geometry";
-import {
-  bedXAt,
-  chamferGain,
-  curvedRamp,
-  distanceToRamp,
-  type Frame,
-  ironToPlane,
-  mouthGrowth,
-  planeToIron,
-  type Ramp,
-} from "@lamplane/parameters/elevation";
+import { type Arithmetic, cotOver, REAL, tanOver } from "@lamplane/geometry/numerics";
+import { chamferBeforeTruing, type FrameOf, frameOver, type RampOf, rampOver } from "@lamplane/parameters/elevation";
 import type { TolerancePlan } from "../plan/plan.ts";
-import type { Errors } from "../plan/sources-of-error.ts";
+import type { ErrorKey } from "../plan/sources-of-error.ts";
 
 /** What the errors are judged by, mm. */
-export interface Results {
+export interface ResultsOf<N> {
   /** Cutting edge to ramp at the trued sole, the iron set to it, once the planned allowance is off; below 0 still closed. */
-  mouthOpening: number;
+  mouthOpening: N;
   /** Between the blocks' tips on the blank's sole at glue-up, before the feather chamfer; below 0 they collide without it. */
-  glueGap: number;
+  glueGap: N;
   /** Cross pin to ramp, square to it. */
-  pinToRamp: number;
+  pinToRamp: N;
   /** Thickness of wedge that fills what is left between cap iron and pin. */
-  wedgeAtPin: number;
+  wedgeAtPin: N;
   /** Where the wedge's tip then comes to rest, up the iron from the edge. */
-  wedgeTipFromEdge: number;
+  wedgeTipFromEdge: N;
 }
+export type Results = ResultsOf<number>;
 export type ResultKey = keyof Results;
 
-export interface MadePlane extends Results {
+export interface MadePlaneOf<N> extends ResultsOf<N> {
   /** In the plan's frame. */
-  readonly ramp: Ramp;
+  readonly ramp: RampOf<N>;
   /** How far the mouth opens for each further mm off the sole. */
-  readonly mouthGrowth: number;
+  readonly mouthGrowth: N;
   /** Room between the blocks at glue-up, feather chamfer counted; below 0 they collide. */
-  readonly roomAtTips: number;
+  readonly roomAtTips: N;
 }
+export type MadePlane = MadePlaneOf<number>;
+
+/** What is off, over any kind of number; mm, degrees. */
+export type ErrorsOf<N> = Readonly<Record<ErrorKey, N>>;
 
 /**
- * The plane with these errors. All lie in the frame of the plan: the blank's sole is y = −allowance whatever happens, and
+ * The plane with given errors, over any kind of number. All lie in the frame of the plan: the blank's sole is y = −allowance whatever happens, and
  * the sole as trued is y = `soleTaken`.
  * - The bed block stands by its tip; the iron lies on the bed.
  * - By contact, the front block stands where its ramp meets the edge, clamped `edgeHeight` over the blank's sole. What
@@ -48,51 +43,72 @@ export interface MadePlane extends Results {
  * - The pin's hole is bored in the cheeks, apart from the blocks. The wedge is driven until it fills what is left.
  * @see plane geometry: elevation, and stack, wedge and cross pin
  */
-export function applyErrors(plan: TolerancePlan, errors: Readonly<Errors>): MadePlane {
-  const { allowance } = plan;
-  const frame = madeFrame(plan, errors);
-  const ramp = madeRamp(plan, errors, frame);
-  const growth = mouthGrowth({ frame, ramp });
-  const tipX = ramp.foot.x + allowance * cotDeg(ramp.angle);
-  const glueGap = plan.bedTipX + errors.bedPlace - tipX;
-  const pin = point(plan.pinX + errors.pinHoleAlong, plan.pinY + errors.pinHoleUp);
-  const depth = plan.pinDepth + errors.pinDepth;
-  const wedgeAngle = plan.wedgeAngle + errors.wedgeTaper;
-  const { s, v } = planeToIron(frame, pin);
-  const wedgeAtPin = v - plan.capIron - errors.capIronThickness - depth / 2 / cosDeg(wedgeAngle);
-  const edgeS = errors.soleTaken / sinDeg(frame.bedAngle);
-  const wedgeTip = plan.wedgeTip + errors.wedgeThickness;
-  return {
-    mouthOpening: frame.mouthX - ramp.foot.x + errors.soleTaken * growth,
-    glueGap,
-    pinToRamp: distanceToRamp(ramp, pin) - errors.rampForm - depth / 2,
-    wedgeAtPin,
-    wedgeTipFromEdge: s - edgeS - (wedgeAtPin - wedgeTip) / tanDeg(wedgeAngle),
-    ramp,
-    mouthGrowth: growth,
-    roomAtTips: glueGap + chamferGain({ design: plan.design, frame }),
+export function madePlaneOver<N>(on: Arithmetic<N>) {
+  const { constant, add, subtract, multiply, divide, sinDeg, cosDeg } = on;
+  const { bedXAt, ironToPlane, planeToIron } = frameOver(on);
+  const { curvedRamp, closestOnRamp } = rampOver(on);
+  const half = (a: N): N => divide(a, constant(2));
+
+  /** The frame whose edge stands where the iron's face meets the sole as planned, y = 0. */
+  function madeFrame(plan: TolerancePlan, { bedPlace, bedAngle, ironThickness }: ErrorsOf<N>): FrameOf<N> {
+    const atToe = { mouthX: constant(0), bedAngle: add(constant(plan.bedAngle), bedAngle) };
+    const bedTipX = bedXAt(atToe, add(constant(plan.thickness), ironThickness), constant(-plan.allowance));
+    return { mouthX: subtract(add(constant(plan.bedTipX), bedPlace), bedTipX), bedAngle: atToe.bedAngle };
+  }
+
+  function madeRamp(plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>): RampOf<N> {
+    const angle = add(constant(plan.rampAngle), errors.rampAngle);
+    const placed =
+      plan.placing === "marks"
+        ? add(constant(plan.rampTipX), errors.frontPlace)
+        : tipAtContact(plan, errors, frame, angle);
+    const tipX = add(errors.creep, placed);
+    const foot = { x: subtract(tipX, multiply(constant(plan.allowance), cotOver(on, angle))), y: constant(0) };
+    if (!plan.curve) return { shape: "straight", angle, foot };
+    const { wearHeight, exitAngle, radius } = plan.curve;
+    return curvedRamp(angle, foot, {
+      wearHeight: constant(wearHeight),
+      exitAngle: constant(exitAngle),
+      radius: constant(radius),
+    });
+  }
+
+  /** x of the front block's tip when its ramp meets the edge at its height over the blank's sole. */
+  function tipAtContact(plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>, angle: N): N {
+    const height = add(constant(plan.edgeHeight), errors.edgeHeight);
+    const up = divide(subtract(height, constant(plan.allowance)), sinDeg(frame.bedAngle));
+    return add(ironToPlane(frame, up, constant(0)).x, multiply(height, cotOver(on, angle)));
+  }
+
+  return (plan: TolerancePlan, errors: ErrorsOf<N>): MadePlaneOf<N> => {
+    const frame = madeFrame(plan, errors);
+    const ramp = madeRamp(plan, errors, frame);
+    const bedCot = cotOver(on, frame.bedAngle);
+    const rampCot = cotOver(on, ramp.angle);
+    const growth = add(bedCot, rampCot);
+    const tipX = add(ramp.foot.x, multiply(constant(plan.allowance), rampCot));
+    const glueGap = subtract(add(constant(plan.bedTipX), errors.bedPlace), tipX);
+    const pin = { x: add(constant(plan.pinX), errors.pinHoleAlong), y: add(constant(plan.pinY), errors.pinHoleUp) };
+    const radius = half(add(constant(plan.pinDepth), errors.pinDepth));
+    const wedgeAngle = add(constant(plan.wedgeAngle), errors.wedgeTaper);
+    const { s, v } = planeToIron(frame, pin);
+    const overIrons = subtract(subtract(v, constant(plan.capIron)), errors.capIronThickness);
+    const wedgeAtPin = subtract(overIrons, divide(radius, cosDeg(wedgeAngle)));
+    const edgeS = divide(errors.soleTaken, sinDeg(frame.bedAngle));
+    const wedgeTip = add(constant(plan.wedgeTip), errors.wedgeThickness);
+    const upWedge = divide(subtract(wedgeAtPin, wedgeTip), tanOver(on, wedgeAngle));
+    return {
+      mouthOpening: add(subtract(frame.mouthX, ramp.foot.x), multiply(errors.soleTaken, growth)),
+      glueGap,
+      pinToRamp: subtract(subtract(closestOnRamp(ramp, pin).distance, errors.rampForm), radius),
+      wedgeAtPin,
+      wedgeTipFromEdge: subtract(subtract(s, edgeS), upWedge),
+      ramp,
+      mouthGrowth: growth,
+      roomAtTips: add(glueGap, multiply(constant(chamferBeforeTruing(plan.design)), bedCot)),
+    };
   };
 }
 
-/** The frame whose edge stands where the iron's face meets the sole as planned, y = 0. */
-export function madeFrame(plan: TolerancePlan, { bedPlace, bedAngle, ironThickness }: Readonly<Errors>): Frame {
-  const atToe: Frame = { mouthX: 0, bedAngle: plan.bedAngle + bedAngle };
-  const bedTipX = bedXAt(atToe, plan.thickness + ironThickness, -plan.allowance);
-  return { mouthX: plan.bedTipX + bedPlace - bedTipX, bedAngle: atToe.bedAngle };
-}
-
-function madeRamp(plan: TolerancePlan, errors: Readonly<Errors>, frame: Frame): Ramp {
-  const angle = plan.rampAngle + errors.rampAngle;
-  const tipX =
-    errors.creep +
-    (plan.placing === "marks" ? plan.rampTipX + errors.frontPlace : tipAtContact(plan, errors, frame, angle));
-  const foot = point(tipX - plan.allowance * cotDeg(angle), 0);
-  return plan.curve ? curvedRamp(angle, foot, plan.curve) : { shape: "straight", angle, foot };
-}
-
-/** x of the front block's tip when its ramp meets the edge at its height over the blank's sole. */
-function tipAtContact(plan: TolerancePlan, errors: Readonly<Errors>, frame: Frame, angle: number): number {
-  const height = plan.edgeHeight + errors.edgeHeight;
-  const edge = ironToPlane(frame, (height - plan.allowance) / sinDeg(frame.bedAngle), 0);
-  return edge.x + height * cotDeg(angle);
-}
+/** The plane with these errors, in plain numbers. */
+export const applyErrors = madePlaneOver(REAL);

@@ -11,7 +11,7 @@ import {
   stepIndex,
   unreadValues,
 } from "@lamplane/bench";
-import { readDesign, setValue } from "@lamplane/parameters/design";
+import { faultText, readDesign, setValue } from "@lamplane/parameters/design";
 import { type Design, isRow, TABLE } from "@lamplane/parameters/table";
 import { formatFineLength, parseNumber } from "@lamplane/parameters/units";
 import { decodeDesignBytes, readDesignBytes, replaceFile } from "../design-file.ts";
@@ -106,7 +106,7 @@ const unitOf = (key: string): string => {
 function parseOrReject(text: string, file: string, more: () => readonly string[] = () => []): Design {
   const reading = readDesign(text, file);
   if (reading.ok) return reading.design;
-  throw new InputRefused([faultLines(reading.faults), ...more(), "Nothing was written."].join("\n"));
+  throw new InputRefused([faultLines(reading.faults, faultText), ...more(), "Nothing was written."].join("\n"));
 }
 
 /** What was likely meant by values that are not even allowed. */

@@ -5,12 +5,12 @@ import {
   blankSheet,
   judgeBed,
   parseSurvey,
+  readingFaultText,
   SURVEY_SOURCES,
   type SurveyReadings,
   stationsInRecess,
   surveyText,
 } from "@lamplane/bench";
-import { readPlainText } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { faultLines, readContent } from "../file-content.ts";
@@ -44,10 +44,8 @@ export function surveyCommand(io: Io, design: Design, { readings: file, blank, j
 
 /** @throws InputRefused with one line for every fault */
 function loadReadings(file: string, plane: Elevation): SurveyReadings {
-  const plain = readPlainText(readContent(file, READINGS_FILE), file);
-  if (plain.faults) throw new InputRefused(faultLines(plain.faults));
-  const { readings, faults } = parseSurvey(plain.text, bedExtent(plane));
-  if (faults) throw new InputRefused(faults.map(({ message }) => `${file}:${message}`).join("\n"));
+  const { readings, faults } = parseSurvey(readContent(file, READINGS_FILE), bedExtent(plane), file);
+  if (faults) throw new InputRefused(faultLines(faults, readingFaultText));
   return readings;
 }
 

@@ -1,5 +1,5 @@
 // What a sweep varies: parameters and the values each takes, read and judged before the first design is worked out.
-import { completeDesign, valueAt, withValue } from "@lamplane/parameters/design";
+import { completeDesign, faultText, valueAt, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { parseNumber } from "@lamplane/parameters/units";
 import { unknownParameterError } from "../design-file.ts";
@@ -84,5 +84,5 @@ function parseValue(path: string, row: Row, word: string, design: Design): numbe
 function refuseUnlessAllowed(design: Design, path: string, value: number | string): void {
   if (valueAt(design, path) === value) return;
   const complete = completeDesign(withValue(design, path, value));
-  if (!complete.ok) throw new InputRefused(`--vary ${path}: ${complete.faults[0]!.message}`);
+  if (!complete.ok) throw new InputRefused(`--vary ${path}: ${faultText(complete.faults[0]!)}`);
 }

@@ -1,4 +1,6 @@
 // Door: numerical methods.
+export * from "./arithmetic.ts";
+export * from "./dual.ts";
 export * from "./interval.ts";
 export * from "./least-squares.ts";
 export * from "./linear-program.ts";

@@ -1,9 +1,10 @@
 // What was given + the table → a whole design, or every fault. A design is never half accepted.
 import { type Design, isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import type { Units } from "../units.ts";
-import type { Fault, Faults, RawEntry, RawNode, SourcePosition } from "./raw-node.ts";
-import { unknownKeyMessage } from "./suggest.ts";
-import { allowedText, decodeValue, type ParameterValue } from "./value.ts";
+import type { SourcePosition } from "../yaml/fault.ts";
+import type { DesignEntry, DesignNode } from "./design-nodes.ts";
+import type { DesignFaults, Fault } from "./fault.ts";
+import { decodeValue, type ParameterValue } from "./value.ts";
 
 /** `given` names the paths that were given rather than filled in. */
 export type DesignResult =
@@ -17,11 +18,15 @@ interface DecodeContext {
   /** Undefined where what was given for it is no unit: then no length can be judged. */
   readonly units: Units | undefined;
   readonly rows: Set<string>;
-  readonly faults: Faults;
+  readonly faults: DesignFaults;
 }
 
 /** The design that `given` and the defaults make; `given` is absent where faults were already told. */
-export function decodeDesign(node: RawNode | undefined, units: Units | "as given", faults: Faults): DesignResult {
+export function decodeDesign(
+  node: DesignNode | undefined,
+  units: Units | "as given",
+  faults: DesignFaults,
+): DesignResult {
   if (node?.kind !== "map") return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
   const filling = { units: units === "as given" ? decodeUnits(node.entries) : units, rows, faults };
@@ -35,7 +40,7 @@ export function decodeDesign(node: RawNode | undefined, units: Units | "as given
 export const mayBeEmpty = (section: TableSection): boolean =>
   rowsOf(section).some(({ row }) => row.kind === "number" && row.unset === true);
 
-function decodeUnits(entries: readonly RawEntry[]): Units | undefined {
+function decodeUnits(entries: readonly DesignEntry[]): Units | undefined {
   const value = entries.find(({ key }) => key === "units")?.value;
   if (!value) return TABLE.units.default;
   return value.kind === "text" ? TABLE.units.choices.find((unit) => unit === value.text) : undefined;
@@ -43,7 +48,7 @@ function decodeUnits(entries: readonly RawEntry[]): Units | undefined {
 
 function fillSection(
   section: TableSection,
-  entries: readonly RawEntry[],
+  entries: readonly DesignEntry[],
   at: SourcePosition,
   path: string,
   filling: DecodeContext,
@@ -51,7 +56,12 @@ function fillSection(
   const prefix = path === "" ? "" : `${path}.`;
   for (const { key, at: keyAt, value } of entries)
     if (!Object.hasOwn(section, key))
-      filling.faults.add(keyAt, prefix + key, () => unknownKeyMessage(key, path, section, value.kind === "nothing"));
+      filling.faults.add(keyAt, prefix + key, {
+        code: "unknown-key",
+        key,
+        section: path,
+        isAlone: value.kind === "nothing",
+      });
   const values: DecodedSection = {};
   for (const [key, inner] of Object.entries(section)) {
     const entry = entries.find((candidate) => candidate.key === key);
@@ -65,7 +75,7 @@ function fillSection(
 
 function decodeSection(
   section: TableSection,
-  entry: RawEntry | undefined,
+  entry: DesignEntry | undefined,
   at: SourcePosition,
   path: string,
   filling: DecodeContext,
@@ -74,25 +84,22 @@ function decodeSection(
   if (entry && given?.kind === "map") return fillSection(section, given.entries, entry.at, path, filling);
   if (!entry || !given || (given.kind === "nothing" && mayBeEmpty(section)))
     return fillSection(section, [], at, path, filling);
-  if (given.kind !== "refused") {
-    const keys = Object.keys(section).join(", ");
-    filling.faults.add(given.at, path, `${path} is a section; write keys into it (${keys}), or leave it out`);
-  }
+  if (given.kind !== "refused") filling.faults.add(given.at, path, { code: "not-a-section" });
   return undefined;
 }
 
 const isLength = (row: Row): boolean => row.kind === "number" && row.quantity === "length";
 
-function decodeRow(row: Row, entry: RawEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
+function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
+  const units = filling.units ?? "mm";
   if (entry) {
     filling.rows.add(path);
     if (entry.value.kind === "refused" || (filling.units === undefined && isLength(row))) return undefined;
-    const reading = decodeValue(entry.value, row, filling.units ?? "mm");
+    const reading = decodeValue(entry.value, row, units);
     if ("value" in reading) return reading.value;
-    filling.faults.add(entry.value.at, path, reading.fault);
+    filling.faults.add(entry.value.at, path, { ...reading.fault, units });
     return undefined;
   }
-  if (row.kind === "number" && row.required)
-    filling.faults.add(at, path, `${path} is missing: ${row.help} Write ${allowedText(row, filling.units ?? "mm")}`);
+  if (row.kind === "number" && row.required) filling.faults.add(at, path, { code: "missing", units });
   return row.default;
 }

@@ -1,7 +1,7 @@
 // The parameters told to a maker: a Markdown table and a commented first design, both derived from the table.
 import { isRow, type NumberRow, type Row, rowsOf, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
 import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
-import { allowedText } from "./value.ts";
+import { allowedText } from "./allowed-text.ts";
 
 // What is no default: an invented iron of a common size, since the maker measures another, and the paper and the drill that go
 // with inches: a 3/8 in tenon in a 25/64 in hole, where 0.2 mm over the tenon would ask for a drill that nobody sells.

@@ -1,11 +1,12 @@
 // Door to the design: what the maker typed → plain numbers, or every fault with its place.
 export type { Design } from "../table/index.ts";
+export { LARGEST_FILE } from "../yaml/source.ts";
 export type { DesignResult } from "./decode.ts";
+export type { Fault } from "./fault.ts";
+export { faultText } from "./fault-text.ts";
 export { parameterTable, starterDesign } from "./guide.ts";
 export { rowAt, valueAt, withValue } from "./path.ts";
-export type { Fault } from "./raw-node.ts";
 export { completeDesign, readDesign } from "./read.ts";
 export { designSchema } from "./schema.ts";
-export { LARGEST_FILE, readPlainText } from "./source.ts";
 export { removeValue } from "./value-removal.ts";
 export { setValue } from "./value-update.ts";

@@ -1,18 +1,19 @@
 // Plain values → what was given; there is no file, so every place is line 0.
-import type { Faults, RawNode } from "./raw-node.ts";
+import type { DesignNode } from "./design-nodes.ts";
+import type { DesignFaults } from "./fault.ts";
 
 const NOWHERE = { line: 0, column: 0 };
 const DEEPEST = 20; // levels: the table has three, and a value may hold itself
 
 /** What nested plain values give; a key whose value is undefined counts as left out. */
-export function fromObject(values: unknown, faults: Faults): RawNode | undefined {
+export function fromObject(values: unknown, faults: DesignFaults): DesignNode | undefined {
   const given = nodeOfValue(values, 0);
   if (given.kind === "map") return given;
-  faults.add(NOWHERE, "", "a design is an object of keys and values");
+  faults.add(NOWHERE, "", { code: "not-an-object" });
   return undefined;
 }
 
-function nodeOfValue(value: unknown, depth: number): RawNode {
+function nodeOfValue(value: unknown, depth: number): DesignNode {
   const at = NOWHERE;
   if (value === null || value === undefined) return { kind: "nothing", at };
   if (typeof value === "number") return { kind: "number", at, value };

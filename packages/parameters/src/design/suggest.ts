@@ -1,6 +1,7 @@
 // What an unknown key was probably meant to be.
+import { editDistance } from "../edit-distance.ts";
 import { isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
-import { sanitizeForMessage } from "./raw-node.ts";
+import { sanitizeForMessage } from "../yaml/fault.ts";
 
 const NAMES = collectNames(TABLE);
 
@@ -31,7 +32,7 @@ function suggestKey(key: string, path: string, section: TableSection): string {
 export function nearestWord(word: string, known: readonly string[]): string | undefined {
   if (word.length > 40) return undefined;
   const [best] = known
-    .map((name) => ({ name, slips: damerauDistance(normalizeWord(word), normalizeWord(name)) }))
+    .map((name) => ({ name, slips: editDistance(normalizeWord(word), normalizeWord(name)) }))
     .sort((a, b) => a.slips - b.slips);
   return best && best.slips <= Math.max(1, Math.floor(best.name.length / 3)) ? best.name : undefined;
 }
@@ -50,23 +51,6 @@ function collectNames(section: TableSection, prefix = ""): { key: string; path: 
     { key, path: prefix + key },
     ...(isRow(entry) ? [] : collectNames(entry, `${prefix}${key}.`)),
   ]);
-}
-
-/** Letters added, lost or changed, and neighbours exchanged. @see Damerau 1964; Levenshtein 1966 */
-function damerauDistance(a: string, b: string): number {
-  let before: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i += 1) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j += 1) {
-      const changed = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
-      const exchanged = swapped ? (before[j - 2] ?? 0) + 1 : changed;
-      row.push(Math.min(changed, exchanged, (last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1));
-    }
-    [before, last] = [last, row];
-  }
-  return last[b.length] ?? 0;
 }
 
 /** Every dotted path of the table, for messages about one that does not exist. */

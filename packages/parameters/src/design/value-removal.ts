@@ -1,8 +1,10 @@
 // One value taken out of a maker's file again. Every other byte stays as it was; a comment behind the value stays too.
-import { isMap, type Pair, parseDocument, type Scalar, type YAMLMap } from "yaml";
+import { isMap, type Pair, type YAMLMap } from "yaml";
+import { endOf, pairAt, parseEditableMap, splitByteOrderMark, startOf } from "../yaml/editable-map.ts";
+import { applyEdits, type Edit } from "../yaml/edits.ts";
+import { faultText } from "./fault-text.ts";
 import { rowAt } from "./path.ts";
 import { readDesign } from "./read.ts";
-import { PARSE_OPTIONS } from "./yaml-nodes.ts";
 
 /**
  * The text without one value, so that the table's default holds, or nothing where the table has none (what is measured).
@@ -15,41 +17,35 @@ export function removeValue(source: string, path: string): string {
   const row = rowAt(path);
   if (row.kind === "number" && row.required) throw new Error(`a design cannot be without ${path}`);
   const read = readDesign(source, "");
-  if (!read.ok) throw new Error(`a value is taken out of a sound design only; ${read.faults[0]?.message}`);
-  const bom = source.startsWith("\ufeff") ? "\ufeff" : "";
-  const text = source.slice(bom.length);
-  return bom + removeKey(text, parseDocument(text, PARSE_OPTIONS).contents as YAMLMap, path.split("."));
+  if (!read.ok) throw new Error(`a value is taken out of a sound design only; ${read.faults.map(faultText)[0]}`);
+  const { mark, text } = splitByteOrderMark(source);
+  return mark + applyEdits(text, removeKey(text, parseEditableMap(text), path.split(".")));
 }
 
-function removeKey(text: string, map: YAMLMap, [key = "", ...rest]: string[]): string {
-  const at = map.items.findIndex((pair) => keyOf(pair).value === key);
-  const pair = map.items[at];
-  if (!pair) return text;
-  if (rest.length > 0) return isMap(pair.value) ? removeKey(text, pair.value, rest) : text;
-  return map.flow ? removeFromFlow(text, map, at) : removeLines(text, pair);
+function removeKey(text: string, map: YAMLMap, [key = "", ...rest]: string[]): Edit[] {
+  const pair = pairAt(map, key);
+  if (!pair) return [];
+  if (rest.length > 0) return isMap(pair.value) ? removeKey(text, pair.value, rest) : [];
+  return [map.flow ? removeFromFlow(text, map, pair) : removeLines(text, pair)];
 }
 
 /** With the comma behind it, or the one before it where it is the last. A comment between stays, and is no comma. */
-function removeFromFlow(text: string, { items }: YAMLMap, at: number): string {
-  const pair = items[at]!;
-  const [start, behind] = [keyOf(pair).range![0], text.slice(endOf(pair))];
-  const next = /^((?:\s|#.*)*),[ \t]*/.exec(behind);
-  if (next) return text.slice(0, start) + (next[1]!.includes("#") ? next[1] : "") + behind.slice(next[0].length);
-  const previous = items[at - 1];
+function removeFromFlow(text: string, { items }: YAMLMap, pair: Pair): Edit {
+  const [start, end] = [startOf(pair), endOf(pair)];
+  const next = /^((?:\s|#.*)*),[ \t]*/.exec(text.slice(end));
+  if (next) return { start, end: end + next[0].length, text: next[1]!.includes("#") ? next[1]! : "" };
+  const previous = items[items.indexOf(pair) - 1];
   const isBare = previous && /^\s*,\s*$/.test(text.slice(endOf(previous), start));
-  return text.slice(0, isBare ? endOf(previous) : start) + behind; // else a comment: then it is YAML, which takes a last comma
+  return { start: isBare ? endOf(previous) : start, end, text: "" }; // else a comment: then it is YAML, which takes a last comma
 }
 
 /** With its line or lines; a comment at the end of the last becomes a line of its own. */
-function removeLines(text: string, pair: Pair): string {
-  const start = text.lastIndexOf("\n", keyOf(pair).range![0] - 1) + 1;
+function removeLines(text: string, pair: Pair): Edit {
+  const start = text.lastIndexOf("\n", startOf(pair) - 1) + 1;
   const end = endOf(pair);
-  if (text[end - 1] === "\n") return text.slice(0, start) + text.slice(end); // a block of text owns its last line end
+  if (text[end - 1] === "\n") return { start, end, text: "" }; // a block of text owns its last line end
   const rest = /^[^\r\n]*(\r?\n|$)/.exec(text.slice(end))![0];
   const comment = rest.indexOf("#");
-  const kept = comment < 0 ? "" : text.slice(start, keyOf(pair).range![0]) + rest.slice(comment);
-  return text.slice(0, start) + kept + text.slice(end + rest.length);
+  const kept = comment < 0 ? "" : text.slice(start, startOf(pair)) + rest.slice(comment);
+  return { start, end: end + rest.length, text: kept };
 }
-
-const keyOf = (pair: Pair): Scalar => pair.key as Scalar;
-const endOf = (pair: Pair): number => ((pair.value as Scalar | null)?.range ?? keyOf(pair).range)![1];

@@ -46,9 +46,13 @@ const ratio = (formula: string, help: string, of: Evaluate, source = GEOMETRY): 
 /** glueGap = bedTipX − rampTipX; below 0 the blocks' tips collide. */
 export const glueGap = ({ points }: Elevation): number => points.bedTip.x - points.rampTip.x;
 
+/** How much of the feather chamfer stands in the wood that truing takes off, mm. */
+export const chamferBeforeTruing = ({ bed, sole }: Elevation["design"]): number =>
+  Math.min(bed.featherChamfer, sole.allowance);
+
 /** How much of the feather chamfer's help there is before the sole is trued: c·cot β with c at most the allowance. mm. */
 export const chamferGain = ({ design, frame }: Pick<Elevation, "design" | "frame">): number =>
-  Math.min(design.bed.featherChamfer, design.sole.allowance) * cotDeg(frame.bedAngle);
+  chamferBeforeTruing(design) * cotDeg(frame.bedAngle);
 
 const greatestAllowance = (e: Elevation): number => {
   const { opening } = e.design.mouth;

@@ -11,6 +11,7 @@ export {
 } from "./blocks.ts";
 export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type Points } from "./elevation.ts";
 export {
+  chamferBeforeTruing,
   chamferGain,
   elevationFigures,
   evaluateFigures,
@@ -21,7 +22,7 @@ export {
   figureValue,
   glueGap,
 } from "./figures.ts";
-export { bedXAt, type Frame, ironToPlane, planeToIron } from "./frame.ts";
+export { bedXAt, type Frame, type FrameOf, frameOver, ironToPlane, type PointOf, planeToIron } from "./frame.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export {
   ROOM_WANTED,
@@ -32,16 +33,16 @@ export {
 } from "./pin-placement.ts";
 export { pinLengths } from "./pin-section.ts";
 export {
-  closestOnRamp,
-  curvedRamp,
   distanceToRamp,
   type Ramp,
+  type RampOf,
   rampAngle,
   rampAngleAt,
   rampPath,
   rampShape,
   rampXAt,
 } from "./ramp.ts";
+export { closestOnRamp, curvedRamp, rampOver } from "./ramp-formulas.ts";
 export { type Recess, recessEdge, recessOf } from "./recess.ts";
 export { bedLineTopS, capIronSurface, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
 export {

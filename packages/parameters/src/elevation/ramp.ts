@@ -1,35 +1,26 @@
 // The front block's slope: one straight cut, or a wear, an arc tangent to it and a straight exit. Convex toward the throat.
 
-import {
-  acosDeg,
-  arc,
-  cosDeg,
-  cotDeg,
-  distance,
-  line,
-  orientation,
-  type Point,
-  point,
-  type Segment,
-  sinDeg,
-} from "@lamplane/geometry";
+import { acosDeg, arc, cosDeg, cotDeg, line, type Point, point, type Segment } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
+import type { PointOf } from "./frame.ts";
+import { closestOnRamp, curvedRamp } from "./ramp-formulas.ts";
 
-export interface Ramp {
+export interface RampOf<N> {
   readonly shape: "straight" | "curved";
   /** Angle from the sole at the sole: ρ, or the wear's. */
-  readonly angle: number;
+  readonly angle: N;
   /** Where the ramp meets the trued sole. */
-  readonly foot: Point;
+  readonly foot: PointOf<N>;
   /** Radius of the curve, and where it begins, ends and has its centre; absent for a straight ramp. */
   readonly curve?: {
-    readonly radius: number;
-    readonly begin: Point;
-    readonly end: Point;
-    readonly centre: Point;
-    readonly exitAngle: number;
+    readonly radius: N;
+    readonly begin: PointOf<N>;
+    readonly end: PointOf<N>;
+    readonly centre: PointOf<N>;
+    readonly exitAngle: N;
   };
 }
+export type Ramp = RampOf<number>;
 
 /** Straight ramps stop here: common practice, a steeper bed leaves their throat too narrow. */
 const STRAIGHT_UP_TO = 50;
@@ -52,22 +43,6 @@ export function rampAtOpening(design: Design, mouthX: number, radius: number): R
   const foot = point(mouthX - design.mouth.opening, 0);
   if (rampShape(design) === "straight" || !isCurvePossible(design)) return { shape: rampShape(design), angle, foot };
   return curvedRamp(angle, foot, { ...design.ramp, radius });
-}
-
-/** A wear at `angle` from its foot up to `wearHeight`, an arc tangent to it, a straight exit. mm, degrees. */
-export function curvedRamp(
-  angle: number,
-  foot: Point,
-  {
-    wearHeight,
-    exitAngle,
-    radius,
-  }: { readonly wearHeight: number; readonly exitAngle: number; readonly radius: number },
-): Ramp {
-  const begin = point(foot.x - wearHeight * cotDeg(angle), wearHeight);
-  const centre = point(begin.x - radius * sinDeg(angle), begin.y - radius * cosDeg(angle));
-  const end = point(centre.x + radius * sinDeg(exitAngle), centre.y + radius * cosDeg(exitAngle));
-  return { shape: "curved", angle, foot, curve: { radius, begin, end, centre, exitAngle } };
 }
 
 /** Whether the curve can lean toward the toe at all: its exit must lie flatter than its wear. */
@@ -99,35 +74,6 @@ export function rampXAt({ angle, foot, curve }: Ramp, y: number): number {
 export function rampAngleAt({ angle, curve }: Ramp, y: number): number {
   if (!curve || y <= curve.begin.y) return angle;
   return y >= curve.end.y ? curve.exitAngle : acosDeg((y - curve.centre.y) / curve.radius);
-}
-
-/** What of a ramp lies nearest to a point: how far, negative inside the front block, and square to what. mm. */
-export interface ClosestOnRamp {
-  readonly part: "wear" | "curve" | "exit";
-  readonly distance: number;
-  /** Direction off the ramp, of length 1; off the curve it has none at the curve's own centre. */
-  readonly normal: Point;
-}
-
-/** The front block is convex, so the largest distance from any line that touches it is the distance from it. */
-export function closestOnRamp({ angle, foot, curve }: Ramp, p: Point): ClosestOnRamp {
-  const wear = point(sinDeg(angle), cosDeg(angle));
-  const toWear = (p.x - foot.x) * wear.x + p.y * wear.y;
-  if (!curve) return { part: "wear", distance: toWear, normal: wear };
-  const { end, exitAngle, centre, radius, begin } = curve;
-  const exit = point(sinDeg(exitAngle), cosDeg(exitAngle));
-  const toExit = (p.x - end.x) * exit.x + (p.y - end.y) * exit.y;
-  const onCurve = orientation(begin, p, centre) >= 0 && orientation(p, end, centre) >= 0;
-  const away = distance(p, centre);
-  if (onCurve && away - radius >= Math.max(toWear, toExit))
-    return {
-      part: "curve",
-      distance: away - radius,
-      normal: point((p.x - centre.x) / away, (p.y - centre.y) / away),
-    };
-  return toWear >= toExit
-    ? { part: "wear", distance: toWear, normal: wear }
-    : { part: "exit", distance: toExit, normal: exit };
 }
 
 /** Distance from the ramp to a point, square to it; negative inside the front block. mm. */

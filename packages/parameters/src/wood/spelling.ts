@@ -1,4 +1,5 @@
 // Names of woods compared as people write them: order, case, accents, spaces and punctuation carry no meaning.
+import { editDistance } from "../edit-distance.ts";
 
 /** Names offered for one that is not known: as many as can be read at a glance. */
 const OFFERED = 3;
@@ -36,17 +37,3 @@ function nameDistance(words: readonly string[], candidate: readonly string[]): n
 
 /** 0 for the same word, 1 for words with nothing in common. */
 const wordDistance = (a: string, b: string): number => editDistance(a, b) / Math.max(a.length, b.length);
-
-/** Letters to insert, drop or change to make one word of the other. @see Levenshtein distance */
-function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const above = row;
-    row = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const change = above[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      row.push(Math.min(change, above[j]! + 1, row[j - 1]! + 1));
-    }
-  }
-  return row[b.length]!;
-}

@@ -4,7 +4,7 @@ import { asBuiltPlane } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, mayBeBuilt } from "@lamplane/bench/checks";
 import { zipArchive } from "@lamplane/export/bytes";
 import { makePackContent } from "@lamplane/export/content";
-import { readDesign } from "@lamplane/parameters/design";
+import { faultText, readDesign } from "@lamplane/parameters/design";
 import type { PackRequest, PackResponse } from "./pack-protocol.ts";
 
 declare const LAMPLANE_VERSION: string;
@@ -20,7 +20,7 @@ let cachedPack: { text: string; files: Awaited<ReturnType<typeof makePackContent
 async function makeFiles(text: string) {
   if (cachedPack?.text === text) return cachedPack.files;
   const reading = readDesign(text, "");
-  if (!reading.ok) throw new Error(reading.faults[0]?.message);
+  if (!reading.ok) throw new Error(reading.faults.map(faultText)[0]);
   const { design } = reading;
   const plane = asBuiltPlane(design);
   const findings = checkWithoutCures(plane);

@@ -1,5 +1,5 @@
 // What was not understood: a value that was typed, or a file that was opened. The sheet keeps showing the last good design.
-import type { Fault } from "@lamplane/parameters/design";
+import { type Fault, faultText } from "@lamplane/parameters/design";
 import { html } from "../elements.ts";
 import { parameterName } from "../state/format.ts";
 
@@ -14,9 +14,12 @@ export interface FaultList {
 
 /** Faults in words, each with its place. */
 export const faultTexts = (faults: readonly Fault[]): string[] =>
-  faults.map(({ file, line, column, path, message }) =>
-    [line > 0 ? `${file} line ${line}, column ${column}` : "", path, message].filter((part) => part !== "").join(": "),
-  );
+  faults.map((fault) => {
+    const { file, line, column, path } = fault;
+    return [line > 0 ? `${file} line ${line}, column ${column}` : "", path, faultText(fault)]
+      .filter((part) => part !== "")
+      .join(": ");
+  });
 
 const MOST = 8; // faults shown at once: the rest are told when these are mended
 

@@ -1,7 +1,6 @@
 // Bytes or text → text that is safe to parse: bounded, valid UTF-8, no hidden characters.
 import { LineCounter } from "yaml";
-import { DEEPEST, tooDeepAt } from "./nesting.ts";
-import { type Fault, Faults, type SourcePosition } from "./raw-node.ts";
+import type { FaultDetail, Faults, SourcePosition } from "./fault.ts";
 
 declare const TextDecoder: new (label: string, options?: { fatal?: boolean }) => { decode(bytes: Uint8Array): string };
 
@@ -18,10 +17,13 @@ export interface SourceText {
   readonly lines: LineCounter;
 }
 
-/** The text of a design file with its line starts, or nothing, with the faults told. */
-export function readSource(source: string | Uint8Array, faults: Faults): SourceText | undefined {
+/** The text of a maker's file with its line starts, or nothing, with the faults added. */
+export function readSource<D extends FaultDetail>(
+  source: string | Uint8Array,
+  faults: Faults<D>,
+): SourceText | undefined {
   if (source.length > LARGEST_FILE) {
-    faults.add(START, "", `the file is larger than ${LARGEST_FILE / 1024} kB; one filled in takes less than 10 kB`);
+    faults.add(START, "", { code: "file-too-large", mostBytes: LARGEST_FILE });
     return undefined;
   }
   const text = (typeof source === "string" ? source : new TextDecoder("utf-8").decode(source)).replace(/^\ufeff/, "");
@@ -29,28 +31,10 @@ export function readSource(source: string | Uint8Array, faults: Faults): SourceT
   const spoiled = typeof source === "string" ? -1 : invalidUtf8At(text, source);
   if (text.includes("\0") || spoiled >= 0) {
     const at = positionAt(lines, spoiled >= 0 ? spoiled : text.indexOf("\0"));
-    faults.add(at, "", "this is not UTF-8 text; save it as plain text in UTF-8");
+    faults.add(at, "", { code: "not-utf8" });
     return undefined;
   }
   return reportHidden(text, lines, faults) ? undefined : { text, lines };
-}
-
-/**
- * The text of any plain-text file that a maker names, read with a design's care: bounded, UTF-8, nothing hidden, not nested
- * deeper than the parser bears; or every fault with its place.
- * @param file its name, for the faults only; nothing is opened
- */
-export function readPlainText(
-  source: string | Uint8Array,
-  file: string,
-): { readonly text: string; readonly faults?: undefined } | { readonly faults: readonly Fault[] } {
-  const faults = new Faults(file);
-  const read = readSource(source, faults);
-  const deep = read && tooDeepAt(read.text);
-  if (read && deep === undefined) return { text: read.text };
-  if (read && deep !== undefined)
-    faults.add(positionAt(read.lines, deep), "", `the file is nested more than ${DEEPEST} levels deep`);
-  return { faults: faults.sorted() };
 }
 
 export const START: SourcePosition = { line: 1, column: 1 };
@@ -80,12 +64,12 @@ function invalidUtf8At(text: string, bytes: Uint8Array): number {
   }
 }
 
-function reportHidden(text: string, lines: LineCounter, faults: Faults): boolean {
+function reportHidden<D extends FaultDetail>(text: string, lines: LineCounter, faults: Faults<D>): boolean {
   let found = false;
   for (const match of text.matchAll(new RegExp(HIDDEN, "gu"))) {
     found = true;
-    const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
-    faults.add(positionAt(lines, match.index), "", `a character that does not show (U+${code}) stands here; delete it`);
+    const codePoint = match[0].codePointAt(0) ?? 0;
+    faults.add(positionAt(lines, match.index), "", { code: "hidden-character", codePoint });
   }
   return found;
 }

@@ -1,0 +1,33 @@
+// A formula written once over any kind of number: plain ones, or ones that carry their derivatives.
+import { cosDeg, sinDeg } from "../trig.ts";
+
+/** What a formula may do with its numbers; angles in degrees. */
+export interface Arithmetic<N> {
+  constant(value: number): N;
+  /** The plain number in it, to decide by. */
+  value(n: N): number;
+  add(a: N, b: N): N;
+  subtract(a: N, b: N): N;
+  multiply(a: N, b: N): N;
+  divide(a: N, b: N): N;
+  sqrt(a: N): N;
+  sinDeg(angle: N): N;
+  cosDeg(angle: N): N;
+}
+
+export const REAL: Arithmetic<number> = {
+  constant: (value) => value,
+  value: (n) => n,
+  add: (a, b) => a + b,
+  subtract: (a, b) => a - b,
+  multiply: (a, b) => a * b,
+  divide: (a, b) => a / b,
+  sqrt: Math.sqrt,
+  sinDeg,
+  cosDeg,
+};
+
+/** Tangent of an angle in degrees. */
+export const tanOver = <N>(on: Arithmetic<N>, angle: N): N => on.divide(on.sinDeg(angle), on.cosDeg(angle));
+/** Cotangent of an angle in degrees. */
+export const cotOver = <N>(on: Arithmetic<N>, angle: N): N => on.divide(on.cosDeg(angle), on.sinDeg(angle));

@@ -1,0 +1,45 @@
+// What can be wrong with a design, as data; the sentences are in fault-text.ts.
+import type { Units } from "../units.ts";
+import type { Fault as FaultOf, Faults as FaultsOf, SourceDetail } from "../yaml/fault.ts";
+import type { YamlFeature } from "../yaml/raw-node.ts";
+
+/** A single value against its row. */
+export type ValueDetail =
+  | { readonly code: "no-value" }
+  /** Something else than a value: `what` says it in words. */
+  | { readonly code: "not-a-value"; readonly what: string }
+  /** A bare number for a text or a word. */
+  | { readonly code: "number-for-text"; readonly read: string }
+  | { readonly code: "nothing-solves" }
+  | { readonly code: "not-a-number"; readonly read: string; readonly reason: string }
+  | { readonly code: "not-finite"; readonly read: string }
+  /** `value` in mm, degrees or the row's own unit. */
+  | { readonly code: "out-of-limits"; readonly read: string; readonly value: number }
+  | { readonly code: "not-whole"; readonly read: string }
+  | { readonly code: "hidden-in-text" }
+  | { readonly code: "empty-text" }
+  | { readonly code: "text-too-long"; readonly length: number }
+  | { readonly code: "text-not-of-pattern"; readonly read: string }
+  | { readonly code: "unknown-choice"; readonly read: string };
+
+/** `units` is the unit of a bare length in the file, in which limits are written. */
+export type DesignDetail =
+  | (ValueDetail & { readonly units: Units })
+  | { readonly code: "missing"; readonly units: Units }
+  | { readonly code: "not-yaml"; readonly problem: string }
+  | { readonly code: "second-document" }
+  | { readonly code: "yaml-directive" }
+  | { readonly code: "yaml-feature"; readonly feature: YamlFeature; readonly of: "key" | "value" }
+  | { readonly code: "merge-key" }
+  | { readonly code: "key-not-a-word" }
+  | { readonly code: "doubled-key"; readonly key: string; readonly firstLine: number }
+  | { readonly code: "empty-design" }
+  | { readonly code: "not-a-design" }
+  | { readonly code: "not-an-object" }
+  /** `section` is its path; `isAlone` where no value stands behind the key. */
+  | { readonly code: "unknown-key"; readonly key: string; readonly section: string; readonly isAlone: boolean }
+  | { readonly code: "not-a-section" };
+
+/** Something in a design that was not understood, with its place. */
+export type Fault = FaultOf<DesignDetail | SourceDetail>;
+export type DesignFaults = FaultsOf<DesignDetail>;
