@@ -1,7 +1,7 @@
 // Everything that stands on the sheet, drawn from what the worker answers. Each redraw is timed.
 import type { Finding } from "@lamplane/bench/checks";
 import type { FigureWords, SheetPlane, SheetWords, StageName, WorkerResponse } from "../protocol.ts";
-import type { DisplayUnits } from "../state/format.ts";
+import { displayUnits } from "../state/format.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 
@@ -60,7 +60,7 @@ export class DrawingView {
   }
 
   addCures(findings: readonly Finding[]): void {
-    if (this.#plane) this.#parts.notes.addCures(findings, styleOf(this.#plane));
+    if (this.#plane) this.#parts.notes.addCures(findings, displayUnits(this.#plane.design));
     this.#drawLeaders();
   }
 
@@ -99,8 +99,3 @@ export class DrawingView {
     });
   }
 }
-
-const styleOf = ({ design }: SheetPlane): DisplayUnits => ({
-  units: design.units,
-  smallestFraction: design.shop.smallestFraction,
-});

@@ -4,7 +4,7 @@ import { type NumberRow, type Row, rowsOf, TABLE, UNIT_OF } from "@lamplane/para
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { type DisplayUnits, parameterName } from "../state/format.ts";
+import { type DisplayUnits, displayUnits, parameterName } from "../state/format.ts";
 
 export interface Schedule {
   readonly element: HTMLElement;
@@ -39,7 +39,7 @@ export function createSchedule(handlers: ControlHandlers): Schedule {
     plane = next;
     if (!element.open) return;
     lines ??= buildLines(body, handlers);
-    const style: DisplayUnits = { units: next.design.units, smallestFraction: next.design.shop.smallestFraction };
+    const style = displayUnits(next.design);
     for (const line of lines) line.update(next, style);
   };
   element.addEventListener("toggle", () => plane && show(plane));

@@ -37,6 +37,11 @@ export const toPixels = ({ perMm, origin }: Scale, { x, y }: SheetPoint): SheetP
   y: origin.y - y * perMm,
 });
 
+export const toSheet = ({ perMm, origin }: Scale, { x, y }: SheetPoint): SheetPoint => ({
+  x: (x - origin.x) / perMm,
+  y: (origin.y - y) / perMm,
+});
+
 /** Lines of one dimension and where its number goes: its middle, or the end that is fixed. */
 export interface LaidDimension {
   readonly lines: string;

@@ -2,7 +2,7 @@
 import { atan2Deg } from "@lamplane/geometry";
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPlane, SheetPoint } from "../protocol.ts";
-import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import { type DisplayUnits, displayUnits, formatWithUnit, parameterName } from "../state/format.ts";
 import type { Field } from "./field.ts";
 
 export interface MeasureTool {
@@ -53,10 +53,7 @@ export function createMeasureTool(field: Field): MeasureTool {
         setAttributes(dot, { cx: x, cy: y });
       },
     );
-    result.textContent = resultText(a, b, {
-      units: plane.design.units,
-      smallestFraction: plane.design.shop.smallestFraction,
-    });
+    result.textContent = resultText(a, b, displayUnits(plane.design));
     from.value = "name" in ends[0] ? ends[0].name : "";
     to.value = "name" in ends[1] ? ends[1].name : "";
   };

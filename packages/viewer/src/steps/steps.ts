@@ -11,7 +11,7 @@ import {
   type StageName,
 } from "../protocol.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { type DisplayUnits, figureName, formatWithUnit } from "../state/format.ts";
+import { type DisplayUnits, displayUnits, figureName, formatWithUnit } from "../state/format.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
@@ -45,7 +45,7 @@ export function createSteps(goTo: (stage: StageName) => void, handlers: ControlH
     element,
     show({ bench, lost: otherwise }, plane, stage, figures) {
       for (const { input } of choices) input.checked = input.value === stage;
-      const style: DisplayUnits = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+      const style = displayUnits(plane.design);
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
       if (shown !== key) {
         measures.clear();
