@@ -1,6 +1,6 @@
 // The body beside the elevation: the canvas with the names of the parts over it, and its tools.
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
-import type { BodyInfo, PartMesh } from "../protocol.ts";
+import type { BodyInfo, PartMesh } from "../protocol/body-data.ts";
 import { bodyKeyAction, createBodyTools } from "./body-tools.ts";
 import { type NamedPart, nameLinePath, partLabel, placeNames } from "./name-layout.ts";
 import { type BodyState, INITIAL_STATE } from "./part-set.ts";

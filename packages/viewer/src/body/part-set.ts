@@ -1,6 +1,6 @@
 // All parts in the scene: made, refilled and taken away as the design changes; moved, cut and coloured together.
 import { Box3, type Camera, type Scene, type Vector2, Vector3 } from "three";
-import type { BodyInfo, PartMesh } from "../protocol.ts";
+import type { BodyInfo, PartMesh } from "../protocol/body-data.ts";
 import { explodedOffset, makePartLook, readTones } from "./looks.ts";
 import { createPartObject, type PartObject } from "./part-object.ts";
 

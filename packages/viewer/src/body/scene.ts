@@ -1,6 +1,6 @@
 // The body in space: a drawing that turns. It is drawn only when something has changed.
 import { type Box3, Scene, Vector2, Vector3, WebGLRenderer } from "three";
-import type { PartMesh } from "../protocol.ts";
+import type { PartMesh } from "../protocol/body-data.ts";
 import type { BodyView } from "./body-views.ts";
 import { createCameraRig, faceView, fitCamera, MARGIN, setAspect, turnCamera, zoomCamera } from "./camera-rig.ts";
 import { type BodyState, PartSet } from "./part-set.ts";

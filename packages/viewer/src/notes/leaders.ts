@@ -1,6 +1,6 @@
 // Leader lines from the notes to where the trouble is on the elevation, each ending in the note's number in a ring.
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
-import type { SheetPoint } from "../protocol.ts";
+import type { SheetPoint } from "../protocol/view.ts";
 import type { VisibleNote } from "./notes.ts";
 
 export interface Leaders {

@@ -4,7 +4,7 @@ import type { Cure, Finding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import type { SheetWords } from "../protocol.ts";
+import type { SheetWords } from "../protocol/sheet-data.ts";
 import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
 
 export interface VisibleNote {

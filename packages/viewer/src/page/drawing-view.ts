@@ -1,6 +1,7 @@
 // Everything that stands on the sheet, drawn from what the worker answers. Each redraw is timed.
 import type { Finding } from "@lamplane/bench/checks";
-import type { FigureWords, SheetPlane, SheetWords, StageName, WorkerResponse } from "../protocol.ts";
+import type { WorkerResponse } from "../protocol/messages.ts";
+import type { FigureWords, SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
 import { displayUnits } from "../state/format.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";

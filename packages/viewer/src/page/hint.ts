@@ -2,8 +2,15 @@
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import type { FigureWords, SheetPlane } from "../protocol.ts";
-import { type DisplayUnits, displayUnits, figureName, formatWithUnit, limitsText, parameterName } from "../state/format.ts";
+import type { FigureWords, SheetPlane } from "../protocol/sheet-data.ts";
+import {
+  type DisplayUnits,
+  displayUnits,
+  figureName,
+  formatWithUnit,
+  limitsText,
+  parameterName,
+} from "../state/format.ts";
 
 export interface HintSource {
   readonly figures: () => Readonly<Record<string, FigureWords>>;

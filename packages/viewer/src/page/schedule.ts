@@ -2,7 +2,7 @@
 import { valueAt } from "@lamplane/parameters/design";
 import { type NumberRow, type Row, rowsOf, TABLE, UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import type { SheetPlane } from "../protocol.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { type DisplayUnits, displayUnits, parameterName } from "../state/format.ts";
 

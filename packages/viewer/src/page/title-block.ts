@@ -1,7 +1,7 @@
 // The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
 import { toMillimetres } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
-import type { SheetPlane } from "../protocol.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { displayUnits, formatOnDrawing } from "../state/format.ts";
 
 export interface TitleBlock {

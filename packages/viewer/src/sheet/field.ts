@@ -1,6 +1,7 @@
 // One view on the sheet: its lines in SVG, its numbers over them. While the hand is on a number the scale stands still.
 import { html } from "../elements.ts";
-import type { SheetPlane, SheetPoint, View } from "../protocol.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import type { SheetPoint, View } from "../protocol/view.ts";
 import { type Scale, toPixels, toSheet } from "./layout.ts";
 import type { ControlHandlers } from "./number-control.ts";
 import { createNumberLayer } from "./number-layer.ts";

@@ -1,6 +1,6 @@
 // From mm to pixels: the largest scale that fits, and where each dimension's lines and number stand. Pixels, y down.
 import { cosDeg, sinDeg } from "@lamplane/geometry";
-import type { Dimension, DimensionShape, SheetPoint, View } from "../protocol.ts";
+import type { Dimension, DimensionShape, SheetPoint, View } from "../protocol/view.ts";
 
 /** Room round a view for its dimensions, px. */
 export interface Padding {

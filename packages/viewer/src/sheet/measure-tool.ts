@@ -1,7 +1,8 @@
 // Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
 import { atan2Deg } from "@lamplane/geometry";
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
-import type { SheetPlane, SheetPoint } from "../protocol.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import type { SheetPoint } from "../protocol/view.ts";
 import { type DisplayUnits, displayUnits, formatWithUnit, parameterName } from "../state/format.ts";
 import type { Field } from "./field.ts";
 

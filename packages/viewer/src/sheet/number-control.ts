@@ -1,7 +1,7 @@
 // A number on the sheet that can be typed, dragged and stepped. The row of the parameter table gives its name, limits and step.
 import type { NumberRow } from "@lamplane/parameters/table";
 import { html, setAttributes } from "../elements.ts";
-import type { ParameterChange } from "../protocol.ts";
+import type { ParameterChange } from "../protocol/sheet-data.ts";
 import { parameterName } from "../state/format.ts";
 import { attachDragging, attachKeys } from "./number-input.ts";
 import {

@@ -2,7 +2,8 @@
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import type { Dimension, SheetPlane } from "../protocol.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import type { Dimension } from "../protocol/view.ts";
 import { type DisplayUnits, displayUnits, formatOnDrawing } from "../state/format.ts";
 import type { LaidDimension } from "./layout.ts";
 import { autoPosition } from "./number-box.ts";

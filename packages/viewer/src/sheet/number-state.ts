@@ -1,6 +1,6 @@
 // What a number on the sheet holds, and what typing or stepping makes of it. Plain data, no element.
 import type { NumberRow } from "@lamplane/parameters/table";
-import type { ChangeValue } from "../protocol.ts";
+import type { ChangeValue } from "../protocol/sheet-data.ts";
 import {
   type DisplayUnits,
   formatOnDrawing,

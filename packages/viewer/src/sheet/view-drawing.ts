@@ -1,6 +1,6 @@
 // The lines of one view in SVG: its strokes and areas, part names, dimension lines; over them what a tool draws.
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
-import type { View, ViewMark } from "../protocol.ts";
+import type { View, ViewMark } from "../protocol/view.ts";
 import { type LaidDimension, type Scale, toPixels } from "./layout.ts";
 
 export interface ViewDrawing {

@@ -1,5 +1,6 @@
 // How a view and its numbers lie on a field of some width: which numbers there is room for, the scale, the place of each. Pure.
-import type { Dimension, SheetPlane, View } from "../protocol.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import type { Dimension, View } from "../protocol/view.ts";
 import { displayUnits } from "../state/format.ts";
 import { layOutApart, type NumberBox } from "./dimension-separation.ts";
 import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale } from "./layout.ts";

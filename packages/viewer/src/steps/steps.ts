@@ -9,7 +9,7 @@ import {
   type SheetWords,
   STAGES,
   type StageName,
-} from "../protocol.ts";
+} from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { type DisplayUnits, displayUnits, figureName, formatWithUnit } from "../state/format.ts";
 

@@ -15,7 +15,7 @@ import {
 import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
-import type { BenchStep, StageName } from "../protocol.ts";
+import type { BenchStep, StageName } from "../protocol/sheet-data.ts";
 
 /** Which steps bring the work to each stage that the sheet shows. */
 const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {

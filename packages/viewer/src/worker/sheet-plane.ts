@@ -3,7 +3,8 @@ import { buildState, figuresAsBuilt, type Loss, lockedParameters, lossText, step
 import { checkWithoutCures, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
+import type { SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
+import type { View } from "../protocol/view.ts";
 import { parameterName } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
 import { solvedValues } from "./solved-values.ts";

@@ -2,7 +2,8 @@
 
 import { boundsOf, point, tessellate } from "@lamplane/geometry";
 import { bedLineTopS, capIronOutline, ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
-import type { Dimension, StageName, View, ViewMark } from "../../protocol.ts";
+import type { StageName } from "../../protocol/sheet-data.ts";
+import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { circlePath, linePath, outlinePath, pathOf } from "../path-data.ts";
 import {
   alongShape,

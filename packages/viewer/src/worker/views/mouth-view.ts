@@ -2,7 +2,7 @@
 
 import { point } from "@lamplane/geometry";
 import { capIronOutline } from "@lamplane/parameters/elevation";
-import type { Dimension, View, ViewMark } from "../../protocol.ts";
+import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { linePath, outlinePath } from "../path-data.ts";
 import {
   alongShape,

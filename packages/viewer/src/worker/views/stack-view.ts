@@ -9,7 +9,7 @@ import {
   transformOutline,
 } from "@lamplane/geometry";
 import { capIronOutline, screwHeadOutline } from "@lamplane/parameters/elevation";
-import type { Dimension, View, ViewMark } from "../../protocol.ts";
+import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { linePath, outlinePath } from "../path-data.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
 

@@ -18,7 +18,7 @@ import {
   elevation,
   stageExtent,
 } from "@lamplane/parameters/elevation";
-import type { StageName } from "../../protocol.ts";
+import type { StageName } from "../../protocol/sheet-data.ts";
 
 export interface StagePlane {
   readonly plane: Elevation;
