@@ -47,8 +47,8 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
   function show({ findings, passed: sound }: SheetWords, holding: boolean) {
     const found = new Map(findings.map((finding) => [finding.code, finding]));
     for (const [code, item] of items) {
-      if (found.has(code)) item.element.classList.remove("is-mended");
-      else if (holding) item.element.classList.add("is-mended");
+      if (found.has(code)) item.element.classList.remove("is-resolved");
+      else if (holding) item.element.classList.add("is-resolved");
       else {
         item.element.remove();
         items.delete(code);

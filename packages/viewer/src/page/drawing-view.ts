@@ -1,4 +1,4 @@
-// Everything that stands on the sheet, drawn from what the worker answers. Each redraw is timed.
+// Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
 import type { Finding } from "@lamplane/bench/checks";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import type { FigureWords, SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
@@ -14,9 +14,9 @@ export class DrawingView {
   /** Whether the hand is on a number: then scales and notes keep their places. */
   isDragging = false;
 
-  constructor(parts: SheetParts, clock: LatencyTimer) {
+  constructor(parts: SheetParts, timer: LatencyTimer) {
     this.#parts = parts;
-    this.#timer = clock;
+    this.#timer = timer;
     parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
   }
 
@@ -37,7 +37,7 @@ export class DrawingView {
     this.#plane = plane;
     this.#drawViews();
     this.#parts.measure.show(plane);
-    void this.#parts.sheet.offsetHeight; // laid out now, so that the time told holds all of it
+    void this.#parts.sheet.offsetHeight; // laid out now, so that the measured time holds all of it
     this.#timer.finish("elevation", requestId);
   }
 

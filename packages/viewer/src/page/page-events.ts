@@ -2,12 +2,12 @@
 import { dropFiles } from "./files.ts";
 import { type HintSource, watchForHints } from "./hint.ts";
 import { type KeyActions, watchKeys } from "./keys.ts";
-import { watchShade } from "./shade.ts";
+import { watchTheme } from "./theme.ts";
 
 interface PageEvents {
   readonly keys: KeyActions;
   readonly hints: HintSource;
-  shadeChanged(): void;
+  themeChanged(): void;
   fileDropped(file: File): void;
   resized(): void;
   printing(isPrinting: boolean): void;
@@ -18,7 +18,7 @@ interface PageEvents {
 export function watchPage(page: HTMLElement, sheet: HTMLElement, events: PageEvents): void {
   watchForHints(page, events.hints);
   watchKeys(events.keys);
-  watchShade(events.shadeChanged);
+  watchTheme(events.themeChanged);
   dropFiles(page, events.fileDropped);
   new ResizeObserver(() => events.resized()).observe(sheet);
   addEventListener("beforeprint", () => events.printing(true));

@@ -12,8 +12,6 @@ export interface Schedule {
 }
 
 interface ScheduleLine {
-  readonly path: string;
-  readonly row: Row;
   update(plane: SheetPlane, style: DisplayUnits): void;
 }
 
@@ -75,7 +73,7 @@ function createLine(
         ? createChoiceLine(path, row, handlers)
         : createTextLine(path, handlers);
   list.append(html("div", {}, html("dt", {}, short), html("dd", {}, element)));
-  return { path, row, update };
+  return { update };
 }
 
 type LineControl = { element: HTMLElement; update: ScheduleLine["update"] };
@@ -90,7 +88,6 @@ function createNumberLine(path: string, row: NumberRow, handlers: ControlHandler
     update(plane, style) {
       const given = valueAt(plane.design, path);
       const value = typeof given === "number" ? given : plane.solved[path];
-      element.classList.toggle("is-void", value === undefined);
       after.textContent = unit === "mm" ? (style.units === "in" ? "" : "mm") : unit === "°" ? "" : unit;
       const isUnused = value === undefined && given === "auto";
       const [isVoid, isLocked] = [value === undefined, isUnused || plane.locked.includes(path)];

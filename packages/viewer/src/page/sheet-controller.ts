@@ -14,8 +14,9 @@ import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
-import { switchShade } from "./shade.ts";
+
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
+import { switchTheme } from "./theme.ts";
 
 const NARROW = 708; // px: as in the style sheet
 const NARROW_PLOT = 100; // mm: a plot keeps its letters and gives up room where the sheet is a phone's
@@ -46,7 +47,7 @@ export class SheetController {
     this.#available = { examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined };
     this.#store = createStore({ ...start, beginning: initialOrigin(start.beginning, this.#available) });
     this.#parts = this.#createParts(page);
-    this.#fallback = new Fallback({ store: this.#store, faults: this.#parts.refusal, available: this.#available });
+    this.#fallback = new Fallback({ store: this.#store, faults: this.#parts.faults, available: this.#available });
     this.#drawing = new DrawingView(this.#parts, this.#timer);
     this.#engine = startEngine(
       (response) => this.#handleResponse(response),
@@ -59,7 +60,7 @@ export class SheetController {
       followed: this.#followed,
       text: this.#currentText,
       say: (words) => this.#parts.title.say(words),
-      refuse: (words) => this.#parts.refusal.showActionFaults(words),
+      refuse: (words) => this.#parts.faults.showActionFaults(words),
     });
     this.#fallback.reportAddress(start);
     this.#store.onChange((what, holding) => this.#stateChanged(what, holding));
@@ -94,7 +95,7 @@ export class SheetController {
         change: (changes, holding) => this.#store.set(changes, holding),
         commit: () => this.#store.commit(),
         isPending: () => this.#drawnRequestId < this.#requestId,
-        reportFault: (path, why) => this.#parts.refusal.showValueFault(path, why),
+        reportFault: (path, why) => this.#parts.faults.showValueFault(path, why),
       },
       this.#actions(),
     );
@@ -105,7 +106,7 @@ export class SheetController {
       store: this.#store,
       engine: this.#engine,
       followed: this.#followed,
-      refusal: this.#parts.refusal,
+      faults: this.#parts.faults,
       requestSheet: () => this.#requestSheet(),
       restoreLast: (words) => this.#fallback.restoreLast(words),
     });
@@ -125,7 +126,7 @@ export class SheetController {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
       },
-      shade: switchShade,
+      switchTheme,
       applyCure: (cure) => this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
       goTo: (stage) => this.#store.setStage(stage),
     };
@@ -136,7 +137,7 @@ export class SheetController {
     watchPage(page, this.#parts.sheet, {
       keys: this.#actions(),
       hints: { figures: () => drawing.figures, plane: () => drawing.plane },
-      shadeChanged: () => this.#parts.body.recolour(),
+      themeChanged: () => this.#parts.body.recolour(),
       fileDropped: (file) => this.#files.openFile(file),
       resized: () => {
         drawing.redraw();

@@ -21,17 +21,17 @@ export function createTitleBlock(): TitleBlock {
     cell,
   ) as unknown as [Cell, Cell, Cell, Cell, Cell];
   const copy = html("button", { type: "button" }, "copy address");
-  const said = html("p", { class: "said", role: "status", "aria-live": "polite" });
+  const status = html("p", { class: "status", role: "status", "aria-live": "polite" });
   copy.addEventListener("click", async () => {
     if (document.documentElement.dataset.noAddress !== undefined) {
-      said.textContent = "The browser lets this page keep no address; save the file instead.";
+      status.textContent = "The browser lets this page keep no address; save the file instead.";
       return;
     }
     const isCopied = await navigator.clipboard?.writeText(location.href).then(
       () => true,
       () => false,
     );
-    said.textContent = `${isCopied ? "The address is copied" : "Copy it from the address bar"}: it holds the whole design.`;
+    status.textContent = `${isCopied ? "The address is copied" : "Copy it from the address bar"}: it holds the whole design.`;
   });
   const revisionText = html("span");
   revision.value.append(revisionText, copy);
@@ -39,12 +39,12 @@ export function createTitleBlock(): TitleBlock {
     "footer",
     { class: "title-block" },
     html("dl", {}, ...[name, units, scale, size, revision].map(({ pair }) => pair)),
-    said,
+    status,
   );
   return {
     element,
     say: (words) => {
-      said.textContent = words;
+      status.textContent = words;
     },
     show({ design, figures }, perMm) {
       name.value.textContent = design.name;

@@ -106,7 +106,7 @@ function nearestPoint({ points }: SheetPlane, field: Field, at: SheetPoint): End
 
 function resultText(a: SheetPoint, b: SheetPoint, style: DisplayUnits): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
-  const told = (mm: number) => formatWithUnit(mm, "mm", style);
+  const length = (mm: number) => formatWithUnit(mm, "mm", style);
   const slope = atan2Deg(Math.abs(up), Math.abs(across));
-  return `${told(Math.hypot(across, up))}; along the sole ${told(Math.abs(across))}, up ${told(Math.abs(up))}, at ${slope.toFixed(2)}°`;
+  return `${length(Math.hypot(across, up))}; along the sole ${length(Math.abs(across))}, up ${length(Math.abs(up))}, at ${slope.toFixed(2)}°`;
 }

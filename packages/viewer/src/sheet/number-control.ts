@@ -27,7 +27,6 @@ export interface ControlHandlers {
 
 export interface NumberControl {
   readonly element: HTMLElement;
-  readonly input: HTMLInputElement;
   update(state: NumberState): void;
   readonly path: string;
 }
@@ -42,13 +41,12 @@ export function createNumberControl(
   before = "",
 ): NumberControl {
   const control = new Control(path, row, handlers, before);
-  const { element, input } = control;
-  return { element, input, path, update: (state) => control.update(state) };
+  return { element: control.element, path, update: (state) => control.update(state) };
 }
 
 class Control {
   readonly element = html("span", { class: "number" });
-  readonly input: HTMLInputElement;
+  readonly #input: HTMLInputElement;
   readonly #auto = html("button", { type: "button", class: "auto" }, "auto");
   readonly #path: string;
   readonly #row: NumberRow;
@@ -61,18 +59,18 @@ class Control {
 
   constructor(path: string, row: NumberRow, handlers: ControlHandlers, before: string) {
     [this.#path, this.#row, this.#handlers] = [path, row, handlers];
-    this.input = createInput(path, row);
+    this.#input = createInput(path, row);
     if (before !== "") this.element.append(html("span", { class: "before" }, before));
-    this.element.append(this.input);
+    this.element.append(this.#input);
     if (row.auto !== undefined) this.element.append(this.#auto);
-    fitText(this.input);
+    fitText(this.#input);
     this.#listen();
   }
 
   update(drawn: NumberState): void {
     this.#isAhead &&= this.#handlers.isPending();
     const next = this.#isAhead && this.#state ? withNewerValue(drawn, this.#state) : drawn;
-    const { input } = this;
+    const input = this.#input;
     const isFollowed =
       document.activeElement === input && this.#state?.value !== next.value && input.selectionStart !== null;
     this.#state = next;
@@ -87,7 +85,7 @@ class Control {
   }
 
   #listen() {
-    const { input } = this;
+    const input = this.#input;
     attachKeys(input, { step: (n) => this.#step(n), enter: () => this.#readTyped(), revert: () => this.#revert() });
     attachDragging(input, {
       isReady: () => this.#state !== undefined,
@@ -114,9 +112,9 @@ class Control {
 
   /** The value, unless it is being typed. */
   #show() {
-    if (!this.#state || document.activeElement === this.input) return;
+    if (!this.#state || document.activeElement === this.#input) return;
     const text = inputText(this.#state);
-    if (this.input.value !== text) setText(this.input, text);
+    if (this.#input.value !== text) setText(this.#input, text);
   }
 
   #step(steps: number) {
@@ -130,7 +128,7 @@ class Control {
 
   #showStep() {
     this.#cancelEcho();
-    if (this.#state) setText(this.input, inputText(this.#state));
+    if (this.#state) setText(this.#input, inputText(this.#state));
   }
 
   #cancelEcho() {
@@ -146,7 +144,7 @@ class Control {
   #readTyped() {
     if (this.#echo !== 0) this.#showStep();
     if (!this.#state || this.#state.isLocked) return;
-    const typed = parseTyped(this.input.value, this.#row, this.#state);
+    const typed = parseTyped(this.#input.value, this.#row, this.#state);
     this.#markFault(typed.kind === "fault" ? typed.message : undefined);
     if (typed.kind === "unchanged") this.#handlers.commit();
     else if (typed.kind === "value") this.#put(typed.value, false);
@@ -156,13 +154,13 @@ class Control {
 
   #revert() {
     if (!this.#state) return;
-    setText(this.input, inputText(this.#state));
+    setText(this.#input, inputText(this.#state));
     this.#markFault(undefined);
   }
 
   #markFault(why: string | undefined) {
     this.#handlers.reportFault(this.#path, why);
-    setAttributes(this.input, { "aria-invalid": why === undefined ? undefined : "true" });
+    setAttributes(this.#input, { "aria-invalid": why === undefined ? undefined : "true" });
   }
 }
 

@@ -85,6 +85,6 @@ function drawPaths(group: SVGGElement, paths: readonly string[]) {
 function setPathStyle(path: SVGPathElement, { d, line, area }: ViewMark) {
   setAttributes(path, {
     d,
-    class: `${line ? `line-${line}` : "line-none"} ${area ? `matter-${area}` : "matter-none"}`,
+    class: `${line ? `line-${line}` : "line-none"} ${area ? `area-${area}` : "area-none"}`,
   });
 }

@@ -113,15 +113,15 @@ function updateStepItem(
   item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";
   item.querySelector(".step-figures")!.replaceChildren(
     ...step.figures.map(({ key, value }) => {
-      const told = formatWithUnit(value, figures[key]?.unit ?? "mm", style);
-      return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
+      const text = formatWithUnit(value, figures[key]?.unit ?? "mm", style);
+      return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, text));
     }),
   );
   for (const { path, value, expected, unit, wanted, doubt } of step.measures) {
     const { control, expected: words, doubt: beside } = measures.get(path)!;
-    const asked = doubt === undefined ? `expected ${wanted}` : ""; // a doubt says it too
+    const expectation = doubt === undefined ? `expected ${wanted}` : ""; // a doubt holds it too
     control.update({ value: value ?? expected ?? 0, planned: value, style, unit, isVoid: value === undefined });
-    words.textContent = asked;
+    words.textContent = expectation;
     if (beside.textContent !== (doubt ?? "")) beside.textContent = doubt ?? "";
   }
 }

@@ -33,7 +33,7 @@ const STEPS_TO: Readonly<Record<StageName, readonly Step[]>> = {
  */
 export function benchSteps(design: Design, builtPlane: Elevation, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
-  const told = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
+  const format = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
   return STEPS_TO[stage].map((step): BenchStep => {
     const { title, task, figures, measures } = STEPS[step];
     const plane = done === 0 ? builtPlane : planeBeforeStep(design, step);
@@ -58,7 +58,7 @@ export function benchSteps(design: Design, builtPlane: Elevation, stage: StageNa
             value: design.measured[key],
             unit,
             wanted,
-            ...(doubt ? { doubt: doubtText(doubt, told) } : {}),
+            ...(doubt ? { doubt: doubtText(doubt, format) } : {}),
           },
         ];
       }),

@@ -19,14 +19,14 @@ import { stackView } from "./views/stack-view.ts";
  * @param plane the plane as it stands, already computed
  */
 export function sheetPlane(design: Design, plane: Elevation, stage: StageName): SheetPlane {
-  const settled = solvedValues(design, plane);
+  const solved = solvedValues(design, plane);
   return {
     design,
-    views: makeViews({ plane, solved: settled }, stage),
+    views: makeViews({ plane, solved }, stage),
     figures: Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, value }) => [key, value])),
     points: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),
     locked: [...lockedParameters(design)],
-    solved: settled,
+    solved,
   };
 }
 

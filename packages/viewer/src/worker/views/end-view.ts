@@ -2,9 +2,9 @@
 
 import { point, polygon } from "@lamplane/geometry";
 import { ironToPlane, pinLengths } from "@lamplane/parameters/elevation";
+import { linePath, outlinePath } from "../../path-data.ts";
 import type { StageName } from "../../protocol/sheet-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
-import { linePath, outlinePath } from "../path-data.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
 
 /** The view across, at a stage of the bench. */
