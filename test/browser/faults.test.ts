@@ -21,7 +21,7 @@ import {
 import { fault } from "../support/faults.ts";
 
 const needs = "a browser";
-const refusal = (page: Page) => page.locator(".refusal").textContent();
+const refusal = (page: Page) => page.locator(".faults").textContent();
 const angle = (page: Page) => page.locator('.numbers [data-parameter="bed.angle"]').first();
 const angleNow = (page: Page) => angle(page).getAttribute("aria-valuenow");
 const bodyLines = (page: Page) => page.locator(".field-elevation .marks path").count();
@@ -166,8 +166,8 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await angle(page).fill("50");
         await page.keyboard.press("Enter");
       });
-      expect(await page.locator(".refusal").isHidden()).toBe(true);
-      await actAndWait(page, () => page.click(".deeds >> text=undo"));
+      expect(await page.locator(".faults").isHidden()).toBe(true);
+      await actAndWait(page, () => page.click(".toolbar-actions >> text=undo"));
       expect(await angleNow(page)).toBe("48");
       expect(complaints).toEqual([]);
       await page.context().close();
@@ -220,7 +220,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       });
       expect(await angleNow(page)).toBe("50");
       await page.click("text=copy address");
-      await expect.poll(() => page.locator(".title-block .said").textContent()).toMatch(/keep no address; save/);
+      await expect.poll(() => page.locator(".title-block .status").textContent()).toMatch(/keep no address; save/);
       expect(errors).toEqual([]);
       await context.close();
     },
@@ -256,7 +256,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       });
       const shows = (degrees: number) => expect.poll(() => angleNow(watched.page)).toBe(String(degrees));
       const told = (what: RegExp) => expect.poll(() => refusal(watched.page)).toMatch(what);
-      const nothingTold = () => expect.poll(() => watched.page.locator(".refusal").isHidden()).toBe(true);
+      const nothingTold = () => expect.poll(() => watched.page.locator(".faults").isHidden()).toBe(true);
 
       test("is replaced by another", async () => {
         writeFileSync(`${file}~`, design(48));
@@ -280,9 +280,9 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await angle(page).fill("51");
         await page.keyboard.press("Enter");
         await shows(51);
-        await page.click(".deeds >> text=write back");
-        await expect.poll(() => page.locator(".title-block .said").textContent()).toMatch(/Nothing was written/);
-        await page.click(".deeds >> text=undo");
+        await page.click(".toolbar-actions >> text=write back");
+        await expect.poll(() => page.locator(".title-block .status").textContent()).toMatch(/Nothing was written/);
+        await page.click(".toolbar-actions >> text=undo");
         await shows(49);
         writeFileSync(file, design(49));
         await nothingTold();
@@ -309,13 +309,13 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           await actAndWait(page, () => page.click("[data-example=trestle-jack]"));
           expect(await page.title()).toBe("trestle-jack · lamplane");
           spoiled();
-          await actAndWait(page, () => page.click(".deeds >> text=undo"));
+          await actAndWait(page, () => page.click(".toolbar-actions >> text=undo"));
           await shows(56 + i);
           await told(/line 1|no such file/);
           await expect.poll(() => page.title()).toBe("plane · lamplane");
-          await page.click(".deeds >> text=write back");
-          await expect.poll(() => page.locator(".title-block .said").textContent()).toMatch(/Nothing was written/);
-          await actAndWait(page, () => page.click(".deeds >> text=undo"));
+          await page.click(".toolbar-actions >> text=write back");
+          await expect.poll(() => page.locator(".title-block .status").textContent()).toMatch(/Nothing was written/);
+          await actAndWait(page, () => page.click(".toolbar-actions >> text=undo"));
           writeFileSync(file, design(50));
           await nothingTold();
           await shows(50);
@@ -338,16 +338,16 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           });
         await type(58);
         const asked = page.waitForRequest((request) => request.method() === "PUT");
-        await page.click(".deeds >> text=write back");
+        await page.click(".toolbar-actions >> text=write back");
         await asked;
         await type(59);
         letOn();
-        await expect.poll(() => page.locator(".title-block .said").textContent()).toMatch(/now holds these figures/);
+        await expect.poll(() => page.locator(".title-block .status").textContent()).toMatch(/now holds these figures/);
         expect(readFileSync(file, "utf8")).toBe(design(58));
         await expect.poll(() => page.url()).toContain("bed.angle=59");
         await shows(59);
         await page.unroute("**/followed/design");
-        await page.click(".deeds >> text=write back");
+        await page.click(".toolbar-actions >> text=write back");
         await expect.poll(() => readFileSync(file, "utf8")).toBe(design(59));
         await expect.poll(() => page.url()).not.toContain("bed.angle");
       });
@@ -363,7 +363,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       test("is lost with the server, and found with the next at the same address", async () => {
         const { port } = new URL(server.address);
         await server.close();
-        await expect.poll(() => watched.page.locator(".title-block .said").textContent()).toMatch(/does not answer/);
+        await expect.poll(() => watched.page.locator(".title-block .status").textContent()).toMatch(/does not answer/);
         await shows(53);
         writeFileSync(file, design(54));
         server = await startViewServer({ page: PAGE, file, port: Number(port) });
@@ -378,7 +378,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           await angle(page).fill("56");
           await page.keyboard.press("Enter");
         });
-        await page.click(".deeds >> text=write back");
+        await page.click(".toolbar-actions >> text=write back");
         await expect.poll(() => readFileSync(file, "utf8")).toBe(design(56));
         expect(readlinkSync(link)).toBe("plane.yaml");
         expect(complaints).toEqual([]);

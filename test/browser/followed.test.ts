@@ -38,9 +38,9 @@ describe.skipIf(hasNoBrowser)("a followed file", () => {
       await page.keyboard.press("Enter");
     });
     expect(readFileSync(file, "utf8")).toContain("angle: 49");
-    await page.click(".deeds >> text=write back");
+    await page.click(".toolbar-actions >> text=write back");
     await expect.poll(() => readFileSync(file, "utf8")).toBe(TEXT.replace("48", "51"));
-    await expect.poll(() => page.locator(".title-block .said").textContent()).toContain("club plane.yaml");
+    await expect.poll(() => page.locator(".title-block .status").textContent()).toContain("club plane.yaml");
     expect(requests.filter((url) => !url.startsWith(server.address) && !/^(blob|data):/.test(url))).toEqual([]);
     expect(complaints).toEqual([]);
     await page.context().close();

@@ -76,8 +76,8 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
       page.evaluate((n) => getComputedStyle(document.documentElement).getPropertyValue(n).trim(), name);
     for (const words of ["--ink", "--thin", "--accent", "--stop", "--warning", "--note"])
       expect(contrast(await colour(words), await colour("--paper")), words).toBeGreaterThanOrEqual(4.5);
-    expect(contrast(await colour("--ink"), await colour("--desk"))).toBeGreaterThanOrEqual(4.5);
-    expect(contrast(await colour("--accent"), await colour("--desk"))).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(await colour("--ink"), await colour("--backdrop"))).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(await colour("--accent"), await colour("--backdrop"))).toBeGreaterThanOrEqual(4.5);
     for (const matter of ["--wood", "--wood-far", "--steel", "--cap", "--wedge", "--pin"])
       expect(contrast(await colour("--ink"), await colour(matter)), matter).toBeGreaterThanOrEqual(3);
     await page.context().close();
@@ -131,7 +131,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   test("prints on paper whatever the screen shows, without what only a screen can use", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS, { colorScheme: "dark" });
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
-    expect(await page.locator(".desk").isVisible()).toBe(false);
+    expect(await page.locator(".toolbar").isVisible()).toBe(false);
     expect(await page.locator(".body-tools").isVisible()).toBe(false);
     const paper = await page.evaluate(() =>
       getComputedStyle(document.documentElement).getPropertyValue("--paper").trim(),

@@ -6,7 +6,7 @@ import { readDesign, withValue } from "@lamplane/parameters/design";
 import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { STAGES } from "../../packages/viewer/src/protocol.ts";
+import { STAGES } from "../../packages/viewer/src/protocol/sheet-data.ts";
 import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
 
 const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
@@ -119,12 +119,12 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     ] as const) {
       await input.fill(text);
       await page.keyboard.press("Enter");
-      await expect.poll(() => page.locator(".refusal").textContent()).toMatch(words);
+      await expect.poll(() => page.locator(".faults").textContent()).toMatch(words);
       expect(await input.getAttribute("aria-invalid")).toBe("true");
       expect(await numberIn(page, "bed.angle")).toBe(47);
     }
     await page.keyboard.press("Escape");
-    expect(await page.locator(".refusal").isHidden()).toBe(true);
+    expect(await page.locator(".faults").isHidden()).toBe(true);
     await page.context().close();
   });
 
@@ -137,10 +137,10 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const input = page.locator(place).first();
     await input.fill("much");
     await page.keyboard.press("Enter");
-    expect(await page.locator(".refusal").textContent()).toMatch(/not a number|unit "much"/);
+    expect(await page.locator(".faults").textContent()).toMatch(/not a number|unit "much"/);
     await input.fill(text);
     await page.keyboard.press("Enter");
-    expect(await page.locator(".refusal").isHidden()).toBe(true);
+    expect(await page.locator(".faults").isHidden()).toBe(true);
     expect(await input.getAttribute("aria-invalid")).toBe(null);
     await page.context().close();
   });
@@ -307,7 +307,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       await page.keyboard.press("Enter");
     });
     expect(await page.locator(".lost").textContent()).not.toContain("bed angle");
-    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".deeds >> text=save")]);
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".toolbar-actions >> text=save")]);
     expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("  bedAngle: 46\n", ""));
     await page.reload();
     await expect.poll(() => blank.inputValue()).toBe("");
@@ -351,9 +351,9 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       await control(other.page, "bed.angle").fill("50");
       await other.page.keyboard.press("Enter");
     });
-    await other.page.click(".deeds >> text=undo");
+    await other.page.click(".toolbar-actions >> text=undo");
     await expect.poll(() => numberIn(other.page, "bed.angle")).toBe(48);
-    await other.page.click(".deeds >> text=redo");
+    await other.page.click(".toolbar-actions >> text=redo");
     await expect.poll(() => numberIn(other.page, "bed.angle")).toBe(50);
     await page.context().close();
     await other.page.context().close();
@@ -389,7 +389,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       await control(page, "bed.angle").fill("52");
       await page.keyboard.press("Enter");
     });
-    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".deeds >> text=save")]);
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".toolbar-actions >> text=save")]);
     expect(saved.suggestedFilename()).toBe("elm.yaml");
     expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("angle: 50", "angle: 52"));
     await page.reload();
@@ -400,7 +400,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       buffer: Buffer.from("iron: { width: 44, thicknes: 4 }\n"),
     });
     await expect
-      .poll(() => page.locator(".refusal").textContent())
+      .poll(() => page.locator(".faults").textContent())
       .toMatch(/bad\.yaml line 1, column \d+: iron\.thicknes/);
     await page.context().close();
   });

@@ -1,35 +1,35 @@
-// The workers as the page asks them: the newest question wins, and a text that was asked for always comes, or why it does not.
+// The workers as the page uses them: the newest request wins, and a text that is requested always comes, or why it does not.
 import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
-import type { WorkerRequest, WorkerResponse } from "../../packages/viewer/src/protocol.ts";
+import type { WorkerRequest, WorkerResponse } from "../../packages/viewer/src/protocol/messages.ts";
 import { startEngine } from "../../packages/viewer/src/state/engine.ts";
 
 class FakeWorker {
   static all: FakeWorker[] = [];
-  readonly asked: WorkerRequest[] = [];
+  readonly sent: WorkerRequest[] = [];
   onmessage: ((event: { data: WorkerResponse }) => void) | null = null;
   constructor() {
     FakeWorker.all.push(this);
   }
-  postMessage(ask: WorkerRequest) {
-    this.asked.push(ask);
+  postMessage(request: WorkerRequest) {
+    this.sent.push(request);
   }
-  answer(data: WorkerResponse) {
+  respond(data: WorkerResponse) {
     this.onmessage?.({ data });
   }
 }
 
-const question = { base: 1, changes: [], stage: "shaped" } as const;
+const query = { base: 1, changes: [], stage: "shaped" } as const;
 const started = () => {
   const heard: WorkerResponse[] = [];
   const engine = startEngine(
-    (answer) => heard.push(answer),
+    (response) => heard.push(response),
     () => new FakeWorker() as unknown as Worker,
   );
   engine.open(1, "text", "plane.yaml");
   return { engine, heard, drawing: FakeWorker.all[0]!, patient: () => FakeWorker.all[2]! };
 };
-const requestIdOf = (ask: WorkerRequest | undefined): number =>
-  ask && "requestId" in ask ? ask.requestId : Number.NaN;
+const planesSent = ({ sent }: FakeWorker): number[] =>
+  sent.filter(({ kind }) => kind === "plane").map(({ requestId }) => requestId);
 
 beforeAll(() => {
   vi.stubGlobal("window", globalThis);
@@ -43,33 +43,33 @@ beforeEach(() => {
   FakeWorker.all = [];
 });
 
-test("of the questions that come while the worker is busy only the last is asked", () => {
+test("of the requests that come while the worker is busy only the last is sent", () => {
   const { engine, drawing } = started();
-  const [first, , last] = [1, 2, 3].map(() => engine.show(question, 100));
-  expect(drawing.asked.filter(({ kind }) => kind === "plane").map(requestIdOf)).toEqual([first]);
-  drawing.answer({ kind: "refused", base: 1, requestId: 0, faults: [] }); // of a text: the question is still open
-  expect(drawing.asked.filter(({ kind }) => kind === "plane")).toHaveLength(1);
-  drawing.answer({ kind: "skipped", requestId: first! });
-  expect(drawing.asked.filter(({ kind }) => kind === "plane").map(requestIdOf)).toEqual([first, last]);
+  const [first, , last] = [1, 2, 3].map(() => engine.show(query, 100));
+  expect(planesSent(drawing)).toEqual([first]);
+  drawing.respond({ kind: "text-refused", base: 1, requestId: drawing.sent[0]!.requestId, faults: [] }); // the sheet is still to come
+  expect(planesSent(drawing)).toEqual([first]);
+  drawing.respond({ kind: "skipped", requestId: first! });
+  expect(planesSent(drawing)).toEqual([first, last]);
 });
 
-describe("a text that is asked for", () => {
+describe("a text that is requested", () => {
   test("is given to the one who asked", async () => {
     const { engine, patient } = started();
-    const [one, two] = [engine.text(question), engine.text({ ...question, stage: "core" })];
-    const [, a, b] = patient().asked;
-    patient().answer({ kind: "written", requestId: requestIdOf(b), text: "two" });
-    patient().answer({ kind: "written", requestId: requestIdOf(a), text: "one" });
+    const [one, two] = [engine.text(query), engine.text({ ...query, stage: "core" })];
+    const [, a, b] = patient().sent;
+    patient().respond({ kind: "written", requestId: b!.requestId, text: "two" });
+    patient().respond({ kind: "written", requestId: a!.requestId, text: "one" });
     expect(await Promise.all([one, two])).toEqual(["one", "two"]);
   });
-  test.each<[string, (turn: number) => WorkerResponse]>([
-    ["of another design", (turn) => ({ kind: "skipped", requestId: turn })],
-    ["of a refused design", (turn) => ({ kind: "refused", requestId: turn, base: 1, faults: [] })],
-    ["that our bug keeps back", (turn) => ({ kind: "bug", requestId: turn, message: "ours" })],
-  ])("%s is refused, so that nobody waits for it", async (_, answer) => {
+  test.each<[string, (requestId: number) => WorkerResponse]>([
+    ["of another design", (requestId) => ({ kind: "skipped", requestId })],
+    ["of a refused design", (requestId) => ({ kind: "refused", requestId, base: 1, faults: [] })],
+    ["that our bug keeps back", (requestId) => ({ kind: "bug", requestId, message: "ours" })],
+  ])("%s is refused, so that nobody waits for it", async (_, response) => {
     const { engine, patient } = started();
-    const text = engine.text(question);
-    patient().answer(answer(requestIdOf(patient().asked.at(-1))));
+    const text = engine.text(query);
+    patient().respond(response(patient().sent.at(-1)!.requestId));
     await expect(text).rejects.toThrow(/ask again/);
   });
 });

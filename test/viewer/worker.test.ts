@@ -1,10 +1,10 @@
-// The worker answers every question, also one that comes before any text could be opened.
+// The worker answers every request, also one that comes before any text could be opened.
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import type { WorkerRequest, WorkerResponse } from "../../packages/viewer/src/protocol.ts";
+import type { WorkerRequest, WorkerResponse } from "../../packages/viewer/src/protocol/messages.ts";
 
-const answers: WorkerResponse[] = [];
+const responses: WorkerResponse[] = [];
 const scope = {
-  postMessage: (answer: WorkerResponse) => void answers.push(answer),
+  postMessage: (response: WorkerResponse) => void responses.push(response),
   onmessage: undefined as ((event: { data: WorkerRequest }) => void) | undefined,
 };
 beforeAll(async () => {
@@ -13,8 +13,8 @@ beforeAll(async () => {
 });
 afterAll(() => vi.unstubAllGlobals());
 
-test.each(["plane", "solid", "cures", "written"] as const)("%s, asked while nothing is open", (kind) => {
-  answers.length = 0;
+test.each(["plane", "solid", "cures", "written"] as const)("%s, requested while nothing is open", (kind) => {
+  responses.length = 0;
   scope.onmessage!({ data: { kind, requestId: 7, base: 1, changes: [], stage: "shaped" } });
-  expect(answers).toEqual([{ kind: "skipped", requestId: 7 }]);
+  expect(responses).toEqual([{ kind: "skipped", requestId: 7 }]);
 });

@@ -10,7 +10,7 @@ import {
   SRGBColorSpace,
   type Vector2,
 } from "three";
-import type { PartMesh } from "../protocol.ts";
+import type { PartMesh } from "../protocol/body-data.ts";
 import { capGeometry, capMaterial } from "./cap.ts";
 import type { Tones } from "./looks.ts";
 import { type PartLook, partMaterial } from "./materials.ts";

@@ -1,6 +1,6 @@
 // Leader lines from the notes to where the trouble is on the elevation, each ending in the note's number in a ring.
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
-import type { SheetPoint } from "../protocol.ts";
+import type { SheetPoint } from "../protocol/view.ts";
 import type { VisibleNote } from "./notes.ts";
 
 export interface Leaders {
@@ -38,7 +38,7 @@ export function createLeaders(within: HTMLElement): Leaders {
       const taken = new Map<string, number>();
       const drawn = notes.flatMap((note, i): LeaderLine[] => {
         const end = pixelsOf(note.place);
-        if (!end || note.element.classList.contains("is-mended")) return [];
+        if (!end || note.element.classList.contains("is-resolved")) return [];
         const before = taken.get(note.place) ?? 0;
         taken.set(note.place, before + 1);
         const ring = { x: end.x - frame.left + before * 2 * RING, y: end.y - frame.top };

@@ -4,7 +4,7 @@ import type { Cure, Finding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import type { SheetWords } from "../protocol.ts";
+import type { SheetWords } from "../protocol/sheet-data.ts";
 import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
 
 export interface VisibleNote {
@@ -47,8 +47,8 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
   function show({ findings, passed: sound }: SheetWords, holding: boolean) {
     const found = new Map(findings.map((finding) => [finding.code, finding]));
     for (const [code, item] of items) {
-      if (found.has(code)) item.element.classList.remove("is-mended");
-      else if (holding) item.element.classList.add("is-mended");
+      if (found.has(code)) item.element.classList.remove("is-resolved");
+      else if (holding) item.element.classList.add("is-resolved");
       else {
         item.element.remove();
         items.delete(code);

@@ -1,4 +1,4 @@
-// The page's side of file making: fetches the script when it is first needed, asks for one thing after the other.
+// The page's side of file making: fetches the script when it is first needed, requests one thing after the other.
 import type { PackRequest, PackResponse } from "./pack-protocol.ts";
 
 export interface PackClient {
@@ -11,32 +11,32 @@ export interface PackClient {
 export function packClient(progress: (words: string) => void): PackClient {
   let worker: Promise<Worker> | undefined;
   let last: Promise<unknown> = Promise.resolve();
-  const asked = (ask: PackRequest): Promise<PackResponse> => {
+  const request = (message: PackRequest): Promise<PackResponse> => {
     worker ??= startWorker();
-    const one = last.then(async () => requestFrom(await worker!, ask, progress));
+    const one = last.then(async () => requestFrom(await worker!, message, progress));
     last = one.catch(() => {});
     return one;
   };
   return {
     async list(text, folder) {
-      const answer = await asked({ text, folder });
-      return answer.kind === "list" ? answer.paths : [];
+      const response = await request({ text, folder });
+      return response.kind === "list" ? response.paths : [];
     },
     async file(text, folder, path) {
-      const answer = await asked({ text, folder, path });
-      return answer.kind === "file" ? answer.bytes : new Uint8Array();
+      const response = await request({ text, folder, path });
+      return response.kind === "file" ? response.bytes : new Uint8Array();
     },
   };
 }
 
-function requestFrom(worker: Worker, ask: PackRequest, progress: (words: string) => void): Promise<PackResponse> {
+function requestFrom(worker: Worker, message: PackRequest, progress: (words: string) => void): Promise<PackResponse> {
   return new Promise((resolve, reject) => {
     worker.onmessage = ({ data }: MessageEvent<PackResponse>) => {
       if (data.kind === "progress") progress(data.words);
       else if (data.kind === "failed") reject(new Error(data.words));
       else resolve(data);
     };
-    worker.postMessage(ask);
+    worker.postMessage(message);
   });
 }
 

@@ -1,4 +1,4 @@
-// What the page asks of the worker that makes files, and what it hears.
+// What page and file-making worker say to each other.
 
 export interface PackRequest {
   /** The design file, with every change written into it. */

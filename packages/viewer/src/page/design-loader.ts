@@ -11,7 +11,7 @@ interface LoaderContext {
   readonly store: Store;
   readonly engine: Engine;
   readonly followed: FollowedFile | undefined;
-  readonly refusal: FaultList;
+  readonly faults: FaultList;
   /** The text is another one: what is drawn must be asked for anew. */
   requestSheet(): void;
   /** There is no such text, nor was there: back to what was drawn before. */
@@ -86,7 +86,7 @@ export class DesignLoader {
     this.#answered(base);
     if (base !== this.#base || base === this.#keptBase) return;
     this.#fileIsRefused = false; // it has been read, or the sheet shows something else
-    this.#context.refusal.showFileFaults([]);
+    this.#context.faults.showFileFaults([]);
   }
 
   /** The followed file is no design now: the sheet goes on with it as it was read last. */
@@ -106,7 +106,7 @@ export class DesignLoader {
 
   #refuse(words: readonly string[]): void {
     this.#fileIsRefused = true;
-    this.#context.refusal.showFileFaults(words);
+    this.#context.faults.showFileFaults(words);
   }
 
   #goOnWithFile(words: readonly string[]): void {

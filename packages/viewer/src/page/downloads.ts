@@ -15,20 +15,20 @@ interface DownloadSource {
 }
 
 export function createDownloads({ text, name }: DownloadSource): Downloads {
-  const said = html("p", { class: "said", role: "status" });
+  const status = html("p", { class: "status", role: "status" });
   const list = html("ul", { class: "file-list" });
   const whole = html("button", { type: "button", class: "whole-pack" }, "whole pack as zip");
   const single = html("details", {}, html("summary", {}, "single files"), list);
   const pack = packClient((words) => {
-    said.textContent = words;
+    status.textContent = words;
   });
   const guarded = async (act: () => Promise<void>) => {
-    said.textContent = "making…";
+    status.textContent = "making…";
     try {
       await act();
-      said.textContent = "";
+      status.textContent = "";
     } catch (error) {
-      said.textContent = error instanceof Error ? error.message : String(error);
+      status.textContent = error instanceof Error ? error.message : String(error);
     }
   };
   const save = (path: string) =>
@@ -51,7 +51,7 @@ export function createDownloads({ text, name }: DownloadSource): Downloads {
     html("h2", { id: "files-title" }, "Files"),
     html("p", {}, "Solids, drawings and true-size sheets, the same as the command writes. ", whole),
     single,
-    said,
+    status,
   );
   return { element };
 }

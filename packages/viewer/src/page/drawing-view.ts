@@ -1,7 +1,8 @@
-// Everything that stands on the sheet, drawn from what the worker answers. Each redraw is timed.
+// Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
 import type { Finding } from "@lamplane/bench/checks";
-import type { FigureWords, SheetPlane, SheetWords, StageName, WorkerResponse } from "../protocol.ts";
-import type { DisplayUnits } from "../state/format.ts";
+import type { WorkerResponse } from "../protocol/messages.ts";
+import type { FigureWords, SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
+import { displayUnits } from "../state/format.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 
@@ -13,9 +14,9 @@ export class DrawingView {
   /** Whether the hand is on a number: then scales and notes keep their places. */
   isDragging = false;
 
-  constructor(parts: SheetParts, clock: LatencyTimer) {
+  constructor(parts: SheetParts, timer: LatencyTimer) {
     this.#parts = parts;
-    this.#timer = clock;
+    this.#timer = timer;
     parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
   }
 
@@ -36,7 +37,7 @@ export class DrawingView {
     this.#plane = plane;
     this.#drawViews();
     this.#parts.measure.show(plane);
-    void this.#parts.sheet.offsetHeight; // laid out now, so that the time told holds all of it
+    void this.#parts.sheet.offsetHeight; // laid out now, so that the measured time holds all of it
     this.#timer.finish("elevation", requestId);
   }
 
@@ -60,7 +61,7 @@ export class DrawingView {
   }
 
   addCures(findings: readonly Finding[]): void {
-    if (this.#plane) this.#parts.notes.addCures(findings, styleOf(this.#plane));
+    if (this.#plane) this.#parts.notes.addCures(findings, displayUnits(this.#plane.design));
     this.#drawLeaders();
   }
 
@@ -99,8 +100,3 @@ export class DrawingView {
     });
   }
 }
-
-const styleOf = ({ design }: SheetPlane): DisplayUnits => ({
-  units: design.units,
-  smallestFraction: design.shop.smallestFraction,
-});

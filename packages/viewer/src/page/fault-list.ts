@@ -6,9 +6,9 @@ import { parameterName } from "../state/format.ts";
 export interface FaultList {
   readonly element: HTMLElement;
   showValueFault(path: string, why: string | undefined): void;
-  /** What was opened, typed or found in the address and could not be used; told until something else is done. */
+  /** What was opened, typed or found in the address and could not be used; shown until something else is done. */
   showActionFaults(words: readonly string[]): void;
-  /** What is wrong with the file that is followed; told until it is mended. */
+  /** What is wrong with the file that is followed; shown until it is mended. */
   showFileFaults(words: readonly string[]): void;
 }
 
@@ -21,18 +21,18 @@ export const faultTexts = (faults: readonly Fault[]): string[] =>
       .join(": ");
   });
 
-const MOST = 8; // faults shown at once: the rest are told when these are mended
+const MOST = 8; // faults shown at once: the rest are shown when these are mended
 
 export function createFaultList(): FaultList {
   const list = html("ul");
   const element = html(
     "section",
-    { class: "refusal", role: "alert", "aria-label": "Not understood", hidden: true },
+    { class: "faults", role: "alert", "aria-label": "Not understood", hidden: true },
     list,
   );
-  let [ofFile, ofDeed, ofValue]: [readonly string[], readonly string[], string | undefined] = [[], [], undefined];
+  let [ofFile, ofAction, ofValue]: [readonly string[], readonly string[], string | undefined] = [[], [], undefined];
   const show = () => {
-    const lines = [...(ofValue === undefined ? [] : [ofValue]), ...limitLines(ofDeed), ...limitLines(ofFile)];
+    const lines = [...(ofValue === undefined ? [] : [ofValue]), ...limitLines(ofAction), ...limitLines(ofFile)];
     list.replaceChildren(...lines.map((line) => html("li", {}, line)));
     element.hidden = lines.length === 0;
   };
@@ -45,8 +45,8 @@ export function createFaultList(): FaultList {
       show();
     },
     showActionFaults(words) {
-      if (words.length === 0 && ofDeed.length === 0) return;
-      ofDeed = words;
+      if (words.length === 0 && ofAction.length === 0) return;
+      ofAction = words;
       show();
     },
     showFileFaults(words) {

@@ -2,10 +2,10 @@
 
 export interface FollowedFile {
   readonly name: string;
-  /** @returns undefined where the file cannot be had; why is told through `lost` */
+  /** @returns undefined where the file cannot be had; `lost` gets the reason */
   text(): Promise<string | undefined>;
   /**
-   * Writes over the file as it was read when this was asked, and over no other.
+   * Writes over the file as it was read when this was called, and over no other.
    * @param textOf makes the text from what was read
    * @returns whether the file now holds it
    */
@@ -26,9 +26,9 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
   if (!mark) return undefined;
   const token = mark.dataset.token ?? "";
   let version: string | undefined; // as it was read last; undefined before, and while there is none
-  let [asked, isGone] = [0, false];
-  const words = new EventSource("./followed/changes");
-  words.addEventListener("changed", ({ data }) => {
+  let [requestId, isGone] = [0, false];
+  const events = new EventSource("./followed/changes");
+  events.addEventListener("changed", ({ data }) => {
     if (data === version) return;
     say("The file changed on disk; the sheet follows it.");
     changed();
@@ -37,45 +37,45 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
     version = undefined;
     lost(why);
   };
-  words.addEventListener("lost", ({ data }) => {
-    asked += 1; // what is being read now was there before
+  events.addEventListener("lost", ({ data }) => {
+    requestId += 1; // what is being read now was there before
     gone(String(JSON.parse(data)).trim());
   });
-  words.addEventListener("error", () => {
+  events.addEventListener("error", () => {
     if (!isGone) say("`lamplane view` does not answer; the sheet keeps what it has and follows on when it is back.");
     isGone = true;
   });
-  words.addEventListener("open", () => {
+  events.addEventListener("open", () => {
     if (isGone) changed(); // what changed meanwhile was told to nobody
     isGone = false;
   });
   return {
     name: mark.content,
     async text() {
-      const turn = ++asked;
-      const answer = await fetch("./followed/design", { cache: "no-store" }).catch(() => undefined);
-      if (!answer || turn !== asked) return undefined; // the newest question is answered
-      const text = await answer.text();
-      if (turn !== asked) return undefined;
-      if (!answer.ok) gone(text.trim());
-      else version = answer.headers.get("etag") ?? undefined;
-      return answer.ok ? text : undefined;
+      const ownId = ++requestId;
+      const response = await fetch("./followed/design", { cache: "no-store" }).catch(() => undefined);
+      if (!response || ownId !== requestId) return undefined; // only the newest request is answered
+      const text = await response.text();
+      if (ownId !== requestId) return undefined;
+      if (!response.ok) gone(text.trim());
+      else version = response.headers.get("etag") ?? undefined;
+      return response.ok ? text : undefined;
     },
     async writeBack(textOf) {
       const read = version;
       const text = await textOf();
-      const answer = await fetch("./followed/design", {
+      const response = await fetch("./followed/design", {
         method: "PUT",
         body: text,
         headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": read ?? "" },
       }).catch(() => undefined);
-      if (!answer) {
+      if (!response) {
         say("`lamplane view` does not answer; nothing was written.");
         return false;
       }
-      version = answer.headers.get("etag") ?? version;
-      say(answer.ok ? `${mark.content} now holds these figures; its comments are kept.` : await answer.text());
-      return answer.ok;
+      version = response.headers.get("etag") ?? version;
+      say(response.ok ? `${mark.content} now holds these figures; its comments are kept.` : await response.text());
+      return response.ok;
     },
   };
 }

@@ -2,8 +2,15 @@
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import type { FigureWords, SheetPlane } from "../protocol.ts";
-import { type DisplayUnits, figureName, formatWithUnit, limitsText, parameterName } from "../state/format.ts";
+import type { FigureWords, SheetPlane } from "../protocol/sheet-data.ts";
+import {
+  type DisplayUnits,
+  displayUnits,
+  figureName,
+  formatWithUnit,
+  limitsText,
+  parameterName,
+} from "../state/format.ts";
 
 export interface HintSource {
   readonly figures: () => Readonly<Record<string, FigureWords>>;
@@ -50,7 +57,7 @@ function fillCard(
   plane: SheetPlane,
   figures: Readonly<Record<string, FigureWords>>,
 ) {
-  const style: DisplayUnits = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+  const style = displayUnits(plane.design);
   const path = target.dataset.parameter;
   const key = target.dataset.figure;
   if (path) card.replaceChildren(...parameterLines(path, style));

@@ -1,6 +1,6 @@
 // Keys that work wherever the cursor is, but never while something is typed.
 
-interface KeyActions {
+export interface KeyActions {
   undo(): void;
   redo(): void;
   save(): void;

@@ -8,7 +8,7 @@ export class LatencyTimer {
     if (this.#starts.size > 200) this.#starts.delete(this.#starts.keys().next().value!);
   }
 
-  /** A turn that was overtaken is never drawn, and never told. */
+  /** A request that was overtaken is never drawn, and never finished. */
   finish(what: "elevation" | "words" | "solid", requestId: number): void {
     const start = this.#starts.get(requestId);
     if (start !== undefined) performance.measure(`lamplane ${what}`, { start, end: performance.now() });

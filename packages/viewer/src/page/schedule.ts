@@ -2,9 +2,9 @@
 import { valueAt } from "@lamplane/parameters/design";
 import { type NumberRow, type Row, rowsOf, TABLE, UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import type { SheetPlane } from "../protocol.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { type DisplayUnits, parameterName } from "../state/format.ts";
+import { type DisplayUnits, displayUnits, parameterName } from "../state/format.ts";
 
 export interface Schedule {
   readonly element: HTMLElement;
@@ -12,8 +12,6 @@ export interface Schedule {
 }
 
 interface ScheduleLine {
-  readonly path: string;
-  readonly row: Row;
   update(plane: SheetPlane, style: DisplayUnits): void;
 }
 
@@ -39,7 +37,7 @@ export function createSchedule(handlers: ControlHandlers): Schedule {
     plane = next;
     if (!element.open) return;
     lines ??= buildLines(body, handlers);
-    const style: DisplayUnits = { units: next.design.units, smallestFraction: next.design.shop.smallestFraction };
+    const style = displayUnits(next.design);
     for (const line of lines) line.update(next, style);
   };
   element.addEventListener("toggle", () => plane && show(plane));
@@ -75,7 +73,7 @@ function createLine(
         ? createChoiceLine(path, row, handlers)
         : createTextLine(path, handlers);
   list.append(html("div", {}, html("dt", {}, short), html("dd", {}, element)));
-  return { path, row, update };
+  return { update };
 }
 
 type LineControl = { element: HTMLElement; update: ScheduleLine["update"] };
@@ -90,7 +88,6 @@ function createNumberLine(path: string, row: NumberRow, handlers: ControlHandler
     update(plane, style) {
       const given = valueAt(plane.design, path);
       const value = typeof given === "number" ? given : plane.solved[path];
-      element.classList.toggle("is-void", value === undefined);
       after.textContent = unit === "mm" ? (style.units === "in" ? "" : "mm") : unit === "°" ? "" : unit;
       const isUnused = value === undefined && given === "auto";
       const [isVoid, isLocked] = [value === undefined, isUnused || plane.locked.includes(path)];

@@ -1,24 +1,29 @@
-// The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest question wins.
+// The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest request wins.
 import { PLOT_SIZE } from "@lamplane/sheets";
-import type { WorkerResponse } from "../protocol.ts";
-import { type AddressState, type DesignOrigin, parseAddress } from "../state/address.ts";
-import { initialOrigin, leftOutTexts } from "../state/design-origin.ts";
+import type { WorkerResponse } from "../protocol/messages.ts";
+import { type AddressState, parseAddress } from "../state/address.ts";
+import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
-import { createStore, type SheetState, type Store } from "../state/store.ts";
+import { createStore, type Store } from "../state/store.ts";
 import SheetWorker from "../worker/worker.ts?worker&inline";
 import { DesignLoader } from "./design-loader.ts";
 import { DrawingView } from "./drawing-view.ts";
-import { faultTexts } from "./fault-list.ts";
-import { dropFiles, type OpenedFile, readFile, saveText } from "./files.ts";
+import { Fallback } from "./fallback.ts";
+import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
-import { watchForHints } from "./hint.ts";
-import { watchKeys } from "./keys.ts";
 import { LatencyTimer } from "./latency-timer.ts";
-import { switchShade, watchShade } from "./shade.ts";
-import { createSheetParts, type SheetParts } from "./sheet-parts.ts";
+import { watchPage } from "./page-events.ts";
+
+import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
+import { switchTheme } from "./theme.ts";
 
 const NARROW = 708; // px: as in the style sheet
+const NARROW_PLOT = 100; // mm: a plot keeps its letters and gives up room where the sheet is a phone's
+
+type ResponseHandlers = {
+  readonly [K in WorkerResponse["kind"]]: (response: Extract<WorkerResponse, { kind: K }>) => void;
+};
 
 export class SheetController {
   readonly #store: Store;
@@ -26,56 +31,39 @@ export class SheetController {
   readonly #parts: SheetParts;
   readonly #drawing: DrawingView;
   readonly #loader: DesignLoader;
+  readonly #fallback: Fallback;
   readonly #timer = new LatencyTimer();
   readonly #followed: FollowedFile | undefined;
-  /** Numbers of the last question, and of the one whose answer is drawn. */
+  readonly #available: AvailableOrigins;
+  readonly #files: FileActions;
+  /** Numbers of the last request, and of the one whose response is drawn. */
   #requestId = 0;
   #drawnRequestId = 0;
   #plottedWidth = 0;
-  /** What the address asked for and was left out, in words; until something else is done. */
-  #leftOut: readonly string[] = [];
-  /** What was drawn last, to go back to. */
-  #lastDrawn: SheetState | undefined;
 
   constructor(page: HTMLElement) {
     const start = parseAddress(location.hash);
-    this.#followed = followFile({
-      changed: () => this.#loader.begin(),
-      lost: (why) => this.#loader.lost([`${why}; the sheet keeps what it showed last`]),
-      say: (words) => this.#parts.title.say(words),
-    });
-    this.#store = createStore({ ...start, beginning: this.#resolveOrigin(start.beginning) });
-    this.#parts = createSheetParts(
-      page,
-      {
-        change: (changes, holding) => this.#store.set(changes, holding),
-        commit: () => this.#store.commit(),
-        isPending: () => this.#drawnRequestId < this.#requestId,
-        reportFault: (path, why) => this.#parts.refusal.showValueFault(path, why),
-      },
-      this.#actions(),
-    );
+    this.#followed = this.#follow();
+    this.#available = { examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined };
+    this.#store = createStore({ ...start, beginning: initialOrigin(start.beginning, this.#available) });
+    this.#parts = this.#createParts(page);
+    this.#fallback = new Fallback({ store: this.#store, faults: this.#parts.faults, available: this.#available });
     this.#drawing = new DrawingView(this.#parts, this.#timer);
     this.#engine = startEngine(
-      (answer) => this.#handleResponse(answer),
+      (response) => this.#handleResponse(response),
       () => new SheetWorker(),
     );
-    this.#loader = new DesignLoader({
+    this.#loader = this.#createLoader();
+    this.#files = createFileActions({
       store: this.#store,
-      engine: this.#engine,
+      loader: this.#loader,
       followed: this.#followed,
-      refusal: this.#parts.refusal,
-      requestSheet: () => this.#requestSheet(),
-      restoreLast: (words) => this.#lastDrawn && this.#restore(this.#lastDrawn, words),
+      text: this.#currentText,
+      say: (words) => this.#parts.title.say(words),
+      refuse: (words) => this.#parts.faults.showActionFaults(words),
     });
-    this.#reportAddress(start);
-    this.#store.onChange((what, holding) => {
-      this.#drawing.isDragging = holding;
-      this.#leftOut = [];
-      this.#parts.refusal.showActionFaults([]);
-      if (what === "beginning") this.begin();
-      else this.#requestSheet();
-    });
+    this.#fallback.reportAddress(start);
+    this.#store.onChange((what, holding) => this.#stateChanged(what, holding));
     this.#watch(page);
   }
 
@@ -85,21 +73,52 @@ export class SheetController {
     this.#loader.begin();
   }
 
-  readonly #availableOrigins = () => ({ examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined });
-  readonly #resolveOrigin = (asked: DesignOrigin | undefined) => initialOrigin(asked, this.#availableOrigins());
-
-  #reportAddress(read: AddressState) {
-    this.#leftOut = leftOutTexts(read, this.#availableOrigins());
-    this.#parts.refusal.showActionFaults(this.#leftOut);
+  #stateChanged(what: "design" | "stage" | "beginning", holding: boolean) {
+    this.#drawing.isDragging = holding;
+    this.#fallback.clear();
+    if (what === "beginning") this.begin();
+    else this.#requestSheet();
   }
 
-  #actions() {
+  #follow(): FollowedFile | undefined {
+    return followFile({
+      changed: () => this.#loader.begin(),
+      lost: (why) => this.#loader.lost([`${why}; the sheet keeps what it showed last`]),
+      say: (words) => this.#parts.title.say(words),
+    });
+  }
+
+  #createParts(page: HTMLElement): SheetParts {
+    return createSheetParts(
+      page,
+      {
+        change: (changes, holding) => this.#store.set(changes, holding),
+        commit: () => this.#store.commit(),
+        isPending: () => this.#drawnRequestId < this.#requestId,
+        reportFault: (path, why) => this.#parts.faults.showValueFault(path, why),
+      },
+      this.#actions(),
+    );
+  }
+
+  #createLoader(): DesignLoader {
+    return new DesignLoader({
+      store: this.#store,
+      engine: this.#engine,
+      followed: this.#followed,
+      faults: this.#parts.faults,
+      requestSheet: () => this.#requestSheet(),
+      restoreLast: (words) => this.#fallback.restoreLast(words),
+    });
+  }
+
+  #actions(): SheetActions {
     return {
-      begin: (name: string) => this.#store.begin({ kind: "example", name }),
-      openFile: (file: File) => this.#openFile(file),
-      save: () => this.#reportErrors(async () => saveText(this.#loader.fileName, await this.#currentText())),
-      writeBack: () => this.#reportErrors(() => this.#writeBack()),
-      text: () => this.#currentText(),
+      begin: (name) => this.#store.begin({ kind: "example", name }),
+      openFile: (file) => this.#files.openFile(file),
+      save: () => this.#files.save(),
+      writeBack: () => this.#files.writeBack(),
+      text: this.#currentText,
       name: () => this.#drawing.plane?.design.name ?? "plane",
       undo: () => void this.#store.undo(),
       redo: () => void this.#store.redo(),
@@ -107,43 +126,31 @@ export class SheetController {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
       },
-      shade: switchShade,
-      applyCure: (cure: readonly { parameter: string; value: number | string }[]) =>
-        this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
-      goTo: this.#goTo,
+      switchTheme,
+      applyCure: (cure) => this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
+      goTo: (stage) => this.#store.setStage(stage),
     };
   }
 
-  readonly #goTo = (stage: Parameters<Store["setStage"]>[0]) => this.#store.setStage(stage);
-
   #watch(page: HTMLElement) {
     const drawing = this.#drawing;
-    watchForHints(page, { figures: () => drawing.figures, plane: () => drawing.plane });
-    watchKeys({ ...this.#actions() });
-    watchShade(() => this.#parts.body.recolour());
-    dropFiles(page, (file) => this.#openFile(file));
-    new ResizeObserver(() => {
-      drawing.redraw();
-      if (drawing.plane && this.#plotWidth() !== this.#plottedWidth) this.#requestSheet();
-    }).observe(this.#parts.sheet);
-    addEventListener("beforeprint", () => drawing.fitTo(true));
-    addEventListener("afterprint", () => drawing.fitTo(false));
-    addEventListener("hashchange", () => {
-      const read = parseAddress(location.hash);
-      this.#store.begin(this.#resolveOrigin(read.beginning), read.changes, read.stage);
-      this.#reportAddress(read);
+    watchPage(page, this.#parts.sheet, {
+      keys: this.#actions(),
+      hints: { figures: () => drawing.figures, plane: () => drawing.plane },
+      themeChanged: () => this.#parts.body.recolour(),
+      fileDropped: (file) => this.#files.openFile(file),
+      resized: () => {
+        drawing.redraw();
+        if (drawing.plane && this.#plotWidth() !== this.#plottedWidth) this.#requestSheet();
+      },
+      printing: (isPrinting) => drawing.fitTo(isPrinting),
+      addressChanged: (hash) => this.#goToAddress(parseAddress(hash)),
     });
   }
 
-  /** A file that cannot be read (a folder, or one that is gone) is told, and the sheet stays as it is. */
-  async #openFile(file: File) {
-    let read: OpenedFile;
-    try {
-      read = await readFile(file);
-    } catch {
-      return this.#parts.refusal.showActionFaults([`${file.name}: cannot be read; is it a file, and still there?`]);
-    }
-    this.#store.begin({ kind: "text", ...read });
+  #goToAddress(address: AddressState) {
+    this.#store.begin(initialOrigin(address.beginning, this.#available), address.changes, address.stage);
+    this.#fallback.reportAddress(address);
   }
 
   #requestSheet() {
@@ -159,70 +166,44 @@ export class SheetController {
     return { base: this.#loader.base, changes: [...changes], stage };
   }
 
-  /** A plot keeps its letters and gives up room where the sheet is a phone's. */
   #plotWidth(): number {
-    return this.#parts.sheet.clientWidth < NARROW ? 100 : PLOT_SIZE.width; // mm
+    return this.#parts.sheet.clientWidth < NARROW ? NARROW_PLOT : PLOT_SIZE.width; // mm
   }
 
-  /** Nothing that was refused is kept: the sheet goes back to what it can draw, and tells why. A followed file is waited for. */
-  #refused({ base, requestId, faults }: Extract<WorkerResponse, { kind: "refused" }>) {
-    if (base !== this.#loader.base || (requestId > 0 && requestId !== this.#requestId)) return;
-    const { beginning, changes } = this.#store.now();
-    const words = faultTexts(faults);
-    if (requestId === 0 && beginning.kind === "followed") return this.#loader.refused(words);
-    const sound = new Map([...changes].filter(([path]) => !faults.some((fault) => fault.path === path)));
-    if (requestId > 0 && sound.size < changes.size) this.#restore({ beginning, changes: sound }, words);
-    else this.#restore(this.#lastDrawn ?? { beginning: this.#resolveOrigin(undefined), changes: new Map() }, words);
-  }
-
-  #restore({ beginning, changes }: Pick<SheetState, "beginning" | "changes">, words: readonly string[]) {
-    const leftOut = this.#leftOut;
-    this.#store.retract(beginning, changes);
-    this.#leftOut = leftOut;
-    this.#parts.refusal.showActionFaults([...leftOut, ...words]);
-  }
-
-  #handleResponse(answer: WorkerResponse) {
-    const { body, plots, title } = this.#parts;
-    const drawing = this.#drawing;
-    if (answer.kind === "ready") drawing.setFigureWords(answer.figures);
-    else if (answer.kind === "plane") {
-      this.#drawnRequestId = answer.requestId;
-      const held = this.#store.now();
-      if (answer.requestId === this.#requestId && this.#loader.isLoadedFrom(held.beginning)) this.#lastDrawn = held;
-      drawing.drawPlane(answer.plane, answer.requestId);
-    } else if (answer.kind === "words") drawing.showWords(answer.words, this.#store.now().stage, answer.requestId);
-    else if (answer.kind === "solid") drawing.drawSolid(answer);
-    else if (answer.kind === "no-solid")
-      body.showMessage("No body can be made of this design; the notes say what stands in the way.");
-    else if (answer.kind === "refused") this.#refused(answer);
-    else if (answer.kind === "opened") this.#loader.opened(answer.base);
-    else if (answer.kind === "bug")
-      title.say(`lamplane has a bug; please report it with the design: ${answer.message}`);
-    // Cures and plots come late: what was asked before the last change is no longer so.
-    else if (answer.kind === "cures" && answer.requestId === this.#requestId) drawing.addCures(answer.findings);
-    else if (answer.kind === "plots" && answer.requestId === this.#requestId) plots.show(answer.plots);
-  }
-
-  /** The design file as it stands now, every change written into it, its comments kept. */
   readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery());
 
-  async #writeBack() {
-    if (this.#loader.fileIsRefused)
-      return this.#parts.title.say("Nothing was written: the file is not as it was read; mend it first.");
-    const written = this.#store.now().changes;
-    const isWritten = await this.#followed?.writeBack(this.#currentText);
-    const { beginning, changes } = this.#store.now();
-    if (!isWritten || beginning.kind !== "followed") return;
-    const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));
-    this.#store.begin({ kind: "followed" }, since);
+  #handleResponse(response: WorkerResponse) {
+    (this.#handlers[response.kind] as (response: WorkerResponse) => void)(response);
   }
 
-  async #reportErrors(act: () => Promise<void>) {
-    try {
-      await act();
-    } catch (error) {
-      this.#parts.title.say(error instanceof Error ? error.message : String(error));
-    }
-  }
+  /** Cures, plots and refusals of what was requested before the last change are no longer so. */
+  readonly #isLatest = ({ requestId }: { readonly requestId: number }): boolean => requestId === this.#requestId;
+
+  readonly #handlers: ResponseHandlers = {
+    ready: ({ figures }) => this.#drawing.setFigureWords(figures),
+    opened: ({ base }) => this.#loader.opened(base),
+    "text-refused": (response) => this.#fallback.textRefused(response, this.#loader),
+    refused: (response) => {
+      if (response.base === this.#loader.base && this.#isLatest(response)) this.#fallback.changesRefused(response);
+    },
+    skipped: () => {},
+    plane: (response) => {
+      this.#drawnRequestId = response.requestId;
+      const held = this.#store.now();
+      if (this.#isLatest(response) && this.#loader.isLoadedFrom(held.beginning)) this.#fallback.keep(held);
+      this.#drawing.drawPlane(response.plane, response.requestId);
+    },
+    words: ({ words, requestId }) => this.#drawing.showWords(words, this.#store.now().stage, requestId),
+    solid: (response) => this.#drawing.drawSolid(response),
+    "no-solid": () =>
+      this.#parts.body.showMessage("No body can be made of this design; the notes say what stands in the way."),
+    cures: (response) => {
+      if (this.#isLatest(response)) this.#drawing.addCures(response.findings);
+    },
+    plots: (response) => {
+      if (this.#isLatest(response)) this.#parts.plots.show(response.plots);
+    },
+    written: () => {},
+    bug: ({ message }) => this.#parts.title.say(`lamplane has a bug; please report it with the design: ${message}`),
+  };
 }

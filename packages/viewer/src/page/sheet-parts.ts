@@ -5,7 +5,8 @@ import { html } from "../elements.ts";
 import { createLeaders, type Leaders } from "../notes/leaders.ts";
 import { createNotes, type Notes } from "../notes/notes.ts";
 import { createPlotFields, type PlotFields } from "../plots/plot-field.ts";
-import type { StageName, View } from "../protocol.ts";
+import type { StageName } from "../protocol/sheet-data.ts";
+import type { View } from "../protocol/view.ts";
 import { createField, type Field } from "../sheet/field.ts";
 import { createMeasureTool, type MeasureTool } from "../sheet/measure-tool.ts";
 import type { ControlHandlers } from "../sheet/number-control.ts";
@@ -26,7 +27,7 @@ export interface SheetParts {
   readonly schedule: Schedule;
   readonly title: TitleBlock;
   readonly toolbar: Toolbar;
-  readonly refusal: FaultList;
+  readonly faults: FaultList;
   readonly measure: MeasureTool;
   readonly plots: PlotFields;
 }
@@ -54,7 +55,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     schedule: createSchedule(handlers),
     title: createTitleBlock(),
     toolbar: createToolbar(actions),
-    refusal: createFaultList(),
+    faults: createFaultList(),
     measure: createMeasureTool(fields.elevation),
     plots: createPlotFields(),
   };
@@ -62,7 +63,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   const { mouth, stack, end } = fields;
   const { plots } = parts;
   sheet.append(
-    parts.refusal.element,
+    parts.faults.element,
     parts.notes.element,
     html("section", { class: "main-view", "aria-label": "Side elevation" }, fields.elevation.element),
     html("section", { class: "body-view", "aria-label": "Body in 3D" }, parts.body.element),

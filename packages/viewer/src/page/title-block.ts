@@ -1,8 +1,8 @@
 // The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
 import { toMillimetres } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
-import type { SheetPlane } from "../protocol.ts";
-import { formatOnDrawing } from "../state/format.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import { displayUnits, formatOnDrawing } from "../state/format.ts";
 
 export interface TitleBlock {
   readonly element: HTMLElement;
@@ -21,17 +21,17 @@ export function createTitleBlock(): TitleBlock {
     cell,
   ) as unknown as [Cell, Cell, Cell, Cell, Cell];
   const copy = html("button", { type: "button" }, "copy address");
-  const said = html("p", { class: "said", role: "status", "aria-live": "polite" });
+  const status = html("p", { class: "status", role: "status", "aria-live": "polite" });
   copy.addEventListener("click", async () => {
     if (document.documentElement.dataset.noAddress !== undefined) {
-      said.textContent = "The browser lets this page keep no address; save the file instead.";
+      status.textContent = "The browser lets this page keep no address; save the file instead.";
       return;
     }
     const isCopied = await navigator.clipboard?.writeText(location.href).then(
       () => true,
       () => false,
     );
-    said.textContent = `${isCopied ? "The address is copied" : "Copy it from the address bar"}: it holds the whole design.`;
+    status.textContent = `${isCopied ? "The address is copied" : "Copy it from the address bar"}: it holds the whole design.`;
   });
   const revisionText = html("span");
   revision.value.append(revisionText, copy);
@@ -39,12 +39,12 @@ export function createTitleBlock(): TitleBlock {
     "footer",
     { class: "title-block" },
     html("dl", {}, ...[name, units, scale, size, revision].map(({ pair }) => pair)),
-    said,
+    status,
   );
   return {
     element,
     say: (words) => {
-      said.textContent = words;
+      status.textContent = words;
     },
     show({ design, figures }, perMm) {
       name.value.textContent = design.name;
@@ -53,7 +53,7 @@ export function createTitleBlock(): TitleBlock {
           ? "mm, angles in degrees"
           : `inches by ${design.shop.smallestFraction}, angles in degrees`;
       scale.value.textContent = perMm === undefined ? "" : scaleText(perMm / CSS_PIXELS_PER_MM);
-      const style = { units: design.units, smallestFraction: design.shop.smallestFraction };
+      const style = displayUnits(design);
       const sizes = [design.body.length, figures.bodyWidth ?? 0, design.body.height];
       size.value.textContent = `${sizes.map((mm) => formatOnDrawing(mm, "mm", style)).join(" × ")}${style.units === "mm" ? " mm" : ""}`;
       revisionText.textContent = shortHash(JSON.stringify(design));

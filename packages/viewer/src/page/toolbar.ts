@@ -10,7 +10,7 @@ export interface ToolbarActions {
   undo(): void;
   redo(): void;
   measure(): void;
-  shade(): void;
+  switchTheme(): void;
   writeBack(): void;
 }
 
@@ -48,17 +48,17 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
   });
   const element = html(
     "header",
-    { class: "desk" },
+    { class: "toolbar" },
     html("h1", {}, "lamplane"),
     html(
       "div",
       { class: "examples", role: "group", "aria-label": "Example designs" },
-      html("span", { class: "desk-word" }, "examples"),
+      html("span", { class: "toolbar-label" }, "examples"),
       ...examples,
     ),
     html(
       "div",
-      { class: "deeds", role: "group", "aria-label": "Design file" },
+      { class: "toolbar-actions", role: "group", "aria-label": "Design file" },
       html(
         "label",
         { for: "open-file", class: "open-file", title: "Open a design file; or drop one on the page" },
@@ -70,7 +70,7 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
       actionButton("undo", "Undo (Ctrl+Z)", actions.undo),
       actionButton("redo", "Redo (Ctrl+Shift+Z)", actions.redo),
       measuring,
-      actionButton("light / dark", "Paper or slate", actions.shade),
+      actionButton("light / dark", "Paper or slate", actions.switchTheme),
       actionButton("print", "Print the sheet", () => window.print()),
     ),
   );

@@ -1,8 +1,8 @@
 // A plot on the sheet: the same picture that a pack would hold, drawn in the sheet's own ink.
 import type { Picture, PictureMark } from "@lamplane/sheets";
 import { html, svg } from "../elements.ts";
-import type { Plots } from "../protocol.ts";
-import { pathOf } from "../worker/path-data.ts";
+import { pathOf } from "../path-data.ts";
+import type { Plots } from "../protocol/sheet-data.ts";
 
 export interface PlotField {
   readonly element: HTMLElement;

@@ -1,5 +1,5 @@
 // Numbers that would cover each other are led apart: those on a dimension line stay, those on a leader look for a free place.
-import type { Dimension, SheetPoint } from "../protocol.ts";
+import type { Dimension, SheetPoint } from "../protocol/view.ts";
 import type { LaidDimension } from "./layout.ts";
 
 /** px, y down. */

@@ -1,6 +1,6 @@
 // From mm to pixels: the largest scale that fits, and where each dimension's lines and number stand. Pixels, y down.
 import { cosDeg, sinDeg } from "@lamplane/geometry";
-import type { Dimension, DimensionShape, SheetPoint, View } from "../protocol.ts";
+import type { Dimension, DimensionShape, SheetPoint, View } from "../protocol/view.ts";
 
 /** Room round a view for its dimensions, px. */
 export interface Padding {
@@ -35,6 +35,11 @@ export function fitScale(box: View["box"], padding: Padding, width: number, tall
 export const toPixels = ({ perMm, origin }: Scale, { x, y }: SheetPoint): SheetPoint => ({
   x: origin.x + x * perMm,
   y: origin.y - y * perMm,
+});
+
+export const toSheet = ({ perMm, origin }: Scale, { x, y }: SheetPoint): SheetPoint => ({
+  x: (x - origin.x) / perMm,
+  y: (origin.y - y) / perMm,
 });
 
 /** Lines of one dimension and where its number goes: its middle, or the end that is fixed. */

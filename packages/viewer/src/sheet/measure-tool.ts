@@ -1,8 +1,9 @@
 // Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
 import { atan2Deg } from "@lamplane/geometry";
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
-import type { SheetPlane, SheetPoint } from "../protocol.ts";
-import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import type { SheetPoint } from "../protocol/view.ts";
+import { type DisplayUnits, displayUnits, formatWithUnit, parameterName } from "../state/format.ts";
 import type { Field } from "./field.ts";
 
 export interface MeasureTool {
@@ -53,10 +54,7 @@ export function createMeasureTool(field: Field): MeasureTool {
         setAttributes(dot, { cx: x, cy: y });
       },
     );
-    result.textContent = resultText(a, b, {
-      units: plane.design.units,
-      smallestFraction: plane.design.shop.smallestFraction,
-    });
+    result.textContent = resultText(a, b, displayUnits(plane.design));
     from.value = "name" in ends[0] ? ends[0].name : "";
     to.value = "name" in ends[1] ? ends[1].name : "";
   };
@@ -108,7 +106,7 @@ function nearestPoint({ points }: SheetPlane, field: Field, at: SheetPoint): End
 
 function resultText(a: SheetPoint, b: SheetPoint, style: DisplayUnits): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
-  const told = (mm: number) => formatWithUnit(mm, "mm", style);
+  const length = (mm: number) => formatWithUnit(mm, "mm", style);
   const slope = atan2Deg(Math.abs(up), Math.abs(across));
-  return `${told(Math.hypot(across, up))}; along the sole ${told(Math.abs(across))}, up ${told(Math.abs(up))}, at ${slope.toFixed(2)}°`;
+  return `${length(Math.hypot(across, up))}; along the sole ${length(Math.abs(across))}, up ${length(Math.abs(up))}, at ${slope.toFixed(2)}°`;
 }

@@ -1,6 +1,6 @@
 // What a number covers on its field: reckoned from its characters, so that nothing is measured while it is drawn.
 import { rowAt } from "@lamplane/parameters/design";
-import type { Dimension } from "../protocol.ts";
+import type { Dimension } from "../protocol/view.ts";
 import { type DisplayUnits, formatOnDrawing } from "../state/format.ts";
 import type { NumberBox } from "./dimension-separation.ts";
 import type { LaidDimension } from "./layout.ts";

@@ -1,5 +1,5 @@
 // How much room a view leaves round itself: as much as its numbers take, found by laying them out; no number is cut off.
-import type { View } from "../protocol.ts";
+import type { View } from "../protocol/view.ts";
 import type { NumberBox } from "./dimension-separation.ts";
 import { fitScale, type Padding, type Scale } from "./layout.ts";
 

@@ -2,7 +2,7 @@
 
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
-import { type ChangeValue, type ParameterChange, STAGES, type StageName } from "../protocol.ts";
+import { type ChangeValue, type ParameterChange, STAGES, type StageName } from "../protocol/sheet-data.ts";
 
 /** Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows. */
 export type DesignOrigin =

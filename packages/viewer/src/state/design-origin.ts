@@ -9,9 +9,9 @@ export interface AvailableOrigins {
   readonly follows: boolean;
 }
 
-export function initialOrigin(asked: DesignOrigin | undefined, { examples, follows }: AvailableOrigins): DesignOrigin {
-  if (asked?.kind === "text") return asked;
-  if (asked?.kind === "example" && examples.includes(asked.name)) return asked;
+export function initialOrigin(wanted: DesignOrigin | undefined, { examples, follows }: AvailableOrigins): DesignOrigin {
+  if (wanted?.kind === "text") return wanted;
+  if (wanted?.kind === "example" && examples.includes(wanted.name)) return wanted;
   return follows ? { kind: "followed" } : { kind: "example", name: examples[0]! };
 }
 

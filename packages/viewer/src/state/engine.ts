@@ -1,13 +1,13 @@
-// The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest question wins.
-import type { ParameterChange, StageName, WorkerRequest, WorkerResponse } from "../protocol.ts";
+// The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest request wins.
+import type { OpenRequest, WorkerRequest, WorkerResponse } from "../protocol/messages.ts";
+import type { ParameterChange, StageName } from "../protocol/sheet-data.ts";
 
 export interface DesignQuery {
   readonly base: number;
   readonly changes: readonly ParameterChange[];
   readonly stage: StageName;
 }
-type ResponseHandler = (answer: WorkerResponse) => void;
-type OpenRequest = Extract<WorkerRequest, { kind: "open" }>;
+type ResponseHandler = (response: WorkerResponse) => void;
 
 /** When the maker has paused for this long, cures are searched for and plots drawn, ms. */
 const PAUSE = 160;
@@ -15,92 +15,114 @@ const PAUSE = 160;
 export interface Engine {
   open(base: number, text: string, file: string): void;
   /**
-   * Asks for sheet and body, each as soon as the last one is done; for cures and plots after a pause.
+   * Requests sheet and body, each as soon as the last one is done; cures and plots after a pause.
    * @param plotWidth width of the plots, mm
+   * @returns the number of these requests
    */
-  show(question: DesignQuery, plotWidth: number): number;
+  show(query: DesignQuery, plotWidth: number): number;
   /** The design file's text with the changes in it. @throws where it is refused, or is not the one that is open any more */
-  text(question: DesignQuery): Promise<string>;
+  text(query: DesignQuery): Promise<string>;
 }
+
+/** What each worker's responses are taken for; the body's and the patient worker open the same texts as the first. */
+const OF_BODY: readonly WorkerResponse["kind"][] = ["solid", "no-solid", "bug"];
+const OF_PATIENT: readonly WorkerResponse["kind"][] = ["cures", "plots", "bug"];
 
 /** @param makeWorker starts one more worker */
 export function startEngine(onResponse: ResponseHandler, makeWorker: () => Worker): Engine {
   const drawing = latestOnly(makeWorker(), onResponse);
-  const shaping = latestOnly(makeWorker(), (answer) => {
-    if (answer.kind === "solid" || answer.kind === "no-solid" || answer.kind === "bug") onResponse(answer);
-  });
-  let opening: OpenRequest | undefined;
-  let patient: Worker | undefined;
+  const shaping = latestOnly(makeWorker(), only(OF_BODY, onResponse));
+  const patient = startedLate(makeWorker, only(OF_PATIENT, onResponse));
   let [requestId, pause] = [0, 0];
-  const texts = new Map<number, { give(text: string): void; refuse(why: Error): void }>();
 
   return {
     open(base, text, file) {
-      opening = { kind: "open", base, text, file };
-      drawing.open(opening);
-      shaping.open(opening);
-      patient?.postMessage(opening);
-    },
-    show(question, plotWidth) {
       requestId += 1;
-      drawing.ask({ kind: "plane", requestId, ...question });
-      shaping.ask({ kind: "solid", requestId, ...question });
+      const request: OpenRequest = { kind: "open", requestId, base, text, file };
+      for (const worker of [drawing, shaping, patient]) worker.open(request);
+    },
+    show(query, plotWidth) {
+      requestId += 1;
+      drawing.send({ kind: "plane", requestId, ...query });
+      shaping.send({ kind: "solid", requestId, ...query });
       clearTimeout(pause);
-      const asks: WorkerRequest[] = [
-        { kind: "cures", requestId, ...question },
-        { kind: "plots", requestId, ...question, width: plotWidth },
+      const later: WorkerRequest[] = [
+        { kind: "cures", requestId, ...query },
+        { kind: "plots", requestId, ...query, width: plotWidth },
       ];
-      pause = window.setTimeout(() => asks.forEach(toPatient), PAUSE);
+      pause = window.setTimeout(() => later.forEach(patient.send), PAUSE);
       return requestId;
     },
-    text(question) {
+    text(query) {
       requestId += 1;
-      const asked = requestId;
-      return new Promise((give, refuse) => {
-        texts.set(asked, { give, refuse });
-        toPatient({ kind: "written", requestId: asked, ...question });
-      });
+      return patient.text({ kind: "written", requestId, ...query });
     },
   };
-
-  /** The patient worker is started when it is first needed: the first picture should not wait for it. */
-  function toPatient(ask: WorkerRequest) {
-    if (!patient) {
-      patient = makeWorker();
-      patient.onmessage = ({ data }: MessageEvent<WorkerResponse>) => {
-        if (data.kind === "cures" || data.kind === "plots" || data.kind === "bug") onResponse(data);
-        if ("requestId" in data) answerText(data);
-      };
-      if (opening) patient.postMessage(opening);
-    }
-    patient.postMessage(ask);
-  }
-
-  function answerText(answer: Extract<WorkerResponse, { requestId: number }>) {
-    const waiting = texts.get(answer.requestId);
-    texts.delete(answer.requestId);
-    if (answer.kind === "written") waiting?.give(answer.text);
-    else waiting?.refuse(new Error("The design has changed meanwhile, or is refused; ask again."));
-  }
 }
 
-/** A worker that is asked one thing at a time; of what comes meanwhile only the last is asked next. */
+const only =
+  (kinds: readonly WorkerResponse["kind"][], onResponse: ResponseHandler): ResponseHandler =>
+  (response) => {
+    if (kinds.includes(response.kind)) onResponse(response);
+  };
+
+/** A worker that works on one request at a time; of what comes meanwhile only the last is sent next. */
 function latestOnly(worker: Worker, onResponse: ResponseHandler) {
-  let isBusy = false;
+  let pending: number | undefined;
   let waiting: WorkerRequest | undefined;
-  const ask = (question: WorkerRequest) => {
-    if (isBusy) waiting = question;
-    else worker.postMessage(question);
-    isBusy = true;
+  const send = (request: WorkerRequest) => {
+    if (pending !== undefined) {
+      waiting = request;
+      return;
+    }
+    pending = request.requestId;
+    worker.postMessage(request);
   };
   worker.onmessage = ({ data }: MessageEvent<WorkerResponse>) => {
-    if ("requestId" in data && data.requestId > 0 && data.kind !== "plane") {
-      isBusy = false;
+    if (data.requestId === pending && data.kind !== "plane") {
       const next = waiting;
-      waiting = undefined;
-      if (next) ask(next);
+      [pending, waiting] = [undefined, undefined];
+      if (next) send(next);
     }
     onResponse(data);
   };
-  return { ask, open: (opening: OpenRequest) => worker.postMessage(opening) };
+  return { send, open: (request: OpenRequest) => worker.postMessage(request) };
+}
+
+/** A worker that is started when it is first needed: the first picture should not wait for it. */
+function startedLate(makeWorker: () => Worker, onResponse: ResponseHandler) {
+  const texts = new Map<number, { resolve(text: string): void; reject(why: Error): void }>();
+  let worker: Worker | undefined;
+  let opened: OpenRequest | undefined;
+  const start = (): Worker => {
+    const started = makeWorker();
+    started.onmessage = ({ data }: MessageEvent<WorkerResponse>) => {
+      onResponse(data);
+      settle(data);
+    };
+    if (opened) started.postMessage(opened);
+    return started;
+  };
+  const send = (request: WorkerRequest) => {
+    worker ??= start();
+    worker.postMessage(request);
+  };
+  const settle = (response: WorkerResponse) => {
+    const text = texts.get(response.requestId);
+    texts.delete(response.requestId);
+    if (response.kind === "written") text?.resolve(response.text);
+    else text?.reject(new Error("The design has changed meanwhile, or is refused; ask again."));
+  };
+  return {
+    send,
+    open(request: OpenRequest) {
+      opened = request;
+      worker?.postMessage(request);
+    },
+    text: (request: WorkerRequest) =>
+      new Promise<string>((resolve, reject) => {
+        texts.set(request.requestId, { resolve, reject });
+        send(request);
+      }),
+  };
 }

@@ -1,5 +1,5 @@
 // Numbers as they stand on the sheet, and back: the design's unit for lengths, degrees for angles.
-import type { NumberRow, Row } from "@lamplane/parameters/table";
+import type { Design, NumberRow, Row } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { formatDecimal, formatTypeable, formatValue, parseNumber, toMillimetres } from "@lamplane/parameters/units";
 
@@ -7,6 +7,11 @@ export interface DisplayUnits {
   readonly units: "mm" | "in";
   readonly smallestFraction: "1/8" | "1/16" | "1/32" | "1/64";
 }
+
+export const displayUnits = ({ units, shop }: Design): DisplayUnits => ({
+  units,
+  smallestFraction: shop.smallestFraction,
+});
 
 /** A number for the drawing: bare mm (the title block tells the unit), degrees, inches as a fraction or else in decimals. */
 export function formatOnDrawing(value: number, unit: string, { units, smallestFraction }: DisplayUnits): string {

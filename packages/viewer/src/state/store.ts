@@ -1,5 +1,5 @@
 // What the page holds: where the design began, what was changed since, the stage; and the way back. Told to whoever listens.
-import type { ChangeValue, ParameterChange, StageName } from "../protocol.ts";
+import type { ChangeValue, ParameterChange, StageName } from "../protocol/sheet-data.ts";
 import { type AddressState, type DesignOrigin, formatAddress } from "./address.ts";
 
 export interface SheetState {

@@ -9,9 +9,9 @@ import {
   type SheetWords,
   STAGES,
   type StageName,
-} from "../protocol.ts";
+} from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { type DisplayUnits, figureName, formatWithUnit } from "../state/format.ts";
+import { type DisplayUnits, displayUnits, figureName, formatWithUnit } from "../state/format.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
@@ -45,7 +45,7 @@ export function createSteps(goTo: (stage: StageName) => void, handlers: ControlH
     element,
     show({ bench, lost: otherwise }, plane, stage, figures) {
       for (const { input } of choices) input.checked = input.value === stage;
-      const style: DisplayUnits = { units: plane.design.units, smallestFraction: plane.design.shop.smallestFraction };
+      const style = displayUnits(plane.design);
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
       if (shown !== key) {
         measures.clear();
@@ -113,15 +113,15 @@ function updateStepItem(
   item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";
   item.querySelector(".step-figures")!.replaceChildren(
     ...step.figures.map(({ key, value }) => {
-      const told = formatWithUnit(value, figures[key]?.unit ?? "mm", style);
-      return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, told));
+      const text = formatWithUnit(value, figures[key]?.unit ?? "mm", style);
+      return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, text));
     }),
   );
   for (const { path, value, expected, unit, wanted, doubt } of step.measures) {
     const { control, expected: words, doubt: beside } = measures.get(path)!;
-    const asked = doubt === undefined ? `expected ${wanted}` : ""; // a doubt says it too
+    const expectation = doubt === undefined ? `expected ${wanted}` : ""; // a doubt holds it too
     control.update({ value: value ?? expected ?? 0, planned: value, style, unit, isVoid: value === undefined });
-    words.textContent = asked;
+    words.textContent = expectation;
     if (beside.textContent !== (doubt ?? "")) beside.textContent = doubt ?? "";
   }
 }

@@ -15,12 +15,12 @@ import {
 import { figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
-import type { BenchStep, StageName } from "../protocol.ts";
+import type { BenchStep, StageName } from "../protocol/sheet-data.ts";
 
 /** @param design as planned, with what was measured */
 export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
-  const told = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
+  const format = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
   return stepsTo(stage).map((step): BenchStep => {
     const { title, task, figures, measures } = STEPS[step];
     const plane = planeBeforeStep(design, step);
@@ -45,7 +45,7 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
             value: design.measured[key],
             unit,
             wanted,
-            ...(doubt ? { doubt: doubtText(doubt, told) } : {}),
+            ...(doubt ? { doubt: doubtText(doubt, format) } : {}),
           },
         ];
       }),

@@ -3,7 +3,8 @@
 import { cosDeg, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { ironSolids, partFaces, type Triangle, type Vec3 } from "@lamplane/parameters/solids";
-import type { PartMesh, StageName } from "../protocol.ts";
+import type { PartMesh } from "../protocol/body-data.ts";
+import type { StageName } from "../protocol/sheet-data.ts";
 import { CornerNumbers } from "./corner-numbers.ts";
 import { plainCheeks, sawnPieces } from "./stock-pieces.ts";
 import { withFlatTop } from "./views/stage-plane.ts";

@@ -3,7 +3,7 @@ import { LEAST_GAP, LEAST_RUNS, planeSeasonSeries, planeSeasons, toleranceReport
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "@lamplane/sheets";
-import type { PlotName, Plots } from "../protocol.ts";
+import type { PlotName, Plots } from "../protocol/sheet-data.ts";
 
 const STEPS_OF_YEAR = 25;
 

@@ -3,7 +3,8 @@ import { figuresAsBuilt, findLosses, type Loss, lockedParameters, lossText, solv
 import { checkWithoutCures, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import type { SheetPlane, SheetWords, StageName, View } from "../protocol.ts";
+import type { SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
+import type { View } from "../protocol/view.ts";
 import { parameterName } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
 import type { DrawnPlane } from "./views/dimensioning.ts";
@@ -17,14 +18,14 @@ import { stackView } from "./views/stack-view.ts";
  * @param plane the plane as it stands, already computed
  */
 export function sheetPlane(design: Design, plane: Elevation, stage: StageName): SheetPlane {
-  const settled = solvedValues(design, plane);
+  const solved = solvedValues(design, plane);
   return {
     design,
-    views: makeViews({ plane, solved: settled }, stage),
+    views: makeViews({ plane, solved }, stage),
     figures: Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, value }) => [key, value])),
     points: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),
     locked: [...lockedParameters(design)],
-    solved: settled,
+    solved,
   };
 }
 

@@ -4,7 +4,15 @@ import { checkPlane } from "@lamplane/bench/checks";
 import { completeDesign, readDesign, removeValue, setValue, withValue } from "@lamplane/parameters/design";
 import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import type { DesignRequest, ParameterChange, WorkerRequest, WorkerResponse } from "../protocol.ts";
+import type { PartMesh } from "../protocol/body-data.ts";
+import {
+  type DesignRequest,
+  type OpenRequest,
+  UNREQUESTED,
+  type WorkerRequest,
+  type WorkerResponse,
+} from "../protocol/messages.ts";
+import type { ParameterChange } from "../protocol/sheet-data.ts";
 import { partMeshes } from "./meshes.ts";
 import { makePlots } from "./plots.ts";
 import { sheetPlane, sheetWords } from "./sheet-plane.ts";
@@ -17,54 +25,55 @@ const respond = (message: WorkerResponse, transfer: ArrayBuffer[] = []) => scope
 
 /** The text that was opened last, and the design in it. */
 let opened: { base: number; text: string; design: Design } | undefined;
-function open({ base, text, file }: Extract<WorkerRequest, { kind: "open" }>) {
+function open({ requestId, base, text, file }: OpenRequest) {
   const reading = readDesign(text, file);
-  if (!reading.ok) return respond({ kind: "refused", requestId: 0, base, faults: reading.faults });
+  if (!reading.ok) return respond({ kind: "text-refused", requestId, base, faults: reading.faults });
   opened = { base, text, design: reading.design };
-  return respond({ kind: "opened", base, name: reading.design.name, givenPaths: [...reading.givenPaths] });
+  return respond({ kind: "opened", requestId, base });
 }
 
 /** The design with its changes, once the table has found every value allowed. */
-function applyChanges(ask: DesignRequest<string>): Design | undefined {
-  if (!opened || opened.base !== ask.base) {
-    respond({ kind: "skipped", requestId: ask.requestId });
+function applyChanges({ requestId, base, changes }: DesignRequest<string>): Design | undefined {
+  if (!opened || opened.base !== base) {
+    respond({ kind: "skipped", requestId });
     return undefined;
   }
-  if (ask.changes.length === 0) return opened.design;
-  const wanted = ask.changes.reduce((design, [path, value]) => withValue(design, path, value), opened.design);
+  if (changes.length === 0) return opened.design;
+  const wanted = changes.reduce((design, [path, value]) => withValue(design, path, value), opened.design);
   const reading = completeDesign(wanted);
   if (reading.ok) return reading.design;
-  respond({ kind: "refused", requestId: ask.requestId, base: ask.base, faults: reading.faults });
+  respond({ kind: "refused", requestId, base, faults: reading.faults });
   return undefined;
 }
 
-/** The plane that was computed last: sheet, solid and files of one turn share it. */
-let lastComputed: { turn: number; base: number; design: Design; plane: Elevation } | undefined;
+/** The plane that was computed last: sheet, solid and plots of one request share it. */
+let lastComputed: { requestId: number; base: number; design: Design; plane: Elevation } | undefined;
 
-function withPlane(ask: DesignRequest<string>, act: (plane: Elevation, design: Design) => void) {
-  if (lastComputed?.turn !== ask.requestId || lastComputed.base !== ask.base) {
-    const design = applyChanges(ask);
+function withPlane(request: DesignRequest<string>, act: (plane: Elevation, design: Design) => void) {
+  const { requestId, base } = request;
+  if (lastComputed?.requestId !== requestId || lastComputed.base !== base) {
+    const design = applyChanges(request);
     if (!design) return;
-    lastComputed = { turn: ask.requestId, base: ask.base, design, plane: asBuiltPlane(design) };
+    lastComputed = { requestId, base, design, plane: asBuiltPlane(design) };
   }
   act(lastComputed.plane, lastComputed.design);
 }
 
-function makeSolid(ask: DesignRequest<"solid">) {
-  withPlane(ask, (plane) => {
-    try {
-      const parts = partMeshes(plane, ask.stage);
-      const buffers = parts.flatMap(({ corners, edges, section }) => [corners, edges, section]).map((a) => a.buffer);
-      const about = { rings: plane.design.wood.rings, bedAngle: plane.frame.bedAngle, bodyWidth: plane.widths.body };
-      respond({ kind: "solid", requestId: ask.requestId, parts, about }, buffers as ArrayBuffer[]);
-    } catch (error) {
-      respond({
-        kind: "no-solid",
-        requestId: ask.requestId,
-        why: error instanceof Error ? error.message : String(error),
-      });
-    }
-  });
+function makeSolid({ requestId, stage }: DesignRequest<"solid">, plane: Elevation) {
+  let parts: readonly PartMesh[];
+  try {
+    parts = partMeshes(plane, stage);
+  } catch {
+    return respond({ kind: "no-solid", requestId });
+  }
+  const buffers = parts.flatMap(({ corners, edges, section }) => [corners, edges, section]).map((a) => a.buffer);
+  const about = { rings: plane.design.wood.rings, bedAngle: plane.frame.bedAngle, bodyWidth: plane.widths.body };
+  respond({ kind: "solid", requestId, parts, about }, buffers as ArrayBuffer[]);
+}
+
+function makeSheet({ requestId, stage }: DesignRequest<"plane">, plane: Elevation, design: Design) {
+  respond({ kind: "plane", requestId, plane: sheetPlane(design, plane, stage) });
+  respond({ kind: "words", requestId, words: sheetWords(design, plane, stage) });
 }
 
 const writeChanges = (text: string, changes: readonly ParameterChange[]): string =>
@@ -73,37 +82,35 @@ const writeChanges = (text: string, changes: readonly ParameterChange[]): string
     text,
   );
 
-function handleRequest(ask: WorkerRequest) {
-  if (ask.kind === "open") return open(ask);
-  if (ask.kind === "plane")
-    return withPlane(ask, (plane, design) => {
-      respond({ kind: "plane", requestId: ask.requestId, plane: sheetPlane(design, plane, ask.stage) });
-      respond({ kind: "words", requestId: ask.requestId, words: sheetWords(design, plane, ask.stage) });
-    });
-  if (ask.kind === "cures")
-    return withPlane(ask, (plane) => respond({ kind: "cures", requestId: ask.requestId, findings: checkPlane(plane) }));
-  if (ask.kind === "plots")
-    return withPlane(ask, (plane, design) =>
-      respond({ kind: "plots", requestId: ask.requestId, plots: makePlots(design, plane, ask.width) }),
+function handleRequest(request: WorkerRequest): void {
+  const { kind, requestId } = request;
+  if (kind === "open") open(request);
+  else if (kind === "plane") withPlane(request, (plane, design) => makeSheet(request, plane, design));
+  else if (kind === "solid") withPlane(request, (plane) => makeSolid(request, plane));
+  else if (kind === "cures")
+    withPlane(request, (plane) => respond({ kind: "cures", requestId, findings: checkPlane(plane) }));
+  else if (kind === "plots")
+    withPlane(request, (plane, design) =>
+      respond({ kind: "plots", requestId, plots: makePlots(design, plane, request.width) }),
     );
-  if (ask.kind === "solid") return makeSolid(ask);
-  if (applyChanges(ask))
-    respond({ kind: "written", requestId: ask.requestId, text: writeChanges(opened!.text, ask.changes) });
+  else if (applyChanges(request))
+    respond({ kind: "written", requestId, text: writeChanges(opened!.text, request.changes) });
 }
 
-/** Our bug is told to the page, which tells the maker; the worker lives on. */
-function runGuarded(ask: WorkerRequest, run: () => void) {
+/** A bug of ours is reported to the page, which shows it; the worker lives on. */
+function runGuarded(request: WorkerRequest) {
   try {
-    run();
+    handleRequest(request);
   } catch (error) {
-    const turn = "requestId" in ask ? ask.requestId : 0;
-    respond({ kind: "bug", requestId: turn, message: error instanceof Error ? error.message : String(error) });
+    const message = error instanceof Error ? error.message : String(error);
+    respond({ kind: "bug", requestId: request.requestId, message });
   }
 }
 
-scope.onmessage = ({ data }) => runGuarded(data, () => handleRequest(data));
+scope.onmessage = ({ data }) => runGuarded(data);
 respond({
   kind: "ready",
+  requestId: UNREQUESTED,
   figures: Object.fromEntries(
     Object.entries(FIGURES).map(([key, { unit, formula, help, source }]) => [key, { unit, formula, help, source }]),
   ),

@@ -1,7 +1,7 @@
 // How views say their dimensions: a parameter's path or a figure's key, and where the number stands.
 import { valueAt } from "@lamplane/parameters/design";
 import { type Elevation, FIGURES, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
-import type { Dimension, DimensionShape, SheetPoint } from "../../protocol.ts";
+import type { Dimension, DimensionShape, SheetPoint } from "../../protocol/view.ts";
 
 export interface DrawnPlane {
   readonly plane: Elevation;

@@ -2,8 +2,9 @@
 
 import { boundsOf, point, tessellate } from "@lamplane/geometry";
 import { bedLineTopS, capIronOutline, ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
-import type { Dimension, StageName, View, ViewMark } from "../../protocol.ts";
-import { circlePath, linePath, outlinePath, pathOf } from "../path-data.ts";
+import { circlePath, linePath, outlinePath, pathOf } from "../../path-data.ts";
+import type { StageName } from "../../protocol/sheet-data.ts";
+import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import {
   alongShape,
   angleShape,

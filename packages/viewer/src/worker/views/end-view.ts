@@ -2,8 +2,9 @@
 
 import { point, polygon } from "@lamplane/geometry";
 import { ironToPlane, pinLengths } from "@lamplane/parameters/elevation";
-import type { Dimension, StageName, View, ViewMark } from "../../protocol.ts";
-import { linePath, outlinePath } from "../path-data.ts";
+import { linePath, outlinePath } from "../../path-data.ts";
+import type { StageName } from "../../protocol/sheet-data.ts";
+import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
 
 /** The view across, at a stage of the bench. */

@@ -2,8 +2,8 @@
 
 import { point } from "@lamplane/geometry";
 import { capIronOutline } from "@lamplane/parameters/elevation";
-import type { Dimension, View, ViewMark } from "../../protocol.ts";
-import { linePath, outlinePath } from "../path-data.ts";
+import { linePath, outlinePath } from "../../path-data.ts";
+import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import {
   alongShape,
   angleShape,

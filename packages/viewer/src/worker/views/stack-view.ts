@@ -9,8 +9,8 @@ import {
   transformOutline,
 } from "@lamplane/geometry";
 import { capIronOutline, screwHeadOutline } from "@lamplane/parameters/elevation";
-import type { Dimension, View, ViewMark } from "../../protocol.ts";
-import { linePath, outlinePath } from "../path-data.ts";
+import { linePath, outlinePath } from "../../path-data.ts";
+import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
 
 /** The stack as it lies on the bed. */

@@ -18,7 +18,7 @@ import {
   elevation,
   stageExtent,
 } from "@lamplane/parameters/elevation";
-import type { StageName } from "../../protocol.ts";
+import type { StageName } from "../../protocol/sheet-data.ts";
 
 export interface StagePlane {
   readonly plane: Elevation;
@@ -39,7 +39,7 @@ export interface StagePlane {
   readonly hasStack: boolean;
 }
 
-/** @throws Error (our bug) where the blocks cannot be drawn; a design with such a stop is told of it instead. */
+/** @throws Error (our bug) where the blocks cannot be drawn; the findings of such a design say so instead. */
 export function stagePlane(plane: Elevation, stage: StageName): StagePlane {
   const shown = stage === "trued" ? withFlatTop(plane) : plane;
   const state = stage === "shaped" || stage === "trued" ? "trued" : "blank";

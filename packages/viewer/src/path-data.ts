@@ -20,5 +20,3 @@ export function pathOf(segments: readonly Segment[], closed = false): string {
 export const outlinePath = (outline: Outline): string => pathOf(outline, true);
 export const circlePath = (circle: Circle): string => pathOf(circleOutline(circle), true);
 export const linePath = (...points: Point[]): string => `M${points.map(formatPoint).join("L")}`;
-export const boxPath = (min: Point, max: Point): string =>
-  `M${formatPoint(min)}L${formatPoint({ x: max.x, y: min.y })}L${formatPoint(max)}L${formatPoint({ x: min.x, y: max.y })}Z`;

@@ -1,0 +1,57 @@
+// Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
+import type { Store } from "../state/store.ts";
+import type { DesignLoader } from "./design-loader.ts";
+import { type OpenedFile, readFile, saveText } from "./files.ts";
+import type { FollowedFile } from "./followed-file.ts";
+
+interface FileContext {
+  readonly store: Store;
+  readonly loader: DesignLoader;
+  readonly followed: FollowedFile | undefined;
+  /** The design file as it stands now, every change written into it, its comments kept. */
+  text(): Promise<string>;
+  say(words: string): void;
+  refuse(words: readonly string[]): void;
+}
+
+export interface FileActions {
+  openFile(file: File): void;
+  save(): void;
+  writeBack(): void;
+}
+
+export function createFileActions({ store, loader, followed, text, say, refuse }: FileContext): FileActions {
+  /** A file that cannot be read (a folder, or one that is gone) is named, and the sheet stays as it is. */
+  async function openFile(file: File) {
+    let read: OpenedFile;
+    try {
+      read = await readFile(file);
+    } catch {
+      return refuse([`${file.name}: cannot be read; is it a file, and still there?`]);
+    }
+    store.begin({ kind: "text", ...read });
+  }
+
+  async function writeBack() {
+    if (loader.fileIsRefused) return say("Nothing was written: the file is not as it was read; mend it first.");
+    const written = store.now().changes;
+    const isWritten = await followed?.writeBack(text);
+    const { beginning, changes } = store.now();
+    if (!isWritten || beginning.kind !== "followed") return;
+    const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));
+    store.begin({ kind: "followed" }, since);
+  }
+
+  const reportErrors = async (act: () => Promise<void>) => {
+    try {
+      await act();
+    } catch (error) {
+      say(error instanceof Error ? error.message : String(error));
+    }
+  };
+  return {
+    openFile: (file) => void openFile(file),
+    save: () => void reportErrors(async () => saveText(loader.fileName, await text())),
+    writeBack: () => void reportErrors(writeBack),
+  };
+}

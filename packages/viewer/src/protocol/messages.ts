@@ -1,0 +1,115 @@
+// What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
+import type { Finding } from "@lamplane/bench/checks";
+import type { Fault } from "@lamplane/parameters/design";
+import type { BodyInfo, PartMesh } from "./body-data.ts";
+import type { FigureWords, ParameterChange, Plots, SheetPlane, SheetWords, StageName } from "./sheet-data.ts";
+
+interface Message<K extends string> {
+  readonly kind: K;
+  readonly requestId: number;
+}
+
+/** A worker's text from now on, by its number `base`. */
+export interface OpenRequest extends Message<"open"> {
+  readonly base: number;
+  readonly text: string;
+  readonly file: string;
+}
+
+/** About the design in a text, with changes in it, at a stage. */
+export interface DesignRequest<K extends string> extends Message<K> {
+  readonly base: number;
+  readonly changes: readonly ParameterChange[];
+  readonly stage: StageName;
+}
+
+interface PlotsRequest extends DesignRequest<"plots"> {
+  /** Of each picture, mm. */
+  readonly width: number;
+}
+
+export type WorkerRequest =
+  | OpenRequest
+  | DesignRequest<"plane">
+  | DesignRequest<"solid">
+  | DesignRequest<"cures">
+  | PlotsRequest
+  | DesignRequest<"written">;
+
+/** Number of a response to nothing: a worker that has started says so. */
+export const UNREQUESTED = 0;
+
+export type WorkerResponse =
+  | ReadyResponse
+  | OpenedResponse
+  | TextRefusedResponse
+  | RefusedResponse
+  | SkippedResponse
+  | PlaneResponse
+  | WordsResponse
+  | SolidResponse
+  | NoSolidResponse
+  | CuresResponse
+  | PlotsResponse
+  | WrittenResponse
+  | BugResponse;
+
+/** A worker that has started; its number is `UNREQUESTED`. */
+interface ReadyResponse extends Message<"ready"> {
+  readonly figures: Readonly<Record<string, FigureWords>>;
+}
+
+/** A text is a design. */
+interface OpenedResponse extends Message<"opened"> {
+  readonly base: number;
+}
+
+/** A text is no design; the one before it stays open. */
+export interface TextRefusedResponse extends Message<"text-refused"> {
+  readonly base: number;
+  readonly faults: readonly Fault[];
+}
+
+/** Changes that the table does not allow. */
+export interface RefusedResponse extends Message<"refused"> {
+  readonly base: number;
+  readonly faults: readonly Fault[];
+}
+
+/** The request is about a text that is not open (any more). */
+interface SkippedResponse extends Message<"skipped"> {}
+
+/** Followed by the words of the same request, which end it. */
+interface PlaneResponse extends Message<"plane"> {
+  readonly plane: SheetPlane;
+}
+
+interface WordsResponse extends Message<"words"> {
+  readonly words: SheetWords;
+}
+
+export interface SolidResponse extends Message<"solid"> {
+  readonly parts: readonly PartMesh[];
+  readonly about: BodyInfo;
+}
+
+/** No body can be made of the design; the findings say why. */
+interface NoSolidResponse extends Message<"no-solid"> {}
+
+interface CuresResponse extends Message<"cures"> {
+  readonly findings: readonly Finding[];
+}
+
+interface PlotsResponse extends Message<"plots"> {
+  readonly plots: Plots;
+}
+
+/** The text with the changes in it. */
+interface WrittenResponse extends Message<"written"> {
+  readonly text: string;
+}
+
+/** An error of our own; the worker lives on. */
+interface BugResponse extends Message<"bug"> {
+  readonly message: string;
+}

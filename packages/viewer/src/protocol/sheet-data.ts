@@ -1,0 +1,71 @@
+// What the sheet shows of one design at one stage, as plain data: drawing, figures, notes, bench steps, plots.
+import type { Finding } from "@lamplane/bench/checks";
+import { type Design, WORK_STAGES, type WorkStage } from "@lamplane/parameters/table";
+import type { Picture } from "@lamplane/sheets";
+import type { SheetPoint, View } from "./view.ts";
+
+/** State of the work that the sheet shows, in the order of the bench. */
+export const STAGES = WORK_STAGES;
+export type StageName = WorkStage;
+
+export type ChangeValue = number | string;
+/** A parameter's path and its new value; undefined takes a measured value back. */
+export type ParameterChange = readonly [path: string, value: ChangeValue | undefined];
+
+/** Everything the sheet draws, for one design at one stage; words follow in `SheetWords`. */
+export interface SheetPlane {
+  readonly design: Design;
+  readonly views: readonly View[];
+  readonly figures: Readonly<Record<string, number>>;
+  /** Named points of the elevation, mm: notes and measuring use them. */
+  readonly points: Readonly<Record<string, SheetPoint>>;
+  /** Parameters fixed by a step that is done: shown, no longer to be changed. */
+  readonly locked: readonly string[];
+  /** What each `auto` parameter has come out as. */
+  readonly solved: Readonly<Record<string, number>>;
+}
+
+/** What stands beside the drawing: notes and bench steps. They come after it, so that the drawing waits for no check. */
+export interface SheetWords {
+  readonly findings: readonly Finding[];
+  readonly passed: readonly PassedNote[];
+  /** The steps of the stage that is shown. */
+  readonly bench: readonly BenchStep[];
+  /** What came out otherwise than asked for, in words. */
+  readonly lost: readonly string[];
+}
+
+export interface PassedNote {
+  readonly code: string;
+  readonly message: string;
+  readonly place: string;
+}
+
+/** One step at the bench: its task, its numbers, what is measured when it is done. */
+export interface BenchStep {
+  readonly title: string;
+  readonly task: string;
+  readonly isDone: boolean;
+  readonly figures: readonly { readonly key: string; readonly value: number }[];
+  readonly measures: readonly {
+    /** `measured.…`, a row of the table. */
+    readonly path: string;
+    readonly expected: number | undefined;
+    readonly value: number | undefined;
+    readonly unit: "mm" | "°";
+    /** What it should come to, in words. */
+    readonly wanted: string;
+    /** Why the value is taken for a slip; it counts all the same. */
+    readonly doubt?: string;
+  }[];
+}
+
+export interface FigureWords {
+  readonly unit: string;
+  readonly formula: string;
+  readonly help: string;
+  readonly source: string;
+}
+
+export type PlotName = "mouth" | "throat" | "seasons" | "shares";
+export type Plots = Readonly<Partial<Record<PlotName, Picture | undefined>>>;

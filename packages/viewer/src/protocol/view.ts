@@ -1,0 +1,61 @@
+// A view on the sheet as plain data: lines and areas in mm, and the numbers that stand on it.
+
+export interface SheetPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Kind of line; weights and dashes are set in the style sheet. */
+export type ViewLineKind = "outline" | "hidden" | "axis" | "cut" | "mark" | "thin";
+/** What an area stands for. */
+export type AreaKind = "wood" | "wood-far" | "waste" | "steel" | "cap" | "wedge" | "pin" | "hollow";
+
+/** One stroke or area of a view: an SVG path in mm, y down. */
+export interface ViewMark {
+  readonly d: string;
+  readonly line?: ViewLineKind;
+  readonly area?: AreaKind;
+}
+
+/** Where a dimension's number stands and what is drawn to it. Sides and tiers are counted outward from the view. */
+export type DimensionShape =
+  | {
+      readonly kind: "along";
+      readonly from: SheetPoint;
+      readonly to: SheetPoint;
+      readonly side: "below" | "above" | "left" | "right";
+      readonly tier: number;
+    }
+  | {
+      readonly kind: "angle";
+      readonly at: SheetPoint;
+      readonly fromAngle: number;
+      readonly toAngle: number;
+      readonly radius: number;
+    }
+  | { readonly kind: "leader"; readonly at: SheetPoint; readonly shift: SheetPoint };
+
+/** A number on a view: a parameter that can be changed, or a figure that follows. */
+export interface Dimension {
+  readonly id: string;
+  readonly parameter?: string;
+  /** Figure that tells what `auto` came out as, or the derived number itself. */
+  readonly figure?: string;
+  readonly value: number;
+  readonly unit: "mm" | "°";
+  /** Ø, R, 2 × … before the number. */
+  readonly before?: string;
+  readonly shape: DimensionShape;
+  /** 1 always shown, 2 where there is room, 3 on a wide sheet only. */
+  readonly rank: 1 | 2 | 3;
+}
+
+export interface View {
+  readonly name: "elevation" | "mouth" | "stack" | "end";
+  readonly title: string;
+  readonly box: { readonly min: SheetPoint; readonly max: SheetPoint };
+  readonly marks: readonly ViewMark[];
+  readonly dimensions: readonly Dimension[];
+  /** Names written on the parts. */
+  readonly labels: readonly { readonly text: string; readonly at: SheetPoint }[];
+}

@@ -1,0 +1,90 @@
+// The lines of one view in SVG: its strokes and areas, part names, dimension lines; over them what a tool draws.
+import { reconcileChildren, setAttributes, svg } from "../elements.ts";
+import type { View, ViewMark } from "../protocol/view.ts";
+import { type LaidDimension, type Scale, toPixels } from "./layout.ts";
+
+export interface ViewDrawing {
+  readonly element: SVGSVGElement;
+  readonly overlay: SVGGElement;
+  drawView(view: View, scale: Scale): void;
+  drawDimensionLines(places: readonly LaidDimension[]): void;
+}
+
+const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
+
+/** @param isClipped whether the view is cut at a frame round its box */
+export function createViewDrawing(name: View["name"], isClipped: boolean): ViewDrawing {
+  const marks = svg("g", { class: "marks" });
+  const names = svg("g", { class: "names" });
+  const lines = svg("g", { class: "dimension-lines" });
+  const arrows = svg("g", { class: "dimension-arrows" });
+  const overlay = svg("g", { class: "overlay" });
+  const window = svg("rect");
+  const frame = svg("rect", { class: "window" });
+  const element = svg(
+    "svg",
+    { role: "img", "aria-labelledby": `view-${name}` },
+    svg("defs", {}, svg("clipPath", { id: `window-${name}` }, window)),
+    svg("g", isClipped ? { "clip-path": `url(#window-${name})` } : {}, marks),
+    ...(isClipped ? [frame] : []),
+    names,
+    lines,
+    arrows,
+    overlay,
+  );
+  return {
+    element,
+    overlay,
+    drawView(view, scale) {
+      const { perMm, origin, width, height } = scale;
+      setAttributes(element, { width, height, viewBox: `0 0 ${width} ${height}` });
+      setAttributes(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
+      reconcileChildren(marks, view.marks, () => svg("path"), setPathStyle);
+      if (isClipped) for (const rect of [window, frame]) setAttributes(rect, boxInPixels(view, scale));
+      drawNames(names, view, scale);
+    },
+    drawDimensionLines(places) {
+      drawPaths(
+        lines,
+        places.map((place) => place.lines),
+      );
+      drawPaths(
+        arrows,
+        places.map((place) => place.arrows),
+      );
+    },
+  };
+}
+
+function boxInPixels({ box }: View, scale: Scale) {
+  const [a, b] = [toPixels(scale, box.min), toPixels(scale, box.max)];
+  return { x: a.x, y: b.y, width: b.x - a.x, height: a.y - b.y };
+}
+
+function drawNames(group: SVGGElement, { labels }: View, scale: Scale) {
+  reconcileChildren(
+    group,
+    scale.perMm < LEAST_FOR_NAMES ? [] : labels,
+    () => svg("text"),
+    (element, { text, at }) => {
+      setAttributes(element, { ...toPixels(scale, at) });
+      element.textContent = text;
+    },
+  );
+}
+
+function drawPaths(group: SVGGElement, paths: readonly string[]) {
+  reconcileChildren(
+    group,
+    paths,
+    () => svg("path"),
+    (path, d) => setAttributes(path, { d }),
+  );
+}
+
+function setPathStyle(path: SVGPathElement, { d, line, area }: ViewMark) {
+  setAttributes(path, {
+    d,
+    class: `${line ? `line-${line}` : "line-none"} ${area ? `area-${area}` : "area-none"}`,
+  });
+}

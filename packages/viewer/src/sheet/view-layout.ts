@@ -1,0 +1,107 @@
+// How a view and its numbers lie on a field of some width: which numbers there is room for, the scale, the place of each. Pure.
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import type { Dimension, View } from "../protocol/view.ts";
+import { displayUnits } from "../state/format.ts";
+import { layOutApart, type NumberBox } from "./dimension-separation.ts";
+import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale } from "./layout.ts";
+import { numberBox, numberWidth } from "./number-box.ts";
+import { fitView } from "./view-fit.ts";
+
+type Sides = Pick<Padding, "left" | "right">;
+
+/** What a field leaves round its view. */
+export interface FieldRoom {
+  /** At most so much room for numbers at the sides. */
+  readonly padding: Sides;
+  /** The same on a phone. */
+  readonly narrow: Sides;
+  /** More on either side of a phone's where numbers are fractions of an inch, px. */
+  readonly narrowFractions?: number;
+}
+
+/** px of the field. */
+export interface FieldSize {
+  readonly width: number;
+  readonly tallest: number;
+}
+
+const NARROW = 480; // px: a phone; fewer numbers stand on each view, the schedule has them all
+const MIDDLING = 700; // px
+
+/** The dimensions that a field of this width has room for. */
+export function chooseDimensions(view: View, width: number): Dimension[] {
+  const rank = greatestRank(view.name, width);
+  return closeTiers(view.dimensions.filter((dimension) => dimension.rank <= rank));
+}
+
+/** The largest scale at which a view and its numbers fit the field. */
+export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { width, tallest }: FieldSize): Scale {
+  const dimensions = chooseDimensions(view, width);
+  return fitView({
+    box: view.box,
+    width,
+    tallest,
+    most: sidePadding(room, width, plane.design.units === "in"),
+    boxesAt(scale, withinSides) {
+      const { lay, boxOf } = layingAt(scale, view, plane);
+      const within = withinSides ? width : undefined;
+      return layOutApart(dimensions, { lay, boxOf, width: within }, new Map(), false).map((place, i) =>
+        boxOf(dimensions[i]!, place),
+      );
+    },
+  });
+}
+
+/**
+ * Where each dimension stands at a scale.
+ * @param ways way that each leader went last, by the dimension's id; brought up to date
+ * @param holding the hand is on a number: then no leader leaves its way
+ */
+export function placeDimensions(
+  dimensions: readonly Dimension[],
+  view: View,
+  plane: SheetPlane,
+  scale: Scale,
+  ways: Map<string, number>,
+  holding: boolean,
+): LaidDimension[] {
+  return layOutApart(dimensions, { ...layingAt(scale, view, plane), width: scale.width }, ways, holding);
+}
+
+interface Laying {
+  lay(dimension: Dimension): LaidDimension;
+  boxOf(dimension: Dimension, place: LaidDimension): NumberBox;
+}
+
+function layingAt(scale: Scale, { box }: View, plane: SheetPlane): Laying {
+  const style = displayUnits(plane.design);
+  const inFractions = style.units === "in";
+  return {
+    lay: (dimension) => layOutDimension(dimension, scale, box, numberWidth(dimension, style), inFractions),
+    boxOf: (dimension, place) => numberBox(dimension, place, numberWidth(dimension, style)),
+  };
+}
+
+function greatestRank(name: View["name"], width: number): Dimension["rank"] {
+  if (width < NARROW) return name === "elevation" ? 1 : 2;
+  return name === "elevation" && width < MIDDLING ? 2 : 3;
+}
+
+/** Dimension lines move up where those nearer to the view are left out. */
+function closeTiers(dimensions: readonly Dimension[]): Dimension[] {
+  const tiers = new Map<string, number[]>();
+  for (const { shape } of dimensions)
+    if (shape.kind === "along") tiers.set(shape.side, [...(tiers.get(shape.side) ?? []), shape.tier].sort());
+  return dimensions.map((dimension) => {
+    const { shape } = dimension;
+    if (shape.kind !== "along") return dimension;
+    const tier = [...new Set(tiers.get(shape.side))].indexOf(shape.tier);
+    return { ...dimension, shape: { ...shape, tier } };
+  });
+}
+
+/** Most room beside a view: less on a phone, more where numbers are fractions of an inch. */
+function sidePadding({ padding, narrow, narrowFractions = 0 }: FieldRoom, width: number, inFractions: boolean): Sides {
+  const [room, more] = width < NARROW ? [narrow, narrowFractions] : [padding, FRACTION_ROOM];
+  return inFractions ? { left: room.left + more, right: room.right + more } : room;
+}
