@@ -1,7 +1,7 @@
 // One given value against its row: the value, or what to write instead.
 import type { NumberRow, Row, TextRow } from "../parameter.ts";
 import { UNIT_OF } from "../parameter.ts";
-import { formatDecimal, formatLimit, parseNumber, toMillimetres, type Units } from "../units.ts";
+import { formatLimit, formatQuantity, parseNumber, toMillimetres, type Units } from "../units.ts";
 import { type RawNode, sanitizeForMessage } from "./raw-node.ts";
 import { hasHidden } from "./source.ts";
 import { nearestWord } from "./suggest.ts";
@@ -37,7 +37,7 @@ export function allowedText(row: Row, units: Units): string {
 function limitValueText(value: number, row: NumberRow, units: Units): string {
   if (row.quantity === "length") return formatLimit(value, units);
   const unit = UNIT_OF[row.quantity];
-  return `${formatDecimal(value, 4)}${unit === "" || unit === "°" ? unit : ` ${unit}`}`;
+  return formatQuantity(value, unit, 4);
 }
 
 function decodeNumber(node: RawNode, row: NumberRow, units: Units): DecodedValue {

@@ -21,6 +21,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { planeToIron } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
+import { formatNumber } from "../units.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 
 /** Height of lettering and room between two views, mm. */
@@ -36,7 +37,7 @@ const note = (text: string, x: number, y: number): DrawingEntry => ({
   text,
   height: LETTERING,
 });
-const formatHundredths = (mm: number): string => String(Math.round(mm * 100) / 100);
+const formatHundredths = (mm: number): string => formatNumber(mm, { decimals: 2, halves: "scaled" });
 
 /** Shift that brings an outline's lower left corner to the origin. */
 export function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {

@@ -1,5 +1,6 @@
 // Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
 import { atan2Deg } from "@lamplane/geometry";
+import { formatAngle } from "@lamplane/parameters/units";
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPlane, SheetPoint } from "../protocol.ts";
 import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
@@ -110,5 +111,5 @@ function resultText(a: SheetPoint, b: SheetPoint, style: DisplayUnits): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
   const told = (mm: number) => formatWithUnit(mm, "mm", style);
   const slope = atan2Deg(Math.abs(up), Math.abs(across));
-  return `${told(Math.hypot(across, up))}; along the sole ${told(Math.abs(across))}, up ${told(Math.abs(up))}, at ${slope.toFixed(2)}°`;
+  return `${told(Math.hypot(across, up))}; along the sole ${told(Math.abs(across))}, up ${told(Math.abs(up))}, at ${formatAngle(slope, { decimals: 2, fixed: true, halves: "binary" })}`;
 }
