@@ -2,7 +2,8 @@
 import { line, type Point } from "@lamplane/geometry";
 import { formatPercent } from "@lamplane/parameters/units";
 import type { Picture, PictureMark } from "../picture/picture.ts";
-import { estimateTextWidth, LINE_HEIGHT, type PictureTextMark, wrapLines } from "../picture/text-layout.ts";
+import { LINE_HEIGHT, type PictureTextMark, wrapLines } from "../picture/text-layout.ts";
+import { estimateTextWidth } from "../picture/text-metrics.ts";
 import { type Axis, numberAxis } from "./axis.ts";
 import { axisTitle, makeTextMark, PLOT_MARGIN, PLOT_SIZE, PLOT_TEXT_SIZES, titleFoot, titleMarks } from "./plot.ts";
 
