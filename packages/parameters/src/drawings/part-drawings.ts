@@ -40,7 +40,7 @@ const note = (text: string, x: number, y: number): DrawingEntry => ({
 const formatHundredths = (mm: number): string => formatNumber(mm, { decimals: 2, halves: "scaled" });
 
 /** Shift that brings an outline's lower left corner to the origin. */
-export function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {
+function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {
   const { min } = boundsOf(tessellate(transformOutline(outline, transform)));
   return { ...transform, shift: point(-min.x, -min.y) };
 }

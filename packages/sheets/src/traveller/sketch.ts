@@ -1,7 +1,6 @@
 // A small drawing of a step: the plane's own outlines scaled to the page, words and arrows at their own size, nothing over anything else.
 import {
   arc,
-  atan2Deg,
   boundsOf,
   type Circle,
   circleOutline,
@@ -309,6 +308,3 @@ export function composeViews(
 /** An upright rectangle. */
 export const boxPolygon = (left: number, low: number, right: number, high: number) =>
   polygon(point(left, low), point(right, low), point(right, high), point(left, high));
-
-/** Direction from one point to another, degrees. */
-export const lineDirection = (from: Point, to: Point): number => atan2Deg(to.y - from.y, to.x - from.x);

@@ -22,7 +22,7 @@ export function drawTickBox(put: PageWriter, { left, top }: PageOffset, ticked =
   put.rule({ left, top }, { left: left + side, top: top + side }, "outline");
   put.rule({ left, top: top + side }, { left: left + side, top }, "outline");
 }
-export const TICK_SIZE = 3;
+const TICK_SIZE = 3;
 
 /** Lines as they stand. */
 export const linesBlock = (lines: readonly string[], width: number, style: TextStyle = {}): PageBlock => ({

@@ -11,16 +11,18 @@ export function backGroups(traveller: Traveller, width: number): BlockGroup[] {
   const { plots, strength, strengthCaution, cautions, defer } = traveller;
   return [
     ...jigGroups(traveller, width),
-    ...plots.map(({ words, picture }, i): BlockGroup => ({
-      startsColumn: i === 0,
-      blocks: [
-        stackBlocks(
-          ...(i === 0 ? [headingBlock("Plots", width, 4.6)] : []),
-          paragraphBlock(words, width, { bold: true }),
-          pictureBlock(picture, width),
-        ),
-      ],
-    })),
+    ...plots.map(
+      ({ words, picture }, i): BlockGroup => ({
+        startsColumn: i === 0,
+        blocks: [
+          stackBlocks(
+            ...(i === 0 ? [headingBlock("Plots", width, 4.6)] : []),
+            paragraphBlock(words, width, { bold: true }),
+            pictureBlock(picture, width),
+          ),
+        ],
+      }),
+    ),
     {
       blocks: [
         stackBlocks(
