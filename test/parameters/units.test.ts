@@ -3,12 +3,18 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   type Fraction,
+  formatAngle,
   formatDecimal,
+  formatDecimalLength,
   formatDimension,
   formatFineLength,
   formatLength,
   formatLengthInBoth,
   formatLimit,
+  formatNumber,
+  formatOnRule,
+  formatPercent,
+  formatScale,
   formatTypeable,
   formatValue,
   fromMillimetres,
@@ -205,6 +211,39 @@ describe("a length as it is shown", () => {
   });
   test("decimals without zeros, without a minus on zero", () => {
     expect([formatDecimal(1.5, 2), formatDecimal(-0.004, 2), formatDecimal(-1.005, 2)]).toEqual(["1.5", "0", "-1.01"]);
+  });
+  test("halves three ways, and all decimals where they are asked for", () => {
+    // 1.005 lies just under the half as a double: IEEE 754, 1.005 = 1.00499999999999989...
+    expect(
+      (["tolerant", "scaled", "binary"] as const).map((halves) => formatNumber(1.005, { decimals: 2, halves })),
+    ).toEqual(["1.01", "1", "1"]);
+    // 0.615 lies under it too, yet 100 times it is 61.5 exactly.
+    expect(
+      (["tolerant", "scaled", "binary"] as const).map((halves) => formatNumber(0.615, { decimals: 2, halves })),
+    ).toEqual(["0.62", "0.62", "0.61"]);
+    const fixed = { decimals: 2, fixed: true };
+    expect([formatNumber(-0.001, fixed), formatNumber(-0.001, { ...fixed, minusOnZero: true })]).toEqual([
+      "0.00",
+      "-0.00",
+    ]);
+    expect([formatNumber(1.5, { ...fixed, signed: true }), formatNumber(-1.5, { ...fixed, signed: true })]).toEqual([
+      "+1.50",
+      "-1.50",
+    ]);
+  });
+  test("angles, shares and scales", () => {
+    expect(formatAngle(47.5)).toBe("47.5°");
+    expect([formatPercent(0.123, 0), formatPercent(0.0004, 1, 0.001)]).toEqual(["12 %", "under 0.1 %"]);
+    expect([formatScale(2), formatScale(1 / 2.5), formatScale(0.5, " : ")]).toEqual(["2:1", "1:2.5", "1 : 2"]);
+  });
+  test("a length on the rule: what a caliper has beside it, instead of it or left out; thousandths alone for a small one", () => {
+    const format = { units: "in" as const, smallestFraction: "1/32" as const };
+    expect(formatOnRule(83.64, format)).toBe("3 9/32 in (3.293 in)");
+    expect(formatOnRule(83.64, { ...format, caliper: "none" })).toBe("3 9/32 in");
+    expect(formatOnRule(83.64, { ...format, caliper: "instead" })).toBe("3.293 in");
+    expect(formatOnRule(2, format)).toBe("0.079 in");
+    expect(formatOnRule(2, { ...format, smallInThousandths: false })).toBe("3/32 in (0.079 in)");
+    expect(formatDecimalLength(2, { units: "in", decimals: { mm: 2, in: 4 } })).toBe("0.0787 in");
   });
 });
 

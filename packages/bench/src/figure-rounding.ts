@@ -2,7 +2,7 @@
 import type { FigureKey } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import {
-  formatDecimal,
+  formatAngle,
   formatFineLength,
   formatForComparison,
   formatLength,
@@ -74,7 +74,7 @@ export const formatComparedValue = ({ units, shop }: Design, value: number, unit
  */
 export function formatMeasuredValue({ units, shop }: Design, value: number, unit: "mm" | "°"): string {
   if (value === 0) return "0";
-  if (unit === "°") return `${formatDecimal(value, 2)}°`;
+  if (unit === "°") return formatAngle(value);
   if (units === "mm") return formatLength(value, units);
   const { over } = roundToRule(value, units, shop.smallestFraction, "nearest");
   return over === 0 ? formatLengthInBoth(value, units, shop.smallestFraction) : formatFineLength(value, units);

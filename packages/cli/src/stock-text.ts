@@ -10,7 +10,7 @@ import {
   type StockPlan,
 } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
-import { formatDecimal, formatLength, formatLengthInBoth, type RoundingDirection } from "@lamplane/parameters/units";
+import { formatAngle, formatLength, formatLengthInBoth, type RoundingDirection } from "@lamplane/parameters/units";
 import { alignColumns } from "./text.ts";
 
 /** A length in words; `way` where it must not be rounded to the nearest division. */
@@ -119,7 +119,7 @@ function coreText({ core }: StockPlan, mm: LengthFormatter): string {
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
     const ruled = (length: number) => mm(length, FIGURE_ROUNDING[`${name}Mark`]);
     const kerf = `${ruled(kerfAtSole.from)} to ${ruled(kerfAtSole.to)}, to the ${wasteTo}`;
-    return [name, `${formatDecimal(saw, 2)}°`, ruled(markAtSole), ruled(markAtTop), kerf];
+    return [name, formatAngle(saw), ruled(markAtSole), ruled(markAtTop), kerf];
   });
   return [
     "THE TWO CUTS ON THE MILLED CORE, from its toe end",
@@ -144,7 +144,7 @@ function partText(name: string, part: FromOffcut, mm: LengthFormatter): string {
   if (!part.acrossFits)
     return `The ${name} does not come out of it: it is ${mm(part.across)} across, wider than the core.`;
   if (part.fits)
-    return `The ${name} comes out of it, its length at ${formatDecimal(part.fromGrain, 2)}° to the grain; it could be ${mm(part.longest, "down")} long.`;
+    return `The ${name} comes out of it, its length at ${formatAngle(part.fromGrain)} to the grain; it could be ${mm(part.longest, "down")} long.`;
   if (part.longest === 0) return `The ${name} does not come out of it, nor would a shorter one.`;
   return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; one of ${mm(part.longest, "down")} would come out.`;
 }

@@ -156,7 +156,7 @@ async function respond(request: IncomingMessage, path: string, at: ServedFiles):
   return at.files.get(path) ?? plainResponse(404, "There is no such file here.\n");
 }
 
-export const contentHash = (content: Uint8Array): string =>
+const contentHash = (content: Uint8Array): string =>
   `"${createHash("sha256").update(content).digest("hex").slice(0, 32)}"`;
 
 function designResponse(file: string): HttpResponse {

@@ -78,7 +78,7 @@ async function writeAndSync(fs: FileSystem, path: string, bytes: Uint8Array): Pr
 }
 
 /** Has a folder's list of names written out. Not every system can, and a pack is whole without it, so no failure counts. */
-export async function syncFolder(fs: FileSystem, folder: string): Promise<void> {
+async function syncFolder(fs: FileSystem, folder: string): Promise<void> {
   const opened = await fs.open(folder, "r").catch(() => undefined);
   await opened?.sync().catch(() => undefined);
   await opened?.close().catch(() => undefined);

@@ -3,10 +3,11 @@
 export * from "./units/format.ts";
 export {
   type Fraction,
-  formatDecimal,
   fromMillimetres,
   POINTS_PER_MM,
   toMillimetres,
   type Units,
 } from "./units/inch.ts";
+export * from "./units/number.ts";
 export { type ParsedNumber, parseLength, parseNumber } from "./units/parse.ts";
+export { formatThousandths, type RoundingDirection, type RuleReading, roundToRule } from "./units/rule.ts";

@@ -3,9 +3,9 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import {
   formatDecimal,
+  formatDecimalLength,
   formatFineLength,
   formatLengthInBoth,
-  fromMillimetres,
   type Units,
 } from "@lamplane/parameters/units";
 import type { MouthReading } from "./mouth.ts";
@@ -85,7 +85,15 @@ function patchText(patch: MouthPatch, before: number, { units, shop }: Design) {
 
 /** The life's table as cells, head first; every length in the maker's unit. */
 export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): string[][] {
-  const fine = (mm: number) => fromMillimetres(mm, units).toFixed(units === "mm" ? 2 : 3);
+  const fine = (mm: number) =>
+    formatDecimalLength(mm, {
+      units,
+      decimals: { mm: 2, in: 3 },
+      fixed: true,
+      minusOnZero: true,
+      halves: "binary",
+      bare: true,
+    });
   const columns: readonly Column[] = [
     [`off, ${units}`, (row) => row.takenOff],
     ["mouth", (row) => row.opening],

@@ -1,7 +1,7 @@
 // A survey as lines for a terminal: words and figures only, no colour, the maker's unit first.
 
 import type { Interval } from "@lamplane/geometry/numerics";
-import { formatDecimal, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
+import { formatDecimalLength, formatNumber, toMillimetres, type Units } from "@lamplane/parameters/units";
 import type { BedSurvey, SurveyLine } from "./bed-survey.ts";
 import type { DoubtfulReading } from "./fit.ts";
 import type { BedPoint } from "./readings.ts";
@@ -37,7 +37,7 @@ export function workText({ along, across, takeOff }: WorkMap, units: Units): str
   const fine = units === "mm" ? 0.01 : toMillimetres(0.001, "in");
   const cell = (text: string) => text.padStart(6);
   const amount = (off: number) => (Math.round(off / fine) === 0 ? "." : String(Math.round(off / fine)));
-  const place = (mm: number) => formatDecimal(fromMillimetres(mm, units), units === "mm" ? 1 : 2);
+  const place = (mm: number) => formatDecimalLength(mm, { units, decimals: PLACE.decimals, bare: true });
   const edge = (row: number) => (row === 0 ? "tip" : row === along.length - 1 ? "top" : "").padEnd(4);
   const margin = " ".repeat(13);
   return [
@@ -113,15 +113,17 @@ function fitLine({ fit }: BedSurvey): string {
   const check =
     fit.chiSquareLimit === undefined
       ? "none to spare, so nothing checks them"
-      : `${fit.spare} to spare, squared misfit ${fit.chiSquare.toFixed(1)} of ${fit.chiSquareLimit.toFixed(1)}`;
+      : `${fit.spare} to spare, squared misfit ${chiText(fit.chiSquare)} of ${chiText(fit.chiSquareLimit)}`;
   return `${fit.readings} readings, ${check}; ranges from ${grounds}.`;
 }
 
-const digits = (units: Units) => (units === "mm" ? 3 : 4);
-const fineText = (mm: number, units: Units) => `${fromMillimetres(mm, units).toFixed(digits(units))} ${units}`;
+const FIXED = { fixed: true, minusOnZero: true, halves: "binary" } as const;
+const FINE = { ...FIXED, decimals: { mm: 3, in: 4 } };
+const PLACE = { ...FIXED, decimals: { mm: 1, in: 2 }, bare: true };
+const chiText = (value: number) => formatNumber(value, { ...FIXED, decimals: 1 });
+const fineText = (mm: number, units: Units) => formatDecimalLength(mm, { ...FINE, units });
 const rangeText = ({ low, high }: Interval, units: Units) =>
-  `${fromMillimetres(low, units).toFixed(digits(units))} to ${fineText(high, units)}`;
-const signed = (mm: number, units: Units) =>
-  `${mm < 0 ? "-" : "+"}${Math.abs(fromMillimetres(mm, units)).toFixed(digits(units))}`;
+  `${formatDecimalLength(low, { ...FINE, units, bare: true })} to ${fineText(high, units)}`;
+const signed = (mm: number, units: Units) => formatDecimalLength(mm, { ...FINE, units, signed: true, bare: true });
 const placeText = ({ along, across }: BedPoint, units: Units) =>
-  `${fromMillimetres(along, units).toFixed(units === "mm" ? 1 : 2)} up, ${fromMillimetres(across, units).toFixed(units === "mm" ? 1 : 2)} across`;
+  `${formatDecimalLength(along, { ...PLACE, units })} up, ${formatDecimalLength(across, { ...PLACE, units })} across`;

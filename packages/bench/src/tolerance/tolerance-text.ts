@@ -1,6 +1,12 @@
 // The report as lines for a terminal: first the maker's question in words, then each result with what moves it. Maker's unit.
 import type { Design } from "@lamplane/parameters/table";
-import { formatDecimal, fromMillimetres, type Units } from "@lamplane/parameters/units";
+import {
+  formatDecimal,
+  formatDecimalLength,
+  formatPercent,
+  fromMillimetres,
+  type Units,
+} from "@lamplane/parameters/units";
 import type { Budget, BudgetLine } from "./budget.ts";
 import type { NoTolerance, ResultTolerance, ToleranceReport } from "./tolerances.ts";
 
@@ -109,11 +115,8 @@ function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
   ];
 }
 
-const fineLengthText = (mm: number, units: Units): string => {
-  const digits = units === "mm" ? 2 : 4;
-  const text = fromMillimetres(mm, units).toFixed(digits);
-  return `${Number(text) === 0 ? text.replace("-", "") : text} ${units}`;
-};
+const fineLengthText = (mm: number, units: Units): string =>
+  formatDecimalLength(mm, { units, decimals: { mm: 2, in: 4 }, fixed: true, halves: "binary" });
 const effectText = (mm: number, units: Units): string => {
   const least = units === "mm" ? 0.01 : 0.0001;
   return fromMillimetres(mm, units) < least / 2 ? `under ${least} ${units}` : plusMinusText(mm, units);
@@ -121,7 +124,4 @@ const effectText = (mm: number, units: Units): string => {
 const plusMinusText = (mm: number, units: Units): string => `±${fineLengthText(mm, units)}`;
 const heldText = (tolerance: number, unit: string, units: Units): string =>
   unit === "mm" ? plusMinusText(tolerance, units) : `±${formatDecimal(tolerance, 2)}${unit}`;
-const percentText = (share: number): string => {
-  const shown = share * 100;
-  return shown > 0 && shown < 0.1 ? "under 0.1 %" : `${formatDecimal(shown, shown < 10 ? 1 : 0)} %`;
-};
+const percentText = (share: number): string => formatPercent(share, share * 100 < 10 ? 1 : 0, 0.001);

@@ -41,7 +41,7 @@ export function findingsText(design: Design, findings: readonly Finding[]): stri
 }
 
 /** The fewest changes that leave nothing which stops the plane, as a line to type. */
-export function repairText(cures: readonly Cure[] | undefined): string {
+function repairText(cures: readonly Cure[] | undefined): string {
   if (cures === undefined)
     return "No small set of changes was found that mends it all: it wants another iron or another plan.\n";
   if (cures.length === 0) return "";

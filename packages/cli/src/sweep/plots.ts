@@ -3,7 +3,7 @@
 import { rowAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { formatDecimal, fromMillimetres } from "@lamplane/parameters/units";
+import { formatDecimalLength, formatQuantity } from "@lamplane/parameters/units";
 import { type Picture, type SweptLine, type SweptPoint, sweepPlot } from "@lamplane/sheets";
 import { InputRefused } from "../io.ts";
 import type { Sweep } from "./rows.ts";
@@ -138,8 +138,8 @@ const unitOfPath = (path: string): string => {
 function valueLabel({ units }: Design, { path }: Variation, value: number | string): string {
   if (typeof value === "string") return value;
   const unit = unitOfPath(path);
-  if (unit === "mm") return `${formatDecimal(fromMillimetres(value, units), units === "mm" ? 3 : 4)} ${units}`;
-  return `${formatDecimal(value, 4)}${unit === "" || unit === "°" ? unit : ` ${unit}`}`;
+  if (unit === "mm") return formatDecimalLength(value, { units, decimals: { mm: 3, in: 4 } });
+  return formatQuantity(value, unit, 4);
 }
 
 /** So many of a list, evenly over it, the first and the last among them. */

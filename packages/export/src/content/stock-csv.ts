@@ -1,7 +1,7 @@
 // The stock list as a table for spreadsheets: the billet to buy, then its pieces; lengths in mm, in an inch design on the rule too.
 import { finishedRounding, type StockPlan } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
-import { type RoundingDirection, roundToRule } from "@lamplane/parameters/units";
+import { formatNumber, type RoundingDirection, roundToRule } from "@lamplane/parameters/units";
 import { csvLine } from "../csv.ts";
 
 const SIDES = ["length", "width", "thickness"] as const;
@@ -58,4 +58,4 @@ function lineCells(row: StockLine, { units, shop }: Pick<Design, "units" | "shop
   return [piece, String(count), ...inMm, ...inInches, from, species, grain];
 }
 
-const formatMillimetres = (mm: number): string => String(Number(mm.toFixed(3)));
+const formatMillimetres = (mm: number): string => formatNumber(mm, { decimals: 3, halves: "binary" });

@@ -1,6 +1,6 @@
 // What may stand in a row of the table, in words.
 import { type NumberRow, type Row, UNIT_OF } from "../parameter.ts";
-import { formatDecimal, formatLimit, type Units } from "../units.ts";
+import { formatLimit, formatQuantity, type Units } from "../units.ts";
 
 /** @param units unit in which a length's limits are written */
 export function allowedText(row: Row, units: Units): string {
@@ -12,6 +12,5 @@ export function allowedText(row: Row, units: Units): string {
 
 function limitValueText(value: number, row: NumberRow, units: Units): string {
   if (row.quantity === "length") return formatLimit(value, units);
-  const unit = UNIT_OF[row.quantity];
-  return `${formatDecimal(value, 4)}${unit === "" || unit === "°" ? unit : ` ${unit}`}`;
+  return formatQuantity(value, UNIT_OF[row.quantity], 4);
 }

@@ -21,6 +21,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { planeToIron } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
+import { formatNumber } from "../units.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 
 /** Height of lettering and room between two views, mm. */
@@ -36,10 +37,10 @@ const note = (text: string, x: number, y: number): DrawingEntry => ({
   text,
   height: LETTERING,
 });
-const formatHundredths = (mm: number): string => String(Math.round(mm * 100) / 100);
+const formatHundredths = (mm: number): string => formatNumber(mm, { decimals: 2, halves: "scaled" });
 
 /** Shift that brings an outline's lower left corner to the origin. */
-export function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {
+function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {
   const { min } = boundsOf(tessellate(transformOutline(outline, transform)));
   return { ...transform, shift: point(-min.x, -min.y) };
 }

@@ -74,7 +74,7 @@ function thrustLength(p: Point, top: readonly Segment[], { bedAngle }: Frame): n
 }
 
 /** The smallest of the margins, each as a share of what is wanted of it; 1 is just enough. */
-export function smallestMarginShare(design: Design, m: PinMargins): number {
+function smallestMarginShare(design: Design, m: PinMargins): number {
   const tenon = design.pin.tenon;
   return Math.min(
     m.roomToRamp / ROOM_WANTED,

@@ -1,6 +1,6 @@
 // What a jig is before it is a solid: flat bodies drawn as they lie on the printer's table, and how each stands at the plane.
 
-import type { Outline, Point, Shape } from "@lamplane/geometry";
+import type { Outline, Point } from "@lamplane/geometry";
 import type { Drawing } from "../drawings/drawing.ts";
 
 /** Least wall of any jig, mm: three lines of a 0.4 mm nozzle. */
@@ -95,13 +95,6 @@ export interface NoJig {
 
 /** A plan, or why there is none. */
 export type JigResult = { readonly plan: JigPlan } | { readonly none: NoJig };
-
-/** The body's shape seen from above, every hole in it. */
-export const bodyShape = (body: JigBody): Shape => ({
-  boundary: body.boundary,
-  holes: body.holes.map((hole) => hole.outline),
-  circles: [],
-});
 
 /** Standing at the plane as it is drawn, its lower face at a z of the plane's frame. */
 export const poseAsDrawn = (z: number): Pose => ({

@@ -3,12 +3,19 @@
 import { arc, FAR, line, type Outline, type Point, point, type Segment, splitAtIntersection } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import type { Design } from "../table/index.ts";
-import { formatForComparison, formatLengthInBoth, type RoundingDirection, roundToRule } from "../units.ts";
+import {
+  formatAngle,
+  formatForComparison,
+  formatLengthInBoth,
+  formatNumber,
+  type RoundingDirection,
+  roundToRule,
+} from "../units.ts";
 import type { JigLabel } from "./jig.ts";
 
 /** A number as it is cut into a jig: two decimals at most. */
-export const formatJigNumber = (value: number): string => String(Math.round(value * 100) / 100 + 0);
-export const degreesText = (angle: number): string => `${formatJigNumber(angle)}°`;
+export const formatJigNumber = (value: number): string => formatNumber(value, { decimals: 2, halves: "scaled" });
+export const degreesText = (angle: number): string => formatAngle(angle, { decimals: 2, halves: "scaled" });
 /** A length in the words of a jig: the maker's unit, and ours. */
 export const formatJigLength = ({ units, shop }: Design, mm: number, way: RoundingDirection = "nearest"): string =>
   formatLengthInBoth(mm, units, shop.smallestFraction, way);

@@ -18,13 +18,6 @@ export const POINTS_PER_MM = 72 / INCH;
 export const toMillimetres = (value: number, units: Units): number =>
   roundToNanometre(units === "mm" ? value : value * INCH);
 
-/** Decimal number without trailing zeros and without a minus on zero. */
-export function formatDecimal(value: number, decimals: number): string {
-  const scale = 10 ** decimals;
-  const shown = Math.round(Math.abs(value) * scale + 1e-7) / scale; // 1e-7: 0.125 is a half, also after a sum
-  return `${value < 0 && shown > 0 ? "-" : ""}${shown}`;
-}
-
 /** A length to a nanometre. */
 export function roundToNanometre(mm: number): number {
   const nanometres = Math.round(mm * PER_MM);

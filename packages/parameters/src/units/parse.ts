@@ -1,6 +1,7 @@
 // Text → numbers with units, at the border only; what is not understood is told with what to write instead.
 import type { Quantity } from "../parameter.ts";
-import { formatDecimal, INCH, roundToNanometre, type Units } from "./inch.ts";
+import { INCH, roundToNanometre, type Units } from "./inch.ts";
+import { formatDecimal } from "./number.ts";
 
 /** A number that was understood, or what to write instead. */
 export type ParsedNumber = { readonly value: number } | { readonly fault: string };

@@ -3,12 +3,13 @@ import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { atan2Deg, FAR, line, point, pointAlong, pointsEqual, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedXAt, blocksAt, cheekShape, ironToPlane, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
+import { formatAngle } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { formatDegrees, formatDimensionLength, formatSentenceLength } from "./format.ts";
+import { formatDimensionLength, formatSentenceLength } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 import { drawStackLayout, drawStackNames } from "./stack-marks.ts";
 
@@ -137,7 +138,7 @@ function drawTexts(marks: Marks, e: Elevation, hand: string): void {
   const t = design.iron.thickness;
   const belowRecess = e.recess ? 0.55 * e.recess.low : 0.4 * e.bedTopS;
   const bedLabel = ironToPlane(frame, belowRecess, -t - LETTERING.usual - 0.9);
-  marks.label(`bed ${formatDegrees(frame.bedAngle)}`, bedLabel, { turn: frame.bedAngle, anchor: "middle" });
+  marks.label(`bed ${formatAngle(frame.bedAngle)}`, bedLabel, { turn: frame.bedAngle, anchor: "middle" });
   drawRampWords(marks, e);
   const low = 0.3 * top;
   const bedAt = bedXAt(frame, t, low) + 4;
@@ -171,8 +172,8 @@ function drawRampWords(marks: Marks, e: Elevation): void {
   const { rampFoot, rampTop } = e.points;
   const along = atan2Deg(rampFoot.y - rampTop.y, rampFoot.x - rampTop.x);
   const words = e.ramp.curve
-    ? `ramp ${formatDegrees(e.ramp.angle)}, then R ${formatSentenceLength(e.ramp.curve.radius, e.design)}`
-    : `ramp ${formatDegrees(e.ramp.angle)}`;
+    ? `ramp ${formatAngle(e.ramp.angle)}, then R ${formatSentenceLength(e.ramp.curve.radius, e.design)}`
+    : `ramp ${formatAngle(e.ramp.angle)}`;
   const middle = pointAlong(line(rampFoot, rampTop), 0.55);
   const off = line(middle, point(middle.x + (rampFoot.y - rampTop.y), middle.y + rampTop.x - rampFoot.x));
   const back = (LETTERING.usual + 0.9) / Math.hypot(rampFoot.x - rampTop.x, rampFoot.y - rampTop.y);

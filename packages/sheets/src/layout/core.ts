@@ -13,12 +13,13 @@ import {
 } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { blocksAt } from "@lamplane/parameters/elevation";
+import { formatAngle } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { fittingTextSize, formatDegrees, formatDimensionLength, formatSentenceLength } from "./format.ts";
+import { fittingTextSize, formatDimensionLength, formatSentenceLength } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;
@@ -153,14 +154,14 @@ function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   marks.text("waste", middle, { anchor: "middle", size: LETTERING.usual });
   drawTextAlongCut(
     marks,
-    `ramp ${formatDegrees(e.ramp.angle)} · saw at ${formatDegrees(90 - e.ramp.angle)} from square`,
+    `ramp ${formatAngle(e.ramp.angle)} · saw at ${formatAngle(90 - e.ramp.angle)} from square`,
     ramp,
     -e.ramp.angle,
     e.ramp.curve && design.shop.kerf,
   );
   drawTextAlongCut(
     marks,
-    `bed ${formatDegrees(frame.bedAngle)} · saw at ${formatDegrees(90 - frame.bedAngle)} from square`,
+    `bed ${formatAngle(frame.bedAngle)} · saw at ${formatAngle(90 - frame.bedAngle)} from square`,
     bed,
     frame.bedAngle,
   );

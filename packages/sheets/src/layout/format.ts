@@ -1,6 +1,6 @@
 // Lengths as the maker reads them off a rule, in the design's own unit.
 import type { Design } from "@lamplane/parameters/table";
-import { formatDecimal, formatDimension, formatLength, type RoundingDirection } from "@lamplane/parameters/units";
+import { formatDimension, formatLength, type RoundingDirection } from "@lamplane/parameters/units";
 import { textWidth } from "../picture/text-metrics.ts";
 
 /** A length beside a dimension: bare mm in a metric design, as the sheet says; inches on the rule or as a caliper has them otherwise. */
@@ -10,8 +10,6 @@ export const formatDimensionLength = (mm: number, { units, shop }: Design, way?:
 /** A length in a sentence, with its unit. */
 export const formatSentenceLength = (mm: number, { units, shop }: Design, way?: RoundingDirection): string =>
   formatLength(mm, units, shop.smallestFraction, way);
-
-export const formatDegrees = (degrees: number): string => `${formatDecimal(degrees, 2)}°`;
 
 /** Smallest lettering that is still read at the bench, mm. */
 export const SMALLEST_LETTERS = 2;

@@ -2,12 +2,13 @@
 import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { line, point, polygon, tanDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import { formatAngle } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption } from "./caption.ts";
-import { formatDegrees, formatDimensionLength } from "./format.ts";
+import { formatDimensionLength } from "./format.ts";
 
 const ROW = 6;
 const BETWEEN_VIEWS = 9;
@@ -35,7 +36,7 @@ export function wedgeLayout(e: Elevation): Picture {
     "upright",
     length + ROW,
   );
-  const words = `side · ${formatDegrees(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
+  const words = `side · ${formatAngle(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
   marks.text(words, point(length / 2, -4), { size: LETTERING.small, anchor: "middle" });
   drawFace(marks, e, -ROW - BETWEEN_VIEWS);
   drawCaption(

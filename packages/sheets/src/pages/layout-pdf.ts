@@ -6,7 +6,8 @@ import { createPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import type { Typefaces } from "../pdf/typefaces.ts";
 import type { Picture } from "../picture/picture.ts";
-import { coverBlocks, coverPages } from "./cover.ts";
+import { flowBlocks } from "./blocks/flow.ts";
+import { coverBlocks } from "./cover.ts";
 import { pageFurniture } from "./page-furniture.ts";
 import { type Orientation, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
 import { locatePictures, type PrintedSheet, paginatePictures, pieceLabel, type SheetPiece } from "./sheet.ts";
@@ -31,18 +32,16 @@ export async function layoutPdf(pictures: readonly Picture[], options: LayoutOpt
   const places = locatePictures(pictures, sheets);
   const room = printableArea(paper, "portrait");
   // How many pages the cover takes does not depend on the numbers in it.
-  const before = coverPages(coverBlocks(units, places, 0), room).length;
-  const cover = coverPages(coverBlocks(units, places, before), room);
+  const coverPages = (start: number) =>
+    flowBlocks([{ blocks: coverBlocks(units, places, start, room.width) }], room.height);
+  const before = coverPages(0).length;
+  const cover = coverPages(before);
   const about = { title: `${name}: layout, true size`, subject: "1:1 sheets to glue on the wood" };
   const pdf = createPdf({ ...about, ...(typefaces ? { typefaces } : {}) });
   const pages = before + sheets.length;
   cover.forEach((blocks, i) => {
-    const page = addPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
-    let { top } = room;
-    for (const block of blocks) {
-      block.draw(pdf, page, room, top);
-      top += block.height;
-    }
+    const size = addPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
+    for (const { block, top } of blocks) block.draw({ pdf, size }, { left: room.left, top: room.top + top });
   });
   sheets.forEach((sheet, i) => {
     const what = sheet.placements.map(({ item }) => pieceLabel(item)).join(" · ");

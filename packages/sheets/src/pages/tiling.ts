@@ -4,7 +4,7 @@ import { type Orientation, type Paper, printableArea, type Size } from "./paper.
 /** Overlap of two tiles, mm: enough to glue, and to see the neighbour's edge by. */
 export const OVERLAP = 12;
 /** Strips above and beside a tile, mm, in which its joints are named. */
-export const STRIP = 5;
+const STRIP = 5;
 
 export interface Tile extends Size {
   readonly row: number;

@@ -109,7 +109,7 @@ export function sampleLine([from, to]: readonly [Point, Point]): Point[] {
 
 const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
 
-export const expandBox = ({ left, right, low, high }: Box, by: number): Box => ({
+const expandBox = ({ left, right, low, high }: Box, by: number): Box => ({
   left: left - by,
   right: right + by,
   low: low - by,

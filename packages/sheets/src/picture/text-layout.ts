@@ -1,6 +1,8 @@
 // How much room words take in a picture. Widths are on the wide side, so that what is apart here is apart in any plain face.
 import type { Point } from "@lamplane/geometry";
 import type { PictureMark } from "./picture.ts";
+import { estimateTextWidth } from "./text-metrics.ts";
+import { NOT_BEFORE_UNIT, wrapText } from "./text-wrap.ts";
 
 export type PictureTextMark = Extract<PictureMark, { kind: "text" }>;
 
@@ -12,39 +14,14 @@ export interface Box {
   readonly high: number;
 }
 
-/** Widths in ems, each the widest of its class in common sans-serif faces, from memory; `other` for every other sign. */
-const WIDTHS: readonly (readonly [RegExp, number])[] = [
-  [/[il.,:;'|!jI]/, 0.36],
-  [/[ frt()[\]/-]/, 0.46],
-  [/[mwMW%@]/, 1],
-  [/[A-Z]/, 0.78],
-];
-const OTHER = 0.66;
-const BOLD = 1.1; // bold faces are a tenth wider
 const ASCENT = 0.8; // of the em, over the baseline
 const DESCENT = 0.25;
 /** From one baseline to the next, of the em. */
 export const LINE_HEIGHT = 1.3;
 
-/** Length of a text on one line, mm. */
-export const estimateTextWidth = (text: string, size: number, bold = false): number =>
-  [...text].reduce((sum, sign) => sum + (WIDTHS.find(([kind]) => kind.test(sign))?.[1] ?? OTHER), 0) *
-  size *
-  (bold ? BOLD : 1);
-
-/** Spaces at which a text may be broken: not between a number and its unit. */
-const BREAK = /(?<!\d) | (?!mm|in\b|%)/;
-
 /** A text's lines, none longer than `width` mm but for a single word that is. */
-export function wrapLines(text: string, size: number, width: number, bold = false): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(BREAK)) {
-    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
-    if (lines.length > 0 && estimateTextWidth(longer, size, bold) <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
-}
+export const wrapLines = (text: string, size: number, width: number, bold = false): string[] =>
+  wrapText(text, width, { measure: estimateTextWidth, size, bold, breakAt: NOT_BEFORE_UNIT });
 
 /** Box of a level text. */
 export function textBox({ text, at, size, anchor = "start", bold = false }: PictureTextMark): Box {

@@ -1,4 +1,7 @@
-// How wide words run in the sheets' typeface, so that a picture can leave room for them without a font at hand.
+// How wide words run, so that a picture can leave room for them without a font at hand.
+
+/** Width of a line of words in the unit of its size, the height of the em. */
+export type TextMeasure = (text: string, size: number, bold?: boolean) => number;
 
 const CHARACTERS =
   " !\"#$%&'()*+,-./0123456789:;<=>?@ABCDEFGHIJKLMNOPQRSTUVWXYZ[\\]^_`abcdefghijklmnopqrstuvwxyz{|}~°×½¼¾−–Ø⌀βρωτ·…≥≤±²′″“”’éèöüäßñç□";
@@ -24,6 +27,23 @@ const WIDTHS = { plain: parseWidths(PLAIN), bold: parseWidths(BOLD) };
 /** A character that the table lacks counts as a whole em: too wide rather than too narrow. */
 const UNKNOWN = 1000;
 
-/** Width of a line of words, mm, at a size (height of the em) in mm. Pairs that the typeface draws closer count in full. */
-export const textWidth = (words: string, size: number, bold = false): number =>
-  (Array.from(words).reduce((sum, c) => sum + (WIDTHS[bold ? "bold" : "plain"].get(c) ?? UNKNOWN), 0) / 1000) * size;
+/** In the sheets' typeface. Pairs that the typeface draws closer count in full. */
+export const textWidth: TextMeasure = (text, size, bold = false) =>
+  (sumOfSigns(text, (c) => WIDTHS[bold ? "bold" : "plain"].get(c) ?? UNKNOWN) / 1000) * size;
+
+/** Widths in ems, each the widest of its class in common sans-serif faces, from memory; `other` for every other sign. */
+const WIDEST: readonly (readonly [RegExp, number])[] = [
+  [/[il.,:;'|!jI]/, 0.36],
+  [/[ frt()[\]/-]/, 0.46],
+  [/[mwMW%@]/, 1],
+  [/[A-Z]/, 0.78],
+];
+const OTHER = 0.66;
+const BOLDER = 1.1; // bold faces are a tenth wider
+
+/** In whatever plain face shows the picture: on the wide side, so that what is apart here is apart in any. */
+export const estimateTextWidth: TextMeasure = (text, size, bold = false) =>
+  sumOfSigns(text, (c) => WIDEST.find(([kind]) => kind.test(c))?.[1] ?? OTHER) * size * (bold ? BOLDER : 1);
+
+const sumOfSigns = (text: string, width: (sign: string) => number): number =>
+  Array.from(text).reduce((sum, sign) => sum + width(sign), 0);

@@ -1,5 +1,5 @@
 // A plot's axes: ticks on round numbers of the maker's unit. Lengths stay mm; only what is written is not.
-import { formatLength, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
+import { formatLength, formatNumber, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
 
 export interface Tick {
   /** In the data's own unit: mm for a length. */
@@ -77,5 +77,5 @@ function makeTicks({ least, greatest, tight = false }: AxisRequest, step: number
 /** As many decimals as the step has, on every tick alike. */
 function decimals(value: number, step: number): string {
   const places = Math.max(0, -Math.floor(Math.log10(step) + ON_A_TICK));
-  return Math.abs(value) < step / 2 ? "0" : value.toFixed(places);
+  return Math.abs(value) < step / 2 ? "0" : formatNumber(value, { decimals: places, fixed: true, halves: "binary" });
 }

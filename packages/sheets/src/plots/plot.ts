@@ -12,12 +12,12 @@ import {
   type Box,
   blockHeight,
   blockMarks,
-  estimateTextWidth,
   LINE_HEIGHT,
   type PictureTextMark,
   textBox,
   wrapLines,
 } from "../picture/text-layout.ts";
+import { estimateTextWidth } from "../picture/text-metrics.ts";
 import type { Axis } from "./axis.ts";
 
 /** One line of a plot; two lines of a plot are told apart by their kind and by the label at their end. */

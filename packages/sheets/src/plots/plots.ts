@@ -9,7 +9,7 @@ import {
   throatSeries,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { formatDecimal, fromMillimetres, type Units } from "@lamplane/parameters/units";
+import { formatDecimalLength, type Units } from "@lamplane/parameters/units";
 import type { LineKind, Picture } from "../picture/picture.ts";
 import { lengthAxis, numberAxis } from "./axis.ts";
 import { barPicture, type ShareRow } from "./bars.ts";
@@ -24,7 +24,7 @@ const DARKER = 0.16;
 
 /** A small length in the maker's unit alone: a plot has no room for both. */
 const formatPlotLength = (mm: number, units: Units): string =>
-  `${formatDecimal(fromMillimetres(mm, units), units === "mm" ? 2 : 3)} ${units}`;
+  formatDecimalLength(mm, { units, decimals: { mm: 2, in: 3 } });
 
 const sampleEvenly = (from: number, to: number): number[] =>
   Array.from({ length: STEPS + 1 }, (_, i) => (i === STEPS ? to : from + ((to - from) * i) / STEPS));

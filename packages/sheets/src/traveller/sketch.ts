@@ -1,7 +1,6 @@
 // A small drawing of a step: the plane's own outlines scaled to the page, words and arrows at their own size, nothing over anything else.
 import {
   arc,
-  atan2Deg,
   boundsOf,
   type Circle,
   circleOutline,
@@ -14,7 +13,7 @@ import {
   sinDeg,
   tessellate,
 } from "@lamplane/geometry";
-import { formatDecimal } from "@lamplane/parameters/units";
+import { formatScale } from "@lamplane/parameters/units";
 import { drawArrowHead, drawDimension } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { LineKind, Picture, PictureMark, Shade } from "../picture/picture.ts";
@@ -193,8 +192,6 @@ const boxesOverlap = (box: { min: Point; max: Point }, { at, half }: { at: Point
 
 /** Scales that a drawing may have. @see ISO 5455:1979 (from memory) for 2:1, 5:1, 1:2, 1:5, 1:10; the steps between keep small pages readable */
 const SCALES = [10, 5, 4, 3, 2, 1.5, 1, 1 / 1.5, 1 / 2, 1 / 2.5, 1 / 3, 1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 15];
-const scaleText = (scale: number): string =>
-  scale >= 1 ? `${formatDecimal(scale, 2)}:1` : `1:${formatDecimal(1 / scale, 2)}`;
 
 /** Room for a view on the paper, mm; `most` is the largest scale that it may have. */
 export interface ViewRoom {
@@ -212,7 +209,7 @@ export function scaledView(name: string, room: ViewRoom, draw: (sketch: Sketch) 
     const sketch = new Sketch(scale);
     draw(sketch);
     const { min, max } = marksBounds(sketch.marks.all);
-    sketch.marks.text(`${name} (${scaleText(scale)})`, point(min.x, max.y + 2.6), {
+    sketch.marks.text(`${name} (${formatScale(scale)})`, point(min.x, max.y + 2.6), {
       size: LETTERING.small,
       bold: true,
     });
@@ -311,6 +308,3 @@ export function composeViews(
 /** An upright rectangle. */
 export const boxPolygon = (left: number, low: number, right: number, high: number) =>
   polygon(point(left, low), point(right, low), point(right, high), point(left, high));
-
-/** Direction from one point to another, degrees. */
-export const lineDirection = (from: Point, to: Point): number => atan2Deg(to.y - from.y, to.x - from.x);

@@ -21,11 +21,13 @@ import { rowAt } from "@lamplane/parameters/design";
 import { type Elevation, FIGURES, type FigureKey, type FigureRow } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import {
+  formatAngle,
   formatDecimal,
+  formatDecimalLength,
   formatFineLength,
+  formatOnRule,
   formatThousandths,
   formatValue,
-  fromMillimetres,
   type RoundingDirection,
   roundToRule,
 } from "@lamplane/parameters/units";
@@ -58,11 +60,7 @@ export function stepContext(design: Design, step: Step): StepContext {
   const plane = planeBeforeStep(design, step);
   const plan = plannedPlane(design);
   const { units, shop } = design;
-  const read = (value: number, way: RoundingDirection) => roundToRule(value, units, shop.smallestFraction, way);
-  const mm = (value: number, way: RoundingDirection = "nearest") => {
-    const { text, over } = read(value, way);
-    return Math.abs(over) > BENCH_TOLERANCE / 2 ? `${text} (${formatThousandths(value)})` : text;
-  };
+  const { smallestFraction } = shop;
   const figure = (key: FigureKey) => (FIGURES[key].of as FigureRow["of"])(plane) ?? Number.NaN;
   const row = (key: FigureKey | BenchFigureKey, label?: string): StepNumber[] => {
     const told: FigureRow = { ...FIGURES, ...BENCH_FIGURES }[key];
@@ -76,17 +74,17 @@ export function stepContext(design: Design, step: Step): StepContext {
   return {
     design,
     plane,
-    mm,
+    mm: (value, rounding) => formatOnRule(value, { units, smallestFraction, rounding, smallInThousandths: false }),
     fine: (value) => formatFineLength(value, units),
     perFine: units === "mm" ? "for each mm off the sole, by mm" : "for each thousandth off the sole, by thousandths",
-    deg: (angle) => `${formatDecimal(angle, 2)}°`,
-    ruled: (value, way = "nearest") => (units === "mm" ? formatDecimal(value, 2) : read(value, way).text),
+    deg: (angle) => formatAngle(angle),
+    ruled: (value, rounding) => formatOnRule(value, { units, smallestFraction, rounding, caliper: "none", bare: true }),
     figure,
     figureRow: row,
     fineRow: (label, value) => ({ label, ...fineCells(design, value) }),
     range: (least, most) => {
-      const shown = (value: number) => formatDecimal(fromMillimetres(value, units), units === "mm" ? 2 : 3);
-      return `${shown(least)} to ${shown(most)} ${units}`;
+      const format = { units, decimals: { mm: 2, in: 3 } };
+      return `${formatDecimalLength(least, { ...format, bare: true })} to ${formatDecimalLength(most, format)}`;
     },
     lengthRow: (label, value, way = "nearest") => ({ label, ...lengthCells(design, value, way) }),
   };

@@ -1,5 +1,5 @@
 // The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
-import { toMillimetres } from "@lamplane/parameters/units";
+import { formatScale, toMillimetres } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { displayUnits, formatOnDrawing } from "../state/format.ts";
@@ -66,10 +66,7 @@ interface Cell {
   readonly pair: HTMLElement;
 }
 
-const scaleText = (scale: number): string =>
-  scale >= 1
-    ? `${(Math.round(scale * 100) / 100).toString()} : 1`
-    : `1 : ${(Math.round(100 / scale) / 100).toString()}`;
+const scaleText = (scale: number): string => formatScale(scale, " : ", "scaled");
 
 /** Eight signs that differ wherever two designs differ, whatever they began from (FNV-1a, 32 bits). */
 function shortHash(text: string): string {

@@ -1,5 +1,6 @@
 // Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
 import { atan2Deg } from "@lamplane/geometry";
+import { formatAngle } from "@lamplane/parameters/units";
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { SheetPoint } from "../protocol/view.ts";
@@ -108,5 +109,5 @@ function resultText(a: SheetPoint, b: SheetPoint, style: DisplayUnits): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
   const length = (mm: number) => formatWithUnit(mm, "mm", style);
   const slope = atan2Deg(Math.abs(up), Math.abs(across));
-  return `${length(Math.hypot(across, up))}; along the sole ${length(Math.abs(across))}, up ${length(Math.abs(up))}, at ${slope.toFixed(2)}°`;
+  return `${length(Math.hypot(across, up))}; along the sole ${length(Math.abs(across))}, up ${length(Math.abs(up))}, at ${formatAngle(slope, { decimals: 2, fixed: true, halves: "binary" })}`;
 }

@@ -1,7 +1,14 @@
 // Numbers as they stand on the sheet, and back: the design's unit for lengths, degrees for angles.
 import type { Design, NumberRow, Row } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
-import { formatDecimal, formatTypeable, formatValue, parseNumber, toMillimetres } from "@lamplane/parameters/units";
+import {
+  formatAngle,
+  formatDecimal,
+  formatTypeable,
+  formatValue,
+  parseNumber,
+  toMillimetres,
+} from "@lamplane/parameters/units";
 
 export interface DisplayUnits {
   readonly units: "mm" | "in";
@@ -15,7 +22,7 @@ export const displayUnits = ({ units, shop }: Design): DisplayUnits => ({
 
 /** A number for the drawing: bare mm (the title block tells the unit), degrees, inches as a fraction or else in decimals. */
 export function formatOnDrawing(value: number, unit: string, { units, smallestFraction }: DisplayUnits): string {
-  if (unit === "°") return `${formatDecimal(value, 2)}°`;
+  if (unit === "°") return formatAngle(value);
   if (unit !== "mm") return formatDecimal(value, 3);
   return formatTypeable(value, units, smallestFraction).replace(" in", "″");
 }

@@ -1,24 +1,28 @@
 // What comes after the last step: jigs in use, plots, strength, and where the cautions come from.
 import type { Traveller } from "../../traveller/index.ts";
-import type { BlockGroup, PageBlock } from "./flow.ts";
-import { pictureBlock } from "./step-group.ts";
-import { numbersBlock } from "./tables.ts";
-import { headingBlock, paragraphBlock, SMALL_TEXT_SIZE, sideBySide, stackBlocks } from "./text-blocks.ts";
+import { type PageBlock, sideBySide, stackBlocks } from "../blocks/block.ts";
+import type { BlockGroup } from "../blocks/flow.ts";
+import { SMALL_TEXT_SIZE } from "../blocks/page-writer.ts";
+import { pictureBlock } from "../blocks/picture.ts";
+import { headingBlock, paragraphBlock } from "../blocks/text.ts";
+import { numbersBlock } from "./step-tables.ts";
 
 export function backGroups(traveller: Traveller, width: number): BlockGroup[] {
   const { plots, strength, strengthCaution, cautions, defer } = traveller;
   return [
     ...jigGroups(traveller, width),
-    ...plots.map(({ words, picture }, i) => ({
-      startsColumn: i === 0,
-      blocks: [
-        stackBlocks(
-          ...(i === 0 ? [headingBlock("Plots", width, 4.6)] : []),
-          paragraphBlock(words, width, { bold: true }),
-          pictureBlock(picture, width),
-        ),
-      ],
-    })),
+    ...plots.map(
+      ({ words, picture }, i): BlockGroup => ({
+        startsColumn: i === 0,
+        blocks: [
+          stackBlocks(
+            ...(i === 0 ? [headingBlock("Plots", width, 4.6)] : []),
+            paragraphBlock(words, width, { bold: true }),
+            pictureBlock(picture, width),
+          ),
+        ],
+      }),
+    ),
     {
       blocks: [
         stackBlocks(
@@ -47,16 +51,11 @@ export function backGroups(traveller: Traveller, width: number): BlockGroup[] {
 const cautionSubject = (text: string): string => text.split(/[.:,;]/)[0]!;
 
 function jigGroups({ jigs }: Traveller, width: number): BlockGroup[] {
-  return jigs.map(({ title, use, against, picture }, i) => {
+  return jigs.map(({ title, use, against, picture }, i): BlockGroup => {
     const words = (room: number): PageBlock =>
       stackBlocks(headingBlock(title, room), paragraphBlock(against, room), paragraphBlock(use, room));
     const half = picture ? Math.min(picture.width + 4, 0.48 * width) : 0;
-    const body = picture
-      ? sideBySide(
-          { block: words(width - half - 4), left: 0 },
-          { block: pictureBlock(picture, half), left: width - half },
-        )
-      : words(width);
+    const body = picture ? sideBySide(4, words(width - half - 4), pictureBlock(picture, half)) : words(width);
     return {
       startsColumn: i === 0,
       blocks: i === 0 ? [stackBlocks(headingBlock("The jigs in use", width, 4.6), body)] : [body],

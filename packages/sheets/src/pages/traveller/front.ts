@@ -1,16 +1,12 @@
 // What comes before the first step: the plane with its parts named, its figures, how to use the sheets, wood, tools, cautions, findings.
 import type { Traveller } from "../../traveller/index.ts";
-import type { BlockGroup } from "./flow.ts";
-import { pictureBlock } from "./step-group.ts";
-import { numbersBlock, tableBlock } from "./tables.ts";
-import {
-  checklistBlock,
-  headingBlock,
-  paragraphBlock,
-  SMALL_TEXT_SIZE,
-  sideBySide,
-  stackBlocks,
-} from "./text-blocks.ts";
+import { sideBySide, stackBlocks } from "../blocks/block.ts";
+import type { BlockGroup } from "../blocks/flow.ts";
+import { SMALL_TEXT_SIZE } from "../blocks/page-writer.ts";
+import { pictureBlock } from "../blocks/picture.ts";
+import { tableBlock } from "../blocks/table.ts";
+import { checklistBlock, headingBlock, paragraphBlock } from "../blocks/text.ts";
+import { numbersBlock } from "./step-tables.ts";
 
 const HOW_TO_USE = [
   "Work the steps in order. Tick each box; read the checks before you go on.",
@@ -34,10 +30,7 @@ export function frontGroups(traveller: Traveller, width: number): BlockGroup[] {
         pictureBlock(section, width),
         stackBlocks(
           headingBlock("Key figures", width),
-          sideBySide(
-            { block: numbersBlock(keyFigures.slice(0, middle), half), left: 0 },
-            { block: numbersBlock(keyFigures.slice(middle), half), left: half + 6 },
-          ),
+          sideBySide(6, numbersBlock(keyFigures.slice(0, middle), half), numbersBlock(keyFigures.slice(middle), half)),
         ),
         stackBlocks(
           headingBlock("How to use these sheets", width),

@@ -1,20 +1,13 @@
 // One step on the page: heading to tick off, numbers beside blanks and cautions, its drawing, what to do, what to check.
 
-import { drawPicture } from "../../pdf/draw-picture.ts";
-import type { Picture } from "../../picture/picture.ts";
 import type { TravellerStep } from "../../traveller/step.ts";
-import type { BlockGroup, Columns, PageBlock } from "./flow.ts";
-import { blanksBlock, cautionsBlock, numbersBlock } from "./tables.ts";
-import {
-  checklistBlock,
-  drawOnPage,
-  drawTickBox,
-  headingBlock,
-  paragraphBlock,
-  sideBySide,
-  stackBlocks,
-  wrapText,
-} from "./text-blocks.ts";
+import { EMPTY_BLOCK, type PageBlock, sideBySide, stackBlocks } from "../blocks/block.ts";
+import type { BlockGroup } from "../blocks/flow.ts";
+import { drawOnPage } from "../blocks/page-writer.ts";
+import { pictureBlock, USUAL_GAP } from "../blocks/picture.ts";
+import { checklistBlock, drawTickBox, headingBlock, paragraphBlock, wrapOnSheet } from "../blocks/text.ts";
+import type { Columns } from "./columns.ts";
+import { blanksBlock, cautionsBlock, numbersBlock } from "./step-tables.ts";
 
 const APART = 6;
 
@@ -27,7 +20,7 @@ interface Spacing {
   /** Under a picture. */
   readonly under: number;
 }
-const USUAL: Spacing = { gap: 1.1, under: 1.5 };
+const USUAL: Spacing = { gap: 1.1, under: USUAL_GAP };
 const CLOSE: Spacing = { gap: 0.3, under: 0.5 };
 
 /** A step's checks stand on the step's own page: one that runs over its column by a little is set closer. */
@@ -75,8 +68,9 @@ function blocksOf(
 
 function stepHeading(number: string, title: string, width: number, done: boolean): PageBlock {
   const size = 5.2;
-  const lines = wrapText(title, width - 24, { size, bold: true });
+  const lines = wrapOnSheet(title, width - 24, { size, bold: true });
   return {
+    width,
     height: lines.length * size * 1.38 + 3.5,
     draw: (page, { left, top }) =>
       drawOnPage(page, (put) => {
@@ -91,24 +85,11 @@ function stepHeading(number: string, title: string, width: number, done: boolean
 
 /** Numbers on the left, blanks on the right where there are any. */
 function numbersAndBlanks({ numbers, blanks }: TravellerStep, width: number): PageBlock {
-  if (numbers.length === 0) return { height: 0, draw: () => {} };
+  if (numbers.length === 0) return EMPTY_BLOCK;
   if (blanks.length === 0) return numbersBlock(numbers, Math.min(width, NUMBERS));
   const right = 0.36 * width;
   const left = width - right - APART;
-  return sideBySide(
-    { block: numbersBlock(numbers, left), left: 0 },
-    { block: blanksBlock(blanks, right), left: left + APART },
-  );
+  return sideBySide(APART, numbersBlock(numbers, left), blanksBlock(blanks, right));
 }
 /** Wider than this the eye loses the row between label and value, mm. */
 const NUMBERS = 130;
-
-/** A picture in the middle of its column, true to its scale; one that is too wide is drawn as wide as the column. */
-export function pictureBlock(picture: Picture, width: number, under = USUAL.under): PageBlock {
-  const scale = Math.min(1, width / picture.width);
-  return {
-    height: picture.height * scale + 2 + under,
-    draw: ({ pdf }, { left, top }) =>
-      drawPicture(pdf, picture, { left: left + (width - picture.width * scale) / 2, top: top + 2, scale }),
-  };
-}

@@ -4,12 +4,14 @@ import { POINTS_PER_MM } from "@lamplane/parameters/units";
 import { createPdf, type Pdf, pdfBytes } from "../../pdf/document.ts";
 import { measureText, type Typefaces } from "../../pdf/typefaces.ts";
 import type { Traveller } from "../../traveller/index.ts";
+import type { SheetPage } from "../blocks/block.ts";
+import { flowBlocks } from "../blocks/flow.ts";
+import { drawOnPage, SMALL_TEXT_SIZE } from "../blocks/page-writer.ts";
 import type { Paper } from "../paper.ts";
 import { backGroups } from "./back.ts";
-import { type Columns, columnLayout, flowBlocks, type TravellerPage } from "./flow.ts";
+import { type Columns, columnLayout } from "./columns.ts";
 import { frontGroups } from "./front.ts";
 import { stepGroup } from "./step-group.ts";
-import { drawOnPage, SMALL_TEXT_SIZE } from "./text-blocks.ts";
 
 export interface TravellerOptions {
   readonly paper: Paper;
@@ -48,7 +50,7 @@ export async function travellerPdf(
 const FOOT_WORDS =
   "Follow each machine's manual, local rules and trained practice; where they differ from this sheet, they hold.";
 
-function addTravellerPage(pdf: Pdf, { size, lefts, top }: Columns, name: string, number: string): TravellerPage {
+function addTravellerPage(pdf: Pdf, { size, lefts, top }: Columns, name: string, number: string): SheetPage {
   pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
   const page = { pdf, size };
   const [left, right] = [lefts[0]!, size.width - lefts[0]!];

@@ -3,7 +3,7 @@
 import type { Season } from "@lamplane/bench";
 import { mouthLifeAt, planeSeasons, SHAVING, STEPS, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
 import { mouthGrowth } from "@lamplane/parameters/elevation";
-import { formatDecimal } from "@lamplane/parameters/units";
+import { formatDecimal, formatQuantity } from "@lamplane/parameters/units";
 import { seasonPicture } from "../draw/season.ts";
 import { tappingPicture } from "../draw/section.ts";
 import { shapingPicture } from "../draw/shaping.ts";
@@ -139,7 +139,7 @@ export function seasonContent({ t }: ContentInput): StepContent {
     numbers: [
       {
         label: "Wood's moisture, driest and dampest days",
-        value: `${formatDecimal(driest.moisture, 1)} % to ${formatDecimal(dampest.moisture, 1)} %`,
+        value: `${formatQuantity(driest.moisture, "%", 1)} to ${formatQuantity(dampest.moisture, "%", 1)}`,
       },
       ...[...YEAR_SIZES].flatMap(([key, label]) => yearRow(t, key, label)),
       ...later.map(({ takenOff, opening }) =>

@@ -2,50 +2,10 @@
 
 import { measureText } from "../../pdf/typefaces.ts";
 import type { Blank, Caution, StepNumber } from "../../traveller/step.ts";
-import type { PageBlock } from "./flow.ts";
-import {
-  drawOnPage,
-  headingBlock,
-  linesHeight,
-  SMALL_TEXT_SIZE,
-  stackBlocks,
-  TEXT_SIZE,
-  wrapText,
-} from "./text-blocks.ts";
-
-const ROW_GAP = 1;
-
-/** Cells of a row with the width of each column; the row is as high as its highest cell. */
-interface Cell {
-  readonly text: string;
-  readonly bold?: boolean;
-  readonly size?: number;
-}
-
-/** A table whose columns are told by their widths, mm. */
-export function tableBlock(rows: readonly (readonly Cell[])[], widths: readonly number[]): PageBlock {
-  const laid = rows.map((cells) =>
-    cells.map((cell, k) => ({ ...cell, lines: wrapText(cell.text, widths[k]! - 2, cell) })),
-  );
-  const high = laid.map((cells) => Math.max(...cells.map(({ lines, size }) => linesHeight(lines, size))) + ROW_GAP);
-  const total = widths.reduce((sum, w) => sum + w, 0);
-  return {
-    height: high.reduce((sum, h) => sum + h, 0) + ROW_GAP,
-    draw: (page, { left, top }) =>
-      drawOnPage(page, (put) => {
-        let y = top;
-        laid.forEach((cells, i) => {
-          let x = left;
-          cells.forEach(({ lines, ...style }, k) => {
-            put.lines(lines, { left: x, top: y + ROW_GAP / 2 }, style);
-            x += widths[k]!;
-          });
-          y += high[i]!;
-          put.rule({ left, top: y }, { left: left + total, top: y }, "grid");
-        });
-      }),
-  };
-}
+import { type PageBlock, stackBlocks } from "../blocks/block.ts";
+import { drawOnPage, SMALL_TEXT_SIZE, TEXT_SIZE } from "../blocks/page-writer.ts";
+import { tableBlock } from "../blocks/table.ts";
+import { headingBlock, linesHeight, wrapOnSheet } from "../blocks/text.ts";
 
 /** Numbers of a step: label, value, and small beside it the length itself and what was planned. */
 export function numbersBlock(rows: readonly StepNumber[], width: number): PageBlock {
@@ -75,10 +35,11 @@ export function blanksBlock(blanks: readonly Blank[], width: number): PageBlock 
 const LINE = 8; // mm for a line to write on with a carpenter's pencil
 
 function blankBlock({ key, label, expected, measured, times = 1 }: Blank, width: number): PageBlock {
-  const lines = wrapText(label, width);
+  const lines = wrapOnSheet(label, width);
   const told = linesHeight(lines);
-  const foretold = wrapText(`expected ${expected}`, width, { size: SMALL_TEXT_SIZE });
+  const foretold = wrapOnSheet(`expected ${expected}`, width, { size: SMALL_TEXT_SIZE });
   return {
+    width,
     height: told + LINE + linesHeight(foretold, SMALL_TEXT_SIZE) + 1.5,
     draw: (page, { left, top }) =>
       drawOnPage(page, (put) => {
@@ -100,10 +61,11 @@ const GAP = 2.5; // mm between two lines to write on
 export function cautionsBlock(cautions: readonly Caution[], width: number): PageBlock {
   const bar = 1.4;
   const inner = width - bar - 4;
-  const rows = cautions.map(({ text }) => wrapText(text, inner, { size: CAUTION_SIZE }));
+  const rows = cautions.map(({ text }) => wrapOnSheet(text, inner, { size: CAUTION_SIZE }));
   const gap = 1.3;
   const height = rows.reduce((sum, lines) => sum + linesHeight(lines, CAUTION_SIZE) + gap, 0) + 6;
   return {
+    width,
     height: height + 2,
     draw: (page, { left, top }) =>
       drawOnPage(page, (put) => {
