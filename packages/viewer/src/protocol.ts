@@ -1,5 +1,5 @@
 // What page and worker say to each other: plain data only; meshes travel as transferred arrays.
-import type { Finding } from "@lamplane/bench/checks";
+import type { FormattedFinding } from "@lamplane/bench/checks";
 import type { Fault } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import type { Picture } from "@lamplane/sheets";
@@ -87,7 +87,7 @@ export interface SheetPlane {
 
 /** What stands beside the drawing: notes and bench steps. They come after it, so that the drawing waits for no check. */
 export interface SheetWords {
-  readonly findings: readonly Finding[];
+  readonly findings: readonly FormattedFinding[];
   readonly passed: readonly PassedNote[];
   /** The steps of the stage that is shown. */
   readonly bench: readonly BenchStep[];
@@ -180,7 +180,7 @@ export type WorkerResponse =
       readonly about: BodyInfo;
     }
   | { readonly kind: "no-solid"; readonly requestId: number; readonly why: string }
-  | { readonly kind: "cures"; readonly requestId: number; readonly findings: readonly Finding[] }
+  | { readonly kind: "cures"; readonly requestId: number; readonly findings: readonly FormattedFinding[] }
   | { readonly kind: "plots"; readonly requestId: number; readonly plots: Plots }
   | { readonly kind: "written"; readonly requestId: number; readonly text: string }
   | { readonly kind: "bug"; readonly requestId: number; readonly message: string };

@@ -4,11 +4,12 @@ import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
+import type { Cure } from "../finding.ts";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { lockedParameters } from "../steps.ts";
-import type { Cure } from "./finding.ts";
-import type { Judgement, Remedy } from "./judgement.ts";
+import type { Judgement } from "./judgement.ts";
 import { findingJudgements } from "./judgements.ts";
+import type { Remedy } from "./remedy.ts";
 
 /** Where to read what an `auto` parameter has come out as. */
 const FIGURE_OF: Readonly<Record<string, FigureKey>> = {

@@ -1,5 +1,5 @@
 // Everything that stands on the sheet, drawn from what the worker answers. Each redraw is timed.
-import type { Finding } from "@lamplane/bench/checks";
+import type { FormattedFinding } from "@lamplane/bench/checks";
 import type { FigureWords, SheetPlane, SheetWords, StageName, WorkerResponse } from "../protocol.ts";
 import type { DisplayUnits } from "../state/format.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
@@ -59,7 +59,7 @@ export class DrawingView {
     this.#timer.finish("solid", requestId);
   }
 
-  addCures(findings: readonly Finding[]): void {
+  addCures(findings: readonly FormattedFinding[]): void {
     if (this.#plane) this.#parts.notes.addCures(findings, styleOf(this.#plane));
     this.#drawLeaders();
   }

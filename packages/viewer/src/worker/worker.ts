@@ -1,6 +1,6 @@
 // The worker: every figure, view, mesh and file is computed here, so that the page never waits. One design is held at a time.
 import { asBuiltPlane } from "@lamplane/bench";
-import { checkPlane } from "@lamplane/bench/checks";
+import { checkPlane, formatFinding } from "@lamplane/bench/checks";
 import { completeDesign, readDesign, removeValue, setValue, withValue } from "@lamplane/parameters/design";
 import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
@@ -81,7 +81,10 @@ function handleRequest(ask: WorkerRequest) {
       respond({ kind: "words", requestId: ask.requestId, words: sheetWords(design, plane, ask.stage) });
     });
   if (ask.kind === "cures")
-    return withPlane(ask, (plane) => respond({ kind: "cures", requestId: ask.requestId, findings: checkPlane(plane) }));
+    return withPlane(ask, (plane, design) => {
+      const findings = checkPlane(plane).map((finding) => formatFinding(design, finding));
+      respond({ kind: "cures", requestId: ask.requestId, findings });
+    });
   if (ask.kind === "plots")
     return withPlane(ask, (plane, design) =>
       respond({ kind: "plots", requestId: ask.requestId, plots: makePlots(design, plane, ask.width) }),
