@@ -2,7 +2,7 @@
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { elevationFigures, type Figure } from "@lamplane/parameters/elevation";
+import { elevationFigures, type Figure, figureRow } from "@lamplane/parameters/elevation";
 
 /** A figure that is no longer what was planned. */
 export interface FigureChange {
@@ -15,14 +15,16 @@ export interface FigureChange {
 
 /** Smaller changes are not worth a word: half of what a maker can hold, and what a saw's scale shows. */
 const SIGNIFICANCE: Readonly<Record<string, number>> = { mm: BENCH_TOLERANCE / 2, "°": 0.05, "": 0.005 };
-/** Figures that are held finer than the shop's own tolerance: the mouth and what opens it. */
-const FINE = new Set(["mouthOpening", "glueGap", "edgeHeightAtContact", "soleToTake", "mouthSeen", "allowanceLeft"]);
+/** Readings held finer than the shop's own tolerance, as figures are whose rows are read fine: the mouth and what opens it. */
+const FINE_READINGS = new Set(["mouthSeen", "allowanceLeft"]);
 /** What is worth a word of those: a hundredth is seen at the mouth. mm */
 export const FINE_SIGNIFICANCE = 0.005;
 
 /** Whether a figure has moved so far that the maker should be told. */
 export const isSignificant = (key: string, unit: string, difference: number): boolean =>
-  Math.abs(difference) > (FINE.has(key) ? FINE_SIGNIFICANCE : SIGNIFICANCE[unit]!);
+  Math.abs(difference) > (isFine(key) ? FINE_SIGNIFICANCE : SIGNIFICANCE[unit]!);
+
+const isFine = (key: string): boolean => FINE_READINGS.has(key) || figureRow(key)?.readingMode === "fine";
 
 export const figuresByKey = (plane: Elevation): ReadonlyMap<string, Figure> =>
   new Map(elevationFigures(plane).map((each) => [each.key, each]));
