@@ -1,6 +1,6 @@
 // 10 000 random designs through every figure and check: numbers only, no crash. How fast is printed by the bench.
 import { asBuiltDesign, buildState, figuresAsBuilt } from "@lamplane/bench";
-import { checkWithoutCures } from "@lamplane/bench/checks";
+import { checkWithoutCures, findingSentence } from "@lamplane/bench/checks";
 import { elevation } from "@lamplane/parameters/elevation";
 import { type Design, isRow, type Row, TABLE, type TableSection } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
@@ -11,9 +11,12 @@ function judged(design: Design): number {
   const figures = figuresAsBuilt(design);
   for (const { key, value } of figures) if (!Number.isFinite(value)) throw new Error(`${key} is ${value}`);
   const findings = checkWithoutCures(plane);
-  for (const { code, value, limit, message } of findings)
+  for (const finding of findings) {
+    const { code, value, limit } = finding;
+    const message = findingSentence(plane.design, finding);
     if (!Number.isFinite(value) || !Number.isFinite(limit) || /NaN|undefined|Infinity/.test(message))
       throw new Error(`${code}: ${value}, ${limit}: ${message}`);
+  }
   return figures.length + findings.length;
 }
 

@@ -1,5 +1,5 @@
-// Which way each figure may be rounded: what can still be mended. Read by the traveller and the bench's commands alike.
-import type { FigureKey } from "@lamplane/parameters/elevation";
+// Figures in words, rounded the way that each one's row allows. Read by the traveller and the bench's commands alike.
+import { FIGURES, type FigureKey, type FigureRow, figureRow, type ReadingMode } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import {
   formatAngle,
@@ -12,39 +12,14 @@ import {
   roundToRule,
 } from "@lamplane/parameters/units";
 
-/** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
-export type ReadingMode = RoundingDirection | "fine";
+type RoundedKey = {
+  [Key in FigureKey]: (typeof FIGURES)[Key] extends { readonly readingMode: ReadingMode } ? Key : never;
+}[FigureKey];
 
-/**
- * What is sawn or milled later is rounded up, what takes wood away for good is rounded down, the way that can still be
- * mended; a place on the wood is the nearest division. Common practice, no published source.
- */
-export const FIGURE_ROUNDING = {
-  billetWidth: "up",
-  billetWidthByRule: "up",
-  roughCore: "up",
-  roughCheek: "up",
-  coreWidth: "up",
-  blankLength: "up",
-  blankHeight: "up",
-  rampMark: "up",
-  bedMark: "down",
-  recessWidth: "up",
-  recessDepth: "down",
-  recessFromBedTip: "up",
-  pinHoleDiameter: "up",
-  wedgeTip: "up",
-  wedgeButt: "up",
-  wedgeLength: "up",
-  wedgeWidth: "down",
-  wedgeAtPin: "up",
-  bodyHeight: "up",
-  bodyWidth: "up",
-  edgeHeightAtContact: "fine",
-  soleToTake: "fine",
-  mouthOpening: "fine",
-  glueGap: "fine",
-} as const satisfies Readonly<Partial<Record<FigureKey, ReadingMode>>>;
+/** Reading modes of the figures whose rows have one, by key. */
+export const FIGURE_ROUNDING = Object.fromEntries(
+  Object.entries<FigureRow>(FIGURES).flatMap(([key, row]) => (row.readingMode ? [[key, row.readingMode]] : [])),
+) as { readonly [Key in RoundedKey]: (typeof FIGURES)[Key]["readingMode"] };
 
 /** How a finished piece's size is rounded in a stock list: a wedge's as its step has it. */
 export function finishedRounding(piece: string, side: "length" | "width" | "thickness"): RoundingDirection {
@@ -54,8 +29,7 @@ export function finishedRounding(piece: string, side: "length" | "width" | "thic
 }
 
 /** How a figure is read; a place on the wood where nothing else is said. */
-export const readingMode = (key: string): ReadingMode =>
-  (FIGURE_ROUNDING as Readonly<Record<string, ReadingMode | undefined>>)[key] ?? "nearest";
+export const readingMode = (key: string): ReadingMode => figureRow(key)?.readingMode ?? "nearest";
 
 /** A step's figure in words for the bench: both units, the maker's first, rounded the way that can still be mended. */
 export function formatFigure({ units, shop }: Design, key: string, value: number, unit: string): string {

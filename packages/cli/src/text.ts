@@ -1,6 +1,6 @@
 // Figures and findings as lines for a terminal; nothing is told by colour.
 import type { UnreadValue } from "@lamplane/bench";
-import type { Finding } from "@lamplane/bench/checks";
+import { type Finding, findingSentence } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { type Design, UNIT_OF } from "@lamplane/parameters/table";
 import { formatDecimal, formatLength, formatValue } from "@lamplane/parameters/units";
@@ -20,13 +20,14 @@ export const unreadText = (design: Design, unread: readonly UnreadValue[]): stri
   unread.map(({ key, unit, taken }) => `${key} ${formatInOwnUnit(design, taken, unit)}`).join(", ");
 
 /** A finding on lines of its own: what, why, what would mend it, where the limit comes from. */
-export function findingText(design: Design, { severity, code, message, cure, source }: Finding): string {
+export function findingText(design: Design, finding: Finding): string {
+  const { severity, code, cure, source } = finding;
   const mend = cure
     ?.map(({ parameter, value }) => `${parameter} ${formatCureValue(design, parameter, value)}`)
     .join(", ");
   return [
     `${severity.toUpperCase().padEnd(8)} ${code}`,
-    `         ${message}`,
+    `         ${findingSentence(design, finding)}`,
     ...(mend ? [`         mended by: ${mend}`] : []),
     `         source: ${source}`,
   ].join("\n");

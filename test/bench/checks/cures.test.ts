@@ -5,8 +5,9 @@ import { elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { findCure, remedyPath, smallestCure } from "../../../packages/bench/src/checks/cures.ts";
-import type { Judgement, Remedy } from "../../../packages/bench/src/checks/judgement.ts";
+import type { Judgement } from "../../../packages/bench/src/checks/judgement.ts";
 import { findingJudgements } from "../../../packages/bench/src/checks/judgements.ts";
+import type { Remedy } from "../../../packages/bench/src/checks/remedy.ts";
 import { type Changes, designWith } from "../../support/designs.ts";
 
 const planeWith = (changes: Changes = {}) => elevation(designWith(changes));

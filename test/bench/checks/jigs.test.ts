@@ -16,7 +16,7 @@ test("each jig of a plane is judged against the printer, once", () => {
       .map(({ name }) => `${name}-printer`)
       .sort(),
   );
-  for (const { message } of judged) expect(message).not.toMatch(/larger one/);
+  for (const { value, limit } of judged) expect(value).toBeLessThanOrEqual(limit);
 });
 
 test("a printer a hair too small is too small, one that just holds the jig is not", () => {
@@ -37,18 +37,19 @@ test("a printer a hair too small is too small, one that just holds the jig is no
   expect([warned(Math.min(x, y) - 0.01), warned(Math.min(x, y) + 0.01)]).toEqual([true, false]);
 });
 
-test("a jig longer than the printer is a warning that says what else to do: sheet where it is flat, a larger printer where it is not", () => {
+test("a jig longer than the printer is a warning, with its size, the printer's, and whether it is flat", () => {
   const plane = planeWith({ "shop.printer.width": 80, "shop.printer.depth": 80 });
   const found = checkWithoutCures(plane).filter(({ code }) => code.endsWith("-printer"));
   expect(found.length).toBeGreaterThan(1);
-  for (const { code, severity, message, value } of found) {
+  for (const { code, severity, data, advice, value } of found) {
     const plan = jigPlans(plane).find(({ name }) => `${name}-printer` === code)!;
-    const { x, y } = printedSize(plan);
+    const { x, y, z } = printedSize(plan);
     expect(value).toBeCloseTo(Math.max(x, y) - 80, 6); // square bed: the longer side decides
     expect(severity).toBe("warning");
-    expect(message).toMatch(
-      plan.drawing ? new RegExp(`Cut it from sheet by jigs/${plan.name}\\.dxf, or have it`) : /Have it/,
-    );
+    const flat = plan.drawing !== undefined;
+    expect(data).toMatchObject({ jig: plan.name, printed: [x, y, z], flat });
+    expect(data?.printer?.slice(0, 2)).toEqual([80, 80]);
+    expect(advice).toBe(flat ? "cut-from-sheet-or-print-elsewhere" : "print-elsewhere");
   }
   const drawn = found.map(
     ({ code }) => jigPlans(plane).find(({ name }) => `${name}-printer` === code)!.drawing !== undefined,
@@ -56,16 +57,21 @@ test("a jig longer than the printer is a warning that says what else to do: shee
   expect(new Set(drawn).size).toBe(2);
 });
 
-test("a jig that a figure keeps from being made is told with that figure and what is wanted of it", () => {
+test("a jig that a figure keeps from being made is a note on that figure and what is wanted of it", () => {
   // A cutter of 8 in its bush, with a wall of 1.2 on either side.
   const notes = checkWithoutCures(planeWith({ "jigs.bush": 8, "recess.cutter": 8 }));
   const note = notes.find(({ code }) => code === "recess-template-left-out");
-  expect(note).toMatchObject({ value: 8, limit: 10.4 });
-  expect(note?.message).toMatch(
-    /^The guide bush's diameter is 8 mm .*; at least 10\.4 mm .* is wanted, so there is no recess-template\./,
-  );
+  expect(note).toMatchObject({
+    subject: "bush-diameter",
+    relation: "at least",
+    value: 8,
+    limit: 10.4,
+    advice: "let-cutter-turn-in-bush",
+    data: { jig: "recess-template" },
+  });
   const bare = checkWithoutCures(planeWith({ "capIron.screwHead.diameter": 0 }));
-  expect(bare.find(({ code }) => code === "recess-template-left-out")?.message).not.toContain("is wanted");
+  const left = bare.find(({ code }) => code === "recess-template-left-out");
+  expect(left).toMatchObject({ value: 0, limit: 0, advice: "no-recess-to-rout" });
 });
 
 test("what a plane cannot have is a note with both numbers, and the plane may be built all the same", () => {
@@ -77,11 +83,10 @@ test("what a plane cannot have is a note with both numbers, and the plane may be
     if (notes.length === 0) continue;
     told++;
     expect(notes.map(({ code }) => code).sort()).toEqual(out.map(({ name }) => `${name}-left-out`).sort());
-    for (const { severity, message, value, limit } of notes) {
+    for (const { severity, code, data, relation, value, limit } of notes) {
       expect(severity).toBe("note");
-      expect(message).toMatch(/ is .+, so there is no /);
-      // What lies at its limit is not short of it: it is told without one.
-      expect(/; at least .+ is wanted, so/.test(message), message).toBe(value !== limit);
+      expect([relation, `${data?.jig}-left-out`]).toEqual(["at least", code]);
+      expect(value).toBeLessThanOrEqual(limit);
     }
   }
   expect(told).toBeGreaterThan(0);

@@ -50,17 +50,7 @@ interface Row {
   /** What is said within both, of another value that the check judges; nothing unless told. */
   readonly within?: "warning";
   readonly unit: string;
-  readonly place: string;
-  /** What decides it. */
-  readonly parameters: string;
-  /** What its cures may move, in order of preference. */
-  readonly mends: string;
-  readonly source: RegExp;
 }
-
-const TRADE = /^common practice, no published source$/;
-const GEOMETRY = /^plane geometry/;
-const HANDBOOK = /^Wood Handbook/;
 
 const COLLIDING = { "bed.angle": 45, "iron.thickness": 3.175, "ramp.angle": 62 };
 const collides = (chamfer: number, allowance: number) => (room: number) => ({
@@ -74,20 +64,12 @@ const COLLIDE = {
   sense: "at least",
   stop: 0.1,
   unit: "mm",
-  place: "rampTip",
-  parameters: "sole.allowance bed.featherChamfer iron.thickness mouth.opening",
-  mends: "bed.featherChamfer up, sole.allowance down, mouth.opening up",
-  source: GEOMETRY,
 } as const;
 
 const CHAMFER = {
   code: "chamfer-under-iron",
   sense: "at most",
   unit: "mm",
-  place: "bedChamfer",
-  parameters: "bed.featherChamfer sole.allowance",
-  mends: "bed.featherChamfer down",
-  source: GEOMETRY,
 } as const;
 
 const FRONT = {
@@ -95,10 +77,6 @@ const FRONT = {
   sense: "at least",
   stop: 15,
   unit: "mm",
-  place: "rampTop",
-  parameters: "mouth.fromToe ramp.angle body.length body.height",
-  mends: "mouth.fromToe up, body.length up, ramp.angle up",
-  source: TRADE,
 } as const;
 
 const BED = {
@@ -106,10 +84,6 @@ const BED = {
   sense: "at least",
   stop: 15,
   unit: "mm",
-  place: "bedTop",
-  parameters: "mouth.fromToe bed.angle body.length body.height",
-  mends: "body.length up, mouth.fromToe down",
-  source: TRADE,
 } as const;
 
 const ARCH = {
@@ -117,11 +91,6 @@ const ARCH = {
   sense: "at least",
   stop: 0,
   unit: "mm",
-  place: "crown",
-  parameters: "body.crown body.toeHeight body.heelHeight body.height",
-  mends:
-    "body.toeHeight up, body.toeHeight down, body.heelHeight up, body.heelHeight down, body.crown up, body.crown down",
-  source: GEOMETRY,
 } as const;
 const arched = (crown: number, toeHeight: number, heelHeight: number): Changes => ({
   "body.outline": "arched",
@@ -134,10 +103,6 @@ const CHOKE = {
   code: "throat-chokes",
   sense: "at most",
   unit: "mm",
-  place: "throatNarrowest",
-  parameters: "ramp.angle ramp.wearAngle ramp.radius capIron.hump wedge.tipFromEdge pin.height",
-  mends: "ramp.angle down, ramp.wearAngle down, ramp.radius down, wedge.tipFromEdge up, pin.height up, wedge.tip down",
-  source: TRADE,
 } as const;
 const choked = (by: number, left: number): Elevation => {
   const plane = planeWith({});
@@ -150,21 +115,13 @@ const PASS = {
   stop: 0,
   warn: 0.5,
   unit: "mm",
-  place: "pinCentre",
-  parameters: "capIron.hump wedge.tip wedge.angle pin.height",
-  mends: "wedge.tip up, pin.height up, wedge.angle up",
-  source: GEOMETRY,
 } as const;
 
 const IN_WOOD = {
   code: "pin-out-of-wood",
   sense: "at least",
   unit: "mm",
-  place: "pinCentre",
-  parameters: "pin.height pin.tenon body.height",
-  source: /NDS table 12\.5\.1/,
 } as const;
-const LOWER = "pin.height down, body.height up, pin.tenon down";
 const HOLE = (9.5 + 0.2) / 2;
 
 const OFF_PIN = {
@@ -172,8 +129,6 @@ const OFF_PIN = {
   sense: "at least",
   stop: 0,
   unit: "mm",
-  place: "pinCentre",
-  source: TRADE,
 } as const;
 /** The tip further up on the same line of the wedge. */
 const tipAt = (s0: number): Changes => ({ "wedge.tipFromEdge": s0, "wedge.tip": 3 + (s0 - 22) * tan(6) });
@@ -183,10 +138,6 @@ const HUMP = {
   code: "wedge-on-hump",
   sense: "at least",
   unit: "mm",
-  place: "wedgeTip",
-  parameters: "wedge.tipFromEdge capIron.humpEnd",
-  mends: "wedge.tipFromEdge up",
-  source: GEOMETRY,
 } as const;
 
 const NEAR_RAMP = {
@@ -195,22 +146,14 @@ const NEAR_RAMP = {
   stop: 4,
   warn: 16,
   unit: "mm",
-  place: "pinCentre",
-  parameters: "pin.height ramp.angle ramp.radius pin.diameter",
-  mends:
-    "ramp.angle down, ramp.radius down, pin.height up, ramp.wearAngle down, ramp.exitAngle down, bed.angle up, pin.diameter down",
-  source: TRADE,
 } as const;
 
-const RECESS = { sense: "at least", unit: "mm", place: "recessLow" } as const;
+const RECESS = { sense: "at least", unit: "mm" } as const;
 const PAD = {
   ...RECESS,
   code: "recess-pad",
   stop: 4,
   warn: 12,
-  parameters: "recess.travel capIron.screwHead.fromEdge bed.featherChamfer",
-  mends: "recess.travel down, bed.featherChamfer down",
-  source: TRADE,
 } as const;
 /** The screw's head lies where the recess's lower end (head's middle − radius − travel) comes to s. */
 const headFor = (s: number) => s + 8 + 6;
@@ -220,35 +163,23 @@ const PEGS = {
   sense: "at least",
   stop: 0,
   unit: "mm",
-  place: "toe",
-  parameters: "pegs.diameter body.trim",
-  mends: "pegs.diameter down, body.trim up, pegs.perEnd down",
-  source: GEOMETRY,
 } as const;
 /** Half of what the two blocks of the worked set are slid together by: 3.2 / sin 47 + 1 between the kerfs, less glueGap 0.5428. */
 const SET_IN = (3.2 / sin(47) + 1 - (3.6 / sin(47) + 0.15 - 3 * (cot(47) + cot(60)))) / 2;
 
-const billet = (name: "length" | "width" | "height", needed: number, mends: string): Row => ({
+const billet = (name: "length" | "width" | "height", needed: number): Row => ({
   code: `billet-${name}`,
   of: `the ${name}`,
   at: (value) => ({ [`billet.${name}`]: value }),
   sense: "at least",
   stop: needed,
   unit: "mm",
-  place: "toe",
-  parameters: `billet.${name}`,
-  mends,
-  source: GEOMETRY,
 });
 
 const LOCK = {
   code: "wedge-does-not-lock",
   sense: "at least",
   unit: "°",
-  place: "pinCentre",
-  parameters: "wedge.angle hold.friction.steel hold.friction.wood pin.section",
-  mends: "wedge.angle down, pin.tenon up",
-  source: GEOMETRY,
 } as const;
 const frictions = (steelLow: number, steelHigh: number, woodLow: number, woodHigh: number): Changes => ({
   "hold.friction.steelLow": steelLow,
@@ -261,27 +192,16 @@ const FRICTION = {
   sense: "at least",
   warn: 0,
   unit: "",
-  place: "pinCentre",
-  parameters: "hold.friction.steel hold.friction.wood",
-  mends:
-    "hold.friction.steelLow down, hold.friction.steelHigh up, hold.friction.woodLow down, hold.friction.woodHigh up",
-  source: /estimate/,
 } as const;
 
 /** Every stress grows as the force on the edge does, so that force times factor stays: how strong the pin is. */
 const STRENGTHS = planePinStrength(planeWith({})).fine;
-const PINS = "pin.diameter pin.section wood.pin iron.width";
-const BEAR = {
-  parameters: "pin.tenon pin.tenonLength body.cheek",
-  mends: "pin.tenon up, pin.tenonLength up, body.cheek up",
-};
 const strong = (
   code: string,
   place: "bending" | "tenonShear" | "tenonCrushing" | "cheekBearing" | "cheekShearOut",
-  told: { readonly parameters: string; readonly mends: string },
 ): Row[] => {
   const held = STRENGTHS[place].factor! * 5;
-  const row = { ...told, code, sense: "at least", unit: "×", place: "pinCentre", source: HANDBOOK } as const;
+  const row = { code, sense: "at least", unit: "×" } as const;
   return [
     {
       ...row,
@@ -299,12 +219,10 @@ const strong = (
   ];
 };
 
-const AIR = "wood.driest.humidity wood.dampest.humidity";
 const closes = (
   code: string,
   gap: "sideGap" | "pinEndGap" | "wedgeGap",
   parameter: string,
-  place: string,
   changes: Changes = {},
 ): Row => ({
   code,
@@ -314,10 +232,6 @@ const closes = (
   stop: 0,
   warn: 0.1,
   unit: "mm",
-  place,
-  parameters: `${parameter} wood.rings ${AIR}`,
-  mends: `${parameter} up`,
-  source: HANDBOOK,
 });
 
 const ROWS: readonly Row[] = [
@@ -330,10 +244,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     stop: 0,
     unit: "mm",
-    place: "edge",
-    parameters: "mouth.opening",
-    mends: "",
-    source: GEOMETRY,
   },
   {
     ...CHAMFER,
@@ -354,10 +264,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     stop: 1,
     unit: "mm",
-    place: "toe",
-    parameters: "body.trim shop.kerf",
-    mends: "body.trim up",
-    source: GEOMETRY,
   },
   { ...FRONT, of: "the mouth less the ramp's lean", at: (top) => ({ "mouth.fromToe": top + 0.15 + 58 * cot(60) }) },
   {
@@ -391,10 +297,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     stop: 1,
     unit: "°",
-    place: "rampTop",
-    parameters: "ramp.exitAngle ramp.wearAngle",
-    mends: "ramp.exitAngle down, ramp.wearAngle up",
-    source: GEOMETRY,
   },
   { ...ARCH, of: "a toe higher than the crown", at: (left) => arched(100, 58 - left, 40) },
   { ...ARCH, of: "a heel higher than the crown", at: (left) => arched(100, 40, 58 - left) },
@@ -429,10 +331,6 @@ const ROWS: readonly Row[] = [
     stop: 0.1,
     warn: 0.8,
     unit: "mm",
-    place: "edge",
-    parameters: "body.sideClearance iron.width",
-    mends: "body.sideClearance up",
-    source: TRADE,
   },
   {
     code: "clearance-angle",
@@ -442,10 +340,6 @@ const ROWS: readonly Row[] = [
     stop: 3,
     warn: 10,
     unit: "°",
-    place: "edge",
-    parameters: "bed.angle iron.bevel",
-    mends: "iron.bevel down, bed.angle up",
-    source: TRADE,
   },
   {
     code: "iron-short",
@@ -454,10 +348,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     warn: 5,
     unit: "mm",
-    place: "bedTop",
-    parameters: "iron.length body.height",
-    mends: "body.height down",
-    source: TRADE,
   },
   {
     code: "saw-bed",
@@ -466,10 +356,6 @@ const ROWS: readonly Row[] = [
     sense: "at most",
     warn: 45,
     unit: "°",
-    place: "bedTip",
-    parameters: "bed.angle shop.sawLimit",
-    mends: "bed.angle up",
-    source: TRADE,
   },
   {
     code: "saw-ramp",
@@ -478,10 +364,6 @@ const ROWS: readonly Row[] = [
     sense: "at most",
     warn: 45,
     unit: "°",
-    place: "rampTip",
-    parameters: "ramp.angle shop.sawLimit",
-    mends: "ramp.angle up",
-    source: TRADE,
   },
   {
     ...IN_WOOD,
@@ -489,21 +371,18 @@ const ROWS: readonly Row[] = [
     at: (wood) => ({ "body.height": wood + HOLE + 36, "recess.travel": 0 }),
     stop: 3,
     warn: 9.5,
-    mends: LOWER,
   },
   {
     ...IN_WOOD,
     of: "in the thrust's way, on a low bed: (H − pinY) / cos β − r",
     at: (wood) => ({ "bed.angle": 35, "body.height": (wood + HOLE) * cos(35) + 36 }),
     warn: 1.5 * 9.5,
-    mends: LOWER,
   },
   {
     ...IN_WOOD,
     of: "under the hole: pinY − r",
     at: (wood) => ({ "pin.height": wood + HOLE }),
     stop: 3,
-    mends: "pin.height up",
   },
   {
     ...NEAR_RAMP,
@@ -517,26 +396,18 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     warn: 1,
     unit: "mm",
-    place: "pinCentre",
-    parameters: "pin.height pin.diameter ramp.angle",
-    mends: "ramp.angle down, pin.height up, pin.diameter down",
-    source: GEOMETRY,
   },
   {
     ...OFF_PIN,
     of: "below the flat",
     at: (below) => tipAt(PIN.contact - COVERED - below),
     warn: 3,
-    parameters: "wedge.tipFromEdge pin.height",
-    mends: "wedge.tipFromEdge down, pin.height up",
   },
   {
     ...OFF_PIN,
     of: "above the flat",
     at: (above) => ({ "wedge.length": above + PIN.contact + COVERED - 22 }),
     warn: 12,
-    parameters: "wedge.length pin.height",
-    mends: "wedge.length up, pin.height down",
   },
   { ...HUMP, of: "set back and the hump's end", at: (tip) => ({ "capIron.hump": 1, ...tipAt(tip) }), stop: 0.4 + 18 },
   { ...HUMP, of: "no hump", at: (tip) => tipAt(tip), stop: 0 },
@@ -553,10 +424,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     stop: 0.5,
     unit: "mm",
-    place: "wedgeTip",
-    parameters: "wedge.tip wedge.tipFromEdge",
-    mends: "wedge.tip up, wedge.tipFromEdge up",
-    source: GEOMETRY,
   },
   {
     code: "wedge-narrow",
@@ -566,10 +433,6 @@ const ROWS: readonly Row[] = [
     stop: 5,
     warn: 36,
     unit: "mm",
-    place: "wedgeTip",
-    parameters: "wedge.clearance",
-    mends: "wedge.clearance down",
-    source: TRADE,
   },
   {
     code: "pin-without-shoulder",
@@ -579,10 +442,6 @@ const ROWS: readonly Row[] = [
     stop: 0.5,
     warn: 1,
     unit: "mm",
-    place: "pinCentre",
-    parameters: "pin.diameter pin.tenon",
-    mends: "pin.tenon down, pin.diameter up",
-    source: TRADE,
   },
   {
     code: "pin-short",
@@ -591,10 +450,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     stop: 5,
     unit: "mm",
-    place: "pinCentre",
-    parameters: "pin.endClearance",
-    mends: "pin.endClearance down",
-    source: TRADE,
   },
   {
     code: "tenon-short",
@@ -604,10 +459,6 @@ const ROWS: readonly Row[] = [
     stop: 1,
     warn: 4,
     unit: "mm",
-    place: "pinCentre",
-    parameters: "pin.tenonLength pin.endClearance",
-    mends: "pin.tenonLength up, pin.endClearance down",
-    source: TRADE,
   },
   {
     code: "tenon-stands-out",
@@ -616,10 +467,6 @@ const ROWS: readonly Row[] = [
     sense: "at most",
     warn: 8,
     unit: "mm",
-    place: "pinCentre",
-    parameters: "pin.tenonLength",
-    mends: "pin.tenonLength down",
-    source: TRADE,
   },
   {
     code: "cheek-thin",
@@ -629,10 +476,6 @@ const ROWS: readonly Row[] = [
     stop: 4,
     warn: 7.9,
     unit: "mm",
-    place: "pinCentre",
-    parameters: "body.cheek",
-    mends: "body.cheek up",
-    source: TRADE,
   },
   {
     ...RECESS,
@@ -641,9 +484,6 @@ const ROWS: readonly Row[] = [
     at: (land) => ({ "recess.width": 49.6 - 2 * land }),
     stop: 3,
     warn: 8,
-    parameters: "recess.width iron.width",
-    mends: "recess.width down, recess.clearance down",
-    source: TRADE,
   },
   {
     ...PAD,
@@ -665,9 +505,6 @@ const ROWS: readonly Row[] = [
     of: "width less head",
     at: (room) => ({ "recess.width": 16 + room }),
     stop: 0.2,
-    parameters: "recess.width",
-    mends: "recess.width up",
-    source: GEOMETRY,
   },
   {
     ...RECESS,
@@ -676,9 +513,6 @@ const ROWS: readonly Row[] = [
     at: (room) => ({ "recess.depth": 3.4 + room }),
     stop: 0.2,
     warn: 0.5,
-    parameters: "recess.depth",
-    mends: "recess.depth up",
-    source: TRADE,
   },
   {
     ...RECESS,
@@ -686,9 +520,6 @@ const ROWS: readonly Row[] = [
     of: "width less cutter",
     at: (room) => ({ "recess.width": 20, "recess.cutter": 20 - room }),
     stop: 0,
-    parameters: "recess.cutter recess.width",
-    mends: "recess.cutter down, recess.width up, recess.clearance up",
-    source: GEOMETRY,
   },
   {
     ...RECESS,
@@ -698,9 +529,6 @@ const ROWS: readonly Row[] = [
       "capIron.screwHead.fromEdge": headFor((58 + 3.6 * cos(47)) / sin(47) - 12.7 / 2 - left),
     }),
     stop: 2,
-    parameters: "capIron.screwHead.fromEdge recess.travel body.height",
-    mends: "body.height up, recess.travel up",
-    source: GEOMETRY,
   },
   {
     ...PEGS,
@@ -712,10 +540,10 @@ const ROWS: readonly Row[] = [
     of: "a quarter of the blank's height, with 1.5 round the peg",
     at: (left) => ({ "body.trim": 120, "pegs.diameter": 2 * (61 / 4 - 1.5 - left) }),
   },
-  billet("length", 230 + 25.4, "body.trim down, body.length down"),
+  billet("length", 230 + 25.4),
   // Two cheeks of 8 and a core of 49.6, 1.5 milled off both sides of each, two kerfs of 3.2, four passes of 0.8.
-  billet("width", 2 * (8 + 3) + (49.6 + 3) + 2 * 3.2 + 4 * 0.8, "shop.millingAllowance down, body.cheek down"),
-  billet("height", 58 + 3 + 2 * 1.5, "body.height down, sole.allowance down"),
+  billet("width", 2 * (8 + 3) + (49.6 + 3) + 2 * 3.2 + 4 * 0.8),
+  billet("height", 58 + 3 + 2 * 1.5),
   {
     ...LOCK,
     of: "the lowest frictions of a flatted pin: atan + atan − ω",
@@ -743,14 +571,11 @@ const ROWS: readonly Row[] = [
   { ...FRICTION, of: "steel under its highest", at: (room) => ({ "hold.friction.steelHigh": 0.25 + room }) },
   { ...FRICTION, of: "wood over its lowest", at: (room) => ({ "hold.friction.woodLow": 0.35 - room }) },
   { ...FRICTION, of: "wood under its highest", at: (room) => ({ "hold.friction.woodHigh": 0.35 + room }) },
-  ...strong("pin-may-break", "bending", { parameters: PINS, mends: "pin.diameter up" }),
-  ...strong("tenon-may-shear", "tenonShear", { parameters: "pin.tenon wood.pin iron.width", mends: "pin.tenon up" }),
-  ...strong("tenon-may-crush", "tenonCrushing", BEAR),
-  ...strong("cheek-may-crush", "cheekBearing", BEAR),
-  ...strong("cheek-may-split", "cheekShearOut", {
-    parameters: "pin.height body.cheek body.height",
-    mends: "pin.height down, body.cheek up, body.height up",
-  }),
+  ...strong("pin-may-break", "bending"),
+  ...strong("tenon-may-shear", "tenonShear"),
+  ...strong("tenon-may-crush", "tenonCrushing"),
+  ...strong("cheek-may-crush", "cheekBearing"),
+  ...strong("cheek-may-split", "cheekShearOut"),
   {
     code: "pin-sags",
     of: "the sag, which grows as the force does",
@@ -758,14 +583,10 @@ const ROWS: readonly Row[] = [
     sense: "at most",
     warn: 0.1,
     unit: "mm",
-    place: "pinCentre",
-    parameters: PINS,
-    mends: "pin.diameter up",
-    source: HANDBOOK,
   },
-  closes("core-closes-on-iron", "sideGap", "body.sideClearance", "edge"),
-  closes("core-closes-on-pin", "pinEndGap", "pin.endClearance", "pinCentre"),
-  closes("core-closes-on-wedge", "wedgeGap", "wedge.clearance", "wedgeTip", { "wood.wedge": "cherry, black" }),
+  closes("core-closes-on-iron", "sideGap", "body.sideClearance"),
+  closes("core-closes-on-pin", "pinEndGap", "pin.endClearance"),
+  closes("core-closes-on-wedge", "wedgeGap", "wedge.clearance", { "wood.wedge": "cherry, black" }),
   {
     code: "tenon-binds",
     of: "the worst of the year",
@@ -773,10 +594,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     warn: 0,
     unit: "mm",
-    place: "pinCentre",
-    parameters: `pin.tenonClearance ${AIR}`,
-    mends: "pin.tenonClearance up",
-    source: HANDBOOK,
   },
   {
     code: "tenon-proud-when-dry",
@@ -785,10 +602,6 @@ const ROWS: readonly Row[] = [
     sense: "at most",
     warn: 0.1,
     unit: "mm",
-    place: "pinCentre",
-    parameters: `pin.tenonLength pin.endClearance wood.rings ${AIR}`,
-    mends: "pin.tenonLength down",
-    source: HANDBOOK,
   },
   {
     code: "seasons-out-of-order",
@@ -800,10 +613,6 @@ const ROWS: readonly Row[] = [
     sense: "at least",
     warn: 0,
     unit: "%",
-    place: "edge",
-    parameters: AIR,
-    mends: "wood.dampest.humidity up, wood.driest.humidity down",
-    source: HANDBOOK,
   },
 ];
 
@@ -824,7 +633,7 @@ const judged = (row: Row, value: number): Judgement[] => {
   return judgeChecks(plane).filter(({ code }) => code === row.code);
 };
 
-/** What is said of a value: the gravest limit that it lies beyond. */
+/** The severity of a value: the gravest limit that it lies beyond. */
 const expectedSeverity = ({ sense, stop, warn, within }: Row, value: number) => {
   const beyond = (limit: number | undefined) =>
     limit !== undefined && (sense === "at least" ? value < limit : value > limit);
@@ -846,11 +655,7 @@ test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
   expect(draft.value).toBeCloseTo(value, 6);
   expect(draft.limit).toBeCloseTo(said === "stop" ? row.stop! : row.warn!, 9);
   expect(draft.unit).toBe(row.unit);
-  expect(draft.place).toBe(row.place);
-  expect(draft.parameters.join(" ")).toBe(row.parameters);
-  expect(draft.remedies.map(({ parameter, toward }) => `${parameter} ${toward}`).join(", ")).toBe(row.mends);
-  expect(draft.source).toMatch(row.source);
-  expect(draft.message).toMatch(new RegExp(` is .+; ${row.sense} .+ is wanted\\. [A-Z8].+\\.$`));
+  expect(draft.relation).toBe(row.sense);
 });
 
 test("every check that judges a value has its row here; jigs and notes have tests of their own", () => {

@@ -4,19 +4,19 @@ import { elevation } from "@lamplane/parameters/elevation";
 import { type Design, TABLE } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { remedyPath, shareOfRange } from "../../../packages/bench/src/checks/cures.ts";
-import type { Judgement, Remedy } from "../../../packages/bench/src/checks/judgement.ts";
+import type { Judgement } from "../../../packages/bench/src/checks/judgement.ts";
 import { judgeChecks } from "../../../packages/bench/src/checks/judgements.ts";
+import type { Remedy } from "../../../packages/bench/src/checks/remedy.ts";
 import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";
 import { makeExplicit } from "../../support/explicit.ts";
 
 /** How far a judged value lies on the right side of its limit. */
-const margin = ({ value, limit, message }: Judgement): number =>
-  / at most .* is wanted/.test(message) ? limit - value : value - limit;
+const margin = ({ value, limit, relation }: Judgement): number =>
+  relation === "at most" ? limit - value : value - limit;
 
 /** The judgement that belongs to one of before: the same code and the same subject. */
 const sameOf = (draft: Judgement, after: readonly Judgement[]): Judgement | undefined =>
-  after.find((each) => each.code === draft.code && subject(each) === subject(draft));
-const subject = ({ message }: Judgement): string => message.split(" is ")[0]!;
+  after.find((each) => each.code === draft.code && each.subject === draft.subject);
 
 /** Pin, wedge, recess and tenons given, so that nothing else follows what a mend moves. */
 const fixed = (design: Design): Design => withValue(makeExplicit(design), "pin.tenonLength", 4);

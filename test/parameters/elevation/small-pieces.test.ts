@@ -3,7 +3,7 @@
 import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { shareOfRange } from "../../../packages/bench/src/checks/cures.ts";
-import { increase } from "../../../packages/bench/src/checks/judgement.ts";
+import { increase } from "../../../packages/bench/src/checks/remedy.ts";
 import { splitAtIntersection } from "../../../packages/geometry/src/intersection.ts";
 import { arc, boundsOf, line, type Point, point } from "../../../packages/geometry/src/outline.ts";
 import { transformPoint } from "../../../packages/geometry/src/transform.ts";

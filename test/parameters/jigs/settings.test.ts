@@ -55,15 +55,15 @@ describe("recess template", () => {
   });
 
   test.each([
-    [{ "jigs.bush": 13 }, /cutter must turn inside its bush/],
-    [{ "jigs.bush": 50, "jigs.cutterLength": 20 }, /smaller bush/],
-    [{ "jigs.bush": 17, "jigs.cutterLength": 6 }, /longer cutter/],
-    [{ "capIron.screwHead.height": 0 }, /no recess to rout/],
-  ] as [Changes, RegExp][])("%j leaves it out with a note, and the plane may still be built", (changes, words) => {
+    [{ "jigs.bush": 13 }, "let-cutter-turn-in-bush"],
+    [{ "jigs.bush": 50, "jigs.cutterLength": 20 }, "take-smaller-bush"],
+    [{ "jigs.bush": 17, "jigs.cutterLength": 6 }, "take-longer-cutter"],
+    [{ "capIron.screwHead.height": 0 }, "no-recess-to-rout"],
+  ] as [Changes, string][])("%j leaves it out with a note, and the plane may still be built", (changes, advice) => {
     const plane = planeOf(changes);
     expect(omittedJigs(plane).map(({ name }) => name)).toEqual(["recess-template"]);
     const note = checkWithoutCures(plane).find(({ code }) => code === "recess-template-left-out");
-    expect(note).toMatchObject({ severity: "note", message: expect.stringMatching(words) });
+    expect(note).toMatchObject({ severity: "note", advice });
     expect(planeJigs(plane)).toHaveLength(7);
   });
 });
@@ -92,9 +92,10 @@ describe("printer", () => {
     const found = checkWithoutCures(planeOf(small)).filter(({ code }) => code.endsWith("-printer"));
     expect(found.map(({ code }) => code)).toContain("bed-gauge-printer");
     expect(found.map(({ code }) => code)).not.toContain("bed-cradle-printer");
-    for (const { severity, message } of found) {
+    for (const { severity, advice, data } of found) {
       expect(severity).toBe("warning");
-      expect(message).toMatch(/100 mm .*90 mm .*60 mm .*\. Cut it from sheet by jigs\/.*\.dxf, or have it printed/);
+      expect(advice).toBe("cut-from-sheet-or-print-elsewhere");
+      expect(data).toMatchObject({ printer: [100, 90, 60], flat: true });
     }
     expect(checkWithoutCures(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
     expect(passedChecks(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toHaveLength(8);

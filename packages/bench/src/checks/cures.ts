@@ -4,22 +4,23 @@ import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { autoValue } from "../auto-values.ts";
+import type { Cure } from "../finding.ts";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { lockedParameters } from "../steps.ts";
-import type { Cure } from "./finding.ts";
-import type { Judgement, Remedy } from "./judgement.ts";
+import type { Judgement } from "./judgement.ts";
 import { findingJudgements } from "./judgements.ts";
+import type { Remedy } from "./remedy.ts";
 
-/** Whether a design is healed. */
+/** Whether a design is rid of what was found. */
 export type Resolves = (design: Design) => boolean;
 
-/** Mends that the bench has not overtaken: what is cut already is no cure. */
+/** Remedies that are still open: what is cut already cannot be changed. */
 export const applicableRemedies = ({ design }: Elevation, remedies: readonly Remedy[]): Remedy[] => {
   const locked = lockedParameters(design);
   return remedies.filter(({ parameter }) => !locked.has(parameter));
 };
 
-/** A finding's cure: the first of its mends that ends it; two together for a stop that none ends alone. */
+/** A finding's cure: the first of its remedies that ends it; two together for a stop that none ends alone. */
 export function findCure(
   plane: Elevation,
   judgement: Judgement,
@@ -38,7 +39,7 @@ export function findCure(
   return judgement.severity === "stop" ? cheapestPair(plane, remedies, resolves) : undefined;
 }
 
-/** Doubling steps until one heals, then halving back to the smallest that does. */
+/** Doubling steps until one resolves the finding, then halving back to the smallest that does. */
 export function smallestCure(plane: Elevation, remedy: Remedy, resolves: Resolves): Cure | undefined {
   const way = remedyPath(plane, remedy);
   if (!way) return undefined;
@@ -65,7 +66,7 @@ interface RemedyPath {
   readonly last: number;
 }
 
-/** The way that a mend goes, in steps of its row; undefined where the parameter is no number. */
+/** The way that a remedy goes, in steps of its row; undefined where the parameter is no number. */
 export function remedyPath(plane: Elevation, { parameter, toward }: Remedy): RemedyPath | undefined {
   const row = rowAt(parameter);
   const from = currentValue(plane, parameter);
@@ -87,7 +88,7 @@ interface Pair {
   readonly cost: number;
 }
 
-/** The two changes that heal together and go the least part of their ways; undefined where no two do. */
+/** The two changes that resolve it together and go the least part of their ways; undefined where no two do. */
 function cheapestPair(plane: Elevation, remedies: readonly Remedy[], resolves: Resolves): readonly Cure[] | undefined {
   let best: Pair | undefined;
   for (const first of remedies)

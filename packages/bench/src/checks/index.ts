@@ -1,18 +1,19 @@
-// Door: what will not work about a plane, or may not, with the cure where one parameter can mend it.
+// Door: what will not work about a plane, or may not, with the cure where one is found.
 import type { Elevation } from "@lamplane/parameters/elevation";
+import type { Finding } from "../finding.ts";
 import { findCure } from "./cures.ts";
-import type { Finding } from "./finding.ts";
 import type { Judgement } from "./judgement.ts";
 import { findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
 
-export type { Cure, Finding, Severity } from "./finding.ts";
+export type { Cure, Finding, FindingData, Relation, Severity } from "../finding.ts";
+export { type FormattedFinding, findingSentence, formatFinding } from "../words/findings.ts";
 export { findRepair } from "./repair-search.ts";
 
 /** Findings without their cures: for many designs at once. */
 export const checkWithoutCures = (plane: Elevation): Finding[] =>
   findingJudgements(plane).map(({ remedies: _, ...finding }) => finding);
 
-/** Findings, worst first, each with the smallest change of one parameter that mends it where there is one. */
+/** Findings, worst first, each with the smallest change of one parameter that ends it where there is one. */
 export function checkPlane(plane: Elevation): Finding[] {
   const found = findingJudgements(plane);
   return found.map((draft) => {

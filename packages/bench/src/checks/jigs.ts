@@ -1,13 +1,12 @@
 // Whether each jig can be made, and whether the maker's printer holds it; no jig keeps a plane from being built.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans, omittedJigs, printedSize, printerOverhang } from "@lamplane/parameters/jigs";
-import { formatValue } from "@lamplane/parameters/units";
 import { GEOMETRY, type Judgement } from "./judgement.ts";
 
 const PRINTER = ["shop.printer.width", "shop.printer.depth", "shop.printer.height"];
 
 /** Jigs too large for the printer, and those left out. The plane must be one that nothing else stops. */
-export function checkJigs(plane: Elevation): Judgement[] {
+export function judgeJigs(plane: Elevation): Judgement[] {
   return [...jigPlans(plane).map((plan) => judgePrintSize(plane, plan)), ...noteOmittedJigs(plane)];
 }
 
@@ -15,15 +14,17 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
   const over = printerOverhang(plan, plane.design);
   const { x, y, z } = printedSize(plan);
   const { width, depth, height } = plane.design.shop.printer;
-  const cut = plan.drawing ? `Cut it from sheet by jigs/${plan.name}.dxf, or have` : "Have";
   return {
     code: `${plan.name}-printer`,
+    subject: "printed-size",
     severity: over > 0 ? "warning" : "passed",
+    relation: "at most",
     parameters: PRINTER,
     value: over,
     limit: 0,
     unit: "mm",
-    message: `The ${plan.name} is ${[x, y, z].map((side) => formatLimitValue(plane, side)).join(" × ")} as it is printed; at most the printer's ${[width, depth, height].map((side) => formatLimitValue(plane, side)).join(" × ")} is wanted.${over > 0 ? ` ${cut} it printed on a larger one.` : ""}`,
+    advice: plan.drawing ? "cut-from-sheet-or-print-elsewhere" : "print-elsewhere",
+    data: { jig: plan.name, printed: [x, y, z], printer: [width, depth, height], flat: plan.drawing !== undefined },
     place: "heel",
     remedies: [],
     source: GEOMETRY,
@@ -31,18 +32,13 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
 }
 
 const noteOmittedJigs = (plane: Elevation): Judgement[] =>
-  omittedJigs(plane).map(({ name, what, value, limit, unit, parameters, advice }) => ({
+  omittedJigs(plane).map(({ name, edgeHeight, ...obstacle }) => ({
+    ...obstacle,
     code: `${name}-left-out`,
     severity: "note",
-    parameters,
-    value,
-    limit,
-    unit,
-    message: `${what} is ${formatLimitValue(plane, value, unit)}${value === limit ? "" : `; at least ${formatLimitValue(plane, limit, unit)} is wanted`}, so there is no ${name}. ${advice}`,
+    relation: "at least",
+    data: { jig: name, ...(edgeHeight === undefined ? {} : { edgeHeight }) },
     place: "bedTop",
     remedies: [],
     source: GEOMETRY,
   }));
-
-const formatLimitValue = ({ design }: Elevation, value: number, unit: "mm" | "°" = "mm"): string =>
-  formatValue(value, unit, design.units, design.shop.smallestFraction);

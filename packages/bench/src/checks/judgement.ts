@@ -1,17 +1,11 @@
-// How a check says what it found, before the search for a cure.
+// A check as a row of data, and the one function that evaluates it: plane and rows → judgements, passed ones too.
 
 import { EPSILON } from "@lamplane/geometry";
 import type { Elevation, Points } from "@lamplane/parameters/elevation";
-import { formatValue } from "@lamplane/parameters/units";
-import type { Finding, Severity } from "./finding.ts";
-
-/** A change worth trying: one parameter, up or down from what it is. */
-export interface Remedy {
-  readonly parameter: string;
-  readonly toward: "up" | "down";
-}
-export const increase = (parameter: string): Remedy => ({ parameter, toward: "up" });
-export const decrease = (parameter: string): Remedy => ({ parameter, toward: "down" });
+import type { Finding, Relation, Severity } from "../finding.ts";
+import type { AdviceCode } from "../words/advice.ts";
+import type { SubjectCode } from "../words/subjects.ts";
+import type { Remedy } from "./remedy.ts";
 
 export interface Judgement extends Omit<Finding, "cure" | "severity"> {
   readonly severity: Severity | "passed";
@@ -23,55 +17,62 @@ export interface Judgement extends Omit<Finding, "cure" | "severity"> {
 export const TRADE = "common practice, no published source";
 export const GEOMETRY = "plane geometry";
 
-/** What a check tells of a value that must not be small, or not be large. */
-interface JudgedValue {
+type OfPlane<T> = T | ((plane: Elevation) => T);
+
+/** A value that must not be small, or not be large. Of rows that share a code the worst is reported. */
+export interface CheckRow {
   readonly code: string;
-  readonly what: string;
-  readonly value: number;
+  readonly subject: OfPlane<SubjectCode>;
+  readonly relation: Relation;
+  /** Undefined where the plane has no such value, or none is known: then nothing is judged. */
+  readonly value: (plane: Elevation) => number | undefined;
   /** Beyond this it will not work; absent where it merely may not. */
-  readonly stop?: number;
+  readonly stop?: OfPlane<number | undefined>;
   /** Beyond this it may not work; absent where there is nothing between. */
-  readonly warn?: number;
+  readonly warn?: OfPlane<number | undefined>;
   readonly unit: string;
+  /** Dotted paths of the parameters that decide it. */
   readonly parameters: readonly string[];
   readonly place: keyof Points;
-  /** What to do, as a sentence. */
-  readonly advice: string;
-  readonly remedies?: readonly Remedy[];
-  readonly source?: string;
+  readonly advice: AdviceCode;
+  /** In order of preference. */
+  readonly remedies: readonly Remedy[];
+  readonly source: string;
+  /** Whether a plane is judged at all; every plane where absent. */
+  readonly appliesTo?: (plane: Elevation) => boolean;
 }
 
-/** Judges a value that must not lie under its limits; no number at all is under them. */
-export const judgeAtLeast = (plane: Elevation, judged: JudgedValue): Judgement[] => judgeValue(plane, judged, 1);
+/** Judgements of a plane in the order of the rows, one for each code. */
+export function judgeRows(plane: Elevation, rows: readonly CheckRow[]): Judgement[] {
+  const byCode = new Map<string, Judgement>();
+  for (const row of rows) {
+    const judgement = judgeRow(plane, row);
+    const known = byCode.get(row.code);
+    if (judgement && (!known || RANK[judgement.severity] < RANK[known.severity])) byCode.set(row.code, judgement);
+  }
+  return [...byCode.values()];
+}
 
-/** Judges a value that must not lie over its limits. */
-export const judgeAtMost = (plane: Elevation, judged: JudgedValue): Judgement[] => judgeValue(plane, judged, -1);
-
-function judgeValue(plane: Elevation, judged: JudgedValue, sense: 1 | -1): Judgement[] {
-  const { stop, warn, value } = judged;
+/** No number at all lies beyond every limit. */
+function judgeRow(plane: Elevation, row: CheckRow): Judgement | undefined {
+  if (row.appliesTo?.(plane) === false) return undefined;
+  const value = row.value(plane);
+  if (value === undefined) return undefined;
+  const [stop, warn] = [resolve(plane, row.stop), resolve(plane, row.warn)];
+  const sense = row.relation === "at least" ? 1 : -1;
   const breaks = (limit: number | undefined) => limit !== undefined && !(sense * (value - limit) >= -EPSILON);
   const severity = breaks(stop) ? "stop" : breaks(warn) ? "warning" : "passed";
   const limit = (severity === "stop" ? stop : (warn ?? stop))!;
-  const { code, what, unit, parameters, place, advice, remedies = [], source = TRADE } = judged;
-  const bound = sense > 0 ? "at least" : "at most";
-  const message = `${what} is ${formatJudgedValue(plane, value, unit)}; ${bound} ${formatJudgedValue(plane, limit, unit)} is wanted.${severity === "passed" ? "" : ` ${advice}`}`;
-  return [{ code, severity, parameters, value, limit, unit, message, place, remedies, source }];
+  const { code, relation, unit, parameters, place, advice, remedies, source } = row;
+  const subject = resolve(plane, row.subject);
+  return { code, subject, severity, relation, parameters, value, limit, unit, advice, place, remedies, source };
 }
 
-/** What is worth knowing and neither passes nor fails; the message is a whole one, with its numbers. */
-export const makeNote = (note: Omit<Judgement, "severity" | "remedies">): Judgement[] => [
-  { ...note, severity: "note", remedies: [] },
-];
+const resolve = <T extends string | number | undefined>(plane: Elevation, of: OfPlane<T>): T =>
+  typeof of === "function" ? of(plane) : of;
 
-/** A value in the maker's unit and ours. */
-export const formatJudgedValue = ({ design }: Elevation, value: number, unit: string): string =>
-  formatValue(value, unit, design.units, design.shop.smallestFraction);
-
-const WORST_FIRST = { stop: 0, warning: 1, note: 2, passed: 3 } as const;
+const RANK = { stop: 0, warning: 1, note: 2, passed: 3 } as const;
 
 /** Worst first, otherwise in the order given. */
-export const sortWorstFirst = (drafts: readonly Judgement[]): Judgement[] =>
-  [...drafts].sort((a, b) => WORST_FIRST[a.severity] - WORST_FIRST[b.severity]);
-
-/** The worst of several judgements that share one code. */
-export const pickWorst = (...drafts: Judgement[]): Judgement[] => sortWorstFirst(drafts).slice(0, 1);
+export const sortWorstFirst = (judgements: readonly Judgement[]): Judgement[] =>
+  [...judgements].sort((a, b) => RANK[a.severity] - RANK[b.severity]);

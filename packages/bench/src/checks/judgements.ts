@@ -1,59 +1,36 @@
-// All checks of the elevation, in one list; what they find, before any search for cures.
+// All checks of a plane, in one list; what they find, before any search for cures.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import {
-  checkBlockTops,
-  checkChamfer,
-  checkEnds,
-  checkMouthOpens,
-  checkShapes,
-  checkThroat,
-  checkTips,
-} from "./blocks.ts";
-import type { Finding } from "./finding.ts";
-import { checkClearanceAngle, checkIronLength, checkIronPasses, checkSaws } from "./iron.ts";
-import { checkJigs } from "./jigs.ts";
-import { type Judgement, sortWorstFirst } from "./judgement.ts";
-import { checkPinRoom, checkPinShape, checkPinWood, checkWedge } from "./pin.ts";
-import { checkCores, checkTenons, checkYear } from "./seasons.ts";
-import { checkBillet, checkCheeks, checkPegs, checkRecess } from "./stock.ts";
-import { checkFriction, checkLocking, checkPinStrength } from "./strength.ts";
-import { checkMoisture, checkWoods } from "./woods.ts";
+import type { Finding } from "../finding.ts";
+import { BLOCK_CHECKS } from "./blocks.ts";
+import { IRON_CHECKS } from "./iron.ts";
+import { judgeJigs } from "./jigs.ts";
+import { type CheckRow, type Judgement, judgeRows, sortWorstFirst } from "./judgement.ts";
+import { PIN_CHECKS } from "./pin.ts";
+import { RECESS_CHECKS } from "./recess.ts";
+import { SEASON_CHECKS } from "./seasons.ts";
+import { CHEEK_CHECK, STOCK_CHECKS } from "./stock.ts";
+import { STRENGTH_CHECKS } from "./strength.ts";
+import { WEDGE_CHECKS } from "./wedge.ts";
+import { noteMoisture, noteWoods } from "./woods.ts";
 
-const CHECKS: readonly ((plane: Elevation) => Judgement[])[] = [
-  checkShapes,
-  checkTips,
-  checkMouthOpens,
-  checkChamfer,
-  checkEnds,
-  checkBlockTops,
-  checkThroat,
-  checkIronPasses,
-  checkClearanceAngle,
-  checkIronLength,
-  checkSaws,
-  checkPinWood,
-  checkPinRoom,
-  checkPinShape,
-  checkWedge,
-  checkCheeks,
-  checkRecess,
-  checkPegs,
-  checkBillet,
-  checkLocking,
-  checkFriction,
-  checkPinStrength,
-  checkCores,
-  checkTenons,
-  checkYear,
-  checkWoods,
-  checkMoisture,
+/** In the order of the work. */
+export const CHECKS: readonly CheckRow[] = [
+  ...BLOCK_CHECKS,
+  ...IRON_CHECKS,
+  ...PIN_CHECKS,
+  ...WEDGE_CHECKS,
+  CHEEK_CHECK,
+  ...RECESS_CHECKS,
+  ...STOCK_CHECKS,
+  ...STRENGTH_CHECKS,
+  ...SEASON_CHECKS,
 ];
 
 /** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */
 export function judgeChecks(plane: Elevation): Judgement[] {
-  const judged = CHECKS.flatMap((check) => check(plane));
+  const judged = [...judgeRows(plane, CHECKS), ...noteWoods(plane), ...noteMoisture(plane)];
   // A jig fits a plane that can be built; there is none for any other.
-  const jigs = judged.some((d) => d.severity === "stop") ? [] : checkJigs(plane);
+  const jigs = judged.some((d) => d.severity === "stop") ? [] : judgeJigs(plane);
   return sortWorstFirst([...judged, ...jigs]);
 }
 

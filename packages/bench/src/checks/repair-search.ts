@@ -3,11 +3,12 @@
 import { withValue } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
+import type { Cure } from "../finding.ts";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { applicableRemedies, shareOfRange, smallestCure } from "./cures.ts";
-import type { Cure } from "./finding.ts";
-import type { Judgement, Remedy } from "./judgement.ts";
+import type { Judgement } from "./judgement.ts";
 import { findingJudgements } from "./judgements.ts";
+import type { Remedy } from "./remedy.ts";
 
 /** More changes than these are another plane. */
 const MOST_CHANGES = 4;

@@ -1,128 +1,89 @@
 // Whether the core keeps clear of iron, pin and wedge all year; what the wood's movement is not known for is not judged.
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
-import type { Elevation, Points } from "@lamplane/parameters/elevation";
 import { LEAST_GAP, planeSeasons, yearlyMaximum, yearlyMinimum } from "../seasons/plane-seasons.ts";
-import type { Season } from "../seasons/seasons.ts";
-import { decrease, increase, type Judgement, judgeAtLeast, judgeAtMost, type Remedy } from "./judgement.ts";
+import type { CheckRow } from "./judgement.ts";
+import { decrease, increase } from "./remedy.ts";
 
 const MOVEMENT = "Wood Handbook (FPL-GTR-190, 2010), eq. 4-5, 13-2 and 13-3, tables 4-3, 4-4 and 13-5";
 const AIR = ["wood.driest.humidity", "wood.dampest.humidity"];
 
-interface Closing {
-  readonly code: string;
-  readonly gap: "sideGap" | "pinEndGap" | "wedgeGap";
-  readonly what: string;
-  readonly parameter: string;
-  readonly place: keyof Points;
-  readonly advice: string;
-}
-
-const CLOSINGS: readonly Closing[] = [
-  {
-    code: "core-closes-on-iron",
-    gap: "sideGap",
-    what: "The core's room over the iron at the worst of the year",
-    parameter: "body.sideClearance",
-    place: "edge",
-    advice: "The cheeks would bind the iron, or be split by it: plan more side clearance.",
-  },
-  {
-    code: "core-closes-on-pin",
-    gap: "pinEndGap",
-    what: "The gap at each shoulder of the cross pin at the worst of the year",
-    parameter: "pin.endClearance",
-    place: "pinCentre",
-    advice: "The pin's grain lies across, so that it does not shrink with the core: plan more gap at its ends.",
-  },
-  {
-    code: "core-closes-on-wedge",
-    gap: "wedgeGap",
-    what: "The core's room over the wedge at the worst of the year",
-    parameter: "wedge.clearance",
-    place: "wedgeTip",
-    advice: "The wedge would bind between the cheeks: make it narrower.",
-  },
-];
-
 /** The core must not close on what stands in it. */
-export const checkCores = (plane: Elevation): Judgement[] =>
-  CLOSINGS.flatMap(({ gap, parameter, ...told }) =>
-    judgeYear(plane, gap, (value) =>
-      judgeAtLeast(plane, {
-        ...told,
-        value,
-        stop: 0,
-        warn: LEAST_GAP,
-        unit: "mm",
-        parameters: [parameter, "wood.rings", ...AIR],
-        remedies: [increase(parameter)],
-        source: MOVEMENT,
-      }),
-    ),
-  );
+const CLOSING = { relation: "at least", stop: 0, warn: LEAST_GAP, unit: "mm", source: MOVEMENT } as const;
 
-/** Tenons must turn in their holes on damp days and not stand out of the cheeks on dry ones. */
-export const checkTenons = (plane: Elevation): Judgement[] => [
-  ...judgeYear(plane, "tenonGap", (value) =>
-    judgeAtLeast(plane, {
-      code: "tenon-binds",
-      what: "The tenon's room in its hole at the worst of the year",
-      value,
-      warn: 0,
-      unit: "mm",
-      parameters: ["pin.tenonClearance", ...AIR],
-      place: "pinCentre",
-      advice: "The pin must turn to find the wedge: bore the holes larger.",
-      remedies: [increase("pin.tenonClearance")],
-      source: MOVEMENT,
-    }),
-  ),
-  ...judgeYear(
-    plane,
-    "tenonProud",
-    (value) =>
-      judgeAtMost(plane, {
-        code: "tenon-proud-when-dry",
-        what: "What the tenons stand out of the cheeks at the worst of the year",
-        value,
-        warn: BENCH_TOLERANCE,
-        unit: "mm",
-        parameters: ["pin.tenonLength", "pin.endClearance", "wood.rings", ...AIR],
-        place: "pinCentre",
-        advice: "The body shrinks and the pin does not: shorten the tenons.",
-        remedies: [decrease("pin.tenonLength")],
-        source: MOVEMENT,
-      }),
-    yearlyMaximum,
-  ),
-];
-
-/** The driest days must be the drier ones, or every figure of the year is told of the wrong season. */
-export function checkYear(plane: Elevation): Judgement[] {
-  const { driest, dampest } = planeSeasons(plane);
-  const mends: readonly Remedy[] = [increase("wood.dampest.humidity"), decrease("wood.driest.humidity")];
-  return judgeAtLeast(plane, {
+export const SEASON_CHECKS: readonly CheckRow[] = [
+  {
+    ...CLOSING,
+    code: "core-closes-on-iron",
+    subject: "side-gap-of-year",
+    value: (plane) => yearlyMinimum(plane, "sideGap"),
+    parameters: ["body.sideClearance", "wood.rings", ...AIR],
+    place: "edge",
+    advice: "plan-more-side-clearance",
+    remedies: [increase("body.sideClearance")],
+  },
+  {
+    ...CLOSING,
+    code: "core-closes-on-pin",
+    subject: "pin-end-gap-of-year",
+    value: (plane) => yearlyMinimum(plane, "pinEndGap"),
+    parameters: ["pin.endClearance", "wood.rings", ...AIR],
+    place: "pinCentre",
+    advice: "plan-more-end-gap",
+    remedies: [increase("pin.endClearance")],
+  },
+  {
+    ...CLOSING,
+    code: "core-closes-on-wedge",
+    subject: "wedge-gap-of-year",
+    value: (plane) => yearlyMinimum(plane, "wedgeGap"),
+    parameters: ["wedge.clearance", "wood.rings", ...AIR],
+    place: "wedgeTip",
+    advice: "narrow-wedge",
+    remedies: [increase("wedge.clearance")],
+  },
+  {
+    // Tenons must turn in their holes on damp days.
+    code: "tenon-binds",
+    subject: "tenon-gap-of-year",
+    relation: "at least",
+    value: (plane) => yearlyMinimum(plane, "tenonGap"),
+    warn: 0,
+    unit: "mm",
+    parameters: ["pin.tenonClearance", ...AIR],
+    place: "pinCentre",
+    advice: "bore-larger-holes",
+    remedies: [increase("pin.tenonClearance")],
+    source: MOVEMENT,
+  },
+  {
+    code: "tenon-proud-when-dry",
+    subject: "tenon-proud-of-year",
+    relation: "at most",
+    value: (plane) => yearlyMaximum(plane, "tenonProud"),
+    warn: BENCH_TOLERANCE,
+    unit: "mm",
+    parameters: ["pin.tenonLength", "pin.endClearance", "wood.rings", ...AIR],
+    place: "pinCentre",
+    advice: "shorten-tenons-for-dry-days",
+    remedies: [decrease("pin.tenonLength")],
+    source: MOVEMENT,
+  },
+  {
+    // The driest days must be the drier ones, or every figure of the year is of the wrong season.
     code: "seasons-out-of-order",
-    what: "The wood's moisture on the dampest days over that on the driest",
-    value: dampest.moisture - driest.moisture,
+    subject: "moisture-dampest-over-driest",
+    relation: "at least",
+    value: (plane) => {
+      const { driest, dampest } = planeSeasons(plane);
+      return dampest.moisture - driest.moisture;
+    },
     warn: 0,
     unit: "%",
     parameters: AIR,
     place: "edge",
-    advice: "Exchange the driest and the dampest days.",
-    remedies: mends,
+    advice: "exchange-seasons",
+    remedies: [increase("wood.dampest.humidity"), decrease("wood.driest.humidity")],
     source: MOVEMENT,
-  });
-}
-
-/** Judges a size of the year where it is known. */
-function judgeYear(
-  plane: Elevation,
-  key: Exclude<keyof Season, "moisture">,
-  judge: (value: number) => Judgement[],
-  ofYear: typeof yearlyMinimum = yearlyMinimum,
-): Judgement[] {
-  const value = ofYear(plane, key);
-  return value === undefined ? [] : judge(value);
-}
+  },
+];

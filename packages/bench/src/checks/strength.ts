@@ -2,64 +2,53 @@
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import type { PinStrength } from "../strength/pin-strength.ts";
 import { planeHold } from "../strength/plane-hold.ts";
 import { planePinStrength, WEAK_PLACES, type WeakPlace } from "../strength/plane-pin-strength.ts";
-import {
-  decrease,
-  GEOMETRY,
-  increase,
-  type Judgement,
-  judgeAtLeast,
-  judgeAtMost,
-  pickWorst,
-  type Remedy,
-} from "./judgement.ts";
+import { type CheckRow, GEOMETRY } from "./judgement.ts";
+import { decrease, increase } from "./remedy.ts";
 
 const ESTIMATE = "engineering estimate, no published table";
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010), tables 5-3 and 5-5, some values from memory; indicative";
 
 /** The wedge must stay where it was driven: at the best frictions or it never will, at the lowest or it may not. */
-export function checkLocking(plane: Elevation): Judgement[] {
-  const { least, most } = planeHold(plane).range.lockingMargin;
-  const locking = {
-    code: "wedge-does-not-lock",
-    unit: "°",
-    parameters: ["wedge.angle", "hold.friction.steel", "hold.friction.wood", "pin.section"],
-    place: "pinCentre",
-    remedies: [decrease("wedge.angle"), increase("pin.tenon")],
-    source: `${GEOMETRY}: φ₁ + φ₂ − ω`,
-  } as const;
-  return pickWorst(
-    ...judgeAtLeast(plane, {
-      ...locking,
-      what: "The wedge's two friction angles, at their lowest, less the wedge angle",
-      value: least,
-      warn: 0,
-      advice: "The wedge may work loose: make its angle smaller.",
-    }),
-    ...judgeAtLeast(plane, {
-      ...locking,
-      what: "The wedge's two friction angles, at their highest, less the wedge angle",
-      value: most,
-      stop: 0,
-      advice: "The wedge comes out by itself: make its angle smaller.",
-    }),
-  );
-}
+const LOCKING = {
+  code: "wedge-does-not-lock",
+  relation: "at least",
+  unit: "°",
+  parameters: ["wedge.angle", "hold.friction.steel", "hold.friction.wood", "pin.section"],
+  place: "pinCentre",
+  remedies: [decrease("wedge.angle"), increase("pin.tenon")],
+  source: `${GEOMETRY}: φ₁ + φ₂ − ω`,
+} as const;
 
-/** Each friction must lie between its own lowest and highest. */
-export function checkFriction(plane: Elevation): Judgement[] {
-  const { steel, steelLow, steelHigh, wood, woodLow, woodHigh } = plane.design.hold.friction;
-  return judgeAtLeast(plane, {
+const HOLD: readonly CheckRow[] = [
+  {
+    ...LOCKING,
+    subject: "locking-margin-at-lowest",
+    value: (plane) => planeHold(plane).range.lockingMargin.least,
+    warn: 0,
+    advice: "lessen-wedge-angle-against-slip",
+  },
+  {
+    ...LOCKING,
+    subject: "locking-margin-at-highest",
+    value: (plane) => planeHold(plane).range.lockingMargin.most,
+    stop: 0,
+    advice: "lessen-wedge-angle-to-lock",
+  },
+  {
     code: "friction-out-of-order",
-    what: "The room between the frictions and their lowest and highest, at its least,",
-    value: Math.min(steel - steelLow, steelHigh - steel, wood - woodLow, woodHigh - wood),
+    subject: "friction-order",
+    relation: "at least",
+    value: ({ design }) => {
+      const { steel, steelLow, steelHigh, wood, woodLow, woodHigh } = design.hold.friction;
+      return Math.min(steel - steelLow, steelHigh - steel, wood - woodLow, woodHigh - wood);
+    },
     warn: 0,
     unit: "",
     parameters: ["hold.friction.steel", "hold.friction.wood"],
     place: "pinCentre",
-    advice: "Give each friction between its lowest and its highest.",
+    advice: "order-frictions",
     remedies: [
       decrease("hold.friction.steelLow"),
       increase("hold.friction.steelHigh"),
@@ -67,100 +56,82 @@ export function checkFriction(plane: Elevation): Judgement[] {
       increase("hold.friction.woodHigh"),
     ],
     source: ESTIMATE,
-  });
-}
+  },
+];
 
-/** What is judged of one weak place of pin or cheek. */
-interface Weakness {
-  readonly code: string;
-  readonly what: string;
-  readonly parameters: readonly string[];
-  readonly advice: string;
-  readonly remedies: readonly Remedy[];
-}
+type Weakness = Pick<CheckRow, "code" | "parameters" | "advice" | "remedies">;
 
 const BEARING = {
   parameters: ["pin.tenon", "pin.tenonLength", "body.cheek"],
-  advice: "Give the tenons more to bear on: thicker tenons, or a thicker cheek.",
+  advice: "enlarge-bearing",
   remedies: [increase("pin.tenon"), increase("pin.tenonLength"), increase("body.cheek")],
-};
+} as const;
 
-const WEAKNESS: Readonly<Record<WeakPlace, Weakness>> = {
+/** What is judged of each weak place of pin and cheek. */
+const WEAKNESSES: Readonly<Record<WeakPlace, Weakness>> = {
   bending: {
     code: "pin-may-break",
-    what: "The cross pin's strength in bending",
     parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
-    advice: "Make the pin thicker, or of a stronger wood.",
+    advice: "strengthen-pin",
     remedies: [increase("pin.diameter")],
   },
   tenonShear: {
     code: "tenon-may-shear",
-    what: "The tenons' strength in shear",
     parameters: ["pin.tenon", "wood.pin", "iron.width"],
-    advice: "Make the tenons thicker, or the pin of a stronger wood.",
+    advice: "strengthen-tenons",
     remedies: [increase("pin.tenon")],
   },
-  tenonCrushing: {
-    code: "tenon-may-crush",
-    what: "The tenons' strength in the cheeks, across their grain,",
-    ...BEARING,
-  },
-  cheekBearing: { code: "cheek-may-crush", what: "The cheeks' strength under the tenons", ...BEARING },
+  tenonCrushing: { code: "tenon-may-crush", ...BEARING },
+  cheekBearing: { code: "cheek-may-crush", ...BEARING },
   cheekShearOut: {
     code: "cheek-may-split",
-    what: "The cheeks' strength in shear from hole to edge",
     parameters: ["pin.height", "body.cheek", "body.height"],
-    advice: "Set the pin lower, or make the cheeks thicker.",
+    advice: "lower-pin-or-thicken-cheeks",
     remedies: [decrease("pin.height"), increase("body.cheek"), increase("body.height")],
   },
 };
 
-/** Strength over load at every weak place, and the pin's sag. */
-export function checkPinStrength(plane: Elevation): Judgement[] {
+/** Strength over load, in a fine shaving and in a catch; undefined where either is unknown. */
+function factorsAt(plane: Elevation, place: WeakPlace): { fine: number; inCatch: number } | undefined {
   const strength = planePinStrength(plane);
-  return [...WEAK_PLACES.flatMap((place) => judgeFactor(plane, strength, place)), ...judgeSag(plane, strength.fine)];
+  const [fine, inCatch] = [strength.fine[place].factor, strength.inCatch[place].factor];
+  return fine !== undefined && inCatch !== undefined && Number.isFinite(fine + inCatch) ? { fine, inCatch } : undefined;
 }
 
-/** The factor of safety in a fine shaving; and in a catch, which is rare, strength enough for it. Nothing where unknown. */
-function judgeFactor(
-  plane: Elevation,
-  { fine, inCatch }: ReturnType<typeof planePinStrength>,
-  place: WeakPlace,
-): Judgement[] {
-  const [working, caught] = [fine[place].factor, inCatch[place].factor];
-  if (working === undefined || caught === undefined || !Number.isFinite(working + caught)) return [];
-  const { what, ...told } = WEAKNESS[place];
-  const judged = { ...told, unit: "×", place: "pinCentre", source: HANDBOOK } as const;
-  return pickWorst(
-    ...judgeAtLeast(plane, {
+/** The factor of safety in a fine shaving; and in a catch, which is rare, strength enough for it. */
+function weaknessChecks(place: WeakPlace): CheckRow[] {
+  const judged = {
+    ...WEAKNESSES[place],
+    relation: "at least",
+    unit: "×",
+    place: "pinCentre",
+    source: HANDBOOK,
+  } as const;
+  return [
+    {
       ...judged,
-      what: `${what} over the load of a fine shaving (indicative)`,
-      value: working,
+      subject: `${place}-in-shaving`,
+      value: (plane) => factorsAt(plane, place)?.fine,
       stop: 1,
-      warn: plane.design.hold.safety,
-    }),
-    ...judgeAtLeast(plane, {
-      ...judged,
-      what: `${what} over the load of a catch (indicative)`,
-      value: caught,
-      warn: 1,
-    }),
-  );
+      warn: ({ design }) => design.hold.safety,
+    },
+    { ...judged, subject: `${place}-in-catch`, value: (plane) => factorsAt(plane, place)?.inCatch, warn: 1 },
+  ];
 }
 
 /** A pin that sags presses the wedge at its edges only. */
-const judgeSag = (plane: Elevation, fine: PinStrength): Judgement[] =>
-  fine.sag === undefined
-    ? []
-    : judgeAtMost(plane, {
-        code: "pin-sags",
-        what: "The cross pin's sag in a fine shaving (indicative)",
-        value: fine.sag.total,
-        warn: BENCH_TOLERANCE,
-        unit: "mm",
-        parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
-        place: "pinCentre",
-        advice: "It presses the wedge at its edges only: make the pin thicker, or of a stiffer wood.",
-        remedies: [increase("pin.diameter")],
-        source: HANDBOOK,
-      });
+const SAG: CheckRow = {
+  code: "pin-sags",
+  subject: "pin-sag",
+  relation: "at most",
+  value: (plane) => planePinStrength(plane).fine.sag?.total,
+  warn: BENCH_TOLERANCE,
+  unit: "mm",
+  parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
+  place: "pinCentre",
+  advice: "stiffen-pin",
+  remedies: [increase("pin.diameter")],
+  source: HANDBOOK,
+};
+
+export const STRENGTH_CHECKS: readonly CheckRow[] = [...HOLD, ...WEAK_PLACES.flatMap(weaknessChecks), SAG];

@@ -2,7 +2,7 @@
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { elevationFigures, type Figure } from "@lamplane/parameters/elevation";
+import { elevationFigures, type Figure, figureRow } from "@lamplane/parameters/elevation";
 import { isInterim, isMeasuredKey } from "../measured-values.ts";
 
 /** A figure that is no longer what was planned. */
@@ -16,9 +16,8 @@ export interface FigureChange {
 
 /** Smaller changes are not worth a word: half of what a maker can hold, and what a saw's scale shows. */
 const SIGNIFICANCE: Readonly<Record<string, number>> = { mm: BENCH_TOLERANCE / 2, "°": 0.05, "": 0.005 };
-/** Figures that are held finer than the shop's own tolerance: the mouth and what opens it; so is what is read on the way to it. */
-const FINE = new Set(["mouthOpening", "glueGap", "edgeHeightAtContact", "soleToTake"]);
-const isFine = (key: string): boolean => FINE.has(key) || (isMeasuredKey(key) && isInterim(key));
+const isFine = (key: string): boolean =>
+  (isMeasuredKey(key) && isInterim(key)) || figureRow(key)?.readingMode === "fine";
 /** What is worth a word of those: a hundredth is seen at the mouth. mm */
 export const FINE_SIGNIFICANCE = 0.005;
 

@@ -1,4 +1,5 @@
 // Measured values that came out otherwise, and what each costs in the finished plane.
+import { figureRow } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { isInterim, MEASURED_KEYS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { measuringStep, type Step, stepIndex, stepsDone } from "../steps.ts";
@@ -22,34 +23,11 @@ export interface Loss {
 /** Every measured value that came out otherwise, in the order of the work. */
 export const findLosses = (design: Design): readonly Loss[] => MEASURED_KEYS.flatMap((key) => findLoss(design, key));
 
-/**
- * Figures in which a maker feels that something came out otherwise, and how far each must be off for that, where it is
- * more than is worth a word at the bench: rooms and outer sizes by half a millimetre, the least that is seen without a
- * rule, where a wedge sits by one, and a throat that narrows by a thick shaving. Common practice, no published source.
- */
-const USE_THRESHOLDS: Readonly<Record<string, number>> = {
-  clearanceAngle: 0.5,
-  mouthGrowth: 0.02,
-  mouthOpening: 0,
-  sideClearance: 0,
-  bodyHeight: 0.5,
-  bodyWidth: 0.5,
-  pinToRamp: 0.5,
-  woodOverPinHole: 0.5,
-  shearOut: 0.5,
-  wedgeTip: 0.5,
-  wedgeTipFromEdge: 1,
-  wedgeAtPin: 0.5,
-  recessLand: 0.5,
-  recessPad: 0.5,
-  throatNarrowing: 0.25,
-  throatAtTop: 1,
-};
-
-export const affectsUse = (key: string): boolean => Object.hasOwn(USE_THRESHOLDS, key);
+/** Whether a maker feels in this figure that something came out otherwise. */
+export const affectsUse = (key: string): boolean => figureRow(key)?.feltFrom !== undefined;
 
 const hasCost = (key: string, unit: string, difference: number): boolean =>
-  isSignificant(key, unit, difference) && Math.abs(difference) > USE_THRESHOLDS[key]!;
+  isSignificant(key, unit, difference) && Math.abs(difference) > figureRow(key)!.feltFrom!;
 
 /**
  * What one measured value costs: the plane as it stands beside the plane had that value come out as expected. The work

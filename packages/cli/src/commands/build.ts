@@ -1,7 +1,7 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 
 import { asBuiltPlane, STRENGTH_CAUTION } from "@lamplane/bench";
-import { checkPlane, checkWithoutCures, mayBeBuilt } from "@lamplane/bench/checks";
+import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lamplane/bench/checks";
 import { writePack } from "@lamplane/export";
 import { makePackContent, type PackSection, SECTIONS } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
@@ -31,7 +31,10 @@ export async function buildCommand(
   const findings = checkWithoutCures(plane);
   if (!mayBeBuilt(findings)) {
     const cured = checkPlane(plane);
-    if (json) io.out(`${JSON.stringify({ name: design.name, written: null, findings: cured }, null, 2)}\n`);
+    if (json)
+      io.out(
+        `${JSON.stringify({ name: design.name, written: null, findings: cured.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
+      );
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
@@ -39,7 +42,7 @@ export async function buildCommand(
   const { path, replaced } = await writePack({ parent, name: design.name, files });
   if (json)
     io.out(
-      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], findings }, null, 2)}\n`,
+      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], findings: findings.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
     );
   else {
     if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);

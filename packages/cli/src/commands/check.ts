@@ -1,7 +1,16 @@
 // `lamplane check`: every check with its figure, its limit and why; what fails comes last, where the eye is.
 
 import { asBuiltPlane, stepsDone } from "@lamplane/bench";
-import { type Cure, checkPlane, type Finding, findRepair, mayBeBuilt, passedChecks } from "@lamplane/bench/checks";
+import {
+  type Cure,
+  checkPlane,
+  type Finding,
+  findingSentence,
+  findRepair,
+  formatFinding,
+  mayBeBuilt,
+  passedChecks,
+} from "@lamplane/bench/checks";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { findingText, formatTypedValue } from "../text.ts";
@@ -11,14 +20,22 @@ export function checkCommand(io: Io, design: Design, json: boolean): Exit {
   const findings = checkPlane(plane);
   const passed = passedChecks(plane);
   const repair = findRepair(plane);
-  if (json)
-    io.out(
-      `${JSON.stringify({ name: design.name, mayBeBuilt: mayBeBuilt(findings), findings, mended: repair ?? null, passed }, null, 2)}\n`,
-    );
-  else {
+  if (json) {
+    const formatted = {
+      name: design.name,
+      mayBeBuilt: mayBeBuilt(findings),
+      findings: findings.map((finding) => formatFinding(design, finding)),
+      mended: repair ?? null,
+      passed: passed.map((judgement) => formatFinding(design, judgement)),
+    };
+    io.out(`${JSON.stringify(formatted, null, 2)}\n`);
+  } else {
     io.out(
       passed
-        .map(({ code, message, source }) => `passed   ${code}\n         ${message}\n         source: ${source}\n`)
+        .map(
+          (judgement) =>
+            `passed   ${judgement.code}\n         ${findingSentence(design, judgement)}\n         source: ${judgement.source}\n`,
+        )
         .join(""),
     );
     io.out(`\n${findingsText(design, findings)}\n${repairText(repair)}`);

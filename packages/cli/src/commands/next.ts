@@ -15,7 +15,7 @@ import {
   stepIndex,
   wantedText,
 } from "@lamplane/bench";
-import { checkWithoutCures, type Finding } from "@lamplane/bench/checks";
+import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
@@ -24,7 +24,10 @@ import { alignColumns, formatInBothUnits, unreadText } from "../text.ts";
 export function nextCommand(io: Io, design: Design, file: string, json: boolean): Exit {
   const state = buildState(design);
   const stops = checkWithoutCures(asBuiltPlane(design)).filter(({ severity }) => severity === "stop");
-  if (json) io.out(`${JSON.stringify({ name: design.name, ...state, stops }, null, 2)}\n`);
+  if (json)
+    io.out(
+      `${JSON.stringify({ name: design.name, ...state, stops: stops.map((stop) => formatFinding(design, stop)) }, null, 2)}\n`,
+    );
   else io.out(stateText(design, file, state, stops));
   return EXIT.done;
 }
@@ -32,7 +35,7 @@ export function nextCommand(io: Io, design: Design, file: string, json: boolean)
 function stateText(design: Design, file: string, state: BuildState, stops: readonly Finding[]): string {
   return [
     headText(design, file, state),
-    ...stopsText(stops, file),
+    ...stopsText(design, stops, file),
     ...taskText(design, file, state),
     ...tooWideText(design, file, state),
     ...latestStepText(design, state),
@@ -54,12 +57,12 @@ function headText({ name }: Design, file: string, { done, step }: BuildState): s
 }
 
 /** What fails as the plane stands is told before what to do: the next cut may be the one that cannot be mended. */
-const stopsText = (stops: readonly Finding[], file: string): string[] =>
+const stopsText = (design: Design, stops: readonly Finding[], file: string): string[] =>
   stops.length === 0
     ? []
     : [
         `BEFORE YOU GO ON: as it stands, ${stops.length === 1 ? "a check fails" : `${stops.length} checks fail`}; \`lamplane check ${file}\` says more.`,
-        ...stops.map(({ message }) => `  ${message}`),
+        ...stops.map((stop) => `  ${findingSentence(design, stop)}`),
         "",
       ];
 

@@ -1,6 +1,6 @@
 // What a pack holds, by path. The same design and version give the same bytes, from the command and in a page alike.
 import { asBuiltStockPlan, figuresAsBuilt, RUNS, STRENGTH_CAUTION, toleranceReport } from "@lamplane/bench";
-import type { Finding } from "@lamplane/bench/checks";
+import { type Finding, formatFinding } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
@@ -91,7 +91,15 @@ async function addTraveller(files: PackContent, { design, version }: PackInput):
 function figuresJson({ design, findings }: PackInput): string {
   const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = design;
-  const told = { name, stage, lengths: "mm", angles: "degrees", caution: STRENGTH_CAUTION, figures, findings };
+  const told = {
+    name,
+    stage,
+    lengths: "mm",
+    angles: "degrees",
+    caution: STRENGTH_CAUTION,
+    figures,
+    findings: findings.map((finding) => formatFinding(design, finding)),
+  };
   return `${JSON.stringify({ ...told, tolerances: toleranceReport(design, { runs: RUNS }) }, roundForJson, 2)}\n`;
 }
 

@@ -10,19 +10,10 @@ export {
   stageExtent,
 } from "./blocks.ts";
 export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type Points } from "./elevation.ts";
-export {
-  chamferBeforeTruing,
-  chamferGain,
-  elevationFigures,
-  evaluateFigures,
-  FIGURES,
-  type Figure,
-  type FigureKey,
-  type FigureRow,
-  figureValue,
-  glueGap,
-} from "./figures.ts";
+export { evaluateFigures, type Figure, type FigureRow, type FigureUse, type ReadingMode } from "./figure-row.ts";
+export { elevationFigures, FIGURES, type FigureKey, figureRow, figureValue } from "./figures.ts";
 export { bedXAt, type Frame, type FrameOf, frameOver, ironToPlane, type PointOf, planeToIron } from "./frame.ts";
+export { chamferBeforeTruing, chamferGain, glueGap } from "./glue-gap.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export {
   ROOM_WANTED,

@@ -82,15 +82,39 @@ export interface JigPlan {
   readonly printed: string;
 }
 
-/** Why a jig cannot be made for a design, as a check tells it. */
+/** What keeps a jig from being made: the value that is too small. */
+export type ObstacleSubject =
+  | "recess-width"
+  | "bush-diameter"
+  | "template-plate"
+  | "plate-to-fence"
+  | "plate-to-stop"
+  | "plate-to-slots"
+  | "room-over-pin"
+  | "spacer-leg"
+  | "spacer-flank"
+  | "spacer-leg-below-pin";
+
+/** What to do instead. */
+export type ObstacleAdvice =
+  | "no-recess-to-rout"
+  | "take-smaller-bush"
+  | "let-cutter-turn-in-bush"
+  | "take-longer-cutter"
+  | "fix-fences"
+  | "set-blocks-by-iron";
+
+/** Why a jig cannot be made for a design: a value under its limit. */
 export interface NoJig {
   readonly name: JigName;
-  readonly what: string;
+  readonly subject: ObstacleSubject;
   readonly value: number;
   readonly limit: number;
   readonly unit: "mm" | "°";
   readonly parameters: readonly string[];
-  readonly advice: string;
+  readonly advice: ObstacleAdvice;
+  /** Height of the iron's edge over the blank's sole, by which the blocks are set, mm. */
+  readonly edgeHeight?: number;
 }
 
 /** A plan, or why there is none. */

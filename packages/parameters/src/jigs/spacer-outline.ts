@@ -22,7 +22,7 @@ import { pinSweepRadius } from "../elevation/pin-section.ts";
 import { rampPath } from "../elevation/ramp.ts";
 import { windowOutline } from "./cornered-outline.ts";
 import type { NoJig } from "./jig.ts";
-import { clipChainToHeights, formatJigLength, roundedBoxOutline } from "./lines.ts";
+import { clipChainToHeights, roundedBoxOutline } from "./lines.ts";
 
 /** Narrowest end of a leg, mm: where the throat leaves less between block and pin, the V is cut off. */
 const LEG_END = 2.4;
@@ -101,24 +101,25 @@ export function spacerObstacle(plane: Elevation, places: SpacerLayout): NoJig | 
   const { bedLow, rampLow, neck, legs, top, slot } = places;
   const overPin = top - plane.pin.centre.y - slot.half;
   const flanks = neck - Math.max(bedLow, rampLow);
-  const fault = (
+  const obstacle = (
     [
-      ["The room over the cross pin, under the spacer's flange,", overPin, OVER_SLOT],
-      ["The spacer's narrower leg beside the cross pin", Math.min(...legs), LEAST_LEG],
-      ["The spacer's shorter flank", flanks, LEAST_FLANK],
-      ["The spacer's shorter leg below the cross pin's axis", plane.pin.centre.y - Math.max(bedLow, rampLow), 0],
+      ["room-over-pin", overPin, OVER_SLOT],
+      ["spacer-leg", Math.min(...legs), LEAST_LEG],
+      ["spacer-flank", flanks, LEAST_FLANK],
+      ["spacer-leg-below-pin", plane.pin.centre.y - Math.max(bedLow, rampLow), 0],
     ] as const
   ).find(([, value, limit]) => !(value >= limit));
-  if (!fault) return undefined;
-  const [what, value, limit] = fault;
+  if (!obstacle) return undefined;
+  const [subject, value, limit] = obstacle;
   return {
     name: "throat-spacer",
-    what,
+    subject,
     value,
     limit,
     unit: "mm",
     parameters: ["pin.height", "body.height"],
-    advice: `Set the blocks by the iron instead: its edge ${formatJigLength(plane.design, figureValue(plane, "edgeHeightAtContact")!)} over the blank's sole, the front block slid back until it touches.`,
+    advice: "set-blocks-by-iron",
+    edgeHeight: figureValue(plane, "edgeHeightAtContact")!,
   };
 }
 

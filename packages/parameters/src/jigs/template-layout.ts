@@ -4,7 +4,7 @@ import type { Outline } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { planeToIron } from "../elevation/frame.ts";
-import { LEAST_WALL, type NoJig } from "./jig.ts";
+import { LEAST_WALL, type NoJig, type ObstacleAdvice, type ObstacleSubject } from "./jig.ts";
 import { roundedBoxOutline } from "./lines.ts";
 import { CORNER_GAP, slotTravel } from "./template-fences.ts";
 
@@ -58,38 +58,28 @@ export function templateLayout(plane: Elevation): TemplateLayout {
 export function templateObstacle(plane: Elevation, places: TemplateLayout): Omit<NoJig, "name"> | undefined {
   const { recess, design } = plane;
   const { bush, clearance, fence } = design.jigs;
-  const fault = (what: string, value: number, limit: number, parameters: readonly string[], advice: string) =>
-    ({ what, value, limit, unit: "mm", parameters, advice }) as const;
-  if (!recess) return fault("The recess's width", 0, 0, ["capIron.screwHead.diameter"], "There is no recess to rout.");
+  const obstacle = (
+    subject: ObstacleSubject,
+    value: number,
+    limit: number,
+    parameters: readonly string[],
+    advice: ObstacleAdvice,
+  ) => ({ subject, value, limit, unit: "mm", parameters, advice }) as const;
+  if (!recess) return obstacle("recess-width", 0, 0, ["capIron.screwHead.diameter"], "no-recess-to-rout");
   const inBush = places.cutter + 2 * LEAST_WALL;
   const beside = places.halfCore + clearance - recess.width / 2 - places.grown;
   const below = recess.low - places.grown - places.stop;
   const atSlots = slotTravel(plane, places).inward + LEAST_WALL;
-  const smaller = "Take a smaller bush, or a bearing (0).";
-  const toTurn = "The cutter must turn inside its bush: take a larger bush, a smaller cutter, or a bearing (0).";
+  const byBush = bush > 0;
+  const bySlots = fence === "slotted";
   const judged = [
-    ...(bush > 0 ? [fault("The guide bush's diameter", bush, inBush, ["jigs.bush", "recess.cutter"], toTurn)] : []),
-    fault(
-      "The plate that cutter and recess leave",
-      places.plate,
-      LEAST_PLATE,
-      ["jigs.cutterLength", "recess.depth"],
-      "Take a longer cutter.",
-    ),
-    fault("The plate between opening and fence", beside, LEAST_WALL, ["jigs.bush", "recess.width"], smaller),
-    fault("The plate between stop and opening", below, CORNER_GAP, ["jigs.bush", "recess.travel"], smaller),
-    ...(fence === "slotted"
-      ? [
-          fault(
-            "The plate between the opening and the fences' slots",
-            atSlots,
-            LEAST_WALL,
-            ["jigs.fence", "jigs.bush", "recess.width"],
-            "Have the fences fixed.",
-          ),
-        ]
-      : []),
-  ];
+    byBush && obstacle("bush-diameter", bush, inBush, ["jigs.bush", "recess.cutter"], "let-cutter-turn-in-bush"),
+    obstacle("template-plate", places.plate, LEAST_PLATE, ["jigs.cutterLength", "recess.depth"], "take-longer-cutter"),
+    obstacle("plate-to-fence", beside, LEAST_WALL, ["jigs.bush", "recess.width"], "take-smaller-bush"),
+    obstacle("plate-to-stop", below, CORNER_GAP, ["jigs.bush", "recess.travel"], "take-smaller-bush"),
+    bySlots &&
+      obstacle("plate-to-slots", atSlots, LEAST_WALL, ["jigs.fence", "jigs.bush", "recess.width"], "fix-fences"),
+  ].filter((each) => each !== false);
   return judged.find(({ value, limit }) => !(value >= limit));
 }
 

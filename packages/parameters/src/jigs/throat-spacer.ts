@@ -3,7 +3,7 @@
 
 import { point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { glueGap } from "../elevation/figures.ts";
+import { glueGap } from "../elevation/glue-gap.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, poseAsDrawn } from "./jig.ts";
 import { cutEntry, formatJigLength, formatJigNumber, formatJigSize, nameLabel, noteEntry } from "./lines.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";

@@ -22,7 +22,7 @@ import {
   stockPlan,
   toleranceReport,
 } from "@lamplane/bench";
-import { checkWithoutCures, type Finding } from "@lamplane/bench/checks";
+import { checkWithoutCures, type FormattedFinding, formatFinding } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
@@ -109,7 +109,7 @@ export interface Traveller {
   readonly defer: string;
   readonly cautions: readonly Caution[];
   readonly stock: StockTable;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly FormattedFinding[];
   readonly steps: readonly TravellerStep[];
   readonly jigs: readonly {
     readonly title: string;
@@ -135,7 +135,7 @@ export function traveller(design: Design): Traveller {
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
     stock: stockTable(t, stockPlan(plannedPlane(design))),
-    findings: checkWithoutCures(plane),
+    findings: checkWithoutCures(plane).map((finding) => formatFinding(design, finding)),
     steps: travellerSteps(design),
     jigs: jigPlans(plane).map((plan) => {
       const picture = jigPicture(plane, plan);

@@ -1,6 +1,6 @@
 // Checks as notes in the margin, each with a number that stands at its place on the drawing too; a cure is a button.
 // While the hand is on a figure, notes keep their places: what is mended is crossed out, what is new comes last.
-import type { Cure, Finding } from "@lamplane/bench/checks";
+import type { Cure, FormattedFinding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
@@ -11,7 +11,7 @@ export interface VisibleNote {
   readonly code: string;
   readonly place: string;
   readonly element: HTMLElement;
-  readonly severity: Finding["severity"];
+  readonly severity: FormattedFinding["severity"];
 }
 
 export interface Notes {
@@ -20,7 +20,7 @@ export interface Notes {
   visible(): readonly VisibleNote[];
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
-  addCures(findings: readonly Finding[], style: DisplayUnits): void;
+  addCures(findings: readonly FormattedFinding[], style: DisplayUnits): void;
 }
 
 const WIDE = 1320; // px: as in the style sheet, notes have a column of their own
@@ -40,7 +40,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
   );
   const element = html("section", { class: "notes", "aria-labelledby": "notes-title" });
   element.append(html("h2", { id: "notes-title" }, "Notes"), verdict, scroll);
-  const items = new Map<string, VisibleNote & { finding: Finding }>();
+  const items = new Map<string, VisibleNote & { finding: FormattedFinding }>();
 
   return { element, visible: () => [...items.values()], show, addCures };
 
@@ -68,7 +68,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
     }
   }
 
-  function put(finding: Finding, holding: boolean) {
+  function put(finding: FormattedFinding, holding: boolean) {
     const known = items.get(finding.code);
     const element = known?.element ?? html("li", { class: "note", "data-code": finding.code });
     element.dataset.severity = finding.severity;
@@ -85,7 +85,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
     if (!known) list.append(element);
   }
 
-  function inOrder(findings: readonly Finding[]) {
+  function inOrder(findings: readonly FormattedFinding[]) {
     const sorted = findings.map(({ code }) => items.get(code)!);
     items.clear();
     for (const item of sorted) {
@@ -94,7 +94,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
     }
   }
 
-  function addCures(findings: readonly Finding[], style: DisplayUnits) {
+  function addCures(findings: readonly FormattedFinding[], style: DisplayUnits) {
     for (const { code, cure } of findings) {
       const place = items.get(code)?.element.querySelector(".cures");
       if (!place) continue;

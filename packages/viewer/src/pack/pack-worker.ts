@@ -1,7 +1,7 @@
 // The worker that makes files: the same content, by the same functions, as the command writes; kept apart for its size.
 
 import { asBuiltPlane } from "@lamplane/bench";
-import { checkPlane, checkWithoutCures, mayBeBuilt } from "@lamplane/bench/checks";
+import { checkPlane, checkWithoutCures, findingSentence, mayBeBuilt } from "@lamplane/bench/checks";
 import { zipArchive } from "@lamplane/export/bytes";
 import { makePackContent } from "@lamplane/export/content";
 import { faultText, readDesign } from "@lamplane/parameters/design";
@@ -26,7 +26,7 @@ async function makeFiles(text: string) {
   const findings = checkWithoutCures(plane);
   if (!mayBeBuilt(findings)) {
     const stop = checkPlane(plane)[0]!;
-    throw new Error(`A plane that will not work is not built: ${stop.message}`);
+    throw new Error(`A plane that will not work is not built: ${findingSentence(design, stop)}`);
   }
   const files = await makePackContent({ design, plane, findings, version: LAMPLANE_VERSION }, (done, of, what) =>
     scope.postMessage({ kind: "progress", words: done === of ? "" : `${done + 1} of ${of}: ${what}` }),

@@ -1,5 +1,5 @@
 // Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
-import type { Finding } from "@lamplane/bench/checks";
+import type { FormattedFinding } from "@lamplane/bench/checks";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import type { FigureWords, SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
 import { displayUnits } from "../state/format.ts";
@@ -60,7 +60,7 @@ export class DrawingView {
     this.#timer.finish("solid", requestId);
   }
 
-  addCures(findings: readonly Finding[]): void {
+  addCures(findings: readonly FormattedFinding[]): void {
     if (this.#plane) this.#parts.notes.addCures(findings, displayUnits(this.#plane.design));
     this.#drawLeaders();
   }

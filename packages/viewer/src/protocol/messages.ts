@@ -1,5 +1,5 @@
 // What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
-import type { Finding } from "@lamplane/bench/checks";
+import type { FormattedFinding } from "@lamplane/bench/checks";
 import type { Fault } from "@lamplane/parameters/design";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { FigureWords, ParameterChange, Plots, SheetPlane, SheetWords, StageName } from "./sheet-data.ts";
@@ -97,7 +97,7 @@ export interface SolidResponse extends Message<"solid"> {
 interface NoSolidResponse extends Message<"no-solid"> {}
 
 interface CuresResponse extends Message<"cures"> {
-  readonly findings: readonly Finding[];
+  readonly findings: readonly FormattedFinding[];
 }
 
 interface PlotsResponse extends Message<"plots"> {

@@ -1,5 +1,5 @@
 // What the sheet shows of one design at one stage, as plain data: drawing, figures, notes, bench steps, plots.
-import type { Finding } from "@lamplane/bench/checks";
+import type { FormattedFinding } from "@lamplane/bench/checks";
 import { type Design, WORK_STAGES, type WorkStage } from "@lamplane/parameters/table";
 import type { Picture } from "@lamplane/sheets";
 import type { SheetPoint, View } from "./view.ts";
@@ -27,7 +27,7 @@ export interface SheetPlane {
 
 /** What stands beside the drawing: notes and bench steps. They come after it, so that the drawing waits for no check. */
 export interface SheetWords {
-  readonly findings: readonly Finding[];
+  readonly findings: readonly FormattedFinding[];
   readonly passed: readonly PassedNote[];
   /** The steps of the stage that is shown. */
   readonly bench: readonly BenchStep[];

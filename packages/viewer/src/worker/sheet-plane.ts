@@ -1,6 +1,6 @@
 // One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
 import { figuresAsBuilt, findLosses, type Loss, lockedParameters, lossText, solvedValues } from "@lamplane/bench";
-import { checkWithoutCures, judgePlane } from "@lamplane/bench/checks";
+import { checkWithoutCures, findingSentence, formatFinding, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
@@ -33,8 +33,12 @@ export function sheetPlane(design: Design, plane: Elevation, stage: StageName): 
 export function sheetWords(design: Design, plane: Elevation, stage: StageName): SheetWords {
   const { findings, passed } = judgePlane(plane);
   return {
-    findings,
-    passed: passed.map(({ code, message, place }) => ({ code, message, place })),
+    findings: findings.map((finding) => formatFinding(design, finding)),
+    passed: passed.map((judgement) => ({
+      code: judgement.code,
+      message: findingSentence(design, judgement),
+      place: judgement.place,
+    })),
     bench: benchSteps(design, stage),
     lost: findLosses(design).map(lossWords(design)),
   };

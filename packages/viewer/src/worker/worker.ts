@@ -1,6 +1,6 @@
 // The worker: every figure, view, mesh and file is computed here, so that the page never waits. One design is held at a time.
 import { asBuiltPlane } from "@lamplane/bench";
-import { checkPlane } from "@lamplane/bench/checks";
+import { checkPlane, formatFinding } from "@lamplane/bench/checks";
 import { completeDesign, readDesign, removeValue, setValue, withValue } from "@lamplane/parameters/design";
 import { type Elevation, FIGURES } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
@@ -88,7 +88,10 @@ function handleRequest(request: WorkerRequest): void {
   else if (kind === "plane") withPlane(request, (plane, design) => makeSheet(request, plane, design));
   else if (kind === "solid") withPlane(request, (plane) => makeSolid(request, plane));
   else if (kind === "cures")
-    withPlane(request, (plane) => respond({ kind: "cures", requestId, findings: checkPlane(plane) }));
+    withPlane(request, (plane, design) => {
+      const findings = checkPlane(plane).map((finding) => formatFinding(design, finding));
+      respond({ kind: "cures", requestId, findings });
+    });
   else if (kind === "plots")
     withPlane(request, (plane, design) =>
       respond({ kind: "plots", requestId, plots: makePlots(design, plane, request.width) }),

@@ -1,0 +1,62 @@
+// What a figure is, in one row: its unit, formula and source, how it is read, when it is felt and when it is spent.
+import { EPSILON } from "@lamplane/geometry";
+import type { STEP_NAMES } from "../table/index.ts";
+import type { RoundingDirection } from "../units.ts";
+import type { Elevation } from "./elevation.ts";
+
+/** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
+export type ReadingMode = RoundingDirection | "fine";
+
+export interface FigureRow extends FigureUse {
+  readonly unit: string;
+  readonly formula: string;
+  readonly help: string;
+  readonly source: string;
+  /** Undefined where the design has no such thing (no recess). */
+  readonly of: (e: Elevation) => number | undefined;
+}
+
+/** What a figure is to the maker. */
+export interface FigureUse {
+  /**
+   * What is sawn or milled later is rounded up, what takes wood away for good is rounded down, the way that can still be
+   * mended; a place on the wood is the nearest division, as is what has no mode. Common practice, no published source.
+   */
+  readonly readingMode?: ReadingMode;
+  /**
+   * How far off it must be to be felt in the finished plane, where it is felt at all: rooms and outer sizes by half a
+   * millimetre, the least that is seen without a rule, where a wedge sits by one, and a throat that narrows by a thick
+   * shaving. Common practice, no published source.
+   */
+  readonly feltFrom?: number;
+  /** Step after which it is spent: marks, settings of a saw, places at glue-up. Every plane has such a figure. */
+  readonly spentAt?: (typeof STEP_NAMES)[number];
+}
+
+/** A figure of one design. */
+export interface Figure extends Pick<FigureRow, "unit" | "formula" | "help" | "source"> {
+  readonly key: string;
+  readonly value: number;
+}
+
+const GEOMETRY = "plane geometry";
+export const TRADE = "common practice, no published source";
+
+type RowExtra = FigureUse & Partial<Pick<FigureRow, "source">>;
+
+const rowOf =
+  (unit: string) =>
+  <const Extra extends RowExtra = RowExtra>(formula: string, help: string, of: FigureRow["of"], extra?: Extra) =>
+    ({ unit, formula, help, source: GEOMETRY, of, ...extra }) as FigureRow & Extra;
+
+export const mm = rowOf("mm");
+export const degrees = rowOf("°");
+export const ratio = rowOf("");
+
+/** The figures of an elevation by these rows, in their order; what is undefined is left out. */
+export const evaluateFigures = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
+  Object.entries(rows).flatMap(([key, { of, unit, formula, help, source }]) => {
+    const value = of(e);
+    const exact = value !== undefined && Math.abs(value) < EPSILON ** 2 ? 0 : value;
+    return exact === undefined ? [] : [{ key, value: exact, unit, formula, help, source }];
+  });
