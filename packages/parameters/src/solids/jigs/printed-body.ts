@@ -1,6 +1,6 @@
 // A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
 import { line, type Outline, type Point, point, reverseOutline, tessellate } from "@lamplane/geometry";
-import { atLevel, type Face, levelFace, polygonLoop, unitNormal, wallFaces } from "@lamplane/geometry/mesh";
+import { atLevel, type Face, levelFace, polygonLoop, unitNormal, type Vec3, wallFaces } from "@lamplane/geometry/mesh";
 import { INSIDE_FACE, type JigBody, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
 import { polygonArea } from "../part-faces.ts";
 import { type LabelLayout, layOutLabels } from "./label.ts";
@@ -98,13 +98,23 @@ function letterFaces({ boundary, counters }: Piece, top: number): Face[] {
 const pieceArea = ({ boundary, counters }: Piece): number =>
   polygonArea(boundary) + counters.reduce((sum, ring) => sum + polygonArea(ring), 0);
 
-/** Sloping faces from the ring at the table up to the ring at its full size. */
+/** Sloping faces from the ring at the table up to the ring at its full size; where a short side turns round on the way, two triangles. */
 const chamferFaces = (low: readonly Point[], ring: readonly Point[], height: number): Face[] =>
-  ring.map((p, i) => {
-    const j = (i + 1) % ring.length;
-    const [a, b] = [atLevel(low[i]!, 0), atLevel(low[j]!, 0)];
-    const [c, d] = [atLevel(ring[j]!, height), atLevel(p, height)];
-    return { surface: { kind: "plane", normal: unitNormal(a, b, c) }, loops: [polygonLoop([a, b, c, d])] };
+  ring.flatMap((p, i) => {
+    const [q, lowP, lowQ] = [ring[(i + 1) % ring.length]!, low[i]!, low[(i + 1) % ring.length]!];
+    const [a, b] = [atLevel(lowP, 0), atLevel(lowQ, 0)];
+    const [c, d] = [atLevel(q, height), atLevel(p, height)];
+    const turns = (q.x - p.x) * (lowQ.x - lowP.x) + (q.y - p.y) * (lowQ.y - lowP.y) < 0;
+    const facets = turns
+      ? [
+          [a, b, c],
+          [a, c, d],
+        ]
+      : [[a, b, c, d]];
+    return facets.map((corners): Face => {
+      const [first, second, third] = corners as [Vec3, Vec3, Vec3];
+      return { surface: { kind: "plane", normal: unitNormal(first, second, third) }, loops: [polygonLoop(corners)] };
+    });
   });
 
 /** A ring of corners as an outline; no corner is dropped, however near the next. */
