@@ -1,7 +1,7 @@
 // A list of exact faces → the mesh that stands for it: arcs in chords, each edge cut once for both faces that meet in it.
 import { CHORD_ERROR, chordCount } from "../outline.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
-import type { ArcEdge, Edge, Face, Loop, PlaneSurface } from "./face.ts";
+import { type ArcEdge, type Edge, type Face, type Loop, type PlaneSurface, reverseEdge } from "./face.ts";
 import type { Mesh } from "./mesh.ts";
 import { triangulate } from "./triangulate.ts";
 import { add, cross, dot, scale, subtract, type Vec3 } from "./vectors.ts";
@@ -44,18 +44,22 @@ class EdgeTable {
     if (edge.kind === "line") return [first, last];
     const known = this.#arcs.get(arcKey(first, last, edge));
     if (known) return known;
-    const made = tessellateArc(edge, this.#chordError).map((p) => this.vertices.numberOf(...p));
-    this.#arcs.set(arcKey(first, last, edge), made);
-    this.#arcs.set(arcKey(last, first, { ...edge, sweep: -edge.sweep }), [...made].reverse());
-    return made;
+    const back = reverseEdge(edge) as ArcEdge;
+    // Counter-clockwise whichever way it is run, so that arcs over each other are cut at the very same places.
+    const isForward = turnOf(edge) > 0;
+    const made = tessellateArc(isForward ? edge : back, this.#chordError).map((p) => this.vertices.numberOf(...p));
+    this.#arcs.set(arcKey(first, last, edge), isForward ? made : [...made].reverse());
+    this.#arcs.set(arcKey(last, first, back), isForward ? [...made].reverse() : made);
+    return this.#arcs.get(arcKey(first, last, edge))!;
   }
 }
 
 /** Two arcs between the same ends differ in the side to which they bulge. */
-function arcKey(first: number, last: number, { axis, sweep }: Pick<ArcEdge, "axis" | "sweep">): string {
-  const turn = Math.sign(sweep) * Math.sign(axis.find((k) => Math.abs(k) > 1e-6) ?? 1);
-  return `${first},${last},${turn}`;
-}
+const arcKey = (first: number, last: number, edge: ArcEdge): string => `${first},${last},${turnOf(edge)}`;
+
+/** Whether an arc turns counter-clockwise, +1, or clockwise, −1, about its axis pointed one way. */
+const turnOf = ({ axis, sweep }: ArcEdge): number =>
+  Math.sign(sweep) * Math.sign(axis.find((k) => Math.abs(k) > 1e-6) ?? 1);
 
 /** A plane seen from outside, in two of its three coordinates as they stand: points that lie in line stay in line. */
 function planeTriangles({ normal }: PlaneSurface, loops: readonly Loop[], edges: EdgeTable): number[] {
