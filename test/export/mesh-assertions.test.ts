@@ -2,6 +2,7 @@
 import { createRequire } from "node:module";
 import modeling from "@jscad/modeling";
 import { parseStl, stlBytes } from "@lamplane/export";
+import { triangleCount, unweld } from "@lamplane/geometry/mesh";
 import { afterEach, describe, expect, test, vi } from "vitest";
 
 type Triangle = readonly (readonly [number, number, number])[];
@@ -27,7 +28,8 @@ const block = modeling.primitives.cuboid({ size: [...SIZE], center: [80, 30, 22.
 const sound: Triangle[] = trianglesIn(stlBytes(block, "block", VOLUME));
 
 function trianglesIn(bytes: Uint8Array): Triangle[] {
-  const { corners, count } = parseStl(bytes);
+  const mesh = parseStl(bytes);
+  const [corners, count] = [unweld(mesh), triangleCount(mesh)];
   const corner = (i: number) => [corners[i]!, corners[i + 1]!, corners[i + 2]!] as const;
   return Array.from({ length: count }, (_, t) => [corner(9 * t), corner(9 * t + 3), corner(9 * t + 6)]);
 }

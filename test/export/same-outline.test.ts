@@ -1,5 +1,6 @@
 // One outline, four files: a cheek read back from SVG, PDF, DXF and STL is the same within 0.01 mm, arcs included.
 import { dxfText, parseStl, stlBytes } from "@lamplane/export";
+import { unweld } from "@lamplane/geometry/mesh";
 import { elevation, type Stage } from "@lamplane/parameters/elevation";
 import { partsOf } from "@lamplane/parameters/solids";
 import { POINTS_PER_MM } from "@lamplane/parameters/units";
@@ -67,7 +68,7 @@ async function onPage(picture: Picture): Promise<Uint8Array> {
 
 /** Corners of the boundary of the face on the machine's table, out of the bytes of an STL. */
 function onTable(bytes: Uint8Array): PathPoint[] {
-  const { corners } = parseStl(bytes);
+  const corners = unweld(parseStl(bytes));
   const low: PathPoint[] = [];
   for (let i = 0; i < corners.length; i += 3)
     if (Math.abs(corners[i + 2]!) < 1e-4) low.push({ x: corners[i]!, y: corners[i + 1]! });

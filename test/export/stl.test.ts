@@ -5,6 +5,7 @@ import { join } from "node:path";
 import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import { meshMeasures, parseStl, stlBytes } from "@lamplane/export";
+import { triangleCount, unweld } from "@lamplane/geometry/mesh";
 import Module from "manifold-3d";
 import { describe, expect, test } from "vitest";
 import { requireProgram, runForStdout } from "../support/outside-programs.ts";
@@ -55,7 +56,8 @@ describe.each(SOLIDS)("%s", (name, solid, volume) => {
 
   test("is a solid of that volume to manifold-3d", async () => {
     const { Manifold, Mesh } = await manifold();
-    const { corners, count } = parseStl(bytes);
+    const read = parseStl(bytes);
+    const [corners, count] = [unweld(read), triangleCount(read)];
     const mesh = new Mesh({
       numProp: 3,
       vertProperties: Float32Array.from(corners),

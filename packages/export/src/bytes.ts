@@ -1,9 +1,9 @@
 // Door for pages: outlines and solids to bytes, without a disk; nothing behind it needs Node.js.
+
+export type { Mesh, MeshMeasures } from "@lamplane/geometry/mesh";
 export { csvLine } from "./csv.ts";
 export { dxfText } from "./dxf.ts";
-
 export { MANIFEST, manifestText, type PackFiles } from "./manifest.ts";
-export type { MeshMeasures, TriangleSoup } from "./mesh.ts";
 export { sha256Hex } from "./sha256.ts";
 export { stlBytes } from "./stl.ts";
 export { meshMeasures, parseStl } from "./stl-parser.ts";

@@ -1,5 +1,5 @@
 // What a pack says of its own files; it is also how a later run knows the pack for one of ours.
-import type { MeshMeasures } from "./mesh.ts";
+import type { MeshMeasures } from "@lamplane/geometry/mesh";
 import { sha256Hex } from "./sha256.ts";
 import { meshMeasures } from "./stl-parser.ts";
 import { solidMeasures } from "./threemf-parser.ts";

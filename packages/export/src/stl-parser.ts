@@ -1,15 +1,15 @@
 // Reading a binary STL back: what is said of a mesh is said of the bytes in the file, never of what they were made from.
-import { type MeshMeasures, meshBounds, soupVolume, type TriangleSoup } from "./mesh.ts";
+import { type Mesh, type MeshMeasures, measureMesh, weld } from "@lamplane/geometry/mesh";
 
 const HEADER_BYTES = 80;
 const TRIANGLE_BYTES = 50;
 
 /**
- * Triangles of a binary STL.
+ * Mesh in a binary STL: corners with the same numbers are one vertex, as a slicer matches them.
  * @throws where the bytes are not one: wrong length, or a header that readers take for the text format
  * @see P. Bourke, "STL format": 80 bytes of header, uint32 number of facets, 50 bytes a facet (little-endian): 84 + 50 n bytes
  */
-export function parseStl(bytes: Uint8Array): TriangleSoup {
+export function parseStl(bytes: Uint8Array): Mesh {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const start = HEADER_BYTES + 4;
   const count = bytes.length < start ? Number.NaN : view.getUint32(HEADER_BYTES, true);
@@ -23,11 +23,8 @@ export function parseStl(bytes: Uint8Array): TriangleSoup {
   for (let i = 0; i < corners.length; i++) {
     corners[i] = view.getFloat32(start + TRIANGLE_BYTES * Math.floor(i / 9) + 12 + 4 * (i % 9), true);
   }
-  return { count, corners };
+  return weld(corners);
 }
 
 /** Size of the mesh in a binary STL. */
-export function meshMeasures(bytes: Uint8Array): MeshMeasures {
-  const triangles = parseStl(bytes);
-  return { triangles: triangles.count, bounds: meshBounds(triangles), volume: soupVolume(triangles) };
-}
+export const meshMeasures = (bytes: Uint8Array): MeshMeasures => measureMesh(parseStl(bytes));

@@ -2,14 +2,8 @@
 import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import serializer from "@jscad/stl-serializer";
-import { FLOAT32_ROUNDING, maxAbsCoordinate, meshArea, meshFaults, type TriangleSoup } from "./mesh.ts";
-import {
-  assertFinite,
-  assertModelVolume,
-  assertNoFaults,
-  assertWrittenVolume,
-  triangulateSolid,
-} from "./mesh-assertions.ts";
+import { assertNoFaults, assertVolume, meshVolume } from "@lamplane/geometry/mesh";
+import { assertModelVolume, meshOf, writingAllowance } from "./solid-mesh.ts";
 import { parseStl } from "./stl-parser.ts";
 
 const { measurements } = modeling;
@@ -23,13 +17,14 @@ const HEADER = "binary STL, unit mm, written by lamplane".padEnd(80, " ");
  * @throws our bug: a mesh that is open, flat, inside out, not finite or of another volume
  */
 export function stlBytes(solid: Geom3, what: string, expectedVolume: number): Uint8Array {
-  const modelled = triangulateSolid(solid);
-  assertFinite(what, modelled);
+  const modelled = meshOf(what, solid);
   const bytes = serialize(solid);
   const written = parseStl(bytes);
-  assertNoFaults(what, meshFaults(written));
+  assertNoFaults(what, written);
   assertModelVolume(what, modelled, expectedVolume);
-  assertWrittenVolume(what, "STL", written, modelled, writingAllowance(solid, written));
+  // The serializer moves each coordinate to a grid of `measureEpsilon`.
+  const allowance = writingAllowance(written, measurements.measureEpsilon(solid));
+  assertVolume(what, "in its STL", written, meshVolume(modelled), allowance);
   return bytes;
 }
 
@@ -40,13 +35,4 @@ function serialize(solid: Geom3): Uint8Array {
   bytes.set(new Uint8Array(count), HEADER.length);
   bytes.set(new Uint8Array(triangles), HEADER.length + count.byteLength);
   return bytes;
-}
-
-/**
- * How much volume the writing may add or take, mm³. The serializer moves each coordinate to a grid of `measureEpsilon`, so by half
- * of it, and float32 rounds it once more; a face moves along its normal by at most √3 times that, over its whole area.
- */
-function writingAllowance(solid: Geom3, written: TriangleSoup): number {
-  const moved = measurements.measureEpsilon(solid) / 2 + maxAbsCoordinate(written) * FLOAT32_ROUNDING;
-  return meshArea(written) * Math.sqrt(3) * moved;
 }

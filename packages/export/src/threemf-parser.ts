@@ -1,6 +1,6 @@
 // Reading our own 3MF back: what is said of its solids is said of the bytes in the file.
+import { type MeshMeasures, measureMesh } from "@lamplane/geometry/mesh";
 import { unzipSync } from "fflate";
-import { type MeshMeasures, meshBounds, soupVolume } from "./mesh.ts";
 import { MODEL_PATH, type NamedMesh, parseMeshes } from "./threemf-xml.ts";
 
 /** A solid of a document with its size. */
@@ -20,9 +20,4 @@ export function parseThreeMf(bytes: Uint8Array): NamedMesh[] {
 
 /** Size of each solid in a 3MF that `serializeThreeMf` wrote. */
 export const solidMeasures = (bytes: Uint8Array): SolidMeasures[] =>
-  parseThreeMf(bytes).map(({ name, mesh }) => ({
-    name,
-    triangles: mesh.count,
-    bounds: meshBounds(mesh),
-    volume: soupVolume(mesh),
-  }));
+  parseThreeMf(bytes).map(({ name, mesh }) => ({ name, ...measureMesh(mesh) }));

@@ -1,12 +1,12 @@
 // The XML of a 3MF core document, written and read back: numbers as short decimals, one vertex for each place.
 
+import { type Mesh, triangleCount } from "@lamplane/geometry/mesh";
 import { escapeXml, unescapeXml } from "@lamplane/sheets";
-import type { TriangleSoup } from "./mesh.ts";
 
 /** A mesh as it stands in the build, with what the document calls it. */
 export interface NamedMesh {
   readonly name: string;
-  readonly mesh: TriangleSoup;
+  readonly mesh: Mesh;
 }
 
 const MODEL_NAMESPACE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
@@ -59,28 +59,19 @@ export function modelXml(meshes: readonly NamedMesh[], { title, application, col
 }
 
 function objectXml({ name, mesh }: NamedMesh, index: number): string {
-  const { places, numbers } = indexVertices(mesh);
-  const triangles = Array.from({ length: mesh.count }, (_, t) => {
-    const [v1, v2, v3] = numbers.slice(3 * t, 3 * t + 3);
+  const { positions: p, indices } = mesh;
+  const places = Array.from(
+    { length: p.length / 3 },
+    (_, n) => `<vertex x="${p[3 * n]}" y="${p[3 * n + 1]}" z="${p[3 * n + 2]}"/>`,
+  );
+  const triangles = Array.from({ length: triangleCount(mesh) }, (_, t) => {
+    const [v1, v2, v3] = indices.slice(3 * t, 3 * t + 3);
     return `<triangle v1="${v1}" v2="${v2}" v3="${v3}"/>`;
   });
   return [
     `<object id="${FIRST_OBJECT_ID + index}" type="model" name="${escapeXml(name)}" pid="${MATERIALS_ID}" pindex="${index}">`,
     `<mesh>\n<vertices>\n${places.join("\n")}\n</vertices>\n<triangles>\n${triangles.join("\n")}\n</triangles>\n</mesh></object>\n`,
   ].join("");
-}
-
-/** Each place once, as its XML, and for each corner the number of its place. */
-function indexVertices({ corners }: TriangleSoup): { places: string[]; numbers: number[] } {
-  const known = new Map<string, number>();
-  const numbers: number[] = [];
-  for (let i = 0; i < corners.length; i += 3) {
-    const place = `<vertex x="${corners[i]}" y="${corners[i + 1]}" z="${corners[i + 2]}"/>`;
-    const number = known.get(place) ?? known.size;
-    known.set(place, number);
-    numbers.push(number);
-  }
-  return { places: [...known.keys()], numbers };
 }
 
 /**
@@ -96,14 +87,14 @@ export function parseMeshes(xml: string): NamedMesh[] {
   return objects.map(([, , name, content]) => ({ name: unescapeXml(name!), mesh: parseMesh(name!, content!) }));
 }
 
-function parseMesh(name: string, xml: string): TriangleSoup {
-  const places = [...xml.matchAll(/<vertex x="([^"]+)" y="([^"]+)" z="([^"]+)"\/>/g)].map(([, ...at]) =>
+function parseMesh(name: string, xml: string): Mesh {
+  const positions = [...xml.matchAll(/<vertex x="([^"]+)" y="([^"]+)" z="([^"]+)"\/>/g)].flatMap(([, ...at]) =>
     at.map(Number),
   );
-  const triangles = [...xml.matchAll(/<triangle v1="(\d+)" v2="(\d+)" v3="(\d+)"\/>/g)];
-  const corners = triangles.flatMap(([, ...numbers]) =>
-    numbers.flatMap((number) => places[Number(number)] ?? [Number.NaN, Number.NaN, Number.NaN]),
+  const indices = [...xml.matchAll(/<triangle v1="(\d+)" v2="(\d+)" v3="(\d+)"\/>/g)].flatMap(([, ...numbers]) =>
+    numbers.map(Number),
   );
-  if (triangles.length === 0) throw new Error(`the object ${name} has no triangles`);
-  return { count: triangles.length, corners: Float64Array.from(corners) };
+  if (indices.length === 0) throw new Error(`the object ${name} has no triangles`);
+  if (Math.max(...indices) >= positions.length / 3) throw new Error(`the object ${name} lacks vertices`);
+  return { positions: Float64Array.from(positions), indices: Uint32Array.from(indices) };
 }

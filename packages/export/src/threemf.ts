@@ -1,13 +1,18 @@
 // Solids to one 3MF, each in its place and by its name: the bytes are read back, and a mesh that does not close is never a file.
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
-import { FLOAT32_ROUNDING, maxAbsCoordinate, meshArea, meshBounds, meshFaults, type TriangleSoup } from "./mesh.ts";
 import {
-  assertFinite,
-  assertModelVolume,
   assertNoFaults,
-  assertWrittenVolume,
-  triangulateSolid,
-} from "./mesh-assertions.ts";
+  assertVolume,
+  type Mesh,
+  mapVertices,
+  meshBounds,
+  meshVolume,
+  roundToFloat32,
+  unweld,
+  type Vec3,
+  weld,
+} from "@lamplane/geometry/mesh";
+import { assertModelVolume, meshOf, writingAllowance } from "./solid-mesh.ts";
 import { parseThreeMf } from "./threemf-parser.ts";
 import { contentTypesXml, MODEL_PATH, modelXml, type NamedMesh, relationsXml } from "./threemf-xml.ts";
 import { zipArchive } from "./zip.ts";
@@ -37,7 +42,11 @@ export function serializeThreeMf(
 ): Uint8Array {
   if (parts.length === 0 || new Set(parts.map((part) => part.name)).size < parts.length)
     throw new Error(`${name}: a 3MF needs parts, each with a name of its own`);
-  const modelled = parts.map((part) => ({ name: part.name, mesh: modelledMesh(part) }));
+  const modelled = parts.map(({ name, inPlace, volume }) => {
+    const mesh = meshOf(name, inPlace);
+    assertModelVolume(name, mesh, volume);
+    return { name, mesh };
+  });
   const meshes = moveToPositiveOctant(modelled);
   const words = { title: name, application: `lamplane ${version}`, colours: woodTones(parts.length) };
   const bytes = zipArchive(
@@ -51,33 +60,21 @@ export function serializeThreeMf(
   return bytes;
 }
 
-function modelledMesh({ name, inPlace, volume }: PartInPlace): TriangleSoup {
-  const mesh = triangulateSolid(inPlace);
-  assertFinite(name, mesh);
-  assertModelVolume(name, mesh, volume);
-  return mesh;
-}
-
 /** Turned to stand on the sole, shifted to where no coordinate is negative, and rounded: what is in the file is these numbers. */
 function moveToPositiveOctant(meshes: readonly NamedMesh[]): NamedMesh[] {
-  const standing = meshes.map(({ name, mesh }) => ({ name, mesh: mapCorners(mesh, ([x, y, z]) => [x, -z, y]) }));
+  const standing = meshes.map(({ name, mesh }) => ({ name, mesh: mapVertices(mesh, ([x, y, z]) => [x, -z, y]) }));
   const lows = standing.map(({ mesh }) => meshBounds(mesh).min);
   const low = ([0, 1, 2] as const).map((k) => Math.min(...lows.map((corner) => corner[k])));
-  const shifted = (at: Vector): Vector => [
+  const shifted = (at: Vec3): Vec3 => [
     roundCoordinate(at[0] - low[0]!),
     roundCoordinate(at[1] - low[1]!),
     roundCoordinate(at[2] - low[2]!),
   ];
-  return standing.map(({ name, mesh }) => ({ name, mesh: mapCorners(mesh, shifted) }));
+  return standing.map(({ name, mesh }) => ({ name, mesh: moveAndWeld(mesh, shifted) }));
 }
 
-type Vector = readonly [number, number, number];
-
-function mapCorners({ count, corners }: TriangleSoup, move: (at: Vector) => Vector): TriangleSoup {
-  const moved = new Float64Array(corners.length);
-  for (let i = 0; i < corners.length; i += 3) moved.set(move([corners[i]!, corners[i + 1]!, corners[i + 2]!]), i);
-  return { count, corners: moved };
-}
+/** Vertices that the move lays together become one. */
+const moveAndWeld = (mesh: Mesh, move: (at: Vec3) => Vec3): Mesh => weld(unweld(mapVertices(mesh, move)));
 
 /** No number this large or small is ever written with an exponent. */
 const roundCoordinate = (mm: number): number => Number(mm.toFixed(DECIMALS)) + 0; // + 0 makes −0 a 0
@@ -85,16 +82,10 @@ const roundCoordinate = (mm: number): number => Number(mm.toFixed(DECIMALS)) + 0
 /** The bytes against the model: in the numbers as written and in float32, to which most readers round them. */
 function verifyWritten(bytes: Uint8Array, modelled: readonly NamedMesh[]): void {
   parseThreeMf(bytes).forEach(({ name, mesh }, i) => {
-    const asRead: TriangleSoup = { count: mesh.count, corners: Float32Array.from(mesh.corners) };
-    for (const judged of [mesh, asRead]) assertNoFaults(name, meshFaults(judged));
-    assertWrittenVolume(name, "3MF", asRead, modelled[i]!.mesh, writingAllowance(asRead));
+    const asRead = roundToFloat32(mesh);
+    for (const judged of [mesh, asRead]) assertNoFaults(name, judged);
+    assertVolume(name, "in its 3MF", asRead, meshVolume(modelled[i]!.mesh), writingAllowance(asRead, STEP));
   });
-}
-
-/** How much volume the writing may add or take, mm³: each coordinate moves by half a step and by what float32 rounds, each face so over its area. */
-function writingAllowance(written: TriangleSoup): number {
-  const moved = STEP / 2 + maxAbsCoordinate(written) * FLOAT32_ROUNDING;
-  return meshArea(written) * Math.sqrt(3) * moved;
 }
 
 const [DARK, LIGHT] = [

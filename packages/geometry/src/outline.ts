@@ -91,7 +91,8 @@ export function outlineArea(outline: Outline): number {
   }, 0);
 }
 
-const circularSegmentArea = (radius: number, sweep: number): number =>
+/** Area between an arc and its chord, mm²; negative where the sweep is. */
+export const circularSegmentArea = (radius: number, sweep: number): number =>
   (radius * radius * ((sweep * Math.PI) / 180 - sinDeg(sweep))) / 2;
 
 /** Area of a shape, mm²: its boundary's less its holes' and circles'. */

@@ -1,7 +1,8 @@
 // A few solids by name: JSCAD's own verdict, manifold-3d's, and whether the tests' own tools can tell a broken one.
 import modeling from "@jscad/modeling";
+import { assertSolid, type Vec3, weld } from "@lamplane/geometry/mesh";
 import { elevation } from "@lamplane/parameters/elevation";
-import { bodySolid, makeClosedSolid, partsOf, type Triangle } from "@lamplane/parameters/solids";
+import { bodySolid, partsOf, toGeom3 } from "@lamplane/parameters/solids";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, WORKED } from "../../support/designs.ts";
 import { countEdgeFaults, manifoldOf, overlapVolume, solidTriangles, volumeOf } from "../../support/meshes.ts";
@@ -50,6 +51,9 @@ describe.each(NAMED)("%s", (_, changes) => {
   });
 });
 
+type Triangle = readonly [Vec3, Vec3, Vec3];
+const weldTriangles = (triangles: readonly Triangle[]) => weld(triangles.flat(2));
+
 describe("the tests' own tools tell a broken solid", () => {
   const part = partsOf(elevation(designWith(WORKED)), "trued")[0]!;
   const triangles = solidTriangles(part.inPlace) as unknown as Triangle[];
@@ -71,14 +75,16 @@ describe("the tests' own tools tell a broken solid", () => {
   test("by its volume, and by an overlap", () => {
     expect(volumeOf(triangles)).toBeCloseTo(part.volume, 6);
     const shifted = triangles.map((t) => t.map(([x, y, z]) => [x + 0.01, y, z] as const) as unknown as Triangle);
-    const [a, b] = [manifoldOf(part.inPlace), manifoldOf(makeClosedSolid("shifted", shifted, part.volume))];
+    const [a, b] = [manifoldOf(part.inPlace), manifoldOf(toGeom3(weldTriangles(shifted)))];
     expect(overlapVolume(a, b)).toBeGreaterThan(0.9 * part.volume);
     for (const solid of [a, b]) solid.delete();
   });
 
   test("and the gate before every solid refuses one that is open, or of another volume", () => {
-    expect(() => makeClosedSolid("it", triangles.slice(1), part.volume)).toThrow(/it: 3 edges/);
-    expect(() => makeClosedSolid("it", triangles, part.volume + 1)).toThrow(/it: its solid holds/);
+    const mesh = weldTriangles(triangles);
+    expect(() => assertSolid("it", mesh, part.volume)).not.toThrow();
+    expect(() => assertSolid("it", weldTriangles(triangles.slice(1)), part.volume)).toThrow(/it: .*openEdges 3$/);
+    expect(() => assertSolid("it", mesh, part.volume + 1)).toThrow(/it: its volume as modelled is/);
   });
 });
 

@@ -1,41 +1,39 @@
 // The bed block: a prism but for the recess in its bed.
 
-import { point, tessellate } from "@lamplane/geometry";
+import { line, type Outline, point, reverseOutline } from "@lamplane/geometry";
+import { levelFace, wallFace } from "@lamplane/geometry/mesh";
 import { blocksAt, type Stage, stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { bedFaces, ribs } from "./bed-faces.ts";
-import { atWidth, planarFace, rib, strip, strips, type Triangle } from "./faces.ts";
-import { polygonArea } from "./prism.ts";
+import { bedFaces, topOverBedFaces } from "./bed-faces.ts";
+import { chordArea, type PartFaces } from "./part-faces.ts";
 
 /** Faces and volume of the bed block at a stage. */
-export function bedBlock(plane: Elevation, stage: Stage): { triangles: Triangle[]; volume: number } {
+export function bedBlock(plane: Elevation, stage: Stage): PartFaces {
   const c = plane.widths.core / 2;
   const blocks = blocksAt(plane, stage);
   const { sole, blockHeel } = stageExtent(plane, stage);
   const bed = bedFaces(plane, blocks.bedChain, blocks.topOverBed, c);
+  const h = bed.half;
   const foot = blocks.bedChain[0]!.from;
   const heelFoot = point(blockHeel, sole);
-  const h = bed.half;
-  const wood = bed.topOverWood;
-  const lastWood = h > 0 ? [...ribs(wood.slice(0, -1), -c, c), rib(wood.at(-1)!, -c, -h, h, c)] : ribs(wood, -c, c);
-  const overRecess = ribs(bed.topOverRecess, -c, -h, h, c);
-  const corners = [
-    foot,
-    heelFoot,
-    ...wood,
-    ...bed.topOverRecess.slice(1),
-    ...tessellate(blocks.bedChain).reverse().slice(0, -1),
+  const soleLine = line(foot, heelFoot);
+  const heelLine = line(heelFoot, bed.topOverWood[0]!.from);
+  const outline: Outline = [
+    soleLine,
+    heelLine,
+    ...bed.topOverWood,
+    ...bed.topOverRecess,
+    ...reverseOutline(blocks.bedChain),
   ];
   return {
-    triangles: [
-      ...bed.triangles,
-      ...strip(rib(foot, -c, c), rib(heelFoot, -c, c), -c, c),
-      ...strip(rib(heelFoot, -c, c), lastWood[0]!, -c, c),
-      ...strips(lastWood, -c, c),
-      ...(h > 0 ? [...strips(overRecess, -c, -h), ...strips(overRecess, h, c)] : []),
-      ...planarFace([corners.map((p) => atWidth(p, c))]),
-      ...planarFace([[...corners].reverse().map((p) => atWidth(p, -c))]),
+    faces: [
+      ...bed.faces,
+      wallFace(soleLine, [-c, c]),
+      wallFace(heelLine, [-c, c]),
+      ...topOverBedFaces(bed, c, h > 0 ? [-c, -h, h, c] : [-c, c]),
+      levelFace([outline], c, "above"),
+      levelFace([outline], -c, "below"),
     ],
-    volume: polygonArea(corners) * 2 * c - bed.removed,
+    volume: chordArea(outline) * 2 * c - bed.removed,
   };
 }

@@ -1,94 +1,134 @@
 // The bed with its recess, as bed block and body share it: bed face with a notch, recess floor, its walls and its lower end.
-import { FAR, line, type Point, type Segment, splitAtIntersection, tessellate } from "@lamplane/geometry";
+import {
+  cosDeg,
+  FAR,
+  line,
+  type Outline,
+  type Point,
+  reverseOutline,
+  type Segment,
+  sinDeg,
+  splitAtIntersection,
+  tessellate,
+} from "@lamplane/geometry";
+import {
+  atLevel,
+  type Edge,
+  type Face,
+  levelFace,
+  placeSegment,
+  polyline,
+  reverseEdge,
+  reverseLoop,
+  type Surface,
+  unitNormal,
+  type Vec3,
+  wallFace,
+  wallFaces,
+} from "@lamplane/geometry/mesh";
 import type { Elevation } from "../elevation/elevation.ts";
 import { ironToPlane, planeToIron } from "../elevation/frame.ts";
 import { recessEdge } from "../elevation/recess.ts";
-import { atWidth, planarFace, quad, type Rib, rib, strips, type Triangle, type Vec3 } from "./faces.ts";
-import { polygonArea } from "./prism.ts";
-
-/** The open chain's corners, both ends included. */
-export const tessellateChain = (chain: readonly Segment[]): Point[] =>
-  chain.length === 0 ? [] : [...tessellate(chain), chain.at(-1)!.to];
+import { polygonArea, tessellateChain } from "./part-faces.ts";
 
 export interface BedFaces {
-  readonly triangles: Triangle[];
+  readonly faces: readonly Face[];
   /** Top of the bed block from the heel, in two: over the wood, and over the recess as far as the bed. */
-  readonly topOverWood: readonly Point[];
-  readonly topOverRecess: readonly Point[];
+  readonly topOverWood: readonly Segment[];
+  readonly topOverRecess: readonly Segment[];
   /** z of the recess's sides; 0 without a recess. */
   readonly half: number;
-  /** Wood that the recess takes, mm³. */
+  /** Wood that the recess takes, mm³, its arcs in chords. */
   readonly removed: number;
 }
 
 /** Bed and recess over a core of half width `c`. `bedChain` runs up the bed, `top` from the heel to the bed's top. */
 export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: readonly Segment[], c: number): BedFaces {
-  const bed = tessellateChain(bedChain);
-  const [shoulder, bedTop] = [bed.at(-2)!, bed.at(-1)!];
-  const { recess } = plane;
-  const below = strips(
-    bed
-      .slice(0, -1)
-      .reverse()
-      .map((p) => rib(p, -c, c)),
-    -c,
-    c,
-  );
-  if (!recess) {
-    const face = strips([rib(bedTop, -c, c), rib(shoulder, -c, c)], -c, c);
+  const { recess, frame } = plane;
+  if (!recess)
     return {
-      triangles: [...below, ...face],
-      topOverWood: tessellateChain(top),
-      topOverRecess: [bedTop],
+      faces: wallFaces(reverseOutline(bedChain), -c, c),
+      topOverWood: top,
+      topOverRecess: [],
       half: 0,
       removed: 0,
     };
-  }
+  const { from: shoulder, to: bedTop } = bedChain.at(-1)!;
   const half = recess.width / 2;
-  const deep = -plane.design.iron.thickness - recess.depth;
+  const bedLevel = -plane.design.iron.thickness;
+  const floorLevel = bedLevel - recess.depth;
   const split = splitAtIntersection(top, [
-    line(ironToPlane(plane.frame, recess.low, deep), ironToPlane(plane.frame, FAR, deep)),
+    line(ironToPlane(frame, recess.low, floorLevel), ironToPlane(frame, FAR, floorLevel)),
   ]);
   if (!split) throw new Error("the recess does not come out of the top of the bed");
-  const topOverRecess = tessellateChain(split.after);
-  const edge = tessellateChain(recessEdge(recess, planeToIron(plane.frame, bedTop).s));
-  const onBed = edge.map(({ x, y }): Vec3 => atWidth(ironToPlane(plane.frame, x, -plane.design.iron.thickness), y));
-  const onFloor = edge.map(({ x, y }): Vec3 => atWidth(ironToPlane(plane.frame, x, deep), y));
-  onBed[0] = atWidth(bedTop, -half);
-  onBed[onBed.length - 1] = atWidth(bedTop, half);
-  onFloor[0] = atWidth(topOverRecess[0]!, -half);
-  onFloor[onFloor.length - 1] = atWidth(topOverRecess[0]!, half);
-  const face = planarFace([
-    [atWidth(bedTop, -c), atWidth(shoulder, -c), atWidth(shoulder, c), atWidth(bedTop, c), ...[...onBed].reverse()],
-  ]);
-  const side = [
-    onBed[0]!,
-    onBed[1]!,
-    onFloor[1]!,
-    onFloor[0]!,
-    ...topOverRecess.slice(1, -1).map((p) => atWidth(p, -half)),
+  const edge = recessEdge(recess, planeToIron(frame, bedTop).s);
+  const onBed = recessEdgeAt(plane, edge, bedLevel, bedTop);
+  const onFloor = recessEdgeAt(plane, edge, floorLevel, split.at);
+  const surface: Surface = { kind: "plane", normal: [-sinDeg(frame.bedAngle), cosDeg(frame.bedAngle), 0] };
+  const boundary = [atLevel(bedTop, -c), atLevel(shoulder, -c), atLevel(shoulder, c), atLevel(bedTop, c)];
+  const bedLoop = [
+    ...polyline([...boundary, atLevel(bedTop, half)]),
+    ...reverseLoop(onBed),
+    ...polyline([atLevel(bedTop, -half), atLevel(bedTop, -c)]),
   ];
-  const otherSide = side.map(([x, y]): Vec3 => [x, y, half]).reverse();
-  const walls = onBed.slice(1, -2).flatMap((b, i) => quad(b, onBed[i + 2]!, onFloor[i + 2]!, onFloor[i + 1]!));
+  const floorLoop = [...onFloor, ...polyline([atLevel(split.at, half), atLevel(split.at, -half)])];
+  const side = recessSide(plane, edge, [bedLevel, floorLevel], split.after);
   return {
-    triangles: [
-      ...below,
-      ...face,
-      ...planarFace([onFloor]),
-      ...planarFace([side]),
-      ...planarFace([otherSide]),
-      ...walls,
+    faces: [
+      ...wallFaces(reverseOutline(bedChain.slice(0, -1)), -c, c),
+      { surface, loops: [bedLoop] },
+      { surface, loops: [floorLoop] },
+      levelFace([side], -half, "above"),
+      levelFace([side], half, "below"),
+      ...onBed.slice(1, -1).map((upper, i) => recessWall(upper, onFloor[i + 1]!)),
     ],
-    topOverWood: tessellateChain(split.before),
-    topOverRecess,
+    topOverWood: split.before,
+    topOverRecess: split.after,
     half,
-    removed: recessVolume(plane, edge, [bedTop, ...recessLowCorners(plane, deep), ...topOverRecess.slice(0, -1)]),
+    removed: recessVolume(plane, tessellateChain(edge), [
+      bedTop,
+      ...recessLowCorners(plane, floorLevel),
+      ...tessellate(split.after),
+    ]),
   };
 }
 
-const recessLowCorners = ({ recess, design, frame }: Elevation, deep: number): Point[] => [
+/** The recess's edge at a level of the iron's coordinates, its two ends laid on the top of the bed or the recess. */
+function recessEdgeAt({ frame, recess }: Elevation, edge: readonly Segment[], v: number, top: Point): Edge[] {
+  const place = ({ x, y }: Point): Vec3 => atLevel(ironToPlane(frame, x, v), y);
+  const axis: Vec3 = [sinDeg(frame.bedAngle), -cosDeg(frame.bedAngle), 0];
+  const half = recess!.width / 2;
+  return edge.map((segment, i) => ({
+    ...placeSegment(segment, { place, axis }),
+    ...(i === 0 ? { from: atLevel(top, -half) } : {}),
+    ...(i === edge.length - 1 ? { to: atLevel(top, half) } : {}),
+  }));
+}
+
+/** The wall of the recess's lower end between an edge on the bed and the one under it on the floor. */
+function recessWall(upper: Edge, lower: Edge): Face {
+  const loop = [upper, ...polyline([upper.to, lower.to]), reverseEdge(lower), ...polyline([lower.from, upper.from])];
+  if (upper.kind === "line")
+    return { surface: { kind: "plane", normal: unitNormal(upper.from, upper.to, lower.to) }, loops: [loop] };
+  const { centre: origin, axis, radius } = upper;
+  return { surface: { kind: "cylinder", origin, axis, radius, convex: false }, loops: [loop] };
+}
+
+/** Outline of the recess's straight side, down the bed, to the floor, up it, and back over the top. */
+function recessSide(
+  { frame }: Elevation,
+  edge: readonly Segment[],
+  [bedLevel, floorLevel]: readonly [number, number],
+  top: readonly Segment[],
+): Outline {
+  const low = edge[0]!.to.x;
+  const [onBed, onFloor] = [ironToPlane(frame, low, bedLevel), ironToPlane(frame, low, floorLevel)];
+  return [line(top.at(-1)!.to, onBed), line(onBed, onFloor), line(onFloor, top[0]!.from), ...top];
+}
+
+const recessLowCorners = ({ recess, design, frame }: Elevation, floorLevel: number): Point[] => [
   ironToPlane(frame, recess!.low, -design.iron.thickness),
-  ironToPlane(frame, recess!.low, deep),
+  ironToPlane(frame, recess!.low, floorLevel),
 ];
 
 /** Full-width prism over the recess's side, less what the cutter leaves standing in its lower corners. mm³ */
@@ -98,5 +138,21 @@ function recessVolume({ recess }: Elevation, edge: readonly Point[], side: reado
   return Math.abs(polygonArea(side)) * width - depth * standing;
 }
 
-/** Ribs of a chain: the same corners across on each. */
-export const ribs = (points: readonly Point[], ...zs: number[]): Rib[] => points.map((p) => rib(p, ...zs));
+/** Top of bed block or body from the heel to the bed: whole over the wood, in two strips beside the recess. */
+export function topOverBedFaces(
+  { topOverWood, topOverRecess, half: h }: BedFaces,
+  w: number,
+  bedTop: readonly number[],
+): Face[] {
+  const woodEnd = h > 0 ? [-w, -h, h, w] : bedTop;
+  const ends = h > 0 ? [bedTop.filter((z) => z <= -h), bedTop.filter((z) => z >= h)] : [];
+  return [
+    ...topOverWood.map((s, i) => wallFace(s, [-w, w], i === topOverWood.length - 1 ? woodEnd : [-w, w])),
+    ...ends.flatMap((end) =>
+      topOverRecess.map((s, i) => {
+        const whole = [end[0]!, end.at(-1)!];
+        return wallFace(s, whole, i === topOverRecess.length - 1 ? end : whole);
+      }),
+    ),
+  ];
+}

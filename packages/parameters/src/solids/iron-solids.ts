@@ -1,28 +1,28 @@
 // Iron, cap iron and screw's head in their place: bought, not made, so they are for pictures and never in a pack.
 
-import { circleOutline, type Outline, point } from "@lamplane/geometry";
+import { circleOutline, cosDeg, type Outline, point, sinDeg } from "@lamplane/geometry";
+import { type Face, mapFaces } from "@lamplane/geometry/mesh";
 import type { Elevation } from "../elevation/elevation.ts";
 import { ironToPlane } from "../elevation/frame.ts";
 import { capIronOutline, screwHeadOutline } from "../elevation/iron-parts.ts";
-import type { Triangle, Vec3 } from "./faces.ts";
-import { plainShape, prism } from "./prism.ts";
+import { plainShape, prism } from "./part-faces.ts";
 
 /** A bought part: its name and its faces in the plane's frame. */
 export interface BoughtPart {
   readonly name: "iron" | "cap-iron" | "cap-screw";
-  readonly triangles: readonly Triangle[];
+  readonly faces: readonly Face[];
 }
 
 /** Iron, cap iron and the screw's head, as far as the design has them. */
 export function ironSolids({ design, frame, iron }: Elevation): BoughtPart[] {
   const half = design.iron.width / 2;
   const plate = (name: BoughtPart["name"], outline: Outline | undefined): BoughtPart[] =>
-    outline ? [{ name, triangles: prism(plainShape(outline), -half, half).triangles }] : [];
-  const head = screwHeadOutline(design, frame) ? [{ name: "cap-screw" as const, triangles: screwHead() }] : [];
+    outline ? [{ name, faces: prism(plainShape(outline), -half, half).faces }] : [];
+  const head = screwHeadOutline(design, frame) ? [{ name: "cap-screw" as const, faces: screwHead() }] : [];
   return [...plate("iron", iron), ...plate("cap-iron", capIronOutline(design, frame)), ...head];
 
   /** A disc behind the iron, its axis square to the bed. */
-  function screwHead(): Triangle[] {
+  function screwHead(): Face[] {
     const { diameter, height, fromEdge } = design.capIron.screwHead;
     const back = -design.iron.thickness;
     const disc = prism(
@@ -30,10 +30,13 @@ export function ironSolids({ design, frame, iron }: Elevation): BoughtPart[] {
       back - height,
       back,
     );
-    const placed = ([s, z, v]: Vec3): Vec3 => {
-      const p = ironToPlane(frame, s, v);
-      return [p.x, p.y, -z];
-    };
-    return disc.triangles.map(([a, b, c]) => [placed(a), placed(b), placed(c)]);
+    const [c, k] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
+    return mapFaces(disc.faces, {
+      point: ([s, z, v]) => {
+        const p = ironToPlane(frame, s, v);
+        return [p.x, p.y, -z];
+      },
+      direction: ([s, z, v]) => [s * c - v * k, s * k + v * c, -z],
+    });
   }
 }

@@ -1,6 +1,15 @@
 // Every wooden part as a solid: in its place in the plane, and as it lies on the machine's table.
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import { type Transform2, transformPoint } from "@lamplane/geometry";
+import {
+  assertSolid,
+  type Face,
+  type Mesh,
+  mapVertices,
+  meshBounds,
+  subtract,
+  tessellateFaces,
+} from "@lamplane/geometry/mesh";
 import type { Drawing } from "../drawings/drawing.ts";
 import {
   bedBlockDrawing,
@@ -17,21 +26,15 @@ import { blocksAt, cheekShape, type Stage } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { bedBlock } from "./bed-block.ts";
 import { bodyShell } from "./body-shell.ts";
-import { makeClosedSolid } from "./closed-solid.ts";
 import { crossPin } from "./cross-pin.ts";
-import type { Triangle, Vec3 } from "./faces.ts";
+import { toGeom3 } from "./geom3.ts";
 import type { Part } from "./part.ts";
-import { plainShape, prism } from "./prism.ts";
+import { type PartFaces, plainShape, prism } from "./part-faces.ts";
 
-interface MadePart {
-  readonly triangles: readonly Triangle[];
-  readonly volume: number;
-}
-
-/** Faces of one wooden part in its place: for pictures, which need no gate and no place on a table. */
-export interface PartFaces {
-  readonly name: Part["name"];
-  readonly triangles: readonly Triangle[];
+/** Exact faces of one part, in place. */
+export interface NamedFaces {
+  readonly name: string;
+  readonly faces: readonly Face[];
 }
 
 /** Every wooden part at a stage, in the order in which they are made: its faces in place and their volume. */
@@ -51,8 +54,13 @@ function makePartFaces(plane: Elevation, stage: Stage) {
 }
 
 /** The same faces that `partsOf` makes its solids of, in place. */
-export const partFaces = (plane: Elevation, stage: Stage): PartFaces[] =>
-  Object.entries(makePartFaces(plane, stage)).map(([name, { triangles }]) => ({ name, triangles }));
+export const partFaces = (plane: Elevation, stage: Stage): NamedFaces[] =>
+  Object.entries(makePartFaces(plane, stage)).map(([name, { faces }]) => ({ name, faces }));
+
+/** The faces that `bodySolid` makes its solid of, in place. */
+export const bodyFaces = (plane: Elevation, stage: Exclude<Stage, "blank">): Face[] => [
+  ...bodyShell(plane, stage).faces,
+];
 
 /** All parts at a stage, in the order in which they are made. */
 export function partsOf(plane: Elevation, stage: Stage): Part[] {
@@ -92,51 +100,44 @@ export interface BodySolid {
 
 /** The finished or glued body as one closed solid. */
 export function bodySolid(plane: Elevation, stage: Exclude<Stage, "blank">): BodySolid {
-  const { triangles, volume } = bodyShell(plane, stage);
-  const stood = moveToTable(mapTriangles(triangles, ([x, y, z]) => [x, -z, y]));
-  return { solid: makeClosedSolid("body", triangles, volume), onSole: makeClosedSolid("body", stood, volume), volume };
+  const made = bodyShell(plane, stage);
+  const mesh = makeMesh("body", made);
+  const onSole = moveToTable(mapVertices(mesh, ([x, y, z]) => [x, -z, y]));
+  return { solid: toGeom3(mesh), onSole: toGeom3(onSole), volume: made.volume };
 }
 
 /** A mirrored place is a half turn over in space: x and z both change sign, so the solid stays right side out. */
-function makePart(name: string, made: MadePart, transform: Transform2, drawing: Drawing): Part {
-  const inPlace = makeClosedSolid(name, made.triangles, made.volume);
-  const turned = mapTriangles(made.triangles, ([x, y, z]) => {
+function makePart(name: string, made: PartFaces, transform: Transform2, drawing: Drawing): Part {
+  const mesh = makeMesh(name, made);
+  const turned = mapVertices(mesh, ([x, y, z]) => {
     const p = transformPoint({ x, y }, transform);
     return [p.x, p.y, transform.mirrored ? -z : z];
   });
-  return {
-    name,
-    inPlace,
-    lying: makeClosedSolid(name, moveToTable(turned), made.volume),
-    volume: made.volume,
-    drawing,
-  };
+  return { name, inPlace: toGeom3(mesh), lying: toGeom3(moveToTable(turned)), volume: made.volume, drawing };
 }
 
 /** The pin lies on its flat, its length along x. */
-function makeCrossPinPart(plane: Elevation, made: MadePart): Part {
+function makeCrossPinPart(plane: Elevation, made: PartFaces): Part {
+  const name = "cross-pin";
+  const mesh = makeMesh(name, made);
   const turn = -(plane.frame.bedAngle + plane.design.wedge.angle);
-  const turned = mapTriangles(made.triangles, ([x, y, z]) => {
+  const turned = mapVertices(mesh, ([x, y, z]) => {
     const p = transformPoint({ x, y }, { turn });
     return [z, p.x, p.y];
   });
-  const lying = makeClosedSolid("cross-pin", moveToTable(turned), made.volume);
-  return {
-    name: "cross-pin",
-    inPlace: makeClosedSolid("cross-pin", made.triangles, made.volume),
-    lying,
-    volume: made.volume,
-    drawing: crossPinDrawing(plane),
-  };
+  const drawing = crossPinDrawing(plane);
+  return { name, inPlace: toGeom3(mesh), lying: toGeom3(moveToTable(turned)), volume: made.volume, drawing };
 }
 
-const mapTriangles = (triangles: readonly Triangle[], move: (p: Vec3) => Vec3): Triangle[] =>
-  triangles.map(([a, b, c]) => [move(a), move(b), move(c)]);
+/** The part's mesh, through the gate. */
+function makeMesh(name: string, { faces, volume }: PartFaces): Mesh {
+  const mesh = tessellateFaces(faces);
+  assertSolid(name, mesh, volume);
+  return mesh;
+}
 
 /** Shifted so that the lowest corner of its box lies at 0, 0, 0. */
-function moveToTable(triangles: readonly Triangle[]): Triangle[] {
-  const low = ([0, 1, 2] as const).map((k) =>
-    triangles.reduce((m, t) => Math.min(m, t[0][k], t[1][k], t[2][k]), Number.POSITIVE_INFINITY),
-  );
-  return mapTriangles(triangles, ([x, y, z]) => [x - low[0]!, y - low[1]!, z - low[2]!]);
+function moveToTable(mesh: Mesh): Mesh {
+  const { min } = meshBounds(mesh);
+  return mapVertices(mesh, (p) => subtract(p, min));
 }

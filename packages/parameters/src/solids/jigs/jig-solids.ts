@@ -1,15 +1,12 @@
 // The jigs as solids: as they lie on the printer's table, and standing where they are used.
-import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
+import { assertSolid, joinMeshes, type Mesh, mapVertices, meshBounds, tessellateFaces } from "@lamplane/geometry/mesh";
 import type { Drawing } from "../../drawings/drawing.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { applyPose, type JigName, type JigPlan } from "../../jigs/jig.ts";
 import { jigPlans } from "../../jigs/jigs.ts";
-import { makeClosedSolid } from "../closed-solid.ts";
-import type { Triangle, Vec3 } from "../faces.ts";
-import { meshPrintedBody } from "./printed-body.ts";
-
-const { geom3, poly3 } = modeling.geometries;
+import { toGeom3 } from "../geom3.ts";
+import { printedBody } from "./printed-body.ts";
 
 export interface Jig {
   /** Kebab-case, which is also its file's name: "bed-gauge". */
@@ -38,16 +35,19 @@ export const planeJigs = (plane: Elevation): Jig[] => jigPlans(plane).map(makeJi
 /** One jig from its plan. */
 export function makeJig(plan: JigPlan): Jig {
   const { name, title, bodies, drawing, registersAgainst, use, printed } = plan;
-  const made = bodies.map((body) => ({ body, ...meshPrintedBody(body) }));
+  const made = bodies.map((body) => {
+    const { faces, volume, reads } = printedBody(body);
+    return { body, mesh: tessellateFaces(faces), volume, reads };
+  });
   const volume = made.reduce((sum, { volume }) => sum + volume, 0);
-  const triangles = made.flatMap((m) => m.triangles);
-  const standing = made.flatMap(({ body, triangles }) => mapTriangles(triangles, (p) => applyPose(body.pose, p)));
+  const mesh = joinMeshes(made.map((m) => m.mesh));
+  assertSolid(name, mesh, volume);
+  const standing = joinMeshes(made.map((m) => mapVertices(m.mesh, (p) => applyPose(m.body.pose, p))));
   return {
     name,
     title,
-    lying: makeClosedSolid(name, moveToTable(triangles), volume),
-    // The same corners moved by the same sums: what closes lying closes standing.
-    inUse: geom3.create(standing.map((t) => poly3.create(t as never))),
+    lying: toGeom3(moveToTable(mesh)),
+    inUse: toGeom3(standing),
     volume,
     shells: bodies.length,
     reads: made.flatMap((m) => m.reads),
@@ -58,13 +58,8 @@ export function makeJig(plan: JigPlan): Jig {
   };
 }
 
-const mapTriangles = (triangles: readonly Triangle[], move: (p: Vec3) => Vec3): Triangle[] =>
-  triangles.map(([a, b, c]) => [move(a), move(b), move(c)]);
-
 /** Shifted along the table so that the lowest corner of its box lies at 0, 0, 0. */
-function moveToTable(triangles: readonly Triangle[]): Triangle[] {
-  const low = ([0, 1] as const).map((k) =>
-    triangles.reduce((m, t) => Math.min(m, t[0][k], t[1][k], t[2][k]), Number.POSITIVE_INFINITY),
-  );
-  return mapTriangles(triangles, ([x, y, z]) => [x - low[0]!, y - low[1]!, z]);
+function moveToTable(mesh: Mesh): Mesh {
+  const [x0, y0] = meshBounds(mesh).min;
+  return mapVertices(mesh, ([x, y, z]) => [x - x0, y - y0, z]);
 }

@@ -1,9 +1,8 @@
 // A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
-import { type Outline, type Point, point, reverseOutline, tessellate } from "@lamplane/geometry";
+import { line, type Outline, type Point, point, reverseOutline, tessellate } from "@lamplane/geometry";
+import { atLevel, type Face, levelFace, polygonLoop, unitNormal, type Vec3, wallFaces } from "@lamplane/geometry/mesh";
 import { INSIDE_FACE, type JigBody, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
-import { atWidth, quad, type Triangle } from "../faces.ts";
-import { polygonArea, prismWalls } from "../prism.ts";
-import { flatFace } from "./flat-face.ts";
+import { polygonArea } from "../part-faces.ts";
 import { type LabelLayout, layOutLabels } from "./label.ts";
 import { isInsideRing } from "./lettering.ts";
 import { distanceToSide } from "./level-lines.ts";
@@ -17,8 +16,8 @@ interface Ring {
   readonly chamfer: number;
 }
 
-export interface PrintedMesh {
-  readonly triangles: Triangle[];
+export interface PrintedBody {
+  readonly faces: readonly Face[];
   readonly volume: number;
   /** What can be read on it, line by line. */
   readonly reads: readonly string[];
@@ -28,7 +27,7 @@ export interface PrintedMesh {
  * Faces and volume of a body as it lies, its lower face at z = 0, and what is readable on it.
  * @throws Error (our bug) where its labels find no room, or a letter stands out of its face
  */
-export function meshPrintedBody(body: JigBody): PrintedMesh {
+export function printedBody(body: JigBody): PrintedBody {
   const { rings, label } = letterPlate(body);
   const risers = body.risers.map(({ outline, height }) => ({ points: tessellate(outline), height }));
   const top = body.thickness;
@@ -36,15 +35,19 @@ export function meshPrintedBody(body: JigBody): PrintedMesh {
   assertInside(rings, inner);
   const low = rings.map(({ points, chamfer }) => offsetRing(points, chamfer));
   return {
-    triangles: [
-      ...flatFace(low, 0, "below"),
+    faces: [
+      levelFace(low.map(ringOutline), 0, "below"),
       ...rings.flatMap(({ points, chamfer }, i) => chamferFaces(low[i]!, points, chamfer)),
-      ...rings.flatMap(({ points, chamfer }) => prismWalls(points, chamfer, top)),
-      ...flatFace([...rings.map((ring) => ring.points), ...inner], top, "above"),
+      ...rings.flatMap(({ points, chamfer }) => wallFaces(ringOutline(points), chamfer, top)),
+      levelFace(
+        [...rings.map((ring) => ring.points), ...inner.map((ring) => [...ring].reverse())].map(ringOutline),
+        top,
+        "above",
+      ),
       ...label.pieces.flatMap((piece) => letterFaces(piece, top)),
       ...risers.flatMap(({ points, height }) => [
-        ...prismWalls(points, top, top + height),
-        ...flatFace([points], top + height, "above"),
+        ...wallFaces(ringOutline(points), top, top + height),
+        levelFace([ringOutline(points)], top + height, "above"),
       ]),
     ],
     volume:
@@ -82,24 +85,41 @@ const ENOUGH_LETTERS = 0.7;
 type Piece = LabelLayout["pieces"][number];
 
 /** Floor of a letter, its walls, and the tops of what stands within it. */
-function letterFaces({ boundary, counters }: Piece, top: number): Triangle[] {
+function letterFaces({ boundary, counters }: Piece, top: number): Face[] {
   const floor = top - SUNK;
+  const rings = [boundary, ...counters].map(ringOutline);
   return [
-    ...flatFace([boundary, ...counters], floor, "above"),
-    ...[boundary, ...counters].flatMap((ring) => prismWalls([...ring].reverse(), floor, top)),
-    ...counters.flatMap((ring) => flatFace([ring], top, "above")),
+    levelFace(rings, floor, "above"),
+    ...rings.flatMap((ring) => wallFaces(reverseOutline(ring), floor, top)),
+    ...counters.map((ring) => levelFace([ringOutline([...ring].reverse())], top, "above")),
   ];
 }
 
 const pieceArea = ({ boundary, counters }: Piece): number =>
   polygonArea(boundary) + counters.reduce((sum, ring) => sum + polygonArea(ring), 0);
 
-/** Sloping faces from the ring at the table up to the ring at its full size. */
-const chamferFaces = (low: readonly Point[], ring: readonly Point[], height: number): Triangle[] =>
+/** Sloping faces from the ring at the table up to the ring at its full size; where a short side turns round on the way, two triangles. */
+const chamferFaces = (low: readonly Point[], ring: readonly Point[], height: number): Face[] =>
   ring.flatMap((p, i) => {
-    const j = (i + 1) % ring.length;
-    return quad(atWidth(low[i]!, 0), atWidth(low[j]!, 0), atWidth(ring[j]!, height), atWidth(p, height));
+    const [q, lowP, lowQ] = [ring[(i + 1) % ring.length]!, low[i]!, low[(i + 1) % ring.length]!];
+    const [a, b] = [atLevel(lowP, 0), atLevel(lowQ, 0)];
+    const [c, d] = [atLevel(q, height), atLevel(p, height)];
+    const turns = (q.x - p.x) * (lowQ.x - lowP.x) + (q.y - p.y) * (lowQ.y - lowP.y) < 0;
+    const facets = turns
+      ? [
+          [a, b, c],
+          [a, c, d],
+        ]
+      : [[a, b, c, d]];
+    return facets.map((corners): Face => {
+      const [first, second, third] = corners as [Vec3, Vec3, Vec3];
+      return { surface: { kind: "plane", normal: unitNormal(first, second, third) }, loops: [polygonLoop(corners)] };
+    });
   });
+
+/** A ring of corners as an outline; no corner is dropped, however near the next. */
+const ringOutline = (points: readonly Point[]): Outline =>
+  points.map((p, i) => line(p, points[(i + 1) % points.length]!));
 
 /** What a ring adds to the plate's volume: a chamfer's area runs as the square of its height, which Simpson's rule sums exactly. */
 function ringVolume({ points, chamfer }: Ring, low: readonly Point[], top: number): number {

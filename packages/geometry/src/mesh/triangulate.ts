@@ -1,24 +1,21 @@
-// A level face between rings as triangles: every corner stays a corner, however many lie in line, and no triangle is needlessly thin.
+// A flat area between rings as triangles: every corner stays a corner, however many lie in line, and no triangle is needlessly thin.
 
-import type { Point } from "@lamplane/geometry";
 import cdt2d from "cdt2d";
-import { atWidth, type Triangle } from "../faces.ts";
+import type { Point } from "../outline.ts";
 
-type Numbers = [number, number, number];
+/** Three corners by their numbers, counter-clockwise. */
+export type Numbers = [number, number, number];
 
 /**
- * Triangles of the face within the rings (an odd number of them round it).
- * @param z height of the face, mm
- * @param outside the side on which the solid is not
+ * Triangles of the area within rings of points (an odd number of them round it), each ring by the numbers of its points.
  * @see L. P. Chew, "Constrained Delaunay triangulations", Algorithmica 4 (1989)
  */
-export function flatFace(rings: readonly (readonly Point[])[], z: number, outside: "above" | "below"): Triangle[] {
-  const points = rings.flat();
-  const edges: [number, number][] = [];
-  for (const ring of rings) {
-    const first = edges.length;
-    for (const i of ring.keys()) edges.push([first + i, first + ((i + 1) % ring.length)]);
+export function triangulate(points: readonly Point[], rings: readonly (readonly number[])[]): Numbers[] {
+  if (rings.length === 1 && rings[0]!.length <= 4) {
+    const simple = triangulateSmall(points, rings[0]!);
+    if (simple) return simple;
   }
+  const edges = rings.flatMap((ring) => ring.map((k, i): [number, number] => [k, ring[(i + 1) % ring.length]!]));
   // The library's own refinement sums exactly, which takes ten times as long; only its triangulation need be exact.
   const raw = cdt2d(
     points.map(({ x, y }) => [x, y] as const),
@@ -28,10 +25,25 @@ export function flatFace(rings: readonly (readonly Point[])[], z: number, outsid
   const turned = raw.map(
     ([a, b, c]): Numbers => (twiceArea(points[a]!, points[b]!, points[c]!) > 0 ? [a, b, c] : [a, c, b]),
   );
-  return flipToDelaunay(points, turned, edges).map(([a, b, c]): Triangle => {
-    const [p, q, r] = [atWidth(points[a]!, z), atWidth(points[b]!, z), atWidth(points[c]!, z)];
-    return outside === "above" ? [p, q, r] : [p, r, q];
-  });
+  return flipToDelaunay(points, turned, edges);
+}
+
+/** A triangle, or four corners that are convex; undefined for what needs more thought. */
+function triangulateSmall(points: readonly Point[], ring: readonly number[]): Numbers[] | undefined {
+  const [a, b, c, d] = ring as [number, number, number, number?];
+  if (d === undefined) return [[a, b, c]];
+  const [p, q, r, s] = [a, b, c, d].map((k) => points[k]!) as [Point, Point, Point, Point];
+  const corners = [twiceArea(p, q, r), twiceArea(q, r, s), twiceArea(r, s, p), twiceArea(s, p, q)];
+  if (!corners.every((area) => area > 0)) return undefined;
+  return shouldFlip(p, r, s, q)
+    ? [
+        [a, b, d],
+        [b, c, d],
+      ]
+    : [
+        [a, b, c],
+        [a, c, d],
+      ];
 }
 
 const twiceArea = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);

@@ -1,0 +1,105 @@
+// A list of exact faces → the mesh that stands for it: arcs in chords, each edge cut once for both faces that meet in it.
+import { CHORD_ERROR, chordCount } from "../outline.ts";
+import { cosDeg, sinDeg } from "../trig.ts";
+import { type ArcEdge, type Edge, type Face, type Loop, type PlaneSurface, reverseEdge } from "./face.ts";
+import type { Mesh } from "./mesh.ts";
+import { triangulate } from "./triangulate.ts";
+import { add, cross, dot, scale, subtract, type Vec3 } from "./vectors.ts";
+import { VertexTable } from "./vertex-table.ts";
+
+/** Mesh of a face list. Corners in the middle of a straight side stay corners, so that neighbours close to the last bit. */
+export function tessellateFaces(faces: readonly Face[], chordError = CHORD_ERROR): Mesh {
+  const edges = new EdgeTable(chordError);
+  const indices = faces.flatMap(({ surface, loops }) =>
+    surface.kind === "plane" ? planeTriangles(surface, loops, edges) : cylinderTriangles(loops, edges),
+  );
+  return { positions: edges.vertices.positions(), indices: Uint32Array.from(indices) };
+}
+
+/** Points of an arc from its first to its last, both included. */
+export function tessellateArc({ from, to, centre, axis, radius, sweep }: ArcEdge, chordError = CHORD_ERROR): Vec3[] {
+  const chords = chordCount(radius, sweep, chordError);
+  const spoke = subtract(from, centre);
+  const square = cross(axis, spoke);
+  return Array.from({ length: chords + 1 }, (_, i): Vec3 => {
+    if (i === 0 || i === chords) return i === 0 ? from : to;
+    const turn = (sweep * i) / chords;
+    return add(centre, add(scale(spoke, cosDeg(turn)), scale(square, sinDeg(turn))));
+  });
+}
+
+/** Vertices along edges, the same ones whichever way an edge is run. */
+class EdgeTable {
+  readonly vertices = new VertexTable();
+  readonly #chordError: number;
+  readonly #arcs = new Map<string, readonly number[]>();
+
+  constructor(chordError: number) {
+    this.#chordError = chordError;
+  }
+
+  /** Vertices from the edge's first to its last, both included. */
+  along(edge: Edge): readonly number[] {
+    const [first, last] = [this.vertices.numberOf(...edge.from), this.vertices.numberOf(...edge.to)];
+    if (edge.kind === "line") return [first, last];
+    const known = this.#arcs.get(arcKey(first, last, edge));
+    if (known) return known;
+    const back = reverseEdge(edge) as ArcEdge;
+    // Counter-clockwise whichever way it is run, so that arcs over each other are cut at the very same places.
+    const isForward = turnOf(edge) > 0;
+    const made = tessellateArc(isForward ? edge : back, this.#chordError).map((p) => this.vertices.numberOf(...p));
+    this.#arcs.set(arcKey(first, last, edge), isForward ? made : [...made].reverse());
+    this.#arcs.set(arcKey(last, first, back), isForward ? [...made].reverse() : made);
+    return this.#arcs.get(arcKey(first, last, edge))!;
+  }
+}
+
+/** Two arcs between the same ends differ in the side to which they bulge. */
+const arcKey = (first: number, last: number, edge: ArcEdge): string => `${first},${last},${turnOf(edge)}`;
+
+/** Whether an arc turns counter-clockwise, +1, or clockwise, −1, about its axis pointed one way. */
+const turnOf = ({ axis, sweep }: ArcEdge): number =>
+  Math.sign(sweep) * Math.sign(axis.find((k) => Math.abs(k) > 1e-6) ?? 1);
+
+/** A plane seen from outside, in two of its three coordinates as they stand: points that lie in line stay in line. */
+function planeTriangles({ normal }: PlaneSurface, loops: readonly Loop[], edges: EdgeTable): number[] {
+  const rings = loops.map((loop) => loop.flatMap((edge) => edges.along(edge).slice(0, -1)));
+  const numbers = rings.flat();
+  const positions = numbers.map((n) => edges.vertices.at(n));
+  const largest = [0, 1, 2].reduce((best, k) => (Math.abs(normal[k]!) > Math.abs(normal[best]!) ? k : best), 0);
+  const [u, v] = [(largest + 1) % 3, (largest + 2) % 3] as [0 | 1 | 2, 0 | 1 | 2];
+  const turned = normal[largest]! < 0;
+  const points = positions.map((p) => (turned ? { x: p[v], y: p[u] } : { x: p[u], y: p[v] }));
+  let first = 0;
+  const local = rings.map((ring) => ring.map(() => first++));
+  return triangulate(points, local).flatMap((triangle) => triangle.map((k) => numbers[k]!));
+}
+
+/** Rulings along the axis from arc to arc, a strip between each two. */
+function cylinderTriangles([loop]: readonly Loop[], edges: EdgeTable): number[] {
+  const start = loop!.findIndex((edge) => edge.kind === "arc");
+  const around = [...loop!.slice(start), ...loop!.slice(0, start)];
+  const back = around.findIndex((edge, i) => i > 0 && edge.kind === "arc");
+  const near = edges.along(around[0]!);
+  const far = [...edges.along(around[back]!)].reverse();
+  if (near.length !== far.length) throw new Error("a cylinder's arcs are cut into different numbers of chords");
+  const between = (lines: readonly Edge[]) => lines.slice(1).map((edge) => edges.along(edge)[0]!);
+  const rulings = near.map((n, i) => [n, far[i]!]);
+  rulings[0]!.splice(1, 0, ...between(around.slice(back + 1)).reverse());
+  rulings.at(-1)!.splice(1, 0, ...between(around.slice(1, back)));
+  const { axis } = around[0] as ArcEdge;
+  const height = (n: number) => Math.abs(dot(subtract(edges.vertices.at(n), around[0]!.from), axis));
+  return rulings.slice(1).flatMap((ruling, i) => strip(rulings[i]!, ruling, height));
+}
+
+/** Triangles between two rulings: each has one side on one of them and its point on the other, so none is flat. */
+function strip(as: readonly number[], bs: readonly number[], height: (n: number) => number): number[] {
+  const triangles: number[] = [];
+  const next = (ruling: readonly number[], i: number) => (i < ruling.length ? height(ruling[i]!) : Infinity);
+  let [i, j] = [0, 0];
+  while (i < as.length - 1 || j < bs.length - 1) {
+    triangles.push(as[i]!, bs[j]!);
+    triangles.push(next(bs, j + 1) <= next(as, i + 1) ? bs[++j]! : as[++i]!);
+  }
+  return triangles;
+}
