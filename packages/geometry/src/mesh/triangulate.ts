@@ -22,9 +22,9 @@ export function triangulate(points: readonly Point[], rings: readonly (readonly 
     edges,
     { exterior: false, delaunay: false },
   );
-  const turned = raw.map(
-    ([a, b, c]): Numbers => (twiceArea(points[a]!, points[b]!, points[c]!) > 0 ? [a, b, c] : [a, c, b]),
-  );
+  // All run the same way; which way, their sum says: a triangle whose corners lie in line has no sign of its own.
+  const sum = raw.reduce((area, [a, b, c]) => area + twiceArea(points[a]!, points[b]!, points[c]!), 0);
+  const turned = raw.map(([a, b, c]): Numbers => (sum > 0 ? [a, b, c] : [a, c, b]));
   return flipToDelaunay(points, turned, edges);
 }
 
