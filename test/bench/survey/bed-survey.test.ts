@@ -12,6 +12,7 @@ import {
 import { BED, type BedForm, diagonalOf, gapsOf, heightsOf, PLACEMENTS, randomBetween, seededUniform } from "./beds.ts";
 
 const SEEDS = Array.from({ length: 400 }, (_, seed) => seed);
+const FEEL = 0.005;
 const FLAT: BedForm = { along: 0, across: 0, twist: 0 };
 
 const someShape = (random: () => number): BedForm => ({
@@ -86,7 +87,7 @@ describe("ranges hold the truth as often as they say", () => {
     const surveys = SEEDS.map((seed) => {
       const random = seededUniform(seed);
       const shape = someShape(random);
-      return { shape, curvature: bedCurvature(read(shape, random), BED) };
+      return { shape, curvature: bedCurvature(read(shape, random), BED, FEEL) };
     });
     return DIRECTIONS.map((direction) => {
       const held = surveys.filter(({ shape, curvature }) =>
@@ -130,12 +131,12 @@ describe("ranges hold the truth as often as they say", () => {
       }),
     });
     const contradicting = (i: number) => (i === 7 ? 0.1 : 0);
-    const told = bedCurvature(shifted(contradicting), BED);
+    const told = bedCurvature(shifted(contradicting), BED, FEEL);
     expect(told.fit.allWithin).toBe(false);
     const random = seededUniform(9);
     for (let run = 0; run < 200; run++) {
       const off = shifted((i) => contradicting(i) + (random() < 0.5 ? -0.01 : 0.01));
-      const { hollow } = bedCurvature(off, BED).sagitta([1, 0])!;
+      const { hollow } = bedCurvature(off, BED, FEEL).sagitta([1, 0])!;
       expect(within(hollow, told.sagitta([1, 0])!.certain)).toBe(true);
     }
   });
@@ -144,7 +145,7 @@ describe("ranges hold the truth as often as they say", () => {
     const held = percent((seed) => {
       const random = seededUniform(seed);
       const shape = someShape(random);
-      const curvature = bedCurvature(heightsOf(shape, 0.01, random), BED);
+      const curvature = bedCurvature(heightsOf(shape, 0.01, random), BED, FEEL);
       return DIRECTIONS.every((direction) =>
         within(truth(shape, direction), curvature.sagitta(direction)!.likelyAnywhere),
       );

@@ -111,6 +111,71 @@ export function gapsOf(
   return { units: "mm", straightedges, heights: [] };
 }
 
+/** The blank sheet's five: up the middle, across near tip and top, both diagonals. */
+export const FIVE_PLACEMENTS: readonly (readonly [BedPoint, BedPoint])[] = [1, 3, 5, 6, 7].map((i) => PLACEMENTS[i]!);
+
+/** How a gap is misjudged: normal, or evenly up to √3 standard deviations. */
+export type Noise = "normal" | "even";
+
+/** A usual set of leaves, mm; beyond them in steps of 0.05, by leaves laid together. Common practice, no published source. */
+const LEAVES = [0, 0.02, 0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.12, 0.15];
+const BEYOND = 0.05;
+
+/**
+ * Five stations a placement under a straightedge that lies on two of them, an edge of the bed's upper hull. Their gap is 0 exactly; every other one is misjudged by `feel`, two standard deviations.
+ */
+export function feeledGaps(
+  shape: BedForm,
+  feel: number,
+  noise: Noise,
+  random: () => number,
+  placements = FIVE_PLACEMENTS,
+): SurveyReadings {
+  const straightedges = placements.map(([from, to]) => {
+    const shares = [0, 0.25, 0.5, 0.75, 1];
+    const places = shares.map((share) => ({
+      along: from.along + share * (to.along - from.along),
+      across: from.across + share * (to.across - from.across),
+    }));
+    const bed = places.map((place) => heightOf(shape, place));
+    const [one, two] = restingStations(bed, random);
+    const slope = (bed[two]! - bed[one]!) / (shares[two]! - shares[one]!);
+    const gaps = places.map((place, i) => {
+      const gap = bed[one]! + slope * (shares[i]! - shares[one]!) - bed[i]!;
+      const felt = i === one || i === two ? 0 : Math.max(0, gap + (feel / 2) * deviate(noise, random));
+      return leafReading(place, felt);
+    });
+    return { from, to, gaps };
+  });
+  return { units: "mm", straightedges, heights: [] };
+}
+
+/** The ends of a hollow line; two neighbours of a humped one, any two, as it rocks and is held somewhere. */
+function restingStations(bed: readonly number[], random: () => number): readonly [number, number] {
+  const last = bed.length - 1;
+  const isHollow = bed[0]! + bed[last]! >= 2 * bed[last / 2]! - 1e-12;
+  if (isHollow) return [0, last];
+  const one = Math.floor(random() * last);
+  return [one, one + 1];
+}
+
+/** Mean 0 and standard deviation 1. Normal by the central limit of twelve. */
+function deviate(noise: Noise, random: () => number): number {
+  if (noise === "even") return Math.sqrt(3) * (2 * random() - 1);
+  let sum = -6;
+  for (let i = 0; i < 12; i++) sum += random();
+  return sum;
+}
+
+function leafReading(place: BedPoint, gap: number): BoundedReading {
+  const refused = LEAVES.findIndex((leaf) => leaf > gap + 1e-9);
+  if (refused < 0) {
+    const low = Math.floor(gap / BEYOND + 1e-9) * BEYOND;
+    return { place, low, high: low + BEYOND, line: 1, column: 1 };
+  }
+  return { place, low: LEAVES[refused - 1]!, high: LEAVES[refused]!, line: 1, column: 1 };
+}
+
 function feeler(place: BedPoint, gap: number, leaf: number): BoundedReading {
   const fits = Math.floor(toMillimetres(gap, "mm") / leaf + 1e-9) * leaf;
   return { place, low: fits, high: fits + leaf, line: 1, column: 1 };

@@ -1,9 +1,8 @@
 // What no true reading allows the bed to be: ranges by linear programming, along, across and on both diagonals.
 
 import type { Interval } from "@lamplane/geometry/numerics";
-import { reachableRange } from "@lamplane/geometry/numerics";
-import type { Equation } from "./bed-equations.ts";
 import { type Direction, sagittaWeights } from "./direction.ts";
+import { type FeasibleCurves, rangeOf } from "./feasible-curves.ts";
 
 /** Ranges of the sagitta, mm; absent where the readings do not tell it, or contradict each other. */
 export interface CertainRanges {
@@ -13,19 +12,14 @@ export interface CertainRanges {
   readonly falling: Interval | undefined;
 }
 
-/** @param told whether the readings tell a direction at all */
+/** @param isDetermined whether the readings tell a direction at all */
 export function certainRanges(
-  equations: readonly Equation[],
+  curves: FeasibleCurves,
   isDetermined: (direction: Direction) => boolean,
 ): CertainRanges {
-  const rows = equations.map(({ row }) => row);
-  const readings = equations.map(({ reading }) => reading);
-  const rangeOf = (direction: Direction): Interval | undefined => {
-    if (!isDetermined(direction)) return;
-    const aim = [...rows[0]!.slice(3).map(() => 0), ...sagittaWeights(direction)];
-    return reachableRange(aim, rows, readings);
-  };
-  return { along: rangeOf([1, 0]), across: rangeOf([0, 1]), rising: rangeOf([1, 1]), falling: rangeOf([1, -1]) };
+  const range = (direction: Direction) =>
+    isDetermined(direction) ? rangeOf(curves, sagittaWeights(direction)) : undefined;
+  return { along: range([1, 0]), across: range([0, 1]), rising: range([1, 1]), falling: range([1, -1]) };
 }
 
 /**
