@@ -65,7 +65,7 @@ describe("the text of a survey", () => {
       Missing: no reading tells the curve across the bed: read three stations or more on a line from left to right.
       Missing: no reading tells the wind of the bed: read three stations or more on each diagonal.
       Over the bed's whole extent, with the 95 % range (hollow +, hump -):
-        along: straight 0.000 mm (-0.020 to +0.020)
+        along: straight 0.000 mm (-0.028 to +0.028)
       3 readings, none to spare, so nothing checks them; ranges from the readings' own error."
     `);
   });

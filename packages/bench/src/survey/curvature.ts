@@ -3,9 +3,9 @@
 import { EPSILON } from "@lamplane/geometry";
 import { around, dotProduct, hull, type Interval, type Solution, solveLeastSquares } from "@lamplane/geometry/numerics";
 import { type Equation, toCentred } from "./bed-equations.ts";
-import { certainRangeIn, certainRanges } from "./certain-range.ts";
+import { certainRanges } from "./certain-range.ts";
 import { type Direction, sagittaWeights } from "./direction.ts";
-import { feasibleCurves } from "./feasible-curves.ts";
+import { feasibleCurves, isFeasible } from "./feasible-curves.ts";
 import { assessFit, type Fit } from "./fit.ts";
 import type { Bed, BedPoint, SurveyReadings } from "./readings.ts";
 
@@ -61,8 +61,8 @@ export function bedCurvature(readings: SurveyReadings, bed: Bed, feel: number): 
   );
   const [a, b, c] = solution.unknowns.slice(-3);
   const told = (direction: Direction) => isDetermined(solution, direction);
-  const ranges = certainRanges(curves, told);
-  const explained = Object.values(ranges).some((range) => range !== undefined);
+  const certainRange = certainRanges(curves, told);
+  const explained = isFeasible(curves.equations, curves.ranges);
   const allWithin = explained && curves.misread <= MISREAD_AT_MOST * feel + EPSILON;
   const { inOneDirection, inAllDirections, ...fit } = assessFit(equations, solution, deviations, allWithin);
   const byGaps = readings.straightedges.length > 0;
@@ -73,7 +73,7 @@ export function bedCurvature(readings: SurveyReadings, bed: Bed, feel: number): 
       if (!told(direction)) return;
       const hollow = dotProduct(sagittaWeights(direction), [a!, b!, c!]);
       const { error, worst } = errorsOf(solution, direction);
-      const certain = certainRangeIn(ranges, direction) ?? around(hollow, worst);
+      const certain = certainRange(direction) ?? around(hollow, worst);
       const likely = (reach: number) =>
         byGaps ? hull(certain, around(hollow, 0)) : around(hollow, reach * error);
       return {

@@ -77,7 +77,8 @@ function leastMisread(equations: readonly Equation[], feel: number): number {
   return enough;
 }
 
-const isFeasible = (equations: readonly Equation[], ranges: readonly Interval[]) =>
+/** Whether some unknowns keep every equation within its range. */
+export const isFeasible = (equations: readonly Equation[], ranges: readonly Interval[]) =>
   reachableRange(
     equations[0]!.row.map(() => 0),
     equations.map(({ row }) => row),
