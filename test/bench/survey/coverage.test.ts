@@ -38,8 +38,7 @@ const bowl =
     return { along: along * shrink, across: across * shrink, twist: twist * shrink };
   };
 /** One in three is flat; the others hollow by no more than six tenths of the limit. */
-const good: Draw = (random) =>
-  random() < 1 / 3 ? { along: 0, across: 0, twist: 0 } : bowl(0.6 * LIMIT)(random);
+const good: Draw = (random) => (random() < 1 / 3 ? { along: 0, across: 0, twist: 0 } : bowl(0.6 * LIMIT)(random));
 /** Hollow over the limit by up to half of it, on some line. */
 const tooHollow: Draw = (random) => {
   const form = bowl(LIMIT)(random);

@@ -16,10 +16,7 @@ const KNOTS = [0, 0.5, 1] as const;
  * third range too wide.
  * @param isDetermined whether the readings tell a direction at all
  */
-export function certainRanges(
-  curves: FeasibleCurves,
-  isDetermined: (direction: Direction) => boolean,
-): CertainRange {
+export function certainRanges(curves: FeasibleCurves, isDetermined: (direction: Direction) => boolean): CertainRange {
   const solved = new Map<string, Interval | undefined>();
   const solve = (direction: Direction) => {
     const key = direction.join();
@@ -31,13 +28,17 @@ export function certainRanges(
     const n = Math.min(Math.abs(along), Math.abs(across));
     const sign = along * across < 0 ? -1 : 1;
     const knots = KNOTS.includes(n as 0) ? [n] : KNOTS;
-    const ranges = knots.map((share) => solve(Math.abs(along) >= Math.abs(across) ? [1, sign * share] : [sign * share, 1]));
+    const ranges = knots.map((share) =>
+      solve(Math.abs(along) >= Math.abs(across) ? [1, sign * share] : [sign * share, 1]),
+    );
     return ranges.every((range) => range !== undefined) ? combine(ranges, lagrange(knots, n)) : undefined;
   };
 }
 
 const lagrange = (knots: readonly number[], n: number) =>
-  knots.map((knot) => knots.reduce((product, other) => (other === knot ? product : (product * (n - other)) / (knot - other)), 1));
+  knots.map((knot) =>
+    knots.reduce((product, other) => (other === knot ? product : (product * (n - other)) / (knot - other)), 1),
+  );
 
 /** The range of a weighted sum, as if each could be anywhere in its own. */
 function combine(ranges: readonly Interval[], weights: readonly number[]): Interval {

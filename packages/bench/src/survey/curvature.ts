@@ -21,7 +21,7 @@ export interface Sagitta {
   /** The same for all directions at once, as the worst one is only picked afterwards (Scheffé). */
   readonly likelyAnywhere: Interval;
   /**
-   * Cannot lie outside, if every reading is true within three standard deviations of the feel and the bed is a plain curve.
+   * Cannot lie outside, if every reading is true within two and a half standard deviations of the feel and the bed is a plain curve.
    * Where no plain curve lies within all readings: with gaps among them, each is off by the least that makes one; with
    * heights alone the fitted value, plus or minus all errors on the same side.
    */
@@ -74,8 +74,7 @@ export function bedCurvature(readings: SurveyReadings, bed: Bed, feel: number): 
       const hollow = dotProduct(sagittaWeights(direction), [a!, b!, c!]);
       const { error, worst } = errorsOf(solution, direction);
       const certain = certainRange(direction) ?? around(hollow, worst);
-      const likely = (reach: number) =>
-        byGaps ? hull(certain, around(hollow, 0)) : around(hollow, reach * error);
+      const likely = (reach: number) => (byGaps ? hull(certain, around(hollow, 0)) : around(hollow, reach * error));
       return {
         hollow,
         likely: likely(inOneDirection),

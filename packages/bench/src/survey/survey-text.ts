@@ -12,7 +12,7 @@ import type { WorkMap } from "./work-map.ts";
 export const SURVEY_SOURCES: readonly string[] = [
   "Flat or slightly hollow passes, any hump fails: common practice, no published source.",
   "Surface: least squares, the middle of each reading's interval; a straightedge over a hollow rests at both ends, gap 0.",
-  "Feelers: the 95 % range holds every surface that lies within all readings, 1.5 × hand.feel allowed (linear programming).",
+  "Feelers: the 95 % range holds every surface that lies within all readings, 1.25 × hand.feel allowed (linear programming).",
   "Heights: 95 % range, normal where the readings' own error explains their scatter, else Student's t; all directions: Scheffé.",
   "Left and right are the maker's, who stands behind the heel and looks to the toe.",
 ];
@@ -69,7 +69,10 @@ function verdictLine(survey: BedSurvey, units: Units): string {
   return `PASSES: flat; ${ruledOut}.`;
 }
 
-function undecidedReason({ missing, fit, possibleHump, possibleHollow, limits, work }: BedSurvey, units: Units): string {
+function undecidedReason(
+  { missing, fit, possibleHump, possibleHollow, limits, work }: BedSurvey,
+  units: Units,
+): string {
   if (missing.length > 0) return "the readings do not tell the whole bed.";
   if (fit.errors === "student" && !fit.allWithin)
     return "the readings do not lie on one smooth surface: a high spot, a slip, or a straightedge that moved.";
