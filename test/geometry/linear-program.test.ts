@@ -1,9 +1,9 @@
 // The linear programs behind the certain ranges, against trying every corner of the region by hand.
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bedEquations } from "../../packages/bench/src/survey/bed-equations.ts";
-import { certainRangeIn, certainRanges } from "../../packages/bench/src/survey/certain-range.ts";
+import { certainRanges } from "../../packages/bench/src/survey/certain-range.ts";
 import { type Direction, sagittaWeights } from "../../packages/bench/src/survey/direction.ts";
+import { feasibleCurves, rangeOf } from "../../packages/bench/src/survey/feasible-curves.ts";
 import { reachableRange } from "../../packages/geometry/src/numerics/linear-program.ts";
 import { BED, gapsOf, seededUniform } from "../bench/survey/beds.ts";
 
@@ -130,22 +130,16 @@ describe("oblique directions", () => {
     for (const seed of [1, 2, 3, 4, 5, 6]) {
       const random = seededUniform(seed);
       const shape = { along: 0.2 * random() - 0.1, across: 0.2 * random() - 0.1, twist: 0.2 * random() - 0.1 };
-      const equations = bedEquations(gapsOf(shape, 0.03, 0.1, random), BED);
-      const ranges = certainRanges(equations, () => true);
+      const curves = feasibleCurves(gapsOf(shape, 0.03, random), BED, 0.005);
+      const certainRange = certainRanges(curves, () => true);
       for (const direction of [
         [1, 0.3],
         [1, -0.6],
         [0.5, 1],
         [-0.2, 1],
       ] satisfies Direction[]) {
-        const rows = equations.map(({ row }) => row);
-        const aim = [...rows[0]!.slice(3).map(() => 0), ...sagittaWeights(direction)];
-        const own = reachableRange(
-          aim,
-          rows,
-          equations.map(({ reading }) => reading),
-        )!;
-        const told = certainRangeIn(ranges, direction)!;
+        const own = rangeOf(curves, sagittaWeights(direction))!;
+        const told = certainRange(direction)!;
         expect(told.low).toBeLessThanOrEqual(own.low + 1e-9);
         expect(told.high).toBeGreaterThanOrEqual(own.high - 1e-9);
       }

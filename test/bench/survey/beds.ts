@@ -82,33 +82,89 @@ export const PLACEMENTS: readonly (readonly [BedPoint, BedPoint])[] = [
   ],
 ];
 
-/**
- * Feeler gauges, leaves in steps of `leaf`, under a straightedge that is really laid on: on both ends where the bed is
- * hollow, rocked by up to `rock` on its high spot where it is not.
- */
+/** Feeler gauges, leaves in steps of `leaf`, without an error of the feel, under a straightedge that lies on two stations. */
 export function gapsOf(
   shape: BedForm,
   leaf: number,
-  rock: number,
   random: () => number,
   stations = 5,
   placements = PLACEMENTS,
 ): SurveyReadings {
   const straightedges = placements.map(([from, to]) => {
-    const shares = Array.from({ length: stations }, (_, i) => i / (stations - 1));
-    const places = shares.map((share) => ({
-      along: from.along + share * (to.along - from.along),
-      across: from.across + share * (to.across - from.across),
-    }));
-    const lean = randomBetween(random, -rock, rock);
-    const bed = places.map((place) => heightOf(shape, place));
-    const chord = (share: number) => bed[0]! + (bed.at(-1)! - bed[0]!) * share;
-    const hollow = bed.every((z, i) => z <= chord(shares[i]!) + 1e-12);
-    const edge = shares.map((share) => chord(share) + (hollow ? 0 : lean * share));
-    const lift = Math.max(...bed.map((z, i) => z - edge[i]!));
-    return { from, to, gaps: places.map((place, i) => feeler(place, edge[i]! + lift - bed[i]!, leaf)) };
+    const { places, gaps } = restingGaps(shape, from, to, stations, random);
+    return { from, to, gaps: places.map((place, i) => feeler(place, gaps[i]!, leaf)) };
   });
   return { units: "mm", straightedges, heights: [] };
+}
+
+function restingGaps(shape: BedForm, from: BedPoint, to: BedPoint, stations: number, random: () => number) {
+  const shares = Array.from({ length: stations }, (_, i) => i / (stations - 1));
+  const places = shares.map((share) => ({
+    along: from.along + share * (to.along - from.along),
+    across: from.across + share * (to.across - from.across),
+  }));
+  const bed = places.map((place) => heightOf(shape, place));
+  const [one, two] = restingStations(bed, random);
+  const slope = (bed[two]! - bed[one]!) / (shares[two]! - shares[one]!);
+  const gaps = shares.map((share, i) => bed[one]! + slope * (share - shares[one]!) - bed[i]!);
+  return { places, gaps, one, two };
+}
+
+/** The blank sheet's five: up the middle, across near tip and top, both diagonals. */
+export const FIVE_PLACEMENTS: readonly (readonly [BedPoint, BedPoint])[] = [1, 3, 5, 6, 7].map((i) => PLACEMENTS[i]!);
+
+/** How a gap is misjudged: normal, or evenly up to √3 standard deviations. */
+export type Noise = "normal" | "even";
+
+/** A usual set of leaves, mm; beyond them in steps of 0.05, by leaves laid together. Common practice, no published source. */
+const LEAVES = [0, 0.02, 0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.12, 0.15];
+const BEYOND = 0.05;
+
+/**
+ * Five stations a placement under a straightedge that lies on two of them, an edge of the bed's upper hull. Their gap is 0 exactly; every other one is misjudged by `feel`, two standard deviations.
+ */
+export function feeledGaps(
+  shape: BedForm,
+  feel: number,
+  noise: Noise,
+  random: () => number,
+  placements = FIVE_PLACEMENTS,
+): SurveyReadings {
+  const straightedges = placements.map(([from, to]) => {
+    const { places, gaps: exact, one, two } = restingGaps(shape, from, to, 5, random);
+    const gaps = places.map((place, i) => {
+      const felt = i === one || i === two ? 0 : Math.max(0, exact[i]! + (feel / 2) * deviate(noise, random));
+      return leafReading(place, felt);
+    });
+    return { from, to, gaps };
+  });
+  return { units: "mm", straightedges, heights: [] };
+}
+
+/** The ends of a hollow line; two neighbours of a humped one, any two, as it rocks and is held somewhere. */
+function restingStations(bed: readonly number[], random: () => number): readonly [number, number] {
+  const last = bed.length - 1;
+  const isHollow = bed[0]! + bed[last]! >= bed[1]! + bed[last - 1]! - 1e-12;
+  if (isHollow) return [0, last];
+  const one = Math.floor(random() * last);
+  return [one, one + 1];
+}
+
+/** Mean 0 and standard deviation 1. Normal by the central limit of twelve. */
+function deviate(noise: Noise, random: () => number): number {
+  if (noise === "even") return Math.sqrt(3) * (2 * random() - 1);
+  let sum = -6;
+  for (let i = 0; i < 12; i++) sum += random();
+  return sum;
+}
+
+function leafReading(place: BedPoint, gap: number): BoundedReading {
+  const refused = LEAVES.findIndex((leaf) => leaf > gap + 1e-9);
+  if (refused < 0) {
+    const low = Math.floor(gap / BEYOND + 1e-9) * BEYOND;
+    return { place, low, high: low + BEYOND, line: 1, column: 1 };
+  }
+  return { place, low: LEAVES[refused - 1]!, high: LEAVES[refused]!, line: 1, column: 1 };
 }
 
 function feeler(place: BedPoint, gap: number, leaf: number): BoundedReading {

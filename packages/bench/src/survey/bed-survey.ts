@@ -1,5 +1,6 @@
 // The verdict on a bed. It passes only where the readings rule a hump out, and fails only where they show one.
 import { BENCH_TOLERANCE, EPSILON } from "@lamplane/geometry";
+import { TABLE } from "@lamplane/parameters/table";
 import { type BedCurvature, bedCurvature, type Sagitta } from "./curvature.ts";
 import type { Direction } from "./direction.ts";
 import type { Fit } from "./fit.ts";
@@ -9,7 +10,8 @@ import { type WorkMap, workMap } from "./work-map.ts";
 
 /**
  * `flat`: no hump, no hollow to speak of. `hollow`: no hump, a hollow beyond the readings' error. `humped`: the iron rocks.
- * `wound`: in wind, humped on one diagonal and hollow on the other. `undecided`: the readings leave room for a hump that matters.
+ * `wound`: in wind, humped on one diagonal and hollow on the other. `undecided`: the readings leave room for a hump that matters,
+ * or for a hollow both within its limit and over it.
  */
 export type BedVerdict = "flat" | "hollow" | "humped" | "wound" | "undecided";
 
@@ -26,6 +28,8 @@ export interface SurveyLimits {
   readonly hollow?: number;
   /** Smallest hump that the readings must be able to rule out, mm. */
   readonly hump?: number;
+  /** How far off a gap may be judged, two standard deviations, mm; the maker's `hand.feel`. */
+  readonly feel?: number;
 }
 
 export interface BedSurvey {
@@ -46,14 +50,17 @@ export interface BedSurvey {
   readonly principal: readonly [PrincipalDirection, PrincipalDirection] | undefined;
   /** Depth of the deepest hump anywhere that the readings do not rule out, mm; infinite where something is missing. */
   readonly possibleHump: number;
+  /** The same for the deepest hollow; a bed passes by this. */
+  readonly possibleHollow: number;
   readonly fit: Fit;
-  /** What to take off a bed that fails. Absent when it passes or is undecided. */
+  /** What to take off a bed that fails, or whose fitted hollow is over its limit. Absent otherwise. */
   readonly work: WorkMap | undefined;
 }
 
 /** mm: what one fine stroke takes off; a smaller hump cannot be worked on by itself. Common practice, no published source. */
 export const HUMP_THAT_MATTERS = 0.05;
 
+const FEEL: number = TABLE.hand.feel.default!;
 const STEPS = 60; // directions along each of two edges: neighbours differ by less than 1/60 of the largest sagitta's share
 
 /**
@@ -61,41 +68,49 @@ const STEPS = 60; // directions along each of two edges: neighbours differ by le
  * - shown: the 95 % range for all directions at once (`likelyAnywhere`) lies wholly on one side of 0;
  * - ruled out: neither that range nor the certain one reaches a hump of `limits.hump`;
  * - readings that one smooth surface does not explain never pass: there may be a high spot between the stations;
- * - hollow over its limit: the fitted value decides.
+ * - hollow: passes where the same ranges lie wholly within its limit, fails where they lie wholly over it.
  * @see common practice, no published source: flat or slightly hollow passes, any hump fails
  */
 export function judgeBed(readings: SurveyReadings, bed: Bed, limits: SurveyLimits = {}): BedSurvey {
-  const { hollow = BENCH_TOLERANCE, hump = HUMP_THAT_MATTERS } = limits;
-  const curvature = bedCurvature(readings, bed);
+  const { hollow = BENCH_TOLERANCE, hump = HUMP_THAT_MATTERS, feel = FEEL } = limits;
+  const curvature = bedCurvature(readings, bed, feel);
   const scan = directions().flatMap((direction) => surveyLine(curvature, bed, direction) ?? []);
   const missing = missingCurvature(curvature);
   const hollowest = scan.toSorted((a, b) => b.hollow - a.hollow)[0];
-  const possibleHump = missing.length > 0 ? Infinity : deepestPossible(scan);
-  const verdict = bedVerdict(scan, possibleHump <= hump + EPSILON && isSmooth(curvature.fit));
-  const sound = verdict === "flat" || verdict === "hollow";
-  const passes = sound && hollowest !== undefined && hollowest.hollow <= hollow;
   const whole = missing.length === 0;
+  const possibleHump = whole ? deepestPossible(scan) : Infinity;
+  const possibleHollow = whole ? hollowestPossible(scan) : Infinity;
+  const overHollow = scan.some(({ likelyAnywhere }) => likelyAnywhere.low > hollow);
+  const ruledOut = possibleHump <= hump + EPSILON && isSmooth(curvature.fit);
+  const within = possibleHollow <= hollow + EPSILON;
+  const verdict = bedVerdict(scan, ruledOut && (within || overHollow));
+  const passes = within && (verdict === "flat" || verdict === "hollow");
+  const hollowDoubtful = ruledOut && hollowest !== undefined && hollowest.hollow > hollow;
   return {
     bed,
     verdict,
     passes,
-    limits: { hollow, hump },
+    limits: { hollow, hump, feel },
     missing,
     lines: scan.filter(({ name }) => name !== "oblique"),
     worst: scan.toSorted((a, b) => a.hollow - b.hollow)[0],
     hollowest,
     principal: whole ? principalDirections(curvature, bed) : undefined,
     possibleHump,
+    possibleHollow,
     fit: curvature.fit,
-    work: whole && !passes && verdict !== "undecided" ? workMap(curvature.coefficients, bed, hollow) : undefined,
+    work:
+      whole && !passes && (verdict !== "undecided" || hollowDoubtful)
+        ? workMap(curvature.coefficients, bed, hollow)
+        : undefined,
   };
 }
 
-function bedVerdict(scan: readonly SurveyLine[], humpRuledOut: boolean): BedVerdict {
+function bedVerdict(scan: readonly SurveyLine[], decided: boolean): BedVerdict {
   const humpShown = scan.some(isHumped);
   const diagonals = scan.filter(({ name }) => name === "diagonal");
   if (humpShown) return diagonals.some(isHumped) && diagonals.some(isHollow) ? "wound" : "humped";
-  if (!humpRuledOut) return "undecided";
+  if (!decided) return "undecided";
   return scan.some(isHollow) ? "hollow" : "flat";
 }
 
@@ -107,6 +122,9 @@ const isSmooth = ({ errors, allWithin }: Fit) => errors === "normal" || allWithi
 
 const deepestPossible = (scan: readonly SurveyLine[]) =>
   Math.max(0, ...scan.map(({ likelyAnywhere, certain }) => -Math.min(likelyAnywhere.low, certain.low)));
+
+const hollowestPossible = (scan: readonly SurveyLine[]) =>
+  Math.max(0, ...scan.map(({ likelyAnywhere, certain }) => Math.max(likelyAnywhere.high, certain.high)));
 
 /** Lines through the centre all round: the four with names first, then those between. */
 function directions(): Direction[] {

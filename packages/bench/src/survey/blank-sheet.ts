@@ -31,8 +31,10 @@ export function blankSheet(plane: Elevation): string {
     `# Bed survey of ${name}: the bed sawn and trued, before the recess is routed.`,
     `# The bed is ${formatLength(bed.length, units, plane.design.shop.smallestFraction)} long, up from its tip, and ${formatLength(bed.width, units, plane.design.shop.smallestFraction)} wide; stations from its left edge,`,
     "# left and right as you stand behind the heel and look to the toe.",
-    "# Lay the straightedge as told, hold it still, and try the leaves at each station: `fits` is the thickest leaf that",
-    "# goes in (0 when none does), `refuses` the thinnest that does not. Leave out a placement that you do not read.",
+    "# Lay the straightedge as told; on a hollow it rests at both ends; where it rocks, let it down on one end.",
+    "# Hold it still and try the leaves at each station: `fits`",
+    "# is the thickest leaf that goes in (0 when none does), `refuses` the thinnest that does not. Leave out a placement that",
+    "# you do not read.",
     `# Thinnest leaf ${THINNEST[units]} or less: thicker ones leave room for a hump that makes the iron rock.`,
     `units: ${units}`,
     "straightedge:",
@@ -41,7 +43,7 @@ export function blankSheet(plane: Elevation): string {
   ].join("\n");
 }
 
-/** Three up the bed, three across it, both diagonals: the fewest that tell curve and wind everywhere. */
+/** Once up the middle, across near tip and top, both diagonals: curve and wind are told, with one line to spare. */
 export function straightedgePlacements(plane: Elevation): StraightedgePlacement[] {
   const step = STEP[plane.design.units];
   const bed = bedExtent(plane);
@@ -50,16 +52,12 @@ export function straightedgePlacements(plane: Elevation): StraightedgePlacement[
   const low = roundUpTo(Math.max(off, plane.design.bed.featherChamfer / sinDeg(plane.frame.bedAngle)), step);
   const left = roundUpTo(off, step);
   const [top, right] = [roundDownTo(bed.length - off, step), roundDownTo(bed.width - off, step)];
-  const [middle, half] = [roundDownTo((low + top) / 2, step), roundDownTo((left + right) / 2, step)];
+  const half = roundDownTo((left + right) / 2, step);
   const place = (along: number, across: number): BedPoint => ({ along, across });
-  const up = (words: string, across: number) => ({ words, from: place(low, across), to: place(top, across) });
   const over = (words: string, along: number) => ({ words, from: place(along, left), to: place(along, right) });
   return [
-    up("up the bed near its left edge, from the tip", left),
-    up("up the middle of the bed, from the tip", half),
-    up("up the bed near its right edge, from the tip", right),
+    { words: "up the middle of the bed, from the tip", from: place(low, half), to: place(top, half) },
     over("across the bed near its tip, from the left", low),
-    over("across the middle of the bed, from the left", middle),
     over("across the bed near its top, from the left", top),
     { words: "diagonal, from the tip's left corner to the top's right", from: place(low, left), to: place(top, right) },
     { words: "diagonal, from the tip's right corner to the top's left", from: place(low, right), to: place(top, left) },

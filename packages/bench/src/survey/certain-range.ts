@@ -1,47 +1,48 @@
-// What no true reading allows the bed to be: ranges by linear programming, along, across and on both diagonals.
+// What no true reading allows the bed to be: ranges by linear programming.
 
 import type { Interval } from "@lamplane/geometry/numerics";
-import { reachableRange } from "@lamplane/geometry/numerics";
-import type { Equation } from "./bed-equations.ts";
 import { type Direction, sagittaWeights } from "./direction.ts";
+import { type FeasibleCurves, rangeOf } from "./feasible-curves.ts";
 
-/** Ranges of the sagitta, mm; absent where the readings do not tell it, or contradict each other. */
-export interface CertainRanges {
-  readonly along: Interval | undefined;
-  readonly across: Interval | undefined;
-  readonly rising: Interval | undefined;
-  readonly falling: Interval | undefined;
-}
+/** Range of the sagitta in a direction, mm; absent where the readings do not tell it, or contradict each other. */
+export type CertainRange = (direction: Direction) => Interval | undefined;
 
-/** @param told whether the readings tell a direction at all */
-export function certainRanges(
-  equations: readonly Equation[],
-  isDetermined: (direction: Direction) => boolean,
-): CertainRanges {
-  const rows = equations.map(({ row }) => row);
-  const readings = equations.map(({ reading }) => reading);
-  const rangeOf = (direction: Direction): Interval | undefined => {
-    if (!isDetermined(direction)) return;
-    const aim = [...rows[0]!.slice(3).map(() => 0), ...sagittaWeights(direction)];
-    return reachableRange(aim, rows, readings);
-  };
-  return { along: rangeOf([1, 0]), across: rangeOf([0, 1]), rising: rangeOf([1, 1]), falling: rangeOf([1, -1]) };
-}
+/** Shares of the smaller side at which a linear program is solved; between them the range is interpolated. */
+const KNOTS = [0, 0.5, 1] as const;
 
 /**
- * Interval in any direction, by writing its sagitta with the four: with n the smaller share without its sign, it is
- * (1 − n)·main + n·diagonal − (n − n²)·other, main and other being along and across or the reverse.
- * @returns undefined where one of the three is missing; never too narrow, at most a quarter of `other` too wide
+ * Ranges in every direction, by writing each one's sagitta with three that are solved for: along a side of the bed the sagitta
+ * is a quadratic in the share n of the other side (Lagrange's interpolation). Never too narrow, at most an eighth of the
+ * third range too wide.
+ * @param isDetermined whether the readings tell a direction at all
  */
-export function certainRangeIn(ranges: CertainRanges, [along, across]: Direction): Interval | undefined {
-  const n = Math.min(Math.abs(along), Math.abs(across));
-  const lengthwise = Math.abs(along) >= Math.abs(across);
-  const main = lengthwise ? ranges.along : ranges.across;
-  const other = lengthwise ? ranges.across : ranges.along;
-  const diagonal = along * across >= 0 ? ranges.rising : ranges.falling;
-  if (n === 0) return main;
-  if (n === 1) return diagonal;
-  if (!main || !other || !diagonal) return;
-  const sum = (main: number, diagonal: number, other: number) => (1 - n) * main + n * diagonal - (n - n * n) * other;
-  return { low: sum(main.low, diagonal.low, other.high), high: sum(main.high, diagonal.high, other.low) };
+export function certainRanges(curves: FeasibleCurves, isDetermined: (direction: Direction) => boolean): CertainRange {
+  const solved = new Map<string, Interval | undefined>();
+  const solve = (direction: Direction) => {
+    const key = direction.join();
+    if (!solved.has(key))
+      solved.set(key, isDetermined(direction) ? rangeOf(curves, sagittaWeights(direction)) : undefined);
+    return solved.get(key);
+  };
+  return ([along, across]) => {
+    const n = Math.min(Math.abs(along), Math.abs(across));
+    const sign = along * across < 0 ? -1 : 1;
+    const knots = KNOTS.includes(n as 0) ? [n] : KNOTS;
+    const ranges = knots.map((share) =>
+      solve(Math.abs(along) >= Math.abs(across) ? [1, sign * share] : [sign * share, 1]),
+    );
+    return ranges.every((range) => range !== undefined) ? combine(ranges, lagrange(knots, n)) : undefined;
+  };
+}
+
+const lagrange = (knots: readonly number[], n: number) =>
+  knots.map((knot) =>
+    knots.reduce((product, other) => (other === knot ? product : (product * (n - other)) / (knot - other)), 1),
+  );
+
+/** The range of a weighted sum, as if each could be anywhere in its own. */
+function combine(ranges: readonly Interval[], weights: readonly number[]): Interval {
+  const sum = (side: "low" | "high", other: "low" | "high") =>
+    ranges.reduce((total, range, k) => total + weights[k]! * range[weights[k]! < 0 ? other : side], 0);
+  return { low: sum("low", "high"), high: sum("high", "low") };
 }

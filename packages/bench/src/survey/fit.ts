@@ -23,7 +23,7 @@ export interface Fit {
   readonly chiSquareLimit?: number;
   /** `normal`: the readings' own error holds. `student`: they scatter more than they say, and the scatter is used instead. */
   readonly errors: "normal" | "student";
-  /** Whether some plain curve lies within every reading: then none of them is doubtful, however they scatter. */
+  /** Whether some plain curve lies within every reading, the feel allowed for: then none is doubtful, however they scatter. */
   readonly allWithin: boolean;
   /** Readings that lie more than three of their standard deviations off the surface. */
   readonly doubtful: readonly DoubtfulReading[];
@@ -81,7 +81,7 @@ function doubtfulReading(
   residual: number,
   deviation: number,
 ): DoubtfulReading | undefined {
-  if (Math.abs(residual) <= DOUBTFUL) return;
+  if (Math.abs(residual) <= DOUBTFUL || kind === "contact") return;
   const off = residual * deviation;
   return { ...reading, kind, fitted: (reading.high + reading.low) / 2 - off, proud: kind === "gap" ? -off : off };
 }

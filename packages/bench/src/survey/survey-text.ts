@@ -1,5 +1,6 @@
 // A survey as lines for a terminal: words and figures only, no colour, the maker's unit first.
 
+import { EPSILON } from "@lamplane/geometry";
 import type { Interval } from "@lamplane/geometry/numerics";
 import { formatDecimalLength, formatNumber, toMillimetres, type Units } from "@lamplane/parameters/units";
 import type { BedSurvey, SurveyLine } from "./bed-survey.ts";
@@ -10,9 +11,9 @@ import type { WorkMap } from "./work-map.ts";
 /** Where the rules of the verdict and the figures come from. */
 export const SURVEY_SOURCES: readonly string[] = [
   "Flat or slightly hollow passes, any hump fails: common practice, no published source.",
-  "Surface: least squares with one tilt free for each placement, each reading weighted by 12/width² of its interval.",
-  "Ranges: 95 %, normal where the readings' own error explains their scatter, else Student's t; all directions: Scheffé.",
-  "Feelers: the range is never narrower than all curves that lie within every reading leave it (linear programming).",
+  "Surface: least squares, the middle of each reading's interval; a straightedge over a hollow rests at both ends, gap 0.",
+  "Feelers: the 95 % range holds every surface that lies within all readings, 1.25 × hand.feel allowed (linear programming).",
+  "Heights: 95 % range, normal where the readings' own error explains their scatter, else Student's t; all directions: Scheffé.",
   "Left and right are the maker's, who stands behind the heel and looks to the toe.",
 ];
 
@@ -68,10 +69,18 @@ function verdictLine(survey: BedSurvey, units: Units): string {
   return `PASSES: flat; ${ruledOut}.`;
 }
 
-function undecidedReason({ missing, fit, possibleHump, limits }: BedSurvey, units: Units): string {
+function undecidedReason(
+  { missing, fit, possibleHump, possibleHollow, limits, work }: BedSurvey,
+  units: Units,
+): string {
   if (missing.length > 0) return "the readings do not tell the whole bed.";
   if (fit.errors === "student" && !fit.allWithin)
     return "the readings do not lie on one smooth surface: a high spot, a slip, or a straightedge that moved.";
+  if (possibleHump <= limits.hump + EPSILON)
+    return (
+      `the hollow may be as deep as ${fineText(possibleHollow, units)}; allowed ${fineText(limits.hollow, units)}. ` +
+      `Read with thinner leaves${work ? ", or take the rim down as mapped" : ""}.`
+    );
   return (
     `a hump of ${fineText(possibleHump, units)} is not ruled out, and ${fineText(limits.hump, units)} matters. ` +
     "Read more stations, or with thinner leaves."

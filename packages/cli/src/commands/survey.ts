@@ -34,7 +34,7 @@ export function surveyCommand(io: Io, design: Design, { readings: file, blank, j
   }
   if (file === undefined) throw new InputRefused(`Name the readings file too; ${READINGS_FILE.howToStart}.`);
   const readings = loadReadings(file, plane);
-  const found = judgeBed(readings, bedExtent(plane));
+  const found = judgeBed(readings, bedExtent(plane), { feel: design.hand.feel });
   const inRecess = stationsInRecess(plane, readings);
   if (json)
     io.out(`${JSON.stringify({ name: design.name, lengths: "mm", inRecess, survey: found }, finiteOrNull, 2)}\n`);

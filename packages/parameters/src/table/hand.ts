@@ -46,6 +46,14 @@ export const hand = {
   creep: heldLength(0.1, 5, "How far the blocks creep together or apart on their pegs while glued and clamped"),
   planing: heldLength(0.05, 2, "Wood planed off the sole against what was to come off"),
   mouthReading: heldLength(0.03, 1, "Reading of the mouth opening with feeler leaves"),
+  feel: length({
+    default: 0.005,
+    min: 0,
+    max: 0.1,
+    step: 0.001,
+    help: "Feel of a feeler leaf under a straightedge: how far off a gap may be judged to let it in or not, ±, two standard deviations.",
+    source: "common practice, no published source",
+  }),
   mouthWithin: length({
     default: 0.1,
     min: 0.01,

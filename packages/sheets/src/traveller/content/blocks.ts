@@ -71,7 +71,7 @@ export function bedContent({ t }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       "Hold the block in the bed cradle, or in the vice with the waste wedge under it, the bed level and up.",
-      "Lay a straightedge at the eight places drawn and try feeler leaves under it; 1 to 3 up the bed, 4 to 6 across it, 7 and 8 from corner to corner. Write the readings in the survey sheet (“lamplane survey FILE --blank”) and let it say whether the bed is flat, hollow or humped, by how much, and where to take wood off.",
+      "Lay a straightedge at the five places drawn and try feeler leaves under it at five stations each; 1 up the bed, 2 and 3 across it, 4 and 5 from corner to corner. Write the readings in the survey sheet (“lamplane survey FILE --blank”) and let it say whether the bed is flat, hollow or humped, by how much, and where to take wood off.",
       "Work across and along with a fine-set block plane or a scraper, from the edges toward the middle; take wood only where the survey says.",
       "Blue the iron's back with pencil, lay it on the bed, press and rub it: the marks it leaves are the high places.",
       t.plane.design.bed.featherChamfer > 0 &&

@@ -31,8 +31,8 @@ export function bedPicture(t: StepContext) {
       );
       for (const lay of lays) sketch.line("cut", lay);
       lays.forEach((lay, i) => {
-        const beside = i < 3 ? { up: 4.6 } : i < 6 ? { right: 4.6 } : {};
-        const place = i < 3 ? lay.to : i < 6 ? lay.from : pointAlong(lay, 0.25);
+        const beside = i < 1 ? { up: 4.6 } : i < 3 ? { right: 4.6 } : {};
+        const place = i < 1 ? lay.to : i < 3 ? lay.from : pointAlong(lay, 0.25);
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
       const heel = plane.design.iron.thickness * cotDeg(plane.design.iron.bevel);
