@@ -123,9 +123,9 @@ test(
 );
 
 test("tells when the file changes on disk, also when it is replaced", async () => {
-  const { hostname, port } = new URL(server.address);
+  const { hostname, port, pathname } = new URL(server.address);
   const heard: string[] = [];
-  const stream = request({ hostname, port, path: "/followed/changes" }, (reply) =>
+  const stream = request({ hostname, port, path: `${pathname}followed/changes` }, (reply) =>
     reply.on("data", (piece) => heard.push(String(piece))),
   );
   stream.on("error", () => {}); // the server ends it
@@ -152,7 +152,7 @@ test("the command prints the address and ends when it is interrupted; a port tha
   free.stdout.on("data", (piece) => {
     said += piece;
   });
-  await expect.poll(() => said).toMatch(/http:\/\/127\.0\.0\.1:\d+\/\n[\s\S]*Ctrl\+C/);
+  await expect.poll(() => said).toMatch(/http:\/\/127\.0\.0\.1:\d+\/[\w-]{32}\/\n[\s\S]*Ctrl\+C/);
   free.kill("SIGINT");
   expect(await new Promise((resolve) => free.on("exit", resolve))).toBe(0);
 });
