@@ -7,10 +7,17 @@ import { systemErrorCode } from "./write-error.ts";
 
 /** The part of node:fs/promises that a pack needs. */
 export interface FileSystem {
-  lstat(path: string): Promise<{ isDirectory(): boolean; isSymbolicLink(): boolean; mtimeMs: number }>;
+  lstat(
+    path: string,
+  ): Promise<{ isDirectory(): boolean; isFile(): boolean; isSymbolicLink(): boolean; mtimeMs: number }>;
   mkdir(path: string, options?: { recursive: boolean }): Promise<unknown>;
   readdir(path: string): Promise<string[]>;
   readFile(path: string, encoding: "utf8"): Promise<string>;
+  readFile(path: string): Promise<Uint8Array>;
+  readlink(path: string): Promise<string>;
+  symlink(to: string, path: string): Promise<void>;
+  link(from: string, to: string): Promise<void>;
+  copyFile(from: string, to: string): Promise<void>;
   rename(from: string, to: string): Promise<void>;
   /** Removes an empty folder and nothing else. */
   rmdir(path: string): Promise<void>;
@@ -44,6 +51,17 @@ async function undefinedIfMissing<T>(asked: Promise<T>): Promise<T | undefined> 
     if (["ENOENT", "EISDIR"].includes(systemErrorCode(error) ?? "")) return undefined;
     throw error;
   }
+}
+
+/** Paths, parted by "/", of everything below a folder that is no folder itself; in order. */
+export async function listFiles(fs: FileSystem, folder: string, below = ""): Promise<string[]> {
+  const paths: string[] = [];
+  for (const name of (await fs.readdir(join(folder, below))).sort()) {
+    const path = below === "" ? name : `${below}/${name}`;
+    const isFolder = (await fs.lstat(join(folder, path))).isDirectory();
+    paths.push(...(isFolder ? await listFiles(fs, folder, path) : [path]));
+  }
+  return paths;
 }
 
 /** Whether a folder with a temporary name was left by a run of ours: its manifest, written first, says so, or came no further. */
