@@ -361,12 +361,12 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await nothingTold();
       });
       test("is lost with the server, and found with the next at the same address", async () => {
-        const { port } = new URL(server.address);
+        const { port, pathname } = new URL(server.address);
         await server.close();
         await expect.poll(() => watched.page.locator(".title-block .status").textContent()).toMatch(/does not answer/);
         await shows(53);
         writeFileSync(file, design(54));
-        server = await startViewServer({ page: PAGE, file, port: Number(port) });
+        server = await startViewServer({ page: PAGE, file, port: Number(port), secret: pathname.slice(1, -1) });
         await shows(54);
       });
       test("is a symbolic link: what it leads to is followed and written, and it stays a link", async () => {

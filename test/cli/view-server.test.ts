@@ -39,9 +39,9 @@ interface Reply {
 /** A request as it stands: no path is tidied, no header added. */
 const asked = (path: string, options: { method?: string; headers?: Record<string, string>; body?: string } = {}) =>
   new Promise<Reply>((resolve, reject) => {
-    const { hostname, port } = new URL(server.address);
+    const { hostname, port, pathname } = new URL(server.address);
     const { method = "GET", headers = {}, body } = options;
-    const sent = request({ hostname, port, path, method, headers }, (reply) => {
+    const sent = request({ hostname, port, path: pathname.slice(0, -1) + path, method, headers }, (reply) => {
       let text = "";
       reply.on("data", (piece) => {
         text += piece;
@@ -52,7 +52,7 @@ const asked = (path: string, options: { method?: string; headers?: Record<string
     sent.end(body);
   });
 
-const own = () => server.address.slice(0, -1);
+const own = () => new URL(server.address).origin;
 const tokenIn = (html: string) => /data-token="([^"]+)"/.exec(html)![1]!;
 const put = async (text: string, changed: Record<string, string> = {}) => {
   const token = tokenIn((await asked("/")).body);
@@ -62,7 +62,7 @@ const put = async (text: string, changed: Record<string, string> = {}) => {
 };
 
 test("listens on the loopback alone and answers with its page and its file", async () => {
-  expect(server.address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/$/);
+  expect(server.address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/[\w-]{32}\/$/);
   expect((await asked("/")).body).toContain('<meta name="lamplane-follows" content="plane.yaml"');
   expect((await asked("/sheet.js")).headers["content-type"]).toContain("javascript");
   expect(await asked("/followed/design")).toMatchObject({ status: 200, body: DESIGN });
@@ -123,9 +123,9 @@ test(
 );
 
 test("tells when the file changes on disk, also when it is replaced", async () => {
-  const { hostname, port } = new URL(server.address);
+  const { hostname, port, pathname } = new URL(server.address);
   const heard: string[] = [];
-  const stream = request({ hostname, port, path: "/followed/changes" }, (reply) =>
+  const stream = request({ hostname, port, path: `${pathname}followed/changes` }, (reply) =>
     reply.on("data", (piece) => heard.push(String(piece))),
   );
   stream.on("error", () => {}); // the server ends it
@@ -152,7 +152,29 @@ test("the command prints the address and ends when it is interrupted; a port tha
   free.stdout.on("data", (piece) => {
     said += piece;
   });
-  await expect.poll(() => said).toMatch(/http:\/\/127\.0\.0\.1:\d+\/\n[\s\S]*Ctrl\+C/);
+  await expect.poll(() => said).toMatch(/http:\/\/127\.0\.0\.1:\d+\/[\w-]{32}\/\n[\s\S]*Ctrl\+C/);
   free.kill("SIGINT");
   expect(await new Promise((resolve) => free.on("exit", resolve))).toBe(0);
+});
+
+test("without the secret of its address, nothing but a refusal is answered, the same for every path", async () => {
+  const { port, pathname } = new URL(server.address);
+  const secret = pathname.slice(1, -1);
+  const status = async (path: string, method = "GET") => {
+    const reply = await fetch(`http://127.0.0.1:${port}${path}`, {
+      method,
+      ...(method === "PUT" ? { body: DESIGN } : {}),
+    });
+    return [reply.status, await reply.text()];
+  };
+  const [refused, words] = await status("/");
+  expect(refused).toBe(403);
+  for (const path of ["/index.html", "/sheet.js", "/followed/design", "/followed/changes", "/no-such-file"])
+    expect(await status(path), path).toEqual([403, words]);
+  expect(await status(`/${secret.slice(0, -1)}/followed/design`)).toEqual([403, words]);
+  expect(await status(`/${secret}x/followed/design`)).toEqual([403, words]);
+  expect(await status(`/${secret}`)).toEqual([403, words]);
+  expect((await status("/followed/design", "PUT"))[0]).toBe(403);
+  expect(await status(`/${secret}/followed/design`)).toEqual([200, DESIGN]);
+  expect(readFileSync(file, "utf8")).toBe(DESIGN);
 });

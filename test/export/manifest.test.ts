@@ -12,11 +12,12 @@ const files = new Map<string, Uint8Array | string>([
 ]);
 
 test("says unit, kind, design, and each file's measures", () => {
-  const text = manifestText("small-plane", "0.1.0", files);
+  const text = manifestText("small-plane", "0.1.0", files, "first state");
   expect(JSON.parse(text)).toEqual({
     kind: "lamplane pack",
     design: "small-plane",
     version: "0.1.0",
+    madeFrom: "first state",
     unit: "mm",
     files: [
       { path: "10", bytes: 0, sha256: SHA_256.nothing },

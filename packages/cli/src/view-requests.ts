@@ -45,6 +45,15 @@ export function refuseForeignRequest(
   return undefined;
 }
 
+/** Answer to a request whose path lacks the secret: the same for every path, so that nothing shows what is there. */
+export const WITHOUT_SECRET = plainResponse(403, "Open the whole address that `lamplane view` printed.\n");
+
+/** The path behind the secret that begins it; undefined where another or none begins it. */
+export function pathWithin(target: string, secret: string): string | undefined {
+  const [, first = "", path] = /^\/([^/]*)(\/.*)?$/s.exec(target) ?? [];
+  return path !== undefined && isSameSecret(first, secret) ? path : undefined;
+}
+
 /** Whether a secret is the one given out; how much of it is right shows in no time. */
 export function isSameSecret(given: string | string[] | undefined, token: string): boolean {
   if (typeof given !== "string") return false;

@@ -1,4 +1,4 @@
-// Serves the built page and one design file on this machine alone: 127.0.0.1, known names, nothing outside its folder.
+// Serves the built page and one design file to whoever was given the address: 127.0.0.1, a secret in every path, nothing outside its folder.
 import { createHash, randomBytes } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
@@ -13,9 +13,11 @@ import {
   isSameSecret,
   LOOPBACK,
   parseTarget,
+  pathWithin,
   plainResponse,
   readBody,
   refuseForeignRequest,
+  WITHOUT_SECRET,
 } from "./view-requests.ts";
 
 export interface ViewServer {
@@ -31,6 +33,8 @@ interface ServerOptions {
   /** 0 takes a free one. */
   readonly port: number;
   readonly patience?: Patience;
+  /** First part of every path: whoever does not know it, such as another account of this machine, is refused. By default a new one. */
+  readonly secret?: string;
 }
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -66,20 +70,22 @@ const RETRY = 1000;
 const MOST_UNREAD = 16 * 1024;
 
 /** @throws the system's error where the port is taken */
-export async function startViewServer({ page, file, port, patience = PATIENCE }: ServerOptions): Promise<ViewServer> {
-  const token = randomBytes(24).toString("base64url");
+export async function startViewServer(options: ServerOptions): Promise<ViewServer> {
+  const { page, file, port, patience = PATIENCE, secret = newSecret() } = options;
+  const token = newSecret();
   const files = loadPageFiles(page, file, token);
   const streams = new Set<ServerResponse>();
   const server = createServer(timeoutOptions(patience), async (request, response) => {
     try {
       const own = (server.address() as AddressInfo | null)?.port;
       if (own === undefined) return; // closing
-      const { path, host } = parseTarget(request);
-      const refused = refuseForeignRequest(request, host, own);
+      const { path: target, host } = parseTarget(request);
+      const path = pathWithin(target, secret);
+      const refused = refuseForeignRequest(request, host, own) ?? (path === undefined ? WITHOUT_SECRET : undefined);
       const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
       if (!refused && listens && streams.size < MOST_STREAMS) return addStream(request, response, streams);
       const tooMany = listens ? plainResponse(503, "Too many pages follow this file; close some.\n") : undefined;
-      sendResponse(request, response, refused ?? tooMany ?? (await respond(request, path, { files, file, token })));
+      sendResponse(request, response, refused ?? tooMany ?? (await respond(request, path!, { files, file, token })));
     } catch (error) {
       answerFailure(request, response, error);
     }
@@ -88,7 +94,7 @@ export async function startViewServer({ page, file, port, patience = PATIENCE }:
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(port, LOOPBACK, resolve));
   const stop = file === undefined ? () => {} : watchFile(file, () => broadcast(streams, file));
   return {
-    address: `http://${LOOPBACK}:${(server.address() as AddressInfo).port}/`,
+    address: `http://${LOOPBACK}:${(server.address() as AddressInfo).port}/${secret}/`,
     close: () =>
       new Promise((resolve) => {
         stop();
@@ -98,6 +104,9 @@ export async function startViewServer({ page, file, port, patience = PATIENCE }:
       }),
   };
 }
+
+/** 192 random bits, as text that an address takes as it is. */
+const newSecret = (): string => randomBytes(24).toString("base64url");
 
 const timeoutOptions = ({ head, request }: Patience) => ({
   headersTimeout: head,

@@ -11,12 +11,59 @@ const KIND = "lamplane pack";
 /** A pack's files by their paths in it, parted by "/". */
 export type PackFiles = ReadonlyMap<string, Uint8Array | string>;
 
-/** Text of manifest.json: each file's size and SHA-256, and the measures of each solid in it. The same files give the same text. */
-export function manifestText(designName: string, version: string, files: PackFiles): string {
-  const paths = [...files.keys()].filter((path) => path !== MANIFEST).sort(); // by code units, the same in every locale
-  const rows = paths.map((path) => row(path, toBytes(files.get(path)!)));
-  return `${JSON.stringify({ kind: KIND, design: designName, version, unit: "mm", files: rows }, null, 2)}\n`;
+/** What a manifest says of one file. */
+export interface ManifestRow {
+  readonly path: string;
+  readonly bytes: number;
+  readonly sha256: string;
+  /** Only where the file was made from another state of the design, or by another version, than the manifest's own. */
+  readonly madeFrom?: string;
 }
+
+/**
+ * Text of manifest.json: each file's size and SHA-256, and the measures of each solid in it. The same files give the same text.
+ * @param madeFrom what tells one state of the design from another
+ */
+export function manifestText(designName: string, version: string, files: PackFiles, madeFrom = ""): string {
+  const paths = [...files.keys()].filter((path) => path !== MANIFEST);
+  const rows = paths.map((path) => row(path, toBytes(files.get(path)!)));
+  return textOf({ kind: KIND, design: designName, version, madeFrom, unit: "mm", files: rows.sort(byPath) });
+}
+
+/** A manifest with rows of files that an older pack made, each marked with what it was made from where that is another. */
+export function withCarriedRows(text: string, older: string, carried: readonly ManifestRow[]): string {
+  const manifest = JSON.parse(text) as Manifest;
+  const { madeFrom: before = "" } = JSON.parse(older) as Manifest;
+  const rows = carried.map(({ madeFrom = before, ...row }) =>
+    madeFrom === manifest.madeFrom ? row : { ...row, madeFrom },
+  );
+  return textOf({ ...manifest, files: [...manifest.files, ...rows].sort(byPath) });
+}
+
+/** Rows of a manifest; none where the text is no manifest. */
+export function manifestRows(text: string): readonly ManifestRow[] {
+  try {
+    const { files } = JSON.parse(text) as Partial<Manifest>;
+    return Array.isArray(files)
+      ? files.filter(({ path, sha256 }) => typeof path === "string" && typeof sha256 === "string")
+      : [];
+  } catch {
+    return [];
+  }
+}
+
+interface Manifest {
+  readonly kind: string;
+  readonly design: string;
+  readonly version: string;
+  readonly madeFrom?: string;
+  readonly unit: string;
+  readonly files: readonly ManifestRow[];
+}
+
+const textOf = (manifest: Manifest): string => `${JSON.stringify(manifest, null, 2)}\n`;
+/** By code units, the same in every locale. */
+const byPath = (a: ManifestRow, b: ManifestRow): number => (a.path < b.path ? -1 : 1);
 
 /** Whether a text is the manifest of a pack of this design. */
 export function isManifestOf(designName: string, text: string): boolean {
@@ -32,7 +79,7 @@ export function isManifestOf(designName: string, text: string): boolean {
 export const toBytes = (content: Uint8Array | string): Uint8Array =>
   typeof content === "string" ? new TextEncoder().encode(content) : content;
 
-function row(path: string, bytes: Uint8Array): object {
+function row(path: string, bytes: Uint8Array): ManifestRow {
   return { path, bytes: bytes.length, sha256: sha256Hex(bytes), ...measureSolids(path, bytes) };
 }
 

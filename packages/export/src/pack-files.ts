@@ -7,10 +7,17 @@ import { systemErrorCode } from "./write-error.ts";
 
 /** The part of node:fs/promises that a pack needs. */
 export interface FileSystem {
-  lstat(path: string): Promise<{ isDirectory(): boolean; isSymbolicLink(): boolean; mtimeMs: number }>;
+  lstat(
+    path: string,
+  ): Promise<{ isDirectory(): boolean; isFile(): boolean; isSymbolicLink(): boolean; mtimeMs: number }>;
   mkdir(path: string, options?: { recursive: boolean }): Promise<unknown>;
   readdir(path: string): Promise<string[]>;
   readFile(path: string, encoding: "utf8"): Promise<string>;
+  readFile(path: string): Promise<Uint8Array>;
+  readlink(path: string): Promise<string>;
+  symlink(to: string, path: string): Promise<void>;
+  link(from: string, to: string): Promise<void>;
+  copyFile(from: string, to: string): Promise<void>;
   rename(from: string, to: string): Promise<void>;
   /** Removes an empty folder and nothing else. */
   rmdir(path: string): Promise<void>;
@@ -46,6 +53,17 @@ async function undefinedIfMissing<T>(asked: Promise<T>): Promise<T | undefined> 
   }
 }
 
+/** Paths, parted by "/", of everything below a folder that is no folder itself; in order. */
+export async function listFiles(fs: FileSystem, folder: string, below = ""): Promise<string[]> {
+  const paths: string[] = [];
+  for (const name of (await fs.readdir(join(folder, below))).sort()) {
+    const path = below === "" ? name : `${below}/${name}`;
+    const isFolder = (await fs.lstat(join(folder, path))).isDirectory();
+    paths.push(...(isFolder ? await listFiles(fs, folder, path) : [path]));
+  }
+  return paths;
+}
+
 /** Whether a folder with a temporary name was left by a run of ours: its manifest, written first, says so, or came no further. */
 export async function isOwnFolder(fs: FileSystem, path: string, design: string): Promise<boolean> {
   const found = await inspectPath(fs, path, design);
@@ -78,7 +96,7 @@ async function writeAndSync(fs: FileSystem, path: string, bytes: Uint8Array): Pr
 }
 
 /** Has a folder's list of names written out. Not every system can, and a pack is whole without it, so no failure counts. */
-async function syncFolder(fs: FileSystem, folder: string): Promise<void> {
+export async function syncFolder(fs: FileSystem, folder: string): Promise<void> {
   const opened = await fs.open(folder, "r").catch(() => undefined);
   await opened?.sync().catch(() => undefined);
   await opened?.close().catch(() => undefined);

@@ -2,6 +2,7 @@
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { type FileSystem, inspectPath, isOwnFolder, tryRemoveFolder } from "./pack-files.ts";
+import { rescueFiles } from "./pack-keep.ts";
 import { beginRun, endRun, processIdOf, type RunStatus, runStatus } from "./pack-owner.ts";
 import { WriteError } from "./write-error.ts";
 
@@ -111,7 +112,9 @@ export async function recoverBrokenRuns({ fs, name, target }: PackTarget, broken
     if (!(await isOwnLeftover(fs, name, run))) continue;
     const aside = await inspectPath(fs, run.old, name);
     if (aside === "pack" && (await inspectPath(fs, target, name)) === "nothing") await fs.rename(run.old, target);
-    await removeRun(fs, run, (await inspectPath(fs, target, name)) === "pack");
+    const isReplaced = (await inspectPath(fs, target, name)) === "pack";
+    if (isReplaced && (await inspectPath(fs, run.old, name)) === "pack") await rescueFiles(fs, run.old, target);
+    await removeRun(fs, run, isReplaced);
   }
 }
 

@@ -2,7 +2,7 @@
 
 import { asBuiltPlane, STRENGTH_CAUTION } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lamplane/bench/checks";
-import { writePack } from "@lamplane/export";
+import { type WrittenPack, writePack } from "@lamplane/export";
 import { makePackContent, type PackSection, SECTIONS } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
@@ -39,18 +39,16 @@ export async function buildCommand(
     return EXIT.checkFailed;
   }
   const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
-  const { path, replaced } = await writePack({ parent, name: design.name, files });
+  const carriesOthers = only.length < SECTIONS.length;
+  const { path, replaced, kept, carried } = await writePack({ parent, name: design.name, files, carriesOthers });
   if (json)
     io.out(
-      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], findings: findings.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
+      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
     );
   else {
     if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);
     io.out(`${replaced ? "Replaced" : "Wrote"} ${path} (${files.size} files).\n`);
-    if (only.length < SECTIONS.length)
-      io.out(
-        `A pack holds what one run makes: this one ${only.join(", ")} and no other section${replaced ? "; what else the older pack held is gone" : ""}.\n`,
-      );
+    io.out(keptText(kept) + carriedText(carried));
     if (files.has("body.stl"))
       io.out(
         "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
@@ -63,6 +61,22 @@ export async function buildCommand(
     io.out(`${STRENGTH_CAUTION}\n`);
   }
   return EXIT.done;
+}
+
+/** Files in the pack's folder that lamplane did not write, or that were changed since. */
+function keptText(kept: WrittenPack["kept"]): string {
+  if (kept.length === 0) return "";
+  const names = kept.map(({ from, to }) => (from === to ? to : `${to} (was ${from})`));
+  return `Kept your own files: ${names.join(", ")}.\n`;
+}
+
+/** Files that an earlier run made and this one left, and those among them that the design has moved on from. */
+function carriedText(carried: WrittenPack["carried"]): string {
+  if (carried.length === 0) return "";
+  const older = carried.filter(({ isOlder }) => isOlder).map(({ path }) => path);
+  const stale =
+    older.length === 0 ? "" : ` From an earlier state of the design, build them again: ${older.join(", ")}.`;
+  return `Left ${carried.length} files of earlier runs in place.${stale}\n`;
 }
 
 /** Tells what is being made, by rewriting one line of a terminal; silent elsewhere. */

@@ -6,7 +6,8 @@ import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
 import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
-import { MANIFEST, manifestText } from "../manifest.ts";
+import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
+import { sha256Hex } from "../sha256.ts";
 import { stlBytes } from "../stl.ts";
 import { serializeThreeMf } from "../threemf.ts";
 import { stockCsv } from "./stock-csv.ts";
@@ -46,10 +47,13 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     progress(i, makers.length, what);
     await make();
   }
-  files.set(MANIFEST, manifestText(design.name, version, files));
+  files.set(MANIFEST, manifestText(design.name, version, files, stateOf(design)));
   progress(makers.length, makers.length, "");
   return files;
 }
+
+/** What tells one state of a design from another: the first half of its SHA-256. */
+const stateOf = (design: Design): string => sha256Hex(toBytes(JSON.stringify(design))).slice(0, 32);
 
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
   const parts = partsOf(plane, design.stage);
