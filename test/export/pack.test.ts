@@ -38,104 +38,95 @@ describe("written", () => {
   });
 });
 
-describe(
-  "kept in the newer pack",
-  fault({ on: "a pack with a user's files in it", survives: "every one of them" }),
-  () => {
-    const put = (path: string, text: string) => {
-      fs.mkdirSync(join(at(NAME), path, ".."), { recursive: true });
-      fs.writeFileSync(join(at(NAME), path), text);
-    };
-    const read = (path: string) => fs.readFileSync(join(at(NAME), path), "utf8");
-    const paths = Object.keys(whole(OLD)).filter((path) => path !== "manifest.json");
-    const same = (path: string) => ({ from: path, to: path });
+describe("kept in the newer pack", () => {
+  const put = (path: string, text: string) => {
+    fs.mkdirSync(join(at(NAME), path, ".."), { recursive: true });
+    fs.writeFileSync(join(at(NAME), path), text);
+  };
+  const read = (path: string) => fs.readFileSync(join(at(NAME), path), "utf8");
+  const paths = Object.keys(whole(OLD)).filter((path) => path !== "manifest.json");
+  const same = (path: string) => ({ from: path, to: path });
 
-    test("files and links that lamplane did not write, at their places, with their rights and times", async () => {
-      await write(OLD);
-      put("wedge.nc", "G0 X0");
-      put("notes/monday.txt", "sharpen");
-      fs.symlinkSync("notes", join(at(NAME), "diary"));
-      fs.chmodSync(join(at(NAME), "wedge.nc"), 0o600);
-      const before = fs.statSync(join(at(NAME), "wedge.nc"));
-      const { kept } = await write(NEW);
-      expect(kept).toEqual(["diary", "notes/monday.txt", "wedge.nc"].map(same));
-      expect([read("wedge.nc"), read("notes/monday.txt")]).toEqual(["G0 X0", "sharpen"]);
-      expect(fs.readlinkSync(join(at(NAME), "diary"))).toBe("notes");
-      const after = fs.statSync(join(at(NAME), "wedge.nc"));
-      expect([after.mode, after.mtimeMs]).toEqual([before.mode, before.mtimeMs]);
-      for (const path of Object.keys(NEW)) expect(read(path)).toBe(whole(NEW)[path]);
-      expect((await write(OLD)).kept).toHaveLength(3);
-    });
+  test("files and links that lamplane did not write, at their places, with their rights and times", async () => {
+    await write(OLD);
+    put("wedge.nc", "G0 X0");
+    put("notes/monday.txt", "sharpen");
+    fs.symlinkSync("notes", join(at(NAME), "diary"));
+    fs.chmodSync(join(at(NAME), "wedge.nc"), 0o600);
+    const before = fs.statSync(join(at(NAME), "wedge.nc"));
+    const { kept } = await write(NEW);
+    expect(kept).toEqual(["diary", "notes/monday.txt", "wedge.nc"].map(same));
+    expect([read("wedge.nc"), read("notes/monday.txt")]).toEqual(["G0 X0", "sharpen"]);
+    expect(fs.readlinkSync(join(at(NAME), "diary"))).toBe("notes");
+    const after = fs.statSync(join(at(NAME), "wedge.nc"));
+    expect([after.mode, after.mtimeMs]).toEqual([before.mode, before.mtimeMs]);
+    for (const path of Object.keys(NEW)) expect(read(path)).toBe(whole(NEW)[path]);
+    expect((await write(OLD)).kept).toHaveLength(3);
+  });
 
-    test("a file of the pack that was changed since, beside the newer one", async () => {
-      await write(OLD);
-      put("figures.json", "mine");
-      expect((await write(NEW)).kept).toEqual([{ from: "figures.json", to: "figures.kept.json" }]);
-      expect(read("figures.kept.json")).toBe("mine");
-      put("figures.json", "mine again");
-      expect((await write(OLD)).kept).toEqual([
-        { from: "figures.json", to: "figures.kept-2.json" },
-        same("figures.kept.json"),
-      ]);
-      expect([read("figures.kept.json"), read("figures.kept-2.json")]).toEqual(["mine", "mine again"]);
-    });
+  test("a file of the pack that was changed since, beside the newer one", async () => {
+    await write(OLD);
+    put("figures.json", "mine");
+    expect((await write(NEW)).kept).toEqual([{ from: "figures.json", to: "figures.kept.json" }]);
+    expect(read("figures.kept.json")).toBe("mine");
+    put("figures.json", "mine again");
+    expect((await write(OLD)).kept).toEqual([
+      { from: "figures.json", to: "figures.kept-2.json" },
+      same("figures.kept.json"),
+    ]);
+    expect([read("figures.kept.json"), read("figures.kept-2.json")]).toEqual(["mine", "mine again"]);
+  });
 
-    test("one that is put there while the newer pack is written", async () => {
-      await write(OLD);
-      const late = failingFileSystem({
-        only: (operation, nth) => {
-          if (
-            operation === "rename" &&
-            fs.existsSync(at(NAME)) &&
-            nth > 1 &&
-            !fs.existsSync(join(at(NAME), "late.txt"))
-          )
-            put("late.txt", "late");
-          return false;
-        },
-      });
-      const { kept } = await write(NEW, { fileSystem: late.fileSystem });
-      expect(kept).toEqual([same("late.txt")]);
-      expect(read("late.txt")).toBe("late");
+  test("one that is put there while the newer pack is written", async () => {
+    await write(OLD);
+    const late = failingFileSystem({
+      only: (operation, nth) => {
+        if (operation === "rename" && fs.existsSync(at(NAME)) && nth > 1 && !fs.existsSync(join(at(NAME), "late.txt")))
+          put("late.txt", "late");
+        return false;
+      },
     });
+    const { kept } = await write(NEW, { fileSystem: late.fileSystem });
+    expect(kept).toEqual([same("late.txt")]);
+    expect(read("late.txt")).toBe("late");
+  });
 
-    test("one in an older pack that a broken-off run had set aside", async () => {
-      await write(OLD);
-      put("wedge.nc", "G0 X0");
-      const left = runFolder(makeEndedMark());
-      fs.mkdirSync(at(left));
-      fs.renameSync(at(NAME), at(left, "old"));
-      fs.cpSync(at(left, "old"), at(NAME), { recursive: true });
-      fs.rmSync(join(at(NAME), "wedge.nc"));
-      await write(NEW);
-      expect(read("wedge.nc")).toBe("G0 X0");
-      expect(present()).toEqual([NAME]);
-    });
+  test("one in an older pack that a broken-off run had set aside", async () => {
+    await write(OLD);
+    put("wedge.nc", "G0 X0");
+    const left = runFolder(makeEndedMark());
+    fs.mkdirSync(at(left));
+    fs.renameSync(at(NAME), at(left, "old"));
+    fs.cpSync(at(left, "old"), at(NAME), { recursive: true });
+    fs.rmSync(join(at(NAME), "wedge.nc"));
+    await write(NEW);
+    expect(read("wedge.nc")).toBe("G0 X0");
+    expect(present()).toEqual([NAME]);
+  });
 
-    test("on a disk without second names for a file", async () => {
-      await write(OLD);
-      put("wedge.nc", "G0 X0");
-      const { fileSystem } = failingFileSystem({ only: (operation) => operation === "link", code: "EPERM" });
-      await write(NEW, { fileSystem });
-      expect(read("wedge.nc")).toBe("G0 X0");
-    });
+  test("on a disk without second names for a file", async () => {
+    await write(OLD);
+    put("wedge.nc", "G0 X0");
+    const { fileSystem } = failingFileSystem({ only: (operation) => operation === "link", code: "EPERM" });
+    await write(NEW, { fileSystem });
+    expect(read("wedge.nc")).toBe("G0 X0");
+  });
 
-    test("the pack's own other files where only some are made, marked with what they were made from", async () => {
-      await write(OLD);
-      const only = new Map([["figures.json", "newer"]]);
-      const files = only.set("manifest.json", manifestText(NAME, "0.1.0", only, "second state"));
-      const { carried } = await writePack({ parent: at(), name: NAME, files, carriesOthers: true });
-      const others = paths.filter((path) => path !== "figures.json");
-      expect(carried).toEqual(others.sort().map((path) => ({ path, isOlder: true })));
-      const manifest = JSON.parse(read("manifest.json"));
-      expect(manifest.madeFrom).toBe("second state");
-      for (const { path, madeFrom } of manifest.files)
-        expect([path, madeFrom]).toEqual([path, path === "figures.json" ? undefined : ""]);
-      expect((await write(NEW)).kept).toEqual([]);
-      expect(readContents(at(NAME))).toEqual(whole(NEW));
-    });
-  },
-);
+  test("the pack's own other files where only some are made, marked with what they were made from", async () => {
+    await write(OLD);
+    const only = new Map([["figures.json", "newer"]]);
+    const files = only.set("manifest.json", manifestText(NAME, "0.1.0", only, "second state"));
+    const { carried } = await writePack({ parent: at(), name: NAME, files, carriesOthers: true });
+    const others = paths.filter((path) => path !== "figures.json");
+    expect(carried).toEqual(others.sort().map((path) => ({ path, isOlder: true })));
+    const manifest = JSON.parse(read("manifest.json"));
+    expect(manifest.madeFrom).toBe("second state");
+    for (const { path, madeFrom } of manifest.files)
+      expect([path, madeFrom]).toEqual([path, path === "figures.json" ? undefined : ""]);
+    expect((await write(NEW)).kept).toEqual([]);
+    expect(readContents(at(NAME))).toEqual(whole(NEW));
+  });
+});
 
 describe(
   "left as it is",

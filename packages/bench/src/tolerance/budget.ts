@@ -70,6 +70,13 @@ export function stepShares({ lines }: Budget): { readonly step: string; readonly
   return [...steps].map(([step, share]) => ({ step, share }));
 }
 
+/** Shares nearer to each other than this are one, whatever their last digits. */
+const SAME_SHARE = 1e-12;
+
+/** Largest share first; equal ones stay in the order of the work. */
+export const compareShares = (a: { readonly share: number }, b: { readonly share: number }): number =>
+  Math.abs(a.share - b.share) < SAME_SHARE ? 0 : b.share - a.share;
+
 /** What a plot of the shares needs, largest first. */
 export interface BudgetShare {
   readonly label: string;
@@ -79,6 +86,4 @@ export interface BudgetShare {
 }
 
 export const budgetShares = ({ lines }: Budget): BudgetShare[] =>
-  lines
-    .map(({ label, share, tolerance, unit }) => ({ label, share, tolerance, unit }))
-    .toSorted((a, b) => b.share - a.share);
+  lines.map(({ label, share, tolerance, unit }) => ({ label, share, tolerance, unit })).toSorted(compareShares);

@@ -7,7 +7,7 @@ import {
   fromMillimetres,
   type Units,
 } from "@lamplane/parameters/units";
-import type { Budget, BudgetLine } from "./budget.ts";
+import { type Budget, type BudgetLine, compareShares } from "./budget.ts";
 import type { NoTolerance, ResultTolerance, ToleranceReport } from "./tolerances.ts";
 
 /** What the figures stand on, and what they leave out. */
@@ -93,7 +93,7 @@ function resultLines(result: ResultTolerance | NoTolerance, { trial }: Tolerance
 
 /** One line an error, largest share first: how well it is held, what that makes of the result, its share, its step. */
 function budgetLines({ lines }: Budget, units: Units): string[] {
-  const sorted = lines.toSorted((a, b) => b.share - a.share);
+  const sorted = lines.toSorted(compareShares);
   const cells = sorted.map((line) => [
     line.label,
     heldText(line.tolerance, line.unit, units),
