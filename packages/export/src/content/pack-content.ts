@@ -1,9 +1,10 @@
 // What a pack holds, by path. The same design and version give the same bytes, from the command and in a page alike.
 import { asBuiltStockPlan, figuresAsBuilt, RUNS, STRENGTH_CAUTION, toleranceReport } from "@lamplane/bench";
 import { type Finding, formatFinding } from "@lamplane/bench/checks";
+import { valueAt } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
-import type { Design } from "@lamplane/parameters/table";
+import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
@@ -52,8 +53,11 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
   return files;
 }
 
-/** What tells one state of a design from another: the first half of its SHA-256. */
-const stateOf = (design: Design): string => sha256Hex(toBytes(JSON.stringify(design))).slice(0, 32);
+/** What tells one state of a design from another: the first half of the SHA-256 of its values in the table's order. */
+function stateOf(design: Design): string {
+  const values = rowsOf(TABLE).map(({ path }) => [path, valueAt(design, path)]);
+  return sha256Hex(toBytes(JSON.stringify(values))).slice(0, 32);
+}
 
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
   const parts = partsOf(plane, design.stage);
