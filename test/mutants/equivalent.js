@@ -109,6 +109,11 @@ export const EQUIVALENT = [
   },
   { file: "elevation/pin-placement.ts", line: "while (b - a > «1e-7») {", cachedPack: "(1e-7 * 1.1)", why: SEARCH },
   { file: "elevation/pin-placement.ts", line: "while (b - a «>» 1e-7) {", cachedPack: ">=", why: SEARCH },
-  { file: "elevation/pin-placement.ts", line: "while (wide - tight > «1e-7») {", cachedPack: "(1e-7 * 1.1)", why: SEARCH },
+  {
+    file: "elevation/pin-placement.ts",
+    line: "while (wide - tight > «1e-7») {",
+    cachedPack: "(1e-7 * 1.1)",
+    why: SEARCH,
+  },
   { file: "elevation/pin-placement.ts", line: "while (wide - tight «>» 1e-7) {", cachedPack: ">=", why: SEARCH },
 ];

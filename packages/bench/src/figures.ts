@@ -5,7 +5,12 @@ import { planeSeasons, yearlyMaximum, yearlyMinimum } from "./seasons/plane-seas
 import type { Season } from "./seasons/seasons.ts";
 import type { Hold } from "./strength/friction-hold.ts";
 import { planeHold } from "./strength/plane-hold.ts";
-import { planePinStrength, smallestFactorInCatch, type WeakPlace } from "./strength/plane-pin-strength.ts";
+import {
+  planePinStrength,
+  smallestFactorInCatch,
+  type WeakPlace,
+  weakestPlace,
+} from "./strength/plane-pin-strength.ts";
 
 type Evaluate = FigureRow["of"];
 const ESTIMATE = "plane geometry; forces and frictions are engineering estimates";
@@ -57,19 +62,19 @@ const HOLD_FIGURES = {
     (e) => planeHold(e).inCatch.cutting,
   ),
   clampWanted: newtons(
-    "F·(cos β − μ₂·sin β) / (μ₁ + μ₂), at least 0",
-    "Force square on the iron that holds it in a fine shaving.",
+    "F·(cos β − μ₂·sin β) / (μ₂ + min(μ₁, tan(φ₂ − ω))), at least 0",
+    "Force square on the iron that holds iron and wedge in a fine shaving.",
     evaluateHold("clamp"),
   ),
   clampWantedLeast: newtons(
-    "clampWanted, frictions from low to high",
+    "clampWanted, frictions at their highest",
     "The same where friction is best.",
-    (e) => planeHold(e).range.clamp.least,
+    (e) => planeHold(e).fineAtHighest.clamp,
   ),
   clampWantedMost: newtons(
-    "clampWanted, frictions from low to high",
+    "clampWanted, frictions at their lowest",
     "The same where friction is worst.",
-    (e) => planeHold(e).range.clamp.most,
+    (e) => planeHold(e).fineAtLowest.clamp,
   ),
   clampWantedInCatch: newtons(
     "clampWanted with the catch's force",
@@ -77,19 +82,29 @@ const HOLD_FIGURES = {
     (e) => planeHold(e).inCatch.clamp,
   ),
   drivingForce: newtons(
-    "N·(tan(ω + φ₁) + tan φ₂)",
+    "N·(tan(ω + φ₂) + tan φ₁)",
     "Push on the wedge's butt that clamps the iron for a fine shaving.",
     evaluateHold("driving"),
   ),
+  holdMargin: degrees(
+    "φ₂ − ω",
+    "Friction angle between wedge and cross pin less the wedge angle; below 0 the pin cannot hold the wedge.",
+    evaluateHold("holdMargin"),
+  ),
+  holdMarginLeast: degrees(
+    "φ₂ − ω, friction at its lowest",
+    "The same at the lowest friction.",
+    (e) => planeHold(e).fineAtLowest.holdMargin,
+  ),
   lockingMargin: degrees(
     "φ₁ + φ₂ − ω",
-    "Angle by which friction holds the wedge; below 0 it comes out by itself.",
+    "Angle by which friction holds a wedge at rest; below 0 it comes out by itself.",
     evaluateHold("lockingMargin"),
   ),
   lockingMarginLeast: degrees(
     "φ₁ + φ₂ − ω, frictions at their lowest",
     "The same at the lowest frictions.",
-    (e) => planeHold(e).range.lockingMargin.least,
+    (e) => planeHold(e).fineAtLowest.lockingMargin,
   ),
   pinRollingFriction: degrees(
     "atan(μ·tenon / d)",
@@ -100,13 +115,13 @@ const HOLD_FIGURES = {
 
 const PIN_FIGURES = {
   pinBendingStress: megapascals(
-    "N·L / 8 / W",
+    "N·(2·L − b) / 8 / W, L between the middles of the tenons' bearings, b the wedge's width",
     "Bending of the cross pin in a fine shaving.",
     evaluateStress("bending"),
   ),
   pinBendingFactor: times("modulus of rupture / stress", "Strength over that stress.", evaluateFactor("bending")),
   pinSag: millimetres(
-    "5·N·L³ / (384·E·I), and shear with G = E / 16",
+    "N·(8·L³ − 4·b²·L + b³) / (384·E·I), and shear with G = E / 16",
     "Sag of the cross pin in a fine shaving.",
     (e) => planePinStrength(e).fine.sag?.total,
   ),
@@ -116,6 +131,16 @@ const PIN_FIGURES = {
     evaluateStress("tenonShear"),
   ),
   tenonShearFactor: times("shear along the grain / stress", "Strength over that stress.", evaluateFactor("tenonShear")),
+  tenonBendingStress: megapascals(
+    "N/2 · (end clearance + bearing / 2) / (π·tenon³ / 32)",
+    "Bending of each tenon at its shoulder in a fine shaving.",
+    evaluateStress("tenonBending"),
+  ),
+  tenonBendingFactor: times(
+    "modulus of rupture / stress",
+    "Strength over that stress.",
+    evaluateFactor("tenonBending"),
+  ),
   bearingStress: megapascals(
     "N/2 / (tenon · length in the cheek)",
     "Pressure of each tenon on its hole in a fine shaving.",
@@ -133,7 +158,7 @@ const PIN_FIGURES = {
   ),
   shearOutStress: megapascals(
     "N/2 / (2 · shearOut · cheek)",
-    "Shear in the cheek from hole to edge in a fine shaving.",
+    "Shear in the cheek from hole to the nearest edge in the thrust's line, in a fine shaving.",
     evaluateStress("cheekShearOut"),
   ),
   shearOutFactor: times(
@@ -145,6 +170,16 @@ const PIN_FIGURES = {
     "the smallest of these factors under the catch's clamp",
     "Strength of the weakest place over its stress when the iron catches.",
     smallestFactorInCatch,
+  ),
+  smallestFactorLeast: times(
+    "the smallest of these factors, frictions at their lowest",
+    "Strength of the weakest place over its stress in a fine shaving where friction is worst.",
+    (e) => weakestPlace(planePinStrength(e).fineAtLowest)?.factor,
+  ),
+  smallestFactorInCatchLeast: times(
+    "the smallest of these factors under the catch's clamp, frictions at their lowest",
+    "Strength of the weakest place over its stress in a catch where friction is worst.",
+    (e) => weakestPlace(planePinStrength(e).inCatchAtLowest)?.factor,
   ),
 } satisfies Record<string, FigureRow>;
 

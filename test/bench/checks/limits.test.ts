@@ -67,7 +67,7 @@ const collides = (chamfer: number, allowance: number) => (room: number) => ({
   ...COLLIDING,
   "bed.featherChamfer": chamfer,
   "sole.allowance": allowance,
-  "mouth.opening": room - 3.175 * Math.SQRT2 - Math.min(chamfer, allowance) * cot(45) + allowance * (cot(45) + cot(62)),
+  "mouth.opening": room - 3.175 * Math.SQRT2 - chamfer * cot(45) + allowance * (cot(45) + cot(62)),
 });
 const COLLIDE = {
   code: "blocks-collide",
@@ -246,7 +246,7 @@ const LOCK = {
   sense: "at least",
   unit: "°",
   place: "pinCentre",
-  parameters: "wedge.angle hold.friction.steel hold.friction.wood pin.section",
+  parameters: "wedge.angle hold.friction.wood pin.section pin.tenon",
   mends: "wedge.angle down, pin.tenon up",
   source: GEOMETRY,
 } as const;
@@ -277,7 +277,7 @@ const BEAR = {
 };
 const strong = (
   code: string,
-  place: "bending" | "tenonShear" | "tenonCrushing" | "cheekBearing" | "cheekShearOut",
+  place: "bending" | "tenonShear" | "tenonBending" | "tenonCrushing" | "cheekBearing" | "cheekShearOut",
   told: { readonly parameters: string; readonly mends: string },
 ): Row[] => {
   const held = STRENGTHS[place].factor! * 5;
@@ -322,7 +322,11 @@ const closes = (
 
 const ROWS: readonly Row[] = [
   { ...COLLIDE, of: "a chamfer within the allowance", at: collides(1, 4) },
-  { ...COLLIDE, of: "a chamfer taller than the allowance, which helps no more than the allowance", at: collides(5, 4) },
+  {
+    ...COLLIDE,
+    of: "a chamfer taller than the allowance, which stands whole until the sole is trued",
+    at: collides(5, 4),
+  },
   {
     code: "mouth-closed",
     of: "the opening",
@@ -493,8 +497,8 @@ const ROWS: readonly Row[] = [
   },
   {
     ...IN_WOOD,
-    of: "in the thrust's way, on a low bed: (H − pinY) / cos β − r",
-    at: (wood) => ({ "bed.angle": 35, "body.height": (wood + HOLE) * cos(35) + 36 }),
+    of: "in the thrust's way, on a low bed: (H − pinY) / cos (β + ω) − r",
+    at: (wood) => ({ "bed.angle": 35, "body.height": (wood + HOLE) * cos(41) + 36 }),
     warn: 1.5 * 9.5,
     mends: LOWER,
   },
@@ -718,24 +722,24 @@ const ROWS: readonly Row[] = [
   billet("height", 58 + 3 + 2 * 1.5, "body.height down, sole.allowance down"),
   {
     ...LOCK,
-    of: "the lowest frictions of a flatted pin: atan + atan − ω",
-    at: (left) => ({ ...frictions(0.1, 0.9, 0.12, 0.9), "wedge.angle": atan(0.1) + atan(0.12) - left }),
+    of: "the lowest friction of a flatted pin: atan − ω",
+    at: (left) => ({ ...frictions(0.1, 0.9, 0.12, 0.9), "wedge.angle": atan(0.12) - left }),
     warn: 0,
   },
   {
     ...LOCK,
-    of: "the lowest frictions of a round pin, which rolls on its tenons",
+    of: "the lowest friction of a round pin, which rolls on its tenons",
     at: (left) => ({
       ...frictions(0.1, 0.9, 0.12, 0.9),
       "pin.section": "round",
-      "wedge.angle": atan(0.1) + atan((0.12 * 9.5) / 12.7) - left,
+      "wedge.angle": atan((0.12 * 9.5) / 12.7) - left,
     }),
     warn: 0,
   },
   {
     ...LOCK,
-    of: "the highest frictions",
-    at: (left) => ({ ...frictions(0.05, 0.1, 0.05, 0.12), "wedge.angle": atan(0.1) + atan(0.12) - left }),
+    of: "the friction given, whatever the highest",
+    at: (left) => ({ ...frictions(0.05, 0.9, 0.05, 0.9), "wedge.angle": atan(0.35) - left }),
     stop: 0,
     within: "warning",
   },
@@ -745,6 +749,10 @@ const ROWS: readonly Row[] = [
   { ...FRICTION, of: "wood under its highest", at: (room) => ({ "hold.friction.woodHigh": 0.35 + room }) },
   ...strong("pin-may-break", "bending", { parameters: PINS, mends: "pin.diameter up" }),
   ...strong("tenon-may-shear", "tenonShear", { parameters: "pin.tenon wood.pin iron.width", mends: "pin.tenon up" }),
+  ...strong("tenon-may-break", "tenonBending", {
+    parameters: "pin.tenon pin.endClearance wood.pin iron.width",
+    mends: "pin.tenon up, pin.endClearance down",
+  }),
   ...strong("tenon-may-crush", "tenonCrushing", BEAR),
   ...strong("cheek-may-crush", "cheekBearing", BEAR),
   ...strong("cheek-may-split", "cheekShearOut", {

@@ -2,15 +2,7 @@
 
 import { BENCH_TOLERANCE, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import {
-  archClearance,
-  bedXAt,
-  chamferGain,
-  figureValue,
-  glueGap,
-  ROOM_WANTED,
-  rampXAt,
-} from "@lamplane/parameters/elevation";
+import { archClearance, bedXAt, figureValue, ROOM_WANTED, rampXAt, tipGap } from "@lamplane/parameters/elevation";
 import { decrease, GEOMETRY, increase, type Judgement, judgeAtLeast, judgeAtMost } from "./judgement.ts";
 
 /** Least length that a block may have along its top, mm: less splits at glue-up. */
@@ -23,14 +15,14 @@ export function checkTips(plane: Elevation): Judgement[] {
   return judgeAtLeast(plane, {
     code: "blocks-collide",
     what: "The room between the blocks' tips on the blank's sole, feather chamfer counted,",
-    value: glueGap(plane) + chamferGain(plane),
+    value: tipGap(plane),
     stop: BENCH_TOLERANCE,
     unit: "mm",
     parameters: ["sole.allowance", "bed.featherChamfer", "iron.thickness", "mouth.opening"],
     place: "rampTip",
     advice: "Take the feather off the bed's tip higher up, or leave less wood under the sole.",
     remedies: [increase("bed.featherChamfer"), decrease("sole.allowance"), increase("mouth.opening")],
-    source: `${GEOMETRY}: t / sin β + g + c·cot β − a·(cot β + cot ρ)`,
+    source: `${GEOMETRY}: the blocks' corners on the blank's sole`,
   });
 }
 

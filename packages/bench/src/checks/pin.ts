@@ -40,7 +40,7 @@ export function checkPinWood(plane: Elevation): Judgement[] {
   });
   const thrust = judgeAtLeast(plane, {
     ...wood,
-    what: "The wood before the pin's hole, square off the bed,",
+    what: "The wood before the pin's hole, in the line of the wedge's thrust,",
     value: shearOut,
     warn: tenon * SHEAR_OUT_PER_TENON,
     advice: "Set the pin lower, or make the plane higher.",

@@ -19,31 +19,31 @@ import {
 const ESTIMATE = "engineering estimate, no published table";
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010), tables 5-3 and 5-5, some values from memory; indicative";
 
-/** The wedge must stay where it was driven: at the best frictions or it never will, at the lowest or it may not. */
+/** The pin must hold a wedge that the iron pulls: at the friction given or it does not, at the lowest or it may not. */
 export function checkLocking(plane: Elevation): Judgement[] {
-  const { least, most } = planeHold(plane).range.lockingMargin;
+  const { fine, fineAtLowest } = planeHold(plane);
   const locking = {
     code: "wedge-does-not-lock",
     unit: "°",
-    parameters: ["wedge.angle", "hold.friction.steel", "hold.friction.wood", "pin.section"],
+    parameters: ["wedge.angle", "hold.friction.wood", "pin.section", "pin.tenon"],
     place: "pinCentre",
     remedies: [decrease("wedge.angle"), increase("pin.tenon")],
-    source: `${GEOMETRY}: φ₁ + φ₂ − ω`,
+    source: `${GEOMETRY}: φ₂ − ω`,
   } as const;
   return pickWorst(
     ...judgeAtLeast(plane, {
       ...locking,
-      what: "The wedge's two friction angles, at their lowest, less the wedge angle",
-      value: least,
+      what: "The friction angle under the cross pin, at its lowest, less the wedge angle",
+      value: fineAtLowest.holdMargin,
       warn: 0,
-      advice: "The wedge may work loose: make its angle smaller.",
+      advice: "The iron may pull the wedge loose: make the wedge's angle smaller.",
     }),
     ...judgeAtLeast(plane, {
       ...locking,
-      what: "The wedge's two friction angles, at their highest, less the wedge angle",
-      value: most,
+      what: "The friction angle under the cross pin less the wedge angle",
+      value: fine.holdMargin,
       stop: 0,
-      advice: "The wedge comes out by itself: make its angle smaller.",
+      advice: "The cross pin cannot hold the wedge against the iron's pull: make the wedge's angle smaller.",
     }),
   );
 }
@@ -99,6 +99,13 @@ const WEAKNESS: Readonly<Record<WeakPlace, Weakness>> = {
     parameters: ["pin.tenon", "wood.pin", "iron.width"],
     advice: "Make the tenons thicker, or the pin of a stronger wood.",
     remedies: [increase("pin.tenon")],
+  },
+  tenonBending: {
+    code: "tenon-may-break",
+    what: "The tenons' strength in bending at the shoulder",
+    parameters: ["pin.tenon", "pin.endClearance", "wood.pin", "iron.width"],
+    advice: "Make the tenons thicker, or the pin of a stronger wood.",
+    remedies: [increase("pin.tenon"), decrease("pin.endClearance")],
   },
   tenonCrushing: {
     code: "tenon-may-crush",

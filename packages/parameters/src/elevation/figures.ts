@@ -1,6 +1,6 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
 import { cotDeg, distance, EPSILON, tanDeg } from "@lamplane/geometry";
-import { type Elevation, ironOnSole, mouthGrowth } from "./elevation.ts";
+import { type Elevation, mouthGrowth } from "./elevation.ts";
 import { pinLengths } from "./pin-section.ts";
 
 export interface FigureRow {
@@ -46,16 +46,18 @@ const ratio = (formula: string, help: string, of: Evaluate, source = GEOMETRY): 
 /** glueGap = bedTipX − rampTipX; below 0 the blocks' tips collide. */
 export const glueGap = ({ points }: Elevation): number => points.bedTip.x - points.rampTip.x;
 
-/** How much of the feather chamfer's help there is before the sole is trued: c·cot β with c at most the allowance. mm. */
+/** How far the feather chamfer sets the bed's tip back on the blank's sole, whole until the sole is trued: c·cot β. mm. */
 export const chamferGain = ({ design, frame }: Pick<Elevation, "design" | "frame">): number =>
-  Math.min(design.bed.featherChamfer, design.sole.allowance) * cotDeg(frame.bedAngle);
+  design.bed.featherChamfer * cotDeg(frame.bedAngle);
 
-const greatestAllowance = (e: Elevation): number => {
-  const { opening } = e.design.mouth;
-  const byChamfer = (ironOnSole(e) + opening + e.design.bed.featherChamfer * cotDeg(e.frame.bedAngle)) / mouthGrowth(e);
-  const byRamp = (ironOnSole(e) + opening) / cotDeg(e.ramp.angle);
-  return e.design.bed.featherChamfer <= byChamfer ? byChamfer : byRamp;
-};
+/**
+ * Least gap between the blocks as cut, at glue-up; below 0 they collide. The bed's chamfered face stands square and the
+ * slopes lean apart on their way up, so that the corners on the blank's sole are nearest. mm.
+ */
+export const tipGap = ({ points }: Pick<Elevation, "points">): number => points.bedChamfer.x - points.rampTip.x;
+
+/** The corners close in by mouthGrowth for each mm of allowance. */
+const greatestAllowance = (e: Elevation): number => e.design.sole.allowance + tipGap(e) / mouthGrowth(e);
 
 export const FIGURES = {
   bedAngle: degrees("β", "Bed angle.", (e) => e.frame.bedAngle),
@@ -69,7 +71,7 @@ export const FIGURES = {
   rampTipX: mm("m − g + a·cot ρ", "Ramp's tip on the blank's sole.", (e) => e.points.rampTip.x),
   glueGap: mm("bedTipX − rampTipX", "Gap between the blocks' tips at glue-up, before the feather chamfer.", glueGap),
   greatestAllowance: mm(
-    "(t / sin β + g + c·cot β) / (cot β + cot ρ), c ≤ a",
+    "(t / sin β + g + c·cot β) / (cot β + cot ρ)",
     "Greatest sole allowance with which the blocks do not collide.",
     greatestAllowance,
   ),
@@ -142,7 +144,7 @@ export const FIGURES = {
   ),
   woodOverPinHole: mm("hole to the top outline", "Wood over the pin's hole.", (e) => e.pinMargins.woodOverHole),
   shearOut: mm(
-    "hole to the top outline, square off the bed",
+    "hole to the nearest edge of the cheek, at β + ω from square",
     "Wood in the line of the wedge's thrust.",
     (e) => e.pinMargins.shearOut,
   ),

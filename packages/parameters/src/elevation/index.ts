@@ -20,6 +20,7 @@ export {
   type FigureRow,
   figureValue,
   glueGap,
+  tipGap,
 } from "./figures.ts";
 export { bedXAt, type Frame, ironToPlane, planeToIron } from "./frame.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
