@@ -59,6 +59,22 @@ test("the worked set's figures, by hand (worked out beside the hold, the strengt
     tenonGapLeast: 0.081,
     tenonProudMost: -0.117,
     heightChange: 0.733,
+    bedAngleDriest: 46.819,
+    bedAngleDampest: 47.18,
+    rampAngleDriest: 59.843,
+    rampAngleDampest: 60.156,
+    mouthDriest: 0.1354,
+    mouthDampest: 0.1643,
+    edgeOutDriest: 0.065,
+    edgeOutDampest: -0.0658,
+    wedgeLoosens: 0.1162,
+    wedgeLoosensTravel: 1.106,
+    wedgeTightens: 0.1171,
+    wedgeTightensTravel: 1.114,
+    clampAtLoosest: 0,
+    clampAtTightest: 745.589,
+    soleCup: 0.0616,
+    bedCup: 0.0241,
     sideClearanceToPlan: 0.668,
     endClearanceToPlan: 0.389,
     wedgeClearanceToPlan: 0.101,
@@ -88,6 +104,15 @@ test("every figure of random planes is a finite number, also at the ends: no cla
     for (const { key, value } of allFigures(elevation(design))) expect(Number.isFinite(value), key).toBe(true);
 });
 
+const FIT = [
+  "wedgeLoosens",
+  "wedgeLoosensTravel",
+  "wedgeTightens",
+  "wedgeTightensTravel",
+  "clampAtLoosest",
+  "clampAtTightest",
+];
+
 test("what rests on a property the tables lack is left out, and nothing else", () => {
   const all = Object.keys(valuesWith());
   const lost = (changes: Changes) => all.filter((key) => !Object.hasOwn(valuesWith(changes), key));
@@ -99,8 +124,9 @@ test("what rests on a property the tables lack is left out, and nothing else", (
     "tenonBendingFactor",
     "tenonBearingFactor",
     "tenonGapLeast",
+    ...FIT,
   ]);
-  expect(lost({ "wood.wedge": "unobtainium" })).toEqual(["wedgeGapLeast", "wedgeClearanceToPlan"]);
+  expect(lost({ "wood.wedge": "unobtainium" })).toEqual(["wedgeGapLeast", ...FIT, "wedgeClearanceToPlan"]);
   expect(lost({ "hold.friction.steel": 1, "hold.friction.steelHigh": 1, "bed.angle": 60 })).toEqual([
     "pinBendingFactor",
     "tenonShearFactor",
@@ -109,5 +135,7 @@ test("what rests on a property the tables lack is left out, and nothing else", (
     "cheekBearingFactor",
     "shearOutFactor",
     "smallestFactorInCatch",
+    "clampAtLoosest",
+    "clampAtTightest",
   ]);
 });
