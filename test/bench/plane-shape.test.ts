@@ -8,6 +8,7 @@ import {
   wedgeLoosens,
   wedgeTightens,
 } from "@lamplane/bench";
+import { checkWithoutCures } from "@lamplane/bench/checks";
 import { atan2Deg, cosDeg, type Point, point, sinDeg, tanDeg } from "@lamplane/geometry";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
@@ -101,6 +102,17 @@ describe("outlines moved corner by corner", () => {
       expect(edgeOut).toBeCloseTo(0, 9);
     }
   });
+});
+
+describe("what is felt", () => {
+  const codes = (changes: Changes) =>
+    checkWithoutCures(planeWith(changes)).map(({ code, severity }) => [code, severity]);
+  test("a cup over 0.1 is noted, with the year it takes; a smaller one is not", () => {
+    expect(codes({})).not.toContainEqual(["sole-cups", "note"]);
+    expect(codes({ "wood.rings": 0, "wood.dampest.humidity": 85 })).toContainEqual(["sole-cups", "note"]);
+  });
+  test("a plane strained near its strength warns of the damp days", () =>
+    expect(codes({ "hold.forcePerMm": 11 })).toContainEqual(["wedge-crushes-when-damp", "warning"]));
 });
 
 describe("the worked set", () => {

@@ -1,6 +1,14 @@
 // Every check on both sides of each of its limits: a hair within it says nothing, a hair beyond it complains, there and so.
 // Each row makes a design whose judged value is a number of the test's own, from the definition, turned about by hand.
-import { planePinStrength, planeSeasons, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
+import {
+  clampThroughYear,
+  planeHold,
+  planePinStrength,
+  planeSeasons,
+  weakestPlace,
+  yearlyMaximum,
+  yearlyMinimum,
+} from "@lamplane/bench";
 import { withValue } from "@lamplane/parameters/design";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
@@ -270,6 +278,7 @@ const FRICTION = {
 
 /** Every stress grows as the force on the edge does, so that force times factor stays: how strong the pin is. */
 const STRENGTHS = planePinStrength(planeWith({})).fine;
+const WEAKEST = weakestPlace(STRENGTHS)!.factor;
 const PINS = "pin.diameter pin.section wood.pin iron.width";
 const BEAR = {
   parameters: "pin.tenon pin.tenonLength body.cheek",
@@ -796,6 +805,23 @@ const ROWS: readonly Row[] = [
     place: "pinCentre",
     parameters: `pin.tenonLength pin.endClearance wood.rings ${AIR}`,
     mends: "pin.tenonLength down",
+    source: HANDBOOK,
+  },
+  {
+    code: "wedge-crushes-when-damp",
+    of: "the weakest place under the clamp at the tightest of the year",
+    // What the year adds to the clamp, and what the weakest place bears, stay as the force on the edge grows.
+    at: (factor) => {
+      const { clamp } = planeHold(planeWith({})).fine;
+      const [bears, added] = [WEAKEST * clamp, clampThroughYear(planeWith({}))!.most - clamp];
+      return { "hold.forcePerMm": (5 * (bears / factor - added)) / clamp };
+    },
+    sense: "at least",
+    warn: 1,
+    unit: "×",
+    place: "pinCentre",
+    parameters: `wood.pin wood.wedge pin.diameter pin.tenon ${AIR}`,
+    mends: "pin.tenon up",
     source: HANDBOOK,
   },
   {

@@ -14,7 +14,7 @@ import { checkClearanceAngle, checkIronLength, checkIronPasses, checkSaws } from
 import { checkJigs } from "./jigs.ts";
 import { type Judgement, sortWorstFirst } from "./judgement.ts";
 import { checkPinRoom, checkPinShape, checkPinWood, checkWedge } from "./pin.ts";
-import { checkCores, checkTenons, checkYear } from "./seasons.ts";
+import { checkCores, checkTenons, checkWedgeThroughYear, checkYear, noteCup } from "./seasons.ts";
 import { checkBillet, checkCheeks, checkPegs, checkRecess } from "./stock.ts";
 import { checkFriction, checkLocking, checkPinStrength } from "./strength.ts";
 import { checkMoisture, checkWoods } from "./woods.ts";
@@ -44,6 +44,8 @@ const CHECKS: readonly ((plane: Elevation) => Judgement[])[] = [
   checkPinStrength,
   checkCores,
   checkTenons,
+  checkWedgeThroughYear,
+  noteCup,
   checkYear,
   checkWoods,
   checkMoisture,

@@ -3,10 +3,24 @@
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation, Points } from "@lamplane/parameters/elevation";
 import { LEAST_GAP, planeSeasons, yearlyMaximum, yearlyMinimum } from "../seasons/plane-seasons.ts";
+import { clampThroughYear, PITH_DISTANCE, yearlyCup } from "../seasons/plane-shape.ts";
 import type { Season } from "../seasons/seasons.ts";
-import { decrease, increase, type Judgement, judgeAtLeast, judgeAtMost, type Remedy } from "./judgement.ts";
+import { planeHold } from "../strength/plane-hold.ts";
+import { planePinStrength, weakestPlace } from "../strength/plane-pin-strength.ts";
+import {
+  decrease,
+  formatJudgedValue,
+  increase,
+  type Judgement,
+  judgeAtLeast,
+  judgeAtMost,
+  makeNote,
+  type Remedy,
+} from "./judgement.ts";
 
 const MOVEMENT = "Wood Handbook (FPL-GTR-190, 2010), eq. 4-5, 13-2 and 13-3, tables 4-3, 4-4 and 13-5";
+/** What a fine plane's sole may be out, mm: as much as the room that a maker can hold. Common practice, no published source. */
+const CUP_FELT = BENCH_TOLERANCE;
 const AIR = ["wood.driest.humidity", "wood.dampest.humidity"];
 
 interface Closing {
@@ -97,6 +111,43 @@ export const checkTenons = (plane: Elevation): Judgement[] => [
     yearlyMaximum,
   ),
 ];
+
+/** An untouched wedge must not press what bears it to breaking on its tightest days. How far it loosens is a figure. */
+export function checkWedgeThroughYear(plane: Elevation): Judgement[] {
+  const clamp = clampThroughYear(plane);
+  const weakest = weakestPlace(planePinStrength(plane).fine);
+  if (clamp === undefined || weakest === undefined || !(clamp.most > 0)) return [];
+  return judgeAtLeast(plane, {
+    code: "wedge-crushes-when-damp",
+    what: "Strength of pin and cheeks over the load of an untouched wedge at its tightest of the year (indicative)",
+    value: (weakest.factor * planeHold(plane).fine.clamp) / clamp.most,
+    warn: 1,
+    unit: "×",
+    parameters: ["wood.pin", "wood.wedge", "pin.diameter", "pin.tenon", ...AIR],
+    place: "pinCentre",
+    advice: "Ease the wedge before the damp days, or take woods that move less.",
+    remedies: [increase("pin.tenon")],
+    source: MOVEMENT,
+  });
+}
+
+/** A cup of more than a fine shaving is felt: the iron cuts at the edges only, or in the middle. */
+export function noteCup(plane: Elevation): Judgement[] {
+  const cups = [yearlyCup(plane, "soleCup"), yearlyCup(plane, "bedCup")];
+  if (cups.some((each) => each === undefined)) return [];
+  const value = Math.max(...(cups as number[]));
+  if (value <= CUP_FELT) return [];
+  return makeNote({
+    code: "sole-cups",
+    value,
+    limit: CUP_FELT,
+    unit: "mm",
+    parameters: ["wood.rings", "wood.body", ...AIR],
+    place: "edge",
+    message: `Sole or bed cups by up to ${formatJudgedValue(plane, value, "mm")} in a year, with the rings' centre ${formatJudgedValue(plane, PITH_DISTANCE, "mm")} away; more than ${formatJudgedValue(plane, CUP_FELT, "mm")} is felt. True the sole in the season of its use, or take wood nearer to quarter sawn.`,
+    source: MOVEMENT,
+  });
+}
 
 /** The driest days must be the drier ones, or every figure of the year is told of the wrong season. */
 export function checkYear(plane: Elevation): Judgement[] {
