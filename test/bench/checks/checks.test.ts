@@ -118,6 +118,7 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
   ["tenon-binds", "warning", { "pin.tenonClearance": 0.1 }, true],
   ["tenon-proud-when-dry", "warning", { "pin.tenonLength": 8.4 }, true],
   ["tenon-proud-when-dry", "warning", { "iron.width": 80, "wood.driest.humidity": 15 }, true],
+  ["wedge-crushes-when-damp", "warning", { "hold.forcePerMm": 11 }, true],
   ["seasons-out-of-order", "warning", { "wood.driest.humidity": 70 }, true],
 ])("%s (%s) in %j", (code, severity, changes, cured) => {
   const design = designWith(changes);

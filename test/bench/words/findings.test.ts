@@ -132,7 +132,7 @@ test("a strength is a multiple of its load, and called indicative; a catch is na
 test("a cup that is felt: how much, by which rings, and from where on it is felt", () => {
   const cup = sentence({ "wood.rings": 0, "wood.driest.humidity": 20, "wood.dampest.humidity": 80 }, "sole-cups");
   expect(cup).toMatch(
-    /^The sole or the bed cups by up to 0\.\d+ mm .*, with the rings' centre 100 mm .* away; more than 0\.1 mm .* is felt\. True the sole/,
+    /^The sole or the bed cups by up to 0\.\d+ mm in a year, with the rings' centre 100 mm .* away; more than 0\.1 mm is felt\. True the sole/,
   );
 });
 
