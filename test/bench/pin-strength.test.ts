@@ -94,6 +94,7 @@ const PIN: PinLoad = {
   tenon: 12,
   span: 54,
   loaded: 54,
+  tenonArm: 4.5,
   bearing: 8,
   cheek: 8,
   thrustToGrain: 45,
@@ -120,11 +121,28 @@ describe("pin in its cheeks", () => {
     expect(pin.cheekShearOut.stress).toBeCloseTo(4.16667, 5);
     expect(pin.cheekShearOut.factor).toBeCloseTo(MAPLE.shearAlong! / 4.16667, 4);
   });
+  test("the tenon at its shoulder: 1000 N on an arm of 4.5 over π·12³/32 (by hand)", () => {
+    const pin = pinStrength(PIN, MAPLE, MAPLE);
+    expect(pin.tenonBending.stress).toBeCloseTo(26.526, 3);
+    expect(pin.tenonBending.factor).toBeCloseTo(109 / 26.526, 3);
+  });
+  test("where no clamp is enough there is no factor, and no sag", () => {
+    const pin = pinStrength({ ...PIN, clamp: Number.POSITIVE_INFINITY }, MAPLE, MAPLE);
+    expect(pin.sag).toBeUndefined();
+    for (const part of [pin.bending, pin.tenonBending, pin.cheekShearOut]) expect(part.factor).toBeUndefined();
+  });
   test("what the tables lack is not made up", () => {
     const vitae = strengthOf("lignum vitae");
     const pin = pinStrength(PIN, vitae, vitae);
     expect(pin.sag).toBeUndefined();
-    for (const part of [pin.bending, pin.tenonShear, pin.tenonCrushing, pin.cheekBearing, pin.cheekShearOut]) {
+    for (const part of [
+      pin.bending,
+      pin.tenonShear,
+      pin.tenonBending,
+      pin.tenonCrushing,
+      pin.cheekBearing,
+      pin.cheekShearOut,
+    ]) {
       expect(part.stress).toBeGreaterThan(0);
       expect(part).toMatchObject({ strength: undefined, factor: undefined });
     }
@@ -147,7 +165,14 @@ describe("pin in its cheeks", () => {
           const pin = pinStrength(load, MAPLE, MAPLE);
           const twice = pinStrength({ ...load, clamp: 2 * clamp }, MAPLE, MAPLE);
           const thicker = pinStrength({ ...load, diameter: diameter + 1, tenon: tenon + 1 }, MAPLE, MAPLE);
-          for (const part of ["bending", "tenonShear", "tenonCrushing", "cheekBearing", "cheekShearOut"] as const) {
+          for (const part of [
+            "bending",
+            "tenonShear",
+            "tenonBending",
+            "tenonCrushing",
+            "cheekBearing",
+            "cheekShearOut",
+          ] as const) {
             expect(pin[part].factor! / twice[part].factor!).toBeCloseTo(2, 9);
             expect(thicker[part].factor!).toBeGreaterThanOrEqual(pin[part].factor!);
             expect(Number.isFinite(pin[part].factor)).toBe(true);

@@ -69,6 +69,17 @@ describe("any plane", () => {
   });
 });
 
+test.each(["birch, sweet", "apple", "teak", "beech, american"])(
+  "%s: a drier winter never leaves a wider core, wherever the year ends",
+  (wood) => {
+    const widths = [...Array(40).keys()].map((i) => {
+      const plane = planeWith({ "wood.body": wood, "wood.moisture": 9, "wood.driest.humidity": 15 + i });
+      return planeSeasons(plane).driest.coreWidth!;
+    });
+    expect(widths.slice(1).every((width, i) => width > widths[i]!)).toBe(true);
+  },
+);
+
 test("the wedge moves with its own wood and rings, the tenons with theirs", () => {
   const wedge = (changes: Changes) => planeSeasons(planeWith(changes)).driest.wedgeWidth!;
   expect(wedge({ "wood.wedgeRings": 90 })).toBeGreaterThan(wedge({}));

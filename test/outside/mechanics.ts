@@ -4,6 +4,8 @@ import { dowelBearingStrength, strengthAtAngle } from "../../packages/bench/src/
 import {
   drivingForce,
   frictionAngle,
+  type Hold,
+  holdAt,
   isSelfLocking,
   lockingMargin,
   withdrawingForce,
@@ -76,6 +78,41 @@ function symmetricWedge(): OutsideCheck[] {
   ];
 }
 
+const HOLD =
+  "balance of forces on iron and wedge, cut free one from the other, Coulomb friction; standard statics, from memory";
+
+/** An iron 48 wide under 240 N, bed 47°, μ 0.25 on steel and 0.35 on wood, pin of 12.7: N = 119.798 / (0.25 + the wedge's grip). */
+const holds: readonly OutsideCheck[] = (
+  [
+    ["flatted", 6, 9.5, "least clamp", "N", 246.394, 5e-4, ({ clamp }) => clamp],
+    ["round", 12, 9.5, "least clamp", "N", 403.827, 5e-4, ({ clamp }) => clamp],
+    ["round", 14, 8, "friction angle at the pin less the wedge's", "°", -1.567, 5e-4, ({ holdMargin }) => holdMargin],
+  ] as const satisfies readonly (readonly [
+    string,
+    number,
+    number,
+    string,
+    string,
+    number,
+    number,
+    (h: Hold) => number,
+  ])[]
+).map(([section, wedgeAngle, tenon, what, unit, theirs, within, use]) => ({
+  what: `Iron, wedge of ${wedgeAngle}° and ${section} pin on ${tenon} mm tenons: ${what}`,
+  from: HOLD,
+  told: "worked apart",
+  unit,
+  theirs,
+  ours: () =>
+    use(
+      holdAt(
+        { forcePerMm: 5, ironWidth: 48, bedAngle: 47, wedgeAngle, pin: { section, diameter: 12.7, tenon } },
+        { steel: 0.25, wood: 0.35 },
+      ),
+    ),
+  within,
+}));
+
 const BEAM = "beam tables (AISC, Roark), from memory";
 const round12 = () => ({ ...roundSection(12), elasticity: 12_600, shearModulus: 12_600 / 16 });
 
@@ -145,6 +182,7 @@ const PIN: PinLoad = {
   tenon: 12,
   span: 54,
   loaded: 54,
+  tenonArm: 4.5,
   bearing: 8,
   cheek: 8,
   thrustToGrain: 45,
@@ -162,6 +200,14 @@ const pins: readonly OutsideCheck[] = (
   [
     ["bending stress", "MPa", 79.577, mapleIn(({ bending }) => bending.stress), 5e-4, "σ = M/S"],
     ["shear in a tenon", "MPa", 11.789, mapleIn(({ tenonShear }) => tenonShear.stress), 5e-4, "τ = 4·V/(3·A)"],
+    [
+      "bending of a tenon, 4.5 to its shoulder",
+      "MPa",
+      26.526,
+      mapleIn(({ tenonBending }) => tenonBending.stress),
+      5e-4,
+      "σ = V·a/S",
+    ],
     ["sag in bending", "mm", 0.31973, mapleIn(({ sag }) => sag?.bending), 5e-6, "5·W·L³/(384·E·I)"],
     [
       "a cheek's strength at 45°",
@@ -260,4 +306,11 @@ const dowels: readonly OutsideCheck[] = [
   },
 ];
 
-export const MECHANICS_CHECKS: readonly OutsideCheck[] = [...wedges, ...beams, ...pins, ...hankinson, ...dowels];
+export const MECHANICS_CHECKS: readonly OutsideCheck[] = [
+  ...wedges,
+  ...holds,
+  ...beams,
+  ...pins,
+  ...hankinson,
+  ...dowels,
+];

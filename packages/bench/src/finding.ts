@@ -21,6 +21,8 @@ export interface FindingData {
   readonly flat?: boolean;
   /** Height of the iron's edge over the blank's sole. */
   readonly edgeHeight?: number;
+  /** From the sole's middle to the rings' centre. */
+  readonly pithDistance?: number;
   readonly wood?: string;
   /** Names in the tables that are most like the wood's. */
   readonly nearest?: readonly string[];

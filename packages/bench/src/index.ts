@@ -44,6 +44,7 @@ export * from "./mouth/mouth-text.ts";
 export type { Packing } from "./mouth/packing.ts";
 export * from "./plane-woods.ts";
 export * from "./seasons/plane-seasons.ts";
+export * from "./seasons/plane-shape.ts";
 export * from "./seasons/seasons.ts";
 export * from "./steps.ts";
 export * from "./stock/index.ts";

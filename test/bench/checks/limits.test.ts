@@ -1,6 +1,14 @@
 // Every check on both sides of each of its limits: a hair within it says nothing, a hair beyond it complains, there and so.
 // Each row makes a design whose judged value is a number of the test's own, from the definition, turned about by hand.
-import { planePinStrength, planeSeasons, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
+import {
+  clampThroughYear,
+  planeHold,
+  planePinStrength,
+  planeSeasons,
+  weakestPlace,
+  yearlyMaximum,
+  yearlyMinimum,
+} from "@lamplane/bench";
 import { withValue } from "@lamplane/parameters/design";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
@@ -57,7 +65,7 @@ const collides = (chamfer: number, allowance: number) => (room: number) => ({
   ...COLLIDING,
   "bed.featherChamfer": chamfer,
   "sole.allowance": allowance,
-  "mouth.opening": room - 3.175 * Math.SQRT2 - Math.min(chamfer, allowance) * cot(45) + allowance * (cot(45) + cot(62)),
+  "mouth.opening": room - 3.175 * Math.SQRT2 - chamfer * cot(45) + allowance * (cot(45) + cot(62)),
 });
 const COLLIDE = {
   code: "blocks-collide",
@@ -196,9 +204,10 @@ const FRICTION = {
 
 /** Every stress grows as the force on the edge does, so that force times factor stays: how strong the pin is. */
 const STRENGTHS = planePinStrength(planeWith({})).fine;
+const WEAKEST = weakestPlace(STRENGTHS)!.factor;
 const strong = (
   code: string,
-  place: "bending" | "tenonShear" | "tenonCrushing" | "cheekBearing" | "cheekShearOut",
+  place: "bending" | "tenonShear" | "tenonBending" | "tenonCrushing" | "cheekBearing" | "cheekShearOut",
 ): Row[] => {
   const held = STRENGTHS[place].factor! * 5;
   const row = { code, sense: "at least", unit: "×" } as const;
@@ -236,7 +245,11 @@ const closes = (
 
 const ROWS: readonly Row[] = [
   { ...COLLIDE, of: "a chamfer within the allowance", at: collides(1, 4) },
-  { ...COLLIDE, of: "a chamfer taller than the allowance, which helps no more than the allowance", at: collides(5, 4) },
+  {
+    ...COLLIDE,
+    of: "a chamfer taller than the allowance, which stands whole until the sole is trued",
+    at: collides(5, 4),
+  },
   {
     code: "mouth-closed",
     of: "the opening",
@@ -374,8 +387,8 @@ const ROWS: readonly Row[] = [
   },
   {
     ...IN_WOOD,
-    of: "in the thrust's way, on a low bed: (H − pinY) / cos β − r",
-    at: (wood) => ({ "bed.angle": 35, "body.height": (wood + HOLE) * cos(35) + 36 }),
+    of: "in the thrust's way, on a low bed: (H − pinY) / cos (β + ω) − r",
+    at: (wood) => ({ "bed.angle": 35, "body.height": (wood + HOLE) * cos(41) + 36 }),
     warn: 1.5 * 9.5,
   },
   {
@@ -546,24 +559,24 @@ const ROWS: readonly Row[] = [
   billet("height", 58 + 3 + 2 * 1.5),
   {
     ...LOCK,
-    of: "the lowest frictions of a flatted pin: atan + atan − ω",
-    at: (left) => ({ ...frictions(0.1, 0.9, 0.12, 0.9), "wedge.angle": atan(0.1) + atan(0.12) - left }),
+    of: "the lowest friction of a flatted pin: atan − ω",
+    at: (left) => ({ ...frictions(0.1, 0.9, 0.12, 0.9), "wedge.angle": atan(0.12) - left }),
     warn: 0,
   },
   {
     ...LOCK,
-    of: "the lowest frictions of a round pin, which rolls on its tenons",
+    of: "the lowest friction of a round pin, which rolls on its tenons",
     at: (left) => ({
       ...frictions(0.1, 0.9, 0.12, 0.9),
       "pin.section": "round",
-      "wedge.angle": atan(0.1) + atan((0.12 * 9.5) / 12.7) - left,
+      "wedge.angle": atan((0.12 * 9.5) / 12.7) - left,
     }),
     warn: 0,
   },
   {
     ...LOCK,
-    of: "the highest frictions",
-    at: (left) => ({ ...frictions(0.05, 0.1, 0.05, 0.12), "wedge.angle": atan(0.1) + atan(0.12) - left }),
+    of: "the friction given, whatever the highest",
+    at: (left) => ({ ...frictions(0.05, 0.9, 0.05, 0.9), "wedge.angle": atan(0.35) - left }),
     stop: 0,
     within: "warning",
   },
@@ -573,6 +586,7 @@ const ROWS: readonly Row[] = [
   { ...FRICTION, of: "wood under its highest", at: (room) => ({ "hold.friction.woodHigh": 0.35 + room }) },
   ...strong("pin-may-break", "bending"),
   ...strong("tenon-may-shear", "tenonShear"),
+  ...strong("tenon-may-break", "tenonBending"),
   ...strong("tenon-may-crush", "tenonCrushing"),
   ...strong("cheek-may-crush", "cheekBearing"),
   ...strong("cheek-may-split", "cheekShearOut"),
@@ -602,6 +616,19 @@ const ROWS: readonly Row[] = [
     sense: "at most",
     warn: 0.1,
     unit: "mm",
+  },
+  {
+    code: "wedge-crushes-when-damp",
+    of: "the weakest place under the clamp at the tightest of the year",
+    // What the year adds to the clamp, and what the weakest place bears, stay as the force on the edge grows.
+    at: (factor) => {
+      const { clamp } = planeHold(planeWith({})).fine;
+      const [bears, added] = [WEAKEST * clamp, clampThroughYear(planeWith({}))!.most - clamp];
+      return { "hold.forcePerMm": (5 * (bears / factor - added)) / clamp };
+    },
+    sense: "at least",
+    warn: 1,
+    unit: "×",
   },
   {
     code: "seasons-out-of-order",

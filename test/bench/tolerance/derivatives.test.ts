@@ -11,7 +11,7 @@ import {
   tolerancePlan,
 } from "@lamplane/bench";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
-import { elevation, figureValue } from "@lamplane/parameters/elevation";
+import { elevation, figureValue, tipGap } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../support/designs.ts";
 import { gradientsByHand } from "./derivatives-by-hand.ts";
@@ -94,6 +94,7 @@ test("without errors the results are the design's figures", () => {
     const made = applyErrors(tolerancePlan(plane), NO_ERRORS);
     expect(made.mouthOpening).toBeCloseTo(design.mouth.opening, 9);
     expect(made.glueGap).toBeCloseTo(figureValue(plane, "glueGap")!, 9);
+    expect(made.roomAtTips).toBeCloseTo(tipGap(plane), 9);
     expect(made.pinToRamp).toBeCloseTo(figureValue(plane, "pinToRamp")!, 9);
     expect(made.wedgeAtPin).toBeCloseTo(figureValue(plane, "wedgeAtPin")!, 9);
     expect(made.wedgeTipFromEdge).toBeCloseTo(design.wedge.tipFromEdge, 9);

@@ -123,9 +123,16 @@ test.each([
 });
 
 test("a strength is a multiple of its load, and called indicative; a catch is named", () => {
-  expect(sentence({ "pin.tenon": 6 }, "tenon-may-shear")).toMatch(/fine shaving \(indicative\) is 2\.46×; at least 3×/);
+  expect(sentence({ "pin.tenon": 6 }, "tenon-may-shear")).toMatch(/fine shaving \(indicative\) is 2\.39×; at least 3×/);
   expect(sentence({ "hold.catchPerMm": 30 }, "tenon-may-crush")).toMatch(
-    /load of a catch \(indicative\) is 0\.69×; at least 1×/,
+    /load of a catch \(indicative\) is 0\.67×; at least 1×/,
+  );
+});
+
+test("a cup that is felt: how much, by which rings, and from where on it is felt", () => {
+  const cup = sentence({ "wood.rings": 0, "wood.driest.humidity": 20, "wood.dampest.humidity": 80 }, "sole-cups");
+  expect(cup).toMatch(
+    /^The sole or the bed cups by up to 0\.\d+ mm in a year, with the rings' centre 100 mm .* away; more than 0\.1 mm is felt\. True the sole/,
   );
 });
 

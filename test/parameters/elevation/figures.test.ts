@@ -1,10 +1,11 @@
 // Figures of the elevation: a chamfer on a thin iron, the core's cuts; the worked set and the trade's rules stand in test/outside.
 
+import { checkWithoutCures } from "@lamplane/bench/checks";
 import { cotDeg, sinDeg } from "@lamplane/geometry";
-import { blocksAt, elevation, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
+import { blocksAt, elevation, type FigureKey, figureValue, tipGap } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { isBuildable } from "../../support/buildable.ts";
-import { type Changes, designWith, randomDesigns } from "../../support/designs.ts";
+import { type Changes, designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
 const figureOf = (changes: Changes, key: FigureKey): number => figureValue(elevation(designWith(changes)), key)!;
 
@@ -51,17 +52,39 @@ test("a bed that runs out behind the heel ends where it would come out of a long
   expect(points.bedTop.x).toBeCloseTo(200 + 3.6 * Math.SQRT2 + 58, 9);
 });
 
+test("a chamfer of 5.767 over 5 of allowance keeps a thin iron's blocks apart by 0.439: 2.611 − 7.549 + 5.378 (by hand)", () => {
+  const plane = elevation(
+    designWith({
+      ...WORKED,
+      "iron.thickness": 1.8,
+      "sole.allowance": 5,
+      "bed.featherChamfer": 5.767,
+    }),
+  );
+  expect(tipGap(plane)).toBeCloseTo(1.8 / 0.7313537 + 0.15 - 5 * 1.5098653 + 5.767 * 0.9325151, 5);
+  expect(figureValue(plane, "greatestAllowance")).toBeCloseTo(5 + tipGap(plane) / 1.5098653, 5);
+  expect(checkWithoutCures(plane).map(({ code }) => code)).not.toContain("blocks-collide");
+});
+
 describe("over random designs", () => {
   const designs = randomDesigns(7, 200, isBuildable);
 
   test("the greatest allowance just brings the tips together", () => {
     for (const { changes } of designs) {
       const most = figureOf(changes, "greatestAllowance");
-      const chamfer = changes["bed.featherChamfer"] as number;
-      if (most > 20 || chamfer > most) continue;
+      if (most > 20 || most < 0) continue;
       const { bed, front } = blocksAt(elevation(designWith({ ...changes, "sole.allowance": most })), "glued");
       const gap = Math.min(...bed.map(({ from }) => from.x)) - Math.max(...front.map(({ from }) => from.x));
       expect(gap).toBeCloseTo(0, 6);
+    }
+  });
+
+  test("the gap between the tips is what the blocks' outlines leave between them, chamfer and all", () => {
+    for (const { design } of designs) {
+      const plane = elevation(design);
+      const { bed, front } = blocksAt(plane, "glued");
+      const corners = (outline: typeof bed) => outline.flatMap(({ from, to }) => [from.x, to.x]);
+      expect(tipGap(plane)).toBeCloseTo(Math.min(...corners(bed)) - Math.max(...corners(front)), 9);
     }
   });
 

@@ -1,15 +1,7 @@
 // Whether the two blocks and the throat between them can be: tips, chamfer, ends, arch and curve.
 
 import { BENCH_TOLERANCE, sinDeg } from "@lamplane/geometry";
-import {
-  archClearance,
-  bedXAt,
-  chamferGain,
-  figureValue,
-  glueGap,
-  ROOM_WANTED,
-  rampXAt,
-} from "@lamplane/parameters/elevation";
+import { archClearance, bedXAt, figureValue, ROOM_WANTED, rampXAt, tipGap } from "@lamplane/parameters/elevation";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
@@ -63,14 +55,14 @@ const MOUTH: readonly CheckRow[] = [
     code: "blocks-collide",
     subject: "room-between-tips",
     relation: "at least",
-    value: (plane) => glueGap(plane) + chamferGain(plane),
+    value: tipGap,
     stop: BENCH_TOLERANCE,
     unit: "mm",
     parameters: ["sole.allowance", "bed.featherChamfer", "iron.thickness", "mouth.opening"],
     place: "rampTip",
     advice: "raise-feather-chamfer",
     remedies: [increase("bed.featherChamfer"), decrease("sole.allowance"), increase("mouth.opening")],
-    source: `${GEOMETRY}: t / sin β + g + c·cot β − a·(cot β + cot ρ)`,
+    source: `${GEOMETRY}: the blocks' corners on the blank's sole`,
   },
   {
     code: "mouth-closed",

@@ -7,7 +7,7 @@ import { judgeJigs } from "./jigs.ts";
 import { type CheckRow, type Judgement, judgeRows, sortWorstFirst } from "./judgement.ts";
 import { PIN_CHECKS } from "./pin.ts";
 import { RECESS_CHECKS } from "./recess.ts";
-import { SEASON_CHECKS } from "./seasons.ts";
+import { noteCup, SEASON_CHECKS } from "./seasons.ts";
 import { CHEEK_CHECK, STOCK_CHECKS } from "./stock.ts";
 import { STRENGTH_CHECKS } from "./strength.ts";
 import { WEDGE_CHECKS } from "./wedge.ts";
@@ -28,7 +28,7 @@ export const CHECKS: readonly CheckRow[] = [
 
 /** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */
 export function judgeChecks(plane: Elevation): Judgement[] {
-  const judged = [...judgeRows(plane, CHECKS), ...noteWoods(plane), ...noteMoisture(plane)];
+  const judged = [...judgeRows(plane, CHECKS), ...noteCup(plane), ...noteWoods(plane), ...noteMoisture(plane)];
   // A jig fits a plane that can be built; there is none for any other.
   const jigs = judged.some((d) => d.severity === "stop") ? [] : judgeJigs(plane);
   return sortWorstFirst([...judged, ...jigs]);

@@ -1,15 +1,29 @@
-// Whether the core keeps clear of iron, pin and wedge all year; what the wood's movement is not known for is not judged.
+// What a year's air does to core, tenons and wedge; what the wood's movement is not known for is not judged.
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
+import type { Elevation } from "@lamplane/parameters/elevation";
 import { LEAST_GAP, planeSeasons, yearlyMaximum, yearlyMinimum } from "../seasons/plane-seasons.ts";
-import type { CheckRow } from "./judgement.ts";
+import { clampThroughYear, PITH_DISTANCE, yearlyCup } from "../seasons/plane-shape.ts";
+import { planeHold } from "../strength/plane-hold.ts";
+import { planePinStrength, weakestPlace } from "../strength/plane-pin-strength.ts";
+import type { CheckRow, Judgement } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const MOVEMENT = "Wood Handbook (FPL-GTR-190, 2010), eq. 4-5, 13-2 and 13-3, tables 4-3, 4-4 and 13-5";
+/** What a fine plane's sole may be out, mm: as much as the room that a maker can hold. Common practice, no published source. */
+const CUP_FELT = BENCH_TOLERANCE;
 const AIR = ["wood.driest.humidity", "wood.dampest.humidity"];
 
 /** The core must not close on what stands in it. */
 const CLOSING = { relation: "at least", stop: 0, warn: LEAST_GAP, unit: "mm", source: MOVEMENT } as const;
+
+/** Strength of the weakest place over the load of a wedge left alone on its tightest days. How far it loosens is a figure. */
+function strengthWhenTightest(plane: Elevation): number | undefined {
+  const clamp = clampThroughYear(plane);
+  const weakest = weakestPlace(planePinStrength(plane).fine);
+  if (clamp === undefined || weakest === undefined || !(clamp.most > 0)) return undefined;
+  return (weakest.factor * planeHold(plane).fine.clamp) / clamp.most;
+}
 
 export const SEASON_CHECKS: readonly CheckRow[] = [
   {
@@ -70,6 +84,19 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
     source: MOVEMENT,
   },
   {
+    code: "wedge-crushes-when-damp",
+    subject: "strength-over-wedge-of-year",
+    relation: "at least",
+    value: strengthWhenTightest,
+    warn: 1,
+    unit: "×",
+    parameters: ["wood.pin", "wood.wedge", "pin.diameter", "pin.tenon", ...AIR],
+    place: "pinCentre",
+    advice: "ease-wedge-before-damp-days",
+    remedies: [increase("pin.tenon")],
+    source: MOVEMENT,
+  },
+  {
     // The driest days must be the drier ones, or every figure of the year is of the wrong season.
     code: "seasons-out-of-order",
     subject: "moisture-dampest-over-driest",
@@ -87,3 +114,27 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
     source: MOVEMENT,
   },
 ];
+
+/** A cup of more than a fine shaving is felt: the iron cuts at the edges only, or in the middle. */
+export function noteCup(plane: Elevation): Judgement[] {
+  const [sole, bed] = [yearlyCup(plane, "soleCup"), yearlyCup(plane, "bedCup")];
+  if (sole === undefined || bed === undefined) return [];
+  const value = Math.max(sole, bed);
+  if (value <= CUP_FELT) return [];
+  return [
+    {
+      code: "sole-cups",
+      subject: "cup-of-year",
+      severity: "note",
+      relation: "at most",
+      value,
+      limit: CUP_FELT,
+      unit: "mm",
+      parameters: ["wood.rings", "wood.body", ...AIR],
+      data: { pithDistance: PITH_DISTANCE },
+      place: "edge",
+      remedies: [],
+      source: MOVEMENT,
+    },
+  ];
+}

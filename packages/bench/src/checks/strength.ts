@@ -10,29 +10,29 @@ import { decrease, increase } from "./remedy.ts";
 const ESTIMATE = "engineering estimate, no published table";
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010), tables 5-3 and 5-5, some values from memory; indicative";
 
-/** The wedge must stay where it was driven: at the best frictions or it never will, at the lowest or it may not. */
+/** The pin must hold a wedge that the iron pulls: at the friction given or it does not, at the lowest or it may not. */
 const LOCKING = {
   code: "wedge-does-not-lock",
   relation: "at least",
   unit: "°",
-  parameters: ["wedge.angle", "hold.friction.steel", "hold.friction.wood", "pin.section"],
+  parameters: ["wedge.angle", "hold.friction.wood", "pin.section", "pin.tenon"],
   place: "pinCentre",
   remedies: [decrease("wedge.angle"), increase("pin.tenon")],
-  source: `${GEOMETRY}: φ₁ + φ₂ − ω`,
+  source: `${GEOMETRY}: φ₂ − ω`,
 } as const;
 
 const HOLD: readonly CheckRow[] = [
   {
     ...LOCKING,
-    subject: "locking-margin-at-lowest",
-    value: (plane) => planeHold(plane).range.lockingMargin.least,
+    subject: "self-locking-margin-at-lowest",
+    value: (plane) => planeHold(plane).fineAtLowest.holdMargin,
     warn: 0,
     advice: "lessen-wedge-angle-against-slip",
   },
   {
     ...LOCKING,
-    subject: "locking-margin-at-highest",
-    value: (plane) => planeHold(plane).range.lockingMargin.most,
+    subject: "self-locking-margin",
+    value: (plane) => planeHold(plane).fine.holdMargin,
     stop: 0,
     advice: "lessen-wedge-angle-to-lock",
   },
@@ -80,6 +80,12 @@ const WEAKNESSES: Readonly<Record<WeakPlace, Weakness>> = {
     parameters: ["pin.tenon", "wood.pin", "iron.width"],
     advice: "strengthen-tenons",
     remedies: [increase("pin.tenon")],
+  },
+  tenonBending: {
+    code: "tenon-may-break",
+    parameters: ["pin.tenon", "pin.endClearance", "wood.pin", "iron.width"],
+    advice: "strengthen-tenons",
+    remedies: [increase("pin.tenon"), decrease("pin.endClearance")],
   },
   tenonCrushing: { code: "tenon-may-crush", ...BEARING },
   cheekBearing: { code: "cheek-may-crush", ...BEARING },

@@ -1,5 +1,5 @@
 // Whether friction holds the iron, and what it takes to drive the wedge. Indicative: it sends the maker back to the bench.
-import { atanDeg, cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
+import { atanDeg, cosDeg, sinDeg, tanDeg } from "@lamplane/geometry";
 
 /** Force on the whole edge, N, from the force per mm of edge (N/mm, an engineering estimate) and the iron's width (mm). */
 export const cuttingForce = (forcePerMm: number, ironWidth: number): number => forcePerMm * ironWidth;
@@ -14,20 +14,36 @@ export const frictionAngle = (friction: number): number => atanDeg(friction);
 export const rollingFrictionAngle = (friction: number, tenon: number, diameter: number): number =>
   atanDeg((friction * tenon) / diameter);
 
-/** Friction on the iron's two faces: wood or wedge above, bed below. */
+/** What resists the iron on its two faces. */
 export interface IronFriction {
+  /** Largest share of the clamp that the wedge can pass on as a pull down the bed; see `wedgeGrip`. */
   readonly upper: number;
   readonly bed: number;
 }
 
 /**
- * Least force pressed square on the iron for which friction on both its faces keeps it from being pushed up the bed, N.
- * The cutting force F pushes F·cos β up the bed and presses F·sin β into it; 0 where the bed alone holds it.
+ * Share of the clamp that the wedge can hold the iron back by. The iron drags the wedge up with it, and only the pin holds
+ * the wedge: no more passes than friction on the iron allows, nor more than the pin's reaction, inclined by its friction
+ * angle against the wedge's slope, has along the iron. 0 or less: the pin cannot hold the wedge.
+ * @see statics of the wedge, each body's balance of forces (standard texts, from memory)
+ */
+export const wedgeGrip = ({ angle, alongIron, atPin }: WedgeContact): number =>
+  Math.min(tanDeg(alongIron), tanDeg(atPin - angle));
+
+/**
+ * Least force pressed square on the iron for which iron, wedge and pin stay where they are, N.
+ * The cutting force F pushes F·cos β up the bed and presses F·sin β into it; 0 where the bed alone holds it; infinite
+ * where the pin cannot hold the wedge.
  * @see plane geometry: Strength
  */
 export function requiredClamp(force: number, bedAngle: number, { upper, bed }: IronFriction): number {
-  return Math.max(0, (force * (cosDeg(bedAngle) - bed * sinDeg(bedAngle))) / (upper + bed));
+  const push = force * (cosDeg(bedAngle) - bed * sinDeg(bedAngle));
+  if (upper <= 0) return Number.POSITIVE_INFINITY;
+  return Math.max(0, push / (bed + upper));
 }
+
+/** Degrees by which the friction angle at the pin exceeds the wedge angle: above 0 the pin can hold a wedge that is pulled. */
+export const holdMargin = ({ angle, atPin }: Pick<WedgeContact, "angle" | "atPin">): number => atPin - angle;
 
 /** The wedge and the friction angles on its two sides, all degrees. */
 export interface WedgeContact {
@@ -69,26 +85,30 @@ export interface Friction {
   readonly wood: number;
 }
 
+/** N and degrees. Clamp and driving force are infinite where the pin cannot hold the wedge. */
 export interface Hold {
-  /** N. */
   readonly cutting: number;
   readonly clamp: number;
   readonly driving: number;
-  readonly withdrawing: number;
-  /** Degrees; see `lockingMargin`. */
+  /** See `holdMargin`. */
+  readonly holdMargin: number;
+  /** See `lockingMargin`. */
   readonly lockingMargin: number;
 }
 
-/** The hold at one friction. A flatted pin's flat slides on the wedge, a round pin rolls. */
+/**
+ * The hold at one friction. A flatted pin's flat slides on the wedge, a round pin rolls. More friction, on steel or on wood,
+ * never asks for more clamp nor makes a margin smaller, so that the lowest frictions are the worst of all.
+ */
 export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
   const wedge = { angle: input.wedgeAngle, alongIron: frictionAngle(steel), atPin: frictionAngleAtPin(input, wood) };
   const cutting = cuttingForce(input.forcePerMm, input.ironWidth);
-  const clamp = requiredClamp(cutting, input.bedAngle, { upper: steel, bed: steel });
+  const clamp = requiredClamp(cutting, input.bedAngle, { upper: wedgeGrip(wedge), bed: steel });
   return {
     cutting,
     clamp,
     driving: drivingForce(clamp, wedge),
-    withdrawing: withdrawingForce(clamp, wedge),
+    holdMargin: holdMargin(wedge),
     lockingMargin: lockingMargin(wedge),
   };
 }
@@ -96,37 +116,3 @@ export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
 /** Friction angle between wedge and pin, degrees: a flatted pin slides, a round one rolls. @param wood friction */
 export const frictionAngleAtPin = ({ pin }: HoldInput, wood: number): number =>
   pin.section === "round" ? rollingFrictionAngle(wood, pin.tenon, pin.diameter) : frictionAngle(wood);
-
-export interface HoldRange {
-  readonly least: number;
-  readonly most: number;
-}
-
-/**
- * Every figure of the hold from its least to its most while both frictions lie anywhere between low and high.
- * All are monotone in each friction, so that the corners hold the extremes; but for the withdrawing force, which may
- * turn once on the way from low to high steel.
- */
-export function holdRange(input: HoldInput, low: Friction, high: Friction): Readonly<Record<keyof Hold, HoldRange>> {
-  const holds = [low.wood, high.wood].flatMap((wood) => {
-    const turn = Math.min(Math.max(maximizingFriction(input, wood), low.steel), high.steel);
-    return [low.steel, turn, high.steel].map((steel) => holdAt(input, { steel, wood }));
-  });
-  const range = (key: keyof Hold): HoldRange => {
-    const values = holds.map((hold) => hold[key]);
-    return { least: Math.min(...values), most: Math.max(...values) };
-  };
-  return {
-    cutting: range("cutting"),
-    clamp: range("clamp"),
-    driving: range("driving"),
-    withdrawing: range("withdrawing"),
-    lockingMargin: range("lockingMargin"),
-  };
-}
-
-/** Friction μ on steel at which (cos β − μ·sin β)·(1 + tan(φ − ω)/μ) is largest; 0 where the pin alone locks the wedge. */
-function maximizingFriction(input: HoldInput, wood: number): number {
-  const slip = tanDeg(input.wedgeAngle - frictionAngleAtPin(input, wood));
-  return Math.sqrt(Math.max(0, slip * cotDeg(input.bedAngle)));
-}

@@ -11,27 +11,29 @@ export interface Margin {
   readonly stress: number;
   /** Undefined where the tables give no strength for the species; nothing stands in for it. */
   readonly strength: number | undefined;
-  /** Undefined with the strength; infinite without a load. */
+  /** Undefined with the strength, or where no clamp is enough; infinite without a load. */
   readonly factor: number | undefined;
 }
 
 /** Lengths mm, angles degrees. */
 export interface PinLoad {
-  /** Force square on the iron, which the pin takes up, N. */
+  /** Force square on the iron, which the pin takes up, N; infinite where no clamp is enough. */
   readonly clamp: number;
   readonly section: "flatted" | "round";
   readonly diameter: number;
   readonly tenon: number;
-  /** Between the supports; the core's width, where the cheeks bear at their inner faces. */
+  /** Between the middles of the tenons' bearings: the safe side, for a stiff tenon bears more at the cheek's inner face. */
   readonly span: number;
-  /** Length of pin that the wedge presses on; the span, where it is spread over all of it. */
+  /** Length of pin that the wedge presses on: its width. */
   readonly loaded: number;
+  /** From the middle of a tenon's bearing to its shoulder. */
+  readonly tenonArm: number;
   /** Length of tenon that bears in each cheek. */
   readonly bearing: number;
   readonly cheek: number;
   /** Between the thrust and the cheek's grain, 0 … 90. */
   readonly thrustToGrain: number;
-  /** From the hole's rim to the nearest edge in the thrust's way. */
+  /** From the hole's rim to the nearest edge in the thrust's line. */
   readonly shearOut: number;
 }
 
@@ -51,6 +53,8 @@ export interface CheekWood {
 export interface PinStrength {
   readonly bending: Margin;
   readonly tenonShear: Margin;
+  /** The tenon bent where it leaves its shoulder. */
+  readonly tenonBending: Margin;
   /** The tenon pressed across its own grain. */
   readonly tenonCrushing: Margin;
   /** The cheek pressed at an angle to its grain. */
@@ -61,14 +65,19 @@ export interface PinStrength {
 }
 
 /** Every margin of the pin under the clamping force. @see plane geometry: Strength */
-export const pinStrength = (pin: PinLoad, pinWood: PinWood, cheekWood: CheekWood): PinStrength => ({
-  bending: bendingMargin(pin, pinWood),
-  tenonShear: tenonShearMargin(pin, pinWood),
-  tenonCrushing: strengthMargin(bearingStress(pin), pinWood.compressionAcross),
-  cheekBearing: strengthMargin(bearingStress(pin), bearingStrength(cheekWood, pin.thrustToGrain)),
-  cheekShearOut: strengthMargin(shearOutStress(pin), cheekWood.shearAlong),
-  sag: pinSag(pin, pinWood),
-});
+export function pinStrength(pin: PinLoad, pinWood: PinWood, cheekWood: CheekWood): PinStrength {
+  const margin = (stress: number, strength: number | undefined) =>
+    Number.isFinite(pin.clamp) ? strengthMargin(stress, strength) : { stress, strength, factor: undefined };
+  return {
+    bending: margin(bendingStress(pin), pinWood.bending),
+    tenonShear: margin(tenonShearStress(pin), pinWood.shearAlong),
+    tenonBending: margin(tenonBendingStress(pin), pinWood.bending),
+    tenonCrushing: margin(bearingStress(pin), pinWood.compressionAcross),
+    cheekBearing: margin(bearingStress(pin), bearingStrength(cheekWood, pin.thrustToGrain)),
+    cheekShearOut: margin(shearOutStress(pin), cheekWood.shearAlong),
+    sag: Number.isFinite(pin.clamp) ? pinSag(pin, pinWood) : undefined,
+  };
+}
 
 /** Stress against strength, both MPa. */
 export const strengthMargin = (stress: number, strength: number | undefined): Margin => ({
@@ -77,17 +86,17 @@ export const strengthMargin = (stress: number, strength: number | undefined): Ma
   factor: strength === undefined ? undefined : strength / stress,
 });
 
-/** Bending at mid-span against the modulus of rupture, at the fibre further from the centroid. */
-export function bendingMargin(pin: PinLoad, wood: Pick<PinWood, "bending">): Margin {
-  const { modulus } = pinSectionProperties(pin.section, pin.diameter);
-  return strengthMargin(bendingMoment(beamLoad(pin)) / modulus, wood.bending);
-}
+/** Bending at mid-span, at the fibre further from the centroid. MPa. */
+export const bendingStress = (pin: PinLoad): number =>
+  bendingMoment(beamLoad(pin)) / pinSectionProperties(pin.section, pin.diameter).modulus;
 
-/** Greatest shear in a round tenon, 4·V/(3·A), against shear along its grain. @see any beam table */
-export function tenonShearMargin(pin: PinLoad, wood: Pick<PinWood, "shearAlong">): Margin {
-  const { area } = roundSection(pin.tenon);
-  return strengthMargin((4 * reaction(beamLoad(pin))) / (3 * area), wood.shearAlong);
-}
+/** Greatest shear in a round tenon, 4·V/(3·A). MPa. @see any beam table */
+export const tenonShearStress = (pin: PinLoad): number =>
+  (4 * reaction(beamLoad(pin))) / (3 * roundSection(pin.tenon).area);
+
+/** Bending of a round tenon at its shoulder, the cheek's push taken in the middle of its bearing: V·arm/W. MPa. */
+export const tenonBendingStress = (pin: PinLoad): number =>
+  (reaction(beamLoad(pin)) * pin.tenonArm) / roundSection(pin.tenon).modulus;
 
 /** Mean pressure of a tenon on its half of the hole, spread over tenon's diameter times bearing length. MPa. */
 export const bearingStress = (pin: PinLoad): number => reaction(beamLoad(pin)) / (pin.tenon * pin.bearing);

@@ -1,14 +1,16 @@
 // Whether friction holds this plane's iron: the design's forces, frictions and angles put to the statics. Indicative.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { memoizeByPlane } from "../memoize.ts";
-import { frictionAngleAtPin, type Hold, type HoldInput, type HoldRange, holdAt, holdRange } from "./friction-hold.ts";
+import { frictionAngleAtPin, type Hold, type HoldInput, holdAt } from "./friction-hold.ts";
 
+/** A fine shaving and a catch, each at the frictions as given and at the lowest. */
 export interface PlaneHold {
-  /** In a fine shaving and in a catch, at the frictions as given. */
   readonly fine: Hold;
   readonly inCatch: Hold;
-  /** In a fine shaving, from least to most over both frictions. */
-  readonly range: Readonly<Record<keyof Hold, HoldRange>>;
+  readonly fineAtLowest: Hold;
+  readonly inCatchAtLowest: Hold;
+  /** A fine shaving where friction is best. */
+  readonly fineAtHighest: Hold;
   /** Friction angle between wedge and pin at the friction given, degrees. */
   readonly angleAtPin: number;
 }
@@ -17,13 +19,15 @@ export interface PlaneHold {
 export const planeHold = memoizeByPlane((plane): PlaneHold => {
   const { friction, forcePerMm, catchPerMm } = plane.design.hold;
   const given = { steel: friction.steel, wood: friction.wood };
-  const low = { steel: friction.steelLow, wood: friction.woodLow };
-  const high = { steel: friction.steelHigh, wood: friction.woodHigh };
-  const fine = holdInput(plane, forcePerMm);
+  const lowest = { steel: friction.steelLow, wood: friction.woodLow };
+  const highest = { steel: friction.steelHigh, wood: friction.woodHigh };
+  const [fine, caught] = [holdInput(plane, forcePerMm), holdInput(plane, catchPerMm)];
   return {
     fine: holdAt(fine, given),
-    inCatch: holdAt(holdInput(plane, catchPerMm), given),
-    range: holdRange(fine, low, high),
+    inCatch: holdAt(caught, given),
+    fineAtLowest: holdAt(fine, lowest),
+    inCatchAtLowest: holdAt(caught, lowest),
+    fineAtHighest: holdAt(fine, highest),
     angleAtPin: frictionAngleAtPin(fine, friction.wood),
   };
 });

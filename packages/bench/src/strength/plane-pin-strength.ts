@@ -4,6 +4,7 @@ import { pinLengths } from "@lamplane/parameters/elevation";
 import { memoizeByPlane } from "../memoize.ts";
 import { speciesFor } from "../plane-woods.ts";
 import { thrustToGrain } from "./bearing.ts";
+import type { Hold } from "./friction-hold.ts";
 import { type CheekWood, type PinLoad, type PinStrength, type PinWood, pinStrength } from "./pin-strength.ts";
 import { planeHold } from "./plane-hold.ts";
 
@@ -11,10 +12,20 @@ export interface PlanePinStrength {
   /** Under the clamp wanted in a fine shaving and in a catch, at the frictions as given. */
   readonly fine: PinStrength;
   readonly inCatch: PinStrength;
+  /** The same at the lowest frictions, where more clamp is wanted. */
+  readonly fineAtLowest: PinStrength;
+  readonly inCatchAtLowest: PinStrength;
 }
 
-/** The five ways in which the wedge may be too much for the wood. */
-export const WEAK_PLACES = ["bending", "tenonShear", "tenonCrushing", "cheekBearing", "cheekShearOut"] as const;
+/** The six ways in which the wedge may be too much for the wood. */
+export const WEAK_PLACES = [
+  "bending",
+  "tenonShear",
+  "tenonBending",
+  "tenonCrushing",
+  "cheekBearing",
+  "cheekShearOut",
+] as const;
 export type WeakPlace = (typeof WEAK_PLACES)[number];
 
 /**
@@ -22,34 +33,48 @@ export type WeakPlace = (typeof WEAK_PLACES)[number];
  * @see plane geometry: Strength
  */
 export const planePinStrength = memoizeByPlane((plane): PlanePinStrength => {
-  const { fine, inCatch } = planeHold(plane);
+  const hold = planeHold(plane);
   const woods = [pinWood(plane), cheekWood(plane)] as const;
+  const under = ({ clamp }: Hold) => pinStrength(pinLoad(plane, clamp), ...woods);
   return {
-    fine: pinStrength(pinLoad(plane, fine.clamp), ...woods),
-    inCatch: pinStrength(pinLoad(plane, inCatch.clamp), ...woods),
+    fine: under(hold.fine),
+    inCatch: under(hold.inCatch),
+    fineAtLowest: under(hold.fineAtLowest),
+    inCatchAtLowest: under(hold.inCatchAtLowest),
   };
 });
 
-/** Smallest factor over the load of a catch, of those that are known; undefined where none is. */
-export function smallestFactorInCatch(plane: Elevation): number | undefined {
-  const { inCatch } = planePinStrength(plane);
-  const factors = WEAK_PLACES.flatMap((place) => inCatch[place].factor ?? []);
-  return factors.length > 0 ? Math.min(...factors) : undefined;
+/** The place with the smallest factor of those that are known; undefined where none is. */
+export function weakestPlace(
+  strength: PinStrength,
+): { readonly place: WeakPlace; readonly factor: number } | undefined {
+  const known = WEAK_PLACES.flatMap((place) => {
+    const { factor } = strength[place];
+    return factor === undefined ? [] : [{ place, factor }];
+  });
+  return known.length === 0 ? undefined : known.reduce((least, each) => (each.factor < least.factor ? each : least));
 }
 
-/** The wedge presses over the whole core, and its thrust stands square off the pin's flat. */
+/** Smallest factor over the load of a catch; undefined where none is known. */
+export const smallestFactorInCatch = (plane: Elevation): number | undefined =>
+  weakestPlace(planePinStrength(plane).inCatch)?.factor;
+
+/** The wedge presses with its width, and its thrust stands square off the pin's flat. */
 function pinLoad(plane: Elevation, clamp: number): PinLoad {
   const { design, widths, frame, pinMargins } = plane;
   const { pin, wedge } = design;
-  const inCheek = pinLengths(plane).end - widths.core / 2;
+  const { shoulder, end } = pinLengths(plane);
+  const bearing = Math.max(0, Math.min(end - widths.core / 2, widths.cheek));
+  const span = widths.core + bearing;
   return {
     clamp,
     section: pin.section,
     diameter: pin.diameter,
     tenon: pin.tenon,
-    span: widths.core,
-    loaded: widths.core,
-    bearing: Math.max(0, Math.min(inCheek, widths.cheek)),
+    span,
+    loaded: widths.core - wedge.clearance,
+    tenonArm: span / 2 - shoulder,
+    bearing,
     cheek: widths.cheek,
     thrustToGrain: thrustToGrain(frame.bedAngle + wedge.angle),
     shearOut: pinMargins.shearOut,

@@ -1,7 +1,7 @@
 // The plane as it comes out with given errors: exact geometry in closed form, by the same functions as the elevation's.
 
 import { type Arithmetic, cotOver, REAL, tanOver } from "@lamplane/geometry/numerics";
-import { chamferBeforeTruing, type FrameOf, frameOver, type RampOf, rampOver } from "@lamplane/parameters/elevation";
+import { type FrameOf, frameOver, type RampOf, rampOver } from "@lamplane/parameters/elevation";
 import type { TolerancePlan } from "../plan/plan.ts";
 import type { ErrorKey } from "../plan/sources-of-error.ts";
 
@@ -105,7 +105,7 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
       wedgeTipFromEdge: subtract(subtract(s, edgeS), upWedge),
       ramp,
       mouthGrowth: growth,
-      roomAtTips: add(glueGap, multiply(constant(chamferBeforeTruing(plan.design)), bedCot)),
+      roomAtTips: add(glueGap, multiply(constant(plan.design.bed.featherChamfer), bedCot)),
     };
   };
 }

@@ -57,8 +57,9 @@ const OF_STOCK = {
 } as const;
 
 const OF_STRENGTH = {
-  "lessen-wedge-angle-against-slip": "The wedge may work loose: make its angle smaller.",
-  "lessen-wedge-angle-to-lock": "The wedge comes out by itself: make its angle smaller.",
+  "lessen-wedge-angle-against-slip": "The iron may pull the wedge loose: make the wedge's angle smaller.",
+  "lessen-wedge-angle-to-lock":
+    "The cross pin cannot hold the wedge against the iron's pull: make the wedge's angle smaller.",
   "order-frictions": "Give each friction between its lowest and its highest.",
   "enlarge-bearing": "Give the tenons more to bear on: thicker tenons, or a thicker cheek.",
   "strengthen-pin": "Make the pin thicker, or of a stronger wood.",
@@ -74,6 +75,7 @@ const OF_SEASONS = {
   "narrow-wedge": "The wedge would bind between the cheeks: make it narrower.",
   "bore-larger-holes": "The pin must turn to find the wedge: bore the holes larger.",
   "shorten-tenons-for-dry-days": "The body shrinks and the pin does not: shorten the tenons.",
+  "ease-wedge-before-damp-days": "Ease the wedge before the damp days, or choose woods that move less.",
   "exchange-seasons": "Exchange the driest and the dampest days.",
 } as const;
 

@@ -53,6 +53,8 @@ const WHOLE: Readonly<Record<string, (design: MakersUnits, finding: Sentence) =>
     const missing = data.missing!.map((key) => PROPERTIES[key as keyof typeof PROPERTIES]).join(", no ");
     return `The wood tables give ${quoted(data.wood!)} no ${missing}. What rests on it is not judged for the ${listParts(data)}; nothing stands in for it.`;
   },
+  "cup-of-year": (design, { value, limit, unit, data = {} }) =>
+    `The sole or the bed cups by up to ${formatJudged(design, value, unit)} in a year, with the rings' centre ${formatJudged(design, data.pithDistance!, "mm")} away; more than ${formatJudged(design, limit, unit)} is felt. True the sole in the season of its use, or choose wood nearer to quarter sawn.`,
   "moisture-of-year": (design, { value, limit, unit, relation }) =>
     `The wood comes to ${formatJudged(design, value, unit)} moisture; the equation of its movement is published ${relation === "at most" ? "up to" : "down to"} ${formatJudged(design, limit, unit)}. Take the figures of the seasons as a guide only.`,
 };

@@ -6,6 +6,7 @@ const IN_SHAVING = "over the load of a fine shaving (indicative)";
 const IN_CATCH = "over the load of a catch (indicative)";
 const BENDING = "The cross pin's strength in bending";
 const TENON_SHEAR = "The tenons' strength in shear";
+const TENON_BENDING = "The tenons' strength in bending at the shoulder";
 const TENON_CRUSHING = "The tenons' strength in the cheeks, across their grain,";
 const CHEEK_BEARING = "The cheeks' strength under the tenons";
 const CHEEK_SHEAR_OUT = "The cheeks' strength in shear from hole to edge";
@@ -35,7 +36,7 @@ const OF_IRON = {
 
 const OF_PIN_AND_WEDGE = {
   "wood-over-hole": "The wood over the pin's hole",
-  "wood-before-hole": "The wood before the pin's hole, square off the bed,",
+  "wood-before-hole": "The wood before the pin's hole, in the line of the wedge's thrust,",
   "wood-under-hole": "The wood under the pin's hole",
   "pin-to-ramp": "The room between cross pin and ramp",
   "turning-pin-to-ramp": "The room to the ramp that is left as the flatted pin turns",
@@ -67,13 +68,15 @@ const OF_STOCK = {
 } as const;
 
 const OF_STRENGTH = {
-  "locking-margin-at-lowest": "The wedge's two friction angles, at their lowest, less the wedge angle",
-  "locking-margin-at-highest": "The wedge's two friction angles, at their highest, less the wedge angle",
+  "self-locking-margin": "The wedge's self-locking margin under the cross pin",
+  "self-locking-margin-at-lowest": "The wedge's self-locking margin under the cross pin, at the lowest friction,",
   "friction-order": "The room between the frictions and their lowest and highest, at its least,",
   "bending-in-shaving": `${BENDING} ${IN_SHAVING}`,
   "bending-in-catch": `${BENDING} ${IN_CATCH}`,
   "tenonShear-in-shaving": `${TENON_SHEAR} ${IN_SHAVING}`,
   "tenonShear-in-catch": `${TENON_SHEAR} ${IN_CATCH}`,
+  "tenonBending-in-shaving": `${TENON_BENDING} ${IN_SHAVING}`,
+  "tenonBending-in-catch": `${TENON_BENDING} ${IN_CATCH}`,
   "tenonCrushing-in-shaving": `${TENON_CRUSHING} ${IN_SHAVING}`,
   "tenonCrushing-in-catch": `${TENON_CRUSHING} ${IN_CATCH}`,
   "cheekBearing-in-shaving": `${CHEEK_BEARING} ${IN_SHAVING}`,
@@ -89,6 +92,8 @@ const OF_SEASONS = {
   "wedge-gap-of-year": "The core's room over the wedge at the worst of the year",
   "tenon-gap-of-year": "The tenon's room in its hole at the worst of the year",
   "tenon-proud-of-year": "What the tenons stand out of the cheeks at the worst of the year",
+  "strength-over-wedge-of-year":
+    "The strength of pin and cheeks over the load of a wedge left alone at its tightest of the year (indicative)",
   "moisture-dampest-over-driest": "The wood's moisture on the dampest days over that on the driest",
 } as const;
 

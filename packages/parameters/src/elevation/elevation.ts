@@ -1,6 +1,6 @@
 // From a design to the plane seen from the side: one pure function. Nothing given is ever clamped; the checks judge it.
 
-import { type Circle, cotDeg, type Outline, type Point, point, type Segment, sinDeg } from "@lamplane/geometry";
+import { type Circle, cotDeg, type Outline, type Point, point, type Segment } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import { bedXAt, type Frame, ironToPlane } from "./frame.ts";
 import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-placement.ts";
@@ -138,6 +138,3 @@ export interface MouthSlopes {
 
 /** How far the mouth opens for each mm taken off the sole, at the trued sole: cot β + cot ρ. */
 export const mouthGrowth = ({ frame, ramp }: MouthSlopes): number => cotDeg(frame.bedAngle) + cotDeg(ramp.angle);
-
-/** Length of the bed's line on the sole that the iron takes up: t / sin β, mm. */
-export const ironOnSole = ({ design, frame }: Elevation): number => design.iron.thickness / sinDeg(frame.bedAngle);

@@ -32,7 +32,7 @@ export const FIGURES = {
     spentAt: "glue-up",
   }),
   greatestAllowance: mm(
-    "(t / sin β + g + c·cot β) / (cot β + cot ρ), c ≤ a",
+    "(t / sin β + g + c·cot β) / (cot β + cot ρ)",
     "Greatest sole allowance with which the blocks do not collide.",
     greatestAllowance,
     { spentAt: "core" },
@@ -132,7 +132,7 @@ export const FIGURES = {
     feltFrom: 0.5,
   }),
   shearOut: mm(
-    "hole to the top outline, square off the bed",
+    "hole to the nearest edge of the cheek, at β + ω from square",
     "Wood in the line of the wedge's thrust.",
     (e) => e.pinMargins.shearOut,
     { feltFrom: 0.5 },

@@ -13,7 +13,7 @@ export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type
 export { evaluateFigures, type Figure, type FigureRow, type FigureUse, type ReadingMode } from "./figure-row.ts";
 export { elevationFigures, FIGURES, type FigureKey, figureRow, figureValue } from "./figures.ts";
 export { bedXAt, type Frame, type FrameOf, frameOver, ironToPlane, type PointOf, planeToIron } from "./frame.ts";
-export { chamferBeforeTruing, chamferGain, glueGap } from "./glue-gap.ts";
+export { glueGap, tipGap } from "./glue-gap.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export {
   ROOM_WANTED,

@@ -55,22 +55,27 @@ export function pinMargins(
   const covered = pinHalfCover(design);
   return {
     roomToRamp: distanceToRamp(ramp, pin.centre) - design.pin.diameter / 2,
-    woodOverHole: woodDepth(pin.centre, top, frame) - hole,
-    shearOut: thrustLength(pin.centre, top, frame) - hole,
+    woodOverHole: woodDepth(design, pin.centre, top, frame) - hole,
+    shearOut: thrustLength(design, pin.centre, top, frame) - hole,
     wedgeBelow: pin.contactS - covered - design.wedge.tipFromEdge,
     wedgeAbove: design.wedge.tipFromEdge + wedgeLength - pin.contactS - covered,
   };
 }
 
 /** Distance from a point to the top outline, negative above it. */
-const woodDepth = (p: Point, top: readonly Segment[], frame: Frame): number =>
-  distanceToChain(p, top) * (thrustLength(p, top, frame) > 0 ? 1 : -1);
+const woodDepth = (design: Design, p: Point, top: readonly Segment[], frame: Frame): number =>
+  distanceToChain(p, top) * (thrustLength(design, p, top, frame) > 0 ? 1 : -1);
 
-/** From a point square off the bed to the top outline; 0 where the point already lies outside and no wood is met. */
-function thrustLength(p: Point, top: readonly Segment[], { bedAngle }: Frame): number {
-  const ray = line(p, point(p.x - sinDeg(bedAngle) * FAR, p.y + cosDeg(bedAngle) * FAR));
-  const ahead = top.flatMap((s) => intersections(ray, s)).map((c) => distance(p, c.at));
-  return ahead.length > 0 ? Math.min(...ahead) : 0;
+/**
+ * From a point in the line of the wedge's thrust, square off its upper side, to the nearest edge of the finished cheek: its
+ * top, or its toe's end; 0 where the point already lies outside and no wood is met.
+ */
+function thrustLength({ wedge }: Design, p: Point, top: readonly Segment[], { bedAngle }: Frame): number {
+  const slope = bedAngle + wedge.angle;
+  const thrust = line(p, point(p.x - sinDeg(slope) * FAR, p.y + cosDeg(slope) * FAR));
+  const toe = top.at(-1)!.to;
+  const ahead = [...top, line(toe, point(toe.x, 0))].flatMap((s) => intersections(thrust, s));
+  return ahead.length > 0 ? Math.min(...ahead.map((c) => distance(p, c.at))) : 0;
 }
 
 /** The smallest of the margins, each as a share of what is wanted of it; 1 is just enough. */

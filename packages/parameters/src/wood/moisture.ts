@@ -65,37 +65,32 @@ export const movementOf = (
 
 /** How sizes follow moisture. */
 export interface MovementLaw {
-  readonly equation: "13-2" | "13-3";
-  /** False where a moisture lies outside what the equation was published for: the figures are then a guide only. */
+  /** False where a moisture lies outside what the equations used were published for: the figures are then a guide only. */
   readonly valid: boolean;
   /** Change of a size (mm) that was taken at one moisture when the wood comes to another (%). mm. */
   readonly change: (size: number, from: number, to: number) => number;
 }
 
 /**
- * The one law for all the moistures that are to be compared, so that no step shows where one equation ends: eq. 13-2
- * within 6 … 14 %, eq. 13-3 where any lies outside; whichever is known where the other is not; nothing where neither is.
+ * One law for every moisture: eq. 13-2 for what lies within 6 … 14 %, eq. 13-3 for what lies outside; whichever is known
+ * where the other is not; nothing where neither is. Each adds to the other, so that drier is never wider, though the two
+ * tables disagree for some woods. @param moistures all that are to be compared
  */
 export function movementLaw(movement: Movement, moistures: readonly number[]): MovementLaw | undefined {
   const { coefficient, shrinkage } = movement;
+  if (coefficient === undefined && shrinkage === undefined) return undefined;
   const constant = moistures.every((m) => m >= CONSTANT_FROM && m <= CONSTANT_TO);
-  if (coefficient !== undefined && (constant || shrinkage === undefined))
-    return { equation: "13-2", valid: constant, change: constantChange(coefficient) };
-  if (shrinkage === undefined) return undefined;
-  const valid = moistures.every((m) => m <= FIBRE_SATURATION);
-  return { equation: "13-3", valid, change: shrinkageChange(shrinkage) };
+  const change = (size: number, from: number, to: number): number => {
+    const total = clampTo(to, 0, FIBRE_SATURATION) - clampTo(from, 0, FIBRE_SATURATION);
+    const within = clampTo(to, CONSTANT_FROM, CONSTANT_TO) - clampTo(from, CONSTANT_FROM, CONSTANT_TO);
+    const outside = shrinkage === undefined ? coefficient! : shrinkageRate(shrinkage, from);
+    return size * (within * (coefficient ?? outside) + (total - within) * outside);
+  };
+  return { valid: shrinkage === undefined ? constant : moistures.every((m) => m <= FIBRE_SATURATION), change };
 }
 
-/** @see Wood Handbook, eq. 13-2: ΔD = D·C·(M₂ − M₁) */
-const constantChange =
-  (coefficient: number) =>
-  (size: number, from: number, to: number): number =>
-    size * coefficient * (to - from);
+/** Change per percent of a size taken at this moisture. @see Wood Handbook, eq. 13-3: ΔD = D·(M₂ − M₁)/(3000/S − 30 + M₁) */
+const shrinkageRate = (shrinkage: number, from: number): number =>
+  1 / ((FIBRE_SATURATION * 100) / shrinkage - FIBRE_SATURATION + Math.min(from, FIBRE_SATURATION));
 
-/** @see Wood Handbook, eq. 13-3: ΔD = D·(M₂ − M₁)/(3000/S − 30 + M₁), neither moisture above 30 % */
-const shrinkageChange =
-  (shrinkage: number) =>
-  (size: number, from: number, to: number): number => {
-    const [start, end] = [Math.min(from, FIBRE_SATURATION), Math.min(to, FIBRE_SATURATION)];
-    return (size * (end - start)) / ((FIBRE_SATURATION * 100) / shrinkage - FIBRE_SATURATION + start);
-  };
+const clampTo = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);

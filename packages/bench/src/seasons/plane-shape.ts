@@ -1,0 +1,93 @@
+// What a year does to this plane's shape: slopes, mouth, the wedge's fit and the cup of sole and bed. Indicative.
+import { cosDeg } from "@lamplane/geometry";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { type MovementLaw, movementLaw, movementOf } from "@lamplane/parameters/wood";
+import { memoizeByPlane } from "../memoize.ts";
+import { speciesFor } from "../plane-woods.ts";
+import { planeHold } from "../strength/plane-hold.ts";
+import { planePinStrength } from "../strength/plane-pin-strength.ts";
+import { cup } from "./cupping.ts";
+import { planeSeasons } from "./plane-seasons.ts";
+import { type MovedAngles, movedAngles, wedgeSlack } from "./side-view.ts";
+
+/** From the sole's middle to the rings' centre, mm: our assumption for a billet off a log of 250, out of its middle. */
+export const PITH_DISTANCE = 100;
+
+/** The plane's shape at one moisture; undefined where a wood's movement is not in the tables. mm. */
+export interface SeasonShape {
+  readonly angles: MovedAngles | undefined;
+  /** See `wedgeSlack`: with the pin's rings as they loosen most, and as they press most. */
+  readonly loosest: number | undefined;
+  readonly tightest: number | undefined;
+  /** Cup of the sole over the body's width, and of the bed over the core's, square to the bed. See `cup`. */
+  readonly soleCup: number | undefined;
+  readonly bedCup: number | undefined;
+}
+
+export interface YearShape {
+  readonly driest: SeasonShape;
+  readonly dampest: SeasonShape;
+}
+
+/** @see plane geometry: Seasons */
+export const planeShape = memoizeByPlane((plane): YearShape => {
+  const { driest, dampest } = planeSeasons(plane);
+  return { driest: shapeAt(plane, driest.moisture), dampest: shapeAt(plane, dampest.moisture) };
+});
+
+function shapeAt(plane: Elevation, moisture: number): SeasonShape {
+  const { rings, wedgeRings } = plane.design.wood;
+  const planned = planeSeasons(plane).planned.moisture;
+  const strain = (role: "body" | "pin" | "wedge", angle: number): number | undefined => {
+    const wood = speciesFor(plane, role);
+    const law: MovementLaw | undefined = wood && movementLaw(movementOf(wood, angle), [planned, moisture]);
+    return law?.change(1, planned, moisture);
+  };
+  const height = strain("body", 90 - rings);
+  const wedge = strain("wedge", 90 - (wedgeRings === "auto" ? rings : wedgeRings));
+  const pins = [strain("pin", 90), strain("pin", 0)];
+  const slacks = pins.flatMap((pin) =>
+    height === undefined || wedge === undefined || pin === undefined ? [] : [wedgeSlack(plane, { height, wedge, pin })],
+  );
+  const [radial, tangential] = [strain("body", 90), strain("body", 0)];
+  const cupOver = (width: number): number | undefined =>
+    radial === undefined || tangential === undefined
+      ? undefined
+      : cup(width, { radial, tangential }, rings, PITH_DISTANCE);
+  const bedCup = cupOver(plane.widths.core);
+  return {
+    angles: height === undefined ? undefined : movedAngles(plane, height),
+    loosest: slacks.length > 0 ? Math.max(...slacks) : undefined,
+    tightest: slacks.length > 0 ? Math.min(...slacks) : undefined,
+    soleCup: cupOver(plane.widths.body),
+    bedCup: bedCup === undefined ? undefined : bedCup * cosDeg(plane.frame.bedAngle),
+  };
+}
+
+/** By how much an untouched wedge loosens at most in the year, and is pressed at most, mm of its thickness; 0 or more. */
+export const wedgeLoosens = (plane: Elevation): number | undefined =>
+  worst(planeShape(plane), ({ loosest }) => loosest);
+export const wedgeTightens = (plane: Elevation): number | undefined =>
+  worst(planeShape(plane), ({ tightest }) => (tightest === undefined ? undefined : -tightest));
+
+/** The larger cup of the year, whichever way. */
+export const yearlyCup = (plane: Elevation, key: "soleCup" | "bedCup"): number | undefined =>
+  worst(planeShape(plane), (shape) => (shape[key] === undefined ? undefined : Math.abs(shape[key])));
+
+function worst({ driest, dampest }: YearShape, of: (shape: SeasonShape) => number | undefined): number | undefined {
+  const [dry, damp] = [of(driest), of(dampest)];
+  return dry === undefined || damp === undefined ? undefined : Math.max(0, dry, damp);
+}
+
+/**
+ * Clamp that is left of the clamp wanted when the wedge is at its loosest, and what it grows to at its tightest, N. The pin's
+ * sag alone is taken to give: cheeks and wedge give too, so that the true swing is smaller.
+ */
+export function clampThroughYear(plane: Elevation): { readonly least: number; readonly most: number } | undefined {
+  const { clamp } = planeHold(plane).fine;
+  const sag = planePinStrength(plane).fine.sag?.total;
+  const [loosens, tightens] = [wedgeLoosens(plane), wedgeTightens(plane)];
+  if (sag === undefined || loosens === undefined || tightens === undefined || !(sag > 0)) return undefined;
+  const perMm = (clamp / sag) * cosDeg(plane.design.wedge.angle);
+  return { least: Math.max(0, clamp - perMm * loosens), most: clamp + perMm * tightens };
+}
