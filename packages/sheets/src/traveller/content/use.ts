@@ -106,7 +106,7 @@ export function firstShavingContent({ t }: ContentInput): StepContent {
       ...t.figureRow("mouthOpening", "Mouth"),
       ...t.figureRow("clampWanted", "Clamp that holds the iron in a fine shaving (indicative)"),
       ...t.figureRow("drivingForce", "Push on the wedge that makes it (indicative)"),
-      ...t.figureRow("lockingMargin", "By which friction holds the wedge (indicative)"),
+      ...t.figureRow("holdMargin", "Self-locking margin of the wedge (indicative)"),
     ],
     instructions: [
       "Oil the outside and the ends thinly, wipe it dry; no oil on bed, wedge or in the throat, where it would make the wedge slip. Wax the sole.",
