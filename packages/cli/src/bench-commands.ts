@@ -27,12 +27,12 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       async (a) => {
         const { mouthCommand } = await import("./commands/mouth.ts");
         const { seen, wanted, shaving } = a;
-        const told = {
+        const limits = {
           seen: requireSingle("seen", seen),
           wanted: requireSingle("wanted", wanted),
           shaving: requireSingle("shaving", shaving),
         };
-        setExitCode(mouthCommand(io, loadDesign(a.FILE, a.with), { ...told, json: a.json }));
+        setExitCode(mouthCommand(io, loadDesign(a.FILE, a.with), { ...limits, json: a.json }));
       },
     )
     .command(

@@ -83,8 +83,8 @@ function parseChange({ units }: Design, change: string): OptionChange {
 function limitViolations({ path, row, text, value }: OptionChange, units: Design["units"]): string[] {
   if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number") return [];
   if (value >= row.min && value <= row.max) return [];
-  const told = [value, row.min, row.max].map((mm) => formatLimit(mm, units));
-  return [`--with: ${path}: read ${text}, which is ${told[0]}; allowed is ${told[1]} to ${told[2]}`];
+  const texts = [value, row.min, row.max].map((mm) => formatLimit(mm, units));
+  return [`--with: ${path}: read ${text}, which is ${texts[0]}; allowed is ${texts[1]} to ${texts[2]}`];
 }
 
 /** A row of the parameter table by its path. @throws InputRefused where there is none. */

@@ -66,8 +66,8 @@ export function readBody(request: IncomingMessage): Promise<string | undefined> 
   return new Promise((resolve, reject) => {
     const pieces: Buffer[] = [];
     let size = 0;
-    const told = Number(request.headers["content-length"] ?? 0);
-    if (told > LARGEST_FILE) return resolve(undefined);
+    const announced = Number(request.headers["content-length"] ?? 0);
+    if (announced > LARGEST_FILE) return resolve(undefined);
     request.on("data", (piece: Buffer) => {
       size += piece.length;
       if (size <= LARGEST_FILE) pieces.push(piece);

@@ -8,13 +8,13 @@ export function lossText(
   design: Design,
   { unit, asked, got, costs }: Loss,
 ): { came: string; costs: readonly string[] } {
-  const told = (value: number, of: string) => formatComparedValue(design, value, of);
-  const came = `${told(asked, unit)} was wanted, ${told(got, unit)} came out.`;
+  const format = (value: number, of: string) => formatComparedValue(design, value, of);
+  const came = `${format(asked, unit)} was wanted, ${format(got, unit)} came out.`;
   return {
     came: costs.length === 0 ? `${came} It costs nothing that is felt.` : came,
     costs: costs.map(
       ({ help, now, planned, unit: of }) =>
-        `${help.replace(/\.$/, "")}: ${told(now, of)} instead of ${told(planned, of)}`,
+        `${help.replace(/\.$/, "")}: ${format(now, of)} instead of ${format(planned, of)}`,
     ),
   };
 }

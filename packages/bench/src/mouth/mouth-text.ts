@@ -105,8 +105,8 @@ export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): str
     ["pin height", (row) => row.pinHeight],
     ["height", (row) => row.height],
   ];
-  const told = columns.filter(([, of]) => rows.some((row) => of(row) !== undefined));
-  return [told.map(([head]) => head), ...rows.map((row) => told.map(([, of]) => fine(of(row)!)))];
+  const filled = columns.filter(([, of]) => rows.some((row) => of(row) !== undefined));
+  return [filled.map(([head]) => head), ...rows.map((row) => filled.map(([, of]) => fine(of(row)!)))];
 }
 
 /** Head of a column, and its figure; undefined where the design has no such thing. */

@@ -41,7 +41,7 @@ export interface BedCurvature {
 
 const SPREAD = Math.sqrt(3); // a uniform error of half-width h has the standard deviation h/√3 (variance w²/12, w = 2h)
 const MISREAD_AT_MOST = 2; // in `hand.feel`, four standard deviations: honest gaps contradict each other by less
-const UNSEEN = 1e-6; // share of a direction that no reading sees, above which nothing is told of it
+const UNSEEN = 1e-6; // share of a direction that no reading sees, above which nothing is known of it
 
 /**
  * Least squares through the middles of the readings' intervals, each with the variance of an even spread over its width
@@ -60,8 +60,8 @@ export function bedCurvature(readings: SurveyReadings, bed: Bed, feel: number): 
     equations.map(({ reading }, i) => (reading.high + reading.low) / 2 / deviations[i]!),
   );
   const [a, b, c] = solution.unknowns.slice(-3);
-  const told = (direction: Direction) => isDetermined(solution, direction);
-  const certainRange = certainRanges(curves, told);
+  const isKnown = (direction: Direction) => isDetermined(solution, direction);
+  const certainRange = certainRanges(curves, isKnown);
   const explained = isFeasible(curves.equations, curves.ranges);
   const allWithin = explained && curves.misread <= MISREAD_AT_MOST * feel + EPSILON;
   const { inOneDirection, inAllDirections, ...fit } = assessFit(equations, solution, deviations, allWithin);
@@ -70,7 +70,7 @@ export function bedCurvature(readings: SurveyReadings, bed: Bed, feel: number): 
     coefficients: [a!, b!, c!],
     fit: { ...fit, readings: curves.equations.length },
     sagitta(direction) {
-      if (!told(direction)) return;
+      if (!isKnown(direction)) return;
       const hollow = dotProduct(sagittaWeights(direction), [a!, b!, c!]);
       const { error, worst } = errorsOf(solution, direction);
       const certain = certainRange(direction) ?? around(hollow, worst);

@@ -51,9 +51,9 @@ export async function sweepCommand(io: Io, design: Design, { vary, figures, out,
   if (plots === undefined) return EXIT.done;
   const { writePlots } = await import("../sweep/plot-files.ts");
   const drawn = writePlots(asked, table(), plots);
-  const said = `${plots}: ${drawn.length} ${drawn.length === 1 ? "plot" : "plots"}${drawn.length > 0 ? `, ${drawn.join(", ")}` : ""}.\n`;
-  if (out === undefined) io.err(said);
-  else io.out(said);
+  const summary = `${plots}: ${drawn.length} ${drawn.length === 1 ? "plot" : "plots"}${drawn.length > 0 ? `, ${drawn.join(", ")}` : ""}.\n`;
+  if (out === undefined) io.err(summary);
+  else io.out(summary);
   return EXIT.done;
 }
 

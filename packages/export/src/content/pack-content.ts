@@ -89,17 +89,17 @@ async function addLayout(files: PackContent, { plane, version }: PackInput): Pro
 
 /** The steps to take to the bench, the plots in them as single drawings, the stock list as a table. */
 async function addTraveller(files: PackContent, { design, version }: PackInput): Promise<void> {
-  const told = traveller(design);
+  const content = traveller(design);
   files.set("stock.csv", stockCsv(asBuiltStockPlan(design), design));
-  for (const { picture } of told.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
+  for (const { picture } of content.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
   const { travellerPdf } = await import("@lamplane/sheets/pages");
-  files.set("traveller.pdf", await travellerPdf(told, { paper: design.shop.paper, version }));
+  files.set("traveller.pdf", await travellerPdf(content, { paper: design.shop.paper, version }));
 }
 
 function figuresJson({ design, findings }: PackInput): string {
   const figures = Object.fromEntries(figuresAsBuilt(design).map(({ key, ...figure }) => [key, figure]));
   const { name, stage } = design;
-  const told = {
+  const content = {
     name,
     stage,
     lengths: "mm",
@@ -108,7 +108,7 @@ function figuresJson({ design, findings }: PackInput): string {
     figures,
     findings: findings.map((finding) => formatFinding(design, finding)),
   };
-  return `${JSON.stringify({ ...told, tolerances: toleranceReport(design, { runs: RUNS }) }, roundForJson, 2)}\n`;
+  return `${JSON.stringify({ ...content, tolerances: toleranceReport(design, { runs: RUNS }) }, roundForJson, 2)}\n`;
 }
 
 /** Digits that are told: engines' sines and logarithms differ in the sixteenth, and a hundred thousand runs add that up. */

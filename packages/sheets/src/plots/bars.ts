@@ -43,8 +43,8 @@ export function barPicture(plot: BarPlot): Picture {
   const { name, title, rows } = plot;
   const wrong = rows.find(({ share }) => !(share >= 0 && share <= 1));
   if (wrong) throw new Error(`plot ${name}: ${wrong.label} has the share ${wrong.share}`);
-  const told = rows.map(wrapRow);
-  const layout = layoutOf(plot, told);
+  const wrapped = rows.map(wrapRow);
+  const layout = layoutOf(plot, wrapped);
   const { width, left, top, rowHeight, at, height } = layout;
   return {
     name,
@@ -53,7 +53,7 @@ export function barPicture(plot: BarPlot): Picture {
     height,
     marks: [
       ...scaleMarks(layout),
-      ...told.flatMap((row, i) =>
+      ...wrapped.flatMap((row, i) =>
         rowMarks(row, {
           left,
           middle: top - rowHeight * (i + 0.5),

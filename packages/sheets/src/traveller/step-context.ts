@@ -63,13 +63,13 @@ export function stepContext(design: Design, step: Step): StepContext {
   const { smallestFraction } = shop;
   const figure = (key: FigureKey) => (FIGURES[key].of as FigureRow["of"])(plane) ?? Number.NaN;
   const row = (key: FigureKey | BenchFigureKey, label?: string): StepNumber[] => {
-    const told: FigureRow = { ...FIGURES, ...BENCH_FIGURES }[key];
-    const value = told.of(plane);
+    const row: FigureRow = { ...FIGURES, ...BENCH_FIGURES }[key];
+    const value = row.of(plane);
     if (value === undefined) return [];
-    const before = told.of(plan);
-    const shown = (v: number) => figureCells(design, key, told.unit, v);
-    const moved = before !== undefined && key in FIGURES && isSignificant(key, told.unit, value - before);
-    return [{ label: label ?? shortHelp(told.help), ...shown(value), ...(moved ? { was: shown(before).value } : {}) }];
+    const before = row.of(plan);
+    const cells = (v: number) => figureCells(design, key, row.unit, v);
+    const moved = before !== undefined && key in FIGURES && isSignificant(key, row.unit, value - before);
+    return [{ label: label ?? shortHelp(row.help), ...cells(value), ...(moved ? { was: cells(before).value } : {}) }];
   };
   return {
     design,
@@ -123,14 +123,14 @@ export const stepBlanks = (design: Design, step: Step): Blank[] =>
     if (expected === undefined) return [];
     const measured = design.measured[key];
     const { times } = MEASURED_ROWS[key];
-    const shown = (value: number) => formatMeasuredValue(design, value, measuredUnit(key));
+    const format = (value: number) => formatMeasuredValue(design, value, measuredUnit(key));
     return [
       {
         key,
         label: shortHelp(rowAt(`measured.${key}`).help),
-        expected: wantedText(design, key) ?? shown(expected),
+        expected: wantedText(design, key) ?? format(expected),
         ...(times === undefined ? {} : { times }),
-        ...(measured === undefined ? {} : { measured: shown(measured) }),
+        ...(measured === undefined ? {} : { measured: format(measured) }),
       },
     ];
   });

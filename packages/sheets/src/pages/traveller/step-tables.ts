@@ -36,15 +36,15 @@ const LINE = 8; // mm for a line to write on with a carpenter's pencil
 
 function blankBlock({ key, label, expected, measured, times = 1 }: Blank, width: number): PageBlock {
   const lines = wrapOnSheet(label, width);
-  const told = linesHeight(lines);
+  const textHeight = linesHeight(lines);
   const foretold = wrapOnSheet(`expected ${expected}`, width, { size: SMALL_TEXT_SIZE });
   return {
     width,
-    height: told + LINE + linesHeight(foretold, SMALL_TEXT_SIZE) + 1.5,
+    height: textHeight + LINE + linesHeight(foretold, SMALL_TEXT_SIZE) + 1.5,
     draw: (page, { left, top }) =>
       drawOnPage(page, (put) => {
         put.lines(lines, { left, top });
-        const foot = top + told + LINE - 1;
+        const foot = top + textHeight + LINE - 1;
         put.text(`${key} =`, { left, top: foot - 4.2 }, { bold: true, size: TEXT_SIZE });
         const from = left + measureText(`${key} =`, TEXT_SIZE, true) + 2;
         const each = (left + width - 2 - from + GAP) / times;
