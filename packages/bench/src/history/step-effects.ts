@@ -158,7 +158,7 @@ function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): 
       : bedTipX - design.iron.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
   const wanted = design.mouth.opening;
   const opening = rampTipX === undefined ? wanted : mouthX + allowance * rampCot - rampTipX;
-  const wantedDeeper = (wanted - opening) / (bedCot + rampCot);
+  const wantedDeeper = (wanted - opening) / mouthGrowthOf(design);
   const deeper = Math.max(-allowance, Math.min(wantedDeeper, design.body.height * MAX_PLANED_SHARE));
   const glued = replaceSection(design, "mouth", { fromToe: mouthX, opening });
   return seatWedge(lowerSole({ ...snapshot, design: glued }, deeper));
@@ -201,7 +201,7 @@ function applyMouth(snapshot: BuildSnapshot, { mouthSeen }: Measured): BuildSnap
  */
 function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number): BuildSnapshot {
   const frame = frameOf(design);
-  const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
+  const bedCot = cotDeg(frame.bedAngle);
   const alongBed = deeper / sinDeg(frame.bedAngle);
   const less = <T>(height: T): T => (typeof height === "number" ? ((height - deeper) as T) : height);
   const { body, pin, mouth, sole, recess } = design;
@@ -221,7 +221,7 @@ function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number):
       ramp: { ...design.ramp, wearHeight: design.ramp.wearHeight - deeper },
       mouth: {
         fromToe: frame.mouthX + deeper * bedCot,
-        opening: mouth.opening + deeper * (bedCot + rampCot),
+        opening: mouth.opening + deeper * mouthGrowthOf(design),
       },
       sole: { allowance: sole.allowance + deeper },
     },

@@ -1,26 +1,7 @@
 // What came out at the bench, in the order of the work; every row stays empty until its step is done. One row says all of a value.
 import { choice, measuredAngle, measuredLength } from "../parameter.ts";
 import type { hand } from "./hand.ts";
-
-/** Steps of the build that are measured or marked done, in order. */
-export const STEP_NAMES = [
-  "iron",
-  "core",
-  "cuts",
-  "bed",
-  "recess",
-  "pin-hole",
-  "wedge",
-  "dry-fit",
-  "glue-up",
-  "sole",
-  "mouth",
-  "shaping",
-] as const;
-
-/** States of the work that the steps lead to, in their order. */
-export const WORK_STAGES = ["billet", "core", "bed", "glued", "trued", "shaped"] as const;
-export type WorkStage = (typeof WORK_STAGES)[number];
+import { STEP_NAMES } from "./step-names.ts";
 
 type Hand = keyof typeof hand;
 

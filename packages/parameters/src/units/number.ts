@@ -1,4 +1,4 @@
-// Numbers as text for people, whatever they measure: decimals, sign, angle, share. Lengths are in length.ts.
+// Numbers as text for people, whatever they measure: decimals, sign, angle, share. Lengths are in format.ts.
 
 /**
  * What becomes of a half at the last decimal. `tolerant`: away from zero, also where a sum's noise has left it just short;
