@@ -3,7 +3,12 @@ import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
 import { type Elevation, mouthGrowth } from "./elevation.ts";
 import { degrees, evaluateFigures, type Figure, type FigureRow, mm, ratio, TRADE } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
+import { bevelToBack, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
 import { pinLengths } from "./pin-section.ts";
+
+/** A value that only a tapered iron has. */
+const ofTaper = ({ frame }: Elevation, value: number): number | undefined =>
+  frame.faceAngle === frame.bedAngle ? undefined : value;
 
 export const FIGURES = {
   bedAngle: degrees("β", "Bed angle.", (e) => e.frame.bedAngle),
@@ -16,9 +21,29 @@ export const FIGURES = {
   sawRamp: degrees("90 − ρ", "What a saw that reads from square is set to for the ramp.", (e) => 90 - e.ramp.angle, {
     spentAt: "cuts",
   }),
-  clearanceAngle: degrees("β − τ", "Clearance under the bevel.", (e) => e.frame.bedAngle - e.design.iron.bevel, {
-    feltFrom: 0.5,
-  }),
+  ironTaper: degrees(
+    "atan((t₁ − t₂) / distance)",
+    "Taper of the iron, back to face; below 0 where it is thinner at the edge than at the top.",
+    (e) => ofTaper(e, ironTaper(e.design)),
+    { feltFrom: 0.05 },
+  ),
+  faceAngle: degrees(
+    "β − taper",
+    "Angle of the iron's face from the sole: cutting angle, and what cap iron, wedge and pin stand by.",
+    (e) => ofTaper(e, e.frame.faceAngle),
+  ),
+  edgeThickness: mm("t₁ + distance to the edge·tan taper", "Thickness of the iron at its cutting edge.", (e) =>
+    ofTaper(e, e.frame.thickness),
+  ),
+  thicknessAtTop: mm("t₁ − distance·tan taper", "Thickness of the iron near its top.", (e) =>
+    ofTaper(e, thicknessAt(e.design, topFromEdge(e.design))),
+  ),
+  clearanceAngle: degrees(
+    "β − τ, of a tapered iron less its taper",
+    "Clearance under the bevel.",
+    (e) => e.frame.faceAngle - e.design.iron.bevel,
+    { feltFrom: 0.5 },
+  ),
   mouthX: mm("length / 3", "From the toe to the cutting edge.", (e) => e.frame.mouthX, { source: TRADE }),
   mouthGrowth: ratio("cot β + cot ρ", "How far the mouth opens for each mm taken off the sole.", mouthGrowth, {
     feltFrom: 0.02,
@@ -68,9 +93,9 @@ export const FIGURES = {
     { feltFrom: 0.25 },
   ),
   unsupported: mm(
-    "t·(cot τ − cot β)",
+    "t·(cot(τ + taper) − cot β)",
     "Length of bed below the bevel's heel that the iron never touches.",
-    (e) => e.design.iron.thickness * (cotDeg(e.design.iron.bevel) - cotDeg(e.frame.bedAngle)),
+    (e) => e.frame.thickness * (cotDeg(bevelToBack(e.design)) - cotDeg(e.frame.bedAngle)),
   ),
   pinS: mm("s·sin β + v(s)·cos β = pinY", "Cross pin's axis up the iron from the edge.", (e) => e.pin.s),
   pinV: mm("c₁ + w(s) + e / cos ω", "Cross pin's axis off the iron's face.", (e) => e.pin.v),
@@ -210,7 +235,7 @@ export const FIGURES = {
   recessFromBedTip: mm(
     "recessLow − t·cot β",
     "Recess's lower end up the bed from its tip at the trued sole.",
-    (e) => e.recess && e.recess.low - e.design.iron.thickness * cotDeg(e.frame.bedAngle),
+    (e) => e.recess && e.recess.low - e.frame.thickness * cotDeg(e.frame.bedAngle),
     { readingMode: "up" },
   ),
   recessLand: mm(
@@ -220,9 +245,9 @@ export const FIGURES = {
     { feltFrom: 0.5 },
   ),
   recessPad: mm(
-    "recessLow − t·cot τ",
+    "recessLow − t·cot(τ + taper)",
     "Bed between the bevel's heel and the recess.",
-    (e) => e.recess && e.recess.low - e.design.iron.thickness * cotDeg(e.design.iron.bevel),
+    (e) => e.recess && e.recess.low - e.frame.thickness * cotDeg(bevelToBack(e.design)),
     { feltFrom: 0.5 },
   ),
 } satisfies Record<string, FigureRow>;

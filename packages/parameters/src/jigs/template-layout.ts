@@ -3,7 +3,7 @@
 import type { Outline } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { planeToIron } from "../elevation/frame.ts";
+import { planeToBed } from "../elevation/frame.ts";
 import { LEAST_WALL, type NoJig, type ObstacleAdvice, type ObstacleSubject } from "./jig.ts";
 import { roundedBoxOutline } from "./lines.ts";
 import { CORNER_GAP, slotTravel } from "./template-fences.ts";
@@ -39,7 +39,7 @@ export function templateLayout(plane: Elevation): TemplateLayout {
   const depth = recess?.depth ?? 0;
   const guide = bush === 0 ? cutter : bush;
   const chain = blocksAt(plane, "blank").bedChain;
-  const foot = planeToIron(frame, chain[0]!.from);
+  const foot = planeToBed(frame, chain[0]!.from);
   const firstPass = Math.min(FIRST_PASS, depth / 2);
   return {
     cutter,
@@ -48,8 +48,8 @@ export function templateLayout(plane: Elevation): TemplateLayout {
     plate: bush === 0 ? Math.max(cutterLength - firstPass + BEARING_ON, LEAST_PLATE) : cutterLength - depth,
     firstPass,
     stop: foot.s,
-    stopDepth: Math.max(-design.iron.thickness - foot.v + 4, 8),
-    bedTop: planeToIron(frame, chain.at(-1)!.to).s,
+    stopDepth: Math.max(-frame.thickness - foot.v + 4, 8),
+    bedTop: planeToBed(frame, chain.at(-1)!.to).s,
     halfCore: plane.widths.core / 2,
   };
 }

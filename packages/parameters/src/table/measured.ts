@@ -61,11 +61,19 @@ export const measured = {
     help: "Last step that is done; a measured value says so by itself.",
     source: "order of the work",
   }),
-  ironThickness: length(0.8, 12, "Iron's thickness where it lies on the bed.", {
+  ironThickness: length(0.8, 12, "Iron's thickness where it lies on the bed; of a tapered iron, where the design says.", {
     at: "iron",
     parameter: "iron.thickness",
     replaces: true,
     errors: ["ironThickness"],
+    reading: "caliper",
+    isBought: true,
+  }),
+  ironThicknessAtTop: length(0.8, 12, "Tapered iron's thickness near its top.", {
+    at: "iron",
+    parameter: "iron.thicknessAtTop",
+    figure: "thicknessAtTop",
+    errors: ["ironTopThickness"],
     reading: "caliper",
     isBought: true,
   }),
