@@ -29,8 +29,15 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     outcome: "iron measured",
     stage: "billet",
     task: "Measure the iron with a caliper: every later cut follows from its thickness and width.",
-    figures: ["clearanceAngle"],
-    locks: ["iron.width", "iron.thickness"],
+    figures: ["ironTaper", "edgeThickness", "faceAngle", "clearanceAngle"],
+    locks: [
+      "iron.width",
+      "iron.thickness",
+      "iron.thicknessFromEdge",
+      "iron.thicknessAtTop",
+      "iron.topFromEdge",
+      "iron.taper",
+    ],
   },
   core: {
     title: "Saw and mill core and cheeks",

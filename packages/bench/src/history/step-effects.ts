@@ -159,9 +159,7 @@ function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): 
   const { allowance } = design.sole;
   const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
   const mouthX =
-    bedTipX === undefined
-      ? frame.mouthX
-      : bedTipX - frame.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
+    bedTipX === undefined ? frame.mouthX : bedTipX - frame.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
   const wanted = design.mouth.opening;
   const opening = rampTipX === undefined ? wanted : mouthX + allowance * rampCot - rampTipX;
   const wantedDeeper = (wanted - opening) / mouthGrowthOf(design);

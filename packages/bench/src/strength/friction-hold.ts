@@ -120,7 +120,9 @@ export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
   const { taper, wedgeAngle: angle } = input;
   const wedge = { angle, taper, alongIron: frictionAngle(steel), atPin: frictionAngleAtPin(input, wood) };
   const cutting = cuttingForce(input.forcePerMm, input.ironWidth);
-  const clamp = requiredClamp(cutting, input.bedAngle, { upper: wedgeGrip(wedge), bed: steel, taper });
+  const clamp = isSelfLocking(wedge)
+    ? requiredClamp(cutting, input.bedAngle, { upper: wedgeGrip(wedge), bed: steel, taper })
+    : Number.POSITIVE_INFINITY;
   return {
     cutting,
     clamp,

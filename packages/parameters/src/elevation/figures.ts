@@ -39,7 +39,7 @@ export const FIGURES = {
     ofTaper(e, thicknessAt(e.design, topFromEdge(e.design))),
   ),
   clearanceAngle: degrees(
-    "β − τ, of a tapered iron less its taper",
+    "β − taper − τ",
     "Clearance under the bevel.",
     (e) => e.frame.faceAngle - e.design.iron.bevel,
     { feltFrom: 0.5 },
@@ -97,9 +97,13 @@ export const FIGURES = {
     "Length of bed below the bevel's heel that the iron never touches.",
     (e) => e.frame.thickness * (cotDeg(bevelToBack(e.design)) - cotDeg(e.frame.bedAngle)),
   ),
-  pinS: mm("s·sin β + v(s)·cos β = pinY", "Cross pin's axis up the iron from the edge.", (e) => e.pin.s),
+  pinS: mm(
+    "s·sin(β − taper) + v(s)·cos(β − taper) = pinY",
+    "Cross pin's axis up the iron from the edge.",
+    (e) => e.pin.s,
+  ),
   pinV: mm("c₁ + w(s) + e / cos ω", "Cross pin's axis off the iron's face.", (e) => e.pin.v),
-  pinX: mm("m + s·cos β − v·sin β", "Cross pin's axis from the toe.", (e) => e.pin.centre.x),
+  pinX: mm("m + s·cos(β − taper) − v·sin(β − taper)", "Cross pin's axis from the toe.", (e) => e.pin.centre.x),
   pinY: mm(
     "given, or the smallest margin at its largest",
     "Cross pin's axis over the trued sole.",
@@ -157,7 +161,7 @@ export const FIGURES = {
     feltFrom: 0.5,
   }),
   shearOut: mm(
-    "hole to the nearest edge of the cheek, at β + ω from square",
+    "hole to the nearest edge of the cheek, at β − taper + ω from square",
     "Wood in the line of the wedge's thrust.",
     (e) => e.pinMargins.shearOut,
     { feltFrom: 0.5 },

@@ -70,9 +70,7 @@ export function spacerLayout(plane: Elevation): SpacerLayout {
   const neck = top - NECK;
   const path = rampPath(plane.ramp, low, 2 * top);
   const upright = (x: number) => [line(point(x, low), point(x, FAR))];
-  const bedPath = [
-    line(point(bedXAt(frame, low), low), point(bedXAt(frame, FAR), FAR)),
-  ];
+  const bedPath = [line(point(bedXAt(frame, low), low), point(bedXAt(frame, FAR), FAR))];
   const bedMeets = splitAtIntersection(bedPath, upright(slot.right + LEG_END))?.at.y ?? low;
   const rampMeets =
     slot.left - LEG_END > path[0]!.from.x

@@ -61,7 +61,7 @@ export const measured = {
     help: "Last step that is done; a measured value says so by itself.",
     source: "order of the work",
   }),
-  ironThickness: length(0.8, 12, "Iron's thickness where it lies on the bed; of a tapered iron, where the design says.", {
+  ironThickness: length(0.8, 12, "Iron's thickness where it lies on the bed.", {
     at: "iron",
     parameter: "iron.thickness",
     replaces: true,

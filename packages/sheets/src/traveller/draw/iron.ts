@@ -1,6 +1,6 @@
 // The iron with its cap iron lying on the table, and what is measured on it.
-import { cotDeg, line, point, polygon } from "@lamplane/geometry";
-import { capIronSurface } from "@lamplane/parameters/elevation";
+import { line, point, polygon } from "@lamplane/geometry";
+import { capIronSurface, ironCorners } from "@lamplane/parameters/elevation";
 import { boxPolygon, composeViews, type Sketch, scaledView } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
 import { STEEL_SHADE } from "./stack.ts";
@@ -20,10 +20,11 @@ export function ironPicture(t: StepContext) {
 }
 
 function drawSide(sketch: Sketch, t: StepContext): void {
-  const { iron, capIron } = t.plane.design;
+  const { design, frame } = t.plane;
+  const { iron, capIron } = design;
   const shown = Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
-  const [thick, heel] = [iron.thickness, iron.thickness * cotDeg(iron.bevel)];
-  const body = polygon(point(0, 0), point(heel, -thick), point(shown, -thick), point(shown, 0));
+  const thick = frame.thickness;
+  const body = polygon(...ironCorners({ ...design, iron: { ...iron, length: shown } }, frame));
   sketch.area(STEEL_SHADE, body).outline("outline", body);
   if (capIron.thickness > 0) {
     const upper = capIronSurface(t.plane.design);
