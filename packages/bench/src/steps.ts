@@ -1,5 +1,5 @@
 // The steps of the build in their order: what each measures, and which figures it is done by.
-import type { FigureKey } from "@lamplane/parameters/elevation";
+import { type FigureKey, recessOf } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES, type WorkStage } from "@lamplane/parameters/table";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 
@@ -21,6 +21,12 @@ export interface StepRow {
   /** Parameters that cannot be changed once it is done. */
   readonly locks: readonly string[];
 }
+
+/** What to do at a step of this plane: where the iron needs no recess, none is routed. */
+export const stepTask = (step: Step, design: Design): string =>
+  step === "recess" && !recessOf(design)
+    ? "This iron needs no recess in the bed: nothing is routed. Go on to the pin's hole."
+    : STEPS[step].task;
 
 /** @see common practice, no published source: order of the work */
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {

@@ -90,7 +90,7 @@ const MOUTH: readonly CheckRow[] = [
     place: "bedChamfer",
     advice: "keep-chamfer-within-allowance",
     remedies: [decrease("bed.featherChamfer")],
-    source: `${GEOMETRY}: t·(cot τ − cot β)`,
+    source: `${GEOMETRY}: t·(cot(τ + taper) − cot β)`,
   },
 ];
 

@@ -29,7 +29,7 @@ export const FIGURES = {
   ),
   faceAngle: degrees(
     "β − taper",
-    "Angle of the iron's face from the sole: cutting angle, and what cap iron, wedge and pin stand by.",
+    "Angle of the iron's face from the sole: the cutting angle, and what wedge and pin stand by.",
     (e) => ofTaper(e, e.frame.faceAngle),
   ),
   edgeThickness: mm("t₁ + distance to the edge·tan taper", "Thickness of the iron at its cutting edge.", (e) =>

@@ -52,8 +52,9 @@ export function bedFaceLayout(e: Elevation): Picture {
     ["Glue to the trued bed: lower edge", "to the bed's lower edge, middle to middle.", ...how],
     point(-half - ROW - 2, high + 4),
   );
-  const description =
-    "The bed face with its centre line, the recess's outline and where the bevel ends and the screw's head lies.";
+  const description = recess
+    ? "The bed face with its centre line, the recess's outline and where the bevel ends and the screw's head lies."
+    : "The bed face with its centre line and where the bevel ends.";
   return framePicture(
     { name: "bed-face", title: "Layout of the bed and its recess, full size", description },
     marks.all,

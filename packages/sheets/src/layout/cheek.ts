@@ -44,8 +44,8 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
     ],
     point(hand === "left" ? heel : toe, top + 3.3 * ROW),
   );
-  const description =
-    "Seen from the core: bed, ramp, iron, cap iron, wedge and cross pin where they lie against the cheek, with the holes, the finished ends, top and sole.";
+  const irons = e.design.capIron.thickness > 0 ? "iron, cap iron" : "iron";
+  const description = `Seen from the core: bed, ramp, ${irons}, wedge and cross pin where they lie against the cheek, with the holes, the finished ends, top and sole.`;
   return framePicture(
     { name: `cheek-${hand}`, title: `Layout of the ${hand} cheek, inside up, full size`, description },
     marks.all,

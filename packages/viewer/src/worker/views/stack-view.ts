@@ -40,7 +40,7 @@ export function stackView(drawn: DrawnPlane): View {
   const deep = -plane.frame.thickness - (plane.recess?.depth ?? 0) - 5;
   return {
     name: "stack",
-    title: "Iron, cap iron and wedge, laid level",
+    title: cap ? "Iron, cap iron and wedge, laid level" : "Iron and wedge, laid level",
     box: { min: point(min.x, Math.min(min.y, deep)), max },
     marks,
     dimensions: [...ironDimensions(drawn), ...wedgeDimensions(drawn)],
