@@ -84,7 +84,6 @@ const OF_SEASONS = {
 } as const;
 
 const OF_JIGS = {
-  "no-recess-to-rout": "There is no recess to rout.",
   "take-smaller-bush": "Take a smaller bush, or a bearing (0).",
   "let-cutter-turn-in-bush":
     "The cutter must turn inside its bush: take a larger bush, a smaller cutter, or a bearing (0).",

@@ -101,7 +101,6 @@ const OF_SEASONS = {
 } as const;
 
 const OF_JIGS = {
-  "recess-width": "The recess's width",
   "bush-diameter": "The guide bush's diameter",
   "template-plate": "The plate that cutter and recess leave",
   "plate-to-fence": "The plate between opening and fence",

@@ -54,7 +54,7 @@ export function templateLayout(plane: Elevation): TemplateLayout {
   };
 }
 
-/** What keeps a template from being made: no recess, a bush too small or too large, a cutter too short, lands too narrow. */
+/** What keeps the template of a recess from being made: a bush too small or too large, a cutter too short, lands too narrow. */
 export function templateObstacle(plane: Elevation, places: TemplateLayout): Omit<NoJig, "name"> | undefined {
   const { recess, design } = plane;
   const { bush, clearance, fence } = design.jigs;
@@ -65,10 +65,9 @@ export function templateObstacle(plane: Elevation, places: TemplateLayout): Omit
     parameters: readonly string[],
     advice: ObstacleAdvice,
   ) => ({ subject, value, limit, unit: "mm", parameters, advice }) as const;
-  if (!recess) return obstacle("recess-width", 0, 0, ["capIron.screwHead.diameter"], "no-recess-to-rout");
   const inBush = places.cutter + 2 * LEAST_WALL;
-  const beside = places.halfCore + clearance - recess.width / 2 - places.grown;
-  const below = recess.low - places.grown - places.stop;
+  const beside = places.halfCore + clearance - recess!.width / 2 - places.grown;
+  const below = recess!.low - places.grown - places.stop;
   const atSlots = slotTravel(plane, places).inward + LEAST_WALL;
   const byBush = bush > 0;
   const bySlots = fence === "slotted";
