@@ -719,6 +719,7 @@ test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
 test("every check that judges a value has its row here; jigs and notes have tests of their own", () => {
   const planes = [
     planeWith({ "billet.length": 300, "billet.width": 120, "billet.height": 90 }),
+    planeWith({ "iron.taper": 0.5, "iron.thicknessAtTop": 2.3 }),
     ...randomDesigns(8, 60).map(({ design }) => elevation(design)),
   ];
   const codes = planes.flatMap((plane) =>

@@ -18,7 +18,7 @@ import {
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 
-type Changes = Readonly<Record<string, number>>;
+type Changes = Readonly<Record<string, number | string>>;
 const changed = (design: Design, changes: Changes): Design =>
   Object.entries(changes).reduce((d, [path, value]) => withValue(d, path, value), design);
 
