@@ -456,12 +456,6 @@ const ROWS: readonly Row[] = [
   { ...HUMP, of: "set back and the hump's end", at: (tip) => ({ "capIron.hump": 1, ...tipAt(tip) }), stop: 0.4 + 18 },
   { ...HUMP, of: "no hump", at: (tip) => tipAt(tip), stop: 0 },
   {
-    ...HUMP,
-    of: "no cap iron, whatever its hump",
-    at: (tip) => ({ "capIron.thickness": 0, "capIron.hump": 1, ...tipAt(tip) }),
-    stop: 0,
-  },
-  {
     code: "wedge-thin-at-tip",
     of: "the tip",
     at: (tip) => ({ "wedge.tip": tip }),
