@@ -71,7 +71,9 @@ export function ironContent({ t }: ContentInput): StepContent {
       capIron.thickness > 0 &&
         "Screw the cap iron on where it will work and measure its thickness, its hump and the screw's head; correct the file where they differ.",
     ),
-    checks: [`${isTapered(t) ? "All three" : "Both"} values are typed in before the billet is marked: every number after this step follows them.`],
+    checks: [
+      `${isTapered(t) ? "All three" : "Both"} values are typed in before the billet is marked: every number after this step follows them.`,
+    ],
     cautions: ["sharpIron"],
     picture: ironPicture(t),
   };
