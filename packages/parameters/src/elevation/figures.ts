@@ -3,12 +3,9 @@ import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
 import { type Elevation, mouthGrowth } from "./elevation.ts";
 import { degrees, evaluateFigures, type Figure, type FigureRow, mm, ratio, TRADE } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
-import { bevelToBack, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
+import { bevelToBack } from "./iron-taper.ts";
 import { pinLengths } from "./pin-section.ts";
-
-/** A value that only a tapered iron has. */
-const ofTaper = ({ frame }: Elevation, value: number): number | undefined =>
-  frame.faceAngle === frame.bedAngle ? undefined : value;
+import { TAPER_FIGURES } from "./taper-figures.ts";
 
 export const FIGURES = {
   bedAngle: degrees("β", "Bed angle.", (e) => e.frame.bedAngle),
@@ -21,23 +18,7 @@ export const FIGURES = {
   sawRamp: degrees("90 − ρ", "What a saw that reads from square is set to for the ramp.", (e) => 90 - e.ramp.angle, {
     spentAt: "cuts",
   }),
-  ironTaper: degrees(
-    "atan((t₁ − t₂) / distance)",
-    "Taper of the iron, back to face; below 0 where it is thinner at the edge than at the top.",
-    (e) => ofTaper(e, ironTaper(e.design)),
-    { feltFrom: 0.05 },
-  ),
-  faceAngle: degrees(
-    "β − taper",
-    "Angle of the iron's face from the sole: the cutting angle, and what wedge and pin stand by.",
-    (e) => ofTaper(e, e.frame.faceAngle),
-  ),
-  edgeThickness: mm("t₁ + distance to the edge·tan taper", "Thickness of the iron at its cutting edge.", (e) =>
-    ofTaper(e, e.frame.thickness),
-  ),
-  thicknessAtTop: mm("t₁ − distance·tan taper", "Thickness of the iron near its top.", (e) =>
-    ofTaper(e, thicknessAt(e.design, topFromEdge(e.design))),
-  ),
+  ...TAPER_FIGURES,
   clearanceAngle: degrees(
     "β − taper − τ",
     "Clearance under the bevel.",
