@@ -1,10 +1,10 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
-import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { toWriteError } from "@lamplane/export/write-error";
+import { existsSync } from "node:fs";
 import { completeDesign, faultText, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { faultLines, readContent } from "./file-content.ts";
+import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused } from "./io.ts";
 
 const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to begin with" };
@@ -24,22 +24,16 @@ export const readDesignBytes = (file: string): Uint8Array => readContent(file, D
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
 export function decodeDesignBytes(content: Uint8Array, file: string): Design {
   const reading = readDesign(content, file);
-  if (!reading.ok) throw new InputRefused(faultLines(reading.faults, faultText));
-  return reading.design;
+  if (reading.ok) return reading.design;
+  throw new InputRefused(`${faultLines(reading.faults, faultText)}${brokenOffNote(file)}`);
 }
 
-/** Replaces a file whole, or leaves it as it was; of a symbolic link, what it leads to. @throws WriteError */
-export function replaceFile(file: string, text: string): void {
-  let beside: string | undefined;
-  try {
-    const real = realpathSync(file);
-    beside = `${real}.${process.pid}.tmp`;
-    writeFileSync(beside, text, { flag: "wx", mode: statSync(real).mode });
-    renameSync(beside, real);
-  } catch (error) {
-    if (beside !== undefined) rmSync(beside, { force: true });
-    throw toWriteError(file, error);
-  }
+/** Where a run that was broken off in the midst of writing has left the whole text. */
+function brokenOffNote(file: string): string {
+  const whole = existsSync(file) ? wholeCopyName(file) : undefined;
+  return whole && existsSync(whole)
+    ? `\n${file}: a run that was broken off left its text whole in ${whole}: copy it back.`
+    : "";
 }
 
 function applyChanges(design: Design, changes: readonly string[]): Design {

@@ -5,8 +5,9 @@ import { createServer, type IncomingMessage, type ServerResponse } from "node:ht
 import type { AddressInfo } from "node:net";
 import { basename, extname, join } from "node:path";
 import { faultText, LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
-import { readDesignBytes, replaceFile } from "./design-file.ts";
+import { readDesignBytes } from "./design-file.ts";
 import { faultLines } from "./file-content.ts";
+import { replaceFile } from "./file-replacement.ts";
 import { watchFile } from "./file-watcher.ts";
 import {
   type HttpResponse,

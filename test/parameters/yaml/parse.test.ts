@@ -56,3 +56,11 @@ test("a key that would steer the terminal is made fit for a message", () => {
   faults.add({ line: 1, column: 1 }, "\u001b[31m", { code: "some" });
   expect(faults.sorted()[0]!.path).toBe("\ufffd[31m");
 });
+
+test("a second byte order mark is a fault at its place, in bytes as in text", () => {
+  for (const source of ["\ufeff\ufeffa: 1\n", new TextEncoder().encode("\ufeff\ufeffa: 1\n")]) {
+    const faults = new Faults("twice.yaml");
+    parseYaml(source, faults);
+    expect(faults.sorted()).toMatchObject([{ line: 1, column: 1, code: "hidden-character", codePoint: 0xfeff }]);
+  }
+});

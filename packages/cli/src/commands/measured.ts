@@ -14,8 +14,9 @@ import {
 import { faultText, readDesign, setValue } from "@lamplane/parameters/design";
 import { type Design, isRow, TABLE } from "@lamplane/parameters/table";
 import { formatFineLength, parseNumber } from "@lamplane/parameters/units";
-import { decodeDesignBytes, readDesignBytes, replaceFile } from "../design-file.ts";
+import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
+import { replaceFile } from "../file-replacement.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { formatInBothUnits, unreadText } from "../text.ts";
 
