@@ -61,7 +61,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
     )
     .command(
       "measured FILE [VALUES..]",
-      "write what came out at the bench into the file: coreWidth=49.7",
+      "write what came out at the bench into the file: coreWidth=49.7; coreWidth= takes it back",
       (y) =>
         y
           .positional("FILE", FILE)
@@ -71,10 +71,16 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
             default: false,
             describe: "the value is far from the plan, was read again, and is so",
           })
+          .option("skip", {
+            type: "boolean",
+            default: false,
+            describe: "steps that nothing was measured at are done, as planned",
+          })
+          .option("undo", { type: "boolean", default: false, describe: "take back what was written last" })
           .option("json", JSON_OUT),
       async (a) => {
         const { measuredCommand } = await import("./commands/measured.ts");
-        setExitCode(measuredCommand(io, a.FILE, a.VALUES, { json: a.json, readTwice: a.readTwice }));
+        setExitCode(await measuredCommand(io, a.FILE, a.VALUES, a));
       },
     )
     .command(

@@ -4,12 +4,16 @@ import yargs, { type Argv } from "yargs";
 import { addBenchCommands } from "./bench-commands.ts";
 import { BrokenPipe, EXIT, type Exit, InputRefused, type Io, processIo } from "./io.ts";
 import { addPlanningCommands } from "./planning-commands.ts";
+import { terminalPrompts } from "./prompts.ts";
 import { VERSION } from "./version.ts";
 
 export { EXIT, InputRefused, type Io } from "./io.ts";
 
 /** Runs the command with its arguments; resolves to the exit code. */
-export async function main(args: readonly string[], io: Io = processIo()): Promise<Exit> {
+export async function main(
+  args: readonly string[],
+  io: Io = { ...processIo(), prompts: terminalPrompts() },
+): Promise<Exit> {
   let exit: Exit = EXIT.done;
   const settle = (code: Exit) => {
     exit = code;
