@@ -445,6 +445,10 @@ describe("state of the build", () => {
     expect(locked).toEqual(lockedParameters(measuring(auto, { done: "recess" })));
   });
 
+  test("a mouth read closed is not done, though the blocks stand so far off that no planing opens it", () => {
+    expect(buildState(measuring(designWith(), { bedTipX: 5, rampTipX: 79, mouthSeen: 0 })).step).toBe("mouth");
+  });
+
   test("no parameter is locked early", () => {
     const auto = designWith({ ...WORKED, "ramp.angle": "auto", "pin.height": "auto" });
     const done = measuring(auto, { done: "pin-hole" });

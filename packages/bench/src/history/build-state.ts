@@ -47,7 +47,7 @@ export interface BuildState {
 /** The build's state, read off the design's measured values. */
 export function buildState(design: Design): BuildState {
   const now = asBuiltPlane(design);
-  const count = stepsDone(design) - (mouthNeedsMore(design, now) ? 1 : 0);
+  const count = stepsDone(design) - (mouthNeedsMore(design) ? 1 : 0);
   const step = STEP_NAMES[count];
   const latest = history(design).at(-1)?.step;
   const plan = figuresByKey(plannedPlane(design));
@@ -100,11 +100,11 @@ function mouthTooWideBy(design: Design, now: Elevation): number {
 }
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
-const mouthNeedsMore = (design: Design, now: Elevation): boolean =>
-  STEPS.mouth.measures.some((key) => design.measured[key] !== undefined) &&
+const mouthNeedsMore = (design: Design): boolean =>
   stepsDone(design) === stepIndex("mouth") + 1 &&
   design.measured.done !== "mouth" &&
-  now.design.sole.allowance * mouthGrowth(now) > FINE_SIGNIFICANCE;
+  design.measured.mouthSeen !== undefined &&
+  design.mouth.opening - design.measured.mouthSeen > FINE_SIGNIFICANCE;
 
 /** Whether a figure still matters: a step to come is done by it, or it is felt in the finished plane. */
 const isStillRelevant = (key: string, count: number): boolean =>
