@@ -46,7 +46,7 @@ export async function sweepCommand(io: Io, design: Design, { vary, figures, out,
   if (vary.length === 0) throw new InputRefused("sweep: name what to vary: --vary bed.angle=43..57:0.5");
   const asked: Sweep = { design, variations: parseVariations(vary, design), figures: parseFigureKeys(figures, design) };
   const count = countDesigns(asked.variations);
-  if (plots !== undefined) assignPlotRoles(asked); // refuses before the work what cannot be drawn after it
+  if (plots !== undefined) await preparePlots(asked, plots);
   const table = out === undefined ? await sweepToOutput(io, asked, count) : await sweepToFile(io, asked, count, out);
   if (plots === undefined) return EXIT.done;
   const { writePlots } = await import("../sweep/plot-files.ts");
@@ -55,6 +55,13 @@ export async function sweepCommand(io: Io, design: Design, { vary, figures, out,
   if (out === undefined) io.err(summary);
   else io.out(summary);
   return EXIT.done;
+}
+
+/** Refuses before the work what cannot be drawn or written after it. */
+async function preparePlots(asked: Sweep, folder: string): Promise<void> {
+  assignPlotRoles(asked);
+  const { makePlotFolder } = await import("../sweep/plot-files.ts");
+  await makePlotFolder(folder);
 }
 
 /** The table as it was printed. */
