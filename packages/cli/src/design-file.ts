@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { completeDesign, faultText, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
-import { faultLines, readContent } from "./file-content.ts";
+import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused } from "./io.ts";
 
@@ -14,7 +14,7 @@ const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writ
  * @throws InputRefused with one line for every fault.
  */
 export function loadDesign(file: string, changes: readonly string[] = []): Design {
-  const design = decodeDesignBytes(readDesignBytes(file), file);
+  const design = decodeDesignBytes(readDesignBytes(file), fileTitle(file));
   return changes.length === 0 ? design : applyChanges(design, changes);
 }
 

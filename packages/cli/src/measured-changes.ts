@@ -17,7 +17,9 @@ export interface MeasuredChange {
 export function parseChange(typed: string): MeasuredChange {
   const [, key, text] = /^(?:measured\.)?([^=.]+)=(.*)$/s.exec(typed) ?? [];
   if (key === undefined || text === undefined)
-    throw new InputRefused(`${typed}: write KEY=VALUE, such as coreWidth=49.7, or KEY= to take a value back`);
+    throw new InputRefused(
+      `${typed === "" ? "An empty text" : typed}: write KEY=VALUE, such as coreWidth=49.7, or KEY= to take a value back`,
+    );
   if (key === "done" || isMeasuredKey(key)) return { key, text: text.trim() };
   const known = Object.keys(TABLE.measured);
   const near = nearestWord(key, known);

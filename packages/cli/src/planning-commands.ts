@@ -1,8 +1,9 @@
 // The commands that plan and make a plane, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
+import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, requireSingle, WITH } from "./options.ts";
+import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
 
 /** The line with the planner's commands added to it. */
 export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit) => void): Argv =>
@@ -11,13 +12,14 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       "new FILE",
       "write a commented starter design",
       (y) =>
-        y.positional("FILE", FILE).option("units", {
+        y.positional("FILE", OWN_FILE).option("units", {
           choices: ["mm", "in"] as const,
           default: "mm" as const,
           describe: "unit of bare lengths",
         }),
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
+        requireFileName("new", a.FILE);
         setExitCode(newCommand(io, a.FILE, a.units));
       },
     )
@@ -124,6 +126,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           }),
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
+        if (a.FILE !== undefined) requireFileName("view", a.FILE);
         setExitCode(await viewCommand(io, a.FILE, a.port));
       },
     );

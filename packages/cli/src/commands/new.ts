@@ -4,9 +4,10 @@ import { basename, extname } from "node:path";
 import { toWriteError } from "@lamplane/export/write-error";
 import { starterDesign } from "@lamplane/parameters/design";
 import { TABLE } from "@lamplane/parameters/table";
-import { EXIT, type Exit, type Io } from "../io.ts";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 
 export function newCommand(io: Io, file: string, units: "mm" | "in"): Exit {
+  if (file === "") throw new InputRefused("The name of the file to write is empty; name it, such as my-plane.yaml.");
   const stem = basename(file, extname(file));
   const name = TABLE.name.pattern!.regex.test(stem) && stem.length <= TABLE.name.maxLength ? stem : TABLE.name.default;
   try {
