@@ -191,9 +191,42 @@ test("build leaves a folder that is not its pack alone, and says where it stands
   expect(readdirSync(folder)).toEqual(["theirs.txt"]);
 });
 
+test("explain knows figures, checks and steps; one name may be several of them", async () => {
+  const said = async (name: string) => (await runCommand("explain", name)).out;
+  expect(await said("mouthGrowth")).toMatch(
+    /mouthGrowth \(figure\)\n.*for each mm.*\n.*cot β \+ cot ρ\n {2}source: plane geometry/,
+  );
+  expect(await said("clampWanted")).toMatch(/\(figure\)\n/);
+  const { findings, passed } = JSON.parse((await runCommand("check", SMOOTHER, "--json")).out);
+  const codes = [...findings, ...passed].map(({ code }) => code).filter((code) => !/-printer$|-left-out$/.test(code));
+  expect(codes.length).toBeGreaterThan(40);
+  for (const code of codes)
+    expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}decided by [a-z]+.*\n {2}source: /);
+  expect(await said("recess")).toMatch(
+    /recess\.width\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measured at it: recessWidth/,
+  );
+  expect((await runCommand("explain")).out).toMatch(/^Parameters\n[\s\S]*\nFigures\n[\s\S]*\nChecks\n[\s\S]*\nSteps\n/);
+});
+
+test.each([
+  [["explain", "mouthgroth"], /near to it: mouthGrowth/],
+  [["explain", "angle"], /near to it: bed\.angle, ramp\.angle/],
+  [["explain", "xyzzyxyzzy"], /check or step; `lamplane explain` lists them/],
+  [["check", SMOOTHER, "--with", "bed.angel=50"], /bed\.angel: .*; near to it: bed\.angle;/],
+  [["sweep", SMOOTHER, "--vary", "iron.with=50,51"], /near to it: iron\.width/],
+  [["sweep", SMOOTHER, "--vary", "bed.angle=47..49:1", "--figure", "mouthGrow"], /near to it: mouthGrowth/],
+  [["measured", SMOOTHER, "coreWith=49"], /near to it: coreWidth/],
+])("%j names what is near", async (args, message) => {
+  expect(await runCommand(...args)).toMatchObject({ exit: 2, err: expect.stringMatching(message) });
+});
+
 test("explain reads from the table, one parameter or a section", async () => {
   expect((await runCommand("explain", "bed.angle")).out).toMatch(/35 to 65 °; 47 unless/);
   expect((await runCommand("explain", "bed")).out).toMatch(/bed\.angle[\s\S]*bed\.featherChamfer/);
   expect((await runCommand("explain")).out).toMatch(/capIron\.screwHead\.diameter/);
-  expect(await runCommand("explain", "bad.angle")).toMatchObject({ exit: 2 });
+  expect(await runCommand("explain", "bad.angle")).toMatchObject({
+    exit: 2,
+    err: expect.stringMatching(/bad\.angle: .* near to it: bed\.angle/),
+  });
+  expect((await runCommand("explain", "measured.coreWidth")).out).toMatch(/5 to 200 mm; nothing until it is measured/);
 });

@@ -1,6 +1,13 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { existsSync } from "node:fs";
-import { completeDesign, faultText, readDesign, withValue } from "@lamplane/parameters/design";
+import {
+  completeDesign,
+  faultText,
+  knownPaths,
+  nearNamesText,
+  readDesign,
+  withValue,
+} from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { faultLines, fileTitle, readContent } from "./file-content.ts";
@@ -89,4 +96,6 @@ function requireRow(path: string): Row {
 }
 
 export const unknownParameterError = (path: string): InputRefused =>
-  new InputRefused(`${path}: there is no such parameter; \`lamplane explain\` lists them`);
+  new InputRefused(
+    `${path}: there is no such parameter${nearNamesText(path, knownPaths())}; \`lamplane explain\` lists them`,
+  );

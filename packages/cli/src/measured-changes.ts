@@ -1,6 +1,6 @@
 // What is typed behind `lamplane measured`: KEY=VALUE writes a value, KEY= takes it back; each becomes an edit of the file's text.
 import { isMeasuredKey } from "@lamplane/bench";
-import { nearestWord, removeValue, setValue } from "@lamplane/parameters/design";
+import { nearNamesText, removeValue, setValue } from "@lamplane/parameters/design";
 import { type Design, TABLE } from "@lamplane/parameters/table";
 import { parseNumber } from "@lamplane/parameters/units";
 import { InputRefused } from "./io.ts";
@@ -22,9 +22,9 @@ export function parseChange(typed: string): MeasuredChange {
     );
   if (key === "done" || isMeasuredKey(key)) return { key, text: text.trim() };
   const known = Object.keys(TABLE.measured);
-  const near = nearestWord(key, known);
-  const meant = near === undefined ? "" : `; did you mean ${near}?`;
-  throw new InputRefused(`${key}: nothing of that name is measured; write one of ${known.join(", ")}${meant}`);
+  throw new InputRefused(
+    `${key}: nothing of that name is measured${nearNamesText(key, known)}; write one of ${known.join(", ")}`,
+  );
 }
 
 export const isTakenBack = ({ text }: MeasuredChange): boolean => text === "";

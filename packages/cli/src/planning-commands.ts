@@ -105,8 +105,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     )
     .command(
       "explain [KEY]",
-      "what a parameter is, its limits and where they come from",
-      (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),
+      "what a parameter, figure, check or step is, its limits and where they come from",
+      (y) => y.positional("KEY", { type: "string", describe: "name of it, or a section, such as bed.angle or bed" }),
       async (a) => {
         const { explainCommand } = await import("./commands/explain.ts");
         setExitCode(explainCommand(io, a.KEY));

@@ -14,6 +14,7 @@ import {
 import { basename, dirname, join } from "node:path";
 import { figuresAsBuilt } from "@lamplane/bench";
 import { toWriteError, WriteError } from "@lamplane/export/write-error";
+import { nearNamesText } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { assignPlotRoles } from "../sweep/plots.ts";
@@ -80,7 +81,9 @@ function parseFigureKeys(given: readonly string[], design: Design): readonly str
   const known = figuresAsBuilt(design).map(({ key }) => key);
   const unknown = given.find((key) => !known.includes(key));
   if (unknown === undefined) return given;
-  throw new InputRefused(`--figure ${unknown}: there is no such figure; \`lamplane figures FILE\` lists them`);
+  throw new InputRefused(
+    `--figure ${unknown}: there is no such figure${nearNamesText(unknown, known)}; \`lamplane figures FILE\` lists them`,
+  );
 }
 
 /** Writes beside the target, under a name that only the same sweep has, and renames when whole. Gives the table as written. */
