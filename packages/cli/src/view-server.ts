@@ -42,6 +42,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".css": "text/css; charset=utf-8",
+  ".txt": "text/plain; charset=utf-8",
 };
 /** No other host is asked for anything, no other page may hold this one, no script runs that is not in the folder. */
 const HEADERS = {
