@@ -42,8 +42,9 @@ const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".css": "text/css; charset=utf-8",
-  ".txt": "text/plain; charset=utf-8",
 };
+/** The licences of what the page is built from: the one text that is served. */
+const LICENCES = "licences.txt";
 /** No other host is asked for anything, no other page may hold this one, no script runs that is not in the folder. */
 const HEADERS = {
   "content-security-policy":
@@ -131,7 +132,7 @@ function answerFailure(request: IncomingMessage, response: ServerResponse, error
 function loadPageFiles(page: string, file: string | undefined, token: string): ReadonlyMap<string, HttpResponse> {
   const files = new Map<string, HttpResponse>();
   for (const entry of readdirSync(page, { withFileTypes: true })) {
-    const type = TYPES[extname(entry.name)];
+    const type = entry.name === LICENCES ? "text/plain; charset=utf-8" : TYPES[extname(entry.name)];
     if (entry.isFile() && type)
       files.set(`/${entry.name}`, {
         status: 200,
