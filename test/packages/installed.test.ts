@@ -44,7 +44,14 @@ describe.each(packages)("$manifest.name", ({ manifest }) => {
     const home = join(project, "node_modules", name);
     const top = readdirSync(home).filter((entry) => entry !== "node_modules");
     const notices = manifest.bin || name === "@lamplane/viewer" ? ["THIRD-PARTY.md"] : [];
-    const wanted = ["LICENSE", "README.md", "dist", "package.json", ...notices, ...(manifest.bin ? ["bin"] : [])];
+    const wanted = [
+      "LICENSE",
+      "README.md",
+      "dist",
+      "package.json",
+      ...notices,
+      ...(manifest.bin ? ["bin", "bundle"] : []),
+    ];
     expect(top.sort()).toEqual(wanted.sort());
     const files = readdirSync(home, { recursive: true, encoding: "utf8" });
     expect(files.filter((file) => /\.tsbuildinfo$|\.test\.|(?<!\.d)\.ts$/.test(file))).toEqual([]);

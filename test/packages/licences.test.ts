@@ -2,6 +2,7 @@
 import { execFileSync } from "node:child_process";
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { buildIfStale } from "../support/built.ts";
 import { ALLOWED, pageThirdPartyText, thirdParties, thirdPartyText } from "../support/third-party.js";
 
 test("THIRD-PARTY.md is current (`pnpm run docs` writes it)", () =>
@@ -23,6 +24,16 @@ test("the built page holds every licence, each script says where, and keeps the 
     expect(built(script).slice(0, 200), script).toMatch(/^\/\*! .*licences\.txt beside this file/);
   expect(built("sheet.js")).toMatch(/@license\s[^/]*Three\.js Authors/);
   expect(built("index.html")).toContain('<link rel="license" href="./licences.txt" />');
+});
+
+test("the command's scripts say where the licences of what is joined into them stand", () => {
+  buildIfStale();
+  const scripts = readdirSync("packages/cli/bundle", { recursive: true, encoding: "utf8" }).filter((name) =>
+    name.endsWith(".js"),
+  );
+  expect(scripts.length).toBeGreaterThan(10);
+  for (const script of scripts)
+    expect(readFileSync(`packages/cli/bundle/${script}`, "utf8"), script).toMatch(/^\/\*! lamplane.* THIRD-PARTY\.md/);
 });
 
 test("every package that comes with ours has a licence that lets it be passed on", () => {
