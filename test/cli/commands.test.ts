@@ -2,7 +2,9 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { main } from "@lamplane/cli";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { parse } from "yaml";
 import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
@@ -13,15 +15,76 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
 test("new writes a design that check accepts, and never writes over it", async () => {
-  for (const units of ["mm", "in"]) {
-    const file = join(folder, `first-${units}.yaml`);
-    expect(await runCommand("new", file, "--units", units)).toMatchObject({ exit: 0, err: "" });
-    const text = readFileSync(file, "utf8");
-    expect(text).toContain(`name: first-${units}`);
+  for (const units of ["mm", "in"])
+    for (const more of [[], ["--all"]]) {
+      const file = join(folder, `first-${units}${more.length}.yaml`);
+      expect(await runCommand("new", file, "--units", units, ...more)).toMatchObject({ exit: 0, err: "" });
+      const text = readFileSync(file, "utf8");
+      expect(text).toContain(`name: first-${units}`);
+      expect((await runCommand("check", file)).exit).toBe(0);
+      expect(await runCommand("new", file)).toMatchObject({ exit: 3, out: "" });
+      expect(readFileSync(file, "utf8")).toBe(text);
+    }
+});
+
+describe("new for a purpose", () => {
+  test.each(["small", "smoother", "jack", "jointer"])("%s: some twenty lines, which can be built", async (purpose) => {
+    for (const units of ["mm", "in"]) {
+      const file = join(folder, `${purpose}-${units}.yaml`);
+      const { exit, out } = await runCommand("new", file, "--for", purpose, "--units", units);
+      expect(exit).toBe(0);
+      const text = readFileSync(file, "utf8");
+      expect(text.split("\n").length).toBeLessThan(32);
+      expect(text).toMatch(/Length, height, mouth, pin and tenon for a .*: common practice, no published source\./);
+      expect(out).toMatch(/put your iron's width and thickness in; .*\nAs it is now:\n/);
+      expect((await runCommand("check", file)).exit, `${purpose} ${units}`).toBe(0);
+    }
+  });
+
+  test("an iron of 32 × 3 in a body of 120 × 36 passes, with no pin chosen by the maker", async () => {
+    const file = join(folder, "little.yaml");
+    await runCommand("new", file, "--for", "small");
+    const { body, iron, pin } = parse(readFileSync(file, "utf8"));
+    expect([iron.width, iron.thickness, body.length, body.height]).toEqual(["32 mm", "3 mm", "120 mm", "36 mm"]);
+    expect([pin.diameter, pin.tenon]).toEqual(["8 mm", "6 mm"]);
     expect((await runCommand("check", file)).exit).toBe(0);
-    expect(await runCommand("new", file)).toMatchObject({ exit: 3, out: "" });
-    expect(readFileSync(file, "utf8")).toBe(text);
-  }
+  });
+
+  test("at a terminal what was not given is asked for, and the verdict is on the maker's own iron", async () => {
+    const asked: string[] = [];
+    let out = "";
+    const io = {
+      out: (text: string) => {
+        out += text;
+      },
+      err: () => {},
+      showsProgress: false,
+      prompts: {
+        confirm: () => Promise.reject(new Error("not asked")),
+        choose: async <Choice extends string>(question: string, choices: readonly { readonly value: Choice }[]) => {
+          asked.push(question);
+          return choices.at(-1)!.value;
+        },
+        text: async (question: string, _: string, fault: (answer: string) => string | undefined) => {
+          asked.push(question);
+          expect(fault("wide")).toMatch(/unit|number/);
+          expect(fault("9")).toMatch(/allowed is .* in/);
+          return question.includes("wide") ? "2 1/8" : '5/32"';
+        },
+      },
+    };
+    const file = join(folder, "asked.yaml");
+    expect(await main(["new", file, "--for", "jack"], io)).toBe(0);
+    expect(asked).toEqual([
+      expect.stringMatching(/unit/),
+      expect.stringMatching(/wide/),
+      expect.stringMatching(/thick/),
+    ]);
+    const text = readFileSync(file, "utf8");
+    expect(text).toMatch(/units: in\n[\s\S]*width: "?2 1\/8"? #[\s\S]*thickness: .*5\/32.*#[\s\S]*length: 14 1\/8 in/);
+    expect(out).not.toContain("put your iron");
+    expect((await runCommand("check", file)).exit).toBe(0);
+  });
 });
 
 test("figures of the worked set come out as computed apart from the project", async () => {

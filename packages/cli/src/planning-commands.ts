@@ -10,17 +10,22 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
   line
     .command(
       "new FILE",
-      "write a commented starter design",
-      (y) =>
-        y.positional("FILE", OWN_FILE).option("units", {
-          choices: ["mm", "in"] as const,
-          default: "mm" as const,
-          describe: "unit of bare lengths",
-        }),
+      "write a design to begin with, and say how it stands",
+      async (y) => {
+        const { PURPOSE_NAMES } = await import("@lamplane/parameters/design");
+        return y
+          .positional("FILE", OWN_FILE)
+          .option("for", { choices: PURPOSE_NAMES, describe: "what the plane is for; smoother unless told otherwise" })
+          .option("units", {
+            choices: ["mm", "in"] as const,
+            describe: "unit of bare lengths; mm unless told otherwise",
+          })
+          .option("all", { type: "boolean", default: false, describe: "write every parameter, with what it may be" });
+      },
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
         requireFileName("new", a.FILE);
-        setExitCode(newCommand(io, a.FILE, a.units));
+        setExitCode(await newCommand(io, a.FILE, a));
       },
     )
     .command(
