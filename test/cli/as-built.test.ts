@@ -71,7 +71,7 @@ test("next warns of what fails before it says what to do, and check no longer sp
   expect(out.indexOf("BEFORE YOU GO ON")).toBeGreaterThan(0);
   expect(out.indexOf("BEFORE YOU GO ON")).toBeLessThan(out.indexOf("sawRamp"));
   const { stops } = JSON.parse((await runCommand("next", file, "--json")).out);
-  expect(stops.map(({ code }: { code: string }) => code)).toContain("iron-tight-in-core");
+  expect(stops.map(({ code }: { code: string }) => code)).toContain("iron-side-play");
   await runCommand("measured", file, "coreWidth=49.6");
   expect((await runCommand("next", file)).out).not.toContain("BEFORE YOU GO ON");
   expect((await runCommand("check", file)).out).toMatch(/to weigh before you go on/);
@@ -195,7 +195,7 @@ test("figures, checks and packs follow what was measured, but for what is spent"
   const { figures } = JSON.parse((await runCommand("figures", file, "--json")).out);
   expect([figures.bedAngle.value, figures.sawBed.value, figures.rampAngle.value]).toEqual([46, 43, 60]);
   const { findings } = JSON.parse((await runCommand("check", file, "--with", "pin.height=25", "--json")).out);
-  const offPin = findings.find(({ code }: { code: string }) => code === "wedge-off-pin");
+  const offPin = findings.find(({ code }: { code: string }) => code === "wedge-under-pin");
   expect(offPin.cure.map(({ parameter }: { parameter: string }) => parameter)).not.toContain("bed.angle");
   expect((await runCommand("build", file, "--out", folder)).exit).toBe(0);
 });

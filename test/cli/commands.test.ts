@@ -73,7 +73,7 @@ test("figures tell hold, strength and seasons too, and that strength is indicati
 test("check counts warnings and notes apart; neither fails", async () => {
   const both = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach", "--with", "pin.tenon=6");
   expect(both.exit).toBe(0);
-  expect(both.out).toMatch(/NOTE {5}wood-unknown/);
+  expect(both.out).toMatch(/NOTE {5}wood-name/);
   expect(both.out).toMatch(/nothing fails; 2 warnings and 1 note to weigh/);
   const note = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach");
   expect(note.out).toMatch(/nothing fails; 1 note to weigh/);
@@ -92,13 +92,13 @@ test("--with is refused in the unit that it was typed in, every length at once",
 test("check tells what passed, and what fails with its mend; --with changes the design for one run", async () => {
   const good = await runCommand("check", SMOOTHER);
   expect(good).toMatchObject({ exit: 0, err: "" });
-  expect(good.out).toMatch(/passed {3}blocks-collide/);
+  expect(good.out).toMatch(/passed {3}block-tip-gap/);
   const bad = await runCommand("check", SMOOTHER, "--with", "pin.height=25", "--json");
   expect(bad.exit).toBe(1);
   const { findings, mayBeBuilt } = JSON.parse(bad.out);
   expect(mayBeBuilt).toBe(false);
   const [worst] = findings;
-  expect(worst).toMatchObject({ severity: "stop", code: "wedge-off-pin" });
+  expect(worst).toMatchObject({ severity: "stop", code: "wedge-under-pin" });
   const mended = await runCommand("check", SMOOTHER, "--with", `${worst.cure[0].parameter}=${worst.cure[0].value}`);
   expect(mended.exit).toBe(0);
 });

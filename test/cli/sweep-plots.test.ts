@@ -44,7 +44,7 @@ test("a line for each value of the second parameter, at the heights of the table
   expect(said).toMatch(/33 designs\.\n.*1 plot, sweep-glue-gap\.svg\./);
   const { texts, paths, words } = drawn("sweep-glue-gap.svg");
   for (const label of ["2.5 mm", "3.2 mm", "4 mm", "bed.angle, °", "glueGap, mm"]) expect(texts).toContain(label);
-  expect(words).toMatch(/stopped by throat-chokes/);
+  expect(words).toMatch(/stopped by throat-narrowing/);
   expect(words).toMatch(/Dashed where/);
 
   const rows = readFileSync(out, "utf8")
