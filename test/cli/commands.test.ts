@@ -73,10 +73,11 @@ test("figures tell hold, strength and seasons too, and that strength is indicati
 test("check counts warnings and notes apart; neither fails", async () => {
   const both = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach", "--with", "pin.tenon=6");
   expect(both.exit).toBe(0);
-  expect(both.out).toMatch(/NOTE {5}wood-name/);
-  expect(both.out).toMatch(/nothing fails; 2 warnings and 1 note to weigh/);
-  const note = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach");
-  expect(note.out).toMatch(/nothing fails; 1 note to weigh/);
+  expect(both.out).toMatch(
+    /^apprentice-smoother: no check fails, 2 warnings, 1 note\.\n\nWarnings\n[\s\S]*\n\nNotes\n/,
+  );
+  const note = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach", "--json");
+  expect(JSON.parse(note.out).findings).toMatchObject([{ code: "wood-name", severity: "note" }]);
 });
 
 test("--with is refused in the unit that it was typed in, every length at once", async () => {
@@ -89,10 +90,25 @@ test("--with is refused in the unit that it was typed in, every length at once",
   ]);
 });
 
-test("check tells what passed, and what fails with its mend; --with changes the design for one run", async () => {
+const PATTERN = /^ {2}\S.*? {2,}(?:-?[0-9.]+(?: (?:mm|%)|°|× load)?|[0-9.]+ × .* mm) +(?:\((?:min|max) [^)]+\))? +\S/;
+
+test("check prints what fails, the warnings, and one line for what passes; --all lists that by the same pattern", async () => {
   const good = await runCommand("check", SMOOTHER);
   expect(good).toMatchObject({ exit: 0, err: "" });
-  expect(good.out).toMatch(/passed {3}block-tip-gap/);
+  expect(good.out).toMatch(/^apprentice-smoother: no check fails\.\n\n5\d checks passed \(--all lists them\)\n$/);
+  const all = (await runCommand("check", SMOOTHER, "--all")).out;
+  const rows = all.split("\n").filter((line) => / {2}ok$/.test(line));
+  expect(rows).toHaveLength(Number(/(\d+) checks passed/.exec(good.out)![1]));
+  for (const row of rows) expect(row).toMatch(PATTERN);
+  const bad = (await runCommand("check", SMOOTHER, "--with", "pin.height=25", "--with", "pin.tenon=6")).out;
+  const [fails, warns, passes] = [/\n\nFails\n/, /\n\nWarnings\n/, / checks passed/].map((part) => bad.search(part));
+  expect([fails! > 0, warns! > fails!, passes! > warns!]).toEqual([true, true, true]);
+  expect(bad).toMatch(
+    /\n {2}Wedge below cross pin +-[0-9.]+ mm +\(min 0\) +too short — Fix: pin\.height 25 → [0-9.]+ mm\n/,
+  );
+});
+
+test("check --json gives what passed, and what fails with its cure; --with changes the design for one run", async () => {
   const bad = await runCommand("check", SMOOTHER, "--with", "pin.height=25", "--json");
   expect(bad.exit).toBe(1);
   const { findings, mayBeBuilt } = JSON.parse(bad.out);

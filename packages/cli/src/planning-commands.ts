@@ -24,10 +24,15 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     .command(
       "check FILE",
       "every check with its figure, limit and why",
-      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (y) =>
+        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("all", {
+          type: "boolean",
+          default: false,
+          describe: "list the checks that pass too, and every source",
+        }),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, loadDesign(a.FILE, a.with), a.json));
+        setExitCode(checkCommand(io, loadDesign(a.FILE, a.with), { json: a.json, all: a.all }));
       },
     )
     .command(

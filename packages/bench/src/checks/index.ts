@@ -6,7 +6,13 @@ import type { Judgement } from "./judgement.ts";
 import { findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
 
 export type { Cure, Finding, FindingData, Relation, Severity } from "../finding.ts";
-export { type FormattedFinding, findingSentence, formatFinding } from "../words/findings.ts";
+export {
+  type FindingWords,
+  type FormattedFinding,
+  findingSentence,
+  findingWords,
+  formatFinding,
+} from "../words/findings.ts";
 export { findRepair } from "./repair-search.ts";
 
 /** Findings without their cures: for many designs at once. */

@@ -136,7 +136,7 @@ const SHAPE: readonly CheckRow[] = [
   },
   {
     code: "tenon-projection",
-    subject: "tenon-in-cheek",
+    subject: "tenon-through-cheek",
     relation: "at most",
     value: tenonInCheek,
     warn: ({ widths }) => widths.cheek,

@@ -5,9 +5,9 @@ import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lampl
 import { type WrittenPack, writePack } from "@lamplane/export";
 import { makePackContent, type PackSection, SECTIONS } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
+import { findingsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
-import { findingsText } from "./check.ts";
 
 /** The sections named in a list with commas. @throws InputRefused for any other word */
 export function parseSections(list: string): PackSection[] {
@@ -35,7 +35,7 @@ export async function buildCommand(
       io.out(
         `${JSON.stringify({ name: design.name, written: null, findings: cured.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
       );
-    else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
+    else io.err(`${findingsText(design, cured)}Nothing was written.\n`);
     return EXIT.checkFailed;
   }
   const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
@@ -46,7 +46,7 @@ export async function buildCommand(
       `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
     );
   else {
-    if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);
+    if (findings.length > 0) io.err(findingsText(design, findings));
     io.out(`${replaced ? "Replaced" : "Wrote"} ${path} (${files.size} files).\n`);
     io.out(keptText(kept) + carriedText(carried));
     if (files.has("body.stl"))

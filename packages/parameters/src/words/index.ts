@@ -1,0 +1,2 @@
+// Door: every sentence of parameters, and what the words of all packages are made with.
+export * from "./sentence.ts";
