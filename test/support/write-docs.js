@@ -1,8 +1,9 @@
-// Writes what the documents derive from elsewhere: the table of parameters, the editors' schema, the reference, and what comes with the packages.
+// Writes what the documents derive from elsewhere: the table of parameters, the editors' schema, the reference, every sentence, and what comes with the packages.
 import { readFileSync, writeFileSync } from "node:fs";
 import { designSchema, parameterTable } from "@lamplane/parameters/design";
 import { apiTexts } from "./api-docs.js";
 import { thirdPartyText } from "./third-party.js";
+import { wordingTexts } from "./wording.js";
 
 const PARAMETERS = new URL("../../packages/parameters/parameters.md", import.meta.url);
 const SCHEMA = new URL("../../examples/design.schema.json", import.meta.url);
@@ -17,4 +18,5 @@ function pageWith(table, page) {
 writeFileSync(PARAMETERS, pageWith(parameterTable(), readFileSync(PARAMETERS, "utf8")));
 writeFileSync(SCHEMA, `${JSON.stringify(designSchema(), null, 2)}\n`);
 writeFileSync(new URL("../../packages/cli/THIRD-PARTY.md", import.meta.url), thirdPartyText());
-for (const { path, text } of apiTexts()) writeFileSync(new URL(`../../${path}`, import.meta.url), text);
+for (const { path, text } of [...apiTexts(), ...wordingTexts()])
+  writeFileSync(new URL(`../../${path}`, import.meta.url), text);

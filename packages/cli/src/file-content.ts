@@ -2,6 +2,7 @@
 import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { type Fault, type FaultDetail, LARGEST_FILE } from "@lamplane/parameters/yaml";
 import { InputRefused } from "./io.ts";
+import { FILE_FAULTS } from "./words/commands.ts";
 
 /** What kind of file is meant, and how to come by one, for the messages. */
 export interface FileKind {
@@ -15,18 +16,19 @@ export function readContent(file: string, { what, howToStart }: FileKind): Uint8
     const { size } = statSync(file);
     const content = size > LARGEST_FILE ? undefined : readBounded(file);
     if (content) return content;
-    const told = size > LARGEST_FILE ? `${size} bytes` : `more than ${LARGEST_FILE} bytes`;
-    throw new InputRefused(`${file}:1:1: is ${told}; a ${what} has at most ${LARGEST_FILE}. Is it the right file?`);
+    const isKnown = size > LARGEST_FILE;
+    const found = FILE_FAULTS.bytes({ size: isKnown ? size : LARGEST_FILE, more: !isKnown });
+    throw new InputRefused(FILE_FAULTS.tooLarge({ file, size: found, what, most: LARGEST_FILE }));
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (error instanceof InputRefused || code === undefined) throw error;
     const found: Record<string, string> = {
-      ENOENT: `there is no such file; ${howToStart}`,
-      EISDIR: `this is a folder; name the ${what} in it`,
-      EACCES: "this file may not be read by you",
-      ERR_INVALID_ARG_VALUE: "this is not a file name",
+      ENOENT: FILE_FAULTS.ENOENT({ howToStart }),
+      EISDIR: FILE_FAULTS.EISDIR({ what }),
+      EACCES: FILE_FAULTS.EACCES,
+      ERR_INVALID_ARG_VALUE: FILE_FAULTS.ERR_INVALID_ARG_VALUE,
     };
-    throw new InputRefused(`${file}: ${found[code] ?? `could not be read (${code})`}`);
+    throw new InputRefused(`${file}: ${found[code] ?? FILE_FAULTS.other({ code })}`);
   }
 }
 

@@ -1,5 +1,5 @@
 // Figures and findings as lines for a terminal; nothing is told by colour.
-import type { UnreadValue } from "@lamplane/bench";
+import { MEASURED_ROWS, type UnreadValue } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { formatLength, formatValue } from "@lamplane/parameters/units";
 
@@ -15,7 +15,7 @@ const formatInOwnUnit = (design: Design, value: number, unit: string): string =>
 
 /** Values that were not read, each with what it is taken for. */
 export const unreadText = (design: Design, unread: readonly UnreadValue[]): string =>
-  unread.map(({ key, unit, taken }) => `${key} ${formatInOwnUnit(design, taken, unit)}`).join(", ");
+  unread.map(({ key, unit, taken }) => `${MEASURED_ROWS[key].name} ${formatInOwnUnit(design, taken, unit)}`).join(", ");
 
 /** Rows of columns, each as wide as its widest. */
 export const alignColumns = (rows: readonly (readonly string[])[]): string => alignRows(rows).join("\n");

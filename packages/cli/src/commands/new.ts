@@ -5,6 +5,7 @@ import { toWriteError } from "@lamplane/export/write-error";
 import { starterDesign } from "@lamplane/parameters/design";
 import { TABLE } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
+import { NEW } from "../words/reports.ts";
 
 export function newCommand(io: Io, file: string, units: "mm" | "in"): Exit {
   const stem = basename(file, extname(file));
@@ -14,6 +15,6 @@ export function newCommand(io: Io, file: string, units: "mm" | "in"): Exit {
   } catch (error) {
     throw toWriteError(file, error);
   }
-  io.out(`${file} is written: put your iron's width and thickness in, then run \`lamplane check ${file}\`.\n`);
+  io.out(`${NEW({ file })}\n`);
   return EXIT.done;
 }

@@ -1,6 +1,7 @@
 // The parameters told to a maker: a Markdown table and a commented first design, both derived from the table.
 import { isRow, type NumberRow, type Row, rowsOf, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
 import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
+import { STARTER } from "../words/design-faults.ts";
 import { allowedText } from "./allowed-text.ts";
 
 // What is no default: an invented iron of a common size, since the maker measures another, and the paper and the drill that go
@@ -27,11 +28,7 @@ export function parameterTable(): string {
  * @param name stands in the file as it is; readDesign says whether it will do
  */
 export function starterDesign(name: string, units: Units): string {
-  const lines = [
-    "# A laminated hand plane. Measure your own iron first; every other value may stay as it is.",
-    `# A length without a unit is in ${units === "mm" ? "millimetres" : "inches"}; 44.5 mm, 1.75 in and 1 3/4 in are read too.`,
-    ...sectionLines(TABLE, "", { name, units }),
-  ];
+  const lines = [`# ${STARTER.head}`, `# ${STARTER.units({ units })}`, ...sectionLines(TABLE, "", { name, units })];
   return `${lines.join("\n")}\n`;
 }
 
@@ -63,15 +60,13 @@ function sectionLines(section: TableSection, path: string, asked: StarterOptions
     if (!isRow(entry)) {
       const lines = sectionLines(entry, full, asked);
       const isEmpty = lines.every((line) => line.trimStart().startsWith("#"));
-      return [...gap, `${indent}${key}:${isEmpty ? " # each to be filled in once it is measured" : ""}`, ...lines];
+      return [...gap, `${indent}${key}:${isEmpty ? ` # ${STARTER.empty}` : ""}`, ...lines];
     }
     const value = starterValue(entry, full, asked);
-    const comment = `${indent}# ${entry.help} ${sentence(allowedText(entry, asked.units))}`;
+    const comment = `${indent}# ${STARTER.row({ help: entry.help, allowed: allowedText(entry, asked.units) })}`;
     return [...gap, comment, value === undefined ? `${indent}# ${key}:` : `${indent}${key}: ${value}`];
   });
 }
-
-const sentence = (words: string): string => `Allowed: ${words}.`;
 
 function starterValue(row: Row, path: string, { name, units }: StarterOptions): string | undefined {
   if (path === "name") return quoteYaml(name);

@@ -23,7 +23,6 @@ export interface SyntaxProblem {
   readonly start: number;
   /** TAG_RESOLVE_FAILED for a tag that it does not know; its node is marked too. */
   readonly code: ErrorCode;
-  readonly message: string;
   /** Else the tree is whole all the same. */
   readonly isError: boolean;
 }
@@ -60,11 +59,10 @@ export function parseYaml<D extends FaultDetail>(
 }
 
 const problemsOf = ({ errors, warnings }: Document, lines: LineCounter): SyntaxProblem[] =>
-  [...errors, ...warnings].map(({ name, code, message, pos }) => ({
+  [...errors, ...warnings].map(({ name, code, pos }) => ({
     at: positionAt(lines, pos[0]),
     start: pos[0],
     code,
-    message,
     isError: name === "YAMLParseError",
   }));
 
