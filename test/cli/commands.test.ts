@@ -85,8 +85,8 @@ test("--with is refused in the unit that it was typed in, every length at once",
   const { exit, err } = await runCommand("check", SMOOTHER, "--with", "units=in", ...lengths);
   expect(exit).toBe(2);
   expect(err.trim().split("\n")).toEqual([
-    "--with: sole.allowance: read 8, which is 8 in (203.2 mm); allowed is 0 in (0 mm) to 0.787 in (20 mm)",
-    "--with: body.cheek: read 4, which is 4 in (101.6 mm); allowed is 0.079 in (2 mm) to 1.575 in (40 mm)",
+    "--with: sole.allowance: read 8, that is 8 in (203.2 mm); allowed: 0 in (0 mm) to 0.787 in (20 mm)",
+    "--with: body.cheek: read 4, that is 4 in (101.6 mm); allowed: 0.079 in (2 mm) to 1.575 in (40 mm)",
   ]);
 });
 
@@ -121,7 +121,7 @@ test("check --json gives what passed, and what fails with its cure; --with chang
 
 test.each([
   [["--with", "bed.angle=90"], /bed\.angle/],
-  [["--with", "bed.angel=47"], /bed\.angel: there is no such parameter/],
+  [["--with", "bed.angel=47"], /bed\.angel: no such parameter or figure; did you mean bed\.angle/],
   [["--with", "iron.width=44,5 mm"], /44\.5/],
   [["--with", "nonsense"], /KEY=VALUE/],
   [["--whatever"], /whatever/],
@@ -189,9 +189,7 @@ test("build --only makes what it is asked for, and refuses what it does not know
     jigs.filter((path) => path.startsWith("jigs/")).sort(),
   );
   const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40");
-  expect(told.out).toMatch(
-    /Left 15 files of earlier runs in place\. From an earlier state of the design, build them again: jigs\//,
-  );
+  expect(told.out).toMatch(/Left 15 files of earlier runs in place\. Out of date, build again: jigs\//);
   const refused = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });
@@ -207,8 +205,11 @@ test("build leaves a folder that is not its pack alone, and says where it stands
   expect(readdirSync(folder)).toEqual(["theirs.txt"]);
 });
 
-test("explain reads from the table, one parameter or a section", async () => {
-  expect((await runCommand("explain", "bed.angle")).out).toMatch(/35 to 65 °; 47 unless/);
+test("explain reads from the tables: a parameter, a section or a figure, and offers the nearest name", async () => {
+  expect((await runCommand("explain", "mouthGrowth")).out).toMatch(/formula: cot β \+ cot ρ/);
+  expect((await runCommand("explain", "holdMargin")).out).toMatch(/formula: φ₂ − ω/);
+  expect((await runCommand("explain", "mouthGrow")).err).toMatch(/did you mean mouthGrowth\?/);
+  expect((await runCommand("explain", "bed.angle")).out).toMatch(/35 to 65°; default 47°/);
   expect((await runCommand("explain", "bed")).out).toMatch(/bed\.angle[\s\S]*bed\.featherChamfer/);
   expect((await runCommand("explain")).out).toMatch(/capIron\.screwHead\.diameter/);
   expect(await runCommand("explain", "bad.angle")).toMatchObject({ exit: 2 });

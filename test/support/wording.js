@@ -30,7 +30,8 @@ const cell = (text) => text.trim().replaceAll("|", "\\|").replaceAll("\n", "<br>
 
 /** The page of one package. */
 function pageOf(name, exports) {
-  const sections = Object.entries(exports).flatMap(([key, words]) => {
+  const inOrder = Object.entries(exports).sort(([a], [b]) => (a < b ? -1 : 1));
+  const sections = inOrder.flatMap(([key, words]) => {
     const rows = sentencesOf(key, words);
     return rows.length === 0
       ? []

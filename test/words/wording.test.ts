@@ -28,7 +28,7 @@ test("a sentence without an example is refused, one with two is listed twice", (
 test.each(pages)("$path: nothing is missing in a sentence, and no private word is used", ({ text }) => {
   expect(text.split("\n").length).toBeGreaterThan(50);
   expect(text).not.toMatch(/undefined|NaN|\[object|\$\{/);
-  expect(text).not.toMatch(/\b(told|mended by|is wanted|shown above|heals|mends|settled|kinder|unless told)\b/i);
+  expect(text).not.toMatch(/\b(told|mended by|shown above|heals|mends|settled|kinder|unless told)\b/i);
 });
 
 /** Sources of each speaking package outside words/ and the tables of parameters. */
@@ -48,7 +48,7 @@ test("no other source of these packages holds a sentence for a reader", () => {
       [
         ...read(path)
           .replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, "")
-          .matchAll(/["`]([A-Z][a-z]+(?: [\w',-]+){4,}[^"`]*)["`]/g),
+          .matchAll(/["`]([A-Z][a-z]+(?: (?:[\w',-]+|\$\{[^}]*\}[.,;:]?)){4,}[^"`]*)["`]/g),
       ]
         .map(([, text]) => `${path}: ${text}`)
         .filter((line) => !/new Error\(|Handbook|common practice|NDS|JCGM/.test(line)),

@@ -71,7 +71,7 @@ export const ARGUMENT_FAULT = {
   }),
   limits: sentence(
     ({ option, read, is, min, max }: { option: string; read: string; is: string; min: string; max: string }) =>
-      `${option}: read ${read}${is && ` (${is})`}; allowed: ${min} to ${max}`,
+      `${option}: read ${read}${is && `, that is ${is}`}; allowed: ${min} to ${max}`,
     { option: "--with: body.cheek", read: "4", is: "4 in (101.6 mm)", min: "0.079 in (2 mm)", max: "1.575 in (40 mm)" },
   ),
   wholeNumber: sentence(

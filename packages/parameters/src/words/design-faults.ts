@@ -93,7 +93,7 @@ export const VALUE_FAULT = {
   ),
   "out-of-limits": sentence(
     ({ read, is, allowed }: { read: string; is: string; allowed: string }) =>
-      `read ${read}${is && ` (${is})`}; allowed: ${allowed}`,
+      `read ${read}${is && `, that is ${is}`}; allowed: ${allowed}`,
     { read: "300", is: "", ...ALLOWED },
     { read: "8", is: "8 in (203.2 mm)", allowed: "0 in (0 mm) to 0.787 in (20 mm)" },
   ),
