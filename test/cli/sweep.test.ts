@@ -37,7 +37,7 @@ test("each line is what figures and check say of that design", async () => {
 });
 
 test.each([
-  [["--vary", "bed.angle=33..57:2"], /read 33; allowed is 35° to 65°/],
+  [["--vary", "bed.angle=33..57:2"], /read 33; allowed: 35° to 65°/],
   [["--vary", "bed.angel=43..57:2"], /no such parameter/],
   [["--vary", "bed.angle=57..43:2"], /must rise/],
   [["--vary", "bed.angle=43..57:0"], /step over 0/],

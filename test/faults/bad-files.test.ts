@@ -127,7 +127,7 @@ test.each([
     `${Array.from({ length: 400 }, (_, i) => `${" ".repeat(i)}a:`).join("\n")}\n${GOOD}`,
     AT_A_PLACE,
   ],
-  ["20 000 keys", `${"abc: 1\n".repeat(20_000)}${GOOD}`, /2:1: abc: "abc" was already given/],
+  ["20 000 keys", `${"abc: 1\n".repeat(20_000)}${GOOD}`, /2:1: abc: "abc" stands on line 1 already/],
   ["a key of 200 kB", `${"k".repeat(200_000)}: 1\n${GOOD}`, AT_A_PLACE],
   ["a key that is a list", `? [a, b]\n: 1\n${GOOD}`, /1:\d: .*a key is one word/],
   [
@@ -139,7 +139,7 @@ test.each([
   [
     "a name that steers a terminal",
     `name: "\\e[31mred"\n${GOOD}`,
-    /1:7: name: the text holds a character that does not show/,
+    /1:7: name: the text holds a hidden character/,
   ],
   ["a bell, as it is", `name: a\u0007b\n${GOOD}`, /1:8: .*U\+0007/],
   ["a wood of 61 letters", `wood: { body: ${"a".repeat(61)} }\n${GOOD}`, /1:15: wood\.body: the text has 61/],
@@ -149,7 +149,7 @@ test.each([
     (sign): [string, string, RegExp] => [
       `a sign that does not show in a wood, U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`,
       `wood: { body: "oa${sign}k" }\n${GOOD}`,
-      /1:18: a character that does not show/,
+      /1:18: hidden character/,
     ],
   ),
   ["a picture", Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13), AT_A_PLACE],
@@ -171,7 +171,7 @@ const ON_LINE = { on: "the command line", survives: "exit 2, what is allowed in 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
 const VARY = ["sweep", SMOOTHER, "--vary"];
 const LINES: [string[], RegExp][] = [
-  [["check", SMOOTHER, "--with", "__proto__.x=1"], /__proto__\.x: there is no such parameter/],
+  [["check", SMOOTHER, "--with", "__proto__.x=1"], /__proto__\.x: no such parameter/],
   [["check", SMOOTHER, "--with", "constructor.prototype=1"], /no such parameter/],
   [["check", SMOOTHER, "--with", "bed.__proto__=1"], /no such parameter/],
   [["check", SMOOTHER, "--with.__proto__.x=1"], /Unknown argument/],
@@ -179,9 +179,9 @@ const LINES: [string[], RegExp][] = [
   [["check", SMOOTHER, "--__proto__.x=1"], /Unknown argument/],
   [["check", SMOOTHER, "--with", "name=nul"], /name: read "nul"/],
   [["check", SMOOTHER, "--with", "name=../../x"], /name: read "\.\.\/\.\.\/x"/],
-  [["check", SMOOTHER, "--with", "wood.body=\u202eoak"], /does not show/],
+  [["check", SMOOTHER, "--with", "wood.body=\u202eoak"], /hidden character/],
   [["check", SMOOTHER, "--with", "bed.angle=NaN"], /not a number/],
-  [["check", SMOOTHER, "--with", "\u001b[31m=1"], /�\[31m: there is no such parameter/],
+  [["check", SMOOTHER, "--with", "\u001b[31m=1"], /�\[31m: no such parameter/],
   [["check", SMOOTHER, "--with", "iron.width=1e308"], /exponents are not read/],
   [[...VARY, "__proto__=1,2"], /no such parameter/],
   [[...VARY, "name=a,../b"], /name: read "\.\.\/b"/],
