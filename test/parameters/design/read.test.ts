@@ -188,9 +188,7 @@ describe("a fault, its place, and what is said", () => {
   });
   test("limits in the file's unit and in mm", () => {
     const [fault] = faultsIn("units: in\niron: { width: 0.2, thickness: 1/8 }\n");
-    expect(faultText(fault!)).toBe(
-      "read 0.2, that is 0.2 in (5.08 mm); allowed: 0.315 in (8 mm) to 4.724 in (120 mm)",
-    );
+    expect(faultText(fault!)).toBe("read 0.2, that is 0.2 in (5.08 mm); allowed: 0.315 in (8 mm) to 4.724 in (120 mm)");
   });
   test("a key without a value is told on its own line", () => {
     const faults = faultsIn("iron:\n  width:\n  thickness: 3.6\nbody:\n");
