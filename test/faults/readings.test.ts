@@ -70,8 +70,8 @@ test.each([
     edge(...ENDS, "{ at: 30, fits: 0.1, refuses: 0.05 }"),
     /:7:39: .*a thicker leaf than the one that fits/,
   ],
-  ["one station", heights("[0, 0, 0]"), /:4:5: heights\.points: .*4 to 200 points.*here are 1/],
-  ["no station", "heights: { error: 0.01, points: [] }\n", /:1:33: heights\.points: .*4 to 200 points.*here are 0/],
+  ["one station", heights("[0, 0, 0]"), /:4:5: heights\.points: .*4 to 200 points.*this one has 1/],
+  ["no station", "heights: { error: 0.01, points: [] }\n", /:1:33: heights\.points: .*4 to 200 points.*this one has 0/],
   ["two stations of a straightedge", edge(...ENDS), /:5:7: straightedge\.0\.gaps: .*3 to 200 stations/],
   [
     "a straightedge of no length",
