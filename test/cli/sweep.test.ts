@@ -43,9 +43,9 @@ test.each([
   [["--vary", "bed.angle=43..57:0"], /step over 0/],
   [["--vary", "bed.angle=43..57:0.00001", "--vary", "wedge.angle=2..20:0.1"], /Take a? ?larger step/i],
   [["--vary", "bed.angle=a,b"], /read "a"/],
-  [["--vary", "bed.angle=43,44", "--vary", "bed.angle=45"], /given twice/],
+  [["--vary", "bed.angle=43,44", "--vary", "bed.angle=45"], /entered twice/],
   [["--vary", "bed.angle=43,44", "--figure", "gap"], /no such figure/],
-  [[], /name what to vary/],
+  [[], /Name what to vary/],
 ])("refuses %j", async (args, message) => {
   const { exit, err } = await runCommand("sweep", SMOOTHER, ...args);
   expect(exit).toBe(2);
