@@ -214,8 +214,8 @@ describe("a mouth that is too wide", () => {
     expect(packing!.wedgeBelowPin).toBeCloseTo(worked.pinMargins.wedgeBelow - (2 * sinDeg(47)) / tanDeg(6), 9);
     expect(packing!.wedgeBelowPin).toBeLessThan(0);
     const text = mouthText(mouthReading(worked, { seen: 2.15 }), worked).join("\n");
-    expect(text).toMatch(/no longer reaches under the cross pin: make one thinner by 1\.46 mm/);
-    expect(text).not.toMatch(/it costs no wood/);
+    expect(text).toMatch(/no longer reaches under the cross pin: make a wedge 1\.46 mm thinner/);
+    expect(text).not.toMatch(/No wood is lost/);
   });
 
   test("is told with both ways and their costs", () => {

@@ -104,7 +104,7 @@ test("where the pin cannot hold the wedge no clamp is enough, and no place has a
   expect(planeHold(plane).fine.clamp).toBe(Number.POSITIVE_INFINITY);
   expect(weakestPlace(planePinStrength(plane).fine)).toBeUndefined();
   expect(checkPlane(plane).map(({ code, severity }) => [code, severity])).toContainEqual([
-    "wedge-does-not-lock",
+    "wedge-self-locking",
     "stop",
   ]);
 });

@@ -136,10 +136,11 @@ test("figures tell hold, strength and seasons too, and that strength is indicati
 test("check counts warnings and notes apart; neither fails", async () => {
   const both = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach", "--with", "pin.tenon=6");
   expect(both.exit).toBe(0);
-  expect(both.out).toMatch(/NOTE {5}wood-unknown/);
-  expect(both.out).toMatch(/nothing fails; 2 warnings and 1 note to weigh/);
-  const note = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach");
-  expect(note.out).toMatch(/nothing fails; 1 note to weigh/);
+  expect(both.out).toMatch(
+    /^apprentice-smoother: no check fails, 2 warnings, 1 note\.\n\nWarnings\n[\s\S]*\n\nNotes\n/,
+  );
+  const note = await runCommand("check", SMOOTHER, "--with", "wood.wedge=beach", "--json");
+  expect(JSON.parse(note.out).findings).toMatchObject([{ code: "wood-name", severity: "note" }]);
 });
 
 test("--with is refused in the unit that it was typed in, every length at once", async () => {
@@ -147,28 +148,43 @@ test("--with is refused in the unit that it was typed in, every length at once",
   const { exit, err } = await runCommand("check", SMOOTHER, "--with", "units=in", ...lengths);
   expect(exit).toBe(2);
   expect(err.trim().split("\n")).toEqual([
-    "--with: sole.allowance: read 8, which is 8 in (203.2 mm); allowed is 0 in (0 mm) to 0.787 in (20 mm)",
-    "--with: body.cheek: read 4, which is 4 in (101.6 mm); allowed is 0.079 in (2 mm) to 1.575 in (40 mm)",
+    "--with: sole.allowance: read 8, that is 8 in (203.2 mm); allowed: 0 in (0 mm) to 0.787 in (20 mm)",
+    "--with: body.cheek: read 4, that is 4 in (101.6 mm); allowed: 0.079 in (2 mm) to 1.575 in (40 mm)",
   ]);
 });
 
-test("check tells what passed, and what fails with its mend; --with changes the design for one run", async () => {
+const PATTERN = /^ {2}\S.*? {2,}(?:-?[0-9.]+(?: (?:mm|%)|°|× load)?|[0-9.]+ × .* mm) +(?:\((?:min|max) [^)]+\))? +\S/;
+
+test("check prints what fails, the warnings, and one line for what passes; --all lists that by the same pattern", async () => {
   const good = await runCommand("check", SMOOTHER);
   expect(good).toMatchObject({ exit: 0, err: "" });
-  expect(good.out).toMatch(/passed {3}blocks-collide/);
+  expect(good.out).toMatch(/^apprentice-smoother: no check fails\.\n\n5\d checks passed \(--all lists them\)\n$/);
+  const all = (await runCommand("check", SMOOTHER, "--all")).out;
+  const rows = all.split("\n").filter((line) => / {2}ok$/.test(line));
+  expect(rows).toHaveLength(Number(/(\d+) checks passed/.exec(good.out)![1]));
+  for (const row of rows) expect(row).toMatch(PATTERN);
+  const bad = (await runCommand("check", SMOOTHER, "--with", "pin.height=25", "--with", "pin.tenon=6")).out;
+  const [fails, warns, passes] = [/\n\nFails\n/, /\n\nWarnings\n/, / checks passed/].map((part) => bad.search(part));
+  expect([fails! > 0, warns! > fails!, passes! > warns!]).toEqual([true, true, true]);
+  expect(bad).toMatch(
+    /\n {2}Wedge below cross pin +-[0-9.]+ mm +\(min 0\) +too short — Fix: pin\.height 25 → [0-9.]+ mm\n/,
+  );
+});
+
+test("check --json gives what passed, and what fails with its cure; --with changes the design for one run", async () => {
   const bad = await runCommand("check", SMOOTHER, "--with", "pin.height=25", "--json");
   expect(bad.exit).toBe(1);
   const { findings, mayBeBuilt } = JSON.parse(bad.out);
   expect(mayBeBuilt).toBe(false);
   const [worst] = findings;
-  expect(worst).toMatchObject({ severity: "stop", code: "wedge-off-pin" });
+  expect(worst).toMatchObject({ severity: "stop", code: "wedge-under-pin" });
   const mended = await runCommand("check", SMOOTHER, "--with", `${worst.cure[0].parameter}=${worst.cure[0].value}`);
   expect(mended.exit).toBe(0);
 });
 
 test.each([
   [["--with", "bed.angle=90"], /bed\.angle/],
-  [["--with", "bed.angel=47"], /bed\.angel: there is no such parameter/],
+  [["--with", "bed.angel=47"], /bed\.angel: no such parameter or figure; did you mean bed\.angle/],
   [["--with", "iron.width=44,5 mm"], /44\.5/],
   [["--with", "nonsense"], /KEY=VALUE/],
   [["--whatever"], /whatever/],
@@ -236,9 +252,7 @@ test("build --only makes what it is asked for, and refuses what it does not know
     jigs.filter((path) => path.startsWith("jigs/")).sort(),
   );
   const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40");
-  expect(told.out).toMatch(
-    /Left 15 files of earlier runs in place\. From an earlier state of the design, build them again: jigs\//,
-  );
+  expect(told.out).toMatch(/Left 15 files of earlier runs in place\. Out of date, build again: jigs\//);
   const refused = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });
@@ -261,35 +275,35 @@ test("explain knows figures, checks and steps; one name may be several of them",
   );
   expect(await said("clampWanted")).toMatch(/\(figure\)\n/);
   const { findings, passed } = JSON.parse((await runCommand("check", SMOOTHER, "--json")).out);
-  const codes = [...findings, ...passed].map(({ code }) => code).filter((code) => !/-printer$|-left-out$/.test(code));
+  const codes = [...findings, ...passed].map(({ code }) => code).filter((code) => !/-print-size$|-jig$/.test(code));
   expect(codes.length).toBeGreaterThan(40);
   for (const code of codes)
     expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}decided by [a-z]+.*\n {2}source: /);
   expect(await said("recess")).toMatch(
-    /recess\.width\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measured at it: recessWidth/,
+    /recess\.width\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
   );
   expect((await runCommand("explain")).out).toMatch(/^Parameters\n[\s\S]*\nFigures\n[\s\S]*\nChecks\n[\s\S]*\nSteps\n/);
 });
 
 test.each([
-  [["explain", "mouthgroth"], /near to it: mouthGrowth/],
-  [["explain", "angle"], /near to it: bed\.angle, ramp\.angle/],
-  [["explain", "xyzzyxyzzy"], /check or step; `lamplane explain` lists them/],
-  [["check", SMOOTHER, "--with", "bed.angel=50"], /bed\.angel: .*; near to it: bed\.angle;/],
-  [["sweep", SMOOTHER, "--vary", "iron.with=50,51"], /near to it: iron\.width/],
-  [["sweep", SMOOTHER, "--vary", "bed.angle=47..49:1", "--figure", "mouthGrow"], /near to it: mouthGrowth/],
-  [["measured", SMOOTHER, "coreWith=49"], /near to it: coreWidth/],
+  [["explain", "mouthgroth"], /did you mean mouthGrowth\?/],
+  [["explain", "angle"], /did you mean bed\.angle or ramp\.angle/],
+  [["explain", "xyzzyxyzzy"], /check or step\. `lamplane explain` lists them/],
+  [["check", SMOOTHER, "--with", "bed.angel=50"], /bed\.angel: .*; did you mean bed\.angle\?/],
+  [["sweep", SMOOTHER, "--vary", "iron.with=50,51"], /did you mean iron\.width/],
+  [["sweep", SMOOTHER, "--vary", "bed.angle=47..49:1", "--figure", "mouthGrow"], /did you mean mouthGrowth\?/],
+  [["measured", SMOOTHER, "coreWith=49"], /did you mean coreWidth/],
 ])("%j names what is near", async (args, message) => {
   expect(await runCommand(...args)).toMatchObject({ exit: 2, err: expect.stringMatching(message) });
 });
 
 test("explain reads from the table, one parameter or a section", async () => {
-  expect((await runCommand("explain", "bed.angle")).out).toMatch(/35 to 65 °; 47 unless/);
+  expect((await runCommand("explain", "bed.angle")).out).toMatch(/35 to 65°; default 47°/);
   expect((await runCommand("explain", "bed")).out).toMatch(/bed\.angle[\s\S]*bed\.featherChamfer/);
   expect((await runCommand("explain")).out).toMatch(/capIron\.screwHead\.diameter/);
   expect(await runCommand("explain", "bad.angle")).toMatchObject({
     exit: 2,
-    err: expect.stringMatching(/bad\.angle: .* near to it: bed\.angle/),
+    err: expect.stringMatching(/bad\.angle: .* did you mean bed\.angle/),
   });
-  expect((await runCommand("explain", "measured.coreWidth")).out).toMatch(/5 to 200 mm; nothing until it is measured/);
+  expect((await runCommand("explain", "measured.coreWidth")).out).toMatch(/5 to 200 mm; empty until measured/);
 });

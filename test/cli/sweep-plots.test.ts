@@ -44,7 +44,7 @@ test("a line for each value of the second parameter, at the heights of the table
   expect(said).toMatch(/33 designs\.\n.*1 plot, sweep-glue-gap\.svg\./);
   const { texts, paths, words } = drawn("sweep-glue-gap.svg");
   for (const label of ["2.5 mm", "3.2 mm", "4 mm", "bed.angle, °", "glueGap, mm"]) expect(texts).toContain(label);
-  expect(words).toMatch(/stopped by throat-chokes/);
+  expect(words).toMatch(/stopped by throat-narrowing/);
   expect(words).toMatch(/Dashed where/);
 
   const rows = readFileSync(out, "utf8")
@@ -108,10 +108,10 @@ test("the same sweep gives the same bytes, and replaces its own plots but nothin
 });
 
 test.each([
-  [["--vary", "ramp.shape=straight,curved"], /needs a parameter varied over numbers/],
+  [["--vary", "ramp.shape=straight,curved"], /vary a parameter over numbers/],
   [
     ["--vary", "bed.angle=45,46", "--vary", "wedge.angle=5,6", "--vary", "sole.allowance=1..4:0.05"],
-    /makes 427 pictures; at most 60/,
+    /makes 427 plots \(max 60\)/,
   ],
 ])("refuses %j before the first design is worked out", async (args, message) => {
   const { exit, err, out } = await sweep(...args, "--plots", join(folder, "plots"));

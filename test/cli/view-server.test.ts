@@ -155,7 +155,7 @@ test("the command prints the address and ends when it is interrupted; a port tha
     told += piece;
   });
   expect(await new Promise((resolve) => taken.on("exit", resolve))).toBe(2);
-  expect(told).toContain(`port ${port} is taken`);
+  expect(told).toContain(`Port ${port} is taken`);
   const free = run(file);
   let said = "";
   free.stdout.on("data", (piece) => {

@@ -23,7 +23,7 @@ test.each([
   [
     "NaN",
     heights(...GOOD, "[30, 30, .nan]"),
-    /:7:16: heights\.points\.3\.2: read "\.nan"; allowed: height, from -500 mm to 500 mm/,
+    /:7:16: heights\.points\.3\.2: read "\.nan"; allowed: height, -500 mm to 500 mm/,
   ],
   ["NaN in words", heights(...GOOD, "[30, 30, NaN]"), /:7:16: heights\.points\.3\.2: read "NaN"; allowed/],
   ["infinity", heights(...GOOD, "[.inf, 30, 0]"), /:7:8: heights\.points\.3\.0: read "\.inf"; allowed: on the bed/],
@@ -45,13 +45,13 @@ test.each([
   [
     "a column that is missing",
     heights(...GOOD, "[30, 30]"),
-    /:7:7: heights\.points\.3: read "\[30, 30\]"; allowed: 3 numbers/,
+    /:7:7: heights\.points\.3: read "\[30, 30\]"; allowed: a list of 3 numbers/,
   ],
-  ["a column too many", heights(...GOOD, "[30, 30, 0, 0]"), /:7:7: heights\.points\.3: .*allowed: 3 numbers/],
+  ["a column too many", heights(...GOOD, "[30, 30, 0, 0]"), /:7:7: heights\.points\.3: .*allowed: a list of 3 numbers/],
   [
     "a decimal comma in a list",
     heights(...GOOD, "[30, 30, 0,05]"),
-    /:7:7: heights\.points\.3: read "\[30, 30, 0,05\]"; allowed: 3 numbers/,
+    /:7:7: heights\.points\.3: read "\[30, 30, 0,05\]"; allowed: a list of 3 numbers/,
   ],
   [
     "a decimal comma in a gap",
@@ -70,13 +70,13 @@ test.each([
     edge(...ENDS, "{ at: 30, fits: 0.1, refuses: 0.05 }"),
     /:7:39: .*a thicker leaf than the one that fits/,
   ],
-  ["one station", heights("[0, 0, 0]"), /:4:5: heights\.points: .*4 to 200 points.*here are 1/],
-  ["no station", "heights: { error: 0.01, points: [] }\n", /:1:33: heights\.points: .*4 to 200 points.*here are 0/],
+  ["one station", heights("[0, 0, 0]"), /:4:5: heights\.points: .*4 to 200 points.*this one has 1/],
+  ["no station", "heights: { error: 0.01, points: [] }\n", /:1:33: heights\.points: .*4 to 200 points.*this one has 0/],
   ["two stations of a straightedge", edge(...ENDS), /:5:7: straightedge\.0\.gaps: .*3 to 200 stations/],
   [
     "a straightedge of no length",
     edge(...ENDS, "{ at: 30, refuses: 0.04 }").replace("[60, 10]", "[0, 10]"),
-    /:3:9: straightedge\.0\.to: .*another place than `from`/,
+    /:3:9: straightedge\.0\.to: .*a place other than `from`/,
   ],
   [
     "a station twice",
@@ -91,12 +91,12 @@ test.each([
   [
     "201 stations",
     heights(...Array.from({ length: 201 }, (_, i) => `[${i / 10}, ${i / 10}, 0]`)),
-    /:4:5: heights\.points: .*here are 201/,
+    /:4:5: heights\.points: .*this one has 201/,
   ],
   [
     "a station off the bed",
     heights(...GOOD, "[3000, 30, 0]"),
-    /:7:8: heights\.points\.3\.0: read "3000"; allowed: on the bed, up from its tip, from 0 mm to \d/,
+    /:7:8: heights\.points\.3\.0: read "3000"; allowed: on the bed, up from its tip, 0 mm to \d/,
   ],
   [
     "a table with semicolons",
@@ -108,7 +108,7 @@ test.each([
   [
     "a bomb of aliases",
     `a: &a [0,0,0,0,0,0,0,0,0]\nb: &b [*a,*a,*a,*a,*a,*a,*a,*a]\nheights: { error: 0.01, points: [*b,*b,*b,*b] }\n`,
-    /:3:34: heights\.points\.0: read "\*b"; allowed: 3 numbers/,
+    /:3:34: heights\.points\.0: read "\*b"; allowed: a list of 3 numbers/,
   ],
   ["a function in a tag", `heights: !!js/function "x"\n`, /:1:\d+: heights: .*allowed: the keys error, points/],
   [
@@ -120,12 +120,12 @@ test.each([
   [
     "25 000 keys",
     Array.from({ length: 25_000 }, (_, i) => `k${i}: 1\n`).join(""),
-    /:1:1: k0: .*\n.*:\d+:1: 249\d\d more faults are not shown/s,
+    /:1:1: k0: .*\n.*:\d+:1: 249\d\d more faults not listed/s,
   ],
-  ["10 MB", "#".repeat(10 << 20), /:1:1: is 10485760 bytes; a readings file has at most/],
-  ["bytes", Uint8Array.from({ length: 2000 }, (_, i) => (i * 7919) % 256), /:1:2: this is not UTF-8/],
-  ["UTF-16", Buffer.from("\ufeffheights: 1\n", "utf16le"), /:1:1: this is not UTF-8/],
-  ["hidden signs", heights(...GOOD, "[30, 30, \u200b0]"), /:7:16: a character that does not show/],
+  ["10 MB", "#".repeat(10 << 20), /:1:1: 10485760 bytes; a readings file has at most/],
+  ["bytes", Uint8Array.from({ length: 2000 }, (_, i) => (i * 7919) % 256), /:1:2: the file is not UTF-8/],
+  ["UTF-16", Buffer.from("\ufeffheights: 1\n", "utf16le"), /:1:1: the file is not UTF-8/],
+  ["hidden signs", heights(...GOOD, "[30, 30, \u200b0]"), /:7:16: hidden character/],
   ["nothing", "", /:1:1: read nothing|:1:1: .*the keys/],
 ])("%s", fault(REFUSED), async (_, content, told) => {
   const file = join(folder, "readings.yaml");
@@ -142,17 +142,17 @@ test.each([
   [
     "all on one line along",
     heights(...[0, 10, 20, 30, 40].map((x) => `[${x}, 5, 0]`)),
-    /Missing: no reading tells the curve across/,
+    /Missing: no reading shows the curve across/,
   ],
   [
     "all on one line across",
     heights(...[0, 10, 20, 30].map((y) => `[5, ${y}, 0]`)),
-    /Missing: no reading tells the curve along/,
+    /Missing: no reading shows the curve along/,
   ],
   [
     "all on one slanting line",
     heights(...[0, 10, 20, 30].map((x) => `[${x}, ${x}, 0]`)),
-    /Missing: no reading tells the wind/,
+    /Missing: no reading shows the wind/,
   ],
   ["four corners, none between", heights("[0, 0, 0]", "[40, 0, 0]", "[0, 40, 0]", "[40, 40, 0]"), /none to spare/],
   [

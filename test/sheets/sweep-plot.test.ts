@@ -29,7 +29,7 @@ test("a line is broken from the last design that may be built, and says what sto
     points: run(
       11,
       (x) => x,
-      (x) => (x > 6 ? ["throat-chokes"] : []),
+      (x) => (x > 6 ? ["throat-narrowing"] : []),
     ),
   });
   expect(reaches(picture, "strong")).toEqual([[0, 0.6]]);
@@ -37,7 +37,7 @@ test("a line is broken from the last design that may be built, and says what sto
   const words = textsOf(picture)
     .map(({ text }) => text)
     .join(" ");
-  expect(words).toMatch(/stopped by throat-chokes/);
+  expect(words).toMatch(/stopped by throat-narrowing/);
   expect(words).toMatch(/3 mm/);
   expectSound(picture);
 });
@@ -105,7 +105,7 @@ test("any sweep is fit for eyes: no words over words, all inside, one line or a 
   const point = fc.record({
     x: number,
     y: fc.option(number, { nil: undefined }),
-    stops: fc.constantFrom([], [], ["throat-chokes"], ["blocks-collide", "pegs-do-not-fit"]),
+    stops: fc.constantFrom([], [], ["throat-narrowing"], ["block-tip-gap", "peg-room"]),
   });
   const lines = fc.array(fc.array(point, { minLength: 2, maxLength: 30 }), { minLength: 1, maxLength: 12 });
   fc.assert(

@@ -115,7 +115,7 @@ test("the same bytes in another year", async () => {
 test("warnings are told on the first pages with what they mean", async (context) => {
   const told = traveller(designWith({ ...WORKED, "bed.angle": 41, "ramp.angle": 67 }));
   const warnings = told.findings.filter(({ severity }) => severity === "warning");
-  expect(warnings.map(({ code }) => code)).toContain("saw-bed");
+  expect(warnings.map(({ code }) => code)).toContain("bed-saw-angle");
   const text = textOf(requireProgram(context, "pdftotext"), await pdfOf(told));
   for (const { message } of warnings) expect(text).toContain(flat(message));
   expect(text).toContain("Warning: it may not work well");

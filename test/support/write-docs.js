@@ -1,8 +1,9 @@
-// Writes what the documents derive from elsewhere: the table of parameters, the editors' schema, the reference, and what comes with the packages.
+// Writes what the documents derive from elsewhere: the table of parameters, the editors' schema, the reference, every sentence, and what comes with the packages.
 import { readFileSync, writeFileSync } from "node:fs";
 import { designSchema, parameterTable } from "@lamplane/parameters/design";
 import { apiTexts } from "./api-docs.js";
 import { pageThirdPartyText, thirdPartyText } from "./third-party.js";
+import { wordingTexts } from "./wording.js";
 
 const PARAMETERS = new URL("../../packages/parameters/parameters.md", import.meta.url);
 const SCHEMA = new URL("../../examples/design.schema.json", import.meta.url);
@@ -18,4 +19,5 @@ writeFileSync(PARAMETERS, pageWith(parameterTable(), readFileSync(PARAMETERS, "u
 writeFileSync(SCHEMA, `${JSON.stringify(designSchema(), null, 2)}\n`);
 writeFileSync(new URL("../../packages/cli/THIRD-PARTY.md", import.meta.url), thirdPartyText());
 writeFileSync(new URL("../../packages/viewer/THIRD-PARTY.md", import.meta.url), pageThirdPartyText());
-for (const { path, text } of apiTexts()) writeFileSync(new URL(`../../${path}`, import.meta.url), text);
+for (const { path, text } of [...apiTexts(), ...wordingTexts()])
+  writeFileSync(new URL(`../../${path}`, import.meta.url), text);

@@ -1,8 +1,6 @@
 // Door: what the maker meets at the bench: steps, the plane as built, hold, strength, seasons and the bed's survey.
 
 export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
-export * from "./cautions/caution.ts";
-export * from "./cautions/cautions.ts";
 export {
   FIGURE_ROUNDING,
   finishedRounding,
@@ -56,3 +54,5 @@ export * from "./strength/plane-pin-strength.ts";
 export * from "./survey/index.ts";
 export * from "./tolerance/index.ts";
 export { wantedText } from "./wanted.ts";
+export * from "./words/cautions.ts";
+export * from "./words/strength-caution.ts";

@@ -11,6 +11,8 @@ export type ExpectationRule = "soleWhereMouthOpens" | "mouthAtSole";
 
 export interface MeasuredRow extends Measurement {
   readonly quantity: string;
+  readonly name: string;
+  readonly help: string;
   readonly figure?: FigureKey;
   readonly rule?: ExpectationRule;
   readonly tells?: FigureKey;

@@ -2,18 +2,14 @@
 import { type FigureKey, recessOf } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES, type WorkStage } from "@lamplane/parameters/table";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
+import { STEP_WORDS, type StepWords } from "./words/steps.ts";
 
 export { MEASURED_KEYS, type MeasuredKey } from "./measured-values.ts";
 export type Step = (typeof STEP_NAMES)[number];
 
-export interface StepRow {
-  readonly title: string;
-  /** What is off where it went wrong, in a list of errors; absent where no error is made. */
-  readonly outcome?: string;
+export interface StepRow extends StepWords {
   /** State of the work that it leads to, as the sheet shows it. */
   readonly stage: WorkStage;
-  /** What to do, as one sentence. */
-  readonly task: string;
   /** Figures that this step is done by, in the order in which they are wanted. */
   readonly figures: readonly FigureKey[];
   /** What is measured when it is done. */
@@ -24,17 +20,12 @@ export interface StepRow {
 
 /** What to do at a step of this plane: where the iron needs no recess, none is routed. */
 export const stepTask = (step: Step, design: Design): string =>
-  step === "recess" && !recessOf(design)
-    ? "This iron needs no recess in the bed: nothing is routed. Go on to the pin's hole."
-    : STEPS[step].task;
+  step === "recess" && !recessOf(design) ? STEPS.recess.notNeeded! : STEPS[step].task;
 
 /** @see common practice, no published source: order of the work */
-const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
+const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWords>>> = {
   iron: {
-    title: "Measure the iron",
-    outcome: "iron measured",
     stage: "billet",
-    task: "Measure the iron with a caliper: every later cut follows from its thickness and width.",
     figures: ["ironTaper", "edgeThickness", "faceAngle", "clearanceAngle"],
     locks: [
       "iron.width",
@@ -46,9 +37,7 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     ],
   },
   core: {
-    title: "Saw and mill core and cheeks",
     stage: "billet",
-    task: "Saw the billet into cheek, core and cheek, and mill each to its width, sides parallel.",
     figures: ["billetWidth", "roughCheek", "roughCore", "coreWidth", "blankLength", "blankHeight"],
     locks: [
       "body.sideClearance",
@@ -62,10 +51,7 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     ],
   },
   cuts: {
-    title: "Cut ramp and bed",
-    outcome: "ramp cut",
     stage: "core",
-    task: "Mark the core, set the saw, and cut the ramp and then the bed, each kerf in the waste.",
     figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius"],
     locks: [
       "ramp.angle",
@@ -81,33 +67,22 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     ],
   },
   bed: {
-    title: "True the bed",
-    outcome: "bed cut and trued",
     stage: "bed",
-    task: "True the bed flat or very slightly hollow, never humped, and measure its angle again.",
     figures: ["bedAngle", "unsupported"],
     locks: [],
   },
   recess: {
-    title: "Rout the recess",
     stage: "bed",
-    task: "Rout the recess for the cap iron's screw into the bed, open at its top.",
     figures: ["recessWidth", "recessDepth", "recessFromBedTip", "recessLand", "recessPad"],
     locks: ["recess.width", "recess.depth", "recess.clearance", "recess.travel", "recess.cutter"],
   },
   "pin-hole": {
-    title: "Bore the pin's hole",
-    outcome: "pin hole",
     stage: "bed",
-    task: "Bore the pin's hole through both cheeks together, square to their insides.",
     figures: ["pinX", "pinOverBlankSole", "pinHoleDiameter"],
     locks: ["pin.height", "pin.tenon", "pin.tenonClearance"],
   },
   wedge: {
-    title: "Make wedge and cross pin",
-    outcome: "wedge and pin",
     stage: "glued",
-    task: "Turn or plane the cross pin, then cut the wedge with its grain along it.",
     figures: ["wedgeAngle", "wedgeTip", "wedgeLength", "wedgeButt", "wedgeWidth", "wedgeTipFromEdge", "wedgeAtPin"],
     locks: [
       "wedge.angle",
@@ -122,39 +97,27 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     ],
   },
   "dry-fit": {
-    title: "Rehearse the glue-up dry",
     stage: "glued",
-    task: "Put everything together dry, find the front block's place by the iron, and see with iron and wedge in place that nothing binds.",
     figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
     locks: [],
   },
   "glue-up": {
-    title: "Glue up",
-    outcome: "glue-up",
     stage: "glued",
-    task: "Clamp the iron with its edge at the height given over the blank's sole, slide the front block back until it touches and peg or mark both blocks there; take the iron out, wax throat and pin, and glue.",
     figures: ["edgeHeightAtContact", "bedTipX", "rampTipX", "glueGap"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
-    title: "True the sole",
-    outcome: "sole trued",
     stage: "trued",
-    task: "Let the glued blank rest, then true its sole with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
     figures: ["edgeHeightAtContact", "soleToTake"],
     locks: [],
   },
   mouth: {
-    title: "Open the mouth",
     stage: "trued",
-    task: "Set the edge to the sole, read the mouth, take off what it wants, and read again.",
     figures: ["soleToTake", "mouthOpening", "mouthGrowth"],
     locks: [],
   },
   shaping: {
-    title: "Trim and shape",
     stage: "shaped",
-    task: "Trim the ends, shape the top and ease the edges.",
     figures: ["bodyHeight", "mouthX", "bodyWidth"],
     locks: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],
   },
@@ -164,7 +127,10 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
 export const STEPS = Object.fromEntries(
   STEP_NAMES.map((step): [Step, StepRow] => {
     const { locks, ...row } = STEP_ROWS[step];
-    return [step, { ...row, measures: MEASURED_KEYS.filter((key) => MEASURED_ROWS[key].at === step), locks }];
+    return [
+      step,
+      { ...STEP_WORDS[step], ...row, measures: MEASURED_KEYS.filter((key) => MEASURED_ROWS[key].at === step), locks },
+    ];
   }),
 ) as Readonly<Record<Step, StepRow>>;
 

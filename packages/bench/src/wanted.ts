@@ -4,18 +4,21 @@ import { formatFineLength } from "@lamplane/parameters/units";
 import { planeBeforeStep, plannedDesign } from "./history/as-built.ts";
 import { type ExpectationRule, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 import { LEAST_RUNS, toleranceReport } from "./tolerance/index.ts";
+import { EXPECTED } from "./words/history.ts";
 
-const WORDS: Readonly<Record<ExpectationRule, (design: Design) => string>> = {
+const RULES: Readonly<Record<ExpectationRule, (design: Design) => string>> = {
   mouthAtSole: (design) =>
-    `closed at first, ${formatFineLength(planeBeforeStep(design, "mouth").design.mouth.opening, design.units)} at last`,
+    EXPECTED.mouthAtSole({
+      opening: formatFineLength(planeBeforeStep(design, "mouth").design.mouth.opening, design.units),
+    }),
   soleWhereMouthOpens: (design) => {
     const { stopShort } = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).mouth;
-    return `${formatFineLength(stopShort, design.units)} or more at first, 0 once the mouth is as wanted`;
+    return EXPECTED.soleWhereMouthOpens({ short: formatFineLength(stopShort, design.units) });
   },
 };
 
 /** Undefined where the value expected says it all. */
 export function wantedText(design: Design, key: MeasuredKey): string | undefined {
   const { rule } = MEASURED_ROWS[key];
-  return rule && WORDS[rule](design);
+  return rule && RULES[rule](design);
 }

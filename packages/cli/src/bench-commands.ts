@@ -4,6 +4,7 @@ import { loadDesign } from "./design-file.ts";
 import { requireFileName, STANDARD_INPUT } from "./file-content.ts";
 import { type Exit, InputRefused, type Io } from "./io.ts";
 import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { ARGUMENT_FAULT, ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** A length as typed; read in the design's unit once the design is known. */
 const LENGTH = { type: "string", requiresArg: true } as const;
@@ -13,17 +14,17 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
   line
     .command(
       "mouth FILE",
-      "what to take off the sole for the mouth wanted",
+      COMMANDS.mouth,
       (y) =>
         y
           .positional("FILE", FILE)
           .option("with", WITH)
           .option("json", JSON_OUT)
-          .option("seen", { ...LENGTH, demandOption: true, describe: "mouth seen, edge at the sole; 0 for none" })
-          .option("wanted", { ...LENGTH, describe: "mouth wanted; the design's unless told otherwise" })
+          .option("seen", { ...LENGTH, demandOption: true, describe: OPTIONS.seen })
+          .option("wanted", { ...LENGTH, describe: OPTIONS.wanted })
           .option("shaving", {
             ...LENGTH,
-            describe: "thickness of a shaving off the sole; 0.05 mm unless told otherwise",
+            describe: OPTIONS.shaving,
           }),
       async (a) => {
         const { mouthCommand } = await import("./commands/mouth.ts");
@@ -38,24 +39,24 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
     )
     .command(
       "survey FILE [READINGS]",
-      "read a bed survey: flat, hollow or humped, by how much, where to work",
+      COMMANDS.survey,
       (y) =>
         y
           .positional("FILE", FILE)
-          .positional("READINGS", { type: "string", describe: "readings file (YAML)" })
+          .positional("READINGS", { type: "string", describe: ARGUMENTS.readings })
           .option("with", WITH)
           .option("json", JSON_OUT)
-          .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
+          .option("blank", { type: "boolean", default: false, describe: OPTIONS.blank }),
       async (a) => {
         const { surveyCommand } = await import("./commands/survey.ts");
         if (a.FILE === STANDARD_INPUT && a.READINGS === STANDARD_INPUT)
-          throw new InputRefused("survey - -: the standard input holds one file; name the other");
+          throw new InputRefused(ARGUMENT_FAULT.oneStandardInput);
         setExitCode(surveyCommand(io, loadDesign(a.FILE, a.with), { ...a, readings: a.READINGS }));
       },
     )
     .command(
       "next FILE",
-      "where the build stands and what to do now",
+      COMMANDS.next,
       (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
       async (a) => {
         const { nextCommand } = await import("./commands/next.ts");
@@ -65,22 +66,22 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
     )
     .command(
       "measured FILE [VALUES..]",
-      "write what came out at the bench into the file: coreWidth=49.7; coreWidth= takes it back",
+      COMMANDS.measured,
       (y) =>
         y
           .positional("FILE", OWN_FILE)
-          .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
+          .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: ARGUMENTS.values })
           .option("read-twice", {
             type: "boolean",
             default: false,
-            describe: "the value is far from the plan, was read again, and is so",
+            describe: OPTIONS.readTwice,
           })
           .option("skip", {
             type: "boolean",
             default: false,
-            describe: "steps that nothing was measured at are done, as planned",
+            describe: OPTIONS.skip,
           })
-          .option("undo", { type: "boolean", default: false, describe: "take back what was written last" })
+          .option("undo", { type: "boolean", default: false, describe: OPTIONS.undo })
           .option("json", JSON_OUT),
       async (a) => {
         const { measuredCommand } = await import("./commands/measured.ts");
@@ -90,15 +91,15 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
     )
     .command(
       "tolerance FILE",
-      "which step decides the mouth, and how well each must be done",
+      COMMANDS.tolerance,
       async (y) => {
         const { RUNS } = await import("@lamplane/bench");
         return y
           .positional("FILE", FILE)
           .option("with", WITH)
           .option("json", JSON_OUT)
-          .option("seed", { type: "number", requiresArg: true, default: 1, describe: "same seed, same runs" })
-          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: "planes made by chance" });
+          .option("seed", { type: "number", requiresArg: true, default: 1, describe: OPTIONS.seed })
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: OPTIONS.runs });
       },
       async (a) => {
         const { toleranceCommand } = await import("./commands/tolerance.ts");

@@ -1,20 +1,12 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { existsSync } from "node:fs";
-import {
-  completeDesign,
-  faultText,
-  knownPaths,
-  nearNamesText,
-  readDesign,
-  withValue,
-} from "@lamplane/parameters/design";
+import { completeDesign, faultText, knownPaths, nearNames, readDesign, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused } from "./io.ts";
-
-const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to begin with" };
+import { ARGUMENT_FAULT, DESIGN_FILE } from "./words/commands.ts";
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it.
@@ -71,21 +63,20 @@ interface OptionChange {
 
 function parseChange({ units }: Design, change: string): OptionChange {
   const [, path, text] = /^([^=]+)=(.*)$/s.exec(change) ?? [];
-  if (path === undefined || text === undefined)
-    throw new InputRefused(`--with ${change}: write KEY=VALUE, such as bed.angle=50`);
+  if (path === undefined || text === undefined) throw new InputRefused(ARGUMENT_FAULT.keyValue({ given: change }));
   const row = requireRow(path);
   if (row.kind !== "number" || (text === "auto" && row.auto !== undefined)) return { path, row, text, value: text };
   const read = parseNumber(text, row.quantity, units);
-  if ("fault" in read) throw new InputRefused(`--with ${path}: ${read.fault}`);
+  if ("fault" in read) throw new InputRefused(ARGUMENT_FAULT.option({ option: `--with ${path}`, fault: read.fault }));
   return { path, row, text, value: read.value };
 }
 
-/** Told in the design's unit, as a fault in the file is: a length was typed in it. */
+/** In the design's unit, as a fault in the file is: a length was typed in it. */
 function limitViolations({ path, row, text, value }: OptionChange, units: Design["units"]): string[] {
   if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number") return [];
   if (value >= row.min && value <= row.max) return [];
-  const texts = [value, row.min, row.max].map((mm) => formatLimit(mm, units));
-  return [`--with: ${path}: read ${text}, which is ${texts[0]}; allowed is ${texts[1]} to ${texts[2]}`];
+  const [is, min, max] = [value, row.min, row.max].map((mm) => formatLimit(mm, units)) as [string, string, string];
+  return [ARGUMENT_FAULT.limits({ option: `--with: ${path}`, read: text, is, min, max })];
 }
 
 /** A row of the parameter table by its path. @throws InputRefused where there is none. */
@@ -96,6 +87,4 @@ function requireRow(path: string): Row {
 }
 
 export const unknownParameterError = (path: string): InputRefused =>
-  new InputRefused(
-    `${path}: there is no such parameter${nearNamesText(path, knownPaths())}; \`lamplane explain\` lists them`,
-  );
+  new InputRefused(ARGUMENT_FAULT.unknownName({ name: path, near: nearNames(path, knownPaths()) }));

@@ -2,6 +2,7 @@
 import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { type Fault, type FaultDetail, LARGEST_FILE } from "@lamplane/parameters/yaml";
 import { InputRefused } from "./io.ts";
+import { ARGUMENT_FAULT, FILE_FAULTS } from "./words/commands.ts";
 
 /** What kind of file is meant, and how to come by one, for the messages. */
 export interface FileKind {
@@ -18,29 +19,30 @@ export const fileTitle = (file: string): string => (file === STANDARD_INPUT ? "s
 /** Refuses what can only be read where a file is to be written or followed. @throws InputRefused */
 export function requireFileName(command: string, file: string): void {
   if (file !== STANDARD_INPUT) return;
-  throw new InputRefused(`${command} -: the standard input can be read but not written; name the design file`);
+  throw new InputRefused(ARGUMENT_FAULT.notWritten({ command }));
 }
 
 /** @throws InputRefused where there is no such file, it cannot be read or is larger than any maker's. */
 export function readContent(file: string, { what, howToStart }: FileKind): Uint8Array {
-  if (file === "") throw new InputRefused(`The name of the ${what} is empty; ${howToStart}.`);
+  if (file === "") throw new InputRefused(ARGUMENT_FAULT.emptyFile({ what, howToStart }));
   const name = fileTitle(file);
   try {
     const size = file === STANDARD_INPUT ? 0 : statSync(file).size;
     const content = size > LARGEST_FILE ? undefined : readBounded(file);
     if (content) return content;
-    const told = size > LARGEST_FILE ? `${size} bytes` : `more than ${LARGEST_FILE} bytes`;
-    throw new InputRefused(`${name}:1:1: is ${told}; a ${what} has at most ${LARGEST_FILE}. Is it the right file?`);
+    const isKnown = size > LARGEST_FILE;
+    const found = FILE_FAULTS.bytes({ size: isKnown ? size : LARGEST_FILE, more: !isKnown });
+    throw new InputRefused(FILE_FAULTS.tooLarge({ file: name, size: found, what, most: LARGEST_FILE }));
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (error instanceof InputRefused || code === undefined) throw error;
     const found: Record<string, string> = {
-      ENOENT: `there is no such file; ${howToStart}`,
-      EISDIR: `this is a folder; name the ${what} in it`,
-      EACCES: "this file may not be read by you",
-      ERR_INVALID_ARG_VALUE: "this is not a file name",
+      ENOENT: FILE_FAULTS.ENOENT({ howToStart }),
+      EISDIR: FILE_FAULTS.EISDIR({ what }),
+      EACCES: FILE_FAULTS.EACCES,
+      ERR_INVALID_ARG_VALUE: FILE_FAULTS.ERR_INVALID_ARG_VALUE,
     };
-    throw new InputRefused(`${name}: ${found[code] ?? `could not be read (${code})`}`);
+    throw new InputRefused(`${name}: ${found[code] ?? FILE_FAULTS.other({ code })}`);
   }
 }
 

@@ -7,6 +7,7 @@ import { BrokenPipe, EXIT, type Exit, InputRefused, type Io, processIo } from ".
 import { addPlanningCommands } from "./planning-commands.ts";
 import { terminalPrompts } from "./prompts.ts";
 import { VERSION } from "./version.ts";
+import { ARGUMENT_FAULT, BUG, EXIT_CODES, USAGE } from "./words/commands.ts";
 
 export { EXIT, InputRefused, type Io } from "./io.ts";
 
@@ -54,9 +55,7 @@ function reportError(io: Io, error: unknown): Exit {
     io.err(`${sanitizeMessage(error.message)}\n`);
     return EXIT.couldNotWrite;
   }
-  io.err(
-    `lamplane ${VERSION} has a bug: ${error instanceof Error ? error.message : String(error)}\nPlease report it with the design file. Nothing of yours was changed.\n`,
-  );
+  io.err(`${BUG({ version: VERSION, message: error instanceof Error ? error.message : String(error) })}\n`);
   return EXIT.ourBug;
 }
 
@@ -65,15 +64,15 @@ const sanitizeMessage = (message: string): string => message.replace(/(?!\n)[\p{
 
 /** What yargs says of arguments, in words that name the thing that is missing. */
 const rephraseYargsMessage = (message: string): string =>
-  message.startsWith("Not enough non-option") ? "Name the design file." : message;
+  message.startsWith("Not enough non-option") ? ARGUMENT_FAULT.noFile : message;
 
 function defineCommandLine(io: Io, setExitCode: (code: Exit) => void): Argv {
   const line = yargs()
     .scriptName("lamplane")
     .parserConfiguration({ "dot-notation": false }) // `--with.a=b` is no option, and no way into an object
-    .usage("$0 COMMAND: everything needed to build a laminated wooden hand plane, from one design file");
+    .usage(USAGE);
   return addBenchCommands(addPlanningCommands(line, io, setExitCode), io, setExitCode)
-    .demandCommand(1, "Name a command.")
+    .demandCommand(1, ARGUMENT_FAULT.noCommand)
     .strictCommands()
     .strict()
     .version(VERSION)
@@ -83,7 +82,7 @@ function defineCommandLine(io: Io, setExitCode: (code: Exit) => void): Argv {
     .fail((message, error) => {
       // A message is what yargs says of the arguments; without one, the error is the command's own.
       if (!message || error instanceof InputRefused) throw error;
-      throw new InputRefused(`${rephraseYargsMessage(message)}\n\`lamplane --help\` lists the commands.`);
+      throw new InputRefused(`${rephraseYargsMessage(message)}\n${ARGUMENT_FAULT.help}`);
     })
-    .epilogue("Exit codes: 0 done, 1 a check failed, 2 the input was refused, 3 could not write, 4 our bug.");
+    .epilogue(EXIT_CODES);
 }

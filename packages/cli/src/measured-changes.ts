@@ -1,9 +1,10 @@
 // What is typed behind `lamplane measured`: KEY=VALUE writes a value, KEY= takes it back; each becomes an edit of the file's text.
 import { isMeasuredKey } from "@lamplane/bench";
-import { nearNamesText, removeValue, setValue } from "@lamplane/parameters/design";
+import { nearNames, removeValue, setValue } from "@lamplane/parameters/design";
 import { type Design, TABLE } from "@lamplane/parameters/table";
 import { parseNumber } from "@lamplane/parameters/units";
 import { InputRefused } from "./io.ts";
+import { ARGUMENT_FAULT } from "./words/commands.ts";
 
 type RowKey = keyof typeof TABLE.measured;
 
@@ -22,9 +23,7 @@ export function parseChange(typed: string): MeasuredChange {
     );
   if (key === "done" || isMeasuredKey(key)) return { key, text: text.trim() };
   const known = Object.keys(TABLE.measured);
-  throw new InputRefused(
-    `${key}: nothing of that name is measured${nearNamesText(key, known)}; write one of ${known.join(", ")}`,
-  );
+  throw new InputRefused(ARGUMENT_FAULT.unknownMeasured({ name: key, near: nearNames(key, known), known }));
 }
 
 export const isTakenBack = ({ text }: MeasuredChange): boolean => text === "";

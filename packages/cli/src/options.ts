@@ -1,29 +1,26 @@
 // What several commands accept, told once.
 import { InputRefused } from "./io.ts";
+import { ARGUMENT_FAULT, ARGUMENTS, OPTIONS } from "./words/commands.ts";
 
-export const FILE = {
-  type: "string",
-  demandOption: true,
-  describe: "design file (YAML); - reads the standard input",
-} as const;
+export const FILE = { type: "string", demandOption: true, describe: ARGUMENTS.file } as const;
 /** A design file that is written to. */
-export const OWN_FILE = { type: "string", demandOption: true, describe: "design file (YAML)" } as const;
+export const OWN_FILE = { type: "string", demandOption: true, describe: ARGUMENTS.ownFile } as const;
 export const JSON_OUT = {
   type: "boolean",
   default: false,
-  describe: "print JSON, lengths in mm and angles in degrees",
+  describe: OPTIONS.json,
 } as const;
 export const WITH = {
   type: "string",
   array: true,
   nargs: 1,
   default: [] as string[],
-  describe: "change a parameter for this run: KEY=VALUE",
+  describe: OPTIONS.with,
 } as const;
 
 /** The text of an option. yargs makes a list of one that is given twice. @throws InputRefused for such a list, and for no text */
 export function requireSingle<T extends string | undefined>(name: string, text: T): T {
-  if (text === "") throw new InputRefused(`--${name} is empty; write a value behind it`);
+  if (text === "") throw new InputRefused(ARGUMENT_FAULT.emptyOption({ name }));
   if (!Array.isArray(text)) return text;
-  throw new InputRefused(`--${name} is given ${text.length} times; give it once`);
+  throw new InputRefused(ARGUMENT_FAULT.twice({ name, count: text.length }));
 }

@@ -4,23 +4,21 @@ import { loadDesign } from "./design-file.ts";
 import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
 import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** The line with the planner's commands added to it. */
 export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit) => void): Argv =>
   line
     .command(
       "new FILE",
-      "write a design to begin with, and say how it stands",
+      COMMANDS.new,
       async (y) => {
         const { PURPOSE_NAMES } = await import("@lamplane/parameters/design");
         return y
           .positional("FILE", OWN_FILE)
-          .option("for", { choices: PURPOSE_NAMES, describe: "what the plane is for; smoother unless told otherwise" })
-          .option("units", {
-            choices: ["mm", "in"] as const,
-            describe: "unit of bare lengths; mm unless told otherwise",
-          })
-          .option("all", { type: "boolean", default: false, describe: "write every parameter, with what it may be" });
+          .option("for", { choices: PURPOSE_NAMES, describe: OPTIONS.for })
+          .option("units", { choices: ["mm", "in"] as const, describe: OPTIONS.units })
+          .option("all", { type: "boolean", default: false, describe: OPTIONS.allParameters });
       },
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
@@ -30,25 +28,35 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     )
     .command(
       "check FILE",
-      "every check with its figure, limit and why",
-      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      COMMANDS.check,
+      (y) =>
+        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("all", {
+          type: "boolean",
+          default: false,
+          describe: OPTIONS.all,
+        }),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, loadDesign(a.FILE, a.with), a.json));
+        setExitCode(checkCommand(io, loadDesign(a.FILE, a.with), { json: a.json, all: a.all }));
       },
     )
     .command(
       "figures FILE",
-      "every figure with unit, formula and source",
-      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      COMMANDS.figures,
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("all", { type: "boolean", default: false, describe: OPTIONS.formulas }),
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
-        setExitCode(figuresCommand(io, loadDesign(a.FILE, a.with), a.json));
+        setExitCode(figuresCommand(io, loadDesign(a.FILE, a.with), { json: a.json, all: a.all }));
       },
     )
     .command(
       "stock FILE",
-      "how to cut the wood: billet, saw lines, marks, offcut and stock list",
+      COMMANDS.stock,
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
@@ -57,7 +65,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     )
     .command(
       "build FILE",
-      "write the whole pack",
+      COMMANDS.build,
       (y) =>
         y
           .positional("FILE", FILE)
@@ -67,13 +75,13 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             type: "string",
             default: ".",
             requiresArg: true,
-            describe: "folder that the pack's folder goes into",
+            describe: OPTIONS.out,
           })
           .option("only", {
             type: "string",
             requiresArg: true,
             default: "parts,jigs,sheets",
-            describe: "what to make of parts, jigs and sheets, with commas between",
+            describe: OPTIONS.only,
           }),
       async (a) => {
         const design = loadDesign(a.FILE, a.with);
@@ -91,15 +99,15 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     )
     .command(
       "sweep FILE",
-      "many designs at once, as a table: --vary bed.angle=43..57:0.5",
+      COMMANDS.sweep,
       (y) =>
         y
           .positional("FILE", FILE)
           .option("with", WITH)
-          .option("vary", { ...WITH, describe: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; may be given again" })
-          .option("figure", { ...WITH, describe: "figure to show; may be given again" })
-          .option("out", { type: "string", requiresArg: true, describe: "file for the table (CSV)" })
-          .option("plots", { type: "string", requiresArg: true, describe: "folder for a plot of each figure (SVG)" }),
+          .option("vary", { ...WITH, describe: OPTIONS.vary })
+          .option("figure", { ...WITH, describe: OPTIONS.figure })
+          .option("out", { type: "string", requiresArg: true, describe: OPTIONS.table })
+          .option("plots", { type: "string", requiresArg: true, describe: OPTIONS.plots }),
       async (a) => {
         const { sweepCommand } = await import("./commands/sweep.ts");
         const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
@@ -110,8 +118,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     )
     .command(
       "explain [KEY]",
-      "what a parameter, figure, check or step is, its limits and where they come from",
-      (y) => y.positional("KEY", { type: "string", describe: "name of it, or a section, such as bed.angle or bed" }),
+      COMMANDS.explain,
+      (y) => y.positional("KEY", { type: "string", describe: ARGUMENTS.key }),
       async (a) => {
         const { explainCommand } = await import("./commands/explain.ts");
         setExitCode(explainCommand(io, a.KEY));
@@ -119,16 +127,14 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     )
     .command(
       "view [FILE]",
-      "the drawing sheet in a browser on this machine, following the file as it changes",
+      COMMANDS.view,
       (y) =>
-        y
-          .positional("FILE", { type: "string", describe: "design file (YAML); without one, the examples" })
-          .option("port", {
-            type: "number",
-            default: 0,
-            requiresArg: true,
-            describe: "port on 127.0.0.1; 0 takes a free one",
-          }),
+        y.positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples }).option("port", {
+          type: "number",
+          default: 0,
+          requiresArg: true,
+          describe: OPTIONS.port,
+        }),
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
         if (a.FILE !== undefined) requireFileName("view", a.FILE);

@@ -11,7 +11,9 @@ import {
 } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatLength, formatLengthInBoth, type RoundingDirection } from "@lamplane/parameters/units";
+import { listText } from "@lamplane/parameters/words";
 import { alignColumns } from "./text.ts";
+import { STOCK } from "./words/stock.ts";
 
 /** A length in words; `way` where it must not be rounded to the nearest division. */
 type LengthFormatter = (mm: number, way?: RoundingDirection) => string;
@@ -21,12 +23,9 @@ export function stockText(design: Design, plan: StockPlan): string {
   const { units, shop } = design;
   const mm: LengthFormatter = (value, way) => formatLengthInBoth(value, units, shop.smallestFraction, way);
   const own: LengthFormatter = (value, way) => formatLength(value, units, shop.smallestFraction, way);
-  const parts = [billetText, ripText, markText, coreText, offcutText, listText].map((part) => part(plan, mm, own));
-  return [...parts, CAUTION].join("\n\n");
+  const parts = [billetText, ripText, markText, coreText, offcutText, stockListText].map((part) => part(plan, mm, own));
+  return [...parts, STOCK.caution].join("\n\n");
 }
-
-const CAUTION =
-  "Short and small pieces are dangerous at a machine: follow its manual, local rules and trained practice, or saw them by hand.";
 
 const sizeText = (
   piece: PieceSize,
@@ -41,33 +40,27 @@ function billetText({ billet, rip }: StockPlan, mm: LengthFormatter): string {
   const rows = SIDES.map((side) => [
     side,
     mm(needed[side], "up"),
-    measured[side] === 0 ? "not given" : mm(measured[side]),
+    measured[side] === 0 ? STOCK.notEntered : mm(measured[side]),
     ...(billet.short[side] > 0
-      ? [`too small by ${mm(billet.short[side])}`]
-      : [billet.spare[side] > 0 ? `left over ${mm(billet.spare[side])}` : ""]),
+      ? [STOCK.tooSmall({ by: mm(billet.short[side]) })]
+      : [billet.spare[side] > 0 ? STOCK.leftOver({ by: mm(billet.spare[side]) }) : ""]),
   ]);
-  const rule = `The rule of thumb for the width, iron and 1 1/2 in, says ${mm(rip.byRule, "up")} (common practice, no published source).`;
-  const asItLies = billet.lay === "on its side" ? "as it lies" : "";
-  return ["BILLET", alignColumns([["", "needed", "measured", asItLies], ...rows]), rule, verdictText(billet)].join(
-    "\n",
-  );
+  const rule = STOCK.rule({ width: mm(rip.byRule, "up") });
+  const asItLies = billet.lay === "on its side" ? STOCK.asItLies : "";
+  return [
+    STOCK.billet,
+    alignColumns([["", STOCK.needed, STOCK.measured, asItLies], ...rows]),
+    rule,
+    verdictText(billet),
+  ].join("\n");
 }
 
 function verdictText({ fits, lay, rings, planes, boards }: StockPlan["billet"]): string {
-  if (fits === undefined) return "No billet is given: these are the sizes to look for.";
-  if (!fits)
-    return "The plane does not come out of it, either way round: take another billet, or plan a smaller plane.";
-  const turned = `The plane comes out of it only with the billet on its side: its height becomes the width. That turns the rings by 90°: they stand at ${rings}° to the sole, not at ${90 - rings}°.`;
-  const laid =
-    lay === "on its side" ? turned : `The plane comes out of it as measured, rings at ${rings}° to the sole.`;
-  const more =
-    planes.total > 1
-      ? ` It holds ${planes.total} planes: ${planes.along} along, ${planes.across} across, ${planes.up} up.`
-      : "";
-  const left =
-    boards.length > 0
-      ? `\nLeft over as boards from its ${boards.map((b) => b.from).join(" and its ")}; see below.`
-      : "";
+  if (fits === undefined) return STOCK.noBillet;
+  if (!fits) return STOCK.noFit;
+  const laid = lay === "on its side" ? STOCK.fitsOnSide({ rings, before: 90 - rings }) : STOCK.fits({ rings });
+  const more = planes.total > 1 ? STOCK.planes(planes) : "";
+  const left = boards.length > 0 ? `\n${STOCK.boards({ from: boards.map((board) => board.from) })}` : "";
   return `${laid}${more}${left}`;
 }
 
@@ -75,7 +68,7 @@ function ripText({ rip, core }: StockPlan, mm: LengthFormatter): string {
   const lines = rip.sawLines.map(({ frees, kerf, fence }, i) => [
     `${i + 1}`,
     frees,
-    `${mm(kerf.from)} to ${mm(kerf.to)}`,
+    STOCK.span({ from: mm(kerf.from), to: mm(kerf.to) }),
     mm(fence, "up"),
   ]);
   const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [
@@ -85,32 +78,30 @@ function ripText({ rip, core }: StockPlan, mm: LengthFormatter): string {
     mm(finished, "up"),
   ]);
   return [
-    "SAW LINES ACROSS THE WIDTH",
-    `Joint first the face that becomes the left cheek's outside: the reference face. Take no more than ${mm(rip.referencePass, "down")} off it.`,
-    `Then surface the sole square to it, and the top parallel to the sole, ${mm(core.height, "up")} apart, before the first cut.`,
-    "Kerfs are measured from that face before it is jointed; the fence is set from the face jointed last.",
-    "Joint the fresh face of what is left after every cut, before the next.",
-    alignColumns([["", "frees", "kerf", "fence"], ...lines]),
-    alignColumns([["strip", "as sawn", "rough", "finished"], ...strips]),
-    ...(rip.spare > 0 && rip.sawLines.length === 2
-      ? [`The right cheek comes out ${mm(rip.spare)} thicker: too little to saw off; plane it down.`]
-      : []),
+    STOCK.sawLines,
+    STOCK.reference({ pass: mm(rip.referencePass, "down") }),
+    STOCK.surface({ height: mm(core.height, "up") }),
+    STOCK.kerfs,
+    STOCK.jointBetween,
+    alignColumns([STOCK.sawHeads, ...lines]),
+    alignColumns([STOCK.stripHeads, ...strips]),
+    ...(rip.spare > 0 && rip.sawLines.length === 2 ? [STOCK.thickerCheek({ by: mm(rip.spare) })] : []),
   ].join("\n");
 }
 
 function markText({ marks }: StockPlan, mm: LengthFormatter): string {
   const rows = marks.marks.map(({ over, strokes, at }) => [
     over,
-    strokes === 1 ? "one stroke" : "two strokes",
-    at.map((x) => mm(x)).join(" and "),
+    STOCK.strokes[strokes],
+    listText(at.map((x) => mm(x))),
   ]);
   return [
-    "MATCHING MARKS",
-    "Draw them square across the whole top once it is surfaced, before the first cut, so far from the toe end; one stroke toward the toe, two toward the heel.",
-    `They stand at least ${mm(CLEAR_OF_CUTS)} clear of every kerf and trim, and last until the top is shaped.`,
-    alignColumns([["over the", "mark", "from the toe end"], ...rows]),
-    ...marks.lacking.map((block) => `The top of the ${block} has no room for two marks: keep it beside its cheeks.`),
-    `At glue-up the front block's strokes stand ${mm(marks.shift["front block"])} nearer to the heel than the cheeks', the bed block's ${mm(-marks.shift["bed block"])} nearer to the toe.`,
+    STOCK.marks,
+    STOCK.drawMarks,
+    STOCK.marksClear({ clear: mm(CLEAR_OF_CUTS) }),
+    alignColumns([STOCK.markHeads, ...rows]),
+    ...marks.lacking.map((block) => STOCK.noRoom({ block })),
+    STOCK.shift({ front: mm(marks.shift["front block"]), bed: mm(-marks.shift["bed block"]) }),
   ].join("\n");
 }
 
@@ -118,38 +109,42 @@ function coreText({ core }: StockPlan, mm: LengthFormatter): string {
   // All of a cut is rounded one way, into the waste: its kerf begins at its mark on the rule too.
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
     const ruled = (length: number) => mm(length, FIGURE_ROUNDING[`${name}Mark`]);
-    const kerf = `${ruled(kerfAtSole.from)} to ${ruled(kerfAtSole.to)}, to the ${wasteTo}`;
+    const span = STOCK.span({ from: ruled(kerfAtSole.from), to: ruled(kerfAtSole.to) });
+    const kerf = STOCK.kerf({ span, side: wasteTo });
     return [name, formatAngle(saw), ruled(markAtSole), ruled(markAtTop), kerf];
   });
   return [
-    "THE TWO CUTS ON THE MILLED CORE, from its toe end",
-    alignColumns([["cut", "saw from square", "mark on the sole", "mark on the top", "kerf on the sole"], ...rows]),
-    `Between the marks on the sole: ${mm(core.roomBetweenMarks)}.${core.roomBetweenKerfs < 0 ? " The kerfs run into each other there, in the waste; neither reaches the other block." : ""}`,
-    `At glue-up the front block stands ${mm(core.setInToe)} inside the cheeks' toe end, the bed block ${mm(core.setInHeel)} inside their heel end.`,
+    STOCK.cuts,
+    alignColumns([STOCK.cutHeads, ...rows]),
+    STOCK.between({ room: mm(core.roomBetweenMarks), overlaps: core.roomBetweenKerfs < 0 }),
+    STOCK.setIn({ front: mm(core.setInToe), bed: mm(core.setInHeel) }),
   ].join("\n");
 }
 
 function offcutText({ offcut }: StockPlan, mm: LengthFormatter): string {
   return [
-    "THROAT OFFCUT",
-    `The waste between the cuts: ${mm(offcut.length)} along the top, ${mm(offcut.height)} high, ${mm(offcut.width)} wide. Each part is sawn with ${mm(offcut.allowance)} on every sawn face.`,
+    STOCK.offcut,
+    STOCK.offcutSize({
+      length: mm(offcut.length),
+      height: mm(offcut.height),
+      width: mm(offcut.width),
+      allowance: mm(offcut.allowance),
+    }),
     partText("wedge", offcut.wedge, mm),
     partText("cross pin", offcut.pin, mm),
-    `Never across the grain. A wedge's grain may run ${GRAIN_RUN_OUT}° off its length (${GRAIN_RUN_OUT_SOURCE}); a pin's runs along it.`,
-    ...(offcut.wedge.fits && offcut.pin.fits ? ["It yields the one or the other, not both."] : []),
+    STOCK.grain({ runOut: GRAIN_RUN_OUT, source: GRAIN_RUN_OUT_SOURCE }),
+    ...(offcut.wedge.fits && offcut.pin.fits ? [STOCK.oneOnly] : []),
   ].join("\n");
 }
 
-function partText(name: string, part: FromOffcut, mm: LengthFormatter): string {
-  if (!part.acrossFits)
-    return `The ${name} does not come out of it: it is ${mm(part.across)} across, wider than the core.`;
-  if (part.fits)
-    return `The ${name} comes out of it, its length at ${formatAngle(part.fromGrain)} to the grain; it could be ${mm(part.longest, "down")} long.`;
-  if (part.longest === 0) return `The ${name} does not come out of it, nor would a shorter one.`;
-  return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; one of ${mm(part.longest, "down")} would come out.`;
+function partText(part: string, found: FromOffcut, mm: LengthFormatter): string {
+  if (!found.acrossFits) return STOCK.tooWide({ part, width: mm(found.across) });
+  const longest = mm(found.longest, "down");
+  if (found.fits) return STOCK.partFits({ part, angle: formatAngle(found.fromGrain), longest });
+  return found.longest === 0 ? STOCK.noneFits({ part }) : STOCK.partTooLong({ part, by: mm(found.tooLongBy), longest });
 }
 
-function listText({ list, billet }: StockPlan, _: LengthFormatter, own: LengthFormatter): string {
+function stockListText({ list, billet }: StockPlan, _: LengthFormatter, own: LengthFormatter): string {
   const rows = list.rows.map((row) => [
     row.piece,
     `${row.count}`,
@@ -159,14 +154,14 @@ function listText({ list, billet }: StockPlan, _: LengthFormatter, own: LengthFo
     row.species,
     row.grain,
   ]);
-  const boards = billet.boards.map(
-    (board) => `From the billet's ${board.from}: ${sizeText(board, own, () => "nearest")}.`,
+  const boards = billet.boards.map(({ from, ...board }) =>
+    STOCK.board({ from, size: sizeText(board, own, () => "nearest") }),
   );
-  const yields = list.leftovers.map(({ piece, wanted, count }) => `${piece} ${count} of ${wanted}`).join(", ");
+  const pieces = list.leftovers.map((taken) => STOCK.yield(taken));
   return [
-    "STOCK LIST, length along the grain",
-    alignColumns([["piece", "count", "rough", "finished", "from", "species", "grain"], ...rows]),
+    STOCK.list,
+    alignColumns([STOCK.listHeads, ...rows]),
     ...boards,
-    ...(boards.length > 0 && yields !== "" ? [`They yield, taken in this order: ${yields}.`] : []),
+    ...(boards.length > 0 && pieces.length > 0 ? [STOCK.yields({ pieces })] : []),
   ].join("\n");
 }

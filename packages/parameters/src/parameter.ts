@@ -24,6 +24,8 @@ export const UNIT_OF: Record<Quantity, string> = {
 };
 
 interface Documented {
+  /** What a maker calls it, lower case, where prose names it. */
+  readonly name: string;
   /** One sentence for the maker: what is measured, between what and what. */
   readonly help: string;
   /** Published work, "common practice, no published source", or why the value was chosen. */
@@ -147,7 +149,7 @@ export function rowsOf(section: TableSection, prefix = ""): { path: string; row:
 
 /**
  * The table itself, once every row in it has been found sound.
- * @throws Error (our bug) naming the rows that are not: limits reversed, default outside them, help or source missing.
+ * @throws Error (our bug) naming the rows that are not: limits reversed, default outside them, name, help or source missing.
  */
 export function validateTable<const T extends TableSection>(table: T): T {
   const faults = rowsOf(table).flatMap(({ path, row }) => rowFaults(row).map((fault) => `${path}: ${fault}`));
@@ -157,7 +159,7 @@ export function validateTable<const T extends TableSection>(table: T): T {
 
 function rowFaults(row: Row): string[] {
   const faults: string[] = [];
-  if (row.help === "" || row.source === "") faults.push("help or source missing");
+  if (row.name === "" || row.help === "" || row.source === "") faults.push("name, help or source missing");
   if (row.kind === "choice" && !row.choices.includes(row.default)) faults.push("default is not a choice");
   if (row.kind === "text" && row.default.length > row.maxLength) faults.push("default is too long");
   if (row.kind !== "number") return faults;

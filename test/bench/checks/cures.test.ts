@@ -112,8 +112,8 @@ test("a cure goes no further than it must (by hand)", () => {
   // Set in by half of 3.2 / sin 47 + 1 less the gap of the tips; 1 mm must be left beside that.
   const { cuts } = planeWith({ "body.trim": 4 });
   const wanted = Math.ceil(20 * (1 + cuts.setInToe)) / 10;
-  expect(found({ "body.trim": 4 }, "blank-too-short").cure).toEqual([{ parameter: "body.trim", value: wanted }]);
-  expect(found({ "body.cheek": 3 }, "cheek-thin").cure).toEqual([{ parameter: "body.cheek", value: 7.9 }]);
+  expect(found({ "body.trim": 4 }, "blank-trim").cure).toEqual([{ parameter: "body.trim", value: wanted }]);
+  expect(found({ "body.cheek": 3 }, "cheek-thickness").cure).toEqual([{ parameter: "body.cheek", value: 7.9 }]);
   expect(found({ "iron.bevel": 40 }, "clearance-angle").cure).toEqual([{ parameter: "iron.bevel", value: 37 }]);
 });
 
@@ -130,33 +130,33 @@ test("the first mend that heals is taken, not one after it; one that starts anot
   const kerf = makeRemedy("shop.kerf", "down");
   const trim = makeRemedy("body.trim", "up");
   const cure = (...mends: Remedy[]) =>
-    findCure(plane, makeJudgement("blank-too-short", "stop", mends), before)?.[0]?.parameter;
+    findCure(plane, makeJudgement("blank-trim", "stop", mends), before)?.[0]?.parameter;
   expect([cure(trim, kerf), cure(kerf, trim)]).toEqual(["body.trim", "shop.kerf"]);
   // A mouth so far open that the blocks need not be slid together ends the complaint too, but not with the toe so near.
   const [opened, near] = [makeRemedy("mouth.opening", "up"), planeWith({ "body.trim": 4, "mouth.fromToe": 49 })];
   const openedAt = (from: typeof plane) =>
-    findCure(from, makeJudgement("blank-too-short", "stop", [opened]), findingJudgements(from));
+    findCure(from, makeJudgement("blank-trim", "stop", [opened]), findingJudgements(from));
   expect(openedAt(plane)?.[0]?.parameter).toBe("mouth.opening");
   expect(openedAt(near)).toBeUndefined();
 });
 
 test("two together are looked for where a stop has no single cure, not for a warning; neither goes further than it must", () => {
   const changes = { "body.outline": "arched", "body.toeHeight": 90, "body.heelHeight": 90, "body.crown": 115 };
-  const { cure } = found(changes, "arch-impossible");
+  const { cure } = found(changes, "top-arcs");
   expect(cure).toHaveLength(2);
   expect(cure).toEqual(
     expect.arrayContaining(["body.heelHeight", "body.toeHeight"].map((parameter) => ({ parameter, value: 58 }))),
   );
   const plane = planeWith(changes);
   const mends = [makeRemedy("body.toeHeight", "down"), makeRemedy("body.heelHeight", "down")];
-  const asWarning = makeJudgement("arch-impossible", "warning", mends);
+  const asWarning = makeJudgement("top-arcs", "warning", mends);
   expect(findCure(plane, asWarning, findingJudgements(plane))).toBeUndefined();
   expect(findCure(plane, { ...asWarning, severity: "stop" }, findingJudgements(plane))).toHaveLength(2);
 });
 
 test("of two together those that go the least part of their ways are taken", () => {
   const changes = { "body.outline": "arched", "body.toeHeight": 59, "body.heelHeight": 90, "body.crown": 115 };
-  expect(found(changes, "arch-impossible").cure).toEqual([
+  expect(found(changes, "top-arcs").cure).toEqual([
     { parameter: "body.toeHeight", value: 58 },
     { parameter: "body.heelHeight", value: 58 },
   ]);
@@ -178,7 +178,7 @@ test("what the bench has overtaken is no cure", () => {
 });
 
 test("what is cured is gone, and no warning stands against a cure", () => {
-  const { cure } = found({ "pin.height": 25 }, "wedge-off-pin");
+  const { cure } = found({ "pin.height": 25 }, "wedge-under-pin");
   const healed = cure!.reduce(
     (design, { parameter, value }) => withValue(design, parameter, value),
     designWith({ "pin.height": 25 }),

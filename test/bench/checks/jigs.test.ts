@@ -10,10 +10,10 @@ const planeWith = (changes: Changes = {}) => elevation(designWith(changes));
 
 test("each jig of a plane is judged against the printer, once", () => {
   const plane = planeWith();
-  const judged = passedChecks(plane).filter(({ code }) => code.endsWith("-printer"));
+  const judged = passedChecks(plane).filter(({ code }) => code.endsWith("-print-size"));
   expect(judged.map(({ code }) => code).sort()).toEqual(
     jigPlans(plane)
-      .map(({ name }) => `${name}-printer`)
+      .map(({ name }) => `${name}-print-size`)
       .sort(),
   );
   for (const { value, limit } of judged) expect(value).toBeLessThanOrEqual(limit);
@@ -33,16 +33,16 @@ test("a printer a hair too small is too small, one that just holds the jig is no
           designWith({ "shop.printer.height": 400 }),
         ),
       ),
-    ).some(({ code }) => code === `${longest.name}-printer`);
+    ).some(({ code }) => code === `${longest.name}-print-size`);
   expect([warned(Math.min(x, y) - 0.01), warned(Math.min(x, y) + 0.01)]).toEqual([true, false]);
 });
 
 test("a jig longer than the printer is a warning, with its size, the printer's, and whether it is flat", () => {
   const plane = planeWith({ "shop.printer.width": 80, "shop.printer.depth": 80 });
-  const found = checkWithoutCures(plane).filter(({ code }) => code.endsWith("-printer"));
+  const found = checkWithoutCures(plane).filter(({ code }) => code.endsWith("-print-size"));
   expect(found.length).toBeGreaterThan(1);
   for (const { code, severity, data, advice, value } of found) {
-    const plan = jigPlans(plane).find(({ name }) => `${name}-printer` === code)!;
+    const plan = jigPlans(plane).find(({ name }) => `${name}-print-size` === code)!;
     const { x, y, z } = printedSize(plan);
     expect(value).toBeCloseTo(Math.max(x, y) - 80, 6); // square bed: the longer side decides
     expect(severity).toBe("warning");
@@ -52,7 +52,7 @@ test("a jig longer than the printer is a warning, with its size, the printer's, 
     expect(advice).toBe(flat ? "cut-from-sheet-or-print-elsewhere" : "print-elsewhere");
   }
   const drawn = found.map(
-    ({ code }) => jigPlans(plane).find(({ name }) => `${name}-printer` === code)!.drawing !== undefined,
+    ({ code }) => jigPlans(plane).find(({ name }) => `${name}-print-size` === code)!.drawing !== undefined,
   );
   expect(new Set(drawn).size).toBe(2);
 });
@@ -60,7 +60,7 @@ test("a jig longer than the printer is a warning, with its size, the printer's, 
 test("a jig that a figure keeps from being made is a note on that figure and what is wanted of it", () => {
   // A cutter of 8 in its bush, with a wall of 1.2 on either side.
   const notes = checkWithoutCures(planeWith({ "jigs.bush": 8, "recess.cutter": 8 }));
-  const note = notes.find(({ code }) => code === "recess-template-left-out");
+  const note = notes.find(({ code }) => code === "recess-template-jig");
   expect(note).toMatchObject({
     subject: "bush-diameter",
     relation: "at least",
@@ -75,19 +75,19 @@ test("what a plane cannot have is a note with both numbers, and the plane may be
   let told = 0;
   for (const { changes } of randomDesigns(67, 80)) {
     const plane = planeWith({ ...changes, "jigs.bush": 8 });
-    const notes = checkWithoutCures(plane).filter(({ code }) => code.endsWith("-left-out"));
+    const notes = checkWithoutCures(plane).filter(({ code }) => code.endsWith("-jig"));
     const out = omittedJigs(plane);
     if (notes.length === 0) continue;
     told++;
-    expect(notes.map(({ code }) => code).sort()).toEqual(out.map(({ name }) => `${name}-left-out`).sort());
+    expect(notes.map(({ code }) => code).sort()).toEqual(out.map(({ name }) => `${name}-jig`).sort());
     for (const { severity, code, data, relation, value, limit } of notes) {
       expect(severity).toBe("note");
-      expect([relation, `${data?.jig}-left-out`]).toEqual(["at least", code]);
+      expect([relation, `${data?.jig}-jig`]).toEqual(["at least", code]);
       expect(value).toBeLessThanOrEqual(limit);
     }
   }
   expect(told).toBeGreaterThan(0);
   const bare = planeWith({ "jigs.bush": 8, "recess.cutter": 8 });
-  expect(checkPlane(bare).map(({ code }) => code)).toContain("recess-template-left-out");
+  expect(checkPlane(bare).map(({ code }) => code)).toContain("recess-template-jig");
   expect(mayBeBuilt(checkWithoutCures(bare))).toBe(true);
 });

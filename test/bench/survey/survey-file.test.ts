@@ -124,7 +124,7 @@ describe("faults, each with its place", () => {
       "straightedge.0.gaps.1.refuses",
     ]);
     expect(readingFaultText(faults[0]!)).toBe('read "ells"; allowed: mm or in');
-    expect(readingFaultText(faults[1]!)).toBe('read "90"; allowed: on the bed, up from its tip, from 0 mm to 80 mm');
+    expect(readingFaultText(faults[1]!)).toBe('read "90"; allowed: on the bed, up from its tip, 0 mm to 80 mm');
   });
 
   it("refuses more readings than anyone takes", () => {

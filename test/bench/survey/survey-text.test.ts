@@ -20,13 +20,13 @@ describe("the text of a survey", () => {
     // The twist puts the corners at tip right and top left low: a mirrored map would show there what is to be taken off.
     const lines = surveyText(exact({ along: -0.1, across: -0.06, twist: 0.08 }), "mm");
     expect(lines.map((line) => line.trimEnd()).join("\n")).toMatchInlineSnapshot(`
-      "FAILS: humped by 0.240 mm, diagonal from the tip's right corner; no hump is allowed. Take it off as mapped.
-      Over the bed's whole extent, with the 95 % range (hollow +, hump -):
+      "FAILS: humped 0.240 mm, diagonal from right corner of tip. No hump is allowed; take it off as mapped.
+      Over the whole bed, with 95 % range (hollow +, hump -):
         along: humped 0.100 mm (-0.102 to -0.098)
         across: humped 0.060 mm (-0.062 to -0.058)
-        diagonal from the tip's left corner: humped 0.080 mm (-0.083 to -0.077)
-        diagonal from the tip's right corner: humped 0.240 mm (-0.243 to -0.237)
-      15 readings, 9 to spare, squared misfit 0.0 of 21.7; ranges from the readings' own error.
+        diagonal from left corner of tip: humped 0.080 mm (-0.083 to -0.077)
+        diagonal from right corner of tip: humped 0.240 mm (-0.243 to -0.237)
+      15 readings, 9 to spare, squared misfit 0.0 (max 21.7); ranges from the error of the readings.
 
       Take off, in hundredths of a millimetre; seen from above, from behind the heel:
                      left                   right
@@ -45,13 +45,13 @@ describe("the text of a survey", () => {
 
   it("a pass, in inches", () => {
     expect(surveyText(exact({ along: 0.05, across: 0.02, twist: 0 }), "in").join("\n")).toMatchInlineSnapshot(`
-      "PASSES: hollow by 0.0028 in, diagonal from the tip's left corner; allowed 0.0039 in; any hump is ruled out.
-      Over the bed's whole extent, with the 95 % range (hollow +, hump -):
+      "PASSES: hollow 0.0028 in, diagonal from left corner of tip (max 0.0039 in); no hump.
+      Over the whole bed, with 95 % range (hollow +, hump -):
         along: hollow 0.0020 in (+0.0019 to +0.0021)
         across: hollow 0.0008 in (+0.0007 to +0.0009)
-        diagonal from the tip's left corner: hollow 0.0028 in (+0.0026 to +0.0029)
-        diagonal from the tip's right corner: hollow 0.0028 in (+0.0026 to +0.0029)
-      15 readings, 9 to spare, squared misfit 0.0 of 21.7; ranges from the readings' own error."
+        diagonal from left corner of tip: hollow 0.0028 in (+0.0026 to +0.0029)
+        diagonal from right corner of tip: hollow 0.0028 in (+0.0026 to +0.0029)
+      15 readings, 9 to spare, squared misfit 0.0 (max 21.7); ranges from the error of the readings."
     `);
   });
 
@@ -61,12 +61,12 @@ describe("the text of a survey", () => {
       BED,
     );
     expect(surveyText(survey, "mm").join("\n")).toMatchInlineSnapshot(`
-      "UNDECIDED: the readings do not tell the whole bed.
-      Missing: no reading tells the curve across the bed: read three stations or more on a line from left to right.
-      Missing: no reading tells the wind of the bed: read three stations or more on each diagonal.
-      Over the bed's whole extent, with the 95 % range (hollow +, hump -):
+      "UNDECIDED: the readings do not cover the whole bed.
+      Missing: no reading shows the curve across the bed: read three stations or more on a line from left to right.
+      Missing: no reading shows the wind of the bed: read three stations or more on each diagonal.
+      Over the whole bed, with 95 % range (hollow +, hump -):
         along: straight 0.000 mm (-0.013 to +0.026)
-      3 readings, none to spare, so nothing checks them; ranges from the readings' own error."
+      3 readings, none to spare, so nothing checks them; ranges from the error of the readings."
     `);
   });
 

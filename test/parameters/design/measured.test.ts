@@ -6,7 +6,7 @@ import { parse } from "yaml";
 vi.mock("../../../packages/parameters/src/table/index.ts", async (original) => {
   const table = await original<typeof import("../../../packages/parameters/src/table/index.ts")>();
   const { measuredAngle, measuredLength } = await import("../../../packages/parameters/src/parameter.ts");
-  const told = { help: "Core as it came out.", source: "measured" };
+  const told = { name: "core", help: "Core as it came out.", source: "measured" };
   const measured = {
     coreWidth: measuredLength({ min: 5, max: 200, ...told }),
     bed: { angle: measuredAngle({ min: 30, max: 70, ...told }) },

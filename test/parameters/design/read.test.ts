@@ -95,11 +95,11 @@ describe("a file that is understood", () => {
 /** What follows a sound iron on line 1: source, line, column, path, message. */
 describe("a fault, its place, and what is said", () => {
   test.each<[string, number, number, string, RegExp]>([
-    ["body: { lenght: 230 }", 2, 9, "body.lenght", /did you mean "length"/],
+    ["body: { lenght: 230 }", 2, 9, "body.lenght", /did you mean length\?/],
     ["body: { widht: 230 }", 2, 9, "body.widht", /did you mean .*iron\.width/],
-    ["iron2: 4", 2, 1, "iron2", /did you mean "iron"/],
-    ["cap_iron: {}", 2, 1, "cap_iron", /did you mean "capIron"/],
-    ["bed: { cheek: 8 }", 2, 8, "bed.cheek", /belongs elsewhere: body\.cheek/],
+    ["iron2: 4", 2, 1, "iron2", /did you mean iron\?/],
+    ["cap_iron: {}", 2, 1, "cap_iron", /did you mean capIron\?/],
+    ["bed: { cheek: 8 }", 2, 8, "bed.cheek", /belongs in body\.cheek/],
     ["body.cheek: 8", 2, 1, "body.cheek", /write it nested, body: \{ cheek: … \}/],
     ["xyzzyxyzzy: 8", 2, 1, "xyzzyxyzzy", /known here: name, units/],
     ["__proto__: { a: 1 }", 2, 1, "__proto__", /is not a key/],
@@ -108,10 +108,10 @@ describe("a fault, its place, and what is said", () => {
     ["body: { length: [1, 2] }", 2, 17, "body.length", /read a list; write 60 mm to 900 mm/],
     ["body: { length: { a: 1 } }", 2, 17, "body.length", /read a group of keys/],
     ["body: { length: true }", 2, 17, "body.length", /read true/],
-    ["body:\n  length: 20", 3, 11, "body.length", /read 20; allowed is 60 mm to 900 mm/],
-    ["body:\n  length: 1 in", 3, 11, "body.length", /read 1 in; allowed is 60 mm to 900 mm/],
-    ["body: { length: .nan }", 2, 17, "body.length", /no finite number/],
-    ["body: { length: -.inf }", 2, 17, "body.length", /no finite number/],
+    ["body:\n  length: 20", 3, 11, "body.length", /read 20; allowed: 60 mm to 900 mm/],
+    ["body:\n  length: 1 in", 3, 11, "body.length", /read 1 in; allowed: 60 mm to 900 mm/],
+    ["body: { length: .nan }", 2, 17, "body.length", /not a finite number/],
+    ["body: { length: -.inf }", 2, 17, "body.length", /not a finite number/],
     ["body: { length: 1e308 }", 2, 17, "body.length", /exponents/],
     ["body: { length: 0x40 }", 2, 17, "body.length", /not known|such as/],
     ["body: { length: 44,5 mm }", 2, 17, "body.length", /.*/],
@@ -119,28 +119,28 @@ describe("a fault, its place, and what is said", () => {
     ["pin: { tenon: 9,5 mm }", 2, 17, "pin.5 mm", /decimals with a point/],
     ["wood: { body: beech, american }", 2, 22, "wood.american", /in quotes/],
     ["units: inch\nbody: { length: 9 }", 2, 8, "units", /one of mm, in/],
-    ["body: { length: null }", 2, 17, "body.length", /no value is given/],
+    ["body: { length: null }", 2, 17, "body.length", /no value; write/],
     ["body: { length: auto }", 2, 17, "body.length", /auto is no value/],
-    ["bed: { angle: 70 }", 2, 15, "bed.angle", /read 70; allowed is 35° to 65°/],
+    ["bed: { angle: 70 }", 2, 15, "bed.angle", /read 70; allowed: 35° to 65°/],
     ["pegs: { perEnd: 1.5 }", 2, 17, "pegs.perEnd", /whole number/],
     ["body: 5", 2, 7, "body", /is a section/],
     ["body: []", 2, 7, "body", /is a section/],
-    ["body: { outline: archd }", 2, 18, "body.outline", /one of flat, arched; did you mean arched/],
+    ["body: { outline: archd }", 2, 18, "body.outline", /one of flat, arched\. Did you mean arched/],
     ["shop: { paper: 4 }", 2, 16, "shop.paper", /A4, Letter/],
     ["name: 5", 2, 7, "name", /in quotes/],
     ['name: ""', 2, 7, "name", /empty/],
     ["name: a/b", 2, 7, "name", /letters, digits/],
-    [`name: ${"a".repeat(61)}`, 2, 7, "name", /61 characters; allowed are 60/],
-    ['wood: { body: "oak\\u202e" }', 2, 15, "wood.body", /does not show/],
-    ['wood: { body: "oak\\n" }', 2, 15, "wood.body", /does not show/],
-    ["body: { length: 230, length: 240 }", 2, 22, "body.length", /already given on line 2/],
-    ["iron: {}", 2, 1, "iron", /already given on line 1/],
+    [`name: ${"a".repeat(61)}`, 2, 7, "name", /61 characters; allowed: 60/],
+    ['wood: { body: "oak\\u202e" }', 2, 15, "wood.body", /hidden character/],
+    ['wood: { body: "oak\\n" }', 2, 15, "wood.body", /hidden character/],
+    ["body: { length: 230, length: 240 }", 2, 22, "body.length", /on line 2 already/],
+    ["iron: {}", 2, 1, "iron", /on line 1 already/],
     ["body: &b { length: 230 }", 2, 10, "body", /anchors/],
     ["body: !!map { length: 230 }", 2, 13, "body", /tags/],
     ["body: { length: !mine 230 }", 2, 23, "body.length", /tags/],
     ["body: { <<: { length: 230 } }", 2, 9, "body", /merge keys/],
     ["body: { ? [a] : 1 }", 2, 11, "body", /a key is one word/],
-    ["measured: { coreWide: 49.7 }", 2, 13, "measured.coreWide", /is not a key of measured; did you mean "coreWidth"/],
+    ["measured: { coreWide: 49.7 }", 2, 13, "measured.coreWide", /is not a key of measured; did you mean coreWidth/],
     ["measured: 5", 2, 11, "measured", /section/],
     ["--- \nname: b", 2, 1, "", /second document/],
     ["body: { length: 230", 3, 1, "", /not YAML/],
@@ -174,7 +174,7 @@ describe("a fault, its place, and what is said", () => {
       Array.from({ length: 40 }, (_, i) => `${" ".repeat(8 * i)}- - - -`).join("\n"),
       /nested/,
     ],
-    ["a directive", `%YAML 1.1\n---\n${IRON}`, /directives/],
+    ["a directive", `%YAML 1.1\n---\n${IRON}`, /%YAML line/],
     ["alias bomb", "a: &a [1]\nb: *a\n", /anchors/],
     ["a loose alias", "iron: *none\n", /aliases|Unresolved/],
     ["missing", "name: a\n", /iron\.width is missing/],
@@ -188,9 +188,7 @@ describe("a fault, its place, and what is said", () => {
   });
   test("limits in the file's unit and in mm", () => {
     const [fault] = faultsIn("units: in\niron: { width: 0.2, thickness: 1/8 }\n");
-    expect(faultText(fault!)).toBe(
-      "read 0.2, which is 0.2 in (5.08 mm); allowed is 0.315 in (8 mm) to 4.724 in (120 mm)",
-    );
+    expect(faultText(fault!)).toBe("read 0.2, that is 0.2 in (5.08 mm); allowed: 0.315 in (8 mm) to 4.724 in (120 mm)");
   });
   test("a key without a value is told on its own line", () => {
     const faults = faultsIn("iron:\n  width:\n  thickness: 3.6\nbody:\n");

@@ -63,7 +63,7 @@ test("a chamfer of 5.767 over 5 of allowance keeps a thin iron's blocks apart by
   );
   expect(tipGap(plane)).toBeCloseTo(1.8 / 0.7313537 + 0.15 - 5 * 1.5098653 + 5.767 * 0.9325151, 5);
   expect(figureValue(plane, "greatestAllowance")).toBeCloseTo(5 + tipGap(plane) / 1.5098653, 5);
-  expect(checkWithoutCures(plane).map(({ code }) => code)).not.toContain("blocks-collide");
+  expect(checkWithoutCures(plane).map(({ code }) => code)).not.toContain("block-tip-gap");
 });
 
 describe("over random designs", () => {

@@ -98,7 +98,9 @@ test("chokes are the lowest places of every stretch that is narrower than what c
 test("a throat that the cap iron's hump all but closes is stopped, though it narrows more at the pin further up", () => {
   const plane = elevation(designWith({ "bed.angle": 60, "ramp.shape": "straight", "ramp.angle": 80 }));
   expect(plane.throat.left).toBeLessThan(0.5);
-  expect(checkWithoutCures(plane)).toContainEqual(expect.objectContaining({ code: "throat-chokes", severity: "stop" }));
+  expect(checkWithoutCures(plane)).toContainEqual(
+    expect.objectContaining({ code: "throat-narrowing", severity: "stop" }),
+  );
 });
 
 test("the throat's figure is the fall of the series that takes the largest share of what was there", () => {

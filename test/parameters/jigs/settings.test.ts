@@ -61,7 +61,7 @@ describe("recess template", () => {
   ] as [Changes, string][])("%j leaves it out with a note, and the plane may still be built", (changes, advice) => {
     const plane = planeOf(changes);
     expect(omittedJigs(plane).map(({ name }) => name)).toEqual(["recess-template"]);
-    const note = checkWithoutCures(plane).find(({ code }) => code === "recess-template-left-out");
+    const note = checkWithoutCures(plane).find(({ code }) => code === "recess-template-jig");
     expect(note).toMatchObject({ severity: "note", advice });
     expect(planeJigs(plane)).toHaveLength(7);
   });
@@ -97,21 +97,21 @@ describe("relief for a cutter", () => {
 describe("printer", () => {
   test("a jig too large for it is a warning that says what to do, and ends with a larger one", () => {
     const small = { "shop.printer.width": 100, "shop.printer.depth": 90, "shop.printer.height": 60 };
-    const found = checkWithoutCures(planeOf(small)).filter(({ code }) => code.endsWith("-printer"));
-    expect(found.map(({ code }) => code)).toContain("bed-gauge-printer");
-    expect(found.map(({ code }) => code)).not.toContain("bed-cradle-printer");
+    const found = checkWithoutCures(planeOf(small)).filter(({ code }) => code.endsWith("-print-size"));
+    expect(found.map(({ code }) => code)).toContain("bed-gauge-print-size");
+    expect(found.map(({ code }) => code)).not.toContain("bed-cradle-print-size");
     for (const { severity, advice, data } of found) {
       expect(severity).toBe("warning");
       expect(advice).toBe("cut-from-sheet-or-print-elsewhere");
       expect(data).toMatchObject({ printer: [100, 90, 60], flat: true });
     }
-    expect(checkWithoutCures(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
-    expect(passedChecks(planeOf()).filter(({ code }) => code.endsWith("-printer"))).toHaveLength(8);
+    expect(checkWithoutCures(planeOf()).filter(({ code }) => code.endsWith("-print-size"))).toEqual([]);
+    expect(passedChecks(planeOf()).filter(({ code }) => code.endsWith("-print-size"))).toHaveLength(8);
   });
 
   test("a jig may be turned to fit", () => {
     const narrow = { "shop.printer.width": 110, "shop.printer.depth": 220 };
-    expect(checkWithoutCures(planeOf(narrow)).filter(({ code }) => code.endsWith("-printer"))).toEqual([]);
+    expect(checkWithoutCures(planeOf(narrow)).filter(({ code }) => code.endsWith("-print-size"))).toEqual([]);
   });
 });
 

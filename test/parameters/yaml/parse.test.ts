@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
+import { syntaxText } from "../../../packages/parameters/src/words/text-faults.ts";
 import { sanitizeForMessage } from "../../../packages/parameters/src/yaml/fault.ts";
 import { type FaultDetail, Faults, parseYaml, type RawNode } from "../../../packages/parameters/src/yaml/index.ts";
 
@@ -66,24 +67,25 @@ test("a second byte order mark is a fault at its place, in bytes as in text", ()
   }
 });
 
-describe("what the parser stumbles over is told in whole sentences", () => {
+describe("what the parser stumbles over has a sentence of its own", () => {
   test.each([
     ["a: { b: 1", /^a bracket is not closed/],
     ["a: { b: 1\nc: 2", /^a bracket is not closed, or/],
     ["a: [1, 2", /^a bracket is not closed/],
     ['a: "b', /^a quote is not closed$/],
-    ["a:\n\tb: 1", /^a tab stands before the text; indent with spaces$/],
+    ["a:\n\tb: 1", /^a tab indents the line; use spaces$/],
     ["a: 1\n b: 2", /./],
     ["a: b: c", /^there is more than one colon in the line/],
     ["a: 1\nb", /^a key has no colon behind it$/],
-    ['a: "\\q"', /^a backslash stands in double quotes/],
-    ["a: @b", /^a value begins with a sign that YAML keeps/],
+    ['a: "\\q"', /^a backslash in double quotes/],
+    ["a: @b", /^a value begins with a character that has a meaning of its own/],
     ["a: { b: 1 c: 2 }", /./],
-    ["a: {,}", /^a comma stands where nothing is to be parted$/],
+    ["a: {,}", /^a comma stands where none belongs$/],
   ])("%j", (text, sentence) => {
     const [problem] = parseYaml(text, new Faults<FaultDetail>("a.yaml"))!.problems;
-    expect(problem?.message).toMatch(sentence);
-    expect(problem?.message).not.toMatch(/flow|implicit|scalar|mapping|collection|token/i);
+    const message = syntaxText(problem!.code);
+    expect(message).toMatch(sentence);
+    expect(message).not.toMatch(/flow|implicit|scalar|mapping|collection|token/i);
   });
 });
 

@@ -13,7 +13,7 @@ const TRIM_LEFT = 1;
 /** An arched top must be possible, and a curved ramp must lean to the toe. */
 const SHAPES: readonly CheckRow[] = [
   {
-    code: "arch-impossible",
+    code: "top-arcs",
     subject: "shorter-top-arc",
     appliesTo: ({ top }) => top.outline === "arched",
     relation: "at least",
@@ -34,7 +34,7 @@ const SHAPES: readonly CheckRow[] = [
     source: GEOMETRY,
   },
   {
-    code: "ramp-does-not-curve",
+    code: "ramp-curve",
     subject: "ramp-turn",
     appliesTo: ({ ramp }) => ramp.shape === "curved",
     relation: "at least",
@@ -52,7 +52,7 @@ const SHAPES: readonly CheckRow[] = [
 /** Blocks must not collide at glue-up, and as built no truing opens a mouth whose front block stands too near. */
 const MOUTH: readonly CheckRow[] = [
   {
-    code: "blocks-collide",
+    code: "block-tip-gap",
     subject: "room-between-tips",
     relation: "at least",
     value: tipGap,
@@ -65,7 +65,7 @@ const MOUTH: readonly CheckRow[] = [
     source: `${GEOMETRY}: the blocks' corners on the blank's sole`,
   },
   {
-    code: "mouth-closed",
+    code: "mouth-opening",
     subject: "mouth-opening",
     relation: "at least",
     value: ({ design }) => design.mouth.opening,
@@ -79,7 +79,7 @@ const MOUTH: readonly CheckRow[] = [
   },
   {
     // A chamfer that outlives the truing takes support from under the iron.
-    code: "chamfer-under-iron",
+    code: "feather-chamfer",
     subject: "chamfer-left",
     relation: "at most",
     value: ({ design: { bed, sole }, frame }) =>
@@ -101,7 +101,7 @@ const MOUTH: readonly CheckRow[] = [
  */
 const BLOCK_LENGTHS: readonly CheckRow[] = [
   {
-    code: "blank-too-short",
+    code: "blank-trim",
     subject: "trim-left",
     relation: "at least",
     value: ({ design, cuts }) => design.body.trim / 2 - cuts.setInToe,
@@ -114,7 +114,7 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
     source: GEOMETRY,
   },
   {
-    code: "front-block-too-short",
+    code: "front-block-length",
     subject: "front-block-top",
     relation: "at least",
     value: ({ ramp, design }) => rampXAt(ramp, design.body.height),
@@ -127,7 +127,7 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
     source: TRADE,
   },
   {
-    code: "bed-block-too-short",
+    code: "bed-block-length",
     subject: "bed-block-top",
     relation: "at least",
     value: ({ design, frame, recess }) =>
@@ -144,7 +144,7 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
 
 /** A throat that narrows on its way up catches shavings; it stops the plane where less room is left than it narrows by. */
 const THROAT: CheckRow = {
-  code: "throat-chokes",
+  code: "throat-narrowing",
   subject: "throat-narrowing",
   appliesTo: ({ throat }) => !(throat.left >= ROOM_WANTED),
   relation: "at most",

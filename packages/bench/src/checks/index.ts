@@ -7,7 +7,13 @@ import type { Judgement } from "./judgement.ts";
 import { CHECKS, findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
 
 export type { Cure, Finding, FindingData, Relation, Severity } from "../finding.ts";
-export { type FormattedFinding, findingSentence, formatFinding } from "../words/findings.ts";
+export {
+  type FindingWords,
+  type FormattedFinding,
+  findingSentence,
+  findingWords,
+  formatFinding,
+} from "../words/findings.ts";
 export { findRepair } from "./repair-search.ts";
 
 /** Findings without their cures: for many designs at once. */
@@ -42,7 +48,7 @@ export interface CheckDescription {
 export const checkDescriptions = (): CheckDescription[] =>
   CHECKS.map(({ code, subject, relation, stop, warn, unit, parameters, source }) => ({
     code,
-    ...(typeof subject === "string" ? { name: SUBJECTS[subject] } : {}),
+    ...(typeof subject === "string" ? { name: SUBJECTS[subject][0] } : {}),
     relation,
     ...(typeof stop === "number" ? { stop } : {}),
     ...(typeof warn === "number" ? { warn } : {}),

@@ -13,7 +13,7 @@ const areCutsToCome = ({ design }: Elevation): boolean => stepsDone(design) <= s
 
 export const IRON_CHECKS: readonly CheckRow[] = [
   {
-    code: "iron-cannot-pass",
+    code: "iron-passage",
     subject: (plane) =>
       humpOf(plane) > 0 ? "hump-to-pin" : plane.design.capIron.thickness > 0 ? "cap-iron-to-pin" : "iron-to-pin",
     relation: "at least",
@@ -28,7 +28,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     source: GEOMETRY,
   },
   {
-    code: "iron-tight-in-core",
+    code: "iron-side-play",
     subject: "side-clearance",
     relation: "at least",
     value: ({ design }) => design.body.sideClearance,
@@ -57,7 +57,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
   },
   {
     // The iron must stand out of the top to be tapped.
-    code: "iron-short",
+    code: "iron-above-bed",
     subject: "iron-out-of-top",
     relation: "at least",
     value: ({ design, bedTopS }) => design.iron.length - bedTopS,
@@ -70,7 +70,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     source: TRADE,
   },
   {
-    code: "saw-bed",
+    code: "bed-saw-angle",
     subject: "bed-saw-angle",
     appliesTo: areCutsToCome,
     relation: "at most",
@@ -84,7 +84,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     source: TRADE,
   },
   {
-    code: "saw-ramp",
+    code: "ramp-saw-angle",
     subject: "ramp-saw-angle",
     appliesTo: areCutsToCome,
     relation: "at most",

@@ -15,7 +15,7 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
   const { x, y, z } = printedSize(plan);
   const { width, depth, height } = plane.design.shop.printer;
   return {
-    code: `${plan.name}-printer`,
+    code: `${plan.name}-print-size`,
     subject: "printed-size",
     severity: over > 0 ? "warning" : "passed",
     relation: "at most",
@@ -34,7 +34,7 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
 const noteOmittedJigs = (plane: Elevation): Judgement[] =>
   omittedJigs(plane).map(({ name, edgeHeight, ...obstacle }) => ({
     ...obstacle,
-    code: `${name}-left-out`,
+    code: `${name}-jig`,
     severity: "note",
     relation: "at least",
     data: { jig: name, ...(edgeHeight === undefined ? {} : { edgeHeight }) },

@@ -12,7 +12,7 @@ const SHAVING_ROOM = 4;
 const EDGE_DISTANCE = "common practice; NDS table 12.5.1 asks 1.5 D to a free edge (from memory)";
 
 const AROUND_HOLE = {
-  code: "pin-out-of-wood",
+  code: "pin-hole-wood",
   relation: "at least",
   stop: ROUND_THE_HOLE,
   unit: "mm",
@@ -52,7 +52,7 @@ const WOOD: readonly CheckRow[] = [
 /** Room for shavings and fingers, and for a flatted pin to turn; a round one takes up no more as it turns. */
 const ROOM: readonly CheckRow[] = [
   {
-    code: "pin-near-ramp",
+    code: "pin-to-ramp",
     subject: "pin-to-ramp",
     relation: "at least",
     value: ({ pinMargins }) => pinMargins.roomToRamp,
@@ -74,7 +74,7 @@ const ROOM: readonly CheckRow[] = [
     source: TRADE,
   },
   {
-    code: "pin-cannot-turn",
+    code: "pin-turning",
     subject: "turning-pin-to-ramp",
     appliesTo: ({ design }) => design.pin.section !== "round",
     relation: "at least",
@@ -94,7 +94,7 @@ const tenonInCheek = (plane: Elevation): number => pinLengths(plane).end - plane
 /** Shoulders, body and tenons of the pin itself. */
 const SHAPE: readonly CheckRow[] = [
   {
-    code: "pin-without-shoulder",
+    code: "pin-shoulder",
     subject: "pin-shoulder",
     relation: "at least",
     value: ({ design: { pin } }) => (pin.diameter - pin.tenon) / 2,
@@ -108,7 +108,7 @@ const SHAPE: readonly CheckRow[] = [
     source: TRADE,
   },
   {
-    code: "pin-short",
+    code: "pin-length",
     subject: "pin-between-shoulders",
     relation: "at least",
     value: (plane) => 2 * pinLengths(plane).shoulder,
@@ -121,7 +121,7 @@ const SHAPE: readonly CheckRow[] = [
     source: TRADE,
   },
   {
-    code: "tenon-short",
+    code: "tenon-length",
     subject: "tenon-in-cheek",
     relation: "at least",
     value: tenonInCheek,
@@ -135,8 +135,8 @@ const SHAPE: readonly CheckRow[] = [
     source: TRADE,
   },
   {
-    code: "tenon-stands-out",
-    subject: "tenon-in-cheek",
+    code: "tenon-projection",
+    subject: "tenon-through-cheek",
     relation: "at most",
     value: tenonInCheek,
     warn: ({ widths }) => widths.cheek,

@@ -42,7 +42,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
   },
   {
     ...RECESS,
-    code: "recess-misses-head",
+    code: "recess-width",
     subject: "recess-width-over-head",
     value: ofRecess(({ width }, { design }) => width - design.capIron.screwHead.diameter),
     stop: 0.2,
@@ -53,7 +53,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
   },
   {
     ...RECESS,
-    code: "recess-shallow",
+    code: "recess-depth",
     subject: "recess-depth-over-head",
     value: ofRecess(({ depth }, { design }) => depth - design.capIron.screwHead.height),
     stop: 0.2,
@@ -76,7 +76,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
   },
   {
     ...RECESS,
-    code: "recess-off-bed",
+    code: "recess-end",
     subject: "bed-above-recess",
     value: ofRecess(({ low, cornerRadius }, { bedTopS }) => bedTopS - low - cornerRadius),
     stop: 2,

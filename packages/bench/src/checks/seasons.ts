@@ -28,7 +28,7 @@ function strengthWhenTightest(plane: Elevation): number | undefined {
 export const SEASON_CHECKS: readonly CheckRow[] = [
   {
     ...CLOSING,
-    code: "core-closes-on-iron",
+    code: "iron-play-over-year",
     subject: "side-gap-of-year",
     value: (plane) => yearlyMinimum(plane, "sideGap"),
     parameters: ["body.sideClearance", "wood.rings", ...AIR],
@@ -38,7 +38,7 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
   },
   {
     ...CLOSING,
-    code: "core-closes-on-pin",
+    code: "pin-gap-over-year",
     subject: "pin-end-gap-of-year",
     value: (plane) => yearlyMinimum(plane, "pinEndGap"),
     parameters: ["pin.endClearance", "wood.rings", ...AIR],
@@ -48,7 +48,7 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
   },
   {
     ...CLOSING,
-    code: "core-closes-on-wedge",
+    code: "wedge-play-over-year",
     subject: "wedge-gap-of-year",
     value: (plane) => yearlyMinimum(plane, "wedgeGap"),
     parameters: ["wedge.clearance", "wood.rings", ...AIR],
@@ -58,7 +58,7 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
   },
   {
     // Tenons must turn in their holes on damp days.
-    code: "tenon-binds",
+    code: "tenon-play-over-year",
     subject: "tenon-gap-of-year",
     relation: "at least",
     value: (plane) => yearlyMinimum(plane, "tenonGap"),
@@ -71,7 +71,7 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
     source: MOVEMENT,
   },
   {
-    code: "tenon-proud-when-dry",
+    code: "tenon-projection-over-year",
     subject: "tenon-proud-of-year",
     relation: "at most",
     value: (plane) => yearlyMaximum(plane, "tenonProud"),
@@ -84,7 +84,7 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
     source: MOVEMENT,
   },
   {
-    code: "wedge-crushes-when-damp",
+    code: "wedge-load-over-year",
     subject: "strength-over-wedge-of-year",
     relation: "at least",
     value: strengthWhenTightest,
@@ -98,7 +98,7 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
   },
   {
     // The driest days must be the drier ones, or every figure of the year is of the wrong season.
-    code: "seasons-out-of-order",
+    code: "season-order",
     subject: "moisture-dampest-over-driest",
     relation: "at least",
     value: (plane) => {
@@ -123,7 +123,7 @@ export function noteCup(plane: Elevation): Judgement[] {
   if (value <= CUP_FELT) return [];
   return [
     {
-      code: "sole-cups",
+      code: "sole-cup",
       subject: "cup-of-year",
       severity: "note",
       relation: "at most",

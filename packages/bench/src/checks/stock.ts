@@ -8,7 +8,7 @@ import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase, type Remedy } from "./remedy.ts";
 
 export const CHEEK_CHECK: CheckRow = {
-  code: "cheek-thin",
+  code: "cheek-thickness",
   subject: "cheek",
   relation: "at least",
   value: ({ widths }) => widths.cheek,
@@ -24,7 +24,7 @@ export const CHEEK_CHECK: CheckRow = {
 
 /** Pegs must lie wholly in the waste at the blocks' ends. */
 const PEGS: CheckRow = {
-  code: "pegs-do-not-fit",
+  code: "peg-room",
   subject: "peg-waste",
   appliesTo: ({ design }) => design.pegs.perEnd !== 0,
   relation: "at least",

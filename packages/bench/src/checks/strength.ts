@@ -12,7 +12,7 @@ const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010), tables 5-3 and 5-5, some va
 
 /** The pin must hold a wedge that the iron pulls: at the friction given or it does not, at the lowest or it may not. */
 const LOCKING = {
-  code: "wedge-does-not-lock",
+  code: "wedge-self-locking",
   relation: "at least",
   unit: "°",
   parameters: ["wedge.angle", "hold.friction.wood", "pin.section", "pin.tenon"],
@@ -37,7 +37,7 @@ const HOLD: readonly CheckRow[] = [
     advice: "lessen-wedge-angle-to-lock",
   },
   {
-    code: "friction-out-of-order",
+    code: "friction-order",
     subject: "friction-order",
     relation: "at least",
     value: ({ design }) => {
@@ -70,27 +70,27 @@ const BEARING = {
 /** What is judged of each weak place of pin and cheek. */
 const WEAKNESSES: Readonly<Record<WeakPlace, Weakness>> = {
   bending: {
-    code: "pin-may-break",
+    code: "pin-bending",
     parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],
     advice: "strengthen-pin",
     remedies: [increase("pin.diameter")],
   },
   tenonShear: {
-    code: "tenon-may-shear",
+    code: "tenon-shear",
     parameters: ["pin.tenon", "wood.pin", "iron.width"],
     advice: "strengthen-tenons",
     remedies: [increase("pin.tenon")],
   },
   tenonBending: {
-    code: "tenon-may-break",
+    code: "tenon-bending",
     parameters: ["pin.tenon", "pin.endClearance", "wood.pin", "iron.width"],
     advice: "strengthen-tenons",
     remedies: [increase("pin.tenon"), decrease("pin.endClearance")],
   },
-  tenonCrushing: { code: "tenon-may-crush", ...BEARING },
-  cheekBearing: { code: "cheek-may-crush", ...BEARING },
+  tenonCrushing: { code: "tenon-bearing", ...BEARING },
+  cheekBearing: { code: "cheek-bearing", ...BEARING },
   cheekShearOut: {
-    code: "cheek-may-split",
+    code: "cheek-shear",
     parameters: ["pin.height", "body.cheek", "body.height"],
     advice: "lower-pin-or-thicken-cheeks",
     remedies: [decrease("pin.height"), increase("body.cheek"), increase("body.height")],
@@ -127,7 +127,7 @@ function weaknessChecks(place: WeakPlace): CheckRow[] {
 
 /** A pin that sags presses the wedge at its edges only. */
 const SAG: CheckRow = {
-  code: "pin-sags",
+  code: "pin-sag",
   subject: "pin-sag",
   relation: "at most",
   value: (plane) => planePinStrength(plane).fine.sag?.total,

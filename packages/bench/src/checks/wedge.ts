@@ -7,7 +7,7 @@ import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const UNDER_PIN = {
-  code: "wedge-off-pin",
+  code: "wedge-under-pin",
   relation: "at least",
   stop: 0,
   unit: "mm",
@@ -39,7 +39,7 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
     remedies: [increase("wedge.length"), decrease("pin.height")],
   },
   {
-    code: "wedge-on-hump",
+    code: "wedge-tip-place",
     subject: "wedge-tip-from-edge",
     appliesTo: ({ design }) => design.capIron.thickness > 0,
     relation: "at least",
@@ -53,7 +53,7 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
     source: GEOMETRY,
   },
   {
-    code: "wedge-thin-at-tip",
+    code: "wedge-tip-thickness",
     subject: "wedge-tip-thickness",
     relation: "at least",
     value: ({ design }) => design.wedge.tip,
@@ -66,7 +66,7 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
     source: GEOMETRY,
   },
   {
-    code: "wedge-narrow",
+    code: "wedge-width",
     subject: "wedge-width",
     relation: "at least",
     value: (plane) => figureValue(plane, "wedgeWidth")!,

@@ -37,7 +37,7 @@ const noteOn = (role: NamedWood["role"]) =>
 
 const noteUnknownWood = ({ role, name, lookUp }: NamedWood, parts: Parts): Judgement => ({
   ...noteOn(role),
-  code: "wood-unknown",
+  code: "wood-name",
   subject: "wood-in-tables",
   value: 0,
   limit: 1,
@@ -50,7 +50,7 @@ function noteIncompleteWood({ role }: NamedWood, found: Species, parts: Parts): 
   return [
     {
       ...noteOn(role),
-      code: "wood-property-missing",
+      code: "wood-properties",
       subject: "wood-properties",
       value: missing.length,
       limit: 0,
@@ -71,7 +71,7 @@ export function noteMoisture(plane: Elevation): Judgement[] {
   const damp = most > CONSTANT_TO;
   return [
     {
-      code: "moisture-outside-equation",
+      code: "moisture-range",
       subject: "moisture-of-year",
       severity: "note",
       relation: damp ? "at most" : "at least",

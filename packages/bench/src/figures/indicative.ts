@@ -1,7 +1,7 @@
 // Rows of figures that rest on estimates or tables: each says that it is indicative, and a number that is none is no figure.
-import type { FigureRow } from "@lamplane/parameters/elevation";
+import type { FigureFormula } from "@lamplane/parameters/elevation";
 
-export type Evaluate = FigureRow["of"];
+export type Evaluate = FigureFormula["of"];
 
 /** A number that is none (no load, no wood left) is no figure. */
 export const finiteOrUndefined = (value: number | undefined): number | undefined =>
@@ -9,10 +9,10 @@ export const finiteOrUndefined = (value: number | undefined): number | undefined
 
 export const indicative =
   (unit: string, source: string) =>
-  (formula: string, help: string, of: Evaluate): FigureRow => ({
+  (formula: string, of: Evaluate): FigureFormula & { readonly isIndicative: true } => ({
     unit,
     formula,
-    help: `${help} Indicative.`,
+    isIndicative: true,
     source,
     of: (e) => finiteOrUndefined(of(e)),
   });

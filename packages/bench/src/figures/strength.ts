@@ -1,5 +1,5 @@
 // Figures of the cross pin's and the cheeks' strength. What the wood tables lack is left out.
-import type { FigureRow } from "@lamplane/parameters/elevation";
+import type { FigureFormula } from "@lamplane/parameters/elevation";
 import {
   planePinStrength,
   smallestFactorInCatch,
@@ -24,69 +24,32 @@ const evaluateFactor =
 export const PIN_FIGURES = {
   pinBendingStress: megapascals(
     "N·(2·L − b) / 8 / W, L between the middles of the tenons' bearings, b the wedge's width",
-    "Bending of the cross pin in a fine shaving.",
     evaluateStress("bending"),
   ),
-  pinBendingFactor: times("modulus of rupture / stress", "Strength over that stress.", evaluateFactor("bending")),
+  pinBendingFactor: times("modulus of rupture / stress", evaluateFactor("bending")),
   pinSag: millimetres(
     "N·(8·L³ − 4·b²·L + b³) / (384·E·I), and shear with G = E / 16",
-    "Sag of the cross pin in a fine shaving.",
     (e) => planePinStrength(e).fine.sag?.total,
   ),
-  tenonShearStress: megapascals(
-    "4·(N/2) / (3·A)",
-    "Shear in each tenon in a fine shaving.",
-    evaluateStress("tenonShear"),
-  ),
-  tenonShearFactor: times("shear along the grain / stress", "Strength over that stress.", evaluateFactor("tenonShear")),
+  tenonShearStress: megapascals("4·(N/2) / (3·A)", evaluateStress("tenonShear")),
+  tenonShearFactor: times("shear along the grain / stress", evaluateFactor("tenonShear")),
   tenonBendingStress: megapascals(
     "N/2 · (end clearance + bearing / 2) / (π·tenon³ / 32)",
-    "Bending of each tenon at its shoulder in a fine shaving.",
     evaluateStress("tenonBending"),
   ),
-  tenonBendingFactor: times(
-    "modulus of rupture / stress",
-    "Strength over that stress.",
-    evaluateFactor("tenonBending"),
-  ),
-  bearingStress: megapascals(
-    "N/2 / (tenon · length in the cheek)",
-    "Pressure of each tenon on its hole in a fine shaving.",
-    evaluateStress("cheekBearing"),
-  ),
-  tenonBearingFactor: times(
-    "compression across the grain / stress",
-    "The tenon's strength over that pressure.",
-    evaluateFactor("tenonCrushing"),
-  ),
-  cheekBearingFactor: times(
-    "compression at the thrust's angle to the grain / stress",
-    "The cheek's strength over that pressure, by Hankinson's formula.",
-    evaluateFactor("cheekBearing"),
-  ),
-  shearOutStress: megapascals(
-    "N/2 / (2 · shearOut · cheek)",
-    "Shear in the cheek from hole to the nearest edge in the thrust's line, in a fine shaving.",
-    evaluateStress("cheekShearOut"),
-  ),
-  shearOutFactor: times(
-    "shear along the grain / stress",
-    "Strength over that stress.",
-    evaluateFactor("cheekShearOut"),
-  ),
-  smallestFactorInCatch: times(
-    "the smallest of these factors under the catch's clamp",
-    "Strength of the weakest place over its stress when the iron catches.",
-    smallestFactorInCatch,
-  ),
+  tenonBendingFactor: times("modulus of rupture / stress", evaluateFactor("tenonBending")),
+  bearingStress: megapascals("N/2 / (tenon · length in the cheek)", evaluateStress("cheekBearing")),
+  tenonBearingFactor: times("compression across the grain / stress", evaluateFactor("tenonCrushing")),
+  cheekBearingFactor: times("compression at the thrust's angle to the grain / stress", evaluateFactor("cheekBearing")),
+  shearOutStress: megapascals("N/2 / (2 · shearOut · cheek)", evaluateStress("cheekShearOut")),
+  shearOutFactor: times("shear along the grain / stress", evaluateFactor("cheekShearOut")),
+  smallestFactorInCatch: times("the smallest of these factors under the catch's clamp", smallestFactorInCatch),
   smallestFactorLeast: times(
     "the smallest of these factors, frictions at their lowest",
-    "Strength of the weakest place over its stress in a fine shaving where friction is worst.",
     (e) => weakestPlace(planePinStrength(e).fineAtLowest)?.factor,
   ),
   smallestFactorInCatchLeast: times(
     "the smallest of these factors under the catch's clamp, frictions at their lowest",
-    "Strength of the weakest place over its stress in a catch where friction is worst.",
     (e) => weakestPlace(planePinStrength(e).inCatchAtLowest)?.factor,
   ),
-} satisfies Record<string, FigureRow>;
+} satisfies Record<string, FigureFormula>;

@@ -8,6 +8,7 @@ import { isInterim, isMeasuredKey } from "../measured-values.ts";
 /** A figure that is no longer what was planned. */
 export interface FigureChange {
   readonly key: string;
+  readonly name: string;
   readonly help: string;
   readonly unit: string;
   readonly planned: number;
@@ -35,9 +36,9 @@ export function findChanges(
   counts: (key: string) => boolean,
   isReportable: (key: string, unit: string, difference: number) => boolean = isSignificant,
 ): readonly FigureChange[] {
-  return elevationFigures(after).flatMap(({ key, help, unit, value }) => {
+  return elevationFigures(after).flatMap(({ key, name, help, unit, value }) => {
     const was = before.get(key)?.value;
     if (was === undefined || !counts(key) || !isReportable(key, unit, value - was)) return [];
-    return [{ key, help, unit, planned: was, now: value }];
+    return [{ key, name, help, unit, planned: was, now: value }];
   });
 }

@@ -1,20 +1,20 @@
-// What a measured value that came out otherwise has cost, in words: the page and the command tell the same.
+// What a measured value that is off plan costs, in words, for page and command alike.
 import type { Design } from "@lamplane/parameters/table";
 import { formatComparedValue } from "../figure-rounding.ts";
+import { LOSS } from "../words/history.ts";
 import type { Loss } from "./losses.ts";
 
-/** What came out instead of what, as a sentence; and each cost without its full stop. */
+/** What was measured and what was planned, as a sentence; and each cost without a full stop. */
 export function lossText(
   design: Design,
   { unit, asked, got, costs }: Loss,
 ): { came: string; costs: readonly string[] } {
   const format = (value: number, of: string) => formatComparedValue(design, value, of);
-  const came = `${format(asked, unit)} was wanted, ${format(got, unit)} came out.`;
+  const came = LOSS.outcome({ planned: format(asked, unit), measured: format(got, unit) });
   return {
-    came: costs.length === 0 ? `${came} It costs nothing that is felt.` : came,
-    costs: costs.map(
-      ({ help, now, planned, unit: of }) =>
-        `${help.replace(/\.$/, "")}: ${format(now, of)} instead of ${format(planned, of)}`,
+    came: costs.length === 0 ? `${came} ${LOSS.noEffect}` : came,
+    costs: costs.map(({ name, now, planned, unit: of }) =>
+      LOSS.cost({ name, now: format(now, of), planned: format(planned, of) }),
     ),
   };
 }

@@ -4,6 +4,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { fromMillimetres, toMillimetres } from "@lamplane/parameters/units";
 import { MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { ERROR_ROWS } from "../plan/sources-of-error.ts";
+import { DOUBT, RANGE, type SlipCode } from "../words/history.ts";
 import { designBeforeStep } from "./as-built.ts";
 import { expectedValue } from "./expected.ts";
 
@@ -18,7 +19,7 @@ export interface Doubt {
   /** How far off it may be without a word. */
   readonly within: number;
   /** What was likely meant, and how the slip came about. */
-  readonly likelyMeant?: { readonly value: number; readonly slip: string };
+  readonly likelyMeant?: { readonly value: number; readonly slip: SlipCode };
 }
 
 /** A reading may be this many times further off than the step is held to: two standard deviations times 20 is no hand's work. */
@@ -74,7 +75,7 @@ function plausibleRange(design: Design, key: MeasuredKey, expected: number) {
 }
 
 interface Slip {
-  readonly slip: string;
+  readonly slip: SlipCode;
   readonly meant: (got: number, design: Design) => number;
   readonly when?: (key: MeasuredKey, design: Design) => boolean;
 }
@@ -82,33 +83,34 @@ const isLength = (key: MeasuredKey) => measuredUnit(key) === "mm";
 
 const SLIPS: readonly Slip[] = [
   {
-    slip: "a figure in mm, read as inches",
+    slip: "mm-as-inches",
     meant: (got) => fromMillimetres(got, "in"),
     when: (key, { units }) => isLength(key) && units === "in",
   },
   {
-    slip: "a figure in inches, read as mm",
+    slip: "inches-as-mm",
     meant: (got) => toMillimetres(got, "in"),
     when: (key, { units }) => isLength(key) && units === "mm",
   },
-  { slip: "its point slipped by one place", meant: (got) => got / 10 },
-  { slip: "its point slipped by one place", meant: (got) => got * 10 },
-  { slip: "measured from square, not from the sole", meant: (got) => 90 - got, when: (key) => !isLength(key) },
+  { slip: "decimal-point", meant: (got) => got / 10 },
+  { slip: "decimal-point", meant: (got) => got * 10 },
+  { slip: "from-square", meant: (got) => 90 - got, when: (key) => !isLength(key) },
   {
-    slip: "measured from the blank's toe end, not from the finished toe's line",
+    slip: "from-blank-end",
     meant: (got, { body }) => got - body.trim / 2,
     when: (key) => MEASURED_ROWS[key].isFromToe === true,
   },
 ];
 
-/** A doubt in words; `told` gives a value with its unit. */
+/** A doubt in words; `format` gives a value with its unit. */
 export function doubtText(
   { reading, min, max, unit, likelyMeant }: Doubt,
   format: (value: number, unit: string) => string,
-) {
-  const wanted = min === max ? format(min, unit) : `${format(min, unit)} to ${format(max, unit)}`;
-  const far = `${format(reading, unit)} is far from the ${wanted} expected`;
-  return likelyMeant
-    ? `${far}; was ${format(likelyMeant.value, unit)} meant (${likelyMeant.slip})?`
-    : `${far}: a slip?`;
+): string {
+  const [least, most] = [format(min, unit), format(max, unit)];
+  return DOUBT({
+    reading: format(reading, unit),
+    expected: min === max ? least : RANGE({ min: least, max: most }),
+    ...(likelyMeant && { meant: format(likelyMeant.value, unit), slip: likelyMeant.slip }),
+  });
 }

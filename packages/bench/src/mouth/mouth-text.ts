@@ -8,50 +8,44 @@ import {
   formatLengthInBoth,
   type Units,
 } from "@lamplane/parameters/units";
+import { LIFE_HEADS, MOUTH } from "../words/mouth.ts";
 import type { MouthReading } from "./mouth.ts";
 import { LIFE, type MouthLifeRow } from "./mouth-life.ts";
 import type { MouthPatch } from "./mouth-patch.ts";
 import type { Packing } from "./packing.ts";
 
-/** Where the rules and figures of a mouth's reading come from. */
-export const MOUTH_SOURCES: readonly string[] = [
-  "Wood to take off: plane geometry, (wanted − seen) / (cot β + cot ρ), by the curve beyond a curved ramp's wear.",
-  "Packing: plane geometry, by·sin β. Patch: plane geometry; the joint's length and what must hold are estimates.",
-  "Stopping short, setting the iron, reading and going on: common practice, no published source.",
-];
-
-/** Of what the mouth opens by, for what comes off the sole: in the unit that the maker reads both in. */
-const PER = { mm: "mm for each mm", in: "thousandths for each thousandth" } as const;
+export { MOUTH_SOURCES } from "../words/mouth.ts";
 
 /** What was read, what to do, and what it costs. */
 export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "design">): string[] {
   const { units } = design;
   const fine = (mm: number) => formatFineLength(mm, units);
   const { seen, wanted, takeOff, growth } = reading;
-  const head = `Mouth seen ${fine(seen)}, wanted ${fine(wanted)}; it opens ${formatDecimal(growth, 3)} ${PER[units]} off the sole.`;
-  if (reading.verdict === "as-wanted")
-    return [head, `LEAVE IT: ${seen - wanted > 0 ? "wider than wanted by less than one shaving opens" : "as wanted"}.`];
+  const head = MOUTH.seen({ seen: fine(seen), wanted: fine(wanted), growth: growthText(growth, units) });
+  if (reading.verdict === "as-wanted") return [head, seen - wanted > 0 ? MOUTH.leaveWide : MOUTH.leave];
   if (reading.verdict === "wide") return [head, ...wideText(reading, design)];
   const shut = reading.verdict === "shut";
   return [
     head,
-    `TAKE OFF ${shut ? "at least " : ""}${fine(takeOff)} of the sole${shavingsText(reading, units)}.`,
-    ...(shut ? ["No light is seen, so the mouth may be shut by more than that: true on, and read again."] : []),
-    "Stop short of it, set the edge to the new sole, read the mouth again, and go on from there.",
-    "True it with iron and wedge at working tension and the edge drawn back above the sole.",
+    MOUTH.takeOff({ amount: fine(takeOff), atLeast: shut, shavings: shavingsText(reading, units) }),
+    ...(shut ? [MOUTH.shut] : []),
+    MOUTH.stopShort,
+    MOUTH.tension,
   ];
 }
 
+/** What the mouth opens by for what comes off the sole, in the unit that the maker reads both in. */
+const growthText = (growth: number, units: Units): string => MOUTH.growth({ growth: formatDecimal(growth, 3), units });
+
 function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, units: Units): string {
   const size = formatFineLength(shaving, units);
-  if (shavings === 0) return `, which is less than one shaving of ${size}`;
-  const count = shavings === 1 ? "one whole shaving" : `${shavings} whole shavings`;
-  return `: ${count} of ${size}, each opening the mouth by ${formatFineLength(opensPerShaving, units)}`;
+  if (shavings === 0) return MOUTH.lessThanShaving({ size });
+  return MOUTH.shavings({ count: shavings, size, opens: formatFineLength(opensPerShaving, units) });
 }
 
 function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Design): string[] {
   return [
-    `TOO WIDE by ${formatFineLength(tooWide, design.units)}: every truing opens it further. Live with it, or close it in one of two ways.`,
+    MOUTH.tooWide({ by: formatFineLength(tooWide, design.units) }),
     ...(packing ? [packingText(packing, design)] : []),
     ...(patch ? patchText(patch, growth, design) : []),
   ];
@@ -59,27 +53,32 @@ function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Des
 
 function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packing, design: Design): string {
   const { units, shop } = design;
-  const what = `Packing: ${formatFineLength(thickness, units)} of card or veneer on the bed, even, under the whole iron`;
-  const room =
+  const slip = formatFineLength(thickness, units);
+  const effect =
     roomUnderPin < 0
-      ? `; but then the ${design.capIron.thickness > 0 ? "cap iron's hump" : "iron"} no longer passes under the cross pin`
+      ? design.capIron.thickness > 0
+        ? MOUTH.packingHump
+        : MOUTH.packingIron
       : wedgeBelowPin < 0
-        ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${formatFineLength(thickness, units)}`
-        : `; it costs no wood, and the wedge then stands ${formatLengthInBoth(wedgeOut, units, shop.smallestFraction)} further out`;
-  return `${what}${room}.`;
+        ? MOUTH.packingWedge({ thickness: slip })
+        : MOUTH.packingFits({ out: formatLengthInBoth(wedgeOut, units, shop.smallestFraction) });
+  return MOUTH.packing({ thickness: slip, effect });
 }
 
-function patchText(patch: MouthPatch, before: number, { units, shop }: Design) {
+function patchText(patch: MouthPatch, before: number, { units, shop }: Design): string[] {
   const { thickness, length, width, endAngle, growth, fits } = patch;
   const atLeast = (mm: number) => formatLengthInBoth(mm, units, shop.smallestFraction, "up");
+  const ruled = (mm: number) => formatLengthInBoth(mm, units, shop.smallestFraction);
+  const angle = `${formatDecimal(endAngle, 1)}°`;
   return [
-    `Patch: a slip let into the sole before the mouth, at least ${atLeast(thickness)} thick and ` +
-      `${atLeast(length)} long, ${formatLengthInBoth(width, units, shop.smallestFraction)} wide, grain along the plane, its end at the mouth at ` +
-      `${formatDecimal(endAngle, 1)}° from the sole so that it fades into the ramp.`,
-    `It costs that much of the front block's sole; while it lasts the mouth opens ${formatDecimal(growth, 3)} ${PER[units]} off ` +
-      `instead of ${formatDecimal(before, 3)}, and it is gone after ${formatLengthInBoth(thickness, units, shop.smallestFraction)}.`,
-    ...(fits ? [] : ["The front block is too short for it: face its whole sole instead."]),
-    "Cut it with the iron out; keep hands clear of chisel and router, and follow the machine's manual and trained practice.",
+    MOUTH.patch({ thick: atLeast(thickness), long: atLeast(length), wide: ruled(width), angle }),
+    MOUTH.patchLife({
+      growth: growthText(growth, units),
+      before: formatDecimal(before, 3),
+      thick: ruled(thickness),
+    }),
+    ...(fits ? [] : [MOUTH.patchTooLong]),
+    MOUTH.patchCaution,
   ];
 }
 
@@ -95,15 +94,15 @@ export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): str
       bare: true,
     });
   const columns: readonly Column[] = [
-    [`off, ${units}`, (row) => row.takenOff],
-    ["mouth", (row) => row.opening],
-    ["edge from toe", (row) => row.edgeFromToe],
-    ["bed below heel", (row) => row.bedBelowHeel],
-    ["bed to recess", (row) => row.bedToRecess],
-    ["edge to wedge", (row) => row.wedgeTipFromEdge],
-    ["wear left", (row) => row.wearLeft],
-    ["pin height", (row) => row.pinHeight],
-    ["height", (row) => row.height],
+    [LIFE_HEADS.takenOff({ units }), (row) => row.takenOff],
+    [LIFE_HEADS.opening, (row) => row.opening],
+    [LIFE_HEADS.edgeFromToe, (row) => row.edgeFromToe],
+    [LIFE_HEADS.bedBelowHeel, (row) => row.bedBelowHeel],
+    [LIFE_HEADS.bedToRecess, (row) => row.bedToRecess],
+    [LIFE_HEADS.wedgeTipFromEdge, (row) => row.wedgeTipFromEdge],
+    [LIFE_HEADS.wearLeft, (row) => row.wearLeft],
+    [LIFE_HEADS.pinHeight, (row) => row.pinHeight],
+    [LIFE_HEADS.height, (row) => row.height],
   ];
   const filled = columns.filter(([, of]) => rows.some((row) => of(row) !== undefined));
   return [filled.map(([head]) => head), ...rows.map((row) => filled.map(([, of]) => fine(of(row)!)))];
@@ -112,6 +111,6 @@ export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): str
 /** Head of a column, and its figure; undefined where the design has no such thing. */
 type Column = readonly [head: string, of: (row: MouthLifeRow) => number | undefined];
 
-/** What the table tells, and where it ends. */
+/** What the table shows, and where it ends. */
 export const mouthLifeHead = (units: Units): string =>
-  `What each later truing costs, the edge set to the new sole, to ${formatFineLength(LIFE.depth, units)} off or a mouth ${LIFE.times} times the one wanted:`;
+  MOUTH.life({ depth: formatFineLength(LIFE.depth, units), times: LIFE.times });

@@ -5,6 +5,7 @@ import { UNIT_OF } from "@lamplane/parameters/table";
 import type { ErrorKey, Errors } from "../error-keys.ts";
 import { MEASURED_KEYS, MEASURED_ROWS } from "../measured-values.ts";
 import { STEPS, type Step } from "../steps.ts";
+import { ERROR_LABELS } from "../words/steps.ts";
 import type { TolerancePlan } from "./plan.ts";
 
 export type { ErrorKey, Errors } from "../error-keys.ts";
@@ -30,7 +31,6 @@ export const NO_ERRORS: Readonly<Errors> = {
 };
 
 interface ErrorRow {
-  readonly label: string;
   readonly step: Step;
   readonly tolerance: keyof Design["hand"];
   /** Whether this plane can have the error; always, where absent. */
@@ -44,77 +44,64 @@ const isCurved = ({ curve }: TolerancePlan) => curve !== undefined;
 /** In the order of the work. */
 export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
   ironThickness: {
-    label: "iron's thickness",
     step: "iron",
     tolerance: "caliper",
   },
   ironTopThickness: {
-    label: "iron's thickness near its top",
     step: "iron",
     tolerance: "caliper",
     when: ({ gauge }) => gauge !== undefined,
   },
   capIronThickness: {
-    label: "cap iron's thickness",
     step: "iron",
     tolerance: "caliper",
     when: ({ capIron }) => capIron > 0,
   },
   bedAngle: {
-    label: "bed angle",
     step: "bed",
     tolerance: "sawAngle",
   },
   rampAngle: {
-    label: "ramp angle",
     step: "cuts",
     tolerance: "sawAngle",
   },
-  rampForm: { label: "ramp's curve", step: "cuts", tolerance: "rampForm", when: isCurved },
+  rampForm: { step: "cuts", tolerance: "rampForm", when: isCurved },
   pinHoleAlong: {
-    label: "pin hole along the sole",
     step: "pin-hole",
     tolerance: "pinHole",
   },
   pinHoleUp: {
-    label: "pin hole over the sole",
     step: "pin-hole",
     tolerance: "pinHole",
   },
-  pinDepth: { label: "pin's depth", step: "wedge", tolerance: "pinDepth" },
+  pinDepth: { step: "wedge", tolerance: "pinDepth" },
   wedgeTaper: {
-    label: "wedge's taper",
     step: "wedge",
     tolerance: "wedgeTaper",
   },
   wedgeThickness: {
-    label: "wedge's thickness",
     step: "wedge",
     tolerance: "wedgeThickness",
   },
   bedPlace: {
-    label: "bed block's place",
     step: "glue-up",
     tolerance: "placement",
   },
   frontPlace: {
-    label: "front block's place",
     step: "glue-up",
     tolerance: "placement",
     when: byMarks,
   },
   edgeHeight: {
-    label: "edge's height at contact",
     step: "glue-up",
     tolerance: "edgeHeight",
     when: byContact,
   },
   creep: {
-    label: "creep under the clamps",
     step: "glue-up",
     tolerance: "creep",
   },
-  soleTaken: { label: "wood planed off the sole", step: "sole", tolerance: "planing" },
+  soleTaken: { step: "sole", tolerance: "planing" },
 };
 
 /** Values that are measured, by the errors that each makes known. */
@@ -144,26 +131,24 @@ export function errorSources(
   plan: TolerancePlan,
   measured: Design["measured"] = plan.design.measured,
 ): SourceOfError[] {
-  return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(
-    ([key, { label, step, tolerance: held, when }]) => {
-      const by = KNOWN_BY.get(key);
-      const isKnown = by !== undefined && measured[by] !== undefined;
-      const tolerance = remainingTolerance(plan.design.hand, held, (isKnown && MEASURED_ROWS[by].reading) || held);
-      if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
-      const parameter = `hand.${held}`;
-      const row = rowAt(parameter);
-      return [
-        {
-          key,
-          label,
-          step: STEPS[step].outcome ?? STEPS[step].title,
-          parameter,
-          tolerance,
-          unit: row.kind === "number" ? UNIT_OF[row.quantity] : "",
-        },
-      ];
-    },
-  );
+  return (Object.entries(ERROR_ROWS) as [ErrorKey, ErrorRow][]).flatMap(([key, { step, tolerance: held, when }]) => {
+    const by = KNOWN_BY.get(key);
+    const isKnown = by !== undefined && measured[by] !== undefined;
+    const tolerance = remainingTolerance(plan.design.hand, held, (isKnown && MEASURED_ROWS[by].reading) || held);
+    if (typeof tolerance !== "number" || tolerance === 0 || (when && !when(plan))) return [];
+    const parameter = `hand.${held}`;
+    const row = rowAt(parameter);
+    return [
+      {
+        key,
+        label: ERROR_LABELS[key],
+        step: STEPS[step].outcome ?? STEPS[step].title,
+        parameter,
+        tolerance,
+        unit: row.kind === "number" ? UNIT_OF[row.quantity] : "",
+      },
+    ];
+  });
 }
 
 /** How far an error may still be off: as it is held, or as it has been read. */

@@ -1,6 +1,7 @@
 // The verdict on a bed. It passes only where the readings rule a hump out, and fails only where they show one.
 import { BENCH_TOLERANCE, EPSILON } from "@lamplane/geometry";
 import { TABLE } from "@lamplane/parameters/table";
+import { MISSING_CURVATURE } from "../words/survey.ts";
 import { type BedCurvature, bedCurvature, type Sagitta } from "./curvature.ts";
 import type { Direction } from "./direction.ts";
 import type { Fit } from "./fit.ts";
@@ -163,11 +164,8 @@ function nameOf([along, across]: Direction): SurveyLine["name"] {
 
 function missingCurvature(curvature: BedCurvature): string[] {
   const missing: string[] = [];
-  if (!curvature.sagitta([1, 0]))
-    missing.push("no reading tells the curve along the bed: read three stations or more on a line from tip to top");
-  if (!curvature.sagitta([0, 1]))
-    missing.push("no reading tells the curve across the bed: read three stations or more on a line from left to right");
-  if (!curvature.sagitta([1, 1]) || !curvature.sagitta([1, -1]))
-    missing.push("no reading tells the wind of the bed: read three stations or more on each diagonal");
+  if (!curvature.sagitta([1, 0])) missing.push(MISSING_CURVATURE.along);
+  if (!curvature.sagitta([0, 1])) missing.push(MISSING_CURVATURE.across);
+  if (!curvature.sagitta([1, 1]) || !curvature.sagitta([1, -1])) missing.push(MISSING_CURVATURE.wind);
   return missing;
 }

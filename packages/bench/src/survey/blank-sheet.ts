@@ -3,6 +3,7 @@
 import { sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { formatLength, toMillimetres, type Units } from "@lamplane/parameters/units";
+import { SHEET } from "../words/readings.ts";
 import type { BedPoint } from "./readings.ts";
 import { bedExtent } from "./surveyed-bed.ts";
 
@@ -26,16 +27,17 @@ export interface StraightedgePlacement {
 export function blankSheet(plane: Elevation): string {
   const { units, name } = plane.design;
   const shown = (mm: number) => (units === "mm" ? String(mm) : formatLength(mm, "in", "1/16"));
+  const ruled = (mm: number) => formatLength(mm, units, plane.design.shop.smallestFraction);
   const bed = bedExtent(plane);
   return [
-    `# Bed survey of ${name}: the bed sawn and trued, before the recess is routed.`,
-    `# The bed is ${formatLength(bed.length, units, plane.design.shop.smallestFraction)} long, up from its tip, and ${formatLength(bed.width, units, plane.design.shop.smallestFraction)} wide; stations from its left edge,`,
-    "# left and right as you stand behind the heel and look to the toe.",
-    "# Lay the straightedge as told; on a hollow it rests at both ends; where it rocks, let it down on one end.",
-    "# Hold it still and try the leaves at each station: `fits`",
-    "# is the thickest leaf that goes in (0 when none does), `refuses` the thinnest that does not. Leave out a placement that",
-    "# you do not read.",
-    `# Thinnest leaf ${THINNEST[units]} or less: thicker ones leave room for a hump that makes the iron rock.`,
+    ...[
+      SHEET.head({ name }),
+      SHEET.bed({ length: ruled(bed.length), width: ruled(bed.width) }),
+      SHEET.lay,
+      SHEET.try,
+      SHEET.refuses,
+      SHEET.leaf({ thinnest: THINNEST[units] }),
+    ].map((line) => `# ${line}`),
     `units: ${units}`,
     "straightedge:",
     ...straightedgePlacements(plane).flatMap((placement) => placementLines(placement, units, shown)),
@@ -56,12 +58,12 @@ export function straightedgePlacements(plane: Elevation): StraightedgePlacement[
   const place = (along: number, across: number): BedPoint => ({ along, across });
   const over = (words: string, along: number) => ({ words, from: place(along, left), to: place(along, right) });
   return [
-    { words: "up the middle of the bed, from the tip", from: place(low, half), to: place(top, half) },
-    over("across the bed near its tip, from the left", low),
-    over("across the bed near its top, from the left", top),
-    { words: "diagonal, from the tip's left corner to the top's right", from: place(low, left), to: place(top, right) },
-    { words: "diagonal, from the tip's right corner to the top's left", from: place(low, right), to: place(top, left) },
-  ].map((placement, i) => ({ ...placement, words: `${i + 1}: ${placement.words}` }));
+    { words: SHEET.middle, from: place(low, half), to: place(top, half) },
+    over(SHEET.nearTip, low),
+    over(SHEET.nearTop, top),
+    { words: SHEET.leftDiagonal, from: place(low, left), to: place(top, right) },
+    { words: SHEET.rightDiagonal, from: place(low, right), to: place(top, left) },
+  ].map((placement, i) => ({ ...placement, words: SHEET.numbered({ number: i + 1, where: placement.words }) }));
 }
 
 function placementLines(
@@ -73,7 +75,7 @@ function placementLines(
   const even = Array.from({ length: STATIONS }, (_, i) => roundDownTo((reach * i) / (STATIONS - 1), STEP[units]));
   const stations = [...new Set(even)]; // a narrow bed has fewer
   const last = stations.length - 1;
-  const where = (i: number) => (i === 0 ? "where it begins" : i === last ? "where it ends" : `station ${i + 1}`);
+  const where = (i: number) => (i === 0 ? SHEET.start : i === last ? SHEET.end : SHEET.station({ number: i + 1 }));
   return [
     `  # ${words}`,
     `  - from: [${format(from.along)}, ${format(from.across)}]`,

@@ -96,10 +96,9 @@ export class DocumentReader {
   }
 
   #addSyntaxFaults({ text, problems }: YamlDocument): void {
-    for (const { at, start, message } of problems.filter(({ isError }) => isError).slice(0, MOST_SYNTAX_FAULTS)) {
-      const [problem = ""] = message.split(/ at line \d|\n/);
+    for (const { at, start, code } of problems.filter(({ isError }) => isError).slice(0, MOST_SYNTAX_FAULTS)) {
       const [read = ""] = text.slice(start).split("\n");
-      this.#faults.add(at, "", { code: "yaml", problem, read });
+      this.#faults.add(at, "", { code: "yaml", problem: code, read });
     }
   }
 }

@@ -1,6 +1,8 @@
-// What can be wrong with a readings file, as data, and the sentences of it.
+// What can be wrong with a readings file, as data, and which sentence says it.
 import { formatLimit, type Units } from "@lamplane/parameters/units";
-import { type Fault, type SourceDetail, sourceFaultText } from "@lamplane/parameters/yaml";
+import { type SyntaxCode, sourceFaultText, syntaxText } from "@lamplane/parameters/words";
+import type { Fault, SourceDetail } from "@lamplane/parameters/yaml";
+import { READING_FAULT } from "../words/readings.ts";
 
 /** Limits of a length, mm. */
 export interface LengthLimits {
@@ -12,7 +14,7 @@ export interface LengthLimits {
 
 /** What may stand at a place. */
 export type Allowed =
-  | { readonly code: "yaml"; readonly problem: string }
+  | { readonly code: "yaml"; readonly problem: SyntaxCode }
   | { readonly code: "keys"; readonly keys: readonly string[] }
   | { readonly code: "key-once" }
   /** `count` is how many there are, of a list. */
@@ -48,48 +50,48 @@ export function readingFaultText(fault: ReadingFault): string {
     case "more-faults":
       return sourceFaultText(fault);
     default:
-      return `read ${fault.read === undefined ? "nothing" : quoteText(fault.read)}; allowed: ${allowedText(fault)}`;
+      return READING_FAULT.fault({
+        read: fault.read === undefined ? undefined : shortQuote(fault.read),
+        allowed: allowedText(fault),
+      });
   }
 }
 
 function allowedText(allowed: Allowed): string {
   switch (allowed.code) {
     case "yaml":
-      return `YAML without this fault: ${allowed.problem}`;
+      return READING_FAULT.yaml({ problem: syntaxText(allowed.problem) });
     case "keys":
-      return `the keys ${allowed.keys.join(", ")}`;
+      return READING_FAULT.keys(allowed);
     case "key-once":
-      return "each key once";
-    case "list": {
-      const { fewest, most, words, count } = allowed;
-      const here = count === undefined ? "" : `; here are ${count}`;
-      return `${fewest === most ? fewest : `${fewest} to ${most}`} ${words}, as a list${here}`;
-    }
+      return READING_FAULT.keyOnce;
+    case "list":
+      return READING_FAULT.list({ ...allowed, items: allowed.words, count: allowed.count });
     case "length": {
-      const { words, min, max, units, reason } = allowed;
-      const limits = `${words}, from ${formatLimit(min, units)} to ${formatLimit(max, units)}`;
-      return reason === undefined ? limits : `${limits} (${reason})`;
+      const { words: what, units, reason } = allowed;
+      const limits = { what, min: formatLimit(allowed.min, units), max: formatLimit(allowed.max, units) };
+      return reason === undefined ? READING_FAULT.length(limits) : READING_FAULT.lengthBecause({ ...limits, reason });
     }
     case "word":
       return allowed.choices.join(" or ");
     case "some-readings":
-      return "gaps under a straightedge, or heights, or both";
+      return READING_FAULT.someReadings;
     case "fewer-readings":
-      return `${allowed.most} readings or fewer; here are ${allowed.count}`;
+      return READING_FAULT.fewerReadings(allowed);
     case "another-end":
-      return "another place than `from`";
+      return READING_FAULT.anotherEnd;
     case "thicker-leaf":
-      return "a thicker leaf than the one that fits";
+      return READING_FAULT.thickerLeaf;
     case "error-over-0":
-      return "more than 0: no gauge reads without error";
+      return READING_FAULT.errorOverZero;
     case "one-reading":
-      return `one reading at a station; ${allowed.otherLine}:${allowed.otherColumn} is at the same`;
+      return READING_FAULT.oneReading({ line: allowed.otherLine, column: allowed.otherColumn });
   }
 }
 
 const LONGEST_QUOTE = 40; // characters of the maker's text shown back in a message
 
-function quoteText(text: string): string {
+function shortQuote(text: string): string {
   const line = text.replace(/\s+/g, " ");
-  return `"${line.length > LONGEST_QUOTE ? `${line.slice(0, LONGEST_QUOTE)}…` : line}"`;
+  return line.length > LONGEST_QUOTE ? `${line.slice(0, LONGEST_QUOTE)}…` : line;
 }

@@ -1,6 +1,7 @@
 // A readings file becomes readings in mm, or every fault in it at once. A file is never half accepted.
 import { EPSILON } from "@lamplane/geometry";
 import type { Units } from "@lamplane/parameters/units";
+import { READING_NAMES } from "../words/readings.ts";
 import { DocumentReader, type NodeLocation } from "./document-reader.ts";
 import type { ReadingFault } from "./reading-fault.ts";
 import type { Bed, BedPoint, BoundedReading, Straightedge, SurveyReadings } from "./readings.ts";
@@ -58,8 +59,7 @@ class SurveyFile {
   readings(straightedge: NodeLocation, heights: NodeLocation): SurveyReadings | undefined {
     const reader = this.#reader;
     if (!straightedge.node && !heights.node) return reader.addFault(reader.root, { code: "some-readings" });
-    const edges =
-      straightedge.node && reader.readList(straightedge, 1, MOST_READINGS, "placements of the straightedge");
+    const edges = straightedge.node && reader.readList(straightedge, 1, MOST_READINGS, READING_NAMES.placements);
     const readings = {
       units: this.#units,
       straightedges: (edges ?? []).flatMap((edge) => this.#straightedge(edge) ?? []),
@@ -76,7 +76,7 @@ class SurveyFile {
     if (!keys) return;
     const from = this.#place(keys.from);
     const to = this.#place(keys.to);
-    const entries = this.#reader.readList(keys.gaps, FEWEST_GAPS, MOST_READINGS, "stations, at both ends and between");
+    const entries = this.#reader.readList(keys.gaps, FEWEST_GAPS, MOST_READINGS, READING_NAMES.stations);
     // A bad end hides no fault in the gaps: they are read all the same, against the longest line on the bed.
     const span = from && to ? [to.along - from.along, to.across - from.across] : [this.#bed.length, this.#bed.width];
     const reach = Math.hypot(...span);
@@ -92,9 +92,9 @@ class SurveyFile {
   #gap(spot: NodeLocation, reach: number, placeAt: (distance: number) => BedPoint): BoundedReading | undefined {
     const keys = this.#reader.readMap(spot, ["at", "fits", "refuses"]);
     if (!keys) return;
-    const at = this.#length(keys.at, 0, reach, "distance from `from`, up to `to`");
-    const low = keys.fits.node ? this.#length(keys.fits, 0, LARGEST_GAP, "largest leaf that goes in, 0 for none") : 0;
-    const high = this.#length(keys.refuses, 0, LARGEST_GAP, "smallest leaf that does not go in");
+    const at = this.#length(keys.at, 0, reach, READING_NAMES.at);
+    const low = keys.fits.node ? this.#length(keys.fits, 0, LARGEST_GAP, READING_NAMES.fits) : 0;
+    const high = this.#length(keys.refuses, 0, LARGEST_GAP, READING_NAMES.refuses);
     if (at === undefined || low === undefined || high === undefined) return;
     if (low >= high) return this.#reader.addFault(keys.refuses, { code: "thicker-leaf" });
     return { place: placeAt(at), low, high, ...spot.at };
@@ -103,30 +103,29 @@ class SurveyFile {
   #heights(spot: NodeLocation): BoundedReading[] {
     const keys = this.#reader.readMap(spot, ["error", "points"]);
     if (!keys) return [];
-    const error = this.#length(keys.error, 0, LARGEST_ERROR, "reading error, plus or minus");
+    const error = this.#length(keys.error, 0, LARGEST_ERROR, READING_NAMES.error);
     if (error === 0) this.#reader.addFault(keys.error, { code: "error-over-0" });
-    const points =
-      this.#reader.readList(keys.points, FEWEST_HEIGHTS, MOST_READINGS, "points [along, across, height]") ?? [];
+    const points = this.#reader.readList(keys.points, FEWEST_HEIGHTS, MOST_READINGS, READING_NAMES.points) ?? [];
     return this.#oncePerStation(points, (point) => this.#height(point, error ?? 0));
   }
 
   #height(spot: NodeLocation, error: number): BoundedReading | undefined {
-    const parts = this.#reader.readList(spot, 3, 3, "numbers: along, across, height");
+    const parts = this.#reader.readList(spot, 3, 3, READING_NAMES.point);
     if (!parts) return;
     const place = this.#onBed(parts[0]!, parts[1]!);
-    const height = this.#length(parts[2]!, -LARGEST_HEIGHT, LARGEST_HEIGHT, "height");
+    const height = this.#length(parts[2]!, -LARGEST_HEIGHT, LARGEST_HEIGHT, READING_NAMES.height);
     if (!place || height === undefined) return;
     return { place, low: height - error, high: height + error, ...spot.at };
   }
 
   #place(spot: NodeLocation): BedPoint | undefined {
-    const parts = this.#reader.readList(spot, 2, 2, "numbers: along, across");
+    const parts = this.#reader.readList(spot, 2, 2, READING_NAMES.place);
     return parts && this.#onBed(parts[0]!, parts[1]!);
   }
 
   #onBed(alongSpot: NodeLocation, acrossSpot: NodeLocation): BedPoint | undefined {
-    const along = this.#length(alongSpot, 0, this.#bed.length, "on the bed, up from its tip");
-    const across = this.#length(acrossSpot, 0, this.#bed.width, "on the bed, from its left edge");
+    const along = this.#length(alongSpot, 0, this.#bed.length, READING_NAMES.along);
+    const across = this.#length(acrossSpot, 0, this.#bed.width, READING_NAMES.across);
     return along === undefined || across === undefined ? undefined : { along, across };
   }
 

@@ -7,17 +7,9 @@ import {
   fromMillimetres,
   type Units,
 } from "@lamplane/parameters/units";
+import { TOLERANCE, TOLERANCE_NOTES } from "../words/tolerance.ts";
 import { type Budget, type BudgetLine, compareShares } from "./budget.ts";
 import type { NoTolerance, ResultTolerance, ToleranceReport } from "./tolerances.ts";
-
-/** What the figures stand on, and what they leave out. */
-export const TOLERANCE_NOTES: readonly string[] = [
-  "A tolerance ± is two standard deviations of a normal error, about 95 %; errors do not know of each other.",
-  "Put together by root-sum-square: JCGM 100:2008 (GUM), 5.1.2 and 6.2. Runs: JCGM 101:2008, exact geometry, not linear.",
-  "Tolerances are the rows `hand.…` of the design: common practice, no published source. Set them to your own.",
-  "Not counted: a bed that is not flat, an edge out of square, play of the pin in its holes, the seasons' movement.",
-  "A part that is measured before the next is cut (order of the work) takes its error out of all that follows.",
-];
 
 /** Words first, then figures. */
 export function toleranceText(report: ToleranceReport, design: Design): string[] {
@@ -39,56 +31,58 @@ export function mouthWords(report: ToleranceReport, design: Design): string[] {
   const { mouth, placing } = report;
   const result = report.results.find(({ key }) => key === "mouthOpening") as ResultTolerance;
   const planned = fineLengthText(result.planned, units);
-  if (!result.deciding) return [`The mouth will be ${planned}: every tolerance that moves it is 0.`];
+  if (!result.deciding) return [TOLERANCE.exact({ planned })];
   const { label, step, share, tolerance, unit } = result.deciding;
-  const otherwise = placing === "contact" ? "set to its mark" : "slid back until it touches the iron";
+  const { allowance, placedOtherwise } = mouth;
+  const to = placing === "contact" ? "marks" : "contact";
   return [
-    `The mouth will be ${planned} within ${plusMinusText(result.within, units)} (95 %) if you take off the planned allowance of ${fineLengthText(mouth.allowance, units)}.`,
-    `The step that decides is ${step}: ${label}, held to ${heldText(tolerance, unit, units)} (${percentText(share)}).`,
+    TOLERANCE.mouth({
+      planned,
+      within: plusMinusText(result.within, units),
+      allowance: fineLengthText(allowance, units),
+    }),
+    TOLERANCE.deciding({ step, label, held: heldText(tolerance, unit, units), share: percentText(share) }),
     neededWords(report, result.deciding, units),
-    ...(mouth.placedOtherwise === undefined
+    ...(placedOtherwise === undefined
       ? []
-      : [
-          `With the front block ${otherwise} instead, it would be within ${plusMinusText(mouth.placedOtherwise, units)}.`,
-        ]),
+      : [TOLERANCE.otherPlacing({ to, within: plusMinusText(placedOtherwise, units) })]),
     ...repeatWords(report, units, result.within),
   ];
 }
 
-function neededWords(
-  { mouth, ...report }: ToleranceReport,
-  { label, tolerance, unit }: BudgetLine,
-  units: Units,
-): string {
-  const { needed, target } = mouth;
-  const aim = `To bring the mouth within ${plusMinusText(target, units)}`;
+function neededWords({ mouth, ...report }: ToleranceReport, line: BudgetLine, units: Units): string {
+  const { label, tolerance, unit } = line;
+  const { needed } = mouth;
+  const target = plusMinusText(mouth.target, units);
   const result = report.results.find(({ key }) => key === "mouthOpening") as ResultTolerance;
-  if (needed?.tolerance === undefined)
-    return `${aim}, ${label} alone is not enough: the rest leaves ${plusMinusText(needed?.others ?? 0, units)}. Hold every step to ${formatDecimal((needed?.allTimes ?? 1) * 100, 0)} % of its tolerance, or set, read and repeat.`;
-  if (result.within <= target)
-    return `It lies within ${plusMinusText(target, units)} already; ${label} may be held to ${heldText(needed.tolerance, unit, units)} instead of ${heldText(tolerance, unit, units)}.`;
-  return `${aim}, ${label} must be held to ${heldText(needed.tolerance, unit, units)}.`;
+  if (needed?.tolerance === undefined) {
+    const others = plusMinusText(needed?.others ?? 0, units);
+    return TOLERANCE.notEnough({ target, label, others, percent: formatDecimal((needed?.allTimes ?? 1) * 100, 0) });
+  }
+  const asNeeded = heldText(needed.tolerance, unit, units);
+  return result.within <= mouth.target
+    ? TOLERANCE.alreadyWithin({ target, label, needed: asNeeded, held: heldText(tolerance, unit, units) })
+    : TOLERANCE.needed({ target, label, needed: asNeeded });
 }
 
 function repeatWords({ mouth }: ToleranceReport, units: Units, mouthWithin: number): string[] {
   const { allowance, afterRepeat, stopShort, mouthGrowth } = mouth;
   const isShort = stopShort < mouthWithin / mouthGrowth;
   const stop = isShort
-    ? `The whole allowance of ${fineLengthText(allowance, units)} is too little to stop short of: leave more wood under the sole.`
-    : `Stop ${fineLengthText(stopShort, units)} short of the planned allowance, set the iron, read the mouth, take off (wanted - seen) / ${formatDecimal(mouthGrowth, 2)}, and repeat.`;
-  return [`Set, read and repeat leaves ${plusMinusText(afterRepeat.within, units)}. ${stop}`];
+    ? TOLERANCE.tooLittle({ allowance: fineLengthText(allowance, units) })
+    : TOLERANCE.stopShort({ short: fineLengthText(stopShort, units), growth: formatDecimal(mouthGrowth, 2) });
+  return [`${TOLERANCE.repeat({ within: plusMinusText(afterRepeat.within, units) })} ${stop}`];
 }
 
 function resultLines(result: ResultTolerance | NoTolerance, { trial }: ToleranceReport, units: Units): string[] {
   const { low, middle, high, deviation } = trial.results[result.key];
-  const runs = `  runs: 95 of 100 from ${fineLengthText(low, units)} to ${fineLengthText(high, units)}, half below ${fineLengthText(middle, units)}, standard deviation ${fineLengthText(deviation, units)}`;
-  const head = `${result.label}: ${fineLengthText(result.planned, units)}`;
-  if ("undefinedBecause" in result) return [`${head}; no derivative: ${result.undefinedBecause}`, runs];
-  return [
-    `${head} ${plusMinusText(result.within, units)}; at worst, all errors together, ${plusMinusText(result.worst, units)}`,
-    ...budgetLines(result, units),
-    runs,
-  ];
+  const text = (mm: number) => fineLengthText(mm, units);
+  const runs = `  ${TOLERANCE.runs({ low: text(low), high: text(high), middle: text(middle), deviation: text(deviation) })}`;
+  const head = `${result.label}: ${text(result.planned)}`;
+  if ("undefinedBecause" in result)
+    return [`${head}; ${TOLERANCE.noDerivative({ because: result.undefinedBecause })}`, runs];
+  const worst = TOLERANCE.worst({ worst: plusMinusText(result.worst, units) });
+  return [`${head} ${plusMinusText(result.within, units)}; ${worst}`, ...budgetLines(result, units), runs];
 }
 
 /** One line an error, largest share first: how well it is held, what that makes of the result, its share, its step. */
@@ -107,11 +101,15 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
 
 function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
   const { low, high } = trial.mouthAfterRepeat;
+  const shares = [
+    [trial.collide, TOLERANCE.collide],
+    [trial.closed, TOLERANCE.closed],
+    [trial.tooLate, TOLERANCE.tooLate],
+  ] as const;
   return [
-    `Of ${trial.runs} planes made by chance (seed ${trial.seed}), the blocks' tips collide at glue-up in ${percentText(trial.collide)};`,
-    `the mouth is still closed once the planned allowance is off in ${percentText(trial.closed)} (a mouth below 0 is wood still to come off);`,
-    `set, read and repeat comes too late, the mouth already wider than wanted, in ${percentText(trial.tooLate)};`,
-    `after it 95 of 100 mouths are ${fineLengthText(low, units)} to ${fineLengthText(high, units)}.`,
+    TOLERANCE.trial({ runs: trial.runs, seed: trial.seed }),
+    ...shares.map(([share, words]) => `  ${percentText(share)} ${words}`),
+    `  ${TOLERANCE.afterRepeat({ low: fineLengthText(low, units), high: fineLengthText(high, units) })}`,
   ];
 }
 
@@ -119,7 +117,7 @@ const fineLengthText = (mm: number, units: Units): string =>
   formatDecimalLength(mm, { units, decimals: { mm: 2, in: 4 }, fixed: true, halves: "binary" });
 const effectText = (mm: number, units: Units): string => {
   const least = units === "mm" ? 0.01 : 0.0001;
-  return fromMillimetres(mm, units) < least / 2 ? `under ${least} ${units}` : plusMinusText(mm, units);
+  return fromMillimetres(mm, units) < least / 2 ? TOLERANCE.under({ least, unit: units }) : plusMinusText(mm, units);
 };
 const plusMinusText = (mm: number, units: Units): string => `±${fineLengthText(mm, units)}`;
 const heldText = (tolerance: number, unit: string, units: Units): string =>

@@ -7,6 +7,8 @@ import { asBuiltPlane } from "../history/as-built.ts";
 import { type TolerancePlan, tolerancePlan } from "../plan/plan.ts";
 import { errorSources, NO_ERRORS, type SourceOfError } from "../plan/sources-of-error.ts";
 import { stepIndex, stepsDone } from "../steps.ts";
+import { ERROR_LABELS, MOUTH_READING_LABEL, RESULT_LABELS } from "../words/steps.ts";
+import { TOLERANCE } from "../words/tolerance.ts";
 import {
   type Budget,
   type BudgetLine,
@@ -21,14 +23,6 @@ import {
 import { gradients } from "./derivatives.ts";
 import { applyErrors, type ResultKey } from "./made-plane.ts";
 import { RUNS, runTrial, type Trial, type TrialResult } from "./monte-carlo.ts";
-
-export const RESULT_LABELS: Readonly<Record<ResultKey, string>> = {
-  mouthOpening: "mouth opening",
-  glueGap: "gap between the blocks' tips at glue-up",
-  pinToRamp: "cross pin to ramp",
-  wedgeAtPin: "wedge's thickness at the pin",
-  wedgeTipFromEdge: "wedge's tip from the edge",
-};
 
 /** One result: planned, and how far off it may come out. mm. */
 export interface ResultTolerance extends Budget {
@@ -105,7 +99,7 @@ function resultTolerances(plan: TolerancePlan, sources: readonly SourceOfError[]
   return (Object.keys(RESULT_LABELS) as ResultKey[]).map((key) => {
     const named = { key, label: RESULT_LABELS[key], planned: planned[key] };
     const gradient = all[key];
-    if (!gradient) return { ...named, undefinedBecause: "the pin's axis lies on the centre of the ramp's curve" };
+    if (!gradient) return { ...named, undefinedBecause: TOLERANCE.pinOnCentre };
     const moving = sources.flatMap((source) => {
       const derivative = gradient[source.key];
       return derivative === undefined || derivative === 0 ? [] : [{ ...source, derivative }];
@@ -123,7 +117,7 @@ function resultTolerances(plan: TolerancePlan, sources: readonly SourceOfError[]
 
 function placingNote({ hand }: Design, { placing }: TolerancePlan): string | undefined {
   if (hand.placing === placing) return undefined;
-  return "At contact the edge would stand below the blank's sole, where it cannot be read: the front block is set to its mark.";
+  return TOLERANCE.setToMark;
 }
 
 /** The mouth with the front block placed the other way, all else alike. */
@@ -139,8 +133,8 @@ function withOtherPlacing(plan: TolerancePlan, measured: Design["measured"]): { 
 function repeatBudget({ design, mouthGrowth }: TolerancePlan): Budget {
   const { planing, mouthReading } = design.hand;
   const at = { step: "mouth", unit: "mm" };
-  const planed = { ...at, key: "soleTaken", label: "wood planed off the sole", parameter: "hand.planing" };
-  const read = { ...at, key: "mouthReading", label: "reading of the mouth", parameter: "hand.mouthReading" };
+  const planed = { ...at, key: "soleTaken", label: ERROR_LABELS.soleTaken, parameter: "hand.planing" };
+  const read = { ...at, key: "mouthReading", label: MOUTH_READING_LABEL, parameter: "hand.mouthReading" };
   return errorBudget(
     [
       { ...planed, tolerance: planing, derivative: mouthGrowth },

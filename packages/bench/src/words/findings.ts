@@ -1,86 +1,140 @@
-// A finding or a passed check → its sentence, in the maker's unit. Nothing else makes sentences of them.
+// A finding or a passed check → its words, in the maker's unit: what is judged, its value, its limit, how it stands, what to do.
 
 import type { Design } from "@lamplane/parameters/table";
-import { formatLengthInBoth, formatValue } from "@lamplane/parameters/units";
-import type { Finding, FindingData } from "../finding.ts";
+import { formatDecimal, formatForComparison, formatQuantity, fromMillimetres } from "@lamplane/parameters/units";
+import type { Finding } from "../finding.ts";
 import { ADVICE } from "./advice.ts";
+import { DISPLAY_NAMES, NO_JIG, NOTES, PASSED, TIMES_LOAD } from "./notes.ts";
 import { SUBJECTS } from "./subjects.ts";
 
 type MakersUnits = Pick<Design, "units" | "shop">;
-/** What a sentence is made of; a passed check has no severity. */
-type Sentence = Omit<Finding, "severity" | "cure"> & Partial<Pick<Finding, "severity">>;
+/** What the words are made of; a passed check has no severity. */
+export type Judged = Omit<Finding, "severity" | "cure"> & Partial<Pick<Finding, "severity">>;
+
+/** A finding's words, each part alone; what it does not have is empty. */
+export interface FindingWords {
+  /** What is judged. */
+  readonly name: string;
+  /** With its unit. */
+  readonly value: string;
+  /** "min 0.1" or "max 0.1", in the value's unit. */
+  readonly limit: string;
+  /** How it stands: "ok", "too tight". */
+  readonly verdict: string;
+  /** What to do, as a sentence. */
+  readonly advice: string;
+}
 
 /** A finding with its sentence, as scripts, pages and packs read it. */
-export type FormattedFinding<T extends Sentence = Finding> = Omit<T, "subject" | "relation" | "advice" | "data"> & {
-  /** What is wrong, with both numbers, and what to do. */
+export type FormattedFinding<T extends Judged = Finding> = Omit<T, "subject" | "relation" | "advice" | "data"> & {
+  /** What is judged, its value and limit, how it stands and what to do. */
   readonly message: string;
 };
 
-/** What is judged, how it stands to its limit, and what to do about it. */
-export function findingSentence(design: MakersUnits, finding: Sentence): string {
-  const special = WHOLE[finding.subject];
+export function findingWords(design: MakersUnits, finding: Judged): FindingWords {
+  const special = SPECIAL[finding.subject];
   if (special) return special(design, finding);
-  const { severity, subject, value, relation, limit, unit } = finding;
-  const stated = `${SUBJECTS[subject as keyof typeof SUBJECTS]} is ${formatJudged(design, value, unit)}`;
-  const bound = `; ${relation} ${formatJudged(design, limit, unit)} is wanted`;
-  if (severity === "note")
-    return `${stated}${bound}, so there is no ${finding.data?.jig}. ${adviceText(design, finding)}`;
-  return `${stated}${bound}.${severity ? ` ${adviceText(design, finding)}` : ""}`;
+  const { severity, subject, data } = finding;
+  const [name, fault] = SUBJECTS[subject as keyof typeof SUBJECTS];
+  const figures = comparedFigures(design, finding);
+  if (severity === undefined) return { name, ...figures, verdict: PASSED, advice: "" };
+  const advice = adviceText(design, finding);
+  if (severity === "note") {
+    return { name, ...figures, verdict: NO_JIG({ jig: jigName(data?.jig) }), advice };
+  }
+  const verdict = severity === "stop" && !fault.includes(" ") ? `too ${fault}` : fault;
+  return { name, ...figures, verdict, advice };
 }
 
-const formatJudged = ({ units, shop }: MakersUnits, value: number, unit: string): string =>
-  formatValue(value, unit, units, shop.smallestFraction);
+/** The words as one sentence: "Cheek thickness 3 mm (min 4): too thin. Make the cheeks thicker: the pin bears in them." */
+export function findingSentence(design: MakersUnits, finding: Judged): string {
+  const { name, value, limit, verdict, advice } = findingWords(design, finding);
+  const figures = [name, value, limit && `(${limit})`].filter(Boolean).join(" ");
+  return `${figures}: ${verdict}.${advice && ` ${advice}`}`;
+}
 
-const adviceText = (design: MakersUnits, { advice, data }: Sentence): string =>
-  advice === "set-blocks-by-iron"
-    ? `Set the blocks by the iron instead: its edge ${formatLengthInBoth(data!.edgeHeight!, design.units, design.shop.smallestFraction)} over the blank's sole, the front block slid back until it touches.`
-    : ADVICE[advice as keyof typeof ADVICE];
+const BOUND = { "at least": "min", "at most": "max" } as const;
+const MOST_DECIMALS = 6;
 
-/** Sentences that are not of the one pattern. */
-const WHOLE: Readonly<Record<string, (design: MakersUnits, finding: Sentence) => string>> = {
-  "printed-size": (design, { severity, data = {} }) => {
-    const box = (sides: readonly number[] = []) => sides.map((side) => formatJudged(design, side, "mm")).join(" × ");
-    const otherwise = data.flat ? `Cut it from sheet by jigs/${data.jig}.dxf, or have` : "Have";
-    const advice = severity ? ` ${otherwise} it printed on a larger one.` : "";
-    return `The ${data.jig} is ${box(data.printed)} as it is printed; at most the printer's ${box(data.printer)} is wanted.${advice}`;
+/** Value and limit in one unit, with as many decimals as tell them apart where they differ. */
+function comparedFigures({ units }: MakersUnits, { value, limit, unit, relation }: Judged) {
+  const usual = (figure: number) =>
+    unit === "mm" ? formatForComparison(figure, units) : formatQuantity(figure, unit, unit === "" ? 2 : undefined);
+  const finer = (decimals: number) => (figure: number) =>
+    unit === "mm" && units === "in"
+      ? `${formatDecimal(fromMillimetres(figure, units), decimals)} in`
+      : formatQuantity(figure, unit, decimals);
+  const formats = [usual, ...Array.from({ length: MOST_DECIMALS - 2 }, (_, i) => finer(i + 3))];
+  const format = formats.find((each) => value === limit || each(value) !== each(limit)) ?? usual;
+  const bound = format(limit).replace(/[\s°×]*(mm|in|%)?$/, "");
+  return {
+    value: unit === "×" ? TIMES_LOAD({ times: format(value) }) : format(value),
+    limit: relation ? `${BOUND[relation]} ${bound}` : "",
+  };
+}
+
+function adviceText({ units }: MakersUnits, { advice, data }: Judged): string {
+  const words = ADVICE[advice as keyof typeof ADVICE];
+  if (typeof words === "string") return words;
+  if (words === ADVICE["set-blocks-by-iron"])
+    return ADVICE["set-blocks-by-iron"]({ height: formatForComparison(data!.edgeHeight!, units) });
+  return ADVICE["cut-from-sheet-or-print-elsewhere"]({ jig: data!.jig! });
+}
+
+const jigName = (jig = ""): string => jig.replaceAll("-", " ");
+
+/** Findings whose value is no single number, or whose name names something of theirs. */
+const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) => FindingWords>> = {
+  "printed-size": (design, finding) => {
+    const { severity, data = {} } = finding;
+    const box = (sides: readonly number[] = []) =>
+      sides.map((side) => formatForComparison(side, design.units).replace(/ (mm|in)$/, "")).join(" × ");
+    return {
+      name: NOTES["printed-size"].name({ jig: jigName(data.jig) }),
+      value: `${box(data.printed)} ${design.units}`,
+      limit: `max ${box(data.printer)}`,
+      verdict: severity ? NOTES["printed-size"].verdict : PASSED,
+      advice: severity ? adviceText(design, finding) : "",
+    };
   },
   "wood-in-tables": (_, { parameters, data = {} }) => {
-    const { nearest = [] } = data;
-    const offered = nearest.length > 0 ? `; the nearest are ${nearest.map(quoted).join(", ")}` : "";
-    return `The wood tables hold no ${quoted(data.wood!)} (${parameters[0]})${offered}. Strength and seasons of the ${listParts(data)} are not judged.`;
+    const { wood = "", nearest = [] } = data;
+    const { name, verdict, advice } = NOTES["wood-in-tables"];
+    return {
+      name: name({ wood }),
+      value: "",
+      limit: "",
+      verdict,
+      advice: advice({ nearest, parameter: parameters[0]!, parts: partNames(data.parts) }),
+    };
   },
   "wood-properties": (_, { data = {} }) => {
-    const missing = data.missing!.map((key) => PROPERTIES[key as keyof typeof PROPERTIES]).join(", no ");
-    return `The wood tables give ${quoted(data.wood!)} no ${missing}. What rests on it is not judged for the ${listParts(data)}; nothing stands in for it.`;
+    const { name, verdict, advice } = NOTES["wood-properties"];
+    const missing = data.missing!.map((key) => DISPLAY_NAMES[key as keyof typeof DISPLAY_NAMES]);
+    return {
+      name: name({ wood: data.wood! }),
+      value: "",
+      limit: "",
+      verdict: verdict({ missing }),
+      advice: advice({ parts: partNames(data.parts) }),
+    };
   },
-  "cup-of-year": (design, { value, limit, unit, data = {} }) =>
-    `The sole or the bed cups by up to ${formatJudged(design, value, unit)} in a year, with the rings' centre ${formatJudged(design, data.pithDistance!, "mm")} away; more than ${formatJudged(design, limit, unit)} is felt. True the sole in the season of its use, or choose wood nearer to quarter sawn.`,
-  "moisture-of-year": (design, { value, limit, unit, relation }) =>
-    `The wood comes to ${formatJudged(design, value, unit)} moisture; the equation of its movement is published ${relation === "at most" ? "up to" : "down to"} ${formatJudged(design, limit, unit)}. Take the figures of the seasons as a guide only.`,
+  "cup-of-year": (design, finding) => {
+    const { name, verdict, advice } = NOTES["cup-of-year"];
+    const distance = formatForComparison(finding.data!.pithDistance!, design.units);
+    return { name, ...comparedFigures(design, finding), verdict, advice: advice({ distance }) };
+  },
+  "moisture-of-year": (design, finding) => ({
+    ...NOTES["moisture-of-year"],
+    ...comparedFigures(design, finding),
+  }),
 };
 
-const PROPERTIES = {
-  specificGravity: "specific gravity",
-  bending: "modulus of rupture",
-  elasticity: "modulus of elasticity",
-  compressionAlong: "compression along the grain",
-  compressionAcross: "compression across the grain",
-  shearAlong: "shear along the grain",
-  hardness: "hardness",
-  movement: "shrinkage",
-} as const;
-
-const PARTS = { body: "body", pin: "cross pin", wedge: "wedge" } as const;
-
-const quoted = (name: string): string => `"${name}"`;
-
-function listParts({ parts = [] }: FindingData): string {
-  const names = parts.map((part) => PARTS[part as keyof typeof PARTS]);
-  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
-}
+const partNames = (parts: readonly string[] = []): readonly string[] =>
+  parts.map((part) => DISPLAY_NAMES[part as keyof typeof DISPLAY_NAMES]);
 
 /** The finding with its sentence in place of what the sentence is made of. Notes on woods keep their own order of keys. */
-export function formatFinding<T extends Sentence>(design: MakersUnits, finding: T): FormattedFinding<T> {
+export function formatFinding<T extends Judged>(design: MakersUnits, finding: T): FormattedFinding<T> {
   const { code, severity, parameters, value, limit, unit, place, source, advice } = finding;
   const message = findingSentence(design, finding);
   const cure = "cure" in finding ? { cure: finding.cure } : {};

@@ -1,116 +1,113 @@
-// What a judged value is, as the first words of its sentence: one for each subject of a check.
+// What a judged value is called, and what it is where it lies beyond its limit: one name and one word for each subject of a check.
 
 import type { ObstacleSubject } from "@lamplane/parameters/jigs";
 
-const IN_SHAVING = "over the load of a fine shaving (indicative)";
-const IN_CATCH = "over the load of a catch (indicative)";
-const BENDING = "The cross pin's strength in bending";
-const TENON_SHEAR = "The tenons' strength in shear";
-const TENON_BENDING = "The tenons' strength in bending at the shoulder";
-const TENON_CRUSHING = "The tenons' strength in the cheeks, across their grain,";
-const CHEEK_BEARING = "The cheeks' strength under the tenons";
-const CHEEK_SHEAR_OUT = "The cheeks' strength in shear from hole to edge";
+/** Name; and the word after "too" where it fails, alone where it is a warning. */
+export type SubjectWords = readonly [name: string, fault: string];
+
+const IN_SHAVING = "fine shaving (indicative)";
+const IN_CATCH = "catch (indicative)";
 
 const OF_BLOCKS = {
-  "shorter-top-arc": "What the top's shorter arc has in length over its fall",
-  "ramp-turn": "The turn of the curved ramp from its wear to its exit",
-  "room-between-tips": "The room between the blocks' tips on the blank's sole, feather chamfer counted,",
-  "mouth-opening": "The mouth's opening once the sole is trued",
-  "chamfer-left": "What is left of the feather chamfer after truing, along the bed,",
-  "trim-left": "What is left to trim off each block's end once the blocks are slid together",
-  "front-block-top": "The front block's length along its top",
-  "bed-block-top": "The bed block's length along its top, behind bed and recess,",
-  "throat-narrowing": "The throat's narrowing on its way up",
+  "shorter-top-arc": ["Shorter top arc over its drop", "short"],
+  "ramp-turn": ["Turn of curved ramp", "small"],
+  "room-between-tips": ["Gap between block tips", "small"],
+  "mouth-opening": ["Mouth opening", "small"],
+  "chamfer-left": ["Feather chamfer left after truing", "long"],
+  "trim-left": ["Waste to trim at each end", "small"],
+  "front-block-top": ["Front block length along top", "short"],
+  "bed-block-top": ["Bed block length along top", "short"],
+  "throat-narrowing": ["Throat narrows", "tight"],
 } as const;
 
 const OF_IRON = {
-  "hump-to-pin": "The room between the cap iron's hump and the cross pin as the iron is put in",
-  "cap-iron-to-pin": "The room between the cap iron and the cross pin as the iron is put in",
-  "iron-to-pin": "The room between the iron and the cross pin as the iron is put in",
-  "side-clearance": "The core's side clearance over the iron",
-  "clearance-angle": "The clearance angle under the bevel",
-  "iron-gauge-length": "The distance between the two places at which the iron's thickness is measured",
-  "taper-against-thickness": "What the iron's thickness near its top differs from what its taper makes it",
-  "iron-at-thin-end": "The iron's thickness at its thin end",
-  "iron-out-of-top": "What the iron stands out of the bed's top",
-  "bed-saw-angle": "The angle from square at which the bed is sawn",
-  "ramp-saw-angle": "The angle from square at which the ramp is sawn",
+  "hump-to-pin": ["Cap iron hump to cross pin", "tight"],
+  "cap-iron-to-pin": ["Cap iron to cross pin", "tight"],
+  "iron-to-pin": ["Iron to cross pin", "tight"],
+  "side-clearance": ["Iron side play", "tight"],
+  "clearance-angle": ["Clearance angle", "small"],
+  "iron-gauge-length": ["Distance between both iron readings", "short"],
+  "taper-against-thickness": ["Entered thickness near top against entered taper", "the two disagree"],
+  "iron-at-thin-end": ["Iron thickness at thin end", "thin"],
+  "iron-out-of-top": ["Iron above top of bed", "short"],
+  "bed-saw-angle": ["Saw angle for bed", "large"],
+  "ramp-saw-angle": ["Saw angle for ramp", "large"],
 } as const;
 
 const OF_PIN_AND_WEDGE = {
-  "wood-over-hole": "The wood over the pin's hole",
-  "wood-before-hole": "The wood before the pin's hole, in the line of the wedge's thrust,",
-  "wood-under-hole": "The wood under the pin's hole",
-  "pin-to-ramp": "The room between cross pin and ramp",
-  "turning-pin-to-ramp": "The room to the ramp that is left as the flatted pin turns",
-  "pin-shoulder": "The pin's shoulder round its tenon",
-  "pin-between-shoulders": "The pin's length between its shoulders",
-  "tenon-in-cheek": "The tenon's length in the cheek",
-  "wedge-below-pin": "The wedge's length below its contact with the pin",
-  "wedge-above-pin": "The wedge's length above its contact with the pin",
-  "wedge-tip-from-edge": "The wedge's tip from the cutting edge",
-  "wedge-tip-thickness": "The wedge's thickness at its tip",
-  "wedge-width": "The wedge's width",
+  "wood-over-hole": ["Wood above pin hole", "thin"],
+  "wood-before-hole": ["Wood ahead of pin hole, along the thrust", "thin"],
+  "wood-under-hole": ["Wood below pin hole", "thin"],
+  "pin-to-ramp": ["Cross pin to ramp", "tight"],
+  "turning-pin-to-ramp": ["Turning cross pin to ramp", "tight"],
+  "pin-shoulder": ["Cross pin shoulder", "small"],
+  "pin-between-shoulders": ["Cross pin between shoulders", "short"],
+  "tenon-in-cheek": ["Tenon in cheek", "short"],
+  "tenon-through-cheek": ["Tenon from inside of cheek", "long"],
+  "wedge-below-pin": ["Wedge below cross pin", "short"],
+  "wedge-above-pin": ["Wedge above cross pin", "short"],
+  "wedge-tip-from-edge": ["Wedge tip from edge", "close"],
+  "wedge-tip-thickness": ["Wedge tip thickness", "thin"],
+  "wedge-width": ["Wedge width", "narrow"],
 } as const;
 
 const OF_STOCK = {
-  cheek: "The finished cheek",
-  "recess-land": "The land on each side of the recess",
-  "recess-pad": "The bed between the bevel's heel and the recess",
-  "recess-width-over-head": "The recess's width over the screw's head",
-  "recess-depth-over-head": "The recess's depth over the screw's head",
-  "recess-width-over-cutter": "The recess's width over the cutter",
-  "bed-above-recess": "The bed above the recess's rounded end",
-  "peg-waste": "The waste at the blocks' ends over a peg and the wood round it",
-  "billet-length": "The billet's length",
-  "billet-width": "The billet's width",
-  "billet-height": "The billet's height",
-  "billet-length-on-its-side": "The billet's length, laid on its side,",
-  "billet-width-on-its-side": "The billet's width, laid on its side,",
-  "billet-height-on-its-side": "The billet's height, laid on its side,",
+  cheek: ["Cheek thickness", "thin"],
+  "recess-land": ["Land beside recess", "narrow"],
+  "recess-pad": ["Bed below recess", "short"],
+  "recess-width-over-head": ["Recess wider than screw head", "tight"],
+  "recess-depth-over-head": ["Recess deeper than screw head", "shallow"],
+  "recess-width-over-cutter": ["Recess wider than cutter", "narrow"],
+  "bed-above-recess": ["Bed above round end of recess", "short"],
+  "peg-waste": ["Waste left beside pegs", "small"],
+  "billet-length": ["Billet length", "short"],
+  "billet-width": ["Billet width", "narrow"],
+  "billet-height": ["Billet height", "low"],
+  "billet-length-on-its-side": ["Billet length, laid on its side", "short"],
+  "billet-width-on-its-side": ["Billet width, laid on its side", "narrow"],
+  "billet-height-on-its-side": ["Billet height, laid on its side", "low"],
 } as const;
 
 const OF_STRENGTH = {
-  "self-locking-margin": "The wedge's self-locking margin under the cross pin",
-  "self-locking-margin-at-lowest": "The wedge's self-locking margin under the cross pin, at the lowest friction,",
-  "friction-order": "The room between the frictions and their lowest and highest, at its least,",
-  "bending-in-shaving": `${BENDING} ${IN_SHAVING}`,
-  "bending-in-catch": `${BENDING} ${IN_CATCH}`,
-  "tenonShear-in-shaving": `${TENON_SHEAR} ${IN_SHAVING}`,
-  "tenonShear-in-catch": `${TENON_SHEAR} ${IN_CATCH}`,
-  "tenonBending-in-shaving": `${TENON_BENDING} ${IN_SHAVING}`,
-  "tenonBending-in-catch": `${TENON_BENDING} ${IN_CATCH}`,
-  "tenonCrushing-in-shaving": `${TENON_CRUSHING} ${IN_SHAVING}`,
-  "tenonCrushing-in-catch": `${TENON_CRUSHING} ${IN_CATCH}`,
-  "cheekBearing-in-shaving": `${CHEEK_BEARING} ${IN_SHAVING}`,
-  "cheekBearing-in-catch": `${CHEEK_BEARING} ${IN_CATCH}`,
-  "cheekShearOut-in-shaving": `${CHEEK_SHEAR_OUT} ${IN_SHAVING}`,
-  "cheekShearOut-in-catch": `${CHEEK_SHEAR_OUT} ${IN_CATCH}`,
-  "pin-sag": "The cross pin's sag in a fine shaving (indicative)",
+  "self-locking-margin": ["Self-locking margin", "small"],
+  "self-locking-margin-at-lowest": ["Self-locking margin, lowest friction", "small"],
+  "friction-order": ["Friction inside its lowest and highest", "out of order"],
+  "bending-in-shaving": [`Cross pin bending strength, ${IN_SHAVING}`, "weak"],
+  "bending-in-catch": [`Cross pin bending strength, ${IN_CATCH}`, "weak"],
+  "tenonShear-in-shaving": [`Tenon shear strength, ${IN_SHAVING}`, "weak"],
+  "tenonShear-in-catch": [`Tenon shear strength, ${IN_CATCH}`, "weak"],
+  "tenonBending-in-shaving": [`Tenon bending strength, ${IN_SHAVING}`, "weak"],
+  "tenonBending-in-catch": [`Tenon bending strength, ${IN_CATCH}`, "weak"],
+  "tenonCrushing-in-shaving": [`Tenon bearing strength, ${IN_SHAVING}`, "weak"],
+  "tenonCrushing-in-catch": [`Tenon bearing strength, ${IN_CATCH}`, "weak"],
+  "cheekBearing-in-shaving": [`Cheek bearing strength, ${IN_SHAVING}`, "weak"],
+  "cheekBearing-in-catch": [`Cheek bearing strength, ${IN_CATCH}`, "weak"],
+  "cheekShearOut-in-shaving": [`Cheek shear strength, hole to edge, ${IN_SHAVING}`, "weak"],
+  "cheekShearOut-in-catch": [`Cheek shear strength, hole to edge, ${IN_CATCH}`, "weak"],
+  "pin-sag": [`Cross pin sag, ${IN_SHAVING}`, "large"],
 } as const;
 
 const OF_SEASONS = {
-  "side-gap-of-year": "The core's room over the iron at the worst of the year",
-  "pin-end-gap-of-year": "The gap at each shoulder of the cross pin at the worst of the year",
-  "wedge-gap-of-year": "The core's room over the wedge at the worst of the year",
-  "tenon-gap-of-year": "The tenon's room in its hole at the worst of the year",
-  "tenon-proud-of-year": "What the tenons stand out of the cheeks at the worst of the year",
-  "strength-over-wedge-of-year":
-    "The strength of pin and cheeks over the load of a wedge left alone at its tightest of the year (indicative)",
-  "moisture-dampest-over-driest": "The wood's moisture on the dampest days over that on the driest",
+  "side-gap-of-year": ["Iron side play, worst of the year", "tight"],
+  "pin-end-gap-of-year": ["Gap at pin shoulders, worst of the year", "tight"],
+  "wedge-gap-of-year": ["Wedge side play, worst of the year", "tight"],
+  "tenon-gap-of-year": ["Tenon play in its hole, worst of the year", "tight"],
+  "tenon-proud-of-year": ["Tenon beyond cheek, worst of the year", "long"],
+  "strength-over-wedge-of-year": ["Strength against a swollen wedge (indicative)", "weak"],
+  "moisture-dampest-over-driest": ["Moisture, dampest days over driest", "the wrong way round"],
 } as const;
 
 const OF_JIGS = {
-  "bush-diameter": "The guide bush's diameter",
-  "template-plate": "The plate that cutter and recess leave",
-  "plate-to-fence": "The plate between opening and fence",
-  "plate-to-stop": "The plate between stop and opening",
-  "plate-to-slots": "The plate between the opening and the fences' slots",
-  "room-over-pin": "The room over the cross pin, under the spacer's flange,",
-  "spacer-leg": "The spacer's narrower leg beside the cross pin",
-  "spacer-flank": "The spacer's shorter flank",
-  "spacer-leg-below-pin": "The spacer's shorter leg below the cross pin's axis",
-} as const satisfies Record<ObstacleSubject, string>;
+  "bush-diameter": ["Guide bush diameter", "small"],
+  "template-plate": ["Plate that cutter and recess leave", "thin"],
+  "plate-to-fence": ["Plate between opening and fence", "narrow"],
+  "plate-to-stop": ["Plate between stop and opening", "narrow"],
+  "plate-to-slots": ["Plate between opening and fence slots", "narrow"],
+  "room-over-pin": ["Room above cross pin, under spacer flange", "low"],
+  "spacer-leg": ["Narrower spacer leg, beside cross pin", "narrow"],
+  "spacer-flank": ["Shorter spacer flank", "short"],
+  "spacer-leg-below-pin": ["Shorter spacer leg, below pin axis", "short"],
+} as const satisfies Record<ObstacleSubject, SubjectWords>;
 
 /** By a finding's subject. */
 export const SUBJECTS = {
@@ -121,5 +118,5 @@ export const SUBJECTS = {
   ...OF_STRENGTH,
   ...OF_SEASONS,
   ...OF_JIGS,
-} as const;
+} as const satisfies Record<string, SubjectWords>;
 export type SubjectCode = keyof typeof SUBJECTS;

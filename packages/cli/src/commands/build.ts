@@ -5,18 +5,17 @@ import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lampl
 import { preparePack, type WrittenPack, writePack } from "@lamplane/export";
 import { makePackContent, type PackSection, SECTIONS } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
+import { findingsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
-import { findingsText } from "./check.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
+import { BUILD } from "../words/reports.ts";
 
 /** The sections named in a list with commas. @throws InputRefused for any other word */
 export function parseSections(list: string): PackSection[] {
   const words = list.split(",").map((word) => word.trim());
   const unknown = words.find((word) => !SECTIONS.some((section) => section === word));
-  if (unknown !== undefined)
-    throw new InputRefused(
-      `--only ${list}: "${unknown}" is none of ${SECTIONS.join(", ")}; write some of them with commas`,
-    );
+  if (unknown !== undefined) throw new InputRefused(ARGUMENT_FAULT.sections({ list, word: unknown, known: SECTIONS }));
   return SECTIONS.filter((section) => words.includes(section));
 }
 
@@ -35,7 +34,7 @@ export async function buildCommand(
       io.out(
         `${JSON.stringify({ name: design.name, written: null, findings: cured.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
       );
-    else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
+    else io.err(`${findingsText(design, cured)}${BUILD.nothing}\n`);
     return EXIT.checkFailed;
   }
   await preparePack({ parent, name: design.name });
@@ -47,18 +46,12 @@ export async function buildCommand(
       `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
     );
   else {
-    if (findings.length > 0) io.err(`${findingsText(design, findings)}\n`);
-    io.out(`${replaced ? "Replaced" : "Wrote"} ${path} (${files.size} files).\n`);
+    if (findings.length > 0) io.err(findingsText(design, findings));
+    io.out(`${BUILD.written({ path, count: files.size, replaced })}\n`);
     io.out(keptText(kept) + carriedText(carried));
-    if (files.has("body.stl"))
-      io.out(
-        "Open body.stl first to see the plane, then parts/: each part's .stl lies as on the machine's table, its .dxf is the same in 2D.\n",
-      );
-    if (files.has("traveller.pdf"))
-      io.out(
-        "traveller.pdf goes to the bench: every step with this plane's numbers; layout.pdf is printed at 100 % and glued on the wood.\n",
-      );
-    if (files.has("jigs/fit-test.stl")) io.out("Print jigs/fit-test.stl before the other jigs.\n");
+    if (files.has("body.stl")) io.out(`${BUILD.body}\n`);
+    if (files.has("traveller.pdf")) io.out(`${BUILD.traveller}\n`);
+    if (files.has("jigs/fit-test.stl")) io.out(`${BUILD.fitTest}\n`);
     io.out(`${STRENGTH_CAUTION}\n`);
   }
   return EXIT.done;
@@ -67,17 +60,15 @@ export async function buildCommand(
 /** Files in the pack's folder that lamplane did not write, or that were changed since. */
 function keptText(kept: WrittenPack["kept"]): string {
   if (kept.length === 0) return "";
-  const names = kept.map(({ from, to }) => (from === to ? to : `${to} (was ${from})`));
-  return `Kept your own files: ${names.join(", ")}.\n`;
+  const names = kept.map(({ from, to }) => (from === to ? to : BUILD.keptAs({ from, to })));
+  return `${BUILD.kept({ names })}\n`;
 }
 
 /** Files that an earlier run made and this one left, and those among them that the design has moved on from. */
 function carriedText(carried: WrittenPack["carried"]): string {
   if (carried.length === 0) return "";
   const older = carried.filter(({ isOlder }) => isOlder).map(({ path }) => path);
-  const stale =
-    older.length === 0 ? "" : ` From an earlier state of the design, build them again: ${older.join(", ")}.`;
-  return `Left ${carried.length} files of earlier runs in place.${stale}\n`;
+  return `${BUILD.carried({ count: carried.length, older })}\n`;
 }
 
 /** Tells what is being made, by rewriting one line of a terminal; silent elsewhere. */

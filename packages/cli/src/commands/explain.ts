@@ -1,11 +1,13 @@
 // `lamplane explain`: what a parameter, figure, check or step is, from the tables that everything else reads.
 import { BENCH_FIGURES, jobNumber, STEPS } from "@lamplane/bench";
 import { type CheckDescription, checkDescriptions } from "@lamplane/bench/checks";
-import { nearNamesText } from "@lamplane/parameters/design";
+import { nearNames } from "@lamplane/parameters/design";
 import { FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
 import { type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { alignColumns } from "../text.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
+import { EXPLAIN } from "../words/reports.ts";
 
 /** Something that can be explained by its name. */
 interface Entry {
@@ -28,10 +30,8 @@ export function explainCommand(io: Io, name: string | undefined): Exit {
 function entriesNamed(all: readonly Entry[], name: string): Entry[] {
   const found = all.filter((entry) => entry.name === name || (isParameter(entry) && entry.name.startsWith(`${name}.`)));
   if (found.length > 0) return found;
-  const near = nearNamesText(name, [...new Set(all.map((entry) => entry.name))]);
-  throw new InputRefused(
-    `${name}: there is no such parameter, figure, check or step${near}; \`lamplane explain\` lists them`,
-  );
+  const near = nearNames(name, [...new Set(all.map((entry) => entry.name))]);
+  throw new InputRefused(ARGUMENT_FAULT.unknownName({ name, near }));
 }
 
 const isParameter = ({ kind }: Pick<Entry, "kind">): boolean => kind === "parameter";
@@ -56,27 +56,28 @@ const parameterEntries = (): Entry[] =>
     name: path,
     kind: "parameter",
     summary: row.help,
-    details: [...limitLines(row), `source: ${row.source}`],
+    details: [...limitLines(row), EXPLAIN.source(row)],
   }));
 
 function limitLines(row: Row): string[] {
-  if (row.kind === "choice") return [`one of ${row.choices.join(", ")}; ${row.default} unless told otherwise`];
-  if (row.kind === "text") return [`text; ${row.default} unless told otherwise`];
-  const range = `${row.min} to ${row.max} ${UNIT_OF[row.quantity]}`.trimEnd();
-  return [`${range}; ${defaultText(row)}`, ...(row.auto === undefined ? [] : [`auto: ${row.auto}`])];
-}
-
-function defaultText({ required, unset, default: standard }: Extract<Row, { kind: "number" }>): string {
-  if (required) return "must be given";
-  return unset ? "nothing until it is measured" : `${standard} unless told otherwise`;
+  if (row.kind === "choice") return [EXPLAIN.choice({ choices: row.choices, standard: row.default })];
+  if (row.kind === "text") return [EXPLAIN.text({ standard: row.default })];
+  const { min, max, auto } = row;
+  const unit = UNIT_OF[row.quantity];
+  const ofDegrees = unit === "°" && typeof row.default === "number" ? unit : "";
+  const standard = row.required ? undefined : `${row.default}${ofDegrees}`;
+  const range = row.unset
+    ? EXPLAIN.notMeasured({ min, max, unit: unit === "°" ? unit : ` ${unit}` })
+    : EXPLAIN.number({ min, max, unit, standard });
+  return [range, ...(auto === undefined ? [] : [EXPLAIN.auto({ what: auto })])];
 }
 
 const figureEntries = (): Entry[] =>
-  Object.entries<FigureRow>({ ...FIGURES, ...BENCH_FIGURES }).map(([name, { help, unit, formula, source }]) => ({
-    name,
+  Object.entries<FigureRow>({ ...FIGURES, ...BENCH_FIGURES }).map(([key, { name, help, formula, source }]) => ({
+    name: key,
     kind: "figure",
-    summary: help,
-    details: [`${unit === "" ? "a ratio" : `in ${unit}`}: ${formula}`, `source: ${source}`],
+    summary: `${name}: ${help}`,
+    details: [EXPLAIN.formula({ formula }), EXPLAIN.source({ source })],
   }));
 
 /** A check may judge several values: one entry for each of its rows. */
@@ -87,16 +88,15 @@ const checkEntries = (): Entry[] =>
     summary: check.name ?? limitText(check),
     details: [
       ...(check.name ? [limitText(check)] : []),
-      `decided by ${check.parameters.join(", ")}`,
-      `source: ${check.source}`,
+      EXPLAIN.decidedBy({ parameters: check.parameters }),
+      EXPLAIN.source(check),
     ],
   }));
 
 function limitText({ relation, stop, warn, unit }: CheckDescription): string {
-  const limit = (value: number) => `${relation} ${value}${unit === "°" ? "" : " "}${unit}`.trimEnd();
-  if (stop === undefined && warn === undefined) return `${relation} a limit that follows from the plane`;
-  if (stop === undefined) return `${limit(warn!)}, else a warning`;
-  return `${limit(stop)}, else it fails${warn === undefined ? "" : `; ${limit(warn)}, else a warning`}`;
+  const limit = (value: number | undefined) =>
+    value === undefined ? undefined : `${relation} ${value}${unit === "°" ? "" : " "}${unit}`.trimEnd();
+  return EXPLAIN.limit({ stop: limit(stop), warn: limit(warn) });
 }
 
 const stepEntries = (): Entry[] =>
@@ -107,8 +107,8 @@ const stepEntries = (): Entry[] =>
       kind: "step",
       summary: `${jobNumber(name)}. ${title}: ${task}`,
       details: [
-        ...(measures.length > 0 ? [`measured at it: ${measures.join(", ")}`] : []),
-        ...(locks.length > 0 ? [`fixed once it is done: ${locks.join(", ")}`] : []),
+        ...(measures.length > 0 ? [EXPLAIN.measures({ keys: measures })] : []),
+        ...(locks.length > 0 ? [EXPLAIN.locks({ keys: locks })] : []),
       ],
     };
   });

@@ -16,6 +16,7 @@ import { type Design, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseLength } from "@lamplane/parameters/units";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { alignColumns } from "../text.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
 
 /** As typed: lengths in the design's unit, or with their own. */
 export interface MouthOptions {
@@ -67,9 +68,10 @@ interface OptionLimits {
 /** A length from an option. @throws InputRefused with what was read and what is allowed */
 function parseLengthOption({ units }: Design, name: string, text: string, { min, max }: OptionLimits): number {
   const read = parseLength(text, units);
-  if ("fault" in read) throw new InputRefused(`--${name} ${text}: ${read.fault}`);
+  if ("fault" in read)
+    throw new InputRefused(ARGUMENT_FAULT.option({ option: `--${name} ${text}`, fault: read.fault }));
   if (read.value >= min && read.value <= max) return read.value;
-  throw new InputRefused(
-    `--${name} ${text}: read ${formatLimit(read.value, units)}; allowed is ${formatLimit(min, units)} to ${formatLimit(max, units)}`,
-  );
+  const limits = { min: formatLimit(min, units), max: formatLimit(max, units) };
+  const option = `--${name} ${text}`;
+  throw new InputRefused(ARGUMENT_FAULT.limits({ option, read: formatLimit(read.value, units), is: "", ...limits }));
 }

@@ -2,7 +2,7 @@
 import { writeFileSync } from "node:fs";
 import { basename, extname } from "node:path";
 import { asBuiltPlane } from "@lamplane/bench";
-import { checkPlane } from "@lamplane/bench/checks";
+import { checkPlane, passedChecks } from "@lamplane/bench/checks";
 import { toWriteError } from "@lamplane/export/write-error";
 import {
   PURPOSE_NAMES,
@@ -15,8 +15,11 @@ import {
 import { TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseLength, type Units } from "@lamplane/parameters/units";
 import { loadDesign } from "../design-file.ts";
+import { findingsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io, type Prompts } from "../io.ts";
-import { findingsText } from "./check.ts";
+import { CHECK } from "../words/check.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
+import { NEW } from "../words/reports.ts";
 
 export interface NewOptions {
   readonly units?: Units | undefined;
@@ -27,7 +30,7 @@ export interface NewOptions {
 
 /** At a terminal asks for what was not given. @throws InputRefused for an empty name, WriteError where something is there already */
 export async function newCommand(io: Io, file: string, options: NewOptions): Promise<Exit> {
-  if (file === "") throw new InputRefused("The name of the file to write is empty; name it, such as my-plane.yaml.");
+  if (file === "") throw new InputRefused(ARGUMENT_FAULT.emptyNew);
   const starter = { name: designName(file), ...(io.prompts ? await ask(io.prompts, options) : unasked(options)) };
   const text = options.all ? starterDesign(starter.name, starter.units, starter) : shortStarter(starter);
   try {
@@ -37,10 +40,9 @@ export async function newCommand(io: Io, file: string, options: NewOptions): Pro
   }
   const design = loadDesign(file);
   const isOwn = starter.iron !== undefined;
-  io.out(
-    `${file} is written${isOwn ? "" : ": put your iron's width and thickness in"}; \`lamplane check ${file}\` says how it stands.\n`,
-  );
-  io.out(`As it is now:\n${findingsText(design, checkPlane(asBuiltPlane(design)))}\n`);
+  const plane = asBuiltPlane(design);
+  io.out(`${NEW.written({ file, isOwn })}\n${NEW.verdict}\n${findingsText(design, checkPlane(plane))}`);
+  io.out(`${CHECK.passed({ count: passedChecks(plane).length })}\n`);
   return EXIT.done;
 }
 

@@ -11,16 +11,17 @@ import {
   jobNumber,
   type Loss,
   lossText,
+  MEASURED_ROWS,
   STEPS,
   stepIndex,
   stepTask,
   wantedText,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
-import { rowAt } from "@lamplane/parameters/design";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { alignColumns, formatInBothUnits, unreadText } from "../text.ts";
+import { NEXT } from "../words/reports.ts";
 
 export function nextCommand(io: Io, design: Design, file: string, json: boolean): Exit {
   const state = buildState(design);
@@ -35,7 +36,7 @@ export function nextCommand(io: Io, design: Design, file: string, json: boolean)
 
 function stateText(design: Design, file: string, state: BuildState, stops: readonly Finding[]): string {
   return [
-    headText(design, file, state),
+    headText(design, state),
     ...stopsText(design, stops, file),
     ...taskText(design, file, state),
     ...tooWideText(design, file, state),
@@ -45,59 +46,40 @@ function stateText(design: Design, file: string, state: BuildState, stops: reado
   ].join("\n");
 }
 
-const FIRST_SHAVING = JOB_STEPS.indexOf("first-shaving") + 1;
-
-function headText(design: Design, file: string, { done, step }: BuildState): string {
+function headText(design: Design, { step }: BuildState): string {
   const { name } = design;
-  if (!step)
-    return `${name}: the plane is built. The traveller goes on with ${FIRST_SHAVING}, the first shaving, and ${JOB_STEPS.length}, after a season.\n`;
-  const last = done.at(-1);
-  const after = last
-    ? `after "${STEPS[last].title}"`
-    : `nothing is cut yet (1 is the choice of wood: \`lamplane stock ${file}\`)`;
-  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB_STEPS.length}, ${after}.\n\n${STEPS[step].title}\n${stepTask(step, design)}\n`;
+  const last = JOB_STEPS.length;
+  if (!step) return `${NEXT.built({ name, first: JOB_STEPS.indexOf("first-shaving") + 1, last })}\n`;
+  const { title } = STEPS[step];
+  return `${NEXT.step({ name, number: jobNumber(step), of: last, title })}\n${stepTask(step, design)}\n`;
 }
 
-/** What fails as the plane stands is told before what to do: the next cut may be the one that cannot be mended. */
+/** What fails as the plane stands comes before what to do: the next cut may be the one that cannot be undone. */
 const stopsText = (design: Design, stops: readonly Finding[], file: string): string[] =>
   stops.length === 0
     ? []
-    : [
-        `BEFORE YOU GO ON: as it stands, ${stops.length === 1 ? "a check fails" : `${stops.length} checks fail`}; \`lamplane check ${file}\` says more.`,
-        ...stops.map((stop) => `  ${findingSentence(design, stop)}`),
-        "",
-      ];
+    : [NEXT.stops({ count: stops.length, file }), ...stops.map((stop) => `  ${findingSentence(design, stop)}`), ""];
 
 function taskText(design: Design, file: string, { step, figures, toMeasure }: BuildState): string[] {
   if (!step) return [];
-  const rows = figures.map(({ key, value, unit, help, planned, unread }) => [
-    `  ${key}`,
+  const rows = figures.map(({ key, name, value, unit, planned, unread }) => [
+    `  ${name}`,
     formatFigure(design, key, value, unit),
     [
-      help,
-      ...(planned === undefined ? [] : [`Planned: ${formatComparedValue(design, planned, unit)}.`]),
-      ...(unread === undefined ? [] : [`Not measured (${unread}): taken as planned.`]),
-    ].join(" "),
+      ...(planned === undefined ? [] : [NEXT.planned({ value: formatComparedValue(design, planned, unit) })]),
+      ...(unread === undefined ? [] : [NEXT.notMeasured]),
+    ].join("; "),
   ]);
   const measure = toMeasure.flatMap(({ key, unit, expected }) => [
     `  lamplane measured ${file} ${key}=…`,
-    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? formatMeasuredValue(design, expected, unit)}.`,
+    `      ${NEXT.expected({ help: MEASURED_ROWS[key].help, value: wantedText(design, key) ?? formatMeasuredValue(design, expected, unit) })}`,
   ]);
-  const closing =
-    measure.length > 0
-      ? ["", "Then measure, and write down what came out:", ...measure]
-      : ["", `When it is done: lamplane measured ${file} done=${step}`];
+  const closing = measure.length > 0 ? ["", NEXT.measure, ...measure] : ["", NEXT.done({ file, step })];
   return [alignColumns(rows), ...closing, ""];
 }
 
-function tooWideText(design: Design, file: string, { mouthTooWideBy }: BuildState): string[] {
-  if (mouthTooWideBy === 0) return [];
-  return [
-    `The mouth is too wide by ${formatInBothUnits(design, mouthTooWideBy, "mm")}, and no planing closes it:`,
-    `\`lamplane mouth ${file} --seen …\` says what does.`,
-    "",
-  ];
-}
+const tooWideText = (design: Design, file: string, { mouthTooWideBy }: BuildState): string[] =>
+  mouthTooWideBy === 0 ? [] : [NEXT.tooWide({ by: formatInBothUnits(design, mouthTooWideBy, "mm"), file }), ""];
 
 /** What the latest step brought: each value that is off, what it costs, and the later steps' numbers that moved with it. */
 function latestStepText(design: Design, { latest, step, lost, changed }: BuildState): string[] {
@@ -107,14 +89,9 @@ function latestStepText(design: Design, { latest, step, lost, changed }: BuildSt
   const later = new Set<string>(STEP_NAMES.slice(stepIndex(latest) + 1).flatMap((name) => STEPS[name].figures));
   const moved = changed.filter(({ key, isNew }) => isNew && later.has(key) && !shownAbove.has(key));
   return [
-    `New from "${STEPS[latest].title}":`,
+    NEXT.latest({ title: STEPS[latest].title }),
     ...values.flatMap((loss) => lossLines(design, loss)),
-    ...(moved.length > 0
-      ? [
-          "  Numbers of later steps that moved with it:",
-          alignColumns(moved.map((change) => figureChangeRow(design, change))),
-        ]
-      : []),
+    ...(moved.length > 0 ? [NEXT.moved, alignColumns(moved.map((change) => figureChangeRow(design, change)))] : []),
     "",
   ];
 }
@@ -122,27 +99,25 @@ function latestStepText(design: Design, { latest, step, lost, changed }: BuildSt
 /** The plane as it is beside the plane had that one value come out as asked. */
 function lossLines(design: Design, loss: Loss): string[] {
   const { came, costs } = lossText(design, loss);
-  return [`  ${loss.key}: ${came}`, ...costs.map((cost) => `      ${cost}`)];
+  return [`  ${MEASURED_ROWS[loss.key].name}: ${came}`, ...costs.map((cost) => `      ${cost}`)];
 }
 
-const figureChangeRow = (design: Design, { key, planned, now, unit, help }: FigureChange): string[] => [
-  `    ${key}`,
-  `${formatComparedValue(design, now, unit)}, planned ${formatComparedValue(design, planned, unit)}`,
-  help,
+const figureChangeRow = (design: Design, { name, planned, now, unit }: FigureChange): string[] => [
+  `    ${name}`,
+  NEXT.change({ now: formatComparedValue(design, now, unit), planned: formatComparedValue(design, planned, unit) }),
 ];
 
-/** What came out otherwise at steps before the latest: a line each, for every number told allows for it. */
+/** What came out otherwise at steps before the latest, a line each: every number above allows for it. */
 function earlierStepsText(design: Design, { latest, step, lost }: BuildState): string[] {
   const older = lost.filter((loss) => loss.step !== latest);
   if (older.length === 0) return [];
   const rows = older.map(({ key, asked, got, unit, costs }) => [
-    `  ${key}`,
-    `${formatComparedValue(design, got, unit)} instead of ${formatComparedValue(design, asked, unit)}`,
-    costs.length === 0 ? "" : `still felt in ${costs.map((cost) => cost.key).join(", ")}`,
+    `  ${MEASURED_ROWS[key].name}`,
+    NEXT.insteadOf({ got: formatComparedValue(design, got, unit), asked: formatComparedValue(design, asked, unit) }),
+    costs.length === 0 ? "" : NEXT.affects({ names: costs.map(({ name }) => name) }),
   ]);
-  const head = step ? "From earlier steps, already allowed for in every number above:" : "What came out otherwise:";
-  return [head, alignColumns(rows), ""];
+  return [step ? NEXT.earlier : NEXT.offPlan, alignColumns(rows), ""];
 }
 
 const unreadStepsText = (design: Design, { unread }: BuildState): string[] =>
-  unread.length === 0 ? [] : [`Not measured, so taken as planned: ${unreadText(design, unread)}.`, ""];
+  unread.length === 0 ? [] : [NEXT.unread({ values: unreadText(design, unread) }), ""];

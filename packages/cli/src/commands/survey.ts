@@ -15,8 +15,8 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { faultLines, fileTitle, readContent } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-
-const READINGS_FILE = { what: "readings file", howToStart: "`lamplane survey FILE --blank` prints one to fill in" };
+import { READINGS_FILE } from "../words/commands.ts";
+import { SURVEY_COMMAND } from "../words/reports.ts";
 
 export interface SurveyOptions {
   readonly readings?: string | undefined;
@@ -27,12 +27,12 @@ export interface SurveyOptions {
 /** Exit 1 unless the bed passes: a hump that is shown, a hollow over its limit, or readings that rule no hump out. */
 export function surveyCommand(io: Io, design: Design, { readings: file, blank, json }: SurveyOptions): Exit {
   const plane = asBuiltPlane(design);
-  if (blank && file !== undefined) throw new InputRefused("--blank prints an empty sheet; leave the readings file out");
+  if (blank && file !== undefined) throw new InputRefused(SURVEY_COMMAND.sheetOnly);
   if (blank) {
     io.out(blankSheet(plane));
     return EXIT.done;
   }
-  if (file === undefined) throw new InputRefused(`Name the readings file too; ${READINGS_FILE.howToStart}.`);
+  if (file === undefined) throw new InputRefused(SURVEY_COMMAND.noReadings(READINGS_FILE));
   const readings = loadReadings(file, plane);
   const found = judgeBed(readings, bedExtent(plane), { feel: design.hand.feel });
   const inRecess = stationsInRecess(plane, readings);
@@ -50,12 +50,7 @@ function loadReadings(file: string, plane: Elevation): SurveyReadings {
 }
 
 const recessNote = (lines: readonly number[]): string[] =>
-  lines.length === 0
-    ? []
-    : [
-        "",
-        `Read in the recess, it seems (line ${lines.join(", ")}): the recess is routed after the bed is trued. If it is routed already, leave these stations out.`,
-      ];
+  lines.length === 0 ? [] : ["", SURVEY_COMMAND.inRecess({ lines })];
 
 /** What the readings leave open without bound is null in JSON, which knows no infinity. */
 const finiteOrNull = (_: string, value: unknown): unknown =>

@@ -14,7 +14,7 @@ import {
 import { basename, dirname, join } from "node:path";
 import { figuresAsBuilt } from "@lamplane/bench";
 import { toWriteError, WriteError } from "@lamplane/export/write-error";
-import { nearNamesText } from "@lamplane/parameters/design";
+import { nearNames } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { assignPlotRoles } from "../sweep/plots.ts";
@@ -22,8 +22,10 @@ import { headerLine, type Sweep, sweepLinePrefix } from "../sweep/rows.ts";
 import { runSweep } from "../sweep/run.ts";
 import { countDesigns, parseVariations } from "../sweep/variations.ts";
 import { VERSION } from "../version.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
+import { SWEEP } from "../words/reports.ts";
 
-/** Figures that a sweep shows unless told otherwise. */
+/** Figures that a sweep shows by default. */
 const DEFAULT_FIGURES = [
   "mouthGrowth",
   "glueGap",
@@ -44,7 +46,7 @@ export interface SweepOptions {
 }
 
 export async function sweepCommand(io: Io, design: Design, { vary, figures, out, plots }: SweepOptions): Promise<Exit> {
-  if (vary.length === 0) throw new InputRefused("sweep: name what to vary: --vary bed.angle=43..57:0.5");
+  if (vary.length === 0) throw new InputRefused(SWEEP.noVary);
   const asked: Sweep = { design, variations: parseVariations(vary, design), figures: parseFigureKeys(figures, design) };
   const count = countDesigns(asked.variations);
   if (plots !== undefined) await preparePlots(asked, plots);
@@ -52,7 +54,7 @@ export async function sweepCommand(io: Io, design: Design, { vary, figures, out,
   if (plots === undefined) return EXIT.done;
   const { writePlots } = await import("../sweep/plot-files.ts");
   const drawn = writePlots(asked, table(), plots);
-  const summary = `${plots}: ${drawn.length} ${drawn.length === 1 ? "plot" : "plots"}${drawn.length > 0 ? `, ${drawn.join(", ")}` : ""}.\n`;
+  const summary = `${SWEEP.plots({ folder: plots, names: drawn })}\n`;
   if (out === undefined) io.err(summary);
   else io.out(summary);
   return EXIT.done;
@@ -81,9 +83,7 @@ function parseFigureKeys(given: readonly string[], design: Design): readonly str
   const known = figuresAsBuilt(design).map(({ key }) => key);
   const unknown = given.find((key) => !known.includes(key));
   if (unknown === undefined) return given;
-  throw new InputRefused(
-    `--figure ${unknown}: there is no such figure${nearNamesText(unknown, known)}; \`lamplane figures FILE\` lists them`,
-  );
+  throw new InputRefused(ARGUMENT_FAULT.unknownFigure({ name: unknown, near: nearNames(unknown, known) }));
 }
 
 /** Writes beside the target, under a name that only the same sweep has, and renames when whole. Gives the table as written. */
@@ -96,14 +96,14 @@ async function sweepToFile(io: Io, asked: Sweep, count: number, out: string): Pr
     try {
       await runSweep(asked, first, count, (lines, done) => {
         writeAll(file, lines);
-        if (io.showsProgress) io.err(done === count ? "\r\u001b[K" : `\r\u001b[K${done} of ${count} designs`);
+        if (io.showsProgress) io.err(done === count ? "\r\u001b[K" : `\r\u001b[K${SWEEP.progress({ done, count })}`);
       });
     } finally {
       closeSync(file);
     }
     if (readCompleteLines(part, asked, count).length < count) throw concurrentWriteError(out);
     renameSync(part, out);
-    io.out(`${out}: ${count} designs${first > 0 ? `, ${first} of them from the run that was broken off` : ""}.\n`);
+    io.out(`${SWEEP.written({ file: out, count, restored: first })}\n`);
     return () => readFileSync(out, "utf8");
   } catch (error) {
     throw toWriteError(out, error);
@@ -111,8 +111,7 @@ async function sweepToFile(io: Io, asked: Sweep, count: number, out: string): Pr
 }
 
 /** Two runs of one sweep that write to one file spoil each other's lines, and are told so; what was sound is kept. */
-const concurrentWriteError = (out: string) =>
-  new WriteError(out, "another run of the same sweep writes it at the same time", "run it again when that has ended");
+const concurrentWriteError = (out: string) => new WriteError(out, SWEEP.twoRuns, SWEEP.twoRunsRemedy);
 
 const fingerprint = (asked: Sweep): string =>
   createHash("sha256")
@@ -124,12 +123,7 @@ const fingerprint = (asked: Sweep): string =>
 function refuseForeignFile(out: string): void {
   if (!existsSync(out)) return;
   const isTable = statSync(out).isFile() && /(^|,)stops,warnings\r\n/.test(readFileSync(out, "utf8").slice(0, 4096));
-  if (!isTable)
-    throw new WriteError(
-      out,
-      "there is something that is no table of a sweep",
-      "it was left as it is: choose another name",
-    );
+  if (!isTable) throw new WriteError(out, SWEEP.noTable, SWEEP.noTableRemedy);
 }
 
 /** Lines of this sweep that stand whole in a part file, from its beginning; what follows the first that is none is no one's. */

@@ -4,6 +4,7 @@ import { LEAST_RUNS, MOST_RUNS, TOLERANCE_NOTES, toleranceReport, toleranceText 
 import { LARGEST_SEED } from "@lamplane/geometry/numerics";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
 
 /** @throws InputRefused where seed or runs are no whole numbers within their limits */
 export function toleranceCommand(io: Io, design: Design, asked: { seed: number; runs: number; json: boolean }): Exit {
@@ -17,7 +18,5 @@ export function toleranceCommand(io: Io, design: Design, asked: { seed: number; 
 
 function requireWholeNumber(option: string, value: number, least: number, most: number): number {
   if (Number.isInteger(value) && value >= least && value <= most) return value;
-  throw new InputRefused(
-    `${option} ${Number.isNaN(value) ? "is no number" : value}: write a whole number from ${least} to ${most}`,
-  );
+  throw new InputRefused(ARGUMENT_FAULT.wholeNumber({ option, read: value, least, most }));
 }

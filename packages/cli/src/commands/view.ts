@@ -5,6 +5,8 @@ import { dirname, join, resolve } from "node:path";
 import { readDesignBytes } from "../design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { startViewServer } from "../view-server.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
+import { VIEW } from "../words/reports.ts";
 
 const HIGHEST_PORT = 65_535;
 
@@ -20,17 +22,15 @@ export async function viewCommand(
   ended = waitForInterrupt(),
 ): Promise<Exit> {
   if (!(Number.isInteger(port) && port >= 0 && port <= HIGHEST_PORT))
-    throw new InputRefused(`--port ${port}: write a whole number from 0 to ${HIGHEST_PORT}; 0 takes a free one`);
+    throw new InputRefused(
+      `${ARGUMENT_FAULT.wholeNumber({ option: "--port", read: port, least: 0, most: HIGHEST_PORT })}; ${ARGUMENT_FAULT.freePort}`,
+    );
   if (file !== undefined) readDesignBytes(file);
   const server = await startViewServer({ page: requirePageFolder(), file: file && resolve(file), port }).catch(
     portError(port),
   );
   io.out(`${server.address}\n`);
-  io.out(
-    file === undefined
-      ? "Open this address in a browser on this machine. Ctrl+C ends it.\n"
-      : `Open this address in a browser on this machine; it follows ${file} as it changes. Ctrl+C ends it.\n`,
-  );
+  io.out(`${file === undefined ? VIEW.open : VIEW.follows({ file })}\n`);
   await ended;
   await server.close();
   return EXIT.done;
@@ -41,14 +41,13 @@ function requirePageFolder(): string {
   const viewer = dirname(createRequire(import.meta.url).resolve("@lamplane/viewer/package.json"));
   const page = join(viewer, "dist");
   if (existsSync(join(page, "index.html"))) return page;
-  throw new InputRefused("The page is not built yet; in the project's folder run `npx -y pnpm@10.34.9 viewer`.");
+  throw new InputRefused(VIEW.notBuilt);
 }
 
 const portError =
   (port: number) =>
   (error: NodeJS.ErrnoException): never => {
-    if (error.code === "EADDRINUSE" || error.code === "EACCES")
-      throw new InputRefused(`port ${port} is taken or not allowed; leave --port out for a free one`);
+    if (error.code === "EADDRINUSE" || error.code === "EACCES") throw new InputRefused(VIEW.portTaken({ port }));
     throw error;
   };
 

@@ -7,6 +7,7 @@ import { makeFolders } from "@lamplane/export";
 import { toWriteError, WriteError } from "@lamplane/export/write-error";
 import type { Picture } from "@lamplane/sheets";
 import { pictureSvg } from "@lamplane/sheets";
+import { SWEEP } from "../words/reports.ts";
 import { type FigureDescription, sweepPictures } from "./plots.ts";
 import type { Sweep } from "./rows.ts";
 
@@ -40,7 +41,7 @@ function describeFigures({ design, figures }: Sweep): FigureDescription[] {
 function refuseForeignFile(path: string, { name }: Picture): void {
   if (!existsSync(path)) return;
   if (statSync(path).isFile() && readFileSync(path, "utf8").slice(0, 1000).includes(`id="${name}-title"`)) return;
-  throw new WriteError(path, "there is something that is no such plot", "it was left as it is: choose another folder");
+  throw new WriteError(path, SWEEP.noPlot, SWEEP.noPlotRemedy);
 }
 
 function writeAll(path: string, text: string): void {

@@ -6,6 +6,7 @@ import { UNIT_OF } from "@lamplane/parameters/table";
 import { formatDecimalLength, formatQuantity } from "@lamplane/parameters/units";
 import { type Picture, type SweptLine, type SweptPoint, sweepPlot } from "@lamplane/sheets";
 import { InputRefused } from "../io.ts";
+import { SWEEP } from "../words/reports.ts";
 import type { Sweep } from "./rows.ts";
 import { countDesigns, type Variation, variationValues } from "./variations.ts";
 
@@ -32,14 +33,10 @@ interface PlotRoles {
 export function assignPlotRoles({ variations, figures }: Sweep): PlotRoles {
   const several = variations.map((_, k) => k).filter((k) => variations[k]!.values.length > 1);
   const across = several.find((k) => variations[k]!.values.every((value) => typeof value === "number"));
-  if (across === undefined)
-    throw new InputRefused("--plots: a plot needs a parameter varied over numbers: --vary bed.angle=43..57:0.5");
+  if (across === undefined) throw new InputRefused(SWEEP.needsNumbers);
   const [lines, ...held] = several.filter((k) => k !== across);
   const pictures = figures.length * held.reduce((product, k) => product * variations[k]!.values.length, 1);
-  if (pictures > MOST_PICTURES)
-    throw new InputRefused(
-      `--plots: that makes ${pictures} pictures; at most ${MOST_PICTURES} are drawn. Vary fewer parameters, or name fewer figures.`,
-    );
+  if (pictures > MOST_PICTURES) throw new InputRefused(SWEEP.tooManyPlots({ count: pictures, most: MOST_PICTURES }));
   return { across, lines, fixed: held };
 }
 

@@ -4,6 +4,7 @@ import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table
 import { parseNumber } from "@lamplane/parameters/units";
 import { unknownParameterError } from "../design-file.ts";
 import { InputRefused } from "../io.ts";
+import { SWEEP } from "../words/reports.ts";
 
 /** One parameter and its values, mm, degrees or words, in the order given. */
 export interface Variation {
@@ -21,12 +22,9 @@ const MOST_DESIGNS = 1_000_000;
 export function parseVariations(assignments: readonly string[], design: Design): Variation[] {
   const variations = assignments.map((each) => parseVariation(each, design));
   const twice = variations.find(({ path }, i) => variations.findIndex((other) => other.path === path) !== i);
-  if (twice) throw new InputRefused(`--vary ${twice.path}: is given twice; name each parameter once`);
+  if (twice) throw new InputRefused(SWEEP.twice(twice));
   const count = countDesigns(variations);
-  if (count > MOST_DESIGNS)
-    throw new InputRefused(
-      `--vary: that makes ${count} designs; at most ${MOST_DESIGNS} are swept. Take larger steps.`,
-    );
+  if (count > MOST_DESIGNS) throw new InputRefused(SWEEP.tooMany({ count, most: MOST_DESIGNS }));
   for (const { path, values } of variations) for (const value of values) refuseUnlessAllowed(design, path, value);
   return variations;
 }
@@ -50,10 +48,7 @@ export function variationValues(variations: readonly Variation[], index: number)
 
 function parseVariation(assignment: string, design: Design): Variation {
   const [, path, text] = /^([^=]+)=(.+)$/s.exec(assignment) ?? [];
-  if (path === undefined || text === undefined)
-    throw new InputRefused(
-      `--vary ${assignment}: write KEY=FROM..TO:STEP or KEY=VALUE,VALUE, such as bed.angle=43..57:0.5`,
-    );
+  if (path === undefined || text === undefined) throw new InputRefused(SWEEP.keyRange({ given: assignment }));
   const row = rowsOf(TABLE).find((each) => each.path === path)?.row;
   if (!row) throw unknownParameterError(path);
   const range = /^(.+)\.\.(.+):(.+)$/.exec(text);
@@ -64,25 +59,23 @@ function parseVariation(assignment: string, design: Design): Variation {
 function expandSteps(path: string, row: Row, words: readonly [string, string, string], design: Design): number[] {
   const [from, to, step] = words.map((word) => parseValue(path, row, word.trim(), design));
   if (typeof from !== "number" || typeof to !== "number" || typeof step !== "number")
-    throw new InputRefused(`--vary ${path}: only numbers go from one to another; list the words with commas`);
+    throw new InputRefused(SWEEP.onlyNumbers({ path }));
   if (!(step > 0) || to < from)
-    throw new InputRefused(
-      `--vary ${path}: read ${words[0]}..${words[1]}:${words[2]}; the range must rise, by a step over 0`,
-    );
+    throw new InputRefused(SWEEP.rising({ path, range: `${words[0]}..${words[1]}:${words[2]}` }));
   const count = Math.floor((to - from) / step + 1e-9) + 1;
-  if (count > MOST_DESIGNS) throw new InputRefused(`--vary ${path}: that makes ${count} values; take a larger step`);
+  if (count > MOST_DESIGNS) throw new InputRefused(SWEEP.tooManyValues({ path, count }));
   return Array.from({ length: count }, (_, i) => Math.round((from + i * step) * 1e6) / 1e6);
 }
 
 function parseValue(path: string, row: Row, word: string, design: Design): number | string {
   if (row.kind !== "number" || (word === "auto" && row.auto !== undefined)) return word;
   const read = parseNumber(word, row.quantity, design.units);
-  if ("fault" in read) throw new InputRefused(`--vary ${path}: read "${word}": ${read.fault}`);
+  if ("fault" in read) throw new InputRefused(SWEEP.notRead({ path, word, fault: read.fault }));
   return read.value;
 }
 
 function refuseUnlessAllowed(design: Design, path: string, value: number | string): void {
   if (valueAt(design, path) === value) return;
   const complete = completeDesign(withValue(design, path, value));
-  if (!complete.ok) throw new InputRefused(`--vary ${path}: ${faultText(complete.faults[0]!)}`);
+  if (!complete.ok) throw new InputRefused(SWEEP.refused({ path, fault: faultText(complete.faults[0]!) }));
 }

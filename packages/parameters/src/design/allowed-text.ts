@@ -1,13 +1,14 @@
 // What may stand in a row of the table, in words.
 import { type NumberRow, type Row, UNIT_OF } from "../parameter.ts";
 import { formatLimit, formatQuantity, type Units } from "../units.ts";
+import { ALLOWED_VALUES } from "../words/design-faults.ts";
 
 /** @param units unit in which a length's limits are written */
 export function allowedText(row: Row, units: Units): string {
   if (row.kind === "choice") return row.choices.join(", ");
-  if (row.kind === "text")
-    return `text of up to ${row.maxLength} characters${row.pattern ? `: ${row.pattern.words}` : ""}`;
-  return `${limitValueText(row.min, row, units)} to ${limitValueText(row.max, row, units)}${row.auto ? ", or auto" : ""}`;
+  if (row.kind === "text") return ALLOWED_VALUES.text({ most: row.maxLength, pattern: row.pattern?.words });
+  const [min, max] = [row.min, row.max].map((limit) => limitValueText(limit, row, units)) as [string, string];
+  return ALLOWED_VALUES.range({ min, max, auto: row.auto !== undefined });
 }
 
 function limitValueText(value: number, row: NumberRow, units: Units): string {

@@ -35,8 +35,8 @@ export function parseDesignNodes(source: string | Uint8Array, faults: DesignFaul
 /** Whether the text is too broken to be looked at. A tag that is not known is reported with its node. */
 function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFaults): boolean {
   const relevant = problems.filter(({ code }) => code !== "TAG_RESOLVE_FAILED");
-  for (const { at, code, message } of relevant)
-    faults.add(at, "", code === "MULTIPLE_DOCS" ? { code: "second-document" } : { code: "not-yaml", problem: message });
+  for (const { at, code } of relevant)
+    faults.add(at, "", code === "MULTIPLE_DOCS" ? { code: "second-document" } : { code: "not-yaml", problem: code });
   if (hasDirective) faults.add(START, "", { code: "yaml-directive" });
   return hasDirective || relevant.some(({ isError }) => isError);
 }

@@ -1,48 +1,38 @@
-// Sentences of a design's faults: what was read, what is allowed, what to do. The only place where they are made.
+// Which sentence says a design's fault; the sentences are in words/.
 import type { Row } from "../parameter.ts";
 import { isRow, TABLE, type TableSection } from "../table/index.ts";
 import { formatLimit } from "../units.ts";
+import { FILE_FAULT, VALUE_FAULT } from "../words/design-faults.ts";
+import { sourceFaultText, syntaxText } from "../words/text-faults.ts";
 import { sanitizeForMessage } from "../yaml/fault.ts";
-import { sourceFaultText } from "../yaml/fault-text.ts";
-import type { YamlFeature } from "../yaml/raw-node.ts";
 import { allowedText } from "./allowed-text.ts";
 import type { DesignDetail, Fault } from "./fault.ts";
 import { rowAt } from "./path.ts";
 import { nearestWord, unknownKeyMessage } from "./suggest.ts";
 
-const FEATURES: Record<YamlFeature, string> = { alias: "aliases (*)", anchor: "anchors (&)", tag: "tags (!)" };
-
 /** What is wrong and what to do, in one sentence without its place. */
 export function faultText(fault: Fault): string {
   switch (fault.code) {
     case "not-yaml":
-      return `not YAML: ${sanitizeForMessage(fault.problem)}; check colons, quotes and brackets`;
-    case "second-document":
-      return "a second document begins here; a file holds one plane";
-    case "yaml-directive":
-      return "%YAML directives are not read; leave the line out";
+      return FILE_FAULT[fault.code]({ problem: syntaxText(fault.problem) });
     case "yaml-feature":
-      return `${FEATURES[fault.feature]} are not read in a design${fault.of === "value" ? "; write the value out" : ""}`;
-    case "merge-key":
-      return "merge keys (<<) are not read in a design; write the keys out";
-    case "key-not-a-word":
-      return "a key is one word; write `key: value`";
+      return FILE_FAULT[fault.code](fault);
     case "doubled-key":
-      return `"${sanitizeForMessage(fault.key)}" was already given on line ${fault.firstLine}; keep one of the two`;
+      return FILE_FAULT[fault.code]({ ...fault, key: sanitizeForMessage(fault.key) });
+    case "second-document":
+    case "yaml-directive":
+    case "merge-key":
+    case "key-not-a-word":
     case "empty-design":
-      return `the design is empty; ${BEGINNING}`;
     case "not-a-design":
-      return `a design is a list of keys and values; ${BEGINNING}`;
     case "not-an-object":
-      return "a design is an object of keys and values";
+      return FILE_FAULT[fault.code];
     case "unknown-key":
       return unknownKeyMessage(fault.key, fault.section, sectionAt(fault.section), fault.isAlone);
-    case "not-a-section": {
-      const keys = Object.keys(sectionAt(fault.path)).join(", ");
-      return `${fault.path} is a section; write keys into it (${keys}), or leave it out`;
-    }
+    case "not-a-section":
+      return FILE_FAULT[fault.code]({ path: fault.path, keys: Object.keys(sectionAt(fault.path)).join(", ") });
     case "nested-too-deep":
-      return `${sourceFaultText(fault)}; a design has three`;
+      return FILE_FAULT[fault.code]({ fault: sourceFaultText(fault) });
     case "file-too-large":
     case "not-utf8":
     case "hidden-character":
@@ -53,57 +43,50 @@ export function faultText(fault: Fault): string {
   }
 }
 
-const BEGINNING = "begin with `iron: { width: 48 mm, thickness: 3.6 mm }`";
-
 type ValueFault = Extract<DesignDetail, { readonly units: unknown }>;
 
 function valueFaultText(fault: ValueFault, path: string, row: Row): string {
   const allowed = allowedText(row, fault.units);
+  const read = "read" in fault ? sanitizeForMessage(fault.read) : "";
   switch (fault.code) {
     case "missing":
-      return `${path} is missing: ${row.help} Write ${allowed}`;
+      return VALUE_FAULT[fault.code]({ path, help: row.help, allowed });
     case "no-value":
-      return `no value is given; write ${allowed}, or leave the key out`;
-    case "not-a-value":
-      return `read ${fault.what}; write ${allowed}`;
     case "nothing-solves":
-      return `nothing solves this one, so auto is no value; write ${allowed}`;
+      return VALUE_FAULT[fault.code]({ allowed });
+    case "not-a-value":
+      return VALUE_FAULT[fault.code]({ what: fault.what, allowed });
     case "not-a-number":
-      return `read "${sanitizeForMessage(fault.read)}": ${fault.reason}`;
+      return VALUE_FAULT[fault.code]({ read, reason: fault.reason });
     case "not-finite":
-      return `read ${fault.read}, which is no finite number; write ${allowed}`;
+      return VALUE_FAULT[fault.code]({ read: fault.read, allowed });
     case "out-of-limits": {
       const isInInches = row.kind === "number" && row.quantity === "length" && fault.units === "in";
-      const inside = isInInches ? `, which is ${formatLimit(fault.value, fault.units)}` : "";
-      return `read ${sanitizeForMessage(fault.read)}${inside}; allowed is ${allowed}`;
+      const is = isInInches ? formatLimit(fault.value, fault.units) : "";
+      return VALUE_FAULT[fault.code]({ read, is, allowed });
     }
     case "not-whole":
-      return `read ${sanitizeForMessage(fault.read)}; write a whole number`;
-    case "number-for-text": {
-      const read = sanitizeForMessage(fault.read);
-      const quoted = row.kind === "text" ? `; if ${read} is meant, put it in quotes` : "";
-      return `read the number ${read}; write ${allowed}${quoted}`;
-    }
+      return VALUE_FAULT[fault.code]({ read });
+    case "number-for-text":
+      return VALUE_FAULT[fault.code]({ read, allowed, quoted: row.kind === "text" });
     default:
-      return textFaultText(fault, row);
+      return textFaultText(fault, row, read);
   }
 }
 
-function textFaultText(fault: Exclude<ValueFault, { code: "missing" }>, row: Row): string {
-  const read = "read" in fault ? sanitizeForMessage(fault.read) : "";
+function textFaultText(fault: Exclude<ValueFault, { code: "missing" }>, row: Row, read: string): string {
   switch (fault.code) {
     case "hidden-in-text":
-      return "the text holds a character that does not show; delete it";
     case "empty-text":
-      return "the text is empty; write some, or leave the key out";
+      return VALUE_FAULT[fault.code];
     case "text-too-long":
-      return `the text has ${fault.length} characters; allowed are ${row.kind === "text" ? row.maxLength : ""}`;
+      return VALUE_FAULT[fault.code]({ length: fault.length, most: row.kind === "text" ? `${row.maxLength}` : "" });
     case "text-not-of-pattern":
-      return `read "${read}"; write ${row.kind === "text" ? row.pattern?.words : ""}`;
+      return VALUE_FAULT[fault.code]({ read, pattern: (row.kind === "text" && row.pattern?.words) || "" });
     default: {
       const choices = row.kind === "choice" ? row.choices : [];
       const near = "read" in fault ? nearestWord(fault.read, choices) : undefined;
-      return `read "${read}"; write one of ${choices.join(", ")}${near === undefined ? "" : `; did you mean ${near}?`}`;
+      return VALUE_FAULT["unknown-choice"]({ read, choices, near });
     }
   }
 }

@@ -1,5 +1,6 @@
-// What can be wrong with a design, as data; the sentences are in fault-text.ts.
+// What can be wrong with a design, as data; the sentences are in words/.
 import type { Units } from "../units.ts";
+import type { SyntaxCode } from "../words/text-faults.ts";
 import type { Fault as FaultOf, Faults as FaultsOf, SourceDetail } from "../yaml/fault.ts";
 import type { YamlFeature } from "../yaml/raw-node.ts";
 
@@ -26,7 +27,7 @@ export type ValueDetail =
 export type DesignDetail =
   | (ValueDetail & { readonly units: Units })
   | { readonly code: "missing"; readonly units: Units }
-  | { readonly code: "not-yaml"; readonly problem: string }
+  | { readonly code: "not-yaml"; readonly problem: SyntaxCode }
   | { readonly code: "second-document" }
   | { readonly code: "yaml-directive" }
   | { readonly code: "yaml-feature"; readonly feature: YamlFeature; readonly of: "key" | "value" }

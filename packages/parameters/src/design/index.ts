@@ -10,6 +10,6 @@ export { PURPOSE_NAMES, PURPOSE_SOURCE, PURPOSES, type Purpose, type PurposeRow 
 export { completeDesign, readDesign } from "./read.ts";
 export { designSchema } from "./schema.ts";
 export { type Starter, shortStarter, starterDesign } from "./starter.ts";
-export { knownPaths, nearNamesText } from "./suggest.ts";
+export { knownPaths, nearNames } from "./suggest.ts";
 export { removeValue } from "./value-removal.ts";
 export { setValue } from "./value-update.ts";

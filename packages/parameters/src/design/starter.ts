@@ -1,6 +1,7 @@
 // A first design for a maker to go on from, with comments: short or with every parameter, for what the plane is to do.
 import { isRow, type NumberRow, type Row, TABLE, type TableSection } from "../table/index.ts";
 import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
+import { STARTER } from "../words/design-faults.ts";
 import { allowedText } from "./allowed-text.ts";
 import { rowAt } from "./path.ts";
 import { PURPOSE_SOURCE, PURPOSES, type Purpose, type PurposeRow } from "./purposes.ts";
@@ -50,7 +51,7 @@ export function shortStarter(starter: Starter): string {
   ]);
   return [
     ...headLines(starter),
-    "# Every other value has a default: `lamplane explain` lists them, `lamplane new FILE --all` writes them out.",
+    `# ${STARTER.others}`,
     `name: ${quoteYaml(starter.name)}`,
     `units: ${starter.units}`,
     ...lines,
@@ -68,9 +69,9 @@ export function starterDesign(name: string, units: Units, more: Pick<Starter, "p
 }
 
 const headLines = ({ units, purpose = "smoother", iron }: Starter): string[] => [
-  `# A laminated wooden hand plane: ${PURPOSES[purpose].title}. ${iron ? "The iron is yours; every other" : "Measure your own iron first; every other"} value may stay as it is.`,
-  `# A length without a unit is in ${units === "mm" ? "millimetres" : "inches"}; 44.5 mm, 1.75 in and 1 3/4 in are read too.`,
-  `# Length, height, mouth, pin and tenon for ${PURPOSES[purpose].title}: ${PURPOSE_SOURCE}.`,
+  `# ${STARTER.head({ title: PURPOSES[purpose].title, isOwn: iron !== undefined })}`,
+  `# ${STARTER.units({ units })}`,
+  `# ${STARTER.proportions({ title: PURPOSES[purpose].title, source: PURPOSE_SOURCE })}`,
 ];
 
 function sectionLines(section: TableSection, path: string, asked: Starter): string[] {
@@ -81,15 +82,13 @@ function sectionLines(section: TableSection, path: string, asked: Starter): stri
     if (!isRow(entry)) {
       const lines = sectionLines(entry, full, asked);
       const isEmpty = lines.every((line) => line.trimStart().startsWith("#"));
-      return [...gap, `${indent}${key}:${isEmpty ? " # each to be filled in once it is measured" : ""}`, ...lines];
+      return [...gap, `${indent}${key}:${isEmpty ? ` # ${STARTER.empty}` : ""}`, ...lines];
     }
     const value = starterValue(entry, full, asked);
-    const comment = `${indent}# ${entry.help} ${sentence(allowedText(entry, asked.units))}`;
+    const comment = `${indent}# ${STARTER.row({ help: entry.help, allowed: allowedText(entry, asked.units) })}`;
     return [...gap, comment, value === undefined ? `${indent}# ${key}:` : `${indent}${key}: ${value}`];
   });
 }
-
-const sentence = (words: string): string => `Allowed: ${words}.`;
 
 function starterValue(
   row: Row,

@@ -1,6 +1,7 @@
 // What an unknown key was probably meant to be.
 import { editDistance } from "../edit-distance.ts";
 import { isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import { KEY_FAULT } from "../words/design-faults.ts";
 import { sanitizeForMessage } from "../yaml/fault.ts";
 
 const NAMES = collectNames(TABLE);
@@ -10,22 +11,20 @@ const NAMES = collectNames(TABLE);
  * @param alone whether no value stands behind it, as after a comma that was meant as part of a text or number
  */
 export function unknownKeyMessage(key: string, path: string, section: TableSection, alone = false): string {
-  const comma = /^\d/.test(key) ? "write decimals with a point: 44.5 mm" : "put a text with a comma in it in quotes";
-  return `${suggestKey(key, path, section)}${alone ? `; if it follows a comma, ${comma}` : ""}`;
+  const comma = alone ? KEY_FAULT.afterComma({ isNumber: /^\d/.test(key) }) : "";
+  return `${KEY_FAULT.unknown({ key: sanitizeForMessage(key), section: path })}${suggestKey(key, section)}${comma}`;
 }
 
-function suggestKey(key: string, path: string, section: TableSection): string {
-  const said = `"${sanitizeForMessage(key)}" is not a key ${path === "" ? "of a design" : `of ${path}`}`;
-  if (NAMES.some((name) => name.path === key)) return `${said}; write it nested, ${nestedKeyText(key)}`;
+function suggestKey(key: string, section: TableSection): string {
+  if (NAMES.some((name) => name.path === key)) return KEY_FAULT.nested({ as: nestedKeyText(key) });
   const here = nearestWord(key, Object.keys(section));
   const elsewhere = NAMES.filter((name) => name.key === key).map((name) => name.path);
   if (elsewhere.length > 0 && !(here && normalizeWord(here) === normalizeWord(key)))
-    return `${said}; it belongs elsewhere: ${elsewhere.join(" or ")}`;
-  if (here !== undefined) return `${said}; did you mean "${here}"?`;
+    return KEY_FAULT.elsewhere({ paths: elsewhere });
+  if (here !== undefined) return KEY_FAULT.near({ names: [here] });
   const far = nearestWord(key, [...new Set(NAMES.map((name) => name.key))]);
   const paths = NAMES.filter((name) => name.key === far).map((name) => name.path);
-  if (paths.length > 0) return `${said}; did you mean ${paths.join(" or ")}?`;
-  return `${said}; known here: ${Object.keys(section).join(", ")}`;
+  return paths.length > 0 ? KEY_FAULT.near({ names: paths }) : KEY_FAULT.known({ keys: Object.keys(section) });
 }
 
 /** The word nearest to `word`, where it is near enough to be a slip: one letter in three. */
@@ -36,12 +35,6 @@ export function nearNames(word: string, known: readonly string[], most = 5): str
   const bare = normalizeWord(word);
   const holding = bare.length < 3 ? [] : known.filter((name) => normalizeWord(name).includes(bare));
   return [...new Set([...slipsOf(word, known), ...holding])].slice(0, most);
-}
-
-/** What is said of near names behind one that is not known; nothing where none is near. */
-export function nearNamesText(word: string, known: readonly string[]): string {
-  const near = nearNames(word, known);
-  return near.length === 0 ? "" : `; near to it: ${near.join(", ")}`;
 }
 
 function slipsOf(word: string, known: readonly string[]): string[] {

@@ -2,15 +2,23 @@
 import { EPSILON } from "@lamplane/geometry";
 import type { STEP_NAMES } from "../table/index.ts";
 import type { RoundingDirection } from "../units.ts";
+import type { FigureWords } from "../words/figures.ts";
 import type { Elevation } from "./elevation.ts";
 
 /** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
 export type ReadingMode = RoundingDirection | "fine";
 
-export interface FigureRow extends FigureUse {
+export interface FigureRow extends FigureFormula {
+  /** What a maker calls it, lower case, where prose names it. */
+  readonly name: string;
+  /** What it is, as a sentence. */
+  readonly help: string;
+}
+
+/** How a figure is worked out and read; its words stand apart. */
+export interface FigureFormula extends FigureUse {
   readonly unit: string;
   readonly formula: string;
-  readonly help: string;
   readonly source: string;
   /** Undefined where the design has no such thing (no recess). */
   readonly of: (e: Elevation) => number | undefined;
@@ -34,7 +42,7 @@ export interface FigureUse {
 }
 
 /** A figure of one design. */
-export interface Figure extends Pick<FigureRow, "unit" | "formula" | "help" | "source"> {
+export interface Figure extends Pick<FigureRow, "name" | "unit" | "formula" | "help" | "source"> {
   readonly key: string;
   readonly value: number;
 }
@@ -46,17 +54,26 @@ type RowExtra = FigureUse & Partial<Pick<FigureRow, "source">>;
 
 const rowOf =
   (unit: string) =>
-  <const Extra extends RowExtra = RowExtra>(formula: string, help: string, of: FigureRow["of"], extra?: Extra) =>
-    ({ unit, formula, help, source: GEOMETRY, of, ...extra }) as FigureRow & Extra;
+  <const Extra extends RowExtra = RowExtra>(formula: string, of: FigureRow["of"], extra?: Extra) =>
+    ({ unit, formula, source: GEOMETRY, of, ...extra }) as FigureFormula & Extra;
 
 export const mm = rowOf("mm");
 export const degrees = rowOf("°");
 export const ratio = rowOf("");
 
+/** Rows with the words of their keys. */
+export const withWords = <Rows extends Readonly<Record<string, FigureFormula>>>(
+  rows: Rows,
+  words: Readonly<Record<keyof Rows, FigureWords>>,
+): { readonly [Key in keyof Rows]: Rows[Key] & FigureRow } =>
+  Object.fromEntries(
+    Object.entries(rows).map(([key, row]) => [key, { name: words[key]![0], help: words[key]![1], ...row }]),
+  ) as { readonly [Key in keyof Rows]: Rows[Key] & FigureRow };
+
 /** The figures of an elevation by these rows, in their order; what is undefined is left out. */
 export const evaluateFigures = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
-  Object.entries(rows).flatMap(([key, { of, unit, formula, help, source }]) => {
+  Object.entries(rows).flatMap(([key, { of, name, unit, formula, help, source }]) => {
     const value = of(e);
     const exact = value !== undefined && Math.abs(value) < EPSILON ** 2 ? 0 : value;
-    return exact === undefined ? [] : [{ key, value: exact, unit, formula, help, source }];
+    return exact === undefined ? [] : [{ key, name, value: exact, unit, formula, help, source }];
   });

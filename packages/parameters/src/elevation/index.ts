@@ -10,7 +10,15 @@ export {
   stageExtent,
 } from "./blocks.ts";
 export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type Points } from "./elevation.ts";
-export { evaluateFigures, type Figure, type FigureRow, type FigureUse, type ReadingMode } from "./figure-row.ts";
+export {
+  evaluateFigures,
+  type Figure,
+  type FigureFormula,
+  type FigureRow,
+  type FigureUse,
+  type ReadingMode,
+  withWords,
+} from "./figure-row.ts";
 export { elevationFigures, FIGURES, type FigureKey, figureRow, figureValue } from "./figures.ts";
 export {
   bedToIron,

@@ -3,21 +3,23 @@ import { angle, choice, length } from "../parameter.ts";
 
 const SHOP_PRACTICE = "common practice, no published source; the maker's own trial pieces tell better";
 
-const heldLength = (value: number, max: number, help: string) =>
+const heldLength = (value: number, max: number, name: string, help: string) =>
   length({
     default: value,
     min: 0,
     max,
     step: 0.01,
+    name,
     help: `${help}, ±, two standard deviations.`,
     source: SHOP_PRACTICE,
   });
-const heldAngle = (value: number, help: string) =>
+const heldAngle = (value: number, name: string, help: string) =>
   angle({
     default: value,
     min: 0,
     max: 5,
     step: 0.05,
+    name,
     help: `${help}, ±, two standard deviations.`,
     source: SHOP_PRACTICE,
   });
@@ -26,32 +28,35 @@ export const hand = {
   placing: choice({
     choices: ["contact", "marks"],
     default: "contact",
-    help: "How the front block finds its place at glue-up: slid back until it touches the iron, its edge clamped over the blank's sole (contact), or set to its mark (marks).",
+    name: "placing of front block",
+    help: "How the front block is placed at glue-up: contact (slid back until it touches the iron, whose edge is clamped above the sole of the blank) or marks (set to its mark).",
     source: "common practice, no published source",
   }),
-  caliper: heldLength(0.02, 1, "Reading of the iron's and the cap iron's thickness"),
-  sawAngle: heldAngle(0.25, "Bed and ramp angle as sawn and trued"),
-  angleReading: heldAngle(0.1, "Reading of an angle once it is cut"),
-  rampForm: heldLength(0.3, 5, "Curve of a curved ramp, square to it, as shaped to its template"),
-  pinHole: heldLength(0.15, 5, "Place of the cross pin's hole, along the sole and over it"),
-  pinDepth: heldLength(0.1, 2, "Width and depth of the cross pin as made"),
-  wedgeTaper: heldAngle(0.1, "Wedge angle as planed"),
-  wedgeThickness: heldLength(0.05, 2, "Thickness of the wedge at its tip as planed"),
-  placement: heldLength(0.2, 5, "How near to its mark a block is set at glue-up"),
+  caliper: heldLength(0.02, 1, "caliper reading", "Iron and cap iron thickness as read"),
+  sawAngle: heldAngle(0.25, "sawn angle", "Bed and ramp angle as sawn and trued"),
+  angleReading: heldAngle(0.1, "angle reading", "An angle as read once it is cut"),
+  rampForm: heldLength(0.3, 5, "ramp curve", "Curve of a curved ramp, square to it, as shaped to its template"),
+  pinHole: heldLength(0.15, 5, "pin hole position", "Position of the pin hole, along and above the sole"),
+  pinDepth: heldLength(0.1, 2, "cross pin as made", "Width and depth of the cross pin as made"),
+  wedgeTaper: heldAngle(0.1, "wedge taper", "Wedge angle as planed"),
+  wedgeThickness: heldLength(0.05, 2, "wedge thickness", "Thickness of the wedge tip as planed"),
+  placement: heldLength(0.2, 5, "block placement", "Position of a block against its mark at glue-up"),
   edgeHeight: heldLength(
     0.05,
     2,
-    "Height of the edge over the blank's sole when the front block is slid back to touch it",
+    "edge height at contact",
+    "Height of the edge above the sole of the blank when the front block touches it",
   ),
-  creep: heldLength(0.1, 5, "How far the blocks creep together or apart on their pegs while glued and clamped"),
-  planing: heldLength(0.05, 2, "Wood planed off the sole against what was to come off"),
-  mouthReading: heldLength(0.03, 1, "Reading of the mouth opening with feeler leaves"),
+  creep: heldLength(0.1, 5, "creep under clamps", "Movement of the blocks on their pegs under the clamps"),
+  planing: heldLength(0.05, 2, "sole planing", "Wood planed off the sole against what was to come off"),
+  mouthReading: heldLength(0.03, 1, "mouth reading", "Mouth opening as read with feeler leaves"),
   feel: length({
     default: 0.005,
     min: 0,
     max: 0.1,
     step: 0.001,
-    help: "Feel of a feeler leaf under a straightedge: how far off a gap may be judged to let it in or not, ±, two standard deviations.",
+    name: "feel of feeler leaves",
+    help: "How closely a gap under a straightedge is judged by feel, ±, two standard deviations.",
     source: "common practice, no published source",
   }),
   mouthWithin: length({
@@ -59,7 +64,8 @@ export const hand = {
     min: 0.01,
     max: 5,
     step: 0.01,
-    help: "How near to its opening the maker wants the mouth, ±; asks how well each step must then be done.",
+    name: "mouth tolerance",
+    help: "How close to its opening the mouth is wanted, ±. `tolerance` says how well each step must then be done.",
     source: "maker's choice",
   }),
 };

@@ -1,11 +1,12 @@
 // The table of every parameter, declared once: type, schema, messages, help and docs derive from it.
 import { choice, text, type ValueOf, validateTable } from "../parameter.ts";
-import { billet, hold, jigs, shop, wood } from "./bench.ts";
+import { billet, jigs, shop } from "./bench.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
 import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
 import { measured } from "./measured.ts";
+import { hold, wood } from "./wood.ts";
 
 export const TABLE = validateTable({
   name: text({
@@ -18,19 +19,22 @@ export const TABLE = validateTable({
       words:
         "letters, digits, dots, dashes and underscores, beginning with a letter or digit and not ending with a dot; no word that Windows keeps for a device, such as con, nul or com1",
     },
-    help: "Name of the plane; its pack's folder is called by it.",
+    name: "plane name",
+    help: "Name of the plane, and of the folder of its pack.",
     source: "maker's choice",
   }),
   units: choice({
     choices: ["mm", "in"],
     default: "mm",
-    help: "Unit of every length in the file that does not carry its own.",
+    name: "unit",
+    help: "Unit of every length in the file that has none of its own.",
     source: "maker's choice",
   }),
   stage: choice({
     choices: ["blank", "glued", "trued"],
     default: "blank",
-    help: "State in which the parts are drawn: blank (sole allowance and trims in place), glued (trimmed to length, sole still to be trued) or trued (finished).",
+    name: "stage drawn",
+    help: "State in which the parts are drawn: blank (sole allowance and waste in place), glued (trimmed to length, sole still to be trued) or trued (finished).",
     source: "order of the work",
   }),
   iron,

@@ -43,12 +43,19 @@ export interface Measurement {
 }
 
 const BENCH = "measured at the bench";
-const length = <const M extends Measurement>(min: number, max: number, help: string, facts: M, step = 0.05) => ({
-  ...measuredLength({ min, max, step, help, source: BENCH }),
+const length = <const M extends Measurement>(
+  min: number,
+  max: number,
+  name: string,
+  help: string,
+  facts: M,
+  step = 0.05,
+) => ({
+  ...measuredLength({ min, max, step, name, help, source: BENCH }),
   ...facts,
 });
-const angle = <const M extends Measurement>(min: number, max: number, help: string, facts: M) => ({
-  ...measuredAngle({ min, max, step: 0.05, help, source: BENCH }),
+const angle = <const M extends Measurement>(min: number, max: number, name: string, help: string, facts: M) => ({
+  ...measuredAngle({ min, max, step: 0.05, name, help, source: BENCH }),
   ...facts,
 });
 
@@ -56,10 +63,11 @@ export const measured = {
   done: choice({
     choices: ["nothing", ...STEP_NAMES],
     default: "nothing",
-    help: "Last step that is done; a measured value says so by itself.",
+    name: "last step done",
+    help: "Last step that is done. A measured value marks its step done by itself.",
     source: "order of the work",
   }),
-  ironThickness: length(0.8, 12, "Iron's thickness where it lies on the bed.", {
+  ironThickness: length(0.8, 12, "iron thickness", "Thickness of the iron where it lies on the bed.", {
     at: "iron",
     parameter: "iron.thickness",
     replaces: true,
@@ -67,7 +75,7 @@ export const measured = {
     reading: "caliper",
     isBought: true,
   }),
-  ironThicknessAtTop: length(0.8, 12, "Tapered iron's thickness near its top.", {
+  ironThicknessAtTop: length(0.8, 12, "iron thickness near top", "Thickness of a tapered iron near its top.", {
     at: "iron",
     parameter: "iron.thicknessAtTop",
     figure: "thicknessAtTop",
@@ -75,26 +83,26 @@ export const measured = {
     reading: "caliper",
     isBought: true,
   }),
-  ironWidth: length(8, 120, "Iron's width at its cutting edge.", {
+  ironWidth: length(8, 120, "iron width", "Width of the iron at the cutting edge.", {
     at: "iron",
     parameter: "iron.width",
     replaces: true,
     held: "caliper",
     isBought: true,
   }),
-  coreWidth: length(5, 200, "Core's width as milled.", {
+  coreWidth: length(5, 200, "core width", "Width of the core as milled.", {
     at: "core",
     parameter: "body.sideClearance",
     figure: "coreWidth",
     held: "planing",
   }),
-  cheekThickness: length(1, 60, "Cheek's thickness as milled, the thinner of the two.", {
+  cheekThickness: length(1, 60, "cheek thickness", "Thickness of the thinner cheek as milled.", {
     at: "core",
     parameter: "body.cheek",
     replaces: true,
     held: "planing",
   }),
-  rampAngle: angle(30, 89, "Ramp angle as cut (of a curved ramp, its wear's).", {
+  rampAngle: angle(30, 89, "ramp angle", "Ramp angle as cut; of a curved ramp, its wear angle.", {
     at: "cuts",
     parameter: "ramp.angle",
     figure: "rampAngle",
@@ -104,59 +112,72 @@ export const measured = {
   rampRadius: length(
     5,
     1000,
+    "ramp radius",
     "Curved ramp: radius as shaped.",
     { at: "cuts", parameter: "ramp.radius", figure: "rampRadius", held: "rampForm" },
     1,
   ),
-  bedAngle: angle(25, 75, "Bed angle as trued.", {
+  bedAngle: angle(25, 75, "bed angle", "Bed angle as trued.", {
     at: "bed",
     parameter: "bed.angle",
     replaces: true,
     errors: ["bedAngle"],
     reading: "angleReading",
   }),
-  recessWidth: length(1, 120, "Recess's width as routed.", {
+  recessWidth: length(1, 120, "recess width", "Width of the recess as routed.", {
     at: "recess",
     parameter: "recess.width",
     figure: "recessWidth",
     held: "pinHole",
   }),
-  recessDepth: length(0.2, 40, "Recess's depth as routed, square to the bed.", {
+  recessDepth: length(0.2, 40, "recess depth", "Depth of the recess as routed, square to the bed.", {
     at: "recess",
     parameter: "recess.depth",
     figure: "recessDepth",
     held: "pinHole",
   }),
-  pinHoleFromToe: length(1, 850, "Middle of the pin's hole, from the line of the finished toe.", {
-    at: "pin-hole",
-    parameter: "pin.height",
-    figure: "pinX",
-    errors: ["pinHoleAlong"],
-    reading: "caliper",
-    isFromToe: true,
-  }),
-  pinHoleHeight: length(3, 200, "Middle of the pin's hole, over the blank's sole.", {
-    at: "pin-hole",
-    parameter: "pin.height",
-    figure: "pinOverBlankSole",
-    errors: ["pinHoleUp"],
-    reading: "caliper",
-  }),
-  wedgeAngle: angle(0.5, 30, "Wedge angle as cut.", {
+  pinHoleFromToe: length(
+    1,
+    850,
+    "pin hole from toe",
+    "From the line of the finished toe to the middle of the pin hole.",
+    {
+      at: "pin-hole",
+      parameter: "pin.height",
+      figure: "pinX",
+      errors: ["pinHoleAlong"],
+      reading: "caliper",
+      isFromToe: true,
+    },
+  ),
+  pinHoleHeight: length(
+    3,
+    200,
+    "pin hole height",
+    "Height of the middle of the pin hole above the sole of the blank.",
+    {
+      at: "pin-hole",
+      parameter: "pin.height",
+      figure: "pinOverBlankSole",
+      errors: ["pinHoleUp"],
+      reading: "caliper",
+    },
+  ),
+  wedgeAngle: angle(0.5, 30, "wedge angle", "Wedge angle as cut.", {
     at: "wedge",
     parameter: "wedge.angle",
     replaces: true,
     errors: ["wedgeTaper"],
     reading: "angleReading",
   }),
-  wedgeTip: length(0.2, 30, "Wedge's thickness at its tip.", {
+  wedgeTip: length(0.2, 30, "wedge tip thickness", "Thickness of the wedge at its tip.", {
     at: "wedge",
     parameter: "wedge.tip",
     replaces: true,
     errors: ["wedgeThickness"],
     reading: "caliper",
   }),
-  wedgeLength: length(10, 400, "Wedge's length, tip to butt.", {
+  wedgeLength: length(10, 400, "wedge length", "Length of the wedge, tip to butt.", {
     at: "wedge",
     parameter: "wedge.length",
     replaces: true,
@@ -166,7 +187,8 @@ export const measured = {
   bedTipX: length(
     5,
     850,
-    "Bed's tip on the blank's sole after glue-up (where the bed's line meets it, chamfer or not), from the line of the finished toe.",
+    "bed tip from toe",
+    "After glue-up, from the line of the finished toe to the bed tip on the sole of the blank: where the line of the bed meets it, with or without chamfer.",
     {
       at: "glue-up",
       parameter: "mouth.fromToe",
@@ -176,24 +198,36 @@ export const measured = {
       isFromToe: true,
     },
   ),
-  rampTipX: length(5, 850, "Ramp's tip on the blank's sole after glue-up, from the line of the finished toe.", {
-    at: "glue-up",
-    parameter: "mouth.opening",
-    figure: "rampTipX",
-    errors: ["frontPlace", "edgeHeight", "creep"],
-    reading: "mouthReading",
-    isFromToe: true,
-  }),
-  allowanceLeft: length(0, 30, "Wood still left under the planned sole once it is flat.", {
-    at: "sole",
-    parameter: "sole.allowance",
-    rule: "soleWhereMouthOpens",
-    tells: "soleToTake",
-    held: "planing",
-    upTo: "standing",
-    toldBy: "mouthSeen",
-  }),
-  mouthSeen: length(0, 20, "Mouth opening seen with the edge set at the sole as it is.", {
+  rampTipX: length(
+    5,
+    850,
+    "ramp tip from toe",
+    "After glue-up, from the line of the finished toe to the ramp tip on the sole of the blank.",
+    {
+      at: "glue-up",
+      parameter: "mouth.opening",
+      figure: "rampTipX",
+      errors: ["frontPlace", "edgeHeight", "creep"],
+      reading: "mouthReading",
+      isFromToe: true,
+    },
+  ),
+  allowanceLeft: length(
+    0,
+    30,
+    "wood left under sole",
+    "Wood still left under the planned sole once the sole is flat.",
+    {
+      at: "sole",
+      parameter: "sole.allowance",
+      rule: "soleWhereMouthOpens",
+      tells: "soleToTake",
+      held: "planing",
+      upTo: "standing",
+      toldBy: "mouthSeen",
+    },
+  ),
+  mouthSeen: length(0, 20, "mouth opening", "Mouth opening as read, edge set to the sole as it is.", {
     at: "mouth",
     parameter: "mouth.opening",
     rule: "mouthAtSole",

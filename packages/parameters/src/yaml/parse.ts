@@ -1,7 +1,6 @@
 // YAML text → a tree of plain nodes. Aliases are not followed, so that no text can make the tree larger than itself.
 import {
   type Document,
-  type ErrorCode,
   isAlias,
   isMap,
   isSeq,
@@ -16,15 +15,14 @@ import { DEEPEST, tooDeepAt } from "./nesting.ts";
 import { PARSE_OPTIONS } from "./parse-options.ts";
 import type { RawEntry, RawNode, YamlFeature } from "./raw-node.ts";
 import { positionAt, readSource } from "./source.ts";
-import { syntaxText } from "./syntax-text.ts";
+import { type SyntaxCode, syntaxCode } from "./syntax-code.ts";
 
 /** What the parser stumbled over. */
 export interface SyntaxProblem {
   readonly at: SourcePosition;
   readonly start: number;
   /** TAG_RESOLVE_FAILED for a tag that it does not know; its node is marked too. */
-  readonly code: ErrorCode;
-  readonly message: string;
+  readonly code: SyntaxCode;
   /** Else the tree is whole all the same. */
   readonly isError: boolean;
 }
@@ -64,8 +62,7 @@ const problemsOf = ({ errors, warnings }: Document, lines: LineCounter): SyntaxP
   [...errors, ...warnings].map(({ name, code, message, pos }) => ({
     at: positionAt(lines, pos[0]),
     start: pos[0],
-    code,
-    message: syntaxText(code, message),
+    code: syntaxCode(code, message),
     isError: name === "YAMLParseError",
   }));
 

@@ -1,0 +1,104 @@
+// What each figure of hold, strength and seasons is called, lower case, and what it is as a sentence.
+import type { FigureWords } from "@lamplane/parameters/words";
+
+/** Behind every figure that rests on estimates or averages. */
+export const INDICATIVE = "Indicative.";
+
+export const BENCH_FIGURE_WORDS = {
+  cuttingForce: ["cutting force, fine shaving", "Force on the edge in a fine shaving."],
+  cuttingForceInCatch: ["cutting force, catch", "Force on the edge when the iron catches."],
+  clampWanted: [
+    "clamping force, fine shaving",
+    "Force square on the iron that holds iron and wedge in a fine shaving.",
+  ],
+  clampWantedLeast: ["clamping force, highest friction", "The same at the highest friction."],
+  clampWantedMost: ["clamping force, lowest friction", "The same at the lowest friction."],
+  clampWantedInCatch: ["clamping force, catch", "Force square on the iron that holds it in a catch."],
+  drivingForce: ["driving force", "Push on the wedge butt that clamps the iron for a fine shaving."],
+  holdMargin: [
+    "self-locking margin",
+    "Friction angle between wedge and cross pin, less the angle from the bed to the upper side of the wedge. Below 0 the pin cannot hold the wedge.",
+  ],
+  holdMarginLeast: ["self-locking margin, lowest friction", "The same at the lowest friction."],
+  lockingMargin: [
+    "margin against loosening",
+    "Both friction angles less the wedge angle. Below 0 a wedge at rest works loose.",
+  ],
+  lockingMarginLeast: ["margin against loosening, lowest friction", "The same at the lowest friction."],
+  pinRollingFriction: [
+    "friction angle under round pin",
+    "Friction angle under a round pin, which rolls on its tenons.",
+  ],
+  pinBendingStress: ["cross pin bending stress", "Bending of the cross pin in a fine shaving."],
+  pinBendingFactor: ["cross pin bending strength over load", "Strength over that stress."],
+  pinSag: ["cross pin sag", "Sag of the cross pin in a fine shaving."],
+  tenonShearStress: ["tenon shear stress", "Shear in each tenon in a fine shaving."],
+  tenonShearFactor: ["tenon shear strength over load", "Strength over that stress."],
+  tenonBendingStress: ["tenon bending stress", "Bending of each tenon at its shoulder in a fine shaving."],
+  tenonBendingFactor: ["tenon bending strength over load", "Strength over that stress."],
+  bearingStress: ["tenon pressure", "Pressure of each tenon on its hole in a fine shaving."],
+  tenonBearingFactor: ["tenon bearing strength over load", "Strength of the tenon over that pressure."],
+  cheekBearingFactor: [
+    "cheek bearing strength over load",
+    "Strength of the cheek over that pressure, by Hankinson's formula.",
+  ],
+  shearOutStress: [
+    "cheek shear stress",
+    "Shear in the cheek from the hole to the nearest edge along the thrust, in a fine shaving.",
+  ],
+  shearOutFactor: ["cheek shear strength over load", "Strength over that stress."],
+  smallestFactorInCatch: [
+    "weakest strength over load, catch",
+    "Strength of the weakest place over its stress when the iron catches.",
+  ],
+  smallestFactorLeast: [
+    "weakest strength over load, lowest friction",
+    "Strength of the weakest place over its stress in a fine shaving at the lowest friction.",
+  ],
+  smallestFactorInCatchLeast: [
+    "weakest strength over load, catch, lowest friction",
+    "Strength of the weakest place over its stress in a catch at the lowest friction.",
+  ],
+  moistureDriest: ["wood moisture, driest days", "Moisture of the wood on the driest days."],
+  moistureDampest: ["wood moisture, dampest days", "Moisture of the wood on the dampest days."],
+  moistureAsCut: ["wood moisture when cut", "Moisture of the wood when it is cut."],
+  coreWidthDriest: ["core width, driest days", "Width of the core on the driest days."],
+  coreWidthDampest: ["core width, dampest days", "Width of the core on the dampest days."],
+  sideGapLeast: ["least iron side play", "Least side play of the iron over the year, both sides together."],
+  pinEndGapLeast: ["least gap at pin shoulder", "Least gap at each shoulder of the pin over the year."],
+  wedgeGapLeast: ["least wedge side play", "Least side play of the wedge over the year, both sides together."],
+  tenonGapLeast: ["least tenon play", "Least play of the tenon in its hole over the year."],
+  tenonProudMost: [
+    "tenon beyond cheek",
+    "Furthest that each tenon stands out of the cheek over the year. Below 0 it lies inside.",
+  ],
+  heightChange: ["change of height", "Change in height of the body over the year."],
+  bedAngleDriest: ["bed angle, driest days", "Bed angle on the driest days. Height moves, length hardly."],
+  bedAngleDampest: ["bed angle, dampest days", "Bed angle on the dampest days."],
+  rampAngleDriest: ["ramp angle, driest days", "Ramp angle at the sole on the driest days."],
+  rampAngleDampest: ["ramp angle, dampest days", "Ramp angle at the sole on the dampest days."],
+  mouthDriest: ["mouth opening, driest days", "Mouth opening on the driest days, edge set to the sole again."],
+  mouthDampest: ["mouth opening, dampest days", "Mouth opening on the dampest days, edge set to the sole again."],
+  edgeOutDriest: [
+    "edge out of sole, driest days",
+    "How far the edge comes out of the sole by the driest days if it is not set again.",
+  ],
+  edgeOutDampest: ["edge out of sole, dampest days", "The same by the dampest days. Below 0 it draws in."],
+  wedgeLoosens: ["gap above loose wedge", "Gap that opens above an untouched wedge at the loosest of the year."],
+  wedgeLoosensTravel: ["tap in loose wedge by", "How far to tap that wedge in."],
+  wedgeTightens: ["squeeze on tight wedge", "How much an untouched wedge is squeezed at the tightest of the year."],
+  wedgeTightensTravel: ["draw tight wedge by", "How far to draw that wedge."],
+  clampAtLoosest: [
+    "clamping force at loosest",
+    "Clamping force left at the loosest of the year if the wedge is not touched. At 0 the wedge is loose.",
+  ],
+  clampAtTightest: [
+    "clamping force at tightest",
+    "Largest clamping force at the tightest of the year if the wedge is not touched.",
+  ],
+  soleCup: ["cup of sole", "Cup of the sole across the body at the worst of the year."],
+  bedCup: ["cup of bed", "Cup of the bed across the core at the worst of the year."],
+  sideClearanceToPlan: ["iron side play to plan", "Least iron side play to plan for the year."],
+  endClearanceToPlan: ["gap at pin shoulder to plan", "Least gap at each shoulder of the pin to plan for the year."],
+  wedgeClearanceToPlan: ["wedge side play to plan", "Least wedge side play to plan for the year."],
+} as const satisfies Record<string, FigureWords>;

@@ -1,0 +1,92 @@
+// Words of a mouth's reading: what to take off, what closes one that is too wide, what later truing costs.
+import { sentence } from "@lamplane/parameters/words";
+
+const PATCH = { thick: "4 mm", long: "22.8 mm", wide: "49.6 mm", angle: "55.4°" };
+
+export const MOUTH = {
+  seen: sentence(
+    ({ seen, wanted, growth }: { seen: string; wanted: string; growth: string }) =>
+      `Mouth ${seen}, wanted ${wanted}. It opens ${growth} off the sole.`,
+    { seen: "0.05 mm", wanted: "0.15 mm", growth: "1.51 mm for each mm" },
+  ),
+  growth: sentence(
+    ({ growth, units }: { growth: string; units: "mm" | "in" }) =>
+      units === "mm" ? `${growth} mm for each mm` : `${growth} thousandths for each thousandth`,
+    { growth: "1.51", units: "mm" },
+    { growth: "1.51", units: "in" },
+  ),
+  leave: "LEAVE IT: as wanted.",
+  leaveWide: "LEAVE IT: wider by less than one shaving opens it.",
+  takeOff: sentence(
+    ({ amount, atLeast, shavings }: { amount: string; atLeast: boolean; shavings: string }) =>
+      `TAKE OFF ${atLeast ? "at least " : ""}${amount} of the sole${shavings}.`,
+    { amount: "0.07 mm", atLeast: false, shavings: ": 1 shaving of 0.05 mm, each opens the mouth 0.08 mm" },
+  ),
+  lessThanShaving: sentence(({ size }: { size: string }) => `, less than one shaving of ${size}`, { size: "0.05 mm" }),
+  shavings: sentence(
+    ({ count, size, opens }: { count: number; size: string; opens: string }) =>
+      `: ${count} ${count === 1 ? "shaving" : "shavings"} of ${size}, each opens the mouth ${opens}`,
+    { count: 3, size: "0.05 mm", opens: "0.08 mm" },
+  ),
+  shut: "No light shows, so the mouth may be closed by more than that. True on, and read again.",
+  stopShort: "Stop short. Set the edge to the new sole, read the mouth again, and go on from there.",
+  tension: "Keep iron and wedge at working tension, the edge drawn back above the sole.",
+  tooWide: sentence(
+    ({ by }: { by: string }) =>
+      `TOO WIDE by ${by}: every truing opens it further. Leave it, or close it by packing or a patch.`,
+    { by: "0.45 mm" },
+  ),
+  packing: sentence(
+    ({ thickness, effect }: { thickness: string; effect: string }) =>
+      `Packing: ${thickness} of card or veneer on the bed, even, under the whole iron${effect}.`,
+    { thickness: "0.33 mm", effect: ". No wood is lost; the wedge stands 3.1 mm further out" },
+  ),
+  packingHump: ". But the cap iron hump then no longer passes under the cross pin",
+  packingIron: ". But the iron then no longer passes under the cross pin",
+  packingWedge: sentence(
+    ({ thickness }: { thickness: string }) =>
+      `. But the wedge then no longer reaches under the cross pin: make a wedge ${thickness} thinner`,
+    { thickness: "0.33 mm" },
+  ),
+  packingFits: sentence(({ out }: { out: string }) => `. No wood is lost; the wedge stands ${out} further out`, {
+    out: "3.1 mm",
+  }),
+  patch: sentence(
+    ({ thick, long, wide, angle }: typeof PATCH) =>
+      `Patch: a slip let into the sole ahead of the mouth, at least ${thick} thick and ${long} long, ${wide} wide, grain along the plane. Cut its mouth end at ${angle} to the sole, in line with the ramp.`,
+    PATCH,
+  ),
+  patchLife: sentence(
+    ({ growth, before, thick }: { growth: string; before: string; thick: string }) =>
+      `With the patch the mouth opens ${growth} off, not ${before}. It is gone after ${thick}.`,
+    { growth: "1.622 mm for each mm", before: "1.51", thick: "4 mm" },
+  ),
+  patchTooLong: "The front block is too short for a patch. Face its whole sole instead.",
+  patchCaution:
+    "Take the iron out first. Keep hands clear of chisel and router; follow the machine's manual and trained practice.",
+  life: sentence(
+    ({ depth, times }: { depth: string; times: number }) =>
+      `What each later truing costs, edge set to the new sole, to ${depth} off or ${times} times the mouth wanted:`,
+    { depth: "3 mm", times: 10 },
+  ),
+} as const;
+
+/** Heads of the life's table. */
+export const LIFE_HEADS = {
+  takenOff: sentence(({ units }: { units: string }) => `off, ${units}`, { units: "mm" }),
+  opening: "mouth",
+  edgeFromToe: "edge from toe",
+  bedBelowHeel: "bed below heel",
+  bedToRecess: "bed to recess",
+  wedgeTipFromEdge: "edge to wedge",
+  wearLeft: "wear left",
+  pinHeight: "pin height",
+  height: "height",
+} as const;
+
+/** Where the rules and figures of a mouth's reading come from. */
+export const MOUTH_SOURCES: readonly string[] = [
+  "Wood to take off: plane geometry, (wanted − read) / (cot β + cot ρ); above the wear of a curved ramp, by its curve.",
+  "Packing: plane geometry, too wide by · sin β. Patch: plane geometry; length of joint and least thickness are estimates.",
+  "Stop short, set the iron, read again: common practice, no published source.",
+];

@@ -1,0 +1,75 @@
+// Words of the findings that are no single number against a limit, and of how a value stands.
+import { listText, sentence } from "@lamplane/parameters/words";
+
+/** How a value stands that lies within its limit. */
+export const PASSED = "ok";
+
+/** How a value stands that leaves a jig out. */
+export const NO_JIG = sentence(({ jig }: { jig: string }) => `no ${jig} is made`, { jig: "recess template" });
+
+/** A strength beside what it must bear. */
+export const TIMES_LOAD = sentence(({ times }: { times: string }) => `${times} load`, { times: "1.35×" });
+
+interface UnknownWood {
+  readonly nearest: readonly string[];
+  readonly parameter: string;
+  readonly parts: readonly string[];
+}
+
+/** By a finding's subject. */
+export const NOTES = {
+  "printed-size": {
+    name: sentence(({ jig }: { jig: string }) => `Print size of ${jig}`, { jig: "bed gauge" }),
+    verdict: "too large for the printer",
+  },
+  "wood-in-tables": {
+    name: sentence(({ wood }: { wood: string }) => `Wood "${wood}"`, { wood: "beach, american" }),
+    verdict: "not in the wood tables",
+    advice: sentence(
+      ({ nearest, parameter, parts }: UnknownWood) =>
+        `${nearest.length === 0 ? "" : `Nearest for ${parameter}: ${nearest.join("; ")}. `}Strength and seasons of ${listText(parts)} are not judged.`,
+      { nearest: ["Beech, American", "Birch, sweet"], parameter: "wood.body", parts: ["body", "cross pin", "wedge"] },
+      { nearest: [], parameter: "wood.pin", parts: ["cross pin"] },
+    ),
+  },
+  "wood-properties": {
+    name: sentence(({ wood }: { wood: string }) => `Wood "${wood}"`, { wood: "Ipe" }),
+    verdict: sentence(({ missing }: { missing: readonly string[] }) => `the tables give no ${missing.join(", no ")}`, {
+      missing: ["modulus of elasticity", "shrinkage"],
+    }),
+    advice: sentence(
+      ({ parts }: { parts: readonly string[] }) =>
+        `What depends on it is not judged for ${listText(parts)}; no other value is put in its place.`,
+      { parts: ["cross pin"] },
+    ),
+  },
+  "cup-of-year": {
+    name: "Cup of sole or bed over the year",
+    verdict: "felt in use",
+    advice: sentence(
+      ({ distance }: { distance: string }) =>
+        `True the sole in the season of use, or choose wood nearer quarter sawn. Ring centre taken ${distance} away.`,
+      { distance: "100 mm" },
+    ),
+  },
+  "moisture-of-year": {
+    name: "Wood moisture over the year",
+    verdict: "outside the published equation",
+    advice: "Take the season figures as a guide only.",
+  },
+} as const;
+
+/** Names of wood properties and of parts. */
+export const DISPLAY_NAMES = {
+  specificGravity: "specific gravity",
+  bending: "modulus of rupture",
+  elasticity: "modulus of elasticity",
+  compressionAlong: "compression along the grain",
+  compressionAcross: "compression across the grain",
+  shearAlong: "shear along the grain",
+  hardness: "hardness",
+  movement: "shrinkage",
+  body: "body",
+  pin: "cross pin",
+  wedge: "wedge",
+} as const;

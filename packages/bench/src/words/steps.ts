@@ -1,0 +1,102 @@
+// What each step of the build is called and what to do at it; what an error of it is called, and a result that it decides.
+import type { STEP_NAMES } from "@lamplane/parameters/table";
+import type { ErrorKey } from "../error-keys.ts";
+
+export interface StepWords {
+  readonly title: string;
+  /** What is off where the step went wrong, in a list of errors; absent where no error is made. */
+  readonly outcome?: string;
+  /** What to do. */
+  readonly task: string;
+  /** What to do instead where this plane has no such work. */
+  readonly notNeeded?: string;
+}
+
+export const STEP_WORDS: Readonly<Record<(typeof STEP_NAMES)[number], StepWords>> = {
+  iron: {
+    title: "Measure the iron",
+    outcome: "iron measured",
+    task: "Measure the iron with a caliper. Every later cut follows from its thickness and width.",
+  },
+  core: {
+    title: "Saw and mill core and cheeks",
+    task: "Saw the billet into cheek, core and cheek. Mill each to width, sides parallel.",
+  },
+  cuts: {
+    title: "Cut ramp and bed",
+    outcome: "ramp cut",
+    task: "Mark the core and set the saw. Cut the ramp, then the bed, each kerf in the waste.",
+  },
+  bed: {
+    title: "True the bed",
+    outcome: "bed cut and trued",
+    task: "True the bed flat or very slightly hollow, never humped. Measure its angle again.",
+  },
+  recess: {
+    title: "Rout the recess",
+    task: "Rout the recess for the cap iron screw into the bed, open at the top.",
+    notNeeded: "This iron needs no recess in the bed. Rout nothing; go on to the pin hole.",
+  },
+  "pin-hole": {
+    title: "Bore the pin hole",
+    outcome: "pin hole",
+    task: "Bore the pin hole through both cheeks together, square to their inside faces.",
+  },
+  wedge: {
+    title: "Make wedge and cross pin",
+    outcome: "wedge and pin",
+    task: "Turn or plane the cross pin. Cut the wedge with the grain along its length.",
+  },
+  "dry-fit": {
+    title: "Rehearse the glue-up dry",
+    task: "Put everything together dry. Find the place of the front block by the iron. With iron and wedge in, check that nothing binds.",
+  },
+  "glue-up": {
+    title: "Glue up",
+    outcome: "glue-up",
+    task: "Clamp the iron with its edge at the given height above the sole of the blank. Slide the front block back until it touches; peg or mark both blocks there. Take the iron out, wax throat and pin, and glue.",
+  },
+  sole: {
+    title: "True the sole",
+    outcome: "sole trued",
+    task: "Let the glued blank rest. True its sole with iron and wedge at working tension and the edge drawn back above it. Stop while the mouth is still closed.",
+  },
+  mouth: {
+    title: "Open the mouth",
+    task: "Set the edge to the sole and read the mouth. Take off what it needs, and read again.",
+  },
+  shaping: {
+    title: "Trim and shape",
+    task: "Trim the ends, shape the top and ease the edges.",
+  },
+};
+
+export const ERROR_LABELS: Readonly<Record<ErrorKey, string>> = {
+  ironThickness: "iron thickness",
+  ironTopThickness: "iron thickness near top",
+  capIronThickness: "cap iron thickness",
+  bedAngle: "bed angle",
+  rampAngle: "ramp angle",
+  rampForm: "ramp curve",
+  pinHoleAlong: "pin hole along the sole",
+  pinHoleUp: "pin hole above the sole",
+  pinDepth: "cross pin depth",
+  wedgeTaper: "wedge taper",
+  wedgeThickness: "wedge thickness",
+  bedPlace: "bed block position",
+  frontPlace: "front block position",
+  edgeHeight: "edge height at contact",
+  creep: "creep under clamps",
+  soleTaken: "wood planed off sole",
+};
+
+/** The reading that ends a second try at the mouth. */
+export const MOUTH_READING_LABEL = "reading of the mouth";
+
+export const RESULT_LABELS = {
+  mouthOpening: "mouth opening",
+  glueGap: "gap between block tips",
+  pinToRamp: "cross pin to ramp",
+  wedgeAtPin: "wedge thickness at pin",
+  wedgeTipFromEdge: "wedge tip from edge",
+} as const;

@@ -1,0 +1,157 @@
+// What `--help` prints: one line for each command, argument and option.
+import { sentence } from "@lamplane/parameters/words";
+
+export const USAGE = "$0 COMMAND: plan and build a laminated wooden hand plane from one design file";
+export const EXIT_CODES = "Exit codes: 0 done, 1 a check failed, 2 bad input, 3 could not write, 4 our bug.";
+
+export const COMMANDS = {
+  new: "write a design to start from, and check it",
+  check: "what fails, and how to fix it",
+  figures: "every figure",
+  stock: "how to saw the wood",
+  build: "write everything needed at the bench",
+  sweep: "many designs as a table",
+  explain: "what a parameter, figure, check or step is",
+  view: "drawing in a browser, follows the file",
+  mouth: "how much to take off the sole",
+  survey: "is the bed flat; where to work",
+  next: "what to do now",
+  measured: "note what you measured",
+  tolerance: "how well each step must be done",
+} as const;
+
+export const ARGUMENTS = {
+  file: "design file (YAML); - reads the standard input",
+  ownFile: "design file (YAML)",
+  fileOrExamples: "design file (YAML); the examples if left out",
+  readings: "readings file (YAML)",
+  values: "KEY=VALUE, such as coreWidth=49.7; coreWidth= takes it back",
+  key: "such as bed.angle, bed, mouthGrowth or pin-bending",
+} as const;
+
+export const OPTIONS = {
+  json: "print JSON, in mm and degrees",
+  with: "change a parameter for this run: KEY=VALUE",
+  for: "what the plane is for; default smoother",
+  allParameters: "write every parameter",
+  units: "unit of bare lengths; default mm",
+  all: "list passed checks and sources too",
+  formulas: "formulas and sources too",
+  out: "folder for the pack",
+  only: "parts, jigs or sheets, with commas",
+  vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
+  figure: "figure to show; repeat for more",
+  table: "file for the table (CSV)",
+  plots: "folder for plots (SVG)",
+  port: "port on 127.0.0.1; 0: a free one",
+  seen: "mouth as read, edge at the sole; 0: closed",
+  wanted: "mouth wanted; default: the design's",
+  shaving: "shaving thickness; default 0.05 mm",
+  blank: "print a readings file to fill in",
+  skip: "steps without a measurement are done as planned",
+  undo: "take back the last change",
+  readTwice: "measured again, and it is right",
+  seed: "same seed, same trial",
+  runs: "planes in the trial",
+} as const;
+
+/** Near names behind one that is not known, and the end of the sentence. */
+const meantText = (near: readonly string[]): string =>
+  near.length === 0 ? "." : `; did you mean ${near.join(" or ")}?`;
+
+/** What is wrong with the arguments. */
+export const ARGUMENT_FAULT = {
+  noCommand: "Name a command.",
+  noFile: "Name the design file.",
+  help: "`lamplane --help` lists the commands.",
+  twice: sentence(
+    ({ name, count }: { name: string; count: number }) => `--${name}: entered ${count} times; enter it once`,
+    {
+      name: "seen",
+      count: 2,
+    },
+  ),
+  keyValue: sentence(({ given }: { given: string }) => `--with ${given}: write KEY=VALUE, such as bed.angle=50`, {
+    given: "nonsense",
+  }),
+  option: sentence(({ option, fault }: { option: string; fault: string }) => `${option}: ${fault}`, {
+    option: "--with bed.angle",
+    fault: "this is not a number; write one such as 47 or 47°",
+  }),
+  limits: sentence(
+    ({ option, read, is, min, max }: { option: string; read: string; is: string; min: string; max: string }) =>
+      `${option}: read ${read}${is && `, that is ${is}`}; allowed: ${min} to ${max}`,
+    { option: "--with: body.cheek", read: "4", is: "4 in (101.6 mm)", min: "0.079 in (2 mm)", max: "1.575 in (40 mm)" },
+  ),
+  wholeNumber: sentence(
+    ({ option, read, least, most }: { option: string; read: number; least: number; most: number }) =>
+      `${option}: ${Number.isNaN(read) ? "not a number" : `read ${read}`}; write a whole number from ${least} to ${most}`,
+    { option: "--runs", read: 1.5, least: 100, most: 1_000_000 },
+  ),
+  freePort: "0 takes a free one",
+  unknownName: sentence(
+    ({ name, near }: { name: string; near: readonly string[] }) =>
+      `${name}: no such parameter, figure, check or step${meantText(near)} \`lamplane explain\` lists them.`,
+    { name: "bed.agle", near: ["bed.angle"] },
+    { name: "colour", near: [] },
+  ),
+  unknownFigure: sentence(
+    ({ name, near }: { name: string; near: readonly string[] }) =>
+      `--figure ${name}: no such figure${meantText(near)} \`lamplane figures FILE\` lists them.`,
+    { name: "mouthGrow", near: ["mouthGrowth"] },
+  ),
+  unknownMeasured: sentence(
+    ({ name, near, known }: { name: string; near: readonly string[]; known: readonly string[] }) =>
+      `${name}: nothing of that name is measured${meantText(near)} Write one of ${known.join(", ")}.`,
+    { name: "coreWith", near: ["coreWidth"], known: ["coreWidth", "bedAngle"] },
+  ),
+  notWritten: sentence(
+    ({ command }: { command: string }) =>
+      `${command} -: the standard input can be read but not written; name the design file`,
+    { command: "measured" },
+  ),
+  oneStandardInput: "survey - -: the standard input holds one file; name the other",
+  emptyFile: sentence(
+    ({ what, howToStart }: { what: string; howToStart: string }) => `The name of the ${what} is empty; ${howToStart}.`,
+    { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" },
+  ),
+  emptyNew: "The name of the file to write is empty; name it, such as my-plane.yaml.",
+  emptyOption: sentence(({ name }: { name: string }) => `--${name} is empty; write a value behind it`, { name: "out" }),
+  sections: sentence(
+    ({ list, word, known }: { list: string; word: string; known: readonly string[] }) =>
+      `--only ${list}: "${word}" is none of ${known.join(", ")}; write some of these with commas`,
+    { list: "jigs,jigs2", word: "jigs2", known: ["parts", "jigs", "sheets"] },
+  ),
+} as const;
+
+/** What is wrong with a file that was named. */
+export const FILE_FAULTS = {
+  tooLarge: sentence(
+    ({ file, size, what, most }: { file: string; size: string; what: string; most: number }) =>
+      `${file}:1:1: ${size}; a ${what} has at most ${most}. Is it the right file?`,
+    { file: "plane.yaml", size: "300000 bytes", what: "design file", most: 262_144 },
+  ),
+  bytes: sentence(({ size, more }: { size: number; more: boolean }) => `${more ? "more than " : ""}${size} bytes`, {
+    size: 300_000,
+    more: false,
+  }),
+  ENOENT: sentence(({ howToStart }: { howToStart: string }) => `no such file; ${howToStart}`, {
+    howToStart: "`lamplane new FILE` writes one to start from",
+  }),
+  EISDIR: sentence(({ what }: { what: string }) => `this is a folder; name the ${what} in it`, { what: "design file" }),
+  EACCES: "you may not read this file; change its permissions",
+  ERR_INVALID_ARG_VALUE: "this is not a file name",
+  other: sentence(({ code }: { code: string }) => `could not be read (${code})`, { code: "EIO" }),
+} as const;
+
+export const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" } as const;
+export const READINGS_FILE = {
+  what: "readings file",
+  howToStart: "`lamplane survey FILE --blank` prints one to fill in",
+} as const;
+
+export const BUG = sentence(
+  ({ version, message }: { version: string; message: string }) =>
+    `lamplane ${version} has a bug: ${message}\nPlease report it with the design file. None of your files was changed.`,
+  { version: "0.1.0", message: "no section is called bed" },
+);

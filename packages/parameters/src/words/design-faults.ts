@@ -1,0 +1,167 @@
+// Sentences of a design's faults: what was read, what is allowed, what to do; without their place.
+import { sentence } from "./sentence.ts";
+
+const ALLOWED = { allowed: "35° to 65°" };
+const BEGINNING = "start with `iron: { width: 48 mm, thickness: 3.6 mm }`";
+const FEATURES = { alias: "aliases (*)", anchor: "anchors (&)", tag: "tags (!)" } as const;
+
+/** Faults of the file and of its keys. */
+export const FILE_FAULT = {
+  "not-yaml": sentence(({ problem }: { problem: string }) => `not YAML: ${problem}`, {
+    problem: "a quote, bracket, comma or space is missing",
+  }),
+  "second-document": "a second document begins here; a file holds one plane",
+  "yaml-directive": "a %YAML line is not read; leave it out",
+  "yaml-feature": sentence(
+    ({ feature, of }: { feature: keyof typeof FEATURES; of: "key" | "value" }) =>
+      `${FEATURES[feature]} are not read${of === "value" ? "; write the value out" : ""}`,
+    { feature: "alias", of: "value" },
+    { feature: "tag", of: "key" },
+  ),
+  "merge-key": "merge keys (<<) are not read; write the keys out",
+  "key-not-a-word": "a key is one word; write `key: value`",
+  "doubled-key": sentence(
+    ({ key, firstLine }: { key: string; firstLine: number }) =>
+      `"${key}" stands on line ${firstLine} already; keep one`,
+    { key: "angle", firstLine: 4 },
+  ),
+  "empty-design": `the design is empty; ${BEGINNING}`,
+  "not-a-design": `a design is a list of keys and values; ${BEGINNING}`,
+  "not-an-object": "a design is an object of keys and values",
+  "not-a-section": sentence(
+    ({ path, keys }: { path: string; keys: string }) =>
+      `${path} is a section; write keys into it (${keys}), or leave it out`,
+    { path: "bed", keys: "angle, featherChamfer" },
+  ),
+  "nested-too-deep": sentence(({ fault }: { fault: string }) => `${fault}; a design has three`, {
+    fault: "nested more than 32 levels deep",
+  }),
+} as const;
+
+/** A key that its section does not have. */
+export const KEY_FAULT = {
+  unknown: sentence(
+    ({ key, section }: { key: string; section: string }) =>
+      `"${key}" is not a key of ${section === "" ? "a design" : section}`,
+    { key: "agle", section: "bed" },
+    { key: "irn", section: "" },
+  ),
+  nested: sentence(({ as }: { as: string }) => `; write it nested, ${as}`, { as: "bed: { angle: … }" }),
+  elsewhere: sentence(({ paths }: { paths: readonly string[] }) => `; it belongs in ${paths.join(" or ")}`, {
+    paths: ["wedge.tip"],
+  }),
+  near: sentence(({ names }: { names: readonly string[] }) => `; did you mean ${names.join(" or ")}?`, {
+    names: ["angle"],
+  }),
+  known: sentence(({ keys }: { keys: readonly string[] }) => `; known here: ${keys.join(", ")}`, {
+    keys: ["angle", "featherChamfer"],
+  }),
+  afterComma: sentence(
+    ({ isNumber }: { isNumber: boolean }) =>
+      `; if it follows a comma, ${isNumber ? "write decimals with a point: 44.5 mm" : "put the text with the comma in quotes"}`,
+    { isNumber: true },
+    { isNumber: false },
+  ),
+} as const;
+
+/** Faults of a value. */
+export const VALUE_FAULT = {
+  missing: sentence(
+    ({ path, help, allowed }: { path: string; help: string; allowed: string }) =>
+      `${path} is missing: ${help} Write ${allowed}`,
+    { path: "iron.width", help: "Width of the iron at the cutting edge.", allowed: "8 mm to 120 mm" },
+  ),
+  "no-value": sentence(
+    ({ allowed }: { allowed: string }) => `no value; write ${allowed}, or leave the key out`,
+    ALLOWED,
+  ),
+  "not-a-value": sentence(({ what, allowed }: { what: string; allowed: string }) => `read ${what}; write ${allowed}`, {
+    what: "a list",
+    ...ALLOWED,
+  }),
+  "nothing-solves": sentence(({ allowed }: { allowed: string }) => `auto is no value here; write ${allowed}`, ALLOWED),
+  "not-a-number": sentence(({ read, reason }: { read: string; reason: string }) => `read "${read}": ${reason}`, {
+    read: "18 ft",
+    reason: "feet are not read; write inches or mm: 18 in",
+  }),
+  "not-finite": sentence(
+    ({ read, allowed }: { read: string; allowed: string }) => `read ${read}, not a finite number; write ${allowed}`,
+    {
+      read: ".inf",
+      ...ALLOWED,
+    },
+  ),
+  "out-of-limits": sentence(
+    ({ read, is, allowed }: { read: string; is: string; allowed: string }) =>
+      `read ${read}${is && `, that is ${is}`}; allowed: ${allowed}`,
+    { read: "300", is: "", ...ALLOWED },
+    { read: "8", is: "8 in (203.2 mm)", allowed: "0 in (0 mm) to 0.787 in (20 mm)" },
+  ),
+  "not-whole": sentence(({ read }: { read: string }) => `read ${read}; write a whole number`, { read: "1.5" }),
+  "number-for-text": sentence(
+    ({ read, allowed, quoted }: { read: string; allowed: string; quoted: boolean }) =>
+      `read the number ${read}; write ${allowed}${quoted ? `. If you mean ${read}, put it in quotes` : ""}`,
+    { read: "12", allowed: "text of up to 60 characters", quoted: true },
+  ),
+  "hidden-in-text": "the text holds a hidden character; delete it",
+  "empty-text": "the text is empty; write some, or leave the key out",
+  "text-too-long": sentence(
+    ({ length, most }: { length: number; most: string }) => `the text has ${length} characters; allowed: ${most}`,
+    {
+      length: 75,
+      most: "60",
+    },
+  ),
+  "text-not-of-pattern": sentence(
+    ({ read, pattern }: { read: string; pattern: string }) => `read "${read}"; write ${pattern}`,
+    {
+      read: "my plane",
+      pattern: "letters, digits, dots, dashes and underscores",
+    },
+  ),
+  "unknown-choice": sentence(
+    ({ read, choices, near }: { read: string; choices: readonly string[]; near: string | undefined }) =>
+      `read "${read}"; write one of ${choices.join(", ")}${near === undefined ? "" : `. Did you mean ${near}?`}`,
+    { read: "curvd", choices: ["auto", "straight", "curved"], near: "curved" },
+  ),
+} as const;
+
+/** What may stand in a row of the table. */
+export const ALLOWED_VALUES = {
+  text: sentence(
+    ({ most, pattern }: { most: number; pattern: string | undefined }) =>
+      `text of up to ${most} characters${pattern === undefined ? "" : `: ${pattern}`}`,
+    { most: 60, pattern: undefined },
+  ),
+  range: sentence(
+    ({ min, max, auto }: { min: string; max: string; auto: boolean }) => `${min} to ${max}${auto ? ", or auto" : ""}`,
+    { min: "40°", max: "85°", auto: true },
+  ),
+} as const;
+
+/** Comments of a design to begin with. */
+export const STARTER = {
+  head: sentence(
+    ({ title, isOwn }: { title: string; isOwn: boolean }) =>
+      `A laminated hand plane: ${title}. ${isOwn ? "The iron is yours; every" : "Measure your iron first; every"} other value may stay as it is.`,
+    { title: "a smoother", isOwn: false },
+    { title: "a jack", isOwn: true },
+  ),
+  proportions: sentence(
+    ({ title, source }: { title: string; source: string }) =>
+      `Length, height, mouth, pin and tenon for ${title}: ${source}.`,
+    { title: "a smoother", source: "common practice, no published source" },
+  ),
+  others: "Every other value has a default. `lamplane explain` lists them; `lamplane new FILE --all` writes them out.",
+  units: sentence(
+    ({ units }: { units: "mm" | "in" }) =>
+      `A length without a unit is in ${units === "mm" ? "millimetres" : "inches"}. 44.5 mm, 1.75 in and 1 3/4 in are read too.`,
+    { units: "mm" },
+    { units: "in" },
+  ),
+  row: sentence(({ help, allowed }: { help: string; allowed: string }) => `${help} Allowed: ${allowed}.`, {
+    help: "Angle of the bed to the sole.",
+    ...ALLOWED,
+  }),
+  empty: "fill in each once it is measured",
+} as const;

@@ -1,0 +1,72 @@
+// What the packages say: every sentence is listed, plain, and stands in words/ alone.
+import { readdirSync, readFileSync } from "node:fs";
+import { FIGURES } from "@lamplane/parameters/elevation";
+import { rowsOf, TABLE } from "@lamplane/parameters/table";
+import { sentence } from "@lamplane/parameters/words";
+import { expect, test } from "vitest";
+import { sentencesOf, wordingTexts } from "../support/wording.js";
+
+const read = (path: string) => readFileSync(path, "utf8");
+const pages = wordingTexts();
+
+test("every wording.md is current (`pnpm run docs` writes it)", () => {
+  expect(pages.map(({ path }) => path)).toEqual(
+    ["parameters", "bench", "cli"].map((name) => `packages/${name}/wording.md`),
+  );
+  for (const { path, text } of pages) expect(read(path), path).toBe(text);
+});
+
+test("a sentence without an example is refused, one with two is listed twice", () => {
+  expect(() => sentencesOf("KEY", () => "text")).toThrow(/KEY .*no example/);
+  const both = sentence(({ n }: { n: number }) => `n ${n}`, { n: 1 }, { n: 2 });
+  expect(sentencesOf("KEY", { a: both })).toEqual([
+    ["KEY.a", "n 1"],
+    ["KEY.a", "n 2"],
+  ]);
+});
+
+test.each(pages)("$path: nothing is missing in a sentence, and no private word is used", ({ text }) => {
+  expect(text.split("\n").length).toBeGreaterThan(50);
+  expect(text).not.toMatch(/undefined|NaN|\[object|\$\{/);
+  expect(text).not.toMatch(/\b(told|mended by|shown above|heals|mends|settled|kinder|unless told)\b/i);
+});
+
+/** Sources of each speaking package outside words/ and the tables of parameters. */
+const sources = ["parameters", "bench", "cli"].flatMap((name) =>
+  readdirSync(`packages/${name}/src`, { recursive: true, encoding: "utf8" })
+    .filter((path) => path.endsWith(".ts") && !/^(words|table)\//.test(path))
+    .map((path) => `packages/${name}/src/${path}`),
+);
+/** What still speaks by itself: its words are next. */
+const STILL_SPEAKING =
+  /parameters\/src\/(jigs|drawings|units|solids|wood)\/|cli\/src\/(commands\/measured|view-|sweep\/plots)/;
+
+test("no other source of these packages holds a sentence for a reader", () => {
+  const prose = sources
+    .filter((path) => !STILL_SPEAKING.test(path))
+    .flatMap((path) =>
+      [
+        ...read(path)
+          .replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, "")
+          .matchAll(/["`]([A-Z][a-z]+(?: (?:[\w',-]+|\$\{[^}]*\}[.,;:]?)){4,}[^"`]*)["`]/g),
+      ]
+        .map(([, text]) => `${path}: ${text}`)
+        .filter((line) => !/new Error\(|Handbook|common practice|NDS|JCGM/.test(line)),
+    );
+  expect(prose).toEqual([]);
+});
+
+test("every parameter and every figure has a name of its own, lower case, and a help that is a sentence", () => {
+  const named = [
+    ...rowsOf(TABLE).map(({ path, row }) => ({ key: path, ...row })),
+    ...Object.entries(FIGURES).map(([key, row]) => ({ key, ...row })),
+  ];
+  for (const { key, name, help } of named) {
+    expect(name, key).toMatch(/^[a-z0-9][^.]*$/);
+    expect(help, key).toMatch(/^[A-Z0-9].*\.$/);
+  }
+  const planned = rowsOf(TABLE).filter(({ path }) => !path.startsWith("measured."));
+  expect(new Set(planned.map(({ row }) => row.name)).size).toBe(planned.length);
+  const figures = Object.values(FIGURES).map(({ name }) => name);
+  expect(new Set(figures).size).toBe(figures.length);
+});
