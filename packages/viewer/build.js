@@ -35,6 +35,6 @@ function builtAt() {
 
 if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
   const { build } = await import("vite");
-  for (const mode of ["production", "pack"])
+  for (const mode of ["production", "body", "guide", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
 }

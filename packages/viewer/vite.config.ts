@@ -30,7 +30,13 @@ const noColourProfile: Plugin = {
       : undefined,
 };
 
-/** The page, and the script that makes files: two classic scripts, so two builds; `--mode pack` is the second. */
+/** Scripts that are fetched later, by the mode that builds them: classic scripts, so a build for each. */
+const LATER: Readonly<Record<string, string>> = {
+  body: "src/body/body-script.ts",
+  guide: "src/worker/guide-script.ts",
+  pack: "src/pack/pack-maker.ts",
+};
+
 export default defineConfig(({ mode }) => ({
   root: import.meta.dirname,
   base: "./",
@@ -47,18 +53,18 @@ export default defineConfig(({ mode }) => ({
   plugins: [classicScript],
   build: {
     outDir: "dist",
-    emptyOutDir: mode !== "pack",
-    copyPublicDir: mode !== "pack",
+    emptyOutDir: !(mode in LATER),
+    copyPublicDir: !(mode in LATER),
     target: "es2022",
     modulePreload: false,
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 4000,
     rolldownOptions: {
       checks: { pluginTimings: false },
-      ...(mode === "pack" ? { input: "src/pack/pack-maker.ts" } : {}),
+      ...(mode in LATER ? { input: LATER[mode]! } : {}),
       output: {
         format: "iife",
-        entryFileNames: mode === "pack" ? "pack.js" : "sheet.js",
+        entryFileNames: mode in LATER ? `${mode}.js` : "sheet.js",
         assetFileNames: "sheet[extname]",
       },
     },

@@ -6,7 +6,7 @@ import { readDesign, withValue } from "@lamplane/parameters/design";
 import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { STAGES } from "../../packages/viewer/src/protocol/sheet-data.ts";
+import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
 import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
 
 const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];

@@ -1,7 +1,9 @@
 // The eye on the body: an orthographic camera on an orbit, turned by hand or key, and fitted to what it looks at.
 import { type Box3, OrthographicCamera, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
-import { type BodyView, viewDirection } from "./body-views.ts";
+import { BODY_VIEWS, type BodyView } from "./body-views.ts";
+
+const viewDirection = (view: BodyView): Vector3 => new Vector3(...BODY_VIEWS[view].from).normalize();
 
 export interface CameraRig {
   readonly camera: OrthographicCamera;

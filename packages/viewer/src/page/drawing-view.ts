@@ -1,10 +1,21 @@
 // Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
 import type { FormattedFinding } from "@lamplane/bench/checks";
+import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import type { FigureWords, SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
+import type { FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { displayUnits } from "../state/format.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
+import { paintWood } from "./wood-tones.ts";
+
+/** How far the body stands open at a step, so that what is worked on is seen. */
+const OPENED: Partial<Readonly<Record<StageName, number>>> = {
+  cuts: 0.36,
+  bed: 0.36,
+  recess: 0.36,
+  pin: 0.36,
+  "dry-fit": 0.5,
+};
 
 export class DrawingView {
   readonly #parts: SheetParts;
@@ -17,7 +28,6 @@ export class DrawingView {
   constructor(parts: SheetParts, timer: LatencyTimer) {
     this.#parts = parts;
     this.#timer = timer;
-    parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
   }
 
   get figures(): Readonly<Record<string, FigureWords>> {
@@ -35,7 +45,9 @@ export class DrawingView {
 
   drawPlane(plane: SheetPlane, requestId: number): void {
     this.#plane = plane;
+    paintWood(document.documentElement, plane.design.wood.body);
     this.#drawViews();
+    this.#parts.iron.show(plane);
     this.#parts.measure.show(plane);
     void this.#parts.sheet.offsetHeight; // laid out now, so that the measured time holds all of it
     this.#timer.finish("elevation", requestId);
@@ -54,10 +66,20 @@ export class DrawingView {
     this.#timer.finish("words", requestId);
   }
 
-  drawSolid({ parts, about, requestId }: Extract<WorkerResponse, { kind: "solid" }>): void {
-    this.#parts.body.show(parts, about);
-    this.#parts.body.drawNow();
-    this.#timer.finish("solid", requestId);
+  /** The step is another: the sheet is laid out for the plane alone, or for the build. */
+  layOutFor(stage: StageName): void {
+    const { sheet, strip } = this.#parts;
+    sheet.dataset.mode = stage === FIRST_SHOWN ? "opening" : "build";
+    strip.show(stage);
+  }
+
+  drawSolid({ parts, about, requestId }: Extract<WorkerResponse, { kind: "solid" }>, stage: StageName): void {
+    this.#parts.body.show(parts, about, OPENED[stage] ?? 0, () => this.#timer.finish("solid", requestId));
+  }
+
+  showGuide(guide: Guide): void {
+    this.#parts.steps.showGuide(guide);
+    this.#parts.strip.draw(guide.strip);
   }
 
   addCures(findings: readonly FormattedFinding[]): void {

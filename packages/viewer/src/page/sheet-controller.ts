@@ -13,6 +13,7 @@ import { Fallback } from "./fallback.ts";
 import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
+import { loadScript } from "./load-script.ts";
 import { watchPage } from "./page-events.ts";
 
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
@@ -52,6 +53,10 @@ export class SheetController {
     this.#engine = startEngine(
       (response) => this.#handleResponse(response),
       () => new SheetWorker(),
+      async () => {
+        await loadScript("guide.js");
+        return globalThis.startGuideWorker!();
+      },
     );
     this.#loader = this.#createLoader();
     this.#files = createFileActions({
@@ -128,6 +133,7 @@ export class SheetController {
       },
       switchTheme,
       applyCure: (cure) => this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
+      checksOpened: () => this.#drawing.redraw(),
       goTo: (stage) => this.#store.setStage(stage),
     };
   }
@@ -154,7 +160,10 @@ export class SheetController {
   }
 
   #requestSheet() {
-    const { changes, beginning } = this.#store.now();
+    const { changes, beginning, stage } = this.#store.now();
+    const { back, forth } = this.#store.ways();
+    this.#parts.toolbar.showWays(back, forth);
+    this.#drawing.layOutFor(stage);
     this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
     this.#requestId = this.#engine.show(this.#designQuery(), this.#plottedWidth);
@@ -194,7 +203,7 @@ export class SheetController {
       this.#drawing.drawPlane(response.plane, response.requestId);
     },
     words: ({ words, requestId }) => this.#drawing.showWords(words, this.#store.now().stage, requestId),
-    solid: (response) => this.#drawing.drawSolid(response),
+    solid: (response) => this.#drawing.drawSolid(response, this.#store.now().stage),
     "no-solid": () =>
       this.#parts.body.showMessage("No body can be made of this design; the notes say what stands in the way."),
     cures: (response) => {
@@ -202,6 +211,9 @@ export class SheetController {
     },
     plots: (response) => {
       if (this.#isLatest(response)) this.#parts.plots.show(response.plots);
+    },
+    guide: (response) => {
+      if (this.#isLatest(response)) this.#drawing.showGuide(response.guide);
     },
     written: () => {},
     bug: ({ message }) => this.#parts.title.say(`lamplane has a bug; please report it with the design: ${message}`),

@@ -5,14 +5,17 @@ import { html } from "../elements.ts";
 import { createLeaders, type Leaders } from "../notes/leaders.ts";
 import { createNotes, type Notes } from "../notes/notes.ts";
 import { createPlotFields, type PlotFields } from "../plots/plot-field.ts";
-import type { StageName } from "../protocol/sheet-data.ts";
+import type { StageName } from "../protocol/build-steps.ts";
 import type { View } from "../protocol/view.ts";
 import { createField, type Field } from "../sheet/field.ts";
 import { createMeasureTool, type MeasureTool } from "../sheet/measure-tool.ts";
 import type { ControlHandlers } from "../sheet/number-control.ts";
 import { createSteps, type Steps } from "../steps/steps.ts";
+import { createStrip, type Strip } from "../steps/strip.ts";
+import { COMMANDS } from "../words/page.ts";
 import { createDownloads } from "./downloads.ts";
 import { createFaultList, type FaultList } from "./fault-list.ts";
+import { createIronLine, type IronLine } from "./iron-line.ts";
 import { createSchedule, type Schedule } from "./schedule.ts";
 import { createTitleBlock, type TitleBlock } from "./title-block.ts";
 import { createToolbar, type Toolbar, type ToolbarActions } from "./toolbar.ts";
@@ -23,6 +26,8 @@ export interface SheetParts {
   readonly body: BodyField;
   readonly notes: Notes;
   readonly leaders: Leaders;
+  readonly iron: IronLine;
+  readonly strip: Strip;
   readonly steps: Steps;
   readonly schedule: Schedule;
   readonly title: TitleBlock;
@@ -33,6 +38,8 @@ export interface SheetParts {
 }
 
 export interface SheetActions extends ToolbarActions {
+  /** The list of checks is opened or closed. */
+  checksOpened(): void;
   applyCure(cure: readonly Cure[]): void;
   goTo(stage: StageName): void;
   /** The design file with every change in it, and the plane's name: what files are made of. */
@@ -40,17 +47,23 @@ export interface SheetActions extends ToolbarActions {
   name(): string;
 }
 
+const LOWEST = 300; // px: least height of the elevation
+const AROUND_ELEVATION = 306; // px: what stands over and under it on the first screen
+const UNDER_ELEVATION = 240; // px
+const ONE_COLUMN = 956; // px: as in the style sheet
 const SMALL = 340; // px: greatest height of a detail
 
 export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, actions: SheetActions): SheetParts {
-  const fields = createFields(handlers);
   const sheet = html("main", { class: "sheet" });
+  const fields = createFields(handlers, () => sheet.dataset.mode === "build" && sheet.clientWidth > ONE_COLUMN);
   const parts: SheetParts = {
     sheet,
     fields,
     body: createBodyField(),
-    notes: createNotes(actions.applyCure),
+    notes: createNotes(actions.applyCure, actions.checksOpened),
     leaders: createLeaders(sheet),
+    iron: createIronLine(handlers),
+    strip: createStrip(actions.goTo),
     steps: createSteps(actions.goTo, handlers),
     schedule: createSchedule(handlers),
     title: createTitleBlock(),
@@ -62,10 +75,15 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   fields.elevation.element.append(parts.measure.element);
   const { mouth, stack, end } = fields;
   const { plots } = parts;
+  const downloads = createDownloads({ text: () => actions.text(), name: () => actions.name() });
   sheet.append(
     parts.faults.element,
+    html("div", { class: "opening" }, parts.iron.element, createAllDimensions(fields.elevation), downloads.whole),
+    parts.strip.element,
     parts.notes.element,
     html("section", { class: "main-view", "aria-label": "Side elevation" }, fields.elevation.element),
+    parts.steps.element,
+    parts.steps.picture,
     html("section", { class: "body-view", "aria-label": "Body in 3D" }, parts.body.element),
     html(
       "section",
@@ -74,8 +92,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
       html("div", { class: "detail-stack" }, stack.element, plots.of.throat.element),
       html("div", { class: "detail-end" }, end.element, plots.of.seasons.element),
     ),
-    parts.steps.element,
-    createDownloads({ text: () => actions.text(), name: () => actions.name() }).element,
+    downloads.element,
     parts.schedule.element,
     parts.title.element,
     parts.leaders.element,
@@ -84,12 +101,24 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   return parts;
 }
 
-function createFields(handlers: ControlHandlers): Record<View["name"], Field> {
+function createAllDimensions(elevation: Field): HTMLElement {
+  const button = html("button", { type: "button", class: "all-dimensions", "aria-pressed": "false" });
+  button.append(COMMANDS.allDimensions);
+  button.addEventListener("click", () => {
+    const isAll = button.getAttribute("aria-pressed") === "false";
+    button.setAttribute("aria-pressed", String(isAll));
+    elevation.showAll(isAll);
+  });
+  return button;
+}
+
+/** @param isShared whether body and picture stand under the elevation on the first screen */
+function createFields(handlers: ControlHandlers, isShared: () => boolean): Record<View["name"], Field> {
   return {
     elevation: createField("elevation", {
       padding: { left: 122, right: 150 },
       narrow: { left: 62, right: 58 },
-      tallest: () => Math.max(360, innerHeight * 0.62),
+      tallest: () => Math.max(LOWEST, innerHeight - AROUND_ELEVATION - (isShared() ? UNDER_ELEVATION : 0)),
       handlers,
     }),
     mouth: createField("mouth", {

@@ -10,5 +10,5 @@ export function switchTheme(): void {
 
 export function watchTheme(changed: () => void): void {
   dark.addEventListener("change", changed);
-  new MutationObserver(changed).observe(document.documentElement, { attributeFilter: ["data-theme"] });
+  new MutationObserver(changed).observe(document.documentElement, { attributeFilter: ["data-theme", "data-wood"] });
 }

@@ -2,11 +2,12 @@
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { View, ViewMark } from "../protocol/view.ts";
 import { type LaidDimension, type Scale, toPixels } from "./layout.ts";
+import { grainId, grainKey, grainPatterns, lightGradients, type WoodGrain } from "./wood-grain.ts";
 
 export interface ViewDrawing {
   readonly element: SVGSVGElement;
   readonly overlay: SVGGElement;
-  drawView(view: View, scale: Scale): void;
+  drawView(view: View, scale: Scale, grain: WoodGrain): void;
   drawDimensionLines(places: readonly LaidDimension[]): void;
 }
 
@@ -19,12 +20,20 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
   const lines = svg("g", { class: "dimension-lines" });
   const arrows = svg("g", { class: "dimension-arrows" });
   const overlay = svg("g", { class: "overlay" });
+  const patterns = svg("g");
+  let drawnGrain = "";
   const window = svg("rect");
   const frame = svg("rect", { class: "window" });
   const element = svg(
     "svg",
     { role: "img", "aria-labelledby": `view-${name}` },
-    svg("defs", {}, svg("clipPath", { id: `window-${name}` }, window)),
+    svg(
+      "defs",
+      {},
+      svg("clipPath", { id: `window-${name}` }, window),
+      patterns,
+      ...(name === "elevation" ? lightGradients() : []),
+    ),
     svg("g", isClipped ? { "clip-path": `url(#window-${name})` } : {}, marks),
     ...(isClipped ? [frame] : []),
     names,
@@ -35,11 +44,13 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
   return {
     element,
     overlay,
-    drawView(view, scale) {
+    drawView(view, scale, grain) {
       const { perMm, origin, width, height } = scale;
       setAttributes(element, { width, height, viewBox: `0 0 ${width} ${height}` });
       setAttributes(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
-      reconcileChildren(marks, view.marks, () => svg("path"), setPathStyle);
+      if (drawnGrain !== grainKey(grain)) patterns.replaceChildren(...grainPatterns(name, grain));
+      drawnGrain = grainKey(grain);
+      reconcileChildren(marks, view.marks, () => svg("path"), markStyle(name));
       if (isClipped) for (const rect of [window, frame]) setAttributes(rect, boxInPixels(view, scale));
       drawNames(names, view, scale);
     },
@@ -82,9 +93,12 @@ function drawPaths(group: SVGGElement, paths: readonly string[]) {
   );
 }
 
-function setPathStyle(path: SVGPathElement, { d, line, area }: ViewMark) {
-  setAttributes(path, {
-    d,
-    class: `${line ? `line-${line}` : "line-none"} ${area ? `area-${area}` : "area-none"}`,
-  });
-}
+const markStyle =
+  (view: string) =>
+  (path: SVGPathElement, { d, line, area, isGrained, part, within }: ViewMark): void =>
+    setAttributes(path, {
+      d,
+      class: `${line ? `line-${line}` : "line-none"} ${area ? `area-${area}` : "area-none"}`,
+      style: isGrained ? `fill: url(#${grainId(view, area!)})` : within ? `clip-path: path("${within}")` : undefined,
+      "data-part": part,
+    });

@@ -3,6 +3,7 @@ import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { Dimension, View } from "../protocol/view.ts";
 import { displayUnits } from "../state/format.ts";
 import { layOutApart, type NumberBox } from "./dimension-separation.ts";
+import { gripBoxes } from "./grips.ts";
 import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale } from "./layout.ts";
 import { numberBox, numberWidth } from "./number-box.ts";
 import { fitView } from "./view-fit.ts";
@@ -45,9 +46,10 @@ export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { wid
     boxesAt(scale, withinSides) {
       const { lay, boxOf } = layingAt(scale, view, plane);
       const within = withinSides ? width : undefined;
-      return layOutApart(dimensions, { lay, boxOf, width: within }, new Map(), false).map((place, i) =>
+      const numbers = layOutApart(dimensions, { lay, boxOf, width: within }, new Map(), false).map((place, i) =>
         boxOf(dimensions[i]!, place),
       );
+      return view.name === "elevation" ? [...numbers, ...gripBoxes(view, plane, scale)] : numbers;
     },
   });
 }

@@ -3,13 +3,13 @@
 import { point, polygon } from "@lamplane/geometry";
 import { ironToPlane, pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
-import type { StageName } from "../../protocol/sheet-data.ts";
+import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
 
 /** The view across, at a stage of the bench. */
 export function endView(drawn: DrawnPlane, stage: StageName): View {
-  return stage === "billet" ? billetView(drawn) : acrossView(drawn, stage);
+  return WORK_OF[stage] === "billet" ? billetView(drawn) : acrossView(drawn, stage);
 }
 
 const rectanglePath = (left: number, low: number, right: number, high: number) =>
@@ -17,25 +17,25 @@ const rectanglePath = (left: number, low: number, right: number, high: number) =
 
 function acrossView(drawn: DrawnPlane, stage: StageName): View {
   const { plane } = drawn;
-  const low = stage === "shaped" || stage === "trued" ? 0 : -plane.design.sole.allowance;
+  const low = WORK_OF[stage] === "shaped" || WORK_OF[stage] === "trued" ? 0 : -plane.design.sole.allowance;
   const [c, w, h] = [plane.widths.core / 2, plane.widths.body / 2, plane.design.body.height];
-  const hasStack = stage !== "core" && stage !== "bed";
-  const high = hasStack ? Math.max(h, ironTopOf(drawn), ...plane.wedge.map((s) => s.from.y)) : h;
+  const isStacked = hasStack(stage);
+  const high = isStacked ? Math.max(h, ironTopOf(drawn), ...plane.wedge.map((s) => s.from.y)) : h;
   const wood: ViewMark[] = [
-    { d: rectanglePath(-c, low, c, h), area: hasStack ? "wood-far" : "wood", line: "outline" },
+    { d: rectanglePath(-c, low, c, h), area: isStacked ? "wood-far" : "wood", line: "outline" },
     { d: rectanglePath(-w, low, -c, h), area: "wood", line: "outline" },
     { d: rectanglePath(c, low, w, h), area: "wood", line: "outline" },
   ];
   return {
     name: "end",
-    title: hasStack ? "Across, seen from the toe, front block taken away" : "Across, seen from the toe",
+    title: isStacked ? "Across, seen from the toe, front block taken away" : "Across, seen from the toe",
     box: { min: point(-w, low), max: point(w, high) },
     marks: [
       ...wood,
-      ...(hasStack ? stackAcross(drawn) : []),
+      ...(isStacked ? stackAcross(drawn) : []),
       { d: linePath(point(0, low - 4), point(0, high + 4)), line: "axis" },
     ],
-    dimensions: [...woodDimensions(drawn, low), ...(hasStack ? stackDimensions(drawn) : [])],
+    dimensions: [...woodDimensions(drawn, low), ...(isStacked ? stackDimensions(drawn) : [])],
     labels: [],
   };
 }

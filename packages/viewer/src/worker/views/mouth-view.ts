@@ -22,7 +22,7 @@ export function mouthView(drawn: DrawnPlane): View {
   const { plane } = drawn;
   const { edge } = plane.points;
   const sole = -plane.design.sole.allowance;
-  const at = stagePlane(plane, "glued");
+  const at = stagePlane(plane, "dry-fit");
   const cap = capIronOutline(plane.design, plane.frame);
   const min = point(edge.x - AROUND.toe, sole - 0.6);
   const max = point(edge.x + AROUND.heel, AROUND.above);
