@@ -34,7 +34,7 @@ export function createBodyTools(handlers: BodyToolHandlers): BodyTools {
     "div",
     { class: "body-tools" },
     createViewButtons(handlers),
-    html("label", { for: "open-body", class: "opening" }, "open along the glue lines", open),
+    html("label", { for: "open-body", class: "opening-slider" }, "open along the glue lines", open),
     html("label", { for: "cut-body" }, cut, "cut at the centre plane"),
     html("label", { for: "name-parts" }, named, "names"),
   );

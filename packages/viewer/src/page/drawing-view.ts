@@ -22,6 +22,8 @@ export class DrawingView {
   readonly #timer: LatencyTimer;
   #figures: Readonly<Record<string, FigureWords>> = {};
   #plane: SheetPlane | undefined;
+  /** Whether the steps are gone through: then the plane at work is one of them. */
+  #isBuilding = false;
   /** Whether the hand is on a number: then scales and notes keep their places. */
   isDragging = false;
 
@@ -66,10 +68,16 @@ export class DrawingView {
     this.#timer.finish("words", requestId);
   }
 
+  /** Back to the plane alone, once its step is shown. */
+  endBuild(): void {
+    this.#isBuilding = false;
+  }
+
   /** The step is another: the sheet is laid out for the plane alone, or for the build. */
   layOutFor(stage: StageName): void {
     const { sheet, strip } = this.#parts;
-    sheet.dataset.mode = stage === FIRST_SHOWN ? "opening" : "build";
+    this.#isBuilding ||= stage !== FIRST_SHOWN;
+    sheet.dataset.mode = this.#isBuilding ? "build" : "opening";
     strip.show(stage);
   }
 

@@ -1,5 +1,6 @@
 // The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest request wins.
 import { PLOT_SIZE } from "@lamplane/sheets";
+import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import { type AddressState, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
@@ -134,6 +135,10 @@ export class SheetController {
       switchTheme,
       applyCure: (cure) => this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
       checksOpened: () => this.#drawing.redraw(),
+      endBuild: () => {
+        this.#drawing.endBuild();
+        this.#store.setStage(FIRST_SHOWN);
+      },
       goTo: (stage) => this.#store.setStage(stage),
     };
   }

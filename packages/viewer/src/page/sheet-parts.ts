@@ -42,6 +42,8 @@ export interface SheetActions extends ToolbarActions {
   checksOpened(): void;
   applyCure(cure: readonly Cure[]): void;
   goTo(stage: StageName): void;
+  /** Back from the steps to the plane alone. */
+  endBuild(): void;
   /** The design file with every change in it, and the plane's name: what files are made of. */
   text(): Promise<string>;
   name(): string;
@@ -64,7 +66,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     leaders: createLeaders(sheet),
     iron: createIronLine(handlers),
     strip: createStrip(actions.goTo),
-    steps: createSteps(actions.goTo, handlers),
+    steps: createSteps(actions.endBuild, handlers),
     schedule: createSchedule(handlers),
     title: createTitleBlock(),
     toolbar: createToolbar(actions),
@@ -78,10 +80,11 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   const downloads = createDownloads({ text: () => actions.text(), name: () => actions.name() });
   sheet.append(
     parts.faults.element,
-    html("div", { class: "opening" }, parts.iron.element, createAllDimensions(fields.elevation), downloads.whole),
-    parts.strip.element,
-    parts.notes.element,
+    html("div", { class: "opening" }, parts.iron.element),
     html("section", { class: "main-view", "aria-label": "Side elevation" }, fields.elevation.element),
+    parts.strip.element,
+    html("div", { class: "sheet-actions" }, createAllDimensions(fields.elevation), downloads.whole),
+    parts.notes.element,
     parts.steps.element,
     parts.steps.picture,
     html("section", { class: "body-view", "aria-label": "Body in 3D" }, parts.body.element),

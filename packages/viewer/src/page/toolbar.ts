@@ -1,5 +1,5 @@
 // The strip over the sheet: what the page is for, the way back, and behind one button what is wanted seldom.
-import { html } from "../elements.ts";
+import { html, setAttributes } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { COMMANDS, PURPOSE } from "../words/page.ts";
 
@@ -57,9 +57,9 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
   };
 }
 
-/** Greyed, yet it keeps the focus that it may have. */
+/** Greyed and passed over by the Tab key, yet it keeps the focus that it may have. */
 const setUsable = (button: HTMLButtonElement, isUsable: boolean) =>
-  button.setAttribute("aria-disabled", String(!isUsable));
+  setAttributes(button, { "aria-disabled": String(!isUsable), tabindex: isUsable ? 0 : -1 });
 
 function commandButton(id: string, text: string, act: () => void, title?: string): HTMLButtonElement {
   const button = html("button", { type: "button", id, title, "aria-label": text.length < 2 ? title : undefined }, text);

@@ -3,7 +3,7 @@ import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
 import { pictureDrawing } from "../plots/plot-field.ts";
-import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
+import type { StageName } from "../protocol/build-steps.ts";
 import type { BenchStep, FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { type DisplayUnits, displayUnits, figureName, formatWithUnit } from "../state/format.ts";
@@ -18,13 +18,13 @@ export interface Steps {
   showGuide(guide: Guide): void;
 }
 
-export function createSteps(goTo: (stage: StageName) => void, handlers: ControlHandlers): Steps {
+export function createSteps(endBuild: () => void, handlers: ControlHandlers): Steps {
   const title = html("h2", { id: "steps-title" });
   const list = html("ol", { class: "step-list" });
   const picture = html("section", { class: "plot step-picture", "aria-label": STRIP.picture });
   const lost = html("ul", { class: "lost", "aria-label": "What came out otherwise" });
   const back = html("button", { type: "button", class: "back-to-plane" }, STRIP.back);
-  back.addEventListener("click", () => goTo(FIRST_SHOWN));
+  back.addEventListener("click", endBuild);
   const measures = new Map<string, MeasuredBlank>();
   let shown: string | undefined;
   let shownStage: StageName | undefined;

@@ -25,7 +25,9 @@ export function elevationView(drawn: DrawnPlane, stage: StageName): View {
     title: "Side elevation, near cheek taken away",
     box: { min, max },
     marks: elevationMarks(at, stage),
-    dimensions: [...outsideDimensions(drawn, at, stage), ...insideDimensions(drawn, at)].map(withPart),
+    dimensions: [...outsideDimensions(drawn, at, stage), ...(stage === "billet" ? [] : insideDimensions(drawn, at))]
+      .map(withPart)
+      .sort((a, b) => heldRank(a) - heldRank(b)),
     labels: labelsOf(at, stage),
   };
 }
@@ -82,7 +84,7 @@ function outsideDimensions(drawn: DrawnPlane, at: StagePlane, stage: StageName):
 }
 
 function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
-  const { design, points, ramp, frame } = drawn.plane;
+  const { points, ramp, frame } = drawn.plane;
   const shift = at.isApart ? drawn.plane.cuts : { setInToe: 0, setInHeel: 0 };
   const bedFoot = point(points.bedFoot.x + shift.setInHeel, 0);
   const rampFoot = point(points.rampFoot.x - shift.setInToe, 0);
@@ -120,14 +122,15 @@ function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
               rank: 3,
             },
           ),
-          ...parameterDimension(
-            drawn,
-            "iron.length",
-            leaderShape(ironToPlane(frame, design.iron.length, -design.iron.thickness / 2), 34, 6),
-            { rank: 1 },
-          ),
+          ...(at.hasStack ? ironLength(drawn) : []),
         ]),
   ];
+}
+
+function ironLength(drawn: DrawnPlane): Dimension[] {
+  const { frame, design } = drawn.plane;
+  const end = ironToPlane(frame, design.iron.length, -design.iron.thickness / 2);
+  return parameterDimension(drawn, "iron.length", leaderShape(end, 34, 6), { rank: 1 });
 }
 
 /** Part that shows a number when it is pointed at; by the first word of the number's path. */
@@ -139,7 +142,10 @@ const PART_OF: Readonly<Record<string, DrawnPart>> = {
   pin: "pin",
 };
 /** Numbers whose part can be taken hold of: they are always there. */
-const HELD = ["iron.length", "bed.angle", "mouth.opening", "body.length"];
+const HELD = ["bed.angle", "mouth.opening", "body.length", "iron.length"];
+
+/** What can be taken hold of comes first, for the eye and for the Tab key. */
+const heldRank = ({ id }: Dimension): number => (HELD.includes(id) ? HELD.indexOf(id) : HELD.length);
 
 const withPart = (dimension: Dimension): Dimension => {
   const word = (dimension.parameter ?? dimension.figure ?? "").split(/[.A-Z]/)[0]!;
