@@ -19,6 +19,8 @@ export interface Notes {
   readonly element: HTMLElement;
   /** Notes now shown, in order: leader lines are drawn to them. */
   visible(): readonly VisibleNote[];
+  /** Says what else has changed by itself; "" takes it back. */
+  announce(words: string): void;
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
   addCures(findings: readonly FormattedFinding[], style: DisplayUnits): void;
@@ -37,7 +39,8 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
   });
   const status = html("p", { class: "verdict-status", role: "status" });
   const passed = html("ul", { class: "passed-list", id: "passed", hidden: true });
-  const element = html("section", { class: "notes", "aria-label": "Checks" }, mark, status, list, passed);
+  const announcement = html("p", { class: "announcement", role: "status" });
+  const element = html("section", { class: "notes", "aria-label": "Checks" }, mark, announcement, status, list, passed);
   const items = new Map<string, VisibleNote & { finding: FormattedFinding }>();
   mark.addEventListener("click", () => {
     passed.hidden = !passed.hidden;
@@ -46,7 +49,11 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
     opened();
   });
 
-  return { element, visible: () => [...items.values()], show, addCures };
+  return { element, visible: () => [...items.values()], show, addCures, announce: say };
+
+  function say(words: string) {
+    if (announcement.textContent !== words) announcement.textContent = words;
+  }
 
   function show({ findings, passed: sound }: SheetWords, holding: boolean) {
     const found = new Map(findings.map((finding) => [finding.code, finding]));

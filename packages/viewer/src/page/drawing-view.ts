@@ -4,6 +4,7 @@ import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import type { FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { displayUnits } from "../state/format.ts";
+import { RAMP_KIND } from "../words/page.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 import { paintWood } from "./wood-tones.ts";
@@ -16,6 +17,12 @@ const OPENED: Partial<Readonly<Record<StageName, number>>> = {
   pin: 0.36,
   "dry-fit": 0.5,
 };
+
+/** Undefined where the step that is shown has no ramp. */
+function rampKind({ views }: SheetPlane): keyof typeof RAMP_KIND | undefined {
+  const ids = views.flatMap(({ dimensions }) => dimensions.map(({ id }) => id));
+  return ids.includes("ramp.wearAngle") ? "curved" : ids.includes("ramp.angle") ? "straight" : undefined;
+}
 
 export class DrawingView {
   readonly #parts: SheetParts;
@@ -46,6 +53,7 @@ export class DrawingView {
   }
 
   drawPlane(plane: SheetPlane, requestId: number): void {
+    this.#announceKind(plane);
     this.#plane = plane;
     paintWood(document.documentElement, plane.design.wood.body);
     this.#drawViews();
@@ -53,6 +61,16 @@ export class DrawingView {
     this.#parts.measure.show(plane);
     void this.#parts.sheet.offsetHeight; // laid out now, so that the measured time holds all of it
     this.#timer.finish("elevation", requestId);
+  }
+
+  /** A ramp that turns curved, or straight again, while one design is changed. */
+  #announceKind(next: SheetPlane): void {
+    const last = this.#plane;
+    const isSame = last?.design.name === next.design.name;
+    if (isSame && last.design.bed.angle === next.design.bed.angle) return;
+    const [was, is] = [last && rampKind(last), rampKind(next)];
+    if (isSame && was === is && this.isDragging) return; // it is said until the hand lets go
+    this.#parts.notes.announce(isSame && was && is && was !== is ? RAMP_KIND[is] : "");
   }
 
   /** What stands beside the drawing, as soon as it is known. */

@@ -14,11 +14,11 @@ export interface IronLine {
 
 const PATHS = ["iron.width", "iron.thickness"] as const;
 
-export function createIronLine(handlers: ControlHandlers): IronLine {
+export function createIronLine(handlers: ControlHandlers, switchUnits: (units: "mm" | "in") => void): IronLine {
   const [width, thickness] = PATHS.map((path) => createNumberControl(path, rowAt(path) as NumberRow, handlers));
   const units = html("select", { "aria-label": "units", "data-parameter": "units" });
   units.append(...["mm", "in"].map((unit) => html("option", { value: unit }, unit)));
-  units.addEventListener("change", () => handlers.change([["units", units.value]], false));
+  units.addEventListener("change", () => switchUnits(units.value as "mm" | "in"));
   const element = html("p", { class: "my-iron" });
   element.append(`${MY_IRON} `, width!.element, " × ", thickness!.element, " ", units);
   return {

@@ -7,6 +7,7 @@ import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts"
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { createStore, type Store } from "../state/store.ts";
+import { originInUnits } from "../state/unit-switch.ts";
 import SheetWorker from "../worker/worker.ts?worker&inline";
 import { DesignLoader } from "./design-loader.ts";
 import { DrawingView } from "./drawing-view.ts";
@@ -101,7 +102,7 @@ export class SheetController {
         change: (changes, holding) => this.#store.set(changes, holding),
         commit: () => this.#store.commit(),
         isPending: () => this.#drawnRequestId < this.#requestId,
-        reportFault: (path, why) => this.#parts.faults.showValueFault(path, why),
+        reportFault: (path, why) => this.#parts.refusal.show(path, why),
       },
       this.#actions(),
     );
@@ -135,6 +136,11 @@ export class SheetController {
       switchTheme,
       applyCure: (cure) => this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
       checksOpened: () => this.#drawing.redraw(),
+      switchUnits: (units) => {
+        const origin = originInUnits(this.#store.now(), units);
+        if (origin) this.#store.begin(origin);
+        else this.#store.set([["units", units]]);
+      },
       endBuild: () => {
         this.#drawing.endBuild();
         this.#store.setStage(FIRST_SHOWN);

@@ -16,6 +16,7 @@ import { COMMANDS } from "../words/page.ts";
 import { createDownloads } from "./downloads.ts";
 import { createFaultList, type FaultList } from "./fault-list.ts";
 import { createIronLine, type IronLine } from "./iron-line.ts";
+import { createRefusal, type Refusal } from "./refusal.ts";
 import { createSchedule, type Schedule } from "./schedule.ts";
 import { createTitleBlock, type TitleBlock } from "./title-block.ts";
 import { createToolbar, type Toolbar, type ToolbarActions } from "./toolbar.ts";
@@ -33,6 +34,7 @@ export interface SheetParts {
   readonly title: TitleBlock;
   readonly toolbar: Toolbar;
   readonly faults: FaultList;
+  readonly refusal: Refusal;
   readonly measure: MeasureTool;
   readonly plots: PlotFields;
 }
@@ -42,6 +44,8 @@ export interface SheetActions extends ToolbarActions {
   checksOpened(): void;
   applyCure(cure: readonly Cure[]): void;
   goTo(stage: StageName): void;
+  /** The maker's unit of length. */
+  switchUnits(units: "mm" | "in"): void;
   /** Back from the steps to the plane alone. */
   endBuild(): void;
   /** The design file with every change in it, and the plane's name: what files are made of. */
@@ -64,13 +68,14 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     body: createBodyField(),
     notes: createNotes(actions.applyCure, actions.checksOpened),
     leaders: createLeaders(sheet),
-    iron: createIronLine(handlers),
+    iron: createIronLine(handlers, actions.switchUnits),
     strip: createStrip(actions.goTo),
     steps: createSteps(actions.endBuild, handlers),
     schedule: createSchedule(handlers),
     title: createTitleBlock(),
     toolbar: createToolbar(actions),
     faults: createFaultList(),
+    refusal: createRefusal(),
     measure: createMeasureTool(fields.elevation),
     plots: createPlotFields(),
   };
@@ -100,7 +105,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     parts.title.element,
     parts.leaders.element,
   );
-  page.append(parts.toolbar.element, sheet);
+  page.append(parts.toolbar.element, sheet, parts.refusal.element);
   return parts;
 }
 

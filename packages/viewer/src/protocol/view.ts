@@ -25,6 +25,8 @@ export type DrawnPart = "iron" | "bed" | "mouth" | "body" | "ramp" | "pin";
 /** One stroke or area of a view: an SVG path in mm, y down. */
 export interface ViewMark {
   readonly d: string;
+  /** Corners of a closed outline, mm, y up: numbers keep off it. */
+  readonly edge?: readonly SheetPoint[];
   readonly line?: ViewLineKind;
   readonly area?: AreaKind;
   /** Whether the area shows the grain of its wood. */
@@ -42,6 +44,8 @@ export type DimensionShape =
       readonly to: SheetPoint;
       readonly side: "below" | "above" | "left" | "right";
       readonly tier: number;
+      /** Where the number stands along the line, 0 to 1; in the middle where absent. */
+      readonly share?: number;
     }
   | {
       readonly kind: "angle";
@@ -49,6 +53,8 @@ export type DimensionShape =
       readonly fromAngle: number;
       readonly toAngle: number;
       readonly radius: number;
+      /** Where the number stands along the arc, 0 to 1; in the middle where absent. */
+      readonly share?: number;
     }
   | { readonly kind: "leader"; readonly at: SheetPoint; readonly shift: SheetPoint };
 

@@ -7,9 +7,9 @@ import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { SheetPoint, View } from "../protocol/view.ts";
 import { type DisplayUnits, displayUnits, stepSize, stepValue } from "../state/format.ts";
 import { GRIPS } from "../words/page.ts";
-import type { NumberBox } from "./dimension-separation.ts";
 import { type Scale, toPixels, toSheet } from "./layout.ts";
 import type { ControlHandlers } from "./number-control.ts";
+import type { NumberBox } from "./obstacles.ts";
 
 type GripName = keyof typeof GRIPS;
 
@@ -35,7 +35,7 @@ export interface Grips {
 
 export function createGrips(handlers: ControlHandlers): Grips {
   const element = svg("g", { class: "grips", "aria-hidden": "true" });
-  let drawn: { plane: SheetPlane; scale: Scale } | undefined;
+  let drawn: Drawn | undefined;
   const made = new Map<GripName, SVGGElement>();
   for (const name of Object.keys(GRIPS) as GripName[]) {
     const grip = svg("g", { class: "grip", "data-grip": name, "data-part": name });
@@ -48,9 +48,9 @@ export function createGrips(handlers: ControlHandlers): Grips {
   return {
     element,
     draw(view, plane, scale) {
-      drawn = { plane, scale };
+      drawn = { view, plane, scale };
       for (const [name, grip] of made) {
-        const shape = gripShape(name, plane);
+        const shape = gripShape(name, plane, view);
         const isHidden = !isHeldIn(view, shape) || plane.locked.includes(shape.path);
         const { x, y } = toPixels(scale, shape.at);
         const transform = `translate(${x + shape.off.x} ${y + shape.off.y}) rotate(${-shape.turn})`;
@@ -68,7 +68,7 @@ const isHeldIn = (view: View, { path }: GripShape): boolean =>
 
 /** What the grips cover on the field. */
 export function gripBoxes(view: View, plane: SheetPlane, scale: Scale): NumberBox[] {
-  const shapes = (Object.keys(GRIPS) as GripName[]).map((name) => gripShape(name, plane));
+  const shapes = (Object.keys(GRIPS) as GripName[]).map((name) => gripShape(name, plane, view));
   return shapes
     .filter((shape) => isHeldIn(view, shape))
     .map(({ at, off }) => {
@@ -78,7 +78,7 @@ export function gripBoxes(view: View, plane: SheetPlane, scale: Scale): NumberBo
     });
 }
 
-function gripShape(name: GripName, { points, figures, design }: SheetPlane): GripShape {
+function gripShape(name: GripName, { points, figures, design }: SheetPlane, view: View): GripShape {
   const bed = figures.bedAngle ?? design.bed.angle;
   const edge = points.edge!;
   const along = (s: number): SheetPoint => ({ x: edge.x + s * cosDeg(bed), y: edge.y + s * sinDeg(bed) });
@@ -105,8 +105,14 @@ function gripShape(name: GripName, { points, figures, design }: SheetPlane): Gri
       turn: 0,
       steps: (from, to, _, perMm) => (-level(from, to) * perMm) / PER_STEP,
     };
-  const at = { x: points.heel!.x, y: 0.3 * design.body.height };
-  return { path: "body.length", at, off: { x: 16, y: 0 }, turn: 0, steps: (a, b, step) => level(a, b) / step };
+  const at = { x: points.heel!.x, y: view.box.min.y };
+  return { path: "body.length", at, off: { x: 18, y: 13 }, turn: 0, steps: (a, b, step) => level(a, b) / step };
+}
+
+interface Drawn {
+  readonly view: View;
+  readonly plane: SheetPlane;
+  readonly scale: Scale;
 }
 
 interface GripDrag {
@@ -116,12 +122,7 @@ interface GripDrag {
   readonly style: DisplayUnits;
 }
 
-function attachDrag(
-  grip: SVGGElement,
-  name: GripName,
-  drawn: () => { plane: SheetPlane; scale: Scale } | undefined,
-  handlers: ControlHandlers,
-) {
+function attachDrag(grip: SVGGElement, name: GripName, drawn: () => Drawn | undefined, handlers: ControlHandlers) {
   let drag: GripDrag | undefined;
   let last = 0; // steps
   const placeOf = (event: PointerEvent, scale: Scale): SheetPoint => {
@@ -132,7 +133,7 @@ function attachDrag(
     const now = drawn();
     if (!now || event.button !== 0) return;
     event.preventDefault();
-    const shape = gripShape(name, now.plane);
+    const shape = gripShape(name, now.plane, now.view);
     const value = numberAt(now.plane, shape.path);
     if (value === undefined) return;
     drag = { from: placeOf(event, now.scale), value, shape, style: displayUnits(now.plane.design) };

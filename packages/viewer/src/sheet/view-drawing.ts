@@ -2,6 +2,7 @@
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { View, ViewMark } from "../protocol/view.ts";
 import { type LaidDimension, type Scale, toPixels } from "./layout.ts";
+import { nameBoxes, outlineStretches } from "./obstacles.ts";
 import { grainId, grainKey, grainPatterns, lightGradients, type WoodGrain } from "./wood-grain.ts";
 
 export interface ViewDrawing {
@@ -10,8 +11,6 @@ export interface ViewDrawing {
   drawView(view: View, scale: Scale, grain: WoodGrain): void;
   drawDimensionLines(places: readonly LaidDimension[]): void;
 }
-
-const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
 
 /** @param isClipped whether the view is cut at a frame round its box */
 export function createViewDrawing(name: View["name"], isClipped: boolean): ViewDrawing {
@@ -72,10 +71,12 @@ function boxInPixels({ box }: View, scale: Scale) {
   return { x: a.x, y: b.y, width: b.x - a.x, height: a.y - b.y };
 }
 
-function drawNames(group: SVGGElement, { labels }: View, scale: Scale) {
+function drawNames(group: SVGGElement, view: View, scale: Scale) {
+  const { labels } = view;
+  const boxes = nameBoxes(view, scale, outlineStretches(view, scale));
   reconcileChildren(
     group,
-    scale.perMm < LEAST_FOR_NAMES ? [] : labels,
+    labels.filter((_, i) => boxes[i] !== undefined),
     () => svg("text"),
     (element, { text, at }) => {
       setAttributes(element, { ...toPixels(scale, at) });

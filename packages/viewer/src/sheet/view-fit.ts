@@ -1,7 +1,7 @@
 // How much room a view leaves round itself: as much as its numbers take, found by laying them out; no number is cut off.
 import type { View } from "../protocol/view.ts";
-import type { NumberBox } from "./dimension-separation.ts";
 import { fitScale, type Padding, type Scale } from "./layout.ts";
+import type { NumberBox } from "./obstacles.ts";
 
 const LEAST: Padding = { left: 14, right: 14, top: 14, bottom: 14 }; // px
 const EDGE = 6; // px between a number and the field's edge: widths are reckoned, not measured

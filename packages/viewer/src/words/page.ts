@@ -61,6 +61,12 @@ export function checksText(passed: number, findings: number, stops: number): str
   return `${checks(stops)} of ${findings + passed} fail${stops === 1 ? "s" : ""}`;
 }
 
+/** A ramp that turns from one kind into the other as the bed is changed. */
+export const RAMP_KIND = {
+  curved: "The ramp is curved from this bed angle on.",
+  straight: "The ramp is straight again at this bed angle.",
+} as const;
+
 /** A check's own name, from its code. */
 export const checkName = (code: string): string => code.replaceAll("-", " ");
 export const NO_SINGLE_FIX = "No single figure puts this right.";

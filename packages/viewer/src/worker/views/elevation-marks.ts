@@ -4,7 +4,8 @@ import { bedLineTopS, capIronOutline, ironToPlane, stageExtent } from "@lamplane
 import { circlePath, linePath, outlinePath, pathOf } from "../../path-data.ts";
 import { type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { ViewMark } from "../../protocol/view.ts";
-import { shavingPath } from "./shaving.ts";
+import { outlineMark } from "./outline-mark.ts";
+import { shavingMark } from "./shaving.ts";
 import type { StagePlane } from "./stage-plane.ts";
 
 export function elevationMarks(at: StagePlane, stage: StageName): ViewMark[] {
@@ -12,26 +13,24 @@ export function elevationMarks(at: StagePlane, stage: StageName): ViewMark[] {
     ...woodMarks(at, stage),
     ...(at.hasStack ? stackMarks(at) : []),
     ...(at.isApart ? [] : pinMarks(at)),
-    ...(stage === "first-shaving"
-      ? [{ d: shavingPath(at.plane), area: "shaving" as const, line: "thin" as const }]
-      : []),
+    ...(stage === "first-shaving" ? [shavingMark(at.plane)] : []),
     ...lineMarks(at, stage),
   ];
 }
 
 function woodMarks(at: StagePlane, stage: StageName): ViewMark[] {
-  const whole: ViewMark = { d: outlinePath(at.cheek), area: "wood", line: "outline", isGrained: true, part: "body" };
+  const whole: ViewMark = outlineMark(at.cheek, { area: "wood", isGrained: true, part: "body" });
   if (WORK_OF[stage] === "billet") return [whole];
   const waste: ViewMark[] =
     at.offcut && stage === "cuts"
-      ? [{ d: outlinePath(at.offcut), area: "waste", line: "cut", isGrained: true, part: "ramp" }]
+      ? [outlineMark(at.offcut, { area: "waste", line: "cut", isGrained: true, part: "ramp" })]
       : [];
   const far: ViewMark[] = at.isApart ? [] : [{ ...whole, area: "wood-far" }, ...shadeMarks(at)];
   return [
     ...far,
     ...waste,
-    { d: outlinePath(at.front), area: "wood", line: "outline", isGrained: true, part: "ramp" },
-    { d: outlinePath(at.bed), area: "wood", line: "outline", isGrained: true, part: "bed" },
+    outlineMark(at.front, { area: "wood", isGrained: true, part: "ramp" }),
+    outlineMark(at.bed, { area: "wood", isGrained: true, part: "bed" }),
   ];
 }
 
@@ -51,16 +50,16 @@ function shadeMarks({ plane, cheek, hasStack }: StagePlane): ViewMark[] {
 function stackMarks({ plane }: StagePlane): ViewMark[] {
   const cap = capIronOutline(plane.design, plane.frame);
   return [
-    { d: outlinePath(plane.iron), area: "steel", line: "outline", part: "iron" },
-    ...(cap ? [{ d: outlinePath(cap), area: "cap" as const, line: "outline" as const, part: "iron" as const }] : []),
-    { d: outlinePath(plane.wedge), area: "wedge", line: "outline", isGrained: true, part: "pin" },
+    outlineMark(plane.iron, { area: "steel", part: "iron" }),
+    ...(cap ? [outlineMark(cap, { area: "cap", part: "iron" as const })] : []),
+    outlineMark(plane.wedge, { area: "wedge", isGrained: true, part: "pin" }),
   ];
 }
 
 /** The pin's round and its tenon in the far cheek. */
 function pinMarks({ plane }: StagePlane): ViewMark[] {
   return [
-    { d: outlinePath(plane.pinSection), area: "pin", line: "outline", isGrained: true, part: "pin" },
+    outlineMark(plane.pinSection, { area: "pin", isGrained: true, part: "pin" }),
     { d: circlePath({ centre: plane.pin.centre, radius: plane.design.pin.tenon / 2 }), line: "hidden" },
   ];
 }

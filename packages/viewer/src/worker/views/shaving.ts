@@ -2,17 +2,18 @@
 import { type Point, point } from "@lamplane/geometry";
 import { type Elevation, ironToPlane } from "@lamplane/parameters/elevation";
 import { linePath } from "../../path-data.ts";
+import type { ViewMark } from "../../protocol/view.ts";
 
 const HALF = 0.34; // mm: drawn thicker than any shaving, so that it is seen
 const OFF_STACK = 1; // mm between the shaving and what it slides along
 const CURL = { first: 11, last: 3.6, turns: 2.3 }; // mm, mm, turns
 const SAMPLES = { throat: 12, curl: 56 };
 
-/** SVG path of the shaving, mm, y down. */
-export function shavingPath(plane: Elevation): string {
+/** The shaving as a mark. */
+export function shavingMark(plane: Elevation): ViewMark {
   const middle = [...throatWay(plane), ...curl(plane)];
   const sides = [1, -1].map((side) => middle.map((_, i) => offset(middle, i, side * HALF * taper(i, middle.length))));
-  return `${linePath(...sides[0]!, ...sides[1]!.reverse())}Z`;
+  return { d: `${linePath(...sides[0]!, ...sides[1]!.reverse())}Z`, area: "shaving", line: "thin", edge: middle };
 }
 
 const mix = (a: Point, b: Point, share: number): Point => point(a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share);
