@@ -125,7 +125,8 @@ function createFields(handlers: ControlHandlers, isShared: () => boolean): Recor
   return {
     elevation: createField("elevation", {
       padding: { left: 122, right: 150 },
-      narrow: { left: 62, right: 58 },
+      narrow: { left: 74, right: 76 },
+      narrowFractions: 24,
       tallest: () => Math.max(LOWEST, innerHeight - AROUND_ELEVATION - (isShared() ? UNDER_ELEVATION : 0)),
       handlers,
     }),

@@ -4,6 +4,7 @@ import type { LaidDimension } from "./layout.ts";
 import { boxesOverlap, lengthWithin, type NumberBox, type Stretch } from "./obstacles.ts";
 
 const SLACK = 2; // px beyond the field's edge: widths are reckoned a little too large
+const CLEAR = 3; // px between a number and an outline: its halo, and that widths are reckoned
 const STEP = 27; // px: a line of numbers and a little
 /** Costs of a place, each so much that none of the lighter ones outweighs it. */
 const COST = { overlap: 1e6, outside: 2e5, outline: 3e3, leader: 2e3, ownLeader: 1e3, place: 1 };
@@ -77,7 +78,8 @@ function placeCost(
   const box = boxOf(dimension, laid);
   const overlaps = boxes.filter((other) => boxesOverlap(box, other)).length;
   const out = width === undefined ? 0 : Math.max(0, -SLACK - box.left) + Math.max(0, box.right - width - SLACK);
-  const covered = sum(outlines, (stretch) => lengthWithin(stretch, box));
+  const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
+  const covered = sum(outlines, (stretch) => lengthWithin(stretch, clear));
   const struck = sum([...strokes], ([id, lines]) =>
     id === dimension.id ? 0 : sum(lines, (line) => Math.sign(lengthWithin(line, box))),
   );
@@ -93,8 +95,8 @@ function placeCost(
 
 const sum = <T>(all: readonly T[], of: (one: T) => number): number => all.reduce((total, one) => total + of(one), 0);
 
-const SHARES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9];
-const RADII = [1, 1.25, 1.5, 1.8, 2.2, 0.8];
+const SHARES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9, 0, 1];
+const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7];
 
 /** Places for a number, the one that it would like first. */
 function placesOf(shape: DimensionShape): DimensionShape[] {
@@ -104,11 +106,11 @@ function placesOf(shape: DimensionShape): DimensionShape[] {
   return leaderShifts(shape.shift).map((shift) => ({ ...shape, shift }));
 }
 
-/** Further out, further in, on the other side, on the other end, longer. */
+/** Near before far: on either side, over and under, then longer. */
 function leaderShifts({ x, y }: SheetPoint): SheetPoint[] {
   const down = Math.sign(y) || 1;
-  const lengths = [0, 1, 2, 3, 4, 5, -1];
   const sides = [x, -x, 2 * x, -2 * x, 0.4 * x, -0.4 * x];
-  const near = sides.flatMap((across) => lengths.map((steps) => ({ x: across, y: y + down * steps * STEP })));
-  return [...near, ...sides.flatMap((across) => lengths.map((steps) => ({ x: across, y: -y - down * steps * STEP })))];
+  return [0, 1, -1, 2, 3, 4].flatMap((steps) =>
+    [y + down * steps * STEP, -y - down * steps * STEP].flatMap((up) => sides.map((across) => ({ x: across, y: up }))),
+  );
 }
