@@ -16,7 +16,7 @@ import {
   openPage,
   PAGE,
   type Watched,
-  waitForRedraw,
+  showEverything,
 } from "../support/browser.ts";
 import { fault } from "../support/faults.ts";
 
@@ -97,7 +97,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         complaints.length = 0;
         await page.goto("about:blank");
         await page.goto(FILE_ADDRESS + hash);
-        await waitForRedraw(page);
+        await showEverything(page);
         expect(await page.title()).toBe(`${name} · lamplane`);
         expect(await bodyLines(page)).toBeGreaterThan(5);
         expect(await refusal(page)).toMatch(told);
@@ -109,7 +109,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         const { page, complaints } = watched;
         await page.goto("about:blank");
         await page.goto(`${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
-        await waitForRedraw(page);
+        await showEverything(page);
         complaints.length = 0;
         for (const [hash, told] of [
           [text("iron: { width: wide, thickness: 4 }\n"), /x\.yaml line 1, column 16/],
@@ -213,7 +213,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       const errors: string[] = [];
       page.on("pageerror", ({ message }) => errors.push(message));
       await page.goto(FILE_ADDRESS);
-      await waitForRedraw(page);
+      await showEverything(page);
       await actAndWait(page, async () => {
         await angle(page).fill("50");
         await page.keyboard.press("Enter");
