@@ -15,8 +15,8 @@ import {
   launchBrowser,
   openPage,
   PAGE,
-  type Watched,
   showEverything,
+  type Watched,
 } from "../support/browser.ts";
 import { fault } from "../support/faults.ts";
 

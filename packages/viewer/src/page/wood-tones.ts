@@ -19,7 +19,7 @@ const COLOURS: Readonly<Record<string, string>> = {
 const OTHER = "#cfa877";
 
 /** Relative luminance that wood keeps, so that it stands off the paper and lines stand off it. @see WCAG 2.2 */
-const LIGHT = { least: 0.2, most: 0.52 };
+const LIGHT = { least: 0.2, most: 0.5 };
 const DARK = { least: 0.075, most: 0.15 };
 /** Shares of the wood's own luminance: the far cheek stands in the shade, the wedge is rubbed with oil. */
 const SHADES = { "--wood": 1, "--wood-far": 0.74, "--cheek": 1.04, "--wedge": 0.84, "--pin": 0.72 } as const;
