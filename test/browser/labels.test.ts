@@ -24,6 +24,9 @@ const PROBE = `
   .probed .numbers .number > * { pointer-events: none; }
 `;
 
+/** Px round a label's box in which it may paint; further away the browser alone draws a curve's pixel otherwise. */
+const HALO = 8;
+
 interface Faults {
   /** Pixels of outlines that a label takes away. */
   readonly covered: number;
@@ -39,26 +42,36 @@ async function coveredPixels(page: Page, board: Locator): Promise<Faults> {
     return (await board.screenshot({ animations: "disabled", caret: "hide" })).toString("base64");
   };
   const [without, withLabels] = [await shot(true), await shot(false)];
+  const labels = await board.evaluate((element) => {
+    const field = element.getBoundingClientRect();
+    return [...element.querySelectorAll(".number > *, .number, .names text")].map((label) => {
+      const { left, top, right, bottom } = label.getBoundingClientRect();
+      return [left - field.left, top - field.top, right - field.left, bottom - field.top];
+    });
+  });
   await board.evaluate((e) => e.classList.remove("probed", "bare"));
   return page.evaluate(
-    async ([a, b]) => {
+    async ([a, b, boxes, reach]) => {
       const pixels = async (base64: string) => {
         const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
         const picture = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
         const context = new OffscreenCanvas(picture.width, picture.height).getContext("2d")!;
         context.drawImage(picture, 0, 0);
-        return context.getImageData(0, 0, picture.width, picture.height).data;
+        return context.getImageData(0, 0, picture.width, picture.height);
       };
-      const [bare, labelled] = [await pixels(a!), await pixels(b!)];
+      const [{ data: bare, width }, { data: labelled }] = [await pixels(a), await pixels(b)];
       let [outlines, covered] = [0, 0];
       for (let i = 0; i < bare.length; i += 4) {
         if (bare[i] !== 255 || bare[i + 1] !== 0 || bare[i + 2] !== 255) continue;
         outlines += 1;
+        const [x, y] = [(i / 4) % width, Math.floor(i / 4 / width)];
+        if (boxes.every(([l, t, r, o]) => x < l! - reach || x > r! + reach || y < t! - reach || y > o! + reach))
+          continue;
         if (labelled[i] !== 255 || labelled[i + 1] !== 0 || labelled[i + 2] !== 255) covered += 1;
       }
       return { outlines, covered };
     },
-    [without, withLabels],
+    [without, withLabels, labels, HALO] as const,
   );
 }
 

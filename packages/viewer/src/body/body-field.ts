@@ -106,7 +106,7 @@ const createCanvas = (): HTMLCanvasElement =>
       "Body in 3D: arrow keys turn it, plus and minus bring it closer, 0 fits it, 1 to 5 are the standard views",
   });
 
-const NEAR = "160px"; // of scrolling before it is seen
+const SEEN = "-60px"; // of the body must be in view: what only peeps in is not fetched
 
 function onceInView(element: HTMLElement, act: () => void) {
   const observer = new IntersectionObserver(
@@ -115,7 +115,7 @@ function onceInView(element: HTMLElement, act: () => void) {
       observer.disconnect();
       act();
     },
-    { rootMargin: NEAR },
+    { rootMargin: SEEN },
   );
   observer.observe(element);
 }

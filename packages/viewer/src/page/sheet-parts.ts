@@ -60,7 +60,7 @@ const ONE_COLUMN = 956; // px: as in the style sheet
 const SMALL = 340; // px: greatest height of a detail
 
 export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, actions: SheetActions): SheetParts {
-  const sheet = html("main", { class: "sheet" });
+  const sheet = html("main", { class: "sheet", "data-mode": "opening" });
   const fields = createFields(handlers, () => sheet.dataset.mode === "build" && sheet.clientWidth > ONE_COLUMN);
   const parts: SheetParts = {
     sheet,

@@ -7,7 +7,9 @@ const SLACK = 2; // px beyond the field's edge: widths are reckoned a little too
 const CLEAR = 3; // px between a number and an outline: its halo, and that widths are reckoned
 const STEP = 27; // px: a line of numbers and a little
 /** Costs of a place, each so much that none of the lighter ones outweighs it. */
-const COST = { overlap: 1e6, outside: 2e5, outline: 3e3, leader: 2e3, ownLeader: 1e3, place: 1 };
+const COST = { overlap: 1e6, outside: 2e5, outline: 3e3, struck: 6e4, place: 1 };
+const CLEAN = 1e3; // a place that costs less than this covers nothing
+const NOWHERE = -1;
 
 export interface SeparationOptions {
   lay(dimension: Dimension): LaidDimension;
@@ -20,7 +22,8 @@ export interface SeparationOptions {
 }
 
 /**
- * Lays all dimensions of a view, in their order.
+ * Lays all dimensions of a view, in their order. One that finds no clean place is left out, and stands in the schedule; what can be
+ * taken hold of always stands.
  * @param ways place that each number took last, by the dimension's id; brought up to date
  * @param holding the hand is on a number: then none leaves its place
  */
@@ -29,7 +32,7 @@ export function layOutApart(
   options: SeparationOptions,
   ways: Map<string, number>,
   holding: boolean,
-): LaidDimension[] {
+): (LaidDimension | undefined)[] {
   const known: Known = { boxes: [...options.taken], strokes: new Map() };
   for (const dimension of dimensions)
     if (dimension.shape.kind === "along") known.strokes.set(dimension.id, options.lay(dimension).strokes);
@@ -37,11 +40,16 @@ export function layOutApart(
   const put = (dimension: Dimension) => {
     const shapes = placesOf(dimension.shape);
     const kept = holding ? ways.get(dimension.id) : undefined;
+    if (kept === NOWHERE) return;
     const tried = (kept === undefined ? shapes : [shapes[kept] ?? dimension.shape]).map((shape) =>
       options.lay({ ...dimension, shape }),
     );
     const best = kept === undefined ? cheapest(dimension, tried, options, known) : 0;
     ways.set(dimension.id, kept ?? best);
+    if (best === NOWHERE) {
+      known.strokes.delete(dimension.id);
+      return;
+    }
     const laid = tried[best]!;
     places.set(dimension, laid);
     known.boxes.push(options.boxOf(dimension, laid));
@@ -49,7 +57,7 @@ export function layOutApart(
   };
   for (const dimension of dimensions) if (dimension.shape.kind !== "leader") put(dimension);
   for (const dimension of dimensions) if (dimension.shape.kind === "leader") put(dimension);
-  return dimensions.map((dimension) => places.get(dimension)!);
+  return dimensions.map((dimension) => places.get(dimension));
 }
 
 interface Known {
@@ -64,9 +72,9 @@ function cheapest(dimension: Dimension, tried: readonly LaidDimension[], options
     const cost = placeCost(dimension, laid, options, known) + i * COST.place;
     if (cost >= least) continue;
     [best, least] = [i, cost];
-    if (cost < COST.ownLeader) break;
+    if (cost < CLEAN) break;
   }
-  return best;
+  return least < CLEAN || dimension.isHeld ? best : NOWHERE;
 }
 
 function placeCost(
@@ -83,13 +91,13 @@ function placeCost(
   const struck = sum([...strokes], ([id, lines]) =>
     id === dimension.id ? 0 : sum(lines, (line) => Math.sign(lengthWithin(line, box))),
   );
+  const own = dimension.shape.kind === "angle" ? Math.sign(lengthWithin(laid.strokes[0]!, box)) : 0;
   const crossing = laid.isLed ? sum(boxes, (other) => Math.sign(lengthWithin(laid.strokes[0]!, other))) : 0;
   return (
     overlaps * COST.overlap +
     (out > 0 ? COST.outside * (1 + out / 1000) : 0) +
     covered * COST.outline +
-    struck * COST.leader +
-    crossing * COST.ownLeader
+    (struck + own + crossing) * COST.struck
   );
 }
 

@@ -63,10 +63,17 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     drawing.drawView(view, scale, grainOf(plane));
     const dimensions = chooseDimensions(view, width);
     const places = placeDimensions(dimensions, view, plane, scale, ways, holding);
-    const wanted = dimensions.map(isWanted);
-    const kept = <T>(all: readonly T[]): T[] => all.filter((_, i) => wanted[i]);
-    numbers.draw(kept(dimensions), kept(places), plane);
-    drawing.drawDimensionLines(kept(places));
+    const shown = dimensions.flatMap((dimension, i) => {
+      const place = places[i];
+      return place && isWanted(dimension) ? [{ dimension, place }] : [];
+    });
+    const placed = shown.map(({ place }) => place);
+    numbers.draw(
+      shown.map(({ dimension }) => dimension),
+      placed,
+      plane,
+    );
+    drawing.drawDimensionLines(placed);
     grips?.draw(view, plane, scale);
   }
 

@@ -47,16 +47,15 @@ export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { wid
     boxesAt(scale, withinSides) {
       const laying = layingAt(scale, view, plane);
       const width = withinSides ? scale.width : undefined;
-      const numbers = layOutApart(dimensions, { ...laying, width }, new Map(), false).map((place, i) =>
-        laying.boxOf(dimensions[i]!, place),
-      );
+      const places = layOutApart(dimensions, { ...laying, width }, new Map(), false);
+      const numbers = places.flatMap((place, i) => (place ? [laying.boxOf(dimensions[i]!, place)] : []));
       return [...numbers, ...laying.taken];
     },
   });
 }
 
 /**
- * Where each dimension stands at a scale.
+ * Where each dimension stands at a scale; undefined for one that finds no place.
  * @param ways way that each leader went last, by the dimension's id; brought up to date
  * @param holding the hand is on a number: then no leader leaves its way
  */
@@ -67,7 +66,7 @@ export function placeDimensions(
   scale: Scale,
   ways: Map<string, number>,
   holding: boolean,
-): LaidDimension[] {
+): (LaidDimension | undefined)[] {
   return layOutApart(dimensions, { ...layingAt(scale, view, plane), width: scale.width }, ways, holding);
 }
 
