@@ -55,10 +55,12 @@ export function layOutApart(
     known.boxes.push(options.boxOf(dimension, laid));
     known.strokes.set(dimension.id, laid.strokes);
   };
-  for (const dimension of dimensions) if (dimension.shape.kind !== "leader") put(dimension);
-  for (const dimension of dimensions) if (dimension.shape.kind === "leader") put(dimension);
+  for (const dimension of [...dimensions].sort((a, b) => turn(a) - turn(b))) put(dimension);
   return dimensions.map((dimension) => places.get(dimension));
 }
+
+/** What always stands takes its place first, then what stands on its line, then what is led to from anywhere. */
+const turn = ({ isHeld, shape }: Dimension): number => (isHeld ? 0 : 2) + (shape.kind === "leader" ? 1 : 0);
 
 interface Known {
   readonly boxes: NumberBox[];
