@@ -118,7 +118,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   test("the keyboard reaches every number and leaves it again", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS);
     const wanted = await page
-      .locator(".numbers input")
+      .locator(".numbers input, .my-iron select")
       .evaluateAll((all) => all.map((e) => e.getAttribute("data-parameter")));
     const reached = new Set<string>();
     for (let i = 0; i < 160; i++) {

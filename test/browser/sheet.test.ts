@@ -371,6 +371,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   test("dragging a number steps it, and nothing jumps meanwhile", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS);
     const input = control(page, "body.length");
+    await input.scrollIntoViewIfNeeded();
     const box = (await input.boundingBox())!;
     const steps = 26 / 5; // px for each step
     const wanted = (await numberIn(page, "body.length")) + Math.trunc(steps);

@@ -55,6 +55,8 @@ export interface SheetActions extends ToolbarActions {
 
 const LOWEST = 300; // px: least height of the elevation
 const AROUND_ELEVATION = 306; // px: what stands over and under it on the first screen
+const PRINTED = 440; // px: height of the printed elevation, whatever the window
+const isPrinting = (): boolean => document.body.classList.contains("is-printing");
 const UNDER_ELEVATION = 240; // px
 const ONE_COLUMN = 956; // px: as in the style sheet
 const SMALL = 340; // px: greatest height of a detail
@@ -127,7 +129,8 @@ function createFields(handlers: ControlHandlers, isShared: () => boolean): Recor
       padding: { left: 122, right: 150 },
       narrow: { left: 74, right: 76 },
       narrowFractions: 24,
-      tallest: () => Math.max(LOWEST, innerHeight - AROUND_ELEVATION - (isShared() ? UNDER_ELEVATION : 0)),
+      tallest: () =>
+        isPrinting() ? PRINTED : Math.max(LOWEST, innerHeight - AROUND_ELEVATION - (isShared() ? UNDER_ELEVATION : 0)),
       handlers,
     }),
     mouth: createField("mouth", {

@@ -71,7 +71,7 @@ export function createStrip(goTo: (stage: StageName) => void): Strip {
 
 function createCell(stage: StageName, i: number, goTo: (stage: StageName) => void): Cell {
   const id = `stage-${stage}`;
-  const input = html("input", { type: "radio", name: "stage", value: stage, id });
+  const input = html("input", { type: "radio", name: "stage", value: stage, id, "aria-label": STEP_WORDS[stage] });
   input.addEventListener("change", () => goTo(stage));
   const drawing = svg("svg", { class: "strip-drawing", "aria-hidden": "true", preserveAspectRatio: "xMidYMax meet" });
   const words = html("span", { class: "strip-words" }, STEP_WORDS[stage]);
