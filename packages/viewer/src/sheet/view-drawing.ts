@@ -96,10 +96,15 @@ function drawPaths(group: SVGGElement, paths: readonly string[]) {
 
 const markStyle =
   (view: string) =>
-  (path: SVGPathElement, { d, line, area, isGrained, part, within }: ViewMark): void =>
+  (path: SVGPathElement, { d, line, area, isGrained, part, within }: ViewMark): void => {
     setAttributes(path, {
       d,
       class: `${line ? `line-${line}` : "line-none"} ${area ? `area-${area}` : "area-none"}`,
-      style: isGrained ? `fill: url(#${grainId(view, area!)})` : within ? `clip-path: path("${within}")` : undefined,
       "data-part": part,
     });
+    // Set one by one: a page that is served allows no style in an attribute.
+    const fill = isGrained ? `url(#${grainId(view, area!)})` : "";
+    const clip = within ? `path("${within}")` : "";
+    if (path.style.fill !== fill) path.style.fill = fill;
+    if (path.style.clipPath !== clip) path.style.clipPath = clip;
+  };

@@ -61,7 +61,8 @@ interface Tile {
 
 function pattern(id: string, tone: string, tile: Tile, marks: readonly SVGElement[], turn?: string): SVGElement {
   const { x, y, width, height } = tile;
-  const ground = svg("rect", { ...tile, style: `fill: var(${tone})` });
+  const ground = svg("rect", { ...tile });
+  ground.style.fill = `var(${tone})`;
   const light = svg("rect", { ...tile, fill: "url(#light)" });
   const viewBox = `${x} ${y} ${width} ${height}`;
   return svg(
