@@ -125,8 +125,9 @@ interface GripDrag {
 function attachDrag(grip: SVGGElement, name: GripName, drawn: () => Drawn | undefined, handlers: ControlHandlers) {
   let drag: GripDrag | undefined;
   let last = 0; // steps
+  /** Of the drawing in the window when the drag began: what is said meanwhile may move it. */
+  let frame = new DOMRect();
   const placeOf = (event: PointerEvent, scale: Scale): SheetPoint => {
-    const frame = grip.ownerSVGElement!.getBoundingClientRect();
     return toSheet(scale, { x: event.clientX - frame.left, y: event.clientY - frame.top });
   };
   grip.addEventListener("pointerdown", (event) => {
@@ -136,6 +137,7 @@ function attachDrag(grip: SVGGElement, name: GripName, drawn: () => Drawn | unde
     const shape = gripShape(name, now.plane, now.view);
     const value = numberAt(now.plane, shape.path);
     if (value === undefined) return;
+    frame = grip.ownerSVGElement!.getBoundingClientRect();
     drag = { from: placeOf(event, now.scale), value, shape, style: displayUnits(now.plane.design) };
     last = 0;
     grip.setPointerCapture(event.pointerId);

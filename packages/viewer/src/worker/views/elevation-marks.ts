@@ -1,6 +1,6 @@
 // What is drawn of the elevation at a step: wood with its grain, the stack with its shadow, hidden lines, the sole before and after.
 import { point, transformOutline } from "@lamplane/geometry";
-import { bedLineTopS, capIronOutline, ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
+import { bedLineTopS, bedToPlane, capIronOutline, stageExtent } from "@lamplane/parameters/elevation";
 import { circlePath, linePath, outlinePath, pathOf } from "../../path-data.ts";
 import { type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { ViewMark } from "../../protocol/view.ts";
@@ -98,13 +98,13 @@ function axisMarks({ plane }: StagePlane): ViewMark[] {
 function recessMarks({ plane, isApart, top }: StagePlane): ViewMark[] {
   const { recess, frame, design } = plane;
   if (!recess) return [];
-  const deep = -design.iron.thickness - recess.depth;
+  const deep = -frame.thickness - recess.depth;
   const high = bedLineTopS(design, frame, top, deep);
   const shift = isApart ? plane.cuts.setInHeel : 0;
   const place = (s: number, v: number) => {
-    const p = ironToPlane(frame, s, v);
+    const p = bedToPlane(frame, s, v);
     return point(p.x + shift, p.y);
   };
-  const corners = [place(recess.low, -design.iron.thickness), place(recess.low, deep), place(high, deep)];
+  const corners = [place(recess.low, -frame.thickness), place(recess.low, deep), place(high, deep)];
   return [{ d: linePath(...corners), line: "hidden" }];
 }

@@ -1,7 +1,7 @@
 // Side elevation with the near cheek taken away: blocks, throat, stack, recess as hidden lines, the sole before and after.
 
 import { boundsOf, point, tessellate } from "@lamplane/geometry";
-import { ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
+import { bedToPlane, stageExtent } from "@lamplane/parameters/elevation";
 import { type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, DrawnPart, View } from "../../protocol/view.ts";
 import {
@@ -129,7 +129,7 @@ function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
 
 function ironLength(drawn: DrawnPlane): Dimension[] {
   const { frame, design } = drawn.plane;
-  const end = ironToPlane(frame, design.iron.length, -design.iron.thickness / 2);
+  const end = bedToPlane(frame, design.iron.length, -frame.thickness / 2);
   return parameterDimension(drawn, "iron.length", leaderShape(end, 34, 6), { rank: 1 });
 }
 
