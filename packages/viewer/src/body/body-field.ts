@@ -1,6 +1,6 @@
 // The body beside the elevation: the canvas with the names of the parts over it, and its tools.
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
-import { loadScript } from "../page/load-script.ts";
+import { loadScript } from "../load-script.ts";
 import type { BodyInfo, PartMesh } from "../protocol/body-data.ts";
 import { type BodyState, INITIAL_STATE } from "./body-state.ts";
 import { bodyKeyAction, createBodyTools } from "./body-tools.ts";

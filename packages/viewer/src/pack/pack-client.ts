@@ -1,5 +1,5 @@
 // The page's side of file making: fetches the script when it is first needed, requests one thing after the other.
-import { loadScript } from "../page/load-script.ts";
+import { loadScript } from "../load-script.ts";
 import type { PackRequest, PackResponse } from "./pack-protocol.ts";
 
 export interface PackClient {

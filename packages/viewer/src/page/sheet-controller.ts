@@ -1,5 +1,6 @@
 // The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest request wins.
 import { PLOT_SIZE } from "@lamplane/sheets";
+import { loadScript } from "../load-script.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import { type AddressState, parseAddress } from "../state/address.ts";
@@ -15,7 +16,6 @@ import { Fallback } from "./fallback.ts";
 import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
-import { loadScript } from "./load-script.ts";
 import { watchPage } from "./page-events.ts";
 
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";

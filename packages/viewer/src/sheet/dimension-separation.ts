@@ -10,6 +10,8 @@ const STEP = 27; // px: a line of numbers and a little
 const COST = { overlap: 1e6, outside: 2e5, outline: 3e3, struck: 6e4, place: 1 };
 const CLEAN = 1e3; // a place that costs less than this covers nothing
 const NOWHERE = -1;
+/** Its own lines that a number keeps off: an angle's level line, a length's two extension lines; the rest is broken for it. */
+const OWN_LINES = { along: 2, angle: 1, leader: 0 };
 
 export interface SeparationOptions {
   lay(dimension: Dimension): LaidDimension;
@@ -93,7 +95,7 @@ function placeCost(
   const struck = sum([...strokes], ([id, lines]) =>
     id === dimension.id ? 0 : sum(lines, (line) => Math.sign(lengthWithin(line, box))),
   );
-  const own = dimension.shape.kind === "angle" ? Math.sign(lengthWithin(laid.strokes[0]!, box)) : 0;
+  const own = sum(laid.strokes.slice(0, OWN_LINES[dimension.shape.kind]), (line) => Math.sign(lengthWithin(line, box)));
   const crossing = laid.isLed ? sum(boxes, (other) => Math.sign(lengthWithin(laid.strokes[0]!, other))) : 0;
   return (
     overlaps * COST.overlap +
