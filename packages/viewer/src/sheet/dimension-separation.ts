@@ -96,7 +96,8 @@ function placeCost(
     id === dimension.id ? 0 : sum(lines, (line) => Math.sign(lengthWithin(line, box))),
   );
   const own = sum(laid.strokes.slice(0, OWN_LINES[dimension.shape.kind]), (line) => Math.sign(lengthWithin(line, box)));
-  const crossing = laid.isLed ? sum(boxes, (other) => Math.sign(lengthWithin(laid.strokes[0]!, other))) : 0;
+  const lines = dimension.shape.kind === "angle" ? laid.strokes : laid.strokes.slice(0, laid.isLed ? 1 : 2);
+  const crossing = sum(boxes, (other) => sum(lines, (line) => Math.sign(lengthWithin(line, other))));
   return (
     overlaps * COST.overlap +
     (out > 0 ? COST.outside * (1 + out / 1000) : 0) +
