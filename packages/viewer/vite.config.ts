@@ -37,6 +37,13 @@ const LATER: Readonly<Record<string, string>> = {
   pack: "src/pack/pack-maker.ts",
 };
 
+/** What the licences of the packages within ask for: each script says where they stand, and keeps the notices in its sources. */
+const NOTICES = {
+  postBanner:
+    "/*! lamplane, MIT licence. Packages by others within, and their licences: licences.txt beside this file. */",
+  comments: { legal: true, annotation: false, jsdoc: false },
+} as const;
+
 export default defineConfig(({ mode }) => ({
   root: import.meta.dirname,
   base: "./",
@@ -48,7 +55,7 @@ export default defineConfig(({ mode }) => ({
   worker: {
     format: "iife",
     plugins: () => [noColourProfile],
-    rolldownOptions: { output: { codeSplitting: false }, checks: { pluginTimings: false } },
+    rolldownOptions: { output: { codeSplitting: false, comments: NOTICES.comments }, checks: { pluginTimings: false } },
   },
   plugins: [classicScript],
   build: {
@@ -63,6 +70,7 @@ export default defineConfig(({ mode }) => ({
       checks: { pluginTimings: false },
       ...(mode in LATER ? { input: LATER[mode]! } : {}),
       output: {
+        ...NOTICES,
         format: "iife",
         entryFileNames: mode in LATER ? `${mode}.js` : "sheet.js",
         assetFileNames: "sheet[extname]",

@@ -477,7 +477,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const boxes = await page
       .locator(".field-elevation .number")
       .evaluateAll((all) => all.map((e) => e.getBoundingClientRect()).map(({ left, right }) => ({ left, right })));
-    expect(boxes.length).toBeGreaterThan(5);
+    expect(boxes.length).toBeGreaterThanOrEqual(5); // the four that can be taken hold of, and what finds a clean place
     for (const { left, right } of boxes) {
       expect(left).toBeGreaterThanOrEqual(0);
       expect(right).toBeLessThanOrEqual(390);

@@ -37,15 +37,15 @@ export interface MouthLifeRow {
   readonly height: number;
 }
 
-/** Wood off the trued sole at which the table ends, mm: see LIFE. */
-export function lifeDepth(plane: Elevation): number {
-  const worn = removalForOpening(plane, LIFE.times * plane.design.mouth.opening);
+/** Wood off the trued sole at which the table ends, mm: see LIFE. @param wanted mouth wanted, where the plane's is another */
+export function lifeDepth(plane: Elevation, wanted = plane.design.mouth.opening): number {
+  const worn = removalForOpening(plane, LIFE.times * wanted);
   return Math.min(LIFE.depth, Math.max(LIFE.shown, worn));
 }
 
 /** Rows from the trued sole on, `step` mm apart, to the first at or past the end of the plane's life. */
-export function mouthLife(plane: Elevation, step = STEP[plane.design.units]): MouthLifeRow[] {
-  const count = Math.ceil(lifeDepth(plane) / step - EPSILON);
+export function mouthLife(plane: Elevation, step = STEP[plane.design.units], wanted?: number): MouthLifeRow[] {
+  const count = Math.ceil(lifeDepth(plane, wanted) / step - EPSILON);
   return Array.from({ length: count + 1 }, (_, i) => mouthLifeAt(plane, i * step));
 }
 
