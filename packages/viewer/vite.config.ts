@@ -30,6 +30,13 @@ const noColourProfile: Plugin = {
       : undefined,
 };
 
+/** Scripts that are fetched later, by the mode that builds them: classic scripts, so a build for each. */
+const LATER: Readonly<Record<string, string>> = {
+  body: "src/body/body-script.ts",
+  guide: "src/worker/guide-script.ts",
+  pack: "src/pack/pack-maker.ts",
+};
+
 /** What the licences of the packages within ask for: each script says where they stand, and keeps the notices in its sources. */
 const NOTICES = {
   postBanner:
@@ -37,7 +44,6 @@ const NOTICES = {
   comments: { legal: true, annotation: false, jsdoc: false },
 } as const;
 
-/** The page, and the script that makes files: two classic scripts, so two builds; `--mode pack` is the second. */
 export default defineConfig(({ mode }) => ({
   root: import.meta.dirname,
   base: "./",
@@ -54,19 +60,19 @@ export default defineConfig(({ mode }) => ({
   plugins: [classicScript],
   build: {
     outDir: "dist",
-    emptyOutDir: mode !== "pack",
-    copyPublicDir: mode !== "pack",
+    emptyOutDir: !(mode in LATER),
+    copyPublicDir: !(mode in LATER),
     target: "es2022",
     modulePreload: false,
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 4000,
     rolldownOptions: {
       checks: { pluginTimings: false },
-      ...(mode === "pack" ? { input: "src/pack/pack-maker.ts" } : {}),
+      ...(mode in LATER ? { input: LATER[mode]! } : {}),
       output: {
         ...NOTICES,
         format: "iife",
-        entryFileNames: mode === "pack" ? "pack.js" : "sheet.js",
+        entryFileNames: mode in LATER ? `${mode}.js` : "sheet.js",
         assetFileNames: "sheet[extname]",
       },
     },

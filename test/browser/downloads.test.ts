@@ -67,7 +67,7 @@ describe.skipIf(hasNoBrowser)("downloads", () => {
       await page.keyboard.press("Enter");
     });
     await page.click(".whole-pack");
-    await expect.poll(() => page.locator(".files .status").textContent()).toContain("will not work is not built");
+    await expect.poll(() => page.locator(".download .status").textContent()).toContain("will not work is not built");
     await page.context().close();
   });
 });

@@ -15,8 +15,8 @@ import {
   launchBrowser,
   openPage,
   PAGE,
+  showEverything,
   type Watched,
-  waitForRedraw,
 } from "../support/browser.ts";
 import { fault } from "../support/faults.ts";
 
@@ -97,7 +97,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         complaints.length = 0;
         await page.goto("about:blank");
         await page.goto(FILE_ADDRESS + hash);
-        await waitForRedraw(page);
+        await showEverything(page);
         expect(await page.title()).toBe(`${name} · lamplane`);
         expect(await bodyLines(page)).toBeGreaterThan(5);
         expect(await refusal(page)).toMatch(told);
@@ -109,7 +109,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         const { page, complaints } = watched;
         await page.goto("about:blank");
         await page.goto(`${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
-        await waitForRedraw(page);
+        await showEverything(page);
         complaints.length = 0;
         for (const [hash, told] of [
           [text("iron: { width: wide, thickness: 4 }\n"), /x\.yaml line 1, column 16/],
@@ -167,7 +167,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await page.keyboard.press("Enter");
       });
       expect(await page.locator(".faults").isHidden()).toBe(true);
-      await actAndWait(page, () => page.click(".toolbar-actions >> text=undo"));
+      await actAndWait(page, () => page.click("#undo"));
       expect(await angleNow(page)).toBe("48");
       expect(complaints).toEqual([]);
       await page.context().close();
@@ -213,7 +213,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       const errors: string[] = [];
       page.on("pageerror", ({ message }) => errors.push(message));
       await page.goto(FILE_ADDRESS);
-      await waitForRedraw(page);
+      await showEverything(page);
       await actAndWait(page, async () => {
         await angle(page).fill("50");
         await page.keyboard.press("Enter");
@@ -280,9 +280,9 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await angle(page).fill("51");
         await page.keyboard.press("Enter");
         await shows(51);
-        await page.click(".toolbar-actions >> text=write back");
+        await page.click("#write-back");
         await expect.poll(() => page.locator(".title-block .status").textContent()).toMatch(/Nothing was written/);
-        await page.click(".toolbar-actions >> text=undo");
+        await page.click("#undo");
         await shows(49);
         writeFileSync(file, design(49));
         await nothingTold();
@@ -309,13 +309,13 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           await actAndWait(page, () => page.click("[data-example=trestle-jack]"));
           expect(await page.title()).toBe("trestle-jack · lamplane");
           spoiled();
-          await actAndWait(page, () => page.click(".toolbar-actions >> text=undo"));
+          await actAndWait(page, () => page.click("#undo"));
           await shows(56 + i);
           await told(/line 1|no such file/);
           await expect.poll(() => page.title()).toBe("plane · lamplane");
-          await page.click(".toolbar-actions >> text=write back");
+          await page.click("#write-back");
           await expect.poll(() => page.locator(".title-block .status").textContent()).toMatch(/Nothing was written/);
-          await actAndWait(page, () => page.click(".toolbar-actions >> text=undo"));
+          await actAndWait(page, () => page.click("#undo"));
           writeFileSync(file, design(50));
           await nothingTold();
           await shows(50);
@@ -338,7 +338,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           });
         await type(58);
         const asked = page.waitForRequest((request) => request.method() === "PUT");
-        await page.click(".toolbar-actions >> text=write back");
+        await page.click("#write-back");
         await asked;
         await type(59);
         letOn();
@@ -347,7 +347,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await expect.poll(() => page.url()).toContain("bed.angle=59");
         await shows(59);
         await page.unroute("**/followed/design");
-        await page.click(".toolbar-actions >> text=write back");
+        await page.click("#write-back");
         await expect.poll(() => readFileSync(file, "utf8")).toBe(design(59));
         await expect.poll(() => page.url()).not.toContain("bed.angle");
       });
@@ -378,7 +378,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
           await angle(page).fill("56");
           await page.keyboard.press("Enter");
         });
-        await page.click(".toolbar-actions >> text=write back");
+        await page.click("#write-back");
         await expect.poll(() => readFileSync(file, "utf8")).toBe(design(56));
         expect(readlinkSync(link)).toBe("plane.yaml");
         expect(complaints).toEqual([]);

@@ -38,7 +38,7 @@ describe.skipIf(hasNoBrowser)("a followed file", () => {
       await page.keyboard.press("Enter");
     });
     expect(readFileSync(file, "utf8")).toContain("angle: 49");
-    await page.click(".toolbar-actions >> text=write back");
+    await page.click("#write-back");
     await expect.poll(() => readFileSync(file, "utf8")).toBe(TEXT.replace("48", "51"));
     await expect.poll(() => page.locator(".title-block .status").textContent()).toContain("club plane.yaml");
     expect(requests.filter((url) => !url.startsWith(server.address) && !/^(blob|data):/.test(url))).toEqual([]);

@@ -6,8 +6,16 @@ import { readDesign, withValue } from "@lamplane/parameters/design";
 import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { STAGES } from "../../packages/viewer/src/protocol/sheet-data.ts";
-import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
+import {
+  actAndWait,
+  buildPage,
+  FILE_ADDRESS,
+  hasNoBrowser,
+  launchBrowser,
+  openPage,
+  showEverything,
+} from "../support/browser.ts";
 
 const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
 const designOf = (name: string) => {
@@ -119,12 +127,12 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     ] as const) {
       await input.fill(text);
       await page.keyboard.press("Enter");
-      await expect.poll(() => page.locator(".faults").textContent()).toMatch(words);
+      await expect.poll(() => page.locator(".refusal").textContent()).toMatch(words);
       expect(await input.getAttribute("aria-invalid")).toBe("true");
       expect(await numberIn(page, "bed.angle")).toBe(47);
     }
     await page.keyboard.press("Escape");
-    expect(await page.locator(".faults").isHidden()).toBe(true);
+    expect(await page.locator(".refusal").isHidden()).toBe(true);
     await page.context().close();
   });
 
@@ -137,10 +145,10 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const input = page.locator(place).first();
     await input.fill("much");
     await page.keyboard.press("Enter");
-    expect(await page.locator(".faults").textContent()).toMatch(/not a number|unit "much"/);
+    expect(await page.locator(".refusal").textContent()).toMatch(/not a number|unit "much"/);
     await input.fill(text);
     await page.keyboard.press("Enter");
-    expect(await page.locator(".faults").isHidden()).toBe(true);
+    expect(await page.locator(".refusal").isHidden()).toBe(true);
     expect(await input.getAttribute("aria-invalid")).toBe(null);
     await page.context().close();
   });
@@ -166,6 +174,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       () => page.evaluate(() => (window as unknown as { held: (() => void)[] }).held.shift()!()),
     ];
     await page.goto(FILE_ADDRESS);
+    await showEverything(page);
     await expect.poll(holds).toBe(1);
     await release();
     for (const [i, height] of ["25", "24"].entries()) {
@@ -270,14 +279,14 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   test("every stage shows its stock and its numbers", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS);
     const seen = new Set<string>();
-    for (const stage of ["billet", "core", "bed", "glued", "trued", "shaped"]) {
+    for (const stage of STAGES) {
       await actAndWait(page, () =>
         page.locator(`#stage-${stage}`).evaluate((input) => (input as HTMLInputElement).click()),
       );
       seen.add((await lines(page)).join());
-      expect(await page.locator(".step-list h3").count()).toBeGreaterThan(0);
+      await expect.poll(() => page.locator(".step-list h3").count()).toBeGreaterThan(0);
     }
-    expect(seen.size).toBe(6);
+    expect(seen.size).toBe(STAGES.length - 1); // a year later it is shaped as before
     await page.context().close();
   });
 
@@ -307,7 +316,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       await page.keyboard.press("Enter");
     });
     expect(await page.locator(".lost").textContent()).not.toContain("bed angle");
-    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".toolbar-actions >> text=save")]);
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
     expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("  bedAngle: 46\n", ""));
     await page.reload();
     await expect.poll(() => blank.inputValue()).toBe("");
@@ -315,7 +324,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("a measured value far from the plan counts, with its doubt beside it; one near it has none", async () => {
-    const { page } = await openPage(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=bed`);
+    const { page } = await openPage(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=recess`);
     const row = page.locator(".step-measures > div", { hasText: "recess width" });
     const typed = (text: string) =>
       actAndWait(page, async () => {
@@ -339,21 +348,21 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       await control(page, "bed.angle").fill("48");
       await page.keyboard.press("Enter");
     });
-    await page.locator("#stage-glued").evaluate((input) => (input as HTMLInputElement).click());
+    await page.locator("#stage-glue-up").evaluate((input) => (input as HTMLInputElement).click());
     const address = page.url();
     await page.reload();
     await expect.poll(() => numberIn(page, "bed.angle")).toBe(48);
     await expect.poll(() => page.title()).toContain("trestle-jack"); // told with the words, which come after the drawing
-    expect(await page.locator("#stage-glued").isChecked()).toBe(true);
+    expect(await page.locator("#stage-glue-up").isChecked()).toBe(true);
     const other = await openPage(browser, address);
     expect(await numberIn(other.page, "bed.angle")).toBe(48);
     await actAndWait(other.page, async () => {
       await control(other.page, "bed.angle").fill("50");
       await other.page.keyboard.press("Enter");
     });
-    await other.page.click(".toolbar-actions >> text=undo");
+    await other.page.click("#undo");
     await expect.poll(() => numberIn(other.page, "bed.angle")).toBe(48);
-    await other.page.click(".toolbar-actions >> text=redo");
+    await other.page.click("#redo");
     await expect.poll(() => numberIn(other.page, "bed.angle")).toBe(50);
     await page.context().close();
     await other.page.context().close();
@@ -362,6 +371,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   test("dragging a number steps it, and nothing jumps meanwhile", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS);
     const input = control(page, "body.length");
+    await input.scrollIntoViewIfNeeded();
     const box = (await input.boundingBox())!;
     const steps = 26 / 5; // px for each step
     const wanted = (await numberIn(page, "body.length")) + Math.trunc(steps);
@@ -389,7 +399,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
       await control(page, "bed.angle").fill("52");
       await page.keyboard.press("Enter");
     });
-    const [saved] = await Promise.all([page.waitForEvent("download"), page.click(".toolbar-actions >> text=save")]);
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
     expect(saved.suggestedFilename()).toBe("elm.yaml");
     expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("angle: 50", "angle: 52"));
     await page.reload();
@@ -467,7 +477,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const boxes = await page
       .locator(".field-elevation .number")
       .evaluateAll((all) => all.map((e) => e.getBoundingClientRect()).map(({ left, right }) => ({ left, right })));
-    expect(boxes.length).toBeGreaterThan(5);
+    expect(boxes.length).toBeGreaterThanOrEqual(5); // the four that can be taken hold of, and what finds a clean place
     for (const { left, right } of boxes) {
       expect(left).toBeGreaterThanOrEqual(0);
       expect(right).toBeLessThanOrEqual(390);

@@ -32,10 +32,11 @@ export interface Watched {
 /** Where no graphics processor puts the page together, Chromium itself reads every 3D picture back, and says that it is slow. */
 const BROWSERS_OWN = /GL Driver Message.*GPU stall due to ReadPixels/;
 
+/** @param options.asNewcomer leaves the page as it opens; otherwise everything on it is opened and shown first */
 export async function openPage(
   browser: Browser,
   address: string,
-  options: BrowserContextOptions = {},
+  { asNewcomer = false, ...options }: BrowserContextOptions & { readonly asNewcomer?: boolean } = {},
 ): Promise<Watched> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 1000 }, ...options });
   const page = await context.newPage();
@@ -47,19 +48,31 @@ export async function openPage(
   page.on("pageerror", (error) => watched.complaints.push(error.message));
   page.on("request", (request) => watched.requests.push(request.url()));
   await page.goto(address);
-  await waitForRedraw(page);
+  if (asNewcomer) await waitForRedraw(page, { ...NOTHING, solid: -1 });
+  else await showEverything(page);
   return watched;
+}
+
+/** Every number of the elevation, the seldom commands, and the body, which is fetched when it comes into view. */
+export async function showEverything(page: Page): Promise<void> {
+  await page.locator(".all-dimensions[aria-pressed=false]").click();
+  await page.locator("#more > summary").click();
+  await page.locator(".body-view").scrollIntoViewIfNeeded();
+  await waitForRedraw(page);
+  await page.evaluate(() => scrollTo(0, 0));
 }
 
 const DRAWN = ["elevation", "words", "solid"] as const;
 type Counts = Readonly<Record<(typeof DRAWN)[number], number>>;
+
+const NOTHING: Counts = { elevation: 0, words: 0, solid: 0 };
 
 /** How often the page has redrawn its elevation, the words beside it, or its body. */
 export const countRedraws = (page: Page, what: keyof Counts): Promise<number> =>
   page.evaluate((name) => performance.getEntriesByName(name).length, `lamplane ${what}`);
 
 /** Waits until elevation, words and body have been drawn more often than before. */
-export async function waitForRedraw(page: Page, before: Counts = { elevation: 0, words: 0, solid: 0 }): Promise<void> {
+export async function waitForRedraw(page: Page, before: Counts = NOTHING): Promise<void> {
   await page.waitForFunction(
     (counts) =>
       Object.entries(counts).every(([what, n]) => performance.getEntriesByName(`lamplane ${what}`).length > n),

@@ -3,8 +3,8 @@ import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { deflateSync, zlibSync } from "fflate";
 import { expect, test } from "vitest";
+import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
 import type { ParameterChange } from "../../packages/viewer/src/protocol/sheet-data.ts";
-import { STAGES } from "../../packages/viewer/src/protocol/sheet-data.ts";
 import { formatAddress, parseAddress } from "../../packages/viewer/src/state/address.ts";
 import { initialOrigin, leftOutTexts } from "../../packages/viewer/src/state/design-origin.ts";
 import { fault } from "../support/faults.ts";
@@ -43,10 +43,10 @@ test("a spoiled address is read as far as it goes", () => {
   expect(parseAddress("#from=trestle-jack&bed.angel=50&bed.angle=50&at=nowhere")).toEqual({
     beginning: { kind: "example", name: "trestle-jack" },
     changes: [["bed.angle", 50]],
-    stage: "shaped",
+    stage: "first-shaving",
     leftOut: [
       'the address holds "bed.angel", which is no parameter; it was left out',
-      'there is no stage "nowhere"; the sheet shows "shaped"',
+      'there is no step "nowhere"; the sheet shows "first-shaving"',
     ],
   });
 });
@@ -68,7 +68,7 @@ test.each([
   ["an example that there is not", "#from=nowhere", [/no example "nowhere"/]],
   ["constructor for an example", "#from=constructor", [/no example "constructor"/]],
   ["a file that nobody follows", "#from=file", [/follows a file/]],
-  ["a stage that every object has", "#at=constructor", [/no stage "constructor"/]],
+  ["a stage that every object has", "#at=constructor", [/no step "constructor"/]],
   [
     "keys that every object has",
     "#__proto__=1&constructor=2&toString=3&bed.__proto__=4",

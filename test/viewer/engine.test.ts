@@ -19,11 +19,12 @@ class FakeWorker {
 }
 
 const query = { base: 1, changes: [], stage: "shaped" } as const;
-const started = () => {
+const started = async () => {
   const heard: WorkerResponse[] = [];
   const engine = startEngine(
     (response) => heard.push(response),
     () => new FakeWorker() as unknown as Worker,
+    async () => new FakeWorker() as unknown as Worker,
   );
   engine.open(1, "text", "plane.yaml");
   return { engine, heard, drawing: FakeWorker.all[0]!, patient: () => FakeWorker.all[2]! };
@@ -43,8 +44,8 @@ beforeEach(() => {
   FakeWorker.all = [];
 });
 
-test("of the requests that come while the worker is busy only the last is sent", () => {
-  const { engine, drawing } = started();
+test("of the requests that come while the worker is busy only the last is sent", async () => {
+  const { engine, drawing } = await started();
   const [first, , last] = [1, 2, 3].map(() => engine.show(query, 100));
   expect(planesSent(drawing)).toEqual([first]);
   drawing.respond({ kind: "text-refused", base: 1, requestId: drawing.sent[0]!.requestId, faults: [] }); // the sheet is still to come
@@ -55,8 +56,9 @@ test("of the requests that come while the worker is busy only the last is sent",
 
 describe("a text that is requested", () => {
   test("is given to the one who asked", async () => {
-    const { engine, patient } = started();
-    const [one, two] = [engine.text(query), engine.text({ ...query, stage: "core" })];
+    const { engine, patient } = await started();
+    const [one, two] = [engine.text(query), engine.text({ ...query, stage: "cuts" })];
+    await vi.advanceTimersByTimeAsync(0);
     const [, a, b] = patient().sent;
     patient().respond({ kind: "written", requestId: b!.requestId, text: "two" });
     patient().respond({ kind: "written", requestId: a!.requestId, text: "one" });
@@ -67,9 +69,28 @@ describe("a text that is requested", () => {
     ["of a refused design", (requestId) => ({ kind: "refused", requestId, base: 1, faults: [] })],
     ["that our bug keeps back", (requestId) => ({ kind: "bug", requestId, message: "ours" })],
   ])("%s is refused, so that nobody waits for it", async (_, response) => {
-    const { engine, patient } = started();
+    const { engine, patient } = await started();
     const text = engine.text(query);
+    await vi.advanceTimersByTimeAsync(0);
     patient().respond(response(patient().sent.at(-1)!.requestId));
     await expect(text).rejects.toThrow(/ask again/);
+  });
+  test("is refused where the worker's script is missing, and asked for anew the next time", async () => {
+    let fetches = 0;
+    const engine = startEngine(
+      () => {},
+      () => new FakeWorker() as unknown as Worker,
+      async () => {
+        fetches += 1;
+        if (fetches === 1) throw new Error("guide.js is missing");
+        return new FakeWorker() as unknown as Worker;
+      },
+    );
+    await expect(engine.text(query)).rejects.toThrow(/guide\.js is missing/);
+    const again = engine.text(query);
+    await vi.advanceTimersByTimeAsync(0);
+    const patient = FakeWorker.all.at(-1)!;
+    patient.respond({ kind: "written", requestId: patient.sent.at(-1)!.requestId, text: "ours" });
+    expect(await again).toBe("ours");
   });
 });

@@ -64,7 +64,7 @@ test("the faces shown are those of the solids that are shipped", () => {
 test("boards before they are shaped are closed, outward boxes of the stock's sizes", () => {
   const plane = elevation(designWith());
   const { blankLength, blankHeight, roughCore, roughCheek } = plane.widths;
-  const pieces = partMeshes(plane, "billet").map(({ name, corners }) => {
+  const pieces = partMeshes(plane, "ripped").map(({ name, corners }) => {
     const triangles = Array.from({ length: corners.length / 9 }, (_, i) =>
       [0, 3, 6].map((k) => [...corners.subarray(i * 9 + k, i * 9 + k + 3)] as [number, number, number]),
     );

@@ -1,5 +1,5 @@
 // The worker answers every request, also one that comes before any text could be opened.
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import type { WorkerRequest, WorkerResponse } from "../../packages/viewer/src/protocol/messages.ts";
 
 const responses: WorkerResponse[] = [];
@@ -7,13 +7,22 @@ const scope = {
   postMessage: (response: WorkerResponse) => void responses.push(response),
   onmessage: undefined as ((event: { data: WorkerRequest }) => void) | undefined,
 };
-beforeAll(async () => {
+beforeAll(() => {
   vi.stubGlobal("self", scope);
-  await import("../../packages/viewer/src/worker/worker.ts");
+});
+beforeEach(() => {
+  vi.resetModules();
 });
 afterAll(() => vi.unstubAllGlobals());
 
-test.each(["plane", "solid", "cures", "written"] as const)("%s, requested while nothing is open", (kind) => {
+test.each([
+  ["plane", "worker"],
+  ["solid", "worker"],
+  ["cures", "guide-worker"],
+  ["guide", "guide-worker"],
+  ["written", "guide-worker"],
+] as const)("%s, requested while nothing is open", async (kind, worker) => {
+  await import(`../../packages/viewer/src/worker/${worker}.ts`);
   responses.length = 0;
   scope.onmessage!({ data: { kind, requestId: 7, base: 1, changes: [], stage: "shaped" } });
   expect(responses).toEqual([{ kind: "skipped", requestId: 7 }]);

@@ -1,14 +1,20 @@
 // The body beside the elevation: the canvas with the names of the parts over it, and its tools.
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
+import { loadScript } from "../load-script.ts";
 import type { BodyInfo, PartMesh } from "../protocol/body-data.ts";
+import { type BodyState, INITIAL_STATE } from "./body-state.ts";
 import { bodyKeyAction, createBodyTools } from "./body-tools.ts";
 import { type NamedPart, nameLinePath, partLabel, placeNames } from "./name-layout.ts";
-import { type BodyState, INITIAL_STATE } from "./part-set.ts";
-import { type BodyScene, createBodyScene } from "./scene.ts";
+import type { BodyScene } from "./scene.ts";
 
 export interface BodyField {
   readonly element: HTMLElement;
-  show(parts: readonly PartMesh[], about: BodyInfo): void;
+  /**
+   * Shows the parts once the body has come into view.
+   * @param opened how far they stand apart at this step, 0 to 1
+   * @param drawn called when they are drawn
+   */
+  show(parts: readonly PartMesh[], about: BodyInfo, opened: number, drawn: () => void): void;
   /** Says in words why there is no body to be seen. */
   showMessage(why: string | undefined): void;
   recolour(): void;
@@ -26,6 +32,7 @@ export function createBodyField(): BodyField {
   const board = html("div", { class: "board" }, canvas, names.lines, names.list, message);
   let scene: BodyScene | undefined;
   let state = INITIAL_STATE;
+  let latest: { parts: readonly PartMesh[]; drawn: () => void } | undefined;
 
   const pose = (change: Partial<BodyState>) => {
     state = { ...state, ...change };
@@ -51,13 +58,34 @@ export function createBodyField(): BodyField {
   });
   new ResizeObserver(() => scene?.resize()).observe(canvas);
 
+  let isLoaded = false;
+  let stepOpen = 0;
+  const showLatest = () => {
+    if (!latest) return;
+    scene ??= startScene(canvas, drawNames);
+    scene?.show(latest.parts, state);
+    showMessage(scene ? undefined : NO_3D);
+    scene?.drawNow();
+    latest.drawn();
+  };
+  onceInView(board, async () => {
+    try {
+      await loadScript("body.js");
+    } catch (error) {
+      return showMessage((error as Error).message);
+    }
+    isLoaded = true;
+    showLatest();
+  });
+
   return {
     element: html("figure", { class: "field field-body" }, board, tools.element, html("figcaption", {}, "Body")),
-    show(parts, about) {
-      state = { ...state, ...about };
-      scene ??= startScene(canvas, drawNames);
-      scene?.show(parts, state);
-      showMessage(scene ? undefined : NO_3D);
+    show(parts, about, opened, drawn) {
+      if (opened !== stepOpen) tools.setOpen(opened);
+      state = { ...state, ...about, open: opened === stepOpen ? state.open : opened };
+      stepOpen = opened;
+      latest = { parts, drawn };
+      if (isLoaded) showLatest();
     },
     showMessage,
     recolour: () => scene?.recolour(),
@@ -78,10 +106,24 @@ const createCanvas = (): HTMLCanvasElement =>
       "Body in 3D: arrow keys turn it, plus and minus bring it closer, 0 fits it, 1 to 5 are the standard views",
   });
 
+const SEEN = "-60px"; // of the body must be in view: what only peeps in is not fetched
+
+function onceInView(element: HTMLElement, act: () => void) {
+  const observer = new IntersectionObserver(
+    (entries) => {
+      if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+      observer.disconnect();
+      act();
+    },
+    { rootMargin: SEEN },
+  );
+  observer.observe(element);
+}
+
 /** @returns undefined where the browser draws no 3D */
 function startScene(canvas: HTMLCanvasElement, onDrawn: () => void): BodyScene | undefined {
   try {
-    const scene = createBodyScene(canvas);
+    const scene = globalThis.openBodyScene!(canvas);
     scene.onDrawn(onDrawn);
     return scene;
   } catch {

@@ -7,6 +7,8 @@ export interface BodyTools {
   readonly element: HTMLElement;
   /** Whether parts are to be named. */
   isNamed(): boolean;
+  /** Where the slider stands, 0 to 1. */
+  setOpen(share: number): void;
 }
 
 export interface BodyToolHandlers {
@@ -32,11 +34,14 @@ export function createBodyTools(handlers: BodyToolHandlers): BodyTools {
     "div",
     { class: "body-tools" },
     createViewButtons(handlers),
-    html("label", { for: "open-body", class: "opening" }, "open along the glue lines", open),
+    html("label", { for: "open-body", class: "opening-slider" }, "open along the glue lines", open),
     html("label", { for: "cut-body" }, cut, "cut at the centre plane"),
     html("label", { for: "name-parts" }, named, "names"),
   );
-  return { element, isNamed: () => named.checked };
+  const setOpen = (share: number) => {
+    open.value = String(Math.round(100 * share));
+  };
+  return { element, isNamed: () => named.checked, setOpen };
 }
 
 function createViewButtons({ look, fit }: BodyToolHandlers): HTMLElement {

@@ -1,5 +1,4 @@
 // Where the eye stands for each standard view of the body: directions from its middle, as a drawing names them.
-import { Vector3 } from "three";
 
 export const BODY_VIEWS = {
   corner: { label: "corner", from: [-0.62, 0.5, 0.85] },
@@ -9,5 +8,3 @@ export const BODY_VIEWS = {
   sole: { label: "sole", from: [-0.4, -0.8, 0.7] },
 } as const satisfies Record<string, { label: string; from: readonly [number, number, number] }>;
 export type BodyView = keyof typeof BODY_VIEWS;
-
-export const viewDirection = (view: BodyView): Vector3 => new Vector3(...BODY_VIEWS[view].from).normalize();

@@ -1,7 +1,9 @@
 // The eye on the body: an orthographic camera on an orbit, turned by hand or key, and fitted to what it looks at.
 import { type Box3, OrthographicCamera, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
-import { type BodyView, viewDirection } from "./body-views.ts";
+import { BODY_VIEWS, type BodyView } from "./body-views.ts";
+
+const viewDirection = (view: BodyView): Vector3 => new Vector3(...BODY_VIEWS[view].from).normalize();
 
 export interface CameraRig {
   readonly camera: OrthographicCamera;
@@ -10,6 +12,8 @@ export interface CameraRig {
 
 /** How much more than the body the picture holds when it is fitted. */
 export const MARGIN = 1.16;
+const NAME_COLUMN = 96; // px at each side for the parts' names, which stand outside the body
+const LEAST_ROOM = 0.6; // of the width: on a phone the body keeps so much of it
 const AWAY = 800; // mm from the body's middle to the eye
 const DEEP = 3000; // mm before and behind the eye that is drawn
 const ZOOM = { least: 0.2, most: 40 };
@@ -17,10 +21,19 @@ const POLE = 0.999; // cosine: nearer than this to straight above or below the b
 
 export function createCameraRig(canvas: HTMLCanvasElement): CameraRig {
   const camera = new OrthographicCamera(-1, 1, 1, -1, -DEEP, DEEP);
+  leaveWheelToPage(canvas);
   const controls = new OrbitControls(camera, canvas);
   controls.enableDamping = false;
   controls.listenToKeyEvents = () => {};
   return { camera, controls };
+}
+
+/** The wheel scrolls the page; with Ctrl, as pinching two fingers sends it, it brings the body closer. */
+function leaveWheelToPage(canvas: HTMLCanvasElement): void {
+  const leave = (event: WheelEvent) => {
+    if (!event.ctrlKey) event.stopImmediatePropagation();
+  };
+  canvas.addEventListener("wheel", leave, { capture: true });
 }
 
 /** Turns the eye about the body. @param across @param up radians */
@@ -58,7 +71,8 @@ export function fitCamera({ camera, controls }: CameraRig, box: Box3, { clientWi
   camera.updateMatrixWorld();
   const [wide, high] = visibleSpan(box, camera);
   camera.zoom = 1;
-  const height = Math.max(high * MARGIN, (wide * MARGIN * clientHeight) / Math.max(clientWidth, 1));
+  const room = Math.max(clientWidth * LEAST_ROOM, clientWidth - 2 * NAME_COLUMN, 1);
+  const height = Math.max(high * MARGIN, (wide * MARGIN * clientHeight) / room);
   camera.top = height / 2;
   camera.bottom = -height / 2;
 }

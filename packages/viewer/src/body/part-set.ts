@@ -1,17 +1,9 @@
 // All parts in the scene: made, refilled and taken away as the design changes; moved, cut and coloured together.
 import { Box3, type Camera, type Scene, type Vector2, Vector3 } from "three";
-import type { BodyInfo, PartMesh } from "../protocol/body-data.ts";
+import type { PartMesh } from "../protocol/body-data.ts";
+import { type BodyState, INITIAL_STATE } from "./body-state.ts";
 import { explodedOffset, makePartLook, readTones } from "./looks.ts";
 import { createPartObject, type PartObject } from "./part-object.ts";
-
-export interface BodyState extends BodyInfo {
-  /** 0 together, 1 as far apart as it goes. */
-  readonly open: number;
-  readonly isCut: boolean;
-}
-
-/** Before the first design. */
-export const INITIAL_STATE: BodyState = { open: 0, isCut: false, rings: 20, bedAngle: 47, bodyWidth: 66 };
 
 /** The cheek nearest to the eye: it hides what is cut. */
 const NEAR_CHEEK = "cheek-left";

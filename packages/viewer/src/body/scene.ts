@@ -1,9 +1,10 @@
 // The body in space: a drawing that turns. It is drawn only when something has changed.
 import { type Box3, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 import type { PartMesh } from "../protocol/body-data.ts";
+import type { BodyState } from "./body-state.ts";
 import type { BodyView } from "./body-views.ts";
 import { createCameraRig, faceView, fitCamera, MARGIN, setAspect, turnCamera, zoomCamera } from "./camera-rig.ts";
-import { type BodyState, PartSet } from "./part-set.ts";
+import { PartSet } from "./part-set.ts";
 import { createRenderLoop, type RenderLoop } from "./render-loop.ts";
 import { usesSoftwareRenderer } from "./render-quality.ts";
 

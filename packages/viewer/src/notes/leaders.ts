@@ -1,4 +1,4 @@
-// Leader lines from the notes to where the trouble is on the elevation, each ending in the note's number in a ring.
+// Where the trouble is on the elevation: each note's number in a ring, and one leader line, from the note that speaks.
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPoint } from "../protocol/view.ts";
 import type { VisibleNote } from "./notes.ts";
@@ -17,10 +17,9 @@ interface LeaderLine {
   readonly number: string;
 }
 
-const DOWN = 15; // px from a note's top to its first line of words
 const RING = 8; // px
-const BESIDE = 1288; // px: as in the style sheet, notes stand left of the drawing on a wider sheet, under it on a narrower one
-const NARROW = 704; // px: as in the style sheet; rings only, lines would run over the words
+const ENDS = 14; // places along a note from which a leader may start
+const CLEAR = 4; // px between a leader and a number
 
 export function createLeaders(within: HTMLElement): Leaders {
   const lines = svg("g");
@@ -44,7 +43,7 @@ export function createLeaders(within: HTMLElement): Leaders {
         const ring = { x: end.x - frame.left + before * 2 * RING, y: end.y - frame.top };
         return [
           {
-            d: frame.width < NARROW ? "" : leaderPath(note, frame, ring),
+            d: i === 0 ? leaderPath(note, within, ring) : "",
             severity: note.severity,
             end: ring,
             number: String(i + 1),
@@ -73,19 +72,35 @@ function frameRect(element: HTMLElement): DOMRect {
 
 const createRing = () => svg("g", {}, svg("circle", { r: RING }), svg("text", { y: 4 }));
 
-/** Level out of the note on the side where the drawing is, or up beside the notes where it is over them. */
-function leaderPath({ element: note }: VisibleNote, frame: DOMRect, end: SheetPoint): string {
+/** Down from the note to the ring, past every number; none where the note stands elsewhere than over the drawing. */
+function leaderPath({ element: note }: VisibleNote, sheet: HTMLElement, end: SheetPoint): string {
+  const frame = frameRect(sheet);
   const box = note.getBoundingClientRect();
-  const list = note.closest(".note-scroll")!.getBoundingClientRect();
-  const y = box.top + DOWN;
-  if (y < list.top || y > list.bottom) return "";
-  const [left, right, level] = [box.left - frame.left, box.right - frame.left, y - frame.top];
-  const stop = shortenToRing(end, { x: right + 14, y: level });
-  if (frame.width > BESIDE) return `M${right} ${level}L${right + 14} ${level}L${stop.x} ${stop.y}`;
-  const over = list.top - frame.top - 64;
-  const from = { x: left - 7, y: over };
-  const last = shortenToRing(end, from);
-  return `M${left} ${level}L${from.x} ${level}L${from.x} ${over}L${last.x} ${last.y}`;
+  const y = box.bottom - frame.top;
+  if (box.width === 0 || y > end.y - 2 * RING) return "";
+  const numbers = [...sheet.querySelectorAll(".field-elevation .number")].map((e) => e.getBoundingClientRect());
+  const starts = Array.from({ length: ENDS }, (_, i) => ({
+    x: box.left - frame.left + 8 + (i * Math.min(box.width - 16, 900)) / (ENDS - 1),
+    y,
+  }));
+  const isClear = (start: SheetPoint) =>
+    numbers.every((number) => !crossesBox(start, end, shifted(number, -frame.left, -frame.top)));
+  const from = starts.find(isClear) ?? starts[0]!;
+  const stop = shortenToRing(end, from);
+  return `M${from.x} ${from.y}L${stop.x} ${stop.y}`;
+}
+
+const shifted = ({ left, top, width, height }: DOMRect, x: number, y: number): DOMRect =>
+  new DOMRect(left + x - CLEAR, top + y - CLEAR, width + 2 * CLEAR, height + 2 * CLEAR);
+
+/** Whether a line meets a box: looked at in short stretches. */
+function crossesBox(from: SheetPoint, to: SheetPoint, { left, right, top, bottom }: DOMRect): boolean {
+  const stretches = 80;
+  for (let i = 0; i <= stretches; i++) {
+    const [x, y] = [from.x + ((to.x - from.x) * i) / stretches, from.y + ((to.y - from.y) * i) / stretches];
+    if (x > left && x < right && y > top && y < bottom) return true;
+  }
+  return false;
 }
 
 /** Where a line to a ring's middle meets the ring. */

@@ -1,11 +1,12 @@
-// Checks as notes in the margin, each with a number that stands at its place on the drawing too; a cure is a button.
-// While the hand is on a figure, notes keep their places: what is mended is crossed out, what is new comes last.
+// The checks: one quiet mark that opens on a press. What fails is named beside it with its remedy, and stands on the drawing at
+// its place. While the hand is on a figure, notes keep their places: what is put right is crossed out, what is new comes last.
 import type { Cure, FormattedFinding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
 import type { SheetWords } from "../protocol/sheet-data.ts";
 import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import { checkName, checksText, NO_SINGLE_FIX } from "../words/page.ts";
 
 export interface VisibleNote {
   readonly code: string;
@@ -18,31 +19,41 @@ export interface Notes {
   readonly element: HTMLElement;
   /** Notes now shown, in order: leader lines are drawn to them. */
   visible(): readonly VisibleNote[];
+  /** Says what else has changed by itself; "" takes it back. */
+  announce(words: string): void;
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
   addCures(findings: readonly FormattedFinding[], style: DisplayUnits): void;
 }
 
-const WIDE = 1320; // px: as in the style sheet, notes have a column of their own
 const SIGN = { stop: "✕", warning: "!", note: "i" } as const;
-const WORD = { stop: "will not work", warning: "look at this", note: "worth knowing" } as const;
 
-export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
+/** @param opened called when the list is opened or closed: what stands under it moves */
+export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: () => void): Notes {
   const list = html("ol", { class: "note-list" });
-  const verdict = html("p", { class: "verdict", role: "status" });
-  const passed = html("ul", { class: "passed-list" });
-  const passedCount = html("summary", {});
-  const scroll = html(
-    "div",
-    { class: "note-scroll", tabindex: 0, role: "group", "aria-label": "Checks" },
-    list,
-    html("details", { class: "passed", open: innerWidth > WIDE }, passedCount, passed),
-  );
-  const element = html("section", { class: "notes", "aria-labelledby": "notes-title" });
-  element.append(html("h2", { id: "notes-title" }, "Notes"), verdict, scroll);
+  const mark = html("button", {
+    type: "button",
+    class: "verdict",
+    "aria-expanded": "false",
+    "aria-controls": "passed",
+  });
+  const status = html("p", { class: "verdict-status", role: "status" });
+  const passed = html("ul", { class: "passed-list", id: "passed", hidden: true });
+  const announcement = html("p", { class: "announcement", role: "status" });
+  const element = html("section", { class: "notes", "aria-label": "Checks" }, mark, announcement, status, list, passed);
   const items = new Map<string, VisibleNote & { finding: FormattedFinding }>();
+  mark.addEventListener("click", () => {
+    passed.hidden = !passed.hidden;
+    mark.setAttribute("aria-expanded", String(!passed.hidden));
+    element.classList.toggle("is-open", !passed.hidden);
+    opened();
+  });
 
-  return { element, visible: () => [...items.values()], show, addCures };
+  return { element, visible: () => [...items.values()], show, addCures, announce: say };
+
+  function say(words: string) {
+    if (announcement.textContent !== words) announcement.textContent = words;
+  }
 
   function show({ findings, passed: sound }: SheetWords, holding: boolean) {
     const found = new Map(findings.map((finding) => [finding.code, finding]));
@@ -50,6 +61,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
       if (found.has(code)) item.element.classList.remove("is-resolved");
       else if (holding) item.element.classList.add("is-resolved");
       else {
+        if (item.element.contains(document.activeElement)) mark.focus(); // the remedy's button goes with its note
         item.element.remove();
         items.delete(code);
       }
@@ -57,30 +69,22 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
     for (const finding of findings) put(finding, holding);
     if (!holding) inOrder(findings);
     const stops = findings.filter(({ severity }) => severity === "stop").length;
-    verdict.textContent =
-      findings.length === 0
-        ? `All ${sound.length} checks passed.`
-        : `${findings.length} of ${findings.length + sound.length} checks ask for attention${stops > 0 ? `; ${stops} must be mended before building` : ""}.`;
-    verdict.dataset.stops = String(stops);
-    if (!holding) {
-      passed.replaceChildren(...sound.map(({ message }) => html("li", {}, message)));
-      passedCount.textContent = `${sound.length} passed, with their figures`;
-    }
+    const words = checksText(sound.length, findings.length, stops);
+    if (mark.textContent !== words) mark.textContent = words;
+    if (status.textContent !== words && !holding) status.textContent = words;
+    mark.dataset.state = stops > 0 ? "stop" : findings.length > 0 ? "warning" : "passed";
+    if (!holding) passed.replaceChildren(...sound.map(({ message }) => html("li", {}, message)));
   }
 
   function put(finding: FormattedFinding, holding: boolean) {
     const known = items.get(finding.code);
-    const element = known?.element ?? html("li", { class: "note", "data-code": finding.code });
+    const element = known?.element ?? createNote(finding.code);
     element.dataset.severity = finding.severity;
-    const cures = element.querySelector(".cures") ?? html("p", { class: "cures" });
-    if (!holding) cures.replaceChildren();
-    element.replaceChildren(
-      html("span", { class: "sign", "aria-hidden": "true" }, SIGN[finding.severity]),
-      html("strong", {}, WORD[finding.severity]),
-      html("p", {}, finding.message),
-      cures,
-      html("p", { class: "source" }, `Source: ${finding.source}.`),
-    );
+    element.querySelector(".sign")!.textContent = SIGN[finding.severity];
+    element.querySelector(".message")!.textContent = finding.message;
+    element.querySelector(".source")!.textContent = `Source: ${finding.source}.`;
+    const isSame = known?.finding.message === finding.message;
+    if (!holding && !isSame) element.querySelector(".cures")!.replaceChildren();
     items.set(finding.code, { code: finding.code, place: finding.place, element, severity: finding.severity, finding });
     if (!known) list.append(element);
   }
@@ -88,19 +92,21 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
   function inOrder(findings: readonly FormattedFinding[]) {
     const sorted = findings.map(({ code }) => items.get(code)!);
     items.clear();
-    for (const item of sorted) {
+    sorted.forEach((item, i) => {
       items.set(item.code, item);
-      list.append(item.element);
-    }
+      if (list.children[i] !== item.element) list.insertBefore(item.element, list.children[i] ?? null);
+    });
   }
 
   function addCures(findings: readonly FormattedFinding[], style: DisplayUnits) {
     for (const { code, cure } of findings) {
       const place = items.get(code)?.element.querySelector(".cures");
       if (!place) continue;
-      if (!cure) place.replaceChildren("No single figure mends this.");
+      const words = cure ? cureText(cure, style) : NO_SINGLE_FIX;
+      if (place.textContent === words) continue;
+      if (!cure) place.replaceChildren(words);
       else {
-        const button = html("button", { type: "button", class: "cure" }, cureText(cure, style));
+        const button = html("button", { type: "button", class: "cure" }, words);
         button.addEventListener("click", () => applyCure(cure));
         place.replaceChildren(button);
       }
@@ -108,8 +114,19 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
   }
 }
 
+const createNote = (code: string): HTMLElement =>
+  html(
+    "li",
+    { class: "note", "data-code": code },
+    html("span", { class: "sign", "aria-hidden": "true" }),
+    html("strong", {}, checkName(code)),
+    html("span", { class: "cures" }),
+    html("p", { class: "message" }),
+    html("p", { class: "source" }),
+  );
+
 const cureText = (cure: readonly Cure[], style: DisplayUnits): string =>
-  `Mend: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;
+  `Fix: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;
 
 function formatCureValue(path: string, value: number | string, style: DisplayUnits): string {
   const row = rowAt(path);

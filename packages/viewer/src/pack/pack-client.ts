@@ -1,4 +1,5 @@
 // The page's side of file making: fetches the script when it is first needed, requests one thing after the other.
+import { loadScript } from "../load-script.ts";
 import type { PackRequest, PackResponse } from "./pack-protocol.ts";
 
 export interface PackClient {
@@ -12,7 +13,10 @@ export function packClient(progress: (words: string) => void): PackClient {
   let worker: Promise<Worker> | undefined;
   let last: Promise<unknown> = Promise.resolve();
   const request = (message: PackRequest): Promise<PackResponse> => {
-    worker ??= startWorker();
+    worker ??= startWorker().catch((error: unknown) => {
+      worker = undefined; // the next request tries again
+      throw error;
+    });
     const one = last.then(async () => requestFrom(await worker!, message, progress));
     last = one.catch(() => {});
     return one;
@@ -40,14 +44,7 @@ function requestFrom(worker: Worker, message: PackRequest, progress: (words: str
   });
 }
 
-function startWorker(): Promise<Worker> {
-  return new Promise((resolve, reject) => {
-    const script = document.createElement("script");
-    script.src = "./pack.js";
-    script.addEventListener("load", () => resolve(globalThis.startPackWorker!()));
-    script.addEventListener("error", () =>
-      reject(new Error("pack.js is missing beside the page; build the page again")),
-    );
-    document.head.append(script);
-  });
+async function startWorker(): Promise<Worker> {
+  await loadScript("pack.js");
+  return globalThis.startPackWorker!();
 }

@@ -2,10 +2,13 @@
 
 import { html } from "../elements.ts";
 import { packClient } from "../pack/pack-client.ts";
+import { COMMANDS, WHOLE_PACK } from "../words/page.ts";
 import { saveBlob } from "./files.ts";
 
 export interface Downloads {
   readonly element: HTMLElement;
+  /** Makes the whole pack, and what is said meanwhile. */
+  readonly whole: HTMLElement;
 }
 
 interface DownloadSource {
@@ -16,31 +19,35 @@ interface DownloadSource {
 
 export function createDownloads({ text, name }: DownloadSource): Downloads {
   const status = html("p", { class: "status", role: "status" });
+  const statusOfFile = html("p", { class: "status", role: "status" });
+  let spoken: HTMLElement = status;
   const list = html("ul", { class: "file-list" });
-  const whole = html("button", { type: "button", class: "whole-pack" }, "whole pack as zip");
+  const button = html("button", { type: "button", class: "whole-pack", title: WHOLE_PACK }, COMMANDS.download);
+  const whole = html("div", { class: "download" }, button, status);
   const single = html("details", {}, html("summary", {}, "single files"), list);
   const pack = packClient((words) => {
-    status.textContent = words;
+    spoken.textContent = words;
   });
-  const guarded = async (act: () => Promise<void>) => {
-    status.textContent = "making…";
+  const guarded = async (place: HTMLElement, act: () => Promise<void>) => {
+    spoken = place;
+    place.textContent = "making…";
     try {
       await act();
-      status.textContent = "";
+      place.textContent = "";
     } catch (error) {
-      status.textContent = error instanceof Error ? error.message : String(error);
+      place.textContent = error instanceof Error ? error.message : String(error);
     }
   };
   const save = (path: string) =>
-    guarded(async () => {
+    guarded(path === "" ? status : statusOfFile, async () => {
       const bytes = await pack.file(await text(), name(), path);
       const type = path.endsWith(".pdf") ? "application/pdf" : "application/octet-stream";
       saveBlob(path === "" ? `${name()}.zip` : path.slice(path.lastIndexOf("/") + 1), new Blob([bytes], { type }));
     });
-  whole.addEventListener("click", () => save(""));
+  button.addEventListener("click", () => save(""));
   single.addEventListener("toggle", () => {
     if (!single.open) return;
-    guarded(async () => {
+    guarded(statusOfFile, async () => {
       const paths = await pack.list(await text(), name());
       list.replaceChildren(...paths.map((path) => fileItem(path, save)));
     });
@@ -49,11 +56,11 @@ export function createDownloads({ text, name }: DownloadSource): Downloads {
     "section",
     { class: "files", "aria-labelledby": "files-title" },
     html("h2", { id: "files-title" }, "Files"),
-    html("p", {}, "Solids, drawings and true-size sheets, the same as the command writes. ", whole),
+    html("p", {}, "Solids, drawings and true-size sheets, the same as the command writes."),
     single,
-    status,
+    statusOfFile,
   );
-  return { element };
+  return { element, whole };
 }
 
 function fileItem(path: string, save: (path: string) => void): HTMLElement {

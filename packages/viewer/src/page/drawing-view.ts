@@ -1,23 +1,42 @@
 // Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
 import type { FormattedFinding } from "@lamplane/bench/checks";
+import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import type { FigureWords, SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
+import type { FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { displayUnits } from "../state/format.ts";
+import { RAMP_KIND } from "../words/page.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
+import { paintWood } from "./wood-tones.ts";
+
+/** How far the body stands open at a step, so that what is worked on is seen. */
+const OPENED: Partial<Readonly<Record<StageName, number>>> = {
+  cuts: 0.36,
+  bed: 0.36,
+  recess: 0.36,
+  pin: 0.36,
+  "dry-fit": 0.5,
+};
+
+/** Undefined where the step that is shown has no ramp. */
+function rampKind({ views }: SheetPlane): keyof typeof RAMP_KIND | undefined {
+  const ids = views.flatMap(({ dimensions }) => dimensions.map(({ id }) => id));
+  return ids.includes("ramp.wearAngle") ? "curved" : ids.includes("ramp.angle") ? "straight" : undefined;
+}
 
 export class DrawingView {
   readonly #parts: SheetParts;
   readonly #timer: LatencyTimer;
   #figures: Readonly<Record<string, FigureWords>> = {};
   #plane: SheetPlane | undefined;
+  /** Whether the steps are gone through: then the plane at work is one of them. */
+  #isBuilding = false;
   /** Whether the hand is on a number: then scales and notes keep their places. */
   isDragging = false;
 
   constructor(parts: SheetParts, timer: LatencyTimer) {
     this.#parts = parts;
     this.#timer = timer;
-    parts.notes.element.querySelector(".note-scroll")?.addEventListener("scroll", () => this.#drawLeaders());
   }
 
   get figures(): Readonly<Record<string, FigureWords>> {
@@ -34,11 +53,24 @@ export class DrawingView {
   }
 
   drawPlane(plane: SheetPlane, requestId: number): void {
+    this.#announceKind(plane);
     this.#plane = plane;
+    paintWood(document.documentElement, plane.design.wood.body);
     this.#drawViews();
+    this.#parts.iron.show(plane);
     this.#parts.measure.show(plane);
     void this.#parts.sheet.offsetHeight; // laid out now, so that the measured time holds all of it
     this.#timer.finish("elevation", requestId);
+  }
+
+  /** A ramp that turns curved, or straight again, while one design is changed. */
+  #announceKind(next: SheetPlane): void {
+    const last = this.#plane;
+    const isSame = last?.design.name === next.design.name;
+    if (isSame && last.design.bed.angle === next.design.bed.angle) return;
+    const [was, is] = [last && rampKind(last), rampKind(next)];
+    if (isSame && was === is && this.isDragging) return; // it is said until the hand lets go
+    this.#parts.notes.announce(isSame && was && is && was !== is ? RAMP_KIND[is] : "");
   }
 
   /** What stands beside the drawing, as soon as it is known. */
@@ -54,10 +86,26 @@ export class DrawingView {
     this.#timer.finish("words", requestId);
   }
 
-  drawSolid({ parts, about, requestId }: Extract<WorkerResponse, { kind: "solid" }>): void {
-    this.#parts.body.show(parts, about);
-    this.#parts.body.drawNow();
-    this.#timer.finish("solid", requestId);
+  /** Back to the plane alone, once its step is shown. */
+  endBuild(): void {
+    this.#isBuilding = false;
+  }
+
+  /** The step is another: the sheet is laid out for the plane alone, or for the build. */
+  layOutFor(stage: StageName): void {
+    const { sheet, strip } = this.#parts;
+    this.#isBuilding ||= stage !== FIRST_SHOWN;
+    sheet.dataset.mode = this.#isBuilding ? "build" : "opening";
+    strip.show(stage);
+  }
+
+  drawSolid({ parts, about, requestId }: Extract<WorkerResponse, { kind: "solid" }>, stage: StageName): void {
+    this.#parts.body.show(parts, about, OPENED[stage] ?? 0, () => this.#timer.finish("solid", requestId));
+  }
+
+  showGuide(guide: Guide): void {
+    this.#parts.steps.showGuide(guide);
+    this.#parts.strip.draw(guide.strip);
   }
 
   addCures(findings: readonly FormattedFinding[]): void {

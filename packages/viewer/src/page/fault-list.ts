@@ -1,11 +1,9 @@
-// What was not understood: a value that was typed, or a file that was opened. The sheet keeps showing the last good design.
+// What was not understood of a file or an address. The sheet keeps showing the last good design.
 import { type Fault, faultText } from "@lamplane/parameters/design";
 import { html } from "../elements.ts";
-import { parameterName } from "../state/format.ts";
 
 export interface FaultList {
   readonly element: HTMLElement;
-  showValueFault(path: string, why: string | undefined): void;
   /** What was opened, typed or found in the address and could not be used; shown until something else is done. */
   showActionFaults(words: readonly string[]): void;
   /** What is wrong with the file that is followed; shown until it is mended. */
@@ -30,20 +28,14 @@ export function createFaultList(): FaultList {
     { class: "faults", role: "alert", "aria-label": "Not understood", hidden: true },
     list,
   );
-  let [ofFile, ofAction, ofValue]: [readonly string[], readonly string[], string | undefined] = [[], [], undefined];
+  let [ofFile, ofAction]: [readonly string[], readonly string[]] = [[], []];
   const show = () => {
-    const lines = [...(ofValue === undefined ? [] : [ofValue]), ...limitLines(ofAction), ...limitLines(ofFile)];
+    const lines = [...limitLines(ofAction), ...limitLines(ofFile)];
     list.replaceChildren(...lines.map((line) => html("li", {}, line)));
     element.hidden = lines.length === 0;
   };
   return {
     element,
-    showValueFault(path, why) {
-      const words = why === undefined ? undefined : `${parameterName(path)}: ${why}`;
-      if (words === ofValue) return;
-      ofValue = words;
-      show();
-    },
     showActionFaults(words) {
       if (words.length === 0 && ofAction.length === 0) return;
       ofAction = words;

@@ -2,7 +2,7 @@
 import { dropFiles } from "./files.ts";
 import { type HintSource, watchForHints } from "./hint.ts";
 import { type KeyActions, watchKeys } from "./keys.ts";
-import { watchTheme } from "./theme.ts";
+import { restoreTheme, watchTheme } from "./theme.ts";
 
 interface PageEvents {
   readonly keys: KeyActions;
@@ -18,6 +18,7 @@ interface PageEvents {
 export function watchPage(page: HTMLElement, sheet: HTMLElement, events: PageEvents): void {
   watchForHints(page, events.hints);
   watchKeys(events.keys);
+  restoreTheme();
   watchTheme(events.themeChanged);
   dropFiles(page, events.fileDropped);
   new ResizeObserver(() => events.resized()).observe(sheet);

@@ -1,11 +1,14 @@
 // The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest request wins.
 import { PLOT_SIZE } from "@lamplane/sheets";
+import { loadScript } from "../load-script.ts";
+import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import { type AddressState, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { createStore, type Store } from "../state/store.ts";
+import { originInUnits } from "../state/unit-switch.ts";
 import SheetWorker from "../worker/worker.ts?worker&inline";
 import { DesignLoader } from "./design-loader.ts";
 import { DrawingView } from "./drawing-view.ts";
@@ -52,6 +55,10 @@ export class SheetController {
     this.#engine = startEngine(
       (response) => this.#handleResponse(response),
       () => new SheetWorker(),
+      async () => {
+        await loadScript("guide.js");
+        return globalThis.startGuideWorker!();
+      },
     );
     this.#loader = this.#createLoader();
     this.#files = createFileActions({
@@ -95,7 +102,7 @@ export class SheetController {
         change: (changes, holding) => this.#store.set(changes, holding),
         commit: () => this.#store.commit(),
         isPending: () => this.#drawnRequestId < this.#requestId,
-        reportFault: (path, why) => this.#parts.faults.showValueFault(path, why),
+        reportFault: (path, why) => this.#parts.refusal.show(path, why),
       },
       this.#actions(),
     );
@@ -128,6 +135,16 @@ export class SheetController {
       },
       switchTheme,
       applyCure: (cure) => this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
+      checksOpened: () => this.#drawing.redraw(),
+      switchUnits: (units) => {
+        const origin = originInUnits(this.#store.now(), units);
+        if (origin) this.#store.begin(origin);
+        else this.#store.set([["units", units]]);
+      },
+      endBuild: () => {
+        this.#drawing.endBuild();
+        this.#store.setStage(FIRST_SHOWN);
+      },
       goTo: (stage) => this.#store.setStage(stage),
     };
   }
@@ -154,7 +171,10 @@ export class SheetController {
   }
 
   #requestSheet() {
-    const { changes, beginning } = this.#store.now();
+    const { changes, beginning, stage } = this.#store.now();
+    const { back, forth } = this.#store.ways();
+    this.#parts.toolbar.showWays(back, forth);
+    this.#drawing.layOutFor(stage);
     this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
     this.#requestId = this.#engine.show(this.#designQuery(), this.#plottedWidth);
@@ -194,7 +214,7 @@ export class SheetController {
       this.#drawing.drawPlane(response.plane, response.requestId);
     },
     words: ({ words, requestId }) => this.#drawing.showWords(words, this.#store.now().stage, requestId),
-    solid: (response) => this.#drawing.drawSolid(response),
+    solid: (response) => this.#drawing.drawSolid(response, this.#store.now().stage),
     "no-solid": () =>
       this.#parts.body.showMessage("No body can be made of this design; the notes say what stands in the way."),
     cures: (response) => {
@@ -202,6 +222,9 @@ export class SheetController {
     },
     plots: (response) => {
       if (this.#isLatest(response)) this.#parts.plots.show(response.plots);
+    },
+    guide: (response) => {
+      if (this.#isLatest(response)) this.#drawing.showGuide(response.guide);
     },
     written: () => {},
     bug: ({ message }) => this.#parts.title.say(`lamplane has a bug; please report it with the design: ${message}`),

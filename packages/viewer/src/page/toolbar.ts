@@ -1,7 +1,7 @@
-// The strip over the sheet: begin with an example or a file, keep what was made, go back, measure, light or dark.
-
-import { html } from "../elements.ts";
+// The strip over the sheet: what the page is for, the way back, and behind one button what is wanted seldom.
+import { html, setAttributes } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
+import { COMMANDS, PURPOSE } from "../words/page.ts";
 
 export interface ToolbarActions {
   begin(example: string): void;
@@ -18,61 +18,26 @@ export interface Toolbar {
   readonly element: HTMLElement;
   mark(example: string | undefined): void;
   follow(file: string | undefined, isChanged: boolean): void;
+  /** Whether there is a way back, and a way forth again. */
+  showWays(back: boolean, forth: boolean): void;
   readonly measuring: HTMLButtonElement;
 }
 
 export function createToolbar(actions: ToolbarActions): Toolbar {
-  const examples = Object.keys(EXAMPLES).map((name) => {
-    const button = html("button", { type: "button", "data-example": name }, name);
-    button.addEventListener("click", () => actions.begin(name));
-    return button;
-  });
-  const picker = html("input", {
-    type: "file",
-    accept: ".yaml,.yml,.json,text/yaml,application/json",
-    id: "open-file",
-  });
-  const actionButton = (text: string, title: string, act: () => void) => {
-    const button = html("button", { type: "button", title }, text);
-    button.addEventListener("click", act);
-    return button;
-  };
-  const measuring = actionButton("measure", "Measure between two points (M)", actions.measure);
-  measuring.setAttribute("aria-pressed", "false");
-  const back = actionButton("write back", "Write the changes into the file that this sheet follows", actions.writeBack);
+  const examples = createExamples(actions);
+  const undo = commandButton("undo", "↶", actions.undo, COMMANDS.undo);
+  const redo = commandButton("redo", "↷", actions.redo, COMMANDS.redo);
+  const back = commandButton("write-back", COMMANDS.writeBack, actions.writeBack);
   back.hidden = true;
-  picker.addEventListener("change", () => {
-    const [file] = picker.files ?? [];
-    if (file) actions.openFile(file);
-    picker.value = "";
-  });
+  const measuring = commandButton("measure", COMMANDS.measure, actions.measure, "Measure between two points (M)");
+  measuring.setAttribute("aria-pressed", "false");
   const element = html(
     "header",
     { class: "toolbar" },
     html("h1", {}, "lamplane"),
-    html(
-      "div",
-      { class: "examples", role: "group", "aria-label": "Example designs" },
-      html("span", { class: "toolbar-label" }, "examples"),
-      ...examples,
-    ),
-    html(
-      "div",
-      { class: "toolbar-actions", role: "group", "aria-label": "Design file" },
-      html(
-        "label",
-        { for: "open-file", class: "open-file", title: "Open a design file; or drop one on the page" },
-        "open…",
-        picker,
-      ),
-      actionButton("save", "Save the design file with its changes", actions.save),
-      back,
-      actionButton("undo", "Undo (Ctrl+Z)", actions.undo),
-      actionButton("redo", "Redo (Ctrl+Shift+Z)", actions.redo),
-      measuring,
-      actionButton("light / dark", "Paper or slate", actions.switchTheme),
-      actionButton("print", "Print the sheet", () => window.print()),
-    ),
+    html("p", { class: "purpose" }, PURPOSE),
+    html("div", { class: "ways", role: "group", "aria-label": "Way back" }, back, undo, redo),
+    createMore(examples, measuring, actions),
   );
   return {
     element,
@@ -85,5 +50,65 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
       back.disabled = !isChanged;
       back.title = `Write the changes into ${file}`;
     },
+    showWays(hasBack, hasForth) {
+      setUsable(undo, hasBack);
+      setUsable(redo, hasForth);
+    },
   };
+}
+
+/** Greyed and passed over by the Tab key, yet it keeps the focus that it may have. */
+const setUsable = (button: HTMLButtonElement, isUsable: boolean) =>
+  setAttributes(button, { "aria-disabled": String(!isUsable), tabindex: isUsable ? 0 : -1 });
+
+function commandButton(id: string, text: string, act: () => void, title?: string): HTMLButtonElement {
+  const button = html("button", { type: "button", id, title, "aria-label": text.length < 2 ? title : undefined }, text);
+  button.addEventListener("click", act);
+  return button;
+}
+
+const createExamples = ({ begin }: ToolbarActions): HTMLButtonElement[] =>
+  Object.keys(EXAMPLES).map((name) => {
+    const button = html("button", { type: "button", "data-example": name }, name);
+    button.addEventListener("click", () => begin(name));
+    return button;
+  });
+
+function createMore(examples: readonly HTMLElement[], measuring: HTMLElement, actions: ToolbarActions): HTMLElement {
+  const more = html(
+    "details",
+    { class: "more", id: "more" },
+    html("summary", { "aria-label": COMMANDS.more, title: COMMANDS.more }, "⋯"),
+    html(
+      "div",
+      { class: "examples", role: "group", "aria-label": "Example designs" },
+      html("span", { class: "toolbar-label" }, COMMANDS.examples),
+      ...examples,
+    ),
+    html(
+      "div",
+      { class: "toolbar-actions", role: "group", "aria-label": "Design file" },
+      createPicker(actions),
+      commandButton("save", COMMANDS.save, actions.save, "Save the design file with its changes"),
+      measuring,
+      commandButton("theme", COMMANDS.theme, actions.switchTheme, "Paper or slate"),
+      commandButton("print", COMMANDS.print, () => window.print(), "Print the sheet"),
+    ),
+  );
+  return more;
+}
+
+function createPicker({ openFile }: ToolbarActions): HTMLElement {
+  const picker = html("input", {
+    type: "file",
+    accept: ".yaml,.yml,.json,text/yaml,application/json",
+    id: "open-file",
+  });
+  picker.addEventListener("change", () => {
+    const [file] = picker.files ?? [];
+    if (file) openFile(file);
+    picker.value = "";
+  });
+  const title = "Open a design file; or drop one on the page";
+  return html("label", { for: "open-file", class: "open-file", title }, COMMANDS.open, picker);
 }

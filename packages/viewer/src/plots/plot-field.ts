@@ -39,17 +39,21 @@ function createPlotField(): PlotField {
     show(picture) {
       element.hidden = picture === undefined;
       if (!picture) return;
-      const { width, height, marks, title, description } = picture;
-      const drawing = svg("svg", {
-        viewBox: `0 0 ${width} ${height}`,
-        role: "img",
-        "aria-label": `${title}. ${description ?? ""}`,
-      });
-      drawing.style.maxWidth = `${width * LARGEST}px`;
-      drawing.append(svg("g", { transform: `translate(0 ${height})` }, ...marks.map(markElement)));
-      board.replaceChildren(drawing);
+      board.replaceChildren(pictureDrawing(picture));
     },
   };
+}
+
+/** A picture of the pack in the sheet's own ink. */
+export function pictureDrawing({ width, height, marks, title, description }: Picture): SVGElement {
+  const drawing = svg("svg", {
+    viewBox: `0 0 ${width} ${height}`,
+    role: "img",
+    "aria-label": `${title}. ${description ?? ""}`,
+  });
+  drawing.style.maxWidth = `${width * LARGEST}px`;
+  drawing.append(svg("g", { transform: `translate(0 ${height})` }, ...marks.map(markElement)));
+  return drawing;
 }
 
 function markElement(mark: PictureMark): SVGElement {

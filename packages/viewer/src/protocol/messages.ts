@@ -2,7 +2,8 @@
 import type { FormattedFinding } from "@lamplane/bench/checks";
 import type { Fault } from "@lamplane/parameters/design";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
-import type { FigureWords, ParameterChange, Plots, SheetPlane, SheetWords, StageName } from "./sheet-data.ts";
+import type { StageName } from "./build-steps.ts";
+import type { FigureWords, Guide, ParameterChange, Plots, SheetPlane, SheetWords } from "./sheet-data.ts";
 
 interface Message<K extends string> {
   readonly kind: K;
@@ -34,6 +35,7 @@ export type WorkerRequest =
   | DesignRequest<"solid">
   | DesignRequest<"cures">
   | PlotsRequest
+  | DesignRequest<"guide">
   | DesignRequest<"written">;
 
 /** Number of a response to nothing: a worker that has started says so. */
@@ -51,6 +53,7 @@ export type WorkerResponse =
   | NoSolidResponse
   | CuresResponse
   | PlotsResponse
+  | GuideResponse
   | WrittenResponse
   | BugResponse;
 
@@ -102,6 +105,10 @@ interface CuresResponse extends Message<"cures"> {
 
 interface PlotsResponse extends Message<"plots"> {
   readonly plots: Plots;
+}
+
+interface GuideResponse extends Message<"guide"> {
+  readonly guide: Guide;
 }
 
 /** The text with the changes in it. */

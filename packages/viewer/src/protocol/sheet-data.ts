@@ -1,12 +1,9 @@
 // What the sheet shows of one design at one stage, as plain data: drawing, figures, notes, bench steps, plots.
 import type { FormattedFinding } from "@lamplane/bench/checks";
-import { type Design, WORK_STAGES, type WorkStage } from "@lamplane/parameters/table";
+import type { Design } from "@lamplane/parameters/table";
 import type { Picture } from "@lamplane/sheets";
-import type { SheetPoint, View } from "./view.ts";
-
-/** State of the work that the sheet shows, in the order of the bench. */
-export const STAGES = WORK_STAGES;
-export type StageName = WorkStage;
+import type { StageName } from "./build-steps.ts";
+import type { SheetPoint, View, ViewMark } from "./view.ts";
 
 export type ChangeValue = number | string;
 /** A parameter's path and its new value; undefined takes a measured value back. */
@@ -65,6 +62,28 @@ export interface FigureWords {
   readonly formula: string;
   readonly help: string;
   readonly source: string;
+}
+
+/** What is said of the steps of the job that lead to a step of the strip, with its picture. */
+export interface Guide {
+  readonly stage: StageName;
+  readonly picture: Picture | undefined;
+  readonly steps: readonly GuideStep[];
+  /** A drawing of each step of the strip; those that cannot be drawn are left out. */
+  readonly strip: readonly StripDrawing[];
+}
+
+export interface GuideStep {
+  readonly key: string;
+  readonly title: string;
+  readonly task: string;
+  readonly numbers: readonly { readonly label: string; readonly value: string }[];
+}
+
+export interface StripDrawing {
+  readonly stage: StageName;
+  readonly box: View["box"];
+  readonly marks: readonly Pick<ViewMark, "d" | "area">[];
 }
 
 export type PlotName = "mouth" | "throat" | "seasons" | "shares";

@@ -8,13 +8,32 @@ export interface SheetPoint {
 /** Kind of line; weights and dashes are set in the style sheet. */
 export type ViewLineKind = "outline" | "hidden" | "axis" | "cut" | "mark" | "thin";
 /** What an area stands for. */
-export type AreaKind = "wood" | "wood-far" | "waste" | "steel" | "cap" | "wedge" | "pin" | "hollow";
+export type AreaKind =
+  | "wood"
+  | "wood-far"
+  | "waste"
+  | "steel"
+  | "cap"
+  | "wedge"
+  | "pin"
+  | "hollow"
+  | "shaving"
+  | "shade";
+/** What is pointed at on the drawing, and whose numbers then come. */
+export type DrawnPart = "iron" | "bed" | "mouth" | "body" | "ramp" | "pin";
 
 /** One stroke or area of a view: an SVG path in mm, y down. */
 export interface ViewMark {
   readonly d: string;
+  /** Corners of a closed outline, mm, y up: numbers keep off it. */
+  readonly edge?: readonly SheetPoint[];
   readonly line?: ViewLineKind;
   readonly area?: AreaKind;
+  /** Whether the area shows the grain of its wood. */
+  readonly isGrained?: boolean;
+  readonly part?: DrawnPart;
+  /** Outline beyond which nothing of the mark is seen. */
+  readonly within?: string;
 }
 
 /** Where a dimension's number stands and what is drawn to it. Sides and tiers are counted outward from the view. */
@@ -25,6 +44,8 @@ export type DimensionShape =
       readonly to: SheetPoint;
       readonly side: "below" | "above" | "left" | "right";
       readonly tier: number;
+      /** Where the number stands along the line, 0 to 1; in the middle where absent. */
+      readonly share?: number;
     }
   | {
       readonly kind: "angle";
@@ -32,6 +53,8 @@ export type DimensionShape =
       readonly fromAngle: number;
       readonly toAngle: number;
       readonly radius: number;
+      /** Where the number stands along the arc, 0 to 1; in the middle where absent. */
+      readonly share?: number;
     }
   | { readonly kind: "leader"; readonly at: SheetPoint; readonly shift: SheetPoint };
 
@@ -48,6 +71,10 @@ export interface Dimension {
   readonly shape: DimensionShape;
   /** 1 always shown, 2 where there is room, 3 on a wide sheet only. */
   readonly rank: 1 | 2 | 3;
+  /** Part that brings this number when it is pointed at; absent on the details, whose numbers are always there. */
+  readonly part?: DrawnPart;
+  /** Whether the part can be taken hold of: then the number is always there. */
+  readonly isHeld?: boolean;
 }
 
 export interface View {

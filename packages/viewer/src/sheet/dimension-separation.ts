@@ -1,65 +1,129 @@
-// Numbers that would cover each other are led apart: those on a dimension line stay, those on a leader look for a free place.
-import type { Dimension, SheetPoint } from "../protocol/view.ts";
+// Where each number stands: of the places it may take, the one that covers nothing, as near as can be to where it would like to be.
+import type { Dimension, DimensionShape, SheetPoint } from "../protocol/view.ts";
 import type { LaidDimension } from "./layout.ts";
+import { boxesOverlap, lengthWithin, type NumberBox, type Stretch } from "./obstacles.ts";
 
-/** px, y down. */
-export interface NumberBox {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-const SLACK = 8; // px: widths are reckoned a little too large
+const SLACK = 2; // px beyond the field's edge: widths are reckoned a little too large
+const CLEAR = 3; // px between a number and an outline: its halo, and that widths are reckoned
 const STEP = 27; // px: a line of numbers and a little
-/** Where a leader may end instead, tried in this order: further out, further in, on the other side. */
-const LEADER_SHIFTS: readonly ((shift: SheetPoint) => SheetPoint)[] = [
-  (shift) => shift,
-  ...[1, 2, 3, -1].map((steps) => ({ x, y }: SheetPoint) => ({ x, y: y + Math.sign(y) * steps * STEP })),
-  ...[0, 1, 2, 3].map((steps) => ({ x, y }: SheetPoint) => ({ x: -x, y: y + Math.sign(y) * steps * STEP })),
-];
+/** Costs of a place, each so much that none of the lighter ones outweighs it. */
+const COST = { overlap: 1e6, outside: 2e5, outline: 3e3, struck: 6e4, place: 1 };
+const CLEAN = 1e3; // a place that costs less than this covers nothing
+const NOWHERE = -1;
+/** Its own lines that a number keeps off: an angle's level line, a length's two extension lines; the rest is broken for it. */
+const OWN_LINES = { along: 2, angle: 1, leader: 0 };
 
 export interface SeparationOptions {
   lay(dimension: Dimension): LaidDimension;
   boxOf(dimension: Dimension, laid: LaidDimension): NumberBox;
-  /** px of the field; undefined where leaders may run out of it. */
+  /** px of the field; undefined where numbers may run out of it. */
   readonly width: number | undefined;
+  readonly outlines: readonly Stretch[];
+  /** What else stands on the field. */
+  readonly taken: readonly NumberBox[];
 }
 
 /**
- * Lays all dimensions of a view, in their order.
- * @param ways way that each leader went last, by the dimension's id; brought up to date
- * @param holding the hand is on a number: then no leader leaves its way
+ * Lays all dimensions of a view, in their order. One that finds no clean place is left out, and stands in the schedule; what can be
+ * taken hold of always stands.
+ * @param ways place that each number took last, by the dimension's id; brought up to date
+ * @param holding the hand is on a number: then none leaves its place
  */
 export function layOutApart(
   dimensions: readonly Dimension[],
-  { lay, boxOf, width }: SeparationOptions,
+  options: SeparationOptions,
   ways: Map<string, number>,
   holding: boolean,
-): LaidDimension[] {
-  const taken: NumberBox[] = [];
+): (LaidDimension | undefined)[] {
+  const known: Known = { boxes: [...options.taken], strokes: new Map() };
+  for (const dimension of dimensions)
+    if (dimension.shape.kind === "along") known.strokes.set(dimension.id, options.lay(dimension).strokes);
   const places = new Map<Dimension, LaidDimension>();
-  const put = (dimension: Dimension, laid: LaidDimension) => {
+  const put = (dimension: Dimension) => {
+    const shapes = placesOf(dimension.shape);
+    const kept = holding ? ways.get(dimension.id) : undefined;
+    if (kept === NOWHERE) return;
+    const tried = (kept === undefined ? shapes : [shapes[kept] ?? dimension.shape]).map((shape) =>
+      options.lay({ ...dimension, shape }),
+    );
+    const best = kept === undefined ? cheapest(dimension, tried, options, known) : 0;
+    ways.set(dimension.id, kept ?? best);
+    if (best === NOWHERE) {
+      known.strokes.delete(dimension.id);
+      return;
+    }
+    const laid = tried[best]!;
     places.set(dimension, laid);
-    taken.push(boxOf(dimension, laid));
+    known.boxes.push(options.boxOf(dimension, laid));
+    known.strokes.set(dimension.id, laid.strokes);
   };
-  for (const dimension of dimensions) if (dimension.shape.kind !== "leader") put(dimension, lay(dimension));
-  for (const dimension of dimensions) {
-    const { shape, id } = dimension;
-    if (shape.kind !== "leader") continue;
-    const tried = LEADER_SHIFTS.map((way) => lay({ ...dimension, shape: { ...shape, shift: way(shape.shift) } }));
-    const isFree = (laid: LaidDimension) => {
-      const box = boxOf(dimension, laid);
-      const isInside = width === undefined || (box.left >= -SLACK && box.right <= width + SLACK);
-      return isInside && !taken.some((other) => boxesOverlap(box, other));
-    };
-    const kept = holding ? ways.get(id) : undefined;
-    const way = kept ?? Math.max(0, tried.findIndex(isFree));
-    ways.set(id, way);
-    put(dimension, tried[way]!);
-  }
-  return dimensions.map((dimension) => places.get(dimension)!);
+  for (const dimension of [...dimensions].sort((a, b) => turn(a) - turn(b))) put(dimension);
+  return dimensions.map((dimension) => places.get(dimension));
 }
 
-const boxesOverlap = (a: NumberBox, b: NumberBox): boolean =>
-  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+/** What always stands takes its place first, then what stands on its line, then what is led to from anywhere. */
+const turn = ({ isHeld, shape }: Dimension): number => (isHeld ? 0 : 2) + (shape.kind === "leader" ? 1 : 0);
+
+interface Known {
+  readonly boxes: NumberBox[];
+  /** Lines of the dimensions that are laid, and of those that will be laid where they must. */
+  readonly strokes: Map<string, readonly Stretch[]>;
+}
+
+function cheapest(dimension: Dimension, tried: readonly LaidDimension[], options: SeparationOptions, known: Known) {
+  let [best, least] = [0, Number.POSITIVE_INFINITY];
+  for (const [i, laid] of tried.entries()) {
+    const cost = placeCost(dimension, laid, options, known) + i * COST.place;
+    if (cost >= least) continue;
+    [best, least] = [i, cost];
+    if (cost < CLEAN) break;
+  }
+  return least < CLEAN || dimension.isHeld ? best : NOWHERE;
+}
+
+function placeCost(
+  dimension: Dimension,
+  laid: LaidDimension,
+  { boxOf, width, outlines }: SeparationOptions,
+  { boxes, strokes }: Known,
+): number {
+  const box = boxOf(dimension, laid);
+  const overlaps = boxes.filter((other) => boxesOverlap(box, other)).length;
+  const out = width === undefined ? 0 : Math.max(0, -SLACK - box.left) + Math.max(0, box.right - width - SLACK);
+  const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
+  const covered = sum(outlines, (stretch) => lengthWithin(stretch, clear));
+  const struck = sum([...strokes], ([id, lines]) =>
+    id === dimension.id ? 0 : sum(lines, (line) => Math.sign(lengthWithin(line, box))),
+  );
+  const own = sum(laid.strokes.slice(0, OWN_LINES[dimension.shape.kind]), (line) => Math.sign(lengthWithin(line, box)));
+  const lines = dimension.shape.kind === "angle" ? laid.strokes : laid.strokes.slice(0, laid.isLed ? 1 : 2);
+  const crossing = sum(boxes, (other) => sum(lines, (line) => Math.sign(lengthWithin(line, other))));
+  return (
+    overlaps * COST.overlap +
+    (out > 0 ? COST.outside * (1 + out / 1000) : 0) +
+    covered * COST.outline +
+    (struck + own + crossing) * COST.struck
+  );
+}
+
+const sum = <T>(all: readonly T[], of: (one: T) => number): number => all.reduce((total, one) => total + of(one), 0);
+
+const SHARES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9, 0, 1];
+const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7];
+
+/** Places for a number, the one that it would like first. */
+function placesOf(shape: DimensionShape): DimensionShape[] {
+  if (shape.kind === "along") return SHARES.map((share) => ({ ...shape, share }));
+  if (shape.kind === "angle")
+    return RADII.flatMap((more) => SHARES.map((share) => ({ ...shape, share, radius: shape.radius * more })));
+  return leaderShifts(shape.shift).map((shift) => ({ ...shape, shift }));
+}
+
+/** Near before far: on either side, over and under, then longer. */
+function leaderShifts({ x, y }: SheetPoint): SheetPoint[] {
+  const down = Math.sign(y) || 1;
+  const sides = [x, -x, 2 * x, -2 * x, 0.4 * x, -0.4 * x];
+  return [0, 1, -1, 2, 3, 4].flatMap((steps) =>
+    [y + down * steps * STEP, -y - down * steps * STEP].flatMap((up) => sides.map((across) => ({ x: across, y: up }))),
+  );
+}

@@ -1,12 +1,15 @@
 // One view on the sheet: its lines in SVG, its numbers over them. While the hand is on a number the scale stands still.
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
-import type { SheetPoint, View } from "../protocol/view.ts";
+import type { Dimension, SheetPoint, View } from "../protocol/view.ts";
+import { createGrips } from "./grips.ts";
 import { type Scale, toPixels, toSheet } from "./layout.ts";
 import type { ControlHandlers } from "./number-control.ts";
 import { createNumberLayer } from "./number-layer.ts";
+import { watchPointedPart } from "./pointed-part.ts";
 import { createViewDrawing } from "./view-drawing.ts";
 import { chooseDimensions, type FieldRoom, fitScaleOf, placeDimensions } from "./view-layout.ts";
+import type { WoodGrain } from "./wood-grain.ts";
 
 export interface Field {
   readonly element: HTMLElement;
@@ -19,6 +22,8 @@ export interface Field {
   spotAt(pixels: SheetPoint): SheetPoint;
   scale(): Scale | undefined;
   readonly overlay: SVGGElement;
+  /** Shows every number of the view, or those of what can be taken hold of and of the part that is pointed at. */
+  showAll(isAll: boolean): void;
 }
 
 interface FieldOptions extends FieldRoom {
@@ -33,6 +38,11 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   const drawing = createViewDrawing(name, clipped);
   const numbers = createNumberLayer(handlers);
   const board = html("div", { class: "board" }, drawing.element, numbers.element);
+  const grips = name === "elevation" ? createGrips(handlers) : undefined;
+  if (grips) drawing.overlay.append(grips.element);
+  const pointed = watchPointedPart(board, () => last && draw(...last));
+  let isAll = false;
+  let last: Parameters<Field["draw"]> | undefined;
   const ways = new Map<string, number>();
   let scale: Scale | undefined;
   let width = 0; // px: kept, since reading it between two drawings would lay the page out each time
@@ -40,17 +50,31 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     width = Math.round(entry!.contentRect.width);
   }).observe(board);
 
+  const isWanted = ({ part, isHeld, id }: Dimension): boolean =>
+    isAll || part === undefined || isHeld === true || part === pointed() || numbers.hasFocus(id);
+
   function draw(view: View, plane: SheetPlane, holding: boolean) {
+    last = [view, plane, holding];
     if (width === 0) width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
       scale = fitScaleOf(view, plane, options, { width, tallest: tallest() });
     caption.textContent = view.title;
-    drawing.drawView(view, scale);
+    drawing.drawView(view, scale, grainOf(plane));
     const dimensions = chooseDimensions(view, width);
     const places = placeDimensions(dimensions, view, plane, scale, ways, holding);
-    numbers.draw(dimensions, places, plane);
-    drawing.drawDimensionLines(places);
+    const shown = dimensions.flatMap((dimension, i) => {
+      const place = places[i];
+      return place && isWanted(dimension) ? [{ dimension, place }] : [];
+    });
+    const placed = shown.map(({ place }) => place);
+    numbers.draw(
+      shown.map(({ dimension }) => dimension),
+      placed,
+      plane,
+    );
+    drawing.drawDimensionLines(placed);
+    grips?.draw(view, plane, scale);
   }
 
   return {
@@ -59,9 +83,19 @@ export function createField(name: View["name"], options: FieldOptions): Field {
       width = board.clientWidth;
     },
     draw,
+    showAll(all) {
+      isAll = all;
+      board.classList.toggle("is-all", all);
+      if (last) draw(...last);
+    },
     overlay: drawing.overlay,
     scale: () => scale,
     pixelsOf: (spot) => toPixels(scale!, spot),
     spotAt: (pixels) => toSheet(scale!, pixels),
   };
+}
+
+function grainOf({ design, figures, points }: SheetPlane): WoodGrain {
+  const pin = points.pinCentre ?? { x: 0, y: 0 };
+  return { rings: design.wood.rings, bedAngle: figures.bedAngle ?? design.bed.angle, height: design.body.height, pin };
 }

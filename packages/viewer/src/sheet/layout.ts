@@ -1,6 +1,7 @@
 // From mm to pixels: the largest scale that fits, and where each dimension's lines and number stand. Pixels, y down.
 import { cosDeg, sinDeg } from "@lamplane/geometry";
 import type { Dimension, DimensionShape, SheetPoint, View } from "../protocol/view.ts";
+import type { Stretch } from "./obstacles.ts";
 
 /** Room round a view for its dimensions, px. */
 export interface Padding {
@@ -48,6 +49,17 @@ export interface LaidDimension {
   readonly arrows: string;
   readonly number: SheetPoint;
   readonly hold: "middle" | "left" | "right";
+  /** The same lines as straight stretches: other numbers keep off them. */
+  readonly strokes: readonly Stretch[];
+  /** Whether it is led to from its place on the drawing. */
+  readonly isLed?: boolean;
+}
+
+/** What a number takes, px: its width, and what stands right of it or under it with it. */
+export interface NumberRoom {
+  readonly width: number;
+  readonly right: number;
+  readonly below: number;
 }
 
 const FIRST_TIER = 24; // px from the view to its first dimension line
@@ -58,80 +70,97 @@ const GAP = 4; // px between the outline and an extension line
 
 /**
  * Lays a dimension out.
- * @param width of its number, px: the line is broken for it (ISO 129-1, numbers readable from below)
+ * @param room of its number: the line is broken for it (ISO 129-1, numbers readable from below)
  */
 export function layOutDimension(
   { shape }: Pick<Dimension, "shape">,
   scale: Scale,
   box: View["box"],
-  width: number,
+  room: NumberRoom,
   inFractions: boolean,
 ): LaidDimension {
   if (shape.kind === "leader") return layOutLeader(shape, scale);
-  if (shape.kind === "angle") return layOutAngle(shape, scale);
+  if (shape.kind === "angle") return layOutAngle(shape, scale, room);
   return shape.side === "below" || shape.side === "above"
-    ? layOutLevel(shape, scale, box, width)
-    : layOutUpright(shape, scale, box, TIER.beside + (inFractions ? FRACTION_ROOM : 0));
+    ? layOutLevel(shape, scale, box, room)
+    : layOutUpright(shape, scale, box, TIER.beside + (inFractions ? FRACTION_ROOM : 0), room);
 }
 
 type Along = Extract<DimensionShape, { kind: "along" }>;
 
-function layOutLevel(shape: Along, scale: Scale, box: View["box"], width: number): LaidDimension {
+function layOutLevel(shape: Along, scale: Scale, box: View["box"], room: NumberRoom): LaidDimension {
+  const { right: after } = room;
+  const width = room.width + after;
   const sign = shape.side === "below" ? 1 : -1;
   const edge = toPixels(scale, { x: 0, y: shape.side === "below" ? box.min.y : box.max.y }).y;
   const y = edge + sign * (FIRST_TIER + shape.tier * TIER.below);
   const [a, b] = [toPixels(scale, shape.from), toPixels(scale, shape.to)];
   const [left, right] = a.x < b.x ? [a, b] : [b, a];
-  const extensions = [left, right].map((p) => `M${p.x} ${p.y + sign * GAP}L${p.x} ${y + sign * OVER}`).join("");
+  const ends = [left, right].map((p): Stretch => [p.x, p.y + sign * GAP, p.x, y + sign * OVER]);
+  const extensions = strokePath(ends);
   const span = right.x - left.x;
-  const middle = (left.x + right.x) / 2;
+  const strokes: Stretch[] = [...ends, [left.x, y, right.x, y]];
+  const free = Math.max(0, span - width - 22);
+  const middle = (left.x + right.x) / 2 + ((shape.share ?? 0.5) - 0.5) * free;
+  const number = { x: middle - after / 2, y };
   if (span >= width + 22) {
     const half = width / 2 + 2;
     const lines = `${extensions}M${left.x} ${y}L${middle - half} ${y}M${middle + half} ${y}L${right.x} ${y}`;
     return {
       lines,
       arrows: arrowPath(left.x, y, 180) + arrowPath(right.x, y, 0),
-      number: { x: middle, y },
+      number,
       hold: "middle",
+      strokes,
     };
   }
   const arrows = arrowPath(left.x, y, 0) + arrowPath(right.x, y, 180);
   if (span >= width + 4) {
     const lines = `${extensions}M${left.x - 14} ${y}L${left.x} ${y}M${right.x} ${y}L${right.x + 14} ${y}`;
-    return { lines, arrows, number: { x: middle, y }, hold: "middle" };
+    return { lines, arrows, number, hold: "middle", strokes };
   }
   const lines = `${extensions}M${left.x - 14} ${y}L${right.x + 14} ${y}`;
-  return { lines, arrows, number: { x: right.x + 17, y }, hold: "left" };
+  if ((shape.share ?? 0.5) < 0.5) return { lines, arrows, number: { x: left.x - 17, y }, hold: "right", strokes };
+  return { lines, arrows, number: { x: right.x + 17, y }, hold: "left", strokes };
 }
 
-function layOutUpright(shape: Along, scale: Scale, box: View["box"], pitch: number): LaidDimension {
+function layOutUpright(shape: Along, scale: Scale, box: View["box"], pitch: number, room: NumberRoom): LaidDimension {
   const sign = shape.side === "right" ? 1 : -1;
   const edge = toPixels(scale, { x: shape.side === "right" ? box.max.x : box.min.x, y: 0 }).x;
-  const x = edge + sign * (FIRST_TIER + shape.tier * pitch);
+  const x = edge + sign * (Math.max(FIRST_TIER, room.width / 2 + 2 * GAP) + shape.tier * pitch);
   const [a, b] = [toPixels(scale, shape.from), toPixels(scale, shape.to)];
   const [top, bottom] = a.y < b.y ? [a, b] : [b, a];
-  const extensions = [top, bottom].map((p) => `M${p.x + sign * GAP} ${p.y}L${x + sign * OVER} ${p.y}`).join("");
+  const ends = [top, bottom].map((p): Stretch => [p.x + sign * GAP, p.y, x + sign * OVER, p.y]);
+  const extensions = strokePath(ends);
+  const strokes: Stretch[] = [...ends, [x, top.y, x, bottom.y]];
   const span = bottom.y - top.y;
-  const middle = (top.y + bottom.y) / 2;
-  if (span >= 44) {
-    const lines = `${extensions}M${x} ${top.y}L${x} ${middle - 11}M${x} ${middle + 11}L${x} ${bottom.y}`;
+  const high = 22 + room.below;
+  const middle = top.y + (span - high) * (shape.share ?? 0.5) + 11;
+  if (span >= high + 22) {
+    const lines = `${extensions}M${x} ${top.y}L${x} ${middle - 11}M${x} ${middle + 11 + room.below}L${x} ${bottom.y}`;
     return {
       lines,
       arrows: arrowPath(x, top.y, -90) + arrowPath(x, bottom.y, 90),
       number: { x, y: middle },
       hold: "middle",
+      strokes,
     };
   }
   const lines = `${extensions}M${x} ${top.y - 14}L${x} ${bottom.y + 14}`;
+  const isUnder = (shape.share ?? 0.5) > 0.5;
   return {
     lines,
     arrows: arrowPath(x, top.y, 90) + arrowPath(x, bottom.y, -90),
-    number: { x, y: top.y - 24 },
+    number: { x, y: isUnder ? bottom.y + 26 : top.y - 26 - room.below },
     hold: "middle",
+    strokes,
   };
 }
 
-function layOutAngle(shape: Extract<DimensionShape, { kind: "angle" }>, scale: Scale): LaidDimension {
+type Angle = Extract<DimensionShape, { kind: "angle" }>;
+
+/** The arc is broken where its number stands. */
+function layOutAngle(shape: Angle, scale: Scale, room: NumberRoom): LaidDimension {
   const at = toPixels(scale, shape.at);
   const { radius, fromAngle, toAngle } = shape;
   const on = (angle: number, r = radius): SheetPoint => {
@@ -139,22 +168,38 @@ function layOutAngle(shape: Extract<DimensionShape, { kind: "angle" }>, scale: S
     return { x: at.x + r * c, y: at.y - r * s };
   };
   const [begin, end] = [on(fromAngle), on(toAngle)];
-  const base = fromAngle === 0 ? 0 : 180;
-  const level = on(base, radius + OVER);
-  const lines = `M${at.x} ${at.y}L${level.x} ${level.y}M${begin.x} ${begin.y}A${radius} ${radius} 0 0 0 ${end.x} ${end.y}`;
+  const level = on(fromAngle === 0 ? 0 : 180, radius + OVER);
+  const number = on(fromAngle + (toAngle - fromAngle) * (shape.share ?? 0.5));
+  const half = room.width / 2 + 2;
+  const isFree = ({ x, y }: SheetPoint) =>
+    Math.abs(x - number.x) > half || y < number.y - 11 || y > number.y + 11 + room.below;
+  const count = Math.max(6, Math.ceil((toAngle - fromAngle) / 2));
+  const spots = Array.from({ length: count + 1 }, (_, i) => on(fromAngle + ((toAngle - fromAngle) * i) / count));
+  const arc = spots.slice(1).flatMap((to, i): Stretch[] => {
+    const from = spots[i]!;
+    return isFree(from) && isFree(to) ? [[from.x, from.y, to.x, to.y]] : [];
+  });
+  const strokes: Stretch[] = [[at.x, at.y, level.x, level.y], ...arc];
   const arrows = arrowPath(begin.x, begin.y, 90 - fromAngle) + arrowPath(end.x, end.y, -90 - toAngle);
-  const number = on((fromAngle + toAngle) / 2, radius);
-  return { lines, arrows, number, hold: "middle" };
+  return { lines: strokePath(strokes), arrows, number, hold: "middle", strokes };
 }
+
+const strokePath = (strokes: readonly Stretch[]): string =>
+  strokes.map(([x1, y1, x2, y2]) => `M${x1} ${y1}L${x2} ${y2}`).join("");
 
 function layOutLeader(shape: Extract<DimensionShape, { kind: "leader" }>, scale: Scale): LaidDimension {
   const at = toPixels(scale, shape.at);
   const end = { x: at.x + shape.shift.x, y: at.y + shape.shift.y };
   const toRight = shape.shift.x >= 0;
   const shelf = toRight ? 8 : -8;
-  const lines = `M${at.x} ${at.y}L${end.x} ${end.y}L${end.x + shelf} ${end.y}`;
+  const strokes: Stretch[] = [
+    [at.x, at.y, end.x, end.y],
+    [end.x, end.y, end.x + shelf, end.y],
+  ];
   const dot = `M${at.x - 2.2} ${at.y}a2.2 2.2 0 1 0 4.4 0a2.2 2.2 0 1 0 -4.4 0`;
-  return { lines, arrows: dot, number: { x: end.x + shelf, y: end.y }, hold: toRight ? "left" : "right" };
+  const number = { x: end.x + shelf, y: end.y };
+  const hold = toRight ? "left" : "right";
+  return { lines: strokePath(strokes), arrows: dot, number, hold, strokes, isLed: true };
 }
 
 /** A filled arrow whose tip stands at (x, y) and that points the way of `turn`, degrees clockwise from the right. */

@@ -2,8 +2,8 @@
 import { rowAt } from "@lamplane/parameters/design";
 import type { Dimension } from "../protocol/view.ts";
 import { type DisplayUnits, formatOnDrawing } from "../state/format.ts";
-import type { NumberBox } from "./dimension-separation.ts";
-import type { LaidDimension } from "./layout.ts";
+import type { LaidDimension, NumberRoom } from "./layout.ts";
+import type { NumberBox } from "./obstacles.ts";
 
 const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
 const PER_SMALL = 6.4; // px: words before a number
@@ -15,18 +15,27 @@ export function numberWidth({ value, unit, before = "", parameter }: Dimension, 
 
 const [HIGH, AUTO_WIDE, AUTO_HIGH] = [25, 36, 20]; // px: a number, and the `auto` at its side or under it
 
-/** What a number covers, its `auto` with it. */
-export function numberBox({ parameter, shape }: Dimension, { number, hold }: LaidDimension, width: number): NumberBox {
-  const row = parameter === undefined ? undefined : rowAt(parameter);
-  const hasAuto = row?.kind === "number" && row.auto !== undefined;
+/** What a number takes of the line that it stands on. */
+export function numberRoom({ parameter, shape }: Dimension, width: number): NumberRoom {
   const isUpright = autoPosition(shape) === "upright";
-  const whole = width + (hasAuto && !isUpright ? AUTO_WIDE : 0);
-  const left = number.x - { left: 0, middle: width / 2, right: whole }[hold];
+  const auto = hasAuto(parameter);
+  return { width, right: auto && !isUpright ? AUTO_WIDE : 0, below: auto && isUpright ? AUTO_HIGH : 0 };
+}
+
+function hasAuto(parameter: string | undefined): boolean {
+  const row = parameter === undefined ? undefined : rowAt(parameter);
+  return row?.kind === "number" && row.auto !== undefined;
+}
+
+/** What a number covers, its `auto` with it. */
+export function numberBox(dimension: Dimension, { number, hold }: LaidDimension, width: number): NumberBox {
+  const { right, below } = numberRoom(dimension, width);
+  const left = number.x - { left: 0, middle: width / 2, right: width + right }[hold];
   return {
     left,
-    right: left + whole,
+    right: left + width + right,
     top: number.y - HIGH / 2,
-    bottom: number.y + HIGH / 2 + (hasAuto && isUpright ? AUTO_HIGH : 0),
+    bottom: number.y + HIGH / 2 + below,
   };
 }
 

@@ -89,6 +89,7 @@ class Control {
     attachKeys(input, { step: (n) => this.#step(n), enter: () => this.#readTyped(), revert: () => this.#revert() });
     attachDragging(input, {
       isReady: () => this.#state !== undefined,
+      isTyping: () => this.#state === undefined || input.value !== inputText(this.#state),
       step: (n) => this.#step(n),
       commit: () => this.#handlers.commit(),
     });

@@ -30,6 +30,8 @@ export function attachKeys(input: HTMLInputElement, { step, enter, revert }: Key
 export interface DragHandlers {
   /** Whether there is a value to be dragged. */
   isReady(): boolean;
+  /** Whether something is being typed: then the pointer moves the cursor. */
+  isTyping(): boolean;
   step(steps: number): void;
   commit(): void;
 }
@@ -39,14 +41,17 @@ interface Drag {
   readonly from: number;
   readonly steps: number;
   readonly isMoved: boolean;
+  /** Whether the cursor was in the number before. */
+  readonly wasFocused: boolean;
 }
 
-export function attachDragging(input: HTMLInputElement, { isReady, step, commit }: DragHandlers): void {
+export function attachDragging(input: HTMLInputElement, { isReady, isTyping, step, commit }: DragHandlers): void {
   let drag: Drag | undefined;
   input.addEventListener("pointerdown", (event) => {
-    if (document.activeElement === input || event.button !== 0) return;
+    const wasFocused = document.activeElement === input;
+    if ((wasFocused && isTyping()) || event.button !== 0) return;
     event.preventDefault();
-    drag = { from: event.clientX, steps: 0, isMoved: false };
+    drag = { from: event.clientX, steps: 0, isMoved: false, wasFocused };
     input.setPointerCapture(event.pointerId);
   });
   input.addEventListener("pointermove", (event) => {
@@ -56,16 +61,17 @@ export function attachDragging(input: HTMLInputElement, { isReady, step, commit 
     input.classList.add("is-dragged");
     const steps = Math.trunc((across / PER_STEP) * (event.shiftKey ? COARSE : 1));
     if (steps !== drag.steps) step(steps - drag.steps);
-    drag = { from: drag.from, steps, isMoved: true };
+    drag = { ...drag, steps, isMoved: true };
   });
   const end = () => {
     if (!drag) return;
-    const { isMoved } = drag;
+    const { isMoved, wasFocused } = drag;
     drag = undefined;
     input.classList.remove("is-dragged");
     if (isMoved) return commit();
     input.focus();
-    input.select();
+    if (wasFocused) input.setSelectionRange(input.value.length, input.value.length);
+    else input.select();
   };
   input.addEventListener("pointerup", end);
   input.addEventListener("pointercancel", end);

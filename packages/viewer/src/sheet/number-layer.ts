@@ -12,6 +12,8 @@ import { type ControlHandlers, createNumberControl, type NumberControl } from ".
 export interface NumberLayer {
   readonly element: HTMLElement;
   /** @param places of the dimensions, in their order */
+  /** Whether the cursor is in a dimension's number. */
+  hasFocus(id: string): boolean;
   draw(dimensions: readonly Dimension[], places: readonly LaidDimension[], plane: SheetPlane): void;
 }
 
@@ -28,6 +30,7 @@ export function createNumberLayer(handlers: ControlHandlers): NumberLayer {
   };
   return {
     element,
+    hasFocus: (id) => shown.get(id)?.element.contains(document.activeElement) === true,
     draw(dimensions, places, plane) {
       const style = displayUnits(plane.design);
       dimensions.forEach((dimension, i) => {

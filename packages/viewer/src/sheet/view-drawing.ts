@@ -2,15 +2,15 @@
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { View, ViewMark } from "../protocol/view.ts";
 import { type LaidDimension, type Scale, toPixels } from "./layout.ts";
+import { nameBoxes, outlineStretches } from "./obstacles.ts";
+import { grainId, grainKey, grainPatterns, lightGradients, type WoodGrain } from "./wood-grain.ts";
 
 export interface ViewDrawing {
   readonly element: SVGSVGElement;
   readonly overlay: SVGGElement;
-  drawView(view: View, scale: Scale): void;
+  drawView(view: View, scale: Scale, grain: WoodGrain): void;
   drawDimensionLines(places: readonly LaidDimension[]): void;
 }
-
-const LEAST_FOR_NAMES = 1.4; // px for each mm: on a smaller drawing names would cover the numbers
 
 /** @param isClipped whether the view is cut at a frame round its box */
 export function createViewDrawing(name: View["name"], isClipped: boolean): ViewDrawing {
@@ -19,12 +19,20 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
   const lines = svg("g", { class: "dimension-lines" });
   const arrows = svg("g", { class: "dimension-arrows" });
   const overlay = svg("g", { class: "overlay" });
+  const patterns = svg("g");
+  let drawnGrain = "";
   const window = svg("rect");
   const frame = svg("rect", { class: "window" });
   const element = svg(
     "svg",
     { role: "img", "aria-labelledby": `view-${name}` },
-    svg("defs", {}, svg("clipPath", { id: `window-${name}` }, window)),
+    svg(
+      "defs",
+      {},
+      svg("clipPath", { id: `window-${name}` }, window),
+      patterns,
+      ...(name === "elevation" ? lightGradients() : []),
+    ),
     svg("g", isClipped ? { "clip-path": `url(#window-${name})` } : {}, marks),
     ...(isClipped ? [frame] : []),
     names,
@@ -35,11 +43,13 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
   return {
     element,
     overlay,
-    drawView(view, scale) {
+    drawView(view, scale, grain) {
       const { perMm, origin, width, height } = scale;
       setAttributes(element, { width, height, viewBox: `0 0 ${width} ${height}` });
       setAttributes(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
-      reconcileChildren(marks, view.marks, () => svg("path"), setPathStyle);
+      if (drawnGrain !== grainKey(grain)) patterns.replaceChildren(...grainPatterns(name, grain));
+      drawnGrain = grainKey(grain);
+      reconcileChildren(marks, view.marks, () => svg("path"), markStyle(name));
       if (isClipped) for (const rect of [window, frame]) setAttributes(rect, boxInPixels(view, scale));
       drawNames(names, view, scale);
     },
@@ -61,10 +71,12 @@ function boxInPixels({ box }: View, scale: Scale) {
   return { x: a.x, y: b.y, width: b.x - a.x, height: a.y - b.y };
 }
 
-function drawNames(group: SVGGElement, { labels }: View, scale: Scale) {
+function drawNames(group: SVGGElement, view: View, scale: Scale) {
+  const { labels } = view;
+  const boxes = nameBoxes(view, scale, outlineStretches(view, scale));
   reconcileChildren(
     group,
-    scale.perMm < LEAST_FOR_NAMES ? [] : labels,
+    labels.filter((_, i) => boxes[i] !== undefined),
     () => svg("text"),
     (element, { text, at }) => {
       setAttributes(element, { ...toPixels(scale, at) });
@@ -82,9 +94,17 @@ function drawPaths(group: SVGGElement, paths: readonly string[]) {
   );
 }
 
-function setPathStyle(path: SVGPathElement, { d, line, area }: ViewMark) {
-  setAttributes(path, {
-    d,
-    class: `${line ? `line-${line}` : "line-none"} ${area ? `area-${area}` : "area-none"}`,
-  });
-}
+const markStyle =
+  (view: string) =>
+  (path: SVGPathElement, { d, line, area, isGrained, part, within }: ViewMark): void => {
+    setAttributes(path, {
+      d,
+      class: `${line ? `line-${line}` : "line-none"} ${area ? `area-${area}` : "area-none"}`,
+      "data-part": part,
+    });
+    // Set one by one: a page that is served allows no style in an attribute.
+    const fill = isGrained ? `url(#${grainId(view, area!)})` : "";
+    const clip = within ? `path("${within}")` : "";
+    if (path.style.fill !== fill) path.style.fill = fill;
+    if (path.style.clipPath !== clip) path.style.clipPath = clip;
+  };

@@ -2,9 +2,11 @@
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { Dimension, View } from "../protocol/view.ts";
 import { displayUnits } from "../state/format.ts";
-import { layOutApart, type NumberBox } from "./dimension-separation.ts";
+import { layOutApart } from "./dimension-separation.ts";
+import { gripBoxes } from "./grips.ts";
 import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale } from "./layout.ts";
-import { numberBox, numberWidth } from "./number-box.ts";
+import { numberBox, numberRoom, numberWidth } from "./number-box.ts";
+import { type NumberBox, nameBoxes, outlineStretches, type Stretch } from "./obstacles.ts";
 import { fitView } from "./view-fit.ts";
 
 type Sides = Pick<Padding, "left" | "right">;
@@ -43,17 +45,17 @@ export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { wid
     tallest,
     most: sidePadding(room, width, plane.design.units === "in"),
     boxesAt(scale, withinSides) {
-      const { lay, boxOf } = layingAt(scale, view, plane);
-      const within = withinSides ? width : undefined;
-      return layOutApart(dimensions, { lay, boxOf, width: within }, new Map(), false).map((place, i) =>
-        boxOf(dimensions[i]!, place),
-      );
+      const laying = layingAt(scale, view, plane);
+      const width = withinSides ? scale.width : undefined;
+      const places = layOutApart(dimensions, { ...laying, width }, new Map(), false);
+      const numbers = places.flatMap((place, i) => (place ? [laying.boxOf(dimensions[i]!, place)] : []));
+      return [...numbers, ...laying.taken];
     },
   });
 }
 
 /**
- * Where each dimension stands at a scale.
+ * Where each dimension stands at a scale; undefined for one that finds no place.
  * @param ways way that each leader went last, by the dimension's id; brought up to date
  * @param holding the hand is on a number: then no leader leaves its way
  */
@@ -64,21 +66,28 @@ export function placeDimensions(
   scale: Scale,
   ways: Map<string, number>,
   holding: boolean,
-): LaidDimension[] {
+): (LaidDimension | undefined)[] {
   return layOutApart(dimensions, { ...layingAt(scale, view, plane), width: scale.width }, ways, holding);
 }
 
 interface Laying {
   lay(dimension: Dimension): LaidDimension;
   boxOf(dimension: Dimension, place: LaidDimension): NumberBox;
+  readonly outlines: readonly Stretch[];
+  readonly taken: readonly NumberBox[];
 }
 
-function layingAt(scale: Scale, { box }: View, plane: SheetPlane): Laying {
+function layingAt(scale: Scale, view: View, plane: SheetPlane): Laying {
   const style = displayUnits(plane.design);
   const inFractions = style.units === "in";
+  const room = (dimension: Dimension) => numberRoom(dimension, numberWidth(dimension, style));
+  const outlines = outlineStretches(view, scale);
+  const names = nameBoxes(view, scale, outlines).filter((box) => box !== undefined);
   return {
-    lay: (dimension) => layOutDimension(dimension, scale, box, numberWidth(dimension, style), inFractions),
+    lay: (dimension) => layOutDimension(dimension, scale, view.box, room(dimension), inFractions),
     boxOf: (dimension, place) => numberBox(dimension, place, numberWidth(dimension, style)),
+    outlines,
+    taken: view.name === "elevation" ? [...gripBoxes(view, plane, scale), ...names] : names,
   };
 }
 

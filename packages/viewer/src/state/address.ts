@@ -2,7 +2,8 @@
 
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
-import { type ChangeValue, type ParameterChange, STAGES, type StageName } from "../protocol/sheet-data.ts";
+import { FIRST_SHOWN, type StageName, stageNamed } from "../protocol/build-steps.ts";
+import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
 
 /** Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows. */
 export type DesignOrigin =
@@ -30,7 +31,7 @@ const LONGEST_QUOTE = 40;
 export function parseAddress(hash: string): AddressState {
   const given = new URLSearchParams(hash.replace(/^#/, ""));
   const rows = rowsOf(TABLE);
-  const stage = STAGES.find((name) => name === given.get("at")) ?? "shaped";
+  const stage = stageNamed(given.get("at") ?? "") ?? FIRST_SHOWN;
   const changes = rows.flatMap(({ path, row }): ParameterChange[] => {
     const text = given.get(path);
     if (text === null) return [];
@@ -46,8 +47,8 @@ export function parseAddress(hash: string): AddressState {
     .filter((key) => !known.has(key))
     .map((key) => `the address holds "${quoteForMessage(key)}", which is no parameter; it was left out`);
   const at = given.get("at");
-  if (at !== null && at !== stage)
-    leftOut.push(`there is no stage "${quoteForMessage(at)}"; the sheet shows "${stage}"`);
+  if (at !== null && stageNamed(at) === undefined)
+    leftOut.push(`there is no step "${quoteForMessage(at)}"; the sheet shows "${stage}"`);
   if (given.has("text") && beginning?.kind !== "text")
     leftOut.push("the design in the address cannot be read: it is cut off, spoiled or too long; ask for its file");
   return { beginning, changes, stage, leftOut };
@@ -75,7 +76,7 @@ export function formatAddress({ beginning, changes, stage }: Omit<AddressState, 
   if (beginning?.kind === "followed") parts.set("from", "file");
   else if (beginning) parts.set("from", beginning.name);
   for (const [path, value] of changes) parts.set(path, value === undefined ? "" : String(value));
-  if (stage !== "shaped") parts.set("at", stage);
+  if (stage !== FIRST_SHOWN) parts.set("at", stage);
   if (beginning?.kind === "text") parts.set("text", packText(beginning.text));
   return `#${parts.toString()}`;
 }

@@ -1,6 +1,8 @@
 // The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest request wins.
+
+import type { StageName } from "../protocol/build-steps.ts";
 import type { OpenRequest, WorkerRequest, WorkerResponse } from "../protocol/messages.ts";
-import type { ParameterChange, StageName } from "../protocol/sheet-data.ts";
+import type { ParameterChange } from "../protocol/sheet-data.ts";
 
 export interface DesignQuery {
   readonly base: number;
@@ -26,13 +28,20 @@ export interface Engine {
 
 /** What each worker's responses are taken for; the body's and the patient worker open the same texts as the first. */
 const OF_BODY: readonly WorkerResponse["kind"][] = ["solid", "no-solid", "bug"];
-const OF_PATIENT: readonly WorkerResponse["kind"][] = ["cures", "plots", "bug"];
+const OF_PATIENT: readonly WorkerResponse["kind"][] = ["cures", "plots", "guide", "bug"];
 
-/** @param makeWorker starts one more worker */
-export function startEngine(onResponse: ResponseHandler, makeWorker: () => Worker): Engine {
+/**
+ * @param makeWorker starts one more worker that draws
+ * @param fetchPatient fetches and starts the worker that may take its time
+ */
+export function startEngine(
+  onResponse: ResponseHandler,
+  makeWorker: () => Worker,
+  fetchPatient: () => Promise<Worker>,
+): Engine {
   const drawing = latestOnly(makeWorker(), onResponse);
   const shaping = latestOnly(makeWorker(), only(OF_BODY, onResponse));
-  const patient = startedLate(makeWorker, only(OF_PATIENT, onResponse));
+  const patient = startedLate(fetchPatient, only(OF_PATIENT, onResponse));
   let [requestId, pause] = [0, 0];
 
   return {
@@ -48,6 +57,7 @@ export function startEngine(onResponse: ResponseHandler, makeWorker: () => Worke
       clearTimeout(pause);
       const later: WorkerRequest[] = [
         { kind: "cures", requestId, ...query },
+        { kind: "guide", requestId, ...query },
         { kind: "plots", requestId, ...query, width: plotWidth },
       ];
       pause = window.setTimeout(() => later.forEach(patient.send), PAUSE);
@@ -90,22 +100,36 @@ function latestOnly(worker: Worker, onResponse: ResponseHandler) {
 }
 
 /** A worker that is started when it is first needed: the first picture should not wait for it. */
-function startedLate(makeWorker: () => Worker, onResponse: ResponseHandler) {
+function startedLate(fetchWorker: () => Promise<Worker>, onResponse: ResponseHandler) {
   const texts = new Map<number, { resolve(text: string): void; reject(why: Error): void }>();
   let worker: Worker | undefined;
+  let isFetching = false;
+  /** What came before the worker was there; it opens the newest text first. */
+  let waiting: WorkerRequest[] = [];
   let opened: OpenRequest | undefined;
-  const start = (): Worker => {
-    const started = makeWorker();
-    started.onmessage = ({ data }: MessageEvent<WorkerResponse>) => {
+  const start = async () => {
+    try {
+      worker = await fetchWorker();
+    } catch (error) {
+      isFetching = false; // the next request tries again
+      for (const { reject } of texts.values()) reject(error as Error);
+      texts.clear();
+      return;
+    }
+    worker.onmessage = ({ data }: MessageEvent<WorkerResponse>) => {
       onResponse(data);
       settle(data);
     };
-    if (opened) started.postMessage(opened);
-    return started;
+    if (opened) worker.postMessage(opened);
+    for (const request of waiting) worker.postMessage(request);
+    waiting = [];
   };
   const send = (request: WorkerRequest) => {
-    worker ??= start();
-    worker.postMessage(request);
+    if (worker) return worker.postMessage(request);
+    waiting = [...waiting.filter(({ kind }) => kind !== request.kind || kind === "written"), request];
+    if (isFetching) return;
+    isFetching = true;
+    void start();
   };
   const settle = (response: WorkerResponse) => {
     const text = texts.get(response.requestId);

@@ -1,5 +1,6 @@
 // What the page holds: where the design began, what was changed since, the stage; and the way back. Told to whoever listens.
-import type { ChangeValue, ParameterChange, StageName } from "../protocol/sheet-data.ts";
+import type { StageName } from "../protocol/build-steps.ts";
+import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
 import { type AddressState, type DesignOrigin, formatAddress } from "./address.ts";
 
 export interface SheetState {
@@ -17,6 +18,8 @@ export interface Store {
   begin(beginning: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
   /** Takes back what could not be used, as if it had never been: no way leads back to it. */
   retract(beginning: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;
+  /** Whether there is a step back, and one forth again. */
+  ways(): { readonly back: boolean; readonly forth: boolean };
   undo(): boolean;
   redo(): boolean;
   onChange(listen: (what: "design" | "stage" | "beginning", holding: boolean) => void): void;
@@ -93,6 +96,7 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
       commit();
       notify("beginning");
     },
+    ways: () => ({ back: back.length > 0, forth: forth.length > 0 }),
     undo: () => goTo(back, forth),
     redo: () => goTo(forth, back),
     onChange: (listen) => void listeners.push(listen),

@@ -1,52 +1,52 @@
-// The bench steps under the drawing: which state of the stock the sheet shows, what is done to come to it, what was measured.
+// What is done at the step that is shown, beside the drawing: its task and picture, its numbers, its blanks to fill in.
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
-import {
-  type BenchStep,
-  type FigureWords,
-  type SheetPlane,
-  type SheetWords,
-  STAGES,
-  type StageName,
-} from "../protocol/sheet-data.ts";
+import { pictureDrawing } from "../plots/plot-field.ts";
+import type { StageName } from "../protocol/build-steps.ts";
+import type { BenchStep, FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { type DisplayUnits, displayUnits, figureName, formatWithUnit } from "../state/format.ts";
+import { STEP_WORDS, STRIP } from "../words/page.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
+  /** Stands by itself beside the body. */
+  readonly picture: HTMLElement;
   show(words: SheetWords, plane: SheetPlane, stage: StageName, figures: Readonly<Record<string, FigureWords>>): void;
+  /** What comes a moment later: the step's picture, and what is said of steps at which nothing is measured. */
+  showGuide(guide: Guide): void;
 }
 
-const STAGE_WORDS: Readonly<Record<StageName, string>> = {
-  billet: "billet",
-  core: "core cut",
-  bed: "bed trued",
-  glued: "glued",
-  trued: "trued",
-  shaped: "shaped",
-};
-
-export function createSteps(goTo: (stage: StageName) => void, handlers: ControlHandlers): Steps {
-  const choices = STAGES.map((stage, i) => createStageChoice(stage, i, goTo));
+export function createSteps(endBuild: () => void, handlers: ControlHandlers): Steps {
+  const title = html("h2", { id: "steps-title" });
   const list = html("ol", { class: "step-list" });
+  const picture = html("section", { class: "plot step-picture", "aria-label": STRIP.picture });
   const lost = html("ul", { class: "lost", "aria-label": "What came out otherwise" });
+  const back = html("button", { type: "button", class: "back-to-plane" }, STRIP.back);
+  back.addEventListener("click", endBuild);
   const measures = new Map<string, MeasuredBlank>();
   let shown: string | undefined;
+  let shownStage: StageName | undefined;
   const element = html(
     "section",
-    { class: "steps", "aria-labelledby": "steps-title" },
-    html("h2", { id: "steps-title" }, "At the bench"),
-    html("ol", { class: "stage-list" }, ...choices.map(({ item }) => item)),
+    { class: "steps", "aria-labelledby": "steps-title", tabindex: 0 },
+    html("div", { class: "steps-head" }, title, back),
     list,
     lost,
   );
   return {
     element,
+    picture,
     show({ bench, lost: otherwise }, plane, stage, figures) {
-      for (const { input } of choices) input.checked = input.value === stage;
       const style = displayUnits(plane.design);
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
+      if (stage !== shownStage) {
+        picture.replaceChildren();
+        element.scrollTop = 0;
+      }
+      shownStage = stage;
+      title.textContent = STEP_WORDS[stage];
       if (shown !== key) {
         measures.clear();
         list.replaceChildren(...bench.map((step) => createStepItem(step, measures, handlers)));
@@ -58,15 +58,29 @@ export function createSteps(goTo: (stage: StageName) => void, handlers: ControlH
       lost.replaceChildren(...otherwise.map((words) => html("li", {}, words)));
       lost.hidden = otherwise.length === 0;
     },
+    showGuide(guide) {
+      if (guide.stage !== shownStage) return;
+      picture.replaceChildren(...(guide.picture ? [pictureDrawing(guide.picture)] : []));
+      if (measures.size > 0 || list.querySelector("[data-figure]")) return;
+      list.replaceChildren(...guide.steps.map(guideItem));
+      shown = undefined;
+    },
   };
 }
 
-function createStageChoice(stage: StageName, i: number, goTo: (stage: StageName) => void) {
-  const input = html("input", { type: "radio", name: "stage", value: stage, id: `stage-${stage}` });
-  input.addEventListener("change", () => goTo(stage));
-  const number = html("span", { class: "step-number" }, String(i + 1));
-  return { input, item: html("li", {}, input, html("label", { for: `stage-${stage}` }, number, STAGE_WORDS[stage])) };
-}
+/** A step of the job that is none of the bench's: told as the traveller tells it. */
+const guideItem = ({ title, task, numbers }: Guide["steps"][number]): HTMLElement =>
+  html(
+    "li",
+    {},
+    html("h3", {}, title),
+    html("p", {}, task),
+    html(
+      "dl",
+      { class: "step-figures" },
+      ...numbers.map(({ label, value }) => html("div", {}, html("dt", {}, label), html("dd", {}, value))),
+    ),
+  );
 
 interface MeasuredBlank {
   readonly control: NumberControl;

@@ -7,22 +7,23 @@ import {
   measuredUnit,
   planeBeforeStep,
   STEPS,
+  type Step,
   stepIndex,
   stepsDone,
-  stepsTo,
   stepTask,
   wantedText,
 } from "@lamplane/bench";
 import { figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
-import type { BenchStep, StageName } from "../protocol/sheet-data.ts";
+import { JOB_OF, type StageName } from "../protocol/build-steps.ts";
+import type { BenchStep } from "../protocol/sheet-data.ts";
 
 /** @param design as planned, with what was measured */
 export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
   const format = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
-  return stepsTo(stage).map((step): BenchStep => {
+  return stepsOf(stage).map((step): BenchStep => {
     const { title, figures, measures } = STEPS[step];
     const plane = planeBeforeStep(design, step);
     return {
@@ -53,3 +54,7 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
     };
   });
 }
+
+/** Steps of the bench among those of the job: what comes before the first and after the last has no measures. */
+const stepsOf = (stage: StageName): Step[] =>
+  JOB_OF[stage].flatMap((job) => (Object.hasOwn(STEPS, job) ? [job as Step] : []));

@@ -16,8 +16,8 @@ import {
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { ironSolids, type NamedFaces, partFaces } from "@lamplane/parameters/solids";
 import type { PartMesh } from "../protocol/body-data.ts";
-import type { StageName } from "../protocol/sheet-data.ts";
-import { plainCheeks, sawnPieces } from "./stock-pieces.ts";
+import { hasStack, type StageName, WORK_OF } from "../protocol/build-steps.ts";
+import { plainBlocks, plainCheeks, sawnPieces, wholeBillet } from "./stock-pieces.ts";
 import { withFlatTop } from "./views/stage-plane.ts";
 
 /** Two faces that turn by less than this are one curved face: facets of arcs turn by far less. cos 20°. */
@@ -27,20 +27,24 @@ const OFF_CENTRE = 1e-3;
 
 /** Parts of the plane as they stand at a stage, iron and cap iron with them once it is glued. */
 export function partMeshes(plane: Elevation, stage: StageName): PartMesh[] {
-  const isApart = stage === "core" || stage === "bed";
+  const isSawn = WORK_OF[stage] === "core" || WORK_OF[stage] === "bed";
   return partsAt(plane, stage).map(({ name, faces }) =>
-    makePartMesh(name, slideApart(name, tessellateFaces(faces), plane, isApart), grainOf(name, plane)),
+    makePartMesh(name, slideApart(name, tessellateFaces(faces), plane, isSawn), grainOf(name, plane)),
   );
 }
 
 function partsAt(plane: Elevation, stage: StageName): readonly NamedFaces[] {
-  if (stage === "billet") return sawnPieces(plane);
-  const isTrued = stage === "shaped" || stage === "trued";
-  const wooden = partFaces(stage === "trued" ? withFlatTop(plane) : plane, isTrued ? "trued" : "blank");
-  const blocks = wooden.filter(({ name }) => name === "front-block" || name === "bed-block");
-  if (stage === "core") return [...blocks, ...plainCheeks(plane)];
-  if (stage === "bed") return [...blocks, ...wooden.filter(({ name }) => name.startsWith("cheek"))];
-  return [...wooden, ...ironSolids(plane)];
+  if (stage === "billet") return [wholeBillet(plane)];
+  if (stage === "ripped") return sawnPieces(plane);
+  const work = WORK_OF[stage];
+  const isTrued = work === "shaped" || work === "trued";
+  const wooden = partFaces(work === "trued" ? withFlatTop(plane) : plane, isTrued ? "trued" : "blank");
+  const named = (...names: string[]) => wooden.filter(({ name }) => names.includes(name));
+  if (stage === "cuts") return [...plainBlocks(plane), ...plainCheeks(plane)];
+  if (stage === "bed") return [...plainBlocks(plane), ...plainCheeks(plane)];
+  if (stage === "recess") return [...named("front-block", "bed-block"), ...plainCheeks(plane)];
+  if (stage === "pin") return named("front-block", "bed-block", "cheek-left", "cheek-right");
+  return hasStack(stage) ? [...wooden, ...ironSolids(plane)] : wooden.filter(({ name }) => name !== "wedge");
 }
 
 /** Before glue-up the blocks stand where they were sawn out of the core. */

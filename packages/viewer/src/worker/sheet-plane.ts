@@ -3,7 +3,8 @@ import { figuresAsBuilt, findLosses, type Loss, lockedParameters, lossText, solv
 import { checkWithoutCures, findingSentence, formatFinding, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import type { SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
+import type { StageName } from "../protocol/build-steps.ts";
+import type { SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import type { View } from "../protocol/view.ts";
 import { parameterName } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";

@@ -1,7 +1,7 @@
 // The wood before it is shaped: three pieces as they come off the saw, and cheeks that are not bored yet.
 import { point, polygon } from "@lamplane/geometry";
 import { type Face, prismFaces } from "@lamplane/geometry/mesh";
-import { type Elevation, stageExtent } from "@lamplane/parameters/elevation";
+import { blocksAt, type Elevation, stageExtent } from "@lamplane/parameters/elevation";
 import type { NamedFaces } from "@lamplane/parameters/solids";
 
 /** Cheek, core and cheek, as wide as they are sawn, a kerf and its jointing pass apart. */
@@ -14,6 +14,22 @@ export function sawnPieces(plane: Elevation): NamedFaces[] {
     { name: "core", faces: boardFaces(plane, -half, half) },
     { name: "cheek-left", faces: boardFaces(plane, half + apart, half + apart + widths.roughCheek) },
     { name: "cheek-right", faces: boardFaces(plane, -half - apart - widths.roughCheek, -half - apart) },
+  ];
+}
+
+/** The billet before anything is sawn off it. */
+export function wholeBillet(plane: Elevation): NamedFaces {
+  const half = plane.widths.billet / 2;
+  return { name: "billet", faces: boardFaces(plane, -half, half) };
+}
+
+/** Front and bed block as the saw leaves them, with no recess yet. */
+export function plainBlocks(plane: Elevation): NamedFaces[] {
+  const half = plane.widths.core / 2;
+  const { front, bed } = blocksAt(plane, "blank");
+  return [
+    { name: "front-block", faces: prismFaces([front], -half, half) },
+    { name: "bed-block", faces: prismFaces([bed], -half, half) },
   ];
 }
 

@@ -1,10 +1,9 @@
 // Side elevation with the near cheek taken away: blocks, throat, stack, recess as hidden lines, the sole before and after.
 
 import { boundsOf, point, tessellate } from "@lamplane/geometry";
-import { bedLineTopS, bedToPlane, capIronOutline, stageExtent } from "@lamplane/parameters/elevation";
-import { circlePath, linePath, outlinePath, pathOf } from "../../path-data.ts";
-import type { StageName } from "../../protocol/sheet-data.ts";
-import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
+import { bedToPlane, stageExtent } from "@lamplane/parameters/elevation";
+import { type StageName, WORK_OF } from "../../protocol/build-steps.ts";
+import type { Dimension, DrawnPart, View } from "../../protocol/view.ts";
 import {
   alongShape,
   angleShape,
@@ -13,6 +12,7 @@ import {
   parameterDimension,
   referenceDimension,
 } from "./dimensioning.ts";
+import { elevationMarks } from "./elevation-marks.ts";
 import { type StagePlane, stagePlane } from "./stage-plane.ts";
 
 /** The main view at a stage of the bench. */
@@ -24,80 +24,12 @@ export function elevationView(drawn: DrawnPlane, stage: StageName): View {
     name: "elevation",
     title: "Side elevation, near cheek taken away",
     box: { min, max },
-    marks: [...woodMarks(at, stage), ...(at.hasStack ? stackMarks(at) : []), ...lineMarks(at, stage)],
-    dimensions: [...outsideDimensions(drawn, at, stage), ...insideDimensions(drawn, at)],
+    marks: elevationMarks(at, stage),
+    dimensions: [...outsideDimensions(drawn, at, stage), ...(stage === "billet" ? [] : insideDimensions(drawn, at))]
+      .map(withPart)
+      .sort((a, b) => heldRank(a) - heldRank(b)),
     labels: labelsOf(at, stage),
   };
-}
-
-function woodMarks(at: StagePlane, stage: StageName): ViewMark[] {
-  if (stage === "billet") return [{ d: outlinePath(at.cheek), area: "wood", line: "outline" }];
-  const waste: ViewMark[] =
-    at.offcut && stage === "core" ? [{ d: outlinePath(at.offcut), area: "waste", line: "cut" }] : [];
-  const far: ViewMark[] = at.isApart ? [] : [{ d: outlinePath(at.cheek), area: "wood-far", line: "outline" }];
-  return [
-    ...far,
-    ...waste,
-    { d: outlinePath(at.front), area: "wood", line: "outline" },
-    { d: outlinePath(at.bed), area: "wood", line: "outline" },
-  ];
-}
-
-function stackMarks({ plane }: StagePlane): ViewMark[] {
-  const cap = capIronOutline(plane.design, plane.frame);
-  return [
-    { d: outlinePath(plane.iron), area: "steel", line: "outline" },
-    ...(cap ? [{ d: outlinePath(cap), area: "cap" as const, line: "outline" as const }] : []),
-    { d: outlinePath(plane.wedge), area: "wedge", line: "outline" },
-    { d: outlinePath(plane.pinSection), area: "pin", line: "outline" },
-    { d: circlePath({ centre: plane.pin.centre, radius: plane.design.pin.tenon / 2 }), line: "hidden" },
-  ];
-}
-
-function lineMarks(at: StagePlane, stage: StageName): ViewMark[] {
-  const { plane } = at;
-  const { length, height } = plane.design.body;
-  const blank = stageExtent(plane, "blank");
-  const marks: ViewMark[] = [];
-  if (stage === "billet")
-    marks.push({ d: pathOf(at.rampChain), line: "mark" }, { d: pathOf(at.bedChain), line: "mark" });
-  if (stage !== "billet" && stage !== "core") marks.push(...recessMarks(at));
-  if (stage === "glued" || stage === "bed")
-    marks.push(...at.holes.map((hole) => ({ d: circlePath(hole), line: "hidden" as const })));
-  if (at.sole < 0) {
-    marks.push({ d: linePath(point(blank.toe, 0), point(blank.heel, 0)), line: "mark" });
-    marks.push(
-      ...[0, length].map((x) => ({ d: linePath(point(x, blank.sole), point(x, height)), line: "mark" as const })),
-    );
-    marks.push({ d: pathOf(plane.topChain), line: "mark" });
-  } else marks.push({ d: linePath(point(0, blank.sole), point(length, blank.sole)), line: "mark" });
-  const { x, y } = plane.pin.centre;
-  const arm = plane.design.pin.diameter / 2 + 4;
-  if (!at.isApart)
-    marks.push({
-      d: `${linePath(point(x - arm, y), point(x + arm, y))}${linePath(point(x, y - arm), point(x, y + arm))}`,
-      line: "axis",
-    });
-  return marks;
-}
-
-/** The recess lies between the lands, so it is seen through the wood: hidden lines. */
-function recessMarks({ plane, isApart, top }: StagePlane): ViewMark[] {
-  const { recess, frame, design } = plane;
-  if (!recess) return [];
-  const deep = -frame.thickness - recess.depth;
-  const high = bedLineTopS(design, frame, top, deep);
-  const shift = isApart ? plane.cuts.setInHeel : 0;
-  const place = (s: number, v: number) => {
-    const p = bedToPlane(frame, s, v);
-    return point(p.x + shift, p.y);
-  };
-  return [
-    {
-      d: linePath(place(recess.low, -frame.thickness), place(recess.low, deep), place(high, deep)),
-      line: "hidden",
-    },
-  ];
 }
 
 function outsideDimensions(drawn: DrawnPlane, at: StagePlane, stage: StageName): Dimension[] {
@@ -106,7 +38,7 @@ function outsideDimensions(drawn: DrawnPlane, at: StagePlane, stage: StageName):
   const blank = stageExtent(drawn.plane, "blank");
   const isBlank = at.sole < 0;
   const arched =
-    outline === "arched" && !isBlank && stage === "shaped"
+    outline === "arched" && !isBlank && WORK_OF[stage] === "shaped"
       ? [
           ...parameterDimension(drawn, "body.toeHeight", alongShape(points.toe, point(0, top.toeHeight), "left", 0)),
           ...parameterDimension(
@@ -152,7 +84,7 @@ function outsideDimensions(drawn: DrawnPlane, at: StagePlane, stage: StageName):
 }
 
 function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
-  const { design, points, ramp, frame } = drawn.plane;
+  const { points, ramp, frame } = drawn.plane;
   const shift = at.isApart ? drawn.plane.cuts : { setInToe: 0, setInHeel: 0 };
   const bedFoot = point(points.bedFoot.x + shift.setInHeel, 0);
   const rampFoot = point(points.rampFoot.x - shift.setInToe, 0);
@@ -190,18 +122,35 @@ function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
               rank: 3,
             },
           ),
-          ...parameterDimension(
-            drawn,
-            "iron.length",
-            leaderShape(bedToPlane(frame, design.iron.length, -frame.thickness / 2), 34, 6),
-            {
-              before: "iron ",
-              rank: 3,
-            },
-          ),
+          ...(at.hasStack ? ironLength(drawn) : []),
         ]),
   ];
 }
+
+function ironLength(drawn: DrawnPlane): Dimension[] {
+  const { frame, design } = drawn.plane;
+  const end = bedToPlane(frame, design.iron.length, -frame.thickness / 2);
+  return parameterDimension(drawn, "iron.length", leaderShape(end, 34, 6), { rank: 1 });
+}
+
+/** Part that shows a number when it is pointed at; by the first word of the number's path. */
+const PART_OF: Readonly<Record<string, DrawnPart>> = {
+  body: "body",
+  iron: "iron",
+  mouth: "mouth",
+  ramp: "ramp",
+  pin: "pin",
+};
+/** Numbers whose part can be taken hold of: they are always there. */
+const HELD = ["bed.angle", "mouth.opening", "body.length", "iron.length"];
+
+/** What can be taken hold of comes first, for the eye and for the Tab key. */
+const heldRank = ({ id }: Dimension): number => (HELD.includes(id) ? HELD.indexOf(id) : HELD.length);
+
+const withPart = (dimension: Dimension): Dimension => {
+  const word = (dimension.parameter ?? dimension.figure ?? "").split(/[.A-Z]/)[0]!;
+  return { ...dimension, part: PART_OF[word] ?? "bed", isHeld: HELD.includes(dimension.id) };
+};
 
 const middleOf = (a: { x: number; y: number }, b: { x: number; y: number }) => point((a.x + b.x) / 2, (a.y + b.y) / 2);
 
@@ -209,7 +158,8 @@ function labelsOf(at: StagePlane, stage: StageName): View["labels"] {
   const { plane } = at;
   const low = at.sole + plane.design.body.height * 0.16;
   const { length } = plane.design.body;
-  if (stage === "billet") return [{ text: "core", at: point(length / 2, low) }];
+  if (stage === "billet") return [];
+  if (stage === "ripped") return [{ text: "core", at: point(length / 2, low) }];
   return [
     { text: "front block", at: point(plane.points.rampFoot.x * 0.24, low) },
     { text: "bed block", at: point((plane.points.bedFoot.x + 2.2 * length) / 3.2, low) },

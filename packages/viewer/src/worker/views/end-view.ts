@@ -3,39 +3,41 @@
 import { point, polygon } from "@lamplane/geometry";
 import { pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
-import type { StageName } from "../../protocol/sheet-data.ts";
+import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
+import { outlineMark } from "./outline-mark.ts";
 
 /** The view across, at a stage of the bench. */
 export function endView(drawn: DrawnPlane, stage: StageName): View {
-  return stage === "billet" ? billetView(drawn) : acrossView(drawn, stage);
+  return WORK_OF[stage] === "billet" ? billetView(drawn) : acrossView(drawn, stage);
 }
 
-const rectanglePath = (left: number, low: number, right: number, high: number) =>
-  outlinePath(polygon(point(left, low), point(right, low), point(right, high), point(left, high)));
+const rectangle = (left: number, low: number, right: number, high: number) =>
+  polygon(point(left, low), point(right, low), point(right, high), point(left, high));
+const rectanglePath = (...sides: Parameters<typeof rectangle>) => outlinePath(rectangle(...sides));
 
 function acrossView(drawn: DrawnPlane, stage: StageName): View {
   const { plane } = drawn;
-  const low = stage === "shaped" || stage === "trued" ? 0 : -plane.design.sole.allowance;
+  const low = WORK_OF[stage] === "shaped" || WORK_OF[stage] === "trued" ? 0 : -plane.design.sole.allowance;
   const [c, w, h] = [plane.widths.core / 2, plane.widths.body / 2, plane.design.body.height];
-  const hasStack = stage !== "core" && stage !== "bed";
-  const high = hasStack ? Math.max(h, ironTopOf(drawn), ...plane.wedge.map((s) => s.from.y)) : h;
+  const isStacked = hasStack(stage);
+  const high = isStacked ? Math.max(h, ironTopOf(drawn), ...plane.wedge.map((s) => s.from.y)) : h;
   const wood: ViewMark[] = [
-    { d: rectanglePath(-c, low, c, h), area: hasStack ? "wood-far" : "wood", line: "outline" },
-    { d: rectanglePath(-w, low, -c, h), area: "wood", line: "outline" },
-    { d: rectanglePath(c, low, w, h), area: "wood", line: "outline" },
+    outlineMark(rectangle(-c, low, c, h), { area: isStacked ? "wood-far" : "wood" }),
+    outlineMark(rectangle(-w, low, -c, h), { area: "wood" }),
+    outlineMark(rectangle(c, low, w, h), { area: "wood" }),
   ];
   return {
     name: "end",
-    title: hasStack ? "Across, seen from the toe, front block taken away" : "Across, seen from the toe",
+    title: isStacked ? "Across, seen from the toe, front block taken away" : "Across, seen from the toe",
     box: { min: point(-w, low), max: point(w, high) },
     marks: [
       ...wood,
-      ...(hasStack ? stackAcross(drawn) : []),
+      ...(isStacked ? stackAcross(drawn) : []),
       { d: linePath(point(0, low - 4), point(0, high + 4)), line: "axis" },
     ],
-    dimensions: [...woodDimensions(drawn, low), ...(hasStack ? stackDimensions(drawn) : [])],
+    dimensions: [...woodDimensions(drawn, low), ...(isStacked ? stackDimensions(drawn) : [])],
     labels: [],
   };
 }
@@ -51,9 +53,9 @@ function stackAcross(drawn: DrawnPlane): ViewMark[] {
   const wedgeTop = Math.max(...plane.wedge.map((s) => s.from.y));
   const { y } = pin.centre;
   return [
-    { d: rectanglePath(-half, 0, half, ironTopOf(drawn)), area: "steel", line: "outline" },
-    { d: rectanglePath(-wedgeHalf, plane.points.wedgeTip.y, wedgeHalf, wedgeTop), area: "wedge", line: "outline" },
-    { d: rectanglePath(-shoulder, y - r, shoulder, y + r), area: "pin", line: "outline" },
+    outlineMark(rectangle(-half, 0, half, ironTopOf(drawn)), { area: "steel" }),
+    outlineMark(rectangle(-wedgeHalf, plane.points.wedgeTip.y, wedgeHalf, wedgeTop), { area: "wedge" }),
+    outlineMark(rectangle(-shoulder, y - r, shoulder, y + r), { area: "pin" }),
     {
       d: `${rectanglePath(shoulder, y - t, end, y + t)}${rectanglePath(-end, y - t, -shoulder, y + t)}`,
       line: "hidden",
@@ -102,7 +104,7 @@ function billetView(drawn: DrawnPlane): View {
   const starts: number[] = [];
   for (const piece of pieces) {
     starts.push(x);
-    marks.push({ d: rectanglePath(x, low, x + piece, high), area: "wood", line: "cut" });
+    marks.push(outlineMark(rectangle(x, low, x + piece, high), { area: "wood", line: "cut" }));
     x += piece + kerf + jointingPass;
   }
   const edge = widths.billet / 2;
@@ -111,7 +113,7 @@ function billetView(drawn: DrawnPlane): View {
     name: "end",
     title: "Billet from its end, with its two saw cuts",
     box: { min: point(-edge, low), max: point(edge, high) },
-    marks: [{ d: rectanglePath(-edge, low, edge, high), area: "waste", line: "outline" }, ...marks],
+    marks: [outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }), ...marks],
     dimensions: [
       ...referenceDimension(drawn, "roughCheek", alongShape(point(starts[0]!, low), point(cut, low), "below", 0)),
       ...referenceDimension(

@@ -2,7 +2,7 @@
 
 import { point } from "@lamplane/geometry";
 import { capIronOutline } from "@lamplane/parameters/elevation";
-import { linePath, outlinePath } from "../../path-data.ts";
+import { linePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import {
   alongShape,
@@ -12,6 +12,7 @@ import {
   parameterDimension,
   referenceDimension,
 } from "./dimensioning.ts";
+import { outlineMark } from "./outline-mark.ts";
 import { stagePlane } from "./stage-plane.ts";
 
 /** What the detail shows round the cutting edge, mm. */
@@ -22,16 +23,16 @@ export function mouthView(drawn: DrawnPlane): View {
   const { plane } = drawn;
   const { edge } = plane.points;
   const sole = -plane.design.sole.allowance;
-  const at = stagePlane(plane, "glued");
+  const at = stagePlane(plane, "dry-fit");
   const cap = capIronOutline(plane.design, plane.frame);
   const min = point(edge.x - AROUND.toe, sole - 0.6);
   const max = point(edge.x + AROUND.heel, AROUND.above);
   const marks: ViewMark[] = [
-    { d: outlinePath(at.front), area: "wood", line: "outline" },
-    { d: outlinePath(at.bed), area: "wood", line: "outline" },
-    { d: outlinePath(plane.iron), area: "steel", line: "outline" },
-    ...(cap ? [{ d: outlinePath(cap), area: "cap" as const, line: "outline" as const }] : []),
-    { d: outlinePath(plane.wedge), area: "wedge", line: "outline" },
+    outlineMark(at.front, { area: "wood" }),
+    outlineMark(at.bed, { area: "wood" }),
+    outlineMark(plane.iron, { area: "steel" }),
+    ...(cap ? [outlineMark(cap, { area: "cap" })] : []),
+    outlineMark(plane.wedge, { area: "wedge" }),
     { d: linePath(point(min.x, 0), point(max.x, 0)), line: "mark" },
   ];
   return {

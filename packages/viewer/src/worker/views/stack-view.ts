@@ -20,6 +20,7 @@ import {
 import { linePath, outlinePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
+import { outlineMark } from "./outline-mark.ts";
 
 /** The stack as it lies on the bed. */
 export function stackView(drawn: DrawnPlane): View {
@@ -30,11 +31,11 @@ export function stackView(drawn: DrawnPlane): View {
   const [iron, wedge, pin] = [put(plane.iron), put(plane.wedge), put(plane.pinSection)];
   const marks: ViewMark[] = [
     ...bedMarks(drawn),
-    { d: outlinePath(iron), area: "steel", line: "outline" },
-    ...(head ? [{ d: outlinePath(put(head)), area: "steel" as const, line: "outline" as const }] : []),
-    ...(cap ? [{ d: outlinePath(put(cap)), area: "cap" as const, line: "outline" as const }] : []),
-    { d: outlinePath(wedge), area: "wedge", line: "outline" },
-    { d: outlinePath(pin), area: "pin", line: "outline" },
+    outlineMark(iron, { area: "steel" }),
+    ...(head ? [outlineMark(put(head), { area: "steel" })] : []),
+    ...(cap ? [outlineMark(put(cap), { area: "cap" })] : []),
+    outlineMark(wedge, { area: "wedge" }),
+    outlineMark(pin, { area: "pin" }),
   ];
   const { min, max } = boundsOf([iron, wedge, pin].flatMap((o) => tessellate(o, 0.5)));
   const deep = -plane.frame.thickness - (plane.recess?.depth ?? 0) - 5;

@@ -18,7 +18,7 @@ import {
   elevation,
   stageExtent,
 } from "@lamplane/parameters/elevation";
-import type { StageName } from "../../protocol/sheet-data.ts";
+import { hasStack, isApart, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 
 export interface StagePlane {
   readonly plane: Elevation;
@@ -42,10 +42,11 @@ export interface StagePlane {
 /** @throws Error (our bug) where the blocks cannot be drawn; the findings of such a design say so instead. */
 export function stagePlane(plane: Elevation, stage: StageName): StagePlane {
   const shown = stage === "trued" ? withFlatTop(plane) : plane;
-  const state = stage === "shaped" || stage === "trued" ? "trued" : "blank";
+  const work = WORK_OF[stage];
+  const state = work === "shaped" || work === "trued" ? "trued" : "blank";
   const blocks = blocksAt(shown, state);
-  const isApart = stage === "billet" || stage === "core" || stage === "bed";
-  const [toToe, toHeel] = isApart ? [-shown.cuts.setInToe, shown.cuts.setInHeel] : [0, 0];
+  const apart = isApart(stage);
+  const [toToe, toHeel] = apart ? [-shown.cuts.setInToe, shown.cuts.setInHeel] : [0, 0];
   const cheek = cheekShape(shown, state);
   const slid = (by: number) => ({ shift: point(by, 0) });
   const rampChain = blocks.rampChain.map((s) => transformSegment(s, slid(toToe)));
@@ -55,16 +56,16 @@ export function stagePlane(plane: Elevation, stage: StageName): StagePlane {
     blocks,
     front: transformOutline(blocks.front, slid(toToe)),
     bed: transformOutline(blocks.bed, slid(toHeel)),
-    throat: isApart ? undefined : blocks.throat,
-    offcut: isApart ? throatOffcutOutline(rampChain, bedChain) : undefined,
+    throat: apart ? undefined : blocks.throat,
+    offcut: apart ? throatOffcutOutline(rampChain, bedChain) : undefined,
     rampChain,
     bedChain,
     cheek: cheek.boundary,
     holes: cheek.circles,
     sole: stageExtent(shown, state).sole,
     top: stageExtent(shown, state).top,
-    isApart,
-    hasStack: !isApart,
+    isApart: apart,
+    hasStack: hasStack(stage),
   };
 }
 

@@ -1,0 +1,21 @@
+// Scripts that the first picture does not wait for: plain scripts, since a page from a folder may load no module.
+
+const loading = new Map<string, Promise<void>>();
+
+/** Loads a script beside the page, once. @throws Error in words where it is missing; it may be asked for again */
+export function loadScript(name: string): Promise<void> {
+  const known = loading.get(name);
+  if (known) return known;
+  const loaded = new Promise<void>((resolve, reject) => {
+    const script = document.createElement("script");
+    script.src = `./${name}`;
+    script.addEventListener("load", () => resolve());
+    script.addEventListener("error", () => {
+      loading.delete(name);
+      reject(new Error(`${name} is missing beside the page; build the page again`));
+    });
+    document.head.append(script);
+  });
+  loading.set(name, loaded);
+  return loaded;
+}

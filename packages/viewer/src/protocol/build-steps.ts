@@ -1,0 +1,67 @@
+// The steps of the strip over the drawing, from the billet to a year later, and what each shows of the work.
+import type { WorkStage } from "@lamplane/parameters/table";
+
+/** Steps of the strip, in the order of the work. */
+export const STAGES = [
+  "billet",
+  "ripped",
+  "cuts",
+  "bed",
+  "recess",
+  "pin",
+  "dry-fit",
+  "glue-up",
+  "trued",
+  "shaped",
+  "first-shaving",
+  "season",
+] as const;
+export type StageName = (typeof STAGES)[number];
+
+/** The step that a page opens on: the plane at work. */
+export const FIRST_SHOWN: StageName = "first-shaving";
+
+/** State of the work from which outlines and solids are taken. */
+export const WORK_OF: Readonly<Record<StageName, WorkStage>> = {
+  billet: "billet",
+  ripped: "billet",
+  cuts: "core",
+  bed: "bed",
+  recess: "bed",
+  pin: "bed",
+  "dry-fit": "glued",
+  "glue-up": "glued",
+  trued: "trued",
+  shaped: "shaped",
+  "first-shaving": "shaped",
+  season: "shaped",
+};
+
+/** Steps of the job, as the traveller names them, that lead to each. */
+export const JOB_OF = {
+  billet: ["stock", "iron"],
+  ripped: ["core"],
+  cuts: ["cuts"],
+  bed: ["bed"],
+  recess: ["recess"],
+  pin: ["pin-hole"],
+  "dry-fit": ["wedge", "dry-fit"],
+  "glue-up": ["glue-up"],
+  trued: ["sole", "mouth"],
+  shaped: ["shaping"],
+  "first-shaving": ["first-shaving"],
+  season: ["season"],
+} as const satisfies Record<StageName, readonly string[]>;
+
+/** Whether blocks and cheeks are not together yet. */
+export const isApart = (stage: StageName): boolean => ["billet", "core", "bed"].includes(WORK_OF[stage]);
+
+/** Whether iron and wedge are in the plane; the iron is taken out before the glue. */
+export const hasStack = (stage: StageName): boolean => !isApart(stage) && stage !== "glue-up";
+
+/** States of the work by the names that older addresses give them. */
+const OLD_NAMES: Readonly<Record<string, StageName>> = { core: "cuts", glued: "glue-up" };
+
+/** The step that an address names; undefined where there is none of that name. */
+export const stageNamed = (name: string): StageName | undefined =>
+  STAGES.find((stage) => stage === name) ?? (Object.hasOwn(OLD_NAMES, name) ? OLD_NAMES[name] : undefined);

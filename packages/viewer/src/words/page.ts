@@ -1,0 +1,72 @@
+// What the page itself says: its opening, its commands, the strip of steps. Figures and checks bring their own words.
+import type { StageName } from "../protocol/build-steps.ts";
+
+export const PURPOSE = "Plans for building a wooden plane round your iron.";
+export const MY_IRON = "My iron is";
+
+export const STEP_WORDS: Readonly<Record<StageName, string>> = {
+  billet: "billet",
+  ripped: "ripped",
+  cuts: "cuts",
+  bed: "bed",
+  recess: "recess",
+  pin: "pin",
+  "dry-fit": "dry fit",
+  "glue-up": "glue-up",
+  trued: "trued",
+  shaped: "shaped",
+  "first-shaving": "first shaving",
+  season: "a year later",
+};
+
+export const STRIP = {
+  label: "Steps of the build",
+  play: "Watch it build",
+  pause: "Pause",
+  back: "Back to the plane",
+  picture: "Drawing of this step",
+} as const;
+
+export const COMMANDS = {
+  more: "More: examples, design files, printing",
+  examples: "examples",
+  open: "open…",
+  save: "save",
+  writeBack: "write back",
+  undo: "Undo (Ctrl+Z)",
+  redo: "Redo (Ctrl+Shift+Z)",
+  measure: "measure",
+  theme: "light / dark",
+  print: "print",
+  allDimensions: "all dimensions",
+  download: "Download",
+} as const;
+
+export const WHOLE_PACK = "All drawings, solids and steps in one zip file";
+
+/** What a grip does, for the pointer that rests on it. */
+export const GRIPS = {
+  iron: "Drag: length of the iron",
+  bed: "Drag: angle of the bed",
+  mouth: "Drag: opening of the mouth",
+  body: "Drag: length of the body",
+} as const;
+
+const checks = (count: number): string => `${count} check${count === 1 ? "" : "s"}`;
+
+/** The quiet mark of the checks. */
+export function checksText(passed: number, findings: number, stops: number): string {
+  if (findings === 0) return `${checks(passed)} pass`;
+  if (stops === 0) return `${checks(findings)} of ${findings + passed} to look at`;
+  return `${checks(stops)} of ${findings + passed} fail${stops === 1 ? "s" : ""}`;
+}
+
+/** A ramp that turns from one kind into the other as the bed is changed. */
+export const RAMP_KIND = {
+  curved: "The ramp is curved from this bed angle on.",
+  straight: "The ramp is straight again at this bed angle.",
+} as const;
+
+/** A check's own name, from its code. */
+export const checkName = (code: string): string => code.replaceAll("-", " ");
+export const NO_SINGLE_FIX = "No single figure puts this right.";

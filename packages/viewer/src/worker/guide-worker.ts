@@ -1,0 +1,44 @@
+// The worker that may take its time: remedies, plots, the guide to each step, and the file's text with the changes in it.
+import { checkPlane, formatFinding } from "@lamplane/bench/checks";
+import { removeValue, setValue } from "@lamplane/parameters/design";
+import type { DesignRequest, WorkerRequest } from "../protocol/messages.ts";
+import type { ParameterChange } from "../protocol/sheet-data.ts";
+import { makeGuide } from "./guide.ts";
+import { createOpenedDesign, listenGuarded, type Respond, type WorkerScope } from "./opened-design.ts";
+import { makePlots } from "./plots.ts";
+
+const scope = self as unknown as WorkerScope;
+const respond: Respond = (message, transfer = []) => scope.postMessage(message, transfer);
+const opened = createOpenedDesign(respond);
+
+const writeChanges = (text: string, changes: readonly ParameterChange[]): string =>
+  changes.reduce(
+    (now, [path, value]) => (value === undefined ? removeValue(now, path) : setValue(now, path, value)),
+    text,
+  );
+
+function findCures(request: DesignRequest<"cures">): void {
+  const { requestId } = request;
+  opened.withPlane(request, (plane, design) => {
+    const findings = checkPlane(plane).map((finding) => formatFinding(design, finding));
+    respond({ kind: "cures", requestId, findings });
+  });
+}
+
+function handleRequest(request: WorkerRequest): void {
+  const { kind, requestId } = request;
+  if (kind === "open") opened.open(request);
+  else if (kind === "cures") findCures(request);
+  else if (kind === "plots")
+    opened.withPlane(request, (plane, design) =>
+      respond({ kind: "plots", requestId, plots: makePlots(design, plane, request.width) }),
+    );
+  else if (kind === "guide")
+    opened.withPlane(request, (plane, design) =>
+      respond({ kind: "guide", requestId, guide: makeGuide(design, plane, request.stage) }),
+    );
+  else if (kind === "written" && opened.applyChanges(request))
+    respond({ kind: "written", requestId, text: writeChanges(opened.text(), request.changes) });
+}
+
+listenGuarded(scope, handleRequest);

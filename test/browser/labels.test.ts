@@ -1,0 +1,216 @@
+// No number, word or halo on a drawing rubs out an outline, covers another or is cut off: counted on the pixels that are painted.
+import { writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setValue } from "@lamplane/parameters/design";
+import { rowsOf, TABLE } from "@lamplane/parameters/table";
+import type { Browser, Locator, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
+import { formatAddress } from "../../packages/viewer/src/state/address.ts";
+import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import { randomDesigns } from "../support/designs.ts";
+
+const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
+const WIDTHS = [390, 1024, 1440];
+const RANDOM = Number(process.env.RANDOM_DESIGNS ?? 24);
+
+/** Outlines alone, in one colour and with hard edges; then the labels over them. */
+const PROBE = `
+  .probed .marks path, .probed .window { fill: none !important; stroke: none !important; }
+  .probed .marks .line-outline { stroke: #f0f !important; shape-rendering: crispEdges; }
+  .probed .dimension-lines, .probed .dimension-arrows, .probed .grips { visibility: hidden; }
+  .probed.bare .numbers, .probed.bare .names { visibility: hidden; }
+  .probed .numbers .number > * { pointer-events: none; }
+`;
+
+/** Px round a label's box in which it may paint; further away the browser alone draws a curve's pixel otherwise. */
+const HALO = 8;
+
+interface Faults {
+  /** Pixels of outlines that a label takes away. */
+  readonly covered: number;
+  readonly outlines: number;
+}
+
+async function coveredPixels(page: Page, board: Locator): Promise<Faults> {
+  const shot = async (bare: boolean) => {
+    await board.evaluate((e, isBare) => {
+      e.classList.add("probed");
+      e.classList.toggle("bare", isBare);
+    }, bare);
+    return (await board.screenshot({ animations: "disabled", caret: "hide" })).toString("base64");
+  };
+  const [without, withLabels] = [await shot(true), await shot(false)];
+  const labels = await board.evaluate((element) => {
+    const field = element.getBoundingClientRect();
+    return [...element.querySelectorAll(".number > *, .number, .names text")].map((label) => {
+      const { left, top, right, bottom } = label.getBoundingClientRect();
+      return [left - field.left, top - field.top, right - field.left, bottom - field.top];
+    });
+  });
+  await board.evaluate((e) => e.classList.remove("probed", "bare"));
+  return page.evaluate(
+    async ([a, b, boxes, reach]) => {
+      const pixels = async (base64: string) => {
+        const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+        const picture = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
+        const context = new OffscreenCanvas(picture.width, picture.height).getContext("2d")!;
+        context.drawImage(picture, 0, 0);
+        return context.getImageData(0, 0, picture.width, picture.height);
+      };
+      const [{ data: bare, width }, { data: labelled }] = [await pixels(a), await pixels(b)];
+      let [outlines, covered] = [0, 0];
+      for (let i = 0; i < bare.length; i += 4) {
+        if (bare[i] !== 255 || bare[i + 1] !== 0 || bare[i + 2] !== 255) continue;
+        outlines += 1;
+        const [x, y] = [(i / 4) % width, Math.floor(i / 4 / width)];
+        if (boxes.every(([l, t, r, o]) => x < l! - reach || x > r! + reach || y < t! - reach || y > o! + reach))
+          continue;
+        if (labelled[i] !== 255 || labelled[i + 1] !== 0 || labelled[i + 2] !== 255) covered += 1;
+      }
+      return { outlines, covered };
+    },
+    [without, withLabels, labels, HALO] as const,
+  );
+}
+
+/** Labels of a board that cover one another, or reach out of it. */
+const clashes = (board: Locator): Promise<string[]> =>
+  board.evaluate((element) => {
+    const field = element.getBoundingClientRect();
+    const told = [
+      ...element.querySelectorAll(
+        ".number > :not(.auto), .number.reference, .number .auto, .grip > path, .board.is-all .names text",
+      ),
+    ]
+      .map((e) => ({ e, box: e.getBoundingClientRect() }))
+      .filter(({ e, box }) => box.width > 0 && (e as Element).checkVisibility({ visibilityProperty: true }))
+      .map(({ e, box }) => ({
+        of: e.closest(".number, .grip, text"),
+        name:
+          e.getAttribute("data-parameter") ??
+          e.closest("[data-grip]")?.getAttribute("data-grip") ??
+          e.textContent ??
+          "",
+        box,
+      }));
+    const cut = told
+      .filter(
+        ({ box }) =>
+          box.left < field.left - 1 ||
+          box.right > field.right + 1 ||
+          box.top < field.top - 1 ||
+          box.bottom > field.bottom + 1,
+      )
+      .map(({ name }) => `${name} is cut off`);
+    const covering = told.flatMap((a, i) =>
+      told
+        .slice(i + 1)
+        .filter((b) => a.of !== b.of && a.box.left < b.box.right - 1 && b.box.left < a.box.right - 1)
+        .filter((b) => a.box.top < b.box.bottom - 1 && b.box.top < a.box.bottom - 1)
+        .map((b) => `${a.name} covers ${b.name}`),
+    );
+    return [...cut, ...covering];
+  });
+
+/** Leader lines that run through a number. */
+const struckNumbers = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll(".board")].flatMap((board) => {
+      const numbers = [...board.querySelectorAll(".number")];
+      return [...board.querySelectorAll<SVGPathElement>(".dimension-lines path")].flatMap((line) => {
+        const matrix = line.getScreenCTM()!;
+        const long = line.getTotalLength();
+        const spots = Array.from({ length: Math.ceil(long / 2) }, (_, i) =>
+          line.getPointAtLength(2 * i).matrixTransform(matrix),
+        );
+        return numbers
+          .filter((number) => {
+            const { left, right, top, bottom } = number.getBoundingClientRect();
+            return spots.some(({ x, y }) => x > left + 4 && x < right - 4 && y > top + 5 && y < bottom - 5);
+          })
+          .map((number) => number.querySelector("input")?.dataset.parameter ?? number.textContent ?? "");
+      });
+    }),
+  );
+
+async function judge(page: Page, what: string, names: readonly string[], faults: string[]) {
+  for (const name of names) {
+    const board = page.locator(`.field-${name} .board`);
+    const { covered, outlines } = await coveredPixels(page, board);
+    if (outlines < 100) faults.push(`${what}, ${name}: no outlines are seen`);
+    if (covered > 0) faults.push(`${what}, ${name}: ${covered} of ${outlines} pixels of outlines covered`);
+    for (const clash of await clashes(board)) faults.push(`${what}, ${name}: ${clash}`);
+  }
+}
+
+const goTo = (page: Page, hash: string) => actAndWait(page, () => page.evaluate((to) => location.assign(to), hash));
+
+describe.skipIf(hasNoBrowser)("labels", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    buildPage();
+    browser = await launchBrowser();
+  });
+  afterAll(() => browser?.close());
+
+  for (const width of WIDTHS)
+    test(`rub nothing out: every example at every step, ${width} wide`, async () => {
+      const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width, height: 900 } });
+      await page.addStyleTag({ content: PROBE });
+      const faults: string[] = [];
+      for (const example of EXAMPLES)
+        for (const stage of STAGES) {
+          await goTo(page, `#from=${example}&at=${stage}`);
+          const isOther = stage === "billet" || stage === "shaped";
+          await judge(
+            page,
+            `${example} at ${stage}`,
+            isOther ? ["elevation", "mouth", "stack", "end"] : ["elevation"],
+            faults,
+          );
+          for (const struck of await struckNumbers(page))
+            faults.push(`${example} at ${stage}: a line through ${struck}`);
+        }
+      writeFileSync(join(tmpdir(), `lamplane-labels-${width}.txt`), faults.join("\n"));
+      expect(faults).toEqual([]);
+      await page.context().close();
+    });
+
+  test.each(["mm", "in"] as const)("rub nothing out: random designs in %s", async (units) => {
+    const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width: 1440, height: 900 } });
+    await page.addStyleTag({ content: PROBE });
+    const faults: string[] = [];
+    for (const [i, { design }] of randomDesigns(units === "mm" ? 41 : 42, RANDOM / 2).entries()) {
+      const text = rowsOf(TABLE).reduce((yaml, { path, row }) => {
+        const value = path.split(".").reduce<unknown>((at, key) => (at as Record<string, unknown>)?.[key], design);
+        if (
+          row.kind !== "number" ||
+          typeof value !== "number" ||
+          path.startsWith("measured") ||
+          row.quantity === "count"
+        )
+          return yaml;
+        return setValue(yaml, path, value);
+      }, "iron: { width: 48, thickness: 3.6 }\n");
+      const beginning = { kind: "text", name: "random.yaml", text } as const;
+      await goTo(page, formatAddress({ beginning, changes: [["units", units]], stage: "first-shaving" }));
+      await judge(page, `design ${i} ${units}`, ["elevation", "mouth", "stack", "end"], faults);
+    }
+    writeFileSync(join(tmpdir(), `lamplane-labels-random-${units}.txt`), faults.join("\n"));
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  test("a patch over an outline is seen by this test", async () => {
+    const { page } = await openPage(browser, FILE_ADDRESS);
+    await page.addStyleTag({
+      content: `${PROBE} .field-elevation .number { background: white; padding: 60px; margin: -60px; }`,
+    });
+    const { covered, outlines } = await coveredPixels(page, page.locator(".field-elevation .board"));
+    expect(outlines).toBeGreaterThan(1000);
+    expect(covered).toBeGreaterThan(100);
+    await page.context().close();
+  });
+});
