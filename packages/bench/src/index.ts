@@ -38,7 +38,6 @@ export { type Doubt, doubtText, findDoubt } from "./history/plausibility.ts";
 export { isMeasuredKey, MEASURED_ROWS, measuredUnit } from "./measured-values.ts";
 export * from "./mouth/mouth.ts";
 export * from "./mouth/mouth-life.ts";
-export * from "./mouth/mouth-opening.ts";
 export type { MouthPatch } from "./mouth/mouth-patch.ts";
 export * from "./mouth/mouth-text.ts";
 export type { Packing } from "./mouth/packing.ts";

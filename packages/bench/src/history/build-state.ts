@@ -2,8 +2,7 @@
 
 import { EPSILON } from "@lamplane/geometry";
 import { valueAt } from "@lamplane/parameters/design";
-import type { Figure, FigureKey } from "@lamplane/parameters/elevation";
-import { type Elevation, mouthGrowth } from "@lamplane/parameters/elevation";
+import { type Elevation, type Figure, type FigureKey, mouthOpeningAt } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { autoValue } from "../auto-values.ts";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
@@ -97,7 +96,7 @@ export function unreadValues(design: Design): UnreadValue[] {
 /** A mouth wider by no more than one shaving opens is as good as hands make it. */
 function mouthTooWideBy(design: Design, now: Elevation): number {
   const by = now.design.mouth.opening - design.mouth.opening;
-  return by > SHAVING * mouthGrowth(now) + EPSILON ? by : 0;
+  return by > mouthOpeningAt(now, SHAVING) - mouthOpeningAt(now, 0) + EPSILON ? by : 0;
 }
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
@@ -105,7 +104,7 @@ const mouthNeedsMore = (design: Design, now: Elevation): boolean =>
   STEPS.mouth.measures.some((key) => design.measured[key] !== undefined) &&
   stepsDone(design) === stepIndex("mouth") + 1 &&
   design.measured.done !== "mouth" &&
-  now.design.sole.allowance * mouthGrowth(now) > FINE_SIGNIFICANCE;
+  mouthOpeningAt(now, 0) - mouthOpeningAt(now, -now.design.sole.allowance) > FINE_SIGNIFICANCE;
 
 /** Whether a figure still matters: a step to come is done by it, or it is felt in the finished plane. */
 const isStillRelevant = (key: string, count: number): boolean =>

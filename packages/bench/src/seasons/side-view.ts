@@ -1,6 +1,6 @@
 // The plane from the side at another moisture: wood moves up and down, along its grain it keeps its length, steel stays.
 import { atanDeg, cosDeg, cotDeg, type Point, point, sinDeg, tanDeg } from "@lamplane/geometry";
-import { bedXAt, type Elevation, ironToPlane } from "@lamplane/parameters/elevation";
+import { bedXAt, type Elevation, ironToPlane, rampXAt } from "@lamplane/parameters/elevation";
 
 /** Relative changes since the plane was cut. */
 export interface Strains {
@@ -40,7 +40,7 @@ export function movedAngles(plane: Elevation, height: number): MovedAngles {
   return {
     bed,
     ramp: movedAngle(ramp.angle, height),
-    mouth: bedXAt(frame, thickness, 0) - thickness / sinDeg(bed) - ramp.foot.x,
+    mouth: bedXAt(frame, thickness, 0) - thickness / sinDeg(bed) - rampXAt(ramp, 0),
     edgeOut: pin.s * sinDeg(bed) - thickness * cosDeg(bed) - grip.y,
   };
 }

@@ -1,8 +1,9 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
 import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
-import { type Elevation, mouthGrowth } from "./elevation.ts";
+import type { Elevation } from "./elevation.ts";
 import { degrees, evaluateFigures, type Figure, type FigureRow, mm, ratio, TRADE } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
+import { mouthGrowth, removalForOpening } from "./mouth-opening.ts";
 import { pinLengths } from "./pin-section.ts";
 
 export const FIGURES = {
@@ -40,7 +41,7 @@ export const FIGURES = {
   edgeHeightAtContact: mm(
     "a − g / mouthGrowth",
     "Edge over the blank's sole when the front block touches it at glue-up; so much off, and the mouth opens.",
-    (e) => e.design.sole.allowance - e.design.mouth.opening / mouthGrowth(e),
+    (e) => e.design.sole.allowance + removalForOpening(e, 0),
     { readingMode: "fine", spentAt: "glue-up" },
   ),
   soleToTake: mm("a", "Wood still to take off the sole.", (e) => e.design.sole.allowance, { readingMode: "fine" }),

@@ -9,12 +9,13 @@ export {
   type Stage,
   stageExtent,
 } from "./blocks.ts";
-export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type Points } from "./elevation.ts";
+export { type Elevation, elevation, frameOf, type Points } from "./elevation.ts";
 export { evaluateFigures, type Figure, type FigureRow, type FigureUse, type ReadingMode } from "./figure-row.ts";
 export { elevationFigures, FIGURES, type FigureKey, figureRow, figureValue } from "./figures.ts";
 export { bedXAt, type Frame, type FrameOf, frameOver, ironToPlane, type PointOf, planeToIron } from "./frame.ts";
 export { glueGap, tipGap } from "./glue-gap.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
+export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {
   ROOM_WANTED,
   SHEAR_OUT_PER_TENON,
@@ -29,6 +30,7 @@ export {
   type RampOf,
   rampAngle,
   rampAngleAt,
+  rampAtOpening,
   rampPath,
   rampShape,
   rampXAt,
