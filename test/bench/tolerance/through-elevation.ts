@@ -60,7 +60,9 @@ function partsAsMade({ design, rampAngle, curve, ...plan }: TolerancePlan, error
 
 /** At contact the plane looks as if its sole were trued up to the edge and its mouth shut. */
 function tipAtContact(plan: TolerancePlan, cut: Design, errors: Readonly<Errors>, bedTipX: number): number {
-  const shut = changed(cut, { "sole.allowance": plan.edgeHeight + errors.edgeHeight, "mouth.opening": 0 });
+  const height = plan.edgeHeight + errors.edgeHeight;
+  const wear = plan.curve ? { "ramp.wearHeight": plan.curve.wearHeight - (height - plan.allowance) } : {};
+  const shut = changed(cut, { ...wear, "sole.allowance": height, "mouth.opening": 0 });
   return elevation(sought(shut, "mouth.fromToe", (e) => e.points.bedTip.x, bedTipX)).points.rampTip.x;
 }
 
