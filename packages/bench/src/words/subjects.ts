@@ -21,6 +21,7 @@ const OF_BLOCKS = {
   "front-block-top": "The front block's length along its top",
   "bed-block-top": "The bed block's length along its top, behind bed and recess,",
   "throat-narrowing": "The throat's narrowing on its way up",
+  "throat-where-it-narrows": "The throat's width where it narrows on its way up",
 } as const;
 
 const OF_IRON = {
