@@ -39,8 +39,10 @@ export { isMeasuredKey, MEASURED_ROWS, measuredUnit } from "./measured-values.ts
 export * from "./mouth/mouth.ts";
 export * from "./mouth/mouth-life.ts";
 export type { MouthPatch } from "./mouth/mouth-patch.ts";
+export * from "./mouth/mouth-skew.ts";
 export * from "./mouth/mouth-text.ts";
 export type { Packing } from "./mouth/packing.ts";
+export * from "./mouth/skew-text.ts";
 export * from "./plane-woods.ts";
 export * from "./seasons/plane-seasons.ts";
 export * from "./seasons/plane-shape.ts";

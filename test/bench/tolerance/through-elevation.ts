@@ -24,6 +24,7 @@ export function resultsThroughElevation(plan: TolerancePlan, errors: Readonly<Er
   const e = elevation(made);
   return {
     mouthOpening: e.design.mouth.opening,
+    mouthUneven: (plan.mouthUneven ?? 0) + errors.bedSkew - errors.frontSkew,
     glueGap: figureValue(e, "glueGap")!,
     pinToRamp: figureValue(e, "pinToRamp")! - errors.rampForm,
     wedgeAtPin: figureValue(e, "wedgeAtPin")!,

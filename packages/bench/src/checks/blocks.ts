@@ -1,7 +1,15 @@
 // Whether the two blocks and the throat between them can be: tips, chamfer, ends, arch and curve.
 
 import { BENCH_TOLERANCE, sinDeg } from "@lamplane/geometry";
-import { archClearance, bedXAt, type Elevation, figureValue, ROOM_WANTED, rampXAt, tipGap } from "@lamplane/parameters/elevation";
+import {
+  archClearance,
+  bedXAt,
+  type Elevation,
+  figureValue,
+  ROOM_WANTED,
+  rampXAt,
+  tipGap,
+} from "@lamplane/parameters/elevation";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 

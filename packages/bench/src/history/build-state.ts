@@ -85,12 +85,20 @@ export function unreadValues(design: Design): UnreadValue[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
     STEPS[step].measures.flatMap((key): UnreadValue[] => {
       const expected = design.measured[key] === undefined ? expectedValue(design, key) : undefined;
-      const { toldBy, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
-      if (expected === undefined || (toldBy && design.measured[toldBy] !== undefined)) return [];
+      const { isTakenAsWanted, parameter } = MEASURED_ROWS[key];
+      if (expected === undefined || isTold(design, key)) return [];
       const taken = isTakenAsWanted ? Number(valueAt(design, parameter)) : expected;
       return [{ key, step, unit: measuredUnit(key), taken }];
     }),
   );
+}
+
+/** Whether other values tell what a value would: by themselves, or by what tells each of them. */
+function isTold({ measured }: Design, key: MeasuredKey): boolean {
+  const areRead = (keys: readonly MeasuredKey[] = []) =>
+    keys.length > 0 && keys.every((each) => measured[each] !== undefined);
+  const { toldBy = [] } = MEASURED_ROWS[key];
+  return areRead(toldBy) || (toldBy.length > 0 && toldBy.every((each) => areRead(MEASURED_ROWS[each].toldBy)));
 }
 
 /** A mouth wider by no more than one shaving opens is as good as hands make it. */

@@ -18,6 +18,7 @@ import {
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { MEASURED_ROWS } from "../measured-values.ts";
+import { mouthSeenInMiddle, readUnevenness } from "../mouth/mouth-skew.ts";
 import { STEPS, type Step, stepIndex } from "../steps.ts";
 import { planeOf } from "./planes.ts";
 
@@ -26,6 +27,8 @@ export interface BuildSnapshot {
   readonly design: Design;
   readonly pinHole?: Point;
   readonly isWedgeMade?: true;
+  /** Mouth seen beside the left cheek less that beside the right, mm, where both were read. */
+  readonly mouthUneven?: number;
 }
 type Measured = Design["measured"];
 type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot;
@@ -33,7 +36,7 @@ type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot
 export const NOTHING_MEASURED: Measured = { done: "nothing" } as Measured;
 
 /** What the result must remember of the bench, so that it can be taken further: where the hole is, what is left of the sole, and how far the mouth is open. */
-export function snapshotMeasurements({ design, pinHole }: BuildSnapshot, done: Step): Measured {
+export function snapshotMeasurements({ design, pinHole, mouthUneven }: BuildSnapshot, done: Step): Measured {
   const { allowance } = design.sole;
   const opens = () => mouthOpeningAt(mouthSides(design), -allowance);
   return {
@@ -42,6 +45,9 @@ export function snapshotMeasurements({ design, pinHole }: BuildSnapshot, done: S
     ...(pinHole ? { pinHoleFromToe: pinHole.x, pinHoleHeight: pinHole.y + allowance } : {}),
     ...(stepIndex(done) >= stepIndex("sole") ? { allowanceLeft: allowance } : {}),
     ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens() } : {}),
+    ...(mouthUneven === undefined
+      ? {}
+      : { mouthSeenLeft: opens() + mouthUneven / 2, mouthSeenRight: opens() - mouthUneven / 2 }),
   };
 }
 
@@ -185,15 +191,19 @@ export function allowanceAtMouthOpening(design: Design): number {
 }
 
 /**
- * What the mouth shows at the sole as it is decides how far down the sole comes. One that was done and never read is taken
+ * What the mouth shows at the sole as it is decides how far down the sole comes: in its middle, or midway between what it
+ * shows beside the cheeks. One that was done and never read is taken
  * to be as wanted, at the planned sole.
  */
-function applyMouth(snapshot: BuildSnapshot, { mouthSeen }: Measured): BuildSnapshot {
-  if (mouthSeen === undefined) return { ...snapshot, design: setAllowance(snapshot.design, 0) };
+function applyMouth(before: BuildSnapshot, measured: Measured): BuildSnapshot {
+  const mouthUneven = readUnevenness(measured);
+  const snapshot = mouthUneven === undefined ? before : { ...before, mouthUneven };
+  const seen = mouthSeenInMiddle(measured);
+  if (seen === undefined) return { ...snapshot, design: setAllowance(snapshot.design, 0) };
   const { design } = snapshot;
   const wanted = design.mouth.opening;
   const left = design.sole.allowance;
-  const opening = wanted + mouthSeen - mouthOpeningAt(mouthSides(design), -left);
+  const opening = wanted + seen - mouthOpeningAt(mouthSides(design), -left);
   const atPlannedSole = replaceSection(design, "mouth", { opening });
   const wantedToTake = left + removalForOpening(mouthSides(atPlannedSole), wanted);
   const toTake = Math.max(0, Math.min(wantedToTake, design.body.height * MAX_PLANED_SHARE));

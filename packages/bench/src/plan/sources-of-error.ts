@@ -25,6 +25,8 @@ export const NO_ERRORS: Readonly<Errors> = {
   frontPlace: 0,
   edgeHeight: 0,
   creep: 0,
+  bedSkew: 0,
+  frontSkew: 0,
   soleTaken: 0,
 };
 
@@ -38,6 +40,7 @@ interface ErrorRow {
 
 const byContact = ({ placing }: TolerancePlan) => placing === "contact";
 const byMarks = ({ placing }: TolerancePlan) => placing === "marks";
+const isUnevennessOpen = ({ mouthUneven }: TolerancePlan) => mouthUneven === undefined;
 const isCurved = ({ curve }: TolerancePlan) => curve !== undefined;
 
 /** In the order of the work. */
@@ -107,6 +110,8 @@ export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
     step: "glue-up",
     tolerance: "creep",
   },
+  bedSkew: { label: "bed out of square", step: "bed", tolerance: "bedSkew", when: isUnevennessOpen },
+  frontSkew: { label: "front block out of square", step: "glue-up", tolerance: "frontSkew", when: isUnevennessOpen },
   soleTaken: { label: "wood planed off the sole", step: "sole", tolerance: "planing" },
 };
 

@@ -9,6 +9,8 @@ import type { ErrorKey } from "../plan/sources-of-error.ts";
 export interface ResultsOf<N> {
   /** Cutting edge to ramp at the trued sole, the iron set to it, once the planned allowance is off; below 0 still closed. */
   mouthOpening: N;
+  /** Mouth at the left cheek less that at the right, the edge even with the sole. */
+  mouthUneven: N;
   /** Between the blocks' tips on the blank's sole at glue-up, before the feather chamfer; below 0 they collide without it. */
   glueGap: N;
   /** Cross pin to ramp, square to it. */
@@ -112,6 +114,7 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const upWedge = divide(subtract(wedgeAtPin, wedgeTip), tanOver(on, wedgeAngle));
     return {
       mouthOpening: beyond ? subtract(onWear, beyond.x) : onWear,
+      mouthUneven: add(constant(plan.mouthUneven ?? 0), subtract(errors.bedSkew, errors.frontSkew)),
       glueGap,
       pinToRamp: subtract(subtract(closestOnRamp(ramp, pin).distance, errors.rampForm), radius),
       wedgeAtPin,

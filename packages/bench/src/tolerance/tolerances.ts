@@ -24,6 +24,7 @@ import { RUNS, runTrial, type Trial, type TrialResult } from "./monte-carlo.ts";
 
 export const RESULT_LABELS: Readonly<Record<ResultKey, string>> = {
   mouthOpening: "mouth opening",
+  mouthUneven: "mouth at the left cheek less that at the right",
   glueGap: "gap between the blocks' tips at glue-up",
   pinToRamp: "cross pin to ramp",
   wedgeAtPin: "wedge's thickness at the pin",

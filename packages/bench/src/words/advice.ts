@@ -21,6 +21,10 @@ const OF_IRON = {
   "thicken-wedge-tip": "Make the wedge thicker at its tip.",
   "widen-core": "Leave room to set the iron square and for the core to shrink; 1.6 mm (1/16 in) is usual.",
   "grind-lower-or-bed-steeper": "Grind the bevel lower, or bed the iron more steeply.",
+  "square-blocks-or-plane-ramp":
+    "Truing the sole does not change it: glue the front block square and true the bed square, or, once the edge is even, plane the ramp's foot back at the narrower side.",
+  "true-bed-square-or-widen-core":
+    "The cheeks stop the iron before its edge lies even with the sole: true the bed square across, or plan more side clearance.",
   "lower-plane-for-tapping": "Make the plane lower; an iron that ends inside the body cannot be tapped.",
   "saw-otherwise": "The saw does not swing so far: use a hand saw or a bevelled fence, or another angle.",
 } as const;

@@ -30,6 +30,9 @@ const OF_IRON = {
   "iron-to-pin": "The room between the iron and the cross pin as the iron is put in",
   "side-clearance": "The core's side clearance over the iron",
   "clearance-angle": "The clearance angle under the bevel",
+  "mouth-unevenness": "What the mouth is wider at one cheek than at the other, as read or as it may come out,",
+  "side-clearance-at-tilt":
+    "The side clearance left once the iron is tilted to cut even on a bed that may be out of square",
   "iron-out-of-top": "What the iron stands out of the bed's top",
   "bed-saw-angle": "The angle from square at which the bed is sawn",
   "ramp-saw-angle": "The angle from square at which the ramp is sawn",

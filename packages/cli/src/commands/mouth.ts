@@ -7,8 +7,11 @@ import {
   mouthLifeCells,
   mouthLifeHead,
   mouthReading,
+  mouthSkew,
   mouthText,
   SHAVING,
+  skewText,
+  worstTilt,
 } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { TABLE } from "@lamplane/parameters/table";
@@ -39,8 +42,11 @@ export function mouthCommand(io: Io, design: Design, options: MouthOptions): Exi
   const plane = asBuiltPlane(design);
   const reading = mouthReading(plane, asked);
   const life = mouthLife(plane);
-  if (options.json) io.out(`${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, life }, null, 2)}\n`);
-  else io.out(`${[...mouthText(reading, plane), ...lifeText(design, life)].join("\n")}\n`);
+  if (options.json)
+    io.out(
+      `${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, skew: { ...mouthSkew(plane), tilt: worstTilt(plane) }, life }, null, 2)}\n`,
+    );
+  else io.out(`${[...mouthText(reading, plane), ...skewText(plane), ...lifeText(design, life)].join("\n")}\n`);
   return exitCodeOf(reading);
 }
 

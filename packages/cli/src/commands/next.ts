@@ -11,7 +11,9 @@ import {
   jobNumber,
   type Loss,
   lossText,
+  mouthSkew,
   STEPS,
+  skewText,
   stepIndex,
   wantedText,
 } from "@lamplane/bench";
@@ -38,6 +40,7 @@ function stateText(design: Design, file: string, state: BuildState, stops: reado
     ...stopsText(design, stops, file),
     ...taskText(design, file, state),
     ...tooWideText(design, file, state),
+    ...unevenText(design, state),
     ...latestStepText(design, state),
     ...earlierStepsText(design, state),
     ...unreadStepsText(design, state),
@@ -95,6 +98,12 @@ function tooWideText(design: Design, file: string, { mouthTooWideBy }: BuildStat
     `\`lamplane mouth ${file} --seen …\` says what does.`,
     "",
   ];
+}
+
+/** From the mouth's step on; until both cheeks are read, while that step is to be done only. */
+function unevenText(design: Design, { step }: BuildState): string[] {
+  const plane = asBuiltPlane(design);
+  return step === "mouth" || mouthSkew(plane).isRead ? [...skewText(plane), ""] : [];
 }
 
 /** What the latest step brought: each value that is off, what it costs, and the later steps' numbers that moved with it. */

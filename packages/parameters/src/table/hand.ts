@@ -3,14 +3,19 @@ import { angle, choice, length } from "../parameter.ts";
 
 const SHOP_PRACTICE = "common practice, no published source; the maker's own trial pieces tell better";
 
-const heldLength = (value: number, max: number, help: string) =>
+const OWN_ASSUMPTION = "our assumption, no source; the maker's own trial pieces tell better";
+
+/** Whether a parameter's default is an assumption of ours, which nothing outside bears out. */
+export const isAssumption = ({ source }: { readonly source: string }): boolean => source === OWN_ASSUMPTION;
+
+const heldLength = (value: number, max: number, help: string, source = SHOP_PRACTICE) =>
   length({
     default: value,
     min: 0,
     max,
     step: 0.01,
     help: `${help}, ±, two standard deviations.`,
-    source: SHOP_PRACTICE,
+    source,
   });
 const heldAngle = (value: number, help: string) =>
   angle({
@@ -43,7 +48,24 @@ export const hand = {
     2,
     "Height of the edge over the blank's sole when the front block is slid back to touch it",
   ),
-  creep: heldLength(0.1, 5, "How far the blocks creep together or apart on their pegs while glued and clamped"),
+  creep: heldLength(
+    0.1,
+    5,
+    "How far the blocks creep together or apart on their pegs while glued and clamped",
+    OWN_ASSUMPTION,
+  ),
+  frontSkew: heldLength(
+    0.1,
+    5,
+    "How far out of square the front block is glued, along the sole over the core's width",
+    OWN_ASSUMPTION,
+  ),
+  bedSkew: heldLength(
+    0.1,
+    5,
+    "How far out of square the bed is trued, along the sole over the core's width",
+    OWN_ASSUMPTION,
+  ),
   planing: heldLength(0.05, 2, "Wood planed off the sole against what was to come off"),
   mouthReading: heldLength(0.03, 1, "Reading of the mouth opening with feeler leaves"),
   feel: length({

@@ -40,8 +40,8 @@ export interface Measurement {
   readonly isTakenAsWanted?: true;
   /** How often it is read before its step is done, where that is more than once. */
   readonly times?: number;
-  /** Later value that tells the same, so that this one need not be read. */
-  readonly toldBy?: string;
+  /** Values that together tell the same, so that this one need not be read. */
+  readonly toldBy?: readonly string[];
 }
 
 const BENCH = "measured at the bench";
@@ -53,6 +53,16 @@ const angle = <const M extends Measurement>(min: number, max: number, help: stri
   ...measuredAngle({ min, max, step: 0.05, help, source: BENCH }),
   ...facts,
 });
+
+const seenBesideCheek = {
+  at: "mouth",
+  parameter: "mouth.opening",
+  rule: "mouthAtSole",
+  held: "mouthReading",
+  upTo: "planned",
+  isTakenAsWanted: true,
+  toldBy: ["mouthSeen"],
+} as const satisfies Measurement;
 
 export const measured = {
   done: choice({
@@ -191,7 +201,7 @@ export const measured = {
     tells: "soleToTake",
     held: "planing",
     upTo: "standing",
-    toldBy: "mouthSeen",
+    toldBy: ["mouthSeen"],
   }),
   mouthSeen: length(0, 20, "Mouth opening seen with the edge set at the sole as it is.", {
     at: "mouth",
@@ -201,5 +211,18 @@ export const measured = {
     upTo: "planned",
     isTakenAsWanted: true,
     times: 4,
+    toldBy: ["mouthSeenLeft", "mouthSeenRight"],
   }),
+  mouthSeenLeft: length(
+    0,
+    20,
+    "Mouth opening seen beside the left cheek, the edge even with the sole.",
+    seenBesideCheek,
+  ),
+  mouthSeenRight: length(
+    0,
+    20,
+    "Mouth opening seen beside the right cheek, the edge even with the sole.",
+    seenBesideCheek,
+  ),
 };

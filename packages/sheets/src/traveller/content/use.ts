@@ -1,7 +1,18 @@
 // The sole, the mouth, the shape, the first shaving, and the look back after a season.
 
 import type { Season } from "@lamplane/bench";
-import { mouthLifeAt, planeSeasons, SHAVING, STEPS, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
+import {
+  asBuiltPlane,
+  mouthLifeAt,
+  mouthSkew,
+  planeSeasons,
+  SHAVING,
+  STEPS,
+  skewText,
+  worstTilt,
+  yearlyMaximum,
+  yearlyMinimum,
+} from "@lamplane/bench";
 import { mouthGrowth, mouthOpeningAt } from "@lamplane/parameters/elevation";
 import { formatDecimal, formatQuantity } from "@lamplane/parameters/units";
 import { seasonPicture } from "../draw/season.ts";
@@ -51,13 +62,20 @@ function allowanceLeftRows(t: StepContext): StepNumber[] {
 export function mouthContent({ t }: ContentInput): StepContent {
   const { plane } = t;
   const growth = mouthGrowth(plane);
+  const built = asBuiltPlane(t.design);
+  const { uneven, isRead } = mouthSkew(built);
   const passesWear = plane.ramp.curve !== undefined && plane.ramp.curve.begin.y < 0;
   const { opening } = t.plane.design.mouth;
   return {
     numbers: [
       ...t.figureRow("mouthOpening", "Mouth wanted"),
       ...t.figureRow("mouthGrowth", `It opens, ${t.perFine}`),
-      t.fineRow(`One shaving of ${t.fine(SHAVING)} opens it by`, mouthOpeningAt(plane, SHAVING) - mouthOpeningAt(plane, 0)),
+      t.fineRow(
+        `One shaving of ${t.fine(SHAVING)} opens it by`,
+        mouthOpeningAt(plane, SHAVING) - mouthOpeningAt(plane, 0),
+      ),
+      t.fineRow(isRead ? "Left and right cheek differ by" : "Left and right cheek may differ by", uneven),
+      t.fineRow("Side clearance left, the iron tilted to cut even", worstTilt(built).room),
       ...(isDone(t.design, "sole") ? allowanceLeftRows(t) : []),
     ],
     instructions: [
@@ -66,10 +84,11 @@ export function mouthContent({ t }: ContentInput): StepContent {
       passesWear
         ? "Take off, with the edge drawn back, what “lamplane mouth FILE --seen …” says: beyond the ramp's wear it follows the curve, and no one factor holds."
         : `Take off: (wanted − seen) / ${formatDecimal(growth, 2)}, with the edge drawn back; “lamplane mouth FILE --seen …” says it in shavings.`,
+      ...skewText(built),
       "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
     ],
     checks: [
-      `Mouth ${t.fine(opening)} with the edge at the sole, the same at both sides; tilt the iron by a tap if it is not.`,
+      `Mouth ${t.fine(opening)} with the edge at the sole, the same at both sides. Tilt the iron by a tap until its edge lies even; the mouth is evened at the ramp.`,
       "Sole still flat when the mouth is right.",
     ],
     cautions: ["edgeBack", "sharpIron"],
