@@ -85,8 +85,8 @@ export function unreadValues(design: Design): UnreadValue[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
     STEPS[step].measures.flatMap((key): UnreadValue[] => {
       const expected = design.measured[key] === undefined ? expectedValue(design, key) : undefined;
-      const { isTakenAsWanted, parameter } = MEASURED_ROWS[key];
-      if (expected === undefined || isTold(design, key)) return [];
+      const { isOptional, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
+      if (expected === undefined || isOptional || isTold(design, key)) return [];
       const taken = isTakenAsWanted ? Number(valueAt(design, parameter)) : expected;
       return [{ key, step, unit: measuredUnit(key), taken }];
     }),

@@ -40,6 +40,8 @@ export interface Measurement {
   readonly isTakenAsWanted?: true;
   /** How often it is read before its step is done, where that is more than once. */
   readonly times?: number;
+  /** Whether nothing is missing where it is not read. */
+  readonly isOptional?: true;
   /** Values that together tell the same, so that this one need not be read. */
   readonly toldBy?: readonly string[];
 }
@@ -60,8 +62,7 @@ const seenBesideCheek = {
   rule: "mouthAtSole",
   held: "mouthReading",
   upTo: "planned",
-  isTakenAsWanted: true,
-  toldBy: ["mouthSeen"],
+  isOptional: true,
 } as const satisfies Measurement;
 
 export const measured = {
