@@ -11,6 +11,7 @@ export {
 } from "../plan/sources-of-error.ts";
 export {
   type Budget,
+  type BudgetAssumption,
   type BudgetLine,
   type BudgetShare,
   COVERAGE,

@@ -14,7 +14,7 @@ import type { NoTolerance, ResultTolerance, ToleranceReport } from "./tolerances
 export const TOLERANCE_NOTES: readonly string[] = [
   "A tolerance ± is two standard deviations of a normal error, about 95 %; errors do not know of each other.",
   "Put together by root-sum-square: JCGM 100:2008 (GUM), 5.1.2 and 6.2. Runs: JCGM 101:2008, exact geometry, not linear.",
-  "Tolerances are the rows `hand.…` of the design: common practice, no published source. Set them to your own.",
+  "Tolerances are the rows `hand.…` of the design: common practice, no published source, or an assumption of ours, which is named. Set them to your own.",
   "Not counted: a bed that is not flat, an edge out of square, play of the pin in its holes, the seasons' movement.",
   "A part that is measured before the next is cut (order of the work) takes its error out of all that follows.",
 ];
@@ -87,6 +87,7 @@ function resultLines(result: ResultTolerance | NoTolerance, { trial }: Tolerance
   return [
     `${head} ${plusMinusText(result.within, units)}; at worst, all errors together, ${plusMinusText(result.worst, units)}`,
     ...budgetLines(result, units),
+    ...assumptionLines(result, units),
     runs,
   ];
 }
@@ -104,6 +105,13 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
   const widths = [0, 1, 2, 3].map((k) => Math.max(0, ...cells.map((row) => row[k]!.length)));
   return cells.map((row) => `  ${row.map((cell, k) => cell.padEnd(widths[k] ?? 0)).join("  ")}`.trimEnd());
 }
+
+/** A sentence for each assumption that the result rests on. */
+export const assumptionLines = ({ assumptions }: Pick<ResultTolerance, "assumptions">, units: Units): string[] =>
+  assumptions.map(
+    ({ label, parameter, tolerance, unit, share, withinAtHalf, withinAtDouble }) =>
+      `  ${label}, ${heldText(tolerance, unit, units)}, ${percentText(share)} of it, is an assumption of ours without a source: at half of it the result is within ${plusMinusText(withinAtHalf, units)}, at double within ${plusMinusText(withinAtDouble, units)}; \`${parameter}\` sets your own.`,
+  );
 
 function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
   const { low, high } = trial.mouthAfterRepeat;
