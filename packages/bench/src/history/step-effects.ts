@@ -6,13 +6,10 @@ import { valueAt, withValue } from "@lamplane/parameters/design";
 import {
   figureValue,
   frameOf,
-  type MouthSides,
   mouthOpeningAt,
   pinAxisOffset,
   planeToIron,
   rampAngle,
-  rampAtOpening,
-  rampShape,
   recessOf,
   removalForOpening,
 } from "@lamplane/parameters/elevation";
@@ -20,7 +17,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { MEASURED_ROWS } from "../measured-values.ts";
 import { mouthSeenInMiddle, readUnevenness } from "../mouth/mouth-skew.ts";
 import { STEPS, type Step, stepIndex } from "../steps.ts";
-import { planeOf } from "./planes.ts";
+import { mouthSides, planeOf } from "./planes.ts";
 
 /** The plane as far as it is built; `pinHole` once it is bored. */
 export interface BuildSnapshot {
@@ -49,14 +46,6 @@ export function snapshotMeasurements({ design, pinHole, mouthUneven }: BuildSnap
       ? {}
       : { mouthSeenLeft: opens() + mouthUneven / 2, mouthSeenRight: opens() - mouthUneven / 2 }),
   };
-}
-
-/** What the mouth lies between, without the whole elevation where the ramp is cut already. */
-function mouthSides(design: Design): MouthSides {
-  const { radius } = design.ramp;
-  if (radius === "auto" && rampShape(design) === "curved") return planeOf(design);
-  const frame = frameOf(design);
-  return { design, frame, ramp: rampAtOpening(design, frame.mouthX, Number(radius)) };
 }
 
 /** A design with some keys of some sections replaced. */

@@ -23,5 +23,5 @@ export { type Gradient, type Gradients, gradients } from "./derivatives.ts";
 export { type Distribution, summarizeValues } from "./distribution.ts";
 export { applyErrors, type MadePlane, type ResultKey, type Results } from "./made-plane.ts";
 export { LEAST_RUNS, MOST_RUNS, RUNS, runTrial, type Trial, type TrialResult } from "./monte-carlo.ts";
-export { mouthWords, TOLERANCE_NOTES, toleranceText } from "./tolerance-text.ts";
+export { assumptionCaption, mouthWords, TOLERANCE_NOTES, toleranceText } from "./tolerance-text.ts";
 export { type NoTolerance, type ResultTolerance, type ToleranceReport, toleranceReport } from "./tolerances.ts";

@@ -113,6 +113,15 @@ export const assumptionLines = ({ assumptions }: Pick<ResultTolerance, "assumpti
       `  ${label}, ${heldText(tolerance, unit, units)}, ${percentText(share)} of it, is an assumption of ours without a source: at half of it the result is within ${plusMinusText(withinAtHalf, units)}, at double within ${plusMinusText(withinAtDouble, units)}; \`${parameter}\` sets your own.`,
   );
 
+/** The same in short, beside a plot; empty where the result rests on none. */
+export const assumptionCaption = ({ assumptions }: Pick<ResultTolerance, "assumptions">, units: Units): string =>
+  assumptions
+    .map(
+      ({ label, withinAtHalf, withinAtDouble }) =>
+        ` Assumed by us, without a source: ${label}; within ${plusMinusText(withinAtHalf, units)} at half of it, ${plusMinusText(withinAtDouble, units)} at double.`,
+    )
+    .join("");
+
 function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
   const { low, high } = trial.mouthAfterRepeat;
   return [
