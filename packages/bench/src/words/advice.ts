@@ -25,6 +25,10 @@ const OF_IRON = {
     "Truing the sole does not change it: glue the front block square and true the bed square, or, once the edge is even, plane the ramp's foot back at the narrower side.",
   "true-bed-square-or-widen-core":
     "The cheeks stop the iron before its edge lies even with the sole: true the bed square across, or plan more side clearance.",
+  "measure-iron-further-apart":
+    "Measure the iron just above its bevel and near its top, and say how far from the edge each place is.",
+  "enter-taper-once": "Enter the taper or the thickness near the top, not both.",
+  "measure-taper-again": "An iron does not taper to nothing: measure it again at both places.",
   "lower-plane-for-tapping": "Make the plane lower; an iron that ends inside the body cannot be tapped.",
   "saw-otherwise": "The saw does not swing so far: use a hand saw or a bevelled fence, or another angle.",
 } as const;
@@ -84,7 +88,6 @@ const OF_SEASONS = {
 } as const;
 
 const OF_JIGS = {
-  "no-recess-to-rout": "There is no recess to rout.",
   "take-smaller-bush": "Take a smaller bush, or a bearing (0).",
   "let-cutter-turn-in-bush":
     "The cutter must turn inside its bush: take a larger bush, a smaller cutter, or a bearing (0).",

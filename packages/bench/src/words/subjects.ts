@@ -33,6 +33,9 @@ const OF_IRON = {
   "mouth-unevenness": "What the mouth is wider at one cheek than at the other, as read or as it may come out,",
   "side-clearance-at-tilt":
     "The side clearance left once the iron is tilted to cut even on a bed that may be out of square",
+  "iron-gauge-length": "The distance between the two places at which the iron's thickness is measured",
+  "taper-against-thickness": "What the iron's thickness near its top differs from what its taper makes it",
+  "iron-at-thin-end": "The iron's thickness at its thin end",
   "iron-out-of-top": "What the iron stands out of the bed's top",
   "bed-saw-angle": "The angle from square at which the bed is sawn",
   "ramp-saw-angle": "The angle from square at which the ramp is sawn",
@@ -102,7 +105,6 @@ const OF_SEASONS = {
 } as const;
 
 const OF_JIGS = {
-  "recess-width": "The recess's width",
   "bush-diameter": "The guide bush's diameter",
   "template-plate": "The plate that cutter and recess leave",
   "plate-to-fence": "The plate between opening and fence",
