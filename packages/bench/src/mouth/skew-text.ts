@@ -1,8 +1,10 @@
 // A mouth that is not alike at both cheeks, in words: what to do, and what the iron's tilt wants.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { formatFineLength } from "@lamplane/parameters/units";
-import { FINE_SIGNIFICANCE } from "../history/changes.ts";
 import { mouthSkew, worstTilt } from "./mouth-skew.ts";
+
+/** Less than this between the cheeks is not seen, mm. */
+const SEEN_FROM = 0.005;
 
 /** Sentences for the maker; before both cheeks are read, what to read and what may come. */
 export function skewText(plane: Elevation): string[] {
@@ -12,7 +14,7 @@ export function skewText(plane: Elevation): string[] {
     return [
       `Read it beside both cheeks too, the edge even with the sole: one side may come out wider than the other by ${fine(uneven)}.`,
     ];
-  if (uneven < FINE_SIGNIFICANCE) return [`The mouth is alike at both cheeks: ${fine(left)}.`];
+  if (uneven < SEEN_FROM) return [`The mouth is alike at both cheeks: ${fine(left)}.`];
   const narrow = left < right ? "left" : "right";
   const { lean, room } = worstTilt(plane);
   return [
