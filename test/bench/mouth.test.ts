@@ -1,17 +1,16 @@
 // The mouth against the whole elevation computed again with a sole further down, and against cuts through the blocks' outlines.
-import {
-  lifeDepth,
-  mouthGrowthAt,
-  mouthLife,
-  mouthLifeAt,
-  mouthLifeCells,
-  mouthOpeningAt,
-  mouthReading,
-  mouthText,
-  removalForOpening,
-} from "@lamplane/bench";
+import { lifeDepth, mouthLife, mouthLifeAt, mouthLifeCells, mouthReading, mouthText } from "@lamplane/bench";
 import { cosDeg, cotDeg, sinDeg, tanDeg, tessellate } from "@lamplane/geometry";
-import { blocksAt, type Elevation, elevation, figureValue, rampXAt } from "@lamplane/parameters/elevation";
+import {
+  blocksAt,
+  type Elevation,
+  elevation,
+  figureValue,
+  mouthGrowthAt,
+  mouthOpeningAt,
+  rampXAt,
+  removalForOpening,
+} from "@lamplane/parameters/elevation";
 import { TABLE } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";

@@ -27,6 +27,7 @@ test("--json is the report; the same seed gives the same bytes, another seed oth
   expect(report).toMatchObject({ name: "apprentice-smoother", placing: "contact", trial: { seed: 1, runs: 400 } });
   expect(report.results.map(({ key }: { key: string }) => key)).toEqual([
     "mouthOpening",
+    "mouthUneven",
     "glueGap",
     "pinToRamp",
     "wedgeAtPin",

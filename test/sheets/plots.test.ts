@@ -1,6 +1,6 @@
 // Plots as a reader meets them: round ticks, every number finite and inside, and no words over other words.
-import { lifeDepth, mouthOpeningAt } from "@lamplane/bench";
-import { elevation, throatSeries } from "@lamplane/parameters/elevation";
+import { lifeDepth } from "@lamplane/bench";
+import { elevation, mouthOpeningAt, throatSeries } from "@lamplane/parameters/elevation";
 import {
   lengthAxis,
   mouthPlot,

@@ -28,6 +28,10 @@ export interface Errors {
   edgeHeight: number;
   /** Front block nearer the heel than it was fitted. */
   creep: number;
+  /** Bed out of square, along the sole over the core's width: its left side nearer the heel. */
+  bedSkew: number;
+  /** Front block out of square, likewise. */
+  frontSkew: number;
   /** More wood planed off the sole than was to come off. */
   soleTaken: number;
 }

@@ -10,10 +10,11 @@ import {
 import type { FigureWords } from "@lamplane/parameters/words";
 import { HOLD_FIGURES } from "./figures/hold.ts";
 import { SEASON_FIGURES } from "./figures/seasons.ts";
+import { SKEW_FIGURES } from "./figures/skew.ts";
 import { PIN_FIGURES } from "./figures/strength.ts";
 import { BENCH_FIGURE_WORDS, INDICATIVE } from "./words/figures.ts";
 
-const ROWS = { ...HOLD_FIGURES, ...PIN_FIGURES, ...SEASON_FIGURES } satisfies Record<
+const ROWS = { ...SKEW_FIGURES, ...HOLD_FIGURES, ...PIN_FIGURES, ...SEASON_FIGURES } satisfies Record<
   keyof typeof BENCH_FIGURE_WORDS,
   FigureFormula
 >;
@@ -26,7 +27,7 @@ const WORDS = Object.fromEntries(
   }),
 ) as unknown as Readonly<Record<keyof typeof ROWS, FigureWords>>;
 
-/** Hold, strength of the pin, seasons, in this order. */
+/** The mouth across its width, hold, strength of the pin, seasons, in this order. */
 export const BENCH_FIGURES = withWords(ROWS, WORDS);
 export type BenchFigureKey = keyof typeof BENCH_FIGURES;
 

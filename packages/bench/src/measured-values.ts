@@ -17,7 +17,7 @@ export interface MeasuredRow extends Measurement {
   readonly rule?: ExpectationRule;
   readonly tells?: FigureKey;
   readonly errors?: readonly ErrorKey[];
-  readonly toldBy?: MeasuredKey;
+  readonly toldBy?: readonly MeasuredKey[];
 }
 
 const { done: _, ...rows } = TABLE.measured;

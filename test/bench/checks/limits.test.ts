@@ -337,6 +337,26 @@ const ROWS: readonly Row[] = [
     }),
   },
   {
+    code: "mouth-evenness",
+    of: "front block's and bed's skew, a right triangle's sides of 3 and 4, against twice ± 0.1",
+    at: (value) => ({ "hand.frontSkew": 0.6 * value, "hand.bedSkew": 0.8 * value }),
+    sense: "at most",
+    warn: 0.2,
+    unit: "mm",
+  },
+  {
+    code: "iron-tilt-room",
+    of: "a bed that turns 1 in 100: core less the turned iron's reach across, between the cheeks up to the top",
+    at: (room) => {
+      const [turn, between] = [atan(0.01), (58 + 3.6 * cos(47)) / sin(47)];
+      const core = room + 48 * cos(turn) + (between * cos(47) + 3.6 * sin(47)) * sin(turn);
+      return { "body.sideClearance": core - 48, "hand.bedSkew": core / 100, "hand.frontSkew": 0 };
+    },
+    sense: "at least",
+    warn: 0,
+    unit: "mm",
+  },
+  {
     code: "iron-side-play",
     of: "the side clearance",
     at: (clearance) => ({ "body.sideClearance": clearance }),

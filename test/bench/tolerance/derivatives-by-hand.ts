@@ -25,6 +25,7 @@ export function gradientsByHand(plan: TolerancePlan): Gradients {
   const wedge = wedgeGradient(plan, face);
   return {
     mouthOpening: mouthGradient(plan, face, tip),
+    mouthUneven: plan.mouthUneven === undefined ? { bedSkew: 1, frontSkew: -1 } : {},
     glueGap: sumGradients([1, { bedPlace: 1 }], [-1, tip]),
     pinToRamp: pinToRampGradient(plan, tip),
     wedgeAtPin: wedge,

@@ -1,6 +1,7 @@
 // Derivatives of the plane as made against those worked out by hand and differences over whole elevations, and the closed form against the elevations themselves.
 import {
   applyErrors,
+  asBuiltPlane,
   type ErrorKey,
   type Errors,
   errorSources,
@@ -90,6 +91,33 @@ test("the plane as made is the elevation's, with every error at once and large",
     for (const { key, tolerance } of errorSources(plan)) errors[key] = (random() * 4 - 2) * tolerance;
     const [closed, through] = [applyErrors(plan, errors), resultsThroughElevation(plan, errors)];
     for (const result of RESULTS) expect(closed[result], result).toBeCloseTo(through[result], 8);
+  }
+});
+
+test("a sole beyond a curved ramp's wear is the elevation's too, and so is every derivative", () => {
+  const wear = { "ramp.wearAngle": 85, "ramp.wearHeight": 0.5, "ramp.radius": 20, "pin.height": 36 };
+  const curved = { ...wear, "bed.angle": 55, "body.length": 300, "sole.allowance": 2, "mouth.opening": 0.1 };
+  for (const placing of placings) {
+    const design = designWith({ ...curved, "hand.placing": placing });
+    const rampTipX = elevation(design).points.rampTip.x + 2.2;
+    const plan = tolerancePlan(asBuiltPlane({ ...design, measured: { ...design.measured, rampTipX } }));
+    expect(plan.curve!.wearHeight).toBeLessThan(-1);
+    expect(applyErrors(plan, NO_ERRORS)).toMatchObject({ mouthOpening: expect.closeTo(0.1, 9) });
+    const made = gradients(plan);
+    for (const { key, tolerance } of errorSources(plan)) {
+      const errors = { ...NO_ERRORS, [key]: 2 * tolerance };
+      const [closed, through] = [applyErrors(plan, errors), resultsThroughElevation(plan, errors)];
+      const byDifferences = derivativesThroughElevation(plan, key);
+      for (const result of RESULTS) {
+        expect(closed[result], `${result} by ${key}`).toBeCloseTo(through[result], 8);
+        const derivative = made[result]?.[key] ?? 0;
+        const allowed = 1e-5 * Math.max(1, Math.abs(derivative));
+        expect(Math.abs(derivative - byDifferences[result]), `${result} by ${key}`).toBeLessThan(allowed);
+      }
+    }
+    const growth = made.mouthOpening!.soleTaken!;
+    expect(growth).toBeGreaterThan(cotDeg(55) + cotDeg(85) + 0.1);
+    expect(applyErrors(plan, NO_ERRORS).mouthGrowth).toBeCloseTo(growth, 9);
   }
 });
 

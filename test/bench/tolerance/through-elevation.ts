@@ -31,6 +31,7 @@ export function resultsThroughElevation(plan: TolerancePlan, errors: Readonly<Er
   const e = elevation(made);
   return {
     mouthOpening: e.design.mouth.opening,
+    mouthUneven: (plan.mouthUneven ?? 0) + errors.bedSkew - errors.frontSkew,
     glueGap: figureValue(e, "glueGap")!,
     pinToRamp: figureValue(e, "pinToRamp")! - errors.rampForm,
     wedgeAtPin: figureValue(e, "wedgeAtPin")!,
@@ -76,7 +77,9 @@ function ironAsMade(design: Design, { ironThickness, ironTopThickness }: Readonl
 
 /** At contact the plane looks as if its sole were trued up to the edge and its mouth shut. */
 function tipAtContact(plan: TolerancePlan, cut: Design, errors: Readonly<Errors>, bedTipX: number): number {
-  const shut = changed(cut, { "sole.allowance": plan.edgeHeight + errors.edgeHeight, "mouth.opening": 0 });
+  const height = plan.edgeHeight + errors.edgeHeight;
+  const wear = plan.curve ? { "ramp.wearHeight": plan.curve.wearHeight - (height - plan.allowance) } : {};
+  const shut = changed(cut, { ...wear, "sole.allowance": height, "mouth.opening": 0 });
   return elevation(sought(shut, "mouth.fromToe", (e) => e.points.bedTip.x, bedTipX)).points.rampTip.x;
 }
 

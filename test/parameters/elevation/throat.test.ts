@@ -1,5 +1,5 @@
 // The throat's series against brute force: sampled surfaces of iron, cap iron, wedge and pin.
-import { checkWithoutCures } from "@lamplane/bench/checks";
+import { checkWithoutCures, passedChecks } from "@lamplane/bench/checks";
 import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
 import {
   type Elevation,
@@ -11,6 +11,7 @@ import {
   throatSeries,
 } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
+import { worstNarrowing } from "../../../packages/parameters/src/elevation/throat.ts";
 import { isBuildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../../support/designs.ts";
 
@@ -134,4 +135,25 @@ test("a ramp under an arched top ends on it, below its height", () => {
   const radius = (crownX ** 2 + (height - toeHeight) ** 2) / (2 * (height - toeHeight));
   expect(Math.hypot(rampTop.x - crownX, rampTop.y - (height - radius))).toBeCloseTo(radius, 9);
   expect(rampTop.y).toBeLessThan(height - 0.1);
+});
+
+test("a curved ramp is judged as a straight one is, and a narrowing that fingers reach is said to be let pass", () => {
+  const curved = (wearAngle: number) =>
+    elevation(designWith({ "bed.angle": 51, "ramp.radius": 60, "ramp.wearAngle": wearAngle, "ramp.wearHeight": 35 }));
+  const [wide, narrow] = [curved(75), curved(85)];
+  expect(wide.throat.by).toBeGreaterThan(0.37);
+  expect(passedChecks(wide).find(({ code }) => code === "throat-narrowing")).toMatchObject({
+    subject: "throat-where-it-narrows",
+    value: wide.throat.left,
+    limit: 16,
+  });
+  expect(narrow.throat.left).toBeLessThan(16);
+  expect(checkWithoutCures(narrow)).toContainEqual(expect.objectContaining({ code: "throat-narrowing", limit: 0.1 }));
+});
+
+test("a narrowing out of the fingers' reach is told, though one further up takes a larger share", () => {
+  const series = [10, 9.5, 20, 17].map((width, y) => ({ width, at: { x: 0, y } }));
+  expect(worstNarrowing(series)).toEqual({ by: 0.5, left: 9.5, at: { x: 0, y: 1 } });
+  const wide = [10, 9.95, 20, 17].map((width, y) => ({ width, at: { x: 0, y } }));
+  expect(worstNarrowing(wide)).toMatchObject({ by: 3, left: 17 });
 });

@@ -1,7 +1,15 @@
 // Whether the two blocks and the throat between them can be: tips, chamfer, ends, arch and curve.
 
 import { BENCH_TOLERANCE, sinDeg } from "@lamplane/geometry";
-import { archClearance, bedXAt, figureValue, ROOM_WANTED, rampXAt, tipGap } from "@lamplane/parameters/elevation";
+import {
+  archClearance,
+  bedXAt,
+  type Elevation,
+  figureValue,
+  ROOM_WANTED,
+  rampXAt,
+  tipGap,
+} from "@lamplane/parameters/elevation";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
@@ -142,15 +150,8 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
   },
 ];
 
-/** A throat that narrows on its way up catches shavings; it stops the plane where less room is left than it narrows by. */
-const THROAT: CheckRow = {
+const THROAT = {
   code: "throat-narrowing",
-  subject: "throat-narrowing",
-  appliesTo: ({ throat }) => !(throat.left >= ROOM_WANTED),
-  relation: "at most",
-  value: ({ throat }) => throat.by,
-  stop: ({ throat }) => (throat.by > throat.left ? BENCH_TOLERANCE : undefined),
-  warn: ({ throat }) => (throat.by > throat.left ? undefined : BENCH_TOLERANCE),
   unit: "mm",
   parameters: ["ramp.angle", "ramp.wearAngle", "ramp.radius", "capIron.hump", "wedge.tipFromEdge", "pin.height"],
   place: "throatNarrowest",
@@ -164,6 +165,32 @@ const THROAT: CheckRow = {
     decrease("wedge.tip"),
   ],
   source: TRADE,
-};
+} as const satisfies Partial<CheckRow>;
 
-export const BLOCK_CHECKS: readonly CheckRow[] = [...SHAPES, ...MOUTH, ...BLOCK_LENGTHS, THROAT];
+const narrows = ({ throat }: Pick<Elevation, "throat">): boolean => throat.by > BENCH_TOLERANCE;
+
+/**
+ * A throat that narrows on its way up catches shavings, of a straight ramp or a curved one, but not where it is so wide that
+ * fingers reach them. It stops the plane where less room is left than it narrows by.
+ */
+const THROATS: readonly CheckRow[] = [
+  {
+    ...THROAT,
+    subject: "throat-narrowing",
+    appliesTo: (plane) => !(narrows(plane) && plane.throat.left >= ROOM_WANTED),
+    relation: "at most",
+    value: ({ throat }) => throat.by,
+    stop: ({ throat }) => (throat.by > throat.left ? BENCH_TOLERANCE : undefined),
+    warn: ({ throat }) => (throat.by > throat.left ? undefined : BENCH_TOLERANCE),
+  },
+  {
+    ...THROAT,
+    subject: "throat-where-it-narrows",
+    appliesTo: narrows,
+    relation: "at least",
+    value: ({ throat }) => throat.left,
+    warn: ROOM_WANTED,
+  },
+];
+
+export const BLOCK_CHECKS: readonly CheckRow[] = [...SHAPES, ...MOUTH, ...BLOCK_LENGTHS, ...THROATS];

@@ -9,6 +9,7 @@ import { type CheckRow, type Judgement, judgeRows, sortWorstFirst } from "./judg
 import { PIN_CHECKS } from "./pin.ts";
 import { RECESS_CHECKS } from "./recess.ts";
 import { noteCup, SEASON_CHECKS } from "./seasons.ts";
+import { SKEW_CHECKS } from "./skew.ts";
 import { CHEEK_CHECK, STOCK_CHECKS } from "./stock.ts";
 import { STRENGTH_CHECKS } from "./strength.ts";
 import { WEDGE_CHECKS } from "./wedge.ts";
@@ -18,6 +19,7 @@ import { noteMoisture, noteWoods } from "./woods.ts";
 export const CHECKS: readonly CheckRow[] = [
   ...BLOCK_CHECKS,
   ...IRON_CHECKS,
+  ...SKEW_CHECKS,
   ...IRON_TAPER_CHECKS,
   ...PIN_CHECKS,
   ...WEDGE_CHECKS,

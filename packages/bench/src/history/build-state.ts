@@ -2,11 +2,11 @@
 
 import { EPSILON } from "@lamplane/geometry";
 import { valueAt } from "@lamplane/parameters/design";
-import type { Figure, FigureKey } from "@lamplane/parameters/elevation";
-import { type Elevation, mouthGrowth } from "@lamplane/parameters/elevation";
+import { type Elevation, type Figure, type FigureKey, mouthOpeningAt } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { SHAVING } from "../mouth/mouth.ts";
+import { mouthSeenInMiddle } from "../mouth/mouth-skew.ts";
 import { STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
 import { asBuiltPlane, planeBeforeStep, plannedPlane } from "./as-built.ts";
 import { FINE_SIGNIFICANCE, type FigureChange, figuresByKey, findChanges, isSignificant } from "./changes.ts";
@@ -85,26 +85,36 @@ export function unreadValues(design: Design): UnreadValue[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
     STEPS[step].measures.flatMap((key): UnreadValue[] => {
       const expected = design.measured[key] === undefined ? expectedValue(design, key) : undefined;
-      const { toldBy, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
-      if (expected === undefined || (toldBy && design.measured[toldBy] !== undefined)) return [];
+      const { isOptional, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
+      if (expected === undefined || isOptional || isTold(design, key)) return [];
       const taken = isTakenAsWanted ? Number(valueAt(design, parameter)) : expected;
       return [{ key, step, unit: measuredUnit(key), taken }];
     }),
   );
 }
 
+/** Whether other values tell what a value would: by themselves, or by what tells each of them. */
+function isTold({ measured }: Design, key: MeasuredKey): boolean {
+  const areRead = (keys: readonly MeasuredKey[] = []) =>
+    keys.length > 0 && keys.every((each) => measured[each] !== undefined);
+  const { toldBy = [] } = MEASURED_ROWS[key];
+  return areRead(toldBy) || (toldBy.length > 0 && toldBy.every((each) => areRead(MEASURED_ROWS[each].toldBy)));
+}
+
 /** A mouth wider by no more than one shaving opens is as good as hands make it. */
 function mouthTooWideBy(design: Design, now: Elevation): number {
   const by = now.design.mouth.opening - design.mouth.opening;
-  return by > SHAVING * mouthGrowth(now) + EPSILON ? by : 0;
+  return by > mouthOpeningAt(now, SHAVING) - mouthOpeningAt(now, 0) + EPSILON ? by : 0;
 }
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
 const mouthNeedsMore = (design: Design): boolean =>
   stepsDone(design) === stepIndex("mouth") + 1 &&
   design.measured.done !== "mouth" &&
-  design.measured.mouthSeen !== undefined &&
-  design.mouth.opening - design.measured.mouthSeen > FINE_SIGNIFICANCE;
+  wantsWider(design, mouthSeenInMiddle(design.measured));
+
+const wantsWider = (design: Design, seen: number | undefined): boolean =>
+  seen !== undefined && design.mouth.opening - seen > FINE_SIGNIFICANCE;
 
 /** Whether a figure still matters: a step to come is done by it, or it is felt in the finished plane. */
 const isStillRelevant = (key: string, count: number): boolean =>

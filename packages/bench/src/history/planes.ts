@@ -1,5 +1,12 @@
 // The elevation of a design, worked out once for as long as the design is in use.
-import { type Elevation, elevation } from "@lamplane/parameters/elevation";
+import {
+  type Elevation,
+  elevation,
+  frameOf,
+  type MouthSides,
+  rampAtOpening,
+  rampShape,
+} from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 
 const known = new WeakMap<Design, Elevation>();
@@ -9,4 +16,12 @@ export function planeOf(design: Design): Elevation {
   const plane = known.get(design) ?? elevation(design);
   known.set(design, plane);
   return plane;
+}
+
+/** What the mouth lies between, without the whole elevation where the ramp is cut already. */
+export function mouthSides(design: Design): MouthSides {
+  const { radius } = design.ramp;
+  if (radius === "auto" && rampShape(design) === "curved") return planeOf(design);
+  const frame = frameOf(design);
+  return { design, frame, ramp: rampAtOpening(design, frame.mouthX, Number(radius)) };
 }

@@ -6,22 +6,26 @@ import { valueAt, withValue } from "@lamplane/parameters/design";
 import {
   figureValue,
   frameOf,
-  mouthGrowth,
+  mouthOpeningAt,
   pinAxisOffset,
   planeToIron,
   rampAngle,
   recessOf,
+  removalForOpening,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { MEASURED_ROWS } from "../measured-values.ts";
+import { mouthSeenInMiddle, readUnevenness } from "../mouth/mouth-skew.ts";
 import { STEPS, type Step, stepIndex } from "../steps.ts";
-import { planeOf } from "./planes.ts";
+import { mouthSides, planeOf } from "./planes.ts";
 
 /** The plane as far as it is built; `pinHole` once it is bored. */
 export interface BuildSnapshot {
   readonly design: Design;
   readonly pinHole?: Point;
   readonly isWedgeMade?: true;
+  /** Mouth seen beside the left cheek less that beside the right, mm, where both were read. */
+  readonly mouthUneven?: number;
 }
 type Measured = Design["measured"];
 type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot;
@@ -29,21 +33,20 @@ type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot
 export const NOTHING_MEASURED: Measured = { done: "nothing" } as Measured;
 
 /** What the result must remember of the bench, so that it can be taken further: where the hole is, what is left of the sole, and how far the mouth is open. */
-export function snapshotMeasurements({ design, pinHole }: BuildSnapshot, done: Step): Measured {
+export function snapshotMeasurements({ design, pinHole, mouthUneven }: BuildSnapshot, done: Step): Measured {
   const { allowance } = design.sole;
-  const opens = design.mouth.opening - allowance * mouthGrowthOf(design);
+  const opens = () => mouthOpeningAt(mouthSides(design), -allowance);
   return {
     ...NOTHING_MEASURED,
     done,
     ...(pinHole ? { pinHoleFromToe: pinHole.x, pinHoleHeight: pinHole.y + allowance } : {}),
     ...(stepIndex(done) >= stepIndex("sole") ? { allowanceLeft: allowance } : {}),
-    ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens } : {}),
+    ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens() } : {}),
+    ...(mouthUneven === undefined
+      ? {}
+      : { mouthSeenLeft: opens() + mouthUneven / 2, mouthSeenRight: opens() - mouthUneven / 2 }),
   };
 }
-
-/** How far the mouth of a design opens for each mm taken off its sole. */
-const mouthGrowthOf = (design: Design): number =>
-  mouthGrowth({ frame: frameOf(design), ramp: { angle: rampAngle(design) } });
 
 /** A design with some keys of some sections replaced. */
 function replaceSection<S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "sole" | "recess" | "wedge" | "pin">(
@@ -162,9 +165,9 @@ function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): 
     bedTipX === undefined ? frame.mouthX : bedTipX - frame.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
   const wanted = design.mouth.opening;
   const opening = rampTipX === undefined ? wanted : mouthX + allowance * rampCot - rampTipX;
-  const wantedDeeper = (wanted - opening) / mouthGrowthOf(design);
-  const deeper = Math.max(-allowance, Math.min(wantedDeeper, design.body.height * MAX_PLANED_SHARE));
   const glued = replaceSection(design, "mouth", { fromToe: mouthX, opening });
+  const wantedDeeper = removalForOpening(mouthSides(glued), wanted);
+  const deeper = Math.max(-allowance, Math.min(wantedDeeper, design.body.height * MAX_PLANED_SHARE));
   return seatWedge(lowerSole({ ...snapshot, design: glued }, deeper));
 }
 
@@ -174,33 +177,35 @@ const MAX_PLANED_SHARE = 1 / 2;
 /**
  * Wood left under the planned sole where the mouth begins to open, mm: as far as a sole is trued before the mouth is read;
  * none where a block was glued so far off that the mouth stays closed at the planned sole.
- * @see plane geometry: the mouth opens by mouthGrowth for each mm
  */
 export function allowanceAtMouthOpening(design: Design): number {
   const { allowance } = design.sole;
-  return Math.max(0, Math.min(allowance, design.mouth.opening / mouthGrowthOf(design)));
+  return Math.max(0, Math.min(allowance, -removalForOpening(mouthSides(design), 0)));
 }
 
 /**
- * What the mouth shows at the sole as it is decides how far down the sole comes. One that was done and never read is taken
+ * What the mouth shows at the sole as it is decides how far down the sole comes: in its middle, or midway between what it
+ * shows beside the cheeks. One that was done and never read is taken
  * to be as wanted, at the planned sole.
  */
-function applyMouth(snapshot: BuildSnapshot, { mouthSeen }: Measured): BuildSnapshot {
-  if (mouthSeen === undefined) return { ...snapshot, design: setAllowance(snapshot.design, 0) };
+function applyMouth(before: BuildSnapshot, measured: Measured): BuildSnapshot {
+  const mouthUneven = readUnevenness(measured);
+  const snapshot = mouthUneven === undefined ? before : { ...before, mouthUneven };
+  const seen = mouthSeenInMiddle(measured);
+  if (seen === undefined) return { ...snapshot, design: setAllowance(snapshot.design, 0) };
   const { design } = snapshot;
-  const growth = mouthGrowthOf(design);
+  const wanted = design.mouth.opening;
   const left = design.sole.allowance;
-  const atPlannedSole = replaceSection(design, "mouth", { opening: mouthSeen + left * growth });
-  const toTake = Math.max(
-    0,
-    Math.min((design.mouth.opening - mouthSeen) / growth, design.body.height * MAX_PLANED_SHARE),
-  );
+  const opening = wanted + seen - mouthOpeningAt(mouthSides(design), -left);
+  const atPlannedSole = replaceSection(design, "mouth", { opening });
+  const wantedToTake = left + removalForOpening(mouthSides(atPlannedSole), wanted);
+  const toTake = Math.max(0, Math.min(wantedToTake, design.body.height * MAX_PLANED_SHARE));
   return seatWedge(lowerSole({ ...snapshot, design: atPlannedSole }, toTake - left));
 }
 
 /**
  * The same wood with its finished sole `deeper` mm higher up in it: every height over the sole shrinks, the edge is set
- * down the bed to the new sole, and the mouth opens by what the two slopes give. How far the wedge then stands from the edge
+ * down the bed to the new sole, and the mouth opens by what bed and ramp give. How far the wedge then stands from the edge
  * follows when it is seated.
  */
 function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number): BuildSnapshot {
@@ -208,7 +213,7 @@ function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number):
   const bedCot = cotDeg(frame.bedAngle);
   const alongBed = deeper / sinDeg(frame.bedAngle);
   const less = <T>(height: T): T => (typeof height === "number" ? ((height - deeper) as T) : height);
-  const { body, pin, mouth, sole, recess } = design;
+  const { body, pin, sole, recess } = design;
   return {
     ...rest,
     ...(pinHole ? { pinHole: { x: pinHole.x, y: pinHole.y - deeper } } : {}),
@@ -225,7 +230,7 @@ function lowerSole({ design, pinHole, ...rest }: BuildSnapshot, deeper: number):
       ramp: { ...design.ramp, wearHeight: design.ramp.wearHeight - deeper },
       mouth: {
         fromToe: frame.mouthX + deeper * bedCot,
-        opening: mouth.opening + deeper * mouthGrowthOf(design),
+        opening: mouthOpeningAt(mouthSides(design), deeper),
       },
       sole: { allowance: sole.allowance + deeper },
     },

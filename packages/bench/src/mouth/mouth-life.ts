@@ -1,9 +1,15 @@
 // What each later truing of the sole costs: the mouth and all that the sole carries, by how much wood is off. Plane geometry.
 
 import { cotDeg, EPSILON, sinDeg } from "@lamplane/geometry";
-import { bedToIron, type Elevation, figureValue } from "@lamplane/parameters/elevation";
+import {
+  bedToIron,
+  type Elevation,
+  figureValue,
+  mouthGrowthAt,
+  mouthOpeningAt,
+  removalForOpening,
+} from "@lamplane/parameters/elevation";
 import { toMillimetres, type Units } from "@lamplane/parameters/units";
-import { mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 
 /**
  * Where a plane's life with its first mouth is told to end: `depth` mm off the trued sole, or sooner where the mouth is

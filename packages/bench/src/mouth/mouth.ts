@@ -1,8 +1,7 @@
 // The mouth as it is seen at the bench, and what to do for the one wanted. Wood is only ever taken off; no reading is bent to fit.
 
 import { EPSILON } from "@lamplane/geometry";
-import type { Elevation } from "@lamplane/parameters/elevation";
-import { mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
+import { type Elevation, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "@lamplane/parameters/elevation";
 import { type MouthPatch, mouthPatch } from "./mouth-patch.ts";
 import { type Packing, packing } from "./packing.ts";
 

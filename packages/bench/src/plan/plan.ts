@@ -4,6 +4,7 @@ import { withValue } from "@lamplane/parameters/design";
 import { type Elevation, figureValue, ironTaper, mouthGrowth, topFromEdge } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { type AutoPath, autoValue } from "../auto-values.ts";
+import { readUnevenness } from "../mouth/mouth-skew.ts";
 
 /** mm and degrees; places in the plane's frame, y from the sole as it was to be trued. */
 export interface TolerancePlan {
@@ -30,6 +31,8 @@ export interface TolerancePlan {
   readonly pinDepth: number;
   readonly wedgeAngle: number;
   readonly wedgeTip: number;
+  /** Mouth at the left cheek less that at the right, as read; undefined until both are. */
+  readonly mouthUneven: number | undefined;
   /** Mouth opening wanted, and how far it opens for each mm off the sole. */
   readonly opening: number;
   readonly mouthGrowth: number;
@@ -64,6 +67,7 @@ export function tolerancePlan(e: Elevation): TolerancePlan {
     pinDepth: design.pin.diameter,
     wedgeAngle: design.wedge.angle,
     wedgeTip: design.wedge.tip,
+    mouthUneven: readUnevenness(design.measured),
     opening: design.mouth.opening,
     mouthGrowth: mouthGrowth(e),
   };

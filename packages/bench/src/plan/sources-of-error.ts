@@ -27,6 +27,8 @@ export const NO_ERRORS: Readonly<Errors> = {
   frontPlace: 0,
   edgeHeight: 0,
   creep: 0,
+  bedSkew: 0,
+  frontSkew: 0,
   soleTaken: 0,
 };
 
@@ -39,6 +41,7 @@ interface ErrorRow {
 
 const byContact = ({ placing }: TolerancePlan) => placing === "contact";
 const byMarks = ({ placing }: TolerancePlan) => placing === "marks";
+const isUnevennessOpen = ({ mouthUneven }: TolerancePlan) => mouthUneven === undefined;
 const isCurved = ({ curve }: TolerancePlan) => curve !== undefined;
 
 /** In the order of the work. */
@@ -101,6 +104,8 @@ export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
     step: "glue-up",
     tolerance: "creep",
   },
+  bedSkew: { step: "bed", tolerance: "bedSkew", when: isUnevennessOpen },
+  frontSkew: { step: "glue-up", tolerance: "frontSkew", when: isUnevennessOpen },
   soleTaken: { step: "sole", tolerance: "planing" },
 };
 

@@ -1,6 +1,14 @@
 // The plane from the side at another moisture: wood moves up and down, along its grain it keeps its length, steel stays.
 import { atanDeg, cosDeg, cotDeg, type Point, point, sinDeg, tanDeg } from "@lamplane/geometry";
-import { bedToIron, bedToPlane, bedXAt, type Elevation, ironTaper, ironToBed } from "@lamplane/parameters/elevation";
+import {
+  bedToIron,
+  bedToPlane,
+  bedXAt,
+  type Elevation,
+  ironTaper,
+  ironToBed,
+  rampXAt,
+} from "@lamplane/parameters/elevation";
 
 /** Relative changes since the plane was cut. */
 export interface Strains {
@@ -43,7 +51,7 @@ export function movedAngles(plane: Elevation, height: number): MovedAngles {
   return {
     bed,
     ramp: movedAngle(ramp.angle, height),
-    mouth: bedXAt(frame, 0) - thickness / sinDeg(bed) - ramp.foot.x,
+    mouth: bedXAt(frame, 0) - thickness / sinDeg(bed) - rampXAt(ramp, 0),
     edgeOut: pinOnBed(plane).s * sinDeg(bed) - thickness * cosDeg(bed) - grip.y,
   };
 }

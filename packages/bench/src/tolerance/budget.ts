@@ -63,6 +63,37 @@ export function requiredTolerance({ lines, within }: Budget, line: BudgetLine, t
   return rest > 0 ? { tolerance: Math.sqrt(rest) / Math.abs(line.derivative), ...shared } : shared;
 }
 
+/** What a result rests on that is an assumption of ours, and what it would be were that half as much, or twice. ±, mm. */
+export interface BudgetAssumption {
+  readonly key: string;
+  readonly label: string;
+  readonly parameter: string;
+  readonly tolerance: number;
+  readonly unit: string;
+  readonly share: number;
+  readonly withinAtHalf: number;
+  readonly withinAtDouble: number;
+}
+
+/** Assumptions that make less of a result than this are not worth a word. */
+const LEAST_SHARE = 0.01;
+
+/** Largest share first; empty where a result rests on none. @param isAssumed whether a line's tolerance is no more than our default */
+export function budgetAssumptions(
+  { lines, within }: Budget,
+  isAssumed: (line: BudgetLine) => boolean,
+): BudgetAssumption[] {
+  const scaled = (effect: number, times: number) => Math.sqrt(within ** 2 + (times ** 2 - 1) * effect ** 2);
+  return lines
+    .filter((line) => line.share >= LEAST_SHARE && isAssumed(line))
+    .toSorted(compareShares)
+    .map(({ key, label, parameter, tolerance, unit, share, effect }) => ({
+      ...{ key, label, parameter, tolerance, unit, share },
+      withinAtHalf: scaled(effect, 1 / 2),
+      withinAtDouble: scaled(effect, 2),
+    }));
+}
+
 /** Share of each step of the work, in its order. */
 export function stepShares({ lines }: Budget): { readonly step: string; readonly share: number }[] {
   const steps = new Map<string, number>();

@@ -26,6 +26,7 @@ export function gradients(plan: TolerancePlan): Gradients {
   const made = makePlane(plan, NO_DUAL_ERRORS);
   return {
     mouthOpening: gradientOf(made.mouthOpening),
+    mouthUneven: gradientOf(made.mouthUneven),
     glueGap: gradientOf(made.glueGap),
     pinToRamp: isOnCentre(plan, made) ? undefined : gradientOf(made.pinToRamp),
     wedgeAtPin: gradientOf(made.wedgeAtPin),

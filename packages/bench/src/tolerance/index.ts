@@ -12,6 +12,7 @@ export {
 export { TOLERANCE_NOTES } from "../words/tolerance.ts";
 export {
   type Budget,
+  type BudgetAssumption,
   type BudgetLine,
   type BudgetShare,
   COVERAGE,
@@ -23,5 +24,5 @@ export { type Gradient, type Gradients, gradients } from "./derivatives.ts";
 export { type Distribution, summarizeValues } from "./distribution.ts";
 export { applyErrors, type MadePlane, type ResultKey, type Results } from "./made-plane.ts";
 export { LEAST_RUNS, MOST_RUNS, RUNS, runTrial, type Trial, type TrialResult } from "./monte-carlo.ts";
-export { mouthWords, toleranceText } from "./tolerance-text.ts";
+export { assumptionCaption, mouthWords, toleranceText } from "./tolerance-text.ts";
 export { type NoTolerance, type ResultTolerance, type ToleranceReport, toleranceReport } from "./tolerances.ts";

@@ -9,6 +9,8 @@ import type { ErrorKey } from "../plan/sources-of-error.ts";
 export interface ResultsOf<N> {
   /** Cutting edge to ramp at the trued sole, the iron set to it, once the planned allowance is off; below 0 still closed. */
   mouthOpening: N;
+  /** Mouth at the left cheek less that at the right, the edge even with the sole. */
+  mouthUneven: N;
   /** Between the blocks' tips on the blank's sole at glue-up, before the feather chamfer; below 0 they collide without it. */
   glueGap: N;
   /** Cross pin to ramp, square to it. */
@@ -46,7 +48,7 @@ export type ErrorsOf<N> = Readonly<Record<ErrorKey, N>>;
 export function madePlaneOver<N>(on: Arithmetic<N>) {
   const { constant, add, subtract, multiply, divide, sinDeg, cosDeg } = on;
   const { bedToIron, bedToPlane, bedXAt, planeToIron } = frameOver(on);
-  const { curvedRamp, closestOnRamp } = rampOver(on);
+  const { curvedRamp, closestOnRamp, overWear } = rampOver(on);
   const half = (a: N): N => divide(a, constant(2));
 
   /** The frame whose edge stands where the iron's face meets the sole as planned, y = 0. */
@@ -77,12 +79,16 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const foot = { x: subtract(tipX, multiply(constant(plan.allowance), cotOver(on, angle))), y: constant(0) };
     if (!plan.curve) return { shape: "straight", angle, foot };
     const { wearHeight, exitAngle, radius } = plan.curve;
-    return curvedRamp(angle, foot, {
-      wearHeight: constant(wearHeight),
-      exitAngle: constant(exitAngle),
-      radius: constant(radius),
-    });
+    const shape = { wearHeight: constant(wearHeight), exitAngle: constant(exitAngle), radius: constant(radius) };
+    const ramp = curvedRamp(angle, foot, shape);
+    const placedAt = plan.placing === "marks" ? constant(-plan.allowance) : contactHeight(plan, errors);
+    const beyond = overWear(ramp, placedAt);
+    return beyond ? curvedRamp(angle, { x: subtract(foot.x, beyond.x), y: foot.y }, shape) : ramp;
   }
+
+  /** Height over the sole as planned at which the ramp meets the edge at glue-up. */
+  const contactHeight = (plan: TolerancePlan, errors: ErrorsOf<N>): N =>
+    subtract(add(constant(plan.edgeHeight), errors.edgeHeight), constant(plan.allowance));
 
   /** x of the front block's tip when its ramp meets the edge at its height over the blank's sole. */
   function tipAtContact(plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>, angle: N): N {
@@ -91,13 +97,22 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     return add(bedToPlane(frame, up, constant(0)).x, multiply(height, cotOver(on, angle)));
   }
 
+  /** Front block's tip on the blank's sole. */
+  function rampTipX({ allowance }: TolerancePlan, ramp: RampOf<N>, rampCot: N): N {
+    const onWear = add(ramp.foot.x, multiply(constant(allowance), rampCot));
+    const beyond = overWear(ramp, constant(-allowance));
+    return beyond ? add(onWear, beyond.x) : onWear;
+  }
+
   return (plan: TolerancePlan, errors: ErrorsOf<N>): MadePlaneOf<N> => {
     const frame = madeFrame(plan, errors);
     const ramp = madeRamp(plan, errors, frame);
     const bedCot = cotOver(on, frame.bedAngle);
     const rampCot = cotOver(on, ramp.angle);
     const growth = add(bedCot, rampCot);
-    const tipX = add(ramp.foot.x, multiply(constant(plan.allowance), rampCot));
+    const onWear = add(subtract(frame.mouthX, ramp.foot.x), multiply(errors.soleTaken, growth));
+    const beyond = overWear(ramp, errors.soleTaken);
+    const tipX = rampTipX(plan, ramp, rampCot);
     const glueGap = subtract(add(constant(plan.bedTipX), errors.bedPlace), tipX);
     const pin = { x: add(constant(plan.pinX), errors.pinHoleAlong), y: add(constant(plan.pinY), errors.pinHoleUp) };
     const radius = half(add(constant(plan.pinDepth), errors.pinDepth));
@@ -110,13 +125,14 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const wedgeTip = add(constant(plan.wedgeTip), errors.wedgeThickness);
     const upWedge = divide(subtract(wedgeAtPin, wedgeTip), tanOver(on, wedgeAngle));
     return {
-      mouthOpening: add(subtract(frame.mouthX, ramp.foot.x), multiply(errors.soleTaken, growth)),
+      mouthOpening: beyond ? subtract(onWear, beyond.x) : onWear,
+      mouthUneven: add(constant(plan.mouthUneven ?? 0), subtract(errors.bedSkew, errors.frontSkew)),
       glueGap,
       pinToRamp: subtract(subtract(closestOnRamp(ramp, pin).distance, errors.rampForm), radius),
       wedgeAtPin,
       wedgeTipFromEdge: subtract(subtract(s, edgeUp.s), upWedge),
       ramp,
-      mouthGrowth: growth,
+      mouthGrowth: beyond ? add(bedCot, beyond.cot) : growth,
       roomAtTips: add(glueGap, multiply(constant(plan.design.bed.featherChamfer), bedCot)),
     };
   };

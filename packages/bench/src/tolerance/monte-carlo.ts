@@ -44,6 +44,7 @@ export function runTrial(
   const errors: Errors = { ...NO_ERRORS };
   const values = {
     mouthOpening: new Float64Array(runs),
+    mouthUneven: new Float64Array(runs),
     glueGap: new Float64Array(runs),
     pinToRamp: new Float64Array(runs),
     wedgeAtPin: new Float64Array(runs),

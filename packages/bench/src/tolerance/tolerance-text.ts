@@ -82,7 +82,12 @@ function resultLines(result: ResultTolerance | NoTolerance, { trial }: Tolerance
   if ("undefinedBecause" in result)
     return [`${head}; ${TOLERANCE.noDerivative({ because: result.undefinedBecause })}`, runs];
   const worst = TOLERANCE.worst({ worst: plusMinusText(result.worst, units) });
-  return [`${head} ${plusMinusText(result.within, units)}; ${worst}`, ...budgetLines(result, units), runs];
+  return [
+    `${head} ${plusMinusText(result.within, units)}; ${worst}`,
+    ...budgetLines(result, units),
+    ...assumptionLines(result, units),
+    runs,
+  ];
 }
 
 /** One line an error, largest share first: how well it is held, what that makes of the result, its share, its step. */
@@ -98,6 +103,23 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
   const widths = [0, 1, 2, 3].map((k) => Math.max(0, ...cells.map((row) => row[k]!.length)));
   return cells.map((row) => `  ${row.map((cell, k) => cell.padEnd(widths[k] ?? 0)).join("  ")}`.trimEnd());
 }
+
+/** A sentence for each assumption that the result rests on. */
+export const assumptionLines = ({ assumptions }: Pick<ResultTolerance, "assumptions">, units: Units): string[] =>
+  assumptions.map(({ label, parameter, tolerance, unit, share, withinAtHalf, withinAtDouble }) => {
+    const held = heldText(tolerance, unit, units);
+    const [half, double] = [plusMinusText(withinAtHalf, units), plusMinusText(withinAtDouble, units)];
+    return `  ${TOLERANCE.assumed({ label, held, share: percentText(share), half, double, parameter })}`;
+  });
+
+/** The same in short, beside a plot; empty where the result rests on none. */
+export const assumptionCaption = ({ assumptions }: Pick<ResultTolerance, "assumptions">, units: Units): string =>
+  assumptions
+    .map(({ label, withinAtHalf, withinAtDouble }) => {
+      const [half, double] = [plusMinusText(withinAtHalf, units), plusMinusText(withinAtDouble, units)];
+      return ` ${TOLERANCE.assumedShort({ label, half, double })}`;
+    })
+    .join("");
 
 function trialWords({ trial }: ToleranceReport, { units }: Design): string[] {
   const { low, high } = trial.mouthAfterRepeat;

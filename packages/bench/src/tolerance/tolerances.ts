@@ -1,8 +1,8 @@
 // Which step decides, and how well it must be done: the whole answer for one design, as plain data.
 
-import { withValue } from "@lamplane/parameters/design";
+import { rowAt, withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
-import type { Design } from "@lamplane/parameters/table";
+import { type Design, isAssumption } from "@lamplane/parameters/table";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { type TolerancePlan, tolerancePlan } from "../plan/plan.ts";
 import { errorSources, NO_ERRORS, type SourceOfError } from "../plan/sources-of-error.ts";
@@ -11,8 +11,10 @@ import { ERROR_LABELS, MOUTH_READING_LABEL, RESULT_LABELS } from "../words/steps
 import { TOLERANCE } from "../words/tolerance.ts";
 import {
   type Budget,
+  type BudgetAssumption,
   type BudgetLine,
   type BudgetShare,
+  budgetAssumptions,
   budgetShares,
   dominantError,
   errorBudget,
@@ -32,6 +34,8 @@ export interface ResultTolerance extends Budget {
   readonly deciding: BudgetLine | undefined;
   readonly steps: readonly { readonly step: string; readonly share: number }[];
   readonly shares: readonly BudgetShare[];
+  /** What of it is an assumption of ours, largest share first. */
+  readonly assumptions: readonly BudgetAssumption[];
 }
 
 /** A result that has no derivatives here, and why; the runs tell it all the same. */
@@ -111,8 +115,15 @@ function resultTolerances(plan: TolerancePlan, sources: readonly SourceOfError[]
       deciding: dominantError(whole),
       steps: stepShares(whole),
       shares: budgetShares(whole),
+      assumptions: budgetAssumptions(whole, isAssumed),
     };
   });
+}
+
+/** Whether a tolerance is no more than a default of ours that nothing outside bears out; the maker's own number is none. */
+function isAssumed({ parameter, tolerance }: BudgetLine): boolean {
+  const row = rowAt(parameter);
+  return row.kind === "number" && isAssumption(row) && row.default === tolerance;
 }
 
 function placingNote({ hand }: Design, { placing }: TolerancePlan): string | undefined {

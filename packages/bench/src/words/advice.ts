@@ -20,6 +20,10 @@ const OF_IRON = {
   "thicken-wedge-tip": "Make the wedge tip thicker.",
   "widen-core": "Allow room to square the iron, and for the core to shrink.",
   "grind-lower-or-bed-steeper": "Grind a lower bevel, or bed the iron steeper.",
+  "square-blocks-or-plane-ramp":
+    "Truing the sole does not change it. True the bed square and glue the front block square; or, with the edge even, plane the foot of the ramp back at the narrow side.",
+  "true-bed-square-or-widen-core":
+    "The cheeks stop the iron before its edge is even with the sole. True the bed square across, or plan more side clearance.",
   "measure-iron-further-apart":
     "Measure the iron just above its bevel and near its top. Enter how far from the edge each place is.",
   "enter-taper-once": "Enter the taper or the thickness near the top, not both.",

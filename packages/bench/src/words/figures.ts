@@ -5,6 +5,18 @@ import type { FigureWords } from "@lamplane/parameters/words";
 export const INDICATIVE = "Indicative.";
 
 export const BENCH_FIGURE_WORDS = {
+  mouthLeft: ["mouth at left cheek", "Mouth opening at the left cheek, edge even with the sole."],
+  mouthRight: ["mouth at right cheek", "Mouth opening at the right cheek, edge even with the sole."],
+  mouthUneven: [
+    "mouth, wider side less narrower",
+    "How much wider the mouth is at one cheek than at the other, as measured or as it may come out.",
+  ],
+  ironTilt: [
+    "iron tilt",
+    "Tilt of the iron on its bed that sets the edge even with the sole, if the bed alone is out of square.",
+  ],
+  ironLean: ["iron lean at top of bed", "How far the tilted iron leans to one side at the top of the bed."],
+  roomAtTilt: ["side play of tilted iron", "Side play left when the iron is tilted, both sides together."],
   cuttingForce: ["cutting force, fine shaving", "Force on the edge in a fine shaving."],
   cuttingForceInCatch: ["cutting force, catch", "Force on the edge when the iron catches."],
   clampWanted: [

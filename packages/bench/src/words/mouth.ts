@@ -51,6 +51,34 @@ export const MOUTH = {
   packingFits: sentence(({ out }: { out: string }) => `. No wood is lost; the wedge stands ${out} further out`, {
     out: "3.1 mm",
   }),
+  readBothCheeks: sentence(
+    ({ uneven }: { uneven: string }) =>
+      `Read it beside both cheeks too, edge even with the sole: one side may come out ${uneven} wider.`,
+    { uneven: "0.14 mm" },
+  ),
+  even: sentence(({ opening }: { opening: string }) => `Mouth alike at both cheeks: ${opening}.`, {
+    opening: "0.15 mm",
+  }),
+  uneven: sentence(
+    ({ left, right, by }: { left: string; right: string; by: string }) =>
+      `Mouth left ${left}, right ${right}, uneven by ${by}. Truing the sole does not change that.`,
+    { left: "0.10 mm", right: "0.20 mm", by: "0.10 mm" },
+  ),
+  planeRamp: sentence(
+    ({ narrow }: { narrow: string }) =>
+      `With the edge even with the sole, plane the foot of the ramp back by that at the ${narrow} cheek, to nothing at the other.`,
+    { narrow: "left" },
+  ),
+  tilt: sentence(
+    ({ lean, room }: { lean: string; room: string }) =>
+      `If the bed is out of square, the iron leans ${lean} to one side at the top of the bed to cut even; ${room} of side play is left.`,
+    { lean: "0.10 mm", room: "1.40 mm" },
+  ),
+  tiltStopped: sentence(
+    ({ short }: { short: string }) =>
+      `If the bed is out of square, the cheeks stop the iron ${short} before it cuts even. True the bed square first.`,
+    { short: "0.20 mm" },
+  ),
   patch: sentence(
     ({ thick, long, wide, angle }: typeof PATCH) =>
       `Patch: a slip let into the sole ahead of the mouth, at least ${thick} thick and ${long} long, ${wide} wide, grain along the plane. Cut its mouth end at ${angle} to the sole, in line with the ramp.`,

@@ -87,6 +87,8 @@ export const ERROR_LABELS: Readonly<Record<ErrorKey, string>> = {
   frontPlace: "front block position",
   edgeHeight: "edge height at contact",
   creep: "creep under clamps",
+  bedSkew: "bed out of square",
+  frontSkew: "front block out of square",
   soleTaken: "wood planed off sole",
 };
 
@@ -95,6 +97,7 @@ export const MOUTH_READING_LABEL = "reading of the mouth";
 
 export const RESULT_LABELS = {
   mouthOpening: "mouth opening",
+  mouthUneven: "mouth at left cheek less right",
   glueGap: "gap between block tips",
   pinToRamp: "cross pin to ramp",
   wedgeAtPin: "wedge thickness at pin",

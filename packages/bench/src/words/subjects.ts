@@ -18,6 +18,7 @@ const OF_BLOCKS = {
   "front-block-top": ["Front block length along top", "short"],
   "bed-block-top": ["Bed block length along top", "short"],
   "throat-narrowing": ["Throat narrows", "tight"],
+  "throat-where-it-narrows": ["Throat where it narrows", "tight"],
 } as const;
 
 const OF_IRON = {
@@ -26,6 +27,8 @@ const OF_IRON = {
   "iron-to-pin": ["Iron to cross pin", "tight"],
   "side-clearance": ["Iron side play", "tight"],
   "clearance-angle": ["Clearance angle", "small"],
+  "mouth-unevenness": ["Mouth wider at one cheek", "uneven"],
+  "side-clearance-at-tilt": ["Side play of tilted iron", "tight"],
   "iron-gauge-length": ["Distance between both iron readings", "short"],
   "taper-against-thickness": ["Entered thickness near top against entered taper", "the two disagree"],
   "iron-at-thin-end": ["Iron thickness at thin end", "thin"],

@@ -4,6 +4,15 @@ import { sentence } from "@lamplane/parameters/words";
 const MOUTH = { planned: "0.15 mm", within: "±0.15 mm", allowance: "3.00 mm" };
 const DECIDING = { step: "glue-up", label: "creep under clamps", held: "±0.10 mm", share: "47 %" };
 
+const ASSUMED = {
+  label: "creep under clamps",
+  held: "±0.10 mm",
+  share: "47 %",
+  half: "±0.12 mm",
+  double: "±0.23 mm",
+  parameter: "hand.creep",
+};
+
 export const TOLERANCE = {
   exact: sentence(({ planned }: { planned: string }) => `Mouth: ${planned}. Every tolerance that moves it is 0.`, {
     planned: "0.15 mm",
@@ -57,6 +66,16 @@ export const TOLERANCE = {
   noDerivative: sentence(({ because }: { because: string }) => `no tolerance: ${because}`, {
     because: "the pin axis lies on the centre of the ramp's curve",
   }),
+  assumed: sentence(
+    ({ label, held, share, half, double, parameter }: typeof ASSUMED) =>
+      `${label} ${held} (${share}) is our assumption, without a source. At half of it: ${half}; at double: ${double}. Set your own: ${parameter}.`,
+    ASSUMED,
+  ),
+  assumedShort: sentence(
+    ({ label, half, double }: { label: string; half: string; double: string }) =>
+      `Our assumption, without a source: ${label}. At half of it ${half}, at double ${double}.`,
+    ASSUMED,
+  ),
   runs: sentence(
     ({ low, high, middle, deviation }: { low: string; high: string; middle: string; deviation: string }) =>
       `trial: 95 of 100 from ${low} to ${high}, median ${middle}, standard deviation ${deviation}`,
@@ -87,7 +106,7 @@ export const TOLERANCE = {
 export const TOLERANCE_NOTES: readonly string[] = [
   "± is two standard deviations of a normal error, about 95 %. Errors are independent.",
   "Combined by root-sum-square: JCGM 100:2008 (GUM), 5.1.2 and 6.2. Trial: JCGM 101:2008, exact geometry.",
-  "Tolerances are the `hand` parameters: common practice, no published source. Set them to your own.",
+  "Tolerances are the `hand` parameters: common practice, no published source, or our assumption where one is named. Set them to your own.",
   "Not counted: a bed out of flat, an edge out of square, play of the pin in its holes, the seasons.",
   "Measure a part before you cut the next: its error is then known and drops out.",
 ];

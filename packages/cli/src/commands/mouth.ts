@@ -7,8 +7,11 @@ import {
   mouthLifeCells,
   mouthLifeHead,
   mouthReading,
+  mouthSkew,
   mouthText,
   SHAVING,
+  skewText,
+  worstTilt,
 } from "@lamplane/bench";
 import { withValue } from "@lamplane/parameters/design";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
@@ -41,8 +44,10 @@ export function mouthCommand(io: Io, design: Design, options: MouthOptions): Exi
   const plane = asBuiltPlane(design);
   const reading = mouthReading(plane, asked);
   const life = mouthLife(planeOnceTrued(plane, asked), undefined, asked.wanted);
-  if (options.json) io.out(`${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, life }, null, 2)}\n`);
-  else io.out(`${[...mouthText(reading, plane), ...lifeText(design, life)].join("\n")}\n`);
+  const skew = { ...mouthSkew(plane), tilt: worstTilt(plane) };
+  if (options.json)
+    io.out(`${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, skew, life }, null, 2)}\n`);
+  else io.out(`${[...mouthText(reading, plane), ...skewText(plane), ...lifeText(design, life)].join("\n")}\n`);
   return exitCodeOf(reading);
 }
 

@@ -12,7 +12,9 @@ import {
   type Loss,
   lossText,
   MEASURED_ROWS,
+  mouthSkew,
   STEPS,
+  skewText,
   stepIndex,
   stepTask,
   wantedText,
@@ -40,6 +42,7 @@ function stateText(design: Design, file: string, state: BuildState, stops: reado
     ...stopsText(design, stops, file),
     ...taskText(design, file, state),
     ...tooWideText(design, file, state),
+    ...unevenText(design, state),
     ...latestStepText(design, state),
     ...earlierStepsText(design, state),
     ...unreadStepsText(design, state),
@@ -80,6 +83,12 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Bu
 
 const tooWideText = (design: Design, file: string, { mouthTooWideBy }: BuildState): string[] =>
   mouthTooWideBy === 0 ? [] : [NEXT.tooWide({ by: formatInBothUnits(design, mouthTooWideBy, "mm"), file }), ""];
+
+/** From the mouth's step on; until both cheeks are read, while that step is to be done only. */
+function unevenText(design: Design, { step }: BuildState): string[] {
+  const plane = asBuiltPlane(design);
+  return step === "mouth" || mouthSkew(plane).isRead ? [...skewText(plane), ""] : [];
+}
 
 /** What the latest step brought: each value that is off, what it costs, and the later steps' numbers that moved with it. */
 function latestStepText(design: Design, { latest, step, lost, changed }: BuildState): string[] {

@@ -6,7 +6,7 @@ import { bedToPlane, bedXAt, type Frame, ironToPlane } from "./frame.ts";
 import { bevelToBack, ironTaper, thicknessAt } from "./iron-taper.ts";
 import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-placement.ts";
 import { pinSection, pinSweepRadius } from "./pin-section.ts";
-import { distanceToRamp, type Ramp } from "./ramp.ts";
+import { distanceToRamp, type Ramp, rampXAt } from "./ramp.ts";
 import { type Recess, recessOf } from "./recess.ts";
 import { bedLineTopS, ironOutline, type PinPosition, pinHole, wedgeLength, wedgeOutline } from "./stack.ts";
 import { rampToTop, throatSeries, worstNarrowing } from "./throat.ts";
@@ -95,7 +95,7 @@ export function elevation(design: Design): Elevation {
     points: {
       ...tips,
       edge: point(frame.mouthX, 0),
-      rampFoot: ramp.foot,
+      rampFoot: point(rampXAt(ramp, 0), 0),
       bedFoot: point(bedXAt(frame, 0), 0),
       rampTop: rampToTop(sides).at(-1)!.to,
       bedTop: bedToPlane(frame, bedTopS, -frame.thickness),
@@ -126,17 +126,8 @@ function blockTips({ sole, bed }: Design, frame: Frame, ramp: Ramp) {
   const low = -sole.allowance;
   const chamferTop = low + bed.featherChamfer;
   return {
-    rampTip: point(ramp.foot.x - low * cotDeg(ramp.angle), low),
+    rampTip: point(rampXAt(ramp, low), low),
     bedTip: point(bedXAt(frame, low), low),
     bedChamfer: point(bedXAt(frame, chamferTop), chamferTop),
   };
 }
-
-/** The two slopes that meet at the mouth. */
-export interface MouthSlopes {
-  readonly frame: Pick<Frame, "bedAngle">;
-  readonly ramp: Pick<Ramp, "angle">;
-}
-
-/** How far the mouth opens for each mm taken off the sole, at the trued sole: cot β + cot ρ. */
-export const mouthGrowth = ({ frame, ramp }: MouthSlopes): number => cotDeg(frame.bedAngle) + cotDeg(ramp.angle);

@@ -1,7 +1,7 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
 import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
 import { FIGURE_WORDS } from "../words/figures.ts";
-import { type Elevation, mouthGrowth } from "./elevation.ts";
+import type { Elevation } from "./elevation.ts";
 import {
   degrees,
   evaluateFigures,
@@ -15,6 +15,7 @@ import {
 } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
 import { bevelToBack } from "./iron-taper.ts";
+import { mouthGrowth, removalForOpening } from "./mouth-opening.ts";
 import { pinLengths } from "./pin-section.ts";
 import { TAPER_FIGURES } from "./taper-figures.ts";
 
@@ -46,11 +47,10 @@ const ROWS = {
     spentAt: "glue-up",
   }),
   greatestAllowance: mm("(t / sin β + g + c·cot β) / (cot β + cot ρ)", greatestAllowance, { spentAt: "core" }),
-  edgeHeightAtContact: mm(
-    "a − g / mouthGrowth",
-    (e) => e.design.sole.allowance - e.design.mouth.opening / mouthGrowth(e),
-    { readingMode: "fine", spentAt: "glue-up" },
-  ),
+  edgeHeightAtContact: mm("a − g / mouthGrowth", (e) => e.design.sole.allowance + removalForOpening(e, 0), {
+    readingMode: "fine",
+    spentAt: "glue-up",
+  }),
   soleToTake: mm("a", (e) => e.design.sole.allowance, { readingMode: "fine" }),
   mouthOpening: mm("g", (e) => e.design.mouth.opening, {
     readingMode: "fine",

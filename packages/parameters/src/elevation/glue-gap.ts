@@ -1,5 +1,6 @@
 // What stands between the blocks' tips at glue-up, and how much sole may be left for truing.
-import { type Elevation, mouthGrowth } from "./elevation.ts";
+import type { Elevation } from "./elevation.ts";
+import { mouthGrowthAt } from "./mouth-opening.ts";
 
 /** glueGap = bedTipX − rampTipX; below 0 the blocks' tips collide. */
 export const glueGap = ({ points }: Elevation): number => points.bedTip.x - points.rampTip.x;
@@ -11,4 +12,7 @@ export const glueGap = ({ points }: Elevation): number => points.bedTip.x - poin
 export const tipGap = ({ points }: Pick<Elevation, "points">): number => points.bedChamfer.x - points.rampTip.x;
 
 /** Greatest sole allowance with which the blocks do not collide: the corners close in by mouthGrowth for each mm. mm. */
-export const greatestAllowance = (e: Elevation): number => e.design.sole.allowance + tipGap(e) / mouthGrowth(e);
+export function greatestAllowance(e: Elevation): number {
+  const { allowance } = e.design.sole;
+  return allowance + tipGap(e) / mouthGrowthAt(e, -allowance);
+}

@@ -9,7 +9,7 @@ export {
   type Stage,
   stageExtent,
 } from "./blocks.ts";
-export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type Points } from "./elevation.ts";
+export { type Elevation, elevation, frameOf, type Points } from "./elevation.ts";
 export {
   evaluateFigures,
   type Figure,
@@ -36,6 +36,7 @@ export {
 export { glueGap, tipGap } from "./glue-gap.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export { bevelToBack, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
+export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {
   ROOM_WANTED,
   SHEAR_OUT_PER_TENON,
@@ -50,6 +51,7 @@ export {
   type RampOf,
   rampAngle,
   rampAngleAt,
+  rampAtOpening,
   rampPath,
   rampShape,
   rampXAt,

@@ -34,6 +34,20 @@ export function rampOver<N>(on: Arithmetic<N>) {
       return { shape: "curved", angle, foot, curve: { radius, begin, end, centre, exitAngle } };
     },
 
+    /** x of a curved ramp at a height less that of its wear's line there, and the cotangent of its own angle. mm */
+    overWear({ angle, foot, curve }: RampOf<N>, y: N): { readonly x: N; readonly cot: N } | undefined {
+      if (!curve || value(y) <= value(curve.begin.y)) return undefined;
+      const { centre, end, exitAngle, radius } = curve;
+      const onLine = subtract(foot.x, multiply(y, cotOver(on, angle)));
+      if (value(y) >= value(end.y)) {
+        const cot = cotOver(on, exitAngle);
+        return { x: subtract(subtract(end.x, multiply(subtract(y, end.y), cot)), onLine), cot };
+      }
+      const up = subtract(y, centre.y);
+      const across = sqrt(subtract(square(radius), square(up)));
+      return { x: subtract(add(centre.x, across), onLine), cot: divide(up, across) };
+    },
+
     /** The front block is convex, so the largest distance from any line that touches it is the distance from it. */
     closestOnRamp({ angle, foot, curve }: RampOf<N>, p: PointOf<N>): ClosestOf<N> {
       const wear = normalOf(angle);

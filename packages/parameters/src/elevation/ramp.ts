@@ -9,7 +9,7 @@ export interface RampOf<N> {
   readonly shape: "straight" | "curved";
   /** Angle from the sole at the sole: ρ, or the wear's. */
   readonly angle: N;
-  /** Where the ramp meets the trued sole. */
+  /** Where the line of a straight ramp, or of a curved one's wear, meets the trued sole. */
   readonly foot: PointOf<N>;
   /** Radius of the curve, and where it begins, ends and has its centre; absent for a straight ramp. */
   readonly curve?: {
@@ -37,12 +37,18 @@ export function rampAngle(design: Design): number {
   return design.ramp.angle === "auto" ? RAMP_AND_BED - design.bed.angle : design.ramp.angle;
 }
 
-/** The ramp whose foot stands `opening` before the cutting edge. `radius` is used by a curved one only. */
+/**
+ * The ramp that meets the trued sole `opening` before the cutting edge, on its curve where a sole as built lies beyond the
+ * wear. `radius` is used by a curved one only.
+ */
 export function rampAtOpening(design: Design, mouthX: number, radius: number): Ramp {
   const angle = rampAngle(design);
   const foot = point(mouthX - design.mouth.opening, 0);
   if (rampShape(design) === "straight" || !isCurvePossible(design)) return { shape: rampShape(design), angle, foot };
-  return curvedRamp(angle, foot, { ...design.ramp, radius });
+  const shape = { ...design.ramp, radius };
+  const ramp = curvedRamp(angle, foot, shape);
+  const beforeFoot = rampXAt(ramp, 0) - foot.x;
+  return beforeFoot === 0 ? ramp : curvedRamp(angle, point(foot.x - beforeFoot, 0), shape);
 }
 
 /** Whether the curve can lean toward the toe at all: its exit must lie flatter than its wear. */
@@ -52,15 +58,14 @@ export const isCurvePossible = ({ ramp }: Design): boolean => ramp.exitAngle < r
 export const fullHeightRadius = ({ ramp, body }: Design): number =>
   (body.height - ramp.wearHeight) / (cosDeg(ramp.exitAngle) - cosDeg(ramp.wearAngle));
 
-/** The ramp as a chain of segments from height `from` (at most the wear's) up to height `to`. */
+/** The ramp as a chain of segments from height `from` up to height `to`, which lies over its curve. */
 export function rampPath(ramp: Ramp, from: number, to: number): Segment[] {
-  const { angle, foot, curve } = ramp;
-  const low = point(foot.x - from * cotDeg(angle), from);
-  if (!curve) return [line(low, point(foot.x - to * cotDeg(angle), to))];
-  const path: Segment[] = [line(low, curve.begin), arc(curve.begin, curve.end, curve.centre)];
-  if (to > curve.end.y)
-    path.push(line(curve.end, point(curve.end.x - (to - curve.end.y) * cotDeg(curve.exitAngle), to)));
-  return path;
+  const { curve } = ramp;
+  const [low, high] = [from, to].map((y) => point(rampXAt(ramp, y), y)) as [Point, Point];
+  if (!curve || from >= curve.end.y) return [line(low, high)];
+  const wear = from < curve.begin.y ? [line(low, curve.begin)] : [];
+  const exit = to > curve.end.y ? [line(curve.end, high)] : [];
+  return [...wear, arc(wear.length > 0 ? curve.begin : low, curve.end, curve.centre), ...exit];
 }
 
 /** x of the ramp at a height over the trued sole, mm: on the wear's line (or the straight ramp's), the arc or the exit. */

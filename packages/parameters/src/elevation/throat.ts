@@ -12,6 +12,7 @@ import {
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import { type Frame, ironToPlane } from "./frame.ts";
+import { ROOM_WANTED } from "./pin-placement.ts";
 import { type Ramp, rampPath } from "./ramp.ts";
 import { type PinPosition, type StackPart, stackSurface } from "./stack.ts";
 import { distanceToSegment } from "./top-outline.ts";
@@ -87,20 +88,23 @@ function pointAtLength(chain: readonly Segment[], along: number): Point {
 }
 
 /**
- * The narrowing that a shaving minds most: the one that takes the largest share of what width there was. Its narrowing,
- * what is left there, and where.
+ * The narrowing that a shaving minds most: the one that takes the largest share of what width there was, where fingers do
+ * not reach if there is such a one. Its narrowing, what is left there, and where.
  */
 export function worstNarrowing(widths: readonly Pick<ThroatWidth, "at" | "width">[]): {
   by: number;
   left: number;
   at: Point;
 } {
-  let [widest, worstShare] = [0, 0];
+  let [widest, worstShare, isWorstInReach] = [0, 0, true];
   let worst = { by: 0, left: widths[0]?.width ?? 0, at: widths[0]?.at ?? point(0, 0) };
   for (const { at, width } of widths) {
     widest = Math.max(widest, width);
-    const share = widest > 0 ? (widest - width) / widest : 0;
-    if (share > worstShare) [worst, worstShare] = [{ by: widest - width, left: width, at }, share];
+    const by = widest - width;
+    const share = widest > 0 ? by / widest : 0;
+    const isInReach = width >= ROOM_WANTED || by <= BENCH_TOLERANCE;
+    if (isInReach === isWorstInReach ? share > worstShare : isWorstInReach)
+      [worst, worstShare, isWorstInReach] = [{ by, left: width, at }, share, isInReach];
   }
   return worst;
 }

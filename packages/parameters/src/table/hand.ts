@@ -3,7 +3,12 @@ import { angle, choice, length } from "../parameter.ts";
 
 const SHOP_PRACTICE = "common practice, no published source; the maker's own trial pieces tell better";
 
-const heldLength = (value: number, max: number, name: string, help: string) =>
+const OWN_ASSUMPTION = "our assumption, no source; the maker's own trial pieces tell better";
+
+/** Whether a parameter's default is an assumption of ours, which nothing outside bears out. */
+export const isAssumption = ({ source }: { readonly source: string }): boolean => source === OWN_ASSUMPTION;
+
+const heldLength = (value: number, max: number, name: string, help: string, source = SHOP_PRACTICE) =>
   length({
     default: value,
     min: 0,
@@ -11,7 +16,7 @@ const heldLength = (value: number, max: number, name: string, help: string) =>
     step: 0.01,
     name,
     help: `${help}, ±, two standard deviations.`,
-    source: SHOP_PRACTICE,
+    source,
   });
 const heldAngle = (value: number, name: string, help: string) =>
   angle({
@@ -47,7 +52,27 @@ export const hand = {
     "edge height at contact",
     "Height of the edge above the sole of the blank when the front block touches it",
   ),
-  creep: heldLength(0.1, 5, "creep under clamps", "Movement of the blocks on their pegs under the clamps"),
+  creep: heldLength(
+    0.1,
+    5,
+    "creep under clamps",
+    "Movement of the blocks on their pegs under the clamps",
+    OWN_ASSUMPTION,
+  ),
+  frontSkew: heldLength(
+    0.1,
+    5,
+    "front block out of square",
+    "How far out of square the front block is glued, along the sole over the core width",
+    OWN_ASSUMPTION,
+  ),
+  bedSkew: heldLength(
+    0.1,
+    5,
+    "bed out of square",
+    "How far out of square the bed is trued, along the sole over the core width",
+    OWN_ASSUMPTION,
+  ),
   planing: heldLength(0.05, 2, "sole planing", "Wood planed off the sole against what was to come off"),
   mouthReading: heldLength(0.03, 1, "mouth reading", "Mouth opening as read with feeler leaves"),
   feel: length({

@@ -38,8 +38,10 @@ export interface Measurement {
   readonly isTakenAsWanted?: true;
   /** How often it is read before its step is done, where that is more than once. */
   readonly times?: number;
-  /** Later value that tells the same, so that this one need not be read. */
-  readonly toldBy?: string;
+  /** Whether nothing is missing where it is not read. */
+  readonly isOptional?: true;
+  /** Values that together tell the same, so that this one need not be read. */
+  readonly toldBy?: readonly string[];
 }
 
 const BENCH = "measured at the bench";
@@ -58,6 +60,15 @@ const angle = <const M extends Measurement>(min: number, max: number, name: stri
   ...measuredAngle({ min, max, step: 0.05, name, help, source: BENCH }),
   ...facts,
 });
+
+const seenBesideCheek = {
+  at: "mouth",
+  parameter: "mouth.opening",
+  rule: "mouthAtSole",
+  held: "mouthReading",
+  upTo: "planned",
+  isOptional: true,
+} as const satisfies Measurement;
 
 export const measured = {
   done: choice({
@@ -224,7 +235,7 @@ export const measured = {
       tells: "soleToTake",
       held: "planing",
       upTo: "standing",
-      toldBy: "mouthSeen",
+      toldBy: ["mouthSeen"],
     },
   ),
   mouthSeen: length(0, 20, "mouth opening", "Mouth opening as read, edge set to the sole as it is.", {
@@ -235,5 +246,20 @@ export const measured = {
     upTo: "planned",
     isTakenAsWanted: true,
     times: 4,
+    toldBy: ["mouthSeenLeft", "mouthSeenRight"],
   }),
+  mouthSeenLeft: length(
+    0,
+    20,
+    "mouth at left cheek",
+    "Mouth opening as read beside the left cheek, edge even with the sole.",
+    seenBesideCheek,
+  ),
+  mouthSeenRight: length(
+    0,
+    20,
+    "mouth at right cheek",
+    "Mouth opening as read beside the right cheek, edge even with the sole.",
+    seenBesideCheek,
+  ),
 };

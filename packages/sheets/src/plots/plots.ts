@@ -1,8 +1,10 @@
 // The plots of a plane: what its mouth and throat do, what the seasons do to its gaps, and which step decides a figure.
 
-import { lifeDepth, mouthOpeningAt, removalForOpening } from "@lamplane/bench";
+import { lifeDepth } from "@lamplane/bench";
 import {
   type Elevation,
+  mouthOpeningAt,
+  removalForOpening,
   type ThroatNeighbour,
   type ThroatWidth,
   throatChokes,

@@ -3,6 +3,7 @@
 import type { BenchFigureKey } from "@lamplane/bench";
 import {
   asBuiltPlane,
+  assumptionCaption,
   CAUTIONS,
   type CautionRow,
   DEFER,
@@ -227,8 +228,8 @@ function travellerPlots(plane: Elevation, design: Design) {
   const { units, name } = design;
   const mouth = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).results.find(
     ({ key }) => key === "mouthOpening",
-  );
-  const shares = (mouth as ResultTolerance).shares;
+  ) as ResultTolerance;
+  const { shares } = mouth;
   return [
     { words: "What each truing of the sole costs the mouth.", picture: mouthPlot(plane) },
     {
@@ -247,7 +248,7 @@ function travellerPlots(plane: Elevation, design: Design) {
     ...(shares.length > 0
       ? [
           {
-            words: "Which step decides how wide the mouth comes out before set, read and repeat.",
+            words: `Which step decides how wide the mouth comes out before set, read and repeat.${assumptionCaption(mouth, units)}`,
             picture: sharesPlot(shares, {
               name: "mouth-shares",
               title: `${name}: which step decides the mouth`,

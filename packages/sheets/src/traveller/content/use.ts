@@ -1,9 +1,20 @@
 // The sole, the mouth, the shape, the first shaving, and the look back after a season.
 
 import type { Season } from "@lamplane/bench";
-import { mouthLifeAt, planeSeasons, SHAVING, STEPS, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
+import {
+  asBuiltPlane,
+  mouthLifeAt,
+  mouthSkew,
+  planeSeasons,
+  SHAVING,
+  STEPS,
+  skewText,
+  worstTilt,
+  yearlyMaximum,
+  yearlyMinimum,
+} from "@lamplane/bench";
 import { sinDeg, tanDeg } from "@lamplane/geometry";
-import { ironTaper, mouthGrowth } from "@lamplane/parameters/elevation";
+import { ironTaper, mouthGrowth, mouthOpeningAt } from "@lamplane/parameters/elevation";
 import { formatDecimal, formatQuantity, toMillimetres } from "@lamplane/parameters/units";
 import { seasonPicture } from "../draw/season.ts";
 import { tappingPicture } from "../draw/section.ts";
@@ -50,23 +61,35 @@ function allowanceLeftRows(t: StepContext): StepNumber[] {
 }
 
 export function mouthContent({ t }: ContentInput): StepContent {
-  const growth = mouthGrowth(t.plane);
+  const { plane } = t;
+  const growth = mouthGrowth(plane);
+  const built = asBuiltPlane(t.design);
+  const { uneven, isRead } = mouthSkew(built);
+  const passesWear = plane.ramp.curve !== undefined && plane.ramp.curve.begin.y < 0;
   const { opening } = t.plane.design.mouth;
   return {
     numbers: [
       ...t.figureRow("mouthOpening", "Mouth wanted"),
       ...t.figureRow("mouthGrowth", `It opens, ${t.perFine}`),
-      t.fineRow(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
+      t.fineRow(
+        `One shaving of ${t.fine(SHAVING)} opens it by`,
+        mouthOpeningAt(plane, SHAVING) - mouthOpeningAt(plane, 0),
+      ),
+      t.fineRow(isRead ? "Left and right cheek differ by" : "Left and right cheek may differ by", uneven),
+      t.fineRow("Side clearance left, the iron tilted to cut even", worstTilt(built).room),
       ...(isDone(t.design, "sole") ? allowanceLeftRows(t) : []),
     ],
     instructions: [
       "Set: with the wedge tight, tap the iron until its edge is just felt in the plane of the sole, then a hair back.",
       "Read: try feeler leaves between the edge and the ramp, at both sides and in the middle; the leaf that just goes in is the mouth seen.",
-      `Take off: (wanted − seen) / ${formatDecimal(growth, 2)}, with the edge drawn back; “lamplane mouth FILE --seen …” says it in shavings.`,
+      passesWear
+        ? "Take off, with the edge drawn back, what “lamplane mouth FILE --seen …” says: beyond the ramp's wear it follows the curve, and no one factor holds."
+        : `Take off: (wanted − seen) / ${formatDecimal(growth, 2)}, with the edge drawn back; “lamplane mouth FILE --seen …” says it in shavings.`,
+      ...skewText(built),
       "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
     ],
     checks: [
-      `Mouth ${t.fine(opening)} with the edge at the sole, the same at both sides; tilt the iron by a tap if it is not.`,
+      `Mouth ${t.fine(opening)} with the edge at the sole, the same at both sides. Tilt the iron by a tap until its edge lies even; the mouth is evened at the ramp.`,
       "Sole still flat when the mouth is right.",
     ],
     cautions: ["edgeBack", "sharpIron"],
