@@ -1,6 +1,16 @@
 // The jigs as solids: as they lie on the printer's table, and standing where they are used.
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
-import { assertSolid, joinMeshes, type Mesh, mapVertices, meshBounds, tessellateFaces } from "@lamplane/geometry/mesh";
+import {
+  assertSolid,
+  type Face,
+  joinMeshes,
+  type Mesh,
+  mapFaces,
+  mapVertices,
+  meshBounds,
+  tessellateFaces,
+  type Vec3,
+} from "@lamplane/geometry/mesh";
 import type { Drawing } from "../../drawings/drawing.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { applyPose, type JigName, type JigPlan } from "../../jigs/jig.ts";
@@ -18,6 +28,8 @@ export interface Jig {
   readonly inUse: Geom3;
   /** mm³, from the outlines its mesh was made from. */
   readonly volume: number;
+  /** Exact faces as it lies, without letters, a list for each shell. */
+  readonly plainFaces: readonly (readonly Face[])[];
   /** Closed shells that it is made of: more than one where parts are screwed together. */
   readonly shells: number;
   /** What can be read on it. */
@@ -36,19 +48,21 @@ export const planeJigs = (plane: Elevation): Jig[] => jigPlans(plane).map(makeJi
 export function makeJig(plan: JigPlan): Jig {
   const { name, title, bodies, drawing, registersAgainst, use, printed } = plan;
   const made = bodies.map((body) => {
-    const { faces, volume, reads } = printedBody(body);
-    return { body, mesh: tessellateFaces(faces), volume, reads };
+    const { faces, plainFaces, volume, reads } = printedBody(body);
+    return { body, mesh: tessellateFaces(faces), plainFaces, volume, reads };
   });
   const volume = made.reduce((sum, { volume }) => sum + volume, 0);
   const mesh = joinMeshes(made.map((m) => m.mesh));
   assertSolid(name, mesh, volume);
+  const toTable = shiftToTable(mesh);
   const standing = joinMeshes(made.map((m) => mapVertices(m.mesh, (p) => applyPose(m.body.pose, p))));
   return {
     name,
     title,
-    lying: toGeom3(moveToTable(mesh)),
+    lying: toGeom3(mapVertices(mesh, toTable)),
     inUse: toGeom3(standing),
     volume,
+    plainFaces: made.map((m) => mapFaces(m.plainFaces, { point: toTable, direction: (d) => d })),
     shells: bodies.length,
     reads: made.flatMap((m) => m.reads),
     ...(drawing ? { drawing } : {}),
@@ -58,8 +72,8 @@ export function makeJig(plan: JigPlan): Jig {
   };
 }
 
-/** Shifted along the table so that the lowest corner of its box lies at 0, 0, 0. */
-function moveToTable(mesh: Mesh): Mesh {
+/** Shift along the table that lays the lowest corner of a mesh's box at 0, 0. */
+function shiftToTable(mesh: Mesh): (p: Vec3) => Vec3 {
   const [x0, y0] = meshBounds(mesh).min;
-  return mapVertices(mesh, ([x, y, z]) => [x - x0, y - y0, z]);
+  return ([x, y, z]) => [x - x0, y - y0, z];
 }
