@@ -24,8 +24,10 @@ export interface Jig {
   readonly title: string;
   /** In print orientation, the lowest corner of its box at 0, 0, 0. */
   readonly lying: Geom3;
+  readonly lyingMesh: Mesh;
   /** Where it is used, in the plane's frame. */
   readonly inUse: Geom3;
+  readonly inUseMesh: Mesh;
   /** mm³, from the outlines its mesh was made from. */
   readonly volume: number;
   /** Exact faces as it lies, without letters, a list for each shell. */
@@ -55,12 +57,19 @@ export function makeJig(plan: JigPlan): Jig {
   const mesh = joinMeshes(made.map((m) => m.mesh));
   assertSolid(name, mesh, volume);
   const toTable = shiftToTable(mesh);
-  const standing = joinMeshes(made.map((m) => mapVertices(m.mesh, (p) => applyPose(m.body.pose, p))));
+  const lyingMesh = mapVertices(mesh, toTable);
+  const inUseMesh = joinMeshes(made.map((m) => mapVertices(m.mesh, (p) => applyPose(m.body.pose, p))));
   return {
     name,
     title,
-    lying: toGeom3(mapVertices(mesh, toTable)),
-    inUse: toGeom3(standing),
+    lyingMesh,
+    get lying() {
+      return toGeom3(lyingMesh);
+    },
+    inUseMesh,
+    get inUse() {
+      return toGeom3(inUseMesh);
+    },
     volume,
     plainFaces: made.map((m) => mapFaces(m.plainFaces, { point: toTable, direction: (d) => d })),
     shells: bodies.length,
