@@ -62,18 +62,18 @@ function stateOf(design: Design): string {
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
   const parts = partsOf(plane, design.stage);
   for (const part of parts) {
-    files.set(`parts/${part.name}.stl`, stlBytes(part.lying, part.name, part.volume));
+    files.set(`parts/${part.name}.stl`, stlBytes(part.lyingMesh, part.name, part.volume));
     files.set(`parts/${part.name}.dxf`, dxfText(part.drawing));
     files.set(`drawings/${part.name}.svg`, pictureSvg(drawingPicture(part.drawing)));
   }
   const body = bodySolid(plane, design.stage === "glued" ? "glued" : "trued");
-  files.set("body.stl", stlBytes(body.onSole, "body", body.volume));
+  files.set("body.stl", stlBytes(body.onSoleMesh, "body", body.volume));
   files.set("body.3mf", serializeThreeMf(parts, { name: design.name, version }));
 }
 
 function addJigs(files: PackContent, { plane }: PackInput): void {
   for (const jig of planeJigs(plane)) {
-    files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lying, jig.name, jig.volume));
+    files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lyingMesh, jig.name, jig.volume));
     if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing));
   }
 }
