@@ -143,8 +143,9 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   const rest = ["body.3mf", "body.stl", "figures.json", "fit-test.stl", "layout.pdf", "manifest.json", "stock.csv"];
   expect(first.map(([name]) => name).sort()).toEqual(
     [
-      ...named(parts, "dxf", "stl", "svg"),
-      ...named(jigs, "dxf", "stl"),
+      ...named(parts, "dxf", "stl", "step", "svg"),
+      ...named(["plane", "fit-test"], "step"),
+      ...named(jigs, "dxf", "stl", "step"),
       ...layouts.map((name) => `layout-${name}.svg`),
       ...named(plots, "svg"),
       ...rest,
