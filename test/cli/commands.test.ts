@@ -171,9 +171,7 @@ test("build --only makes what it is asked for, and refuses what it does not know
   );
   expect(again.files).toContain("body.stl");
   expect(again.files.filter(isOfJig)).toEqual([]);
-  expect(again.carried.map(({ path }: { path: string }) => path).sort()).toEqual(
-    jigs.filter(isOfJig).sort(),
-  );
+  expect(again.carried.map(({ path }: { path: string }) => path).sort()).toEqual(jigs.filter(isOfJig).sort());
   const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40");
   expect(told.out).toMatch(
     /Left 23 files of earlier runs in place\. From an earlier state of the design, build them again: jigs\//,
