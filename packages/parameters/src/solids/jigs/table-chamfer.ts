@@ -60,24 +60,25 @@ export function chamferRing(outline: Outline, size: number, top: number): Chamfe
   };
 }
 
-/** How a corner is passed: 0 where the chamfer goes round it, else how far from it the chamfers end. */
-function stopAt(before: Segment, after: Segment, size: number): number {
+/** Whether the chamfer goes round a corner, and how far from it chamfers end that do not. */
+function stopAt(before: Segment, after: Segment, size: number): { goesRound: boolean; stop: number } {
   const [a, b] = [normalAt(before, "to"), normalAt(after, "from")];
   const [sine, cosine] = [a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y];
   const bothLines = before.kind === "line" && after.kind === "line";
-  if (bothLines || (cosine > 0 && Math.abs(sine) < TANGENT)) return 0;
+  const goesRound = bothLines || (cosine > 0 && Math.abs(sine) < TANGENT);
   // tan of half the turn, which the two normals make between them; positive where the solid has a corner.
-  return size * CLEARANCE * Math.max(1 / 2, sine / (1 + cosine));
+  return { goesRound, stop: size * CLEARANCE * Math.max(1 / 2, sine / (1 + cosine)) };
 }
 
 /** The ring in lengths that are chamfered from end to end and lengths that are not. */
 function splitRuns(outline: Outline, size: number): { segment: Segment; sloped: boolean }[] {
   const count = outline.length;
-  const sloped = outline.map(() => true);
-  const cornerStops = outline.map((segment, i) => stopAt(outline.at(i - 1)!, segment, size));
+  const sloped = outline.map((_, i) => !turnsRound(outline, i, size));
+  const corners = outline.map((segment, i) => stopAt(outline.at(i - 1)!, segment, size));
   const stop = (i: number) => {
     const passed = sloped.at(i - 1)! && sloped[i % count]!;
-    return cornerStops[i % count]! || (passed ? 0 : size / 2);
+    const { goesRound, stop } = corners[i % count]!;
+    return goesRound && passed ? 0 : stop;
   };
   const isTooShort = (i: number) => {
     const stops = stop(i) + stop(i + 1);
@@ -97,6 +98,16 @@ function splitRuns(outline: Outline, size: number): { segment: Segment; sloped: 
       ...(last < 1 ? [{ segment: subsegment(segment, last, 1), sloped: false }] : []),
     ];
   });
+}
+
+/** Whether a straight side is so short that its edge at the table would run backwards. */
+function turnsRound(outline: Outline, i: number, size: number): boolean {
+  const { kind, from, to } = outline[i]!;
+  if (kind === "arc") return false;
+  const own = normalAt(outline[i]!, "from");
+  const low = offsetCorner(from, normalAt(outline.at(i - 1)!, "to"), own, size);
+  const end = offsetCorner(to, own, normalAt(outline[(i + 1) % outline.length]!, "from"), size);
+  return (to.x - from.x) * (end.x - low.x) + (to.y - from.y) * (end.y - low.y) < 0;
 }
 
 /** Each chamfered length with its edge at the table, which meets its neighbour's. */
