@@ -11,6 +11,10 @@ const MADE_OF = [
   ...["geometry", "parameters", "bench", "sheets", "export"].map((p) => `../${p}/dist`),
 ];
 
+/** What the licences of the packages within ask for. */
+const NOTICE =
+  "/*! lamplane, MIT licence. Packages by others within, and their licences: THIRD-PARTY.md of this package. */";
+
 const newestIn = (path) => {
   const found = statSync(path);
   if (!found.isDirectory()) return found.mtimeMs;
@@ -26,7 +30,14 @@ if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
     input: { lamplane: `${here}dist/index.js`, worker: `${here}dist/sweep/worker.js` },
     platform: "node",
   });
-  await bundle.write({ dir: fresh, format: "esm", entryFileNames: "[name].js", minify: true });
+  await bundle.write({
+    dir: fresh,
+    format: "esm",
+    entryFileNames: "[name].js",
+    minify: true,
+    postBanner: NOTICE,
+    comments: { legal: true, annotation: false, jsdoc: false },
+  });
   await bundle.close();
   rmSync(BUNDLE, { recursive: true, force: true });
   renameSync(fresh, BUNDLE);

@@ -1,5 +1,5 @@
 // Builds the page into dist/, when anything that it is made of is newer than what stands there.
-import { readdirSync, statSync } from "node:fs";
+import { copyFileSync, readdirSync, statSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
@@ -9,6 +9,7 @@ const MADE_OF = [
   "index.html",
   "vite.config.ts",
   "package.json",
+  "THIRD-PARTY.md",
   "../cli/package.json",
   "../geometry/src",
   "../parameters/src",
@@ -37,4 +38,5 @@ if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
   const { build } = await import("vite");
   for (const mode of ["production", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
+  copyFileSync(`${here}THIRD-PARTY.md`, `${here}dist/licences.txt`);
 }

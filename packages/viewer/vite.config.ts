@@ -30,6 +30,13 @@ const noColourProfile: Plugin = {
       : undefined,
 };
 
+/** What the licences of the packages within ask for: each script says where they stand, and keeps the notices in its sources. */
+const NOTICES = {
+  postBanner:
+    "/*! lamplane, MIT licence. Packages by others within, and their licences: licences.txt beside this file. */",
+  comments: { legal: true, annotation: false, jsdoc: false },
+} as const;
+
 /** The page, and the script that makes files: two classic scripts, so two builds; `--mode pack` is the second. */
 export default defineConfig(({ mode }) => ({
   root: import.meta.dirname,
@@ -42,7 +49,7 @@ export default defineConfig(({ mode }) => ({
   worker: {
     format: "iife",
     plugins: () => [noColourProfile],
-    rolldownOptions: { output: { codeSplitting: false }, checks: { pluginTimings: false } },
+    rolldownOptions: { output: { codeSplitting: false, comments: NOTICES.comments }, checks: { pluginTimings: false } },
   },
   plugins: [classicScript],
   build: {
@@ -57,6 +64,7 @@ export default defineConfig(({ mode }) => ({
       checks: { pluginTimings: false },
       ...(mode === "pack" ? { input: "src/pack/pack-maker.ts" } : {}),
       output: {
+        ...NOTICES,
         format: "iife",
         entryFileNames: mode === "pack" ? "pack.js" : "sheet.js",
         assetFileNames: "sheet[extname]",

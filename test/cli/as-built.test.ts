@@ -1,8 +1,9 @@
 // `next` and `measured` as a maker meets them: comments kept, nothing half written, the right step with its numbers.
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { main } from "@lamplane/cli";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { runCommand } from "../support/running.ts";
 
 let folder = "";
@@ -19,14 +20,98 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-test("measured writes values back, keeps comments, and settles what was auto", async () => {
-  const { exit, out } = await runCommand("measured", file, "coreWidth=49.7 mm", "measured.bedAngle=46.5°");
+test("measured writes what was measured, and nothing else; comments stay", async () => {
+  const { exit, out } = await runCommand("measured", file, "coreWidth=49.7 mm", "measured.bedAngle=46.5°", "--skip");
   expect(exit).toBe(0);
-  expect(out).toMatch(/Settled with it, as planned: rampAngle 60°/);
+  expect(out).toMatch(/Not measured, so taken as planned: .*rampAngle 60°/);
   expect(readFileSync(file, "utf8")).toBe(
-    DESIGN.replace("measured: {}", "measured: { coreWidth: 49.7, bedAngle: 46.5, rampAngle: 60 }"),
+    DESIGN.replace("measured: {}", "measured: { coreWidth: 49.7, bedAngle: 46.5 }"),
   );
-  expect(readdirSync(folder)).toEqual(["plane.yaml"]);
+  expect(readdirSync(folder).sort()).toEqual([".plane.yaml.undo", "plane.yaml"]);
+});
+
+test("a mouth read on a file that nothing was measured in: refused with the steps that it passes over; --skip writes it alone", async () => {
+  const { exit, err } = await runCommand("measured", file, "mouthSeen=0.05");
+  expect(exit).toBe(2);
+  expect(err).toMatch(
+    /plane\.yaml: this passes over 8 steps .*\(Measure the iron, .*Glue up\)\.\nNothing was .*--skip/,
+  );
+  expect(readFileSync(file, "utf8")).toBe(DESIGN);
+  expect((await runCommand("measured", file, "mouthSeen=0.05", "--skip")).exit).toBe(0);
+  expect(readFileSync(file, "utf8")).toBe(DESIGN.replace("{}", "{ mouthSeen: 0.05 }"));
+});
+
+test("a step with nothing to measure is not asked about, nor one that was passed over before", async () => {
+  await runCommand("measured", file, "wedgeTip=5.7", "--skip", "--read-twice");
+  expect(await runCommand("measured", file, "bedTipX=80.3", "--read-twice")).toMatchObject({ exit: 0, err: "" }); // past the dry fit
+  expect(await runCommand("measured", file, "coreWidth=49.7")).toMatchObject({ exit: 0, err: "" });
+});
+
+test.each([
+  [true, 0],
+  [false, 2],
+])("on a terminal a skip is asked about: %s", async (answer, exit) => {
+  const asked: string[] = [];
+  const io = {
+    out: () => {},
+    err: () => {},
+    showsProgress: false,
+    prompts: {
+      confirm: async (question: string) => {
+        asked.push(question);
+        return answer;
+      },
+      text: () => Promise.reject(new Error("not asked for")),
+      choose: () => Promise.reject(new Error("not asked for")),
+    },
+  };
+  expect(await main(["measured", file, "cheekThickness=8"], io)).toBe(exit);
+  expect(asked).toEqual([
+    expect.stringMatching(/passes over 1 step with nothing measured \(Measure the iron\)\. Are they/),
+  ]);
+  expect(readFileSync(file, "utf8") === DESIGN).toBe(!answer);
+});
+
+describe("taking back", () => {
+  test("KEY= takes a value out again; what stood around it stays", async () => {
+    await runCommand("measured", file, "ironWidth=48", "ironThickness=3.62");
+    expect((await runCommand("measured", file, "ironWidth=")).out).toMatch(
+      /took back ironWidth\.\n.*planned: ironWidth 48 mm/,
+    );
+    expect(readFileSync(file, "utf8")).toBe(DESIGN.replace("{}", "{ ironThickness: 3.62 }"));
+    const { exit, err } = await runCommand("measured", file, "ironWidth=");
+    expect({ exit, err }).toEqual({ exit: 2, err: expect.stringMatching(/ironWidth: the file holds no such value/) });
+  });
+
+  test("--undo brings back the file's bytes, once; after another's change it refuses", async () => {
+    const marked = `\ufeff${DESIGN.replaceAll("\n", "\r\n")}`;
+    writeFileSync(file, marked);
+    await runCommand("measured", file, "ironWidth=48");
+    const first = readFileSync(file, "utf8");
+    await runCommand("measured", file, "ironWidth=48.1", "ironThickness=3.5");
+    expect((await runCommand("measured", file, "--undo")).out).toMatch(
+      /took back ironWidth=48\.1, ironThickness=3\.5;/,
+    );
+    expect(readFileSync(file, "utf8")).toBe(first);
+    expect(await runCommand("measured", file, "--undo")).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/no change/),
+    });
+    await runCommand("measured", file, "ironWidth=");
+    writeFileSync(file, `${readFileSync(file, "utf8")}# mine\r\n`);
+    expect((await runCommand("measured", file, "--undo")).err).toMatch(/changed after ironWidth= was written/);
+    expect(readFileSync(file, "utf8")).toBe(`${marked.replace("{}", "{  }")}# mine\r\n`);
+    expect(readdirSync(folder).sort()).toEqual([".plane.yaml.undo", "plane.yaml"]);
+  });
+
+  test("what is kept for it may be read by nobody who may not read the file; a damaged one undoes nothing", async () => {
+    chmodSync(file, 0o600);
+    await runCommand("measured", file, "ironWidth=48");
+    expect(statSync(join(folder, ".plane.yaml.undo")).mode & 0o777).toBe(0o600);
+    writeFileSync(join(folder, ".plane.yaml.undo"), "{");
+    expect((await runCommand("measured", file, "--undo")).err).toMatch(/no change/);
+    expect((await runCommand("measured", file, "ironWidth=48.1", "--undo")).err).toMatch(/leave the values out/);
+  });
 });
 
 test.each([
@@ -44,7 +129,7 @@ test.each([
 
 test("next names the step, its numbers, what changed and what is lost", async () => {
   expect((await runCommand("next", file)).out).toMatch(/step 2 of the traveller's 15, nothing is cut yet/);
-  await runCommand("measured", file, "bedAngle=46");
+  await runCommand("measured", file, "bedAngle=46", "--skip");
   const { exit, out } = await runCommand("next", file);
   expect(exit).toBe(0);
   expect(out).toMatch(/step 6 of the traveller's 15, after "True the bed"/);
@@ -66,7 +151,7 @@ test("measured without a value, or with one that this plane does not have, is re
 });
 
 test("next warns of what fails before it says what to do, and check no longer speaks of a first cut", async () => {
-  await runCommand("measured", file, "coreWidth=47.8", "cheekThickness=7.5", "--read-twice");
+  await runCommand("measured", file, "coreWidth=47.8", "cheekThickness=7.5", "--read-twice", "--skip");
   const { out } = await runCommand("next", file);
   expect(out.indexOf("BEFORE YOU GO ON")).toBeGreaterThan(0);
   expect(out.indexOf("BEFORE YOU GO ON")).toBeLessThan(out.indexOf("sawRamp"));
@@ -78,7 +163,7 @@ test("next warns of what fails before it says what to do, and check no longer sp
 });
 
 test("a change counted as a cost says what is and what would have been, in this order", async () => {
-  await runCommand("measured", file, "bedAngle=46");
+  await runCommand("measured", file, "bedAngle=46", "--skip");
   expect((await runCommand("next", file)).out).toMatch(/Clearance under the bevel: 18° instead of 19°/);
 });
 
@@ -99,9 +184,9 @@ test("next tells what the latest step brought, and keeps a line each for what ea
 });
 
 test("a number that the coming step is done by is told there, not again among those that moved", async () => {
-  await runCommand("measured", file, "bedAngle=47", "rampAngle=60");
+  await runCommand("measured", file, "bedAngle=47", "rampAngle=60", "--skip");
   await runCommand("measured", file, "ironThickness=3.9");
-  await runCommand("measured", file, "bedAngle=46");
+  await runCommand("measured", file, "bedAngle=46", "--skip");
   const { out } = await runCommand("next", file);
   expect(out.match(/recessFromBedTip/g)).toHaveLength(1);
   expect(out).toMatch(/Numbers of later steps that moved with it:\n(.*\n)* {4}glueGap/);
@@ -118,14 +203,14 @@ test.each([
   ["coreWidth=48.7", undefined, undefined],
   ["pinHoleFromToe=105", /was 92\.3 mm .* meant \(measured from the blank's toe end/, undefined],
 ] as const)("measured %s: a reading far from the plan is asked for again", async (value, doubt, limits) => {
-  const { exit, err } = await runCommand("measured", file, value);
+  const { exit, err } = await runCommand("measured", file, value, "--skip");
   if (limits) expect(err).toMatch(limits);
   else if (doubt) {
     expect(exit).toBe(2);
     expect(err).toMatch(doubt);
     expect(err).toMatch(/Nothing was written\. Read it again; if it is so, give it again with --read-twice\./);
     expect(readFileSync(file, "utf8")).toBe(DESIGN);
-    expect(await runCommand("measured", file, value, "--read-twice")).toMatchObject({ exit: 0, err: "" });
+    expect(await runCommand("measured", file, value, "--read-twice", "--skip")).toMatchObject({ exit: 0, err: "" });
     expect(readFileSync(file, "utf8")).toContain(value.replace("=", ": "));
   } else expect(exit).toBe(0);
 });
@@ -140,7 +225,7 @@ test("in inches a value is told back in both units, and compared in thousandths,
 });
 
 test("at the end next says what is left to do, and what came out otherwise", async () => {
-  await runCommand("measured", file, "coreWidth=49.4", "done=shaping");
+  await runCommand("measured", file, "coreWidth=49.4", "done=shaping", "--skip");
   const { out } = await runCommand("next", file);
   expect(out).toMatch(
     /the plane is built\. The traveller goes on with 14, the first shaving, and 15, after a season\./,
@@ -179,7 +264,7 @@ test("mm typed into a design in inches are known for what they are, and inches i
 });
 
 test("a step marked done without its reading: told as not measured and taken as planned, at once and by next", async () => {
-  const { out } = await runCommand("measured", file, "done=sole");
+  const { out } = await runCommand("measured", file, "done=sole", "--skip");
   // 0.15 / (cot 47 + cot 60) = 0.15 / 1.5099
   expect(out).toMatch(/Not measured, so taken as planned: .*cheekThickness 8 mm,.* allowanceLeft 0\.1 mm\./);
   const next = (await runCommand("next", file)).out;
@@ -191,7 +276,7 @@ test("a step marked done without its reading: told as not measured and taken as 
 });
 
 test("figures, checks and packs follow what was measured, but for what is spent", async () => {
-  await runCommand("measured", file, "bedAngle=46");
+  await runCommand("measured", file, "bedAngle=46", "--skip");
   const { figures } = JSON.parse((await runCommand("figures", file, "--json")).out);
   expect([figures.bedAngle.value, figures.sawBed.value, figures.rampAngle.value]).toEqual([46, 43, 60]);
   const { findings } = JSON.parse((await runCommand("check", file, "--with", "pin.height=25", "--json")).out);

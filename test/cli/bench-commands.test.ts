@@ -31,6 +31,25 @@ describe("mouth", () => {
     expect(out).toMatch(/cot β \+ cot ρ/);
   });
 
+  test("its table begins with the mouth that was seen, or with the one wanted where the sole is trued to it", async () => {
+    const life = async (...args: string[]) =>
+      JSON.parse((await runCommand("mouth", SMOOTHER, ...args, "--json")).out).life as {
+        takenOff: number;
+        opening: number;
+      }[];
+    // cot 47 + cot 60 = 1.5099; the table ends at 10 × 0.15, but not before 1 mm
+    const wide = await life("--seen", "0.6");
+    expect([wide[0]!.opening, wide[1]!.opening]).toEqual([
+      expect.closeTo(0.6, 9),
+      expect.closeTo(0.6 + 0.25 * 1.5099, 4),
+    ]);
+    expect(wide.at(-1)!.takenOff).toBe(1);
+    expect((await life("--seen", "0.05"))[0]!.opening).toBeCloseTo(0.15, 9);
+    expect((await life("--seen", "0.05", "--wanted", "0.3"))[0]!.opening).toBeCloseTo(0.3, 9);
+    expect((await life("--seen", "0.05", "--with", "measured.rampTipX=73.4"))[0]!.opening).toBeCloseTo(0.15, 9);
+    expect((await life("--seen", "0.4", "--with", "measured.done=shaping"))[0]!.opening).toBeCloseTo(0.4, 9);
+  });
+
   test("reads lengths in the design's unit, or with their own", async () => {
     const taken = async (...args: string[]) => JSON.parse((await runCommand("mouth", ...args, "--json")).out).mouth;
     expect((await taken(JACK, "--seen", "1/64")).seen).toBeCloseTo(25.4 / 64, 6);

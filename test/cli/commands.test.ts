@@ -2,7 +2,9 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { main } from "@lamplane/cli";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { parse } from "yaml";
 import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
@@ -13,15 +15,76 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
 test("new writes a design that check accepts, and never writes over it", async () => {
-  for (const units of ["mm", "in"]) {
-    const file = join(folder, `first-${units}.yaml`);
-    expect(await runCommand("new", file, "--units", units)).toMatchObject({ exit: 0, err: "" });
-    const text = readFileSync(file, "utf8");
-    expect(text).toContain(`name: first-${units}`);
+  for (const units of ["mm", "in"])
+    for (const more of [[], ["--all"]]) {
+      const file = join(folder, `first-${units}${more.length}.yaml`);
+      expect(await runCommand("new", file, "--units", units, ...more)).toMatchObject({ exit: 0, err: "" });
+      const text = readFileSync(file, "utf8");
+      expect(text).toContain(`name: first-${units}`);
+      expect((await runCommand("check", file)).exit).toBe(0);
+      expect(await runCommand("new", file)).toMatchObject({ exit: 3, out: "" });
+      expect(readFileSync(file, "utf8")).toBe(text);
+    }
+});
+
+describe("new for a purpose", () => {
+  test.each(["small", "smoother", "jack", "jointer"])("%s: some twenty lines, which can be built", async (purpose) => {
+    for (const units of ["mm", "in"]) {
+      const file = join(folder, `${purpose}-${units}.yaml`);
+      const { exit, out } = await runCommand("new", file, "--for", purpose, "--units", units);
+      expect(exit).toBe(0);
+      const text = readFileSync(file, "utf8");
+      expect(text.split("\n").length).toBeLessThan(32);
+      expect(text).toMatch(/Length, height, mouth, pin and tenon for a .*: common practice, no published source\./);
+      expect(out).toMatch(/put your iron's width and thickness in; .*\nAs it is now:\n/);
+      expect((await runCommand("check", file)).exit, `${purpose} ${units}`).toBe(0);
+    }
+  });
+
+  test("an iron of 32 × 3 in a body of 120 × 36 passes, with no pin chosen by the maker", async () => {
+    const file = join(folder, "little.yaml");
+    await runCommand("new", file, "--for", "small");
+    const { body, iron, pin } = parse(readFileSync(file, "utf8"));
+    expect([iron.width, iron.thickness, body.length, body.height]).toEqual(["32 mm", "3 mm", "120 mm", "36 mm"]);
+    expect([pin.diameter, pin.tenon]).toEqual(["8 mm", "6 mm"]);
     expect((await runCommand("check", file)).exit).toBe(0);
-    expect(await runCommand("new", file)).toMatchObject({ exit: 3, out: "" });
-    expect(readFileSync(file, "utf8")).toBe(text);
-  }
+  });
+
+  test("at a terminal what was not given is asked for, and the verdict is on the maker's own iron", async () => {
+    const asked: string[] = [];
+    let out = "";
+    const io = {
+      out: (text: string) => {
+        out += text;
+      },
+      err: () => {},
+      showsProgress: false,
+      prompts: {
+        confirm: () => Promise.reject(new Error("not asked")),
+        choose: async <Choice extends string>(question: string, choices: readonly { readonly value: Choice }[]) => {
+          asked.push(question);
+          return choices.at(-1)!.value;
+        },
+        text: async (question: string, _: string, fault: (answer: string) => string | undefined) => {
+          asked.push(question);
+          expect(fault("wide")).toMatch(/unit|number/);
+          expect(fault("9")).toMatch(/allowed is .* in/);
+          return question.includes("wide") ? "2 1/8" : '5/32"';
+        },
+      },
+    };
+    const file = join(folder, "asked.yaml");
+    expect(await main(["new", file, "--for", "jack"], io)).toBe(0);
+    expect(asked).toEqual([
+      expect.stringMatching(/unit/),
+      expect.stringMatching(/wide/),
+      expect.stringMatching(/thick/),
+    ]);
+    const text = readFileSync(file, "utf8");
+    expect(text).toMatch(/units: in\n[\s\S]*width: "?2 1\/8"? #[\s\S]*thickness: .*5\/32.*#[\s\S]*length: 14 1\/8 in/);
+    expect(out).not.toContain("put your iron");
+    expect((await runCommand("check", file)).exit).toBe(0);
+  });
 });
 
 test("figures of the worked set come out as computed apart from the project", async () => {
@@ -191,9 +254,42 @@ test("build leaves a folder that is not its pack alone, and says where it stands
   expect(readdirSync(folder)).toEqual(["theirs.txt"]);
 });
 
+test("explain knows figures, checks and steps; one name may be several of them", async () => {
+  const said = async (name: string) => (await runCommand("explain", name)).out;
+  expect(await said("mouthGrowth")).toMatch(
+    /mouthGrowth \(figure\)\n.*for each mm.*\n.*cot β \+ cot ρ\n {2}source: plane geometry/,
+  );
+  expect(await said("clampWanted")).toMatch(/\(figure\)\n/);
+  const { findings, passed } = JSON.parse((await runCommand("check", SMOOTHER, "--json")).out);
+  const codes = [...findings, ...passed].map(({ code }) => code).filter((code) => !/-printer$|-left-out$/.test(code));
+  expect(codes.length).toBeGreaterThan(40);
+  for (const code of codes)
+    expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}decided by [a-z]+.*\n {2}source: /);
+  expect(await said("recess")).toMatch(
+    /recess\.width\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measured at it: recessWidth/,
+  );
+  expect((await runCommand("explain")).out).toMatch(/^Parameters\n[\s\S]*\nFigures\n[\s\S]*\nChecks\n[\s\S]*\nSteps\n/);
+});
+
+test.each([
+  [["explain", "mouthgroth"], /near to it: mouthGrowth/],
+  [["explain", "angle"], /near to it: bed\.angle, ramp\.angle/],
+  [["explain", "xyzzyxyzzy"], /check or step; `lamplane explain` lists them/],
+  [["check", SMOOTHER, "--with", "bed.angel=50"], /bed\.angel: .*; near to it: bed\.angle;/],
+  [["sweep", SMOOTHER, "--vary", "iron.with=50,51"], /near to it: iron\.width/],
+  [["sweep", SMOOTHER, "--vary", "bed.angle=47..49:1", "--figure", "mouthGrow"], /near to it: mouthGrowth/],
+  [["measured", SMOOTHER, "coreWith=49"], /near to it: coreWidth/],
+])("%j names what is near", async (args, message) => {
+  expect(await runCommand(...args)).toMatchObject({ exit: 2, err: expect.stringMatching(message) });
+});
+
 test("explain reads from the table, one parameter or a section", async () => {
   expect((await runCommand("explain", "bed.angle")).out).toMatch(/35 to 65 °; 47 unless/);
   expect((await runCommand("explain", "bed")).out).toMatch(/bed\.angle[\s\S]*bed\.featherChamfer/);
   expect((await runCommand("explain")).out).toMatch(/capIron\.screwHead\.diameter/);
-  expect(await runCommand("explain", "bad.angle")).toMatchObject({ exit: 2 });
+  expect(await runCommand("explain", "bad.angle")).toMatchObject({
+    exit: 2,
+    err: expect.stringMatching(/bad\.angle: .* near to it: bed\.angle/),
+  });
+  expect((await runCommand("explain", "measured.coreWidth")).out).toMatch(/5 to 200 mm; nothing until it is measured/);
 });

@@ -21,6 +21,7 @@ beforeEach(async () => {
     ["index.html", "<html><head></head></html>"],
     ["sheet.js", "//"],
     ["secret.txt", "not served"],
+    ["licences.txt", "MIT"],
   ] as const)
     writeFileSync(join(folder, name), text);
   server = await startViewServer({ page: folder, file, port: 0 });
@@ -81,6 +82,14 @@ test.each([
 ])("a request for the host %s is answered with %i", async (host, status) => {
   const { port } = new URL(server.address);
   expect((await asked("/", { headers: { host: host.replace("PORT", port) } })).status).toBe(status);
+});
+
+test("the licences of what the page is built from are served with it", async () => {
+  expect(await asked("/licences.txt")).toMatchObject({
+    status: 200,
+    body: "MIT",
+    headers: { "content-type": "text/plain; charset=utf-8" },
+  });
 });
 
 test("no path leads out of the folder, nor to what is no part of the page", async () => {

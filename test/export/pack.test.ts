@@ -1,8 +1,9 @@
 // Packs on disk: whatever fails, and whenever, the old pack or the new one stands there whole; what isn't ours stays as it is.
 import * as fs from "node:fs";
+import * as disk from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { manifestText, WriteError, writePack } from "@lamplane/export";
+import { type FileSystem, manifestText, WriteError, writePack } from "@lamplane/export";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { fault } from "../support/faults.ts";
 import { type Contents, makeEndedMark, NAME, NEW, OLD, packFiles, readContents, runFolder } from "../support/packs.ts";
@@ -89,6 +90,35 @@ describe("kept in the newer pack", () => {
     const { kept } = await write(NEW, { fileSystem: late.fileSystem });
     expect(kept).toEqual([same("late.txt")]);
     expect(read("late.txt")).toBe("late");
+  });
+
+  test("a file of the pack that is changed while the newer one is written", async () => {
+    await write(OLD);
+    const path = paths[0]!;
+    const late = failingFileSystem({
+      only: (operation, nth) => {
+        if (operation === "rename" && nth > 1 && fs.existsSync(join(at(NAME), path))) put(path, "mine");
+        return false;
+      },
+    });
+    const { kept } = await write(NEW, { fileSystem: late.fileSystem });
+    expect(kept.map(({ to }) => read(to))).toEqual(["mine"]);
+  });
+
+  test("each of the older pack's files is read once, however it stays or goes", async () => {
+    await write(OLD);
+    put("wedge.nc", "G0 X0");
+    fs.appendFileSync(join(at(NAME), paths[0]!), "changed");
+    const reads: string[] = [];
+    const counting = {
+      ...disk,
+      readFile: (path: string, encoding?: "utf8") => {
+        if (!path.endsWith("manifest.json")) reads.push(path);
+        return disk.readFile(path, encoding);
+      },
+    } as unknown as FileSystem;
+    await write(NEW, { fileSystem: counting });
+    expect(reads.sort()).toEqual([...paths, "wedge.nc"].map((path) => join(at(NAME), path)).sort());
   });
 
   test("one in an older pack that a broken-off run had set aside", async () => {

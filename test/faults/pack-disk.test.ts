@@ -4,7 +4,8 @@ import * as fs from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { writePack } from "@lamplane/export";
-import { afterEach, beforeEach, describe, expect, type TestContext, test } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, type TestContext, test } from "vitest";
+import { buildIfStale, COMMAND } from "../support/built.ts";
 import { fault } from "../support/faults.ts";
 import { isWholePack, OLD, packFiles, readContents } from "../support/packs.ts";
 import { runCommand } from "../support/running.ts";
@@ -13,6 +14,7 @@ const NAME = "apprentice-smoother";
 const DESIGN = `examples/${NAME}.yaml`;
 let parent: string;
 let mounted = false;
+beforeAll(buildIfStale);
 beforeEach(() => {
   parent = fs.mkdtempSync(join(tmpdir(), "lamplane-disk-"));
 });
@@ -117,4 +119,48 @@ describe("in the way", fault({ ...KEPT, on: "the place of a pack" }), () => {
     expect(fs.readdirSync(parent)).toEqual(["packs"]);
     expect(fs.readFileSync(at("packs"), "utf8")).toBe("mine");
   });
+});
+
+describe("a folder that cannot be made", fault(KEPT), () => {
+  const PLACES = ["/proc/x", "/proc/x/y", "/sys/x", "/dev/null/x"].filter((path) =>
+    fs.existsSync(path.slice(0, path.indexOf("/", 1))),
+  );
+
+  test.each(PLACES)("%s", async (place) => {
+    const begun = performance.now();
+    const { exit, out, err } = await runCommand("build", DESIGN, "--out", place);
+    expect({ exit, out }, err).toEqual({ exit: 3, out: "" });
+    expect(err).toMatch(/could not write \/(proc|sys|dev)\/\S+: [a-z].*; choose another folder/);
+    expect(err).not.toMatch(/bug|\bE[A-Z]{3,}/);
+    expect(performance.now() - begun).toBeLessThan(3000);
+    const vary = ["--vary", "bed.angle=47,48,49", "--plots", place];
+    expect(await runCommand("sweep", DESIGN, ...vary)).toMatchObject({ exit: 3, out: "" });
+  });
+
+  test("a name longer than the disk takes", async () => {
+    const { exit, err } = await runCommand("build", DESIGN, "--out", at("x".repeat(300)));
+    expect({ exit, err }).toEqual({ exit: 3, err: expect.stringMatching(/its path is too long for the disk; choose/) });
+    expect(fs.readdirSync(parent)).toEqual([]);
+  });
+});
+
+test("a limit on the size of a file", fault(KEPT), async () => {
+  await oldPack();
+  fs.writeFileSync(at("plane.yaml"), "iron: { width: 48, thickness: 3.6 }\n".padEnd(4000, "# "));
+  const limited = (...args: string[]) =>
+    spawnSync("sh", ["-c", 'ulimit -f 1; exec "$0" "$@"', process.execPath, COMMAND, ...args], { encoding: "utf8" });
+  const before = fs.readFileSync(at("plane.yaml"), "utf8");
+  for (const args of [
+    ["build", DESIGN, "--out", parent],
+    ["measured", at("plane.yaml"), "ironWidth=48"],
+  ]) {
+    const { status, stderr } = limited(...args);
+    expect({ status, stderr }).toEqual({
+      status: 3,
+      stderr: expect.stringMatching(/larger than is allowed; raise the limit/),
+    });
+  }
+  expect(isWholePack(at(NAME))).toBe(true);
+  expect(fs.readFileSync(at("plane.yaml"), "utf8")).toBe(before);
+  expect(fs.readdirSync(parent).sort()).toEqual([NAME, "plane.yaml"]);
 });

@@ -1,10 +1,40 @@
 // What comes with the packages may be passed on, and THIRD-PARTY.md tells all of it as it is installed now.
-import { readFileSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { ALLOWED, thirdParties, thirdPartyText } from "../support/third-party.js";
+import { buildIfStale } from "../support/built.ts";
+import { ALLOWED, pageThirdPartyText, thirdParties, thirdPartyText } from "../support/third-party.js";
 
 test("THIRD-PARTY.md is current (`pnpm run docs` writes it)", () =>
   expect(readFileSync("packages/cli/THIRD-PARTY.md", "utf8")).toBe(thirdPartyText()));
+
+test("the page's own THIRD-PARTY.md is current, and goes into its package", () => {
+  expect(readFileSync("packages/viewer/THIRD-PARTY.md", "utf8")).toBe(pageThirdPartyText());
+  expect(pageThirdPartyText()).not.toMatch(/^\| yargs /m);
+  expect(JSON.parse(readFileSync("packages/viewer/package.json", "utf8")).files).toContain("THIRD-PARTY.md");
+});
+
+test("the built page holds every licence, each script says where, and keeps the notices of its sources", () => {
+  execFileSync(process.execPath, ["packages/viewer/build.js"]);
+  const built = (name: string) => readFileSync(`packages/viewer/dist/${name}`, "utf8");
+  expect(built("licences.txt")).toBe(pageThirdPartyText());
+  const scripts = readdirSync("packages/viewer/dist").filter((name) => name.endsWith(".js"));
+  expect(scripts.sort()).toEqual(["pack.js", "sheet.js"]);
+  for (const script of scripts)
+    expect(built(script).slice(0, 200), script).toMatch(/^\/\*! .*licences\.txt beside this file/);
+  expect(built("sheet.js")).toMatch(/@license\s[^/]*Three\.js Authors/);
+  expect(built("index.html")).toContain('<link rel="license" href="./licences.txt" />');
+});
+
+test("the command's scripts say where the licences of what is joined into them stand", () => {
+  buildIfStale();
+  const scripts = readdirSync("packages/cli/bundle", { recursive: true, encoding: "utf8" }).filter((name) =>
+    name.endsWith(".js"),
+  );
+  expect(scripts.length).toBeGreaterThan(10);
+  for (const script of scripts)
+    expect(readFileSync(`packages/cli/bundle/${script}`, "utf8"), script).toMatch(/^\/\*! lamplane.* THIRD-PARTY\.md/);
+});
 
 test("every package that comes with ours has a licence that lets it be passed on", () => {
   const all = thirdParties();

@@ -5,7 +5,7 @@ import { blocksAt, cheekShape, type Elevation, pinLengths } from "@lamplane/para
 /** Wood that the recess takes under a flat top, mm³: a trapezoid as wide as the cutter's path, less two rounded corners. */
 function recessVolume({ recess, frame, design }: Elevation): number {
   if (!recess) return 0;
-  const [turn, t] = [(frame.bedAngle * Math.PI) / 180, design.iron.thickness];
+  const [turn, t] = [(frame.bedAngle * Math.PI) / 180, frame.thickness];
   const topAt = (v: number) => (design.body.height - v * Math.cos(turn)) / Math.sin(turn);
   const length = (topAt(-t) + topAt(-t - recess.depth)) / 2 - recess.low;
   return recess.depth * (recess.width * length - (2 - Math.PI / 2) * recess.cornerRadius ** 2);

@@ -16,5 +16,6 @@ export const ALLOWED: readonly string[];
 export function ourPackages(): OurPackage[];
 export function sourceOf(home: string): string;
 export function runsWith(source: string, name: string): boolean;
-export function thirdParties(): ThirdParty[];
+export function thirdParties(ours?: readonly OurPackage[]): ThirdParty[];
 export function thirdPartyText(): string;
+export function pageThirdPartyText(): string;

@@ -38,8 +38,8 @@ export const runsWith = (source, name) =>
     source.replace(/\b(?:import|export)\s+type\b[^;]*?from\s*["'][^"']+["']/g, ""),
   );
 
-/** Every package from outside that is installed with ours, or built into them, by name; `through` is how it comes in. */
-export function thirdParties() {
+/** Every package from outside that is installed with some of ours, or built into them, by name; `through` is how it comes in. */
+export function thirdParties(ours = ourPackages()) {
   const found = new Map();
   const visit = (name, from, through, optional = {}) => {
     const home = homeOf(name, from);
@@ -53,7 +53,7 @@ export function thirdParties() {
     for (const each of Object.keys({ ...dependencies, ...optionalDependencies }))
       visit(each, home, chain, optionalDependencies);
   };
-  for (const { home, folder, manifest } of ourPackages()) {
+  for (const { home, folder, manifest } of ours) {
     const source = sourceOf(home);
     const built = Object.keys(manifest.devDependencies ?? {}).filter((name) => runsWith(source, name));
     for (const name of [...Object.keys(manifest.dependencies ?? {}), ...built])
@@ -78,16 +78,29 @@ function licenceOf(home) {
   return { licence: ALLOWED.includes(license) ? license : (byText ?? license ?? "unknown"), text };
 }
 
-/** THIRD-PARTY.md: a table, then each licence's own words. */
-export function thirdPartyText() {
-  const all = thirdParties();
+/** THIRD-PARTY.md of the command: a table, then each licence's own words. */
+export const thirdPartyText = () =>
+  noticeText(
+    "# What comes with lamplane",
+    "Packages by others that are installed with lamplane's, or built into its page, with their licences. Written by `pnpm run docs`.\nWhat only builds or tests lamplane is not among them.",
+    thirdParties(),
+  );
+
+/** THIRD-PARTY.md of the page: what its scripts and typefaces are built from, which is all but the command's own. */
+export const pageThirdPartyText = () =>
+  noticeText(
+    "# What is built into the page",
+    "Packages by others that lamplane's page is built from, with their licences. Written by `pnpm run docs`.",
+    thirdParties(ourPackages().filter(({ folder }) => folder !== "cli")),
+  );
+
+function noticeText(title, introduction, all) {
   const rows = all.map(
     ({ name, version, licence, through }) => `| ${name} | ${version} | ${licence} | ${through.join(" → ")} |`,
   );
-  return `# What comes with lamplane
+  return `${title}
 
-Packages by others that are installed with lamplane's, or built into its page, with their licences. Written by \`pnpm run docs\`.
-What only builds or tests lamplane is not among them.
+${introduction}
 
 | package | version | licence | comes in through |
 | --- | --- | --- | --- |

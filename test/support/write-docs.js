@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { designSchema, parameterTable } from "@lamplane/parameters/design";
 import { apiTexts } from "./api-docs.js";
-import { thirdPartyText } from "./third-party.js";
+import { pageThirdPartyText, thirdPartyText } from "./third-party.js";
 
 const PARAMETERS = new URL("../../packages/parameters/parameters.md", import.meta.url);
 const SCHEMA = new URL("../../examples/design.schema.json", import.meta.url);
@@ -17,4 +17,5 @@ function pageWith(table, page) {
 writeFileSync(PARAMETERS, pageWith(parameterTable(), readFileSync(PARAMETERS, "utf8")));
 writeFileSync(SCHEMA, `${JSON.stringify(designSchema(), null, 2)}\n`);
 writeFileSync(new URL("../../packages/cli/THIRD-PARTY.md", import.meta.url), thirdPartyText());
+writeFileSync(new URL("../../packages/viewer/THIRD-PARTY.md", import.meta.url), pageThirdPartyText());
 for (const { path, text } of apiTexts()) writeFileSync(new URL(`../../${path}`, import.meta.url), text);

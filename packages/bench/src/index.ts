@@ -23,7 +23,6 @@ export {
 export {
   type BuildState,
   buildState,
-  frozenAutoValues,
   type StepFigure,
   type UnreadValue,
   unreadValues,
@@ -35,6 +34,7 @@ export { history, type StepRecord } from "./history/history.ts";
 export { lossText } from "./history/loss-text.ts";
 export { findLosses, type Loss } from "./history/losses.ts";
 export { type Doubt, doubtText, findDoubt } from "./history/plausibility.ts";
+export { skippedSteps } from "./history/skipped-steps.ts";
 export { isMeasuredKey, MEASURED_ROWS, measuredUnit } from "./measured-values.ts";
 export * from "./mouth/mouth.ts";
 export * from "./mouth/mouth-life.ts";

@@ -1,5 +1,5 @@
 // The steps of the build in their order: what each measures, and which figures it is done by.
-import type { FigureKey } from "@lamplane/parameters/elevation";
+import { type FigureKey, recessOf } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES, type WorkStage } from "@lamplane/parameters/table";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 
@@ -22,6 +22,12 @@ export interface StepRow {
   readonly locks: readonly string[];
 }
 
+/** What to do at a step of this plane: where the iron needs no recess, none is routed. */
+export const stepTask = (step: Step, design: Design): string =>
+  step === "recess" && !recessOf(design)
+    ? "This iron needs no recess in the bed: nothing is routed. Go on to the pin's hole."
+    : STEPS[step].task;
+
 /** @see common practice, no published source: order of the work */
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   iron: {
@@ -29,8 +35,15 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     outcome: "iron measured",
     stage: "billet",
     task: "Measure the iron with a caliper: every later cut follows from its thickness and width.",
-    figures: ["clearanceAngle"],
-    locks: ["iron.width", "iron.thickness"],
+    figures: ["ironTaper", "edgeThickness", "faceAngle", "clearanceAngle"],
+    locks: [
+      "iron.width",
+      "iron.thickness",
+      "iron.thicknessFromEdge",
+      "iron.thicknessAtTop",
+      "iron.topFromEdge",
+      "iron.taper",
+    ],
   },
   core: {
     title: "Saw and mill core and cheeks",

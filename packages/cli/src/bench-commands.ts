@@ -1,8 +1,9 @@
 // The commands used beside the bench, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
-import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, requireSingle, WITH } from "./options.ts";
+import { requireFileName, STANDARD_INPUT } from "./file-content.ts";
+import { type Exit, InputRefused, type Io } from "./io.ts";
+import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
 
 /** A length as typed; read in the design's unit once the design is known. */
 const LENGTH = { type: "string", requiresArg: true } as const;
@@ -47,6 +48,8 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
       async (a) => {
         const { surveyCommand } = await import("./commands/survey.ts");
+        if (a.FILE === STANDARD_INPUT && a.READINGS === STANDARD_INPUT)
+          throw new InputRefused("survey - -: the standard input holds one file; name the other");
         setExitCode(surveyCommand(io, loadDesign(a.FILE, a.with), { ...a, readings: a.READINGS }));
       },
     )
@@ -56,25 +59,33 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
       async (a) => {
         const { nextCommand } = await import("./commands/next.ts");
-        setExitCode(nextCommand(io, loadDesign(a.FILE), a.FILE, a.json));
+        const typed = a.FILE === STANDARD_INPUT ? "FILE" : a.FILE;
+        setExitCode(nextCommand(io, loadDesign(a.FILE), typed, a.json));
       },
     )
     .command(
       "measured FILE [VALUES..]",
-      "write what came out at the bench into the file: coreWidth=49.7",
+      "write what came out at the bench into the file: coreWidth=49.7; coreWidth= takes it back",
       (y) =>
         y
-          .positional("FILE", FILE)
+          .positional("FILE", OWN_FILE)
           .positional("VALUES", { type: "string", array: true, default: [] as string[], describe: "KEY=VALUE" })
           .option("read-twice", {
             type: "boolean",
             default: false,
             describe: "the value is far from the plan, was read again, and is so",
           })
+          .option("skip", {
+            type: "boolean",
+            default: false,
+            describe: "steps that nothing was measured at are done, as planned",
+          })
+          .option("undo", { type: "boolean", default: false, describe: "take back what was written last" })
           .option("json", JSON_OUT),
       async (a) => {
         const { measuredCommand } = await import("./commands/measured.ts");
-        setExitCode(measuredCommand(io, a.FILE, a.VALUES, { json: a.json, readTwice: a.readTwice }));
+        requireFileName("measured", a.FILE);
+        setExitCode(await measuredCommand(io, a.FILE, a.VALUES, a));
       },
     )
     .command(

@@ -1,10 +1,17 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
-import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { toWriteError } from "@lamplane/export/write-error";
-import { completeDesign, faultText, readDesign, withValue } from "@lamplane/parameters/design";
+import { existsSync } from "node:fs";
+import {
+  completeDesign,
+  faultText,
+  knownPaths,
+  nearNamesText,
+  readDesign,
+  withValue,
+} from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
-import { faultLines, readContent } from "./file-content.ts";
+import { faultLines, fileTitle, readContent } from "./file-content.ts";
+import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused } from "./io.ts";
 
 const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to begin with" };
@@ -14,7 +21,7 @@ const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writ
  * @throws InputRefused with one line for every fault.
  */
 export function loadDesign(file: string, changes: readonly string[] = []): Design {
-  const design = decodeDesignBytes(readDesignBytes(file), file);
+  const design = decodeDesignBytes(readDesignBytes(file), fileTitle(file));
   return changes.length === 0 ? design : applyChanges(design, changes);
 }
 
@@ -24,22 +31,16 @@ export const readDesignBytes = (file: string): Uint8Array => readContent(file, D
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
 export function decodeDesignBytes(content: Uint8Array, file: string): Design {
   const reading = readDesign(content, file);
-  if (!reading.ok) throw new InputRefused(faultLines(reading.faults, faultText));
-  return reading.design;
+  if (reading.ok) return reading.design;
+  throw new InputRefused(`${faultLines(reading.faults, faultText)}${brokenOffNote(file)}`);
 }
 
-/** Replaces a file whole, or leaves it as it was; of a symbolic link, what it leads to. @throws WriteError */
-export function replaceFile(file: string, text: string): void {
-  let beside: string | undefined;
-  try {
-    const real = realpathSync(file);
-    beside = `${real}.${process.pid}.tmp`;
-    writeFileSync(beside, text, { flag: "wx", mode: statSync(real).mode });
-    renameSync(beside, real);
-  } catch (error) {
-    if (beside !== undefined) rmSync(beside, { force: true });
-    throw toWriteError(file, error);
-  }
+/** Where a run that was broken off in the midst of writing has left the whole text. */
+function brokenOffNote(file: string): string {
+  const whole = existsSync(file) ? wholeCopyName(file) : undefined;
+  return whole && existsSync(whole)
+    ? `\n${file}: a run that was broken off left its text whole in ${whole}: copy it back.`
+    : "";
 }
 
 function applyChanges(design: Design, changes: readonly string[]): Design {
@@ -95,4 +96,6 @@ function requireRow(path: string): Row {
 }
 
 export const unknownParameterError = (path: string): InputRefused =>
-  new InputRefused(`${path}: there is no such parameter; \`lamplane explain\` lists them`);
+  new InputRefused(
+    `${path}: there is no such parameter${nearNamesText(path, knownPaths())}; \`lamplane explain\` lists them`,
+  );

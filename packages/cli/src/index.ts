@@ -2,14 +2,19 @@
 import { WriteError } from "@lamplane/export/write-error";
 import yargs, { type Argv } from "yargs";
 import { addBenchCommands } from "./bench-commands.ts";
+import { STANDARD_INPUT } from "./file-content.ts";
 import { BrokenPipe, EXIT, type Exit, InputRefused, type Io, processIo } from "./io.ts";
 import { addPlanningCommands } from "./planning-commands.ts";
+import { terminalPrompts } from "./prompts.ts";
 import { VERSION } from "./version.ts";
 
 export { EXIT, InputRefused, type Io } from "./io.ts";
 
 /** Runs the command with its arguments; resolves to the exit code. */
-export async function main(args: readonly string[], io: Io = processIo()): Promise<Exit> {
+export async function main(
+  args: readonly string[],
+  io: Io = { ...processIo(), prompts: terminalPrompts() },
+): Promise<Exit> {
   let exit: Exit = EXIT.done;
   const settle = (code: Exit) => {
     exit = code;
@@ -29,13 +34,16 @@ function parseCommandLine(line: Argv, args: readonly string[]): Promise<string> 
   return new Promise((resolve, reject) => {
     let text = "";
     line
-      .parseAsync([...args], {}, (error, _argv, output) => {
+      .parseAsync(args.map(nameOfDash), {}, (error, _argv, output) => {
         if (error) reject(error);
         text = output;
       })
       .then(() => resolve(text), reject);
   });
 }
+
+/** yargs takes a lone dash in a file's place for an empty text. */
+const nameOfDash = (arg: string): string => (arg === "-" ? STANDARD_INPUT : arg);
 
 function reportError(io: Io, error: unknown): Exit {
   if (error instanceof InputRefused) {

@@ -7,8 +7,21 @@ export interface Io {
   readonly err: (text: string) => void;
   /** Whether progress may be shown by rewriting a line. */
   readonly showsProgress: boolean;
+  /** Absent where nobody is there to answer. */
+  readonly prompts?: Prompts | undefined;
   /** Resolves when all that was said has gone out. @throws WriteError where it could not */
   readonly flush?: () => Promise<void>;
+}
+
+/** What a command may ask a maker who sits before a terminal. Each throws InputRefused where the question is broken off. */
+export interface Prompts {
+  readonly confirm: (question: string) => Promise<boolean>;
+  /** @param fault what is wrong with an answer; undefined where nothing is */
+  readonly text: (question: string, initial: string, fault: (answer: string) => string | undefined) => Promise<string>;
+  readonly choose: <Choice extends string>(
+    question: string,
+    choices: readonly { readonly value: Choice; readonly label: string }[],
+  ) => Promise<Choice>;
 }
 
 /** Whoever read the output has gone (`… | head -1`): what was asked for has been had, and no more of it is wanted. */

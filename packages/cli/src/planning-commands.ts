@@ -1,24 +1,31 @@
 // The commands that plan and make a plane, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
+import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, requireSingle, WITH } from "./options.ts";
+import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
 
 /** The line with the planner's commands added to it. */
 export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit) => void): Argv =>
   line
     .command(
       "new FILE",
-      "write a commented starter design",
-      (y) =>
-        y.positional("FILE", FILE).option("units", {
-          choices: ["mm", "in"] as const,
-          default: "mm" as const,
-          describe: "unit of bare lengths",
-        }),
+      "write a design to begin with, and say how it stands",
+      async (y) => {
+        const { PURPOSE_NAMES } = await import("@lamplane/parameters/design");
+        return y
+          .positional("FILE", OWN_FILE)
+          .option("for", { choices: PURPOSE_NAMES, describe: "what the plane is for; smoother unless told otherwise" })
+          .option("units", {
+            choices: ["mm", "in"] as const,
+            describe: "unit of bare lengths; mm unless told otherwise",
+          })
+          .option("all", { type: "boolean", default: false, describe: "write every parameter, with what it may be" });
+      },
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
-        setExitCode(newCommand(io, a.FILE, a.units));
+        requireFileName("new", a.FILE);
+        setExitCode(await newCommand(io, a.FILE, a));
       },
     )
     .command(
@@ -103,8 +110,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     )
     .command(
       "explain [KEY]",
-      "what a parameter is, its limits and where they come from",
-      (y) => y.positional("KEY", { type: "string", describe: "parameter or section, such as bed.angle or bed" }),
+      "what a parameter, figure, check or step is, its limits and where they come from",
+      (y) => y.positional("KEY", { type: "string", describe: "name of it, or a section, such as bed.angle or bed" }),
       async (a) => {
         const { explainCommand } = await import("./commands/explain.ts");
         setExitCode(explainCommand(io, a.KEY));
@@ -124,6 +131,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           }),
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
+        if (a.FILE !== undefined) requireFileName("view", a.FILE);
         setExitCode(await viewCommand(io, a.FILE, a.port));
       },
     );

@@ -5,8 +5,9 @@ import { createServer, type IncomingMessage, type ServerResponse } from "node:ht
 import type { AddressInfo } from "node:net";
 import { basename, extname, join } from "node:path";
 import { faultText, LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
-import { readDesignBytes, replaceFile } from "./design-file.ts";
+import { readDesignBytes } from "./design-file.ts";
 import { faultLines } from "./file-content.ts";
+import { replaceFile } from "./file-replacement.ts";
 import { watchFile } from "./file-watcher.ts";
 import {
   type HttpResponse,
@@ -42,6 +43,8 @@ const TYPES: Readonly<Record<string, string>> = {
   ".js": "text/javascript; charset=utf-8",
   ".css": "text/css; charset=utf-8",
 };
+/** The licences of what the page is built from: the one text that is served. */
+const LICENCES = "licences.txt";
 /** No other host is asked for anything, no other page may hold this one, no script runs that is not in the folder. */
 const HEADERS = {
   "content-security-policy":
@@ -129,7 +132,7 @@ function answerFailure(request: IncomingMessage, response: ServerResponse, error
 function loadPageFiles(page: string, file: string | undefined, token: string): ReadonlyMap<string, HttpResponse> {
   const files = new Map<string, HttpResponse>();
   for (const entry of readdirSync(page, { withFileTypes: true })) {
-    const type = TYPES[extname(entry.name)];
+    const type = entry.name === LICENCES ? "text/plain; charset=utf-8" : TYPES[extname(entry.name)];
     if (entry.isFile() && type)
       files.set(`/${entry.name}`, {
         status: 200,

@@ -1,5 +1,6 @@
 // Door: outlines and solids to bytes, and bytes to a pack on disk.
 export * from "./bytes.ts";
-export { type Pack, type WrittenPack, writePack } from "./pack.ts";
+export { makeFolders } from "./folders.ts";
+export { type Pack, preparePack, type WrittenPack, writePack } from "./pack.ts";
 export type { FileSystem } from "./pack-files.ts";
 export { toWriteError, WriteError } from "./write-error.ts";

@@ -7,9 +7,7 @@ import { systemErrorCode } from "./write-error.ts";
 
 /** The part of node:fs/promises that a pack needs. */
 export interface FileSystem {
-  lstat(
-    path: string,
-  ): Promise<{ isDirectory(): boolean; isFile(): boolean; isSymbolicLink(): boolean; mtimeMs: number }>;
+  lstat(path: string): Promise<FileStatus>;
   mkdir(path: string, options?: { recursive: boolean }): Promise<unknown>;
   readdir(path: string): Promise<string[]>;
   readFile(path: string, encoding: "utf8"): Promise<string>;
@@ -23,6 +21,14 @@ export interface FileSystem {
   rmdir(path: string): Promise<void>;
   rm(path: string, options: { recursive: boolean; force: boolean }): Promise<void>;
   open(path: string, flags: "r" | "wx"): Promise<OpenFile>;
+}
+export interface FileStatus {
+  isDirectory(): boolean;
+  isFile(): boolean;
+  isSymbolicLink(): boolean;
+  readonly ino: number;
+  readonly size: number;
+  readonly mtimeMs: number;
 }
 export interface OpenFile {
   writeFile(bytes: Uint8Array): Promise<void>;

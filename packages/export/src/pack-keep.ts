@@ -17,9 +17,11 @@ export interface KeepPlan {
   readonly kept: readonly KeptFile[];
   /** Rows of the older pack's own files that stay because the newer one makes no such section. */
   readonly carried: readonly ManifestRow[];
+  /** Every file that the plan has read, with its stamp: one that bears it still need not be read again. */
+  readonly known: ReadonlyMap<string, string>;
 }
 
-export const NOTHING_KEPT: KeepPlan = { kept: [], carried: [] };
+export const NOTHING_KEPT: KeepPlan = { kept: [], carried: [], known: new Map() };
 
 /**
  * What stays of an older pack.
@@ -34,24 +36,34 @@ export async function planKeeping(
 ): Promise<KeepPlan> {
   const rows = new Map((await rowsIn(fs, folder)).map((row) => [row.path, row]));
   const written = new Set([...files.keys(), ...[...files.keys()].flatMap(ancestorFolders)].map(folded));
-  const taken = new Set(written);
+  const known = new Map<string, string>();
   const carried: ManifestRow[] = [];
   const theirs: string[] = [];
   for (const path of await listFiles(fs, folder)) {
     if (path === MANIFEST) continue;
+    known.set(path, await stampOf(fs, join(folder, path))); // before it is read, so that no later change bears it
     const row = rows.get(path);
-    const isOwn = row !== undefined && row.sha256 === (await hashOf(fs, join(folder, path)));
+    const hash = await hashOf(fs, join(folder, path));
+    const isOwn = row !== undefined && row.sha256 === hash;
     if (isOwn && carriesOthers && !written.has(folded(path))) carried.push(row);
-    else if (!isOwn && !(await isSame(fs, join(folder, path), files.get(path)))) theirs.push(path);
+    else if (!isOwn && !isSame(hash, files.get(path))) theirs.push(path);
   }
-  for (const path of [...carried.map((row) => row.path), ...theirs.filter((each) => !written.has(folded(each)))])
-    taken.add(folded(path));
-  const kept = theirs.map((from) => {
+  return { kept: namesFor(theirs, written, carried), carried, known };
+}
+
+/** Names in the newer pack for files of the user's: their own, unless the newer pack writes one of that name. */
+function namesFor(
+  theirs: readonly string[],
+  written: ReadonlySet<string>,
+  carried: readonly ManifestRow[],
+): readonly KeptFile[] {
+  const stays = theirs.filter((each) => !written.has(folded(each)));
+  const taken = new Set([...written, ...[...carried.map(({ path }) => path), ...stays].map(folded)]);
+  return theirs.map((from) => {
     const to = written.has(folded(from)) ? freeName(from, taken) : from;
     taken.add(folded(to));
     return { from, to };
   });
-  return { kept, carried };
 }
 
 /** Puts what stays into a newer pack's folder, by a second name for the same file where the disk can, else as a copy. */
@@ -67,14 +79,20 @@ export async function keepFiles(fs: FileSystem, folder: string, fresh: string, {
 
 /**
  * Moves into a pack what an older one, set aside, still holds that is nobody's but the user's.
+ * @param known files of the older pack that a plan has cared for, by their stamps
  * @returns their paths in the pack
  */
-export async function rescueFiles(fs: FileSystem, aside: string, target: string): Promise<string[]> {
+export async function rescueFiles(
+  fs: FileSystem,
+  aside: string,
+  target: string,
+  known: KeepPlan["known"] = NOTHING_KEPT.known,
+): Promise<string[]> {
   const rows = new Map((await rowsIn(fs, aside)).map((row) => [row.path, row]));
   const taken = new Set((await listFiles(fs, target)).map(folded));
   const rescued: string[] = [];
   for (const path of await listFiles(fs, aside)) {
-    if (path === MANIFEST) continue;
+    if (path === MANIFEST || known.get(path) === (await stampOf(fs, join(aside, path)))) continue;
     const hash = await hashOf(fs, join(aside, path));
     if (rows.get(path)?.sha256 === hash || (await standsIn(fs, target, path, hash))) continue;
     const to = freeName(path, taken);
@@ -97,8 +115,14 @@ async function hashOf(fs: FileSystem, path: string): Promise<string | undefined>
   return (await fs.lstat(path)).isFile() ? sha256Hex(await fs.readFile(path)) : undefined;
 }
 
-const isSame = async (fs: FileSystem, path: string, content: Uint8Array | string | undefined): Promise<boolean> =>
-  content !== undefined && (await hashOf(fs, path)) === sha256Hex(toBytes(content));
+const isSame = (hash: string | undefined, content: Uint8Array | string | undefined): boolean =>
+  content !== undefined && hash === sha256Hex(toBytes(content));
+
+/** Differs once a file is written to or is another. A second name, by which a file is kept, does not change it. */
+async function stampOf(fs: FileSystem, path: string): Promise<string> {
+  const { ino, size, mtimeMs } = await fs.lstat(path);
+  return `${ino} ${size} ${mtimeMs}`;
+}
 
 /** Whether a pack holds a file's content by its own name or by one that it was kept under. */
 async function standsIn(fs: FileSystem, folder: string, path: string, hash: string | undefined): Promise<boolean> {

@@ -1,5 +1,6 @@
 // Writing a pack: at every moment there is either the old pack or the new one, whole; what isn't ours is never touched.
 import { join } from "node:path";
+import { makeFolders } from "./folders.ts";
 import { isManifestOf, MANIFEST, manifestRows, type PackFiles, toBytes, withCarriedRows } from "./manifest.ts";
 import { DISK, type FileSystem, inspectPath, type PathKind, syncParentFolder, writeFolder } from "./pack-files.ts";
 import { type KeepPlan, type KeptFile, keepFiles, NOTHING_KEPT, planKeeping, rescueFiles } from "./pack-keep.ts";
@@ -42,8 +43,23 @@ export async function writePack(pack: Pack): Promise<WrittenPack> {
   assertNames(name, files);
   const place = { fs, name, parent, target: join(parent, name) };
   try {
-    await fs.mkdir(parent, { recursive: true });
+    await makeFolders(fs, parent);
     return await withLock(place, patience, (own, broken) => replacePack(place, own, broken, files, carriesOthers));
+  } catch (error) {
+    throw toWriteError(place.target, error);
+  }
+}
+
+/**
+ * Makes the folder that a pack goes into and looks whether the pack may go there, before the work of making it is begun.
+ * @throws WriteError as writePack does
+ */
+export async function preparePack({ parent, name, fileSystem: fs = DISK }: Omit<Pack, "files">): Promise<void> {
+  assertPackName(name);
+  const place = { fs, name, parent, target: join(parent, name) };
+  try {
+    await makeFolders(fs, parent);
+    await isReplaceable(place);
   } catch (error) {
     throw toWriteError(place.target, error);
   }
@@ -62,33 +78,57 @@ async function replacePack(
   files: PackFiles,
   carriesOthers: boolean,
 ): Promise<WrittenPack> {
-  const { fs, target } = pack;
   await isReplaceable(pack); // before anything is put in order: what isn't ours stays among what it was found among
   await recoverBrokenRuns(pack, broken);
   try {
-    const plan = (await isReplaceable(pack)) ? await planKeeping(fs, target, files, carriesOthers) : NOTHING_KEPT;
-    const merged = await mergeManifest(pack, files, plan);
-    await writeFolder(fs, own.fresh, merged);
-    await keepFiles(fs, target, own.fresh, plan);
-    const replaced = await isReplaceable(pack); // again: writing took a while
-    await (replaced ? swapPacks(pack, own) : fs.rename(own.fresh, target));
-    // What was put there while the newer pack was written. Where it cannot be moved now, the older pack stays for a later run to empty.
-    const late = replaced ? await rescueFiles(fs, own.old, target).catch(() => undefined) : [];
-    await syncParentFolder(fs, target);
-    await removeRun(fs, own, replaced && late !== undefined);
-    const older = new Set(
-      manifestRows(textIn(merged)).flatMap(({ path, madeFrom }) => (madeFrom === undefined ? [] : [path])),
-    );
-    return {
-      path: target,
-      replaced,
-      kept: [...plan.kept, ...(late ?? []).map((path) => ({ from: path, to: path }))],
-      carried: plan.carried.map(({ path }) => ({ path, isOlder: older.has(path) })),
-    };
+    const plan = await planReplacement(pack, files, carriesOthers);
+    await writeFolder(pack.fs, own.fresh, plan.files);
+    await keepFiles(pack.fs, pack.target, own.fresh, plan.keeping);
+    const replaced = await takePlace(pack, own);
+    const late = replaced ? await rescueLateFiles(pack, own, plan.keeping) : [];
+    await syncParentFolder(pack.fs, pack.target);
+    await removeRun(pack.fs, own, replaced && late !== undefined);
+    return { path: pack.target, replaced, ...keptAndCarried(plan, late ?? []) };
   } catch (error) {
-    await removeRun(fs, own, false);
+    await removeRun(pack.fs, own, false);
     throw error;
   }
+}
+
+interface ReplacementPlan {
+  readonly keeping: KeepPlan;
+  /** The newer pack's files, its manifest whole. */
+  readonly files: PackFiles;
+}
+
+async function planReplacement(pack: PackTarget, files: PackFiles, carriesOthers: boolean): Promise<ReplacementPlan> {
+  const { fs, target } = pack;
+  const keeping = (await isReplaceable(pack)) ? await planKeeping(fs, target, files, carriesOthers) : NOTHING_KEPT;
+  return { keeping, files: await mergeManifest(pack, files, keeping) };
+}
+
+/** Puts the newer pack where it belongs. @returns whether an older one stood there, asked anew, since writing took a while */
+async function takePlace(pack: PackTarget, own: PackRun): Promise<boolean> {
+  const replaced = await isReplaceable(pack);
+  await (replaced ? swapPacks(pack, own) : pack.fs.rename(own.fresh, pack.target));
+  return replaced;
+}
+
+/**
+ * What was put into the older pack while the newer one was written.
+ * @returns undefined where it cannot be moved now: then the older pack stays for a later run to empty
+ */
+const rescueLateFiles = ({ fs, target }: PackTarget, { old }: PackRun, { known }: KeepPlan) =>
+  rescueFiles(fs, old, target, known).catch(() => undefined);
+
+function keptAndCarried({ keeping, files }: ReplacementPlan, late: readonly string[]) {
+  const older = new Set(
+    manifestRows(textIn(files)).flatMap(({ path, madeFrom }) => (madeFrom === undefined ? [] : [path])),
+  );
+  return {
+    kept: [...keeping.kept, ...late.map((path) => ({ from: path, to: path }))],
+    carried: keeping.carried.map(({ path }) => ({ path, isOlder: older.has(path) })),
+  };
 }
 
 /** The newer pack's files, its manifest with the rows of what it carries over from the older one. */

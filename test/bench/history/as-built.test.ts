@@ -6,7 +6,6 @@ import {
   designBeforeStep,
   expectedValue,
   figuresAsBuilt,
-  frozenAutoValues,
   lockedParameters,
   MEASURED_KEYS,
   type MeasuredKey,
@@ -24,7 +23,7 @@ import { type Elevation, elevation, elevationFigures, FIGURES, mouthGrowth } fro
 import { type Design, STEP_NAMES, TABLE } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
 import { isSignificant } from "../../../packages/bench/src/history/changes.ts";
-import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../support/designs.ts";
+import { type Changes, designWith, randomDesigns, seeded, taperedDesigns, WORKED } from "../../support/designs.ts";
 
 type Values = Partial<Design["measured"]>;
 const measuring = (design: Design, values: Values): Design => ({
@@ -57,7 +56,7 @@ describe("over random designs", () => {
   test("a measured value changes nothing up to its own step, and something after it", () => {
     const random = seeded(7);
     const felt = new Set<string>();
-    for (const { design } of some.slice(0, 14))
+    for (const { design } of [...some.slice(0, 14), ...taperedDesigns(31, 2)])
       for (const key of MEASURED_KEYS) {
         const value = off(design, key, random);
         if (value === undefined) continue;
@@ -428,23 +427,31 @@ describe("state of the build", () => {
     }
   });
 
-  test("a wear that is given is not settled as if it had been auto, a curve's open radius is", () => {
-    for (const shape of ["auto", "curved"]) {
-      const curved = designWith({ "bed.angle": 55, "ramp.shape": shape, "recess.width": 20, "recess.depth": 5 });
-      const keys = frozenAutoValues(measuring(curved, { done: "cuts" })).map(({ key }) => key);
-      expect(keys, shape).toEqual(["rampRadius"]);
-    }
-    const straight = designWith({ "bed.angle": 55, "ramp.shape": "straight" });
-    expect(frozenAutoValues(measuring(straight, { done: "cuts" }))).toEqual([{ key: "rampAngle", value: 107 - 55 }]);
+  test("what was auto stands as it was cut, with nothing of it stored: a later reading moves it no more", () => {
+    const auto = designWith({ ...WORKED, "ramp.angle": "auto", "pin.height": "auto", "wedge.length": "auto" });
+    const { rampAngle } = valuesOf(elevation(auto));
+    const trued = measuring(auto, { bedAngle: 46 });
+    expect(valuesOf(asBuiltPlane(trued)).rampAngle).toBe(rampAngle);
+    const hole = elevation(auto).pin.centre.y;
+    for (const values of [{ done: "pin-hole" }, { done: "wedge" }, { done: "pin-hole", wedgeTip: 6 }] as const)
+      expect(asBuiltPlane(measuring(auto, values)).pin.centre.y, JSON.stringify(values)).toBeCloseTo(hole, 9);
   });
 
-  test("settles what was auto, once, and settles no parameter early", () => {
+  test("a file of old that holds planned values as measured is the same plane", () => {
+    const auto = designWith({ ...WORKED, "ramp.angle": "auto", "pin.height": "auto" });
+    const old = measuring(auto, { done: "recess", rampAngle: 60 });
+    close(valuesOf(asBuiltPlane(old)), valuesOf(asBuiltPlane(measuring(auto, { done: "recess" }))));
+    const locked = lockedParameters(old);
+    expect(locked).toEqual(lockedParameters(measuring(auto, { done: "recess" })));
+  });
+
+  test("a mouth read closed is not done, though the blocks stand so far off that no planing opens it", () => {
+    expect(buildState(measuring(designWith(), { bedTipX: 5, rampTipX: 79, mouthSeen: 0 })).step).toBe("mouth");
+  });
+
+  test("no parameter is locked early", () => {
     const auto = designWith({ ...WORKED, "ramp.angle": "auto", "pin.height": "auto" });
     const done = measuring(auto, { done: "pin-hole" });
-    const settled = Object.fromEntries(frozenAutoValues(done).map(({ key, value }) => [key, value]));
-    expect(settled).toMatchObject({ rampAngle: 60 });
-    expect(settled.pinHoleHeight).toBeCloseTo(elevation(auto).pin.centre.y + 3, 3);
-    expect(frozenAutoValues(measuring(done, settled))).toEqual([]);
     expect(lockedParameters(measuring(auto, { coreWidth: 49.6 })).has("ramp.angle")).toBe(false);
     expect(lockedParameters(done).has("ramp.angle")).toBe(true);
     expect(stepsDone(done)).toBe(stepIndex("pin-hole") + 1);

@@ -1,7 +1,8 @@
 // The tree of a YAML text: the values that the general library makes of it, at the places where they stand.
 import { readdirSync, readFileSync } from "node:fs";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
+import { sanitizeForMessage } from "../../../packages/parameters/src/yaml/fault.ts";
 import { type FaultDetail, Faults, parseYaml, type RawNode } from "../../../packages/parameters/src/yaml/index.ts";
 
 function treeOf(text: string): { text: string; root: RawNode } {
@@ -55,4 +56,41 @@ test("a key that would steer the terminal is made fit for a message", () => {
   const faults = new Faults<FaultDetail>("a.yaml");
   faults.add({ line: 1, column: 1 }, "\u001b[31m", { code: "some" });
   expect(faults.sorted()[0]!.path).toBe("\ufffd[31m");
+});
+
+test("a second byte order mark is a fault at its place, in bytes as in text", () => {
+  for (const source of ["\ufeff\ufeffa: 1\n", new TextEncoder().encode("\ufeff\ufeffa: 1\n")]) {
+    const faults = new Faults("twice.yaml");
+    parseYaml(source, faults);
+    expect(faults.sorted()).toMatchObject([{ line: 1, column: 1, code: "hidden-character", codePoint: 0xfeff }]);
+  }
+});
+
+describe("what the parser stumbles over is told in whole sentences", () => {
+  test.each([
+    ["a: { b: 1", /^a bracket is not closed/],
+    ["a: { b: 1\nc: 2", /^a bracket is not closed, or/],
+    ["a: [1, 2", /^a bracket is not closed/],
+    ['a: "b', /^a quote is not closed$/],
+    ["a:\n\tb: 1", /^a tab stands before the text; indent with spaces$/],
+    ["a: 1\n b: 2", /./],
+    ["a: b: c", /^there is more than one colon in the line/],
+    ["a: 1\nb", /^a key has no colon behind it$/],
+    ['a: "\\q"', /^a backslash stands in double quotes/],
+    ["a: @b", /^a value begins with a sign that YAML keeps/],
+    ["a: { b: 1 c: 2 }", /./],
+    ["a: {,}", /^a comma stands where nothing is to be parted$/],
+  ])("%j", (text, sentence) => {
+    const [problem] = parseYaml(text, new Faults<FaultDetail>("a.yaml"))!.problems;
+    expect(problem?.message).toMatch(sentence);
+    expect(problem?.message).not.toMatch(/flow|implicit|scalar|mapping|collection|token/i);
+  });
+});
+
+test("a quoted text that is too long ends behind a word, or where it has none, behind a whole character", () => {
+  expect(sanitizeForMessage("Flow map in block collection must be sufficiently indented and end with a }")).toBe(
+    "Flow map in block collection must be sufficiently indented…",
+  );
+  expect(sanitizeForMessage("x".repeat(61))).toBe(`${"x".repeat(60)}…`);
+  expect(sanitizeForMessage(`${"x".repeat(59)}\u{1f600}y`)).not.toMatch(/[\ud800-\udbff](?![\udc00-\udfff])/);
 });

@@ -1,9 +1,10 @@
 // Door: what will not work about a plane, or may not, with the cure where one is found.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import type { Finding } from "../finding.ts";
+import type { Finding, Relation } from "../finding.ts";
+import { SUBJECTS } from "../words/subjects.ts";
 import { findCure } from "./cures.ts";
 import type { Judgement } from "./judgement.ts";
-import { findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
+import { CHECKS, findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
 
 export type { Cure, Finding, FindingData, Relation, Severity } from "../finding.ts";
 export { type FormattedFinding, findingSentence, formatFinding } from "../words/findings.ts";
@@ -22,6 +23,33 @@ export function checkPlane(plane: Elevation): Finding[] {
     return cure ? { ...finding, cure } : finding;
   });
 }
+
+/** What a check is, without a plane: what it judges, how it must stand to its limits, and what decides it. */
+export interface CheckDescription {
+  readonly code: string;
+  /** What is judged; absent where that follows from the plane. */
+  readonly name?: string;
+  readonly relation: Relation;
+  /** Beyond this it stops the plane, and beyond this it warns; absent where there is none, or it follows from the plane. */
+  readonly stop?: number;
+  readonly warn?: number;
+  readonly unit: string;
+  readonly parameters: readonly string[];
+  readonly source: string;
+}
+
+/** Every check of a plane by rows, in the order of the work; a code stands for each of its rows. */
+export const checkDescriptions = (): CheckDescription[] =>
+  CHECKS.map(({ code, subject, relation, stop, warn, unit, parameters, source }) => ({
+    code,
+    ...(typeof subject === "string" ? { name: SUBJECTS[subject] } : {}),
+    relation,
+    ...(typeof stop === "number" ? { stop } : {}),
+    ...(typeof warn === "number" ? { warn } : {}),
+    unit,
+    parameters,
+    source,
+  }));
 
 /** Whether a plane may be built: nothing found that stops it. */
 export const mayBeBuilt = (findings: readonly Finding[]): boolean => findings.every((f) => f.severity !== "stop");

@@ -5,10 +5,9 @@ import { valueAt } from "@lamplane/parameters/design";
 import type { Figure, FigureKey } from "@lamplane/parameters/elevation";
 import { type Elevation, mouthGrowth } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import { autoValue } from "../auto-values.ts";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey, measuredUnit } from "../measured-values.ts";
 import { SHAVING } from "../mouth/mouth.ts";
-import { measuringStep, STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
+import { STEPS, type Step, stepIndex, stepsDone } from "../steps.ts";
 import { asBuiltPlane, planeBeforeStep, plannedPlane } from "./as-built.ts";
 import { FINE_SIGNIFICANCE, type FigureChange, figuresByKey, findChanges, isSignificant } from "./changes.ts";
 import { expectedValue } from "./expected.ts";
@@ -48,7 +47,7 @@ export interface BuildState {
 /** The build's state, read off the design's measured values. */
 export function buildState(design: Design): BuildState {
   const now = asBuiltPlane(design);
-  const count = stepsDone(design) - (mouthNeedsMore(design, now) ? 1 : 0);
+  const count = stepsDone(design) - (mouthNeedsMore(design) ? 1 : 0);
   const step = STEP_NAMES[count];
   const latest = history(design).at(-1)?.step;
   const plan = figuresByKey(plannedPlane(design));
@@ -101,11 +100,11 @@ function mouthTooWideBy(design: Design, now: Elevation): number {
 }
 
 /** Whether the mouth was read, and is not yet as wide as wanted: set, read, repeat. */
-const mouthNeedsMore = (design: Design, now: Elevation): boolean =>
-  STEPS.mouth.measures.some((key) => design.measured[key] !== undefined) &&
+const mouthNeedsMore = (design: Design): boolean =>
   stepsDone(design) === stepIndex("mouth") + 1 &&
   design.measured.done !== "mouth" &&
-  now.design.sole.allowance * mouthGrowth(now) > FINE_SIGNIFICANCE;
+  design.measured.mouthSeen !== undefined &&
+  design.mouth.opening - design.measured.mouthSeen > FINE_SIGNIFICANCE;
 
 /** Whether a figure still matters: a step to come is done by it, or it is felt in the finished plane. */
 const isStillRelevant = (key: string, count: number): boolean =>
@@ -140,17 +139,4 @@ const isUsedUp = (key: string, count: number): boolean => key === "soleToTake" &
 function expectedReading(design: Design, key: MeasuredKey) {
   const expected = expectedValue(design, key);
   return expected === undefined ? [] : [{ key, unit: measuredUnit(key), expected }];
-}
-
-/** Values that were `auto` and are settled by steps that are done; to be written into the file beside what was measured. */
-export function frozenAutoValues(design: Design): { key: MeasuredKey; value: number }[] {
-  const count = stepsDone(design);
-  return MEASURED_KEYS.flatMap((key) => {
-    const { keepsAuto, parameter } = MEASURED_ROWS[key];
-    if (!keepsAuto || valueAt(design, parameter) !== "auto") return [];
-    if (autoValue(plannedPlane(design), parameter) === undefined) return [];
-    if (design.measured[key] !== undefined || stepIndex(measuringStep(key)) >= count) return [];
-    const value = expectedValue(design, key);
-    return value === undefined ? [] : [{ key, value: Math.round(value * 1e4) / 1e4 }];
-  });
 }

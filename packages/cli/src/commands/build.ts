@@ -2,7 +2,7 @@
 
 import { asBuiltPlane, STRENGTH_CAUTION } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lamplane/bench/checks";
-import { type WrittenPack, writePack } from "@lamplane/export";
+import { preparePack, type WrittenPack, writePack } from "@lamplane/export";
 import { makePackContent, type PackSection, SECTIONS } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
@@ -38,6 +38,7 @@ export async function buildCommand(
     else io.err(`${findingsText(design, cured)}\nNothing was written.\n`);
     return EXIT.checkFailed;
   }
+  await preparePack({ parent, name: design.name });
   const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
   const carriesOthers = only.length < SECTIONS.length;
   const { path, replaced, kept, carried } = await writePack({ parent, name: design.name, files, carriesOthers });

@@ -4,64 +4,113 @@ import {
   doubtText,
   expectedValue,
   findDoubt,
-  frozenAutoValues,
   isMeasuredKey,
-  type MeasuredKey,
+  measuredUnit,
   measuringStep,
+  STEPS,
+  type Step,
+  skippedSteps,
   stepIndex,
   unreadValues,
 } from "@lamplane/bench";
-import { faultText, readDesign, setValue } from "@lamplane/parameters/design";
-import { type Design, isRow, TABLE } from "@lamplane/parameters/table";
+import { faultText, readDesign } from "@lamplane/parameters/design";
+import { type Design, TABLE } from "@lamplane/parameters/table";
 import { formatFineLength, parseNumber } from "@lamplane/parameters/units";
-import { decodeDesignBytes, readDesignBytes, replaceFile } from "../design-file.ts";
+import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
+import { replaceFile } from "../file-replacement.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { applyChange, isTakenBack, type MeasuredChange, parseChange } from "../measured-changes.ts";
 import { formatInBothUnits, unreadText } from "../text.ts";
+import { forgetUndo, keepForUndo, lastChange } from "../undo-record.ts";
 
 export interface MeasuredOptions {
   readonly json: boolean;
   /** A reading far from the plan was taken twice, and is so. */
   readonly readTwice: boolean;
+  /** Steps that nothing was measured at are done, and taken as planned. */
+  readonly skip: boolean;
+  /** Takes back what was written last. */
+  readonly undo: boolean;
 }
 
 /**
- * @throws InputRefused where a value is not understood, not allowed, or so far from the plan that it is likely a slip;
- *   WriteError where the file cannot be written.
+ * Stores what was measured and nothing else: what was not is taken as planned wherever the file is read.
+ * @throws InputRefused where a value is not understood, not allowed, or so far from the plan that it is likely a slip, or
+ *   where steps are passed over and nobody says that they are done; WriteError where the file cannot be written.
  */
-export function measuredCommand(
+export async function measuredCommand(
   io: Io,
   file: string,
   values: readonly string[],
-  { json, readTwice }: MeasuredOptions,
-): Exit {
+  options: MeasuredOptions,
+): Promise<Exit> {
+  if (options.undo) return undoCommand(io, file, values, options.json);
   if (values.length === 0)
     throw new InputRefused(
       `Name what was measured, such as coreWidth=49.7; \`lamplane next ${file}\` says what is wanted.`,
     );
-  const before = readDesignBytes(file);
-  const design = decodeDesignBytes(before, file);
-  const written = values.reduce(
-    (text, value) => setMeasuredValue(text, design, value),
-    new TextDecoder("utf-8", { ignoreBOM: true }).decode(before),
-  );
-  const built = parseOrReject(written, file, () => guessMeanings(design, values));
-  for (const value of values) rejectAbsent(built, value);
-  if (!readTwice) rejectSlips(built, values);
-  const settled = frozenAutoValues(built);
-  const whole = settled.reduce((text, { key, value }) => setValue(text, `measured.${key}`, value), written);
-  const after = parseOrReject(whole, file);
-  replaceFile(file, whole);
+  const { design, text } = loadText(file);
+  const changes = values.map(parseChange);
+  const written = changes.reduce((so, change) => applyChange(so, design, change), text);
+  const after = parseOrReject(written, file, () => guessMeanings(design, changes));
+  const readings = changes.filter((change) => !isTakenBack(change));
+  for (const { key } of readings) rejectAbsent(after, key);
+  if (!options.readTwice) rejectSlips(after, readings);
+  const skipped = skippedSteps(design, after);
+  if (skipped.length > 0 && !options.skip) await confirmSkip(io, file, skipped);
+  keepForUndo(file, values, text, written);
+  replaceFile(file, written);
   const unread = findNewlyUnread(design, after);
-  if (json) io.out(`${JSON.stringify({ file, written: values, settled, unread }, null, 2)}\n`);
+  if (options.json) io.out(`${JSON.stringify({ file, ...splitChanges(values, changes), skipped, unread }, null, 2)}\n`);
   else {
-    io.out(`${file}: wrote ${values.map((given) => readBackText(after, given)).join(", ")}.\n`);
-    for (const { key, value } of settled)
-      io.out(`Settled with it, as planned: ${key} ${formatInBothUnits(design, value, unitOf(key))}.\n`);
+    io.out(`${file}: ${changesText(after, changes)}.\n`);
     if (unread.length > 0) io.out(`Not measured, so taken as planned: ${unreadText(after, unread)}.\n`);
     io.out(`\`lamplane next ${file}\` says what to do now.\n`);
   }
   return EXIT.done;
+}
+
+function undoCommand(io: Io, file: string, values: readonly string[], json: boolean): Exit {
+  if (values.length > 0) throw new InputRefused("--undo takes back what was written last; leave the values out");
+  const { text } = loadText(file);
+  const { values: undone, before } = lastChange(file, text);
+  replaceFile(file, before);
+  forgetUndo(file);
+  if (json) io.out(`${JSON.stringify({ file, undone }, null, 2)}\n`);
+  else io.out(`${file}: took back ${undone.join(", ")}; the file is as it was before.\n`);
+  return EXIT.done;
+}
+
+function loadText(file: string): { design: Design; text: string } {
+  const bytes = readDesignBytes(file);
+  return { design: decodeDesignBytes(bytes, file), text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes) };
+}
+
+/** @throws InputRefused where nobody can be asked, or the answer is no */
+async function confirmSkip(io: Io, file: string, skipped: readonly Step[]): Promise<void> {
+  const titles = skipped.map((step) => STEPS[step].title).join(", ");
+  const passedOver = `${file}: this passes over ${skipped.length} ${skipped.length === 1 ? "step" : "steps"} with nothing measured (${titles})`;
+  if (!io.prompts)
+    throw new InputRefused(
+      `${passedOver}.\nNothing was written. If they are done, give it again with --skip: what was not measured is taken as planned.`,
+    );
+  if (await io.prompts.confirm(`${passedOver}. Are they done?`)) return;
+  throw new InputRefused("Nothing was written.");
+}
+
+const splitChanges = (values: readonly string[], changes: readonly MeasuredChange[]) => ({
+  written: values.filter((_, k) => !isTakenBack(changes[k]!)),
+  takenBack: changes.filter(isTakenBack).map(({ key }) => key),
+});
+
+function changesText(after: Design, changes: readonly MeasuredChange[]): string {
+  const read = changes.filter((change) => !isTakenBack(change)).map(({ key }) => readBackText(after, key));
+  const takenBack = changes.filter(isTakenBack).map(({ key }) => key);
+  return [
+    ...(read.length > 0 ? [`wrote ${read.join(", ")}`] : []),
+    ...(takenBack.length > 0 ? [`took back ${takenBack.join(", ")}`] : []),
+  ].join("; ");
 }
 
 /** Values that steps which are done now, and were not before, left unread. */
@@ -71,76 +120,52 @@ function findNewlyUnread(before: Design, after: Design) {
 }
 
 /** A value as it was understood, so that a wrong unit shows itself. */
-function readBackText(design: Design, assignment: string): string {
-  const key = parseKey(assignment);
-  const value = design.measured[key as keyof Design["measured"]];
-  if (typeof value !== "number") return `${key}=${value}`;
-  return `${key} ${unitOf(key) === "mm" ? formatFineLength(value, design.units) : formatInBothUnits(design, value, unitOf(key))}`;
+function readBackText(design: Design, key: MeasuredChange["key"]): string {
+  const value = design.measured[key];
+  if (!isMeasuredKey(key) || typeof value !== "number") return `${key}=${value}`;
+  const unit = measuredUnit(key);
+  return `${key} ${unit === "mm" ? formatFineLength(value, design.units) : formatInBothUnits(design, value, unit)}`;
 }
 
-const parseKey = (assignment: string): string => assignment.replace(/^measured\./, "").replace(/=.*$/s, "");
-
 /** Of several slips only the first step's are told: what is expected later follows from them. @throws InputRefused */
-function rejectSlips(design: Design, values: readonly string[]): void {
-  const doubts = values.flatMap((given): Doubt[] => {
-    const key = parseKey(given);
+function rejectSlips(design: Design, readings: readonly MeasuredChange[]): void {
+  const doubts = readings.flatMap(({ key }): Doubt[] => {
     const doubt = isMeasuredKey(key) ? findDoubt(design, key) : undefined;
     return doubt ? [doubt] : [];
   });
   const first = Math.min(...doubts.map(({ key }) => stepIndex(measuringStep(key))));
   const lines = doubts
     .filter(({ key }) => stepIndex(measuringStep(key)) === first)
-    .map((doubt) => `${doubt.key}: ${doubtText(doubt, (value, unit) => formatInBothUnits(design, value, unit))}`);
+    .map((doubt) => doubtLine(design, doubt));
   if (lines.length === 0) return;
   throw new InputRefused(
     `${lines.join("\n")}\nNothing was written. Read it again; if it is so, give it again with --read-twice.`,
   );
 }
 
-const unitOf = (key: string): string => {
-  const row = TABLE.measured[key as keyof typeof TABLE.measured];
-  return row.kind === "number" && row.quantity === "angle" ? "°" : "mm";
-};
+const doubtLine = (design: Design, doubt: Doubt): string =>
+  `${doubt.key}: ${doubtText(doubt, (value, unit) => formatInBothUnits(design, value, unit))}`;
 
 /** The design as the file would then be read; what is refused is told before anything is written. */
-function parseOrReject(text: string, file: string, more: () => readonly string[] = () => []): Design {
+function parseOrReject(text: string, file: string, more: () => readonly string[]): Design {
   const reading = readDesign(text, file);
   if (reading.ok) return reading.design;
   throw new InputRefused([faultLines(reading.faults, faultText), ...more(), "Nothing was written."].join("\n"));
 }
 
 /** What was likely meant by values that are not even allowed. */
-function guessMeanings(design: Design, values: readonly string[]): string[] {
-  return values.flatMap((assignment) => {
-    const key = parseKey(assignment);
-    const row = isMeasuredKey(key) ? TABLE.measured[key] : undefined;
-    if (row?.kind !== "number") return [];
-    const read = parseNumber(assignment.replace(/^[^=]*=/s, ""), row.quantity, design.units);
-    const doubt = "value" in read ? findDoubt(design, key as MeasuredKey, read.value) : undefined;
-    return doubt?.likelyMeant
-      ? [`${key}: ${doubtText(doubt, (value, unit) => formatInBothUnits(design, value, unit))}`]
-      : [];
+function guessMeanings(design: Design, changes: readonly MeasuredChange[]): string[] {
+  return changes.flatMap(({ key, text }) => {
+    const row = TABLE.measured[key];
+    if (!isMeasuredKey(key) || row.kind !== "number") return [];
+    const read = parseNumber(text, row.quantity, design.units);
+    const doubt = "value" in read ? findDoubt(design, key, read.value) : undefined;
+    return doubt?.likelyMeant ? [doubtLine(design, doubt)] : [];
   });
 }
 
 /** A value of what this plane does not have would mark its step as done. @throws InputRefused */
-function rejectAbsent(design: Design, assignment: string): void {
-  const key = parseKey(assignment);
+function rejectAbsent(design: Design, key: MeasuredChange["key"]): void {
   if (!isMeasuredKey(key) || expectedValue(design, key) !== undefined) return;
   throw new InputRefused(`${key}: this plane has none to measure. Nothing was written.`);
-}
-
-function setMeasuredValue(text: string, design: Design, assignment: string): string {
-  const [, key, value] = /^(?:measured\.)?([^=.]+)=(.*)$/s.exec(assignment) ?? [];
-  if (key === undefined || value === undefined)
-    throw new InputRefused(`${assignment}: write KEY=VALUE, such as coreWidth=49.7`);
-  const row = Object.hasOwn(TABLE.measured, key) ? TABLE.measured[key as keyof typeof TABLE.measured] : undefined;
-  if (!row || !isRow(row))
-    throw new InputRefused(
-      `${key}: nothing of that name is measured; write one of ${Object.keys(TABLE.measured).join(", ")}`,
-    );
-  if (row.kind === "choice") return setValue(text, `measured.${key}`, value);
-  const read = parseNumber(value, row.quantity, design.units);
-  if ("fault" in read) throw new InputRefused(`${key}: read "${value}": ${read.fault}`);
-  return setValue(text, `measured.${key}`, read.value);
 }

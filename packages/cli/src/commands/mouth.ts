@@ -10,8 +10,9 @@ import {
   mouthText,
   SHAVING,
 } from "@lamplane/bench";
-import type { Design } from "@lamplane/parameters/table";
-import { TABLE } from "@lamplane/parameters/table";
+import { withValue } from "@lamplane/parameters/design";
+import { type Elevation, elevation } from "@lamplane/parameters/elevation";
+import { type Design, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseLength } from "@lamplane/parameters/units";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { alignColumns } from "../text.ts";
@@ -38,11 +39,15 @@ export function mouthCommand(io: Io, design: Design, options: MouthOptions): Exi
   };
   const plane = asBuiltPlane(design);
   const reading = mouthReading(plane, asked);
-  const life = mouthLife(plane);
+  const life = mouthLife(planeOnceTrued(plane, asked), undefined, asked.wanted);
   if (options.json) io.out(`${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, life }, null, 2)}\n`);
   else io.out(`${[...mouthText(reading, plane), ...lifeText(design, life)].join("\n")}\n`);
   return exitCodeOf(reading);
 }
+
+/** The plane trued to the mouth wanted; with the mouth that was seen, where that is wider. */
+const planeOnceTrued = ({ design }: Elevation, { seen, wanted }: { seen: number; wanted: number }): Elevation =>
+  elevation(withValue(design, "mouth.opening", Math.max(seen, wanted)));
 
 const exitCodeOf = ({ verdict }: MouthReading): Exit => (verdict === "wide" ? EXIT.checkFailed : EXIT.done);
 

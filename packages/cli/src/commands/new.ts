@@ -1,19 +1,84 @@
-// `lamplane new`: writes a commented design to begin with; never over anything.
+// `lamplane new`: writes a commented design to begin with, never over anything, and says how it stands.
 import { writeFileSync } from "node:fs";
 import { basename, extname } from "node:path";
+import { asBuiltPlane } from "@lamplane/bench";
+import { checkPlane } from "@lamplane/bench/checks";
 import { toWriteError } from "@lamplane/export/write-error";
-import { starterDesign } from "@lamplane/parameters/design";
+import {
+  PURPOSE_NAMES,
+  PURPOSES,
+  type Purpose,
+  type Starter,
+  shortStarter,
+  starterDesign,
+} from "@lamplane/parameters/design";
 import { TABLE } from "@lamplane/parameters/table";
-import { EXIT, type Exit, type Io } from "../io.ts";
+import { formatLimit, parseLength, type Units } from "@lamplane/parameters/units";
+import { loadDesign } from "../design-file.ts";
+import { EXIT, type Exit, InputRefused, type Io, type Prompts } from "../io.ts";
+import { findingsText } from "./check.ts";
 
-export function newCommand(io: Io, file: string, units: "mm" | "in"): Exit {
-  const stem = basename(file, extname(file));
-  const name = TABLE.name.pattern!.regex.test(stem) && stem.length <= TABLE.name.maxLength ? stem : TABLE.name.default;
+export interface NewOptions {
+  readonly units?: Units | undefined;
+  readonly for?: Purpose | undefined;
+  /** Every parameter, not the few that a maker looks at first. */
+  readonly all: boolean;
+}
+
+/** At a terminal asks for what was not given. @throws InputRefused for an empty name, WriteError where something is there already */
+export async function newCommand(io: Io, file: string, options: NewOptions): Promise<Exit> {
+  if (file === "") throw new InputRefused("The name of the file to write is empty; name it, such as my-plane.yaml.");
+  const starter = { name: designName(file), ...(io.prompts ? await ask(io.prompts, options) : unasked(options)) };
+  const text = options.all ? starterDesign(starter.name, starter.units, starter) : shortStarter(starter);
   try {
-    writeFileSync(file, starterDesign(name, units), { flag: "wx" });
+    writeFileSync(file, text, { flag: "wx" });
   } catch (error) {
     throw toWriteError(file, error);
   }
-  io.out(`${file} is written: put your iron's width and thickness in, then run \`lamplane check ${file}\`.\n`);
+  const design = loadDesign(file);
+  const isOwn = starter.iron !== undefined;
+  io.out(
+    `${file} is written${isOwn ? "" : ": put your iron's width and thickness in"}; \`lamplane check ${file}\` says how it stands.\n`,
+  );
+  io.out(`As it is now:\n${findingsText(design, checkPlane(asBuiltPlane(design)))}\n`);
   return EXIT.done;
 }
+
+function designName(file: string): string {
+  const stem = basename(file, extname(file));
+  return TABLE.name.pattern!.regex.test(stem) && stem.length <= TABLE.name.maxLength ? stem : TABLE.name.default;
+}
+
+const unasked = ({ units = "mm", for: purpose = "smoother" }: NewOptions): Omit<Starter, "name"> => ({
+  units,
+  purpose,
+});
+
+async function ask(prompts: Prompts, options: NewOptions): Promise<Omit<Starter, "name">> {
+  const purpose =
+    options.for ??
+    (await prompts.choose(
+      "What is the plane for?",
+      PURPOSE_NAMES.map((value) => ({ value, label: PURPOSES[value].title })),
+    ));
+  const units =
+    options.units ??
+    (await prompts.choose<Units>("Which unit do you work in?", [
+      { value: "mm", label: "millimetres" },
+      { value: "in", label: "inches" },
+    ]));
+  const width = await prompts.text("How wide is your iron at its cutting edge?", "", faultOf("width", units));
+  const thickness = await prompts.text("How thick is it where it lies on the bed?", "", faultOf("thickness", units));
+  return { purpose, units, iron: { width, thickness } };
+}
+
+/** What is wrong with a length that was typed for the iron; undefined where nothing is. */
+const faultOf =
+  (key: "width" | "thickness", units: Units) =>
+  (answer: string): string | undefined => {
+    const { min, max } = TABLE.iron[key];
+    const read = parseLength(answer, units);
+    if ("fault" in read) return read.fault;
+    if (read.value >= min && read.value <= max) return undefined;
+    return `read ${formatLimit(read.value, units)}; allowed is ${formatLimit(min, units)} to ${formatLimit(max, units)}`;
+  };

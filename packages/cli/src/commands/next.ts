@@ -13,6 +13,7 @@ import {
   lossText,
   STEPS,
   stepIndex,
+  stepTask,
   wantedText,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
@@ -46,14 +47,15 @@ function stateText(design: Design, file: string, state: BuildState, stops: reado
 
 const FIRST_SHAVING = JOB_STEPS.indexOf("first-shaving") + 1;
 
-function headText({ name }: Design, file: string, { done, step }: BuildState): string {
+function headText(design: Design, file: string, { done, step }: BuildState): string {
+  const { name } = design;
   if (!step)
     return `${name}: the plane is built. The traveller goes on with ${FIRST_SHAVING}, the first shaving, and ${JOB_STEPS.length}, after a season.\n`;
   const last = done.at(-1);
   const after = last
     ? `after "${STEPS[last].title}"`
     : `nothing is cut yet (1 is the choice of wood: \`lamplane stock ${file}\`)`;
-  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB_STEPS.length}, ${after}.\n\n${STEPS[step].title}\n${STEPS[step].task}\n`;
+  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB_STEPS.length}, ${after}.\n\n${STEPS[step].title}\n${stepTask(step, design)}\n`;
 }
 
 /** What fails as the plane stands is told before what to do: the next cut may be the one that cannot be mended. */

@@ -13,7 +13,7 @@ import {
 } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { faultLines, readContent } from "../file-content.ts";
+import { faultLines, fileTitle, readContent } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 
 const READINGS_FILE = { what: "readings file", howToStart: "`lamplane survey FILE --blank` prints one to fill in" };
@@ -44,7 +44,7 @@ export function surveyCommand(io: Io, design: Design, { readings: file, blank, j
 
 /** @throws InputRefused with one line for every fault */
 function loadReadings(file: string, plane: Elevation): SurveyReadings {
-  const { readings, faults } = parseSurvey(readContent(file, READINGS_FILE), bedExtent(plane), file);
+  const { readings, faults } = parseSurvey(readContent(file, READINGS_FILE), bedExtent(plane), fileTitle(file));
   if (faults) throw new InputRefused(faultLines(faults, readingFaultText));
   return readings;
 }

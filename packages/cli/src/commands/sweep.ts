@@ -14,6 +14,7 @@ import {
 import { basename, dirname, join } from "node:path";
 import { figuresAsBuilt } from "@lamplane/bench";
 import { toWriteError, WriteError } from "@lamplane/export/write-error";
+import { nearNamesText } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { assignPlotRoles } from "../sweep/plots.ts";
@@ -46,7 +47,7 @@ export async function sweepCommand(io: Io, design: Design, { vary, figures, out,
   if (vary.length === 0) throw new InputRefused("sweep: name what to vary: --vary bed.angle=43..57:0.5");
   const asked: Sweep = { design, variations: parseVariations(vary, design), figures: parseFigureKeys(figures, design) };
   const count = countDesigns(asked.variations);
-  if (plots !== undefined) assignPlotRoles(asked); // refuses before the work what cannot be drawn after it
+  if (plots !== undefined) await preparePlots(asked, plots);
   const table = out === undefined ? await sweepToOutput(io, asked, count) : await sweepToFile(io, asked, count, out);
   if (plots === undefined) return EXIT.done;
   const { writePlots } = await import("../sweep/plot-files.ts");
@@ -55,6 +56,13 @@ export async function sweepCommand(io: Io, design: Design, { vary, figures, out,
   if (out === undefined) io.err(summary);
   else io.out(summary);
   return EXIT.done;
+}
+
+/** Refuses before the work what cannot be drawn or written after it. */
+async function preparePlots(asked: Sweep, folder: string): Promise<void> {
+  assignPlotRoles(asked);
+  const { makePlotFolder } = await import("../sweep/plot-files.ts");
+  await makePlotFolder(folder);
 }
 
 /** The table as it was printed. */
@@ -73,7 +81,9 @@ function parseFigureKeys(given: readonly string[], design: Design): readonly str
   const known = figuresAsBuilt(design).map(({ key }) => key);
   const unknown = given.find((key) => !known.includes(key));
   if (unknown === undefined) return given;
-  throw new InputRefused(`--figure ${unknown}: there is no such figure; \`lamplane figures FILE\` lists them`);
+  throw new InputRefused(
+    `--figure ${unknown}: there is no such figure${nearNamesText(unknown, known)}; \`lamplane figures FILE\` lists them`,
+  );
 }
 
 /** Writes beside the target, under a name that only the same sweep has, and renames when whole. Gives the table as written. */

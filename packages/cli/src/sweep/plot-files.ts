@@ -1,21 +1,27 @@
 // Plots of a sweep on the disk: each written whole; an older plot of the same name is replaced, anything else is left alone.
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import * as disk from "node:fs/promises";
 import { join } from "node:path";
 import { figuresAsBuilt } from "@lamplane/bench";
+import { makeFolders } from "@lamplane/export";
 import { toWriteError, WriteError } from "@lamplane/export/write-error";
 import type { Picture } from "@lamplane/sheets";
 import { pictureSvg } from "@lamplane/sheets";
 import { type FigureDescription, sweepPictures } from "./plots.ts";
 import type { Sweep } from "./rows.ts";
 
-/** Draws a sweep's table into a folder; gives the names of the files. @throws WriteError */
-export function writePlots(sweep: Sweep, table: string, folder: string): string[] {
-  const pictures = sweepPictures(sweep, table, describeFigures(sweep));
+/** Makes the folder that plots go into. @throws WriteError */
+export async function makePlotFolder(folder: string): Promise<void> {
   try {
-    mkdirSync(folder, { recursive: true });
+    await makeFolders(disk, folder);
   } catch (error) {
     throw toWriteError(folder, error);
   }
+}
+
+/** Draws a sweep's table into a folder that is there; gives the names of the files. @throws WriteError */
+export function writePlots(sweep: Sweep, table: string, folder: string): string[] {
+  const pictures = sweepPictures(sweep, table, describeFigures(sweep));
   for (const picture of pictures) refuseForeignFile(join(folder, fileNameOf(picture)), picture);
   return pictures.map((picture) => {
     writeAll(join(folder, fileNameOf(picture)), pictureSvg(picture));

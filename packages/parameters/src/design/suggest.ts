@@ -29,13 +29,31 @@ function suggestKey(key: string, path: string, section: TableSection): string {
 }
 
 /** The word nearest to `word`, where it is near enough to be a slip: one letter in three. */
-export function nearestWord(word: string, known: readonly string[]): string | undefined {
-  if (word.length > 40) return undefined;
-  const [best] = known
-    .map((name) => ({ name, slips: editDistance(normalizeWord(word), normalizeWord(name)) }))
-    .sort((a, b) => a.slips - b.slips);
-  return best && best.slips <= Math.max(1, Math.floor(best.name.length / 3)) ? best.name : undefined;
+export const nearestWord = (word: string, known: readonly string[]): string | undefined => slipsOf(word, known)[0];
+
+/** Names that may have been meant, the likeliest first: those that a slip leads away from, then those that hold the word. */
+export function nearNames(word: string, known: readonly string[], most = 5): string[] {
+  const bare = normalizeWord(word);
+  const holding = bare.length < 3 ? [] : known.filter((name) => normalizeWord(name).includes(bare));
+  return [...new Set([...slipsOf(word, known), ...holding])].slice(0, most);
 }
+
+/** What is said of near names behind one that is not known; nothing where none is near. */
+export function nearNamesText(word: string, known: readonly string[]): string {
+  const near = nearNames(word, known);
+  return near.length === 0 ? "" : `; near to it: ${near.join(", ")}`;
+}
+
+function slipsOf(word: string, known: readonly string[]): string[] {
+  if (word.length > LONGEST_NAME) return [];
+  return known
+    .map((name) => ({ name, slips: editDistance(normalizeWord(word), normalizeWord(name)) }))
+    .filter(({ name, slips }) => slips <= Math.max(1, Math.floor(name.length / 3)))
+    .sort((a, b) => a.slips - b.slips)
+    .map(({ name }) => name);
+}
+
+const LONGEST_NAME = 40;
 
 const normalizeWord = (word: string): string => word.toLowerCase().replace(/[-_\s.]/g, "");
 

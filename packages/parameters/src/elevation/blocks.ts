@@ -101,7 +101,7 @@ export function blocksAt(plane: Elevation, stage: Stage): Blocks {
 /** The bed from the sole upward: what is left of the feather chamfer stands square, then the bed's line. */
 function bedPath({ design, frame }: Elevation, sole: number, to: number): Segment[] {
   const chamferTop = design.bed.featherChamfer - design.sole.allowance;
-  const at = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
+  const at = (y: number) => point(bedXAt(frame, y), y);
   if (chamferTop - sole < EPSILON) return [line(at(sole), at(to))];
   const shoulder = at(chamferTop);
   return [line(point(shoulder.x, sole), shoulder), line(shoulder, at(to))];

@@ -133,7 +133,7 @@ function makePart(name: string, made: PartFaces, transform: Transform2, drawing:
 
 /** The pin lies on its flat, its length along x. */
 function makeCrossPinPart(plane: Elevation, made: PartFaces): Part {
-  const turn = -(plane.frame.bedAngle + plane.design.wedge.angle);
+  const turn = -(plane.frame.faceAngle + plane.design.wedge.angle);
   const turned = ([x, y, z]: Vec3): Vec3 => {
     const p = transformPoint({ x, y }, { turn });
     return [z, p.x, p.y];

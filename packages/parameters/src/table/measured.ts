@@ -13,8 +13,6 @@ export interface Measurement {
   readonly parameter: string;
   /** Whether it takes that parameter's place and does nothing else; what more a value does stands with its step's effect. */
   readonly replaces?: true;
-  /** Whether what `auto` came to there is written into the file beside what was measured. */
-  readonly keepsAuto?: true;
   /** Figure that it is expected to be; the parameter's own value where neither this nor a rule is named. */
   readonly figure?: string;
   /** Rule by which it is expected, where no figure says it. */
@@ -69,6 +67,14 @@ export const measured = {
     reading: "caliper",
     isBought: true,
   }),
+  ironThicknessAtTop: length(0.8, 12, "Tapered iron's thickness near its top.", {
+    at: "iron",
+    parameter: "iron.thicknessAtTop",
+    figure: "thicknessAtTop",
+    errors: ["ironTopThickness"],
+    reading: "caliper",
+    isBought: true,
+  }),
   ironWidth: length(8, 120, "Iron's width at its cutting edge.", {
     at: "iron",
     parameter: "iron.width",
@@ -91,7 +97,6 @@ export const measured = {
   rampAngle: angle(30, 89, "Ramp angle as cut (of a curved ramp, its wear's).", {
     at: "cuts",
     parameter: "ramp.angle",
-    keepsAuto: true,
     figure: "rampAngle",
     errors: ["rampAngle"],
     reading: "angleReading",
@@ -100,7 +105,7 @@ export const measured = {
     5,
     1000,
     "Curved ramp: radius as shaped.",
-    { at: "cuts", parameter: "ramp.radius", keepsAuto: true, figure: "rampRadius", held: "rampForm" },
+    { at: "cuts", parameter: "ramp.radius", figure: "rampRadius", held: "rampForm" },
     1,
   ),
   bedAngle: angle(25, 75, "Bed angle as trued.", {
@@ -113,21 +118,18 @@ export const measured = {
   recessWidth: length(1, 120, "Recess's width as routed.", {
     at: "recess",
     parameter: "recess.width",
-    keepsAuto: true,
     figure: "recessWidth",
     held: "pinHole",
   }),
   recessDepth: length(0.2, 40, "Recess's depth as routed, square to the bed.", {
     at: "recess",
     parameter: "recess.depth",
-    keepsAuto: true,
     figure: "recessDepth",
     held: "pinHole",
   }),
   pinHoleFromToe: length(1, 850, "Middle of the pin's hole, from the line of the finished toe.", {
     at: "pin-hole",
     parameter: "pin.height",
-    keepsAuto: true,
     figure: "pinX",
     errors: ["pinHoleAlong"],
     reading: "caliper",
@@ -136,7 +138,6 @@ export const measured = {
   pinHoleHeight: length(3, 200, "Middle of the pin's hole, over the blank's sole.", {
     at: "pin-hole",
     parameter: "pin.height",
-    keepsAuto: true,
     figure: "pinOverBlankSole",
     errors: ["pinHoleUp"],
     reading: "caliper",
@@ -159,7 +160,6 @@ export const measured = {
     at: "wedge",
     parameter: "wedge.length",
     replaces: true,
-    keepsAuto: true,
     figure: "wedgeLength",
     held: "placement",
   }),

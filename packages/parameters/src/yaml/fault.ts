@@ -64,8 +64,14 @@ export class Faults<Detail extends FaultDetail> {
   }
 }
 
-/** Text from outside, made fit for one line of a message. */
+/** Text from outside, made fit for one line of a message. One that is too long ends behind a whole word, where it has any. */
 export function sanitizeForMessage(text: string): string {
   const clean = text.replace(/[\p{C}\u2028\u2029]/gu, "�");
-  return clean.length > 60 ? `${clean.slice(0, 60)}…` : clean;
+  if (clean.length <= LONGEST_QUOTE) return clean;
+  const cut = clean.slice(0, LONGEST_QUOTE + 1);
+  const words = cut.slice(0, Math.max(0, cut.lastIndexOf(" ")));
+  const kept = words.length > LONGEST_QUOTE / 2 ? words : cut.slice(0, LONGEST_QUOTE);
+  return `${kept.replace(/[\ud800-\udbff]$/, "")}…`; // half a character is none
 }
+
+const LONGEST_QUOTE = 60;

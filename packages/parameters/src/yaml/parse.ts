@@ -16,6 +16,7 @@ import { DEEPEST, tooDeepAt } from "./nesting.ts";
 import { PARSE_OPTIONS } from "./parse-options.ts";
 import type { RawEntry, RawNode, YamlFeature } from "./raw-node.ts";
 import { positionAt, readSource } from "./source.ts";
+import { syntaxText } from "./syntax-text.ts";
 
 /** What the parser stumbled over. */
 export interface SyntaxProblem {
@@ -64,7 +65,7 @@ const problemsOf = ({ errors, warnings }: Document, lines: LineCounter): SyntaxP
     at: positionAt(lines, pos[0]),
     start: pos[0],
     code,
-    message,
+    message: syntaxText(code, message),
     isError: name === "YAMLParseError",
   }));
 

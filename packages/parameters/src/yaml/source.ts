@@ -2,7 +2,10 @@
 import { LineCounter } from "yaml";
 import type { FaultDetail, Faults, SourcePosition } from "./fault.ts";
 
-declare const TextDecoder: new (label: string, options?: { fatal?: boolean }) => { decode(bytes: Uint8Array): string };
+declare const TextDecoder: new (
+  label: string,
+  options?: { fatal?: boolean; ignoreBOM?: boolean },
+) => { decode(bytes: Uint8Array): string };
 
 /** Bytes of the largest file that is read: a hundred times a full design. */
 export const LARGEST_FILE = 256 * 1024;
@@ -26,7 +29,8 @@ export function readSource<D extends FaultDetail>(
     faults.add(START, "", { code: "file-too-large", mostBytes: LARGEST_FILE });
     return undefined;
   }
-  const text = (typeof source === "string" ? source : new TextDecoder("utf-8").decode(source)).replace(/^\ufeff/, "");
+  const decoded = typeof source === "string" ? source : new TextDecoder("utf-8", { ignoreBOM: true }).decode(source);
+  const text = decoded.replace(/^\ufeff/, ""); // one mark may begin a file; a second is a character that does not show
   const lines = lineStarts(text);
   const spoiled = typeof source === "string" ? -1 : invalidUtf8At(text, source);
   if (text.includes("\0") || spoiled >= 0) {

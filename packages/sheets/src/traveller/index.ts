@@ -19,6 +19,7 @@ import {
   STRENGTH_CAUTION,
   type Step,
   type StockPlan,
+  stepTask,
   stockPlan,
   toleranceReport,
 } from "@lamplane/bench";
@@ -81,7 +82,7 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
   return {
     key,
     title: content.title ?? bench!.title,
-    task: content.task ?? bench!.task,
+    task: content.task ?? (isBenchStep(key) ? stepTask(key, design) : ""),
     ...(why === undefined ? {} : { why }),
     numbers,
     instructions,
@@ -175,6 +176,7 @@ function keyFigures(t: StepContext): StepNumber[] {
     ...t.figureRow("bodyHeight", "Height"),
     ...t.figureRow("bodyWidth", "Width"),
     ...t.figureRow("bedAngle", "Bed"),
+    ...t.figureRow("faceAngle", "Iron's face"),
     { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
     ...t.figureRow("mouthX", "Edge from the toe"),
     ...t.figureRow("mouthOpening", "Mouth wanted"),

@@ -93,7 +93,6 @@ export function recessContent({ t }: ContentInput): StepContent {
   const { recess, design } = t.plane;
   if (!recess)
     return {
-      task: "This iron has no cap iron's screw on the bed's side: nothing is routed. Go on to the pin's hole.",
       numbers: [],
       instructions: ["Leave the bed whole."],
       checks: ["The iron lies flat on the bed from the bevel's heel to the top."],

@@ -6,7 +6,7 @@ import { wedgePicture } from "../draw/wedge.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
 export function wedgeContent({ t, plan }: ContentInput): StepContent {
-  const { pin, wedge } = t.plane.design;
+  const { pin, wedge, capIron } = t.plane.design;
   const { offcut } = plan;
   const seat = pinSeat(t.plane);
   return {
@@ -37,7 +37,7 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
       "Cut the corners off its butt, and bevel the tip so that shavings ride over it.",
     ),
     checks: [
-      "Wedge on the cap iron: no light along either side or across the tip.",
+      `Wedge on the ${capIron.thickness > 0 ? "cap iron" : "iron"}: no light along either side or across the tip.`,
       "Pin's flat bears across the wedge's whole width: chalk shows it.",
       "Grain runs from tip to butt on both; no short grain at the tip.",
     ],
@@ -76,7 +76,7 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
       "Take it apart and put it together once more against the clock, with every clamp and block in the order of the real thing.",
     ),
     checks: [
-      "Nothing binds: iron, wedge, pin and screw's head move freely.",
+      `Nothing binds: ${plane.recess ? "iron, wedge, pin and screw's head" : "iron, wedge and pin"} move freely.`,
       "Blocks' soles and cheeks' soles in one plane; no light between block and cheek at the throat.",
       "Every clamp, caul, wax, glue and wet rag within reach; the whole rehearsal shorter than half the glue's open time.",
     ],

@@ -1,0 +1,47 @@
+// What is typed behind `lamplane measured`: KEY=VALUE writes a value, KEY= takes it back; each becomes an edit of the file's text.
+import { isMeasuredKey } from "@lamplane/bench";
+import { nearNamesText, removeValue, setValue } from "@lamplane/parameters/design";
+import { type Design, TABLE } from "@lamplane/parameters/table";
+import { parseNumber } from "@lamplane/parameters/units";
+import { InputRefused } from "./io.ts";
+
+type RowKey = keyof typeof TABLE.measured;
+
+export interface MeasuredChange {
+  readonly key: RowKey;
+  /** As it was typed; empty where the value is taken back. */
+  readonly text: string;
+}
+
+/** @throws InputRefused where it is no KEY=VALUE, or nothing of that name is measured */
+export function parseChange(typed: string): MeasuredChange {
+  const [, key, text] = /^(?:measured\.)?([^=.]+)=(.*)$/s.exec(typed) ?? [];
+  if (key === undefined || text === undefined)
+    throw new InputRefused(
+      `${typed === "" ? "An empty text" : typed}: write KEY=VALUE, such as coreWidth=49.7, or KEY= to take a value back`,
+    );
+  if (key === "done" || isMeasuredKey(key)) return { key, text: text.trim() };
+  const known = Object.keys(TABLE.measured);
+  throw new InputRefused(
+    `${key}: nothing of that name is measured${nearNamesText(key, known)}; write one of ${known.join(", ")}`,
+  );
+}
+
+export const isTakenBack = ({ text }: MeasuredChange): boolean => text === "";
+
+/** The file's text with the change made. @throws InputRefused where the value is no number, or there is none to take back */
+export function applyChange(text: string, design: Design, change: MeasuredChange): string {
+  const { key, text: typed } = change;
+  const path = `measured.${key}`;
+  if (isTakenBack(change)) {
+    const without = removeValue(text, path);
+    if (without === text)
+      throw new InputRefused(`${key}: the file holds no such value to take back. Nothing was written.`);
+    return without;
+  }
+  const row = TABLE.measured[key];
+  if (row.kind === "choice") return setValue(text, path, typed);
+  const read = parseNumber(typed, row.quantity, design.units);
+  if ("fault" in read) throw new InputRefused(`${key}: read "${typed}": ${read.fault}`);
+  return setValue(text, path, read.value);
+}
