@@ -1,5 +1,7 @@
 // All solids of an example: ours, made of their own faces; the same by 3D booleans of JSCAD and of manifold-3d.
+import modeling from "@jscad/modeling";
 import { stlBytes } from "@lamplane/export/bytes";
+import { weld } from "@lamplane/geometry/mesh";
 import { asBuiltPlane } from "@lamplane/parameters/bench";
 import { bodySolid, partsOf } from "@lamplane/parameters/solids";
 import { EXAMPLES, FIRST } from "./corpus.js";
@@ -51,7 +53,10 @@ function volumesApart(plane, manifold) {
 async function closedOrNot(plane) {
   const open = partsBy(JSCAD, plane, "blank").filter((solid) => {
     try {
-      stlBytes(solid, "peer", JSCAD.volume(solid));
+      const triangles = modeling.geometries.geom3
+        .toPolygons(solid)
+        .flatMap(({ vertices }) => vertices.slice(2).flatMap((v, i) => [...vertices[0], ...vertices[i + 1], ...v]));
+      stlBytes(weld(triangles), "peer", JSCAD.volume(solid));
       return false;
     } catch {
       return true;

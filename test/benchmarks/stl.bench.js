@@ -12,14 +12,14 @@ export const title = "STL: a whole body to bytes";
 export async function measured() {
   const groups = [];
   for (const { name, design } of EXAMPLES) {
-    const { solid, volume } = bodySolid(asBuiltPlane(design), "trued");
-    const bytes = stlBytes(solid, "body", volume);
+    const { mesh, solid, volume } = bodySolid(asBuiltPlane(design), "trued");
+    const bytes = stlBytes(mesh, "body", volume);
     const megabyte = { each: bytes.length / 1e6, unit: "MB" };
     groups.push({
       of: `${name}, ${(bytes.length - 84) / 50} triangles, ${(bytes.length / 1000).toFixed(0)} kB`,
       rate: "MB",
       rows: await beside([
-        { what: "lamplane: written, read back, judged", run: () => stlBytes(solid, "body", volume), ...megabyte },
+        { what: "lamplane: written, read back, judged", run: () => stlBytes(mesh, "body", volume), ...megabyte },
         { what: "@jscad/stl-serializer alone", run: () => serializer.serialize({ binary: true }, solid), ...megabyte },
         { what: "one copy of the bytes in memory", run: () => bytes.slice(), ...megabyte },
       ]),

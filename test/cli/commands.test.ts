@@ -222,8 +222,9 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   const rest = ["body.3mf", "body.stl", "figures.json", "fit-test.stl", "layout.pdf", "manifest.json", "stock.csv"];
   expect(first.map(([name]) => name).sort()).toEqual(
     [
-      ...named(parts, "dxf", "stl", "svg"),
-      ...named(jigs, "dxf", "stl"),
+      ...named(parts, "dxf", "stl", "step", "svg"),
+      ...named(["plane", "fit-test"], "step"),
+      ...named(jigs, "dxf", "stl", "step"),
       ...layouts.map((name) => `layout-${name}.svg`),
       ...named(plots, "svg"),
       ...rest,
@@ -241,18 +242,17 @@ test("build writes the pack, the same bytes again, and nothing for a design that
 test("build --only makes what it is asked for, and refuses what it does not know", async () => {
   const of = (run: { out: string }) => JSON.parse(run.out).files as string[];
   const jigs = of(await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
-  expect(jigs.filter((path) => path.startsWith("jigs/"))).toHaveLength(15);
-  expect(jigs.filter((path) => path.startsWith("parts/") || path === "body.stl")).toEqual([]);
+  const isOfJig = (path: string) => /^(step\/)?jigs\//.test(path);
+  expect(jigs.filter(isOfJig)).toHaveLength(8 + 7 + 8);
+  expect(jigs.filter((path) => /^parts|^step\/[^/]*$/.test(path) || path === "body.stl")).toEqual([]);
   const again = JSON.parse(
     (await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40", "--json")).out,
   );
   expect(again.files).toContain("body.stl");
-  expect(again.files.filter((path: string) => path.startsWith("jigs/"))).toEqual([]);
-  expect(again.carried.map(({ path }: { path: string }) => path).sort()).toEqual(
-    jigs.filter((path) => path.startsWith("jigs/")).sort(),
-  );
+  expect(again.files.filter(isOfJig)).toEqual([]);
+  expect(again.carried.map(({ path }: { path: string }) => path).sort()).toEqual(jigs.filter(isOfJig).sort());
   const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40");
-  expect(told.out).toMatch(/Left 15 files of earlier runs in place\. Out of date, build again: jigs\//);
+  expect(told.out).toMatch(/Left 23 files of earlier runs in place\. Out of date, build again: jigs\//);
   const refused = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });

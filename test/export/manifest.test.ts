@@ -3,8 +3,9 @@ import modeling from "@jscad/modeling";
 import { manifestText, stlBytes } from "@lamplane/export";
 import { expect, test } from "vitest";
 import { SHA_256 } from "../outside/formats.ts";
+import { meshOf } from "../support/meshes.ts";
 
-const peg = stlBytes(modeling.primitives.cuboid({ size: [10, 6, 4], center: [5, 3, 2] }), "peg", 240);
+const peg = stlBytes(meshOf(modeling.primitives.cuboid({ size: [10, 6, 4], center: [5, 3, 2] })), "peg", 240);
 const files = new Map<string, Uint8Array | string>([
   ["parts/peg.stl", peg],
   ["10", ""],

@@ -4,6 +4,7 @@ import modeling from "@jscad/modeling";
 import { parseStl, stlBytes } from "@lamplane/export";
 import { triangleCount, unweld } from "@lamplane/geometry/mesh";
 import { afterEach, describe, expect, test, vi } from "vitest";
+import { meshOf } from "../support/meshes.ts";
 
 type Triangle = readonly (readonly [number, number, number])[];
 interface Serializer {
@@ -24,7 +25,7 @@ function serialised(triangles: readonly Triangle[]): ArrayBuffer[] {
 
 const SIZE = [160, 60, 45] as const;
 const VOLUME = 160 * 60 * 45;
-const block = modeling.primitives.cuboid({ size: [...SIZE], center: [80, 30, 22.5] });
+const block = meshOf(modeling.primitives.cuboid({ size: [...SIZE], center: [80, 30, 22.5] }));
 const sound: Triangle[] = trianglesIn(stlBytes(block, "block", VOLUME));
 
 function trianglesIn(bytes: Uint8Array): Triangle[] {

@@ -87,7 +87,7 @@ describe.each(["blank", "trued"] as const satisfies readonly Stage[])("a cheek a
     expect(greatestDistance(dxf, svg)).toBeLessThan(SAME);
     expect(greatestDistance(pdf, dxf)).toBeLessThan(SAME);
     expect(greatestDistance(dxf, pdf)).toBeLessThan(SAME);
-    const stl = onTable(stlBytes(part.lying, part.name, part.volume));
+    const stl = onTable(stlBytes(part.lyingMesh, part.name, part.volume));
     expect(stl.length).toBeGreaterThan(10);
     expect(
       greatestDistance(

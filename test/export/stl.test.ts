@@ -8,6 +8,7 @@ import { meshMeasures, parseStl, stlBytes } from "@lamplane/export";
 import { triangleCount, unweld } from "@lamplane/geometry/mesh";
 import Module from "manifold-3d";
 import { describe, expect, test } from "vitest";
+import { meshOf } from "../support/meshes.ts";
 import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 
 const { primitives, extrusions, geometries, booleans } = modeling;
@@ -31,14 +32,14 @@ const SOLIDS: readonly [name: string, solid: Geom3, volume: number][] = [
 ];
 
 describe.each(SOLIDS)("%s", (name, solid, volume) => {
-  const bytes = stlBytes(solid, name, volume);
+  const bytes = stlBytes(meshOf(solid), name, volume);
 
   test("has its volume", () => {
     const { volume: measured } = meshMeasures(bytes);
     expect(Math.abs(measured / volume - 1)).toBeLessThan(WRITING);
   });
 
-  test("same solid, same bytes", () => expect(stlBytes(solid, name, volume)).toEqual(bytes));
+  test("same solid, same bytes", () => expect(stlBytes(meshOf(solid), name, volume)).toEqual(bytes));
 
   test("has nothing for admesh to mend", (context) => {
     const report = admesh(requireProgram(context, "admesh"), bytes);
@@ -73,7 +74,7 @@ describe.each(SOLIDS)("%s", (name, solid, volume) => {
 describe("no file", () => {
   const polygons = geometries.geom3.toPolygons(block);
   const volume = 160 * 60 * 45;
-  const refused = (solid: Geom3, expected = volume) => expect(() => stlBytes(solid, "front-block", expected));
+  const refused = (solid: Geom3, expected = volume) => expect(() => stlBytes(meshOf(solid), "front-block", expected));
 
   test("of a solid with a face missing", () =>
     refused(geometries.geom3.create(polygons.slice(1))).toThrow(/front-block.*openEdges/));
@@ -91,7 +92,7 @@ describe("no file", () => {
 });
 
 test("bytes that are no binary STL are not read as one", () => {
-  const bytes = stlBytes(block, "block", 160 * 60 * 45);
+  const bytes = stlBytes(meshOf(block), "block", 160 * 60 * 45);
   expect(() => parseStl(bytes.slice(0, -1))).toThrow(/not a binary STL/);
   expect(() => parseStl(bytes.slice(0, 50))).toThrow(/not a binary STL/);
   expect(() => parseStl(Uint8Array.from([...new TextEncoder().encode("solid"), ...bytes.slice(5)]))).toThrow(

@@ -12,6 +12,7 @@ import { strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+import { meshOf } from "../support/meshes.ts";
 import { requireProgram, runForOutput, runForStdout } from "../support/outside-programs.ts";
 import { LIB3MF_REPORT, parseWithThree } from "../support/three-mf.ts";
 
@@ -125,9 +126,9 @@ const COARSE = [
   ...["--layer-height", "2", "--first-layer-height", "2", "--skirts", "0"],
 ];
 
-function stlOf({ name, lying, volume }: Part): string {
+function stlOf({ name, lyingMesh, volume }: Part): string {
   const path = join(folder, `${name}.stl`);
-  writeFileSync(path, stlBytes(lying, name, volume));
+  writeFileSync(path, stlBytes(lyingMesh, name, volume));
   return path;
 }
 
@@ -231,8 +232,8 @@ describe("no document", () => {
   const block = cuboid({ size: [160, 60, 45], center: [80, 30, 0] });
   const volume = 160 * 60 * 45;
   const polygons = geom3.toPolygons(block);
-  const refused = (inPlace: Geom3, expected = volume) =>
-    expect(() => serializeThreeMf([{ name: "block", inPlace, volume: expected }], WORDS));
+  const refused = (solid: Geom3, expected = volume) =>
+    expect(() => serializeThreeMf([{ name: "block", inPlaceMesh: meshOf(solid), volume: expected }], WORDS));
 
   test("of a sound block is refused", () => refused(block).not.toThrow());
   test("of a missing face", () => refused(geom3.create(polygons.slice(1))).toThrow(/block/));

@@ -14,7 +14,7 @@ const plane = elevation(designWith(WORKED));
 const parts = partsOf(plane, "blank");
 const [block] = parts;
 
-const stl = () => stlBytes(block!.lying, block!.name, block!.volume);
+const stl = () => stlBytes(block!.lyingMesh, block!.name, block!.volume);
 const stlView = () => {
   const bytes = stl();
   return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);

@@ -82,7 +82,7 @@ const shapes: readonly OutsideCheck[] = [
   }),
 ];
 
-const bytesOf = ({ lying, name, volume }: Part) => stlBytes(lying, name, volume);
+const bytesOf = ({ lyingMesh, name, volume }: Part) => stlBytes(lyingMesh, name, volume);
 
 const read: readonly OutsideCheck[] = parts.flatMap((part) => {
   const geometry = () => {

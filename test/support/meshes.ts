@@ -1,4 +1,6 @@
 // Meshes seen from outside the project: edges counted after rounding to float32, and solids in manifold-3d.
+import modeling from "@jscad/modeling";
+import { type Mesh, weld } from "@lamplane/geometry/mesh";
 import type { Part } from "@lamplane/parameters/solids";
 import Module, { type Manifold } from "manifold-3d";
 
@@ -8,6 +10,14 @@ export type Vertex = readonly [number, number, number];
 /** Triangles of a solid as they stand in it. */
 export const solidTriangles = (solid: Solid): Vertex[][] =>
   solid.polygons.map(({ vertices }) => vertices.map(([x, y, z]) => [x, y, z] as const));
+
+/** Mesh of a solid that JSCAD made: its faces fanned, its corners welded; they may meet in T-junctions. */
+export const meshOf = (solid: Solid): Mesh =>
+  weld(
+    modeling.geometries.geom3
+      .toPolygons(solid)
+      .flatMap(({ vertices }) => vertices.slice(2).flatMap((v, i) => [...vertices[0]!, ...vertices[i + 1]!, ...v])),
+  );
 
 /** Corners once each, and triangles by their numbers, after rounding to what an STL file holds. */
 function indexTriangles(triangles: readonly (readonly Vertex[])[]): { corners: number[]; triangles: number[][] } {

@@ -23,6 +23,11 @@ const PROGRAMS = {
     probe: ["-c", "import ezdxf"],
     toGetIt: "apt-get install python3-ezdxf, or pip install ezdxf",
   },
+  freecad: {
+    commands: ["freecadcmd"],
+    probe: ["--help"],
+    toGetIt: "apt-get install --no-install-recommends freecad",
+  },
   lib3mf: {
     commands: ["/usr/bin/python3", "python3"],
     probe: ["-c", "import ctypes; ctypes.CDLL('lib3MF.so.1')"],

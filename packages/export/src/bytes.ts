@@ -5,6 +5,7 @@ export { csvLine } from "./csv.ts";
 export { dxfText } from "./dxf.ts";
 export { MANIFEST, manifestText, type PackFiles } from "./manifest.ts";
 export { sha256Hex } from "./sha256.ts";
+export { assemblyStep, type NamedShells, type PosedShells, partStep } from "./step/step.ts";
 export { stlBytes } from "./stl.ts";
 export { meshMeasures, parseStl } from "./stl-parser.ts";
 

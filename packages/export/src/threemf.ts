@@ -1,5 +1,4 @@
 // Solids to one 3MF, each in its place and by its name: the bytes are read back, and a mesh that does not close is never a file.
-import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import {
   assertNoFaults,
   assertVolume,
@@ -12,7 +11,7 @@ import {
   type Vec3,
   weld,
 } from "@lamplane/geometry/mesh";
-import { assertModelVolume, meshOf, writingAllowance } from "./solid-mesh.ts";
+import { assertModelVolume, writingAllowance } from "./mesh-volume.ts";
 import { parseThreeMf } from "./threemf-parser.ts";
 import { contentTypesXml, MODEL_PATH, modelXml, type NamedMesh, relationsXml } from "./threemf-xml.ts";
 import { zipArchive } from "./zip.ts";
@@ -21,7 +20,7 @@ import { zipArchive } from "./zip.ts";
 export interface PartInPlace {
   readonly name: string;
   /** In the plane's frame: x to the heel, y up from the sole, z to the left cheek. */
-  readonly inPlace: Geom3;
+  readonly inPlaceMesh: Mesh;
   /** Volume from the outlines, mm³. */
   readonly volume: number;
 }
@@ -42,8 +41,7 @@ export function serializeThreeMf(
 ): Uint8Array {
   if (parts.length === 0 || new Set(parts.map((part) => part.name)).size < parts.length)
     throw new Error(`${name}: a 3MF needs parts, each with a name of its own`);
-  const modelled = parts.map(({ name, inPlace, volume }) => {
-    const mesh = meshOf(name, inPlace);
+  const modelled = parts.map(({ name, inPlaceMesh: mesh, volume }) => {
     assertModelVolume(name, mesh, volume);
     return { name, mesh };
   });

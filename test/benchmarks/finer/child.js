@@ -16,9 +16,9 @@ const measure = async (kind, each, run) => {
   rows.push({ kind, ...row });
 };
 await measure("parts", inParts, () => partsOf(plane, "blank"));
-const { solid, volume } = bodySolid(plane, "trued");
+const { mesh, solid, volume } = bodySolid(plane, "trued");
 try {
-  await measure("bytes", triangles(solid), () => stlBytes(solid, "body", volume));
+  await measure("bytes", triangles(solid), () => stlBytes(mesh, "body", volume));
 } catch (error) {
   rows.push({ kind: "bytes", what: `${triangles(solid)} triangles, refused by the gate (${error.message})` });
 }

@@ -1,7 +1,14 @@
 // What the jigs' settings do: bush, fences, relief, clearance, printer; what is said, and what is left out with a reason.
 import { checkWithoutCures, passedChecks } from "@lamplane/bench/checks";
 import { elevation } from "@lamplane/parameters/elevation";
-import { type JigName, jigPlans, omittedJigs, templateLayout, templateOpening } from "@lamplane/parameters/jigs";
+import {
+  type JigName,
+  jigPlans,
+  omittedJigs,
+  TABLE_CHAMFER,
+  templateLayout,
+  templateOpening,
+} from "@lamplane/parameters/jigs";
 import { type Jig, makeJig, planeJigs } from "@lamplane/parameters/solids";
 import type { CrossSection } from "manifold-3d";
 import { describe, expect, test } from "vitest";
@@ -81,15 +88,22 @@ describe("relief for a cutter", () => {
     areaFacing(trianglesLying(makeJig(planOf(name, { "jigs.relief": relief }))), way, 0.01);
 
   test("takes nothing off a face that registers, and something off its stop", () => {
+    // Where the relief's arc makes a corner, the chamfer at the table ends short of it: there the face reaches lower.
+    const more = (name: JigName, way: readonly [number, number, number]) =>
+      facingArea(name, 4, way) - facingArea(name, 0, way);
+    const expectWhole = (gain: number) => {
+      expect(gain).toBeGreaterThan(-1e-6);
+      expect(gain).toBeLessThan(TABLE_CHAMFER ** 2);
+    };
     const omega = WORKED["wedge.angle"];
     const floor = [sin(omega), cos(omega), 0] as const;
     const butt = [-cos(omega), sin(omega), 0] as const;
-    expect(facingArea("wedge-sled", 4, floor)).toBeCloseTo(facingArea("wedge-sled", 0, floor), 6);
+    expectWhole(more("wedge-sled", floor));
     expect(facingArea("wedge-sled", 4, butt)).toBeLessThan(facingArea("wedge-sled", 0, butt) - 8 * 15);
     const beta = WORKED["bed.angle"];
     const sole = [sin(beta), cos(beta), 0] as const;
     const heel = [-cos(beta), sin(beta), 0] as const;
-    expect(facingArea("bed-cradle", 4, sole)).toBeCloseTo(facingArea("bed-cradle", 0, sole), 6);
+    expectWhole(more("bed-cradle", sole));
     expect(facingArea("bed-cradle", 4, heel)).toBeLessThan(facingArea("bed-cradle", 0, heel) - 4 * 15);
   });
 });

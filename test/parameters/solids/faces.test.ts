@@ -1,12 +1,12 @@
 // The lists of exact faces that solids are made from: what they are, what they enclose, and how the mesh comes near to it.
 import { readFileSync } from "node:fs";
-import { outlineArea, shapeArea } from "@lamplane/geometry";
 import { countOpenEdges, type Face, facesVolume, meshVolume, tessellateFaces } from "@lamplane/geometry/mesh";
 import { readDesign } from "@lamplane/parameters/design";
-import { blocksAt, cheekShape, type Elevation, elevation, pinLengths } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { bodyFaces, partFaces } from "@lamplane/parameters/solids";
 import { describe, expect, test } from "vitest";
 import { designWith } from "../../support/designs.ts";
+import { outlineVolumes } from "../../support/outline-volumes.ts";
 
 const EXAMPLES = ["apprentice-smoother", "figured-finisher", "trestle-jack", "workshop-jointer"];
 
@@ -21,15 +21,6 @@ const PLANES: [string, Elevation][] = [
   ["an arched one", elevation(designWith({ "body.outline": "arched", "capIron.hump": 0 }))],
   ["a curved ramp", elevation(designWith({ "bed.angle": 55, "pin.section": "round" }))],
 ];
-
-/** Wood that the recess takes under a flat top, mm³: a trapezoid as wide as the cutter's path, less two rounded corners. */
-function recessVolume({ recess, frame, design }: Elevation): number {
-  if (!recess) return 0;
-  const [turn, t] = [(frame.bedAngle * Math.PI) / 180, design.iron.thickness];
-  const topAt = (v: number) => (design.body.height - v * Math.cos(turn)) / Math.sin(turn);
-  const length = (topAt(-t) + topAt(-t - recess.depth)) / 2 - recess.low;
-  return recess.depth * (recess.width * length - (2 - Math.PI / 2) * recess.cornerRadius ** 2);
-}
 
 /** A curved ramp's arc states its sweep some 1e-7° off what its ends say, which is felt in the ninth place of a volume. */
 const ARC_ROUNDING = 1e-8;
@@ -61,18 +52,9 @@ describe.each(PLANES)("%s", (name, plane) => {
   });
 
   test("has the volume of its outlines, exactly", () => {
-    const c = plane.widths.core / 2;
     for (const stage of stages) {
       const found = new Map(partFaces(plane, stage).map(({ name, faces }) => [name, facesVolume(faces)]));
-      near(found.get("front-block")!, outlineArea(blocksAt(plane, stage).front) * 2 * c);
-      const cheek = shapeArea(cheekShape(plane, stage)) * (plane.widths.body / 2 - c);
-      for (const side of ["left", "right"]) near(found.get(`cheek-${side}`)!, cheek);
-      near(found.get("wedge")!, outlineArea(plane.wedge) * (2 * c - plane.design.wedge.clearance));
-      const { shoulder, end } = pinLengths(plane);
-      const tenon = (Math.PI * plane.design.pin.tenon ** 2) / 4;
-      near(found.get("cross-pin")!, outlineArea(plane.pinSection) * 2 * shoulder + tenon * 2 * (end - shoulder));
-      if (stage === "blank")
-        near(found.get("bed-block")!, outlineArea(blocksAt(plane, stage).bed) * 2 * c - recessVolume(plane));
+      for (const [part, volume] of outlineVolumes(plane, stage)) near(found.get(part)!, volume);
     }
   });
 

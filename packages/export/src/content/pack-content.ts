@@ -9,6 +9,7 @@ import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
 import { sha256Hex } from "../sha256.ts";
+import { assemblyStep, partStep } from "../step/step.ts";
 import { stlBytes } from "../stl.ts";
 import { serializeThreeMf } from "../threemf.ts";
 import { stockCsv } from "./stock-csv.ts";
@@ -62,18 +63,22 @@ function stateOf(design: Design): string {
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
   const parts = partsOf(plane, design.stage);
   for (const part of parts) {
-    files.set(`parts/${part.name}.stl`, stlBytes(part.lying, part.name, part.volume));
+    files.set(`parts/${part.name}.stl`, stlBytes(part.lyingMesh, part.name, part.volume));
+    files.set(`step/${part.name}.step`, partStep({ name: part.name, shells: [part.lyingFaces] }, version));
     files.set(`parts/${part.name}.dxf`, dxfText(part.drawing));
     files.set(`drawings/${part.name}.svg`, pictureSvg(drawingPicture(part.drawing)));
   }
   const body = bodySolid(plane, design.stage === "glued" ? "glued" : "trued");
-  files.set("body.stl", stlBytes(body.onSole, "body", body.volume));
+  files.set("body.stl", stlBytes(body.onSoleMesh, "body", body.volume));
   files.set("body.3mf", serializeThreeMf(parts, { name: design.name, version }));
+  const posed = parts.map(({ name, lyingFaces, pose }) => ({ name, shells: [lyingFaces], pose }));
+  files.set("step/plane.step", assemblyStep(design.name, posed, version));
 }
 
-function addJigs(files: PackContent, { plane }: PackInput): void {
+function addJigs(files: PackContent, { plane, version }: PackInput): void {
   for (const jig of planeJigs(plane)) {
-    files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lying, jig.name, jig.volume));
+    files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lyingMesh, jig.name, jig.volume));
+    files.set(`step/jigs/${jig.name}.step`, partStep({ name: jig.name, shells: jig.plainFaces }, version));
     if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing));
   }
 }

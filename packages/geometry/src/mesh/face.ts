@@ -1,4 +1,4 @@
-// Faces of a solid as exact surfaces within loops of exact edges: planes and cylinders, lines and circular arcs. Lengths mm.
+// Faces of a solid as exact surfaces within loops of exact edges: planes, cylinders and cones, lines and circular arcs. Lengths mm.
 import type { Segment } from "../outline.ts";
 import type { Vec3 } from "./vectors.ts";
 
@@ -16,7 +16,19 @@ export interface CylinderSurface {
   /** Whether the outside of the solid lies away from the axis. */
   readonly convex: boolean;
 }
-export type Surface = PlaneSurface | CylinderSurface;
+export interface ConeSurface {
+  readonly kind: "cone";
+  /** A point on the axis, and the axis as a unit vector towards where the cone grows. */
+  readonly origin: Vec3;
+  readonly axis: Vec3;
+  /** Radius at the origin. */
+  readonly radius: number;
+  /** Between axis and surface, degrees. */
+  readonly halfAngle: number;
+  /** Whether the outside of the solid lies away from the axis. */
+  readonly convex: boolean;
+}
+export type Surface = PlaneSurface | CylinderSurface | ConeSurface;
 
 export interface LineEdge {
   readonly kind: "line";
@@ -40,7 +52,8 @@ export type Loop = readonly Edge[];
 
 /**
  * One face of a solid. Neighbours share the very same corners, and on an edge that both have the same line or arc.
- * A cylinder's face has one loop: an arc, lines along the axis, an arc back, lines along the axis.
+ * A cylinder's face has one loop: an arc, lines along the axis, an arc back, lines along the axis. A cone's face has one loop
+ * of four: an arc, a line up the cone, an arc back, a line down; the third is the arc of the cylinder that the cone adjoins.
  */
 export interface Face {
   readonly surface: Surface;

@@ -10,15 +10,18 @@ import { VertexTable } from "./vertex-table.ts";
 /** Mesh of a face list. Corners in the middle of a straight side stay corners, so that neighbours close to the last bit. */
 export function tessellateFaces(faces: readonly Face[], chordError = CHORD_ERROR): Mesh {
   const edges = new EdgeTable(chordError);
+  for (const { surface, loops } of faces) if (surface.kind === "cone") edges.cutAlike(loops[0]!);
   const indices = faces.flatMap(({ surface, loops }) =>
-    surface.kind === "plane" ? planeTriangles(surface, loops, edges) : cylinderTriangles(loops, edges),
+    surface.kind === "plane" ? planeTriangles(surface, loops, edges) : ruledTriangles(loops, edges),
   );
   return { positions: edges.vertices.positions(), indices: Uint32Array.from(indices) };
 }
 
 /** Points of an arc from its first to its last, both included. */
-export function tessellateArc({ from, to, centre, axis, radius, sweep }: ArcEdge, chordError = CHORD_ERROR): Vec3[] {
-  const chords = chordCount(radius, sweep, chordError);
+export const tessellateArc = (arc: ArcEdge, chordError = CHORD_ERROR): Vec3[] =>
+  divideArc(arc, chordCount(arc.radius, arc.sweep, chordError));
+
+function divideArc({ from, to, centre, axis, sweep }: ArcEdge, chords: number): Vec3[] {
   const spoke = subtract(from, centre);
   const square = cross(axis, spoke);
   return Array.from({ length: chords + 1 }, (_, i): Vec3 => {
@@ -44,13 +47,24 @@ class EdgeTable {
     if (edge.kind === "line") return [first, last];
     const known = this.#arcs.get(arcKey(first, last, edge));
     if (known) return known;
+    return this.#divide(edge, chordCount(edge.radius, edge.sweep, this.#chordError));
+  }
+
+  /** A cone's arcs have as many chords as the one that its cylinder shares needs. */
+  cutAlike([first, , third]: Loop): void {
+    this.#divide(first as ArcEdge, this.along(third!).length - 1);
+  }
+
+  #divide(edge: ArcEdge, chords: number): readonly number[] {
     const back = reverseEdge(edge) as ArcEdge;
     // Counter-clockwise whichever way it is run, so that arcs over each other are cut at the very same places.
     const isForward = turnOf(edge) > 0;
-    const made = tessellateArc(isForward ? edge : back, this.#chordError).map((p) => this.vertices.numberOf(...p));
-    this.#arcs.set(arcKey(first, last, edge), isForward ? made : [...made].reverse());
-    this.#arcs.set(arcKey(last, first, back), isForward ? [...made].reverse() : made);
-    return this.#arcs.get(arcKey(first, last, edge))!;
+    const made = divideArc(isForward ? edge : back, chords).map((p) => this.vertices.numberOf(...p));
+    const numbers = isForward ? made : [...made].reverse();
+    const [first, last] = [numbers[0]!, numbers.at(-1)!];
+    this.#arcs.set(arcKey(first, last, edge), numbers);
+    this.#arcs.set(arcKey(last, first, back), [...numbers].reverse());
+    return numbers;
   }
 }
 
@@ -75,14 +89,14 @@ function planeTriangles({ normal }: PlaneSurface, loops: readonly Loop[], edges:
   return triangulate(points, local).flatMap((triangle) => triangle.map((k) => numbers[k]!));
 }
 
-/** Rulings along the axis from arc to arc, a strip between each two. */
-function cylinderTriangles([loop]: readonly Loop[], edges: EdgeTable): number[] {
+/** Rulings of a cylinder or cone from arc to arc, a strip between each two. */
+function ruledTriangles([loop]: readonly Loop[], edges: EdgeTable): number[] {
   const start = loop!.findIndex((edge) => edge.kind === "arc");
   const around = [...loop!.slice(start), ...loop!.slice(0, start)];
   const back = around.findIndex((edge, i) => i > 0 && edge.kind === "arc");
   const near = edges.along(around[0]!);
   const far = [...edges.along(around[back]!)].reverse();
-  if (near.length !== far.length) throw new Error("a cylinder's arcs are cut into different numbers of chords");
+  if (near.length !== far.length) throw new Error("two arcs of a curved face are cut into different numbers of chords");
   const between = (lines: readonly Edge[]) => lines.slice(1).map((edge) => edges.along(edge)[0]!);
   const rulings = near.map((n, i) => [n, far[i]!]);
   rulings[0]!.splice(1, 0, ...between(around.slice(back + 1)).reverse());

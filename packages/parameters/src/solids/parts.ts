@@ -9,6 +9,7 @@ import {
   meshBounds,
   subtract,
   tessellateFaces,
+  type Vec3,
 } from "@lamplane/geometry/mesh";
 import type { Drawing } from "../drawings/drawing.ts";
 import {
@@ -28,7 +29,7 @@ import { bedBlock } from "./bed-block.ts";
 import { bodyShell } from "./body-shell.ts";
 import { crossPin } from "./cross-pin.ts";
 import { toGeom3 } from "./geom3.ts";
-import type { Part } from "./part.ts";
+import { layPart, type Part, type PlacedSolid } from "./part.ts";
 import { type PartFaces, plainShape, prism } from "./part-faces.ts";
 
 /** Exact faces of one part, in place. */
@@ -93,8 +94,10 @@ export function partsOf(plane: Elevation, stage: Stage): Part[] {
 export interface BodySolid {
   /** In the plane's frame. */
   readonly solid: Geom3;
+  readonly mesh: Mesh;
   /** As it stands on its sole, z up, its lowest corner at 0, 0, 0: as printers and the parts in their places have it. */
   readonly onSole: Geom3;
+  readonly onSoleMesh: Mesh;
   readonly volume: number;
 }
 
@@ -102,32 +105,48 @@ export interface BodySolid {
 export function bodySolid(plane: Elevation, stage: Exclude<Stage, "blank">): BodySolid {
   const made = bodyShell(plane, stage);
   const mesh = makeMesh("body", made);
-  const onSole = moveToTable(mapVertices(mesh, ([x, y, z]) => [x, -z, y]));
-  return { solid: toGeom3(mesh), onSole: toGeom3(onSole), volume: made.volume };
+  const onSoleMesh = moveToTable(mapVertices(mesh, ([x, y, z]) => [x, -z, y]));
+  return {
+    mesh,
+    get solid() {
+      return toGeom3(mesh);
+    },
+    onSoleMesh,
+    get onSole() {
+      return toGeom3(onSoleMesh);
+    },
+    volume: made.volume,
+  };
 }
 
 /** A mirrored place is a half turn over in space: x and z both change sign, so the solid stays right side out. */
 function makePart(name: string, made: PartFaces, transform: Transform2, drawing: Drawing): Part {
-  const mesh = makeMesh(name, made);
-  const turned = mapVertices(mesh, ([x, y, z]) => {
-    const p = transformPoint({ x, y }, transform);
-    return [p.x, p.y, transform.mirrored ? -z : z];
-  });
-  return { name, inPlace: toGeom3(mesh), lying: toGeom3(moveToTable(turned)), volume: made.volume, drawing };
+  const turn =
+    (place: Transform2) =>
+    ([x, y, z]: Vec3): Vec3 => {
+      const p = transformPoint({ x, y }, place);
+      return [p.x, p.y, place.mirrored ? -z : z];
+    };
+  const { shift: _, ...turnOnly } = transform;
+  return layPart(placedSolid(name, made, drawing), { point: turn(transform), direction: turn(turnOnly) });
 }
 
 /** The pin lies on its flat, its length along x. */
 function makeCrossPinPart(plane: Elevation, made: PartFaces): Part {
-  const name = "cross-pin";
-  const mesh = makeMesh(name, made);
   const turn = -(plane.frame.faceAngle + plane.design.wedge.angle);
-  const turned = mapVertices(mesh, ([x, y, z]) => {
+  const turned = ([x, y, z]: Vec3): Vec3 => {
     const p = transformPoint({ x, y }, { turn });
     return [z, p.x, p.y];
-  });
-  const drawing = crossPinDrawing(plane);
-  return { name, inPlace: toGeom3(mesh), lying: toGeom3(moveToTable(turned)), volume: made.volume, drawing };
+  };
+  return layPart(placedSolid("cross-pin", made, crossPinDrawing(plane)), { point: turned, direction: turned });
 }
+
+const placedSolid = (name: string, made: PartFaces, drawing: Drawing): PlacedSolid => ({
+  name,
+  ...made,
+  mesh: makeMesh(name, made),
+  drawing,
+});
 
 /** The part's mesh, through the gate. */
 function makeMesh(name: string, { faces, volume }: PartFaces): Mesh {

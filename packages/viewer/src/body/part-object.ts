@@ -11,7 +11,7 @@ import {
   type Vector2,
 } from "three";
 import type { PartMesh } from "../protocol/body-data.ts";
-import { capGeometry, capMaterial } from "./cap.ts";
+import { capMaterial } from "./cap.ts";
 import type { Tones } from "./looks.ts";
 import { type PartLook, partMaterial } from "./materials.ts";
 import { createPenLines } from "./pen-lines.ts";
@@ -69,7 +69,7 @@ export function createPartObject(mesh: PartMesh, look: PartLook, tones: Tones, s
     if (!cap.visible) return;
     section.set(object.mesh.section);
     cap.geometry.dispose();
-    cap.geometry = capGeometry(object.mesh.section);
+    cap.geometry = new BufferGeometry().setAttribute("position", new BufferAttribute(object.mesh.cap, 3));
   }
 
   function cut(wanted: boolean) {

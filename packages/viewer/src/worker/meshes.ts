@@ -17,6 +17,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { ironSolids, type NamedFaces, partFaces } from "@lamplane/parameters/solids";
 import type { PartMesh } from "../protocol/body-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../protocol/build-steps.ts";
+import { sectionAt } from "./section.ts";
 import { plainBlocks, plainCheeks, sawnPieces, wholeBillet } from "./stock-pieces.ts";
 import { withFlatTop } from "./views/stage-plane.ts";
 
@@ -64,7 +65,8 @@ function makePartMesh(name: string, mesh: Mesh, grain: [number, number, number])
   const { min, max } = meshBounds(mesh);
   const middle: [number, number, number] = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2];
   const corners = Float32Array.from(unweld(mesh));
-  return { name, corners, edges: edgesOf(mesh), section: sectionOf(mesh), grain, middle };
+  const { lines, cap } = sectionAt(mesh, OFF_CENTRE);
+  return { name, corners, edges: edgesOf(mesh), section: lines, cap, grain, middle };
 }
 
 /** Edges at which two faces meet at an angle. */
@@ -84,22 +86,4 @@ function edgesOf(mesh: Mesh): Float32Array {
     }
   }
   return Float32Array.from(drawn);
-}
-
-/** Where the faces cross the centre plane: two corners to a line. */
-function sectionOf(mesh: Mesh): Float32Array {
-  const lines: number[] = [];
-  for (let t = 0; t < triangleCount(mesh); t++) {
-    const triangle = triangleAt(mesh, t);
-    const crossing: number[] = [];
-    for (let k = 0; k < 3; k++) {
-      const [p, q] = [triangle[k]!, triangle[(k + 1) % 3]!];
-      const [dp, dq] = [p[2] - OFF_CENTRE, q[2] - OFF_CENTRE];
-      if (dp * dq >= 0) continue;
-      const share = dp / (dp - dq);
-      crossing.push(p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share, OFF_CENTRE);
-    }
-    if (crossing.length === 6) lines.push(...crossing);
-  }
-  return Float32Array.from(lines);
 }

@@ -18,7 +18,9 @@ function makeSolid({ requestId, stage }: DesignRequest<"solid">, plane: Elevatio
   } catch {
     return respond({ kind: "no-solid", requestId });
   }
-  const buffers = parts.flatMap(({ corners, edges, section }) => [corners, edges, section]).map((a) => a.buffer);
+  const buffers = parts
+    .flatMap(({ corners, edges, section, cap }) => [corners, edges, section, cap])
+    .map((a) => a.buffer);
   const about = { rings: plane.design.wood.rings, bedAngle: plane.frame.bedAngle, bodyWidth: plane.widths.body };
   respond({ kind: "solid", requestId, parts, about }, buffers as ArrayBuffer[]);
 }

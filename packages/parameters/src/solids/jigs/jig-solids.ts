@@ -1,6 +1,16 @@
 // The jigs as solids: as they lie on the printer's table, and standing where they are used.
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
-import { assertSolid, joinMeshes, type Mesh, mapVertices, meshBounds, tessellateFaces } from "@lamplane/geometry/mesh";
+import {
+  assertSolid,
+  type Face,
+  joinMeshes,
+  type Mesh,
+  mapFaces,
+  mapVertices,
+  meshBounds,
+  tessellateFaces,
+  type Vec3,
+} from "@lamplane/geometry/mesh";
 import type { Drawing } from "../../drawings/drawing.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { applyPose, type JigName, type JigPlan } from "../../jigs/jig.ts";
@@ -14,10 +24,14 @@ export interface Jig {
   readonly title: string;
   /** In print orientation, the lowest corner of its box at 0, 0, 0. */
   readonly lying: Geom3;
+  readonly lyingMesh: Mesh;
   /** Where it is used, in the plane's frame. */
   readonly inUse: Geom3;
+  readonly inUseMesh: Mesh;
   /** mm³, from the outlines its mesh was made from. */
   readonly volume: number;
+  /** Exact faces as it lies, without letters, a list for each shell. */
+  readonly plainFaces: readonly (readonly Face[])[];
   /** Closed shells that it is made of: more than one where parts are screwed together. */
   readonly shells: number;
   /** What can be read on it. */
@@ -36,19 +50,28 @@ export const planeJigs = (plane: Elevation): Jig[] => jigPlans(plane).map(makeJi
 export function makeJig(plan: JigPlan): Jig {
   const { name, title, bodies, drawing, registersAgainst, use, printed } = plan;
   const made = bodies.map((body) => {
-    const { faces, volume, reads } = printedBody(body);
-    return { body, mesh: tessellateFaces(faces), volume, reads };
+    const { faces, plainFaces, volume, reads } = printedBody(body);
+    return { body, mesh: tessellateFaces(faces), plainFaces, volume, reads };
   });
   const volume = made.reduce((sum, { volume }) => sum + volume, 0);
   const mesh = joinMeshes(made.map((m) => m.mesh));
   assertSolid(name, mesh, volume);
-  const standing = joinMeshes(made.map((m) => mapVertices(m.mesh, (p) => applyPose(m.body.pose, p))));
+  const toTable = shiftToTable(mesh);
+  const lyingMesh = mapVertices(mesh, toTable);
+  const inUseMesh = joinMeshes(made.map((m) => mapVertices(m.mesh, (p) => applyPose(m.body.pose, p))));
   return {
     name,
     title,
-    lying: toGeom3(moveToTable(mesh)),
-    inUse: toGeom3(standing),
+    lyingMesh,
+    get lying() {
+      return toGeom3(lyingMesh);
+    },
+    inUseMesh,
+    get inUse() {
+      return toGeom3(inUseMesh);
+    },
     volume,
+    plainFaces: made.map((m) => mapFaces(m.plainFaces, { point: toTable, direction: (d) => d })),
     shells: bodies.length,
     reads: made.flatMap((m) => m.reads),
     ...(drawing ? { drawing } : {}),
@@ -58,8 +81,8 @@ export function makeJig(plan: JigPlan): Jig {
   };
 }
 
-/** Shifted along the table so that the lowest corner of its box lies at 0, 0, 0. */
-function moveToTable(mesh: Mesh): Mesh {
+/** Shift along the table that lays the lowest corner of a mesh's box at 0, 0. */
+function shiftToTable(mesh: Mesh): (p: Vec3) => Vec3 {
   const [x0, y0] = meshBounds(mesh).min;
-  return mapVertices(mesh, ([x, y, z]) => [x - x0, y - y0, z]);
+  return ([x, y, z]) => [x - x0, y - y0, z];
 }

@@ -1,23 +1,34 @@
 // A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
-import { line, type Outline, type Point, point, reverseOutline, tessellate } from "@lamplane/geometry";
-import { atLevel, type Face, levelFace, polygonLoop, unitNormal, type Vec3, wallFaces } from "@lamplane/geometry/mesh";
+import { line, type Outline, type Point, reverseOutline, tessellate } from "@lamplane/geometry";
+import { type Face, levelFace, wallFaces } from "@lamplane/geometry/mesh";
 import { INSIDE_FACE, type JigBody, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
-import { polygonArea } from "../part-faces.ts";
+import { chordArea, polygonArea } from "../part-faces.ts";
 import { type LabelLayout, layOutLabels } from "./label.ts";
 import { isInsideRing } from "./lettering.ts";
 import { distanceToSide } from "./level-lines.ts";
+import { chamferRing } from "./table-chamfer.ts";
 
 /** How deep letters are sunk, mm: three layers of 0.2, which no wall under them misses. */
 export const SUNK = 0.6;
 
 /** A ring of the plate with its edge at the table: the solid lies to its left. */
 interface Ring {
+  readonly outline: Outline;
+  /** Its corners once arcs are cut into chords. */
   readonly points: readonly Point[];
   readonly chamfer: number;
 }
 
+const makeRing = (outline: Outline, chamfer = TABLE_CHAMFER): Ring => ({
+  outline,
+  points: tessellate(outline),
+  chamfer,
+});
+
 export interface PrintedBody {
   readonly faces: readonly Face[];
+  /** The same without letters. */
+  readonly plainFaces: readonly Face[];
   readonly volume: number;
   /** What can be read on it, line by line. */
   readonly reads: readonly string[];
@@ -29,30 +40,31 @@ export interface PrintedBody {
  */
 export function printedBody(body: JigBody): PrintedBody {
   const { rings, label } = letterPlate(body);
-  const risers = body.risers.map(({ outline, height }) => ({ points: tessellate(outline), height }));
+  assertInside(rings, [...label.pieces.map((p) => p.boundary), ...body.risers.map((r) => tessellate(r.outline))]);
   const top = body.thickness;
-  const inner = [...label.pieces.map((p) => p.boundary), ...risers.map((r) => r.points)];
-  assertInside(rings, inner);
-  const low = rings.map(({ points, chamfer }) => offsetRing(points, chamfer));
+  const chamfered = rings.map(({ outline, chamfer }) => chamferRing(outline, chamfer, top));
+  const outlines = chamfered.map(({ ring }) => ring);
+  const risen = body.risers.map(({ outline }) => reverseOutline(outline));
+  const below = [
+    levelFace(
+      chamfered.map(({ low }) => low),
+      0,
+      "below",
+    ),
+    ...chamfered.flatMap(({ faces }) => faces),
+  ];
+  const risers = body.risers.flatMap(({ outline, height }) => [
+    ...wallFaces(outline, top, top + height),
+    levelFace([outline], top + height, "above"),
+  ]);
+  const topAround = (letters: readonly Outline[]) => levelFace([...outlines, ...letters, ...risen], top, "above");
+  const letters = label.pieces.map(({ boundary }) => ringOutline([...boundary].reverse()));
   return {
-    faces: [
-      levelFace(low.map(ringOutline), 0, "below"),
-      ...rings.flatMap(({ points, chamfer }, i) => chamferFaces(low[i]!, points, chamfer)),
-      ...rings.flatMap(({ points, chamfer }) => wallFaces(ringOutline(points), chamfer, top)),
-      levelFace(
-        [...rings.map((ring) => ring.points), ...inner.map((ring) => [...ring].reverse())].map(ringOutline),
-        top,
-        "above",
-      ),
-      ...label.pieces.flatMap((piece) => letterFaces(piece, top)),
-      ...risers.flatMap(({ points, height }) => [
-        ...wallFaces(ringOutline(points), top, top + height),
-        levelFace([ringOutline(points)], top + height, "above"),
-      ]),
-    ],
+    faces: [...below, topAround(letters), ...label.pieces.flatMap((piece) => letterFaces(piece, top)), ...risers],
+    plainFaces: [...below, topAround([]), ...risers],
     volume:
-      rings.reduce((sum, ring, i) => sum + ringVolume(ring, low[i]!, top), 0) +
-      risers.reduce((sum, { points, height }) => sum + polygonArea(points) * height, 0) -
+      chamfered.reduce((sum, { ring, removed }) => sum + chordArea(ring) * top - removed, 0) +
+      body.risers.reduce((sum, { outline, height }) => sum + chordArea(outline) * height, 0) -
       label.pieces.reduce((sum, piece) => sum + SUNK * pieceArea(piece), 0),
     reads: label.lines.flat(),
   };
@@ -60,14 +72,8 @@ export function printedBody(body: JigBody): PrintedBody {
 
 /** Rings of the plate and its letters: lightened where the whole of every label still finds room, else left full. */
 function letterPlate(body: JigBody): { rings: Ring[]; label: LabelLayout } {
-  const hole = (outline: Outline, chamfer = TABLE_CHAMFER): Ring => ({
-    points: tessellate(reverseOutline(outline)),
-    chamfer,
-  });
-  const full: Ring[] = [
-    { points: tessellate(body.boundary), chamfer: TABLE_CHAMFER },
-    ...body.holes.map(({ outline, chamfer }) => hole(outline, chamfer)),
-  ];
+  const hole = (outline: Outline, chamfer?: number) => makeRing(reverseOutline(outline), chamfer);
+  const full = [makeRing(body.boundary), ...body.holes.map(({ outline, chamfer }) => hole(outline, chamfer))];
   const light = [...full, ...body.lightening.map((outline) => hole(outline))];
   const risers = body.risers.map(({ outline }) => tessellate(outline));
   const on = (rings: readonly Ring[]) => layOutLabels(body.labels, [...rings.map((r) => r.points), ...risers]);
@@ -98,49 +104,9 @@ function letterFaces({ boundary, counters }: Piece, top: number): Face[] {
 const pieceArea = ({ boundary, counters }: Piece): number =>
   polygonArea(boundary) + counters.reduce((sum, ring) => sum + polygonArea(ring), 0);
 
-/** Sloping faces from the ring at the table up to the ring at its full size; where a short side turns round on the way, two triangles. */
-const chamferFaces = (low: readonly Point[], ring: readonly Point[], height: number): Face[] =>
-  ring.flatMap((p, i) => {
-    const [q, lowP, lowQ] = [ring[(i + 1) % ring.length]!, low[i]!, low[(i + 1) % ring.length]!];
-    const [a, b] = [atLevel(lowP, 0), atLevel(lowQ, 0)];
-    const [c, d] = [atLevel(q, height), atLevel(p, height)];
-    const turns = (q.x - p.x) * (lowQ.x - lowP.x) + (q.y - p.y) * (lowQ.y - lowP.y) < 0;
-    const facets = turns
-      ? [
-          [a, b, c],
-          [a, c, d],
-        ]
-      : [[a, b, c, d]];
-    return facets.map((corners): Face => {
-      const [first, second, third] = corners as [Vec3, Vec3, Vec3];
-      return { surface: { kind: "plane", normal: unitNormal(first, second, third) }, loops: [polygonLoop(corners)] };
-    });
-  });
-
 /** A ring of corners as an outline; no corner is dropped, however near the next. */
 const ringOutline = (points: readonly Point[]): Outline =>
   points.map((p, i) => line(p, points[(i + 1) % points.length]!));
-
-/** What a ring adds to the plate's volume: a chamfer's area runs as the square of its height, which Simpson's rule sums exactly. */
-function ringVolume({ points, chamfer }: Ring, low: readonly Point[], top: number): number {
-  const middle = points.map((p, i) => point((p.x + low[i]!.x) / 2, (p.y + low[i]!.y) / 2));
-  const [a, m, b] = [low, middle, points].map(polygonArea) as [number, number, number];
-  return (chamfer * (a + 4 * m + b)) / 6 + b * (top - chamfer);
-}
-
-/** A ring with each side moved to its left, into the solid. */
-export function offsetRing(ring: readonly Point[], by: number): Point[] {
-  const normals = ring.map((p, i) => {
-    const q = ring[(i + 1) % ring.length]!;
-    const length = Math.hypot(q.x - p.x, q.y - p.y);
-    return point(-(q.y - p.y) / length, (q.x - p.x) / length);
-  });
-  return ring.map((p, i) => {
-    const [a, b] = [normals.at(i - 1)!, normals[i]!];
-    const share = by / (1 + a.x * b.x + a.y * b.y);
-    return point(p.x + (a.x + b.x) * share, p.y + (a.y + b.y) * share);
-  });
-}
 
 /** Holes must leave walls; what stands on or is sunk in the upper face must lie in it, clear of its edges and of each other's. */
 function assertInside(rings: readonly Ring[], inner: readonly (readonly Point[])[]): void {
