@@ -1,5 +1,5 @@
 // The steps of the build in their order: what each measures, and which figures it is done by.
-import type { FigureKey } from "@lamplane/parameters/elevation";
+import { type FigureKey, recessOf } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES, type WorkStage } from "@lamplane/parameters/table";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 
@@ -111,7 +111,7 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   "dry-fit": {
     title: "Rehearse the glue-up dry",
     stage: "glued",
-    task: "Put everything together dry, find the front block's place by the iron, and see with iron and wedge in place that nothing binds.",
+    task: "Put everything together dry, find the front block's place, bore for the pegs there, and see with iron and wedge in place that nothing binds.",
     figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
     locks: [],
   },
@@ -119,15 +119,15 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     title: "Glue up",
     outcome: "glue-up",
     stage: "glued",
-    task: "Clamp the iron with its edge at the height given over the blank's sole, slide the front block back until it touches and peg or mark both blocks there; take the iron out, wax throat and pin, and glue.",
-    figures: ["edgeHeightAtContact", "bedTipX", "rampTipX", "glueGap"],
+    task: "Take the iron out, wax throat and pin, spread the glue, and clamp cheeks and blocks where the dry fit has set them.",
+    figures: ["bedTipX", "rampTipX", "glueGap"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
     title: "True the sole",
     outcome: "sole trued",
     stage: "trued",
-    task: "Let the glued blank rest, then true its sole with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
+    task: "Let the glued blank rest, take most of the wood off its sole with the iron out, then true it with iron and wedge at working tension and the edge drawn back above it; stop while the mouth is still closed.",
     figures: ["edgeHeightAtContact", "soleToTake"],
     locks: [],
   },
@@ -154,6 +154,14 @@ export const STEPS = Object.fromEntries(
     return [step, { ...row, measures: MEASURED_KEYS.filter((key) => MEASURED_ROWS[key].at === step), locks }];
   }),
 ) as Readonly<Record<Step, StepRow>>;
+
+/** A step's title and task for this plane: one without a recess has nothing to rout. */
+export function stepWords(design: Design, step: Step): Pick<StepRow, "title" | "task"> {
+  const { title, task } = STEPS[step];
+  if (step !== "recess" || recessOf(design)) return { title, task };
+  const why = design.capIron.thickness > 0 ? "The cap iron's screw needs no recess" : "A single iron needs no recess";
+  return { title: "No recess to rout", task: `${why}: leave the bed whole and go on to the pin's hole.` };
+}
 
 /** The steps that lead to a state of the work. */
 export const stepsTo = (stage: WorkStage): readonly Step[] => STEP_NAMES.filter((step) => STEPS[step].stage === stage);

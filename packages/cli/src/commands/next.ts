@@ -13,6 +13,7 @@ import {
   lossText,
   STEPS,
   stepIndex,
+  stepWords,
   wantedText,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
@@ -46,14 +47,16 @@ function stateText(design: Design, file: string, state: BuildState, stops: reado
 
 const FIRST_SHAVING = JOB_STEPS.indexOf("first-shaving") + 1;
 
-function headText({ name }: Design, file: string, { done, step }: BuildState): string {
+function headText(design: Design, file: string, { done, step }: BuildState): string {
+  const { name } = design;
   if (!step)
     return `${name}: the plane is built. The traveller goes on with ${FIRST_SHAVING}, the first shaving, and ${JOB_STEPS.length}, after a season.\n`;
   const last = done.at(-1);
   const after = last
-    ? `after "${STEPS[last].title}"`
+    ? `after "${stepWords(design, last).title}"`
     : `nothing is cut yet (1 is the choice of wood: \`lamplane stock ${file}\`)`;
-  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB_STEPS.length}, ${after}.\n\n${STEPS[step].title}\n${STEPS[step].task}\n`;
+  const { title, task } = stepWords(design, step);
+  return `${name}: step ${jobNumber(step)} of the traveller's ${JOB_STEPS.length}, ${after}.\n\n${title}\n${task}\n`;
 }
 
 /** What fails as the plane stands is told before what to do: the next cut may be the one that cannot be mended. */
@@ -105,7 +108,7 @@ function latestStepText(design: Design, { latest, step, lost, changed }: BuildSt
   const later = new Set<string>(STEP_NAMES.slice(stepIndex(latest) + 1).flatMap((name) => STEPS[name].figures));
   const moved = changed.filter(({ key, isNew }) => isNew && later.has(key) && !shownAbove.has(key));
   return [
-    `New from "${STEPS[latest].title}":`,
+    `New from "${stepWords(design, latest).title}":`,
     ...values.flatMap((loss) => lossLines(design, loss)),
     ...(moved.length > 0
       ? [

@@ -1,8 +1,10 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
 import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
+import { bedLowerEdge } from "./blocks.ts";
 import { type Elevation, mouthGrowth } from "./elevation.ts";
 import { degrees, evaluateFigures, type Figure, type FigureRow, mm, ratio, TRADE } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
+import { edgeHeightAtContact } from "./glue-up.ts";
 import { pinLengths } from "./pin-section.ts";
 
 export const FIGURES = {
@@ -40,7 +42,7 @@ export const FIGURES = {
   edgeHeightAtContact: mm(
     "a − g / mouthGrowth",
     "Edge over the blank's sole when the front block touches it at glue-up; so much off, and the mouth opens.",
-    (e) => e.design.sole.allowance - e.design.mouth.opening / mouthGrowth(e),
+    edgeHeightAtContact,
     { readingMode: "fine", spentAt: "glue-up" },
   ),
   soleToTake: mm("a", "Wood still to take off the sole.", (e) => e.design.sole.allowance, { readingMode: "fine" }),
@@ -208,9 +210,9 @@ export const FIGURES = {
     source: TRADE,
   }),
   recessFromBedTip: mm(
-    "recessLow − t·cot β",
-    "Recess's lower end up the bed from its tip at the trued sole.",
-    (e) => e.recess && e.recess.low - e.design.iron.thickness * cotDeg(e.frame.bedAngle),
+    "recessLow − t·cot β + (a − c) / sin β",
+    "Recess's lower end up the bed from the bed's lower edge, the feather taken off.",
+    (e) => e.recess && e.recess.low - bedLowerEdge(e),
     { readingMode: "up" },
   ),
   recessLand: mm(

@@ -1,6 +1,7 @@
 // Door: the plane from the side.
 export {
   type Blocks,
+  bedLowerEdge,
   blocksAt,
   cheekShape,
   pegHoles,
@@ -14,6 +15,7 @@ export { evaluateFigures, type Figure, type FigureRow, type FigureUse, type Read
 export { elevationFigures, FIGURES, type FigureKey, figureRow, figureValue } from "./figures.ts";
 export { bedXAt, type Frame, type FrameOf, frameOver, ironToPlane, type PointOf, planeToIron } from "./frame.ts";
 export { glueGap, tipGap } from "./glue-gap.ts";
+export { edgeHeightAtContact, GLUE_FREE, glueFreeArea, isPlacedByContact } from "./glue-up.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export {
   ROOM_WANTED,

@@ -14,9 +14,6 @@ const THICK = 12;
 /** Bars of the plate's frame, mm; the lower one carries two lines of letters. */
 const BAR = 14;
 const LOWER_BAR = 22;
-/** How far pegs must stand out of each face to hook the cheek, mm. */
-const STAND_OUT = 6;
-
 export interface PinGuideLayout {
   /** Middle of the drill's hole: the pin's axis. */
   readonly axis: Point;
@@ -94,7 +91,7 @@ export function pinGuide(plane: Elevation): JigResult {
         ],
       },
       registersAgainst:
-        "The cheek blank's sole and toe, before glue-up and truing (sole allowance and trim still on): two pegs hook under the sole, one before the toe.",
+        "Soles and toe ends of both cheek blanks, clamped inside to inside, before glue-up and truing (sole allowance and trim still on): two pegs hook under the soles, one before the toes.",
       use: guideUseText(places, plane),
       printed: `${FLAT_PRINT} The holes stand upright as it lies.`,
     },
@@ -115,7 +112,7 @@ const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation)
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
   const peg = formatJigLength(plane.design, plane.design.pegs.diameter);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, STAND_OUT)} or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${holeContentText(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, 2 * plane.widths.cheek, "up")} or more below the guide, so that they reach past both cheeks. Clamp the cheeks inside to inside, soles and toe ends flush. Lay the guide on the left cheek's outside, push it up and back until all three pegs touch both cheeks, clamp it, and bore both at once with ${holeContentText(places, plane)} into a backing board. Measure the hole in waste first. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

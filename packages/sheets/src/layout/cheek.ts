@@ -32,14 +32,15 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   const hole = formatSentenceLength(pin.tenon + pin.tenonClearance, e.design, FIGURE_ROUNDING.pinHoleDiameter);
   const peg = pegHoles(e)[0];
   const pegWords = peg
-    ? ` Peg holes ⌀ ${formatSentenceLength(pegs.diameter, e.design)}, their middles ${formatSentenceLength(peg.centre.x - toe, e.design)} in from the ends.`
+    ? `Pegs (dashed) ⌀ ${formatSentenceLength(pegs.diameter, e.design)}, ${formatSentenceLength(peg.centre.x - toe, e.design)} in from the ends: bore them at the dry fit, not now, through cheeks and block together.`
     : "";
   drawCaption(
     marks,
     `${hand === "left" ? "Left" : "Right"} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}`,
     [
       `Glue this paper, print up, to the INSIDE of the ${hand} cheek: cut it out along the blank's edges and lay sole to sole, toe end to toe end.`,
-      `Drill square through: pin's hole ⌀ ${hole}.${pegWords}`,
+      `Drill the pin's hole ⌀ ${hole} square through both cheeks at once, clamped inside to inside.`,
+      ...(pegWords === "" ? [] : [pegWords]),
       "Prick the lines through, then scrape the paper off: it must not stay in the glue joint. Dashes at the top: the matching marks.",
     ],
     point(hand === "left" ? heel : toe, top + 3.3 * ROW),
@@ -76,10 +77,8 @@ function drawHoles(marks: Marks, e: Elevation): void {
   const { centre } = e.pinHole;
   marks.line("axis", line(point(toe, centre.y), point(heel, centre.y)));
   marks.line("axis", line(point(centre.x, sole), point(centre.x, top)));
-  for (const circle of cheekShape(e, "blank").circles) {
-    marks.circle("outline", circle.centre, circle.radius);
-    if (circle !== e.pinHole) marks.cross(circle.centre, circle.radius);
-  }
+  marks.circle("outline", centre, e.pinHole.radius);
+  for (const peg of pegHoles(e)) marks.circle("hidden", peg.centre, peg.radius).cross(peg.centre, peg.radius);
 }
 
 /** Dimensions along the cheek: from the toe end below, finished length and pin above. */

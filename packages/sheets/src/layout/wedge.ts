@@ -42,7 +42,10 @@ export function wedgeLayout(e: Elevation): Picture {
   drawCaption(
     marks,
     "Wedge",
-    ["Grain along its length. Plane the taper from a longer blank,", "held in a sled or a vice, never in the fingers."],
+    [
+      "Grain along its length. Cut the blank to length and width first; take the taper",
+      "off it in the sled or the vise, never in the fingers.",
+    ],
     point(-ROW, butt + 5),
   );
   const description = "Side view with tip, butt and angle, and the face with the line on which the cross pin bears.";

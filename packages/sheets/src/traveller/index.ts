@@ -65,13 +65,15 @@ const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly 
 /** Every step with this plane's numbers as they stand when it begins; the plane must be one that may be built. */
 export function travellerSteps(design: Design): TravellerStep[] {
   const report = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS });
+  const made = new Set<string>(jigPlans(asBuiltPlane(design)).map(({ name }) => name));
   const plans = new Map<Elevation, StockPlan>();
   return JOB_STEPS.map((key) => {
     const step = isBenchStep(key) ? key : key === "stock" ? "iron" : "shaping";
     const t = stepContext(design, step);
     const plan = plans.get(t.plane) ?? stockPlan(t.plane);
     plans.set(t.plane, plan);
-    return makeStep(key, design, CONTENTS[key]({ t, plan, report }));
+    const content = CONTENTS[key]({ t, plan, report });
+    return makeStep(key, design, { ...content, jigs: (content.jigs ?? []).filter((name) => made.has(name)) });
   });
 }
 

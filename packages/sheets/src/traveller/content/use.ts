@@ -15,21 +15,25 @@ import { type ContentInput, keepSentences, type StepContent } from "./content.ts
 export function soleContent({ t, report }: ContentInput): StepContent {
   const { allowance } = t.plane.design.sole;
   const { stopShort } = report.mouth;
+  const { coarse, fine } = solePasses(allowance - stopShort);
   return {
     why: "The wedge bends the body a little. A sole trued slack is no longer flat when the plane works.",
     numbers: [
       ...t.figureRow("soleToTake", "Wood under the planned sole"),
       t.fineRow("Stop this much short of it at first", stopShort),
-      t.fineRow("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
+      ...(coarse > 0 ? [t.fineRow("First, iron out, jack or jointer: take off", coarse)] : []),
+      t.fineRow("Then, iron and wedge in, fine shavings: take off", fine),
       ...t.figureRow("edgeHeightAtContact", "Height at which the edge touched the front block"),
     ],
-    instructions: [
+    instructions: keepSentences(
       "Trim nothing yet but what is in the way; leave the pegs until the sole is true.",
+      coarse > 0 &&
+        `Iron and wedge out: take ${t.fine(coarse)} off with a jack or jointer plane, toe to heel, flat and square. Stop there: ${t.fine(fine)} and the last of the mouth are for fine shavings.`,
       "Put in iron and wedge, drive the wedge as tight as for work, and draw the edge back well above the sole.",
       "Plane the sole from toe to heel with a sharp, fine-set plane, or on abrasive on a flat plate; straightedge along, across and corner to corner, winding sticks at the ends.",
       "Toe, the wood just before the mouth, just behind it, and heel lie in one plane; between them a little hollow does no harm.",
       `Stop while the mouth is still closed or narrower than wanted: ${t.fine(stopShort)} short of the planned sole at the least.`,
-    ],
+    ),
     checks: [
       "Flat with the wedge at working tension: no light before and behind the mouth.",
       "Sole square to the cheeks' outsides.",
@@ -38,6 +42,16 @@ export function soleContent({ t, report }: ContentInput): StepContent {
     cautions: ["edgeBack", "sharpIron"],
     picture: solePicture(t, stopShort),
   };
+}
+
+/** The last of the sole, mm: taken off in fine shavings (common practice). */
+const FINE_FROM = 0.5;
+
+/** What comes off the sole before the mouth is first read: in coarse shavings, and then in fine ones. mm */
+export function solePasses(toTake: number): { readonly coarse: number; readonly fine: number } {
+  const whole = Math.max(0, toTake);
+  const fine = Math.min(whole, FINE_FROM);
+  return { coarse: whole - fine, fine };
 }
 
 /** What was not measured is not known, and is told so. */

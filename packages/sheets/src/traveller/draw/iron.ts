@@ -6,7 +6,9 @@ import type { StepContext } from "../step-context.ts";
 import { STEEL_SHADE } from "./stack.ts";
 
 export function ironPicture(t: StepContext) {
-  return composeViews({ name: "step-iron", title: "Iron and cap iron: what is measured on them" }, [
+  const what =
+    t.design.capIron.thickness > 0 ? "Iron and cap iron: what is measured on them" : "What is measured on the iron";
+  return composeViews({ name: "step-iron", title: what }, [
     scaledView("Iron on its bevel's side, edge to the left", { width: 100, height: 50 }, (sketch) =>
       drawSide(sketch, t),
     ),
