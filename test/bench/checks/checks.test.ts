@@ -70,6 +70,7 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
     },
     true,
   ],
+  ["guide-holes-loose", "warning", { "jigs.holeClearance": 0.2 }, true],
   ["cheek-thin", "warning", { "body.cheek": 6 }, true],
   ["cheek-thin", "stop", { "body.cheek": 3 }, true],
   ["recess-land", "stop", { "iron.width": 22 }, false],

@@ -86,7 +86,8 @@ const OF_JIGS = {
     "The cutter must turn inside its bush: take a larger bush, a smaller cutter, or a bearing (0).",
   "take-longer-cutter": "Take a longer cutter.",
   "fix-fences": "Have the fences fixed.",
-} as const satisfies Record<Exclude<ObstacleAdvice, "set-blocks-by-iron">, string>;
+  "open-guide-holes-by-drill": "Print its holes tighter and open them with the drill itself.",
+} as const satisfies Record<Exclude<ObstacleAdvice, "set-blocks-by-iron"> | "open-guide-holes-by-drill", string>;
 
 /** By a finding's advice; those that name more than a sentence holds stand in `findings.ts`. */
 export const ADVICE = {

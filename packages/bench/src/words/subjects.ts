@@ -104,11 +104,12 @@ const OF_JIGS = {
   "plate-to-fence": "The plate between opening and fence",
   "plate-to-stop": "The plate between stop and opening",
   "plate-to-slots": "The plate between the opening and the fences' slots",
+  "guide-play": "How far the printed pin guide lets the drill off its place",
   "room-over-pin": "The room over the cross pin, under the spacer's flange,",
   "spacer-leg": "The spacer's narrower leg beside the cross pin",
   "spacer-flank": "The spacer's shorter flank",
   "spacer-leg-below-pin": "The spacer's shorter leg below the cross pin's axis",
-} as const satisfies Record<ObstacleSubject, string>;
+} as const satisfies Record<ObstacleSubject | "guide-play", string>;
 
 /** By a finding's subject. */
 export const SUBJECTS = {

@@ -5,6 +5,7 @@ import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import { stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
 import { cutEntry, formatDrill, formatJigLength, formatJigNumber, nameLabel, noteEntry } from "./lines.ts";
@@ -46,13 +47,13 @@ export function pinGuideLayout(plane: Elevation): PinGuideLayout {
 export function pinGuide(plane: Elevation): JigResult {
   const places = pinGuideLayout(plane);
   const { design } = plane;
-  const { clearance } = design.jigs;
+  const room = printedRoom(design).holes;
   const corners = guideCorners(places, plane);
   const boundary = corneredOutline(corners.map((at) => ({ at, round: 4 })));
   const hole = (centre: Point, radius: number): JigHole => ({ outline: circleOutline({ centre, radius }) });
-  const drill = hole(places.axis, places.drillRadius + clearance);
-  const pegs = places.pegs.map((at) => hole(at, places.pegRadius + clearance));
-  const round = (radius: number) => 2 * (radius + clearance) + 2 * STOUT_WALL;
+  const drill = hole(places.axis, places.drillRadius + room);
+  const pegs = places.pegs.map((at) => hole(at, places.pegRadius + room));
+  const round = (radius: number) => 2 * (radius + room) + 2 * STOUT_WALL;
   const bars = [
     Math.max(LOWER_BAR, round(places.pegRadius)) + places.pegRadius,
     round(places.drillRadius) + STOUT_WALL,
@@ -82,8 +83,8 @@ export function pinGuide(plane: Elevation): JigResult {
         title: "pin-guide",
         entries: [
           cutEntry(boundary),
-          drillEntry(places.axis, places.drillRadius + clearance),
-          ...places.pegs.map((at) => drillEntry(at, places.pegRadius + clearance)),
+          drillEntry(places.axis, places.drillRadius + SHEET_ROOM.holes),
+          ...places.pegs.map((at) => drillEntry(at, places.pegRadius + SHEET_ROOM.holes)),
           noteEntry(
             `pin guide ${bore}, ${design.name}`,
             point(stageExtent(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
@@ -112,12 +113,12 @@ const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation)
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
   const peg = formatJigLength(plane.design, plane.design.pegs.diameter);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, 2 * plane.widths.cheek, "up")} or more below the guide, so that they reach past both cheeks. Clamp the cheeks inside to inside, soles and toe ends flush. Lay the guide on the left cheek's outside, push it up and back until all three pegs touch both cheeks, clamp it, and bore both at once with ${holeContentText(places, plane)} into a backing board. Measure the hole in waste first. ${CAUTION}`;
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, 2 * plane.widths.cheek, "up")} or more below the guide, so that they reach past both cheeks. Clamp the cheeks inside to inside, soles and toe ends flush. Lay the guide on the left cheek's outside, push it up and back until all three pegs touch both cheeks, clamp it, and bore both at once with ${holeContentText(places, plane)} into a backing board. A printed hole that comes out tight is opened with the drill itself. Measure the hole in waste first. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */
 function guideCorners({ axis, drillRadius, pegs, pegRadius }: PinGuideLayout, plane: Elevation): Point[] {
-  const wall = STOUT_WALL + plane.design.jigs.clearance;
+  const wall = STOUT_WALL + printedRoom(plane.design).holes;
   const low = pegs[0]!.y - pegRadius - wall;
   const left = pegs[2]!.x - pegRadius - wall;
   const right = axis.x + Math.max(drillRadius, pegRadius) + wall + 2;

@@ -4,6 +4,7 @@
 import { cosDeg, point, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { ironToPlane } from "../elevation/frame.ts";
+import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { CAUTION, type JigBody, type JigResult, type Pose } from "./jig.ts";
 import {
   boxOutline,
@@ -41,8 +42,8 @@ export function recessTemplate(plane: Elevation): JigResult {
   const fault = templateObstacle(plane, places);
   if (fault) return { none: { name: "recess-template", ...fault } };
   const slotted = design.jigs.fence === "slotted";
-  const main = plateBody(plane, places, slotted);
-  const drawn = main.risers.map((riser) => markEntry(riser.outline));
+  const main = plateBody(plane, places, slotted, printedRoom(design).flanks);
+  const cut = plateBody(plane, places, slotted, SHEET_ROOM.flanks);
   const { guide, cutter } = places;
   const label = [guideText(plane), formatJigNumber(plane.recess!.width)];
   return {
@@ -53,9 +54,9 @@ export function recessTemplate(plane: Elevation): JigResult {
       drawing: {
         title: "recess-template",
         entries: [
-          cutEntry(main.boundary),
-          ...main.holes.map((hole) => cutEntry(hole.outline)),
-          ...drawn,
+          cutEntry(cut.boundary),
+          ...cut.holes.map((hole) => cutEntry(hole.outline)),
+          ...cut.risers.map((riser) => markEntry(riser.outline)),
           noteEntry(
             `recess template, ${label.join(", ")}, ${design.name}`,
             point(-places.halfCore + 3, places.stop + 3),
@@ -80,7 +81,6 @@ const guideText = ({ design }: Elevation): string =>
 
 function templateUseText(plane: Elevation, places: TemplateLayout, slotted: boolean): string {
   const { design, recess } = plane;
-  const { clearance } = design.jigs;
   const depth = formatJigLength(design, recess!.depth);
   const cutter = formatJigLength(design, places.cutter);
   const reach = formatJigLength(design, design.jigs.cutterLength);
@@ -90,13 +90,13 @@ function templateUseText(plane: Elevation, places: TemplateLayout, slotted: bool
       : `a straight cutter of ${cutter} in a guide bush of ${formatJigLength(design, design.jigs.bush)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
   const fences = slotted
     ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${formatJigLength(design, 2 * (places.halfCore - slotTravel(plane, places).inward))} to ${formatJigLength(design, 2 * (places.halfCore + SLOT_TRAVEL))}: set both against the core, the opening's middle on the core's centre line.`
-    : `Its fences are made for a core of ${formatJigLength(design, 2 * places.halfCore)}, with ${formatJigSize(design, clearance)} of room on each side.`;
+    : `Its fences are made for a core of ${formatJigLength(design, 2 * places.halfCore)}, printed with ${formatJigSize(design, printedRoom(design).flanks)} of room on each side, cut from sheet with none.`;
   return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${formatJigLength(design, places.plate)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
 }
 
-function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean): JigBody {
+function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, room: number): JigBody {
   const { stop, bedTop, halfCore, stopDepth, plate } = places;
-  const inner = halfCore + plane.design.jigs.clearance;
+  const inner = halfCore + room;
   const opening = templateOpening(plane, places);
   const high = Math.max(...opening.map((s) => s.from.y)) + END_BAR;
   const fences = [-1, 1].map((side) => {

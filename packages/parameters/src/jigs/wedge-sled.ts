@@ -3,6 +3,7 @@
 import { cosDeg, type Point, point, sinDeg, transformPoint } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { wedgeThickness } from "../elevation/stack.ts";
+import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, reliefRadius } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
 import { cutEntry, degreesText, formatJigLength, nameLabel, noteEntry } from "./lines.ts";
@@ -20,26 +21,10 @@ const HIGHEST = 20;
 /** The sled that carries the wedge's blank at the wedge angle. */
 export function wedgeSled(plane: Elevation): JigResult {
   const { design, widths } = plane;
-  const { clearance, relief } = design.jigs;
   const omega = design.wedge.angle;
   const length = plane.wedgeLength;
-  const butt = wedgeThickness(design, design.wedge.tipFromEdge + length);
   const thick = Math.min(HIGHEST, widths.core - design.wedge.clearance - 2);
-  const places = pocketLayout(length, design.wedge.tip, omega, clearance);
-  const left = places.tipMouth.x - LEAD;
-  const right = places.buttMouth.x + TAIL;
-  const low = Math.min(places.buttFloor.y, places.tipFloor.y) - BAR;
-  const corners = [
-    { at: point(left, low), round: 3 },
-    { at: point(right, low), round: 3 },
-    { at: point(right, 0), round: 3 },
-    { at: places.buttMouth },
-    { at: places.buttFloor, relief: { radius: reliefRadius(relief, butt), into: "before" as const } },
-    { at: places.tipFloor, relief: { radius: reliefRadius(relief, design.wedge.tip), into: "after" as const } },
-    { at: places.tipMouth },
-    { at: point(left, 0), round: 3 },
-  ];
-  const boundary = corneredOutline(corners);
+  const { left, right, low, outline: boundary } = sledOutline(plane, printedRoom(design).flanks);
   const grip = gripHole(point(right - 14 - GRIP, (low + 0) / 2), -low);
   const angle = degreesText(omega);
   const wide = formatJigLength(design, widths.core - design.wedge.clearance, "down");
@@ -61,7 +46,7 @@ export function wedgeSled(plane: Elevation): JigResult {
       drawing: {
         title: "wedge-sled",
         entries: [
-          cutEntry(boundary),
+          cutEntry(sledOutline(plane, SHEET_ROOM.flanks).outline),
           cutEntry(grip),
           noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
         ],
@@ -72,6 +57,27 @@ export function wedgeSled(plane: Elevation): JigResult {
       printed: FLAT_PRINT,
     },
   };
+}
+
+/** The sled's bar with the pocket in its side; `room` in the wedge's length, mm. */
+function sledOutline({ design, wedgeLength }: Elevation, room: number) {
+  const { wedge, jigs } = design;
+  const butt = wedgeThickness(design, wedge.tipFromEdge + wedgeLength);
+  const places = pocketLayout(wedgeLength, wedge.tip, wedge.angle, room);
+  const left = places.tipMouth.x - LEAD;
+  const right = places.buttMouth.x + TAIL;
+  const low = Math.min(places.buttFloor.y, places.tipFloor.y) - BAR;
+  const corners = [
+    { at: point(left, low), round: 3 },
+    { at: point(right, low), round: 3 },
+    { at: point(right, 0), round: 3 },
+    { at: places.buttMouth },
+    { at: places.buttFloor, relief: { radius: reliefRadius(jigs.relief, butt), into: "before" as const } },
+    { at: places.tipFloor, relief: { radius: reliefRadius(jigs.relief, wedge.tip), into: "after" as const } },
+    { at: places.tipMouth },
+    { at: point(left, 0), round: 3 },
+  ];
+  return { left, right, low, outline: corneredOutline(corners) };
 }
 
 interface Pocket {

@@ -1,7 +1,7 @@
 // Where the tiles of a large picture are parted: as evenly as it goes, but through no cut and no mark.
 import { type Segment, tessellate } from "@lamplane/geometry";
 import type { Picture, PictureMark } from "../picture/picture.ts";
-import { textCorners } from "../picture/index.ts";
+import { textCorners } from "../picture/picture-frame.ts";
 
 /** Overlap of two tiles, mm: enough to glue, and to see the neighbour's edge by. */
 export const OVERLAP = 12;
