@@ -3,7 +3,7 @@ import type { UnreadValue } from "@lamplane/bench";
 import { type Finding, findingSentence } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { type Design, UNIT_OF } from "@lamplane/parameters/table";
-import { formatDecimal, formatLength, formatValue } from "@lamplane/parameters/units";
+import { formatDecimal, formatLength, formatOnRule, formatValue } from "@lamplane/parameters/units";
 
 /** A value with its unit, in the maker's unit first. */
 export const formatInBothUnits = ({ units, shop }: Design, value: number, unit: string): string =>
@@ -33,12 +33,13 @@ export function findingText(design: Design, finding: Finding): string {
   ].join("\n");
 }
 
-/** A cure's value as it can be typed back, in a file of either unit. */
-export function formatTypedValue(parameter: string, value: number | string): string {
+/** A cure's value as it can be typed back, in the maker's unit. */
+export function formatTypedValue({ units, shop }: Design, parameter: string, value: number | string): string {
   const row = rowAt(parameter);
   if (typeof value === "string" || row.kind !== "number") return String(value);
-  const unit = UNIT_OF[row.quantity];
-  return `${formatDecimal(value, 6)}${unit === "mm" ? " mm" : ""}`;
+  if (UNIT_OF[row.quantity] !== "mm") return formatDecimal(value, 6);
+  if (units === "mm") return `${formatDecimal(value, 6)} mm`;
+  return formatOnRule(value, { units, smallestFraction: shop.smallestFraction, caliper: "instead" });
 }
 
 /** A cure's value as the maker reads it. */
@@ -46,7 +47,7 @@ export function formatCureValue(design: Design, parameter: string, value: number
   const row = rowAt(parameter);
   return typeof value === "string" || row.kind !== "number"
     ? String(value)
-    : formatInBothUnits(design, value, UNIT_OF[row.quantity]);
+    : formatInOwnUnit(design, value, UNIT_OF[row.quantity]);
 }
 
 /** Rows of columns, each as wide as its widest. */

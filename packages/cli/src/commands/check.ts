@@ -38,7 +38,7 @@ export function checkCommand(io: Io, design: Design, json: boolean): Exit {
         )
         .join(""),
     );
-    io.out(`\n${findingsText(design, findings)}\n${repairText(repair)}`);
+    io.out(`\n${findingsText(design, findings)}\n${repairText(design, repair)}`);
   }
   return mayBeBuilt(findings) ? EXIT.done : EXIT.checkFailed;
 }
@@ -58,11 +58,11 @@ export function findingsText(design: Design, findings: readonly Finding[]): stri
 }
 
 /** The fewest changes that leave nothing which stops the plane, as a line to type. */
-function repairText(cures: readonly Cure[] | undefined): string {
+function repairText(design: Design, cures: readonly Cure[] | undefined): string {
   if (cures === undefined)
     return "No small set of changes was found that mends it all: it wants another iron or another plan.\n";
   if (cures.length === 0) return "";
-  return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${formatTypedValue(parameter, value)}\n`).join("")}`;
+  return `All that stops it is mended together by:\n${cures.map(({ parameter, value }) => `  ${parameter}: ${formatTypedValue(design, parameter, value)}\n`).join("")}`;
 }
 /** So many of a thing in words; nothing where there are none. */
 const countText = (count: number, word: string): string =>
