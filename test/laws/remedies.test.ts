@@ -8,7 +8,7 @@ import type { Judgement } from "../../packages/bench/src/checks/judgement.ts";
 import { isFinding, judgeChecks } from "../../packages/bench/src/checks/judgements.ts";
 import { designWith, randomDesigns } from "../support/designs.ts";
 
-const FAILING: readonly Design[] = randomDesigns(91, 80, (design) =>
+const FAILING: readonly Design[] = randomDesigns(91, 40, (design) =>
   judgeChecks(elevation(design)).some((judgement) => judgement.remedies.length > 0 && isFinding(judgement)),
 ).map(({ design }) => design);
 
@@ -65,13 +65,13 @@ describe("cures of random failing designs", () => {
         }
       }
     }
-    expect(free).toBeGreaterThan(60);
+    expect(free).toBeGreaterThan(30);
     expect(pressing).toBeGreaterThan(0);
   }, 120_000);
 
   test("in an inch design a length that cures stands on the maker's rule, or on a thousandth where a rule is too coarse", () => {
     let lengths = 0;
-    for (const design of FAILING.slice(0, 30)) {
+    for (const design of FAILING.slice(0, 16)) {
       const plane = elevation({ ...design, units: "in" });
       const found = judgeChecks(plane).filter(isFinding);
       for (const finding of found)

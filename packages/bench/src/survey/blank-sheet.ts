@@ -25,7 +25,7 @@ export interface StraightedgePlacement {
 /** The sheet as text, in the readings file's own format; `refuses` is left open, so that a sheet half filled in is refused. */
 export function blankSheet(plane: Elevation): string {
   const { units, name } = plane.design;
-  const shown = (mm: number) => (units === "mm" ? String(mm) : formatLength(mm, "in", "1/16"));
+  const shown = (mm: number) => formatStation(mm, units);
   const bed = bedExtent(plane);
   return [
     `# Bed survey of ${name}: the bed sawn and trued, before the recess is routed.`,
@@ -64,14 +64,23 @@ export function straightedgePlacements(plane: Elevation): StraightedgePlacement[
   ].map((placement, i) => ({ ...placement, words: `${i + 1}: ${placement.words}` }));
 }
 
+/** Where the gaps are read along a placement, mm from where it begins, in whole steps of the maker's rule. */
+export function placementStations({ from, to }: Pick<StraightedgePlacement, "from" | "to">, units: Units): number[] {
+  const reach = Math.hypot(to.along - from.along, to.across - from.across);
+  const even = Array.from({ length: STATIONS }, (_, i) => roundDownTo((reach * i) / (STATIONS - 1), STEP[units]));
+  return [...new Set(even)]; // a narrow bed has fewer
+}
+
+/** A place or a station as the sheet has it: bare mm, or inches to the 1/16. */
+export const formatStation = (mm: number, units: Units): string =>
+  units === "mm" ? String(mm) : formatLength(mm, "in", "1/16");
+
 function placementLines(
   { words, from, to }: StraightedgePlacement,
   units: Units,
   format: (mm: number) => string,
 ): string[] {
-  const reach = Math.hypot(to.along - from.along, to.across - from.across);
-  const even = Array.from({ length: STATIONS }, (_, i) => roundDownTo((reach * i) / (STATIONS - 1), STEP[units]));
-  const stations = [...new Set(even)]; // a narrow bed has fewer
+  const stations = placementStations({ from, to }, units);
   const last = stations.length - 1;
   const where = (i: number) => (i === 0 ? "where it begins" : i === last ? "where it ends" : `station ${i + 1}`);
   return [

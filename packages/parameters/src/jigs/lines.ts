@@ -32,9 +32,11 @@ export function formatDrill(design: Design, mm: number): string {
 /** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
 const BROKEN = [24, 16, 12] as const;
 const KEPT = [16, 12, 10, 8, 6, 4] as const;
+/** Letters kept of the end of a shortened name at the most: a number or a letter there tells two planes apart. */
+const END = 4;
 
 /**
- * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened from its end, the jig's
+ * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened in its middle, the jig's
  * words never.
  */
 export function nameLabel(words: readonly string[], design: Design, near: Point): JigLabel {
@@ -56,10 +58,14 @@ function nameVariants({ name }: Design): string[][] {
   const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>
     wrapPieces(pieces, width),
   );
-  const shortened = [...new Set([pieces[0]!.replace(/[-._]$/, ""), ...KEPT.map((n) => name.slice(0, n))])]
-    .filter((short) => short.length < name.length)
-    .sort((a, b) => b.length - a.length);
+  const shortened = KEPT.filter((letters) => letters < name.length).map((letters) => shortenName(name, letters));
   return [[name], ...broken, ...shortened.map((short) => [short])];
+}
+
+/** A name in so many letters: its beginning, a dot, and its end. */
+function shortenName(name: string, letters: number): string {
+  const end = name.slice(-Math.min(END, Math.ceil(letters / 2)));
+  return `${name.slice(0, letters - end.length - 1)}.${end}`;
 }
 
 /** Pieces of a name in as few lines of at most `width` letters as they go into. */

@@ -29,6 +29,7 @@ import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import type { RoundingDirection } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
+import { yearPlots } from "../plots/year.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
 import type { ContentInput, StepContent } from "./content/content.ts";
 import { dryFitContent, glueContent, wedgeContent } from "./content/together.ts";
@@ -39,7 +40,7 @@ import { sectionPicture } from "./draw/section.ts";
 import type { Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
 import { isDone, type StepContext, stepBlanks, stepContext } from "./step-context.ts";
 
-export type { Blank, Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
+export type { Blank, Caution, ReadingRow, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
 
 /** What is measured at a step, and its place among the bench's steps, are the bench's own. */
 const CONTENTS: Readonly<Record<TravellerKey, (known: ContentInput) => StepContent>> = {
@@ -79,7 +80,7 @@ export function travellerSteps(design: Design): TravellerStep[] {
 
 function makeStep(key: TravellerKey, design: Design, content: StepContent): TravellerStep {
   const bench = isBenchStep(key) ? STEPS[key] : undefined;
-  const { why, numbers, instructions, checks, picture, jigs = [] } = content;
+  const { why, readings, numbers, instructions, checks, picture, jigs = [] } = content;
   return {
     key,
     title: content.title ?? bench!.title,
@@ -89,6 +90,7 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
     instructions,
     checks,
     blanks: isBenchStep(key) ? stepBlanks(design, key) : [],
+    ...(readings === undefined ? {} : { readings }),
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
     picture,
     jigs,
@@ -244,6 +246,10 @@ function travellerPlots(plane: Elevation, design: Design) {
         leastGap: LEAST_GAP,
       }),
     },
+    ...yearPlots(plane).map((picture, i) => ({
+      words: i === 0 ? "What they do to the bed's angle (indicative)." : "What they do to the mouth (indicative).",
+      picture,
+    })),
     ...(shares.length > 0
       ? [
           {

@@ -29,6 +29,16 @@ export interface Blank {
   readonly measured?: string;
 }
 
+/** A row to write the gaps under a straightedge in, laid in one place. */
+export interface ReadingRow {
+  /** Where it is laid: "1: up the middle of the bed, from the tip". */
+  readonly placement: string;
+  /** From where to where on the bed. */
+  readonly ends: string;
+  /** Where along it the gaps are read, from where it begins. */
+  readonly stations: readonly string[];
+}
+
 /** A caution and where it comes from. */
 export interface Caution {
   readonly text: string;
@@ -47,6 +57,8 @@ export interface TravellerStep {
   /** What must be true before the next step is begun. */
   readonly checks: readonly string[];
   readonly blanks: readonly Blank[];
+  /** Only where a surface is surveyed. */
+  readonly readings?: readonly ReadingRow[];
   readonly cautions: readonly Caution[];
   readonly picture: Picture;
   /** Names of the jigs that serve here. */

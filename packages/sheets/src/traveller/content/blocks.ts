@@ -1,9 +1,11 @@
 // The two cuts, the bed, the recess and the pin's hole: where angles are made and measured.
-import { FIGURE_ROUNDING, stepWords } from "@lamplane/bench";
+import { FIGURE_ROUNDING, formatStation, placementStations, stepWords, straightedgePlacements } from "@lamplane/bench";
 import { pegHoles } from "@lamplane/parameters/elevation";
 import { bedPicture, recessPicture } from "../draw/bed.ts";
 import { pinHolePicture } from "../draw/cheek.ts";
 import { cutsPicture } from "../draw/core.ts";
+import type { ReadingRow } from "../step.ts";
+import type { StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
 export function cutsContent(known: ContentInput): StepContent {
@@ -72,7 +74,7 @@ export function bedContent({ t }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       "Hold the block in the bed cradle, or in the vise with the waste wedge under it, the bed level and up.",
-      "Lay a straightedge at the five places drawn and try feeler leaves under it at five stations each; 1 up the bed, 2 and 3 across it, 4 and 5 from corner to corner. Write the readings in the survey sheet (“lamplane survey FILE --blank”) and let it say whether the bed is flat, hollow or humped, by how much, and where to take wood off.",
+      "Lay a straightedge at the places drawn, try feeler leaves under it at each station, and write on the lines the thickest leaf that goes in and the thinnest that does not. Typed into the survey sheet (“lamplane survey FILE --blank”), they say whether the bed is flat, hollow or humped, and where to take wood off.",
       "Work across and along with a fine-set block plane or a scraper, from the edges toward the middle; take wood only where the survey says.",
       "Blue the iron's back with pencil, lay it on the bed, press and rub it: the marks it leaves are the high places.",
       t.plane.design.bed.featherChamfer > 0 &&
@@ -84,11 +86,23 @@ export function bedContent({ t }: ContentInput): StepContent {
       "The iron does not rock, corner to corner, under two fingers.",
       "Bed square across: its angle reads the same on both sides.",
     ],
+    readings: readingRows(t),
     cautions: ["handTools", "disc"],
     picture: bedPicture(t),
     jigs: ["bed-cradle"],
   };
 }
+
+/** The survey sheet's own placements and stations. */
+const readingRows = ({ plane }: StepContext): ReadingRow[] =>
+  straightedgePlacements(plane).map(({ words, from, to }) => {
+    const format = (mm: number) => formatStation(mm, plane.design.units);
+    return {
+      placement: words,
+      ends: `${format(from.along)} up, ${format(from.across)} across to ${format(to.along)} up, ${format(to.across)} across`,
+      stations: placementStations({ from, to }, plane.design.units).map(format),
+    };
+  });
 
 export function recessContent({ t }: ContentInput): StepContent {
   const { recess, design } = t.plane;

@@ -15,12 +15,15 @@ function bedEnds(plane: Elevation): { low: number; high: number } {
   return { low: planeToIron(plane.frame, point(x, y)).s, high: planeToIron(plane.frame, bed.to).s };
 }
 
+/** Height of the survey's views, mm: the lines for its readings stand on the same page. */
+const BED_VIEW = 56;
+
 export function bedPicture(t: StepContext) {
   const { plane } = t;
   const { low, high } = bedEnds(plane);
   const half = plane.widths.core / 2;
   return composeViews({ name: "step-bed", title: "The bed with the places where a straightedge is laid" }, [
-    scaledView("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
+    scaledView("Bed, seen square to it, tip below", { ...HALF, height: BED_VIEW }, (sketch) => {
       sketch
         .area(WOOD_SHADE, boxPolygon(-half, low, half, high))
         .outline("outline", boxPolygon(-half, low, half, high));
@@ -40,7 +43,7 @@ export function bedPicture(t: StepContext) {
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
       sketch.name("left", [{ words: "iron bears above", point: point(-half, heel) }]);
     }),
-    scaledView("Bed block, the bed level", { ...HALF, width: 88 }, (sketch) => {
+    scaledView("Bed block, the bed level", { ...HALF, width: 88, height: BED_VIEW }, (sketch) => {
       const turned = blocksAt(plane, "blank").bed.map((s) => transformSegment(s, { turn: -plane.frame.bedAngle }));
       sketch.area(WOOD_SHADE, turned).outline("outline", turned);
       const tip = transformSegment(line(plane.points.bedTip, plane.points.bedTip), {
