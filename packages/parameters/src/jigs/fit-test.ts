@@ -3,15 +3,7 @@
 import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { FLAT_PRINT, type JigResult } from "./jig.ts";
-import {
-  boxOutline,
-  formatDrill,
-  formatJigLength,
-  formatJigNumber,
-  formatJigSize,
-  nameLabel,
-  plainLabel,
-} from "./lines.ts";
+import { boxOutline, formatDrill, formatJigNumber, formatJigSize, nameLabel, plainLabel } from "./lines.ts";
 
 /** Clearances all round that are tried, mm. */
 export const TRIED = [0, 0.1, 0.2, 0.3, 0.4, 0.5] as const;
@@ -67,7 +59,7 @@ export function fitTest(plane: Elevation): JigResult {
           },
         },
       ],
-      registersAgainst: `The shank of a ${formatJigLength(design, shank)} drill.`,
+      registersAgainst: `The shank of a ${formatDrill(design, shank)} drill.`,
       use: `Print it first. Push the shank of a ${formatDrill(design, shank)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance. Up to ${formatJigSize(design, design.hand.pinHole / 2)} (half of what the pin's hole may be off) write its number as jigs.holeClearance; if it is more, leave that at auto and open the guide's holes with the drill itself. The piece is ${formatJigNumber(FIT_TEST_LENGTH)} mm long: measure it, and set the printer's scale right before you print gauges.`,
       printed: FLAT_PRINT,
     },

@@ -1,8 +1,8 @@
 // Layout of a cheek, true size, its inside up: what is drilled and cut, what lies against it, and what a rule should read.
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { atan2Deg, FAR, line, point, pointAlong, pointsEqual, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedXAt, blocksAt, cheekShape, ironToPlane, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
+import { formatDrill } from "@lamplane/parameters/jigs";
 import { formatAngle } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
@@ -27,9 +27,9 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   drawUp(marks, e);
   drawStackNames(marks, e);
   drawTexts(marks, e, hand);
-  const { pin, pegs } = e.design;
+  const { pegs } = e.design;
   const { toe, heel, top } = cheekExtent(e);
-  const hole = formatSentenceLength(pin.tenon + pin.tenonClearance, e.design, FIGURE_ROUNDING.pinHoleDiameter);
+  const hole = formatDrill(e.design, 2 * e.pinHole.radius);
   const peg = pegHoles(e)[0];
   const pegWords = peg
     ? `Pegs (dashed) ⌀ ${formatSentenceLength(pegs.diameter, e.design)}, ${formatSentenceLength(peg.centre.x - toe, e.design)} in from the ends: bore them at the dry fit, not now, through cheeks and block together.`

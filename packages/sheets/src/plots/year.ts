@@ -4,7 +4,8 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { formatAngle, formatDecimalLength } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
 import { type Axis, lengthAxis, numberAxis } from "./axis.ts";
-import { PLOT_SIZE, plotPicture } from "./plot.ts";
+import { plotPicture } from "./plot.ts";
+import { PLOT_SIZE } from "./plot-frame.ts";
 
 const HEIGHT = 60;
 

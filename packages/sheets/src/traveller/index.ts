@@ -1,20 +1,12 @@
-// The traveller as plain data: every step in order with this plane's numbers, and what goes before and after them.
-
-import type { BenchFigureKey } from "@lamplane/bench";
 import {
   asBuiltPlane,
   CAUTIONS,
   type CautionRow,
   DEFER,
-  finishedRounding,
   JOB_STEPS,
-  LEAST_GAP,
   LEAST_RUNS,
-  planeSeasonSeries,
-  planeSeasons,
   plannedDesign,
   plannedPlane,
-  type ResultTolerance,
   STEPS,
   STRENGTH_CAUTION,
   type Step,
@@ -26,10 +18,8 @@ import { checkWithoutCures, type FormattedFinding, formatFinding } from "@lampla
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import type { RoundingDirection } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
-import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
-import { yearPlots } from "../plots/year.ts";
+import { STRENGTH_ROWS, travellerPlots } from "./appendix.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
 import type { ContentInput, StepContent } from "./content/content.ts";
 import { dryFitContent, glueContent, wedgeContent } from "./content/together.ts";
@@ -37,9 +27,11 @@ import { firstShavingContent, mouthContent, seasonContent, shapingContent, soleC
 import { coreContent, ironContent, stockContent } from "./content/wood.ts";
 import { jigPicture } from "./draw/jig.ts";
 import { sectionPicture } from "./draw/section.ts";
+import { keyFigures, type StockTable, stockTable, toolsFor } from "./front-matter.ts";
 import type { Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
-import { isDone, type StepContext, stepBlanks, stepContext } from "./step-context.ts";
+import { isDone, stepBlanks, stepContext } from "./step-context.ts";
 
+export type { StockTable } from "./front-matter.ts";
 export type { Blank, Caution, ReadingRow, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
 
 /** What is measured at a step, and its place among the bench's steps, are the bench's own. */
@@ -98,11 +90,6 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
   };
 }
 
-export interface StockTable {
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
-
 export interface Traveller {
   readonly name: string;
   readonly design: Design;
@@ -149,118 +136,4 @@ export function traveller(design: Design): Traveller {
     strength: STRENGTH_ROWS.flatMap(([key, label]) => t.figureRow(key, label)),
     strengthCaution: STRENGTH_CAUTION,
   };
-}
-
-/** What is told of hold and strength, in words that stand alone. */
-const STRENGTH_ROWS: readonly (readonly [BenchFigureKey, string])[] = [
-  ["cuttingForce", "Force on the edge, fine shaving"],
-  ["cuttingForceInCatch", "Force on the edge, a catch"],
-  ["clampWanted", "Clamp on the iron that holds it, fine shaving"],
-  ["clampWantedLeast", "The same where friction is best"],
-  ["clampWantedMost", "The same where friction is worst"],
-  ["clampWantedInCatch", "Clamp on the iron that holds it, a catch"],
-  ["drivingForce", "Push on the wedge that clamps for a fine shaving"],
-  ["holdMargin", "Self-locking margin of the wedge"],
-  ["holdMarginLeast", "The same where friction is worst"],
-  ["pinSag", "Sag of the cross pin, fine shaving"],
-  ["pinBendingFactor", "Cross pin in bending: strength over stress, fine shaving"],
-  ["tenonBendingFactor", "Tenons in bending at the shoulder: strength over stress, fine shaving"],
-  ["tenonShearFactor", "Tenons in shear: strength over stress, fine shaving"],
-  ["tenonBearingFactor", "Tenons pressed in their holes: strength over stress, fine shaving"],
-  ["cheekBearingFactor", "Cheeks pressed by the tenons: strength over stress, fine shaving"],
-  ["shearOutFactor", "Cheeks sheared out to the edge: strength over stress, fine shaving"],
-  ["smallestFactorInCatch", "The weakest of these in a catch: strength over stress"],
-];
-
-function keyFigures(t: StepContext): StepNumber[] {
-  const { design, ramp } = t.plane;
-  return [
-    t.lengthRow("Length", design.body.length),
-    ...t.figureRow("bodyHeight", "Height"),
-    ...t.figureRow("bodyWidth", "Width"),
-    ...t.figureRow("bedAngle", "Bed"),
-    { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
-    ...t.figureRow("mouthX", "Edge from the toe"),
-    ...t.figureRow("mouthOpening", "Mouth wanted"),
-    ...t.figureRow("mouthGrowth", `Mouth opens, ${t.perFine}`),
-    ...t.figureRow("soleToTake", "Sole still to take off"),
-    ...t.figureRow("coreWidth", "Core"),
-    t.lengthRow("Each cheek", t.plane.widths.cheek),
-    ...t.figureRow("wedgeAngle", "Wedge"),
-    t.lengthRow("Cross pin", design.pin.diameter),
-    ...t.figureRow("pinToRamp", "Room from pin to ramp"),
-  ];
-}
-
-function toolsFor(plane: Elevation, t: StepContext): string[] {
-  const { design, recess } = plane;
-  return [
-    "rule, caliper, square, bevel or protractor, straightedge, winding sticks, feeler leaves, pencil and knife",
-    `saw for ripping; mitre saw, bandsaw or handsaw for the two cuts (kerf told as ${t.mm(design.shop.kerf)})`,
-    "bench plane and block plane, sharp; scraper, rasp or spokeshave",
-    ...(recess ? [`router with a cutter ⌀ ${t.mm(design.recess.cutter)}, or chisels`] : []),
-    `drill ⌀ ${t.mm(2 * plane.pinHole.radius, "up")}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
-    "six clamps or more with cauls, glue, wax, oil, a small hammer",
-    "eye, ear and dust protection as the machine's manual asks",
-  ];
-}
-
-function stockTable(t: StepContext, { list }: StockPlan): StockTable {
-  type Size = (typeof list.rows)[number]["rough"];
-  const size = (of: Size, way: (side: keyof Size) => RoundingDirection) =>
-    (["length", "width", "thickness"] as const)
-      .map((side) => t.ruled(of[side], way(side)).replace(/ in$/, ""))
-      .join(" × ");
-  return {
-    head: ["Piece", "No.", "Rough", "Finished", "From", "Wood", "Grain"],
-    rows: list.rows.map((row) => [
-      row.piece,
-      String(row.count),
-      size(row.rough, () => "up"),
-      size(row.finished, (side) => finishedRounding(row.piece, side)),
-      row.from,
-      row.species,
-      row.grain,
-    ]),
-  };
-}
-
-function travellerPlots(plane: Elevation, design: Design) {
-  const { units, name } = design;
-  const mouth = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).results.find(
-    ({ key }) => key === "mouthOpening",
-  );
-  const shares = (mouth as ResultTolerance).shares;
-  return [
-    { words: "What each truing of the sole costs the mouth.", picture: mouthPlot(plane) },
-    {
-      words: "Whether a shaving finds its way out: the throat's width from the mouth to the top.",
-      picture: throatPlot(plane),
-    },
-    {
-      words: "What the year's dry and damp days do to the gaps (indicative).",
-      picture: seasonsPlot(planeSeasonSeries(plane), {
-        units,
-        of: name,
-        planned: planeSeasons(plane).planned.moisture,
-        leastGap: LEAST_GAP,
-      }),
-    },
-    ...yearPlots(plane).map((picture, i) => ({
-      words: i === 0 ? "What they do to the bed's angle (indicative)." : "What they do to the mouth (indicative).",
-      picture,
-    })),
-    ...(shares.length > 0
-      ? [
-          {
-            words: "Which step decides how wide the mouth comes out before set, read and repeat.",
-            picture: sharesPlot(shares, {
-              name: "mouth-shares",
-              title: `${name}: which step decides the mouth`,
-              axis: "share of the mouth's variance",
-            }),
-          },
-        ]
-      : []),
-  ];
 }

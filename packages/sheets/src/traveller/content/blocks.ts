@@ -1,6 +1,7 @@
 // The two cuts, the bed, the recess and the pin's hole: where angles are made and measured.
 import { FIGURE_ROUNDING, formatStation, placementStations, stepWords, straightedgePlacements } from "@lamplane/bench";
 import { pegHoles } from "@lamplane/parameters/elevation";
+import { formatDrill } from "@lamplane/parameters/jigs";
 import { bedPicture, recessPicture } from "../draw/bed.ts";
 import { pinHolePicture } from "../draw/cheek.ts";
 import { cutsPicture } from "../draw/core.ts";
@@ -148,7 +149,7 @@ export function pinHoleContent({ t }: ContentInput): StepContent {
     numbers: [
       t.lengthRow("Hole's middle from the blank's toe end", t.figure("pinX") + trim / 2),
       ...t.figureRow("pinOverBlankSole", "Hole's middle over the blank's sole"),
-      ...t.figureRow("pinHoleDiameter", "Drill"),
+      { label: "Drill", value: formatDrill(t.design, t.figure("pinHoleDiameter")) },
       ...(hasPegs ? [t.lengthRow("Peg holes, diameter", pegs.diameter)] : []),
     ],
     instructions: keepSentences(

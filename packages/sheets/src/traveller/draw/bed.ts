@@ -2,9 +2,11 @@
 import { FIGURE_ROUNDING, straightedgePlacements } from "@lamplane/bench";
 import { cotDeg, line, point, pointAlong, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, ironToPlane, planeToIron, recessEdge } from "@lamplane/parameters/elevation";
-import { boxPolygon, clipToWindow, composeViews, HALF, type Sketch, scaledView } from "../sketch.ts";
+import { bedLowerEdge, blocksAt, ironToPlane, planeToIron, recessEdge } from "@lamplane/parameters/elevation";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, HALF, scaledView } from "../views.ts";
+import { boxPolygon, clipToWindow } from "../window.ts";
 import { drawRecessSection } from "./section.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
@@ -58,28 +60,32 @@ export function bedPicture(t: StepContext) {
 export function recessPicture(t: StepContext) {
   const { plane } = t;
   const { recess, design } = plane;
-  const { low, high } = bedEnds(plane);
+  const { high } = bedEnds(plane);
+  const edge = bedLowerEdge(plane);
   const half = plane.widths.core / 2;
   return composeViews({ name: "step-recess", title: "The recess, seen square to the bed and cut along the middle" }, [
     scaledView("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
       sketch
-        .area(WOOD_SHADE, boxPolygon(-half, low, half, high))
-        .outline("outline", boxPolygon(-half, low, half, high));
-      sketch.line("axis", line(point(0, low), point(0, high)));
+        .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
+        .outline("outline", boxPolygon(-half, edge, half, high));
+      sketch.line("axis", line(point(0, edge), point(0, high)));
       const soleS = design.iron.thickness * cotDeg(plane.frame.bedAngle);
-      if (soleS > low) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
+      if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
       if (!recess) return;
       const wide = recess.width / 2;
       sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
       sketch.level(t.ruled(recess.width, FIGURE_ROUNDING.recessWidth), point(-wide, high), point(wide, high), "above");
-      sketch.level(`land ${t.ruled(half - wide)}`, point(wide, low), point(half, low));
+      sketch.level(`land ${t.ruled(half - wide)}`, point(wide, edge), point(half, edge));
       sketch.upright(
-        t.ruled(recess.low - soleS, FIGURE_ROUNDING.recessFromBedTip),
-        point(half, soleS),
+        t.ruled(recess.low - edge, FIGURE_ROUNDING.recessFromBedTip),
+        point(half, edge),
         point(half, recess.low),
         "right",
       );
-      sketch.name("left", [{ words: "trued sole", point: point(-half, soleS) }]);
+      sketch.name("left", [
+        { words: "trued sole", point: point(-half, soleS) },
+        { words: "bed's lower edge", point: point(-half, edge) },
+      ]);
     }),
     ...(recess
       ? [scaledView("Cut along the middle", { ...HALF, width: 88 }, (sketch) => drawRecessCut(sketch, t))]

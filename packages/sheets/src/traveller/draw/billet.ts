@@ -2,8 +2,10 @@
 import type { StockPlan } from "@lamplane/bench";
 import { clipToLeft } from "@lamplane/bench";
 import { cosDeg, line, type Point, point, sinDeg } from "@lamplane/geometry";
-import { boxPolygon, composeViews, HALF, type Sketch, scaledView, WHOLE } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, HALF, scaledView, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WOOD_SHADE } from "./stack.ts";
 
 /** Ring lines drawn across an end: enough to see their slope. */
@@ -81,7 +83,7 @@ function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): v
   const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
   sketch.wordsWithin("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
   cuts.forEach(({ kerf }, i) => {
-    sketch.level(`cut ${i + 1}: ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
+    sketch.level(`raw face to cut ${i + 1}: ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
   });
   sketch.level(`needed ${t.ruled(end, "up")}`, point(0, 0), point(end, 0));
   sketch.upright(t.ruled(h, "up"), point(end, 0), point(end, h), "right");

@@ -5,8 +5,10 @@ import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
 import type { PictureMark } from "../../picture/picture.ts";
-import { boxPolygon, composeViews, diagram, fitInRow, type Sketch, scaledView, stackViews, WHOLE } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, diagram, fitInRow, scaledView, stackViews, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
@@ -55,7 +57,9 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
 /** The saw's settings beside the core where there is room, so that the step stays on one page; else below it, side by side. */
 function sawViews(t: StepContext, cuts: StockPlan["core"]["cuts"], whole: readonly PictureMark[]) {
   const views = (scale: number) =>
-    cuts.map((cut) => diagram(`Saw set for the ${cut.name}, from above`, (sketch) => drawSaw(sketch, t, cut), scale));
+    cuts.map((cut) =>
+      diagram(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), scale),
+    );
   const [ramp, bed] = views(BESIDE);
   const column = stackViews(ramp!, bed!);
   return fitInRow([whole, column]) ? [column] : views(1);

@@ -13,8 +13,10 @@ import {
   stageExtent,
 } from "@lamplane/parameters/elevation";
 import { roundToRule, type Units } from "@lamplane/parameters/units";
-import { boxPolygon, clipToWindow, composeViews, type Sketch, scaledView, WHOLE, type Window } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { boxPolygon, clipToWindow, type Window } from "../window.ts";
 import { cheekOutline, drawBlocks, STEEL_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 /** mm of the sole shown each way from the edge in a close-up. */

@@ -1,8 +1,10 @@
 // The iron with its cap iron lying on the table, and what is measured on it.
 import { cotDeg, line, point, polygon } from "@lamplane/geometry";
 import { capIronSurface } from "@lamplane/parameters/elevation";
-import { boxPolygon, composeViews, type Sketch, scaledView } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE } from "./stack.ts";
 
 export function ironPicture(t: StepContext) {

@@ -2,8 +2,9 @@
 
 import { line, point, sinDeg } from "@lamplane/geometry";
 import { ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
-import { boxPolygon, composeViews, scaledView, WHOLE } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { closeUpView, drawMouthArea } from "./glue.ts";
 import { cheekOutline, drawBlocks, drawStackSketch, WASTE_SHADE } from "./stack.ts";
 

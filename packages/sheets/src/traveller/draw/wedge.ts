@@ -2,8 +2,9 @@
 import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { line, point, polygon, transformOutline } from "@lamplane/geometry";
 import { pinLengths } from "@lamplane/parameters/elevation";
-import { boxPolygon, composeViews, HALF, scaledView } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, HALF, scaledView } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
 export function wedgePicture(t: StepContext) {
