@@ -1,3 +1,4 @@
+// The traveller as plain data: every step in order with this plane's numbers, and what goes before and after them.
 import {
   asBuiltPlane,
   CAUTIONS,
