@@ -139,7 +139,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   const parts = ["bed-block", "cheek-left", "cheek-right", "cross-pin", "front-block", "wedge"];
   const jigs = ["bed-cradle", "bed-gauge", "pin-guide", "ramp-gauge", "recess-template", "throat-spacer", "wedge-sled"];
   const layouts = ["bed-face", "cheek-left", "cheek-right", "core-cuts", "cross-pin", "wedge"];
-  const plots = ["mouth-over-life", "mouth-shares", "seasons", "throat-width"];
+  const plots = ["bed-over-year", "mouth-over-life", "mouth-over-year", "mouth-shares", "seasons", "throat-width"];
   const rest = ["body.3mf", "body.stl", "figures.json", "fit-test.stl", "layout.pdf", "manifest.json", "stock.csv"];
   expect(first.map(([name]) => name).sort()).toEqual(
     [

@@ -213,7 +213,7 @@ export const FIGURES = {
     "recessLow − t·cot β + (a − c) / sin β",
     "Recess's lower end up the bed from the bed's lower edge, the feather taken off.",
     (e) => e.recess && e.recess.low - bedLowerEdge(e),
-    { readingMode: "up" },
+    { readingMode: "up", spentAt: "recess" },
   ),
   recessLand: mm(
     "(coreWidth − recess) / 2",
