@@ -1,10 +1,11 @@
 // The table of every parameter, declared once: type, schema, messages, help and docs derive from it.
 import { choice, text, type ValueOf, validateTable } from "../parameter.ts";
-import { billet, hold, jigs, shop, wood } from "./bench.ts";
+import { billet, hold, shop, wood } from "./bench.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
 import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
+import { jigs } from "./jigs.ts";
 import { measured } from "./measured.ts";
 
 export const TABLE = validateTable({
