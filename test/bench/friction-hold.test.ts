@@ -23,14 +23,14 @@ const wedgeAngle = within(TABLE.wedge.angle);
 
 describe("clamp wanted on the iron", () => {
   test("nothing where the bed alone holds: μ₂ at or over cot β; nothing is enough where the wedge passes no pull on", () => {
-    expect(requiredClamp(cuttingForce(5, 48), 60, { upper: 0.3, bed: 0.6 })).toBe(0);
-    expect(requiredClamp(240, 60, { upper: 0.3, bed: 0.57 })).toBeGreaterThan(0);
-    expect(requiredClamp(240, 60, { upper: -0.01, bed: 0.57 })).toBe(Number.POSITIVE_INFINITY);
+    expect(requiredClamp(cuttingForce(5, 48), 60, { upper: 0.3, bed: 0.6, taper: 0 })).toBe(0);
+    expect(requiredClamp(240, 60, { upper: 0.3, bed: 0.57, taper: 0 })).toBeGreaterThan(0);
+    expect(requiredClamp(240, 60, { upper: -0.01, bed: 0.57, taper: 0 })).toBe(Number.POSITIVE_INFINITY);
   });
   test("it is the least: the friction it calls up just balances the push up the bed", () => {
     fc.assert(
       fc.property(bedAngle, friction, friction, (beta, upper, bed) => {
-        const clamp = requiredClamp(1000, beta, { upper, bed });
+        const clamp = requiredClamp(1000, beta, { upper, bed, taper: 0 });
         const holding = upper * clamp + bed * (clamp + 1000 * sinDeg(beta));
         const pushed = 1000 * cosDeg(beta);
         if (clamp > 0) expect(holding).toBeCloseTo(pushed, 6);
@@ -41,8 +41,8 @@ describe("clamp wanted on the iron", () => {
   test("never more for a steeper bed", () => {
     fc.assert(
       fc.property(within({ min: 35, max: 64 }), within({ min: 0.02, max: 0.9 }), (beta, mu) => {
-        const steeper = requiredClamp(1000, beta + 1, { upper: mu, bed: mu });
-        expect(steeper).toBeLessThanOrEqual(requiredClamp(1000, beta, { upper: mu, bed: mu }));
+        const steeper = requiredClamp(1000, beta + 1, { upper: mu, bed: mu, taper: 0 });
+        expect(steeper).toBeLessThanOrEqual(requiredClamp(1000, beta, { upper: mu, bed: mu, taper: 0 }));
       }),
     );
   });
@@ -50,6 +50,7 @@ describe("clamp wanted on the iron", () => {
 
 const contact = (angle: number, alongIron: number, atPin: number) => ({
   angle,
+  taper: 0,
   alongIron: frictionAngle(alongIron),
   atPin: frictionAngle(atPin),
 });
@@ -83,10 +84,11 @@ test("a round pin rolls on its tenons: μ 0.35, tenon 9.5, diameter 12.7: tan φ
   expect(rollingFrictionAngle(0.35, 12.7, 12.7)).toBe(frictionAngle(0.35));
 });
 
-const plane = (bed: number, wedge: number, section: "round" | "flatted", tenon = 9.5): HoldInput => ({
+const plane = (bed: number, wedge: number, section: "round" | "flatted", tenon = 9.5, taper = 0): HoldInput => ({
   forcePerMm: 5,
   ironWidth: 48,
   bedAngle: bed,
+  taper,
   wedgeAngle: wedge,
   pin: { section, diameter: 12.7, tenon },
 });
@@ -117,10 +119,11 @@ describe("iron, wedge and pin as one", () => {
         wedgeAngle,
         section,
         tenon,
+        fc.oneof(fc.constant(0), within(TABLE.iron.taper)),
         within({ min: 0.05, max: 0.8 }),
         within({ min: 0.05, max: 0.8 }),
-        (bed, wedge, kind, thick, steel, wood) => {
-          const input = plane(bed, wedge, kind, thick);
+        (bed, wedge, kind, thick, taper, steel, wood) => {
+          const input = plane(bed, wedge, kind, thick, taper);
           const { clamp, holdMargin } = holdAt(input, { steel, wood });
           fc.pre(Math.abs(holdMargin) > 1e-3);
           const scanned = leastClampByScan(input, steel, wood);
@@ -147,6 +150,22 @@ describe("iron, wedge and pin as one", () => {
       }),
     );
   });
+  // 119.798 / (0.25·(cos 1 − tan 13.29·sin 1) + sin 1 + tan 13.29·cos 1), and the same with −1 (by hand).
+  test.each([
+    [1, 238.379],
+    [-1, 255.047],
+  ])("an iron of taper %d°: %d N (by hand), and the margin at the pin more by its taper", (taper, clamp) => {
+    const hold = holdAt(plane(47, 6, "flatted", 9.5, taper), GIVEN);
+    expect(hold.clamp).toBeCloseTo(clamp, 2);
+    expect(hold.holdMargin).toBeCloseTo(13.29 + taper, 3);
+    expect(hold.lockingMargin).toBeCloseTo(14.036 + 13.29 + Math.min(0, taper), 3);
+  });
+  test("a wedge that slides out over the iron holds nothing, however much the iron tapers", () => {
+    // Friction angles 2.86 and 2.86 against a wedge of 6: it comes out, though 2.86 + 5 is over 6.
+    const hold = holdAt(plane(47, 6, "flatted", 9.5, 5), { steel: 0.05, wood: 0.05 });
+    expect(hold.holdMargin).toBeGreaterThan(0);
+    expect(hold.clamp).toBe(Number.POSITIVE_INFINITY);
+  });
   test("a round pin holds less than a flatted one", () =>
     expect(holdAt(plane(47, 6, "round"), GIVEN).clamp).toBeGreaterThan(holdAt(plane(47, 6, "flatted"), GIVEN).clamp));
 });
@@ -165,21 +184,24 @@ const along = ([x, y]: Force, angle: number): number => x * cosDeg(angle) + y * 
  * A round pin turns before it slides: its cone is as wide as the moment of its tenons' friction balances at its rim.
  */
 function leastClampByScan(input: HoldInput, steel: number, wood: number): number | undefined {
-  const { bedAngle: beta, wedgeAngle: omega, pin } = input;
+  const { bedAngle: beta, taper, wedgeAngle: omega, pin } = input;
+  const face = beta - taper;
   const force = input.forcePerMm * input.ironWidth;
   const rim = pin.section === "round" ? (wood * pin.tenon) / pin.diameter : wood;
   /** Pull down the bed on the iron, and whether iron and wedge stay put against each other, at a share of the pin's cone. */
   const wedgeAt = (clamp: number, share: number) => {
     // Square off the wedge's upper side, into it, plus friction along it, toward the edge; then sized to press with `clamp`.
-    const shape = turned([-rim * share, -1], beta + omega);
-    const size = clamp / -along(shape, beta + 90);
+    const shape = turned([-rim * share, -1], face + omega);
+    const size = clamp / -along(shape, face + 90);
     const onIron: Force = [shape[0] * size, shape[1] * size];
-    return { onIron, pull: -along(onIron, beta), stays: Math.abs(along(onIron, beta)) <= steel * clamp };
+    return { onIron, pull: -along(onIron, beta), stays: Math.abs(along(onIron, face)) <= steel * clamp };
   };
-  const bedHolds = (clamp: number, share: number) => {
+  /** Friction left on the bed against sliding up it, and against sliding down it. */
+  const bedLeft = (clamp: number, share: number) => {
     const { onIron } = wedgeAt(clamp, share);
     const onBed: Force = [onIron[0] + force, onIron[1]];
-    return Math.abs(along(onBed, beta)) <= steel * -along(onBed, beta + 90);
+    const friction = steel * -along(onBed, beta + 90);
+    return { up: friction - along(onBed, beta), down: friction + along(onBed, beta) };
   };
   const STEPS = 200;
   const shares = Array.from({ length: STEPS + 1 }, (_, i) => 1 - (2 * i) / STEPS);
@@ -192,6 +214,10 @@ function leastClampByScan(input: HoldInput, steel: number, wood: number): number
     if (wedgeAt(1, middle).stays) yes = middle;
     else no = middle;
   }
+  // Between the two reactions at which the wedge just stays lie all that it can have: one holds where neither end slips off.
+  const other = shares.findLast((share) => wedgeAt(1, share).stays)!;
+  const bedHolds = (clamp: number, holding: number) =>
+    bedLeft(clamp, holding).up >= 0 && bedLeft(clamp, other).down >= 0;
   if (wedgeAt(1, yes).pull <= 0) return undefined;
   if (bedAloneHolds(force, beta, steel)) return 0;
   let [low, high] = [0, 1e9];

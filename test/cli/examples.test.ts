@@ -44,7 +44,7 @@ const FAULTS = [
   "Backwards edges",
 ];
 
-test("there are four", () => expect(EXAMPLES).toHaveLength(4));
+test("there are five", () => expect(EXAMPLES).toHaveLength(5));
 
 /** Slicing takes long: these two stand for a straight ramp and a curved one. */
 const SLICED: readonly string[] = ["apprentice-smoother.yaml", "figured-finisher.yaml"];

@@ -20,6 +20,7 @@ const WEDGE = "statics of the wedge: P = Q·(tan φ₁ + tan(α ± φ₂)), from
 
 const contact = (angle: number, alongIron: number, atPin: number) => ({
   angle,
+  taper: 0,
   alongIron: frictionAngle(alongIron),
   atPin: frictionAngle(atPin),
 });
@@ -106,7 +107,7 @@ const holds: readonly OutsideCheck[] = (
   ours: () =>
     use(
       holdAt(
-        { forcePerMm: 5, ironWidth: 48, bedAngle: 47, wedgeAngle, pin: { section, diameter: 12.7, tenon } },
+        { forcePerMm: 5, ironWidth: 48, bedAngle: 47, taper: 0, wedgeAngle, pin: { section, diameter: 12.7, tenon } },
         { steel: 0.25, wood: 0.35 },
       ),
     ),

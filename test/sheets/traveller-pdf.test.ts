@@ -153,14 +153,17 @@ test("names and woods of any length and script stay on the page", async (context
   for (const { text, box, size } of words) expect(box.right, text).toBeLessThan(size.width - 8);
 });
 
-describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"])("%s", (name) => {
-  test("no step's checks run over to another page, on A4 or Letter, in mm or in inches", async (context) => {
-    const pdftotext = requireProgram(context, "pdftotext");
-    for (const units of ["mm", "in"] as const)
-      for (const paper of ["A4", "Letter"] as const) {
-        const text = textOf(pdftotext, await pdfOf(traveller({ ...example(name), units }), paper));
-        expect(text.match(/[^.]{0,40}, continued/)?.[0], `${units} ${paper}`).toBeUndefined();
-        expect(text.match(/Check before going on/g)).toHaveLength(14);
-      }
-  });
-});
+describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer", "tapered-panel"])(
+  "%s",
+  (name) => {
+    test("no step's checks run over to another page, on A4 or Letter, in mm or in inches", async (context) => {
+      const pdftotext = requireProgram(context, "pdftotext");
+      for (const units of ["mm", "in"] as const)
+        for (const paper of ["A4", "Letter"] as const) {
+          const text = textOf(pdftotext, await pdfOf(traveller({ ...example(name), units }), paper));
+          expect(text.match(/[^.]{0,40}, continued/)?.[0], `${units} ${paper}`).toBeUndefined();
+          expect(text.match(/Check before going on/g)).toHaveLength(14);
+        }
+    });
+  },
+);

@@ -78,6 +78,24 @@ export function randomDesigns(seed: number, n: number, keep: (d: Design) => bool
   return kept;
 }
 
+/** The same with irons that taper, thick at either end, entered as an angle or by two thicknesses; a third are single irons. */
+export function taperedDesigns(seed: number, n: number, keep: (d: Design) => boolean = () => true): RandomDesign[] {
+  const random = seeded(seed + 1);
+  return randomDesigns(seed, n, keep).map(({ changes }) => {
+    const thickness = Number(changes["iron.thickness"]);
+    const taper = Math.round((random() < 0.5 ? 1 : -1) * (5 + 115 * random() * Math.min(1, thickness / 4))) / 100;
+    const low = Math.round(20 * random());
+    const atTop = thickness - (140 - low) * Math.tan((taper * Math.PI) / 180);
+    const entered: Changes =
+      random() < 0.5 && atTop >= 0.8
+        ? { "iron.thicknessAtTop": atTop, "iron.topFromEdge": 140 }
+        : { "iron.taper": Math.sign(taper) * Math.min(Math.abs(taper), 0.4) };
+    const single: Changes = random() < 1 / 3 ? { "capIron.thickness": 0 } : {};
+    const all = { ...changes, ...single, ...entered, "iron.thicknessFromEdge": low };
+    return { changes: all, design: designWith(all) };
+  });
+}
+
 function randomChanges(random: () => number): Changes {
   const between = (low: number, high: number) => Math.round((low + (high - low) * random()) * 100) / 100;
   const oneOf = <T>(...choices: T[]): T => choices[Math.floor(random() * choices.length)]!;

@@ -1,12 +1,15 @@
 // What each `auto` has come out as, by the parameter's path: the page, remedies and the tolerances' plan read it here.
 import { valueAt } from "@lamplane/parameters/design";
-import { type Elevation, pinLengths } from "@lamplane/parameters/elevation";
+import { type Elevation, ironTaper, pinLengths, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
 import { printedRoom } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { planeSeasons } from "./seasons/plane-seasons.ts";
 
 /** mm, degrees or percent; undefined where this plane makes no use of the parameter: a curved ramp stands at its wear's angle. */
 const AUTO_VALUES = {
+  "iron.taper": ({ design }) => ironTaper(design),
+  "iron.thicknessAtTop": ({ design }) => thicknessAt(design, topFromEdge(design)),
+  "iron.topFromEdge": ({ design }) => topFromEdge(design),
   "body.crown": (e) => e.top.crownX,
   "body.toeHeight": (e) => e.top.toeHeight,
   "body.heelHeight": (e) => e.top.heelHeight,

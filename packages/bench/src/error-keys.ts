@@ -4,6 +4,8 @@
 export interface Errors {
   /** Iron thicker than it was read. */
   ironThickness: number;
+  /** Tapered iron thicker near its top than it was read. */
+  ironTopThickness: number;
   capIronThickness: number;
   /** Bed steeper than planned, turned about its tip on the blank's sole. */
   bedAngle: number;

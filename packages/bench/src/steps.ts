@@ -22,6 +22,12 @@ export interface StepRow {
   readonly locks: readonly string[];
 }
 
+/** What to do at a step of this plane: where the iron needs no recess, none is routed. */
+export const stepTask = (step: Step, design: Design): string =>
+  step === "recess" && !recessOf(design)
+    ? "This iron needs no recess in the bed: nothing is routed. Go on to the pin's hole."
+    : STEPS[step].task;
+
 /** @see common practice, no published source: order of the work */
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
   iron: {
@@ -29,8 +35,15 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures">>> = {
     outcome: "iron measured",
     stage: "billet",
     task: "Measure the iron with a caliper: every later cut follows from its thickness and width.",
-    figures: ["clearanceAngle"],
-    locks: ["iron.width", "iron.thickness"],
+    figures: ["ironTaper", "edgeThickness", "faceAngle", "clearanceAngle"],
+    locks: [
+      "iron.width",
+      "iron.thickness",
+      "iron.thicknessFromEdge",
+      "iron.thicknessAtTop",
+      "iron.topFromEdge",
+      "iron.taper",
+    ],
   },
   core: {
     title: "Saw and mill core and cheeks",
@@ -156,12 +169,10 @@ export const STEPS = Object.fromEntries(
 ) as Readonly<Record<Step, StepRow>>;
 
 /** A step's title and task for this plane: one without a recess has nothing to rout. */
-export function stepWords(design: Design, step: Step): Pick<StepRow, "title" | "task"> {
-  const { title, task } = STEPS[step];
-  if (step !== "recess" || recessOf(design)) return { title, task };
-  const why = design.capIron.thickness > 0 ? "The cap iron's screw needs no recess" : "A single iron needs no recess";
-  return { title: "No recess to rout", task: `${why}: leave the bed whole and go on to the pin's hole.` };
-}
+export const stepWords = (design: Design, step: Step): Pick<StepRow, "title" | "task"> => ({
+  title: step === "recess" && !recessOf(design) ? "No recess to rout" : STEPS[step].title,
+  task: stepTask(step, design),
+});
 
 /** The steps that lead to a state of the work. */
 export const stepsTo = (stage: WorkStage): readonly Step[] => STEP_NAMES.filter((step) => STEPS[step].stage === stage);

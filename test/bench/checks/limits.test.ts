@@ -379,6 +379,37 @@ const ROWS: readonly Row[] = [
     unit: "°",
   },
   {
+    code: "iron-gauge-length",
+    of: "from the one place to the other",
+    at: (apart) => ({
+      "iron.thicknessAtTop": 3.6,
+      "iron.thicknessFromEdge": 12,
+      "iron.topFromEdge": 12 + apart,
+    }),
+    sense: "at least",
+    stop: 10,
+    warn: 50,
+    unit: "mm",
+  },
+  {
+    code: "iron-taper-entered-twice",
+    of: "3.6 − 150·tan 0.5 at the top, less what is entered there",
+    at: (off) => ({ "iron.taper": 0.5, "iron.thicknessAtTop": 3.6 - 150 * tan(0.5) - off }),
+    sense: "at most",
+    stop: 0.1,
+    warn: 0.02,
+    unit: "mm",
+  },
+  {
+    code: "iron-thin-end",
+    of: "3.6 − 150·tan taper",
+    at: (thick) => ({ "iron.taper": atan((3.6 - thick) / 150) }),
+    sense: "at least",
+    stop: 0.5,
+    warn: 1,
+    unit: "mm",
+  },
+  {
     ...IN_WOOD,
     of: "over the hole: H − pinY − r",
     at: (wood) => ({ "body.height": wood + HOLE + 36, "recess.travel": 0 }),
@@ -424,12 +455,6 @@ const ROWS: readonly Row[] = [
   },
   { ...HUMP, of: "set back and the hump's end", at: (tip) => ({ "capIron.hump": 1, ...tipAt(tip) }), stop: 0.4 + 18 },
   { ...HUMP, of: "no hump", at: (tip) => tipAt(tip), stop: 0 },
-  {
-    ...HUMP,
-    of: "no cap iron, whatever its hump",
-    at: (tip) => ({ "capIron.thickness": 0, "capIron.hump": 1, ...tipAt(tip) }),
-    stop: 0,
-  },
   {
     code: "wedge-thin-at-tip",
     of: "the tip",
@@ -696,6 +721,7 @@ test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
 test("every check that judges a value has its row here; jigs and notes have tests of their own", () => {
   const planes = [
     planeWith({ "billet.length": 300, "billet.width": 120, "billet.height": 90 }),
+    planeWith({ "iron.taper": 0.5, "iron.thicknessAtTop": 2.3 }),
     ...randomDesigns(8, 60).map(({ design }) => elevation(design)),
   ];
   const codes = planes.flatMap((plane) =>

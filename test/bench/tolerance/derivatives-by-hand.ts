@@ -155,8 +155,8 @@ function closestPointOnRamp(plan: TolerancePlan): { normal: Point; turning: numb
 
 /** The pin's axis on the iron: s up its face from the planned sole, v off it. */
 function pinOnIron({ bedAngle, bedTipX, thickness, allowance, pinX, pinY }: TolerancePlan): { s: number; v: number } {
-  const mouthX = bedTipX - bedXAt({ mouthX: 0, bedAngle }, thickness, -allowance);
-  return planeToIron({ mouthX, bedAngle }, point(pinX, pinY));
+  const mouthX = bedTipX - bedXAt({ mouthX: 0, bedAngle, thickness }, -allowance);
+  return planeToIron({ mouthX, bedAngle, faceAngle: bedAngle, thickness }, point(pinX, pinY));
 }
 
 /** Sum of gradients, each times its factor. */

@@ -13,7 +13,7 @@ import {
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
 import { elevation, figureValue, tipGap } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
-import { type Changes, designWith, randomDesigns, seeded, WORKED } from "../../support/designs.ts";
+import { type Changes, designWith, randomDesigns, seeded, taperedDesigns, WORKED } from "../../support/designs.ts";
 import { gradientsByHand } from "./derivatives-by-hand.ts";
 import { derivativesThroughElevation, resultsThroughElevation } from "./through-elevation.ts";
 
@@ -30,6 +30,11 @@ const steepWithGivenRadius: readonly Changes[] = [
 
 /** Both ways of placing, straight and curved ramps; no design is turned down for what the checks find. */
 const plans = [...randomDesigns(41, 30).map(({ changes }) => changes), ...steepWithGivenRadius].flatMap((changes) =>
+  placings.map((placing) => planWith({ ...changes, "hand.placing": placing })),
+);
+
+/** Irons that taper to either end: no derivative of theirs is worked out by hand. */
+const tapered = taperedDesigns(43, 24).flatMap(({ changes }) =>
   placings.map((placing) => planWith({ ...changes, "hand.placing": placing })),
 );
 
@@ -62,7 +67,7 @@ test("every derivative is the one worked out by hand", () => {
 
 test("every derivative is the one through whole elevations", () => {
   let compared = 0;
-  for (const plan of plans) {
+  for (const plan of [...plans, ...tapered]) {
     const made = gradients(plan);
     for (const { key } of errorSources(plan)) {
       const byDifferences = derivativesThroughElevation(plan, key);
@@ -80,7 +85,7 @@ test("every derivative is the one through whole elevations", () => {
 
 test("the plane as made is the elevation's, with every error at once and large", () => {
   const random = seeded(3);
-  for (const plan of plans) {
+  for (const plan of [...plans, ...tapered]) {
     const errors: Errors = { ...NO_ERRORS };
     for (const { key, tolerance } of errorSources(plan)) errors[key] = (random() * 4 - 2) * tolerance;
     const [closed, through] = [applyErrors(plan, errors), resultsThroughElevation(plan, errors)];
@@ -89,7 +94,7 @@ test("the plane as made is the elevation's, with every error at once and large",
 });
 
 test("without errors the results are the design's figures", () => {
-  for (const { design } of randomDesigns(42, 60)) {
+  for (const { design } of [...randomDesigns(42, 60), ...taperedDesigns(42, 60)]) {
     const plane = elevation(design);
     const made = applyErrors(tolerancePlan(plane), NO_ERRORS);
     expect(made.mouthOpening).toBeCloseTo(design.mouth.opening, 9);

@@ -8,10 +8,17 @@ import {
   type TolerancePlan,
 } from "@lamplane/bench";
 import { withValue } from "@lamplane/parameters/design";
-import { type Elevation, elevation, figureValue } from "@lamplane/parameters/elevation";
+import {
+  type Elevation,
+  elevation,
+  figureValue,
+  ironTaper,
+  thicknessAt,
+  topFromEdge,
+} from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 
-type Changes = Readonly<Record<string, number>>;
+type Changes = Readonly<Record<string, number | string>>;
 const changed = (design: Design, changes: Changes): Design =>
   Object.entries(changes).reduce((d, [path, value]) => withValue(d, path, value), design);
 
@@ -45,7 +52,7 @@ function designAsMade(plan: TolerancePlan, errors: Readonly<Errors>): Design {
 function partsAsMade({ design, rampAngle, curve, ...plan }: TolerancePlan, errors: Readonly<Errors>): Changes {
   const { soleTaken } = errors;
   return {
-    "iron.thickness": plan.thickness + errors.ironThickness,
+    ...ironAsMade(design, errors),
     "capIron.thickness": plan.capIron + errors.capIronThickness,
     "bed.angle": plan.bedAngle + errors.bedAngle,
     [design.ramp.shape === "curved" ? "ramp.wearAngle" : "ramp.angle"]: rampAngle + errors.rampAngle,
@@ -56,6 +63,15 @@ function partsAsMade({ design, rampAngle, curve, ...plan }: TolerancePlan, error
     "wedge.angle": plan.wedgeAngle + errors.wedgeTaper,
     "wedge.tip": plan.wedgeTip + errors.wedgeThickness,
   };
+}
+
+/** The iron as it is where it was misread; a taper entered as an angle is read at its two places like any other. */
+function ironAsMade(design: Design, { ironThickness, ironTopThickness }: Readonly<Errors>): Changes {
+  const thickness = { "iron.thickness": design.iron.thickness + ironThickness };
+  if (ironTaper(design) === 0) return thickness;
+  const high = topFromEdge(design);
+  const atTop = thicknessAt(design, high) + ironTopThickness;
+  return { ...thickness, "iron.taper": "auto", "iron.topFromEdge": high, "iron.thicknessAtTop": atTop };
 }
 
 /** At contact the plane looks as if its sole were trued up to the edge and its mouth shut. */

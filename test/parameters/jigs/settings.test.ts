@@ -58,7 +58,6 @@ describe("recess template", () => {
     [{ "jigs.bush": 13 }, "let-cutter-turn-in-bush"],
     [{ "jigs.bush": 50, "jigs.cutterLength": 20 }, "take-smaller-bush"],
     [{ "jigs.bush": 17, "jigs.cutterLength": 6 }, "take-longer-cutter"],
-    [{ "capIron.screwHead.height": 0 }, "no-recess-to-rout"],
   ] as [Changes, string][])("%j leaves it out with a note, and the plane may still be built", (changes, advice) => {
     const plane = planeOf(changes);
     expect(omittedJigs(plane).map(({ name }) => name)).toEqual(["recess-template"]);
@@ -66,6 +65,15 @@ describe("recess template", () => {
     expect(note).toMatchObject({ severity: "note", advice });
     expect(planeJigs(plane)).toHaveLength(7);
   });
+  test.each([{ "capIron.thickness": 0 }, { "capIron.screwHead.height": 0 }])(
+    "%j asks for none, and no note says so",
+    (changes) => {
+      const plane = planeOf(changes);
+      expect(omittedJigs(plane)).toEqual([]);
+      expect(checkWithoutCures(plane).map(({ code }) => code)).not.toContain("recess-template-left-out");
+      expect(planeJigs(plane)).toHaveLength(7);
+    },
+  );
 });
 
 describe("relief for a cutter", () => {

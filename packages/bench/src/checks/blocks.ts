@@ -90,7 +90,7 @@ const MOUTH: readonly CheckRow[] = [
     place: "bedChamfer",
     advice: "keep-chamfer-within-allowance",
     remedies: [decrease("bed.featherChamfer")],
-    source: `${GEOMETRY}: t·(cot τ − cot β)`,
+    source: `${GEOMETRY}: t·(cot(τ + taper) − cot β)`,
   },
 ];
 
@@ -131,7 +131,7 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
     subject: "bed-block-top",
     relation: "at least",
     value: ({ design, frame, recess }) =>
-      design.body.length - bedXAt(frame, design.iron.thickness + (recess?.depth ?? 0), design.body.height),
+      design.body.length - bedXAt({ ...frame, thickness: frame.thickness + (recess?.depth ?? 0) }, design.body.height),
     stop: BLOCK_TOP,
     unit: "mm",
     parameters: ["mouth.fromToe", "bed.angle", "body.length", "body.height"],

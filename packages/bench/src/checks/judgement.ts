@@ -63,10 +63,17 @@ function judgeRow(plane: Elevation, row: CheckRow): Judgement | undefined {
   const breaks = (limit: number | undefined) => limit !== undefined && !(sense * (value - limit) >= -EPSILON);
   const severity = breaks(stop) ? "stop" : breaks(warn) ? "warning" : "passed";
   const limit = (severity === "stop" ? stop : (warn ?? stop))!;
-  const { code, relation, unit, parameters, place, advice, remedies, source } = row;
+  const { code, relation, unit, place, advice, remedies, source } = row;
+  const parameters = row.parameters.filter(isOfPlane(plane));
   const subject = resolve(plane, row.subject);
   return { code, subject, severity, relation, parameters, value, limit, unit, advice, place, remedies, source };
 }
+
+/** Whether a plane has what a parameter is of: a single iron has no cap iron. */
+const isOfPlane =
+  ({ design }: Elevation) =>
+  (path: string): boolean =>
+    design.capIron.thickness > 0 || !path.startsWith("capIron.");
 
 const resolve = <T extends string | number | undefined>(plane: Elevation, of: OfPlane<T>): T =>
   typeof of === "function" ? of(plane) : of;

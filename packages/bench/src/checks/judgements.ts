@@ -3,6 +3,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Finding } from "../finding.ts";
 import { BLOCK_CHECKS } from "./blocks.ts";
 import { IRON_CHECKS } from "./iron.ts";
+import { IRON_TAPER_CHECKS } from "./iron-taper.ts";
 import { GUIDE_CHECK, judgeJigs } from "./jigs.ts";
 import { type CheckRow, type Judgement, judgeRows, sortWorstFirst } from "./judgement.ts";
 import { PIN_CHECKS } from "./pin.ts";
@@ -17,6 +18,7 @@ import { noteMoisture, noteWoods } from "./woods.ts";
 export const CHECKS: readonly CheckRow[] = [
   ...BLOCK_CHECKS,
   ...IRON_CHECKS,
+  ...IRON_TAPER_CHECKS,
   ...PIN_CHECKS,
   ...WEDGE_CHECKS,
   CHEEK_CHECK,

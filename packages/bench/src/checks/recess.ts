@@ -1,7 +1,7 @@
 // Whether the recess holds the screw's head and leaves the bed its lands and pad; a plane without one is not judged.
 
 import type { Elevation, Recess } from "@lamplane/parameters/elevation";
-import { figureValue, planeToIron } from "@lamplane/parameters/elevation";
+import { figureValue, planeToBed } from "@lamplane/parameters/elevation";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
@@ -31,7 +31,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     code: "recess-pad",
     subject: "recess-pad",
     value: ofRecess((recess, plane) =>
-      Math.min(figureValue(plane, "recessPad")!, recess.low - planeToIron(plane.frame, plane.points.bedChamfer).s),
+      Math.min(figureValue(plane, "recessPad")!, recess.low - planeToBed(plane.frame, plane.points.bedChamfer).s),
     ),
     stop: 4,
     warn: 12,

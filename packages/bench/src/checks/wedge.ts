@@ -41,6 +41,7 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
   {
     code: "wedge-on-hump",
     subject: "wedge-tip-from-edge",
+    appliesTo: ({ design }) => design.capIron.thickness > 0,
     relation: "at least",
     value: ({ design }) => design.wedge.tipFromEdge,
     stop: humpEnd,

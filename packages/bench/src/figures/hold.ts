@@ -24,7 +24,7 @@ export const HOLD_FIGURES = {
     (e) => planeHold(e).inCatch.cutting,
   ),
   clampWanted: newtons(
-    "F·(cos β − μ₂·sin β) / (μ₂ + min(μ₁, tan(φ₂ − ω))), at least 0",
+    "F·(cos β − μ₂·sin β) / (μ₂·(cos taper − k·sin taper) + sin taper + k·cos taper), k = min(μ₁, tan(φ₂ − ω)); at least 0",
     "Force square on the iron that holds iron and wedge in a fine shaving.",
     evaluateHold("clamp"),
   ),
@@ -49,22 +49,22 @@ export const HOLD_FIGURES = {
     evaluateHold("driving"),
   ),
   holdMargin: degrees(
-    "φ₂ − ω",
-    "Friction angle between wedge and cross pin less the wedge angle; below 0 the pin cannot hold the wedge.",
+    "φ₂ − ω + taper",
+    "Friction angle between wedge and cross pin less the angle from the bed to the wedge's upper side; below 0 the pin cannot hold the wedge.",
     evaluateHold("holdMargin"),
   ),
   holdMarginLeast: degrees(
-    "φ₂ − ω, friction at its lowest",
+    "φ₂ − ω + taper, friction at its lowest",
     "The same at the lowest friction.",
     (e) => planeHold(e).fineAtLowest.holdMargin,
   ),
   lockingMargin: degrees(
-    "φ₁ + φ₂ − ω",
+    "φ₁ + φ₂ − ω, and less a taper below 0",
     "Angle by which friction holds a wedge at rest; below 0 it comes out by itself.",
     evaluateHold("lockingMargin"),
   ),
   lockingMarginLeast: degrees(
-    "φ₁ + φ₂ − ω, frictions at their lowest",
+    "φ₁ + φ₂ − ω, and less a taper below 0, frictions at their lowest",
     "The same at the lowest frictions.",
     (e) => planeHold(e).fineAtLowest.lockingMargin,
   ),

@@ -73,7 +73,13 @@ function replaceByReadings(snapshot: BuildSnapshot, step: Step, measured: Measur
 
 /** What a step does beside that. Until the hole is bored that is a design and nothing else. */
 const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
-  iron: (snapshot) => snapshot,
+  iron: ({ design }, { ironThicknessAtTop }) => ({
+    // A thickness that is measured near the top takes the place of an angle that was entered.
+    design:
+      ironThicknessAtTop === undefined
+        ? design
+        : replaceSection(design, "iron", { thicknessAtTop: ironThicknessAtTop, taper: "auto" }),
+  }),
   core: ({ design }, { coreWidth }) => ({
     design:
       coreWidth === undefined
@@ -153,9 +159,7 @@ function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): 
   const { allowance } = design.sole;
   const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
   const mouthX =
-    bedTipX === undefined
-      ? frame.mouthX
-      : bedTipX - design.iron.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
+    bedTipX === undefined ? frame.mouthX : bedTipX - frame.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
   const wanted = design.mouth.opening;
   const opening = rampTipX === undefined ? wanted : mouthX + allowance * rampCot - rampTipX;
   const wantedDeeper = (wanted - opening) / mouthGrowthOf(design);

@@ -1,7 +1,7 @@
 // What each later truing of the sole costs: the mouth and all that the sole carries, by how much wood is off. Plane geometry.
 
 import { cotDeg, EPSILON, sinDeg } from "@lamplane/geometry";
-import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
+import { bedToIron, type Elevation, figureValue } from "@lamplane/parameters/elevation";
 import { toMillimetres, type Units } from "@lamplane/parameters/units";
 import { mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 
@@ -26,7 +26,10 @@ export interface MouthLifeRow {
   readonly bedBelowHeel: number;
   /** Bed left between the bevel's heel and the recess; undefined without a recess. */
   readonly bedToRecess: number | undefined;
-  /** From the cutting edge up the iron to the wedge's tip, which stays where it is in the body. */
+  /**
+   * From the cutting edge up the iron to the wedge's tip, which stays where it is in the body; an iron thicker at its edge lifts
+   * its face toward the pin as it is set up the bed, and sends the wedge out.
+   */
   readonly wedgeTipFromEdge: number;
   /** Straight wear left over the sole; undefined for a straight ramp. */
   readonly wearLeft: number | undefined;
@@ -50,6 +53,7 @@ export function mouthLife(plane: Elevation, step = STEP[plane.design.units]): Mo
 export function mouthLifeAt(plane: Elevation, off: number): MouthLifeRow {
   const { design, frame, ramp } = plane;
   const up = off / sinDeg(frame.bedAngle);
+  const edgeUp = bedToIron(frame, { s: up, v: 0 });
   const chamferLeft = Math.max(0, design.bed.featherChamfer - design.sole.allowance - off);
   const below = figureValue(plane, "unsupported")! - chamferLeft / sinDeg(frame.bedAngle);
   const pad = figureValue(plane, "recessPad");
@@ -60,7 +64,7 @@ export function mouthLifeAt(plane: Elevation, off: number): MouthLifeRow {
     edgeFromToe: frame.mouthX + off * cotDeg(frame.bedAngle),
     bedBelowHeel: Math.max(0, below),
     bedToRecess: pad === undefined ? undefined : pad - up,
-    wedgeTipFromEdge: design.wedge.tipFromEdge - up,
+    wedgeTipFromEdge: design.wedge.tipFromEdge - edgeUp.s + edgeUp.v * cotDeg(design.wedge.angle),
     wearLeft: ramp.shape === "curved" ? Math.max(0, design.ramp.wearHeight - off) : undefined,
     pinHeight: plane.pin.centre.y - off,
     height: design.body.height - off,

@@ -62,7 +62,7 @@ function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packi
   const what = `Packing: ${formatFineLength(thickness, units)} of card or veneer on the bed, even, under the whole iron`;
   const room =
     roomUnderPin < 0
-      ? "; but then the cap iron's hump no longer passes under the cross pin"
+      ? `; but then the ${design.capIron.thickness > 0 ? "cap iron's hump" : "iron"} no longer passes under the cross pin`
       : wedgeBelowPin < 0
         ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${formatFineLength(thickness, units)}`
         : `; it costs no wood, and the wedge then stands ${formatLengthInBoth(wedgeOut, units, shop.smallestFraction)} further out`;

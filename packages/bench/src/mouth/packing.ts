@@ -18,13 +18,15 @@ export interface Packing {
 /** Packing that brings the edge `by` mm nearer to the ramp along the sole: by·sin β; the wedge gives way by that over tan ω. */
 export function packing(plane: Elevation, by: number): Packing {
   const { capIron, pin, wedge } = plane.design;
-  const thickness = by * sinDeg(plane.frame.bedAngle);
+  const { bedAngle, faceAngle } = plane.frame;
+  const thickness = by * sinDeg(bedAngle);
+  const faceNearerPin = by * sinDeg(faceAngle);
   const hump = capIron.thickness > 0 ? capIron.hump : 0;
-  const wedgeOut = thickness / tanDeg(wedge.angle);
+  const wedgeOut = faceNearerPin / tanDeg(wedge.angle);
   return {
     thickness,
     wedgeOut,
-    roomUnderPin: figureValue(plane, "pinV")! - pin.diameter / 2 - capIron.thickness - hump - thickness,
+    roomUnderPin: figureValue(plane, "pinV")! - pin.diameter / 2 - capIron.thickness - hump - faceNearerPin,
     wedgeBelowPin: plane.pinMargins.wedgeBelow - wedgeOut,
   };
 }

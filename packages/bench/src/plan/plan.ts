@@ -1,7 +1,7 @@
 // The plan that the maker works to: every number fixed before the first cut, so that no `auto` moves with an error.
 
 import { withValue } from "@lamplane/parameters/design";
-import { type Elevation, figureValue, mouthGrowth } from "@lamplane/parameters/elevation";
+import { type Elevation, figureValue, ironTaper, mouthGrowth, topFromEdge } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { type AutoPath, autoValue } from "../auto-values.ts";
 
@@ -10,7 +10,12 @@ export interface TolerancePlan {
   /** The design with every `auto` that bears on the results replaced by what it came out as. */
   readonly design: Design;
   readonly placing: Design["hand"]["placing"];
+  /** Of the iron at its cutting edge. */
   readonly thickness: number;
+  /** Of the iron, above 0 where it is thicker at its edge. */
+  readonly taper: number;
+  /** Where a tapered iron's thicknesses are read, up from its edge; absent for a parallel iron. */
+  readonly gauge: { readonly low: number; readonly high: number } | undefined;
   readonly capIron: number;
   readonly bedAngle: number;
   readonly rampAngle: number;
@@ -40,7 +45,12 @@ export function tolerancePlan(e: Elevation): TolerancePlan {
   return {
     design: freezeAutoValues(e),
     placing: edgeHeight < 0 ? "marks" : design.hand.placing,
-    thickness: design.iron.thickness,
+    thickness: frame.thickness,
+    taper: ironTaper(design),
+    gauge:
+      frame.faceAngle === frame.bedAngle
+        ? undefined
+        : { low: design.iron.thicknessFromEdge, high: topFromEdge(design) },
     capIron: design.capIron.thickness,
     bedAngle: frame.bedAngle,
     rampAngle: ramp.angle,

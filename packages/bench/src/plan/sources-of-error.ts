@@ -12,6 +12,7 @@ export type { ErrorKey, Errors } from "../error-keys.ts";
 /** No error anywhere: the plane as planned. */
 export const NO_ERRORS: Readonly<Errors> = {
   ironThickness: 0,
+  ironTopThickness: 0,
   capIronThickness: 0,
   bedAngle: 0,
   rampAngle: 0,
@@ -46,6 +47,12 @@ export const ERROR_ROWS: { readonly [K in ErrorKey]: ErrorRow } = {
     label: "iron's thickness",
     step: "iron",
     tolerance: "caliper",
+  },
+  ironTopThickness: {
+    label: "iron's thickness near its top",
+    step: "iron",
+    tolerance: "caliper",
+    when: ({ gauge }) => gauge !== undefined,
   },
   capIronThickness: {
     label: "cap iron's thickness",

@@ -1,6 +1,6 @@
 // The plane from the side at another moisture: wood moves up and down, along its grain it keeps its length, steel stays.
 import { atanDeg, cosDeg, cotDeg, type Point, point, sinDeg, tanDeg } from "@lamplane/geometry";
-import { bedXAt, type Elevation, ironToPlane } from "@lamplane/parameters/elevation";
+import { bedToIron, bedToPlane, bedXAt, type Elevation, ironTaper, ironToBed } from "@lamplane/parameters/elevation";
 
 /** Relative changes since the plane was cut. */
 export interface Strains {
@@ -28,20 +28,23 @@ export interface MovedAngles {
 const stretched = (p: Point, height: number): Point => point(p.x, p.y * (1 + height));
 const movedAngle = (angle: number, height: number): number => atanDeg(tanDeg(angle) * (1 + height));
 
+/** The pin's axis along the bed from the cutting edge: s up the bed, v square off it. */
+const pinOnBed = ({ frame, pin }: Elevation) => ironToBed(frame, pin);
+
 /** Where the pin's axis stands over the bed, square to it: there the stack is gripped and goes with the bed. */
-const gripOnBed = ({ frame, pin, design }: Elevation): Point => ironToPlane(frame, pin.s, -design.iron.thickness);
+const gripOnBed = (plane: Elevation): Point => bedToPlane(plane.frame, pinOnBed(plane).s, -plane.frame.thickness);
 
 /** Slopes turn, for height and length move differently; the mouth's two edges on the sole keep their distance. */
 export function movedAngles(plane: Elevation, height: number): MovedAngles {
-  const { frame, design, ramp, pin } = plane;
-  const { thickness } = design.iron;
+  const { frame, ramp } = plane;
+  const { thickness } = frame;
   const bed = movedAngle(frame.bedAngle, height);
   const grip = stretched(gripOnBed(plane), height);
   return {
     bed,
     ramp: movedAngle(ramp.angle, height),
-    mouth: bedXAt(frame, thickness, 0) - thickness / sinDeg(bed) - ramp.foot.x,
-    edgeOut: pin.s * sinDeg(bed) - thickness * cosDeg(bed) - grip.y,
+    mouth: bedXAt(frame, 0) - thickness / sinDeg(bed) - ramp.foot.x,
+    edgeOut: pinOnBed(plane).s * sinDeg(bed) - thickness * cosDeg(bed) - grip.y,
   };
 }
 
@@ -61,11 +64,14 @@ function roomOverWedge(plane: Elevation, { height, wedge, pin: across }: Strains
   const [grip, axis] = [gripOnBed(plane), pin.centre].map((p) => stretched(p, height)) as [Point, Point];
   const [dx, dy] = [axis.x - grip.x, axis.y - grip.y];
   const [upBed, offBed] = [dx * cosDeg(bed) + dy * sinDeg(bed), dy * cosDeg(bed) - dx * sinDeg(bed)];
-  const wedgeThere = (pin.wedgeThere + upBed * tanDeg(design.wedge.angle)) * (1 + wedge);
-  const stack = design.iron.thickness + design.capIron.thickness + wedgeThere;
-  return (
-    (offBed - stack) * cosDeg(taper) + pinSeat(plane, bed + taper, height, across) - pinDepth(plane) * (1 + across)
-  );
+  const [was, leans] = [pinOnBed(plane), ironTaper(design)];
+  // Along the face by how far the axis moves, off it from under the edge, where the back lies on the bed.
+  const upFace = bedToIron(frame, { s: upBed, v: offBed - (was.v + frame.thickness) }).s;
+  const offFace = bedToIron(frame, { s: was.s + upBed, v: offBed }).v;
+  const wedgeThere = (pin.wedgeThere + upFace * tanDeg(design.wedge.angle)) * (1 + wedge);
+  const stack = frame.thickness * cosDeg(leans) + design.capIron.thickness + wedgeThere;
+  const seat = pinSeat(plane, bed - leans + taper, height, across);
+  return (offFace - stack) * cosDeg(taper) + seat - pinDepth(plane) * (1 + across);
 }
 
 /** How far the tenon goes from the middle of its hole, stretched to an ellipse, along the thrust. mm. */

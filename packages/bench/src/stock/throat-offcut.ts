@@ -63,7 +63,7 @@ function fromOffcut(plane: Elevation, offcut: readonly Point[], part: PartByLeng
 /** The wedge from the side, sawn with its allowance; its length is its lower side's, which lies on the cap iron. */
 const wedgePart = (plane: Elevation, allowance: number): PartByLength => ({
   corners: (length) => offsetPolygon(cornersOf(wedgeOutline(plane.design, plane.frame, length)), allowance),
-  lies: plane.frame.bedAngle,
+  lies: plane.frame.faceAngle,
   length: plane.wedgeLength,
   runOut: GRAIN_RUN_OUT,
 });

@@ -19,6 +19,8 @@ export interface IronFriction {
   /** Largest share of the clamp that the wedge can pass on as a pull down the bed; see `wedgeGrip`. */
   readonly upper: number;
   readonly bed: number;
+  /** Taper of the iron, degrees: above 0 where it is thicker at the edge. */
+  readonly taper: number;
 }
 
 /**
@@ -27,35 +29,47 @@ export interface IronFriction {
  * angle against the wedge's slope, has along the iron. 0 or less: the pin cannot hold the wedge.
  * @see statics of the wedge, each body's balance of forces (standard texts, from memory)
  */
-export const wedgeGrip = ({ angle, alongIron, atPin }: WedgeContact): number =>
+export const wedgeGrip = ({ angle, alongIron, atPin }: Omit<WedgeContact, "taper">): number =>
   Math.min(tanDeg(alongIron), tanDeg(atPin - angle));
 
 /**
- * Least force pressed square on the iron for which iron, wedge and pin stay where they are, N.
- * The cutting force F pushes F·cos β up the bed and presses F·sin β into it; 0 where the bed alone holds it; infinite
- * where the pin cannot hold the wedge.
+ * Least force pressed square on the iron's face for which iron, wedge and pin stay where they are, N.
+ * The cutting force F pushes F·cos β up the bed and presses F·sin β into it. The clamp N and the wedge's pull T = upper·N
+ * stand square on and along the face, which leans from the bed by the taper: down the bed they give N·sin taper + T·cos taper,
+ * into it N·cos taper − T·sin taper. 0 where the bed alone holds the iron; infinite where the two give nothing down the bed.
  * @see plane geometry: Strength
  */
-export function requiredClamp(force: number, bedAngle: number, { upper, bed }: IronFriction): number {
+export function requiredClamp(force: number, bedAngle: number, { upper, bed, taper }: IronFriction): number {
   const push = force * (cosDeg(bedAngle) - bed * sinDeg(bedAngle));
-  if (upper <= 0) return Number.POSITIVE_INFINITY;
-  return Math.max(0, push / (bed + upper));
+  const [sin, cos] = [sinDeg(taper), cosDeg(taper)];
+  const downBed = sin + upper * cos;
+  if (downBed <= 0) return Number.POSITIVE_INFINITY;
+  return Math.max(0, push / (bed * (cos - upper * sin) + downBed));
 }
 
-/** Degrees by which the friction angle at the pin exceeds the wedge angle: above 0 the pin can hold a wedge that is pulled. */
-export const holdMargin = ({ angle, atPin }: Pick<WedgeContact, "angle" | "atPin">): number => atPin - angle;
+/**
+ * Degrees by which the friction angle at the pin exceeds the angle between the bed and the wedge's upper side: above 0 the
+ * pin can hold iron and wedge that are pulled up the bed. An iron thicker at its edge takes its taper off the wedge angle.
+ */
+export const holdMargin = ({ angle, atPin, taper }: Pick<WedgeContact, "angle" | "atPin" | "taper">): number =>
+  atPin - angle + taper;
 
-/** The wedge and the friction angles on its two sides, all degrees. */
+/** The wedge, the iron's taper under it, and the friction angles on the wedge's two sides, all degrees. */
 export interface WedgeContact {
   readonly angle: number;
+  readonly taper: number;
   /** On the side that slides along the cap iron. */
   readonly alongIron: number;
   /** On the side under the cross pin. */
   readonly atPin: number;
 }
 
-/** Degrees by which friction exceeds the wedge angle: above 0 the wedge stays where it was driven. */
-export const lockingMargin = ({ angle, alongIron, atPin }: WedgeContact): number => alongIron + atPin - angle;
+/**
+ * Degrees by which friction exceeds the wedge angle: above 0 the wedge stays where it was driven. It slides out over the
+ * iron or, under an iron thinner at its edge, together with it over the bed, whose friction is the same.
+ */
+export const lockingMargin = ({ angle, taper, alongIron, atPin }: WedgeContact): number =>
+  alongIron + atPin - angle + Math.min(0, taper);
 
 export const isSelfLocking = (wedge: WedgeContact): boolean => lockingMargin(wedge) > 0;
 
@@ -63,11 +77,11 @@ export const isSelfLocking = (wedge: WedgeContact): boolean => lockingMargin(wed
  * Push on the wedge's butt that presses the iron with `clamp`, N. @param clamp N
  * @see plane geometry: Strength; statics of the wedge (standard, from memory)
  */
-export const drivingForce = (clamp: number, { angle, alongIron, atPin }: WedgeContact): number =>
+export const drivingForce = (clamp: number, { angle, alongIron, atPin }: Omit<WedgeContact, "taper">): number =>
   clamp * (tanDeg(angle + atPin) + tanDeg(alongIron));
 
 /** Pull that draws the wedge out again, N; negative where it does not lock and comes out by itself. @param clamp N */
-export const withdrawingForce = (clamp: number, { angle, alongIron, atPin }: WedgeContact): number =>
+export const withdrawingForce = (clamp: number, { angle, alongIron, atPin }: Omit<WedgeContact, "taper">): number =>
   clamp * (tanDeg(alongIron) + tanDeg(atPin - angle));
 
 /** What decides the hold. Forces N/mm of edge, lengths mm, angles degrees. */
@@ -75,6 +89,8 @@ export interface HoldInput {
   readonly forcePerMm: number;
   readonly ironWidth: number;
   readonly bedAngle: number;
+  /** Of the iron, above 0 where it is thicker at its edge. */
+  readonly taper: number;
   readonly wedgeAngle: number;
   readonly pin: { readonly section: "flatted" | "round"; readonly diameter: number; readonly tenon: number };
 }
@@ -101,9 +117,12 @@ export interface Hold {
  * never asks for more clamp nor makes a margin smaller, so that the lowest frictions are the worst of all.
  */
 export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
-  const wedge = { angle: input.wedgeAngle, alongIron: frictionAngle(steel), atPin: frictionAngleAtPin(input, wood) };
+  const { taper, wedgeAngle: angle } = input;
+  const wedge = { angle, taper, alongIron: frictionAngle(steel), atPin: frictionAngleAtPin(input, wood) };
   const cutting = cuttingForce(input.forcePerMm, input.ironWidth);
-  const clamp = requiredClamp(cutting, input.bedAngle, { upper: wedgeGrip(wedge), bed: steel });
+  const clamp = isSelfLocking(wedge)
+    ? requiredClamp(cutting, input.bedAngle, { upper: wedgeGrip(wedge), bed: steel, taper })
+    : Number.POSITIVE_INFINITY;
   return {
     cutting,
     clamp,

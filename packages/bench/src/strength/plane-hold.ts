@@ -34,5 +34,6 @@ export const planeHold = memoizeByPlane((plane): PlaneHold => {
 
 function holdInput({ design, frame }: Elevation, forcePerMm: number): HoldInput {
   const { iron, wedge, pin } = design;
-  return { forcePerMm, ironWidth: iron.width, bedAngle: frame.bedAngle, wedgeAngle: wedge.angle, pin };
+  const { bedAngle, faceAngle } = frame;
+  return { forcePerMm, ironWidth: iron.width, bedAngle, taper: bedAngle - faceAngle, wedgeAngle: wedge.angle, pin };
 }

@@ -76,7 +76,7 @@ function pinLoad(plane: Elevation, clamp: number): PinLoad {
     tenonArm: span / 2 - shoulder,
     bearing,
     cheek: widths.cheek,
-    thrustToGrain: thrustToGrain(frame.bedAngle + wedge.angle),
+    thrustToGrain: thrustToGrain(frame.faceAngle + wedge.angle),
     shearOut: pinMargins.shearOut,
   };
 }

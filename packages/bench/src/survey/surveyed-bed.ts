@@ -1,7 +1,7 @@
 // The bed as it is surveyed: sawn and trued, before the recess and the glue-up, on a blank with its flat top and its allowance.
 
 import { sinDeg } from "@lamplane/geometry";
-import { type Elevation, planeToIron } from "@lamplane/parameters/elevation";
+import { type Elevation, planeToBed } from "@lamplane/parameters/elevation";
 import type { Bed, BedPoint, SurveyReadings } from "./readings.ts";
 
 /** From the bed's tip on the blank's sole to the blank's top, and the core's width. mm */
@@ -11,7 +11,7 @@ export const bedExtent = ({ frame, widths }: Elevation): Bed => ({
 });
 
 /** s up the iron at the bed's tip on the blank's sole: where `along` is 0. mm */
-const tipS = ({ frame, points }: Elevation): number => planeToIron(frame, points.bedTip).s;
+const tipS = ({ frame, points }: Elevation): number => planeToBed(frame, points.bedTip).s;
 
 /** Whether a place lies over the recess, as a rectangle: its rounded corners are left out of account. */
 export function isOverRecess(plane: Elevation, { along, across }: BedPoint): boolean {

@@ -45,15 +45,26 @@ export type ErrorsOf<N> = Readonly<Record<ErrorKey, N>>;
  */
 export function madePlaneOver<N>(on: Arithmetic<N>) {
   const { constant, add, subtract, multiply, divide, sinDeg, cosDeg } = on;
-  const { bedXAt, ironToPlane, planeToIron } = frameOver(on);
+  const { bedToIron, bedToPlane, bedXAt, planeToIron } = frameOver(on);
   const { curvedRamp, closestOnRamp } = rampOver(on);
   const half = (a: N): N => divide(a, constant(2));
 
   /** The frame whose edge stands where the iron's face meets the sole as planned, y = 0. */
-  function madeFrame(plan: TolerancePlan, { bedPlace, bedAngle, ironThickness }: ErrorsOf<N>): FrameOf<N> {
-    const atToe = { mouthX: constant(0), bedAngle: add(constant(plan.bedAngle), bedAngle) };
-    const bedTipX = bedXAt(atToe, add(constant(plan.thickness), ironThickness), constant(-plan.allowance));
-    return { mouthX: subtract(add(constant(plan.bedTipX), bedPlace), bedTipX), bedAngle: atToe.bedAngle };
+  function madeFrame(plan: TolerancePlan, errors: ErrorsOf<N>): FrameOf<N> {
+    const bedAngle = add(constant(plan.bedAngle), errors.bedAngle);
+    const lies = { bedAngle, ...madeIron(plan, errors, bedAngle) };
+    const bedTipX = bedXAt({ mouthX: constant(0), ...lies }, constant(-plan.allowance));
+    return { mouthX: subtract(add(constant(plan.bedTipX), errors.bedPlace), bedTipX), ...lies };
+  }
+
+  /** Thickness at the edge and the face's angle; a tapered iron misread at one of its two places has another taper. */
+  function madeIron(plan: TolerancePlan, { ironThickness, ironTopThickness }: ErrorsOf<N>, bedAngle: N) {
+    const atPlace = add(constant(plan.thickness), ironThickness);
+    if (!plan.gauge) return { thickness: atPlace, faceAngle: subtract(bedAngle, constant(plan.taper)) };
+    const { low, high } = plan.gauge;
+    const slope = divide(subtract(ironThickness, ironTopThickness), constant(high - low));
+    const taper = on.atanDeg(add(tanOver(on, constant(plan.taper)), slope));
+    return { thickness: add(atPlace, multiply(constant(low), slope)), faceAngle: subtract(bedAngle, taper) };
   }
 
   function madeRamp(plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>): RampOf<N> {
@@ -77,7 +88,7 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
   function tipAtContact(plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>, angle: N): N {
     const height = add(constant(plan.edgeHeight), errors.edgeHeight);
     const up = divide(subtract(height, constant(plan.allowance)), sinDeg(frame.bedAngle));
-    return add(ironToPlane(frame, up, constant(0)).x, multiply(height, cotOver(on, angle)));
+    return add(bedToPlane(frame, up, constant(0)).x, multiply(height, cotOver(on, angle)));
   }
 
   return (plan: TolerancePlan, errors: ErrorsOf<N>): MadePlaneOf<N> => {
@@ -91,10 +102,11 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const pin = { x: add(constant(plan.pinX), errors.pinHoleAlong), y: add(constant(plan.pinY), errors.pinHoleUp) };
     const radius = half(add(constant(plan.pinDepth), errors.pinDepth));
     const wedgeAngle = add(constant(plan.wedgeAngle), errors.wedgeTaper);
+    // The edge is set up the bed to the sole as it is; a tapered iron's face comes nearer to the pin by it.
+    const edgeUp = bedToIron(frame, { s: divide(errors.soleTaken, sinDeg(frame.bedAngle)), v: constant(0) });
     const { s, v } = planeToIron(frame, pin);
     const overIrons = subtract(subtract(v, constant(plan.capIron)), errors.capIronThickness);
-    const wedgeAtPin = subtract(overIrons, divide(radius, cosDeg(wedgeAngle)));
-    const edgeS = divide(errors.soleTaken, sinDeg(frame.bedAngle));
+    const wedgeAtPin = subtract(subtract(overIrons, divide(radius, cosDeg(wedgeAngle))), edgeUp.v);
     const wedgeTip = add(constant(plan.wedgeTip), errors.wedgeThickness);
     const upWedge = divide(subtract(wedgeAtPin, wedgeTip), tanOver(on, wedgeAngle));
     return {
@@ -102,7 +114,7 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
       glueGap,
       pinToRamp: subtract(subtract(closestOnRamp(ramp, pin).distance, errors.rampForm), radius),
       wedgeAtPin,
-      wedgeTipFromEdge: subtract(subtract(s, edgeS), upWedge),
+      wedgeTipFromEdge: subtract(subtract(s, edgeUp.s), upWedge),
       ramp,
       mouthGrowth: growth,
       roomAtTips: add(glueGap, multiply(constant(plan.design.bed.featherChamfer), bedCot)),

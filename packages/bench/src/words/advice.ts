@@ -21,6 +21,10 @@ const OF_IRON = {
   "thicken-wedge-tip": "Make the wedge thicker at its tip.",
   "widen-core": "Leave room to set the iron square and for the core to shrink; 1.6 mm (1/16 in) is usual.",
   "grind-lower-or-bed-steeper": "Grind the bevel lower, or bed the iron more steeply.",
+  "measure-iron-further-apart":
+    "Measure the iron just above its bevel and near its top, and say how far from the edge each place is.",
+  "enter-taper-once": "Enter the taper or the thickness near the top, not both.",
+  "measure-taper-again": "An iron does not taper to nothing: measure it again at both places.",
   "lower-plane-for-tapping": "Make the plane lower; an iron that ends inside the body cannot be tapped.",
   "saw-otherwise": "The saw does not swing so far: use a hand saw or a bevelled fence, or another angle.",
 } as const;
@@ -80,7 +84,6 @@ const OF_SEASONS = {
 } as const;
 
 const OF_JIGS = {
-  "no-recess-to-rout": "There is no recess to rout.",
   "take-smaller-bush": "Take a smaller bush, or a bearing (0).",
   "let-cutter-turn-in-bush":
     "The cutter must turn inside its bush: take a larger bush, a smaller cutter, or a bearing (0).",

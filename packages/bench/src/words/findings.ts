@@ -24,7 +24,7 @@ export function findingSentence(design: MakersUnits, finding: Sentence): string 
   const stated = `${SUBJECTS[subject as keyof typeof SUBJECTS]} is ${formatJudged(design, value, unit)}`;
   const bound = `; ${relation} ${formatJudged(design, limit, unit)} is wanted`;
   if (severity === "note")
-    return `${stated}${value === limit ? "" : bound}, so there is no ${finding.data?.jig}. ${adviceText(design, finding)}`;
+    return `${stated}${bound}, so there is no ${finding.data?.jig}. ${adviceText(design, finding)}`;
   return `${stated}${bound}.${severity ? ` ${adviceText(design, finding)}` : ""}`;
 }
 

@@ -29,6 +29,9 @@ const OF_IRON = {
   "iron-to-pin": "The room between the iron and the cross pin as the iron is put in",
   "side-clearance": "The core's side clearance over the iron",
   "clearance-angle": "The clearance angle under the bevel",
+  "iron-gauge-length": "The distance between the two places at which the iron's thickness is measured",
+  "taper-against-thickness": "What the iron's thickness near its top differs from what its taper makes it",
+  "iron-at-thin-end": "The iron's thickness at its thin end",
   "iron-out-of-top": "What the iron stands out of the bed's top",
   "bed-saw-angle": "The angle from square at which the bed is sawn",
   "ramp-saw-angle": "The angle from square at which the ramp is sawn",
@@ -98,7 +101,6 @@ const OF_SEASONS = {
 } as const;
 
 const OF_JIGS = {
-  "recess-width": "The recess's width",
   "bush-diameter": "The guide bush's diameter",
   "template-plate": "The plate that cutter and recess leave",
   "plate-to-fence": "The plate between opening and fence",

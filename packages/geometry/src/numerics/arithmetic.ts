@@ -1,5 +1,5 @@
 // A formula written once over any kind of number: plain ones, or ones that carry their derivatives.
-import { cosDeg, sinDeg } from "../trig.ts";
+import { atanDeg, cosDeg, sinDeg } from "../trig.ts";
 
 /** What a formula may do with its numbers; angles in degrees. */
 export interface Arithmetic<N> {
@@ -13,6 +13,8 @@ export interface Arithmetic<N> {
   sqrt(a: N): N;
   sinDeg(angle: N): N;
   cosDeg(angle: N): N;
+  /** Angle whose tangent is given. */
+  atanDeg(tangent: N): N;
 }
 
 export const REAL: Arithmetic<number> = {
@@ -25,6 +27,7 @@ export const REAL: Arithmetic<number> = {
   sqrt: Math.sqrt,
   sinDeg,
   cosDeg,
+  atanDeg,
 };
 
 /** Tangent of an angle in degrees. */

@@ -1,5 +1,5 @@
 // Numbers that carry their partial derivatives by several variables at once: forward automatic differentiation.
-import { arcLength, cosDeg, sinDeg } from "../trig.ts";
+import { arcLength, atanDeg, cosDeg, sinDeg } from "../trig.ts";
 import type { Arithmetic } from "./arithmetic.ts";
 
 export interface Dual {
@@ -36,5 +36,6 @@ export function dualArithmetic(count: number): Arithmetic<Dual> {
     sqrt: (a) => scale(Math.sqrt(a.value), a, 0.5 / Math.sqrt(a.value)),
     sinDeg: (a) => scale(sinDeg(a.value), a, cosDeg(a.value) * PER_DEGREE),
     cosDeg: (a) => scale(cosDeg(a.value), a, -sinDeg(a.value) * PER_DEGREE),
+    atanDeg: (a) => scale(atanDeg(a.value), a, 1 / (PER_DEGREE * (1 + a.value ** 2))),
   };
 }

@@ -18,7 +18,7 @@ import {
 } from "@lamplane/geometry";
 import { blocksAt, cheekShape, pegHoles, type Stage } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { planeToIron } from "../elevation/frame.ts";
+import { planeToBed } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
 import { formatNumber } from "../units.ts";
@@ -56,7 +56,7 @@ export const layBedBlock = (e: Elevation, stage: Stage): FlatPart => layFlat(blo
 /** A cheek lies with its inside up, where the marks are; the left one is seen from the other side, so mirrored. */
 export const layCheek = (e: Elevation, stage: Stage, hand: "left" | "right"): FlatPart =>
   layFlat(cheekShape(e, stage).boundary, { mirrored: hand === "left" });
-export const layWedge = (e: Elevation): FlatPart => layFlat(e.wedge, { turn: -e.frame.bedAngle });
+export const layWedge = (e: Elevation): FlatPart => layFlat(e.wedge, { turn: -e.frame.faceAngle });
 
 const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
   outline,
@@ -111,7 +111,7 @@ export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
   ];
   if (!e.recess) return { title: "bed-block", entries };
   const bedChain = blocksAt(e, stage).bedChain;
-  const [low, high] = [bedChain.at(-1)!.from, bedChain.at(-1)!.to].map((p) => planeToIron(e.frame, p).s) as [
+  const [low, high] = [bedChain.at(-1)!.from, bedChain.at(-1)!.to].map((p) => planeToBed(e.frame, p).s) as [
     number,
     number,
   ];
@@ -191,7 +191,7 @@ export function crossPinDrawing(e: Elevation): Drawing {
       [-end, t],
     ].map(([x, y]) => point(x! + end, y! + r)),
   );
-  const sectionAt: Transform2 = { turn: -(e.frame.bedAngle + e.design.wedge.angle) };
+  const sectionAt: Transform2 = { turn: -(e.frame.faceAngle + e.design.wedge.angle) };
   const section = transformToOrigin(e.pinSection, sectionAt);
   const beside: Transform2 = { ...section, shift: point(section.shift!.x + 2 * end + BETWEEN_VIEWS, section.shift!.y) };
   return {

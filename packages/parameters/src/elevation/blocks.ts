@@ -14,7 +14,7 @@ import {
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
-import { bedXAt, planeToIron } from "./frame.ts";
+import { bedXAt, planeToBed } from "./frame.ts";
 import { rampPath } from "./ramp.ts";
 import { flatTop } from "./top-outline.ts";
 
@@ -101,7 +101,7 @@ export function blocksAt(plane: Elevation, stage: Stage): Blocks {
 /** The bed from the sole upward: what is left of the feather chamfer stands square, then the bed's line. */
 function bedPath({ design, frame }: Elevation, sole: number, to: number): Segment[] {
   const chamferTop = design.bed.featherChamfer - design.sole.allowance;
-  const at = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
+  const at = (y: number) => point(bedXAt(frame, y), y);
   if (chamferTop - sole < EPSILON) return [line(at(sole), at(to))];
   const shoulder = at(chamferTop);
   return [line(point(shoulder.x, sole), shoulder), line(shoulder, at(to))];
@@ -109,7 +109,7 @@ function bedPath({ design, frame }: Elevation, sole: number, to: number): Segmen
 
 /** s of the bed's lower edge as it can be touched before the glue-up: where the feather chamfer leaves it, or its tip. mm */
 export const bedLowerEdge = (plane: Elevation): number =>
-  planeToIron(plane.frame, bedPath(plane, -plane.design.sole.allowance, plane.design.body.height).at(-1)!.from).s;
+  planeToBed(plane.frame, bedPath(plane, -plane.design.sole.allowance, plane.design.body.height).at(-1)!.from).s;
 
 function splitOrThrow(chain: readonly Segment[], other: readonly Segment[], what: string) {
   const met = splitAtIntersection(chain, other);

@@ -2,7 +2,8 @@
 
 import { type Circle, cotDeg, type Outline, type Point, point, type Segment } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { bedXAt, type Frame, ironToPlane } from "./frame.ts";
+import { bedToPlane, bedXAt, type Frame, ironToPlane } from "./frame.ts";
+import { bevelToBack, ironTaper, thicknessAt } from "./iron-taper.ts";
 import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-placement.ts";
 import { pinSection, pinSweepRadius } from "./pin-section.ts";
 import { distanceToRamp, type Ramp } from "./ramp.ts";
@@ -62,12 +63,12 @@ export interface Points {
  */
 export function elevation(design: Design): Elevation {
   const frame = frameOf(design);
-  const top = topOf(design, bedXAt(frame, design.iron.thickness, design.body.height / 2));
+  const top = topOf(design, bedXAt(frame, design.body.height / 2));
   const topChain = finishedTop(top);
   const length = wedgeLength(design, frame, topChain);
   const around = { frame, top: topChain, wedgeLength: length };
   const { pin, ramp } = placePinAndRamp(design, around);
-  const bedTopS = bedLineTopS(design, frame, topChain, -design.iron.thickness);
+  const bedTopS = bedLineTopS(design, frame, topChain, -frame.thickness);
   const recess = recessOf(design);
   const tips = blockTips(design, frame, ramp);
   const sides = { design, frame, ramp, topChain, pin, wedgeLength: length };
@@ -84,7 +85,7 @@ export function elevation(design: Design): Elevation {
     pinMargins: pinMargins(design, around, ramp, pin),
     pinToRampTurning: distanceToRamp(ramp, pin.centre) - pinSweepRadius(design),
     pinHole: pinHole(design, pin.centre),
-    pinSection: pinSection(design, pin.centre),
+    pinSection: pinSection(design, frame, pin.centre),
     wedgeLength: length,
     wedge: wedgeOutline(design, frame, length),
     iron: ironOutline(design, frame),
@@ -95,14 +96,14 @@ export function elevation(design: Design): Elevation {
       ...tips,
       edge: point(frame.mouthX, 0),
       rampFoot: ramp.foot,
-      bedFoot: point(bedXAt(frame, design.iron.thickness, 0), 0),
+      bedFoot: point(bedXAt(frame, 0), 0),
       rampTop: rampToTop(sides).at(-1)!.to,
-      bedTop: ironToPlane(frame, bedTopS, -design.iron.thickness),
+      bedTop: bedToPlane(frame, bedTopS, -frame.thickness),
       pinCentre: pin.centre,
       wedgeTip: ironToPlane(frame, design.wedge.tipFromEdge, design.capIron.thickness),
       crown: point(top.crownX, top.height),
-      recessLow: ironToPlane(frame, recess?.low ?? bedTopS, -design.iron.thickness),
-      bevelHeel: ironToPlane(frame, design.iron.thickness * cotDeg(design.iron.bevel), -design.iron.thickness),
+      recessLow: bedToPlane(frame, recess?.low ?? bedTopS, -frame.thickness),
+      bevelHeel: bedToPlane(frame, frame.thickness * cotDeg(bevelToBack(design)), -frame.thickness),
       throatNarrowest: throat.at,
       toe: point(0, 0),
       heel: point(design.body.length, 0),
@@ -114,19 +115,20 @@ export function elevation(design: Design): Elevation {
 const MOUTH_SHARE = 1 / 3;
 
 /** Frame of a design: it follows from the design alone, before anything is placed in it. */
-export function frameOf({ mouth, body, bed }: Design): Frame {
+export function frameOf(design: Design): Frame {
+  const { mouth, body, bed } = design;
   const mouthX = mouth.fromToe === "auto" ? body.length * MOUTH_SHARE : mouth.fromToe;
-  return { mouthX, bedAngle: bed.angle };
+  return { mouthX, bedAngle: bed.angle, faceAngle: bed.angle - ironTaper(design), thickness: thicknessAt(design, 0) };
 }
 
 /** The blocks' tips on the blank's sole; the bed's as it is before the feather chamfer, and where the chamfer ends. */
-function blockTips({ iron, sole, bed }: Design, frame: Frame, ramp: Ramp) {
+function blockTips({ sole, bed }: Design, frame: Frame, ramp: Ramp) {
   const low = -sole.allowance;
   const chamferTop = low + bed.featherChamfer;
   return {
     rampTip: point(ramp.foot.x - low * cotDeg(ramp.angle), low),
-    bedTip: point(bedXAt(frame, iron.thickness, low), low),
-    bedChamfer: point(bedXAt(frame, iron.thickness, chamferTop), chamferTop),
+    bedTip: point(bedXAt(frame, low), low),
+    bedChamfer: point(bedXAt(frame, chamferTop), chamferTop),
   };
 }
 

@@ -5,7 +5,9 @@ import { type Elevation, mouthGrowth } from "./elevation.ts";
 import { degrees, evaluateFigures, type Figure, type FigureRow, mm, ratio, TRADE } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
 import { edgeHeightAtContact } from "./glue-up.ts";
+import { bevelToBack } from "./iron-taper.ts";
 import { pinLengths } from "./pin-section.ts";
+import { TAPER_FIGURES } from "./taper-figures.ts";
 
 export const FIGURES = {
   bedAngle: degrees("β", "Bed angle.", (e) => e.frame.bedAngle),
@@ -18,9 +20,13 @@ export const FIGURES = {
   sawRamp: degrees("90 − ρ", "What a saw that reads from square is set to for the ramp.", (e) => 90 - e.ramp.angle, {
     spentAt: "cuts",
   }),
-  clearanceAngle: degrees("β − τ", "Clearance under the bevel.", (e) => e.frame.bedAngle - e.design.iron.bevel, {
-    feltFrom: 0.5,
-  }),
+  ...TAPER_FIGURES,
+  clearanceAngle: degrees(
+    "β − taper − τ",
+    "Clearance under the bevel.",
+    (e) => e.frame.faceAngle - e.design.iron.bevel,
+    { feltFrom: 0.5 },
+  ),
   mouthX: mm("length / 3", "From the toe to the cutting edge.", (e) => e.frame.mouthX, { source: TRADE }),
   mouthGrowth: ratio("cot β + cot ρ", "How far the mouth opens for each mm taken off the sole.", mouthGrowth, {
     feltFrom: 0.02,
@@ -70,13 +76,17 @@ export const FIGURES = {
     { feltFrom: 0.25 },
   ),
   unsupported: mm(
-    "t·(cot τ − cot β)",
+    "t·(cot(τ + taper) − cot β)",
     "Length of bed below the bevel's heel that the iron never touches.",
-    (e) => e.design.iron.thickness * (cotDeg(e.design.iron.bevel) - cotDeg(e.frame.bedAngle)),
+    (e) => e.frame.thickness * (cotDeg(bevelToBack(e.design)) - cotDeg(e.frame.bedAngle)),
   ),
-  pinS: mm("s·sin β + v(s)·cos β = pinY", "Cross pin's axis up the iron from the edge.", (e) => e.pin.s),
+  pinS: mm(
+    "s·sin(β − taper) + v(s)·cos(β − taper) = pinY",
+    "Cross pin's axis up the iron from the edge.",
+    (e) => e.pin.s,
+  ),
   pinV: mm("c₁ + w(s) + e / cos ω", "Cross pin's axis off the iron's face.", (e) => e.pin.v),
-  pinX: mm("m + s·cos β − v·sin β", "Cross pin's axis from the toe.", (e) => e.pin.centre.x),
+  pinX: mm("m + s·cos(β − taper) − v·sin(β − taper)", "Cross pin's axis from the toe.", (e) => e.pin.centre.x),
   pinY: mm(
     "given, or the smallest margin at its largest",
     "Cross pin's axis over the trued sole.",
@@ -134,7 +144,7 @@ export const FIGURES = {
     feltFrom: 0.5,
   }),
   shearOut: mm(
-    "hole to the nearest edge of the cheek, at β + ω from square",
+    "hole to the nearest edge of the cheek, at β − taper + ω from square",
     "Wood in the line of the wedge's thrust.",
     (e) => e.pinMargins.shearOut,
     { feltFrom: 0.5 },
@@ -222,9 +232,9 @@ export const FIGURES = {
     { feltFrom: 0.5 },
   ),
   recessPad: mm(
-    "recessLow − t·cot τ",
+    "recessLow − t·cot(τ + taper)",
     "Bed between the bevel's heel and the recess.",
-    (e) => e.recess && e.recess.low - e.design.iron.thickness * cotDeg(e.design.iron.bevel),
+    (e) => e.recess && e.recess.low - e.frame.thickness * cotDeg(bevelToBack(e.design)),
     { feltFrom: 0.5 },
   ),
 } satisfies Record<string, FigureRow>;

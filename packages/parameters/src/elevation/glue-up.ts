@@ -34,7 +34,7 @@ export function glueFreeArea(plane: Elevation): Outline {
   const top = [line(point(-FAR, height), point(FAR, height))];
   const path = rampPath(rampInside(plane.ramp, DRAWN), sole, 2 * height);
   const ramp = splitAtIntersection(path, top)?.before ?? path;
-  const onBed = (y: number) => point(bedXAt(plane.frame, plane.design.iron.thickness + DRAWN, y), y);
+  const onBed = (y: number) => point(bedXAt(plane.frame, y) + DRAWN / sinDeg(plane.frame.bedAngle), y);
   return [
     line(ramp[0]!.from, onBed(sole)),
     line(onBed(sole), onBed(height)),

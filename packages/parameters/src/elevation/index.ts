@@ -13,10 +13,23 @@ export {
 export { type Elevation, elevation, frameOf, type MouthSlopes, mouthGrowth, type Points } from "./elevation.ts";
 export { evaluateFigures, type Figure, type FigureRow, type FigureUse, type ReadingMode } from "./figure-row.ts";
 export { elevationFigures, FIGURES, type FigureKey, figureRow, figureValue } from "./figures.ts";
-export { bedXAt, type Frame, type FrameOf, frameOver, ironToPlane, type PointOf, planeToIron } from "./frame.ts";
+export {
+  bedToIron,
+  bedToPlane,
+  bedXAt,
+  type Frame,
+  type FrameOf,
+  frameOver,
+  ironToBed,
+  ironToPlane,
+  type PointOf,
+  planeToBed,
+  planeToIron,
+} from "./frame.ts";
 export { glueGap, tipGap } from "./glue-gap.ts";
 export { edgeHeightAtContact, GLUE_FREE, glueFreeArea, isPlacedByContact } from "./glue-up.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
+export { bevelToBack, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
 export {
   ROOM_WANTED,
   SHEAR_OUT_PER_TENON,
@@ -37,7 +50,7 @@ export {
 } from "./ramp.ts";
 export { closestOnRamp, curvedRamp, rampOver } from "./ramp-formulas.ts";
 export { type Recess, recessEdge, recessOf } from "./recess.ts";
-export { bedLineTopS, capIronSurface, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
+export { bedLineTopS, capIronSurface, ironCorners, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
 export {
   type Choke,
   type ThroatNeighbour,

@@ -2,7 +2,7 @@
 
 import { type Outline, point, polygon } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { type Frame, ironToPlane } from "./frame.ts";
+import { bedToPlane, type Frame, ironToPlane } from "./frame.ts";
 
 /**
  * The cap iron from the side, counter-clockwise from its working edge; undefined for a single iron. A design does not say
@@ -23,14 +23,14 @@ export function capIronOutline({ capIron, iron }: Design, frame: Frame): Outline
 }
 
 /** The screw's head behind the iron, from the side; undefined where there is none. */
-export function screwHeadOutline({ capIron, iron }: Design, frame: Frame): Outline | undefined {
+export function screwHeadOutline({ capIron }: Design, frame: Frame): Outline | undefined {
   const { diameter, height, fromEdge } = capIron.screwHead;
   if (capIron.thickness === 0 || diameter === 0 || height === 0) return undefined;
-  const [low, high, back] = [fromEdge - diameter / 2, fromEdge + diameter / 2, -iron.thickness];
+  const [low, high, back] = [fromEdge - diameter / 2, fromEdge + diameter / 2, -frame.thickness];
   return polygon(
-    ironToPlane(frame, low, back - height),
-    ironToPlane(frame, high, back - height),
-    ironToPlane(frame, high, back),
-    ironToPlane(frame, low, back),
+    bedToPlane(frame, low, back - height),
+    bedToPlane(frame, high, back - height),
+    bedToPlane(frame, high, back),
+    bedToPlane(frame, low, back),
   );
 }

@@ -70,8 +70,8 @@ const woodDepth = (design: Design, p: Point, top: readonly Segment[], frame: Fra
  * From a point in the line of the wedge's thrust, square off its upper side, to the nearest edge of the finished cheek: its
  * top, or its toe's end; 0 where the point already lies outside and no wood is met.
  */
-function thrustLength({ wedge }: Design, p: Point, top: readonly Segment[], { bedAngle }: Frame): number {
-  const slope = bedAngle + wedge.angle;
+function thrustLength({ wedge }: Design, p: Point, top: readonly Segment[], { faceAngle }: Frame): number {
+  const slope = faceAngle + wedge.angle;
   const thrust = line(p, point(p.x - sinDeg(slope) * FAR, p.y + cosDeg(slope) * FAR));
   const toe = top.at(-1)!.to;
   const ahead = [...top, line(toe, point(toe.x, 0))].flatMap((s) => intersections(thrust, s));

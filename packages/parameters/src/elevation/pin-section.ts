@@ -3,15 +3,16 @@
 import { arc, circleOutline, cosDeg, line, type Outline, type Point, point, sinDeg } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
+import type { Frame } from "./frame.ts";
 
 /**
  * Outline of the pin's body about its axis, counter-clockwise, its flat lying on the wedge's upper side.
  * Flatted: a flat as wide as the diameter half a diameter below the axis, upright sides, half round above.
  */
-export function pinSection({ pin, bed, wedge }: Design, centre: Point): Outline {
+export function pinSection({ pin, wedge }: Design, { faceAngle }: Frame, centre: Point): Outline {
   const half = pin.diameter / 2;
   if (pin.section === "round") return circleOutline({ centre, radius: half });
-  const slope = bed.angle + wedge.angle;
+  const slope = faceAngle + wedge.angle;
   const at = (along: number, off: number): Point =>
     point(
       centre.x + along * cosDeg(slope) - off * sinDeg(slope),

@@ -15,7 +15,8 @@ import {
   tanDeg,
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { type Frame, ironToPlane, planeToIron } from "./frame.ts";
+import { bedToPlane, type Frame, ironToPlane, planeToIron } from "./frame.ts";
+import { bevelToBack, ironTaper } from "./iron-taper.ts";
 
 /** How far a wedge of `auto` length stands out of the top, mm: enough to tap and to draw (common practice). */
 const WEDGE_STANDS_OUT = 25;
@@ -38,13 +39,13 @@ export interface PinPosition {
   readonly contactS: number;
 }
 
-/** @see plane geometry: s·sin β + v(s)·cos β = pinY, linear in s. */
+/** @see plane geometry: s·sin φ + v(s)·cos φ = pinY, linear in s; φ the face's angle. */
 export function pinPosition(design: Design, frame: Frame, height: number): PinPosition {
   const { wedge, capIron } = design;
-  const [sinB, cosB, tanW] = [sinDeg(frame.bedAngle), cosDeg(frame.bedAngle), tanDeg(wedge.angle)];
+  const [sinF, cosF, tanW] = [sinDeg(frame.faceAngle), cosDeg(frame.faceAngle), tanDeg(wedge.angle)];
   const offset = pinAxisOffset(design);
   const atEdge = capIron.thickness + wedge.tip - wedge.tipFromEdge * tanW + offset / cosDeg(wedge.angle);
-  const s = (height - atEdge * cosB) / (sinB + tanW * cosB);
+  const s = (height - atEdge * cosF) / (sinF + tanW * cosF);
   const v = atEdge + s * tanW;
   return {
     centre: point(ironToPlane(frame, s, v).x, height),
@@ -62,17 +63,20 @@ export const pinHalfCover = ({ pin, wedge }: Design): number =>
 /** Length of the wedge along the iron, mm; `auto` takes it out of the finished top. */
 export function wedgeLength(design: Design, frame: Frame, top: readonly Segment[]): number {
   if (design.wedge.length !== "auto") return design.wedge.length;
-  return bedLineTopS(design, frame, top, design.capIron.thickness) - design.wedge.tipFromEdge + WEDGE_STANDS_OUT;
+  return faceLineTopS(design, frame, top, design.capIron.thickness) - design.wedge.tipFromEdge + WEDGE_STANDS_OUT;
 }
 
 /** s at which the line v off the face and parallel to it comes out of the top; by the full height where it misses. mm. */
-export function bedLineTopS(design: Design, frame: Frame, top: readonly Segment[], v: number): number {
-  const far = (2 * design.body.height) / sinDeg(frame.bedAngle) + Math.abs(v);
+export function faceLineTopS({ body: { height } }: Design, frame: Frame, top: readonly Segment[], v: number): number {
+  const { faceAngle } = frame;
+  const far = (2 * height) / sinDeg(faceAngle) + Math.abs(v);
   const met = splitAtIntersection([line(ironToPlane(frame, 0, v), ironToPlane(frame, far, v))], top);
-  return met
-    ? planeToIron(frame, met.at).s
-    : (design.body.height - v * cosDeg(frame.bedAngle)) / sinDeg(frame.bedAngle);
+  return met ? planeToIron(frame, met.at).s : (height - v * cosDeg(faceAngle)) / sinDeg(faceAngle);
 }
+
+/** The same of a line parallel to the bed, v counted square to the bed from the cutting edge. mm. */
+export const bedLineTopS = (design: Design, frame: Frame, top: readonly Segment[], v: number): number =>
+  faceLineTopS(design, { ...frame, faceAngle: frame.bedAngle }, top, v);
 
 /** The wedge from the side, counter-clockwise from its tip's lower corner, in the plane's frame. */
 export function wedgeOutline(design: Design, frame: Frame, length: number): Outline {
@@ -120,15 +124,19 @@ export function stackSurface(design: Design, length: number): { readonly part: S
 /** A corner of the stack, and the part whose surface leads up to it. */
 type StackCorner = readonly [StackPart, Point];
 
-/** The iron from the side, bevel down, counter-clockwise from its cutting edge. */
-export function ironOutline({ iron }: Design, frame: Frame): Outline {
-  const heel = iron.thickness / tanDeg(iron.bevel);
-  return polygon(
-    ironToPlane(frame, 0, 0),
-    ironToPlane(frame, heel, -iron.thickness),
-    ironToPlane(frame, iron.length, -iron.thickness),
-    ironToPlane(frame, iron.length, 0),
-  );
+/** The iron from the side, bevel down, counter-clockwise from its cutting edge; its top end is square to its back. */
+export const ironOutline = (design: Design, frame: Frame): Outline =>
+  polygon(...ironCorners(design, frame).map(({ x, y }) => bedToPlane(frame, x, y)));
+
+/** Its corners along the bed (x up the bed, y off it, from the cutting edge), counter-clockwise from the edge. mm. */
+export function ironCorners(design: Design, { thickness }: Pick<Frame, "thickness">): Point[] {
+  const { length } = design.iron;
+  return [
+    point(0, 0),
+    point(thickness / tanDeg(bevelToBack(design)), -thickness),
+    point(length, -thickness),
+    point(length, -length * tanDeg(ironTaper(design))),
+  ];
 }
 
 /** Round hole in each cheek for a tenon: the tenon and its clearance. */

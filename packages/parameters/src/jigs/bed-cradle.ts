@@ -3,7 +3,7 @@
 import { cosDeg, type Point, point, sinDeg, tessellate } from "@lamplane/geometry";
 import { blocksAt, stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { ironToPlane, planeToIron } from "../elevation/frame.ts";
+import { bedToPlane, planeToBed } from "../elevation/frame.ts";
 import type { Design } from "../table/index.ts";
 import { areaAndCentroid, corneredOutline, windowOutline } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
@@ -30,7 +30,7 @@ const baseOf = (design: Design): number => BASE + reliefOf(design);
 /** Widest cradle, mm: wide enough to stand, narrower than the core so that a vise grips the block too. */
 const WIDEST = 30;
 
-/** Corners in the iron's own directions (x up the bed, y off it), where the bed is level. */
+/** Corners in the bed's own directions (x up the bed, y off it), where the bed is level. */
 export interface CradleLayout {
   readonly corner: Point;
   /** Ends of the seats on sole and heel. */
@@ -43,7 +43,7 @@ export function cradleLayout(plane: Elevation): CradleLayout {
   const { blockHeel, sole, top } = stageExtent(plane, "blank");
   const blocks = blocksAt(plane, "blank");
   const turned = (p: Point): Point => {
-    const { s, v } = planeToIron(plane.frame, p);
+    const { s, v } = planeToBed(plane.frame, p);
     return point(s, v);
   };
   const corner = turned(point(blockHeel, sole));
@@ -112,6 +112,6 @@ export function bedCradle(plane: Elevation): JigResult {
 
 function cradlePose({ frame }: Elevation, thick: number): Pose {
   const [c, s] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
-  const { x, y } = ironToPlane(frame, 0, 0);
+  const { x, y } = bedToPlane(frame, 0, 0);
   return { x: [c, s, 0], y: [-s, c, 0], z: [0, 0, 1], origin: [x, y, -thick / 2] };
 }

@@ -84,7 +84,6 @@ export interface JigPlan {
 
 /** What keeps a jig from being made: the value that is too small. */
 export type ObstacleSubject =
-  | "recess-width"
   | "bush-diameter"
   | "template-plate"
   | "plate-to-fence"
@@ -97,7 +96,6 @@ export type ObstacleSubject =
 
 /** What to do instead. */
 export type ObstacleAdvice =
-  | "no-recess-to-rout"
   | "take-smaller-bush"
   | "let-cutter-turn-in-bush"
   | "take-longer-cutter"

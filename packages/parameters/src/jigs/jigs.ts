@@ -23,13 +23,17 @@ const JIGS: readonly ((plane: Elevation) => JigResult)[] = [
   throatSpacer,
 ];
 
+/** Every jig that this plane asks for: without a recess no template for one. */
+const jigsOf = (plane: Elevation): JigResult[] =>
+  JIGS.filter((jig) => plane.recess || jig !== recessTemplate).map((jig) => jig(plane));
+
 /** Plans of all jigs that this plane can have. The plane must be one that the checks let pass. */
 export const jigPlans = (plane: Elevation): JigPlan[] =>
-  JIGS.map((jig) => jig(plane)).flatMap((made) => ("plan" in made ? [made.plan] : []));
+  jigsOf(plane).flatMap((made) => ("plan" in made ? [made.plan] : []));
 
 /** Jigs that this plane cannot have, and why. */
 export const omittedJigs = (plane: Elevation): NoJig[] =>
-  JIGS.map((jig) => jig(plane)).flatMap((made) => ("none" in made ? [made.none] : []));
+  jigsOf(plane).flatMap((made) => ("none" in made ? [made.none] : []));
 
 /** Length, depth and height that a jig takes up as it is printed, mm. */
 export function printedSize({ bodies }: JigPlan): { x: number; y: number; z: number } {

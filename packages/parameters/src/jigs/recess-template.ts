@@ -3,7 +3,7 @@
 
 import { cosDeg, point, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { ironToPlane } from "../elevation/frame.ts";
+import { bedToPlane } from "../elevation/frame.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { CAUTION, type JigBody, type JigResult, type Pose } from "./jig.ts";
 import {
@@ -124,8 +124,8 @@ function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, r
 }
 
 /** Plate on the bed: its printed lower face is the router's side, one plate off the bed; its printed up points into the wood. */
-function platePose({ frame, design }: Elevation, plate: number): Pose {
+function platePose({ frame }: Elevation, plate: number): Pose {
   const [c, s] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
-  const { x, y } = ironToPlane(frame, 0, plate - design.iron.thickness);
+  const { x, y } = bedToPlane(frame, 0, plate - frame.thickness);
   return { x: [0, 0, -1], y: [c, s, 0], z: [s, -c, 0], origin: [x, y, 0] };
 }

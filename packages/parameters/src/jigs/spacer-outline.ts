@@ -70,9 +70,7 @@ export function spacerLayout(plane: Elevation): SpacerLayout {
   const neck = top - NECK;
   const path = rampPath(plane.ramp, low, 2 * top);
   const upright = (x: number) => [line(point(x, low), point(x, FAR))];
-  const bedPath = [
-    line(point(bedXAt(frame, design.iron.thickness, low), low), point(bedXAt(frame, design.iron.thickness, FAR), FAR)),
-  ];
+  const bedPath = [line(point(bedXAt(frame, low), low), point(bedXAt(frame, FAR), FAR))];
   const bedMeets = splitAtIntersection(bedPath, upright(slot.right + LEG_END))?.at.y ?? low;
   const rampMeets =
     slot.left - LEG_END > path[0]!.from.x
@@ -90,7 +88,7 @@ export function spacerLayout(plane: Elevation): SpacerLayout {
     neck,
     slot,
     ramp,
-    legs: [bedXAt(frame, design.iron.thickness, neck) - slot.right, slot.left - ramp.at(-1)!.to.x],
+    legs: [bedXAt(frame, neck) - slot.right, slot.left - ramp.at(-1)!.to.x],
     bedTop: blocks.bedChain.at(-1)!.to,
     rampTop: blocks.rampChain.at(-1)!.to,
   };
@@ -134,9 +132,9 @@ export function tabHole(places: SpacerLayout): Outline {
 
 /** Round the spacer, counter-clockwise from the foot of its leg on the bed. `set`: how far the neck stands off the blocks. */
 export function spacerOutline(plane: Elevation, places: SpacerLayout, set: number): Outline {
-  const { design, frame, pin } = plane;
+  const { frame, pin } = plane;
   const { top, bedLow, rampLow, neck, slot, ramp, bedTop, rampTop } = places;
-  const onBed = (y: number) => point(bedXAt(frame, design.iron.thickness, y), y);
+  const onBed = (y: number) => point(bedXAt(frame, y), y);
   const beta = frame.bedAngle;
   const bedNeck = point(onBed(neck).x - set * sinDeg(beta), neck + set * cosDeg(beta));
   const end = ramp.at(-1)!;

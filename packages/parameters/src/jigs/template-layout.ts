@@ -3,7 +3,7 @@
 import type { Outline } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { planeToIron } from "../elevation/frame.ts";
+import { planeToBed } from "../elevation/frame.ts";
 import { LEAST_WALL, type NoJig, type ObstacleAdvice, type ObstacleSubject } from "./jig.ts";
 import { roundedBoxOutline } from "./lines.ts";
 import { CORNER_GAP, slotTravel } from "./template-fences.ts";
@@ -39,7 +39,7 @@ export function templateLayout(plane: Elevation): TemplateLayout {
   const depth = recess?.depth ?? 0;
   const guide = bush === 0 ? cutter : bush;
   const chain = blocksAt(plane, "blank").bedChain;
-  const foot = planeToIron(frame, chain[0]!.from);
+  const foot = planeToBed(frame, chain[0]!.from);
   const firstPass = Math.min(FIRST_PASS, depth / 2);
   return {
     cutter,
@@ -48,13 +48,13 @@ export function templateLayout(plane: Elevation): TemplateLayout {
     plate: bush === 0 ? Math.max(cutterLength - firstPass + BEARING_ON, LEAST_PLATE) : cutterLength - depth,
     firstPass,
     stop: foot.s,
-    stopDepth: Math.max(-design.iron.thickness - foot.v + 4, 8),
-    bedTop: planeToIron(frame, chain.at(-1)!.to).s,
+    stopDepth: Math.max(-frame.thickness - foot.v + 4, 8),
+    bedTop: planeToBed(frame, chain.at(-1)!.to).s,
     halfCore: plane.widths.core / 2,
   };
 }
 
-/** What keeps a template from being made: no recess, a bush too small or too large, a cutter too short, lands too narrow. */
+/** What keeps the template of a recess from being made: a bush too small or too large, a cutter too short, lands too narrow. */
 export function templateObstacle(plane: Elevation, places: TemplateLayout): Omit<NoJig, "name"> | undefined {
   const { recess, design } = plane;
   const { bush, clearance, fence } = design.jigs;
@@ -65,10 +65,9 @@ export function templateObstacle(plane: Elevation, places: TemplateLayout): Omit
     parameters: readonly string[],
     advice: ObstacleAdvice,
   ) => ({ subject, value, limit, unit: "mm", parameters, advice }) as const;
-  if (!recess) return obstacle("recess-width", 0, 0, ["capIron.screwHead.diameter"], "no-recess-to-rout");
   const inBush = places.cutter + 2 * LEAST_WALL;
-  const beside = places.halfCore + clearance - recess.width / 2 - places.grown;
-  const below = recess.low - places.grown - places.stop;
+  const beside = places.halfCore + clearance - recess!.width / 2 - places.grown;
+  const below = recess!.low - places.grown - places.stop;
   const atSlots = slotTravel(plane, places).inward + LEAST_WALL;
   const byBush = bush > 0;
   const bySlots = fence === "slotted";

@@ -112,7 +112,7 @@ function gripHole(middle: Point, width: number) {
 
 /** The pocket round the wedge where the wedge lies in the plane, its middle plane on the plane's. */
 function sledPose(plane: Elevation, thick: number): Pose {
-  const slope = plane.frame.bedAngle + plane.design.wedge.angle;
+  const slope = plane.frame.faceAngle + plane.design.wedge.angle;
   const [c, s] = [cosDeg(slope), sinDeg(slope)];
   const tipTop = plane.wedge.at(-1)!.from;
   return { x: [c, s, 0], y: [-s, c, 0], z: [0, 0, 1], origin: [tipTop.x, tipTop.y, -thick / 2] };

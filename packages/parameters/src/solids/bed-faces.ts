@@ -27,7 +27,7 @@ import {
   wallFaces,
 } from "@lamplane/geometry/mesh";
 import type { Elevation } from "../elevation/elevation.ts";
-import { ironToPlane, planeToIron } from "../elevation/frame.ts";
+import { bedToPlane, planeToBed } from "../elevation/frame.ts";
 import { recessEdge } from "../elevation/recess.ts";
 import { polygonArea, tessellateChain } from "./part-faces.ts";
 
@@ -55,13 +55,13 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
     };
   const { from: shoulder, to: bedTop } = bedChain.at(-1)!;
   const half = recess.width / 2;
-  const bedLevel = -plane.design.iron.thickness;
+  const bedLevel = -plane.frame.thickness;
   const floorLevel = bedLevel - recess.depth;
   const split = splitAtIntersection(top, [
-    line(ironToPlane(frame, recess.low, floorLevel), ironToPlane(frame, FAR, floorLevel)),
+    line(bedToPlane(frame, recess.low, floorLevel), bedToPlane(frame, FAR, floorLevel)),
   ]);
   if (!split) throw new Error("the recess does not come out of the top of the bed");
-  const edge = recessEdge(recess, planeToIron(frame, bedTop).s);
+  const edge = recessEdge(recess, planeToBed(frame, bedTop).s);
   const onBed = recessEdgeAt(plane, edge, bedLevel, bedTop);
   const onFloor = recessEdgeAt(plane, edge, floorLevel, split.at);
   const surface: Surface = { kind: "plane", normal: [-sinDeg(frame.bedAngle), cosDeg(frame.bedAngle), 0] };
@@ -95,7 +95,7 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
 
 /** The recess's edge at a level of the iron's coordinates, its two ends laid on the top of the bed or the recess. */
 function recessEdgeAt({ frame, recess }: Elevation, edge: readonly Segment[], v: number, top: Point): Edge[] {
-  const place = ({ x, y }: Point): Vec3 => atLevel(ironToPlane(frame, x, v), y);
+  const place = ({ x, y }: Point): Vec3 => atLevel(bedToPlane(frame, x, v), y);
   const axis: Vec3 = [sinDeg(frame.bedAngle), -cosDeg(frame.bedAngle), 0];
   const half = recess!.width / 2;
   return edge.map((segment, i) => ({
@@ -122,13 +122,13 @@ function recessSide(
   top: readonly Segment[],
 ): Outline {
   const low = edge[0]!.to.x;
-  const [onBed, onFloor] = [ironToPlane(frame, low, bedLevel), ironToPlane(frame, low, floorLevel)];
+  const [onBed, onFloor] = [bedToPlane(frame, low, bedLevel), bedToPlane(frame, low, floorLevel)];
   return [line(top.at(-1)!.to, onBed), line(onBed, onFloor), line(onFloor, top[0]!.from), ...top];
 }
 
-const recessLowCorners = ({ recess, design, frame }: Elevation, floorLevel: number): Point[] => [
-  ironToPlane(frame, recess!.low, -design.iron.thickness),
-  ironToPlane(frame, recess!.low, floorLevel),
+const recessLowCorners = ({ recess, frame }: Elevation, floorLevel: number): Point[] => [
+  bedToPlane(frame, recess!.low, -frame.thickness),
+  bedToPlane(frame, recess!.low, floorLevel),
 ];
 
 /** Full-width prism over the recess's side, less what the cutter leaves standing in its lower corners. mm³ */

@@ -3,7 +3,7 @@
 import { circleOutline, cosDeg, type Outline, point, sinDeg } from "@lamplane/geometry";
 import { type Face, mapFaces } from "@lamplane/geometry/mesh";
 import type { Elevation } from "../elevation/elevation.ts";
-import { ironToPlane } from "../elevation/frame.ts";
+import { bedToPlane } from "../elevation/frame.ts";
 import { capIronOutline, screwHeadOutline } from "../elevation/iron-parts.ts";
 import { plainShape, prism } from "./part-faces.ts";
 
@@ -24,7 +24,7 @@ export function ironSolids({ design, frame, iron }: Elevation): BoughtPart[] {
   /** A disc behind the iron, its axis square to the bed. */
   function screwHead(): Face[] {
     const { diameter, height, fromEdge } = design.capIron.screwHead;
-    const back = -design.iron.thickness;
+    const back = -frame.thickness;
     const disc = prism(
       plainShape(circleOutline({ centre: point(fromEdge, 0), radius: diameter / 2 })),
       back - height,
@@ -33,7 +33,7 @@ export function ironSolids({ design, frame, iron }: Elevation): BoughtPart[] {
     const [c, k] = [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle)];
     return mapFaces(disc.faces, {
       point: ([s, z, v]) => {
-        const p = ironToPlane(frame, s, v);
+        const p = bedToPlane(frame, s, v);
         return [p.x, p.y, -z];
       },
       direction: ([s, z, v]) => [s * c - v * k, s * k + v * c, -z],

@@ -120,7 +120,7 @@ function makePart(name: string, made: PartFaces, transform: Transform2, drawing:
 function makeCrossPinPart(plane: Elevation, made: PartFaces): Part {
   const name = "cross-pin";
   const mesh = makeMesh(name, made);
-  const turn = -(plane.frame.bedAngle + plane.design.wedge.angle);
+  const turn = -(plane.frame.faceAngle + plane.design.wedge.angle);
   const turned = mapVertices(mesh, ([x, y, z]) => {
     const p = transformPoint({ x, y }, { turn });
     return [z, p.x, p.y];

@@ -1,5 +1,5 @@
 // The iron and the cap iron on its face: what the maker already has, measured with a caliper.
-import { angle, length, requiredLength } from "../parameter.ts";
+import { angle, angleOrAuto, length, lengthOrAuto, requiredLength } from "../parameter.ts";
 
 const CALIPER = "measured on the maker's own iron";
 
@@ -9,7 +9,39 @@ export const iron = {
     min: 0.8,
     max: 12,
     step: 0.05,
-    help: "Thickness of the iron where it lies on the bed, back to face.",
+    help: "Thickness of the iron, back to face; of a tapered iron, at its cutting edge or where `iron.thicknessFromEdge` says.",
+    source: CALIPER,
+  }),
+  thicknessFromEdge: length({
+    default: 0,
+    min: 0,
+    max: 100,
+    step: 0.5,
+    help: "Tapered iron: from the cutting edge up to where its thickness is measured; a caliper reaches the back above the bevel only.",
+    source: CALIPER,
+  }),
+  thicknessAtTop: lengthOrAuto({
+    min: 0.8,
+    max: 12,
+    step: 0.05,
+    auto: "what thickness and taper make it",
+    help: "Tapered iron: thickness near its top, back to face.",
+    source: CALIPER,
+  }),
+  topFromEdge: lengthOrAuto({
+    min: 10,
+    max: 300,
+    step: 0.5,
+    auto: "the iron's length",
+    help: "Tapered iron: from the cutting edge up to where its thickness near the top is measured.",
+    source: CALIPER,
+  }),
+  taper: angleOrAuto({
+    min: -5,
+    max: 5,
+    step: 0.05,
+    auto: "from the two thicknesses and the distance between them; 0 without one near the top",
+    help: "Taper of the iron, the angle between its back and its face: above 0 where it is thicker at the edge than at the top, below 0 where it is thinner.",
     source: CALIPER,
   }),
   length: length({ default: 150, min: 40, max: 300, help: "Length of the iron, edge to top.", source: CALIPER }),

@@ -69,6 +69,14 @@ export const measured = {
     reading: "caliper",
     isBought: true,
   }),
+  ironThicknessAtTop: length(0.8, 12, "Tapered iron's thickness near its top.", {
+    at: "iron",
+    parameter: "iron.thicknessAtTop",
+    figure: "thicknessAtTop",
+    errors: ["ironTopThickness"],
+    reading: "caliper",
+    isBought: true,
+  }),
   ironWidth: length(8, 120, "Iron's width at its cutting edge.", {
     at: "iron",
     parameter: "iron.width",

@@ -2,7 +2,7 @@
 import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { cotDeg, line, point, polygon, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, planeToIron, recessEdge } from "@lamplane/parameters/elevation";
+import { bevelToBack, blocksAt, planeToBed, recessEdge } from "@lamplane/parameters/elevation";
 import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
@@ -16,7 +16,7 @@ const ROW = 6;
 export function bedFaceLayout(e: Elevation): Picture {
   const marks = new Marks();
   const bed = blocksAt(e, "blank").bedChain.at(-1)!;
-  const [low, high] = [planeToIron(e.frame, bed.from).s, planeToIron(e.frame, bed.to).s];
+  const [low, high] = [planeToBed(e.frame, bed.from).s, planeToBed(e.frame, bed.to).s];
   const half = e.widths.core / 2;
   marks.outline("outline", polygon(point(-half, low), point(half, low), point(half, high), point(-half, high)));
   drawSoleAndHeel(marks, e, low, half);
@@ -52,8 +52,9 @@ export function bedFaceLayout(e: Elevation): Picture {
     ["Glue to the trued bed: lower edge", "to the bed's lower edge, middle to middle.", ...how],
     point(-half - ROW - 2, high + 4),
   );
-  const description =
-    "The bed face with its centre line, the recess's outline and where the bevel ends and the screw's head lies.";
+  const description = recess
+    ? "The bed face with its centre line, the recess's outline and where the bevel ends and the screw's head lies."
+    : "The bed face with its centre line and where the bevel ends.";
   return framePicture(
     { name: "bed-face", title: "Layout of the bed and its recess, full size", description },
     marks.all,
@@ -62,14 +63,14 @@ export function bedFaceLayout(e: Elevation): Picture {
 
 /** Lines across the bed: the trued sole, and where the bevel ends and the iron begins to bear. */
 function drawSoleAndHeel(marks: Marks, e: Elevation, low: number, half: number): void {
-  const { iron } = e.design;
+  const { thickness } = e.frame;
   const across = (s: number) => line(point(-half, s), point(half, s));
-  const sole = iron.thickness * cotDeg(e.frame.bedAngle);
+  const sole = thickness * cotDeg(e.frame.bedAngle);
   if (sole - low > 0.3) {
     marks.line("mark", across(sole));
     marks.label("trued sole", point(half - 1.5, sole + 0.8), { size: LETTERING.small, anchor: "end" });
   }
-  const bevelHeel = iron.thickness * cotDeg(iron.bevel);
+  const bevelHeel = thickness * cotDeg(bevelToBack(e.design));
   marks.line("thin", across(bevelHeel));
   const words = "iron bears above, mouth below";
   const size = fittingTextSize(words, 2 * half - 3, LETTERING.small);

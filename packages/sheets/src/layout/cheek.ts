@@ -1,7 +1,7 @@
 // Layout of a cheek, true size, its inside up: what is drilled and cut, what lies against it, and what a rule should read.
 import { atan2Deg, FAR, line, point, pointAlong, pointsEqual, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { bedXAt, blocksAt, cheekShape, ironToPlane, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
+import { bedToPlane, bedXAt, blocksAt, cheekShape, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
 import { formatDrill } from "@lamplane/parameters/jigs";
 import { formatAngle } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
@@ -45,8 +45,8 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
     ],
     point(hand === "left" ? heel : toe, top + 3.3 * ROW),
   );
-  const description =
-    "Seen from the core: bed, ramp, iron, cap iron, wedge and cross pin where they lie against the cheek, with the holes, the finished ends, top and sole.";
+  const irons = e.design.capIron.thickness > 0 ? "iron, cap iron" : "iron";
+  const description = `Seen from the core: bed, ramp, ${irons}, wedge and cross pin where they lie against the cheek, with the holes, the finished ends, top and sole.`;
   return framePicture(
     { name: `cheek-${hand}`, title: `Layout of the ${hand} cheek, inside up, full size`, description },
     marks.all,
@@ -134,13 +134,13 @@ function drawTexts(marks: Marks, e: Elevation, hand: string): void {
   const { design, frame } = e;
   const { sole, top } = cheekExtent(e);
   const { length } = design.body;
-  const t = design.iron.thickness;
+  const t = frame.thickness;
   const belowRecess = e.recess ? 0.55 * e.recess.low : 0.4 * e.bedTopS;
-  const bedLabel = ironToPlane(frame, belowRecess, -t - LETTERING.usual - 0.9);
+  const bedLabel = bedToPlane(frame, belowRecess, -t - LETTERING.usual - 0.9);
   marks.label(`bed ${formatAngle(frame.bedAngle)}`, bedLabel, { turn: frame.bedAngle, anchor: "middle" });
   drawRampWords(marks, e);
   const low = 0.3 * top;
-  const bedAt = bedXAt(frame, t, low) + 4;
+  const bedAt = bedXAt(frame, low) + 4;
   drawTextBlock(
     marks,
     [`${hand.toUpperCase()} CHEEK, INSIDE`, "bed block lies here"],

@@ -76,7 +76,7 @@ function steppedOutline(shoulder: number, end: number, r: number, t: number) {
 function drawEnd(marks: Marks, e: Elevation, x: number): void {
   const { design, pinSection, pin } = e;
   const { diameter, tenon } = design.pin;
-  const turn = -(e.frame.bedAngle + design.wedge.angle);
+  const turn = -(e.frame.faceAngle + design.wedge.angle);
   const about = transformOutline(pinSection, { shift: point(-pin.centre.x, -pin.centre.y) });
   marks.outline("outline", transformOutline(about, { turn, shift: point(x, 0) }));
   marks.circle("outline", point(x, 0), tenon / 2).cross(point(x, 0), diameter / 2);

@@ -2,7 +2,7 @@
 
 import { line, type Outline, type Point, point, polygon } from "@lamplane/geometry";
 import type { Elevation, Recess } from "@lamplane/parameters/elevation";
-import { capIronSurface, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
+import { bedToPlane, capIronSurface, ironToPlane, thicknessAt, wedgeThickness } from "@lamplane/parameters/elevation";
 import { drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, type Marks } from "../picture/marks.ts";
 import { SMALLEST_LETTERS } from "./format.ts";
@@ -20,7 +20,7 @@ export function drawStackLayout(marks: Marks, e: Elevation, top: number): void {
 /** Within the bed block: the recess and the screw's head in it. */
 function drawBehindBed(marks: Marks, e: Elevation, recess: Recess, top: number): void {
   const { low, depth } = recess;
-  const { thickness: t } = e.design.iron;
+  const { thickness: t } = e.frame;
   const box = ironBox(e, low, e.bedTopS + 2 * e.design.body.height, -t, -t - depth);
   drawBelow(marks, "hidden", box, top);
   const { diameter, height, fromEdge } = e.design.capIron.screwHead;
@@ -29,9 +29,10 @@ function drawBehindBed(marks: Marks, e: Elevation, recess: Recess, top: number):
 
 /** Names of the things in the throat: along iron, cap iron and wedge where they are thick enough, and at the pin. */
 export function drawStackNames(marks: Marks, e: Elevation): void {
-  const { iron, capIron, pin } = e.design;
+  const { capIron, pin } = e.design;
   const s = 0.68 * e.bedTopS;
-  drawNameAlong(marks, e, "iron", s, -iron.thickness, iron.thickness);
+  const thick = thicknessAt(e.design, s);
+  drawNameAlong(marks, e, "iron", s, -thick, thick);
   drawNameAlong(marks, e, "cap iron", s, 0, capIron.thickness);
   drawNameAlong(marks, e, "wedge", 0.8 * e.bedTopS, capIron.thickness, wedgeThickness(e.design, 0.8 * e.bedTopS));
   const r = pin.diameter / 2;
@@ -44,7 +45,7 @@ function drawNameAlong(marks: Marks, e: Elevation, words: string, s: number, v: 
   const size = Math.min(LETTERING.small, 0.75 * thickness);
   if (size < SMALLEST_LETTERS) return;
   const at = ironToPlane(e.frame, s, v + thickness / 2 - 0.36 * size);
-  marks.text(words, at, { size, anchor: "middle", turn: e.frame.bedAngle });
+  marks.text(words, at, { size, anchor: "middle", turn: e.frame.faceAngle });
 }
 
 /** The cap iron as far up as the iron reaches. */
@@ -64,7 +65,7 @@ function ironBox({ frame }: Elevation, low: number, high: number, v: number, w: 
         [high, w],
         [low, w],
       ] as const
-    ).map(([s, off]) => ironToPlane(frame, s, off)),
+    ).map(([s, off]) => bedToPlane(frame, s, off)),
   );
 }
 

@@ -19,6 +19,7 @@ export function keyFigures(t: StepContext): StepNumber[] {
     ...t.figureRow("bodyHeight", "Height"),
     ...t.figureRow("bodyWidth", "Width"),
     ...t.figureRow("bedAngle", "Bed"),
+    ...t.figureRow("faceAngle", "Iron's face"),
     { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
     ...t.figureRow("mouthX", "Edge from the toe"),
     ...t.figureRow("mouthOpening", "Mouth wanted"),

@@ -12,6 +12,7 @@ import {
   STRENGTH_CAUTION,
   type Step,
   type StockPlan,
+  stepTask,
   stockPlan,
   toleranceReport,
 } from "@lamplane/bench";
@@ -77,7 +78,7 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
   return {
     key,
     title: content.title ?? bench!.title,
-    task: content.task ?? bench!.task,
+    task: content.task ?? (isBenchStep(key) ? stepTask(key, design) : ""),
     ...(why === undefined ? {} : { why }),
     numbers,
     instructions,

@@ -1,6 +1,7 @@
 // The example designs, in the page itself, so that they open without a server.
 import smoother from "../../../../examples/apprentice-smoother.yaml?raw";
 import finisher from "../../../../examples/figured-finisher.yaml?raw";
+import panel from "../../../../examples/tapered-panel.yaml?raw";
 import jack from "../../../../examples/trestle-jack.yaml?raw";
 import jointer from "../../../../examples/workshop-jointer.yaml?raw";
 
@@ -10,4 +11,5 @@ export const EXAMPLES: Readonly<Record<string, string>> = {
   "trestle-jack": jack,
   "figured-finisher": finisher,
   "workshop-jointer": jointer,
+  "tapered-panel": panel,
 };

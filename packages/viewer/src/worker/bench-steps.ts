@@ -10,6 +10,7 @@ import {
   stepIndex,
   stepsDone,
   stepsTo,
+  stepTask,
   wantedText,
 } from "@lamplane/bench";
 import { figureValue } from "@lamplane/parameters/elevation";
@@ -22,11 +23,11 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
   const format = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
   return stepsTo(stage).map((step): BenchStep => {
-    const { title, task, figures, measures } = STEPS[step];
+    const { title, figures, measures } = STEPS[step];
     const plane = planeBeforeStep(design, step);
     return {
       title,
-      task,
+      task: stepTask(step, design),
       isDone: stepIndex(step) < done,
       figures: figures.flatMap((key) => {
         const value = figureValue(plane, key);

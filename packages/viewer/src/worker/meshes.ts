@@ -51,7 +51,7 @@ function slideApart(name: string, mesh: Mesh, { cuts }: Elevation, isApart: bool
 
 /** Along the blocks and cheeks x, along the wedge s, along the pin z; a bought part has none. */
 function grainOf(name: string, { frame }: Elevation): [number, number, number] {
-  if (name === "wedge") return [cosDeg(frame.bedAngle), sinDeg(frame.bedAngle), 0];
+  if (name === "wedge") return [cosDeg(frame.faceAngle), sinDeg(frame.faceAngle), 0];
   if (name === "cross-pin") return [0, 0, 1];
   return name === "iron" || name.startsWith("cap") ? [0, 0, 0] : [1, 0, 0];
 }

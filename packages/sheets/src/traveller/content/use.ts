@@ -2,8 +2,9 @@
 
 import type { Season } from "@lamplane/bench";
 import { mouthLifeAt, planeSeasons, SHAVING, STEPS, yearlyMaximum, yearlyMinimum } from "@lamplane/bench";
-import { mouthGrowth } from "@lamplane/parameters/elevation";
-import { formatDecimal, formatQuantity } from "@lamplane/parameters/units";
+import { sinDeg, tanDeg } from "@lamplane/geometry";
+import { ironTaper, mouthGrowth } from "@lamplane/parameters/elevation";
+import { formatDecimal, formatQuantity, toMillimetres } from "@lamplane/parameters/units";
 import { seasonPicture } from "../draw/season.ts";
 import { tappingPicture } from "../draw/section.ts";
 import { shapingPicture } from "../draw/shaping.ts";
@@ -160,16 +161,26 @@ export function seasonContent({ t }: ContentInput): StepContent {
         t.fineRow(`Mouth once ${t.fine(takenOff)} more is off the sole`, opening),
       ),
     ],
-    instructions: [
+    instructions: keepSentences(
       "With the wedge at working tension and the edge drawn back, lay the straightedge on the sole as at its first truing.",
       "Try the iron's sides: it must still be tapped sideways a little. Try that the wedge and pin move.",
       "Tenons that stand out of the cheeks are pared flush; a pin that is pinched is shortened at its shoulders.",
       "A sole that is no longer flat is trued in fine shavings and no more; each costs the mouth as above and cannot be put back. Read the mouth after it and write it down.",
-    ],
+      grindingText(t),
+    ),
     checks: ["Flat before and behind the mouth; iron, wedge and pin free; the mouth as wanted or not far over it."],
     cautions: ["edgeBack"],
     picture: seasonPicture(t),
   };
+}
+
+/** What grinding the edge back does to the mouth: a tapered iron is thinner or thicker where its new edge is. */
+function grindingText({ plane, fine, mm }: StepContext): string | false {
+  const perMm = tanDeg(ironTaper(plane.design)) / sinDeg(plane.frame.bedAngle);
+  if (perMm === 0) return false;
+  const ground = plane.design.units === "in" ? toMillimetres(1, "in") / 4 : 5;
+  const way = perMm > 0 ? "opens" : "closes";
+  return `The iron tapers: each ${mm(ground)} ground off its edge ${way} the mouth by ${fine(Math.abs(perMm) * ground)}.`;
 }
 
 const YEAR_SIZES: readonly (readonly [Gap, string])[] = [

@@ -1,7 +1,11 @@
 // Choosing the wood, measuring the iron, ripping and milling: before anything is cut to an angle.
 
+import { cotDeg } from "@lamplane/geometry";
+import { bevelToBack, topFromEdge } from "@lamplane/parameters/elevation";
 import { ripPicture, stockPicture } from "../draw/billet.ts";
 import { ironPicture } from "../draw/iron.ts";
+import type { StepNumber } from "../step.ts";
+import type { StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
 export function stockContent({ t, plan }: ContentInput): StepContent {
@@ -47,7 +51,7 @@ export function ironContent({ t }: ContentInput): StepContent {
   return {
     why: "An iron a tenth thicker than told moves the bed's line, the mouth and the wedge by as much; nothing is cut from a catalogue's figure.",
     numbers: [
-      t.lengthRow("Iron thickness in the file", iron.thickness),
+      ...thicknessRows(t),
       t.lengthRow("Iron width in the file", iron.width),
       { label: "Bevel", value: t.deg(iron.bevel) },
       ...t.figureRow("clearanceAngle", "Clearance under the bevel at this bed"),
@@ -61,16 +65,51 @@ export function ironContent({ t }: ContentInput): StepContent {
         : []),
     ],
     instructions: keepSentences(
-      "Measure the thickness where the iron lies on the bed, at three places up its length and on both sides; write down the greatest.",
+      ...thicknessTexts(t),
       "Measure the width just above the edge and at the top; write down the greater.",
       "Lay the iron's back on a flat plate: where it rocks or is hollow, flatten the part that lies on the bed first and measure after.",
       capIron.thickness > 0 &&
         "Screw the cap iron on where it will work and measure its thickness, its hump and the screw's head; correct the file where they differ.",
     ),
-    checks: ["Both values are typed in before the billet is marked: every number after this step follows them."],
+    checks: [
+      `${isTapered(t) ? "All three" : "Both"} values are typed in before the billet is marked: every number after this step follows them.`,
+    ],
     cautions: ["sharpIron"],
     picture: ironPicture(t),
   };
+}
+
+const isTapered = ({ plane: { frame } }: StepContext): boolean => frame.faceAngle !== frame.bedAngle;
+const fromEdge = (t: StepContext, s: number): string => (s === 0 ? "at the edge" : `${t.mm(s)} from the edge`);
+
+/** One thickness of a parallel iron; of a tapered one both, with where they are measured and what follows. */
+function thicknessRows(t: StepContext): StepNumber[] {
+  const { design } = t.plane;
+  const { thickness, thicknessFromEdge } = design.iron;
+  if (!isTapered(t)) return [t.lengthRow("Iron thickness in the file", thickness)];
+  return [
+    t.lengthRow(`Iron thickness in the file, ${fromEdge(t, thicknessFromEdge)}`, thickness),
+    ...t.figureRow("thicknessAtTop", `Iron thickness in the file, ${fromEdge(t, topFromEdge(design))}`),
+    ...t.figureRow("ironTaper", "Taper, back to face"),
+    ...(thicknessFromEdge === 0 ? [] : t.figureRow("edgeThickness", "Thickness at the edge itself, from both")),
+    ...t.figureRow("faceAngle", "Angle of the face from the sole: bed less taper"),
+  ];
+}
+
+function thicknessTexts(t: StepContext): string[] {
+  const { design, frame } = t.plane;
+  if (!isTapered(t))
+    return [
+      "Measure the thickness where the iron lies on the bed, at three places up its length and on both sides; write down the greatest.",
+    ];
+  const { thicknessFromEdge } = design.iron;
+  const heel = frame.thickness * cotDeg(bevelToBack(design));
+  const thickEnd = frame.faceAngle < frame.bedAngle ? "edge" : "top";
+  return keepSentences(
+    `This iron tapers, thicker at its ${thickEnd}. Measure its thickness ${fromEdge(t, thicknessFromEdge)} and ${fromEdge(t, topFromEdge(design))}, on both sides; write down the greater at each place.`,
+    thicknessFromEdge < heel &&
+      `The bevel ends ${t.mm(heel, "up")} from the edge: a caliper reaches the back above it only. Measure there, and enter that place as iron.thicknessFromEdge.`,
+  );
 }
 
 export function coreContent({ t, plan }: ContentInput): StepContent {

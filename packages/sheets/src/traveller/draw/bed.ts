@@ -2,7 +2,14 @@
 import { FIGURE_ROUNDING, straightedgePlacements } from "@lamplane/bench";
 import { cotDeg, line, point, pointAlong, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { bedLowerEdge, blocksAt, ironToPlane, planeToIron, recessEdge } from "@lamplane/parameters/elevation";
+import {
+  bedLowerEdge,
+  bedToPlane,
+  bevelToBack,
+  blocksAt,
+  planeToBed,
+  recessEdge,
+} from "@lamplane/parameters/elevation";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, HALF, scaledView } from "../views.ts";
@@ -14,7 +21,7 @@ import { WOOD_SHADE } from "./stack.ts";
 function bedEnds(plane: Elevation): { low: number; high: number } {
   const { x, y } = plane.points.bedTip;
   const bed = blocksAt(plane, "blank").bedChain.at(-1)!;
-  return { low: planeToIron(plane.frame, point(x, y)).s, high: planeToIron(plane.frame, bed.to).s };
+  return { low: planeToBed(plane.frame, point(x, y)).s, high: planeToBed(plane.frame, bed.to).s };
 }
 
 /** Height of the survey's views, mm: the lines for its readings stand on the same page. */
@@ -40,7 +47,7 @@ export function bedPicture(t: StepContext) {
         const place = i < 1 ? lay.to : i < 3 ? lay.from : pointAlong(lay, 0.25);
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
-      const heel = plane.design.iron.thickness * cotDeg(plane.design.iron.bevel);
+      const heel = plane.frame.thickness * cotDeg(bevelToBack(plane.design));
       sketch.level(t.ruled(2 * half, FIGURE_ROUNDING.coreWidth), point(-half, low), point(half, low));
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
       sketch.name("left", [{ words: "iron bears above", point: point(-half, heel) }]);
@@ -59,7 +66,7 @@ export function bedPicture(t: StepContext) {
 
 export function recessPicture(t: StepContext) {
   const { plane } = t;
-  const { recess, design } = plane;
+  const { recess } = plane;
   const { high } = bedEnds(plane);
   const edge = bedLowerEdge(plane);
   const half = plane.widths.core / 2;
@@ -69,7 +76,7 @@ export function recessPicture(t: StepContext) {
         .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
         .outline("outline", boxPolygon(-half, edge, half, high));
       sketch.line("axis", line(point(0, edge), point(0, high)));
-      const soleS = design.iron.thickness * cotDeg(plane.frame.bedAngle);
+      const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
       if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
       if (!recess) return;
       const wide = recess.width / 2;
@@ -103,14 +110,14 @@ function drawRecessCut(sketch: Sketch, t: StepContext): void {
   const seen = clipToWindow(bed, room);
   sketch.area(WOOD_SHADE, seen).outline("outline", seen);
   drawRecessSection(sketch, plane, high - recess!.depth * cotDeg(frame.bedAngle));
-  const thick = -design.iron.thickness;
-  const floor = ironToPlane(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
+  const thick = -frame.thickness;
+  const floor = bedToPlane(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
   sketch.name("left", [
     { words: `deep ${t.mm(recess!.depth, FIGURE_ROUNDING.recessDepth)}, square to the bed`, point: floor },
     {
       words: "screw's head at work",
-      point: ironToPlane(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),
+      point: bedToPlane(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),
     },
-    { words: "pad, bears the iron", point: ironToPlane(frame, 0.6 * recess!.low, thick) },
+    { words: "pad, bears the iron", point: bedToPlane(frame, 0.6 * recess!.low, thick) },
   ]);
 }

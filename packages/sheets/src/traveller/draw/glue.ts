@@ -4,10 +4,10 @@ import type { StockPlan } from "@lamplane/bench";
 import { line, type Outline, point, sinDeg, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import {
+  bedToPlane,
   blocksAt,
   GLUE_FREE,
   glueFreeArea,
-  ironToPlane,
   pegHoles,
   pinLengths,
   stageExtent,
@@ -37,7 +37,7 @@ export function dryFitPicture(t: StepContext) {
         },
         {
           words: t.plane.design.capIron.thickness > 0 ? "iron alone, clamped to the bed" : "iron, clamped to the bed",
-          point: ironToPlane(plane.frame, 0.9 * plane.bedTopS, -plane.design.iron.thickness / 2),
+          point: bedToPlane(plane.frame, 0.9 * plane.bedTopS, -plane.frame.thickness / 2),
         },
       ]);
       sketch.arrow(point(0.55 * plane.points.rampFoot.x, 0.35 * plane.design.body.height), 0, { length: 7 });
@@ -48,7 +48,7 @@ export function dryFitPicture(t: StepContext) {
       (sketch, room) => {
         const { sole } = stageExtent(plane, "blank");
         drawMouthArea(sketch, plane, room, edgeOverhang(t));
-        const edge = ironToPlane(plane.frame, edgeOverhang(t), 0);
+        const edge = bedToPlane(plane.frame, edgeOverhang(t), 0);
         sketch.upright(t.fineRow("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
         sketch.line("thin", line(edge, point(room.right, edge.y)));
       },
@@ -74,7 +74,7 @@ function drawAssembled(sketch: Sketch, plane: Elevation, up: number): void {
 }
 
 const shiftOutline = (outline: Outline, plane: Elevation, up: number): Outline => {
-  const [from, to] = [ironToPlane(plane.frame, 0, 0), ironToPlane(plane.frame, up, 0)];
+  const [from, to] = [bedToPlane(plane.frame, 0, 0), bedToPlane(plane.frame, up, 0)];
   return transformOutline(outline, { shift: point(to.x - from.x, to.y - from.y) });
 };
 

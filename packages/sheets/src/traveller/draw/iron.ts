@@ -1,6 +1,6 @@
 // The iron with its cap iron lying on the table, and what is measured on it.
-import { cotDeg, line, point, polygon } from "@lamplane/geometry";
-import { capIronSurface } from "@lamplane/parameters/elevation";
+import { line, point, polygon } from "@lamplane/geometry";
+import { capIronSurface, ironCorners, ironToBed, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, scaledView } from "../views.ts";
@@ -8,9 +8,11 @@ import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE } from "./stack.ts";
 
 export function ironPicture(t: StepContext) {
-  const what =
-    t.design.capIron.thickness > 0 ? "Iron and cap iron: what is measured on them" : "What is measured on the iron";
-  return composeViews({ name: "step-iron", title: what }, [
+  const irons =
+    t.plane.design.capIron.thickness > 0
+      ? "Iron and cap iron: what is measured on them"
+      : "Iron: what is measured on it";
+  return composeViews({ name: "step-iron", title: irons }, [
     scaledView("Iron on its bevel's side, edge to the left", { width: 100, height: 50 }, (sketch) =>
       drawSide(sketch, t),
     ),
@@ -24,18 +26,24 @@ export function ironPicture(t: StepContext) {
 }
 
 function drawSide(sketch: Sketch, t: StepContext): void {
-  const { iron, capIron } = t.plane.design;
-  const shown = Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
-  const [thick, heel] = [iron.thickness, iron.thickness * cotDeg(iron.bevel)];
-  const body = polygon(point(0, 0), point(heel, -thick), point(shown, -thick), point(shown, 0));
+  const { design, frame } = t.plane;
+  const { iron, capIron } = design;
+  const leans = frame.bedAngle - frame.faceAngle;
+  const shown = leans !== 0 ? iron.length : Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
+  const onFace = (s: number, v: number) => {
+    const place = ironToBed(frame, { s, v });
+    return point(place.s, place.v);
+  };
+  const thick = frame.thickness;
+  const body = polygon(...ironCorners({ ...design, iron: { ...iron, length: shown } }, frame));
   sketch.area(STEEL_SHADE, body).outline("outline", body);
   if (capIron.thickness > 0) {
     const upper = capIronSurface(t.plane.design);
     const cap = polygon(
-      point(upper[0]!.x, 0),
-      point(shown, 0),
-      point(shown, capIron.thickness),
-      ...[...upper].reverse(),
+      onFace(upper[0]!.x, 0),
+      onFace(shown, 0),
+      onFace(shown, capIron.thickness),
+      ...[...upper].reverse().map(({ x, y }) => onFace(x, y)),
     );
     sketch.area(0.18, cap).outline("outline", cap);
   }
@@ -46,10 +54,26 @@ function drawSide(sketch: Sketch, t: StepContext): void {
     sketch.line("axis", line(point(fromEdge, -thick - height - 1), point(fromEdge, capIron.thickness + 1)));
     sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, -thick - height));
   }
-  sketch.upright(t.ruled(thick), point(shown, -thick), point(shown, 0), "right");
+  if (leans === 0) sketch.upright(t.ruled(thick), point(shown, -thick), point(shown, 0), "right");
+  else drawThicknesses(sketch, t);
   if (capIron.thickness > 0)
     sketch.name("right", [
-      { words: `cap iron ${t.mm(capIron.thickness)}`, point: point(shown, capIron.thickness / 2) },
+      { words: `cap iron ${t.mm(capIron.thickness)}`, point: onFace(shown, capIron.thickness / 2) },
     ]);
-  sketch.angle(t.deg(iron.bevel), point(0, 0), -iron.bevel, 0, 12);
+  sketch.angle(t.deg(iron.bevel), point(0, 0), -leans - iron.bevel, -leans, 12);
+}
+
+/** Where a tapered iron's thickness is measured, and what the caliper reads there. */
+function drawThicknesses(sketch: Sketch, { plane, ruled }: StepContext): void {
+  const { design, frame } = plane;
+  const back = -frame.thickness;
+  for (const [s, side] of [
+    [design.iron.thicknessFromEdge, "left"],
+    [topFromEdge(design), "right"],
+  ] as const) {
+    const off = back + thicknessAt(design, s);
+    sketch.line("mark", line(point(s, back), point(s, off)));
+    sketch.upright(ruled(thicknessAt(design, s)), point(s, back), point(s, off), side);
+    if (s > 0) sketch.level(ruled(s), point(0, back), point(s, back));
+  }
 }

@@ -14,7 +14,7 @@ import {
   transformSegment,
 } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, cheekShape, planeToIron, recessEdge } from "@lamplane/parameters/elevation";
+import { blocksAt, cheekShape, planeToBed, recessEdge } from "@lamplane/parameters/elevation";
 import { applyPose, type JigPlan, type Point3 } from "@lamplane/parameters/jigs";
 import type { Picture } from "../../picture/picture.ts";
 import { composeViews, scaledView } from "../views.ts";
@@ -89,8 +89,8 @@ function bedView(plane: Elevation): ViewDirection {
   const up: Point3 = [cosDeg(plane.frame.bedAngle), sinDeg(plane.frame.bedAngle), 0];
   const { mouthX } = plane.frame;
   const rise = mouthX * up[0]; // heights on the page count from here up the iron
-  const low = planeToIron(plane.frame, plane.points.bedTip).s;
-  const high = planeToIron(plane.frame, blocksAt(plane, "blank").bedChain.at(-1)!.to).s;
+  const low = planeToBed(plane.frame, plane.points.bedTip).s;
+  const high = planeToBed(plane.frame, blocksAt(plane, "blank").bedChain.at(-1)!.to).s;
   const half = plane.widths.core / 2;
   const wood: Outline[] = [boxPolygon(-half, low + rise, half, high + rise)];
   if (plane.recess) {

@@ -20,7 +20,7 @@ export function seasonPicture(t: StepContext) {
         sketch.area(WOOD_SHADE, side).outline("outline", side);
       sketch.line("outline", line(point(-core / 2, 0), point(core / 2, 0)));
       const iron = plane.design.iron.width / 2;
-      const steel = boxPolygon(-iron, 1, iron, 1 + plane.design.iron.thickness);
+      const steel = boxPolygon(-iron, 1, iron, 1 + plane.frame.thickness);
       sketch.area(STEEL_SHADE, steel).outline("thin", steel);
       for (const pin of [
         boxPolygon(-shoulder, y - diameter / 2, shoulder, y + diameter / 2),

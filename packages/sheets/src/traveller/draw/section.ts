@@ -2,7 +2,7 @@
 
 import { line, point, pointAlong, polygon } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
+import { bedToPlane, blocksAt, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
 import type { NamedPoint, Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, scaledView, WHOLE } from "../views.ts";
@@ -36,8 +36,8 @@ function drawSection(sketch: Sketch, plane: Elevation, room: Window | undefined)
 /** The recess in the bed block with the screw's head in it, cut through. */
 export function drawRecessSection(sketch: Sketch, { recess, design, frame, bedTopS }: Elevation, top = bedTopS): void {
   if (!recess) return;
-  const t = design.iron.thickness;
-  const at = (s: number, v: number) => ironToPlane(frame, s, v);
+  const t = frame.thickness;
+  const at = (s: number, v: number) => bedToPlane(frame, s, v);
   sketch.line(
     "outline",
     line(at(recess.low, -t), at(recess.low, -t - recess.depth)),
@@ -77,20 +77,20 @@ function partNames(plane: Elevation, room: Window | undefined): { toe: NamedPoin
     heel: [
       { words: "wedge", point: ironToPlane(frame, butt, design.capIron.thickness + wedgeThickness(design, butt) / 2) },
       ...(capped ? [{ words: "cap iron", point: ironToPlane(frame, cap, design.capIron.thickness / 2) }] : []),
-      { words: "iron, bevel down", point: ironToPlane(frame, length - 3, -design.iron.thickness / 2) },
+      { words: "iron, bevel down", point: bedToPlane(frame, length - 3, -frame.thickness / 2) },
       ...(recess
         ? [
             {
               words: "recess for the screw",
-              point: ironToPlane(
+              point: bedToPlane(
                 frame,
                 Math.min(plane.bedTopS, design.capIron.screwHead.fromEdge + design.capIron.screwHead.diameter),
-                -design.iron.thickness - 0.6 * recess.depth,
+                -frame.thickness - 0.6 * recess.depth,
               ),
             },
           ]
         : []),
-      { words: "bed", point: ironToPlane(frame, 0.45 * (recess?.low ?? plane.bedTopS), -design.iron.thickness) },
+      { words: "bed", point: bedToPlane(frame, 0.45 * (recess?.low ?? plane.bedTopS), -frame.thickness) },
       { words: "bed block, between the cheeks", point: point(0.97 * middle(bed).x, low) },
     ],
   };
@@ -104,7 +104,7 @@ export function tappingPicture(t: StepContext) {
   return composeViews({ name: "step-first-shaving", title: "Where to tap the plane, and what each tap does" }, [
     scaledView(`Where to tap${room ? ENDS_OFF : ""}`, { ...WHOLE, height: 66 }, (sketch) => {
       drawSection(sketch, plane, room);
-      const butt = ironToPlane(frame, design.iron.length, -design.iron.thickness / 2);
+      const butt = bedToPlane(frame, design.iron.length, -frame.thickness / 2);
       const length = plane.wedgeLength + design.wedge.tipFromEdge;
       const wedge = ironToPlane(frame, length, design.capIron.thickness + wedgeThickness(design, length) / 2);
       const heel = point(room?.right ?? design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));

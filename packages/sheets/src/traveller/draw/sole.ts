@@ -1,7 +1,7 @@
 // The sole: what comes off it, where the edge stands meanwhile, and the mouth close up.
 
 import { line, point, sinDeg } from "@lamplane/geometry";
-import { ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
+import { bedToPlane, stageExtent } from "@lamplane/parameters/elevation";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, scaledView, WHOLE } from "../views.ts";
 import { boxPolygon } from "../window.ts";
@@ -22,7 +22,7 @@ export function solePicture(t: StepContext, stopShort: number) {
       drawStackSketch(sketch, plane, { back: DRAWN_BACK });
       sketch.line("cut", line(point(toe, 0), point(heel, 0)));
       sketch.name("right", [
-        { words: "edge drawn back above the sole", point: ironToPlane(plane.frame, DRAWN_BACK, 0) },
+        { words: "edge drawn back above the sole", point: bedToPlane(plane.frame, DRAWN_BACK, 0) },
         { words: "planned sole", point: point(heel, 0) },
       ]);
       sketch.arrow(point(0.5 * heel, sole), 0, { length: 16, off: point(0, -3) });
@@ -56,7 +56,7 @@ export function mouthPicture(t: StepContext) {
       sketch.angle(t.deg(beta), bedFoot, 0, beta, 10);
       sketch.angle(t.deg(plane.ramp.angle), rampFoot, 180 - plane.ramp.angle, 180, 10);
       sketch.name("right", [
-        { words: "iron", point: ironToPlane(plane.frame, 4 / sinDeg(beta), -plane.design.iron.thickness / 2) },
+        { words: "iron", point: bedToPlane(plane.frame, 4 / sinDeg(beta), -plane.frame.thickness / 2) },
       ]);
     }),
   ]);

@@ -2,7 +2,14 @@
 
 import { line, type Outline, point, polygon, type Segment, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt, capIronSurface, ironToPlane, type Stage, stageExtent } from "@lamplane/parameters/elevation";
+import {
+  bedToPlane,
+  blocksAt,
+  capIronSurface,
+  ironToPlane,
+  type Stage,
+  stageExtent,
+} from "@lamplane/parameters/elevation";
 import type { Sketch } from "../sketch.ts";
 import { clipToWindow, type Window } from "../window.ts";
 
@@ -53,11 +60,15 @@ export function cheekOutline(plane: Elevation, stage: Stage): Outline {
   ];
 }
 
-/** The cap iron with its hump, `up` mm up the iron from where it is set. */
+/** The cap iron with its hump, `up` mm up the bed from where it is set. */
 function raisedCapIronOutline({ design, frame }: Elevation, up: number): Outline {
   const upper = capIronSurface(design);
   const end = Math.max(design.iron.length - CAP_ENDS_BELOW, (upper.at(-1)?.x ?? 0) + 10);
-  const at = (s: number, v: number) => ironToPlane(frame, s + up, v);
+  const raised = bedToPlane(frame, up, 0);
+  const at = (s: number, v: number) => {
+    const { x, y } = ironToPlane(frame, s, v);
+    return point(x + (raised.x - frame.mouthX), y + raised.y);
+  };
   return polygon(
     at(upper[0]?.x ?? 0, 0),
     at(end, 0),
@@ -80,7 +91,7 @@ export function drawStackSketch(
   { back = 0, wedge = true, pin = true }: StackOptions = {},
 ): void {
   const { frame, design } = plane;
-  const [edge, up] = [ironToPlane(frame, 0, 0), ironToPlane(frame, back, 0)];
+  const [edge, up] = [bedToPlane(frame, 0, 0), bedToPlane(frame, back, 0)];
   const iron = transformOutline(plane.iron, { shift: point(up.x - edge.x, up.y - edge.y) });
   const steel = [iron, ...(design.capIron.thickness > 0 ? [raisedCapIronOutline(plane, back)] : [])];
   for (const outline of steel) sketch.area(STEEL_SHADE, outline).outline("thin", outline);

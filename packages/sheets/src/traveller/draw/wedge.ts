@@ -43,7 +43,7 @@ export function wedgePicture(t: StepContext) {
       { ...HALF, width: 70, height: 40 },
       (sketch) => {
         const about = transformOutline(plane.pinSection, { shift: point(-plane.pin.centre.x, -plane.pin.centre.y) });
-        const section = transformOutline(about, { turn: -(plane.frame.bedAngle + wedge.angle) });
+        const section = transformOutline(about, { turn: -(plane.frame.faceAngle + wedge.angle) });
         sketch.area(WOOD_SHADE, section).outline("outline", section);
         sketch.circle("hidden", { centre: point(0, 0), radius: tenon }).cross({ centre: point(0, 0), radius: r });
         sketch.level(t.ruled(2 * r), point(-r, -r), point(r, -r));

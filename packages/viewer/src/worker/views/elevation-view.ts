@@ -1,7 +1,7 @@
 // Side elevation with the near cheek taken away: blocks, throat, stack, recess as hidden lines, the sole before and after.
 
 import { boundsOf, point, tessellate } from "@lamplane/geometry";
-import { bedLineTopS, capIronOutline, ironToPlane, stageExtent } from "@lamplane/parameters/elevation";
+import { bedLineTopS, bedToPlane, capIronOutline, stageExtent } from "@lamplane/parameters/elevation";
 import { circlePath, linePath, outlinePath, pathOf } from "../../path-data.ts";
 import type { StageName } from "../../protocol/sheet-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
@@ -85,16 +85,16 @@ function lineMarks(at: StagePlane, stage: StageName): ViewMark[] {
 function recessMarks({ plane, isApart, top }: StagePlane): ViewMark[] {
   const { recess, frame, design } = plane;
   if (!recess) return [];
-  const deep = -design.iron.thickness - recess.depth;
+  const deep = -frame.thickness - recess.depth;
   const high = bedLineTopS(design, frame, top, deep);
   const shift = isApart ? plane.cuts.setInHeel : 0;
   const place = (s: number, v: number) => {
-    const p = ironToPlane(frame, s, v);
+    const p = bedToPlane(frame, s, v);
     return point(p.x + shift, p.y);
   };
   return [
     {
-      d: linePath(place(recess.low, -design.iron.thickness), place(recess.low, deep), place(high, deep)),
+      d: linePath(place(recess.low, -frame.thickness), place(recess.low, deep), place(high, deep)),
       line: "hidden",
     },
   ];
@@ -193,7 +193,7 @@ function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
           ...parameterDimension(
             drawn,
             "iron.length",
-            leaderShape(ironToPlane(frame, design.iron.length, -design.iron.thickness / 2), 34, 6),
+            leaderShape(bedToPlane(frame, design.iron.length, -frame.thickness / 2), 34, 6),
             {
               before: "iron ",
               rank: 3,

@@ -1,7 +1,7 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
 
 import { point, polygon } from "@lamplane/geometry";
-import { ironToPlane, pinLengths } from "@lamplane/parameters/elevation";
+import { pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
 import type { StageName } from "../../protocol/sheet-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
@@ -40,7 +40,7 @@ function acrossView(drawn: DrawnPlane, stage: StageName): View {
   };
 }
 
-const ironTopOf = ({ plane }: DrawnPlane): number => ironToPlane(plane.frame, plane.design.iron.length, 0).y;
+const ironTopOf = ({ plane }: DrawnPlane): number => plane.iron.at(-1)!.from.y;
 
 function stackAcross(drawn: DrawnPlane): ViewMark[] {
   const { plane } = drawn;

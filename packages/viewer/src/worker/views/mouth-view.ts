@@ -77,10 +77,15 @@ function dimensionsOf(drawn: DrawnPlane, min: { x: number }, max: { x: number })
         before: "glue gap ",
       },
     ),
-    ...referenceDimension(drawn, "clearanceAngle", angleShape(points.edge, 0, frame.bedAngle - design.iron.bevel, 96), {
-      unit: "°",
-      rank: 3,
-    }),
+    ...referenceDimension(
+      drawn,
+      "clearanceAngle",
+      angleShape(points.edge, 0, frame.faceAngle - design.iron.bevel, 96),
+      {
+        unit: "°",
+        rank: 3,
+      },
+    ),
     ...referenceDimension(drawn, "unsupported", leaderShape(points.bevelHeel, 30, -30), {
       before: "unsupported ",
       rank: 3,

@@ -1,14 +1,22 @@
-// Iron, cap iron, wedge and pin laid level on the bed: s up the iron to the right, v off its face upward.
+// Iron, cap iron, wedge and pin laid level on the bed: s up the bed to the right, v off it upward, from the cutting edge.
 import {
   boundsOf,
   type Outline,
+  type Point,
   point,
   polygon,
   type Transform2,
   tessellate,
   transformOutline,
 } from "@lamplane/geometry";
-import { capIronOutline, screwHeadOutline } from "@lamplane/parameters/elevation";
+import {
+  capIronOutline,
+  ironCorners,
+  ironToBed,
+  screwHeadOutline,
+  thicknessAt,
+  topFromEdge,
+} from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
@@ -29,10 +37,10 @@ export function stackView(drawn: DrawnPlane): View {
     { d: outlinePath(pin), area: "pin", line: "outline" },
   ];
   const { min, max } = boundsOf([iron, wedge, pin].flatMap((o) => tessellate(o, 0.5)));
-  const deep = -plane.design.iron.thickness - (plane.recess?.depth ?? 0) - 5;
+  const deep = -plane.frame.thickness - (plane.recess?.depth ?? 0) - 5;
   return {
     name: "stack",
-    title: "Iron, cap iron and wedge, laid level",
+    title: cap ? "Iron, cap iron and wedge, laid level" : "Iron and wedge, laid level",
     box: { min: point(min.x, Math.min(min.y, deep)), max },
     marks,
     dimensions: [...ironDimensions(drawn), ...wedgeDimensions(drawn)],
@@ -40,7 +48,7 @@ export function stackView(drawn: DrawnPlane): View {
   };
 }
 
-/** The place that turns the iron's face level and brings its edge to the origin. */
+/** The transform that turns the bed level and brings the edge to the origin. */
 function levellingTransform(bedAngle: number, edge: { x: number; y: number }): Transform2 {
   const turn = -bedAngle;
   const [turned] = transformOutline(polygon(edge, point(edge.x + 1, edge.y), point(edge.x, edge.y + 1)), { turn });
@@ -49,10 +57,10 @@ function levellingTransform(bedAngle: number, edge: { x: number; y: number }): T
 
 /** The bed's own line with the recess in it. */
 function bedMarks({ plane }: DrawnPlane): ViewMark[] {
-  const { design, recess, bedTopS } = plane;
-  const bed = -design.iron.thickness;
+  const { frame, recess, bedTopS } = plane;
+  const bed = -frame.thickness;
   const wood = bed - (recess?.depth ?? 0) - 5;
-  const shoulder = design.iron.thickness * -1;
+  const shoulder = bed;
   const corners = recess
     ? [point(recess.low, bed), point(recess.low, bed - recess.depth), point(bedTopS, bed - recess.depth)]
     : [];
@@ -76,9 +84,11 @@ function bedMarks({ plane }: DrawnPlane): ViewMark[] {
 
 function ironDimensions(drawn: DrawnPlane): Dimension[] {
   const { iron, capIron } = drawn.plane.design;
-  const { recess } = drawn.plane;
-  const t = -iron.thickness;
+  const { recess, frame } = drawn.plane;
+  const onFace = faceTransform(drawn);
+  const t = -frame.thickness;
   const end = point(iron.length, t);
+  const [, , , top] = ironCorners(drawn.plane.design, frame);
   const head = capIron.screwHead;
   const ofCap =
     capIron.thickness === 0
@@ -87,7 +97,7 @@ function ironDimensions(drawn: DrawnPlane): Dimension[] {
           ...parameterDimension(
             drawn,
             "capIron.thickness",
-            alongShape(point(iron.length, 0), point(iron.length, capIron.thickness), "right", 1),
+            alongShape(onFace(iron.length, 0), onFace(iron.length, capIron.thickness), "right", 1),
             { rank: 3 },
           ),
           ...parameterDimension(
@@ -108,7 +118,7 @@ function ironDimensions(drawn: DrawnPlane): Dimension[] {
             drawn,
             "capIron.hump",
             leaderShape(
-              point(capIron.setback + capIron.thickness + capIron.hump, capIron.thickness + capIron.hump),
+              onFace(capIron.setback + capIron.thickness + capIron.hump, capIron.thickness + capIron.hump),
               -30,
               -8,
             ),
@@ -132,8 +142,8 @@ function ironDimensions(drawn: DrawnPlane): Dimension[] {
     ...ofCap,
     ...ofRecess,
     ...parameterDimension(drawn, "iron.length", alongShape(point(0, t), end, "below", 1)),
-    ...parameterDimension(drawn, "iron.thickness", alongShape(end, point(iron.length, 0), "right", 0)),
-    ...parameterDimension(drawn, "iron.bevel", leaderShape(point(iron.thickness, t / 2), -30, 30), {
+    ...thicknessDimensions(drawn, end, top!),
+    ...parameterDimension(drawn, "iron.bevel", leaderShape(point(frame.thickness, t / 2), -30, 30), {
       unit: "°",
       before: "bevel ",
       rank: 3,
@@ -141,11 +151,36 @@ function ironDimensions(drawn: DrawnPlane): Dimension[] {
   ];
 }
 
+/** A parallel iron's thickness at its end; of a tapered one the thickness at each of the two places where it is measured. */
+function thicknessDimensions(drawn: DrawnPlane, back: Point, face: Point): Dimension[] {
+  const { design, frame } = drawn.plane;
+  if (frame.faceAngle === frame.bedAngle)
+    return parameterDimension(drawn, "iron.thickness", alongShape(back, face, "right", 0));
+  const across = (s: number, side: "left" | "right") => {
+    const low = -frame.thickness;
+    return alongShape(point(s, low), point(s, low + thicknessAt(design, s)), side, 0);
+  };
+  return [
+    ...parameterDimension(drawn, "iron.thickness", across(design.iron.thicknessFromEdge, "left")),
+    ...parameterDimension(drawn, "iron.thicknessAtTop", across(topFromEdge(design), "right")),
+    ...parameterDimension(drawn, "iron.taper", leaderShape(face, 34, -18), { unit: "°", before: "taper " }),
+  ];
+}
+
+/** Places on the iron's face where they lie on the sheet: level for a parallel iron, leaning by its taper for another. */
+const faceTransform =
+  ({ plane: { frame } }: DrawnPlane) =>
+  (s: number, v: number): Point => {
+    const place = ironToBed(frame, { s, v });
+    return point(place.s, place.v);
+  };
+
 function wedgeDimensions(drawn: DrawnPlane): Dimension[] {
   const { wedge, capIron } = drawn.plane.design;
   const c = capIron.thickness;
-  const tip = point(wedge.tipFromEdge, c + wedge.tip);
-  const butt = point(wedge.tipFromEdge + drawn.plane.wedgeLength, c);
+  const onFace = faceTransform(drawn);
+  const tip = onFace(wedge.tipFromEdge, c + wedge.tip);
+  const butt = onFace(wedge.tipFromEdge + drawn.plane.wedgeLength, c);
   return [
     ...parameterDimension(drawn, "wedge.tipFromEdge", alongShape(point(0, 0), tip, "above", 1), { rank: 3 }),
     ...parameterDimension(drawn, "wedge.length", alongShape(tip, butt, "above", 0)),
