@@ -57,18 +57,12 @@ export interface WedgeContact {
 /** Degrees by which friction exceeds the wedge angle: above 0 the wedge stays where it was driven. */
 export const lockingMargin = ({ angle, alongIron, atPin }: WedgeContact): number => alongIron + atPin - angle;
 
-export const isSelfLocking = (wedge: WedgeContact): boolean => lockingMargin(wedge) > 0;
-
 /**
  * Push on the wedge's butt that presses the iron with `clamp`, N. @param clamp N
  * @see plane geometry: Strength; statics of the wedge (standard, from memory)
  */
 export const drivingForce = (clamp: number, { angle, alongIron, atPin }: WedgeContact): number =>
   clamp * (tanDeg(angle + atPin) + tanDeg(alongIron));
-
-/** Pull that draws the wedge out again, N; negative where it does not lock and comes out by itself. @param clamp N */
-export const withdrawingForce = (clamp: number, { angle, alongIron, atPin }: WedgeContact): number =>
-  clamp * (tanDeg(alongIron) + tanDeg(atPin - angle));
 
 /** What decides the hold. Forces N/mm of edge, lengths mm, angles degrees. */
 export interface HoldInput {
