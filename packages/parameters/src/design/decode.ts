@@ -1,5 +1,5 @@
 // What was given + the table → a whole design, or every fault. A design is never half accepted.
-import { type Design, isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import { type Design, defaultIn, isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import type { Units } from "../units.ts";
 import type { SourcePosition } from "../yaml/fault.ts";
 import type { DesignEntry, DesignNode } from "./design-nodes.ts";
@@ -17,6 +17,8 @@ interface DecodedSection {
 interface DecodeContext {
   /** Undefined where what was given for it is no unit: then no length can be judged. */
   readonly units: Units | undefined;
+  /** Whose defaults stand for what is not given. */
+  readonly defaults: Units;
   readonly rows: Set<string>;
   readonly faults: DesignFaults;
 }
@@ -29,7 +31,8 @@ export function decodeDesign(
 ): DesignResult {
   if (node?.kind !== "map") return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
-  const filling = { units: units === "as given" ? decodeUnits(node.entries) : units, rows, faults };
+  const own = decodeUnits(node.entries);
+  const filling = { units: units === "as given" ? own : units, defaults: own ?? "mm", rows, faults };
   const design = fillSection(TABLE, node.entries, node.at, "", filling);
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
@@ -101,5 +104,5 @@ function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition,
     return undefined;
   }
   if (row.kind === "number" && row.required) filling.faults.add(at, path, { code: "missing", units });
-  return row.default;
+  return defaultIn(row, filling.defaults);
 }

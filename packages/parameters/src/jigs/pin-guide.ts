@@ -5,9 +5,10 @@ import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import { stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import { formatBareLength, formatDrill, formatLength } from "../units.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
-import { cutEntry, formatDrill, formatJigLength, formatJigNumber, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
 const THICK = 12;
@@ -64,7 +65,7 @@ export function pinGuide(plane: Elevation): JigResult {
     round(places.pegRadius) + 1,
   ];
   const open = windowOutline(corners, (side) => bars[side]!);
-  const bore = formatJigNumber(2 * places.drillRadius);
+  const bore = formatBareLength(2 * places.drillRadius, design);
   const label = nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16));
   return {
     plan: {
@@ -110,12 +111,12 @@ const drillEntry = (centre: Point, radius: number): DrawingEntry => ({
 /** What goes through the guide's hole, in words. */
 const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation): string =>
   design.jigs.drillBush > 0
-    ? `a drill bush ${formatDrill(design, 2 * drillRadius)} outside`
-    : `a ${formatDrill(design, 2 * drillRadius)} drill`;
+    ? `a drill bush ${formatLength(2 * drillRadius, design)} outside`
+    : `a ${formatDrill(2 * drillRadius, design)} drill`;
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
-  const peg = formatJigLength(plane.design, plane.design.pegs.diameter);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, STAND_OUT)} or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${holeContentText(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
+  const peg = formatLength(plane.design.pegs.diameter, plane.design);
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(STAND_OUT, plane.design)} or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${holeContentText(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

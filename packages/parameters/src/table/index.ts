@@ -1,11 +1,12 @@
 // The table of every parameter, declared once: type, schema, messages, help and docs derive from it.
 import { choice, text, type ValueOf, validateTable } from "../parameter.ts";
-import { billet, hold, jigs, shop, wood } from "./bench.ts";
+import { billet, hold, jigs, wood } from "./bench.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
 import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
 import { measured } from "./measured.ts";
+import { shop } from "./shop.ts";
 
 export const TABLE = validateTable({
   name: text({
@@ -57,6 +58,6 @@ export const TABLE = validateTable({
 export type Design = ValueOf<typeof TABLE>;
 
 export type { ChoiceRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
-export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
+export { defaultIn, isRow, rowsOf, UNIT_OF } from "../parameter.ts";
 export type { Measurement } from "./measured.ts";
 export { STEP_NAMES, WORK_STAGES, type WorkStage } from "./step-names.ts";

@@ -28,7 +28,7 @@ const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly exam
  * @see international yard and pound agreement, 1959: 1 in = 25.4 mm exactly
  */
 export function parseLength(text: string, units: Units): ParsedNumber {
-  const plain = normalizeFigures(text);
+  const plain = thousandthsOf(text) ?? normalizeFigures(text);
   const refused = rejectText(plain, "44.5 mm or 1 3/4 in") ?? rejectFeet(plain);
   if (refused !== undefined) return { fault: refused };
   const parts = /^([-+]?[\d./\s-]*)(.*)$/.exec(plain);
@@ -40,6 +40,12 @@ export function parseLength(text: string, units: Units): ParsedNumber {
   if (factor === undefined) return { fault: `unit "${shortenText(unit)}" is not known; write mm, cm or in` };
   if (!figures.includes("/")) return scaleNumber(parseDecimal(figures), factor, "44.5 mm or 1 3/4 in");
   return parseFraction(figures, unit, factor);
+}
+
+/** The thousandths of a length as it is shown beside a rule's division: "3.474 in" of "3 15/32+ in (3.474)". */
+function thousandthsOf(text: string): string | undefined {
+  const match = /^-?[\d /]+[+−]?\s*(?:in|″)\s*\((-?\d+\.\d{3})\)$/.exec(text.trim());
+  return match ? `${match[1]} in` : undefined;
 }
 
 /** Number of any quantity in its inside unit; only a length may be bare in the file's own unit. */

@@ -1,5 +1,5 @@
 // A plot's axes: ticks on round numbers of the maker's unit. Lengths stay mm; only what is written is not.
-import { formatLength, formatNumber, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
+import { formatBareLength, formatNumber, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
 
 export interface Tick {
   /** In the data's own unit: mm for a length. */
@@ -45,6 +45,8 @@ export function numberAxis(need: AxisRequest, unit: string): Axis {
   return { label, unit, ...makeTicks(need, step, (count) => decimals(count * step, step)) };
 }
 
+const EIGHTHS = { units: "in", shop: { smallestFraction: "1/8", bothUnits: "no" } } as const;
+
 /** Axis of a length, mm inside; ticks in mm, in decimal inches under an inch, in fractions of an inch over it. */
 export function lengthAxis(need: AxisRequest, units: Units): Axis {
   const { label, least, greatest, most = MOST } = need;
@@ -56,7 +58,7 @@ export function lengthAxis(need: AxisRequest, units: Units): Axis {
     return { label, unit: units, ...makeTicks(need, toMillimetres(step, units), text) };
   }
   const step = toMillimetres(RULE_STEPS.find((s) => shown / s <= most) ?? niceStep(shown, most), "in");
-  const text = (count: number) => formatLength(count * step, "in", "1/8").replace(/ in$/, "");
+  const text = (count: number) => formatBareLength(count * step, EIGHTHS);
   return { label, unit: units, ...makeTicks(need, step, text) };
 }
 

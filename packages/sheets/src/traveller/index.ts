@@ -6,7 +6,6 @@ import {
   CAUTIONS,
   type CautionRow,
   DEFER,
-  finishedRounding,
   JOB_STEPS,
   LEAST_GAP,
   LEAST_RUNS,
@@ -26,7 +25,7 @@ import { checkWithoutCures, type FormattedFinding, formatFinding } from "@lampla
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import type { RoundingDirection } from "@lamplane/parameters/units";
+import { formatBareLength, formatDrill } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
@@ -130,7 +129,7 @@ export function traveller(design: Design): Traveller {
     name: design.name,
     design,
     section: sectionPicture(t),
-    keyFigures: keyFigures(t).map(({ caliper: _, ...row }) => row),
+    keyFigures: keyFigures(t),
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
@@ -195,7 +194,7 @@ function toolsFor(plane: Elevation, t: StepContext): string[] {
     `saw for ripping; mitre saw, bandsaw or handsaw for the two cuts (kerf told as ${t.mm(design.shop.kerf)})`,
     "bench plane and block plane, sharp; scraper, rasp or spokeshave",
     ...(recess ? [`router with a cutter ⌀ ${t.mm(design.recess.cutter)}, or chisels`] : []),
-    `drill ⌀ ${t.mm(2 * plane.pinHole.radius, "up")}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
+    `drill ⌀ ${formatDrill(2 * plane.pinHole.radius, design)}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
     "six clamps or more with cauls, glue, wax, oil, a small hammer",
     "eye, ear and dust protection as the machine's manual asks",
   ];
@@ -203,17 +202,15 @@ function toolsFor(plane: Elevation, t: StepContext): string[] {
 
 function stockTable(t: StepContext, { list }: StockPlan): StockTable {
   type Size = (typeof list.rows)[number]["rough"];
-  const size = (of: Size, way: (side: keyof Size) => RoundingDirection) =>
-    (["length", "width", "thickness"] as const)
-      .map((side) => t.ruled(of[side], way(side)).replace(/ in$/, ""))
-      .join(" × ");
+  const size = (of: Size) =>
+    (["length", "width", "thickness"] as const).map((side) => formatBareLength(of[side], t.design)).join(" × ");
   return {
-    head: ["Piece", "No.", "Rough", "Finished", "From", "Wood", "Grain"],
+    head: ["Piece", "No.", "Rough, no less", "Finished", "From", "Wood", "Grain"],
     rows: list.rows.map((row) => [
       row.piece,
       String(row.count),
-      size(row.rough, () => "up"),
-      size(row.finished, (side) => finishedRounding(row.piece, side)),
+      size(row.rough),
+      size(row.finished),
       row.from,
       row.species,
       row.grain,

@@ -32,7 +32,7 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
         : "Wedge: cut it from straight-grained stock, its grain along its length; it does not come out of the throat's waste.",
       `Plane its lower side flat, then the taper to ${t.deg(wedge.angle)} in the sled, a shaving thick until the dry fit.`,
       seat.gives > 0 &&
-        `The pin gives way ${t.fine(seat.gives)} in its holes: a wedge planed to its figures at once goes ${t.fine(seat.wedgeFurtherIn)} further in.`,
+        `The pin gives way ${t.mm(seat.gives)} in its holes: a wedge planed to its figures at once goes ${t.mm(seat.wedgeFurtherIn)} further in.`,
       `It is ${t.mm(wedge.clearance)} narrower than the core, so that dry air cannot pinch it.`,
       "Cut the corners off its butt, and bevel the tip so that shavings ride over it.",
     ),
@@ -65,7 +65,7 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
     instructions: keepSentences(
       `Lay one cheek on the bench, inside up; set the bed block on it, its end ${t.mm(plane.cuts.setInHeel)} inside the cheek's heel end.`,
       high >= 0
-        ? `Clamp the iron to the bed with its edge ${t.fine(high)} over the blank's sole: shims of that thickness under the edge, the sole on a flat plate, set it best.`
+        ? `Clamp the iron to the bed with its edge ${t.mm(high)} over the blank's sole: shims of that thickness under the edge, the sole on a flat plate, set it best.`
         : "At contact the edge would stand below the blank's sole: set the front block to its mark instead, not to the iron.",
       high >= 0 && "Slide the front block back until it just touches the edge all across: this is its place. Clamp it.",
       "Read the two distances in the table with a rule. Where touch and number differ by more than you can hold, find out why before going on.",

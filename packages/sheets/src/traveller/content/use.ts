@@ -19,8 +19,8 @@ export function soleContent({ t, report }: ContentInput): StepContent {
     why: "The wedge bends the body a little. A sole trued slack is no longer flat when the plane works.",
     numbers: [
       ...t.figureRow("soleToTake", "Wood under the planned sole"),
-      t.fineRow("Stop this much short of it at first", stopShort),
-      t.fineRow("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
+      t.lengthRow("Stop this much short of it at first", stopShort),
+      t.lengthRow("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
       ...t.figureRow("edgeHeightAtContact", "Height at which the edge touched the front block"),
     ],
     instructions: [
@@ -28,7 +28,7 @@ export function soleContent({ t, report }: ContentInput): StepContent {
       "Put in iron and wedge, drive the wedge as tight as for work, and draw the edge back well above the sole.",
       "Plane the sole from toe to heel with a sharp, fine-set plane, or on abrasive on a flat plate; straightedge along, across and corner to corner, winding sticks at the ends.",
       "Toe, the wood just before the mouth, just behind it, and heel lie in one plane; between them a little hollow does no harm.",
-      `Stop while the mouth is still closed or narrower than wanted: ${t.fine(stopShort)} short of the planned sole at the least.`,
+      `Stop while the mouth is still closed or narrower than wanted: ${t.mm(stopShort)} short of the planned sole at the least.`,
     ],
     checks: [
       "Flat with the wedge at working tension: no light before and behind the mouth.",
@@ -55,7 +55,7 @@ export function mouthContent({ t }: ContentInput): StepContent {
     numbers: [
       ...t.figureRow("mouthOpening", "Mouth wanted"),
       ...t.figureRow("mouthGrowth", `It opens, ${t.perFine}`),
-      t.fineRow(`One shaving of ${t.fine(SHAVING)} opens it by`, SHAVING * growth),
+      t.lengthRow(`One shaving of ${t.mm(SHAVING)} opens it by`, SHAVING * growth),
       ...(isDone(t.design, "sole") ? allowanceLeftRows(t) : []),
     ],
     instructions: [
@@ -65,7 +65,7 @@ export function mouthContent({ t }: ContentInput): StepContent {
       "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
     ],
     checks: [
-      `Mouth ${t.fine(opening)} with the edge at the sole, the same at both sides; tilt the iron by a tap if it is not.`,
+      `Mouth ${t.mm(opening)} with the edge at the sole, the same at both sides; tilt the iron by a tap if it is not.`,
       "Sole still flat when the mouth is right.",
     ],
     cautions: ["edgeBack", "sharpIron"],
@@ -143,7 +143,7 @@ export function seasonContent({ t }: ContentInput): StepContent {
       },
       ...[...YEAR_SIZES].flatMap(([key, label]) => yearRow(t, key, label)),
       ...later.map(({ takenOff, opening }) =>
-        t.fineRow(`Mouth once ${t.fine(takenOff)} more is off the sole`, opening),
+        t.lengthRow(`Mouth once ${t.mm(takenOff)} more is off the sole`, opening),
       ),
     ],
     instructions: [

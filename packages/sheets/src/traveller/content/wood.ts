@@ -34,7 +34,7 @@ export function stockContent({ t, plan }: ContentInput): StepContent {
     ),
     checks: [
       "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
-      `The billet is at least ${t.mm(rip.needed, "up")} wide, ${t.mm(needed.height, "up")} high and ${t.mm(needed.length, "up")} long.`,
+      `The billet is at least ${t.mm(rip.needed)} wide, ${t.mm(needed.height)} high and ${t.mm(needed.length)} long.`,
       "The sole's side and the toe's end are written on the wood.",
     ],
     cautions: ["dust"],
@@ -93,7 +93,7 @@ export function coreContent({ t, plan }: ContentInput): StepContent {
       ...t.figureRow("blankHeight", "Core and cheeks, height"),
     ],
     instructions: keepSentences(
-      `Joint the face that becomes the left cheek's outside: the reference face; take no more than ${t.mm(rip.referencePass, "down")} off it. Surface the sole square to it, then the top parallel to the sole, ${t.mm(core.height, "up")} apart.`,
+      `Joint the face that becomes the left cheek's outside: the reference face; take no more than ${t.mm(rip.referencePass)} off it. Surface the sole square to it, then the top parallel to the sole, ${t.mm(core.height)} apart.`,
       marks.marks.length > 0 &&
         `Draw the matching marks square across the whole top, from the toe end: ${at.join("; ")}. They stand clear of every kerf and tell front from back on every piece.`,
       ...marks.lacking.map(

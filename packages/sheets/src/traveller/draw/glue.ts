@@ -33,12 +33,17 @@ export function dryFitPicture(t: StepContext) {
     }),
     closeUpView(
       t,
-      `Edge ${t.fine(t.figure("edgeHeightAtContact"))} over the blank's sole`,
+      `Edge ${t.mm(t.figure("edgeHeightAtContact"))} over the blank's sole`,
       (sketch, room) => {
         const { sole } = stageExtent(plane, "blank");
         drawMouthArea(sketch, plane, room, edgeOverhang(t));
         const edge = ironToPlane(plane.frame, edgeOverhang(t), 0);
-        sketch.upright(t.fineRow("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
+        sketch.upright(
+          t.lengthRow("", edge.y - sole).value,
+          point(room.right, sole),
+          point(room.right, edge.y),
+          "right",
+        );
         sketch.line("thin", line(edge, point(room.right, edge.y)));
       },
       72,
