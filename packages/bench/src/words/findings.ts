@@ -46,6 +46,8 @@ const WHOLE: Readonly<Record<string, (design: MakersUnits, finding: Sentence) =>
     const offered = nearest.length > 0 ? `; the nearest are ${nearest.map(quoted).join(", ")}` : "";
     return `The wood tables hold no ${quoted(data.wood!)} (${parameters[0]})${offered}. Strength and seasons of the ${listParts(data)} are not judged.`;
   },
+  "wood-by-trade-name": (_, { parameters, data = {} }) =>
+    `${quoted(data.wood!)} (${parameters[0]}) is taken for ${quoted(data.nearest![0]!)} of the wood tables, for the ${listParts(data)}.`,
   "wood-properties": (_, { data = {} }) => {
     const missing = data.missing!.map((key) => PROPERTIES[key as keyof typeof PROPERTIES]).join(", no ");
     return `The wood tables give ${quoted(data.wood!)} no ${missing}. What rests on it is not judged for the ${listParts(data)}; nothing stands in for it.`;
