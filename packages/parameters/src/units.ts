@@ -10,4 +10,4 @@ export {
   type Units,
 } from "./units/inch.ts";
 export * from "./units/number.ts";
-export { type ParsedNumber, parseLength, parseNumber } from "./units/parse.ts";
+export { isBareLength, type ParsedNumber, parseLength, parseNumber } from "./units/parse.ts";

@@ -95,8 +95,10 @@ function numberText(row: NumberRow<unknown>, units: Units): string | undefined {
   if (typeof value !== "number") return value === undefined ? undefined : String(value);
   if (row.quantity !== "length") return formatDecimal(value, 6);
   if (units === "mm" || row.metric) return `${formatDecimal(value, 6)} mm`;
-  const text = formatLength(value, INCH_STYLE);
-  return text.includes("(") || value < 1 ? `${formatDecimal(fromMillimetres(value, "in"), 4)} in` : text;
+  const inches = fromMillimetres(value, "in");
+  return Number.isInteger(Number((inches * 64).toFixed(4)))
+    ? formatLength(value, INCH_STYLE)
+    : `${formatDecimal(inches, 4)} in`;
 }
 const INCH_STYLE = { units: "in", shop: { smallestFraction: "1/64", bothUnits: "no" } } as const;
 

@@ -48,6 +48,9 @@ function thousandthsOf(text: string): string | undefined {
   return match ? `${match[1]} in` : undefined;
 }
 
+/** Whether a text is figures without a unit, such as `1 3/4`. */
+export const isBareLength = (text: string): boolean => /^[\d\s./⁄¼-¾⅐-⅞+-]+$/.test(text.trim());
+
 /** Number of any quantity in its inside unit; only a length may be bare in the file's own unit. */
 export function parseNumber(text: string, quantity: Quantity, units: Units): ParsedNumber {
   if (quantity === "length") return parseLength(text, units);

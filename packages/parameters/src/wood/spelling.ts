@@ -23,7 +23,7 @@ export function nearNames(name: string, known: readonly string[]): readonly stri
 }
 
 /** Share of a word's letters that a slip may touch. */
-const SLIP = 1 / 3;
+const SLIP = 0.3;
 
 /** Whether a word means the same kind of wood (what stands before the comma), or the whole name is one slip away. */
 function isNear(words: readonly string[], candidate: string): boolean {
