@@ -103,8 +103,8 @@ test("what came out stands in its blank, its step is ticked, and what follows sa
   expect(steps.get("core")!.blanks.find(({ key }) => key === "coreWidth")!.measured).toBe("50.1 mm");
   expect([steps.get("core")!.done, steps.get("cuts")!.done]).toEqual([true, false]);
   const wedgeWidth = steps.get("wedge")!.numbers.find(({ label }) => label === "Width of the wedge")!;
-  expect(wedgeWidth).toMatchObject({ value: "48.5 mm", was: "48 mm" });
-  expect(steps.get("core")!.numbers.find(({ label }) => label === "Core, milled")!.value).toBe("49.6 mm");
+  expect(wedgeWidth).toMatchObject({ value: "48.5 mm, no more", was: "48 mm" });
+  expect(steps.get("core")!.numbers.find(({ label }) => label === "Core, milled")!.value).toBe("49.6 mm, no less");
 });
 
 test("a saw that does not swing so far is told of with the ways round it; one that does is not", () => {

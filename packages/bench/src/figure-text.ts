@@ -5,12 +5,6 @@ import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 /** How a figure is read; a place on the wood where nothing else is said. */
 export const readingMode = (key: string): ReadingMode => figureRow(key)?.readingMode ?? "nearest";
 
-/** Which way a finished piece's size may err in a stock list: a wedge's as its step has it. */
-export const finishedReading = (piece: string, side: "length" | "width" | "thickness"): ReadingMode =>
-  piece === "wedge"
-    ? readingMode({ length: "wedgeLength", width: "wedgeWidth", thickness: "wedgeButt" }[side])
-    : "nearest";
-
 /** What stands behind a size that may err one way only. */
 const ONE_WAY: Readonly<Record<ReadingMode, string>> = { up: ", no less", down: ", no more", nearest: "", fine: "" };
 

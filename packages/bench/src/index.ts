@@ -3,7 +3,7 @@
 export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
 export * from "./cautions/caution.ts";
 export * from "./cautions/cautions.ts";
-export { finishedReading, formatFigure, oneWayText, readingMode } from "./figure-text.ts";
+export { formatFigure, oneWayText, readingMode } from "./figure-text.ts";
 export * from "./figures.ts";
 export {
   asBuiltDesign,

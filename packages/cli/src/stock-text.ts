@@ -38,7 +38,7 @@ function billetText({ billet, rip }: StockPlan, mm: LengthFormatter): string {
       ? [`too small by ${mm(billet.short[side])}`]
       : [billet.spare[side] > 0 ? `left over ${mm(billet.spare[side])}` : ""]),
   ]);
-  const rule = `The rule of thumb for the width, iron and 1 1/2 in, says ${mm(rip.byRule)} (common practice, no published source).`;
+  const rule = `The rule of thumb for the width, iron and ${mm(38.1)}, says ${mm(rip.byRule)} (common practice, no published source).`;
   const asItLies = billet.lay === "on its side" ? "as it lies" : "";
   return [
     "BILLET",

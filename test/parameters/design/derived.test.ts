@@ -168,7 +168,9 @@ describe("told to the maker", () => {
       },
     );
     expect(short).toEqual(whole);
-    const inches = [short!.pin.tenon, short!.sole.allowance, short!.pegs.diameter].map((mm) => Number((mm / 25.4).toFixed(9)));
+    const inches = [short!.pin.tenon, short!.sole.allowance, short!.pegs.diameter].map((mm) =>
+      Number((mm / 25.4).toFixed(9)),
+    );
     expect(inches).toEqual([3 / 8, 1 / 8, 1 / 4]);
     expect(short!.shop.printer.width).toBe(220);
   });

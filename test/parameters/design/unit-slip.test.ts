@@ -21,7 +21,7 @@ test("a bare length that is allowed, but usual only in the other unit", () => {
     "sole.allowance: read 0.125 mm, where 3 mm is usual; write 0.125 in if that is meant, else 0.125 mm",
   ]);
   expect(slipsIn(`${IN}sole: { allowance: 0.5 }\nrecess: { travel: 1.5 }\n`)).toEqual([]);
-  expect(slipsIn(`${IN}wedge: { tip: 3/4 }\nhand: { marking: 0.2 }\n`)).toEqual([]);
+  expect(slipsIn(`${IN}wedge: { tip: 3/4 }\n`)).toEqual([]);
 });
 
 test("not one with its unit, nor one that is merely small, nor nothing", () => {

@@ -19,7 +19,7 @@ const OF_BLOCKS = {
 
 const OF_IRON = {
   "thicken-wedge-tip": "Make the wedge thicker at its tip.",
-  "widen-core": "Leave room to set the iron square and for the core to shrink; 1.6 mm (1/16 in) is usual.",
+  "widen-core": "Leave room to set the iron square and for the core to shrink; {1.6 mm} is usual.",
   "grind-lower-or-bed-steeper": "Grind the bevel lower, or bed the iron more steeply.",
   "lower-plane-for-tapping": "Make the plane lower; an iron that ends inside the body cannot be tapped.",
   "saw-otherwise": "The saw does not swing so far: use a hand saw or a bevelled fence, or another angle.",
@@ -44,7 +44,7 @@ const OF_PIN_AND_WEDGE = {
 } as const;
 
 const OF_STOCK = {
-  "thicken-cheek": "8 mm (5/16 in) or more is usual; the pin bears in it.",
+  "thicken-cheek": "{8 mm} or more is usual; the pin bears in it.",
   "narrow-recess": "The iron bears on these lands: make the recess narrower.",
   "lessen-head-travel": "The iron must be borne near its edge: leave the head less travel.",
   "let-head-in": "The head must go in.",

@@ -31,7 +31,9 @@ export function findingSentence(design: MakersUnits, finding: Sentence): string 
 const adviceText = (design: MakersUnits, { advice, data }: Sentence): string =>
   advice === "set-blocks-by-iron"
     ? `Set the blocks by the iron instead: its edge ${formatLength(data!.edgeHeight!, design)} over the blank's sole, the front block slid back until it touches.`
-    : ADVICE[advice as keyof typeof ADVICE];
+    : ADVICE[advice as keyof typeof ADVICE].replace(/\{([\d.]+) mm\}/, (_, mm: string) =>
+        formatLength(Number(mm), design),
+      );
 
 /** Sentences that are not of the one pattern. */
 const WHOLE: Readonly<Record<string, (design: MakersUnits, finding: Sentence) => string>> = {

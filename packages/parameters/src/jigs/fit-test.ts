@@ -2,7 +2,7 @@
 
 import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
-import { formatBareLength, formatDrill, formatLength } from "../units.ts";
+import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
 import { FLAT_PRINT, type JigResult } from "./jig.ts";
 import { boxOutline, nameLabel, plainLabel } from "./lines.ts";
 
@@ -20,7 +20,10 @@ const LETTERS = 13;
 const ASIDE = 40;
 
 /** Diameter of the shank the test is for: the drill that bores the pin's hole, or 10 mm where that is larger. */
-export const fitTestShank = (plane: Elevation): number => Math.min(2 * plane.pinHole.radius, LARGEST);
+export const fitTestShank = ({ design, pinHole }: Elevation): number => {
+  const hole = 2 * pinHole.radius;
+  return Math.min(drillFor(hole, design.units)?.diameter ?? hole, LARGEST);
+};
 
 export function fitTest(plane: Elevation): JigResult {
   const { design } = plane;

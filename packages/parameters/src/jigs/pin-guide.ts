@@ -5,7 +5,7 @@ import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import { stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { formatBareLength, formatDrill, formatLength } from "../units.ts";
+import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
@@ -34,9 +34,10 @@ export function pinGuideLayout(plane: Elevation): PinGuideLayout {
   const pegRadius = diameter / 2;
   const under = sole - pegRadius;
   const { centre, radius } = plane.pinHole;
+  const drill = drillFor(2 * radius, plane.design.units)?.diameter ?? 2 * radius;
   return {
     axis: centre,
-    drillRadius: plane.design.jigs.drillBush > 0 ? plane.design.jigs.drillBush / 2 : radius,
+    drillRadius: plane.design.jigs.drillBush > 0 ? plane.design.jigs.drillBush / 2 : drill / 2,
     pegs: [
       point(toe + Math.max(12, 2 * diameter), under),
       point(centre.x, under),

@@ -17,7 +17,7 @@ export function stockContent({ t, plan }: ContentInput): StepContent {
       t.lengthRow("Billet length, along the grain", needed.length, "up"),
       t.lengthRow("Billet width, across the sole", needed.width, "up"),
       t.lengthRow("Billet height", needed.height, "up"),
-      ...t.figureRow("billetWidthByRule", "Width by the rule of thumb: iron and 1 1/2 in"),
+      ...t.figureRow("billetWidthByRule", `Width by the rule of thumb: iron and ${t.mm(38.1)}`),
       { label: "Wood of the body", value: wood.body },
       { label: "Rings to the sole (0° flat, 90° quarter sawn)", value: t.deg(rings) },
       ...t.figureRow("moistureAsCut", "Moisture of the wood when it is cut"),

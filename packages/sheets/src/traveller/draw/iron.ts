@@ -40,7 +40,7 @@ function drawSide(sketch: Sketch, t: StepContext): void {
     const [low, high] = [fromEdge - diameter / 2, fromEdge + diameter / 2];
     sketch.outline("outline", boxPolygon(low, -thick - height, high, -thick));
     sketch.line("axis", line(point(fromEdge, -thick - height - 1), point(fromEdge, capIron.thickness + 1)));
-    sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, -thick - height));
+    sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, capIron.thickness), "above");
   }
   sketch.upright(t.ruled(thick), point(shown, -thick), point(shown, 0), "right");
   if (capIron.thickness > 0)
