@@ -43,7 +43,13 @@ describe.each(packages)("$manifest.name", ({ manifest }) => {
   test("holds what it needs and nothing that it does not", () => {
     const home = join(project, "node_modules", name);
     const top = readdirSync(home).filter((entry) => entry !== "node_modules");
-    const wanted = ["LICENSE", "README.md", "dist", "package.json", ...(manifest.bin ? ["THIRD-PARTY.md", "bin"] : [])];
+    const wanted = [
+      "LICENSE",
+      "README.md",
+      "dist",
+      "package.json",
+      ...(manifest.bin ? ["THIRD-PARTY.md", "bin", "bundle"] : []),
+    ];
     expect(top.sort()).toEqual(wanted.sort());
     const files = readdirSync(home, { recursive: true, encoding: "utf8" });
     expect(files.filter((file) => /\.tsbuildinfo$|\.test\.|(?<!\.d)\.ts$/.test(file))).toEqual([]);

@@ -5,10 +5,10 @@ export const COMMAND = "packages/cli/bin/lamplane.js";
 
 /** Builds what has changed since. */
 export function buildIfStale(): void {
-  const { status, stdout } = spawnSync(process.execPath, ["node_modules/typescript/bin/tsc", "-b", "packages/cli"], {
-    encoding: "utf8",
-  });
-  if (status !== 0) throw new Error(`the packages do not build:\n${stdout}`);
+  for (const script of [["node_modules/typescript/bin/tsc", "-b", "packages/cli"], ["packages/cli/build.js"]]) {
+    const { status, stdout, stderr } = spawnSync(process.execPath, script, { encoding: "utf8" });
+    if (status !== 0) throw new Error(`the packages do not build:\n${stdout}${stderr}`);
+  }
 }
 
 export interface EndedProcess {

@@ -1,4 +1,4 @@
 #!/usr/bin/env node
-import { main } from "../dist/index.js";
+import { main } from "../bundle/lamplane.js";
 
 process.exitCode = await main(process.argv.slice(2));

@@ -23,11 +23,13 @@ let cachedTypefaces: Typefaces | undefined;
 
 /** DejaVu Sans Condensed from its npm package: wide coverage, and its licence lets it be embedded in any document. */
 export function installedTypefaces(): Typefaces {
-  const { resolve } = createRequire(import.meta.url);
+  const { resolve } = createRequire(ownPackage()); // a bundle stands in another package, which has not this one's dependencies
   const bytes = (style: string) => readFileSync(resolve(`dejavu-fonts-ttf/ttf/DejaVuSansCondensed${style}.ttf`));
   cachedTypefaces ??= parseTypefaces(bytes(""), bytes("-Bold"));
   return cachedTypefaces;
 }
+
+const ownPackage = (): string => createRequire(import.meta.url).resolve("@lamplane/sheets/package.json");
 
 function parseTypeface(bytes: Uint8Array): Typeface {
   const font = create(bytes as Buffer);

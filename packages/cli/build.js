@@ -1,0 +1,33 @@
+// Joins what `tsc -b` compiled into few files in bundle/, so that the command starts quickly: a hundred small modules, each found
+// and read by itself, take longer than their work. Each command's share stays a file of its own, loaded when it is asked for.
+import { readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+const BUNDLE = `${here}bundle`;
+const MADE_OF = [
+  "build.js",
+  "dist",
+  ...["geometry", "parameters", "bench", "sheets", "export"].map((p) => `../${p}/dist`),
+];
+
+const newestIn = (path) => {
+  const found = statSync(path);
+  if (!found.isDirectory()) return found.mtimeMs;
+  return Math.max(0, ...readdirSync(path).map((name) => newestIn(`${path}/${name}`)));
+};
+
+const builtAt = () => statSync(`${BUNDLE}/lamplane.js`, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+
+if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
+  const { rolldown } = await import("rolldown");
+  const fresh = `${BUNDLE}.${process.pid}`; // whole, then in place: another process may be starting the command
+  const bundle = await rolldown({
+    input: { lamplane: `${here}dist/index.js`, worker: `${here}dist/sweep/worker.js` },
+    platform: "node",
+  });
+  await bundle.write({ dir: fresh, format: "esm", entryFileNames: "[name].js", minify: true });
+  await bundle.close();
+  rmSync(BUNDLE, { recursive: true, force: true });
+  renameSync(fresh, BUNDLE);
+}
