@@ -51,13 +51,13 @@ const EIGHTHS = { units: "in", shop: { smallestFraction: "1/8", bothUnits: "no" 
 export function lengthAxis(need: AxisRequest, units: Units): Axis {
   const { label, least, greatest, most = MOST } = need;
   const range = widenRange(least, greatest);
-  const shown = fromMillimetres(range, units);
-  if (units === "mm" || shown < 1) {
-    const step = niceStep(shown, most);
+  const inUnit = fromMillimetres(range, units);
+  if (units === "mm" || inUnit < 1) {
+    const step = niceStep(inUnit, most);
     const text = (count: number) => decimals(count * step, step);
     return { label, unit: units, ...makeTicks(need, toMillimetres(step, units), text) };
   }
-  const step = toMillimetres(RULE_STEPS.find((s) => shown / s <= most) ?? niceStep(shown, most), "in");
+  const step = toMillimetres(RULE_STEPS.find((s) => inUnit / s <= most) ?? niceStep(inUnit, most), "in");
   const text = (count: number) => formatBareLength(count * step, EIGHTHS);
   return { label, unit: units, ...makeTicks(need, step, text) };
 }

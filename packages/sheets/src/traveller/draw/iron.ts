@@ -21,16 +21,16 @@ export function ironPicture(t: StepContext) {
 
 function drawSide(sketch: Sketch, t: StepContext): void {
   const { iron, capIron } = t.plane.design;
-  const shown = Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
+  const drawnTo = Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
   const [thick, heel] = [iron.thickness, iron.thickness * cotDeg(iron.bevel)];
-  const body = polygon(point(0, 0), point(heel, -thick), point(shown, -thick), point(shown, 0));
+  const body = polygon(point(0, 0), point(heel, -thick), point(drawnTo, -thick), point(drawnTo, 0));
   sketch.area(STEEL_SHADE, body).outline("outline", body);
   if (capIron.thickness > 0) {
     const upper = capIronSurface(t.plane.design);
     const cap = polygon(
       point(upper[0]!.x, 0),
-      point(shown, 0),
-      point(shown, capIron.thickness),
+      point(drawnTo, 0),
+      point(drawnTo, capIron.thickness),
       ...[...upper].reverse(),
     );
     sketch.area(0.18, cap).outline("outline", cap);
@@ -42,10 +42,10 @@ function drawSide(sketch: Sketch, t: StepContext): void {
     sketch.line("axis", line(point(fromEdge, -thick - height - 1), point(fromEdge, capIron.thickness + 1)));
     sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, capIron.thickness), "above");
   }
-  sketch.upright(t.ruled(thick), point(shown, -thick), point(shown, 0), "right");
+  sketch.upright(t.ruled(thick), point(drawnTo, -thick), point(drawnTo, 0), "right");
   if (capIron.thickness > 0)
     sketch.name("right", [
-      { words: `cap iron ${t.mm(capIron.thickness)}`, point: point(shown, capIron.thickness / 2) },
+      { words: `cap iron ${t.mm(capIron.thickness)}`, point: point(drawnTo, capIron.thickness / 2) },
     ]);
   sketch.angle(t.deg(iron.bevel), point(0, 0), -iron.bevel, 0, 12);
 }
