@@ -1,5 +1,4 @@
 // What one row of the parameter table is. A row that contradicts itself fails when the table is loaded.
-import { fromMillimetres, toMillimetres, type Units } from "./units/inch.ts";
 
 /** What a number measures; decides how text is read and in which unit it is shown. */
 export type Quantity =
@@ -142,27 +141,6 @@ export const choice = <const V extends string>(
 /** One line of free text. */
 export const text = (spec: Omit<TextRow, "kind">): TextRow => ({ kind: "text", ...spec });
 
-/** What stands in a design in this unit where nothing is given. Lengths mm. */
-export function defaultIn<R extends Row>(row: R, units: Units): R["default"] {
-  if (units === "mm") return row.default;
-  if (row.kind === "choice") return row.inches ?? row.default;
-  if (row.kind !== "number" || row.quantity !== "length" || typeof row.default !== "number") return row.default;
-  if (row.metric) return row.default;
-  return toMillimetres(row.inches ?? commonInches(fromMillimetres(row.default, "in")), "in");
-}
-
-/**
- * The size next to a length that a maker in inches would plan, inches: to 1/8 over an inch, to 1/32 over 1/8, to 1/64 over
- * 1/32; under it thousandths, unless a rule shows it, and a tenth of one where a hand's tolerance is that fine.
- */
-function commonInches(size: number): number {
-  const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : 1 / 64;
-  const planned = Math.round(size / step) * step;
-  if (size >= 1 / 32 || Math.abs(planned - size) < ALIKE * size) return planned;
-  return Number(size.toFixed(size < 0.002 ? 4 : 3));
-}
-const ALIKE = 0.02; // share by which a small size may differ and still be the rule's
-
 /** Tells a row from a section of rows. */
 export const isRow = (entry: Row | TableSection): entry is Row => typeof (entry as Row).kind === "string";
 
@@ -192,9 +170,6 @@ function rowFaults(row: Row): string[] {
   if (!(Number.isFinite(row.min) && Number.isFinite(row.max) && row.min < row.max))
     faults.push("limits are not ordered");
   if (!(row.step > 0)) faults.push("step is not positive");
-  const inInches = defaultIn(row, "in");
-  if (typeof inInches === "number" && !(inInches >= row.min && inInches <= row.max))
-    faults.push(`default of a design in inches ${inInches} is outside ${row.min} … ${row.max}`);
   if (typeof row.default === "number" && !(row.default >= row.min && row.default <= row.max))
     faults.push(`default ${row.default} is outside ${row.min} … ${row.max}`);
   if (row.default === "auto" && row.auto === undefined) faults.push("auto without saying what it solves");

@@ -173,6 +173,11 @@ describe("told to the maker", () => {
     );
     expect(inches).toEqual([3 / 8, 1 / 8, 1 / 4]);
     expect(short!.shop.printer.width).toBe(220);
+    for (const { path, row } of rowsOf(TABLE)) {
+      const value = valueAt(short!, path);
+      if (row.kind !== "number" || typeof value !== "number") continue;
+      expect(value >= row.min && value <= row.max, path).toBe(true);
+    }
   });
   test.each(["true", "5", "a: b", 'a"b', "~"])("a name such as %s is told by the reader, not by YAML", (name) => {
     const reading = readDesign(starterDesign(name, "mm"), "");

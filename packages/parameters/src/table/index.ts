@@ -58,6 +58,7 @@ export const TABLE = validateTable({
 export type Design = ValueOf<typeof TABLE>;
 
 export type { ChoiceRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
-export { defaultIn, isRow, rowsOf, UNIT_OF } from "../parameter.ts";
+export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
+export { defaultIn } from "./default-value.ts";
 export type { Measurement } from "./measured.ts";
 export { STEP_NAMES, WORK_STAGES, type WorkStage } from "./step-names.ts";
