@@ -84,8 +84,8 @@ test("--with is refused in the unit that it was typed in, every length at once",
   const { exit, err } = await runCommand("check", SMOOTHER, "--with", "units=in", ...lengths);
   expect(exit).toBe(2);
   expect(err.trim().split("\n")).toEqual([
-    "--with: sole.allowance: read 8, which is 8 in (203.2 mm); allowed is 0 in (0 mm) to 0.787 in (20 mm)",
-    "--with: body.cheek: read 4, which is 4 in (101.6 mm); allowed is 0.079 in (2 mm) to 1.575 in (40 mm)",
+    "--with: sole.allowance: read 8, which is 8 in (203.2 mm); allowed is 0 in (0 mm) to 0.787 in (20 mm); if 8 mm is meant, write 8 mm",
+    "--with: body.cheek: read 4, which is 4 in (101.6 mm); allowed is 0.079 in (2 mm) to 1.575 in (40 mm); if 4 mm is meant, write 4 mm",
   ]);
 });
 

@@ -3,14 +3,7 @@
 export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
 export * from "./cautions/caution.ts";
 export * from "./cautions/cautions.ts";
-export {
-  FIGURE_ROUNDING,
-  finishedRounding,
-  formatComparedValue,
-  formatFigure,
-  formatMeasuredValue,
-  readingMode,
-} from "./figure-rounding.ts";
+export { formatFigure, oneWayText, readingMode } from "./figure-text.ts";
 export * from "./figures.ts";
 export {
   asBuiltDesign,

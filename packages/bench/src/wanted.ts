@@ -1,16 +1,16 @@
 // What a reading should come to, in words, where one number would mislead: values read on the way to the mouth wanted.
 import type { Design } from "@lamplane/parameters/table";
-import { formatFineLength } from "@lamplane/parameters/units";
+import { formatLength } from "@lamplane/parameters/units";
 import { planeBeforeStep, plannedDesign } from "./history/as-built.ts";
 import { type ExpectationRule, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 import { LEAST_RUNS, toleranceReport } from "./tolerance/index.ts";
 
 const WORDS: Readonly<Record<ExpectationRule, (design: Design) => string>> = {
   mouthAtSole: (design) =>
-    `closed at first, ${formatFineLength(planeBeforeStep(design, "mouth").design.mouth.opening, design.units)} at last`,
+    `closed at first, ${formatLength(planeBeforeStep(design, "mouth").design.mouth.opening, design)} at last`,
   soleWhereMouthOpens: (design) => {
     const { stopShort } = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).mouth;
-    return `${formatFineLength(stopShort, design.units)} or more at first, 0 once the mouth is as wanted`;
+    return `${formatLength(stopShort, design)} or more at first, 0 once the mouth is as wanted`;
   },
 };
 

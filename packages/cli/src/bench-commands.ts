@@ -32,7 +32,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           wanted: requireSingle("wanted", wanted),
           shaving: requireSingle("shaving", shaving),
         };
-        setExitCode(mouthCommand(io, loadDesign(a.FILE, a.with), { ...limits, json: a.json }));
+        setExitCode(mouthCommand(io, loadDesign(io, a.FILE, a.with), { ...limits, json: a.json }));
       },
     )
     .command(
@@ -47,7 +47,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .option("blank", { type: "boolean", default: false, describe: "print a readings file to fill in" }),
       async (a) => {
         const { surveyCommand } = await import("./commands/survey.ts");
-        setExitCode(surveyCommand(io, loadDesign(a.FILE, a.with), { ...a, readings: a.READINGS }));
+        setExitCode(surveyCommand(io, loadDesign(io, a.FILE, a.with), { ...a, readings: a.READINGS }));
       },
     )
     .command(
@@ -56,7 +56,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
       async (a) => {
         const { nextCommand } = await import("./commands/next.ts");
-        setExitCode(nextCommand(io, loadDesign(a.FILE), a.FILE, a.json));
+        setExitCode(nextCommand(io, loadDesign(io, a.FILE), a.FILE, a.json));
       },
     )
     .command(
@@ -91,6 +91,6 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       },
       async (a) => {
         const { toleranceCommand } = await import("./commands/tolerance.ts");
-        setExitCode(toleranceCommand(io, loadDesign(a.FILE, a.with), a));
+        setExitCode(toleranceCommand(io, loadDesign(io, a.FILE, a.with), a));
       },
     );

@@ -1,20 +1,34 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { toWriteError } from "@lamplane/export/write-error";
-import { completeDesign, faultText, readDesign, withValue } from "@lamplane/parameters/design";
-import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
+import {
+  completeDesign,
+  faultText,
+  otherUnitText,
+  readDesign,
+  rowAt,
+  unitSlipText,
+  withValue,
+} from "@lamplane/parameters/design";
+import { type Design, type NumberRow, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { faultLines, readContent } from "./file-content.ts";
-import { InputRefused } from "./io.ts";
+import { InputRefused, type Io } from "./io.ts";
 
 const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to begin with" };
 
 /**
- * The design in a file, with `changes` ("bed.angle=50") made to it.
+ * The design in a file, with `changes` ("bed.angle=50") made to it; a length that looks like one of the other unit is asked
+ * about.
  * @throws InputRefused with one line for every fault.
  */
-export function loadDesign(file: string, changes: readonly string[] = []): Design {
-  const design = decodeDesignBytes(readDesignBytes(file), file);
+export function loadDesign(io: Pick<Io, "err">, file: string, changes: readonly string[] = []): Design {
+  const reading = readDesignFile(readDesignBytes(file), file);
+  for (const slip of reading.slips)
+    io.err(
+      `${file}:${slip.at.line}:${slip.at.column}: warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}\n`,
+    );
+  const { design } = reading;
   return changes.length === 0 ? design : applyChanges(design, changes);
 }
 
@@ -22,10 +36,12 @@ export function loadDesign(file: string, changes: readonly string[] = []): Desig
 export const readDesignBytes = (file: string): Uint8Array => readContent(file, DESIGN_FILE);
 
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
-export function decodeDesignBytes(content: Uint8Array, file: string): Design {
+export const decodeDesignBytes = (content: Uint8Array, file: string): Design => readDesignFile(content, file).design;
+
+function readDesignFile(content: Uint8Array, file: string) {
   const reading = readDesign(content, file);
   if (!reading.ok) throw new InputRefused(faultLines(reading.faults, faultText));
-  return reading.design;
+  return reading;
 }
 
 /** Replaces a file whole, or leaves it as it was; of a symbolic link, what it leads to. @throws WriteError */
@@ -84,7 +100,9 @@ function limitViolations({ path, row, text, value }: OptionChange, units: Design
   if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number") return [];
   if (value >= row.min && value <= row.max) return [];
   const texts = [value, row.min, row.max].map((mm) => formatLimit(mm, units));
-  return [`--with: ${path}: read ${text}, which is ${texts[0]}; allowed is ${texts[1]} to ${texts[2]}`];
+  return [
+    `--with: ${path}: read ${text}, which is ${texts[0]}; allowed is ${texts[1]} to ${texts[2]}${otherUnitText(row, text, units)}`,
+  ];
 }
 
 /** A row of the parameter table by its path. @throws InputRefused where there is none. */

@@ -15,8 +15,8 @@ export function readContent(file: string, { what, howToStart }: FileKind): Uint8
     const { size } = statSync(file);
     const content = size > LARGEST_FILE ? undefined : readBounded(file);
     if (content) return content;
-    const told = size > LARGEST_FILE ? `${size} bytes` : `more than ${LARGEST_FILE} bytes`;
-    throw new InputRefused(`${file}:1:1: is ${told}; a ${what} has at most ${LARGEST_FILE}. Is it the right file?`);
+    const sizeText = size > LARGEST_FILE ? `${size} bytes` : `more than ${LARGEST_FILE} bytes`;
+    throw new InputRefused(`${file}:1:1: is ${sizeText}; a ${what} has at most ${LARGEST_FILE}. Is it the right file?`);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (error instanceof InputRefused || code === undefined) throw error;

@@ -27,7 +27,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, loadDesign(a.FILE, a.with), a.json));
+        setExitCode(checkCommand(io, loadDesign(io, a.FILE, a.with), a.json));
       },
     )
     .command(
@@ -36,7 +36,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
-        setExitCode(figuresCommand(io, loadDesign(a.FILE, a.with), a.json));
+        setExitCode(figuresCommand(io, loadDesign(io, a.FILE, a.with), a.json));
       },
     )
     .command(
@@ -45,7 +45,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
-        setExitCode(stockCommand(io, loadDesign(a.FILE, a.with), a.json));
+        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with), a.json));
       },
     )
     .command(
@@ -69,7 +69,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             describe: "what to make of parts, jigs and sheets, with commas between",
           }),
       async (a) => {
-        const design = loadDesign(a.FILE, a.with);
+        const design = loadDesign(io, a.FILE, a.with);
         const { buildCommand, parseSections } = await import("./commands/build.ts");
         setExitCode(
           await buildCommand(
@@ -97,7 +97,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { sweepCommand } = await import("./commands/sweep.ts");
         const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
         setExitCode(
-          await sweepCommand(io, loadDesign(a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
+          await sweepCommand(io, loadDesign(io, a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
         );
       },
     )

@@ -1,38 +1,30 @@
 // The stock plan in words, in the order of the work. Every number is read off the plan.
 import {
   CLEAR_OF_CUTS,
-  FIGURE_ROUNDING,
   type FromOffcut,
-  finishedRounding,
   GRAIN_RUN_OUT,
   GRAIN_RUN_OUT_SOURCE,
   type PieceSize,
   type StockPlan,
 } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
-import { formatAngle, formatLength, formatLengthInBoth, type RoundingDirection } from "@lamplane/parameters/units";
+import { formatAngle, formatLength } from "@lamplane/parameters/units";
 import { alignColumns } from "./text.ts";
 
-/** A length in words; `way` where it must not be rounded to the nearest division. */
-type LengthFormatter = (mm: number, way?: RoundingDirection) => string;
+type LengthFormatter = (mm: number) => string;
 
-/** The whole plan as text: lengths in both units, the maker's first; in the stock list in the maker's alone. */
+/** The whole plan as text. */
 export function stockText(design: Design, plan: StockPlan): string {
-  const { units, shop } = design;
-  const mm: LengthFormatter = (value, way) => formatLengthInBoth(value, units, shop.smallestFraction, way);
-  const own: LengthFormatter = (value, way) => formatLength(value, units, shop.smallestFraction, way);
-  const parts = [billetText, ripText, markText, coreText, offcutText, listText].map((part) => part(plan, mm, own));
+  const mm: LengthFormatter = (value) => formatLength(value, design);
+  const parts = [billetText, ripText, markText, coreText, offcutText, listText].map((part) => part(plan, mm));
   return [...parts, CAUTION].join("\n\n");
 }
 
 const CAUTION =
   "Short and small pieces are dangerous at a machine: follow its manual, local rules and trained practice, or saw them by hand.";
 
-const sizeText = (
-  piece: PieceSize,
-  format: LengthFormatter,
-  way: (side: keyof PieceSize) => RoundingDirection,
-): string => (["length", "width", "thickness"] as const).map((side) => format(piece[side], way(side))).join(" × ");
+const sizeText = (piece: PieceSize, format: LengthFormatter): string =>
+  (["length", "width", "thickness"] as const).map((side) => format(piece[side])).join(" × ");
 
 const SIDES = ["length", "width", "height"] as const;
 
@@ -40,17 +32,20 @@ function billetText({ billet, rip }: StockPlan, mm: LengthFormatter): string {
   const { needed, measured } = billet;
   const rows = SIDES.map((side) => [
     side,
-    mm(needed[side], "up"),
+    mm(needed[side]),
     measured[side] === 0 ? "not given" : mm(measured[side]),
     ...(billet.short[side] > 0
       ? [`too small by ${mm(billet.short[side])}`]
       : [billet.spare[side] > 0 ? `left over ${mm(billet.spare[side])}` : ""]),
   ]);
-  const rule = `The rule of thumb for the width, iron and 1 1/2 in, says ${mm(rip.byRule, "up")} (common practice, no published source).`;
+  const rule = `The rule of thumb for the width, iron and ${mm(38.1)}, says ${mm(rip.byRule)} (common practice, no published source).`;
   const asItLies = billet.lay === "on its side" ? "as it lies" : "";
-  return ["BILLET", alignColumns([["", "needed", "measured", asItLies], ...rows]), rule, verdictText(billet)].join(
-    "\n",
-  );
+  return [
+    "BILLET",
+    alignColumns([["", "needed, no less", "measured", asItLies], ...rows]),
+    rule,
+    verdictText(billet),
+  ].join("\n");
 }
 
 function verdictText({ fits, lay, rings, planes, boards }: StockPlan["billet"]): string {
@@ -76,22 +71,17 @@ function ripText({ rip, core }: StockPlan, mm: LengthFormatter): string {
     `${i + 1}`,
     frees,
     `${mm(kerf.from)} to ${mm(kerf.to)}`,
-    mm(fence, "up"),
+    mm(fence),
   ]);
-  const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [
-    piece,
-    mm(sawn, "up"),
-    mm(rough, "up"),
-    mm(finished, "up"),
-  ]);
+  const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [piece, mm(sawn), mm(rough), mm(finished)]);
   return [
     "SAW LINES ACROSS THE WIDTH",
-    `Joint first the face that becomes the left cheek's outside: the reference face. Take no more than ${mm(rip.referencePass, "down")} off it.`,
-    `Then surface the sole square to it, and the top parallel to the sole, ${mm(core.height, "up")} apart, before the first cut.`,
+    `Joint first the face that becomes the left cheek's outside: the reference face. Take no more than ${mm(rip.referencePass)} off it.`,
+    `Then surface the sole square to it, and the top parallel to the sole, ${mm(core.height)} apart, before the first cut.`,
     "Kerfs are measured from that face before it is jointed; the fence is set from the face jointed last.",
     "Joint the fresh face of what is left after every cut, before the next.",
     alignColumns([["", "frees", "kerf", "fence"], ...lines]),
-    alignColumns([["strip", "as sawn", "rough", "finished"], ...strips]),
+    alignColumns([["strip", "as sawn, no less", "rough", "finished"], ...strips]),
     ...(rip.spare > 0 && rip.sawLines.length === 2
       ? [`The right cheek comes out ${mm(rip.spare)} thicker: too little to saw off; plane it down.`]
       : []),
@@ -115,11 +105,9 @@ function markText({ marks }: StockPlan, mm: LengthFormatter): string {
 }
 
 function coreText({ core }: StockPlan, mm: LengthFormatter): string {
-  // All of a cut is rounded one way, into the waste: its kerf begins at its mark on the rule too.
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
-    const ruled = (length: number) => mm(length, FIGURE_ROUNDING[`${name}Mark`]);
-    const kerf = `${ruled(kerfAtSole.from)} to ${ruled(kerfAtSole.to)}, to the ${wasteTo}`;
-    return [name, formatAngle(saw), ruled(markAtSole), ruled(markAtTop), kerf];
+    const kerf = `${mm(kerfAtSole.from)} to ${mm(kerfAtSole.to)}, to the ${wasteTo}`;
+    return [name, formatAngle(saw), mm(markAtSole), mm(markAtTop), kerf];
   });
   return [
     "THE TWO CUTS ON THE MILLED CORE, from its toe end",
@@ -144,28 +132,26 @@ function partText(name: string, part: FromOffcut, mm: LengthFormatter): string {
   if (!part.acrossFits)
     return `The ${name} does not come out of it: it is ${mm(part.across)} across, wider than the core.`;
   if (part.fits)
-    return `The ${name} comes out of it, its length at ${formatAngle(part.fromGrain)} to the grain; it could be ${mm(part.longest, "down")} long.`;
+    return `The ${name} comes out of it, its length at ${formatAngle(part.fromGrain)} to the grain; it could be ${mm(part.longest)} long.`;
   if (part.longest === 0) return `The ${name} does not come out of it, nor would a shorter one.`;
-  return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; one of ${mm(part.longest, "down")} would come out.`;
+  return `The ${name} does not come out of it: it is ${mm(part.tooLongBy)} too long; one of ${mm(part.longest)} would come out.`;
 }
 
-function listText({ list, billet }: StockPlan, _: LengthFormatter, own: LengthFormatter): string {
+function listText({ list, billet }: StockPlan, mm: LengthFormatter): string {
   const rows = list.rows.map((row) => [
     row.piece,
     `${row.count}`,
-    sizeText(row.rough, own, () => "up"),
-    sizeText(row.finished, own, (side) => finishedRounding(row.piece, side)),
+    sizeText(row.rough, mm),
+    sizeText(row.finished, mm),
     row.from,
     row.species,
     row.grain,
   ]);
-  const boards = billet.boards.map(
-    (board) => `From the billet's ${board.from}: ${sizeText(board, own, () => "nearest")}.`,
-  );
+  const boards = billet.boards.map((board) => `From the billet's ${board.from}: ${sizeText(board, mm)}.`);
   const yields = list.leftovers.map(({ piece, wanted, count }) => `${piece} ${count} of ${wanted}`).join(", ");
   return [
     "STOCK LIST, length along the grain",
-    alignColumns([["piece", "count", "rough", "finished", "from", "species", "grain"], ...rows]),
+    alignColumns([["piece", "count", "rough, no less", "finished", "from", "species", "grain"], ...rows]),
     ...boards,
     ...(boards.length > 0 && yields !== "" ? [`They yield, taken in this order: ${yields}.`] : []),
   ].join("\n");

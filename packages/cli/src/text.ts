@@ -3,21 +3,11 @@ import type { UnreadValue } from "@lamplane/bench";
 import { type Finding, findingSentence } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { type Design, UNIT_OF } from "@lamplane/parameters/table";
-import { formatDecimal, formatLength, formatOnRule, formatValue } from "@lamplane/parameters/units";
-
-/** A value with its unit, in the maker's unit first. */
-export const formatInBothUnits = ({ units, shop }: Design, value: number, unit: string): string =>
-  formatValue(value, unit, units, shop.smallestFraction);
-
-/** The same in the maker's unit alone, where many stand side by side. */
-const formatInOwnUnit = (design: Design, value: number, unit: string): string =>
-  unit === "mm"
-    ? formatLength(value, design.units, design.shop.smallestFraction)
-    : formatInBothUnits(design, value, unit);
+import { formatDecimal, formatValue, fromMillimetres } from "@lamplane/parameters/units";
 
 /** Values that were not read, each with what it is taken for. */
 export const unreadText = (design: Design, unread: readonly UnreadValue[]): string =>
-  unread.map(({ key, unit, taken }) => `${key} ${formatInOwnUnit(design, taken, unit)}`).join(", ");
+  unread.map(({ key, unit, taken }) => `${key} ${formatValue(taken, unit, design)}`).join(", ");
 
 /** A finding on lines of its own: what, why, what would mend it, where the limit comes from. */
 export function findingText(design: Design, finding: Finding): string {
@@ -34,12 +24,11 @@ export function findingText(design: Design, finding: Finding): string {
 }
 
 /** A cure's value as it can be typed back, in the maker's unit. */
-export function formatTypedValue({ units, shop }: Design, parameter: string, value: number | string): string {
+export function formatTypedValue({ units }: Design, parameter: string, value: number | string): string {
   const row = rowAt(parameter);
   if (typeof value === "string" || row.kind !== "number") return String(value);
   if (UNIT_OF[row.quantity] !== "mm") return formatDecimal(value, 6);
-  if (units === "mm") return `${formatDecimal(value, 6)} mm`;
-  return formatOnRule(value, { units, smallestFraction: shop.smallestFraction, caliper: "instead" });
+  return `${formatDecimal(fromMillimetres(value, units), 6)} ${units}`;
 }
 
 /** A cure's value as the maker reads it. */
@@ -47,7 +36,7 @@ export function formatCureValue(design: Design, parameter: string, value: number
   const row = rowAt(parameter);
   return typeof value === "string" || row.kind !== "number"
     ? String(value)
-    : formatInOwnUnit(design, value, UNIT_OF[row.quantity]);
+    : formatValue(value, UNIT_OF[row.quantity], design);
 }
 
 /** Rows of columns, each as wide as its widest. */

@@ -48,8 +48,11 @@ test("every subject and every advice is a check's or a jig's, and no two read al
     expect(new Set(all).size).toBe(all.length);
 });
 
-test("a value stands in the maker's unit and in ours", () => {
-  expect(sentence({ units: "in", "body.cheek": 5 }, "cheek-thin")).toMatch(/13\/64 in \(0\.197 in, 5 mm\)/);
+test("a value stands in the maker's unit alone, in both where that is asked for", () => {
+  const thin = (changes: Changes) => sentence({ "body.cheek": 5, ...changes }, "cheek-thin");
+  expect(thin({ units: "in" })).toMatch(/ is 13\/64− in \(0\.197\);/);
+  expect(thin({})).toMatch(/ is 5 mm;/);
+  expect(thin({ "shop.bothUnits": "yes" })).toMatch(/ is 5 mm \(13\/64−, 0\.197 in\);/);
 });
 
 test("words fit the iron: no hump where there is none", () => {
@@ -80,7 +83,7 @@ test("a jig longer than the printer: sheet where it is flat, a larger printer wh
 
 test("a jig left out: with the figure and its limit", () => {
   expect(sentence({ "jigs.bush": 8, "recess.cutter": 8 }, "recess-template-left-out")).toMatch(
-    /^The guide bush's diameter is 8 mm .*; at least 10\.4 mm .* is wanted, so there is no recess-template\. The cutter must turn/,
+    /^The guide bush's diameter is 8 mm; at least 10\.4 mm is wanted, so there is no recess-template\. The cutter must turn/,
   );
   for (const [changes, words] of [
     [{ "jigs.bush": 50, "jigs.cutterLength": 20 }, /smaller bush/],
@@ -91,7 +94,7 @@ test("a jig left out: with the figure and its limit", () => {
 
 test("a spacer left out says how high the edge is set instead", () => {
   expect(sentence({ "body.height": 40 }, "throat-spacer-left-out")).toMatch(
-    /, so there is no throat-spacer\. Set the blocks by the iron instead: its edge [0-9.]+ mm .* over the blank's sole, the front block slid back until it touches\.$/,
+    /, so there is no throat-spacer\. Set the blocks by the iron instead: its edge [0-9.]+ mm over the blank's sole, the front block slid back until it touches\.$/,
   );
 });
 
@@ -101,6 +104,14 @@ test("a wood that the tables do not hold, with the nearest names where there are
   expect(beach).toMatch(/of the body, cross pin and wedge are not judged/);
   expect(sentence({ "wood.pin": "purplehart" }, "wood-unknown")).toMatch(/nearest are "Purpleheart"/);
   expect(sentence({ "wood.wedge": "…" }, "wood-unknown")).not.toMatch(/nearest/);
+});
+
+test("a name of the trade, and the row of the tables that is meant, once for all parts", () => {
+  const maple = sentences({ "wood.body": "hard maple" }).filter(({ code }) => code === "wood-trade-name");
+  expect(maple.map(({ message }) => message)).toEqual([
+    '"hard maple" (wood.body) is taken for "Maple, sugar" of the wood tables, for the body, cross pin and wedge.',
+  ]);
+  expect(sentence({ "wood.body": "maple, sugar" }, "wood-trade-name")).toBeUndefined();
 });
 
 test("a property that the tables lack", () => {
@@ -129,7 +140,7 @@ test("a strength is a multiple of its load, and called indicative; a catch is na
 test("a cup that is felt: how much, by which rings, and from where on it is felt", () => {
   const cup = sentence({ "wood.rings": 0, "wood.driest.humidity": 20, "wood.dampest.humidity": 80 }, "sole-cups");
   expect(cup).toMatch(
-    /^The sole or the bed cups by up to 0\.\d+ mm in a year, with the rings' centre 100 mm .* away; more than 0\.1 mm is felt\. True the sole/,
+    /^The sole or the bed cups by up to 0\.\d+ mm in a year, with the rings' centre 100 mm away; more than 0\.1 mm is felt\. True the sole/,
   );
 });
 

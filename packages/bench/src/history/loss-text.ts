@@ -1,6 +1,6 @@
 // What a measured value that came out otherwise has cost, in words: the page and the command tell the same.
 import type { Design } from "@lamplane/parameters/table";
-import { formatComparedValue } from "../figure-rounding.ts";
+import { formatValue } from "@lamplane/parameters/units";
 import type { Loss } from "./losses.ts";
 
 /** What came out instead of what, as a sentence; and each cost without its full stop. */
@@ -8,7 +8,7 @@ export function lossText(
   design: Design,
   { unit, asked, got, costs }: Loss,
 ): { came: string; costs: readonly string[] } {
-  const format = (value: number, of: string) => formatComparedValue(design, value, of);
+  const format = (value: number, of: string) => formatValue(value, of, design);
   const came = `${format(asked, unit)} was wanted, ${format(got, unit)} came out.`;
   return {
     came: costs.length === 0 ? `${came} It costs nothing that is felt.` : came,

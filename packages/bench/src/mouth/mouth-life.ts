@@ -9,7 +9,7 @@ import { mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-openin
  * Where a plane's life with its first mouth is told to end: `depth` mm off the trued sole, or sooner where the mouth is
  * `times` the one wanted, but never before `shown` mm. Estimates: a sole trued twice a year loses less in thirty years.
  */
-export const LIFE = { depth: 3, times: 10, shown: 1 } as const;
+export const LIFE = { depth: 3, times: 10, least: 1 } as const;
 
 /** Wood between two rows, in a round number of the maker's unit, mm. */
 const STEP: Record<Units, number> = { mm: 0.25, in: toMillimetres(0.01, "in") };
@@ -40,7 +40,7 @@ export interface MouthLifeRow {
 /** Wood off the trued sole at which the table ends, mm: see LIFE. */
 export function lifeDepth(plane: Elevation): number {
   const worn = removalForOpening(plane, LIFE.times * plane.design.mouth.opening);
-  return Math.min(LIFE.depth, Math.max(LIFE.shown, worn));
+  return Math.min(LIFE.depth, Math.max(LIFE.least, worn));
 }
 
 /** Rows from the trued sole on, `step` mm apart, to the first at or past the end of the plane's life. */

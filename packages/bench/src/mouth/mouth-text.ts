@@ -1,13 +1,7 @@
 // A mouth's reading and its life as lines and cells for a terminal: words and figures only, the maker's unit first.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import {
-  formatDecimal,
-  formatDecimalLength,
-  formatFineLength,
-  formatLengthInBoth,
-  type Units,
-} from "@lamplane/parameters/units";
+import { formatBareLength, formatDecimal, formatLength, type LengthStyle } from "@lamplane/parameters/units";
 import type { MouthReading } from "./mouth.ts";
 import { LIFE, type MouthLifeRow } from "./mouth-life.ts";
 import type { MouthPatch } from "./mouth-patch.ts";
@@ -26,7 +20,7 @@ const PER = { mm: "mm for each mm", in: "thousandths for each thousandth" } as c
 /** What was read, what to do, and what it costs. */
 export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "design">): string[] {
   const { units } = design;
-  const fine = (mm: number) => formatFineLength(mm, units);
+  const fine = (mm: number) => formatLength(mm, design);
   const { seen, wanted, takeOff, growth } = reading;
   const head = `Mouth seen ${fine(seen)}, wanted ${fine(wanted)}; it opens ${formatDecimal(growth, 3)} ${PER[units]} off the sole.`;
   if (reading.verdict === "as-wanted")
@@ -35,67 +29,57 @@ export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "de
   const shut = reading.verdict === "shut";
   return [
     head,
-    `TAKE OFF ${shut ? "at least " : ""}${fine(takeOff)} of the sole${shavingsText(reading, units)}.`,
+    `TAKE OFF ${shut ? "at least " : ""}${fine(takeOff)} of the sole${shavingsText(reading, design)}.`,
     ...(shut ? ["No light is seen, so the mouth may be shut by more than that: true on, and read again."] : []),
     "Stop short of it, set the edge to the new sole, read the mouth again, and go on from there.",
     "True it with iron and wedge at working tension and the edge drawn back above the sole.",
   ];
 }
 
-function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, units: Units): string {
-  const size = formatFineLength(shaving, units);
+function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, design: Design): string {
+  const size = formatLength(shaving, design);
   if (shavings === 0) return `, which is less than one shaving of ${size}`;
   const count = shavings === 1 ? "one whole shaving" : `${shavings} whole shavings`;
-  return `: ${count} of ${size}, each opening the mouth by ${formatFineLength(opensPerShaving, units)}`;
+  return `: ${count} of ${size}, each opening the mouth by ${formatLength(opensPerShaving, design)}`;
 }
 
 function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Design): string[] {
   return [
-    `TOO WIDE by ${formatFineLength(tooWide, design.units)}: every truing opens it further. Live with it, or close it in one of two ways.`,
+    `TOO WIDE by ${formatLength(tooWide, design)}: every truing opens it further. Live with it, or close it in one of two ways.`,
     ...(packing ? [packingText(packing, design)] : []),
     ...(patch ? patchText(patch, growth, design) : []),
   ];
 }
 
 function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packing, design: Design): string {
-  const { units, shop } = design;
-  const what = `Packing: ${formatFineLength(thickness, units)} of card or veneer on the bed, even, under the whole iron`;
+  const what = `Packing: ${formatLength(thickness, design)} of card or veneer on the bed, even, under the whole iron`;
   const room =
     roomUnderPin < 0
       ? `; but then the ${design.capIron.thickness > 0 ? "cap iron's hump" : "iron"} no longer passes under the cross pin`
       : wedgeBelowPin < 0
-        ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${formatFineLength(thickness, units)}`
-        : `; it costs no wood, and the wedge then stands ${formatLengthInBoth(wedgeOut, units, shop.smallestFraction)} further out`;
+        ? `; but then the wedge no longer reaches under the cross pin: make one thinner by ${formatLength(thickness, design)}`
+        : `; it costs no wood, and the wedge then stands ${formatLength(wedgeOut, design)} further out`;
   return `${what}${room}.`;
 }
 
-function patchText(patch: MouthPatch, before: number, { units, shop }: Design) {
-  const { thickness, length, width, endAngle, growth, fits } = patch;
-  const atLeast = (mm: number) => formatLengthInBoth(mm, units, shop.smallestFraction, "up");
+function patchText(patch: MouthPatch, before: number, design: Design) {
+  const { thickness, width, endAngle, growth, fits } = patch;
+  const length = (mm: number) => formatLength(mm, design);
   return [
-    `Patch: a slip let into the sole before the mouth, at least ${atLeast(thickness)} thick and ` +
-      `${atLeast(length)} long, ${formatLengthInBoth(width, units, shop.smallestFraction)} wide, grain along the plane, its end at the mouth at ` +
+    `Patch: a slip let into the sole before the mouth, at least ${length(thickness)} thick and ` +
+      `${length(patch.length)} long, ${length(width)} wide, grain along the plane, its end at the mouth at ` +
       `${formatDecimal(endAngle, 1)}° from the sole so that it fades into the ramp.`,
-    `It costs that much of the front block's sole; while it lasts the mouth opens ${formatDecimal(growth, 3)} ${PER[units]} off ` +
-      `instead of ${formatDecimal(before, 3)}, and it is gone after ${formatLengthInBoth(thickness, units, shop.smallestFraction)}.`,
+    `It costs that much of the front block's sole; while it lasts the mouth opens ${formatDecimal(growth, 3)} ${PER[design.units]} off ` +
+      `instead of ${formatDecimal(before, 3)}, and it is gone after ${length(thickness)}.`,
     ...(fits ? [] : ["The front block is too short for it: face its whole sole instead."]),
     "Cut it with the iron out; keep hands clear of chisel and router, and follow the machine's manual and trained practice.",
   ];
 }
 
 /** The life's table as cells, head first; every length in the maker's unit. */
-export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): string[][] {
-  const fine = (mm: number) =>
-    formatDecimalLength(mm, {
-      units,
-      decimals: { mm: 2, in: 3 },
-      fixed: true,
-      minusOnZero: true,
-      halves: "binary",
-      bare: true,
-    });
+export function mouthLifeCells(rows: readonly MouthLifeRow[], style: LengthStyle): string[][] {
   const columns: readonly Column[] = [
-    [`off, ${units}`, (row) => row.takenOff],
+    [`off, ${style.units}`, (row) => row.takenOff],
     ["mouth", (row) => row.opening],
     ["edge from toe", (row) => row.edgeFromToe],
     ["bed below heel", (row) => row.bedBelowHeel],
@@ -106,12 +90,15 @@ export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): str
     ["height", (row) => row.height],
   ];
   const filled = columns.filter(([, of]) => rows.some((row) => of(row) !== undefined));
-  return [filled.map(([head]) => head), ...rows.map((row) => filled.map(([, of]) => fine(of(row)!)))];
+  return [
+    filled.map(([head]) => head),
+    ...rows.map((row) => filled.map(([, of]) => formatBareLength(of(row)!, style))),
+  ];
 }
 
 /** Head of a column, and its figure; undefined where the design has no such thing. */
 type Column = readonly [head: string, of: (row: MouthLifeRow) => number | undefined];
 
 /** What the table tells, and where it ends. */
-export const mouthLifeHead = (units: Units): string =>
-  `What each later truing costs, the edge set to the new sole, to ${formatFineLength(LIFE.depth, units)} off or a mouth ${LIFE.times} times the one wanted:`;
+export const mouthLifeHead = (style: LengthStyle): string =>
+  `What each later truing costs, the edge set to the new sole, to ${formatLength(LIFE.depth, style)} off or a mouth ${LIFE.times} times the one wanted:`;

@@ -25,11 +25,11 @@ export interface StraightedgePlacement {
 /** The sheet as text, in the readings file's own format; `refuses` is left open, so that a sheet half filled in is refused. */
 export function blankSheet(plane: Elevation): string {
   const { units, name } = plane.design;
-  const shown = (mm: number) => formatStation(mm, units);
+  const station = (mm: number) => formatStation(mm, units);
   const bed = bedExtent(plane);
   return [
     `# Bed survey of ${name}: the bed sawn and trued, before the recess is routed.`,
-    `# The bed is ${formatLength(bed.length, units, plane.design.shop.smallestFraction)} long, up from its tip, and ${formatLength(bed.width, units, plane.design.shop.smallestFraction)} wide; stations from its left edge,`,
+    `# The bed is ${formatLength(bed.length, plane.design)} long, up from its tip, and ${formatLength(bed.width, plane.design)} wide; stations from its left edge,`,
     "# left and right as you stand behind the heel and look to the toe.",
     "# Lay the straightedge as told; on a hollow it rests at both ends; where it rocks, let it down on one end.",
     "# Hold it still and try the leaves at each station: `fits`",
@@ -38,7 +38,7 @@ export function blankSheet(plane: Elevation): string {
     `# Thinnest leaf ${THINNEST[units]} or less: thicker ones leave room for a hump that makes the iron rock.`,
     `units: ${units}`,
     "straightedge:",
-    ...straightedgePlacements(plane).flatMap((placement) => placementLines(placement, units, shown)),
+    ...straightedgePlacements(plane).flatMap((placement) => placementLines(placement, units, station)),
     "",
   ].join("\n");
 }
@@ -73,7 +73,7 @@ export function placementStations({ from, to }: Pick<StraightedgePlacement, "fro
 
 /** A place or a station as the sheet has it: bare mm, or inches to the 1/16. */
 export const formatStation = (mm: number, units: Units): string =>
-  units === "mm" ? String(mm) : formatLength(mm, "in", "1/16");
+  units === "mm" ? String(mm) : formatLength(mm, { units, shop: { smallestFraction: "1/16", bothUnits: "no" } });
 
 function placementLines(
   { words, from, to }: StraightedgePlacement,

@@ -104,10 +104,10 @@ function doubtfulText({ kind, place, line, low, high, fitted, proud }: DoubtfulR
 }
 
 function lineText(line: SurveyLine, units: Units): string {
-  const shown = fineText(Math.abs(line.hollow), units);
-  const shape = Number.parseFloat(shown) === 0 ? "straight" : line.hollow < 0 ? "humped" : "hollow";
+  const hollow = fineText(Math.abs(line.hollow), units);
+  const shape = Number.parseFloat(hollow) === 0 ? "straight" : line.hollow < 0 ? "humped" : "hollow";
   const range = `${signed(line.likely.low, units)} to ${signed(line.likely.high, units)}`;
-  return `${runText(line, units)}: ${shape} ${shown} (${range})`;
+  return `${runText(line, units)}: ${shape} ${hollow} (${range})`;
 }
 
 function runText({ name, from, to }: SurveyLine, units: Units): string {

@@ -19,7 +19,7 @@ const OF_BLOCKS = {
 
 const OF_IRON = {
   "thicken-wedge-tip": "Make the wedge thicker at its tip.",
-  "widen-core": "Leave room to set the iron square and for the core to shrink; 1.6 mm (1/16 in) is usual.",
+  "widen-core": "Leave room to set the iron square and for the core to shrink; {1.6 mm} is usual.",
   "grind-lower-or-bed-steeper": "Grind the bevel lower, or bed the iron more steeply.",
   "measure-iron-further-apart":
     "Measure the iron just above its bevel and near its top, and say how far from the edge each place is.",
@@ -48,7 +48,7 @@ const OF_PIN_AND_WEDGE = {
 } as const;
 
 const OF_STOCK = {
-  "thicken-cheek": "8 mm (5/16 in) or more is usual; the pin bears in it.",
+  "thicken-cheek": "{8 mm} or more is usual; the pin bears in it.",
   "narrow-recess": "The iron bears on these lands: make the recess narrower.",
   "lessen-head-travel": "The iron must be borne near its edge: leave the head less travel.",
   "let-head-in": "The head must go in.",

@@ -1,8 +1,10 @@
 // `lamplane figures`: every figure with its unit, formula and source.
+
 import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
+import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { alignColumns, formatInBothUnits } from "../text.ts";
+import { alignColumns } from "../text.ts";
 
 export function figuresCommand(io: Io, design: Design, json: boolean): Exit {
   const found = figuresAsBuilt(design);
@@ -12,7 +14,7 @@ export function figuresCommand(io: Io, design: Design, json: boolean): Exit {
   } else {
     const rows = found.map(({ key, value, unit, formula, source }) => [
       key,
-      formatInBothUnits(design, value, unit),
+      formatValue(value, unit, design),
       formula,
       source,
     ]);

@@ -13,11 +13,11 @@ import {
 } from "@lamplane/bench";
 import { faultText, readDesign, setValue } from "@lamplane/parameters/design";
 import { type Design, isRow, TABLE } from "@lamplane/parameters/table";
-import { formatFineLength, parseNumber } from "@lamplane/parameters/units";
+import { formatValue, parseNumber } from "@lamplane/parameters/units";
 import { decodeDesignBytes, readDesignBytes, replaceFile } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { formatInBothUnits, unreadText } from "../text.ts";
+import { unreadText } from "../text.ts";
 
 export interface MeasuredOptions {
   readonly json: boolean;
@@ -57,7 +57,7 @@ export function measuredCommand(
   else {
     io.out(`${file}: wrote ${values.map((given) => readBackText(after, given)).join(", ")}.\n`);
     for (const { key, value } of settled)
-      io.out(`Settled with it, as planned: ${key} ${formatInBothUnits(design, value, unitOf(key))}.\n`);
+      io.out(`Settled with it, as planned: ${key} ${formatValue(value, unitOf(key), design)}.\n`);
     if (unread.length > 0) io.out(`Not measured, so taken as planned: ${unreadText(after, unread)}.\n`);
     io.out(`\`lamplane next ${file}\` says what to do now.\n`);
   }
@@ -75,7 +75,7 @@ function readBackText(design: Design, assignment: string): string {
   const key = parseKey(assignment);
   const value = design.measured[key as keyof Design["measured"]];
   if (typeof value !== "number") return `${key}=${value}`;
-  return `${key} ${unitOf(key) === "mm" ? formatFineLength(value, design.units) : formatInBothUnits(design, value, unitOf(key))}`;
+  return `${key} ${formatValue(value, unitOf(key), design)}`;
 }
 
 const parseKey = (assignment: string): string => assignment.replace(/^measured\./, "").replace(/=.*$/s, "");
@@ -90,7 +90,7 @@ function rejectSlips(design: Design, values: readonly string[]): void {
   const first = Math.min(...doubts.map(({ key }) => stepIndex(measuringStep(key))));
   const lines = doubts
     .filter(({ key }) => stepIndex(measuringStep(key)) === first)
-    .map((doubt) => `${doubt.key}: ${doubtText(doubt, (value, unit) => formatInBothUnits(design, value, unit))}`);
+    .map((doubt) => `${doubt.key}: ${doubtText(doubt, (value, unit) => formatValue(value, unit, design))}`);
   if (lines.length === 0) return;
   throw new InputRefused(
     `${lines.join("\n")}\nNothing was written. Read it again; if it is so, give it again with --read-twice.`,
@@ -117,9 +117,7 @@ function guessMeanings(design: Design, values: readonly string[]): string[] {
     if (row?.kind !== "number") return [];
     const read = parseNumber(assignment.replace(/^[^=]*=/s, ""), row.quantity, design.units);
     const doubt = "value" in read ? findDoubt(design, key as MeasuredKey, read.value) : undefined;
-    return doubt?.likelyMeant
-      ? [`${key}: ${doubtText(doubt, (value, unit) => formatInBothUnits(design, value, unit))}`]
-      : [];
+    return doubt?.likelyMeant ? [`${key}: ${doubtText(doubt, (value, unit) => formatValue(value, unit, design))}`] : [];
   });
 }
 

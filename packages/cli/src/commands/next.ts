@@ -1,12 +1,11 @@
 // `lamplane next`: where the build stands, what to do now with its numbers, what is new, and what was before.
+
 import {
   asBuiltPlane,
   type BuildState,
   buildState,
   type FigureChange,
-  formatComparedValue,
   formatFigure,
-  formatMeasuredValue,
   JOB_STEPS,
   jobNumber,
   type Loss,
@@ -19,8 +18,9 @@ import {
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { alignColumns, formatInBothUnits, unreadText } from "../text.ts";
+import { alignColumns, unreadText } from "../text.ts";
 
 export function nextCommand(io: Io, design: Design, file: string, json: boolean): Exit {
   const state = buildState(design);
@@ -76,13 +76,13 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Bu
     formatFigure(design, key, value, unit),
     [
       help,
-      ...(planned === undefined ? [] : [`Planned: ${formatComparedValue(design, planned, unit)}.`]),
+      ...(planned === undefined ? [] : [`Planned: ${formatValue(planned, unit, design)}.`]),
       ...(unread === undefined ? [] : [`Not measured (${unread}): taken as planned.`]),
     ].join(" "),
   ]);
   const measure = toMeasure.flatMap(({ key, unit, expected }) => [
     `  lamplane measured ${file} ${key}=…`,
-    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? formatMeasuredValue(design, expected, unit)}.`,
+    `      ${rowAt(`measured.${key}`).help} Expected: ${wantedText(design, key) ?? formatValue(expected, unit, design)}.`,
   ]);
   const closing =
     measure.length > 0
@@ -94,7 +94,7 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Bu
 function tooWideText(design: Design, file: string, { mouthTooWideBy }: BuildState): string[] {
   if (mouthTooWideBy === 0) return [];
   return [
-    `The mouth is too wide by ${formatInBothUnits(design, mouthTooWideBy, "mm")}, and no planing closes it:`,
+    `The mouth is too wide by ${formatValue(mouthTooWideBy, "mm", design)}, and no planing closes it:`,
     `\`lamplane mouth ${file} --seen …\` says what does.`,
     "",
   ];
@@ -128,7 +128,7 @@ function lossLines(design: Design, loss: Loss): string[] {
 
 const figureChangeRow = (design: Design, { key, planned, now, unit, help }: FigureChange): string[] => [
   `    ${key}`,
-  `${formatComparedValue(design, now, unit)}, planned ${formatComparedValue(design, planned, unit)}`,
+  `${formatValue(now, unit, design)}, planned ${formatValue(planned, unit, design)}`,
   help,
 ];
 
@@ -138,7 +138,7 @@ function earlierStepsText(design: Design, { latest, step, lost }: BuildState): s
   if (older.length === 0) return [];
   const rows = older.map(({ key, asked, got, unit, costs }) => [
     `  ${key}`,
-    `${formatComparedValue(design, got, unit)} instead of ${formatComparedValue(design, asked, unit)}`,
+    `${formatValue(got, unit, design)} instead of ${formatValue(asked, unit, design)}`,
     costs.length === 0 ? "" : `still felt in ${costs.map((cost) => cost.key).join(", ")}`,
   ]);
   const head = step ? "From earlier steps, already allowed for in every number above:" : "What came out otherwise:";

@@ -9,6 +9,7 @@ import { allowedText } from "./allowed-text.ts";
 import type { DesignDetail, Fault } from "./fault.ts";
 import { rowAt } from "./path.ts";
 import { nearestWord, unknownKeyMessage } from "./suggest.ts";
+import { otherUnitText } from "./unit-slip.ts";
 
 const FEATURES: Record<YamlFeature, string> = { alias: "aliases (*)", anchor: "anchors (&)", tag: "tags (!)" };
 
@@ -75,7 +76,8 @@ function valueFaultText(fault: ValueFault, path: string, row: Row): string {
     case "out-of-limits": {
       const isInInches = row.kind === "number" && row.quantity === "length" && fault.units === "in";
       const inside = isInInches ? `, which is ${formatLimit(fault.value, fault.units)}` : "";
-      return `read ${sanitizeForMessage(fault.read)}${inside}; allowed is ${allowed}`;
+      const other = row.kind === "number" ? otherUnitText(row, sanitizeForMessage(fault.read), fault.units) : "";
+      return `read ${sanitizeForMessage(fault.read)}${inside}; allowed is ${allowed}${other}`;
     }
     case "not-whole":
       return `read ${sanitizeForMessage(fault.read)}; write a whole number`;

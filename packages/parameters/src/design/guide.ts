@@ -1,13 +1,21 @@
 // The parameters told to a maker: a Markdown table and a commented first design, both derived from the table.
-import { isRow, type NumberRow, type Row, rowsOf, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
-import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
+import {
+  defaultIn,
+  isRow,
+  type NumberRow,
+  type Row,
+  rowsOf,
+  TABLE,
+  type TableSection,
+  UNIT_OF,
+} from "../table/index.ts";
+import { formatDecimal, formatLength, fromMillimetres, type Units } from "../units.ts";
 import { allowedText } from "./allowed-text.ts";
 
-// What is no default: an invented iron of a common size, since the maker measures another, and the paper and the drill that go
-// with inches: a 3/8 in tenon in a 25/64 in hole, where 0.2 mm over the tenon would ask for a drill that nobody sells.
+// What is no default: an invented iron of a common size, since the maker measures another.
 const OWN: Record<Units, Record<string, string>> = {
   mm: { "iron.width": "48 mm", "iron.thickness": "3.6 mm" },
-  in: { "iron.width": "2 in", "iron.thickness": "1/8 in", "shop.paper": "Letter", "pin.tenonClearance": "1/64 in" },
+  in: { "iron.width": "2 in", "iron.thickness": "1/8 in" },
 };
 
 /** Every parameter as a row of a Markdown table. */
@@ -77,31 +85,22 @@ function starterValue(row: Row, path: string, { name, units }: StarterOptions): 
   if (path === "name") return quoteYaml(name);
   if (path === "units") return units;
   const own = OWN[units][path];
-  if (row.kind !== "number") return quoteYaml(own ?? row.default);
-  if (path.startsWith("shop.printer.")) return numberText(row, "mm"); // printers are sold by the millimetre everywhere
+  if (row.kind !== "number") return quoteYaml(own ?? String(defaultIn(row, units)));
   return own ?? numberText(row, units);
 }
 
-/** The default; in inches the size nearest to it that a maker in inches would plan. */
+/** The default, with its unit where it is a length. */
 function numberText(row: NumberRow<unknown>, units: Units): string | undefined {
-  if (typeof row.default !== "number") return row.default === undefined ? undefined : String(row.default);
-  if (row.quantity !== "length") return formatDecimal(row.default, 6);
-  return units === "mm" ? `${formatDecimal(row.default, 6)} mm` : roundToInchSize(row.default);
+  const value = defaultIn(row as NumberRow, units);
+  if (typeof value !== "number") return value === undefined ? undefined : String(value);
+  if (row.quantity !== "length") return formatDecimal(value, 6);
+  if (units === "mm" || row.metric) return `${formatDecimal(value, 6)} mm`;
+  const inches = fromMillimetres(value, "in");
+  return Number.isInteger(Number((inches * 64).toFixed(4)))
+    ? formatLength(value, INCH_STYLE)
+    : `${formatDecimal(inches, 4)} in`;
 }
-
-/**
- * To 1/8 in over an inch, to 1/32 over 1/8, to 1/64 over 1/32; under it thousandths, unless a rule shows it, and a tenth of
- * one where a hand's tolerance is that fine.
- */
-function roundToInchSize(mm: number): string {
-  const size = fromMillimetres(mm, "in");
-  const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : 1 / 64;
-  const planned = Math.round(size / step) * step;
-  if (size >= 1 / 32 || Math.abs(planned - size) < ALIKE * size)
-    return formatLength(toMillimetres(planned, "in"), "in");
-  return `${formatDecimal(size, size < 0.002 ? 4 : 3)} in`;
-}
-const ALIKE = 0.02; // share by which a small size may differ and still be the rule's
+const INCH_STYLE = { units: "in", shop: { smallestFraction: "1/64", bothUnits: "no" } } as const;
 
 /** Plain where YAML reads it back as the same text. */
 const quoteYaml = (text: string): string =>

@@ -8,5 +8,6 @@ export { parameterTable, starterDesign } from "./guide.ts";
 export { rowAt, valueAt, withValue } from "./path.ts";
 export { completeDesign, readDesign } from "./read.ts";
 export { designSchema } from "./schema.ts";
+export { otherUnitText, type UnitSlip, unitSlipText } from "./unit-slip.ts";
 export { removeValue } from "./value-removal.ts";
 export { setValue } from "./value-update.ts";

@@ -15,17 +15,17 @@ export function unknownKeyMessage(key: string, path: string, section: TableSecti
 }
 
 function suggestKey(key: string, path: string, section: TableSection): string {
-  const said = `"${sanitizeForMessage(key)}" is not a key ${path === "" ? "of a design" : `of ${path}`}`;
-  if (NAMES.some((name) => name.path === key)) return `${said}; write it nested, ${nestedKeyText(key)}`;
+  const complaint = `"${sanitizeForMessage(key)}" is not a key ${path === "" ? "of a design" : `of ${path}`}`;
+  if (NAMES.some((name) => name.path === key)) return `${complaint}; write it nested, ${nestedKeyText(key)}`;
   const here = nearestWord(key, Object.keys(section));
   const elsewhere = NAMES.filter((name) => name.key === key).map((name) => name.path);
   if (elsewhere.length > 0 && !(here && normalizeWord(here) === normalizeWord(key)))
-    return `${said}; it belongs elsewhere: ${elsewhere.join(" or ")}`;
-  if (here !== undefined) return `${said}; did you mean "${here}"?`;
+    return `${complaint}; it belongs elsewhere: ${elsewhere.join(" or ")}`;
+  if (here !== undefined) return `${complaint}; did you mean "${here}"?`;
   const far = nearestWord(key, [...new Set(NAMES.map((name) => name.key))]);
   const paths = NAMES.filter((name) => name.key === far).map((name) => name.path);
-  if (paths.length > 0) return `${said}; did you mean ${paths.join(" or ")}?`;
-  return `${said}; known here: ${Object.keys(section).join(", ")}`;
+  if (paths.length > 0) return `${complaint}; did you mean ${paths.join(" or ")}?`;
+  return `${complaint}; known here: ${Object.keys(section).join(", ")}`;
 }
 
 /** The word nearest to `word`, where it is near enough to be a slip: one letter in three. */

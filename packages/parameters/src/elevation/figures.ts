@@ -172,12 +172,11 @@ export const FIGURES = {
     (e) => e.widths.billet,
     { readingMode: "up", spentAt: "core" },
   ),
-  billetWidthByRule: mm(
-    "iron + 38.1",
-    "Width of billet by rule of thumb: iron and 1 1/2 in.",
-    (e) => e.widths.billetByRule,
-    { source: TRADE, readingMode: "up", spentAt: "core" },
-  ),
+  billetWidthByRule: mm("iron + 38.1", "Width of billet by rule of thumb.", (e) => e.widths.billetByRule, {
+    source: TRADE,
+    readingMode: "up",
+    spentAt: "core",
+  }),
   blankLength: mm("length + trim", "Length of the blank.", (e) => e.widths.blankLength, {
     source: TRADE,
     readingMode: "up",

@@ -6,7 +6,6 @@ export { FIT_TEST_LENGTH, fitTestShank, TRIED } from "./fit-test.ts";
 export { gaugeOutlineCorners } from "./gauges.ts";
 export * from "./jig.ts";
 export { jigPlans, omittedJigs, printedSize, printerOverhang } from "./jigs.ts";
-export { formatDrill } from "./lines.ts";
 export { type PinGuideLayout, pinGuideLayout } from "./pin-guide.ts";
 export { type SpacerLayout, spacerLayout } from "./spacer-outline.ts";
 export { type TemplateLayout, templateLayout, templateOpening } from "./template-layout.ts";

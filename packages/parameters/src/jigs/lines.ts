@@ -3,31 +3,10 @@
 import { arc, FAR, line, type Outline, type Point, point, type Segment, splitAtIntersection } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import type { Design } from "../table/index.ts";
-import {
-  formatAngle,
-  formatForComparison,
-  formatLengthInBoth,
-  formatNumber,
-  type RoundingDirection,
-  roundToRule,
-} from "../units.ts";
+import { formatAngle } from "../units.ts";
 import type { JigLabel } from "./jig.ts";
 
-/** A number as it is cut into a jig: two decimals at most. */
-export const formatJigNumber = (value: number): string => formatNumber(value, { decimals: 2, halves: "scaled" });
 export const degreesText = (angle: number): string => formatAngle(angle, { decimals: 2, halves: "scaled" });
-/** A length in the words of a jig: the maker's unit, and ours. */
-export const formatJigLength = ({ units, shop }: Design, mm: number, way: RoundingDirection = "nearest"): string =>
-  formatLengthInBoth(mm, units, shop.smallestFraction, way);
-
-/** A length in the maker's unit alone, as a caliper has it: for titles. */
-export const formatJigSize = ({ units }: Design, mm: number): string => formatForComparison(mm, units);
-
-/** A drill's or bush's diameter in the maker's unit alone: the 64th of an inch that they are sold by, where it is one. */
-export function formatDrill(design: Design, mm: number): string {
-  const sold = roundToRule(mm, "in", "1/64", "nearest");
-  return design.units === "in" && sold.over === 0 ? sold.text : formatJigSize(design, mm);
-}
 
 /** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
 const BROKEN = [24, 16, 12] as const;

@@ -5,10 +5,11 @@ import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import { stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
-import { cutEntry, formatDrill, formatJigLength, formatJigNumber, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
 const THICK = 12;
@@ -31,9 +32,10 @@ export function pinGuideLayout(plane: Elevation): PinGuideLayout {
   const pegRadius = diameter / 2;
   const under = sole - pegRadius;
   const { centre, radius } = plane.pinHole;
+  const drill = drillFor(2 * radius, plane.design.units)?.diameter ?? 2 * radius;
   return {
     axis: centre,
-    drillRadius: plane.design.jigs.drillBush > 0 ? plane.design.jigs.drillBush / 2 : radius,
+    drillRadius: plane.design.jigs.drillBush > 0 ? plane.design.jigs.drillBush / 2 : drill / 2,
     pegs: [
       point(toe + Math.max(12, 2 * diameter), under),
       point(centre.x, under),
@@ -62,7 +64,7 @@ export function pinGuide(plane: Elevation): JigResult {
     round(places.pegRadius) + 1,
   ];
   const open = windowOutline(corners, (side) => bars[side]!);
-  const bore = formatJigNumber(2 * places.drillRadius);
+  const bore = formatBareLength(2 * places.drillRadius, design);
   const label = nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16));
   return {
     plan: {
@@ -108,12 +110,12 @@ const drillEntry = (centre: Point, radius: number): DrawingEntry => ({
 /** What goes through the guide's hole, in words. */
 const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation): string =>
   design.jigs.drillBush > 0
-    ? `a drill bush ${formatDrill(design, 2 * drillRadius)} outside`
-    : `a ${formatDrill(design, 2 * drillRadius)} drill`;
+    ? `a drill bush ${formatLength(2 * drillRadius, design)} outside`
+    : `a ${formatDrill(2 * drillRadius, design)} drill`;
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
-  const peg = formatJigLength(plane.design, plane.design.pegs.diameter);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, 2 * plane.widths.cheek, "up")} or more below the guide, so that they reach past both cheeks. Clamp the cheeks inside to inside, soles and toe ends flush. Lay the guide on the left cheek's outside, push it up and back until all three pegs touch both cheeks, clamp it, and bore both at once with ${holeContentText(places, plane)} into a backing board. A printed hole that comes out tight is opened with the drill itself. Measure the hole in waste first. ${CAUTION}`;
+  const peg = formatLength(plane.design.pegs.diameter, plane.design);
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(2 * plane.widths.cheek, plane.design)} or more below the guide, so that they reach past both cheeks. Clamp the cheeks inside to inside, soles and toe ends flush. Lay the guide on the left cheek's outside, push it up and back until all three pegs touch both cheeks, clamp it, and bore both at once with ${holeContentText(places, plane)} into a backing board. A printed hole that comes out tight is opened with the drill itself. Measure the hole in waste first. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

@@ -5,8 +5,9 @@ import { point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/glue-gap.ts";
 import { isPlacedByContact } from "../elevation/glue-up.ts";
+import { formatBareLength, formatLength } from "../units.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, poseAsDrawn } from "./jig.ts";
-import { cutEntry, formatJigLength, formatJigNumber, formatJigSize, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
 
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
@@ -28,7 +29,7 @@ export function throatSpacer(plane: Elevation): JigResult {
   return {
     plan: {
       name: "throat-spacer",
-      title: `Throat spacer for a gap of ${formatJigSize(design, gap)}`,
+      title: `Throat spacer for a gap of ${formatLength(gap, design)}`,
       bodies: [
         {
           boundary,
@@ -36,7 +37,7 @@ export function throatSpacer(plane: Elevation): JigResult {
           thickness: wide,
           risers: [],
           lightening: legWindow(plane, places),
-          labels: [nameLabel(["GAP", formatJigNumber(gap)], design, point(middle, places.top + 8))],
+          labels: [nameLabel(["GAP", formatBareLength(gap, design)], design, point(middle, places.top + 8))],
           pose: poseAsDrawn(-wide / 2),
         },
       ],
@@ -45,13 +46,13 @@ export function throatSpacer(plane: Elevation): JigResult {
         entries: [
           cutEntry(boundary),
           cutEntry(grip),
-          noteEntry(`gap ${formatJigNumber(gap)}, ${design.name}`, point(middle - 15, places.top - NECK)),
+          noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
         ],
       },
       registersAgainst:
         "The flange lies on both blocks' tops, which are still flat; one flank bears on the bed, the other on the ramp; its slot stands clear of the cross pin.",
       use: useText(plane, gap),
-      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatJigLength(design, wide)}.`,
+      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatLength(wide, design)}.`,
     },
   };
 }
@@ -66,7 +67,7 @@ function useText(plane: Elevation, gap: number): string {
 
 /** Where the blocks stand once they lie against the spacer, in words. */
 function blocksText({ design, points, cuts }: Elevation, gap: number): string {
-  const length = (mm: number) => formatJigLength(design, mm);
+  const length = (mm: number) => formatLength(mm, design);
   const less = gap < 0 ? " (less than nothing: the bed's chamfer passes under the ramp's tip)" : "";
   return `the blocks' tips stand ${length(gap)} apart on the blank's sole${less}, the bed's tip ${length(points.bedTip.x + design.body.trim / 2)} from the cheeks' toe end, the front block's end ${length(cuts.setInToe)} and the bed block's ${length(cuts.setInHeel)} inside the cheeks' ends`;
 }

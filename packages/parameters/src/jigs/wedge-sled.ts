@@ -3,10 +3,11 @@
 import { cosDeg, type Point, point, sinDeg, transformPoint } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { wedgeThickness } from "../elevation/stack.ts";
+import { formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, reliefRadius } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
-import { cutEntry, degreesText, formatJigLength, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 
 /** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
 const BAR = 23;
@@ -27,7 +28,7 @@ export function wedgeSled(plane: Elevation): JigResult {
   const { left, right, low, outline: boundary } = sledOutline(plane, printedRoom(design).flanks);
   const grip = gripHole(point(right - 14 - GRIP, (low + 0) / 2), -low);
   const angle = degreesText(omega);
-  const wide = formatJigLength(design, widths.core - design.wedge.clearance, "down");
+  const wide = formatLength(widths.core - design.wedge.clearance, design);
   return {
     plan: {
       name: "wedge-sled",
@@ -53,7 +54,7 @@ export function wedgeSled(plane: Elevation): JigResult {
       },
       registersAgainst:
         "Its straight side runs along the saw's fence or lies on a shooting board's fence; the wedge blank's planed lower side lies on the pocket's long side, its butt against the pocket's thick end.",
-      use: `Plane one side of the wedge's blank, cut it to ${formatJigLength(design, length, "up")} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
+      use: `Plane one side of the wedge's blank, cut it to ${formatLength(length, design)} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
       printed: FLAT_PRINT,
     },
   };

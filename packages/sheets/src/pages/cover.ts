@@ -104,7 +104,7 @@ function pagesBlock(units: Units, places: readonly PictureLocation[], before: nu
   const unit =
     units === "mm"
       ? "Lengths without a unit are millimetres."
-      : "Where no fraction shows a length, it is in thousandths, for the caliper.";
+      : "In brackets, for the caliper, the length itself: the nearest fraction is + where the length is plainly over it, − where under.";
   return firstBold(
     ["On which page", ...places.map((place) => whereText(place, before)), "", ...wrapOnSheet(unit, width, LINES)],
     width,

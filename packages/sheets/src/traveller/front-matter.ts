@@ -1,8 +1,7 @@
 // What stands before the first step: key figures, tools, and the stock list as a table.
-import { finishedRounding, type StockPlan } from "@lamplane/bench";
+import type { StockPlan } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { formatDrill } from "@lamplane/parameters/jigs";
-import type { RoundingDirection } from "@lamplane/parameters/units";
+import { formatBareLength, formatDrill } from "@lamplane/parameters/units";
 import type { StepNumber } from "./step.ts";
 import type { StepContext } from "./step-context.ts";
 
@@ -41,7 +40,7 @@ export function toolsFor(plane: Elevation, t: StepContext): string[] {
     `saw for ripping; mitre saw, bandsaw or handsaw for the two cuts (kerf told as ${t.mm(design.shop.kerf)})`,
     "bench plane and block plane, sharp; scraper, rasp or spokeshave",
     ...(recess ? [`router with a cutter ⌀ ${t.mm(design.recess.cutter)}, or chisels`] : []),
-    `drill ⌀ ${formatDrill(design, 2 * plane.pinHole.radius)}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
+    `drill ⌀ ${formatDrill(2 * plane.pinHole.radius, design)}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
     "six clamps or more with cauls, glue, wax, oil, a small hammer",
     "eye, ear and dust protection as the machine's manual asks",
   ];
@@ -50,17 +49,15 @@ export function toolsFor(plane: Elevation, t: StepContext): string[] {
 /** Every piece, rough and finished. */
 export function stockTable(t: StepContext, { list }: StockPlan): StockTable {
   type Size = (typeof list.rows)[number]["rough"];
-  const size = (of: Size, way: (side: keyof Size) => RoundingDirection) =>
-    (["length", "width", "thickness"] as const)
-      .map((side) => t.ruled(of[side], way(side)).replace(/ in$/, ""))
-      .join(" × ");
+  const size = (of: Size) =>
+    (["length", "width", "thickness"] as const).map((side) => formatBareLength(of[side], t.design)).join(" × ");
   return {
-    head: ["Piece", "No.", "Rough", "Finished", "From", "Wood", "Grain"],
+    head: ["Piece", "No.", "Rough, no less", "Finished", "From", "Wood", "Grain"],
     rows: list.rows.map((row) => [
       row.piece,
       String(row.count),
-      size(row.rough, () => "up"),
-      size(row.finished, (side) => finishedRounding(row.piece, side)),
+      size(row.rough),
+      size(row.finished),
       row.from,
       row.species,
       row.grain,

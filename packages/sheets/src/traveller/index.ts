@@ -123,7 +123,7 @@ export function traveller(design: Design): Traveller {
     name: design.name,
     design,
     section: sectionPicture(t),
-    keyFigures: keyFigures(t).map(({ caliper: _, ...row }) => row),
+    keyFigures: keyFigures(t),
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),

@@ -8,12 +8,8 @@ export type TravellerKey = (typeof JOB_STEPS)[number];
 /** One number of a step. */
 export interface StepNumber {
   readonly label: string;
-  /** In the maker's unit: on the rule's division that lies on the safe side. */
+  /** In the maker's unit, and in words the way in which it may err. */
   readonly value: string;
-  /** The length itself in mm, where the maker's unit is inches. */
-  readonly exact?: string;
-  /** The length itself as a caliper has it, where the rule's division is off it by what can be felt. */
-  readonly caliper?: string;
   /** What was planned, where something measured has changed it. */
   readonly was?: string;
 }

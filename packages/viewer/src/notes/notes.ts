@@ -1,11 +1,13 @@
 // Checks as notes in the margin, each with a number that stands at its place on the drawing too; a cure is a button.
 // While the hand is on a figure, notes keep their places: what is mended is crossed out, what is new comes last.
+
 import type { Cure, FormattedFinding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetWords } from "../protocol/sheet-data.ts";
-import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import { parameterName } from "../state/format.ts";
 
 export interface VisibleNote {
   readonly code: string;
@@ -20,7 +22,7 @@ export interface Notes {
   visible(): readonly VisibleNote[];
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
-  addCures(findings: readonly FormattedFinding[], style: DisplayUnits): void;
+  addCures(findings: readonly FormattedFinding[], style: LengthStyle): void;
 }
 
 const WIDE = 1320; // px: as in the style sheet, notes have a column of their own
@@ -94,7 +96,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
     }
   }
 
-  function addCures(findings: readonly FormattedFinding[], style: DisplayUnits) {
+  function addCures(findings: readonly FormattedFinding[], style: LengthStyle) {
     for (const { code, cure } of findings) {
       const place = items.get(code)?.element.querySelector(".cures");
       if (!place) continue;
@@ -108,12 +110,12 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void): Notes {
   }
 }
 
-const cureText = (cure: readonly Cure[], style: DisplayUnits): string =>
+const cureText = (cure: readonly Cure[], style: LengthStyle): string =>
   `Mend: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;
 
-function formatCureValue(path: string, value: number | string, style: DisplayUnits): string {
+function formatCureValue(path: string, value: number | string, style: LengthStyle): string {
   const row = rowAt(path);
   return typeof value === "number" && row.kind === "number"
-    ? formatWithUnit(value, UNIT_OF[row.quantity], style)
+    ? formatValue(value, UNIT_OF[row.quantity], style)
     : String(value);
 }

@@ -2,7 +2,6 @@
 import type { FormattedFinding } from "@lamplane/bench/checks";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import type { FigureWords, SheetPlane, SheetWords, StageName } from "../protocol/sheet-data.ts";
-import { displayUnits } from "../state/format.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 
@@ -61,7 +60,7 @@ export class DrawingView {
   }
 
   addCures(findings: readonly FormattedFinding[]): void {
-    if (this.#plane) this.#parts.notes.addCures(findings, displayUnits(this.#plane.design));
+    if (this.#plane) this.#parts.notes.addCures(findings, this.#plane.design);
     this.#drawLeaders();
   }
 

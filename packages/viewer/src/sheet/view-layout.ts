@@ -1,7 +1,6 @@
 // How a view and its numbers lie on a field of some width: which numbers there is room for, the scale, the place of each. Pure.
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { Dimension, View } from "../protocol/view.ts";
-import { displayUnits } from "../state/format.ts";
 import { layOutApart, type NumberBox } from "./dimension-separation.ts";
 import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale } from "./layout.ts";
 import { numberBox, numberWidth } from "./number-box.ts";
@@ -74,7 +73,7 @@ interface Laying {
 }
 
 function layingAt(scale: Scale, { box }: View, plane: SheetPlane): Laying {
-  const style = displayUnits(plane.design);
+  const style = plane.design;
   const inFractions = style.units === "in";
   return {
     lay: (dimension) => layOutDimension(dimension, scale, box, numberWidth(dimension, style), inFractions),

@@ -1,6 +1,8 @@
 // The bench steps under the drawing: which state of the stock the sheet shows, what is done to come to it, what was measured.
+
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import {
   type BenchStep,
@@ -11,7 +13,7 @@ import {
   type StageName,
 } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { type DisplayUnits, displayUnits, figureName, formatWithUnit } from "../state/format.ts";
+import { figureName } from "../state/format.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
@@ -45,7 +47,7 @@ export function createSteps(goTo: (stage: StageName) => void, handlers: ControlH
     element,
     show({ bench, lost: otherwise }, plane, stage, figures) {
       for (const { input } of choices) input.checked = input.value === stage;
-      const style = displayUnits(plane.design);
+      const style = plane.design;
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
       if (shown !== key) {
         measures.clear();
@@ -106,14 +108,14 @@ function updateStepItem(
   item: HTMLElement,
   step: BenchStep,
   measures: ReadonlyMap<string, MeasuredBlank>,
-  style: DisplayUnits,
+  style: LengthStyle,
   figures: Readonly<Record<string, FigureWords>>,
 ) {
   item.classList.toggle("is-done", step.isDone);
   item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";
   item.querySelector(".step-figures")!.replaceChildren(
     ...step.figures.map(({ key, value }) => {
-      const text = formatWithUnit(value, figures[key]?.unit ?? "mm", style);
+      const text = formatValue(value, figures[key]?.unit ?? "mm", style);
       return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, text));
     }),
   );

@@ -1,7 +1,7 @@
 // The two cuts, the bed, the recess and the pin's hole: where angles are made and measured.
-import { FIGURE_ROUNDING, formatStation, placementStations, stepWords, straightedgePlacements } from "@lamplane/bench";
+import { formatStation, placementStations, stepWords, straightedgePlacements } from "@lamplane/bench";
 import { pegHoles } from "@lamplane/parameters/elevation";
-import { formatDrill } from "@lamplane/parameters/jigs";
+import { formatDrill } from "@lamplane/parameters/units";
 import { bedPicture, recessPicture } from "../draw/bed.ts";
 import { pinHolePicture } from "../draw/cheek.ts";
 import { cutsPicture } from "../draw/core.ts";
@@ -20,8 +20,8 @@ export function cutsContent(known: ContentInput): StepContent {
       ...t.figureRow("sawBed", "Saw for the bed, from square"),
       ...t.figureRow("rampMark", "Ramp's mark on the sole, from the toe end"),
       ...t.figureRow("bedMark", "Bed's mark on the sole, from the toe end"),
-      t.lengthRow("Ramp's mark on the top", rampCut.markAtTop, FIGURE_ROUNDING.rampMark),
-      t.lengthRow("Bed's mark on the top", bedCut.markAtTop, FIGURE_ROUNDING.bedMark),
+      t.lengthRow("Ramp's mark on the top", rampCut.markAtTop),
+      t.lengthRow("Bed's mark on the top", bedCut.markAtTop),
       ...(ramp.curve
         ? [
             { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
@@ -79,7 +79,7 @@ export function bedContent({ t }: ContentInput): StepContent {
       "Work across and along with a fine-set block plane or a scraper, from the edges toward the middle; take wood only where the survey says.",
       "Blue the iron's back with pencil, lay it on the bed, press and rub it: the marks it leaves are the high places.",
       t.plane.design.bed.featherChamfer > 0 &&
-        `Take the feather off the bed's tip square, ${t.mm(t.plane.design.bed.featherChamfer, "down")} high: a thin tip breaks in the glue-up. It is planed away with the sole.`,
+        `Take the feather off the bed's tip square, ${t.mm(t.plane.design.bed.featherChamfer)} high: a thin tip breaks in the glue-up. It is planed away with the sole.`,
       "Measure the bed's angle again from the sole, on both sides.",
     ),
     checks: [
@@ -129,7 +129,7 @@ export function recessContent({ t }: ContentInput): StepContent {
       "Draw the bed's middle line and the recess's outline, or glue on the bed's sheet from the layout.",
       "Clamp block and template so that neither can turn; rout against the cutter's turning, a quarter of the depth at a pass, from the top end inward.",
       "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
-      `Stop at ${t.mm(recess.depth, FIGURE_ROUNDING.recessDepth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
+      `Stop at ${t.mm(recess.depth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
     ],
     checks: [
       "Iron flat on both lands and on the pad below the recess.",
@@ -149,7 +149,7 @@ export function pinHoleContent({ t }: ContentInput): StepContent {
     numbers: [
       t.lengthRow("Hole's middle from the blank's toe end", t.figure("pinX") + trim / 2),
       ...t.figureRow("pinOverBlankSole", "Hole's middle over the blank's sole"),
-      { label: "Drill", value: formatDrill(t.design, t.figure("pinHoleDiameter")) },
+      { label: "Drill", value: formatDrill(t.figure("pinHoleDiameter"), t.design) },
       ...(hasPegs ? [t.lengthRow("Peg holes, diameter", pegs.diameter)] : []),
     ],
     instructions: keepSentences(

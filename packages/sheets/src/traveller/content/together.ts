@@ -35,7 +35,7 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
       "Plane the blank's lower side flat and cut it to the wedge's length and width.",
       `Lay it in the sled, that side in the pocket, and take the taper of ${t.deg(wedge.angle)} down to the sled's open side; leave a shaving until the dry fit.`,
       seat.gives > 0 &&
-        `The pin gives way ${t.fine(seat.gives)} in its holes: a wedge planed to its figures at once goes ${t.fine(seat.wedgeFurtherIn)} further in.`,
+        `The pin gives way ${t.mm(seat.gives)} in its holes: a wedge planed to its figures at once goes ${t.mm(seat.wedgeFurtherIn)} further in.`,
       `It is ${t.mm(wedge.clearance)} narrower than the core, so that dry air cannot pinch it.`,
       "Cut the corners off its butt, and bevel the tip so that shavings ride over it.",
     ),
@@ -90,7 +90,7 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
 function contactTexts(t: StepContext): string[] {
   const { capIron } = t.plane.design;
   return [
-    `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed${capIron.thickness > 0 ? ", its cap iron off" : ""}, its edge on shims ${t.fine(t.figure("edgeHeightAtContact"))} thick, and clamp it so: the edge stands that high over the sole all across.`,
+    `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed${capIron.thickness > 0 ? ", its cap iron off" : ""}, its edge on shims ${t.mm(t.figure("edgeHeightAtContact"))} thick, and clamp it so: the edge stands that high over the sole all across.`,
     `Lay one cheek on the bench, inside up. Lay the bed block with its iron on it, soles flush, its end ${t.mm(t.plane.cuts.setInHeel)} inside the cheek's heel end; clamp it.`,
     "Slide the front block back, soles flush, until it just touches the edge all across: contact governs, this is its place. Clamp it and take the iron off.",
   ];
@@ -114,7 +114,7 @@ export function glueContent({ t, plan }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       "Take the iron out. Wax the pin, its holes, the bed, the ramp and the cheeks' insides between the blocks: glue must not hold there.",
-      `Glue thinly on the blocks' sides, up to ${glueFreeText(t.design.units)} from bed and ramp and no nearer (the grey in the drawing); what comes out in the throat is hard to reach.`,
+      `Glue thinly on the blocks' sides, up to ${glueFreeText(t)} from bed and ramp and no nearer (the grey in the drawing); what comes out in the throat is hard to reach.`,
       hasPegs
         ? "Cheek, blocks on their pegs, pin with both shoulders inside, other cheek, pegs home."
         : "Cheek, blocks at their marks, pin with both shoulders inside, other cheek.",

@@ -1,5 +1,5 @@
 // The bed: where the straightedge is laid, and the recess in plan and in section.
-import { FIGURE_ROUNDING, straightedgePlacements } from "@lamplane/bench";
+import { straightedgePlacements } from "@lamplane/bench";
 import { cotDeg, line, point, pointAlong, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import {
@@ -48,7 +48,7 @@ export function bedPicture(t: StepContext) {
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
       const heel = plane.frame.thickness * cotDeg(bevelToBack(plane.design));
-      sketch.level(t.ruled(2 * half, FIGURE_ROUNDING.coreWidth), point(-half, low), point(half, low));
+      sketch.level(t.ruled(2 * half), point(-half, low), point(half, low));
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
       sketch.name("left", [{ words: "iron bears above", point: point(-half, heel) }]);
     }),
@@ -81,14 +81,9 @@ export function recessPicture(t: StepContext) {
       if (!recess) return;
       const wide = recess.width / 2;
       sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
-      sketch.level(t.ruled(recess.width, FIGURE_ROUNDING.recessWidth), point(-wide, high), point(wide, high), "above");
+      sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
       sketch.level(`land ${t.ruled(half - wide)}`, point(wide, edge), point(half, edge));
-      sketch.upright(
-        t.ruled(recess.low - edge, FIGURE_ROUNDING.recessFromBedTip),
-        point(half, edge),
-        point(half, recess.low),
-        "right",
-      );
+      sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
       sketch.name("left", [
         { words: "trued sole", point: point(-half, soleS) },
         { words: "bed's lower edge", point: point(-half, edge) },
@@ -113,7 +108,7 @@ function drawRecessCut(sketch: Sketch, t: StepContext): void {
   const thick = -frame.thickness;
   const floor = bedToPlane(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
   sketch.name("left", [
-    { words: `deep ${t.mm(recess!.depth, FIGURE_ROUNDING.recessDepth)}, square to the bed`, point: floor },
+    { words: `deep ${t.mm(recess!.depth)}, square to the bed`, point: floor },
     {
       words: "screw's head at work",
       point: bedToPlane(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),

@@ -1,7 +1,7 @@
 // A cheek from its inside with its holes, and where they are measured from.
 import { line, point } from "@lamplane/geometry";
 import { blocksAt, cheekShape, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
-import { formatDrill } from "@lamplane/parameters/jigs";
+import { formatDrill } from "@lamplane/parameters/units";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, scaledView, WHOLE } from "../views.ts";
 import { WOOD_SHADE } from "./stack.ts";
@@ -27,7 +27,7 @@ export function pinHolePicture(t: StepContext) {
       const peg = pegHoles(plane).filter(({ centre: c }) => c.x > plane.design.body.length);
       sketch.name("right", [
         {
-          words: `⌀ ${formatDrill(t.design, 2 * plane.pinHole.radius)}, both cheeks at once`,
+          words: `⌀ ${formatDrill(2 * plane.pinHole.radius, t.design)}, both cheeks at once`,
           point: point(centre.x, centre.y + plane.pinHole.radius),
         },
         ...peg.slice(0, 1).map(({ centre: c }) => ({

@@ -1,7 +1,6 @@
 // The core with its two cuts, and how the saw is set for each.
 
 import type { CoreCut, StockPlan } from "@lamplane/bench";
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
 import type { PictureMark } from "../../picture/picture.ts";
@@ -29,14 +28,12 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
     sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
     sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
     sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-    sketch.level(`ramp ${t.ruled(ramp.markAtSole, FIGURE_ROUNDING.rampMark)}`, point(0, 0), foot(ramp));
-    sketch.level(`bed ${t.ruled(bed.markAtSole, FIGURE_ROUNDING.bedMark)}`, point(0, 0), foot(bed));
-    sketch.level(`blank ${t.ruled(length, FIGURE_ROUNDING.blankLength)}`, point(0, 0), point(length, 0));
-    if (ramp.markAtTop > 0)
-      sketch.level(`ramp ${t.ruled(ramp.markAtTop, FIGURE_ROUNDING.rampMark)}`, point(0, h), head(ramp), "above");
-    if (bed.markAtTop < length)
-      sketch.level(`bed ${t.ruled(bed.markAtTop, FIGURE_ROUNDING.bedMark)}`, point(0, h), head(bed), "above");
-    sketch.upright(t.ruled(h, FIGURE_ROUNDING.blankHeight), point(0, 0), point(0, h), "left");
+    sketch.level(`ramp ${t.ruled(ramp.markAtSole)}`, point(0, 0), foot(ramp));
+    sketch.level(`bed ${t.ruled(bed.markAtSole)}`, point(0, 0), foot(bed));
+    sketch.level(`blank ${t.ruled(length)}`, point(0, 0), point(length, 0));
+    if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
+    if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+    sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
     sketch.name("right", [
       {
         words: `kerfs of ${t.mm(t.design.shop.kerf)} in the waste`,

@@ -12,12 +12,14 @@ import {
   pinLengths,
   stageExtent,
 } from "@lamplane/parameters/elevation";
-import { roundToRule, type Units } from "@lamplane/parameters/units";
+import { toMillimetres } from "@lamplane/parameters/units";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, scaledView, WHOLE } from "../views.ts";
 import { boxPolygon, clipToWindow, type Window } from "../window.ts";
 import { cheekOutline, drawBlocks, STEEL_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
+
+const SIXTEENTH = toMillimetres(1 / 16, "in");
 
 /** mm of the sole shown each way from the edge in a close-up. */
 const NEAR = 9;
@@ -44,12 +46,12 @@ export function dryFitPicture(t: StepContext) {
     }),
     closeUpView(
       t,
-      `Edge ${t.fine(t.figure("edgeHeightAtContact"))} over the blank's sole`,
+      `Edge ${t.mm(t.figure("edgeHeightAtContact"))} over the blank's sole`,
       (sketch, room) => {
         const { sole } = stageExtent(plane, "blank");
         drawMouthArea(sketch, plane, room, edgeOverhang(t));
         const edge = bedToPlane(plane.frame, edgeOverhang(t), 0);
-        sketch.upright(t.fineRow("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
+        sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
         sketch.line("thin", line(edge, point(room.right, edge.y)));
       },
       72,
@@ -165,7 +167,7 @@ export function gluePicture(t: StepContext, { marks }: StockPlan) {
         sketch.line("outline", ...rampChain, ...bedChain);
         const [bare] = bareAtTop(plane);
         sketch.name("left", [
-          { words: `bare: ${glueFreeText(t.design.units)}`, point: point(bare + 1, plane.design.body.height - 2) },
+          { words: `bare: ${glueFreeText(t)}`, point: point(bare + 1, plane.design.body.height - 2) },
         ]);
       }),
     ],
@@ -179,11 +181,9 @@ function bareAtTop(plane: Elevation): [number, number] {
 }
 
 /** How near to bed and ramp glue goes, on the maker's rule: "3 to 5 mm". */
-export function glueFreeText(units: Units): string {
-  const [least, most] = [GLUE_FREE.least, GLUE_FREE.most].map(
-    (mm) => roundToRule(mm, units, "1/16", "nearest").text,
-  ) as [string, string];
-  return `${least.replace(/ (mm|in)$/, "")} to ${most}`;
+export function glueFreeText({ design, range }: Pick<StepContext, "design" | "range">): string {
+  const onRule = (mm: number) => (design.units === "mm" ? mm : Math.round(mm / SIXTEENTH) * SIXTEENTH);
+  return range(onRule(GLUE_FREE.least), onRule(GLUE_FREE.most));
 }
 
 /** Clamps over both blocks, near their ends and near the throat. */
