@@ -94,6 +94,8 @@ describe.each([
       "mouth-over-life",
       "throat-width",
       "seasons",
+      "bed-over-year",
+      "mouth-over-year",
       "mouth-shares",
     ]);
     expect(told.jigs.filter(({ picture }) => picture)).toHaveLength(7);

@@ -1,12 +1,13 @@
 // The core with its two cuts, and how the saw is set for each.
 
 import type { CoreCut, StockPlan } from "@lamplane/bench";
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
 import type { PictureMark } from "../../picture/picture.ts";
-import { boxPolygon, composeViews, diagram, fitInRow, type Sketch, scaledView, stackViews, WHOLE } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, diagram, fitInRow, scaledView, stackViews, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
@@ -27,14 +28,12 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
     sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
     sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
     sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-    sketch.level(`ramp ${t.ruled(ramp.markAtSole, FIGURE_ROUNDING.rampMark)}`, point(0, 0), foot(ramp));
-    sketch.level(`bed ${t.ruled(bed.markAtSole, FIGURE_ROUNDING.bedMark)}`, point(0, 0), foot(bed));
-    sketch.level(`blank ${t.ruled(length, FIGURE_ROUNDING.blankLength)}`, point(0, 0), point(length, 0));
-    if (ramp.markAtTop > 0)
-      sketch.level(`ramp ${t.ruled(ramp.markAtTop, FIGURE_ROUNDING.rampMark)}`, point(0, h), head(ramp), "above");
-    if (bed.markAtTop < length)
-      sketch.level(`bed ${t.ruled(bed.markAtTop, FIGURE_ROUNDING.bedMark)}`, point(0, h), head(bed), "above");
-    sketch.upright(t.ruled(h, FIGURE_ROUNDING.blankHeight), point(0, 0), point(0, h), "left");
+    sketch.level(`ramp ${t.ruled(ramp.markAtSole)}`, point(0, 0), foot(ramp));
+    sketch.level(`bed ${t.ruled(bed.markAtSole)}`, point(0, 0), foot(bed));
+    sketch.level(`blank ${t.ruled(length)}`, point(0, 0), point(length, 0));
+    if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
+    if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+    sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
     sketch.name("right", [
       {
         words: `kerfs of ${t.mm(t.design.shop.kerf)} in the waste`,
@@ -55,7 +54,9 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
 /** The saw's settings beside the core where there is room, so that the step stays on one page; else below it, side by side. */
 function sawViews(t: StepContext, cuts: StockPlan["core"]["cuts"], whole: readonly PictureMark[]) {
   const views = (scale: number) =>
-    cuts.map((cut) => diagram(`Saw set for the ${cut.name}, from above`, (sketch) => drawSaw(sketch, t, cut), scale));
+    cuts.map((cut) =>
+      diagram(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), scale),
+    );
   const [ramp, bed] = views(BESIDE);
   const column = stackViews(ramp!, bed!);
   return fitInRow([whole, column]) ? [column] : views(1);
