@@ -4,14 +4,19 @@ import type { CoreCut, StockPlan } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
 import type { PictureMark } from "../../picture/picture.ts";
+import { marksBounds } from "../../picture/picture-frame.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, diagram, fitInRow, scaledView, stackViews, WHOLE } from "../views.ts";
+import { BETWEEN_VIEWS, composeViews, diagram, fitInRow, scaledView, stackViews, WHOLE } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
-  const whole = scaledView("Core from its left side, toe to the left", { ...WHOLE, height: 58 }, (sketch) => {
+  const beside = sawColumn(t, core.cuts);
+  const { min, max } = marksBounds(beside);
+  // a curved ramp's step has more to say: its saws always stand beside the core
+  const width = t.plane.ramp.curve ? WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS : WHOLE.width;
+  const whole = scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height: 58 }, (sketch) => {
     const { blankLength: length } = t.plane.widths;
     const [ramp, bed] = core.cuts;
     const h = core.height;
@@ -47,19 +52,20 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
   });
   return composeViews({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
     whole,
-    ...sawViews(t, core.cuts, whole),
+    ...(fitInRow([whole, beside]) ? [beside] : sawViews(t, core.cuts, 1)),
   ]);
 }
 
-/** The saw's settings beside the core where there is room, so that the step stays on one page; else below it, side by side. */
-function sawViews(t: StepContext, cuts: StockPlan["core"]["cuts"], whole: readonly PictureMark[]) {
-  const views = (scale: number) =>
-    cuts.map((cut) =>
-      diagram(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), scale),
-    );
-  const [ramp, bed] = views(BESIDE);
-  const column = stackViews(ramp!, bed!);
-  return fitInRow([whole, column]) ? [column] : views(1);
+/** How the saw is set for each cut. */
+const sawViews = (t: StepContext, cuts: StockPlan["core"]["cuts"], scale: number) =>
+  cuts.map((cut) =>
+    diagram(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), scale),
+  );
+
+/** The same one below the other, to stand beside the core where there is room, so that the step stays on one page. */
+function sawColumn(t: StepContext, cuts: StockPlan["core"]["cuts"]): readonly PictureMark[] {
+  const [ramp, bed] = sawViews(t, cuts, BESIDE);
+  return stackViews(ramp!, bed!);
 }
 /** Of a saw's setting drawn beside the core: two are then as high as the core with its dimensions. */
 const BESIDE = 0.62;
