@@ -14,45 +14,51 @@ import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
   const beside = sawColumn(t, core.cuts);
   const { min, max } = marksBounds(beside);
-  // a curved ramp's step has more to say: its saws always stand beside the core
-  const width = t.plane.ramp.curve ? WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS : WHOLE.width;
-  const whole = scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height: 58 }, (sketch) => {
-    const { blankLength: length } = t.plane.widths;
-    const [ramp, bed] = core.cuts;
-    const h = core.height;
-    const foot = (cut: CoreCut) => point(cut.markAtSole, 0);
-    const head = (cut: CoreCut) => point(cut.markAtTop, h);
-    sketch.area(WOOD_SHADE, boxPolygon(0, 0, length, h));
-    sketch.area(WASTE_SHADE, polygon(foot(ramp), foot(bed), head(bed), head(ramp)));
-    for (const cut of core.cuts) sketch.area(KERF_SHADE, cut.kerf);
-    sketch.outline("outline", boxPolygon(0, 0, length, h));
-    for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
-    drawCurve(sketch, t);
-    for (const { at } of marks.marks)
-      for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
-    sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
-    sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
-    sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-    sketch.level(`ramp ${t.ruled(ramp.markAtSole)}`, point(0, 0), foot(ramp));
-    sketch.level(`bed ${t.ruled(bed.markAtSole)}`, point(0, 0), foot(bed));
-    sketch.level(`blank ${t.ruled(length)}`, point(0, 0), point(length, 0));
-    if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
-    if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
-    sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
-    sketch.name("right", [
-      {
-        words: `kerfs of ${t.mm(t.design.shop.kerf)} in the waste`,
-        point: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
-      },
-      {
-        words: `dashes: matching marks`,
-        point: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
-      },
-    ]);
-  });
+  const draw = (width: number) =>
+    scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height: 58 }, (sketch) =>
+      drawCore(sketch, t, core, marks),
+    );
+  const large = draw(WHOLE.width);
+  // a curved ramp's step has more to say: its saws are small, and beside a smaller core where the words leave room
+  const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS) : large;
+  const whole = fitInRow([small, beside]) ? small : large;
   return composeViews({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
     whole,
-    ...(fitInRow([whole, beside]) ? [beside] : sawViews(t, core.cuts, 1)),
+    ...(fitInRow([whole, beside]) ? [beside] : sawViews(t, core.cuts, t.plane.ramp.curve ? BESIDE : 1)),
+  ]);
+}
+
+function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks: StockPlan["marks"]): void {
+  const { blankLength: length } = t.plane.widths;
+  const [ramp, bed] = core.cuts;
+  const h = core.height;
+  const foot = (cut: CoreCut) => point(cut.markAtSole, 0);
+  const head = (cut: CoreCut) => point(cut.markAtTop, h);
+  sketch.area(WOOD_SHADE, boxPolygon(0, 0, length, h));
+  sketch.area(WASTE_SHADE, polygon(foot(ramp), foot(bed), head(bed), head(ramp)));
+  for (const cut of core.cuts) sketch.area(KERF_SHADE, cut.kerf);
+  sketch.outline("outline", boxPolygon(0, 0, length, h));
+  for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
+  drawCurve(sketch, t);
+  for (const { at } of marks.marks) for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
+  sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
+  sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
+  sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
+  sketch.level(`ramp ${t.ruled(ramp.markAtSole)}`, point(0, 0), foot(ramp));
+  sketch.level(`bed ${t.ruled(bed.markAtSole)}`, point(0, 0), foot(bed));
+  sketch.level(`blank ${t.ruled(length)}`, point(0, 0), point(length, 0));
+  if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
+  if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+  sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
+  sketch.name("right", [
+    {
+      words: "kerfs in the waste",
+      point: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
+    },
+    {
+      words: `dashes: matching marks`,
+      point: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
+    },
   ]);
 }
 
