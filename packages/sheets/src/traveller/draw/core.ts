@@ -14,13 +14,13 @@ import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
   const beside = sawColumn(t, core.cuts);
   const { min, max } = marksBounds(beside);
-  const draw = (width: number) =>
-    scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height: 58 }, (sketch) =>
+  const draw = (width: number, height: number) =>
+    scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height }, (sketch) =>
       drawCore(sketch, t, core, marks),
     );
-  const large = draw(WHOLE.width);
+  const large = draw(WHOLE.width, t.plane.ramp.curve ? 48 : 58);
   // a curved ramp's step has more to say: its saws are small, and beside a smaller core where the words leave room
-  const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS) : large;
+  const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS, 58) : large;
   const whole = fitInRow([small, beside]) ? small : large;
   return composeViews({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
     whole,
