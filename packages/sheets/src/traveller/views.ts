@@ -56,7 +56,8 @@ export function diagram(name: string, draw: (sketch: Sketch) => void, scale = 1)
   return sketch.marks.all;
 }
 
-const BETWEEN_VIEWS = 6;
+/** mm. */
+export const BETWEEN_VIEWS = 6;
 
 /** One view below another as one view, left edges in line. */
 export function stackViews(upper: readonly PictureMark[], lower: readonly PictureMark[]): readonly PictureMark[] {
