@@ -1,6 +1,6 @@
 // The table of every parameter, declared once: type, schema, messages, help and docs derive from it.
 import { choice, text, type ValueOf, validateTable } from "../parameter.ts";
-import { billet } from "./bench.ts";
+import { billet } from "./billet.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
 import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
