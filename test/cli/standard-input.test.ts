@@ -45,8 +45,8 @@ test.each([
   [["check", ""], /The name of the design file is empty/],
   [["survey", SMOOTHER, ""], /The name of the readings file is empty/],
   [["new", ""], /The name of the file to write is empty/],
-  [["build", SMOOTHER, "--out", ""], /--out is empty/],
-  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots is empty/],
+  [["build", SMOOTHER, "--out", ""], /--out "": the value is empty/],
+  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots "": the value is empty/],
   [["measured", SMOOTHER, ""], /An empty text: write KEY=VALUE/],
 ])("%j is refused in words", async (args, message) => {
   expect(await runCommand(...args)).toMatchObject({ exit: 2, out: "", err: expect.stringMatching(message) });

@@ -116,7 +116,9 @@ export const ARGUMENT_FAULT = {
     { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" },
   ),
   emptyNew: "The name of the file to write is empty; name it, such as my-plane.yaml.",
-  emptyOption: sentence(({ name }: { name: string }) => `--${name} is empty; write a value behind it`, { name: "out" }),
+  emptyOption: sentence(({ name }: { name: string }) => `--${name} "": the value is empty; write one behind it`, {
+    name: "out",
+  }),
   sections: sentence(
     ({ list, word, known }: { list: string; word: string; known: readonly string[] }) =>
       `--only ${list}: "${word}" is none of ${known.join(", ")}; write some of these with commas`,
