@@ -26,6 +26,8 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
       pin.section === "flatted"
         ? "Pin: plane a stick square to its width, leave one face flat and round the other half; turn, file or cut the tenons with a dowel plate, and shoulder them square."
         : "Pin: turn or plane the stick round, then turn or cut the tenons and shoulder them square.",
+      pin.section === "flatted" &&
+        "Take the pin quarter sawn: rings square to its flat. It then moves least on the wedge.",
       "Tenons turn freely in the holes without shake: the pin must find the wedge by itself.",
       offcut.wedge.fits
         ? "Wedge: it comes out of the throat's waste, its grain along its length; saw it with wood to spare."
