@@ -3,9 +3,10 @@
 import type { Cure, FormattedFinding } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetWords } from "../protocol/sheet-data.ts";
-import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import { parameterName } from "../state/format.ts";
 import { checkName, checksText, NO_SINGLE_FIX } from "../words/page.ts";
 
 export interface VisibleNote {
@@ -23,7 +24,7 @@ export interface Notes {
   announce(words: string): void;
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
-  addCures(findings: readonly FormattedFinding[], style: DisplayUnits): void;
+  addCures(findings: readonly FormattedFinding[], style: LengthStyle): void;
 }
 
 const SIGN = { stop: "✕", warning: "!", note: "i" } as const;
@@ -98,7 +99,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
     });
   }
 
-  function addCures(findings: readonly FormattedFinding[], style: DisplayUnits) {
+  function addCures(findings: readonly FormattedFinding[], style: LengthStyle) {
     for (const { code, cure } of findings) {
       const place = items.get(code)?.element.querySelector(".cures");
       if (!place) continue;
@@ -125,12 +126,12 @@ const createNote = (code: string): HTMLElement =>
     html("p", { class: "source" }),
   );
 
-const cureText = (cure: readonly Cure[], style: DisplayUnits): string =>
+const cureText = (cure: readonly Cure[], style: LengthStyle): string =>
   `Fix: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;
 
-function formatCureValue(path: string, value: number | string, style: DisplayUnits): string {
+function formatCureValue(path: string, value: number | string, style: LengthStyle): string {
   const row = rowAt(path);
   return typeof value === "number" && row.kind === "number"
-    ? formatWithUnit(value, UNIT_OF[row.quantity], style)
+    ? formatValue(value, UNIT_OF[row.quantity], style)
     : String(value);
 }
