@@ -28,7 +28,7 @@ test("a design that comes slowly, in pieces, is waited for", () => {
 test.each([
   ["iron: { width: 4", /^standard input:1:\d+: not YAML/],
   ["", /^standard input:1:1: the design is empty/],
-  ["#".repeat(300_000), /^standard input:1:1: is more than 262144 bytes/],
+  ["#".repeat(300_000), /^standard input:1:1: more than 262144 bytes/],
 ])("what is no design is refused with its place: %.20s", (input, message) => {
   const { status, stderr } = run(input, "check", "-");
   expect({ status, stderr }).toEqual({ status: 2, stderr: expect.stringMatching(message) });

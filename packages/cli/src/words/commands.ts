@@ -45,6 +45,8 @@ export const OPTIONS = {
   plots: "folder for plots (SVG)",
   port: "port on 127.0.0.1; 0: a free one",
   seen: "mouth as read, edge at the sole; 0: closed",
+  left: "the same beside the left cheek; with --right",
+  right: "the same beside the right cheek; with --left",
   wanted: "mouth wanted; default: the design's",
   shaving: "shaving thickness; default 0.05 mm",
   blank: "print a readings file to fill in",
@@ -111,6 +113,7 @@ export const ARGUMENT_FAULT = {
     { command: "measured" },
   ),
   oneStandardInput: "survey - -: the standard input holds one file; name the other",
+  mouthReading: "Write the mouth as read: --seen 0.05, or --left 0.05 --right 0.10 beside the cheeks, or all three.",
   emptyFile: sentence(
     ({ what, howToStart }: { what: string; howToStart: string }) => `The name of the ${what} is empty; ${howToStart}.`,
     { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" },
