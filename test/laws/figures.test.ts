@@ -196,6 +196,11 @@ test("the ways name most figures that a length or an angle decides", () => {
     throatAtTop: 1,
     throatNarrowing: 1,
     pinToRampTurning: 1,
+    // Of a tapered iron alone.
+    edgeThickness: 1,
+    faceAngle: 1,
+    ironTaper: 1,
+    thicknessAtTop: 1,
   };
   expect(unnamed.sort()).toEqual(Object.keys(GIVEN).sort());
 });

@@ -90,7 +90,7 @@ test("every value that is measured has its blank, in its own step, with what is 
 
 test("the mouth is read more than once, from closed to the one wanted; the sole stops short of the plan", () => {
   const steps = stepsOf(designWith(WORKED));
-  expect(steps.get("mouth")!.blanks[0]).toMatchObject({ times: 4, expected: "closed at first, 0.15 mm at last" });
+  expect(steps.get("mouth")!.blanks[0]).toMatchObject({ times: 4, expected: "closed at first, 0.15 mm in the end" });
   const [stop] = steps.get("sole")!.numbers.filter(({ label }) => label.startsWith("Stop this much short"));
   expect(Number.parseFloat(stop!.value)).toBeGreaterThan(0);
 });

@@ -43,7 +43,7 @@ export const CAUTIONS = {
     source: MEMORY,
   },
   smallParts: {
-    text: "Wedge and pin are too small to hold at a machine. Shape them on the end of a longer stick, in the sled, or with a hand plane on the bench, and cut them off last. Keep fingers behind the blade.",
+    text: "Wedge and pin are too small to hold by hand at a machine. Hold the wedge in the sled or in the vise. Shape the pin on the end of a longer stick and cut it off last. Keep fingers behind the blade.",
     source: MEMORY,
   },
   handTools: {
