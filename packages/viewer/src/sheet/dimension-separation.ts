@@ -19,8 +19,10 @@ export interface SeparationOptions {
   /** px of the field; undefined where numbers may run out of it. */
   readonly width: number | undefined;
   readonly outlines: readonly Stretch[];
-  /** What else stands on the field. */
-  readonly taken: readonly NumberBox[];
+  /** Names on the parts: neither a number nor a line runs over them. */
+  readonly names: readonly NumberBox[];
+  /** What can be taken hold of: numbers keep off it, lines that end at the same place run through it. */
+  readonly grips: readonly NumberBox[];
 }
 
 /**
@@ -35,7 +37,7 @@ export function layOutApart(
   ways: Map<string, number>,
   holding: boolean,
 ): (LaidDimension | undefined)[] {
-  const known: Known = { boxes: [...options.taken], strokes: new Map() };
+  const known: Known = { boxes: [...options.names], strokes: new Map() };
   for (const dimension of dimensions)
     if (dimension.shape.kind === "along") known.strokes.set(dimension.id, options.lay(dimension).strokes);
   const places = new Map<Dimension, LaidDimension>();
@@ -84,11 +86,11 @@ function cheapest(dimension: Dimension, tried: readonly LaidDimension[], options
 function placeCost(
   dimension: Dimension,
   laid: LaidDimension,
-  { boxOf, width, outlines }: SeparationOptions,
+  { boxOf, width, outlines, grips }: SeparationOptions,
   { boxes, strokes }: Known,
 ): number {
   const box = boxOf(dimension, laid);
-  const overlaps = boxes.filter((other) => boxesOverlap(box, other)).length;
+  const overlaps = [...boxes, ...grips].filter((other) => boxesOverlap(box, other)).length;
   const out = width === undefined ? 0 : Math.max(0, -SLACK - box.left) + Math.max(0, box.right - width - SLACK);
   const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
   const covered = sum(outlines, (stretch) => lengthWithin(stretch, clear));

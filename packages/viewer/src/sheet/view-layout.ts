@@ -49,7 +49,7 @@ export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { wid
       const width = withinSides ? scale.width : undefined;
       const places = layOutApart(dimensions, { ...laying, width }, new Map(), false);
       const numbers = places.flatMap((place, i) => (place ? [laying.boxOf(dimensions[i]!, place)] : []));
-      return [...numbers, ...laying.taken];
+      return [...numbers, ...laying.names, ...laying.grips];
     },
   });
 }
@@ -74,7 +74,8 @@ interface Laying {
   lay(dimension: Dimension): LaidDimension;
   boxOf(dimension: Dimension, place: LaidDimension): NumberBox;
   readonly outlines: readonly Stretch[];
-  readonly taken: readonly NumberBox[];
+  readonly names: readonly NumberBox[];
+  readonly grips: readonly NumberBox[];
 }
 
 function layingAt(scale: Scale, view: View, plane: SheetPlane): Laying {
@@ -87,7 +88,8 @@ function layingAt(scale: Scale, view: View, plane: SheetPlane): Laying {
     lay: (dimension) => layOutDimension(dimension, scale, view.box, room(dimension), inFractions),
     boxOf: (dimension, place) => numberBox(dimension, place, numberWidth(dimension, style)),
     outlines,
-    taken: view.name === "elevation" ? [...gripBoxes(view, plane, scale), ...names] : names,
+    names,
+    grips: view.name === "elevation" ? gripBoxes(view, plane, scale) : [],
   };
 }
 
