@@ -18,6 +18,7 @@ export interface SeparationOptions {
   boxOf(dimension: Dimension, laid: LaidDimension): NumberBox;
   /** px of the field; undefined where numbers may run out of it. */
   readonly width: number | undefined;
+  readonly height: number | undefined;
   readonly outlines: readonly Stretch[];
   /** Names on the parts: neither a number nor a line runs over them. */
   readonly names: readonly NumberBox[];
@@ -86,12 +87,12 @@ function cheapest(dimension: Dimension, tried: readonly LaidDimension[], options
 function placeCost(
   dimension: Dimension,
   laid: LaidDimension,
-  { boxOf, width, outlines, grips }: SeparationOptions,
+  { boxOf, width, height, outlines, grips }: SeparationOptions,
   { boxes, strokes }: Known,
 ): number {
   const box = boxOf(dimension, laid);
   const overlaps = [...boxes, ...grips].filter((other) => boxesOverlap(box, other)).length;
-  const out = width === undefined ? 0 : Math.max(0, -SLACK - box.left) + Math.max(0, box.right - width - SLACK);
+  const out = overrun(box.left, box.right, width) + overrun(box.top, box.bottom, height);
   const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
   const covered = sum(outlines, (stretch) => lengthWithin(stretch, clear));
   const struck = sum([...strokes], ([id, lines]) =>
@@ -108,18 +109,27 @@ function placeCost(
   );
 }
 
+/** px by which a box runs out of a field of some size. */
+const overrun = (from: number, to: number, size: number | undefined): number =>
+  size === undefined ? 0 : Math.max(0, -SLACK - from) + Math.max(0, to - size - SLACK);
+
 const sum = <T>(all: readonly T[], of: (one: T) => number): number => all.reduce((total, one) => total + of(one), 0);
 
 const SHARES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9, 0, 1];
-const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7];
+const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7, 3.4, 4.2, 5.2];
 
 /** Places for a number, the one that it would like first. */
 function placesOf(shape: DimensionShape): DimensionShape[] {
-  if (shape.kind === "along") return SHARES.map((share) => ({ ...shape, share }));
+  if (shape.kind === "along")
+    return tiersOf(shape).flatMap((tier) => SHARES.map((share) => ({ ...shape, tier, share })));
   if (shape.kind === "angle")
     return RADII.flatMap((more) => SHARES.map((share) => ({ ...shape, share, radius: shape.radius * more })));
   return leaderShifts(shape.shift).map((shift) => ({ ...shape, shift }));
 }
+
+/** Its own line; under and over a view also one beyond the others, where a narrow field leaves no room on it. */
+const tiersOf = ({ side, tier }: Extract<DimensionShape, { kind: "along" }>): number[] =>
+  side === "below" || side === "above" ? [tier, tier + 2] : [tier];
 
 /** Near before far: on either side, over and under, then longer. */
 function leaderShifts({ x, y }: SheetPoint): SheetPoint[] {

@@ -47,7 +47,7 @@ export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { wid
     boxesAt(scale, withinSides) {
       const laying = layingAt(scale, view, plane);
       const width = withinSides ? scale.width : undefined;
-      const places = layOutApart(dimensions, { ...laying, width }, new Map(), false);
+      const places = layOutApart(dimensions, { ...laying, width, height: undefined }, new Map(), false);
       const numbers = places.flatMap((place, i) => (place ? [laying.boxOf(dimensions[i]!, place)] : []));
       return [...numbers, ...laying.names, ...laying.grips];
     },
@@ -67,7 +67,12 @@ export function placeDimensions(
   ways: Map<string, number>,
   holding: boolean,
 ): (LaidDimension | undefined)[] {
-  return layOutApart(dimensions, { ...layingAt(scale, view, plane), width: scale.width }, ways, holding);
+  return layOutApart(
+    dimensions,
+    { ...layingAt(scale, view, plane), width: scale.width, height: scale.height },
+    ways,
+    holding,
+  );
 }
 
 interface Laying {
