@@ -7,11 +7,8 @@ import {
   frictionAngle,
   type HoldInput,
   holdAt,
-  isSelfLocking,
-  lockingMargin,
   requiredClamp,
   rollingFrictionAngle,
-  withdrawingForce,
 } from "../../packages/bench/src/strength/friction-hold.ts";
 import { cosDeg, sinDeg, tanDeg } from "../../packages/geometry/src/trig.ts";
 import { TABLE } from "../../packages/parameters/src/table/index.ts";
@@ -65,15 +62,6 @@ describe("wedge", () => {
         const reaction = downward / cosDeg(angle + wedge.atPin);
         const back = reaction * sinDeg(angle + wedge.atPin) + 1000 * alongIron;
         expect(drivingForce(1000, wedge)).toBeCloseTo(back, 6);
-      }),
-    );
-  });
-  test("locks exactly where it must be drawn out", () => {
-    fc.assert(
-      fc.property(wedgeAngle, friction, friction, (angle, alongIron, atPin) => {
-        const wedge = contact(angle, alongIron, atPin);
-        fc.pre(Math.abs(lockingMargin(wedge)) > 1e-9);
-        expect(isSelfLocking(wedge)).toBe(withdrawingForce(1000, wedge) > 0);
       }),
     );
   });

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bendingSag, shearSag } from "../../packages/bench/src/strength/beam.ts";
-import { dowelBearingStrength, strengthAtAngle, thrustToGrain } from "../../packages/bench/src/strength/bearing.ts";
+import { thrustToGrain } from "../../packages/bench/src/strength/bearing.ts";
 import { type PinLoad, pinStrength } from "../../packages/bench/src/strength/pin-strength.ts";
 import { flattedSection, roundSection } from "../../packages/bench/src/strength/section.ts";
 import { TABLE } from "../../packages/parameters/src/table/index.ts";
@@ -73,14 +73,6 @@ describe("beam", () => {
 });
 
 describe("wood at an angle to the grain", () => {
-  test("a dowel's bearing lies between those along and across the grain", () => {
-    const [along, across] = [dowelBearingStrength(0.6, 10, 0)!, dowelBearingStrength(0.6, 10, 90)!];
-    expect(dowelBearingStrength(0.6, 10, 45)).toBeCloseTo(strengthAtAngle(along, across, 45), 9);
-  });
-  test("a small dowel bears alike in every direction; none above an inch", () => {
-    expect(dowelBearingStrength(0.5, 6, 90)).toBe(dowelBearingStrength(0.5, 6, 0));
-    expect(dowelBearingStrength(0.5, 25.5, 0)).toBeUndefined();
-  });
   test("the wedge's upper side at 53° thrusts at 37° to the cheek's grain", () => {
     expect(thrustToGrain(47 + 6)).toBe(37);
     expect(thrustToGrain(90)).toBe(0);

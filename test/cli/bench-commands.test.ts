@@ -27,7 +27,7 @@ describe("mouth", () => {
     const { exit, out, err } = await runCommand("mouth", SMOOTHER, "--seen", "0.05");
     expect({ exit, err }).toEqual({ exit: 0, err: "" });
     expect(out).toMatch(/TAKE OFF 0\.07 mm of the sole: 1 shaving of 0\.05 mm/);
-    expect(out).toMatch(/\n0\.50 +0\.90 /);
+    expect(out).toMatch(/\n0\.5 +0\.9 /);
     expect(out).toMatch(/cot β \+ cot ρ/);
   });
 

@@ -148,8 +148,8 @@ test("--with is refused in the unit that it was typed in, every length at once",
   const { exit, err } = await runCommand("check", SMOOTHER, "--with", "units=in", ...lengths);
   expect(exit).toBe(2);
   expect(err.trim().split("\n")).toEqual([
-    "--with: sole.allowance: read 8, that is 8 in (203.2 mm); allowed: 0 in (0 mm) to 0.787 in (20 mm)",
-    "--with: body.cheek: read 4, that is 4 in (101.6 mm); allowed: 0.079 in (2 mm) to 1.575 in (40 mm)",
+    "--with: sole.allowance: read 8, that is 8 in (203.2 mm); allowed: 0 in (0 mm) to 0.787 in (20 mm); if 8 mm is meant, write 8 mm",
+    "--with: body.cheek: read 4, that is 4 in (101.6 mm); allowed: 0.079 in (2 mm) to 1.575 in (40 mm); if 4 mm is meant, write 4 mm",
   ]);
 });
 
@@ -218,7 +218,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
   const parts = ["bed-block", "cheek-left", "cheek-right", "cross-pin", "front-block", "wedge"];
   const jigs = ["bed-cradle", "bed-gauge", "pin-guide", "ramp-gauge", "recess-template", "throat-spacer", "wedge-sled"];
   const layouts = ["bed-face", "cheek-left", "cheek-right", "core-cuts", "cross-pin", "wedge"];
-  const plots = ["mouth-over-life", "mouth-shares", "seasons", "throat-width"];
+  const plots = ["bed-over-year", "mouth-over-life", "mouth-over-year", "mouth-shares", "seasons", "throat-width"];
   const rest = ["body.3mf", "body.stl", "figures.json", "fit-test.stl", "layout.pdf", "manifest.json", "stock.csv"];
   expect(first.map(([name]) => name).sort()).toEqual(
     [

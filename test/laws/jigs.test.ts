@@ -94,7 +94,7 @@ const LAWS = {
       "bed-cradle": [`${shown(bedAngle)}°`],
       "wedge-sled": [`${shown(plane.design.wedge.angle)}°`],
     }[jig.name];
-    return [...wanted, plane.design.name.slice(0, 4)]
+    return [...wanted, plane.design.name.slice(-2)]
       .filter((word) => !text.includes(word))
       .map((word) => `"${text}" lacks ${word}`);
   },

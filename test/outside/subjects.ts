@@ -1,5 +1,6 @@
 // The subjects of the outside checks, in the order of the document.
 import type { Subject } from "./check.ts";
+import { DRILL_CHECKS } from "./drills.ts";
 import { FORMAT_CHECKS } from "./formats.ts";
 import { GEOMETRY_CHECKS } from "./geometry.ts";
 import { MECHANICS_CHECKS } from "./mechanics.ts";
@@ -11,6 +12,7 @@ import { WOOD_CHECKS } from "./wood.ts";
 
 export const SUBJECTS: readonly Subject[] = [
   { name: "The trade's rules, and a plane worked by hand", checks: TRADE_CHECKS },
+  { name: "Drills", checks: DRILL_CHECKS },
   { name: "Outlines", checks: GEOMETRY_CHECKS },
   { name: "Solids", checks: SOLID_CHECKS },
   { name: "Mechanics", checks: MECHANICS_CHECKS },

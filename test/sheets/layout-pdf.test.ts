@@ -6,7 +6,7 @@ import { TABLE } from "@lamplane/parameters/table";
 import { layoutPictures, type Picture } from "@lamplane/sheets";
 import { layoutPdf, PAGE_MARGIN, type Paper } from "@lamplane/sheets/pages";
 import { beforeAll, describe, expect, test } from "vitest";
-import { OVERLAP, splitLength } from "../../packages/sheets/src/pages/tiling.ts";
+import { OVERLAP, splitLength } from "../../packages/sheets/src/pages/seams.ts";
 import { PAPER_SIZES } from "../outside/sheets.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import { requireProgram } from "../support/outside-programs.ts";
@@ -131,7 +131,7 @@ test("tiles of a black band are cut exactly at their borders and make up its len
 test("spans cover a length from end to end with the overlap asked for", () => {
   for (let length = 20; length < 2000; length += 37.3)
     for (const room of [100, 192, 279.4]) {
-      const found = splitLength(length, room);
+      const found = splitLength(length, room).spans;
       expect(found[0]!.from).toBe(0);
       expect(found.at(-1)!.from + found.at(-1)!.length).toBeCloseTo(length, 9);
       for (const [i, span] of found.entries()) {

@@ -61,7 +61,7 @@ test("the left cheek is the right one's mirror image", () => {
   const outline = (picture: Picture) =>
     picture.marks.filter((mark) => mark.kind === "line" && mark.line === "outline").flatMap(pointsOf);
   const [seen, mirrored] = [outline(right), outline(left)];
-  expect(seen.length).toBeGreaterThan(20);
+  expect(seen.length).toBeGreaterThan(15);
   const sum = seen[0]!.x + mirrored[0]!.x;
   for (const [i, { x, y }] of seen.entries()) {
     expect(x + mirrored[i]!.x).toBeCloseTo(sum, 9);

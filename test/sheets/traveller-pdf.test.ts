@@ -56,7 +56,8 @@ describe.each([
       for (const sentence of [...instructions, ...checks]) next(sentence, key);
     }
     const wanted = told.steps.flatMap(({ blanks }) => blanks.map((blank) => blank.key));
-    expect(new Set([...wanted, "rampRadius"])).toEqual(new Set(MEASURED_KEYS));
+    // a straight ramp has no radius, an even iron one thickness
+    expect(new Set([...wanted, "rampRadius", "ironThicknessAtTop"])).toEqual(new Set(MEASURED_KEYS));
   });
 
   test("every caution is there twice: before the work, and at its step", (context) => {
@@ -94,6 +95,8 @@ describe.each([
       "mouth-over-life",
       "throat-width",
       "seasons",
+      "bed-over-year",
+      "mouth-over-year",
       "mouth-shares",
     ]);
     expect(told.jigs.filter(({ picture }) => picture)).toHaveLength(7);

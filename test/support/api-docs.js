@@ -10,7 +10,7 @@ export const DOCUMENTED = ["geometry", "parameters", "bench", "sheets", "export"
 /** Every door of a package: the name it is imported by and its built declarations. */
 function doorsOf(folder) {
   const { name, exports } = JSON.parse(readFileSync(`${ROOT}packages/${folder}/package.json`, "utf8"));
-  const typed = Object.entries(exports).filter(([, { types }]) => types !== undefined); // package.json is no door of names
+  const typed = Object.entries(exports).filter(([, { types }]) => types !== undefined); // package.json is no door
   return typed.map(([door, { types }]) => ({
     name: name + door.slice(1),
     file: `${ROOT}packages/${folder}/${types}`,

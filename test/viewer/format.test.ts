@@ -1,16 +1,15 @@
-// Numbers as the sheet tells them: what the command tells of the same value, one space before a unit that wants one.
-import { formatValue } from "@lamplane/parameters/units";
+// Numbers as they stand on the sheet: bare mm, inches with their mark, angles.
 import { expect, test } from "vitest";
-import { formatWithUnit } from "../../packages/viewer/src/state/format.ts";
+import { formatOnDrawing } from "../../packages/viewer/src/state/format.ts";
+
+const shop = { smallestFraction: "1/64", bothUnits: "no" } as const;
 
 test.each([
-  [1234.4, "N", "1234 N"],
-  [12.34, "MPa", "12.3 MPa"],
-  [5.25, "N/mm", "5.25 N/mm"],
-  [47, "°", "47°"],
-  [2.5, "×", "2.5×"],
-  [0.0123, "", "0.0123"],
-])("%d %s", (value, unit, told) => {
-  expect(formatWithUnit(value, unit, { units: "mm", smallestFraction: "1/64" })).toBe(told);
-  expect(formatValue(value, unit, "mm", "1/64")).toBe(told);
-});
+  [44.45, "mm", "mm", "44.45"],
+  [44.45, "mm", "in", "1 3/4″"],
+  [88.16, "mm", "in", "3 15/32″ (3.471)"],
+  [47, "°", "in", "47°"],
+  [0.0123, "", "mm", "0.012"],
+] as const)("%d %s in a design in %s", (value, unit, units, text) =>
+  expect(formatOnDrawing(value, unit, { units, shop })).toBe(text),
+);

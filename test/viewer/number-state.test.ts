@@ -11,7 +11,7 @@ import {
   withNewerValue,
 } from "../../packages/viewer/src/sheet/number-state.ts";
 
-const style = { units: "mm", smallestFraction: "1/64" } as const;
+const style = { units: "mm", shop: { smallestFraction: "1/64", bothUnits: "no" } } as const;
 const numberRow = (path: string) => rowAt(path) as NumberRow;
 const [bed, pin, measured] = ["bed.angle", "pin.height", "measured.ironThickness"].map(numberRow) as [
   NumberRow,

@@ -1,6 +1,7 @@
 // What each `auto` has come out as, by the parameter's path: the page, remedies and the tolerances' plan read it here.
 import { valueAt } from "@lamplane/parameters/design";
 import { type Elevation, ironTaper, pinLengths, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
+import { printedRoom } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { planeSeasons } from "./seasons/plane-seasons.ts";
 
@@ -21,6 +22,7 @@ const AUTO_VALUES = {
   "wedge.length": (e) => e.wedgeLength,
   "pin.height": (e) => e.pin.centre.y,
   "pin.tenonLength": (e) => pinLengths(e).end - pinLengths(e).shoulder,
+  "jigs.holeClearance": ({ design }) => printedRoom(design).holes,
   "wood.wedgeRings": ({ design }) => design.wood.rings,
   "wood.moisture": (e) => planeSeasons(e).planned.moisture,
 } as const satisfies Record<string, (plane: Elevation) => number | string | undefined>;

@@ -1,14 +1,7 @@
 // Door: what the maker meets at the bench: steps, the plane as built, hold, strength, seasons and the bed's survey.
 
 export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
-export {
-  FIGURE_ROUNDING,
-  finishedRounding,
-  formatComparedValue,
-  formatFigure,
-  formatMeasuredValue,
-  readingMode,
-} from "./figure-rounding.ts";
+export { formatFigure, oneWayText, readingMode } from "./figure-text.ts";
 export * from "./figures.ts";
 export {
   asBuiltDesign,

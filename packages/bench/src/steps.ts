@@ -103,7 +103,7 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
   },
   "glue-up": {
     stage: "glued",
-    figures: ["edgeHeightAtContact", "bedTipX", "rampTipX", "glueGap"],
+    figures: ["bedTipX", "rampTipX", "glueGap"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
@@ -133,6 +133,12 @@ export const STEPS = Object.fromEntries(
     ];
   }),
 ) as Readonly<Record<Step, StepRow>>;
+
+/** A step's title and task for this plane: one without a recess has nothing to rout. */
+export const stepWords = (design: Design, step: Step): Pick<StepRow, "title" | "task"> => ({
+  title: step === "recess" && !recessOf(design) ? "No recess to rout" : STEPS[step].title,
+  task: stepTask(step, design),
+});
 
 /** The steps that lead to a state of the work. */
 export const stepsTo = (stage: WorkStage): readonly Step[] => STEP_NAMES.filter((step) => STEPS[step].stage === stage);

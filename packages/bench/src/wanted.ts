@@ -1,6 +1,6 @@
 // What a reading should come to, in words, where one number would mislead: values read on the way to the mouth wanted.
 import type { Design } from "@lamplane/parameters/table";
-import { formatFineLength } from "@lamplane/parameters/units";
+import { formatLength } from "@lamplane/parameters/units";
 import { planeBeforeStep, plannedDesign } from "./history/as-built.ts";
 import { type ExpectationRule, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 import { LEAST_RUNS, toleranceReport } from "./tolerance/index.ts";
@@ -9,11 +9,11 @@ import { EXPECTED } from "./words/history.ts";
 const RULES: Readonly<Record<ExpectationRule, (design: Design) => string>> = {
   mouthAtSole: (design) =>
     EXPECTED.mouthAtSole({
-      opening: formatFineLength(planeBeforeStep(design, "mouth").design.mouth.opening, design.units),
+      opening: formatLength(planeBeforeStep(design, "mouth").design.mouth.opening, design),
     }),
   soleWhereMouthOpens: (design) => {
     const { stopShort } = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).mouth;
-    return EXPECTED.soleWhereMouthOpens({ short: formatFineLength(stopShort, design.units) });
+    return EXPECTED.soleWhereMouthOpens({ short: formatLength(stopShort, design) });
   },
 };
 

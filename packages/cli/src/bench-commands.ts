@@ -34,7 +34,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           wanted: requireSingle("wanted", wanted),
           shaving: requireSingle("shaving", shaving),
         };
-        setExitCode(mouthCommand(io, loadDesign(a.FILE, a.with), { ...limits, json: a.json }));
+        setExitCode(mouthCommand(io, loadDesign(io, a.FILE, a.with), { ...limits, json: a.json }));
       },
     )
     .command(
@@ -51,7 +51,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
         const { surveyCommand } = await import("./commands/survey.ts");
         if (a.FILE === STANDARD_INPUT && a.READINGS === STANDARD_INPUT)
           throw new InputRefused(ARGUMENT_FAULT.oneStandardInput);
-        setExitCode(surveyCommand(io, loadDesign(a.FILE, a.with), { ...a, readings: a.READINGS }));
+        setExitCode(surveyCommand(io, loadDesign(io, a.FILE, a.with), { ...a, readings: a.READINGS }));
       },
     )
     .command(
@@ -61,7 +61,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       async (a) => {
         const { nextCommand } = await import("./commands/next.ts");
         const typed = a.FILE === STANDARD_INPUT ? "FILE" : a.FILE;
-        setExitCode(nextCommand(io, loadDesign(a.FILE), typed, a.json));
+        setExitCode(nextCommand(io, loadDesign(io, a.FILE), typed, a.json));
       },
     )
     .command(
@@ -103,6 +103,6 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       },
       async (a) => {
         const { toleranceCommand } = await import("./commands/tolerance.ts");
-        setExitCode(toleranceCommand(io, loadDesign(a.FILE, a.with), a));
+        setExitCode(toleranceCommand(io, loadDesign(io, a.FILE, a.with), a));
       },
     );

@@ -1,19 +1,34 @@
 // From a file's name, and changes made on the command line, to a design; or a refusal that tells every fault.
 import { existsSync } from "node:fs";
-import { completeDesign, faultText, knownPaths, nearNames, readDesign, withValue } from "@lamplane/parameters/design";
-import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
+import {
+  completeDesign,
+  faultText,
+  knownPaths,
+  nearNames,
+  otherUnitText,
+  readDesign,
+  rowAt,
+  unitSlipText,
+  withValue,
+} from "@lamplane/parameters/design";
+import { type Design, type NumberRow, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
-import { InputRefused } from "./io.ts";
+import { InputRefused, type Io } from "./io.ts";
 import { ARGUMENT_FAULT, DESIGN_FILE } from "./words/commands.ts";
 
 /**
- * The design in a file, with `changes` ("bed.angle=50") made to it.
+ * The design in a file, with `changes` ("bed.angle=50") made to it; a length that looks like one of the other unit is asked
+ * about.
  * @throws InputRefused with one line for every fault.
  */
-export function loadDesign(file: string, changes: readonly string[] = []): Design {
-  const design = decodeDesignBytes(readDesignBytes(file), fileTitle(file));
+export function loadDesign(io: Pick<Io, "err">, file: string, changes: readonly string[] = []): Design {
+  const { design, slips } = readDesignFile(readDesignBytes(file), fileTitle(file));
+  for (const slip of slips) {
+    const { line, column } = slip.at;
+    io.err(`${fileTitle(file)}:${line}:${column}: warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}\n`);
+  }
   return changes.length === 0 ? design : applyChanges(design, changes);
 }
 
@@ -21,9 +36,11 @@ export function loadDesign(file: string, changes: readonly string[] = []): Desig
 export const readDesignBytes = (file: string): Uint8Array => readContent(file, DESIGN_FILE);
 
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
-export function decodeDesignBytes(content: Uint8Array, file: string): Design {
+export const decodeDesignBytes = (content: Uint8Array, file: string): Design => readDesignFile(content, file).design;
+
+function readDesignFile(content: Uint8Array, file: string) {
   const reading = readDesign(content, file);
-  if (reading.ok) return reading.design;
+  if (reading.ok) return reading;
   throw new InputRefused(`${faultLines(reading.faults, faultText)}${brokenOffNote(file)}`);
 }
 
@@ -76,7 +93,9 @@ function limitViolations({ path, row, text, value }: OptionChange, units: Design
   if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number") return [];
   if (value >= row.min && value <= row.max) return [];
   const [is, min, max] = [value, row.min, row.max].map((mm) => formatLimit(mm, units)) as [string, string, string];
-  return [ARGUMENT_FAULT.limits({ option: `--with: ${path}`, read: text, is, min, max })];
+  return [
+    `${ARGUMENT_FAULT.limits({ option: `--with: ${path}`, read: text, is, min, max })}${otherUnitText(row, text, units)}`,
+  ];
 }
 
 /** A row of the parameter table by its path. @throws InputRefused where there is none. */

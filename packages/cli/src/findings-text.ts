@@ -3,7 +3,7 @@ import { asBuiltPlane, autoValue } from "@lamplane/bench";
 import { type Cure, type Finding, findingWords, type PassedJudgement } from "@lamplane/bench/checks";
 import { rowAt, valueAt } from "@lamplane/parameters/design";
 import { type Design, UNIT_OF } from "@lamplane/parameters/table";
-import { formatDecimal, formatForComparison } from "@lamplane/parameters/units";
+import { formatDecimal, formatValue, fromMillimetres } from "@lamplane/parameters/units";
 import { alignRows } from "./text.ts";
 import { CHECK } from "./words/check.ts";
 
@@ -47,30 +47,33 @@ export function checkedRows(
     .join("");
 }
 
-/** Changes as they are typed, with what stands there now: "ramp.angle 57 → 55". */
+/** Changes, with what stands there now: "ramp.angle 57 → 55". */
 const curesText = (design: Design, cures: readonly Cure[]): string =>
   cures
     .map(
       ({ parameter, value }) =>
-        `${parameter} ${nowText(design, parameter)}${formatTypedValue(parameter, value)}${inchesBeside(design, parameter, value)}`,
+        `${parameter} ${nowText(design, parameter)}${formatCureValue(design, parameter, value)}`,
     )
     .join(", ");
 
 function nowText(design: Design, parameter: string): string {
   const typed = valueAt(design, parameter);
   const now = typed === "auto" ? autoValue(asBuiltPlane(design), parameter) : typed;
-  return typeof now === "number" ? `${formatDecimal(now, 2)} → ` : now === undefined ? "" : `${now} → `;
+  return now === undefined ? "" : `${formatCureValue(design, parameter, now as number | string)} → `;
 }
 
-function inchesBeside(design: Design, parameter: string, value: number | string): string {
+/** A cure's value as the maker reads it. */
+function formatCureValue(design: Design, parameter: string, value: number | string): string {
   const row = rowAt(parameter);
-  const isLength = row.kind === "number" && row.quantity === "length" && typeof value === "number";
-  return isLength && design.units === "in" ? ` (${formatForComparison(value, "in")})` : "";
+  return typeof value === "string" || row.kind !== "number"
+    ? String(value)
+    : formatValue(value, UNIT_OF[row.quantity], design);
 }
 
-/** A value as it can be typed back, in a file of either unit. */
-export function formatTypedValue(parameter: string, value: number | string): string {
+/** A cure's value as it can be typed back, in the maker's unit. */
+export function formatTypedValue({ units }: Design, parameter: string, value: number | string): string {
   const row = rowAt(parameter);
   if (typeof value === "string" || row.kind !== "number") return String(value);
-  return `${formatDecimal(value, 6)}${UNIT_OF[row.quantity] === "mm" ? " mm" : ""}`;
+  if (UNIT_OF[row.quantity] !== "mm") return formatDecimal(value, 6);
+  return `${formatDecimal(fromMillimetres(value, units), 6)} ${units}`;
 }

@@ -37,7 +37,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         }),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, loadDesign(a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(checkCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
       },
     )
     .command(
@@ -51,7 +51,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .option("all", { type: "boolean", default: false, describe: OPTIONS.formulas }),
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
-        setExitCode(figuresCommand(io, loadDesign(a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(figuresCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
       },
     )
     .command(
@@ -60,7 +60,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
-        setExitCode(stockCommand(io, loadDesign(a.FILE, a.with), a.json));
+        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with), a.json));
       },
     )
     .command(
@@ -84,7 +84,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             describe: OPTIONS.only,
           }),
       async (a) => {
-        const design = loadDesign(a.FILE, a.with);
+        const design = loadDesign(io, a.FILE, a.with);
         const { buildCommand, parseSections } = await import("./commands/build.ts");
         setExitCode(
           await buildCommand(
@@ -112,7 +112,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { sweepCommand } = await import("./commands/sweep.ts");
         const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
         setExitCode(
-          await sweepCommand(io, loadDesign(a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
+          await sweepCommand(io, loadDesign(io, a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
         );
       },
     )

@@ -1,37 +1,29 @@
 // The stock plan in words, in the order of the work. Every number is read off the plan.
 import {
   CLEAR_OF_CUTS,
-  FIGURE_ROUNDING,
   type FromOffcut,
-  finishedRounding,
   GRAIN_RUN_OUT,
   GRAIN_RUN_OUT_SOURCE,
   type PieceSize,
   type StockPlan,
 } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
-import { formatAngle, formatLength, formatLengthInBoth, type RoundingDirection } from "@lamplane/parameters/units";
+import { formatAngle, formatLength } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
 import { alignColumns } from "./text.ts";
 import { STOCK } from "./words/stock.ts";
 
-/** A length in words; `way` where it must not be rounded to the nearest division. */
-type LengthFormatter = (mm: number, way?: RoundingDirection) => string;
+type LengthFormatter = (mm: number) => string;
 
-/** The whole plan as text: lengths in both units, the maker's first; in the stock list in the maker's alone. */
+/** The whole plan as text. */
 export function stockText(design: Design, plan: StockPlan): string {
-  const { units, shop } = design;
-  const mm: LengthFormatter = (value, way) => formatLengthInBoth(value, units, shop.smallestFraction, way);
-  const own: LengthFormatter = (value, way) => formatLength(value, units, shop.smallestFraction, way);
-  const parts = [billetText, ripText, markText, coreText, offcutText, stockListText].map((part) => part(plan, mm, own));
+  const mm: LengthFormatter = (value) => formatLength(value, design);
+  const parts = [billetText, ripText, markText, coreText, offcutText, stockListText].map((part) => part(plan, mm));
   return [...parts, STOCK.caution].join("\n\n");
 }
 
-const sizeText = (
-  piece: PieceSize,
-  format: LengthFormatter,
-  way: (side: keyof PieceSize) => RoundingDirection,
-): string => (["length", "width", "thickness"] as const).map((side) => format(piece[side], way(side))).join(" × ");
+const sizeText = (piece: PieceSize, format: LengthFormatter): string =>
+  (["length", "width", "thickness"] as const).map((side) => format(piece[side])).join(" × ");
 
 const SIDES = ["length", "width", "height"] as const;
 
@@ -39,13 +31,13 @@ function billetText({ billet, rip }: StockPlan, mm: LengthFormatter): string {
   const { needed, measured } = billet;
   const rows = SIDES.map((side) => [
     side,
-    mm(needed[side], "up"),
+    mm(needed[side]),
     measured[side] === 0 ? STOCK.notEntered : mm(measured[side]),
     ...(billet.short[side] > 0
       ? [STOCK.tooSmall({ by: mm(billet.short[side]) })]
       : [billet.spare[side] > 0 ? STOCK.leftOver({ by: mm(billet.spare[side]) }) : ""]),
   ]);
-  const rule = STOCK.rule({ width: mm(rip.byRule, "up") });
+  const rule = STOCK.rule({ width: mm(rip.byRule) });
   const asItLies = billet.lay === "on its side" ? STOCK.asItLies : "";
   return [
     STOCK.billet,
@@ -69,18 +61,13 @@ function ripText({ rip, core }: StockPlan, mm: LengthFormatter): string {
     `${i + 1}`,
     frees,
     STOCK.span({ from: mm(kerf.from), to: mm(kerf.to) }),
-    mm(fence, "up"),
+    mm(fence),
   ]);
-  const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [
-    piece,
-    mm(sawn, "up"),
-    mm(rough, "up"),
-    mm(finished, "up"),
-  ]);
+  const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [piece, mm(sawn), mm(rough), mm(finished)]);
   return [
     STOCK.sawLines,
-    STOCK.reference({ pass: mm(rip.referencePass, "down") }),
-    STOCK.surface({ height: mm(core.height, "up") }),
+    STOCK.reference({ pass: mm(rip.referencePass) }),
+    STOCK.surface({ height: mm(core.height) }),
     STOCK.kerfs,
     STOCK.jointBetween,
     alignColumns([STOCK.sawHeads, ...lines]),
@@ -106,12 +93,10 @@ function markText({ marks }: StockPlan, mm: LengthFormatter): string {
 }
 
 function coreText({ core }: StockPlan, mm: LengthFormatter): string {
-  // All of a cut is rounded one way, into the waste: its kerf begins at its mark on the rule too.
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
-    const ruled = (length: number) => mm(length, FIGURE_ROUNDING[`${name}Mark`]);
-    const span = STOCK.span({ from: ruled(kerfAtSole.from), to: ruled(kerfAtSole.to) });
+    const span = STOCK.span({ from: mm(kerfAtSole.from), to: mm(kerfAtSole.to) });
     const kerf = STOCK.kerf({ span, side: wasteTo });
-    return [name, formatAngle(saw), ruled(markAtSole), ruled(markAtTop), kerf];
+    return [name, formatAngle(saw), mm(markAtSole), mm(markAtTop), kerf];
   });
   return [
     STOCK.cuts,
@@ -139,24 +124,22 @@ function offcutText({ offcut }: StockPlan, mm: LengthFormatter): string {
 
 function partText(part: string, found: FromOffcut, mm: LengthFormatter): string {
   if (!found.acrossFits) return STOCK.tooWide({ part, width: mm(found.across) });
-  const longest = mm(found.longest, "down");
+  const longest = mm(found.longest);
   if (found.fits) return STOCK.partFits({ part, angle: formatAngle(found.fromGrain), longest });
   return found.longest === 0 ? STOCK.noneFits({ part }) : STOCK.partTooLong({ part, by: mm(found.tooLongBy), longest });
 }
 
-function stockListText({ list, billet }: StockPlan, _: LengthFormatter, own: LengthFormatter): string {
+function stockListText({ list, billet }: StockPlan, mm: LengthFormatter): string {
   const rows = list.rows.map((row) => [
     row.piece,
     `${row.count}`,
-    sizeText(row.rough, own, () => "up"),
-    sizeText(row.finished, own, (side) => finishedRounding(row.piece, side)),
+    sizeText(row.rough, mm),
+    sizeText(row.finished, mm),
     row.from,
     row.species,
     row.grain,
   ]);
-  const boards = billet.boards.map(({ from, ...board }) =>
-    STOCK.board({ from, size: sizeText(board, own, () => "nearest") }),
-  );
+  const boards = billet.boards.map(({ from, ...board }) => STOCK.board({ from, size: sizeText(board, mm) }));
   const pieces = list.leftovers.map((taken) => STOCK.yield(taken));
   return [
     STOCK.list,

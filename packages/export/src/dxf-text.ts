@@ -18,6 +18,6 @@ export function encodeDxfString(words: string): string {
 /** Code of a character that four hexadecimal digits reach; any other is shown as not known. */
 function encodeCharacter(character: string): string {
   const code = character.codePointAt(0)!;
-  const shown = code > 0xffff || (code >= 0xd800 && code < 0xe000) ? 0xfffd : code;
-  return `\\U+${shown.toString(16).toUpperCase().padStart(4, "0")}`;
+  const drawable = code > 0xffff || (code >= 0xd800 && code < 0xe000) ? 0xfffd : code;
+  return `\\U+${drawable.toString(16).toUpperCase().padStart(4, "0")}`;
 }

@@ -38,6 +38,10 @@ export interface NumberRow<V = number | "auto" | undefined> extends Documented {
   readonly quantity: Quantity;
   /** Absent where the maker must give it. */
   readonly default?: V;
+  /** Default of a design in inches, inches: where it is not the common size next to `default`. */
+  readonly inches?: number;
+  /** Sold by the millimetre everywhere: a design in inches has the same default. */
+  readonly metric?: true;
   readonly min: number;
   readonly max: number;
   /** What one press of an arrow key is worth. */
@@ -54,6 +58,8 @@ export interface ChoiceRow<V extends string = string> extends Documented {
   readonly kind: "choice";
   readonly choices: readonly V[];
   readonly default: V;
+  /** Default of a design in inches, where it is another. */
+  readonly inches?: V;
 }
 
 /** Free text on one line. */
@@ -87,7 +93,7 @@ interface NumberSpec extends Documented {
   readonly max: number;
   readonly step?: number;
 }
-type Defaulted = NumberSpec & { readonly default: number };
+type Defaulted = NumberSpec & Pick<NumberRow, "inches" | "metric"> & { readonly default: number };
 
 const STEP: Record<Quantity, number> = {
   length: 0.1,
@@ -128,7 +134,7 @@ export const requiredLength = (spec: NumberSpec): NumberRow<number> => numberRow
 
 /** One word out of `choices`; the first is not special, the default is named. */
 export const choice = <const V extends string>(
-  spec: Documented & { choices: readonly V[]; default: NoInfer<V> },
+  spec: Documented & { choices: readonly V[]; default: NoInfer<V>; inches?: NoInfer<V> },
 ): ChoiceRow<V> => ({
   kind: "choice",
   ...spec,

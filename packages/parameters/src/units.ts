@@ -1,5 +1,6 @@
 // Text ⇄ numbers with units, at the border only. Inside, every length is mm; units/inch.ts alone knows 25.4.
 
+export { type Drill, drillFor, formatDrill } from "./units/drill.ts";
 export * from "./units/format.ts";
 export {
   type Fraction,
@@ -9,5 +10,4 @@ export {
   type Units,
 } from "./units/inch.ts";
 export * from "./units/number.ts";
-export { type ParsedNumber, parseLength, parseNumber } from "./units/parse.ts";
-export { formatThousandths, type RoundingDirection, type RuleReading, roundToRule } from "./units/rule.ts";
+export { isBareLength, type ParsedNumber, parseLength, parseNumber } from "./units/parse.ts";

@@ -15,11 +15,11 @@ export function pictureSvg(picture: Picture): string {
   const { name, title, description, width, height, marks } = picture;
   const id = name.replace(/[^A-Za-z0-9_-]/g, "-");
   const size = `width="${formatCoordinate(width)}mm" height="${formatCoordinate(height)}mm" viewBox="0 0 ${formatCoordinate(width)} ${formatCoordinate(height)}"`;
-  const told = description ?? `Drawn ${formatCoordinate(width)} mm wide and ${formatCoordinate(height)} mm high.`;
+  const text = description ?? `Drawn ${formatCoordinate(width)} mm wide and ${formatCoordinate(height)} mm high.`;
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="${id}-title ${id}-desc">`,
     `<title id="${id}-title">${escapeXml(title)}</title>`,
-    `<desc id="${id}-desc">${escapeXml(told)}</desc>`,
+    `<desc id="${id}-desc">${escapeXml(text)}</desc>`,
     `<rect width="${formatCoordinate(width)}" height="${formatCoordinate(height)}" fill="#ffffff"/>`,
     `<g font-family="${FONTS}" fill="none" stroke-linejoin="round">`,
     ...marks.map((mark) => markElement(mark, height)),

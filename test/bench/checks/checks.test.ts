@@ -70,6 +70,7 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
     },
     true,
   ],
+  ["guide-hole-play", "warning", { "jigs.holeClearance": 0.2 }, true],
   ["cheek-thickness", "warning", { "body.cheek": 6 }, true],
   ["cheek-thickness", "stop", { "body.cheek": 3 }, true],
   ["recess-land", "stop", { "iron.width": 22 }, false],

@@ -527,6 +527,14 @@ const ROWS: readonly Row[] = [
     unit: "mm",
   },
   {
+    code: "guide-hole-play",
+    of: "a guide's pegs and drill in their holes, over the 0.15 that the pin's hole may be off",
+    at: (play) => ({ "jigs.holeClearance": play / 2 }),
+    sense: "at most",
+    warn: 0.15,
+    unit: "mm",
+  },
+  {
     code: "cheek-thickness",
     of: "the cheek; 5/16 in is enough",
     at: (cheek) => ({ "body.cheek": cheek }),

@@ -56,7 +56,7 @@ test("every subject and every advice is a check's or a jig's, and no two read al
 test("a value and its limit stand in the maker's unit, and never read alike where they differ", () => {
   expect(sentence({ "body.cheek": 5 }, "cheek-thickness")).toMatch(/^Cheek thickness 5 mm \(min 7\.9\): thin\. /);
   expect(sentence({ units: "in", "body.cheek": 5 }, "cheek-thickness")).toMatch(
-    /^Cheek thickness 0\.197 in \(min 0\.311\)/,
+    /^Cheek thickness 13\/64− in \(0\.197\) \(min 5\/16 \(0\.311\)\)/,
   );
   expect(sentence({ "body.cheek": 3.9996 }, "cheek-thickness")).toMatch(
     /^Cheek thickness 3\.9996 mm \(min 4\): too thin\. /,
@@ -112,6 +112,14 @@ test("a wood that the tables do not hold, with the nearest names where there are
   expect(beach).toMatch(/of body, cross pin and wedge are not judged/);
   expect(sentence({ "wood.pin": "purplehart" }, "wood-name")).toMatch(/wood\.pin: Purpleheart/);
   expect(sentence({ "wood.wedge": "…" }, "wood-name")).not.toMatch(/Nearest/);
+});
+
+test("a name of the trade, and the row of the tables that is meant, once for all parts", () => {
+  const maple = sentences({ "wood.body": "hard maple" }).filter(({ code }) => code === "wood-trade-name");
+  expect(maple.map(({ message }) => message)).toEqual([
+    '"hard maple" (wood.body) is taken for "Maple, sugar" of the wood tables, for the body, cross pin and wedge.',
+  ]);
+  expect(sentence({ "wood.body": "maple, sugar" }, "wood-trade-name")).toBeUndefined();
 });
 
 test("a property that the tables lack", () => {

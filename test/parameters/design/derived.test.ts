@@ -28,7 +28,12 @@ describe("plain values", () => {
   test("are completed as a file is", () => {
     const fromFile = readDesign("iron: { width: 48, thickness: 3.6 }", "");
     const givenPaths = new Set(["iron.width", "iron.thickness"]);
-    expect(fromFile).toEqual({ ok: true, givenPaths, design: completed({ ...IRON, measured: {}, body: undefined }) });
+    expect(fromFile).toEqual({
+      ok: true,
+      givenPaths,
+      slips: [],
+      design: completed({ ...IRON, measured: {}, body: undefined }),
+    });
   });
   test("are mm whatever the units say", () => {
     expect(completed({ ...IRON, units: "in" }).iron.width).toBe(48);
@@ -124,7 +129,7 @@ describe("told to the maker", () => {
     const givenPaths = new Set(
       rowsOf(TABLE).flatMap(({ path, row }) => (row.default === undefined && !path.startsWith("iron.") ? [] : [path])),
     );
-    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths, design: expected });
+    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths, slips: [], design: expected });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);
   });
   test("the starter in inches gives inch sizes next to the defaults, and a plane that no check stops", () => {
@@ -153,6 +158,26 @@ describe("told to the maker", () => {
     expect(source.replaceAll(/#.*/g, "").match(/\d mm/g)).toHaveLength(3); // a printer's length, width and height
     expect(source).toMatch(/paper: Letter\n/);
     expect(checkWithoutCures(elevation(reading.design)).filter(({ severity }) => severity === "stop")).toEqual([]);
+  });
+  test("a file of two lines in inches is the starter's plane: 3/8 tenons, 1/8 allowance, 1/4 pegs", () => {
+    const [short, whole] = ["units: in\niron: { width: 2, thickness: 1/8 }\n", starterDesign("plane", "in")].map(
+      (text) => {
+        const reading = readDesign(text, "");
+        if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
+        return reading.design;
+      },
+    );
+    expect(short).toEqual(whole);
+    const inches = [short!.pin.tenon, short!.sole.allowance, short!.pegs.diameter].map((mm) =>
+      Number((mm / 25.4).toFixed(9)),
+    );
+    expect(inches).toEqual([3 / 8, 1 / 8, 1 / 4]);
+    expect(short!.shop.printer.width).toBe(220);
+    for (const { path, row } of rowsOf(TABLE)) {
+      const value = valueAt(short!, path);
+      if (row.kind !== "number" || typeof value !== "number") continue;
+      expect(value >= row.min && value <= row.max, path).toBe(true);
+    }
   });
   test.each(["true", "5", "a: b", 'a"b', "~"])("a name such as %s is told by the reader, not by YAML", (name) => {
     const reading = readDesign(starterDesign(name, "mm"), "");

@@ -47,7 +47,7 @@ describe("a file that is understood", () => {
     const design = designIn("iron: { width: 2, thickness: 1/8, length: 150 mm }\nbody: { length: 9 }\nunits: in\n");
     expect(design.iron).toMatchObject({ width: 50.8, thickness: 3.175, length: 150 });
     expect(design.body.length).toBe(228.6);
-    expect(design.body.cheek).toBe(8);
+    expect(design.body.cheek).toBe(7.9375); // 5/16 in
     expect(design.bed.angle).toBe(47);
   });
   test.each([

@@ -9,7 +9,14 @@ import {
   valueAt,
   withValue,
 } from "../../../packages/parameters/src/design/index.ts";
-import { type NumberRow, type Row, rowsOf, TABLE } from "../../../packages/parameters/src/table/index.ts";
+import {
+  type Design,
+  defaultIn,
+  type NumberRow,
+  type Row,
+  rowsOf,
+  TABLE,
+} from "../../../packages/parameters/src/table/index.ts";
 
 const FILE = `# my plane
 name: first   # mine
@@ -141,7 +148,7 @@ function numberOf(row: NumberRow): fc.Arbitrary<number | string> {
   return row.auto === undefined ? number : fc.oneof(number, fc.constant("auto"));
 }
 
-test("a changed unit changes no length, and there and back again neither, whatever the file holds", () => {
+test("a changed unit changes no length that is given; what is not given is the unit's default", () => {
   const numbers = rowsOf(TABLE).flatMap(({ path, row }) => (row.kind === "number" ? [{ path, row }] : []));
   const some = fc.shuffledSubarray(numbers, { maxLength: 8 });
   fc.assert(
@@ -149,7 +156,14 @@ test("a changed unit changes no length, and there and back again neither, whatev
       const text = rows.reduce((now, { path, row }) => setValue(now, path, row.min), source);
       const [before, after] = [text, setValue(text, "units", units)].map((t) => readDesign(t, ""));
       if (!before?.ok || !after?.ok) throw new Error(JSON.stringify([before, after]));
-      expect(after.design).toEqual({ ...before.design, units });
+      const lengths = (design: Design) =>
+        Object.fromEntries([...before.givenPaths].map((path) => [path, valueAt(design, path)]));
+      expect(lengths(after.design)).toEqual({
+        ...lengths(before.design),
+        ...(before.givenPaths.has("units") ? { units } : {}),
+      });
+      for (const { path, row } of rowsOf(TABLE))
+        if (!after.givenPaths.has(path)) expect(valueAt(after.design, path), path).toEqual(defaultIn(row, units));
     }),
   );
 });

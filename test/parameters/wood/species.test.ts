@@ -1,9 +1,10 @@
 // The species table: as the data were collected, and found under any spelling; values typed from the handbook stand in test/outside.
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { coefficientFromShrinkage } from "../../../packages/parameters/src/wood/moisture.ts";
+import { movementLaw } from "../../../packages/parameters/src/wood/moisture.ts";
 import { findSpecies, type Species, speciesNames } from "../../../packages/parameters/src/wood/species.ts";
 import { COEFFICIENTS, SHRINKAGES, STRENGTHS } from "../../../packages/parameters/src/wood/species-data.ts";
+import { TRADE_NAMES } from "../../../packages/parameters/src/wood/trade-names.ts";
 
 function found(name: string): Species {
   const answer = findSpecies(name);
@@ -48,13 +49,36 @@ describe("names", () => {
     expect(answer.found).toBeUndefined();
     expect(answer.found === undefined && answer.nearest[0]).toBe(nearest);
   });
-  test("half a name is not enough: both beeches are offered", () => {
-    const answer = findSpecies("beech");
-    expect(answer.found === undefined && answer.nearest.slice(0, 2).sort()).toEqual([
-      "Beech, American",
-      "Beech, European",
-    ]);
+  // Common practice, no published source: what a timber yard hands over for these names.
+  test.each([
+    ["hard maple", "Maple, sugar"],
+    ["Rock Maple", "Maple, sugar"],
+    ["cherry", "Cherry, black"],
+    ["walnut", "Walnut, black"],
+    ["ash", "Ash, white"],
+    ["beech", "Beech, American"],
+    ["hornbeam", "Hornbeam, European"],
+    ["pearwood", "Pear"],
+    ["red oak", "Oak, northern red"],
+  ])("%s of the trade is %s", (typed, name) =>
+    expect(findSpecies(typed)).toMatchObject({ found: { name }, isTradeName: true }),
+  );
+  test("every name of the trade leads to a row of the tables, and hides none", () => {
+    for (const [trade, species] of TRADE_NAMES)
+      expect(findSpecies(trade)).toMatchObject({ found: { name: species }, isTradeName: true });
+    expect(findSpecies("pear")).toMatchObject({ found: { name: "Pear" }, isTradeName: false });
   });
+  test.each([
+    ["hard mapel", "hard maple"],
+    ["wallnut", "walnut"],
+    ["english oak", "Oak, live"],
+  ])("near %s is %s", (typed, near) => {
+    const answer = findSpecies(typed);
+    expect(answer.found === undefined && answer.nearest).toContain(near);
+  });
+  test.each(["zebrano", "black poplar", "plywood", "x"])("nothing is near %s", (typed) =>
+    expect(findSpecies(typed)).toEqual({ nearest: [] }),
+  );
   test.each(["", "  ", "、"])("%j is no name and nothing is near it", (typed) =>
     expect(findSpecies(typed)).toEqual({ nearest: [] }),
   );
@@ -97,6 +121,8 @@ describe("S/(3000 − 20·S), eq. 13-3 from 10 % moisture, against the table of 
   const both = speciesNames()
     .map(found)
     .filter((wood) => wood.coefficient && wood.shrinkage);
+  const coefficientFromShrinkage = (shrinkage: number) =>
+    movementLaw({ coefficient: undefined, shrinkage }, [])!.change(1, 10, 11);
   const misfit = ({ coefficient, shrinkage }: Species): number =>
     Math.max(
       Math.abs(coefficientFromShrinkage(shrinkage!.radial) - coefficient!.radial),

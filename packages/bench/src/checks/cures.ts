@@ -2,13 +2,15 @@
 
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import type { Design } from "@lamplane/parameters/table";
+import type { Design, NumberRow } from "@lamplane/parameters/table";
+import { toMillimetres } from "@lamplane/parameters/units";
 import { autoValue } from "../auto-values.ts";
 import type { Cure } from "../finding.ts";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { lockedParameters } from "../steps.ts";
+import { crowdedChecks, isAtRowsEnd } from "./crowding.ts";
 import type { Judgement } from "./judgement.ts";
-import { findingJudgements } from "./judgements.ts";
+import { findingJudgements, judgeChecks } from "./judgements.ts";
 import type { Remedy } from "./remedy.ts";
 
 /** Whether a design is rid of what was found. */
@@ -20,7 +22,10 @@ export const applicableRemedies = ({ design }: Elevation, remedies: readonly Rem
   return remedies.filter(({ parameter }) => !locked.has(parameter));
 };
 
-/** A finding's cure: the first of its remedies that ends it; two together for a stop that none ends alone. */
+/**
+ * A finding's cure: the first of its remedies that ends it and brings no other check to its limit; where each does, the first
+ * that ends it; two together for a stop that none ends alone.
+ */
 export function findCure(
   plane: Elevation,
   judgement: Judgement,
@@ -32,10 +37,16 @@ export function findCure(
       (d) => d.code !== judgement.code && (d.severity !== "stop" || stops.has(d.code)),
     );
   const remedies = applicableRemedies(plane, judgement.remedies);
+  const all = judgeChecks(plane);
+  let crowding: Cure | undefined;
   for (const remedy of remedies) {
     const cure = smallestCure(plane, remedy, resolves);
-    if (cure) return [cure];
+    if (!cure) continue;
+    const after = judgeChecks(asBuiltPlane(withValue(plane.design, cure.parameter, cure.value)));
+    if (!isAtRowsEnd(cure) && crowdedChecks(judgement.code, all, after).length === 0) return [cure];
+    crowding ??= cure;
   }
+  if (crowding) return [crowding];
   return judgement.severity === "stop" ? cheapestPair(plane, remedies, resolves) : undefined;
 }
 
@@ -72,12 +83,22 @@ export function remedyPath(plane: Elevation, { parameter, toward }: Remedy): Rem
   const from = currentValue(plane, parameter);
   if (row.kind !== "number" || from === undefined) return undefined;
   const sense = toward === "up" ? 1 : -1;
-  const first = sense > 0 ? Math.floor(from / row.step + 1e-9) : Math.ceil(from / row.step - 1e-9);
+  const step = stepOf(plane.design, row);
+  const first = sense > 0 ? Math.floor(from / step + 1e-9) : Math.ceil(from / step - 1e-9);
   return {
-    valueAfter: (steps) => roundValue((first + sense * steps) * row.step),
-    last: Math.floor(sense > 0 ? row.max / row.step - first + 1e-9 : first - row.min / row.step + 1e-9),
+    valueAfter: (steps) => roundValue((first + sense * steps) * step),
+    last: Math.floor(sense > 0 ? row.max / step - first + 1e-9 : first - row.min / step + 1e-9),
   };
 }
+
+/** A row's step; of a length in an inch design the rule's division, or a thousandth for what is finer than a rule shows. */
+function stepOf({ units, shop }: Design, { step, quantity }: Pick<NumberRow, "step" | "quantity">): number {
+  if (units === "mm" || quantity !== "length") return step;
+  const division = toMillimetres(1 / Number(shop.smallestFraction.slice(2)), "in");
+  return step < FINER_THAN_RULE ? toMillimetres(0.001, "in") : division;
+}
+/** Steps of rows under this are finer than a rule, mm. */
+const FINER_THAN_RULE = 0.1;
 
 /** Shares of the way to its limit at which the first of two parameters is tried: fine near by, coarse far off. */
 const SHARES = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];

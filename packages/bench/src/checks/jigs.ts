@@ -1,7 +1,23 @@
 // Whether each jig can be made, and whether the maker's printer holds it; no jig keeps a plane from being built.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { jigPlans, omittedJigs, printedSize, printerOverhang } from "@lamplane/parameters/jigs";
-import { GEOMETRY, type Judgement } from "./judgement.ts";
+import { guidePlay, jigPlans, omittedJigs, printedSize, printerOverhang } from "@lamplane/parameters/jigs";
+import { type CheckRow, GEOMETRY, type Judgement } from "./judgement.ts";
+import { decrease } from "./remedy.ts";
+
+/** A printed guide that lets the drill wander by more than the hole's place may be off serves no one. */
+export const GUIDE_CHECK: CheckRow = {
+  code: "guide-hole-play",
+  subject: "guide-play",
+  relation: "at most",
+  value: ({ design }) => guidePlay(design),
+  warn: ({ design }) => design.hand.pinHole,
+  unit: "mm",
+  parameters: ["jigs.holeClearance", "hand.pinHole"],
+  place: "pinCentre",
+  advice: "open-guide-holes-by-drill",
+  remedies: [decrease("jigs.holeClearance")],
+  source: GEOMETRY,
+};
 
 const PRINTER = ["shop.printer.width", "shop.printer.depth", "shop.printer.height"];
 

@@ -4,7 +4,7 @@ import type { Finding } from "../finding.ts";
 import { BLOCK_CHECKS } from "./blocks.ts";
 import { IRON_CHECKS } from "./iron.ts";
 import { IRON_TAPER_CHECKS } from "./iron-taper.ts";
-import { judgeJigs } from "./jigs.ts";
+import { GUIDE_CHECK, judgeJigs } from "./jigs.ts";
 import { type CheckRow, type Judgement, judgeRows, sortWorstFirst } from "./judgement.ts";
 import { PIN_CHECKS } from "./pin.ts";
 import { RECESS_CHECKS } from "./recess.ts";
@@ -28,6 +28,7 @@ export const CHECKS: readonly CheckRow[] = [
   ...STOCK_CHECKS,
   ...STRENGTH_CHECKS,
   ...SEASON_CHECKS,
+  GUIDE_CHECK,
 ];
 
 /** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */

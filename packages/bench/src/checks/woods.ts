@@ -19,7 +19,9 @@ export function noteWoods(plane: Elevation): Judgement[] {
     .flatMap((wood) => {
       const { found } = wood.lookUp;
       const parts = WOOD_ROLES.filter((role) => role === wood.role || (wood.role === "body" && woods[role].sameAsBody));
-      return found ? noteIncompleteWood(wood, found, parts) : [noteUnknownWood(wood, parts)];
+      return found
+        ? [...noteTradeName(wood, found, parts), ...noteIncompleteWood(wood, found, parts)]
+        : [noteUnknownWood(wood, parts)];
     });
 }
 
@@ -43,6 +45,21 @@ const noteUnknownWood = ({ role, name, lookUp }: NamedWood, parts: Parts): Judge
   limit: 1,
   data: { wood: name, nearest: lookUp.found ? [] : lookUp.nearest, parts },
 });
+
+/** A name of the trade, and the row of the tables that it is taken for. */
+const noteTradeName = ({ role, name, lookUp }: NamedWood, found: Species, parts: Parts): Judgement[] =>
+  lookUp.found && lookUp.isTradeName
+    ? [
+        {
+          ...noteOn(role),
+          code: "wood-trade-name",
+          subject: "wood-by-trade-name",
+          value: 1,
+          limit: 1,
+          data: { wood: name, nearest: [found.name], parts },
+        },
+      ]
+    : [];
 
 function noteIncompleteWood({ role }: NamedWood, found: Species, parts: Parts): Judgement[] {
   const missing = [...new Set(parts.flatMap((part) => missingProperties(found, part)))];

@@ -1,6 +1,6 @@
 // What a measured value that is off plan costs, in words, for page and command alike.
 import type { Design } from "@lamplane/parameters/table";
-import { formatComparedValue } from "../figure-rounding.ts";
+import { formatValue } from "@lamplane/parameters/units";
 import { LOSS } from "../words/history.ts";
 import type { Loss } from "./losses.ts";
 
@@ -9,7 +9,7 @@ export function lossText(
   design: Design,
   { unit, asked, got, costs }: Loss,
 ): { came: string; costs: readonly string[] } {
-  const format = (value: number, of: string) => formatComparedValue(design, value, of);
+  const format = (value: number, of: string) => formatValue(value, of, design);
   const came = LOSS.outcome({ planned: format(asked, unit), measured: format(got, unit) });
   return {
     came: costs.length === 0 ? `${came} ${LOSS.noEffect}` : came,

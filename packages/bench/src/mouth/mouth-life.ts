@@ -15,7 +15,7 @@ import { toMillimetres, type Units } from "@lamplane/parameters/units";
  * Where a plane's life with its first mouth is told to end: `depth` mm off the trued sole, or sooner where the mouth is
  * `times` the one wanted, but never before `shown` mm. Estimates: a sole trued twice a year loses less in thirty years.
  */
-export const LIFE = { depth: 3, times: 10, shown: 1 } as const;
+export const LIFE = { depth: 3, times: 10, least: 1 } as const;
 
 /** Wood between two rows, in a round number of the maker's unit, mm. */
 const STEP: Record<Units, number> = { mm: 0.25, in: toMillimetres(0.01, "in") };
@@ -46,7 +46,7 @@ export interface MouthLifeRow {
 /** Wood off the trued sole at which the table ends, mm: see LIFE. @param wanted mouth wanted, where the plane's is another */
 export function lifeDepth(plane: Elevation, wanted = plane.design.mouth.opening): number {
   const worn = removalForOpening(plane, LIFE.times * wanted);
-  return Math.min(LIFE.depth, Math.max(LIFE.shown, worn));
+  return Math.min(LIFE.depth, Math.max(LIFE.least, worn));
 }
 
 /** Rows from the trued sole on, `step` mm apart, to the first at or past the end of the plane's life. */

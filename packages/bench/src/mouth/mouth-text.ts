@@ -2,10 +2,10 @@
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import {
+  formatBareLength,
   formatDecimal,
-  formatDecimalLength,
-  formatFineLength,
-  formatLengthInBoth,
+  formatLength,
+  type LengthStyle,
   type Units,
 } from "@lamplane/parameters/units";
 import { LIFE_HEADS, MOUTH } from "../words/mouth.ts";
@@ -19,7 +19,7 @@ export { MOUTH_SOURCES } from "../words/mouth.ts";
 /** What was read, what to do, and what it costs. */
 export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "design">): string[] {
   const { units } = design;
-  const fine = (mm: number) => formatFineLength(mm, units);
+  const fine = (mm: number) => formatLength(mm, design);
   const { seen, wanted, takeOff, growth } = reading;
   const head = MOUTH.seen({ seen: fine(seen), wanted: fine(wanted), growth: growthText(growth, units) });
   if (reading.verdict === "as-wanted") return [head, seen - wanted > 0 ? MOUTH.leaveWide : MOUTH.leave];
@@ -27,7 +27,7 @@ export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "de
   const shut = reading.verdict === "shut";
   return [
     head,
-    MOUTH.takeOff({ amount: fine(takeOff), atLeast: shut, shavings: shavingsText(reading, units) }),
+    MOUTH.takeOff({ amount: fine(takeOff), atLeast: shut, shavings: shavingsText(reading, design) }),
     ...(shut ? [MOUTH.shut] : []),
     MOUTH.stopShort,
     MOUTH.tension,
@@ -37,23 +37,22 @@ export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "de
 /** What the mouth opens by for what comes off the sole, in the unit that the maker reads both in. */
 const growthText = (growth: number, units: Units): string => MOUTH.growth({ growth: formatDecimal(growth, 3), units });
 
-function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, units: Units): string {
-  const size = formatFineLength(shaving, units);
+function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, design: Design): string {
+  const size = formatLength(shaving, design);
   if (shavings === 0) return MOUTH.lessThanShaving({ size });
-  return MOUTH.shavings({ count: shavings, size, opens: formatFineLength(opensPerShaving, units) });
+  return MOUTH.shavings({ count: shavings, size, opens: formatLength(opensPerShaving, design) });
 }
 
 function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Design): string[] {
   return [
-    MOUTH.tooWide({ by: formatFineLength(tooWide, design.units) }),
+    MOUTH.tooWide({ by: formatLength(tooWide, design) }),
     ...(packing ? [packingText(packing, design)] : []),
     ...(patch ? patchText(patch, growth, design) : []),
   ];
 }
 
 function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packing, design: Design): string {
-  const { units, shop } = design;
-  const slip = formatFineLength(thickness, units);
+  const slip = formatLength(thickness, design);
   const effect =
     roomUnderPin < 0
       ? design.capIron.thickness > 0
@@ -61,21 +60,20 @@ function packingText({ thickness, wedgeOut, roomUnderPin, wedgeBelowPin }: Packi
         : MOUTH.packingIron
       : wedgeBelowPin < 0
         ? MOUTH.packingWedge({ thickness: slip })
-        : MOUTH.packingFits({ out: formatLengthInBoth(wedgeOut, units, shop.smallestFraction) });
+        : MOUTH.packingFits({ out: formatLength(wedgeOut, design) });
   return MOUTH.packing({ thickness: slip, effect });
 }
 
-function patchText(patch: MouthPatch, before: number, { units, shop }: Design): string[] {
-  const { thickness, length, width, endAngle, growth, fits } = patch;
-  const atLeast = (mm: number) => formatLengthInBoth(mm, units, shop.smallestFraction, "up");
-  const ruled = (mm: number) => formatLengthInBoth(mm, units, shop.smallestFraction);
+function patchText(patch: MouthPatch, before: number, design: Design): string[] {
+  const { thickness, width, endAngle, growth, fits } = patch;
+  const length = (mm: number) => formatLength(mm, design);
   const angle = `${formatDecimal(endAngle, 1)}°`;
   return [
-    MOUTH.patch({ thick: atLeast(thickness), long: atLeast(length), wide: ruled(width), angle }),
+    MOUTH.patch({ thick: length(thickness), long: length(patch.length), wide: length(width), angle }),
     MOUTH.patchLife({
-      growth: growthText(growth, units),
+      growth: growthText(growth, design.units),
       before: formatDecimal(before, 3),
-      thick: ruled(thickness),
+      thick: length(thickness),
     }),
     ...(fits ? [] : [MOUTH.patchTooLong]),
     MOUTH.patchCaution,
@@ -83,18 +81,9 @@ function patchText(patch: MouthPatch, before: number, { units, shop }: Design): 
 }
 
 /** The life's table as cells, head first; every length in the maker's unit. */
-export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): string[][] {
-  const fine = (mm: number) =>
-    formatDecimalLength(mm, {
-      units,
-      decimals: { mm: 2, in: 3 },
-      fixed: true,
-      minusOnZero: true,
-      halves: "binary",
-      bare: true,
-    });
+export function mouthLifeCells(rows: readonly MouthLifeRow[], style: LengthStyle): string[][] {
   const columns: readonly Column[] = [
-    [LIFE_HEADS.takenOff({ units }), (row) => row.takenOff],
+    [LIFE_HEADS.takenOff(style), (row) => row.takenOff],
     [LIFE_HEADS.opening, (row) => row.opening],
     [LIFE_HEADS.edgeFromToe, (row) => row.edgeFromToe],
     [LIFE_HEADS.bedBelowHeel, (row) => row.bedBelowHeel],
@@ -105,12 +94,15 @@ export function mouthLifeCells(rows: readonly MouthLifeRow[], units: Units): str
     [LIFE_HEADS.height, (row) => row.height],
   ];
   const filled = columns.filter(([, of]) => rows.some((row) => of(row) !== undefined));
-  return [filled.map(([head]) => head), ...rows.map((row) => filled.map(([, of]) => fine(of(row)!)))];
+  return [
+    filled.map(([head]) => head),
+    ...rows.map((row) => filled.map(([, of]) => formatBareLength(of(row)!, style))),
+  ];
 }
 
 /** Head of a column, and its figure; undefined where the design has no such thing. */
 type Column = readonly [head: string, of: (row: MouthLifeRow) => number | undefined];
 
 /** What the table shows, and where it ends. */
-export const mouthLifeHead = (units: Units): string =>
-  MOUTH.life({ depth: formatFineLength(LIFE.depth, units), times: LIFE.times });
+export const mouthLifeHead = (style: LengthStyle): string =>
+  MOUTH.life({ depth: formatLength(LIFE.depth, style), times: LIFE.times });

@@ -1,6 +1,6 @@
 // A mouth that is not alike at both cheeks, in words: what to do, and what the iron's tilt wants.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { formatFineLength } from "@lamplane/parameters/units";
+import { formatLength } from "@lamplane/parameters/units";
 import { MOUTH } from "../words/mouth.ts";
 import { mouthSkew, worstTilt } from "./mouth-skew.ts";
 
@@ -10,7 +10,7 @@ const SEEN_FROM = 0.005;
 /** Sentences for the maker; before both cheeks are read, what to read and what may come. */
 export function skewText(plane: Elevation): string[] {
   const { left, right, uneven, isRead } = mouthSkew(plane);
-  const fine = (mm: number) => formatFineLength(mm, plane.design.units);
+  const fine = (mm: number) => formatLength(mm, plane.design);
   if (!isRead) return [MOUTH.readBothCheeks({ uneven: fine(uneven) })];
   if (uneven < SEEN_FROM) return [MOUTH.even({ opening: fine(left) })];
   const narrow = left < right ? "left" : "right";

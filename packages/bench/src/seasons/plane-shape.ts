@@ -7,7 +7,7 @@ import { speciesFor } from "../plane-woods.ts";
 import { planeHold } from "../strength/plane-hold.ts";
 import { planePinStrength } from "../strength/plane-pin-strength.ts";
 import { cup } from "./cupping.ts";
-import { planeSeasons } from "./plane-seasons.ts";
+import { planeSeasonSeries, planeSeasons } from "./plane-seasons.ts";
 import { type MovedAngles, movedAngles, wedgeSlack } from "./side-view.ts";
 
 /** From the sole's middle to the rings' centre, mm: our assumption for a billet off a log of 250, out of its middle. */
@@ -34,6 +34,13 @@ export const planeShape = memoizeByPlane((plane): YearShape => {
   const { driest, dampest } = planeSeasons(plane);
   return { driest: shapeAt(plane, driest.moisture), dampest: shapeAt(plane, dampest.moisture) };
 });
+
+/** Slopes and mouth from the driest moisture to the dampest, in even steps; none where the wood's movement is not in the tables. */
+export const yearlyAngles = (plane: Elevation): (MovedAngles & { readonly moisture: number })[] =>
+  planeSeasonSeries(plane).flatMap(({ moisture }) => {
+    const { angles } = shapeAt(plane, moisture);
+    return angles ? [{ moisture, ...angles }] : [];
+  });
 
 function shapeAt(plane: Elevation, moisture: number): SeasonShape {
   const { rings, wedgeRings } = plane.design.wood;

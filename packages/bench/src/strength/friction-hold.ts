@@ -71,18 +71,12 @@ export interface WedgeContact {
 export const lockingMargin = ({ angle, taper, alongIron, atPin }: WedgeContact): number =>
   alongIron + atPin - angle + Math.min(0, taper);
 
-export const isSelfLocking = (wedge: WedgeContact): boolean => lockingMargin(wedge) > 0;
-
 /**
  * Push on the wedge's butt that presses the iron with `clamp`, N. @param clamp N
  * @see plane geometry: Strength; statics of the wedge (standard, from memory)
  */
 export const drivingForce = (clamp: number, { angle, alongIron, atPin }: Omit<WedgeContact, "taper">): number =>
   clamp * (tanDeg(angle + atPin) + tanDeg(alongIron));
-
-/** Pull that draws the wedge out again, N; negative where it does not lock and comes out by itself. @param clamp N */
-export const withdrawingForce = (clamp: number, { angle, alongIron, atPin }: Omit<WedgeContact, "taper">): number =>
-  clamp * (tanDeg(alongIron) + tanDeg(atPin - angle));
 
 /** What decides the hold. Forces N/mm of edge, lengths mm, angles degrees. */
 export interface HoldInput {
@@ -120,9 +114,10 @@ export function holdAt(input: HoldInput, { steel, wood }: Friction): Hold {
   const { taper, wedgeAngle: angle } = input;
   const wedge = { angle, taper, alongIron: frictionAngle(steel), atPin: frictionAngleAtPin(input, wood) };
   const cutting = cuttingForce(input.forcePerMm, input.ironWidth);
-  const clamp = isSelfLocking(wedge)
-    ? requiredClamp(cutting, input.bedAngle, { upper: wedgeGrip(wedge), bed: steel, taper })
-    : Number.POSITIVE_INFINITY;
+  const clamp =
+    lockingMargin(wedge) > 0
+      ? requiredClamp(cutting, input.bedAngle, { upper: wedgeGrip(wedge), bed: steel, taper })
+      : Number.POSITIVE_INFINITY;
   return {
     cutting,
     clamp,

@@ -26,8 +26,8 @@ export interface StraightedgePlacement {
 /** The sheet as text, in the readings file's own format; `refuses` is left open, so that a sheet half filled in is refused. */
 export function blankSheet(plane: Elevation): string {
   const { units, name } = plane.design;
-  const shown = (mm: number) => (units === "mm" ? String(mm) : formatLength(mm, "in", "1/16"));
-  const ruled = (mm: number) => formatLength(mm, units, plane.design.shop.smallestFraction);
+  const station = (mm: number) => formatStation(mm, units);
+  const ruled = (mm: number) => formatLength(mm, plane.design);
   const bed = bedExtent(plane);
   return [
     ...[
@@ -40,7 +40,7 @@ export function blankSheet(plane: Elevation): string {
     ].map((line) => `# ${line}`),
     `units: ${units}`,
     "straightedge:",
-    ...straightedgePlacements(plane).flatMap((placement) => placementLines(placement, units, shown)),
+    ...straightedgePlacements(plane).flatMap((placement) => placementLines(placement, units, station)),
     "",
   ].join("\n");
 }
@@ -66,14 +66,23 @@ export function straightedgePlacements(plane: Elevation): StraightedgePlacement[
   ].map((placement, i) => ({ ...placement, words: SHEET.numbered({ number: i + 1, where: placement.words }) }));
 }
 
+/** Where the gaps are read along a placement, mm from where it begins, in whole steps of the maker's rule. */
+export function placementStations({ from, to }: Pick<StraightedgePlacement, "from" | "to">, units: Units): number[] {
+  const reach = Math.hypot(to.along - from.along, to.across - from.across);
+  const even = Array.from({ length: STATIONS }, (_, i) => roundDownTo((reach * i) / (STATIONS - 1), STEP[units]));
+  return [...new Set(even)]; // a narrow bed has fewer
+}
+
+/** A place or a station as the sheet has it: bare mm, or inches to the 1/16. */
+export const formatStation = (mm: number, units: Units): string =>
+  units === "mm" ? String(mm) : formatLength(mm, { units, shop: { smallestFraction: "1/16", bothUnits: "no" } });
+
 function placementLines(
   { words, from, to }: StraightedgePlacement,
   units: Units,
   format: (mm: number) => string,
 ): string[] {
-  const reach = Math.hypot(to.along - from.along, to.across - from.across);
-  const even = Array.from({ length: STATIONS }, (_, i) => roundDownTo((reach * i) / (STATIONS - 1), STEP[units]));
-  const stations = [...new Set(even)]; // a narrow bed has fewer
+  const stations = placementStations({ from, to }, units);
   const last = stations.length - 1;
   const where = (i: number) => (i === 0 ? SHEET.start : i === last ? SHEET.end : SHEET.station({ number: i + 1 }));
   return [

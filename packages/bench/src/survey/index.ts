@@ -7,7 +7,13 @@ export {
   type SurveyLimits,
   type SurveyLine,
 } from "./bed-survey.ts";
-export { blankSheet, type StraightedgePlacement, straightedgePlacements } from "./blank-sheet.ts";
+export {
+  blankSheet,
+  formatStation,
+  placementStations,
+  type StraightedgePlacement,
+  straightedgePlacements,
+} from "./blank-sheet.ts";
 export type { Sagitta } from "./curvature.ts";
 export type { Direction } from "./direction.ts";
 export type { DoubtfulReading, Fit } from "./fit.ts";

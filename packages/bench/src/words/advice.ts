@@ -90,7 +90,8 @@ const OF_JIGS = {
     "The cutter must turn inside its bush. Use a larger bush, a smaller cutter or a bearing (0).",
   "take-longer-cutter": "Use a longer cutter.",
   "fix-fences": "Use fixed fences.",
-} as const satisfies Record<Exclude<ObstacleAdvice, "set-blocks-by-iron">, string>;
+  "open-guide-holes-by-drill": "Print its holes tighter, and open them with the drill itself.",
+} as const satisfies Record<Exclude<ObstacleAdvice, "set-blocks-by-iron"> | "open-guide-holes-by-drill", string>;
 
 /** By a finding's advice. */
 export const ADVICE = {

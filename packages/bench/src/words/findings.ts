@@ -1,7 +1,13 @@
 // A finding or a passed check → its words, in the maker's unit: what is judged, its value, its limit, how it stands, what to do.
 
 import type { Design } from "@lamplane/parameters/table";
-import { formatDecimal, formatForComparison, formatQuantity, fromMillimetres } from "@lamplane/parameters/units";
+import {
+  formatBareLength,
+  formatDecimal,
+  formatLength,
+  formatQuantity,
+  fromMillimetres,
+} from "@lamplane/parameters/units";
 import type { Finding } from "../finding.ts";
 import { ADVICE } from "./advice.ts";
 import { DISPLAY_NAMES, NO_JIG, NOTES, PASSED, TIMES_LOAD } from "./notes.ts";
@@ -57,27 +63,37 @@ const BOUND = { "at least": "min", "at most": "max" } as const;
 const MOST_DECIMALS = 6;
 
 /** Value and limit in one unit, with as many decimals as tell them apart where they differ. */
-function comparedFigures({ units }: MakersUnits, { value, limit, unit, relation }: Judged) {
-  const usual = (figure: number) =>
-    unit === "mm" ? formatForComparison(figure, units) : formatQuantity(figure, unit, unit === "" ? 2 : undefined);
-  const finer = (decimals: number) => (figure: number) =>
-    unit === "mm" && units === "in"
-      ? `${formatDecimal(fromMillimetres(figure, units), decimals)} in`
-      : formatQuantity(figure, unit, decimals);
+function comparedFigures(design: MakersUnits, { value, limit, unit, relation }: Judged) {
+  const { units } = design;
+  const usual: Format = (figure, bare) =>
+    unit !== "mm"
+      ? formatQuantity(figure, unit, unit === "" ? 2 : undefined)
+      : bare
+        ? formatBareLength(figure, design)
+        : formatLength(figure, design);
+  const finer =
+    (decimals: number): Format =>
+    (figure) =>
+      unit === "mm" && units === "in"
+        ? `${formatDecimal(fromMillimetres(figure, units), decimals)} in`
+        : formatQuantity(figure, unit, decimals);
   const formats = [usual, ...Array.from({ length: MOST_DECIMALS - 2 }, (_, i) => finer(i + 3))];
   const format = formats.find((each) => value === limit || each(value) !== each(limit)) ?? usual;
-  const bound = format(limit).replace(/[\s°×]*(mm|in|%)?$/, "");
+  const bound = format(limit, true).replace(/[\s°×]*(mm|in|%)?$/, "");
   return {
     value: unit === "×" ? TIMES_LOAD({ times: format(value) }) : format(value),
     limit: relation ? `${BOUND[relation]} ${bound}` : "",
   };
 }
 
-function adviceText({ units }: MakersUnits, { advice, data }: Judged): string {
+/** A figure as text; `bare` without its unit. */
+type Format = (figure: number, bare?: boolean) => string;
+
+function adviceText(design: MakersUnits, { advice, data }: Judged): string {
   const words = ADVICE[advice as keyof typeof ADVICE];
   if (typeof words === "string") return words;
   if (words === ADVICE["set-blocks-by-iron"])
-    return ADVICE["set-blocks-by-iron"]({ height: formatForComparison(data!.edgeHeight!, units) });
+    return ADVICE["set-blocks-by-iron"]({ height: formatLength(data!.edgeHeight!, design) });
   return ADVICE["cut-from-sheet-or-print-elsewhere"]({ jig: data!.jig! });
 }
 
@@ -87,8 +103,7 @@ const jigName = (jig = ""): string => jig.replaceAll("-", " ");
 const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) => FindingWords>> = {
   "printed-size": (design, finding) => {
     const { severity, data = {} } = finding;
-    const box = (sides: readonly number[] = []) =>
-      sides.map((side) => formatForComparison(side, design.units).replace(/ (mm|in)$/, "")).join(" × ");
+    const box = (sides: readonly number[] = []) => sides.map((side) => formatBareLength(side, design)).join(" × ");
     return {
       name: NOTES["printed-size"].name({ jig: jigName(data.jig) }),
       value: `${box(data.printed)} ${design.units}`,
@@ -108,6 +123,17 @@ const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) =>
       advice: advice({ nearest, parameter: parameters[0]!, parts: partNames(data.parts) }),
     };
   },
+  "wood-by-trade-name": (_, { parameters, data = {} }) => {
+    const { name, verdict, advice } = NOTES["wood-by-trade-name"];
+    const row = data.nearest![0]!;
+    return {
+      name: name({ wood: data.wood! }),
+      value: "",
+      limit: "",
+      verdict: verdict({ row }),
+      advice: advice({ parameter: parameters[0]!, parts: partNames(data.parts) }),
+    };
+  },
   "wood-properties": (_, { data = {} }) => {
     const { name, verdict, advice } = NOTES["wood-properties"];
     const missing = data.missing!.map((key) => DISPLAY_NAMES[key as keyof typeof DISPLAY_NAMES]);
@@ -121,7 +147,7 @@ const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) =>
   },
   "cup-of-year": (design, finding) => {
     const { name, verdict, advice } = NOTES["cup-of-year"];
-    const distance = formatForComparison(finding.data!.pithDistance!, design.units);
+    const distance = formatLength(finding.data!.pithDistance!, design);
     return { name, ...comparedFigures(design, finding), verdict, advice: advice({ distance }) };
   },
   "moisture-of-year": (design, finding) => ({

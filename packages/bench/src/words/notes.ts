@@ -32,6 +32,15 @@ export const NOTES = {
       { nearest: [], parameter: "wood.pin", parts: ["cross pin"] },
     ),
   },
+  "wood-by-trade-name": {
+    name: sentence(({ wood }: { wood: string }) => `Wood "${wood}"`, { wood: "hard maple" }),
+    verdict: sentence(({ row }: { row: string }) => `read as "${row}"`, { row: "Maple, sugar" }),
+    advice: sentence(
+      ({ parameter, parts }: { parameter: string; parts: readonly string[] }) =>
+        `${parameter} is a trade name; this row of the tables serves for ${listText(parts)}.`,
+      { parameter: "wood.body", parts: ["body"] },
+    ),
+  },
   "wood-properties": {
     name: sentence(({ wood }: { wood: string }) => `Wood "${wood}"`, { wood: "Ipe" }),
     verdict: sentence(({ missing }: { missing: readonly string[] }) => `the tables give no ${missing.join(", no ")}`, {

@@ -49,17 +49,17 @@ export const STEP_WORDS: Readonly<Record<(typeof STEP_NAMES)[number], StepWords>
   },
   "dry-fit": {
     title: "Rehearse the glue-up dry",
-    task: "Put everything together dry. Find the place of the front block by the iron. With iron and wedge in, check that nothing binds.",
+    task: "Put everything together dry. Slide the front block back until it touches the iron; bore for the pegs there. With iron and wedge in, check that nothing binds.",
   },
   "glue-up": {
     title: "Glue up",
     outcome: "glue-up",
-    task: "Clamp the iron with its edge at the given height above the sole of the blank. Slide the front block back until it touches; peg or mark both blocks there. Take the iron out, wax throat and pin, and glue.",
+    task: "Take the iron out, wax throat and pin, spread the glue, and clamp cheeks and blocks where the dry fit has set them.",
   },
   sole: {
     title: "True the sole",
     outcome: "sole trued",
-    task: "Let the glued blank rest. True its sole with iron and wedge at working tension and the edge drawn back above it. Stop while the mouth is still closed.",
+    task: "Let the glued blank rest. Take most of the wood off its sole with the iron out. Then true it with iron and wedge at working tension, the edge drawn back above it. Stop while the mouth is still closed.",
   },
   mouth: {
     title: "Open the mouth",

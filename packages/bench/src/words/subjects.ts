@@ -106,11 +106,12 @@ const OF_JIGS = {
   "plate-to-fence": ["Plate between opening and fence", "narrow"],
   "plate-to-stop": ["Plate between stop and opening", "narrow"],
   "plate-to-slots": ["Plate between opening and fence slots", "narrow"],
+  "guide-play": ["Drill play in printed pin guide", "large"],
   "room-over-pin": ["Room above cross pin, under spacer flange", "low"],
   "spacer-leg": ["Narrower spacer leg, beside cross pin", "narrow"],
   "spacer-flank": ["Shorter spacer flank", "short"],
   "spacer-leg-below-pin": ["Shorter spacer leg, below pin axis", "short"],
-} as const satisfies Record<ObstacleSubject, SubjectWords>;
+} as const satisfies Record<ObstacleSubject | "guide-play", SubjectWords>;
 
 /** By a finding's subject. */
 export const SUBJECTS = {

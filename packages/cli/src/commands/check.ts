@@ -29,7 +29,7 @@ export function checkCommand(io: Io, design: Design, { json, all }: CheckOptions
     io.out(`${JSON.stringify(formatted, null, 2)}\n`);
   } else {
     io.out(findingsText(design, findings, { sources: all }));
-    io.out(repairText(repair));
+    io.out(repairText(design, repair));
     io.out(
       all
         ? `${CHECK.passes}\n${checkedRows(design, passed, { sources: true })}`
@@ -40,9 +40,9 @@ export function checkCommand(io: Io, design: Design, { json, all }: CheckOptions
 }
 
 /** The fewest changes that leave nothing which stops the plane, as lines to type; nothing where one check's own fix does it. */
-function repairText(cures: readonly Cure[] | undefined): string {
+function repairText(design: Design, cures: readonly Cure[] | undefined): string {
   if (cures === undefined) return `${CHECK.noRepair}\n\n`;
   if (cures.length === 0) return "";
-  const lines = cures.map(({ parameter, value }) => `  ${parameter}: ${formatTypedValue(parameter, value)}\n`);
+  const lines = cures.map(({ parameter, value }) => `  ${parameter}: ${formatTypedValue(design, parameter, value)}\n`);
   return `${CHECK.repair}\n${lines.join("")}\n`;
 }

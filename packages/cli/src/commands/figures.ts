@@ -1,8 +1,9 @@
 // `lamplane figures`: every figure with its key, value and name; `all` adds formula and source.
 import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
+import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { alignColumns, formatInBothUnits } from "../text.ts";
+import { alignColumns } from "../text.ts";
 
 export interface FiguresOptions {
   readonly json: boolean;
@@ -18,7 +19,7 @@ export function figuresCommand(io: Io, design: Design, { json, all }: FiguresOpt
   } else {
     const rows = found.map(({ key, name, value, unit, formula, source }) => [
       key,
-      formatInBothUnits(design, value, unit),
+      formatValue(value, unit, design),
       name,
       ...(all ? [formula, source] : []),
     ]);

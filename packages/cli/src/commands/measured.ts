@@ -15,13 +15,13 @@ import {
 } from "@lamplane/bench";
 import { faultText, readDesign } from "@lamplane/parameters/design";
 import { type Design, TABLE } from "@lamplane/parameters/table";
-import { formatFineLength, parseNumber } from "@lamplane/parameters/units";
+import { formatValue, parseNumber } from "@lamplane/parameters/units";
 import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
 import { replaceFile } from "../file-replacement.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { applyChange, isTakenBack, type MeasuredChange, parseChange } from "../measured-changes.ts";
-import { formatInBothUnits, unreadText } from "../text.ts";
+import { unreadText } from "../text.ts";
 import { forgetUndo, keepForUndo, lastChange } from "../undo-record.ts";
 
 export interface MeasuredOptions {
@@ -124,7 +124,7 @@ function readBackText(design: Design, key: MeasuredChange["key"]): string {
   const value = design.measured[key];
   if (!isMeasuredKey(key) || typeof value !== "number") return `${key}=${value}`;
   const unit = measuredUnit(key);
-  return `${key} ${unit === "mm" ? formatFineLength(value, design.units) : formatInBothUnits(design, value, unit)}`;
+  return `${key} ${formatValue(value, unit, design)}`;
 }
 
 /** Of several slips only the first step's are told: what is expected later follows from them. @throws InputRefused */
@@ -144,7 +144,7 @@ function rejectSlips(design: Design, readings: readonly MeasuredChange[]): void 
 }
 
 const doubtLine = (design: Design, doubt: Doubt): string =>
-  `${doubt.key}: ${doubtText(doubt, (value, unit) => formatInBothUnits(design, value, unit))}`;
+  `${doubt.key}: ${doubtText(doubt, (value, unit) => formatValue(value, unit, design))}`;
 
 /** The design as the file would then be read; what is refused is told before anything is written. */
 function parseOrReject(text: string, file: string, more: () => readonly string[]): Design {

@@ -57,10 +57,10 @@ const planeOnceTrued = ({ design }: Elevation, { seen, wanted }: { seen: number;
 
 const exitCodeOf = ({ verdict }: MouthReading): Exit => (verdict === "wide" ? EXIT.checkFailed : EXIT.done);
 
-const lifeText = ({ units }: Design, life: ReturnType<typeof mouthLife>): string[] => [
+const lifeText = (design: Design, life: ReturnType<typeof mouthLife>): string[] => [
   "",
-  mouthLifeHead(units),
-  alignColumns(mouthLifeCells(life, units)),
+  mouthLifeHead(design),
+  alignColumns(mouthLifeCells(life, design)),
   "",
   ...MOUTH_SOURCES,
 ];

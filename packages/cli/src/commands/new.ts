@@ -38,7 +38,7 @@ export async function newCommand(io: Io, file: string, options: NewOptions): Pro
   } catch (error) {
     throw toWriteError(file, error);
   }
-  const design = loadDesign(file);
+  const design = loadDesign(io, file);
   const isOwn = starter.iron !== undefined;
   const plane = asBuiltPlane(design);
   io.out(`${NEW.written({ file, isOwn })}\n${NEW.verdict}\n${findingsText(design, checkPlane(plane))}`);

@@ -1,12 +1,11 @@
 // `lamplane next`: where the build stands, what to do now with its numbers, what is new, and what was before.
+
 import {
   asBuiltPlane,
   type BuildState,
   buildState,
   type FigureChange,
-  formatComparedValue,
   formatFigure,
-  formatMeasuredValue,
   JOB_STEPS,
   jobNumber,
   type Loss,
@@ -16,13 +15,14 @@ import {
   STEPS,
   skewText,
   stepIndex,
-  stepTask,
+  stepWords,
   wantedText,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { alignColumns, formatInBothUnits, unreadText } from "../text.ts";
+import { alignColumns, unreadText } from "../text.ts";
 import { NEXT } from "../words/reports.ts";
 
 export function nextCommand(io: Io, design: Design, file: string, json: boolean): Exit {
@@ -53,8 +53,8 @@ function headText(design: Design, { step }: BuildState): string {
   const { name } = design;
   const last = JOB_STEPS.length;
   if (!step) return `${NEXT.built({ name, first: JOB_STEPS.indexOf("first-shaving") + 1, last })}\n`;
-  const { title } = STEPS[step];
-  return `${NEXT.step({ name, number: jobNumber(step), of: last, title })}\n${stepTask(step, design)}\n`;
+  const { title, task } = stepWords(design, step);
+  return `${NEXT.step({ name, number: jobNumber(step), of: last, title })}\n${task}\n`;
 }
 
 /** What fails as the plane stands comes before what to do: the next cut may be the one that cannot be undone. */
@@ -69,20 +69,20 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Bu
     `  ${name}`,
     formatFigure(design, key, value, unit),
     [
-      ...(planned === undefined ? [] : [NEXT.planned({ value: formatComparedValue(design, planned, unit) })]),
+      ...(planned === undefined ? [] : [NEXT.planned({ value: formatValue(planned, unit, design) })]),
       ...(unread === undefined ? [] : [NEXT.notMeasured]),
     ].join("; "),
   ]);
   const measure = toMeasure.flatMap(({ key, unit, expected }) => [
     `  lamplane measured ${file} ${key}=…`,
-    `      ${NEXT.expected({ help: MEASURED_ROWS[key].help, value: wantedText(design, key) ?? formatMeasuredValue(design, expected, unit) })}`,
+    `      ${NEXT.expected({ help: MEASURED_ROWS[key].help, value: wantedText(design, key) ?? formatValue(expected, unit, design) })}`,
   ]);
   const closing = measure.length > 0 ? ["", NEXT.measure, ...measure] : ["", NEXT.done({ file, step })];
   return [alignColumns(rows), ...closing, ""];
 }
 
 const tooWideText = (design: Design, file: string, { mouthTooWideBy }: BuildState): string[] =>
-  mouthTooWideBy === 0 ? [] : [NEXT.tooWide({ by: formatInBothUnits(design, mouthTooWideBy, "mm"), file }), ""];
+  mouthTooWideBy === 0 ? [] : [NEXT.tooWide({ by: formatValue(mouthTooWideBy, "mm", design), file }), ""];
 
 /** From the mouth's step on; until both cheeks are read, while that step is to be done only. */
 function unevenText(design: Design, { step }: BuildState): string[] {
@@ -98,7 +98,7 @@ function latestStepText(design: Design, { latest, step, lost, changed }: BuildSt
   const later = new Set<string>(STEP_NAMES.slice(stepIndex(latest) + 1).flatMap((name) => STEPS[name].figures));
   const moved = changed.filter(({ key, isNew }) => isNew && later.has(key) && !shownAbove.has(key));
   return [
-    NEXT.latest({ title: STEPS[latest].title }),
+    NEXT.latest({ title: stepWords(design, latest).title }),
     ...values.flatMap((loss) => lossLines(design, loss)),
     ...(moved.length > 0 ? [NEXT.moved, alignColumns(moved.map((change) => figureChangeRow(design, change)))] : []),
     "",
@@ -113,7 +113,7 @@ function lossLines(design: Design, loss: Loss): string[] {
 
 const figureChangeRow = (design: Design, { name, planned, now, unit }: FigureChange): string[] => [
   `    ${name}`,
-  NEXT.change({ now: formatComparedValue(design, now, unit), planned: formatComparedValue(design, planned, unit) }),
+  NEXT.change({ now: formatValue(now, unit, design), planned: formatValue(planned, unit, design) }),
 ];
 
 /** What came out otherwise at steps before the latest, a line each: every number above allows for it. */
@@ -122,7 +122,7 @@ function earlierStepsText(design: Design, { latest, step, lost }: BuildState): s
   if (older.length === 0) return [];
   const rows = older.map(({ key, asked, got, unit, costs }) => [
     `  ${MEASURED_ROWS[key].name}`,
-    NEXT.insteadOf({ got: formatComparedValue(design, got, unit), asked: formatComparedValue(design, asked, unit) }),
+    NEXT.insteadOf({ got: formatValue(got, unit, design), asked: formatValue(asked, unit, design) }),
     costs.length === 0 ? "" : NEXT.affects({ names: costs.map(({ name }) => name) }),
   ]);
   return [step ? NEXT.earlier : NEXT.offPlan, alignColumns(rows), ""];

@@ -95,20 +95,20 @@ function makeSweepPlot({ design, variations }: Sweep, { across, lines, fixed }: 
       points: group.map(point),
     }),
   );
-  const shown = sampleEvenly(all, MOST_LINES);
+  const drawn = sampleEvenly(all, MOST_LINES);
   return sweepPlot({
     name,
     title: plotTitle(design, figure, {
       by: lines === undefined ? "" : variations[lines]!.path,
-      of: shown.length < all.length ? ` (${shown.length} of ${all.length} values)` : "",
+      of: drawn.length < all.length ? ` (${drawn.length} of ${all.length} values)` : "",
       at: fixed
         .map((h) => `${variations[h]!.path} ${valueLabel(design, variations[h]!, rows[0]!.values[h]!)}`)
         .join(", "),
-      dashed: shown.some((line) => line.points.some(({ stops }) => stops.length > 0)),
+      dashed: drawn.some((line) => line.points.some(({ stops }) => stops.length > 0)),
     }),
     x: { label: x.path, unit: unitOfPath(x.path) },
     y: { label: figure.key, unit: figure.unit },
-    lines: shown,
+    lines: drawn,
     units: design.units,
   });
 }

@@ -39,9 +39,9 @@ function computeSweepLine({ design, variations, figures }: Sweep, index: number)
       .filter((finding) => finding.severity === severity)
       .map(({ code }) => code)
       .join(" ");
-  const shown = figures.map((key) => {
+  const cells = figures.map((key) => {
     const value = known.get(key);
     return value === undefined ? "" : formatDecimal(value, DECIMALS);
   });
-  return csvLine([...values.map(String), ...shown, codes("stop"), codes("warning")]);
+  return csvLine([...values.map(String), ...cells, codes("stop"), codes("warning")]);
 }

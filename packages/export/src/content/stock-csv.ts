@@ -1,7 +1,7 @@
-// The stock list as a table for spreadsheets: the billet to buy, then its pieces; lengths in mm, in an inch design on the rule too.
-import { finishedRounding, type StockPlan } from "@lamplane/bench";
+// The stock list as a table for spreadsheets: the billet to buy, then its pieces; lengths in decimals of the design's unit, which the head names.
+import type { StockPlan } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
-import { formatNumber, type RoundingDirection, roundToRule } from "@lamplane/parameters/units";
+import { formatDecimalLength, type Units } from "@lamplane/parameters/units";
 import { csvLine } from "../csv.ts";
 
 const SIDES = ["length", "width", "thickness"] as const;
@@ -19,7 +19,7 @@ interface StockLine {
 }
 
 /** A line for the billet and one for each kind of piece, length along the grain. */
-export function stockCsv({ list, billet }: StockPlan, design: Pick<Design, "units" | "shop" | "wood">): string {
+export function stockCsv({ list, billet }: StockPlan, design: Pick<Design, "units" | "wood">): string {
   const { length, width, height } = billet.needed;
   const whole: StockLine = {
     piece: "billet",
@@ -35,8 +35,7 @@ export function stockCsv({ list, billet }: StockPlan, design: Pick<Design, "unit
 const headCells = ({ units }: Pick<Design, "units">): string[] => [
   "piece",
   "count",
-  ...sizeNames("mm"),
-  ...(units === "in" ? sizeNames("in") : []),
+  ...sizeNames(units),
   "from",
   "wood",
   "grain",
@@ -45,17 +44,12 @@ const headCells = ({ units }: Pick<Design, "units">): string[] => [
 const sizeNames = (unit: string): string[] =>
   ["rough", "finished"].flatMap((state) => SIDES.map((side) => `${state} ${side} ${unit}`));
 
-function lineCells(row: StockLine, { units, shop }: Pick<Design, "units" | "shop">): string[] {
+function lineCells(row: StockLine, { units }: Pick<Design, "units">): string[] {
   const { piece, count, rough, finished, from, species, grain } = row;
-  const inMm = [rough, finished].flatMap((size) => SIDES.map((side) => (size ? formatMillimetres(size[side]) : "")));
-  // Rough sizes are rounded up, as the stock list on paper rounds them: what is sawn too large can still be milled.
-  const ruled = (size: StockSize | undefined, way: (side: keyof StockSize) => RoundingDirection) =>
-    SIDES.map((side) =>
-      size ? roundToRule(size[side], "in", shop.smallestFraction, way(side)).text.replace(/ in$/, "") : "",
-    );
-  const inInches =
-    units === "in" ? [...ruled(rough, () => "up"), ...ruled(finished, (side) => finishedRounding(piece, side))] : [];
-  return [piece, String(count), ...inMm, ...inInches, from, species, grain];
+  const sizes = [rough, finished].flatMap((size) => SIDES.map((side) => (size ? decimalText(size[side], units) : "")));
+  return [piece, String(count), ...sizes, from, species, grain];
 }
 
-const formatMillimetres = (mm: number): string => formatNumber(mm, { decimals: 3, halves: "binary" });
+/** Decimals that a spreadsheet reckons with: it would take 3/8 for a date. */
+const decimalText = (mm: number, units: Units): string =>
+  formatDecimalLength(mm, { units, decimals: { mm: 3, in: 4 }, halves: "binary", bare: true });

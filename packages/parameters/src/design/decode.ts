@@ -1,14 +1,20 @@
 // What was given + the table → a whole design, or every fault. A design is never half accepted.
-import { type Design, isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import { type Design, defaultIn, isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import type { Units } from "../units.ts";
 import type { SourcePosition } from "../yaml/fault.ts";
 import type { DesignEntry, DesignNode } from "./design-nodes.ts";
 import type { DesignFaults, Fault } from "./fault.ts";
+import { isUnitSlip, type UnitSlip } from "./unit-slip.ts";
 import { decodeValue, type ParameterValue } from "./value.ts";
 
-/** `given` names the paths that were given rather than filled in. */
+/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about. */
 export type DesignResult =
-  | { readonly ok: true; readonly design: Design; readonly givenPaths: ReadonlySet<string> }
+  | {
+      readonly ok: true;
+      readonly design: Design;
+      readonly givenPaths: ReadonlySet<string>;
+      readonly slips: readonly UnitSlip[];
+    }
   | { readonly ok: false; readonly faults: Fault[] };
 
 interface DecodedSection {
@@ -17,7 +23,10 @@ interface DecodedSection {
 interface DecodeContext {
   /** Undefined where what was given for it is no unit: then no length can be judged. */
   readonly units: Units | undefined;
+  /** Whose defaults stand for what is not given. */
+  readonly defaults: Units;
   readonly rows: Set<string>;
+  readonly slips: UnitSlip[];
   readonly faults: DesignFaults;
 }
 
@@ -29,11 +38,13 @@ export function decodeDesign(
 ): DesignResult {
   if (node?.kind !== "map") return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
-  const filling = { units: units === "as given" ? decodeUnits(node.entries) : units, rows, faults };
+  const own = decodeUnits(node.entries);
+  const slips: UnitSlip[] = [];
+  const filling = { units: units === "as given" ? own : units, defaults: own ?? "mm", rows, slips, faults };
   const design = fillSection(TABLE, node.entries, node.at, "", filling);
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
-  return { ok: true, design: design as unknown as Design, givenPaths: rows };
+  return { ok: true, design: design as unknown as Design, givenPaths: rows, slips };
 }
 
 /** Whether a section may stand in a file with nothing in it: one that the bench fills in. */
@@ -96,10 +107,21 @@ function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition,
     filling.rows.add(path);
     if (entry.value.kind === "refused" || (filling.units === undefined && isLength(row))) return undefined;
     const reading = decodeValue(entry.value, row, units);
-    if ("value" in reading) return reading.value;
+    if ("value" in reading) {
+      noteSlip(row, entry.value, reading.value, path, filling);
+      return reading.value;
+    }
     filling.faults.add(entry.value.at, path, { ...reading.fault, units });
     return undefined;
   }
   if (row.kind === "number" && row.required) filling.faults.add(at, path, { code: "missing", units });
-  return row.default;
+  return defaultIn(row, filling.defaults);
+}
+
+/** Only a file's bare lengths are of its unit; plain values are mm. */
+function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
+  if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number" || node.at.line === 0) return;
+  const units = filling.units ?? "mm";
+  const read = node.kind === "number" ? String(node.value) : node.kind === "text" ? node.text : "";
+  if (isUnitSlip(row, read, value, units)) filling.slips.push({ path, at: node.at, read, units });
 }

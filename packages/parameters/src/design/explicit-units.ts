@@ -1,7 +1,7 @@
 // Lengths that carry no unit get the file's own beside them, so that they keep their length when the file's unit changes.
 import type { Scalar, YAMLMap } from "yaml";
 import { rowsOf, TABLE } from "../table/index.ts";
-import type { Units } from "../units.ts";
+import { isBareLength, type Units } from "../units.ts";
 import { replaceScalar, scalarAt } from "../yaml/editable-map.ts";
 import type { Edit } from "../yaml/edits.ts";
 
@@ -20,6 +20,5 @@ export function explicitUnits(text: string, root: YAMLMap, units: Units, word: (
   });
 }
 
-/** A number, or a text of figures alone such as `1 3/4`. */
 const isBare = ({ value }: Scalar): boolean =>
-  typeof value === "number" || (typeof value === "string" && /^[\d\s./⁄¼-¾⅐-⅞+-]+$/.test(value));
+  typeof value === "number" || (typeof value === "string" && isBareLength(value));

@@ -9,6 +9,7 @@ import { allowedText } from "./allowed-text.ts";
 import type { DesignDetail, Fault } from "./fault.ts";
 import { rowAt } from "./path.ts";
 import { nearestWord, unknownKeyMessage } from "./suggest.ts";
+import { otherUnitText } from "./unit-slip.ts";
 
 /** What is wrong and what to do, in one sentence without its place. */
 export function faultText(fault: Fault): string {
@@ -63,7 +64,8 @@ function valueFaultText(fault: ValueFault, path: string, row: Row): string {
     case "out-of-limits": {
       const isInInches = row.kind === "number" && row.quantity === "length" && fault.units === "in";
       const is = isInInches ? formatLimit(fault.value, fault.units) : "";
-      return VALUE_FAULT[fault.code]({ read, is, allowed });
+      const other = row.kind === "number" ? otherUnitText(row, read, fault.units) : "";
+      return `${VALUE_FAULT[fault.code]({ read, is, allowed })}${other}`;
     }
     case "not-whole":
       return VALUE_FAULT[fault.code]({ read });

@@ -11,5 +11,6 @@ export { completeDesign, readDesign } from "./read.ts";
 export { designSchema } from "./schema.ts";
 export { type Starter, shortStarter, starterDesign } from "./starter.ts";
 export { knownPaths, nearNames } from "./suggest.ts";
+export { otherUnitText, type UnitSlip, unitSlipText } from "./unit-slip.ts";
 export { removeValue } from "./value-removal.ts";
 export { setValue } from "./value-update.ts";

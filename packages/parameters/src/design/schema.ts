@@ -1,5 +1,5 @@
 // JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
-import { isRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
+import { defaultIn, isRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
 import { fromMillimetres, type Units } from "../units.ts";
 import { mayBeEmpty } from "./decode.ts";
 
@@ -38,7 +38,8 @@ function isRequired(entry: Row | TableSection): boolean {
 
 function rowSchema(row: Row, units: Units): Schema {
   const description = row.help;
-  if (row.kind === "choice") return { type: "string", enum: [...row.choices], default: row.default, description };
+  if (row.kind === "choice")
+    return { type: "string", enum: [...row.choices], default: defaultIn(row, units), description };
   if (row.kind === "text") {
     const pattern = row.pattern ? { pattern: row.pattern.regex.source } : {};
     return { type: "string", minLength: 1, maxLength: row.maxLength, ...pattern, default: row.default, description };
@@ -53,7 +54,8 @@ function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
   const type = row.quantity === "count" ? "integer" : "number";
   const number = { type, minimum: inFile(row.min), maximum: inFile(row.max) };
   const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "A number with its unit." };
-  const initial = typeof row.default === "number" ? inFile(row.default) : row.default;
+  const standard = defaultIn(row as NumberRow, units);
+  const initial = typeof standard === "number" ? Number(inFile(standard).toFixed(6)) : standard;
   return {
     description: unit === "" ? row.help : `${row.help} Bare numbers: ${unit}.`,
     anyOf: row.auto === undefined ? [number, text] : [number, text, { const: "auto", description: row.auto }],

@@ -1,17 +1,10 @@
 // A first design for a maker to go on from, with comments: short or with every parameter, for what the plane is to do.
-import { isRow, type NumberRow, type Row, TABLE, type TableSection } from "../table/index.ts";
+import { defaultIn, isRow, type NumberRow, type Row, TABLE, type TableSection } from "../table/index.ts";
 import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
 import { STARTER } from "../words/design-faults.ts";
 import { allowedText } from "./allowed-text.ts";
 import { rowAt } from "./path.ts";
 import { PURPOSE_SOURCE, PURPOSES, type Purpose, type PurposeRow } from "./purposes.ts";
-
-// What is no default: the paper and the drill that go
-// with inches: a 3/8 in tenon in a 25/64 in hole, where 0.2 mm over the tenon would ask for a drill that nobody sells.
-const OWN: Record<Units, Record<string, string>> = {
-  mm: {},
-  in: { "shop.paper": "Letter", "pin.tenonClearance": "1/64 in" },
-};
 
 export interface Starter {
   /** Stands in the file as it is; readDesign says whether it will do. */
@@ -99,33 +92,36 @@ function starterValue(
   if (path === "units") return units;
   const typed = iron && /^iron\.(width|thickness)$/.exec(path)?.[1];
   if (typed) return quoteYaml(iron[typed as keyof typeof iron]);
-  const own = OWN[units][path];
-  if (row.kind !== "number") return quoteYaml(own ?? row.default);
-  if (path.startsWith("shop.printer.")) return numberText(row, "mm"); // printers are sold by the millimetre everywhere
   const proportion = (PURPOSES[purpose] as PurposeRow).values[path];
-  return own ?? numberText(proportion === undefined ? row : { ...row, default: proportion }, units);
+  if (row.kind !== "number") return quoteYaml(String(defaultIn(row, units)));
+  return proportion === undefined ? defaultText(row, units) : lengthText(roundToUnit(proportion, units), units);
 }
 
-/** The default; in inches the size nearest to it that a maker in inches would plan. */
-function numberText(row: NumberRow<unknown>, units: Units): string | undefined {
-  if (typeof row.default !== "number") return row.default === undefined ? undefined : String(row.default);
-  if (row.quantity !== "length") return formatDecimal(row.default, 6);
-  return units === "mm" ? `${formatDecimal(row.default, 6)} mm` : roundToInchSize(row.default);
+/** The default, with its unit where it is a length. */
+function defaultText(row: NumberRow<unknown>, units: Units): string | undefined {
+  const value = defaultIn(row as NumberRow, units);
+  if (typeof value !== "number") return value === undefined ? undefined : String(value);
+  if (row.quantity !== "length") return formatDecimal(value, 6);
+  return lengthText(value, row.metric ? "mm" : units);
 }
 
-/**
- * To 1/8 in over an inch, to 1/32 over 1/8, to 1/64 over 1/32; under it thousandths, unless a rule shows it, and a tenth of
- * one where a hand's tolerance is that fine.
- */
-function roundToInchSize(mm: number): string {
+/** Exact: a fraction to 1/64 in where it is one, else decimals. */
+function lengthText(mm: number, units: Units): string {
+  if (units === "mm") return `${formatDecimal(mm, 6)} mm`;
+  const inches = fromMillimetres(mm, "in");
+  return Number.isInteger(Number((inches * 64).toFixed(4)))
+    ? formatLength(mm, INCH_STYLE)
+    : `${formatDecimal(inches, 4)} in`;
+}
+const INCH_STYLE = { units: "in", shop: { smallestFraction: "1/64", bothUnits: "no" } } as const;
+
+/** A proportion as a maker in inches would plan it: to 1/8 in over an inch, to 1/32 over 1/8, to 1/64 over 1/32, else thousandths. */
+function roundToUnit(mm: number, units: Units): number {
+  if (units === "mm") return mm;
   const size = fromMillimetres(mm, "in");
-  const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : 1 / 64;
-  const planned = Math.round(size / step) * step;
-  if (size >= 1 / 32 || Math.abs(planned - size) < ALIKE * size)
-    return formatLength(toMillimetres(planned, "in"), "in");
-  return `${formatDecimal(size, size < 0.002 ? 4 : 3)} in`;
+  const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : size >= 1 / 32 ? 1 / 64 : 1 / 1000;
+  return toMillimetres(Math.round(size / step) * step, "in");
 }
-const ALIKE = 0.02; // share by which a small size may differ and still be the rule's
 
 /** Plain where YAML reads it back as the same text. */
 const quoteYaml = (text: string): string =>

@@ -16,7 +16,7 @@ import {
   transformOutline,
   transformSegment,
 } from "@lamplane/geometry";
-import { blocksAt, cheekShape, type Stage } from "../elevation/blocks.ts";
+import { blocksAt, cheekShape, pegHoles, type Stage } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { planeToBed } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
@@ -63,12 +63,31 @@ const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
   transform: transformToOrigin(outline, transform),
 });
 
+/** Where the pegs go at one end of a part, marked and not drilled: they are bored once all lies together. */
+function pegEntries(e: Elevation, stage: Stage, transform: Transform2, ends: "toe" | "heel" | "both"): DrawingEntry[] {
+  const holes = stage === "blank" ? pegHoles(e) : [];
+  const here = holes.filter(({ centre }) => ends === "both" || centre.x < e.frame.mouthX === (ends === "toe"));
+  const circles = here.map((circle) => transformCircle(circle, transform));
+  const first = circles[0];
+  if (!first) return [];
+  const words = `pegs ${formatHundredths(e.design.pegs.diameter)}: bore at the dry fit, through cheeks and block together`;
+  const left = Math.min(...circles.map(({ centre }) => centre.x)) + e.design.pegs.diameter;
+  const high = Math.max(...circles.map(({ centre }) => centre.y));
+  return [
+    ...circles.map((circle): DrawingEntry => ({ kind: "circle", work: "MARK", circle })),
+    note(words, ends === "heel" ? left - words.length * NOTE_ADVANCE : left, high),
+  ];
+}
+/** About what a letter of a note takes, mm. */
+const NOTE_ADVANCE = 0.8 * LETTERING;
+
 /** Front block from the side. */
 export function frontBlockDrawing(e: Elevation, stage: Stage): Drawing {
   const { outline, transform } = layFrontBlock(e, stage);
   const entries = [
     cut(transformOutline(outline, transform)),
     note(`front block, ${formatHundredths(e.widths.core)} wide`, 5, 5),
+    ...pegEntries(e, stage, transform, "toe"),
   ];
   if (e.ramp.curve) {
     const { begin, end, radius } = e.ramp.curve;
@@ -88,6 +107,7 @@ export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
   const entries = [
     cut(side),
     note(`bed block, ${formatHundredths(e.widths.core)} wide`, boundsOf(tessellate(side)).max.x - 60, 5),
+    ...pegEntries(e, stage, transform, "heel"),
   ];
   if (!e.recess) return { title: "bed-block", entries };
   const bedChain = blocksAt(e, stage).bedChain;
@@ -109,7 +129,7 @@ export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
   return { title: "bed-block", entries };
 }
 
-/** A cheek with its inside up: pin and peg holes; bed, ramp, trued sole and finished ends as marks. */
+/** A cheek with its inside up: the pin's hole; pegs, bed, ramp, trued sole and finished ends as marks. */
 export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right"): Drawing {
   const { outline, transform } = layCheek(e, stage, hand);
   const shape = cheekShape(e, stage);
@@ -121,6 +141,7 @@ export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right")
     ...shape.circles.map(
       (circle): DrawingEntry => ({ kind: "circle", work: "DRILL", circle: transformCircle(circle, transform) }),
     ),
+    ...pegEntries(e, stage, transform, "both"),
     mark(...blocks.rampChain.map(put)),
     mark(...blocks.bedChain.map(put)),
     note(

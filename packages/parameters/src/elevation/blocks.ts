@@ -14,7 +14,7 @@ import {
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
-import { bedXAt } from "./frame.ts";
+import { bedXAt, planeToBed } from "./frame.ts";
 import { rampPath } from "./ramp.ts";
 import { flatTop } from "./top-outline.ts";
 
@@ -107,6 +107,10 @@ function bedPath({ design, frame }: Elevation, sole: number, to: number): Segmen
   return [line(point(shoulder.x, sole), shoulder), line(shoulder, at(to))];
 }
 
+/** s of the bed's lower edge as it can be touched before the glue-up: where the feather chamfer leaves it, or its tip. mm */
+export const bedLowerEdge = (plane: Elevation): number =>
+  planeToBed(plane.frame, bedPath(plane, -plane.design.sole.allowance, plane.design.body.height).at(-1)!.from).s;
+
 function splitOrThrow(chain: readonly Segment[], other: readonly Segment[], what: string) {
   const met = splitAtIntersection(chain, other);
   if (!met) throw new Error(`the ${what} does not come out of the top`);
@@ -138,7 +142,7 @@ function trimToEnd(chain: readonly Segment[], x: number, end: "toe" | "heel"): S
 const closeOutline = (segments: readonly Segment[]): Outline =>
   segments.filter((s) => distance(s.from, s.to) > EPSILON);
 
-/** A cheek from the side with its holes: the pin's, and the pegs' while the waste that holds them is there. */
+/** A cheek from the side with the pin's hole; the peg holes are bored only once all lies together. */
 export function cheekShape(plane: Elevation, stage: Stage): Shape {
   const { toe, heel, sole, top } = stageExtent(plane, stage);
   const [first, last] = [top[0]!.from, top.at(-1)!.to];
@@ -148,13 +152,16 @@ export function cheekShape(plane: Elevation, stage: Stage): Shape {
     ...top,
     line(last, point(toe, sole)),
   ]);
-  return { boundary, holes: [], circles: [plane.pinHole, ...(stage === "blank" ? pegHoles(plane) : [])] };
+  return { boundary, holes: [], circles: [plane.pinHole] };
 }
 
 /** Wood wanted round a peg, mm: less splits out when the peg is driven. */
 export const ROUND_A_PEG = 1.5;
 
-/** Peg holes: in the middle of the waste at each end of the blocks; two stand high and low. */
+/**
+ * Where pegs go, bored at the dry fit through both cheeks and the block between them: in the middle of the waste at each end
+ * of the blocks; two stand high and low.
+ */
 export function pegHoles(plane: Elevation): Circle[] {
   const { design } = plane;
   const { toe, heel, blockToe, blockHeel, sole } = stageExtent(plane, "blank");

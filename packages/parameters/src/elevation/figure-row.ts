@@ -1,12 +1,11 @@
 // What a figure is, in one row: its unit, formula and source, how it is read, when it is felt and when it is spent.
 import { EPSILON } from "@lamplane/geometry";
 import type { STEP_NAMES } from "../table/index.ts";
-import type { RoundingDirection } from "../units.ts";
 import type { FigureWords } from "../words/figures.ts";
 import type { Elevation } from "./elevation.ts";
 
-/** How a figure is read: on a rule and which way that is safely rounded, or finer than a rule shows. */
-export type ReadingMode = RoundingDirection | "fine";
+/** Which way a figure may err without harm, up or down; or that it is finer than a rule shows. */
+export type ReadingMode = "up" | "down" | "nearest" | "fine";
 
 export interface FigureRow extends FigureFormula {
   /** What a maker calls it, lower case, where prose names it. */

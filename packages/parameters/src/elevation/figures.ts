@@ -1,6 +1,7 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
 import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
 import { FIGURE_WORDS } from "../words/figures.ts";
+import { bedLowerEdge } from "./blocks.ts";
 import type { Elevation } from "./elevation.ts";
 import {
   degrees,
@@ -14,8 +15,9 @@ import {
   withWords,
 } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
+import { edgeHeightAtContact } from "./glue-up.ts";
 import { bevelToBack } from "./iron-taper.ts";
-import { mouthGrowth, removalForOpening } from "./mouth-opening.ts";
+import { mouthGrowth } from "./mouth-opening.ts";
 import { pinLengths } from "./pin-section.ts";
 import { TAPER_FIGURES } from "./taper-figures.ts";
 
@@ -47,7 +49,7 @@ const ROWS = {
     spentAt: "glue-up",
   }),
   greatestAllowance: mm("(t / sin β + g + c·cot β) / (cot β + cot ρ)", greatestAllowance, { spentAt: "core" }),
-  edgeHeightAtContact: mm("a − g / mouthGrowth", (e) => e.design.sole.allowance + removalForOpening(e, 0), {
+  edgeHeightAtContact: mm("a − g / mouthGrowth", edgeHeightAtContact, {
     readingMode: "fine",
     spentAt: "glue-up",
   }),
@@ -155,11 +157,10 @@ const ROWS = {
   recessLow: mm("head's lowest place − travel", (e) => e.recess?.low, {
     source: TRADE,
   }),
-  recessFromBedTip: mm(
-    "recessLow − t·cot β",
-    (e) => e.recess && e.recess.low - e.frame.thickness * cotDeg(e.frame.bedAngle),
-    { readingMode: "up" },
-  ),
+  recessFromBedTip: mm("recessLow − t·cot β + (a − c) / sin β", (e) => e.recess && e.recess.low - bedLowerEdge(e), {
+    readingMode: "up",
+    spentAt: "recess",
+  }),
   recessLand: mm("(coreWidth − recess) / 2", (e) => e.recess && (e.widths.core - e.recess.width) / 2, {
     feltFrom: 0.5,
   }),

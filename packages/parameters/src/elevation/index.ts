@@ -1,6 +1,7 @@
 // Door: the plane from the side.
 export {
   type Blocks,
+  bedLowerEdge,
   blocksAt,
   cheekShape,
   pegHoles,
@@ -34,6 +35,7 @@ export {
   planeToIron,
 } from "./frame.ts";
 export { glueGap, tipGap } from "./glue-gap.ts";
+export { edgeHeightAtContact, GLUE_FREE, glueFreeArea, isPlacedByContact } from "./glue-up.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export { bevelToBack, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
 export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";

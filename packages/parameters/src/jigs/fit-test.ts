@@ -1,9 +1,10 @@
-// Fit test: holes that grow by a tenth of a millimetre all round, for the maker's own drill shank; the one it fits is jigs.clearance.
+// Fit test: holes that grow by a tenth of a millimetre all round, for the maker's own drill shank; the one it fits is jigs.holeClearance.
 
 import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
+import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
 import { FLAT_PRINT, type JigResult } from "./jig.ts";
-import { boxOutline, formatDrill, formatJigLength, formatJigNumber, nameLabel, plainLabel } from "./lines.ts";
+import { boxOutline, nameLabel, plainLabel } from "./lines.ts";
 
 /** Clearances all round that are tried, mm. */
 export const TRIED = [0, 0.1, 0.2, 0.3, 0.4, 0.5] as const;
@@ -19,7 +20,10 @@ const LETTERS = 13;
 const ASIDE = 40;
 
 /** Diameter of the shank the test is for: the drill that bores the pin's hole, or 10 mm where that is larger. */
-export const fitTestShank = (plane: Elevation): number => Math.min(2 * plane.pinHole.radius, LARGEST);
+export const fitTestShank = ({ design, pinHole }: Elevation): number => {
+  const hole = 2 * pinHole.radius;
+  return Math.min(drillFor(hole, design.units)?.diameter ?? hole, LARGEST);
+};
 
 export function fitTest(plane: Elevation): JigResult {
   const { design } = plane;
@@ -31,7 +35,7 @@ export function fitTest(plane: Elevation): JigResult {
   return {
     plan: {
       name: "fit-test",
-      title: `Fit test for a ${formatDrill(design, shank)} shank`,
+      title: `Fit test for a ${formatDrill(shank, design)} shank`,
       bodies: [
         {
           boundary: boxOutline(0, 0, FIT_TEST_LENGTH, high),
@@ -49,7 +53,7 @@ export function fitTest(plane: Elevation): JigResult {
                 PITCH / 4,
               ),
             ),
-            nameLabel(["FIT", formatJigNumber(shank)], design, point(FIT_TEST_LENGTH / 2, high - LETTERS / 2)),
+            nameLabel(["FIT", formatBareLength(shank, design)], design, point(FIT_TEST_LENGTH / 2, high - LETTERS / 2)),
           ],
           pose: {
             x: [1, 0, 0],
@@ -59,8 +63,8 @@ export function fitTest(plane: Elevation): JigResult {
           },
         },
       ],
-      registersAgainst: `The shank of a ${formatJigLength(design, shank)} drill.`,
-      use: `Print it first. Push the shank of a ${formatDrill(design, shank)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance; write its number as jigs.clearance. The piece is ${formatJigNumber(FIT_TEST_LENGTH)} mm long: measure it, and set the printer's scale right before you print gauges.`,
+      registersAgainst: `The shank of a ${formatDrill(shank, design)} drill.`,
+      use: `Print it first. Push the shank of a ${formatDrill(shank, design)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance. Up to ${formatLength(design.hand.pinHole / 2, design)} (half of what the pin's hole may be off) write its number as jigs.holeClearance; if it is more, leave that at auto and open the guide's holes with the drill itself. The piece is ${formatLength(FIT_TEST_LENGTH, design)} long: measure it, and set the printer's scale right before you print gauges.`,
       printed: FLAT_PRINT,
     },
   };

@@ -69,7 +69,7 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
           noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
         ],
       },
-      registersAgainst: `Its base lies on the saw's or the sander's table, or along the fence; the flank marked ${own} is the ${what}'s angle from the sole, the one marked ${other} what a saw that reads from square is set to.`,
+      registersAgainst: `Its base lies along the saw's fence, where the core's sole will lie, or on the sander's table; the flank marked ${own} is the ${what}'s angle from the sole, the one marked ${other} what a saw that reads from square is set to.`,
       use: `Stand it on its base and bring the disc, the blade or a sliding bevel to the flank until no light shows. A saw that reads from square is set to the flank marked ${other}. Set the machine with its power off. ${CAUTION}`,
       printed: FLAT_PRINT,
     },

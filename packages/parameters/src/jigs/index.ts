@@ -1,5 +1,7 @@
 // Door: the jigs as figures, outlines and words, without their solids.
+
 export { type CradleLayout, cradleLayout } from "./bed-cradle.ts";
+export { guidePlay, type JigRoom, printedRoom, SHEET_ROOM } from "./clearance.ts";
 export { FIT_TEST_LENGTH, fitTestShank, TRIED } from "./fit-test.ts";
 export { gaugeOutlineCorners } from "./gauges.ts";
 export * from "./jig.ts";

@@ -3,38 +3,19 @@
 import { arc, FAR, line, type Outline, type Point, point, type Segment, splitAtIntersection } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import type { Design } from "../table/index.ts";
-import {
-  formatAngle,
-  formatForComparison,
-  formatLengthInBoth,
-  formatNumber,
-  type RoundingDirection,
-  roundToRule,
-} from "../units.ts";
+import { formatAngle } from "../units.ts";
 import type { JigLabel } from "./jig.ts";
 
-/** A number as it is cut into a jig: two decimals at most. */
-export const formatJigNumber = (value: number): string => formatNumber(value, { decimals: 2, halves: "scaled" });
 export const degreesText = (angle: number): string => formatAngle(angle, { decimals: 2, halves: "scaled" });
-/** A length in the words of a jig: the maker's unit, and ours. */
-export const formatJigLength = ({ units, shop }: Design, mm: number, way: RoundingDirection = "nearest"): string =>
-  formatLengthInBoth(mm, units, shop.smallestFraction, way);
-
-/** A length in the maker's unit alone, as a caliper has it: for titles. */
-export const formatJigSize = ({ units }: Design, mm: number): string => formatForComparison(mm, units);
-
-/** A drill's or bush's diameter in the maker's unit alone: the 64th of an inch that they are sold by, where it is one. */
-export function formatDrill(design: Design, mm: number): string {
-  const sold = roundToRule(mm, "in", "1/64", "nearest");
-  return design.units === "in" && sold.over === 0 ? sold.text : formatJigSize(design, mm);
-}
 
 /** Longest lines that a name is broken into, in letters, and how many are kept where it must be shortened, best first. */
 const BROKEN = [24, 16, 12] as const;
 const KEPT = [16, 12, 10, 8, 6, 4] as const;
+/** Letters kept of the end of a shortened name at the most: a number or a letter there tells two planes apart. */
+const END = 4;
 
 /**
- * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened from its end, the jig's
+ * A jig's own words and the plane's name, in ever fewer letters; the plane's name is shortened in its middle, the jig's
  * words never.
  */
 export function nameLabel(words: readonly string[], design: Design, near: Point): JigLabel {
@@ -56,10 +37,14 @@ function nameVariants({ name }: Design): string[][] {
   const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>
     wrapPieces(pieces, width),
   );
-  const shortened = [...new Set([pieces[0]!.replace(/[-._]$/, ""), ...KEPT.map((n) => name.slice(0, n))])]
-    .filter((short) => short.length < name.length)
-    .sort((a, b) => b.length - a.length);
+  const shortened = KEPT.filter((letters) => letters < name.length).map((letters) => shortenName(name, letters));
   return [[name], ...broken, ...shortened.map((short) => [short])];
+}
+
+/** A name in so many letters: its beginning, a dot, and its end. */
+function shortenName(name: string, letters: number): string {
+  const end = name.slice(-Math.min(END, Math.ceil(letters / 2)));
+  return `${name.slice(0, letters - end.length - 1)}.${end}`;
 }
 
 /** Pieces of a name in as few lines of at most `width` letters as they go into. */

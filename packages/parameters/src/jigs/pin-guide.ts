@@ -5,18 +5,17 @@ import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { DrawingEntry } from "../drawings/drawing.ts";
 import { stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
+import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
-import { cutEntry, formatDrill, formatJigLength, formatJigNumber, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
 const THICK = 12;
 /** Bars of the plate's frame, mm; the lower one carries two lines of letters. */
 const BAR = 14;
 const LOWER_BAR = 22;
-/** How far pegs must stand out of each face to hook the cheek, mm. */
-const STAND_OUT = 6;
-
 export interface PinGuideLayout {
   /** Middle of the drill's hole: the pin's axis. */
   readonly axis: Point;
@@ -33,9 +32,10 @@ export function pinGuideLayout(plane: Elevation): PinGuideLayout {
   const pegRadius = diameter / 2;
   const under = sole - pegRadius;
   const { centre, radius } = plane.pinHole;
+  const drill = drillFor(2 * radius, plane.design.units)?.diameter ?? 2 * radius;
   return {
     axis: centre,
-    drillRadius: plane.design.jigs.drillBush > 0 ? plane.design.jigs.drillBush / 2 : radius,
+    drillRadius: plane.design.jigs.drillBush > 0 ? plane.design.jigs.drillBush / 2 : drill / 2,
     pegs: [
       point(toe + Math.max(12, 2 * diameter), under),
       point(centre.x, under),
@@ -49,13 +49,13 @@ export function pinGuideLayout(plane: Elevation): PinGuideLayout {
 export function pinGuide(plane: Elevation): JigResult {
   const places = pinGuideLayout(plane);
   const { design } = plane;
-  const { clearance } = design.jigs;
+  const room = printedRoom(design).holes;
   const corners = guideCorners(places, plane);
   const boundary = corneredOutline(corners.map((at) => ({ at, round: 4 })));
   const hole = (centre: Point, radius: number): JigHole => ({ outline: circleOutline({ centre, radius }) });
-  const drill = hole(places.axis, places.drillRadius + clearance);
-  const pegs = places.pegs.map((at) => hole(at, places.pegRadius + clearance));
-  const round = (radius: number) => 2 * (radius + clearance) + 2 * STOUT_WALL;
+  const drill = hole(places.axis, places.drillRadius + room);
+  const pegs = places.pegs.map((at) => hole(at, places.pegRadius + room));
+  const round = (radius: number) => 2 * (radius + room) + 2 * STOUT_WALL;
   const bars = [
     Math.max(LOWER_BAR, round(places.pegRadius)) + places.pegRadius,
     round(places.drillRadius) + STOUT_WALL,
@@ -64,7 +64,7 @@ export function pinGuide(plane: Elevation): JigResult {
     round(places.pegRadius) + 1,
   ];
   const open = windowOutline(corners, (side) => bars[side]!);
-  const bore = formatJigNumber(2 * places.drillRadius);
+  const bore = formatBareLength(2 * places.drillRadius, design);
   const label = nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16));
   return {
     plan: {
@@ -85,8 +85,8 @@ export function pinGuide(plane: Elevation): JigResult {
         title: "pin-guide",
         entries: [
           cutEntry(boundary),
-          drillEntry(places.axis, places.drillRadius + clearance),
-          ...places.pegs.map((at) => drillEntry(at, places.pegRadius + clearance)),
+          drillEntry(places.axis, places.drillRadius + SHEET_ROOM.holes),
+          ...places.pegs.map((at) => drillEntry(at, places.pegRadius + SHEET_ROOM.holes)),
           noteEntry(
             `pin guide ${bore}, ${design.name}`,
             point(stageExtent(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
@@ -94,7 +94,7 @@ export function pinGuide(plane: Elevation): JigResult {
         ],
       },
       registersAgainst:
-        "The cheek blank's sole and toe, before glue-up and truing (sole allowance and trim still on): two pegs hook under the sole, one before the toe.",
+        "Soles and toe ends of both cheek blanks, clamped inside to inside, before glue-up and truing (sole allowance and trim still on): two pegs hook under the soles, one before the toes.",
       use: guideUseText(places, plane),
       printed: `${FLAT_PRINT} The holes stand upright as it lies.`,
     },
@@ -110,17 +110,17 @@ const drillEntry = (centre: Point, radius: number): DrawingEntry => ({
 /** What goes through the guide's hole, in words. */
 const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation): string =>
   design.jigs.drillBush > 0
-    ? `a drill bush ${formatDrill(design, 2 * drillRadius)} outside`
-    : `a ${formatDrill(design, 2 * drillRadius)} drill`;
+    ? `a drill bush ${formatLength(2 * drillRadius, design)} outside`
+    : `a ${formatDrill(2 * drillRadius, design)} drill`;
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
-  const peg = formatJigLength(plane.design, plane.design.pegs.diameter);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatJigLength(plane.design, STAND_OUT)} or more on both faces. Lay the guide on one cheek's inside, push it up and back until all three pegs touch, clamp it, and bore with ${holeContentText(places, plane)} into a backing board. Turn it over for the other cheek: the pegs that stood up now hook it, and the axis comes to the same place. Measure the first hole before boring the second. ${CAUTION}`;
+  const peg = formatLength(plane.design.pegs.diameter, plane.design);
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(2 * plane.widths.cheek, plane.design)} or more below the guide, so that they reach past both cheeks. Clamp the cheeks inside to inside, soles and toe ends flush. Lay the guide on the left cheek's outside, push it up and back until all three pegs touch both cheeks, clamp it, and bore both at once with ${holeContentText(places, plane)} into a backing board. A printed hole that comes out tight is opened with the drill itself. Measure the hole in waste first. ${CAUTION}`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */
 function guideCorners({ axis, drillRadius, pegs, pegRadius }: PinGuideLayout, plane: Elevation): Point[] {
-  const wall = STOUT_WALL + plane.design.jigs.clearance;
+  const wall = STOUT_WALL + printedRoom(plane.design).holes;
   const low = pegs[0]!.y - pegRadius - wall;
   const left = pegs[2]!.x - pegRadius - wall;
   const right = axis.x + Math.max(drillRadius, pegRadius) + wall + 2;

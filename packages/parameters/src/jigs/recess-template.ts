@@ -4,18 +4,10 @@
 import { cosDeg, point, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane } from "../elevation/frame.ts";
+import { formatBareLength, formatLength } from "../units.ts";
+import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { CAUTION, type JigBody, type JigResult, type Pose } from "./jig.ts";
-import {
-  boxOutline,
-  cutEntry,
-  formatJigLength,
-  formatJigNumber,
-  formatJigSize,
-  markEntry,
-  nameLabel,
-  noteEntry,
-  roundedBoxOutline,
-} from "./lines.ts";
+import { boxOutline, cutEntry, markEntry, nameLabel, noteEntry, roundedBoxOutline } from "./lines.ts";
 import {
   BELOW_TOP,
   CORNER_GAP,
@@ -41,10 +33,10 @@ export function recessTemplate(plane: Elevation): JigResult {
   const fault = templateObstacle(plane, places);
   if (fault) return { none: { name: "recess-template", ...fault } };
   const slotted = design.jigs.fence === "slotted";
-  const main = plateBody(plane, places, slotted);
-  const drawn = main.risers.map((riser) => markEntry(riser.outline));
+  const main = plateBody(plane, places, slotted, printedRoom(design).flanks);
+  const cut = plateBody(plane, places, slotted, SHEET_ROOM.flanks);
   const { guide, cutter } = places;
-  const label = [guideText(plane), formatJigNumber(plane.recess!.width)];
+  const label = [guideText(plane), formatBareLength(plane.recess!.width, design)];
   return {
     plan: {
       name: "recess-template",
@@ -53,15 +45,15 @@ export function recessTemplate(plane: Elevation): JigResult {
       drawing: {
         title: "recess-template",
         entries: [
-          cutEntry(main.boundary),
-          ...main.holes.map((hole) => cutEntry(hole.outline)),
-          ...drawn,
+          cutEntry(cut.boundary),
+          ...cut.holes.map((hole) => cutEntry(hole.outline)),
+          ...cut.risers.map((riser) => markEntry(riser.outline)),
           noteEntry(
             `recess template, ${label.join(", ")}, ${design.name}`,
             point(-places.halfCore + 3, places.stop + 3),
           ),
           noteEntry(
-            `plate ${formatJigNumber(places.plate)} thick; fences and stop on the marks, stop ${formatJigNumber(places.stopDepth)} high`,
+            `plate ${formatBareLength(places.plate, design)} thick; fences and stop on the marks, stop ${formatBareLength(places.stopDepth, design)} high`,
             point(-places.halfCore + 3, places.stop + 8),
           ),
         ],
@@ -75,28 +67,27 @@ export function recessTemplate(plane: Elevation): JigResult {
 
 const guideText = ({ design }: Elevation): string =>
   design.jigs.bush === 0
-    ? `BEARING ${formatJigNumber(design.recess.cutter)}`
-    : `CUTTER ${formatJigNumber(design.recess.cutter)} BUSH ${formatJigNumber(design.jigs.bush)}`;
+    ? `BEARING ${formatBareLength(design.recess.cutter, design)}`
+    : `CUTTER ${formatBareLength(design.recess.cutter, design)} BUSH ${formatBareLength(design.jigs.bush, design)}`;
 
 function templateUseText(plane: Elevation, places: TemplateLayout, slotted: boolean): string {
   const { design, recess } = plane;
-  const { clearance } = design.jigs;
-  const depth = formatJigLength(design, recess!.depth);
-  const cutter = formatJigLength(design, places.cutter);
-  const reach = formatJigLength(design, design.jigs.cutterLength);
+  const depth = formatLength(recess!.depth, design);
+  const cutter = formatLength(places.cutter, design);
+  const reach = formatLength(design.jigs.cutterLength, design);
   const made =
     design.jigs.bush === 0
-      ? `a straight cutter of ${cutter} with a bearing of the same diameter on its shank, ${reach} from tip to bearing. First pass ${formatJigLength(design, places.firstPass)} deep or more, so that the bearing runs on the plate; then ${depth}`
-      : `a straight cutter of ${cutter} in a guide bush of ${formatJigLength(design, design.jigs.bush)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
+      ? `a straight cutter of ${cutter} with a bearing of the same diameter on its shank, ${reach} from tip to bearing. First pass ${formatLength(places.firstPass, design)} deep or more, so that the bearing runs on the plate; then ${depth}`
+      : `a straight cutter of ${cutter} in a guide bush of ${formatLength(design.jigs.bush, design)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
   const fences = slotted
-    ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${formatJigLength(design, 2 * (places.halfCore - slotTravel(plane, places).inward))} to ${formatJigLength(design, 2 * (places.halfCore + SLOT_TRAVEL))}: set both against the core, the opening's middle on the core's centre line.`
-    : `Its fences are made for a core of ${formatJigLength(design, 2 * places.halfCore)}, with ${formatJigSize(design, clearance)} of room on each side.`;
-  return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${formatJigLength(design, places.plate)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
+    ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${formatLength(2 * (places.halfCore - slotTravel(plane, places).inward), design)} to ${formatLength(2 * (places.halfCore + SLOT_TRAVEL), design)}: set both against the core, the opening's middle on the core's centre line.`
+    : `Its fences are made for a core of ${formatLength(2 * places.halfCore, design)}, printed with ${formatLength(printedRoom(design).flanks, design)} of room on each side, cut from sheet with none.`;
+  return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${formatLength(places.plate, design)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
 }
 
-function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean): JigBody {
+function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, room: number): JigBody {
   const { stop, bedTop, halfCore, stopDepth, plate } = places;
-  const inner = halfCore + plane.design.jigs.clearance;
+  const inner = halfCore + room;
   const opening = templateOpening(plane, places);
   const high = Math.max(...opening.map((s) => s.from.y)) + END_BAR;
   const fences = [-1, 1].map((side) => {

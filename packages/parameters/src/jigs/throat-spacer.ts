@@ -4,8 +4,10 @@
 import { point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/glue-gap.ts";
+import { isPlacedByContact } from "../elevation/glue-up.ts";
+import { formatBareLength, formatLength } from "../units.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, poseAsDrawn } from "./jig.ts";
-import { cutEntry, formatJigLength, formatJigNumber, formatJigSize, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
 
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
@@ -27,7 +29,7 @@ export function throatSpacer(plane: Elevation): JigResult {
   return {
     plan: {
       name: "throat-spacer",
-      title: `Throat spacer for a gap of ${formatJigSize(design, gap)}`,
+      title: `Throat spacer for a gap of ${formatLength(gap, design)}`,
       bodies: [
         {
           boundary,
@@ -35,7 +37,7 @@ export function throatSpacer(plane: Elevation): JigResult {
           thickness: wide,
           risers: [],
           lightening: legWindow(plane, places),
-          labels: [nameLabel(["GAP", formatJigNumber(gap)], design, point(middle, places.top + 8))],
+          labels: [nameLabel(["GAP", formatBareLength(gap, design)], design, point(middle, places.top + 8))],
           pose: poseAsDrawn(-wide / 2),
         },
       ],
@@ -44,20 +46,28 @@ export function throatSpacer(plane: Elevation): JigResult {
         entries: [
           cutEntry(boundary),
           cutEntry(grip),
-          noteEntry(`gap ${formatJigNumber(gap)}, ${design.name}`, point(middle - 15, places.top - NECK)),
+          noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
         ],
       },
       registersAgainst:
         "The flange lies on both blocks' tops, which are still flat; one flank bears on the bed, the other on the ramp; its slot stands clear of the cross pin.",
-      use: `With the cross pin in its holes, set the spacer over it midway between the cheeks and slide both blocks to its flanks, flange down on their tops: ${blocksText(plane, gap)}. Wax it first, rehearse dry, and draw it straight up by its tab once the clamps hold, before the glue sets. ${CAUTION}`,
-      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatJigLength(design, wide)}.`,
+      use: useText(plane, gap),
+      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatLength(wide, design)}.`,
     },
   };
 }
 
+/** Contact with the iron governs where the blocks stand; the spacer sets them only where the iron does not. */
+function useText(plane: Elevation, gap: number): string {
+  const set = isPlacedByContact(plane)
+    ? "It checks the front block's place; contact with the iron sets it. At the dry fit, the iron out and the cross pin in its holes, let it down over the pin midway between the cheeks: where both flanks touch and the flange lies on both tops, the throat is as planned. A flange that stands off says that the throat is narrower, flanks with play that it is wider: find out why before you glue"
+    : "It sets the blocks where the iron does not. With the cross pin in its holes, let it down over the pin midway between the cheeks and slide both blocks to its flanks, flange down on their tops";
+  return `${set}. As planned, ${blocksText(plane, gap)}. At the glue-up wax it, let it in once the clamps hold, see that it stands as it stood dry, and draw it straight up by its tab before the glue sets. ${CAUTION}`;
+}
+
 /** Where the blocks stand once they lie against the spacer, in words. */
 function blocksText({ design, points, cuts }: Elevation, gap: number): string {
-  const length = (mm: number) => formatJigLength(design, mm);
+  const length = (mm: number) => formatLength(mm, design);
   const less = gap < 0 ? " (less than nothing: the bed's chamfer passes under the ramp's tip)" : "";
   return `the blocks' tips stand ${length(gap)} apart on the blank's sole${less}, the bed's tip ${length(points.bedTip.x + design.body.trim / 2)} from the cheeks' toe end, the front block's end ${length(cuts.setInToe)} and the bed block's ${length(cuts.setInHeel)} inside the cheeks' ends`;
 }

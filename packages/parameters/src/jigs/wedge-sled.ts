@@ -3,9 +3,11 @@
 import { cosDeg, type Point, point, sinDeg, transformPoint } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { wedgeThickness } from "../elevation/stack.ts";
+import { formatLength } from "../units.ts";
+import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, reliefRadius } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
-import { cutEntry, degreesText, formatJigLength, nameLabel, noteEntry } from "./lines.ts";
+import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 
 /** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
 const BAR = 23;
@@ -20,29 +22,13 @@ const HIGHEST = 20;
 /** The sled that carries the wedge's blank at the wedge angle. */
 export function wedgeSled(plane: Elevation): JigResult {
   const { design, widths } = plane;
-  const { clearance, relief } = design.jigs;
   const omega = design.wedge.angle;
   const length = plane.wedgeLength;
-  const butt = wedgeThickness(design, design.wedge.tipFromEdge + length);
   const thick = Math.min(HIGHEST, widths.core - design.wedge.clearance - 2);
-  const places = pocketLayout(length, design.wedge.tip, omega, clearance);
-  const left = places.tipMouth.x - LEAD;
-  const right = places.buttMouth.x + TAIL;
-  const low = Math.min(places.buttFloor.y, places.tipFloor.y) - BAR;
-  const corners = [
-    { at: point(left, low), round: 3 },
-    { at: point(right, low), round: 3 },
-    { at: point(right, 0), round: 3 },
-    { at: places.buttMouth },
-    { at: places.buttFloor, relief: { radius: reliefRadius(relief, butt), into: "before" as const } },
-    { at: places.tipFloor, relief: { radius: reliefRadius(relief, design.wedge.tip), into: "after" as const } },
-    { at: places.tipMouth },
-    { at: point(left, 0), round: 3 },
-  ];
-  const boundary = corneredOutline(corners);
+  const { left, right, low, outline: boundary } = sledOutline(plane, printedRoom(design).flanks);
   const grip = gripHole(point(right - 14 - GRIP, (low + 0) / 2), -low);
   const angle = degreesText(omega);
-  const wide = formatJigLength(design, widths.core - design.wedge.clearance, "down");
+  const wide = formatLength(widths.core - design.wedge.clearance, design);
   return {
     plan: {
       name: "wedge-sled",
@@ -61,17 +47,38 @@ export function wedgeSled(plane: Elevation): JigResult {
       drawing: {
         title: "wedge-sled",
         entries: [
-          cutEntry(boundary),
+          cutEntry(sledOutline(plane, SHEET_ROOM.flanks).outline),
           cutEntry(grip),
           noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
         ],
       },
       registersAgainst:
         "Its straight side runs along the saw's fence or lies on a shooting board's fence; the wedge blank's planed lower side lies on the pocket's long side, its butt against the pocket's thick end.",
-      use: `Plane one side of the wedge's blank, cut it to ${formatJigLength(design, length, "up")} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
+      use: `Plane one side of the wedge's blank, cut it to ${formatLength(length, design)} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
       printed: FLAT_PRINT,
     },
   };
+}
+
+/** The sled's bar with the pocket in its side; `room` in the wedge's length, mm. */
+function sledOutline({ design, wedgeLength }: Elevation, room: number) {
+  const { wedge, jigs } = design;
+  const butt = wedgeThickness(design, wedge.tipFromEdge + wedgeLength);
+  const places = pocketLayout(wedgeLength, wedge.tip, wedge.angle, room);
+  const left = places.tipMouth.x - LEAD;
+  const right = places.buttMouth.x + TAIL;
+  const low = Math.min(places.buttFloor.y, places.tipFloor.y) - BAR;
+  const corners = [
+    { at: point(left, low), round: 3 },
+    { at: point(right, low), round: 3 },
+    { at: point(right, 0), round: 3 },
+    { at: places.buttMouth },
+    { at: places.buttFloor, relief: { radius: reliefRadius(jigs.relief, butt), into: "before" as const } },
+    { at: places.tipFloor, relief: { radius: reliefRadius(jigs.relief, wedge.tip), into: "after" as const } },
+    { at: places.tipMouth },
+    { at: point(left, 0), round: 3 },
+  ];
+  return { left, right, low, outline: corneredOutline(corners) };
 }
 
 interface Pocket {

@@ -132,6 +132,7 @@ export const pin = {
   }),
   tenonClearance: length({
     default: 0.2,
+    inches: 1 / 64, // a 3/8 in tenon in a 25/64 in hole: for 0.2 mm no drill is sold
     min: 0.05,
     max: 2,
     step: 0.05,

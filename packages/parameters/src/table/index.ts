@@ -1,11 +1,13 @@
 // The table of every parameter, declared once: type, schema, messages, help and docs derive from it.
 import { choice, text, type ValueOf, validateTable } from "../parameter.ts";
-import { billet, jigs, shop } from "./bench.ts";
+import { billet } from "./billet.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
 import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
+import { jigs } from "./jigs.ts";
 import { measured } from "./measured.ts";
+import { shop } from "./shop.ts";
 import { hold, wood } from "./wood.ts";
 
 export const TABLE = validateTable({
@@ -62,6 +64,7 @@ export type Design = ValueOf<typeof TABLE>;
 
 export type { ChoiceRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
+export { defaultIn } from "./default-value.ts";
 export { isAssumption } from "./hand.ts";
 export type { Measurement } from "./measured.ts";
 export { STEP_NAMES, WORK_STAGES, type WorkStage } from "./step-names.ts";

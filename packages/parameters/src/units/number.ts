@@ -37,12 +37,6 @@ function roundToDecimals(value: number, { decimals, halves = "tolerant" }: Numbe
 /** Decimal number without trailing zeros and without a minus on zero. */
 export const formatDecimal = (value: number, decimals: number): string => formatNumber(value, { decimals });
 
-/** The same, or "under 0.01" for a value over zero that would be told as 0. */
-export function formatFineDecimal(value: number, decimals: number): string {
-  const figure = formatDecimal(value, decimals);
-  return figure === "0" && value > 0 ? `under ${10 ** -decimals}` : figure;
-}
-
 /** Degrees, to a hundredth: "47.5°". */
 export const formatAngle = (degrees: number, format: NumberFormat = { decimals: 2 }): string =>
   `${formatNumber(degrees, format)}°`;

@@ -28,7 +28,7 @@ const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly exam
  * @see international yard and pound agreement, 1959: 1 in = 25.4 mm exactly
  */
 export function parseLength(text: string, units: Units): ParsedNumber {
-  const plain = normalizeFigures(text);
+  const plain = thousandthsOf(text) ?? normalizeFigures(text);
   const refused = rejectText(plain, "44.5 mm or 1 3/4 in") ?? rejectFeet(plain);
   if (refused !== undefined) return { fault: refused };
   const parts = /^([-+]?[\d./\s-]*)(.*)$/.exec(plain);
@@ -41,6 +41,15 @@ export function parseLength(text: string, units: Units): ParsedNumber {
   if (!figures.includes("/")) return scaleNumber(parseDecimal(figures), factor, "44.5 mm or 1 3/4 in");
   return parseFraction(figures, unit, factor);
 }
+
+/** The thousandths of a length as it is shown beside a rule's division: "3.474 in" of "3 15/32+ in (3.474)". */
+function thousandthsOf(text: string): string | undefined {
+  const match = /^-?[\d /]+[+−]?\s*(?:in|″)\s*\((-?\d+\.\d{3})\)$/.exec(text.trim());
+  return match ? `${match[1]} in` : undefined;
+}
+
+/** Whether a text is figures without a unit, such as `1 3/4`. */
+export const isBareLength = (text: string): boolean => /^[\d\s./⁄¼-¾⅐-⅞+-]+$/.test(text.trim());
 
 /** Number of any quantity in its inside unit; only a length may be bare in the file's own unit. */
 export function parseNumber(text: string, quantity: Quantity, units: Units): ParsedNumber {

@@ -1,5 +1,5 @@
 // Air to moisture, moisture to size. Moisture is percent of the ovendry weight, and no wood moves above fibre saturation.
-import { atanDeg, cosDeg, sinDeg } from "@lamplane/geometry";
+import { cosDeg, sinDeg } from "@lamplane/geometry";
 import type { AcrossGrain, Species } from "./species.ts";
 
 /** Moisture between which the change per percent may be taken as constant, %. @see Wood Handbook, eq. 13-2 */
@@ -29,22 +29,6 @@ export function equilibriumMoisture(temperature: number, relativeHumidity: numbe
  */
 export const acrossRings = ({ radial, tangential }: AcrossGrain, angle: number): number =>
   tangential * cosDeg(angle) ** 2 + radial * sinDeg(angle) ** 2;
-
-/** The same across the plane's width, with the rings at an angle to the sole (0 flat sawn, 90 quarter sawn). */
-export const acrossWidth = acrossRings;
-
-/** The same up the plane's height, with the rings at an angle to the sole (0 flat sawn, 90 quarter sawn). */
-export const upHeight = (wood: AcrossGrain, rings: number): number => acrossRings(wood, 90 - rings);
-
-/**
- * By how much a square corner opens or closes, degrees, when the moisture changes by so many percent and the rings run at
- * an angle: (C_T − C_R)·sin 2·rings. @see standard plane-strain transformation
- */
-export const outOfSquare = ({ radial, tangential }: AcrossGrain, rings: number, moistureChange: number): number =>
-  atanDeg((tangential - radial) * sinDeg(2 * rings) * moistureChange);
-
-/** Coefficient of eq. 13-2 out of a shrinkage (%): eq. 13-3 from 10 % moisture. It reproduces table 13-5 to a digit. */
-export const coefficientFromShrinkage = (shrinkage: number): number => shrinkage / (3000 - 20 * shrinkage);
 
 /** What is known of a wood's movement in one direction; either may be missing from the tables. */
 export interface Movement {

@@ -1,7 +1,8 @@
 // A species looked up by name, with every value its source gives; what a table lacks stays undefined, never filled in.
 
 import { COEFFICIENTS, SHRINKAGES, STRENGTHS, type StrengthName, type StrengthRow } from "./species-data.ts";
-import { haveSameWords, nearestNames } from "./spelling.ts";
+import { haveSameWords, nearNames } from "./spelling.ts";
+import { TRADE_NAMES } from "./trade-names.ts";
 
 /** How a value came here: read in the source named, written from memory, or computed from another. */
 export type Tag = "read" | "from memory" | "computed";
@@ -34,14 +35,14 @@ export interface Species {
   readonly shrinkage: (AcrossGrain & Sourced & { readonly volume: number }) | undefined;
 }
 
-/** A species, or the names that come nearest to one that the tables do not hold. */
+/** A species, by a name of the trade where `isTradeName`; or the names that come near to one that the tables do not hold. */
 export type SpeciesLookup =
-  | { readonly found: Species }
+  | { readonly found: Species; readonly isTradeName: boolean }
   | { readonly found?: undefined; readonly nearest: readonly string[] };
 
 /**
- * The species of a name in any order, case and punctuation (`beech, american`, `American beech`), or by its Latin name.
- * A misspelt or half a name is never guessed: it comes back with the nearest ones.
+ * The species of a name in any order, case and punctuation (`beech, american`, `American beech`), by its Latin name, or by
+ * the trade's (`hard maple`). A misspelt name is never guessed: it comes back with those that are near it.
  */
 export function findSpecies(name: string): SpeciesLookup {
   const known = LOOKED_UP.get(name);
@@ -58,14 +59,11 @@ const LOOKED_UP = new Map<string, SpeciesLookup>();
 
 function lookUpSpecies(name: string): SpeciesLookup {
   const found = SPECIES.find((wood) => namesOf(wood).some((known) => haveSameWords(known, name)));
-  return found
-    ? { found }
-    : {
-        nearest: nearestNames(
-          name,
-          SPECIES.map((wood) => wood.name),
-        ),
-      };
+  if (found) return { found, isTradeName: false };
+  const species = TRADE_NAMES.find(([trade]) => haveSameWords(trade, name))?.[1];
+  const meant = SPECIES.find((wood) => wood.name === species);
+  if (meant) return { found: meant, isTradeName: true };
+  return { nearest: nearNames(name, [...speciesNames(), ...TRADE_NAMES.map(([trade]) => trade)]) };
 }
 
 /** All species of the tables, in alphabetical order. */

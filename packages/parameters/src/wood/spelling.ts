@@ -10,15 +10,26 @@ export function haveSameWords(a: string, b: string): boolean {
   return left.join("") === right.join("") || sortLetters(left) === sortLetters(right);
 }
 
-/** The names that come nearest to the one given, best first; none for a name without a letter. */
-export function nearestNames(name: string, known: readonly string[]): readonly string[] {
+/** The names that are near to the one given, best first; none where nothing is, for a far-fetched name helps nobody. */
+export function nearNames(name: string, known: readonly string[]): readonly string[] {
   const words = wordsOf(name);
   if (words.length === 0) return [];
   return known
+    .filter((candidate) => isNear(words, candidate))
     .map((candidate) => ({ candidate, distance: nameDistance(words, wordsOf(candidate)) }))
     .sort((a, b) => a.distance - b.distance)
     .slice(0, OFFERED)
     .map(({ candidate }) => candidate);
+}
+
+/** Share of a word's letters that a slip may touch. */
+const SLIP = 0.3;
+
+/** Whether a word means the same kind of wood (what stands before the comma), or the whole name is one slip away. */
+function isNear(words: readonly string[], candidate: string): boolean {
+  const kind = wordsOf(candidate.split(",")[0]!);
+  const whole = wordDistance(words.join(""), wordsOf(candidate).join("")) <= SLIP;
+  return whole || (kind.length === 1 && words.some((word) => wordDistance(word, kind[0]!) <= SLIP));
 }
 
 function wordsOf(name: string): string[] {

@@ -1,14 +1,15 @@
 // Layout of the bed, seen square to it from the iron's side: the recess to be routed, true size, its lower end toward the mouth.
-import { FIGURE_ROUNDING } from "@lamplane/bench";
+
 import { cotDeg, line, point, polygon, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bevelToBack, blocksAt, planeToBed, recessEdge } from "@lamplane/parameters/elevation";
+import { formatDimension, formatLength } from "@lamplane/parameters/units";
 import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption } from "./caption.ts";
-import { fittingTextSize, formatDimensionLength, formatSentenceLength } from "./format.ts";
+import { fittingTextSize } from "./format.ts";
 
 const ROW = 6;
 
@@ -22,17 +23,10 @@ export function bedFaceLayout(e: Elevation): Picture {
   drawSoleAndHeel(marks, e, low, half);
   if (e.recess) drawRecessOutline(marks, e, low, high);
   marks.line("axis", line(point(0, low - 3), point(0, high + 3)));
+  drawDimension(marks, formatDimension(2 * half, e.design), point(-half, low), point(half, low), "level", low - ROW);
   drawDimension(
     marks,
-    formatDimensionLength(2 * half, e.design, FIGURE_ROUNDING.coreWidth),
-    point(-half, low),
-    point(half, low),
-    "level",
-    low - ROW,
-  );
-  drawDimension(
-    marks,
-    formatDimensionLength(high - low, e.design),
+    formatDimension(high - low, e.design),
     point(-half, low),
     point(-half, high),
     "upright",
@@ -40,10 +34,7 @@ export function bedFaceLayout(e: Elevation): Picture {
   );
   const { recess, design } = e;
   const how = recess
-    ? [
-        `Rout the recess ${formatSentenceLength(recess.depth, design, FIGURE_ROUNDING.recessDepth)} deep, square to the bed,`,
-        "open at the top of the bed.",
-      ]
+    ? [`Rout the recess ${formatLength(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
   drawCaption(
@@ -87,7 +78,7 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
   marks.circle("hidden", point(0, fromEdge), diameter / 2);
   drawDimension(
     marks,
-    formatDimensionLength(recess.width, design, FIGURE_ROUNDING.recessWidth),
+    formatDimension(recess.width, design),
     point(-wide, high),
     point(wide, high),
     "level",
@@ -95,7 +86,7 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
   );
   drawDimension(
     marks,
-    formatDimensionLength(half - wide, design),
+    formatDimension(half - wide, design),
     point(wide, low),
     point(half, low),
     "level",
@@ -103,7 +94,7 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
   );
   drawDimension(
     marks,
-    formatDimensionLength(recess.low - low, design, FIGURE_ROUNDING.recessFromBedTip),
+    formatDimension(recess.low - low, design),
     point(half, low),
     point(wide, recess.low),
     "upright",
@@ -113,7 +104,7 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
     drawLeader(marks, "screw's head", point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
   drawLeader(
     marks,
-    `corners by cutter ⌀ ${formatSentenceLength(design.recess.cutter, design)}`,
+    `corners by cutter ⌀ ${formatLength(design.recess.cutter, design)}`,
     point(wide - 0.3 * recess.cornerRadius, recess.low + 0.3 * recess.cornerRadius),
     point(half + ROW + 4, recess.low + 10),
     "right",

@@ -1,15 +1,13 @@
 // Layout of a cheek, true size, its inside up: what is drilled and cut, what lies against it, and what a rule should read.
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { atan2Deg, FAR, line, point, pointAlong, pointsEqual, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedToPlane, bedXAt, blocksAt, cheekShape, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
-import { formatAngle } from "@lamplane/parameters/units";
+import { formatAngle, formatDimension, formatDrill, formatLength } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { formatDimensionLength, formatSentenceLength } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 import { drawStackLayout, drawStackNames } from "./stack-marks.ts";
 
@@ -27,19 +25,20 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   drawUp(marks, e);
   drawStackNames(marks, e);
   drawTexts(marks, e, hand);
-  const { pin, pegs } = e.design;
+  const { pegs } = e.design;
   const { toe, heel, top } = cheekExtent(e);
-  const hole = formatSentenceLength(pin.tenon + pin.tenonClearance, e.design, FIGURE_ROUNDING.pinHoleDiameter);
+  const hole = formatDrill(2 * e.pinHole.radius, e.design);
   const peg = pegHoles(e)[0];
   const pegWords = peg
-    ? ` Peg holes ⌀ ${formatSentenceLength(pegs.diameter, e.design)}, their middles ${formatSentenceLength(peg.centre.x - toe, e.design)} in from the ends.`
+    ? `Pegs (dashed) ⌀ ${formatLength(pegs.diameter, e.design)}, ${formatLength(peg.centre.x - toe, e.design)} in from the ends: bore them at the dry fit, not now, through cheeks and block together.`
     : "";
   drawCaption(
     marks,
     `${hand === "left" ? "Left" : "Right"} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}`,
     [
       `Glue this paper, print up, to the INSIDE of the ${hand} cheek: cut it out along the blank's edges and lay sole to sole, toe end to toe end.`,
-      `Drill square through: pin's hole ⌀ ${hole}.${pegWords}`,
+      `Drill the pin's hole ⌀ ${hole} square through both cheeks at once, clamped inside to inside.`,
+      ...(pegWords === "" ? [] : [pegWords]),
       "Prick the lines through, then scrape the paper off: it must not stay in the glue joint. Dashes at the top: the matching marks.",
     ],
     point(hand === "left" ? heel : toe, top + 3.3 * ROW),
@@ -76,10 +75,8 @@ function drawHoles(marks: Marks, e: Elevation): void {
   const { centre } = e.pinHole;
   marks.line("axis", line(point(toe, centre.y), point(heel, centre.y)));
   marks.line("axis", line(point(centre.x, sole), point(centre.x, top)));
-  for (const circle of cheekShape(e, "blank").circles) {
-    marks.circle("outline", circle.centre, circle.radius);
-    if (circle !== e.pinHole) marks.cross(circle.centre, circle.radius);
-  }
+  marks.circle("outline", centre, e.pinHole.radius);
+  for (const peg of pegHoles(e)) marks.circle("hidden", peg.centre, peg.radius).cross(peg.centre, peg.radius);
 }
 
 /** Dimensions along the cheek: from the toe end below, finished length and pin above. */
@@ -91,7 +88,7 @@ function drawAcross(marks: Marks, e: Elevation): void {
   const below = (what: string, to: number, row: number) =>
     drawDimension(
       marks,
-      `${what} ${formatDimensionLength(to - toe, design)}`,
+      `${what} ${formatDimension(to - toe, design)}`,
       toeFoot,
       point(to, sole),
       "level",
@@ -103,7 +100,7 @@ function drawAcross(marks: Marks, e: Elevation): void {
   const above = (from: number, to: number, row: number, what = "") =>
     drawDimension(
       marks,
-      what + formatDimensionLength(Math.abs(to - from), design),
+      what + formatDimension(Math.abs(to - from), design),
       point(from, top),
       point(to, top),
       "level",
@@ -122,7 +119,7 @@ function drawUp(marks: Marks, e: Elevation): void {
   const { design } = e;
   const { toe, heel, sole, top } = cheekExtent(e);
   const up = (from: number, to: number, x: number, at: number) =>
-    drawDimension(marks, formatDimensionLength(to - from, design), point(x, from), point(x, to), "upright", at);
+    drawDimension(marks, formatDimension(to - from, design), point(x, from), point(x, to), "upright", at);
   up(sole, e.pin.centre.y, toe, toe - COLUMN);
   up(sole, top, toe, toe - 2 * COLUMN);
   const pegs = pegHoles(e).filter(({ centre }) => centre.x > design.body.length);
@@ -156,7 +153,7 @@ function drawTexts(marks: Marks, e: Elevation, hand: string): void {
   drawUprightText(marks, "finished toe", 0, 0.55 * top, 1);
   drawUprightText(marks, "finished heel", length, 0.35 * top, -1);
   if (sole < 0)
-    marks.label(`trued sole: ${formatSentenceLength(-sole, design)} off after glue-up`, point(length - 6, 0.9), {
+    marks.label(`trued sole: ${formatLength(-sole, design)} off after glue-up`, point(length - 6, 0.9), {
       size: LETTERING.small,
       anchor: "end",
     });
@@ -172,7 +169,7 @@ function drawRampWords(marks: Marks, e: Elevation): void {
   const { rampFoot, rampTop } = e.points;
   const along = atan2Deg(rampFoot.y - rampTop.y, rampFoot.x - rampTop.x);
   const words = e.ramp.curve
-    ? `ramp ${formatAngle(e.ramp.angle)}, then R ${formatSentenceLength(e.ramp.curve.radius, e.design)}`
+    ? `ramp ${formatAngle(e.ramp.angle)}, then R ${formatLength(e.ramp.curve.radius, e.design)}`
     : `ramp ${formatAngle(e.ramp.angle)}`;
   const middle = pointAlong(line(rampFoot, rampTop), 0.55);
   const off = line(middle, point(middle.x + (rampFoot.y - rampTop.y), middle.y + rampTop.x - rampFoot.x));

@@ -1,5 +1,4 @@
 // Layout of the core from the side, true size: the two cuts with their kerfs on the waste side, before anything is sawn.
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import {
   cosDeg,
   cotDeg,
@@ -13,13 +12,13 @@ import {
 } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { blocksAt } from "@lamplane/parameters/elevation";
-import { formatAngle } from "@lamplane/parameters/units";
+import { formatAngle, formatDimension, formatLength } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { fittingTextSize, formatDimensionLength, formatSentenceLength } from "./format.ts";
+import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;
@@ -45,7 +44,7 @@ export function coreLayout(e: Elevation): Picture {
     "Core, seen from the maker's left, toe to the left",
     [
       "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
-      `Saw with the kerf (dark, ${formatSentenceLength(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
+      `Saw with the kerf (dark, ${formatLength(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
       "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
       "two toward the heel: pencil them across the billet's top before it is ripped.",
     ],
@@ -100,35 +99,15 @@ function drawShaping(marks: Marks, e: Elevation): void {
 function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths } = e;
   const [low, high] = [-design.sole.allowance, design.body.height];
-  const along = (what: keyof typeof MARK_ROUNDING, x: number, y: number, at: number) =>
-    drawDimension(
-      marks,
-      `${what} ${formatDimensionLength(x, design, MARK_ROUNDING[what])}`,
-      point(0, y),
-      point(x, y),
-      "level",
-      at,
-    );
+  const along = (what: string, x: number, y: number, at: number) =>
+    drawDimension(marks, `${what} ${formatDimension(x, design)}`, point(0, y), point(x, y), "level", at);
   along("ramp", ramp.foot.x, low, low - ROW);
   along("bed", bed.foot.x, low, low - 2 * ROW);
   along("blank", widths.blankLength, low, low - 3 * ROW);
   if (ramp.head.x > 0) along("ramp", ramp.head.x, high, high + ROW);
   if (bed.head.x < widths.blankLength) along("bed", bed.head.x, high, high + 2 * ROW);
-  drawDimension(
-    marks,
-    formatDimensionLength(high - low, design, FIGURE_ROUNDING.blankHeight),
-    point(0, low),
-    point(0, high),
-    "upright",
-    -ROW,
-  );
+  drawDimension(marks, formatDimension(high - low, design), point(0, low), point(0, high), "upright", -ROW);
 }
-const MARK_ROUNDING = {
-  ramp: FIGURE_ROUNDING.rampMark,
-  bed: FIGURE_ROUNDING.bedMark,
-  blank: FIGURE_ROUNDING.blankLength,
-};
-
 function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths, frame } = e;
   const high = design.body.height;
@@ -146,7 +125,7 @@ function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
     drawGrainArrow(marks, point((from + to) / 2, 0.1 * high), 0, Math.min(24, (to - from) / 3));
   const { allowance } = design.sole;
   if (allowance > 0)
-    marks.label(`trued sole: ${formatSentenceLength(allowance, design)} off after glue-up`, point(heel - 6, 0.9), {
+    marks.label(`trued sole: ${formatLength(allowance, design)} off after glue-up`, point(heel - 6, 0.9), {
       size: LETTERING.small,
       anchor: "end",
     });
@@ -187,7 +166,7 @@ function drawShapingTexts(marks: Marks, e: Elevation, bed: Cut): void {
     const place = point(bed.foot.x + c * cotDeg(e.frame.bedAngle), -design.sole.allowance + c / 2);
     drawLeader(
       marks,
-      `feather off, square, ${formatSentenceLength(c, design, "down")} high`,
+      `feather off, square, ${formatLength(c, design)} high`,
       place,
       point(place.x + 12, Math.max(5, 0.13 * high)),
       "right",
@@ -198,7 +177,7 @@ function drawShapingTexts(marks: Marks, e: Elevation, bed: Cut): void {
   const at = pointAlong(transformSegment(curve, { shift: point(design.body.trim / 2 - e.cuts.setInToe, 0) }), 0.6);
   drawLeader(
     marks,
-    `then shape: R ${formatSentenceLength(e.ramp.curve.radius, design)}`,
+    `then shape: R ${formatLength(e.ramp.curve.radius, design)}`,
     at,
     point(at.x - 8, at.y + 5),
     "left",

@@ -3,12 +3,12 @@
 import { line, point, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { pinLengths } from "@lamplane/parameters/elevation";
+import { formatDimension, formatLength } from "@lamplane/parameters/units";
 import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption } from "./caption.ts";
-import { formatDimensionLength, formatSentenceLength } from "./format.ts";
 
 const ROW = 6;
 const BETWEEN_VIEWS = 18;
@@ -25,20 +25,13 @@ export function pinLayout(e: Elevation): Picture {
   marks.line("axis", line(point(-end - 3, 0), point(end + 3, 0)));
   drawDimension(
     marks,
-    formatDimensionLength(2 * shoulder, design, "down"),
+    formatDimension(2 * shoulder, design),
     point(-shoulder, -r),
     point(shoulder, -r),
     "level",
     -r - ROW,
   );
-  drawDimension(
-    marks,
-    formatDimensionLength(2 * end, design, "down"),
-    point(-end, -t),
-    point(end, -t),
-    "level",
-    -r - 2 * ROW,
-  );
+  drawDimension(marks, formatDimension(2 * end, design), point(-end, -t), point(end, -t), "level", -r - 2 * ROW);
   drawEnd(marks, e, end + BETWEEN_VIEWS + diameter / 2);
   const shape = section === "flatted" ? "flat below, half round above" : "round";
   marks.text("from above", point(0, r + 2), { size: LETTERING.small, anchor: "middle" });
@@ -46,7 +39,7 @@ export function pinLayout(e: Elevation): Picture {
     marks,
     "Cross pin",
     [
-      `Body ${formatSentenceLength(diameter, design)} ${shape}; tenons ⌀ ${formatSentenceLength(tenon, design)} turn freely in the cheeks.`,
+      `Body ${formatLength(diameter, design)} ${shape}; tenons ⌀ ${formatLength(tenon, design)} turn freely in the cheeks.`,
       "Grain along its length.",
     ],
     point(-end, r + 7),
@@ -81,23 +74,9 @@ function drawEnd(marks: Marks, e: Elevation, x: number): void {
   marks.outline("outline", transformOutline(about, { turn, shift: point(x, 0) }));
   marks.circle("outline", point(x, 0), tenon / 2).cross(point(x, 0), diameter / 2);
   const r = diameter / 2;
-  drawDimension(
-    marks,
-    formatDimensionLength(diameter, design),
-    point(x - r, -r),
-    point(x + r, -r),
-    "level",
-    -r - 2 * ROW,
-  );
-  drawDimension(
-    marks,
-    formatDimensionLength(diameter, design),
-    point(x + r, -r),
-    point(x + r, r),
-    "upright",
-    x + r + ROW,
-  );
+  drawDimension(marks, formatDimension(diameter, design), point(x - r, -r), point(x + r, -r), "level", -r - 2 * ROW);
+  drawDimension(marks, formatDimension(diameter, design), point(x + r, -r), point(x + r, r), "upright", x + r + ROW);
   const onTenon = point(x + Math.SQRT1_2 * (tenon / 2), Math.SQRT1_2 * (tenon / 2));
-  drawLeader(marks, `tenon ⌀ ${formatSentenceLength(tenon, design)}`, onTenon, point(x + r + ROW, r + 6), "right");
+  drawLeader(marks, `tenon ⌀ ${formatLength(tenon, design)}`, onTenon, point(x + r + ROW, r + 6), "right");
   marks.text("end", point(x - r - 6, 0), { size: LETTERING.small, anchor: "middle" });
 }

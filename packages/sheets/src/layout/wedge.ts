@@ -1,14 +1,12 @@
 // Layout of the wedge: its side with the taper and its face, true size, both lying along the grain.
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { line, point, polygon, tanDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { formatAngle } from "@lamplane/parameters/units";
+import { formatAngle, formatDimension } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption } from "./caption.ts";
-import { formatDimensionLength } from "./format.ts";
 
 const ROW = 6;
 const BETWEEN_VIEWS = 9;
@@ -22,27 +20,23 @@ export function wedgeLayout(e: Elevation): Picture {
   marks.outline("outline", side);
   drawDimension(
     marks,
-    formatDimensionLength(design.wedge.tip, design, FIGURE_ROUNDING.wedgeTip),
+    formatDimension(design.wedge.tip, design),
     point(0, 0),
     point(0, design.wedge.tip),
     "upright",
     -ROW,
   );
-  drawDimension(
-    marks,
-    formatDimensionLength(butt, design, FIGURE_ROUNDING.wedgeButt),
-    point(length, 0),
-    point(length, butt),
-    "upright",
-    length + ROW,
-  );
+  drawDimension(marks, formatDimension(butt, design), point(length, 0), point(length, butt), "upright", length + ROW);
   const words = `side · ${formatAngle(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
   marks.text(words, point(length / 2, -4), { size: LETTERING.small, anchor: "middle" });
   drawFace(marks, e, -ROW - BETWEEN_VIEWS);
   drawCaption(
     marks,
     "Wedge",
-    ["Grain along its length. Plane the taper from a longer blank,", "held in a sled or a vice, never in the fingers."],
+    [
+      "Grain along its length. Cut the blank to length and width first; take the taper",
+      "off it in the sled or the vise, never in the fingers.",
+    ],
     point(-ROW, butt + 5),
   );
   const description = "Side view with tip, butt and angle, and the face with the line on which the cross pin bears.";
@@ -62,21 +56,7 @@ function drawFace(marks: Marks, e: Elevation, top: number): void {
   marks.label("tip", point(2, low + width / 4), { size: LETTERING.small });
   marks.label("butt", point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
   drawGrainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
-  drawDimension(marks, formatDimensionLength(bears, design), point(0, low), point(bears, low), "level", low - ROW);
-  drawDimension(
-    marks,
-    formatDimensionLength(length, design, FIGURE_ROUNDING.wedgeLength),
-    point(0, low),
-    point(length, low),
-    "level",
-    low - 2 * ROW,
-  );
-  drawDimension(
-    marks,
-    formatDimensionLength(width, design, FIGURE_ROUNDING.wedgeWidth),
-    point(length, low),
-    point(length, top),
-    "upright",
-    length + ROW,
-  );
+  drawDimension(marks, formatDimension(bears, design), point(0, low), point(bears, low), "level", low - ROW);
+  drawDimension(marks, formatDimension(length, design), point(0, low), point(length, low), "level", low - 2 * ROW);
+  drawDimension(marks, formatDimension(width, design), point(length, low), point(length, top), "upright", length + ROW);
 }

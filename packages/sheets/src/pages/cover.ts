@@ -7,7 +7,7 @@ import { Marks, SHADES } from "../picture/marks.ts";
 import type { LineKind } from "../picture/picture.ts";
 import { type PageBlock, sideBySide, stackBlocks, withGaps } from "./blocks/block.ts";
 import { drawMarks } from "./blocks/page-writer.ts";
-import { linesBlock } from "./blocks/text.ts";
+import { linesBlock, wrapOnSheet } from "./blocks/text.ts";
 import type { PictureLocation } from "./sheet.ts";
 import { tileName } from "./tiling.ts";
 
@@ -104,8 +104,11 @@ function pagesBlock(units: Units, places: readonly PictureLocation[], before: nu
   const unit =
     units === "mm"
       ? "Lengths without a unit are millimetres."
-      : "Where no fraction shows a length, it is in thousandths, for the caliper.";
-  return firstBold(["On which page", ...places.map((place) => whereText(place, before)), "", unit], width);
+      : "In brackets, for the caliper, the length itself: the nearest fraction is + where the length is plainly over it, − where under.";
+  return firstBold(
+    ["On which page", ...places.map((place) => whereText(place, before)), "", ...wrapOnSheet(unit, width, LINES)],
+    width,
+  );
 }
 
 function whereText({ picture, pages, tiling }: PictureLocation, before: number): string {

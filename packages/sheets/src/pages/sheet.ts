@@ -1,4 +1,4 @@
-// Which picture, or which tile of one, lies where on which page: as few pages as the two ways to turn a tile's page allow.
+// Which picture, or which tile of one, lies where on which page: the way to turn a tile's page that parts fewest lines, then the one of fewest pages.
 import type { Picture } from "../picture/picture.ts";
 import { type FilledPage, packPages } from "./packing.ts";
 import { type Orientation, type Paper, printableArea, type Size } from "./paper.ts";
@@ -12,14 +12,23 @@ export interface SheetPiece extends Size {
 export type PrintedSheet = FilledPage<SheetPiece>;
 
 /** Pages in the pictures' order: each stands where the first of what lies on it does. */
-export function paginatePictures(pictures: readonly Picture[], paper: Paper): PrintedSheet[] {
+export function paginatePictures(pictures: readonly Picture[], paper: Paper): readonly PrintedSheet[] {
   const ways = (["landscape", "portrait"] as const).map((tiled) => {
     const pieces = pictures.flatMap((picture) => splitPicture(picture, paper, tiled));
     const first = ({ placements }: PrintedSheet) => Math.min(...placements.map(({ item }) => pieces.indexOf(item)));
-    return packPages(pieces, paper).sort((a, b) => first(a) - first(b));
+    const sheets = packPages(pieces, paper).sort((a, b) => first(a) - first(b));
+    const tilings = new Set(pieces.flatMap(({ part }) => (part ? [part.tiling] : [])));
+    return { sheets, crossings: [...tilings].reduce((sum, { crossings }) => sum + crossings, 0) };
   });
-  return ways.reduce((best, way) => (way.length < best.length ? way : best));
+  return ways.reduce((best, way) => (isBetter(way, best) ? way : best)).sheets;
 }
+
+interface TiledSheets {
+  readonly sheets: readonly PrintedSheet[];
+  readonly crossings: number;
+}
+const isBetter = (a: TiledSheets, b: TiledSheets): boolean =>
+  a.crossings === b.crossings ? a.sheets.length < b.sheets.length : a.crossings < b.crossings;
 
 function splitPicture(picture: Picture, paper: Paper, tiled: Orientation): SheetPiece[] {
   const { width, height } = picture;

@@ -2,7 +2,8 @@
 import { arc, line, type Point, point } from "@lamplane/geometry";
 import { drawArrowHead } from "../picture/dimensions.ts";
 import { Marks } from "../picture/marks.ts";
-import { OVERLAP, type Tile, type Tiling, tileName } from "./tiling.ts";
+import { OVERLAP } from "./seams.ts";
+import { type Tile, type Tiling, tileName } from "./tiling.ts";
 
 /** Shares of a joint's length at which its register marks stand. */
 const REGISTER_AT = [0.15, 0.5, 0.85];

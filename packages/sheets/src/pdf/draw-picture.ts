@@ -79,8 +79,8 @@ function drawArea(
 
 function drawText({ doc, typefaces }: Pdf, mark: TextMark, page: PageTransform): void {
   const { text, size, turn = 0, anchor = "start", bold = false, shade = 1 } = mark;
-  const shown = toDrawableText(text, bold ? typefaces.bold : typefaces.plain);
-  if (shown.trim() === "") return;
+  const drawable = toDrawableText(text, bold ? typefaces.bold : typefaces.plain);
+  if (drawable.trim() === "") return;
   const points = size * page.scale * POINTS_PER_MM;
   const back = measureText(text, points, bold, typefaces) * { start: 0, middle: 0.5, end: 1 }[anchor];
   const [x, y] = page.at(mark.at);
@@ -91,7 +91,7 @@ function drawText({ doc, typefaces }: Pdf, mark: TextMark, page: PageTransform):
     .fillColor(grey(shade));
   if (turn !== 0) doc.rotate(-turn, { origin: [x, y] });
   // Laid out word by word, as it was measured; the library remembers each word.
-  doc.text(shown, x - back, y, { lineBreak: false, baseline: "alphabetic" });
+  doc.text(drawable, x - back, y, { lineBreak: false, baseline: "alphabetic" });
   doc.restore();
 }
 

@@ -1,5 +1,5 @@
 // A plot's axes: ticks on round numbers of the maker's unit. Lengths stay mm; only what is written is not.
-import { formatLength, formatNumber, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
+import { formatBareLength, formatNumber, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
 
 export interface Tick {
   /** In the data's own unit: mm for a length. */
@@ -45,18 +45,20 @@ export function numberAxis(need: AxisRequest, unit: string): Axis {
   return { label, unit, ...makeTicks(need, step, (count) => decimals(count * step, step)) };
 }
 
+const EIGHTHS = { units: "in", shop: { smallestFraction: "1/8", bothUnits: "no" } } as const;
+
 /** Axis of a length, mm inside; ticks in mm, in decimal inches under an inch, in fractions of an inch over it. */
 export function lengthAxis(need: AxisRequest, units: Units): Axis {
   const { label, least, greatest, most = MOST } = need;
   const range = widenRange(least, greatest);
-  const shown = fromMillimetres(range, units);
-  if (units === "mm" || shown < 1) {
-    const step = niceStep(shown, most);
+  const inUnit = fromMillimetres(range, units);
+  if (units === "mm" || inUnit < 1) {
+    const step = niceStep(inUnit, most);
     const text = (count: number) => decimals(count * step, step);
     return { label, unit: units, ...makeTicks(need, toMillimetres(step, units), text) };
   }
-  const step = toMillimetres(RULE_STEPS.find((s) => shown / s <= most) ?? niceStep(shown, most), "in");
-  const text = (count: number) => formatLength(count * step, "in", "1/8").replace(/ in$/, "");
+  const step = toMillimetres(RULE_STEPS.find((s) => inUnit / s <= most) ?? niceStep(inUnit, most), "in");
+  const text = (count: number) => formatBareLength(count * step, EIGHTHS);
   return { label, unit: units, ...makeTicks(need, step, text) };
 }
 

@@ -5,7 +5,15 @@ import type { Picture, PictureMark } from "../picture/picture.ts";
 import { LINE_HEIGHT, type PictureTextMark, wrapLines } from "../picture/text-layout.ts";
 import { estimateTextWidth } from "../picture/text-metrics.ts";
 import { type Axis, numberAxis } from "./axis.ts";
-import { axisTitle, makeTextMark, PLOT_MARGIN, PLOT_SIZE, PLOT_TEXT_SIZES, titleFoot, titleMarks } from "./plot.ts";
+import {
+  axisTitle,
+  makeTextMark,
+  PLOT_MARGIN,
+  PLOT_SIZE,
+  PLOT_TEXT_SIZES,
+  titleFoot,
+  titleMarks,
+} from "./plot-frame.ts";
 
 /** A share of a whole, 0 … 1. */
 export interface ShareRow {

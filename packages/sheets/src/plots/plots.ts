@@ -15,7 +15,9 @@ import { formatDecimalLength, type Units } from "@lamplane/parameters/units";
 import type { LineKind, Picture } from "../picture/picture.ts";
 import { lengthAxis, numberAxis } from "./axis.ts";
 import { barPicture, type ShareRow } from "./bars.ts";
-import { type Band, type MarkedPoint, PLOT_SIZE, plotPicture, type Series } from "./plot.ts";
+import { plotPicture, type Series } from "./plot.ts";
+import { PLOT_SIZE } from "./plot-frame.ts";
+import type { Band, MarkedPoint } from "./plot-words.ts";
 
 /** Steps of a curve: closer than a pen's width at any scale that is printed. */
 const STEPS = 60;

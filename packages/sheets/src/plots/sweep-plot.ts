@@ -3,7 +3,9 @@ import type { Point } from "@lamplane/geometry";
 import type { Units } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
 import { type Axis, lengthAxis, numberAxis } from "./axis.ts";
-import { type MarkedPoint, PLOT_SIZE, plotPicture, type Series, type Stretch } from "./plot.ts";
+import { plotPicture, type Series, type Stretch } from "./plot.ts";
+import { PLOT_SIZE } from "./plot-frame.ts";
+import type { MarkedPoint } from "./plot-words.ts";
 
 /** One design of a sweep. */
 export interface SweptPoint {

@@ -1,21 +1,13 @@
 // The traveller as plain data: every step in order with this plane's numbers, and what goes before and after them.
-
-import type { BenchFigureKey } from "@lamplane/bench";
 import {
   asBuiltPlane,
-  assumptionCaption,
   CAUTIONS,
   type CautionRow,
   DEFER,
-  finishedRounding,
   JOB_STEPS,
-  LEAST_GAP,
   LEAST_RUNS,
-  planeSeasonSeries,
-  planeSeasons,
   plannedDesign,
   plannedPlane,
-  type ResultTolerance,
   STEPS,
   STRENGTH_CAUTION,
   type Step,
@@ -28,9 +20,8 @@ import { checkWithoutCures, type FormattedFinding, formatFinding } from "@lampla
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
-import type { RoundingDirection } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
-import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
+import { STRENGTH_ROWS, travellerPlots } from "./appendix.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
 import type { ContentInput, StepContent } from "./content/content.ts";
 import { dryFitContent, glueContent, wedgeContent } from "./content/together.ts";
@@ -38,10 +29,12 @@ import { firstShavingContent, mouthContent, seasonContent, shapingContent, soleC
 import { coreContent, ironContent, stockContent } from "./content/wood.ts";
 import { jigPicture } from "./draw/jig.ts";
 import { sectionPicture } from "./draw/section.ts";
+import { keyFigures, type StockTable, stockTable, toolsFor } from "./front-matter.ts";
 import type { Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
-import { isDone, type StepContext, stepBlanks, stepContext } from "./step-context.ts";
+import { isDone, stepBlanks, stepContext } from "./step-context.ts";
 
-export type { Blank, Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
+export type { StockTable } from "./front-matter.ts";
+export type { Blank, Caution, ReadingRow, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
 
 /** What is measured at a step, and its place among the bench's steps, are the bench's own. */
 const CONTENTS: Readonly<Record<TravellerKey, (known: ContentInput) => StepContent>> = {
@@ -67,19 +60,21 @@ const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly 
 /** Every step with this plane's numbers as they stand when it begins; the plane must be one that may be built. */
 export function travellerSteps(design: Design): TravellerStep[] {
   const report = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS });
+  const made = new Set<string>(jigPlans(asBuiltPlane(design)).map(({ name }) => name));
   const plans = new Map<Elevation, StockPlan>();
   return JOB_STEPS.map((key) => {
     const step = isBenchStep(key) ? key : key === "stock" ? "iron" : "shaping";
     const t = stepContext(design, step);
     const plan = plans.get(t.plane) ?? stockPlan(t.plane);
     plans.set(t.plane, plan);
-    return makeStep(key, design, CONTENTS[key]({ t, plan, report }));
+    const content = CONTENTS[key]({ t, plan, report });
+    return makeStep(key, design, { ...content, jigs: (content.jigs ?? []).filter((name) => made.has(name)) });
   });
 }
 
 function makeStep(key: TravellerKey, design: Design, content: StepContent): TravellerStep {
   const bench = isBenchStep(key) ? STEPS[key] : undefined;
-  const { why, numbers, instructions, checks, picture, jigs = [] } = content;
+  const { why, readings, numbers, instructions, checks, picture, jigs = [] } = content;
   return {
     key,
     title: content.title ?? bench!.title,
@@ -89,16 +84,12 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
     instructions,
     checks,
     blanks: isBenchStep(key) ? stepBlanks(design, key) : [],
+    ...(readings === undefined ? {} : { readings }),
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
     picture,
     jigs,
     done: isBenchStep(key) && isDone(design, key),
   };
-}
-
-export interface StockTable {
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly string[])[];
 }
 
 export interface Traveller {
@@ -132,7 +123,7 @@ export function traveller(design: Design): Traveller {
     name: design.name,
     design,
     section: sectionPicture(t),
-    keyFigures: keyFigures(t).map(({ caliper: _, ...row }) => row),
+    keyFigures: keyFigures(t),
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
@@ -147,115 +138,4 @@ export function traveller(design: Design): Traveller {
     strength: STRENGTH_ROWS.flatMap(([key, label]) => t.figureRow(key, label)),
     strengthCaution: STRENGTH_CAUTION,
   };
-}
-
-/** What is told of hold and strength, in words that stand alone. */
-const STRENGTH_ROWS: readonly (readonly [BenchFigureKey, string])[] = [
-  ["cuttingForce", "Force on the edge, fine shaving"],
-  ["cuttingForceInCatch", "Force on the edge, a catch"],
-  ["clampWanted", "Clamp on the iron that holds it, fine shaving"],
-  ["clampWantedLeast", "The same where friction is best"],
-  ["clampWantedMost", "The same where friction is worst"],
-  ["clampWantedInCatch", "Clamp on the iron that holds it, a catch"],
-  ["drivingForce", "Push on the wedge that clamps for a fine shaving"],
-  ["holdMargin", "Self-locking margin of the wedge"],
-  ["holdMarginLeast", "The same where friction is worst"],
-  ["pinSag", "Sag of the cross pin, fine shaving"],
-  ["pinBendingFactor", "Cross pin in bending: strength over stress, fine shaving"],
-  ["tenonBendingFactor", "Tenons in bending at the shoulder: strength over stress, fine shaving"],
-  ["tenonShearFactor", "Tenons in shear: strength over stress, fine shaving"],
-  ["tenonBearingFactor", "Tenons pressed in their holes: strength over stress, fine shaving"],
-  ["cheekBearingFactor", "Cheeks pressed by the tenons: strength over stress, fine shaving"],
-  ["shearOutFactor", "Cheeks sheared out to the edge: strength over stress, fine shaving"],
-  ["smallestFactorInCatch", "The weakest of these in a catch: strength over stress"],
-];
-
-function keyFigures(t: StepContext): StepNumber[] {
-  const { design, ramp } = t.plane;
-  return [
-    t.lengthRow("Length", design.body.length),
-    ...t.figureRow("bodyHeight", "Height"),
-    ...t.figureRow("bodyWidth", "Width"),
-    ...t.figureRow("bedAngle", "Bed"),
-    ...t.figureRow("faceAngle", "Iron's face"),
-    { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
-    ...t.figureRow("mouthX", "Edge from the toe"),
-    ...t.figureRow("mouthOpening", "Mouth wanted"),
-    ...t.figureRow("mouthGrowth", `Mouth opens, ${t.perFine}`),
-    ...t.figureRow("soleToTake", "Sole still to take off"),
-    ...t.figureRow("coreWidth", "Core"),
-    t.lengthRow("Each cheek", t.plane.widths.cheek),
-    ...t.figureRow("wedgeAngle", "Wedge"),
-    t.lengthRow("Cross pin", design.pin.diameter),
-    ...t.figureRow("pinToRamp", "Room from pin to ramp"),
-  ];
-}
-
-function toolsFor(plane: Elevation, t: StepContext): string[] {
-  const { design, recess } = plane;
-  return [
-    "rule, caliper, square, bevel or protractor, straightedge, winding sticks, feeler leaves, pencil and knife",
-    `saw for ripping; mitre saw, bandsaw or handsaw for the two cuts (kerf told as ${t.mm(design.shop.kerf)})`,
-    "bench plane and block plane, sharp; scraper, rasp or spokeshave",
-    ...(recess ? [`router with a cutter ⌀ ${t.mm(design.recess.cutter)}, or chisels`] : []),
-    `drill ⌀ ${t.mm(2 * plane.pinHole.radius, "up")}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
-    "six clamps or more with cauls, glue, wax, oil, a small hammer",
-    "eye, ear and dust protection as the machine's manual asks",
-  ];
-}
-
-function stockTable(t: StepContext, { list }: StockPlan): StockTable {
-  type Size = (typeof list.rows)[number]["rough"];
-  const size = (of: Size, way: (side: keyof Size) => RoundingDirection) =>
-    (["length", "width", "thickness"] as const)
-      .map((side) => t.ruled(of[side], way(side)).replace(/ in$/, ""))
-      .join(" × ");
-  return {
-    head: ["Piece", "No.", "Rough", "Finished", "From", "Wood", "Grain"],
-    rows: list.rows.map((row) => [
-      row.piece,
-      String(row.count),
-      size(row.rough, () => "up"),
-      size(row.finished, (side) => finishedRounding(row.piece, side)),
-      row.from,
-      row.species,
-      row.grain,
-    ]),
-  };
-}
-
-function travellerPlots(plane: Elevation, design: Design) {
-  const { units, name } = design;
-  const mouth = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).results.find(
-    ({ key }) => key === "mouthOpening",
-  ) as ResultTolerance;
-  const { shares } = mouth;
-  return [
-    { words: "What each truing of the sole costs the mouth.", picture: mouthPlot(plane) },
-    {
-      words: "Whether a shaving finds its way out: the throat's width from the mouth to the top.",
-      picture: throatPlot(plane),
-    },
-    {
-      words: "What the year's dry and damp days do to the gaps (indicative).",
-      picture: seasonsPlot(planeSeasonSeries(plane), {
-        units,
-        of: name,
-        planned: planeSeasons(plane).planned.moisture,
-        leastGap: LEAST_GAP,
-      }),
-    },
-    ...(shares.length > 0
-      ? [
-          {
-            words: `Which step decides how wide the mouth comes out before set, read and repeat.${assumptionCaption(mouth, units)}`,
-            picture: sharesPlot(shares, {
-              name: "mouth-shares",
-              title: `${name}: which step decides the mouth`,
-              axis: "share of the mouth's variance",
-            }),
-          },
-        ]
-      : []),
-  ];
 }

@@ -8,12 +8,8 @@ export type TravellerKey = (typeof JOB_STEPS)[number];
 /** One number of a step. */
 export interface StepNumber {
   readonly label: string;
-  /** In the maker's unit: on the rule's division that lies on the safe side. */
+  /** In the maker's unit, and in words the way in which it may err. */
   readonly value: string;
-  /** The length itself in mm, where the maker's unit is inches. */
-  readonly exact?: string;
-  /** The length itself as a caliper has it, where the rule's division is off it by what can be felt. */
-  readonly caliper?: string;
   /** What was planned, where something measured has changed it. */
   readonly was?: string;
 }
@@ -27,6 +23,16 @@ export interface Blank {
   readonly times?: number;
   /** What came out, where the design says so. */
   readonly measured?: string;
+}
+
+/** A row to write the gaps under a straightedge in, laid in one place. */
+export interface ReadingRow {
+  /** Where it is laid: "1: up the middle of the bed, from the tip". */
+  readonly placement: string;
+  /** From where to where on the bed. */
+  readonly ends: string;
+  /** Where along it the gaps are read, from where it begins. */
+  readonly stations: readonly string[];
 }
 
 /** A caution and where it comes from. */
@@ -47,6 +53,8 @@ export interface TravellerStep {
   /** What must be true before the next step is begun. */
   readonly checks: readonly string[];
   readonly blanks: readonly Blank[];
+  /** Only where a surface is surveyed. */
+  readonly readings?: readonly ReadingRow[];
   readonly cautions: readonly Caution[];
   readonly picture: Picture;
   /** Names of the jigs that serve here. */

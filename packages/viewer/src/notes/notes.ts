@@ -3,9 +3,10 @@
 import type { Cure, FindingWords } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { FindingNote, RemediedFinding, SheetWords } from "../protocol/sheet-data.ts";
-import { type DisplayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import { parameterName } from "../state/format.ts";
 import { checksText, NO_SINGLE_FIX } from "../words/page.ts";
 
 export interface VisibleNote {
@@ -23,7 +24,7 @@ export interface Notes {
   announce(words: string): void;
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
-  addCures(findings: readonly RemediedFinding[], style: DisplayUnits): void;
+  addCures(findings: readonly RemediedFinding[], style: LengthStyle): void;
 }
 
 const SIGN = { stop: "✕", warning: "!", note: "i" } as const;
@@ -99,7 +100,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
     });
   }
 
-  function addCures(findings: readonly RemediedFinding[], style: DisplayUnits) {
+  function addCures(findings: readonly RemediedFinding[], style: LengthStyle) {
     for (const { code, cure } of findings) {
       const place = items.get(code)?.element.querySelector(".cures");
       if (!place) continue;
@@ -140,12 +141,12 @@ const figuresText = ({ value, limit }: FindingWords): string =>
 
 const wordsKey = ({ words }: FindingNote): string => JSON.stringify(words);
 
-const cureText = (cure: readonly Cure[], style: DisplayUnits): string =>
+const cureText = (cure: readonly Cure[], style: LengthStyle): string =>
   `Fix: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;
 
-function formatCureValue(path: string, value: number | string, style: DisplayUnits): string {
+function formatCureValue(path: string, value: number | string, style: LengthStyle): string {
   const row = rowAt(path);
   return typeof value === "number" && row.kind === "number"
-    ? formatWithUnit(value, UNIT_OF[row.quantity], style)
+    ? formatValue(value, UNIT_OF[row.quantity], style)
     : String(value);
 }

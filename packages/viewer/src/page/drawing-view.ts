@@ -2,7 +2,6 @@
 import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import type { FigureWords, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
-import { displayUnits } from "../state/format.ts";
 import { RAMP_KIND } from "../words/page.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
@@ -108,7 +107,7 @@ export class DrawingView {
   }
 
   addCures(findings: readonly RemediedFinding[]): void {
-    if (this.#plane) this.#parts.notes.addCures(findings, displayUnits(this.#plane.design));
+    if (this.#plane) this.#parts.notes.addCures(findings, this.#plane.design);
     this.#drawLeaders();
   }
 

@@ -1,16 +1,11 @@
 // What a figure is: a card beside the number under the pointer or the cursor, with its meaning, limits, formula and source.
+
 import { rowAt } from "@lamplane/parameters/design";
-import { UNIT_OF } from "@lamplane/parameters/table";
+import { defaultIn, UNIT_OF } from "@lamplane/parameters/table";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { FigureWords, SheetPlane } from "../protocol/sheet-data.ts";
-import {
-  type DisplayUnits,
-  displayUnits,
-  figureName,
-  formatWithUnit,
-  limitsText,
-  parameterName,
-} from "../state/format.ts";
+import { figureName, limitsText, parameterName } from "../state/format.ts";
 
 export interface HintSource {
   readonly figures: () => Readonly<Record<string, FigureWords>>;
@@ -57,7 +52,7 @@ function fillCard(
   plane: SheetPlane,
   figures: Readonly<Record<string, FigureWords>>,
 ) {
-  const style = displayUnits(plane.design);
+  const style = plane.design;
   const path = target.dataset.parameter;
   const key = target.dataset.figure;
   if (path) card.replaceChildren(...parameterLines(path, style));
@@ -75,12 +70,12 @@ function fillCard(
   card.style.top = `${(below ? box.bottom + 10 : box.top - height - 10) + scrollY}px`;
 }
 
-function parameterLines(path: string, style: DisplayUnits): Node[] {
+function parameterLines(path: string, style: LengthStyle): Node[] {
   const row = rowAt(path);
   const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
   const standard =
     row.kind === "number" && typeof row.default === "number"
-      ? `; ${formatWithUnit(row.default, unit, style)} unless told otherwise`
+      ? `; ${formatValue(Number(defaultIn(row, style.units)), unit, style)} unless told otherwise`
       : "";
   return [
     html("strong", {}, parameterName(path)),
@@ -95,13 +90,13 @@ function figureLines(
   key: string,
   { help, formula, source, unit }: FigureWords,
   plane: SheetPlane,
-  style: DisplayUnits,
+  style: LengthStyle,
 ): Node[] {
   const value = plane.figures[key];
   return [
     html("strong", {}, figureName(key)),
     html("p", {}, help),
-    html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${formatWithUnit(value, unit, style)}`}`),
+    html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${formatValue(value, unit, style)}`}`),
     html("p", { class: "source" }, `follows from the others · source: ${source}`),
   ];
 }

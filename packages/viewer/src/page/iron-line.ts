@@ -4,7 +4,6 @@ import type { NumberRow } from "@lamplane/parameters/table";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl } from "../sheet/number-control.ts";
-import { displayUnits } from "../state/format.ts";
 import { MY_IRON } from "../words/page.ts";
 
 export interface IronLine {
@@ -24,7 +23,7 @@ export function createIronLine(handlers: ControlHandlers, switchUnits: (units: "
   return {
     element,
     show(plane) {
-      const style = displayUnits(plane.design);
+      const style = plane.design;
       units.value = style.units;
       for (const control of [width!, thickness!]) {
         const value = valueAt(plane.design, control.path) as number;

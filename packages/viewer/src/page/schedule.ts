@@ -1,10 +1,12 @@
 // The schedule: every parameter of the design in the table's order, so that what has no place on a view is still on the sheet.
+
 import { valueAt } from "@lamplane/parameters/design";
 import { type NumberRow, type Row, rowsOf, TABLE, UNIT_OF } from "@lamplane/parameters/table";
+import type { LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { type DisplayUnits, displayUnits, parameterName } from "../state/format.ts";
+import { parameterName } from "../state/format.ts";
 
 export interface Schedule {
   readonly element: HTMLElement;
@@ -12,7 +14,7 @@ export interface Schedule {
 }
 
 interface ScheduleLine {
-  update(plane: SheetPlane, style: DisplayUnits): void;
+  update(plane: SheetPlane, style: LengthStyle): void;
 }
 
 const SECTION_WORDS: Readonly<Record<string, string>> = {
@@ -37,7 +39,7 @@ export function createSchedule(handlers: ControlHandlers): Schedule {
     plane = next;
     if (!element.open) return;
     lines ??= buildLines(body, handlers);
-    const style = displayUnits(next.design);
+    const style = next.design;
     for (const line of lines) line.update(next, style);
   };
   element.addEventListener("toggle", () => plane && show(plane));

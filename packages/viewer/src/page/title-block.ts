@@ -2,7 +2,7 @@
 import { formatScale, toMillimetres } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
-import { displayUnits, formatOnDrawing } from "../state/format.ts";
+import { formatOnDrawing } from "../state/format.ts";
 
 export interface TitleBlock {
   readonly element: HTMLElement;
@@ -53,7 +53,7 @@ export function createTitleBlock(): TitleBlock {
           ? "mm, angles in degrees"
           : `inches by ${design.shop.smallestFraction}, angles in degrees`;
       scale.value.textContent = perMm === undefined ? "" : scaleText(perMm / CSS_PIXELS_PER_MM);
-      const style = displayUnits(design);
+      const style = design;
       const sizes = [design.body.length, figures.bodyWidth ?? 0, design.body.height];
       size.value.textContent = `${sizes.map((mm) => formatOnDrawing(mm, "mm", style)).join(" × ")}${style.units === "mm" ? " mm" : ""}`;
       revisionText.textContent = shortHash(JSON.stringify(design));

@@ -2,10 +2,11 @@
 import { atan2Deg, cosDeg, sinDeg } from "@lamplane/geometry";
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
+import type { LengthStyle } from "@lamplane/parameters/units";
 import { setAttributes, svg } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { SheetPoint, View } from "../protocol/view.ts";
-import { type DisplayUnits, displayUnits, stepSize, stepValue } from "../state/format.ts";
+import { stepSize, stepValue } from "../state/format.ts";
 import { GRIPS } from "../words/page.ts";
 import { type Scale, toPixels, toSheet } from "./layout.ts";
 import type { ControlHandlers } from "./number-control.ts";
@@ -119,7 +120,7 @@ interface GripDrag {
   readonly from: SheetPoint;
   readonly value: number;
   readonly shape: GripShape;
-  readonly style: DisplayUnits;
+  readonly style: LengthStyle;
 }
 
 function attachDrag(grip: SVGGElement, name: GripName, drawn: () => Drawn | undefined, handlers: ControlHandlers) {
@@ -138,7 +139,7 @@ function attachDrag(grip: SVGGElement, name: GripName, drawn: () => Drawn | unde
     const value = numberAt(now.plane, shape.path);
     if (value === undefined) return;
     frame = grip.ownerSVGElement!.getBoundingClientRect();
-    drag = { from: placeOf(event, now.scale), value, shape, style: displayUnits(now.plane.design) };
+    drag = { from: placeOf(event, now.scale), value, shape, style: now.plane.design };
     last = 0;
     grip.setPointerCapture(event.pointerId);
     grip.classList.add("is-held");

@@ -1,10 +1,10 @@
 // Measuring between two points of the elevation: named places or corners under the pointer; by keyboard from two lists.
 import { atan2Deg } from "@lamplane/geometry";
-import { formatAngle } from "@lamplane/parameters/units";
+import { formatAngle, formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { SheetPoint } from "../protocol/view.ts";
-import { type DisplayUnits, displayUnits, formatWithUnit, parameterName } from "../state/format.ts";
+import { parameterName } from "../state/format.ts";
 import type { Field } from "./field.ts";
 
 export interface MeasureTool {
@@ -55,7 +55,7 @@ export function createMeasureTool(field: Field): MeasureTool {
         setAttributes(dot, { cx: x, cy: y });
       },
     );
-    result.textContent = resultText(a, b, displayUnits(plane.design));
+    result.textContent = resultText(a, b, plane.design);
     from.value = "name" in ends[0] ? ends[0].name : "";
     to.value = "name" in ends[1] ? ends[1].name : "";
   };
@@ -105,9 +105,9 @@ function nearestPoint({ points }: SheetPlane, field: Field, at: SheetPoint): End
   return first && first.away <= NEAR ? { name: first.name } : undefined;
 }
 
-function resultText(a: SheetPoint, b: SheetPoint, style: DisplayUnits): string {
+function resultText(a: SheetPoint, b: SheetPoint, style: LengthStyle): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
-  const length = (mm: number) => formatWithUnit(mm, "mm", style);
+  const length = (mm: number) => formatValue(mm, "mm", style);
   const slope = atan2Deg(Math.abs(up), Math.abs(across));
   return `${length(Math.hypot(across, up))}; along the sole ${length(Math.abs(across))}, up ${length(Math.abs(up))}, at ${formatAngle(slope, { decimals: 2, fixed: true, halves: "binary" })}`;
 }

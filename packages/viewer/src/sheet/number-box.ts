@@ -1,14 +1,16 @@
 // What a number covers on its field: reckoned from its characters, so that nothing is measured while it is drawn.
+
 import { rowAt } from "@lamplane/parameters/design";
+import type { LengthStyle } from "@lamplane/parameters/units";
 import type { Dimension } from "../protocol/view.ts";
-import { type DisplayUnits, formatOnDrawing } from "../state/format.ts";
+import { formatOnDrawing } from "../state/format.ts";
 import type { LaidDimension, NumberRoom } from "./layout.ts";
 import type { NumberBox } from "./obstacles.ts";
 
 const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
 const PER_SMALL = 6.4; // px: words before a number
 
-export function numberWidth({ value, unit, before = "", parameter }: Dimension, style: DisplayUnits): number {
+export function numberWidth({ value, unit, before = "", parameter }: Dimension, style: LengthStyle): number {
   const characters = formatOnDrawing(value, unit, style).length + (parameter ? 1 : 2);
   return characters * PER_CHARACTER + before.length * PER_SMALL + (parameter ? 6 : 0);
 }

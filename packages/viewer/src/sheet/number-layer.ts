@@ -1,10 +1,12 @@
 // The numbers of one view, as elements over its drawing: made when they are first shown, kept while they are.
+
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
+import type { LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { Dimension } from "../protocol/view.ts";
-import { type DisplayUnits, displayUnits, formatOnDrawing } from "../state/format.ts";
+import { formatOnDrawing } from "../state/format.ts";
 import type { LaidDimension } from "./layout.ts";
 import { autoPosition } from "./number-box.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "./number-control.ts";
@@ -32,7 +34,7 @@ export function createNumberLayer(handlers: ControlHandlers): NumberLayer {
     element,
     hasFocus: (id) => shown.get(id)?.element.contains(document.activeElement) === true,
     draw(dimensions, places, plane) {
-      const style = displayUnits(plane.design);
+      const style = plane.design;
       dimensions.forEach((dimension, i) => {
         const number = shown.get(dimension.id) ?? add(dimension);
         updateNumber(number, dimension, plane, style);
@@ -55,7 +57,7 @@ function createNumber({ parameter, figure, before }: Dimension, handlers: Contro
   };
 }
 
-function updateNumber(number: ShownNumber, dimension: Dimension, plane: SheetPlane, style: DisplayUnits) {
+function updateNumber(number: ShownNumber, dimension: Dimension, plane: SheetPlane, style: LengthStyle) {
   const { value, unit, before = "" } = dimension;
   if (number.path === undefined) {
     const text = `${before}(${formatOnDrawing(value, unit, style)})`;

@@ -1,21 +1,15 @@
 // What a number on the sheet holds, and what typing or stepping makes of it. Plain data, no element.
+
 import type { NumberRow } from "@lamplane/parameters/table";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import type { ChangeValue } from "../protocol/sheet-data.ts";
-import {
-  type DisplayUnits,
-  formatOnDrawing,
-  formatWithUnit,
-  limitsText,
-  parseInput,
-  stepSize,
-  stepValue,
-} from "../state/format.ts";
+import { formatOnDrawing, limitsText, parseInput, stepSize, stepValue } from "../state/format.ts";
 
 export interface NumberState {
   readonly value: number;
   /** What stands in the design: a number or `auto`. */
   readonly planned: ChangeValue | undefined;
-  readonly style: DisplayUnits;
+  readonly style: LengthStyle;
   readonly unit: string;
   /** Fixed by a step that is done: shown, not to be changed. */
   readonly isLocked?: boolean;
@@ -69,10 +63,10 @@ export const roundValue = (value: number): number => Math.round(value * 1000) / 
 /** What a screen reader says of the number. */
 export function numberAria(state: NumberState, row: NumberRow): Readonly<Record<string, string | number | undefined>> {
   const { value, unit, style, planned, isVoid } = state;
-  const shown = `${formatWithUnit(value, unit, style)}${planned === "auto" ? ", auto" : ""}`;
+  const shown = `${formatValue(value, unit, style)}${planned === "auto" ? ", auto" : ""}`;
   return {
     "aria-valuenow": isVoid ? undefined : roundValue(value),
     "aria-valuetext": isVoid ? "not measured yet" : shown,
-    "aria-description": `${row.help} ${limitsText(row, style)}; arrow keys step by ${formatWithUnit(stepSize(row, style), unit, style)}.`,
+    "aria-description": `${row.help} ${limitsText(row, style)}; arrow keys step by ${formatValue(stepSize(row, style), unit, style)}.`,
   };
 }

@@ -1,7 +1,6 @@
 // How a view and its numbers lie on a field of some width: which numbers there is room for, the scale, the place of each. Pure.
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { Dimension, View } from "../protocol/view.ts";
-import { displayUnits } from "../state/format.ts";
 import { layOutApart } from "./dimension-separation.ts";
 import { gripBoxes } from "./grips.ts";
 import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale } from "./layout.ts";
@@ -84,7 +83,7 @@ interface Laying {
 }
 
 function layingAt(scale: Scale, view: View, plane: SheetPlane): Laying {
-  const style = displayUnits(plane.design);
+  const style = plane.design;
   const inFractions = style.units === "in";
   const room = (dimension: Dimension) => numberRoom(dimension, numberWidth(dimension, style));
   const outlines = outlineStretches(view, scale);

@@ -1,49 +1,36 @@
 // Numbers as they stand on the sheet, and back: the design's unit for lengths, degrees for angles.
-import type { Design, NumberRow, Row } from "@lamplane/parameters/table";
+import type { NumberRow, Row } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import {
   formatAngle,
   formatDecimal,
-  formatTypeable,
+  formatDimension,
   formatValue,
+  type LengthStyle,
   parseNumber,
   toMillimetres,
 } from "@lamplane/parameters/units";
 
-export interface DisplayUnits {
-  readonly units: "mm" | "in";
-  readonly smallestFraction: "1/8" | "1/16" | "1/32" | "1/64";
-}
-
-export const displayUnits = ({ units, shop }: Design): DisplayUnits => ({
-  units,
-  smallestFraction: shop.smallestFraction,
-});
-
-/** A number for the drawing: bare mm (the title block tells the unit), degrees, inches as a fraction or else in decimals. */
-export function formatOnDrawing(value: number, unit: string, { units, smallestFraction }: DisplayUnits): string {
+/** A number for the drawing: bare mm (the title block tells the unit), degrees, inches. */
+export function formatOnDrawing(value: number, unit: string, style: LengthStyle): string {
   if (unit === "°") return formatAngle(value);
   if (unit !== "mm") return formatDecimal(value, 3);
-  return formatTypeable(value, units, smallestFraction).replace(" in", "″");
+  return formatDimension(value, style).replace(" in", "″");
 }
 
-/** A number with its unit, both units of length. */
-export const formatWithUnit = (value: number, unit: string, style: DisplayUnits): string =>
-  formatValue(value, unit, style.units, style.smallestFraction);
-
-export const parseInput = (text: string, row: NumberRow, { units }: DisplayUnits) =>
+export const parseInput = (text: string, row: NumberRow, { units }: LengthStyle) =>
   parseNumber(text, row.quantity, units);
 
 const COARSE = 0.1; // mm: rows that step by this or more step by the rule's smallest fraction in an inch design
 
 /** What one press of an arrow key is worth, mm or degrees. */
-export function stepSize(row: NumberRow, { units, smallestFraction }: DisplayUnits): number {
+export function stepSize(row: NumberRow, { units, shop }: LengthStyle): number {
   if (row.quantity !== "length" || units === "mm" || row.step < COARSE) return row.step;
-  return toMillimetres(1 / Number(smallestFraction.slice(2)), "in");
+  return toMillimetres(1 / Number(shop.smallestFraction.slice(2)), "in");
 }
 
 /** A value some steps on, on the table's side of its limits. */
-export function stepValue(value: number, steps: number, row: NumberRow, style: DisplayUnits): number {
+export function stepValue(value: number, steps: number, row: NumberRow, style: LengthStyle): number {
   const next = Math.round((value + steps * stepSize(row, style)) * 1e6) / 1e6;
   return Math.min(row.max, Math.max(row.min, row.quantity === "count" ? Math.round(next) : next));
 }
@@ -70,8 +57,8 @@ const FIGURE_NAMES: Readonly<Record<string, string>> = {
 };
 
 /** A row's limits in words. */
-export function limitsText(row: Row, style: DisplayUnits): string {
+export function limitsText(row: Row, style: LengthStyle): string {
   if (row.kind !== "number") return row.kind === "choice" ? row.choices.join(", ") : "";
   const unit = UNIT_OF[row.quantity];
-  return `${formatWithUnit(row.min, unit, style)} to ${formatWithUnit(row.max, unit, style)}`;
+  return `${formatValue(row.min, unit, style)} to ${formatValue(row.max, unit, style)}`;
 }

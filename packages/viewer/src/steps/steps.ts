@@ -1,12 +1,13 @@
 // What is done at the step that is shown, beside the drawing: its task and picture, its numbers, its blanks to fill in.
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import { pictureDrawing } from "../plots/plot-field.ts";
 import type { StageName } from "../protocol/build-steps.ts";
 import type { BenchStep, FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { type DisplayUnits, displayUnits, figureName, formatWithUnit } from "../state/format.ts";
+import { figureName } from "../state/format.ts";
 import { STEP_WORDS, STRIP } from "../words/page.ts";
 
 export interface Steps {
@@ -39,7 +40,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
     element,
     picture,
     show({ bench, lost: otherwise }, plane, stage, figures) {
-      const style = displayUnits(plane.design);
+      const style = plane.design;
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
       if (stage !== shownStage) {
         picture.replaceChildren();
@@ -120,14 +121,14 @@ function updateStepItem(
   item: HTMLElement,
   step: BenchStep,
   measures: ReadonlyMap<string, MeasuredBlank>,
-  style: DisplayUnits,
+  style: LengthStyle,
   figures: Readonly<Record<string, FigureWords>>,
 ) {
   item.classList.toggle("is-done", step.isDone);
   item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";
   item.querySelector(".step-figures")!.replaceChildren(
     ...step.figures.map(({ key, value }) => {
-      const text = formatWithUnit(value, figures[key]?.unit ?? "mm", style);
+      const text = formatValue(value, figures[key]?.unit ?? "mm", style);
       return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, text));
     }),
   );

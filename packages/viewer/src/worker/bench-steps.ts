@@ -3,7 +3,6 @@ import {
   doubtText,
   expectedValue,
   findDoubt,
-  formatMeasuredValue,
   measuredUnit,
   planeBeforeStep,
   STEPS,
@@ -22,7 +21,7 @@ import type { BenchStep } from "../protocol/sheet-data.ts";
 /** @param design as planned, with what was measured */
 export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
-  const format = (value: number, unit: string) => formatValue(value, unit, design.units, design.shop.smallestFraction);
+  const format = (value: number, unit: string) => formatValue(value, unit, design);
   return stepsOf(stage).map((step): BenchStep => {
     const { title, figures, measures } = STEPS[step];
     const plane = planeBeforeStep(design, step);
@@ -39,7 +38,7 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
         if (expected === undefined) return [];
         const doubt = findDoubt(design, key);
         const unit = measuredUnit(key);
-        const wanted = wantedText(design, key) ?? formatMeasuredValue(design, expected, unit);
+        const wanted = wantedText(design, key) ?? formatValue(expected, unit, design);
         return [
           {
             path: `measured.${key}`,

@@ -14,8 +14,8 @@ const HOW_TO_USE = [
   "layout.pdf, printed at 100 %, has the same lines at full size to glue on the wood.",
 ];
 const ROUNDING = {
-  in: "Lengths stand on your rule's smallest division, rounded the way that can still be mended: what is milled or fitted later up, what takes wood away for good down. Where that is felt, the table gives the length itself in thousandths, for the caliper.",
-  mm: "Lengths are in millimetres to the hundredth; work each to what your tool holds, erring the way that can still be mended: what is milled or fitted later larger, what takes wood away for good less.",
+  in: "Lengths stand on the nearest division of your rule, + where they are plainly over it and − where under; behind it in brackets, for the caliper, the length itself. No less and no more say which way a length may err.",
+  mm: "Lengths are in millimetres to the hundredth; work each to what your tool holds. No less and no more say which way a length may err.",
 };
 
 export function frontGroups(traveller: Traveller, width: number): BlockGroup[] {

@@ -7,6 +7,7 @@ import { drawOnPage } from "../blocks/page-writer.ts";
 import { pictureBlock, USUAL_GAP } from "../blocks/picture.ts";
 import { checklistBlock, drawTickBox, headingBlock, paragraphBlock, wrapOnSheet } from "../blocks/text.ts";
 import type { Columns } from "./columns.ts";
+import { readingsBlock } from "./readings.ts";
 import { blanksBlock, cautionsBlock, numbersBlock } from "./step-tables.ts";
 
 const APART = 6;
@@ -45,7 +46,7 @@ function blocksOf(
   width: number,
   { gap, under }: Spacing,
 ): PageBlock[] {
-  const { title, task, why, cautions, instructions, checks, picture, jigs, done } = step;
+  const { title, task, why, cautions, instructions, checks, picture, jigs, done, readings } = step;
   return [
     stackBlocks(
       stepHeading(`${number}`, title, width, done),
@@ -55,6 +56,7 @@ function blocksOf(
       numbersAndBlanks(step, width),
     ),
     pictureBlock(picture, width, under),
+    ...(readings ? [readingsBlock(readings, width)] : []),
     stackBlocks(
       headingBlock(jigs.length > 0 ? `Do (jigs, pictured at the end: ${jigs.join(", ")})` : "Do", width),
       checklistBlock(instructions, width, { numbered: true, ticked: done, gap }),

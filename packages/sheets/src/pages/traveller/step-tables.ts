@@ -7,7 +7,7 @@ import { drawOnPage, SMALL_TEXT_SIZE, TEXT_SIZE } from "../blocks/page-writer.ts
 import { tableBlock } from "../blocks/table.ts";
 import { headingBlock, linesHeight, wrapOnSheet } from "../blocks/text.ts";
 
-/** Numbers of a step: label, value, and small beside it the length itself and what was planned. */
+/** Numbers of a step: label, value, and small beside it what was planned. */
 export function numbersBlock(rows: readonly StepNumber[], width: number): PageBlock {
   const value = Math.max(16, ...rows.map((row) => measureText(row.value, TEXT_SIZE, true) + 3));
   const note = Math.max(0, ...rows.map((row) => measureText(numberNote(row), SMALL_TEXT_SIZE) + 3));
@@ -21,8 +21,7 @@ export function numbersBlock(rows: readonly StepNumber[], width: number): PageBl
   return tableBlock(cells, widths);
 }
 
-const numberNote = ({ exact, caliper, was }: StepNumber): string =>
-  [caliper, exact, was === undefined ? undefined : `was ${was}`].filter((part) => part !== undefined).join("; ");
+const numberNote = ({ was }: StepNumber): string => (was === undefined ? "" : `was ${was}`);
 
 /** Blanks to write measured values in. */
 export function blanksBlock(blanks: readonly Blank[], width: number): PageBlock {

@@ -1,9 +1,12 @@
 // The two cuts, the bed, the recess and the pin's hole: where angles are made and measured.
-import { FIGURE_ROUNDING } from "@lamplane/bench";
+import { formatStation, placementStations, stepWords, straightedgePlacements } from "@lamplane/bench";
 import { pegHoles } from "@lamplane/parameters/elevation";
+import { formatDrill } from "@lamplane/parameters/units";
 import { bedPicture, recessPicture } from "../draw/bed.ts";
 import { pinHolePicture } from "../draw/cheek.ts";
 import { cutsPicture } from "../draw/core.ts";
+import type { ReadingRow } from "../step.ts";
+import type { StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
 export function cutsContent(known: ContentInput): StepContent {
@@ -17,8 +20,8 @@ export function cutsContent(known: ContentInput): StepContent {
       ...t.figureRow("sawBed", "Saw for the bed, from square"),
       ...t.figureRow("rampMark", "Ramp's mark on the sole, from the toe end"),
       ...t.figureRow("bedMark", "Bed's mark on the sole, from the toe end"),
-      t.lengthRow("Ramp's mark on the top", rampCut.markAtTop, FIGURE_ROUNDING.rampMark),
-      t.lengthRow("Bed's mark on the top", bedCut.markAtTop, FIGURE_ROUNDING.bedMark),
+      t.lengthRow("Ramp's mark on the top", rampCut.markAtTop),
+      t.lengthRow("Bed's mark on the top", bedCut.markAtTop),
       ...(ramp.curve
         ? [
             { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
@@ -29,15 +32,16 @@ export function cutsContent(known: ContentInput): StepContent {
         : []),
     ],
     instructions: keepSentences(
-      "Square both marks round the core on all four sides. The ramp's kerf lies on the heel's side of its mark, the bed's on the toe's side: both in the waste.",
+      "Square both marks across the sole and across the top; join them down both sides with a bevel: the lines on the sides slope. The ramp's kerf lies on the heel's side of its mark, the bed's on the toe's side: both in the waste.",
+      "Lay the core's right side on the saw's table, its sole against the fence, the toe to your right: the left side with its sheet looks up.",
       "Set the saw by the printed gauge or by a bevel, cut a test piece of the core's own height and measure it before the core is cut.",
       ...beyondLimitTexts(known, "ramp"),
-      `Cut the ramp: saw at ${t.deg(rampCut.saw)} from square, clamped, the mark just left standing.`,
+      `Cut the ramp: swing the saw ${t.deg(rampCut.saw)} from square, so that the cut runs to the right as it comes toward you; core clamped, the mark just left standing.`,
       ...beyondLimitTexts(known, "bed"),
-      `Swing the saw to the other side and cut the bed at ${t.deg(bedCut.saw)}, leaving its mark and a shaving to true.`,
+      `Cut the bed, the core lying as before: swing the saw ${t.deg(bedCut.saw)} to the other side, leaving its mark and a shaving to true.`,
       ramp.curve !== undefined &&
         `The ramp is curved: after the straight cut shape it by the template, wear first, with disc, belt, rasp or plane. It bulges toward the throat, so a drum cannot form it.`,
-      "Keep the waste wedge: it backs the blocks in the vice, and the stock list says what comes out of it.",
+      "Keep the waste wedge: it backs the blocks in the vise, and the stock list says what comes out of it.",
     ),
     checks: keepSentences(
       "Each angle measured with a bevel or protractor on both sides of the block, not read off the saw.",
@@ -70,12 +74,12 @@ export function bedContent({ t }: ContentInput): StepContent {
       ...t.figureRow("unsupported", "Bed below the bevel's heel that the iron never touches"),
     ],
     instructions: keepSentences(
-      "Hold the block in the bed cradle, or in the vice with the waste wedge under it, the bed level and up.",
-      "Lay a straightedge at the five places drawn and try feeler leaves under it at five stations each; 1 up the bed, 2 and 3 across it, 4 and 5 from corner to corner. Write the readings in the survey sheet (“lamplane survey FILE --blank”) and let it say whether the bed is flat, hollow or humped, by how much, and where to take wood off.",
+      "Hold the block in the bed cradle, or in the vise with the waste wedge under it, the bed level and up.",
+      "Lay a straightedge at the places drawn, try feeler leaves under it at each station, and write on the lines the thickest leaf that goes in and the thinnest that does not. Typed into the survey sheet (“lamplane survey FILE --blank”), they say whether the bed is flat, hollow or humped, and where to take wood off.",
       "Work across and along with a fine-set block plane or a scraper, from the edges toward the middle; take wood only where the survey says.",
       "Blue the iron's back with pencil, lay it on the bed, press and rub it: the marks it leaves are the high places.",
       t.plane.design.bed.featherChamfer > 0 &&
-        `Take the feather off the bed's tip square, ${t.mm(t.plane.design.bed.featherChamfer, "down")} high: a thin tip breaks in the glue-up. It is planed away with the sole.`,
+        `Take the feather off the bed's tip square, ${t.mm(t.plane.design.bed.featherChamfer)} high: a thin tip breaks in the glue-up. It is planed away with the sole.`,
       "Measure the bed's angle again from the sole, on both sides.",
     ),
     checks: [
@@ -83,16 +87,29 @@ export function bedContent({ t }: ContentInput): StepContent {
       "The iron does not rock, corner to corner, under two fingers.",
       "Bed square across: its angle reads the same on both sides.",
     ],
+    readings: readingRows(t),
     cautions: ["handTools", "disc"],
     picture: bedPicture(t),
     jigs: ["bed-cradle"],
   };
 }
 
+/** The survey sheet's own placements and stations. */
+const readingRows = ({ plane }: StepContext): ReadingRow[] =>
+  straightedgePlacements(plane).map(({ words, from, to }) => {
+    const format = (mm: number) => formatStation(mm, plane.design.units);
+    return {
+      placement: words,
+      ends: `${format(from.along)} up, ${format(from.across)} across to ${format(to.along)} up, ${format(to.across)} across`,
+      stations: placementStations({ from, to }, plane.design.units).map(format),
+    };
+  });
+
 export function recessContent({ t }: ContentInput): StepContent {
   const { recess, design } = t.plane;
   if (!recess)
     return {
+      ...stepWords(design, "recess"),
       numbers: [],
       instructions: ["Leave the bed whole."],
       checks: ["The iron lies flat on the bed from the bevel's heel to the top."],
@@ -103,7 +120,7 @@ export function recessContent({ t }: ContentInput): StepContent {
     numbers: [
       ...t.figureRow("recessWidth"),
       ...t.figureRow("recessDepth"),
-      ...t.figureRow("recessFromBedTip", "Recess's lower end up the bed from the trued sole's line"),
+      ...t.figureRow("recessFromBedTip", "Recess's lower end up the bed from its lower edge, the feather taken off"),
       ...t.figureRow("recessLand"),
       ...t.figureRow("recessPad"),
       t.lengthRow("Cutter", design.recess.cutter),
@@ -112,7 +129,7 @@ export function recessContent({ t }: ContentInput): StepContent {
       "Draw the bed's middle line and the recess's outline, or glue on the bed's sheet from the layout.",
       "Clamp block and template so that neither can turn; rout against the cutter's turning, a quarter of the depth at a pass, from the top end inward.",
       "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
-      `Stop at ${t.mm(recess.depth, FIGURE_ROUNDING.recessDepth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
+      `Stop at ${t.mm(recess.depth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
     ],
     checks: [
       "Iron flat on both lands and on the pad below the recess.",
@@ -125,22 +142,24 @@ export function recessContent({ t }: ContentInput): StepContent {
 }
 
 export function pinHoleContent({ t }: ContentInput): StepContent {
-  const { pegs } = t.plane.design;
+  const { pegs, body } = t.plane.design;
+  const { trim } = body;
   const hasPegs = pegHoles(t.plane).length > 0;
   return {
     numbers: [
-      ...t.figureRow("pinX", "Hole's middle from the finished toe's line"),
-      t.lengthRow("Hole's middle from the blank's toe end", t.figure("pinX") + t.plane.design.body.trim / 2),
+      t.lengthRow("Hole's middle from the blank's toe end", t.figure("pinX") + trim / 2),
       ...t.figureRow("pinOverBlankSole", "Hole's middle over the blank's sole"),
-      ...t.figureRow("pinHoleDiameter", "Drill"),
+      { label: "Drill", value: formatDrill(t.figure("pinHoleDiameter"), t.design) },
       ...(hasPegs ? [t.lengthRow("Peg holes, diameter", pegs.diameter)] : []),
     ],
     instructions: keepSentences(
       "Lay the cheeks inside to inside, soles and toe ends flush, marks together, and clamp them: one hole goes through both and the two are one line.",
-      "Prick the middle from the layout sheet or the pin guide, and check both distances with a rule before you drill.",
-      "Bore with a bit that leaves a clean edge, square to the insides, into a backing board; try the drill in waste first and measure the hole it makes.",
+      "Lay the pin guide on the left cheek's outside, its pegs under both soles and before both toe ends, and clamp it; or prick the middle from the layout sheet. Check both distances with a rule before you drill.",
+      "Bore through both at once with a bit that leaves a clean edge, square to the insides, into a backing board; try the drill in waste first and measure the hole it makes.",
+      trim > 0 &&
+        `The reading along the sole counts from the finished toe's line: draw it ${t.mm(trim / 2)} inside the toe ends.`,
       hasPegs &&
-        `Bore the peg holes ⌀ ${t.mm(pegs.diameter)} in the waste at the ends only at the dry fit, through cheeks and blocks together as they lie.`,
+        `Leave the peg holes ⌀ ${t.mm(pegs.diameter)}: they are bored at the dry fit, through cheeks and blocks together.`,
     ),
     checks: [
       "A rod the hole's size, put through both cheeks, stands square to their insides.",

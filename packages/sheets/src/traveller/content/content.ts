@@ -1,7 +1,7 @@
 // What every step's content is made from and what it gives; the frame round it (title, blanks, done) is added once for all.
 import type { CautionKey, StockPlan, ToleranceReport } from "@lamplane/bench";
 import type { Picture } from "../../picture/picture.ts";
-import type { StepNumber } from "../step.ts";
+import type { ReadingRow, StepNumber } from "../step.ts";
 import type { StepContext } from "../step-context.ts";
 
 export interface ContentInput {
@@ -18,6 +18,7 @@ export interface StepContent {
   readonly numbers: readonly StepNumber[];
   readonly instructions: readonly string[];
   readonly checks: readonly string[];
+  readonly readings?: readonly ReadingRow[];
   readonly cautions: readonly CautionKey[];
   readonly picture: Picture;
   readonly jigs?: readonly string[];

@@ -27,21 +27,25 @@ import { type ContentInput, keepSentences, type StepContent } from "./content.ts
 export function soleContent({ t, report }: ContentInput): StepContent {
   const { allowance } = t.plane.design.sole;
   const { stopShort } = report.mouth;
+  const { coarse, fine } = solePasses(allowance - stopShort);
   return {
     why: "The wedge bends the body a little. A sole trued slack is no longer flat when the plane works.",
     numbers: [
       ...t.figureRow("soleToTake", "Wood under the planned sole"),
-      t.fineRow("Stop this much short of it at first", stopShort),
-      t.fineRow("So take off, before the mouth is read", Math.max(0, allowance - stopShort)),
+      t.lengthRow("Stop this much short of it at first", stopShort),
+      ...(coarse > 0 ? [t.lengthRow("First, iron out, jack or jointer: take off", coarse)] : []),
+      t.lengthRow("Then, iron and wedge in, fine shavings: take off", fine),
       ...t.figureRow("edgeHeightAtContact", "Height at which the edge touched the front block"),
     ],
-    instructions: [
+    instructions: keepSentences(
       "Trim nothing yet but what is in the way; leave the pegs until the sole is true.",
+      coarse > 0 &&
+        `Iron and wedge out: take ${t.mm(coarse)} off with a jack or jointer plane, toe to heel, flat and square. Stop there: ${t.mm(fine)} and the last of the mouth are for fine shavings.`,
       "Put in iron and wedge, drive the wedge as tight as for work, and draw the edge back well above the sole.",
       "Plane the sole from toe to heel with a sharp, fine-set plane, or on abrasive on a flat plate; straightedge along, across and corner to corner, winding sticks at the ends.",
       "Toe, the wood just before the mouth, just behind it, and heel lie in one plane; between them a little hollow does no harm.",
-      `Stop while the mouth is still closed or narrower than wanted: ${t.fine(stopShort)} short of the planned sole at the least.`,
-    ],
+      `Stop while the mouth is still closed or narrower than wanted: ${t.mm(stopShort)} short of the planned sole at the least.`,
+    ),
     checks: [
       "Flat with the wedge at working tension: no light before and behind the mouth.",
       "Sole square to the cheeks' outsides.",
@@ -50,6 +54,16 @@ export function soleContent({ t, report }: ContentInput): StepContent {
     cautions: ["edgeBack", "sharpIron"],
     picture: solePicture(t, stopShort),
   };
+}
+
+/** The last of the sole, mm: taken off in fine shavings (common practice). */
+const FINE_FROM = 0.5;
+
+/** What comes off the sole before the mouth is first read: in coarse shavings, and then in fine ones. mm */
+export function solePasses(toTake: number): { readonly coarse: number; readonly fine: number } {
+  const whole = Math.max(0, toTake);
+  const fine = Math.min(whole, FINE_FROM);
+  return { coarse: whole - fine, fine };
 }
 
 /** What was not measured is not known, and is told so. */
@@ -71,12 +85,12 @@ export function mouthContent({ t }: ContentInput): StepContent {
     numbers: [
       ...t.figureRow("mouthOpening", "Mouth wanted"),
       ...t.figureRow("mouthGrowth", `It opens, ${t.perFine}`),
-      t.fineRow(
-        `One shaving of ${t.fine(SHAVING)} opens it by`,
+      t.lengthRow(
+        `One shaving of ${t.mm(SHAVING)} opens it by`,
         mouthOpeningAt(plane, SHAVING) - mouthOpeningAt(plane, 0),
       ),
-      t.fineRow(isRead ? "Left and right cheek differ by" : "Left and right cheek may differ by", uneven),
-      t.fineRow("Side clearance left, the iron tilted to cut even", worstTilt(built).room),
+      t.lengthRow(isRead ? "Left and right cheek differ by" : "Left and right cheek may differ by", uneven),
+      t.lengthRow("Side clearance left, the iron tilted to cut even", worstTilt(built).room),
       ...(isDone(t.design, "sole") ? allowanceLeftRows(t) : []),
     ],
     instructions: [
@@ -89,7 +103,7 @@ export function mouthContent({ t }: ContentInput): StepContent {
       "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
     ],
     checks: [
-      `Mouth ${t.fine(opening)} with the edge at the sole, the same at both sides. Tilt the iron by a tap until its edge lies even; the mouth is evened at the ramp.`,
+      `Mouth ${t.mm(opening)} with the edge at the sole, the same at both sides. Tilt the iron by a tap until its edge lies even; the mouth is evened at the ramp.`,
       "Sole still flat when the mouth is right.",
     ],
     cautions: ["edgeBack", "sharpIron"],
@@ -167,7 +181,7 @@ export function seasonContent({ t }: ContentInput): StepContent {
       },
       ...[...YEAR_SIZES].flatMap(([key, label]) => yearRow(t, key, label)),
       ...later.map(({ takenOff, opening }) =>
-        t.fineRow(`Mouth once ${t.fine(takenOff)} more is off the sole`, opening),
+        t.lengthRow(`Mouth once ${t.mm(takenOff)} more is off the sole`, opening),
       ),
     ],
     instructions: keepSentences(
@@ -184,12 +198,12 @@ export function seasonContent({ t }: ContentInput): StepContent {
 }
 
 /** What grinding the edge back does to the mouth: a tapered iron is thinner or thicker where its new edge is. */
-function grindingText({ plane, fine, mm }: StepContext): string | false {
+function grindingText({ plane, mm }: StepContext): string | false {
   const perMm = tanDeg(ironTaper(plane.design)) / sinDeg(plane.frame.bedAngle);
   if (perMm === 0) return false;
   const ground = plane.design.units === "in" ? toMillimetres(1, "in") / 4 : 5;
   const way = perMm > 0 ? "opens" : "closes";
-  return `The iron tapers: each ${mm(ground)} ground off its edge ${way} the mouth by ${fine(Math.abs(perMm) * ground)}.`;
+  return `The iron tapers: each ${mm(ground)} ground off its edge ${way} the mouth by ${mm(Math.abs(perMm) * ground)}.`;
 }
 
 const YEAR_SIZES: readonly (readonly [Gap, string])[] = [

@@ -21,7 +21,7 @@ export function stockContent({ t, plan }: ContentInput): StepContent {
       t.lengthRow("Billet length, along the grain", needed.length, "up"),
       t.lengthRow("Billet width, across the sole", needed.width, "up"),
       t.lengthRow("Billet height", needed.height, "up"),
-      ...t.figureRow("billetWidthByRule", "Width by the rule of thumb: iron and 1 1/2 in"),
+      ...t.figureRow("billetWidthByRule", `Width by the rule of thumb: iron and ${t.mm(38.1)}`),
       { label: "Wood of the body", value: wood.body },
       { label: "Rings to the sole (0° flat, 90° quarter sawn)", value: t.deg(rings) },
       ...t.figureRow("moistureAsCut", "Moisture of the wood when it is cut"),
@@ -38,7 +38,7 @@ export function stockContent({ t, plan }: ContentInput): StepContent {
     ),
     checks: [
       "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
-      `The billet is at least ${t.mm(rip.needed, "up")} wide, ${t.mm(needed.height, "up")} high and ${t.mm(needed.length, "up")} long.`,
+      `The billet is at least ${t.mm(rip.needed)} wide, ${t.mm(needed.height)} high and ${t.mm(needed.length)} long.`,
       "The sole's side and the toe's end are written on the wood.",
     ],
     cautions: ["dust"],
@@ -108,7 +108,7 @@ function thicknessTexts(t: StepContext): string[] {
   return keepSentences(
     `This iron tapers, thicker at its ${thickEnd}. Measure its thickness ${fromEdge(t, thicknessFromEdge)} and ${fromEdge(t, topFromEdge(design))}, on both sides; write down the greater at each place.`,
     thicknessFromEdge < heel &&
-      `The bevel ends ${t.mm(heel, "up")} from the edge: a caliper reaches the back above it only. Measure there, and enter that place as iron.thicknessFromEdge.`,
+      `The bevel ends ${t.mm(heel)} from the edge: a caliper reaches the back above it only. Measure there, and enter that place as iron.thicknessFromEdge.`,
   );
 }
 
@@ -132,7 +132,7 @@ export function coreContent({ t, plan }: ContentInput): StepContent {
       ...t.figureRow("blankHeight", "Core and cheeks, height"),
     ],
     instructions: keepSentences(
-      `Joint the face that becomes the left cheek's outside: the reference face; take no more than ${t.mm(rip.referencePass, "down")} off it. Surface the sole square to it, then the top parallel to the sole, ${t.mm(core.height, "up")} apart.`,
+      `Joint the face that becomes the left cheek's outside: the reference face; take no more than ${t.mm(rip.referencePass)} off it. Surface the sole square to it, then the top parallel to the sole, ${t.mm(core.height)} apart.`,
       marks.marks.length > 0 &&
         `Draw the matching marks square across the whole top, from the toe end: ${at.join("; ")}. They stand clear of every kerf and tell front from back on every piece.`,
       ...marks.lacking.map(

@@ -1,10 +1,19 @@
 // The bed: where the straightedge is laid, and the recess in plan and in section.
-import { FIGURE_ROUNDING, straightedgePlacements } from "@lamplane/bench";
+import { straightedgePlacements } from "@lamplane/bench";
 import { cotDeg, line, point, pointAlong, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { bedToPlane, bevelToBack, blocksAt, planeToBed, recessEdge } from "@lamplane/parameters/elevation";
-import { boxPolygon, clipToWindow, composeViews, HALF, type Sketch, scaledView } from "../sketch.ts";
+import {
+  bedLowerEdge,
+  bedToPlane,
+  bevelToBack,
+  blocksAt,
+  planeToBed,
+  recessEdge,
+} from "@lamplane/parameters/elevation";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, HALF, scaledView } from "../views.ts";
+import { boxPolygon, clipToWindow } from "../window.ts";
 import { drawRecessSection } from "./section.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
@@ -15,12 +24,15 @@ function bedEnds(plane: Elevation): { low: number; high: number } {
   return { low: planeToBed(plane.frame, point(x, y)).s, high: planeToBed(plane.frame, bed.to).s };
 }
 
+/** Height of the survey's views, mm: the lines for its readings stand on the same page. */
+const BED_VIEW = 56;
+
 export function bedPicture(t: StepContext) {
   const { plane } = t;
   const { low, high } = bedEnds(plane);
   const half = plane.widths.core / 2;
   return composeViews({ name: "step-bed", title: "The bed with the places where a straightedge is laid" }, [
-    scaledView("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
+    scaledView("Bed, seen square to it, tip below", { ...HALF, height: BED_VIEW }, (sketch) => {
       sketch
         .area(WOOD_SHADE, boxPolygon(-half, low, half, high))
         .outline("outline", boxPolygon(-half, low, half, high));
@@ -36,11 +48,11 @@ export function bedPicture(t: StepContext) {
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
       const heel = plane.frame.thickness * cotDeg(bevelToBack(plane.design));
-      sketch.level(t.ruled(2 * half, FIGURE_ROUNDING.coreWidth), point(-half, low), point(half, low));
+      sketch.level(t.ruled(2 * half), point(-half, low), point(half, low));
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
       sketch.name("left", [{ words: "iron bears above", point: point(-half, heel) }]);
     }),
-    scaledView("Bed block, the bed level", { ...HALF, width: 88 }, (sketch) => {
+    scaledView("Bed block, the bed level", { ...HALF, width: 88, height: BED_VIEW }, (sketch) => {
       const turned = blocksAt(plane, "blank").bed.map((s) => transformSegment(s, { turn: -plane.frame.bedAngle }));
       sketch.area(WOOD_SHADE, turned).outline("outline", turned);
       const tip = transformSegment(line(plane.points.bedTip, plane.points.bedTip), {
@@ -55,28 +67,27 @@ export function bedPicture(t: StepContext) {
 export function recessPicture(t: StepContext) {
   const { plane } = t;
   const { recess } = plane;
-  const { low, high } = bedEnds(plane);
+  const { high } = bedEnds(plane);
+  const edge = bedLowerEdge(plane);
   const half = plane.widths.core / 2;
   return composeViews({ name: "step-recess", title: "The recess, seen square to the bed and cut along the middle" }, [
     scaledView("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
       sketch
-        .area(WOOD_SHADE, boxPolygon(-half, low, half, high))
-        .outline("outline", boxPolygon(-half, low, half, high));
-      sketch.line("axis", line(point(0, low), point(0, high)));
+        .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
+        .outline("outline", boxPolygon(-half, edge, half, high));
+      sketch.line("axis", line(point(0, edge), point(0, high)));
       const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
-      if (soleS > low) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
+      if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
       if (!recess) return;
       const wide = recess.width / 2;
       sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
-      sketch.level(t.ruled(recess.width, FIGURE_ROUNDING.recessWidth), point(-wide, high), point(wide, high), "above");
-      sketch.level(`land ${t.ruled(half - wide)}`, point(wide, low), point(half, low));
-      sketch.upright(
-        t.ruled(recess.low - soleS, FIGURE_ROUNDING.recessFromBedTip),
-        point(half, soleS),
-        point(half, recess.low),
-        "right",
-      );
-      sketch.name("left", [{ words: "trued sole", point: point(-half, soleS) }]);
+      sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
+      sketch.level(`land ${t.ruled(half - wide)}`, point(wide, edge), point(half, edge));
+      sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
+      sketch.name("left", [
+        { words: "trued sole", point: point(-half, soleS) },
+        { words: "bed's lower edge", point: point(-half, edge) },
+      ]);
     }),
     ...(recess
       ? [scaledView("Cut along the middle", { ...HALF, width: 88 }, (sketch) => drawRecessCut(sketch, t))]
@@ -97,7 +108,7 @@ function drawRecessCut(sketch: Sketch, t: StepContext): void {
   const thick = -frame.thickness;
   const floor = bedToPlane(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
   sketch.name("left", [
-    { words: `deep ${t.mm(recess!.depth, FIGURE_ROUNDING.recessDepth)}, square to the bed`, point: floor },
+    { words: `deep ${t.mm(recess!.depth)}, square to the bed`, point: floor },
     {
       words: "screw's head at work",
       point: bedToPlane(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),

@@ -2,8 +2,10 @@
 import type { StockPlan } from "@lamplane/bench";
 import { clipToLeft } from "@lamplane/bench";
 import { cosDeg, line, type Point, point, sinDeg } from "@lamplane/geometry";
-import { boxPolygon, composeViews, HALF, type Sketch, scaledView, WHOLE } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, HALF, scaledView, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WOOD_SHADE } from "./stack.ts";
 
 /** Ring lines drawn across an end: enough to see their slope. */
@@ -19,8 +21,8 @@ export function stockPicture(t: StepContext, plan: StockPlan) {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, w, h));
       for (const ring of parallelLines(w, h, rings)) sketch.line("thin", ring);
       sketch.outline("outline", boxPolygon(0, 0, w, h));
-      sketch.level(t.ruled(w, "up"), point(0, 0), point(w, 0));
-      sketch.upright(t.ruled(h, "up"), point(0, 0), point(0, h), "left");
+      sketch.level(t.ruled(w), point(0, 0), point(w, 0));
+      sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
       sketch.name("right", [
         { words: `rings ${t.deg(rings)} to the sole`, point: point(w, 0.6 * h) },
         { words: "sole", point: point(0.8 * w, 0) },
@@ -32,7 +34,7 @@ export function stockPicture(t: StepContext, plan: StockPlan) {
       sketch.outline("outline", boxPolygon(0, 0, l, h));
       sketch.arrow(point(0.94 * l, 0), 0, { length: 16, off: point(0, -3) });
       sketch.words("plane the sole this way", point(0.3 * l, 0), { up: -3 });
-      sketch.level(t.ruled(l, "up"), point(0, 0), point(l, 0));
+      sketch.level(t.ruled(l), point(0, 0), point(l, 0));
       sketch.name("right", [{ words: "heel", point: point(l, 0.5 * h) }]);
     }),
   ]);
@@ -81,10 +83,10 @@ function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): v
   const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
   sketch.wordsWithin("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
   cuts.forEach(({ kerf }, i) => {
-    sketch.level(`cut ${i + 1}: ${t.ruled(kerf.from, "up")}`, point(0, 0), point(kerf.from, 0));
+    sketch.level(`raw face to cut ${i + 1}: ${t.ruled(kerf.from)}`, point(0, 0), point(kerf.from, 0));
   });
-  sketch.level(`needed ${t.ruled(end, "up")}`, point(0, 0), point(end, 0));
-  sketch.upright(t.ruled(h, "up"), point(end, 0), point(end, h), "right");
+  sketch.level(`needed ${t.ruled(end)}`, point(0, 0), point(end, 0));
+  sketch.upright(t.ruled(h), point(end, 0), point(end, h), "right");
   sketch.name("left", [
     { words: "left cheek", point: point(left, 0.8 * h) },
     { words: "reference face", point: point(0, 0.3 * h) },

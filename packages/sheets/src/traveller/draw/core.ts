@@ -1,64 +1,77 @@
 // The core with its two cuts, and how the saw is set for each.
 
 import type { CoreCut, StockPlan } from "@lamplane/bench";
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
 import type { PictureMark } from "../../picture/picture.ts";
-import { boxPolygon, composeViews, diagram, fitInRow, type Sketch, scaledView, stackViews, WHOLE } from "../sketch.ts";
+import { marksBounds } from "../../picture/picture-frame.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { BETWEEN_VIEWS, composeViews, diagram, fitInRow, scaledView, stackViews, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
-  const whole = scaledView("Core from its left side, toe to the left", { ...WHOLE, height: 58 }, (sketch) => {
-    const { blankLength: length } = t.plane.widths;
-    const [ramp, bed] = core.cuts;
-    const h = core.height;
-    const foot = (cut: CoreCut) => point(cut.markAtSole, 0);
-    const head = (cut: CoreCut) => point(cut.markAtTop, h);
-    sketch.area(WOOD_SHADE, boxPolygon(0, 0, length, h));
-    sketch.area(WASTE_SHADE, polygon(foot(ramp), foot(bed), head(bed), head(ramp)));
-    for (const cut of core.cuts) sketch.area(KERF_SHADE, cut.kerf);
-    sketch.outline("outline", boxPolygon(0, 0, length, h));
-    for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
-    drawCurve(sketch, t);
-    for (const { at } of marks.marks)
-      for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
-    sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
-    sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
-    sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-    sketch.level(`ramp ${t.ruled(ramp.markAtSole, FIGURE_ROUNDING.rampMark)}`, point(0, 0), foot(ramp));
-    sketch.level(`bed ${t.ruled(bed.markAtSole, FIGURE_ROUNDING.bedMark)}`, point(0, 0), foot(bed));
-    sketch.level(`blank ${t.ruled(length, FIGURE_ROUNDING.blankLength)}`, point(0, 0), point(length, 0));
-    if (ramp.markAtTop > 0)
-      sketch.level(`ramp ${t.ruled(ramp.markAtTop, FIGURE_ROUNDING.rampMark)}`, point(0, h), head(ramp), "above");
-    if (bed.markAtTop < length)
-      sketch.level(`bed ${t.ruled(bed.markAtTop, FIGURE_ROUNDING.bedMark)}`, point(0, h), head(bed), "above");
-    sketch.upright(t.ruled(h, FIGURE_ROUNDING.blankHeight), point(0, 0), point(0, h), "left");
-    sketch.name("right", [
-      {
-        words: `kerfs of ${t.mm(t.design.shop.kerf)} in the waste`,
-        point: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
-      },
-      {
-        words: `dashes: matching marks`,
-        point: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
-      },
-    ]);
-  });
+  const beside = sawColumn(t, core.cuts);
+  const { min, max } = marksBounds(beside);
+  const draw = (width: number, height: number) =>
+    scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height }, (sketch) =>
+      drawCore(sketch, t, core, marks),
+    );
+  const large = draw(WHOLE.width, t.plane.ramp.curve ? 48 : 58);
+  // a curved ramp's step has more to say: its saws are small, and beside a smaller core where the words leave room
+  const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS, 58) : large;
+  const whole = fitInRow([small, beside]) ? small : large;
   return composeViews({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
     whole,
-    ...sawViews(t, core.cuts, whole),
+    ...(fitInRow([whole, beside]) ? [beside] : sawViews(t, core.cuts, t.plane.ramp.curve ? BESIDE : 1)),
   ]);
 }
 
-/** The saw's settings beside the core where there is room, so that the step stays on one page; else below it, side by side. */
-function sawViews(t: StepContext, cuts: StockPlan["core"]["cuts"], whole: readonly PictureMark[]) {
-  const views = (scale: number) =>
-    cuts.map((cut) => diagram(`Saw set for the ${cut.name}, from above`, (sketch) => drawSaw(sketch, t, cut), scale));
-  const [ramp, bed] = views(BESIDE);
-  const column = stackViews(ramp!, bed!);
-  return fitInRow([whole, column]) ? [column] : views(1);
+function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks: StockPlan["marks"]): void {
+  const { blankLength: length } = t.plane.widths;
+  const [ramp, bed] = core.cuts;
+  const h = core.height;
+  const foot = (cut: CoreCut) => point(cut.markAtSole, 0);
+  const head = (cut: CoreCut) => point(cut.markAtTop, h);
+  sketch.area(WOOD_SHADE, boxPolygon(0, 0, length, h));
+  sketch.area(WASTE_SHADE, polygon(foot(ramp), foot(bed), head(bed), head(ramp)));
+  for (const cut of core.cuts) sketch.area(KERF_SHADE, cut.kerf);
+  sketch.outline("outline", boxPolygon(0, 0, length, h));
+  for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
+  drawCurve(sketch, t);
+  for (const { at } of marks.marks) for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
+  sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
+  sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
+  sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
+  sketch.level(`ramp ${t.ruled(ramp.markAtSole)}`, point(0, 0), foot(ramp));
+  sketch.level(`bed ${t.ruled(bed.markAtSole)}`, point(0, 0), foot(bed));
+  sketch.level(`blank ${t.ruled(length)}`, point(0, 0), point(length, 0));
+  if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
+  if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+  sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
+  sketch.name("right", [
+    {
+      words: "kerfs in the waste",
+      point: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
+    },
+    {
+      words: `dashes: matching marks`,
+      point: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
+    },
+  ]);
+}
+
+/** How the saw is set for each cut. */
+const sawViews = (t: StepContext, cuts: StockPlan["core"]["cuts"], scale: number) =>
+  cuts.map((cut) =>
+    diagram(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), scale),
+  );
+
+/** The same one below the other, to stand beside the core where there is room, so that the step stays on one page. */
+function sawColumn(t: StepContext, cuts: StockPlan["core"]["cuts"]): readonly PictureMark[] {
+  const [ramp, bed] = sawViews(t, cuts, BESIDE);
+  return stackViews(ramp!, bed!);
 }
 /** Of a saw's setting drawn beside the core: two are then as high as the core with its dimensions. */
 const BESIDE = 0.62;

@@ -3,10 +3,23 @@
 import type { StockPlan } from "@lamplane/bench";
 import { line, type Outline, point, sinDeg, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { bedToPlane, blocksAt, pegHoles, pinLengths, stageExtent } from "@lamplane/parameters/elevation";
-import { boxPolygon, clipToWindow, composeViews, type Sketch, scaledView, WHOLE, type Window } from "../sketch.ts";
+import {
+  bedToPlane,
+  blocksAt,
+  GLUE_FREE,
+  glueFreeArea,
+  pegHoles,
+  pinLengths,
+  stageExtent,
+} from "@lamplane/parameters/elevation";
+import { toMillimetres } from "@lamplane/parameters/units";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { boxPolygon, clipToWindow, type Window } from "../window.ts";
 import { cheekOutline, drawBlocks, STEEL_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
+
+const SIXTEENTH = toMillimetres(1 / 16, "in");
 
 /** mm of the sole shown each way from the edge in a close-up. */
 const NEAR = 9;
@@ -25,7 +38,7 @@ export function dryFitPicture(t: StepContext) {
           point: point((blockHeel + heel) / 2, 0.6 * plane.design.body.height),
         },
         {
-          words: "iron clamped to the bed",
+          words: t.plane.design.capIron.thickness > 0 ? "iron alone, clamped to the bed" : "iron, clamped to the bed",
           point: bedToPlane(plane.frame, 0.9 * plane.bedTopS, -plane.frame.thickness / 2),
         },
       ]);
@@ -33,12 +46,12 @@ export function dryFitPicture(t: StepContext) {
     }),
     closeUpView(
       t,
-      `Edge ${t.fine(t.figure("edgeHeightAtContact"))} over the blank's sole`,
+      `Edge ${t.mm(t.figure("edgeHeightAtContact"))} over the blank's sole`,
       (sketch, room) => {
         const { sole } = stageExtent(plane, "blank");
         drawMouthArea(sketch, plane, room, edgeOverhang(t));
         const edge = bedToPlane(plane.frame, edgeOverhang(t), 0);
-        sketch.upright(t.fineRow("", edge.y - sole).value, point(room.right, sole), point(room.right, edge.y), "right");
+        sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
         sketch.line("thin", line(edge, point(room.right, edge.y)));
       },
       72,
@@ -96,52 +109,81 @@ export function drawMouthArea(
 export function gluePicture(t: StepContext, { marks }: StockPlan) {
   const { plane } = t;
   const { core, cheek, body } = plane.widths;
-  return composeViews({ name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax" }, [
-    scaledView("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
-      const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
-      const { rampChain, bedChain } = blocksAt(plane, "blank");
-      const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
-      const half = body / 2;
-      const cheeks = [boxPolygon(toe, half - cheek, heel, half), boxPolygon(toe, -half, heel, cheek - half)];
-      const blocks = [
-        boxPolygon(blockToe, -core / 2, rampTop, core / 2),
-        boxPolygon(bedTop, -core / 2, blockHeel, core / 2),
-      ];
-      for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD_SHADE, outline);
-      for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(rampTop, z, bedTop, z + cheek));
-      for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
-      const { shoulder, end } = pinLengths(plane);
-      const r = plane.design.pin.diameter / 2;
-      const { x } = plane.pin.centre;
-      for (const pin of [boxPolygon(x - r, -shoulder, x + r, shoulder), boxPolygon(x - r / 2, -end, x + r / 2, end)])
-        sketch.outline("outline", pin);
-      for (const { over, at } of marks.marks)
-        for (const from of at) {
-          const shift = toe + marks.shift[over];
-          for (const [z, w, by] of [
-            [half - cheek, half, toe],
-            [-half, cheek - half, toe],
-            [-core / 2, core / 2, shift],
-          ] as const)
-            sketch.line("mark", line(point(by + from, z), point(by + from, w)));
+  return composeViews(
+    { name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax; where no glue goes" },
+    [
+      scaledView("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
+        const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
+        const { rampChain, bedChain } = blocksAt(plane, "blank");
+        const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
+        const half = body / 2;
+        const cheeks = [boxPolygon(toe, half - cheek, heel, half), boxPolygon(toe, -half, heel, cheek - half)];
+        const blocks = [
+          boxPolygon(blockToe, -core / 2, rampTop, core / 2),
+          boxPolygon(bedTop, -core / 2, blockHeel, core / 2),
+        ];
+        for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD_SHADE, outline);
+        const [bareFrom, bareTo] = bareAtTop(plane);
+        for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(bareFrom, z, bareTo, z + cheek));
+        for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
+        const { shoulder, end } = pinLengths(plane);
+        const r = plane.design.pin.diameter / 2;
+        const { x } = plane.pin.centre;
+        for (const pin of [boxPolygon(x - r, -shoulder, x + r, shoulder), boxPolygon(x - r / 2, -end, x + r / 2, end)])
+          sketch.outline("outline", pin);
+        for (const { over, at } of marks.marks)
+          for (const from of at) {
+            const shift = toe + marks.shift[over];
+            for (const [z, w, by] of [
+              [half - cheek, half, toe],
+              [-half, cheek - half, toe],
+              [-core / 2, core / 2, shift],
+            ] as const)
+              sketch.line("mark", line(point(by + from, z), point(by + from, w)));
+          }
+        for (const at of clampPlaces(toe, heel, rampTop, bedTop)) {
+          sketch.arrow(point(at, half), -90, { length: 8 });
+          sketch.arrow(point(at, -half), 90, { length: 8 });
         }
-      for (const at of clampPlaces(toe, heel, rampTop, bedTop)) {
-        sketch.arrow(point(at, half), -90, { length: 8 });
-        sketch.arrow(point(at, -half), 90, { length: 8 });
-      }
-      sketch.name("right", [
-        { words: "grey: no glue, wax", point: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
-        { words: "left cheek", point: point(0.96 * heel, cheek / 2 - half) },
-        { words: "clamp, a block under each jaw", point: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half) },
-        { words: "bed block", point: point(0.5 * (bedTop + blockHeel), 0) },
-      ]);
-      sketch.name("left", [
-        { words: "front block", point: point(0.5 * (blockToe + rampTop), 0) },
-        { words: "dashes: matching marks", point: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
-        { words: "cross pin, waxed", point: point(x, -0.3 * core) },
-      ]);
-    }),
-  ]);
+        sketch.name("right", [
+          { words: "grey: no glue, wax", point: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
+          { words: "left cheek", point: point(0.96 * heel, cheek / 2 - half) },
+          {
+            words: "clamp, a block under each jaw",
+            point: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half),
+          },
+          { words: "bed block", point: point(0.5 * (bedTop + blockHeel), 0) },
+        ]);
+        sketch.name("left", [
+          { words: "front block", point: point(0.5 * (blockToe + rampTop), 0) },
+          { words: "dashes: matching marks", point: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
+          { words: "cross pin, waxed", point: point(x, -0.3 * core) },
+        ]);
+      }),
+      scaledView("A cheek's inside: no glue on the grey", { width: 150, height: 34, most: 0.5 }, (sketch) => {
+        const cheek = cheekOutline(plane, "blank");
+        const { rampChain, bedChain } = blocksAt(plane, "blank");
+        sketch.area(WOOD_SHADE, cheek).area(WASTE_SHADE, glueFreeArea(plane)).outline("outline", cheek);
+        sketch.line("outline", ...rampChain, ...bedChain);
+        const [bare] = bareAtTop(plane);
+        sketch.name("left", [
+          { words: `bare: ${glueFreeText(t)}`, point: point(bare + 1, plane.design.body.height - 2) },
+        ]);
+      }),
+    ],
+  );
+}
+
+/** From where to where no glue goes along the blank's top. */
+function bareAtTop(plane: Elevation): [number, number] {
+  const high = glueFreeArea(plane).flatMap(({ from }) => (from.y > plane.design.body.height - 1e-6 ? [from.x] : []));
+  return [Math.min(...high), Math.max(...high)];
+}
+
+/** How near to bed and ramp glue goes, on the maker's rule: "3 to 5 mm". */
+export function glueFreeText({ design, range }: Pick<StepContext, "design" | "range">): string {
+  const onRule = (mm: number) => (design.units === "mm" ? mm : Math.round(mm / SIXTEENTH) * SIXTEENTH);
+  return range(onRule(GLUE_FREE.least), onRule(GLUE_FREE.most));
 }
 
 /** Clamps over both blocks, near their ends and near the throat. */

@@ -1,8 +1,10 @@
 // The iron with its cap iron lying on the table, and what is measured on it.
 import { line, point, polygon } from "@lamplane/geometry";
 import { capIronSurface, ironCorners, ironToBed, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
-import { boxPolygon, composeViews, type Sketch, scaledView } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE } from "./stack.ts";
 
 export function ironPicture(t: StepContext) {
@@ -27,20 +29,20 @@ function drawSide(sketch: Sketch, t: StepContext): void {
   const { design, frame } = t.plane;
   const { iron, capIron } = design;
   const leans = frame.bedAngle - frame.faceAngle;
-  const shown = leans !== 0 ? iron.length : Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
+  const drawnTo = leans !== 0 ? iron.length : Math.min(iron.length, Math.max(70, capIron.screwHead.fromEdge + 20));
   const onFace = (s: number, v: number) => {
     const place = ironToBed(frame, { s, v });
     return point(place.s, place.v);
   };
   const thick = frame.thickness;
-  const body = polygon(...ironCorners({ ...design, iron: { ...iron, length: shown } }, frame));
+  const body = polygon(...ironCorners({ ...design, iron: { ...iron, length: drawnTo } }, frame));
   sketch.area(STEEL_SHADE, body).outline("outline", body);
   if (capIron.thickness > 0) {
     const upper = capIronSurface(t.plane.design);
     const cap = polygon(
       onFace(upper[0]!.x, 0),
-      onFace(shown, 0),
-      onFace(shown, capIron.thickness),
+      onFace(drawnTo, 0),
+      onFace(drawnTo, capIron.thickness),
       ...[...upper].reverse().map(({ x, y }) => onFace(x, y)),
     );
     sketch.area(0.18, cap).outline("outline", cap);
@@ -50,13 +52,13 @@ function drawSide(sketch: Sketch, t: StepContext): void {
     const [low, high] = [fromEdge - diameter / 2, fromEdge + diameter / 2];
     sketch.outline("outline", boxPolygon(low, -thick - height, high, -thick));
     sketch.line("axis", line(point(fromEdge, -thick - height - 1), point(fromEdge, capIron.thickness + 1)));
-    sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, -thick - height));
+    sketch.level(t.ruled(fromEdge), point(0, 0), point(fromEdge, capIron.thickness), "above");
   }
-  if (leans === 0) sketch.upright(t.ruled(thick), point(shown, -thick), point(shown, 0), "right");
+  if (leans === 0) sketch.upright(t.ruled(thick), point(drawnTo, -thick), point(drawnTo, 0), "right");
   else drawThicknesses(sketch, t);
   if (capIron.thickness > 0)
     sketch.name("right", [
-      { words: `cap iron ${t.mm(capIron.thickness)}`, point: onFace(shown, capIron.thickness / 2) },
+      { words: `cap iron ${t.mm(capIron.thickness)}`, point: onFace(drawnTo, capIron.thickness / 2) },
     ]);
   sketch.angle(t.deg(iron.bevel), point(0, 0), -leans - iron.bevel, -leans, 12);
 }

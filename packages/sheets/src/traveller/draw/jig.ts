@@ -17,7 +17,8 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { blocksAt, cheekShape, planeToBed, recessEdge } from "@lamplane/parameters/elevation";
 import { applyPose, type JigPlan, type Point3 } from "@lamplane/parameters/jigs";
 import type { Picture } from "../../picture/picture.ts";
-import { boxPolygon, clipToWindow, composeViews, scaledView } from "../sketch.ts";
+import { composeViews, scaledView } from "../views.ts";
+import { boxPolygon, clipToWindow } from "../window.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
 const PLASTIC = 0.22;

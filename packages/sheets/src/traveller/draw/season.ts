@@ -1,8 +1,9 @@
 // Across the plane at the pin: the gaps that the seasons move.
 import { line, point } from "@lamplane/geometry";
 import { pinLengths } from "@lamplane/parameters/elevation";
-import { boxPolygon, composeViews, scaledView, WHOLE } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE, WOOD_SHADE } from "./stack.ts";
 
 export function seasonPicture(t: StepContext) {

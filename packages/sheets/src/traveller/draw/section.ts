@@ -3,8 +3,10 @@
 import { line, point, pointAlong, polygon } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedToPlane, blocksAt, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
-import { clipToWindow, composeViews, type NamedPoint, type Sketch, scaledView, WHOLE, type Window } from "../sketch.ts";
+import type { NamedPoint, Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { clipToWindow, type Window } from "../window.ts";
 import { CAP_ENDS_BELOW, drawBlocks, drawStackSketch, throatWindow } from "./stack.ts";
 
 const ENDS_OFF = ", the body's ends left off";

@@ -2,8 +2,8 @@
 
 import { line, point } from "@lamplane/geometry";
 import { stageExtent } from "@lamplane/parameters/elevation";
-import { composeViews, scaledView, WHOLE } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView, WHOLE } from "../views.ts";
 import { cheekOutline, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 export function shapingPicture(t: StepContext) {

@@ -2,8 +2,9 @@
 
 import { line, point, sinDeg } from "@lamplane/geometry";
 import { bedToPlane, stageExtent } from "@lamplane/parameters/elevation";
-import { boxPolygon, composeViews, scaledView, WHOLE } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { closeUpView, drawMouthArea } from "./glue.ts";
 import { cheekOutline, drawBlocks, drawStackSketch, WASTE_SHADE } from "./stack.ts";
 
@@ -50,7 +51,7 @@ export function mouthPicture(t: StepContext) {
       drawMouthArea(sketch, plane, low, 0, "trued");
       const { rampFoot, edge, bedFoot } = plane.points;
       sketch.line("axis", line(point(room.left, 0), point(room.right, 0)));
-      sketch.level(`mouth ${t.fine(plane.design.mouth.opening)}`, rampFoot, edge);
+      sketch.level(`mouth ${t.mm(plane.design.mouth.opening)}`, rampFoot, edge);
       const beta = plane.frame.bedAngle;
       sketch.angle(t.deg(beta), bedFoot, 0, beta, 10);
       sketch.angle(t.deg(plane.ramp.angle), rampFoot, 180 - plane.ramp.angle, 180, 10);

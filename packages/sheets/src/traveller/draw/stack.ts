@@ -10,7 +10,8 @@ import {
   type Stage,
   stageExtent,
 } from "@lamplane/parameters/elevation";
-import { clipToWindow, type Sketch, type Window } from "../sketch.ts";
+import type { Sketch } from "../sketch.ts";
+import { clipToWindow, type Window } from "../window.ts";
 
 /** How far a cap iron is drawn short of the iron's end, mm: it has no length of its own in the design. */
 export const CAP_ENDS_BELOW = 12;

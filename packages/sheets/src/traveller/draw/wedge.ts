@@ -1,9 +1,9 @@
 // Wedge and cross pin with their sizes, each beside the other.
-import { FIGURE_ROUNDING } from "@lamplane/bench";
 import { line, point, polygon, transformOutline } from "@lamplane/geometry";
 import { pinLengths } from "@lamplane/parameters/elevation";
-import { boxPolygon, composeViews, HALF, scaledView } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
+import { composeViews, HALF, scaledView } from "../views.ts";
+import { boxPolygon } from "../window.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
 export function wedgePicture(t: StepContext) {
@@ -17,24 +17,24 @@ export function wedgePicture(t: StepContext) {
     scaledView("Wedge, side", { ...HALF, height: 40 }, (sketch) => {
       const side = polygon(point(0, 0), point(length, 0), point(length, butt), point(0, wedge.tip));
       sketch.area(WOOD_SHADE, side).outline("outline", side);
-      sketch.level(t.ruled(length, FIGURE_ROUNDING.wedgeLength), point(0, 0), point(length, 0));
-      sketch.upright(t.ruled(butt, FIGURE_ROUNDING.wedgeButt), point(length, 0), point(length, butt), "right");
-      sketch.upright(t.ruled(wedge.tip, FIGURE_ROUNDING.wedgeTip), point(0, 0), point(0, wedge.tip), "left");
+      sketch.level(t.ruled(length), point(0, 0), point(length, 0));
+      sketch.upright(t.ruled(butt), point(length, 0), point(length, butt), "right");
+      sketch.upright(t.ruled(wedge.tip), point(0, 0), point(0, wedge.tip), "left");
       sketch.wordsWithin(`${t.deg(wedge.angle)}, grain along it`, point(0.6 * length, 0.3 * butt), 0.6 * length);
     }),
     scaledView("Wedge, face to the pin", { ...HALF, width: 88, height: 38 }, (sketch) => {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, length, width)).outline("outline", boxPolygon(0, 0, length, width));
       sketch.line("mark", line(point(bears, 0), point(bears, width)));
       sketch.level(`pin bears ${t.ruled(bears)}`, point(0, 0), point(bears, 0));
-      sketch.upright(t.ruled(width, FIGURE_ROUNDING.wedgeWidth), point(length, 0), point(length, width), "right");
+      sketch.upright(t.ruled(width), point(length, 0), point(length, width), "right");
     }),
     scaledView("Pin, from above", { ...HALF, height: 40, width: 104 }, (sketch) => {
       const body = boxPolygon(-shoulder, -r, shoulder, r);
       const tenons = [boxPolygon(-end, -tenon, -shoulder, tenon), boxPolygon(shoulder, -tenon, end, tenon)];
       for (const outline of [body, ...tenons]) sketch.area(WOOD_SHADE, outline).outline("outline", outline);
       sketch.line("axis", line(point(-end - 2, 0), point(end + 2, 0)));
-      sketch.level(t.ruled(2 * shoulder, "down"), point(-shoulder, -r), point(shoulder, -r));
-      sketch.level(t.ruled(2 * end, "down"), point(-end, -tenon), point(end, -tenon));
+      sketch.level(t.ruled(2 * shoulder), point(-shoulder, -r), point(shoulder, -r));
+      sketch.level(t.ruled(2 * end), point(-end, -tenon), point(end, -tenon));
       sketch.name("right", [{ words: `tenons ⌀ ${t.mm(pin.tenon)}, turn freely`, point: point(end, 0) }]);
     }),
     scaledView(

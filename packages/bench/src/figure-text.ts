@@ -1,0 +1,16 @@
+// Figures and measured values in words. Read by the traveller, the page and the bench's commands alike.
+import { figureRow, type ReadingMode } from "@lamplane/parameters/elevation";
+import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
+
+/** How a figure is read; a place on the wood where nothing else is said. */
+export const readingMode = (key: string): ReadingMode => figureRow(key)?.readingMode ?? "nearest";
+
+/** What stands behind a size that may err one way only. */
+const ONE_WAY: Readonly<Record<ReadingMode, string>> = { up: ", no less", down: ", no more", nearest: "", fine: "" };
+
+/** The words behind a size that may err one way only: what is milled or fitted later may be over, what takes wood away under. */
+export const oneWayText = (mode: ReadingMode): string => ONE_WAY[mode];
+
+/** A step's figure in words for the bench, with the way in which it may err. */
+export const formatFigure = (style: LengthStyle, key: string, value: number, unit: string): string =>
+  formatValue(value, unit, style) + oneWayText(readingMode(key));

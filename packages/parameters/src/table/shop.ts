@@ -1,0 +1,92 @@
+// The maker's shop: saw, rules, paper and printer.
+import { angle, choice, length } from "../parameter.ts";
+import { SHOP_SOURCE } from "./sources.ts";
+
+export const shop = {
+  kerf: length({
+    default: 3.2,
+    min: 0.2,
+    max: 8,
+    name: "saw kerf",
+    help: "Width of the saw cut.",
+    source: SHOP_SOURCE,
+  }),
+  millingAllowance: length({
+    default: 1.5,
+    min: 0,
+    max: 10,
+    name: "milling allowance",
+    help: "Wood left on each face that is still to be surfaced.",
+    source: SHOP_SOURCE,
+  }),
+  jointingPass: length({
+    default: 0.8,
+    min: 0,
+    max: 5,
+    name: "jointing pass",
+    help: "Wood that one pass takes off a freshly sawn face of the billet.",
+    source: SHOP_SOURCE,
+  }),
+  paper: choice({
+    choices: ["A4", "Letter", "A3", "Tabloid"],
+    default: "A4",
+    inches: "Letter",
+    name: "paper size",
+    help: "Paper on which the 1:1 sheets are printed.",
+    source: SHOP_SOURCE,
+  }),
+  smallestFraction: choice({
+    choices: ["1/8", "1/16", "1/32", "1/64"],
+    default: "1/64",
+    name: "smallest fraction",
+    help: "Smallest fraction of an inch on the shop's rules.",
+    source: SHOP_SOURCE,
+  }),
+  bothUnits: choice({
+    choices: ["no", "yes"],
+    default: "no",
+    name: "both units",
+    help: "Whether the other unit stands behind each length, in brackets.",
+    source: "maker's choice",
+  }),
+  sawLimit: angle({
+    default: 45,
+    min: 20,
+    max: 70,
+    name: "saw swing",
+    help: "Furthest angle from square to which the saw swings.",
+    source: "common practice, no published source: many mitre saws stop at 45 to 50",
+  }),
+  printer: {
+    width: length({
+      default: 220,
+      metric: true,
+      min: 80,
+      max: 1000,
+      step: 5,
+      name: "printer width",
+      help: "Bed of the 3D printer, left to right.",
+      source: SHOP_SOURCE,
+    }),
+    depth: length({
+      default: 220,
+      metric: true,
+      min: 80,
+      max: 1000,
+      step: 5,
+      name: "printer depth",
+      help: "Bed of the 3D printer, front to back.",
+      source: SHOP_SOURCE,
+    }),
+    height: length({
+      default: 220,
+      metric: true,
+      min: 50,
+      max: 1000,
+      step: 5,
+      name: "printer height",
+      help: "Greatest height that the 3D printer prints.",
+      source: SHOP_SOURCE,
+    }),
+  },
+};

@@ -1,0 +1,33 @@
+// Woods by the names of the timber trade, each with the row of the tables that is meant. Common practice, no published source.
+
+/** A name of the trade, and the species by the tables' name. */
+export const TRADE_NAMES: readonly (readonly [trade: string, species: string])[] = [
+  ["amaranth", "Purpleheart"],
+  ["applewood", "Apple"],
+  ["ash", "Ash, white"],
+  ["beech", "Beech, American"],
+  ["birch", "Birch, yellow"],
+  ["brazilian cherry", "Jatoba (courbaril)"],
+  ["brazilian walnut", "Ipe"],
+  ["cherry", "Cherry, black"],
+  ["dogwood", "Dogwood, flowering"],
+  ["elm", "Elm, American"],
+  ["hard maple", "Maple, sugar"],
+  ["hickory", "Hickory, shagbark"],
+  ["hornbeam", "Hornbeam, European"],
+  ["ironwood", "Hophornbeam, eastern"],
+  ["lignum", "Lignum vitae"],
+  ["locust", "Locust, black"],
+  ["mahogany", "Mahogany, true"],
+  ["maple", "Maple, sugar"],
+  ["pear wood", "Pear"],
+  ["pecan", "Hickory, pecan"],
+  ["persimmon", "Persimmon, common"],
+  ["red oak", "Oak, northern red"],
+  ["rock maple", "Maple, sugar"],
+  ["rosewood", "Rosewood, Indian"],
+  ["soft maple", "Maple, red"],
+  ["steamed beech", "Beech, European"],
+  ["swiss pear", "Pear"],
+  ["walnut", "Walnut, black"],
+];
