@@ -43,7 +43,7 @@ export function layOutApart(
     if (dimension.shape.kind === "along") known.strokes.set(dimension.id, options.lay(dimension).strokes);
   const places = new Map<Dimension, LaidDimension>();
   const put = (dimension: Dimension) => {
-    const shapes = placesOf(dimension.shape);
+    const shapes = placesOf(dimension);
     const kept = holding ? ways.get(dimension.id) : undefined;
     if (kept === NOWHERE) return;
     const tried = (kept === undefined ? shapes : [shapes[kept] ?? dimension.shape]).map((shape) =>
@@ -92,7 +92,8 @@ function placeCost(
 ): number {
   const box = boxOf(dimension, laid);
   const overlaps = [...boxes, ...grips].filter((other) => boxesOverlap(box, other)).length;
-  const out = overrun(box.left, box.right, width) + overrun(box.top, box.bottom, height);
+  const out =
+    overrun(box.left, box.right, width) + overrun(box.top, box.bottom, height) + arcOverrun(dimension, laid, width);
   const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
   const covered = sum(outlines, (stretch) => lengthWithin(stretch, clear));
   const struck = sum([...strokes], ([id, lines]) =>
@@ -109,6 +110,10 @@ function placeCost(
   );
 }
 
+/** px by which an angle's arc and level line run out of the field at its sides. */
+const arcOverrun = ({ shape }: Dimension, { strokes }: LaidDimension, width: number | undefined): number =>
+  shape.kind === "angle" ? sum(strokes, ([x1, , x2]) => overrun(Math.min(x1, x2), Math.max(x1, x2), width)) : 0;
+
 /** px by which a box runs out of a field of some size. */
 const overrun = (from: number, to: number, size: number | undefined): number =>
   size === undefined ? 0 : Math.max(0, -SLACK - from) + Math.max(0, to - size - SLACK);
@@ -116,14 +121,17 @@ const overrun = (from: number, to: number, size: number | undefined): number =>
 const sum = <T>(all: readonly T[], of: (one: T) => number): number => all.reduce((total, one) => total + of(one), 0);
 
 const SHARES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9, 0, 1];
-const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7, 3.4, 4.2, 5.2];
+const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7];
+const FAR_RADII = [3.4, 4.2, 5.2]; // for what can be taken hold of alone: it always stands
 
 /** Places for a number, the one that it would like first. */
-function placesOf(shape: DimensionShape): DimensionShape[] {
+function placesOf({ shape, isHeld }: Dimension): DimensionShape[] {
   if (shape.kind === "along")
     return tiersOf(shape).flatMap((tier) => SHARES.map((share) => ({ ...shape, tier, share })));
   if (shape.kind === "angle")
-    return RADII.flatMap((more) => SHARES.map((share) => ({ ...shape, share, radius: shape.radius * more })));
+    return [...RADII, ...(isHeld ? FAR_RADII : [])].flatMap((more) =>
+      SHARES.map((share) => ({ ...shape, share, radius: shape.radius * more })),
+    );
   return leaderShifts(shape.shift).map((shift) => ({ ...shape, shift }));
 }
 
