@@ -145,7 +145,11 @@ async function judge(page: Page, what: string, names: readonly string[], faults:
   }
 }
 
-const goTo = (page: Page, hash: string) => actAndWait(page, () => page.evaluate((to) => location.assign(to), hash));
+/** Waits for the remedies too: as they come the board moves, and two pictures of it would differ. */
+async function goTo(page: Page, hash: string) {
+  await actAndWait(page, () => page.evaluate((to) => location.assign(to), hash));
+  await page.waitForFunction(() => document.querySelector(".note .cures:empty") === null);
+}
 
 describe.skipIf(hasNoBrowser)("labels", () => {
   let browser: Browser;
