@@ -1,17 +1,20 @@
 // The plane's shape through the year, a second way: its outlines moved corner by corner, strains integrated over the section.
 import {
   clampThroughYear,
-  PITH_DISTANCE,
   planeHold,
   planeSeasons,
   planeShape,
+  wedgeHoldOfYear,
   wedgeLoosens,
   wedgeTightens,
 } from "@lamplane/bench";
 import { checkWithoutCures } from "@lamplane/bench/checks";
 import { atan2Deg, cosDeg, type Point, point, sinDeg, tanDeg } from "@lamplane/geometry";
+import { rowAt } from "@lamplane/parameters/design";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
+import { isAssumption } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
+import { judgeChecks } from "../../packages/bench/src/checks/judgements.ts";
 import { cup } from "../../packages/bench/src/seasons/cupping.ts";
 import { movedAngles, type Strains, wedgeSlack } from "../../packages/bench/src/seasons/side-view.ts";
 import { type Changes, designWith, randomDesigns, WORKED } from "../support/designs.ts";
@@ -134,15 +137,33 @@ describe("the worked set", () => {
     expect(year.least).toBe(Math.max(0, clamp - (clamp / 0.0574773) * wedgeLoosens(plane)! * cosDeg(6)));
     expect(year.most).toBeCloseTo(clamp * (1 + (wedgeTightens(plane)! * cosDeg(6)) / 0.0574773), 2);
   });
+  test("a pin quarter sawn to its flat keeps the wedge through the year, one that is round does not", () => {
+    // Wood Handbook (FPL-GTR-190, 2010), table 13-5: American beech C_R 0.00190, so the pin's ε = 0.0019·2.8953.
+    const strains = { height: -0.0063174, wedge: -0.0063174, pin: -0.0019 * 2.8953 };
+    const opens = moved(plane, strains).room() - moved(plane, { height: 0, wedge: 0, pin: 0 }).room();
+    expect(wedgeHoldOfYear(plane)!.opens).toBeCloseTo(opens, 5);
+    expect(wedgeHoldOfYear(plane)!.sag).toBeCloseTo(0.0574773, 6);
+    const judgement = (changes: Changes) =>
+      judgeChecks(planeWith(changes)).find(({ code }) => code === "wedge-hold-over-year");
+    expect(judgement({})).toMatchObject({ severity: "passed", value: wedgeHoldOfYear(plane)!.opens });
+    // With the rings of a round pin lying anyhow, its ε may be 0.00431·2.8953 all along the thrust.
+    const anyhow =
+      moved(plane, { ...strains, pin: -0.00431 * 2.8953 }).room() -
+      moved(plane, { height: 0, wedge: 0, pin: 0 }).room();
+    expect(anyhow).toBeGreaterThan(0.0574773);
+    expect(judgement({ "pin.section": "round" })!.severity).toBe("warning");
+    expect(judgement({ "wood.pin": "unobtainium" })).toBeUndefined();
+  });
   test("a year without change of air moves nothing", () => {
     const still = planeWith({ "wood.driest.humidity": 50, "wood.dampest.humidity": 50 });
     expect(wedgeLoosens(still)).toBe(0);
+    expect(wedgeHoldOfYear(still)!.opens).toBe(0);
     expect(planeShape(still).driest.soleCup).toBeCloseTo(0, 12);
     expect(clampThroughYear(still)).toEqual({ least: planeHold(still).fine.clamp, most: planeHold(still).fine.clamp });
   });
   test("a wood the tables lack leaves what rests on it open", () => {
     const { driest: lost } = planeShape(planeWith({ "wood.body": "unobtainium" }));
-    expect(Object.values(lost)).toEqual(Array(5).fill(undefined));
+    expect(Object.values(lost)).toEqual(Array(6).fill(undefined));
     expect(planeShape(planeWith({ "wood.wedge": "unobtainium" })).driest).toMatchObject({
       loosest: undefined,
       angles: { bed: expect.any(Number) },
@@ -216,7 +237,11 @@ describe("cup of a flat across the grain", () => {
     const plane = planeWith({ "wood.rings": 0 });
     const { planned, driest } = planeSeasons(plane);
     expect(planned.moisture - driest.moisture).toBeCloseTo(2.8953, 3);
-    expect(PITH_DISTANCE).toBe(100);
+    expect(plane.design.wood.pith).toBe(100);
+    expect(isAssumption(rowAt("wood.pith"))).toBe(true);
+    expect(rowAt("wood.pith").help).toMatch(/our assumption/);
+    const far = planeWith({ "wood.rings": 0, "wood.pith": 200 });
+    expect(Math.abs(planeShape(far).driest.soleCup!)).toBeCloseTo(32.8 * Math.atan(0.164) * 0.00241 * 2.8953, 4);
     expect(Math.abs(planeShape(plane).driest.soleCup!)).toBeCloseTo(32.8 * Math.atan(0.328) * 0.00241 * 2.8953, 4);
     const { soleCup, bedCup } = planeShape(plane).driest;
     expect(bedCup! / soleCup!).toBeCloseTo(((24.8 * Math.atan(0.248)) / (32.8 * Math.atan(0.328))) * cosDeg(47), 6);

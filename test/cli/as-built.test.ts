@@ -23,7 +23,7 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }));
 test("measured writes what was measured, and nothing else; comments stay", async () => {
   const { exit, out } = await runCommand("measured", file, "coreWidth=49.7 mm", "measured.bedAngle=46.5°", "--skip");
   expect(exit).toBe(0);
-  expect(out).toMatch(/Not measured, so taken as planned: .*rampAngle 60°/);
+  expect(out).toMatch(/Not measured; planned value kept: .*ramp angle 60°/);
   expect(readFileSync(file, "utf8")).toBe(
     DESIGN.replace("measured: {}", "measured: { coreWidth: 49.7, bedAngle: 46.5 }"),
   );
@@ -76,7 +76,7 @@ describe("taking back", () => {
   test("KEY= takes a value out again; what stood around it stays", async () => {
     await runCommand("measured", file, "ironWidth=48", "ironThickness=3.62");
     expect((await runCommand("measured", file, "ironWidth=")).out).toMatch(
-      /took back ironWidth\.\n.*planned: ironWidth 48 mm/,
+      /took back ironWidth\.\n.*planned value kept: iron width 48 mm/,
     );
     expect(readFileSync(file, "utf8")).toBe(DESIGN.replace("{}", "{ ironThickness: 3.62 }"));
     const { exit, err } = await runCommand("measured", file, "ironWidth=");
@@ -115,7 +115,7 @@ describe("taking back", () => {
 });
 
 test.each([
-  ["coreWide=49.7", /nothing of that name is measured; write one of .*coreWidth/],
+  ["coreWide=49.7", /nothing of that name is measured; did you mean coreWidth\? Write one of .*coreWidth/],
   ["coreWidth", /write KEY=VALUE/],
   ["coreWidth=wide", /read "wide"/],
   ["coreWidth=900", /plane.yaml:4:\d+: measured.coreWidth: read 900; allowed: 5 mm to 200 mm/],

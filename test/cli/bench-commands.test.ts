@@ -70,6 +70,25 @@ describe("mouth", () => {
     expect(life[0].opening).toBeCloseTo(0.3, 9);
   });
 
+  test("read beside both cheeks, it gives the sentences that next gives once those are measured", async () => {
+    const { out } = await runCommand("mouth", SMOOTHER, "--left", "0.02", "--right", "0.1");
+    expect(out).toMatch(/^Mouth left 0\.11 mm, right 0\.19 mm, uneven by 0\.08 mm\./m);
+    const uneven = out.match(/^Mouth left [\s\S]*?(?=\n\n)/m)![0];
+    expect(uneven.split("\n")).toHaveLength(3);
+    const measured = file("measured.yaml", readFileSync(SMOOTHER));
+    await runCommand("measured", measured, "mouthSeenLeft=0.02", "mouthSeenRight=0.1", "--skip");
+    expect((await runCommand("next", measured)).out).toContain(uneven);
+  });
+
+  test("without --seen its middle lies midway between the cheeks; --seen goes before that", async () => {
+    const read = async (...args: string[]) =>
+      JSON.parse((await runCommand("mouth", SMOOTHER, "--left", "0.02", "--right", "0.1", ...args, "--json")).out);
+    expect((await read()).mouth.seen).toBeCloseTo(0.06, 12);
+    const { mouth, skew } = await read("--seen", "0.05");
+    expect(mouth.seen).toBe(0.05);
+    expect(skew).toMatchObject({ isRead: true, uneven: expect.closeTo(0.08, 12) });
+  });
+
   test("exits 1 for a mouth that truing cannot mend, and tells what would", async () => {
     const { exit, out } = await runCommand("mouth", SMOOTHER, "--seen", "0.6");
     expect(exit).toBe(1);
@@ -77,8 +96,11 @@ describe("mouth", () => {
   });
 
   test.each([
-    [[], /seen/],
+    [[], /--seen 0\.05, or --left/],
     [["--seen"], /seen/],
+    [["--left", "0.1"], /--left 0\.05 --right/],
+    [["--seen", "0.1", "--right", "0.1"], /--left 0\.05 --right/],
+    [["--left", "0.1", "--right", "11"], /--right 11: .*0 mm to 10 mm/],
     [["--seen", "-0.1"], /--seen -0\.1: .*0 mm to 10 mm/],
     [["--seen", "11"], /--seen 11: /],
     [["--seen", "wide"], /--seen wide: /],

@@ -28,7 +28,7 @@ test("a design that comes slowly, in pieces, is waited for", () => {
 test.each([
   ["iron: { width: 4", /^standard input:1:\d+: not YAML/],
   ["", /^standard input:1:1: the design is empty/],
-  ["#".repeat(300_000), /^standard input:1:1: is more than 262144 bytes/],
+  ["#".repeat(300_000), /^standard input:1:1: more than 262144 bytes/],
 ])("what is no design is refused with its place: %.20s", (input, message) => {
   const { status, stderr } = run(input, "check", "-");
   expect({ status, stderr }).toEqual({ status: 2, stderr: expect.stringMatching(message) });
@@ -45,8 +45,8 @@ test.each([
   [["check", ""], /The name of the design file is empty/],
   [["survey", SMOOTHER, ""], /The name of the readings file is empty/],
   [["new", ""], /The name of the file to write is empty/],
-  [["build", SMOOTHER, "--out", ""], /--out is empty/],
-  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots is empty/],
+  [["build", SMOOTHER, "--out", ""], /--out "": the value is empty/],
+  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots "": the value is empty/],
   [["measured", SMOOTHER, ""], /An empty text: write KEY=VALUE/],
 ])("%j is refused in words", async (args, message) => {
   expect(await runCommand(...args)).toMatchObject({ exit: 2, out: "", err: expect.stringMatching(message) });

@@ -20,7 +20,9 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .positional("FILE", FILE)
           .option("with", WITH)
           .option("json", JSON_OUT)
-          .option("seen", { ...LENGTH, demandOption: true, describe: OPTIONS.seen })
+          .option("seen", { ...LENGTH, describe: OPTIONS.seen })
+          .option("left", { ...LENGTH, describe: OPTIONS.left })
+          .option("right", { ...LENGTH, describe: OPTIONS.right })
           .option("wanted", { ...LENGTH, describe: OPTIONS.wanted })
           .option("shaving", {
             ...LENGTH,
@@ -28,9 +30,11 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           }),
       async (a) => {
         const { mouthCommand } = await import("./commands/mouth.ts");
-        const { seen, wanted, shaving } = a;
+        const { seen, left, right, wanted, shaving } = a;
         const limits = {
           seen: requireSingle("seen", seen),
+          left: requireSingle("left", left),
+          right: requireSingle("right", right),
           wanted: requireSingle("wanted", wanted),
           shaving: requireSingle("shaving", shaving),
         };

@@ -6,6 +6,7 @@ import {
   planePinStrength,
   planeSeasons,
   weakestPlace,
+  wedgeHoldOfYear,
   yearlyMaximum,
   yearlyMinimum,
 } from "@lamplane/bench";
@@ -668,6 +669,14 @@ const ROWS: readonly Row[] = [
     at: evenly({}, "pin.tenonLength", [7, 9], (plane) => yearlyMaximum(plane, "tenonProud")!),
     sense: "at most",
     warn: 0.1,
+    unit: "mm",
+  },
+  {
+    code: "wedge-hold-over-year",
+    of: "what opens over the wedge at the loosest of the year against the pin's sag at the clamp wanted",
+    at: evenly({}, "wood.driest.humidity", [13.5, 13.7], (plane) => wedgeHoldOfYear(plane)!.opens),
+    sense: "at most",
+    warn: planePinStrength(planeWith({})).fine.sag!.total,
     unit: "mm",
   },
   {

@@ -19,7 +19,7 @@ test("nothing is judged with a wood that is not known; with the body's name mend
   const codes = (changes: Changes) => passedChecks(elevation(designWith(changes))).map(({ code }) => code);
   const resting = (code: string) =>
     /^(pin-(bending|sag)|(tenon|cheek)-(shear|bending|bearing)|.*-over-year)$/.test(code);
-  expect(codes({}).filter(resting)).toHaveLength(13);
+  expect(codes({}).filter(resting)).toHaveLength(14);
   expect(codes({ "wood.body": "unobtainium" }).filter(resting)).toEqual([]);
   expect(codes({ "wood.wedge": "unobtainium" }).filter(resting)).toHaveLength(11);
 });
@@ -35,7 +35,8 @@ test("pin and wedge of unknown woods are told apart, where they stand", () => {
 });
 
 test("a property that the tables lack is named, and stops nothing", () => {
-  const findings = found({ "wood.pin": "ipe" });
+  // Ipe is stiff: such a pin sags less than the year moves it, and the wedge comes loose.
+  const findings = found({ "wood.pin": "ipe" }).filter(({ code }) => code !== "wedge-hold-over-year");
   expect(findings).toMatchObject([{ code: "wood-properties", severity: "note", value: 1, limit: 0 }]);
   expect(findings[0]!.data).toEqual({ wood: "Ipe", missing: ["compressionAcross"], parts: ["pin"] });
   const [pear] = found({ "wood.body": "pear" });

@@ -3,7 +3,7 @@
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { LEAST_GAP, planeSeasons, yearlyMaximum, yearlyMinimum } from "../seasons/plane-seasons.ts";
-import { clampThroughYear, PITH_DISTANCE, yearlyCup } from "../seasons/plane-shape.ts";
+import { clampThroughYear, wedgeHoldOfYear, yearlyCup } from "../seasons/plane-shape.ts";
 import { planeHold } from "../strength/plane-hold.ts";
 import { planePinStrength, weakestPlace } from "../strength/plane-pin-strength.ts";
 import type { CheckRow, Judgement } from "./judgement.ts";
@@ -17,7 +17,7 @@ const AIR = ["wood.driest.humidity", "wood.dampest.humidity"];
 /** The core must not close on what stands in it. */
 const CLOSING = { relation: "at least", stop: 0, warn: LEAST_GAP, unit: "mm", source: MOVEMENT } as const;
 
-/** Strength of the weakest place over the load of a wedge left alone on its tightest days. How far it loosens is a figure. */
+/** Strength of the weakest place over the load of a wedge left alone on its tightest days. */
 function strengthWhenTightest(plane: Elevation): number | undefined {
   const clamp = clampThroughYear(plane);
   const weakest = weakestPlace(planePinStrength(plane).fine);
@@ -84,6 +84,21 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
     source: MOVEMENT,
   },
   {
+    // No remedy among the dimensions: what lets the pin sag further weakens it.
+    code: "wedge-hold-over-year",
+    subject: ({ design }) =>
+      design.pin.section === "flatted" ? "wedge-hold-of-year" : "wedge-hold-of-year-by-round-pin",
+    relation: "at most",
+    value: (plane) => wedgeHoldOfYear(plane)?.opens,
+    warn: (plane) => wedgeHoldOfYear(plane)?.sag,
+    unit: "mm",
+    parameters: ["wood.body", "wood.pin", "wood.wedge", "wood.rings", "wood.wedgeRings", ...AIR],
+    place: "pinCentre",
+    advice: "tap-wedge-in-on-dry-days",
+    remedies: [],
+    source: MOVEMENT,
+  },
+  {
     code: "wedge-load-over-year",
     subject: "strength-over-wedge-of-year",
     relation: "at least",
@@ -130,8 +145,8 @@ export function noteCup(plane: Elevation): Judgement[] {
       value,
       limit: CUP_FELT,
       unit: "mm",
-      parameters: ["wood.rings", "wood.body", ...AIR],
-      data: { pithDistance: PITH_DISTANCE },
+      parameters: ["wood.rings", "wood.pith", "wood.body", ...AIR],
+      data: { pithDistance: plane.design.wood.pith },
       place: "edge",
       remedies: [],
       source: MOVEMENT,

@@ -25,7 +25,7 @@ const seasonalDegrees = indicative("°", MOVEMENT);
 const FIT = "plane geometry; movement by the Wood Handbook (FPL-GTR-190, 2010), eq. 13-2 and 13-3";
 const clampOfYear = indicative("N", FIT);
 const fit = indicative("mm", FIT);
-const CUP = "(C_T − C_R)·ΔM·z·φ about the pith, 100 mm from the middle (our assumption)";
+const CUP = "(C_T − C_R)·ΔM·z·φ about the ring centre";
 const travel = (e: Elevation, slack: number | undefined) => (slack === undefined ? undefined : travelFor(e, slack));
 const YEAR = "at the worst of driest, as cut and dampest";
 

@@ -37,8 +37,9 @@ export const mouthSeenInMiddle = ({
   mouthSeen,
   mouthSeenLeft: left,
   mouthSeenRight: right,
-}: Elevation["design"]["measured"]): number | undefined =>
-  mouthSeen ?? (left === undefined || right === undefined ? undefined : (left + right) / 2);
+}: Partial<Pick<Elevation["design"]["measured"], "mouthSeen" | "mouthSeenLeft" | "mouthSeenRight">>):
+  | number
+  | undefined => mouthSeen ?? (left === undefined || right === undefined ? undefined : (left + right) / 2);
 
 /** An iron turned on its bed so that its edge lies even with the sole. */
 export interface IronTilt {

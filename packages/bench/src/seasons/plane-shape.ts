@@ -10,15 +10,14 @@ import { cup } from "./cupping.ts";
 import { planeSeasonSeries, planeSeasons } from "./plane-seasons.ts";
 import { type MovedAngles, movedAngles, wedgeSlack } from "./side-view.ts";
 
-/** From the sole's middle to the rings' centre, mm: our assumption for a billet off a log of 250, out of its middle. */
-export const PITH_DISTANCE = 100;
-
 /** The plane's shape at one moisture; undefined where a wood's movement is not in the tables. mm. */
 export interface SeasonShape {
   readonly angles: MovedAngles | undefined;
   /** See `wedgeSlack`: with the pin's rings as they loosen most, and as they press most. */
   readonly loosest: number | undefined;
   readonly tightest: number | undefined;
+  /** The same slack with the pin quarter sawn to its flat, which moves it least towards the wedge. */
+  readonly pinQuartered: number | undefined;
   /** Cup of the sole over the body's width, and of the bed over the core's, square to the bed. See `cup`. */
   readonly soleCup: number | undefined;
   readonly bedCup: number | undefined;
@@ -43,7 +42,7 @@ export const yearlyAngles = (plane: Elevation): (MovedAngles & { readonly moistu
   });
 
 function shapeAt(plane: Elevation, moisture: number): SeasonShape {
-  const { rings, wedgeRings } = plane.design.wood;
+  const { rings, wedgeRings, pith } = plane.design.wood;
   const planned = planeSeasons(plane).planned.moisture;
   const strain = (role: "body" | "pin" | "wedge", angle: number): number | undefined => {
     const wood = speciesFor(plane, role);
@@ -58,14 +57,13 @@ function shapeAt(plane: Elevation, moisture: number): SeasonShape {
   );
   const [radial, tangential] = [strain("body", 90), strain("body", 0)];
   const cupOver = (width: number): number | undefined =>
-    radial === undefined || tangential === undefined
-      ? undefined
-      : cup(width, { radial, tangential }, rings, PITH_DISTANCE);
+    radial === undefined || tangential === undefined ? undefined : cup(width, { radial, tangential }, rings, pith);
   const bedCup = cupOver(plane.widths.core);
   return {
     angles: height === undefined ? undefined : movedAngles(plane, height),
     loosest: slacks.length > 0 ? Math.max(...slacks) : undefined,
     tightest: slacks.length > 0 ? Math.min(...slacks) : undefined,
+    pinQuartered: slacks[0],
     soleCup: cupOver(plane.widths.body),
     bedCup: bedCup === undefined ? undefined : bedCup * cosDeg(plane.frame.bedAngle),
   };
@@ -76,6 +74,19 @@ export const wedgeLoosens = (plane: Elevation): number | undefined =>
   worst(planeShape(plane), ({ loosest }) => loosest);
 export const wedgeTightens = (plane: Elevation): number | undefined =>
   worst(planeShape(plane), ({ tightest }) => (tightest === undefined ? undefined : -tightest));
+
+/**
+ * What opens over an untouched wedge at the loosest of the year, along the thrust, against the sag that the clamp wanted gives
+ * the pin: beyond it the wedge is loose. A pin with a flat is taken quarter sawn to it; one without turns its rings anyhow. mm;
+ * undefined where either is not known.
+ */
+export function wedgeHoldOfYear(plane: Elevation): { readonly opens: number; readonly sag: number } | undefined {
+  const sag = planePinStrength(plane).fine.sag?.total;
+  const key = plane.design.pin.section === "flatted" ? "pinQuartered" : "loosest";
+  const slack = worst(planeShape(plane), (shape) => shape[key]);
+  if (sag === undefined || slack === undefined) return undefined;
+  return { opens: slack * cosDeg(plane.design.wedge.angle), sag };
+}
 
 /** The larger cup of the year, whichever way. */
 export const yearlyCup = (plane: Elevation, key: "soleCup" | "bedCup"): number | undefined =>

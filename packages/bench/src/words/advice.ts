@@ -80,6 +80,7 @@ const OF_SEASONS = {
   "narrow-wedge": "The wedge would bind between the cheeks. Make it narrower.",
   "bore-larger-holes": "The pin must turn to seat on the wedge. Bore larger holes.",
   "shorten-tenons-for-dry-days": "The body shrinks and the pin does not. Shorten the tenons.",
+  "tap-wedge-in-on-dry-days": "Tap the wedge in again in the dry season, and ease it before the damp one.",
   "ease-wedge-before-damp-days": "Ease the wedge before the damp season, or choose woods that move less.",
   "exchange-seasons": "Exchange the driest and the dampest days.",
 } as const;

@@ -23,6 +23,7 @@ import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { applyChange, isTakenBack, type MeasuredChange, parseChange } from "../measured-changes.ts";
 import { unreadText } from "../text.ts";
 import { forgetUndo, keepForUndo, lastChange } from "../undo-record.ts";
+import { NEXT } from "../words/reports.ts";
 
 export interface MeasuredOptions {
   readonly json: boolean;
@@ -65,7 +66,7 @@ export async function measuredCommand(
   if (options.json) io.out(`${JSON.stringify({ file, ...splitChanges(values, changes), skipped, unread }, null, 2)}\n`);
   else {
     io.out(`${file}: ${changesText(after, changes)}.\n`);
-    if (unread.length > 0) io.out(`Not measured, so taken as planned: ${unreadText(after, unread)}.\n`);
+    if (unread.length > 0) io.out(`${NEXT.unread({ values: unreadText(after, unread) })}\n`);
     io.out(`\`lamplane next ${file}\` says what to do now.\n`);
   }
   return EXIT.done;

@@ -7,6 +7,7 @@ import {
   mouthLifeCells,
   mouthLifeHead,
   mouthReading,
+  mouthSeenInMiddle,
   mouthSkew,
   mouthText,
   SHAVING,
@@ -23,7 +24,10 @@ import { ARGUMENT_FAULT } from "../words/commands.ts";
 
 /** As typed: lengths in the design's unit, or with their own. */
 export interface MouthOptions {
-  readonly seen: string;
+  readonly seen?: string | undefined;
+  /** Beside the cheeks: both or neither. */
+  readonly left?: string | undefined;
+  readonly right?: string | undefined;
   readonly wanted?: string | undefined;
   readonly shaving?: string | undefined;
   readonly json: boolean;
@@ -34,21 +38,46 @@ const SHAVINGS = { min: 0.005, max: 0.5 };
 
 /** Exit 1 where the mouth seen is too wide: taking wood off, which is what was asked, cannot mend it. */
 export function mouthCommand(io: Io, design: Design, options: MouthOptions): Exit {
-  const { seen, wanted, shaving } = options;
+  const { wanted, shaving } = options;
   const opening = TABLE.mouth.opening;
+  const read = parseReadings(design, options);
   const asked = {
-    seen: parseLengthOption(design, "seen", seen, opening),
+    seen: read.seen,
     wanted: wanted === undefined ? design.mouth.opening : parseLengthOption(design, "wanted", wanted, opening),
     shaving: shaving === undefined ? SHAVING : parseLengthOption(design, "shaving", shaving, SHAVINGS),
   };
   const plane = asBuiltPlane(design);
   const reading = mouthReading(plane, asked);
   const life = mouthLife(planeOnceTrued(plane, asked), undefined, asked.wanted);
-  const skew = { ...mouthSkew(plane), tilt: worstTilt(plane) };
+  const askew = asBuiltPlane(read.besideCheeks);
+  const skew = { ...mouthSkew(askew), tilt: worstTilt(askew) };
   if (options.json)
     io.out(`${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, skew, life }, null, 2)}\n`);
-  else io.out(`${[...mouthText(reading, plane), ...skewText(plane), ...lifeText(design, life)].join("\n")}\n`);
+  else io.out(`${[...mouthText(reading, plane), ...skewText(askew), ...lifeText(design, life)].join("\n")}\n`);
   return exitCodeOf(reading);
+}
+
+interface Readings {
+  /** At the middle of the edge, mm. */
+  readonly seen: number;
+  /** The design with what was read beside the cheeks, where that was. */
+  readonly besideCheeks: Design;
+}
+
+/** Without --seen the middle lies midway between the cheeks. @throws InputRefused where one cheek alone, or nothing, was read */
+function parseReadings(design: Design, { seen, left, right }: MouthOptions): Readings {
+  const parse = (name: string, text: string | undefined) =>
+    text === undefined ? undefined : parseLengthOption(design, name, text, TABLE.mouth.opening);
+  const read = {
+    mouthSeen: parse("seen", seen),
+    mouthSeenLeft: parse("left", left),
+    mouthSeenRight: parse("right", right),
+  };
+  const middle = mouthSeenInMiddle(read);
+  if (middle === undefined || (left === undefined) !== (right === undefined))
+    throw new InputRefused(ARGUMENT_FAULT.mouthReading);
+  const cheeks = left === undefined ? {} : { mouthSeenLeft: read.mouthSeenLeft, mouthSeenRight: read.mouthSeenRight };
+  return { seen: middle, besideCheeks: { ...design, measured: { ...design.measured, ...cheeks } } };
 }
 
 /** The plane trued to the mouth wanted; with the mouth that was seen, where that is wider. */

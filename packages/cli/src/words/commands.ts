@@ -45,6 +45,8 @@ export const OPTIONS = {
   plots: "folder for plots (SVG)",
   port: "port on 127.0.0.1; 0: a free one",
   seen: "mouth as read, edge at the sole; 0: closed",
+  left: "the same beside the left cheek; with --right",
+  right: "the same beside the right cheek; with --left",
   wanted: "mouth wanted; default: the design's",
   shaving: "shaving thickness; default 0.05 mm",
   blank: "print a readings file to fill in",
@@ -111,12 +113,15 @@ export const ARGUMENT_FAULT = {
     { command: "measured" },
   ),
   oneStandardInput: "survey - -: the standard input holds one file; name the other",
+  mouthReading: "Write the mouth as read: --seen 0.05, or --left 0.05 --right 0.10 beside the cheeks, or all three.",
   emptyFile: sentence(
     ({ what, howToStart }: { what: string; howToStart: string }) => `The name of the ${what} is empty; ${howToStart}.`,
     { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" },
   ),
   emptyNew: "The name of the file to write is empty; name it, such as my-plane.yaml.",
-  emptyOption: sentence(({ name }: { name: string }) => `--${name} is empty; write a value behind it`, { name: "out" }),
+  emptyOption: sentence(({ name }: { name: string }) => `--${name} "": the value is empty; write one behind it`, {
+    name: "out",
+  }),
   sections: sentence(
     ({ list, word, known }: { list: string; word: string; known: readonly string[] }) =>
       `--only ${list}: "${word}" is none of ${known.join(", ")}; write some of these with commas`,

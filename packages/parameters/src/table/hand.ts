@@ -1,12 +1,10 @@
 // What this maker's hands and shop can hold: each ± is two standard deviations of a normal error; 0 where there is none.
 import { angle, choice, length } from "../parameter.ts";
+import { ownAssumption } from "./sources.ts";
 
 const SHOP_PRACTICE = "common practice, no published source; the maker's own trial pieces tell better";
 
-const OWN_ASSUMPTION = "our assumption, no source; the maker's own trial pieces tell better";
-
-/** Whether a parameter's default is an assumption of ours, which nothing outside bears out. */
-export const isAssumption = ({ source }: { readonly source: string }): boolean => source === OWN_ASSUMPTION;
+const TRIAL_PIECES = ownAssumption("the maker's own trial pieces tell");
 
 const heldLength = (value: number, max: number, name: string, help: string, source = SHOP_PRACTICE) =>
   length({
@@ -57,21 +55,21 @@ export const hand = {
     5,
     "creep under clamps",
     "Movement of the blocks on their pegs under the clamps",
-    OWN_ASSUMPTION,
+    TRIAL_PIECES,
   ),
   frontSkew: heldLength(
     0.1,
     5,
     "front block out of square",
     "How far out of square the front block is glued, along the sole over the core width",
-    OWN_ASSUMPTION,
+    TRIAL_PIECES,
   ),
   bedSkew: heldLength(
     0.1,
     5,
     "bed out of square",
     "How far out of square the bed is trued, along the sole over the core width",
-    OWN_ASSUMPTION,
+    TRIAL_PIECES,
   ),
   planing: heldLength(0.05, 2, "sole planing", "Wood planed off the sole against what was to come off"),
   mouthReading: heldLength(0.03, 1, "mouth reading", "Mouth opening as read with feeler leaves"),

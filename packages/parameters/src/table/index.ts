@@ -65,6 +65,6 @@ export type Design = ValueOf<typeof TABLE>;
 export type { ChoiceRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
 export { defaultIn } from "./default-value.ts";
-export { isAssumption } from "./hand.ts";
 export type { Measurement } from "./measured.ts";
+export { isAssumption } from "./sources.ts";
 export { STEP_NAMES, WORK_STAGES, type WorkStage } from "./step-names.ts";

@@ -1,6 +1,16 @@
 // The wood and its climate, and the forces on the iron.
-import { angle, angleOrAuto, forcePerLength, humidity, percentOrAuto, ratio, temperature, text } from "../parameter.ts";
-import { SHOP_SOURCE } from "./sources.ts";
+import {
+  angle,
+  angleOrAuto,
+  forcePerLength,
+  humidity,
+  length,
+  percentOrAuto,
+  ratio,
+  temperature,
+  text,
+} from "../parameter.ts";
+import { ownAssumption, SHOP_SOURCE } from "./sources.ts";
 
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010)";
 const ENGINEERING = "engineering estimate, no published table";
@@ -44,6 +54,15 @@ export const wood = {
     name: "ring angle of wedge",
     help: "Angle of the growth rings to the wide faces of the wedge: 0 flat sawn, 90 quarter sawn.",
     source: "measured on the maker's wedge",
+  }),
+  pith: length({
+    default: 100,
+    min: 1,
+    max: 2000,
+    step: 5,
+    name: "ring centre from sole",
+    help: "Distance from the middle of the sole to the centre of the growth rings, which sets how far sole and bed cup. The default is our assumption: read it off the curve of the rings on the end grain.",
+    source: ownAssumption("the end grain of the maker's billet tells"),
   }),
   moisture: percentOrAuto({
     min: 2,

@@ -28,6 +28,8 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
       pin.section === "flatted"
         ? "Pin: on the end of a longer stick, planed square to the pin's width, leave one face flat and round the other half; turn, file or cut the tenons with a dowel plate, shoulder them square, and cut the pin off last."
         : "Pin: turn or plane the end of a longer stick round, turn or cut the tenons, shoulder them square, and cut the pin off last.",
+      pin.section === "flatted" &&
+        "Take the pin quarter sawn: rings square to its flat. It then moves least on the wedge.",
       "Tenons turn freely in the holes without shake: the pin must find the wedge by itself.",
       offcut.wedge.fits
         ? "Wedge: its blank comes out of the throat's waste, the grain along its length."

@@ -180,6 +180,9 @@ export function seasonContent({ t }: ContentInput): StepContent {
         value: `${formatQuantity(driest.moisture, "%", 1)} to ${formatQuantity(dampest.moisture, "%", 1)}`,
       },
       ...[...YEAR_SIZES].flatMap(([key, label]) => yearRow(t, key, label)),
+      ...(known
+        ? t.figureRow("wedgeLoosensTravel", "Tap the wedge in by, in the dry season, at most (indicative)")
+        : []),
       ...later.map(({ takenOff, opening }) =>
         t.lengthRow(`Mouth once ${t.mm(takenOff)} more is off the sole`, opening),
       ),
@@ -187,6 +190,7 @@ export function seasonContent({ t }: ContentInput): StepContent {
     instructions: keepSentences(
       "With the wedge at working tension and the edge drawn back, lay the straightedge on the sole as at its first truing.",
       "Try the iron's sides: it must still be tapped sideways a little. Try that the wedge and pin move.",
+      "Tap the wedge in again in the dry season; ease it before the damp one, or the pin may be crushed.",
       "Tenons that stand out of the cheeks are pared flush; a pin that is pinched is shortened at its shoulders.",
       "A sole that is no longer flat is trued in fine shavings and no more; each costs the mouth as above and cannot be put back. Read the mouth after it and write it down.",
       grindingText(t),
