@@ -2,6 +2,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
+import { checkPlane, findingWords } from "@lamplane/bench/checks";
+import { readDesign, withValue } from "@lamplane/parameters/design";
+import { elevation } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import {
@@ -114,7 +117,14 @@ describe.skipIf(hasNoBrowser)("the page's manners", () => {
     expect(await page.locator(".note:visible").count()).toBe(1);
     const note = page.locator(".note").first();
     const code = (await note.getAttribute("data-code"))!;
-    expect(await note.locator("strong").textContent()).toBe(code.replaceAll("-", " "));
+    const reading = readDesign(readFileSync("examples/apprentice-smoother.yaml", "utf8"), "apprentice-smoother");
+    if (!reading.ok) throw new Error("the example is not understood");
+    const broken = elevation(withValue(reading.design, "pin.height", 25));
+    const { name, value, limit, verdict, advice } = findingWords(broken.design, checkPlane(broken)[0]!);
+    expect([value, limit, advice].every((part) => part !== "")).toBe(true);
+    expect(await note.locator("strong").textContent()).toBe(name);
+    expect(await note.locator(".figures").textContent()).toBe(`${value} (${limit}): ${verdict}`);
+    expect(await note.locator(".advice").textContent()).toBe(advice);
     expect(await page.locator(".leaders path.leader[d^=M]").count()).toBe(1);
     await note.locator(".cure").focus();
     await actAndWait(page, () => page.keyboard.press("Enter"));

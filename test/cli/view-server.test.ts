@@ -4,8 +4,9 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
+import { buildIfStale, buildPage, COMMAND } from "../support/built.ts";
 import { fault } from "../support/faults.ts";
 
 const DESIGN = "# for the school's shop\niron: { width: 48, thickness: 3.6 } # the old one\n";
@@ -13,6 +14,10 @@ let folder = "";
 let file = "";
 let server: ViewServer;
 
+beforeAll(() => {
+  buildIfStale();
+  buildPage();
+});
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), "lamplane-view-"));
   file = join(folder, "plane.yaml");
@@ -148,7 +153,7 @@ test("tells when the file changes on disk, also when it is replaced", async () =
 
 test("the command prints the address and ends when it is interrupted; a port that is taken is told", async () => {
   const { port } = new URL(server.address);
-  const run = (...args: string[]) => spawn(process.execPath, ["packages/cli/bin/lamplane.js", "view", ...args]);
+  const run = (...args: string[]) => spawn(process.execPath, [COMMAND, "view", ...args]);
   const taken = run(file, "--port", port);
   let told = "";
   taken.stderr.on("data", (piece) => {

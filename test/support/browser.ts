@@ -1,5 +1,4 @@
 // A real browser for the tests of the page: Debian's Chromium, headless, drawing 3D in software. Without one they are skipped.
-import { execFileSync } from "node:child_process";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { CHROMIUM, CHROMIUM_FLAGS, TO_GET_CHROMIUM } from "./chromium.js";
@@ -11,11 +10,10 @@ if (CHROMIUM === undefined) {
 /** For `describe.skipIf`: no browser here, and none demanded. */
 export const hasNoBrowser = CHROMIUM === undefined;
 
-/** Folder of the page, built when anything that it is made of is newer. */
+export { buildPage } from "./built.ts";
+
+/** Folder of the page as built. */
 export const PAGE = fileURLToPath(new URL("../../packages/viewer/dist", import.meta.url));
-export const buildPage = (): void => {
-  execFileSync(process.execPath, [fileURLToPath(new URL("../../packages/viewer/build.js", import.meta.url))]);
-};
 /** Address of the page as a file: no server at all. */
 export const FILE_ADDRESS = pathToFileURL(`${PAGE}/index.html`).href;
 

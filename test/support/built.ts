@@ -1,5 +1,6 @@
 // The packages as built, for tests that run them in a process of their own: brought up to date first, so that no old build is tested.
-import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { type ChildProcess, execFileSync, spawn, spawnSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
 
 export const COMMAND = "packages/cli/bin/lamplane.js";
 
@@ -10,6 +11,11 @@ export function buildIfStale(): void {
     if (status !== 0) throw new Error(`the packages do not build:\n${stdout}${stderr}`);
   }
 }
+
+/** Builds the page. */
+export const buildPage = (): void => {
+  execFileSync(process.execPath, [fileURLToPath(new URL("../../packages/viewer/build.js", import.meta.url))]);
+};
 
 export interface EndedProcess {
   readonly code: number | null;

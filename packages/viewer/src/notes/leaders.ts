@@ -72,12 +72,12 @@ function frameRect(element: HTMLElement): DOMRect {
 
 const createRing = () => svg("g", {}, svg("circle", { r: RING }), svg("text", { y: 4 }));
 
-/** Down from the note to the ring, past every number; none where the note stands elsewhere than over the drawing. */
+/** Down from the note to the ring, past every number; none where other notes or anything but the drawing stand under the note. */
 function leaderPath({ element: note }: VisibleNote, sheet: HTMLElement, end: SheetPoint): string {
   const frame = frameRect(sheet);
   const box = note.getBoundingClientRect();
   const y = box.bottom - frame.top;
-  if (box.width === 0 || y > end.y - 2 * RING) return "";
+  if (box.width === 0 || note.closest(".is-open") || y > end.y - 2 * RING) return "";
   const numbers = [...sheet.querySelectorAll(".field-elevation .number")].map((e) => e.getBoundingClientRect());
   const starts = Array.from({ length: ENDS }, (_, i) => ({
     x: box.left - frame.left + 8 + (i * Math.min(box.width - 16, 900)) / (ENDS - 1),

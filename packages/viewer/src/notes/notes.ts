@@ -1,19 +1,19 @@
 // The checks: one quiet mark that opens on a press. What fails is named beside it with its remedy, and stands on the drawing at
 // its place. While the hand is on a figure, notes keep their places: what is put right is crossed out, what is new comes last.
-import type { Cure, FormattedFinding } from "@lamplane/bench/checks";
+import type { Cure, FindingWords } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
-import type { SheetWords } from "../protocol/sheet-data.ts";
+import type { FindingNote, RemediedFinding, SheetWords } from "../protocol/sheet-data.ts";
 import { parameterName } from "../state/format.ts";
-import { checkName, checksText, NO_SINGLE_FIX } from "../words/page.ts";
+import { checksText, NO_SINGLE_FIX } from "../words/page.ts";
 
 export interface VisibleNote {
   readonly code: string;
   readonly place: string;
   readonly element: HTMLElement;
-  readonly severity: FormattedFinding["severity"];
+  readonly severity: FindingNote["severity"];
 }
 
 export interface Notes {
@@ -24,7 +24,7 @@ export interface Notes {
   announce(words: string): void;
   show(words: SheetWords, holding: boolean): void;
   /** The same findings with their cures, once they are found. */
-  addCures(findings: readonly FormattedFinding[], style: LengthStyle): void;
+  addCures(findings: readonly RemediedFinding[], style: LengthStyle): void;
 }
 
 const SIGN = { stop: "✕", warning: "!", note: "i" } as const;
@@ -42,7 +42,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
   const passed = html("ul", { class: "passed-list", id: "passed", hidden: true });
   const announcement = html("p", { class: "announcement", role: "status" });
   const element = html("section", { class: "notes", "aria-label": "Checks" }, mark, announcement, status, list, passed);
-  const items = new Map<string, VisibleNote & { finding: FormattedFinding }>();
+  const items = new Map<string, VisibleNote & { finding: FindingNote }>();
   mark.addEventListener("click", () => {
     passed.hidden = !passed.hidden;
     mark.setAttribute("aria-expanded", String(!passed.hidden));
@@ -74,23 +74,24 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
     if (mark.textContent !== words) mark.textContent = words;
     if (status.textContent !== words && !holding) status.textContent = words;
     mark.dataset.state = stops > 0 ? "stop" : findings.length > 0 ? "warning" : "passed";
-    if (!holding) passed.replaceChildren(...sound.map(({ message }) => html("li", {}, message)));
+    if (!holding)
+      passed.replaceChildren(...sound.map(({ words }) => html("li", {}, `${words.name} ${figuresText(words)}`.trim())));
   }
 
-  function put(finding: FormattedFinding, holding: boolean) {
+  function put(finding: FindingNote, holding: boolean) {
     const known = items.get(finding.code);
-    const element = known?.element ?? createNote(finding.code);
+    const element = known?.element ?? createNote(finding);
     element.dataset.severity = finding.severity;
     element.querySelector(".sign")!.textContent = SIGN[finding.severity];
-    element.querySelector(".message")!.textContent = finding.message;
-    element.querySelector(".source")!.textContent = `Source: ${finding.source}.`;
-    const isSame = known?.finding.message === finding.message;
+    for (const [part, text] of Object.entries(noteTexts(finding)))
+      element.querySelector(`.${part}`)!.textContent = text;
+    const isSame = known !== undefined && wordsKey(known.finding) === wordsKey(finding);
     if (!holding && !isSame) element.querySelector(".cures")!.replaceChildren();
     items.set(finding.code, { code: finding.code, place: finding.place, element, severity: finding.severity, finding });
     if (!known) list.append(element);
   }
 
-  function inOrder(findings: readonly FormattedFinding[]) {
+  function inOrder(findings: readonly FindingNote[]) {
     const sorted = findings.map(({ code }) => items.get(code)!);
     items.clear();
     sorted.forEach((item, i) => {
@@ -99,7 +100,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
     });
   }
 
-  function addCures(findings: readonly FormattedFinding[], style: LengthStyle) {
+  function addCures(findings: readonly RemediedFinding[], style: LengthStyle) {
     for (const { code, cure } of findings) {
       const place = items.get(code)?.element.querySelector(".cures");
       if (!place) continue;
@@ -115,16 +116,30 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
   }
 }
 
-const createNote = (code: string): HTMLElement =>
+const createNote = ({ code }: FindingNote): HTMLElement =>
   html(
     "li",
     { class: "note", "data-code": code },
     html("span", { class: "sign", "aria-hidden": "true" }),
-    html("strong", {}, checkName(code)),
+    html("strong", { class: "check-name" }),
+    html("span", { class: "figures" }),
     html("span", { class: "cures" }),
-    html("p", { class: "message" }),
+    html("p", { class: "advice" }),
     html("p", { class: "source" }),
   );
+
+/** What a note says in each of its places. */
+const noteTexts = ({ words, source }: FindingNote) => ({
+  "check-name": words.name,
+  figures: [figuresText(words), words.verdict].filter(Boolean).join(": "),
+  advice: words.advice,
+  source: `Source: ${source}.`,
+});
+
+const figuresText = ({ value, limit }: FindingWords): string =>
+  [value, limit && `(${limit})`].filter(Boolean).join(" ");
+
+const wordsKey = ({ words }: FindingNote): string => JSON.stringify(words);
 
 const cureText = (cure: readonly Cure[], style: LengthStyle): string =>
   `Fix: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;

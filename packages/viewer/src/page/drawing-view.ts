@@ -1,8 +1,7 @@
 // Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
-import type { FormattedFinding } from "@lamplane/bench/checks";
 import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import type { FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
+import type { FigureWords, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { RAMP_KIND } from "../words/page.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
@@ -107,7 +106,7 @@ export class DrawingView {
     this.#parts.strip.draw(guide.strip);
   }
 
-  addCures(findings: readonly FormattedFinding[]): void {
+  addCures(findings: readonly RemediedFinding[]): void {
     if (this.#plane) this.#parts.notes.addCures(findings, this.#plane.design);
     this.#drawLeaders();
   }

@@ -1,9 +1,16 @@
 // What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
-import type { FormattedFinding } from "@lamplane/bench/checks";
 import type { Fault } from "@lamplane/parameters/design";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
-import type { FigureWords, Guide, ParameterChange, Plots, SheetPlane, SheetWords } from "./sheet-data.ts";
+import type {
+  FigureWords,
+  Guide,
+  ParameterChange,
+  Plots,
+  RemediedFinding,
+  SheetPlane,
+  SheetWords,
+} from "./sheet-data.ts";
 
 interface Message<K extends string> {
   readonly kind: K;
@@ -100,7 +107,7 @@ export interface SolidResponse extends Message<"solid"> {
 interface NoSolidResponse extends Message<"no-solid"> {}
 
 interface CuresResponse extends Message<"cures"> {
-  readonly findings: readonly FormattedFinding[];
+  readonly findings: readonly RemediedFinding[];
 }
 
 interface PlotsResponse extends Message<"plots"> {

@@ -1,5 +1,5 @@
 // What the sheet shows of one design at one stage, as plain data: drawing, figures, notes, bench steps, plots.
-import type { FormattedFinding } from "@lamplane/bench/checks";
+import type { Finding, FindingWords } from "@lamplane/bench/checks";
 import type { Design } from "@lamplane/parameters/table";
 import type { Picture } from "@lamplane/sheets";
 import type { StageName } from "./build-steps.ts";
@@ -24,7 +24,7 @@ export interface SheetPlane {
 
 /** What stands beside the drawing: notes and bench steps. They come after it, so that the drawing waits for no check. */
 export interface SheetWords {
-  readonly findings: readonly FormattedFinding[];
+  readonly findings: readonly FindingNote[];
   readonly passed: readonly PassedNote[];
   /** The steps of the stage that is shown. */
   readonly bench: readonly BenchStep[];
@@ -32,10 +32,17 @@ export interface SheetWords {
   readonly lost: readonly string[];
 }
 
+/** A finding in the maker's words and unit. */
+export interface FindingNote extends Pick<Finding, "code" | "severity" | "place" | "source"> {
+  readonly words: FindingWords;
+}
+
+/** A finding with the change that ends it, where one was found. */
+export type RemediedFinding = Pick<Finding, "code"> & { readonly cure: Finding["cure"] | undefined };
+
 export interface PassedNote {
   readonly code: string;
-  readonly message: string;
-  readonly place: string;
+  readonly words: FindingWords;
 }
 
 /** One step at the bench: its task, its numbers, what is measured when it is done. */

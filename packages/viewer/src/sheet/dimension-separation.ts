@@ -18,9 +18,12 @@ export interface SeparationOptions {
   boxOf(dimension: Dimension, laid: LaidDimension): NumberBox;
   /** px of the field; undefined where numbers may run out of it. */
   readonly width: number | undefined;
+  readonly height: number | undefined;
   readonly outlines: readonly Stretch[];
-  /** What else stands on the field. */
-  readonly taken: readonly NumberBox[];
+  /** Names on the parts: neither a number nor a line runs over them. */
+  readonly names: readonly NumberBox[];
+  /** What can be taken hold of: numbers keep off it, lines that end at the same place run through it. */
+  readonly grips: readonly NumberBox[];
 }
 
 /**
@@ -35,12 +38,12 @@ export function layOutApart(
   ways: Map<string, number>,
   holding: boolean,
 ): (LaidDimension | undefined)[] {
-  const known: Known = { boxes: [...options.taken], strokes: new Map() };
+  const known: Known = { boxes: [...options.names], strokes: new Map() };
   for (const dimension of dimensions)
     if (dimension.shape.kind === "along") known.strokes.set(dimension.id, options.lay(dimension).strokes);
   const places = new Map<Dimension, LaidDimension>();
   const put = (dimension: Dimension) => {
-    const shapes = placesOf(dimension.shape);
+    const shapes = placesOf(dimension);
     const kept = holding ? ways.get(dimension.id) : undefined;
     if (kept === NOWHERE) return;
     const tried = (kept === undefined ? shapes : [shapes[kept] ?? dimension.shape]).map((shape) =>
@@ -84,12 +87,13 @@ function cheapest(dimension: Dimension, tried: readonly LaidDimension[], options
 function placeCost(
   dimension: Dimension,
   laid: LaidDimension,
-  { boxOf, width, outlines }: SeparationOptions,
+  { boxOf, width, height, outlines, grips }: SeparationOptions,
   { boxes, strokes }: Known,
 ): number {
   const box = boxOf(dimension, laid);
-  const overlaps = boxes.filter((other) => boxesOverlap(box, other)).length;
-  const out = width === undefined ? 0 : Math.max(0, -SLACK - box.left) + Math.max(0, box.right - width - SLACK);
+  const overlaps = [...boxes, ...grips].filter((other) => boxesOverlap(box, other)).length;
+  const out =
+    overrun(box.left, box.right, width) + overrun(box.top, box.bottom, height) + arcOverrun(dimension, laid, width);
   const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
   const covered = sum(outlines, (stretch) => lengthWithin(stretch, clear));
   const struck = sum([...strokes], ([id, lines]) =>
@@ -106,18 +110,34 @@ function placeCost(
   );
 }
 
+/** px by which an angle's arc and level line run out of the field at its sides. */
+const arcOverrun = ({ shape }: Dimension, { strokes }: LaidDimension, width: number | undefined): number =>
+  shape.kind === "angle" ? sum(strokes, ([x1, , x2]) => overrun(Math.min(x1, x2), Math.max(x1, x2), width)) : 0;
+
+/** px by which a box runs out of a field of some size. */
+const overrun = (from: number, to: number, size: number | undefined): number =>
+  size === undefined ? 0 : Math.max(0, -SLACK - from) + Math.max(0, to - size - SLACK);
+
 const sum = <T>(all: readonly T[], of: (one: T) => number): number => all.reduce((total, one) => total + of(one), 0);
 
 const SHARES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9, 0, 1];
 const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7];
+const FAR_RADII = [3.4, 4.2, 5.2]; // for what can be taken hold of alone: it always stands
 
 /** Places for a number, the one that it would like first. */
-function placesOf(shape: DimensionShape): DimensionShape[] {
-  if (shape.kind === "along") return SHARES.map((share) => ({ ...shape, share }));
+function placesOf({ shape, isHeld }: Dimension): DimensionShape[] {
+  if (shape.kind === "along")
+    return tiersOf(shape).flatMap((tier) => SHARES.map((share) => ({ ...shape, tier, share })));
   if (shape.kind === "angle")
-    return RADII.flatMap((more) => SHARES.map((share) => ({ ...shape, share, radius: shape.radius * more })));
+    return [...RADII, ...(isHeld ? FAR_RADII : [])].flatMap((more) =>
+      SHARES.map((share) => ({ ...shape, share, radius: shape.radius * more })),
+    );
   return leaderShifts(shape.shift).map((shift) => ({ ...shape, shift }));
 }
+
+/** Its own line; under and over a view also one beyond the others, where a narrow field leaves no room on it. */
+const tiersOf = ({ side, tier }: Extract<DimensionShape, { kind: "along" }>): number[] =>
+  side === "below" || side === "above" ? [tier, tier + 2] : [tier];
 
 /** Near before far: on either side, over and under, then longer. */
 function leaderShifts({ x, y }: SheetPoint): SheetPoint[] {

@@ -46,9 +46,9 @@ export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { wid
     boxesAt(scale, withinSides) {
       const laying = layingAt(scale, view, plane);
       const width = withinSides ? scale.width : undefined;
-      const places = layOutApart(dimensions, { ...laying, width }, new Map(), false);
+      const places = layOutApart(dimensions, { ...laying, width, height: undefined }, new Map(), false);
       const numbers = places.flatMap((place, i) => (place ? [laying.boxOf(dimensions[i]!, place)] : []));
-      return [...numbers, ...laying.taken];
+      return [...numbers, ...laying.names, ...laying.grips];
     },
   });
 }
@@ -66,14 +66,20 @@ export function placeDimensions(
   ways: Map<string, number>,
   holding: boolean,
 ): (LaidDimension | undefined)[] {
-  return layOutApart(dimensions, { ...layingAt(scale, view, plane), width: scale.width }, ways, holding);
+  return layOutApart(
+    dimensions,
+    { ...layingAt(scale, view, plane), width: scale.width, height: scale.height },
+    ways,
+    holding,
+  );
 }
 
 interface Laying {
   lay(dimension: Dimension): LaidDimension;
   boxOf(dimension: Dimension, place: LaidDimension): NumberBox;
   readonly outlines: readonly Stretch[];
-  readonly taken: readonly NumberBox[];
+  readonly names: readonly NumberBox[];
+  readonly grips: readonly NumberBox[];
 }
 
 function layingAt(scale: Scale, view: View, plane: SheetPlane): Laying {
@@ -86,7 +92,8 @@ function layingAt(scale: Scale, view: View, plane: SheetPlane): Laying {
     lay: (dimension) => layOutDimension(dimension, scale, view.box, room(dimension), inFractions),
     boxOf: (dimension, place) => numberBox(dimension, place, numberWidth(dimension, style)),
     outlines,
-    taken: view.name === "elevation" ? [...gripBoxes(view, plane, scale), ...names] : names,
+    names,
+    grips: view.name === "elevation" ? gripBoxes(view, plane, scale) : [],
   };
 }
 

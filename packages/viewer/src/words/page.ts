@@ -67,6 +67,4 @@ export const RAMP_KIND = {
   straight: "The ramp is straight again at this bed angle.",
 } as const;
 
-/** A check's own name, from its code. */
-export const checkName = (code: string): string => code.replaceAll("-", " ");
 export const NO_SINGLE_FIX = "No single figure puts this right.";

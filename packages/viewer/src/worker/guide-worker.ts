@@ -1,5 +1,5 @@
 // The worker that may take its time: remedies, plots, the guide to each step, and the file's text with the changes in it.
-import { checkPlane, formatFinding } from "@lamplane/bench/checks";
+import { checkPlane } from "@lamplane/bench/checks";
 import { removeValue, setValue } from "@lamplane/parameters/design";
 import type { DesignRequest, WorkerRequest } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
@@ -19,8 +19,8 @@ const writeChanges = (text: string, changes: readonly ParameterChange[]): string
 
 function findCures(request: DesignRequest<"cures">): void {
   const { requestId } = request;
-  opened.withPlane(request, (plane, design) => {
-    const findings = checkPlane(plane).map((finding) => formatFinding(design, finding));
+  opened.withPlane(request, (plane) => {
+    const findings = checkPlane(plane).map(({ code, cure }) => ({ code, cure }));
     respond({ kind: "cures", requestId, findings });
   });
 }

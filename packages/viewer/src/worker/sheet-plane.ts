@@ -1,6 +1,6 @@
 // One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
 import { figuresAsBuilt, findLosses, type Loss, lockedParameters, lossText, solvedValues } from "@lamplane/bench";
-import { checkWithoutCures, findingSentence, formatFinding, judgePlane } from "@lamplane/bench/checks";
+import { checkWithoutCures, findingWords, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { StageName } from "../protocol/build-steps.ts";
@@ -34,12 +34,11 @@ export function sheetPlane(design: Design, plane: Elevation, stage: StageName): 
 export function sheetWords(design: Design, plane: Elevation, stage: StageName): SheetWords {
   const { findings, passed } = judgePlane(plane);
   return {
-    findings: findings.map((finding) => formatFinding(design, finding)),
-    passed: passed.map((judgement) => ({
-      code: judgement.code,
-      message: findingSentence(design, judgement),
-      place: judgement.place,
-    })),
+    findings: findings.map((finding) => {
+      const { code, severity, place, source } = finding;
+      return { code, severity, place, source, words: findingWords(design, finding) };
+    }),
+    passed: passed.map((judgement) => ({ code: judgement.code, words: findingWords(design, judgement) })),
     bench: benchSteps(design, stage),
     lost: findLosses(design).map(lossWords(design)),
   };
