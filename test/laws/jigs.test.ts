@@ -6,6 +6,7 @@ import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { jigPlans, LEAST_WALL, omittedJigs } from "@lamplane/parameters/jigs";
 import { type Jig, makeJig, partsOf } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
+import { formatBareLength } from "@lamplane/parameters/units";
 import { describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { randomDesigns, seeded } from "../support/designs.ts";
@@ -84,13 +85,14 @@ const LAWS = {
     const text = linesOf(jig);
     const { bedAngle } = plane.frame;
     const shown = (v: number) => String(Math.round(v * 100) / 100);
+    const length = (mm: number) => formatBareLength(mm, plane.design);
     const wanted = {
       "fit-test": ["FIT", "0", ".1", ".2", ".3", ".4", ".5"],
       "bed-gauge": [`${shown(bedAngle)}°`, `${shown(90 - bedAngle)}°`],
       "ramp-gauge": [`${shown(plane.ramp.angle)}°`, `${shown(90 - plane.ramp.angle)}°`],
-      "recess-template": [shown(plane.design.recess.cutter), plane.design.jigs.bush > 0 ? "BUSH" : "BEARING"],
+      "recess-template": [length(plane.design.recess.cutter), plane.design.jigs.bush > 0 ? "BUSH" : "BEARING"],
       "pin-guide": ["PIN"],
-      "throat-spacer": ["GAP", shown(plane.points.bedTip.x - plane.points.rampTip.x)],
+      "throat-spacer": ["GAP", length(plane.points.bedTip.x - plane.points.rampTip.x)],
       "bed-cradle": [`${shown(bedAngle)}°`],
       "wedge-sled": [`${shown(plane.design.wedge.angle)}°`],
     }[jig.name];

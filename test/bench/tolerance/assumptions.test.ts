@@ -54,7 +54,7 @@ describe("an assumption of ours", () => {
     const design = designWith({ ...WORKED, units: "in" });
     const text = toleranceText(toleranceReport(design, FEW), design).join("\n");
     expect(text).toMatch(
-      /creep under the clamps, ±0\.0039 in, 47 % of it, is an assumption of ours without a source: at half of it the result is within ±0\.\d{4} in, at double within ±0\.\d{4} in; `hand\.creep` sets your own\./,
+      /creep under clamps ±0\.0039 in \(47 %\) is our assumption, without a source\. At half of it: ±0\.\d{4} in; at double: ±0\.\d{4} in\. Set your own: hand\.creep\./,
     );
   });
 });

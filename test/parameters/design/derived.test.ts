@@ -160,13 +160,14 @@ describe("told to the maker", () => {
     expect(checkWithoutCures(elevation(reading.design)).filter(({ severity }) => severity === "stop")).toEqual([]);
   });
   test("a file of two lines in inches is the starter's plane: 3/8 tenons, 1/8 allowance, 1/4 pegs", () => {
-    const [short, whole] = ["units: in\niron: { width: 2, thickness: 1/8 }\n", starterDesign("plane", "in", { iron: { width: "2", thickness: "1/8" } })].map(
-      (text) => {
-        const reading = readDesign(text, "");
-        if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
-        return reading.design;
-      },
-    );
+    const [short, whole] = [
+      "units: in\niron: { width: 2, thickness: 1/8 }\n",
+      starterDesign("plane", "in", { iron: { width: "2", thickness: "1/8" } }),
+    ].map((text) => {
+      const reading = readDesign(text, "");
+      if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
+      return reading.design;
+    });
     expect(short).toEqual(whole);
     const inches = [short!.pin.tenon, short!.sole.allowance, short!.pegs.diameter].map((mm) =>
       Number((mm / 25.4).toFixed(9)),

@@ -60,17 +60,17 @@ async function ask(prompts: Prompts, options: NewOptions): Promise<Omit<Starter,
   const purpose =
     options.for ??
     (await prompts.choose(
-      "What is the plane for?",
+      NEW.purpose,
       PURPOSE_NAMES.map((value) => ({ value, label: PURPOSES[value].title })),
     ));
   const units =
     options.units ??
-    (await prompts.choose<Units>("Which unit do you work in?", [
-      { value: "mm", label: "millimetres" },
-      { value: "in", label: "inches" },
+    (await prompts.choose<Units>(NEW.units, [
+      { value: "mm", label: NEW.mm },
+      { value: "in", label: NEW.in },
     ]));
-  const width = await prompts.text("How wide is your iron at its cutting edge?", "", faultOf("width", units));
-  const thickness = await prompts.text("How thick is it where it lies on the bed?", "", faultOf("thickness", units));
+  const width = await prompts.text(NEW.width, "", faultOf("width", units));
+  const thickness = await prompts.text(NEW.thickness, "", faultOf("thickness", units));
   return { purpose, units, iron: { width, thickness } };
 }
 
@@ -82,5 +82,6 @@ const faultOf =
     const read = parseLength(answer, units);
     if ("fault" in read) return read.fault;
     if (read.value >= min && read.value <= max) return undefined;
-    return `read ${formatLimit(read.value, units)}; allowed is ${formatLimit(min, units)} to ${formatLimit(max, units)}`;
+    const [is, least, most] = [read.value, min, max].map((mm) => formatLimit(mm, units)) as [string, string, string];
+    return NEW.limits({ read: is, min: least, max: most });
   };

@@ -88,6 +88,16 @@ export const NEW = {
     { file: "my-plane.yaml", isOwn: true },
   ),
   verdict: "As it stands:",
+  purpose: "What is the plane for?",
+  units: "Which unit do you work in?",
+  mm: "millimetres",
+  in: "inches",
+  width: "How wide is your iron at its cutting edge?",
+  thickness: "How thick is it where it lies on the bed?",
+  limits: sentence(
+    ({ read, min, max }: { read: string; min: string; max: string }) => `read ${read}; allowed: ${min} to ${max}`,
+    { read: "150 mm", min: "8 mm", max: "120 mm" },
+  ),
 } as const;
 
 export const SWEEP = {
