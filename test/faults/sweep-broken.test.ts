@@ -68,7 +68,7 @@ test("killed again and again", fault(RESUMED), async () => {
     expect(whole.startsWith(left)).toBe(true);
     expect(left.split("\r\n")).toHaveLength(lines + 2);
   }
-  await isWholeAfterAll(/502 designs, 500 of them/);
+  await isWholeAfterAll(/502 designs, 500 from the run/);
 });
 
 test.each(["throw", "exit"])(
@@ -131,12 +131,12 @@ describe("what a broken-off run left behind, spoiled", fault(RESUMED), () => {
       .join("\r\n");
 
   test.each<[string, () => string | Buffer, RegExp]>([
-    ["cut in the middle of a line", () => small.slice(0, upTo(20).length + 17), /30 designs, 20 of them/],
-    ["cut between the two signs of a line's end", () => upTo(20).slice(0, -1), /30 designs, 19 of them/],
-    ["ended by NULs, as after a loss of power", () => `${upTo(20)}${"\0".repeat(4096)}`, /30 designs, 20 of them/],
-    ["with a line of another design", () => upTo(20).replace(lines()[10]!, lines()[25]!), /30 designs, 9 of them/],
-    ["with a line doubled", () => `${upTo(20)}${lines()[20]}\r\n`, /30 designs, 20 of them/],
-    ["with more lines than there are designs", () => `${small}${lines()[1]}\r\n`, /30 designs, 30 of them/],
+    ["cut in the middle of a line", () => small.slice(0, upTo(20).length + 17), /30 designs, 20 from the run/],
+    ["cut between the two signs of a line's end", () => upTo(20).slice(0, -1), /30 designs, 19 from the run/],
+    ["ended by NULs, as after a loss of power", () => `${upTo(20)}${"\0".repeat(4096)}`, /30 designs, 20 from the run/],
+    ["with a line of another design", () => upTo(20).replace(lines()[10]!, lines()[25]!), /30 designs, 9 from the run/],
+    ["with a line doubled", () => `${upTo(20)}${lines()[20]}\r\n`, /30 designs, 20 from the run/],
+    ["with more lines than there are designs", () => `${small}${lines()[1]}\r\n`, /30 designs, 30 from the run/],
     ["of another sweep", () => "body.length,stops,warnings\r\n200,,\r\n", /30 designs\./],
     ["only half of its head", () => small.slice(0, 20), /30 designs\./],
     ["bytes", () => Buffer.from([0xff, 0xfe, 0, 13, 10, 0x80]), /30 designs\./],
@@ -159,11 +159,11 @@ test(
     await first.says("stopped");
     const second = await command().ended;
     expect(second).toMatchObject({ code: 0, err: "" });
-    expect(second.out).toMatch(/502 designs, 250 of them/);
+    expect(second.out).toMatch(/502 designs, 250 from the run/);
     first.child.kill("SIGCONT");
     const { code, err } = await first.ended;
     expect(code).toBe(3);
-    expect(err).toMatch(/another run of the same sweep writes it at the same time/);
+    expect(err).toMatch(/another run of the same sweep is writing it/);
     expect(fs.readFileSync(out(), "utf8")).toBe(whole);
     expect(fs.readdirSync(folder)).toEqual(["table.csv"]);
   },
