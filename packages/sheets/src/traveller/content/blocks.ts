@@ -18,8 +18,8 @@ export function cutsContent(known: ContentInput): StepContent {
     numbers: [
       ...t.figureRow("sawRamp", "Saw for the ramp, from square"),
       ...t.figureRow("sawBed", "Saw for the bed, from square"),
-      ...t.figureRow("rampMark", "Ramp's mark on the sole, from the toe end"),
-      ...t.figureRow("bedMark", "Bed's mark on the sole, from the toe end"),
+      ...t.figureRow("rampMark", "Ramp's mark, sole, from toe end"),
+      ...t.figureRow("bedMark", "Bed's mark, sole, from toe end"),
       t.lengthRow("Ramp's mark on the top", rampCut.markAtTop),
       t.lengthRow("Bed's mark on the top", bedCut.markAtTop),
       ...(ramp.curve
@@ -32,22 +32,22 @@ export function cutsContent(known: ContentInput): StepContent {
         : []),
     ],
     instructions: keepSentences(
-      "Square both marks across the sole and across the top; join them down both sides with a bevel: the lines on the sides slope. The ramp's kerf lies on the heel's side of its mark, the bed's on the toe's side: both in the waste.",
+      "Square both marks across the sole and across the top; join them down both sides with a bevel: the lines on the sides slope. Both kerfs lie in the waste between the marks.",
       "Lay the core's right side on the saw's table, its sole against the fence, the toe to your right: the left side with its sheet looks up.",
-      "Set the saw by the printed gauge or by a bevel, cut a test piece of the core's own height and measure it before the core is cut.",
+      "Set the saw by the printed gauge or a bevel; cut a test piece of the core's height and measure it first.",
       ...beyondLimitTexts(known, "ramp"),
-      `Cut the ramp: swing the saw ${t.deg(rampCut.saw)} from square, so that the cut runs to the right as it comes toward you; core clamped, the mark just left standing.`,
+      `Cut the ramp: swing the saw ${t.deg(rampCut.saw)} from square, the cut running to the right as it comes toward you; core clamped, the mark just left standing.`,
       ...beyondLimitTexts(known, "bed"),
       `Cut the bed, the core lying as before: swing the saw ${t.deg(bedCut.saw)} to the other side, leaving its mark and a shaving to true.`,
       ramp.curve !== undefined &&
-        `The ramp is curved: after the straight cut shape it by the template, wear first, with disc, belt, rasp or plane. It bulges toward the throat, so a drum cannot form it.`,
-      "Keep the waste wedge: it backs the blocks in the vise, and the stock list says what comes out of it.",
+        `The ramp is curved: after the straight cut shape it by the template, wear first, with disc, belt, rasp or plane. A drum cannot form it.`,
+      "Keep the waste wedge: it backs the blocks in the vise.",
     ),
     checks: keepSentences(
-      "Each angle measured with a bevel or protractor on both sides of the block, not read off the saw.",
+      "Each angle measured on both sides of the block, not read off the saw.",
       "Cuts square across the core: a square shows no light along either slope.",
       ramp.curve !== undefined &&
-        "The curve fits its template from the wear to the top, light or a little hollow, never proud.",
+        "The curve fits its template from wear to top, never proud.",
     ),
     cautions: ramp.curve ? ["shortAtSaw", "tiltedSaw", "disc"] : ["shortAtSaw", "tiltedSaw"],
     picture: cutsPicture(t, plan),

@@ -26,25 +26,22 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       pin.section === "flatted"
-        ? "Pin: on the end of a longer stick, planed square to the pin's width, leave one face flat and round the other half; turn, file or cut the tenons with a dowel plate, shoulder them square, and cut the pin off last."
-        : "Pin: turn or plane the end of a longer stick round, turn or cut the tenons, shoulder them square, and cut the pin off last.",
-      pin.section === "flatted" &&
-        "Take the pin quarter sawn: rings square to its flat. It then moves least on the wedge.",
-      "Tenons turn freely in the holes without shake: the pin must find the wedge by itself.",
+        ? "Pin: take a longer stick with its rings square to the flat. Plane it square, leave one face flat, round the other half, cut the tenons with square shoulders to turn freely without shake, and cut the pin off last."
+        : "Pin: turn or plane the end of a longer stick round, cut the tenons with square shoulders to turn freely without shake, and cut the pin off last.",
       offcut.wedge.fits
-        ? "Wedge: its blank comes out of the throat's waste, the grain along its length."
-        : "Wedge: cut its blank from straight-grained stock, the grain along its length; it does not come out of the throat's waste.",
-      "Plane the blank's lower side flat and cut it to the wedge's length and width.",
-      `Lay it in the sled, that side in the pocket, and take the taper of ${t.deg(wedge.angle)} down to the sled's open side; leave a shaving until the dry fit.`,
+        ? "Wedge: its blank comes out of the throat's waste, grain along its length."
+        : "Wedge: cut its blank from straight-grained stock, grain along its length.",
+      "Plane its lower side flat and cut it to the wedge's length and width.",
+      `Lay it in the sled, that side in the pocket, and plane the taper of ${t.deg(wedge.angle)}; leave a shaving until the dry fit.`,
       seat.gives > 0 &&
-        `The pin gives way ${t.mm(seat.gives)} in its holes: a wedge planed to its figures at once goes ${t.mm(seat.wedgeFurtherIn)} further in.`,
-      `It is ${t.mm(wedge.clearance)} narrower than the core, so that dry air cannot pinch it.`,
-      "Cut the corners off its butt, and bevel the tip so that shavings ride over it.",
+        `The pin gives way ${t.mm(seat.gives)} in its holes: a wedge made to its figures goes ${t.mm(seat.wedgeFurtherIn)} further in.`,
+      `It is ${t.mm(wedge.clearance)} narrower than the core: dry air must not pinch it.`,
+      "Bevel the tip so that shavings ride over it; cut the corners off the butt.",
     ),
     checks: [
       `Wedge on the ${capped ? "cap iron" : "iron"}: no light along either side or across the tip.`,
-      "Pin's flat bears across the wedge's whole width: chalk shows it.",
-      "Grain runs from tip to butt on both; no short grain at the tip.",
+      "Pin's flat bears across the whole wedge: chalk shows it.",
+      "Grain runs from tip to butt; no short grain at the tip.",
     ],
     cautions: ["smallParts", "handTools"],
     picture: wedgePicture(t),

@@ -18,7 +18,7 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
     scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height }, (sketch) =>
       drawCore(sketch, t, core, marks),
     );
-  const large = draw(WHOLE.width, t.plane.ramp.curve ? 48 : 58);
+  const large = draw(WHOLE.width, t.plane.ramp.curve ? 34 : 58);
   // a curved ramp's step has more to say: its saws are small, and beside a smaller core where the words leave room
   const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS, 58) : large;
   const whole = fitInRow([small, beside]) ? small : large;
@@ -74,7 +74,7 @@ function sawColumn(t: StepContext, cuts: StockPlan["core"]["cuts"]): readonly Pi
   return stackViews(ramp!, bed!);
 }
 /** Of a saw's setting drawn beside the core: two are then as high as the core with its dimensions. */
-const BESIDE = 0.62;
+const BESIDE = 0.5;
 
 /** What is shaped off a curved ramp after the straight cut. */
 function drawCurve(sketch: Sketch, { plane }: StepContext): void {
