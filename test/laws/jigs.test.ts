@@ -179,7 +179,9 @@ describe(`every jig of ${EXAMPLES.length} examples and ${DESIGNS} random designs
   test("is made, or left out with a reason, never an exception", () => {
     expect(broken.get("exceptions") ?? []).toEqual([]);
     const plans = cases.map(({ plane }) => jigPlans(plane).length);
-    expect(cases.map(({ plane }, i) => plans[i]! + omittedJigs(plane).length)).toEqual(cases.map(({ plane }) => jigsOf(plane)));
+    expect(cases.map(({ plane }, i) => plans[i]! + omittedJigs(plane).length)).toEqual(
+      cases.map(({ plane }) => jigsOf(plane)),
+    );
     expect(plans.slice(0, EXAMPLES.length)).toEqual(cases.slice(0, EXAMPLES.length).map(({ plane }) => jigsOf(plane)));
     expect(count).toBe(plans.reduce((sum, n) => sum + n, 0));
     expect(count).toBeGreaterThan(1400);

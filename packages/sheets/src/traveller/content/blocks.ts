@@ -20,8 +20,7 @@ export function cutsContent(known: ContentInput): StepContent {
       ...t.figureRow("sawBed", "Saw for the bed, from square"),
       ...t.figureRow("rampMark", "Ramp's mark, sole, from toe end"),
       ...t.figureRow("bedMark", "Bed's mark, sole, from toe end"),
-      t.lengthRow("Ramp's mark on the top", rampCut.markAtTop),
-      t.lengthRow("Bed's mark on the top", bedCut.markAtTop),
+      // A curve's numbers take the place of the marks on the top, which stand in the drawing.
       ...(ramp.curve
         ? [
             { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
@@ -29,7 +28,10 @@ export function cutsContent(known: ContentInput): StepContent {
             t.lengthRow("Radius of the curve", ramp.curve.radius),
             { label: "Exit's angle to the sole", value: t.deg(ramp.curve.exitAngle) },
           ]
-        : []),
+        : [
+            t.lengthRow("Ramp's mark on the top", rampCut.markAtTop),
+            t.lengthRow("Bed's mark on the top", bedCut.markAtTop),
+          ]),
     ],
     instructions: keepSentences(
       "Square both marks across the sole and across the top; join them down both sides with a bevel: the lines on the sides slope. Both kerfs lie in the waste between the marks.",
@@ -46,8 +48,7 @@ export function cutsContent(known: ContentInput): StepContent {
     checks: keepSentences(
       "Each angle measured on both sides of the block, not read off the saw.",
       "Cuts square across the core: a square shows no light along either slope.",
-      ramp.curve !== undefined &&
-        "The curve fits its template from wear to top, never proud.",
+      ramp.curve !== undefined && "The curve fits its template from wear to top, never proud.",
     ),
     cautions: ramp.curve ? ["shortAtSaw", "tiltedSaw", "disc"] : ["shortAtSaw", "tiltedSaw"],
     picture: cutsPicture(t, plan),

@@ -66,18 +66,18 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       ...(isPlacedByContact(plane) ? contactTexts(t) : markTexts(t)),
-      "Read the distances in the table with a rule. Where place and number differ by more than you can hold, find out why before going on.",
+      "Read the distances in the table with a rule. Where one differs, find out why before going on.",
       `The front block's strokes stand ${t.mm(shift["front block"])} nearer to the heel than the cheeks', the bed block's ${t.mm(Math.abs(shift["bed block"]))} nearer to the toe: that is how they should look.`,
       hasPegs
-        ? "Lay the other cheek on, pin in its holes, clamp all, and bore the peg holes through both cheeks and the block between them at once, in the waste at the ends. Drive the pegs: from now on everything finds its place by itself."
+        ? "Lay the other cheek on, pin in its holes, clamp all, and bore the peg holes through both cheeks and the block between them at once, in the waste at the ends. Drive the pegs."
         : "Lay the other cheek on, pin in its holes, and clamp all; mark each block's place on both cheeks.",
       `Put in ${plane.design.capIron.thickness > 0 ? "iron with its cap iron" : "iron"}, wedge and pin. Draw the iron up and push it down through its whole travel; turn the pin.`,
-      "Take it apart and put it together once more against the clock, with every clamp and block in the order of the real thing.",
+      "Take it apart, and rehearse once more against the clock with every clamp in its order.",
     ),
     checks: [
       `Nothing binds: ${screw} move freely.`,
       "Blocks' soles and cheeks' soles in one plane; no light between block and cheek at the throat.",
-      "Every clamp, caul, wax, glue and wet rag within reach; the whole rehearsal shorter than half the glue's open time.",
+      "Every clamp, caul, wax, glue and wet rag within reach; the rehearsal shorter than half the glue's open time.",
     ],
     cautions: ["sharpIron", "drilling"],
     picture: dryFitPicture(t),

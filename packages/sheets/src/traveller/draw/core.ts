@@ -18,7 +18,7 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
     scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height }, (sketch) =>
       drawCore(sketch, t, core, marks),
     );
-  const large = draw(WHOLE.width, t.plane.ramp.curve ? 34 : 58);
+  const large = draw(WHOLE.width, t.plane.ramp.curve ? 40 : 58);
   // a curved ramp's step has more to say: its saws are small, and beside a smaller core where the words leave room
   const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS, 58) : large;
   const whole = fitInRow([small, beside]) ? small : large;
