@@ -49,7 +49,7 @@ export const STEP_WORDS: Readonly<Record<(typeof STEP_NAMES)[number], StepWords>
   },
   "dry-fit": {
     title: "Rehearse the glue-up dry",
-    task: "Put everything together dry. Slide the front block back until it touches the iron; bore for the pegs there. With iron and wedge in, check that nothing binds.",
+    task: "Put everything together dry. Find the front block's place by the iron, bore for the pegs, check that nothing binds.",
   },
   "glue-up": {
     title: "Glue up",

@@ -55,7 +55,6 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
   const hasPegs = pegHoles(plane).length > 0;
   const screw = plane.recess ? "iron, wedge, pin and screw's head" : "iron, wedge and pin";
   return {
-    why: "Wet glue leaves minutes. Whatever binds, slides or is missing must show itself now.",
     numbers: [
       ...t.figureRow("edgeHeightAtContact", "Edge over the blank's sole when the front block touches it"),
       ...t.figureRow("setInToe", "Front block's end inside the cheeks' toe ends"),
@@ -67,11 +66,11 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
     instructions: keepSentences(
       ...(isPlacedByContact(plane) ? contactTexts(t) : markTexts(t)),
       "Read the distances in the table with a rule. Where one differs, find out why before going on.",
-      `The front block's strokes stand ${t.mm(shift["front block"])} nearer to the heel than the cheeks', the bed block's ${t.mm(Math.abs(shift["bed block"]))} nearer to the toe: that is how they should look.`,
+      `The front block's strokes stand ${t.mm(shift["front block"])} nearer the heel than the cheeks', the bed block's ${t.mm(Math.abs(shift["bed block"]))} nearer the toe.`,
       hasPegs
         ? "Lay the other cheek on, pin in its holes, clamp all, and bore the peg holes through both cheeks and the block between them at once, in the waste at the ends. Drive the pegs."
         : "Lay the other cheek on, pin in its holes, and clamp all; mark each block's place on both cheeks.",
-      `Put in ${plane.design.capIron.thickness > 0 ? "iron with its cap iron" : "iron"}, wedge and pin. Draw the iron up and push it down through its whole travel; turn the pin.`,
+      `Put in ${plane.design.capIron.thickness > 0 ? "iron with its cap iron" : "iron"}, wedge and pin. Draw the iron up and push it down all its travel; turn the pin.`,
       "Take it apart, and rehearse once more against the clock with every clamp in its order.",
     ),
     checks: [
@@ -89,7 +88,7 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
 function contactTexts(t: StepContext): string[] {
   const { capIron } = t.plane.design;
   return [
-    `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed${capIron.thickness > 0 ? ", its cap iron off" : ""}, its edge on shims ${t.mm(t.figure("edgeHeightAtContact"))} thick, and clamp it so: the edge stands that high over the sole all across.`,
+    `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed${capIron.thickness > 0 ? ", its cap iron off" : ""}, its edge on shims ${t.mm(t.figure("edgeHeightAtContact"))} thick, and clamp it.`,
     `Lay one cheek on the bench, inside up. Lay the bed block with its iron on it, soles flush, its end ${t.mm(t.plane.cuts.setInHeel)} inside the cheek's heel end; clamp it.`,
     "Slide the front block back, soles flush, until it just touches the edge all across: contact governs, this is its place. Clamp it and take the iron off.",
   ];
