@@ -68,7 +68,7 @@ describe("new for a purpose", () => {
         text: async (question: string, _: string, fault: (answer: string) => string | undefined) => {
           asked.push(question);
           expect(fault("wide")).toMatch(/unit|number/);
-          expect(fault("9")).toMatch(/allowed is .* in/);
+          expect(fault("9")).toMatch(/allowed: .* in/);
           return question.includes("wide") ? "2 1/8" : '5/32"';
         },
       },
@@ -167,7 +167,7 @@ test("check prints what fails, the warnings, and one line for what passes; --all
   const [fails, warns, passes] = [/\n\nFails\n/, /\n\nWarnings\n/, / checks passed/].map((part) => bad.search(part));
   expect([fails! > 0, warns! > fails!, passes! > warns!]).toEqual([true, true, true]);
   expect(bad).toMatch(
-    /\n {2}Wedge below cross pin +-[0-9.]+ mm +\(min 0\) +too short — Fix: pin\.height 25 → [0-9.]+ mm\n/,
+    /\n {2}Wedge below cross pin +-[0-9.]+ mm +\(min 0\) +too short — Fix: pin\.height 25 mm → [0-9.]+ mm\n/,
   );
 });
 
