@@ -53,9 +53,10 @@ async function drawViewer() {
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 1080 } });
     await page.goto(`${PAGE}#from=${DESIGN}`);
-    await page.waitForFunction(() => performance.getEntriesByName("lamplane solid").length > 0);
     await settled(page);
     await page.screenshot({ path: join(GALLERY, "sheet.png") });
+    await page.locator("#open-body").scrollIntoViewIfNeeded();
+    await page.waitForFunction(() => performance.getEntriesByName("lamplane solid").length > 0);
     await page.locator("#open-body").fill("55");
     await settled(page);
     await page.locator(".field-body .board").screenshot({ path: join(GALLERY, "body-apart.png") });
