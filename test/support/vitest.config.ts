@@ -8,6 +8,7 @@ export default defineConfig({
   // A poll waits as long as a busy machine needs: it ends as soon as it is true, and a second is too short with both cores at work.
   test: {
     include: ["test/**/*.test.ts"],
+    maxWorkers: 2, // many tests wait for a process or a browser: one worker would leave a core idle
     testTimeout: 180_000,
     hookTimeout: 180_000,
     expect: { poll: { timeout: 20_000 } },
