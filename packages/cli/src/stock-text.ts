@@ -7,6 +7,7 @@ import {
   type PieceSize,
   type StockPlan,
 } from "@lamplane/bench";
+import { BILLET_OVER_IRON } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatLength } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
@@ -37,7 +38,7 @@ function billetText({ billet, rip }: StockPlan, mm: LengthFormatter): string {
       ? [STOCK.tooSmall({ by: mm(billet.short[side]) })]
       : [billet.spare[side] > 0 ? STOCK.leftOver({ by: mm(billet.spare[side]) }) : ""]),
   ]);
-  const rule = STOCK.rule({ width: mm(rip.byRule) });
+  const rule = STOCK.rule({ added: mm(BILLET_OVER_IRON), width: mm(rip.byRule) });
   const asItLies = billet.lay === "on its side" ? STOCK.asItLies : "";
   return [
     STOCK.billet,

@@ -14,11 +14,9 @@ export const STOCK = {
   tooSmall: sentence(({ by }: { by: string }) => `too small by ${by}`, { by: "4 mm" }),
   leftOver: sentence(({ by }: { by: string }) => `left over ${by}`, { by: "4 mm" }),
   rule: sentence(
-    ({ width }: { width: string }) =>
-      `Rule of thumb for the width, iron plus 38.1 mm (1 1/2 in): ${width} (common practice, no published source).`,
-    {
-      width: "86.1 mm",
-    },
+    ({ added, width }: { added: string; width: string }) =>
+      `Rule of thumb for the width, iron plus ${added}: ${width} (common practice, no published source).`,
+    { added: "38.1 mm", width: "86.1 mm" },
   ),
   noBillet: "No billet entered: look for these sizes.",
   noFit: "The plane does not fit this billet, either way round. Take another billet, or plan a smaller plane.",

@@ -70,3 +70,4 @@ export {
   throatSeries,
 } from "./throat.ts";
 export { archClearance, flatTop } from "./top-outline.ts";
+export { BILLET_OVER_IRON } from "./widths.ts";

@@ -4,7 +4,7 @@ import { sinDeg } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 
 /** Common practice, no published source: a billet 1 1/2 in wider than the iron. */
-const BILLET_OVER_IRON = 38.1;
+export const BILLET_OVER_IRON = 38.1;
 /** Room left between the two kerfs where they come nearest, mm: a saw that wanders must not touch the other block. */
 const BETWEEN_KERFS = 1;
 
