@@ -1,9 +1,9 @@
 // Findings and passed checks as lines for a terminal: the worst first, each with its value, limit, verdict and fix.
 import { asBuiltPlane, autoValue } from "@lamplane/bench";
 import { type Cure, type Finding, findingWords, type PassedJudgement } from "@lamplane/bench/checks";
-import { rowAt, valueAt } from "@lamplane/parameters/design";
+import { formatParameter, rowAt, valueAt } from "@lamplane/parameters/design";
 import { type Design, UNIT_OF } from "@lamplane/parameters/table";
-import { formatDecimal, formatValue, fromMillimetres } from "@lamplane/parameters/units";
+import { formatDecimal, fromMillimetres } from "@lamplane/parameters/units";
 import { alignRows } from "./text.ts";
 import { CHECK } from "./words/check.ts";
 
@@ -52,22 +52,14 @@ const curesText = (design: Design, cures: readonly Cure[]): string =>
   cures
     .map(
       ({ parameter, value }) =>
-        `${parameter} ${nowText(design, parameter)}${formatCureValue(design, parameter, value)}`,
+        `${parameter} ${nowText(design, parameter)}${formatParameter(parameter, value, design)}`,
     )
     .join(", ");
 
 function nowText(design: Design, parameter: string): string {
   const typed = valueAt(design, parameter);
   const now = typed === "auto" ? autoValue(asBuiltPlane(design), parameter) : typed;
-  return now === undefined ? "" : `${formatCureValue(design, parameter, now as number | string)} → `;
-}
-
-/** A cure's value as the maker reads it. */
-function formatCureValue(design: Design, parameter: string, value: number | string): string {
-  const row = rowAt(parameter);
-  return typeof value === "string" || row.kind !== "number"
-    ? String(value)
-    : formatValue(value, UNIT_OF[row.quantity], design);
+  return now === undefined ? "" : `${formatParameter(parameter, now as number | string, design)} → `;
 }
 
 /** A cure's value as it can be typed back, in the maker's unit. */

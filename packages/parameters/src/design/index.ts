@@ -5,6 +5,7 @@ export type { DesignResult } from "./decode.ts";
 export type { Fault } from "./fault.ts";
 export { faultText } from "./fault-text.ts";
 export { parameterTable } from "./guide.ts";
+export { formatParameter } from "./parameter-text.ts";
 export { rowAt, valueAt, withValue } from "./path.ts";
 export { PURPOSE_NAMES, PURPOSE_SOURCE, PURPOSES, type Purpose, type PurposeRow } from "./purposes.ts";
 export { completeDesign, readDesign } from "./read.ts";

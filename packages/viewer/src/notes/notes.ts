@@ -1,9 +1,8 @@
 // The checks: one quiet mark that opens on a press. What fails is named beside it with its remedy, and stands on the drawing at
 // its place. While the hand is on a figure, notes keep their places: what is put right is crossed out, what is new comes last.
 import type { Cure, FindingWords } from "@lamplane/bench/checks";
-import { rowAt } from "@lamplane/parameters/design";
-import { UNIT_OF } from "@lamplane/parameters/table";
-import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
+import { formatParameter } from "@lamplane/parameters/design";
+import type { LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { FindingNote, RemediedFinding, SheetWords } from "../protocol/sheet-data.ts";
 import { parameterName } from "../state/format.ts";
@@ -142,11 +141,4 @@ const figuresText = ({ value, limit }: FindingWords): string =>
 const wordsKey = ({ words }: FindingNote): string => JSON.stringify(words);
 
 const cureText = (cure: readonly Cure[], style: LengthStyle): string =>
-  `Fix: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatCureValue(parameter, value, style)}`).join(", ")}`;
-
-function formatCureValue(path: string, value: number | string, style: LengthStyle): string {
-  const row = rowAt(path);
-  return typeof value === "number" && row.kind === "number"
-    ? formatValue(value, UNIT_OF[row.quantity], style)
-    : String(value);
-}
+  `Fix: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatParameter(parameter, value, style)}`).join(", ")}`;

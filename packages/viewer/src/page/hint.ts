@@ -75,7 +75,7 @@ function parameterLines(path: string, style: LengthStyle): Node[] {
   const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
   const standard =
     row.kind === "number" && typeof row.default === "number"
-      ? `; ${formatValue(Number(defaultIn(row, style.units)), unit, style)} unless told otherwise`
+      ? `; default ${formatValue(Number(defaultIn(row, style.units)), unit, style)}`
       : "";
   return [
     html("strong", {}, parameterName(path)),
