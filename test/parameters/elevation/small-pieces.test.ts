@@ -11,7 +11,7 @@ import { cosDeg, sinDeg } from "../../../packages/geometry/src/trig.ts";
 import { planeToIron } from "../../../packages/parameters/src/elevation/frame.ts";
 import { capIronOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
 import { bedLineTopS } from "../../../packages/parameters/src/elevation/stack.ts";
-import { distanceToSegment } from "../../../packages/parameters/src/elevation/top-outline.ts";
+import { distanceToSegment } from "../../../packages/geometry/src/index.ts";
 import { widthsOf } from "../../../packages/parameters/src/elevation/widths.ts";
 import { designWith, WORKED } from "../../support/designs.ts";
 

@@ -17,6 +17,7 @@ export type DesignNode =
   | { readonly kind: "text"; readonly at: SourcePosition; readonly text: string; readonly bare?: "number" }
   | { readonly kind: "number"; readonly at: SourcePosition; readonly value: number }
   | { readonly kind: "nothing"; readonly at: SourcePosition }
+  | { readonly kind: "list"; readonly at: SourcePosition; readonly items: readonly DesignNode[] }
   | { readonly kind: "other"; readonly at: SourcePosition; readonly words: string }
   /** Already reported; nothing more is said about it. */
   | { readonly kind: "refused"; readonly at: SourcePosition };
@@ -51,7 +52,7 @@ function designNode(node: RawNode, path: string, faults: DesignFaults): DesignNo
     case "map":
       return { kind: "map", at, entries: designEntries(node.entries, path, faults) };
     case "list":
-      return { kind: "other", at, words: "a list" };
+      return { kind: "list", at, items: node.items.map((item) => designNode(item, path, faults)) };
     case "boolean":
       return { kind: "other", at, words: `${node.value} (yes or no)` };
     case "number":

@@ -6,7 +6,7 @@ import { allowedText } from "./allowed-text.ts";
 export function parameterTable(): string {
   const head = ["| key | unit | default | allowed | meaning | source |", "| --- | --- | --- | --- | --- | --- |"];
   const rows = rowsOf(TABLE).map(({ path, row }) => {
-    const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
+    const unit = row.kind === "number" ? UNIT_OF[row.quantity] : row.kind === "lengths" ? "mm" : "";
     const cells = [`\`${path}\``, unit, defaultWords(row), limits(row), meaning(row), row.source];
     return `| ${cells.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
   });
@@ -26,4 +26,4 @@ function limits(row: Row): string {
 }
 
 const meaning = (row: Row): string =>
-  row.kind === "number" && row.auto ? `${row.help} \`auto\`: ${row.auto}.` : row.help;
+  (row.kind === "number" || row.kind === "lengths") && row.auto ? `${row.help} \`auto\`: ${row.auto}.` : row.help;

@@ -1,5 +1,5 @@
 // JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
-import { defaultIn, isRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
+import { defaultIn, isRow, type LengthsRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
 import { fromMillimetres, type Units } from "../units.ts";
 import { mayBeEmpty } from "./decode.ts";
 
@@ -44,7 +44,22 @@ function rowSchema(row: Row, units: Units): Schema {
     const pattern = row.pattern ? { pattern: row.pattern.regex.source } : {};
     return { type: "string", minLength: 1, maxLength: row.maxLength, ...pattern, default: row.default, description };
   }
+  if (row.kind === "lengths") return lengthsSchema(row, units);
   return numberSchema(row, units);
+}
+
+function lengthsSchema(row: LengthsRow, units: Units): Schema {
+  const number = {
+    type: "number",
+    minimum: fromMillimetres(row.min, units),
+    maximum: fromMillimetres(row.max, units),
+  };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "Lengths with their units." };
+  return {
+    description: `${row.help} Bare numbers: ${units}.`,
+    anyOf: [{ enum: [...row.words] }, { type: "array", maxItems: row.most, items: { anyOf: [number, text] } }, text],
+    default: row.default,
+  };
 }
 
 function numberSchema(row: NumberRow<unknown>, units: Units): Schema {

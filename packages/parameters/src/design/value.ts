@@ -4,6 +4,7 @@ import { parseNumber, toMillimetres, type Units } from "../units.ts";
 import { hasHidden } from "../yaml/source.ts";
 import type { DesignNode } from "./design-nodes.ts";
 import type { ValueDetail } from "./fault.ts";
+import { decodeLengths } from "./lengths.ts";
 
 export type ParameterValue = number | string;
 export type DecodedValue = { readonly value: ParameterValue } | { readonly fault: ValueDetail };
@@ -11,8 +12,9 @@ export type DecodedValue = { readonly value: ParameterValue } | { readonly fault
 /** @param units unit of a length that carries none */
 export function decodeValue(node: DesignNode, row: Row, units: Units): DecodedValue {
   if (node.kind === "nothing") return { fault: { code: "no-value" } };
-  if (node.kind === "map" || node.kind === "other")
-    return { fault: { code: "not-a-value", what: node.kind === "map" ? "a group of keys" : node.words } };
+  if (row.kind === "lengths") return decodeLengths(node, row, units);
+  if (node.kind === "map" || node.kind === "list" || node.kind === "other")
+    return { fault: { code: "not-a-value", what: nodeName(node) } };
   if (row.kind === "number") return decodeNumber(node, row, units);
   if (node.kind !== "text" || node.bare === "number") {
     const read = node.kind === "text" ? node.text : String(node.kind === "number" ? node.value : "");
@@ -20,6 +22,10 @@ export function decodeValue(node: DesignNode, row: Row, units: Units): DecodedVa
   }
   return row.kind === "text" ? decodeText(node.text, row) : decodeChoice(node.text, row.choices);
 }
+
+/** What stands where a value is wanted, in words. */
+export const nodeName = (node: DesignNode): string =>
+  node.kind === "map" ? "a group of keys" : node.kind === "list" ? "a list" : node.kind === "other" ? node.words : "";
 
 function decodeNumber(node: DesignNode, row: NumberRow, units: Units): DecodedValue {
   if (node.kind === "number") return checkLimits(node.value, String(node.value), row);

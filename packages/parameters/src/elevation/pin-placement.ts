@@ -1,6 +1,7 @@
 // Where the cross pin goes: as given, or where the smallest of its margins is largest; and the curved ramp's radius with it.
 
 import {
+  distanceToChain,
   cosDeg,
   distance,
   FAR,
@@ -16,7 +17,6 @@ import { TABLE } from "../table/index.ts";
 import type { Frame } from "./frame.ts";
 import { distanceToRamp, fullHeightRadius, isCurvePossible, type Ramp, rampAtOpening, rampShape } from "./ramp.ts";
 import { type PinPosition, pinHalfCover, pinHole, pinPosition } from "./stack.ts";
-import { distanceToChain } from "./top-outline.ts";
 
 /** Room between pin and ramp in which fingers reach a jammed shaving, mm (common practice, no published source). */
 export const ROOM_WANTED = 16;
