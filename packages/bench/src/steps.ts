@@ -38,7 +38,17 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
   },
   core: {
     stage: "billet",
-    figures: ["billetWidth", "roughCheek", "roughCore", "coreWidth", "blankLength", "blankHeight"],
+    figures: [
+      "billetWidth",
+      "roughCheek",
+      "roughCore",
+      "coreWidth",
+      "layerCount",
+      "outerLayer",
+      "recessLayer",
+      "blankLength",
+      "blankHeight",
+    ],
     locks: [
       "body.sideClearance",
       "body.cheek",
@@ -48,11 +58,13 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
       "shop.millingAllowance",
       "shop.jointingPass",
       "sole.allowance",
+      "core.layers",
+      "core.board",
     ],
   },
   cuts: {
     stage: "core",
-    figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius"],
+    figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius", "layerPegLength"],
     locks: [
       "ramp.angle",
       "ramp.shape",
@@ -64,6 +76,9 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
       "mouth.fromToe",
       "shop.kerf",
       "shop.sawLimit",
+      "core.allowanceBed",
+      "core.pegDiameter",
+      "core.cornerCutter",
     ],
   },
   bed: {

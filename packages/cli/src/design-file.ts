@@ -7,9 +7,10 @@ import {
   nearNames,
   otherUnitText,
   readDesign,
+  readLengths,
   rowAt,
   unitSlipText,
-  withValue, readLengths
+  withValue,
 } from "@lamplane/parameters/design";
 import { type Design, type NumberRow, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";

@@ -1,7 +1,17 @@
 // Two equal holes in a plate, placed so that the least wood about them, to every edge and between the two, is largest.
 
 import { intersections } from "./intersection.ts";
-import { type Arc, type Circle, distance, EPSILON, type Outline, type Point, point, type Segment, tessellate } from "./outline.ts";
+import {
+  type Arc,
+  type Circle,
+  distance,
+  EPSILON,
+  type Outline,
+  type Point,
+  point,
+  type Segment,
+  tessellate,
+} from "./outline.ts";
 import { distanceToSegment } from "./segment-distance.ts";
 
 export interface HolePair {
@@ -29,7 +39,13 @@ export function widestHolePair(outline: Outline, radius: number): HolePair {
     else high = inset;
   }
   const [a, b] = (best ?? [corners[0]!, corners[0]!]).toSorted((p, q) => p.x - q.x || p.y - q.y) as [Point, Point];
-  return { holes: [{ centre: a, radius }, { centre: b, radius }], wood: low - radius };
+  return {
+    holes: [
+      { centre: a, radius },
+      { centre: b, radius },
+    ],
+    wood: low - radius,
+  };
 }
 
 /** The two points farthest apart of all that lie `inset` or more inside the outline; undefined where none does. */

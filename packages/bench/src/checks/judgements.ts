@@ -6,6 +6,7 @@ import { IRON_CHECKS } from "./iron.ts";
 import { IRON_TAPER_CHECKS } from "./iron-taper.ts";
 import { GUIDE_CHECK, judgeJigs } from "./jigs.ts";
 import { type CheckRow, type Judgement, judgeRows, sortWorstFirst } from "./judgement.ts";
+import { LAYER_CHECKS, noteLayerRings } from "./layers.ts";
 import { PIN_CHECKS } from "./pin.ts";
 import { RECESS_CHECKS } from "./recess.ts";
 import { noteCup, SEASON_CHECKS } from "./seasons.ts";
@@ -25,6 +26,7 @@ export const CHECKS: readonly CheckRow[] = [
   ...WEDGE_CHECKS,
   CHEEK_CHECK,
   ...RECESS_CHECKS,
+  ...LAYER_CHECKS,
   ...STOCK_CHECKS,
   ...STRENGTH_CHECKS,
   ...SEASON_CHECKS,
@@ -33,7 +35,13 @@ export const CHECKS: readonly CheckRow[] = [
 
 /** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */
 export function judgeChecks(plane: Elevation): Judgement[] {
-  const judged = [...judgeRows(plane, CHECKS), ...noteCup(plane), ...noteWoods(plane), ...noteMoisture(plane)];
+  const judged = [
+    ...judgeRows(plane, CHECKS),
+    ...noteCup(plane),
+    ...noteLayerRings(plane),
+    ...noteWoods(plane),
+    ...noteMoisture(plane),
+  ];
   // A jig fits a plane that can be built; there is none for any other.
   const jigs = judged.some((d) => d.severity === "stop") ? [] : judgeJigs(plane);
   return sortWorstFirst([...judged, ...jigs]);

@@ -99,8 +99,7 @@ function decodeSection(
   return undefined;
 }
 
-const isLength = (row: Row): boolean =>
-  row.kind === "lengths" || (row.kind === "number" && row.quantity === "length");
+const isLength = (row: Row): boolean => row.kind === "lengths" || (row.kind === "number" && row.quantity === "length");
 
 function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
   const units = filling.units ?? "mm";

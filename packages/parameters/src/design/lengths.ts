@@ -13,7 +13,8 @@ export function decodeLengths(node: DesignNode, row: LengthsRow, units: Units): 
   const items = node.kind === "list" ? node.items.map(itemText) : splitItems(itemText(node) ?? "");
   if (items.length === 1 && row.words.includes(items[0] ?? "")) return { value: items[0]! };
   if (items.length > row.most) return { fault: { code: "too-many-lengths", count: items.length } };
-  if (items.length === 1 && !/\d/.test(items[0] ?? "")) return { fault: { code: "unknown-choice", read: items[0] ?? "" } };
+  if (items.length === 1 && !/\d/.test(items[0] ?? ""))
+    return { fault: { code: "unknown-choice", read: items[0] ?? "" } };
   const values: number[] = [];
   for (const item of items) {
     if (item === undefined) return { fault: { code: "not-a-value", what: "a list within the list" } };

@@ -1,5 +1,14 @@
 // JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
-import { defaultIn, isRow, type LengthsRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
+import {
+  defaultIn,
+  isRow,
+  type LengthsRow,
+  type NumberRow,
+  type Row,
+  TABLE,
+  type TableSection,
+  UNIT_OF,
+} from "../table/index.ts";
 import { fromMillimetres, type Units } from "../units.ts";
 import { mayBeEmpty } from "./decode.ts";
 

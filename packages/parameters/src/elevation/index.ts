@@ -49,7 +49,15 @@ export {
   setBackLayers,
   wantedRecess,
 } from "./layer-shapes.ts";
-export { LEAST_LAYER, type Layer, layerFromBoard } from "./layers.ts";
+export {
+  type Layer,
+  LEAST_LAYER,
+  layerFromBoard,
+  layersOfRecess,
+  layersOfStack,
+  layerThickness,
+  type RecessLayers,
+} from "./layers.ts";
 export { memoizeByPlane } from "./memoize.ts";
 export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {

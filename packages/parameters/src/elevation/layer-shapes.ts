@@ -89,7 +89,9 @@ function setBackOutline(
 ): Outline {
   if (!recess) return bed;
   const floor = -frame.thickness - recess.depth;
-  const split = splitAtIntersection(topOverBed, [line(bedToPlane(frame, recess.low, floor), bedToPlane(frame, FAR, floor))]);
+  const split = splitAtIntersection(topOverBed, [
+    line(bedToPlane(frame, recess.low, floor), bedToPlane(frame, FAR, floor)),
+  ]);
   if (!split) throw new Error("the recess does not come out of the top of the bed");
   const notch = recessProfile(frame, recess, split.at, allowance - frame.thickness);
   const solelines = bed.slice(0, bed.length - topOverBed.length - bedChain.length);

@@ -17,17 +17,14 @@ const MOST_LAYERS = 15;
 export const layerFromBoard = ({ core, shop }: Design): number => core.board - 2 * shop.jointingPass;
 
 /**
- * The layers in z order; undefined for a core in one piece. Given thicknesses are centred as they stand; of a stack that has
- * been measured the two outer layers share the difference.
+ * The layers in z order, about the middle of the core; undefined for a core in one piece. Given thicknesses stand as they are.
  * @param recess width of the recess wanted, mm; 0 without one
  */
 export function coreLayers(design: Design, recess: number): readonly Layer[] | undefined {
-  const { core, iron, body, measured } = design;
+  const { core, iron, body } = design;
   if (core.layers === "whole") return undefined;
-  const width = iron.width + body.sideClearance;
-  const given = parseLengths(core.layers);
-  const thicknesses = given ?? planLayers(width, recess, layerFromBoard(design));
-  return stackLayers(given && measured.coreWidth !== undefined ? spreadToWidth(given, width) : thicknesses);
+  const planned = () => planLayers(iron.width + body.sideClearance, recess, layerFromBoard(design));
+  return stackLayers(parseLengths(core.layers) ?? planned());
 }
 
 /** As few layers as the board allows, the same left and right, an odd number of them as wide as the recess together. */
@@ -50,12 +47,6 @@ function stackLayers(thicknesses: readonly number[]): Layer[] {
   return thicknesses.map((_, i) => ({ from: ends[i]!, to: ends[i + 1]! }));
 }
 
-function spreadToWidth(thicknesses: readonly number[], width: number): number[] {
-  const each = (width - thicknesses.reduce((sum, thickness) => sum + thickness, 0)) / 2;
-  const last = thicknesses.length - 1;
-  return thicknesses.map((t, i) => t + (i === 0 ? each : 0) + (i === last ? each : 0));
-}
-
 /** First and last layer that are set back, and z of the recess's sides. */
 export interface RecessLayers {
   readonly first: number;
@@ -74,4 +65,24 @@ export function recessLayers(layers: readonly Layer[], wanted: number): RecessLa
   });
   const off = ({ from, to }: RecessLayers) => Math.abs(to - from - wanted);
   return groups.reduce((best, group) => (off(group) < off(best) ? group : best));
+}
+
+export const layerThickness = ({ from, to }: Layer): number => to - from;
+
+/** Thicknesses of a stack that came out `width` wide: the two outer layers share the difference. mm */
+export function layersOfStack(layers: readonly Layer[], width: number): number[] {
+  const off = (width - (layers.at(-1)!.to - layers[0]!.from)) / 2;
+  return layers.map((layer, i) => layerThickness(layer) + (i === 0 ? off : 0) + (i === layers.length - 1 ? off : 0));
+}
+
+/** Thicknesses of a stack whose recess came out `width` wide: what its layers gained the others have lost. mm */
+export function layersOfRecess(
+  layers: readonly Layer[],
+  { first, last, from, to }: RecessLayers,
+  width: number,
+): number[] {
+  const whole = layers.at(-1)!.to - layers[0]!.from;
+  const within = layers.map((layer, i) => layerThickness(layer) * (i >= first && i <= last ? width / (to - from) : 1));
+  const off = (whole - within.reduce((sum, thickness) => sum + thickness, 0)) / 2;
+  return within.map((thickness, i) => thickness + (i === 0 ? off : 0) + (i === layers.length - 1 ? off : 0));
 }

@@ -1,9 +1,9 @@
 // Where the cross pin goes: as given, or where the smallest of its margins is largest; and the curved ramp's radius with it.
 
 import {
-  distanceToChain,
   cosDeg,
   distance,
+  distanceToChain,
   FAR,
   intersections,
   line,

@@ -22,14 +22,14 @@ export interface Recess {
 
 /** The recess a design needs; none without a cap iron or a screw's head. mm. */
 export function recessOf(design: Design): Recess | undefined {
-  const { capIron, recess, core, measured } = design;
+  const { capIron, recess, core } = design;
   const { diameter, height, fromEdge } = capIron.screwHead;
   if (capIron.thickness === 0 || diameter === 0 || height === 0) return undefined;
   const wanted = recess.width === "auto" ? diameter + recess.clearance : recess.width;
   const layers = coreLayers(design, wanted);
   const setBack = layers && recessLayers(layers, wanted);
   return {
-    width: setBack ? (measured.recessWidth ?? setBack.to - setBack.from) : wanted,
+    width: setBack ? setBack.to - setBack.from : wanted,
     depth: recess.depth === "auto" ? height + UNDER_HEAD : recess.depth,
     low: fromEdge - diameter / 2 - recess.travel,
     cornerRadius: setBack ? 0 : recess.cutter / 2,

@@ -1,8 +1,8 @@
 // The throat: how wide the shaving's way is from the mouth to the top, and where it narrows.
 
 import {
-  distanceToSegment,
   BENCH_TOLERANCE,
+  distanceToSegment,
   line,
   type Point,
   point,
