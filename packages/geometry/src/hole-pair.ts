@@ -54,7 +54,7 @@ function farthestPair(outline: Outline, corners: readonly Point[], inset: number
   const isInside = (p: Point) =>
     outline.every((s) => distanceToSegment(p, s) >= inset - EPSILON / 100) && containsPoint(corners, p);
   const met = edges.flatMap((a, i) => edges.slice(i + 1).flatMap((b) => intersections(a, b).map(({ at }) => at)));
-  const vertices = (inset === 0 ? outline.map((s) => s.from) : met).filter(isInside);
+  const vertices = [...met, ...edges.map(({ from }) => from)].filter(isInside);
   const bulges = edges.filter((s): s is Arc => s.kind === "arc" && s.sweep > 0 && s.sweep < 360);
   const onBulges = bulges.flatMap((arc) =>
     [...vertices, ...bulges.map(({ centre }) => centre)].flatMap((p) => farSide(arc, p)),

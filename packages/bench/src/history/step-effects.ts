@@ -134,10 +134,9 @@ function applyRecess({ design }: BuildSnapshot, { recessWidth, recessDepth }: Me
   if (!recess) return { design };
   const made = { width: recessWidth ?? recess.width, depth: recessDepth ?? recess.depth };
   const recessed = replaceSection(design, "recess", made);
+  if (recess.madeBy === "router" || recessWidth === undefined) return { design: recessed };
   const plane = planeOf(design);
-  const setBack = setBackLayers(plane);
-  if (!setBack || recessWidth === undefined) return { design: recessed };
-  const layers = lengthsText(layersOfRecess(layersOf(plane)!, setBack, recessWidth));
+  const layers = lengthsText(layersOfRecess(layersOf(plane)!, setBackLayers(plane)!, recessWidth));
   return { design: replaceSection(recessed, "core", { layers }) };
 }
 

@@ -12,6 +12,7 @@ export function decodeLengths(node: DesignNode, row: LengthsRow, units: Units): 
     return { fault: { code: "not-a-value", what: node.kind === "map" ? "a group of keys" : node.words } };
   const items = node.kind === "list" ? node.items.map(itemText) : splitItems(itemText(node) ?? "");
   if (items.length === 1 && row.words.includes(items[0] ?? "")) return { value: items[0]! };
+  if (items.length === 0) return { fault: { code: "no-value" } };
   if (items.length > row.most) return { fault: { code: "too-many-lengths", count: items.length } };
   if (items.length === 1 && !/\d/.test(items[0] ?? ""))
     return { fault: { code: "unknown-choice", read: items[0] ?? "" } };

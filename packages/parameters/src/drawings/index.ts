@@ -1,3 +1,15 @@
 // Door: the parts as flat drawings.
 export type { Drawing, DrawingEntry, WorkKind } from "./drawing.ts";
-export * from "./part-drawings.ts";
+export { layerDrawing } from "./layer-drawing.ts";
+export {
+  bedBlockDrawing,
+  cheekDrawing,
+  crossPinDrawing,
+  type FlatPart,
+  frontBlockDrawing,
+  layBedBlock,
+  layCheek,
+  layFrontBlock,
+  layWedge,
+  wedgeDrawing,
+} from "./part-drawings.ts";

@@ -28,16 +28,16 @@ import type { Drawing, DrawingEntry } from "./drawing.ts";
 const LETTERING = 3;
 const BETWEEN_VIEWS = 15;
 
-const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
-const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
-const note = (text: string, x: number, y: number): DrawingEntry => ({
+export const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
+export const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
+export const note = (text: string, x: number, y: number): DrawingEntry => ({
   kind: "note",
   work: "NOTE",
   at: point(x, y),
   text,
   height: LETTERING,
 });
-const formatHundredths = (mm: number): string => formatNumber(mm, { decimals: 2, halves: "scaled" });
+export const formatHundredths = (mm: number): string => formatNumber(mm, { decimals: 2, halves: "scaled" });
 
 /** Shift that brings an outline's lower left corner to the origin. */
 function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {
@@ -58,7 +58,7 @@ export const layCheek = (e: Elevation, stage: Stage, hand: "left" | "right"): Fl
   layFlat(cheekShape(e, stage).boundary, { mirrored: hand === "left" });
 export const layWedge = (e: Elevation): FlatPart => layFlat(e.wedge, { turn: -e.frame.faceAngle });
 
-const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
+export const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
   outline,
   transform: transformToOrigin(outline, transform),
 });

@@ -37,6 +37,5 @@ export function scalarAt(map: YAMLMap, keys: readonly string[]): Scalar | undefi
 /** Another text in the place of a scalar or list; a block of text owns its last line end, which stays. */
 export function replaceScalar(text: string, { range }: Pick<Node, "range">, by: string): Edit {
   const [start, end] = range!;
-  const lineEnd = /\r?\n$/.exec(text.slice(start, end))?.[0] ?? "";
-  return { start, end, text: by + lineEnd };
+  return { start, end: start + text.slice(start, end).trimEnd().length, text: by };
 }
