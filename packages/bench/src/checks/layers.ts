@@ -16,7 +16,7 @@ import {
 } from "@lamplane/parameters/elevation";
 import { stepIndex, stepsDone } from "../steps.ts";
 import { type CheckRow, GEOMETRY, type Judgement, TRADE } from "./judgement.ts";
-import { decrease, increase } from "./remedy.ts";
+import { changeTo, decrease, increase } from "./remedy.ts";
 
 /** How far a glue line may stand inside the recess's wall, mm. Common practice, no published source. */
 const INSIDE_WALL = 0.5;
@@ -47,7 +47,12 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
     parameters: ["core.layers", "body.sideClearance"],
     place: "bedTop",
     advice: "match-layers-to-core",
-    remedies: [increase("body.sideClearance"), decrease("body.sideClearance")],
+    remedies: [
+      changeTo("body.sideClearance", (plane) => {
+        const layers = layersOf(plane)!;
+        return layers.at(-1)!.to - layers[0]!.from - plane.design.iron.width;
+      }),
+    ],
     source: GEOMETRY,
   },
   {

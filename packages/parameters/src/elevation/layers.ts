@@ -43,8 +43,12 @@ const equalLayers = (width: number, count: number): number[] => Array.from({ len
 
 function stackLayers(thicknesses: readonly number[]): Layer[] {
   const width = thicknesses.reduce((sum, thickness) => sum + thickness, 0);
-  const ends = thicknesses.reduce((places, thickness) => [...places, places.at(-1)! + thickness], [-width / 2]);
-  return thicknesses.map((_, i) => ({ from: ends[i]!, to: ends[i + 1]! }));
+  let at = -width / 2;
+  return thicknesses.map((thickness) => {
+    const from = at;
+    at += thickness;
+    return { from, to: at };
+  });
 }
 
 /** First and last layer that are set back, and z of the recess's sides. */
