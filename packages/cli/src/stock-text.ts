@@ -9,7 +9,7 @@ import {
 } from "@lamplane/bench";
 import { BILLET_OVER_IRON } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { formatAngle, formatBareLength, formatLength } from "@lamplane/parameters/units";
+import { formatAngle, formatBareLength, formatLength, type Units } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
 import { alignColumns, foldColumns } from "./text.ts";
 import { MORE } from "./words/commands.ts";
@@ -19,7 +19,7 @@ import { STOCK } from "./words/stock.ts";
 interface LengthFormatters {
   readonly mm: (value: number) => string;
   readonly cell: (value: number) => string;
-  readonly head: { readonly units: string };
+  readonly head: { readonly units: Units };
 }
 
 /**

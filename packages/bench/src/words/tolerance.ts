@@ -22,7 +22,7 @@ export const TOLERANCE = {
   ),
   mouth: sentence(
     ({ planned, within, allowance }: typeof MOUTH) =>
-      `Mouth ${planned} ${within} in 95 planes of 100, once ${allowance} is planed off the sole.`,
+      `Mouth ${planned} ${within} (95 planes of 100), once ${allowance} is planed off the sole.`,
     MOUTH,
   ),
   deciding: sentence(
