@@ -35,7 +35,7 @@ const readBy = (design: Design) => {
     })),
     figures: allFigures(plane),
     page: stages.map((stage) => [sheetPlane(design, plane, stage).views, sheetWords(design, plane, stage)]),
-    tolerance: toleranceText(toleranceReport(design), design),
+    tolerance: toleranceText(toleranceReport(design), design, true),
   };
 };
 
