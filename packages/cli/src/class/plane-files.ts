@@ -1,12 +1,14 @@
 // Each plane's own design file in the class's folder: what the roster and the class say is set in it, what is measured there stays.
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { toWriteError } from "@lamplane/export/write-error";
 import { faultText, formatParameter, readDesign, setValue, valueAt, withValue } from "@lamplane/parameters/design";
 import type { RosterPlane } from "@lamplane/parameters/roster";
 import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
+import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
 import { replaceFile } from "../file-replacement.ts";
+import { InputRefused } from "../io.ts";
 import { CLASS } from "../words/class.ts";
 import type { LoadedRoster } from "./roster-file.ts";
 
@@ -30,14 +32,24 @@ export function classPlane(row: RosterPlane, base: Design, folder: string, roste
   const name = row.name === "" ? CLASS.unnamed({ line: row.at.line }) : row.name;
   if (row.faults.length > 0) return { name, file, faults: faultLines(row.faults, faultText).split("\n") };
   if (!existsSync(file)) return { name, file, design: designOf(row, base, {}), faults: [] };
-  const text = readFileSync(file, "utf8");
-  const read = readDesign(text, file);
-  if (!read.ok) return { name, file, faults: faultLines(read.faults, faultText).split("\n") };
-  const before = { text, design: read.design };
-  const faults = contradictions(row, read.design, { file, roster });
-  return faults.length > 0
-    ? { name, file, before, faults }
-    : { name, file, before, design: designOf(row, base, read.design.measured), faults };
+  const before = readPlaneFile(file);
+  if ("faults" in before) return { name, file, ...before };
+  const faults = contradictions(row, before.design, { file, roster });
+  if (faults.length > 0) return { name, file, before, faults };
+  return { name, file, before, design: designOf(row, base, before.design.measured), faults };
+}
+
+function readPlaneFile(file: string): { text: string; design: Design } | { faults: string[] } {
+  try {
+    const bytes = readDesignBytes(file);
+    return {
+      design: decodeDesignBytes(bytes, file),
+      text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes),
+    };
+  } catch (error) {
+    if (error instanceof InputRefused) return { faults: error.message.split("\n") };
+    throw error;
+  }
 }
 
 function designOf(row: RosterPlane, base: Design, measured: Partial<Design["measured"]>): Design {

@@ -44,7 +44,7 @@ export function faultText(fault: Fault): string {
     case "unknown-roster-key":
       return ROSTER_FAULT[fault.code]({ ...fault, key: sanitizeForMessage(fault.key) });
     case "doubled-column":
-      return ROSTER_FAULT[fault.code]({ column: sanitizeForMessage(fault.column) });
+      return ROSTER_FAULT[fault.code]({ head: sanitizeForMessage(fault.head) });
     case "second-name":
       return ROSTER_FAULT[fault.code](fault);
     case "of-the-base":

@@ -51,7 +51,7 @@ export type RosterDetail =
   | { readonly code: "base-not-a-file" }
   | { readonly code: "row-not-a-map" }
   | { readonly code: "open-quote" }
-  | { readonly code: "doubled-column"; readonly column: string }
+  | { readonly code: "doubled-column"; readonly head: string }
   | { readonly code: "no-name-column" }
   | { readonly code: "cells-beyond-head"; readonly heads: number }
   | { readonly code: "no-name" }

@@ -21,7 +21,7 @@ const KEYS = ["base", "planes"];
 export function parseRoster(source: string | Uint8Array, file: string): RosterResult {
   const faults = new Faults<DesignDetail>(file);
   const roster = /\.(csv|tsv)$/i.test(file) ? rosterOfCsv(source, file, faults) : rosterOfYaml(source, file, faults);
-  if (roster && roster.rows.length === 0) faults.add(START, "", { code: "no-planes" });
+  if (roster && roster.rows.length === 0 && faults.isEmpty) faults.add(START, "", { code: "no-planes" });
   if (roster && roster.rows.length > MOST_PLANES)
     faults.add(START, "", { code: "too-many-planes", count: roster.rows.length, most: MOST_PLANES });
   return roster && faults.isEmpty ? { ok: true, roster } : { ok: false, faults: faults.sorted() };
@@ -68,7 +68,7 @@ function rosterOfCsv(source: string | Uint8Array, file: string, faults: DesignFa
   const columns = head.map(columnOf);
   columns.forEach(({ path }, i) => {
     const first = columns.findIndex((other) => other.path === path);
-    if (first < i) faults.add(head[i]!.at, path, { code: "doubled-column", column: path });
+    if (first < i) faults.add(head[i]!.at, path, { code: "doubled-column", head: path });
   });
   if (!columns.some(({ path }) => path === "name")) faults.add(START, "", { code: "no-name-column" });
   for (const cells of body)

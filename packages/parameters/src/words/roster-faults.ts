@@ -18,8 +18,8 @@ export const ROSTER_FAULT = {
   "base-not-a-file": "base is the base design's file, such as `base: smoother.yaml`",
   "row-not-a-map": "a row is keys and values, such as `- { name: anna, iron: { width: 50.8 } }`",
   "open-quote": 'a quote opens here and is never closed; write ", and "" for a quote within',
-  "doubled-column": sentence(({ column }: { column: string }) => `two columns are headed ${column}; keep one`, {
-    column: "iron.width",
+  "doubled-column": sentence(({ head }: { head: string }) => `two columns are headed ${head}; keep one`, {
+    head: "iron.width",
   }),
   "no-name-column": "no column is headed name; write `name,iron.width,iron.thickness` into the first line",
   "cells-beyond-head": sentence(
