@@ -146,7 +146,7 @@ describe("--status", () => {
     expect(out).toMatch(/1 {2}anna +2\/15 Measure the iron +nothing\n/);
     expect(out).toMatch(/2 {2}ben +3\/15 Saw and mill core and cheeks +2, last iron width 50\.2 mm\n/);
     expect(out).toMatch(/3 {2}carla .*STUCK/);
-    expect(out).toMatch(/carla: iron thickness: read 9 mm/);
+    expect(out).toMatch(/carla: iron thickness: 9 mm is far from/);
     expect(out).toMatch(/dora\.yaml is not there; the roster is taken/);
     const { planes } = JSON.parse((await classCommand("--status", "--json")).out);
     expect(planes[1]).toMatchObject({

@@ -144,7 +144,7 @@ export const STATUS = {
   unread: sentence(({ count }: { count: number }) => `${count} not measured`, { count: 2 }),
   doubtful: sentence(({ name, text }: { name: string; text: string }) => `${name}: ${text}`, {
     name: "core width",
-    text: "read 59.7 mm, expected 49.7 mm",
+    text: "59.7 mm is far from the 49.7 mm expected. Is it a slip?",
   }),
   tooWide: sentence(({ by }: { by: string }) => `Mouth ${by} too wide; no planing closes it`, { by: "0.45 mm" }),
   missing: sentence(({ file }: { file: string }) => `${file} is not there; the roster is taken`, {
