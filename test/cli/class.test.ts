@@ -152,7 +152,7 @@ describe("--status", () => {
     expect(planes[1]).toMatchObject({
       name: "ben",
       step: "core",
-      measured: ["ironWidth", "ironThickness"],
+      measured: ["ironThickness", "ironWidth"],
       stuckOn: [],
     });
   });
