@@ -98,7 +98,7 @@ test("an arc that runs clockwise is written from its end", () => {
 test("numbers are rounded and never written with an exponent", () => {
   const text = dxfText({
     title: "small",
-    entries: [{ kind: "path", work: "CUT", segments: [line(point(1e-9, 0.1 + 0.2), point(1, 1))] }],
+    entries: [{ kind: "path", work: "CUT", segments: [line(point(1e-9, 0), point(1, 0.1 + 0.2))] }],
   });
   expect(text).not.toMatch(/^\s*-?\d+(\.\d+)?e-?\d+\s*$/im);
   expect(text).toMatch(/^0\.3$/m);
@@ -117,6 +117,52 @@ test("what cannot be drawn is refused", () => {
     }),
   ).toThrow(/SAW/);
 });
+
+const FLAT_TOOLS = `
+import json, sys
+from ezdxf import recover, bbox
+doc, audit = recover.readfile(sys.argv[1])
+space = doc.modelspace()
+box = bbox.extents((e for e in space if e.dxftype() != "TEXT"), fast=False)
+data = [[e.dxf.layer, *[tag.value for tag in e.get_xdata("LAMPLANE")][1:-1]] for e in space if e.has_xdata("LAMPLANE")]
+print(json.dumps({"audit": len(audit.errors) + len(audit.fixes), "units": doc.units, "low": [box.extmin.x, box.extmin.y], "width": box.size.x, "data": data}))
+`;
+
+const machineDrawing: Drawing = {
+  title: "pocket",
+  thickness: 19,
+  entries: [
+    { kind: "outline", work: "CUT", outline: polygon(point(-10, 7), point(40.8, 7), point(40.8, 30), point(-10, 30)) },
+    { kind: "outline", work: "ROUT", depth: 4.8, outline: polygon(point(0, 10), point(10, 10), point(10, 20)) },
+    { kind: "path", work: "ENGRAVE", segments: [line(point(20, 10), point(25, 20))] },
+    { kind: "note", work: "NOTE", at: point(-50, -50), text: "beside the work", height: 3 },
+  ],
+};
+
+test.each([
+  ["mm", 4, 50.8, "ROUT-4.8MM", [4.8, 19]],
+  ["in", 1, 2, "ROUT-0.189IN", [0.188976, 0.748031]],
+] as const)(
+  "a machine's zero is the work's lower left corner, and depths are data, in %s",
+  (unit, code, width, layer, lengths, context) => {
+    const python = requireProgram(context, "ezdxf");
+    const folder = mkdtempSync(join(tmpdir(), "lamplane-dxf-"));
+    try {
+      const file = join(folder, "pocket.dxf");
+      writeFileSync(file, dxfText(machineDrawing, unit));
+      const report = JSON.parse(runForStdout(python, ["-c", FLAT_TOOLS, file]));
+      expect(report).toMatchObject({ audit: 0, units: code });
+      for (const edge of report.low) expect(edge).toBeCloseTo(0, 6);
+      expect(report.width).toBeCloseTo(width, 6);
+      expect(report.data).toEqual([
+        ["CUT", "thickness", lengths[1]],
+        [layer, "depth", lengths[0]],
+      ]);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  },
+);
 
 const AUDIT = `
 import json, sys
