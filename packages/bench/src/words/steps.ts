@@ -1,5 +1,5 @@
 // What each step of the build is called and what to do at it; what an error of it is called, and a result that it decides.
-import type { STEP_NAMES } from "@lamplane/parameters/table";
+import type { Step } from "@lamplane/parameters/table";
 import type { ErrorKey } from "../error-keys.ts";
 
 export interface StepWords {
@@ -12,7 +12,7 @@ export interface StepWords {
   readonly notNeeded?: string;
 }
 
-export const STEP_WORDS: Readonly<Record<(typeof STEP_NAMES)[number], StepWords>> = {
+export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
   iron: {
     title: "Measure the iron",
     outcome: "iron measured",

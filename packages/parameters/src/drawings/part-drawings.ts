@@ -16,11 +16,12 @@ import {
   transformOutline,
   transformSegment,
 } from "@lamplane/geometry";
-import { blocksAt, cheekShape, pegHoles, type Stage } from "../elevation/blocks.ts";
+import { blocksAt, cheekShape, pegHoles } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { planeToBed } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
+import type { Stage } from "../table/index.ts";
 import { formatLength } from "../units.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 

@@ -12,14 +12,11 @@ import {
   type Shape,
   splitAtIntersection,
 } from "@lamplane/geometry";
-import type { Design } from "../table/index.ts";
+import type { Stage } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
 import { bedXAt, planeToBed } from "./frame.ts";
 import { rampPath } from "./ramp.ts";
 import { flatTop } from "./top-outline.ts";
-
-/** State of the work: blank (allowance and trims in place), glued (trimmed to length), trued (finished). */
-export type Stage = Design["stage"];
 
 /** What a stage leaves standing: height of the sole, ends of cheeks and blocks, and the top from heel to toe. */
 export interface StageExtent {

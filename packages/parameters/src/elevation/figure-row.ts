@@ -1,6 +1,6 @@
 // What a figure is, in one row: its unit, formula and source, how it is read, when it is felt and when it is spent.
 import { EPSILON } from "@lamplane/geometry";
-import type { STEP_NAMES } from "../table/index.ts";
+import type { Step } from "../table/index.ts";
 import type { FigureWords } from "../words/figures.ts";
 import type { Elevation } from "./elevation.ts";
 
@@ -37,7 +37,7 @@ export interface FigureUse {
    */
   readonly feltFrom?: number;
   /** Step after which it is spent: marks, settings of a saw, places at glue-up. Every plane has such a figure. */
-  readonly spentAt?: (typeof STEP_NAMES)[number];
+  readonly spentAt?: Step;
 }
 
 /** A figure of one design. */
