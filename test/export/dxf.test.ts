@@ -139,30 +139,27 @@ const machineDrawing: Drawing = {
   ],
 };
 
-test.each([
-  ["mm", 4, 50.8, "ROUT-4.8MM", [4.8, 19]],
-  ["in", 1, 2, "ROUT-0.189IN", [0.188976, 0.748031]],
-] as const)(
-  "a machine's zero is the work's lower left corner, and depths are data, in %s",
-  (unit, code, width, layer, lengths, context) => {
-    const python = requireProgram(context, "ezdxf");
-    const folder = mkdtempSync(join(tmpdir(), "lamplane-dxf-"));
-    try {
-      const file = join(folder, "pocket.dxf");
-      writeFileSync(file, dxfText(machineDrawing, unit));
-      const report = JSON.parse(runForStdout(python, ["-c", FLAT_TOOLS, file]));
-      expect(report).toMatchObject({ audit: 0, units: code });
-      for (const edge of report.low) expect(edge).toBeCloseTo(0, 6);
-      expect(report.width).toBeCloseTo(width, 6);
-      expect(report.data).toEqual([
-        ["CUT", "thickness", lengths[1]],
-        [layer, "depth", lengths[0]],
-      ]);
-    } finally {
-      rmSync(folder, { recursive: true });
-    }
-  },
-);
+test.for([
+  { unit: "mm", code: 4, width: 50.8, layer: "ROUT-4.8MM", depth: 4.8, thickness: 19 },
+  { unit: "in", code: 1, width: 2, layer: "ROUT-0.189IN", depth: 0.188976, thickness: 0.748031 },
+] as const)("a machine's zero is the work's lower left corner, and depths are data, in $unit", (file, context) => {
+  const python = requireProgram(context, "ezdxf");
+  const folder = mkdtempSync(join(tmpdir(), "lamplane-dxf-"));
+  try {
+    const path = join(folder, "pocket.dxf");
+    writeFileSync(path, dxfText(machineDrawing, file.unit));
+    const report = JSON.parse(runForStdout(python, ["-c", FLAT_TOOLS, path]));
+    expect(report).toMatchObject({ audit: 0, units: file.code });
+    for (const edge of report.low) expect(edge).toBeCloseTo(0, 6);
+    expect(report.width).toBeCloseTo(file.width, 6);
+    expect(report.data).toEqual([
+      ["CUT", "thickness", file.thickness],
+      [file.layer, "depth", file.depth],
+    ]);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
 
 const AUDIT = `
 import json, sys

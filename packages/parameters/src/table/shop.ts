@@ -45,8 +45,8 @@ export const shop = {
   dxfUnit: choice({
     choices: ["mm", "in"],
     default: "mm",
-    name: "DXF unit",
-    help: "Unit of the DXF files. The router's or laser's program says which it reads.",
+    name: "unit of DXF files",
+    help: "What one unit in a DXF file stands for. The router's or laser's program says which it reads.",
     source: SHOP_SOURCE,
   }),
   bothUnits: choice({
