@@ -98,6 +98,25 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       },
     )
     .command(
+      "class ROSTER",
+      COMMANDS.class,
+      (y) =>
+        y
+          .positional("ROSTER", { type: "string", demandOption: true, describe: ARGUMENTS.roster })
+          .option("base", { type: "string", requiresArg: true, describe: OPTIONS.base })
+          .option("out", { type: "string", default: "packs", requiresArg: true, describe: OPTIONS.classOut })
+          .option("groups", { type: "number", requiresArg: true, describe: OPTIONS.groups })
+          .option("plan", { type: "boolean", default: false, describe: OPTIONS.plan })
+          .option("status", { type: "boolean", default: false, describe: OPTIONS.status })
+          .option("json", JSON_OUT),
+      async (a) => {
+        const { classCommand, parseGroups } = await import("./commands/class.ts");
+        requireFileName("class", a.ROSTER);
+        const [base, out] = [requireSingle("base", a.base), requireSingle("out", a.out)];
+        setExitCode(await classCommand(io, a.ROSTER, { ...a, base, out, groups: parseGroups(a.groups) }));
+      },
+    )
+    .command(
       "sweep FILE",
       COMMANDS.sweep,
       (y) =>

@@ -1,5 +1,6 @@
 // Door: every sentence of the command, each from data, with examples.
 export * from "./check.ts";
+export * from "./class.ts";
 export * from "./commands.ts";
 export * from "./reports.ts";
 export * from "./stock.ts";

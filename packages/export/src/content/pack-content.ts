@@ -49,13 +49,13 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     progress(i, makers.length, what);
     await make();
   }
-  files.set(MANIFEST, manifestText(design.name, version, files, stateOf(design)));
+  files.set(MANIFEST, manifestText(design.name, version, files, designState(design)));
   progress(makers.length, makers.length, "");
   return files;
 }
 
 /** What tells one state of a design from another: the first half of the SHA-256 of its values in the table's order. */
-function stateOf(design: Design): string {
+export function designState(design: Design): string {
   const values = rowsOf(TABLE).map(({ path }) => [path, valueAt(design, path)]);
   return sha256Hex(toBytes(JSON.stringify(values))).slice(0, 32);
 }
