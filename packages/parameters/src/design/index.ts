@@ -2,7 +2,7 @@
 export type { Design } from "../table/index.ts";
 export { LARGEST_FILE } from "../yaml/source.ts";
 export { allowedText } from "./allowed-text.ts";
-export type { DesignResult } from "./decode.ts";
+export type { DesignResult, OldWord } from "./decode.ts";
 export type { Fault } from "./fault.ts";
 export { faultText } from "./fault-text.ts";
 export { parameterTable } from "./guide.ts";

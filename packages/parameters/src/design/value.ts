@@ -1,5 +1,5 @@
 // One value as read against its row: what it means, or what is wrong with it.
-import type { NumberRow, Row, TextRow } from "../parameter.ts";
+import type { ChoiceRow, NumberRow, Row, TextRow } from "../parameter.ts";
 import { parseNumber, toMillimetres, type Units } from "../units.ts";
 import { hasHidden } from "../yaml/source.ts";
 import type { DesignNode } from "./design-nodes.ts";
@@ -13,19 +13,16 @@ export type DecodedValue = { readonly value: ParameterValue } | { readonly fault
 export function decodeValue(node: DesignNode, row: Row, units: Units): DecodedValue {
   if (node.kind === "nothing") return { fault: { code: "no-value" } };
   if (row.kind === "lengths") return decodeLengths(node, row, units);
-  if (node.kind === "map" || node.kind === "list" || node.kind === "other")
-    return { fault: { code: "not-a-value", what: nodeName(node) } };
+  if (node.kind === "map") return { fault: { code: "not-a-value", what: "a group of keys" } };
+  if (node.kind === "list") return { fault: { code: "not-a-value", what: "a list" } };
+  if (node.kind === "other") return { fault: { code: "not-a-value", what: node.words } };
   if (row.kind === "number") return decodeNumber(node, row, units);
   if (node.kind !== "text" || node.bare === "number") {
     const read = node.kind === "text" ? node.text : String(node.kind === "number" ? node.value : "");
     return { fault: { code: "number-for-text", read } };
   }
-  return row.kind === "text" ? decodeText(node.text, row) : decodeChoice(node.text, row.choices);
+  return row.kind === "text" ? decodeText(node.text, row) : decodeChoice(node.text, row);
 }
-
-/** What stands where a value is wanted, in words. */
-export const nodeName = (node: DesignNode): string =>
-  node.kind === "map" ? "a group of keys" : node.kind === "list" ? "a list" : node.kind === "other" ? node.words : "";
 
 function decodeNumber(node: DesignNode, row: NumberRow, units: Units): DecodedValue {
   if (node.kind === "number") return checkLimits(node.value, String(node.value), row);
@@ -53,5 +50,7 @@ function decodeText(text: string, row: TextRow): DecodedValue {
   return { value: text };
 }
 
-const decodeChoice = (text: string, choices: readonly string[]): DecodedValue =>
-  choices.includes(text) ? { value: text } : { fault: { code: "unknown-choice", read: text } };
+function decodeChoice(text: string, { choices, oldChoices = {} }: ChoiceRow): DecodedValue {
+  const value = Object.hasOwn(oldChoices, text) ? oldChoices[text]! : text;
+  return choices.includes(value) ? { value } : { fault: { code: "unknown-choice", read: text } };
+}

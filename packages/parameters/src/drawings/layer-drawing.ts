@@ -1,11 +1,13 @@
 // A layer of the core in 2D: its outline as cut, its peg holes, and the line that its bed is trued to.
 import { transformCircle, transformOutline, transformSegment } from "@lamplane/geometry";
-import { blocksAt, type Stage } from "../elevation/blocks.ts";
+import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { type LayerShape, layersOf } from "../elevation/layer-shapes.ts";
 import { layerThickness } from "../elevation/layers.ts";
+import type { Stage } from "../table/index.ts";
+import { formatLength } from "../units.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
-import { cut, type FlatPart, formatHundredths, layFlat, mark, note } from "./part-drawings.ts";
+import { cut, type FlatPart, layFlat, mark, note } from "./part-drawings.ts";
 
 /** A layer lies as its block does, seen from the left cheek. */
 export const layLayer = ({ shape }: LayerShape): FlatPart => layFlat(shape.boundary);
@@ -22,19 +24,19 @@ export function layerDrawing(e: Elevation, stage: Stage, layer: LayerShape): Dra
       (circle): DrawingEntry => ({ kind: "circle", work: "DRILL", circle: transformCircle(circle, transform) }),
     ),
     note(
-      `${block} block, layer ${number} of ${count} from the right, ${formatHundredths(layerThickness(layer))} thick`,
+      `${block} block, layer ${number} of ${count} from the right, ${formatLength(layerThickness(layer), e.design)} thick`,
       5,
       5,
     ),
-    note(`drill ${formatHundredths(pegDiameter)} through, all layers alike`, 5, 10),
+    note(`drill ${formatLength(pegDiameter, e.design)} through, all layers alike`, 5, 10),
   ];
   if (block === "bed" && stage === "blank" && allowanceBed > 0) {
     const bedLine = blocksAt(e, stage).bedChain.at(-1)!;
     const recessLow = layer.isSetBack ? { ...bedLine, to: e.points.recessLow } : bedLine;
     entries.push(
       mark(transformSegment(recessLow, transform)),
-      note(`${formatHundredths(allowanceBed)} left on the bed: true it to the mark once glued`, 5, 15),
+      note(`${formatLength(allowanceBed, e.design)} left on the bed: true it to the mark once glued`, 5, 15),
     );
   }
-  return { title: name, entries };
+  return { title: name, thickness: layerThickness(layer), entries };
 }

@@ -1,4 +1,5 @@
 // Door: the plane from the side.
+export type { Stage } from "../table/index.ts";
 export {
   type Blocks,
   bedLowerEdge,
@@ -7,7 +8,6 @@ export {
   pegHoles,
   pegWaste,
   ROUND_A_PEG,
-  type Stage,
   stageExtent,
 } from "./blocks.ts";
 export { type Elevation, elevation, frameOf, type Points } from "./elevation.ts";

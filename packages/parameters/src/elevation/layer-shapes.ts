@@ -10,7 +10,8 @@ import {
   splitAtIntersection,
   widestHolePair,
 } from "@lamplane/geometry";
-import { blocksAt, type Stage } from "./blocks.ts";
+import type { Stage } from "../table/index.ts";
+import { blocksAt } from "./blocks.ts";
 import type { Elevation } from "./elevation.ts";
 import { bedToPlane } from "./frame.ts";
 import { coreLayers, type Layer, type RecessLayers, recessLayers } from "./layers.ts";

@@ -1,8 +1,8 @@
 // The layers of a core as solids: prisms over their shapes, in their place in the plane and as they lie on the table.
 import { layerDrawing, layLayer } from "../drawings/layer-drawing.ts";
-import type { Stage } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { layerShapes } from "../elevation/layer-shapes.ts";
+import type { Stage } from "../table/index.ts";
 import type { Part } from "./part.ts";
 import { prism } from "./part-faces.ts";
 import { makePart, type NamedFaces } from "./parts.ts";
