@@ -78,7 +78,9 @@ const parameterEntries = (): Entry[] =>
     range: rangeText(row),
     summary: row.help,
     details: [
-      ...((row.kind === "number" || row.kind === "lengths") && row.auto !== undefined ? [EXPLAIN.auto({ what: row.auto })] : []),
+      ...((row.kind === "number" || row.kind === "lengths") && row.auto !== undefined
+        ? [EXPLAIN.auto({ what: row.auto })]
+        : []),
       EXPLAIN.source(row),
     ],
   }));
