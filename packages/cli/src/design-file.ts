@@ -8,6 +8,7 @@ import {
   otherUnitText,
   readDesign,
   rowAt,
+  type ShopAccess,
   unitSlipText,
   withValue,
 } from "@lamplane/parameters/design";
@@ -16,15 +17,22 @@ import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused, type Io } from "./io.ts";
+import { shopAccess } from "./shop-file.ts";
 import { ARGUMENT_FAULT, DESIGN_FILE } from "./words/commands.ts";
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it; a length that looks like one of the other unit is asked
  * about.
+ * @param shopFile stands in the place of the shop file that the design names
  * @throws InputRefused with one line for every fault.
  */
-export function loadDesign(io: Pick<Io, "err">, file: string, changes: readonly string[] = []): Design {
-  const { design, slips } = readDesignFile(readDesignBytes(file), fileTitle(file));
+export function loadDesign(
+  io: Pick<Io, "err">,
+  file: string,
+  changes: readonly string[] = [],
+  shopFile?: string,
+): Design {
+  const { design, slips } = readDesignFile(readDesignBytes(file), fileTitle(file), shopAccess(file, shopFile));
   for (const slip of slips) {
     const { line, column } = slip.at;
     io.err(`${fileTitle(file)}:${line}:${column}: warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}\n`);
@@ -36,10 +44,11 @@ export function loadDesign(io: Pick<Io, "err">, file: string, changes: readonly 
 export const readDesignBytes = (file: string): Uint8Array => readContent(file, DESIGN_FILE);
 
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
-export const decodeDesignBytes = (content: Uint8Array, file: string): Design => readDesignFile(content, file).design;
+export const decodeDesignBytes = (content: Uint8Array, file: string, shopFile?: string): Design =>
+  readDesignFile(content, file, shopAccess(file, shopFile)).design;
 
-function readDesignFile(content: Uint8Array, file: string) {
-  const reading = readDesign(content, file);
+function readDesignFile(content: Uint8Array, file: string, shop: ShopAccess) {
+  const reading = readDesign(content, file, shop);
   if (reading.ok) return reading;
   throw new InputRefused(`${faultLines(reading.faults, faultText)}${brokenOffNote(file)}`);
 }

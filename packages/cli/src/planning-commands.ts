@@ -3,7 +3,7 @@ import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
 import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { FILE, JSON_OUT, OWN_FILE, requireSingle, SHOP, WITH } from "./options.ts";
 import { ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** The line with the planner's commands added to it. */
@@ -18,7 +18,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .positional("FILE", OWN_FILE)
           .option("for", { choices: PURPOSE_NAMES, describe: OPTIONS.for })
           .option("units", { choices: ["mm", "in"] as const, describe: OPTIONS.units })
-          .option("all", { type: "boolean", default: false, describe: OPTIONS.allParameters });
+          .option("all", { type: "boolean", default: false, describe: OPTIONS.allParameters })
+          .option("shop", { type: "boolean", default: false, describe: OPTIONS.newShop });
       },
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
@@ -30,14 +31,16 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       "check FILE",
       COMMANDS.check,
       (y) =>
-        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("all", {
+        y.positional("FILE", FILE).option("with", WITH).option("shop", SHOP).option("json", JSON_OUT).option("all", {
           type: "boolean",
           default: false,
           describe: OPTIONS.all,
         }),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(
+          checkCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), { json: a.json, all: a.all }),
+        );
       },
     )
     .command(
@@ -47,20 +50,26 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("all", { type: "boolean", default: false, describe: OPTIONS.formulas }),
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
-        setExitCode(figuresCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(
+          figuresCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            json: a.json,
+            all: a.all,
+          }),
+        );
       },
     )
     .command(
       "stock FILE",
       COMMANDS.stock,
-      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (y) => y.positional("FILE", FILE).option("with", WITH).option("shop", SHOP).option("json", JSON_OUT),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
-        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with), a.json));
+        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), a.json));
       },
     )
     .command(
@@ -70,6 +79,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("out", {
             type: "string",
@@ -84,7 +94,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             describe: OPTIONS.only,
           }),
       async (a) => {
-        const design = loadDesign(io, a.FILE, a.with);
+        const design = loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop));
         const { buildCommand, parseSections } = await import("./commands/build.ts");
         setExitCode(
           await buildCommand(
@@ -104,6 +114,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("vary", { ...WITH, describe: OPTIONS.vary })
           .option("figure", { ...WITH, describe: OPTIONS.figure })
           .option("out", { type: "string", requiresArg: true, describe: OPTIONS.table })
@@ -112,7 +123,12 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { sweepCommand } = await import("./commands/sweep.ts");
         const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
         setExitCode(
-          await sweepCommand(io, loadDesign(io, a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
+          await sweepCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            vary: a.vary,
+            figures: a.figure,
+            out,
+            plots,
+          }),
         );
       },
     )
@@ -129,15 +145,18 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       "view [FILE]",
       COMMANDS.view,
       (y) =>
-        y.positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples }).option("port", {
-          type: "number",
-          default: 0,
-          requiresArg: true,
-          describe: OPTIONS.port,
-        }),
+        y
+          .positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples })
+          .option("shop", SHOP)
+          .option("port", {
+            type: "number",
+            default: 0,
+            requiresArg: true,
+            describe: OPTIONS.port,
+          }),
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
         if (a.FILE !== undefined) requireFileName("view", a.FILE);
-        setExitCode(await viewCommand(io, a.FILE, a.port));
+        setExitCode(await viewCommand(io, a.FILE, a.port, undefined, requireSingle("shop", a.shop)));
       },
     );
