@@ -5,7 +5,6 @@ import { SHOP_SOURCE } from "./sources.ts";
 const travel = (name: string, help: string) =>
   length({
     default: 0,
-    metric: true,
     min: 0,
     max: 5000,
     step: 5,
