@@ -7,6 +7,15 @@ import type { DesignFaults } from "./fault.ts";
 import { isUnitSlip, type UnitSlip } from "./unit-slip.ts";
 import { decodeValue, type ParameterValue } from "./value.ts";
 
+/** A choice that was read by a word of older files. */
+export interface OldWord {
+  readonly path: string;
+  readonly at: SourcePosition;
+  readonly read: string;
+  /** The choice that it means. */
+  readonly value: string;
+}
+
 export interface DecodedSection {
   [key: string]: ParameterValue | DecodedSection;
 }
@@ -20,6 +29,7 @@ export interface DecodeContext {
   readonly defaults: Units;
   readonly rows: Set<string>;
   readonly slips: UnitSlip[];
+  readonly oldWords: OldWord[];
   readonly faults: DesignFaults;
   /** Stands for what is not given, before the defaults. */
   readonly shop?: DecodedValues | undefined;
@@ -81,6 +91,7 @@ function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition,
     const reading = decodeValue(entry.value, row, units);
     if ("value" in reading) {
       noteSlip(row, entry.value, reading.value, path, filling);
+      noteOldWord(row, entry.value, reading.value, path, filling);
       return reading.value;
     }
     filling.faults.add(entry.value.at, path, { ...reading.fault, units });
@@ -98,4 +109,9 @@ function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: strin
   const units = filling.units ?? "mm";
   const read = node.kind === "number" ? String(node.value) : node.kind === "text" ? node.text : "";
   if (isUnitSlip(row, read, value, units)) filling.slips.push({ path, at: node.at, read, units });
+}
+
+function noteOldWord(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
+  if (row.kind !== "choice" || node.kind !== "text" || node.text === value) return;
+  filling.oldWords.push({ path, at: node.at, read: node.text, value: String(value) });
 }

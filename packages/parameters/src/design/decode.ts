@@ -3,19 +3,26 @@ import { type Design, isListName, LIST_NAMES, type ListName, rowsOf, TABLE } fro
 import { SHOP_TABLE } from "../table/shop-table.ts";
 import type { Units } from "../units.ts";
 import { decodeList } from "./decode-list.ts";
-import { type DecodeContext, type DecodedSection, type DecodedValues, fillSection } from "./decode-section.ts";
+import {
+  type DecodeContext,
+  type DecodedSection,
+  type DecodedValues,
+  fillSection,
+  type OldWord,
+} from "./decode-section.ts";
 import type { DesignEntry, MapNode } from "./design-nodes.ts";
 import type { DesignFaults, Fault } from "./fault.ts";
 import type { UnitSlip } from "./unit-slip.ts";
 import type { ParameterValue } from "./value.ts";
 
-/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about. */
+/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords` to be noted. */
 export type DesignResult =
   | {
       readonly ok: true;
       readonly design: Design;
       readonly givenPaths: ReadonlySet<string>;
       readonly slips: readonly UnitSlip[];
+      readonly oldWords: readonly OldWord[];
     }
   | { readonly ok: false; readonly faults: Fault[] };
 
@@ -29,21 +36,29 @@ export function decodeDesign(
   if (!node) return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
   const own = decodeUnits(node.entries);
-  const slips: UnitSlip[] = [];
-  const filling = { units: units === "as given" ? own : units, defaults: own ?? "mm", rows, slips, faults, shop };
+  const [slips, oldWords]: [UnitSlip[], OldWord[]] = [[], []];
+  const filling = {
+    units: units === "as given" ? own : units,
+    defaults: own ?? "mm",
+    rows,
+    slips,
+    oldWords,
+    faults,
+    shop,
+  };
   const lists = decodeLists(node.entries, filling);
   const single = node.entries.filter(({ key }) => !isListName(key));
   const design = { ...fillSection(TABLE, single, node.at, "", filling), ...lists };
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
-  return { ok: true, design: design as unknown as Design, givenPaths: rows, slips };
+  return { ok: true, design: design as unknown as Design, givenPaths: rows, slips, oldWords };
 }
 
 /** What a shop file gives; undefined, with the faults added, where it is none. */
 export function decodeShop(node: MapNode | undefined, faults: DesignFaults): DecodedValues | undefined {
   if (!node) return undefined;
   const units = decodeUnits(node.entries);
-  const filling: DecodeContext = { units, defaults: units ?? "mm", rows: new Set(), slips: [], faults };
+  const filling: DecodeContext = { units, defaults: units ?? "mm", rows: new Set(), slips: [], oldWords: [], faults };
   const lists = decodeLists(node.entries, filling);
   const foreign = node.entries.filter(({ key }) => Object.hasOwn(TABLE, key) && !Object.hasOwn(SHOP_TABLE, key));
   for (const { key, at } of foreign) faults.add(at, key, { code: "not-of-a-shop", key });

@@ -41,7 +41,7 @@ export function parseDesignNodes(
 }
 
 /** Whether the text is too broken to be looked at. A tag that is not known is reported with its node. */
-function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFaults): boolean {
+export function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFaults): boolean {
   const relevant = problems.filter(({ code }) => code !== "TAG_RESOLVE_FAILED");
   for (const { at, code } of relevant)
     faults.add(at, "", code === "MULTIPLE_DOCS" ? { code: "second-document" } : { code: "not-yaml", problem: code });
@@ -49,7 +49,8 @@ function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFa
   return hasDirective || relevant.some(({ isError }) => isError);
 }
 
-function designNode(node: RawNode, path: string, faults: DesignFaults): DesignNode {
+/** A node of the file as a design has it. */
+export function designNode(node: RawNode, path: string, faults: DesignFaults): DesignNode {
   const { at, feature } = node;
   if (feature) {
     faults.add(at, path, { code: "yaml-feature", feature, of: "value" });

@@ -3,6 +3,7 @@ export type { Design } from "../table/index.ts";
 export { LARGEST_FILE } from "../yaml/source.ts";
 export { carryShop } from "./carry-shop.ts";
 export type { DesignResult } from "./decode.ts";
+export type { OldWord } from "./decode-section.ts";
 export type { Fault } from "./fault.ts";
 export { faultText } from "./fault-text.ts";
 export { parameterTable } from "./guide.ts";

@@ -1,5 +1,5 @@
 // One value as read against its row: what it means, or what is wrong with it.
-import type { NumberRow, Row, TextRow } from "../parameter.ts";
+import type { ChoiceRow, NumberRow, Row, TextRow } from "../parameter.ts";
 import { parseNumber, toMillimetres, type Units } from "../units.ts";
 import { hasHidden } from "../yaml/source.ts";
 import type { DesignNode } from "./design-nodes.ts";
@@ -19,7 +19,7 @@ export function decodeValue(node: DesignNode, row: Row, units: Units): DecodedVa
     const read = node.kind === "text" ? node.text : String(node.kind === "number" ? node.value : "");
     return { fault: { code: "number-for-text", read } };
   }
-  return row.kind === "text" ? decodeText(node.text, row) : decodeChoice(node.text, row.choices);
+  return row.kind === "text" ? decodeText(node.text, row) : decodeChoice(node.text, row);
 }
 
 function decodeNumber(node: DesignNode, row: NumberRow, units: Units): DecodedValue {
@@ -48,5 +48,7 @@ function decodeText(text: string, row: TextRow): DecodedValue {
   return { value: text };
 }
 
-const decodeChoice = (text: string, choices: readonly string[]): DecodedValue =>
-  choices.includes(text) ? { value: text } : { fault: { code: "unknown-choice", read: text } };
+function decodeChoice(text: string, { choices, oldChoices = {} }: ChoiceRow): DecodedValue {
+  const value = Object.hasOwn(oldChoices, text) ? oldChoices[text]! : text;
+  return choices.includes(value) ? { value } : { fault: { code: "unknown-choice", read: text } };
+}
