@@ -2,6 +2,7 @@
 export { type HolePair, widestHolePair } from "./hole-pair.ts";
 export * from "./intersection.ts";
 export * from "./outline.ts";
+export * from "./rectangle-packing.ts";
 export { distanceToChain, distanceToSegment } from "./segment-distance.ts";
 export * from "./tolerances.ts";
 export * from "./transform.ts";

@@ -1,8 +1,8 @@
 // Lengths that carry no unit get the file's own beside them, so that they keep their length when the file's unit changes.
-import type { Scalar, YAMLMap } from "yaml";
-import { type Design, rowsOf, TABLE } from "../table/index.ts";
+import { isMap, isSeq, type Scalar, type YAMLMap } from "yaml";
+import { type Design, LIST_NAMES, LISTS, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import { isBareLength } from "../units.ts";
-import { nodeAt, replaceScalar, scalarAt } from "../yaml/editable-map.ts";
+import { nodeAt, pairAt, replaceScalar, scalarAt } from "../yaml/editable-map.ts";
 import type { Edit } from "../yaml/edits.ts";
 import { valueAt } from "./path.ts";
 
@@ -13,17 +13,23 @@ import { valueAt } from "./path.ts";
  * @param word how a text is written as a value
  */
 export function explicitUnits(text: string, root: YAMLMap, design: Design, word: (length: string) => string): Edit[] {
-  return rowsOf(TABLE).flatMap(({ path, row }) => {
-    if (row.kind === "lengths") {
-      const node = nodeAt(root, path.split("."));
-      return node ? [replaceScalar(text, node, word(String(valueAt(design, path))))] : [];
-    }
-    const scalar = row.kind === "number" && row.quantity === "length" ? scalarAt(root, path.split(".")) : undefined;
-    if (!scalar || !isBare(scalar)) return [];
-    const [start, end] = scalar.range!;
-    const figures = typeof scalar.value === "number" ? text.slice(start, end) : String(scalar.value).trim();
-    return [replaceScalar(text, scalar, word(`${figures} ${design.units}`))];
+  const inSection = (section: TableSection, map: YAMLMap): Edit[] =>
+    rowsOf(section).flatMap(({ path, row }) => {
+      if (row.kind === "lengths") {
+        const node = nodeAt(map, path.split("."));
+        return node ? [replaceScalar(text, node, word(String(valueAt(design, path))))] : [];
+      }
+      const scalar = row.kind === "number" && row.quantity === "length" ? scalarAt(map, path.split(".")) : undefined;
+      if (!scalar || !isBare(scalar)) return [];
+      const [start, end] = scalar.range!;
+      const figures = typeof scalar.value === "number" ? text.slice(start, end) : String(scalar.value).trim();
+      return [replaceScalar(text, scalar, word(`${figures} ${design.units}`))];
+    });
+  const ofLists = LIST_NAMES.flatMap((name) => {
+    const list = pairAt(root, name)?.value;
+    return isSeq(list) ? list.items.flatMap((item) => (isMap(item) ? inSection(LISTS[name].item, item) : [])) : [];
   });
+  return [...inSection(TABLE, root), ...ofLists];
 }
 
 const isBare = ({ value }: Scalar): boolean =>

@@ -2,7 +2,9 @@
 export type { Design } from "../table/index.ts";
 export { LARGEST_FILE } from "../yaml/source.ts";
 export { allowedText } from "./allowed-text.ts";
-export type { DesignResult, OldWord } from "./decode.ts";
+export { carryShop } from "./carry-shop.ts";
+export type { DesignResult } from "./decode.ts";
+export type { OldWord } from "./decode-section.ts";
 export type { Fault } from "./fault.ts";
 export { faultText } from "./fault-text.ts";
 export { parameterTable } from "./guide.ts";
@@ -10,9 +12,10 @@ export { formatLengths, lengthsText, parseLengths, readLengths } from "./lengths
 export { formatParameter } from "./parameter-text.ts";
 export { rowAt, valueAt, withValue } from "./path.ts";
 export { PURPOSE_NAMES, PURPOSE_SOURCE, PURPOSES, type Purpose, type PurposeRow } from "./purposes.ts";
-export { completeDesign, readDesign } from "./read.ts";
+export { completeDesign, readDesign, readOwnDesign, type ShopAccess } from "./read.ts";
 export { designSchema } from "./schema.ts";
-export { type Starter, shortStarter, starterDesign } from "./starter.ts";
+export { type OpenShop, type ShopSource, shopNameOf } from "./shop-file.ts";
+export { type Starter, shortStarter, starterDesign, starterShop } from "./starter.ts";
 export { knownPaths, nearNames } from "./suggest.ts";
 export { otherUnitText, type UnitSlip, unitSlipText } from "./unit-slip.ts";
 export { removeValue } from "./value-removal.ts";
