@@ -36,7 +36,7 @@ function builtAt() {
 
 if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
   const { build } = await import("vite");
-  for (const mode of ["production", "body", "guide", "pack"])
+  for (const mode of ["production", "body", "guide", "share", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
   copyFileSync(`${here}THIRD-PARTY.md`, `${here}dist/licences.txt`);
 }

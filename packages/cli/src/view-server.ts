@@ -141,11 +141,12 @@ function loadPageFiles(page: string, file: string | undefined, token: string): R
       });
   }
   const index = files.get("/index.html")!;
-  const mark =
+  const follows =
     file === undefined
       ? ""
       : `<meta name="lamplane-follows" content="${escapeAttribute(basename(file))}" data-token="${token}" />`;
-  const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", `${mark}</head>`);
+  const marks = `<meta name="lamplane-view" />${follows}`;
+  const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", () => `${marks}</head>`);
   return files.set("/", { ...index, body: html }).set("/index.html", { ...index, body: html });
 }
 

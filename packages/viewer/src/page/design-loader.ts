@@ -75,8 +75,9 @@ export class DesignLoader {
           ? EXAMPLES[beginning.name]!
           : await followed!.text();
     if (begun !== this.#begun) return; // the newest is opened
-    if (text === undefined) this.#goOnWithFile([]);
-    else this.#send(text, beginning.kind === "followed");
+    if (text === undefined) return this.#goOnWithFile([]);
+    if (beginning.kind === "followed") store.keepFollowed({ name: followed!.name, text });
+    this.#send(text, beginning.kind === "followed");
   }
 
   /** A text is a design. */

@@ -17,6 +17,7 @@ import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
+import { shareDrawn } from "./sharing.ts";
 
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
@@ -129,6 +130,7 @@ export class SheetController {
       name: () => this.#drawing.plane?.design.name ?? "plane",
       undo: () => void this.#store.undo(),
       redo: () => void this.#store.redo(),
+      share: () => this.#share(),
       measure: () => {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
@@ -188,6 +190,11 @@ export class SheetController {
 
   #plotWidth(): number {
     return this.#parts.sheet.clientWidth < NARROW ? NARROW_PLOT : PLOT_SIZE.width; // mm
+  }
+
+  #share() {
+    const [engine, parts, drawing, loader] = [this.#engine, this.#parts, this.#drawing, this.#loader];
+    void shareDrawn({ engine, parts, drawing, loader, query: () => this.#designQuery() });
   }
 
   readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery());

@@ -74,7 +74,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     strip: createStrip(actions.goTo),
     steps: createSteps(actions.endBuild, handlers),
     schedule: createSchedule(handlers),
-    title: createTitleBlock(),
+    title: createTitleBlock(actions.share),
     toolbar: createToolbar(actions),
     faults: createFaultList(),
     refusal: createRefusal(),

@@ -2,6 +2,7 @@
 import { html, setAttributes } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { COMMANDS, PURPOSE } from "../words/page.ts";
+import { SHARE } from "../words/share.ts";
 
 export interface ToolbarActions {
   begin(example: string): void;
@@ -10,6 +11,7 @@ export interface ToolbarActions {
   undo(): void;
   redo(): void;
   measure(): void;
+  share(): void;
   switchTheme(): void;
   writeBack(): void;
 }
@@ -90,6 +92,7 @@ function createMore(examples: readonly HTMLElement[], measuring: HTMLElement, ac
       { class: "toolbar-actions", role: "group", "aria-label": "Design file" },
       createPicker(actions),
       commandButton("save", COMMANDS.save, actions.save, "Save the design file with its changes"),
+      commandButton("share-more", SHARE.open, actions.share, SHARE.openHelp),
       measuring,
       commandButton("theme", COMMANDS.theme, actions.switchTheme, "Paper or slate"),
       commandButton("print", COMMANDS.print, () => window.print(), "Print the sheet"),

@@ -31,6 +31,11 @@ export interface DesignRequest<K extends string> extends Message<K> {
   readonly stage: StageName;
 }
 
+/** Asks for the text with the changes in it; `isShort` for one without comments, holding only what no default says. */
+interface WrittenRequest extends DesignRequest<"written"> {
+  readonly isShort?: boolean;
+}
+
 interface PlotsRequest extends DesignRequest<"plots"> {
   /** Of each picture, mm. */
   readonly width: number;
@@ -43,7 +48,7 @@ export type WorkerRequest =
   | DesignRequest<"cures">
   | PlotsRequest
   | DesignRequest<"guide">
-  | DesignRequest<"written">;
+  | WrittenRequest;
 
 /** Number of a response to nothing: a worker that has started says so. */
 export const UNREQUESTED = 0;

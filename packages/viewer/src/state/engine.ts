@@ -22,8 +22,11 @@ export interface Engine {
    * @returns the number of these requests
    */
   show(query: DesignQuery, plotWidth: number): number;
-  /** The design file's text with the changes in it. @throws where it is refused, or is not the one that is open any more */
-  text(query: DesignQuery): Promise<string>;
+  /**
+   * The design file's text with the changes in it. @throws where it is refused, or is not the one that is open any more
+   * @param isShort without comments, and without what a default says anyway
+   */
+  text(query: DesignQuery, isShort?: boolean): Promise<string>;
 }
 
 /** What each worker's responses are taken for; the body's and the patient worker open the same texts as the first. */
@@ -63,9 +66,9 @@ export function startEngine(
       pause = window.setTimeout(() => later.forEach(patient.send), PAUSE);
       return requestId;
     },
-    text(query) {
+    text(query, isShort = false) {
       requestId += 1;
-      return patient.text({ kind: "written", requestId, ...query });
+      return patient.text({ kind: "written", requestId, isShort, ...query });
     },
   };
 }

@@ -1,7 +1,7 @@
 // What the page holds: where the design began, what was changed since, the stage; and the way back. Told to whoever listens.
 import type { StageName } from "../protocol/build-steps.ts";
 import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
-import { type AddressState, type DesignOrigin, formatAddress } from "./address.ts";
+import { type AddressState, type DesignOrigin, formatAddress, type NamedText } from "./address.ts";
 
 export interface SheetState {
   readonly beginning: DesignOrigin;
@@ -15,6 +15,8 @@ export interface Store {
   set(changes: readonly ParameterChange[], holding?: boolean): void;
   commit(): void;
   setStage(stage: StageName): void;
+  /** The followed file as it was read: the address holds it too, so that it opens where no file is followed. */
+  keepFollowed(copy: NamedText): void;
   begin(beginning: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
   /** Takes back what could not be used, as if it had never been: no way leads back to it. */
   retract(beginning: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;
@@ -28,6 +30,7 @@ export interface Store {
 export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: DesignOrigin }): Store {
   let current: SheetState = { beginning: start.beginning, changes: new Map(start.changes), stage: start.stage };
   let committed = current;
+  let followed: NamedText | undefined;
   const [back, forth]: [SheetState[], SheetState[]] = [[], []];
   const listeners: ((what: "design" | "stage" | "beginning", holding: boolean) => void)[] = [];
   const notify = (what: "design" | "stage" | "beginning", holding = false) => {
@@ -40,12 +43,13 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
       forth.length = 0;
     }
     committed = current;
-    const address = formatAddress({
-      beginning: current.beginning,
-      changes: [...current.changes],
-      stage: current.stage,
-    });
-    keepAddress(address);
+    writeAddress();
+  }
+
+  function writeAddress() {
+    const { beginning, changes, stage } = current;
+    const from = beginning.kind === "followed" && followed ? { ...beginning, copy: followed } : beginning;
+    keepAddress(formatAddress({ beginning: from, changes: [...changes], stage }));
   }
 
   function goTo(from: SheetState[], to: SheetState[]): boolean {
@@ -82,6 +86,10 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
       current = { ...current, stage };
       commit();
       notify("stage");
+    },
+    keepFollowed(copy) {
+      followed = copy;
+      if (current === committed) writeAddress();
     },
     begin(beginning, changes = [], stage = current.stage) {
       current = { beginning, changes: new Map(changes), stage };

@@ -6,6 +6,7 @@ import type { ParameterChange } from "../protocol/sheet-data.ts";
 import { makeGuide } from "./guide.ts";
 import { createOpenedDesign, listenGuarded, type Respond, type WorkerScope } from "./opened-design.ts";
 import { makePlots } from "./plots.ts";
+import { shortText } from "./short-text.ts";
 
 const scope = self as unknown as WorkerScope;
 const respond: Respond = (message, transfer = []) => scope.postMessage(message, transfer);
@@ -37,8 +38,12 @@ function handleRequest(request: WorkerRequest): void {
     opened.withPlane(request, (plane, design) =>
       respond({ kind: "guide", requestId, guide: makeGuide(design, plane, request.stage) }),
     );
-  else if (kind === "written" && opened.applyChanges(request))
-    respond({ kind: "written", requestId, text: writeChanges(opened.text(), request.changes) });
+  else if (kind === "written") {
+    const design = opened.applyChanges(request);
+    if (!design) return;
+    const text = writeChanges(opened.text(), request.changes);
+    respond({ kind: "written", requestId, text: request.isShort ? shortText(design, text) : text });
+  }
 }
 
 listenGuarded(scope, handleRequest);
