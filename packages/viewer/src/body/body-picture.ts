@@ -5,6 +5,8 @@ import { INITIAL_STATE } from "./body-state.ts";
 
 const OPENED = 0.6; // of the way that the parts go apart: all of them seen, all still one plane
 
+const CLOSER = 1.25; // no names stand beside it, for which a fitted body leaves room
+
 /** @returns undefined where the browser draws no 3D, or the script cannot be had */
 export async function bodyPicture(
   parts: readonly PartMesh[],
@@ -20,6 +22,7 @@ export async function bodyPicture(
     const scene = globalThis.openBodyScene!(canvas);
     scene.show(parts, { ...INITIAL_STATE, ...about, open: OPENED });
     scene.fit();
+    scene.zoom(CLOSER);
     scene.drawNow();
     return copyOf(canvas);
   } catch {

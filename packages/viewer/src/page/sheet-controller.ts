@@ -234,6 +234,7 @@ export class SheetController {
       if (this.#isLatest(response)) this.#drawing.showGuide(response.guide);
     },
     written: () => {},
+    bench: () => {},
     bug: ({ message }) => this.#parts.title.say(`lamplane has a bug; please report it with the design: ${message}`),
   };
 }

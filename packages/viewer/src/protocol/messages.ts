@@ -1,5 +1,6 @@
 // What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
 import type { Fault } from "@lamplane/parameters/design";
+import type { BenchAnswer, BenchEntry } from "./bench-build.ts";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
 import type {
@@ -41,8 +42,16 @@ interface PlotsRequest extends DesignRequest<"plots"> {
   readonly width: number;
 }
 
+/** Asks for the bench screens of a design file, once an entry is made in it. */
+export interface BenchRequest extends Message<"bench"> {
+  readonly text: string;
+  readonly file: string;
+  readonly entry?: BenchEntry;
+}
+
 export type WorkerRequest =
   | OpenRequest
+  | BenchRequest
   | DesignRequest<"plane">
   | DesignRequest<"solid">
   | DesignRequest<"cures">
@@ -67,6 +76,7 @@ export type WorkerResponse =
   | PlotsResponse
   | GuideResponse
   | WrittenResponse
+  | BenchResponse
   | BugResponse;
 
 /** A worker that has started; its number is `UNREQUESTED`. */
@@ -126,6 +136,10 @@ interface GuideResponse extends Message<"guide"> {
 /** The text with the changes in it. */
 interface WrittenResponse extends Message<"written"> {
   readonly text: string;
+}
+
+export interface BenchResponse extends Message<"bench"> {
+  readonly answer: BenchAnswer;
 }
 
 /** An error of our own; the worker lives on. */

@@ -11,7 +11,6 @@ export interface CardContent {
 
 const [WIDTH, HEIGHT, EDGE] = [1600, 1000, 56];
 const COLUMN = 1030;
-const MARGIN = 4; // modules of white round a code: ISO/IEC 18004:2015, 6.3.8
 const CODE_SIDE = 514;
 
 interface Ink {
@@ -61,18 +60,18 @@ function drawFigures(pen: CanvasRenderingContext2D, figures: CardContent["figure
 
 /** Dark on white whatever the theme; whole pixels to a module, so that no edge is blurred. */
 function drawCode(pen: CanvasRenderingContext2D, code: Code, { thin }: Ink) {
-  const pitch = Math.floor(CODE_SIDE / (code.length + 2 * MARGIN));
-  const side = pitch * (code.length + 2 * MARGIN);
+  const pitch = Math.floor(CODE_SIDE / code.length);
+  const side = pitch * code.length;
   const [left, top] = [COLUMN, HEIGHT - EDGE - side + 14];
   pen.fillStyle = "#ffffff";
   pen.fillRect(left, top, side, side);
   pen.fillStyle = "#000000";
   code.forEach((row, y) => {
     row.forEach((isDark, x) => {
-      if (isDark) pen.fillRect(left + pitch * (x + MARGIN), top + pitch * (y + MARGIN), pitch, pitch);
+      if (isDark) pen.fillRect(left + pitch * x, top + pitch * y, pitch, pitch);
     });
   });
-  drawText(pen, SHARE.scan, EDGE, HEIGHT - EDGE + 2, "400 29px system-ui, sans-serif", thin);
+  drawText(pen, SHARE.scan, COLUMN, top - 12, "400 25px system-ui, sans-serif", thin);
 }
 
 function drawText(

@@ -32,7 +32,7 @@ export interface AddressState {
 const LONGEST = 64_000;
 
 /** Keys of an address that are no parameters. */
-const OWN_KEYS = ["from", "name", "text", "at"];
+const OWN_KEYS = ["from", "file", "text", "at", "bench", "step"];
 /** Name of a design file whose address holds none. */
 const UNNAMED = "shared.yaml";
 /** Characters of someone's text that are shown back. */
@@ -75,7 +75,7 @@ function parseOrigin(given: URLSearchParams): DesignOrigin | undefined {
   const packed = given.get("text");
   const text = packed === null ? undefined : unpackText(packed);
   const from = given.get("from");
-  const followed = given.get("name");
+  const followed = given.get("file");
   if (from === "file" && (packed === null || followed !== null))
     return text === undefined ? { kind: "followed" } : { kind: "followed", copy: { name: followed ?? UNNAMED, text } };
   if (packed !== null) return text === undefined ? undefined : { kind: "text", name: from ?? UNNAMED, text };
@@ -88,7 +88,7 @@ export function formatAddress({ beginning, changes, stage }: Omit<AddressState, 
   const packed = own && packText(own.text);
   if (beginning?.kind === "followed") {
     parts.set("from", "file");
-    if (isShortEnough(packed)) parts.set("name", own!.name);
+    if (isShortEnough(packed)) parts.set("file", own!.name);
   } else if (beginning) parts.set("from", beginning.name);
   for (const [path, value] of changes) parts.set(path, value === undefined ? "" : String(value));
   if (stage !== FIRST_SHOWN) parts.set("at", stage);
@@ -97,6 +97,19 @@ export function formatAddress({ beginning, changes, stage }: Omit<AddressState, 
 }
 
 const isShortEnough = (packed: string | undefined): boolean => packed !== undefined && packed.length <= LONGEST;
+
+/** Whether an address asks for the bench screens. */
+export const isBenchAddress = (hash: string): boolean => new URLSearchParams(hash.replace(/^#/, "")).has("bench");
+
+/** Address of a build at the bench, at one of its steps; without the build where it is too long for an address. */
+export function formatBenchAddress(build: NamedText, step: string): string {
+  const address = designAddress(build, FIRST_SHOWN)?.slice(1);
+  return `#bench&${address === undefined ? "" : `${address}&`}step=${step}`;
+}
+
+/** The step of the bench that an address names. */
+export const benchStepIn = (hash: string): string | undefined =>
+  new URLSearchParams(hash.replace(/^#/, "")).get("step") ?? undefined;
 
 const ownText = (beginning: DesignOrigin | undefined): NamedText | undefined =>
   beginning?.kind === "text" ? beginning : beginning?.kind === "followed" ? beginning.copy : undefined;

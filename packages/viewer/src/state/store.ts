@@ -111,14 +111,12 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
   };
 }
 
-/** A page in a frame without rights may keep no address: the sheet works all the same, and does not claim one. */
+/** A page in a frame without rights may keep no address: the sheet works all the same. */
 function keepAddress(address: string) {
   try {
     history.replaceState(null, "", address);
-    delete document.documentElement.dataset.noAddress;
   } catch (error) {
     if (!(error instanceof DOMException)) throw error;
-    document.documentElement.dataset.noAddress = "";
   }
 }
 

@@ -3,6 +3,7 @@ import { checkPlane } from "@lamplane/bench/checks";
 import { removeValue, setValue } from "@lamplane/parameters/design";
 import type { DesignRequest, WorkerRequest } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
+import { answerBench } from "./bench-build.ts";
 import { makeGuide } from "./guide.ts";
 import { createOpenedDesign, listenGuarded, type Respond, type WorkerScope } from "./opened-design.ts";
 import { makePlots } from "./plots.ts";
@@ -29,6 +30,8 @@ function findCures(request: DesignRequest<"cures">): void {
 function handleRequest(request: WorkerRequest): void {
   const { kind, requestId } = request;
   if (kind === "open") opened.open(request);
+  else if (kind === "bench")
+    respond({ kind: "bench", requestId, answer: answerBench(request.text, request.file, request.entry) });
   else if (kind === "cures") findCures(request);
   else if (kind === "plots")
     opened.withPlane(request, (plane, design) =>
