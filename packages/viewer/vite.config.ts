@@ -35,6 +35,7 @@ const LATER: Readonly<Record<string, string>> = {
   body: "src/body/body-script.ts",
   guide: "src/worker/guide-script.ts",
   pack: "src/pack/pack-maker.ts",
+  bench: "src/bench/bench-script.ts",
   share: "src/share/share-script.ts",
 };
 

@@ -3,7 +3,7 @@ import { PLOT_SIZE } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import { type AddressState, parseAddress } from "../state/address.ts";
+import { type AddressState, formatBenchAddress, isBenchAddress, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
@@ -131,6 +131,7 @@ export class SheetController {
       undo: () => void this.#store.undo(),
       redo: () => void this.#store.redo(),
       share: () => this.#share(),
+      goToBench: () => this.#goToBench(),
       measure: () => {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
@@ -163,7 +164,7 @@ export class SheetController {
         if (drawing.plane && this.#plotWidth() !== this.#plottedWidth) this.#requestSheet();
       },
       printing: (isPrinting) => drawing.fitTo(isPrinting),
-      addressChanged: (hash) => this.#goToAddress(parseAddress(hash)),
+      addressChanged: (hash) => (isBenchAddress(hash) ? location.reload() : this.#goToAddress(parseAddress(hash))),
     });
   }
 
@@ -190,6 +191,15 @@ export class SheetController {
 
   #plotWidth(): number {
     return this.#parts.sheet.clientWidth < NARROW ? NARROW_PLOT : PLOT_SIZE.width; // mm
+  }
+
+  /** The page begins anew with the bench's screens; what is entered there goes on from the design as it stands. */
+  async #goToBench() {
+    try {
+      location.hash = formatBenchAddress({ name: this.#loader.fileName, text: await this.#currentText() });
+    } catch (error) {
+      this.#parts.title.say((error as Error).message);
+    }
   }
 
   #share() {

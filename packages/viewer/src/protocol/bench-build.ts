@@ -1,4 +1,5 @@
 // A build as the bench screens show it: plain data, every word of it made where `next` and the traveller have theirs.
+import type { LengthStyle } from "@lamplane/parameters/units";
 import type { Picture } from "@lamplane/sheets";
 
 /** What is entered at the bench: a measured value, or a step that is done without one. */
@@ -53,7 +54,8 @@ export interface BenchNews {
 
 export interface BenchBuild {
   readonly name: string;
-  readonly units: "mm" | "in";
+  /** How the maker reads lengths. */
+  readonly style: LengthStyle;
   /** The design file, with what was entered. */
   readonly text: string;
   readonly screens: readonly BenchScreen[];

@@ -1,6 +1,6 @@
 // The sheet of paper that a plane is shared from: the address, a code to scan, a card to save.
 import { html } from "../elements.ts";
-import { saveBlob } from "../page/files.ts";
+import { saveBlob } from "../save-file.ts";
 import { SHARE } from "../words/share.ts";
 import { drawCard } from "./card.ts";
 import { type Code, MOST_CHARACTERS, makeCode } from "./code.ts";

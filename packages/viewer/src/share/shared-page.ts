@@ -1,5 +1,5 @@
 // Where a page stands that others can open: this one, or the one that the maker has entered, which the browser keeps.
-import { isServedByView } from "../page/served.ts";
+import { isServedByView } from "../served-by-view.ts";
 
 const KEY = "lamplane-page";
 

@@ -102,9 +102,9 @@ const isShortEnough = (packed: string | undefined): boolean => packed !== undefi
 export const isBenchAddress = (hash: string): boolean => new URLSearchParams(hash.replace(/^#/, "")).has("bench");
 
 /** Address of a build at the bench, at one of its steps; without the build where it is too long for an address. */
-export function formatBenchAddress(build: NamedText, step: string): string {
+export function formatBenchAddress(build: NamedText, step?: string): string {
   const address = designAddress(build, FIRST_SHOWN)?.slice(1);
-  return `#bench&${address === undefined ? "" : `${address}&`}step=${step}`;
+  return ["#bench", address, step === undefined ? undefined : `step=${step}`].filter(Boolean).join("&");
 }
 
 /** The step of the bench that an address names. */

@@ -48,6 +48,7 @@ export const PAD = {
   cancel: "Cancel",
   takeBack: "Take the value back",
   erase: "Erase the last sign",
+  keys: "Keys",
   space: "and",
   spaceHelp: "Space between inches and fraction",
   reads: (value: string): string => `reads as ${value}`,
@@ -79,7 +80,7 @@ export const BUILDS = {
     waiting: "Getting everything onto this device…",
     failed: "Not ready to work without a network: this browser, or this address, keeps no pages.",
     served: "Served by `lamplane view`: this page works while the command runs, and is not kept for use without it.",
-    newer: "A newer version is ready.",
-    useNewer: "Use it now",
+    newer: "A newer version is ready. It takes over when every page of this one is closed.",
   },
+  useNewer: "Use it now",
 } as const;

@@ -65,7 +65,7 @@ function makeBuild(design: Design, text: string, stops: readonly string[]): Benc
   const state = buildState(design);
   return {
     name: design.name,
-    units: design.units,
+    style: { units: design.units, shop: design.shop },
     text,
     screens: travellerSteps(design).map((step) => screenOf(step, state)),
     ...(state.step ? { next: state.step } : {}),
