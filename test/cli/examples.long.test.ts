@@ -9,7 +9,7 @@ import { runCommand } from "../support/running.ts";
 import { LIB3MF_REPORT } from "../support/three-mf.ts";
 
 const EXAMPLES = readdirSync("examples").filter((name) => name.endsWith(".yaml"));
-const STAGES = ["blank", "glued", "trued"] as const;
+const STAGES = ["dry-fit", "glue-up", "shaping"] as const;
 const folder = mkdtempSync(join(tmpdir(), "lamplane-examples-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -97,9 +97,9 @@ describe.each(EXAMPLES)("%s", (example) => {
   });
 
   test("the same bytes a second time, and a manifest that holds", async () => {
-    const first = readContents((await built("blank")).pack);
-    rmSync(join(folder, "blank"), { recursive: true });
-    const { pack } = await built("blank");
+    const first = readContents((await built("dry-fit")).pack);
+    rmSync(join(folder, "dry-fit"), { recursive: true });
+    const { pack } = await built("dry-fit");
     expect(readContents(pack)).toEqual(first);
     expect(isWholePack(pack)).toBe(true);
     const { unit, version, files } = JSON.parse(first["manifest.json"]!);
@@ -122,7 +122,7 @@ describe.each(EXAMPLES)("%s", (example) => {
   });
 
   test("admesh mends no jig, and ezdxf no drawing of one", async (context) => {
-    const { ending } = await built("blank");
+    const { ending } = await built("dry-fit");
     const stls = ending(".stl", "jigs");
     expect(stls).toHaveLength(jigs);
     for (const stl of stls) {
@@ -139,7 +139,7 @@ describe.each(EXAMPLES)("%s", (example) => {
 
   test("a slicer takes each jig as one sound solid", async (context) => {
     const slicer = requireProgram(context, "prusa-slicer");
-    const { ending } = await built("blank");
+    const { ending } = await built("dry-fit");
     const report = runForStdout(slicer, ["--info", ...ending(".stl", "jigs")]);
     expect(report.match(/manifold = yes/g)).toHaveLength(jigs);
     expect(report.match(/number_of_parts =\s+1\b/g)).toHaveLength(jigs);
