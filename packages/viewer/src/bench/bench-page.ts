@@ -162,12 +162,12 @@ export class BenchPage {
   /** Enters a value and shows what has become of the step; the next one once it is done. */
   async #enter(entry: BenchEntry, words: string): Promise<BenchAnswer> {
     const at = this.#step;
-    const title = this.#session.build!.screens.find(({ key }) => key === at)!.title;
-    const answer = await this.#session.enter(entry, words, title);
+    const before = this.#session.build!.screens.find(({ key }) => key === at)!;
+    const answer = await this.#session.enter(entry, words, before.title);
     if (answer.kind !== "build") return answer;
-    const screen = answer.build.screens.find(({ key }) => key === at)!;
-    const isFinished = screen.isDone && screen.blanks.every(({ value }) => value !== undefined);
-    this.#show(isFinished && entry.value !== undefined ? this.#toDo() : at, isFinished);
+    const { isComplete } = answer.build.screens.find(({ key }) => key === at)!;
+    const goesOn = isComplete && !before.isComplete && entry.value !== undefined;
+    this.#show(goesOn ? this.#toDo() : at, goesOn);
     this.#status.textContent = entry.value === undefined ? BENCH.undone(words) : this.#warning();
     return answer;
   }

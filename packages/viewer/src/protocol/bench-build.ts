@@ -34,6 +34,8 @@ export interface BenchScreen {
   readonly blanks: readonly BenchBlank[];
   readonly picture: Picture;
   readonly isDone: boolean;
+  /** Whether nothing is missing that is to be measured at it. */
+  readonly isComplete: boolean;
   /** Whether the design file keeps that it is done. */
   readonly isKept: boolean;
 }

@@ -80,8 +80,9 @@ function makeBuild(design: Design, text: string, stops: readonly string[]): Benc
 }
 
 /** Done as `next` says: a mouth that was read and is to be opened further is not. */
-function screenOf(step: TravellerStep, { done }: BuildState): BenchScreen {
+function screenOf(step: TravellerStep, { done, unread }: BuildState): BenchScreen {
   const { key, title, task, why, numbers, instructions, checks, cautions, blanks, picture } = step;
+  const isDone = (done as readonly string[]).includes(key);
   return {
     key,
     title,
@@ -100,7 +101,8 @@ function screenOf(step: TravellerStep, { done }: BuildState): BenchScreen {
       ...(measured === undefined ? {} : { value: measured }),
     })),
     picture,
-    isDone: (done as readonly string[]).includes(key),
+    isDone,
+    isComplete: isDone && unread.every((value) => value.step !== key),
     isKept: (STEP_NAMES as readonly string[]).includes(key),
   };
 }
