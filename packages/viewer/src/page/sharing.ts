@@ -22,7 +22,7 @@ export async function shareDrawn({ engine, parts, drawing, loader, query }: Shar
   if (!plane) return;
   try {
     const asked = query();
-    const [text, shortText] = await Promise.all([engine.text(asked), engine.text(asked, true)]);
+    const [text, shortText] = await Promise.all([engine.text(asked, "carried"), engine.text(asked, "short")]);
     await share({
       plane,
       file: loader.fileName,

@@ -67,6 +67,7 @@ export class SheetController {
       loader: this.#loader,
       followed: this.#followed,
       text: this.#currentText,
+      ownText: () => this.#engine.text(this.#designQuery(), "own"),
       say: (words) => this.#parts.title.say(words),
       refuse: (words) => this.#parts.faults.showActionFaults(words),
     });
@@ -207,7 +208,8 @@ export class SheetController {
     void shareDrawn({ engine, parts, drawing, loader, query: () => this.#designQuery() });
   }
 
-  readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery());
+  /** With the shop's values, so that it can be saved, sent on and built without the shop file. */
+  readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery(), "carried");
 
   #handleResponse(response: WorkerResponse) {
     (this.#handlers[response.kind] as (response: WorkerResponse) => void)(response);

@@ -1,5 +1,5 @@
 // What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
-import type { Fault } from "@lamplane/parameters/design";
+import type { Fault, ShopSource } from "@lamplane/parameters/design";
 import type { BenchAnswer, BenchEntry } from "./bench-build.ts";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
@@ -23,6 +23,8 @@ export interface OpenRequest extends Message<"open"> {
   readonly base: number;
   readonly text: string;
   readonly file: string;
+  /** Shop file that goes with it. */
+  readonly shop?: ShopSource;
 }
 
 /** About the design in a text, with changes in it, at a stage. */
@@ -32,9 +34,16 @@ export interface DesignRequest<K extends string> extends Message<K> {
   readonly stage: StageName;
 }
 
-/** Asks for the text with the changes in it; `isShort` for one without comments, holding only what no default says. */
+/**
+ * How a design file's text is wanted: as its maker keeps it; with the shop file's values in it, so that it can be sent on
+ * alone; or that without comments, and without what a default says anyway.
+ */
+export type WrittenForm = "own" | "carried" | "short";
+
+/** Asks for the text with the changes in it. */
 interface WrittenRequest extends DesignRequest<"written"> {
-  readonly isShort?: boolean;
+  /** As its maker keeps it, where nothing is said. */
+  readonly form?: WrittenForm;
 }
 
 interface PlotsRequest extends DesignRequest<"plots"> {

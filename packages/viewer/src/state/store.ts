@@ -15,8 +15,11 @@ export interface Store {
   set(changes: readonly ParameterChange[], holding?: boolean): void;
   commit(): void;
   setStage(stage: StageName): void;
-  /** The followed file as it was read: the address holds it too, so that it opens where no file is followed. */
-  keepFollowed(copy: NamedText): void;
+  /**
+   * The followed file as it was read: the address holds it too, so that it opens where no file is followed. Undefined where
+   * it needs another file beside it.
+   */
+  keepFollowed(copy: NamedText | undefined): void;
   begin(beginning: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
   /** Takes back what could not be used, as if it had never been: no way leads back to it. */
   retract(beginning: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;

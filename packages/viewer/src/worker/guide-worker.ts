@@ -1,6 +1,7 @@
 // The worker that may take its time: remedies, plots, the guide to each step, and the file's text with the changes in it.
 import { checkPlane } from "@lamplane/bench/checks";
-import { removeValue, setValue } from "@lamplane/parameters/design";
+import { carryShop, removeValue, setValue } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
 import type { DesignRequest, WorkerRequest } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
 import { answerBench } from "./bench-build.ts";
@@ -18,6 +19,13 @@ const writeChanges = (text: string, changes: readonly ParameterChange[]): string
     (now, [path, value]) => (value === undefined ? removeValue(now, path) : setValue(now, path, value)),
     text,
   );
+
+function writtenText({ changes, form = "own" }: Extract<WorkerRequest, { kind: "written" }>, design: Design): string {
+  const text = writeChanges(opened.text(), changes);
+  const shop = form === "own" ? undefined : opened.shop();
+  const carried = shop ? carryShop(text, shop) : text;
+  return form === "short" ? shortText(design, carried) : carried;
+}
 
 function findCures(request: DesignRequest<"cures">): void {
   const { requestId } = request;
@@ -43,9 +51,7 @@ function handleRequest(request: WorkerRequest): void {
     );
   else if (kind === "written") {
     const design = opened.applyChanges(request);
-    if (!design) return;
-    const text = writeChanges(opened.text(), request.changes);
-    respond({ kind: "written", requestId, text: request.isShort ? shortText(design, text) : text });
+    if (design) respond({ kind: "written", requestId, text: writtenText(request, design) });
   }
 }
 
