@@ -39,6 +39,11 @@ export const OPTIONS = {
   units: "unit of bare lengths; default mm",
   all: "list passed checks and sources too",
   formulas: "formulas and sources too",
+  allErrors: "every error, worst case, trial and sources too",
+  allRows: "every row and column, and sources too",
+  allRanges: "how sure each figure is, and sources too",
+  allPieces: "offcut, finished sizes, wood and grain too",
+  allNames: "what each of them is",
   out: "folder for the pack",
   only: "parts, jigs or sheets, with commas",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
@@ -62,6 +67,15 @@ export const OPTIONS = {
   readTwice: "measured again, and it is right",
   seed: "same seed, same trial",
   runs: "planes in the trial",
+} as const;
+
+/** Last line of a report in short: what more there is. */
+export const MORE = {
+  tolerance: "--all: every error, the worst case, the trial, sources.",
+  mouth: "--all: every row, what else moves, sources.",
+  survey: "--all: how sure each figure is, sources.",
+  stock: "--all: throat offcut, finished sizes, wood and grain.",
+  explain: "`lamplane explain KEY` explains one, --all every one.",
 } as const;
 
 /** Near names behind one that is not known, and the end of the sentence. */

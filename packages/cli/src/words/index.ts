@@ -2,5 +2,6 @@
 export * from "./check.ts";
 export * from "./class.ts";
 export * from "./commands.ts";
+export * from "./explain.ts";
 export * from "./reports.ts";
 export * from "./stock.ts";

@@ -66,7 +66,7 @@ function addSolids(files: PackContent, { design, plane, version }: PackInput): v
   for (const part of parts) {
     files.set(`parts/${part.name}.stl`, stlBytes(part.lyingMesh, part.name, part.volume));
     files.set(`step/${part.name}.step`, partStep({ name: part.name, shells: [part.lyingFaces] }, version));
-    files.set(`parts/${part.name}.dxf`, dxfText(part.drawing));
+    files.set(`parts/${part.name}.dxf`, dxfText(part.drawing, design.shop.dxfUnit));
     files.set(`drawings/${part.name}.svg`, pictureSvg(drawingPicture(part.drawing)));
   }
   const body = bodySolid(plane, stage === "glued" ? "glued" : "trued");
@@ -80,7 +80,7 @@ function addJigs(files: PackContent, { plane, version }: PackInput): void {
   for (const jig of planeJigs(plane)) {
     files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lyingMesh, jig.name, jig.volume));
     files.set(`step/jigs/${jig.name}.step`, partStep({ name: jig.name, shells: jig.plainFaces }, version));
-    if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing));
+    if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing, plane.design.shop.dxfUnit));
   }
 }
 
