@@ -17,7 +17,7 @@ export async function writeClassSheets(roster: string, designs: readonly Design[
   const name = basename(roster, extname(roster));
   const pdf = await classPdf(classSheet(name, designs), { paper: first.shop.paper, version: VERSION });
   const files = [
-    { path: join(folder, "class.pdf"), content: pdf, mark: "/Producer (lamplane)" },
+    { path: join(folder, "class.pdf"), content: pdf, mark: "<pdf:Producer>lamplane" },
     { path: join(folder, "class.csv"), content: classCsv(designs), mark: "number,name,iron width" },
   ];
   for (const { path, mark } of files) refuseForeignFile(path, mark);
