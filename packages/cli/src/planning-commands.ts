@@ -86,16 +86,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           }),
       async (a) => {
         const design = loadDesign(io, a.FILE, a.with);
-        const { buildCommand, parseSections } = await import("./commands/build.ts");
-        setExitCode(
-          await buildCommand(
-            io,
-            design,
-            requireSingle("out", a.out),
-            a.json,
-            parseSections(requireSingle("only", a.only)),
-          ),
-        );
+        const { buildCommand } = await import("./commands/build.ts");
+        setExitCode(await buildCommand(io, design, requireSingle("out", a.out), a.json, requireSingle("only", a.only)));
       },
     )
     .command(

@@ -3,6 +3,7 @@ export { classCsv } from "./class-csv.ts";
 export {
   designState,
   makePackContent,
+  type PackChoice,
   type PackContent,
   type PackInput,
   type PackSection,
