@@ -5,7 +5,7 @@ import { valueAt } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { JigName } from "@lamplane/parameters/jigs";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
-import { type Design, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
+import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
 import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
@@ -61,7 +61,8 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
 /** What tells one state of a design from another: the first half of the SHA-256 of its values in the table's order. */
 export function designState(design: Design): string {
   const values = rowsOf(TABLE).map(({ path }) => [path, valueAt(design, path)]);
-  return sha256Hex(toBytes(JSON.stringify(values))).slice(0, 32);
+  const lists = LIST_NAMES.map((name) => [name, design[name]]);
+  return sha256Hex(toBytes(JSON.stringify([...values, ...lists]))).slice(0, 32);
 }
 
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
