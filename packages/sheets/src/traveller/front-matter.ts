@@ -39,7 +39,7 @@ export function toolsFor(plane: Elevation, t: StepContext): string[] {
     "rule, caliper, square, bevel or protractor, straightedge, winding sticks, feeler leaves, pencil and knife",
     `saw for ripping; mitre saw, bandsaw or handsaw for the two cuts (kerf entered as ${t.mm(design.shop.kerf)})`,
     "bench plane and block plane, sharp; scraper, rasp or spokeshave",
-    ...(recess ? [`router with a cutter ⌀ ${t.mm(design.recess.cutter)}, or chisels`] : []),
+    ...(recess?.madeBy === "router" ? [`router with a cutter ⌀ ${t.mm(design.recess.cutter)}, or chisels`] : []),
     `drill ⌀ ${formatDrill(2 * plane.pinHole.radius, design)}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
     "six clamps or more with cauls, glue, wax, oil, a small hammer",
     "eye, ear and dust protection as the machine's manual asks",

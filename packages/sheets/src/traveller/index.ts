@@ -8,11 +8,10 @@ import {
   LEAST_RUNS,
   plannedDesign,
   plannedPlane,
-  STEPS,
   STRENGTH_CAUTION,
   type Step,
   type StockPlan,
-  stepTask,
+  stepWords,
   stockPlan,
   toleranceReport,
 } from "@lamplane/bench";
@@ -73,12 +72,12 @@ export function travellerSteps(design: Design): TravellerStep[] {
 }
 
 function makeStep(key: TravellerKey, design: Design, content: StepContent): TravellerStep {
-  const bench = isBenchStep(key) ? STEPS[key] : undefined;
+  const words = isBenchStep(key) ? stepWords(design, key) : undefined;
   const { why, readings, numbers, instructions, checks, picture, jigs = [] } = content;
   return {
     key,
-    title: content.title ?? bench!.title,
-    task: content.task ?? (isBenchStep(key) ? stepTask(key, design) : ""),
+    title: content.title ?? words!.title,
+    task: content.task ?? words?.task ?? "",
     ...(why === undefined ? {} : { why }),
     numbers,
     instructions,

@@ -8,8 +8,14 @@ import { cutsPicture } from "../draw/core.ts";
 import type { ReadingRow } from "../step.ts";
 import type { StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
+import { layerCutsContent, layerRecessContent } from "./layers.ts";
 
 export function cutsContent(known: ContentInput): StepContent {
+  const whole = wholeCutsContent(known);
+  return known.plan.layers ? layerCutsContent(known.t, whole) : whole;
+}
+
+function wholeCutsContent(known: ContentInput): StepContent {
   const { t, plan } = known;
   const { ramp } = t.plane;
   const { core } = plan;
@@ -106,7 +112,8 @@ const readingRows = ({ plane }: StepContext): ReadingRow[] =>
     };
   });
 
-export function recessContent({ t }: ContentInput): StepContent {
+export function recessContent(known: ContentInput): StepContent {
+  const { t } = known;
   const { recess, design } = t.plane;
   if (!recess)
     return {
@@ -117,6 +124,11 @@ export function recessContent({ t }: ContentInput): StepContent {
       cautions: [],
       picture: recessPicture(t),
     };
+  const routed = routedRecess(t, recess.depth);
+  return recess.madeBy === "layers" ? layerRecessContent(known, routed) : routed;
+}
+
+function routedRecess(t: StepContext, depth: number): StepContent {
   return {
     numbers: [
       ...t.figureRow("recessWidth"),
@@ -124,13 +136,13 @@ export function recessContent({ t }: ContentInput): StepContent {
       ...t.figureRow("recessFromBedTip", "Recess's lower end up the bed from its lower edge, the feather taken off"),
       ...t.figureRow("recessLand"),
       ...t.figureRow("recessPad"),
-      t.lengthRow("Cutter", design.recess.cutter),
+      t.lengthRow("Cutter", t.plane.design.recess.cutter),
     ],
     instructions: [
       "Draw the bed's middle line and the recess's outline, or glue on the bed's sheet from the layout.",
       "Clamp block and template so that neither can turn; rout against the cutter's turning, a quarter of the depth at a pass, from the top end inward.",
       "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
-      `Stop at ${t.mm(recess.depth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
+      `Stop at ${t.mm(depth)} and try the iron with its cap and screw: the head must slide the whole length without touching side or floor. Then deepen, if it must be.`,
     ],
     checks: [
       "Iron flat on both lands and on the pad below the recess.",

@@ -7,8 +7,10 @@ import { ironPicture } from "../draw/iron.ts";
 import type { StepNumber } from "../step.ts";
 import type { StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
+import { boardContent, layerContent } from "./layers.ts";
 
 export function stockContent({ t, plan }: ContentInput): StepContent {
+  if (plan.layers) return boardContent(t, plan.layers);
   const { billet, rip } = plan;
   const { needed, measured, lay, rings } = billet;
   const { wood } = t.design;
@@ -113,6 +115,7 @@ function thicknessTexts(t: StepContext): string[] {
 }
 
 export function coreContent({ t, plan }: ContentInput): StepContent {
+  if (plan.layers) return layerContent(t, plan, plan.layers);
   const { rip, marks, core } = plan;
   const at = marks.marks.map(
     ({ strokes, at: places, over }) =>
