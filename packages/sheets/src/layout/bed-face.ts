@@ -34,7 +34,9 @@ export function bedFaceLayout(e: Elevation): Picture {
   );
   const { recess, design } = e;
   const how = recess
-    ? [`Rout the recess ${formatLength(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
+    ? recess.madeBy === "layers"
+      ? ["The middle layers make the recess.", "Check it against these lines."]
+      : [`Rout the recess ${formatLength(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
   drawCaption(
@@ -102,6 +104,7 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
   );
   if (high > fromEdge + diameter / 2 + 8)
     drawLeader(marks, "screw's head", point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
+  if (recess.madeBy === "layers") return;
   drawLeader(
     marks,
     `corners by cutter ⌀ ${formatLength(design.recess.cutter, design)}`,

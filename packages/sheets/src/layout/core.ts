@@ -11,7 +11,7 @@ import {
   transformSegment,
 } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt } from "@lamplane/parameters/elevation";
+import { blocksAt, layersOf } from "@lamplane/parameters/elevation";
 import { formatAngle, formatDimension, formatLength } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
@@ -19,6 +19,7 @@ import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
 import { fittingTextSize } from "./format.ts";
+import { drawLayerMarks, layerCaption } from "./core-layers.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;
@@ -37,13 +38,18 @@ export function coreLayout(e: Elevation): Picture {
   const { ramp, bed } = cutsOf(e);
   drawBlank(marks, e, ramp, bed);
   drawShaping(marks, e);
+  drawLayerMarks(marks, e);
   drawDimensions(marks, e, ramp, bed);
   drawTexts(marks, e, ramp, bed);
   drawCaption(
     marks,
-    "Core, seen from the maker's left, toe to the left",
+    layersOf(e) ? "Each layer of the core, seen from the maker's left, toe to the left" : "Core, seen from the maker's left, toe to the left",
     [
-      "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
+      ...(layersOf(e)
+        ? layerCaption(e)
+        : [
+            "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
+          ]),
       `Saw with the kerf (dark, ${formatLength(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
       "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
       "two toward the heel: pencil them across the billet's top before it is ripped.",

@@ -1,0 +1,65 @@
+// What a layered core has more on its sheet: the pegs of both blocks, and the line along which the middle layers are set back.
+import { line, point, splitAtIntersection, transformCircle, transformSegment } from "@lamplane/geometry";
+import {
+  bedToPlane,
+  blocksAt,
+  type Elevation,
+  layerPegs,
+  recessProfile,
+  setBackLayers,
+} from "@lamplane/parameters/elevation";
+import { formatDimension, formatLength } from "@lamplane/parameters/units";
+import { listText } from "@lamplane/parameters/words";
+import { drawLeader } from "../picture/dimensions.ts";
+import { LETTERING, type Marks } from "../picture/marks.ts";
+
+/** Further than any recess is long, mm. */
+const BEYOND = 1e4;
+
+/** Nothing of a core in one piece. x counts from the core's toe end, y from the trued sole. */
+export function drawLayerMarks(marks: Marks, e: Elevation): void {
+  if (e.design.core.layers === "whole") return;
+  const over = e.design.body.trim / 2;
+  const shifts = { front: point(over - e.cuts.setInToe, 0), bed: point(over + e.cuts.setInHeel, 0) };
+  const pegs = layerPegs(e);
+  for (const block of ["front", "bed"] as const)
+    for (const hole of pegs[block].holes) {
+      const circle = transformCircle(hole, { shift: shifts[block] });
+      const { centre, radius } = circle;
+      marks.circle("cut", circle.centre, circle.radius);
+      marks.line("axis", line(point(centre.x - 2 * radius, centre.y), point(centre.x + 2 * radius, centre.y)));
+      marks.line("axis", line(point(centre.x, centre.y - 2 * radius), point(centre.x, centre.y + 2 * radius)));
+      const words = `${formatDimension(centre.x, e.design)}, ${formatDimension(centre.y + e.design.sole.allowance, e.design)}`;
+      marks.label(words, point(centre.x, centre.y - 2 * radius - 3), { size: LETTERING.small, anchor: "middle" });
+    }
+  drawSetBack(marks, e, shifts.bed);
+}
+
+function drawSetBack(marks: Marks, e: Elevation, shift: { readonly x: number; readonly y: number }): void {
+  const setBack = setBackLayers(e);
+  const { recess, frame } = e;
+  if (!setBack || !recess) return;
+  const floor = -frame.thickness - recess.depth;
+  const top = splitAtIntersection(blocksAt(e, "blank").topOverBed, [
+    line(bedToPlane(frame, recess.low, floor), bedToPlane(frame, BEYOND, floor)),
+  ]);
+  if (!top) return;
+  const profile = recessProfile(frame, recess, top.at, e.design.core.allowanceBed - frame.thickness);
+  marks.line("hidden", ...profile.map((s) => transformSegment(s, { shift })));
+  const place = transformSegment(profile[0]!, { shift });
+  const middle = point((place.from.x + place.to.x) / 2, (place.from.y + place.to.y) / 2);
+  drawLeader(marks, `${middleLayers(e)} only: recess`, middle, point(middle.x + 10, middle.y - 6), "right");
+}
+
+/** The layers that are set back, by number. */
+function middleLayers(e: Elevation): string {
+  const setBack = setBackLayers(e);
+  if (!setBack) return "";
+  const numbers = Array.from({ length: setBack.last - setBack.first + 1 }, (_, i) => `${setBack.first + i + 1}`);
+  return `layer ${listText(numbers)}`;
+}
+
+export const layerCaption = (e: Elevation): string[] => [
+  "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end. Numbers at the holes: from toe end, over sole.",
+  `Drill the holes ${formatLength(e.design.core.pegDiameter, e.design)} through, then cut. The bed's line leaves ${formatLength(e.design.core.allowanceBed, e.design)} to true.`,
+];
