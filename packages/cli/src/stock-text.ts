@@ -33,7 +33,13 @@ export function stockText(design: Design, plan: StockPlan, all: boolean): string
     cell: (value) => (bare ? formatBareLength(value, design) : formatLength(value, design)),
     head: { units: design.units },
   };
-  const parts = [...(plan.layers ? [boardText] : [billetText, ripText]), markText, coreText, stockListText, ...(all ? [offcutText, finishedText] : [])];
+  const parts = [
+    ...(plan.layers ? [boardText] : [billetText, ripText]),
+    markText,
+    coreText,
+    stockListText,
+    ...(all ? [offcutText, finishedText] : []),
+  ];
   const texts = parts.map((part) => part(plan, formatters, all));
   return [...texts, ...(all ? [] : [MORE.stock]), STOCK.caution].join("\n\n");
 }

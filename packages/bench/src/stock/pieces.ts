@@ -118,7 +118,10 @@ function bodyRows(
 }
 
 /** Layers and cheeks, each a strip of the boards. */
-function stripRows({ design, widths }: Elevation, { strips, length, width, board, boardRings }: LayerStock): StockRow[] {
+function stripRows(
+  { design, widths }: Elevation,
+  { strips, length, width, board, boardRings }: LayerStock,
+): StockRow[] {
   return strips.map(({ piece, count, thickness }) => ({
     piece: piece === "cheek" ? "cheek" : "core layer",
     count,

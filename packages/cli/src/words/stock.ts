@@ -49,7 +49,13 @@ export const STOCK = {
     },
   ),
   boardFor: sentence(
-    ({ count, length, width, board, running }: Record<"length" | "width" | "board" | "running", string> & { count: number }) =>
+    ({
+      count,
+      length,
+      width,
+      board,
+      running,
+    }: Record<"length" | "width" | "board" | "running", string> & { count: number }) =>
       `BOARDS ${board} thick: ${count} strips ${length} long and ${width} wide; end to end, with kerfs, ${running}.`,
     { count: 5, length: "255.4 mm", width: "64 mm", board: "20 mm", running: "1293 mm" },
   ),
@@ -71,7 +77,8 @@ export const STOCK = {
       `A strip on edge turns its rings: ${board}° to the face of the board is ${sole}° to the sole; a flat-sawn board gives a quarter-sawn sole (common practice, no published source).`,
     { board: 70, sole: 20 },
   ),
-  drawMarksOnStack: "Clamp layers and cheeks together dry; draw them square across the whole top, before the first cut.",
+  drawMarksOnStack:
+    "Clamp layers and cheeks together dry; draw them square across the whole top, before the first cut.",
   cutsOfLayers: headText("TWO CUTS on each layer, from its toe end"),
   saw: headText("SAW from the reference face before it is jointed"),
   reference: sentence(

@@ -17,8 +17,8 @@ import {
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
 import { edgeHeightAtContact } from "./glue-up.ts";
 import { bevelToBack } from "./iron-taper.ts";
-import { layersOf } from "./layer-shapes.ts";
 import { LAYER_FIGURES } from "./layer-figures.ts";
+import { layersOf } from "./layer-shapes.ts";
 import { mouthGrowth } from "./mouth-opening.ts";
 import { pinLengths } from "./pin-section.ts";
 import { TAPER_FIGURES } from "./taper-figures.ts";
@@ -127,10 +127,14 @@ const ROWS = {
     readingMode: "up",
     spentAt: "core",
   }),
-  billetWidth: mm("rough cheeks + rough core + 2 kerfs + 4 jointing passes", (e) => (layersOf(e) ? undefined : e.widths.billet), {
-    readingMode: "up",
-    spentAt: "core",
-  }),
+  billetWidth: mm(
+    "rough cheeks + rough core + 2 kerfs + 4 jointing passes",
+    (e) => (layersOf(e) ? undefined : e.widths.billet),
+    {
+      readingMode: "up",
+      spentAt: "core",
+    },
+  ),
   billetWidthByRule: mm("iron + 38.1", (e) => (layersOf(e) ? undefined : e.widths.billetByRule), {
     source: TRADE,
     readingMode: "up",

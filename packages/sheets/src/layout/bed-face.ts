@@ -36,7 +36,10 @@ export function bedFaceLayout(e: Elevation): Picture {
   const how = recess
     ? recess.madeBy === "layers"
       ? ["The middle layers make the recess.", "Check it against these lines."]
-      : [`Rout the recess ${formatLength(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
+      : [
+          `Rout the recess ${formatLength(recess.depth, design)} deep, square to the bed,`,
+          "open at the top of the bed.",
+        ]
     : ["A single iron: the bed needs no recess."];
   marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
   drawCaption(

@@ -18,8 +18,8 @@ import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { fittingTextSize } from "./format.ts";
 import { drawLayerMarks, layerCaption } from "./core-layers.ts";
+import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;
@@ -43,7 +43,9 @@ export function coreLayout(e: Elevation): Picture {
   drawTexts(marks, e, ramp, bed);
   drawCaption(
     marks,
-    layersOf(e) ? "Each layer of the core, seen from the maker's left, toe to the left" : "Core, seen from the maker's left, toe to the left",
+    layersOf(e)
+      ? "Each layer of the core, seen from the maker's left, toe to the left"
+      : "Core, seen from the maker's left, toe to the left",
     [
       ...(layersOf(e)
         ? layerCaption(e)

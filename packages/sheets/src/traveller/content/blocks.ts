@@ -8,14 +8,15 @@ import { cutsPicture } from "../draw/core.ts";
 import type { ReadingRow } from "../step.ts";
 import type { StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
-import { layerCutsContent, layerRecessContent } from "./layers.ts";
+import { type CutPiece, layerCutsContent, layerRecessContent } from "./layers.ts";
 
 export function cutsContent(known: ContentInput): StepContent {
-  const whole = wholeCutsContent(known);
-  return known.plan.layers ? layerCutsContent(known.t, whole) : whole;
+  return known.plan.layers
+    ? layerCutsContent(known.t, (of) => sawnCutsContent(known, of))
+    : sawnCutsContent(known, { piece: "core", leaving: "its mark and a shaving to true" });
 }
 
-function wholeCutsContent(known: ContentInput): StepContent {
+function sawnCutsContent(known: ContentInput, { piece, leaving }: CutPiece): StepContent {
   const { t, plan } = known;
   const { ramp } = t.plane;
   const { core } = plan;
@@ -41,12 +42,12 @@ function wholeCutsContent(known: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       "Square both marks across the sole and across the top; join them down both sides with a bevel: the lines on the sides slope. Both kerfs lie in the waste between the marks.",
-      "Lay the core's right side on the saw's table, its sole against the fence, the toe to your right: the left side with its sheet looks up.",
-      "Set the saw by the printed gauge or a bevel; cut a test piece of the core's height and measure it first.",
+      `Lay the ${piece}'s right side on the saw's table, its sole against the fence, the toe to your right: the left side with its sheet looks up.`,
+      `Set the saw by the printed gauge or a bevel; cut a test piece of the ${piece}'s height and measure it first.`,
       ...beyondLimitTexts(known, "ramp"),
-      `Cut the ramp: swing the saw ${t.deg(rampCut.saw)} from square, the cut running to the right as it comes toward you; core clamped, the mark just left standing.`,
+      `Cut the ramp: swing the saw ${t.deg(rampCut.saw)} from square, the cut running to the right as it comes toward you; ${piece} clamped, the mark just left standing.`,
       ...beyondLimitTexts(known, "bed"),
-      `Cut the bed, the core lying as before: swing the saw ${t.deg(bedCut.saw)} to the other side, leaving its mark and a shaving to true.`,
+      `Cut the bed, the ${piece} lying as before: swing the saw ${t.deg(bedCut.saw)} to the other side, leaving ${leaving}.`,
       ramp.curve !== undefined &&
         `The ramp is curved: after the straight cut shape it by the template, wear first, with disc, belt, rasp or plane. A drum cannot form it.`,
       "Keep the waste wedge: it backs the blocks in the vise.",

@@ -86,12 +86,20 @@ function pegRows(t: StepContext, block: "front" | "bed"): StepNumber[] {
   }));
 }
 
-/** What the layers change in the step of the two cuts. @param whole the step of a core in one piece */
-export function layerCutsContent(t: StepContext, whole: StepContent): StepContent {
+/** What is sawn in the step of the two cuts, and what is left beside the bed's mark. */
+export interface CutPiece {
+  readonly piece: "core" | "layer";
+  readonly leaving: string;
+}
+
+/** The step of the two cuts for a core in layers. @param wholeCuts the step for a core in one piece, in the words of another piece */
+export function layerCutsContent(t: StepContext, wholeCuts: (of: CutPiece) => StepContent): StepContent {
   const { core, recess } = t.plane.design;
   const setBack = setBackLayers(t.plane);
-  const middle = setBack && Array.from({ length: setBack.last - setBack.first + 1 }, (_, i) => `${setBack.first + i + 1}`);
+  const middle =
+    setBack && Array.from({ length: setBack.last - setBack.first + 1 }, (_, i) => `${setBack.first + i + 1}`);
   const relief = core.cornerCutter;
+  const whole = wholeCuts({ piece: "layer", leaving: `the mark, which has ${t.mm(core.allowanceBed)} to true in it` });
   return {
     ...whole,
     why: `Every layer has the same outline and the same holes, so that the pegs set the blocks true. ${t.mm(core.allowanceBed)} is left on the bed, to true it once the glue is dry.`,
@@ -111,8 +119,7 @@ export function layerCutsContent(t: StepContext, whole: StepContent): StepConten
     instructions: keepSentences(
       "Mark one layer from the layout sheet, and the others from it; or cut all by the files parts/front-layer and parts/bed-layer.",
       "Drill the four peg holes through each layer before you cut it: clamp it on one fence and stop, so that all layers are alike.",
-      ...whole.instructions.filter((text) => !/shaving to true|Square both marks|waste wedge/.test(text)),
-      `The bed's mark has the ${t.mm(core.allowanceBed)} in it already. Saw beside it and leave it.`,
+      ...whole.instructions,
       middle !== undefined &&
         recess !== undefined &&
         `Saw layer ${listText(middle)} of the bed block along the recess: down from the top to its lower end${relief > 0 ? `, into a hole ⌀ ${t.mm(relief)} drilled at the corner` : ""}, then square in from the bed.`,

@@ -28,14 +28,18 @@ export function stripPicture(t: StepContext, { board, width, length, boardRings 
     scaledView("On edge, sole below", { ...HALF, width: 60 }, (sketch) => {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, board, width));
       sketch.outline("outline", boxPolygon(0, 0, board, width));
-      sketch.name("right", [{ words: `rings ${t.deg(90 - boardRings)} to the sole`, point: point(board, 0.4 * width) }]);
+      sketch.name("right", [
+        { words: `rings ${t.deg(90 - boardRings)} to the sole`, point: point(board, 0.4 * width) },
+      ]);
     }),
   ]);
 }
 
 export function layerStackPicture(t: StepContext) {
   return composeViews({ name: "step-core", title: "The stack of layers between its cheeks, from the heel" }, [
-    scaledView("Layers and cheeks from the heel end, sole below", { ...WHOLE, height: 70 }, (sketch) => drawStack(sketch, t)),
+    scaledView("Layers and cheeks from the heel end, sole below", { ...WHOLE, height: 70 }, (sketch) =>
+      drawStack(sketch, t),
+    ),
   ]);
 }
 
@@ -74,7 +78,7 @@ export function layerCutsPicture(t: StepContext) {
     ),
     ...(middle
       ? [
-          scaledView("Middle layers of the bed block", { ...HALF, width: 100, height: 62 }, (sketch) =>
+          scaledView("Middle layers of the bed block", { ...WHOLE, height: 40 }, (sketch) =>
             drawMiddle(sketch, t, middle),
           ),
         ]
