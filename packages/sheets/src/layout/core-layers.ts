@@ -3,6 +3,7 @@ import { line, point, splitAtIntersection, transformCircle, transformSegment } f
 import {
   bedToPlane,
   blocksAt,
+  type CoreBlock,
   type Elevation,
   layerPegs,
   recessProfile,
@@ -63,3 +64,39 @@ export const layerCaption = (e: Elevation): string[] => [
   "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end. Numbers at the holes: from toe end, over sole.",
   `Drill the holes ${formatLength(e.design.core.pegDiameter, e.design)} through, then cut. The bed's line leaves ${formatLength(e.design.core.allowanceBed, e.design)} to true.`,
 ];
+
+/** Half of a block's name, and of a peg with its numbers below it, as they are drawn. mm */
+const NAME = { x: 17, y: 6 };
+const PEG = { x: 13, y: 9, below: 4 };
+
+interface NamePlace {
+  readonly x: number;
+  readonly y: number;
+  readonly room: number;
+}
+
+/**
+ * Where a block's name stands: in its middle, a third up; in a layered core as clear of the pegs as may be.
+ * @param span from where to where the block goes at a height
+ */
+export function namePlace(e: Elevation, block: CoreBlock, span: (y: number) => readonly [number, number]): NamePlace {
+  const placeAt = (share: number, up: number): NamePlace => {
+    const y = up * e.design.body.height;
+    const [from, to] = span(y);
+    return { x: from + share * (to - from), y, room: 2 * Math.min(share, 1 - share) * (to - from) - 8 };
+  };
+  const usual = placeAt(0.5, 0.35);
+  if (e.design.core.layers === "whole") return usual;
+  const shift = e.design.body.trim / 2 + (block === "front" ? -e.cuts.setInToe : e.cuts.setInHeel);
+  const clear = ({ x, y, room }: NamePlace): number =>
+    Math.min(
+      (room - 2 * NAME.x) / 2,
+      ...layerPegs(e)[block].holes.map(({ centre }) =>
+        Math.max(Math.abs(centre.x + shift - x) - NAME.x - PEG.x, Math.abs(centre.y - PEG.below - y) - NAME.y - PEG.y),
+      ),
+    );
+  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78].flatMap((share) =>
+    [0.35, 0.25, 0.5, 0.65, 0.8].map((up) => placeAt(share, up)),
+  );
+  return places.reduce((best, place) => (clear(place) > clear(best) ? place : best), usual);
+}

@@ -18,7 +18,7 @@ import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { drawLayerMarks, layerCaption } from "./core-layers.ts";
+import { drawLayerMarks, layerCaption, namePlace } from "./core-layers.ts";
 import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
@@ -54,7 +54,9 @@ export function coreLayout(e: Elevation): Picture {
           ]),
       `Saw with the kerf (dark, ${formatLength(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
       "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
-      "two toward the heel: pencil them across the billet's top before it is ripped.",
+      layersOf(e)
+        ? "two toward the heel: pencil them across layers and cheeks, clamped together dry."
+        : "two toward the heel: pencil them across the billet's top before it is ripped.",
     ],
     point(0, e.design.body.height + 3.3 * ROW),
   );
@@ -119,13 +121,15 @@ function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
 function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths, frame } = e;
   const high = design.body.height;
-  const y = 0.35 * high;
-  const share = (y + design.sole.allowance) / (high + design.sole.allowance);
-  const rampX = pointAlong(line(ramp.foot, ramp.head), share).x;
-  const bedX = pointAlong(line(bed.foot, bed.head), share).x;
-  drawTextBlock(marks, ["FRONT BLOCK", "toe ←  left side"], rampX / 2, rampX - 8, y);
   const heel = widths.blankLength;
-  drawTextBlock(marks, ["BED BLOCK", "left side  → heel"], (bedX + heel) / 2, heel - bedX - 8, y);
+  const at = (cut: Cut, y: number) =>
+    pointAlong(line(cut.foot, cut.head), (y + design.sole.allowance) / (high + design.sole.allowance)).x;
+  const front = namePlace(e, "front", (y) => [0, at(ramp, y)]);
+  const behind = namePlace(e, "bed", (y) => [at(bed, y), heel]);
+  drawTextBlock(marks, ["FRONT BLOCK", "toe ←  left side"], front.x, front.room, front.y);
+  drawTextBlock(marks, ["BED BLOCK", "left side  → heel"], behind.x, behind.room, behind.y);
+  const y = 0.35 * high;
+  const [rampX, bedX] = [at(ramp, y), at(bed, y)];
   for (const [from, to] of [
     [0, rampX],
     [bedX, heel],

@@ -79,6 +79,7 @@ export function bedContent({ t }: ContentInput): StepContent {
     why: "The iron chatters on a hump and is held by a slight hollow: this face decides how the plane cuts.",
     numbers: [
       ...t.figureRow("bedAngle", "Bed angle wanted"),
+      ...t.figureRow("bedAllowance", "Left on the bed of the layers, to true"),
       ...t.figureRow("unsupported", "Bed below the bevel's heel that the iron never touches"),
     ],
     instructions: keepSentences(
