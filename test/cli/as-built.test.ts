@@ -34,7 +34,7 @@ test("a mouth read on a file that nothing was measured in: refused with the step
   const { exit, err } = await runCommand("measured", file, "mouthSeen=0.05");
   expect(exit).toBe(2);
   expect(err).toMatch(
-    /plane\.yaml: this passes over 8 steps .*\(Measure the iron, .*Glue up\)\.\nNothing was .*--skip/,
+    /plane\.yaml: nothing is measured yet at 8 earlier steps: Measure the iron, .*Glue up\.\nNothing was .*--skip/,
   );
   expect(readFileSync(file, "utf8")).toBe(DESIGN);
   expect((await runCommand("measured", file, "mouthSeen=0.05", "--skip")).exit).toBe(0);
@@ -67,7 +67,7 @@ test.each([
   };
   expect(await main(["measured", file, "cheekThickness=8"], io)).toBe(exit);
   expect(asked).toEqual([
-    expect.stringMatching(/passes over 1 step with nothing measured \(Measure the iron\)\. Are they/),
+    expect.stringMatching(/nothing is measured yet at 1 earlier step: Measure the iron\. Are they done/),
   ]);
   expect(readFileSync(file, "utf8") === DESIGN).toBe(!answer);
 });
@@ -76,7 +76,7 @@ describe("taking back", () => {
   test("KEY= takes a value out again; what stood around it stays", async () => {
     await runCommand("measured", file, "ironWidth=48", "ironThickness=3.62");
     expect((await runCommand("measured", file, "ironWidth=")).out).toMatch(
-      /took back ironWidth\.\n.*planned value kept: iron width 48 mm/,
+      /took back iron width\.\n.*planned value kept: iron width 48 mm/,
     );
     expect(readFileSync(file, "utf8")).toBe(DESIGN.replace("{}", "{ ironThickness: 3.62 }"));
     const { exit, err } = await runCommand("measured", file, "ironWidth=");
@@ -99,7 +99,7 @@ describe("taking back", () => {
     });
     await runCommand("measured", file, "ironWidth=");
     writeFileSync(file, `${readFileSync(file, "utf8")}# mine\r\n`);
-    expect((await runCommand("measured", file, "--undo")).err).toMatch(/changed after ironWidth= was written/);
+    expect((await runCommand("measured", file, "--undo")).err).toMatch(/changed since ironWidth=, so --undo cannot/);
     expect(readFileSync(file, "utf8")).toBe(`${marked.replace("{}", "{  }")}# mine\r\n`);
     expect(readdirSync(folder).sort()).toEqual([".plane.yaml.undo", "plane.yaml"]);
   });
@@ -207,7 +207,7 @@ test.each([
   else if (doubt) {
     expect(exit).toBe(2);
     expect(err).toMatch(doubt);
-    expect(err).toMatch(/Nothing was written\. Read it again; if it is so, give it again with --read-twice\./);
+    expect(err).toMatch(/Nothing was written\. Measure again; if it is right, add --read-twice\./);
     expect(readFileSync(file, "utf8")).toBe(DESIGN);
     expect(await runCommand("measured", file, value, "--read-twice", "--skip")).toMatchObject({ exit: 0, err: "" });
     expect(readFileSync(file, "utf8")).toContain(value.replace("=", ": "));
@@ -217,7 +217,7 @@ test.each([
 test("in inches a value is told back in inches alone, with the thousandths that fractions hide", async () => {
   writeFileSync(file, "units: in\niron: { width: 1 3/4, thickness: 1/8 }\n");
   const { out } = await runCommand("measured", file, "ironThickness=0.129", "ironWidth=1 3/4");
-  expect(out).toContain("wrote ironThickness 1/8+ in (0.129), ironWidth 1 3/4 in.");
+  expect(out).toContain("iron thickness 1/8+ in (0.129) and iron width 1 3/4 in.");
   const next = (await runCommand("next", file)).out;
   expect(next).toContain("iron thickness: 1/8+ in (0.129) measured, 1/8 in planned.");
   expect(next).not.toMatch(/in [+-] [\d.]+ mm/);
@@ -268,7 +268,7 @@ test("a step marked done without its reading: told as not measured and taken as 
   expect(next).toMatch(/wood to take off sole +0\.1 mm +not measured, planned value kept/);
   expect(next).toMatch(/Not measured; planned value kept: .*wood left under sole 0\.1 mm\./);
   expect(next).toMatch(/mouthSeen=…\n.*Expected: closed at first, 0\.15 mm in the end\./);
-  expect((await runCommand("measured", file, "allowanceLeft=0.3")).out).toContain("wrote allowanceLeft 0.3 mm.");
+  expect((await runCommand("measured", file, "allowanceLeft=0.3")).out).toContain(": wood left under sole 0.3 mm.");
   expect((await runCommand("next", file)).out).not.toMatch(
     /wood to take off sole.*not measured|wood left under sole 0\.1/,
   );

@@ -252,7 +252,7 @@ test("build --only makes what it is asked for, and refuses what it does not know
   expect(again.files.filter(isOfJig)).toEqual([]);
   expect(again.carried.map(({ path }: { path: string }) => path).sort()).toEqual(jigs.filter(isOfJig).sort());
   const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40");
-  expect(told.out).toMatch(/Left 23 files of earlier runs in place\. Out of date, build again: jigs\//);
+  expect(told.out).toMatch(/Kept 23 files of earlier runs\. Out of date, build again: jigs\//);
   const refused = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });

@@ -6,7 +6,7 @@ import { readDesignBytes } from "../design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { startViewServer } from "../view-server.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
-import { VIEW } from "../words/reports.ts";
+import { VIEW } from "../words/view.ts";
 
 const HIGHEST_PORT = 65_535;
 

@@ -79,7 +79,7 @@ export const VALUE_FAULT = {
     what: "a list",
     ...ALLOWED,
   }),
-  "nothing-solves": sentence(({ allowed }: { allowed: string }) => `auto is no value here; write ${allowed}`, ALLOWED),
+  "nothing-solves": sentence(({ allowed }: { allowed: string }) => `auto cannot stand here; write ${allowed}`, ALLOWED),
   "not-a-number": sentence(({ read, reason }: { read: string; reason: string }) => `read "${read}": ${reason}`, {
     read: "18 ft",
     reason: "feet are not read; write inches or mm: 18 in",
