@@ -23,6 +23,7 @@ import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
 import type { Stage } from "../table/index.ts";
 import { formatLength } from "../units.ts";
+import { DRAWING_NOTE } from "../words/drawings.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 
 /** Height of lettering and room between two views, mm. */
