@@ -1,6 +1,7 @@
 // JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
 import { defaultIn, isRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
 import { fromMillimetres, type Units } from "../units.ts";
+import { SCHEMA } from "../words/design-faults.ts";
 import { mayBeEmpty } from "./decode.ts";
 
 type Schema = Record<string, unknown>;
@@ -57,11 +58,11 @@ function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
   const unit = isLength ? units : UNIT_OF[row.quantity];
   const type = row.quantity === "count" ? "integer" : "number";
   const number = { type, minimum: inFile(row.min), maximum: inFile(row.max) };
-  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "A number with its unit." };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: SCHEMA.withUnit };
   const standard = defaultIn(row as NumberRow, units);
   const initial = typeof standard === "number" ? Number(inFile(standard).toFixed(6)) : standard;
   return {
-    description: unit === "" ? row.help : `${row.help} Bare numbers: ${unit}.`,
+    description: unit === "" ? row.help : SCHEMA.bareNumbers({ help: row.help, unit }),
     anyOf: row.auto === undefined ? [number, text] : [number, text, { const: "auto", description: row.auto }],
     ...(initial === undefined ? {} : { default: initial }),
   };

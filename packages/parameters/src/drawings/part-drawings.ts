@@ -1,4 +1,4 @@
-// The parts in 2D, from the same outlines as their solids; each laid with its lower left corner at the origin.import { DRAWING_NOTE } from "../words/drawings.ts";
+// The parts in 2D, from the same outlines as their solids; each laid with its lower left corner at the origin.
 
 import {
   boundsOf,

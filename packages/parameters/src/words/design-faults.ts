@@ -136,6 +136,18 @@ export const VALUE_NOTE = {
 } as const;
 
 /** What may stand in a row of the table. */
+/** What stands in a value's place. */
+export const VALUE_KINDS = { map: "a group of keys", list: "a list" } as const;
+
+/** What an editor shows beside a key. */
+export const SCHEMA = {
+  withUnit: "A number with its unit.",
+  bareNumbers: sentence(({ help, unit }: { help: string; unit: string }) => `${help} Bare numbers: ${unit}.`, {
+    help: "Width of the iron at the cutting edge.",
+    unit: "mm",
+  }),
+} as const;
+
 export const ALLOWED_VALUES = {
   text: sentence(
     ({ most, pattern }: { most: number; pattern: string | undefined }) =>
