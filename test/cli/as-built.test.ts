@@ -142,7 +142,7 @@ test("next names the step, its numbers, what changed and what is lost", async ()
 test("measured without a value, or with one that this plane does not have, is refused", async () => {
   expect(await runCommand("measured", file)).toMatchObject({
     exit: 2,
-    err: expect.stringMatching(/Name what was measured/),
+    err: expect.stringMatching(/Name what you measured/),
   });
   const { exit, err } = await runCommand("measured", file, "rampRadius=50");
   expect(exit).toBe(2);
@@ -172,12 +172,12 @@ test("next tells what the latest step brought, and keeps a line each for what ea
   const afterCore = (await runCommand("next", file)).out;
   // 48 + 1.6 = 49.6 wanted; 49.4 - 48 = 1.4 beside the iron.
   expect(afterCore).toMatch(
-    /New from "Saw and mill core and cheeks":\n {2}core width: 49\.4 mm measured, 49\.6 mm planned\.\n +iron side play 1\.4 mm, not 1\.6 mm\n/,
+    /What "Saw and mill core and cheeks" changed:\n {2}core width: 49\.4 mm measured, 49\.6 mm planned\.\n +iron side play 1\.4 mm, not 1\.6 mm\n/,
   );
   expect(afterCore).toMatch(/allowed for.*\n {2}iron thickness {2}3\.7 mm, not 3\.6 mm\n/);
   await runCommand("measured", file, "rampAngle=60");
   const afterCuts = (await runCommand("next", file)).out;
-  expect(afterCuts).not.toContain("New from");
+  expect(afterCuts).not.toContain("changed:\n  core width");
   expect(afterCuts.match(/core width/g)).toHaveLength(1);
   expect(afterCuts).toMatch(/core width {6}49\.4 mm, not 49\.6 mm {2}Still affects: iron side play/);
 });
@@ -226,7 +226,7 @@ test("in inches a value is told back in inches alone, with the thousandths that 
 test("at the end next says what is left to do, and what came out otherwise", async () => {
   await runCommand("measured", file, "coreWidth=49.4", "done=shaping", "--skip");
   const { out } = await runCommand("next", file);
-  expect(out).toMatch(/the plane is built\. Go on in the traveller with 14, first shaving, and 15, after a season\./);
+  expect(out).toMatch(/the plane is built\. Next in the traveller: 14, first shaving; 15, after a season\./);
   expect(out).toMatch(/Off plan:\n {2}core width {2}49\.4 mm, not 49\.6 mm/);
 });
 

@@ -74,7 +74,7 @@ test("a part that a broken-off run left is kept as far as its lines are whole", 
   writeFileSync(name, whole.slice(0, Math.floor(whole.length / 2)));
   const { exit, out: said } = await runCommand("sweep", SMOOTHER, ...VARY, "--out", out);
   expect(exit).toBe(0);
-  expect(said).toMatch(/24 designs, (9|1[0-3]) from the run that broke off/);
+  expect(said).toMatch(/24 designs, (9|1[0-3]) from the run that was stopped/);
   expect(readFileSync(out, "utf8")).toBe(whole);
   expect(existsSync(name)).toBe(false);
 });

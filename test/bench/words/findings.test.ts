@@ -150,7 +150,7 @@ test("a strength is a multiple of its load, and called indicative; a catch is na
 test("a cup that is felt: how much, by which rings, and from where on it is felt", () => {
   const cup = sentence({ "wood.rings": 0, "wood.driest.humidity": 20, "wood.dampest.humidity": 80 }, "sole-cup");
   expect(cup).toMatch(
-    /^Cup of sole or bed over the year 0\.\d+ mm \(max 0\.1\): felt in use\. True the sole.* 100 mm away\.$/,
+    /^Cup of sole or bed over the year 0\.\d+ mm \(max 0\.1\): large enough to feel\. True the sole.* 100 mm away\.$/,
   );
 });
 
