@@ -155,14 +155,14 @@ export const ARGUMENT_FAULT = {
 export const FILE_FAULTS = {
   brokenOff: sentence(
     ({ file, whole }: { file: string; whole: string }) =>
-      `${file}: an earlier run was stopped while writing. The whole text is in ${whole}: copy it back.`,
+      `${file}: an earlier run was stopped while writing. Its text is whole in ${whole}: copy it back.`,
     { file: "my-plane.yaml", whole: ".my-plane.yaml.whole" },
   ),
   brokeOff: "writing was stopped midway",
   copyBack: sentence(({ whole }: { whole: string }) => `its new text is whole in ${whole}: copy it back`, {
     whole: ".my-plane.yaml.whole",
   }),
-  leftWhole: sentence(({ whole }: { whole: string }) => `an earlier run was stopped while writing and left ${whole}`, {
+  leftWhole: sentence(({ whole }: { whole: string }) => `an earlier run was stopped while writing and left the whole text in ${whole}`, {
     whole: ".my-plane.yaml.whole",
   }),
   compare: "compare the two, then move it away or delete it",
