@@ -63,7 +63,7 @@ test("every lamplane command that the README tells works, in its order", async (
     line!
       .split(" # ")[0]!
       .trim()
-      .replaceAll("my-plane.yaml", join(folder, "my-plane.yaml"))
+      .replace(/my-(?:plane|shop)\.yaml/g, (name) => join(folder, name))
       .replace(/(?<=--(?:out|plots) )packs/, folder)
       .split(/\s+/),
   );

@@ -144,6 +144,9 @@ describe.each(EXAMPLES)("%s", (example) => {
     expect(report.match(/manifold = yes/g)).toHaveLength(jigs);
     expect(report.match(/number_of_parts =\s+1\b/g)).toHaveLength(jigs);
     expect(report).not.toMatch(MENDED);
+    const onPlates = runForStdout(slicer, ["--info", ...ending(".3mf", "jigs")]);
+    expect(onPlates.match(/manifold = yes/g)).toHaveLength(jigs);
+    expect(onPlates).not.toMatch(MENDED);
     if (!SLICED.includes(example)) return;
     for (const stl of ending(".stl", "jigs")) {
       const gcode = join(folder, "sliced.gcode");

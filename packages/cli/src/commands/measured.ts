@@ -14,7 +14,7 @@ import {
   stepIndex,
   unreadValues,
 } from "@lamplane/bench";
-import { faultText, readDesign } from "@lamplane/parameters/design";
+import { faultText, readDesign, type ShopAccess } from "@lamplane/parameters/design";
 import { type Design, TABLE } from "@lamplane/parameters/table";
 import { formatValue, parseNumber } from "@lamplane/parameters/units";
 import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
@@ -22,6 +22,7 @@ import { faultLines } from "../file-content.ts";
 import { replaceFile } from "../file-replacement.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { applyChange, isTakenBack, type MeasuredChange, parseChange } from "../measured-changes.ts";
+import { shopAccess } from "../shop-file.ts";
 import { unreadText } from "../text.ts";
 import { forgetUndo, keepForUndo, lastChange } from "../undo-record.ts";
 import { MEASURED, UNDO } from "../words/measured.ts";
@@ -35,6 +36,8 @@ export interface MeasuredOptions {
   readonly skip: boolean;
   /** Takes back what was written last. */
   readonly undo: boolean;
+  /** Stands in the place of the shop file that the design names. */
+  readonly shop?: string | undefined;
 }
 
 /**
@@ -50,10 +53,10 @@ export async function measuredCommand(
 ): Promise<Exit> {
   if (options.undo) return undoCommand(io, file, values, options.json);
   if (values.length === 0) throw new InputRefused(MEASURED.noValues({ file }));
-  const { design, text } = loadText(file);
+  const { design, text } = loadText(file, options.shop);
   const changes = values.map(parseChange);
   const written = changes.reduce((so, change) => applyChange(so, design, change), text);
-  const after = parseOrReject(written, file, () => guessMeanings(design, changes));
+  const after = parseOrReject(written, shopAccess(file, options.shop), file, () => guessMeanings(design, changes));
   const readings = changes.filter((change) => !isTakenBack(change));
   for (const { key } of readings) rejectAbsent(after, key);
   if (!options.readTwice) rejectSlips(after, readings);
@@ -82,9 +85,12 @@ function undoCommand(io: Io, file: string, values: readonly string[], json: bool
   return EXIT.done;
 }
 
-function loadText(file: string): { design: Design; text: string } {
+function loadText(file: string, shop?: string): { design: Design; text: string } {
   const bytes = readDesignBytes(file);
-  return { design: decodeDesignBytes(bytes, file), text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes) };
+  return {
+    design: decodeDesignBytes(bytes, file, shop),
+    text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes),
+  };
 }
 
 /** @throws InputRefused where nobody can be asked, or the answer is no */
@@ -144,8 +150,8 @@ const doubtLine = (design: Design, doubt: Doubt): string =>
   MEASURED.doubt({ key: doubt.key, doubt: doubtText(doubt, (value, unit) => formatValue(value, unit, design)) });
 
 /** The design as the file would then be read; what is refused is named before anything is written. */
-function parseOrReject(text: string, file: string, more: () => readonly string[]): Design {
-  const reading = readDesign(text, file);
+function parseOrReject(text: string, shop: ShopAccess, file: string, more: () => readonly string[]): Design {
+  const reading = readDesign(text, file, shop);
   if (reading.ok) return reading.design;
   throw new InputRefused([faultLines(reading.faults, faultText), ...more(), MEASURED.nothingWritten].join("\n"));
 }

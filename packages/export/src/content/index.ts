@@ -2,6 +2,7 @@
 export {
   designState,
   makePackContent,
+  type PackChoice,
   type PackContent,
   type PackInput,
   type PackSection,
