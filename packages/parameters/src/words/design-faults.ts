@@ -6,6 +6,8 @@ const BEGINNING = "start with `iron: { width: 48 mm, thickness: 3.6 mm }`";
 /** What `shop: my-shop.yaml` means. */
 export const SHOP_FILE_HELP =
   "Name of a shop file, from the design's folder; beside values of the design's own it stands under `file`.";
+/** Where whoever reads a design reads no files. */
+export const SHOP_NOT_OPENED = "no file can be opened here";
 const FEATURES = { alias: "aliases (*)", anchor: "anchors (&)", tag: "tags (!)" } as const;
 
 /** Faults of the file and of its keys. */
