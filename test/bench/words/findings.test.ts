@@ -117,7 +117,7 @@ test("a wood that the tables do not hold, with the nearest names where there are
 test("a name of the trade, and the row of the tables that is meant, once for all parts", () => {
   const maple = sentences({ "wood.body": "hard maple" }).filter(({ code }) => code === "wood-trade-name");
   expect(maple.map(({ message }) => message)).toEqual([
-    'Wood "hard maple": read as "Maple, sugar". wood.body is a trade name; this row of the tables serves for body, cross pin and wedge.',
+    'Wood "hard maple": read as "Maple, sugar". wood.body is a trade name; the tables give this row for body, cross pin and wedge.',
   ]);
   expect(sentence({ "wood.body": "maple, sugar" }, "wood-trade-name")).toBeUndefined();
 });
