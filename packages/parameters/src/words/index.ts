@@ -3,6 +3,7 @@ export * from "./design-faults.ts";
 export * from "./drawings.ts";
 export * from "./figures.ts";
 export * from "./number-faults.ts";
+export * from "./number-spans.ts";
 export * from "./purposes.ts";
 export * from "./roster-faults.ts";
 export * from "./sentence.ts";
