@@ -40,7 +40,7 @@ test.each([
   [["--vary", "bed.angle=33..57:2"], /read 33; allowed: 35° to 65°/],
   [["--vary", "bed.angel=43..57:2"], /no such parameter/],
   [["--vary", "bed.angle=57..43:2"], /must rise/],
-  [["--vary", "bed.angle=43..57:0"], /step over 0/],
+  [["--vary", "bed.angle=43..57:0"], /steps above 0/],
   [["--vary", "bed.angle=43..57:0.00001", "--vary", "wedge.angle=2..20:0.1"], /Take a? ?larger step/i],
   [["--vary", "bed.angle=a,b"], /read "a"/],
   [["--vary", "bed.angle=43,44", "--vary", "bed.angle=45"], /entered twice/],
