@@ -95,7 +95,7 @@ function lengthsSchema(row: LengthsRow, units: Units): Schema {
     minimum: fromMillimetres(row.min, units),
     maximum: fromMillimetres(row.max, units),
   };
-  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "Lengths with their units." };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: SCHEMA.withUnits };
   return {
     description: `${row.help} Bare numbers: ${units}.`,
     anyOf: [{ enum: [...row.words] }, { type: "array", maxItems: row.most, items: { anyOf: [number, text] } }, text],

@@ -169,11 +169,12 @@ export const VALUE_NOTE = {
 
 /** What may stand in a row of the table. */
 /** What stands in a value's place. */
-export const VALUE_KINDS = { map: "a group of keys", list: "a list" } as const;
+export const VALUE_KINDS = { map: "a group of keys", list: "a list", innerList: "a list within the list" } as const;
 
 /** What an editor shows beside a key. */
 export const SCHEMA = {
   withUnit: "A number with its unit.",
+  withUnits: "Lengths with their units.",
   bareNumbers: sentence(({ help, unit }: { help: string; unit: string }) => `${help} Bare numbers: ${unit}.`, {
     help: "Width of the iron at the cutting edge.",
     unit: "mm",

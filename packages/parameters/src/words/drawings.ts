@@ -19,6 +19,18 @@ export const DRAWING_NOTE = {
       `${hand} cheek, inside up, toe to the ${toe}, ${thickness} thick`,
     { hand: "left", toe: "right", thickness: "8 mm" },
   ),
+  layer: sentence(
+    ({ block, number, count, thickness }: Record<"block" | "thickness", string> & Record<"number" | "count", number>) =>
+      `${block} block, layer ${number} of ${count} from the right, ${thickness} thick`,
+    { block: "front", number: 1, count: 3, thickness: "16.5 mm" },
+  ),
+  layerPegs: sentence(({ diameter }: { diameter: string }) => `drill ${diameter} through, all layers alike`, {
+    diameter: "6 mm",
+  }),
+  bedAllowance: sentence(
+    ({ allowance }: { allowance: string }) => `${allowance} left on the bed: true it to the mark once glued`,
+    { allowance: "0.5 mm" },
+  ),
   wedge: sentence(({ width }: { width: string }) => `wedge, ${width} wide, grain along it`, { width: "48 mm" }),
   crossPin: sentence(
     ({ diameter, tenon }: Record<"diameter" | "tenon", string>) => `cross pin ${diameter}, tenons ${tenon}`,
