@@ -136,8 +136,8 @@ export const STEPS = Object.fromEntries(
 
 /** A step's title and task for this plane: one without a recess has nothing to rout, and layers make their own. */
 export function stepWords(design: Design, step: Step): Pick<StepRow, "title" | "task"> {
-  const { title, task, notNeeded, inLayers } = STEPS[step];
-  if (step === "recess" && !recessOf(design)) return { title: "No recess to rout", task: notNeeded! };
+  const { title, task, notNeeded, notNeededTitle, inLayers } = STEPS[step];
+  if (step === "recess" && !recessOf(design)) return { title: notNeededTitle ?? title, task: notNeeded ?? task };
   return inLayers && design.core.layers !== "whole" ? inLayers : { title, task };
 }
 

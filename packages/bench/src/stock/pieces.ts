@@ -3,6 +3,7 @@
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { figureValue, layerPegLength, layersOf, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
 import { sameSpecies } from "../plane-woods.ts";
+import { GRAIN } from "../words/stock.ts";
 import type { BilletFit } from "./billet.ts";
 import { type Stick, type StickSupply, sticksFromBoards } from "./boards.ts";
 import type { CoreSawing } from "./core-sawing.ts";
@@ -32,8 +33,6 @@ export interface StockList {
   /** What the billet's leftovers yield, in the order in which it is taken; a second cross pin last, to spare. */
   readonly leftovers: readonly StickSupply[];
 }
-
-const ALONG = "along its length";
 
 /** @param plane as it stands; @param before as it stood before the wood was ripped, and before the core was cut */
 export function stockList(
@@ -92,7 +91,7 @@ function bodyRows(
 ): StockRow[] {
   const { length, height } = design.body;
   const shared = {
-    grain: `along the plane, rings at ${rings}° to the sole`,
+    grain: GRAIN.body({ rings }),
     from: "billet",
     species: design.wood.body,
   } as const;
@@ -130,7 +129,7 @@ function stripRows(
       piece === "cheek"
         ? pieceSize(design.body.length, design.body.height, thickness)
         : pieceSize(length, widths.blankHeight, thickness),
-    grain: `along the plane, rings at ${boardRings}° to the face of the board`,
+    grain: GRAIN.strip({ rings: boardRings }),
     from: "boards",
     species: design.wood.body,
   }));
@@ -144,7 +143,7 @@ function wedgeSizes(plane: Elevation): SmallPiece {
     count: 1,
     rough: withAllowance(finished, shop.millingAllowance),
     finished,
-    grain: ALONG,
+    grain: GRAIN.along,
     species: wood.wedge === "same" ? wood.body : wood.wedge,
   };
 }
@@ -157,7 +156,7 @@ function pinSizes(plane: Elevation): SmallPiece {
     count: 1,
     rough: withAllowance(finished, shop.millingAllowance),
     finished,
-    grain: ALONG,
+    grain: GRAIN.along,
     species: wood.pin === "same" ? wood.body : wood.pin,
   };
 }
@@ -169,7 +168,7 @@ function pegSizes(plane: Elevation): SmallPiece[] {
   const { wood, shop, pegs } = plane.design;
   const finished = pieceSize(plane.widths.body, pegs.diameter, pegs.diameter);
   const rough = withAllowance(finished, shop.millingAllowance);
-  return [{ piece: "peg", count: holes.length, rough, finished, grain: ALONG, species: wood.body }];
+  return [{ piece: "peg", count: holes.length, rough, finished, grain: GRAIN.along, species: wood.body }];
 }
 
 /** Two pegs in each block of a layered core, through all its layers. */
@@ -178,5 +177,5 @@ function layerPegSizes(plane: Elevation): SmallPiece[] {
   const { wood, shop, core } = plane.design;
   const finished = pieceSize(layerPegLength(plane), core.pegDiameter, core.pegDiameter);
   const rough = withAllowance(finished, shop.millingAllowance);
-  return [{ piece: "layer peg", count: 4, rough, finished, grain: ALONG, species: wood.body }];
+  return [{ piece: "layer peg", count: 4, rough, finished, grain: GRAIN.along, species: wood.body }];
 }
