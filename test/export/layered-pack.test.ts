@@ -22,7 +22,7 @@ test("every layer has a mesh, an exact solid, a drawing for the saw and one for 
 });
 
 test("its drawing has two holes to drill, as far apart as the pegs", () => {
-  const circles = [...textOf("parts/bed-layer-2.dxf").matchAll(/\nCIRCLE\n[\s\S]*?\n 10\n([-\d.]+)\n 20\n([-\d.]+)/g)];
+  const circles = [...textOf("parts/bed-layer-2.dxf").matchAll(/\nCIRCLE\n[\s\S]*?\n10\n([-\d.]+)\n20\n([-\d.]+)/g)];
   const [a, b] = circles.map(([, x, y]) => [Number(x), Number(y)] as const);
   expect(circles).toHaveLength(2);
   const [p, q] = layerPegs(plane).bed.holes;

@@ -71,10 +71,10 @@ test("a stack measured wider has it in its outer layers; the middle one keeps th
 
 test("layers left to auto stay as they were planed once the core is done", () => {
   const auto = { ...LAYERED, "core.layers": "auto" };
-  const done = asBuiltPlane(designWith({ ...auto, "measured.coreWidth": 56, "core.board": 22 }));
-  // the board would give no outer layer of 18.5 and 19: planned anew there would be five
+  const done = asBuiltPlane(designWith({ ...auto, "measured.coreWidth": 57.9, "core.board": 20.7 }));
+  // the board would give no outer layer of 19.45: planned anew there would be five
   expect(layersOf(done)).toHaveLength(3);
-  expect(layersOf(elevation(designWith({ ...auto, "body.sideClearance": 12 })))).toHaveLength(5);
+  expect(layersOf(elevation(designWith({ ...auto, "body.sideClearance": 9.9, "core.board": 20.7 })))).toHaveLength(5);
 });
 
 test("a recess measured wider takes it from the outer layers", () => {
