@@ -90,9 +90,12 @@ test("a mouth that is not yet as wide as wanted is no step that is done; an opti
   expect(wanted!.blanks.filter(({ value }) => value === undefined).length).toBe(2);
 });
 
-test("what is no design is refused with its fault, and so is one whose steps cannot be drawn", () => {
+test("what is no design is refused, so is one whose steps cannot be drawn; one that fails is shown with what fails", () => {
   expect(answerBench("iron: 3\n", "plane.yaml").kind).toBe("refused");
-  const blocked = answerBench("iron: { width: 48, thickness: 3.6 }\npin: { height: 5 }\n", "plane.yaml");
-  if (blocked.kind === "build") expect(blocked.build.stops.length).toBeGreaterThan(0);
-  else expect(blocked).toMatchObject({ kind: "refused" });
+  const answer = (more: string) => answerBench(`iron: { width: 48, thickness: 3.6 }\n${more}\n`, "plane.yaml");
+  expect(answer("mouth: { fromToe: 20 }")).toEqual({
+    kind: "refused",
+    words: [expect.stringMatching(/^Front block length along top/)],
+  });
+  expect(built(answer("body: { height: 30 }")).stops).toContainEqual(expect.stringMatching(/^Wood above pin hole/));
 });
