@@ -80,6 +80,11 @@ test.each([
   if (answer.kind === "skips") expect(answer.titles).toEqual(["Measure the iron", "Saw and mill core and cheeks"]);
 });
 
+test("a step with one of its two values read is done, and not complete", () => {
+  const { screens } = built(answerBench(`${SMOOTHER}\nmeasured: { ironThickness: 3.6 }\n`, ""));
+  expect(screens.find(({ key }) => key === "iron")).toMatchObject({ isDone: true, isComplete: false });
+});
+
 test("a mouth that is not yet as wide as wanted is no step that is done; an optional reading leaves nothing missing", () => {
   const [least, wanted] = [0.05, 0.15].map((seen) => {
     const text = `${SMOOTHER}\nmeasured: { done: sole, mouthSeen: ${seen} }\n`;
