@@ -12,4 +12,7 @@ export {
   printableArea,
   type Size,
 } from "./paper.ts";
-export { type TravellerOptions, travellerPdf } from "./traveller/traveller-pdf.ts";
+export { appendixPdf } from "./traveller/appendix-pdf.ts";
+export { cardPdf } from "./traveller/card-pdf.ts";
+export type { TravellerOptions } from "./traveller/page-frame.ts";
+export { travellerPdf } from "./traveller/traveller-pdf.ts";

@@ -18,17 +18,11 @@ export function keyFigures(t: StepContext): StepNumber[] {
     ...t.figureRow("bodyHeight", "Height"),
     ...t.figureRow("bodyWidth", "Width"),
     ...t.figureRow("bedAngle", "Bed"),
-    ...t.figureRow("faceAngle", "Iron's face"),
+    ...(t.plane.frame.faceAngle === t.plane.frame.bedAngle ? [] : t.figureRow("faceAngle", "Iron's face")),
     { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
     ...t.figureRow("mouthX", "Edge from the toe"),
     ...t.figureRow("mouthOpening", "Mouth wanted"),
-    ...t.figureRow("mouthGrowth", `Mouth opens, ${t.perFine}`),
     ...t.figureRow("soleToTake", "Sole still to take off"),
-    ...t.figureRow("coreWidth", "Core"),
-    t.lengthRow("Each cheek", t.plane.widths.cheek),
-    ...t.figureRow("wedgeAngle", "Wedge"),
-    t.lengthRow("Cross pin", design.pin.diameter),
-    ...t.figureRow("pinToRamp", "Room from pin to ramp"),
   ];
 }
 

@@ -20,7 +20,6 @@ export function cutsContent(known: ContentInput): StepContent {
       ...t.figureRow("sawBed", "Saw for the bed, from square"),
       ...t.figureRow("rampMark", "Ramp's mark, sole, from toe end"),
       ...t.figureRow("bedMark", "Bed's mark, sole, from toe end"),
-      // A curve's numbers take the place of the marks on the top, which stand in the drawing.
       ...(ramp.curve
         ? [
             { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
@@ -28,10 +27,7 @@ export function cutsContent(known: ContentInput): StepContent {
             t.lengthRow("Radius of the curve", ramp.curve.radius),
             { label: "Exit's angle to the sole", value: t.deg(ramp.curve.exitAngle) },
           ]
-        : [
-            t.lengthRow("Ramp's mark on the top", rampCut.markAtTop),
-            t.lengthRow("Bed's mark on the top", bedCut.markAtTop),
-          ]),
+        : []),
     ],
     instructions: keepSentences(
       "Square both marks across the sole and across the top; join them down both sides with a bevel: the lines on the sides slope. Both kerfs lie in the waste between the marks.",
@@ -51,7 +47,7 @@ export function cutsContent(known: ContentInput): StepContent {
       ramp.curve !== undefined && "The curve fits its template from wear to top, never proud.",
     ),
     cautions: ramp.curve ? ["shortAtSaw", "tiltedSaw", "disc"] : ["shortAtSaw", "tiltedSaw"],
-    picture: cutsPicture(t, plan),
+    draw: (room) => cutsPicture(t, plan, room),
     jigs: ["bed-gauge", "ramp-gauge"],
   };
 }
@@ -76,7 +72,7 @@ export function bedContent({ t }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       "Hold the block in the bed cradle, or in the vise with the waste wedge under it, the bed level and up.",
-      "Lay a straightedge at the places drawn, try feeler leaves under it at each station, and write on the lines the thickest leaf that goes in and the thinnest that does not. Typed into the survey sheet (“lamplane survey FILE --blank”), they say whether the bed is flat, hollow or humped, and where to take wood off.",
+      "Lay a straightedge at the places drawn. At each station write the thickest leaf that goes in and the thinnest that does not. Enter them in the survey sheet (“lamplane survey FILE --blank”): it says whether the bed is flat, hollow or humped, and where to take wood off.",
       "Work across and along with a fine-set block plane or a scraper, from the edges toward the middle; take wood only where the survey says.",
       "Blue the iron's back with pencil, lay it on the bed, press and rub it: the marks it leaves are the high places.",
       t.plane.design.bed.featherChamfer > 0 &&
@@ -90,7 +86,7 @@ export function bedContent({ t }: ContentInput): StepContent {
     ],
     readings: readingRows(t),
     cautions: ["handTools", "disc"],
-    picture: bedPicture(t),
+    draw: (room) => bedPicture(t, room),
     jigs: ["bed-cradle"],
   };
 }
@@ -115,7 +111,7 @@ export function recessContent({ t }: ContentInput): StepContent {
       instructions: ["Leave the bed whole."],
       checks: ["The iron lies flat on the bed from the bevel's heel to the top."],
       cautions: [],
-      picture: recessPicture(t),
+      draw: (room) => recessPicture(t, room),
     };
   return {
     numbers: [
@@ -137,7 +133,7 @@ export function recessContent({ t }: ContentInput): StepContent {
       "Head free by a hair at both sides with the iron against either cheek's line.",
     ],
     cautions: ["router", "handTools"],
-    picture: recessPicture(t),
+    draw: (room) => recessPicture(t, room),
     jigs: ["recess-template"],
   };
 }
@@ -167,7 +163,7 @@ export function pinHoleContent({ t }: ContentInput): StepContent {
       "Measured from sole and toe, both cheeks the same.",
     ],
     cautions: ["drilling"],
-    picture: pinHolePicture(t),
+    draw: (room) => pinHolePicture(t, room),
     jigs: ["pin-guide"],
   };
 }

@@ -3,6 +3,7 @@ import type { CautionKey, StockPlan, ToleranceReport } from "@lamplane/bench";
 import type { Picture } from "../../picture/picture.ts";
 import type { ReadingRow, StepNumber } from "../step.ts";
 import type { StepContext } from "../step-context.ts";
+import type { PictureRoom } from "../views.ts";
 
 export interface ContentInput {
   readonly t: StepContext;
@@ -20,7 +21,7 @@ export interface StepContent {
   readonly checks: readonly string[];
   readonly readings?: readonly ReadingRow[];
   readonly cautions: readonly CautionKey[];
-  readonly picture: Picture;
+  readonly draw: (room: PictureRoom) => Picture;
   readonly jigs?: readonly string[];
 }
 

@@ -31,8 +31,7 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
       offcut.wedge.fits
         ? "Wedge: its blank comes out of the throat's waste, grain along its length."
         : "Wedge: cut its blank from straight-grained stock, grain along its length.",
-      "Plane its lower side flat and cut it to the wedge's length and width.",
-      `Lay it in the sled, that side in the pocket, and plane the taper of ${t.deg(wedge.angle)}; leave a shaving until the dry fit.`,
+      `Plane its lower side flat, cut it to length and width, and plane the taper of ${t.deg(wedge.angle)} in the sled.`,
       seat.gives > 0 &&
         `The pin gives way ${t.mm(seat.gives)} in its holes: a wedge made to its figures goes ${t.mm(seat.wedgeFurtherIn)} further in.`,
       `It is ${t.mm(wedge.clearance)} narrower than the core: dry air must not pinch it.`,
@@ -41,10 +40,9 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
     checks: [
       `Wedge on the ${capped ? "cap iron" : "iron"}: no light along either side or across the tip.`,
       "Pin's flat bears across the whole wedge: chalk shows it.",
-      "Grain runs from tip to butt; no short grain at the tip.",
     ],
     cautions: ["smallParts", "handTools"],
-    picture: wedgePicture(t),
+    draw: (room) => wedgePicture(t, room),
     jigs: ["wedge-sled"],
   };
 }
@@ -79,7 +77,7 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
       "Every clamp, caul, wax, glue and wet rag within reach; the rehearsal shorter than half the glue's open time.",
     ],
     cautions: ["sharpIron", "drilling"],
-    picture: dryFitPicture(t),
+    draw: (room) => dryFitPicture(t, room),
     jigs: ["throat-spacer"],
   };
 }
@@ -127,7 +125,7 @@ export function glueContent({ t, plan }: ContentInput): StepContent {
       "Both tips measured on the blank's sole and typed in: where the sole will end follows from them.",
     ],
     cautions: ["glue"],
-    picture: gluePicture(t, plan),
+    draw: (room) => gluePicture(t, plan, room),
     jigs: ["throat-spacer"],
   };
 }

@@ -52,7 +52,7 @@ export function soleContent({ t, report }: ContentInput): StepContent {
       "The edge never came below the sole.",
     ],
     cautions: ["edgeBack", "sharpIron"],
-    picture: solePicture(t, stopShort),
+    draw: (room) => solePicture(t, stopShort, room),
   };
 }
 
@@ -107,7 +107,7 @@ export function mouthContent({ t }: ContentInput): StepContent {
       "Sole still flat when the mouth is right.",
     ],
     cautions: ["edgeBack", "sharpIron"],
-    picture: mouthPicture(t),
+    draw: (room) => mouthPicture(t, room),
   };
 }
 
@@ -132,7 +132,7 @@ export function shapingContent({ t }: ContentInput): StepContent {
     ),
     checks: ["Wood over the pin's hole as drawn, on both sides.", "Sole looked at once more: shaping lets wood move."],
     cautions: ["handTools", "dust"],
-    picture: shapingPicture(t),
+    draw: (room) => shapingPicture(t, room),
   };
 }
 
@@ -158,7 +158,7 @@ export function firstShavingContent({ t }: ContentInput): StepContent {
       "No chatter, no tear-out that the mouth should have stopped.",
     ],
     cautions: ["sharpIron", "rags"],
-    picture: tappingPicture(t),
+    draw: (room) => tappingPicture(t, room),
   };
 }
 
@@ -197,7 +197,7 @@ export function seasonContent({ t }: ContentInput): StepContent {
     ),
     checks: ["Flat before and behind the mouth; iron, wedge and pin free; the mouth as wanted or not far over it."],
     cautions: ["edgeBack"],
-    picture: seasonPicture(t),
+    draw: (room) => seasonPicture(t, room),
   };
 }
 

@@ -42,7 +42,7 @@ export function stockContent({ t, plan }: ContentInput): StepContent {
       "The sole's side and the toe's end are written on the wood.",
     ],
     cautions: ["dust"],
-    picture: stockPicture(t, plan),
+    draw: (room) => stockPicture(t, plan, room),
   };
 }
 
@@ -75,7 +75,7 @@ export function ironContent({ t }: ContentInput): StepContent {
       `${isTapered(t) ? "All three" : "Both"} values are typed in before the billet is marked: every number after this step follows them.`,
     ],
     cautions: ["sharpIron"],
-    picture: ironPicture(t),
+    draw: (room) => ironPicture(t, room),
   };
 }
 
@@ -148,6 +148,6 @@ export function coreContent({ t, plan }: ContentInput): StepContent {
       "Marks still there on all three pieces.",
     ],
     cautions: ["ripping", "jointing"],
-    picture: ripPicture(t, plan),
+    draw: (room) => ripPicture(t, plan, room),
   };
 }

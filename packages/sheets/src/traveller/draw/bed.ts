@@ -12,7 +12,7 @@ import {
 } from "@lamplane/parameters/elevation";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, HALF, scaledView } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon, clipToWindow } from "../window.ts";
 import { drawRecessSection } from "./section.ts";
 import { WOOD_SHADE } from "./stack.ts";
@@ -24,15 +24,12 @@ function bedEnds(plane: Elevation): { low: number; high: number } {
   return { low: planeToBed(plane.frame, point(x, y)).s, high: planeToBed(plane.frame, bed.to).s };
 }
 
-/** Height of the survey's views, mm: the lines for its readings stand on the same page. */
-const BED_VIEW = 56;
-
-export function bedPicture(t: StepContext) {
+export function bedPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { low, high } = bedEnds(plane);
   const half = plane.widths.core / 2;
-  return composeViews({ name: "step-bed", title: "The bed with the places where a straightedge is laid" }, [
-    scaledView("Bed, seen square to it, tip below", { ...HALF, height: BED_VIEW }, (sketch) => {
+  return composeViews({ name: "step-bed", title: "The bed with the places where a straightedge is laid" }, room, [
+    view("Bed, seen square to it, tip below", (sketch) => {
       sketch
         .area(WOOD_SHADE, boxPolygon(-half, low, half, high))
         .outline("outline", boxPolygon(-half, low, half, high));
@@ -52,7 +49,7 @@ export function bedPicture(t: StepContext) {
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
       sketch.name("left", [{ words: "iron bears above", point: point(-half, heel) }]);
     }),
-    scaledView("Bed block, the bed level", { ...HALF, width: 88, height: BED_VIEW }, (sketch) => {
+    view("Bed block, the bed level", (sketch) => {
       const turned = blocksAt(plane, "blank").bed.map((s) => transformSegment(s, { turn: -plane.frame.bedAngle }));
       sketch.area(WOOD_SHADE, turned).outline("outline", turned);
       const tip = transformSegment(line(plane.points.bedTip, plane.points.bedTip), {
@@ -64,35 +61,37 @@ export function bedPicture(t: StepContext) {
   ]);
 }
 
-export function recessPicture(t: StepContext) {
+export function recessPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { recess } = plane;
   const { high } = bedEnds(plane);
   const edge = bedLowerEdge(plane);
   const half = plane.widths.core / 2;
-  return composeViews({ name: "step-recess", title: "The recess, seen square to the bed and cut along the middle" }, [
-    scaledView("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
-      sketch
-        .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
-        .outline("outline", boxPolygon(-half, edge, half, high));
-      sketch.line("axis", line(point(0, edge), point(0, high)));
-      const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
-      if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
-      if (!recess) return;
-      const wide = recess.width / 2;
-      sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
-      sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
-      sketch.level(`land ${t.ruled(half - wide)}`, point(wide, edge), point(half, edge));
-      sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
-      sketch.name("left", [
-        { words: "trued sole", point: point(-half, soleS) },
-        { words: "bed's lower edge", point: point(-half, edge) },
-      ]);
-    }),
-    ...(recess
-      ? [scaledView("Cut along the middle", { ...HALF, width: 88 }, (sketch) => drawRecessCut(sketch, t))]
-      : []),
-  ]);
+  return composeViews(
+    { name: "step-recess", title: "The recess, seen square to the bed and cut along the middle" },
+    room,
+    [
+      view("Bed, seen square to it, tip below", (sketch) => {
+        sketch
+          .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
+          .outline("outline", boxPolygon(-half, edge, half, high));
+        sketch.line("axis", line(point(0, edge), point(0, high)));
+        const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
+        if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
+        if (!recess) return;
+        const wide = recess.width / 2;
+        sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
+        sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
+        sketch.level(`land ${t.ruled(half - wide)}`, point(wide, edge), point(half, edge));
+        sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
+        sketch.name("left", [
+          { words: "trued sole", point: point(-half, soleS) },
+          { words: "bed's lower edge", point: point(-half, edge) },
+        ]);
+      }),
+      ...(recess ? [view("Cut along the middle", (sketch) => drawRecessCut(sketch, t))] : []),
+    ],
+  );
 }
 
 function drawRecessCut(sketch: Sketch, t: StepContext): void {

@@ -4,7 +4,7 @@ import { clipToLeft } from "@lamplane/bench";
 import { cosDeg, line, type Point, point, sinDeg } from "@lamplane/geometry";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, HALF, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WOOD_SHADE } from "./stack.ts";
 
@@ -13,11 +13,11 @@ const RINGS = 9;
 /** Slope of the grain's lines in the side view, degrees: drawn steeper than good stock is, to be seen. */
 const GRAIN_DRAWN = 4;
 
-export function stockPicture(t: StepContext, plan: StockPlan) {
+export function stockPicture(t: StepContext, plan: StockPlan, room: PictureRoom) {
   const { needed, rings } = plan.billet;
   const [w, h, l] = [needed.width, needed.height, needed.length];
-  return composeViews({ name: "step-stock", title: "The billet: rings at its end, grain along its side" }, [
-    scaledView("Heel end, sole below", { ...HALF, width: 82 }, (sketch) => {
+  return composeViews({ name: "step-stock", title: "The billet: rings at its end, grain along its side" }, room, [
+    view("Heel end, sole below", (sketch) => {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, w, h));
       for (const ring of parallelLines(w, h, rings)) sketch.line("thin", ring);
       sketch.outline("outline", boxPolygon(0, 0, w, h));
@@ -28,7 +28,7 @@ export function stockPicture(t: StepContext, plan: StockPlan) {
         { words: "sole", point: point(0.8 * w, 0) },
       ]);
     }),
-    scaledView("Left side, toe to the left: the grain runs down toward the heel", { ...HALF, width: 96 }, (sketch) => {
+    view("Left side, toe to the left: the grain runs down toward the heel", (sketch) => {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, l, h));
       for (const grain of parallelLines(l, h, -GRAIN_DRAWN, 11)) sketch.line("thin", grain);
       sketch.outline("outline", boxPolygon(0, 0, l, h));
@@ -57,14 +57,13 @@ function parallelLines(w: number, h: number, angle: number, count = RINGS) {
   });
 }
 
-export function ripPicture(t: StepContext, plan: StockPlan) {
+export function ripPicture(t: StepContext, plan: StockPlan, room: PictureRoom) {
   return composeViews(
     { name: "step-core", title: "The billet's end with its two saw lines, and the glued pieces' widths" },
+    room,
     [
-      scaledView(
-        "Billet's heel end as it comes, before its reference face is jointed",
-        { ...WHOLE, height: 70 },
-        (sketch) => drawRips(sketch, t, plan),
+      view("Billet's heel end as it comes, before its reference face is jointed", (sketch) =>
+        drawRips(sketch, t, plan),
       ),
     ],
   );

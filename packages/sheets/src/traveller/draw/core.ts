@@ -3,30 +3,26 @@
 import type { CoreCut, StockPlan } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
-import type { PictureMark } from "../../picture/picture.ts";
-import { marksBounds } from "../../picture/picture-frame.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { BETWEEN_VIEWS, composeViews, diagram, fitInRow, scaledView, stackViews, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
-export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
-  const beside = sawColumn(t, core.cuts);
-  const { min, max } = marksBounds(beside);
-  const draw = (width: number, height: number) =>
-    scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height }, (sketch) =>
-      drawCore(sketch, t, core, marks),
-    );
-  const large = draw(WHOLE.width, t.plane.ramp.curve ? 40 : 58);
-  // a curved ramp's step has more to say: its saws are small, and beside a smaller core where the words leave room
-  const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS, 58) : large;
-  const whole = fitInRow([small, beside]) ? small : large;
-  return composeViews({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
-    whole,
-    ...(fitInRow([whole, beside]) ? [beside] : sawViews(t, core.cuts, t.plane.ramp.curve ? BESIDE : 1)),
-  ]);
+export function cutsPicture(t: StepContext, { core, marks }: StockPlan, room: PictureRoom) {
+  return composeViews(
+    { name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" },
+    room,
+    [
+      view("Core from its left side, toe to the left", (sketch) => drawCore(sketch, t, core, marks)),
+      ...core.cuts.map((cut) =>
+        view(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), SAW),
+      ),
+    ],
+  );
 }
+/** A saw's setting has no size of its own. */
+const SAW = { most: 0.8, least: 0.4, isDiagram: true };
 
 function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks: StockPlan["marks"]): void {
   const { blankLength: length } = t.plane.widths;
@@ -61,20 +57,6 @@ function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks
     },
   ]);
 }
-
-/** How the saw is set for each cut. */
-const sawViews = (t: StepContext, cuts: StockPlan["core"]["cuts"], scale: number) =>
-  cuts.map((cut) =>
-    diagram(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), scale),
-  );
-
-/** The same one below the other, to stand beside the core where there is room, so that the step stays on one page. */
-function sawColumn(t: StepContext, cuts: StockPlan["core"]["cuts"]): readonly PictureMark[] {
-  const [ramp, bed] = sawViews(t, cuts, BESIDE);
-  return stackViews(ramp!, bed!);
-}
-/** Of a saw's setting drawn beside the core: two are then as high as the core with its dimensions. */
-const BESIDE = 0.5;
 
 /** What is shaped off a curved ramp after the straight cut. */
 function drawCurve(sketch: Sketch, { plane }: StepContext): void {

@@ -15,7 +15,7 @@ import {
 import { toMillimetres } from "@lamplane/parameters/units";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon, clipToWindow, type Window } from "../window.ts";
 import { cheekOutline, drawBlocks, STEEL_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
@@ -24,39 +24,39 @@ const SIXTEENTH = toMillimetres(1 / 16, "in");
 /** mm of the sole shown each way from the edge in a close-up. */
 const NEAR = 9;
 
-export function dryFitPicture(t: StepContext) {
+export function dryFitPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
-  return composeViews({ name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" }, [
-    scaledView("From the side, the near cheek left off", { width: 112, height: 56, most: 1 }, (sketch) => {
-      drawAssembled(sketch, plane, edgeOverhang(t));
-      const { toe, heel, sole, blockToe, blockHeel } = stageExtent(plane, "blank");
-      if (plane.cuts.setInToe > 0) sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
-      sketch.level(`bed's tip ${t.ruled(plane.points.bedTip.x - toe)}`, point(toe, sole), plane.points.bedTip);
-      sketch.name("right", [
-        {
-          words: `set in ${t.mm(plane.cuts.setInHeel)}`,
-          point: point((blockHeel + heel) / 2, 0.6 * plane.design.body.height),
-        },
-        {
-          words: t.plane.design.capIron.thickness > 0 ? "iron alone, clamped to the bed" : "iron, clamped to the bed",
-          point: bedToPlane(plane.frame, 0.9 * plane.bedTopS, -plane.frame.thickness / 2),
-        },
-      ]);
-      sketch.arrow(point(0.55 * plane.points.rampFoot.x, 0.35 * plane.design.body.height), 0, { length: 7 });
-    }),
-    closeUpView(
-      t,
-      `Edge ${t.mm(t.figure("edgeHeightAtContact"))} over the blank's sole`,
-      (sketch, room) => {
+  return composeViews(
+    { name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" },
+    room,
+    [
+      view("From the side, the near cheek left off", (sketch) => {
+        drawAssembled(sketch, plane, edgeOverhang(t));
+        const { toe, heel, sole, blockToe, blockHeel } = stageExtent(plane, "blank");
+        if (plane.cuts.setInToe > 0)
+          sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
+        sketch.level(`bed's tip ${t.ruled(plane.points.bedTip.x - toe)}`, point(toe, sole), plane.points.bedTip);
+        sketch.name("right", [
+          {
+            words: `set in ${t.mm(plane.cuts.setInHeel)}`,
+            point: point((blockHeel + heel) / 2, 0.6 * plane.design.body.height),
+          },
+          {
+            words: t.plane.design.capIron.thickness > 0 ? "iron alone, clamped to the bed" : "iron, clamped to the bed",
+            point: bedToPlane(plane.frame, 0.9 * plane.bedTopS, -plane.frame.thickness / 2),
+          },
+        ]);
+        sketch.arrow(point(0.55 * plane.points.rampFoot.x, 0.35 * plane.design.body.height), 0, { length: 7 });
+      }),
+      closeUpView(t, `Edge ${t.mm(t.figure("edgeHeightAtContact"))} over the blank's sole`, (sketch, room) => {
         const { sole } = stageExtent(plane, "blank");
         drawMouthArea(sketch, plane, room, edgeOverhang(t));
         const edge = bedToPlane(plane.frame, edgeOverhang(t), 0);
         sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
         sketch.line("thin", line(edge, point(room.right, edge.y)));
-      },
-      72,
-    ),
-  ]);
+      }),
+    ],
+  );
 }
 
 /** s up the iron by which the edge stands over where it is at work, at contact. */
@@ -81,13 +81,13 @@ const shiftOutline = (outline: Outline, plane: Elevation, up: number): Outline =
 };
 
 /** A view of what lies near the mouth, cut off by a window round it. */
-export function closeUpView(t: StepContext, name: string, draw: (sketch: Sketch, room: Window) => void, width = 150) {
+export function closeUpView(t: StepContext, name: string, draw: (sketch: Sketch, room: Window) => void) {
   const { plane } = t;
   const middle = plane.points.edge.x;
   const low = stageExtent(plane, "blank").sole;
   const reach = Math.max(NEAR, 1.4 * (plane.points.bedFoot.x - middle), 2 * plane.design.sole.allowance);
-  const room = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
-  return scaledView(name, { width, height: 46, most: 5 }, (sketch) => draw(sketch, room));
+  const window = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
+  return view(name, (sketch) => draw(sketch, window), { most: 5 });
 }
 
 /** Blocks and iron within a window, on the blank's sole; the iron `up` mm up the bed from its place at work. */
@@ -106,13 +106,14 @@ export function drawMouthArea(
   sketch.area(STEEL_SHADE, steel).outline("thin", steel);
 }
 
-export function gluePicture(t: StepContext, { marks }: StockPlan) {
+export function gluePicture(t: StepContext, { marks }: StockPlan, room: PictureRoom) {
   const { plane } = t;
   const { core, cheek, body } = plane.widths;
   return composeViews(
     { name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax; where no glue goes" },
+    room,
     [
-      scaledView("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
+      view("From above, toe to the left", (sketch) => {
         const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
         const { rampChain, bedChain } = blocksAt(plane, "blank");
         const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
@@ -160,16 +161,20 @@ export function gluePicture(t: StepContext, { marks }: StockPlan) {
           { words: "cross pin, waxed", point: point(x, -0.3 * core) },
         ]);
       }),
-      scaledView("A cheek's inside: no glue on the grey", { width: 150, height: 34, most: 0.5 }, (sketch) => {
-        const cheek = cheekOutline(plane, "blank");
-        const { rampChain, bedChain } = blocksAt(plane, "blank");
-        sketch.area(WOOD_SHADE, cheek).area(WASTE_SHADE, glueFreeArea(plane)).outline("outline", cheek);
-        sketch.line("outline", ...rampChain, ...bedChain);
-        const [bare] = bareAtTop(plane);
-        sketch.name("left", [
-          { words: `bare: ${glueFreeText(t)}`, point: point(bare + 1, plane.design.body.height - 2) },
-        ]);
-      }),
+      view(
+        "A cheek's inside: no glue on the grey",
+        (sketch) => {
+          const cheek = cheekOutline(plane, "blank");
+          const { rampChain, bedChain } = blocksAt(plane, "blank");
+          sketch.area(WOOD_SHADE, cheek).area(WASTE_SHADE, glueFreeArea(plane)).outline("outline", cheek);
+          sketch.line("outline", ...rampChain, ...bedChain);
+          const [bare] = bareAtTop(plane);
+          sketch.name("left", [
+            { words: `bare: ${glueFreeText(t)}`, point: point(bare + 1, plane.design.body.height - 2) },
+          ]);
+        },
+        { most: 0.5 },
+      ),
     ],
   );
 }

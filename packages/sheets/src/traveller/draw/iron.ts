@@ -3,20 +3,18 @@ import { line, point, polygon } from "@lamplane/geometry";
 import { capIronSurface, ironCorners, ironToBed, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE } from "./stack.ts";
 
-export function ironPicture(t: StepContext) {
+export function ironPicture(t: StepContext, room: PictureRoom) {
   const irons =
     t.plane.design.capIron.thickness > 0
       ? "Iron and cap iron: what is measured on them"
       : "Iron: what is measured on it";
-  return composeViews({ name: "step-iron", title: irons }, [
-    scaledView("Iron on its bevel's side, edge to the left", { width: 100, height: 50 }, (sketch) =>
-      drawSide(sketch, t),
-    ),
-    scaledView("Iron's face", { width: 78, height: 50 }, (sketch) => {
+  return composeViews({ name: "step-iron", title: irons }, room, [
+    view("Iron on its bevel's side, edge to the left", (sketch) => drawSide(sketch, t)),
+    view("Iron's face", (sketch) => {
       const { width, length } = t.design.iron;
       sketch.area(STEEL_SHADE, boxPolygon(0, 0, length, width)).outline("outline", boxPolygon(0, 0, length, width));
       sketch.upright(t.ruled(width), point(length, 0), point(length, width), "right");

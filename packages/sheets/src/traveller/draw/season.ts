@@ -2,19 +2,19 @@
 import { line, point } from "@lamplane/geometry";
 import { pinLengths } from "@lamplane/parameters/elevation";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE, WOOD_SHADE } from "./stack.ts";
 
-export function seasonPicture(t: StepContext) {
+export function seasonPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { core, cheek, body } = plane.widths;
   const { height } = plane.design.body;
   const { shoulder, end } = pinLengths(plane);
   const { diameter, tenon } = plane.design.pin;
   const y = plane.pin.centre.y;
-  return composeViews({ name: "step-season", title: "Across the plane at the pin: where wood moves" }, [
-    scaledView("Across the plane at the pin, from behind", { ...WHOLE, height: 50 }, (sketch) => {
+  return composeViews({ name: "step-season", title: "Across the plane at the pin: where wood moves" }, room, [
+    view("Across the plane at the pin, from behind", (sketch) => {
       const half = body / 2;
       for (const side of [boxPolygon(-half, 0, -core / 2, height), boxPolygon(core / 2, 0, half, height)])
         sketch.area(WOOD_SHADE, side).outline("outline", side);

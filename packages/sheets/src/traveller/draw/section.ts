@@ -5,23 +5,23 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedToPlane, blocksAt, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
 import type { NamedPoint, Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { clipToWindow, type Window } from "../window.ts";
 import { CAP_ENDS_BELOW, drawBlocks, drawStackSketch, throatWindow } from "./stack.ts";
 
 const ENDS_OFF = ", the body's ends left off";
 
-export function sectionPicture(t: StepContext) {
+export function sectionPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
-  const room = throatWindow(plane);
-  return composeViews({ name: "plane-section", title: "The plane cut along its middle, its parts named" }, [
-    scaledView(`Cut along the middle, toe to the left${room ? ENDS_OFF : ""}`, { ...WHOLE, height: 84 }, (sketch) => {
-      drawSection(sketch, plane, room);
-      if (!room) {
+  const part = throatWindow(plane);
+  return composeViews({ name: "plane-section", title: "The plane cut along its middle, its parts named" }, room, [
+    view(`Cut along the middle, toe to the left${part ? ENDS_OFF : ""}`, (sketch) => {
+      drawSection(sketch, plane, part);
+      if (!part) {
         sketch.level(t.ruled(t.figure("mouthX")), point(0, 0), plane.points.edge);
         sketch.level(t.ruled(plane.design.body.length), point(0, 0), point(plane.design.body.length, 0));
       }
-      const { toe, heel } = partNames(plane, room);
+      const { toe, heel } = partNames(plane, part);
       sketch.name("left", toe).name("right", heel);
     }),
   ]);
@@ -97,17 +97,17 @@ function partNames(plane: Elevation, room: Window | undefined): { toe: NamedPoin
 }
 
 /** The plane set up, with where a tap sends the iron. */
-export function tappingPicture(t: StepContext) {
+export function tappingPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { design, frame, points } = plane;
-  const room = throatWindow(plane);
-  return composeViews({ name: "step-first-shaving", title: "Where to tap the plane, and what each tap does" }, [
-    scaledView(`Where to tap${room ? ENDS_OFF : ""}`, { ...WHOLE, height: 66 }, (sketch) => {
-      drawSection(sketch, plane, room);
+  const part = throatWindow(plane);
+  return composeViews({ name: "step-first-shaving", title: "Where to tap the plane, and what each tap does" }, room, [
+    view(`Where to tap${part ? ENDS_OFF : ""}`, (sketch) => {
+      drawSection(sketch, plane, part);
       const butt = bedToPlane(frame, design.iron.length, -frame.thickness / 2);
       const length = plane.wedgeLength + design.wedge.tipFromEdge;
       const wedge = ironToPlane(frame, length, design.capIron.thickness + wedgeThickness(design, length) / 2);
-      const heel = point(room?.right ?? design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
+      const heel = point(part?.right ?? design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
       sketch.arrow(butt, 180 + frame.bedAngle);
       sketch.arrow(wedge, 180 + frame.bedAngle);
       sketch.arrow(heel, 180);

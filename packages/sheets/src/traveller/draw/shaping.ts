@@ -3,15 +3,15 @@
 import { line, point } from "@lamplane/geometry";
 import { stageExtent } from "@lamplane/parameters/elevation";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { cheekOutline, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
-export function shapingPicture(t: StepContext) {
+export function shapingPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { length, height } = plane.design.body;
   const { toe, heel } = stageExtent(plane, "blank");
-  return composeViews({ name: "step-shaping", title: "The finished outline over the blank" }, [
-    scaledView("From the side, toe to the left; grey comes off", WHOLE, (sketch) => {
+  return composeViews({ name: "step-shaping", title: "The finished outline over the blank" }, room, [
+    view("From the side, toe to the left; grey comes off", (sketch) => {
       const blank = cheekOutline(plane, "blank");
       const finished = cheekOutline(plane, "trued");
       sketch.area(WASTE_SHADE, blank).outline("hidden", blank);

@@ -3,7 +3,7 @@
 import { line, point, sinDeg } from "@lamplane/geometry";
 import { bedToPlane, stageExtent } from "@lamplane/parameters/elevation";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { closeUpView, drawMouthArea } from "./glue.ts";
 import { cheekOutline, drawBlocks, drawStackSketch, WASTE_SHADE } from "./stack.ts";
@@ -11,11 +11,11 @@ import { cheekOutline, drawBlocks, drawStackSketch, WASTE_SHADE } from "./stack.
 /** mm that the edge is drawn back up the bed while the sole is worked. */
 const DRAWN_BACK = 6;
 
-export function solePicture(t: StepContext, stopShort: number) {
+export function solePicture(t: StepContext, stopShort: number, room: PictureRoom) {
   const { plane } = t;
   const { sole, toe, heel } = stageExtent(plane, "blank");
-  return composeViews({ name: "step-sole", title: "Truing the sole, the iron wedged and drawn back" }, [
-    scaledView("The glued blank, iron and wedge at working tension", { ...WHOLE, height: 48 }, (sketch) => {
+  return composeViews({ name: "step-sole", title: "Truing the sole, the iron wedged and drawn back" }, room, [
+    view("The glued blank, iron and wedge at working tension", (sketch) => {
       sketch.outline("hidden", cheekOutline(plane, "blank"));
       drawBlocks(sketch, plane, "blank");
       sketch.area(WASTE_SHADE, boxPolygon(toe, sole, heel, 0));
@@ -43,9 +43,9 @@ export function solePicture(t: StepContext, stopShort: number) {
   ]);
 }
 
-export function mouthPicture(t: StepContext) {
+export function mouthPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
-  return composeViews({ name: "step-mouth", title: "The mouth close up, the edge set to the sole" }, [
+  return composeViews({ name: "step-mouth", title: "The mouth close up, the edge set to the sole" }, room, [
     closeUpView(t, "The mouth, the edge set to the trued sole", (sketch, room) => {
       const low = { ...room, low: -0.6 };
       drawMouthArea(sketch, plane, low, 0, "trued");

@@ -1,0 +1,27 @@
+// A page filled by its drawing: what stands over and under it is measured first, the drawing takes what is left.
+import type { PictureRoom } from "../../traveller/views.ts";
+import type { PageBlock } from "../blocks/block.ts";
+
+/** Least height of a drawing, mm; where less is left, the page runs over. */
+const LEAST_PICTURE = 50;
+/** mm over and under a drawing. */
+const ROUND_PICTURE = 4;
+
+const heightOf = (blocks: readonly PageBlock[]): number => blocks.reduce((sum, { height }) => sum + height, 0);
+
+/** Height that blocks leave for a drawing, mm. */
+export const heightLeft = (blocks: readonly PageBlock[], { height }: PictureRoom): number =>
+  height - heightOf(blocks) - ROUND_PICTURE;
+
+export const hasRoom = (blocks: readonly PageBlock[], page: PictureRoom): boolean =>
+  heightLeft(blocks, page) >= LEAST_PICTURE;
+
+export function filledBlocks(
+  above: readonly PageBlock[],
+  picture: (room: PictureRoom) => PageBlock,
+  below: readonly PageBlock[],
+  page: PictureRoom,
+): PageBlock[] {
+  const height = Math.max(LEAST_PICTURE, heightLeft([...above, ...below], page));
+  return [...above, picture({ width: page.width, height }), ...below];
+}
