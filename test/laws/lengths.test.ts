@@ -5,7 +5,7 @@ import { elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { formatBareLength, formatDimension, formatLength, formatValue, parseLength } from "@lamplane/parameters/units";
-import { layoutPictures, traveller } from "@lamplane/sheets";
+import { layoutPictures } from "@lamplane/sheets";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkCommand } from "../../packages/cli/src/commands/check.ts";
@@ -16,6 +16,7 @@ import { stockCommand } from "../../packages/cli/src/commands/stock.ts";
 import { stepContext } from "../../packages/sheets/src/traveller/step-context.ts";
 import { formatOnDrawing } from "../../packages/viewer/src/state/format.ts";
 import { type Changes, designWith, randomDesigns } from "../support/designs.ts";
+import { drawnTraveller } from "../support/travellers.ts";
 
 const FRACTIONS = ["1/8", "1/16", "1/32", "1/64"] as const;
 const STYLES: readonly Changes[] = [
@@ -77,14 +78,14 @@ function printed(design: Design): Readonly<Record<string, string>> {
     });
     return text;
   };
-  const { steps, keyFigures, stock, jigs, findings } = traveller(design);
+  const { steps, keyFigures, setUps, stock, fitTest, findings } = drawnTraveller(design);
   return {
     figures: said((io) => figuresCommand(io, design, { json: false, all: true })),
     check: said((io) => checkCommand(io, design, { json: false, all: true })),
     next: said((io) => nextCommand(io, design, "plane.yaml", false)),
     stock: said((io) => stockCommand(io, design, false)),
     mouth: said((io) => mouthCommand(io, design, { seen: "0.1 mm", json: false })),
-    traveller: textsOf([steps, keyFigures, stock, jigs, findings]),
+    traveller: textsOf([steps, keyFigures, setUps, stock, fitTest, findings]),
     layout: textsOf(layoutPictures(plane)),
     jigs: textsOf(jigPlans(plane)),
     DXF: textsOf([

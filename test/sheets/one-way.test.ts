@@ -15,11 +15,12 @@ import {
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { partsOf } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
-import { layoutPictures, type TravellerStep, traveller, travellerSteps } from "@lamplane/sheets";
+import { layoutPictures, traveller } from "@lamplane/sheets";
 import { describe, expect, test } from "vitest";
 import { solePasses } from "../../packages/sheets/src/traveller/content/use.ts";
 import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+import { type DrawnStep, drawnSteps, drawnTraveller, jigsOf } from "../support/travellers.ts";
 
 const DESIGNS: readonly Design[] = [
   designWith(WORKED),
@@ -28,14 +29,14 @@ const DESIGNS: readonly Design[] = [
 ];
 const PLANES: readonly Elevation[] = DESIGNS.map((design) => elevation(design));
 
-const told = new Map<Design, readonly TravellerStep[]>();
-function stepsOf(design: Design): readonly TravellerStep[] {
-  const steps = told.get(design) ?? travellerSteps(design);
+const told = new Map<Design, readonly DrawnStep[]>();
+function stepsOf(design: Design): readonly DrawnStep[] {
+  const steps = told.get(design) ?? drawnSteps(design);
   told.set(design, steps);
   return steps;
 }
-const stepOf = (design: Design, key: string): TravellerStep => stepsOf(design).find((step) => step.key === key)!;
-const textOf = ({ title, task, why = "", numbers, instructions, checks, picture, cautions }: TravellerStep): string =>
+const stepOf = (design: Design, key: string): DrawnStep => stepsOf(design).find((step) => step.key === key)!;
+const textOf = ({ title, task, why = "", numbers, instructions, checks, picture, cautions }: DrawnStep): string =>
   [
     title,
     task,
@@ -197,11 +198,11 @@ test("the sole goes down in coarse shavings, iron out, to half a millimetre, and
 test("a single iron's sheets speak of no cap iron and no screw", () => {
   const single = randomDesigns(62, 4, (design) => design.capIron.thickness === 0 && isBuildable(design));
   for (const { design } of single) {
-    const { jigs, ...sheets } = traveller(design);
+    const sheets = drawnTraveller(design);
     const all = [
       ...sheets.steps.map(textOf),
       ...sheets.tools,
-      ...jigs.map(({ title, use, against }) => `${title} ${use} ${against}`),
+      ...jigsOf(sheets).map(({ title, use, against }) => `${title} ${use} ${against}`),
       stepWords(design, "recess").title,
       stepWords(design, "recess").task,
       ...layoutPictures(elevation(design)).flatMap(({ marks }) =>

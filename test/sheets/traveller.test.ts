@@ -15,6 +15,7 @@ import { FIGURES, figureValue } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import {
   type Picture,
+  STEP_ROOM,
   type TextMark,
   type TravellerStep,
   textCorners,
@@ -24,6 +25,7 @@ import {
 import { beforeAll, describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+import { drawnStep } from "../support/travellers.ts";
 
 const CURVED = { ...WORKED, "bed.angle": 55, "ramp.angle": "auto", "pin.height": "auto", "mouth.fromToe": "auto" };
 const IN_INCHES = { ...WORKED, units: "in", "shop.smallestFraction": "1/32" };
@@ -176,6 +178,8 @@ const reached = ({ marks }: Picture) =>
         ]),
   );
 
+/** A small room for a drawing, the usual one, and most of a page, mm. */
+const ROOMS = [50, STEP_ROOM.height, 160].map((height) => ({ ...STEP_ROOM, height }));
 const WIDEST = 192; // mm, A4's column
 const SMALLEST_LETTERS = 2.4; // mm
 
@@ -216,9 +220,14 @@ describe("pictures of many planes", () => {
       })),
     ];
     pictures = designs.flatMap((design, i) => {
-      const { section, steps, jigs } = traveller(design);
-      const drawn = [section, ...steps.map(({ picture }) => picture), ...jigs.flatMap(({ picture }) => picture ?? [])];
-      return drawn.map((picture) => [`${picture.name} of design ${i}`, picture] as const);
+      const { section, steps } = traveller(design);
+      return ROOMS.flatMap((room) => {
+        const drawn = steps.map((step) => drawnStep(step, room));
+        const jigs = drawn.flatMap((step) => step.jigs.flatMap(({ picture }) => picture ?? []));
+        return [section(room), ...drawn.map(({ picture }) => picture), ...jigs].map(
+          (picture) => [`${picture.name} of design ${i}, ${room.height} high`, picture] as const,
+        );
+      });
     });
   });
 

@@ -6,7 +6,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane } from "../elevation/frame.ts";
 import { formatBareLength, formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
-import { type JigBody, type JigResult, type Pose } from "./jig.ts";
+import type { JigBody, JigResult, Pose } from "./jig.ts";
 import { boxOutline, cutEntry, markEntry, nameLabel, noteEntry, roundedBoxOutline } from "./lines.ts";
 import {
   BELOW_TOP,

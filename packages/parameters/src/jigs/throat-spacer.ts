@@ -62,7 +62,7 @@ function useText(plane: Elevation, gap: number): string {
   const set = isPlacedByContact(plane)
     ? "It checks the front block's place; contact with the iron sets it. At the dry fit, iron out and pin in its holes, let it down over the pin, midway between the cheeks. Both flanks touch and the flange lies flat: the throat is as planned. Flange up: narrower. Flanks loose: wider. Find out why before you glue"
     : "It sets the blocks where the iron does not. With the cross pin in its holes, let it down over the pin midway between the cheeks and slide both blocks to its flanks, flange down on their tops";
-  return `${set}. As planned, ${blocksText(plane, gap)}. At the glue-up wax it, let it in once the clamps hold, and draw it straight up by its tab before the glue sets.`;
+  return `${set}. As planned, ${blocksText(plane, gap)}.`;
 }
 
 /** Where the blocks stand once they lie against the spacer, in words. */

@@ -115,6 +115,7 @@ export function glueContent({ t, plan }: ContentInput): StepContent {
         ? "Cheek, blocks on their pegs, pin with both shoulders inside, other cheek, pegs home."
         : "Cheek, blocks at their marks, pin with both shoulders inside, other cheek.",
       "Clamps: first at the throat on both blocks, then the ends, top and sole in turn, pressure growing as you go round; a caul under each jaw.",
+      "Wax the throat spacer and let it in once the clamps hold; it must stand as it stood dry. Draw it straight up by its tab before the glue sets.",
       "Read the two tips' places and turn the pin; a block that has crept is knocked back now or never.",
       over > 0 && `The readings count from the finished toe's line, ${t.mm(over)} inside the cheeks' toe ends.`,
       "Scrape the glue out of the throat while it is soft, with a thin stick.",
@@ -126,6 +127,5 @@ export function glueContent({ t, plan }: ContentInput): StepContent {
     ],
     cautions: ["glue"],
     draw: (room) => gluePicture(t, plan, room),
-    jigs: ["throat-spacer"],
   };
 }
