@@ -118,11 +118,15 @@ function fitRows(rows: readonly (readonly number[])[], views: readonly ScaledVie
   const rowHeight = (row: readonly number[]) => Math.max(...row.map((i) => size(i).height));
   for (;;) {
     const height = rows.reduce((sum, row) => sum + rowHeight(row), (rows.length - 1) * BETWEEN_VIEWS);
-    const tooWide = rows.find((row) => rowWidth(row) > room.width);
+    const widest = rows.reduce((a, b) => (rowWidth(a) >= rowWidth(b) ? a : b));
+    const tooWide = rowWidth(widest) > room.width ? widest : undefined;
     if (!tooWide && height <= room.height) return { rows, steps, worth: worthOf(views, steps) };
     const highest = rows.map((row) => row.reduce((a, b) => (size(a).height >= size(b).height ? a : b)));
     const mayGive = (tooWide ?? highest).filter((i) => steps[i]! < views[i]!.scales.length - 1);
-    if (mayGive.length === 0) return { rows, steps, worth: worthOf(views, steps) - TOO_LARGE };
+    if (mayGive.length === 0) {
+      const over = Math.max(0, height - room.height) + TOO_WIDE * Math.max(0, rowWidth(widest) - room.width);
+      return { rows, steps, worth: -TOO_LARGE * over };
+    }
     const side = tooWide ? "width" : "height";
     const gain = (i: number) => gainByStep(views[i]!, steps[i]!, side);
     const gives = mayGive.reduce((a, b) => (gain(a) >= gain(b) ? a : b));
@@ -139,8 +143,9 @@ function gainByStep(view: ScaledView, step: number, side: "width" | "height"): n
 /** Views count alike, whatever their own scales: a doubling of one outweighs half of another. */
 const worthOf = (views: readonly ScaledView[], steps: readonly number[]): number =>
   views.reduce((sum, { scales }, i) => sum + Math.log(scales[steps[i]!]!), 0);
-/** Off the worth of what does not fit. */
+/** What does not fit is worth less than whatever fits, the less for each mm; a page has more room under a drawing than beside it. */
 const TOO_LARGE = 1e3;
+const TOO_WIDE = 10;
 
 function placeRows(
   rows: readonly (readonly number[])[],

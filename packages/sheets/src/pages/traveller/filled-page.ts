@@ -3,9 +3,9 @@ import type { PictureRoom } from "../../traveller/views.ts";
 import type { PageBlock } from "../blocks/block.ts";
 
 /** Least height of a drawing, mm; where less is left, the page runs over. */
-const LEAST_PICTURE = 50;
+export const LEAST_PICTURE = 50;
 /** mm over and under a drawing. */
-const ROUND_PICTURE = 4;
+const ROUND_PICTURE = 5;
 
 const heightOf = (blocks: readonly PageBlock[]): number => blocks.reduce((sum, { height }) => sum + height, 0);
 
@@ -13,8 +13,8 @@ const heightOf = (blocks: readonly PageBlock[]): number => blocks.reduce((sum, {
 export const heightLeft = (blocks: readonly PageBlock[], { height }: PictureRoom): number =>
   height - heightOf(blocks) - ROUND_PICTURE;
 
-export const hasRoom = (blocks: readonly PageBlock[], page: PictureRoom): boolean =>
-  heightLeft(blocks, page) >= LEAST_PICTURE;
+export const hasRoom = (blocks: readonly PageBlock[], page: PictureRoom, wanted = LEAST_PICTURE): boolean =>
+  heightLeft(blocks, page) >= wanted;
 
 export function filledBlocks(
   above: readonly PageBlock[],

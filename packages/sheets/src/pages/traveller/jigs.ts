@@ -6,7 +6,7 @@ import { pictureBlock } from "../blocks/picture.ts";
 import { headingBlock, paragraphBlock } from "../blocks/text.ts";
 
 /** A jig's picture takes this share of the width, and is as high as its words, or this high, mm. */
-const PICTURE = { share: 0.3, least: 20 };
+const PICTURE = { share: 0.3, least: 15 };
 const APART = 4;
 
 export const jigsBlock = (jigs: readonly JigInUse[], width: number): PageBlock =>

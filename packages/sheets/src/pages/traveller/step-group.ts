@@ -1,13 +1,13 @@
 // One step on its page: heading to tick off, numbers beside blanks, cautions, what to do, its jigs, what to check, and as large a drawing as they leave room for.
 import type { TravellerStep } from "../../traveller/step.ts";
 import { STEP_PAGE } from "../../words/papers.ts";
-import { EMPTY_BLOCK, type PageBlock, sideBySide, stackBlocks } from "../blocks/block.ts";
+import { EMPTY_BLOCK, type PageBlock, scaledBlock, sideBySide, stackBlocks } from "../blocks/block.ts";
 import type { BlockGroup } from "../blocks/flow.ts";
 import { drawOnPage } from "../blocks/page-writer.ts";
 import { pictureBlock } from "../blocks/picture.ts";
 import { checklistBlock, drawTickBox, headingBlock, paragraphBlock, wrapOnSheet } from "../blocks/text.ts";
 import type { Columns } from "./columns.ts";
-import { filledBlocks, hasRoom } from "./filled-page.ts";
+import { filledBlocks, hasRoom, LEAST_PICTURE } from "./filled-page.ts";
 import { jigsBlock } from "./jigs.ts";
 import { notesBlock } from "./notes.ts";
 import { readingsBlock } from "./readings.ts";
@@ -17,23 +17,36 @@ const APART = 6;
 
 type ColumnSize = Pick<Columns, "width" | "height">;
 
-/** mm between two sentences to tick: as usual, or closer where the drawing would else be small. */
-const GAPS = [1.1, 0.3];
+/** How a step's words are set, and how high a drawing must be left room for, mm: closer and smaller where it would else be small. */
+const SETTINGS: readonly { readonly gap: number; readonly scale: number; readonly picture: number }[] = [
+  { gap: 1.1, scale: 1, picture: 85 },
+  { gap: 0.3, scale: 1, picture: 66 },
+  { gap: 0.3, scale: 0.95, picture: 58 },
+  ...[0.9, 0.85, 0.8].map((scale) => ({ gap: 0.3, scale, picture: LEAST_PICTURE })),
+];
 
-/** A step stands on a page of its own; one that runs over is set closer. */
+/** A step stands on a page of its own. */
 export function stepGroup(step: TravellerStep, number: number, last: boolean, size: ColumnSize): BlockGroup {
   const { width } = size;
-  const settings = GAPS.map((gap) => ({
-    above: blocksAbove(step, number, width),
-    below: blocksBelow(step, last, width, gap),
-  }));
-  const { above, below } = settings.find((each) => hasRoom([...each.above, ...each.below], size)) ?? settings.at(-1)!;
+  const { above, below } = firstFitting(step, number, last, size);
   const blocks = filledBlocks(above, (room) => pictureBlock(step.draw(room), width), below, size);
   return {
     startsColumn: true,
     blocks: [...blocks, ...notesBlock(blocks, size)],
     continuation: paragraphBlock(STEP_PAGE.continued({ number, title: step.title }), width, { bold: true, size: 4 }, 2),
   };
+}
+
+/** What stands over and under a step's drawing, in the first setting that leaves the drawing its room. */
+function firstFitting(step: TravellerStep, number: number, last: boolean, size: ColumnSize) {
+  let set: { readonly above: readonly PageBlock[]; readonly below: readonly PageBlock[] } = { above: [], below: [] };
+  for (const { gap, scale, picture } of SETTINGS) {
+    const width = size.width / scale;
+    const scaled = (blocks: readonly PageBlock[]) => blocks.map((block) => scaledBlock(block, scale));
+    set = { above: scaled(blocksAbove(step, number, width)), below: scaled(blocksBelow(step, last, width, gap)) };
+    if (hasRoom([...set.above, ...set.below], size, picture)) break;
+  }
+  return set;
 }
 
 function blocksAbove(step: TravellerStep, number: number, width: number): PageBlock[] {

@@ -22,7 +22,6 @@ export function cutsContent(known: ContentInput): StepContent {
       ...t.figureRow("bedMark", "Bed's mark, sole, from toe end"),
       ...(ramp.curve
         ? [
-            { label: "Wear's angle to the sole", value: t.deg(ramp.angle) },
             t.lengthRow("Wear's height over the planned sole", ramp.curve.begin.y),
             t.lengthRow("Radius of the curve", ramp.curve.radius),
             { label: "Exit's angle to the sole", value: t.deg(ramp.curve.exitAngle) },
@@ -85,7 +84,7 @@ export function bedContent({ t }: ContentInput): StepContent {
       "Bed square across: its angle reads the same on both sides.",
     ],
     readings: readingRows(t),
-    cautions: ["handTools", "disc"],
+    cautions: ["handTools"],
     draw: (room) => bedPicture(t, room),
     jigs: ["bed-cradle"],
   };
