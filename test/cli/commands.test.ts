@@ -228,7 +228,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
       ...layouts.map((name) => `layout-${name}.svg`),
       ...named(plots, "svg"),
       ...rest,
-      "traveller.pdf",
+      ...named(["appendix", "card", "traveller"], "pdf"),
     ].sort(),
   );
   const again = await runCommand("build", SMOOTHER, "--out", folder, "--json");

@@ -64,7 +64,7 @@ export const BUILD = {
   ),
   nothing: "Nothing was written.",
   body: "body.stl shows the whole plane. parts/ holds each part: .stl as it lies on the machine table, .dxf in 2D.",
-  traveller: "Take traveller.pdf to the bench. Print layout.pdf at 100 % and glue it on the wood.",
+  traveller: "Hang up card.pdf and take traveller.pdf to the bench. Print layout.pdf at 100 % and glue it on the wood.",
   fitTest: "Print jigs/fit-test.stl before the other jigs.",
   kept: sentence(({ names }: { names: readonly string[] }) => `Kept your own files: ${names.join(", ")}.`, {
     names: ["notes (1).txt (was notes.txt)"],

@@ -64,13 +64,14 @@ const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly 
 export function travellerSteps(design: Design): TravellerStep[] {
   const report = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS });
   const jigs = jigsInUse(design);
+  const hasJig = (name: string) => jigs.some((jig) => jig.name === name);
   const plans = new Map<Elevation, StockPlan>();
   return JOB_STEPS.map((key) => {
     const step = isBenchStep(key) ? key : key === "stock" ? "iron" : "shaping";
     const t = stepContext(design, step);
     const plan = plans.get(t.plane) ?? stockPlan(t.plane);
     plans.set(t.plane, plan);
-    const content = CONTENTS[key]({ t, plan, report });
+    const content = CONTENTS[key]({ t, plan, report, hasJig });
     const here = content.jigs ?? [];
     return makeStep(
       key,

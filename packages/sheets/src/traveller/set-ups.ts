@@ -1,6 +1,6 @@
 // What machines and tools are set to, step by step, each with the plane as it stands when its step begins: the card's list.
 import { JOB_STEPS, LEAST_RUNS, plannedDesign, type Step, stockPlan, toleranceReport } from "@lamplane/bench";
-import { pegHoles } from "@lamplane/parameters/elevation";
+import { pegHoles, pinLengths } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatDrill } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/card.ts";
@@ -83,6 +83,7 @@ const wedgeRows = (t: StepContext): StepNumber[] => [
   ...t.figureRow("wedgeTip", SET_UP.tip),
   ...t.figureRow("wedgeButt", SET_UP.butt),
   t.lengthRow(SET_UP.pin, t.design.pin.diameter),
+  t.lengthRow(SET_UP.pinLength, 2 * pinLengths(t.plane).shoulder, "down"),
   t.lengthRow(SET_UP.tenon, t.design.pin.tenon, "down"),
   ...t.figureRow("tenonLength", SET_UP.tenonLength),
 ];

@@ -83,6 +83,10 @@ export function stepContext(design: Design, step: Step): StepContext {
   };
 }
 
+/** Rows that are read again at the bench, each with a line to write on. */
+export const readAgain = (...rows: readonly StepNumber[]): StepNumber[] =>
+  rows.map((row) => ({ ...row, isRead: true }));
+
 const shortHelp = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
 
 /** Blanks of a step, each with what is expected there and, where it is measured already, what came out. */

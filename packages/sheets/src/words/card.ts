@@ -33,6 +33,7 @@ export const SET_UP = {
   tip: "Thickness at the tip",
   butt: "Thickness at the butt",
   pin: "Pin, width and depth",
+  pinLength: "Pin, shoulder to shoulder",
   tenon: "Tenon diameter",
   tenonLength: "Tenon length",
   dryFit: "Set the blocks",

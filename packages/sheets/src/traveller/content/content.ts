@@ -9,6 +9,8 @@ export interface ContentInput {
   readonly t: StepContext;
   readonly plan: StockPlan;
   readonly report: ToleranceReport;
+  /** Whether a jig can be made for this plane. */
+  readonly hasJig: (name: string) => boolean;
 }
 
 export interface StepContent {

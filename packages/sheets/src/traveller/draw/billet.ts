@@ -81,8 +81,9 @@ function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): v
     for (const x of [kerf.from, kerf.to]) sketch.line("outline", line(point(x, 0), point(x, h)));
   const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
   sketch.wordsWithin("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
-  cuts.forEach(({ kerf }, i) => {
-    sketch.level(`raw face to cut ${i + 1}: ${t.ruled(kerf.from)}`, point(0, 0), point(kerf.from, 0));
+  // As the fence is set: from the face that was jointed last.
+  cuts.forEach(({ kerf, fence }, i) => {
+    sketch.level(`fence, cut ${i + 1}: ${t.ruled(fence)}`, point(kerf.from - fence, 0), point(kerf.from, 0));
   });
   sketch.level(`needed ${t.ruled(end)}`, point(0, 0), point(end, 0));
   sketch.upright(t.ruled(h), point(end, 0), point(end, h), "right");
