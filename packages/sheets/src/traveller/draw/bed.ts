@@ -1,4 +1,5 @@
 // The bed: where the straightedge is laid, and the recess in plan and in section.
+
 import { straightedgePlacements } from "@lamplane/bench";
 import { cotDeg, line, point, pointAlong, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
@@ -10,6 +11,7 @@ import {
   planeToBed,
   recessEdge,
 } from "@lamplane/parameters/elevation";
+import { BED_DRAWING } from "../../words/drawings.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, type PictureRoom, view } from "../views.ts";
@@ -28,8 +30,8 @@ export function bedPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { low, high } = bedEnds(plane);
   const half = plane.widths.core / 2;
-  return composeViews({ name: "step-bed", title: "The bed with the places where a straightedge is laid" }, room, [
-    view("Bed, seen square to it, tip below", (sketch) => {
+  return composeViews({ name: "step-bed", title: BED_DRAWING.survey }, room, [
+    view(BED_DRAWING.face, (sketch) => {
       sketch
         .area(WOOD_SHADE, boxPolygon(-half, low, half, high))
         .outline("outline", boxPolygon(-half, low, half, high));
@@ -47,16 +49,16 @@ export function bedPicture(t: StepContext, room: PictureRoom) {
       const heel = plane.frame.thickness * cotDeg(bevelToBack(plane.design));
       sketch.level(t.ruled(2 * half), point(-half, low), point(half, low));
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
-      sketch.name("left", [{ words: "iron bears above", point: point(-half, heel) }]);
+      sketch.name("left", [{ words: BED_DRAWING.bears, point: point(-half, heel) }]);
     }),
-    view("Bed block, the bed level", (sketch) => {
+    view(BED_DRAWING.block, (sketch) => {
       const turned = blocksAt(plane, "blank").bed.map((s) => transformSegment(s, { turn: -plane.frame.bedAngle }));
       sketch.area(WOOD_SHADE, turned).outline("outline", turned);
       const tip = transformSegment(line(plane.points.bedTip, plane.points.bedTip), {
         turn: -plane.frame.bedAngle,
       }).from;
       sketch.angle(t.deg(plane.frame.bedAngle), tip, -plane.frame.bedAngle, 0, 16);
-      sketch.name("right", [{ words: "straightedge here", point: point(tip.x + 0.6 * (high - low), tip.y) }]);
+      sketch.name("right", [{ words: BED_DRAWING.straightedge, point: point(tip.x + 0.6 * (high - low), tip.y) }]);
     }),
   ]);
 }
@@ -67,31 +69,27 @@ export function recessPicture(t: StepContext, room: PictureRoom) {
   const { high } = bedEnds(plane);
   const edge = bedLowerEdge(plane);
   const half = plane.widths.core / 2;
-  return composeViews(
-    { name: "step-recess", title: "The recess, seen square to the bed and cut along the middle" },
-    room,
-    [
-      view("Bed, seen square to it, tip below", (sketch) => {
-        sketch
-          .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
-          .outline("outline", boxPolygon(-half, edge, half, high));
-        sketch.line("axis", line(point(0, edge), point(0, high)));
-        const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
-        if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
-        if (!recess) return;
-        const wide = recess.width / 2;
-        sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
-        sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
-        sketch.level(`land ${t.ruled(half - wide)}`, point(wide, edge), point(half, edge));
-        sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
-        sketch.name("left", [
-          { words: "trued sole", point: point(-half, soleS) },
-          { words: "bed's lower edge", point: point(-half, edge) },
-        ]);
-      }),
-      ...(recess ? [view("Cut along the middle", (sketch) => drawRecessCut(sketch, t))] : []),
-    ],
-  );
+  return composeViews({ name: "step-recess", title: BED_DRAWING.recess }, room, [
+    view(BED_DRAWING.face, (sketch) => {
+      sketch
+        .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
+        .outline("outline", boxPolygon(-half, edge, half, high));
+      sketch.line("axis", line(point(0, edge), point(0, high)));
+      const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
+      if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
+      if (!recess) return;
+      const wide = recess.width / 2;
+      sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
+      sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
+      sketch.level(BED_DRAWING.land({ width: t.ruled(half - wide) }), point(wide, edge), point(half, edge));
+      sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
+      sketch.name("left", [
+        { words: BED_DRAWING.truedSole, point: point(-half, soleS) },
+        { words: BED_DRAWING.lowerEdge, point: point(-half, edge) },
+      ]);
+    }),
+    ...(recess ? [view(BED_DRAWING.cut, (sketch) => drawRecessCut(sketch, t))] : []),
+  ]);
 }
 
 function drawRecessCut(sketch: Sketch, t: StepContext): void {
@@ -107,11 +105,11 @@ function drawRecessCut(sketch: Sketch, t: StepContext): void {
   const thick = -frame.thickness;
   const floor = bedToPlane(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
   sketch.name("left", [
-    { words: `deep ${t.mm(recess!.depth)}, square to the bed`, point: floor },
+    { words: BED_DRAWING.deep({ depth: t.mm(recess!.depth) }), point: floor },
     {
-      words: "screw's head at work",
+      words: BED_DRAWING.head,
       point: bedToPlane(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),
     },
-    { words: "pad, bears the iron", point: bedToPlane(frame, 0.6 * recess!.low, thick) },
+    { words: BED_DRAWING.pad, point: bedToPlane(frame, 0.6 * recess!.low, thick) },
   ]);
 }

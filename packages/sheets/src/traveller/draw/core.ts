@@ -3,6 +3,7 @@
 import type { CoreCut, StockPlan } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
+import { CUTS_DRAWING } from "../../words/drawings.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
 import { composeViews, type PictureRoom, view } from "../views.ts";
@@ -10,16 +11,10 @@ import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan, room: PictureRoom) {
-  return composeViews(
-    { name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" },
-    room,
-    [
-      view("Core from its left side, toe to the left", (sketch) => drawCore(sketch, t, core, marks)),
-      ...core.cuts.map((cut) =>
-        view(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), SAW),
-      ),
-    ],
-  );
+  return composeViews({ name: "step-cuts", title: CUTS_DRAWING.title }, room, [
+    view(CUTS_DRAWING.core, (sketch) => drawCore(sketch, t, core, marks)),
+    ...core.cuts.map((cut) => view(CUTS_DRAWING.saw({ name: cut.name }), (sketch) => drawSaw(sketch, t, cut), SAW)),
+  ]);
 }
 /** A saw's setting has no size of its own. */
 const SAW = { most: 0.8, least: 0.4, isDiagram: true };
@@ -37,22 +32,24 @@ function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks
   for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
   drawCurve(sketch, t);
   for (const { at } of marks.marks) for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
-  sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
-  sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
-  sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-  sketch.level(`ramp ${t.ruled(ramp.markAtSole)}`, point(0, 0), foot(ramp));
-  sketch.level(`bed ${t.ruled(bed.markAtSole)}`, point(0, 0), foot(bed));
-  sketch.level(`blank ${t.ruled(length)}`, point(0, 0), point(length, 0));
-  if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
-  if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+  sketch.wordsWithin(CUTS_DRAWING.frontBlock, point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
+  sketch.wordsWithin(CUTS_DRAWING.bedBlock, point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
+  sketch.wordsWithin(CUTS_DRAWING.waste, point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
+  sketch.level(CUTS_DRAWING.ramp({ length: t.ruled(ramp.markAtSole) }), point(0, 0), foot(ramp));
+  sketch.level(CUTS_DRAWING.bed({ length: t.ruled(bed.markAtSole) }), point(0, 0), foot(bed));
+  sketch.level(CUTS_DRAWING.blank({ length: t.ruled(length) }), point(0, 0), point(length, 0));
+  if (ramp.markAtTop > 0)
+    sketch.level(CUTS_DRAWING.ramp({ length: t.ruled(ramp.markAtTop) }), point(0, h), head(ramp), "above");
+  if (bed.markAtTop < length)
+    sketch.level(CUTS_DRAWING.bed({ length: t.ruled(bed.markAtTop) }), point(0, h), head(bed), "above");
   sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
   sketch.name("right", [
     {
-      words: "kerfs in the waste",
+      words: CUTS_DRAWING.kerfs,
       point: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
     },
     {
-      words: `dashes: matching marks`,
+      words: CUTS_DRAWING.marks,
       point: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
     },
   ]);
@@ -79,6 +76,6 @@ function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut):
   sketch.line("strong", line(on(-6), on(21)));
   sketch.angle("", point(0, 0), Math.min(90, turn), Math.max(90, turn), 14 * sketch.scale);
   sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9 * sketch.scale);
-  sketch.words("fence", point(name === "ramp" ? 24 : -24, 3), {});
-  sketch.words(`${t.deg(saw)} from square`, point(0, 24.5), {});
+  sketch.words(CUTS_DRAWING.fence, point(name === "ramp" ? 24 : -24, 3), {});
+  sketch.words(CUTS_DRAWING.fromSquare({ angle: t.deg(saw) }), point(0, 24.5), {});
 }
