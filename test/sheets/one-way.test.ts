@@ -81,7 +81,7 @@ test("contact with the bare iron governs the front block's place, and the spacer
     const plane = PLANES[i]!;
     const words = textOf(stepOf(design, "dry-fit"));
     const marked = { ...design, hand: { ...design.hand, placing: "marks" as const } };
-    expect(words.includes("contact governs")).toBe(isPlacedByContact(plane));
+    expect(words.includes("Contact governs")).toBe(isPlacedByContact(plane));
     if (design.capIron.thickness > 0 && isPlacedByContact(plane)) expect(words).toMatch(/cap iron off/);
     expect(textOf(stepOf(marked, "dry-fit"))).toMatch(/The marks govern/);
     const spacer = jigUse(plane, "throat-spacer");
@@ -137,7 +137,7 @@ test("both cheeks are bored at once, with the guide or without", () => {
   for (const [i, design] of DESIGNS.entries()) {
     expect(textOf(stepOf(design, "pin-hole"))).toMatch(/Bore through both at once/);
     expect(stepWords(design, "pin-hole").task).toMatch(/both cheeks together/);
-    expect(jigUse(PLANES[i]!, "pin-guide")).toMatch(/bore both at once/);
+    expect(jigUse(PLANES[i]!, "pin-guide")).toMatch(/[Bb]ore both at once/);
     expect(jigUse(PLANES[i]!, "pin-guide")).not.toMatch(/other cheek|second/);
   }
 });
@@ -147,9 +147,9 @@ test("the wedge's blank is cut to length first, wherever it is spoken of", () =>
     const step = textOf(stepOf(design, "wedge"));
     const wedge = layoutPictures(PLANES[i]!).find(({ name }) => name === "wedge")!;
     const words = wedge.marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])).join(" ");
-    expect(step).toMatch(/cut it to the wedge's length and width/);
+    expect(step).toMatch(/cut it to length and width/);
     expect(words).toMatch(/Cut the blank to length and width first/);
-    expect(jigUse(PLANES[i]!, "wedge-sled")).toMatch(/cut it to .* long and .* wide, and lay it .* in the pocket/);
+    expect(jigUse(PLANES[i]!, "wedge-sled")).toMatch(/cut it to .* × /);
     for (const text of [step, words, jigUse(PLANES[i]!, "wedge-sled")])
       expect(text).not.toMatch(/longer blank|cut them off last/);
   }
@@ -157,8 +157,8 @@ test("the wedge's blank is cut to length first, wherever it is spoken of", () =>
 
 test("the core lies one way on the saw, and the lines on its sides slope", () => {
   const words = textOf(stepOf(DESIGNS[0]!, "cuts"));
-  expect(words).toMatch(/right side on the saw's table, its sole against the fence/);
-  expect(words).toMatch(/join them down both sides with a bevel/);
+  expect(words).toMatch(/on its right side, sole against the fence/);
+  expect(words).toMatch(/[Jj]oin them down both sides with a bevel/);
   expect(words).not.toMatch(/on all four sides/);
   expect(jigPlans(PLANES[0]!).find(({ name }) => name === "bed-gauge")!.registersAgainst).toMatch(
     /along the saw's fence, where the core's sole will lie/,

@@ -128,7 +128,7 @@ test("what must be done at the bench is told", () => {
     return [task, ...instructions, ...checks].join(" ");
   };
   const wanted: readonly [Step | "stock" | "season", readonly RegExp[]][] = [
-    ["stock", [/rings/, /flat or rift sawn/, /run down toward the heel/]],
+    ["stock", [/rings/, /[Ff]lat or rift sawn/, /run down toward the heel/]],
     ["core", [/matching marks/, /stand clear of every kerf/]],
     ["cuts", [/disc, belt, rasp or plane/, /[Aa] drum cannot form it/]],
     ["bed", [/straightedge/, /lamplane survey/, /never humped/]],

@@ -115,7 +115,7 @@ const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation)
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
   const peg = formatLength(plane.design.pegs.diameter, plane.design);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(2 * plane.widths.cheek, plane.design)} or more below it. Lay it on the outside of the left cheek, push it up and back until all three pegs touch both cheeks, and clamp it. Bore with ${holeContentText(places, plane)}. Open a tight printed hole with the drill itself.`;
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(2 * plane.widths.cheek, plane.design)} or more below it. Lay it on the outside of the left cheek, push it up and back until all three pegs touch both cheeks, and clamp it. Bore both at once with ${holeContentText(places, plane)}. Open a tight printed hole with the drill itself.`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

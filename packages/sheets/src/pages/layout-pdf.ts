@@ -6,6 +6,7 @@ import { createPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import type { Typefaces } from "../pdf/typefaces.ts";
 import type { Picture } from "../picture/picture.ts";
+import { SHEET } from "../words/sheets.ts";
 import { flowBlocks } from "./blocks/flow.ts";
 import { coverBlocks } from "./cover.ts";
 import { pageFurniture } from "./page-furniture.ts";
@@ -36,11 +37,11 @@ export async function layoutPdf(pictures: readonly Picture[], options: LayoutOpt
     flowBlocks([{ blocks: coverBlocks(units, places, start, room.width) }], room.height);
   const before = coverPages(0).length;
   const cover = coverPages(before);
-  const about = { title: `${name}: layout, true size`, subject: "1:1 sheets to glue on the wood" };
+  const about = { title: SHEET.fileTitle({ name }), subject: SHEET.subject };
   const pdf = createPdf({ ...about, ...(typefaces ? { typefaces } : {}) });
   const pages = before + sheets.length;
   cover.forEach((blocks, i) => {
-    const size = addPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
+    const size = addPage(pdf, options, "portrait", { what: SHEET.readFirst, page: i + 1, pages });
     for (const { block, top } of blocks) block.draw({ pdf, size }, { left: room.left, top: room.top + top });
   });
   sheets.forEach((sheet, i) => {

@@ -3,6 +3,8 @@ import { point, polygon } from "@lamplane/geometry";
 import { toMillimetres } from "@lamplane/parameters/units";
 import { measureText, type Typefaces } from "../pdf/typefaces.ts";
 import { Marks } from "../picture/marks.ts";
+import { PAPER } from "../words/papers.ts";
+import { BAR_WORDS, CHECK_PRINT } from "../words/sheets.ts";
 import { PAGE_MARGIN, type Size } from "./paper.ts";
 
 export interface PageLabels {
@@ -15,8 +17,8 @@ export interface PageLabels {
 
 /** Lengths of the two bars, mm, and what is written at their ends. */
 export const BARS = [
-  { words: "100 mm", length: 100, step: 10 },
-  { words: "4 in", length: toMillimetres(4, "in"), step: toMillimetres(0.5, "in") },
+  { words: BAR_WORDS.mm, length: 100, step: 10 },
+  { words: BAR_WORDS.in, length: toMillimetres(4, "in"), step: toMillimetres(0.5, "in") },
 ] as const;
 const BAR = { line: 0.5, end: 3.6, step: 2, tick: 0.25 } as const;
 const BAR_ROW = 6;
@@ -30,13 +32,8 @@ export function pageFurniture(page: Size, words: PageLabels, faces: Typefaces): 
   BARS.forEach((bar, i) => {
     drawBar(marks, bar, PAGE_MARGIN + 1 + (BARS.length - 1 - i) * BAR_ROW);
   });
-  const lines = [
-    "Print at 100 %: no “fit”, no “shrink”.",
-    "Measure both bars first: if either",
-    "is off, do not use this page.",
-  ];
   const left = PAGE_MARGIN + BARS[1].length + 18;
-  lines.forEach((line, i) => {
+  CHECK_PRINT.forEach((line, i) => {
     marks.text(line, point(left, PAGE_MARGIN + 8.6 - i * 3.7), { size: 2.7, bold: i === 0 });
   });
   return marks;
@@ -46,7 +43,7 @@ export function pageFurniture(page: Size, words: PageLabels, faces: Typefaces): 
 function drawHead(marks: Marks, { width, height }: Size, words: PageLabels, faces: Typefaces): void {
   const { plane, what, page, pages, version } = words;
   const y = height - PAGE_MARGIN - 3.6;
-  const number = `page ${page} of ${pages} · lamplane ${version}`;
+  const number = PAPER.page({ page, pages, version });
   const taken = measureText(plane, HEADING, true, faces) + measureText(number, SMALL, false, faces) + 10;
   const size = Math.min(HEADING, (width - 2 * PAGE_MARGIN - taken) / measureText(what, 1, false, faces));
   marks.text(plane, point(PAGE_MARGIN, y), { size: HEADING, bold: true });

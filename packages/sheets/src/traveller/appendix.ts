@@ -2,7 +2,6 @@
 
 import {
   assumptionCaption,
-  type BenchFigureKey,
   LEAST_GAP,
   LEAST_RUNS,
   planeSeasonSeries,
@@ -16,27 +15,6 @@ import type { Design } from "@lamplane/parameters/table";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
 import { yearPlots } from "../plots/year.ts";
 import { APPENDIX_PLOTS } from "../words/plots.ts";
-
-/** What is told of hold and strength, in words that stand alone. */
-export const STRENGTH_ROWS: readonly (readonly [BenchFigureKey, string])[] = [
-  ["cuttingForce", "Force on the edge, fine shaving"],
-  ["cuttingForceInCatch", "Force on the edge, a catch"],
-  ["clampWanted", "Clamp on the iron that holds it, fine shaving"],
-  ["clampWantedLeast", "The same where friction is best"],
-  ["clampWantedMost", "The same where friction is worst"],
-  ["clampWantedInCatch", "Clamp on the iron that holds it, a catch"],
-  ["drivingForce", "Push on the wedge that clamps for a fine shaving"],
-  ["holdMargin", "Self-locking margin of the wedge"],
-  ["holdMarginLeast", "The same where friction is worst"],
-  ["pinSag", "Sag of the cross pin, fine shaving"],
-  ["pinBendingFactor", "Cross pin in bending: strength over stress, fine shaving"],
-  ["tenonBendingFactor", "Tenons in bending at the shoulder: strength over stress, fine shaving"],
-  ["tenonShearFactor", "Tenons in shear: strength over stress, fine shaving"],
-  ["tenonBearingFactor", "Tenons pressed in their holes: strength over stress, fine shaving"],
-  ["cheekBearingFactor", "Cheeks pressed by the tenons: strength over stress, fine shaving"],
-  ["shearOutFactor", "Cheeks sheared out to the edge: strength over stress, fine shaving"],
-  ["smallestFactorInCatch", "The weakest of these in a catch: strength over stress"],
-];
 
 /** Plots of this plane, each with what it tells. */
 export function travellerPlots(plane: Elevation, design: Design) {

@@ -21,7 +21,8 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import type { Picture } from "../picture/picture.ts";
-import { STRENGTH_ROWS, travellerPlots } from "./appendix.ts";
+import { STRENGTH } from "../words/appendix.ts";
+import { travellerPlots } from "./appendix.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
 import type { ContentInput, StepContent } from "./content/content.ts";
 import { dryFitContent, glueContent, wedgeContent } from "./content/together.ts";
@@ -153,7 +154,7 @@ export function traveller(design: Design): Traveller {
     steps: travellerSteps(design),
     fitTest: jigsInUse(design).find(({ name }) => name === "fit-test"),
     plots: travellerPlots(plane, design),
-    strength: STRENGTH_ROWS.flatMap(([key, label]) => t.figureRow(key, label)),
+    strength: (Object.keys(STRENGTH) as (keyof typeof STRENGTH)[]).flatMap((key) => t.figureRow(key, STRENGTH[key])),
     strengthCaution: STRENGTH_CAUTION,
   };
 }
