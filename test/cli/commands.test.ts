@@ -280,9 +280,9 @@ test("explain knows figures, checks and steps; one name may be several of them",
   for (const code of codes)
     expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}depends on [a-z]+.*\n {2}source: /);
   expect(await said("recess")).toMatch(
-    /recess\.width\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
+    /recess\.width: .*\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
   );
-  expect((await runCommand("explain")).out).toMatch(/^Parameters\n[\s\S]*\nFigures\n[\s\S]*\nChecks\n[\s\S]*\nSteps\n/);
+  expect((await runCommand("explain")).out).toMatch(/^PARAMETERS\n[\s\S]*\nFIGURES\n[\s\S]*\nCHECKS\n[\s\S]*\nSTEPS\n/);
 });
 
 test.each([

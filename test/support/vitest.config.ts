@@ -1,4 +1,4 @@
-// How the tests run: from the packages' sources, without a build.
+// How the tests run: from the packages' sources, without a build. `package.json` parts the quick from the long ones by their names.
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({

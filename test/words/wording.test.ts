@@ -11,7 +11,7 @@ const pages = wordingTexts();
 
 test("every wording.md is current (`pnpm run docs` writes it)", () => {
   expect(pages.map(({ path }) => path)).toEqual(
-    ["parameters", "bench", "cli"].map((name) => `packages/${name}/wording.md`),
+    ["parameters", "bench", "sheets", "cli"].map((name) => `packages/${name}/wording.md`),
   );
   for (const { path, text } of pages) expect(read(path), path).toBe(text);
 });
@@ -32,7 +32,7 @@ test.each(pages)("$path: nothing is missing in a sentence, and no private word i
 });
 
 /** Sources of each speaking package outside words/ and the tables of parameters. */
-const sources = ["parameters", "bench", "cli"].flatMap((name) =>
+const sources = ["parameters", "bench", "sheets", "cli"].flatMap((name) =>
   readdirSync(`packages/${name}/src`, { recursive: true, encoding: "utf8" })
     .filter((path) => path.endsWith(".ts") && !/^(words|table)\//.test(path))
     .map((path) => `packages/${name}/src/${path}`),

@@ -1,8 +1,8 @@
 // The woods a plane is made of, looked up by their names; what the tables lack is told, and nothing stands in for it.
 import type { Elevation } from "@lamplane/parameters/elevation";
+import { memoizeByPlane } from "@lamplane/parameters/elevation";
 import type { StrengthName } from "@lamplane/parameters/wood";
 import { findSpecies, type Species, type SpeciesLookup } from "@lamplane/parameters/wood";
-import { memoizeByPlane } from "./memoize.ts";
 
 export const WOOD_ROLES = ["body", "pin", "wedge"] as const;
 export type WoodRole = (typeof WOOD_ROLES)[number];

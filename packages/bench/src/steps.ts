@@ -1,15 +1,13 @@
 // The steps of the build in their order: what each measures, and which figures it is done by.
 import { type FigureKey, recessOf } from "@lamplane/parameters/elevation";
-import { type Design, STEP_NAMES, type WorkStage } from "@lamplane/parameters/table";
+import { type Design, STEP_NAMES, type Step } from "@lamplane/parameters/table";
 import { MEASURED_KEYS, MEASURED_ROWS, type MeasuredKey } from "./measured-values.ts";
 import { STEP_WORDS, type StepWords } from "./words/steps.ts";
 
+export type { Step } from "@lamplane/parameters/table";
 export { MEASURED_KEYS, type MeasuredKey } from "./measured-values.ts";
-export type Step = (typeof STEP_NAMES)[number];
 
 export interface StepRow extends StepWords {
-  /** State of the work that it leads to, as the sheet shows it. */
-  readonly stage: WorkStage;
   /** Figures that this step is done by, in the order in which they are wanted. */
   readonly figures: readonly FigureKey[];
   /** What is measured when it is done. */
@@ -25,7 +23,6 @@ export const stepTask = (step: Step, design: Design): string =>
 /** @see common practice, no published source: order of the work */
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWords>>> = {
   iron: {
-    stage: "billet",
     figures: ["ironTaper", "edgeThickness", "faceAngle", "clearanceAngle"],
     locks: [
       "iron.width",
@@ -37,7 +34,6 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     ],
   },
   core: {
-    stage: "billet",
     figures: ["billetWidth", "roughCheek", "roughCore", "coreWidth", "blankLength", "blankHeight"],
     locks: [
       "body.sideClearance",
@@ -51,7 +47,6 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     ],
   },
   cuts: {
-    stage: "core",
     figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius"],
     locks: [
       "ramp.angle",
@@ -67,22 +62,18 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     ],
   },
   bed: {
-    stage: "bed",
     figures: ["bedAngle", "unsupported"],
     locks: [],
   },
   recess: {
-    stage: "bed",
     figures: ["recessWidth", "recessDepth", "recessFromBedTip", "recessLand", "recessPad"],
     locks: ["recess.width", "recess.depth", "recess.clearance", "recess.travel", "recess.cutter"],
   },
   "pin-hole": {
-    stage: "bed",
     figures: ["pinX", "pinOverBlankSole", "pinHoleDiameter"],
     locks: ["pin.height", "pin.tenon", "pin.tenonClearance"],
   },
   wedge: {
-    stage: "glued",
     figures: ["wedgeAngle", "wedgeTip", "wedgeLength", "wedgeButt", "wedgeWidth", "wedgeTipFromEdge", "wedgeAtPin"],
     locks: [
       "wedge.angle",
@@ -97,27 +88,22 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     ],
   },
   "dry-fit": {
-    stage: "glued",
     figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
     locks: [],
   },
   "glue-up": {
-    stage: "glued",
     figures: ["bedTipX", "rampTipX", "glueGap"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {
-    stage: "trued",
     figures: ["edgeHeightAtContact", "soleToTake"],
     locks: [],
   },
   mouth: {
-    stage: "trued",
     figures: ["soleToTake", "mouthOpening", "mouthGrowth"],
     locks: [],
   },
   shaping: {
-    stage: "shaped",
     figures: ["bodyHeight", "mouthX", "bodyWidth"],
     locks: ["body.outline", "body.crown", "body.toeHeight", "body.heelHeight"],
   },
@@ -139,9 +125,6 @@ export const stepWords = (design: Design, step: Step): Pick<StepRow, "title" | "
   title: step === "recess" && !recessOf(design) ? "No recess to rout" : STEPS[step].title,
   task: stepTask(step, design),
 });
-
-/** The steps that lead to a state of the work. */
-export const stepsTo = (stage: WorkStage): readonly Step[] => STEP_NAMES.filter((step) => STEPS[step].stage === stage);
 
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */
 export const JOB_STEPS = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;

@@ -3,7 +3,7 @@ import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
 import { requireFileName, STANDARD_INPUT } from "./file-content.ts";
 import { type Exit, InputRefused, type Io } from "./io.ts";
-import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
 import { ARGUMENT_FAULT, ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** A length as typed; read in the design's unit once the design is known. */
@@ -27,7 +27,8 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .option("shaving", {
             ...LENGTH,
             describe: OPTIONS.shaving,
-          }),
+          })
+          .option("all", allOption(OPTIONS.allRows)),
       async (a) => {
         const { mouthCommand } = await import("./commands/mouth.ts");
         const { seen, left, right, wanted, shaving } = a;
@@ -38,7 +39,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           wanted: requireSingle("wanted", wanted),
           shaving: requireSingle("shaving", shaving),
         };
-        setExitCode(mouthCommand(io, loadDesign(io, a.FILE, a.with), { ...limits, json: a.json }));
+        setExitCode(mouthCommand(io, loadDesign(io, a.FILE, a.with), { ...limits, json: a.json, all: a.all }));
       },
     )
     .command(
@@ -50,7 +51,8 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .positional("READINGS", { type: "string", describe: ARGUMENTS.readings })
           .option("with", WITH)
           .option("json", JSON_OUT)
-          .option("blank", { type: "boolean", default: false, describe: OPTIONS.blank }),
+          .option("blank", { type: "boolean", default: false, describe: OPTIONS.blank })
+          .option("all", allOption(OPTIONS.allRanges)),
       async (a) => {
         const { surveyCommand } = await import("./commands/survey.ts");
         if (a.FILE === STANDARD_INPUT && a.READINGS === STANDARD_INPUT)
@@ -103,7 +105,8 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .option("with", WITH)
           .option("json", JSON_OUT)
           .option("seed", { type: "number", requiresArg: true, default: 1, describe: OPTIONS.seed })
-          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: OPTIONS.runs });
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: OPTIONS.runs })
+          .option("all", allOption(OPTIONS.allErrors));
       },
       async (a) => {
         const { toleranceCommand } = await import("./commands/tolerance.ts");

@@ -13,6 +13,8 @@ import {
 } from "@lamplane/parameters/design";
 import { type Design, type NumberRow, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
+import { VALUE_NOTE } from "@lamplane/parameters/words";
+import type { SourcePosition } from "@lamplane/parameters/yaml";
 import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused, type Io } from "./io.ts";
@@ -20,16 +22,19 @@ import { ARGUMENT_FAULT, DESIGN_FILE } from "./words/commands.ts";
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it; a length that looks like one of the other unit is asked
- * about.
+ * about, a word of older files noted.
  * @throws InputRefused with one line for every fault.
  */
 export function loadDesign(io: Pick<Io, "err">, file: string, changes: readonly string[] = []): Design {
-  const { design, slips } = readDesignFile(readDesignBytes(file), fileTitle(file));
-  for (const slip of slips) {
-    const { line, column } = slip.at;
-    io.err(`${fileTitle(file)}:${line}:${column}: warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}\n`);
-  }
-  return changes.length === 0 ? design : applyChanges(design, changes);
+  const { design, slips, oldWords } = readDesignFile(readDesignBytes(file), fileTitle(file));
+  const tell = ({ line, column }: SourcePosition, text: string) =>
+    io.err(`${fileTitle(file)}:${line}:${column}: ${text}\n`);
+  for (const slip of slips) tell(slip.at, `warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}`);
+  for (const word of oldWords) tell(word.at, `note: ${VALUE_NOTE.oldWord(word)}`);
+  if (changes.length === 0) return design;
+  const changed = applyChanges(design, changes);
+  for (const word of changed.oldWords) io.err(`--with: note: ${VALUE_NOTE.oldWord(word)}\n`);
+  return changed.design;
 }
 
 /** A design file's bytes. @throws InputRefused where it cannot be read, or is no design file by its size. */
@@ -52,7 +57,7 @@ function brokenOffNote(file: string): string {
     : "";
 }
 
-function applyChanges(design: Design, changes: readonly string[]): Design {
+function applyChanges(design: Design, changes: readonly string[]) {
   const outside: string[] = [];
   let to = design; // a unit that is changed counts for what comes after it
   for (const change of changes) {
@@ -62,7 +67,7 @@ function applyChanges(design: Design, changes: readonly string[]): Design {
   }
   if (outside.length > 0) throw new InputRefused(outside.join("\n"));
   const complete = completeDesign(to);
-  if (complete.ok) return complete.design;
+  if (complete.ok) return complete;
   throw new InputRefused(
     faultLines(
       complete.faults.map((fault) => ({ ...fault, file: "--with" })),

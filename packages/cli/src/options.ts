@@ -10,6 +10,9 @@ export const JSON_OUT = {
   default: false,
   describe: OPTIONS.json,
 } as const;
+/** @param describe what it adds */
+export const allOption = <Text extends string>(describe: Text) =>
+  ({ type: "boolean", default: false, describe }) as const;
 export const WITH = {
   type: "string",
   array: true,

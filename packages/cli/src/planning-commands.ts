@@ -3,7 +3,7 @@ import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
 import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
 import { ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** The line with the planner's commands added to it. */
@@ -18,7 +18,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .positional("FILE", OWN_FILE)
           .option("for", { choices: PURPOSE_NAMES, describe: OPTIONS.for })
           .option("units", { choices: ["mm", "in"] as const, describe: OPTIONS.units })
-          .option("all", { type: "boolean", default: false, describe: OPTIONS.allParameters });
+          .option("all", allOption(OPTIONS.allParameters));
       },
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
@@ -30,11 +30,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       "check FILE",
       COMMANDS.check,
       (y) =>
-        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("all", {
-          type: "boolean",
-          default: false,
-          describe: OPTIONS.all,
-        }),
+        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("all", allOption(OPTIONS.all)),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
         setExitCode(checkCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
@@ -48,7 +44,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .positional("FILE", FILE)
           .option("with", WITH)
           .option("json", JSON_OUT)
-          .option("all", { type: "boolean", default: false, describe: OPTIONS.formulas }),
+          .option("all", allOption(OPTIONS.formulas)),
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
         setExitCode(figuresCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
@@ -57,10 +53,15 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     .command(
       "stock FILE",
       COMMANDS.stock,
-      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("json", JSON_OUT)
+          .option("all", allOption(OPTIONS.allPieces)),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
-        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with), a.json));
+        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with), a));
       },
     )
     .command(
@@ -98,6 +99,25 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       },
     )
     .command(
+      "class ROSTER",
+      COMMANDS.class,
+      (y) =>
+        y
+          .positional("ROSTER", { type: "string", demandOption: true, describe: ARGUMENTS.roster })
+          .option("base", { type: "string", requiresArg: true, describe: OPTIONS.base })
+          .option("out", { type: "string", default: "packs", requiresArg: true, describe: OPTIONS.classOut })
+          .option("groups", { type: "number", requiresArg: true, describe: OPTIONS.groups })
+          .option("plan", { type: "boolean", default: false, describe: OPTIONS.plan })
+          .option("status", { type: "boolean", default: false, describe: OPTIONS.status })
+          .option("json", JSON_OUT),
+      async (a) => {
+        const { classCommand, parseGroups } = await import("./commands/class.ts");
+        requireFileName("class", a.ROSTER);
+        const [base, out] = [requireSingle("base", a.base), requireSingle("out", a.out)];
+        setExitCode(await classCommand(io, a.ROSTER, { ...a, base, out, groups: parseGroups(a.groups) }));
+      },
+    )
+    .command(
       "sweep FILE",
       COMMANDS.sweep,
       (y) =>
@@ -119,10 +139,11 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
     .command(
       "explain [KEY]",
       COMMANDS.explain,
-      (y) => y.positional("KEY", { type: "string", describe: ARGUMENTS.key }),
+      (y) =>
+        y.positional("KEY", { type: "string", describe: ARGUMENTS.key }).option("all", allOption(OPTIONS.allNames)),
       async (a) => {
         const { explainCommand } = await import("./commands/explain.ts");
-        setExitCode(explainCommand(io, a.KEY));
+        setExitCode(explainCommand(io, a.KEY, a.all));
       },
     )
     .command(

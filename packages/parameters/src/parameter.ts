@@ -60,6 +60,8 @@ export interface ChoiceRow<V extends string = string> extends Documented {
   readonly default: V;
   /** Default of a design in inches, where it is another. */
   readonly inches?: V;
+  /** Words that older files hold, each with the choice that it means. */
+  readonly oldChoices?: Readonly<Record<string, V>>;
 }
 
 /** Free text on one line. */
@@ -134,7 +136,12 @@ export const requiredLength = (spec: NumberSpec): NumberRow<number> => numberRow
 
 /** One word out of `choices`; the first is not special, the default is named. */
 export const choice = <const V extends string>(
-  spec: Documented & { choices: readonly V[]; default: NoInfer<V>; inches?: NoInfer<V> },
+  spec: Documented & {
+    choices: readonly V[];
+    default: NoInfer<V>;
+    inches?: NoInfer<V>;
+    oldChoices?: Readonly<Record<string, NoInfer<V>>>;
+  },
 ): ChoiceRow<V> => ({
   kind: "choice",
   ...spec,

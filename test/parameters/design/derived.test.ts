@@ -32,6 +32,7 @@ describe("plain values", () => {
       ok: true,
       givenPaths,
       slips: [],
+      oldWords: [],
       design: completed({ ...IRON, measured: {}, body: undefined }),
     });
   });
@@ -98,6 +99,8 @@ describe("schema", () => {
     ["{}", false],
     ["iron: { width: 48, thickness: 3.6, widht: 1 }", false],
     ["iron: { width: 48, thickness: 3.6 }\nstage: done", false],
+    ["iron: { width: 48, thickness: 3.6 }\nstage: glue-up", true],
+    ["iron: { width: 48, thickness: 3.6 }\nstage: glued", true],
     ["iron: { width: 48, thickness: 3.6 }\npegs: { perEnd: 1.5 }", false],
     ["iron: { width: auto, thickness: 3.6 }", false],
     ["iron: { width: 48, thickness: 3.6 }\nname: a/b", false],
@@ -129,7 +132,7 @@ describe("told to the maker", () => {
     const givenPaths = new Set(
       rowsOf(TABLE).flatMap(({ path, row }) => (row.default === undefined && !path.startsWith("iron.") ? [] : [path])),
     );
-    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths, slips: [], design: expected });
+    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths, slips: [], oldWords: [], design: expected });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);
   });
   test("the starter in inches gives inch sizes next to the defaults, and a plane that no check stops", () => {

@@ -1,5 +1,5 @@
 // What each step of the build is called and what to do at it; what an error of it is called, and a result that it decides.
-import type { STEP_NAMES } from "@lamplane/parameters/table";
+import type { Step } from "@lamplane/parameters/table";
 import type { ErrorKey } from "../error-keys.ts";
 
 export interface StepWords {
@@ -12,7 +12,7 @@ export interface StepWords {
   readonly notNeeded?: string;
 }
 
-export const STEP_WORDS: Readonly<Record<(typeof STEP_NAMES)[number], StepWords>> = {
+export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
   iron: {
     title: "Measure the iron",
     outcome: "iron measured",
@@ -97,7 +97,7 @@ export const MOUTH_READING_LABEL = "reading of the mouth";
 
 export const RESULT_LABELS = {
   mouthOpening: "mouth opening",
-  mouthUneven: "mouth at left cheek less right",
+  mouthUneven: "mouth, left less right",
   glueGap: "gap between block tips",
   pinToRamp: "cross pin to ramp",
   wedgeAtPin: "wedge thickness at pin",

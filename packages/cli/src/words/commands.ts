@@ -10,6 +10,7 @@ export const COMMANDS = {
   figures: "every figure",
   stock: "how to saw the wood",
   build: "write everything needed at the bench",
+  class: "many planes from one roster",
   sweep: "many designs as a table",
   explain: "what a parameter, figure, check or step is",
   view: "drawing in a browser, follows the file",
@@ -25,6 +26,7 @@ export const ARGUMENTS = {
   ownFile: "design file (YAML)",
   fileOrExamples: "design file (YAML); the examples if left out",
   readings: "readings file (YAML)",
+  roster: "roster (CSV or YAML): a row a plane",
   values: "KEY=VALUE, such as coreWidth=49.7; coreWidth= takes it back",
   key: "such as bed.angle, bed, mouthGrowth or pin-bending",
 } as const;
@@ -37,9 +39,19 @@ export const OPTIONS = {
   units: "unit of bare lengths; default mm",
   all: "list passed checks and sources too",
   formulas: "formulas and sources too",
+  allErrors: "every error, worst case, trial and sources too",
+  allRows: "every row and column, and sources too",
+  allRanges: "how sure each figure is, and sources too",
+  allPieces: "offcut, finished sizes, wood and grain too",
+  allNames: "what each of them is",
   out: "folder for the pack",
   only: "parts, jigs or sheets, with commas",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
+  base: "design that the rows differ from; default: the roster's own",
+  classOut: "folder for design files, packs and sheets",
+  groups: "number of core widths; default: the fewest",
+  plan: "design files and class sheets only, no packs",
+  status: "where every build stands",
   figure: "figure to show; repeat for more",
   table: "file for the table (CSV)",
   plots: "folder for plots (SVG)",
@@ -55,6 +67,15 @@ export const OPTIONS = {
   readTwice: "measured again, and it is right",
   seed: "same seed, same trial",
   runs: "planes in the trial",
+} as const;
+
+/** Last line of a report in short: what more there is. */
+export const MORE = {
+  tolerance: "--all: every error, the worst case, the trial, sources.",
+  mouth: "--all: every row, what else moves, sources.",
+  survey: "--all: how sure each figure is, sources.",
+  stock: "--all: throat offcut, finished sizes, wood and grain.",
+  explain: "`lamplane explain KEY` explains one, --all every one.",
 } as const;
 
 /** Near names behind one that is not known, and the end of the sentence. */

@@ -1,5 +1,6 @@
 // Door: what a pack holds.
 export {
+  designState,
   makePackContent,
   type PackContent,
   type PackInput,

@@ -4,7 +4,7 @@ import { type Finding, formatFinding } from "@lamplane/bench/checks";
 import { valueAt } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
-import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
+import { type Design, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
 import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
@@ -49,26 +49,27 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     progress(i, makers.length, what);
     await make();
   }
-  files.set(MANIFEST, manifestText(design.name, version, files, stateOf(design)));
+  files.set(MANIFEST, manifestText(design.name, version, files, designState(design)));
   progress(makers.length, makers.length, "");
   return files;
 }
 
 /** What tells one state of a design from another: the first half of the SHA-256 of its values in the table's order. */
-function stateOf(design: Design): string {
+export function designState(design: Design): string {
   const values = rowsOf(TABLE).map(({ path }) => [path, valueAt(design, path)]);
   return sha256Hex(toBytes(JSON.stringify(values))).slice(0, 32);
 }
 
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
-  const parts = partsOf(plane, design.stage);
+  const stage = WORK_AFTER[design.stage].drawn;
+  const parts = partsOf(plane, stage);
   for (const part of parts) {
     files.set(`parts/${part.name}.stl`, stlBytes(part.lyingMesh, part.name, part.volume));
     files.set(`step/${part.name}.step`, partStep({ name: part.name, shells: [part.lyingFaces] }, version));
-    files.set(`parts/${part.name}.dxf`, dxfText(part.drawing));
+    files.set(`parts/${part.name}.dxf`, dxfText(part.drawing, design.shop.dxfUnit));
     files.set(`drawings/${part.name}.svg`, pictureSvg(drawingPicture(part.drawing)));
   }
-  const body = bodySolid(plane, design.stage === "glued" ? "glued" : "trued");
+  const body = bodySolid(plane, stage === "glued" ? "glued" : "trued");
   files.set("body.stl", stlBytes(body.onSoleMesh, "body", body.volume));
   files.set("body.3mf", serializeThreeMf(parts, { name: design.name, version }));
   const posed = parts.map(({ name, lyingFaces, pose }) => ({ name, shells: [lyingFaces], pose }));
@@ -79,7 +80,7 @@ function addJigs(files: PackContent, { plane, version }: PackInput): void {
   for (const jig of planeJigs(plane)) {
     files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lyingMesh, jig.name, jig.volume));
     files.set(`step/jigs/${jig.name}.step`, partStep({ name: jig.name, shells: jig.plainFaces }, version));
-    if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing));
+    if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing, plane.design.shop.dxfUnit));
   }
 }
 

@@ -7,13 +7,25 @@ import type { DesignFaults, Fault } from "./fault.ts";
 import { isUnitSlip, type UnitSlip } from "./unit-slip.ts";
 import { decodeValue, type ParameterValue } from "./value.ts";
 
-/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about. */
+/** A choice that was read by a word of older files. */
+export interface OldWord {
+  readonly path: string;
+  readonly at: SourcePosition;
+  readonly read: string;
+  /** The choice that it means. */
+  readonly value: string;
+}
+
+/**
+ * `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords` to be noted.
+ */
 export type DesignResult =
   | {
       readonly ok: true;
       readonly design: Design;
       readonly givenPaths: ReadonlySet<string>;
       readonly slips: readonly UnitSlip[];
+      readonly oldWords: readonly OldWord[];
     }
   | { readonly ok: false; readonly faults: Fault[] };
 
@@ -27,6 +39,7 @@ interface DecodeContext {
   readonly defaults: Units;
   readonly rows: Set<string>;
   readonly slips: UnitSlip[];
+  readonly oldWords: OldWord[];
   readonly faults: DesignFaults;
 }
 
@@ -39,12 +52,12 @@ export function decodeDesign(
   if (node?.kind !== "map") return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
   const own = decodeUnits(node.entries);
-  const slips: UnitSlip[] = [];
-  const filling = { units: units === "as given" ? own : units, defaults: own ?? "mm", rows, slips, faults };
+  const [slips, oldWords]: [UnitSlip[], OldWord[]] = [[], []];
+  const filling = { units: units === "as given" ? own : units, defaults: own ?? "mm", rows, slips, oldWords, faults };
   const design = fillSection(TABLE, node.entries, node.at, "", filling);
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
-  return { ok: true, design: design as unknown as Design, givenPaths: rows, slips };
+  return { ok: true, design: design as unknown as Design, givenPaths: rows, slips, oldWords };
 }
 
 /** Whether a section may stand in a file with nothing in it: one that the bench fills in. */
@@ -109,6 +122,7 @@ function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition,
     const reading = decodeValue(entry.value, row, units);
     if ("value" in reading) {
       noteSlip(row, entry.value, reading.value, path, filling);
+      noteOldWord(row, entry.value, reading.value, path, filling);
       return reading.value;
     }
     filling.faults.add(entry.value.at, path, { ...reading.fault, units });
@@ -124,4 +138,9 @@ function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: strin
   const units = filling.units ?? "mm";
   const read = node.kind === "number" ? String(node.value) : node.kind === "text" ? node.text : "";
   if (isUnitSlip(row, read, value, units)) filling.slips.push({ path, at: node.at, read, units });
+}
+
+function noteOldWord(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
+  if (row.kind !== "choice" || node.kind !== "text" || node.text === value) return;
+  filling.oldWords.push({ path, at: node.at, read: node.text, value: String(value) });
 }

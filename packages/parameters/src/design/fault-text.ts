@@ -3,6 +3,7 @@ import type { Row } from "../parameter.ts";
 import { isRow, TABLE, type TableSection } from "../table/index.ts";
 import { formatLimit } from "../units.ts";
 import { FILE_FAULT, VALUE_FAULT } from "../words/design-faults.ts";
+import { ROSTER_FAULT } from "../words/roster-faults.ts";
 import { sourceFaultText, syntaxText } from "../words/text-faults.ts";
 import { sanitizeForMessage } from "../yaml/fault.ts";
 import { allowedText } from "./allowed-text.ts";
@@ -28,6 +29,26 @@ export function faultText(fault: Fault): string {
     case "not-a-design":
     case "not-an-object":
       return FILE_FAULT[fault.code];
+    case "not-a-roster":
+    case "no-planes":
+    case "base-not-a-file":
+    case "row-not-a-map":
+    case "open-quote":
+    case "no-name-column":
+    case "no-name":
+      return ROSTER_FAULT[fault.code];
+    case "too-many-planes":
+      return ROSTER_FAULT[fault.code](fault);
+    case "cells-beyond-head":
+      return ROSTER_FAULT[fault.code](fault);
+    case "unknown-roster-key":
+      return ROSTER_FAULT[fault.code]({ ...fault, key: sanitizeForMessage(fault.key) });
+    case "doubled-column":
+      return ROSTER_FAULT[fault.code]({ head: sanitizeForMessage(fault.head) });
+    case "second-name":
+      return ROSTER_FAULT[fault.code](fault);
+    case "of-the-base":
+      return ROSTER_FAULT[fault.code](fault);
     case "unknown-key":
       return unknownKeyMessage(fault.key, fault.section, sectionAt(fault.section), fault.isAlone);
     case "not-a-section":

@@ -1,7 +1,7 @@
 // Door to the design: what the maker typed → plain numbers, or every fault with its place.
 export type { Design } from "../table/index.ts";
 export { LARGEST_FILE } from "../yaml/source.ts";
-export type { DesignResult } from "./decode.ts";
+export type { DesignResult, OldWord } from "./decode.ts";
 export type { Fault } from "./fault.ts";
 export { faultText } from "./fault-text.ts";
 export { parameterTable } from "./guide.ts";

@@ -18,7 +18,7 @@ function nodeOfValue(value: unknown, depth: number): DesignNode {
   if (value === null || value === undefined) return { kind: "nothing", at };
   if (typeof value === "number") return { kind: "number", at, value };
   if (typeof value === "string") return { kind: "text", at, text: value };
-  if (Array.isArray(value)) return { kind: "other", at, words: "a list" };
+  if (Array.isArray(value)) return { kind: "list", at, items: [] };
   if (typeof value !== "object" || depth > DEEPEST) return { kind: "other", at, words: `a ${typeof value}` };
   const entries = Object.entries(value).filter(([, inner]) => inner !== undefined);
   return {

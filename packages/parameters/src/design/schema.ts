@@ -38,8 +38,12 @@ function isRequired(entry: Row | TableSection): boolean {
 
 function rowSchema(row: Row, units: Units): Schema {
   const description = row.help;
-  if (row.kind === "choice")
-    return { type: "string", enum: [...row.choices], default: defaultIn(row, units), description };
+  if (row.kind === "choice") {
+    const words = { type: "string", enum: [...row.choices] };
+    const old = Object.keys(row.oldChoices ?? {});
+    const allowed = old.length === 0 ? words : { anyOf: [words, { type: "string", enum: old, deprecated: true }] };
+    return { ...allowed, default: defaultIn(row, units), description };
+  }
   if (row.kind === "text") {
     const pattern = row.pattern ? { pattern: row.pattern.regex.source } : {};
     return { type: "string", minLength: 1, maxLength: row.maxLength, ...pattern, default: row.default, description };

@@ -1,5 +1,5 @@
 // One value as read against its row: what it means, or what is wrong with it.
-import type { NumberRow, Row, TextRow } from "../parameter.ts";
+import type { ChoiceRow, NumberRow, Row, TextRow } from "../parameter.ts";
 import { parseNumber, toMillimetres, type Units } from "../units.ts";
 import { hasHidden } from "../yaml/source.ts";
 import type { DesignNode } from "./design-nodes.ts";
@@ -11,14 +11,15 @@ export type DecodedValue = { readonly value: ParameterValue } | { readonly fault
 /** @param units unit of a length that carries none */
 export function decodeValue(node: DesignNode, row: Row, units: Units): DecodedValue {
   if (node.kind === "nothing") return { fault: { code: "no-value" } };
-  if (node.kind === "map" || node.kind === "other")
-    return { fault: { code: "not-a-value", what: node.kind === "map" ? "a group of keys" : node.words } };
+  if (node.kind === "map") return { fault: { code: "not-a-value", what: "a group of keys" } };
+  if (node.kind === "list") return { fault: { code: "not-a-value", what: "a list" } };
+  if (node.kind === "other") return { fault: { code: "not-a-value", what: node.words } };
   if (row.kind === "number") return decodeNumber(node, row, units);
   if (node.kind !== "text" || node.bare === "number") {
     const read = node.kind === "text" ? node.text : String(node.kind === "number" ? node.value : "");
     return { fault: { code: "number-for-text", read } };
   }
-  return row.kind === "text" ? decodeText(node.text, row) : decodeChoice(node.text, row.choices);
+  return row.kind === "text" ? decodeText(node.text, row) : decodeChoice(node.text, row);
 }
 
 function decodeNumber(node: DesignNode, row: NumberRow, units: Units): DecodedValue {
@@ -47,5 +48,7 @@ function decodeText(text: string, row: TextRow): DecodedValue {
   return { value: text };
 }
 
-const decodeChoice = (text: string, choices: readonly string[]): DecodedValue =>
-  choices.includes(text) ? { value: text } : { fault: { code: "unknown-choice", read: text } };
+function decodeChoice(text: string, { choices, oldChoices = {} }: ChoiceRow): DecodedValue {
+  const value = Object.hasOwn(oldChoices, text) ? oldChoices[text]! : text;
+  return choices.includes(value) ? { value } : { fault: { code: "unknown-choice", read: text } };
+}

@@ -12,14 +12,12 @@ import {
   type Shape,
   splitAtIntersection,
 } from "@lamplane/geometry";
-import type { Design } from "../table/index.ts";
+import type { Stage } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
 import { bedXAt, planeToBed } from "./frame.ts";
+import { memoizeByPlane } from "./memoize.ts";
 import { rampPath } from "./ramp.ts";
 import { flatTop } from "./top-outline.ts";
-
-/** State of the work: blank (allowance and trims in place), glued (trimmed to length), trued (finished). */
-export type Stage = Design["stage"];
 
 /** What a stage leaves standing: height of the sole, ends of cheeks and blocks, and the top from heel to toe. */
 export interface StageExtent {
@@ -59,11 +57,20 @@ export interface Blocks {
   readonly topOverFront: readonly Segment[];
 }
 
+const knownBlocks = memoizeByPlane(() => new Map<Stage, Blocks>());
+
 /**
  * Front block, bed block and throat at a stage.
  * @throws Error (our bug) where ramp or bed miss the top; the checks stop such a design before.
  */
 export function blocksAt(plane: Elevation, stage: Stage): Blocks {
+  const known = knownBlocks(plane);
+  const blocks = known.get(stage) ?? cutBlocks(plane, stage);
+  known.set(stage, blocks);
+  return blocks;
+}
+
+function cutBlocks(plane: Elevation, stage: Stage): Blocks {
   const stock = stageExtent(plane, stage);
   const { height } = plane.design.body;
   const ramp = splitOrThrow(rampPath(plane.ramp, stock.sole, 2 * height), stock.top, "ramp");

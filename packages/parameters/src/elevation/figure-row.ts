@@ -1,6 +1,6 @@
 // What a figure is, in one row: its unit, formula and source, how it is read, when it is felt and when it is spent.
 import { EPSILON } from "@lamplane/geometry";
-import type { STEP_NAMES } from "../table/index.ts";
+import type { Step } from "../table/index.ts";
 import type { FigureWords } from "../words/figures.ts";
 import type { Elevation } from "./elevation.ts";
 
@@ -37,7 +37,7 @@ export interface FigureUse {
    */
   readonly feltFrom?: number;
   /** Step after which it is spent: marks, settings of a saw, places at glue-up. Every plane has such a figure. */
-  readonly spentAt?: (typeof STEP_NAMES)[number];
+  readonly spentAt?: Step;
 }
 
 /** A figure of one design. */
@@ -69,9 +69,14 @@ export const withWords = <Rows extends Readonly<Record<string, FigureFormula>>>(
     Object.entries(rows).map(([key, row]) => [key, { name: words[key]![0], help: words[key]![1], ...row }]),
   ) as { readonly [Key in keyof Rows]: Rows[Key] & FigureRow };
 
-/** The figures of an elevation by these rows, in their order; what is undefined is left out. */
-export const evaluateFigures = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
+/** The figures of an elevation by these rows, in their order; what is undefined is left out. @param keys those wanted, all without it */
+export const evaluateFigures = (
+  rows: Readonly<Record<string, FigureRow>>,
+  e: Elevation,
+  keys?: readonly string[],
+): Figure[] =>
   Object.entries(rows).flatMap(([key, { of, name, unit, formula, help, source }]) => {
+    if (keys && !keys.includes(key)) return [];
     const value = of(e);
     const exact = value !== undefined && Math.abs(value) < EPSILON ** 2 ? 0 : value;
     return exact === undefined ? [] : [{ key, name, value: exact, unit, formula, help, source }];

@@ -1,4 +1,5 @@
 // Door: the plane from the side.
+export type { Stage } from "../table/index.ts";
 export {
   type Blocks,
   bedLowerEdge,
@@ -7,7 +8,6 @@ export {
   pegHoles,
   pegWaste,
   ROUND_A_PEG,
-  type Stage,
   stageExtent,
 } from "./blocks.ts";
 export { type Elevation, elevation, frameOf, type Points } from "./elevation.ts";
@@ -38,6 +38,7 @@ export { glueGap, tipGap } from "./glue-gap.ts";
 export { edgeHeightAtContact, GLUE_FREE, glueFreeArea, isPlacedByContact } from "./glue-up.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export { bevelToBack, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
+export { memoizeByPlane } from "./memoize.ts";
 export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {
   ROOM_WANTED,

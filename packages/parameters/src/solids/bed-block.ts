@@ -2,8 +2,9 @@
 
 import { line, type Outline, point, reverseOutline } from "@lamplane/geometry";
 import { levelFace, wallFace } from "@lamplane/geometry/mesh";
-import { blocksAt, type Stage, stageExtent } from "../elevation/blocks.ts";
+import { blocksAt, stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import type { Stage } from "../table/index.ts";
 import { bedFaces, topOverBedFaces } from "./bed-faces.ts";
 import { chordArea, type PartFaces } from "./part-faces.ts";
 

@@ -2,8 +2,9 @@
 
 import { line, type Outline, type Point, point, reverseOutline, type Segment } from "@lamplane/geometry";
 import { atLevel, type Face, levelFace, polygonLoop, wallFace, wallFaces } from "@lamplane/geometry/mesh";
-import { blocksAt, type Stage, stageExtent } from "../elevation/blocks.ts";
+import { blocksAt, stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import type { Stage } from "../table/index.ts";
 import { bedFaces, topOverBedFaces } from "./bed-faces.ts";
 import { chordArea, holeOutline, type PartFaces } from "./part-faces.ts";
 

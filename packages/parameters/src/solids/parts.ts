@@ -23,8 +23,9 @@ import {
   layWedge,
   wedgeDrawing,
 } from "../drawings/part-drawings.ts";
-import { blocksAt, cheekShape, type Stage } from "../elevation/blocks.ts";
+import { blocksAt, cheekShape } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import type { Stage } from "../table/index.ts";
 import { bedBlock } from "./bed-block.ts";
 import { bodyShell } from "./body-shell.ts";
 import { crossPin } from "./cross-pin.ts";

@@ -8,6 +8,7 @@ import { capIron, iron } from "./iron.ts";
 import { jigs } from "./jigs.ts";
 import { measured } from "./measured.ts";
 import { shop } from "./shop.ts";
+import { STEP_NAMES } from "./step-names.ts";
 import { hold, wood } from "./wood.ts";
 
 export const TABLE = validateTable({
@@ -33,10 +34,11 @@ export const TABLE = validateTable({
     source: "maker's choice",
   }),
   stage: choice({
-    choices: ["blank", "glued", "trued"],
-    default: "blank",
+    choices: STEP_NAMES,
+    default: "dry-fit",
+    oldChoices: { blank: "dry-fit", glued: "glue-up", trued: "shaping" },
     name: "stage drawn",
-    help: "State in which the parts are drawn: blank (sole allowance and waste in place), glued (trimmed to length, sole still to be trued) or trued (finished).",
+    help: "Step after which the parts are drawn: up to the dry fit with sole allowance and waste in place, after the glue-up trimmed to length, from the trued sole on finished.",
     source: "order of the work",
   }),
   iron,
@@ -67,4 +69,4 @@ export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
 export { defaultIn } from "./default-value.ts";
 export type { Measurement } from "./measured.ts";
 export { isAssumption } from "./sources.ts";
-export { STEP_NAMES, WORK_STAGES, type WorkStage } from "./step-names.ts";
+export { STEP_NAMES, type Stage, type Step, WORK_AFTER, WORK_STAGES, type WorkStage } from "./step-names.ts";

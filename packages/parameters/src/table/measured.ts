@@ -1,14 +1,14 @@
 // What came out at the bench, in the order of the work; every row stays empty until its step is done. One row says all of a value.
 import { choice, measuredAngle, measuredLength } from "../parameter.ts";
 import type { hand } from "./hand.ts";
-import { STEP_NAMES } from "./step-names.ts";
+import { STEP_NAMES, type Step } from "./step-names.ts";
 
 type Hand = keyof typeof hand;
 
 /** What is known of a measured value beside its limits: plain data, read where the build is followed. */
 export interface Measurement {
   /** Step at which it is measured. */
-  readonly at: (typeof STEP_NAMES)[number];
+  readonly at: Step;
   /** Parameter that asked for it. */
   readonly parameter: string;
   /** Whether it takes that parameter's place and does nothing else; what more a value does stands with its step's effect. */

@@ -126,6 +126,15 @@ export const VALUE_FAULT = {
   ),
 } as const;
 
+/** A value that is read, with what should stand in its place. */
+export const VALUE_NOTE = {
+  oldWord: sentence(
+    ({ path, read, value }: { path: string; read: string; value: string }) =>
+      `${path}: ${read} is the old word for ${value}; write ${value}`,
+    { path: "stage", read: "glued", value: "glue-up" },
+  ),
+} as const;
+
 /** What may stand in a row of the table. */
 export const ALLOWED_VALUES = {
   text: sentence(

@@ -11,6 +11,7 @@ const LINES: Readonly<Record<Exclude<WorkKind, "NOTE">, LineKind>> = {
   DRILL: "outline",
   ROUT: "cut",
   MARK: "mark",
+  ENGRAVE: "mark",
 };
 const DESCRIPTION = PICTURE.drawing;
 

@@ -1,5 +1,5 @@
 // The steps of the strip over the drawing, from the billet to a year later, and what each shows of the work.
-import type { WorkStage } from "@lamplane/parameters/table";
+import { type Step, WORK_AFTER, type WorkStage } from "@lamplane/parameters/table";
 
 /** Steps of the strip, in the order of the work. */
 export const STAGES = [
@@ -21,22 +21,6 @@ export type StageName = (typeof STAGES)[number];
 /** The step that a page opens on: the plane at work. */
 export const FIRST_SHOWN: StageName = "first-shaving";
 
-/** State of the work from which outlines and solids are taken. */
-export const WORK_OF: Readonly<Record<StageName, WorkStage>> = {
-  billet: "billet",
-  ripped: "billet",
-  cuts: "core",
-  bed: "bed",
-  recess: "bed",
-  pin: "bed",
-  "dry-fit": "glued",
-  "glue-up": "glued",
-  trued: "trued",
-  shaped: "shaped",
-  "first-shaving": "shaped",
-  season: "shaped",
-};
-
 /** Steps of the job, as the traveller names them, that lead to each. */
 export const JOB_OF = {
   billet: ["stock", "iron"],
@@ -51,7 +35,15 @@ export const JOB_OF = {
   shaped: ["shaping"],
   "first-shaving": ["first-shaving"],
   season: ["season"],
-} as const satisfies Record<StageName, readonly string[]>;
+} as const satisfies Record<StageName, readonly (Step | "stock" | "first-shaving" | "season")[]>;
+
+/** State of the work from which outlines and solids are taken: that after the last step of each; a finished plane stays so. */
+export const WORK_OF = Object.fromEntries(
+  STAGES.map((stage): [StageName, WorkStage] => {
+    const last = JOB_OF[stage].at(-1);
+    return [stage, last && last in WORK_AFTER ? WORK_AFTER[last as Step].work : "shaped"];
+  }),
+) as Readonly<Record<StageName, WorkStage>>;
 
 /** Whether blocks and cheeks are not together yet. */
 export const isApart = (stage: StageName): boolean => ["billet", "core", "bed"].includes(WORK_OF[stage]);
