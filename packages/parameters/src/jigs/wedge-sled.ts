@@ -6,18 +6,8 @@ import { wedgeThickness } from "../elevation/stack.ts";
 import type { Design } from "../table/index.ts";
 import { formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
-
-<<<<<<< HEAD
-
-import { corneredOutline, reliefRadius } from "./cornered-outline.ts";
-import { FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
-
-=======
-
 import { corneredOutline, type OutlineCorner, reliefRadius } from "./cornered-outline.ts";
-import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
-
->>>>>>> main
+import { FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
 
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 

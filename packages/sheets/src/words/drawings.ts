@@ -39,10 +39,8 @@ export const IRON_DRAWING = {
 export const CUTS_DRAWING = {
   title: "The two cuts with their kerfs, and how the saw is set",
   core: "Core from its left side, toe to the left",
-  saw: sentence(
-    ({ name }: { name: "ramp" | "bed" }) => `Saw set for the ${name}, from above; you stand at the top of the drawing`,
-    { name: "ramp" },
-  ),
+  saw: sentence(({ name }: { name: "ramp" | "bed" }) => `Saw set for the ${name}, from above`, { name: "ramp" }),
+  youStandHere: "you stand here",
   frontBlock: "FRONT BLOCK",
   bedBlock: "BED BLOCK",
   waste: "waste",

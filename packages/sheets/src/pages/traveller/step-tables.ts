@@ -46,7 +46,7 @@ export function numbersBlock(
   return tableBlock(cells, widths);
 }
 /** mm for a number to be written. */
-const READ = 30;
+const READ = 20;
 
 const numberNote = ({ was }: StepNumber): string => (was === undefined ? "" : STEP_PAGE.was({ was }));
 

@@ -78,4 +78,5 @@ function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut):
   sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9 * sketch.scale);
   sketch.words(CUTS_DRAWING.fence, point(name === "ramp" ? 24 : -24, 3), {});
   sketch.words(CUTS_DRAWING.fromSquare({ angle: t.deg(saw) }), point(0, 24.5), {});
+  sketch.words(CUTS_DRAWING.youStandHere, point(0, 24.5), { up: 4 });
 }
