@@ -140,9 +140,10 @@ function gainByStep(view: ScaledView, step: number, side: "width" | "height"): n
   return (view.size(step)[side] - view.size(step + 1)[side]) / lost;
 }
 
-/** Views count alike, whatever their own scales: a doubling of one outweighs half of another. */
+/** A doubling of one view outweighs half of another, whatever their own scales; the first counts as two. */
 const worthOf = (views: readonly ScaledView[], steps: readonly number[]): number =>
-  views.reduce((sum, { scales }, i) => sum + Math.log(scales[steps[i]!]!), 0);
+  views.reduce((sum, { scales }, i) => sum + (i === 0 ? FIRST : 1) * Math.log(scales[steps[i]!]!), 0);
+const FIRST = 2;
 /** What does not fit is worth less than whatever fits, the less for each mm; a page has more room under a drawing than beside it. */
 const TOO_LARGE = 1e3;
 const TOO_WIDE = 10;

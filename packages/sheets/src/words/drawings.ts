@@ -39,7 +39,7 @@ export const IRON_DRAWING = {
 export const CUTS_DRAWING = {
   title: "The two cuts with their kerfs, and how the saw is set",
   core: "Core from its left side, toe to the left",
-  saw: sentence(({ name }: { name: "ramp" | "bed" }) => `Saw set for the ${name}, from above`, { name: "ramp" }),
+  saws: "The saw from above",
   youStandHere: "you stand here",
   frontBlock: "FRONT BLOCK",
   bedBlock: "BED BLOCK",
@@ -50,7 +50,10 @@ export const CUTS_DRAWING = {
   kerfs: "kerfs in the waste",
   marks: "dashes: matching marks",
   fence: "fence",
-  fromSquare: sentence(({ angle }: { angle: string }) => `${angle} from square`, { angle: "30°" }),
+  fromSquare: sentence(({ name, angle }: { name: "ramp" | "bed"; angle: string }) => `${name}: ${angle} from square`, {
+    name: "ramp",
+    angle: "30°",
+  }),
 } as const;
 
 export const BED_DRAWING = {

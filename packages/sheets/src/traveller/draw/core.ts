@@ -13,11 +13,11 @@ import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 export function cutsPicture(t: StepContext, { core, marks }: StockPlan, room: PictureRoom) {
   return composeViews({ name: "step-cuts", title: CUTS_DRAWING.title }, room, [
     view(CUTS_DRAWING.core, (sketch) => drawCore(sketch, t, core, marks)),
-    ...core.cuts.map((cut) => view(CUTS_DRAWING.saw({ name: cut.name }), (sketch) => drawSaw(sketch, t, cut), SAW)),
+    view(CUTS_DRAWING.saws, (sketch) => drawSaws(sketch, t, core.cuts), SAW),
   ]);
 }
 /** A saw's setting has no size of its own. */
-const SAW = { most: 0.8, least: 0.4, isDiagram: true };
+const SAW = { most: 0.8, least: 0.45, isDiagram: true };
 
 function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks: StockPlan["marks"]): void {
   const { blankLength: length } = t.plane.widths;
@@ -67,16 +67,26 @@ function drawCurve(sketch: Sketch, { plane }: StepContext): void {
   );
 }
 
-/** Fence, square and the blade's line, as a saw's scale reads them: 0 is square. */
-function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut): void {
+/** Both settings, the ramp's over the bed's, as the saw's scale reads them from above: 0 is square to the fence. */
+function drawSaws(sketch: Sketch, t: StepContext, cuts: StockPlan["core"]["cuts"]): void {
+  cuts.forEach((cut, i) => {
+    drawSaw(sketch, t, cut, -i * SAW_APART);
+  });
+  sketch.words(CUTS_DRAWING.youStandHere, point(0, SAW_TOP), { up: 4 });
+}
+/** In the diagram's own mm: from one fence to the next, and over a fence its words. */
+const SAW_APART = 46;
+const SAW_TOP = 25;
+
+function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut, low: number): void {
   const turn = name === "ramp" ? 90 + saw : 90 - saw;
-  const on = (by: number) => point(by * cosDeg(turn), by * sinDeg(turn));
-  sketch.area(WASTE_SHADE, boxPolygon(-36, -3, 36, 0)).line("outline", line(point(-36, 0), point(36, 0)));
-  sketch.line("axis", line(point(0, -6), point(0, 22)));
+  const foot = point(0, low);
+  const on = (by: number) => point(by * cosDeg(turn), low + by * sinDeg(turn));
+  sketch.area(WASTE_SHADE, boxPolygon(-36, low - 3, 36, low)).line("outline", line(point(-36, low), point(36, low)));
+  sketch.line("axis", line(point(0, low - 6), point(0, low + 22)));
   sketch.line("strong", line(on(-6), on(21)));
-  sketch.angle("", point(0, 0), Math.min(90, turn), Math.max(90, turn), 14 * sketch.scale);
-  sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9 * sketch.scale);
-  sketch.words(CUTS_DRAWING.fence, point(name === "ramp" ? 24 : -24, 3), {});
-  sketch.words(CUTS_DRAWING.fromSquare({ angle: t.deg(saw) }), point(0, 24.5), {});
-  sketch.words(CUTS_DRAWING.youStandHere, point(0, 24.5), { up: 4 });
+  sketch.angle("", foot, Math.min(90, turn), Math.max(90, turn), 14 * sketch.scale);
+  sketch.angle(t.deg(angle), foot, name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9 * sketch.scale);
+  sketch.words(CUTS_DRAWING.fence, point(name === "ramp" ? 24 : -24, low), { up: 2 });
+  sketch.words(CUTS_DRAWING.fromSquare({ name, angle: t.deg(saw) }), point(0, low + SAW_TOP), {});
 }
