@@ -44,7 +44,7 @@ export const SET_UP = {
   sole: "Plane the sole",
   coarse: "Iron out, jack or jointer: take off",
   fine: "Iron in, fine shavings: take off",
-  stopShort: "Then this is still left to take off",
+  stopShort: "Leave for the mouth",
   mouth: "Open the mouth",
   mouthWanted: "Mouth wanted",
   mouthGrowth: sentence(

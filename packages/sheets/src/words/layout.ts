@@ -149,6 +149,10 @@ export const PIN_LAYOUT = {
 } as const;
 
 export const PICTURE = {
+  size: sentence(
+    ({ width, height }: { width: string; height: string }) => `Drawn ${width} mm wide and ${height} mm high.`,
+    { width: "276.4", height: "104.2" },
+  ),
   grain: "grain",
   drawing: "Full lines are cut or drilled, dashes with two dots routed, short dashes marked. Lengths are in mm.",
   fullSize: sentence(({ what }: { what: string }) => `${what}, full size`, { what: "bed block" }),

@@ -62,7 +62,7 @@ function cautionsPage({ defer, cautions, findings }: Traveller, { width, height 
     paragraphBlock(defer, width, { bold: true, size }, 2),
     ...cautions.map(({ text }) => paragraphBlock(text, width, { size }, 1.6)),
     headingBlock(FINDINGS.heading, width, size + 0.6),
-    ...(findings.length === 0 ? [paragraphBlock(FINDINGS.noneOnCard, width, { size })] : []),
+    ...(findings.length === 0 ? [paragraphBlock(FINDINGS.none, width, { size })] : []),
     ...warned.map(({ severity, message }) => paragraphBlock(`${FINDINGS[severity]} ${message}`, width, { size })),
     ...(warned.length < findings.length
       ? [paragraphBlock(FINDINGS.inAppendix({ count: findings.length - warned.length }), width, { size })]
