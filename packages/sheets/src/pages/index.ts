@@ -1,6 +1,6 @@
 // Door: printed sheets.
 export { type LayoutOptions, layoutPdf } from "./layout-pdf.ts";
-export { BARS, type PageLabels, pageFurniture } from "./page-furniture.ts";
+export { BARS } from "./page-furniture.ts";
 export {
   FOOT_HEIGHT,
   HEAD_HEIGHT,

@@ -6,11 +6,13 @@ import { createPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import type { Typefaces } from "../pdf/typefaces.ts";
 import type { Picture } from "../picture/picture.ts";
+import { PAPER } from "../words/papers.ts";
 import { SHEET } from "../words/sheets.ts";
 import { flowBlocks } from "./blocks/flow.ts";
+import { headBlock } from "./blocks/head.ts";
 import { coverBlocks } from "./cover.ts";
-import { pageFurniture } from "./page-furniture.ts";
-import { type Orientation, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
+import { printCheckBlock } from "./page-furniture.ts";
+import { FOOT_HEIGHT, type Orientation, PAGE_MARGIN, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
 import { locatePictures, type PrintedSheet, paginatePictures, pieceLabel, type SheetPiece } from "./sheet.ts";
 import { makeTileMarks } from "./tile-marks.ts";
 
@@ -62,8 +64,11 @@ interface PageNumber {
 function addPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orientation, numbered: PageNumber): Size {
   const size = pageSize(paper, turn);
   pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
-  const furniture = pageFurniture(size, { plane: name, version, ...numbered }, pdf.typefaces);
-  drawPicture(pdf, { height: size.height, marks: furniture.all }, { left: 0, top: 0 });
+  const { what, ...of } = numbered;
+  const sheet = { pdf, size };
+  const head = headBlock({ name, what, number: PAPER.page({ ...of, version }) }, size.width - 2 * PAGE_MARGIN);
+  head.draw(sheet, { left: PAGE_MARGIN, top: PAGE_MARGIN });
+  printCheckBlock().draw(sheet, { left: PAGE_MARGIN, top: size.height - PAGE_MARGIN - FOOT_HEIGHT });
   return size;
 }
 
