@@ -13,6 +13,8 @@ import { numbersBlock } from "./step-tables.ts";
 /** Heights of the letters' em, mm: the largest at which a page holds everything is taken. */
 const SIZES = [4.6, 4.4, 4.2, 4, 3.8, 3.6, 3.4, 3.2, 3];
 const APART = 8;
+/** Least height of the section, mm: the type is what is read from afar. */
+const SECTION = 38;
 
 export function cardPdf(traveller: Traveller, options: TravellerOptions): Promise<Uint8Array> {
   const columns = columnLayout(options.paper);
@@ -42,8 +44,8 @@ function setUpsPage({ section, keyFigures, setUps }: Traveller, page: Columns): 
     return { above: [above], below: [headingBlock(CARD.setUps, width, size + 0.6), inTwoColumns(groups)] };
   };
   const { above, below } =
-    SIZES.map(tables).find((each) => hasRoom([...each.above, ...each.below], page)) ?? tables(SIZES.at(-1)!);
-  return { blocks: filledBlocks(above, (room) => pictureBlock(section(room), width), below, page) };
+    SIZES.map(tables).find((each) => hasRoom([...each.above, ...each.below], page, SECTION)) ?? tables(SIZES.at(-1)!);
+  return { blocks: filledBlocks(above, (room) => pictureBlock(section(room), width), below, page, SECTION) };
 }
 
 /** Blocks in two columns, in order down the first and then the second, parted where the higher one is lowest. */

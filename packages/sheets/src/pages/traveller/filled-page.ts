@@ -21,7 +21,8 @@ export function filledBlocks(
   picture: (room: PictureRoom) => PageBlock,
   below: readonly PageBlock[],
   page: PictureRoom,
+  least = LEAST_PICTURE,
 ): PageBlock[] {
-  const height = Math.max(LEAST_PICTURE, heightLeft([...above, ...below], page));
+  const height = Math.max(least, heightLeft([...above, ...below], page));
   return [...above, picture({ width: page.width, height }), ...below];
 }
