@@ -157,3 +157,14 @@ describe("--status", () => {
     });
   });
 });
+
+test("a base that names a shop file: each plane's own file carries what the shop has", async () => {
+  writeFileSync(join(folder, "shop.yaml"), "shop: { kerf: 2.4 }\n");
+  writeFileSync(
+    join(folder, "base.yaml"),
+    `shop: shop.yaml\n${readFileSync("examples/class/school-smoother.yaml", "utf8")}`,
+  );
+  writeFileSync(roster, "name,iron.width\nanna,50.8\n");
+  expect((await classCommand("--plan")).exit).toBe(0);
+  expect(designIn("anna").shop.kerf).toBe(2.4);
+});

@@ -227,6 +227,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
       ...named(jigs, "dxf", "stl", "step"),
       ...layouts.map((name) => `layout-${name}.svg`),
       ...named(plots, "svg"),
+      ...named(["plate-1", "plate-2", "plate-3"], "3mf"),
       ...rest,
       ...named(["appendix", "card", "traveller"], "pdf"),
     ].sort(),
@@ -243,7 +244,7 @@ test("build --only makes what it is asked for, and refuses what it does not know
   const of = (run: { out: string }) => JSON.parse(run.out).files as string[];
   const jigs = of(await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
   const isOfJig = (path: string) => /^(step\/)?jigs\//.test(path);
-  expect(jigs.filter(isOfJig)).toHaveLength(8 + 7 + 8);
+  expect(jigs.filter(isOfJig)).toHaveLength(8 + 7 + 8 + 3);
   expect(jigs.filter((path) => /^parts|^step\/[^/]*$/.test(path) || path === "body.stl")).toEqual([]);
   const again = JSON.parse(
     (await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40", "--json")).out,
@@ -252,7 +253,9 @@ test("build --only makes what it is asked for, and refuses what it does not know
   expect(again.files.filter(isOfJig)).toEqual([]);
   expect(again.carried.map(({ path }: { path: string }) => path).sort()).toEqual(jigs.filter(isOfJig).sort());
   const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40");
-  expect(told.out).toMatch(/Left 23 files of earlier runs in place\. Out of date, build again: jigs\//);
+  expect(told.out).toMatch(/Left 26 files of earlier runs in place\. Out of date, build again: jigs\//);
+  const one = of(await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs/pin-guide", "--json"));
+  expect(one.filter(isOfJig)).toEqual(["jigs/pin-guide.stl", "step/jigs/pin-guide.step", "jigs/pin-guide.dxf"]);
   const refused = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });

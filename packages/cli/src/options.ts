@@ -21,6 +21,9 @@ export const WITH = {
   describe: OPTIONS.with,
 } as const;
 
+/** A shop file in the place of the one that the design names. */
+export const SHOP = { type: "string", requiresArg: true, describe: OPTIONS.shop } as const;
+
 /** The text of an option. yargs makes a list of one that is given twice. @throws InputRefused for such a list, and for no text */
 export function requireSingle<T extends string | undefined>(name: string, text: T): T {
   if (text === "") throw new InputRefused(ARGUMENT_FAULT.emptyOption({ name }));

@@ -3,7 +3,7 @@ import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
 import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
-import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, SHOP, WITH } from "./options.ts";
 import { ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** The line with the planner's commands added to it. */
@@ -18,7 +18,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .positional("FILE", OWN_FILE)
           .option("for", { choices: PURPOSE_NAMES, describe: OPTIONS.for })
           .option("units", { choices: ["mm", "in"] as const, describe: OPTIONS.units })
-          .option("all", allOption(OPTIONS.allParameters));
+          .option("all", allOption(OPTIONS.allParameters))
+          .option("shop", { type: "boolean", default: false, describe: OPTIONS.newShop });
       },
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
@@ -30,10 +31,17 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       "check FILE",
       COMMANDS.check,
       (y) =>
-        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("all", allOption(OPTIONS.all)),
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("shop", SHOP)
+          .option("json", JSON_OUT)
+          .option("all", allOption(OPTIONS.all)),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(
+          checkCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), { json: a.json, all: a.all }),
+        );
       },
     )
     .command(
@@ -43,11 +51,17 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("all", allOption(OPTIONS.formulas)),
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
-        setExitCode(figuresCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(
+          figuresCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            json: a.json,
+            all: a.all,
+          }),
+        );
       },
     )
     .command(
@@ -57,11 +71,12 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("all", allOption(OPTIONS.allPieces)),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
-        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with), a));
+        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), a));
       },
     )
     .command(
@@ -71,6 +86,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("out", {
             type: "string",
@@ -85,17 +101,9 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             describe: OPTIONS.only,
           }),
       async (a) => {
-        const design = loadDesign(io, a.FILE, a.with);
-        const { buildCommand, parseSections } = await import("./commands/build.ts");
-        setExitCode(
-          await buildCommand(
-            io,
-            design,
-            requireSingle("out", a.out),
-            a.json,
-            parseSections(requireSingle("only", a.only)),
-          ),
-        );
+        const design = loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop));
+        const { buildCommand } = await import("./commands/build.ts");
+        setExitCode(await buildCommand(io, design, requireSingle("out", a.out), a.json, requireSingle("only", a.only)));
       },
     )
     .command(
@@ -124,6 +132,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("vary", { ...WITH, describe: OPTIONS.vary })
           .option("figure", { ...WITH, describe: OPTIONS.figure })
           .option("out", { type: "string", requiresArg: true, describe: OPTIONS.table })
@@ -132,7 +141,12 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { sweepCommand } = await import("./commands/sweep.ts");
         const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
         setExitCode(
-          await sweepCommand(io, loadDesign(io, a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
+          await sweepCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            vary: a.vary,
+            figures: a.figure,
+            out,
+            plots,
+          }),
         );
       },
     )
@@ -150,15 +164,18 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       "view [FILE]",
       COMMANDS.view,
       (y) =>
-        y.positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples }).option("port", {
-          type: "number",
-          default: 0,
-          requiresArg: true,
-          describe: OPTIONS.port,
-        }),
+        y
+          .positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples })
+          .option("shop", SHOP)
+          .option("port", {
+            type: "number",
+            default: 0,
+            requiresArg: true,
+            describe: OPTIONS.port,
+          }),
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
         if (a.FILE !== undefined) requireFileName("view", a.FILE);
-        setExitCode(await viewCommand(io, a.FILE, a.port));
+        setExitCode(await viewCommand(io, a.FILE, a.port, undefined, requireSingle("shop", a.shop)));
       },
     );

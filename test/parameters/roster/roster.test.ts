@@ -98,7 +98,7 @@ describe("what is wrong is said at its place", () => {
       "planes:\n  - { name: anna, iron: { width: 48 }, iron.width: 49 }\n",
       ['2:40 iron.width "iron.width" stands on line 2 already; keep one'],
     ],
-    ["yaml", "planes:\n  - *anna\n", ["2:5 planes.0 aliases (*) are not read; write the value out"]],
+    ["yaml", "planes:\n  - *anna\n", ["2:5 planes.1 aliases (*) are not read; write the value out"]],
     ["yaml", "- anna\n", [expect.stringContaining("1:1  a roster has the keys base and planes")]],
     ["yaml", "planes: [\n", [expect.stringContaining("not YAML")]],
   ] as const)("%s: %j", (ending, text, faults) => expect(faultsOf(text, `class.${ending}`)).toEqual(faults));

@@ -9,6 +9,7 @@ import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
 import { replaceFile } from "../file-replacement.ts";
 import { InputRefused } from "../io.ts";
+import { shopAccess } from "../shop-file.ts";
 import { CLASS } from "../words/class.ts";
 import type { LoadedRoster } from "./roster-file.ts";
 
@@ -100,7 +101,7 @@ export function writePlaneFile(
   const from = before?.text ?? base.text;
   const set = changes.reduce((text, { path, to }) => setValue(text, path, to), from);
   const text = before ? set : withHead(set, CLASS.fileHead({ name: design.name, roster: basename(roster) }));
-  const read = readDesign(text, file);
+  const read = readDesign(text, file, shopAccess(file, undefined));
   if (!read.ok) throw new Error(`${file} would not read back: ${faultLines(read.faults, faultText)}`);
   if (before) replaceFile(file, text);
   else writeWhole(file, text);

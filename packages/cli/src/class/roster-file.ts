@@ -1,14 +1,16 @@
 // A roster and its base design from the disk.
 import { dirname, join } from "node:path";
-import { faultText } from "@lamplane/parameters/design";
+import { carryShop, faultText } from "@lamplane/parameters/design";
 import { decodeRoster, parseRoster, type RosterPlane } from "@lamplane/parameters/roster";
 import type { Design } from "@lamplane/parameters/table";
 import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
 import { faultLines, fileTitle, readContent } from "../file-content.ts";
 import { InputRefused } from "../io.ts";
+import { shopSourceOf } from "../shop-file.ts";
 import { CLASS, ROSTER_FILE } from "../words/class.ts";
 
 export interface LoadedRoster {
+  /** The text carries what the base's shop file holds: the planes' files stand in another folder. */
   readonly base: { readonly file: string; readonly text: string; readonly design: Design };
   readonly planes: readonly RosterPlane[];
 }
@@ -26,5 +28,9 @@ export function loadRoster(file: string, baseFile: string | undefined): LoadedRo
   const bytes = readDesignBytes(named);
   const design = decodeDesignBytes(bytes, fileTitle(named));
   const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-  return { base: { file: named, text, design }, planes: decodeRoster(roster, design.units) };
+  const shop = shopSourceOf(named, undefined);
+  return {
+    base: { file: named, text: shop ? carryShop(text, shop) : text, design },
+    planes: decodeRoster(roster, design.units),
+  };
 }

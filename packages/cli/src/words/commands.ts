@@ -34,6 +34,8 @@ export const ARGUMENTS = {
 export const OPTIONS = {
   json: "print JSON, in mm and degrees",
   with: "change a parameter for this run: KEY=VALUE",
+  shop: "shop file (YAML), instead of the design's own",
+  newShop: "write a shop file instead",
   for: "what the plane is for; default smoother",
   allParameters: "write every parameter",
   units: "unit of bare lengths; default mm",
@@ -45,7 +47,7 @@ export const OPTIONS = {
   allPieces: "offcut, finished sizes, wood and grain too",
   allNames: "what each of them is",
   out: "folder for the pack",
-  only: "parts, jigs or sheets, with commas",
+  only: "parts, jigs, sheets, or one jig as jigs/pin-guide; with commas",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
   base: "design that the rows differ from; default: the roster's own",
   classOut: "folder for design files, packs and sheets",
@@ -118,6 +120,9 @@ export const ARGUMENT_FAULT = {
     { name: "bed.agle", near: ["bed.angle"] },
     { name: "colour", near: [] },
   ),
+  notWithShop: sentence(({ option }: { option: string }) => `${option}: is for a design; leave it out with --shop`, {
+    option: "--for",
+  }),
   unknownFigure: sentence(
     ({ name, near }: { name: string; near: readonly string[] }) =>
       `--figure ${name}: no such figure${meantText(near)} \`lamplane figures FILE\` lists them.`,
@@ -171,6 +176,10 @@ export const FILE_FAULTS = {
 } as const;
 
 export const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" } as const;
+export const SHOP_FILE = {
+  what: "shop file",
+  howToStart: "`lamplane new --shop FILE` writes one to start from",
+} as const;
 export const READINGS_FILE = {
   what: "readings file",
   howToStart: "`lamplane survey FILE --blank` prints one to fill in",

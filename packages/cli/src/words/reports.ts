@@ -81,6 +81,10 @@ export const BUILD = {
 } as const;
 
 export const NEW = {
+  shop: sentence(
+    ({ file }: { file: string }) => `Wrote ${file}. Name it in a design, \`shop: ${file}\`, or enter --shop ${file}.`,
+    { file: "my-shop.yaml" },
+  ),
   written: sentence(
     ({ file, isOwn }: { file: string; isOwn: boolean }) =>
       `Wrote ${file}.${isOwn ? "" : ` Enter the width and thickness of your iron, then run \`lamplane check ${file}\`.`}`,

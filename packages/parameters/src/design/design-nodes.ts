@@ -22,14 +22,21 @@ export type DesignNode =
   /** Already reported; nothing more is said about it. */
   | { readonly kind: "refused"; readonly at: SourcePosition };
 
-/** The map that a design file holds; undefined, with the faults added, where it holds none. */
-export function parseDesignNodes(source: string | Uint8Array, faults: DesignFaults): DesignNode | undefined {
+export type MapNode = Extract<DesignNode, { kind: "map" }>;
+
+/** The map that a design file, or a shop file, holds; undefined, with the faults added, where it holds none. */
+export function parseDesignNodes(
+  source: string | Uint8Array,
+  faults: DesignFaults,
+  what: "design" | "shop" = "design",
+): MapNode | undefined {
   const document = parseYaml(source, faults);
   if (!document || reportSyntax(document, faults)) return undefined;
   const top = document.root ? designNode(document.root, "", faults) : ({ kind: "nothing", at: START } as const);
   if (top.kind === "map") return top;
-  if (top.kind !== "refused")
-    faults.add(top.at, "", { code: top.kind === "nothing" ? "empty-design" : "not-a-design" });
+  const [empty, other] =
+    what === "shop" ? (["empty-shop", "not-a-shop"] as const) : (["empty-design", "not-a-design"] as const);
+  if (top.kind !== "refused") faults.add(top.at, "", { code: top.kind === "nothing" ? empty : other });
   return undefined;
 }
 
@@ -53,7 +60,11 @@ export function designNode(node: RawNode, path: string, faults: DesignFaults): D
     case "map":
       return { kind: "map", at, entries: designEntries(node.entries, path, faults) };
     case "list":
-      return { kind: "list", at, items: node.items.map((item, i) => designNode(item, `${path}.${i}`, faults)) };
+      return {
+        kind: "list",
+        at,
+        items: node.items.map((item, i) => designNode(item, joinPath(path, `${i + 1}`), faults)),
+      };
     case "boolean":
       return { kind: "other", at, words: `${node.value} (yes or no)` };
     case "number":

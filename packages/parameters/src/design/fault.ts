@@ -40,6 +40,16 @@ export type DesignDetail =
   /** `section` is its path; `isAlone` where no value stands behind the key. */
   | { readonly code: "unknown-key"; readonly key: string; readonly section: string; readonly isAlone: boolean }
   | { readonly code: "not-a-section" }
+  | { readonly code: "not-a-list" }
+  | { readonly code: "not-an-item" }
+  | { readonly code: "doubled-name"; readonly name: string; readonly firstLine: number }
+  | { readonly code: "no-file-name" }
+  /** `problem` says in a few words why the shop file cannot be had. */
+  | { readonly code: "shop-not-read"; readonly name: string; readonly problem: string }
+  | { readonly code: "empty-shop" }
+  | { readonly code: "not-a-shop" }
+  /** A key of a design that a shop file does not take. */
+  | { readonly code: "not-of-a-shop"; readonly key: string }
   | RosterDetail;
 
 /** The layout of a roster, and what a row needs beside values. */

@@ -1,15 +1,19 @@
 // Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
+
+import { saveText } from "../save-file.ts";
 import type { Store } from "../state/store.ts";
 import type { DesignLoader } from "./design-loader.ts";
-import { type OpenedFile, readFile, saveText } from "./files.ts";
+import { type OpenedFile, readFile } from "./files.ts";
 import type { FollowedFile } from "./followed-file.ts";
 
 interface FileContext {
   readonly store: Store;
   readonly loader: DesignLoader;
   readonly followed: FollowedFile | undefined;
-  /** The design file as it stands now, every change written into it, its comments kept. */
+  /** The design file as it stands now, every change written into it, its comments kept; it carries what its shop file holds. */
   text(): Promise<string>;
+  /** The same without the shop file's values. */
+  ownText(): Promise<string>;
   say(words: string): void;
   refuse(words: readonly string[]): void;
 }
@@ -20,7 +24,7 @@ export interface FileActions {
   writeBack(): void;
 }
 
-export function createFileActions({ store, loader, followed, text, say, refuse }: FileContext): FileActions {
+export function createFileActions({ store, loader, followed, text, ownText, say, refuse }: FileContext): FileActions {
   /** A file that cannot be read (a folder, or one that is gone) is named, and the sheet stays as it is. */
   async function openFile(file: File) {
     let read: OpenedFile;
@@ -35,7 +39,7 @@ export function createFileActions({ store, loader, followed, text, say, refuse }
   async function writeBack() {
     if (loader.fileIsRefused) return say("Nothing was written: the file is not as it was read; mend it first.");
     const written = store.now().changes;
-    const isWritten = await followed?.writeBack(text);
+    const isWritten = await followed?.writeBack(ownText);
     const { beginning, changes } = store.now();
     if (!isWritten || beginning.kind !== "followed") return;
     const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));

@@ -1,5 +1,6 @@
 // What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
-import type { Fault } from "@lamplane/parameters/design";
+import type { Fault, ShopSource } from "@lamplane/parameters/design";
+import type { BenchAnswer, BenchEntry } from "./bench-build.ts";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
 import type {
@@ -22,6 +23,8 @@ export interface OpenRequest extends Message<"open"> {
   readonly base: number;
   readonly text: string;
   readonly file: string;
+  /** Shop file that goes with it. */
+  readonly shop?: ShopSource;
 }
 
 /** About the design in a text, with changes in it, at a stage. */
@@ -31,19 +34,39 @@ export interface DesignRequest<K extends string> extends Message<K> {
   readonly stage: StageName;
 }
 
+/**
+ * How a design file's text is wanted: as its maker keeps it; with the shop file's values in it, so that it can be sent on
+ * alone; or that without comments, and without what a default says anyway.
+ */
+export type WrittenForm = "own" | "carried" | "short";
+
+/** Asks for the text with the changes in it. */
+interface WrittenRequest extends DesignRequest<"written"> {
+  /** As its maker keeps it, where nothing is said. */
+  readonly form?: WrittenForm;
+}
+
 interface PlotsRequest extends DesignRequest<"plots"> {
   /** Of each picture, mm. */
   readonly width: number;
 }
 
+/** Asks for the bench screens of a design file, once an entry is made in it. */
+export interface BenchRequest extends Message<"bench"> {
+  readonly text: string;
+  readonly file: string;
+  readonly entry?: BenchEntry;
+}
+
 export type WorkerRequest =
   | OpenRequest
+  | BenchRequest
   | DesignRequest<"plane">
   | DesignRequest<"solid">
   | DesignRequest<"cures">
   | PlotsRequest
   | DesignRequest<"guide">
-  | DesignRequest<"written">;
+  | WrittenRequest;
 
 /** Number of a response to nothing: a worker that has started says so. */
 export const UNREQUESTED = 0;
@@ -62,6 +85,7 @@ export type WorkerResponse =
   | PlotsResponse
   | GuideResponse
   | WrittenResponse
+  | BenchResponse
   | BugResponse;
 
 /** A worker that has started; its number is `UNREQUESTED`. */
@@ -121,6 +145,10 @@ interface GuideResponse extends Message<"guide"> {
 /** The text with the changes in it. */
 interface WrittenResponse extends Message<"written"> {
   readonly text: string;
+}
+
+export interface BenchResponse extends Message<"bench"> {
+  readonly answer: BenchAnswer;
 }
 
 /** An error of our own; the worker lives on. */

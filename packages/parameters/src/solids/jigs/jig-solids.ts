@@ -46,8 +46,9 @@ export interface Jig {
   readonly printed: string;
 }
 
-/** Every jig that the plane can have, in the order of the work. The plane must be one that the checks let pass. */
-export const planeJigs = (plane: Elevation): Jig[] => jigPlans(plane).map(makeJig);
+/** Every jig that the plane can have, or those wanted, in the order of the work. The plane must be one that the checks let pass. */
+export const planeJigs = (plane: Elevation, isWanted: (plan: JigPlan) => boolean = () => true): Jig[] =>
+  jigPlans(plane).filter(isWanted).map(makeJig);
 
 /** One jig from its plan. */
 export function makeJig(plan: JigPlan): Jig {
