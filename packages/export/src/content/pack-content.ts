@@ -45,13 +45,8 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     only.includes(section) ? makers : [];
   const makers: (readonly [string, () => void | Promise<void>])[] = [
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
-<<<<<<< HEAD
-    ...makersOf("jigs", ["jigs", () => addJigs(files, of)]),
-    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)]),
-=======
     ...(only.some((choice) => choice.startsWith("jigs")) ? [["jigs", () => addJigs(files, of)] as const] : []),
-    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addTraveller(files, of)]),
->>>>>>> main
+    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)]),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
   for (const [i, [what, make]] of makers.entries()) {
