@@ -221,7 +221,7 @@ test("the drill, the pegs and the two tips are one number on every sheet", () =>
     const cheeks = layoutPictures(plane).filter(({ name }) => name.startsWith("cheek"));
     const wordsOf = ({ marks }: (typeof cheeks)[number]) =>
       marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])).join("\n");
-    for (const cheek of cheeks) expect(wordsOf(cheek)).toContain(`pin's hole ⌀ ${drill} `);
+    for (const cheek of cheeks) expect(wordsOf(cheek)).toContain(`pin hole ⌀ ${drill} `);
     expect(traveller(design).tools.join("\n")).toContain(`drill ⌀ ${drill}`);
     expect(textOf(stepOf(design, "pin-hole")).replaceAll("\n", " ")).toContain(`⌀ ${drill}, both cheeks at once`);
     expect(jigPlans(plane).find(({ name }) => name === "pin-guide")!.title).toContain(drill);
