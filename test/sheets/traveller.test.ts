@@ -178,8 +178,8 @@ const reached = ({ marks }: Picture) =>
         ]),
   );
 
-/** A small room for a drawing, the usual one, and most of a page, mm. */
-const ROOMS = [50, STEP_ROOM.height, 160].map((height) => ({ ...STEP_ROOM, height }));
+/** A small room for a drawing, and most of a page, mm. */
+const ROOMS = [50, 160].map((height) => ({ ...STEP_ROOM, height }));
 const WIDEST = 192; // mm, A4's column
 const SMALLEST_LETTERS = 2.4; // mm
 
