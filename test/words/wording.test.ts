@@ -39,9 +39,9 @@ const sources = ["parameters", "bench", "sheets", "cli"].flatMap((name) =>
 );
 /** Jigs still speak by themselves. */
 const STILL_SPEAKING = /^packages\/parameters\/src\/jigs\//;
-/** Formulas, sources, notes on the wood tables, headers of HTTP, code between two texts, and errors of ours, which are no words for a maker. */
+/** Formulas, sources, notes on the wood tables, headers of HTTP, typefaces, code between two texts, and errors of ours, which are no words for a maker. */
 const NOT_FOR_READERS =
-  /[=·√]|Handbook|common practice|NDS|JCGM|Table \d|memory|plane geometry|GEOMETRY|\}\)|JSON|null, 2|engineering estimate|default-src|^[a-z|: -]*\|/;
+  /[=·√]|Handbook|common practice|NDS|JCGM|Table \d|memory|plane geometry|GEOMETRY|\}\)|JSON|null, 2|engineering estimate|default-src|sans-serif|^[a-z|: -]*\|/;
 const FORMULAS = /elevation\/(\w+-)?figures\.ts|bench\/src\/figures\/|species-data\.ts|elevation\/blocks\.ts/;
 
 /** Texts of four plain words or more in a source, comments and thrown errors left out. */

@@ -176,3 +176,9 @@ export const SECTION_DRAWING = {
   tapWedge: "2  on the wedge: hold",
   shavings: "shavings leave here",
 } as const;
+
+export const JIG_DRAWING = {
+  inUse: sentence(({ title }: { title: string }) => `${title}, where it is used`, {
+    title: "Pin guide for a 9.7 mm drill",
+  }),
+} as const;

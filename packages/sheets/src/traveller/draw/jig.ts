@@ -17,6 +17,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { blocksAt, cheekShape, planeToBed, recessEdge } from "@lamplane/parameters/elevation";
 import { applyPose, type JigPlan, type Point3 } from "@lamplane/parameters/jigs";
 import type { Picture } from "../../picture/picture.ts";
+import { JIG_DRAWING } from "../../words/drawings.ts";
 import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon, clipToWindow } from "../window.ts";
 import { WOOD_SHADE } from "./stack.ts";
@@ -44,7 +45,7 @@ function drawJig(plane: Elevation, plan: JigPlan, room: PictureRoom): Picture {
   const { min, max } = boundsOf(bodies.flat(2).map((s) => s.from));
   const window = { left: min.x - ROUND, right: max.x + ROUND, low: min.y - ROUND, high: max.y + ROUND };
   const near = wood.map((piece) => clipToWindow(piece, window)).filter((piece) => piece.length > 2);
-  return composeViews({ name: `jig-${plan.name}`, title: `${plan.title}, where it is used` }, room, [
+  return composeViews({ name: `jig-${plan.name}`, title: JIG_DRAWING.inUse({ title: plan.title }) }, room, [
     view(plan.name.replaceAll("-", " "), (sketch) => {
       for (const piece of near) sketch.area(WOOD_SHADE, piece);
       for (const outlines of bodies) {
