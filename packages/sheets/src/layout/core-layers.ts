@@ -10,9 +10,9 @@ import {
   setBackLayers,
 } from "@lamplane/parameters/elevation";
 import { formatDimension, formatLength } from "@lamplane/parameters/units";
-import { listText } from "@lamplane/parameters/words";
 import { drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, type Marks } from "../picture/marks.ts";
+import { LAYER_LAYOUT } from "../words/layers.ts";
 
 /** Further than any recess is long, mm. */
 const BEYOND = 1e4;
@@ -49,20 +49,22 @@ function drawSetBack(marks: Marks, e: Elevation, shift: { readonly x: number; re
   marks.line("hidden", ...profile.map((s) => transformSegment(s, { shift })));
   const place = transformSegment(profile[0]!, { shift });
   const middle = point((place.from.x + place.to.x) / 2, (place.from.y + place.to.y) / 2);
-  drawLeader(marks, `${middleLayers(e)} only: recess`, middle, point(middle.x + 10, middle.y - 6), "right");
+  drawLeader(marks, LAYER_LAYOUT.recess({ layers: middleLayers(e) }), middle, point(middle.x + 10, middle.y - 6), "right");
 }
 
 /** The layers that are set back, by number. */
-function middleLayers(e: Elevation): string {
+function middleLayers(e: Elevation): string[] {
   const setBack = setBackLayers(e);
-  if (!setBack) return "";
-  const numbers = Array.from({ length: setBack.last - setBack.first + 1 }, (_, i) => `${setBack.first + i + 1}`);
-  return `layer ${listText(numbers)}`;
+  if (!setBack) return [];
+  return Array.from({ length: setBack.last - setBack.first + 1 }, (_, i) => `${setBack.first + i + 1}`);
 }
 
-export const layerCaption = (e: Elevation): string[] => [
-  "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end. Numbers at the holes: from toe end, over sole.",
-  `Drill the holes ${formatLength(e.design.core.pegDiameter, e.design)} through, then cut. The bed's line leaves ${formatLength(e.design.core.allowanceBed, e.design)} to true.`,
+export const layerCaption = ({ design }: Elevation): string[] => [
+  LAYER_LAYOUT.glue,
+  LAYER_LAYOUT.drill({
+    length: formatLength(design.core.pegDiameter, design),
+    left: formatLength(design.core.allowanceBed, design),
+  }),
 ];
 
 /** Half of a block's name, and of a peg with its numbers below it, as they are drawn. mm */

@@ -2,18 +2,19 @@
 import type { LayerStock } from "@lamplane/bench";
 import { line, point, transformCircle, transformOutline } from "@lamplane/geometry";
 import { type LayerShape, layerShapes, layersOf } from "@lamplane/parameters/elevation";
+import { LAYER_DRAWING } from "../../words/layers.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, HALF, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
 /** Strips drawn side by side across a board. */
 const ACROSS = 2;
 
-export function stripPicture(t: StepContext, { board, width, length, boardRings }: LayerStock) {
-  return composeViews({ name: "step-stock", title: "Strips across the end of a board, and one stood on edge" }, [
-    scaledView("End of the board, strips ripped from it", { ...HALF, width: 100 }, (sketch) => {
+export function stripPicture(t: StepContext, { board, width, length, boardRings }: LayerStock, room: PictureRoom) {
+  return composeViews({ name: "step-stock", title: LAYER_DRAWING.stock }, room, [
+    view(LAYER_DRAWING.board, (sketch) => {
       for (let i = 0; i < ACROSS; i++) {
         sketch.area(WOOD_SHADE, boxPolygon(i * width, 0, (i + 1) * width, board));
         sketch.outline("outline", boxPolygon(i * width, 0, (i + 1) * width, board));
@@ -21,27 +22,23 @@ export function stripPicture(t: StepContext, { board, width, length, boardRings 
       sketch.level(t.ruled(width), point(0, 0), point(width, 0));
       sketch.upright(t.ruled(board), point(0, 0), point(0, board), "left");
       sketch.name("right", [
-        { words: `rings ${t.deg(boardRings)} to this face`, point: point(1.7 * width, board) },
-        { words: `${t.mm(length)} long`, point: point(1.8 * width, 0.3 * board) },
+        { words: LAYER_DRAWING.face({ angle: t.deg(boardRings) }), point: point(1.7 * width, board) },
+        { words: LAYER_DRAWING.long({ length: t.mm(length) }), point: point(1.8 * width, 0.3 * board) },
       ]);
     }),
-    scaledView("On edge, sole below", { ...HALF, width: 60 }, (sketch) => {
+    view(LAYER_DRAWING.onEdge, (sketch) => {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, board, width));
       sketch.outline("outline", boxPolygon(0, 0, board, width));
-      sketch.name("right", [
-        { words: `rings ${t.deg(90 - boardRings)} to the sole`, point: point(board, 0.4 * width) },
-      ]);
+      const words = LAYER_DRAWING.sole({ angle: t.deg(90 - boardRings) });
+      sketch.name("right", [{ words, point: point(board, 0.4 * width) }]);
     }),
   ]);
 }
 
-export function layerStackPicture(t: StepContext) {
-  return composeViews({ name: "step-core", title: "The stack of layers between its cheeks, from the heel" }, [
-    scaledView("Layers and cheeks from the heel end, sole below", { ...WHOLE, height: 70 }, (sketch) =>
-      drawStack(sketch, t),
-    ),
+export const layerStackPicture = (t: StepContext, room: PictureRoom) =>
+  composeViews({ name: "step-core", title: LAYER_DRAWING.core }, room, [
+    view(LAYER_DRAWING.stackView, (sketch) => drawStack(sketch, t)),
   ]);
-}
 
 /** Seen from the heel the right cheek is on the right. */
 function drawStack(sketch: Sketch, t: StepContext): void {
@@ -60,29 +57,20 @@ function drawStack(sketch: Sketch, t: StepContext): void {
     sketch.words(`${i + 1}`, point(middle, 0.5 * h));
     sketch.level(t.ruled(to - from), point(-to, h), point(-from, h), "above");
   }
-  sketch.level(`stack ${t.ruled(widths.core)}`, point(-half, 0), point(half, 0));
+  sketch.level(LAYER_DRAWING.stack({ length: t.ruled(widths.core) }), point(-half, 0), point(half, 0));
   sketch.upright(t.ruled(h), point(half + widths.cheek, 0), point(half + widths.cheek, h), "right");
-  sketch.name("left", [{ words: "left cheek", point: point(-half - widths.cheek / 2, 0.8 * h) }]);
-  sketch.name("right", [{ words: "right cheek", point: point(half + widths.cheek / 2, 0.85 * h) }]);
+  sketch.name("left", [{ words: LAYER_DRAWING.leftCheek, point: point(-half - widths.cheek / 2, 0.8 * h) }]);
+  sketch.name("right", [{ words: LAYER_DRAWING.rightCheek, point: point(half + widths.cheek / 2, 0.85 * h) }]);
 }
 
-export function layerCutsPicture(t: StepContext) {
+export function layerCutsPicture(t: StepContext, room: PictureRoom) {
   const layers = layerShapes(t.plane, "blank");
   const front = layers.find(({ block }) => block === "front")!;
   const outer = layers.find(({ block, isSetBack }) => block === "bed" && !isSetBack)!;
   const middle = layers.find(({ isSetBack }) => isSetBack);
-  const frontAndBed = [front, outer];
-  return composeViews({ name: "step-cuts", title: "The layers of both blocks with their peg holes, and the recess" }, [
-    scaledView("Layers of the front and the bed block, toe to the left", { ...WHOLE, height: 62 }, (sketch) =>
-      drawLayers(sketch, t, frontAndBed),
-    ),
-    ...(middle
-      ? [
-          scaledView("Middle layers of the bed block", { ...WHOLE, height: 40 }, (sketch) =>
-            drawMiddle(sketch, t, middle),
-          ),
-        ]
-      : []),
+  return composeViews({ name: "step-cuts", title: LAYER_DRAWING.cuts }, room, [
+    view(LAYER_DRAWING.blocks, (sketch) => drawLayers(sketch, t, [front, outer])),
+    ...(middle ? [view(LAYER_DRAWING.middle, (sketch) => drawMiddle(sketch, t, middle))] : []),
   ]);
 }
 
@@ -106,7 +94,7 @@ function drawLayers(sketch: Sketch, t: StepContext, layers: readonly LayerShape[
 }
 
 function drawMiddle(sketch: Sketch, t: StepContext, { shape }: LayerShape): void {
-  const { design, points, recess, frame } = t.plane;
+  const { design, points, recess } = t.plane;
   const shift = point(0, design.sole.allowance);
   const outline = transformOutline(shape.boundary, { shift });
   sketch.area(WOOD_SHADE, outline);
@@ -118,11 +106,13 @@ function drawMiddle(sketch: Sketch, t: StepContext, { shape }: LayerShape): void
   const bed = line(points.bedChamfer, points.bedTop);
   sketch.line("hidden", ...transformOutline([bed], { shift }));
   const low = point(points.recessLow.x, points.recessLow.y + design.sole.allowance);
+  const finished = point(bed.to.x, bed.to.y + design.sole.allowance);
   sketch.name("left", [
-    { words: "dashed: finished bed", point: point(bed.to.x, bed.to.y + design.sole.allowance) },
-    { words: `recess ${t.mm(recess!.depth)} deep from here up`, point: low },
-  ]);
-  sketch.name("right", [
-    { words: `bed ${t.deg(frame.bedAngle)}, ${t.mm(design.core.allowanceBed)} left on it`, point: point(low.x, low.y) },
+    { words: LAYER_DRAWING.finished, point: finished },
+    { words: LAYER_DRAWING.recess({ length: t.mm(recess!.depth) }), point: low },
+    {
+      words: LAYER_DRAWING.left({ length: t.mm(design.core.allowanceBed) }),
+      point: point(points.bedChamfer.x, points.bedChamfer.y + design.sole.allowance),
+    },
   ]);
 }
