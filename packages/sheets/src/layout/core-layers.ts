@@ -49,7 +49,13 @@ function drawSetBack(marks: Marks, e: Elevation, shift: { readonly x: number; re
   marks.line("hidden", ...profile.map((s) => transformSegment(s, { shift })));
   const place = transformSegment(profile[0]!, { shift });
   const middle = point((place.from.x + place.to.x) / 2, (place.from.y + place.to.y) / 2);
-  drawLeader(marks, LAYER_LAYOUT.recess({ layers: middleLayers(e) }), middle, point(middle.x + 10, middle.y - 6), "right");
+  drawLeader(
+    marks,
+    LAYER_LAYOUT.recess({ layers: middleLayers(e) }),
+    middle,
+    point(middle.x + 10, middle.y - 6),
+    "right",
+  );
 }
 
 /** The layers that are set back, by number. */

@@ -21,8 +21,8 @@ import { framePicture } from "../picture/picture-frame.ts";
 import { LAYER_LAYOUT } from "../words/layers.ts";
 import { CORE_LAYOUT } from "../words/layout.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { fittingTextSize } from "./format.ts";
 import { drawLayerMarks, layerCaption, namePlace } from "./core-layers.ts";
+import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
 const ROW = 6;

@@ -40,9 +40,7 @@ export const BOARDS = {
 export const LAYERS = {
   strip: sentence(
     ({ numbers }: { numbers: readonly string[] }) =>
-      numbers.length === 0
-        ? "Cheeks, planed"
-        : `Layer${numbers.length > 1 ? "s" : ""} ${listText(numbers)}, planed`,
+      numbers.length === 0 ? "Cheeks, planed" : `Layer${numbers.length > 1 ? "s" : ""} ${listText(numbers)}, planed`,
     { numbers: ["1", "3"] },
     { numbers: [] },
   ),
@@ -51,7 +49,8 @@ export const LAYERS = {
   length: "Layers and cheeks, length",
   height: "Layers and cheeks, height",
   rip: "Joint one edge of the board and rip the strips from it. Joint the fresh edge before each next one.",
-  plane: "Let the strips lie a day with air all round. Flatten one face of each, then plane it to its thickness, faces parallel.",
+  plane:
+    "Let the strips lie a day with air all round. Flatten one face of each, then plane it to its thickness, faces parallel.",
   number: "Number the layers from the right cheek to the left, on their toe ends.",
   measure:
     "Lay all layers side by side and measure the stack before the last pass. Take what is over off the outer layers, the same off both. The middle ones make the recess and keep their thickness.",
@@ -89,7 +88,8 @@ export const LAYER_CUTS = {
   recessLow: "Lower end of the recess, up the bed",
   allowance: "Left on the bed of the layers, to true",
   from: "Mark one layer from the layout sheet, and the others from it; or cut all by the files parts/front-layer and parts/bed-layer.",
-  drill: "Drill the four peg holes through each layer before you cut it. Clamp it on one fence and stop, so that all layers are alike.",
+  drill:
+    "Drill the four peg holes through each layer before you cut it. Clamp it on one fence and stop, so that all layers are alike.",
   lie: "Lay the layer on its right side, sole against the fence, toe to your right. The left side with its sheet looks up.",
   testPiece: "Set the saw by the gauge or a bevel. Cut a test piece of the layer's height and measure it first.",
   ramp: sentence(
