@@ -268,10 +268,10 @@ describe.skipIf(hasNoBrowser)("the bench screens", () => {
     await waitUntilKept(page);
     await context.setOffline(true);
     await own.close();
-    await page.goto(`${own.address}#from=figured-finisher`);
-    await page.reload();
-    await page.locator(".files summary").click();
-    await expect.poll(() => page.locator(".file-list li").count(), { timeout: 120_000 }).toBeGreaterThan(20);
+    const sheet = await context.newPage();
+    await sheet.goto(`${own.address}#from=figured-finisher`);
+    await sheet.locator(".files summary").click();
+    await expect.poll(() => sheet.locator(".file-list li").count(), { timeout: 120_000 }).toBeGreaterThan(20);
     await context.close();
   });
 
