@@ -1,5 +1,6 @@
 // Door: plane geometry that knows no plane.
 export * from "./intersection.ts";
+export * from "./offset.ts";
 export * from "./outline.ts";
 export * from "./rectangle-packing.ts";
 export * from "./tolerances.ts";
