@@ -1,5 +1,5 @@
 // A set-up → what each cutter does, in the order drill, pocket, round the part; or what keeps it from being cut.
-import { circleOutline, type Outline, type Point } from "@lamplane/geometry";
+import { circleOutline, offsetOutline, type Outline, type Point } from "@lamplane/geometry";
 import type { Cutter, Design } from "@lamplane/parameters/table";
 import { DRILL_FIT, drillHole } from "./bore.ts";
 import { cornersLeft } from "./corners.ts";
@@ -120,7 +120,7 @@ function planProfile(
   mills: readonly Cutter[],
 ): OperationResult {
   const cutter = leavingLeast(mills, (mill) => cornersLeft(outline, mill.diameter / 2))!;
-  const places = placeTabs(outline, router.tabs, cutter.diameter);
+  const places = placeTabs(outline, offsetOutline(outline, cutter.diameter / 2)[0]!, router.tabs, cutter.diameter);
   if ("longestRun" in places)
     return { code: "tab-run", value: places.longestRun, limit: tabRun(router.tabs, cutter.diameter) };
   const { tabs } = places;

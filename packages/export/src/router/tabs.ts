@@ -20,11 +20,14 @@ export const tabRun = ({ width }: TabRule, diameter: number): number => width + 
 
 export type TabPlaces = { readonly tabs: readonly Point[] } | { readonly longestRun: number };
 
-/** Middles of the bridges on a part's outline; or its longest straight side where there is no room for two. */
-export function placeTabs(outline: Outline, rule: TabRule, diameter: number): TabPlaces {
+/**
+ * Middles of the bridges on a part's outline; or the longest straight run of the cutter's way where there is no room for two.
+ * @param way of the cutter along the wall: shorter than the part's side where that ends in an inner corner
+ */
+export function placeTabs(outline: Outline, way: Outline, rule: TabRule, diameter: number): TabPlaces {
   const run = tabRun(rule, diameter);
-  const places = straightPlaces(outline, run);
-  const whole = pathLength(outline);
+  const places = straightPlaces(way, run);
+  const whole = pathLength(way);
   const wanted = Math.max(FEWEST, Math.ceil(whole / rule.spacing));
   const chosen: number[] = [];
   for (let i = 0; i < wanted; i++) {
@@ -33,14 +36,15 @@ export function placeTabs(outline: Outline, rule: TabRule, diameter: number): Ta
     const nearest = free.toSorted((a, b) => apart(a, ideal, whole) - apart(b, ideal, whole))[0];
     if (nearest !== undefined) chosen.push(nearest);
   }
-  if (chosen.length < FEWEST) return { longestRun: Math.max(0, ...outline.filter(isLine).map(segmentLength)) };
-  return { tabs: chosen.toSorted((a, b) => a - b).map((along) => pointAt(outline, along)) };
+  if (chosen.length < FEWEST) return { longestRun: Math.max(0, ...way.filter(isLine).map(segmentLength)) };
+  const beside = chosen.toSorted((a, b) => a - b).map((along) => pointAt(way, along));
+  return { tabs: beside.map((p) => pointAt(outline, nearestAlong(p, outline).along)) };
 }
 
 const isLine = (segment: Outline[number]): segment is Line => segment.kind === "line";
 const apart = (a: number, b: number, whole: number): number => Math.min(Math.abs(a - b), whole - Math.abs(a - b));
 
-/** Lengths along the outline at which a bridge has its run on one straight side. */
+/** Lengths along a loop at which a bridge has its run on one straight side. */
 function straightPlaces(outline: Outline, run: number): number[] {
   let passed = 0;
   return outline.flatMap((segment) => {
