@@ -40,7 +40,7 @@ const PROGRAMS = {
   },
   rs274: {
     commands: ["rs274"],
-    probe: ["-g", "/dev/null"],
+    probe: ["-g", "test/support/empty.ngc"],
     toGetIt: "apt-get install --no-install-recommends linuxcnc-uspace",
   },
   unzip: { commands: ["unzip"], probe: ["-v"], toGetIt: "apt-get install unzip" },

@@ -75,7 +75,8 @@ const SCALE = 1e4; // Clipper2 counts in whole numbers: a tenth of a micrometre
 const ROUND = { miter: 2, arc: CHORD * SCALE } as const;
 const pathOf = (points: readonly Point[]) =>
   points.map(({ x, y }) => ({ x: Math.round(x * SCALE), y: Math.round(y * SCALE) }));
-const pathsOf = (outlines: readonly Outline[]): Paths64 => outlines.map((outline) => pathOf(tessellate(outline, CHORD)));
+const pathsOf = (outlines: readonly Outline[]): Paths64 =>
+  outlines.map((outline) => pathOf(tessellate(outline, CHORD)));
 const grow = (paths: Paths64, by: number): Paths64 =>
   Clipper.inflatePaths(paths, by * SCALE, JoinType.Round, EndType.Polygon, ROUND.miter, ROUND.arc);
 const less = (a: Paths64, b: Paths64): Paths64 => Clipper.difference(a, b, FillRule.NonZero);
@@ -87,11 +88,20 @@ const disc = (centre: Point, radius: number): Paths64 => pathsOf([circleOutline(
 function sweptAt(moves: readonly CanonicalMove[], radii: readonly number[], z: number): Paths64 {
   const swept = radii.flatMap((radius, section) => {
     const paths = deepParts(
-      moves.filter((move) => move.kind === "feed" && move.section === section).flatMap(({ points }) => [...points, GAP]),
+      moves
+        .filter((move) => move.kind === "feed" && move.section === section)
+        .flatMap(({ points }) => [...points, GAP]),
       z,
     );
     if (paths.length === 0) return [];
-    return Clipper.inflatePaths(paths.map(pathOf), radius * SCALE, JoinType.Round, EndType.Round, ROUND.miter, ROUND.arc);
+    return Clipper.inflatePaths(
+      paths.map(pathOf),
+      radius * SCALE,
+      JoinType.Round,
+      EndType.Round,
+      ROUND.miter,
+      ROUND.arc,
+    );
   });
   return Clipper.union(swept, FillRule.NonZero);
 }
@@ -101,7 +111,10 @@ const GAP = { x: Number.NaN, y: Number.NaN, z: Number.NaN };
 
 /** Whether a stretch was gone over before, either way. */
 function isKnown(seen: Set<string>, a: Point, b: Point): boolean {
-  const ends = [a, b].map(({ x, y }) => `${x.toFixed(4)},${y.toFixed(4)}`).sort().join(" ");
+  const ends = [a, b]
+    .map(({ x, y }) => `${x.toFixed(4)},${y.toFixed(4)}`)
+    .sort()
+    .join(" ");
   if (seen.has(ends)) return true;
   seen.add(ends);
   return false;
@@ -115,7 +128,10 @@ function deepParts(points: CanonicalMove["points"], z: number): Point[][] {
   for (const [i, to] of points.entries()) {
     const from = points[i - 1];
     if (!from || Number.isNaN(from.z + to.z) || Math.min(from.z, to.z) > z) continue;
-    const cut = (share: number): Point => ({ x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share });
+    const cut = (share: number): Point => ({
+      x: from.x + (to.x - from.x) * share,
+      y: from.y + (to.y - from.y) * share,
+    });
     const share = from.z === to.z ? 0 : (z - from.z) / (to.z - from.z);
     const [a, b] = from.z <= z ? [0, to.z <= z ? 1 : share] : [share, 1];
     const [first, last] = [cut(a), cut(b)];
@@ -154,8 +170,12 @@ function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, are
     return values.reduce((a, b) => Math.max(a, b)) - values.reduce((a, b) => Math.min(a, b));
   };
   const { stock, corner } = setUp;
-  const out = span((p) => p.x, corner.x, stock.width) > area.width || span((p) => p.y, corner.y, stock.depth) > area.depth;
-  return [...(low.length > 0 ? [`${low.length} rapids below the stock's top`] : []), ...(out ? ["out of the travel"] : [])];
+  const out =
+    span((p) => p.x, corner.x, stock.width) > area.width || span((p) => p.y, corner.y, stock.depth) > area.depth;
+  return [
+    ...(low.length > 0 ? [`${low.length} rapids below the stock's top`] : []),
+    ...(out ? ["out of the travel"] : []),
+  ];
 }
 
 function faultsByLevel(moves: readonly CanonicalMove[], program: Program, tabs: Judged["tabs"]): string[] {
@@ -171,8 +191,7 @@ function faultsByLevel(moves: readonly CanonicalMove[], program: Program, tabs: 
     const swept = sweptAt(moves, radii, z);
     const open = pockets
       .filter(({ depth }) => -z < depth)
-      .map((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : (f as { outline: Outline }).outline]))
-      .flat();
+      .flatMap((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : (f as { outline: Outline }).outline]));
     const hasTabs = outer.length > 0 && z < tabs.height - thickness;
     const bridges = hasTabs ? program.tabs.flatMap((at) => disc(at, tabs.width / 2 + Math.max(...radii) + 0.5)) : [];
     const stock = outer.length > 0 ? outer : rectangleOf(setUp);
@@ -198,7 +217,12 @@ const rectangleOf = ({ stock, corner: { x, y } }: Program["setUp"]): Paths64 => 
 ];
 
 /** Every bridge stands across the cutter's way in its full width, and what is left of the stock is one piece with the part. */
-function lostTabs(swept: Paths64, { setUp, tabs: middles }: Program, { width }: Judged["tabs"], radius: number): string[] {
+function lostTabs(
+  swept: Paths64,
+  { setUp, tabs: middles }: Program,
+  { width }: Judged["tabs"],
+  radius: number,
+): string[] {
   const outlines = setUp.features.flatMap((f) => (f.kind === "outer" ? [f.outline] : []));
   const lost = middles.filter((middle) => {
     const across = less(disc(middle, Math.min(radius, width / 2) - 0.05), pathsOf(outlines));
@@ -207,8 +231,13 @@ function lostTabs(swept: Paths64, { setUp, tabs: middles }: Program, { width }: 
   const rest = less(rectangleOf(setUp), swept);
   const loose = outlines.filter((outline) => {
     const [inside] = pathOf([outline[0]!.from]);
-    const holders = rest.filter((path) => Clipper.area(path) > 0 && Clipper.pointInPolygon(inside!, path) !== PointInPolygonResult.IsOutside);
-    return holders.length < 1 || !holders.some((path) => Math.abs(Clipper.area(path)) > 0.9 * areaOf(rectangleOf(setUp)) * SCALE ** 2);
+    const holders = rest.filter(
+      (path) => Clipper.area(path) > 0 && Clipper.pointInPolygon(inside!, path) !== PointInPolygonResult.IsOutside,
+    );
+    return (
+      holders.length < 1 ||
+      !holders.some((path) => Math.abs(Clipper.area(path)) > 0.9 * areaOf(rectangleOf(setUp)) * SCALE ** 2)
+    );
   });
   return [
     ...(middles.length < 2 * outlines.length ? ["fewer than two bridges"] : []),

@@ -1,10 +1,11 @@
 // Designs with a router and cutters, and each program of them with what judges it.
 import { asBuiltPlane } from "@lamplane/bench";
 import type { Cutter, Design } from "@lamplane/parameters/table";
+import type { RouterLimit } from "../../packages/export/src/router/limit.ts";
 import { planeSetUps } from "../../packages/export/src/router/plane-set-ups.ts";
 import { type Program, planProgram } from "../../packages/export/src/router/program.ts";
 import { programText } from "../../packages/export/src/router/rs274.ts";
-import { type Judged } from "./router-cutting.ts";
+import type { Judged } from "./router-cutting.ts";
 
 export const cutter = (name: string, diameter: number, more: Partial<Cutter> = {}): Cutter => ({
   name,
@@ -20,7 +21,11 @@ export const cutter = (name: string, diameter: number, more: Partial<Cutter> = {
 });
 
 /** A large machine, so that size is no reason to refuse anything. */
-export const withRouter = (design: Design, cutters: readonly Cutter[], more: Partial<Design["router"]> = {}): Design => ({
+export const withRouter = (
+  design: Design,
+  cutters: readonly Cutter[],
+  more: Partial<Design["router"]> = {},
+): Design => ({
   ...design,
   jigs: { ...design.jigs, relief: Math.max(...cutters.map(({ diameter }) => diameter)) / 2 + 0.05 },
   router: { ...design.router, area: { width: 1500, depth: 800, height: 600 }, ...more },
@@ -33,14 +38,14 @@ export interface Routed {
   readonly judged: Judged;
 }
 
-/** Each program of a design, and the names of the set-ups that are refused. */
-export function routed(design: Design): { programs: Routed[]; refused: string[] } {
+/** Each program of a design, and what keeps the other set-ups from being cut. */
+export function routed(design: Design): { programs: Routed[]; limits: RouterLimit[]; refused: string[] } {
   const { router, cutters } = design;
-  const [programs, refused]: [Routed[], string[]] = [[], []];
+  const [programs, limits]: [Routed[], RouterLimit[]] = [[], []];
   for (const setUp of planeSetUps(asBuiltPlane(design))) {
     const planned = planProgram(setUp, router, cutters);
     if ("limit" in planned) {
-      refused.push(`${setUp.name}: ${planned.limit.code}`);
+      limits.push(planned.limit);
       continue;
     }
     const { program } = planned;
@@ -48,5 +53,5 @@ export function routed(design: Design): { programs: Routed[]; refused: string[] 
     const top = router.zero === "corner-spoilboard" ? setUp.height : 0;
     programs.push({ program, text, judged: { area: router.area, tabs: router.tabs, top } });
   }
-  return { programs, refused };
+  return { programs, limits, refused: limits.map(({ setUp, code }) => `${setUp}: ${code}`) };
 }

@@ -47,7 +47,7 @@ export const OPTIONS = {
   allPieces: "offcut, finished sizes, wood and grain too",
   allNames: "what each of them is",
   out: "folder for the pack",
-  only: "parts, jigs, sheets, or one jig as jigs/pin-guide; with commas",
+  only: "parts, jigs, sheets, router, or one jig as jigs/pin-guide; with commas",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
   base: "design that the rows differ from; default: the roster's own",
   classOut: "folder for design files, packs and sheets",

@@ -1,5 +1,5 @@
 // Corners of an outline that a round cutter does not get into.
-import { offsetOutline, type Outline, type Point, pointAlong } from "@lamplane/geometry";
+import { type Outline, offsetOutline, type Point, pointAlong } from "@lamplane/geometry";
 import type { CornerLeft } from "./limit.ts";
 import { nearestAlong } from "./loop.ts";
 

@@ -66,7 +66,13 @@ export interface Approach {
  * @param side 1 where the free side is left of the loop's direction, -1 where it is right of it
  * @param turn degrees of each arc
  */
-export function leadArcs(at: Point, direction: Point, side: 1 | -1, radius: number, turn: number): Omit<Approach, "along"> {
+export function leadArcs(
+  at: Point,
+  direction: Point,
+  side: 1 | -1,
+  radius: number,
+  turn: number,
+): Omit<Approach, "along"> {
   const normal = point(-direction.y * side, direction.x * side);
   const centre = point(at.x + normal.x * radius, at.y + normal.y * radius);
   const [c, s] = [cosDeg(turn), sinDeg(turn)];

@@ -11,8 +11,22 @@ import {
   transformCircle,
   transformOutline,
 } from "@lamplane/geometry";
-import { crossPinDrawing, type Drawing, layBedBlock, layCheek, layFrontBlock, layWedge } from "@lamplane/parameters/drawings";
-import { blocksAt, cheekShape, type Elevation, planeToBed, recessEdge, type Stage } from "@lamplane/parameters/elevation";
+import {
+  crossPinDrawing,
+  type Drawing,
+  layBedBlock,
+  layCheek,
+  layFrontBlock,
+  layWedge,
+} from "@lamplane/parameters/drawings";
+import {
+  blocksAt,
+  cheekShape,
+  type Elevation,
+  planeToBed,
+  recessEdge,
+  type Stage,
+} from "@lamplane/parameters/elevation";
 import { cradleLayout, jigPlans } from "@lamplane/parameters/jigs";
 import { WORK_AFTER } from "@lamplane/parameters/table";
 import { type Feature, type FlatThing, type SetUp, sheetSetUp } from "./set-up.ts";
@@ -73,7 +87,15 @@ const jigs = (plane: Elevation): FlatThing[] =>
     const circles = drawing.entries.flatMap((entry) =>
       entry.kind === "circle" && entry.work === "DRILL" && entry.depth === undefined ? [entry.circle] : [],
     );
-    return [{ name: `jig-${name}`, title, outlines: cutOutlines(drawing), circles, thickness: drawing.thickness ?? bodies[0]!.thickness }];
+    return [
+      {
+        name: `jig-${name}`,
+        title,
+        outlines: cutOutlines(drawing),
+        circles,
+        thickness: drawing.thickness ?? bodies[0]!.thickness,
+      },
+    ];
   });
 
 /** How far the recess's way runs out over the top of the bed, mm. */
@@ -93,7 +115,11 @@ function recess(plane: Elevation, stage: Stage): SetUp[] {
     {
       name: "recess",
       title: "recess, bed block in its cradle",
-      stock: { width: high - low, depth: 2 * half, thickness: Math.max(2 * plane.recess.depth, plane.recess.depth + 10) },
+      stock: {
+        width: high - low,
+        depth: 2 * half,
+        thickness: Math.max(2 * plane.recess.depth, plane.recess.depth + 10),
+      },
       corner: { x: 0, y: 0 },
       features: [feature],
       holding: "cradle",

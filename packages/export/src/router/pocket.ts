@@ -1,5 +1,5 @@
 // All wood within an outline: from the middle outward, a pass deeper each time, the wall at last in one pass.
-import { distance, offsetOutline, type Outline, outlineArea, type Point, reverseOutline } from "@lamplane/geometry";
+import { distance, type Outline, offsetOutline, outlineArea, type Point, reverseOutline } from "@lamplane/geometry";
 import type { Cutter, Design } from "@lamplane/parameters/table";
 import { loopFrom, nearestAlong, pathLength } from "./loop.ts";
 import { type Approach, beginnings, leadArcs, passDepths, spiralDown, staysClear, turnForOffset } from "./passes.ts";
@@ -30,16 +30,19 @@ export function cutPocket(to: ToolpathWriter, outline: Outline, depth: number, r
   const walls = offsetOutline(outline, -radius);
   const rings = ringsOf(outline, radius, finish);
   const allowance = rings.length > 0 ? finish : 0;
+  let cleared = 0;
   for (const z of passDepths(depth, to.cutter.step)) {
     for (const [i, ring] of (rings.length > 0 ? rings : walls).entries()) {
       const linked = i > 0 ? linkTo(to.at, ring, STEP_OVER * radius) : undefined;
       const loop = directed(loopFrom(ring, linked ?? beginnings(ring)[0]!.along), router);
       if (linked !== undefined) to.lineTo(loop[0]!.from);
       else if (distance(to.at, loop[0]!.from) > 1e-6 || to.at.z < z) to.goOver(loop[0]!.from);
+      if (linked === undefined && i === 0) to.plungeTo(cleared);
       if (linked === undefined) spiralDown(to, loop, z, router.rampAngle);
       to.follow(loop);
     }
     if (rings.length > 1) to.lift();
+    cleared = z;
   }
   if (allowance === 0) return to.lift();
   walls.forEach((wall) => finishWall(to, { wall, outline, depth, allowance }, router));

@@ -1,5 +1,5 @@
 // Round a part: passes by depth beside the wall, a finishing pass at full depth, bridges left on straight runs.
-import { offsetOutline, type Outline, type Point, reverseOutline, type Segment } from "@lamplane/geometry";
+import { type Outline, offsetOutline, type Point, reverseOutline, type Segment } from "@lamplane/geometry";
 import type { Design } from "@lamplane/parameters/table";
 import { loopFrom, nearestAlong, pathLength, pathStretch } from "./loop.ts";
 import { type Approach, beginnings, leadArcs, passDepths, rampDown, turnForOffset } from "./passes.ts";
@@ -81,7 +81,9 @@ function findApproach(
   const reach = 2 * Math.sqrt(2 * radius * finish);
   const intervals = tabIntervals(wall, tabs, half + reach);
   const whole = pathLength(wall);
-  const place = beginnings(wall).find(({ along, run }) => run > reach && !intervals.some((tab) => covers(tab, along, whole)));
+  const place = beginnings(wall).find(
+    ({ along, run }) => run > reach && !intervals.some((tab) => covers(tab, along, whole)),
+  );
   return place && { along: place.along, ...leadArcs(place.at, place.direction, side, radius, turn) };
 }
 

@@ -1,5 +1,5 @@
 // A set-up → what each cutter does, in the order drill, pocket, round the part; or what keeps it from being cut.
-import { circleOutline, offsetOutline, type Outline, type Point } from "@lamplane/geometry";
+import { circleOutline, type Outline, offsetOutline, type Point } from "@lamplane/geometry";
 import type { Cutter, Design } from "@lamplane/parameters/table";
 import { DRILL_FIT, drillHole } from "./bore.ts";
 import { cornersLeft } from "./corners.ts";
@@ -84,7 +84,8 @@ function planFeature(setUp: SetUp, feature: Feature, router: RouterRule, cutters
   const mills = cutters.filter(({ kind }) => kind === "end");
   const reaching = mills.filter(({ cutting }) => cutting >= depth);
   if (mills.length === 0) return { code: "no-end-mill", value: 0, limit: 1 };
-  if (reaching.length === 0) return { code: "reach", value: Math.max(...mills.map(({ cutting }) => cutting)), limit: depth };
+  if (reaching.length === 0)
+    return { code: "reach", value: Math.max(...mills.map(({ cutting }) => cutting)), limit: depth };
   if (feature.kind === "outer") return planProfile(setUp, feature.outline, depth, router, reaching);
   const outline = feature.kind === "hole" ? circleOutline(feature.circle) : feature.outline;
   return planPocket(outline, depth, router, reaching);
@@ -93,7 +94,12 @@ function planFeature(setUp: SetUp, feature: Feature, router: RouterRule, cutters
 function planPocket(outline: Outline, depth: number, router: RouterRule, mills: readonly Cutter[]): OperationResult {
   const fitting = mills.filter((mill) => fitsPocket(outline, mill));
   const cutter = leavingLeast(fitting, (mill) => cornersLeft(outline, -mill.diameter / 2));
-  if (!cutter) return { code: "opening", value: narrowest(outline, mills), limit: Math.min(...mills.map(({ diameter }) => diameter)) };
+  if (!cutter)
+    return {
+      code: "opening",
+      value: narrowest(outline, mills),
+      limit: Math.min(...mills.map(({ diameter }) => diameter)),
+    };
   return {
     cutter,
     cut: (to) => cutPocket(to, outline, depth, router),
@@ -135,7 +141,10 @@ function planProfile(
 
 /** The cutter that leaves least in the corners, to a tenth of a millimetre; of those that leave the same, the stoutest. */
 function leavingLeast(mills: readonly Cutter[], left: (mill: Cutter) => readonly CornerLeft[]): Cutter | undefined {
-  const ranked = mills.map((mill) => ({ mill, gap: Math.round(Math.max(0, ...left(mill).map(({ gap }) => gap)) * 10) }));
+  const ranked = mills.map((mill) => ({
+    mill,
+    gap: Math.round(Math.max(0, ...left(mill).map(({ gap }) => gap)) * 10),
+  }));
   return ranked.toSorted((a, b) => a.gap - b.gap || b.mill.diameter - a.mill.diameter)[0]?.mill;
 }
 

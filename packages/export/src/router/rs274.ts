@@ -19,7 +19,12 @@ export interface ProgramWords {
 }
 
 /** One program for all cutters of a set-up. */
-export function programText({ toolpaths, setUp }: Program, router: RouterRule, cutters: readonly Cutter[], words: ProgramWords): string {
+export function programText(
+  { toolpaths, setUp }: Program,
+  router: RouterRule,
+  cutters: readonly Cutter[],
+  words: ProgramWords,
+): string {
   const write = new BlockWriter(router, router.zero === "corner-spoilboard" ? setUp.height : 0);
   write.comments(words.head);
   write.begin();
@@ -120,6 +125,7 @@ const trimZeros = (text: string): string => (text.includes(".") ? text.replace(/
 /** A comment of a program is plain ASCII without brackets. */
 const commentText = (text: string): string =>
   text
+    .replaceAll("×", "x")
     .replaceAll("°", " degrees")
     .replace(/[()]/g, "-")
     .replace(/[^ -~]/g, "?");

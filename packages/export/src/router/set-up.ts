@@ -68,9 +68,7 @@ export function sheetSetUp({ name, title, outlines, circles, thickness }: FlatTh
     holding: "tabs",
     height: thickness,
     features: [
-      ...circles.map(
-        (circle): Feature => ({ kind: "hole", circle: transformCircle(circle, place), depth: thickness }),
-      ),
+      ...circles.map((circle): Feature => ({ kind: "hole", circle: transformCircle(circle, place), depth: thickness })),
       ...placed.map(
         (outline): Feature => ({ kind: isWithin(outline, placed) ? "pocket" : "outer", outline, depth: thickness }),
       ),
@@ -78,8 +76,7 @@ export function sheetSetUp({ name, title, outlines, circles, thickness }: FlatTh
   };
 }
 
-const counterClockwise = (outline: Outline): Outline =>
-  outlineArea(outline) > 0 ? outline : reverseOutline(outline);
+const counterClockwise = (outline: Outline): Outline => (outlineArea(outline) > 0 ? outline : reverseOutline(outline));
 
 /** Whether an outline lies within an odd number of others: then it is an opening. */
 function isWithin(outline: Outline, all: readonly Outline[]): boolean {

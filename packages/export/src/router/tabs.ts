@@ -53,7 +53,10 @@ function straightPlaces(outline: Outline, run: number): number[] {
     const room = length - run;
     if (segment.kind !== "line" || room < 0) return [];
     const count = Math.floor(room / STEP) + 1;
-    return Array.from({ length: count }, (_, i) => start + run / 2 + (count === 1 ? room / 2 : (i * room) / (count - 1)));
+    return Array.from(
+      { length: count },
+      (_, i) => start + run / 2 + (count === 1 ? room / 2 : (i * room) / (count - 1)),
+    );
   });
 }
 

@@ -10,7 +10,13 @@ export interface Point3D extends Point {
 export type Move =
   | { readonly kind: "rapid"; readonly to: Point3D }
   | { readonly kind: "line"; readonly to: Point3D; readonly feed: number }
-  | { readonly kind: "arc"; readonly to: Point3D; readonly centre: Point; readonly sweep: number; readonly feed: number };
+  | {
+      readonly kind: "arc";
+      readonly to: Point3D;
+      readonly centre: Point;
+      readonly sweep: number;
+      readonly feed: number;
+    };
 
 /** What one cutter does between two changes. */
 export interface Toolpath {

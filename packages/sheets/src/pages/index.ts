@@ -12,4 +12,5 @@ export {
   printableArea,
   type Size,
 } from "./paper.ts";
+export { type RouterSheets, routerPdf, type SetUpPage } from "./router-pdf.ts";
 export { type TravellerOptions, travellerPdf } from "./traveller/traveller-pdf.ts";
