@@ -48,7 +48,8 @@ function offsetSegment(segment: Segment, by: number): Segment[] {
   const { centre, radius, sweep, from, to } = segment;
   const grown = radius + Math.sign(sweep) * by;
   if (grown < EPSILON) return [];
-  const out = (p: Point) => point(centre.x + ((p.x - centre.x) * grown) / radius, centre.y + ((p.y - centre.y) * grown) / radius);
+  const out = (p: Point) =>
+    point(centre.x + ((p.x - centre.x) * grown) / radius, centre.y + ((p.y - centre.y) * grown) / radius);
   return [{ ...segment, from: out(from), to: out(to), radius: grown }];
 }
 

@@ -45,7 +45,7 @@ const cheeks = (plane: Elevation, stage: Stage): FlatThing[] =>
     const { outline, transform } = layCheek(plane, stage, hand);
     return {
       name: `cheek-${hand}`,
-      title: `${hand} cheek, inside up`,
+      title: `${hand === "left" ? "Left" : "Right"} cheek, inside up`,
       outlines: [transformOutline(outline, transform)],
       circles: cheekShape(plane, stage).circles.map((circle) => transformCircle(circle, transform)),
       thickness: plane.widths.cheek,
@@ -54,11 +54,11 @@ const cheeks = (plane: Elevation, stage: Stage): FlatThing[] =>
 
 const blocks = (plane: Elevation, stage: Stage): FlatThing[] =>
   [
-    { name: "front-block", part: layFrontBlock(plane, stage) },
-    { name: "bed-block", part: layBedBlock(plane, stage) },
-  ].map(({ name, part }) => ({
+    { name: "front-block", title: "Front block", part: layFrontBlock(plane, stage) },
+    { name: "bed-block", title: "Bed block", part: layBedBlock(plane, stage) },
+  ].map(({ name, title, part }) => ({
     name,
-    title: `${name.replace("-", " ")}, whole, lying on its side`,
+    title: `${title}, whole, lying on its side`,
     outlines: [transformOutline(part.outline, part.transform)],
     circles: [],
     thickness: plane.widths.core,
@@ -72,8 +72,8 @@ function blanks(plane: Elevation): FlatThing[] {
   const wedge = polygon(point(0, 0), point(max.x - min.x, 0), point(max.x - min.x, width), point(0, width));
   const pin = cutOutlines(crossPinDrawing(plane));
   return [
-    { name: "wedge-blank", title: "wedge blank, flat", outlines: [wedge], circles: [], thickness: max.y - min.y },
-    { name: "pin-blank", title: "cross pin blank", outlines: pin, circles: [], thickness: plane.design.pin.diameter },
+    { name: "wedge-blank", title: "Wedge blank, flat", outlines: [wedge], circles: [], thickness: max.y - min.y },
+    { name: "pin-blank", title: "Cross pin blank", outlines: pin, circles: [], thickness: plane.design.pin.diameter },
   ];
 }
 
@@ -114,7 +114,7 @@ function recess(plane: Elevation, stage: Stage): SetUp[] {
   return [
     {
       name: "recess",
-      title: "recess, bed block in its cradle",
+      title: "Recess, bed block in its cradle",
       stock: {
         width: high - low,
         depth: 2 * half,

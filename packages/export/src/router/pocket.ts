@@ -44,8 +44,8 @@ export function cutPocket(to: ToolpathWriter, outline: Outline, depth: number, r
     if (rings.length > 1) to.lift();
     cleared = z;
   }
-  if (allowance === 0) return to.lift();
-  walls.forEach((wall) => finishWall(to, { wall, outline, depth, allowance }, router));
+  if (allowance === 0) to.lift();
+  else for (const wall of walls) finishWall(to, { wall, outline, depth, allowance }, router);
 }
 
 const directed = (loop: Outline, { direction }: RouterRule): Outline =>

@@ -56,14 +56,23 @@ function cutLoop(
   const over = { tabs: tabIntervals(loop, cut.tabs, half), top: cut.tabTop };
   to.goOver(loop[0]!.from);
   for (const z of passDepths(cut.depth, to.cutter.step)) passAt(to, loop, z, over, router.rampAngle, true);
-  if (!rough) return to.lift();
-  const last = loopFrom(wall, approach?.along ?? nearestAlong(loop[0]!.from, wall).along);
-  const overLast = { tabs: tabIntervals(last, cut.tabs, half), top: cut.tabTop };
+  if (rough) finishPass(to, cut, { wall, way: loop, approach }, router);
+  to.lift();
+}
+
+/** Once round the wall at full depth, from the way of the passes before and back to it. */
+function finishPass(
+  to: ToolpathWriter,
+  cut: ProfileCut,
+  { wall, way, approach }: { wall: Outline; way: readonly Segment[]; approach: Approach | undefined },
+  { rampAngle, tabs }: RouterRule,
+): void {
+  const last = loopFrom(wall, approach?.along ?? nearestAlong(way[0]!.from, wall).along);
+  const half = tabs.width / 2 + to.cutter.diameter / 2;
   to.lineTo(approach?.leadIn[0]?.from ?? last[0]!.from);
   if (approach) to.follow(approach.leadIn);
-  passAt(to, last, to.at.z, overLast, router.rampAngle, false);
+  passAt(to, last, to.at.z, { tabs: tabIntervals(last, cut.tabs, half), top: cut.tabTop }, rampAngle, false);
   if (approach) to.follow(approach.leadOut);
-  to.lift();
 }
 
 const pointOf = (loop: Outline, along: number): Point => loopFrom(loop, along)[0]!.from;

@@ -48,7 +48,7 @@ class BlockWriter {
   }
 
   comments(lines: readonly string[]): void {
-    for (const line of lines) this.#lines.push(`(${commentText(line)})`);
+    for (const line of lines) for (const part of wrapComment(commentText(line))) this.#lines.push(`(${part})`);
   }
 
   begin(): void {
@@ -129,3 +129,17 @@ const commentText = (text: string): string =>
     .replaceAll("°", " degrees")
     .replace(/[()]/g, "-")
     .replace(/[^ -~]/g, "?");
+
+/** Letters in a line of a comment: some controls take no more than 80 in all. */
+const LONGEST_COMMENT = 70;
+
+/** A comment in lines that break between words. */
+function wrapComment(text: string): string[] {
+  const lines = [""];
+  for (const word of text.split(" ")) {
+    const line = lines.at(-1)!;
+    if (line !== "" && line.length + 1 + word.length > LONGEST_COMMENT) lines.push(word);
+    else lines[lines.length - 1] = line === "" ? word : `${line} ${word}`;
+  }
+  return lines;
+}

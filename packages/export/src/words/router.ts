@@ -6,7 +6,7 @@ export const SET_UP = {
   title: sentence(
     ({ title, plane, version }: { title: string; plane: string; version: string }) =>
       `${title}; ${plane}, lamplane ${version}`,
-    { title: "left cheek, inside up", plane: "my-plane", version: "0.1.0" },
+    { title: "Left cheek, inside up", plane: "my-plane", version: "0.1.0" },
   ),
   stock: sentence(
     ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
@@ -64,7 +64,7 @@ export const SET_UP = {
   caution:
     "The machine's manual comes first. Clear the table, then run the program above the wood with the spindle off, a hand at the stop. Wear eye and ear protection, draw off the dust, and stay beside the machine while it cuts.",
   draws:
-    "Full line: the part. Dashes: the cutter's way. Hatched crosses: tabs. Grey: where the cutter goes; clamp outside it.",
+    "Heavy lines: the part. Thin lines: the way of the cutter. Crosses: tabs. Dashes: the stock. Grey: where the cutter goes; clamp outside it. Circle: zero.",
 } as const;
 
 const NUMBERS = { value: "22 mm", limit: "50 mm" };

@@ -1,5 +1,5 @@
 // A router's set-up seen from above: stock, part, where the cutter goes, its way, the bridges, zero.
-import { line, type Outline, type Point, point, type Segment } from "@lamplane/geometry";
+import { distance, line, type Outline, type Point, point, polygon, type Segment } from "@lamplane/geometry";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
@@ -61,21 +61,36 @@ function scaleSegment(segment: Segment, scale: number): Segment {
     : { ...segment, ...ends, centre: put(segment.centre), radius: segment.radius * scale };
 }
 
-/** What a round cutter covers along a segment; its chord stands for an arc, in parts of a few degrees. */
+/** What a cutter covers beside a segment. Its round ends lie in the wood that the next segments cover. */
 function band(segment: Segment, half: number): Segment[] {
-  const chord = segment.kind === "line" ? segment : line(segment.from, segment.to);
-  const [dx, dy] = [chord.to.x - chord.from.x, chord.to.y - chord.from.y];
-  const length = Math.hypot(dx, dy) || 1;
-  const [nx, ny] = [(-dy / length) * half, (dx / length) * half];
-  const arcOf = (from: Point, to: Point, centre: Point): Segment => ({
-    kind: "arc",
-    from,
-    to,
-    centre,
-    radius: half,
-    sweep: 180,
+  if (segment.kind === "line") {
+    const length = distance(segment.from, segment.to) || 1;
+    const [nx, ny] = [
+      ((segment.from.y - segment.to.y) / length) * half,
+      ((segment.to.x - segment.from.x) / length) * half,
+    ];
+    const beside = (p: Point, side: 1 | -1): Point => point(p.x + side * nx, p.y + side * ny);
+    return polygon(
+      beside(segment.from, 1),
+      beside(segment.from, -1),
+      beside(segment.to, -1),
+      beside(segment.to, 1),
+    ).slice();
+  }
+  const { centre, radius, sweep } = segment;
+  const on = (p: Point, at: number): Point =>
+    point(centre.x + ((p.x - centre.x) * at) / radius, centre.y + ((p.y - centre.y) * at) / radius);
+  const ring = (at: number): Segment => ({
+    ...segment,
+    from: on(segment.from, at),
+    to: on(segment.to, at),
+    radius: at,
   });
-  const [a, b] = [point(chord.from.x - nx, chord.from.y - ny), point(chord.to.x - nx, chord.to.y - ny)];
-  const [c, d] = [point(chord.to.x + nx, chord.to.y + ny), point(chord.from.x + nx, chord.from.y + ny)];
-  return [line(a, b), arcOf(b, c, chord.to), line(c, d), arcOf(d, a, chord.from)];
+  const [outer, inner] = [ring(radius + half), ring(Math.max(radius - half, 1e-3))];
+  return [
+    outer,
+    line(outer.to, inner.to),
+    { ...inner, from: inner.to, to: inner.from, sweep: -sweep } as Segment,
+    line(inner.from, outer.from),
+  ];
 }
