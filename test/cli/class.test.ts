@@ -147,7 +147,7 @@ describe("--status", () => {
     expect(out).toMatch(/2 {2}ben +3\/15 Saw and mill core and cheeks +2, last iron width 50\.2 mm\n/);
     expect(out).toMatch(/3 {2}carla .*STUCK/);
     expect(out).toMatch(/carla: iron thickness: 9 mm is far from/);
-    expect(out).toMatch(/dora\.yaml is not there; the roster is taken/);
+    expect(out).toMatch(/dora\.yaml is missing; the values of the roster are used/);
     const { planes } = JSON.parse((await classCommand("--status", "--json")).out);
     expect(planes[1]).toMatchObject({
       name: "ben",
@@ -156,4 +156,15 @@ describe("--status", () => {
       stuckOn: [],
     });
   });
+});
+
+test("a base that names a shop file: each plane's own file carries what the shop has", async () => {
+  writeFileSync(join(folder, "shop.yaml"), "shop: { kerf: 2.4 }\n");
+  writeFileSync(
+    join(folder, "base.yaml"),
+    `shop: shop.yaml\n${readFileSync("examples/class/school-smoother.yaml", "utf8")}`,
+  );
+  writeFileSync(roster, "name,iron.width\nanna,50.8\n");
+  expect((await classCommand("--plan")).exit).toBe(0);
+  expect(designIn("anna").shop.kerf).toBe(2.4);
 });

@@ -42,3 +42,9 @@ export function missingProperties(found: Species, role: WoodRole): readonly (Str
   const strengths = REQUIRED_STRENGTHS[role].filter((name) => found.strength?.[name] === undefined);
   return found.coefficient || found.shrinkage ? strengths : [...strengths, "movement"];
 }
+
+/** One wood under whatever spelling; names that the tables lack are one only where they are written alike. */
+export function sameSpecies(a: string, b: string): boolean {
+  const [first, second] = [findSpecies(a).found?.name, findSpecies(b).found?.name];
+  return a === b || (first !== undefined && first === second);
+}

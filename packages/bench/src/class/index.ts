@@ -1,7 +1,14 @@
 // Door: many planes built at once: numbers that they share, the day at the machines, jigs, and where each build stands.
 export { type Obstacle, type PlaneStatus, planeStatus } from "./class-status.ts";
 export { type Group, type GroupingOptions, givenUp, groupWishes, type Wish } from "./grouping.ts";
-export { type MachineSetup, machineSetups, SETUP_KEYS, type Setting, type SetupKey } from "./machine-setups.ts";
+export {
+  type MachineSetup,
+  machineSetups,
+  type PlaneColumn,
+  SETUP_KEYS,
+  type Setting,
+  type SetupKey,
+} from "./machine-setups.ts";
 export { type SharedJig, sharedJigs } from "./shared-jigs.ts";
 export {
   type ClassSetups,

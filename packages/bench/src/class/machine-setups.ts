@@ -18,6 +18,9 @@ export const SETUP_KEYS = [
 ] as const;
 export type SetupKey = (typeof SETUP_KEYS)[number];
 
+/** What differs from plane to plane at a set-up. mm. */
+export type PlaneColumn = "rampMark" | "bedMark" | "pinFromToe";
+
 /** One setting of a machine. */
 export interface Setting {
   readonly value: number;
@@ -31,6 +34,8 @@ export interface MachineSetup {
   readonly step: Step;
   readonly unit: "mm" | "°";
   readonly settings: readonly Setting[];
+  /** By the planes of the settings, where the set-up has a place of its own on each. */
+  readonly places?: { readonly column: PlaneColumn; readonly values: ReadonlyMap<number, number> };
 }
 
 interface SetupRow {
@@ -38,6 +43,7 @@ interface SetupRow {
   readonly unit: "mm" | "°";
   /** Undefined where the plane has no such cut. */
   readonly value: (plane: Elevation) => number | undefined;
+  readonly place?: { readonly column: PlaneColumn; readonly of: (plane: Elevation) => number | undefined };
 }
 
 const figure =
@@ -50,11 +56,21 @@ const ROWS: Readonly<Record<SetupKey, SetupRow>> = {
   blankHeight: { step: "core", unit: "mm", value: ({ widths }) => widths.blankHeight },
   cheek: { step: "core", unit: "mm", value: ({ widths }) => widths.cheek },
   coreWidth: { step: "core", unit: "mm", value: ({ widths }) => widths.core },
-  sawRamp: { step: "cuts", unit: "°", value: figure("sawRamp") },
-  sawBed: { step: "cuts", unit: "°", value: figure("sawBed") },
+  sawRamp: {
+    step: "cuts",
+    unit: "°",
+    value: figure("sawRamp"),
+    place: { column: "rampMark", of: figure("rampMark") },
+  },
+  sawBed: { step: "cuts", unit: "°", value: figure("sawBed"), place: { column: "bedMark", of: figure("bedMark") } },
   recessDepth: { step: "recess", unit: "mm", value: ({ design }) => recessOf(design)?.depth },
   pinHole: { step: "pin-hole", unit: "mm", value: figure("pinHoleDiameter") },
-  pinHeight: { step: "pin-hole", unit: "mm", value: figure("pinOverBlankSole") },
+  pinHeight: {
+    step: "pin-hole",
+    unit: "mm",
+    value: figure("pinOverBlankSole"),
+    place: { column: "pinFromToe", of: ({ pin, design }) => pin.centre.x + design.body.trim / 2 },
+  },
   wedgeAngle: { step: "wedge", unit: "°", value: ({ design }) => design.wedge.angle },
 };
 
@@ -64,16 +80,22 @@ const ALIKE = 100;
 /** Every set-up that is still to come, for the planes that have not passed its step. */
 export function machineSetups(designs: readonly Design[]): MachineSetup[] {
   return SETUP_KEYS.flatMap((key): MachineSetup[] => {
-    const { step, unit, value } = ROWS[key];
+    const { step, unit, value, place } = ROWS[key];
     const byValue = new Map<number, number[]>();
+    const places = new Map<number, number>();
     designs.forEach((design, plane) => {
-      const found = stepsDone(design) > stepIndex(step) ? undefined : value(asBuiltPlane(design));
+      const now = asBuiltPlane(design);
+      const found = stepsDone(design) > stepIndex(step) ? undefined : value(now);
       if (found === undefined) return;
+      const at = place?.of(now);
+      if (at !== undefined) places.set(plane, at);
       const printed = Math.round(found * ALIKE) / ALIKE;
       byValue.set(printed, [...(byValue.get(printed) ?? []), plane]);
     });
     const settings = [...byValue].map(([printed, planes]) => ({ value: printed, planes }));
     settings.sort((a, b) => b.planes.length - a.planes.length || a.value - b.value);
-    return settings.length === 0 ? [] : [{ key, step, unit, settings }];
+    return settings.length === 0
+      ? []
+      : [{ key, step, unit, settings, ...(place ? { places: { column: place.column, values: places } } : {}) }];
   });
 }

@@ -2,6 +2,7 @@
 import { stepsDone } from "@lamplane/bench";
 import { type ClassSetups, shareSetups } from "@lamplane/bench/class";
 import { makeClassFolder } from "../class/class-folder.ts";
+import { writeClassSheets } from "../class/class-sheets.ts";
 import { classJson, classText, type PlaneReport } from "../class/class-text.ts";
 import type { PackOutcome } from "../class/pack-job.ts";
 import { makePacks } from "../class/packs.ts";
@@ -67,7 +68,8 @@ async function buildClass(
           io.err(done === designs.length ? "\r\u001b[K" : `\r\u001b[K${CLASS.progress({ done, of: designs.length })}`);
       });
   const reports = reportsOf(planes, sound, written, outcomes);
-  const report = { roster: file, reports, setups, sheets: [] };
+  const sheets = await writeClassSheets(file, designs, options.out);
+  const report = { roster: file, reports, setups, sheets };
   io.out(options.json ? classJson(report) : classText(report));
   return exitOf(reports);
 }

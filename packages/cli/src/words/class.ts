@@ -1,23 +1,10 @@
 // What `lamplane class` prints: shared set-ups, each plane's pack, and where the builds stand.
-import { countText, listText, sentence } from "@lamplane/parameters/words";
+import { countText, listText, numberSpans, sentence } from "@lamplane/parameters/words";
 
 export const ROSTER_FILE = {
   what: "roster",
   howToStart: "write one with a row a plane: `name,iron.width,iron.thickness`",
 } as const;
-
-/** Numbers in a row, those that follow each other as a span: "1, 3–5". */
-const numbersText = (numbers: readonly number[]): string => {
-  const spans: [number, number][] = [];
-  for (const number of numbers) {
-    const last = spans.at(-1);
-    if (last && number === last[1] + 1) last[1] = number;
-    else spans.push([number, number]);
-  }
-  return spans
-    .map(([from, to]) => (from === to ? `${from}` : to === from + 1 ? `${from}, ${to}` : `${from}–${to}`))
-    .join(", ");
-};
 
 /** Numbers that a class shares beside the core width. */
 export const SHARED_NAMES = { rampAngle: "Ramp angle", pinHeight: "Height of the pin over the trued sole" } as const;
@@ -69,13 +56,13 @@ export const CLASS = {
   ),
   widths: sentence(({ count }: { count: number }) => `${countText(count, "core width")}:`, { count: 2 }),
   width: sentence(
-    ({ value, planes }: { value: string; planes: readonly number[] }) => `  ${value}: planes ${numbersText(planes)}`,
+    ({ value, planes }: { value: string; planes: readonly number[] }) => `  ${value}: planes ${numberSpans(planes)}`,
     { value: "49.7 mm", planes: [3, 7, 8] },
   ),
   noWidths: "No core is left to mill.",
   shared: sentence(
     ({ name, value, planes }: { name: string; value: string; planes: readonly number[] }) =>
-      `${name}: ${value} for planes ${numbersText(planes)}`,
+      `${name}: ${value} for planes ${numberSpans(planes)}`,
     { name: "Height of the pin hole", value: "30.5 mm", planes: [1, 2, 3, 5] },
   ),
   columns: ["", "plane", "core", "iron side play", "pack"],
@@ -103,6 +90,8 @@ export const CLASS = {
     to: "3.2 mm",
   }),
   unset: "unset",
+  foreign: "there is something that is no sheet of a class",
+  foreignRemedy: "it was left as it is; move it away or choose another folder",
   progress: sentence(({ done, of }: { done: number; of: number }) => `${done} of ${countText(of, "pack")}`, {
     done: 3,
     of: 12,
@@ -147,7 +136,7 @@ export const STATUS = {
     text: "59.7 mm is far from the 49.7 mm expected. Is it a slip?",
   }),
   tooWide: sentence(({ by }: { by: string }) => `Mouth ${by} too wide; no planing closes it`, { by: "0.45 mm" }),
-  missing: sentence(({ file }: { file: string }) => `${file} is not there; the roster is taken`, {
+  missing: sentence(({ file }: { file: string }) => `${file} is missing; the values of the roster are used`, {
     file: "packs/anna.yaml",
   }),
 } as const;

@@ -1,4 +1,5 @@
 // Door: what a pack holds.
+export { classCsv } from "./class-csv.ts";
 export {
   designState,
   makePackContent,

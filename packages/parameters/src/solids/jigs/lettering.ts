@@ -51,9 +51,17 @@ export function cachedGlyph(letter: string, height: number): Glyph {
   return made;
 }
 
+const advanceCache = new Map<string, number>();
+
 /** How far the letter after this one stands from it, mm: their inks never overlap. */
 export function letterAdvance(letter: string, height: number): number {
-  const strokes = strokesOf(letter, height);
+  const key = `${letter} ${height}`;
+  const advance = advanceCache.get(key) ?? strokeAdvance(strokesOf(letter, height), height);
+  advanceCache.set(key, advance);
+  return advance;
+}
+
+function strokeAdvance(strokes: readonly Stroke[], height: number): number {
   return strokes.length === 0 ? SPACE * height : STROKE + Math.max(...strokes.flat().map((p) => p.x)) + BETWEEN_LETTERS;
 }
 
