@@ -33,6 +33,18 @@ describe.each(MACHINES)("programs of the worked plane, $direction, zero $zero, $
   });
 });
 
+test("a core in layers is cut by a cutter that reaches one layer, its recess as a step of the middle layer", (context) => {
+  requireProgram(context, "rs274");
+  const short = [cutter("end-6", 6, { cutting: 25 }), cutter("drill-6", 6, { kind: "drill", cutting: 40 })];
+  const { programs } = routed(withRouter(designWith({ ...WORKED, "core.layers": "auto" }), short));
+  const layers = programs.filter(({ program }) => program.setUp.name.includes("layer"));
+  expect(layers.length).toBeGreaterThanOrEqual(6);
+  expect(programs.some(({ program }) => /^(recess|(front|bed)-block)$/.test(program.setUp.name))).toBe(false);
+  const bed = layers.filter(({ program }) => program.setUp.name.startsWith("bed")).slice(0, 2);
+  const found = bed.flatMap(({ program, text, judged }) => faultsOfCutting(text, program, judged));
+  expect(found).toEqual([]);
+});
+
 describe("a fault put into a program is found:", () => {
   const cheek = () => programsOf(MACHINES[0]).find(({ program }) => program.setUp.name === "cheek-right")!;
 

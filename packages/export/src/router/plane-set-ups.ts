@@ -17,12 +17,14 @@ import {
   layBedBlock,
   layCheek,
   layFrontBlock,
+  layLayer,
   layWedge,
 } from "@lamplane/parameters/drawings";
 import {
   blocksAt,
   cheekShape,
   type Elevation,
+  layerShapes,
   planeToBed,
   recessEdge,
   type Stage,
@@ -35,8 +37,10 @@ import { type Feature, type FlatThing, type SetUp, sheetSetUp } from "./set-up.t
 export function planeSetUps(plane: Elevation): SetUp[] {
   const stage = WORK_AFTER[plane.design.stage].drawn;
   const { margin } = plane.design.router;
-  const flat = [...cheeks(plane, stage), ...blocks(plane, stage), ...blanks(plane), ...jigs(plane)];
-  return [...flat.map((thing) => sheetSetUp(thing, margin)), ...recess(plane, stage)];
+  const layered = layers(plane, stage);
+  const core = layered.length > 0 ? layered : blocks(plane, stage);
+  const flat = [...cheeks(plane, stage), ...core, ...blanks(plane), ...jigs(plane)];
+  return [...flat.map((thing) => sheetSetUp(thing, margin)), ...(layered.length > 0 ? [] : recess(plane, stage))];
 }
 
 /** With their insides up, where the marks are. */
@@ -63,6 +67,19 @@ const blocks = (plane: Elevation, stage: Stage): FlatThing[] =>
     circles: [],
     thickness: plane.widths.core,
   }));
+
+/** The core's layers with their peg holes; none of a core in one piece. */
+const layers = (plane: Elevation, stage: Stage): FlatThing[] =>
+  layerShapes(plane, stage).map((layer) => {
+    const { outline, transform } = layLayer(layer);
+    return {
+      name: layer.name,
+      title: `${layer.block === "front" ? "Front block" : "Bed block"}, layer ${layer.number} from the right cheek`,
+      outlines: [transformOutline(outline, transform)],
+      circles: layer.shape.circles.map((circle) => transformCircle(circle, transform)),
+      thickness: layer.to - layer.from,
+    };
+  });
 
 /** Wedge and pin as flat blanks: the taper is planed and the tenons are rounded afterwards. */
 function blanks(plane: Elevation): FlatThing[] {
