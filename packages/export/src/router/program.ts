@@ -23,6 +23,7 @@ export interface Program {
 export type ProgramResult = { readonly program: Program } | { readonly limit: RouterLimit };
 
 interface Operation {
+  readonly kind: "drill" | "pocket" | "outer";
   readonly cutter: Cutter;
   readonly cut: (to: ToolpathWriter) => void;
   readonly tabs?: readonly Point[];
@@ -30,20 +31,17 @@ interface Operation {
 }
 type OperationResult = Operation | { readonly code: LimitCode; readonly value: number; readonly limit: number };
 
-const ORDER: readonly Feature["kind"][] = ["hole", "pocket", "outer"];
-
 export function planProgram(setUp: SetUp, router: RouterRule, cutters: readonly Cutter[]): ProgramResult {
   const limitOf = (code: LimitCode, value: number, limit: number): ProgramResult => ({
     limit: { setUp: setUp.name, title: setUp.title, code, value, limit },
   });
-  const features = setUp.features.toSorted((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
   const operations: Operation[] = [];
-  for (const feature of features) {
+  for (const feature of setUp.features) {
     const planned = planFeature(setUp, feature, router, cutters);
     if ("code" in planned) return limitOf(planned.code, planned.value, planned.limit);
     operations.push(planned);
   }
-  const toolpaths = byCutter(operations).map(([cutter, cuts]) => {
+  const toolpaths = byCutter(inOrder(operations, cutters)).map(([cutter, cuts]) => {
     const to = new ToolpathWriter(cutter, router.rapidHeight);
     for (const { cut } of cuts) cut(to);
     return to.done();
@@ -59,6 +57,15 @@ export function planProgram(setUp: SetUp, router: RouterRule, cutters: readonly 
       minutes: toolpaths.reduce((sum, path) => sum + cuttingTime(path), 0),
     },
   };
+}
+
+const ORDER: readonly Operation["kind"][] = ["drill", "pocket", "outer"];
+
+/** Drill, pocket, round the part; within each by cutter, so that few are changed: the one that goes round the part comes last. */
+function inOrder(operations: readonly Operation[], cutters: readonly Cutter[]): Operation[] {
+  const outer = operations.find(({ kind }) => kind === "outer")?.cutter;
+  const rank = ({ cutter }: Operation): number => (cutter === outer ? cutters.length : cutters.indexOf(cutter));
+  return operations.toSorted((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || rank(a) - rank(b));
 }
 
 /** Operations that follow each other with one cutter, together. */
@@ -79,7 +86,7 @@ function planFeature(setUp: SetUp, feature: Feature, router: RouterRule, cutters
       ({ kind, diameter, cutting }) =>
         kind === "drill" && Math.abs(diameter - 2 * feature.circle.radius) <= DRILL_FIT && cutting >= depth,
     );
-    if (drill) return { cutter: drill, cut: (to) => drillHole(to, feature.circle, depth) };
+    if (drill) return { kind: "drill", cutter: drill, cut: (to) => drillHole(to, feature.circle, depth) };
   }
   const mills = cutters.filter(({ kind }) => kind === "end");
   const reaching = mills.filter(({ cutting }) => cutting >= depth);
@@ -101,6 +108,7 @@ function planPocket(outline: Outline, depth: number, router: RouterRule, mills: 
       limit: Math.min(...mills.map(({ diameter }) => diameter)),
     };
   return {
+    kind: "pocket",
     cutter,
     cut: (to) => cutPocket(to, outline, depth, router),
     cornersLeft: cornersLeft(outline, -cutter.diameter / 2),
@@ -132,6 +140,7 @@ function planProfile(
   const { tabs } = places;
   const tabTop = Math.min(0, router.tabs.height - stock.thickness);
   return {
+    kind: "outer",
     cutter,
     cut: (to) => cutProfile(to, { outline, depth, tabs, tabTop }, router),
     tabs,
