@@ -45,8 +45,8 @@ test.each([
   [["check", ""], /No file name\. Name the design file/],
   [["survey", SMOOTHER, ""], /No file name\. Name the readings file/],
   [["new", ""], /No file name\. Name the file to write/],
-  [["build", SMOOTHER, "--out", ""], /--out: nothing stands behind it/],
-  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots: nothing stands behind it/],
+  [["build", SMOOTHER, "--out", ""], /--out "": an empty text/],
+  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots "": an empty text/],
   [["measured", SMOOTHER, ""], /An empty text: write KEY=VALUE/],
 ])("%j is refused in words", async (args, message) => {
   expect(await runCommand(...args)).toMatchObject({ exit: 2, out: "", err: expect.stringMatching(message) });

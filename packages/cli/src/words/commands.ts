@@ -146,7 +146,7 @@ export const ARGUMENT_FAULT = {
     { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" },
   ),
   emptyNew: "No file name. Name the file to write, such as my-plane.yaml.",
-  emptyOption: sentence(({ name }: { name: string }) => `--${name}: nothing stands behind it; write a value`, {
+  emptyOption: sentence(({ name }: { name: string }) => `--${name} "": an empty text; write a value`, {
     name: "out",
   }),
   sections: sentence(
