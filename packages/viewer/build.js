@@ -1,6 +1,7 @@
 // Builds the page into dist/, when anything that it is made of is newer than what stands there.
 import { copyFileSync, readdirSync, statSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { writeServiceWorker } from "./write-service-worker.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const MADE_OF = [
@@ -8,6 +9,8 @@ const MADE_OF = [
   "public",
   "index.html",
   "vite.config.ts",
+  "build.js",
+  "write-service-worker.js",
   "package.json",
   "THIRD-PARTY.md",
   "../cli/package.json",
@@ -28,7 +31,7 @@ function newestIn(path) {
 
 function builtAt() {
   try {
-    return statSync(`${here}dist/pack.js`).mtimeMs;
+    return statSync(`${here}dist/service-worker.js`).mtimeMs;
   } catch {
     return 0;
   }
@@ -36,7 +39,8 @@ function builtAt() {
 
 if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
   const { build } = await import("vite");
-  for (const mode of ["production", "body", "guide", "pack"])
+  for (const mode of ["production", "body", "guide", "bench", "share", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
   copyFileSync(`${here}THIRD-PARTY.md`, `${here}dist/licences.txt`);
+  writeServiceWorker(`${here}dist/`, `${here}src/offline/service-worker.js`);
 }

@@ -48,6 +48,8 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 /** The licences of what the page is built from: the one text that is served. */
 const LICENCES = "licences.txt";
+/** What would keep the page for use without a network: this address holds a secret and ends with the command, so it is not kept. */
+const KEEPER = "service-worker.js";
 /** No other host is asked for anything, no other page may hold this one, no script runs that is not in the folder. */
 const HEADERS = {
   "content-security-policy":
@@ -140,7 +142,7 @@ function loadPageFiles(page: string, file: string | undefined, token: string): R
   const files = new Map<string, HttpResponse>();
   for (const entry of readdirSync(page, { withFileTypes: true })) {
     const type = entry.name === LICENCES ? "text/plain; charset=utf-8" : TYPES[extname(entry.name)];
-    if (entry.isFile() && type)
+    if (entry.isFile() && type && entry.name !== KEEPER)
       files.set(`/${entry.name}`, {
         status: 200,
         body: readFileSync(join(page, entry.name)),
@@ -148,11 +150,12 @@ function loadPageFiles(page: string, file: string | undefined, token: string): R
       });
   }
   const index = files.get("/index.html")!;
-  const mark =
+  const follows =
     file === undefined
       ? ""
       : `<meta name="lamplane-follows" content="${escapeAttribute(basename(file))}" data-token="${token}" />`;
-  const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", `${mark}</head>`);
+  const marks = `<meta name="lamplane-view" />${follows}`;
+  const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", () => `${marks}</head>`);
   return files.set("/", { ...index, body: html }).set("/index.html", { ...index, body: html });
 }
 
