@@ -70,6 +70,8 @@ export const BOARDS = {
   ),
   knot: "knot",
   sheet: "Boards and their cuts",
+  paper: "boards",
+  partHead: ["", "part", "as sawn", "rings to sole"],
   mark: "Mark the heart side on the board and on each part as it comes off.",
   bound: sentence(
     ({ waste, price, least }: { waste: string; price: string; least: string }) =>
