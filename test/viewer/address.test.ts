@@ -12,6 +12,7 @@ import { fault } from "../support/faults.ts";
 const change = fc.constantFrom(...rowsOf(TABLE)).chain(({ path, row }): fc.Arbitrary<ParameterChange> => {
   if (row.kind === "choice") return fc.constantFrom(...row.choices).map((word) => [path, word] as const);
   if (row.kind === "text") return fc.stringMatching(/^[a-z][a-z ,&=%+#-]{0,20}$/).map((text) => [path, text] as const);
+  if (row.kind === "lengths") return fc.constantFrom(...row.words).map((word) => [path, word] as const);
   const number = fc.double({ min: row.min, max: row.max, noNaN: true });
   if (row.unset) return fc.option(number, { nil: undefined }).map((v) => [path, v] as const);
   const value = row.auto === undefined ? number : fc.oneof(number, fc.constant("auto" as const));

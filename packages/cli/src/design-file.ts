@@ -7,6 +7,7 @@ import {
   nearNames,
   otherUnitText,
   readDesign,
+  readLengths,
   rowAt,
   type ShopAccess,
   unitSlipText,
@@ -100,6 +101,10 @@ function parseChange({ units }: Design, change: string): OptionChange {
   const [, path, text] = /^([^=]+)=(.*)$/s.exec(change) ?? [];
   if (path === undefined || text === undefined) throw new InputRefused(ARGUMENT_FAULT.keyValue({ given: change }));
   const row = requireRow(path);
+  if (row.kind === "lengths") {
+    const lengths = readLengths(text, row, units);
+    return { path, row, text, value: "value" in lengths ? lengths.value : text };
+  }
   if (row.kind !== "number" || (text === "auto" && row.auto !== undefined)) return { path, row, text, value: text };
   const read = parseNumber(text, row.quantity, units);
   if ("fault" in read) throw new InputRefused(ARGUMENT_FAULT.option({ option: `--with ${path}`, fault: read.fault }));

@@ -52,6 +52,15 @@ export const NOTES = {
       { parts: ["cross pin"] },
     ),
   },
+  "rings-of-layers": {
+    name: "Rings of the layers",
+    verdict: "not those of a flat-sawn board",
+    advice: sentence(
+      ({ rings, inBoard }: { rings: string; inBoard: string }) =>
+        `A layer ripped from a flat-sawn board and stood on edge is quarter sawn at the sole. For ${rings} rip it from a board whose rings stand at ${inBoard} to its face; else enter wood.rings 90.`,
+      { rings: "20°", inBoard: "70°" },
+    ),
+  },
   "cup-of-year": {
     name: "Cup of sole or bed over the year",
     verdict: "felt in use",

@@ -2,6 +2,7 @@
 import {
   defaultIn,
   isRow,
+  type LengthsRow,
   LIST_NAMES,
   LISTS,
   type ListRow,
@@ -63,7 +64,7 @@ function sectionSchema(section: TableSection, units: Units): Schema {
 }
 
 function isRequired(entry: Row | TableSection): boolean {
-  return isRow(entry) ? entry.kind !== "choice" && entry.required === true : Object.values(entry).some(isRequired);
+  return isRow(entry) ? "required" in entry && entry.required === true : Object.values(entry).some(isRequired);
 }
 
 function rowSchema(row: Row, units: Units): Schema {
@@ -85,7 +86,22 @@ function rowSchema(row: Row, units: Units): Schema {
       description,
     };
   }
+  if (row.kind === "lengths") return lengthsSchema(row, units);
   return numberSchema(row, units);
+}
+
+function lengthsSchema(row: LengthsRow, units: Units): Schema {
+  const number = {
+    type: "number",
+    minimum: fromMillimetres(row.min, units),
+    maximum: fromMillimetres(row.max, units),
+  };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "Lengths with their units." };
+  return {
+    description: `${row.help} Bare numbers: ${units}.`,
+    anyOf: [{ enum: [...row.words] }, { type: "array", maxItems: row.most, items: { anyOf: [number, text] } }, text],
+    default: row.default,
+  };
 }
 
 function numberSchema(row: NumberRow<unknown>, units: Units): Schema {

@@ -31,9 +31,9 @@ const BETWEEN_VIEWS = 15;
 /** How far past an open edge a pocket runs, beyond the cutter's radius, mm: its corners stand clear of the wood. */
 const OVERRUN = 1;
 
-const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
-const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
-const note = (text: string, x: number, y: number): DrawingEntry => ({
+export const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
+export const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
+export const note = (text: string, x: number, y: number): DrawingEntry => ({
   kind: "note",
   work: "NOTE",
   at: point(x, y),
@@ -60,7 +60,7 @@ export const layCheek = (e: Elevation, stage: Stage, hand: "left" | "right"): Fl
   layFlat(cheekShape(e, stage).boundary, { mirrored: hand === "left" });
 export const layWedge = (e: Elevation): FlatPart => layFlat(e.wedge, { turn: -e.frame.faceAngle });
 
-const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
+export const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
   outline,
   transform: transformToOrigin(outline, transform),
 });

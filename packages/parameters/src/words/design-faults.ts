@@ -123,6 +123,10 @@ export const VALUE_FAULT = {
     { read: "300", is: "", ...ALLOWED },
     { read: "8", is: "8 in (203.2 mm)", allowed: "0 in (0 mm) to 0.787 in (20 mm)" },
   ),
+  "too-many-lengths": sentence(
+    ({ count, most }: { count: number; most: number }) => `read ${count} lengths; allowed: ${most} at most`,
+    { count: 16, most: 15 },
+  ),
   "not-whole": sentence(({ read }: { read: string }) => `read ${read}; write a whole number`, { read: "1.5" }),
   "number-for-text": sentence(
     ({ read, allowed, quoted }: { read: string; allowed: string; quoted: boolean }) =>
@@ -167,6 +171,11 @@ export const ALLOWED_VALUES = {
     ({ most, pattern }: { most: number; pattern: string | undefined }) =>
       `text of up to ${most} characters${pattern === undefined ? "" : `: ${pattern}`}`,
     { most: 60, pattern: undefined },
+  ),
+  lengths: sentence(
+    ({ words, most, min, max }: { words: readonly string[]; most: number; min: string; max: string }) =>
+      `${words.join(", ")}, or up to ${most} lengths from ${min} to ${max}, as 17.3 mm + 15 mm + 17.3 mm`,
+    { words: ["whole", "auto"], most: 15, min: "1 mm", max: "120 mm" },
   ),
   range: sentence(
     ({ min, max, auto }: { min: string; max: string; auto: boolean }) => `${min} to ${max}${auto ? ", or auto" : ""}`,
