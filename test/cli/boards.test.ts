@@ -88,7 +88,7 @@ test("a board's faults stand at their places, those of its knots too", () => {
     expect.stringMatching(/^2:10 boards\.1\.thickness: /),
   ]);
   const sound = designOf(
-    "iron: { width: 48, thickness: 3.6 }\nunits: in\nboards: [{ name: a, length: 36, width: 4, thickness: 3, count: 2, knots: [{ to: 2, across: { from: 1, to: 2 } }] }]\n",
+    "iron: { width: 48 mm, thickness: 3.6 mm }\nunits: in\nboards: [{ name: a, length: 36, width: 4, thickness: 3, count: 2, knots: [{ to: 2, across: { from: 1, to: 2 } }] }]\n",
   );
   expect(boardsAtHand(sound.boards).map(({ name, length, knots }) => ({ name, length, knots }))).toEqual(
     ["a 1", "a 2"].map((name) => ({
