@@ -24,6 +24,8 @@ test.each(examples)("%s, as it stands and as measured", (name) => {
 
 test("what would come out as another design is left as it was written", () => {
   const text = "iron: { width: 48, thickness: 3.6 }\n";
-  expect(shortText({ ...designIn(text), name: "\u0000" } as Design, text)).toBe(text);
+  const long = `# ${"shavings ".repeat(40)}\n${text}`;
+  expect(shortText(designIn(long), long)).not.toContain("shavings");
+  expect(shortText({ ...designIn(long), name: "\u0000" } as Design, long)).toBe(long);
   expect(shortText(designIn(text), text)).toBe(text);
 });

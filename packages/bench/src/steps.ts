@@ -137,7 +137,7 @@ export const STEPS = Object.fromEntries(
 
 /** A step's title and task for this plane: one without a recess has nothing to rout. */
 export const stepWords = (design: Design, step: Step): Pick<StepRow, "title" | "task"> => ({
-  title: step === "recess" && !recessOf(design) ? "No recess to rout" : STEPS[step].title,
+  title: (step === "recess" && !recessOf(design) && STEP_WORDS[step].notNeededTitle) || STEPS[step].title,
   task: stepTask(step, design),
 });
 

@@ -21,7 +21,7 @@ import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused, type Io } from "./io.ts";
 import { shopAccess } from "./shop-file.ts";
-import { ARGUMENT_FAULT, DESIGN_FILE } from "./words/commands.ts";
+import { ARGUMENT_FAULT, DESIGN_FILE, FILE_FAULTS } from "./words/commands.ts";
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it; a length that looks like one of the other unit is asked
@@ -66,9 +66,7 @@ function readDesignFile(content: Uint8Array, file: string, shop: ShopAccess) {
 /** Where a run that was broken off in the midst of writing has left the whole text. */
 function brokenOffNote(file: string): string {
   const whole = existsSync(file) ? wholeCopyName(file) : undefined;
-  return whole && existsSync(whole)
-    ? `\n${file}: a run that was broken off left its text whole in ${whole}: copy it back.`
-    : "";
+  return whole && existsSync(whole) ? `\n${FILE_FAULTS.brokenOff({ file, whole })}` : "";
 }
 
 function applyChanges(design: Design, changes: readonly string[]) {

@@ -21,6 +21,7 @@ import {
   refuseForeignRequest,
   WITHOUT_SECRET,
 } from "./view-requests.ts";
+import { SERVER } from "./words/view.ts";
 
 export interface ViewServer {
   readonly address: string;
@@ -92,7 +93,7 @@ export async function startViewServer(options: ServerOptions): Promise<ViewServe
       const refused = refuseForeignRequest(request, host, own) ?? (path === undefined ? WITHOUT_SECRET : undefined);
       const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
       if (!refused && listens && streams.size < MOST_STREAMS) return addStream(request, response, streams);
-      const tooMany = listens ? plainResponse(503, "Too many pages follow this file; close some.\n") : undefined;
+      const tooMany = listens ? plainResponse(503, SERVER.tooManyPages) : undefined;
       sendResponse(
         request,
         response,
@@ -133,7 +134,7 @@ function answerFailure(request: IncomingMessage, response: ServerResponse, error
   return sendResponse(
     request,
     response,
-    plainResponse(500, `lamplane has a bug: ${error instanceof Error ? error.message : error}\n`),
+    plainResponse(500, SERVER.bug({ message: error instanceof Error ? error.message : String(error) })),
   );
 }
 
@@ -198,8 +199,8 @@ async function respond(request: IncomingMessage, path: string, at: ServedFiles):
     if (request.method === "PUT") return await writeDesign(request, at.file, at);
   }
   if (at.file !== undefined && path === "/followed/shop" && isRead) return shopResponse(at.file, at.shop);
-  if (!isRead) return { ...plainResponse(405, "Only reading is answered here.\n"), headers: { allow: "GET, HEAD" } };
-  return at.files.get(path) ?? plainResponse(404, "There is no such file here.\n");
+  if (!isRead) return { ...plainResponse(405, SERVER.readOnly), headers: { allow: "GET, HEAD" } };
+  return at.files.get(path) ?? plainResponse(404, SERVER.noFile);
 }
 
 const contentHash = (content: Uint8Array): string =>
@@ -211,7 +212,7 @@ function designResponse(file: string, shop: string | undefined): HttpResponse {
     const etag = versionOf(body, file, shop);
     return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag } };
   } catch (error) {
-    return plainResponse(404, `${(error as Error).message}\n`);
+    return plainResponse(404, (error as Error).message);
   }
 }
 
@@ -236,18 +237,18 @@ async function writeDesign(
   { shop, token }: Pick<ServedFiles, "shop" | "token">,
 ): Promise<HttpResponse> {
   if (!isSameSecret(request.headers["x-lamplane-token"], token) || request.headers.origin === undefined)
-    return plainResponse(403, "Only the page that follows this file may write it.\n");
+    return plainResponse(403, SERVER.onlyFollowing);
   const text = await readBody(request);
-  if (text === undefined) return plainResponse(413, `A design file has at most ${LARGEST_FILE} bytes.\n`);
+  if (text === undefined) return plainResponse(413, SERVER.tooLarge({ most: LARGEST_FILE }));
   const reading = readDesign(text, basename(file), shopAccess(file, shop));
-  if (!reading.ok) return plainResponse(422, `${faultLines(reading.faults, faultText)}\nNothing was written.\n`);
+  if (!reading.ok) return plainResponse(422, SERVER.notWritten({ faults: faultLines(reading.faults, faultText) }));
   try {
     if (versionOf(readDesignBytes(file), file, shop) !== request.headers["if-match"])
-      return plainResponse(412, "The file has changed since this page read it; nothing was written.\n");
+      return plainResponse(412, SERVER.changed);
     replaceFile(file, text);
     return { status: 204, headers: { etag: versionOf(readDesignBytes(file), file, shop) } };
   } catch (error) {
-    return plainResponse(500, `${(error as Error).message}\n`);
+    return plainResponse(500, (error as Error).message);
   }
 }
 

@@ -1,6 +1,7 @@
 // Lengths in a row as a maker writes them, as a design holds them, and as numbers.
 import type { LengthsRow } from "../parameter.ts";
 import { formatDecimal, formatLength, type LengthStyle, parseLength, type Units } from "../units.ts";
+import { VALUE_KINDS } from "../words/design-faults.ts";
 import type { DesignNode } from "./design-nodes.ts";
 import type { ValueDetail } from "./fault.ts";
 
@@ -9,7 +10,7 @@ type Decoded = { readonly value: string } | { readonly fault: ValueDetail };
 /** A list of lengths, or text with a plus or comma between them. @param units unit of a length that carries none */
 export function decodeLengths(node: DesignNode, row: LengthsRow, units: Units): Decoded {
   if (node.kind === "map" || node.kind === "other")
-    return { fault: { code: "not-a-value", what: node.kind === "map" ? "a group of keys" : node.words } };
+    return { fault: { code: "not-a-value", what: node.kind === "map" ? VALUE_KINDS.map : node.words } };
   const items = node.kind === "list" ? node.items.map(itemText) : splitItems(itemText(node) ?? "");
   if (items.length === 1 && row.words.includes(items[0] ?? "")) return { value: items[0]! };
   if (items.length === 0) return { fault: { code: "no-value" } };
@@ -18,7 +19,7 @@ export function decodeLengths(node: DesignNode, row: LengthsRow, units: Units): 
     return { fault: { code: "unknown-choice", read: items[0] ?? "" } };
   const values: number[] = [];
   for (const item of items) {
-    if (item === undefined) return { fault: { code: "not-a-value", what: "a list within the list" } };
+    if (item === undefined) return { fault: { code: "not-a-value", what: VALUE_KINDS.innerList } };
     const reading = parseLength(item, units);
     if ("fault" in reading) return { fault: { code: "not-a-number", read: item, reason: reading.fault } };
     const { value } = reading;

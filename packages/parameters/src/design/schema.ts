@@ -13,7 +13,7 @@ import {
   UNIT_OF,
 } from "../table/index.ts";
 import { fromMillimetres, type Units } from "../units.ts";
-import { SHOP_FILE_HELP } from "../words/design-faults.ts";
+import { SCHEMA, SHOP_FILE_HELP } from "../words/design-faults.ts";
 import { mayBeEmpty } from "./decode-section.ts";
 
 type Schema = Record<string, unknown>;
@@ -96,7 +96,7 @@ function lengthsSchema(row: LengthsRow, units: Units): Schema {
     minimum: fromMillimetres(row.min, units),
     maximum: fromMillimetres(row.max, units),
   };
-  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "Lengths with their units." };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: SCHEMA.withUnits };
   return {
     description: `${row.help} Bare numbers: ${units}.`,
     anyOf: [{ enum: [...row.words] }, { type: "array", maxItems: row.most, items: { anyOf: [number, text] } }, text],
@@ -110,11 +110,11 @@ function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
   const unit = isLength ? units : UNIT_OF[row.quantity];
   const type = row.quantity === "count" ? "integer" : "number";
   const number = { type, minimum: inFile(row.min), maximum: inFile(row.max) };
-  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "A number with its unit." };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: SCHEMA.withUnit };
   const standard = defaultIn(row as NumberRow, units);
   const initial = typeof standard === "number" ? Number(inFile(standard).toFixed(6)) : standard;
   return {
-    description: unit === "" ? row.help : `${row.help} Bare numbers: ${unit}.`,
+    description: unit === "" ? row.help : SCHEMA.bareNumbers({ help: row.help, unit }),
     anyOf: row.auto === undefined ? [number, text] : [number, text, { const: "auto", description: row.auto }],
     ...(initial === undefined ? {} : { default: initial }),
   };

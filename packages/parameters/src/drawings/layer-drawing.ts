@@ -6,6 +6,7 @@ import { type LayerShape, layersOf } from "../elevation/layer-shapes.ts";
 import { layerThickness } from "../elevation/layers.ts";
 import type { Stage } from "../table/index.ts";
 import { formatLength } from "../units.ts";
+import { DRAWING_NOTE } from "../words/drawings.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 import { cut, type FlatPart, layFlat, mark, note } from "./part-drawings.ts";
 
@@ -23,19 +24,15 @@ export function layerDrawing(e: Elevation, stage: Stage, layer: LayerShape): Dra
     ...shape.circles.map(
       (circle): DrawingEntry => ({ kind: "circle", work: "DRILL", circle: transformCircle(circle, transform) }),
     ),
-    note(
-      `${block} block, layer ${number} of ${count} from the right, ${formatLength(layerThickness(layer), e.design)} thick`,
-      5,
-      5,
-    ),
-    note(`drill ${formatLength(pegDiameter, e.design)} through, all layers alike`, 5, 10),
+    note(DRAWING_NOTE.layer({ block, number, count, thickness: formatLength(layerThickness(layer), e.design) }), 5, 5),
+    note(DRAWING_NOTE.layerPegs({ diameter: formatLength(pegDiameter, e.design) }), 5, 10),
   ];
   if (block === "bed" && stage === "blank" && allowanceBed > 0) {
     const bedLine = blocksAt(e, stage).bedChain.at(-1)!;
     const recessLow = layer.isSetBack ? { ...bedLine, to: e.points.recessLow } : bedLine;
     entries.push(
       mark(transformSegment(recessLow, transform)),
-      note(`${formatLength(allowanceBed, e.design)} left on the bed: true it to the mark once glued`, 5, 15),
+      note(DRAWING_NOTE.bedAllowance({ allowance: formatLength(allowanceBed, e.design) }), 5, 15),
     );
   }
   return { title: name, thickness: layerThickness(layer), entries };

@@ -41,7 +41,7 @@ export const TABLE = validateTable({
     default: "dry-fit",
     oldChoices: { blank: "dry-fit", glued: "glue-up", trued: "shaping" },
     name: "stage drawn",
-    help: "Step after which the parts are drawn: up to the dry fit with sole allowance and waste in place, after the glue-up trimmed to length, from the trued sole on finished.",
+    help: "Step at which the parts are drawn. Up to the dry fit they have sole allowance and waste; from the glue-up on they are trimmed to length; once the sole is trued they are finished.",
     source: "order of the work",
   }),
   iron,

@@ -6,6 +6,8 @@ const BEGINNING = "start with `iron: { width: 48 mm, thickness: 3.6 mm }`";
 /** What `shop: my-shop.yaml` means. */
 export const SHOP_FILE_HELP =
   "Name of a shop file, from the design's folder; beside values of the design's own it stands under `file`.";
+/** Where whoever reads a design reads no files. */
+export const SHOP_NOT_OPENED = "no file can be opened here";
 const FEATURES = { alias: "aliases (*)", anchor: "anchors (&)", tag: "tags (!)" } as const;
 
 /** Faults of the file and of its keys. */
@@ -105,7 +107,7 @@ export const VALUE_FAULT = {
     what: "a list",
     ...ALLOWED,
   }),
-  "nothing-solves": sentence(({ allowed }: { allowed: string }) => `auto is no value here; write ${allowed}`, ALLOWED),
+  "nothing-solves": sentence(({ allowed }: { allowed: string }) => `auto cannot stand here; write ${allowed}`, ALLOWED),
   "not-a-number": sentence(({ read, reason }: { read: string; reason: string }) => `read "${read}": ${reason}`, {
     read: "18 ft",
     reason: "feet are not read; write inches or mm: 18 in",
@@ -166,6 +168,19 @@ export const VALUE_NOTE = {
 } as const;
 
 /** What may stand in a row of the table. */
+/** What stands in a value's place. */
+export const VALUE_KINDS = { map: "a group of keys", list: "a list", innerList: "a list within the list" } as const;
+
+/** What an editor shows beside a key. */
+export const SCHEMA = {
+  withUnit: "A number with its unit.",
+  withUnits: "Lengths with their units.",
+  bareNumbers: sentence(({ help, unit }: { help: string; unit: string }) => `${help} Bare numbers: ${unit}.`, {
+    help: "Width of the iron at the cutting edge.",
+    unit: "mm",
+  }),
+} as const;
+
 export const ALLOWED_VALUES = {
   text: sentence(
     ({ most, pattern }: { most: number; pattern: string | undefined }) =>

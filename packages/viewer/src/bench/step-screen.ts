@@ -109,10 +109,12 @@ function drawing({ picture }: BenchScreen): HTMLElement {
     { class: "plot bench-drawing", tabindex: 0, role: "group", "aria-label": BENCH.picture },
     pictureDrawing(picture),
   );
-  const size = commandButton(BENCH.larger, () => {
+  const resize = () => {
     const isLarge = board.classList.toggle("is-large");
     size.textContent = isLarge ? BENCH.fitting : BENCH.larger;
-  });
+  };
+  const size = commandButton(BENCH.larger, resize);
+  board.addEventListener("click", resize);
   size.classList.add("bench-larger");
   return html("figure", {}, board, size);
 }

@@ -1,8 +1,9 @@
 // Use without a network: whether the browser holds every file of the page, and whether a newer release waits.
 import { isServedByView } from "../served-by-view.ts";
 
-/** `served`: by `lamplane view`, whose address holds a secret and lasts as long as the command; `failed`: nothing can be kept. */
-export type OfflineState = "served" | "failed" | "waiting" | "ready" | "newer";
+/** `served`: by `lamplane view`, whose address holds a secret and lasts as long as the command; `local`: opened from a folder;
+ * `failed`: nothing can be kept. */
+export type OfflineState = "served" | "local" | "failed" | "waiting" | "ready" | "newer";
 
 let state: OfflineState = "waiting";
 let registration: ServiceWorkerRegistration | undefined;
@@ -23,7 +24,8 @@ export function watchOffline(listen: (state: OfflineState) => void): () => void 
 /** Keeps the page's files on this device. Where it cannot be done, everything else works as before. */
 export async function startOffline(): Promise<void> {
   if (isServedByView()) return change("served");
-  if (!/^https?:$/.test(location.protocol) || !("serviceWorker" in navigator)) return change("failed");
+  if (location.protocol === "file:") return change("local");
+  if (!("serviceWorker" in navigator)) return change("failed");
   addManifest();
   const hadOne = navigator.serviceWorker.controller !== null;
   try {

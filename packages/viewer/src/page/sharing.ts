@@ -1,12 +1,13 @@
-// Sharing what is drawn: its text is asked for, its body pictured, and the dialog opened.
+// The design as it is drawn goes on elsewhere: shared by address and card, or followed at the bench.
 import { share } from "../share/share-source.ts";
 import { ownPage } from "../share/shared-page.ts";
+import { formatBenchAddress } from "../state/address.ts";
 import type { DesignQuery, Engine } from "../state/engine.ts";
 import type { DesignLoader } from "./design-loader.ts";
 import type { DrawingView } from "./drawing-view.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 
-interface SharingContext {
+export interface SharingContext {
   readonly engine: Engine;
   readonly parts: SheetParts;
   readonly drawing: DrawingView;
@@ -32,6 +33,15 @@ export async function shareDrawn({ engine, parts, drawing, loader, query }: Shar
       page: ownPage(),
       body: parts.body.picture(PICTURE.width, PICTURE.height),
     });
+  } catch (error) {
+    parts.title.say((error as Error).message);
+  }
+}
+
+/** The page begins anew with the bench's screens. */
+export async function goToBench({ engine, parts, loader, query }: SharingContext): Promise<void> {
+  try {
+    location.hash = formatBenchAddress({ name: loader.fileName, text: await engine.text(query(), "carried") });
   } catch (error) {
     parts.title.say((error as Error).message);
   }

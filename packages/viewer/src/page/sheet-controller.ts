@@ -3,7 +3,7 @@ import { PLOT_SIZE } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import { type AddressState, formatBenchAddress, isBenchAddress, parseAddress } from "../state/address.ts";
+import { type AddressState, isBenchAddress, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
@@ -17,7 +17,7 @@ import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
-import { shareDrawn } from "./sharing.ts";
+import { goToBench, type SharingContext, shareDrawn } from "./sharing.ts";
 
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
@@ -131,8 +131,8 @@ export class SheetController {
       name: () => this.#drawing.plane?.design.name ?? "plane",
       undo: () => void this.#store.undo(),
       redo: () => void this.#store.redo(),
-      share: () => this.#share(),
-      goToBench: () => this.#goToBench(),
+      share: () => void shareDrawn(this.#shared()),
+      goToBench: () => void goToBench(this.#shared()),
       measure: () => {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
@@ -194,18 +194,9 @@ export class SheetController {
     return this.#parts.sheet.clientWidth < NARROW ? NARROW_PLOT : PLOT_SIZE.width; // mm
   }
 
-  /** The page begins anew with the bench's screens; what is entered there goes on from the design as it stands. */
-  async #goToBench() {
-    try {
-      location.hash = formatBenchAddress({ name: this.#loader.fileName, text: await this.#currentText() });
-    } catch (error) {
-      this.#parts.title.say((error as Error).message);
-    }
-  }
-
-  #share() {
+  #shared(): SharingContext {
     const [engine, parts, drawing, loader] = [this.#engine, this.#parts, this.#drawing, this.#loader];
-    void shareDrawn({ engine, parts, drawing, loader, query: () => this.#designQuery() });
+    return { engine, parts, drawing, loader, query: () => this.#designQuery() };
   }
 
   /** With the shop's values, so that it can be saved, sent on and built without the shop file. */

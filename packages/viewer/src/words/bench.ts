@@ -79,7 +79,9 @@ export const BUILDS = {
     ready: "Works without a network: everything is on this device.",
     waiting: "Getting everything onto this device…",
     failed: "Not ready to work without a network: this browser, or this address, keeps no pages.",
-    served: "Served by `lamplane view`: this page works while the command runs, and is not kept for use without it.",
+    local: "Opened from a folder of this device: works without a network.",
+    served:
+      "Served by `lamplane view`: this page works while the command runs. What you enter stays in this browser until you save it.",
     newer: "A newer version is ready. It takes over when every page of this one is closed.",
   },
   useNewer: "Use it now",
