@@ -31,6 +31,7 @@ export { pictureSvg } from "./svg.ts";
 export {
   type Blank,
   type Caution,
+  type SetUp,
   type StepNumber,
   type StockTable,
   type Traveller,
@@ -38,5 +39,6 @@ export {
   traveller,
   travellerSteps,
 } from "./traveller/index.ts";
-export type { TravellerStep } from "./traveller/step.ts";
+export type { JigInUse, TravellerStep } from "./traveller/step.ts";
+export { type PictureRoom, STEP_ROOM } from "./traveller/views.ts";
 export { escapeXml, unescapeXml } from "./xml-text.ts";

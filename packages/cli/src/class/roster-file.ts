@@ -4,9 +4,10 @@ import { carryShop, faultText } from "@lamplane/parameters/design";
 import { decodeRoster, decodeRosterBoards, parseRoster, type RosterPlane } from "@lamplane/parameters/roster";
 import type { BoardEntry, Design } from "@lamplane/parameters/table";
 import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
-import { faultLines, fileTitle, readContent } from "../file-content.ts";
+import { faultLines, readContent } from "../file-content.ts";
 import { InputRefused } from "../io.ts";
 import { shopSourceOf } from "../shop-file.ts";
+import { fileTitle } from "../standard-input.ts";
 import { CLASS, ROSTER_FILE } from "../words/class.ts";
 
 export interface LoadedRoster {
