@@ -6,9 +6,10 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { JigName } from "@lamplane/parameters/jigs";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
-import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
+import { boardSheet, drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
+import { routerFiles } from "../router/files.ts";
 import { sha256Hex } from "../sha256.ts";
 import { assemblyStep, partStep } from "../step/step.ts";
 import { stlBytes } from "../stl.ts";
@@ -32,7 +33,7 @@ export interface PackInput {
 }
 
 /** What a pack is made of; some of it may be asked for. */
-export const SECTIONS = ["parts", "jigs", "sheets"] as const;
+export const SECTIONS = ["parts", "jigs", "sheets", "router"] as const;
 export type PackSection = (typeof SECTIONS)[number];
 /** A section, or one jig of them. */
 export type PackChoice = PackSection | `jigs/${JigName}`;
@@ -46,7 +47,8 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
   const makers: (readonly [string, () => void | Promise<void>])[] = [
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
     ...(only.some((choice) => choice.startsWith("jigs")) ? [["jigs", () => addJigs(files, of)] as const] : []),
-    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addTraveller(files, of)]),
+    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)]),
+    ...makersOf("router", ["router programs", () => addRouter(files, of)]),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
   for (const [i, [what, make]] of makers.entries()) {
@@ -104,13 +106,27 @@ async function addLayout(files: PackContent, { plane, version }: PackInput): Pro
   files.set("layout.pdf", await layoutPdf(pictures, { paper: shop.paper, name, version, units }));
 }
 
-/** The steps to take to the bench, the plots in them as single drawings, the stock list as a table. */
-async function addTraveller(files: PackContent, { design, version }: PackInput): Promise<void> {
+/** Card, traveller and appendix; the appendix's plots as single drawings; the stock list as a table. */
+async function addPapers(files: PackContent, { design, version }: PackInput): Promise<void> {
   const content = traveller(design);
   files.set("stock.csv", stockCsv(asBuiltStockPlan(design), design));
+  const boards = boardSheet(design);
   for (const { picture } of content.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
-  const { travellerPdf } = await import("@lamplane/sheets/pages");
-  files.set("traveller.pdf", await travellerPdf(content, { paper: design.shop.paper, version }));
+  const { appendixPdf, boardsPdf, cardPdf, travellerPdf } = await import("@lamplane/sheets/pages");
+  const options = { paper: design.shop.paper, version };
+  if (boards) files.set("boards.pdf", await boardsPdf(boards, options));
+  files.set("card.pdf", await cardPdf(content, options));
+  files.set("traveller.pdf", await travellerPdf(content, options));
+  files.set("appendix.pdf", await appendixPdf(content, options));
+}
+
+/** Programs and their sheets, where a router and cutters are given. */
+async function addRouter(files: PackContent, { plane, version }: PackInput): Promise<void> {
+  const router = routerFiles(plane, version);
+  if (!router) return;
+  for (const [path, text] of router.texts) files.set(path, text);
+  const { routerPdf } = await import("@lamplane/sheets/pages");
+  files.set("router.pdf", await routerPdf(router.sheets, { paper: plane.design.shop.paper, version }));
 }
 
 function figuresJson({ design, findings }: PackInput): string {
