@@ -30,7 +30,7 @@ export function createMouthFilm(): MouthFilmField {
   let shown: Shown | undefined;
   const goTo = (sole: number) => shown && moveSole(shown, drawing, words, sole);
   drawing.addEventListener("pointerdown", (event) => {
-    if (!shown || !shown.hold.contains(event.target as Node)) return;
+    if (!shown?.hold.contains(event.target as Node)) return;
     drawing.setPointerCapture(event.pointerId);
     drawing.focus({ preventScroll: true });
   });
