@@ -9,6 +9,7 @@ import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/pa
 import { boardSheet, drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
+import { routerFiles } from "../router/files.ts";
 import { sha256Hex } from "../sha256.ts";
 import { assemblyStep, partStep } from "../step/step.ts";
 import { stlBytes } from "../stl.ts";
@@ -32,7 +33,7 @@ export interface PackInput {
 }
 
 /** What a pack is made of; some of it may be asked for. */
-export const SECTIONS = ["parts", "jigs", "sheets"] as const;
+export const SECTIONS = ["parts", "jigs", "sheets", "router"] as const;
 export type PackSection = (typeof SECTIONS)[number];
 /** A section, or one jig of them. */
 export type PackChoice = PackSection | `jigs/${JigName}`;
@@ -47,6 +48,7 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
     ...(only.some((choice) => choice.startsWith("jigs")) ? [["jigs", () => addJigs(files, of)] as const] : []),
     ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)]),
+    ...makersOf("router", ["router programs", () => addRouter(files, of)]),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
   for (const [i, [what, make]] of makers.entries()) {
@@ -116,6 +118,15 @@ async function addPapers(files: PackContent, { design, version }: PackInput): Pr
   files.set("card.pdf", await cardPdf(content, options));
   files.set("traveller.pdf", await travellerPdf(content, options));
   files.set("appendix.pdf", await appendixPdf(content, options));
+}
+
+/** Programs and their sheets, where a router and cutters are given. */
+async function addRouter(files: PackContent, { plane, version }: PackInput): Promise<void> {
+  const router = routerFiles(plane, version);
+  if (!router) return;
+  for (const [path, text] of router.texts) files.set(path, text);
+  const { routerPdf } = await import("@lamplane/sheets/pages");
+  files.set("router.pdf", await routerPdf(router.sheets, { paper: plane.design.shop.paper, version }));
 }
 
 function figuresJson({ design, findings }: PackInput): string {
