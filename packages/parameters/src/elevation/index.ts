@@ -40,8 +40,10 @@ export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export { bevelToBack, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
 export {
   type CoreBlock,
+  type LayerOutlines,
   type LayerPegs,
   type LayerShape,
+  layerOutlines,
   layerPegLength,
   layerPegs,
   layerShapes,

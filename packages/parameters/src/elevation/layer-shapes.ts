@@ -68,15 +68,19 @@ export function layerShapes(plane: Elevation, stage: Stage): LayerShape[] {
   );
 }
 
-interface LayerOutlines {
+export interface LayerOutlines {
   readonly front: Outline;
   readonly bed: Outline;
   /** The bed block's where it is set back for the recess; the same as `bed` without one. */
   readonly setBack: Outline;
 }
 
-function layerOutlines(plane: Elevation, stage: Stage): LayerOutlines {
-  const allowance = stage === "blank" ? plane.design.core.allowanceBed : 0;
+/** Outlines of the blocks' layers at a stage. @param allowance wood on the bed still to be trued off, mm */
+export function layerOutlines(
+  plane: Elevation,
+  stage: Stage,
+  allowance = stage === "blank" ? plane.design.core.allowanceBed : 0,
+): LayerOutlines {
   const { frame } = plane;
   const cut = allowance === 0 ? plane : { ...plane, frame: { ...frame, thickness: frame.thickness - allowance } };
   const blocks = blocksAt(cut, stage);

@@ -13,10 +13,11 @@ import {
   unweld,
   type Vec3,
 } from "@lamplane/geometry/mesh";
-import type { Elevation } from "@lamplane/parameters/elevation";
+import { type Elevation, layersOf } from "@lamplane/parameters/elevation";
 import { ironSolids, type NamedFaces, partFaces } from "@lamplane/parameters/solids";
 import type { PartMesh } from "../protocol/body-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../protocol/build-steps.ts";
+import { layerLines } from "./layer-lines.ts";
 import { sectionAt } from "./section.ts";
 import { plainBlocks, plainCheeks, sawnPieces, wholeBillet } from "./stock-pieces.ts";
 import { withFlatTop } from "./views/stage-plane.ts";
@@ -29,30 +30,38 @@ const OFF_CENTRE = 1e-3;
 /** Parts of the plane as they stand at a stage, iron and cap iron with them once it is glued. */
 export function partMeshes(plane: Elevation, stage: StageName): PartMesh[] {
   const isSawn = WORK_OF[stage] === "core" || WORK_OF[stage] === "bed";
-  return partsAt(plane, stage).map(({ name, faces }) =>
-    makePartMesh(name, slideApart(name, tessellateFaces(faces), plane, isSawn), grainOf(name, plane)),
-  );
+  return partsAt(plane, stage).map(({ name, faces }) => {
+    const by = slideOf(name, plane, isSawn);
+    const glue = layerLines(plane, name, drawnStage(stage)).map((value, i) => (i % 3 === 0 ? value + by : value));
+    return makePartMesh(name, slideApart(tessellateFaces(faces), by), grainOf(name, plane), glue);
+  });
 }
 
 function partsAt(plane: Elevation, stage: StageName): readonly NamedFaces[] {
   if (stage === "billet") return [wholeBillet(plane)];
   if (stage === "ripped") return sawnPieces(plane);
   const work = WORK_OF[stage];
-  const isTrued = work === "shaped" || work === "trued";
-  const wooden = partFaces(work === "trued" ? withFlatTop(plane) : plane, isTrued ? "trued" : "blank");
+  const wooden = partFaces(work === "trued" ? withFlatTop(plane) : plane, drawnStage(stage));
   const named = (...names: string[]) => wooden.filter(({ name }) => names.includes(name));
-  if (stage === "cuts") return [...plainBlocks(plane), ...plainCheeks(plane)];
-  if (stage === "bed") return [...plainBlocks(plane), ...plainCheeks(plane)];
+  if (stage === "cuts" || stage === "bed") {
+    // layers are cut with their recess in them
+    const blocks = layersOf(plane) ? named("front-block", "bed-block") : plainBlocks(plane);
+    return [...blocks, ...plainCheeks(plane)];
+  }
   if (stage === "recess") return [...named("front-block", "bed-block"), ...plainCheeks(plane)];
   if (stage === "pin") return named("front-block", "bed-block", "cheek-left", "cheek-right");
   return hasStack(stage) ? [...wooden, ...ironSolids(plane)] : wooden.filter(({ name }) => name !== "wedge");
 }
 
-/** Before glue-up the blocks stand where they were sawn out of the core. */
-function slideApart(name: string, mesh: Mesh, { cuts }: Elevation, isApart: boolean): Mesh {
-  const by = !isApart ? 0 : name === "front-block" ? -cuts.setInToe : name === "bed-block" ? cuts.setInHeel : 0;
-  return by === 0 ? mesh : mapVertices(mesh, ([x, y, z]) => [x + by, y, z]);
-}
+const drawnStage = (stage: StageName): "trued" | "blank" =>
+  WORK_OF[stage] === "shaped" || WORK_OF[stage] === "trued" ? "trued" : "blank";
+
+/** Before glue-up the blocks stand where they were sawn out of the core. mm along the sole */
+const slideOf = (name: string, { cuts }: Elevation, isApart: boolean): number =>
+  !isApart ? 0 : name === "front-block" ? -cuts.setInToe : name === "bed-block" ? cuts.setInHeel : 0;
+
+const slideApart = (mesh: Mesh, by: number): Mesh =>
+  by === 0 ? mesh : mapVertices(mesh, ([x, y, z]) => [x + by, y, z]);
 
 /** Along the blocks and cheeks x, along the wedge s, along the pin z; a bought part has none. */
 function grainOf(name: string, { frame }: Elevation): [number, number, number] {
@@ -61,12 +70,13 @@ function grainOf(name: string, { frame }: Elevation): [number, number, number] {
   return name === "iron" || name.startsWith("cap") ? [0, 0, 0] : [1, 0, 0];
 }
 
-function makePartMesh(name: string, mesh: Mesh, grain: [number, number, number]): PartMesh {
+/** @param glue ends of its glue lines, which are drawn as edges are */
+function makePartMesh(name: string, mesh: Mesh, grain: [number, number, number], glue: readonly number[]): PartMesh {
   const { min, max } = meshBounds(mesh);
   const middle: [number, number, number] = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2];
   const corners = Float32Array.from(unweld(mesh));
   const { lines, cap } = sectionAt(mesh, OFF_CENTRE);
-  return { name, corners, edges: edgesOf(mesh), section: lines, cap, grain, middle };
+  return { name, corners, edges: Float32Array.from([...edgesOf(mesh), ...glue]), section: lines, cap, grain, middle };
 }
 
 /** Edges at which two faces meet at an angle. */

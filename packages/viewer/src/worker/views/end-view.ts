@@ -1,7 +1,7 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
 
 import { point, polygon } from "@lamplane/geometry";
-import { pinLengths } from "@lamplane/parameters/elevation";
+import { layersOf, layerThickness, pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
@@ -10,7 +10,8 @@ import { outlineMark } from "./outline-mark.ts";
 
 /** The view across, at a stage of the bench. */
 export function endView(drawn: DrawnPlane, stage: StageName): View {
-  return WORK_OF[stage] === "billet" ? billetView(drawn) : acrossView(drawn, stage);
+  if (WORK_OF[stage] !== "billet") return acrossView(drawn, stage);
+  return layersOf(drawn.plane) ? stripView(drawn) : billetView(drawn);
 }
 
 const rectangle = (left: number, low: number, right: number, high: number) =>
@@ -27,6 +28,12 @@ function acrossView(drawn: DrawnPlane, stage: StageName): View {
     outlineMark(rectangle(-c, low, c, h), { area: isStacked ? "wood-far" : "wood" }),
     outlineMark(rectangle(-w, low, -c, h), { area: "wood" }),
     outlineMark(rectangle(c, low, w, h), { area: "wood" }),
+    ...(layersOf(plane)?.slice(1) ?? []).map(
+      ({ from: z }): ViewMark => ({
+        d: linePath(point(z, low), point(z, h)),
+        line: "thin",
+      }),
+    ),
   ];
   return {
     name: "end",
@@ -91,6 +98,42 @@ function stackDimensions(drawn: DrawnPlane): Dimension[] {
       rank: 3,
     }),
   ];
+}
+
+/** Layers and cheeks as they are ripped, each as thick as the board, what is planed off them as waste. */
+function stripView(drawn: DrawnPlane): View {
+  const { plane } = drawn;
+  const { core, sole, body } = plane.design;
+  const [low, high] = [-sole.allowance, body.height];
+  const finished = [body.cheek, ...layersOf(plane)!.map(layerThickness), body.cheek];
+  const pitch = core.board + plane.design.shop.kerf;
+  const middles = finished.map((_, i) => (i - (finished.length - 1) / 2) * pitch);
+  const edge = middles.at(-1)! + core.board / 2;
+  const strip = (x: number, thickness: number) => rectangle(x - thickness / 2, low, x + thickness / 2, high);
+  const [first, second] = [middles[0]!, middles[1]!];
+  return {
+    name: "end",
+    title: "Strips from their ends, each stood on edge",
+    box: { min: point(-edge, low), max: point(edge, high) },
+    marks: middles.flatMap((x, i) => [
+      outlineMark(strip(x, core.board), { area: "waste" }),
+      outlineMark(strip(x, finished[i]!), { area: "wood", line: "cut" }),
+    ]),
+    dimensions: [
+      ...parameterDimension(
+        drawn,
+        "core.board",
+        alongShape(point(first - core.board / 2, low), point(first + core.board / 2, low), "below", 0),
+      ),
+      ...referenceDimension(
+        drawn,
+        "outerLayer",
+        alongShape(point(second - finished[1]! / 2, low), point(second + finished[1]! / 2, low), "below", 1),
+      ),
+      ...referenceDimension(drawn, "blankHeight", alongShape(point(edge, low), point(edge, high), "right", 0)),
+    ],
+    labels: [],
+  };
 }
 
 /** The billet from its end, with every piece as it is sawn out of it. */
