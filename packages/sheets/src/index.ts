@@ -1,5 +1,7 @@
 // Door: pictures for the sheets, the plots and the page.
 
+export { boardPicture } from "./boards/board-picture.ts";
+export { type BoardSheet, boardSheet } from "./boards/board-sheet.ts";
 export { type ClassSheet, classSheet } from "./class/class-sheet.ts";
 export type { PupilSheet } from "./class/pupil-sheet.ts";
 export { layoutPictures } from "./layout/index.ts";

@@ -6,7 +6,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { JigName } from "@lamplane/parameters/jigs";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
-import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
+import { boardSheet, drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
 import { sha256Hex } from "../sha256.ts";
@@ -108,9 +108,11 @@ async function addLayout(files: PackContent, { plane, version }: PackInput): Pro
 async function addPapers(files: PackContent, { design, version }: PackInput): Promise<void> {
   const content = traveller(design);
   files.set("stock.csv", stockCsv(asBuiltStockPlan(design), design));
+  const boards = boardSheet(design);
   for (const { picture } of content.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
-  const { appendixPdf, cardPdf, travellerPdf } = await import("@lamplane/sheets/pages");
+  const { appendixPdf, boardsPdf, cardPdf, travellerPdf } = await import("@lamplane/sheets/pages");
   const options = { paper: design.shop.paper, version };
+  if (boards) files.set("boards.pdf", await boardsPdf(boards, options));
   files.set("card.pdf", await cardPdf(content, options));
   files.set("traveller.pdf", await travellerPdf(content, options));
   files.set("appendix.pdf", await appendixPdf(content, options));

@@ -1,4 +1,5 @@
 // Door: printed sheets.
+export { boardsPdf } from "./boards/boards-pdf.ts";
 export { classPdf } from "./class/class-pdf.ts";
 export { type LayoutOptions, layoutPdf } from "./layout-pdf.ts";
 export { BARS } from "./page-furniture.ts";
