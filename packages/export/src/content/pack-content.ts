@@ -4,7 +4,7 @@ import { type Finding, formatFinding } from "@lamplane/bench/checks";
 import { valueAt } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { JigName } from "@lamplane/parameters/jigs";
-import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
+import { bodySolid, layerParts, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
 import { boardSheet, drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
@@ -70,7 +70,8 @@ export function designState(design: Design): string {
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
   const stage = WORK_AFTER[design.stage].drawn;
   const parts = partsOf(plane, stage);
-  for (const part of parts) {
+  const layers = layerParts(plane, stage);
+  for (const part of [...parts, ...layers]) {
     files.set(`parts/${part.name}.stl`, stlBytes(part.lyingMesh, part.name, part.volume));
     files.set(`step/${part.name}.step`, partStep({ name: part.name, shells: [part.lyingFaces] }, version));
     files.set(`parts/${part.name}.dxf`, dxfText(part.drawing, design.shop.dxfUnit));
@@ -78,8 +79,9 @@ function addSolids(files: PackContent, { design, plane, version }: PackInput): v
   }
   const body = bodySolid(plane, stage === "glued" ? "glued" : "trued");
   files.set("body.stl", stlBytes(body.onSoleMesh, "body", body.volume));
-  files.set("body.3mf", serializeThreeMf(parts, { name: design.name, version }));
-  const posed = parts.map(({ name, lyingFaces, pose }) => ({ name, shells: [lyingFaces], pose }));
+  const inPlace = layers.length > 0 ? [...layers, ...parts.filter(({ name }) => !name.endsWith("-block"))] : parts;
+  files.set("body.3mf", serializeThreeMf(inPlace, { name: design.name, version }));
+  const posed = inPlace.map(({ name, lyingFaces, pose }) => ({ name, shells: [lyingFaces], pose }));
   files.set("step/plane.step", assemblyStep(design.name, posed, version));
 }
 
