@@ -6,7 +6,7 @@ import { requireProgram } from "../support/outside-programs.ts";
 import { faultsOfCutting } from "../support/router-cutting.ts";
 import { cutter, routed, withRouter } from "../support/router-designs.ts";
 
-const DESIGNS = Number(process.env.ROUTER_DESIGNS ?? 3);
+const DESIGNS = Number(process.env.ROUTER_DESIGNS ?? 2);
 const SEED = Number(process.env.ROUTER_SEED ?? 2026);
 /** End mills; each goes with a drill, with which some of the pin's holes are bored. */
 const DIAMETERS = [3.175, 6, 9.525];
