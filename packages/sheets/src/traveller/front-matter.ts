@@ -27,7 +27,7 @@ export function keyFigures(t: StepContext): StepNumber[] {
     ...t.figureRow("coreWidth", "Core"),
     t.lengthRow("Each cheek", t.plane.widths.cheek),
     ...t.figureRow("wedgeAngle", "Wedge"),
-    t.lengthRow("Cross pin", design.pin.diameter),
+    t.lengthRow("Cross pin", t.plane.pinSize.diameter),
     ...t.figureRow("pinToRamp", "Room from pin to ramp"),
   ];
 }

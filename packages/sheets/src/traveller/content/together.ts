@@ -20,8 +20,8 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
       ...t.figureRow("wedgeWidth"),
       ...t.figureRow("wedgeAtPin", "Thickness where the pin will bear"),
       ...t.figureRow("wedgeTipFromEdge"),
-      t.lengthRow("Pin's width and depth", pin.diameter),
-      t.lengthRow("Tenons, diameter", pin.tenon, "down"),
+      t.lengthRow("Pin's width and depth", t.plane.pinSize.diameter),
+      t.lengthRow("Tenons, diameter", t.plane.pinSize.tenon, "down"),
       ...t.figureRow("tenonLength"),
     ],
     instructions: keepSentences(

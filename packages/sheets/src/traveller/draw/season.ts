@@ -11,7 +11,7 @@ export function seasonPicture(t: StepContext) {
   const { core, cheek, body } = plane.widths;
   const { height } = plane.design.body;
   const { shoulder, end } = pinLengths(plane);
-  const { diameter, tenon } = plane.design.pin;
+  const { diameter, tenon } = plane.pinSize;
   const y = plane.pin.centre.y;
   return composeViews({ name: "step-season", title: "Across the plane at the pin: where wood moves" }, [
     scaledView("Across the plane at the pin, from behind", { ...WHOLE, height: 50 }, (sketch) => {

@@ -11,7 +11,7 @@ export function wedgePicture(t: StepContext) {
   const { wedge, pin } = plane.design;
   const [length, butt, width] = [plane.wedgeLength, t.figure("wedgeButt"), t.figure("wedgeWidth")];
   const { shoulder, end } = pinLengths(plane);
-  const [r, tenon] = [pin.diameter / 2, pin.tenon / 2];
+  const [r, tenon] = [plane.pinSize.diameter / 2, plane.pinSize.tenon / 2];
   const bears = plane.pin.contactS - wedge.tipFromEdge;
   return composeViews({ name: "step-wedge", title: "The wedge and the cross pin" }, [
     scaledView("Wedge, side", { ...HALF, height: 40 }, (sketch) => {
@@ -35,7 +35,7 @@ export function wedgePicture(t: StepContext) {
       sketch.line("axis", line(point(-end - 2, 0), point(end + 2, 0)));
       sketch.level(t.ruled(2 * shoulder), point(-shoulder, -r), point(shoulder, -r));
       sketch.level(t.ruled(2 * end), point(-end, -tenon), point(end, -tenon));
-      sketch.name("right", [{ words: `tenons ⌀ ${t.mm(pin.tenon)}, turn freely`, point: point(end, 0) }]);
+      sketch.name("right", [{ words: `tenons ⌀ ${t.mm(plane.pinSize.tenon)}, turn freely`, point: point(end, 0) }]);
     }),
     scaledView(
       pin.section === "flatted" ? "Pin, end, flat below" : "Pin, end",
