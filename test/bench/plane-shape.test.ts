@@ -54,7 +54,7 @@ function moved(plane: Elevation, { height, wedge, pin: across }: Strains) {
     );
   // The tenon goes with the thrust until the hole's rim stops it; its flat stays a tenon's and a body's half thickness behind.
   const rim = () => Math.max(...hole().map((p) => dot(from(upper(0), p), thrust)));
-  const room = () => rim() - (design.pin.tenon / 2 + design.pin.diameter / 2) * (1 + across);
+  const room = () => rim() - (plane.pinSize.tenon / 2 + plane.pinSize.diameter / 2) * (1 + across);
   const bedAngle = atan2Deg(up[1], up[0]);
   const faceOnSole = move(points.bedFoot).x - design.iron.thickness / sinDeg(bedAngle);
   return {

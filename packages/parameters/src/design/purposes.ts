@@ -6,31 +6,24 @@ export const PURPOSE_SOURCE = "common practice, no published source";
 export interface PurposeRow {
   /** What the plane is, as the first words of a sentence would say it. */
   readonly title: string;
-  /** Values by path, mm. The pin is near two ninths of the height, its tenons three quarters of the pin. */
+  /** Values by path, mm. */
   readonly values: Readonly<Record<string, number>>;
 }
 
-const sizes = (
-  iron: readonly [number, number],
-  body: readonly [number, number],
-  mouth: number,
-  pin: readonly [number, number],
-) => ({
+const sizes = (iron: readonly [number, number], body: readonly [number, number], mouth: number) => ({
   "iron.width": iron[0],
   "iron.thickness": iron[1],
   "body.length": body[0],
   "body.height": body[1],
   "mouth.opening": mouth,
-  "pin.diameter": pin[0],
-  "pin.tenon": pin[1],
 });
 
 /** @see common practice, no published source */
 export const PURPOSES = {
-  small: { title: "a small plane for edges and small work", values: sizes([32, 3], [120, 36], 0.15, [8, 6]) },
-  smoother: { title: "a smoother for the last shavings", values: sizes([48, 3.6], [230, 58], 0.15, [12.7, 9.5]) },
-  jack: { title: "a jack for coarse work", values: sizes([44.5, 3.6], [360, 60], 0.8, [12.7, 9.5]) },
-  jointer: { title: "a jointer for long edges", values: sizes([60, 4], [610, 65], 0.25, [14, 10]) },
+  small: { title: "a small plane for edges and small work", values: sizes([32, 3], [120, 36], 0.15) },
+  smoother: { title: "a smoother for the last shavings", values: sizes([48, 3.6], [230, 58], 0.15) },
+  jack: { title: "a jack for coarse work", values: sizes([44.5, 3.6], [360, 60], 0.8) },
+  jointer: { title: "a jointer for long edges", values: sizes([60, 4], [610, 65], 0.25) },
 } as const satisfies Record<string, PurposeRow>;
 export type Purpose = keyof typeof PURPOSES;
 export const PURPOSE_NAMES = Object.keys(PURPOSES) as readonly Purpose[];
