@@ -3,12 +3,15 @@ import type { PinSize } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { apart, at, cross, direction, type Homogeneous, offLine, parallel, place, squareTo } from "./line-geometry.ts";
 
-/** Back and face of an iron that lies on its back along x from under its edge, through what a caliper reads at two places. */
-function readIron({ iron }: Design): { thickness: number; slope: number } {
+/** Thickness at the edge, and slope of the face against the back, of an iron that lies on its back along x from under its edge, through what a caliper reads at two places. */
+export function readIron({ iron }: Design): { thickness: number; slope: number } {
   const low = at(iron.thicknessFromEdge, iron.thickness);
   const high =
     iron.thicknessAtTop === "auto"
-      ? at(iron.thicknessFromEdge + 1, iron.thickness - Math.tan((Number(iron.taper) * Math.PI) / 180))
+      ? at(
+          iron.thicknessFromEdge + 1,
+          iron.thickness - Math.tan((Number(iron.taper === "auto" ? 0 : iron.taper) * Math.PI) / 180),
+        )
       : at(iron.topFromEdge === "auto" ? iron.length : iron.topFromEdge, iron.thicknessAtTop);
   const face = cross(low, high);
   const heightAt = (x: number) => place(cross(face, cross(at(x, 0), [0, 1, 0]))).y;

@@ -22,10 +22,10 @@ export const checkWithoutCures = (plane: Elevation): Finding[] =>
 
 /** Findings, worst first, each with the smallest change of one parameter that ends it where there is one. */
 export function checkPlane(plane: Elevation): Finding[] {
-  const found = findingJudgements(plane);
-  return found.map((draft) => {
+  const all = judgeChecks(plane);
+  return all.filter(isFinding).map((draft) => {
     const { remedies: _, ...finding } = draft;
-    const cure = findCure(plane, draft, found);
+    const cure = findCure(plane, draft, all);
     return cure ? { ...finding, cure } : finding;
   });
 }

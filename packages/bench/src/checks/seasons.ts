@@ -86,13 +86,12 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
   {
     // No remedy among the dimensions: what lets the pin sag further weakens it.
     code: "wedge-hold-over-year",
-    subject: ({ design }) =>
-      design.pin.section === "flatted" ? "wedge-hold-of-year" : "wedge-hold-of-year-by-round-pin",
+    subject: "wedge-hold-of-year",
     relation: "at most",
     value: (plane) => wedgeHoldOfYear(plane)?.opens,
     warn: (plane) => wedgeHoldOfYear(plane)?.sag,
     unit: "mm",
-    parameters: ["wood.body", "wood.pin", "wood.wedge", "wood.rings", "wood.wedgeRings", ...AIR],
+    parameters: ["wood.body", "wood.pin", "wood.wedge", "wood.rings", "wood.wedgeRings", "wood.pinRings", ...AIR],
     place: "pinCentre",
     advice: "tap-wedge-in-on-dry-days",
     remedies: [],

@@ -7,7 +7,7 @@ import type { StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
 export function wedgeContent({ t, plan }: ContentInput): StepContent {
-  const { pin, wedge, capIron } = t.plane.design;
+  const { pin, wedge, capIron, wood } = t.plane.design;
   const capped = capIron.thickness > 0;
   const { offcut } = plan;
   const seat = pinSeat(t.plane);
@@ -26,7 +26,7 @@ export function wedgeContent({ t, plan }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       pin.section === "flatted"
-        ? "Pin: take a longer stick with its rings square to the flat. Plane it square, leave one face flat, round the other half, cut the tenons with square shoulders to turn freely without shake, and cut the pin off last."
+        ? `Pin: take a longer stick, its rings ${wood.pinRings === 0 ? "along the flat" : `at ${t.deg(wood.pinRings)} to the flat`}. Plane it square, leave one face flat, round the other half, cut the tenons with square shoulders to turn freely without shake, and cut the pin off last.`
         : "Pin: turn or plane the end of a longer stick round, cut the tenons with square shoulders to turn freely without shake, and cut the pin off last.",
       offcut.wedge.fits
         ? "Wedge: its blank comes out of the throat's waste, grain along its length."
