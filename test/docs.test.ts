@@ -63,13 +63,14 @@ test("every lamplane command that the README tells works, in its order", async (
     line!
       .split(" # ")[0]!
       .trim()
-      .replaceAll("my-plane.yaml", join(folder, "my-plane.yaml"))
+      .replace(/my-(?:plane|shop)\.yaml/g, (name) => join(folder, name))
       .replace(/(?<=--(?:out|plots) )packs/, folder)
       .split(/\s+/),
   );
   expect(told.length).toBeGreaterThan(10);
   try {
     for (const args of told) {
+      if (args[0] === "class" && !args.includes("--plan")) continue; // a dozen packs: class.long.test.ts
       const { exit, err } = await tried(args);
       // Beside a table on the standard output, what was written is told on the other.
       const trouble = err.split("\n").filter((line) => line !== "" && !line.startsWith(`${folder}/`));

@@ -25,7 +25,11 @@ if (
   const { rolldown } = await import("rolldown");
   const fresh = `${BUNDLE}.${process.pid}`; // whole, then in place: another process may be starting the command
   const bundle = await rolldown({
-    input: { lamplane: `${here}dist/index.js`, worker: `${here}dist/sweep/worker.js` },
+    input: {
+      lamplane: `${here}dist/index.js`,
+      worker: `${here}dist/sweep/worker.js`,
+      "pack-worker": `${here}dist/class/pack-worker.js`,
+    },
     platform: "node",
   });
   await bundle.write({

@@ -229,6 +229,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
       ...named(jigs, "dxf", "stl", "step"),
       ...layouts.map((name) => `layout-${name}.svg`),
       ...named(plots, "svg"),
+      ...named(["plate-1", "plate-2", "plate-3"], "3mf"),
       ...rest,
       "traveller.pdf",
     ].sort(),
@@ -245,7 +246,7 @@ test("build --only makes what it is asked for, and refuses what it does not know
   const of = (run: { out: string }) => JSON.parse(run.out).files as string[];
   const jigs = of(await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs", "--json"));
   const isOfJig = (path: string) => /^(step\/)?jigs\//.test(path);
-  expect(jigs.filter(isOfJig)).toHaveLength(8 + 7 + 8);
+  expect(jigs.filter(isOfJig)).toHaveLength(8 + 7 + 8 + 3);
   expect(jigs.filter((path) => /^parts|^step\/[^/]*$/.test(path) || path === "body.stl")).toEqual([]);
   const again = JSON.parse(
     (await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40", "--json")).out,
@@ -254,7 +255,9 @@ test("build --only makes what it is asked for, and refuses what it does not know
   expect(again.files.filter(isOfJig)).toEqual([]);
   expect(again.carried.map(({ path }: { path: string }) => path).sort()).toEqual(jigs.filter(isOfJig).sort());
   const told = await runCommand("build", SMOOTHER, "--out", folder, "--only", "parts", "--with", "pin.height=40");
-  expect(told.out).toMatch(/Left 23 files of earlier runs in place\. Out of date, build again: jigs\//);
+  expect(told.out).toMatch(/Left 26 files of earlier runs in place\. Out of date, build again: jigs\//);
+  const one = of(await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs/pin-guide", "--json"));
+  expect(one.filter(isOfJig)).toEqual(["jigs/pin-guide.stl", "step/jigs/pin-guide.step", "jigs/pin-guide.dxf"]);
   const refused = await runCommand("build", SMOOTHER, "--out", folder, "--only", "jigs,jigs2");
   expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("parts, jigs, sheets") });
 });
@@ -282,9 +285,9 @@ test("explain knows figures, checks and steps; one name may be several of them",
   for (const code of codes)
     expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}depends on [a-z]+.*\n {2}source: /);
   expect(await said("recess")).toMatch(
-    /recess\.width\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
+    /recess\.width: .*\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
   );
-  expect((await runCommand("explain")).out).toMatch(/^Parameters\n[\s\S]*\nFigures\n[\s\S]*\nChecks\n[\s\S]*\nSteps\n/);
+  expect((await runCommand("explain")).out).toMatch(/^PARAMETERS\n[\s\S]*\nFIGURES\n[\s\S]*\nCHECKS\n[\s\S]*\nSTEPS\n/);
 });
 
 test.each([

@@ -1,10 +1,10 @@
-// Every example is built as it stands, without a failing check, and programs nobody here wrote find nothing to mend in its files.
+// Every example at every stage: programs nobody here wrote find nothing to mend in its files.
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { requireProgram, runForOutput, runForStdout } from "../support/outside-programs.ts";
-import { isWholePack, readContents } from "../support/packs.ts";
+import { readContents } from "../support/packs.ts";
 import { runCommand } from "../support/running.ts";
 import { LIB3MF_REPORT } from "../support/three-mf.ts";
 
@@ -27,13 +27,6 @@ for path in sys.argv[1:]:
     print(len(audit.errors), len(audit.fixes), doc.header['$INSUNITS'], closed, drilled, layers)
 `;
 
-/** What the manifest tells of a solid. */
-const SOLID = {
-  bounds: { min: [expect.any(Number), expect.any(Number), expect.any(Number)], max: expect.any(Array) },
-  volume: expect.any(Number),
-  triangles: expect.any(Number),
-};
-
 const FAULTS = [
   "Total disconnected facets",
   "Degenerate facets",
@@ -43,8 +36,6 @@ const FAULTS = [
   "Facets reversed",
   "Backwards edges",
 ];
-
-test("there are five", () => expect(EXAMPLES).toHaveLength(5));
 
 /** Slicing takes long: these two stand for a straight ramp and a curved one. */
 const SLICED: readonly string[] = ["apprentice-smoother.yaml", "figured-finisher.yaml"];
@@ -67,7 +58,14 @@ const MENDED = /repair|open edges|not manifold|manifold = no|error|empty|warning
 
 describe.each(EXAMPLES)("%s", (example) => {
   const jigs = SINGLE_IRONS.includes(example) ? 7 : 8;
-  const built = async (stage: string) => {
+  const packs = new Map<string, ReturnType<typeof build>>();
+  /** The pack of a stage, built once. */
+  const built = (stage: string) => {
+    const pack = packs.get(stage) ?? build(stage);
+    packs.set(stage, pack);
+    return pack;
+  };
+  const build = async (stage: string) => {
     const out = join(folder, stage);
     const run = await runCommand("build", join("examples", example), "--out", out, "--with", `stage=${stage}`);
     expect(run.exit, run.err).toBe(0);
@@ -96,19 +94,10 @@ describe.each(EXAMPLES)("%s", (example) => {
     }
   });
 
-  test("the same bytes a second time, and a manifest that holds", async () => {
+  test("the same bytes a second time", async () => {
     const first = readContents((await built("dry-fit")).pack);
-    rmSync(join(folder, "dry-fit"), { recursive: true });
-    const { pack } = await built("dry-fit");
-    expect(readContents(pack)).toEqual(first);
-    expect(isWholePack(pack)).toBe(true);
-    const { unit, version, files } = JSON.parse(first["manifest.json"]!);
-    expect({ unit, version }).toEqual({ unit: "mm", version: "0.1.0" });
-    for (const file of files.filter(({ path }: { path: string }) => path.endsWith(".stl")))
-      expect(file).toMatchObject(SOLID);
-    const document = files.find(({ path }: { path: string }) => path === "body.3mf");
-    expect(document.solids).toHaveLength(6);
-    for (const solid of document.solids) expect(solid).toMatchObject({ ...SOLID, name: expect.any(String) });
+    rmSync(join(folder, "dry-fit", example.replace(".yaml", "")), { recursive: true });
+    expect(readContents((await build("dry-fit")).pack)).toEqual(first);
   });
 
   test.for(STAGES)("ezdxf finds no error and nothing to fix at stage %s", async (stage, context) => {
@@ -144,6 +133,9 @@ describe.each(EXAMPLES)("%s", (example) => {
     expect(report.match(/manifold = yes/g)).toHaveLength(jigs);
     expect(report.match(/number_of_parts =\s+1\b/g)).toHaveLength(jigs);
     expect(report).not.toMatch(MENDED);
+    const onPlates = runForStdout(slicer, ["--info", ...ending(".3mf", "jigs")]);
+    expect(onPlates.match(/manifold = yes/g)).toHaveLength(jigs);
+    expect(onPlates).not.toMatch(MENDED);
     if (!SLICED.includes(example)) return;
     for (const stl of ending(".stl", "jigs")) {
       const gcode = join(folder, "sliced.gcode");

@@ -76,6 +76,20 @@ test("listens on the loopback alone and answers with its page and its file", asy
   expect((await asked("/")).headers["content-security-policy"]).toContain("default-src 'none'");
 });
 
+test("the shop file that the design names is served beside it, followed, and part of the design's version", async () => {
+  expect((await asked("/followed/shop")).status).toBe(204);
+  const before = (await asked("/followed/design")).headers.etag;
+  expect((await put(`${DESIGN}shop: my-shop.yaml\n`)).status).toBe(422);
+  writeFileSync(join(folder, "my-shop.yaml"), "shop: { kerf: 2 }");
+  expect((await put(`${DESIGN}shop: my-shop.yaml\n`)).status).toBe(204);
+  const shop = await asked("/followed/shop");
+  expect(JSON.parse(shop.body)).toEqual({ file: "my-shop.yaml", source: "shop: { kerf: 2 }" });
+  const named = (await asked("/followed/design")).headers.etag;
+  writeFileSync(join(folder, "my-shop.yaml"), "shop: { kerf: 3 }");
+  const changed = (await asked("/followed/design")).headers.etag;
+  expect(new Set([before, named, changed]).size).toBe(3);
+});
+
 test.each([
   ["evil.example", 421],
   ["evil.example:80", 421],

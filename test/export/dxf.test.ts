@@ -98,7 +98,7 @@ test("an arc that runs clockwise is written from its end", () => {
 test("numbers are rounded and never written with an exponent", () => {
   const text = dxfText({
     title: "small",
-    entries: [{ kind: "path", work: "CUT", segments: [line(point(1e-9, 0.1 + 0.2), point(1, 1))] }],
+    entries: [{ kind: "path", work: "CUT", segments: [line(point(1e-9, 0), point(1, 0.1 + 0.2))] }],
   });
   expect(text).not.toMatch(/^\s*-?\d+(\.\d+)?e-?\d+\s*$/im);
   expect(text).toMatch(/^0\.3$/m);
@@ -116,6 +116,49 @@ test("what cannot be drawn is refused", () => {
       entries: [{ kind: "circle", work: "SAW" as never, circle: { centre: point(0, 0), radius: 1 } }],
     }),
   ).toThrow(/SAW/);
+});
+
+const FLAT_TOOLS = `
+import json, sys
+from ezdxf import recover, bbox
+doc, audit = recover.readfile(sys.argv[1])
+space = doc.modelspace()
+box = bbox.extents((e for e in space if e.dxftype() != "TEXT"), fast=False)
+data = [[e.dxf.layer, *[tag.value for tag in e.get_xdata("LAMPLANE")][1:-1]] for e in space if e.has_xdata("LAMPLANE")]
+print(json.dumps({"audit": len(audit.errors) + len(audit.fixes), "units": doc.units, "low": [box.extmin.x, box.extmin.y], "width": box.size.x, "data": data}))
+`;
+
+const machineDrawing: Drawing = {
+  title: "pocket",
+  thickness: 19,
+  entries: [
+    { kind: "outline", work: "CUT", outline: polygon(point(-10, 7), point(40.8, 7), point(40.8, 30), point(-10, 30)) },
+    { kind: "outline", work: "ROUT", depth: 4.8, outline: polygon(point(0, 10), point(10, 10), point(10, 20)) },
+    { kind: "path", work: "ENGRAVE", segments: [line(point(20, 10), point(25, 20))] },
+    { kind: "note", work: "NOTE", at: point(-50, -50), text: "beside the work", height: 3 },
+  ],
+};
+
+test.for([
+  { unit: "mm", code: 4, width: 50.8, layer: "ROUT-4.8MM", depth: 4.8, thickness: 19 },
+  { unit: "in", code: 1, width: 2, layer: "ROUT-0.189IN", depth: 0.188976, thickness: 0.748031 },
+] as const)("a machine's zero is the work's lower left corner, and depths are data, in $unit", (file, context) => {
+  const python = requireProgram(context, "ezdxf");
+  const folder = mkdtempSync(join(tmpdir(), "lamplane-dxf-"));
+  try {
+    const path = join(folder, "pocket.dxf");
+    writeFileSync(path, dxfText(machineDrawing, file.unit));
+    const report = JSON.parse(runForStdout(python, ["-c", FLAT_TOOLS, path]));
+    expect(report).toMatchObject({ audit: 0, units: file.code });
+    for (const edge of report.low) expect(edge).toBeCloseTo(0, 6);
+    expect(report.width).toBeCloseTo(file.width, 6);
+    expect(report.data).toEqual([
+      ["CUT", "thickness", file.thickness],
+      [file.layer, "depth", file.depth],
+    ]);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 });
 
 const AUDIT = `

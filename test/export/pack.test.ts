@@ -15,7 +15,9 @@ beforeEach(() => {
 });
 afterEach(() => fs.rmSync(parent, { recursive: true }));
 
-const write = (contents: Contents, more = {}) => writePack({ parent, name: NAME, files: packFiles(contents), ...more });
+const { fileSystem: soundDisk } = failingFileSystem({ only: () => false });
+const write = (contents: Contents, more = {}) =>
+  writePack({ parent, name: NAME, files: packFiles(contents), fileSystem: soundDisk, ...more });
 const at = (...path: string[]) => join(parent, ...path);
 const present = () => fs.readdirSync(parent).sort();
 const whole = (contents: Contents) => Object.fromEntries(packFiles(contents));

@@ -126,7 +126,7 @@ test(
     });
     const documents = WORDS.map(([, words]) => ({
       svg: pictureSvg(picture(words)),
-      model: modelXml([], { title: words, application: words, colours: [] }),
+      model: modelXml([], { title: words, application: words, colours: [], arrangement: "one" }),
       csv: csvLine([words, "next"]),
     }));
     const file = join(folder, "documents.json");

@@ -7,6 +7,7 @@ import { readDesign, valueAt } from "@lamplane/parameters/design";
 import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { beforeAll, describe, expect, test } from "vitest";
 import { designWith, WORKED } from "../support/designs.ts";
+import { sampleDxf } from "../support/outlines.ts";
 
 const DESIGN = designWith({ ...WORKED, name: "small", "shop.paper": "A3", "body.outline": "arched" });
 const INCH = 25.4;
@@ -62,6 +63,8 @@ async function packOf(design: Design): Promise<Map<string, string>> {
   return new Map([...content].map(([path, bytes]) => [path, Buffer.from(bytes).toString("base64")]));
 }
 
+const fromBase64 = (text: string): string => Buffer.from(text, "base64").toString();
+
 test("a design in inches is the design in millimetres, to the last bit", () => {
   expect(inMm()).toEqual(DESIGN);
   expect(inInchWords()).toEqual(DESIGN);
@@ -88,12 +91,18 @@ describe("packs", () => {
     const read =
       /^(layout\.pdf|traveller\.pdf|plots\/.*\.svg|drawings\/layout-.*\.svg|stock\.csv|figures\.json|manifest\.json)$/;
     const engraved = /^jigs\/(fit-test|recess-template|pin-guide|throat-spacer)\.(stl|dxf)$/;
+    const noted = /^(parts|drawings)\/.*\.(dxf|svg)$/; // their notes: the work is the same, below
     const drilled = /^step\/jigs\/(fit-test|pin-guide)\.step$/; // holes for a drill of the inch chart
     const other = await packOf(inInches());
     expect([...other.keys()]).toEqual([...first.keys()]);
-    const expected = (path: string) => [read, engraved, drilled].some((paths) => paths.test(path));
+    const expected = (path: string) => [read, engraved, noted, drilled].some((paths) => paths.test(path));
     expect(differing(other).filter((path) => !expected(path))).toEqual([]);
     expect(differing(other)).toContain("layout.pdf");
+    for (const path of first.keys())
+      if (/^parts\/.*\.dxf$/.test(path)) {
+        const [inMm, inInches] = [first, other].map((pack) => sampleDxf(fromBase64(pack.get(path)!), "CUT"));
+        expect(inInches, path).toEqual(inMm);
+      }
   });
   test("of another design are others", async () => {
     const other = await packOf({ ...inMm(), body: { ...DESIGN.body, height: DESIGN.body.height + 0.1 } });

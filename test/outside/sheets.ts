@@ -12,7 +12,7 @@ import { type Citation, fact, size } from "./rows.ts";
 const plane = elevation(designWith(WORKED));
 const parts = partsOf(plane, "blank");
 
-const YARD = ["international yard and pound agreement, 1959 (ISO 31, ISO 80000-3)", "from memory"] as const;
+const YARD = ["international yard and pound agreement, 1959 (sizes.com, units, international yard)", "quoted"] as const;
 const read = (text: string) => (): number => {
   const found = parseLength(text, "in");
   return "value" in found ? found.value : Number.NaN;
@@ -26,10 +26,10 @@ const inches: readonly OutsideCheck[] = [
 
 /** mm, upright. */
 const PAPERS: readonly (readonly [Paper, number, number, Citation])[] = [
-  ["A4", 210, 297, ["ISO 216:2007", "from memory"]],
-  ["A3", 297, 420, ["ISO 216:2007", "from memory"]],
-  ["Letter", 215.9, 279.4, ["ASME Y14.1, A: 8.5 × 11 in", "from memory"]],
-  ["Tabloid", 279.4, 431.8, ["ASME Y14.1, B: 11 × 17 in", "from memory"]],
+  ["A4", 210, 297, ["ISO 216, A series (gr8design.sk, table)", "quoted"]],
+  ["A3", 297, 420, ["ISO 216, A series (gr8design.sk, table)", "quoted"]],
+  ["Letter", 215.9, 279.4, ["ASME Y14.1, A: 8.5 × 11 in (manufacturinget.org)", "quoted"]],
+  ["Tabloid", 279.4, 431.8, ["ASME Y14.1, B: 11 × 17 in (manufacturinget.org)", "quoted"]],
 ];
 export const PAPER_SIZES: Readonly<Record<string, [number, number]>> = Object.fromEntries(
   PAPERS.map(([paper, width, height]) => [paper, [width, height]]),
@@ -41,6 +41,7 @@ const papers = PAPERS.flatMap(([paper, width, height, source]) => [
 
 const svg = () => pictureSvg(drawingPicture(parts[2]!.drawing));
 const W3C = ["W3C, SVG 1.1 (2011)", "from memory"] as const;
+const MDN_VIEW_BOX = ["W3C, SVG 1.1 (MDN, viewBox)", "quoted"] as const;
 const ISO_PDF = ["ISO 32000-1:2008", "from memory"] as const;
 const pdf = async (paper: Paper) => {
   const options = { paper, name: "sample", version: "0", units: "mm" as const };
@@ -54,10 +55,15 @@ const mediaBox = (paper: Paper, k: number) => async (): Promise<number> =>
       .split(/\s+/)[k],
   );
 const pages: readonly OutsideCheck[] = [
-  fact("SVG: namespace", W3C, "http://www.w3.org/2000/svg", () => /<svg xmlns="([^"]+)"/.exec(svg())?.[1] ?? ""),
+  fact(
+    "SVG: namespace",
+    MDN_VIEW_BOX,
+    "http://www.w3.org/2000/svg",
+    () => /<svg xmlns="([^"]+)"/.exec(svg())?.[1] ?? "",
+  ),
   size(
     "SVG: mm to a unit of its view box",
-    W3C,
+    MDN_VIEW_BOX,
     "mm",
     1,
     () => {
@@ -70,8 +76,8 @@ const pages: readonly OutsideCheck[] = [
   fact("PDF: first bytes", ISO_PDF, "%PDF-1.", async () => (await pdf("A4")).slice(0, 7)),
   fact("PDF: last line", ISO_PDF, "%%EOF", async () => (await pdf("A4")).trim().split("\n").at(-1)!),
   fact(
-    "PDF: what a printer's dialog is asked for (table 150)",
-    ISO_PDF,
+    "PDF: what a printer's dialog is asked for",
+    ["ISO 32000-1:2008, table 150 (websupergoo.com, EntryPrintScaling)", "quoted"],
     "None",
     async () => /\/PrintScaling \/(\w+)/.exec(await pdf("A4"))?.[1] ?? "",
   ),

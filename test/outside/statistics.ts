@@ -72,8 +72,8 @@ const regressions: readonly OutsideCheck[] = [
   },
   ...[1, 0.1].map((scale, k) => ({
     what: `Wampler${k + 1}, powers to the fifth at 0 … 20: coefficient furthest from ${scale}ⁿ, in shares of it`,
-    from: `${STRD}, Wampler${k + 1} (from memory)`,
-    told: "from memory" as const,
+    from: `${STRD}, Wampler${k + 1}: the data are the powers' own sum, so the coefficients are exact`,
+    told: "worked apart" as const,
     theirs: 0,
     ours: () => Math.max(...wampler(scale).map((got, n) => Math.abs(got / scale ** n - 1))),
     within: 1e-8,
@@ -89,6 +89,7 @@ const row = (what: string, from: string, theirs: number, ours: () => number, wit
   within,
 });
 
+const CHI_TABLE = "chi-square distribution, table (exampapers.nust.na)";
 const T_TABLE = "NIST TN 1297, table B.1 and NIST/SEMATECH e-Handbook, 1.3.6.7.2 (copy)";
 const critical: readonly OutsideCheck[] = [
   ...(
@@ -104,14 +105,22 @@ const critical: readonly OutsideCheck[] = [
     row(`Student's t, two-sided 95 %, ${freedom} degrees`, T_TABLE, theirs, () => student95(freedom), 5e-4),
   ),
   row("Normal, two-sided 95 %", T_TABLE, 1.96, () => NORMAL_95, 5e-4),
-  row("F, 95 %, 3 and 1 degrees", "atozmath.com, F table", 215.7073, () => student95AllDirections(1) ** 2 / 3, 5e-5),
   ...(
     [
-      [5, 5.409],
-      [10, 3.708],
-      [30, 2.922],
+      [1, 215.7073],
+      [2, 19.1643],
+      [3, 9.2766],
     ] as const
-  ).map(([freedom, theirs]) => ({
+  ).map(([freedom, theirs]) =>
+    row(
+      `F, 95 %, 3 and ${freedom} degrees`,
+      "atozmath.com, F table",
+      theirs,
+      () => student95AllDirections(freedom) ** 2 / 3,
+      5e-5,
+    ),
+  ),
+  ...([[10, 3.708]] as const).map(([freedom, theirs]) => ({
     ...row(
       `F, 95 %, 3 and ${freedom} degrees`,
       "NIST/SEMATECH e-Handbook, 1.3.6.7.3 (from memory)",
@@ -123,20 +132,14 @@ const critical: readonly OutsideCheck[] = [
   })),
   ...(
     [
-      [1, 6.635, 0.05],
-      [2, 9.21, 0.02],
-      [10, 23.209, 0.005],
-      [40, 63.691, 0.005],
+      [1, 6.6349, 0.05, CHI_TABLE, "quoted"],
+      [2, 9.21034, 0.02, CHI_TABLE, "quoted"],
+      [10, 23.20925, 0.005, CHI_TABLE, "quoted"],
+      [40, 63.691, 0.005, "NIST/SEMATECH e-Handbook, 1.3.6.7.4", "from memory"],
     ] as const
-  ).map(([freedom, theirs, within]) => ({
-    ...row(
-      `Chi-square, 99 %, ${freedom} degrees`,
-      "NIST/SEMATECH e-Handbook, 1.3.6.7.4 (from memory)",
-      theirs,
-      () => chiSquare99(freedom),
-      within,
-    ),
-    told: "from memory" as const,
+  ).map(([freedom, theirs, within, from, told]) => ({
+    ...row(`Chi-square, 99 %, ${freedom} degrees`, from, theirs, () => chiSquare99(freedom), within),
+    told,
     relative: true as const,
   })),
 ];
@@ -151,24 +154,24 @@ const sumOfFour = once(() => {
   return summarizeValues(Float64Array.from({ length: RUNS }, () => normal() + normal() + normal() + normal()));
 });
 
-const NORMAL_TABLE = "standard normal, NIST/SEMATECH e-Handbook, 1.3.6.7.1 (from memory)";
-const SUM_OF_FOUR = "JCGM 101:2008, 9.2.2 (from memory)";
+const NORMAL_TABLE = "statistical tables, A.1, cumulative normal distribution (scribd.com, 36788424)";
+const SUM_OF_FOUR = "variances add: normal with deviation 2, whose 95 % lie within 2 × 1.96";
 const sampler: readonly OutsideCheck[] = [
   ...(
     [
-      [-1.959964, 0.025],
-      [-1.281552, 0.1],
-      [-0.67449, 0.25],
+      [-1.96, 0.025],
+      [-1.28, 0.1003],
+      [-0.67, 0.2514],
       [0, 0.5],
-      [1, 0.841345],
-      [1.959964, 0.975],
-      [2.575829, 0.995],
-      [3.090232, 0.999],
+      [1, 0.8413],
+      [1.96, 0.975],
+      [2.576, 0.995],
+      [3.09, 0.999],
     ] as const
   ).map(([theirs, share]) => ({
     what: `${RUNS} numbers of the sampler: under which ${share} of all lie`,
     from: NORMAL_TABLE,
-    told: "from memory" as const,
+    told: "quoted" as const,
     theirs,
     ours: () => sampled()[Math.floor(RUNS * share)]!,
     within: (FAR * Math.sqrt((share * (1 - share)) / RUNS)) / densityAt(theirs),
@@ -183,7 +186,7 @@ const sampler: readonly OutsideCheck[] = [
   ).map(([what, theirs, ours, within]) => ({
     what: `Sum of four normal numbers: ${what}`,
     from: SUM_OF_FOUR,
-    told: "from memory" as const,
+    told: "worked apart" as const,
     theirs,
     ours,
     within,

@@ -1,5 +1,5 @@
 // Designs for tests: the defaults with changes, the worked set, and seeded random ones.
-import { type Design, isRow, TABLE, type TableSection } from "@lamplane/parameters/table";
+import { type Design, isRow, LIST_NAMES, TABLE, type TableSection } from "@lamplane/parameters/table";
 
 type Value = number | string;
 export type Changes = Readonly<Record<string, Value>>;
@@ -19,7 +19,10 @@ export function designWith(changes: Changes = {}): Design {
         return [key, value];
       }),
     );
-  const design = filled(TABLE, "") as Design;
+  const design = {
+    ...filled(TABLE, ""),
+    ...Object.fromEntries(LIST_NAMES.map((name) => [name, []])),
+  } as unknown as Design;
   if (left.size > 0) throw new Error(`no such parameter: ${[...left.keys()].join(", ")}`);
   return design;
 }

@@ -11,7 +11,7 @@ const ROWS = Object.fromEntries(rowsOf(TABLE).map(({ path, row }) => [path, [row
 const SPEAKERS = { parameters: { PARAMETERS: ROWS, ...parameters }, bench, cli };
 
 /** What makes sentences of others and has none of its own. */
-const MAKERS = new Set([parameters.sentence, parameters.countText, parameters.listText]);
+const MAKERS = new Set([parameters.sentence, parameters.countText, parameters.listText, parameters.numberSpans]);
 
 /** Sentences of one export with their keys. @throws Error for a function without examples: its sentence would not be listed */
 export function sentencesOf(key, words) {

@@ -24,7 +24,8 @@ beforeEach(() => {
   [onDisk, sent] = [{ version: "1", text: "first" }, []];
   vi.stubGlobal("document", { querySelector: () => ({ content: "plane.yaml", dataset: { token: "secret" } }) });
   vi.stubGlobal("EventSource", FakeStream);
-  vi.stubGlobal("fetch", async (_: string, options: RequestInit) => {
+  vi.stubGlobal("fetch", async (address: string, options: RequestInit) => {
+    if (address === "./followed/shop") return new Response(null, { status: 204 });
     if (options.method === "PUT") sent.push(options);
     return new Response(options.method === "PUT" ? null : onDisk.text, {
       status: options.method === "PUT" ? 204 : 200,
@@ -37,9 +38,18 @@ afterEach(() => {
   vi.clearAllMocks();
 });
 
+test("the shop file that goes with the design comes with its text", async () => {
+  const shop = { file: "my-shop.yaml", source: "shop: { kerf: 2 }" };
+  const plain = globalThis.fetch;
+  vi.stubGlobal("fetch", (address: string, options: RequestInit) =>
+    address === "./followed/shop" ? Promise.resolve(Response.json(shop)) : plain(address, options),
+  );
+  expect(await followFile(heard)!.text()).toEqual({ text: "first", shop });
+});
+
 test("a file that changes while its new text is being made is not written over", async () => {
   const file = followFile(heard)!;
-  expect(await file.text()).toBe("first");
+  expect(await file.text()).toEqual({ text: "first" });
   await file.writeBack(async () => {
     onDisk = { version: "2", text: "someone else's" };
     await file.text();
@@ -58,5 +68,5 @@ test("a text that was still being read when the file was lost is none", async ()
 
 test("of two readings the newest is answered", async () => {
   const file = followFile(heard)!;
-  expect(await Promise.all([file.text(), file.text()])).toEqual([undefined, "first"]);
+  expect(await Promise.all([file.text(), file.text()])).toEqual([undefined, { text: "first" }]);
 });

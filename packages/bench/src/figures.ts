@@ -32,7 +32,7 @@ export const BENCH_FIGURES = withWords(ROWS, WORDS);
 export type BenchFigureKey = keyof typeof BENCH_FIGURES;
 
 /** Every figure of a plane: the elevation's, then the bench's; those it does not have are left out. */
-export const allFigures = (plane: Elevation): Figure[] => [
-  ...elevationFigures(plane),
-  ...evaluateFigures(BENCH_FIGURES, plane),
+export const allFigures = (plane: Elevation, keys?: readonly string[]): Figure[] => [
+  ...elevationFigures(plane, keys),
+  ...evaluateFigures(BENCH_FIGURES, plane, keys),
 ];

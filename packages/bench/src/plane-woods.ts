@@ -1,8 +1,8 @@
 // The woods a plane is made of, looked up by their names; what the tables lack is told, and nothing stands in for it.
 import type { Elevation } from "@lamplane/parameters/elevation";
+import { memoizeByPlane } from "@lamplane/parameters/elevation";
 import type { StrengthName } from "@lamplane/parameters/wood";
 import { findSpecies, type Species, type SpeciesLookup } from "@lamplane/parameters/wood";
-import { memoizeByPlane } from "./memoize.ts";
 
 export const WOOD_ROLES = ["body", "pin", "wedge"] as const;
 export type WoodRole = (typeof WOOD_ROLES)[number];
@@ -41,4 +41,10 @@ export const REQUIRED_STRENGTHS = {
 export function missingProperties(found: Species, role: WoodRole): readonly (StrengthName | "movement")[] {
   const strengths = REQUIRED_STRENGTHS[role].filter((name) => found.strength?.[name] === undefined);
   return found.coefficient || found.shrinkage ? strengths : [...strengths, "movement"];
+}
+
+/** One wood under whatever spelling; names that the tables lack are one only where they are written alike. */
+export function sameSpecies(a: string, b: string): boolean {
+  const [first, second] = [findSpecies(a).found?.name, findSpecies(b).found?.name];
+  return a === b || (first !== undefined && first === second);
 }

@@ -3,7 +3,7 @@ import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
 import { requireFileName, STANDARD_INPUT } from "./file-content.ts";
 import { type Exit, InputRefused, type Io } from "./io.ts";
-import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, SHOP, WITH } from "./options.ts";
 import { ARGUMENT_FAULT, ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** A length as typed; read in the design's unit once the design is known. */
@@ -19,6 +19,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("seen", { ...LENGTH, describe: OPTIONS.seen })
           .option("left", { ...LENGTH, describe: OPTIONS.left })
@@ -27,7 +28,8 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .option("shaving", {
             ...LENGTH,
             describe: OPTIONS.shaving,
-          }),
+          })
+          .option("all", allOption(OPTIONS.allRows)),
       async (a) => {
         const { mouthCommand } = await import("./commands/mouth.ts");
         const { seen, left, right, wanted, shaving } = a;
@@ -38,7 +40,13 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           wanted: requireSingle("wanted", wanted),
           shaving: requireSingle("shaving", shaving),
         };
-        setExitCode(mouthCommand(io, loadDesign(io, a.FILE, a.with), { ...limits, json: a.json }));
+        setExitCode(
+          mouthCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            ...limits,
+            json: a.json,
+            all: a.all,
+          }),
+        );
       },
     )
     .command(
@@ -49,23 +57,30 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           .positional("FILE", FILE)
           .positional("READINGS", { type: "string", describe: ARGUMENTS.readings })
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
-          .option("blank", { type: "boolean", default: false, describe: OPTIONS.blank }),
+          .option("blank", { type: "boolean", default: false, describe: OPTIONS.blank })
+          .option("all", allOption(OPTIONS.allRanges)),
       async (a) => {
         const { surveyCommand } = await import("./commands/survey.ts");
         if (a.FILE === STANDARD_INPUT && a.READINGS === STANDARD_INPUT)
           throw new InputRefused(ARGUMENT_FAULT.oneStandardInput);
-        setExitCode(surveyCommand(io, loadDesign(io, a.FILE, a.with), { ...a, readings: a.READINGS }));
+        setExitCode(
+          surveyCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            ...a,
+            readings: a.READINGS,
+          }),
+        );
       },
     )
     .command(
       "next FILE",
       COMMANDS.next,
-      (y) => y.positional("FILE", FILE).option("json", JSON_OUT),
+      (y) => y.positional("FILE", FILE).option("shop", SHOP).option("json", JSON_OUT),
       async (a) => {
         const { nextCommand } = await import("./commands/next.ts");
         const typed = a.FILE === STANDARD_INPUT ? "FILE" : a.FILE;
-        setExitCode(nextCommand(io, loadDesign(io, a.FILE), typed, a.json));
+        setExitCode(nextCommand(io, loadDesign(io, a.FILE, [], requireSingle("shop", a.shop)), typed, a.json));
       },
     )
     .command(
@@ -85,12 +100,13 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
             default: false,
             describe: OPTIONS.skip,
           })
+          .option("shop", SHOP)
           .option("undo", { type: "boolean", default: false, describe: OPTIONS.undo })
           .option("json", JSON_OUT),
       async (a) => {
         const { measuredCommand } = await import("./commands/measured.ts");
         requireFileName("measured", a.FILE);
-        setExitCode(await measuredCommand(io, a.FILE, a.VALUES, a));
+        setExitCode(await measuredCommand(io, a.FILE, a.VALUES, { ...a, shop: requireSingle("shop", a.shop) }));
       },
     )
     .command(
@@ -101,12 +117,14 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
         return y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("seed", { type: "number", requiresArg: true, default: 1, describe: OPTIONS.seed })
-          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: OPTIONS.runs });
+          .option("runs", { type: "number", requiresArg: true, default: RUNS, describe: OPTIONS.runs })
+          .option("all", allOption(OPTIONS.allErrors));
       },
       async (a) => {
         const { toleranceCommand } = await import("./commands/tolerance.ts");
-        setExitCode(toleranceCommand(io, loadDesign(io, a.FILE, a.with), a));
+        setExitCode(toleranceCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), a));
       },
     );

@@ -8,6 +8,7 @@ import {
   otherUnitText,
   readDesign,
   rowAt,
+  type ShopAccess,
   unitSlipText,
   withValue,
 } from "@lamplane/parameters/design";
@@ -18,15 +19,26 @@ import type { SourcePosition } from "@lamplane/parameters/yaml";
 import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused, type Io } from "./io.ts";
+import { shopAccess } from "./shop-file.ts";
 import { ARGUMENT_FAULT, DESIGN_FILE } from "./words/commands.ts";
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it; a length that looks like one of the other unit is asked
  * about, a word of older files noted.
+ * @param shopFile stands in the place of the shop file that the design names
  * @throws InputRefused with one line for every fault.
  */
-export function loadDesign(io: Pick<Io, "err">, file: string, changes: readonly string[] = []): Design {
-  const { design, slips, oldWords } = readDesignFile(readDesignBytes(file), fileTitle(file));
+export function loadDesign(
+  io: Pick<Io, "err">,
+  file: string,
+  changes: readonly string[] = [],
+  shopFile?: string,
+): Design {
+  const { design, slips, oldWords } = readDesignFile(
+    readDesignBytes(file),
+    fileTitle(file),
+    shopAccess(file, shopFile),
+  );
   const tell = ({ line, column }: SourcePosition, text: string) =>
     io.err(`${fileTitle(file)}:${line}:${column}: ${text}\n`);
   for (const slip of slips) tell(slip.at, `warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}`);
@@ -41,10 +53,11 @@ export function loadDesign(io: Pick<Io, "err">, file: string, changes: readonly 
 export const readDesignBytes = (file: string): Uint8Array => readContent(file, DESIGN_FILE);
 
 /** The design in a file's bytes. @throws InputRefused with one line for every fault. */
-export const decodeDesignBytes = (content: Uint8Array, file: string): Design => readDesignFile(content, file).design;
+export const decodeDesignBytes = (content: Uint8Array, file: string, shopFile?: string): Design =>
+  readDesignFile(content, file, shopAccess(file, shopFile)).design;
 
-function readDesignFile(content: Uint8Array, file: string) {
-  const reading = readDesign(content, file);
+function readDesignFile(content: Uint8Array, file: string, shop: ShopAccess) {
+  const reading = readDesign(content, file, shop);
   if (reading.ok) return reading;
   throw new InputRefused(`${faultLines(reading.faults, faultText)}${brokenOffNote(file)}`);
 }

@@ -10,6 +10,9 @@ export const JSON_OUT = {
   default: false,
   describe: OPTIONS.json,
 } as const;
+/** @param describe what it adds */
+export const allOption = <Text extends string>(describe: Text) =>
+  ({ type: "boolean", default: false, describe }) as const;
 export const WITH = {
   type: "string",
   array: true,
@@ -17,6 +20,9 @@ export const WITH = {
   default: [] as string[],
   describe: OPTIONS.with,
 } as const;
+
+/** A shop file in the place of the one that the design names. */
+export const SHOP = { type: "string", requiresArg: true, describe: OPTIONS.shop } as const;
 
 /** The text of an option. yargs makes a list of one that is given twice. @throws InputRefused for such a list, and for no text */
 export function requireSingle<T extends string | undefined>(name: string, text: T): T {

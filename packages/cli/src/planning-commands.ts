@@ -3,7 +3,7 @@ import type { Argv } from "yargs";
 import { loadDesign } from "./design-file.ts";
 import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
-import { FILE, JSON_OUT, OWN_FILE, requireSingle, WITH } from "./options.ts";
+import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, SHOP, WITH } from "./options.ts";
 import { ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** The line with the planner's commands added to it. */
@@ -18,7 +18,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .positional("FILE", OWN_FILE)
           .option("for", { choices: PURPOSE_NAMES, describe: OPTIONS.for })
           .option("units", { choices: ["mm", "in"] as const, describe: OPTIONS.units })
-          .option("all", { type: "boolean", default: false, describe: OPTIONS.allParameters });
+          .option("all", allOption(OPTIONS.allParameters))
+          .option("shop", { type: "boolean", default: false, describe: OPTIONS.newShop });
       },
       async (a) => {
         const { newCommand } = await import("./commands/new.ts");
@@ -30,14 +31,17 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       "check FILE",
       COMMANDS.check,
       (y) =>
-        y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT).option("all", {
-          type: "boolean",
-          default: false,
-          describe: OPTIONS.all,
-        }),
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("shop", SHOP)
+          .option("json", JSON_OUT)
+          .option("all", allOption(OPTIONS.all)),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(
+          checkCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), { json: a.json, all: a.all }),
+        );
       },
     )
     .command(
@@ -47,20 +51,32 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
-          .option("all", { type: "boolean", default: false, describe: OPTIONS.formulas }),
+          .option("all", allOption(OPTIONS.formulas)),
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
-        setExitCode(figuresCommand(io, loadDesign(io, a.FILE, a.with), { json: a.json, all: a.all }));
+        setExitCode(
+          figuresCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            json: a.json,
+            all: a.all,
+          }),
+        );
       },
     )
     .command(
       "stock FILE",
       COMMANDS.stock,
-      (y) => y.positional("FILE", FILE).option("with", WITH).option("json", JSON_OUT),
+      (y) =>
+        y
+          .positional("FILE", FILE)
+          .option("with", WITH)
+          .option("shop", SHOP)
+          .option("json", JSON_OUT)
+          .option("all", allOption(OPTIONS.allPieces)),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
-        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with), a.json));
+        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), a));
       },
     )
     .command(
@@ -70,6 +86,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("json", JSON_OUT)
           .option("out", {
             type: "string",
@@ -84,17 +101,28 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             describe: OPTIONS.only,
           }),
       async (a) => {
-        const design = loadDesign(io, a.FILE, a.with);
-        const { buildCommand, parseSections } = await import("./commands/build.ts");
-        setExitCode(
-          await buildCommand(
-            io,
-            design,
-            requireSingle("out", a.out),
-            a.json,
-            parseSections(requireSingle("only", a.only)),
-          ),
-        );
+        const design = loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop));
+        const { buildCommand } = await import("./commands/build.ts");
+        setExitCode(await buildCommand(io, design, requireSingle("out", a.out), a.json, requireSingle("only", a.only)));
+      },
+    )
+    .command(
+      "class ROSTER",
+      COMMANDS.class,
+      (y) =>
+        y
+          .positional("ROSTER", { type: "string", demandOption: true, describe: ARGUMENTS.roster })
+          .option("base", { type: "string", requiresArg: true, describe: OPTIONS.base })
+          .option("out", { type: "string", default: "packs", requiresArg: true, describe: OPTIONS.classOut })
+          .option("groups", { type: "number", requiresArg: true, describe: OPTIONS.groups })
+          .option("plan", { type: "boolean", default: false, describe: OPTIONS.plan })
+          .option("status", { type: "boolean", default: false, describe: OPTIONS.status })
+          .option("json", JSON_OUT),
+      async (a) => {
+        const { classCommand, parseGroups } = await import("./commands/class.ts");
+        requireFileName("class", a.ROSTER);
+        const [base, out] = [requireSingle("base", a.base), requireSingle("out", a.out)];
+        setExitCode(await classCommand(io, a.ROSTER, { ...a, base, out, groups: parseGroups(a.groups) }));
       },
     )
     .command(
@@ -104,6 +132,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", FILE)
           .option("with", WITH)
+          .option("shop", SHOP)
           .option("vary", { ...WITH, describe: OPTIONS.vary })
           .option("figure", { ...WITH, describe: OPTIONS.figure })
           .option("out", { type: "string", requiresArg: true, describe: OPTIONS.table })
@@ -112,32 +141,41 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { sweepCommand } = await import("./commands/sweep.ts");
         const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
         setExitCode(
-          await sweepCommand(io, loadDesign(io, a.FILE, a.with), { vary: a.vary, figures: a.figure, out, plots }),
+          await sweepCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+            vary: a.vary,
+            figures: a.figure,
+            out,
+            plots,
+          }),
         );
       },
     )
     .command(
       "explain [KEY]",
       COMMANDS.explain,
-      (y) => y.positional("KEY", { type: "string", describe: ARGUMENTS.key }),
+      (y) =>
+        y.positional("KEY", { type: "string", describe: ARGUMENTS.key }).option("all", allOption(OPTIONS.allNames)),
       async (a) => {
         const { explainCommand } = await import("./commands/explain.ts");
-        setExitCode(explainCommand(io, a.KEY));
+        setExitCode(explainCommand(io, a.KEY, a.all));
       },
     )
     .command(
       "view [FILE]",
       COMMANDS.view,
       (y) =>
-        y.positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples }).option("port", {
-          type: "number",
-          default: 0,
-          requiresArg: true,
-          describe: OPTIONS.port,
-        }),
+        y
+          .positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples })
+          .option("shop", SHOP)
+          .option("port", {
+            type: "number",
+            default: 0,
+            requiresArg: true,
+            describe: OPTIONS.port,
+          }),
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
         if (a.FILE !== undefined) requireFileName("view", a.FILE);
-        setExitCode(await viewCommand(io, a.FILE, a.port));
+        setExitCode(await viewCommand(io, a.FILE, a.port, undefined, requireSingle("shop", a.shop)));
       },
     );

@@ -9,47 +9,56 @@ import {
 } from "@lamplane/bench";
 import { BILLET_OVER_IRON } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { formatAngle, formatLength } from "@lamplane/parameters/units";
+import { formatAngle, formatBareLength, formatLength, type Units } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
-import { alignColumns } from "./text.ts";
+import { alignColumns, foldColumns } from "./text.ts";
+import { MORE } from "./words/commands.ts";
 import { STOCK } from "./words/stock.ts";
 
-type LengthFormatter = (mm: number) => string;
-
-/** The whole plan as text. */
-export function stockText(design: Design, plan: StockPlan): string {
-  const mm: LengthFormatter = (value) => formatLength(value, design);
-  const parts = [billetText, ripText, markText, coreText, offcutText, stockListText].map((part) => part(plan, mm));
-  return [...parts, STOCK.caution].join("\n\n");
+/** Lengths in a sentence, and in a table whose head says the unit. */
+interface LengthFormatters {
+  readonly mm: (value: number) => string;
+  readonly cell: (value: number) => string;
+  readonly head: { readonly units: Units };
 }
 
-const sizeText = (piece: PieceSize, format: LengthFormatter): string =>
-  (["length", "width", "thickness"] as const).map((side) => format(piece[side])).join(" × ");
+/**
+ * The plan as text.
+ * @param all the throat offcut, finished sizes, woods and grain too
+ */
+export function stockText(design: Design, plan: StockPlan, all: boolean): string {
+  const bare = design.shop.bothUnits === "no";
+  const formatters: LengthFormatters = {
+    mm: (value) => formatLength(value, design),
+    cell: (value) => (bare ? formatBareLength(value, design) : formatLength(value, design)),
+    head: { units: design.units },
+  };
+  const parts = [billetText, ripText, markText, coreText, stockListText, ...(all ? [offcutText, finishedText] : [])];
+  const texts = parts.map((part) => part(plan, formatters, all));
+  return [...texts, ...(all ? [] : [MORE.stock]), STOCK.caution].join("\n\n");
+}
 
 const SIDES = ["length", "width", "height"] as const;
 
-function billetText({ billet, rip }: StockPlan, mm: LengthFormatter): string {
-  const { needed, measured } = billet;
+function billetText({ billet, rip }: StockPlan, { mm, cell }: LengthFormatters, all: boolean): string {
+  const { needed, measured, fits } = billet;
+  const rule = all ? [STOCK.rule({ added: mm(BILLET_OVER_IRON), width: mm(rip.byRule) })] : [];
+  const size = STOCK.billet({ length: mm(needed.length), width: mm(needed.width), height: mm(needed.height) });
+  if (fits === undefined) return [size, ...rule].join("\n");
   const rows = SIDES.map((side) => [
-    side,
-    mm(needed[side]),
-    measured[side] === 0 ? STOCK.notEntered : mm(measured[side]),
+    STOCK.sides[side],
+    cell(needed[side]),
+    cell(measured[side]),
     ...(billet.short[side] > 0
-      ? [STOCK.tooSmall({ by: mm(billet.short[side]) })]
-      : [billet.spare[side] > 0 ? STOCK.leftOver({ by: mm(billet.spare[side]) }) : ""]),
+      ? [STOCK.tooSmall({ by: cell(billet.short[side]) })]
+      : [billet.spare[side] > 0 ? STOCK.leftOver({ by: cell(billet.spare[side]) }) : ""]),
   ]);
-  const rule = STOCK.rule({ added: mm(BILLET_OVER_IRON), width: mm(rip.byRule) });
   const asItLies = billet.lay === "on its side" ? STOCK.asItLies : "";
-  return [
-    STOCK.billet,
-    alignColumns([["", STOCK.needed, STOCK.measured, asItLies], ...rows]),
-    rule,
-    verdictText(billet),
-  ].join("\n");
+  const table = alignColumns([["", STOCK.needed, STOCK.measured, asItLies], ...rows]);
+  return [size, verdictText(billet), table, ...rule].join("\n");
 }
 
 function verdictText({ fits, lay, rings, planes, boards }: StockPlan["billet"]): string {
-  if (fits === undefined) return STOCK.noBillet;
   if (!fits) return STOCK.noFit;
   const laid = lay === "on its side" ? STOCK.fitsOnSide({ rings, before: 90 - rings }) : STOCK.fits({ rings });
   const more = planes.total > 1 ? STOCK.planes(planes) : "";
@@ -57,57 +66,77 @@ function verdictText({ fits, lay, rings, planes, boards }: StockPlan["billet"]):
   return `${laid}${more}${left}`;
 }
 
-function ripText({ rip, core }: StockPlan, mm: LengthFormatter): string {
-  const lines = rip.sawLines.map(({ frees, kerf, fence }, i) => [
-    `${i + 1}`,
-    frees,
-    STOCK.span({ from: mm(kerf.from), to: mm(kerf.to) }),
-    mm(fence),
-  ]);
-  const strips = rip.strips.map(({ piece, sawn, rough, finished }) => [piece, mm(sawn), mm(rough), mm(finished)]);
+function ripText({ rip, core }: StockPlan, { mm, cell, head }: LengthFormatters): string {
+  const rows = rip.strips.map(({ piece, sawn, rough, finished }, i) => {
+    const cut = rip.sawLines[i];
+    const kerf = cut ? STOCK.span({ from: cell(cut.kerf.from), to: cell(cut.kerf.to) }) : "";
+    return [piece, cell(sawn), kerf, cut ? cell(cut.fence) : "", cell(rough), cell(finished)];
+  });
   return [
-    STOCK.sawLines,
-    STOCK.reference({ pass: mm(rip.referencePass) }),
-    STOCK.surface({ height: mm(core.height) }),
-    STOCK.kerfs,
+    STOCK.saw(head),
+    ...foldColumns([STOCK.sawHeads, ...rows]).map(alignColumns),
+    STOCK.reference({ pass: mm(rip.referencePass), height: mm(core.height) }),
     STOCK.jointBetween,
-    alignColumns([STOCK.sawHeads, ...lines]),
-    alignColumns([STOCK.stripHeads, ...strips]),
     ...(rip.spare > 0 && rip.sawLines.length === 2 ? [STOCK.thickerCheek({ by: mm(rip.spare) })] : []),
   ].join("\n");
 }
 
-function markText({ marks }: StockPlan, mm: LengthFormatter): string {
-  const rows = marks.marks.map(({ over, strokes, at }) => [
-    over,
-    STOCK.strokes[strokes],
-    listText(at.map((x) => mm(x))),
-  ]);
+function markText({ marks }: StockPlan, { mm, cell, head }: LengthFormatters, all: boolean): string {
+  const blocks = [...new Set(marks.marks.map(({ over }) => over))];
+  const at = (block: string, count: number) =>
+    listText(
+      marks.marks
+        .filter(({ over, strokes }) => over === block && strokes === count)
+        .flatMap((mark) => mark.at.map(cell)),
+    );
+  const rows = blocks.map((block) => [block, at(block, 1), at(block, 2)]);
   return [
-    STOCK.marks,
-    STOCK.drawMarks,
-    STOCK.marksClear({ clear: mm(CLEAR_OF_CUTS) }),
+    STOCK.marks(head),
     alignColumns([STOCK.markHeads, ...rows]),
+    STOCK.drawMarks,
+    ...(all ? [STOCK.marksClear({ clear: mm(CLEAR_OF_CUTS) })] : []),
     ...marks.lacking.map((block) => STOCK.noRoom({ block })),
-    STOCK.shift({ front: mm(marks.shift["front block"]), bed: mm(-marks.shift["bed block"]) }),
   ].join("\n");
 }
 
-function coreText({ core }: StockPlan, mm: LengthFormatter): string {
+function coreText({ core }: StockPlan, { mm, cell, head }: LengthFormatters): string {
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
-    const span = STOCK.span({ from: mm(kerfAtSole.from), to: mm(kerfAtSole.to) });
-    const kerf = STOCK.kerf({ span, side: wasteTo });
-    return [name, formatAngle(saw), mm(markAtSole), mm(markAtTop), kerf];
+    const end = cell(wasteTo === "heel" ? kerfAtSole.to : kerfAtSole.from);
+    return [name, formatAngle(saw), cell(markAtSole), cell(markAtTop), STOCK.kerf({ end, side: wasteTo })];
   });
   return [
-    STOCK.cuts,
+    STOCK.cuts(head),
     alignColumns([STOCK.cutHeads, ...rows]),
     STOCK.between({ room: mm(core.roomBetweenMarks), overlaps: core.roomBetweenKerfs < 0 }),
     STOCK.setIn({ front: mm(core.setInToe), bed: mm(core.setInHeel) }),
   ].join("\n");
 }
 
-function offcutText({ offcut }: StockPlan, mm: LengthFormatter): string {
+function stockListText({ list, billet }: StockPlan, { cell, head }: LengthFormatters): string {
+  const size = (piece: PieceSize) => STOCK.size(textsOf(piece, cell));
+  const rows = list.rows.map((row) => [row.piece, `${row.count}`, size(row.rough), row.from]);
+  const boards = billet.boards.map(({ from, ...board }) => STOCK.board({ from, size: size(board) }));
+  const pieces = list.leftovers.map((taken) => STOCK.yield(taken));
+  return [
+    STOCK.list(head),
+    alignColumns([STOCK.listHeads, ...rows]),
+    ...boards,
+    ...(boards.length > 0 && pieces.length > 0 ? [STOCK.yields({ pieces })] : []),
+  ].join("\n");
+}
+
+const textsOf = ({ length, width, thickness }: PieceSize, format: (mm: number) => string) => ({
+  length: format(length),
+  width: format(width),
+  thickness: format(thickness),
+});
+
+function finishedText({ list }: StockPlan, { cell, head }: LengthFormatters): string {
+  const rows = list.rows.map(({ piece, finished }) => [piece, STOCK.size(textsOf(finished, cell))]);
+  return [STOCK.finished(head), alignColumns([STOCK.finishedHeads, ...rows]), ...list.rows.map(STOCK.wood)].join("\n");
+}
+
+function offcutText({ offcut }: StockPlan, { mm }: LengthFormatters): string {
   return [
     STOCK.offcut,
     STOCK.offcutSize({
@@ -123,29 +152,9 @@ function offcutText({ offcut }: StockPlan, mm: LengthFormatter): string {
   ].join("\n");
 }
 
-function partText(part: string, found: FromOffcut, mm: LengthFormatter): string {
+function partText(part: string, found: FromOffcut, mm: LengthFormatters["mm"]): string {
   if (!found.acrossFits) return STOCK.tooWide({ part, width: mm(found.across) });
   const longest = mm(found.longest);
   if (found.fits) return STOCK.partFits({ part, angle: formatAngle(found.fromGrain), longest });
   return found.longest === 0 ? STOCK.noneFits({ part }) : STOCK.partTooLong({ part, by: mm(found.tooLongBy), longest });
-}
-
-function stockListText({ list, billet }: StockPlan, mm: LengthFormatter): string {
-  const rows = list.rows.map((row) => [
-    row.piece,
-    `${row.count}`,
-    sizeText(row.rough, mm),
-    sizeText(row.finished, mm),
-    row.from,
-    row.species,
-    row.grain,
-  ]);
-  const boards = billet.boards.map(({ from, ...board }) => STOCK.board({ from, size: sizeText(board, mm) }));
-  const pieces = list.leftovers.map((taken) => STOCK.yield(taken));
-  return [
-    STOCK.list,
-    alignColumns([STOCK.listHeads, ...rows]),
-    ...boards,
-    ...(boards.length > 0 && pieces.length > 0 ? [STOCK.yields({ pieces })] : []),
-  ].join("\n");
 }

@@ -10,6 +10,36 @@ export const unreadText = (design: Design, unread: readonly UnreadValue[]): stri
 /** Rows of columns, each as wide as its widest. */
 export const alignColumns = (rows: readonly (readonly string[])[]): string => alignRows(rows).join("\n");
 
+const WIDEST = 80; // columns of a terminal
+
+/** Rows as tables no wider than a terminal: columns that find no room stand in a further one, behind the first column again. */
+export function foldColumns(rows: readonly (readonly string[])[]): string[][][] {
+  const widths = (rows[0] ?? []).map((_, k) => Math.max(...rows.map((row) => row[k]!.length)));
+  const groups: number[][] = [];
+  let used = Number.POSITIVE_INFINITY;
+  for (const [k, width] of widths.entries()) {
+    if (k === 0) continue;
+    if (used + 2 + width > WIDEST) {
+      groups.push([0]);
+      used = widths[0]!;
+    }
+    groups.at(-1)!.push(k);
+    used += 2 + width;
+  }
+  return groups.map((columns) => rows.map((row) => columns.map((k) => row[k]!)));
+}
+
+/** Words in lines no wider than a terminal, two spaces between them. */
+export function wrapWords(words: readonly string[]): string[] {
+  const lines: string[] = [];
+  for (const word of words) {
+    const line = lines.at(-1);
+    if (line === undefined || line.length + 2 + word.length > WIDEST) lines.push(word);
+    else lines[lines.length - 1] = `${line}  ${word}`;
+  }
+  return lines;
+}
+
 /** The same as lines; all of one length where something follows them. */
 export function alignRows(rows: readonly (readonly string[])[], isFull = false): string[] {
   const widths = (rows[0] ?? []).map((_, k) => Math.max(...rows.map((row) => row[k]!.length)));

@@ -9,6 +9,7 @@ import { readDesignBytes } from "./design-file.ts";
 import { faultLines } from "./file-content.ts";
 import { replaceFile } from "./file-replacement.ts";
 import { watchFile } from "./file-watcher.ts";
+import { shopAccess, shopPath, shopSourceOf } from "./shop-file.ts";
 import {
   type HttpResponse,
   isSameSecret,
@@ -31,6 +32,8 @@ interface ServerOptions {
   readonly page: string;
   /** Design file to follow; absent where the page begins with its own examples. */
   readonly file?: string | undefined;
+  /** Shop file in the place of the one that the design names. */
+  readonly shop?: string | undefined;
   /** 0 takes a free one. */
   readonly port: number;
   readonly patience?: Patience;
@@ -74,7 +77,7 @@ const MOST_UNREAD = 16 * 1024;
 
 /** @throws the system's error where the port is taken */
 export async function startViewServer(options: ServerOptions): Promise<ViewServer> {
-  const { page, file, port, patience = PATIENCE, secret = newSecret() } = options;
+  const { page, file, shop, port, patience = PATIENCE, secret = newSecret() } = options;
   const token = newSecret();
   const files = loadPageFiles(page, file, token);
   const streams = new Set<ServerResponse>();
@@ -88,14 +91,18 @@ export async function startViewServer(options: ServerOptions): Promise<ViewServe
       const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
       if (!refused && listens && streams.size < MOST_STREAMS) return addStream(request, response, streams);
       const tooMany = listens ? plainResponse(503, "Too many pages follow this file; close some.\n") : undefined;
-      sendResponse(request, response, refused ?? tooMany ?? (await respond(request, path!, { files, file, token })));
+      sendResponse(
+        request,
+        response,
+        refused ?? tooMany ?? (await respond(request, path!, { files, file, shop, token })),
+      );
     } catch (error) {
       answerFailure(request, response, error);
     }
   });
   server.setTimeout(patience.idle);
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(port, LOOPBACK, resolve));
-  const stop = file === undefined ? () => {} : watchFile(file, () => broadcast(streams, file));
+  const stop = file === undefined ? () => {} : watchDesign(file, shop, () => broadcast(streams, file, shop));
   return {
     address: `http://${LOOPBACK}:${(server.address() as AddressInfo).port}/${secret}/`,
     close: () =>
@@ -152,18 +159,42 @@ function loadPageFiles(page: string, file: string | undefined, token: string): R
 const escapeAttribute = (text: string): string =>
   text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{C}/gu, "�");
 
+/** Word whenever the design is another than before, or the shop file that goes with it. */
+function watchDesign(file: string, shop: string | undefined, changed: () => void): () => void {
+  let followed: string | undefined;
+  let stopShop = () => {};
+  const followShop = () => {
+    const path = shopPath(file, shop);
+    if (path === followed) return;
+    stopShop();
+    followed = path;
+    stopShop = path === undefined ? () => {} : watchFile(path, changed);
+  };
+  followShop();
+  const stop = watchFile(file, () => {
+    followShop();
+    changed();
+  });
+  return () => {
+    stop();
+    stopShop();
+  };
+}
+
 interface ServedFiles {
   readonly files: ReadonlyMap<string, HttpResponse>;
   readonly file: string | undefined;
+  readonly shop: string | undefined;
   readonly token: string;
 }
 
 async function respond(request: IncomingMessage, path: string, at: ServedFiles): Promise<HttpResponse> {
   const isRead = request.method === "GET" || request.method === "HEAD";
   if (at.file !== undefined && path === "/followed/design") {
-    if (isRead) return designResponse(at.file);
-    if (request.method === "PUT") return await writeDesign(request, at.file, at.token);
+    if (isRead) return designResponse(at.file, at.shop);
+    if (request.method === "PUT") return await writeDesign(request, at.file, at);
   }
+  if (at.file !== undefined && path === "/followed/shop" && isRead) return shopResponse(at.file, at.shop);
   if (!isRead) return { ...plainResponse(405, "Only reading is answered here.\n"), headers: { allow: "GET, HEAD" } };
   return at.files.get(path) ?? plainResponse(404, "There is no such file here.\n");
 }
@@ -171,28 +202,47 @@ async function respond(request: IncomingMessage, path: string, at: ServedFiles):
 const contentHash = (content: Uint8Array): string =>
   `"${createHash("sha256").update(content).digest("hex").slice(0, 32)}"`;
 
-function designResponse(file: string): HttpResponse {
+function designResponse(file: string, shop: string | undefined): HttpResponse {
   try {
     const body = readDesignBytes(file);
-    return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag: contentHash(body) } };
+    const etag = versionOf(body, file, shop);
+    return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag } };
   } catch (error) {
     return plainResponse(404, `${(error as Error).message}\n`);
   }
 }
 
+/** Tells one state of design and shop file from another. */
+function versionOf(design: Uint8Array, file: string, shop: string | undefined): string {
+  const source = shopSourceOf(file, shop)?.source;
+  return contentHash(source === undefined ? design : Buffer.concat([design, Buffer.from([0]), Buffer.from(source)]));
+}
+
+/** The shop file that goes with the design, as it is on the disk; no content where there is none, or it cannot be read. */
+function shopResponse(file: string, shop: string | undefined): HttpResponse {
+  const found = shopSourceOf(file, shop);
+  if (!found) return { status: 204 };
+  const body = JSON.stringify({ file: basename(found.file), source: Buffer.from(found.source).toString("utf8") });
+  return { status: 200, body, headers: { "content-type": "application/json; charset=utf-8" } };
+}
+
 /** Only the page itself, which holds the token, may write; only over the version that it read; only a sound design. */
-async function writeDesign(request: IncomingMessage, file: string, token: string): Promise<HttpResponse> {
+async function writeDesign(
+  request: IncomingMessage,
+  file: string,
+  { shop, token }: Pick<ServedFiles, "shop" | "token">,
+): Promise<HttpResponse> {
   if (!isSameSecret(request.headers["x-lamplane-token"], token) || request.headers.origin === undefined)
     return plainResponse(403, "Only the page that follows this file may write it.\n");
   const text = await readBody(request);
   if (text === undefined) return plainResponse(413, `A design file has at most ${LARGEST_FILE} bytes.\n`);
-  const reading = readDesign(text, basename(file));
+  const reading = readDesign(text, basename(file), shopAccess(file, shop));
   if (!reading.ok) return plainResponse(422, `${faultLines(reading.faults, faultText)}\nNothing was written.\n`);
   try {
-    if (contentHash(readDesignBytes(file)) !== request.headers["if-match"])
+    if (versionOf(readDesignBytes(file), file, shop) !== request.headers["if-match"])
       return plainResponse(412, "The file has changed since this page read it; nothing was written.\n");
     replaceFile(file, text);
-    return { status: 204, headers: { etag: contentHash(readDesignBytes(file)) } };
+    return { status: 204, headers: { etag: versionOf(readDesignBytes(file), file, shop) } };
   } catch (error) {
     return plainResponse(500, `${(error as Error).message}\n`);
   }
@@ -210,8 +260,9 @@ function addStream(request: IncomingMessage, response: ServerResponse, streams: 
 export function broadcast(
   streams: ReadonlySet<Pick<ServerResponse, "write" | "writableLength" | "destroy">>,
   file: string,
+  shop?: string,
 ): void {
-  const now = designResponse(file);
+  const now = designResponse(file, shop);
   const word =
     now.status === 200
       ? `event: changed\ndata: ${now.headers?.etag}\n\n`

@@ -52,6 +52,12 @@ export function manifestRows(text: string): readonly ManifestRow[] {
   }
 }
 
+/** The state of the design, and the version, that a manifest's pack was made from. @throws SyntaxError for no JSON */
+export function manifestOrigin(text: string): { readonly madeFrom: string; readonly version: string } {
+  const { madeFrom = "", version = "" } = JSON.parse(text) as Partial<Manifest>;
+  return { madeFrom, version };
+}
+
 interface Manifest {
   readonly kind: string;
   readonly design: string;

@@ -30,6 +30,9 @@ export const relationsXml = (): string =>
 const MATERIALS_ID = 1;
 const FIRST_OBJECT_ID = 2;
 
+/** Solids that keep their places to each other, or that may be moved singly. */
+export type Arrangement = "one" | "apart";
+
 /** What a document says of itself. */
 export interface ModelMetadata {
   /** Name of the whole, and the document's title. */
@@ -38,23 +41,30 @@ export interface ModelMetadata {
   readonly application: string;
   /** Display colour of each mesh, as "#RRGGBB". */
   readonly colours: readonly string[];
+  readonly arrangement: Arrangement;
 }
 
 /**
- * The model part: a material and an object for each mesh, and one object that holds all of them in their places, which is what is built.
+ * The model part: a material and an object for each mesh. What is built is each of them, or one object that holds all in their places.
  * @see 3MF Core Specification 1.4.0, chapters 3 to 5; 3.4.3.1: what interlocks should be components, since items may be moved apart
  */
-export function modelXml(meshes: readonly NamedMesh[], { title, application, colours }: ModelMetadata): string {
+export function modelXml(
+  meshes: readonly NamedMesh[],
+  { title, application, colours, arrangement }: ModelMetadata,
+): string {
   const bases = meshes.map(({ name }, i) => `<base name="${escapeXml(name)}" displaycolor="${colours[i]}"/>`);
-  const components = meshes.map((_, i) => `<component objectid="${FIRST_OBJECT_ID + i}"/>`);
+  const ids = meshes.map((_, i) => FIRST_OBJECT_ID + i);
   const whole = FIRST_OBJECT_ID + meshes.length;
+  const components = ids.map((id) => `<component objectid="${id}"/>`).join("");
+  const wholeObject = `<object id="${whole}" type="model" name="${escapeXml(title)}"><components>${components}</components></object>\n`;
+  const built = arrangement === "one" ? [whole] : ids;
   return [
     `${DECLARATION}<model unit="millimeter" xml:lang="en-US" xmlns="${MODEL_NAMESPACE}">\n`,
     `<metadata name="Title">${escapeXml(title)}</metadata>\n<metadata name="Application">${escapeXml(application)}</metadata>\n`,
     `<resources>\n<basematerials id="${MATERIALS_ID}">${bases.join("")}</basematerials>\n`,
     ...meshes.map(objectXml),
-    `<object id="${whole}" type="model" name="${escapeXml(title)}"><components>${components.join("")}</components></object>\n`,
-    `</resources>\n<build><item objectid="${whole}"/></build>\n</model>\n`,
+    ...(arrangement === "one" ? [wholeObject] : []),
+    `</resources>\n<build>${built.map((id) => `<item objectid="${id}"/>`).join("")}</build>\n</model>\n`,
   ].join("");
 }
 
@@ -81,7 +91,8 @@ function objectXml({ name, mesh }: NamedMesh, index: number): string {
 export function parseMeshes(xml: string): NamedMesh[] {
   if (!xml.includes('<model unit="millimeter"')) throw new Error("not a model in millimetres");
   const objects = [...xml.matchAll(/<object id="(\d+)" [^>]*? name="([^"]*)"[^>]*><mesh>([\s\S]*?)<\/mesh>/g)];
-  const built = [...xml.matchAll(/<component objectid="(\d+)"\/>/g)].map((found) => found[1]);
+  const place = xml.includes("<components>") ? /<component objectid="(\d+)"\/>/g : /<item objectid="(\d+)"\/>/g;
+  const built = [...xml.matchAll(place)].map((found) => found[1]);
   if (objects.length === 0 || objects.some((object, i) => object[1] !== built[i]) || built.length !== objects.length)
     throw new Error(`a model of ${objects.length} meshes that builds ${built.length}`);
   return objects.map(([, , name, content]) => ({ name: unescapeXml(name!), mesh: parseMesh(name!, content!) }));

@@ -109,10 +109,12 @@ export function chordCount(radius: number, sweep: number, chordError = CHORD_ERR
 
 /** Corner points of the outline with its arcs in chords; each point once, closing point left out. */
 export function tessellate(outline: Outline, chordError = CHORD_ERROR): Point[] {
-  return outline.flatMap((segment) => {
+  const corners: Point[] = [];
+  for (const segment of outline) {
     const chords = segment.kind === "line" ? 1 : chordCount(segment.radius, segment.sweep, chordError);
-    return Array.from({ length: chords }, (_, i) => pointAlong(segment, i / chords));
-  });
+    for (let i = 0; i < chords; i++) corners.push(pointAlong(segment, i / chords));
+  }
+  return corners;
 }
 
 /** A circle as an outline of two half turns, counter-clockwise from its right. */
@@ -135,7 +137,12 @@ export const orientation = (a: Point, b: Point, centre: Point): number =>
 
 /** Smallest upright box about points: its lower left and upper right corners. */
 export function boundsOf(points: readonly Point[]): { min: Point; max: Point } {
-  const xs = points.map((p) => p.x);
-  const ys = points.map((p) => p.y);
-  return { min: point(Math.min(...xs), Math.min(...ys)), max: point(Math.max(...xs), Math.max(...ys)) };
+  let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    low = Math.min(low, y);
+    right = Math.max(right, x);
+    high = Math.max(high, y);
+  }
+  return { min: point(left, low), max: point(right, high) };
 }

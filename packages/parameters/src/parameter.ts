@@ -9,6 +9,8 @@ export type Quantity =
   | "temperature"
   | "humidity"
   | "force per length"
+  | "feed"
+  | "turns"
   | "percent";
 
 /** Unit in which a quantity is kept inside; the maker's unit is a matter of the edge. */
@@ -20,6 +22,8 @@ export const UNIT_OF: Record<Quantity, string> = {
   temperature: "°C",
   humidity: "% RH",
   "force per length": "N/mm",
+  feed: "mm/min",
+  turns: "rpm",
   percent: "%",
 };
 
@@ -68,12 +72,17 @@ export interface ChoiceRow<V extends string = string> extends Documented {
 export interface TextRow extends Documented {
   readonly kind: "text";
   readonly default: string;
+  readonly required?: true;
   readonly maxLength: number;
   /** What the text may look like, and the same in words. */
   readonly pattern?: { readonly regex: RegExp; readonly words: string };
 }
 
 export type Row = NumberRow | ChoiceRow | TextRow;
+/** A list of things of one kind, each a section of rows; each has a `name` of its own. */
+export interface ListRow<T extends TableSection = TableSection> extends Documented {
+  readonly item: T;
+}
 export interface TableSection {
   readonly [key: string]: Row | TableSection;
 }
@@ -105,6 +114,8 @@ const STEP: Record<Quantity, number> = {
   temperature: 1,
   humidity: 1,
   "force per length": 0.5,
+  feed: 50,
+  turns: 500,
   percent: 1,
 };
 
@@ -127,6 +138,8 @@ export const temperature = withDefault("temperature");
 export const humidity = withDefault("humidity");
 export const forcePerLength = withDefault("force per length");
 export const percent = withDefault("percent");
+export const feed = withDefault("feed");
+export const turns = withDefault("turns");
 export const lengthOrAuto = solvedWhenAuto("length");
 export const angleOrAuto = solvedWhenAuto("angle");
 export const percentOrAuto = solvedWhenAuto("percent");

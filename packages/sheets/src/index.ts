@@ -1,5 +1,7 @@
 // Door: pictures for the sheets, the plots and the page.
 
+export { type ClassSheet, classSheet } from "./class/class-sheet.ts";
+export type { PupilSheet } from "./class/pupil-sheet.ts";
 export { layoutPictures } from "./layout/index.ts";
 export { LINE_STYLES, type LineStyle } from "./line-styles.ts";
 export { drawArrowHead, drawDimension, drawGrainArrow, drawLeader } from "./picture/dimensions.ts";

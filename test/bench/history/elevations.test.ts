@@ -2,10 +2,14 @@
 import { buildState, expectedValue, MEASURED_KEYS, type MeasuredKey } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { travellerSteps } from "@lamplane/sheets";
-import { expect, test, vi } from "vitest";
+import { afterAll, expect, test, vi } from "vitest";
 import { designWith, WORKED } from "../../support/designs.ts";
 
-const counter = vi.hoisted(() => ({ elevations: 0 }));
+const counter = vi.hoisted(() => {
+  vi.resetModules(); // files share what is loaded: this one needs its own
+  return { elevations: 0 };
+});
+afterAll(() => void vi.resetModules());
 vi.mock(import("@lamplane/parameters/elevation"), async (original) => {
   const actual = await original();
   return {

@@ -1,7 +1,10 @@
 // Rows that are absent until the bench has given them. The table is given such a section here, whatever it holds by itself.
 import { Ajv2020 } from "ajv/dist/2020.js";
-import { expect, test, vi } from "vitest";
+import { afterAll, expect, test, vi } from "vitest";
 import { parse } from "yaml";
+
+vi.hoisted(() => void vi.resetModules()); // files share what is loaded: this one needs its own
+afterAll(() => void vi.resetModules());
 
 vi.mock("../../../packages/parameters/src/table/index.ts", async (original) => {
   const table = await original<typeof import("../../../packages/parameters/src/table/index.ts")>();

@@ -10,7 +10,7 @@ import { asBuiltPlane } from "../history/as-built.ts";
 import { lockedParameters } from "../steps.ts";
 import { crowdedChecks, isAtRowsEnd } from "./crowding.ts";
 import type { Judgement } from "./judgement.ts";
-import { findingJudgements, judgeChecks } from "./judgements.ts";
+import { isRidOf, judgeChecks } from "./judgements.ts";
 import type { Remedy } from "./remedy.ts";
 
 /** Whether a design is rid of what was found. */
@@ -33,11 +33,9 @@ export function findCure(
   before: readonly Judgement[],
 ): readonly Cure[] | undefined {
   const stops = new Set(before.filter((d) => d.severity === "stop").map((d) => d.code));
-  const resolves: Resolves = (design) =>
-    findingJudgements(asBuiltPlane(design)).every(
-      (d) => d.code !== judgement.code && (d.severity !== "stop" || stops.has(d.code)),
-    );
+  const resolves: Resolves = (design) => isRidOf(asBuiltPlane(design), judgement.code, stops);
   const remedies = applicableRemedies(plane, judgement.remedies);
+  if (remedies.length === 0) return undefined;
   let crowding: Cure | undefined;
   for (const remedy of remedies) {
     const cure = smallestCure(plane, remedy, resolves);

@@ -9,6 +9,9 @@ import { decrease, increase } from "./remedy.ts";
 
 const areCutsToCome = ({ design }: Elevation): boolean => stepsDone(design) <= stepIndex("cuts");
 
+/** Less side play than this leaves the iron no room to be tilted, mm. Common practice, no published source: 1/32 in. */
+export const LEAST_SIDE_PLAY = 0.8;
+
 export const IRON_CHECKS: readonly CheckRow[] = [
   {
     code: "iron-passage",
@@ -35,7 +38,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     relation: "at least",
     value: ({ design }) => design.body.sideClearance,
     stop: BENCH_TOLERANCE,
-    warn: 0.8,
+    warn: LEAST_SIDE_PLAY,
     unit: "mm",
     parameters: ["body.sideClearance", "iron.width"],
     place: "edge",

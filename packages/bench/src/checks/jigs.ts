@@ -27,8 +27,8 @@ export function judgeJigs(plane: Elevation): Judgement[] {
 }
 
 function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[number]): Judgement {
-  const over = printerOverhang(plan, plane.design);
-  const { x, y, z } = printedSize(plan);
+  const size = printedSize(plan);
+  const over = printerOverhang(size, plane.design);
   const { width, depth, height } = plane.design.shop.printer;
   return {
     code: `${plan.name}-print-size`,
@@ -40,7 +40,12 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
     limit: 0,
     unit: "mm",
     advice: plan.drawing ? "cut-from-sheet-or-print-elsewhere" : "print-elsewhere",
-    data: { jig: plan.name, printed: [x, y, z], printer: [width, depth, height], flat: plan.drawing !== undefined },
+    data: {
+      jig: plan.name,
+      printed: [size.x, size.y, size.z],
+      printer: [width, depth, height],
+      flat: plan.drawing !== undefined,
+    },
     place: "heel",
     remedies: [],
     source: GEOMETRY,

@@ -1,5 +1,5 @@
 // All checks of a plane, in one list; what they find, before any search for cures.
-import type { Elevation } from "@lamplane/parameters/elevation";
+import { type Elevation, memoizeByPlane } from "@lamplane/parameters/elevation";
 import type { Finding } from "../finding.ts";
 import { BLOCK_CHECKS } from "./blocks.ts";
 import { IRON_CHECKS } from "./iron.ts";
@@ -31,12 +31,34 @@ export const CHECKS: readonly CheckRow[] = [
   GUIDE_CHECK,
 ];
 
+/** What is judged of the plane itself, in the order of the work. */
+const judgeBody = memoizeByPlane((plane): readonly Judgement[] => [
+  ...judgeRows(plane, CHECKS),
+  ...noteCup(plane),
+  ...noteWoods(plane),
+  ...noteMoisture(plane),
+]);
+
 /** Every check's judgement, passed ones too, worst first, otherwise in the order of the work. */
-export function judgeChecks(plane: Elevation): Judgement[] {
-  const judged = [...judgeRows(plane, CHECKS), ...noteCup(plane), ...noteWoods(plane), ...noteMoisture(plane)];
+export const judgeChecks = memoizeByPlane((plane): readonly Judgement[] => {
+  const judged = judgeBody(plane);
   // A jig fits a plane that can be built; there is none for any other.
-  const jigs = judged.some((d) => d.severity === "stop") ? [] : judgeJigs(plane);
+  const jigs = judged.some(isStop) ? [] : judgeJigs(plane);
   return sortWorstFirst([...judged, ...jigs]);
+});
+
+const isStop = ({ severity }: Judgement): boolean => severity === "stop";
+
+/** What stops a plane, in the order of the work; no jig ever does. */
+export const stopJudgements = (plane: Elevation): Judgement[] => judgeBody(plane).filter(isStop);
+
+/** Whether a plane is rid of a finding of the plane itself, and nothing stops it but what may. */
+export function isRidOf(plane: Elevation, code: string, mayStop: ReadonlySet<string>): boolean {
+  const rows = CHECKS.filter((row) => row.code === code);
+  if (judgeRows(plane, rows).some(isFinding)) return false; // one code's rows are judged sooner than all
+  return judgeBody(plane)
+    .filter(isFinding)
+    .every((d) => d.code !== code && (!isStop(d) || mayStop.has(d.code)));
 }
 
 type FindingJudgement = Judgement & Pick<Finding, "severity">;

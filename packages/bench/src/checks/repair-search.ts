@@ -7,7 +7,7 @@ import type { Cure } from "../finding.ts";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { applicableRemedies, shareOfRange, smallestCure } from "./cures.ts";
 import type { Judgement } from "./judgement.ts";
-import { findingJudgements } from "./judgements.ts";
+import { stopJudgements } from "./judgements.ts";
 import type { Remedy } from "./remedy.ts";
 
 /** More changes than these are another plane. */
@@ -23,15 +23,12 @@ interface SearchNode {
   readonly cost: number;
 }
 
-const stopsOf = (plane: Elevation): Judgement[] =>
-  findingJudgements(plane).filter((draft) => draft.severity === "stop");
-
 /**
  * The fewest changes, and among as few those that go the least part of their ways, after which no check stops the plane;
  * nothing where none is needed, undefined where none is found.
  */
 export function findRepair(plane: Elevation): readonly Cure[] | undefined {
-  let nodes: SearchNode[] = [{ plane, cures: [], stops: stopsOf(plane), cost: 0 }];
+  let nodes: SearchNode[] = [{ plane, cures: [], stops: stopJudgements(plane), cost: 0 }];
   if (nodes[0]!.stops.length === 0) return [];
   for (let depth = 1; depth <= MOST_CHANGES; depth++) {
     const next = nodes.flatMap(expandNode);
@@ -60,14 +57,16 @@ function expandNode(node: SearchNode): SearchNode[] {
   return remedies.flatMap((remedy) =>
     stopGoals(stops.length).flatMap((goal) => {
       const resolves = (design: Design) => {
-        const left = stopsOf(asBuiltPlane(design));
+        const left = stopJudgements(asBuiltPlane(design));
         return left.length <= goal && left.every(({ code }) => codes.has(code));
       };
       const cure = smallestCure(plane, remedy, resolves);
       if (!cure) return [];
       const after = asBuiltPlane(withValue(plane.design, cure.parameter, cure.value));
       const whole = [...cures, cure];
-      return [{ plane: after, cures: whole, stops: stopsOf(after), cost: cost + shareOfRange(plane, remedy, cure) }];
+      return [
+        { plane: after, cures: whole, stops: stopJudgements(after), cost: cost + shareOfRange(plane, remedy, cure) },
+      ];
     }),
   );
 }

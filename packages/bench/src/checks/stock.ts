@@ -1,7 +1,6 @@
 // Whether the cheeks are sound, the pegs lie in the waste, and the billet holds it all.
 
-import { pegWaste, ROUND_A_PEG } from "@lamplane/parameters/elevation";
-import { memoizeByPlane } from "../memoize.ts";
+import { memoizeByPlane, pegWaste, ROUND_A_PEG } from "@lamplane/parameters/elevation";
 import { stepIndex, stepsDone } from "../steps.ts";
 import { billetFit } from "../stock/billet.ts";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";

@@ -5,9 +5,13 @@ import { allFigures } from "../figures.ts";
 import { stepIndex, stepsDone } from "../steps.ts";
 import { asBuiltPlane, planeBeforeStep } from "./as-built.ts";
 
-/** Figures as the plane stands, in the order of the table. @param plane asBuiltPlane(design), where it is known already. */
-export function figuresAsBuilt(design: Design, plane = asBuiltPlane(design)): Figure[] {
-  const now = allFigures(plane);
+/**
+ * Figures as the plane stands, in the order of the table.
+ * @param plane asBuiltPlane(design), where it is known already
+ * @param keys of those wanted; all without it
+ */
+export function figuresAsBuilt(design: Design, plane = asBuiltPlane(design), keys?: readonly string[]): Figure[] {
+  const now = allFigures(plane, keys);
   const done = stepsDone(design);
   return now.map((each) => {
     const step = figureRow(each.key)?.spentAt;

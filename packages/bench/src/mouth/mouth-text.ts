@@ -16,18 +16,18 @@ import type { Packing } from "./packing.ts";
 
 export { MOUTH_SOURCES } from "../words/mouth.ts";
 
-/** What was read, what to do, and what it costs. */
+/** What to do, what was read, and what it costs. */
 export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "design">): string[] {
   const { units } = design;
   const fine = (mm: number) => formatLength(mm, design);
   const { seen, wanted, takeOff, growth } = reading;
   const head = MOUTH.seen({ seen: fine(seen), wanted: fine(wanted), growth: growthText(growth, units) });
-  if (reading.verdict === "as-wanted") return [head, seen - wanted > 0 ? MOUTH.leaveWide : MOUTH.leave];
-  if (reading.verdict === "wide") return [head, ...wideText(reading, design)];
+  if (reading.verdict === "as-wanted") return [seen - wanted > 0 ? MOUTH.leaveWide : MOUTH.leave, head];
+  if (reading.verdict === "wide") return wideText(reading, head, design);
   const shut = reading.verdict === "shut";
   return [
-    head,
     MOUTH.takeOff({ amount: fine(takeOff), atLeast: shut, shavings: shavingsText(reading, design) }),
+    head,
     ...(shut ? [MOUTH.shut] : []),
     MOUTH.stopShort,
     MOUTH.tension,
@@ -43,9 +43,10 @@ function shavingsText({ shaving, shavings, opensPerShaving }: MouthReading, desi
   return MOUTH.shavings({ count: shavings, size, opens: formatLength(opensPerShaving, design) });
 }
 
-function wideText({ tooWide, packing, patch, growth }: MouthReading, design: Design): string[] {
+function wideText({ tooWide, packing, patch, growth }: MouthReading, head: string, design: Design): string[] {
   return [
     MOUTH.tooWide({ by: formatLength(tooWide, design) }),
+    head,
     ...(packing ? [packingText(packing, design)] : []),
     ...(patch ? patchText(patch, growth, design) : []),
   ];
@@ -80,19 +81,16 @@ function patchText(patch: MouthPatch, before: number, design: Design): string[] 
   ];
 }
 
-/** The life's table as cells, head first; every length in the maker's unit. */
-export function mouthLifeCells(rows: readonly MouthLifeRow[], style: LengthStyle): string[][] {
-  const columns: readonly Column[] = [
-    [LIFE_HEADS.takenOff(style), (row) => row.takenOff],
-    [LIFE_HEADS.opening, (row) => row.opening],
-    [LIFE_HEADS.edgeFromToe, (row) => row.edgeFromToe],
-    [LIFE_HEADS.bedBelowHeel, (row) => row.bedBelowHeel],
-    [LIFE_HEADS.bedToRecess, (row) => row.bedToRecess],
-    [LIFE_HEADS.wedgeTipFromEdge, (row) => row.wedgeTipFromEdge],
-    [LIFE_HEADS.wearLeft, (row) => row.wearLeft],
-    [LIFE_HEADS.pinHeight, (row) => row.pinHeight],
-    [LIFE_HEADS.height, (row) => row.height],
-  ];
+/** What a truing uses up, and the rest that it moves: columns of the life's table in their order. */
+const DECIDING = ["takenOff", "opening", "bedToRecess", "wedgeTipFromEdge", "wearLeft"] as const;
+const FOLLOWING = ["edgeFromToe", "bedBelowHeel", "pinHeight", "height"] as const;
+
+/**
+ * The life's table as cells, head first; every length in the maker's unit.
+ * @param all what merely follows from the wood taken off too
+ */
+export function mouthLifeCells(rows: readonly MouthLifeRow[], style: LengthStyle, all = true): string[][] {
+  const columns = [...DECIDING, ...(all ? FOLLOWING : [])].map((key): Column => [LIFE_HEADS[key], (row) => row[key]]);
   const filled = columns.filter(([, of]) => rows.some((row) => of(row) !== undefined));
   return [
     filled.map(([head]) => head),
@@ -103,6 +101,9 @@ export function mouthLifeCells(rows: readonly MouthLifeRow[], style: LengthStyle
 /** Head of a column, and its figure; undefined where the design has no such thing. */
 type Column = readonly [head: string, of: (row: MouthLifeRow) => number | undefined];
 
-/** What the table shows, and where it ends. */
-export const mouthLifeHead = (style: LengthStyle): string =>
-  MOUTH.life({ depth: formatLength(LIFE.depth, style), times: LIFE.times });
+/** What the table shows. */
+export const mouthLifeHead = ({ units }: LengthStyle): string => MOUTH.life({ units });
+
+/** Where the table ends. */
+export const mouthLifeEnd = (style: LengthStyle): string =>
+  MOUTH.lifeEnd({ depth: formatLength(LIFE.depth, style), times: LIFE.times });

@@ -2,9 +2,8 @@
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { pinLengths } from "@lamplane/parameters/elevation";
+import { memoizeByPlane, pinLengths } from "@lamplane/parameters/elevation";
 import { type Movement, movementOf } from "@lamplane/parameters/wood";
-import { memoizeByPlane } from "../memoize.ts";
 import { speciesFor } from "../plane-woods.ts";
 import {
   moistureRange,

@@ -1,8 +1,8 @@
 // What a year does to this plane's shape: slopes, mouth, the wedge's fit and the cup of sole and bed. Indicative.
 import { cosDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import { memoizeByPlane } from "@lamplane/parameters/elevation";
 import { type MovementLaw, movementLaw, movementOf } from "@lamplane/parameters/wood";
-import { memoizeByPlane } from "../memoize.ts";
 import { speciesFor } from "../plane-woods.ts";
 import { planeHold } from "../strength/plane-hold.ts";
 import { planePinStrength } from "../strength/plane-pin-strength.ts";

@@ -2,7 +2,7 @@
 
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { figureValue, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
-import { findSpecies } from "@lamplane/parameters/wood";
+import { sameSpecies } from "../plane-woods.ts";
 import type { BilletFit } from "./billet.ts";
 import { type Stick, type StickSupply, sticksFromBoards } from "./boards.ts";
 import type { CoreSawing } from "./core-sawing.ts";
@@ -150,10 +150,4 @@ function pegSizes(plane: Elevation): SmallPiece[] {
   const finished = pieceSize(plane.widths.body, pegs.diameter, pegs.diameter);
   const rough = withAllowance(finished, shop.millingAllowance);
   return [{ piece: "peg", count: holes.length, rough, finished, grain: ALONG, species: wood.body }];
-}
-
-/** One wood under whatever spelling; names that the tables lack are one only where they are written alike. */
-function sameSpecies(a: string, b: string): boolean {
-  const [first, second] = [findSpecies(a).found?.name, findSpecies(b).found?.name];
-  return a === b || (first !== undefined && first === second);
 }

@@ -1,6 +1,6 @@
 // Whether friction holds this plane's iron: the design's forces, frictions and angles put to the statics. Indicative.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { memoizeByPlane } from "../memoize.ts";
+import { memoizeByPlane } from "@lamplane/parameters/elevation";
 import { frictionAngleAtPin, type Hold, type HoldInput, holdAt } from "./friction-hold.ts";
 
 /** A fine shaving and a catch, each at the frictions as given and at the lowest. */

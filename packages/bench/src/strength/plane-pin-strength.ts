@@ -1,7 +1,6 @@
 // Whether this plane's cross pin and cheeks bear the wedge, with the maker's woods. Indicative, in a fine shaving and a catch.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { pinLengths } from "@lamplane/parameters/elevation";
-import { memoizeByPlane } from "../memoize.ts";
+import { memoizeByPlane, pinLengths } from "@lamplane/parameters/elevation";
 import { speciesFor } from "../plane-woods.ts";
 import { thrustToGrain } from "./bearing.ts";
 import type { Hold } from "./friction-hold.ts";

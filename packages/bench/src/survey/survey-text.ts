@@ -11,16 +11,20 @@ import type { WorkMap } from "./work-map.ts";
 
 export { SURVEY_SOURCES } from "../words/survey.ts";
 
-/** Verdict, figures, what is missing or doubtful, and where to work. */
-export function surveyText(survey: BedSurvey, units: Units): string[] {
+/**
+ * Verdict, what is missing or doubtful, where to work, and the figures.
+ * @param all the range of each figure and how well the readings agree too
+ */
+export function surveyText(survey: BedSurvey, units: Units, all = false): string[] {
   const { fit, work } = survey;
+  const isChecked = fit.chiSquareLimit !== undefined && fit.errors === "normal";
   return [
     verdictLine(survey, units),
     ...survey.missing.map((what) => SURVEY.missing({ what })),
-    ...shapeText(survey, units),
-    fitLine(survey),
     ...fit.doubtful.map((reading) => doubtfulText(reading, units)),
-    ...(work ? ["", ...workText(work, units)] : []),
+    ...(work ? ["", ...workText(work, units), ""] : []),
+    ...shapeText(survey, units, all),
+    ...(all || !isChecked ? [fitLine(survey)] : []),
   ];
 }
 
@@ -79,12 +83,15 @@ function undecidedReason(
   });
 }
 
-function shapeText({ lines, worst }: BedSurvey, units: Units): string[] {
-  if (lines.length === 0) return [];
-  const oblique =
-    worst?.name === "oblique" && worst.hollow < 0 ? [SURVEY.deepest({ line: lineText(worst, units) })] : [];
-  const named = lines.map((line) => lineText(line, units));
-  return [SURVEY.shape, ...[...named, ...oblique].map((line) => `  ${line}`)];
+function shapeText({ lines, worst }: BedSurvey, units: Units, all: boolean): string[] {
+  const isDeepest = (line: SurveyLine) => line.name === "oblique" && line.hollow < 0;
+  const rows = [...lines, ...(worst && isDeepest(worst) ? [worst] : [])].map((line) => shapeCells(line, units));
+  const widths = [0, 1].map((k) => Math.max(0, ...rows.map((row) => row[k]!.length)));
+  const texts = rows.map(([run = "", shape = "", range = ""]) => {
+    const start = `${run.padEnd(widths[0]!)}  ${shape.padEnd(widths[1]!)}`;
+    return all ? `${start}  ${range}` : start.trimEnd();
+  });
+  return [...(all && rows.length > 0 ? [SURVEY.shape] : []), ...texts];
 }
 
 function doubtfulText({ kind, place, line, low, high, fitted, proud }: DoubtfulReading, units: Units): string {
@@ -97,11 +104,12 @@ function doubtfulText({ kind, place, line, low, high, fitted, proud }: DoubtfulR
   });
 }
 
-function lineText(line: SurveyLine, units: Units): string {
+/** Where it was read along, the shape, and the range of that. */
+function shapeCells(line: SurveyLine, units: Units): [run: string, shape: string, range: string] {
   const by = fineText(Math.abs(line.hollow), units);
   const shape = Number.parseFloat(by) === 0 ? "straight" : line.hollow < 0 ? "humped" : "hollow";
   const range = `${signed(line.likely.low, units)} to ${signed(line.likely.high, units)}`;
-  return SURVEY.line({ run: runText(line, units), shape, by, range });
+  return [runText(line, units), `${shape} ${by}`, range];
 }
 
 function runText({ name, from, to }: SurveyLine, units: Units): string {

@@ -1,6 +1,7 @@
 // Door: every sentence of the bench, each from data, with examples.
 export * from "./advice.ts";
 export * from "./cautions.ts";
+export * from "./class.ts";
 export * from "./figures.ts";
 export * from "./history.ts";
 export * from "./mouth.ts";

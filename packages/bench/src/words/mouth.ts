@@ -1,12 +1,13 @@
 // Words of a mouth's reading: what to take off, what closes one that is too wide, what later truing costs.
-import { sentence } from "@lamplane/parameters/words";
+import type { Units } from "@lamplane/parameters/units";
+import { sentence, UNIT_NAMES } from "@lamplane/parameters/words";
 
 const PATCH = { thick: "4 mm", long: "22.8 mm", wide: "49.6 mm", angle: "55.4°" };
 
 export const MOUTH = {
   seen: sentence(
     ({ seen, wanted, growth }: { seen: string; wanted: string; growth: string }) =>
-      `Mouth ${seen}, wanted ${wanted}. It opens ${growth} off the sole.`,
+      `Mouth ${seen}, wanted ${wanted}; it opens ${growth} off the sole.`,
     { seen: "0.05 mm", wanted: "0.15 mm", growth: "1.51 mm for each mm" },
   ),
   growth: sentence(
@@ -15,8 +16,8 @@ export const MOUTH = {
     { growth: "1.51", units: "mm" },
     { growth: "1.51", units: "in" },
   ),
-  leave: "LEAVE IT: as wanted.",
-  leaveWide: "LEAVE IT: wider by less than one shaving opens it.",
+  leave: "LEAVE IT: the mouth is as wanted.",
+  leaveWide: "LEAVE IT: it is wider, but by less than one shaving opens it.",
   takeOff: sentence(
     ({ amount, atLeast, shavings }: { amount: string; atLeast: boolean; shavings: string }) =>
       `TAKE OFF ${atLeast ? "at least " : ""}${amount} of the sole${shavings}.`,
@@ -28,12 +29,12 @@ export const MOUTH = {
       `: ${count} ${count === 1 ? "shaving" : "shavings"} of ${size}, each opens the mouth ${opens}`,
     { count: 3, size: "0.05 mm", opens: "0.08 mm" },
   ),
-  shut: "No light shows, so the mouth may be closed by more than that. True on, and read again.",
-  stopShort: "Stop short. Set the edge to the new sole, read the mouth again, and go on from there.",
-  tension: "Keep iron and wedge at working tension, the edge drawn back above the sole.",
+  shut: "No light shows: it may need more than that. True on, and read again.",
+  stopShort: "Stop short, set the edge to the new sole, and read the mouth again.",
+  tension: "Plane with iron and wedge at working tension, the edge drawn back above the sole.",
   tooWide: sentence(
     ({ by }: { by: string }) =>
-      `TOO WIDE by ${by}: every truing opens it further. Leave it, or close it by packing or a patch.`,
+      `TOO WIDE by ${by}: planing only opens it further. Leave it, pack the iron, or patch the sole.`,
     { by: "0.45 mm" },
   ),
   packing: sentence(
@@ -41,11 +42,11 @@ export const MOUTH = {
       `Packing: ${thickness} of card or veneer on the bed, even, under the whole iron${effect}.`,
     { thickness: "0.33 mm", effect: ". No wood is lost; the wedge stands 3.1 mm further out" },
   ),
-  packingHump: ". But the cap iron hump then no longer passes under the cross pin",
-  packingIron: ". But the iron then no longer passes under the cross pin",
+  packingHump: ". But then the cap iron hump does not pass under the cross pin",
+  packingIron: ". But then the iron does not pass under the cross pin",
   packingWedge: sentence(
     ({ thickness }: { thickness: string }) =>
-      `. But the wedge then no longer reaches under the cross pin: make a wedge ${thickness} thinner`,
+      `. But then the wedge does not reach under the cross pin: make a wedge ${thickness} thinner`,
     { thickness: "0.33 mm" },
   ),
   packingFits: sentence(({ out }: { out: string }) => `. No wood is lost; the wedge stands ${out} further out`, {
@@ -53,7 +54,7 @@ export const MOUTH = {
   }),
   readBothCheeks: sentence(
     ({ uneven }: { uneven: string }) =>
-      `Read it beside both cheeks too, edge even with the sole: one side may come out ${uneven} wider.`,
+      `Read it beside both cheeks, edge even with the sole: one side may be ${uneven} wider.`,
     { uneven: "0.14 mm" },
   ),
   even: sentence(({ opening }: { opening: string }) => `Mouth alike at both cheeks: ${opening}.`, {
@@ -93,15 +94,19 @@ export const MOUTH = {
   patchCaution:
     "Take the iron out first. Keep hands clear of chisel and router; follow the machine's manual and trained practice.",
   life: sentence(
+    ({ units }: { units: Units }) => `Later truings, edge set to the new sole each time, in ${UNIT_NAMES[units]}:`,
+    { units: "mm" },
+  ),
+  lifeEnd: sentence(
     ({ depth, times }: { depth: string; times: number }) =>
-      `What each later truing costs, edge set to the new sole, to ${depth} off or ${times} times the mouth wanted:`,
+      `The table ends ${depth} off, or sooner where the mouth is ${times} times the one wanted.`,
     { depth: "3 mm", times: 10 },
   ),
 } as const;
 
 /** Heads of the life's table. */
 export const LIFE_HEADS = {
-  takenOff: sentence(({ units }: { units: string }) => `off, ${units}`, { units: "mm" }),
+  takenOff: "off",
   opening: "mouth",
   edgeFromToe: "edge from toe",
   bedBelowHeel: "bed below heel",
@@ -114,7 +119,7 @@ export const LIFE_HEADS = {
 
 /** Where the rules and figures of a mouth's reading come from. */
 export const MOUTH_SOURCES: readonly string[] = [
-  "Wood to take off: plane geometry, (wanted − read) / (cot β + cot ρ); above the wear of a curved ramp, by its curve.",
+  "Wood to take off: plane geometry, (wanted − read) / (cot bed + cot ramp); by the curve of a curved ramp.",
   "Packing: plane geometry, too wide by · sin β. Patch: plane geometry; length of joint and least thickness are estimates.",
   "Stop short, set the iron, read again: common practice, no published source.",
 ];

@@ -97,7 +97,7 @@ export const MOUTH_READING_LABEL = "reading of the mouth";
 
 export const RESULT_LABELS = {
   mouthOpening: "mouth opening",
-  mouthUneven: "mouth at left cheek less right",
+  mouthUneven: "mouth, left less right",
   glueGap: "gap between block tips",
   pinToRamp: "cross pin to ramp",
   wedgeAtPin: "wedge thickness at pin",

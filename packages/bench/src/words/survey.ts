@@ -1,24 +1,21 @@
 // Words of a bed's survey: verdict, figures, what is missing or doubtful, and where to work.
 import { sentence } from "@lamplane/parameters/words";
 
-const RUN = { by: "0.140 mm", where: "diagonal from left corner of tip" };
+const RUN = { by: "0.140 mm", where: "diagonal from left of tip" };
 
 export const SURVEY = {
   missing: sentence(({ what }: { what: string }) => `Missing: ${what}.`, {
     what: "no reading shows the curve along the bed",
   }),
-  humped: sentence(
-    ({ by, where }: typeof RUN) => `FAILS: humped ${by}, ${where}. No hump is allowed; take it off as mapped.`,
-    RUN,
-  ),
+  humped: sentence(({ by, where }: typeof RUN) => `FAILS: humped ${by}, ${where}. Take the hump off as mapped.`, RUN),
   wound: sentence(
     ({ hump, humpAt, hollow, hollowAt }: { hump: string; humpAt: string; hollow: string; hollowAt: string }) =>
       `FAILS: in wind, humped ${hump}, ${humpAt}, hollow ${hollow}, ${hollowAt}.`,
     {
       hump: "0.08 mm",
-      humpAt: "diagonal from left corner of tip",
+      humpAt: "diagonal from left of tip",
       hollow: "0.07 mm",
-      hollowAt: "diagonal from right corner of tip",
+      hollowAt: "diagonal from right of tip",
     },
   ),
   undecided: sentence(({ why }: { why: string }) => `UNDECIDED: ${why}`, {
@@ -49,8 +46,7 @@ export const SURVEY = {
       `a hump of ${hump} is possible (max ${limit}). Read more stations, or with thinner leaves.`,
     { hump: "0.08 mm", limit: "0.05 mm" },
   ),
-  shape: "Over the whole bed, with 95 % range (hollow +, hump -):",
-  deepest: sentence(({ line }: { line: string }) => `deepest, ${line}`, { line: "line from 5 mm up: humped 0.2 mm" }),
+  shape: "Over the whole bed, with the range that holds it in 95 of 100 (hollow +, hump -):",
   readAgain: sentence(
     ({
       where,
@@ -82,17 +78,7 @@ export const SURVEY = {
     along: "20 mm",
     across: "5 mm",
   }),
-  line: sentence(
-    ({ run, shape, by, range }: { run: string; shape: string; by: string; range: string }) =>
-      `${run}: ${shape} ${by} (${range})`,
-    {
-      run: "along",
-      shape: "hollow",
-      by: "0.019 mm",
-      range: "-0.015 to +0.043",
-    },
-  ),
-  diagonal: sentence(({ side }: { side: "left" | "right" }) => `diagonal from ${side} corner of tip`, { side: "left" }),
+  diagonal: sentence(({ side }: { side: "left" | "right" }) => `diagonal from ${side} of tip`, { side: "left" }),
   oblique: sentence(({ from, to }: { from: string; to: string }) => `line from ${from} to ${to}`, {
     from: "0 mm up, 10 mm across",
     to: "80 mm up, 40 mm across",
@@ -112,7 +98,7 @@ export const SURVEY = {
   scatter: "the scatter of the readings, which is larger than their error",
   map: sentence(
     ({ unit }: { unit: "mm" | "in" }) =>
-      `Take off, in ${unit === "mm" ? "hundredths of a millimetre" : "thousandths of an inch"}; seen from above, from behind the heel:`,
+      `Take off, in ${unit === "mm" ? "hundredths of a millimetre" : "thousandths of an inch"}, as you look from the heel to the toe:`,
     { unit: "mm" },
     { unit: "in" },
   ),
@@ -135,5 +121,5 @@ export const SURVEY_SOURCES: readonly string[] = [
   "Surface: least squares through the middle of each interval; over a hollow a straightedge rests at both ends, gap 0.",
   "Feelers: the 95 % range holds every surface within all readings, 1.25 × hand.feel allowed (linear programming).",
   "Heights: 95 % range, normal where the readings' own error explains their scatter, else Student's t; all directions: Scheffé.",
-  "Left and right as you stand behind the heel and look to the toe.",
+  "Left is your left as you stand behind the heel and look to the toe.",
 ];

@@ -3,7 +3,8 @@
 import { asBuiltPlane, STRENGTH_CAUTION } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lamplane/bench/checks";
 import { preparePack, type WrittenPack, writePack } from "@lamplane/export";
-import { makePackContent, type PackSection, SECTIONS } from "@lamplane/export/content";
+import { makePackContent, type PackChoice, SECTIONS } from "@lamplane/export/content";
+import { type JigName, jigPlans } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { findingsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
@@ -11,12 +12,13 @@ import { VERSION } from "../version.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
 import { BUILD } from "../words/reports.ts";
 
-/** The sections named in a list with commas. @throws InputRefused for any other word */
-export function parseSections(list: string): PackSection[] {
+/** The sections, and single jigs, named in a list with commas. @throws InputRefused for any other word */
+export function parseChoices(list: string, jigs: readonly JigName[]): PackChoice[] {
+  const known: readonly PackChoice[] = [...SECTIONS, ...jigs.map((jig) => `jigs/${jig}` as const)];
   const words = list.split(",").map((word) => word.trim());
-  const unknown = words.find((word) => !SECTIONS.some((section) => section === word));
-  if (unknown !== undefined) throw new InputRefused(ARGUMENT_FAULT.sections({ list, word: unknown, known: SECTIONS }));
-  return SECTIONS.filter((section) => words.includes(section));
+  const unknown = words.find((word) => !known.some((choice) => choice === word));
+  if (unknown !== undefined) throw new InputRefused(ARGUMENT_FAULT.sections({ list, word: unknown, known }));
+  return known.filter((choice) => words.includes(choice));
 }
 
 export async function buildCommand(
@@ -24,9 +26,13 @@ export async function buildCommand(
   design: Design,
   parent: string,
   json: boolean,
-  only: readonly PackSection[] = SECTIONS,
+  list: string = SECTIONS.join(","),
 ): Promise<Exit> {
   const plane = asBuiltPlane(design);
+  const only = parseChoices(
+    list,
+    jigPlans(plane).map(({ name }) => name),
+  );
   const findings = checkWithoutCures(plane);
   if (!mayBeBuilt(findings)) {
     const cured = checkPlane(plane);
@@ -39,7 +45,7 @@ export async function buildCommand(
   }
   await preparePack({ parent, name: design.name });
   const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
-  const carriesOthers = only.length < SECTIONS.length;
+  const carriesOthers = SECTIONS.some((section) => !only.includes(section));
   const { path, replaced, kept, carried } = await writePack({ parent, name: design.name, files, carriesOthers });
   if (json)
     io.out(

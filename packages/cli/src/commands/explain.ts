@@ -3,26 +3,34 @@ import { BENCH_FIGURES, jobNumber, STEPS } from "@lamplane/bench";
 import { type CheckDescription, checkDescriptions } from "@lamplane/bench/checks";
 import { nearNames } from "@lamplane/parameters/design";
 import { FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
-import { type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
+import { LIST_NAMES, LISTS, type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { alignColumns } from "../text.ts";
-import { ARGUMENT_FAULT } from "../words/commands.ts";
-import { EXPLAIN } from "../words/reports.ts";
+import { alignColumns, wrapWords } from "../text.ts";
+import { ARGUMENT_FAULT, MORE } from "../words/commands.ts";
+import { EXPLAIN } from "../words/explain.ts";
+
+const KINDS = ["parameter", "figure", "check", "step"] as const;
 
 /** Something that can be explained by its name. */
 interface Entry {
   readonly name: string;
-  readonly kind: "parameter" | "figure" | "check" | "step";
+  readonly kind: (typeof KINDS)[number];
+  /** What a parameter may be. */
+  readonly range?: string;
   /** In a line. */
   readonly summary: string;
   /** What more there is to say, a line each. */
   readonly details: readonly string[];
 }
 
-/** Explains whatever has a name, a section of parameters, or lists all there is. @throws InputRefused where nothing is called so */
-export function explainCommand(io: Io, name: string | undefined): Exit {
+/**
+ * Explains whatever has a name, a section of parameters, or lists the names of all there is.
+ * @param isLong what each of them is too
+ * @throws InputRefused where nothing is called so
+ */
+export function explainCommand(io: Io, name: string | undefined, isLong: boolean): Exit {
   const all = [...parameterEntries(), ...figureEntries(), ...checkEntries(), ...stepEntries()];
-  if (name === undefined) io.out(listText(all));
+  if (name === undefined) io.out(isLong ? listText(all) : `${namesText(all)}\n${MORE.explain}\n`);
   else io.out(entriesNamed(all, name).map(entryText).join("\n"));
   return EXIT.done;
 }
@@ -36,40 +44,55 @@ function entriesNamed(all: readonly Entry[], name: string): Entry[] {
 
 const isParameter = ({ kind }: Pick<Entry, "kind">): boolean => kind === "parameter";
 
-const entryText = ({ name, kind, summary, details }: Entry): string =>
-  [isParameter({ kind }) ? name : `${name} (${kind})`, ...[summary, ...details].map((line) => `  ${line}`), ""].join(
-    "\n",
-  );
+const entryText = ({ name, kind, range, summary, details }: Entry): string => {
+  const head = isParameter({ kind }) ? name : EXPLAIN.head({ name, kind });
+  const lines = [
+    range === undefined ? head : EXPLAIN.range({ name, range }),
+    ...[summary, ...details].map((line) => `  ${line}`),
+  ];
+  return `${lines.join("\n")}\n`;
+};
+
+/** The names alone, each section of parameters in a paragraph of its own. */
+function namesText(all: readonly Entry[]): string {
+  return KINDS.map((kind) => {
+    const names = [...new Set(all.filter((entry) => entry.kind === kind).map(({ name }) => name))];
+    const section = (name: string) => (kind === "parameter" ? name.replace(/\..*$/, "") : "");
+    const sections = [...new Set(names.map(section))];
+    const paragraphs = sections.map((of) => wrapWords(names.filter((name) => section(name) === of)).join("\n"));
+    return `${EXPLAIN.heads[kind]}\n${paragraphs.join("\n")}\n`;
+  }).join("\n");
+}
 
 function listText(all: readonly Entry[]): string {
-  const kinds = ["parameter", "figure", "check", "step"] as const;
-  return kinds
-    .map((kind) => {
-      const rows = all.filter((entry) => entry.kind === kind).map(({ name, summary }) => [name, summary]);
-      return `${kind[0]!.toUpperCase()}${kind.slice(1)}s\n\n${alignColumns(rows)}\n`;
-    })
-    .join("\n");
+  return KINDS.map((kind) => {
+    const rows = all.filter((entry) => entry.kind === kind).map(({ name, summary }) => [name, summary]);
+    return `${EXPLAIN.heads[kind]}\n\n${alignColumns(rows)}\n`;
+  }).join("\n");
 }
 
 const parameterEntries = (): Entry[] =>
-  rowsOf(TABLE).map(({ path, row }) => ({
+  [...rowsOf(TABLE), ...LIST_NAMES.flatMap((name) => rowsOf(LISTS[name].item, `${name}.`))].map(({ path, row }) => ({
     name: path,
     kind: "parameter",
+    range: rangeText(row),
     summary: row.help,
-    details: [...limitLines(row), EXPLAIN.source(row)],
+    details: [
+      ...(row.kind === "number" && row.auto !== undefined ? [EXPLAIN.auto({ what: row.auto })] : []),
+      EXPLAIN.source(row),
+    ],
   }));
 
-function limitLines(row: Row): string[] {
-  if (row.kind === "choice") return [EXPLAIN.choice({ choices: row.choices, standard: row.default })];
-  if (row.kind === "text") return [EXPLAIN.text({ standard: row.default })];
-  const { min, max, auto } = row;
+function rangeText(row: Row): string {
+  if (row.kind === "choice") return EXPLAIN.choice({ choices: row.choices, standard: row.default });
+  if (row.kind === "text") return EXPLAIN.text({ standard: row.default });
+  const { min, max } = row;
   const unit = UNIT_OF[row.quantity];
   const ofDegrees = unit === "°" && typeof row.default === "number" ? unit : "";
   const standard = row.required ? undefined : `${row.default}${ofDegrees}`;
-  const range = row.unset
+  return row.unset
     ? EXPLAIN.notMeasured({ min, max, unit: unit === "°" ? unit : ` ${unit}` })
     : EXPLAIN.number({ min, max, unit, standard });
-  return [range, ...(auto === undefined ? [] : [EXPLAIN.auto({ what: auto })])];
 }
 
 const figureEntries = (): Entry[] =>

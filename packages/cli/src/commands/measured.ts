@@ -13,7 +13,7 @@ import {
   stepIndex,
   unreadValues,
 } from "@lamplane/bench";
-import { faultText, readDesign } from "@lamplane/parameters/design";
+import { faultText, readDesign, type ShopAccess } from "@lamplane/parameters/design";
 import { type Design, TABLE } from "@lamplane/parameters/table";
 import { formatValue, parseNumber } from "@lamplane/parameters/units";
 import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
@@ -21,6 +21,7 @@ import { faultLines } from "../file-content.ts";
 import { replaceFile } from "../file-replacement.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { applyChange, isTakenBack, type MeasuredChange, parseChange } from "../measured-changes.ts";
+import { shopAccess } from "../shop-file.ts";
 import { unreadText } from "../text.ts";
 import { forgetUndo, keepForUndo, lastChange } from "../undo-record.ts";
 import { NEXT } from "../words/reports.ts";
@@ -33,6 +34,8 @@ export interface MeasuredOptions {
   readonly skip: boolean;
   /** Takes back what was written last. */
   readonly undo: boolean;
+  /** Stands in the place of the shop file that the design names. */
+  readonly shop?: string | undefined;
 }
 
 /**
@@ -51,10 +54,10 @@ export async function measuredCommand(
     throw new InputRefused(
       `Name what was measured, such as coreWidth=49.7; \`lamplane next ${file}\` says what is wanted.`,
     );
-  const { design, text } = loadText(file);
+  const { design, text } = loadText(file, options.shop);
   const changes = values.map(parseChange);
   const written = changes.reduce((so, change) => applyChange(so, design, change), text);
-  const after = parseOrReject(written, file, () => guessMeanings(design, changes));
+  const after = parseOrReject(written, shopAccess(file, options.shop), file, () => guessMeanings(design, changes));
   const readings = changes.filter((change) => !isTakenBack(change));
   for (const { key } of readings) rejectAbsent(after, key);
   if (!options.readTwice) rejectSlips(after, readings);
@@ -83,9 +86,12 @@ function undoCommand(io: Io, file: string, values: readonly string[], json: bool
   return EXIT.done;
 }
 
-function loadText(file: string): { design: Design; text: string } {
+function loadText(file: string, shop?: string): { design: Design; text: string } {
   const bytes = readDesignBytes(file);
-  return { design: decodeDesignBytes(bytes, file), text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes) };
+  return {
+    design: decodeDesignBytes(bytes, file, shop),
+    text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes),
+  };
 }
 
 /** @throws InputRefused where nobody can be asked, or the answer is no */
@@ -148,8 +154,8 @@ const doubtLine = (design: Design, doubt: Doubt): string =>
   `${doubt.key}: ${doubtText(doubt, (value, unit) => formatValue(value, unit, design))}`;
 
 /** The design as the file would then be read; what is refused is told before anything is written. */
-function parseOrReject(text: string, file: string, more: () => readonly string[]): Design {
-  const reading = readDesign(text, file);
+function parseOrReject(text: string, shop: ShopAccess, file: string, more: () => readonly string[]): Design {
+  const reading = readDesign(text, file, shop);
   if (reading.ok) return reading.design;
   throw new InputRefused([faultLines(reading.faults, faultText), ...more(), "Nothing was written."].join("\n"));
 }

@@ -5,6 +5,7 @@ import {
   type MouthReading,
   mouthLife,
   mouthLifeCells,
+  mouthLifeEnd,
   mouthLifeHead,
   mouthReading,
   mouthSeenInMiddle,
@@ -19,8 +20,8 @@ import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { type Design, TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseLength } from "@lamplane/parameters/units";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { alignColumns } from "../text.ts";
-import { ARGUMENT_FAULT } from "../words/commands.ts";
+import { alignColumns, foldColumns } from "../text.ts";
+import { ARGUMENT_FAULT, MORE } from "../words/commands.ts";
 
 /** As typed: lengths in the design's unit, or with their own. */
 export interface MouthOptions {
@@ -31,10 +32,15 @@ export interface MouthOptions {
   readonly wanted?: string | undefined;
   readonly shaving?: string | undefined;
   readonly json: boolean;
+  /** Every row and column of the later truings, and the sources. */
+  readonly all: boolean;
 }
 
 /** Thickness of any shaving that is taken off a sole, mm. */
 const SHAVINGS = { min: 0.005, max: 0.5 };
+
+/** Rows of the later truings in short. */
+const MOST_ROWS = 7;
 
 /** Exit 1 where the mouth seen is too wide: taking wood off, which is what was asked, cannot mend it. */
 export function mouthCommand(io: Io, design: Design, options: MouthOptions): Exit {
@@ -53,7 +59,10 @@ export function mouthCommand(io: Io, design: Design, options: MouthOptions): Exi
   const skew = { ...mouthSkew(askew), tilt: worstTilt(askew) };
   if (options.json)
     io.out(`${JSON.stringify({ name: design.name, lengths: "mm", mouth: reading, skew, life }, null, 2)}\n`);
-  else io.out(`${[...mouthText(reading, plane), ...skewText(askew), ...lifeText(design, life)].join("\n")}\n`);
+  else
+    io.out(
+      `${[...mouthText(reading, plane), ...skewText(askew), ...lifeText(design, life, options.all)].join("\n")}\n`,
+    );
   return exitCodeOf(reading);
 }
 
@@ -86,13 +95,14 @@ const planeOnceTrued = ({ design }: Elevation, { seen, wanted }: { seen: number;
 
 const exitCodeOf = ({ verdict }: MouthReading): Exit => (verdict === "wide" ? EXIT.checkFailed : EXIT.done);
 
-const lifeText = (design: Design, life: ReturnType<typeof mouthLife>): string[] => [
-  "",
-  mouthLifeHead(design),
-  alignColumns(mouthLifeCells(life, design)),
-  "",
-  ...MOUTH_SOURCES,
-];
+function lifeText(design: Design, life: ReturnType<typeof mouthLife>, all: boolean): string[] {
+  const apart = all ? 1 : Math.ceil(life.length / MOST_ROWS);
+  const rows = life.filter((_, i) => i % apart === 0);
+  const table = foldColumns(mouthLifeCells(rows, design, all))
+    .map(alignColumns)
+    .join("\n\n");
+  return ["", mouthLifeHead(design), table, ...(all ? ["", mouthLifeEnd(design), ...MOUTH_SOURCES] : [MORE.mouth])];
+}
 
 interface OptionLimits {
   readonly min: number;

@@ -11,6 +11,7 @@ import {
   type Starter,
   shortStarter,
   starterDesign,
+  starterShop,
 } from "@lamplane/parameters/design";
 import { TABLE } from "@lamplane/parameters/table";
 import { formatLimit, parseLength, type Units } from "@lamplane/parameters/units";
@@ -26,24 +27,39 @@ export interface NewOptions {
   readonly for?: Purpose | undefined;
   /** Every parameter, not the few that a maker looks at first. */
   readonly all: boolean;
+  /** A shop file, not a design. */
+  readonly shop?: boolean;
 }
 
 /** At a terminal asks for what was not given. @throws InputRefused for an empty name, WriteError where something is there already */
 export async function newCommand(io: Io, file: string, options: NewOptions): Promise<Exit> {
   if (file === "") throw new InputRefused(ARGUMENT_FAULT.emptyNew);
+  if (options.shop) return newShop(io, file, options);
   const starter = { name: designName(file), ...(io.prompts ? await ask(io.prompts, options) : unasked(options)) };
   const text = options.all ? starterDesign(starter.name, starter.units, starter) : shortStarter(starter);
-  try {
-    writeFileSync(file, text, { flag: "wx" });
-  } catch (error) {
-    throw toWriteError(file, error);
-  }
+  writeNew(file, text);
   const design = loadDesign(io, file);
   const isOwn = starter.iron !== undefined;
   const plane = asBuiltPlane(design);
   io.out(`${NEW.written({ file, isOwn })}\n${NEW.verdict}\n${findingsText(design, checkPlane(plane))}`);
   io.out(`${CHECK.passed({ count: passedChecks(plane).length })}\n`);
   return EXIT.done;
+}
+
+function newShop(io: Io, file: string, { units = "mm", for: purpose, all }: NewOptions): Exit {
+  const meant = purpose !== undefined ? "--for" : all ? "--all" : undefined;
+  if (meant !== undefined) throw new InputRefused(ARGUMENT_FAULT.notWithShop({ option: meant }));
+  writeNew(file, starterShop(units));
+  io.out(`${NEW.shop({ file })}\n`);
+  return EXIT.done;
+}
+
+function writeNew(file: string, text: string): void {
+  try {
+    writeFileSync(file, text, { flag: "wx" });
+  } catch (error) {
+    throw toWriteError(file, error);
+  }
 }
 
 function designName(file: string): string {

@@ -4,8 +4,10 @@ import type { Design } from "@lamplane/parameters/table";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { stockText } from "../stock-text.ts";
 
-export function stockCommand(io: Io, design: Design, json: boolean): Exit {
+export function stockCommand(io: Io, design: Design, options: { json: boolean; all: boolean }): Exit {
   const plan = asBuiltStockPlan(design);
-  io.out(`${json ? JSON.stringify({ name: design.name, ...plan }, null, 2) : stockText(design, plan)}\n`);
+  io.out(
+    `${options.json ? JSON.stringify({ name: design.name, ...plan }, null, 2) : stockText(design, plan, options.all)}\n`,
+  );
   return plan.billet.fits === false ? EXIT.checkFailed : EXIT.done;
 }

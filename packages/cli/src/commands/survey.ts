@@ -15,17 +15,19 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { faultLines, fileTitle, readContent } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { READINGS_FILE } from "../words/commands.ts";
+import { MORE, READINGS_FILE } from "../words/commands.ts";
 import { SURVEY_COMMAND } from "../words/reports.ts";
 
 export interface SurveyOptions {
   readonly readings?: string | undefined;
   readonly blank: boolean;
   readonly json: boolean;
+  /** Ranges, misfit and sources too. */
+  readonly all: boolean;
 }
 
 /** Exit 1 unless the bed passes: a hump that is shown, a hollow over its limit, or readings that rule no hump out. */
-export function surveyCommand(io: Io, design: Design, { readings: file, blank, json }: SurveyOptions): Exit {
+export function surveyCommand(io: Io, design: Design, { readings: file, blank, json, all }: SurveyOptions): Exit {
   const plane = asBuiltPlane(design);
   if (blank && file !== undefined) throw new InputRefused(SURVEY_COMMAND.sheetOnly);
   if (blank) {
@@ -38,7 +40,10 @@ export function surveyCommand(io: Io, design: Design, { readings: file, blank, j
   const inRecess = stationsInRecess(plane, readings);
   if (json)
     io.out(`${JSON.stringify({ name: design.name, lengths: "mm", inRecess, survey: found }, finiteOrNull, 2)}\n`);
-  else io.out(`${[...surveyText(found, design.units), ...recessNote(inRecess), "", ...SURVEY_SOURCES].join("\n")}\n`);
+  else {
+    const end = all ? ["", ...SURVEY_SOURCES] : [MORE.survey];
+    io.out(`${[...surveyText(found, design.units, all), ...recessNote(inRecess), ...end].join("\n")}\n`);
+  }
   return found.passes ? EXIT.done : EXIT.checkFailed;
 }
 

@@ -4,6 +4,7 @@ import { createRequire } from "node:module";
 import { dirname, join, resolve } from "node:path";
 import { readDesignBytes } from "../design-file.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { shopAccess } from "../shop-file.ts";
 import { startViewServer } from "../view-server.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
 import { VIEW } from "../words/reports.ts";
@@ -13,6 +14,7 @@ const HIGHEST_PORT = 65_535;
 /**
  * @param file design to follow; without one the sheet begins with its examples
  * @param ended resolves when the maker has had enough
+ * @param shop shop file in the place of the one that the design names
  * @throws InputRefused where the file cannot be read or the port is taken
  */
 export async function viewCommand(
@@ -20,13 +22,15 @@ export async function viewCommand(
   file: string | undefined,
   port: number,
   ended = waitForInterrupt(),
+  shop?: string,
 ): Promise<Exit> {
   if (!(Number.isInteger(port) && port >= 0 && port <= HIGHEST_PORT))
     throw new InputRefused(
       `${ARGUMENT_FAULT.wholeNumber({ option: "--port", read: port, least: 0, most: HIGHEST_PORT })}; ${ARGUMENT_FAULT.freePort}`,
     );
   if (file !== undefined) readDesignBytes(file);
-  const server = await startViewServer({ page: requirePageFolder(), file: file && resolve(file), port }).catch(
+  if (shop !== undefined) shopAccess("", shop);
+  const server = await startViewServer({ page: requirePageFolder(), file: file && resolve(file), shop, port }).catch(
     portError(port),
   );
   io.out(`${server.address}\n`);

@@ -32,7 +32,7 @@ function computeSweepLine({ design, variations, figures }: Sweep, index: number)
   const values = variationValues(variations, index);
   const varied = variations.reduce((d, { path }, k) => withValue(d, path, values[k]!), design);
   const plane = asBuiltPlane(varied);
-  const known = new Map(figuresAsBuilt(varied, plane).map(({ key, value }) => [key, value]));
+  const known = new Map(figuresAsBuilt(varied, plane, figures).map(({ key, value }) => [key, value]));
   const findings = checkWithoutCures(plane);
   const codes = (severity: string) =>
     findings

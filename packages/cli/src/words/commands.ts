@@ -10,6 +10,7 @@ export const COMMANDS = {
   figures: "every figure",
   stock: "how to saw the wood",
   build: "write everything needed at the bench",
+  class: "many planes from one roster",
   sweep: "many designs as a table",
   explain: "what a parameter, figure, check or step is",
   view: "drawing in a browser, follows the file",
@@ -25,6 +26,7 @@ export const ARGUMENTS = {
   ownFile: "design file (YAML)",
   fileOrExamples: "design file (YAML); the examples if left out",
   readings: "readings file (YAML)",
+  roster: "roster (CSV or YAML): a row a plane",
   values: "KEY=VALUE, such as coreWidth=49.7; coreWidth= takes it back",
   key: "such as bed.angle, bed, mouthGrowth or pin-bending",
 } as const;
@@ -32,14 +34,26 @@ export const ARGUMENTS = {
 export const OPTIONS = {
   json: "print JSON, in mm and degrees",
   with: "change a parameter for this run: KEY=VALUE",
+  shop: "shop file (YAML), instead of the design's own",
+  newShop: "write a shop file instead",
   for: "what the plane is for; default smoother",
   allParameters: "write every parameter",
   units: "unit of bare lengths; default mm",
   all: "list passed checks and sources too",
   formulas: "formulas and sources too",
+  allErrors: "every error, worst case, trial and sources too",
+  allRows: "every row and column, and sources too",
+  allRanges: "how sure each figure is, and sources too",
+  allPieces: "offcut, finished sizes, wood and grain too",
+  allNames: "what each of them is",
   out: "folder for the pack",
-  only: "parts, jigs or sheets, with commas",
+  only: "parts, jigs, sheets, or one jig as jigs/pin-guide; with commas",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
+  base: "design that the rows differ from; default: the roster's own",
+  classOut: "folder for design files, packs and sheets",
+  groups: "number of core widths; default: the fewest",
+  plan: "design files and class sheets only, no packs",
+  status: "where every build stands",
   figure: "figure to show; repeat for more",
   table: "file for the table (CSV)",
   plots: "folder for plots (SVG)",
@@ -55,6 +69,15 @@ export const OPTIONS = {
   readTwice: "measured again, and it is right",
   seed: "same seed, same trial",
   runs: "planes in the trial",
+} as const;
+
+/** Last line of a report in short: what more there is. */
+export const MORE = {
+  tolerance: "--all: every error, the worst case, the trial, sources.",
+  mouth: "--all: every row, what else moves, sources.",
+  survey: "--all: how sure each figure is, sources.",
+  stock: "--all: throat offcut, finished sizes, wood and grain.",
+  explain: "`lamplane explain KEY` explains one, --all every one.",
 } as const;
 
 /** Near names behind one that is not known, and the end of the sentence. */
@@ -97,6 +120,9 @@ export const ARGUMENT_FAULT = {
     { name: "bed.agle", near: ["bed.angle"] },
     { name: "colour", near: [] },
   ),
+  notWithShop: sentence(({ option }: { option: string }) => `${option}: is for a design; leave it out with --shop`, {
+    option: "--for",
+  }),
   unknownFigure: sentence(
     ({ name, near }: { name: string; near: readonly string[] }) =>
       `--figure ${name}: no such figure${meantText(near)} \`lamplane figures FILE\` lists them.`,
@@ -150,6 +176,10 @@ export const FILE_FAULTS = {
 } as const;
 
 export const DESIGN_FILE = { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" } as const;
+export const SHOP_FILE = {
+  what: "shop file",
+  howToStart: "`lamplane new --shop FILE` writes one to start from",
+} as const;
 export const READINGS_FILE = {
   what: "readings file",
   howToStart: "`lamplane survey FILE --blank` prints one to fill in",

@@ -1,5 +1,7 @@
 // Door: every sentence of the command, each from data, with examples.
 export * from "./check.ts";
+export * from "./class.ts";
 export * from "./commands.ts";
+export * from "./explain.ts";
 export * from "./reports.ts";
 export * from "./stock.ts";

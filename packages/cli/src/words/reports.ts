@@ -1,4 +1,4 @@
-// What the commands print about a build and its files: `next`, `build`, `sweep`, `survey`, `explain`, `view`.
+// What the commands print about a build and its files: `next`, `build`, `new`, `sweep`, `survey`, `view`.
 import { countText, sentence } from "@lamplane/parameters/words";
 
 export const NEXT = {
@@ -81,6 +81,10 @@ export const BUILD = {
 } as const;
 
 export const NEW = {
+  shop: sentence(
+    ({ file }: { file: string }) => `Wrote ${file}. Name it in a design, \`shop: ${file}\`, or enter --shop ${file}.`,
+    { file: "my-shop.yaml" },
+  ),
   written: sentence(
     ({ file, isOwn }: { file: string; isOwn: boolean }) =>
       `Wrote ${file}.${isOwn ? "" : ` Enter the width and thickness of your iron, then run \`lamplane check ${file}\`.`}`,
@@ -185,49 +189,6 @@ export const SURVEY_COMMAND = {
       `${lines.length === 1 ? "Line" : "Lines"} ${lines.join(", ")}: these readings seem to lie in the recess. Survey the bed before you rout it; if it is routed, leave these stations out.`,
     { lines: [4] },
   ),
-} as const;
-
-export const EXPLAIN = {
-  choice: sentence(
-    ({ choices, standard }: { choices: readonly string[]; standard: string }) =>
-      `one of ${choices.join(", ")}; default ${standard}`,
-    { choices: ["flatted", "round"], standard: "flatted" },
-  ),
-  text: sentence(({ standard }: { standard: string }) => `text; default ${standard}`, { standard: "beech, american" }),
-  number: sentence(
-    ({ min, max, unit, standard }: { min: number; max: number; unit: string; standard: string | undefined }) =>
-      `${min} to ${max}${unit === "" || unit === "°" ? unit : ` ${unit}`}; ${standard === undefined ? "must be entered" : `default ${standard}`}`,
-    { min: 35, max: 65, unit: "°", standard: "47°" },
-    { min: 8, max: 120, unit: "mm", standard: undefined },
-  ),
-  auto: sentence(({ what }: { what: string }) => `auto: ${what}`, { what: "a third of the length" }),
-  notMeasured: sentence(
-    ({ min, max, unit }: { min: number; max: number; unit: string }) => `${min} to ${max}${unit}; empty until measured`,
-    {
-      min: 25,
-      max: 75,
-      unit: "°",
-    },
-  ),
-  limit: sentence(
-    ({ stop, warn }: { stop: string | undefined; warn: string | undefined }) =>
-      stop === undefined && warn === undefined
-        ? "limit: follows from the plane"
-        : [stop && `fails unless ${stop}`, warn && `warns unless ${warn}`].filter(Boolean).join("; "),
-    { stop: "at least 0.1 mm", warn: "at least 0.5 mm" },
-    { stop: undefined, warn: undefined },
-  ),
-  decidedBy: sentence(({ parameters }: { parameters: readonly string[] }) => `depends on ${parameters.join(", ")}`, {
-    parameters: ["pin.diameter", "pin.tenon"],
-  }),
-  measures: sentence(({ keys }: { keys: readonly string[] }) => `measure: ${keys.join(", ")}`, {
-    keys: ["coreWidth", "cheekThickness"],
-  }),
-  locks: sentence(({ keys }: { keys: readonly string[] }) => `fixed from then on: ${keys.join(", ")}`, {
-    keys: ["body.cheek"],
-  }),
-  formula: sentence(({ formula }: { formula: string }) => `formula: ${formula}`, { formula: "cot β + cot ρ" }),
-  source: sentence(({ source }: { source: string }) => `source: ${source}`, { source: "plane geometry" }),
 } as const;
 
 export const VIEW = {

@@ -1,24 +1,33 @@
 // Words of `stock`: how to saw the wood, in the order of the work.
-import { listText, sentence } from "@lamplane/parameters/words";
+import type { Units } from "@lamplane/parameters/units";
+import { listText, sentence, UNIT_NAMES } from "@lamplane/parameters/words";
 
-const A = "2.42 mm";
+const INSIDE = { front: "2.42 mm", bed: "2.42 mm" };
+const CORNER = { pass: "0.8 mm", height: "61 mm" };
+
+/** A head over a table, with the unit of its lengths. */
+const headText = (what: string) =>
+  sentence(({ units }: { units: Units }) => `${what}, in ${UNIT_NAMES[units]}`, { units: "mm" });
 
 export const STOCK = {
   caution:
-    "Short and small pieces are dangerous at a machine. Follow its manual, local rules and trained practice, or saw them by hand.",
-  billet: "BILLET",
+    "Short pieces are dangerous at a machine: follow its manual, local rules and trained practice, or saw them by hand.",
+  billet: sentence(
+    ({ length, width, height }: { length: string; width: string; height: string }) =>
+      `BILLET at least ${length} long, ${width} wide, ${height} high.`,
+    { length: "255.4 mm", width: "84.2 mm", height: "64 mm" },
+  ),
   needed: "needed",
   measured: "measured",
   asItLies: "as it lies",
-  notEntered: "not entered",
-  tooSmall: sentence(({ by }: { by: string }) => `too small by ${by}`, { by: "4 mm" }),
-  leftOver: sentence(({ by }: { by: string }) => `left over ${by}`, { by: "4 mm" }),
+  tooSmall: sentence(({ by }: { by: string }) => `too small by ${by}`, { by: "4" }),
+  leftOver: sentence(({ by }: { by: string }) => `left over ${by}`, { by: "4" }),
+  sides: { length: "length", width: "width", height: "height" },
   rule: sentence(
     ({ added, width }: { added: string; width: string }) =>
       `Rule of thumb for the width, iron plus ${added}: ${width} (common practice, no published source).`,
     { added: "38.1 mm", width: "86.1 mm" },
   ),
-  noBillet: "No billet entered: look for these sizes.",
   noFit: "The plane does not fit this billet, either way round. Take another billet, or plan a smaller plane.",
   fitsOnSide: sentence(
     ({ rings, before }: { rings: number; before: number }) =>
@@ -34,36 +43,28 @@ export const STOCK = {
     { total: 2, along: 2, across: 1, up: 1 },
   ),
   boards: sentence(
-    ({ from }: { from: readonly string[] }) => `Boards left over from its ${listText(from)}: see below.`,
+    ({ from }: { from: readonly string[] }) => `Boards are left over from its ${listText(from)}: see the stock list.`,
     {
       from: ["end", "top"],
     },
   ),
-  sawLines: "SAW LINES ACROSS THE WIDTH",
+  saw: headText("SAW from the reference face before it is jointed"),
   reference: sentence(
-    ({ pass }: { pass: string }) =>
-      `Joint the reference face first: it becomes the outside of the left cheek. Take off at most ${pass}.`,
-    { pass: "0.8 mm" },
+    ({ pass, height }: typeof CORNER) =>
+      `First joint the reference face, taking at most ${pass}: it becomes the outside of the left cheek. Surface the sole square to it, and the top ${height} from the sole.`,
+    CORNER,
   ),
-  surface: sentence(
-    ({ height }: { height: string }) =>
-      `Before the first cut, surface the sole square to it and the top parallel to the sole, ${height} apart.`,
-    { height: "61 mm" },
-  ),
-  kerfs: "Kerfs are measured from the reference face before jointing; set the fence from the face jointed last.",
-  jointBetween: "After every cut, joint the fresh face of what is left.",
-  sawHeads: ["", "frees", "kerf", "fence"],
-  stripHeads: ["strip", "as sawn", "rough", "finished"],
-  span: sentence(({ from, to }: { from: string; to: string }) => `${from} to ${to}`, { from: "11.8 mm", to: "15 mm" }),
+  jointBetween: "After every cut joint the fresh face of what is left, and set the fence from it.",
+  sawHeads: ["strip", "as sawn", "kerf behind it", "fence", "rough", "finished"],
+  span: sentence(({ from, to }: { from: string; to: string }) => `${from} to ${to}`, { from: "11.8", to: "15" }),
   thickerCheek: sentence(
     ({ by }: { by: string }) => `The right cheek comes out ${by} thicker, too little to saw off. Plane it down.`,
     {
       by: "2 mm",
     },
   ),
-  marks: "MATCHING MARKS",
-  drawMarks:
-    "Draw them square across the whole top once it is surfaced, before the first cut: one stroke toward the toe, two toward the heel.",
+  marks: headText("MATCHING MARKS from the toe end"),
+  drawMarks: "Draw them square across the whole top, before the first cut.",
   marksClear: sentence(
     ({ clear }: { clear: string }) =>
       `They lie at least ${clear} clear of every kerf and trim, and last until the top is shaped.`,
@@ -71,28 +72,23 @@ export const STOCK = {
       clear: "2 mm",
     },
   ),
-  markHeads: ["over the", "mark", "from the toe end"],
-  strokes: { 1: "one stroke", 2: "two strokes" },
+  markHeads: ["", "one stroke, toe side", "two strokes, heel side"],
   noRoom: sentence(
     ({ block }: { block: string }) => `The ${block} has no room for two marks on top: keep it beside its cheeks.`,
     {
       block: "front block",
     },
   ),
-  shift: sentence(
-    ({ front, bed }: { front: string; bed: string }) =>
-      `At glue-up the strokes of the front block stand ${front} nearer the heel than those of the cheeks, those of the bed block ${bed} nearer the toe.`,
-    { front: A, bed: A },
+  cuts: headText("TWO CUTS on the milled core, from its toe end"),
+  cutHeads: ["cut", "saw from square", "mark on sole", "mark on top", "kerf on sole"],
+  kerf: sentence(
+    ({ end, side }: { end: string; side: "heel" | "toe" }) => (side === "heel" ? `mark to ${end}` : `${end} to mark`),
+    { end: "92.23", side: "heel" },
+    { end: "89.53", side: "toe" },
   ),
-  cuts: "THE TWO CUTS ON THE MILLED CORE, from its toe end",
-  cutHeads: ["cut", "saw from square", "mark on the sole", "mark on the top", "kerf on the sole"],
-  kerf: sentence(({ span, side }: { span: string; side: string }) => `${span}, to the ${side}`, {
-    span: "88.5 mm to 92.2 mm",
-    side: "heel",
-  }),
   between: sentence(
     ({ room, overlaps }: { room: string; overlaps: boolean }) =>
-      `Between the marks on the sole: ${room}.${overlaps ? " The kerfs overlap there, in the waste; neither reaches the other block." : ""}`,
+      `The marks on the sole stand ${room} apart${overlaps ? "; the kerfs overlap in the waste between them" : ""}.`,
     {
       room: "5.38 mm",
       overlaps: true,
@@ -100,8 +96,8 @@ export const STOCK = {
   ),
   setIn: sentence(
     ({ front, bed }: { front: string; bed: string }) =>
-      `At glue-up the front block stands ${front} inside the toe ends of the cheeks, the bed block ${bed} inside their heel ends.`,
-    { front: A, bed: A },
+      `At glue-up the blocks and their marks stand inside the cheek ends: ${front} at the toe, ${bed} at the heel.`,
+    INSIDE,
   ),
   offcut: "THROAT OFFCUT",
   offcutSize: sentence(
@@ -132,12 +128,23 @@ export const STOCK = {
   ),
   grain: sentence(
     ({ runOut, source }: { runOut: number; source: string }) =>
-      `Never across the grain. The grain of a wedge may run ${runOut}° off its length (${source}); that of a pin runs along it.`,
+      `The grain of a wedge may run ${runOut}° off its length (${source}); that of a pin runs along it.`,
     { runOut: 5, source: "common practice, no published source: slope of grain about 1 in 12" },
   ),
   oneOnly: "It yields one or the other, not both.",
-  list: "STOCK LIST, length along the grain",
-  listHeads: ["piece", "count", "rough", "finished", "from", "species", "grain"],
+  list: headText("STOCK LIST, rough, length × width × thickness"),
+  size: sentence(
+    ({ length, width, thickness }: { length: string; width: string; thickness: string }) =>
+      `${length} × ${width} × ${thickness}`,
+    { length: "88.5", width: "64", thickness: "52.6" },
+  ),
+  finished: headText("FINISHED, length × width × thickness"),
+  listHeads: ["piece", "count", "length along the grain", "from"],
+  finishedHeads: ["piece", "finished"],
+  wood: sentence(
+    ({ piece, species, grain }: { piece: string; species: string; grain: string }) => `${piece}: ${species}, ${grain}`,
+    { piece: "wedge", species: "beech, american", grain: "along its length" },
+  ),
   board: sentence(({ from, size }: { from: string; size: string }) => `From the ${from} of the billet: ${size}.`, {
     from: "end",
     size: "41.4 mm × 90 mm × 70 mm",

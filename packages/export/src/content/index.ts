@@ -1,6 +1,9 @@
 // Door: what a pack holds.
+export { classCsv } from "./class-csv.ts";
 export {
+  designState,
   makePackContent,
+  type PackChoice,
   type PackContent,
   type PackInput,
   type PackSection,

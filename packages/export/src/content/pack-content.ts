@@ -3,15 +3,17 @@ import { asBuiltStockPlan, figuresAsBuilt, RUNS, STRENGTH_CAUTION, toleranceRepo
 import { type Finding, formatFinding } from "@lamplane/bench/checks";
 import { valueAt } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import type { JigName } from "@lamplane/parameters/jigs";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
-import { type Design, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
+import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
 import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
 import { sha256Hex } from "../sha256.ts";
 import { assemblyStep, partStep } from "../step/step.ts";
 import { stlBytes } from "../stl.ts";
-import { serializeThreeMf } from "../threemf.ts";
+import { serializePlate, serializeThreeMf } from "../threemf.ts";
+import { printPlates } from "./print-plates.ts";
 import { stockCsv } from "./stock-csv.ts";
 
 export type PackContent = Map<string, Uint8Array | string>;
@@ -26,12 +28,14 @@ export interface PackInput {
   readonly findings: readonly Finding[];
   readonly version: string;
   /** All of it, where not given. */
-  readonly only?: readonly PackSection[];
+  readonly only?: readonly PackChoice[];
 }
 
 /** What a pack is made of; some of it may be asked for. */
 export const SECTIONS = ["parts", "jigs", "sheets"] as const;
 export type PackSection = (typeof SECTIONS)[number];
+/** A section, or one jig of them. */
+export type PackChoice = PackSection | `jigs/${JigName}`;
 
 /** Every file of a pack by its path, the manifest last. */
 export async function makePackContent(of: PackInput, progress: Progress = () => undefined): Promise<PackContent> {
@@ -39,9 +43,9 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
   const files: PackContent = new Map();
   const makersOf = (section: PackSection, ...makers: [string, () => void | Promise<void>][]) =>
     only.includes(section) ? makers : [];
-  const makers: [string, () => void | Promise<void>][] = [
+  const makers: (readonly [string, () => void | Promise<void>])[] = [
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
-    ...makersOf("jigs", ["jigs", () => addJigs(files, of)]),
+    ...(only.some((choice) => choice.startsWith("jigs")) ? [["jigs", () => addJigs(files, of)] as const] : []),
     ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addTraveller(files, of)]),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
@@ -49,15 +53,16 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     progress(i, makers.length, what);
     await make();
   }
-  files.set(MANIFEST, manifestText(design.name, version, files, stateOf(design)));
+  files.set(MANIFEST, manifestText(design.name, version, files, designState(design)));
   progress(makers.length, makers.length, "");
   return files;
 }
 
 /** What tells one state of a design from another: the first half of the SHA-256 of its values in the table's order. */
-function stateOf(design: Design): string {
+export function designState(design: Design): string {
   const values = rowsOf(TABLE).map(({ path }) => [path, valueAt(design, path)]);
-  return sha256Hex(toBytes(JSON.stringify(values))).slice(0, 32);
+  const lists = LIST_NAMES.map((name) => [name, design[name]]);
+  return sha256Hex(toBytes(JSON.stringify([...values, ...lists]))).slice(0, 32);
 }
 
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
@@ -66,7 +71,7 @@ function addSolids(files: PackContent, { design, plane, version }: PackInput): v
   for (const part of parts) {
     files.set(`parts/${part.name}.stl`, stlBytes(part.lyingMesh, part.name, part.volume));
     files.set(`step/${part.name}.step`, partStep({ name: part.name, shells: [part.lyingFaces] }, version));
-    files.set(`parts/${part.name}.dxf`, dxfText(part.drawing));
+    files.set(`parts/${part.name}.dxf`, dxfText(part.drawing, design.shop.dxfUnit));
     files.set(`drawings/${part.name}.svg`, pictureSvg(drawingPicture(part.drawing)));
   }
   const body = bodySolid(plane, stage === "glued" ? "glued" : "trued");
@@ -76,12 +81,18 @@ function addSolids(files: PackContent, { design, plane, version }: PackInput): v
   files.set("step/plane.step", assemblyStep(design.name, posed, version));
 }
 
-function addJigs(files: PackContent, { plane, version }: PackInput): void {
-  for (const jig of planeJigs(plane)) {
+function addJigs(files: PackContent, { plane, version, only = SECTIONS }: PackInput): void {
+  const { design } = plane;
+  const wantsAll = only.includes("jigs");
+  const jigs = planeJigs(plane, ({ name }) => wantsAll || only.includes(`jigs/${name}`));
+  for (const jig of jigs) {
     files.set(`jigs/${jig.name}.stl`, stlBytes(jig.lyingMesh, jig.name, jig.volume));
     files.set(`step/jigs/${jig.name}.step`, partStep({ name: jig.name, shells: jig.plainFaces }, version));
-    if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing));
+    if (jig.drawing) files.set(`jigs/${jig.name}.dxf`, dxfText(jig.drawing, design.shop.dxfUnit));
   }
+  if (!wantsAll) return;
+  for (const [i, solids] of printPlates(jigs, design).entries())
+    files.set(`jigs/plate-${i + 1}.3mf`, serializePlate(solids, { name: `${design.name} plate ${i + 1}`, version }));
 }
 
 /** The layout as sheets and as single drawings. Who makes no PDF does not wait for its library to load. */

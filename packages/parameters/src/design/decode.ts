@@ -1,24 +1,21 @@
 // What was given + the table → a whole design, or every fault. A design is never half accepted.
-import { type Design, defaultIn, isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import { type Design, isListName, LIST_NAMES, type ListName, rowsOf, TABLE } from "../table/index.ts";
+import { SHOP_TABLE } from "../table/shop-table.ts";
 import type { Units } from "../units.ts";
-import type { SourcePosition } from "../yaml/fault.ts";
-import type { DesignEntry, DesignNode } from "./design-nodes.ts";
+import { decodeList } from "./decode-list.ts";
+import {
+  type DecodeContext,
+  type DecodedSection,
+  type DecodedValues,
+  fillSection,
+  type OldWord,
+} from "./decode-section.ts";
+import type { DesignEntry, MapNode } from "./design-nodes.ts";
 import type { DesignFaults, Fault } from "./fault.ts";
-import { isUnitSlip, type UnitSlip } from "./unit-slip.ts";
-import { decodeValue, type ParameterValue } from "./value.ts";
+import type { UnitSlip } from "./unit-slip.ts";
+import type { ParameterValue } from "./value.ts";
 
-/** A choice that was read by a word of older files. */
-export interface OldWord {
-  readonly path: string;
-  readonly at: SourcePosition;
-  readonly read: string;
-  /** The choice that it means. */
-  readonly value: string;
-}
-
-/**
- * `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords` to be noted.
- */
+/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords` to be noted. */
 export type DesignResult =
   | {
       readonly ok: true;
@@ -29,118 +26,66 @@ export type DesignResult =
     }
   | { readonly ok: false; readonly faults: Fault[] };
 
-interface DecodedSection {
-  [key: string]: ParameterValue | DecodedSection;
-}
-interface DecodeContext {
-  /** Undefined where what was given for it is no unit: then no length can be judged. */
-  readonly units: Units | undefined;
-  /** Whose defaults stand for what is not given. */
-  readonly defaults: Units;
-  readonly rows: Set<string>;
-  readonly slips: UnitSlip[];
-  readonly oldWords: OldWord[];
-  readonly faults: DesignFaults;
-}
-
-/** The design that `given` and the defaults make; `given` is absent where faults were already told. */
+/** The design that `node`, the shop and the defaults make; `node` is absent where faults were already told. */
 export function decodeDesign(
-  node: DesignNode | undefined,
+  node: MapNode | undefined,
   units: Units | "as given",
   faults: DesignFaults,
+  shop?: DecodedValues,
 ): DesignResult {
-  if (node?.kind !== "map") return { ok: false, faults: faults.sorted() };
+  if (!node) return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
   const own = decodeUnits(node.entries);
   const [slips, oldWords]: [UnitSlip[], OldWord[]] = [[], []];
-  const filling = { units: units === "as given" ? own : units, defaults: own ?? "mm", rows, slips, oldWords, faults };
-  const design = fillSection(TABLE, node.entries, node.at, "", filling);
+  const filling = {
+    units: units === "as given" ? own : units,
+    defaults: own ?? "mm",
+    rows,
+    slips,
+    oldWords,
+    faults,
+    shop,
+  };
+  const lists = decodeLists(node.entries, filling);
+  const single = node.entries.filter(({ key }) => !isListName(key));
+  const design = { ...fillSection(TABLE, single, node.at, "", filling), ...lists };
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
   return { ok: true, design: design as unknown as Design, givenPaths: rows, slips, oldWords };
 }
 
-/** Whether a section may stand in a file with nothing in it: one that the bench fills in. */
-export const mayBeEmpty = (section: TableSection): boolean =>
-  rowsOf(section).some(({ row }) => row.kind === "number" && row.unset === true);
+/** What a shop file gives; undefined, with the faults added, where it is none. */
+export function decodeShop(node: MapNode | undefined, faults: DesignFaults): DecodedValues | undefined {
+  if (!node) return undefined;
+  const units = decodeUnits(node.entries);
+  const filling: DecodeContext = { units, defaults: units ?? "mm", rows: new Set(), slips: [], oldWords: [], faults };
+  const lists = decodeLists(node.entries, filling);
+  const foreign = node.entries.filter(({ key }) => Object.hasOwn(TABLE, key) && !Object.hasOwn(SHOP_TABLE, key));
+  for (const { key, at } of foreign) faults.add(at, key, { code: "not-of-a-shop", key });
+  const single = node.entries.filter((entry) => !foreign.includes(entry) && !isListName(entry.key));
+  const values = fillSection(SHOP_TABLE, single, node.at, "", filling);
+  if (!faults.isEmpty) return undefined;
+  const own = rowsOf(SHOP_TABLE).filter(({ path }) => path !== "units" && filling.rows.has(path));
+  const given = own.map(({ path }) => [path, valueIn(values, path.split("."))] as const);
+  const givenLists = LIST_NAMES.filter((name) => filling.rows.has(name)).map((name) => [name, lists[name]!] as const);
+  return new Map<string, ParameterValue | readonly DecodedSection[]>([...given, ...givenLists]);
+}
+
+const valueIn = (values: DecodedSection, [key = "", ...rest]: string[]): ParameterValue =>
+  rest.length > 0 ? valueIn(values[key] as DecodedSection, rest) : (values[key] as ParameterValue);
+
+function decodeLists(entries: readonly DesignEntry[], filling: DecodeContext) {
+  const list = (name: ListName): readonly DecodedSection[] => {
+    const entry = entries.find(({ key }) => key === name);
+    if (entry) filling.rows.add(name);
+    else return (filling.shop?.get(name) as readonly DecodedSection[] | undefined) ?? [];
+    return decodeList(name, entry.value, filling);
+  };
+  return Object.fromEntries(LIST_NAMES.map((name) => [name, list(name)]));
+}
 
 function decodeUnits(entries: readonly DesignEntry[]): Units | undefined {
   const value = entries.find(({ key }) => key === "units")?.value;
   if (!value) return TABLE.units.default;
   return value.kind === "text" ? TABLE.units.choices.find((unit) => unit === value.text) : undefined;
-}
-
-function fillSection(
-  section: TableSection,
-  entries: readonly DesignEntry[],
-  at: SourcePosition,
-  path: string,
-  filling: DecodeContext,
-): DecodedSection {
-  const prefix = path === "" ? "" : `${path}.`;
-  for (const { key, at: keyAt, value } of entries)
-    if (!Object.hasOwn(section, key))
-      filling.faults.add(keyAt, prefix + key, {
-        code: "unknown-key",
-        key,
-        section: path,
-        isAlone: value.kind === "nothing",
-      });
-  const values: DecodedSection = {};
-  for (const [key, inner] of Object.entries(section)) {
-    const entry = entries.find((candidate) => candidate.key === key);
-    const value = isRow(inner)
-      ? decodeRow(inner, entry, at, prefix + key, filling)
-      : decodeSection(inner, entry, at, prefix + key, filling);
-    if (value !== undefined) values[key] = value;
-  }
-  return values;
-}
-
-function decodeSection(
-  section: TableSection,
-  entry: DesignEntry | undefined,
-  at: SourcePosition,
-  path: string,
-  filling: DecodeContext,
-) {
-  const given = entry?.value;
-  if (entry && given?.kind === "map") return fillSection(section, given.entries, entry.at, path, filling);
-  if (!entry || !given || (given.kind === "nothing" && mayBeEmpty(section)))
-    return fillSection(section, [], at, path, filling);
-  if (given.kind !== "refused") filling.faults.add(given.at, path, { code: "not-a-section" });
-  return undefined;
-}
-
-const isLength = (row: Row): boolean => row.kind === "number" && row.quantity === "length";
-
-function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
-  const units = filling.units ?? "mm";
-  if (entry) {
-    filling.rows.add(path);
-    if (entry.value.kind === "refused" || (filling.units === undefined && isLength(row))) return undefined;
-    const reading = decodeValue(entry.value, row, units);
-    if ("value" in reading) {
-      noteSlip(row, entry.value, reading.value, path, filling);
-      noteOldWord(row, entry.value, reading.value, path, filling);
-      return reading.value;
-    }
-    filling.faults.add(entry.value.at, path, { ...reading.fault, units });
-    return undefined;
-  }
-  if (row.kind === "number" && row.required) filling.faults.add(at, path, { code: "missing", units });
-  return defaultIn(row, filling.defaults);
-}
-
-/** Only a file's bare lengths are of its unit; plain values are mm. */
-function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
-  if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number" || node.at.line === 0) return;
-  const units = filling.units ?? "mm";
-  const read = node.kind === "number" ? String(node.value) : node.kind === "text" ? node.text : "";
-  if (isUnitSlip(row, read, value, units)) filling.slips.push({ path, at: node.at, read, units });
-}
-
-function noteOldWord(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
-  if (row.kind !== "choice" || node.kind !== "text" || node.text === value) return;
-  filling.oldWords.push({ path, at: node.at, read: node.text, value: String(value) });
 }

@@ -17,23 +17,31 @@ export type DesignNode =
   | { readonly kind: "text"; readonly at: SourcePosition; readonly text: string; readonly bare?: "number" }
   | { readonly kind: "number"; readonly at: SourcePosition; readonly value: number }
   | { readonly kind: "nothing"; readonly at: SourcePosition }
+  | { readonly kind: "list"; readonly at: SourcePosition; readonly items: readonly DesignNode[] }
   | { readonly kind: "other"; readonly at: SourcePosition; readonly words: string }
   /** Already reported; nothing more is said about it. */
   | { readonly kind: "refused"; readonly at: SourcePosition };
 
-/** The map that a design file holds; undefined, with the faults added, where it holds none. */
-export function parseDesignNodes(source: string | Uint8Array, faults: DesignFaults): DesignNode | undefined {
+export type MapNode = Extract<DesignNode, { kind: "map" }>;
+
+/** The map that a design file, or a shop file, holds; undefined, with the faults added, where it holds none. */
+export function parseDesignNodes(
+  source: string | Uint8Array,
+  faults: DesignFaults,
+  what: "design" | "shop" = "design",
+): MapNode | undefined {
   const document = parseYaml(source, faults);
   if (!document || reportSyntax(document, faults)) return undefined;
   const top = document.root ? designNode(document.root, "", faults) : ({ kind: "nothing", at: START } as const);
   if (top.kind === "map") return top;
-  if (top.kind !== "refused")
-    faults.add(top.at, "", { code: top.kind === "nothing" ? "empty-design" : "not-a-design" });
+  const [empty, other] =
+    what === "shop" ? (["empty-shop", "not-a-shop"] as const) : (["empty-design", "not-a-design"] as const);
+  if (top.kind !== "refused") faults.add(top.at, "", { code: top.kind === "nothing" ? empty : other });
   return undefined;
 }
 
 /** Whether the text is too broken to be looked at. A tag that is not known is reported with its node. */
-function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFaults): boolean {
+export function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFaults): boolean {
   const relevant = problems.filter(({ code }) => code !== "TAG_RESOLVE_FAILED");
   for (const { at, code } of relevant)
     faults.add(at, "", code === "MULTIPLE_DOCS" ? { code: "second-document" } : { code: "not-yaml", problem: code });
@@ -41,7 +49,8 @@ function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFa
   return hasDirective || relevant.some(({ isError }) => isError);
 }
 
-function designNode(node: RawNode, path: string, faults: DesignFaults): DesignNode {
+/** A node of the file as a design has it. */
+export function designNode(node: RawNode, path: string, faults: DesignFaults): DesignNode {
   const { at, feature } = node;
   if (feature) {
     faults.add(at, path, { code: "yaml-feature", feature, of: "value" });
@@ -51,7 +60,11 @@ function designNode(node: RawNode, path: string, faults: DesignFaults): DesignNo
     case "map":
       return { kind: "map", at, entries: designEntries(node.entries, path, faults) };
     case "list":
-      return { kind: "other", at, words: "a list" };
+      return {
+        kind: "list",
+        at,
+        items: node.items.map((item, i) => designNode(item, joinPath(path, `${i + 1}`), faults)),
+      };
     case "boolean":
       return { kind: "other", at, words: `${node.value} (yes or no)` };
     case "number":

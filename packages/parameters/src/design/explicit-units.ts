@@ -1,8 +1,8 @@
 // Lengths that carry no unit get the file's own beside them, so that they keep their length when the file's unit changes.
-import type { Scalar, YAMLMap } from "yaml";
-import { rowsOf, TABLE } from "../table/index.ts";
+import { isMap, isSeq, type Scalar, type YAMLMap } from "yaml";
+import { LIST_NAMES, LISTS, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import { isBareLength, type Units } from "../units.ts";
-import { replaceScalar, scalarAt } from "../yaml/editable-map.ts";
+import { pairAt, replaceScalar, scalarAt } from "../yaml/editable-map.ts";
 import type { Edit } from "../yaml/edits.ts";
 
 /**
@@ -11,13 +11,19 @@ import type { Edit } from "../yaml/edits.ts";
  * @param word how a text is written as a value
  */
 export function explicitUnits(text: string, root: YAMLMap, units: Units, word: (length: string) => string): Edit[] {
-  return rowsOf(TABLE).flatMap(({ path, row }) => {
-    const scalar = row.kind === "number" && row.quantity === "length" ? scalarAt(root, path.split(".")) : undefined;
-    if (!scalar || !isBare(scalar)) return [];
-    const [start, end] = scalar.range!;
-    const figures = typeof scalar.value === "number" ? text.slice(start, end) : String(scalar.value).trim();
-    return [replaceScalar(text, scalar, word(`${figures} ${units}`))];
+  const inSection = (section: TableSection, map: YAMLMap): Edit[] =>
+    rowsOf(section).flatMap(({ path, row }) => {
+      const scalar = row.kind === "number" && row.quantity === "length" ? scalarAt(map, path.split(".")) : undefined;
+      if (!scalar || !isBare(scalar)) return [];
+      const [start, end] = scalar.range!;
+      const figures = typeof scalar.value === "number" ? text.slice(start, end) : String(scalar.value).trim();
+      return [replaceScalar(text, scalar, word(`${figures} ${units}`))];
+    });
+  const ofLists = LIST_NAMES.flatMap((name) => {
+    const list = pairAt(root, name)?.value;
+    return isSeq(list) ? list.items.flatMap((item) => (isMap(item) ? inSection(LISTS[name].item, item) : [])) : [];
   });
+  return [...inSection(TABLE, root), ...ofLists];
 }
 
 const isBare = ({ value }: Scalar): boolean =>

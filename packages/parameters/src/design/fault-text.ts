@@ -1,8 +1,10 @@
 // Which sentence says a design's fault; the sentences are in words/.
 import type { Row } from "../parameter.ts";
-import { isRow, TABLE, type TableSection } from "../table/index.ts";
+import { isListName, isRow, LISTS, TABLE, type TableSection } from "../table/index.ts";
+import { SHOP_KEYS } from "../table/shop-table.ts";
 import { formatLimit } from "../units.ts";
 import { FILE_FAULT, VALUE_FAULT } from "../words/design-faults.ts";
+import { ROSTER_FAULT } from "../words/roster-faults.ts";
 import { sourceFaultText, syntaxText } from "../words/text-faults.ts";
 import { sanitizeForMessage } from "../yaml/fault.ts";
 import { allowedText } from "./allowed-text.ts";
@@ -27,7 +29,40 @@ export function faultText(fault: Fault): string {
     case "empty-design":
     case "not-a-design":
     case "not-an-object":
+    case "empty-shop":
+    case "not-a-shop":
+    case "no-file-name":
       return FILE_FAULT[fault.code];
+    case "not-of-a-shop":
+      return FILE_FAULT[fault.code]({ key: fault.key, keys: SHOP_KEYS.join(", ") });
+    case "shop-not-read":
+      return FILE_FAULT[fault.code]({ name: sanitizeForMessage(fault.name), problem: fault.problem });
+    case "not-a-list":
+      return FILE_FAULT[fault.code]({ path: fault.path });
+    case "not-an-item":
+      return FILE_FAULT[fault.code]({ keys: Object.keys(sectionAt(fault.path)).join(", ") });
+    case "doubled-name":
+      return FILE_FAULT[fault.code]({ ...fault, name: sanitizeForMessage(fault.name) });
+    case "not-a-roster":
+    case "no-planes":
+    case "base-not-a-file":
+    case "row-not-a-map":
+    case "open-quote":
+    case "no-name-column":
+    case "no-name":
+      return ROSTER_FAULT[fault.code];
+    case "too-many-planes":
+      return ROSTER_FAULT[fault.code](fault);
+    case "cells-beyond-head":
+      return ROSTER_FAULT[fault.code](fault);
+    case "unknown-roster-key":
+      return ROSTER_FAULT[fault.code]({ ...fault, key: sanitizeForMessage(fault.key) });
+    case "doubled-column":
+      return ROSTER_FAULT[fault.code]({ head: sanitizeForMessage(fault.head) });
+    case "second-name":
+      return ROSTER_FAULT[fault.code](fault);
+    case "of-the-base":
+      return ROSTER_FAULT[fault.code](fault);
     case "unknown-key":
       return unknownKeyMessage(fault.key, fault.section, sectionAt(fault.section), fault.isAlone);
     case "not-a-section":
@@ -40,7 +75,7 @@ export function faultText(fault: Fault): string {
     case "more-faults":
       return sourceFaultText(fault);
     default:
-      return valueFaultText(fault, fault.path, rowAt(fault.path));
+      return valueFaultText(fault, fault.path, rowOf(fault.path));
   }
 }
 
@@ -93,10 +128,24 @@ function textFaultText(fault: Exclude<ValueFault, { code: "missing" }>, row: Row
   }
 }
 
+/** Where a path leads into an item of a list, as in `cutters.2.diameter`: the item's section, and the keys within. */
+function listItemAt(path: string): { section: TableSection; keys: string[] } | undefined {
+  const [list = "", index, ...keys] = path.split(".");
+  return isListName(list) && index !== undefined ? { section: LISTS[list].item, keys } : undefined;
+}
+
+/** @throws Error for a path that is no row (our bug) */
+function rowOf(path: string): Row {
+  const { section, keys } = listItemAt(path) ?? {};
+  const entry = section && keys?.length === 1 ? section[keys[0]!] : undefined;
+  return entry && isRow(entry) ? entry : rowAt(path);
+}
+
 /** @throws Error for a path that is no section (our bug) */
 function sectionAt(path: string): TableSection {
-  let entry: Row | TableSection = TABLE;
-  for (const key of path === "" ? [] : path.split(".")) {
+  const { section, keys } = listItemAt(path) ?? { section: TABLE, keys: path === "" ? [] : path.split(".") };
+  let entry: Row | TableSection = section;
+  for (const key of keys) {
     if (isRow(entry) || !entry[key]) throw new Error(`no section is called "${path}"`);
     entry = entry[key];
   }

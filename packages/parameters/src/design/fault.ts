@@ -39,7 +39,34 @@ export type DesignDetail =
   | { readonly code: "not-an-object" }
   /** `section` is its path; `isAlone` where no value stands behind the key. */
   | { readonly code: "unknown-key"; readonly key: string; readonly section: string; readonly isAlone: boolean }
-  | { readonly code: "not-a-section" };
+  | { readonly code: "not-a-section" }
+  | { readonly code: "not-a-list" }
+  | { readonly code: "not-an-item" }
+  | { readonly code: "doubled-name"; readonly name: string; readonly firstLine: number }
+  | { readonly code: "no-file-name" }
+  /** `problem` says in a few words why the shop file cannot be had. */
+  | { readonly code: "shop-not-read"; readonly name: string; readonly problem: string }
+  | { readonly code: "empty-shop" }
+  | { readonly code: "not-a-shop" }
+  /** A key of a design that a shop file does not take. */
+  | { readonly code: "not-of-a-shop"; readonly key: string }
+  | RosterDetail;
+
+/** The layout of a roster, and what a row needs beside values. */
+export type RosterDetail =
+  | { readonly code: "not-a-roster" }
+  | { readonly code: "no-planes" }
+  | { readonly code: "too-many-planes"; readonly count: number; readonly most: number }
+  | { readonly code: "unknown-roster-key"; readonly key: string; readonly keys: readonly string[] }
+  | { readonly code: "base-not-a-file" }
+  | { readonly code: "row-not-a-map" }
+  | { readonly code: "open-quote" }
+  | { readonly code: "doubled-column"; readonly head: string }
+  | { readonly code: "no-name-column" }
+  | { readonly code: "cells-beyond-head"; readonly heads: number }
+  | { readonly code: "no-name" }
+  | { readonly code: "second-name"; readonly name: string; readonly firstLine: number }
+  | { readonly code: "of-the-base"; readonly key: string };
 
 /** Something in a design that was not understood, with its place. */
 export type Fault = FaultOf<DesignDetail | SourceDetail>;

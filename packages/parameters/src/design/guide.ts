@@ -1,11 +1,12 @@
 // The parameters told to a maker: a Markdown table derived from the table.
-import { type Row, rowsOf, TABLE, UNIT_OF } from "../table/index.ts";
+import { LIST_NAMES, LISTS, type Row, rowsOf, TABLE, UNIT_OF } from "../table/index.ts";
 import { allowedText } from "./allowed-text.ts";
 
 /** Every parameter as a row of a Markdown table. */
 export function parameterTable(): string {
   const head = ["| key | unit | default | allowed | meaning | source |", "| --- | --- | --- | --- | --- | --- |"];
-  const rows = rowsOf(TABLE).map(({ path, row }) => {
+  const items = LIST_NAMES.flatMap((name) => rowsOf(LISTS[name].item, `${name}[].`));
+  const rows = [...rowsOf(TABLE), ...items].map(({ path, row }) => {
     const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
     const cells = [`\`${path}\``, unit, defaultWords(row), limits(row), meaning(row), row.source];
     return `| ${cells.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
@@ -14,7 +15,7 @@ export function parameterTable(): string {
 }
 
 function defaultWords(row: Row): string {
-  if (row.kind !== "number") return `\`${row.default}\``;
+  if (row.kind !== "number") return row.kind === "text" && row.required ? "to be given" : `\`${row.default}\``;
   if (row.default === undefined) return row.required ? "to be given" : "not yet measured";
   return String(row.default);
 }

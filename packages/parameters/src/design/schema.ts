@@ -1,7 +1,19 @@
 // JSON Schema of a design file, for editors; derived from the table. What it accepts is looser than readDesign.
-import { defaultIn, isRow, type NumberRow, type Row, TABLE, type TableSection, UNIT_OF } from "../table/index.ts";
+import {
+  defaultIn,
+  isRow,
+  LIST_NAMES,
+  LISTS,
+  type ListRow,
+  type NumberRow,
+  type Row,
+  TABLE,
+  type TableSection,
+  UNIT_OF,
+} from "../table/index.ts";
 import { fromMillimetres, type Units } from "../units.ts";
-import { mayBeEmpty } from "./decode.ts";
+import { SHOP_FILE_HELP } from "../words/design-faults.ts";
+import { mayBeEmpty } from "./decode-section.ts";
 
 type Schema = Record<string, unknown>;
 
@@ -19,7 +31,24 @@ export function designSchema(): Schema {
   };
 }
 
-const fileSchema = (units: Units): Schema => sectionSchema(TABLE, units);
+/** Lists and a shop file's name stand beside what the table holds. */
+function fileSchema(units: Units): Schema {
+  const schema = sectionSchema(TABLE, units) as { properties: Record<string, Schema> };
+  const { shop, ...properties } = schema.properties;
+  const lists = LIST_NAMES.map((name) => [name, listSchema(LISTS[name], units)]);
+  return { ...schema, properties: { ...properties, shop: shopSchema(shop!), ...Object.fromEntries(lists) } };
+}
+
+const listSchema = ({ help, item }: ListRow, units: Units): Schema => ({
+  type: ["array", "null"],
+  description: help,
+  items: sectionSchema(item, units),
+});
+
+function shopSchema(shop: Schema): Schema {
+  const file = { type: "string", minLength: 1, description: SHOP_FILE_HELP };
+  return { anyOf: [file, { ...shop, properties: { file, ...(shop.properties as Schema) } }] };
+}
 
 function sectionSchema(section: TableSection, units: Units): Schema {
   const entries = Object.entries(section);
@@ -33,7 +62,7 @@ function sectionSchema(section: TableSection, units: Units): Schema {
 }
 
 function isRequired(entry: Row | TableSection): boolean {
-  return isRow(entry) ? entry.kind === "number" && entry.required === true : Object.values(entry).some(isRequired);
+  return isRow(entry) ? entry.kind !== "choice" && entry.required === true : Object.values(entry).some(isRequired);
 }
 
 function rowSchema(row: Row, units: Units): Schema {
@@ -46,7 +75,14 @@ function rowSchema(row: Row, units: Units): Schema {
   }
   if (row.kind === "text") {
     const pattern = row.pattern ? { pattern: row.pattern.regex.source } : {};
-    return { type: "string", minLength: 1, maxLength: row.maxLength, ...pattern, default: row.default, description };
+    return {
+      type: "string",
+      minLength: 1,
+      maxLength: row.maxLength,
+      ...pattern,
+      ...(row.required ? {} : { default: row.default }),
+      description,
+    };
   }
   return numberSchema(row, units);
 }

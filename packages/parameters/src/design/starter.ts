@@ -1,5 +1,15 @@
 // A first design for a maker to go on from, with comments: short or with every parameter, for what the plane is to do.
-import { defaultIn, isRow, type NumberRow, type Row, TABLE, type TableSection } from "../table/index.ts";
+import {
+  defaultIn,
+  isRow,
+  LIST_NAMES,
+  LISTS,
+  type NumberRow,
+  type Row,
+  TABLE,
+  type TableSection,
+} from "../table/index.ts";
+import { SHOP_TABLE } from "../table/shop-table.ts";
 import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
 import { STARTER } from "../words/design-faults.ts";
 import { allowedText } from "./allowed-text.ts";
@@ -59,6 +69,18 @@ const shortLine = (path: string, starter: Starter): string =>
 export function starterDesign(name: string, units: Units, more: Pick<Starter, "purpose" | "iron"> = {}): string {
   const starter = { name, units, ...more };
   return `${[...headLines(starter), ...sectionLines(TABLE, "", starter)].join("\n")}\n`;
+}
+
+/** A shop file with a comment over each key; it gives each default, and no router's cutters. */
+export function starterShop(units: Units): string {
+  const { units: unit, ...groups } = SHOP_TABLE;
+  const starter = { name: "", units };
+  const lists = LIST_NAMES.flatMap((name) => {
+    const keys = Object.keys(LISTS[name].item).join(", ");
+    return ["", `# ${STARTER.list({ help: LISTS[name].help, keys })}`, `${name}: []`];
+  });
+  const head = [`# ${STARTER.shop}`, `# ${STARTER.units({ units })}`];
+  return `${[...head, ...sectionLines({ units: unit }, "", starter), ...sectionLines(groups, "", starter), ...lists].join("\n")}\n`;
 }
 
 const headLines = ({ units, purpose = "smoother", iron }: Starter): string[] => [

@@ -4,7 +4,7 @@ import { endOf, pairAt, parseEditableMap, splitByteOrderMark, startOf } from "..
 import { applyEdits, type Edit } from "../yaml/edits.ts";
 import { faultText } from "./fault-text.ts";
 import { rowAt } from "./path.ts";
-import { readDesign } from "./read.ts";
+import { readOwnDesign } from "./read.ts";
 
 /**
  * The text without one value, so that the table's default holds, or nothing where the table has none (what is measured).
@@ -16,13 +16,14 @@ import { readDesign } from "./read.ts";
 export function removeValue(source: string, path: string): string {
   const row = rowAt(path);
   if (row.kind === "number" && row.required) throw new Error(`a design cannot be without ${path}`);
-  const read = readDesign(source, "");
+  const read = readOwnDesign(source);
   if (!read.ok) throw new Error(`a value is taken out of a sound design only; ${read.faults.map(faultText)[0]}`);
   const { mark, text } = splitByteOrderMark(source);
   return mark + applyEdits(text, removeKey(text, parseEditableMap(text), path.split(".")));
 }
 
-function removeKey(text: string, map: YAMLMap, [key = "", ...rest]: string[]): Edit[] {
+/** Edits that take the value at a chain of keys out of a text. */
+export function removeKey(text: string, map: YAMLMap, [key = "", ...rest]: string[]): Edit[] {
   const pair = pairAt(map, key);
   if (!pair) return [];
   if (rest.length > 0) return isMap(pair.value) ? removeKey(text, pair.value, rest) : [];

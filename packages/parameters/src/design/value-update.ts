@@ -15,7 +15,7 @@ import { applyEdits, type Edit } from "../yaml/edits.ts";
 import { explicitUnits } from "./explicit-units.ts";
 import { faultText } from "./fault-text.ts";
 import { rowAt } from "./path.ts";
-import { readDesign } from "./read.ts";
+import { readOwnDesign } from "./read.ts";
 
 const INCH_PLACES = 4; // decimals of an inch that a maker would still write; a length that needs more is written in mm
 
@@ -29,7 +29,7 @@ const INCH_PLACES = 4; // decimals of an inch that a maker would still write; a 
  */
 export function setValue(source: string, path: string, value: number | string): string {
   const row = rowAt(path);
-  const read = readDesign(source, "");
+  const read = readOwnDesign(source);
   if (!read.ok) throw new Error(`a value is written into a sound design only; ${read.faults.map(faultText)[0]}`);
   const { mark, text } = splitByteOrderMark(source);
   const root = parseEditableMap(text);
@@ -53,7 +53,10 @@ function setKey(text: string, map: YAMLMap, [key = "", ...rest]: string[], value
   const pair = pairAt(map, key);
   if (!pair) return appendKeys(text, map, [key, ...rest], value, style);
   if (isMap(pair.value)) return setKey(text, pair.value, rest, value, style);
-  if (rest.length === 0) return replaceScalar(text, pair.value as Scalar, value);
+  const scalar = pair.value as Scalar | null;
+  if (rest.length === 0) return replaceScalar(text, scalar!, value);
+  if (typeof scalar?.value === "string")
+    return replaceScalar(text, scalar, besideShopName(text, scalar, rest, value, style));
   const behind = text.indexOf(":", keyOf(pair).range![1]) + 1; // an empty section, which may have a comment
   return insertion(behind, ` { ${flowText(rest, value, style)} }`);
 }
@@ -71,6 +74,12 @@ function appendKeys(text: string, map: YAMLMap, keys: string[], value: string, s
   const indent = " ".repeat(startOf(first) - (text.lastIndexOf("\n", startOf(first) - 1) + 1));
   const lines = keys.map((key, depth) => `${indent}${"  ".repeat(depth)}${key}:`).join(style.newline);
   return insertion(lineEnd, `${style.newline}${lines} ${value}`);
+}
+
+/** `shop: my-shop.yaml` with a value of the design's own beside it. */
+function besideShopName(text: string, { range }: Scalar, keys: string[], value: string, style: FileStyle): string {
+  const name = text.slice(range![0], range![1]).trimEnd();
+  return `{ ${flowText(["file"], name, style)}, ${flowText(keys, value, style)} }`;
 }
 
 const insertion = (start: number, text: string): Edit => ({ start, end: start, text });

@@ -11,8 +11,9 @@ export type DecodedValue = { readonly value: ParameterValue } | { readonly fault
 /** @param units unit of a length that carries none */
 export function decodeValue(node: DesignNode, row: Row, units: Units): DecodedValue {
   if (node.kind === "nothing") return { fault: { code: "no-value" } };
-  if (node.kind === "map" || node.kind === "other")
-    return { fault: { code: "not-a-value", what: node.kind === "map" ? "a group of keys" : node.words } };
+  if (node.kind === "map") return { fault: { code: "not-a-value", what: "a group of keys" } };
+  if (node.kind === "list") return { fault: { code: "not-a-value", what: "a list" } };
+  if (node.kind === "other") return { fault: { code: "not-a-value", what: node.words } };
   if (row.kind === "number") return decodeNumber(node, row, units);
   if (node.kind !== "text" || node.bare === "number") {
     const read = node.kind === "text" ? node.text : String(node.kind === "number" ? node.value : "");

@@ -22,12 +22,14 @@ import { planeToBed } from "../elevation/frame.ts";
 import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
 import type { Stage } from "../table/index.ts";
-import { formatNumber } from "../units.ts";
+import { formatLength } from "../units.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 
 /** Height of lettering and room between two views, mm. */
 const LETTERING = 3;
 const BETWEEN_VIEWS = 15;
+/** How far past an open edge a pocket runs, beyond the cutter's radius, mm: its corners stand clear of the wood. */
+const OVERRUN = 1;
 
 const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
 const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
@@ -38,7 +40,6 @@ const note = (text: string, x: number, y: number): DrawingEntry => ({
   text,
   height: LETTERING,
 });
-const formatHundredths = (mm: number): string => formatNumber(mm, { decimals: 2, halves: "scaled" });
 
 /** Shift that brings an outline's lower left corner to the origin. */
 function transformToOrigin(outline: Outline, transform: Transform2 = {}): Transform2 {
@@ -71,7 +72,7 @@ function pegEntries(e: Elevation, stage: Stage, transform: Transform2, ends: "to
   const circles = here.map((circle) => transformCircle(circle, transform));
   const first = circles[0];
   if (!first) return [];
-  const words = `pegs ${formatHundredths(e.design.pegs.diameter)}: bore at the dry fit, through cheeks and block together`;
+  const words = `pegs ${formatLength(e.design.pegs.diameter, e.design)}: bore at the dry fit, through cheeks and block together`;
   const left = Math.min(...circles.map(({ centre }) => centre.x)) + e.design.pegs.diameter;
   const high = Math.max(...circles.map(({ centre }) => centre.y));
   return [
@@ -87,7 +88,7 @@ export function frontBlockDrawing(e: Elevation, stage: Stage): Drawing {
   const { outline, transform } = layFrontBlock(e, stage);
   const entries = [
     cut(transformOutline(outline, transform)),
-    note(`front block, ${formatHundredths(e.widths.core)} wide`, 5, 5),
+    note(`front block, ${formatLength(e.widths.core, e.design)} wide`, 5, 5),
     ...pegEntries(e, stage, transform, "toe"),
   ];
   if (e.ramp.curve) {
@@ -95,10 +96,10 @@ export function frontBlockDrawing(e: Elevation, stage: Stage): Drawing {
     const straight = line(begin, point(begin.x - (end.y - begin.y) * cotDeg(e.ramp.angle), end.y));
     entries.push(
       mark(transformSegment(straight, transform)),
-      note(`saw along the mark, then shape R ${formatHundredths(radius)}`, 5, 10),
+      note(`saw along the mark, then shape R ${formatLength(radius, e.design)}`, 5, 10),
     );
   }
-  return { title: "front-block", entries };
+  return { title: "front-block", thickness: e.widths.core, entries };
 }
 
 /** Bed block from the side with its recess dashed, and its bed seen square with the recess to be routed. */
@@ -107,10 +108,11 @@ export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
   const side = transformOutline(outline, transform);
   const entries = [
     cut(side),
-    note(`bed block, ${formatHundredths(e.widths.core)} wide`, boundsOf(tessellate(side)).max.x - 60, 5),
+    note(`bed block, ${formatLength(e.widths.core, e.design)} wide`, boundsOf(tessellate(side)).max.x - 60, 5),
     ...pegEntries(e, stage, transform, "heel"),
   ];
-  if (!e.recess) return { title: "bed-block", entries };
+  const thickness = e.widths.core;
+  if (!e.recess) return { title: "bed-block", thickness, entries };
   const bedChain = blocksAt(e, stage).bedChain;
   const [low, high] = [bedChain.at(-1)!.from, bedChain.at(-1)!.to].map((p) => planeToBed(e.frame, p).s) as [
     number,
@@ -118,16 +120,20 @@ export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
   ];
   const c = e.widths.core / 2;
   const view: Transform2 = { turn: 90, shift: point(boundsOf(tessellate(side)).max.x + BETWEEN_VIEWS + c, -low) };
-  const edge = recessEdge(e.recess, high);
+  const edge = recessEdge(e.recess, high + e.recess.cornerRadius + OVERRUN);
   const opening = [...edge, line(edge.at(-1)!.to, edge[0]!.from)];
   const turned = outlineArea(opening) > 0 ? opening : reverseOutline(opening);
   const face = polygon(point(low, -c), point(high, -c), point(high, c), point(low, c));
   entries.push(
     { kind: "outline", work: "MARK", outline: transformOutline(face, view) },
-    { kind: "outline", work: "ROUT", outline: transformOutline(turned, view) },
-    note(`ROUT ${formatHundredths(e.recess.depth)} deep, square to the bed`, view.shift!.x - c + 2, high - low + 4),
+    { kind: "outline", work: "ROUT", outline: transformOutline(turned, view), depth: e.recess.depth },
+    note(
+      `ROUT ${formatLength(e.recess.depth, e.design)} deep, square to the bed`,
+      view.shift!.x - c + 2,
+      high - low + 4,
+    ),
   );
-  return { title: "bed-block", entries };
+  return { title: "bed-block", thickness, entries };
 }
 
 /** A cheek with its inside up: the pin's hole; pegs, bed, ramp, trued sole and finished ends as marks. */
@@ -146,7 +152,7 @@ export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right")
     mark(...blocks.rampChain.map(put)),
     mark(...blocks.bedChain.map(put)),
     note(
-      `${hand} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}, ${formatHundredths(e.widths.cheek)} thick`,
+      `${hand} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}, ${formatLength(e.widths.cheek, e.design)} thick`,
       20,
       6,
     ),
@@ -156,7 +162,7 @@ export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right")
     const low = -e.design.sole.allowance;
     for (const x of [0, length]) entries.push(mark(put(line(point(x, low), point(x, height)))));
   }
-  return { title: `cheek-${hand}`, entries };
+  return { title: `cheek-${hand}`, thickness: e.widths.cheek, entries };
 }
 
 /** Wedge from the side. */
@@ -167,7 +173,8 @@ export function wedgeDrawing(e: Elevation): Drawing {
   const above = boundsOf(tessellate(side)).max.y + LETTERING;
   return {
     title: "wedge",
-    entries: [cut(side), note(`wedge, ${formatHundredths(width)} wide, grain along it`, 0, above)],
+    thickness: width,
+    entries: [cut(side), note(`wedge, ${formatLength(width, e.design)} wide, grain along it`, 0, above)],
   };
 }
 
@@ -201,7 +208,7 @@ export function crossPinDrawing(e: Elevation): Drawing {
       cut(plan),
       { kind: "outline", work: "MARK", outline: transformOutline(e.pinSection, beside) },
       { kind: "circle", work: "MARK", circle: transformCircle({ centre: e.pin.centre, radius: t }, beside) },
-      note(`cross pin ${formatHundredths(diameter)}, tenons ${formatHundredths(tenon)}`, 0, diameter + 4),
+      note(`cross pin ${formatLength(diameter, e.design)}, tenons ${formatLength(tenon, e.design)}`, 0, diameter + 4),
     ],
   };
 }

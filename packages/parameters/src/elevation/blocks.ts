@@ -15,6 +15,7 @@ import {
 import type { Stage } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
 import { bedXAt, planeToBed } from "./frame.ts";
+import { memoizeByPlane } from "./memoize.ts";
 import { rampPath } from "./ramp.ts";
 import { flatTop } from "./top-outline.ts";
 
@@ -56,11 +57,20 @@ export interface Blocks {
   readonly topOverFront: readonly Segment[];
 }
 
+const knownBlocks = memoizeByPlane(() => new Map<Stage, Blocks>());
+
 /**
  * Front block, bed block and throat at a stage.
  * @throws Error (our bug) where ramp or bed miss the top; the checks stop such a design before.
  */
 export function blocksAt(plane: Elevation, stage: Stage): Blocks {
+  const known = knownBlocks(plane);
+  const blocks = known.get(stage) ?? cutBlocks(plane, stage);
+  known.set(stage, blocks);
+  return blocks;
+}
+
+function cutBlocks(plane: Elevation, stage: Stage): Blocks {
   const stock = stageExtent(plane, stage);
   const { height } = plane.design.body;
   const ramp = splitOrThrow(rampPath(plane.ramp, stock.sole, 2 * height), stock.top, "ramp");

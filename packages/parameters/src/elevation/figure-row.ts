@@ -69,9 +69,14 @@ export const withWords = <Rows extends Readonly<Record<string, FigureFormula>>>(
     Object.entries(rows).map(([key, row]) => [key, { name: words[key]![0], help: words[key]![1], ...row }]),
   ) as { readonly [Key in keyof Rows]: Rows[Key] & FigureRow };
 
-/** The figures of an elevation by these rows, in their order; what is undefined is left out. */
-export const evaluateFigures = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
+/** The figures of an elevation by these rows, in their order; what is undefined is left out. @param keys those wanted, all without it */
+export const evaluateFigures = (
+  rows: Readonly<Record<string, FigureRow>>,
+  e: Elevation,
+  keys?: readonly string[],
+): Figure[] =>
   Object.entries(rows).flatMap(([key, { of, name, unit, formula, help, source }]) => {
+    if (keys && !keys.includes(key)) return [];
     const value = of(e);
     const exact = value !== undefined && Math.abs(value) < EPSILON ** 2 ? 0 : value;
     return exact === undefined ? [] : [{ key, name, value: exact, unit, formula, help, source }];

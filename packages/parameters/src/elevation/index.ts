@@ -38,6 +38,7 @@ export { glueGap, tipGap } from "./glue-gap.ts";
 export { edgeHeightAtContact, GLUE_FREE, glueFreeArea, isPlacedByContact } from "./glue-up.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export { bevelToBack, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
+export { memoizeByPlane } from "./memoize.ts";
 export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {
   ROOM_WANTED,

@@ -54,18 +54,16 @@ export function pinMargins(
 ): PinMargins {
   const hole = pinHole(design, pin.centre).radius;
   const covered = pinHalfCover(design);
+  const thrust = thrustLength(design, pin.centre, top, frame);
   return {
     roomToRamp: distanceToRamp(ramp, pin.centre) - design.pin.diameter / 2,
-    woodOverHole: woodDepth(design, pin.centre, top, frame) - hole,
-    shearOut: thrustLength(design, pin.centre, top, frame) - hole,
+    // Where no wood is met in the line of the thrust, the point lies above the top.
+    woodOverHole: distanceToChain(pin.centre, top) * (thrust > 0 ? 1 : -1) - hole,
+    shearOut: thrust - hole,
     wedgeBelow: pin.contactS - covered - design.wedge.tipFromEdge,
     wedgeAbove: design.wedge.tipFromEdge + wedgeLength - pin.contactS - covered,
   };
 }
-
-/** Distance from a point to the top outline, negative above it. */
-const woodDepth = (design: Design, p: Point, top: readonly Segment[], frame: Frame): number =>
-  distanceToChain(p, top) * (thrustLength(design, p, top, frame) > 0 ? 1 : -1);
 
 /**
  * From a point in the line of the wedge's thrust, square off its upper side, to the nearest edge of the finished cheek: its
@@ -75,8 +73,10 @@ function thrustLength({ wedge }: Design, p: Point, top: readonly Segment[], { fa
   const slope = faceAngle + wedge.angle;
   const thrust = line(p, point(p.x - sinDeg(slope) * FAR, p.y + cosDeg(slope) * FAR));
   const toe = top.at(-1)!.to;
-  const ahead = [...top, line(toe, point(toe.x, 0))].flatMap((s) => intersections(thrust, s));
-  return ahead.length > 0 ? Math.min(...ahead.map((c) => distance(p, c.at))) : 0;
+  let nearest = Infinity;
+  for (const edge of [...top, line(toe, point(toe.x, 0))])
+    for (const { at } of intersections(thrust, edge)) nearest = Math.min(nearest, distance(p, at));
+  return nearest < Infinity ? nearest : 0;
 }
 
 /** The smallest of the margins, each as a share of what is wanted of it; 1 is just enough. */

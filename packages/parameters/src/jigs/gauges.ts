@@ -3,7 +3,7 @@
 import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { corneredOutline } from "./cornered-outline.ts";
+import { corneredOutline, isInnerCorner } from "./cornered-outline.ts";
 import type { JigName, JigResult, Pose } from "./jig.ts";
 import { CAUTION, FLAT_PRINT } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
@@ -38,8 +38,11 @@ export function gaugeOutlineCorners(angle: number): Point[] {
 
 function gauge(plane: Elevation, name: JigName, what: string, angle: number, pose: Pose): JigResult {
   const corners = gaugeOutlineCorners(angle);
-  const [, foot, , rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
-  const boundary = corneredOutline(corners.map((at) => ({ at })));
+  const [, foot, rightLow, rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
+  const relief = { radius: plane.design.jigs.relief, into: "after" } as const;
+  const boundary = corneredOutline(
+    corners.map((at) => (at === rightHigh && isInnerCorner(rightLow, at, leftHigh) ? { at, relief } : { at })),
+  );
   const [own, other] = [degreesText(angle), degreesText(90 - angle)];
   return {
     plan: {

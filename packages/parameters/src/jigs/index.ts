@@ -5,7 +5,7 @@ export { guidePlay, type JigRoom, printedRoom, SHEET_ROOM } from "./clearance.ts
 export { FIT_TEST_LENGTH, fitTestShank, TRIED } from "./fit-test.ts";
 export { gaugeOutlineCorners } from "./gauges.ts";
 export * from "./jig.ts";
-export { jigPlans, omittedJigs, printedSize, printerOverhang } from "./jigs.ts";
+export { jigPlans, omittedJigs, type PrintedSize, printedSize, printerOverhang } from "./jigs.ts";
 export { type PinGuideLayout, pinGuideLayout } from "./pin-guide.ts";
 export { type SpacerLayout, spacerLayout } from "./spacer-outline.ts";
 export { type TemplateLayout, templateLayout, templateOpening } from "./template-layout.ts";

@@ -2,6 +2,7 @@
 
 import { boundsOf, type Point, tessellate } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
+import { memoizeByPlane } from "../elevation/memoize.ts";
 import { bedCradle } from "./bed-cradle.ts";
 import { fitTest } from "./fit-test.ts";
 import { bedGauge, rampGauge } from "./gauges.ts";
@@ -24,8 +25,9 @@ const JIGS: readonly ((plane: Elevation) => JigResult)[] = [
 ];
 
 /** Every jig that this plane asks for: without a recess no template for one. */
-const jigsOf = (plane: Elevation): JigResult[] =>
-  JIGS.filter((jig) => plane.recess || jig !== recessTemplate).map((jig) => jig(plane));
+const jigsOf = memoizeByPlane((plane): readonly JigResult[] =>
+  JIGS.filter((jig) => plane.recess || jig !== recessTemplate).map((jig) => jig(plane)),
+);
 
 /** Plans of all jigs that this plane can have. The plane must be one that the checks let pass. */
 export const jigPlans = (plane: Elevation): JigPlan[] =>
@@ -35,16 +37,22 @@ export const jigPlans = (plane: Elevation): JigPlan[] =>
 export const omittedJigs = (plane: Elevation): NoJig[] =>
   jigsOf(plane).flatMap((made) => ("none" in made ? [made.none] : []));
 
-/** Length, depth and height that a jig takes up as it is printed, mm. */
-export function printedSize({ bodies }: JigPlan): { x: number; y: number; z: number } {
+/** Length, depth and height, mm. */
+export interface PrintedSize {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+/** What a jig takes up as it is printed. */
+export function printedSize({ bodies }: JigPlan): PrintedSize {
   const { min, max } = boundsOf(bodies.flatMap(({ boundary }): Point[] => tessellate(boundary)));
   const heights = bodies.map((body) => body.thickness + Math.max(0, ...body.risers.map((riser) => riser.height)));
   return { x: max.x - min.x, y: max.y - min.y, z: Math.max(...heights) };
 }
 
-/** How far a jig stands out of the printer, at its best quarter turn: above 0 it does not fit. mm */
-export function printerOverhang(plan: JigPlan, { shop }: Elevation["design"]): number {
-  const { x, y, z } = printedSize(plan);
+/** How far a jig of a size stands out of the printer, at its best quarter turn: above 0 it does not fit. mm */
+export function printerOverhang({ x, y, z }: PrintedSize, { shop }: Elevation["design"]): number {
   const { width, depth, height } = shop.printer;
   const flat = Math.min(Math.max(x - width, y - depth), Math.max(y - width, x - depth));
   return Math.max(flat, z - height);

@@ -30,8 +30,16 @@ export function nameLabel(words: readonly string[], design: Design, near: Point)
   return { choices: [...apart, [...words], [own], singly], near };
 }
 
+/** The last name and its lines: all jigs of a plane, and of a sweep's planes, bear one. */
+let lastVariants: { readonly name: string; readonly variants: readonly string[][] } | undefined;
+
 /** A plane's name in lines, whole at first, then in ever fewer letters. */
-function nameVariants({ name }: Design): string[][] {
+function nameVariants({ name }: Design): readonly string[][] {
+  if (lastVariants?.name !== name) lastVariants = { name, variants: breakName(name) };
+  return lastVariants.variants;
+}
+
+function breakName(name: string): string[][] {
   const pieces = name.split(/(?<=[-._])/);
   const longest = Math.max(...pieces.map((piece) => piece.length));
   const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>

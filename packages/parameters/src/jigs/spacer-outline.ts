@@ -20,7 +20,7 @@ import { figureValue } from "../elevation/figures.ts";
 import { bedXAt } from "../elevation/frame.ts";
 import { pinSweepRadius } from "../elevation/pin-section.ts";
 import { rampPath } from "../elevation/ramp.ts";
-import { windowOutline } from "./cornered-outline.ts";
+import { corneredPath, roundInnerCorner, windowOutline } from "./cornered-outline.ts";
 import type { NoJig } from "./jig.ts";
 import { clipChainToHeights, roundedBoxOutline } from "./lines.ts";
 
@@ -162,8 +162,11 @@ export function spacerOutline(plane: Elevation, places: SpacerLayout, set: numbe
     end.to,
   ];
   const slotTop = { left: point(slot.left, pin.centre.y), right: point(slot.right, pin.centre.y) };
+  const rounded = corners.map((at, i) =>
+    roundInnerCorner(corners[i - 1] ?? at, at, corners[i + 1] ?? at, plane.design.jigs.relief),
+  );
   return [
-    ...corners.slice(1).map((to, i) => line(corners[i]!, to)),
+    ...corneredPath(rounded),
     ...reverseOutline(ramp),
     line(ramp[0]!.from, point(slot.left, rampLow)),
     line(point(slot.left, rampLow), slotTop.left),

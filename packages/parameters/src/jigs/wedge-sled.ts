@@ -1,11 +1,12 @@
 // Wedge sled: a bar with the finished wedge's shape cut out of one side, so that what stands out over that side is sawn or planed off.
 
-import { cosDeg, type Point, point, sinDeg, transformPoint } from "@lamplane/geometry";
+import { cosDeg, type Point, point, sinDeg, tanDeg, transformPoint } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { wedgeThickness } from "../elevation/stack.ts";
+import type { Design } from "../table/index.ts";
 import { formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
-import { corneredOutline, reliefRadius } from "./cornered-outline.ts";
+import { corneredOutline, type OutlineCorner, reliefRadius } from "./cornered-outline.ts";
 import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 
@@ -16,6 +17,8 @@ const LEAD = 18;
 const TAIL = 62;
 /** The hole for fingers or a dowel to push by, mm. */
 const GRIP = 12;
+/** How steeply a thin end leaves the floor where the cutter is too large to relieve its corner, degrees. */
+const TIP_SLOPE = 30;
 /** Highest sled, mm: a wedge lying on its side must stand over it, for the fingers of a feather board. */
 const HIGHEST = 20;
 
@@ -68,17 +71,25 @@ function sledOutline({ design, wedgeLength }: Elevation, room: number) {
   const left = places.tipMouth.x - LEAD;
   const right = places.buttMouth.x + TAIL;
   const low = Math.min(places.buttFloor.y, places.tipFloor.y) - BAR;
-  const corners = [
+  const corners: OutlineCorner[] = [
     { at: point(left, low), round: 3 },
     { at: point(right, low), round: 3 },
     { at: point(right, 0), round: 3 },
     { at: places.buttMouth },
-    { at: places.buttFloor, relief: { radius: reliefRadius(jigs.relief, butt), into: "before" as const } },
-    { at: places.tipFloor, relief: { radius: reliefRadius(jigs.relief, wedge.tip), into: "after" as const } },
-    { at: places.tipMouth },
+    { at: places.buttFloor, relief: { radius: reliefRadius(jigs.relief, butt), into: "before" } },
+    ...tipEnd(places, jigs.relief, wedge),
     { at: point(left, 0), round: 3 },
   ];
   return { left, right, low, outline: corneredOutline(corners) };
+}
+
+/** The pocket's thin end: relieved for the cutter, or where it is too low for that, a slope off the floor that the cutter follows. */
+function tipEnd({ tipFloor, tipMouth }: Pocket, cutter: number, { tip, angle }: Design["wedge"]): OutlineCorner[] {
+  if (reliefRadius(cutter, tip) === cutter)
+    return [{ at: tipFloor, relief: { radius: cutter, into: "after" } }, { at: tipMouth }];
+  const back = cutter * tanDeg(TIP_SLOPE / 2);
+  const foot = point(tipFloor.x - back * cosDeg(angle), tipFloor.y + back * sinDeg(angle));
+  return [{ at: foot, round: cutter }, { at: point(foot.x + foot.y / tanDeg(TIP_SLOPE + angle), 0) }];
 }
 
 interface Pocket {

@@ -6,7 +6,9 @@ import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
 import { jigs } from "./jigs.ts";
+import type { ListValues } from "./lists.ts";
 import { measured } from "./measured.ts";
+import { router } from "./router.ts";
 import { shop } from "./shop.ts";
 import { STEP_NAMES } from "./step-names.ts";
 import { hold, wood } from "./wood.ts";
@@ -58,15 +60,17 @@ export const TABLE = validateTable({
   hand,
   billet,
   jigs,
+  router,
   measured,
 });
 
 /** What a maker asked for, every default filled in, every `auto` still standing. Lengths mm, angles degrees. */
-export type Design = ValueOf<typeof TABLE>;
+export type Design = ValueOf<typeof TABLE> & ListValues;
 
-export type { ChoiceRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
+export type { ChoiceRow, ListRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
 export { defaultIn } from "./default-value.ts";
+export { type Cutter, isListName, LIST_NAMES, LISTS, type ListName } from "./lists.ts";
 export type { Measurement } from "./measured.ts";
 export { isAssumption } from "./sources.ts";
 export { STEP_NAMES, type Stage, type Step, WORK_AFTER, WORK_STAGES, type WorkStage } from "./step-names.ts";

@@ -42,6 +42,13 @@ export const shop = {
     help: "Smallest fraction of an inch on the shop's rules.",
     source: SHOP_SOURCE,
   }),
+  dxfUnit: choice({
+    choices: ["mm", "in"],
+    default: "mm",
+    name: "unit of DXF files",
+    help: "What one unit in a DXF file stands for. The router's or laser's program says which it reads.",
+    source: SHOP_SOURCE,
+  }),
   bothUnits: choice({
     choices: ["no", "yes"],
     default: "no",

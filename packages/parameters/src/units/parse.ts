@@ -19,6 +19,8 @@ const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly exam
   temperature: { pattern: /\s*(°\s?C|℃|C)$/i, example: "21 or 21 °C" },
   humidity: { pattern: /\s*%(\s?RH)?$/i, example: "30 or 30 %" },
   percent: { pattern: /\s*%$/, example: "30 or 30 %" },
+  feed: { pattern: /\s*mm\/min$/, example: "1500 or 1500 mm/min" },
+  turns: { pattern: /\s*rpm$/i, example: "16000 or 16000 rpm" },
   "force per length": { pattern: /\s*N\/mm$/, example: "5 or 5 N/mm" },
 };
 

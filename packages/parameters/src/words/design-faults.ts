@@ -3,6 +3,9 @@ import { sentence } from "./sentence.ts";
 
 const ALLOWED = { allowed: "35° to 65°" };
 const BEGINNING = "start with `iron: { width: 48 mm, thickness: 3.6 mm }`";
+/** What `shop: my-shop.yaml` means. */
+export const SHOP_FILE_HELP =
+  "Name of a shop file, from the design's folder; beside values of the design's own it stands under `file`.";
 const FEATURES = { alias: "aliases (*)", anchor: "anchors (&)", tag: "tags (!)" } as const;
 
 /** Faults of the file and of its keys. */
@@ -28,6 +31,29 @@ export const FILE_FAULT = {
   "empty-design": `the design is empty; ${BEGINNING}`,
   "not-a-design": `a design is a list of keys and values; ${BEGINNING}`,
   "not-an-object": "a design is an object of keys and values",
+  "empty-shop": "the shop file is empty; `lamplane new --shop FILE` writes one to start from",
+  "not-a-shop": "a shop file is a list of keys and values; `lamplane new --shop FILE` writes one to start from",
+  "not-of-a-shop": sentence(
+    ({ key, keys }: { key: string; keys: string }) => `${key} belongs in a design; a shop file takes ${keys}`,
+    { key: "iron", keys: "units, shop, hand, jigs, router, cutters" },
+  ),
+  "no-file-name": "write the name of a shop file, such as my-shop.yaml",
+  "shop-not-read": sentence(({ name, problem }: { name: string; problem: string }) => `shop file ${name}: ${problem}`, {
+    name: "my-shop.yaml",
+    problem: "there is no such file beside the design",
+  }),
+  "not-a-list": sentence(
+    ({ path }: { path: string }) => `${path} is a list; write an item a line, such as - { name: end-6, … }`,
+    { path: "cutters" },
+  ),
+  "not-an-item": sentence(({ keys }: { keys: string }) => `an item of this list is a group of keys: ${keys}`, {
+    keys: "name, kind, diameter",
+  }),
+  "doubled-name": sentence(
+    ({ name, firstLine }: { name: string; firstLine: number }) =>
+      `"${name}" is the name of the item on line ${firstLine} already; each has its own`,
+    { name: "end-6", firstLine: 4 },
+  ),
   "not-a-section": sentence(
     ({ path, keys }: { path: string; keys: string }) =>
       `${path} is a section; write keys into it (${keys}), or leave it out`,
@@ -172,4 +198,9 @@ export const STARTER = {
     ...ALLOWED,
   }),
   empty: "fill in each once it is measured",
+  shop: "What belongs to the shop and not to one plane. Name this file in a design: `shop: my-shop.yaml`, or enter --shop my-shop.yaml. A design's own values stand over these.",
+  list: sentence(({ help, keys }: { help: string; keys: string }) => `${help} Keys of each: ${keys}.`, {
+    help: "Cutters of the router.",
+    keys: "name, kind, diameter",
+  }),
 } as const;

@@ -1,5 +1,7 @@
 // Door: every sentence of parameters, and what the words of all packages are made with.
 export * from "./design-faults.ts";
 export * from "./figures.ts";
+export * from "./number-spans.ts";
+export * from "./roster-faults.ts";
 export * from "./sentence.ts";
 export * from "./text-faults.ts";

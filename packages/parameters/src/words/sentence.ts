@@ -16,3 +16,6 @@ export const countText = (count: number, singular: string, plural = `${singular}
 /** Names in a row: "a", "a and b", "a, b and c". */
 export const listText = (names: readonly string[]): string =>
   names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+
+/** A unit behind "in", where its sign would read twice. */
+export const UNIT_NAMES = { mm: "mm", in: "inches" } as const;

@@ -1,4 +1,5 @@
 // Door: printed sheets.
+export { classPdf } from "./class/class-pdf.ts";
 export { type LayoutOptions, layoutPdf } from "./layout-pdf.ts";
 export { BARS, type PageLabels, pageFurniture } from "./page-furniture.ts";
 export {

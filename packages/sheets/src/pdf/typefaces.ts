@@ -23,10 +23,14 @@ let cachedTypefaces: Typefaces | undefined;
 
 /** DejaVu Sans Condensed from its npm package: wide coverage, and its licence lets it be embedded in any document. */
 export function installedTypefaces(): Typefaces {
+  cachedTypefaces ??= readTypefaces();
+  return cachedTypefaces;
+}
+
+function readTypefaces(): Typefaces {
   const { resolve } = createRequire(ownPackage()); // a bundle stands in another package, which has not this one's dependencies
   const bytes = (style: string) => readFileSync(resolve(`dejavu-fonts-ttf/ttf/DejaVuSansCondensed${style}.ttf`));
-  cachedTypefaces ??= parseTypefaces(bytes(""), bytes("-Bold"));
-  return cachedTypefaces;
+  return parseTypefaces(bytes(""), bytes("-Bold"));
 }
 
 const ownPackage = (): string => createRequire(import.meta.url).resolve("@lamplane/sheets/package.json");

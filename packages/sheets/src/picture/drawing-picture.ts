@@ -9,6 +9,7 @@ const LINES: Readonly<Record<Exclude<WorkKind, "NOTE">, LineKind>> = {
   DRILL: "outline",
   ROUT: "cut",
   MARK: "mark",
+  ENGRAVE: "mark",
 };
 const DESCRIPTION =
   "Full lines are cut or drilled, dashes with two dots routed, short dashes marked. Lengths are in mm.";

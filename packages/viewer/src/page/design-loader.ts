@@ -1,11 +1,12 @@
 // Which text the sheet is drawn from: the one that was to be opened last. While a followed file cannot be had, or is no design,
 // that is the file as it was read last.
+import type { ShopSource } from "@lamplane/parameters/design";
 import type { DesignOrigin } from "../state/address.ts";
 import type { Engine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import type { Store } from "../state/store.ts";
 import type { FaultList } from "./fault-list.ts";
-import type { FollowedFile } from "./followed-file.ts";
+import type { FollowedFile, FollowedText } from "./followed-file.ts";
 
 interface LoaderContext {
   readonly store: Store;
@@ -21,6 +22,7 @@ interface LoaderContext {
 interface SentText {
   readonly base: number;
   readonly text: string;
+  readonly shop: ShopSource | undefined;
   readonly isFile: boolean;
 }
 
@@ -68,15 +70,15 @@ export class DesignLoader {
     const { beginning } = store.now();
     this.#begun += 1;
     const begun = this.#begun;
-    const text =
+    const read: FollowedText | undefined =
       beginning.kind === "text"
-        ? beginning.text
+        ? beginning
         : beginning.kind === "example"
-          ? EXAMPLES[beginning.name]!
+          ? { text: EXAMPLES[beginning.name]! }
           : await followed!.text();
     if (begun !== this.#begun) return; // the newest is opened
-    if (text === undefined) this.#goOnWithFile([]);
-    else this.#send(text, beginning.kind === "followed");
+    if (read === undefined) this.#goOnWithFile([]);
+    else this.#send(read, beginning.kind === "followed");
   }
 
   /** A text is a design. */
@@ -113,15 +115,15 @@ export class DesignLoader {
     if (this.#base === this.#read?.base) return;
     if (this.#read) {
       this.#keptBase = this.#base + 1;
-      this.#send(this.#read.text, true);
+      this.#send(this.#read, true);
     } else this.#context.restoreLast(words);
   }
 
-  #send(text: string, isFile: boolean): void {
+  #send({ text, shop }: FollowedText, isFile: boolean): void {
     this.#base += 1;
     this.#beginning = this.#context.store.now().beginning;
-    this.#sent = [...this.#sent, { base: this.#base, text, isFile }];
-    this.#context.engine.open(this.#base, text, this.fileName);
+    this.#sent = [...this.#sent, { base: this.#base, text, shop, isFile }];
+    this.#context.engine.open(this.#base, text, this.fileName, shop);
     this.#context.requestSheet();
   }
 

@@ -8,8 +8,10 @@ interface FileContext {
   readonly store: Store;
   readonly loader: DesignLoader;
   readonly followed: FollowedFile | undefined;
-  /** The design file as it stands now, every change written into it, its comments kept. */
+  /** The design file as it stands now, every change written into it, its comments kept; it carries what its shop file holds. */
   text(): Promise<string>;
+  /** The same without the shop file's values. */
+  ownText(): Promise<string>;
   say(words: string): void;
   refuse(words: readonly string[]): void;
 }
@@ -20,7 +22,7 @@ export interface FileActions {
   writeBack(): void;
 }
 
-export function createFileActions({ store, loader, followed, text, say, refuse }: FileContext): FileActions {
+export function createFileActions({ store, loader, followed, text, ownText, say, refuse }: FileContext): FileActions {
   /** A file that cannot be read (a folder, or one that is gone) is named, and the sheet stays as it is. */
   async function openFile(file: File) {
     let read: OpenedFile;
@@ -35,7 +37,7 @@ export function createFileActions({ store, loader, followed, text, say, refuse }
   async function writeBack() {
     if (loader.fileIsRefused) return say("Nothing was written: the file is not as it was read; mend it first.");
     const written = store.now().changes;
-    const isWritten = await followed?.writeBack(text);
+    const isWritten = await followed?.writeBack(ownText);
     const { beginning, changes } = store.now();
     if (!isWritten || beginning.kind !== "followed") return;
     const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));

@@ -1,9 +1,16 @@
 // The file that `lamplane view` follows: its text, word that it changed on disk, and the way back into it, only when asked.
+import type { ShopSource } from "@lamplane/parameters/design";
+
+/** A followed file's text, and the shop file that goes with it. */
+export interface FollowedText {
+  readonly text: string;
+  readonly shop?: ShopSource | undefined;
+}
 
 export interface FollowedFile {
   readonly name: string;
   /** @returns undefined where the file cannot be had; `lost` gets the reason */
-  text(): Promise<string | undefined>;
+  text(): Promise<FollowedText | undefined>;
   /**
    * Writes over the file as it was read when this was called, and over no other.
    * @param textOf makes the text from what was read
@@ -18,6 +25,11 @@ interface FollowHandlers {
   /** It cannot be had, for the moment or for good. */
   lost(why: string): void;
   say(words: string): void;
+}
+
+async function fetchShop(): Promise<ShopSource | undefined> {
+  const response = await fetch("./followed/shop", { cache: "no-store" }).catch(() => undefined);
+  return response?.status === 200 ? ((await response.json()) as ShopSource) : undefined;
 }
 
 /** @returns undefined on a page that no `lamplane view` serves */
@@ -57,9 +69,14 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
       if (!response || ownId !== requestId) return undefined; // only the newest request is answered
       const text = await response.text();
       if (ownId !== requestId) return undefined;
-      if (!response.ok) gone(text.trim());
-      else version = response.headers.get("etag") ?? undefined;
-      return response.ok ? text : undefined;
+      if (!response.ok) {
+        gone(text.trim());
+        return undefined;
+      }
+      const shop = await fetchShop();
+      if (ownId !== requestId) return undefined;
+      version = response.headers.get("etag") ?? undefined;
+      return { text, shop };
     },
     async writeBack(textOf) {
       const read = version;

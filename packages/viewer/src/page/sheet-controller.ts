@@ -66,6 +66,7 @@ export class SheetController {
       loader: this.#loader,
       followed: this.#followed,
       text: this.#currentText,
+      ownText: () => this.#engine.text(this.#designQuery(), false),
       say: (words) => this.#parts.title.say(words),
       refuse: (words) => this.#parts.faults.showActionFaults(words),
     });
@@ -190,7 +191,8 @@ export class SheetController {
     return this.#parts.sheet.clientWidth < NARROW ? NARROW_PLOT : PLOT_SIZE.width; // mm
   }
 
-  readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery());
+  /** With the shop's values, so that it can be saved, sent on and built without the shop file. */
+  readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery(), true);
 
   #handleResponse(response: WorkerResponse) {
     (this.#handlers[response.kind] as (response: WorkerResponse) => void)(response);

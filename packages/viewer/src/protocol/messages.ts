@@ -1,5 +1,5 @@
 // What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
-import type { Fault } from "@lamplane/parameters/design";
+import type { Fault, ShopSource } from "@lamplane/parameters/design";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
 import type {
@@ -22,6 +22,8 @@ export interface OpenRequest extends Message<"open"> {
   readonly base: number;
   readonly text: string;
   readonly file: string;
+  /** Shop file that goes with it. */
+  readonly shop?: ShopSource;
 }
 
 /** About the design in a text, with changes in it, at a stage. */
@@ -36,6 +38,11 @@ interface PlotsRequest extends DesignRequest<"plots"> {
   readonly width: number;
 }
 
+interface WrittenRequest extends DesignRequest<"written"> {
+  /** Whether the shop file's values are to stand in the text. */
+  readonly carriesShop?: boolean;
+}
+
 export type WorkerRequest =
   | OpenRequest
   | DesignRequest<"plane">
@@ -43,7 +50,7 @@ export type WorkerRequest =
   | DesignRequest<"cures">
   | PlotsRequest
   | DesignRequest<"guide">
-  | DesignRequest<"written">;
+  | WrittenRequest;
 
 /** Number of a response to nothing: a worker that has started says so. */
 export const UNREQUESTED = 0;

@@ -1,5 +1,6 @@
 // The workers: one draws, one makes the body, one may take its time (cures, plots, the file's text). The newest request wins.
 
+import type { ShopSource } from "@lamplane/parameters/design";
 import type { StageName } from "../protocol/build-steps.ts";
 import type { OpenRequest, WorkerRequest, WorkerResponse } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
@@ -15,15 +16,20 @@ type ResponseHandler = (response: WorkerResponse) => void;
 const PAUSE = 160;
 
 export interface Engine {
-  open(base: number, text: string, file: string): void;
+  /** @param shop shop file that goes with the text */
+  open(base: number, text: string, file: string, shop?: ShopSource): void;
   /**
    * Requests sheet and body, each as soon as the last one is done; cures and plots after a pause.
    * @param plotWidth width of the plots, mm
    * @returns the number of these requests
    */
   show(query: DesignQuery, plotWidth: number): number;
-  /** The design file's text with the changes in it. @throws where it is refused, or is not the one that is open any more */
-  text(query: DesignQuery): Promise<string>;
+  /**
+   * The design file's text with the changes in it.
+   * @param carriesShop whether the shop file's values stand in it too, so that it can be sent on alone
+   * @throws where it is refused, or is not the one that is open any more
+   */
+  text(query: DesignQuery, carriesShop?: boolean): Promise<string>;
 }
 
 /** What each worker's responses are taken for; the body's and the patient worker open the same texts as the first. */
@@ -45,9 +51,9 @@ export function startEngine(
   let [requestId, pause] = [0, 0];
 
   return {
-    open(base, text, file) {
+    open(base, text, file, shop) {
       requestId += 1;
-      const request: OpenRequest = { kind: "open", requestId, base, text, file };
+      const request: OpenRequest = { kind: "open", requestId, base, text, file, ...(shop && { shop }) };
       for (const worker of [drawing, shaping, patient]) worker.open(request);
     },
     show(query, plotWidth) {
@@ -63,9 +69,9 @@ export function startEngine(
       pause = window.setTimeout(() => later.forEach(patient.send), PAUSE);
       return requestId;
     },
-    text(query) {
+    text(query, carriesShop = false) {
       requestId += 1;
-      return patient.text({ kind: "written", requestId, ...query });
+      return patient.text({ kind: "written", requestId, ...query, carriesShop });
     },
   };
 }

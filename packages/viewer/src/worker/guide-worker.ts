@@ -1,6 +1,6 @@
 // The worker that may take its time: remedies, plots, the guide to each step, and the file's text with the changes in it.
 import { checkPlane } from "@lamplane/bench/checks";
-import { removeValue, setValue } from "@lamplane/parameters/design";
+import { carryShop, removeValue, setValue } from "@lamplane/parameters/design";
 import type { DesignRequest, WorkerRequest } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
 import { makeGuide } from "./guide.ts";
@@ -16,6 +16,12 @@ const writeChanges = (text: string, changes: readonly ParameterChange[]): string
     (now, [path, value]) => (value === undefined ? removeValue(now, path) : setValue(now, path, value)),
     text,
   );
+
+function writtenText({ changes, carriesShop }: Extract<WorkerRequest, { kind: "written" }>): string {
+  const text = writeChanges(opened.text(), changes);
+  const shop = carriesShop ? opened.shop() : undefined;
+  return shop ? carryShop(text, shop) : text;
+}
 
 function findCures(request: DesignRequest<"cures">): void {
   const { requestId } = request;
@@ -38,7 +44,7 @@ function handleRequest(request: WorkerRequest): void {
       respond({ kind: "guide", requestId, guide: makeGuide(design, plane, request.stage) }),
     );
   else if (kind === "written" && opened.applyChanges(request))
-    respond({ kind: "written", requestId, text: writeChanges(opened.text(), request.changes) });
+    respond({ kind: "written", requestId, text: writtenText(request) });
 }
 
 listenGuarded(scope, handleRequest);

@@ -1,9 +1,12 @@
 // The design that a worker holds: the text opened last, and the plane computed last. What is asked of another text is skipped.
 import { asBuiltPlane } from "@lamplane/bench";
-import { completeDesign, readDesign, withValue } from "@lamplane/parameters/design";
+import { completeDesign, readDesign, type ShopSource, withValue } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { DesignRequest, OpenRequest, WorkerRequest, WorkerResponse } from "../protocol/messages.ts";
+
+const NO_SHOP_FILE =
+  "a page cannot open it; open the design with `lamplane view FILE`, or write the values of the shop file into it";
 
 export interface WorkerScope {
   postMessage(message: WorkerResponse, transfer?: ArrayBuffer[]): void;
@@ -17,16 +20,21 @@ export interface OpenedDesign {
   applyChanges(request: DesignRequest<string>): Design | undefined;
   withPlane(request: DesignRequest<string>, act: (plane: Elevation, design: Design) => void): void;
   text(): string;
+  /** Shop file that goes with the text. */
+  shop(): ShopSource | undefined;
 }
 
 export function createOpenedDesign(respond: Respond): OpenedDesign {
-  let opened: { base: number; text: string; design: Design } | undefined;
+  let opened: { base: number; text: string; shop: ShopSource | undefined; design: Design } | undefined;
   let last: { requestId: number; base: number; design: Design; plane: Elevation } | undefined;
 
-  function open({ requestId, base, text, file }: OpenRequest) {
-    const reading = readDesign(text, file);
+  function open({ requestId, base, text, file, shop }: OpenRequest) {
+    const reading = readDesign(text, file, {
+      open: () => shop ?? { problem: NO_SHOP_FILE },
+      ...(shop && { instead: shop }),
+    });
     if (!reading.ok) return respond({ kind: "text-refused", requestId, base, faults: reading.faults });
-    opened = { base, text, design: reading.design };
+    opened = { base, text, shop, design: reading.design };
     return respond({ kind: "opened", requestId, base });
   }
 
@@ -53,7 +61,7 @@ export function createOpenedDesign(respond: Respond): OpenedDesign {
     act(last.plane, last.design);
   }
 
-  return { open, applyChanges, withPlane, text: () => opened!.text };
+  return { open, applyChanges, withPlane, text: () => opened!.text, shop: () => opened!.shop };
 }
 
 /** A bug of ours is reported to the page, which shows it; the worker lives on. */

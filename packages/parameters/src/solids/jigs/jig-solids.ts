@@ -1,5 +1,6 @@
 // The jigs as solids: as they lie on the printer's table, and standing where they are used.
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
+import { line, pointsEqual, type Segment } from "@lamplane/geometry";
 import {
   assertSolid,
   type Face,
@@ -11,11 +12,13 @@ import {
   tessellateFaces,
   type Vec3,
 } from "@lamplane/geometry/mesh";
-import type { Drawing } from "../../drawings/drawing.ts";
+import type { Drawing, DrawingEntry } from "../../drawings/drawing.ts";
+import { moveToOrigin } from "../../drawings/drawing-transform.ts";
 import type { Elevation } from "../../elevation/elevation.ts";
 import { applyPose, type JigName, type JigPlan } from "../../jigs/jig.ts";
 import { jigPlans } from "../../jigs/jigs.ts";
 import { toGeom3 } from "../geom3.ts";
+import type { Stroke } from "./level-lines.ts";
 import { printedBody } from "./printed-body.ts";
 
 export interface Jig {
@@ -36,22 +39,23 @@ export interface Jig {
   readonly shells: number;
   /** What can be read on it. */
   readonly reads: readonly string[];
-  /** Absent for a jig that only a printer makes. */
+  /** Its lower left corner at 0, 0, its letters as single lines; absent for a jig that only a printer makes. */
   readonly drawing?: Drawing;
   readonly registersAgainst: string;
   readonly use: string;
   readonly printed: string;
 }
 
-/** Every jig that the plane can have, in the order of the work. The plane must be one that the checks let pass. */
-export const planeJigs = (plane: Elevation): Jig[] => jigPlans(plane).map(makeJig);
+/** Every jig that the plane can have, or those wanted, in the order of the work. The plane must be one that the checks let pass. */
+export const planeJigs = (plane: Elevation, isWanted: (plan: JigPlan) => boolean = () => true): Jig[] =>
+  jigPlans(plane).filter(isWanted).map(makeJig);
 
 /** One jig from its plan. */
 export function makeJig(plan: JigPlan): Jig {
   const { name, title, bodies, drawing, registersAgainst, use, printed } = plan;
   const made = bodies.map((body) => {
-    const { faces, plainFaces, volume, reads } = printedBody(body);
-    return { body, mesh: tessellateFaces(faces), plainFaces, volume, reads };
+    const { faces, ...rest } = printedBody(body);
+    return { body, mesh: tessellateFaces(faces), ...rest };
   });
   const volume = made.reduce((sum, { volume }) => sum + volume, 0);
   const mesh = joinMeshes(made.map((m) => m.mesh));
@@ -74,12 +78,26 @@ export function makeJig(plan: JigPlan): Jig {
     plainFaces: made.map((m) => mapFaces(m.plainFaces, { point: toTable, direction: (d) => d })),
     shells: bodies.length,
     reads: made.flatMap((m) => m.reads),
-    ...(drawing ? { drawing } : {}),
+    ...(drawing ? { drawing: engravedDrawing(drawing, bodies[0]!.thickness, made[0]!.strokes) } : {}),
     registersAgainst,
     use,
     printed,
   };
 }
+
+/** A flat jig's drawing with the letters of its print as single lines, at the place a machine starts from. */
+const engravedDrawing = (drawing: Drawing, thickness: number, strokes: readonly Stroke[]): Drawing =>
+  moveToOrigin({
+    ...drawing,
+    thickness,
+    entries: [
+      ...drawing.entries,
+      ...strokes.map((stroke): DrawingEntry => ({ kind: "path", work: "ENGRAVE", segments: strokeLines(stroke) })),
+    ],
+  });
+
+const strokeLines = (stroke: Stroke): Segment[] =>
+  stroke.slice(1).flatMap((to, i) => (pointsEqual(stroke[i]!, to) ? [] : [line(stroke[i]!, to)]));
 
 /** Shift along the table that lays the lowest corner of a mesh's box at 0, 0. */
 function shiftToTable(mesh: Mesh): (p: Vec3) => Vec3 {

@@ -2,7 +2,7 @@
 import { distance, type Point, point } from "@lamplane/geometry";
 import type { JigLabel } from "../../jigs/jig.ts";
 import { type FreeGrid, findFreeMiddle, makeFreeGrid } from "./free-grid.ts";
-import { cachedGlyph, type Glyph, LETTER_HEIGHTS, letterAdvance, STROKE } from "./lettering.ts";
+import { cachedGlyph, type Glyph, LETTER_HEIGHTS, letterAdvance, moveGlyph, STROKE } from "./lettering.ts";
 
 /** Between a letter and the edge of its face, mm. */
 const CLEAR = 1;
@@ -14,7 +14,7 @@ const BELOW = 0.25;
 
 /** Letters in their places on a face. */
 export interface LabelLayout {
-  readonly pieces: Glyph["pieces"];
+  readonly letters: readonly Glyph[];
   /** The lines that were chosen, label by label. */
   readonly lines: readonly (readonly string[])[];
 }
@@ -24,7 +24,7 @@ export function layOutLabels(
   labels: readonly JigLabel[],
   rings: readonly (readonly Point[])[],
 ): LabelLayout | undefined {
-  const found: { pieces: Glyph["pieces"]; lines: readonly string[] }[] = [];
+  const found: { letters: readonly Glyph[]; lines: readonly string[] }[] = [];
   const all = [...rings];
   for (const label of labels) {
     const placed = layOutLabel(label, makeFreeGrid(all, CLEAR));
@@ -33,7 +33,7 @@ export function layOutLabels(
     all.push(placed.taken);
   }
   return {
-    pieces: found.flatMap(({ pieces }) => pieces),
+    letters: found.flatMap(({ letters }) => letters),
     lines: found.map(({ lines }) => lines),
   };
 }
@@ -47,11 +47,11 @@ function layOutLabel({ choices, near, within }: JigLabel, room: FreeGrid) {
         const high = height * (1 + LINE_PITCH * (lines.length - 1) + BELOW) + STROKE;
         const middle = upright ? findFreeMiddle(room, high, width, near) : findFreeMiddle(room, width, high, near);
         if (!middle || distance(middle, near) > (within ?? Number.POSITIVE_INFINITY)) continue;
-        const pieces = lines.flatMap((line, i) => {
+        const letters = lines.flatMap((line, i) => {
           const [x, y] = [-line.width / 2, high / 2 - STROKE / 2 - height * (1 + LINE_PITCH * i)];
-          return line.pieces(x, y).map((piece) => movePiece(piece, middle, upright));
+          return line.letters(x, y).map((letter) => placeLetter(letter, middle, upright));
         });
-        return { pieces, lines: choice, taken: labelFootprint(middle, upright ? [high, width] : [width, high]) };
+        return { letters, lines: choice, taken: labelFootprint(middle, upright ? [high, width] : [width, high]) };
       }
   return undefined;
 }
@@ -71,19 +71,12 @@ function layOutLine(text: string, height: number) {
   });
   return {
     width: x,
-    pieces: (left: number, base: number): Glyph["pieces"] =>
-      letters.flatMap(({ letter, from }) =>
-        cachedGlyph(letter, height).pieces.map((piece) => mapPiece(piece, (p) => point(p.x + left + from, p.y + base))),
+    letters: (left: number, base: number): Glyph[] =>
+      letters.map(({ letter, from }) =>
+        moveGlyph(cachedGlyph(letter, height), (p) => point(p.x + left + from, p.y + base)),
       ),
   };
 }
 
-type Piece = Glyph["pieces"][number];
-
-const mapPiece = ({ boundary, counters }: Piece, move: (p: Point) => Point): Piece => ({
-  boundary: boundary.map(move),
-  counters: counters.map((ring) => ring.map(move)),
-});
-
-const movePiece = (piece: Piece, { x, y }: Point, upright: boolean): Piece =>
-  mapPiece(piece, (p) => (upright ? point(x - p.y, y + p.x) : point(x + p.x, y + p.y)));
+const placeLetter = (letter: Glyph, { x, y }: Point, upright: boolean): Glyph =>
+  moveGlyph(letter, (p) => (upright ? point(x - p.y, y + p.x) : point(x + p.x, y + p.y)));

@@ -26,7 +26,18 @@ const SPACE = 0.45;
 export interface Glyph {
   /** Counter-clockwise boundaries, each with the clockwise rings of what stays standing within it. */
   readonly pieces: readonly { readonly boundary: readonly Point[]; readonly counters: readonly (readonly Point[])[] }[];
+  /** Middle lines of its strokes, for a tool that follows them. */
+  readonly strokes: readonly Stroke[];
 }
+
+/** A letter elsewhere. */
+export const moveGlyph = ({ pieces, strokes }: Glyph, move: (p: Point) => Point): Glyph => ({
+  pieces: pieces.map(({ boundary, counters }) => ({
+    boundary: boundary.map(move),
+    counters: counters.map((ring) => ring.map(move)),
+  })),
+  strokes: strokes.map((stroke) => stroke.map(move)),
+});
 
 const glyphCache = new Map<string, Glyph>();
 
@@ -40,15 +51,24 @@ export function cachedGlyph(letter: string, height: number): Glyph {
   return made;
 }
 
+const advanceCache = new Map<string, number>();
+
 /** How far the letter after this one stands from it, mm: their inks never overlap. */
 export function letterAdvance(letter: string, height: number): number {
-  const strokes = strokesOf(letter, height);
+  const key = `${letter} ${height}`;
+  const advance = advanceCache.get(key) ?? strokeAdvance(strokesOf(letter, height), height);
+  advanceCache.set(key, advance);
+  return advance;
+}
+
+function strokeAdvance(strokes: readonly Stroke[], height: number): number {
   return strokes.length === 0 ? SPACE * height : STROKE + Math.max(...strokes.flat().map((p) => p.x)) + BETWEEN_LETTERS;
 }
 
-const makeGlyph = (letter: string, height: number): Glyph => ({
-  pieces: strokePieces(strokesOf(letter, height).map((stroke) => stroke.map((p) => point(p.x + STROKE / 2, p.y)))),
-});
+function makeGlyph(letter: string, height: number): Glyph {
+  const strokes = strokesOf(letter, height).map((stroke) => stroke.map((p) => point(p.x + STROKE / 2, p.y)));
+  return { pieces: strokePieces(strokes), strokes };
+}
 
 /** Middle lines of a letter's strokes, the leftmost at x = 0. */
 function strokesOf(letter: string, height: number): Stroke[] {

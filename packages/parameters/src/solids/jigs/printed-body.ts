@@ -4,8 +4,8 @@ import { type Face, levelFace, wallFaces } from "@lamplane/geometry/mesh";
 import { INSIDE_FACE, type JigBody, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
 import { chordArea, polygonArea } from "../part-faces.ts";
 import { type LabelLayout, layOutLabels } from "./label.ts";
-import { isInsideRing } from "./lettering.ts";
-import { distanceToSide } from "./level-lines.ts";
+import { type Glyph, isInsideRing } from "./lettering.ts";
+import { distanceToSide, type Stroke } from "./level-lines.ts";
 import { chamferRing } from "./table-chamfer.ts";
 
 /** How deep letters are sunk, mm: three layers of 0.2, which no wall under them misses. */
@@ -32,6 +32,8 @@ export interface PrintedBody {
   readonly volume: number;
   /** What can be read on it, line by line. */
   readonly reads: readonly string[];
+  /** Middle lines of its letters. */
+  readonly strokes: readonly Stroke[];
 }
 
 /**
@@ -40,7 +42,8 @@ export interface PrintedBody {
  */
 export function printedBody(body: JigBody): PrintedBody {
   const { rings, label } = letterPlate(body);
-  assertInside(rings, [...label.pieces.map((p) => p.boundary), ...body.risers.map((r) => tessellate(r.outline))]);
+  const pieces = label.letters.flatMap((letter) => letter.pieces);
+  assertInside(rings, [...pieces.map((p) => p.boundary), ...body.risers.map((r) => tessellate(r.outline))]);
   const top = body.thickness;
   const chamfered = rings.map(({ outline, chamfer }) => chamferRing(outline, chamfer, top));
   const outlines = chamfered.map(({ ring }) => ring);
@@ -58,15 +61,16 @@ export function printedBody(body: JigBody): PrintedBody {
     levelFace([outline], top + height, "above"),
   ]);
   const topAround = (letters: readonly Outline[]) => levelFace([...outlines, ...letters, ...risen], top, "above");
-  const letters = label.pieces.map(({ boundary }) => ringOutline([...boundary].reverse()));
+  const letters = pieces.map(({ boundary }) => ringOutline([...boundary].reverse()));
   return {
-    faces: [...below, topAround(letters), ...label.pieces.flatMap((piece) => letterFaces(piece, top)), ...risers],
+    faces: [...below, topAround(letters), ...pieces.flatMap((piece) => letterFaces(piece, top)), ...risers],
     plainFaces: [...below, topAround([]), ...risers],
     volume:
       chamfered.reduce((sum, { ring, removed }) => sum + chordArea(ring) * top - removed, 0) +
       body.risers.reduce((sum, { outline, height }) => sum + chordArea(outline) * height, 0) -
-      label.pieces.reduce((sum, piece) => sum + SUNK * pieceArea(piece), 0),
+      pieces.reduce((sum, piece) => sum + SUNK * pieceArea(piece), 0),
     reads: label.lines.flat(),
+    strokes: label.letters.flatMap((letter) => letter.strokes),
   };
 }
 
@@ -88,7 +92,7 @@ function letterPlate(body: JigBody): { rings: Ring[]; label: LabelLayout } {
 /** Share of its letters that a shortened name must keep for the sake of less material. */
 const ENOUGH_LETTERS = 0.7;
 
-type Piece = LabelLayout["pieces"][number];
+type Piece = Glyph["pieces"][number];
 
 /** Floor of a letter, its walls, and the tops of what stands within it. */
 function letterFaces({ boundary, counters }: Piece, top: number): Face[] {

@@ -1,16 +1,17 @@
-// How far a drawing reaches: exact for lines, arcs and circles; a note counts by the point that it stands at.
+// How far a drawing reaches: exact for lines, arcs and circles. Notes are words beside the work and do not count.
 
 import { atan2Deg, boundsOf, type Point, point, type Segment } from "@lamplane/geometry";
-import type { Drawing, DrawingEntry } from "@lamplane/parameters/drawings";
+import type { Drawing, DrawingEntry } from "./drawing.ts";
 
-/** Smallest upright box about everything drawn, mm. A drawing without entries is our bug. */
+/** Smallest upright box about all that is worked, mm. A drawing without work is our bug. */
 export function drawingBounds(drawing: Drawing): { min: Point; max: Point } {
-  if (drawing.entries.length === 0) throw new Error(`drawing "${drawing.title}" is empty`);
-  return boundsOf(drawing.entries.flatMap(extremePoints));
+  const points = drawing.entries.flatMap(extremePoints);
+  if (points.length === 0) throw new Error(`drawing "${drawing.title}" is empty`);
+  return boundsOf(points);
 }
 
 function extremePoints(entry: DrawingEntry): Point[] {
-  if (entry.kind === "note") return [entry.at];
+  if (entry.kind === "note") return [];
   if (entry.kind === "circle") return quarterPoints(entry.circle.centre, entry.circle.radius);
   return (entry.kind === "outline" ? entry.outline : entry.segments).flatMap(segmentExtremes);
 }

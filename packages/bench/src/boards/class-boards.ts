@@ -1,0 +1,117 @@
+// The bodies of many planes out of the boards at hand: a bounded search, and a bound that says how far from best it can be.
+import { uniformGenerator } from "@lamplane/geometry/numerics";
+import { type Board, type Slab, volumeOf, wholeBoard } from "./board.ts";
+import { type BodyLayout, type BodyWood, layOutBody, WAYS } from "./plane-boards.ts";
+
+export interface ClassLayout {
+  /** By the planes' order; undefined for one that no wood is left for. */
+  readonly bodies: readonly (BodyLayout | undefined)[];
+  /** Places of the boards that are cut, ascending. */
+  readonly used: readonly number[];
+  readonly price: number;
+  /** No layout of all planes costs less: by volume alone. */
+  readonly leastPrice: number;
+  /** mm³: finished parts that were placed, and the boards that they come from. */
+  readonly partsVolume: number;
+  readonly usedVolume: number;
+  /** No more planes than this come out of these boards, by volume alone. */
+  readonly mostPlanes: number;
+}
+
+/** Orders that are tried: as they stand, the largest first, then by chance. */
+const TRIES = 40;
+
+/** The best of a bounded number of orders, each plane laid out exactly from what the planes before it leave. */
+export function layOutClass(woods: readonly BodyWood[], boards: readonly Board[], tries = TRIES): ClassLayout {
+  const bound = boundsOf(woods, boards);
+  let best: Attempt | undefined;
+  for (const order of orders(woods, tries)) {
+    const attempt = layOutInOrder(woods, boards, order);
+    if (!best || isBetter(attempt, best)) best = attempt;
+    if (best.placed >= Math.min(woods.length, bound.mostPlanes) && best.price <= bound.leastPrice + 1e-9) break;
+  }
+  const { bodies, price, used } = best!;
+  const placed = woods.filter((_, i) => bodies[i] !== undefined);
+  return {
+    bodies,
+    used,
+    price,
+    ...bound,
+    partsVolume: placed.reduce((sum, wood) => sum + finishedVolume(wood), 0),
+    usedVolume: used.reduce((sum, board) => sum + volumeOf(wholeBoard(boards[board]!, board).box), 0),
+  };
+}
+
+interface Attempt {
+  readonly bodies: readonly (BodyLayout | undefined)[];
+  readonly placed: number;
+  readonly price: number;
+  readonly used: readonly number[];
+  /** Sum of the ways' places: less where the grain runs on better. */
+  readonly ways: number;
+}
+
+const isBetter = (a: Attempt, b: Attempt): boolean =>
+  a.placed !== b.placed ? a.placed > b.placed : a.price !== b.price ? a.price < b.price : a.ways < b.ways;
+
+function layOutInOrder(woods: readonly BodyWood[], boards: readonly Board[], order: readonly number[]): Attempt {
+  const bodies: (BodyLayout | undefined)[] = woods.map(() => undefined);
+  const opened = new Set<number>();
+  let slabs: readonly Slab[] = boards.map(wholeBoard);
+  for (const plane of order) {
+    const body = layOutBody(woods[plane]!, boards, slabs, opened);
+    if (!body) continue;
+    bodies[plane] = body;
+    slabs = slabsLeft(slabs, body);
+    for (const { slab } of body.cuttings) opened.add(slab.board);
+  }
+  const made = bodies.filter((body) => body !== undefined);
+  return {
+    bodies,
+    placed: made.length,
+    price: [...opened].reduce((sum, board) => sum + boards[board]!.price, 0),
+    used: [...opened].toSorted((a, b) => a - b),
+    ways: made.reduce((sum, { way }) => sum + WAYS.indexOf(way), 0),
+  };
+}
+
+/** What is whole once a body is cut. */
+export const slabsLeft = (slabs: readonly Slab[], { cuttings }: BodyLayout): Slab[] => [
+  ...slabs.filter((slab) => !cuttings.some((cutting) => cutting.slab === slab)),
+  ...cuttings.flatMap(({ slab, rest }) => rest.map((box) => ({ board: slab.board, box }))),
+];
+
+function* orders(woods: readonly BodyWood[], tries: number): Generator<number[]> {
+  const own = woods.map((_, i) => i);
+  yield own;
+  yield own.toSorted((a, b) => finishedVolume(woods[b]!) - finishedVolume(woods[a]!));
+  const uniform = uniformGenerator(1);
+  for (let k = 2; k < tries; k++) {
+    const drawn = own.map((i) => ({ i, key: uniform() }));
+    yield drawn.toSorted((a, b) => a.key - b.key).map(({ i }) => i);
+  }
+}
+
+/** Least wood that a body can be sawn from: no allowance on any face. */
+const finishedVolume = ({ parts, saw }: BodyWood): number =>
+  parts.reduce(
+    (sum, { length, height, thickness }) => sum + length * (height - 2 * saw.milling) * (thickness - 2 * saw.milling),
+    0,
+  );
+
+function boundsOf(woods: readonly BodyWood[], boards: readonly Board[]): { leastPrice: number; mostPlanes: number } {
+  const volumes = woods.map(finishedVolume).toSorted((a, b) => a - b);
+  const at = boards.map((board, i) => ({ volume: volumeOf(wholeBoard(board, i).box), price: board.price }));
+  let left = at.reduce((sum, { volume }) => sum + volume, 0);
+  const mostPlanes = volumes.findIndex((volume) => {
+    left -= volume;
+    return left < 0;
+  });
+  let wanted = volumes.slice(0, mostPlanes < 0 ? volumes.length : mostPlanes).reduce((sum, volume) => sum + volume, 0);
+  let leastPrice = 0;
+  for (const { volume, price } of at.toSorted((a, b) => a.price / a.volume - b.price / b.volume)) {
+    leastPrice += price * Math.min(1, Math.max(0, wanted) / volume);
+    wanted -= volume;
+  }
+  return { leastPrice, mostPlanes: mostPlanes < 0 ? woods.length : mostPlanes };
+}

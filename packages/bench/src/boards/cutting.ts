@@ -1,0 +1,233 @@
+// Whether some parts come out of one slab by cuts that each go right through, and how: exact, for the few parts of one plane.
+import { AXES, type Axis, type Board, type Box, type Interval, knotBox, overlap, type Slab, sizeOf } from "./board.ts";
+
+/** A part as sawn. `height` stands across the plane's sole, `thickness` across the plane; its length lies along the grain. */
+export interface Part {
+  readonly name: string;
+  readonly length: number;
+  readonly height: number;
+  readonly thickness: number;
+}
+
+/** `ripped`: its thickness along the board's width; `resawn`: its thickness through the board's thickness. */
+export type Lay = "ripped" | "resawn";
+
+export interface PlacedPart {
+  readonly part: number;
+  readonly lay: Lay;
+  /** Within the board, its jointing passes and milling allowances in it. */
+  readonly box: Box;
+}
+
+/** A cut right through a piece; its kerf in the waste. */
+export interface Cut {
+  readonly axis: Axis;
+  readonly kerf: Interval;
+  /** The piece that it parts. */
+  readonly piece: Box;
+}
+
+export interface Cutting {
+  readonly placed: readonly PlacedPart[];
+  /** In the order of sawing. */
+  readonly cuts: readonly Cut[];
+  /** What is left whole. */
+  readonly rest: readonly Box[];
+}
+
+export interface Saw {
+  readonly kerf: number;
+  /** What jointing takes off each sawn face that a part keeps. */
+  readonly pass: number;
+  /** What a part has for milling on each face. */
+  readonly milling: number;
+}
+
+const BLUR = 1e-9;
+const OPPOSITE: Readonly<Record<"ripped" | "resawn", { y: "thickness" | "height"; z: "thickness" | "height" }>> = {
+  ripped: { y: "thickness", z: "height" },
+  resawn: { y: "height", z: "thickness" },
+};
+
+/** The search for one slab: parts with a pass on every long face, in a box that reaches out beyond the board's own faces by as much. */
+class Cutter {
+  readonly #parts: readonly Part[];
+  readonly #knots: readonly Box[];
+  readonly #saw: Saw;
+  readonly #lays: readonly Lay[];
+
+  constructor(parts: readonly Part[], board: Board, saw: Saw, lays: readonly Lay[]) {
+    this.#parts = parts;
+    this.#knots = board.knots.map((knot) => reachingOut(knotBox(knot, board), board, saw));
+    this.#saw = saw;
+    this.#lays = lays;
+  }
+
+  #size(part: number, lay: Lay, axis: Axis): number {
+    const own = this.#parts[part]!;
+    return axis === "x" ? own.length : own[OPPOSITE[lay][axis]] + 2 * this.#saw.pass;
+  }
+
+  /** How the parts come out of a box; undefined where they do not. */
+  cut(parts: readonly number[], box: Box): (Omit<Cutting, "rest"> & { rest: readonly Box[] }) | undefined {
+    if (parts.length === 1) return this.#one(parts[0]!, box);
+    for (const axis of AXES)
+      for (const [first, second] of halves(parts)) {
+        const at = this.#leastRoom(first, box, axis);
+        if (at === undefined) continue;
+        const [low, high] = splitBox(box, axis, at, this.#saw.kerf);
+        const right = sizeOf(high[axis]) > 0 ? this.cut(second, high) : undefined;
+        if (!right) continue;
+        const left = this.cut(first, low)!;
+        const own: Cut = { axis, kerf: { from: at, to: at + this.#saw.kerf }, piece: box };
+        return {
+          placed: [...left.placed, ...right.placed],
+          cuts: [own, ...left.cuts, ...right.cuts],
+          rest: [...left.rest, ...right.rest],
+        };
+      }
+    return undefined;
+  }
+
+  /** The nearest place of a cut below which some parts come out of a box. */
+  #leastRoom(parts: readonly number[], box: Box, axis: Axis): number | undefined {
+    return this.#ends(parts, box, axis).find((at) =>
+      this.cut(parts, { ...box, [axis]: { from: box[axis].from, to: at } }),
+    );
+  }
+
+  /** Where the parts can end once they are pushed together against the box's side or a knot. Ascending. */
+  #ends(parts: readonly number[], box: Box, axis: Axis): number[] {
+    const { from, to } = box[axis];
+    const starts = [from, ...this.#knots.map((knot) => knot[axis].to).filter((at) => at > from && at < to)];
+    let reached = starts.map((at) => ({ at, used: [] as number[] }));
+    const ends = new Set<number>();
+    for (let more = true; more; ) {
+      const next = reached.flatMap(({ at, used }) =>
+        parts
+          .filter((part) => !used.includes(part))
+          .flatMap((part) =>
+            this.#lays.map((lay) => ({ end: at + this.#size(part, lay, axis), used: [...used, part] })),
+          ),
+      );
+      const inside = next.filter(({ end }) => end <= to + BLUR);
+      for (const { end } of inside) ends.add(end);
+      reached = inside.map(({ end, used }) => ({ at: end + this.#saw.kerf, used }));
+      more = reached.length > 0;
+    }
+    return [...ends].toSorted((a, b) => a - b);
+  }
+
+  #one(part: number, box: Box): Cutting | undefined {
+    for (const lay of this.#lays) {
+      const place = this.#clearPlace(part, lay, box);
+      if (!place) continue;
+      const trims = trim(box, place, this.#saw.kerf);
+      return { placed: [{ part, lay, box: place }], ...trims };
+    }
+    return undefined;
+  }
+
+  /** The lowest place in a box that holds no knot. */
+  #clearPlace(part: number, lay: Lay, box: Box): Box | undefined {
+    const places = (axis: Axis) => {
+      const size = this.#size(part, lay, axis);
+      const starts = [box[axis].from, ...this.#knots.map((knot) => knot[axis].to).filter((at) => at > box[axis].from)];
+      return starts
+        .toSorted((a, b) => a - b)
+        .map((from) => ({ from, to: from + size }))
+        .filter(({ to }) => to <= box[axis].to + BLUR);
+    };
+    for (const x of places("x"))
+      for (const y of places("y"))
+        for (const z of places("z")) {
+          const place = { x, y, z };
+          if (!this.#knots.some((knot) => overlap(knot, place))) return place;
+        }
+    return undefined;
+  }
+}
+
+/** A box that ends at the board's own long faces reaches out by what a part that keeps them does not lose there. */
+function reachingOut(box: Box, board: Board, { pass, milling }: Saw): Box {
+  const out = pass + (board.surfaced ? milling : 0);
+  const side = ({ from, to }: Interval, size: number) => ({
+    from: from <= BLUR ? from - out : from,
+    to: to >= size - BLUR ? to + out : to,
+  });
+  return { x: box.x, y: side(box.y, board.width), z: side(box.z, board.thickness) };
+}
+
+const clip = ({ from, to }: Interval, size: number): Interval => ({ from: Math.max(0, from), to: Math.min(size, to) });
+
+const clipBox = (box: Box, { length, width, thickness }: Board): Box => ({
+  x: clip(box.x, length),
+  y: clip(box.y, width),
+  z: clip(box.z, thickness),
+});
+
+/** Every way to part a list in two, both not empty. */
+function halves(parts: readonly number[]): [number[], number[]][] {
+  const ways = 2 ** parts.length;
+  return Array.from({ length: ways - 2 }, (_, i) => {
+    const mask = i + 1;
+    const inFirst = (k: number) => ((mask >> k) & 1) === 1;
+    return [parts.filter((_, k) => inFirst(k)), parts.filter((_, k) => !inFirst(k))];
+  });
+}
+
+const splitBox = (box: Box, axis: Axis, at: number, kerf: number): [Box, Box] => [
+  { ...box, [axis]: { from: box[axis].from, to: at } },
+  { ...box, [axis]: { from: at + kerf, to: box[axis].to } },
+];
+
+/** Cuts that free one part from its piece: across first, then along, then through. Waste that a kerf would turn to dust is planed off. */
+function trim(box: Box, part: Box, kerf: number): { cuts: Cut[]; rest: Box[] } {
+  const cuts: Cut[] = [];
+  const rest: Box[] = [];
+  let piece = box;
+  for (const axis of AXES) {
+    const { from, to } = piece[axis];
+    if (to - part[axis].to > kerf + BLUR) {
+      cuts.push({ axis, kerf: { from: part[axis].to, to: part[axis].to + kerf }, piece });
+      rest.push({ ...piece, [axis]: { from: part[axis].to + kerf, to } });
+    }
+    piece = { ...piece, [axis]: { from, to: part[axis].to } };
+    if (part[axis].from - from > kerf + BLUR) {
+      cuts.push({ axis, kerf: { from: part[axis].from - kerf, to: part[axis].from }, piece });
+      rest.push({ ...piece, [axis]: { from, to: part[axis].from - kerf } });
+    }
+    piece = { ...piece, [axis]: part[axis] };
+  }
+  return { cuts, rest };
+}
+
+/**
+ * How the parts come out of a slab, the lays that are allowed tried in their order.
+ * @returns undefined where they do not, whatever cuts are made
+ */
+export function cutParts(
+  parts: readonly Part[],
+  slab: Slab,
+  board: Board,
+  saw: Saw,
+  lays: readonly Lay[],
+): Cutting | undefined {
+  const cutter = new Cutter(parts, board, saw, lays);
+  const found = cutter.cut(
+    parts.map((_, i) => i),
+    reachingOut(slab.box, board, saw),
+  );
+  if (!found) return undefined;
+  const inBoard = (box: Box) => clipBox(box, board);
+  return {
+    placed: found.placed.map((placed) => ({ ...placed, box: inBoard(placed.box) })),
+    cuts: found.cuts
+      .map((cut) => ({ ...cut, kerf: clip(cut.kerf, sizeAlong(board, cut.axis)), piece: inBoard(cut.piece) }))
+      .filter(({ kerf }) => sizeOf(kerf) > BLUR),
+    rest: found.rest.map(inBoard).filter((box) => AXES.every((axis) => sizeOf(box[axis]) > BLUR)),
+  };
+}
+
+const sizeAlong = ({ length, width, thickness }: Board, axis: Axis): number =>
+  axis === "x" ? length : axis === "y" ? width : thickness;

@@ -1,0 +1,13 @@
+// Door: a plane's body, or a class's, out of the boards at hand.
+export { type Axis, type Board, type Box, type Interval, type Knot, type Slab, volumeOf, wholeBoard } from "./board.ts";
+export { type ClassLayout, layOutClass, slabsLeft } from "./class-boards.ts";
+export { type Cut, type Cutting, cutParts, type Lay, type Part, type PlacedPart, type Saw } from "./cutting.ts";
+export {
+  type BodyLayout,
+  type BodyWood,
+  bodyWood,
+  layOutBody,
+  type SlabCutting,
+  WAYS,
+  type Way,
+} from "./plane-boards.ts";

@@ -1,0 +1,176 @@
+// One plane's core and cheeks out of the boards at hand: the way on which the grain runs on best, then the cheapest of its kind.
+import type { Elevation } from "@lamplane/parameters/elevation";
+import { sameSpecies } from "../plane-woods.ts";
+import { type Board, type Slab, volumeOf } from "./board.ts";
+import { type Cut, type Cutting, cutParts, type Lay, type Part, type PlacedPart, type Saw } from "./cutting.ts";
+
+/** In the order in which they are tried: how well the grain runs on from cheek to core to cheek. */
+export const WAYS = ["one-billet", "end-of-the-board", "resawn", "several-boards"] as const;
+export type Way = (typeof WAYS)[number];
+
+/** What a plane asks of the wood for its body. */
+export interface BodyWood {
+  readonly parts: readonly Part[];
+  readonly saw: Saw;
+  readonly species: string;
+}
+
+/** What is cut out of one slab. */
+export interface SlabCutting extends Cutting {
+  readonly slab: Slab;
+}
+
+export interface BodyLayout {
+  readonly way: Way;
+  readonly cuttings: readonly SlabCutting[];
+  /** Of the boards that nothing was cut from before. */
+  readonly price: number;
+}
+
+/** Left cheek, core and right cheek as they are sawn. */
+export function bodyWood({ design, widths }: Elevation): BodyWood {
+  const { kerf, jointingPass: pass, millingAllowance: milling } = design.shop;
+  const part = (name: string, thickness: number): Part => ({
+    name,
+    length: widths.blankLength,
+    height: widths.blankHeight + 2 * milling,
+    thickness,
+  });
+  const cheeks = ["left cheek", "right cheek"].map((name) => part(name, widths.roughCheek));
+  return {
+    parts: [cheeks[0]!, part("core", widths.roughCore), cheeks[1]!],
+    saw: { kerf, pass, milling },
+    species: design.wood.body,
+  };
+}
+
+/**
+ * The layout by the first way that does; of one way the one that costs least, then the one that leaves the larger slabs whole.
+ * @param opened boards that something is cut from already: they cost nothing more
+ * @returns undefined where the body does not come out of these slabs by any cuts
+ */
+export function layOutBody(
+  wood: BodyWood,
+  boards: readonly Board[],
+  slabs: readonly Slab[],
+  opened: ReadonlySet<number> = new Set(),
+): BodyLayout | undefined {
+  const fitting = slabs
+    .filter(({ board }) => {
+      const { species } = boards[board]!;
+      return species === undefined || sameSpecies(species, wood.species);
+    })
+    .toSorted((a, b) => priceOf(a, boards, opened) - priceOf(b, boards, opened) || volumeOf(a.box) - volumeOf(b.box));
+  const layout = (way: Way, cuttings: readonly SlabCutting[]): BodyLayout => ({
+    way,
+    cuttings,
+    price: priceOfAll(
+      cuttings.map(({ slab }) => slab),
+      boards,
+      opened,
+    ),
+  });
+  const firstOf = (way: Way, cut: (slab: Slab) => Cutting | undefined): BodyLayout | undefined => {
+    for (const slab of fitting) {
+      const cutting = cut(slab);
+      if (cutting) return layout(way, [{ ...cutting, slab }]);
+    }
+    return undefined;
+  };
+  const cutAll = (slab: Slab, lays: readonly Lay[]) => cutParts(wood.parts, slab, boards[slab.board]!, wood.saw, lays);
+  return (
+    firstOf("one-billet", (slab) => cutBillet(wood, slab, boards[slab.board]!)) ??
+    firstOf("end-of-the-board", (slab) => cutAll(slab, ["ripped"]) ?? cutAll(slab, ["resawn"])) ??
+    firstOf("resawn", (slab) => cutAll(slab, ["ripped", "resawn"])) ??
+    acrossSlabs(wood, boards, fitting, opened, layout)
+  );
+}
+
+const priceOf = ({ board }: Slab, boards: readonly Board[], opened: ReadonlySet<number>): number =>
+  opened.has(board) ? 0 : boards[board]!.price;
+
+const priceOfAll = (slabs: readonly Slab[], boards: readonly Board[], opened: ReadonlySet<number>): number =>
+  [...new Set(slabs.map(({ board }) => board))].reduce(
+    (sum, board) => sum + (opened.has(board) ? 0 : boards[board]!.price),
+    0,
+  );
+
+/** Cheek, core and cheek beside each other in one piece, as a billet is ripped: the grain runs on from one to the next. */
+function cutBillet({ parts, saw }: BodyWood, slab: Slab, board: Board): Cutting | undefined {
+  const sawn = parts.map(({ thickness }) => thickness + 2 * saw.pass);
+  const whole = sawn.reduce((sum, size) => sum + size, 0) + (parts.length - 1) * saw.kerf;
+  const billet: Part = { ...parts[0]!, name: "billet", thickness: whole - 2 * saw.pass };
+  const found = cutParts([billet], slab, board, saw, ["ripped", "resawn"]);
+  if (!found) return undefined;
+  const [{ lay, box }] = found.placed as [PlacedPart];
+  const axis = lay === "ripped" ? "y" : "z";
+  const placed: PlacedPart[] = [];
+  const cuts: Cut[] = [];
+  let piece = box;
+  // The board's own faces lie within the outer passes: what is missing there is taken off the outer strips.
+  const outside = whole - (box[axis].to - box[axis].from);
+  const before = box[axis].from <= 0 ? Math.min(outside, saw.pass + (board.surfaced ? saw.milling : 0)) : 0;
+  let from = box[axis].from - before;
+  sawn.forEach((size, part) => {
+    const to = part === parts.length - 1 ? box[axis].to : from + size;
+    placed.push({ part, lay, box: { ...box, [axis]: { from: Math.max(from, box[axis].from), to } } });
+    if (part < parts.length - 1) {
+      cuts.push({ axis, kerf: { from: to, to: to + saw.kerf }, piece });
+      piece = { ...piece, [axis]: { from: to + saw.kerf, to: box[axis].to } };
+    }
+    from = to + saw.kerf;
+  });
+  return { placed, cuts: [...found.cuts, ...cuts], rest: found.rest };
+}
+
+/** Parts out of several slabs: as few boards as there can be, then the cheapest, then the fewest slabs. */
+function acrossSlabs(
+  wood: BodyWood,
+  boards: readonly Board[],
+  slabs: readonly Slab[],
+  opened: ReadonlySet<number>,
+  layout: (way: Way, cuttings: readonly SlabCutting[]) => BodyLayout,
+): BodyLayout | undefined {
+  const cutFrom = (mask: number, slab: Slab): SlabCutting | undefined => {
+    const own = wood.parts.flatMap((part, k) => ((mask >> k) & 1 ? [{ part, k }] : []));
+    const parts = own.map(({ part }) => part);
+    const cut = (lays: readonly Lay[]) => cutParts(parts, slab, boards[slab.board]!, wood.saw, lays);
+    const found = cut(["ripped"]) ?? cut(["resawn"]) ?? cut(["ripped", "resawn"]);
+    return found && { ...found, slab, placed: found.placed.map((each) => ({ ...each, part: own[each.part]!.k })) };
+  };
+  const all = 2 ** wood.parts.length - 1;
+  const cuttings = new Map<number, SlabCutting[]>();
+  for (let mask = 1; mask < all; mask++)
+    cuttings.set(
+      mask,
+      slabs.flatMap((slab) => cutFrom(mask, slab) ?? []),
+    );
+  let best: { rank: readonly number[]; cuttings: readonly SlabCutting[] } | undefined;
+  const extend = (left: number, chosen: readonly SlabCutting[]): void => {
+    const used = chosen.map(({ slab }) => slab);
+    const count = new Set(used.map(({ board }) => board)).size;
+    const rank = [
+      count,
+      priceOfAll(used, boards, opened),
+      chosen.length,
+      used.reduce((sum, { box }) => sum + volumeOf(box), 0),
+    ];
+    if (best && !isLess(rank, best.rank)) return;
+    if (left === 0) {
+      best = { rank, cuttings: chosen };
+      return;
+    }
+    const lowest = left & -left;
+    for (const [mask, found] of cuttings)
+      if ((mask & lowest) !== 0 && (mask & ~left) === 0)
+        for (const cutting of found) if (!used.includes(cutting.slab)) extend(left & ~mask, [...chosen, cutting]);
+  };
+  extend(all, []);
+  if (!best) return undefined;
+  return layout(best.rank[0] === 1 ? "end-of-the-board" : "several-boards", best.cuttings);
+}
+
+function isLess(a: readonly number[], b: readonly number[]): boolean {
+  const k = a.findIndex((value, i) => Math.abs(value - b[i]!) > 1e-9);
+  return k >= 0 && a[k]! < b[k]!;
+}

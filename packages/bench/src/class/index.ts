@@ -1,0 +1,21 @@
+// Door: many planes built at once: numbers that they share, the day at the machines, jigs, and where each build stands.
+export { type Obstacle, type PlaneStatus, planeStatus } from "./class-status.ts";
+export { type Group, type GroupingOptions, givenUp, groupWishes, type Wish } from "./grouping.ts";
+export {
+  type MachineSetup,
+  machineSetups,
+  type PlaneColumn,
+  SETUP_KEYS,
+  type Setting,
+  type SetupKey,
+} from "./machine-setups.ts";
+export { type SharedJig, sharedJigs } from "./shared-jigs.ts";
+export {
+  type ClassSetups,
+  MOST_SIDE_PLAY,
+  type SharedGroup,
+  type SharedKey,
+  type SharingPlane,
+  type SharingResult,
+  shareSetups,
+} from "./shared-setups.ts";

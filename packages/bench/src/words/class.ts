@@ -1,0 +1,54 @@
+// A class's set-ups: what each is called and what to do at it.
+import { sentence } from "@lamplane/parameters/words";
+
+export const SETUP_WORDS = {
+  blankLength: {
+    title: "Crosscut cores and cheeks",
+    task: "Set the stop to the length. Cut every core and cheek of these planes.",
+  },
+  blankHeight: {
+    title: "Mill cores and cheeks to height",
+    task: "Plane one edge, then the other to the height over everything.",
+  },
+  cheek: { title: "Mill cheeks to thickness", task: "Two to a plane. Mark pairs before they leave the machine." },
+  coreWidth: { title: "Mill cores to width", task: "Sides parallel. Write the plane's number on each core." },
+  sawRamp: {
+    title: "Saw the ramps",
+    task: "Swing the saw from square. Mark each core at its own place, kerf in the waste.",
+  },
+  sawBed: {
+    title: "Saw the beds",
+    task: "Swing the saw to the other side. Mark each core at its own place, kerf in the waste.",
+  },
+  recessDepth: { title: "Rout the recesses", task: "Set the router's depth. Check the screw's head of each iron." },
+  pinHole: { title: "Fit the drill for the pin holes", task: "Bore a trial hole and try the tenons in it first." },
+  pinHeight: { title: "Bore the pin holes", task: "Both cheeks of a plane together, at its place from the toe end." },
+  wedgeAngle: { title: "Saw the wedges", task: "Set the sled or the fence to the taper; grain along the wedge." },
+} as const;
+
+/** Columns of what differs from plane to plane at a set-up. */
+export const SETUP_COLUMNS = {
+  plane: "plane",
+  rampMark: "ramp mark from toe end",
+  bedMark: "bed mark from toe end",
+  pinFromToe: "pin from toe end",
+  screw: "screw head",
+} as const;
+
+export const CLASS_SHEET = {
+  paper: "class",
+  subject: "The class's machine set-ups, jigs, cut list, and a page a plane",
+  planes: "Planes",
+  head: ["No.", "plane", "iron, width × thickness", "core", "side play"],
+  setUp: sentence(({ number, title }: { number: number; title: string }) => `Set-up ${number}: ${title}`, {
+    number: 4,
+    title: "Mill cores to width",
+  }),
+  jigs: "Jigs to make",
+  jigsHead: ["jig", "for planes", "print or cut"],
+  jigsTask:
+    "A jig serves every plane that it comes out alike for. Make one of each line, or more where several work at once.",
+  setUps: "Set-ups of the day, in the order of the work",
+  order: "Work the pages in order. Tick each plane as it is cut.",
+  cutList: "Cut list over all boards",
+} as const;

@@ -1,0 +1,149 @@
+// What became of a class, as text for a terminal or as data.
+import type { ClassSetups, SharedGroup, SharedKey } from "@lamplane/bench/class";
+import { formatParameter } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
+import { formatAngle, formatLength } from "@lamplane/parameters/units";
+import { alignColumns } from "../text.ts";
+import { CLASS, SHARED_NAMES } from "../words/class.ts";
+import type { PackOutcome } from "./pack-job.ts";
+import type { FileChange } from "./plane-files.ts";
+
+/** A row of the roster and what became of it. */
+export interface PlaneReport {
+  readonly name: string;
+  readonly file: string;
+  readonly faults: readonly string[];
+  readonly changes: readonly FileChange[];
+  /** As its file has it now; absent where there are faults. */
+  readonly design?: Design;
+  /** Its place among the planes without faults. */
+  readonly sound?: number;
+  /** Absent where no packs were made. */
+  readonly outcome?: PackOutcome;
+}
+
+export interface ClassReport {
+  readonly roster: string;
+  readonly reports: readonly PlaneReport[];
+  readonly setups: ClassSetups;
+  /** Files that were written for the class as a whole. */
+  readonly sheets: readonly string[];
+}
+
+/** Numbers of planes in the roster, from 1, of places among the sound ones. */
+const rosterNumbers = (reports: readonly PlaneReport[]) => (places: readonly number[]) =>
+  places.map((place) => reports.findIndex(({ sound }) => sound === place) + 1);
+
+export function classText(report: ClassReport): string {
+  const { roster, reports, sheets } = report;
+  const failed = reports.filter(({ faults }) => faults.length > 0).length;
+  const first = reports.find(({ design }) => design);
+  return [
+    CLASS.head({ planes: reports.length - failed, failed }),
+    "",
+    ...setupLines(report),
+    "",
+    alignColumns([[...CLASS.columns], ...reports.map((each, i) => planeRow(each, i + 1, report))]),
+    ...troubleLines(reports),
+    ...changeLines(reports),
+    "",
+    ...(sheets.length > 0 ? [CLASS.sheets({ files: sheets })] : []),
+    ...(first ? [CLASS.next({ file: first.file, roster })] : []),
+    "",
+  ].join("\n");
+}
+
+function setupLines({ reports, setups }: ClassReport): string[] {
+  const design = reports.find((each) => each.design)?.design;
+  if (!design) return [];
+  const { coreWidth, ...solved } = setups.shared;
+  const numbers = rosterNumbers(reports);
+  const planesOf = ({ planes }: SharedGroup) => numbers(planes.map(({ plane }) => plane));
+  const widths =
+    coreWidth.length === 0
+      ? [CLASS.noWidths]
+      : [
+          CLASS.widths({ count: coreWidth.length }),
+          ...coreWidth.map((group) =>
+            CLASS.width({ value: formatLength(group.value, design), planes: planesOf(group) }),
+          ),
+        ];
+  const others = (Object.keys(solved) as (keyof typeof solved)[]).flatMap((key) =>
+    solved[key].map((group) =>
+      CLASS.shared({
+        name: SHARED_NAMES[key],
+        value: sharedValueText(key, group.value, design),
+        planes: planesOf(group),
+      }),
+    ),
+  );
+  return [...widths, ...others];
+}
+
+const sharedValueText = (key: SharedKey, value: number, design: Design): string =>
+  key === "rampAngle" ? formatAngle(value) : formatLength(value, design);
+
+/** The plane's core width and what it wanted by itself; undefined where it shares none. */
+function coreOf({ sound }: PlaneReport, { setups }: ClassReport): { value: number; wanted: number } | undefined {
+  for (const { value, planes } of setups.shared.coreWidth)
+    for (const { plane, wanted } of planes) if (plane === sound) return { value, wanted };
+  return undefined;
+}
+
+function planeRow(each: PlaneReport, number: number, report: ClassReport): string[] {
+  const { name, design, outcome } = each;
+  if (!design) return [`${number}`, name, "", "", CLASS.failed];
+  const core = coreOf(each, report);
+  const length = (mm: number) => formatLength(mm, design);
+  const play = design.body.sideClearance;
+  return [
+    `${number}`,
+    name,
+    core ? length(core.value) : "",
+    core ? CLASS.sidePlay({ now: length(play), wanted: length(play + core.wanted - core.value) }) : "",
+    CLASS[outcome?.kind ?? "planned"],
+  ];
+}
+
+function troubleLines(reports: readonly PlaneReport[]): string[] {
+  const lines = reports.flatMap(({ name, faults, outcome }) => [
+    ...faults,
+    ...(outcome?.kind === "stopped" ? outcome.stops.map((text) => CLASS.stop({ name, text })) : []),
+    ...(outcome?.kind === "not-written" ? [CLASS.stop({ name, text: outcome.message })] : []),
+  ]);
+  return lines.length === 0 ? [] : ["", ...lines];
+}
+
+function changeLines(reports: readonly PlaneReport[]): string[] {
+  const lines = reports.flatMap(({ file, changes, design }) => {
+    if (changes.length === 0 || !design) return [];
+    const text = (path: string, value: FileChange["from"]) =>
+      value === undefined ? CLASS.unset : formatParameter(path, value, design);
+    return [
+      CLASS.changed({
+        file,
+        changes: changes.map(({ path, from, to }) =>
+          CLASS.change({ path, from: text(path, from), to: text(path, to) }),
+        ),
+      }),
+    ];
+  });
+  return lines.length === 0 ? [] : ["", ...lines];
+}
+
+/** The same as data, lengths in mm and angles in degrees. */
+export function classJson(report: ClassReport): string {
+  const { reports, setups, sheets } = report;
+  const numbers = rosterNumbers(reports);
+  const shared = Object.fromEntries(
+    Object.entries(setups.shared).map(([key, groups]) => [
+      key,
+      groups.map(({ value, planes }) => ({ value, planes: numbers(planes.map(({ plane }) => plane)) })),
+    ]),
+  );
+  const planes = reports.map((each) => {
+    const { name, file, faults, changes, outcome } = each;
+    return { name, file, faults, changes, core: coreOf(each, report), outcome };
+  });
+  return `${JSON.stringify({ shared, planes, sheets }, null, 2)}\n`;
+}

@@ -1,0 +1,108 @@
+// `lamplane class`: every plane of a roster: set-ups shared, packs made, sheets for the day at the machines; or where the builds stand.
+import { stepsDone } from "@lamplane/bench";
+import { type ClassSetups, shareSetups } from "@lamplane/bench/class";
+import { makeClassFolder } from "../class/class-folder.ts";
+import { writeClassSheets } from "../class/class-sheets.ts";
+import { classJson, classText, type PlaneReport } from "../class/class-text.ts";
+import type { PackOutcome } from "../class/pack-job.ts";
+import { makePacks } from "../class/packs.ts";
+import { type ClassPlane, classPlane, type FileChange, writePlaneFile } from "../class/plane-files.ts";
+import { type LoadedRoster, loadRoster } from "../class/roster-file.ts";
+import { statusJson, statusText } from "../class/status-text.ts";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { CLASS } from "../words/class.ts";
+import { ARGUMENT_FAULT } from "../words/commands.ts";
+
+export interface ClassOptions {
+  readonly base: string | undefined;
+  /** Folder that design files, packs and sheets go into. */
+  readonly out: string;
+  /** How many core widths; the fewest where absent. */
+  readonly groups: number | undefined;
+  /** Design files and sheets only, no packs. */
+  readonly plan: boolean;
+  /** Only says where the builds stand. */
+  readonly status: boolean;
+  readonly json: boolean;
+}
+
+const MOST_GROUPS = 500;
+
+/** @throws InputRefused for what is no whole number over 0 */
+export function parseGroups(read: number | undefined): number | undefined {
+  if (read === undefined || (Number.isInteger(read) && read >= 1 && read <= MOST_GROUPS)) return read;
+  throw new InputRefused(ARGUMENT_FAULT.wholeNumber({ option: "--groups", read, least: 1, most: MOST_GROUPS }));
+}
+
+export async function classCommand(io: Io, file: string, options: ClassOptions): Promise<Exit> {
+  const roster = loadRoster(file, options.base);
+  if (stepsDone(roster.base.design) > 0) throw new InputRefused(CLASS.measuredBase({ file: roster.base.file }));
+  const planes = roster.planes.map((row) => classPlane(row, roster.base.design, options.out, file));
+  if (options.status) return statusCommand(io, planes, options.json);
+  return buildClass(io, file, roster, planes, options);
+}
+
+function statusCommand(io: Io, planes: readonly ClassPlane[], json: boolean): Exit {
+  io.out(json ? statusJson(planes) : statusText(planes));
+  return planes.some(({ faults }) => faults.length > 0) ? EXIT.checkFailed : EXIT.done;
+}
+
+type SoundPlane = ClassPlane & Required<Pick<ClassPlane, "design">>;
+
+async function buildClass(
+  io: Io,
+  file: string,
+  roster: LoadedRoster,
+  planes: readonly ClassPlane[],
+  options: ClassOptions,
+): Promise<Exit> {
+  const sound = planes.filter((plane): plane is SoundPlane => plane.design !== undefined);
+  const setups = requireSetups(sound, options.groups);
+  await makeClassFolder(options.out);
+  const written = sound.map((plane, i) => writePlaneFile(plane, setups.designs[i]!, roster, file));
+  const designs = written.map(({ design }) => design);
+  const outcomes: readonly (PackOutcome | undefined)[] = options.plan
+    ? []
+    : await makePacks(designs, options.out, (done) => {
+        if (io.showsProgress)
+          io.err(done === designs.length ? "\r\u001b[K" : `\r\u001b[K${CLASS.progress({ done, of: designs.length })}`);
+      });
+  const reports = reportsOf(planes, sound, written, outcomes);
+  const sheets = await writeClassSheets(file, designs, options.out);
+  const report = { roster: file, reports, setups, sheets };
+  io.out(options.json ? classJson(report) : classText(report));
+  return exitOf(reports);
+}
+
+function requireSetups(planes: readonly SoundPlane[], groups: number | undefined): ClassSetups {
+  const result = shareSetups(
+    planes.map(({ design }) => design),
+    groups,
+  );
+  if ("fewestCoreWidths" in result)
+    throw new InputRefused(CLASS.groups({ read: groups!, fewest: result.fewestCoreWidths }));
+  return result;
+}
+
+/** Every row of the roster with what became of it, in its order. */
+function reportsOf(
+  planes: readonly ClassPlane[],
+  sound: readonly SoundPlane[],
+  written: readonly { readonly design: ClassPlane["design"]; readonly changes: readonly FileChange[] }[],
+  outcomes: readonly (PackOutcome | undefined)[],
+): PlaneReport[] {
+  return planes.map((plane) => {
+    const i = sound.indexOf(plane as SoundPlane);
+    const { name, file, faults } = plane;
+    if (i < 0) return { name, file, faults, changes: [] };
+    const { design, changes } = written[i]!;
+    const outcome = outcomes[i];
+    return { name, file, faults, changes, design: design!, sound: i, ...(outcome ? { outcome } : {}) };
+  });
+}
+
+function exitOf(reports: readonly PlaneReport[]): Exit {
+  if (reports.some(({ outcome }) => outcome?.kind === "not-written")) return EXIT.couldNotWrite;
+  const isSound = ({ faults, outcome }: PlaneReport) => faults.length === 0 && outcome?.kind !== "stopped";
+  return reports.every(isSound) ? EXIT.done : EXIT.checkFailed;
+}

@@ -1,0 +1,117 @@
+// A section of rows as it was given + the table → its values; what the table does not allow is added to the faults.
+import { defaultIn, isRow, type Row, rowsOf, type TableSection } from "../table/index.ts";
+import type { Units } from "../units.ts";
+import type { SourcePosition } from "../yaml/fault.ts";
+import type { DesignEntry, DesignNode } from "./design-nodes.ts";
+import type { DesignFaults } from "./fault.ts";
+import { isUnitSlip, type UnitSlip } from "./unit-slip.ts";
+import { decodeValue, type ParameterValue } from "./value.ts";
+
+/** A choice that was read by a word of older files. */
+export interface OldWord {
+  readonly path: string;
+  readonly at: SourcePosition;
+  readonly read: string;
+  /** The choice that it means. */
+  readonly value: string;
+}
+
+export interface DecodedSection {
+  [key: string]: ParameterValue | DecodedSection;
+}
+/** Values of a shop file: rows by their path, lists by their name. */
+export type DecodedValues = ReadonlyMap<string, ParameterValue | readonly DecodedSection[]>;
+
+export interface DecodeContext {
+  /** Undefined where what was given for it is no unit: then no length can be judged. */
+  readonly units: Units | undefined;
+  /** Whose defaults stand for what is not given. */
+  readonly defaults: Units;
+  readonly rows: Set<string>;
+  readonly slips: UnitSlip[];
+  readonly oldWords: OldWord[];
+  readonly faults: DesignFaults;
+  /** Stands for what is not given, before the defaults. */
+  readonly shop?: DecodedValues | undefined;
+}
+
+/** Whether a section may stand in a file with nothing in it: one that the bench fills in. */
+export const mayBeEmpty = (section: TableSection): boolean =>
+  rowsOf(section).some(({ row }) => row.kind === "number" && row.unset === true);
+
+export function fillSection(
+  section: TableSection,
+  entries: readonly DesignEntry[],
+  at: SourcePosition,
+  path: string,
+  filling: DecodeContext,
+): DecodedSection {
+  const prefix = path === "" ? "" : `${path}.`;
+  for (const { key, at: keyAt, value } of entries)
+    if (!Object.hasOwn(section, key))
+      filling.faults.add(keyAt, prefix + key, {
+        code: "unknown-key",
+        key,
+        section: path,
+        isAlone: value.kind === "nothing",
+      });
+  const values: DecodedSection = {};
+  for (const [key, inner] of Object.entries(section)) {
+    const entry = entries.find((candidate) => candidate.key === key);
+    const value = isRow(inner)
+      ? decodeRow(inner, entry, at, prefix + key, filling)
+      : decodeSection(inner, entry, at, prefix + key, filling);
+    if (value !== undefined) values[key] = value;
+  }
+  return values;
+}
+
+function decodeSection(
+  section: TableSection,
+  entry: DesignEntry | undefined,
+  at: SourcePosition,
+  path: string,
+  filling: DecodeContext,
+) {
+  const given = entry?.value;
+  if (entry && given?.kind === "map") return fillSection(section, given.entries, entry.at, path, filling);
+  if (!entry || !given || (given.kind === "nothing" && mayBeEmpty(section)))
+    return fillSection(section, [], at, path, filling);
+  if (given.kind !== "refused") filling.faults.add(given.at, path, { code: "not-a-section" });
+  return undefined;
+}
+
+const isLength = (row: Row): boolean => row.kind === "number" && row.quantity === "length";
+
+function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
+  const units = filling.units ?? "mm";
+  if (entry) {
+    filling.rows.add(path);
+    if (entry.value.kind === "refused" || (filling.units === undefined && isLength(row))) return undefined;
+    const reading = decodeValue(entry.value, row, units);
+    if ("value" in reading) {
+      noteSlip(row, entry.value, reading.value, path, filling);
+      noteOldWord(row, entry.value, reading.value, path, filling);
+      return reading.value;
+    }
+    filling.faults.add(entry.value.at, path, { ...reading.fault, units });
+    return undefined;
+  }
+  const ofShop = filling.shop?.get(path);
+  if (ofShop !== undefined) return ofShop as ParameterValue;
+  if (row.kind !== "choice" && row.required) filling.faults.add(at, path, { code: "missing", units });
+  return defaultIn(row, filling.defaults);
+}
+
+/** Only a file's bare lengths are of its unit; plain values are mm. */
+function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
+  if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number" || node.at.line === 0) return;
+  const units = filling.units ?? "mm";
+  const read = node.kind === "number" ? String(node.value) : node.kind === "text" ? node.text : "";
+  if (isUnitSlip(row, read, value, units)) filling.slips.push({ path, at: node.at, read, units });
+}
+
+function noteOldWord(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
+  if (row.kind !== "choice" || node.kind !== "text" || node.text === value) return;
+  filling.oldWords.push({ path, at: node.at, read: node.text, value: String(value) });
+}

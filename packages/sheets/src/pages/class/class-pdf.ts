@@ -1,0 +1,97 @@
+// The class's sheet as a PDF: the planes, a page a set-up in the order of the work, jigs, then a page a pupil.
+import { CLASS_SHEET } from "@lamplane/bench/words";
+import { formatLength } from "@lamplane/parameters/units";
+import { numberSpans } from "@lamplane/parameters/words";
+import { type ClassSheet, coreOf } from "../../class/class-sheet.ts";
+import { sideBySide, stackBlocks } from "../blocks/block.ts";
+import type { BlockGroup } from "../blocks/flow.ts";
+import { pictureBlock } from "../blocks/picture.ts";
+import { tableBlock } from "../blocks/table.ts";
+import { headingBlock, paragraphBlock } from "../blocks/text.ts";
+import { columnLayout } from "../traveller/columns.ts";
+import { columnsPdf, type TravellerOptions } from "../traveller/page-frame.ts";
+import { numbersBlock } from "../traveller/step-tables.ts";
+import { setupGroup, setupRow } from "./setup-page.ts";
+
+export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<Uint8Array> {
+  const columns = columnLayout(options.paper);
+  const { width } = columns;
+  const about = { name: sheet.name, paper: CLASS_SHEET.paper, subject: CLASS_SHEET.subject };
+  const groups = [
+    planesGroup(sheet, width),
+    ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet.designs, width)),
+    jigsGroup(sheet, width),
+    ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, width)),
+  ];
+  return columnsPdf(about, groups, columns, options);
+}
+
+/** Every plane with its number, then every set-up of the day on one page. */
+function planesGroup({ name, designs, setups }: ClassSheet, width: number): BlockGroup {
+  const rows = designs.map((design, i) => {
+    const { core, sidePlay } = coreOf(design);
+    const length = (mm: number) => formatLength(mm, design);
+    const { iron } = design;
+    return [
+      `${i + 1}`,
+      design.name,
+      `${length(iron.width)} × ${length(iron.thickness)}`,
+      length(core),
+      length(sidePlay),
+    ];
+  });
+  const shares = [0.08, 0.3, 0.3, 0.16, 0.16];
+  const table = tableBlock(
+    [CLASS_SHEET.head.map((text) => ({ text, bold: true })), ...rows.map((cells) => cells.map((text) => ({ text })))],
+    shares.map((share) => share * width),
+  );
+  return {
+    blocks: [
+      headingBlock(name, width, 6),
+      paragraphBlock(CLASS_SHEET.order, width),
+      headingBlock(CLASS_SHEET.planes, width),
+      table,
+      headingBlock(CLASS_SHEET.setUps, width),
+      tableBlock(
+        setups.map((setup, i) => setupRow(setup, i + 1, designs)),
+        [0.08 * width, 0.34 * width, 0.58 * width],
+      ),
+    ],
+  };
+}
+
+function jigsGroup({ jigs, designs }: ClassSheet, width: number): BlockGroup {
+  const rows = jigs.map(({ name, title, planes }) => [
+    title,
+    numberSpans(planes.map((plane) => plane + 1)),
+    `${designs[planes[0]!]!.name}/jigs/${name}`,
+  ]);
+  return {
+    startsColumn: true,
+    blocks: [
+      headingBlock(CLASS_SHEET.jigs, width, 6),
+      paragraphBlock(CLASS_SHEET.jigsTask, width),
+      tableBlock(
+        [
+          CLASS_SHEET.jigsHead.map((text) => ({ text, bold: true })),
+          ...rows.map((cells) => cells.map((text) => ({ text }))),
+        ],
+        [0.3 * width, 0.3 * width, 0.4 * width],
+      ),
+    ],
+  };
+}
+
+function pupilGroup({ pupils, designs }: ClassSheet, i: number, width: number): BlockGroup {
+  const { name, section, keyFigures, sawing } = pupils[i]!;
+  const half = (width - 6) / 2;
+  return {
+    startsColumn: true,
+    blocks: [
+      headingBlock(`${i + 1}  ${name}`, width, 7),
+      pictureBlock(section, width),
+      sideBySide(6, numbersBlock(keyFigures, half), numbersBlock(sawing, half)),
+      stackBlocks(paragraphBlock(`${designs[i]!.name}.yaml`, width)),
+    ],
+  };
+}

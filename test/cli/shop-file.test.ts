@@ -1,0 +1,54 @@
+// Shop files from the command line: named in a design or given, written to start from, and refused with their place.
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { runCommand } from "../support/running.ts";
+
+let folder = "";
+const at = (name: string) => join(folder, name);
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "lamplane-shop-"));
+  mkdirSync(at("shops"));
+  writeFileSync(at("plane.yaml"), "shop: shops/ours.yaml\niron: { width: 48, thickness: 3.6 }\n");
+  writeFileSync(at("shops/ours.yaml"), "shop: { sawLimit: 20 }\n");
+  writeFileSync(at("other.yaml"), "shop: { sawLimit: 60 }\n");
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+const warnsOfSaw = async (...more: string[]): Promise<boolean> =>
+  (await runCommand("check", at("plane.yaml"), ...more)).out.includes("Saw angle for bed");
+
+test("a design's shop file is found from the design's folder; --shop takes its place", async () => {
+  expect(await warnsOfSaw()).toBe(true);
+  expect(await warnsOfSaw("--shop", at("other.yaml"))).toBe(false);
+});
+
+test("a fault in a shop file is refused with its file and line", async () => {
+  writeFileSync(at("shops/ours.yaml"), "# ours\nshop: { kerf: 99 }\n");
+  const { exit, err } = await runCommand("check", at("plane.yaml"));
+  expect(exit).toBe(2);
+  expect(err).toContain(`${at("shops/ours.yaml")}:2:15: shop.kerf: read 99; allowed: 0.2 mm to 8 mm`);
+});
+
+test("a shop file that is not there is refused at its name in the design", async () => {
+  rmSync(at("shops/ours.yaml"));
+  const { exit, err } = await runCommand("next", at("plane.yaml"));
+  expect(exit).toBe(2);
+  expect(err).toContain(`${at("plane.yaml")}:1:7: shop: shop file shops/ours.yaml: `);
+  expect(err).toContain("`lamplane new --shop FILE` writes one");
+  expect((await runCommand("next", at("plane.yaml"), "--shop", at("no.yaml"))).exit).toBe(2);
+});
+
+test("new --shop writes a shop file, never over anything, and takes no option of a design", async () => {
+  expect((await runCommand("new", at("new.yaml"), "--shop", "--units", "in")).exit).toBe(0);
+  expect(readFileSync(at("new.yaml"), "utf8")).toMatch(/^units: in$/m);
+  expect((await runCommand("check", at("plane.yaml"), "--shop", at("new.yaml"))).exit).toBe(0);
+  expect((await runCommand("new", at("new.yaml"), "--shop")).exit).toBe(3);
+  expect((await runCommand("new", at("more.yaml"), "--shop", "--all")).exit).toBe(2);
+});
+
+test("measured keeps a design's shop file, and its values", async () => {
+  expect((await runCommand("measured", at("plane.yaml"), "ironThickness=3.62")).exit).toBe(0);
+  expect(readFileSync(at("plane.yaml"), "utf8")).toMatch(/^shop: shops\/ours\.yaml\n/);
+});
