@@ -280,10 +280,17 @@ test("explain knows figures, checks and steps; one name may be several of them",
   );
   expect(await said("clampWanted")).toMatch(/\(figure\)\n/);
   const { findings, passed } = JSON.parse((await runCommand("check", SMOOTHER, "--json")).out);
-  const codes = [...findings, ...passed].map(({ code }) => code).filter((code) => !/-print-size$|-jig$/.test(code));
+  const codes = [...findings, ...passed].map(({ code }) => code);
   expect(codes.length).toBeGreaterThan(40);
   for (const code of codes)
     expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}depends on [a-z]+.*\n {2}source: /);
+  for (const code of ["wood-name", "wood-trade-name", "wood-properties", "moisture-range", "sole-cup"])
+    expect(await said(code), code).toMatch(
+      /\(check\)\n {2}[A-Z].*\.\n {2}depends on wood\.[a-z]+.*\n {2}source: Wood Handbook/,
+    );
+  expect(await said("throat-spacer-jig")).toMatch(
+    /\(check\)\n {2}Why no throat spacer is made for a plane\.\n {2}source: /,
+  );
   expect(await said("recess")).toMatch(
     /recess\.width: .*\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
   );
@@ -293,6 +300,8 @@ test("explain knows figures, checks and steps; one name may be several of them",
 test.each([
   [["explain", "mouthgroth"], /did you mean mouthGrowth/],
   [["explain", "angle"], /did you mean bed\.angle or ramp\.angle/],
+  [["explain", "sole-cop"], /did you mean sole-cup/],
+  [["explain", "throat-spacer-jg"], /did you mean throat-spacer-jig/],
   [["explain", "xyzzyxyzzy"], /check or step\. `lamplane explain` lists them/],
   [["check", SMOOTHER, "--with", "bed.angel=50"], /bed\.angel: .*; did you mean bed\.angle\?/],
   [["sweep", SMOOTHER, "--vary", "iron.with=50,51"], /did you mean iron\.width/],

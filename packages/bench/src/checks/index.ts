@@ -1,10 +1,14 @@
 // Door: what will not work about a plane, or may not, with the cure where one is found.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Finding, Relation } from "../finding.ts";
+import { JIG_HELP, jigName, NOTE_HELP } from "../words/notes.ts";
 import { SUBJECTS } from "../words/subjects.ts";
 import { findCure } from "./cures.ts";
+import { JIG_NOTES } from "./jigs.ts";
 import type { Judgement } from "./judgement.ts";
 import { CHECKS, findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
+import { CUP_NOTE } from "./seasons.ts";
+import { MOISTURE_NOTE, WOOD_NOTES } from "./woods.ts";
 
 export type { Cure, Finding, FindingData, Relation, Severity } from "../finding.ts";
 export {
@@ -56,6 +60,22 @@ export const checkDescriptions = (): CheckDescription[] =>
     parameters,
     source,
   }));
+
+/** What a note or a judgement of a jig is, without a plane. */
+export interface NoteDescription {
+  readonly code: string;
+  /** What is judged, in a sentence. */
+  readonly help: string;
+  /** Empty where that follows from the whole plane. */
+  readonly parameters: readonly string[];
+  readonly source: string;
+}
+
+/** Everything else that is judged of a plane: woods, moisture, cupping and jigs. */
+export const noteDescriptions = (): NoteDescription[] => [
+  ...[...WOOD_NOTES, MOISTURE_NOTE, CUP_NOTE].map((note) => ({ ...note, help: NOTE_HELP[note.code] })),
+  ...JIG_NOTES.map(({ kind, jig, ...note }) => ({ ...note, help: JIG_HELP[kind]({ jig: jigName(jig) }) })),
+];
 
 /** Whether a plane may be built: nothing found that stops it. */
 export const mayBeBuilt = (findings: readonly Finding[]): boolean => findings.every((f) => f.severity !== "stop");

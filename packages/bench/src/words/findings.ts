@@ -10,7 +10,7 @@ import {
 } from "@lamplane/parameters/units";
 import type { Finding } from "../finding.ts";
 import { ADVICE } from "./advice.ts";
-import { DISPLAY_NAMES, NO_JIG, NOTES, PASSED, TIMES_LOAD } from "./notes.ts";
+import { DISPLAY_NAMES, jigName, NO_JIG, NOTES, PASSED, TIMES_LOAD } from "./notes.ts";
 import { SUBJECTS } from "./subjects.ts";
 
 type MakersUnits = Pick<Design, "units" | "shop">;
@@ -96,8 +96,6 @@ function adviceText(design: MakersUnits, { advice, data }: Judged): string {
     return ADVICE["set-blocks-by-iron"]({ height: formatLength(data!.edgeHeight!, design) });
   return ADVICE["cut-from-sheet-or-print-elsewhere"]({ jig: data!.jig! });
 }
-
-const jigName = (jig = ""): string => jig.replaceAll("-", " ");
 
 /** Findings whose value is no single number, or whose name names something of theirs. */
 const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) => FindingWords>> = {

@@ -4,6 +4,9 @@ import { listText, sentence } from "@lamplane/parameters/words";
 /** How a value stands that lies within its limit. */
 export const PASSED = "ok";
 
+/** What a jig is called in a sentence. */
+export const jigName = (jig = ""): string => jig.replaceAll("-", " ");
+
 /** How a value stands that leaves a jig out. */
 export const NO_JIG = sentence(({ jig }: { jig: string }) => `no ${jig} is made`, { jig: "recess template" });
 
@@ -66,6 +69,21 @@ export const NOTES = {
     verdict: "outside the published equation",
     advice: "Take the season figures as a guide only.",
   },
+} as const;
+
+/** What a note is about, by its code. */
+export const NOTE_HELP = {
+  "wood-name": "Whether the wood tables hold each wood by the name entered.",
+  "wood-trade-name": "A wood entered by its trade name, and the row of the tables that serves for it.",
+  "wood-properties": "Properties that the tables do not give for a wood; what depends on them is not judged.",
+  "moisture-range": "Whether the moisture of the wood stays in the range for which its movement is published.",
+  "sole-cup": "Cup of sole and bed over the year, where it is felt in use.",
+} as const;
+
+/** The same of the judgements of a jig. */
+export const JIG_HELP = {
+  printSize: sentence(({ jig }: { jig: string }) => `Whether the printer holds the ${jig}.`, { jig: "bed gauge" }),
+  omitted: sentence(({ jig }: { jig: string }) => `Why no ${jig} is made for a plane.`, { jig: "throat spacer" }),
 } as const;
 
 /** Names of wood properties and of parts. */

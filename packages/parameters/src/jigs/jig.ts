@@ -57,15 +57,18 @@ export interface JigBody {
   readonly pose: Pose;
 }
 
-export type JigName =
-  | "bed-gauge"
-  | "ramp-gauge"
-  | "recess-template"
-  | "pin-guide"
-  | "throat-spacer"
-  | "bed-cradle"
-  | "wedge-sled"
-  | "fit-test";
+/** Every jig by its name, which is also its file's. */
+export const JIG_NAMES = [
+  "fit-test",
+  "bed-gauge",
+  "ramp-gauge",
+  "bed-cradle",
+  "recess-template",
+  "pin-guide",
+  "wedge-sled",
+  "throat-spacer",
+] as const;
+export type JigName = (typeof JIG_NAMES)[number];
 
 export interface JigPlan {
   /** Kebab-case, which is also its file's name. */
