@@ -300,7 +300,7 @@ test("explain knows figures, checks and steps; one name may be several of them",
 test.each([
   [["explain", "mouthgroth"], /did you mean mouthGrowth/],
   [["explain", "angle"], /did you mean bed\.angle or ramp\.angle/],
-  [["explain", "sole-cop"], /did you mean sole-cup/],
+  [["explain", "sole-cop"], /did you mean soleCup or sole-cup/],
   [["explain", "throat-spacer-jg"], /did you mean throat-spacer-jig/],
   [["explain", "xyzzyxyzzy"], /check or step\. `lamplane explain` lists them/],
   [["check", SMOOTHER, "--with", "bed.angel=50"], /bed\.angel: .*; did you mean bed\.angle\?/],

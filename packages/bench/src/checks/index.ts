@@ -1,7 +1,8 @@
 // Door: what will not work about a plane, or may not, with the cure where one is found.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Finding, Relation } from "../finding.ts";
-import { JIG_HELP, jigName, NOTE_HELP } from "../words/notes.ts";
+import { jigName } from "../words/findings.ts";
+import { JIG_HELP, NOTE_HELP } from "../words/notes.ts";
 import { SUBJECTS } from "../words/subjects.ts";
 import { findCure } from "./cures.ts";
 import { JIG_NOTES } from "./jigs.ts";

@@ -10,7 +10,7 @@ import {
 } from "@lamplane/parameters/units";
 import type { Finding } from "../finding.ts";
 import { ADVICE } from "./advice.ts";
-import { DISPLAY_NAMES, jigName, NO_JIG, NOTES, PASSED, TIMES_LOAD } from "./notes.ts";
+import { DISPLAY_NAMES, NO_JIG, NOTES, PASSED, TIMES_LOAD } from "./notes.ts";
 import { SUBJECTS } from "./subjects.ts";
 
 type MakersUnits = Pick<Design, "units" | "shop">;
@@ -36,6 +36,9 @@ export type FormattedFinding<T extends Judged = Finding> = Omit<T, "subject" | "
   /** What is judged, its value and limit, how it stands and what to do. */
   readonly message: string;
 };
+
+/** What a jig is called in a sentence. */
+export const jigName = (jig = ""): string => jig.replaceAll("-", " ");
 
 export function findingWords(design: MakersUnits, finding: Judged): FindingWords {
   const special = SPECIAL[finding.subject];

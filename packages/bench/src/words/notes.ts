@@ -4,9 +4,6 @@ import { listText, sentence } from "@lamplane/parameters/words";
 /** How a value stands that lies within its limit. */
 export const PASSED = "ok";
 
-/** What a jig is called in a sentence. */
-export const jigName = (jig = ""): string => jig.replaceAll("-", " ");
-
 /** How a value stands that leaves a jig out. */
 export const NO_JIG = sentence(({ jig }: { jig: string }) => `no ${jig} is made`, { jig: "recess template" });
 
