@@ -16,6 +16,7 @@ const isReference = (path: string) => path.endsWith("/api.md");
 const DOCUMENTS = [
   "README.md",
   "DEVELOPERS.md",
+  "examples/cookbook.md",
   ...["test", ...readdirSync("packages").map((name) => `packages/${name}`)].flatMap((folder) =>
     readdirSync(folder)
       .filter((name) => name.endsWith(".md") && !["README.md", "THIRD-PARTY.md"].includes(name))
@@ -57,9 +58,9 @@ async function tried(args: string[]): Promise<{ exit: number; err: string }> {
   return { exit: await viewCommand(io, args[1], 0, Promise.resolve()), err };
 }
 
-test("every lamplane command that the README tells works, in its order", async () => {
+test.each(["README.md", "examples/cookbook.md"])("every lamplane command of %s works, in its order", async (path) => {
   const folder = mkdtempSync(join(tmpdir(), "lamplane-docs-"));
-  const told = [...README.matchAll(/^ {4}lamplane (.+)$/gm)].map(([, line]) =>
+  const told = [...read(path).matchAll(/^ {4}lamplane (.+)$/gm)].map(([, line]) =>
     line!
       .split(" # ")[0]!
       .trim()

@@ -2,6 +2,7 @@
 import { copyFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { isUpToDate } from "../build-age.js";
+import { writeServiceWorker } from "./write-service-worker.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const MADE_OF = [
@@ -9,6 +10,8 @@ const MADE_OF = [
   "public",
   "index.html",
   "vite.config.ts",
+  "build.js",
+  "write-service-worker.js",
   "package.json",
   "THIRD-PARTY.md",
   "../cli/package.json",
@@ -23,12 +26,13 @@ const MADE_OF = [
 
 if (
   !isUpToDate(
-    `${here}dist/pack.js`,
+    `${here}dist/service-worker.js`,
     MADE_OF.map((path) => here + path),
   )
 ) {
   const { build } = await import("vite");
-  for (const mode of ["production", "body", "guide", "pack"])
+  for (const mode of ["production", "body", "guide", "bench", "share", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
   copyFileSync(`${here}THIRD-PARTY.md`, `${here}dist/licences.txt`);
+  writeServiceWorker(`${here}dist/`, `${here}src/offline/service-worker.js`);
 }

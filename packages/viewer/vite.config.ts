@@ -35,6 +35,8 @@ const LATER: Readonly<Record<string, string>> = {
   body: "src/body/body-script.ts",
   guide: "src/worker/guide-script.ts",
   pack: "src/pack/pack-maker.ts",
+  bench: "src/bench/bench-script.ts",
+  share: "src/share/share-script.ts",
 };
 
 /** What the licences of the packages within ask for: each script says where they stand, and keeps the notices in its sources. */

@@ -219,8 +219,10 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         await page.keyboard.press("Enter");
       });
       expect(await angleNow(page)).toBe("50");
-      await page.click("text=copy address");
-      await expect.poll(() => page.locator(".title-block .status").textContent()).toMatch(/keep no address; save/);
+      await page.click("#share");
+      expect(await page.locator(".share-address").inputValue()).toMatch(/^#from=apprentice-smoother\.yaml&text=/);
+      await page.click("text=Copy the address");
+      await expect.poll(() => page.locator(".share .status").textContent()).toMatch(/by hand/);
       expect(errors).toEqual([]);
       await context.close();
     },

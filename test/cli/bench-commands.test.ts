@@ -111,7 +111,7 @@ describe("mouth", () => {
     [["--seen", "NaN"], /--seen NaN: /],
     [["--seen", "0.1", "--wanted", "20"], /--wanted 20: /],
     [["--seen", "0.1", "--shaving", "0"], /--shaving 0: /],
-    [["--seen", "0.1", "--seen", "0.2"], /--seen: entered 2 times/],
+    [["--seen", "0.1", "--seen", "0.2"], /--seen: written 2 times/],
   ])("%j is refused", async (args, message) => {
     const refused = await runCommand("mouth", SMOOTHER, ...args);
     expect(refused).toMatchObject({ exit: 2, out: "" });

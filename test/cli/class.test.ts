@@ -147,7 +147,7 @@ describe("--status", () => {
     expect(out).toMatch(/2 {2}ben +3\/15 Saw and mill core and cheeks +2, last iron width 50\.2 mm\n/);
     expect(out).toMatch(/3 {2}carla .*STUCK/);
     expect(out).toMatch(/carla: iron thickness: 9 mm is far from/);
-    expect(out).toMatch(/dora\.yaml is not there; the roster is taken/);
+    expect(out).toMatch(/dora\.yaml is missing; the values of the roster are used/);
     const { planes } = JSON.parse((await classCommand("--status", "--json")).out);
     expect(planes[1]).toMatchObject({
       name: "ben",

@@ -42,11 +42,11 @@ test.each([
   [["view", "-"], /view -: the standard input/],
   [["new", "-"], /new -: the standard input/],
   [["survey", "-", "-"], /holds one file; name the other/],
-  [["check", ""], /The name of the design file is empty/],
-  [["survey", SMOOTHER, ""], /The name of the readings file is empty/],
-  [["new", ""], /The name of the file to write is empty/],
-  [["build", SMOOTHER, "--out", ""], /--out "": the value is empty/],
-  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots "": the value is empty/],
+  [["check", ""], /No file name\. Name the design file/],
+  [["survey", SMOOTHER, ""], /No file name\. Name the readings file/],
+  [["new", ""], /No file name\. Name the file to write/],
+  [["build", SMOOTHER, "--out", ""], /--out "": an empty text/],
+  [["sweep", SMOOTHER, "--vary", "bed.angle=47..48:1", "--plots", ""], /--plots "": an empty text/],
   [["measured", SMOOTHER, ""], /An empty text: write KEY=VALUE/],
 ])("%j is refused in words", async (args, message) => {
   expect(await runCommand(...args)).toMatchObject({ exit: 2, out: "", err: expect.stringMatching(message) });

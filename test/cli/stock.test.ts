@@ -41,7 +41,7 @@ test("a billet that is too small exits 1 and says by how much; on its side it ma
 test("a wedge short enough comes out of the offcut", async () => {
   expect((await runCommand("stock", SMOOTHER, "--all")).out).toMatch(/Offcut is .* too short for the wedge/);
   const shorter = await runCommand("stock", SMOOTHER, "--all", "--with", "wedge.length=65");
-  expect(shorter.out).toMatch(/Offcut holds the wedge, its length at 0° to the grain/);
+  expect(shorter.out).toMatch(/Offcut takes the wedge, its length at 0° to the grain/);
   expect(shorter.out).toMatch(/wedge +1 .*throat offcut/);
 });
 

@@ -102,7 +102,7 @@ test("the same sweep gives the same bytes, and replaces its own plots but nothin
   writeFileSync(file, "<svg>mine</svg>");
   const { exit, err } = await sweep(...args);
   expect(exit).toBe(3);
-  expect(err).toMatch(/no such plot; it was left as it is/);
+  expect(err).toMatch(/not the plot of a sweep; it was left as it is/);
   expect(readFileSync(file, "utf8")).toBe("<svg>mine</svg>");
   expect(readdirSync(join(folder, "plots"))).toEqual(["sweep-glue-gap.svg"]);
 });

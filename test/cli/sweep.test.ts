@@ -40,7 +40,7 @@ test.each([
   [["--vary", "bed.angle=33..57:2"], /read 33; allowed: 35° to 65°/],
   [["--vary", "bed.angel=43..57:2"], /no such parameter/],
   [["--vary", "bed.angle=57..43:2"], /must rise/],
-  [["--vary", "bed.angle=43..57:0"], /step over 0/],
+  [["--vary", "bed.angle=43..57:0"], /steps above 0/],
   [["--vary", "bed.angle=43..57:0.00001", "--vary", "wedge.angle=2..20:0.1"], /Take a? ?larger step/i],
   [["--vary", "bed.angle=a,b"], /read "a"/],
   [["--vary", "bed.angle=43,44", "--vary", "bed.angle=45"], /entered twice/],
@@ -74,7 +74,7 @@ test("a part that a broken-off run left is kept as far as its lines are whole", 
   writeFileSync(name, whole.slice(0, Math.floor(whole.length / 2)));
   const { exit, out: said } = await runCommand("sweep", SMOOTHER, ...VARY, "--out", out);
   expect(exit).toBe(0);
-  expect(said).toMatch(/24 designs, (9|1[0-3]) from the run that broke off/);
+  expect(said).toMatch(/24 designs, (9|1[0-3]) from the run that was stopped/);
   expect(readFileSync(out, "utf8")).toBe(whole);
   expect(existsSync(name)).toBe(false);
 });

@@ -179,9 +179,9 @@ test(
     fs.symlinkSync(at("nowhere/x.csv"), at("link.csv"));
     const before = fs.readdirSync(folder);
     for (const [name, told] of [
-      ["folder", /no table of a sweep; it was left as it is/],
+      ["folder", /not the table of a sweep; it was left as it is/],
       ["missing/x.csv", /its folder is not there/],
-      ["notes.csv", /no table of a sweep; it was left as it is/],
+      ["notes.csv", /not the table of a sweep; it was left as it is/],
       ["notes.csv/x.csv", /a part of its path is a file/],
       ["x".repeat(300), /its path is too long/],
     ] as const) {

@@ -8,7 +8,7 @@ import { designWith, randomDesigns } from "../support/designs.ts";
 
 const rowsWithAuto = rowsOf(TABLE)
   .filter(({ row }) =>
-    row.kind === "number" ? row.auto !== undefined : row.kind === "choice" && row.choices.includes("auto"),
+    row.kind === "choice" ? row.choices.includes("auto") : row.kind !== "text" && row.auto !== undefined,
   )
   .map(({ path }) => path);
 
@@ -41,7 +41,7 @@ test("every auto that the plane uses has a value, and writing it down changes no
       open,
     );
     expect(rowsWithAuto.filter((path) => valueAt(written, path) === "auto").sort()).toEqual(
-      [...unused, "ramp.shape"].sort(),
+      [...unused, "core.layers", "ramp.shape"].sort(),
     );
     const values = new Map(elevationFigures(elevation(written)).map(({ key, value }) => [key, value]));
     for (const { key, value } of elevationFigures(plane)) expect(values.get(key), key).toBeCloseTo(value, 5);

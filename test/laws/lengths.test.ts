@@ -1,5 +1,5 @@
 // One length, one text: whatever prints a length, in either unit, prints the same of it.
-import { figuresAsBuilt, formatFigure } from "@lamplane/bench";
+import { figuresAsBuilt, formatFigure, LEAST_RUNS } from "@lamplane/bench";
 import { valueAt } from "@lamplane/parameters/design";
 import { bedBlockDrawing, cheekDrawing, frontBlockDrawing, wedgeDrawing } from "@lamplane/parameters/drawings";
 import { elevation } from "@lamplane/parameters/elevation";
@@ -14,6 +14,7 @@ import { figuresCommand } from "../../packages/cli/src/commands/figures.ts";
 import { mouthCommand } from "../../packages/cli/src/commands/mouth.ts";
 import { nextCommand } from "../../packages/cli/src/commands/next.ts";
 import { stockCommand } from "../../packages/cli/src/commands/stock.ts";
+import { toleranceCommand } from "../../packages/cli/src/commands/tolerance.ts";
 import { stepContext } from "../../packages/sheets/src/traveller/step-context.ts";
 import { formatOnDrawing } from "../../packages/viewer/src/state/format.ts";
 import { type Changes, designWith, randomDesigns } from "../support/designs.ts";
@@ -83,8 +84,11 @@ function printed(design: Design): Readonly<Record<string, string>> {
     figures: said((io) => figuresCommand(io, design, { json: false, all: true })),
     check: said((io) => checkCommand(io, design, { json: false, all: true })),
     next: said((io) => nextCommand(io, design, "plane.yaml", false)),
-    stock: said((io) => stockCommand(io, design, { json: false, all: true })),
-    mouth: said((io) => mouthCommand(io, design, { seen: "0.1 mm", json: false, all: true })),
+    stock: said((io) => [true, false].map((all) => stockCommand(io, design, { json: false, all }))),
+    mouth: said((io) => [true, false].map((all) => mouthCommand(io, design, { seen: "0.1 mm", json: false, all }))),
+    tolerance: said((io) =>
+      [true, false].map((all) => toleranceCommand(io, design, { seed: 1, runs: LEAST_RUNS, json: false, all })),
+    ),
     traveller: textsOf([steps, keyFigures, stock, jigs, findings]),
     layout: textsOf(layoutPictures(plane)),
     jigs: textsOf(jigPlans(plane)),
@@ -103,7 +107,8 @@ function textsOf(data: unknown): string {
   return typeof data === "object" && data !== null ? Object.values(data).map(textsOf).join("\n") : "";
 }
 
-const INCHES = /(-?\d+\.\d{3}|-?(?:\d+ )?\d+(?:\/\d+)?)([+−]?) in(?: \((-?\d+\.\d{3})\))?/g;
+/** How far something may be off is in decimals: no rule is read to it. */
+const INCHES = /(?<![±\d./])(-?\d+\.\d{3}|-?(?:\d+ )?\d+(?:\/\d+)?)([+−]?) in(?: \((-?\d+\.\d{3})\))?/g;
 
 /** Thousandths of an inch → the texts that stand for them, over all paths. */
 function textsByThousandth(all: Readonly<Record<string, string>>): Map<string, Set<string>> {

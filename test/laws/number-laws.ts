@@ -53,6 +53,10 @@ function anyDesign(section: TableSection, random: () => number, measured: boolea
 function anyValue(row: Row, random: () => number, measured: boolean): number | string | undefined {
   if (row.kind === "text") return row.default;
   if (row.kind === "choice") return row.choices[Math.floor(random() * row.choices.length)]!;
+  if (row.kind === "lengths")
+    return random() < 0.5
+      ? row.words[Math.floor(random() * row.words.length)]!
+      : Array.from({ length: 1 + Math.floor(random() * 5) }, () => `${row.min + random() * 30} mm`).join(" + ");
   if (row.unset && !(measured && random() < 0.5)) return undefined;
   if (row.auto !== undefined && random() < 0.5) return "auto";
   const value = row.min + random() * (row.max - row.min);

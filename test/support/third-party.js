@@ -70,9 +70,16 @@ function homeOf(name, from) {
   return undefined;
 }
 
+/** Of several licences that are offered, the first that is allowed. */
+const chosen = (license) => {
+  const offered = typeof license === "string" && / OR /.test(license) ? license.replace(/[()]/g, "").split(" OR ") : [];
+  return offered.find((name) => ALLOWED.includes(name)) ?? license;
+};
+
 function licenceOf(home) {
-  const { license } = manifestIn(home);
-  const file = readdirSync(home).find((name) => /^(licen[cs]e|copying)/i.test(name));
+  const license = chosen(manifestIn(home).license);
+  const files = readdirSync(home).filter((name) => /^(licen[cs]e|copying)/i.test(name));
+  const file = files.find((name) => name.endsWith(`-${license}`)) ?? files[0];
   const text = file === undefined ? "" : readFileSync(join(home, file), "utf8").replace(/\r\n/g, "\n").trim();
   const byText = BY_TEXT.find(([, sign]) => sign.test(text))?.[0];
   return { licence: ALLOWED.includes(license) ? license : (byText ?? license ?? "unknown"), text };

@@ -1,17 +1,19 @@
 // The address holds the design and gives it back, whatever was changed; a spoiled one is never more than ignored.
+import { inflateRawSync } from "node:zlib";
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import fc from "fast-check";
 import { deflateSync, zlibSync } from "fflate";
 import { expect, test } from "vitest";
 import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
 import type { ParameterChange } from "../../packages/viewer/src/protocol/sheet-data.ts";
-import { formatAddress, parseAddress } from "../../packages/viewer/src/state/address.ts";
+import { designAddress, formatAddress, parseAddress } from "../../packages/viewer/src/state/address.ts";
 import { initialOrigin, leftOutTexts } from "../../packages/viewer/src/state/design-origin.ts";
 import { fault } from "../support/faults.ts";
 
 const change = fc.constantFrom(...rowsOf(TABLE)).chain(({ path, row }): fc.Arbitrary<ParameterChange> => {
   if (row.kind === "choice") return fc.constantFrom(...row.choices).map((word) => [path, word] as const);
   if (row.kind === "text") return fc.stringMatching(/^[a-z][a-z ,&=%+#-]{0,20}$/).map((text) => [path, text] as const);
+  if (row.kind === "lengths") return fc.constantFrom(...row.words).map((word) => [path, word] as const);
   const number = fc.double({ min: row.min, max: row.max, noNaN: true });
   if (row.unset) return fc.option(number, { nil: undefined }).map((v) => [path, v] as const);
   const value = row.auto === undefined ? number : fc.oneof(number, fc.constant("auto" as const));
@@ -24,6 +26,9 @@ const beginning = fc.oneof(
     .tuple(fc.string({ maxLength: 30 }), fc.string({ unit: "grapheme", maxLength: 300 }))
     .map(([name, text]) => ({ kind: "text", name, text }) as const),
   fc.constant({ kind: "followed" } as const),
+  fc
+    .tuple(fc.string({ maxLength: 30 }), fc.string({ unit: "grapheme", maxLength: 300 }))
+    .map(([name, text]) => ({ kind: "followed", copy: { name, text } }) as const),
 );
 
 test("what is put into an address comes out of it", () => {
@@ -35,6 +40,30 @@ test("what is put into an address comes out of it", () => {
       expect(new Map(read.changes)).toEqual(new Map(given.map(([path, v]) => [path, Object.is(v, -0) ? 0 : v])));
     }),
   );
+});
+
+test("the address of a followed file opens as its text where no file is followed, and as the file where one is", () => {
+  const copy = { name: "club plane.yaml", text: "iron: { width: 48, thickness: 3.6 } # ü\n" };
+  const address = formatAddress({ beginning: { kind: "followed", copy }, changes: [["bed.angle", 50]], stage: "bed" });
+  const read = parseAddress(address);
+  expect(leftOutTexts(read, OFFERED)).toEqual([]);
+  expect(initialOrigin(read.beginning, OFFERED)).toEqual({ kind: "text", ...copy });
+  expect(initialOrigin(read.beginning, { ...OFFERED, follows: true })).toEqual({ kind: "followed" });
+});
+
+test("what an address packs is what any raw deflate unpacks", () => {
+  const text = "name: elm\niron: { width: 44, thickness: 4 }\n";
+  const packed = new URLSearchParams(designAddress({ name: "elm.yaml", text }, "first-shaving")!.slice(1)).get("text")!;
+  expect(inflateRawSync(Buffer.from(packed, "base64url")).toString()).toBe(text); // zlib, by another hand than fflate
+});
+
+test("a text longer than an address holds has none", () => {
+  const noise = Array.from({ length: 30_000 }, (_, i) => `${(i * 2654435761) % 4294967296}`).join("\n");
+  expect(designAddress({ name: "long.yaml", text: noise }, "bed")).toBeUndefined();
+  const followed = { kind: "followed", copy: { name: "long.yaml", text: noise } } as const;
+  expect(parseAddress(formatAddress({ beginning: followed, changes: [], stage: "bed" })).beginning).toEqual({
+    kind: "followed",
+  });
 });
 
 test("a spoiled address is read as far as it goes", () => {

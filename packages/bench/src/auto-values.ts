@@ -1,6 +1,14 @@
 // What each `auto` has come out as, by the parameter's path: the page, remedies and the tolerances' plan read it here.
-import { valueAt } from "@lamplane/parameters/design";
-import { type Elevation, ironTaper, pinLengths, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
+import { lengthsText, valueAt } from "@lamplane/parameters/design";
+import {
+  type Elevation,
+  ironTaper,
+  layersOf,
+  layerThickness,
+  pinLengths,
+  thicknessAt,
+  topFromEdge,
+} from "@lamplane/parameters/elevation";
 import { printedRoom } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { planeSeasons } from "./seasons/plane-seasons.ts";
@@ -17,6 +25,10 @@ const AUTO_VALUES = {
   "ramp.shape": (e) => e.ramp.shape,
   "ramp.radius": (e) => e.ramp.curve?.radius,
   "mouth.fromToe": (e) => e.frame.mouthX,
+  "core.layers": (e) => {
+    const layers = layersOf(e);
+    return layers && lengthsText(layers.map(layerThickness));
+  },
   "recess.width": (e) => e.recess?.width,
   "recess.depth": (e) => e.recess?.depth,
   "wedge.length": (e) => e.wedgeLength,

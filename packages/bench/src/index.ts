@@ -11,6 +11,7 @@ export {
   plannedDesign,
   plannedPlane,
 } from "./history/as-built.ts";
+export { type BuildNews, buildNews, earlierLosses } from "./history/build-news.ts";
 export {
   type BuildState,
   buildState,

@@ -34,7 +34,17 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     ],
   },
   core: {
-    figures: ["billetWidth", "roughCheek", "roughCore", "coreWidth", "blankLength", "blankHeight"],
+    figures: [
+      "billetWidth",
+      "roughCheek",
+      "roughCore",
+      "coreWidth",
+      "layerCount",
+      "outerLayer",
+      "recessLayer",
+      "blankLength",
+      "blankHeight",
+    ],
     locks: [
       "body.sideClearance",
       "body.cheek",
@@ -44,10 +54,12 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
       "shop.millingAllowance",
       "shop.jointingPass",
       "sole.allowance",
+      "core.layers",
+      "core.board",
     ],
   },
   cuts: {
-    figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius"],
+    figures: ["sawRamp", "sawBed", "rampMark", "bedMark", "rampAngle", "rampRadius", "layerPegLength"],
     locks: [
       "ramp.angle",
       "ramp.shape",
@@ -59,6 +71,9 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
       "mouth.fromToe",
       "shop.kerf",
       "shop.sawLimit",
+      "core.allowanceBed",
+      "core.pegDiameter",
+      "core.cornerCutter",
     ],
   },
   bed: {
@@ -122,7 +137,7 @@ export const STEPS = Object.fromEntries(
 
 /** A step's title and task for this plane: one without a recess has nothing to rout. */
 export const stepWords = (design: Design, step: Step): Pick<StepRow, "title" | "task"> => ({
-  title: step === "recess" && !recessOf(design) ? "No recess to rout" : STEPS[step].title,
+  title: (step === "recess" && !recessOf(design) && STEP_WORDS[step].notNeededTitle) || STEPS[step].title,
   task: stepTask(step, design),
 });
 

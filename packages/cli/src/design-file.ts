@@ -7,6 +7,7 @@ import {
   nearNames,
   otherUnitText,
   readDesign,
+  readLengths,
   rowAt,
   type ShopAccess,
   unitSlipText,
@@ -20,7 +21,7 @@ import { faultLines, fileTitle, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused, type Io } from "./io.ts";
 import { shopAccess } from "./shop-file.ts";
-import { ARGUMENT_FAULT, DESIGN_FILE } from "./words/commands.ts";
+import { ARGUMENT_FAULT, DESIGN_FILE, FILE_FAULTS } from "./words/commands.ts";
 
 /**
  * The design in a file, with `changes` ("bed.angle=50") made to it; a length that looks like one of the other unit is asked
@@ -65,9 +66,7 @@ function readDesignFile(content: Uint8Array, file: string, shop: ShopAccess) {
 /** Where a run that was broken off in the midst of writing has left the whole text. */
 function brokenOffNote(file: string): string {
   const whole = existsSync(file) ? wholeCopyName(file) : undefined;
-  return whole && existsSync(whole)
-    ? `\n${file}: a run that was broken off left its text whole in ${whole}: copy it back.`
-    : "";
+  return whole && existsSync(whole) ? `\n${FILE_FAULTS.brokenOff({ file, whole })}` : "";
 }
 
 function applyChanges(design: Design, changes: readonly string[]) {
@@ -100,6 +99,10 @@ function parseChange({ units }: Design, change: string): OptionChange {
   const [, path, text] = /^([^=]+)=(.*)$/s.exec(change) ?? [];
   if (path === undefined || text === undefined) throw new InputRefused(ARGUMENT_FAULT.keyValue({ given: change }));
   const row = requireRow(path);
+  if (row.kind === "lengths") {
+    const lengths = readLengths(text, row, units);
+    return { path, row, text, value: "value" in lengths ? lengths.value : text };
+  }
   if (row.kind !== "number" || (text === "auto" && row.auto !== undefined)) return { path, row, text, value: text };
   const read = parseNumber(text, row.quantity, units);
   if ("fault" in read) throw new InputRefused(ARGUMENT_FAULT.option({ option: `--with ${path}`, fault: read.fault }));

@@ -2,6 +2,7 @@
 import * as fs from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { toWriteError, WriteError } from "@lamplane/export/write-error";
+import { FILE_FAULTS } from "./words/commands.ts";
 
 /** What replacing a file asks of the disk; a test may put its own in its place and let any of it fail. */
 export type SyncDisk = Pick<
@@ -92,7 +93,7 @@ function writeInPlace(disk: SyncDisk, fresh: string, old: number, real: string, 
   try {
     writeAll(disk, old, bytes);
   } catch (error) {
-    throw new WriteError(real, "it broke off in the middle", `its new text is whole in ${whole}: copy it back`, error);
+    throw new WriteError(real, FILE_FAULTS.brokeOff, FILE_FAULTS.copyBack({ whole }), error);
   }
   disk.rmSync(whole, { force: true });
 }
@@ -100,12 +101,7 @@ function writeInPlace(disk: SyncDisk, fresh: string, old: number, real: string, 
 /** One that is there already is of a run that was broken off: it may be the only whole text. */
 function nameWholeCopy(disk: SyncDisk, fresh: string, whole: string, real: string): void {
   try {
-    if (disk.existsSync(whole))
-      throw new WriteError(
-        real,
-        `a run that was broken off left the whole text in ${whole}`,
-        "compare the two, then move it away or delete it",
-      );
+    if (disk.existsSync(whole)) throw new WriteError(real, FILE_FAULTS.leftWhole({ whole }), FILE_FAULTS.compare);
     disk.renameSync(fresh, whole);
     syncFolder(disk, dirname(whole));
   } catch (error) {

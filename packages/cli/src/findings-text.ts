@@ -25,6 +25,13 @@ export function findingsText(design: Design, findings: readonly Finding[], optio
   ].join("");
 }
 
+/** The warnings' names in a line, where no more is asked for; empty without any. */
+export function warningsText(design: Design, findings: readonly Finding[]): string {
+  const warnings = findings.filter(({ severity }) => severity === "warning");
+  const subjects = warnings.map((finding) => findingWords(design, finding).name);
+  return subjects.length === 0 ? "" : `${CHECK.brief({ subjects })}\n`;
+}
+
 /** Judged values as aligned rows, and what to do or where a limit comes from below each. */
 export function checkedRows(
   design: Design,

@@ -37,11 +37,20 @@ function parseCommandLine(line: Argv, args: readonly string[]): Promise<string> 
     line
       .parseAsync(args.map(nameOfDash), {}, (error, _argv, output) => {
         if (error) reject(error);
-        text = output;
+        text = shortenHelp(output);
       })
       .then(() => resolve(text), reject);
   });
 }
+
+/** A command's help without the types and defaults that go without saying, and without the options that every command has. */
+const shortenHelp = (text: string): string =>
+  text
+    .replace(/\s*\[(?:boolean|string|number|array|required|default: (?:false|\[\]))\]/g, "")
+    .replace(/^ +--(?:version|help) .*\n/gm, "")
+    .replace(/\n{2,}/g, "\n\n")
+    .replace(/^Positionals:\n/m, "")
+    .replace(/\nOptions:\n+(?=\S|$)/, "\n");
 
 /** yargs takes a lone dash in a file's place for an empty text. */
 const nameOfDash = (arg: string): string => (arg === "-" ? STANDARD_INPUT : arg);
@@ -77,7 +86,7 @@ function defineCommandLine(io: Io, setExitCode: (code: Exit) => void): Argv {
     .strict()
     .version(VERSION)
     .help()
-    .wrap(100)
+    .wrap(80)
     .exitProcess(false)
     .fail((message, error) => {
       // A message is what yargs says of the arguments; without one, the error is the command's own.

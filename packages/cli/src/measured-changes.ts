@@ -5,6 +5,7 @@ import { type Design, TABLE } from "@lamplane/parameters/table";
 import { parseNumber } from "@lamplane/parameters/units";
 import { InputRefused } from "./io.ts";
 import { ARGUMENT_FAULT } from "./words/commands.ts";
+import { MEASURED } from "./words/measured.ts";
 
 type RowKey = keyof typeof TABLE.measured;
 
@@ -17,10 +18,7 @@ export interface MeasuredChange {
 /** @throws InputRefused where it is no KEY=VALUE, or nothing of that name is measured */
 export function parseChange(typed: string): MeasuredChange {
   const [, key, text] = /^(?:measured\.)?([^=.]+)=(.*)$/s.exec(typed) ?? [];
-  if (key === undefined || text === undefined)
-    throw new InputRefused(
-      `${typed === "" ? "An empty text" : typed}: write KEY=VALUE, such as coreWidth=49.7, or KEY= to take a value back`,
-    );
+  if (key === undefined || text === undefined) throw new InputRefused(MEASURED.keyValue({ typed }));
   if (key === "done" || isMeasuredKey(key)) return { key, text: text.trim() };
   const known = Object.keys(TABLE.measured);
   throw new InputRefused(ARGUMENT_FAULT.unknownMeasured({ name: key, near: nearNames(key, known), known }));
@@ -34,13 +32,12 @@ export function applyChange(text: string, design: Design, change: MeasuredChange
   const path = `measured.${key}`;
   if (isTakenBack(change)) {
     const without = removeValue(text, path);
-    if (without === text)
-      throw new InputRefused(`${key}: the file holds no such value to take back. Nothing was written.`);
+    if (without === text) throw new InputRefused(MEASURED.noSuchValue({ key }));
     return without;
   }
   const row = TABLE.measured[key];
   if (row.kind === "choice") return setValue(text, path, typed);
   const read = parseNumber(typed, row.quantity, design.units);
-  if ("fault" in read) throw new InputRefused(`${key}: read "${typed}": ${read.fault}`);
+  if ("fault" in read) throw new InputRefused(MEASURED.notNumber({ key, typed, fault: read.fault }));
   return setValue(text, path, read.value);
 }

@@ -1,5 +1,6 @@
 // Questions at a terminal, asked on the standard error output so that what is printed can still go elsewhere.
 import { InputRefused, type Prompts } from "./io.ts";
+import { BROKEN_OFF } from "./words/commands.ts";
 
 /** The prompts of a terminal; undefined where nobody is there to answer. */
 export const terminalPrompts = (): Prompts | undefined =>
@@ -26,6 +27,6 @@ const CLACK_PROMPTS: Prompts = {
 
 /** The library gives a symbol for Ctrl+C. @throws InputRefused */
 function requireAnswer<Answer>(answer: Answer): Exclude<Answer, symbol> {
-  if (typeof answer === "symbol") throw new InputRefused("Broken off. Nothing was written.");
+  if (typeof answer === "symbol") throw new InputRefused(BROKEN_OFF);
   return answer as Exclude<Answer, symbol>;
 }

@@ -14,6 +14,7 @@ import {
 import { basename, dirname, join } from "node:path";
 import { toWriteError } from "@lamplane/export/write-error";
 import { InputRefused } from "./io.ts";
+import { UNDO } from "./words/measured.ts";
 
 interface UndoRecord {
   /** What was changed, as it was typed. */
@@ -56,12 +57,9 @@ export function keepForUndo(file: string, values: readonly string[], before: str
 /** What undoing brings back. @param text the file's as it stands @throws InputRefused where there is nothing to take back, or the file was changed since */
 export function lastChange(file: string, text: string): Pick<UndoRecord, "values" | "before"> {
   const record = readRecord(file);
-  if (record === undefined || record.before === text)
-    throw new InputRefused(`${file}: there is no change by \`lamplane measured\` to take back.`);
+  if (record === undefined || record.before === text) throw new InputRefused(UNDO.none({ file }));
   if (record.after === hashOf(text)) return record;
-  throw new InputRefused(
-    `${file}: the file was changed after ${record.values.join(", ")} was written, so that is not taken back; take a value out by KEY= instead.`,
-  );
+  throw new InputRefused(UNDO.changedSince({ file, values: record.values }));
 }
 
 export const forgetUndo = (file: string): void => rmSync(recordName(file), { force: true });

@@ -2,6 +2,7 @@
 import { timingSafeEqual } from "node:crypto";
 import type { IncomingMessage } from "node:http";
 import { LARGEST_FILE } from "@lamplane/parameters/design";
+import { SERVER } from "./words/view.ts";
 
 export const LOOPBACK = "127.0.0.1";
 
@@ -10,9 +11,11 @@ export interface HttpResponse {
   readonly body?: string | Uint8Array;
   readonly headers?: Readonly<Record<string, string>>;
 }
+
+/** @param body a line */
 export const plainResponse = (status: number, body: string): HttpResponse => ({
   status,
-  body,
+  body: `${body}\n`,
   headers: { "content-type": "text/plain; charset=utf-8" },
 });
 
@@ -39,14 +42,14 @@ export function refuseForeignRequest(
   port: number,
 ): HttpResponse | undefined {
   const own = [`${LOOPBACK}:${port}`, `localhost:${port}`];
-  if (host === undefined || !own.includes(host)) return plainResponse(421, "This page answers at 127.0.0.1 only.\n");
+  if (host === undefined || !own.includes(host)) return plainResponse(421, SERVER.elsewhere);
   if (origin !== undefined && !own.some((name) => origin === `http://${name}`))
-    return plainResponse(403, "This page answers to itself only.\n");
+    return plainResponse(403, SERVER.foreign);
   return undefined;
 }
 
 /** Answer to a request whose path lacks the secret: the same for every path, so that nothing shows what is there. */
-export const WITHOUT_SECRET = plainResponse(403, "Open the whole address that `lamplane view` printed.\n");
+export const WITHOUT_SECRET = plainResponse(403, SERVER.withoutSecret);
 
 /** The path behind the secret that begins it; undefined where another or none begins it. */
 export function pathWithin(target: string, secret: string): string | undefined {

@@ -21,6 +21,7 @@ import {
   refuseForeignRequest,
   WITHOUT_SECRET,
 } from "./view-requests.ts";
+import { SERVER } from "./words/view.ts";
 
 export interface ViewServer {
   readonly address: string;
@@ -48,6 +49,8 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 /** The licences of what the page is built from: the one text that is served. */
 const LICENCES = "licences.txt";
+/** What would keep the page for use without a network: this address holds a secret and ends with the command, so it is not kept. */
+const KEEPER = "service-worker.js";
 /** No other host is asked for anything, no other page may hold this one, no script runs that is not in the folder. */
 const HEADERS = {
   "content-security-policy":
@@ -90,7 +93,7 @@ export async function startViewServer(options: ServerOptions): Promise<ViewServe
       const refused = refuseForeignRequest(request, host, own) ?? (path === undefined ? WITHOUT_SECRET : undefined);
       const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
       if (!refused && listens && streams.size < MOST_STREAMS) return addStream(request, response, streams);
-      const tooMany = listens ? plainResponse(503, "Too many pages follow this file; close some.\n") : undefined;
+      const tooMany = listens ? plainResponse(503, SERVER.tooManyPages) : undefined;
       sendResponse(
         request,
         response,
@@ -131,7 +134,7 @@ function answerFailure(request: IncomingMessage, response: ServerResponse, error
   return sendResponse(
     request,
     response,
-    plainResponse(500, `lamplane has a bug: ${error instanceof Error ? error.message : error}\n`),
+    plainResponse(500, SERVER.bug({ message: error instanceof Error ? error.message : String(error) })),
   );
 }
 
@@ -140,7 +143,7 @@ function loadPageFiles(page: string, file: string | undefined, token: string): R
   const files = new Map<string, HttpResponse>();
   for (const entry of readdirSync(page, { withFileTypes: true })) {
     const type = entry.name === LICENCES ? "text/plain; charset=utf-8" : TYPES[extname(entry.name)];
-    if (entry.isFile() && type)
+    if (entry.isFile() && type && entry.name !== KEEPER)
       files.set(`/${entry.name}`, {
         status: 200,
         body: readFileSync(join(page, entry.name)),
@@ -148,11 +151,12 @@ function loadPageFiles(page: string, file: string | undefined, token: string): R
       });
   }
   const index = files.get("/index.html")!;
-  const mark =
+  const follows =
     file === undefined
       ? ""
       : `<meta name="lamplane-follows" content="${escapeAttribute(basename(file))}" data-token="${token}" />`;
-  const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", `${mark}</head>`);
+  const marks = `<meta name="lamplane-view" />${follows}`;
+  const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", () => `${marks}</head>`);
   return files.set("/", { ...index, body: html }).set("/index.html", { ...index, body: html });
 }
 
@@ -195,8 +199,8 @@ async function respond(request: IncomingMessage, path: string, at: ServedFiles):
     if (request.method === "PUT") return await writeDesign(request, at.file, at);
   }
   if (at.file !== undefined && path === "/followed/shop" && isRead) return shopResponse(at.file, at.shop);
-  if (!isRead) return { ...plainResponse(405, "Only reading is answered here.\n"), headers: { allow: "GET, HEAD" } };
-  return at.files.get(path) ?? plainResponse(404, "There is no such file here.\n");
+  if (!isRead) return { ...plainResponse(405, SERVER.readOnly), headers: { allow: "GET, HEAD" } };
+  return at.files.get(path) ?? plainResponse(404, SERVER.noFile);
 }
 
 const contentHash = (content: Uint8Array): string =>
@@ -208,7 +212,7 @@ function designResponse(file: string, shop: string | undefined): HttpResponse {
     const etag = versionOf(body, file, shop);
     return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag } };
   } catch (error) {
-    return plainResponse(404, `${(error as Error).message}\n`);
+    return plainResponse(404, (error as Error).message);
   }
 }
 
@@ -233,18 +237,18 @@ async function writeDesign(
   { shop, token }: Pick<ServedFiles, "shop" | "token">,
 ): Promise<HttpResponse> {
   if (!isSameSecret(request.headers["x-lamplane-token"], token) || request.headers.origin === undefined)
-    return plainResponse(403, "Only the page that follows this file may write it.\n");
+    return plainResponse(403, SERVER.onlyFollowing);
   const text = await readBody(request);
-  if (text === undefined) return plainResponse(413, `A design file has at most ${LARGEST_FILE} bytes.\n`);
+  if (text === undefined) return plainResponse(413, SERVER.tooLarge({ most: LARGEST_FILE }));
   const reading = readDesign(text, basename(file), shopAccess(file, shop));
-  if (!reading.ok) return plainResponse(422, `${faultLines(reading.faults, faultText)}\nNothing was written.\n`);
+  if (!reading.ok) return plainResponse(422, SERVER.notWritten({ faults: faultLines(reading.faults, faultText) }));
   try {
     if (versionOf(readDesignBytes(file), file, shop) !== request.headers["if-match"])
-      return plainResponse(412, "The file has changed since this page read it; nothing was written.\n");
+      return plainResponse(412, SERVER.changed);
     replaceFile(file, text);
     return { status: 204, headers: { etag: versionOf(readDesignBytes(file), file, shop) } };
   } catch (error) {
-    return plainResponse(500, `${(error as Error).message}\n`);
+    return plainResponse(500, (error as Error).message);
   }
 }
 

@@ -1,7 +1,9 @@
 // Door: plane geometry that knows no plane.
+export { type HolePair, widestHolePair } from "./hole-pair.ts";
 export * from "./intersection.ts";
 export * from "./outline.ts";
 export * from "./rectangle-packing.ts";
+export { distanceToChain, distanceToSegment } from "./segment-distance.ts";
 export * from "./tolerances.ts";
 export * from "./transform.ts";
 export * from "./trig.ts";

@@ -78,7 +78,23 @@ export interface TextRow extends Documented {
   readonly pattern?: { readonly regex: RegExp; readonly words: string };
 }
 
-export type Row = NumberRow | ChoiceRow | TextRow;
+/**
+ * Lengths in a row, or one word out of a list. In a design it is text in which each length carries its unit, mm:
+ * "17.3 mm + 15 mm + 17.3 mm".
+ */
+export interface LengthsRow extends Documented {
+  readonly kind: "lengths";
+  readonly words: readonly string[];
+  readonly default: string;
+  /** Limits of each length, mm, and the most of them that there may be. */
+  readonly min: number;
+  readonly max: number;
+  readonly most: number;
+  /** What "auto" solves, where it is one of the words. */
+  readonly auto?: string;
+}
+
+export type Row = NumberRow | ChoiceRow | TextRow | LengthsRow;
 /** A list of things of one kind, each a section of rows; each has a `name` of its own. */
 export interface ListRow<T extends TableSection = TableSection> extends Documented {
   readonly item: T;
@@ -93,7 +109,7 @@ export type ValueOf<T> =
     ? V
     : T extends ChoiceRow<infer V>
       ? V
-      : T extends TextRow
+      : T extends TextRow | LengthsRow
         ? string
         : T extends TableSection
           ? { readonly [K in keyof T]: ValueOf<T[K]> }
@@ -163,6 +179,9 @@ export const choice = <const V extends string>(
 /** One line of free text. */
 export const text = (spec: Omit<TextRow, "kind">): TextRow => ({ kind: "text", ...spec });
 
+/** Lengths in a row, or one of `words`. */
+export const lengths = (spec: Omit<LengthsRow, "kind">): LengthsRow => ({ kind: "lengths", ...spec });
+
 /** Tells a row from a section of rows. */
 export const isRow = (entry: Row | TableSection): entry is Row => typeof (entry as Row).kind === "string";
 
@@ -188,6 +207,8 @@ function rowFaults(row: Row): string[] {
   if (row.name === "" || row.help === "" || row.source === "") faults.push("name, help or source missing");
   if (row.kind === "choice" && !row.choices.includes(row.default)) faults.push("default is not a choice");
   if (row.kind === "text" && row.default.length > row.maxLength) faults.push("default is too long");
+  if (row.kind === "lengths" && !row.words.includes(row.default)) faults.push("default is not one of its words");
+  if (row.kind === "lengths" && !(row.min < row.max)) faults.push("limits are not ordered");
   if (row.kind !== "number") return faults;
   if (!(Number.isFinite(row.min) && Number.isFinite(row.max) && row.min < row.max))
     faults.push("limits are not ordered");

@@ -19,3 +19,22 @@ export function loadScript(name: string): Promise<void> {
   loading.set(name, loaded);
   return loaded;
 }
+
+/** Loads a style sheet beside the page, once. @throws Error in words where it is missing */
+export function loadStyle(name: string): Promise<void> {
+  const known = loading.get(name);
+  if (known) return known;
+  const loaded = new Promise<void>((resolve, reject) => {
+    const link = document.createElement("link");
+    link.rel = "stylesheet";
+    link.href = `./${name}`;
+    link.addEventListener("load", () => resolve());
+    link.addEventListener("error", () => {
+      loading.delete(name);
+      reject(new Error(`${name} is missing beside the page; build the page again`));
+    });
+    document.head.append(link);
+  });
+  loading.set(name, loaded);
+  return loaded;
+}

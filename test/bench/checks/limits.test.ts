@@ -167,6 +167,13 @@ const PAD = {
 /** The screw's head lies where the recess's lower end (head's middle − radius − travel) comes to s. */
 const headFor = (s: number) => s + 8 + 6;
 
+/** Layers of the worked core, 49.6, about a middle one, for boards that give any of them. */
+const layers = (...thicknesses: number[]): Changes => ({
+  "core.layers": thicknesses.map((thickness) => `${thickness} mm`).join(" + "),
+  "core.board": 80,
+});
+const LAYERS = { sense: "at most", unit: "mm" } as const;
+
 const PEGS = {
   code: "peg-room",
   sense: "at least",
@@ -598,6 +605,65 @@ const ROWS: readonly Row[] = [
     stop: 2,
   },
   {
+    ...LAYERS,
+    code: "layer-sum",
+    of: "the core, 48 and the side play, less 15.3 + 19 + 15.3",
+    at: (off) => ({ ...layers(15.3, 19, 15.3), "body.sideClearance": 1.6 + off }),
+    stop: 0.1,
+  },
+  {
+    ...LAYERS,
+    sense: "at least",
+    code: "layer-thickness",
+    of: "the outer ones of five",
+    at: (thin) => layers(thin, 15.3 - thin, 19, 15.3 - thin, thin),
+    stop: 5,
+  },
+  {
+    ...LAYERS,
+    sense: "at least",
+    code: "layer-board",
+    of: "a board less a pass of 0.8 on each face, over a layer of 19",
+    at: (over) => ({ ...layers(15.3, 19, 15.3), "core.board": 19 + 1.6 + over }),
+    stop: 0,
+  },
+  {
+    ...LAYERS,
+    code: "layer-recess",
+    of: "half of what the middle layer is short of head and clearance, 16 + 3",
+    at: (inside) => layers(15.3 + inside, 19 - 2 * inside, 15.3 + inside),
+    stop: 0.5,
+  },
+  {
+    ...LAYERS,
+    code: "layer-middle",
+    of: "what one side is thicker and the other thinner",
+    at: (off) => layers(15.3 + off, 19, 15.3 - off),
+    stop: 0.01,
+  },
+  {
+    ...LAYERS,
+    sense: "at least",
+    code: "layer-corner",
+    of: "a recess of 5 over a drill's reach, its radius times the root of two",
+    at: (room) => ({ ...layers(15.3, 19, 15.3), "core.cornerCutter": (5 - room) * Math.SQRT2 }),
+    stop: 0,
+  },
+  {
+    ...LAYERS,
+    sense: "at least",
+    code: "layer-pegs",
+    of: "half the height less the pegs' radius, where both blocks are long",
+    at: (wood) => ({
+      ...layers(15.3, 19, 15.3),
+      "body.length": 700,
+      "mouth.fromToe": 300,
+      "core.pegDiameter": 58 - 2 * wood,
+    }),
+    stop: 1.5,
+    warn: 3,
+  },
+  {
     ...PEGS,
     of: "the waste's length, with 1.5 round the peg",
     at: (left) => ({ "body.trim": 2 * (left + 6 + 3 + SET_IN) }),
@@ -751,6 +817,7 @@ test("every check that judges a value has its row here; jigs and notes have test
   const planes = [
     planeWith({ "billet.length": 300, "billet.width": 120, "billet.height": 90 }),
     planeWith({ "iron.taper": 0.5, "iron.thicknessAtTop": 2.3 }),
+    planeWith({ "core.layers": "auto" }),
     ...randomDesigns(8, 60).map(({ design }) => elevation(design)),
   ];
   const codes = planes.flatMap((plane) =>

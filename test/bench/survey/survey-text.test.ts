@@ -64,7 +64,7 @@ describe("the text of a survey", () => {
       Missing: no reading shows the curve across the bed: read three stations or more on a line from left to right.
       Missing: no reading shows the wind of the bed: read three stations or more on each diagonal.
       along  straight 0.000 mm
-      3 readings, none to spare, so nothing checks them; ranges from the error of the readings."
+      3 readings, just enough: nothing checks them; ranges from the error of the readings."
     `);
   });
 
@@ -77,7 +77,7 @@ describe("the text of a survey", () => {
     const told = surveyText(survey, "mm");
     expect(survey.passes).toBe(false);
     expect(
-      told.some((line) => /^Read again: height at 40.0 up, 25.0 across \(line 11\).*high there by/.test(line)),
+      told.some((line) => /^Check the height at 40.0 up, 25.0 across \(line 11\).* too high there/.test(line)),
     ).toBe(true);
   });
 

@@ -117,7 +117,7 @@ test("a wood that the tables do not hold, with the nearest names where there are
 test("a name of the trade, and the row of the tables that is meant, once for all parts", () => {
   const maple = sentences({ "wood.body": "hard maple" }).filter(({ code }) => code === "wood-trade-name");
   expect(maple.map(({ message }) => message)).toEqual([
-    'Wood "hard maple": read as "Maple, sugar". wood.body is a trade name; this row of the tables serves for body, cross pin and wedge.',
+    'Wood "hard maple": read as "Maple, sugar". wood.body is a trade name; the tables give this row for body, cross pin and wedge.',
   ]);
   expect(sentence({ "wood.body": "maple, sugar" }, "wood-trade-name")).toBeUndefined();
 });
@@ -150,7 +150,7 @@ test("a strength is a multiple of its load, and called indicative; a catch is na
 test("a cup that is felt: how much, by which rings, and from where on it is felt", () => {
   const cup = sentence({ "wood.rings": 0, "wood.driest.humidity": 20, "wood.dampest.humidity": 80 }, "sole-cup");
   expect(cup).toMatch(
-    /^Cup of sole or bed over the year 0\.\d+ mm \(max 0\.1\): felt in use\. True the sole.* 100 mm away\.$/,
+    /^Cup of sole or bed over the year 0\.\d+ mm \(max 0\.1\): large enough to feel\. True the sole.* 100 mm away\.$/,
   );
 });
 

@@ -120,7 +120,7 @@ describe("a fault, its place, and what is said", () => {
     ["wood: { body: beech, american }", 2, 22, "wood.american", /in quotes/],
     ["units: inch\nbody: { length: 9 }", 2, 8, "units", /one of mm, in/],
     ["body: { length: null }", 2, 17, "body.length", /no value; write/],
-    ["body: { length: auto }", 2, 17, "body.length", /auto is no value/],
+    ["body: { length: auto }", 2, 17, "body.length", /auto cannot stand here/],
     ["bed: { angle: 70 }", 2, 15, "bed.angle", /read 70; allowed: 35° to 65°/],
     ["pegs: { perEnd: 1.5 }", 2, 17, "pegs.perEnd", /whole number/],
     ["body: 5", 2, 7, "body", /is a section/],

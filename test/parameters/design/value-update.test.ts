@@ -137,6 +137,7 @@ function allowedBy(row: Row): fc.Arbitrary<number | string> {
     return row.pattern
       ? fc.stringMatching(/^[a-z0-9][a-z0-9._-]{0,20}$/).filter((text) => row.pattern!.regex.test(text))
       : fc.stringMatching(/^[a-zA-Z0-9"'#:,{}[\]&*!|>%@` -]{1,20}$/).filter((text) => text.trim() !== "");
+  if (row.kind === "lengths") return fc.oneof(fc.constantFrom(...row.words), fc.constant("17.3 mm + 15 mm + 17.3 mm"));
   return numberOf(row);
 }
 

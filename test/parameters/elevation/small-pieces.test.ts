@@ -4,6 +4,7 @@ import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { shareOfRange } from "../../../packages/bench/src/checks/cures.ts";
 import { increase } from "../../../packages/bench/src/checks/remedy.ts";
+import { distanceToSegment } from "../../../packages/geometry/src/index.ts";
 import { splitAtIntersection } from "../../../packages/geometry/src/intersection.ts";
 import { arc, boundsOf, line, type Point, point } from "../../../packages/geometry/src/outline.ts";
 import { transformPoint } from "../../../packages/geometry/src/transform.ts";
@@ -11,7 +12,6 @@ import { cosDeg, sinDeg } from "../../../packages/geometry/src/trig.ts";
 import { planeToIron } from "../../../packages/parameters/src/elevation/frame.ts";
 import { capIronOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
 import { bedLineTopS } from "../../../packages/parameters/src/elevation/stack.ts";
-import { distanceToSegment } from "../../../packages/parameters/src/elevation/top-outline.ts";
 import { widthsOf } from "../../../packages/parameters/src/elevation/widths.ts";
 import { designWith, WORKED } from "../../support/designs.ts";
 

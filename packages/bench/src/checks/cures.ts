@@ -50,6 +50,7 @@ export function findCure(
 
 /** Doubling steps until one resolves the finding, then halving back to the smallest that does. */
 export function smallestCure(plane: Elevation, remedy: Remedy, resolves: Resolves): Cure | undefined {
+  if (remedy.target) return cureAtTarget(plane, remedy.parameter, remedy.target(plane), resolves);
   const way = remedyPath(plane, remedy);
   if (!way) return undefined;
   const { valueAfter, last } = way;
@@ -66,6 +67,13 @@ export function smallestCure(plane: Elevation, remedy: Remedy, resolves: Resolve
     else fails = middle;
   }
   return { parameter: remedy.parameter, value: valueAfter(succeeds) };
+}
+
+function cureAtTarget({ design }: Elevation, parameter: string, target: number, resolves: Resolves): Cure | undefined {
+  const row = rowAt(parameter);
+  const value = roundValue(target);
+  const isAllowed = row.kind === "number" && value >= row.min && value <= row.max;
+  return isAllowed && resolves(withValue(design, parameter, value)) ? { parameter, value } : undefined;
 }
 
 interface RemedyPath {

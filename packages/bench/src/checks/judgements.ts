@@ -6,6 +6,7 @@ import { IRON_CHECKS } from "./iron.ts";
 import { IRON_TAPER_CHECKS } from "./iron-taper.ts";
 import { GUIDE_CHECK, judgeJigs } from "./jigs.ts";
 import { type CheckRow, type Judgement, judgeRows, sortWorstFirst } from "./judgement.ts";
+import { LAYER_CHECKS, noteLayerRings } from "./layers.ts";
 import { PIN_CHECKS } from "./pin.ts";
 import { RECESS_CHECKS } from "./recess.ts";
 import { noteCup, SEASON_CHECKS } from "./seasons.ts";
@@ -25,6 +26,7 @@ export const CHECKS: readonly CheckRow[] = [
   ...WEDGE_CHECKS,
   CHEEK_CHECK,
   ...RECESS_CHECKS,
+  ...LAYER_CHECKS,
   ...STOCK_CHECKS,
   ...STRENGTH_CHECKS,
   ...SEASON_CHECKS,
@@ -35,6 +37,7 @@ export const CHECKS: readonly CheckRow[] = [
 const judgeBody = memoizeByPlane((plane): readonly Judgement[] => [
   ...judgeRows(plane, CHECKS),
   ...noteCup(plane),
+  ...noteLayerRings(plane),
   ...noteWoods(plane),
   ...noteMoisture(plane),
 ]);

@@ -9,7 +9,7 @@ const RECESS = { relation: "at least", unit: "mm", place: "recessLow" } as const
 
 /** A value of the recess; undefined where there is none. */
 const ofRecess =
-  (value: (recess: Recess, plane: Elevation) => number) =>
+  (value: (recess: Recess, plane: Elevation) => number | undefined) =>
   (plane: Elevation): number | undefined =>
     plane.recess && value(plane.recess, plane);
 
@@ -67,7 +67,9 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     ...RECESS,
     code: "recess-cutter",
     subject: "recess-width-over-cutter",
-    value: ofRecess(({ width }, { design }) => width - design.recess.cutter),
+    value: ofRecess(({ width, madeBy }, { design }) =>
+      madeBy === "router" ? width - design.recess.cutter : undefined,
+    ),
     stop: 0,
     parameters: ["recess.cutter", "recess.width"],
     advice: "take-smaller-cutter",

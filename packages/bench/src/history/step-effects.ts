@@ -2,10 +2,14 @@
 
 import type { Point } from "@lamplane/geometry";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
-import { valueAt, withValue } from "@lamplane/parameters/design";
+import { lengthsText, valueAt, withValue } from "@lamplane/parameters/design";
 import {
   figureValue,
   frameOf,
+  layersOf,
+  layersOfRecess,
+  layersOfStack,
+  layerThickness,
   mouthOpeningAt,
   type PinSize,
   pinAxisOffset,
@@ -13,6 +17,7 @@ import {
   rampAngle,
   recessOf,
   removalForOpening,
+  setBackLayers,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { MEASURED_ROWS } from "../measured-values.ts";
@@ -50,11 +55,9 @@ export function snapshotMeasurements({ design, pinHole, mouthUneven }: BuildSnap
 }
 
 /** A design with some keys of some sections replaced. */
-function replaceSection<S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "sole" | "recess" | "wedge" | "pin">(
-  design: Design,
-  section: S,
-  values: Partial<Design[S]>,
-): Design {
+function replaceSection<
+  S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "sole" | "core" | "recess" | "wedge" | "pin",
+>(design: Design, section: S, values: Partial<Design[S]>): Design {
   return { ...design, [section]: { ...design[section], ...values } };
 }
 
@@ -84,12 +87,7 @@ const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
         ? design
         : replaceSection(design, "iron", { thicknessAtTop: ironThicknessAtTop, taper: "auto" }),
   }),
-  core: ({ design }, { coreWidth }) => ({
-    design:
-      coreWidth === undefined
-        ? design
-        : replaceSection(design, "body", { sideClearance: coreWidth - design.iron.width }),
-  }),
+  core: applyCore,
   cuts: applyCuts,
   bed: (snapshot) => snapshot,
   recess: applyRecess,
@@ -104,6 +102,16 @@ const STEP_EFFECTS: Readonly<Record<Step, StepEffect>> = {
   mouth: applyMouth,
   shaping: (snapshot) => snapshot,
 };
+
+/** Layers stay as they were planed; a stack that came out wider or narrower has it in its outer layers. */
+function applyCore({ design }: BuildSnapshot, { coreWidth }: Measured): BuildSnapshot {
+  const milled =
+    coreWidth === undefined ? design : replaceSection(design, "body", { sideClearance: coreWidth - design.iron.width });
+  if (design.core.layers === "whole") return { design: milled };
+  const layers = layersOf(planeOf(design))!;
+  const thicknesses = coreWidth === undefined ? layers.map(layerThickness) : layersOfStack(layers, coreWidth);
+  return { design: replaceSection(milled, "core", { layers: lengthsText(thicknesses) }) };
+}
 
 /**
  * Ramp, its curve and the mouth's place stay as they were cut. A curve whose radius was solved was solved for the pin's
@@ -126,7 +134,11 @@ function applyRecess({ design }: BuildSnapshot, { recessWidth, recessDepth }: Me
   const recess = recessOf(design);
   if (!recess) return { design };
   const made = { width: recessWidth ?? recess.width, depth: recessDepth ?? recess.depth };
-  return { design: replaceSection(design, "recess", made) };
+  const recessed = replaceSection(design, "recess", made);
+  if (recess.madeBy === "router" || recessWidth === undefined) return { design: recessed };
+  const plane = planeOf(design);
+  const layers = lengthsText(layersOfRecess(layersOf(plane)!, setBackLayers(plane)!, recessWidth));
+  return { design: replaceSection(recessed, "core", { layers }) };
 }
 
 function applyPinHole({ design }: BuildSnapshot, { pinHoleFromToe, pinHoleHeight }: Measured): BuildSnapshot {

@@ -3,6 +3,7 @@
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { figureValue, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
 import { sameSpecies } from "../plane-woods.ts";
+import { GRAIN } from "../words/stock.ts";
 import type { BilletFit } from "./billet.ts";
 import { type Stick, type StickSupply, sticksFromBoards } from "./boards.ts";
 import type { CoreSawing } from "./core-sawing.ts";
@@ -31,8 +32,6 @@ export interface StockList {
   /** What the billet's leftovers yield, in the order in which it is taken; a second cross pin last, to spare. */
   readonly leftovers: readonly StickSupply[];
 }
-
-const ALONG = "along its length";
 
 /** @param unsawn the plane as it stood before the core was cut; @param plane as it stands */
 export function stockList(
@@ -90,7 +89,7 @@ function bodyRows(
 ): StockRow[] {
   const { length, height } = design.body;
   const shared = {
-    grain: `along the plane, rings at ${rings}° to the sole`,
+    grain: GRAIN.body({ rings }),
     from: "billet",
     species: design.wood.body,
   } as const;
@@ -123,7 +122,7 @@ function wedgeSizes(plane: Elevation): SmallPiece {
     count: 1,
     rough: withAllowance(finished, shop.millingAllowance),
     finished,
-    grain: ALONG,
+    grain: GRAIN.along,
     species: wood.wedge === "same" ? wood.body : wood.wedge,
   };
 }
@@ -137,7 +136,7 @@ function pinSizes(plane: Elevation): SmallPiece {
     count: 1,
     rough: withAllowance(finished, shop.millingAllowance),
     finished,
-    grain: ALONG,
+    grain: GRAIN.along,
     species: wood.pin === "same" ? wood.body : wood.pin,
   };
 }
@@ -149,5 +148,5 @@ function pegSizes(plane: Elevation): SmallPiece[] {
   const { wood, shop, pegs } = plane.design;
   const finished = pieceSize(plane.widths.body, pegs.diameter, pegs.diameter);
   const rough = withAllowance(finished, shop.millingAllowance);
-  return [{ piece: "peg", count: holes.length, rough, finished, grain: ALONG, species: wood.body }];
+  return [{ piece: "peg", count: holes.length, rough, finished, grain: GRAIN.along, species: wood.body }];
 }

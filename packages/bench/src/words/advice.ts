@@ -58,6 +58,14 @@ const OF_STOCK = {
   "take-smaller-cutter": "Use a smaller cutter.",
   "omit-recess-or-raise-plane":
     "The screw head lies above the bed and needs no recess. Set its height to 0, or make the plane higher.",
+  "match-layers-to-core":
+    "The layers together must be as wide as the core. Change their thicknesses, or the side play of the iron.",
+  "thicken-layers": "A thinner layer bends under the plane and in the clamps. Use fewer layers, or thicker boards.",
+  "thin-layers-or-thicken-board": "Each face of a board loses a pass. Plan thinner layers, or use thicker boards.",
+  "match-layer-to-recess": "The middle layers make the recess. Make them as wide as it is, or the recess narrower.",
+  "balance-layers": "Plan the same layers left and right of the recess.",
+  "take-smaller-corner-cutter": "Use a smaller drill or cutter for the corner of the recess.",
+  "thin-layer-pegs": "Use thinner pegs.",
   "thin-pegs-or-lengthen-blank": "Use thinner pegs, a longer blank or no pegs.",
   "change-billet-or-plane": "Take a larger billet, or plan a smaller plane.",
 } as const;

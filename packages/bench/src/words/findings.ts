@@ -113,6 +113,11 @@ const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) =>
       advice: severity ? adviceText(design, finding) : "",
     };
   },
+  "rings-of-layers": (_, { value, unit, limit }) => {
+    const { name, verdict, advice } = NOTES["rings-of-layers"];
+    const [rings, inBoard] = [formatQuantity(value, unit), formatQuantity(limit - value, unit)];
+    return { name, value: rings, limit: "", verdict, advice: advice({ rings, inBoard }) };
+  },
   "wood-in-tables": (_, { parameters, data = {} }) => {
     const { wood = "", nearest = [] } = data;
     const { name, verdict, advice } = NOTES["wood-in-tables"];

@@ -8,6 +8,7 @@ export * from "./mouth.ts";
 export * from "./notes.ts";
 export * from "./readings.ts";
 export * from "./steps.ts";
+export * from "./stock.ts";
 export * from "./strength-caution.ts";
 export * from "./subjects.ts";
 export * from "./survey.ts";

@@ -17,7 +17,7 @@ export const MOUTH = {
     { growth: "1.51", units: "in" },
   ),
   leave: "LEAVE IT: the mouth is as wanted.",
-  leaveWide: "LEAVE IT: it is wider, but by less than one shaving opens it.",
+  leaveWide: "LEAVE IT: wider than wanted by less than one shaving opens.",
   takeOff: sentence(
     ({ amount, atLeast, shavings }: { amount: string; atLeast: boolean; shavings: string }) =>
       `TAKE OFF ${atLeast ? "at least " : ""}${amount} of the sole${shavings}.`,
@@ -67,7 +67,7 @@ export const MOUTH = {
   ),
   planeRamp: sentence(
     ({ narrow }: { narrow: string }) =>
-      `With the edge even with the sole, plane the foot of the ramp back by that at the ${narrow} cheek, to nothing at the other.`,
+      `With the edge even with the sole, plane the foot of the ramp back by that much at the ${narrow} cheek, tapering to nothing at the other.`,
     { narrow: "left" },
   ),
   tilt: sentence(
@@ -87,7 +87,7 @@ export const MOUTH = {
   ),
   patchLife: sentence(
     ({ growth, before, thick }: { growth: string; before: string; thick: string }) =>
-      `With the patch the mouth opens ${growth} off, not ${before}. It is gone after ${thick}.`,
+      `With the patch the mouth opens ${growth} off, not ${before}. The patch is gone after ${thick}.`,
     { growth: "1.622 mm for each mm", before: "1.51", thick: "4 mm" },
   ),
   patchTooLong: "The front block is too short for a patch. Face its whole sole instead.",
@@ -120,6 +120,6 @@ export const LIFE_HEADS = {
 /** Where the rules and figures of a mouth's reading come from. */
 export const MOUTH_SOURCES: readonly string[] = [
   "Wood to take off: plane geometry, (wanted − read) / (cot bed + cot ramp); by the curve of a curved ramp.",
-  "Packing: plane geometry, too wide by · sin β. Patch: plane geometry; length of joint and least thickness are estimates.",
+  "Packing: plane geometry, excess width · sin bed. Patch: plane geometry; length of joint and least thickness are estimates.",
   "Stop short, set the iron, read again: common practice, no published source.",
 ];

@@ -37,7 +37,7 @@ export const NOTES = {
     verdict: sentence(({ row }: { row: string }) => `read as "${row}"`, { row: "Maple, sugar" }),
     advice: sentence(
       ({ parameter, parts }: { parameter: string; parts: readonly string[] }) =>
-        `${parameter} is a trade name; this row of the tables serves for ${listText(parts)}.`,
+        `${parameter} is a trade name; the tables give this row for ${listText(parts)}.`,
       { parameter: "wood.body", parts: ["body"] },
     ),
   },
@@ -47,17 +47,25 @@ export const NOTES = {
       missing: ["modulus of elasticity", "shrinkage"],
     }),
     advice: sentence(
-      ({ parts }: { parts: readonly string[] }) =>
-        `What depends on it is not judged for ${listText(parts)}; no other value is put in its place.`,
+      ({ parts }: { parts: readonly string[] }) => `Checks that need it are left out for ${listText(parts)}.`,
       { parts: ["cross pin"] },
+    ),
+  },
+  "rings-of-layers": {
+    name: "Rings of the layers",
+    verdict: "not those of a flat-sawn board",
+    advice: sentence(
+      ({ rings, inBoard }: { rings: string; inBoard: string }) =>
+        `A layer ripped from a flat-sawn board and stood on edge is quarter sawn at the sole. For ${rings} rip it from a board whose rings stand at ${inBoard} to its face; else enter wood.rings 90.`,
+      { rings: "20°", inBoard: "70°" },
     ),
   },
   "cup-of-year": {
     name: "Cup of sole or bed over the year",
-    verdict: "felt in use",
+    verdict: "large enough to feel",
     advice: sentence(
       ({ distance }: { distance: string }) =>
-        `True the sole in the season of use, or choose wood nearer quarter sawn. Ring centre taken ${distance} away.`,
+        `True the sole in the season of use, or choose wood nearer quarter sawn. Ring centre assumed ${distance} away.`,
       { distance: "100 mm" },
     ),
   },

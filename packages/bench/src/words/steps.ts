@@ -8,6 +8,8 @@ export interface StepWords {
   readonly outcome?: string;
   /** What to do. */
   readonly task: string;
+  /** Its title where this plane has no such work. */
+  readonly notNeededTitle?: string;
   /** What to do instead where this plane has no such work. */
   readonly notNeeded?: string;
 }
@@ -35,6 +37,7 @@ export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
   recess: {
     title: "Rout the recess",
     task: "Rout the recess for the cap iron screw into the bed, open at the top.",
+    notNeededTitle: "No recess to rout",
     notNeeded: "This iron needs no recess in the bed. Rout nothing; go on to the pin hole.",
   },
   "pin-hole": {

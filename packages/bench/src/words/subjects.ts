@@ -9,7 +9,7 @@ const IN_SHAVING = "fine shaving (indicative)";
 const IN_CATCH = "catch (indicative)";
 
 const OF_BLOCKS = {
-  "shorter-top-arc": ["Shorter top arc over its drop", "short"],
+  "shorter-top-arc": ["Shorter top arc less its drop", "short"],
   "ramp-turn": ["Turn of curved ramp", "small"],
   "room-between-tips": ["Gap between block tips", "small"],
   "mouth-opening": ["Mouth opening", "small"],
@@ -42,11 +42,11 @@ const OF_PIN_AND_WEDGE = {
   "wood-before-hole": ["Wood ahead of pin hole, along the thrust", "thin"],
   "wood-under-hole": ["Wood below pin hole", "thin"],
   "pin-to-ramp": ["Cross pin to ramp", "tight"],
-  "turning-pin-to-ramp": ["Turning cross pin to ramp", "tight"],
+  "turning-pin-to-ramp": ["Cross pin to ramp as it turns", "tight"],
   "pin-shoulder": ["Cross pin shoulder", "small"],
   "pin-between-shoulders": ["Cross pin between shoulders", "short"],
   "tenon-in-cheek": ["Tenon in cheek", "short"],
-  "tenon-through-cheek": ["Tenon from inside of cheek", "long"],
+  "tenon-through-cheek": ["Tenon length from inside of cheek", "long"],
   "wedge-below-pin": ["Wedge below cross pin", "short"],
   "wedge-above-pin": ["Wedge above cross pin", "short"],
   "wedge-tip-from-edge": ["Wedge tip from edge", "close"],
@@ -62,6 +62,13 @@ const OF_STOCK = {
   "recess-depth-over-head": ["Recess deeper than screw head", "shallow"],
   "recess-width-over-cutter": ["Recess wider than cutter", "narrow"],
   "bed-above-recess": ["Bed above round end of recess", "short"],
+  "layers-off-core": ["Layers together, off the core width", "far"],
+  "thinnest-layer": ["Thinnest layer of the core", "thin"],
+  "board-over-layer": ["Planed board over thickest layer", "thin"],
+  "glue-line-inside-recess": ["Glue line inside the wall of the recess", "far"],
+  "recess-off-middle": ["Recess of the layers, off the middle of the core", "far"],
+  "recess-end-over-corner": ["Recess deeper than its corner relief", "shallow"],
+  "wood-round-layer-pegs": ["Wood round layer pegs", "thin"],
   "peg-waste": ["Waste left beside pegs", "small"],
   "billet-length": ["Billet length", "short"],
   "billet-width": ["Billet width", "narrow"],
@@ -74,7 +81,7 @@ const OF_STOCK = {
 const OF_STRENGTH = {
   "self-locking-margin": ["Self-locking margin", "small"],
   "self-locking-margin-at-lowest": ["Self-locking margin, lowest friction", "small"],
-  "friction-order": ["Friction inside its lowest and highest", "out of order"],
+  "friction-order": ["Friction between its lowest and highest", "out of order"],
   "bending-in-shaving": [`Cross pin bending strength, ${IN_SHAVING}`, "weak"],
   "bending-in-catch": [`Cross pin bending strength, ${IN_CATCH}`, "weak"],
   "tenonShear-in-shaving": [`Tenon shear strength, ${IN_SHAVING}`, "weak"],
@@ -98,12 +105,12 @@ const OF_SEASONS = {
   "tenon-proud-of-year": ["Tenon beyond cheek, worst of the year", "long"],
   "wedge-hold-of-year": ["Slack of untouched wedge over the year (indicative)", "loose"],
   "strength-over-wedge-of-year": ["Strength against a swollen wedge (indicative)", "weak"],
-  "moisture-dampest-over-driest": ["Moisture, dampest days over driest", "the wrong way round"],
+  "moisture-dampest-over-driest": ["Moisture on dampest days less driest", "the wrong way round"],
 } as const;
 
 const OF_JIGS = {
   "bush-diameter": ["Guide bush diameter", "small"],
-  "template-plate": ["Plate that cutter and recess leave", "thin"],
+  "template-plate": ["Template plate thickness", "thin"],
   "plate-to-fence": ["Plate between opening and fence", "narrow"],
   "plate-to-stop": ["Plate between stop and opening", "narrow"],
   "plate-to-slots": ["Plate between opening and fence slots", "narrow"],

@@ -10,7 +10,7 @@ export const SURVEY = {
   humped: sentence(({ by, where }: typeof RUN) => `FAILS: humped ${by}, ${where}. Take the hump off as mapped.`, RUN),
   wound: sentence(
     ({ hump, humpAt, hollow, hollowAt }: { hump: string; humpAt: string; hollow: string; hollowAt: string }) =>
-      `FAILS: in wind, humped ${hump}, ${humpAt}, hollow ${hollow}, ${hollowAt}.`,
+      `FAILS: in wind. Humped ${hump}, ${humpAt}; hollow ${hollow}, ${hollowAt}.`,
     {
       hump: "0.08 mm",
       humpAt: "diagonal from left of tip",
@@ -61,7 +61,7 @@ export const SURVEY = {
       side: "high" | "low";
       by: string;
     }) =>
-      `Read again: ${where}. Read ${read}, the surface gives ${fitted}; if it is right, the wood is ${side} there by ${by}.`,
+      `Check the ${where}: ${read} read, ${fitted} fits the other readings. If it is right, the wood is ${by} too ${side} there.`,
     {
       where: "gap at 20 mm up, 5 mm across (line 14)",
       read: "0.2 to 0.3 mm",
@@ -88,7 +88,7 @@ export const SURVEY = {
       `${count} readings, ${check}; ranges from ${range}.`,
     { count: 40, check: "21 to spare, squared misfit 22.4 (max 39.0)", range: "the error of the readings" },
   ),
-  noSpare: "none to spare, so nothing checks them",
+  noSpare: "just enough: nothing checks them",
   spare: sentence(
     ({ spare, misfit, limit }: { spare: number; misfit: string; limit: string }) =>
       `${spare} to spare, squared misfit ${misfit} (max ${limit})`,

@@ -1,12 +1,12 @@
 // `lamplane build`: the whole pack of a design, or nothing: a design with a failing check is not built.
 
-import { asBuiltPlane, STRENGTH_CAUTION } from "@lamplane/bench";
+import { asBuiltPlane, STRENGTH_CAUTION_BRIEF } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lamplane/bench/checks";
 import { preparePack, type WrittenPack, writePack } from "@lamplane/export";
 import { makePackContent, type PackChoice, SECTIONS } from "@lamplane/export/content";
 import { type JigName, jigPlans } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
-import { findingsText } from "../findings-text.ts";
+import { findingsText, warningsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { VERSION } from "../version.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
@@ -52,13 +52,14 @@ export async function buildCommand(
       `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
     );
   else {
-    if (findings.length > 0) io.err(findingsText(design, findings));
+    const warnings = warningsText(design, findings);
+    if (warnings !== "") io.err(warnings);
     io.out(`${BUILD.written({ path, count: files.size, replaced })}\n`);
     io.out(keptText(kept) + carriedText(carried));
-    if (files.has("body.stl")) io.out(`${BUILD.body}\n`);
     if (files.has("traveller.pdf")) io.out(`${BUILD.traveller}\n`);
+    if (files.has("body.stl")) io.out(`${BUILD.body}\n`);
     if (files.has("jigs/fit-test.stl")) io.out(`${BUILD.fitTest}\n`);
-    io.out(`${STRENGTH_CAUTION}\n`);
+    io.out(`${STRENGTH_CAUTION_BRIEF}\n`);
   }
   return EXIT.done;
 }

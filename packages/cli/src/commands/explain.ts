@@ -1,7 +1,7 @@
 // `lamplane explain`: what a parameter, figure, check or step is, from the tables that everything else reads.
 import { BENCH_FIGURES, jobNumber, STEPS } from "@lamplane/bench";
 import { type CheckDescription, checkDescriptions, noteDescriptions } from "@lamplane/bench/checks";
-import { nearNames } from "@lamplane/parameters/design";
+import { allowedText, nearNames } from "@lamplane/parameters/design";
 import { FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
 import { LIST_NAMES, LISTS, type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
@@ -78,7 +78,9 @@ const parameterEntries = (): Entry[] =>
     range: rangeText(row),
     summary: row.help,
     details: [
-      ...(row.kind === "number" && row.auto !== undefined ? [EXPLAIN.auto({ what: row.auto })] : []),
+      ...((row.kind === "number" || row.kind === "lengths") && row.auto !== undefined
+        ? [EXPLAIN.auto({ what: row.auto })]
+        : []),
       EXPLAIN.source(row),
     ],
   }));
@@ -86,6 +88,7 @@ const parameterEntries = (): Entry[] =>
 function rangeText(row: Row): string {
   if (row.kind === "choice") return EXPLAIN.choice({ choices: row.choices, standard: row.default });
   if (row.kind === "text") return EXPLAIN.text({ standard: row.default });
+  if (row.kind === "lengths") return EXPLAIN.choice({ choices: [allowedText(row, "mm")], standard: row.default });
   const { min, max } = row;
   const unit = UNIT_OF[row.quantity];
   const ofDegrees = unit === "°" && typeof row.default === "number" ? unit : "";

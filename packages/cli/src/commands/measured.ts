@@ -5,6 +5,7 @@ import {
   expectedValue,
   findDoubt,
   isMeasuredKey,
+  MEASURED_ROWS,
   measuredUnit,
   measuringStep,
   STEPS,
@@ -24,6 +25,7 @@ import { applyChange, isTakenBack, type MeasuredChange, parseChange } from "../m
 import { shopAccess } from "../shop-file.ts";
 import { unreadText } from "../text.ts";
 import { forgetUndo, keepForUndo, lastChange } from "../undo-record.ts";
+import { MEASURED, UNDO } from "../words/measured.ts";
 import { NEXT } from "../words/reports.ts";
 
 export interface MeasuredOptions {
@@ -50,10 +52,7 @@ export async function measuredCommand(
   options: MeasuredOptions,
 ): Promise<Exit> {
   if (options.undo) return undoCommand(io, file, values, options.json);
-  if (values.length === 0)
-    throw new InputRefused(
-      `Name what was measured, such as coreWidth=49.7; \`lamplane next ${file}\` says what is wanted.`,
-    );
+  if (values.length === 0) throw new InputRefused(MEASURED.noValues({ file }));
   const { design, text } = loadText(file, options.shop);
   const changes = values.map(parseChange);
   const written = changes.reduce((so, change) => applyChange(so, design, change), text);
@@ -68,21 +67,21 @@ export async function measuredCommand(
   const unread = findNewlyUnread(design, after);
   if (options.json) io.out(`${JSON.stringify({ file, ...splitChanges(values, changes), skipped, unread }, null, 2)}\n`);
   else {
-    io.out(`${file}: ${changesText(after, changes)}.\n`);
+    io.out(changesText(file, after, changes));
     if (unread.length > 0) io.out(`${NEXT.unread({ values: unreadText(after, unread) })}\n`);
-    io.out(`\`lamplane next ${file}\` says what to do now.\n`);
+    io.out(`${MEASURED.next({ file })}\n`);
   }
   return EXIT.done;
 }
 
 function undoCommand(io: Io, file: string, values: readonly string[], json: boolean): Exit {
-  if (values.length > 0) throw new InputRefused("--undo takes back what was written last; leave the values out");
+  if (values.length > 0) throw new InputRefused(UNDO.withValues);
   const { text } = loadText(file);
   const { values: undone, before } = lastChange(file, text);
   replaceFile(file, before);
   forgetUndo(file);
   if (json) io.out(`${JSON.stringify({ file, undone }, null, 2)}\n`);
-  else io.out(`${file}: took back ${undone.join(", ")}; the file is as it was before.\n`);
+  else io.out(`${UNDO.done({ file, values: undone })}\n`);
   return EXIT.done;
 }
 
@@ -96,14 +95,10 @@ function loadText(file: string, shop?: string): { design: Design; text: string }
 
 /** @throws InputRefused where nobody can be asked, or the answer is no */
 async function confirmSkip(io: Io, file: string, skipped: readonly Step[]): Promise<void> {
-  const titles = skipped.map((step) => STEPS[step].title).join(", ");
-  const passedOver = `${file}: this passes over ${skipped.length} ${skipped.length === 1 ? "step" : "steps"} with nothing measured (${titles})`;
-  if (!io.prompts)
-    throw new InputRefused(
-      `${passedOver}.\nNothing was written. If they are done, give it again with --skip: what was not measured is taken as planned.`,
-    );
-  if (await io.prompts.confirm(`${passedOver}. Are they done?`)) return;
-  throw new InputRefused("Nothing was written.");
+  const steps = skipped.map((step) => STEPS[step].title);
+  if (!io.prompts) throw new InputRefused(MEASURED.skipRefused({ file, steps }));
+  if (await io.prompts.confirm(MEASURED.skipQuestion({ file, steps }))) return;
+  throw new InputRefused(MEASURED.nothingWritten);
 }
 
 const splitChanges = (values: readonly string[], changes: readonly MeasuredChange[]) => ({
@@ -111,14 +106,17 @@ const splitChanges = (values: readonly string[], changes: readonly MeasuredChang
   takenBack: changes.filter(isTakenBack).map(({ key }) => key),
 });
 
-function changesText(after: Design, changes: readonly MeasuredChange[]): string {
-  const read = changes.filter((change) => !isTakenBack(change)).map(({ key }) => readBackText(after, key));
-  const takenBack = changes.filter(isTakenBack).map(({ key }) => key);
+/** What the file now holds and what it no longer does, a line each. */
+function changesText(file: string, after: Design, changes: readonly MeasuredChange[]): string {
+  const values = changes.filter((change) => !isTakenBack(change)).map(({ key }) => readBackText(after, key));
+  const names = changes.filter(isTakenBack).map(({ key }) => valueName(key));
   return [
-    ...(read.length > 0 ? [`wrote ${read.join(", ")}`] : []),
-    ...(takenBack.length > 0 ? [`took back ${takenBack.join(", ")}`] : []),
-  ].join("; ");
+    ...(values.length > 0 ? [`${MEASURED.written({ file, values })}\n`] : []),
+    ...(names.length > 0 ? [`${MEASURED.takenBack({ file, names })}\n`] : []),
+  ].join("");
 }
+
+const valueName = (key: MeasuredChange["key"]): string => (isMeasuredKey(key) ? MEASURED_ROWS[key].name : key);
 
 /** Values that steps which are done now, and were not before, left unread. */
 function findNewlyUnread(before: Design, after: Design) {
@@ -131,10 +129,10 @@ function readBackText(design: Design, key: MeasuredChange["key"]): string {
   const value = design.measured[key];
   if (!isMeasuredKey(key) || typeof value !== "number") return `${key}=${value}`;
   const unit = measuredUnit(key);
-  return `${key} ${formatValue(value, unit, design)}`;
+  return `${valueName(key)} ${formatValue(value, unit, design)}`;
 }
 
-/** Of several slips only the first step's are told: what is expected later follows from them. @throws InputRefused */
+/** Of several slips only the first step's are named: what is expected later follows from them. @throws InputRefused */
 function rejectSlips(design: Design, readings: readonly MeasuredChange[]): void {
   const doubts = readings.flatMap(({ key }): Doubt[] => {
     const doubt = isMeasuredKey(key) ? findDoubt(design, key) : undefined;
@@ -145,19 +143,17 @@ function rejectSlips(design: Design, readings: readonly MeasuredChange[]): void 
     .filter(({ key }) => stepIndex(measuringStep(key)) === first)
     .map((doubt) => doubtLine(design, doubt));
   if (lines.length === 0) return;
-  throw new InputRefused(
-    `${lines.join("\n")}\nNothing was written. Read it again; if it is so, give it again with --read-twice.`,
-  );
+  throw new InputRefused(`${lines.join("\n")}\n${MEASURED.readAgain}`);
 }
 
 const doubtLine = (design: Design, doubt: Doubt): string =>
-  `${doubt.key}: ${doubtText(doubt, (value, unit) => formatValue(value, unit, design))}`;
+  MEASURED.doubt({ key: doubt.key, doubt: doubtText(doubt, (value, unit) => formatValue(value, unit, design)) });
 
-/** The design as the file would then be read; what is refused is told before anything is written. */
+/** The design as the file would then be read; what is refused is named before anything is written. */
 function parseOrReject(text: string, shop: ShopAccess, file: string, more: () => readonly string[]): Design {
   const reading = readDesign(text, file, shop);
   if (reading.ok) return reading.design;
-  throw new InputRefused([faultLines(reading.faults, faultText), ...more(), "Nothing was written."].join("\n"));
+  throw new InputRefused([faultLines(reading.faults, faultText), ...more(), MEASURED.nothingWritten].join("\n"));
 }
 
 /** What was likely meant by values that are not even allowed. */
@@ -174,5 +170,5 @@ function guessMeanings(design: Design, changes: readonly MeasuredChange[]): stri
 /** A value of what this plane does not have would mark its step as done. @throws InputRefused */
 function rejectAbsent(design: Design, key: MeasuredChange["key"]): void {
   if (!isMeasuredKey(key) || expectedValue(design, key) !== undefined) return;
-  throw new InputRefused(`${key}: this plane has none to measure. Nothing was written.`);
+  throw new InputRefused(MEASURED.absent({ key }));
 }

@@ -3,7 +3,9 @@
 import {
   asBuiltPlane,
   type BuildState,
+  buildNews,
   buildState,
+  earlierLosses,
   type FigureChange,
   formatFigure,
   JOB_STEPS,
@@ -12,14 +14,12 @@ import {
   lossText,
   MEASURED_ROWS,
   mouthSkew,
-  STEPS,
   skewText,
-  stepIndex,
   stepWords,
   wantedText,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
-import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
+import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { alignColumns, unreadText } from "../text.ts";
@@ -91,14 +91,12 @@ function unevenText(design: Design, { step }: BuildState): string[] {
 }
 
 /** What the latest step brought: each value that is off, what it costs, and the later steps' numbers that moved with it. */
-function latestStepText(design: Design, { latest, step, lost, changed }: BuildState): string[] {
-  const values = lost.filter((loss) => loss.step === latest);
-  if (latest === undefined || values.length === 0) return [];
-  const shownAbove = new Set<string>(step ? STEPS[step].figures : []);
-  const later = new Set<string>(STEP_NAMES.slice(stepIndex(latest) + 1).flatMap((name) => STEPS[name].figures));
-  const moved = changed.filter(({ key, isNew }) => isNew && later.has(key) && !shownAbove.has(key));
+function latestStepText(design: Design, state: BuildState): string[] {
+  const news = buildNews(state);
+  if (!news) return [];
+  const { step, values, moved } = news;
   return [
-    NEXT.latest({ title: stepWords(design, latest).title }),
+    NEXT.latest({ title: stepWords(design, step).title }),
     ...values.flatMap((loss) => lossLines(design, loss)),
     ...(moved.length > 0 ? [NEXT.moved, alignColumns(moved.map((change) => figureChangeRow(design, change)))] : []),
     "",
@@ -117,15 +115,15 @@ const figureChangeRow = (design: Design, { name, planned, now, unit }: FigureCha
 ];
 
 /** What came out otherwise at steps before the latest, a line each: every number above allows for it. */
-function earlierStepsText(design: Design, { latest, step, lost }: BuildState): string[] {
-  const older = lost.filter((loss) => loss.step !== latest);
+function earlierStepsText(design: Design, state: BuildState): string[] {
+  const older = earlierLosses(state);
   if (older.length === 0) return [];
   const rows = older.map(({ key, asked, got, unit, costs }) => [
     `  ${MEASURED_ROWS[key].name}`,
     NEXT.insteadOf({ got: formatValue(got, unit, design), asked: formatValue(asked, unit, design) }),
     costs.length === 0 ? "" : NEXT.affects({ names: costs.map(({ name }) => name) }),
   ]);
-  return [step ? NEXT.earlier : NEXT.offPlan, alignColumns(rows), ""];
+  return [state.step ? NEXT.earlier : NEXT.offPlan, alignColumns(rows), ""];
 }
 
 const unreadStepsText = (design: Design, { unread }: BuildState): string[] =>

@@ -7,7 +7,7 @@ import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { shopAccess } from "../shop-file.ts";
 import { startViewServer } from "../view-server.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
-import { VIEW } from "../words/reports.ts";
+import { VIEW } from "../words/view.ts";
 
 const HIGHEST_PORT = 65_535;
 

@@ -100,7 +100,7 @@ function makeSweepPlot({ design, variations }: Sweep, { across, lines, fixed }: 
     name,
     title: plotTitle(design, figure, {
       by: lines === undefined ? "" : variations[lines]!.path,
-      of: drawn.length < all.length ? ` (${drawn.length} of ${all.length} values)` : "",
+      of: drawn.length < all.length ? SWEEP.someLines({ drawn: drawn.length, all: all.length }) : "",
       at: fixed
         .map((h) => `${variations[h]!.path} ${valueLabel(design, variations[h]!, rows[0]!.values[h]!)}`)
         .join(", "),
@@ -122,8 +122,7 @@ interface TitleWords {
 }
 
 function plotTitle({ name }: Design, { help }: FigureDescription, { by, of, at, dashed }: TitleWords): string {
-  const lines = by === "" ? "" : ` By ${by}${of}${at === "" ? "" : `, at ${at}`}.`;
-  return `${name}: ${help}${lines}${dashed ? " Dashed where a check stops the plane." : ""}`;
+  return SWEEP.caption({ name, help, by, of, at, dashed });
 }
 
 const unitOfPath = (path: string): string => {

@@ -1,5 +1,5 @@
 // What a sweep varies: parameters and the values each takes, read and judged before the first design is worked out.
-import { completeDesign, faultText, valueAt, withValue } from "@lamplane/parameters/design";
+import { completeDesign, faultText, readLengths, valueAt, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { parseNumber } from "@lamplane/parameters/units";
 import { unknownParameterError } from "../design-file.ts";
@@ -68,6 +68,10 @@ function expandSteps(path: string, row: Row, words: readonly [string, string, st
 }
 
 function parseValue(path: string, row: Row, word: string, design: Design): number | string {
+  if (row.kind === "lengths") {
+    const lengths = readLengths(word, row, design.units);
+    return "value" in lengths ? lengths.value : word;
+  }
   if (row.kind !== "number" || (word === "auto" && row.auto !== undefined)) return word;
   const read = parseNumber(word, row.quantity, design.units);
   if ("fault" in read) throw new InputRefused(SWEEP.notRead({ path, word, fault: read.fault }));

@@ -21,6 +21,11 @@ export const CHECK = {
     { name: "trestle-jack", stops: 2, warnings: 1, notes: 0 },
     { name: "trestle-jack", stops: 0, warnings: 0, notes: 1 },
   ),
+  brief: sentence(
+    ({ subjects }: { subjects: readonly string[] }) =>
+      `${countText(subjects.length, "warning")}: ${subjects.join("; ")}. \`lamplane check\` shows more.`,
+    { subjects: ["Throat narrows", "Cross pin sag, fine shaving (indicative)"] },
+  ),
   stop: "Fails",
   warning: "Warnings",
   note: "Notes",

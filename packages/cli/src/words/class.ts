@@ -136,7 +136,7 @@ export const STATUS = {
     text: "59.7 mm is far from the 49.7 mm expected. Is it a slip?",
   }),
   tooWide: sentence(({ by }: { by: string }) => `Mouth ${by} too wide; no planing closes it`, { by: "0.45 mm" }),
-  missing: sentence(({ file }: { file: string }) => `${file} is not there; the roster is taken`, {
+  missing: sentence(({ file }: { file: string }) => `${file} is missing; the values of the roster are used`, {
     file: "packs/anna.yaml",
   }),
 } as const;

@@ -1,8 +1,9 @@
 // What `--help` prints: one line for each command, argument and option.
 import { sentence } from "@lamplane/parameters/words";
 
-export const USAGE = "$0 COMMAND: plan and build a laminated wooden hand plane from one design file";
-export const EXIT_CODES = "Exit codes: 0 done, 1 a check failed, 2 bad input, 3 could not write, 4 our bug.";
+export const USAGE = "$0 COMMAND: plan and build a laminated wooden hand plane";
+export const EXIT_CODES =
+  "`lamplane COMMAND --help` lists its options.\nExit codes: 0 done, 1 a check failed, 2 bad input, 3 could not write, 4 our bug.";
 
 export const COMMANDS = {
   new: "write a design to start from, and check it",
@@ -13,9 +14,9 @@ export const COMMANDS = {
   class: "many planes from one roster",
   sweep: "many designs as a table",
   explain: "what a parameter, figure, check or step is",
-  view: "drawing in a browser, follows the file",
+  view: "the page in your browser; it follows the file",
   mouth: "how much to take off the sole",
-  survey: "is the bed flat; where to work",
+  survey: "whether the bed is flat, and where to work",
   next: "what to do now",
   measured: "note what you measured",
   tolerance: "how well each step must be done",
@@ -47,7 +48,7 @@ export const OPTIONS = {
   allPieces: "offcut, finished sizes, wood and grain too",
   allNames: "what each of them is",
   out: "folder for the pack",
-  only: "parts, jigs, sheets, or one jig as jigs/pin-guide; with commas",
+  only: "parts, jigs, sheets, jigs/pin-guide",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
   base: "design that the rows differ from; default: the roster's own",
   classOut: "folder for design files, packs and sheets",
@@ -64,7 +65,7 @@ export const OPTIONS = {
   wanted: "mouth wanted; default: the design's",
   shaving: "shaving thickness; default 0.05 mm",
   blank: "print a readings file to fill in",
-  skip: "steps without a measurement are done as planned",
+  skip: "earlier steps are done, as planned",
   undo: "take back the last change",
   readTwice: "measured again, and it is right",
   seed: "same seed, same trial",
@@ -90,7 +91,7 @@ export const ARGUMENT_FAULT = {
   noFile: "Name the design file.",
   help: "`lamplane --help` lists the commands.",
   twice: sentence(
-    ({ name, count }: { name: string; count: number }) => `--${name}: entered ${count} times; enter it once`,
+    ({ name, count }: { name: string; count: number }) => `--${name}: written ${count} times; write it once`,
     {
       name: "seen",
       count: 2,
@@ -113,7 +114,7 @@ export const ARGUMENT_FAULT = {
       `${option}: ${Number.isNaN(read) ? "not a number" : `read ${read}`}; write a whole number from ${least} to ${most}`,
     { option: "--runs", read: 1.5, least: 100, most: 1_000_000 },
   ),
-  freePort: "0 takes a free one",
+  freePort: "0 finds a free one",
   unknownName: sentence(
     ({ name, near }: { name: string; near: readonly string[] }) =>
       `${name}: no such parameter, figure, check or step${meantText(near)} \`lamplane explain\` lists them.`,
@@ -141,11 +142,11 @@ export const ARGUMENT_FAULT = {
   oneStandardInput: "survey - -: the standard input holds one file; name the other",
   mouthReading: "Write the mouth as read: --seen 0.05, or --left 0.05 --right 0.10 beside the cheeks, or all three.",
   emptyFile: sentence(
-    ({ what, howToStart }: { what: string; howToStart: string }) => `The name of the ${what} is empty; ${howToStart}.`,
+    ({ what, howToStart }: { what: string; howToStart: string }) => `No file name. Name the ${what}; ${howToStart}.`,
     { what: "design file", howToStart: "`lamplane new FILE` writes one to start from" },
   ),
-  emptyNew: "The name of the file to write is empty; name it, such as my-plane.yaml.",
-  emptyOption: sentence(({ name }: { name: string }) => `--${name} "": the value is empty; write one behind it`, {
+  emptyNew: "No file name. Name the file to write, such as my-plane.yaml.",
+  emptyOption: sentence(({ name }: { name: string }) => `--${name} "": an empty text; write a value`, {
     name: "out",
   }),
   sections: sentence(
@@ -157,6 +158,22 @@ export const ARGUMENT_FAULT = {
 
 /** What is wrong with a file that was named. */
 export const FILE_FAULTS = {
+  brokenOff: sentence(
+    ({ file, whole }: { file: string; whole: string }) =>
+      `${file}: an earlier run was stopped while writing. Its text is whole in ${whole}: copy it back.`,
+    { file: "my-plane.yaml", whole: ".my-plane.yaml.whole" },
+  ),
+  brokeOff: "writing was stopped midway",
+  copyBack: sentence(({ whole }: { whole: string }) => `its new text is whole in ${whole}: copy it back`, {
+    whole: ".my-plane.yaml.whole",
+  }),
+  leftWhole: sentence(
+    ({ whole }: { whole: string }) => `an earlier run was stopped while writing and left the whole text in ${whole}`,
+    {
+      whole: ".my-plane.yaml.whole",
+    },
+  ),
+  compare: "compare the two, then move it away or delete it",
   tooLarge: sentence(
     ({ file, size, what, most }: { file: string; size: string; what: string; most: number }) =>
       `${file}:1:1: ${size}; a ${what} has at most ${most}. Is it the right file?`,
@@ -184,6 +201,9 @@ export const READINGS_FILE = {
   what: "readings file",
   howToStart: "`lamplane survey FILE --blank` prints one to fill in",
 } as const;
+
+/** A question that was left unanswered. */
+export const BROKEN_OFF = "No answer. Nothing was written.";
 
 export const BUG = sentence(
   ({ version, message }: { version: string; message: string }) =>

@@ -36,7 +36,7 @@ export const EXPLAIN = {
     ({ stop, warn }: { stop: string | undefined; warn: string | undefined }) =>
       stop === undefined && warn === undefined
         ? "limit: follows from the plane"
-        : [stop && `fails unless ${stop}`, warn && `warns unless ${warn}`].filter(Boolean).join("; "),
+        : [stop && `must be ${stop}`, warn && `should be ${warn}`].filter(Boolean).join("; "),
     { stop: "at least 0.1 mm", warn: "at least 0.5 mm" },
     { stop: undefined, warn: undefined },
   ),

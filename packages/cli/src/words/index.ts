@@ -3,5 +3,7 @@ export * from "./check.ts";
 export * from "./class.ts";
 export * from "./commands.ts";
 export * from "./explain.ts";
+export * from "./measured.ts";
 export * from "./reports.ts";
 export * from "./stock.ts";
+export * from "./view.ts";

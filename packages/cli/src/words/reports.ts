@@ -1,10 +1,10 @@
-// What the commands print about a build and its files: `next`, `build`, `new`, `sweep`, `survey`, `view`.
+// What the commands print about a build and its files: `next`, `build`, `new`, `sweep`, `survey`.
 import { countText, sentence } from "@lamplane/parameters/words";
 
 export const NEXT = {
   built: sentence(
     ({ name, first, last }: { name: string; first: number; last: number }) =>
-      `${name}: the plane is built. Go on in the traveller with ${first}, first shaving, and ${last}, after a season.`,
+      `${name}: the plane is built. Next in the traveller: ${first}, first shaving; ${last}, after a season.`,
     { name: "apprentice-smoother", first: 14, last: 15 },
   ),
   step: sentence(
@@ -36,13 +36,13 @@ export const NEXT = {
       `Mouth ${by} too wide; no planing closes it. \`lamplane mouth ${file} --seen …\` shows what does.`,
     { by: "0.45 mm", file: "plane.yaml" },
   ),
-  latest: sentence(({ title }: { title: string }) => `New from "${title}":`, { title: "True the bed" }),
+  latest: sentence(({ title }: { title: string }) => `What "${title}" changed:`, { title: "True the bed" }),
   moved: "  Changed for later steps:",
   change: sentence(({ now, planned }: { now: string; planned: string }) => `${now}, planned ${planned}`, {
     now: "47.6 mm",
     planned: "48 mm",
   }),
-  earlier: "From earlier steps, allowed for in every number above:",
+  earlier: "From earlier steps; the numbers above allow for it:",
   offPlan: "Off plan:",
   insteadOf: sentence(({ got, asked }: { got: string; asked: string }) => `${got}, not ${asked}`, {
     got: "49.2 mm",
@@ -63,8 +63,8 @@ export const BUILD = {
     { path: "packs/apprentice-smoother", count: 50, replaced: false },
   ),
   nothing: "Nothing was written.",
-  body: "body.stl shows the whole plane. parts/ holds each part: .stl as it lies on the machine table, .dxf in 2D.",
-  traveller: "Take traveller.pdf to the bench. Print layout.pdf at 100 % and glue it on the wood.",
+  traveller: "For the bench: traveller.pdf. To glue on the wood: layout.pdf, printed at 100 %.",
+  body: "The whole plane: body.stl. Each part for machines: parts/.",
   fitTest: "Print jigs/fit-test.stl before the other jigs.",
   kept: sentence(({ names }: { names: readonly string[] }) => `Kept your own files: ${names.join(", ")}.`, {
     names: ["notes (1).txt (was notes.txt)"],
@@ -75,7 +75,7 @@ export const BUILD = {
   }),
   carried: sentence(
     ({ count, older }: { count: number; older: readonly string[] }) =>
-      `Left ${countText(count, "file")} of earlier runs in place.${older.length === 0 ? "" : ` Out of date, build again: ${older.join(", ")}.`}`,
+      `Kept ${countText(count, "file")} of earlier runs.${older.length === 0 ? "" : ` Out of date, build again: ${older.join(", ")}.`}`,
     { count: 15, older: ["jigs/bed-gauge.stl"] },
   ),
 } as const;
@@ -105,6 +105,31 @@ export const NEW = {
 } as const;
 
 export const SWEEP = {
+  caption: sentence(
+    ({
+      name,
+      help,
+      by,
+      of,
+      at,
+      dashed,
+    }: Record<"name" | "help" | "by" | "of" | "at", string> & { dashed: boolean }) => {
+      const lines = by === "" ? "" : ` By ${by}${of}${at === "" ? "" : `, at ${at}`}.`;
+      return `${name}: ${help}${lines}${dashed ? " Dashed where a check fails." : ""}`;
+    },
+    {
+      name: "trestle-jack",
+      help: "Gap between the tips of the blocks.",
+      by: "iron.thickness",
+      of: " (3 of 5 values)",
+      at: "pin.diameter 12",
+      dashed: true,
+    },
+  ),
+  someLines: sentence(({ drawn, all }: { drawn: number; all: number }) => ` (${drawn} of ${all} values)`, {
+    drawn: 3,
+    all: 5,
+  }),
   noVary: "Name what to vary: --vary bed.angle=43..57:0.5",
   plots: sentence(
     ({ folder, names }: { folder: string; names: readonly string[] }) =>
@@ -117,15 +142,15 @@ export const SWEEP = {
   }),
   written: sentence(
     ({ file, count, restored }: { file: string; count: number; restored: number }) =>
-      `${file}: ${countText(count, "design")}${restored > 0 ? `, ${restored} from the run that broke off` : ""}.`,
+      `${file}: ${countText(count, "design")}${restored > 0 ? `, ${restored} from the run that was stopped` : ""}.`,
     { file: "sweep.csv", count: 33, restored: 0 },
     { file: "sweep.csv", count: 24, restored: 10 },
   ),
   twoRuns: "another run of the same sweep is writing it",
   twoRunsRemedy: "run it again when that one has ended",
-  noTable: "there is something that is no table of a sweep",
+  noTable: "this file is not the table of a sweep",
   noTableRemedy: "it was left as it is; choose another name",
-  noPlot: "there is something that is no such plot",
+  noPlot: "this file is not the plot of a sweep",
   noPlotRemedy: "it was left as it is; choose another folder",
   twice: sentence(({ path }: { path: string }) => `--vary ${path}: entered twice; name each parameter once`, {
     path: "bed.angle",
@@ -155,7 +180,7 @@ export const SWEEP = {
   ),
   rising: sentence(
     ({ path, range }: { path: string; range: string }) =>
-      `--vary ${path}: read ${range}; the range must rise, by a step over 0`,
+      `--vary ${path}: read ${range}; the range must rise, in steps above 0`,
     { path: "bed.angle", range: "57..43:1" },
   ),
   notRead: sentence(
@@ -188,21 +213,5 @@ export const SURVEY_COMMAND = {
     ({ lines }: { lines: readonly number[] }) =>
       `${lines.length === 1 ? "Line" : "Lines"} ${lines.join(", ")}: these readings seem to lie in the recess. Survey the bed before you rout it; if it is routed, leave these stations out.`,
     { lines: [4] },
-  ),
-} as const;
-
-export const VIEW = {
-  open: "Open this address in a browser on this machine. Ctrl+C ends it.",
-  follows: sentence(
-    ({ file }: { file: string }) =>
-      `Open this address in a browser on this machine. It follows ${file}. Ctrl+C ends it.`,
-    { file: "plane.yaml" },
-  ),
-  notBuilt: "The page is not built. In the project folder, run `npx -y pnpm@10.34.9 viewer`.",
-  portTaken: sentence(
-    ({ port }: { port: number }) => `Port ${port} is taken or not allowed; leave --port out for a free one.`,
-    {
-      port: 8080,
-    },
   ),
 } as const;

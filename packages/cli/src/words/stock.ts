@@ -48,13 +48,13 @@ export const STOCK = {
       from: ["end", "top"],
     },
   ),
-  saw: headText("SAW from the reference face before it is jointed"),
+  saw: headText("SAW THE STRIPS, kerfs from the reference face before it is jointed"),
   reference: sentence(
     ({ pass, height }: typeof CORNER) =>
       `First joint the reference face, taking at most ${pass}: it becomes the outside of the left cheek. Surface the sole square to it, and the top ${height} from the sole.`,
     CORNER,
   ),
-  jointBetween: "After every cut joint the fresh face of what is left, and set the fence from it.",
+  jointBetween: "After each cut joint the sawn face of the billet, then set the fence.",
   sawHeads: ["strip", "as sawn", "kerf behind it", "fence", "rough", "finished"],
   span: sentence(({ from, to }: { from: string; to: string }) => `${from} to ${to}`, { from: "11.8", to: "15" }),
   thickerCheek: sentence(
@@ -115,10 +115,10 @@ export const STOCK = {
   ),
   partFits: sentence(
     ({ part, angle, longest }: { part: string; angle: string; longest: string }) =>
-      `Offcut holds the ${part}, its length at ${angle} to the grain. Longest possible: ${longest}.`,
+      `Offcut takes the ${part}, its length at ${angle} to the grain. Longest possible: ${longest}.`,
     { part: "wedge", angle: "0°", longest: "72.9 mm" },
   ),
-  noneFits: sentence(({ part }: { part: string }) => `Offcut holds no ${part}, not even a shorter one.`, {
+  noneFits: sentence(({ part }: { part: string }) => `Offcut takes no ${part}, not even a shorter one.`, {
     part: "wedge",
   }),
   partTooLong: sentence(
@@ -131,7 +131,7 @@ export const STOCK = {
       `The grain of a wedge may run ${runOut}° off its length (${source}); that of a pin runs along it.`,
     { runOut: 5, source: "common practice, no published source: slope of grain about 1 in 12" },
   ),
-  oneOnly: "It yields one or the other, not both.",
+  oneOnly: "It takes one or the other, not both.",
   list: headText("STOCK LIST, rough, length × width × thickness"),
   size: sentence(
     ({ length, width, thickness }: { length: string; width: string; thickness: string }) =>
@@ -149,9 +149,12 @@ export const STOCK = {
     from: "end",
     size: "41.4 mm × 90 mm × 70 mm",
   }),
-  yields: sentence(({ pieces }: { pieces: readonly string[] }) => `They yield, in this order: ${pieces.join(", ")}.`, {
-    pieces: ["wedge 1 of 1", "peg 4 of 4"],
-  }),
+  yields: sentence(
+    ({ pieces }: { pieces: readonly string[] }) => `Saw from them, in this order: ${pieces.join(", ")}.`,
+    {
+      pieces: ["wedge 1 of 1", "peg 4 of 4"],
+    },
+  ),
   yield: sentence(
     ({ piece, count, wanted }: { piece: string; count: number; wanted: number }) => `${piece} ${count} of ${wanted}`,
     {

@@ -7,6 +7,10 @@ import { ALLOWED_VALUES } from "../words/design-faults.ts";
 export function allowedText(row: Row, units: Units): string {
   if (row.kind === "choice") return row.choices.join(", ");
   if (row.kind === "text") return ALLOWED_VALUES.text({ most: row.maxLength, pattern: row.pattern?.words });
+  if (row.kind === "lengths") {
+    const { words, most } = row;
+    return ALLOWED_VALUES.lengths({ words, most, min: formatLimit(row.min, units), max: formatLimit(row.max, units) });
+  }
   const [min, max] = [row.min, row.max].map((limit) => limitValueText(limit, row, units)) as [string, string];
   return ALLOWED_VALUES.range({ min, max, auto: row.auto !== undefined });
 }

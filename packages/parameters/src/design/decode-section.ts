@@ -81,7 +81,7 @@ function decodeSection(
   return undefined;
 }
 
-const isLength = (row: Row): boolean => row.kind === "number" && row.quantity === "length";
+const isLength = (row: Row): boolean => row.kind === "lengths" || (row.kind === "number" && row.quantity === "length");
 
 function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
   const units = filling.units ?? "mm";
@@ -99,7 +99,7 @@ function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition,
   }
   const ofShop = filling.shop?.get(path);
   if (ofShop !== undefined) return ofShop as ParameterValue;
-  if (row.kind !== "choice" && row.required) filling.faults.add(at, path, { code: "missing", units });
+  if ("required" in row && row.required) filling.faults.add(at, path, { code: "missing", units });
   return defaultIn(row, filling.defaults);
 }
 

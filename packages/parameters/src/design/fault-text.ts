@@ -97,21 +97,29 @@ function valueFaultText(fault: ValueFault, path: string, row: Row): string {
     case "not-finite":
       return VALUE_FAULT[fault.code]({ read: fault.read, allowed });
     case "out-of-limits": {
-      const isInInches = row.kind === "number" && row.quantity === "length" && fault.units === "in";
+      const isLength = row.kind === "lengths" || (row.kind === "number" && row.quantity === "length");
+      const isInInches = isLength && fault.units === "in";
       const is = isInInches ? formatLimit(fault.value, fault.units) : "";
       const other = row.kind === "number" ? otherUnitText(row, read, fault.units) : "";
       return `${VALUE_FAULT[fault.code]({ read, is, allowed })}${other}`;
     }
+    case "too-many-lengths":
+      return VALUE_FAULT[fault.code]({ count: fault.count, most: row.kind === "lengths" ? row.most : 0 });
     case "not-whole":
       return VALUE_FAULT[fault.code]({ read });
     case "number-for-text":
       return VALUE_FAULT[fault.code]({ read, allowed, quoted: row.kind === "text" });
     default:
-      return textFaultText(fault, row, read);
+      return textFaultText(fault, row, read, allowed);
   }
 }
 
-function textFaultText(fault: Exclude<ValueFault, { code: "missing" }>, row: Row, read: string): string {
+function textFaultText(
+  fault: Exclude<ValueFault, { code: "missing" }>,
+  row: Row,
+  read: string,
+  allowed: string,
+): string {
   switch (fault.code) {
     case "hidden-in-text":
     case "empty-text":
@@ -121,7 +129,7 @@ function textFaultText(fault: Exclude<ValueFault, { code: "missing" }>, row: Row
     case "text-not-of-pattern":
       return VALUE_FAULT[fault.code]({ read, pattern: (row.kind === "text" && row.pattern?.words) || "" });
     default: {
-      const choices = row.kind === "choice" ? row.choices : [];
+      const choices = row.kind === "choice" ? row.choices : row.kind === "lengths" ? [allowed] : [];
       const near = "read" in fault ? nearestWord(fault.read, choices) : undefined;
       return VALUE_FAULT["unknown-choice"]({ read, choices, near });
     }

@@ -17,6 +17,7 @@ export type ValueDetail =
   /** `value` in mm, degrees or the row's own unit. */
   | { readonly code: "out-of-limits"; readonly read: string; readonly value: number }
   | { readonly code: "not-whole"; readonly read: string }
+  | { readonly code: "too-many-lengths"; readonly count: number }
   | { readonly code: "hidden-in-text" }
   | { readonly code: "empty-text" }
   | { readonly code: "text-too-long"; readonly length: number }

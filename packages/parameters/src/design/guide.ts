@@ -7,7 +7,7 @@ export function parameterTable(): string {
   const head = ["| key | unit | default | allowed | meaning | source |", "| --- | --- | --- | --- | --- | --- |"];
   const items = LIST_NAMES.flatMap((name) => rowsOf(LISTS[name].item, `${name}[].`));
   const rows = [...rowsOf(TABLE), ...items].map(({ path, row }) => {
-    const unit = row.kind === "number" ? UNIT_OF[row.quantity] : "";
+    const unit = row.kind === "number" ? UNIT_OF[row.quantity] : row.kind === "lengths" ? "mm" : "";
     const cells = [`\`${path}\``, unit, defaultWords(row), limits(row), meaning(row), row.source];
     return `| ${cells.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
   });
@@ -27,4 +27,4 @@ function limits(row: Row): string {
 }
 
 const meaning = (row: Row): string =>
-  row.kind === "number" && row.auto ? `${row.help} \`auto\`: ${row.auto}.` : row.help;
+  (row.kind === "number" || row.kind === "lengths") && row.auto ? `${row.help} \`auto\`: ${row.auto}.` : row.help;

@@ -1,12 +1,14 @@
 // Door to the design: what the maker typed → plain numbers, or every fault with its place.
 export type { Design } from "../table/index.ts";
 export { LARGEST_FILE } from "../yaml/source.ts";
+export { allowedText } from "./allowed-text.ts";
 export { carryShop } from "./carry-shop.ts";
 export type { DesignResult } from "./decode.ts";
 export type { OldWord } from "./decode-section.ts";
 export type { Fault } from "./fault.ts";
 export { faultText } from "./fault-text.ts";
 export { parameterTable } from "./guide.ts";
+export { formatLengths, lengthsText, parseLengths, readLengths } from "./lengths.ts";
 export { formatParameter } from "./parameter-text.ts";
 export { rowAt, valueAt, withValue } from "./path.ts";
 export { PURPOSE_NAMES, PURPOSE_SOURCE, PURPOSES, type Purpose, type PurposeRow } from "./purposes.ts";

@@ -1,4 +1,5 @@
 // A maker's file, or plain values, → a whole design or every fault at once.
+import { SHOP_NOT_OPENED } from "../words/design-faults.ts";
 import { Faults } from "../yaml/fault.ts";
 import { type DesignResult, decodeDesign } from "./decode.ts";
 import { parseDesignNodes } from "./design-nodes.ts";
@@ -14,7 +15,7 @@ export interface ShopAccess {
   readonly instead?: ShopSource;
 }
 
-const NO_FILES: OpenShop = () => ({ problem: "no file can be opened here" });
+const NO_FILES: OpenShop = () => ({ problem: SHOP_NOT_OPENED });
 
 /**
  * The design in a YAML file, with what its shop file holds where it says nothing itself.

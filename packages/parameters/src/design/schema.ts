@@ -2,6 +2,7 @@
 import {
   defaultIn,
   isRow,
+  type LengthsRow,
   LIST_NAMES,
   LISTS,
   type ListRow,
@@ -12,7 +13,7 @@ import {
   UNIT_OF,
 } from "../table/index.ts";
 import { fromMillimetres, type Units } from "../units.ts";
-import { SHOP_FILE_HELP } from "../words/design-faults.ts";
+import { SCHEMA, SHOP_FILE_HELP } from "../words/design-faults.ts";
 import { mayBeEmpty } from "./decode-section.ts";
 
 type Schema = Record<string, unknown>;
@@ -62,7 +63,7 @@ function sectionSchema(section: TableSection, units: Units): Schema {
 }
 
 function isRequired(entry: Row | TableSection): boolean {
-  return isRow(entry) ? entry.kind !== "choice" && entry.required === true : Object.values(entry).some(isRequired);
+  return isRow(entry) ? "required" in entry && entry.required === true : Object.values(entry).some(isRequired);
 }
 
 function rowSchema(row: Row, units: Units): Schema {
@@ -84,7 +85,22 @@ function rowSchema(row: Row, units: Units): Schema {
       description,
     };
   }
+  if (row.kind === "lengths") return lengthsSchema(row, units);
   return numberSchema(row, units);
+}
+
+function lengthsSchema(row: LengthsRow, units: Units): Schema {
+  const number = {
+    type: "number",
+    minimum: fromMillimetres(row.min, units),
+    maximum: fromMillimetres(row.max, units),
+  };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: SCHEMA.withUnits };
+  return {
+    description: `${row.help} Bare numbers: ${units}.`,
+    anyOf: [{ enum: [...row.words] }, { type: "array", maxItems: row.most, items: { anyOf: [number, text] } }, text],
+    default: row.default,
+  };
 }
 
 function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
@@ -93,11 +109,11 @@ function numberSchema(row: NumberRow<unknown>, units: Units): Schema {
   const unit = isLength ? units : UNIT_OF[row.quantity];
   const type = row.quantity === "count" ? "integer" : "number";
   const number = { type, minimum: inFile(row.min), maximum: inFile(row.max) };
-  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: "A number with its unit." };
+  const text = { type: "string", pattern: "[0-9¼-¾⅐-⅞]", description: SCHEMA.withUnit };
   const standard = defaultIn(row as NumberRow, units);
   const initial = typeof standard === "number" ? Number(inFile(standard).toFixed(6)) : standard;
   return {
-    description: unit === "" ? row.help : `${row.help} Bare numbers: ${unit}.`,
+    description: unit === "" ? row.help : SCHEMA.bareNumbers({ help: row.help, unit }),
     anyOf: row.auto === undefined ? [number, text] : [number, text, { const: "auto", description: row.auto }],
     ...(initial === undefined ? {} : { default: initial }),
   };

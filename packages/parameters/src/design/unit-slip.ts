@@ -2,6 +2,7 @@
 import type { NumberRow } from "../parameter.ts";
 import { defaultIn } from "../table/index.ts";
 import { formatLimit, isBareLength, parseLength, type Units } from "../units.ts";
+import { UNIT_SLIP } from "../words/number-faults.ts";
 import type { SourcePosition } from "../yaml/fault.ts";
 
 /** A bare length that its limits allow, but that is far from usual while in the other unit it would be. */
@@ -42,12 +43,12 @@ function otherReading(row: NumberRow, read: string, units: Units): number | unde
 /** What to write where a length out of its limits was meant in the other unit; nothing where it fits neither. */
 export const otherUnitText = (row: NumberRow, read: string, units: Units): string =>
   row.quantity === "length" && otherReading(row, read, units) !== undefined
-    ? `; if ${read} ${otherUnit(units)} is meant, write ${read} ${otherUnit(units)}`
+    ? UNIT_SLIP.outOfLimits({ other: `${read} ${otherUnit(units)}` })
     : "";
 
 /** The question in one sentence, without its place. */
 export function unitSlipText({ path, read, units }: UnitSlip, row: NumberRow): string {
   const usual = formatLimit(Number(defaultIn(row, units)), units);
   const [own, other] = [`${read} ${units}`, `${read} ${otherUnit(units)}`];
-  return `${path}: read ${own}, where ${usual} is usual; write ${other} if that is meant, else ${own}`;
+  return UNIT_SLIP.question({ path, own, usual, other });
 }

@@ -36,7 +36,7 @@ export function setValue(source: string, path: string, value: number | string): 
   const isJson = root.flow === true && text[startOf(root.items[0]!)] === '"';
   const explicit =
     path === "units" && value !== read.design.units
-      ? explicitUnits(text, root, read.design.units, (word) => yamlWordText(word, isJson))
+      ? explicitUnits(text, root, read.design, (word) => yamlWordText(word, isJson))
       : [];
   const style = { isJson, newline: text.includes("\r\n") ? "\r\n" : "\n" };
   const written = yamlValueText(value, row, read.design.units, isJson);

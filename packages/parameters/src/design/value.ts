@@ -1,9 +1,11 @@
 // One value as read against its row: what it means, or what is wrong with it.
 import type { ChoiceRow, NumberRow, Row, TextRow } from "../parameter.ts";
 import { parseNumber, toMillimetres, type Units } from "../units.ts";
+import { VALUE_KINDS } from "../words/design-faults.ts";
 import { hasHidden } from "../yaml/source.ts";
 import type { DesignNode } from "./design-nodes.ts";
 import type { ValueDetail } from "./fault.ts";
+import { decodeLengths } from "./lengths.ts";
 
 export type ParameterValue = number | string;
 export type DecodedValue = { readonly value: ParameterValue } | { readonly fault: ValueDetail };
@@ -11,8 +13,9 @@ export type DecodedValue = { readonly value: ParameterValue } | { readonly fault
 /** @param units unit of a length that carries none */
 export function decodeValue(node: DesignNode, row: Row, units: Units): DecodedValue {
   if (node.kind === "nothing") return { fault: { code: "no-value" } };
-  if (node.kind === "map") return { fault: { code: "not-a-value", what: "a group of keys" } };
-  if (node.kind === "list") return { fault: { code: "not-a-value", what: "a list" } };
+  if (row.kind === "lengths") return decodeLengths(node, row, units);
+  if (node.kind === "map") return { fault: { code: "not-a-value", what: VALUE_KINDS.map } };
+  if (node.kind === "list") return { fault: { code: "not-a-value", what: VALUE_KINDS.list } };
   if (node.kind === "other") return { fault: { code: "not-a-value", what: node.words } };
   if (row.kind === "number") return decodeNumber(node, row, units);
   if (node.kind !== "text" || node.bare === "number") {

@@ -2,4 +2,16 @@
 export type { Drawing, DrawingEntry, WorkKind } from "./drawing.ts";
 export { drawingBounds, polarAngle } from "./drawing-bounds.ts";
 export { moveToOrigin, scaleDrawing } from "./drawing-transform.ts";
-export * from "./part-drawings.ts";
+export { layerDrawing } from "./layer-drawing.ts";
+export {
+  bedBlockDrawing,
+  cheekDrawing,
+  crossPinDrawing,
+  type FlatPart,
+  frontBlockDrawing,
+  layBedBlock,
+  layCheek,
+  layFrontBlock,
+  layWedge,
+  wedgeDrawing,
+} from "./part-drawings.ts";

@@ -23,6 +23,7 @@ import { pinLengths } from "../elevation/pin-section.ts";
 import { recessEdge } from "../elevation/recess.ts";
 import type { Stage } from "../table/index.ts";
 import { formatLength } from "../units.ts";
+import { DRAWING_NOTE } from "../words/drawings.ts";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 
 /** Height of lettering and room between two views, mm. */
@@ -31,9 +32,9 @@ const BETWEEN_VIEWS = 15;
 /** How far past an open edge a pocket runs, beyond the cutter's radius, mm: its corners stand clear of the wood. */
 const OVERRUN = 1;
 
-const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
-const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
-const note = (text: string, x: number, y: number): DrawingEntry => ({
+export const cut = (outline: Outline): DrawingEntry => ({ kind: "outline", work: "CUT", outline });
+export const mark = (...segments: Segment[]): DrawingEntry => ({ kind: "path", work: "MARK", segments });
+export const note = (text: string, x: number, y: number): DrawingEntry => ({
   kind: "note",
   work: "NOTE",
   at: point(x, y),
@@ -60,7 +61,7 @@ export const layCheek = (e: Elevation, stage: Stage, hand: "left" | "right"): Fl
   layFlat(cheekShape(e, stage).boundary, { mirrored: hand === "left" });
 export const layWedge = (e: Elevation): FlatPart => layFlat(e.wedge, { turn: -e.frame.faceAngle });
 
-const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
+export const layFlat = (outline: Outline, transform: Transform2 = {}): FlatPart => ({
   outline,
   transform: transformToOrigin(outline, transform),
 });
@@ -72,7 +73,7 @@ function pegEntries(e: Elevation, stage: Stage, transform: Transform2, ends: "to
   const circles = here.map((circle) => transformCircle(circle, transform));
   const first = circles[0];
   if (!first) return [];
-  const words = `pegs ${formatLength(e.design.pegs.diameter, e.design)}: bore at the dry fit, through cheeks and block together`;
+  const words = DRAWING_NOTE.pegs({ diameter: formatLength(e.design.pegs.diameter, e.design) });
   const left = Math.min(...circles.map(({ centre }) => centre.x)) + e.design.pegs.diameter;
   const high = Math.max(...circles.map(({ centre }) => centre.y));
   return [
@@ -88,7 +89,7 @@ export function frontBlockDrawing(e: Elevation, stage: Stage): Drawing {
   const { outline, transform } = layFrontBlock(e, stage);
   const entries = [
     cut(transformOutline(outline, transform)),
-    note(`front block, ${formatLength(e.widths.core, e.design)} wide`, 5, 5),
+    note(DRAWING_NOTE.wide({ part: "front block", width: formatLength(e.widths.core, e.design) }), 5, 5),
     ...pegEntries(e, stage, transform, "toe"),
   ];
   if (e.ramp.curve) {
@@ -96,7 +97,7 @@ export function frontBlockDrawing(e: Elevation, stage: Stage): Drawing {
     const straight = line(begin, point(begin.x - (end.y - begin.y) * cotDeg(e.ramp.angle), end.y));
     entries.push(
       mark(transformSegment(straight, transform)),
-      note(`saw along the mark, then shape R ${formatLength(radius, e.design)}`, 5, 10),
+      note(DRAWING_NOTE.curvedRamp({ radius: formatLength(radius, e.design) }), 5, 10),
     );
   }
   return { title: "front-block", thickness: e.widths.core, entries };
@@ -108,7 +109,11 @@ export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
   const side = transformOutline(outline, transform);
   const entries = [
     cut(side),
-    note(`bed block, ${formatLength(e.widths.core, e.design)} wide`, boundsOf(tessellate(side)).max.x - 60, 5),
+    note(
+      DRAWING_NOTE.wide({ part: "bed block", width: formatLength(e.widths.core, e.design) }),
+      boundsOf(tessellate(side)).max.x - 60,
+      5,
+    ),
     ...pegEntries(e, stage, transform, "heel"),
   ];
   const thickness = e.widths.core;
@@ -127,11 +132,7 @@ export function bedBlockDrawing(e: Elevation, stage: Stage): Drawing {
   entries.push(
     { kind: "outline", work: "MARK", outline: transformOutline(face, view) },
     { kind: "outline", work: "ROUT", outline: transformOutline(turned, view), depth: e.recess.depth },
-    note(
-      `ROUT ${formatLength(e.recess.depth, e.design)} deep, square to the bed`,
-      view.shift!.x - c + 2,
-      high - low + 4,
-    ),
+    note(DRAWING_NOTE.rout({ depth: formatLength(e.recess.depth, e.design) }), view.shift!.x - c + 2, high - low + 4),
   );
   return { title: "bed-block", thickness, entries };
 }
@@ -152,7 +153,11 @@ export function cheekDrawing(e: Elevation, stage: Stage, hand: "left" | "right")
     mark(...blocks.rampChain.map(put)),
     mark(...blocks.bedChain.map(put)),
     note(
-      `${hand} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}, ${formatLength(e.widths.cheek, e.design)} thick`,
+      DRAWING_NOTE.cheek({
+        hand,
+        toe: hand === "left" ? "right" : "left",
+        thickness: formatLength(e.widths.cheek, e.design),
+      }),
       20,
       6,
     ),
@@ -174,7 +179,7 @@ export function wedgeDrawing(e: Elevation): Drawing {
   return {
     title: "wedge",
     thickness: width,
-    entries: [cut(side), note(`wedge, ${formatLength(width, e.design)} wide, grain along it`, 0, above)],
+    entries: [cut(side), note(DRAWING_NOTE.wedge({ width: formatLength(width, e.design) }), 0, above)],
   };
 }
 
@@ -208,7 +213,11 @@ export function crossPinDrawing(e: Elevation): Drawing {
       cut(plan),
       { kind: "outline", work: "MARK", outline: transformOutline(e.pinSection, beside) },
       { kind: "circle", work: "MARK", circle: transformCircle({ centre: e.pin.centre, radius: t }, beside) },
-      note(`cross pin ${formatLength(diameter, e.design)}, tenons ${formatLength(tenon, e.design)}`, 0, diameter + 4),
+      note(
+        DRAWING_NOTE.crossPin({ diameter: formatLength(diameter, e.design), tenon: formatLength(tenon, e.design) }),
+        0,
+        diameter + 4,
+      ),
     ],
   };
 }

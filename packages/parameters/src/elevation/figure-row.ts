@@ -59,6 +59,7 @@ const rowOf =
 export const mm = rowOf("mm");
 export const degrees = rowOf("°");
 export const ratio = rowOf("");
+export const count = rowOf("");
 
 /** Rows with the words of their keys. */
 export const withWords = <Rows extends Readonly<Record<string, FigureFormula>>>(

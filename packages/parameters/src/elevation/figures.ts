@@ -17,6 +17,7 @@ import {
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
 import { edgeHeightAtContact } from "./glue-up.ts";
 import { bevelToBack } from "./iron-taper.ts";
+import { LAYER_FIGURES } from "./layer-figures.ts";
 import { mouthGrowth } from "./mouth-opening.ts";
 import { pinLengths } from "./pin-section.ts";
 import { TAPER_FIGURES } from "./taper-figures.ts";
@@ -112,6 +113,7 @@ const ROWS = {
     source: TRADE,
     readingMode: "up",
   }),
+  ...LAYER_FIGURES,
   bodyWidth: mm("coreWidth + 2 cheeks", (e) => e.widths.body, {
     readingMode: "up",
     feltFrom: 0.5,

@@ -38,6 +38,26 @@ export { glueGap, tipGap } from "./glue-gap.ts";
 export { edgeHeightAtContact, GLUE_FREE, glueFreeArea, isPlacedByContact } from "./glue-up.ts";
 export { capIronOutline, screwHeadOutline } from "./iron-parts.ts";
 export { bevelToBack, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "./iron-taper.ts";
+export {
+  type CoreBlock,
+  type LayerPegs,
+  type LayerShape,
+  layerPegLength,
+  layerPegs,
+  layerShapes,
+  layersOf,
+  setBackLayers,
+  wantedRecess,
+} from "./layer-shapes.ts";
+export {
+  type Layer,
+  LEAST_LAYER,
+  layerFromBoard,
+  layersOfRecess,
+  layersOfStack,
+  layerThickness,
+  type RecessLayers,
+} from "./layers.ts";
 export { memoizeByPlane } from "./memoize.ts";
 export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {
@@ -62,6 +82,7 @@ export {
 } from "./ramp.ts";
 export { closestOnRamp, curvedRamp, rampOver } from "./ramp-formulas.ts";
 export { type Recess, recessEdge, recessOf } from "./recess.ts";
+export { recessProfile, reliefArea } from "./recess-profile.ts";
 export { bedLineTopS, capIronSurface, ironCorners, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
 export {
   type Choke,

@@ -3,6 +3,7 @@
 import {
   cosDeg,
   distance,
+  distanceToChain,
   FAR,
   intersections,
   line,
@@ -17,7 +18,6 @@ import type { Frame } from "./frame.ts";
 import { pinFits, pinSizesToTry, type SizedDesign } from "./pin-size.ts";
 import { distanceToRamp, fullHeightRadius, isCurvePossible, type Ramp, rampAtOpening, rampShape } from "./ramp.ts";
 import { type PinPosition, pinHalfCover, pinHole, pinPosition } from "./stack.ts";
-import { distanceToChain } from "./top-outline.ts";
 
 /** Room between pin and ramp in which fingers reach a jammed shaving, mm (common practice, no published source). */
 export const ROOM_WANTED = 16;

@@ -1,7 +1,9 @@
-// The recess in the bed for the cap iron's screw: centred, open at the top of the bed, its lower end rounded by the cutter.
+// The recess in the bed for the cap iron's screw: centred, open at the top of the bed. Its lower end is rounded by the cutter, or
+// square where the core's middle layers are set back.
 
 import { arc, line, type Point, point, type Segment } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
+import { coreLayers, recessLayers } from "./layers.ts";
 
 /** Common practice, no published source: 1/16 in under the screw's head. */
 const UNDER_HEAD = 1.6;
@@ -12,17 +14,27 @@ export interface Recess {
   /** s of its lower end. */
   readonly low: number;
   readonly cornerRadius: number;
+  /** Routed into the bed, or the bed line of the middle layers set back by its depth. */
+  readonly madeBy: "router" | "layers";
+  /** Radius that clears the corner between its floor and its lower end; 0 where the router makes it, or for a square one. */
+  readonly relief: number;
 }
 
 /** The recess a design needs; none without a cap iron or a screw's head. mm. */
-export function recessOf({ capIron, recess }: Design): Recess | undefined {
+export function recessOf(design: Design): Recess | undefined {
+  const { capIron, recess, core } = design;
   const { diameter, height, fromEdge } = capIron.screwHead;
   if (capIron.thickness === 0 || diameter === 0 || height === 0) return undefined;
+  const wanted = recess.width === "auto" ? diameter + recess.clearance : recess.width;
+  const layers = coreLayers(design, wanted);
+  const setBack = layers && recessLayers(layers, wanted);
   return {
-    width: recess.width === "auto" ? diameter + recess.clearance : recess.width,
+    width: setBack ? setBack.to - setBack.from : wanted,
     depth: recess.depth === "auto" ? height + UNDER_HEAD : recess.depth,
     low: fromEdge - diameter / 2 - recess.travel,
-    cornerRadius: recess.cutter / 2,
+    cornerRadius: setBack ? 0 : recess.cutter / 2,
+    madeBy: setBack ? "layers" : "router",
+    relief: setBack ? core.cornerCutter / 2 : 0,
   };
 }
 

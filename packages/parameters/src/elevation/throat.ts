@@ -2,6 +2,7 @@
 
 import {
   BENCH_TOLERANCE,
+  distanceToSegment,
   line,
   type Point,
   point,
@@ -16,7 +17,6 @@ import { ROOM_WANTED } from "./pin-placement.ts";
 import type { PinSize } from "./pin-size.ts";
 import { type Ramp, rampPath } from "./ramp.ts";
 import { type PinPosition, type StackPart, stackSurface } from "./stack.ts";
-import { distanceToSegment } from "./top-outline.ts";
 
 /** What lies across the throat from the ramp. */
 export type ThroatNeighbour = StackPart | "pin";

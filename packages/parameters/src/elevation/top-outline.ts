@@ -3,10 +3,8 @@
 import {
   arc,
   BENCH_TOLERANCE,
-  distance,
   EPSILON,
   line,
-  orientation,
   type Point,
   point,
   reverseSegment,
@@ -68,22 +66,4 @@ function topArc(end: Point, crown: Point): Segment {
   if (drop < EPSILON) return line(end, crown);
   const radius = (run * run + drop * drop) / (2 * drop);
   return arc(end, crown, point(crown.x, crown.y - radius));
-}
-
-/** Distance from a point to a chain of segments, mm. */
-export const distanceToChain = (p: Point, chain: readonly Segment[]): number =>
-  Math.min(...chain.map((s) => distanceToSegment(p, s)));
-
-/** Distance from a point to the nearest point of a segment, mm. */
-export function distanceToSegment(p: Point, s: Segment): number {
-  const ends = Math.min(distance(p, s.from), distance(p, s.to));
-  if (s.kind === "arc") {
-    const [first, last] = s.sweep > 0 ? [s.from, s.to] : [s.to, s.from];
-    const over =
-      Math.abs(s.sweep) <= 180 && orientation(first, p, s.centre) >= 0 && orientation(p, last, s.centre) >= 0;
-    return over ? Math.abs(distance(p, s.centre) - s.radius) : ends;
-  }
-  const [dx, dy] = [s.to.x - s.from.x, s.to.y - s.from.y];
-  const share = ((p.x - s.from.x) * dx + (p.y - s.from.y) * dy) / (dx * dx + dy * dy);
-  return share > 0 && share < 1 ? distance(p, point(s.from.x + dx * share, s.from.y + dy * share)) : ends;
 }

@@ -49,14 +49,15 @@ export interface CoreCuts {
 }
 
 /**
- * Where to mark the core. Both kerfs lie between the marks, in the waste; the marks stand so far apart that neither
+ * Where to mark the core; layers are marked with the wood that truing the bed takes off them. Both kerfs lie between the marks, in the waste; the marks stand so far apart that neither
  * kerf reaches the other block, and the blocks' ends share what they are slid together by.
  * @param rampTipX x of the front block's tip on the blank's sole. @param bedTipX the same of the bed block's.
  */
 export function coreCuts(design: Design, rampAngle: number, rampTipX: number, bedTipX: number): CoreCuts {
-  const { shop, body, bed } = design;
-  const apart = Math.max(bedTipX - rampTipX, shop.kerf / sinDeg(Math.min(rampAngle, bed.angle)) + BETWEEN_KERFS);
+  const { shop, body, bed, core } = design;
+  const left = core.layers === "whole" ? 0 : core.allowanceBed / sinDeg(bed.angle);
+  const apart = Math.max(bedTipX - rampTipX, shop.kerf / sinDeg(Math.min(rampAngle, bed.angle)) + BETWEEN_KERFS + left);
   const setIn = (apart - (bedTipX - rampTipX)) / 2;
   const rampMark = rampTipX + body.trim / 2 - setIn;
-  return { rampMark, bedMark: rampMark + apart, setInToe: setIn, setInHeel: setIn };
+  return { rampMark, bedMark: rampMark + apart - left, setInToe: setIn, setInHeel: setIn };
 }

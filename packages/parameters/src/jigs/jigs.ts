@@ -24,9 +24,9 @@ const JIGS: readonly ((plane: Elevation) => JigResult)[] = [
   throatSpacer,
 ];
 
-/** Every jig that this plane asks for: without a recess no template for one. */
+/** Every jig that this plane asks for: where no recess is routed, no template for one. */
 const jigsOf = memoizeByPlane((plane): readonly JigResult[] =>
-  JIGS.filter((jig) => plane.recess || jig !== recessTemplate).map((jig) => jig(plane)),
+  JIGS.filter((jig) => plane.recess?.madeBy === "router" || jig !== recessTemplate).map((jig) => jig(plane)),
 );
 
 /** Plans of all jigs that this plane can have. The plane must be one that the checks let pass. */

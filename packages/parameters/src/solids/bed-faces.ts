@@ -29,6 +29,7 @@ import {
 import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane, planeToBed } from "../elevation/frame.ts";
 import { recessEdge } from "../elevation/recess.ts";
+import { recessProfile } from "../elevation/recess-profile.ts";
 import { polygonArea, tessellateChain } from "./part-faces.ts";
 
 export interface BedFaces {
@@ -61,6 +62,7 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
     line(bedToPlane(frame, recess.low, floorLevel), bedToPlane(frame, FAR, floorLevel)),
   ]);
   if (!split) throw new Error("the recess does not come out of the top of the bed");
+  if (recess.madeBy === "layers") return setBackFaces(plane, bedChain, split, c);
   const edge = recessEdge(recess, planeToBed(frame, bedTop).s);
   const onBed = recessEdgeAt(plane, edge, bedLevel, bedTop);
   const onFloor = recessEdgeAt(plane, edge, floorLevel, split.at);
@@ -90,6 +92,45 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
       ...recessLowCorners(plane, floorLevel),
       ...tessellate(split.after),
     ]),
+  };
+}
+
+/** Bed and recess of a layered core: the notch is a prism across its middle layers. */
+function setBackFaces(
+  { recess, frame }: Elevation,
+  bedChain: readonly Segment[],
+  { before, after, at }: NonNullable<ReturnType<typeof splitAtIntersection>>,
+  c: number,
+): BedFaces {
+  const { from: shoulder, to: bedTop } = bedChain.at(-1)!;
+  const half = recess!.width / 2;
+  const notch = recessProfile(frame, recess!, at, -frame.thickness);
+  const low = notch.at(-1)!.to;
+  const side: Outline = [...after, line(bedTop, low), ...reverseOutline(notch)];
+  const corner = (p: Point, z: number) => atLevel(p, z);
+  const bedLoop = polyline([
+    corner(bedTop, -c),
+    corner(shoulder, -c),
+    corner(shoulder, c),
+    corner(bedTop, c),
+    corner(bedTop, half),
+    corner(low, half),
+    corner(low, -half),
+    corner(bedTop, -half),
+    corner(bedTop, -c),
+  ]);
+  return {
+    faces: [
+      ...wallFaces(reverseOutline(bedChain.slice(0, -1)), -c, c),
+      { surface: { kind: "plane", normal: [-sinDeg(frame.bedAngle), cosDeg(frame.bedAngle), 0] }, loops: [bedLoop] },
+      ...wallFaces(notch, -half, half),
+      levelFace([side], -half, "above"),
+      levelFace([side], half, "below"),
+    ],
+    topOverWood: before,
+    topOverRecess: after,
+    half,
+    removed: Math.abs(polygonArea(tessellate(side))) * 2 * half,
   };
 }
 

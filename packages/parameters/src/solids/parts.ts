@@ -121,7 +121,7 @@ export function bodySolid(plane: Elevation, stage: Exclude<Stage, "blank">): Bod
 }
 
 /** A mirrored place is a half turn over in space: x and z both change sign, so the solid stays right side out. */
-function makePart(name: string, made: PartFaces, transform: Transform2, drawing: Drawing): Part {
+export function makePart(name: string, made: PartFaces, transform: Transform2, drawing: Drawing): Part {
   const turn =
     (place: Transform2) =>
     ([x, y, z]: Vec3): Vec3 => {

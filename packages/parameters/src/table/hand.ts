@@ -13,7 +13,7 @@ const heldLength = (value: number, max: number, name: string, help: string, sour
     max,
     step: 0.01,
     name,
-    help: `${help}, ±, two standard deviations.`,
+    help: `${help}: 95 of 100 within ± this.`,
     source,
   });
 const heldAngle = (value: number, name: string, help: string) =>
@@ -23,7 +23,7 @@ const heldAngle = (value: number, name: string, help: string) =>
     max: 5,
     step: 0.05,
     name,
-    help: `${help}, ±, two standard deviations.`,
+    help: `${help}: 95 of 100 within ± this.`,
     source: SHOP_PRACTICE,
   });
 
@@ -79,7 +79,7 @@ export const hand = {
     max: 0.1,
     step: 0.001,
     name: "feel of feeler leaves",
-    help: "How closely a gap under a straightedge is judged by feel, ±, two standard deviations.",
+    help: "How closely a gap under a straightedge is judged by feel: 95 of 100 within ± this.",
     source: "common practice, no published source",
   }),
   mouthWithin: length({
@@ -88,7 +88,7 @@ export const hand = {
     max: 5,
     step: 0.01,
     name: "mouth tolerance",
-    help: "How close to its opening the mouth is wanted, ±. `tolerance` says how well each step must then be done.",
+    help: "How close the mouth should come to its opening, ±. `tolerance` says how well each step must then be done.",
     source: "maker's choice",
   }),
 };

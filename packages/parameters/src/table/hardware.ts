@@ -33,7 +33,7 @@ export const recess = {
     min: 0,
     max: 40,
     name: "screw head travel",
-    help: "How far below its place the screw head may come while the iron is set.",
+    help: "How far the screw head may slide below its place while you set the iron.",
     source: TRADE,
   }),
   cutter: length({

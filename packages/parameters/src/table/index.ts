@@ -2,6 +2,7 @@
 import { choice, text, type ValueOf, validateTable } from "../parameter.ts";
 import { billet } from "./billet.ts";
 import { bed, body, mouth, ramp, sole } from "./body.ts";
+import { core } from "./core.ts";
 import { hand } from "./hand.ts";
 import { pegs, pin, recess, wedge } from "./hardware.ts";
 import { capIron, iron } from "./iron.ts";
@@ -40,7 +41,7 @@ export const TABLE = validateTable({
     default: "dry-fit",
     oldChoices: { blank: "dry-fit", glued: "glue-up", trued: "shaping" },
     name: "stage drawn",
-    help: "Step after which the parts are drawn: up to the dry fit with sole allowance and waste in place, after the glue-up trimmed to length, from the trued sole on finished.",
+    help: "Step at which the parts are drawn. Up to the dry fit they have sole allowance and waste; from the glue-up on they are trimmed to length; once the sole is trued they are finished.",
     source: "order of the work",
   }),
   iron,
@@ -50,6 +51,7 @@ export const TABLE = validateTable({
   ramp,
   mouth,
   sole,
+  core,
   recess,
   wedge,
   pin,
@@ -67,7 +69,7 @@ export const TABLE = validateTable({
 /** What a maker asked for, every default filled in, every `auto` still standing. Lengths mm, angles degrees. */
 export type Design = ValueOf<typeof TABLE> & ListValues;
 
-export type { ChoiceRow, ListRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
+export type { ChoiceRow, LengthsRow, ListRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
 export { defaultIn } from "./default-value.ts";
 export { type Cutter, isListName, LIST_NAMES, LISTS, type ListName } from "./lists.ts";

@@ -135,13 +135,13 @@ export const measured = {
     errors: ["bedAngle"],
     reading: "angleReading",
   }),
-  recessWidth: length(1, 120, "recess width", "Width of the recess as routed.", {
+  recessWidth: length(1, 120, "recess width", "Width of the recess as made.", {
     at: "recess",
     parameter: "recess.width",
     figure: "recessWidth",
     held: "pinHole",
   }),
-  recessDepth: length(0.2, 40, "recess depth", "Depth of the recess as routed, square to the bed.", {
+  recessDepth: length(0.2, 40, "recess depth", "Depth of the recess as made, square to the bed.", {
     at: "recess",
     parameter: "recess.depth",
     figure: "recessDepth",

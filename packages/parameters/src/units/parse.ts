@@ -1,5 +1,6 @@
 // Text → numbers with units, at the border only; what is not understood is told with what to write instead.
 import type { Quantity } from "../parameter.ts";
+import { NUMBER_FAULT } from "../words/number-faults.ts";
 import { INCH, roundToNanometre, type Units } from "./inch.ts";
 import { formatDecimal } from "./number.ts";
 
@@ -38,8 +39,8 @@ export function parseLength(text: string, units: Units): ParsedNumber {
   const unit = (parts?.[2] ?? "").trim().toLowerCase();
   const factor = IN_MM.get(unit === "" ? units : unit);
   if (factor === undefined && (/\d/.test(unit) || IN_MM.has(/^\p{L}+(?=\P{L})/u.exec(unit)?.[0] ?? "")))
-    return { fault: "this is more than one number or unit; write one length, such as 44.5 mm or 1 3/4 in" };
-  if (factor === undefined) return { fault: `unit "${shortenText(unit)}" is not known; write mm, cm or in` };
+    return { fault: NUMBER_FAULT.severalNumbers };
+  if (factor === undefined) return { fault: NUMBER_FAULT.unknownUnit({ unit: shortenText(unit) }) };
   if (!figures.includes("/")) return scaleNumber(parseDecimal(figures), factor, "44.5 mm or 1 3/4 in");
   return parseFraction(figures, unit, factor);
 }
@@ -62,7 +63,7 @@ export function parseNumber(text: string, quantity: Quantity, units: Units): Par
   const refused = rejectText(plain, example) ?? (quantity === "angle" ? rejectDegrees(plain) : undefined);
   if (refused !== undefined) return { fault: refused };
   const value = parseDecimal(suffix ? plain.replace(suffix.pattern, "") : plain);
-  return value === undefined || !Number.isFinite(value) ? { fault: notReadMessage(example) } : { value };
+  return value === undefined || !Number.isFinite(value) ? { fault: NUMBER_FAULT.notRead({ example }) } : { value };
 }
 
 /** One sign for each meaning; `¾` becomes 3/4, set apart from digits beside it, so that `¾5` is no 3/45. */
@@ -75,25 +76,25 @@ function normalizeFigures(text: string): string {
 }
 
 function rejectFeet(text: string): string | undefined {
-  if (/\d\s*('|′|’){2}/.test(text)) return "two single marks are not read; write in, such as 1 3/4 in";
-  return /\d\s*('|′|’|ft\b|foot|feet)/i.test(text) ? "feet are not read; write inches or mm: 18 in" : undefined;
+  if (/\d\s*('|′|’){2}/.test(text)) return NUMBER_FAULT.singleMarks;
+  return /\d\s*('|′|’|ft\b|foot|feet)/i.test(text) ? NUMBER_FAULT.feet : undefined;
 }
 
 function rejectDegrees(text: string): string | undefined {
-  if (text.includes("%")) return "a slope is no angle here; write degrees, such as 45";
-  return /\d\s*('|′|’|min)/i.test(text) ? "minutes are not read; write decimal degrees: 47.5, not 47° 30'" : undefined;
+  if (text.includes("%")) return NUMBER_FAULT.slope;
+  return /\d\s*('|′|’|min)/i.test(text) ? NUMBER_FAULT.minutes : undefined;
 }
 
 /** What is wrong with a text whatever its quantity. */
 function rejectText(text: string, example: string): string | undefined {
-  if (text === "") return `nothing is written here; write a number such as ${example}`;
-  if (text.length > LONGEST) return `more than ${LONGEST} characters are no number; write one such as ${example}`;
-  if (/^[-+]?[\d.]+e[-+]?\d/i.test(text)) return `exponents are not read; write the number out, such as ${example}`;
+  if (text === "") return NUMBER_FAULT.empty({ example });
+  if (text.length > LONGEST) return NUMBER_FAULT.tooLong({ longest: LONGEST, example });
+  if (/^[-+]?[\d.]+e[-+]?\d/i.test(text)) return NUMBER_FAULT.exponent({ example });
   if (!text.includes(",")) return undefined;
-  if (text.includes("/")) return "a comma has no place in a fraction; write one such as 1 3/4 in";
+  if (text.includes("/")) return NUMBER_FAULT.commaInFraction;
   if (/^\d{1,3}(,\d{3})+(?!\d)/.test(text))
-    return `a comma may mean two things; write ${text.replaceAll(",", "")}, or ${text.replace(",", ".")}`;
-  return `the decimal sign is a point; write ${shortenText(text.replace(",", "."))}`;
+    return NUMBER_FAULT.thousands({ without: text.replaceAll(",", ""), decimal: text.replace(",", ".") });
+  return NUMBER_FAULT.decimalComma({ point: shortenText(text.replace(",", ".")) });
 }
 
 function parseDecimal(text: string): number | undefined {
@@ -102,27 +103,23 @@ function parseDecimal(text: string): number | undefined {
 
 function parseFraction(figures: string, unit: string, factor: number): ParsedNumber {
   const match = /^([-+]?)(?:(\d+)(?:\s+|-))?(\d+)\s*\/\s*(\d+)$/.exec(figures);
-  if (!match) return { fault: notReadMessage("1 3/4 in") };
+  if (!match) return { fault: NUMBER_FAULT.notRead({ example: "1 3/4 in" }) };
   const [, sign, whole, top, bottom] = match;
   const [above, below] = [Number(top), Number(bottom)];
-  if (below === 0) return { fault: "a fraction over zero is no number; write one such as 3/4 in" };
-  if (factor !== INCH && unit === "")
-    return { fault: `a fraction needs its unit in a file in mm; write ${figures} in` };
+  if (below === 0) return { fault: NUMBER_FAULT.overZero };
+  if (factor !== INCH && unit === "") return { fault: NUMBER_FAULT.bareFraction({ figures }) };
   const value = Number(whole ?? 0) + above / below;
-  if (factor !== INCH) return { fault: `fractions are of inches; write ${formatDecimal(value, 4)} ${unit}` };
+  if (factor !== INCH) return { fault: NUMBER_FAULT.metricFraction({ decimal: `${formatDecimal(value, 4)} ${unit}` }) };
   if (whole !== undefined && above >= below)
     return {
-      fault: `${top}/${bottom} beside a whole number is a slip; write ${formatDecimal(value, 4)} in, if that is meant`,
+      fault: NUMBER_FAULT.topHeavy({ fraction: `${top}/${bottom}`, decimal: formatDecimal(value, 4) }),
     };
   return scaleNumber(sign === "-" ? -value : value, factor, "1 3/4 in");
 }
 
 function scaleNumber(value: number | undefined, factor: number, example: string): ParsedNumber {
-  if (value === undefined || !Number.isFinite(value * factor)) return { fault: notReadMessage(example) };
+  if (value === undefined || !Number.isFinite(value * factor)) return { fault: NUMBER_FAULT.notRead({ example }) };
   return { value: roundToNanometre(value * factor) };
 }
-
-const notReadMessage = (example: string): string =>
-  `this is not a number that can be read; write one such as ${example}`;
 
 const shortenText = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text);

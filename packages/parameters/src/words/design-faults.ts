@@ -6,6 +6,8 @@ const BEGINNING = "start with `iron: { width: 48 mm, thickness: 3.6 mm }`";
 /** What `shop: my-shop.yaml` means. */
 export const SHOP_FILE_HELP =
   "Name of a shop file, from the design's folder; beside values of the design's own it stands under `file`.";
+/** Where whoever reads a design reads no files. */
+export const SHOP_NOT_OPENED = "no file can be opened here";
 const FEATURES = { alias: "aliases (*)", anchor: "anchors (&)", tag: "tags (!)" } as const;
 
 /** Faults of the file and of its keys. */
@@ -105,7 +107,7 @@ export const VALUE_FAULT = {
     what: "a list",
     ...ALLOWED,
   }),
-  "nothing-solves": sentence(({ allowed }: { allowed: string }) => `auto is no value here; write ${allowed}`, ALLOWED),
+  "nothing-solves": sentence(({ allowed }: { allowed: string }) => `auto cannot stand here; write ${allowed}`, ALLOWED),
   "not-a-number": sentence(({ read, reason }: { read: string; reason: string }) => `read "${read}": ${reason}`, {
     read: "18 ft",
     reason: "feet are not read; write inches or mm: 18 in",
@@ -122,6 +124,10 @@ export const VALUE_FAULT = {
       `read ${read}${is && `, that is ${is}`}; allowed: ${allowed}`,
     { read: "300", is: "", ...ALLOWED },
     { read: "8", is: "8 in (203.2 mm)", allowed: "0 in (0 mm) to 0.787 in (20 mm)" },
+  ),
+  "too-many-lengths": sentence(
+    ({ count, most }: { count: number; most: number }) => `read ${count} lengths; allowed: ${most} at most`,
+    { count: 16, most: 15 },
   ),
   "not-whole": sentence(({ read }: { read: string }) => `read ${read}; write a whole number`, { read: "1.5" }),
   "number-for-text": sentence(
@@ -162,11 +168,29 @@ export const VALUE_NOTE = {
 } as const;
 
 /** What may stand in a row of the table. */
+/** What stands in a value's place. */
+export const VALUE_KINDS = { map: "a group of keys", list: "a list", innerList: "a list within the list" } as const;
+
+/** What an editor shows beside a key. */
+export const SCHEMA = {
+  withUnit: "A number with its unit.",
+  withUnits: "Lengths with their units.",
+  bareNumbers: sentence(({ help, unit }: { help: string; unit: string }) => `${help} Bare numbers: ${unit}.`, {
+    help: "Width of the iron at the cutting edge.",
+    unit: "mm",
+  }),
+} as const;
+
 export const ALLOWED_VALUES = {
   text: sentence(
     ({ most, pattern }: { most: number; pattern: string | undefined }) =>
       `text of up to ${most} characters${pattern === undefined ? "" : `: ${pattern}`}`,
     { most: 60, pattern: undefined },
+  ),
+  lengths: sentence(
+    ({ words, most, min, max }: { words: readonly string[]; most: number; min: string; max: string }) =>
+      `${words.join(", ")}, or up to ${most} lengths from ${min} to ${max}, as 17.3 mm + 15 mm + 17.3 mm`,
+    { words: ["whole", "auto"], most: 15, min: "1 mm", max: "120 mm" },
   ),
   range: sentence(
     ({ min, max, auto }: { min: string; max: string; auto: boolean }) => `${min} to ${max}${auto ? ", or auto" : ""}`,

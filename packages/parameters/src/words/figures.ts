@@ -54,6 +54,18 @@ export const FIGURE_WORDS = {
   shearOut: ["wood ahead of pin hole", "Wood ahead of the pin hole, along the thrust of the wedge."],
   rampRadius: ["ramp radius", "Radius of a curved ramp."],
   coreWidth: ["core width", "Width of the core."],
+  layerCount: ["layers", "Layers that the core is glued up from."],
+  outerLayer: ["outer layer", "Finished thickness of the first and the last layer of the core."],
+  recessLayer: ["middle layer", "Finished thickness of the layers that make the recess."],
+  bedAllowance: ["bed allowance", "Wood left on the bed of each layer, to true the bed once the layers are glued."],
+  layerPegLength: [
+    "layer peg length",
+    "Length of the pegs that line up the layers, short of the outer faces of the core.",
+  ],
+  layerPegWood: [
+    "wood round layer pegs",
+    "Least wood between a peg hole in the layers and an edge, the recess or the other peg hole.",
+  ],
   bodyWidth: ["plane width", "Width of the plane."],
   roughCore: ["core as sawn", "Width of the core as sawn."],
   roughCheek: ["cheek as sawn", "Thickness of each cheek as sawn."],

@@ -1,7 +1,10 @@
 // Door: every sentence of parameters, and what the words of all packages are made with.
 export * from "./design-faults.ts";
+export * from "./drawings.ts";
 export * from "./figures.ts";
+export * from "./number-faults.ts";
 export * from "./number-spans.ts";
+export * from "./purposes.ts";
 export * from "./roster-faults.ts";
 export * from "./sentence.ts";
 export * from "./text-faults.ts";

@@ -1,5 +1,5 @@
 // The map of a sound YAML text with the offsets of its parts, for edits that leave everything else as it is.
-import { isMap, isScalar, type Pair, parseDocument, type Scalar, type YAMLMap } from "yaml";
+import { isMap, isNode, isScalar, type Node, type Pair, parseDocument, type Scalar, type YAMLMap } from "yaml";
 import type { Edit } from "./edits.ts";
 import { PARSE_OPTIONS } from "./parse-options.ts";
 
@@ -21,16 +21,21 @@ export const endOf = (pair: Pair): number => ((pair.value as Scalar | null)?.ran
 export const pairAt = (map: YAMLMap, key: string): Pair | undefined =>
   map.items.find((pair) => keyOf(pair).value === key);
 
-/** The scalar at the end of a chain of keys. */
-export function scalarAt(map: YAMLMap, [key = "", ...rest]: readonly string[]): Scalar | undefined {
+/** What stands at the end of a chain of keys. */
+export function nodeAt(map: YAMLMap, [key = "", ...rest]: readonly string[]): Node | undefined {
   const value = pairAt(map, key)?.value;
-  if (rest.length > 0) return isMap(value) ? scalarAt(value, rest) : undefined;
-  return isScalar(value) ? value : undefined;
+  if (rest.length > 0) return isMap(value) ? nodeAt(value, rest) : undefined;
+  return isNode(value) ? value : undefined;
 }
 
-/** Another text in the place of a scalar; a block of text owns its last line end, which stays. */
-export function replaceScalar(text: string, { range }: Scalar, by: string): Edit {
+/** The scalar at the end of a chain of keys. */
+export function scalarAt(map: YAMLMap, keys: readonly string[]): Scalar | undefined {
+  const node = nodeAt(map, keys);
+  return isScalar(node) ? node : undefined;
+}
+
+/** Another text in the place of a scalar or list; a block of text owns its last line end, which stays. */
+export function replaceScalar(text: string, { range }: Pick<Node, "range">, by: string): Edit {
   const [start, end] = range!;
-  const lineEnd = /\r?\n$/.exec(text.slice(start, end))?.[0] ?? "";
-  return { start, end, text: by + lineEnd };
+  return { start, end: start + text.slice(start, end).trimEnd().length, text: by };
 }

@@ -2,6 +2,7 @@
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import { loadScript } from "../load-script.ts";
 import type { BodyInfo, PartMesh } from "../protocol/body-data.ts";
+import { bodyPicture } from "./body-picture.ts";
 import { type BodyState, INITIAL_STATE } from "./body-state.ts";
 import { bodyKeyAction, createBodyTools } from "./body-tools.ts";
 import { type NamedPart, nameLinePath, partLabel, placeNames } from "./name-layout.ts";
@@ -15,6 +16,8 @@ export interface BodyField {
    * @param drawn called when they are drawn
    */
   show(parts: readonly PartMesh[], about: BodyInfo, opened: number, drawn: () => void): void;
+  /** A still picture of it opened; undefined where there is none. @param width @param height px */
+  picture(width: number, height: number): Promise<HTMLCanvasElement | undefined>;
   /** Says in words why there is no body to be seen. */
   showMessage(why: string | undefined): void;
   recolour(): void;
@@ -32,7 +35,7 @@ export function createBodyField(): BodyField {
   const board = html("div", { class: "board" }, canvas, names.lines, names.list, message);
   let scene: BodyScene | undefined;
   let state = INITIAL_STATE;
-  let latest: { parts: readonly PartMesh[]; drawn: () => void } | undefined;
+  let latest: { parts: readonly PartMesh[]; about: BodyInfo; drawn: () => void } | undefined;
 
   const pose = (change: Partial<BodyState>) => {
     state = { ...state, ...change };
@@ -84,9 +87,10 @@ export function createBodyField(): BodyField {
       if (opened !== stepOpen) tools.setOpen(opened);
       state = { ...state, ...about, open: opened === stepOpen ? state.open : opened };
       stepOpen = opened;
-      latest = { parts, drawn };
+      latest = { parts, about, drawn };
       if (isLoaded) showLatest();
     },
+    picture: async (width, height) => latest && bodyPicture(latest.parts, latest.about, width, height),
     showMessage,
     recolour: () => scene?.recolour(),
     drawNow: () => scene?.drawNow(),

@@ -77,8 +77,10 @@ export class DesignLoader {
           ? { text: EXAMPLES[beginning.name]! }
           : await followed!.text();
     if (begun !== this.#begun) return; // the newest is opened
-    if (read === undefined) this.#goOnWithFile([]);
-    else this.#send(read, beginning.kind === "followed");
+    if (read === undefined) return this.#goOnWithFile([]);
+    if (beginning.kind === "followed")
+      store.keepFollowed(read.shop ? undefined : { name: followed!.name, text: read.text });
+    this.#send(read, beginning.kind === "followed");
   }
 
   /** A text is a design. */

@@ -2,8 +2,8 @@
 
 import { html } from "../elements.ts";
 import { packClient } from "../pack/pack-client.ts";
+import { saveBlob } from "../save-file.ts";
 import { COMMANDS, WHOLE_PACK } from "../words/page.ts";
-import { saveBlob } from "./files.ts";
 
 export interface Downloads {
   readonly element: HTMLElement;

@@ -1,7 +1,9 @@
 // Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
+
+import { saveText } from "../save-file.ts";
 import type { Store } from "../state/store.ts";
 import type { DesignLoader } from "./design-loader.ts";
-import { type OpenedFile, readFile, saveText } from "./files.ts";
+import { type OpenedFile, readFile } from "./files.ts";
 import type { FollowedFile } from "./followed-file.ts";
 
 interface FileContext {

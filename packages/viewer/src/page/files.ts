@@ -1,4 +1,4 @@
-// Design files in and out of the page: opened by button or by drag, saved as a download.
+// Design files that come into the page: opened by button or by drag.
 import { LARGEST_FILE } from "@lamplane/parameters/design";
 
 export interface OpenedFile {
@@ -27,15 +27,4 @@ export function dropFiles(page: HTMLElement, open: (file: File) => void): void {
     const file = event.dataTransfer?.files[0];
     if (file) open(file);
   });
-}
-
-export const saveText = (name: string, text: string): void => saveBlob(name, new Blob([text], { type: "text/yaml" }));
-
-export function saveBlob(name: string, blob: Blob): void {
-  const address = URL.createObjectURL(blob);
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000); // ms: the browser has begun to read it by then
 }

@@ -3,7 +3,7 @@ import { PLOT_SIZE } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import { type AddressState, parseAddress } from "../state/address.ts";
+import { type AddressState, isBenchAddress, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
@@ -17,6 +17,7 @@ import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
+import { goToBench, type SharingContext, shareDrawn } from "./sharing.ts";
 
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
@@ -66,7 +67,7 @@ export class SheetController {
       loader: this.#loader,
       followed: this.#followed,
       text: this.#currentText,
-      ownText: () => this.#engine.text(this.#designQuery(), false),
+      ownText: () => this.#engine.text(this.#designQuery(), "own"),
       say: (words) => this.#parts.title.say(words),
       refuse: (words) => this.#parts.faults.showActionFaults(words),
     });
@@ -130,6 +131,8 @@ export class SheetController {
       name: () => this.#drawing.plane?.design.name ?? "plane",
       undo: () => void this.#store.undo(),
       redo: () => void this.#store.redo(),
+      share: () => void shareDrawn(this.#shared()),
+      goToBench: () => void goToBench(this.#shared()),
       measure: () => {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
@@ -162,7 +165,7 @@ export class SheetController {
         if (drawing.plane && this.#plotWidth() !== this.#plottedWidth) this.#requestSheet();
       },
       printing: (isPrinting) => drawing.fitTo(isPrinting),
-      addressChanged: (hash) => this.#goToAddress(parseAddress(hash)),
+      addressChanged: (hash) => (isBenchAddress(hash) ? location.reload() : this.#goToAddress(parseAddress(hash))),
     });
   }
 
@@ -191,8 +194,13 @@ export class SheetController {
     return this.#parts.sheet.clientWidth < NARROW ? NARROW_PLOT : PLOT_SIZE.width; // mm
   }
 
+  #shared(): SharingContext {
+    const [engine, parts, drawing, loader] = [this.#engine, this.#parts, this.#drawing, this.#loader];
+    return { engine, parts, drawing, loader, query: () => this.#designQuery() };
+  }
+
   /** With the shop's values, so that it can be saved, sent on and built without the shop file. */
-  readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery(), true);
+  readonly #currentText = (): Promise<string> => this.#engine.text(this.#designQuery(), "carried");
 
   #handleResponse(response: WorkerResponse) {
     (this.#handlers[response.kind] as (response: WorkerResponse) => void)(response);
@@ -229,6 +237,7 @@ export class SheetController {
       if (this.#isLatest(response)) this.#drawing.showGuide(response.guide);
     },
     written: () => {},
+    bench: () => {},
     bug: ({ message }) => this.#parts.title.say(`lamplane has a bug; please report it with the design: ${message}`),
   };
 }

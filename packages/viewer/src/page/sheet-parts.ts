@@ -12,6 +12,7 @@ import { createMeasureTool, type MeasureTool } from "../sheet/measure-tool.ts";
 import type { ControlHandlers } from "../sheet/number-control.ts";
 import { createSteps, type Steps } from "../steps/steps.ts";
 import { createStrip, type Strip } from "../steps/strip.ts";
+import { BENCH } from "../words/bench.ts";
 import { COMMANDS } from "../words/page.ts";
 import { createDownloads } from "./downloads.ts";
 import { createFaultList, type FaultList } from "./fault-list.ts";
@@ -74,7 +75,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     strip: createStrip(actions.goTo),
     steps: createSteps(actions.endBuild, handlers),
     schedule: createSchedule(handlers),
-    title: createTitleBlock(),
+    title: createTitleBlock(actions.share),
     toolbar: createToolbar(actions),
     faults: createFaultList(),
     refusal: createRefusal(),
@@ -82,6 +83,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     plots: createPlotFields(),
   };
   fields.elevation.element.append(parts.measure.element);
+  parts.steps.element.append(createBenchLink(actions.goToBench));
   const { mouth, stack, end } = fields;
   const { plots } = parts;
   const downloads = createDownloads({ text: () => actions.text(), name: () => actions.name() });
@@ -109,6 +111,13 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   );
   page.append(parts.toolbar.element, sheet, parts.refusal.element);
   return parts;
+}
+
+/** From the step on the sheet to the same build in large type. */
+function createBenchLink(goToBench: () => void): HTMLElement {
+  const button = html("button", { type: "button", class: "to-bench", title: BENCH.openHelp }, BENCH.open);
+  button.addEventListener("click", goToBench);
+  return button;
 }
 
 function createAllDimensions(elevation: Field): HTMLElement {

@@ -1,8 +1,9 @@
-// The title block: what is drawn, at which scale, in which unit, and the address that brings it back.
+// The title block: what is drawn, at which scale, in which unit, and how it is shared.
 import { formatScale, toMillimetres } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { formatOnDrawing } from "../state/format.ts";
+import { SHARE } from "../words/share.ts";
 
 export interface TitleBlock {
   readonly element: HTMLElement;
@@ -12,7 +13,7 @@ export interface TitleBlock {
 
 const CSS_PIXELS_PER_MM = 96 / toMillimetres(1, "in"); // CSS Values 4: 1in is 96px
 
-export function createTitleBlock(): TitleBlock {
+export function createTitleBlock(share: () => void): TitleBlock {
   const cell = (label: string) => {
     const value = html("dd");
     return { value, pair: html("div", {}, html("dt", {}, label), value) };
@@ -20,21 +21,11 @@ export function createTitleBlock(): TitleBlock {
   const [name, units, scale, size, revision] = ["plane", "lengths", "scale on screen", "body", "revision"].map(
     cell,
   ) as unknown as [Cell, Cell, Cell, Cell, Cell];
-  const copy = html("button", { type: "button" }, "copy address");
+  const sharing = html("button", { type: "button", id: "share", title: SHARE.openHelp }, SHARE.open);
+  sharing.addEventListener("click", share);
   const status = html("p", { class: "status", role: "status", "aria-live": "polite" });
-  copy.addEventListener("click", async () => {
-    if (document.documentElement.dataset.noAddress !== undefined) {
-      status.textContent = "The browser lets this page keep no address; save the file instead.";
-      return;
-    }
-    const isCopied = await navigator.clipboard?.writeText(location.href).then(
-      () => true,
-      () => false,
-    );
-    status.textContent = `${isCopied ? "The address is copied" : "Copy it from the address bar"}: it holds the whole design.`;
-  });
   const revisionText = html("span");
-  revision.value.append(revisionText, copy);
+  revision.value.append(revisionText, sharing);
   const element = html(
     "footer",
     { class: "title-block" },

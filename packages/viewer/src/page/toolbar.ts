@@ -1,7 +1,9 @@
 // The strip over the sheet: what the page is for, the way back, and behind one button what is wanted seldom.
 import { html, setAttributes } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
+import { BENCH } from "../words/bench.ts";
 import { COMMANDS, PURPOSE } from "../words/page.ts";
+import { SHARE } from "../words/share.ts";
 
 export interface ToolbarActions {
   begin(example: string): void;
@@ -10,6 +12,8 @@ export interface ToolbarActions {
   undo(): void;
   redo(): void;
   measure(): void;
+  share(): void;
+  goToBench(): void;
   switchTheme(): void;
   writeBack(): void;
 }
@@ -90,6 +94,8 @@ function createMore(examples: readonly HTMLElement[], measuring: HTMLElement, ac
       { class: "toolbar-actions", role: "group", "aria-label": "Design file" },
       createPicker(actions),
       commandButton("save", COMMANDS.save, actions.save, "Save the design file with its changes"),
+      commandButton("share-more", SHARE.open, actions.share, SHARE.openHelp),
+      commandButton("bench", BENCH.open, actions.goToBench, BENCH.openHelp),
       measuring,
       commandButton("theme", COMMANDS.theme, actions.switchTheme, "Paper or slate"),
       commandButton("print", COMMANDS.print, () => window.print(), "Print the sheet"),

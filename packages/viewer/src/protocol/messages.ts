@@ -1,5 +1,6 @@
 // What page and workers say to each other: plain data. Every response carries the number of the request that it answers.
 import type { Fault, ShopSource } from "@lamplane/parameters/design";
+import type { BenchAnswer, BenchEntry } from "./bench-build.ts";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
 import type {
@@ -33,18 +34,33 @@ export interface DesignRequest<K extends string> extends Message<K> {
   readonly stage: StageName;
 }
 
+/**
+ * How a design file's text is wanted: as its maker keeps it; with the shop file's values in it, so that it can be sent on
+ * alone; or that without comments, and without what a default says anyway.
+ */
+export type WrittenForm = "own" | "carried" | "short";
+
+/** Asks for the text with the changes in it. */
+interface WrittenRequest extends DesignRequest<"written"> {
+  /** As its maker keeps it, where nothing is said. */
+  readonly form?: WrittenForm;
+}
+
 interface PlotsRequest extends DesignRequest<"plots"> {
   /** Of each picture, mm. */
   readonly width: number;
 }
 
-interface WrittenRequest extends DesignRequest<"written"> {
-  /** Whether the shop file's values are to stand in the text. */
-  readonly carriesShop?: boolean;
+/** Asks for the bench screens of a design file, once an entry is made in it. */
+export interface BenchRequest extends Message<"bench"> {
+  readonly text: string;
+  readonly file: string;
+  readonly entry?: BenchEntry;
 }
 
 export type WorkerRequest =
   | OpenRequest
+  | BenchRequest
   | DesignRequest<"plane">
   | DesignRequest<"solid">
   | DesignRequest<"cures">
@@ -69,6 +85,7 @@ export type WorkerResponse =
   | PlotsResponse
   | GuideResponse
   | WrittenResponse
+  | BenchResponse
   | BugResponse;
 
 /** A worker that has started; its number is `UNREQUESTED`. */
@@ -128,6 +145,10 @@ interface GuideResponse extends Message<"guide"> {
 /** The text with the changes in it. */
 interface WrittenResponse extends Message<"written"> {
   readonly text: string;
+}
+
+export interface BenchResponse extends Message<"bench"> {
+  readonly answer: BenchAnswer;
 }
 
 /** An error of our own; the worker lives on. */

@@ -5,11 +5,20 @@ import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import { FIRST_SHOWN, type StageName, stageNamed } from "../protocol/build-steps.ts";
 import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
 
-/** Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows. */
+/**
+ * Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows, with its
+ * text as it was read last, for pages that follow no file.
+ */
 export type DesignOrigin =
   | { readonly kind: "example"; readonly name: string }
   | { readonly kind: "text"; readonly name: string; readonly text: string }
-  | { readonly kind: "followed" };
+  | { readonly kind: "followed"; readonly copy?: NamedText };
+
+/** A design file's text under its name. */
+export interface NamedText {
+  readonly name: string;
+  readonly text: string;
+}
 
 export interface AddressState {
   readonly beginning: DesignOrigin | undefined;
@@ -23,7 +32,9 @@ export interface AddressState {
 const LONGEST = 64_000;
 
 /** Keys of an address that are no parameters. */
-const OWN_KEYS = ["from", "text", "at"];
+const OWN_KEYS = ["from", "file", "text", "at", "bench", "step"];
+/** Name of a design file whose address holds none. */
+const UNNAMED = "shared.yaml";
 /** Characters of someone's text that are shown back. */
 const LONGEST_QUOTE = 40;
 
@@ -49,7 +60,7 @@ export function parseAddress(hash: string): AddressState {
   const at = given.get("at");
   if (at !== null && stageNamed(at) === undefined)
     leftOut.push(`there is no step "${quoteForMessage(at)}"; the sheet shows "${stage}"`);
-  if (given.has("text") && beginning?.kind !== "text")
+  if (given.has("text") && beginning?.kind !== "text" && !(beginning?.kind === "followed" && beginning.copy))
     leftOut.push("the design in the address cannot be read: it is cut off, spoiled or too long; ask for its file");
   return { beginning, changes, stage, leftOut };
 }
@@ -62,23 +73,51 @@ export function quoteForMessage(text: string): string {
 
 function parseOrigin(given: URLSearchParams): DesignOrigin | undefined {
   const packed = given.get("text");
-  if (packed !== null) {
-    const text = unpackText(packed);
-    return text === undefined ? undefined : { kind: "text", name: given.get("from") ?? "shared.yaml", text };
-  }
-  const name = given.get("from");
-  if (name === "file") return { kind: "followed" };
-  return name === null ? undefined : { kind: "example", name };
+  const text = packed === null ? undefined : unpackText(packed);
+  const from = given.get("from");
+  const followed = given.get("file");
+  if (from === "file" && (packed === null || followed !== null))
+    return text === undefined ? { kind: "followed" } : { kind: "followed", copy: { name: followed ?? UNNAMED, text } };
+  if (packed !== null) return text === undefined ? undefined : { kind: "text", name: from ?? UNNAMED, text };
+  return from === null ? undefined : { kind: "example", name: from };
 }
 
 export function formatAddress({ beginning, changes, stage }: Omit<AddressState, "leftOut">): string {
   const parts = new URLSearchParams();
-  if (beginning?.kind === "followed") parts.set("from", "file");
-  else if (beginning) parts.set("from", beginning.name);
+  const own = ownText(beginning);
+  const packed = own && packText(own.text);
+  if (beginning?.kind === "followed") {
+    parts.set("from", "file");
+    if (isShortEnough(packed)) parts.set("file", own!.name);
+  } else if (beginning) parts.set("from", beginning.name);
   for (const [path, value] of changes) parts.set(path, value === undefined ? "" : String(value));
   if (stage !== FIRST_SHOWN) parts.set("at", stage);
-  if (beginning?.kind === "text") parts.set("text", packText(beginning.text));
+  if (packed && (beginning?.kind === "text" || isShortEnough(packed))) parts.set("text", packed);
   return `#${parts.toString()}`;
+}
+
+const isShortEnough = (packed: string | undefined): boolean => packed !== undefined && packed.length <= LONGEST;
+
+/** Whether an address asks for the bench screens. */
+export const isBenchAddress = (hash: string): boolean => new URLSearchParams(hash.replace(/^#/, "")).has("bench");
+
+/** Address of a build at the bench, at one of its steps; without the build where it is too long for an address. */
+export function formatBenchAddress(build: NamedText, step?: string): string {
+  const address = designAddress(build, FIRST_SHOWN)?.slice(1);
+  return ["#bench", address, step === undefined ? undefined : `step=${step}`].filter(Boolean).join("&");
+}
+
+/** The step of the bench that an address names. */
+export const benchStepIn = (hash: string): string | undefined =>
+  new URLSearchParams(hash.replace(/^#/, "")).get("step") ?? undefined;
+
+const ownText = (beginning: DesignOrigin | undefined): NamedText | undefined =>
+  beginning?.kind === "text" ? beginning : beginning?.kind === "followed" ? beginning.copy : undefined;
+
+/** From # on, the address of a whole design file at a step; undefined where the text is longer than any address holds. */
+export function designAddress({ name, text }: NamedText, stage: StageName): string | undefined {
+  if (!isShortEnough(packText(text))) return undefined;
+  return formatAddress({ beginning: { kind: "text", name, text }, changes: [], stage });
 }
 
 function packText(text: string): string {

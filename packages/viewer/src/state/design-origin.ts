@@ -12,6 +12,7 @@ export interface AvailableOrigins {
 export function initialOrigin(wanted: DesignOrigin | undefined, { examples, follows }: AvailableOrigins): DesignOrigin {
   if (wanted?.kind === "text") return wanted;
   if (wanted?.kind === "example" && examples.includes(wanted.name)) return wanted;
+  if (wanted?.kind === "followed" && wanted.copy && !follows) return { kind: "text", ...wanted.copy };
   return follows ? { kind: "followed" } : { kind: "example", name: examples[0]! };
 }
 
@@ -22,6 +23,6 @@ export function leftOutTexts(
 ): readonly string[] {
   if (beginning?.kind === "example" && !examples.includes(beginning.name))
     return [...leftOut, `there is no example "${quoteForMessage(beginning.name)}"`];
-  if (beginning?.kind !== "followed" || follows) return leftOut;
+  if (beginning?.kind !== "followed" || beginning.copy || follows) return leftOut;
   return [...leftOut, "the address is of a sheet that follows a file; open the file, or ask `lamplane view` for it"];
 }

@@ -2,7 +2,7 @@
 
 import type { ShopSource } from "@lamplane/parameters/design";
 import type { StageName } from "../protocol/build-steps.ts";
-import type { OpenRequest, WorkerRequest, WorkerResponse } from "../protocol/messages.ts";
+import type { OpenRequest, WorkerRequest, WorkerResponse, WrittenForm } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
 
 export interface DesignQuery {
@@ -26,10 +26,9 @@ export interface Engine {
   show(query: DesignQuery, plotWidth: number): number;
   /**
    * The design file's text with the changes in it.
-   * @param carriesShop whether the shop file's values stand in it too, so that it can be sent on alone
    * @throws where it is refused, or is not the one that is open any more
    */
-  text(query: DesignQuery, carriesShop?: boolean): Promise<string>;
+  text(query: DesignQuery, form?: WrittenForm): Promise<string>;
 }
 
 /** What each worker's responses are taken for; the body's and the patient worker open the same texts as the first. */
@@ -69,9 +68,9 @@ export function startEngine(
       pause = window.setTimeout(() => later.forEach(patient.send), PAUSE);
       return requestId;
     },
-    text(query, carriesShop = false) {
+    text(query, form = "own") {
       requestId += 1;
-      return patient.text({ kind: "written", requestId, ...query, carriesShop });
+      return patient.text({ kind: "written", requestId, ...query, form });
     },
   };
 }

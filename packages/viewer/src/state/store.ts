@@ -1,7 +1,7 @@
 // What the page holds: where the design began, what was changed since, the stage; and the way back. Told to whoever listens.
 import type { StageName } from "../protocol/build-steps.ts";
 import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
-import { type AddressState, type DesignOrigin, formatAddress } from "./address.ts";
+import { type AddressState, type DesignOrigin, formatAddress, type NamedText } from "./address.ts";
 
 export interface SheetState {
   readonly beginning: DesignOrigin;
@@ -15,6 +15,11 @@ export interface Store {
   set(changes: readonly ParameterChange[], holding?: boolean): void;
   commit(): void;
   setStage(stage: StageName): void;
+  /**
+   * The followed file as it was read: the address holds it too, so that it opens where no file is followed. Undefined where
+   * it needs another file beside it.
+   */
+  keepFollowed(copy: NamedText | undefined): void;
   begin(beginning: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
   /** Takes back what could not be used, as if it had never been: no way leads back to it. */
   retract(beginning: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;
@@ -28,6 +33,7 @@ export interface Store {
 export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: DesignOrigin }): Store {
   let current: SheetState = { beginning: start.beginning, changes: new Map(start.changes), stage: start.stage };
   let committed = current;
+  let followed: NamedText | undefined;
   const [back, forth]: [SheetState[], SheetState[]] = [[], []];
   const listeners: ((what: "design" | "stage" | "beginning", holding: boolean) => void)[] = [];
   const notify = (what: "design" | "stage" | "beginning", holding = false) => {
@@ -40,12 +46,13 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
       forth.length = 0;
     }
     committed = current;
-    const address = formatAddress({
-      beginning: current.beginning,
-      changes: [...current.changes],
-      stage: current.stage,
-    });
-    keepAddress(address);
+    writeAddress();
+  }
+
+  function writeAddress() {
+    const { beginning, changes, stage } = current;
+    const from = beginning.kind === "followed" && followed ? { ...beginning, copy: followed } : beginning;
+    keepAddress(formatAddress({ beginning: from, changes: [...changes], stage }));
   }
 
   function goTo(from: SheetState[], to: SheetState[]): boolean {
@@ -83,6 +90,10 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
       commit();
       notify("stage");
     },
+    keepFollowed(copy) {
+      followed = copy;
+      if (current === committed) writeAddress();
+    },
     begin(beginning, changes = [], stage = current.stage) {
       current = { beginning, changes: new Map(changes), stage };
       commit();
@@ -103,14 +114,12 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
   };
 }
 
-/** A page in a frame without rights may keep no address: the sheet works all the same, and does not claim one. */
+/** A page in a frame without rights may keep no address: the sheet works all the same. */
 function keepAddress(address: string) {
   try {
     history.replaceState(null, "", address);
-    delete document.documentElement.dataset.noAddress;
   } catch (error) {
     if (!(error instanceof DOMException)) throw error;
-    document.documentElement.dataset.noAddress = "";
   }
 }
 

@@ -1,11 +1,14 @@
 // The worker that may take its time: remedies, plots, the guide to each step, and the file's text with the changes in it.
 import { checkPlane } from "@lamplane/bench/checks";
 import { carryShop, removeValue, setValue } from "@lamplane/parameters/design";
+import type { Design } from "@lamplane/parameters/table";
 import type { DesignRequest, WorkerRequest } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
+import { answerBench } from "./bench-build.ts";
 import { makeGuide } from "./guide.ts";
 import { createOpenedDesign, listenGuarded, type Respond, type WorkerScope } from "./opened-design.ts";
 import { makePlots } from "./plots.ts";
+import { shortText } from "./short-text.ts";
 
 const scope = self as unknown as WorkerScope;
 const respond: Respond = (message, transfer = []) => scope.postMessage(message, transfer);
@@ -17,10 +20,11 @@ const writeChanges = (text: string, changes: readonly ParameterChange[]): string
     text,
   );
 
-function writtenText({ changes, carriesShop }: Extract<WorkerRequest, { kind: "written" }>): string {
+function writtenText({ changes, form = "own" }: Extract<WorkerRequest, { kind: "written" }>, design: Design): string {
   const text = writeChanges(opened.text(), changes);
-  const shop = carriesShop ? opened.shop() : undefined;
-  return shop ? carryShop(text, shop) : text;
+  const shop = form === "own" ? undefined : opened.shop();
+  const carried = shop ? carryShop(text, shop) : text;
+  return form === "short" ? shortText(design, carried) : carried;
 }
 
 function findCures(request: DesignRequest<"cures">): void {
@@ -34,6 +38,8 @@ function findCures(request: DesignRequest<"cures">): void {
 function handleRequest(request: WorkerRequest): void {
   const { kind, requestId } = request;
   if (kind === "open") opened.open(request);
+  else if (kind === "bench")
+    respond({ kind: "bench", requestId, answer: answerBench(request.text, request.file, request.entry) });
   else if (kind === "cures") findCures(request);
   else if (kind === "plots")
     opened.withPlane(request, (plane, design) =>
@@ -43,8 +49,10 @@ function handleRequest(request: WorkerRequest): void {
     opened.withPlane(request, (plane, design) =>
       respond({ kind: "guide", requestId, guide: makeGuide(design, plane, request.stage) }),
     );
-  else if (kind === "written" && opened.applyChanges(request))
-    respond({ kind: "written", requestId, text: writtenText(request) });
+  else if (kind === "written") {
+    const design = opened.applyChanges(request);
+    if (design) respond({ kind: "written", requestId, text: writtenText(request, design) });
+  }
 }
 
 listenGuarded(scope, handleRequest);
