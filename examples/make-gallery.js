@@ -17,8 +17,8 @@ const HEAVIEST = 200_000;
 const PAGES = [
   { name: "layout-core", file: "layout.pdf", words: "Core, seen from", dpi: 100, crop: [0, 3, 100, 87] },
   { name: "layout-cheek", file: "layout.pdf", words: "Right cheek, inside up", dpi: 100, crop: [0, 3, 100, 64] },
-  { name: "traveller-glue-up", file: "traveller.pdf", words: "10 Glue up", dpi: 100, crop: [0, 0, 100, 74.8] },
-  { name: "traveller-jigs", file: "traveller.pdf", words: "Recess template,", dpi: 100, crop: [0, 0, 100, 76] },
+  { name: "traveller-glue-up", file: "traveller.pdf", words: "10 Glue up", dpi: 100, crop: [0, 0, 100, 95] },
+  { name: "traveller-jigs", file: "traveller.pdf", words: "6 Rout the recess", dpi: 100, crop: [0, 0, 100, 93] },
 ];
 
 const poppler = (program, ...args) => execFileSync(program, args, { encoding: "utf8" });

@@ -219,7 +219,14 @@ describe("the export package's door for pages", () => {
 });
 
 describe("the command starts without the solids and the pages", () => {
-  test.each(["index", "commands/check", "commands/figures", "commands/next", "sweep/worker"])("%s", (file) => {
+  test("and tells its help without the table, the reader of designs or YAML", () => {
+    const loaded = runsWith(resolve(PACKAGES, "cli/src/index.ts"), { later: false }).map(slashed);
+    expect(loaded.some((each) => each.includes("cli/src/words/"))).toBe(true);
+    expect(loaded.filter((each) => /parameters\/src\/(table|design|yaml)\/|\/yaml\/|@jscad|pdfkit/.test(each))).toEqual(
+      [],
+    );
+  });
+  test.each(["commands/check", "commands/figures", "commands/next", "sweep/worker"])("%s", (file) => {
     const loaded = runsWith(resolve(PACKAGES, `cli/src/${file}.ts`), { later: false }).map(slashed);
     expect(loaded.some((each) => each.includes("parameters/src/table/"))).toBe(true);
     expect(loaded.filter((each) => /@jscad|pdfkit|fontkit|@tarikjabiri/.test(each))).toEqual([]);

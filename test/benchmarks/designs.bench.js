@@ -1,6 +1,6 @@
 // From a design to its figures and checks, one after another in one thread, and growth from one design to ten thousand.
-import { asBuiltPlane, figuresAsBuilt } from "@lamplane/parameters/bench";
-import { checkPlane, checkWithoutCures, mayBeBuilt } from "@lamplane/parameters/checks";
+import { asBuiltPlane, figuresAsBuilt } from "@lamplane/bench";
+import { checkPlane, checkWithoutCures, mayBeBuilt } from "@lamplane/bench/checks";
 import { readDesign } from "@lamplane/parameters/design";
 import { elevationFigures } from "@lamplane/parameters/elevation";
 import { drawnDesigns, FIRST } from "./corpus.js";

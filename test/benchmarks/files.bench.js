@@ -1,11 +1,13 @@
 // What a pack is made of, file by file, and the whole of it.
-import { dxfText, pictureSvg, serializeThreeMf, zipArchive } from "@lamplane/export/bytes";
+
+import { asBuiltPlane } from "@lamplane/bench";
+import { checkWithoutCures } from "@lamplane/bench/checks";
+import { dxfText, serializeThreeMf, zipArchive } from "@lamplane/export/bytes";
 import { makePackContent } from "@lamplane/export/content";
-import { layoutPdf } from "@lamplane/export/sheets";
-import { asBuiltPlane } from "@lamplane/parameters/bench";
-import { checkWithoutCures } from "@lamplane/parameters/checks";
-import { layoutPictures } from "@lamplane/parameters/pictures";
 import { partsOf } from "@lamplane/parameters/solids";
+import { WORK_AFTER } from "@lamplane/parameters/table";
+import { layoutPictures, pictureSvg } from "@lamplane/sheets";
+import { layoutPdf } from "@lamplane/sheets/pages";
 import { EXAMPLES } from "./corpus.js";
 import { beside } from "./measure.js";
 
@@ -19,7 +21,7 @@ export async function measured() {
 
 async function filesOf(name, design) {
   const plane = asBuiltPlane(design);
-  const parts = partsOf(plane, design.stage);
+  const parts = partsOf(plane, WORK_AFTER[design.stage].drawn);
   const pictures = layoutPictures(plane);
   const of = { design, plane, findings: checkWithoutCures(plane), version: "0" };
   const pack = await makePackContent(of);

@@ -13,6 +13,7 @@ const FINEST = 100;
 
 export async function measured({ long = false } = {}) {
   const rows = { parts: [], bytes: [] };
+  let coarsest;
   for (const times of long ? [...FINER, FINEST] : FINER) {
     const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", LOADER, CHILD], {
       encoding: "utf8",
@@ -23,6 +24,8 @@ export async function measured({ long = false } = {}) {
       },
     });
     if (status !== 0) throw new Error(`${CHILD} ended with ${status}: ${stderr}`);
+    if (times > 1 && stdout.includes(coarsest)) throw new Error("a finer chord error made no more triangles");
+    coarsest ??= JSON.parse(stdout)[0].what;
     for (const row of JSON.parse(stdout)) rows[row.kind].push({ ...row, what: `${times} × the segments: ${row.what}` });
   }
   return [

@@ -1,6 +1,7 @@
 // The same wooden parts made the usual way, by 3D booleans, with two general libraries. Their recess ends square, ours round.
 import modeling from "@jscad/modeling";
-import { blocksAt, cheekShape, elevationFigures, ironToPlane, tessellate } from "@lamplane/parameters/elevation";
+import { tessellate } from "@lamplane/geometry";
+import { blocksAt, cheekShape, elevationFigures, ironToPlane } from "@lamplane/parameters/elevation";
 import Module from "manifold-3d";
 
 const SEGMENTS = 76; // of a circle: as many as our chord error asks of the pin's hole

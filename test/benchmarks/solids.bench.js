@@ -1,8 +1,8 @@
 // All solids of an example: ours, made of their own faces; the same by 3D booleans of JSCAD and of manifold-3d.
 import modeling from "@jscad/modeling";
+import { asBuiltPlane } from "@lamplane/bench";
 import { stlBytes } from "@lamplane/export/bytes";
 import { weld } from "@lamplane/geometry/mesh";
-import { asBuiltPlane } from "@lamplane/parameters/bench";
 import { bodySolid, partsOf } from "@lamplane/parameters/solids";
 import { EXAMPLES, FIRST } from "./corpus.js";
 import { beside } from "./measure.js";

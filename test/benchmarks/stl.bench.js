@@ -1,8 +1,8 @@
 // STL of a body: ours, gated; the serializer alone that it is written by; and the floor, one copy of as many bytes.
 
 import serializer from "@jscad/stl-serializer";
+import { asBuiltPlane } from "@lamplane/bench";
 import { stlBytes } from "@lamplane/export/bytes";
-import { asBuiltPlane } from "@lamplane/parameters/bench";
 import { bodySolid } from "@lamplane/parameters/solids";
 import { EXAMPLES } from "./corpus.js";
 import { beside } from "./measure.js";

@@ -1,5 +1,5 @@
 // A maker's toleranceReport: derivatives, and planes made by chance.
-import { RUNS, toleranceReport } from "@lamplane/parameters/bench";
+import { RUNS, toleranceReport } from "@lamplane/bench";
 import { EXAMPLES } from "./corpus.js";
 import { beside } from "./measure.js";
 

@@ -231,7 +231,7 @@ test("build writes the pack, the same bytes again, and nothing for a design that
       ...named(plots, "svg"),
       ...named(["plate-1", "plate-2", "plate-3"], "3mf"),
       ...rest,
-      "traveller.pdf",
+      ...named(["appendix", "card", "traveller"], "pdf"),
     ].sort(),
   );
   const again = await runCommand("build", SMOOTHER, "--out", folder, "--json");

@@ -6,7 +6,7 @@ import { elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { formatBareLength, formatDimension, formatLength, formatValue, parseLength } from "@lamplane/parameters/units";
-import { layoutPictures, traveller } from "@lamplane/sheets";
+import { layoutPictures } from "@lamplane/sheets";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkCommand } from "../../packages/cli/src/commands/check.ts";
@@ -18,6 +18,7 @@ import { toleranceCommand } from "../../packages/cli/src/commands/tolerance.ts";
 import { stepContext } from "../../packages/sheets/src/traveller/step-context.ts";
 import { formatOnDrawing } from "../../packages/viewer/src/state/format.ts";
 import { type Changes, designWith, randomDesigns } from "../support/designs.ts";
+import { drawnTraveller } from "../support/travellers.ts";
 
 const FRACTIONS = ["1/8", "1/16", "1/32", "1/64"] as const;
 const STYLES: readonly Changes[] = [
@@ -79,7 +80,7 @@ function printed(design: Design): Readonly<Record<string, string>> {
     });
     return text;
   };
-  const { steps, keyFigures, stock, jigs, findings } = traveller(design);
+  const { steps, keyFigures, setUps, stock, fitTest, findings } = drawnTraveller(design);
   return {
     figures: said((io) => figuresCommand(io, design, { json: false, all: true })),
     check: said((io) => checkCommand(io, design, { json: false, all: true })),
@@ -89,7 +90,7 @@ function printed(design: Design): Readonly<Record<string, string>> {
     tolerance: said((io) =>
       [true, false].map((all) => toleranceCommand(io, design, { seed: 1, runs: LEAST_RUNS, json: false, all })),
     ),
-    traveller: textsOf([steps, keyFigures, stock, jigs, findings]),
+    traveller: textsOf([steps, keyFigures, setUps, stock, fitTest, findings]),
     layout: textsOf(layoutPictures(plane)),
     jigs: textsOf(jigPlans(plane)),
     DXF: textsOf([

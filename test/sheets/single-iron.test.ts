@@ -4,10 +4,11 @@ import { elevation, throatSeries } from "@lamplane/parameters/elevation";
 import { jigPlans, omittedJigs } from "@lamplane/parameters/jigs";
 import { ironSolids, partsOf } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
-import { layoutPictures, traveller } from "@lamplane/sheets";
+import { layoutPictures } from "@lamplane/sheets";
 import { describe, expect, test } from "vitest";
 import { sheetPlane, sheetWords } from "../../packages/viewer/src/worker/sheet-plane.ts";
 import { designWith, WORKED } from "../support/designs.ts";
+import { drawnTraveller } from "../support/travellers.ts";
 
 const SINGLE = { ...WORKED, "capIron.thickness": 0, "capIron.hump": 1 };
 const FOREIGN = /cap ?iron|screw|hump\b(?!ed)/i;
@@ -24,7 +25,7 @@ const readBy = (design: Design) => {
   const plane = elevation(design);
   const stages = ["billet", "bed", "trued"] as const;
   return {
-    traveller: traveller(design),
+    traveller: drawnTraveller(design),
     layout: layoutPictures(plane),
     jigs: jigPlans(plane).map(({ title, use, registersAgainst, printed, bodies }) => ({
       title,

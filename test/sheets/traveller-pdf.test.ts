@@ -3,12 +3,13 @@ import { readFileSync } from "node:fs";
 import { CAUTIONS, MEASURED_KEYS } from "@lamplane/bench";
 import { readDesign } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
-import { type Traveller, traveller } from "@lamplane/sheets";
-import { travellerPdf } from "@lamplane/sheets/pages";
+import { STEP_ROOM, type Traveller, traveller } from "@lamplane/sheets";
+import { appendixPdf, cardPdf, travellerPdf } from "@lamplane/sheets/pages";
 import { afterEach, beforeAll, describe, expect, test, vi } from "vitest";
 import { designWith, WORKED } from "../support/designs.ts";
 import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 import { withPdf, wordsOf } from "../support/pages.ts";
+import { drawnStep } from "../support/travellers.ts";
 
 function example(name: string): Design {
   const file = `examples/${name}.yaml`;
@@ -18,6 +19,8 @@ function example(name: string): Design {
 }
 
 const pdfOf = (told: Traveller, paper = told.design.shop.paper) => travellerPdf(told, { paper, version: "0.1.0" });
+const cardOf = (told: Traveller, paper = told.design.shop.paper) => cardPdf(told, { paper, version: "0.1.0" });
+const appendixOf = (told: Traveller) => appendixPdf(told, { paper: told.design.shop.paper, version: "0.1.0" });
 const flat = (text: string) => text.replace(/\s+/g, " ");
 
 /** The text in the order in which it was put on the page. */
@@ -50,8 +53,8 @@ describe.each([
       next(title, key);
       for (const { value } of numbers) next(value, key);
       for (const { key: measured, expected } of blanks) {
-        next(`${measured} =`, key);
         next(`expected ${expected}`, key);
+        next(`${measured} =`, key);
       }
       for (const sentence of [...instructions, ...checks]) next(sentence, key);
     }
@@ -60,15 +63,33 @@ describe.each([
     expect(new Set([...wanted, "rampRadius", "ironThicknessAtTop"])).toEqual(new Set(MEASURED_KEYS));
   });
 
-  test("every caution is there twice: before the work, and at its step", (context) => {
-    const text = textOf(requireProgram(context, "pdftotext"), bytes);
+  test("every caution is on the card once, and in the traveller at its steps alone", async (context) => {
+    const pdftotext = requireProgram(context, "pdftotext");
+    const [text, card] = [textOf(pdftotext, bytes), textOf(pdftotext, await cardOf(told))];
     const atSteps = told.steps.flatMap(({ cautions }) => cautions.map((caution) => caution.text));
     for (const { text: caution } of Object.values(CAUTIONS)) {
-      const times = text.split(flat(caution)).length - 1;
-      expect(times, caution).toBe(1 + atSteps.filter((each) => each === caution).length);
+      const times = (of: string) => of.split(flat(caution)).length - 1;
+      expect(times(text), caution).toBe(atSteps.filter((each) => each === caution).length);
+      expect(times(card), caution).toBe(1);
     }
-    expect(text).toContain(flat(told.strengthCaution));
-    expect(text).toContain("manual, local rules and trained practice");
+    for (const each of [text, card]) expect(each).toContain("manual, local rules and trained practice");
+  });
+
+  test("the card has every key figure and every set-up, numbered by its step, on two pages", async (context) => {
+    const card = await cardOf(told);
+    const text = textOf(requireProgram(context, "pdftotext"), card);
+    for (const { label, value } of told.keyFigures) expect(text).toContain(flat(`${label} ${value}`));
+    for (const { step, work, rows } of told.setUps) {
+      expect(text).toContain(flat(`${step} ${work}`));
+      const { numbers, instructions, picture } = drawnStep(told.steps[step - 1]!);
+      const drawn = picture.marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+      const atStep = [...numbers.map((number) => number.value), ...instructions, ...drawn].join("\n");
+      for (const { value } of rows) {
+        expect(text, work).toContain(flat(value));
+        expect(atStep, work).toContain(value.replace(/, no (less|more)$/, ""));
+      }
+    }
+    expect(text).toContain("page 1 of 2 ");
   });
 
   test("no word lies outside the printer's margin, and pages are counted", (context) => {
@@ -88,9 +109,13 @@ describe.each([
     expect(text).toContain(`page ${pages} of ${pages} `);
   });
 
-  test("plots, jigs, stock list and tools are there", (context) => {
-    const text = textOf(requireProgram(context, "pdftotext"), bytes);
+  test("plots, strength and sources stand in the appendix", async (context) => {
+    const text = textOf(requireProgram(context, "pdftotext"), await appendixOf(told));
     for (const { picture } of told.plots) expect(text).toContain(flat(picture.title));
+    for (const { label } of told.strength) expect(text).toContain(flat(label));
+    expect(text).toContain(flat(told.strengthCaution));
+    expect(text).toContain("29 CFR 1910.213(p), sanding machines");
+    for (const { message } of told.findings) expect(text).toContain(flat(message));
     expect(told.plots.map(({ picture }) => picture.name)).toEqual([
       "mouth-over-life",
       "throat-width",
@@ -99,8 +124,15 @@ describe.each([
       "mouth-over-year",
       "mouth-shares",
     ]);
-    expect(told.jigs.filter(({ picture }) => picture)).toHaveLength(7);
-    for (const words of told.jigs.flatMap(({ title, use }) => [title, use])) expect(text).toContain(flat(words));
+  });
+
+  test("every jig stands at its step with its picture; stock list, tools and the fit test stand before the steps", (context) => {
+    const text = textOf(requireProgram(context, "pdftotext"), bytes);
+    const jigs = new Map(told.steps.flatMap(({ jigs }) => jigs).map((jig) => [jig.name, jig]));
+    expect([...jigs.values()].filter(({ draw }) => draw(STEP_ROOM))).toHaveLength(7);
+    for (const { title, against, use } of [...jigs.values()])
+      expect(text).toContain(flat(`${title} ${against} ${use}`));
+    expect(text).toContain(flat(told.fitTest!.use));
     for (const tool of told.tools) expect(text).toContain(flat(tool));
     for (const row of told.stock.rows) expect(text).toContain(row[0]);
   });
@@ -115,11 +147,11 @@ test("the same bytes in another year", async () => {
   expect(Buffer.compare(Buffer.from(await pdfOf(traveller(design))), Buffer.from(first))).toBe(0);
 });
 
-test("warnings are told on the first pages with what they mean", async (context) => {
+test("warnings stand on the card with what they mean", async (context) => {
   const told = traveller(designWith({ ...WORKED, "bed.angle": 41, "ramp.angle": 67 }));
   const warnings = told.findings.filter(({ severity }) => severity === "warning");
   expect(warnings.map(({ code }) => code)).toContain("bed-saw-angle");
-  const text = textOf(requireProgram(context, "pdftotext"), await pdfOf(told));
+  const text = textOf(requireProgram(context, "pdftotext"), await cardOf(told));
   for (const { message } of warnings) expect(text).toContain(flat(message));
   expect(text).toContain("Warning: it may not work well");
 });
@@ -157,14 +189,18 @@ test("names and woods of any length and script stay on the page", async (context
 describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer", "tapered-panel"])(
   "%s",
   (name) => {
-    test("no step's checks run over to another page, on A4 or Letter, in mm or in inches", async (context) => {
+    test("every step stands on a page of its own and the card on two, in mm on A4 and Letter, in inches on Letter", async (context) => {
       const pdftotext = requireProgram(context, "pdftotext");
-      for (const units of ["mm", "in"] as const)
-        for (const paper of ["A4", "Letter"] as const) {
-          const text = textOf(pdftotext, await pdfOf(traveller({ ...example(name), units }), paper));
+      for (const units of ["mm", "in"] as const) {
+        const told = traveller({ ...example(name), units });
+        for (const paper of units === "mm" ? (["A4", "Letter"] as const) : (["Letter"] as const)) {
+          const text = textOf(pdftotext, await pdfOf(told, paper));
+          expect(text, `${units} ${paper}`).toContain("page 16 of 16 ");
+          expect(textOf(pdftotext, await cardOf(told, paper)), `${units} ${paper}`).toContain("page 2 of 2 ");
           expect(text.match(/[^.]{0,40}, continued/)?.[0], `${units} ${paper}`).toBeUndefined();
           expect(text.match(/Check before going on/g)).toHaveLength(14);
         }
+      }
     });
   },
 );

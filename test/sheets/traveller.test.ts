@@ -15,6 +15,7 @@ import { FIGURES, figureValue } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import {
   type Picture,
+  STEP_ROOM,
   type TextMark,
   type TravellerStep,
   textCorners,
@@ -24,6 +25,7 @@ import {
 import { beforeAll, describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+import { drawnStep } from "../support/travellers.ts";
 
 const CURVED = { ...WORKED, "bed.angle": 55, "ramp.angle": "auto", "pin.height": "auto", "mouth.fromToe": "auto" };
 const IN_INCHES = { ...WORKED, units: "in", "shop.smallestFraction": "1/32" };
@@ -69,7 +71,7 @@ test("a size that may err one way only says so in words beside the number", () =
   const steps = stepsOf(designWith(IN_INCHES));
   const cheek = steps.get("core")!.numbers.find(({ label }) => label === "Each cheek, milled")!;
   expect(cheek.value).toMatch(/, no less$/);
-  const tenons = steps.get("wedge")!.numbers.find(({ label }) => label === "Tenons, diameter")!;
+  const tenons = steps.get("wedge")!.numbers.find(({ label }) => label === "Tenon diameter")!;
   expect(tenons.value).toMatch(/, no more$/);
 });
 
@@ -91,7 +93,7 @@ test("every value that is measured has its blank, in its own step, with what is 
 test("the mouth is read more than once, from closed to the one wanted; the sole stops short of the plan", () => {
   const steps = stepsOf(designWith(WORKED));
   expect(steps.get("mouth")!.blanks[0]).toMatchObject({ times: 4, expected: "closed at first, 0.15 mm in the end" });
-  const [stop] = steps.get("sole")!.numbers.filter(({ label }) => label.startsWith("Stop this much short"));
+  const [stop] = steps.get("sole")!.numbers.filter(({ label }) => label === "Of it, leave for the mouth");
   expect(Number.parseFloat(stop!.value)).toBeGreaterThan(0);
 });
 
@@ -126,7 +128,7 @@ test("what must be done at the bench is told", () => {
     return [task, ...instructions, ...checks].join(" ");
   };
   const wanted: readonly [Step | "stock" | "season", readonly RegExp[]][] = [
-    ["stock", [/rings/, /flat or rift sawn/, /run down toward the heel/]],
+    ["stock", [/rings/, /[Ff]lat or rift sawn/, /run down toward the heel/]],
     ["core", [/matching marks/, /stand clear of every kerf/]],
     ["cuts", [/disc, belt, rasp or plane/, /[Aa] drum cannot form it/]],
     ["bed", [/straightedge/, /lamplane survey/, /never humped/]],
@@ -134,7 +136,7 @@ test("what must be done at the bench is told", () => {
     ["glue-up", [/[Ww]ax the pin/, /let the blank rest/]],
     ["sole", [/working tension/, /draw the edge back/, /Stop while the mouth is still closed/]],
     ["mouth", [/^Set/, /Read:/, /Repeat/, /\(wanted − seen\) \/ 0\.97/]],
-    ["season", [/true the sole only as much/, /costs the mouth/]],
+    ["season", [/[Tt]rue the sole only as much/, /costs the mouth/]],
   ];
   for (const [key, patterns] of wanted) for (const pattern of patterns) expect(told(key), key).toMatch(pattern);
 });
@@ -176,6 +178,8 @@ const reached = ({ marks }: Picture) =>
         ]),
   );
 
+/** A small room for a drawing, and most of a page, mm. */
+const ROOMS = [50, 160].map((height) => ({ ...STEP_ROOM, height }));
 const WIDEST = 192; // mm, A4's column
 const SMALLEST_LETTERS = 2.4; // mm
 
@@ -216,9 +220,14 @@ describe("pictures of many planes", () => {
       })),
     ];
     pictures = designs.flatMap((design, i) => {
-      const { section, steps, jigs } = traveller(design);
-      const drawn = [section, ...steps.map(({ picture }) => picture), ...jigs.flatMap(({ picture }) => picture ?? [])];
-      return drawn.map((picture) => [`${picture.name} of design ${i}`, picture] as const);
+      const { section, steps } = traveller(design);
+      return ROOMS.flatMap((room) => {
+        const drawn = steps.map((step) => drawnStep(step, room));
+        const jigs = drawn.flatMap((step) => step.jigs.flatMap(({ picture }) => picture ?? []));
+        return [section(room), ...drawn.map(({ picture }) => picture), ...jigs].map(
+          (picture) => [`${picture.name} of design ${i}, ${room.height} high`, picture] as const,
+        );
+      });
     });
   });
 

@@ -3,12 +3,13 @@ import * as bench from "@lamplane/bench/words";
 import * as cli from "@lamplane/cli/words";
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import * as parameters from "@lamplane/parameters/words";
+import * as sheets from "@lamplane/sheets/words";
 
 /** Words of parameters, which stand in the table's rows. */
 const ROWS = Object.fromEntries(rowsOf(TABLE).map(({ path, row }) => [path, [row.name, row.help, row.auto ?? ""]]));
 
 /** By package. A package that begins to speak adds its door here. */
-const SPEAKERS = { parameters: { PARAMETERS: ROWS, ...parameters }, bench, cli };
+const SPEAKERS = { parameters: { PARAMETERS: ROWS, ...parameters }, bench, sheets, cli };
 
 /** What makes sentences of others and has none of its own. */
 const MAKERS = new Set([parameters.sentence, parameters.countText, parameters.listText, parameters.numberSpans]);

@@ -1,9 +1,9 @@
 // The commands used beside the bench, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
-import { loadDesign } from "./design-file.ts";
-import { requireFileName, STANDARD_INPUT } from "./file-content.ts";
 import { type Exit, InputRefused, type Io } from "./io.ts";
+import { openDesign } from "./named-design.ts";
 import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, SHOP, WITH } from "./options.ts";
+import { requireFileName, STANDARD_INPUT } from "./standard-input.ts";
 import { ARGUMENT_FAULT, ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** A length as typed; read in the design's unit once the design is known. */
@@ -41,7 +41,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
           shaving: requireSingle("shaving", shaving),
         };
         setExitCode(
-          mouthCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+          mouthCommand(io, await openDesign(io, a), {
             ...limits,
             json: a.json,
             all: a.all,
@@ -66,7 +66,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
         if (a.FILE === STANDARD_INPUT && a.READINGS === STANDARD_INPUT)
           throw new InputRefused(ARGUMENT_FAULT.oneStandardInput);
         setExitCode(
-          surveyCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+          surveyCommand(io, await openDesign(io, a), {
             ...a,
             readings: a.READINGS,
           }),
@@ -80,7 +80,7 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       async (a) => {
         const { nextCommand } = await import("./commands/next.ts");
         const typed = a.FILE === STANDARD_INPUT ? "FILE" : a.FILE;
-        setExitCode(nextCommand(io, loadDesign(io, a.FILE, [], requireSingle("shop", a.shop)), typed, a.json));
+        setExitCode(nextCommand(io, await openDesign(io, a), typed, a.json));
       },
     )
     .command(
@@ -125,6 +125,6 @@ export const addBenchCommands = (line: Argv, io: Io, setExitCode: (code: Exit) =
       },
       async (a) => {
         const { toleranceCommand } = await import("./commands/tolerance.ts");
-        setExitCode(toleranceCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), a));
+        setExitCode(toleranceCommand(io, await openDesign(io, a), a));
       },
     );

@@ -17,10 +17,11 @@ import { type Design, type NumberRow, type Row, rowsOf, TABLE } from "@lamplane/
 import { formatLimit, parseNumber } from "@lamplane/parameters/units";
 import { VALUE_NOTE } from "@lamplane/parameters/words";
 import type { SourcePosition } from "@lamplane/parameters/yaml";
-import { faultLines, fileTitle, readContent } from "./file-content.ts";
+import { faultLines, readContent } from "./file-content.ts";
 import { wholeCopyName } from "./file-replacement.ts";
 import { InputRefused, type Io } from "./io.ts";
 import { shopAccess } from "./shop-file.ts";
+import { fileTitle } from "./standard-input.ts";
 import { ARGUMENT_FAULT, DESIGN_FILE, FILE_FAULTS } from "./words/commands.ts";
 
 /**

@@ -2,24 +2,13 @@
 import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { type Fault, type FaultDetail, LARGEST_FILE } from "@lamplane/parameters/yaml";
 import { InputRefused } from "./io.ts";
+import { fileTitle, STANDARD_INPUT } from "./standard-input.ts";
 import { ARGUMENT_FAULT, FILE_FAULTS } from "./words/commands.ts";
 
 /** What kind of file is meant, and how to come by one, for the messages. */
 export interface FileKind {
   readonly what: string;
   readonly howToStart: string;
-}
-
-/** The standard input in a file's place: its name on most systems, and what a lone dash is read as. */
-export const STANDARD_INPUT = "/dev/stdin";
-
-/** A file's name as messages tell it. */
-export const fileTitle = (file: string): string => (file === STANDARD_INPUT ? "standard input" : file);
-
-/** Refuses what can only be read where a file is to be written or followed. @throws InputRefused */
-export function requireFileName(command: string, file: string): void {
-  if (file !== STANDARD_INPUT) return;
-  throw new InputRefused(ARGUMENT_FAULT.notWritten({ command }));
 }
 
 /** @throws InputRefused where there is no such file, it cannot be read or is larger than any maker's. */

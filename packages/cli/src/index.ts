@@ -2,10 +2,10 @@
 import { WriteError } from "@lamplane/export/write-error";
 import yargs, { type Argv } from "yargs";
 import { addBenchCommands } from "./bench-commands.ts";
-import { STANDARD_INPUT } from "./file-content.ts";
 import { BrokenPipe, EXIT, type Exit, InputRefused, type Io, processIo } from "./io.ts";
 import { addPlanningCommands } from "./planning-commands.ts";
 import { terminalPrompts } from "./prompts.ts";
+import { STANDARD_INPUT } from "./standard-input.ts";
 import { VERSION } from "./version.ts";
 import { ARGUMENT_FAULT, BUG, EXIT_CODES, USAGE } from "./words/commands.ts";
 

@@ -1,9 +1,9 @@
 // The commands that plan and make a plane, as they are typed; each is loaded when it is asked for.
 import type { Argv } from "yargs";
-import { loadDesign } from "./design-file.ts";
-import { requireFileName } from "./file-content.ts";
 import type { Exit, Io } from "./io.ts";
+import { openDesign } from "./named-design.ts";
 import { allOption, FILE, JSON_OUT, OWN_FILE, requireSingle, SHOP, WITH } from "./options.ts";
+import { requireFileName } from "./standard-input.ts";
 import { ARGUMENTS, COMMANDS, OPTIONS } from "./words/commands.ts";
 
 /** The line with the planner's commands added to it. */
@@ -39,9 +39,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .option("all", allOption(OPTIONS.all)),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(
-          checkCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), { json: a.json, all: a.all }),
-        );
+        setExitCode(checkCommand(io, await openDesign(io, a), { json: a.json, all: a.all }));
       },
     )
     .command(
@@ -57,7 +55,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       async (a) => {
         const { figuresCommand } = await import("./commands/figures.ts");
         setExitCode(
-          figuresCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+          figuresCommand(io, await openDesign(io, a), {
             json: a.json,
             all: a.all,
           }),
@@ -76,7 +74,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .option("all", allOption(OPTIONS.allPieces)),
       async (a) => {
         const { stockCommand } = await import("./commands/stock.ts");
-        setExitCode(stockCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), a));
+        setExitCode(stockCommand(io, await openDesign(io, a), a));
       },
     )
     .command(
@@ -101,7 +99,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             describe: OPTIONS.only,
           }),
       async (a) => {
-        const design = loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop));
+        const design = await openDesign(io, a);
         const { buildCommand } = await import("./commands/build.ts");
         setExitCode(await buildCommand(io, design, requireSingle("out", a.out), a.json, requireSingle("only", a.only)));
       },
@@ -141,7 +139,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { sweepCommand } = await import("./commands/sweep.ts");
         const [out, plots] = [requireSingle("out", a.out), requireSingle("plots", a.plots)];
         setExitCode(
-          await sweepCommand(io, loadDesign(io, a.FILE, a.with, requireSingle("shop", a.shop)), {
+          await sweepCommand(io, await openDesign(io, a), {
             vary: a.vary,
             figures: a.figure,
             out,

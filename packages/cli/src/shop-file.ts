@@ -1,8 +1,9 @@
 // Shop files on the disk: the one that a design names, from the design's folder, or the one of the command line.
 import { dirname, resolve } from "node:path";
 import { type OpenShop, type ShopAccess, type ShopSource, shopNameOf } from "@lamplane/parameters/design";
-import { fileTitle, readContent, STANDARD_INPUT } from "./file-content.ts";
+import { readContent } from "./file-content.ts";
 import { InputRefused } from "./io.ts";
+import { fileTitle, STANDARD_INPUT } from "./standard-input.ts";
 import { DESIGN_FILE, SHOP_FILE } from "./words/commands.ts";
 
 const readShopFile = (path: string): ShopSource => ({ source: readContent(path, SHOP_FILE), file: fileTitle(path) });

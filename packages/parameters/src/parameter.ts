@@ -98,6 +98,8 @@ export type Row = NumberRow | ChoiceRow | TextRow | LengthsRow;
 /** A list of things of one kind, each a section of rows; each has a `name` of its own. */
 export interface ListRow<T extends TableSection = TableSection> extends Documented {
   readonly item: T;
+  /** Lists within an item, by their keys; their own items have no names. */
+  readonly within?: Readonly<Record<string, { readonly help: string; readonly item: TableSection }>>;
 }
 export interface TableSection {
   readonly [key: string]: Row | TableSection;

@@ -1,5 +1,7 @@
 // Door: pictures for the sheets, the plots and the page.
 
+export { boardPicture } from "./boards/board-picture.ts";
+export { type BoardSheet, boardSheet } from "./boards/board-sheet.ts";
 export { type ClassSheet, classSheet } from "./class/class-sheet.ts";
 export type { PupilSheet } from "./class/pupil-sheet.ts";
 export { layoutPictures } from "./layout/index.ts";
@@ -29,6 +31,7 @@ export { pictureSvg } from "./svg.ts";
 export {
   type Blank,
   type Caution,
+  type SetUp,
   type StepNumber,
   type StockTable,
   type Traveller,
@@ -36,5 +39,6 @@ export {
   traveller,
   travellerSteps,
 } from "./traveller/index.ts";
-export type { TravellerStep } from "./traveller/step.ts";
+export type { JigInUse, TravellerStep } from "./traveller/step.ts";
+export { type PictureRoom, STEP_ROOM } from "./traveller/views.ts";
 export { escapeXml, unescapeXml } from "./xml-text.ts";

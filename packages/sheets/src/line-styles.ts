@@ -1,5 +1,7 @@
 // How each kind of line looks, for every format: widths and dashes in mm, told apart in black and white.
+
 import type { LineKind } from "./picture/picture.ts";
+import { LINE_MEANINGS } from "./words/sheets.ts";
 
 export interface LineStyle {
   /** mm. */
@@ -29,22 +31,22 @@ const dot = (d: number) => d / 2;
  * @see ISO 128-2:2020, line types and their uses (from memory)
  */
 export const LINE_STYLES: Readonly<Record<LineKind, LineStyle>> = {
-  outline: { width: WIDE, dashes: [], shade: 1, meaning: "what is seen: edges, bed, ramp" },
-  hidden: { width: NARROW, dashes: [dash(NARROW), gap(NARROW)], shade: 1, meaning: "what lies behind or below" },
+  outline: { width: WIDE, dashes: [], shade: 1, meaning: LINE_MEANINGS.outline },
+  hidden: { width: NARROW, dashes: [dash(NARROW), gap(NARROW)], shade: 1, meaning: LINE_MEANINGS.hidden },
   axis: {
     width: NARROW,
     dashes: [longDash(NARROW), gap(NARROW), dot(NARROW), gap(NARROW)],
     shade: 1,
-    meaning: "centre lines and axes",
+    meaning: LINE_MEANINGS.axis,
   },
   cut: {
     width: NARROW,
     dashes: [longDash(NARROW), gap(NARROW), dot(NARROW), gap(NARROW), dot(NARROW), gap(NARROW)],
     shade: 1,
-    meaning: "cut here, later: saw or shape to this line",
+    meaning: LINE_MEANINGS.cut,
   },
-  mark: { width: 0.35, dashes: [6 * NARROW, 4 * NARROW], shade: 1, meaning: "what is pencilled on the wood" },
-  thin: { width: 0.18, dashes: [], shade: 1, meaning: "dimensions; parts that lie in the throat" },
-  grid: { width: 0.13, dashes: [], shade: 0.45, meaning: "grid of a plot" },
-  strong: { width: 0.7, dashes: [], shade: 1, meaning: "the line that a plot is about" },
+  mark: { width: 0.35, dashes: [6 * NARROW, 4 * NARROW], shade: 1, meaning: LINE_MEANINGS.mark },
+  thin: { width: 0.18, dashes: [], shade: 1, meaning: LINE_MEANINGS.thin },
+  grid: { width: 0.13, dashes: [], shade: 0.45, meaning: LINE_MEANINGS.grid },
+  strong: { width: 0.7, dashes: [], shade: 1, meaning: LINE_MEANINGS.strong },
 };

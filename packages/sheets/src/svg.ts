@@ -1,8 +1,10 @@
 // A picture to SVG: millimetres throughout, arcs stay arcs, text stays text; the same picture gives the same bytes.
+
 import { type Point, pointAlong, pointsEqual, type Segment } from "@lamplane/geometry";
 import { grey } from "./grey.ts";
 import { LINE_STYLES } from "./line-styles.ts";
 import type { Picture, PictureMark } from "./picture/picture.ts";
+import { PICTURE } from "./words/layout.ts";
 import { escapeXml } from "./xml-text.ts";
 
 /** Decimals of a length in mm: a tenth of a micrometre. */
@@ -15,7 +17,7 @@ export function pictureSvg(picture: Picture): string {
   const { name, title, description, width, height, marks } = picture;
   const id = name.replace(/[^A-Za-z0-9_-]/g, "-");
   const size = `width="${formatCoordinate(width)}mm" height="${formatCoordinate(height)}mm" viewBox="0 0 ${formatCoordinate(width)} ${formatCoordinate(height)}"`;
-  const text = description ?? `Drawn ${formatCoordinate(width)} mm wide and ${formatCoordinate(height)} mm high.`;
+  const text = description ?? PICTURE.size({ width: formatCoordinate(width), height: formatCoordinate(height) });
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="${id}-title ${id}-desc">`,
     `<title id="${id}-title">${escapeXml(title)}</title>`,

@@ -15,6 +15,7 @@ const board = (length: number, width: number, thickness: number, more: Partial<B
   thickness,
   surfaced: false,
   rings: 0,
+  heart: "down",
   price: 0,
   knots: [],
   ...more,

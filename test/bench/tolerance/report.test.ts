@@ -102,7 +102,7 @@ test("after the glue-up the allowance is what is still to come off, and nothing 
   const words = toleranceText(report, glued).join("\n");
   expect(words).toMatch(/once 2\.81 mm is planed off/);
   expect(words).not.toMatch(/^Front block .* instead: /m);
-  expect(toleranceText(reportOf(WORKED), designWith(WORKED)).join("\n")).toMatch(/^Front block .* instead: ±/m);
+  expect(toleranceText(reportOf(WORKED), designWith(WORKED)).join("\n")).toMatch(/^Front block .* instead: mouth ±/m);
 });
 
 test("no unit runs into the next word", () => {

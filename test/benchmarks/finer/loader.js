@@ -3,7 +3,7 @@ const CONSTANT = /export const CHORD_ERROR = ([\d.]+);/;
 
 export async function load(url, context, nextLoad) {
   const loaded = await nextLoad(url, context);
-  if (!url.endsWith("/parameters/dist/elevation/outline.js")) return loaded;
+  if (!url.endsWith("/geometry/dist/outline.js")) return loaded;
   const source = String(loaded.source);
   const error = CONSTANT.exec(source)?.[1];
   if (error === undefined) throw new Error(`${url} states no chord error`);

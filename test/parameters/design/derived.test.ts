@@ -14,7 +14,7 @@ import {
   withValue,
 } from "../../../packages/parameters/src/design/index.ts";
 import { elevation } from "../../../packages/parameters/src/elevation/index.ts";
-import { LISTS, rowsOf, TABLE } from "../../../packages/parameters/src/table/index.ts";
+import { LIST_NAMES, listRows, rowsOf, TABLE } from "../../../packages/parameters/src/table/index.ts";
 
 const IRON = { iron: { width: 48, thickness: 3.6 } };
 
@@ -121,7 +121,7 @@ describe("schema", () => {
 describe("told to the maker", () => {
   test("the Markdown table has a row of six cells for each parameter", () => {
     const lines = parameterTable().trimEnd().split("\n");
-    expect(lines).toHaveLength(rowsOf(TABLE).length + rowsOf(LISTS.cutters.item).length + 2);
+    expect(lines).toHaveLength(rowsOf(TABLE).length + LIST_NAMES.flatMap((name) => listRows(name)).length + 2);
     for (const line of lines) expect(line.split(/(?<!\\)\|/)).toHaveLength(8);
     expect(lines).toContainEqual(expect.stringMatching(/^\| `bed\.angle` \| ° \| 47 \| 35 to 65 \| \S/));
     expect(lines).toContainEqual(expect.stringMatching(/^\| `iron\.width` \| mm \| to be given \|/));

@@ -175,12 +175,11 @@ describe("letters", () => {
 });
 
 describe("words", () => {
-  test("every jig says what it registers against, how it is used and printed, with its cautions", () => {
-    for (const { name, registersAgainst, use, printed } of jigPlans(planeOf())) {
+  test("every jig says what it registers against, how it is used and printed", () => {
+    for (const { registersAgainst, use, printed } of jigPlans(planeOf())) {
       expect(registersAgainst.length).toBeGreaterThan(20);
       expect(printed).toMatch(/without supports/);
       expect(`${registersAgainst}${use}${printed}`).not.toMatch(/undefined|NaN|\$\{/);
-      if (name !== "fit-test") expect(use).toMatch(/manual, local rules and trained practice/);
     }
   });
 

@@ -81,7 +81,7 @@ describe("what is wrong is said at its place", () => {
     [
       "yaml",
       "plane:\n  - { name: anna }\nplanes: []\n",
-      ['1:1 plane "plane" is not a key of a roster; known here: base, planes'],
+      ['1:1 plane "plane" is not a key of a roster; known here: base, planes, boards'],
     ],
     [
       "yaml",

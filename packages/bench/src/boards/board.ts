@@ -18,6 +18,8 @@ export interface Board {
   readonly surfaced: boolean;
   /** Angle of the rings to its wide faces, degrees: 0 flat sawn. */
   readonly rings: number;
+  /** Which of its wide faces is nearer to the heart, as it lies. */
+  readonly heart: "up" | "down";
   /** Absent where it is any wood that the plane asks for. */
   readonly species?: string;
   /** Of the whole board, in the maker's money; 0 where it is at hand. */

@@ -6,6 +6,8 @@ import { type BodyLayout, type BodyWood, layOutBody, WAYS } from "./plane-boards
 export interface ClassLayout {
   /** By the planes' order; undefined for one that no wood is left for. */
   readonly bodies: readonly (BodyLayout | undefined)[];
+  /** In which the planes are sawn: each from what those before it leave. */
+  readonly order: readonly number[];
   /** Places of the boards that are cut, ascending. */
   readonly used: readonly number[];
   readonly price: number;
@@ -18,11 +20,18 @@ export interface ClassLayout {
   readonly mostPlanes: number;
 }
 
-/** Orders that are tried: as they stand, the largest first, then by chance. */
-const TRIES = 40;
+/** Planes that are laid out in all: as many orders are tried as come to that, two at least. */
+const MOST_LAID_OUT = 480;
 
-/** The best of a bounded number of orders, each plane laid out exactly from what the planes before it leave. */
-export function layOutClass(woods: readonly BodyWood[], boards: readonly Board[], tries = TRIES): ClassLayout {
+/**
+ * The best of a bounded number of orders, each plane laid out exactly from what the planes before it leave.
+ * @param tries orders: as they stand, the largest first, then by chance
+ */
+export function layOutClass(
+  woods: readonly BodyWood[],
+  boards: readonly Board[],
+  tries = Math.max(2, Math.floor(MOST_LAID_OUT / Math.max(1, woods.length))),
+): ClassLayout {
   const bound = boundsOf(woods, boards);
   let best: Attempt | undefined;
   for (const order of orders(woods, tries)) {
@@ -30,10 +39,11 @@ export function layOutClass(woods: readonly BodyWood[], boards: readonly Board[]
     if (!best || isBetter(attempt, best)) best = attempt;
     if (best.placed >= Math.min(woods.length, bound.mostPlanes) && best.price <= bound.leastPrice + 1e-9) break;
   }
-  const { bodies, price, used } = best!;
+  const { bodies, order, price, used } = best!;
   const placed = woods.filter((_, i) => bodies[i] !== undefined);
   return {
     bodies,
+    order,
     used,
     price,
     ...bound,
@@ -44,6 +54,7 @@ export function layOutClass(woods: readonly BodyWood[], boards: readonly Board[]
 
 interface Attempt {
   readonly bodies: readonly (BodyLayout | undefined)[];
+  readonly order: readonly number[];
   readonly placed: number;
   readonly price: number;
   readonly used: readonly number[];
@@ -68,6 +79,7 @@ function layOutInOrder(woods: readonly BodyWood[], boards: readonly Board[], ord
   const made = bodies.filter((body) => body !== undefined);
   return {
     bodies,
+    order,
     placed: made.length,
     price: [...opened].reduce((sum, board) => sum + boards[board]!.price, 0),
     used: [...opened].toSorted((a, b) => a - b),

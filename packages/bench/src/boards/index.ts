@@ -1,5 +1,7 @@
 // Door: a plane's body, or a class's, out of the boards at hand.
 export { type Axis, type Board, type Box, type Interval, type Knot, type Slab, volumeOf, wholeBoard } from "./board.ts";
+export { type BoardCuts, type BoardPlan, boardPlan, cutsByBoard, ringsToSole } from "./board-plan.ts";
+export { boardsAtHand } from "./boards-at-hand.ts";
 export { type ClassLayout, layOutClass, slabsLeft } from "./class-boards.ts";
 export { type Cut, type Cutting, cutParts, type Lay, type Part, type PlacedPart, type Saw } from "./cutting.ts";
 export {
@@ -11,3 +13,4 @@ export {
   WAYS,
   type Way,
 } from "./plane-boards.ts";
+export { type BoardRemedy, boardRemedies, type Shortage, type Side, shortages } from "./shortage.ts";

@@ -1,7 +1,7 @@
 // One plane's core and cheeks out of the boards at hand: the way on which the grain runs on best, then the cheapest of its kind.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { sameSpecies } from "../plane-woods.ts";
-import { type Board, type Slab, volumeOf } from "./board.ts";
+import { type Board, type Slab, sizeOf, volumeOf } from "./board.ts";
 import { type Cut, type Cutting, cutParts, type Lay, type Part, type PlacedPart, type Saw } from "./cutting.ts";
 
 /** In the order in which they are tried: how well the grain runs on from cheek to core to cheek. */
@@ -55,10 +55,12 @@ export function layOutBody(
   slabs: readonly Slab[],
   opened: ReadonlySet<number> = new Set(),
 ): BodyLayout | undefined {
+  const shortest = Math.min(...wood.parts.map((part) => part.length));
   const fitting = slabs
-    .filter(({ board }) => {
+    .filter(({ board, box }) => {
       const { species } = boards[board]!;
-      return species === undefined || sameSpecies(species, wood.species);
+      const isLongEnough = sizeOf(box.x) >= shortest - 1e-9;
+      return isLongEnough && (species === undefined || sameSpecies(species, wood.species));
     })
     .toSorted((a, b) => priceOf(a, boards, opened) - priceOf(b, boards, opened) || volumeOf(a.box) - volumeOf(b.box));
   const layout = (way: Way, cuttings: readonly SlabCutting[]): BodyLayout => ({

@@ -22,7 +22,8 @@ export function mouthText(reading: MouthReading, { design }: Pick<Elevation, "de
   const fine = (mm: number) => formatLength(mm, design);
   const { seen, wanted, takeOff, growth } = reading;
   const head = MOUTH.seen({ seen: fine(seen), wanted: fine(wanted), growth: growthText(growth, units) });
-  if (reading.verdict === "as-wanted") return [seen - wanted > 0 ? MOUTH.leaveWide : MOUTH.leave, head];
+  if (reading.verdict === "as-wanted")
+    return [seen - wanted > 0 ? MOUTH.leaveWide({ by: fine(seen - wanted) }) : MOUTH.leave, head];
   if (reading.verdict === "wide") return wideText(reading, head, design);
   const shut = reading.verdict === "shut";
   return [

@@ -1,5 +1,6 @@
 // Door: every sentence of the bench, each from data, with examples.
 export * from "./advice.ts";
+export * from "./boards.ts";
 export * from "./cautions.ts";
 export * from "./class.ts";
 export * from "./figures.ts";

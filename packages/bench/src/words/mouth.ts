@@ -17,7 +17,9 @@ export const MOUTH = {
     { growth: "1.51", units: "in" },
   ),
   leave: "LEAVE IT: the mouth is as wanted.",
-  leaveWide: "LEAVE IT: wider than wanted by less than one shaving opens.",
+  leaveWide: sentence(({ by }: { by: string }) => `LEAVE IT: ${by} too wide, less than one shaving opens it.`, {
+    by: "0.02 mm",
+  }),
   takeOff: sentence(
     ({ amount, atLeast, shavings }: { amount: string; atLeast: boolean; shavings: string }) =>
       `TAKE OFF ${atLeast ? "at least " : ""}${amount} of the sole${shavings}.`,

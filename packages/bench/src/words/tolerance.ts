@@ -31,7 +31,7 @@ export const TOLERANCE = {
   ),
   notEnough: sentence(
     ({ target, label, percent }: { target: string; label: string; percent: string }) =>
-      `For ${target}: less ${label} alone is not enough. Hold every step to ${percent} % of its tolerance, or set, read and repeat.`,
+      `To come within ${target}: less ${label} alone is not enough. Hold every step to ${percent} % of its tolerance, or set, read and repeat.`,
     { target: "±0.1 mm", label: "creep under clamps", percent: "68" },
   ),
   alreadyWithin: sentence(
@@ -41,14 +41,14 @@ export const TOLERANCE = {
   ),
   needed: sentence(
     ({ target, label, needed }: { target: string; label: string; needed: string }) =>
-      `For ${target}: hold ${label} to ${needed}.`,
+      `To come within ${target}: hold ${label} to ${needed}.`,
     { target: "±0.1 mm", label: "creep under clamps", needed: "±0.05 mm" },
   ),
   otherPlacing: sentence(
     ({ to, within }: { to: "marks" | "contact"; within: string }) =>
       to === "marks"
-        ? `Front block set to its mark instead: ${within}.`
-        : `Front block slid back until it touches the iron instead: ${within}.`,
+        ? `Front block set to its mark instead: mouth ${within}.`
+        : `Front block slid back until it touches the iron instead: mouth ${within}.`,
     { to: "marks", within: "±0.31 mm" },
     { to: "contact", within: "±0.15 mm" },
   ),

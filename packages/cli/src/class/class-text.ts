@@ -5,6 +5,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatLength } from "@lamplane/parameters/units";
 import { alignColumns } from "../text.ts";
 import { CLASS, SHARED_NAMES } from "../words/class.ts";
+import type { ClassBoards } from "./class-boards.ts";
 import type { PackOutcome } from "./pack-job.ts";
 import type { FileChange } from "./plane-files.ts";
 
@@ -28,6 +29,8 @@ export interface ClassReport {
   readonly setups: ClassSetups;
   /** Files that were written for the class as a whole. */
   readonly sheets: readonly string[];
+  /** Absent without boards. */
+  readonly boards?: ClassBoards | undefined;
 }
 
 /** Numbers of planes in the roster, from 1, of places among the sound ones. */
@@ -46,6 +49,7 @@ export function classText(report: ClassReport): string {
     alignColumns([[...CLASS.columns], ...reports.map((each, i) => planeRow(each, i + 1, report))]),
     ...troubleLines(reports),
     ...changeLines(reports),
+    ...(report.boards ? ["", report.boards.text] : []),
     "",
     ...(sheets.length > 0 ? [CLASS.sheets({ files: sheets })] : []),
     ...(first ? [CLASS.next({ file: first.file, roster })] : []),
@@ -145,5 +149,5 @@ export function classJson(report: ClassReport): string {
     const { name, file, faults, changes, outcome } = each;
     return { name, file, faults, changes, core: coreOf(each, report), outcome };
   });
-  return `${JSON.stringify({ shared, planes, sheets }, null, 2)}\n`;
+  return `${JSON.stringify({ shared, planes, sheets, boards: report.boards?.layout }, null, 2)}\n`;
 }

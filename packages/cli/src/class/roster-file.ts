@@ -1,18 +1,21 @@
 // A roster and its base design from the disk.
 import { dirname, join } from "node:path";
 import { carryShop, faultText } from "@lamplane/parameters/design";
-import { decodeRoster, parseRoster, type RosterPlane } from "@lamplane/parameters/roster";
-import type { Design } from "@lamplane/parameters/table";
+import { decodeRoster, decodeRosterBoards, parseRoster, type RosterPlane } from "@lamplane/parameters/roster";
+import type { BoardEntry, Design } from "@lamplane/parameters/table";
 import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
-import { faultLines, fileTitle, readContent } from "../file-content.ts";
+import { faultLines, readContent } from "../file-content.ts";
 import { InputRefused } from "../io.ts";
 import { shopSourceOf } from "../shop-file.ts";
+import { fileTitle } from "../standard-input.ts";
 import { CLASS, ROSTER_FILE } from "../words/class.ts";
 
 export interface LoadedRoster {
   /** The text carries what the base's shop file holds: the planes' files stand in another folder. */
   readonly base: { readonly file: string; readonly text: string; readonly design: Design };
   readonly planes: readonly RosterPlane[];
+  /** The roster's own, or the base's. */
+  readonly boards: readonly BoardEntry[];
 }
 
 /**
@@ -29,8 +32,11 @@ export function loadRoster(file: string, baseFile: string | undefined): LoadedRo
   const design = decodeDesignBytes(bytes, fileTitle(named));
   const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
   const shop = shopSourceOf(named, undefined);
+  const own = decodeRosterBoards(roster, design.units);
+  if ("faults" in own) throw new InputRefused(faultLines(own.faults, faultText));
   return {
     base: { file: named, text: shop ? carryShop(text, shop) : text, design },
     planes: decodeRoster(roster, design.units),
+    boards: own.boards.length > 0 ? own.boards : design.boards,
   };
 }

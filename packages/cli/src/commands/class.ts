@@ -1,6 +1,8 @@
 // `lamplane class`: every plane of a roster: set-ups shared, packs made, sheets for the day at the machines; or where the builds stand.
+import { basename, extname } from "node:path";
 import { stepsDone } from "@lamplane/bench";
 import { type ClassSetups, shareSetups } from "@lamplane/bench/class";
+import { classBoards } from "../class/class-boards.ts";
 import { makeClassFolder } from "../class/class-folder.ts";
 import { writeClassSheets } from "../class/class-sheets.ts";
 import { classJson, classText, type PlaneReport } from "../class/class-text.ts";
@@ -68,10 +70,13 @@ async function buildClass(
           io.err(done === designs.length ? "\r\u001b[K" : `\r\u001b[K${CLASS.progress({ done, of: designs.length })}`);
       });
   const reports = reportsOf(planes, sound, written, outcomes);
-  const sheets = await writeClassSheets(file, designs, options.out);
-  const report = { roster: file, reports, setups, sheets };
+  const numbers = sound.map((plane) => planes.indexOf(plane) + 1);
+  const boards = classBoards(basename(file, extname(file)), designs, numbers, roster.boards);
+  const sheets = await writeClassSheets(file, { designs, numbers, boards: boards?.sheet }, options.out);
+  const report = { roster: file, reports, setups, sheets, boards };
   io.out(options.json ? classJson(report) : classText(report));
-  return exitOf(reports);
+  const lacksWood = boards?.layout.bodies.includes(undefined) === true;
+  return lacksWood && exitOf(reports) === EXIT.done ? EXIT.checkFailed : exitOf(reports);
 }
 
 function requireSetups(planes: readonly SoundPlane[], groups: number | undefined): ClassSetups {

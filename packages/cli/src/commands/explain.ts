@@ -3,7 +3,7 @@ import { BENCH_FIGURES, jobNumber, STEPS } from "@lamplane/bench";
 import { type CheckDescription, checkDescriptions, noteDescriptions } from "@lamplane/bench/checks";
 import { allowedText, nearNames } from "@lamplane/parameters/design";
 import { FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
-import { LIST_NAMES, LISTS, type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
+import { LIST_NAMES, listRows, type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
 import { alignColumns, wrapWords } from "../text.ts";
 import { ARGUMENT_FAULT, MORE } from "../words/commands.ts";
@@ -72,7 +72,7 @@ function listText(all: readonly Entry[]): string {
 }
 
 const parameterEntries = (): Entry[] =>
-  [...rowsOf(TABLE), ...LIST_NAMES.flatMap((name) => rowsOf(LISTS[name].item, `${name}.`))].map(({ path, row }) => ({
+  [...rowsOf(TABLE), ...LIST_NAMES.flatMap((name) => listRows(name, `${name}.`))].map(({ path, row }) => ({
     name: path,
     kind: "parameter",
     range: rangeText(row),

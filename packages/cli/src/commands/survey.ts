@@ -13,8 +13,9 @@ import {
 } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { faultLines, fileTitle, readContent } from "../file-content.ts";
+import { faultLines, readContent } from "../file-content.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { fileTitle } from "../standard-input.ts";
 import { MORE, READINGS_FILE } from "../words/commands.ts";
 import { SURVEY_COMMAND } from "../words/reports.ts";
 

@@ -14,7 +14,7 @@ export const COMMANDS = {
   class: "many planes from one roster",
   sweep: "many designs as a table",
   explain: "what a parameter, figure, check or step is",
-  view: "the page in your browser; it follows the file",
+  view: "the page in your browser",
   mouth: "how much to take off the sole",
   survey: "whether the bed is flat, and where to work",
   next: "what to do now",

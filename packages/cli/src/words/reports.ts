@@ -63,7 +63,7 @@ export const BUILD = {
     { path: "packs/apprentice-smoother", count: 50, replaced: false },
   ),
   nothing: "Nothing was written.",
-  traveller: "For the bench: traveller.pdf. To glue on the wood: layout.pdf, printed at 100 %.",
+  traveller: "For the bench: card.pdf and traveller.pdf. To glue on the wood: layout.pdf, printed at 100 %.",
   body: "The whole plane: body.stl. Each part for machines: parts/.",
   fitTest: "Print jigs/fit-test.stl before the other jigs.",
   kept: sentence(({ names }: { names: readonly string[] }) => `Kept your own files: ${names.join(", ")}.`, {

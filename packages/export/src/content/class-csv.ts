@@ -28,8 +28,14 @@ const ANGLES: typeof LENGTHS = {
   "wedge angle": ({ design }) => design.wedge.angle,
 };
 
-/** @param designs with the shared numbers in them, by their numbers in the roster */
-export function classCsv(designs: readonly Design[]): string {
+/**
+ * @param designs with the shared numbers in them
+ * @param numbers of the designs in the roster; from 1 where left out
+ */
+export function classCsv(
+  designs: readonly Design[],
+  numbers: readonly number[] = designs.map((_, i) => i + 1),
+): string {
   const units = designs[0]?.units ?? "mm";
   const heads = [
     "number",
@@ -45,7 +51,7 @@ export function classCsv(designs: readonly Design[]): string {
         : formatDecimalLength(mm, { units, decimals: { mm: 3, in: 4 }, halves: "binary", bare: true });
     const angle = (degrees: number | undefined) => (degrees === undefined ? "" : formatDecimal(degrees, 3));
     return [
-      `${i + 1}`,
+      `${numbers[i]}`,
       design.name,
       ...Object.values(LENGTHS).map((of) => length(of(plane))),
       ...Object.values(ANGLES).map((of) => angle(of(plane))),

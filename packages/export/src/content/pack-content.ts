@@ -6,7 +6,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { JigName } from "@lamplane/parameters/jigs";
 import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
-import { drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
+import { boardSheet, drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
 import { sha256Hex } from "../sha256.ts";
@@ -46,7 +46,7 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
   const makers: (readonly [string, () => void | Promise<void>])[] = [
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
     ...(only.some((choice) => choice.startsWith("jigs")) ? [["jigs", () => addJigs(files, of)] as const] : []),
-    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addTraveller(files, of)]),
+    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)]),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
   for (const [i, [what, make]] of makers.entries()) {
@@ -104,13 +104,18 @@ async function addLayout(files: PackContent, { plane, version }: PackInput): Pro
   files.set("layout.pdf", await layoutPdf(pictures, { paper: shop.paper, name, version, units }));
 }
 
-/** The steps to take to the bench, the plots in them as single drawings, the stock list as a table. */
-async function addTraveller(files: PackContent, { design, version }: PackInput): Promise<void> {
+/** Card, traveller and appendix; the appendix's plots as single drawings; the stock list as a table. */
+async function addPapers(files: PackContent, { design, version }: PackInput): Promise<void> {
   const content = traveller(design);
   files.set("stock.csv", stockCsv(asBuiltStockPlan(design), design));
+  const boards = boardSheet(design);
   for (const { picture } of content.plots) files.set(`plots/${picture.name}.svg`, pictureSvg(picture));
-  const { travellerPdf } = await import("@lamplane/sheets/pages");
-  files.set("traveller.pdf", await travellerPdf(content, { paper: design.shop.paper, version }));
+  const { appendixPdf, boardsPdf, cardPdf, travellerPdf } = await import("@lamplane/sheets/pages");
+  const options = { paper: design.shop.paper, version };
+  if (boards) files.set("boards.pdf", await boardsPdf(boards, options));
+  files.set("card.pdf", await cardPdf(content, options));
+  files.set("traveller.pdf", await travellerPdf(content, options));
+  files.set("appendix.pdf", await appendixPdf(content, options));
 }
 
 function figuresJson({ design, findings }: PackInput): string {

@@ -1,6 +1,6 @@
 // A design that carries what its shop file holds, so that it can be sent on without it.
 import { isMap } from "yaml";
-import { isListName, isRow, LISTS, type ListName } from "../table/index.ts";
+import { isListName, isRow, LISTS, type ListName, listsWithin, type Row, type TableSection } from "../table/index.ts";
 import { formatDecimal } from "../units.ts";
 import { endOf, pairAt, parseEditableMap, splitByteOrderMark } from "../yaml/editable-map.ts";
 import { applyEdits } from "../yaml/edits.ts";
@@ -57,8 +57,17 @@ function withLists(source: string, lists: Partial<Record<ListName, readonly Deco
 const itemWithUnits = (name: ListName, item: DecodedSection): object =>
   Object.fromEntries(
     Object.entries(item).map(([key, value]) => {
-      const row = LISTS[name].item[key as keyof (typeof LISTS)[ListName]["item"]];
-      const isLength = isRow(row) && row.kind === "number" && row.quantity === "length";
-      return [key, isLength ? `${formatDecimal(value as number, 6)} mm` : value];
+      const within = listsWithin(name)[key];
+      if (within && Array.isArray(value)) return [key, value.map((each) => sectionWithUnits(within.item, each))];
+      return [key, valueWithUnits((LISTS[name].item as TableSection)[key], value)];
     }),
   );
+
+const sectionWithUnits = (section: TableSection, values: DecodedSection): object =>
+  Object.fromEntries(Object.entries(values).map(([key, value]) => [key, valueWithUnits(section[key], value)]));
+
+function valueWithUnits(entry: Row | TableSection | undefined, value: DecodedSection[string]): unknown {
+  if (entry && !isRow(entry)) return sectionWithUnits(entry, value as DecodedSection);
+  const isLength = entry?.kind === "number" && entry.quantity === "length";
+  return isLength ? `${formatDecimal(value as number, 6)} mm` : value;
+}

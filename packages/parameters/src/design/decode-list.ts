@@ -1,7 +1,7 @@
 // A list of things, each a section of rows with a name of its own.
-import { LISTS, type ListName } from "../table/index.ts";
+import { LISTS, type ListName, listsWithin } from "../table/index.ts";
 import { type DecodeContext, type DecodedSection, fillSection } from "./decode-section.ts";
-import type { DesignNode } from "./design-nodes.ts";
+import type { DesignEntry, DesignNode } from "./design-nodes.ts";
 
 /** Items of a list; what is none is added to the faults. Paths count items from 1. */
 export function decodeList(name: ListName, node: DesignNode, filling: DecodeContext): readonly DecodedSection[] {
@@ -18,7 +18,12 @@ export function decodeList(name: ListName, node: DesignNode, filling: DecodeCont
       filling.faults.add(item.at, path, { code: "not-an-item" });
       return [];
     }
-    const values = fillSection(LISTS[name].item, item.entries, item.at, path, filling);
+    const isWithin = (key: string) => Object.hasOwn(listsWithin(name), key);
+    const single = item.entries.filter(({ key }) => !isWithin(key));
+    const values = {
+      ...fillSection(LISTS[name].item, single, item.at, path, filling),
+      ...decodeWithin(name, item.entries, path, filling),
+    };
     const first = seen.get(values.name);
     if (first === undefined) seen.set(values.name, item.at.line);
     else
@@ -29,4 +34,24 @@ export function decodeList(name: ListName, node: DesignNode, filling: DecodeCont
       });
     return [values];
   });
+}
+
+/** The lists within an item, empty where it has none. */
+function decodeWithin(name: ListName, entries: readonly DesignEntry[], path: string, filling: DecodeContext) {
+  const lists = Object.entries(listsWithin(name)).map(([key, { item }]): [string, readonly DecodedSection[]] => {
+    const node = entries.find((entry) => entry.key === key)?.value;
+    if (!node || node.kind === "nothing" || node.kind === "refused") return [key, []];
+    if (node.kind !== "list") {
+      filling.faults.add(node.at, `${path}.${key}`, { code: "not-a-list" });
+      return [key, []];
+    }
+    const items = node.items.flatMap((each, index) => {
+      const own = `${path}.${key}.${index + 1}`;
+      if (each.kind === "map") return [fillSection(item, each.entries, each.at, own, filling)];
+      if (each.kind !== "refused") filling.faults.add(each.at, own, { code: "not-an-item" });
+      return [];
+    });
+    return [key, items];
+  });
+  return Object.fromEntries(lists);
 }

@@ -17,7 +17,7 @@ export interface OldWord {
 }
 
 export interface DecodedSection {
-  [key: string]: ParameterValue | DecodedSection;
+  [key: string]: ParameterValue | DecodedSection | readonly DecodedSection[];
 }
 /** Values of a shop file: rows by their path, lists by their name. */
 export type DecodedValues = ReadonlyMap<string, ParameterValue | readonly DecodedSection[]>;

@@ -1,6 +1,6 @@
 // Lengths that carry no unit get the file's own beside them, so that they keep their length when the file's unit changes.
 import { isMap, isSeq, type Scalar, type YAMLMap } from "yaml";
-import { type Design, LIST_NAMES, LISTS, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import { type Design, LIST_NAMES, LISTS, listsWithin, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import { isBareLength } from "../units.ts";
 import { nodeAt, pairAt, replaceScalar, scalarAt } from "../yaml/editable-map.ts";
 import type { Edit } from "../yaml/edits.ts";
@@ -25,9 +25,15 @@ export function explicitUnits(text: string, root: YAMLMap, design: Design, word:
       const figures = typeof scalar.value === "number" ? text.slice(start, end) : String(scalar.value).trim();
       return [replaceScalar(text, scalar, word(`${figures} ${design.units}`))];
     });
+  const inItems = (list: unknown, edits: (item: YAMLMap) => Edit[]): Edit[] =>
+    isSeq(list) ? list.items.flatMap((item) => (isMap(item) ? edits(item) : [])) : [];
   const ofLists = LIST_NAMES.flatMap((name) => {
     const list = pairAt(root, name)?.value;
-    return isSeq(list) ? list.items.flatMap((item) => (isMap(item) ? inSection(LISTS[name].item, item) : [])) : [];
+    const within = Object.entries(listsWithin(name));
+    return inItems(list, (item) => [
+      ...inSection(LISTS[name].item, item),
+      ...within.flatMap(([key, inner]) => inItems(pairAt(item, key)?.value, (each) => inSection(inner.item, each))),
+    ]);
   });
   return [...inSection(TABLE, root), ...ofLists];
 }

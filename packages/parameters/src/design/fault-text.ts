@@ -1,6 +1,6 @@
 // Which sentence says a design's fault; the sentences are in words/.
 import type { Row } from "../parameter.ts";
-import { isListName, isRow, LISTS, TABLE, type TableSection } from "../table/index.ts";
+import { isListName, isRow, LISTS, listsWithin, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import { SHOP_KEYS } from "../table/shop-table.ts";
 import { formatLimit } from "../units.ts";
 import { FILE_FAULT, VALUE_FAULT } from "../words/design-faults.ts";
@@ -139,14 +139,17 @@ function textFaultText(
 /** Where a path leads into an item of a list, as in `cutters.2.diameter`: the item's section, and the keys within. */
 function listItemAt(path: string): { section: TableSection; keys: string[] } | undefined {
   const [list = "", index, ...keys] = path.split(".");
-  return isListName(list) && index !== undefined ? { section: LISTS[list].item, keys } : undefined;
+  if (!isListName(list) || index === undefined) return undefined;
+  const within = keys[0] === undefined ? undefined : listsWithin(list)[keys[0]];
+  if (within && keys.length > 1) return { section: within.item, keys: keys.slice(2) };
+  return { section: LISTS[list].item, keys };
 }
 
 /** @throws Error for a path that is no row (our bug) */
 function rowOf(path: string): Row {
   const { section, keys } = listItemAt(path) ?? {};
-  const entry = section && keys?.length === 1 ? section[keys[0]!] : undefined;
-  return entry && isRow(entry) ? entry : rowAt(path);
+  const entry = section && rowsOf(section).find((each) => each.path === keys?.join("."));
+  return entry?.row ?? rowAt(path);
 }
 
 /** @throws Error for a path that is no section (our bug) */

@@ -1,11 +1,11 @@
 // The parameters told to a maker: a Markdown table derived from the table.
-import { LIST_NAMES, LISTS, type Row, rowsOf, TABLE, UNIT_OF } from "../table/index.ts";
+import { LIST_NAMES, listRows, type Row, rowsOf, TABLE, UNIT_OF } from "../table/index.ts";
 import { allowedText } from "./allowed-text.ts";
 
 /** Every parameter as a row of a Markdown table. */
 export function parameterTable(): string {
   const head = ["| key | unit | default | allowed | meaning | source |", "| --- | --- | --- | --- | --- | --- |"];
-  const items = LIST_NAMES.flatMap((name) => rowsOf(LISTS[name].item, `${name}[].`));
+  const items = LIST_NAMES.flatMap((name) => listRows(name));
   const rows = [...rowsOf(TABLE), ...items].map(({ path, row }) => {
     const unit = row.kind === "number" ? UNIT_OF[row.quantity] : row.kind === "lengths" ? "mm" : "";
     const cells = [`\`${path}\``, unit, defaultWords(row), limits(row), meaning(row), row.source];

@@ -40,11 +40,12 @@ function fileSchema(units: Units): Schema {
   return { ...schema, properties: { ...properties, shop: shopSchema(shop!), ...Object.fromEntries(lists) } };
 }
 
-const listSchema = ({ help, item }: ListRow, units: Units): Schema => ({
-  type: ["array", "null"],
-  description: help,
-  items: sectionSchema(item, units),
-});
+function listSchema({ help, item, within = {} }: Pick<ListRow, "help" | "item" | "within">, units: Units): Schema {
+  const items = sectionSchema(item, units);
+  const lists = Object.entries(within).map(([key, list]) => [key, listSchema(list, units)]);
+  const properties = { ...(items.properties as Schema), ...Object.fromEntries(lists) };
+  return { type: ["array", "null"], description: help, items: { ...items, properties } };
+}
 
 function shopSchema(shop: Schema): Schema {
   const file = { type: "string", minLength: 1, description: SHOP_FILE_HELP };

@@ -7,7 +7,7 @@ import { bedToPlane, planeToBed } from "../elevation/frame.ts";
 import type { Design } from "../table/index.ts";
 import { formatLength } from "../units.ts";
 import { areaAndCentroid, corneredOutline, windowOutline } from "./cornered-outline.ts";
-import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
+import { FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 
 /** Under the V and its relief, mm: two lines of letters, so that the cradle carries the plane's name. */
@@ -104,8 +104,8 @@ export function bedCradle(plane: Elevation): JigResult {
         title: "bed-cradle",
         entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
       },
-      registersAgainst: `The bed block's sole lies on the long seat, its heel end against the short one; the base stands on the bench, level, and the bed above it is level too.`,
-      use: `Stand it on a flat bench and lay the bed block in, heel down: the bed then lies level for the straightedge and the survey. To true it by hand, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${formatLength(widths.core - thick, design)} narrower), and work toward the heel. Do not cut against a loose block. ${CAUTION}`,
+      registersAgainst: `The bed block's sole lies on the long seat, its heel end against the short one. The base stands on the bench, and the bed above it is level.`,
+      use: `Survey the bed in it on a flat bench. To plane, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${formatLength(widths.core - thick, design)} narrower), and work toward the heel. Never cut against a loose block.`,
       printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatLength(thick, design)}.`,
     },
   };

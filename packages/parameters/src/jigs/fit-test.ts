@@ -64,7 +64,7 @@ export function fitTest(plane: Elevation): JigResult {
         },
       ],
       registersAgainst: `The shank of a ${formatDrill(shank, design)} drill.`,
-      use: `Print it first. Push the shank of a ${formatDrill(shank, design)} drill into the holes from 0 up (shank end, never the flutes): the first hole that it slides through without wobble is the printer's own allowance. Up to ${formatLength(design.hand.pinHole / 2, design)} (half of what the pin's hole may be off) write its number as jigs.holeClearance; if it is more, leave that at auto and open the guide's holes with the drill itself. The piece is ${formatLength(FIT_TEST_LENGTH, design)} long: measure it, and set the printer's scale right before you print gauges.`,
+      use: `Print it first. Push the shank of a ${formatDrill(shank, design)} drill (never its flutes) into the holes from 0 up: the first that it slides through without wobble is the printer's allowance. Up to ${formatLength(design.hand.pinHole / 2, design)} (half of what the pin hole may be off) enter its number as jigs.holeClearance; if it is more, leave that at auto and open the guide's holes with the drill. The piece is ${formatLength(FIT_TEST_LENGTH, design)} long: measure it, and correct the printer's scale before you print gauges.`,
       printed: FLAT_PRINT,
     },
   };

@@ -5,7 +5,7 @@ import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { corneredOutline, isInnerCorner } from "./cornered-outline.ts";
 import type { JigName, JigResult, Pose } from "./jig.ts";
-import { CAUTION, FLAT_PRINT } from "./jig.ts";
+import { FLAT_PRINT } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
 
 /** Length of each flank, mm: over it 0.1° is 0.1 mm, which a bevel or a saw shows against the light. */
@@ -72,8 +72,8 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
           noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
         ],
       },
-      registersAgainst: `Its base lies along the saw's fence, where the core's sole will lie, or on the sander's table; the flank marked ${own} is the ${what}'s angle from the sole, the one marked ${other} what a saw that reads from square is set to.`,
-      use: `Stand it on its base and bring the disc, the blade or a sliding bevel to the flank until no light shows. A saw that reads from square is set to the flank marked ${other}. Set the machine with its power off. ${CAUTION}`,
+      registersAgainst: `Its base lies along the saw's fence, where the core's sole will lie. The flank marked ${own} is the ${what}'s angle from the sole, the one marked ${other} the saw's from square.`,
+      use: `Power off: bring blade, disc or sliding bevel to the flank until no light shows. A saw that reads from square is set to the flank marked ${other}.`,
       printed: FLAT_PRINT,
     },
   };

@@ -135,7 +135,5 @@ export function applyPose({ x, y, z, origin }: Pose, [a, b, c]: Point3): Point3 
   return [along(0), along(1), along(2)];
 }
 
-export const CAUTION =
-  "Follow the machine's manual, local rules and trained practice; keep hands off the cut and clamp short work.";
 export const FLAT_PRINT =
   "Print it flat, the lettered face up, without supports, three walls or more; it needs no brim where the first layer holds.";

@@ -8,7 +8,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
-import { CAUTION, FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
+import { FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
@@ -94,7 +94,7 @@ export function pinGuide(plane: Elevation): JigResult {
         ],
       },
       registersAgainst:
-        "Soles and toe ends of both cheek blanks, clamped inside to inside, before glue-up and truing (sole allowance and trim still on): two pegs hook under the soles, one before the toes.",
+        "It registers on both cheek blanks, before glue-up and truing: two pegs under the soles, one before the toe ends.",
       use: guideUseText(places, plane),
       printed: `${FLAT_PRINT} The holes stand upright as it lies.`,
     },
@@ -115,7 +115,7 @@ const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation)
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
   const peg = formatLength(plane.design.pegs.diameter, plane.design);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(2 * plane.widths.cheek, plane.design)} or more below the guide, so that they reach past both cheeks. Clamp the cheeks inside to inside, soles and toe ends flush. Lay the guide on the left cheek's outside, push it up and back until all three pegs touch both cheeks, clamp it, and bore both at once with ${holeContentText(places, plane)} into a backing board. A printed hole that comes out tight is opened with the drill itself. Measure the hole in waste first. ${CAUTION}`;
+  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(2 * plane.widths.cheek, plane.design)} or more below it. Lay it on the outside of the left cheek, push it up and back until all three pegs touch both cheeks, and clamp it. Bore both at once with ${holeContentText(places, plane)}. Open a tight printed hole with the drill itself.`;
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

@@ -6,7 +6,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane } from "../elevation/frame.ts";
 import { formatBareLength, formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
-import { CAUTION, type JigBody, type JigResult, type Pose } from "./jig.ts";
+import type { JigBody, JigResult, Pose } from "./jig.ts";
 import { boxOutline, cutEntry, markEntry, nameLabel, noteEntry, roundedBoxOutline } from "./lines.ts";
 import {
   BELOW_TOP,
@@ -58,7 +58,7 @@ export function recessTemplate(plane: Elevation): JigResult {
           ),
         ],
       },
-      registersAgainst: `The plate lies on the trued bed, fences on both sides of the core, the stop against the bed's tip: ${design.bed.featherChamfer > 0 ? "the foot of its feather chamfer, which is cut before" : "its edge on the blank's sole"}.`,
+      registersAgainst: `The plate lies on the trued bed, its fences on both sides of the core, its stop against the bed's tip: ${design.bed.featherChamfer > 0 ? "the foot of its feather chamfer, which is cut before" : "its edge on the blank's sole"}.`,
       use: templateUseText(plane, places, slotted),
       printed: `Print it as it lies, router's side on the table, fences up, without supports, four walls or more, so that the ${guide === cutter ? "bearing" : "bush"} does not dent it. The letters are on the side that lies on the wood.`,
     },
@@ -82,7 +82,7 @@ function templateUseText(plane: Elevation, places: TemplateLayout, slotted: bool
   const fences = slotted
     ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${formatLength(2 * (places.halfCore - slotTravel(plane, places).inward), design)} to ${formatLength(2 * (places.halfCore + SLOT_TRAVEL), design)}: set both against the core, the opening's middle on the core's centre line.`
     : `Its fences are made for a core of ${formatLength(2 * places.halfCore, design)}, printed with ${formatLength(printedRoom(design).flanks, design)} of room on each side, cut from sheet with none.`;
-  return `Made for ${made}. ${fences} Clamp block and template together in the vise or the cradle, clear of the router's base. Set the depth from the plate's face: ${formatLength(places.plate, design)} of plate and ${depth} of recess. Rout from the top of the bed inward and round the end, a scrap behind the top's edge against tearing out. Let the cutter stop before you lift the router. ${CAUTION}`;
+  return `Made for ${made}. ${fences} Clamp block and template together in vise or cradle, clear of the router's base. Set the depth from the plate's face: ${formatLength(places.plate, design)} of plate and ${depth} of recess. Rout from the top of the bed inward, a scrap behind its edge. Let the cutter stop before you lift the router.`;
 }
 
 function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, room: number): JigBody {

@@ -6,7 +6,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/glue-gap.ts";
 import { isPlacedByContact } from "../elevation/glue-up.ts";
 import { formatBareLength, formatLength } from "../units.ts";
-import { CAUTION, FLAT_PRINT, type JigResult, poseAsDrawn } from "./jig.ts";
+import { FLAT_PRINT, type JigResult, poseAsDrawn } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
 
@@ -50,7 +50,7 @@ export function throatSpacer(plane: Elevation): JigResult {
         ],
       },
       registersAgainst:
-        "The flange lies on both blocks' tops, which are still flat; one flank bears on the bed, the other on the ramp; its slot stands clear of the cross pin.",
+        "Its flange lies on the flat tops of both blocks, one flank on the bed, the other on the ramp; its slot clears the cross pin.",
       use: useText(plane, gap),
       printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatLength(wide, design)}.`,
     },
@@ -60,9 +60,9 @@ export function throatSpacer(plane: Elevation): JigResult {
 /** Contact with the iron governs where the blocks stand; the spacer sets them only where the iron does not. */
 function useText(plane: Elevation, gap: number): string {
   const set = isPlacedByContact(plane)
-    ? "It checks the front block's place; contact with the iron sets it. At the dry fit, the iron out and the cross pin in its holes, let it down over the pin midway between the cheeks: where both flanks touch and the flange lies on both tops, the throat is as planned. A flange that stands off says that the throat is narrower, flanks with play that it is wider: find out why before you glue"
+    ? "It checks the front block's place; contact with the iron sets it. At the dry fit, iron out and pin in its holes, let it down over the pin, midway between the cheeks. Both flanks touch and the flange lies flat: the throat is as planned. Flange up: narrower. Flanks loose: wider. Find out why before you glue"
     : "It sets the blocks where the iron does not. With the cross pin in its holes, let it down over the pin midway between the cheeks and slide both blocks to its flanks, flange down on their tops";
-  return `${set}. As planned, ${blocksText(plane, gap)}. At the glue-up wax it, let it in once the clamps hold, see that it stands as it stood dry, and draw it straight up by its tab before the glue sets. ${CAUTION}`;
+  return `${set}. As planned, ${blocksText(plane, gap)}.`;
 }
 
 /** Where the blocks stand once they lie against the spacer, in words. */

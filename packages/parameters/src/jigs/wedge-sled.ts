@@ -7,7 +7,8 @@ import type { Design } from "../table/index.ts";
 import { formatLength } from "../units.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, type OutlineCorner, reliefRadius } from "./cornered-outline.ts";
-import { CAUTION, FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
+import { FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
+
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 
 /** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
@@ -56,8 +57,8 @@ export function wedgeSled(plane: Elevation): JigResult {
         ],
       },
       registersAgainst:
-        "Its straight side runs along the saw's fence or lies on a shooting board's fence; the wedge blank's planed lower side lies on the pocket's long side, its butt against the pocket's thick end.",
-      use: `Plane one side of the wedge's blank, cut it to ${formatLength(length, design)} long and ${wide} wide, and lay it on its edge in the pocket, planed side in. Set the fence so that the blade just clears the sled's open side, push sled and blank past together with a finger or a dowel in the hole, a push block on top, and keep hands behind the blade. To plane instead, hold the sled in the vise and plane down to its open side from the butt to the tip, with the grain. Leave a shaving for fitting. ${CAUTION}`,
+        "Its straight side runs along the saw's fence. The wedge blank lies on its edge in the pocket, planed side in, butt against the thick end.",
+      use: `Plane the blank's lower side and cut it to ${formatLength(length, design)} × ${wide}. By hand: hold the sled in the vise and plane down to its open side, from butt to tip. At the saw: set the fence so that the blade just clears the open side; push sled and blank past together, a dowel in the hole and a push block on top, hands behind the blade. Leave a shaving for fitting.`,
       printed: FLAT_PRINT,
     },
   };

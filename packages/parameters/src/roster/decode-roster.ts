@@ -1,7 +1,8 @@
 // A roster's rows → each plane's values, or the faults of its row: one bad row keeps no other from being made.
-import type { DesignDetail } from "../design/fault.ts";
+import { decodeList } from "../design/decode-list.ts";
+import type { DesignDetail, Fault } from "../design/fault.ts";
 import { decodeValue } from "../design/value.ts";
-import { isRow, type Row, TABLE, type TableSection } from "../table/index.ts";
+import { type BoardEntry, isRow, type Row, TABLE, type TableSection } from "../table/index.ts";
 import type { Units } from "../units.ts";
 import { Faults } from "../yaml/fault.ts";
 import type { RosterCell, RosterFile, RosterPlane, RosterRow } from "./roster.ts";
@@ -24,6 +25,24 @@ export function decodeRoster({ file, rows }: RosterFile, units: Units): RosterPl
     faults.add(nameCell(row)!.at, "name", { code: "second-name", name: plane.name, firstLine });
     return { ...plane, faults: [...plane.faults, ...faults.sorted()] };
   });
+}
+
+/** Boards of the whole class; none where the roster names none. @param units the base design's */
+export function decodeRosterBoards(
+  { file, boards }: RosterFile,
+  units: Units,
+): { readonly boards: readonly BoardEntry[] } | { readonly faults: readonly Fault[] } {
+  if (!boards) return { boards: [] };
+  const faults = new Faults<DesignDetail>(file);
+  const decoded = decodeList("boards", boards, {
+    units,
+    defaults: units,
+    rows: new Set(),
+    slips: [],
+    oldWords: [],
+    faults,
+  });
+  return faults.isEmpty ? { boards: decoded as unknown as readonly BoardEntry[] } : { faults: faults.sorted() };
 }
 
 const nameCell = (row: RosterRow): RosterCell | undefined => row.cells.find(({ path }) => path === "name");

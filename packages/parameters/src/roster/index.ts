@@ -1,5 +1,5 @@
 // Door: a class's roster → the values by which each plane differs from the base.
 export { type CsvCell, type CsvTable, csvCells } from "./csv-cells.ts";
-export { decodeRoster } from "./decode-roster.ts";
+export { decodeRoster, decodeRosterBoards } from "./decode-roster.ts";
 export { parseRoster, type RosterResult } from "./parse-roster.ts";
 export type { RosterCell, RosterFile, RosterPlane, RosterRow } from "./roster.ts";

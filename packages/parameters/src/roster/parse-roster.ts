@@ -12,7 +12,7 @@ export type RosterResult =
   | { readonly ok: true; readonly roster: RosterFile }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-const KEYS = ["base", "planes"];
+const KEYS = ["base", "planes", "boards"];
 
 /**
  * The roster in a file's text. CSV where the file's name ends so, else YAML.
@@ -50,7 +50,8 @@ function rosterOfYaml(source: string | Uint8Array, file: string, faults: DesignF
     if (item.kind !== "refused") faults.add(item.at, "planes", { code: "row-not-a-map" });
     return [];
   });
-  return { file, rows, ...(base?.kind === "text" ? { base: base.text } : {}) };
+  const boards = valueAtKey("boards");
+  return { file, rows, ...(base?.kind === "text" ? { base: base.text } : {}), ...(boards ? { boards } : {}) };
 }
 
 /** Keys may be nested as in a design, or dotted. */

@@ -27,6 +27,8 @@ export interface RosterFile {
   /** The base design's file, as the roster names it. */
   readonly base?: string;
   readonly rows: readonly RosterRow[];
+  /** Boards that the whole class is cut from, as they stand in the file. */
+  readonly boards?: DesignNode;
 }
 
 /** Values of one plane against the base, or every fault of its row. */

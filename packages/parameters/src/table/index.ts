@@ -72,7 +72,16 @@ export type Design = ValueOf<typeof TABLE> & ListValues;
 export type { ChoiceRow, LengthsRow, ListRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
 export { defaultIn } from "./default-value.ts";
-export { type Cutter, isListName, LIST_NAMES, LISTS, type ListName } from "./lists.ts";
+export {
+  type BoardEntry,
+  type Cutter,
+  isListName,
+  LIST_NAMES,
+  LISTS,
+  type ListName,
+  listRows,
+  listsWithin,
+} from "./lists.ts";
 export type { Measurement } from "./measured.ts";
 export { isAssumption } from "./sources.ts";
 export { STEP_NAMES, type Stage, type Step, WORK_AFTER, WORK_STAGES, type WorkStage } from "./step-names.ts";

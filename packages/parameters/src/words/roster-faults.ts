@@ -13,7 +13,7 @@ export const ROSTER_FAULT = {
   "unknown-roster-key": sentence(
     ({ key, keys }: { key: string; keys: readonly string[] }) =>
       `"${key}" is not a key of a roster; known here: ${keys.join(", ")}`,
-    { key: "plane", keys: ["base", "planes"] },
+    { key: "plane", keys: ["base", "planes", "boards"] },
   ),
   "base-not-a-file": "base is the base design's file, such as `base: smoother.yaml`",
   "row-not-a-map": "a row is keys and values, such as `- { name: anna, iron: { width: 50.8 } }`",

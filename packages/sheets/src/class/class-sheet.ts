@@ -2,24 +2,36 @@
 import { asBuiltPlane } from "@lamplane/bench";
 import { type MachineSetup, machineSetups, type SharedJig, sharedJigs } from "@lamplane/bench/class";
 import type { Design } from "@lamplane/parameters/table";
+import type { BoardSheet } from "../boards/board-sheet.ts";
 import { type PupilSheet, pupilSheet } from "./pupil-sheet.ts";
 
 export interface ClassSheet {
   /** The roster's name. */
   readonly name: string;
   readonly designs: readonly Design[];
+  /** Of the designs in the roster. */
+  readonly numbers: readonly number[];
   readonly setups: readonly MachineSetup[];
   readonly jigs: readonly SharedJig[];
   readonly pupils: readonly PupilSheet[];
+  /** Absent without boards. */
+  readonly boards?: BoardSheet | undefined;
 }
 
-/** @param designs with the shared numbers in them, by their numbers in the roster */
-export const classSheet = (name: string, designs: readonly Design[]): ClassSheet => ({
+/** @param designs with the shared numbers in them; numbered from 1 where no numbers are given */
+export const classSheet = (
+  name: string,
+  designs: readonly Design[],
+  numbers: readonly number[] = designs.map((_, i) => i + 1),
+  boards?: BoardSheet,
+): ClassSheet => ({
   name,
   designs,
+  numbers,
   setups: machineSetups(designs),
   jigs: sharedJigs(designs),
   pupils: designs.map(pupilSheet),
+  boards,
 });
 
 /** Core width and side play of a plane as it stands. mm. */

@@ -5,6 +5,7 @@ import { sectionPicture } from "../traveller/draw/section.ts";
 import { keyFigures } from "../traveller/front-matter.ts";
 import type { StepNumber } from "../traveller/step.ts";
 import { stepContext } from "../traveller/step-context.ts";
+import { STEP_ROOM } from "../traveller/views.ts";
 
 export interface PupilSheet {
   readonly name: string;
@@ -28,5 +29,5 @@ export function pupilSheet(design: Design): PupilSheet {
       "edgeHeightAtContact",
     ] as const
   ).flatMap((key) => t.figureRow(key));
-  return { name: design.name, section: sectionPicture(t), keyFigures: keyFigures(t), sawing };
+  return { name: design.name, section: sectionPicture(t, STEP_ROOM), keyFigures: keyFigures(t), sawing };
 }

@@ -8,6 +8,7 @@ import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { BED_LAYOUT } from "../words/layout.ts";
 import { drawCaption } from "./caption.ts";
 import { fittingTextSize } from "./format.ts";
 
@@ -34,22 +35,17 @@ export function bedFaceLayout(e: Elevation): Picture {
   );
   const { recess, design } = e;
   const how = recess
-    ? [`Rout the recess ${formatLength(recess.depth, design)} deep, square to the bed,`, "open at the top of the bed."]
-    : ["A single iron: the bed needs no recess."];
-  marks.label("top of the bed", point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
+    ? [BED_LAYOUT.rout({ depth: formatLength(recess.depth, design) }), BED_LAYOUT.open]
+    : [BED_LAYOUT.none];
+  marks.label(BED_LAYOUT.top, point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
   drawCaption(
     marks,
-    "Bed, seen from the iron",
-    ["Glue to the trued bed: lower edge", "to the bed's lower edge, middle to middle.", ...how],
+    BED_LAYOUT.heading,
+    [BED_LAYOUT.glue, BED_LAYOUT.glueGoesOn, ...how],
     point(-half - ROW - 2, high + 4),
   );
-  const description = recess
-    ? "The bed face with its centre line, the recess's outline and where the bevel ends and the screw's head lies."
-    : "The bed face with its centre line and where the bevel ends.";
-  return framePicture(
-    { name: "bed-face", title: "Layout of the bed and its recess, full size", description },
-    marks.all,
-  );
+  const description = recess ? BED_LAYOUT.description : BED_LAYOUT.descriptionWhole;
+  return framePicture({ name: "bed-face", title: BED_LAYOUT.title, description }, marks.all);
 }
 
 /** Lines across the bed: the trued sole, and where the bevel ends and the iron begins to bear. */
@@ -59,11 +55,11 @@ function drawSoleAndHeel(marks: Marks, e: Elevation, low: number, half: number):
   const sole = thickness * cotDeg(e.frame.bedAngle);
   if (sole - low > 0.3) {
     marks.line("mark", across(sole));
-    marks.label("trued sole", point(half - 1.5, sole + 0.8), { size: LETTERING.small, anchor: "end" });
+    marks.label(BED_LAYOUT.truedSole, point(half - 1.5, sole + 0.8), { size: LETTERING.small, anchor: "end" });
   }
   const bevelHeel = thickness * cotDeg(bevelToBack(e.design));
   marks.line("thin", across(bevelHeel));
-  const words = "iron bears above, mouth below";
+  const words = BED_LAYOUT.bears;
   const size = fittingTextSize(words, 2 * half - 3, LETTERING.small);
   if (size !== undefined) marks.label(words, point(-half + 1.5, bevelHeel + 0.8), { size });
 }
@@ -101,10 +97,10 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
     half + ROW,
   );
   if (high > fromEdge + diameter / 2 + 8)
-    drawLeader(marks, "screw's head", point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
+    drawLeader(marks, BED_LAYOUT.head, point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
   drawLeader(
     marks,
-    `corners by cutter ⌀ ${formatLength(design.recess.cutter, design)}`,
+    BED_LAYOUT.cutter({ diameter: formatLength(design.recess.cutter, design) }),
     point(wide - 0.3 * recess.cornerRadius, recess.low + 0.3 * recess.cornerRadius),
     point(half + ROW + 4, recess.low + 10),
     "right",

@@ -1,4 +1,5 @@
 // Layout of a cheek, true size, its inside up: what is drilled and cut, what lies against it, and what a rule should read.
+
 import { atan2Deg, FAR, line, point, pointAlong, pointsEqual, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedToPlane, bedXAt, blocksAt, cheekShape, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
@@ -7,6 +8,7 @@ import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { CHEEK_LAYOUT } from "../words/layout.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 import { drawStackLayout, drawStackNames } from "./stack-marks.ts";
@@ -30,25 +32,25 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
   const hole = formatDrill(2 * e.pinHole.radius, e.design);
   const peg = pegHoles(e)[0];
   const pegWords = peg
-    ? `Pegs (dashed) ⌀ ${formatLength(pegs.diameter, e.design)}, ${formatLength(peg.centre.x - toe, e.design)} in from the ends: bore them at the dry fit, not now, through cheeks and block together.`
+    ? CHEEK_LAYOUT.pegs({
+        diameter: formatLength(pegs.diameter, e.design),
+        from: formatLength(peg.centre.x - toe, e.design),
+      })
     : "";
   drawCaption(
     marks,
-    `${hand === "left" ? "Left" : "Right"} cheek, inside up, toe to the ${hand === "left" ? "right" : "left"}`,
+    CHEEK_LAYOUT.heading({ hand }),
     [
-      `Glue this paper, print up, to the INSIDE of the ${hand} cheek: cut it out along the blank's edges and lay sole to sole, toe end to toe end.`,
-      `Drill the pin's hole ⌀ ${hole} square through both cheeks at once, clamped inside to inside.`,
+      CHEEK_LAYOUT.glue({ hand }),
+      CHEEK_LAYOUT.drill({ hole }),
       ...(pegWords === "" ? [] : [pegWords]),
-      "Prick the lines through, then scrape the paper off: it must not stay in the glue joint. Dashes at the top: the matching marks.",
+      CHEEK_LAYOUT.prick,
     ],
     point(hand === "left" ? heel : toe, top + 3.3 * ROW),
   );
-  const irons = e.design.capIron.thickness > 0 ? "iron, cap iron" : "iron";
-  const description = `Seen from the core: bed, ramp, ${irons}, wedge and cross pin where they lie against the cheek, with the holes, the finished ends, top and sole.`;
-  return framePicture(
-    { name: `cheek-${hand}`, title: `Layout of the ${hand} cheek, inside up, full size`, description },
-    marks.all,
-  );
+  const irons = e.design.capIron.thickness > 0 ? CHEEK_LAYOUT.withCap : CHEEK_LAYOUT.iron;
+  const description = CHEEK_LAYOUT.description({ irons });
+  return framePicture({ name: `cheek-${hand}`, title: CHEEK_LAYOUT.title({ hand }), description }, marks.all);
 }
 
 function cheekExtent(e: Elevation) {
@@ -94,9 +96,9 @@ function drawAcross(marks: Marks, e: Elevation): void {
       "level",
       sole - row * ROW,
     );
-  below("ramp", points.rampTip.x, 1);
-  below("bed", points.bedTip.x, 2);
-  below("blank", heel, 3);
+  below(CHEEK_LAYOUT.ramp, points.rampTip.x, 1);
+  below(CHEEK_LAYOUT.bed, points.bedTip.x, 2);
+  below(CHEEK_LAYOUT.blank, heel, 3);
   const above = (from: number, to: number, row: number, what = "") =>
     drawDimension(
       marks,
@@ -106,8 +108,8 @@ function drawAcross(marks: Marks, e: Elevation): void {
       "level",
       top + row * ROW,
     );
-  above(0, length, 1, "finished ");
-  above(toe, e.pin.centre.x, 2, "pin ");
+  above(0, length, 1, CHEEK_LAYOUT.finished);
+  above(toe, e.pin.centre.x, 2, CHEEK_LAYOUT.pin);
   if (toe < 0) {
     above(0, toe, 1);
     above(length, heel, 1);
@@ -128,20 +130,23 @@ function drawUp(marks: Marks, e: Elevation): void {
   });
 }
 
-function drawTexts(marks: Marks, e: Elevation, hand: string): void {
+function drawTexts(marks: Marks, e: Elevation, hand: "left" | "right"): void {
   const { design, frame } = e;
   const { sole, top } = cheekExtent(e);
   const { length } = design.body;
   const t = frame.thickness;
   const belowRecess = e.recess ? 0.55 * e.recess.low : 0.4 * e.bedTopS;
   const bedLabel = bedToPlane(frame, belowRecess, -t - LETTERING.usual - 0.9);
-  marks.label(`bed ${formatAngle(frame.bedAngle)}`, bedLabel, { turn: frame.bedAngle, anchor: "middle" });
+  marks.label(CHEEK_LAYOUT.bedAngle({ angle: formatAngle(frame.bedAngle) }), bedLabel, {
+    turn: frame.bedAngle,
+    anchor: "middle",
+  });
   drawRampWords(marks, e);
   const low = 0.3 * top;
   const bedAt = bedXAt(frame, low) + 4;
   drawTextBlock(
     marks,
-    [`${hand.toUpperCase()} CHEEK, INSIDE`, "bed block lies here"],
+    [CHEEK_LAYOUT.insideOf({ hand }), CHEEK_LAYOUT.bedBlock],
     (bedAt + length) / 2,
     length - bedAt - 8,
     low,
@@ -149,17 +154,17 @@ function drawTexts(marks: Marks, e: Elevation, hand: string): void {
   drawGrainArrow(marks, point((bedAt + length) / 2, Math.max(low - 10, 4)), 0, Math.min(24, (length - bedAt) / 3));
   const level = [line(point(-FAR, low), point(FAR, low))];
   const rampAt = (splitAtIntersection(level, blocksAt(e, "trued").rampChain)?.at.x ?? 0) - 6;
-  drawTextBlock(marks, [`${hand.toUpperCase()} CHEEK`, "front block lies here"], rampAt / 2, rampAt - 8, low);
-  drawUprightText(marks, "finished toe", 0, 0.55 * top, 1);
-  drawUprightText(marks, "finished heel", length, 0.35 * top, -1);
+  drawTextBlock(marks, [CHEEK_LAYOUT.cheek({ hand }), CHEEK_LAYOUT.frontBlock], rampAt / 2, rampAt - 8, low);
+  drawUprightText(marks, CHEEK_LAYOUT.toe, 0, 0.55 * top, 1);
+  drawUprightText(marks, CHEEK_LAYOUT.heel, length, 0.35 * top, -1);
   if (sole < 0)
-    marks.label(`trued sole: ${formatLength(-sole, design)} off after glue-up`, point(length - 6, 0.9), {
+    marks.label(CHEEK_LAYOUT.truedSole({ off: formatLength(-sole, design) }), point(length - 6, 0.9), {
       size: LETTERING.small,
       anchor: "end",
     });
   if (e.top.outline === "arched") {
     const along = pointAlong(e.topChain[0]!, 0.4);
-    marks.label("finished top", point(along.x - 6, along.y - 6), { size: LETTERING.small, anchor: "middle" });
+    marks.label(CHEEK_LAYOUT.top, point(along.x - 6, along.y - 6), { size: LETTERING.small, anchor: "middle" });
   }
   drawOrientationMarks(marks, e, stageExtent(e, "blank").toe, top);
 }
@@ -169,8 +174,8 @@ function drawRampWords(marks: Marks, e: Elevation): void {
   const { rampFoot, rampTop } = e.points;
   const along = atan2Deg(rampFoot.y - rampTop.y, rampFoot.x - rampTop.x);
   const words = e.ramp.curve
-    ? `ramp ${formatAngle(e.ramp.angle)}, then R ${formatLength(e.ramp.curve.radius, e.design)}`
-    : `ramp ${formatAngle(e.ramp.angle)}`;
+    ? CHEEK_LAYOUT.curved({ angle: formatAngle(e.ramp.angle), radius: formatLength(e.ramp.curve.radius, e.design) })
+    : CHEEK_LAYOUT.rampAngle({ angle: formatAngle(e.ramp.angle) });
   const middle = pointAlong(line(rampFoot, rampTop), 0.55);
   const off = line(middle, point(middle.x + (rampFoot.y - rampTop.y), middle.y + rampTop.x - rampFoot.x));
   const back = (LETTERING.usual + 0.9) / Math.hypot(rampFoot.x - rampTop.x, rampFoot.y - rampTop.y);

@@ -1,4 +1,5 @@
 // Layout of the core from the side, true size: the two cuts with their kerfs on the waste side, before anything is sawn.
+
 import {
   cosDeg,
   cotDeg,
@@ -17,6 +18,7 @@ import { drawDimension, drawGrainArrow, drawLeader } from "../picture/dimensions
 import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { CORE_LAYOUT } from "../words/layout.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
 import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
@@ -41,18 +43,17 @@ export function coreLayout(e: Elevation): Picture {
   drawTexts(marks, e, ramp, bed);
   drawCaption(
     marks,
-    "Core, seen from the maker's left, toe to the left",
+    CORE_LAYOUT.heading,
     [
-      "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
-      `Saw with the kerf (dark, ${formatLength(e.design.shop.kerf, e.design)}) in the waste, beside the line and never over it. Square across: check both sides.`,
-      "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and",
-      "two toward the heel: pencil them across the billet's top before it is ripped.",
+      CORE_LAYOUT.glue,
+      CORE_LAYOUT.saw({ kerf: formatLength(e.design.shop.kerf, e.design) }),
+      CORE_LAYOUT.marks,
+      CORE_LAYOUT.marksGoOn,
     ],
     point(0, e.design.body.height + 3.3 * ROW),
   );
-  const description =
-    "The core as one piece: ramp's cut and bed's cut with their kerfs shaded on the waste side, distances from the toe end along sole and top, orientation marks clear of both kerfs.";
-  return framePicture({ name: "core-cuts", title: "Layout of the core's two cuts, full size", description }, marks.all);
+  const description = CORE_LAYOUT.description;
+  return framePicture({ name: "core-cuts", title: CORE_LAYOUT.title, description }, marks.all);
 }
 
 function cutsOf(e: Elevation): { ramp: Cut; bed: Cut } {
@@ -101,11 +102,11 @@ function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const [low, high] = [-design.sole.allowance, design.body.height];
   const along = (what: string, x: number, y: number, at: number) =>
     drawDimension(marks, `${what} ${formatDimension(x, design)}`, point(0, y), point(x, y), "level", at);
-  along("ramp", ramp.foot.x, low, low - ROW);
-  along("bed", bed.foot.x, low, low - 2 * ROW);
-  along("blank", widths.blankLength, low, low - 3 * ROW);
-  if (ramp.head.x > 0) along("ramp", ramp.head.x, high, high + ROW);
-  if (bed.head.x < widths.blankLength) along("bed", bed.head.x, high, high + 2 * ROW);
+  along(CORE_LAYOUT.ramp, ramp.foot.x, low, low - ROW);
+  along(CORE_LAYOUT.bed, bed.foot.x, low, low - 2 * ROW);
+  along(CORE_LAYOUT.blank, widths.blankLength, low, low - 3 * ROW);
+  if (ramp.head.x > 0) along(CORE_LAYOUT.ramp, ramp.head.x, high, high + ROW);
+  if (bed.head.x < widths.blankLength) along(CORE_LAYOUT.bed, bed.head.x, high, high + 2 * ROW);
   drawDimension(marks, formatDimension(high - low, design), point(0, low), point(0, high), "upright", -ROW);
 }
 function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
@@ -115,9 +116,9 @@ function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const share = (y + design.sole.allowance) / (high + design.sole.allowance);
   const rampX = pointAlong(line(ramp.foot, ramp.head), share).x;
   const bedX = pointAlong(line(bed.foot, bed.head), share).x;
-  drawTextBlock(marks, ["FRONT BLOCK", "toe ←  left side"], rampX / 2, rampX - 8, y);
+  drawTextBlock(marks, [CORE_LAYOUT.frontBlock, CORE_LAYOUT.frontSide], rampX / 2, rampX - 8, y);
   const heel = widths.blankLength;
-  drawTextBlock(marks, ["BED BLOCK", "left side  → heel"], (bedX + heel) / 2, heel - bedX - 8, y);
+  drawTextBlock(marks, [CORE_LAYOUT.bedBlock, CORE_LAYOUT.bedSide], (bedX + heel) / 2, heel - bedX - 8, y);
   for (const [from, to] of [
     [0, rampX],
     [bedX, heel],
@@ -125,22 +126,22 @@ function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
     drawGrainArrow(marks, point((from + to) / 2, 0.1 * high), 0, Math.min(24, (to - from) / 3));
   const { allowance } = design.sole;
   if (allowance > 0)
-    marks.label(`trued sole: ${formatLength(allowance, design)} off after glue-up`, point(heel - 6, 0.9), {
+    marks.label(CORE_LAYOUT.truedSole({ off: formatLength(allowance, design) }), point(heel - 6, 0.9), {
       size: LETTERING.small,
       anchor: "end",
     });
   const middle = point((ramp.head.x + bed.head.x) / 2, 0.72 * high);
-  marks.text("waste", middle, { anchor: "middle", size: LETTERING.usual });
+  marks.text(CORE_LAYOUT.waste, middle, { anchor: "middle", size: LETTERING.usual });
   drawTextAlongCut(
     marks,
-    `ramp ${formatAngle(e.ramp.angle)} · saw at ${formatAngle(90 - e.ramp.angle)} from square`,
+    CORE_LAYOUT.rampSaw({ angle: formatAngle(e.ramp.angle), saw: formatAngle(90 - e.ramp.angle) }),
     ramp,
     -e.ramp.angle,
     e.ramp.curve && design.shop.kerf,
   );
   drawTextAlongCut(
     marks,
-    `bed ${formatAngle(frame.bedAngle)} · saw at ${formatAngle(90 - frame.bedAngle)} from square`,
+    CORE_LAYOUT.bedSaw({ angle: formatAngle(frame.bedAngle), saw: formatAngle(90 - frame.bedAngle) }),
     bed,
     frame.bedAngle,
   );
@@ -166,7 +167,7 @@ function drawShapingTexts(marks: Marks, e: Elevation, bed: Cut): void {
     const place = point(bed.foot.x + c * cotDeg(e.frame.bedAngle), -design.sole.allowance + c / 2);
     drawLeader(
       marks,
-      `feather off, square, ${formatLength(c, design)} high`,
+      CORE_LAYOUT.feather({ height: formatLength(c, design) }),
       place,
       point(place.x + 12, Math.max(5, 0.13 * high)),
       "right",
@@ -177,7 +178,7 @@ function drawShapingTexts(marks: Marks, e: Elevation, bed: Cut): void {
   const at = pointAlong(transformSegment(curve, { shift: point(design.body.trim / 2 - e.cuts.setInToe, 0) }), 0.6);
   drawLeader(
     marks,
-    `then shape: R ${formatLength(e.ramp.curve.radius, design)}`,
+    CORE_LAYOUT.shape({ radius: formatLength(e.ramp.curve.radius, design) }),
     at,
     point(at.x - 8, at.y + 5),
     "left",

@@ -8,6 +8,7 @@ import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { PIN_LAYOUT } from "../words/layout.ts";
 import { drawCaption } from "./caption.ts";
 
 const ROW = 6;
@@ -34,19 +35,19 @@ export function pinLayout(e: Elevation): Picture {
   );
   drawDimension(marks, formatDimension(2 * end, design), point(-end, -t), point(end, -t), "level", -r - 2 * ROW);
   drawEnd(marks, e, end + BETWEEN_VIEWS + diameter / 2);
-  const shape = section === "flatted" ? "flat below, half round above" : "round";
-  marks.text("from above", point(0, r + 2), { size: LETTERING.small, anchor: "middle" });
+  const shape = section === "flatted" ? PIN_LAYOUT.flatted : PIN_LAYOUT.round;
+  marks.text(PIN_LAYOUT.above, point(0, r + 2), { size: LETTERING.small, anchor: "middle" });
   drawCaption(
     marks,
-    "Cross pin",
+    PIN_LAYOUT.heading,
     [
-      `Body ${formatLength(diameter, design)} ${shape}; tenons ⌀ ${formatLength(tenon, design)} turn freely in the cheeks.`,
-      "Grain along its length.",
+      PIN_LAYOUT.body({ size: formatLength(diameter, design), shape, tenon: formatLength(tenon, design) }),
+      PIN_LAYOUT.grain,
     ],
     point(-end, r + 7),
   );
-  const description = "From above with shoulders and tenons, and the end with the section and the tenon.";
-  return framePicture({ name: "cross-pin", title: "Layout of the cross pin, full size", description }, marks.all);
+  const description = PIN_LAYOUT.description;
+  return framePicture({ name: "cross-pin", title: PIN_LAYOUT.title, description }, marks.all);
 }
 
 /** The pin from above: body between the shoulders, thinner tenons beyond. */
@@ -78,6 +79,12 @@ function drawEnd(marks: Marks, e: Elevation, x: number): void {
   drawDimension(marks, formatDimension(diameter, design), point(x - r, -r), point(x + r, -r), "level", -r - 2 * ROW);
   drawDimension(marks, formatDimension(diameter, design), point(x + r, -r), point(x + r, r), "upright", x + r + ROW);
   const onTenon = point(x + Math.SQRT1_2 * (tenon / 2), Math.SQRT1_2 * (tenon / 2));
-  drawLeader(marks, `tenon ⌀ ${formatLength(tenon, design)}`, onTenon, point(x + r + ROW, r + 6), "right");
-  marks.text("end", point(x - r - 6, 0), { size: LETTERING.small, anchor: "middle" });
+  drawLeader(
+    marks,
+    PIN_LAYOUT.tenon({ diameter: formatLength(tenon, design) }),
+    onTenon,
+    point(x + r + ROW, r + 6),
+    "right",
+  );
+  marks.text(PIN_LAYOUT.end, point(x - r - 6, 0), { size: LETTERING.small, anchor: "middle" });
 }

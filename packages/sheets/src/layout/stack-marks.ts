@@ -5,6 +5,7 @@ import type { Elevation, Recess } from "@lamplane/parameters/elevation";
 import { bedToPlane, capIronSurface, ironToPlane, thicknessAt, wedgeThickness } from "@lamplane/parameters/elevation";
 import { drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, type Marks } from "../picture/marks.ts";
+import { STACK_LAYOUT } from "../words/layout.ts";
 import { SMALLEST_LETTERS } from "./format.ts";
 
 /** Draws iron, cap iron with its hump, screw head, wedge and pin below a height; later ones lie over earlier ones. */
@@ -32,13 +33,26 @@ export function drawStackNames(marks: Marks, e: Elevation): void {
   const { capIron } = e.design;
   const s = 0.68 * e.bedTopS;
   const thick = thicknessAt(e.design, s);
-  drawNameAlong(marks, e, "iron", s, -thick, thick);
-  drawNameAlong(marks, e, "cap iron", s, 0, capIron.thickness);
-  drawNameAlong(marks, e, "wedge", 0.8 * e.bedTopS, capIron.thickness, wedgeThickness(e.design, 0.8 * e.bedTopS));
+  drawNameAlong(marks, e, STACK_LAYOUT.iron, s, -thick, thick);
+  drawNameAlong(marks, e, STACK_LAYOUT.capIron, s, 0, capIron.thickness);
+  drawNameAlong(
+    marks,
+    e,
+    STACK_LAYOUT.wedge,
+    0.8 * e.bedTopS,
+    capIron.thickness,
+    wedgeThickness(e.design, 0.8 * e.bedTopS),
+  );
   const r = e.pinSize.diameter / 2;
   const at = e.pin.centre;
   const left = point(at.x - Math.SQRT1_2 * r, at.y + Math.SQRT1_2 * r);
-  drawLeader(marks, "cross pin", left, point(at.x - r - 4, at.y + r + 3), marks.transform.mirrored ? "right" : "left");
+  drawLeader(
+    marks,
+    STACK_LAYOUT.crossPin,
+    left,
+    point(at.x - r - 4, at.y + r + 3),
+    marks.transform.mirrored ? "right" : "left",
+  );
 }
 
 function drawNameAlong(marks: Marks, e: Elevation, words: string, s: number, v: number, thickness: number): void {

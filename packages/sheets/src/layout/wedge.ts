@@ -1,4 +1,5 @@
 // Layout of the wedge: its side with the taper and its face, true size, both lying along the grain.
+
 import { line, point, polygon, tanDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { formatAngle, formatDimension } from "@lamplane/parameters/units";
@@ -6,6 +7,7 @@ import { drawDimension, drawGrainArrow } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { WEDGE_LAYOUT } from "../words/layout.ts";
 import { drawCaption } from "./caption.ts";
 
 const ROW = 6;
@@ -27,20 +29,15 @@ export function wedgeLayout(e: Elevation): Picture {
     -ROW,
   );
   drawDimension(marks, formatDimension(butt, design), point(length, 0), point(length, butt), "upright", length + ROW);
-  const words = `side · ${formatAngle(design.wedge.angle)} · lower edge lies on the ${design.capIron.thickness > 0 ? "cap iron" : "iron"}`;
+  const words = WEDGE_LAYOUT.side({
+    angle: formatAngle(design.wedge.angle),
+    on: design.capIron.thickness > 0 ? "cap iron" : "iron",
+  });
   marks.text(words, point(length / 2, -4), { size: LETTERING.small, anchor: "middle" });
   drawFace(marks, e, -ROW - BETWEEN_VIEWS);
-  drawCaption(
-    marks,
-    "Wedge",
-    [
-      "Grain along its length. Cut the blank to length and width first; take the taper",
-      "off it in the sled or the vise, never in the fingers.",
-    ],
-    point(-ROW, butt + 5),
-  );
-  const description = "Side view with tip, butt and angle, and the face with the line on which the cross pin bears.";
-  return framePicture({ name: "wedge", title: "Layout of the wedge, full size", description }, marks.all);
+  drawCaption(marks, WEDGE_LAYOUT.heading, [WEDGE_LAYOUT.cut, WEDGE_LAYOUT.cutGoesOn], point(-ROW, butt + 5));
+  const description = WEDGE_LAYOUT.description;
+  return framePicture({ name: "wedge", title: WEDGE_LAYOUT.title, description }, marks.all);
 }
 
 /** The wedge's upper face, its upper edge at `top`, with where the pin bears. */
@@ -52,9 +49,9 @@ function drawFace(marks: Marks, e: Elevation, top: number): void {
   marks.line("axis", line(point(-3, top - width / 2), point(length + 3, top - width / 2)));
   const bears = pin.contactS - design.wedge.tipFromEdge;
   marks.line("mark", line(point(bears, low), point(bears, top)));
-  marks.label("cross pin bears here", point(bears + 3.2, top - width / 4), { size: LETTERING.small, anchor: "start" });
-  marks.label("tip", point(2, low + width / 4), { size: LETTERING.small });
-  marks.label("butt", point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
+  marks.label(WEDGE_LAYOUT.bears, point(bears + 3.2, top - width / 4), { size: LETTERING.small, anchor: "start" });
+  marks.label(WEDGE_LAYOUT.tip, point(2, low + width / 4), { size: LETTERING.small });
+  marks.label(WEDGE_LAYOUT.butt, point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
   drawGrainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
   drawDimension(marks, formatDimension(bears, design), point(0, low), point(bears, low), "level", low - ROW);
   drawDimension(marks, formatDimension(length, design), point(0, low), point(length, low), "level", low - 2 * ROW);

@@ -5,6 +5,7 @@ import { LINE_STYLES } from "../line-styles.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import { Marks, SHADES } from "../picture/marks.ts";
 import type { LineKind } from "../picture/picture.ts";
+import { SHEET } from "../words/sheets.ts";
 import { type PageBlock, sideBySide, stackBlocks, withGaps } from "./blocks/block.ts";
 import { drawMarks } from "./blocks/page-writer.ts";
 import { linesBlock, wrapOnSheet } from "./blocks/text.ts";
@@ -20,8 +21,8 @@ const MAP = { height: 26, scale: 0.5, apart: 0.8 };
 const SAMPLE = 24; // mm of each kind of line
 const EXPLAINED: readonly LineKind[] = ["outline", "cut", "mark", "hidden", "axis", "thin"];
 const GREYS = [
-  { shade: SHADES.kerf, meaning: "the saw's kerf" },
-  { shade: SHADES.waste, meaning: "waste between the cuts" },
+  { shade: SHADES.kerf, meaning: SHEET.kerf },
+  { shade: SHADES.waste, meaning: SHEET.waste },
 ];
 
 /** The cover's blocks, top to bottom. */
@@ -34,36 +35,20 @@ export function coverBlocks(
   const tiled = places.filter(({ tiling }) => tiling !== undefined);
   return [
     withGaps(
-      linesBlock([TITLE], width, { size: TITLE_SIZE, bold: true, leading: TITLE_STEP / TITLE_SIZE, ascent: 1 }),
+      linesBlock([SHEET.title], width, { size: TITLE_SIZE, bold: true, leading: TITLE_STEP / TITLE_SIZE, ascent: 1 }),
       0,
       UNDER,
     ),
-    firstBold(HOW_TO_USE, width),
-    ...(tiled.length > 0 ? [firstBold(HOW_TO_JOIN, width)] : []),
+    firstBold(SHEET.howToUse, width),
+    ...(tiled.length > 0 ? [firstBold(SHEET.howToJoin, width)] : []),
     sideBySide(0, lineSamplesBlock(), pagesBlock(units, places, before, width - SECOND)),
     ...tiled.map((place) => mapBlock(place, before, width)),
   ];
 }
 
-const TITLE = "Layout, true size, to be glued on the wood";
 const TITLE_SIZE = 5.2;
 const TITLE_STEP = 9; // mm from the title to what follows
 const LINES = { size: SIZE, leading: STEP / SIZE, ascent: 1 };
-
-const HOW_TO_USE = [
-  "1. Print every page at 100 % (“actual size”), on one side only.",
-  "2. On every page measure the 100 mm bar and the 4 in bar with the rule that you work with. Paper moves",
-  "    with damp: measure again just before you glue it down.",
-  "3. Before a cut, check the distances written on the picture with a rule. Where paper and number differ,",
-  "    the number holds.",
-  "4. Each picture says which side of which piece it is glued to. Let the glue dry before you cut.",
-  "5. Follow each machine's manual, local rules and trained practice. Never hold a short block by hand at a saw.",
-];
-const HOW_TO_JOIN = [
-  "To join tiles (A1, A2 … from the left; B below A)",
-  "Cut each tile out roughly, then trim it at its line “trim here” and lay it over its neighbour, so that its edge lies",
-  "on the dashed line and the halves of the register marks make whole circles. Glue, and measure across the joint.",
-];
 
 /** Lines whose first one is bold. */
 const firstBold = ([first, ...rest]: readonly string[], width: number): PageBlock =>
@@ -82,7 +67,7 @@ function lineSamplesBlock(): PageBlock {
       const marks = new Marks();
       const row = (i: number) => page.size.height - top - SIZE - i * STEP;
       const right = left + SAMPLE;
-      marks.text("Lines", point(left, row(0)), { size: SIZE, bold: true });
+      marks.text(SHEET.lines, point(left, row(0)), { size: SIZE, bold: true });
       EXPLAINED.forEach((kind, i) => {
         const y = row(i + 1) + 1.2;
         marks.line(kind, line(point(left, y), point(right, y)));
@@ -101,12 +86,13 @@ function lineSamplesBlock(): PageBlock {
 }
 
 function pagesBlock(units: Units, places: readonly PictureLocation[], before: number, width: number): PageBlock {
-  const unit =
-    units === "mm"
-      ? "Lengths without a unit are millimetres."
-      : "In brackets, for the caliper, the length itself: the nearest fraction is + where the length is plainly over it, − where under.";
   return firstBold(
-    ["On which page", ...places.map((place) => whereText(place, before)), "", ...wrapOnSheet(unit, width, LINES)],
+    [
+      SHEET.onWhichPage,
+      ...places.map((place) => whereText(place, before)),
+      "",
+      ...wrapOnSheet(SHEET.units[units], width, LINES),
+    ],
     width,
   );
 }
@@ -114,8 +100,7 @@ function pagesBlock(units: Units, places: readonly PictureLocation[], before: nu
 function whereText({ picture, pages, tiling }: PictureLocation, before: number): string {
   const name = picture.name.replaceAll("-", " ");
   const [first, last] = [before + Math.min(...pages), before + Math.max(...pages)];
-  const on = first === last ? `page ${first}` : `pages ${first} to ${last}`;
-  return tiling ? `${name}: ${on}, in ${pages.length} tiles (map below)` : `${name}: ${on}`;
+  return SHEET.onPages({ name, first, last, tiles: tiling ? pages.length : undefined });
 }
 
 /** The picture small, with its tiles, their names and pages over it. */
@@ -134,7 +119,7 @@ function mapBlock({ picture, pages, tiling }: PictureLocation, before: number, w
         const [from, to] = [tile.left * scale, (tile.left + tile.width) * scale];
         const [high, low] = [-tile.top * scale - inset, -(tile.top + tile.height) * scale + inset];
         marks.outline("hidden", polygon(point(from, low), point(to, low), point(to, high), point(from, high)));
-        const name = `${tileName(tile)}: page ${before + pages[i]!}`;
+        const name = SHEET.tileOnPage({ tile: tileName(tile), page: before + pages[i]! });
         marks.label(name, point((from + to) / 2, (low + high) / 2 - 1.2), {
           size: 3.6,
           bold: true,

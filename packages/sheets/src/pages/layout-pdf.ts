@@ -6,10 +6,13 @@ import { createPdf, type Pdf, pdfBytes } from "../pdf/document.ts";
 import { drawPicture } from "../pdf/draw-picture.ts";
 import type { Typefaces } from "../pdf/typefaces.ts";
 import type { Picture } from "../picture/picture.ts";
+import { PAPER } from "../words/papers.ts";
+import { SHEET } from "../words/sheets.ts";
 import { flowBlocks } from "./blocks/flow.ts";
+import { headBlock } from "./blocks/head.ts";
 import { coverBlocks } from "./cover.ts";
-import { pageFurniture } from "./page-furniture.ts";
-import { type Orientation, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
+import { printCheckBlock } from "./page-furniture.ts";
+import { FOOT_HEIGHT, type Orientation, PAGE_MARGIN, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
 import { locatePictures, type PrintedSheet, paginatePictures, pieceLabel, type SheetPiece } from "./sheet.ts";
 import { makeTileMarks } from "./tile-marks.ts";
 
@@ -36,11 +39,11 @@ export async function layoutPdf(pictures: readonly Picture[], options: LayoutOpt
     flowBlocks([{ blocks: coverBlocks(units, places, start, room.width) }], room.height);
   const before = coverPages(0).length;
   const cover = coverPages(before);
-  const about = { title: `${name}: layout, true size`, subject: "1:1 sheets to glue on the wood" };
+  const about = { title: SHEET.fileTitle({ name }), subject: SHEET.subject };
   const pdf = createPdf({ ...about, ...(typefaces ? { typefaces } : {}) });
   const pages = before + sheets.length;
   cover.forEach((blocks, i) => {
-    const size = addPage(pdf, options, "portrait", { what: "layout: read this first", page: i + 1, pages });
+    const size = addPage(pdf, options, "portrait", { what: SHEET.readFirst, page: i + 1, pages });
     for (const { block, top } of blocks) block.draw({ pdf, size }, { left: room.left, top: room.top + top });
   });
   sheets.forEach((sheet, i) => {
@@ -61,8 +64,11 @@ interface PageNumber {
 function addPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orientation, numbered: PageNumber): Size {
   const size = pageSize(paper, turn);
   pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
-  const furniture = pageFurniture(size, { plane: name, version, ...numbered }, pdf.typefaces);
-  drawPicture(pdf, { height: size.height, marks: furniture.all }, { left: 0, top: 0 });
+  const { what, ...of } = numbered;
+  const sheet = { pdf, size };
+  const head = headBlock({ name, what, number: PAPER.page({ ...of, version }) }, size.width - 2 * PAGE_MARGIN);
+  head.draw(sheet, { left: PAGE_MARGIN, top: PAGE_MARGIN });
+  printCheckBlock().draw(sheet, { left: PAGE_MARGIN, top: size.height - PAGE_MARGIN - FOOT_HEIGHT });
   return size;
 }
 

@@ -2,6 +2,7 @@
 import { arc, line, type Point, point } from "@lamplane/geometry";
 import { drawArrowHead } from "../picture/dimensions.ts";
 import { Marks } from "../picture/marks.ts";
+import { SHEET } from "../words/sheets.ts";
 import { OVERLAP } from "./seams.ts";
 import { type Tile, type Tiling, tileName } from "./tiling.ts";
 
@@ -20,8 +21,8 @@ interface Joint {
 }
 
 function jointsOf({ columns, rows }: Tiling, { row, column, width, height }: Tile): Joint[] {
-  const over = (r: number, c: number) => `trim here, lay over ${tileName({ row: r, column: c })}`;
-  const under = (r: number, c: number) => `edge of ${tileName({ row: r, column: c })} lies here`;
+  const over = (r: number, c: number) => SHEET.trimHere({ tile: tileName({ row: r, column: c }) });
+  const under = (r: number, c: number) => SHEET.edgeHere({ tile: tileName({ row: r, column: c }) });
   const joints: (Joint | false)[] = [
     column > 0 && { upright: true, at: 0, trimmed: true, words: over(row, column - 1) },
     column < columns - 1 && { upright: true, at: width - OVERLAP, trimmed: false, words: under(row, column + 1) },

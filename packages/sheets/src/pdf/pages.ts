@@ -20,6 +20,7 @@ export interface PdfPages {
   clip(): this;
   stroke(): this;
   fill(rule: "even-odd"): this;
+  scale(factor: number, options: { origin: [x: number, y: number] }): this;
   rotate(degrees: number, options: { origin: [x: number, y: number] }): this;
   font(name: "plain" | "bold"): this;
   fontSize(points: number): this;

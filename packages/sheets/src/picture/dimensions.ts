@@ -1,5 +1,7 @@
 // Dimension lines with what they measure, leaders and the grain's arrow; all of it in thin lines, which are no edge of the wood.
+
 import { atan2Deg, cosDeg, distance, EPSILON, line, type Point, point, polygon, sinDeg } from "@lamplane/geometry";
+import { PICTURE } from "../words/layout.ts";
 import { LETTERING, type Marks } from "./marks.ts";
 import { textWidth } from "./text-metrics.ts";
 
@@ -96,5 +98,5 @@ export function drawGrainArrow(marks: Marks, middle: Point, direction: number, l
   drawArrowHead(marks, a, direction + 180);
   drawArrowHead(marks, b, direction);
   const over = offsetPoint(middle, direction + 90, direction === 90 && marks.transform.mirrored ? -0.9 : 0.9);
-  marks.label("grain", over, { size: LETTERING.small, anchor: "middle", turn: direction });
+  marks.label(PICTURE.grain, over, { size: LETTERING.small, anchor: "middle", turn: direction });
 }

@@ -1,5 +1,7 @@
 // A part's drawing as a picture: each kind of work has its kind of line, as on the layers of its DXF.
+
 import type { Drawing, DrawingEntry, WorkKind } from "@lamplane/parameters/drawings";
+import { PICTURE } from "../words/layout.ts";
 import { Marks } from "./marks.ts";
 import type { LineKind, Picture } from "./picture.ts";
 import { framePicture } from "./picture-frame.ts";
@@ -11,14 +13,13 @@ const LINES: Readonly<Record<Exclude<WorkKind, "NOTE">, LineKind>> = {
   MARK: "mark",
   ENGRAVE: "mark",
 };
-const DESCRIPTION =
-  "Full lines are cut or drilled, dashes with two dots routed, short dashes marked. Lengths are in mm.";
+const DESCRIPTION = PICTURE.drawing;
 
 /** The same drawing for eyes: outlines, drilled circles with their centre lines, routed and marked lines, notes. */
 export function drawingPicture(drawing: Drawing): Picture {
   const marks = new Marks();
   for (const entry of drawing.entries) drawEntry(marks, entry);
-  const title = `${drawing.title.replaceAll("-", " ")}, full size`;
+  const title = PICTURE.fullSize({ what: drawing.title.replaceAll("-", " ") });
   return framePicture({ name: drawing.title, title, description: DESCRIPTION }, marks.all);
 }
 

@@ -11,8 +11,8 @@ export interface WrapOptions {
   readonly breakWords?: boolean;
 }
 
-/** Spaces at which a text with numbers in it may be broken: not between a number and its unit. */
-export const NOT_BEFORE_UNIT = /(?<!\d) | (?!mm|in\b|%)/;
+/** Spaces at which a text with numbers in it may be broken: not between a number, its unit, and the number in brackets behind it. */
+export const NOT_BEFORE_UNIT = /(?<!\d) (?!\(\d)| (?!mm|in\b|%|\(\d)/;
 
 /** A text's lines, none wider than `width`, in the unit of its size, but for what the options let stand out. */
 export function wrapText(text: string, width: number, options: WrapOptions): string[] {

@@ -1,9 +1,11 @@
 // Shares as level bars, each with its name before it and its figure and note behind it; nothing is told by shade alone.
+
 import { line, type Point } from "@lamplane/geometry";
 import { formatPercent } from "@lamplane/parameters/units";
 import type { Picture, PictureMark } from "../picture/picture.ts";
 import { LINE_HEIGHT, type PictureTextMark, wrapLines } from "../picture/text-layout.ts";
 import { estimateTextWidth } from "../picture/text-metrics.ts";
+import { SHARES } from "../words/plots.ts";
 import { type Axis, numberAxis } from "./axis.ts";
 import {
   axisTitle,
@@ -139,7 +141,7 @@ const scaleMarks = ({ scale, at, top, left, right }: Layout): PictureMark[] => [
 const lineCount = (...blocks: readonly (readonly string[])[]): number => Math.max(...blocks.map((b) => b.length));
 
 const shareLabel = ({ share, note }: ShareRow): string =>
-  `${share > 0 && share < 0.005 ? "under 1 %" : formatPercent(share, 0)}${note ? `: ${note}` : ""}`;
+  `${share > 0 && share < 0.005 ? SHARES.underOne : formatPercent(share, 0)}${note ? `: ${note}` : ""}`;
 
 interface RowPlace {
   readonly left: number;

@@ -13,6 +13,7 @@ import {
 import type { Design } from "@lamplane/parameters/table";
 import { formatDecimalLength, type Units } from "@lamplane/parameters/units";
 import type { LineKind, Picture } from "../picture/picture.ts";
+import { MOUTH_PLOT, SEASONS_PLOT, THROAT_PLOT } from "../words/plots.ts";
 import { lengthAxis, numberAxis } from "./axis.ts";
 import { barPicture, type ShareRow } from "./bars.ts";
 import { plotPicture, type Series } from "./plot.ts";
@@ -48,20 +49,17 @@ export function mouthPlot(plane: Elevation, width: number = PLOT_SIZE.width): Pi
   return plotPicture({
     name: "mouth-over-life",
     width,
-    title: `${plane.design.name}: how the mouth opens as the sole is trued`,
-    x: lengthAxis(
-      { label: "wood taken off the sole since glue-up", least: first, greatest: last.x, tight: true },
-      units,
-    ),
-    y: lengthAxis({ label: "mouth opening, the edge set to the sole", least: 0, greatest: last.y }, units),
+    title: MOUTH_PLOT.title({ name: plane.design.name }),
+    x: lengthAxis({ label: MOUTH_PLOT.off, least: first, greatest: last.x, tight: true }, units),
+    y: lengthAxis({ label: MOUTH_PLOT.opening, least: 0, greatest: last.y }, units),
     series: [
       {
-        label: `mouth: ${formatPlotLength(last.y, units)} after ${formatPlotLength(life, units)} of later truings`,
+        label: MOUTH_PLOT.after({ opening: formatPlotLength(last.y, units), off: formatPlotLength(life, units) }),
         line: "strong",
         points: sampleEvenly(opens, life).map(at),
       },
       {
-        label: `wanted: ${formatPlotLength(mouth.opening, units)}`,
+        label: MOUTH_PLOT.wanted({ opening: formatPlotLength(mouth.opening, units) }),
         line: "hidden",
         points: [
           { x: first, y: mouth.opening },
@@ -70,7 +68,8 @@ export function mouthPlot(plane: Elevation, width: number = PLOT_SIZE.width): Pi
       },
     ],
     points: mouthPoints(plane, opens, at, life),
-    bands: sole.allowance > first ? [{ from: first, to: sole.allowance, shade: LIGHT, words: "first truing" }] : [],
+    bands:
+      sole.allowance > first ? [{ from: first, to: sole.allowance, shade: LIGHT, words: MOUTH_PLOT.firstTruing }] : [],
   });
 }
 
@@ -83,11 +82,11 @@ function mouthPoints(
   const { units, sole } = design;
   const wear = ramp.curve?.begin.y ?? Number.POSITIVE_INFINITY;
   return [
-    { at: at(0), words: `trued sole, ${formatPlotLength(sole.allowance, units)} off: the mouth wanted` },
+    { at: at(0), words: MOUTH_PLOT.truedSole({ off: formatPlotLength(sole.allowance, units) }) },
     ...(opens > -sole.allowance && opens < 0
-      ? [{ at: at(opens), words: `the edge comes through, ${formatPlotLength(opens + sole.allowance, units)} off` }]
+      ? [{ at: at(opens), words: MOUTH_PLOT.opens({ off: formatPlotLength(opens + sole.allowance, units) }) }]
       : []),
-    ...(wear < life ? [{ at: at(wear), words: "the wear ends: from here the mouth opens faster" }] : []),
+    ...(wear < life ? [{ at: at(wear), words: MOUTH_PLOT.wearEnds }] : []),
   ];
 }
 
@@ -103,12 +102,12 @@ export function throatPlot(plane: Elevation, width: number = PLOT_SIZE.width): P
   return plotPicture({
     name: "throat-width",
     width,
-    title: `${name}: width of the throat`,
-    x: lengthAxis({ label: "path up the ramp from the mouth", least: 0, greatest: last.along, tight: true }, units),
-    y: lengthAxis({ label: "width from the ramp to what lies nearest", least: 0, greatest: widest }, units),
+    title: THROAT_PLOT.title({ name }),
+    x: lengthAxis({ label: THROAT_PLOT.path, least: 0, greatest: last.along, tight: true }, units),
+    y: lengthAxis({ label: THROAT_PLOT.width, least: 0, greatest: widest }, units),
     series: [
       {
-        label: `width: ${formatPlotLength(last.width, units)} at the top`,
+        label: THROAT_PLOT.atTop({ width: formatPlotLength(last.width, units) }),
         line: "strong",
         points: series.map(({ along, width }) => ({ x: along, y: Math.max(0, width) })),
       },
@@ -122,9 +121,16 @@ function throatPoints({ units }: Design, series: readonly ThroatWidth[]): Marked
   const at = (station: ThroatWidth) => ({ x: station.along, y: Math.max(0, station.width) });
   const chokes = throatChokes(series).map(({ station, by }) => ({
     at: at(station),
-    words: `narrows here by ${formatPlotLength(by, units)}, to ${formatPlotLength(station.width, units)} at the ${station.nearest}`,
+    words: THROAT_PLOT.narrows({
+      by: formatPlotLength(by, units),
+      width: formatPlotLength(station.width, units),
+      nearest: station.nearest,
+    }),
   }));
-  return [...chokes, { at: at(series[0]!), words: `mouth: ${formatPlotLength(series[0]!.width, units)}` }];
+  return [
+    ...chokes,
+    { at: at(series[0]!), words: THROAT_PLOT.mouth({ opening: formatPlotLength(series[0]!.width, units) }) },
+  ];
 }
 
 /** Stretches of the path over which the same thing lies nearest; neighbouring stretches differ in shade. */
@@ -171,9 +177,9 @@ export interface SeasonsPlotOptions {
 }
 
 const GAPS: readonly (readonly [key: "sideGap" | "pinEndGap" | "wedgeGap", words: string, line: LineKind])[] = [
-  ["sideGap", "core over iron", "strong"],
-  ["wedgeGap", "core over wedge", "hidden"],
-  ["pinEndGap", "each end of the pin", "axis"],
+  ["sideGap", SEASONS_PLOT.sideGap, "strong"],
+  ["wedgeGap", SEASONS_PLOT.wedgeGap, "hidden"],
+  ["pinEndGap", SEASONS_PLOT.pinEndGap, "axis"],
 ];
 
 /** The gaps over the year's range. A gap that no row knows is left out; below 0 the parts bind. */
@@ -194,22 +200,25 @@ export function seasonsPlot(rows: readonly SeasonGaps[], options: SeasonsPlotOpt
     line: "thin",
     points: [driest, dampest].map((x) => ({ x, y })),
   });
-  const least = leastGap === undefined ? [] : [level(`least wanted: ${formatPlotLength(leastGap, units)}`, leastGap)];
+  const least =
+    leastGap === undefined
+      ? []
+      : [level(SEASONS_PLOT.leastWanted({ gap: formatPlotLength(leastGap, units) }), leastGap)];
   const lines = known.map(({ words, kind, points }): Series => {
     const smallest = Math.min(...points.map(({ y }) => y));
-    return { label: `${words}: least ${formatPlotLength(smallest, units)}`, line: kind, points };
+    return { label: SEASONS_PLOT.least({ what: words, gap: formatPlotLength(smallest, units) }), line: kind, points };
   });
-  const note = known.length === 0 ? "no movement figures for these woods" : undefined;
+  const note = known.length === 0 ? SEASONS_PLOT.unknown : undefined;
   return plotPicture({
     name: "seasons",
     width,
-    title: `${of === undefined ? "" : `${of}: `}gaps over the year${note ? ` (${note})` : ""}`,
+    title: SEASONS_PLOT.title({ of, note }),
     x: numberAxis(
-      { label: humid ? "relative humidity" : "moisture of the wood", least: driest, greatest: dampest, tight: true },
+      { label: humid ? SEASONS_PLOT.humidity : SEASONS_PLOT.moisture, least: driest, greatest: dampest, tight: true },
       "%",
     ),
     y: lengthAxis(
-      { label: "gap (at 0 the parts bind)", least: Math.min(0, ...ys), greatest: Math.max(leastGap ?? 0, ...ys) },
+      { label: SEASONS_PLOT.gap, least: Math.min(0, ...ys), greatest: Math.max(leastGap ?? 0, ...ys) },
       units,
     ),
     series: [...lines, ...least],
@@ -224,7 +233,7 @@ function plannedPoints(known: readonly { points: readonly { x: number; y: number
   if (planned === undefined || after < 0 || points[0]!.x > planned) return [];
   const [a, b] = [points[Math.max(0, after - 1)]!, points[after]!];
   const share = b.x > a.x ? (planned - a.x) / (b.x - a.x) : 0;
-  return [{ at: { x: planned, y: a.y + (b.y - a.y) * share }, words: "as cut" }];
+  return [{ at: { x: planned, y: a.y + (b.y - a.y) * share }, words: SEASONS_PLOT.asCut }];
 }
 
 export interface SharesPlotOptions {

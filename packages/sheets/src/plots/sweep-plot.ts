@@ -1,7 +1,9 @@
 // A figure over a swept parameter: a line for each value of a second one, broken where a check would stop the plane.
+
 import type { Point } from "@lamplane/geometry";
 import type { Units } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
+import { SHARES } from "../words/plots.ts";
 import { type Axis, lengthAxis, numberAxis } from "./axis.ts";
 import { plotPicture, type Series, type Stretch } from "./plot.ts";
 import { PLOT_SIZE } from "./plot-frame.ts";
@@ -141,7 +143,7 @@ function failureNotes(lines: readonly (readonly KnownPoint[])[]): MarkedPoint[] 
   return [...longest]
     .sort(([, a], [, b]) => runLength(b) - runLength(a))
     .slice(0, MOST_NOTES)
-    .map(([codes, run]) => ({ at: run[Math.floor(run.length / 2)]!, words: `stopped by ${codes}` }));
+    .map(([codes, run]) => ({ at: run[Math.floor(run.length / 2)]!, words: SHARES.stopped({ codes }) }));
 }
 
 const runLength = (run: readonly KnownPoint[]): number => (run.length === 0 ? -1 : run.at(-1)!.x - run[0]!.x);

@@ -1,8 +1,10 @@
 // What a year's dry and damp days do to the bed's angle and to the mouth: the wood moves up and down, along its grain hardly.
+
 import { planeSeasons, yearlyAngles } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { formatAngle, formatDecimalLength } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
+import { SEASONS_PLOT } from "../words/plots.ts";
 import { type Axis, lengthAxis, numberAxis } from "./axis.ts";
 import { plotPicture } from "./plot.ts";
 import { PLOT_SIZE } from "./plot-frame.ts";
@@ -25,17 +27,18 @@ export function yearPlots(plane: Elevation, width: number = PLOT_SIZE.width): Pi
   return [
     drawLine(plane, width, {
       name: "bed-over-year",
-      title: `${name}: the bed's angle over the year`,
-      label: (value) => `bed: ${formatAngle(value, { decimals: 2, halves: "scaled" })}`,
+      title: SEASONS_PLOT.bedTitle({ name }),
+      label: (value) => SEASONS_PLOT.bed({ angle: formatAngle(value, { decimals: 2, halves: "scaled" }) }),
       points: year.map(({ moisture, bed }) => ({ x: moisture, y: bed })),
-      axis: (least, greatest) => numberAxis({ label: "bed angle", least, greatest, most: 4 }, "°"),
+      axis: (least, greatest) => numberAxis({ label: SEASONS_PLOT.bedAngle, least, greatest, most: 4 }, "°"),
     }),
     drawLine(plane, width, {
       name: "mouth-over-year",
-      title: `${name}: the mouth over the year, the edge set to the sole anew`,
-      label: (value) => `mouth: ${formatDecimalLength(value, { units, decimals: { mm: 3, in: 4 } })}`,
+      title: SEASONS_PLOT.mouthTitle({ name }),
+      label: (value) =>
+        SEASONS_PLOT.mouth({ opening: formatDecimalLength(value, { units, decimals: { mm: 3, in: 4 } }) }),
       points: year.map(({ moisture, mouth }) => ({ x: moisture, y: mouth })),
-      axis: (least, greatest) => lengthAxis({ label: "mouth opening", least, greatest, most: 4 }, units),
+      axis: (least, greatest) => lengthAxis({ label: SEASONS_PLOT.opening, least, greatest, most: 4 }, units),
     }),
   ];
 }
@@ -52,12 +55,12 @@ function drawLine(plane: Elevation, width: number, { name, title, label, points,
     width,
     height: HEIGHT,
     title,
-    x: numberAxis({ label: "moisture of the wood", least: first.x, greatest: last.x, tight: true }, "%"),
+    x: numberAxis({ label: SEASONS_PLOT.moisture, least: first.x, greatest: last.x, tight: true }, "%"),
     y: axis(Math.min(...ys), Math.max(...ys)),
     series: [{ label: label(last.y), line: "strong", points }],
     points: [
       { at: first, words: label(first.y) },
-      { at: planned, words: `as cut, ${label(planned.y)}` },
+      { at: planned, words: SEASONS_PLOT.planned({ value: label(planned.y) }) },
     ],
   });
 }

@@ -1,7 +1,7 @@
 // What stands after the last step: hold and strength, and the plots.
+
 import {
   assumptionCaption,
-  type BenchFigureKey,
   LEAST_GAP,
   LEAST_RUNS,
   planeSeasonSeries,
@@ -14,27 +14,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
 import { yearPlots } from "../plots/year.ts";
-
-/** What is told of hold and strength, in words that stand alone. */
-export const STRENGTH_ROWS: readonly (readonly [BenchFigureKey, string])[] = [
-  ["cuttingForce", "Force on the edge, fine shaving"],
-  ["cuttingForceInCatch", "Force on the edge, a catch"],
-  ["clampWanted", "Clamp on the iron that holds it, fine shaving"],
-  ["clampWantedLeast", "The same where friction is best"],
-  ["clampWantedMost", "The same where friction is worst"],
-  ["clampWantedInCatch", "Clamp on the iron that holds it, a catch"],
-  ["drivingForce", "Push on the wedge that clamps for a fine shaving"],
-  ["holdMargin", "Self-locking margin of the wedge"],
-  ["holdMarginLeast", "The same where friction is worst"],
-  ["pinSag", "Sag of the cross pin, fine shaving"],
-  ["pinBendingFactor", "Cross pin in bending: strength over stress, fine shaving"],
-  ["tenonBendingFactor", "Tenons in bending at the shoulder: strength over stress, fine shaving"],
-  ["tenonShearFactor", "Tenons in shear: strength over stress, fine shaving"],
-  ["tenonBearingFactor", "Tenons pressed in their holes: strength over stress, fine shaving"],
-  ["cheekBearingFactor", "Cheeks pressed by the tenons: strength over stress, fine shaving"],
-  ["shearOutFactor", "Cheeks sheared out to the edge: strength over stress, fine shaving"],
-  ["smallestFactorInCatch", "The weakest of these in a catch: strength over stress"],
-];
+import { APPENDIX_PLOTS } from "../words/plots.ts";
 
 /** Plots of this plane, each with what it tells. */
 export function travellerPlots(plane: Elevation, design: Design) {
@@ -44,13 +24,13 @@ export function travellerPlots(plane: Elevation, design: Design) {
   ) as ResultTolerance;
   const { shares } = mouth;
   return [
-    { words: "What each truing of the sole costs the mouth.", picture: mouthPlot(plane) },
+    { words: APPENDIX_PLOTS.mouth, picture: mouthPlot(plane) },
     {
-      words: "Whether a shaving finds its way out: the throat's width from the mouth to the top.",
+      words: APPENDIX_PLOTS.throat,
       picture: throatPlot(plane),
     },
     {
-      words: "What the year's dry and damp days do to the gaps (indicative).",
+      words: APPENDIX_PLOTS.gaps,
       picture: seasonsPlot(planeSeasonSeries(plane), {
         units,
         of: name,
@@ -59,17 +39,17 @@ export function travellerPlots(plane: Elevation, design: Design) {
       }),
     },
     ...yearPlots(plane).map((picture, i) => ({
-      words: i === 0 ? "What they do to the bed's angle (indicative)." : "What they do to the mouth (indicative).",
+      words: i === 0 ? APPENDIX_PLOTS.bed : APPENDIX_PLOTS.mouthYear,
       picture,
     })),
     ...(shares.length > 0
       ? [
           {
-            words: `Which step decides how wide the mouth comes out before set, read and repeat.${assumptionCaption(mouth, units)}`,
+            words: APPENDIX_PLOTS.shares({ assumption: assumptionCaption(mouth, units) }),
             picture: sharesPlot(shares, {
               name: "mouth-shares",
-              title: `${name}: which step decides the mouth`,
-              axis: "share of the mouth's variance",
+              title: APPENDIX_PLOTS.sharesTitle({ name }),
+              axis: APPENDIX_PLOTS.sharesAxis,
             }),
           },
         ]

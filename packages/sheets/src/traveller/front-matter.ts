@@ -2,6 +2,7 @@
 import type { StockPlan } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { formatBareLength, formatDrill } from "@lamplane/parameters/units";
+import { KEY_FIGURES, STOCK_HEAD, TOOLS } from "../words/front.ts";
 import type { StepNumber } from "./step.ts";
 import type { StepContext } from "./step-context.ts";
 
@@ -14,21 +15,15 @@ export interface StockTable {
 export function keyFigures(t: StepContext): StepNumber[] {
   const { design, ramp } = t.plane;
   return [
-    t.lengthRow("Length", design.body.length),
-    ...t.figureRow("bodyHeight", "Height"),
-    ...t.figureRow("bodyWidth", "Width"),
-    ...t.figureRow("bedAngle", "Bed"),
-    ...t.figureRow("faceAngle", "Iron's face"),
-    { label: ramp.curve ? "Ramp's wear" : "Ramp", value: t.deg(ramp.angle) },
-    ...t.figureRow("mouthX", "Edge from the toe"),
-    ...t.figureRow("mouthOpening", "Mouth wanted"),
-    ...t.figureRow("mouthGrowth", `Mouth opens, ${t.perFine}`),
-    ...t.figureRow("soleToTake", "Sole still to take off"),
-    ...t.figureRow("coreWidth", "Core"),
-    t.lengthRow("Each cheek", t.plane.widths.cheek),
-    ...t.figureRow("wedgeAngle", "Wedge"),
-    t.lengthRow("Cross pin", t.plane.pinSize.diameter),
-    ...t.figureRow("pinToRamp", "Room from pin to ramp"),
+    t.lengthRow(KEY_FIGURES.length, design.body.length),
+    ...t.figureRow("bodyHeight", KEY_FIGURES.height),
+    ...t.figureRow("bodyWidth", KEY_FIGURES.width),
+    ...t.figureRow("bedAngle", KEY_FIGURES.bed),
+    ...(t.plane.frame.faceAngle === t.plane.frame.bedAngle ? [] : t.figureRow("faceAngle", KEY_FIGURES.face)),
+    { label: ramp.curve ? KEY_FIGURES.wear : KEY_FIGURES.ramp, value: t.deg(ramp.angle) },
+    ...t.figureRow("mouthX", KEY_FIGURES.edge),
+    ...t.figureRow("mouthOpening", KEY_FIGURES.mouth),
+    ...t.figureRow("soleToTake", KEY_FIGURES.soleToTake),
   ];
 }
 
@@ -36,13 +31,16 @@ export function keyFigures(t: StepContext): StepNumber[] {
 export function toolsFor(plane: Elevation, t: StepContext): string[] {
   const { design, recess } = plane;
   return [
-    "rule, caliper, square, bevel or protractor, straightedge, winding sticks, feeler leaves, pencil and knife",
-    `saw for ripping; mitre saw, bandsaw or handsaw for the two cuts (kerf entered as ${t.mm(design.shop.kerf)})`,
-    "bench plane and block plane, sharp; scraper, rasp or spokeshave",
-    ...(recess ? [`router with a cutter ⌀ ${t.mm(design.recess.cutter)}, or chisels`] : []),
-    `drill ⌀ ${formatDrill(2 * plane.pinHole.radius, design)}${design.pegs.perEnd > 0 ? ` and ⌀ ${t.mm(design.pegs.diameter)}` : ""}, square to the table`,
-    "six clamps or more with cauls, glue, wax, oil, a small hammer",
-    "eye, ear and dust protection as the machine's manual asks",
+    TOOLS.measuring,
+    TOOLS.saws({ kerf: t.mm(design.shop.kerf) }),
+    TOOLS.planes,
+    ...(recess ? [TOOLS.router({ cutter: t.mm(design.recess.cutter) })] : []),
+    TOOLS.drills({
+      pin: formatDrill(2 * plane.pinHole.radius, design),
+      peg: design.pegs.perEnd > 0 ? formatDrill(design.pegs.diameter, design) : undefined,
+    }),
+    TOOLS.glueUp,
+    TOOLS.protection,
   ];
 }
 
@@ -52,7 +50,7 @@ export function stockTable(t: StepContext, { list }: StockPlan): StockTable {
   const size = (of: Size) =>
     (["length", "width", "thickness"] as const).map((side) => formatBareLength(of[side], t.design)).join(" × ");
   return {
-    head: ["Piece", "No.", "Rough, no less", "Finished", "From", "Wood", "Grain"],
+    head: STOCK_HEAD,
     rows: list.rows.map((row) => [
       row.piece,
       String(row.count),

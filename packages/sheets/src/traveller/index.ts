@@ -21,7 +21,8 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { jigPlans } from "@lamplane/parameters/jigs";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import type { Picture } from "../picture/picture.ts";
-import { STRENGTH_ROWS, travellerPlots } from "./appendix.ts";
+import { STRENGTH } from "../words/appendix.ts";
+import { travellerPlots } from "./appendix.ts";
 import { bedContent, cutsContent, pinHoleContent, recessContent } from "./content/blocks.ts";
 import type { ContentInput, StepContent } from "./content/content.ts";
 import { dryFitContent, glueContent, wedgeContent } from "./content/together.ts";
@@ -30,11 +31,14 @@ import { coreContent, ironContent, stockContent } from "./content/wood.ts";
 import { jigPicture } from "./draw/jig.ts";
 import { sectionPicture } from "./draw/section.ts";
 import { keyFigures, type StockTable, stockTable, toolsFor } from "./front-matter.ts";
-import type { Caution, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
+import { type SetUp, setUps } from "./set-ups.ts";
+import type { Caution, JigInUse, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
 import { isDone, stepBlanks, stepContext } from "./step-context.ts";
+import type { PictureRoom } from "./views.ts";
 
 export type { StockTable } from "./front-matter.ts";
-export type { Blank, Caution, ReadingRow, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
+export type { SetUp } from "./set-ups.ts";
+export type { Blank, Caution, JigInUse, ReadingRow, StepNumber, TravellerKey, TravellerStep } from "./step.ts";
 
 /** What is measured at a step, and its place among the bench's steps, are the bench's own. */
 const CONTENTS: Readonly<Record<TravellerKey, (known: ContentInput) => StepContent>> = {
@@ -60,21 +64,40 @@ const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly 
 /** Every step with this plane's numbers as they stand when it begins; the plane must be one that may be built. */
 export function travellerSteps(design: Design): TravellerStep[] {
   const report = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS });
-  const made = new Set<string>(jigPlans(asBuiltPlane(design)).map(({ name }) => name));
+  const jigs = jigsInUse(design);
+  const hasJig = (name: string) => jigs.some((jig) => jig.name === name);
   const plans = new Map<Elevation, StockPlan>();
   return JOB_STEPS.map((key) => {
     const step = isBenchStep(key) ? key : key === "stock" ? "iron" : "shaping";
     const t = stepContext(design, step);
     const plan = plans.get(t.plane) ?? stockPlan(t.plane);
     plans.set(t.plane, plan);
-    const content = CONTENTS[key]({ t, plan, report });
-    return makeStep(key, design, { ...content, jigs: (content.jigs ?? []).filter((name) => made.has(name)) });
+    const content = CONTENTS[key]({ t, plan, report, hasJig });
+    const here = content.jigs ?? [];
+    return makeStep(
+      key,
+      design,
+      content,
+      jigs.filter(({ name }) => here.includes(name)),
+    );
   });
 }
 
-function makeStep(key: TravellerKey, design: Design, content: StepContent): TravellerStep {
+/** Every jig that can be made for the plane. */
+function jigsInUse(design: Design): JigInUse[] {
+  const plane = asBuiltPlane(design);
+  return jigPlans(plane).map((plan) => ({
+    name: plan.name,
+    title: plan.title,
+    against: plan.registersAgainst,
+    use: plan.use,
+    draw: (room) => jigPicture(plane, plan, room),
+  }));
+}
+
+function makeStep(key: TravellerKey, design: Design, content: StepContent, jigs: readonly JigInUse[]): TravellerStep {
   const bench = isBenchStep(key) ? STEPS[key] : undefined;
-  const { why, readings, numbers, instructions, checks, picture, jigs = [] } = content;
+  const { why, readings, numbers, instructions, checks, draw } = content;
   return {
     key,
     title: content.title ?? bench!.title,
@@ -86,7 +109,7 @@ function makeStep(key: TravellerKey, design: Design, content: StepContent): Trav
     blanks: isBenchStep(key) ? stepBlanks(design, key) : [],
     ...(readings === undefined ? {} : { readings }),
     cautions: content.cautions.map((caution): Caution => CAUTIONS[caution]),
-    picture,
+    draw,
     jigs,
     done: isBenchStep(key) && isDone(design, key),
   };
@@ -96,20 +119,18 @@ export interface Traveller {
   readonly name: string;
   readonly design: Design;
   /** The plane cut along its middle with its parts named. */
-  readonly section: Picture;
+  readonly section: (room: PictureRoom) => Picture;
   readonly keyFigures: readonly StepNumber[];
+  /** Machines and tools set to this plane's numbers, in the order of the work. */
+  readonly setUps: readonly SetUp[];
   readonly tools: readonly string[];
   readonly defer: string;
   readonly cautions: readonly Caution[];
   readonly stock: StockTable;
   readonly findings: readonly FormattedFinding[];
   readonly steps: readonly TravellerStep[];
-  readonly jigs: readonly {
-    readonly title: string;
-    readonly use: string;
-    readonly against: string;
-    readonly picture?: Picture;
-  }[];
+  /** What is printed before the other jigs. */
+  readonly fitTest: JigInUse | undefined;
   readonly plots: readonly { readonly words: string; readonly picture: Picture }[];
   readonly strength: readonly StepNumber[];
   readonly strengthCaution: string;
@@ -122,20 +143,18 @@ export function traveller(design: Design): Traveller {
   return {
     name: design.name,
     design,
-    section: sectionPicture(t),
+    section: (room) => sectionPicture(t, room),
     keyFigures: keyFigures(t),
+    setUps: setUps(design),
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
     stock: stockTable(t, stockPlan(plannedPlane(design))),
     findings: checkWithoutCures(plane).map((finding) => formatFinding(design, finding)),
     steps: travellerSteps(design),
-    jigs: jigPlans(plane).map((plan) => {
-      const picture = jigPicture(plane, plan);
-      return { title: plan.title, use: plan.use, against: plan.registersAgainst, ...(picture ? { picture } : {}) };
-    }),
+    fitTest: jigsInUse(design).find(({ name }) => name === "fit-test"),
     plots: travellerPlots(plane, design),
-    strength: STRENGTH_ROWS.flatMap(([key, label]) => t.figureRow(key, label)),
+    strength: (Object.keys(STRENGTH) as (keyof typeof STRENGTH)[]).flatMap((key) => t.figureRow(key, STRENGTH[key])),
     strengthCaution: STRENGTH_CAUTION,
   };
 }

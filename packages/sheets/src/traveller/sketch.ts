@@ -17,6 +17,7 @@ import { LETTERING, Marks } from "../picture/marks.ts";
 import type { LineKind, Shade } from "../picture/picture.ts";
 import { marksBounds } from "../picture/picture-frame.ts";
 import { textWidth } from "../picture/text-metrics.ts";
+import { NOT_BEFORE_UNIT, wrapText } from "../picture/text-wrap.ts";
 
 /** mm between an outline, or what is dimensioned already, and the next dimension line. */
 const ROW = 5.6;
@@ -143,31 +144,42 @@ export class Sketch {
     if (named.length === 0) return this;
     const { min, max } = marksBounds(this.marks.all);
     const sorted = named
-      .map(({ words, point: place }) => ({ words, at: this.at(place) }))
+      .map(({ words, point: place }) => ({ lines: wrapName(words), at: this.at(place) }))
       .sort((a, b) => b.at.y - a.at.y);
-    const middle = sorted.reduce((sum, { at }) => sum + at.y, 0) / sorted.length;
-    const rows = spreadHeights(
-      sorted.map(({ at }) => at.y),
-      middle,
-    );
+    const middles = spreadHeights(sorted.map(({ lines, at }) => ({ wanted: at.y, height: nameHeight(lines) })));
     const x = side === "left" ? min.x - ASIDE : max.x + ASIDE;
-    sorted.forEach(({ words, at }, i) => {
-      const y = rows[i]!;
+    sorted.forEach(({ lines, at }, i) => {
+      const y = middles[i]!;
       this.marks.line("thin", line(point(x, y), at));
       this.marks.area(1, circleOutline({ centre: at, radius: 0.45 }));
       const anchor = side === "left" ? "end" : "start";
-      const words0 = point(x + (side === "left" ? -0.8 : 0.8), y - 0.36 * LETTERING.small);
-      this.marks.text(words, words0, { size: LETTERING.small, anchor });
+      lines.forEach((words, k) => {
+        const up = ((lines.length - 1) / 2 - k) * NAME_LEADING - 0.36 * LETTERING.small;
+        this.marks.text(words, point(x + (side === "left" ? -0.8 : 0.8), y + up), { size: LETTERING.small, anchor });
+      });
     });
     return this;
   }
 }
 
-/** Heights at which words stand no nearer to one another than a line, as near to those wanted as that allows. Falling. */
-function spreadHeights(wanted: readonly number[], middle: number): number[] {
+/** A name beside a drawing takes no more of its width than this, mm, where its words allow. */
+const NAME_WIDTH = 27;
+/** mm from one line of a name to the next, and from one name to the next. */
+const NAME_LEADING = 3.5;
+
+const wrapName = (words: string): string[] =>
+  wrapText(words, NAME_WIDTH, { measure: textWidth, size: LETTERING.small, breakAt: NOT_BEFORE_UNIT });
+const nameHeight = (lines: readonly string[]): number => (lines.length - 1) * NAME_LEADING + LEADING;
+
+/** Middles of names that stand no nearer to one another than their heights ask, as near to those wanted as that allows. Falling. */
+function spreadHeights(names: readonly { readonly wanted: number; readonly height: number }[]): number[] {
   const down: number[] = [];
-  for (const y of wanted) down.push(Math.min(y, (down.at(-1) ?? y + LEADING) - LEADING));
-  const shift = middle - down.reduce((sum, y) => sum + y, 0) / down.length;
+  names.forEach(({ wanted, height }, i) => {
+    const above = names[i - 1];
+    down.push(above ? Math.min(wanted, down[i - 1]! - (above.height + height) / 2) : wanted);
+  });
+  const mean = (values: readonly number[]) => values.reduce((sum, y) => sum + y, 0) / values.length;
+  const shift = mean(names.map(({ wanted }) => wanted)) - mean(down);
   return down.map((y) => y + shift);
 }
 

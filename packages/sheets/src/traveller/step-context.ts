@@ -26,6 +26,7 @@ import {
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatBareLength, formatDimension, formatLength, formatValue } from "@lamplane/parameters/units";
+import { PER_FINE } from "../words/front.ts";
 import type { Blank, StepNumber } from "./step.ts";
 
 /** Everything that a step's words and pictures are made from. */
@@ -73,7 +74,7 @@ export function stepContext(design: Design, step: Step): StepContext {
     design,
     plane,
     mm: (value) => formatLength(value, design),
-    perFine: units === "mm" ? "for each mm off the sole, by mm" : "for each thousandth off the sole, by thousandths",
+    perFine: PER_FINE[units],
     deg: (angle) => formatAngle(angle),
     ruled: (value) => formatDimension(value, design),
     figure,
@@ -82,6 +83,10 @@ export function stepContext(design: Design, step: Step): StepContext {
     lengthRow: (label, value, mode = "nearest") => ({ label, value: formatLength(value, design) + oneWayText(mode) }),
   };
 }
+
+/** Rows that are read again at the bench, each with a line to write on. */
+export const readAgain = (...rows: readonly StepNumber[]): StepNumber[] =>
+  rows.map((row) => ({ ...row, isRead: true }));
 
 const shortHelp = (help: string): string => help.replace(/\.$/, "").replace(/\. Indicative$/, " (indicative)");
 

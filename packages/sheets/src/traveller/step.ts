@@ -1,6 +1,7 @@
 // What a step of the traveller is: plain data, the same for every page format. Every number is read off the plane once.
 import type { JOB_STEPS, MeasuredKey } from "@lamplane/bench";
 import type { Picture } from "../picture/picture.ts";
+import type { PictureRoom } from "./views.ts";
 
 /** Steps of the bench, with what comes before the first and after the last. */
 export type TravellerKey = (typeof JOB_STEPS)[number];
@@ -12,6 +13,8 @@ export interface StepNumber {
   readonly value: string;
   /** What was planned, where something measured has changed it. */
   readonly was?: string;
+  /** Whether it is read again at this step, on a line of its own. */
+  readonly isRead?: true;
 }
 
 /** A blank to write a measured value in, with the key to type it under. */
@@ -41,6 +44,17 @@ export interface Caution {
   readonly source: string;
 }
 
+/** A jig at the step where it serves. */
+export interface JigInUse {
+  readonly name: string;
+  readonly title: string;
+  /** What it lies against. */
+  readonly against: string;
+  readonly use: string;
+  /** Where it is used, with the wood near it; a jig that is not tried on the plane has no picture. */
+  readonly draw: (room: PictureRoom) => Picture | undefined;
+}
+
 export interface TravellerStep {
   readonly key: TravellerKey;
   readonly title: string;
@@ -56,9 +70,9 @@ export interface TravellerStep {
   /** Only where a surface is surveyed. */
   readonly readings?: readonly ReadingRow[];
   readonly cautions: readonly Caution[];
-  readonly picture: Picture;
-  /** Names of the jigs that serve here. */
-  readonly jigs: readonly string[];
+  /** The step's drawing, as large as its room allows. */
+  readonly draw: (room: PictureRoom) => Picture;
+  readonly jigs: readonly JigInUse[];
   /** Whether the design says that it is done. */
   readonly done: boolean;
 }

@@ -1,4 +1,4 @@
-// Views of a step: each at the largest scale that its room allows, composed into one picture.
+// Views of a step: as large together as the room for them allows, beside each other or in rows, composed into one picture.
 import { point } from "@lamplane/geometry";
 import { formatScale } from "@lamplane/parameters/units";
 import { LETTERING } from "../picture/marks.ts";
@@ -6,35 +6,77 @@ import type { Picture, PictureMark } from "../picture/picture.ts";
 import { framePicture, marksBounds, translateMark } from "../picture/picture-frame.ts";
 import { Sketch } from "./sketch.ts";
 
-/** Scales that a drawing may have. @see ISO 5455:1979 (from memory) for 2:1, 5:1, 1:2, 1:5, 1:10; the steps between keep small pages readable */
-const SCALES = [10, 5, 4, 3, 2, 1.5, 1, 1 / 1.5, 1 / 2, 1 / 2.5, 1 / 3, 1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 15];
+/** Scales that a drawing may have. @see ISO 5455:1979 (from memory) for 2:1, 5:1, 1:2, 1:5, 1:10; the steps between fill a page better */
+const SCALES = [
+  ...[10, 8, 6, 5, 4, 3, 2.5, 2, 1.5, 1.25, 1],
+  ...[1.25, 1.5, 1.75, 2, 2.25, 2.5, 3, 3.5, 4, 5, 6, 8, 10, 15].map((times) => 1 / times),
+];
 
-/** Room for a view on the paper, mm; `most` is the largest scale that it may have. */
-export interface ViewRoom {
+/** Room for a picture on the paper, mm. */
+export interface PictureRoom {
   readonly width: number;
   readonly height: number;
-  readonly most?: number;
 }
-export const WHOLE: ViewRoom = { width: 186, height: 66, most: 1 };
-export const HALF: ViewRoom = { width: 90, height: 62, most: 1 };
+/** Where nothing says how much room there is. */
+export const STEP_ROOM: PictureRoom = { width: 186, height: 96 };
 
-/** A view at the largest scale at which it goes into its room, its name and scale over it. */
-export function scaledView(name: string, room: ViewRoom, draw: (sketch: Sketch) => void): readonly PictureMark[] {
-  const scales = SCALES.filter((scale) => scale <= (room.most ?? 1));
-  for (const [i, scale] of scales.entries()) {
-    const sketch = new Sketch(scale);
-    draw(sketch);
-    const { min, max } = marksBounds(sketch.marks.all);
-    sketch.marks.text(`${name} (${formatScale(scale)})`, point(min.x, max.y + 2.6), {
-      size: LETTERING.small,
-      bold: true,
-    });
-    const whole = marksBounds(sketch.marks.all);
-    const marks = moveTextToTop(sketch.marks.all);
-    const fits = whole.max.x - whole.min.x <= room.width && whole.max.y - whole.min.y <= room.height;
-    if (fits || i === scales.length - 1) return marks;
-  }
-  return [];
+export interface View {
+  /** Its scale stands behind its name, but for a diagram. */
+  readonly name: string;
+  readonly draw: (sketch: Sketch) => void;
+  /** The largest scale that it may have; 2 unless it says otherwise. */
+  readonly most?: number;
+  /** The smallest; that of the list unless it says otherwise. */
+  readonly least?: number;
+  /** Of something that is no part of the plane: true to no scale. */
+  readonly isDiagram?: boolean;
+}
+
+/** mm between two views; the title of the lower one stands in it. */
+const BETWEEN_VIEWS = 6;
+const USUALLY_MOST = 2;
+
+/** Draws views in the arrangement that lets them be largest. */
+export function composeViews(
+  about: Pick<Picture, "name" | "title" | "description">,
+  room: PictureRoom,
+  views: readonly View[],
+): Picture {
+  const drawn = views.map(scaledMarks);
+  const arrangements = rowsOf(views.length).map((rows) => fitRows(rows, drawn, room));
+  const best = arrangements.reduce((found, next) => (next.worth > found.worth ? next : found));
+  return framePicture(about, placeRows(best.rows, drawn, best.steps));
+}
+
+/** A view at every scale that it may have, largest first, each drawn when it is asked for. */
+interface ScaledView {
+  readonly scales: readonly number[];
+  marks(step: number): readonly PictureMark[];
+  size(step: number): PictureRoom;
+}
+
+function scaledMarks(view: View): ScaledView {
+  const scales = SCALES.filter((scale) => scale <= (view.most ?? USUALLY_MOST) && scale >= (view.least ?? 0));
+  const drawn = new Map<number, { readonly marks: readonly PictureMark[]; readonly size: PictureRoom }>();
+  const at = (step: number) => {
+    const known = drawn.get(step);
+    if (known) return known;
+    const marks = drawView(view, scales[step]!);
+    const { min, max } = marksBounds(marks);
+    const made = { marks, size: { width: max.x - min.x, height: max.y - min.y } };
+    drawn.set(step, made);
+    return made;
+  };
+  return { scales, marks: (step) => at(step).marks, size: (step) => at(step).size };
+}
+
+function drawView({ name, draw, isDiagram }: View, scale: number): readonly PictureMark[] {
+  const sketch = new Sketch(scale);
+  draw(sketch);
+  const { min, max } = marksBounds(sketch.marks.all);
+  const title = isDiagram ? name : `${name} (${formatScale(scale)})`;
+  sketch.marks.text(title, point(min.x, max.y + 2.6), { size: LETTERING.small, bold: true });
+  return moveTextToTop(sketch.marks.all);
 }
 
 /** Words with the white under them over everything else: a line that comes later does not run through them. */
@@ -47,46 +89,92 @@ function moveTextToTop(marks: readonly PictureMark[]): PictureMark[] {
   return [...marks.filter((_, i) => !isWords[i]), ...marks.filter((_, i) => isWords[i])];
 }
 
-/** A drawing of something that is no part of the plane, at a size of its own; `scale` draws it smaller with words as large. */
-export function diagram(name: string, draw: (sketch: Sketch) => void, scale = 1): readonly PictureMark[] {
-  const sketch = new Sketch(scale);
-  draw(sketch);
-  const { min, max } = marksBounds(sketch.marks.all);
-  sketch.marks.text(name, point(min.x, max.y + 2.6), { size: LETTERING.small, bold: true });
-  return sketch.marks.all;
+/** Every way to set so many views in rows, in their order, each row as the numbers of its views. */
+function rowsOf(count: number): number[][][] {
+  const ways = Array.from({ length: 2 ** (count - 1) }, (_, breaks) => {
+    const rows: number[][] = [[0]];
+    for (let i = 1; i < count; i++) {
+      if (breaks & (1 << (i - 1))) rows.push([i]);
+      else rows.at(-1)!.push(i);
+    }
+    return rows;
+  });
+  return ways;
 }
 
-/** mm. */
-export const BETWEEN_VIEWS = 6;
-
-/** One view below another as one view, left edges in line. */
-export function stackViews(upper: readonly PictureMark[], lower: readonly PictureMark[]): readonly PictureMark[] {
-  const [above, below] = [marksBounds(upper), marksBounds(lower)];
-  const shift = point(above.min.x - below.min.x, above.min.y - BETWEEN_VIEWS - below.max.y);
-  return [...upper, ...lower.map((mark) => translateMark(mark, shift))];
+interface FittedRows {
+  readonly rows: readonly (readonly number[])[];
+  /** Each view's place among its scales. */
+  readonly steps: readonly number[];
+  readonly worth: number;
 }
 
-/** Whether views go beside each other in a row. */
-export const fitInRow = (views: readonly (readonly PictureMark[])[], width = WHOLE.width): boolean =>
-  views.reduce((sum, marks) => sum + marksBounds(marks).max.x - marksBounds(marks).min.x, 0) +
-    (views.length - 1) * BETWEEN_VIEWS <=
-  width;
-
-/** Views beside each other, in rows no wider than `width`, as one picture. */
-export function composeViews(
-  about: Pick<Picture, "name" | "title" | "description">,
-  views: readonly (readonly PictureMark[])[],
-  width = WHOLE.width,
-): Picture {
-  const placed: PictureMark[] = [];
-  let [left, top, low] = [0, 0, 0];
-  for (const marks of views) {
-    const { min, max } = marksBounds(marks);
-    if (left > 0 && left + max.x - min.x > width) [left, top] = [0, low - BETWEEN_VIEWS];
-    const shift = point(left - min.x, top - max.y);
-    placed.push(...marks.map((mark) => translateMark(mark, shift)));
-    left += max.x - min.x + BETWEEN_VIEWS;
-    low = Math.min(low, top - (max.y - min.y));
+/** The largest scales at which rows go into the room: of what is too wide or too high, the view that gains most by it gives way first. */
+function fitRows(rows: readonly (readonly number[])[], views: readonly ScaledView[], room: PictureRoom): FittedRows {
+  const steps = views.map(() => 0);
+  const size = (i: number) => views[i]!.size(steps[i]!);
+  const rowWidth = (row: readonly number[]) =>
+    row.reduce((sum, i) => sum + size(i).width, (row.length - 1) * BETWEEN_VIEWS);
+  const rowHeight = (row: readonly number[]) => Math.max(...row.map((i) => size(i).height));
+  for (;;) {
+    const height = rows.reduce((sum, row) => sum + rowHeight(row), (rows.length - 1) * BETWEEN_VIEWS);
+    const widest = rows.reduce((a, b) => (rowWidth(a) >= rowWidth(b) ? a : b));
+    const tooWide = rowWidth(widest) > room.width ? widest : undefined;
+    if (!tooWide && height <= room.height) return { rows, steps, worth: worthOf(views, steps) };
+    const highest = rows.map((row) => row.reduce((a, b) => (size(a).height >= size(b).height ? a : b)));
+    const mayGive = (tooWide ?? highest).filter((i) => steps[i]! < views[i]!.scales.length - 1);
+    if (mayGive.length === 0) {
+      const over = Math.max(0, height - room.height) + TOO_WIDE * Math.max(0, rowWidth(widest) - room.width);
+      return { rows, steps, worth: -TOO_LARGE * over };
+    }
+    const side = tooWide ? "width" : "height";
+    const gain = (i: number) => gainByStep(views[i]!, steps[i]!, side);
+    const gives = mayGive.reduce((a, b) => (gain(a) >= gain(b) ? a : b));
+    steps[gives]!++;
   }
-  return framePicture(about, placed);
 }
+
+/** mm that a view gains by its next smaller scale, for as much of its scale as that costs. */
+function gainByStep(view: ScaledView, step: number, side: "width" | "height"): number {
+  const lost = Math.log(view.scales[step]! / view.scales[step + 1]!);
+  return (view.size(step)[side] - view.size(step + 1)[side]) / lost;
+}
+
+/** A doubling of one view outweighs half of another, whatever their own scales; the first counts as two. */
+const worthOf = (views: readonly ScaledView[], steps: readonly number[]): number =>
+  views.reduce((sum, { scales }, i) => sum + (i === 0 ? FIRST : 1) * Math.log(scales[steps[i]!]!), 0);
+const FIRST = 2;
+/** What does not fit is worth less than whatever fits, the less for each mm; a page has more room under a drawing than beside it. */
+const TOO_LARGE = 1e3;
+const TOO_WIDE = 10;
+
+function placeRows(
+  rows: readonly (readonly number[])[],
+  views: readonly ScaledView[],
+  steps: readonly number[],
+): PictureMark[] {
+  const placed: PictureMark[] = [];
+  let top = 0;
+  for (const row of rows) {
+    let left = 0;
+    for (const i of row) {
+      const marks = views[i]!.marks(steps[i]!);
+      const { min, max } = marksBounds(marks);
+      const shift = point(left - min.x, top - max.y);
+      placed.push(...marks.map((mark) => translateMark(mark, shift)));
+      left += max.x - min.x + BETWEEN_VIEWS;
+    }
+    top -= Math.max(...row.map((i) => views[i]!.size(steps[i]!).height)) + BETWEEN_VIEWS;
+  }
+  return placed;
+}
+
+export const view = (
+  name: string,
+  draw: (sketch: Sketch) => void,
+  options: Omit<View, "name" | "draw"> = {},
+): View => ({
+  name,
+  draw,
+  ...options,
+});

@@ -26,9 +26,7 @@ export const PAPER = {
 export const CARD = {
   keyFigures: "Key figures",
   setUps: "Set-ups, in the order of the work",
-  before: "Before you start",
   cautions: "Cautions",
-  findings: "Checks",
 } as const;
 
 export const FRONT = {
@@ -56,7 +54,6 @@ export const FRONT = {
 export const FINDINGS = {
   heading: "What the checks found",
   none: "Every check passes.",
-  noneOnCard: "Every check passes.",
   stop: "Stop: it will not work like this.",
   warning: "Warning: it may not work well. Decide before you cut.",
   note: "Note: worth knowing.",

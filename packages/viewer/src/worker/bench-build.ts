@@ -20,7 +20,7 @@ import { checkWithoutCures, findingSentence } from "@lamplane/bench/checks";
 import { faultText, readDesign, removeValue, setValue } from "@lamplane/parameters/design";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
-import { type TravellerStep, travellerSteps } from "@lamplane/sheets";
+import { STEP_ROOM, type TravellerStep, travellerSteps } from "@lamplane/sheets";
 import type { BenchAnswer, BenchBuild, BenchEntry, BenchLoss, BenchScreen } from "../protocol/bench-build.ts";
 import { BENCH } from "../words/bench.ts";
 
@@ -81,7 +81,7 @@ function makeBuild(design: Design, text: string, stops: readonly string[]): Benc
 
 /** Done as `next` says: a mouth that was read and is to be opened further is not. */
 function screenOf(step: TravellerStep, { done, unread }: BuildState): BenchScreen {
-  const { key, title, task, why, numbers, instructions, checks, cautions, blanks, picture } = step;
+  const { key, title, task, why, numbers, instructions, checks, cautions, blanks } = step;
   const isDone = (done as readonly string[]).includes(key);
   return {
     key,
@@ -100,7 +100,7 @@ function screenOf(step: TravellerStep, { done, unread }: BuildState): BenchScree
       ...(times === undefined ? {} : { times }),
       ...(measured === undefined ? {} : { value: measured }),
     })),
-    picture,
+    picture: step.draw(STEP_ROOM),
     isDone,
     isComplete: isDone && unread.every((value) => value.step !== key),
     isKept: (STEP_NAMES as readonly string[]).includes(key),

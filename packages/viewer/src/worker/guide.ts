@@ -2,7 +2,7 @@
 
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { type TravellerStep, travellerSteps } from "@lamplane/sheets";
+import { STEP_ROOM, type TravellerStep, travellerSteps } from "@lamplane/sheets";
 import { JOB_OF, STAGES, type StageName } from "../protocol/build-steps.ts";
 import type { Guide, StripDrawing } from "../protocol/sheet-data.ts";
 import { elevationView } from "./views/elevation-view.ts";
@@ -17,7 +17,7 @@ export function makeGuide(design: Design, plane: Elevation, stage: StageName): G
   const pictured = steps.at(stage === "dry-fit" ? -1 : 0);
   return {
     stage,
-    picture: pictured?.picture,
+    picture: pictured?.draw(STEP_ROOM),
     steps: steps.map(({ key, title, task, numbers }) => ({
       key,
       title,

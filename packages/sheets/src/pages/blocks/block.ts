@@ -1,4 +1,5 @@
 // A block of a page: so wide and so high, drawn anywhere; blocks one below the other or beside each other make a block.
+import { POINTS_PER_MM } from "@lamplane/parameters/units";
 import type { Pdf } from "../../pdf/document.ts";
 import type { Size } from "../paper.ts";
 
@@ -45,6 +46,22 @@ export const sideBySide = (gap: number, ...blocks: readonly PageBlock[]): PageBl
     }
   },
 });
+
+/** A block drawn smaller, words and lines and all. */
+export const scaledBlock = (block: PageBlock, scale: number): PageBlock =>
+  scale === 1
+    ? block
+    : {
+        width: block.width * scale,
+        height: block.height * scale,
+        draw: (page, at) => {
+          const { doc } = page.pdf;
+          doc.save();
+          doc.scale(scale, { origin: [at.left * POINTS_PER_MM, at.top * POINTS_PER_MM] });
+          block.draw(page, at);
+          doc.restore();
+        },
+      };
 
 /** A block with room over and under it, mm. */
 export const withGaps = (block: PageBlock, before: number, after = 0): PageBlock => ({

@@ -1,6 +1,7 @@
 // A table as a block: cells of words in columns, rows parted by thin lines.
+import { measureText } from "../../pdf/typefaces.ts";
 import type { PageBlock } from "./block.ts";
-import { drawOnPage } from "./page-writer.ts";
+import { drawOnPage, TEXT_SIZE } from "./page-writer.ts";
 import { linesHeight, wrapOnSheet } from "./text.ts";
 
 const ROW_GAP = 1;
@@ -10,12 +11,14 @@ interface Cell {
   readonly text: string;
   readonly bold?: boolean;
   readonly size?: number;
+  /** Whether a line to write on follows its words. */
+  readonly hasLine?: boolean;
 }
 
 /** A table whose columns are told by their widths, mm. */
 export function tableBlock(rows: readonly (readonly Cell[])[], widths: readonly number[]): PageBlock {
   const laid = rows.map((cells) =>
-    cells.map((cell, k) => ({ ...cell, lines: wrapOnSheet(cell.text, widths[k]! - 2, cell) })),
+    cells.map((cell, k) => ({ ...cell, lines: cell.text === "" ? [] : wrapOnSheet(cell.text, widths[k]! - 2, cell) })),
   );
   const high = laid.map((cells) => Math.max(...cells.map(({ lines, size }) => linesHeight(lines, size))) + ROW_GAP);
   const total = widths.reduce((sum, w) => sum + w, 0);
@@ -27,8 +30,13 @@ export function tableBlock(rows: readonly (readonly Cell[])[], widths: readonly 
         let y = top;
         laid.forEach((cells, i) => {
           let x = left;
-          cells.forEach(({ lines, ...style }, k) => {
+          cells.forEach(({ lines, hasLine, ...style }, k) => {
             put.lines(lines, { left: x, top: y + ROW_GAP / 2 }, style);
+            if (hasLine) {
+              const foot = y + high[i]! - ROW_GAP / 2;
+              const from = x + measureText(lines[0]!, style.size ?? TEXT_SIZE) + 1.5;
+              put.rule({ left: from, top: foot }, { left: x + widths[k]!, top: foot }, "outline");
+            }
             x += widths[k]!;
           });
           y += high[i]!;

@@ -8,6 +8,7 @@ import type { BlockGroup } from "../blocks/flow.ts";
 import { pictureBlock } from "../blocks/picture.ts";
 import { tableBlock } from "../blocks/table.ts";
 import { headingBlock, paragraphBlock } from "../blocks/text.ts";
+import { boardGroups } from "../boards/boards-pdf.ts";
 import { columnLayout } from "../traveller/columns.ts";
 import { columnsPdf, type TravellerOptions } from "../traveller/page-frame.ts";
 import { numbersBlock } from "../traveller/step-tables.ts";
@@ -19,7 +20,8 @@ export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<
   const about = { name: sheet.name, paper: CLASS_SHEET.paper, subject: CLASS_SHEET.subject };
   const groups = [
     planesGroup(sheet, width),
-    ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet.designs, width)),
+    ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet, width)),
+    ...(sheet.boards ? boardGroups(sheet.boards, width) : []),
     jigsGroup(sheet, width),
     ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, width)),
   ];
@@ -27,13 +29,14 @@ export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<
 }
 
 /** Every plane with its number, then every set-up of the day on one page. */
-function planesGroup({ name, designs, setups }: ClassSheet, width: number): BlockGroup {
+function planesGroup(sheet: ClassSheet, width: number): BlockGroup {
+  const { name, designs, numbers, setups } = sheet;
   const rows = designs.map((design, i) => {
     const { core, sidePlay } = coreOf(design);
     const length = (mm: number) => formatLength(mm, design);
     const { iron } = design;
     return [
-      `${i + 1}`,
+      `${numbers[i]}`,
       design.name,
       `${length(iron.width)} × ${length(iron.thickness)}`,
       length(core),
@@ -53,17 +56,17 @@ function planesGroup({ name, designs, setups }: ClassSheet, width: number): Bloc
       table,
       headingBlock(CLASS_SHEET.setUps, width),
       tableBlock(
-        setups.map((setup, i) => setupRow(setup, i + 1, designs)),
+        setups.map((setup, i) => setupRow(setup, i + 1, sheet)),
         [0.08 * width, 0.34 * width, 0.58 * width],
       ),
     ],
   };
 }
 
-function jigsGroup({ jigs, designs }: ClassSheet, width: number): BlockGroup {
+function jigsGroup({ jigs, designs, numbers }: ClassSheet, width: number): BlockGroup {
   const rows = jigs.map(({ name, title, planes }) => [
     title,
-    numberSpans(planes.map((plane) => plane + 1)),
+    numberSpans(planes.map((plane) => numbers[plane]!)),
     `${designs[planes[0]!]!.name}/jigs/${name}`,
   ]);
   return {
@@ -82,13 +85,13 @@ function jigsGroup({ jigs, designs }: ClassSheet, width: number): BlockGroup {
   };
 }
 
-function pupilGroup({ pupils, designs }: ClassSheet, i: number, width: number): BlockGroup {
+function pupilGroup({ pupils, designs, numbers }: ClassSheet, i: number, width: number): BlockGroup {
   const { name, section, keyFigures, sawing } = pupils[i]!;
   const half = (width - 6) / 2;
   return {
     startsColumn: true,
     blocks: [
-      headingBlock(`${i + 1}  ${name}`, width, 7),
+      headingBlock(`${numbers[i]}  ${name}`, width, 7),
       pictureBlock(section, width),
       sideBySide(6, numbersBlock(keyFigures, half), numbersBlock(sawing, half)),
       stackBlocks(paragraphBlock(`${designs[i]!.name}.yaml`, width)),

@@ -4,6 +4,7 @@ import { CLASS_SHEET, SETUP_COLUMNS, SETUP_WORDS } from "@lamplane/bench/words";
 import type { Design } from "@lamplane/parameters/table";
 import { formatDrill, formatValue } from "@lamplane/parameters/units";
 import { numberSpans } from "@lamplane/parameters/words";
+import type { ClassSheet } from "../../class/class-sheet.ts";
 import { type PageBlock, sideBySide, stackBlocks, withGaps } from "../blocks/block.ts";
 import type { BlockGroup } from "../blocks/flow.ts";
 import { checklistBlock, headingBlock, paragraphBlock } from "../blocks/text.ts";
@@ -15,7 +16,12 @@ const APART = 6;
 const settingText = ({ key, unit }: MachineSetup, value: number, design: Design): string =>
   key === "pinHole" ? formatDrill(value, design) : formatValue(value, unit, design);
 
-export function setupGroup(setup: MachineSetup, number: number, designs: readonly Design[], width: number): BlockGroup {
+export function setupGroup(
+  setup: MachineSetup,
+  number: number,
+  { designs, numbers }: Pick<ClassSheet, "designs" | "numbers">,
+  width: number,
+): BlockGroup {
   const { title, task } = SETUP_WORDS[setup.key];
   return {
     startsColumn: true,
@@ -26,7 +32,7 @@ export function setupGroup(setup: MachineSetup, number: number, designs: readonl
         withGaps(
           stackBlocks(
             headingBlock(settingText(setup, value, designs[planes[0]!]!), width, SETTING_SIZE),
-            planesBlock(setup, planes, designs, width),
+            planesBlock(setup, planes, { designs, numbers }, width),
           ),
           3,
           4,
@@ -40,7 +46,7 @@ export function setupGroup(setup: MachineSetup, number: number, designs: readonl
 function planesBlock(
   { places }: MachineSetup,
   planes: readonly number[],
-  designs: readonly Design[],
+  { designs, numbers }: Pick<ClassSheet, "designs" | "numbers">,
   width: number,
 ): PageBlock {
   const half = (width - APART) / 2;
@@ -48,7 +54,7 @@ function planesBlock(
     const at = places?.values.get(plane);
     const own =
       at === undefined || !places ? "" : `, ${SETUP_COLUMNS[places.column]} ${formatValue(at, "mm", designs[plane]!)}`;
-    return `${plane + 1}  ${designs[plane]!.name}${own}`;
+    return `${numbers[plane]}  ${designs[plane]!.name}${own}`;
   });
   const middle = Math.ceil(lines.length / 2);
   const columns = [lines.slice(0, middle), lines.slice(middle)].filter((column) => column.length > 0);
@@ -56,10 +62,14 @@ function planesBlock(
 }
 
 /** The set-up as a row of the day's list. */
-export function setupRow(setup: MachineSetup, number: number, designs: readonly Design[]) {
+export function setupRow(
+  setup: MachineSetup,
+  number: number,
+  { designs, numbers }: Pick<ClassSheet, "designs" | "numbers">,
+) {
   const settings = setup.settings.map(
     ({ value, planes }) =>
-      `${settingText(setup, value, designs[planes[0]!]!)}: ${numberSpans(planes.map((plane) => plane + 1))}`,
+      `${settingText(setup, value, designs[planes[0]!]!)}: ${numberSpans(planes.map((plane) => numbers[plane]!))}`,
   );
   return [{ text: `${number}` }, { text: SETUP_WORDS[setup.key].title, bold: true }, { text: settings.join("; ") }];
 }

@@ -1,10 +1,11 @@
 // The pages of card, traveller and appendix: blocks flowed into columns, each page with its head and its foot.
 import { POINTS_PER_MM } from "@lamplane/parameters/units";
 import { createPdf, type Pdf, pdfBytes } from "../../pdf/document.ts";
-import { measureText, type Typefaces } from "../../pdf/typefaces.ts";
+import type { Typefaces } from "../../pdf/typefaces.ts";
 import { DEFER_FOOT, PAPER } from "../../words/papers.ts";
-import type { PageBlock, SheetPage } from "../blocks/block.ts";
+import type { SheetPage } from "../blocks/block.ts";
 import { type BlockGroup, flowBlocks } from "../blocks/flow.ts";
+import { headBlock } from "../blocks/head.ts";
 import { drawOnPage, SMALL_TEXT_SIZE } from "../blocks/page-writer.ts";
 import type { Paper } from "../paper.ts";
 import type { Columns } from "./columns.ts";
@@ -47,28 +48,13 @@ function addPage(pdf: Pdf, { size, lefts, top }: Columns, about: PaperAbout, num
   pdf.doc.addPage({ size: [size.width * POINTS_PER_MM, size.height * POINTS_PER_MM], margin: 0 });
   const page = { pdf, size };
   const left = lefts[0]!;
-  const width = size.width - 2 * left;
-  headBlock(about, number, width).draw(page, { left, top: top - HEAD_HEIGHT });
+  headBlock({ name: about.name, what: about.paper, number }, size.width - 2 * left).draw(page, {
+    left,
+    top: top - HEAD_HEIGHT,
+  });
   drawOnPage(page, (put) => put.text(DEFER_FOOT, { left, top: size.height - 12.5 }, { size: SMALL_TEXT_SIZE }));
   return page;
 }
 
 /** mm over a column for its page's head. */
 const HEAD_HEIGHT = 8.4;
-
-/** The plane's name, which paper it is, and the page's number. A long name is set smaller. */
-function headBlock({ name, paper }: PaperAbout, number: string, width: number): PageBlock {
-  const room = width - measureText(number, SMALL_TEXT_SIZE) - 30;
-  const size = Math.min(3.8, room / measureText(name, 1, true));
-  return {
-    width,
-    height: HEAD_HEIGHT,
-    draw: (page, { left, top }) =>
-      drawOnPage(page, (put) => {
-        put.text(name, { left, top }, { size, bold: true });
-        put.text(paper, { left: left + measureText(name, size, true) + 4, top: top + 0.2 }, { size: 3.4 });
-        put.text(number, { left: left + width, top: top + 0.4 }, { size: SMALL_TEXT_SIZE, anchor: "end" });
-        put.rule({ left, top: top + 5.4 }, { left: left + width, top: top + 5.4 }, "outline");
-      }),
-  };
-}

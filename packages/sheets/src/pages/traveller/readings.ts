@@ -1,5 +1,7 @@
 // Lines to write feeler gaps on: a row for each place of the straightedge, a cell for each station along it.
+
 import type { ReadingRow } from "../../traveller/step.ts";
+import { STEP_PAGE } from "../../words/papers.ts";
 import { type PageBlock, stackBlocks } from "../blocks/block.ts";
 import { drawOnPage, SMALL_TEXT_SIZE } from "../blocks/page-writer.ts";
 import { headingBlock, linesHeight, wrapOnSheet } from "../blocks/text.ts";
@@ -12,14 +14,7 @@ const WRITE = 5.4;
 
 /** Rows with two lines at each station, the thickest leaf that goes in before the thinnest that does not. */
 export const readingsBlock = (rows: readonly ReadingRow[], width: number): PageBlock =>
-  stackBlocks(
-    headingBlock(
-      "Gaps under the straightedge: at each station the leaf that goes in / the one that does not",
-      width,
-      3.3,
-    ),
-    ...rows.map((row) => rowBlock(row, width)),
-  );
+  stackBlocks(headingBlock(STEP_PAGE.gaps, width, 3.3), ...rows.map((row) => rowBlock(row, width)));
 
 function rowBlock({ placement, ends, stations }: ReadingRow, width: number): PageBlock {
   const left = PLACEMENT * width;
@@ -36,7 +31,7 @@ function rowBlock({ placement, ends, stations }: ReadingRow, width: number): Pag
           const from = x + left + i * each;
           const foot = top + SMALL_TEXT_SIZE + WRITE - 0.8;
           const half = (each - GAP) / 2;
-          put.text(`at ${station}`, { left: from, top }, { size: SMALL_TEXT_SIZE });
+          put.text(STEP_PAGE.station({ station }), { left: from, top }, { size: SMALL_TEXT_SIZE });
           put.rule({ left: from, top: foot }, { left: from + half - 1, top: foot }, "outline");
           put.text("/", { left: from + half, top: foot - 3.4 }, { anchor: "middle" });
           put.rule({ left: from + half + 1, top: foot }, { left: from + each - GAP, top: foot }, "outline");

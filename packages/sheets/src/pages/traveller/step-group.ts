@@ -1,12 +1,15 @@
-// One step on the page: heading to tick off, numbers beside blanks and cautions, its drawing, what to do, what to check.
-
+// One step on its page: heading to tick off, numbers beside blanks, cautions, what to do, its jigs, what to check, and as large a drawing as they leave room for.
 import type { TravellerStep } from "../../traveller/step.ts";
-import { EMPTY_BLOCK, type PageBlock, sideBySide, stackBlocks } from "../blocks/block.ts";
+import { STEP_PAGE } from "../../words/papers.ts";
+import { EMPTY_BLOCK, type PageBlock, scaledBlock, sideBySide, stackBlocks } from "../blocks/block.ts";
 import type { BlockGroup } from "../blocks/flow.ts";
 import { drawOnPage } from "../blocks/page-writer.ts";
-import { pictureBlock, USUAL_GAP } from "../blocks/picture.ts";
+import { pictureBlock } from "../blocks/picture.ts";
 import { checklistBlock, drawTickBox, headingBlock, paragraphBlock, wrapOnSheet } from "../blocks/text.ts";
 import type { Columns } from "./columns.ts";
+import { filledBlocks, hasRoom, LEAST_PICTURE } from "./filled-page.ts";
+import { jigsBlock } from "./jigs.ts";
+import { notesBlock } from "./notes.ts";
 import { readingsBlock } from "./readings.ts";
 import { blanksBlock, cautionsBlock, numbersBlock } from "./step-tables.ts";
 
@@ -14,55 +17,62 @@ const APART = 6;
 
 type ColumnSize = Pick<Columns, "width" | "height">;
 
-/** How a step is set: as usual, or closer where it would else run over its column's foot. mm. */
-interface Spacing {
-  /** Between two sentences to tick. */
-  readonly gap: number;
-  /** Under a picture. */
-  readonly under: number;
-}
-const USUAL: Spacing = { gap: 1.1, under: USUAL_GAP };
-const CLOSE: Spacing = { gap: 0.3, under: 0.5 };
+/** How a step's words are set, and how high a drawing must be left room for, mm: closer and smaller where it would else be small. */
+const SETTINGS: readonly { readonly gap: number; readonly scale: number; readonly picture: number }[] = [
+  { gap: 1.1, scale: 1, picture: 85 },
+  { gap: 0.3, scale: 1, picture: 66 },
+  { gap: 0.3, scale: 0.95, picture: 58 },
+  ...[0.9, 0.85, 0.8].map((scale) => ({ gap: 0.3, scale, picture: LEAST_PICTURE })),
+];
 
-/** A step's checks stand on the step's own page: one that runs over its column by a little is set closer. */
-export function stepGroup(
-  step: TravellerStep,
-  number: number,
-  last: boolean,
-  { width, height }: ColumnSize,
-): BlockGroup {
-  const usual = blocksOf(step, number, last, width, USUAL);
-  const whole = usual.reduce((sum, block) => sum + block.height, 0);
+/** A step stands on a page of its own. */
+export function stepGroup(step: TravellerStep, number: number, last: boolean, size: ColumnSize): BlockGroup {
+  const { width } = size;
+  const { above, below } = firstFitting(step, number, last, size);
+  const blocks = filledBlocks(above, (room) => pictureBlock(step.draw(room), width), below, size);
   return {
-    blocks: whole <= height ? usual : blocksOf(step, number, last, width, CLOSE),
-    continuation: paragraphBlock(`${number}  ${step.title}, continued`, width, { bold: true, size: 4 }, 2),
+    startsColumn: true,
+    blocks: [...blocks, ...notesBlock(blocks, size)],
+    continuation: paragraphBlock(STEP_PAGE.continued({ number, title: step.title }), width, { bold: true, size: 4 }, 2),
   };
 }
 
-function blocksOf(
-  step: TravellerStep,
-  number: number,
-  last: boolean,
-  width: number,
-  { gap, under }: Spacing,
-): PageBlock[] {
-  const { title, task, why, cautions, instructions, checks, picture, jigs, done, readings } = step;
+/** What stands over and under a step's drawing, in the first setting that leaves the drawing its room. */
+function firstFitting(step: TravellerStep, number: number, last: boolean, size: ColumnSize) {
+  let set: { readonly above: readonly PageBlock[]; readonly below: readonly PageBlock[] } = { above: [], below: [] };
+  for (const { gap, scale, picture } of SETTINGS) {
+    const width = size.width / scale;
+    const scaled = (blocks: readonly PageBlock[]) => blocks.map((block) => scaledBlock(block, scale));
+    set = { above: scaled(blocksAbove(step, number, width)), below: scaled(blocksBelow(step, last, width, gap)) };
+    if (hasRoom([...set.above, ...set.below], size, picture)) break;
+  }
+  return set;
+}
+
+function blocksAbove(step: TravellerStep, number: number, width: number): PageBlock[] {
+  const { title, task, why, cautions, done } = step;
   return [
     stackBlocks(
       stepHeading(`${number}`, title, width, done),
       paragraphBlock(task, width, { bold: true }),
-      ...(why === undefined ? [] : [paragraphBlock(`Why: ${why}`, width)]),
+      ...(why === undefined ? [] : [paragraphBlock(STEP_PAGE.why({ why }), width)]),
       ...(cautions.length > 0 ? [cautionsBlock(cautions, width)] : []),
       numbersAndBlanks(step, width),
     ),
-    pictureBlock(picture, width, under),
+  ];
+}
+
+function blocksBelow(step: TravellerStep, last: boolean, width: number, gap: number): PageBlock[] {
+  const { instructions, checks, jigs, done, readings } = step;
+  return [
     ...(readings ? [readingsBlock(readings, width)] : []),
     stackBlocks(
-      headingBlock(jigs.length > 0 ? `Do (jigs, pictured at the end: ${jigs.join(", ")})` : "Do", width),
+      headingBlock(STEP_PAGE.do, width),
       checklistBlock(instructions, width, { numbered: true, ticked: done, gap }),
     ),
+    ...(jigs.length > 0 ? [jigsBlock(jigs, width)] : []),
     stackBlocks(
-      headingBlock(last ? "Check" : "Check before going on", width),
+      headingBlock(last ? STEP_PAGE.lastCheck : STEP_PAGE.check, width),
       checklistBlock(checks, width, { ticked: done, gap }),
     ),
   ];
@@ -80,7 +90,7 @@ function stepHeading(number: string, title: string, width: number, done: boolean
         put.text(number, { left: left + 1.5, top: top + 1.8 }, { size, bold: true });
         put.lines(lines, { left: left + 11, top: top + 1.8 }, { size, bold: true });
         drawTickBox(put, { left: left + width - 5, top: top + 3 }, done);
-        put.text("done", { left: left + width - 6.5, top: top + 2.3 }, { anchor: "end" });
+        put.text(STEP_PAGE.done, { left: left + width - 6.5, top: top + 2.3 }, { anchor: "end" });
       }),
   };
 }
@@ -94,4 +104,4 @@ function numbersAndBlanks({ numbers, blanks }: TravellerStep, width: number): Pa
   return sideBySide(APART, numbersBlock(numbers, left), blanksBlock(blanks, right));
 }
 /** Wider than this the eye loses the row between label and value, mm. */
-const NUMBERS = 130;
+const NUMBERS = 150;

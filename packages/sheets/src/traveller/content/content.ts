@@ -3,11 +3,14 @@ import type { CautionKey, StockPlan, ToleranceReport } from "@lamplane/bench";
 import type { Picture } from "../../picture/picture.ts";
 import type { ReadingRow, StepNumber } from "../step.ts";
 import type { StepContext } from "../step-context.ts";
+import type { PictureRoom } from "../views.ts";
 
 export interface ContentInput {
   readonly t: StepContext;
   readonly plan: StockPlan;
   readonly report: ToleranceReport;
+  /** Whether a jig can be made for this plane. */
+  readonly hasJig: (name: string) => boolean;
 }
 
 export interface StepContent {
@@ -20,7 +23,7 @@ export interface StepContent {
   readonly checks: readonly string[];
   readonly readings?: readonly ReadingRow[];
   readonly cautions: readonly CautionKey[];
-  readonly picture: Picture;
+  readonly draw: (room: PictureRoom) => Picture;
   readonly jigs?: readonly string[];
 }
 

@@ -1,4 +1,5 @@
 // The bed: where the straightedge is laid, and the recess in plan and in section.
+
 import { straightedgePlacements } from "@lamplane/bench";
 import { cotDeg, line, point, pointAlong, transformSegment } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
@@ -10,9 +11,10 @@ import {
   planeToBed,
   recessEdge,
 } from "@lamplane/parameters/elevation";
+import { BED_DRAWING } from "../../words/drawings.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, HALF, scaledView } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon, clipToWindow } from "../window.ts";
 import { drawRecessSection } from "./section.ts";
 import { WOOD_SHADE } from "./stack.ts";
@@ -24,15 +26,12 @@ function bedEnds(plane: Elevation): { low: number; high: number } {
   return { low: planeToBed(plane.frame, point(x, y)).s, high: planeToBed(plane.frame, bed.to).s };
 }
 
-/** Height of the survey's views, mm: the lines for its readings stand on the same page. */
-const BED_VIEW = 56;
-
-export function bedPicture(t: StepContext) {
+export function bedPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { low, high } = bedEnds(plane);
   const half = plane.widths.core / 2;
-  return composeViews({ name: "step-bed", title: "The bed with the places where a straightedge is laid" }, [
-    scaledView("Bed, seen square to it, tip below", { ...HALF, height: BED_VIEW }, (sketch) => {
+  return composeViews({ name: "step-bed", title: BED_DRAWING.survey }, room, [
+    view(BED_DRAWING.face, (sketch) => {
       sketch
         .area(WOOD_SHADE, boxPolygon(-half, low, half, high))
         .outline("outline", boxPolygon(-half, low, half, high));
@@ -50,28 +49,28 @@ export function bedPicture(t: StepContext) {
       const heel = plane.frame.thickness * cotDeg(bevelToBack(plane.design));
       sketch.level(t.ruled(2 * half), point(-half, low), point(half, low));
       sketch.line("mark", line(point(-half, heel), point(half, heel)));
-      sketch.name("left", [{ words: "iron bears above", point: point(-half, heel) }]);
+      sketch.name("left", [{ words: BED_DRAWING.bears, point: point(-half, heel) }]);
     }),
-    scaledView("Bed block, the bed level", { ...HALF, width: 88, height: BED_VIEW }, (sketch) => {
+    view(BED_DRAWING.block, (sketch) => {
       const turned = blocksAt(plane, "blank").bed.map((s) => transformSegment(s, { turn: -plane.frame.bedAngle }));
       sketch.area(WOOD_SHADE, turned).outline("outline", turned);
       const tip = transformSegment(line(plane.points.bedTip, plane.points.bedTip), {
         turn: -plane.frame.bedAngle,
       }).from;
       sketch.angle(t.deg(plane.frame.bedAngle), tip, -plane.frame.bedAngle, 0, 16);
-      sketch.name("right", [{ words: "straightedge here", point: point(tip.x + 0.6 * (high - low), tip.y) }]);
+      sketch.name("right", [{ words: BED_DRAWING.straightedge, point: point(tip.x + 0.6 * (high - low), tip.y) }]);
     }),
   ]);
 }
 
-export function recessPicture(t: StepContext) {
+export function recessPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { recess } = plane;
   const { high } = bedEnds(plane);
   const edge = bedLowerEdge(plane);
   const half = plane.widths.core / 2;
-  return composeViews({ name: "step-recess", title: "The recess, seen square to the bed and cut along the middle" }, [
-    scaledView("Bed, seen square to it, tip below", { ...HALF, height: 80 }, (sketch) => {
+  return composeViews({ name: "step-recess", title: BED_DRAWING.recess }, room, [
+    view(BED_DRAWING.face, (sketch) => {
       sketch
         .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
         .outline("outline", boxPolygon(-half, edge, half, high));
@@ -82,16 +81,14 @@ export function recessPicture(t: StepContext) {
       const wide = recess.width / 2;
       sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
       sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
-      sketch.level(`land ${t.ruled(half - wide)}`, point(wide, edge), point(half, edge));
+      sketch.level(BED_DRAWING.land({ width: t.ruled(half - wide) }), point(wide, edge), point(half, edge));
       sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
       sketch.name("left", [
-        { words: "trued sole", point: point(-half, soleS) },
-        { words: "bed's lower edge", point: point(-half, edge) },
+        { words: BED_DRAWING.truedSole, point: point(-half, soleS) },
+        { words: BED_DRAWING.lowerEdge, point: point(-half, edge) },
       ]);
     }),
-    ...(recess
-      ? [scaledView("Cut along the middle", { ...HALF, width: 88 }, (sketch) => drawRecessCut(sketch, t))]
-      : []),
+    ...(recess ? [view(BED_DRAWING.cut, (sketch) => drawRecessCut(sketch, t))] : []),
   ]);
 }
 
@@ -108,11 +105,11 @@ function drawRecessCut(sketch: Sketch, t: StepContext): void {
   const thick = -frame.thickness;
   const floor = bedToPlane(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
   sketch.name("left", [
-    { words: `deep ${t.mm(recess!.depth)}, square to the bed`, point: floor },
+    { words: BED_DRAWING.deep({ depth: t.mm(recess!.depth) }), point: floor },
     {
-      words: "screw's head at work",
+      words: BED_DRAWING.head,
       point: bedToPlane(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),
     },
-    { words: "pad, bears the iron", point: bedToPlane(frame, 0.6 * recess!.low, thick) },
+    { words: BED_DRAWING.pad, point: bedToPlane(frame, 0.6 * recess!.low, thick) },
   ]);
 }

@@ -1,10 +1,12 @@
 // The billet: rings and grain as they should lie, and the lines along which it is ripped.
+
 import type { StockPlan } from "@lamplane/bench";
 import { clipToLeft } from "@lamplane/bench";
 import { cosDeg, line, type Point, point, sinDeg } from "@lamplane/geometry";
+import { BILLET_DRAWING } from "../../words/drawings.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, HALF, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WOOD_SHADE } from "./stack.ts";
 
@@ -13,29 +15,29 @@ const RINGS = 9;
 /** Slope of the grain's lines in the side view, degrees: drawn steeper than good stock is, to be seen. */
 const GRAIN_DRAWN = 4;
 
-export function stockPicture(t: StepContext, plan: StockPlan) {
+export function stockPicture(t: StepContext, plan: StockPlan, room: PictureRoom) {
   const { needed, rings } = plan.billet;
   const [w, h, l] = [needed.width, needed.height, needed.length];
-  return composeViews({ name: "step-stock", title: "The billet: rings at its end, grain along its side" }, [
-    scaledView("Heel end, sole below", { ...HALF, width: 82 }, (sketch) => {
+  return composeViews({ name: "step-stock", title: BILLET_DRAWING.stock }, room, [
+    view(BILLET_DRAWING.heelEnd, (sketch) => {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, w, h));
       for (const ring of parallelLines(w, h, rings)) sketch.line("thin", ring);
       sketch.outline("outline", boxPolygon(0, 0, w, h));
       sketch.level(t.ruled(w), point(0, 0), point(w, 0));
       sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
       sketch.name("right", [
-        { words: `rings ${t.deg(rings)} to the sole`, point: point(w, 0.6 * h) },
-        { words: "sole", point: point(0.8 * w, 0) },
+        { words: BILLET_DRAWING.rings({ angle: t.deg(rings) }), point: point(w, 0.6 * h) },
+        { words: BILLET_DRAWING.sole, point: point(0.8 * w, 0) },
       ]);
     }),
-    scaledView("Left side, toe to the left: the grain runs down toward the heel", { ...HALF, width: 96 }, (sketch) => {
+    view(BILLET_DRAWING.side, (sketch) => {
       sketch.area(WOOD_SHADE, boxPolygon(0, 0, l, h));
       for (const grain of parallelLines(l, h, -GRAIN_DRAWN, 11)) sketch.line("thin", grain);
       sketch.outline("outline", boxPolygon(0, 0, l, h));
       sketch.arrow(point(0.94 * l, 0), 0, { length: 16, off: point(0, -3) });
-      sketch.words("plane the sole this way", point(0.3 * l, 0), { up: -3 });
+      sketch.words(BILLET_DRAWING.planeThisWay, point(0.3 * l, 0), { up: -3 });
       sketch.level(t.ruled(l), point(0, 0), point(l, 0));
-      sketch.name("right", [{ words: "heel", point: point(l, 0.5 * h) }]);
+      sketch.name("right", [{ words: BILLET_DRAWING.heel, point: point(l, 0.5 * h) }]);
     }),
   ]);
 }
@@ -57,17 +59,10 @@ function parallelLines(w: number, h: number, angle: number, count = RINGS) {
   });
 }
 
-export function ripPicture(t: StepContext, plan: StockPlan) {
-  return composeViews(
-    { name: "step-core", title: "The billet's end with its two saw lines, and the glued pieces' widths" },
-    [
-      scaledView(
-        "Billet's heel end as it comes, before its reference face is jointed",
-        { ...WHOLE, height: 70 },
-        (sketch) => drawRips(sketch, t, plan),
-      ),
-    ],
-  );
+export function ripPicture(t: StepContext, plan: StockPlan, room: PictureRoom) {
+  return composeViews({ name: "step-core", title: BILLET_DRAWING.core }, room, [
+    view(BILLET_DRAWING.asItComes, (sketch) => drawRips(sketch, t, plan)),
+  ]);
 }
 
 function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): void {
@@ -81,19 +76,31 @@ function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): v
   for (const { kerf } of cuts)
     for (const x of [kerf.from, kerf.to]) sketch.line("outline", line(point(x, 0), point(x, h)));
   const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
-  sketch.wordsWithin("core", point(core, 0.5 * h), rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from);
-  cuts.forEach(({ kerf }, i) => {
-    sketch.level(`raw face to cut ${i + 1}: ${t.ruled(kerf.from)}`, point(0, 0), point(kerf.from, 0));
+  sketch.wordsWithin(
+    BILLET_DRAWING.coreName,
+    point(core, 0.5 * h),
+    rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from,
+  );
+  // As the fence is set: from the face that was jointed last.
+  cuts.forEach(({ kerf, fence }, i) => {
+    sketch.level(
+      BILLET_DRAWING.fence({ cut: i + 1, length: t.ruled(fence) }),
+      point(kerf.from - fence, 0),
+      point(kerf.from, 0),
+    );
   });
-  sketch.level(`needed ${t.ruled(end)}`, point(0, 0), point(end, 0));
+  sketch.level(BILLET_DRAWING.needed({ length: t.ruled(end) }), point(0, 0), point(end, 0));
   sketch.upright(t.ruled(h), point(end, 0), point(end, h), "right");
   sketch.name("left", [
-    { words: "left cheek", point: point(left, 0.8 * h) },
-    { words: "reference face", point: point(0, 0.3 * h) },
+    { words: BILLET_DRAWING.leftCheek, point: point(left, 0.8 * h) },
+    { words: BILLET_DRAWING.referenceFace, point: point(0, 0.3 * h) },
   ]);
   sketch.name("right", [
-    { words: "right cheek", point: point(right, 0.85 * h) },
-    { words: `kerf ${t.mm(t.design.shop.kerf)}`, point: point((cuts[1]!.kerf.from + cuts[1]!.kerf.to) / 2, 0.6 * h) },
-    { words: "dashed: what is left when milled", point: point(rip.strips[2]!.keeps.to, 0.3 * h) },
+    { words: BILLET_DRAWING.rightCheek, point: point(right, 0.85 * h) },
+    {
+      words: BILLET_DRAWING.kerf({ kerf: t.mm(t.design.shop.kerf) }),
+      point: point((cuts[1]!.kerf.from + cuts[1]!.kerf.to) / 2, 0.6 * h),
+    },
+    { words: BILLET_DRAWING.milled, point: point(rip.strips[2]!.keeps.to, 0.3 * h) },
   ]);
 }

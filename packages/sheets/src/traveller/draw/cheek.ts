@@ -1,16 +1,18 @@
 // A cheek from its inside with its holes, and where they are measured from.
+
 import { line, point } from "@lamplane/geometry";
 import { blocksAt, cheekShape, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
 import { formatDrill } from "@lamplane/parameters/units";
+import { CHEEK_DRAWING } from "../../words/drawings.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
-export function pinHolePicture(t: StepContext) {
+export function pinHolePicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { centre } = plane.pinHole;
-  return composeViews({ name: "step-pin-hole", title: "A cheek with the pin's hole, and where the pegs go later" }, [
-    scaledView("Right cheek from its inside, toe to the left; the left one mirrors it", WHOLE, (sketch) => {
+  return composeViews({ name: "step-pin-hole", title: CHEEK_DRAWING.title }, room, [
+    view(CHEEK_DRAWING.inside, (sketch) => {
       const { toe, heel, sole } = stageExtent(plane, "blank");
       const { boundary } = cheekShape(plane, "blank");
       const { rampChain, bedChain } = blocksAt(plane, "blank");
@@ -27,17 +29,17 @@ export function pinHolePicture(t: StepContext) {
       const peg = pegHoles(plane).filter(({ centre: c }) => c.x > plane.design.body.length);
       sketch.name("right", [
         {
-          words: `⌀ ${formatDrill(2 * plane.pinHole.radius, t.design)}, both cheeks at once`,
+          words: CHEEK_DRAWING.drill({ drill: formatDrill(2 * plane.pinHole.radius, t.design) }),
           point: point(centre.x, centre.y + plane.pinHole.radius),
         },
         ...peg.slice(0, 1).map(({ centre: c }) => ({
-          words: `peg ⌀ ${t.mm(plane.design.pegs.diameter)}, bored at the dry fit`,
+          words: CHEEK_DRAWING.peg({ diameter: t.mm(plane.design.pegs.diameter) }),
           point: c,
         })),
         ...(plane.design.body.trim > 0
-          ? [{ words: "finished heel", point: point(plane.design.body.length, 0.9 * plane.design.body.height) }]
+          ? [{ words: CHEEK_DRAWING.heel, point: point(plane.design.body.length, 0.9 * plane.design.body.height) }]
           : []),
-        { words: "blank's sole", point: point(0.85 * heel, sole) },
+        { words: CHEEK_DRAWING.sole, point: point(0.85 * heel, sole) },
       ]);
     }),
   ]);

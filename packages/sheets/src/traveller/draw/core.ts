@@ -3,30 +3,21 @@
 import type { CoreCut, StockPlan } from "@lamplane/bench";
 import { cosDeg, line, point, polygon, sinDeg, transformSegment } from "@lamplane/geometry";
 import { blocksAt } from "@lamplane/parameters/elevation";
-import type { PictureMark } from "../../picture/picture.ts";
-import { marksBounds } from "../../picture/picture-frame.ts";
+import { CUTS_DRAWING } from "../../words/drawings.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { BETWEEN_VIEWS, composeViews, diagram, fitInRow, scaledView, stackViews, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { KERF_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
-export function cutsPicture(t: StepContext, { core, marks }: StockPlan) {
-  const beside = sawColumn(t, core.cuts);
-  const { min, max } = marksBounds(beside);
-  const draw = (width: number, height: number) =>
-    scaledView("Core from its left side, toe to the left", { ...WHOLE, width, height }, (sketch) =>
-      drawCore(sketch, t, core, marks),
-    );
-  const large = draw(WHOLE.width, t.plane.ramp.curve ? 40 : 58);
-  // a curved ramp's step has more to say: its saws are small, and beside a smaller core where the words leave room
-  const small = t.plane.ramp.curve ? draw(WHOLE.width - (max.x - min.x) - BETWEEN_VIEWS, 58) : large;
-  const whole = fitInRow([small, beside]) ? small : large;
-  return composeViews({ name: "step-cuts", title: "The core's two cuts with their kerfs, and the saw's settings" }, [
-    whole,
-    ...(fitInRow([whole, beside]) ? [beside] : sawViews(t, core.cuts, t.plane.ramp.curve ? BESIDE : 1)),
+export function cutsPicture(t: StepContext, { core, marks }: StockPlan, room: PictureRoom) {
+  return composeViews({ name: "step-cuts", title: CUTS_DRAWING.title }, room, [
+    view(CUTS_DRAWING.core, (sketch) => drawCore(sketch, t, core, marks)),
+    view(CUTS_DRAWING.saws, (sketch) => drawSaws(sketch, t, core.cuts), SAW),
   ]);
 }
+/** A saw's setting has no size of its own. */
+const SAW = { most: 0.8, least: 0.45, isDiagram: true };
 
 function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks: StockPlan["marks"]): void {
   const { blankLength: length } = t.plane.widths;
@@ -41,40 +32,28 @@ function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks
   for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
   drawCurve(sketch, t);
   for (const { at } of marks.marks) for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
-  sketch.wordsWithin("FRONT BLOCK", point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
-  sketch.wordsWithin("BED BLOCK", point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
-  sketch.wordsWithin("waste", point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
-  sketch.level(`ramp ${t.ruled(ramp.markAtSole)}`, point(0, 0), foot(ramp));
-  sketch.level(`bed ${t.ruled(bed.markAtSole)}`, point(0, 0), foot(bed));
-  sketch.level(`blank ${t.ruled(length)}`, point(0, 0), point(length, 0));
-  if (ramp.markAtTop > 0) sketch.level(`ramp ${t.ruled(ramp.markAtTop)}`, point(0, h), head(ramp), "above");
-  if (bed.markAtTop < length) sketch.level(`bed ${t.ruled(bed.markAtTop)}`, point(0, h), head(bed), "above");
+  sketch.wordsWithin(CUTS_DRAWING.frontBlock, point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
+  sketch.wordsWithin(CUTS_DRAWING.bedBlock, point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
+  sketch.wordsWithin(CUTS_DRAWING.waste, point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
+  sketch.level(CUTS_DRAWING.ramp({ length: t.ruled(ramp.markAtSole) }), point(0, 0), foot(ramp));
+  sketch.level(CUTS_DRAWING.bed({ length: t.ruled(bed.markAtSole) }), point(0, 0), foot(bed));
+  sketch.level(CUTS_DRAWING.blank({ length: t.ruled(length) }), point(0, 0), point(length, 0));
+  if (ramp.markAtTop > 0)
+    sketch.level(CUTS_DRAWING.ramp({ length: t.ruled(ramp.markAtTop) }), point(0, h), head(ramp), "above");
+  if (bed.markAtTop < length)
+    sketch.level(CUTS_DRAWING.bed({ length: t.ruled(bed.markAtTop) }), point(0, h), head(bed), "above");
   sketch.upright(t.ruled(h), point(0, 0), point(0, h), "left");
   sketch.name("right", [
     {
-      words: "kerfs in the waste",
+      words: CUTS_DRAWING.kerfs,
       point: point(bed.markAtTop - 0.2 * (bed.markAtTop - bed.markAtSole) - t.design.shop.kerf / 2, 0.8 * h),
     },
     {
-      words: `dashes: matching marks`,
+      words: CUTS_DRAWING.marks,
       point: point(Math.max(...marks.marks.flatMap(({ at }) => at), 0), h - 0.07 * h),
     },
   ]);
 }
-
-/** How the saw is set for each cut. */
-const sawViews = (t: StepContext, cuts: StockPlan["core"]["cuts"], scale: number) =>
-  cuts.map((cut) =>
-    diagram(`Saw set for the ${cut.name}; you stand above the drawing`, (sketch) => drawSaw(sketch, t, cut), scale),
-  );
-
-/** The same one below the other, to stand beside the core where there is room, so that the step stays on one page. */
-function sawColumn(t: StepContext, cuts: StockPlan["core"]["cuts"]): readonly PictureMark[] {
-  const [ramp, bed] = sawViews(t, cuts, BESIDE);
-  return stackViews(ramp!, bed!);
-}
-/** Of a saw's setting drawn beside the core: two are then as high as the core with its dimensions. */
-const BESIDE = 0.5;
 
 /** What is shaped off a curved ramp after the straight cut. */
 function drawCurve(sketch: Sketch, { plane }: StepContext): void {
@@ -88,15 +67,26 @@ function drawCurve(sketch: Sketch, { plane }: StepContext): void {
   );
 }
 
-/** Fence, square and the blade's line, as a saw's scale reads them: 0 is square. */
-function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut): void {
+/** Both settings, the ramp's over the bed's, as the saw's scale reads them from above: 0 is square to the fence. */
+function drawSaws(sketch: Sketch, t: StepContext, cuts: StockPlan["core"]["cuts"]): void {
+  cuts.forEach((cut, i) => {
+    drawSaw(sketch, t, cut, -i * SAW_APART);
+  });
+  sketch.words(CUTS_DRAWING.youStandHere, point(0, SAW_TOP), { up: 4 });
+}
+/** In the diagram's own mm: from one fence to the next, and over a fence its words. */
+const SAW_APART = 46;
+const SAW_TOP = 25;
+
+function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut, low: number): void {
   const turn = name === "ramp" ? 90 + saw : 90 - saw;
-  const on = (by: number) => point(by * cosDeg(turn), by * sinDeg(turn));
-  sketch.area(WASTE_SHADE, boxPolygon(-36, -3, 36, 0)).line("outline", line(point(-36, 0), point(36, 0)));
-  sketch.line("axis", line(point(0, -6), point(0, 22)));
+  const foot = point(0, low);
+  const on = (by: number) => point(by * cosDeg(turn), low + by * sinDeg(turn));
+  sketch.area(WASTE_SHADE, boxPolygon(-36, low - 3, 36, low)).line("outline", line(point(-36, low), point(36, low)));
+  sketch.line("axis", line(point(0, low - 6), point(0, low + 22)));
   sketch.line("strong", line(on(-6), on(21)));
-  sketch.angle("", point(0, 0), Math.min(90, turn), Math.max(90, turn), 14 * sketch.scale);
-  sketch.angle(t.deg(angle), point(0, 0), name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9 * sketch.scale);
-  sketch.words("fence", point(name === "ramp" ? 24 : -24, 3), {});
-  sketch.words(`${t.deg(saw)} from square`, point(0, 24.5), {});
+  sketch.angle("", foot, Math.min(90, turn), Math.max(90, turn), 14 * sketch.scale);
+  sketch.angle(t.deg(angle), foot, name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9 * sketch.scale);
+  sketch.words(CUTS_DRAWING.fence, point(name === "ramp" ? 24 : -24, low), { up: 2 });
+  sketch.words(CUTS_DRAWING.fromSquare({ name, angle: t.deg(saw) }), point(0, low + SAW_TOP), {});
 }

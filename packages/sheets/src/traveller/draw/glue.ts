@@ -13,9 +13,10 @@ import {
   stageExtent,
 } from "@lamplane/parameters/elevation";
 import { toMillimetres } from "@lamplane/parameters/units";
+import { GLUE_DRAWING } from "../../words/drawings.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon, clipToWindow, type Window } from "../window.ts";
 import { cheekOutline, drawBlocks, STEEL_SHADE, WASTE_SHADE, WOOD_SHADE } from "./stack.ts";
 
@@ -24,38 +25,37 @@ const SIXTEENTH = toMillimetres(1 / 16, "in");
 /** mm of the sole shown each way from the edge in a close-up. */
 const NEAR = 9;
 
-export function dryFitPicture(t: StepContext) {
+export function dryFitPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
-  return composeViews({ name: "step-dry-fit", title: "The blank put together dry, the iron clamped at its height" }, [
-    scaledView("From the side, the near cheek left off", { width: 112, height: 56, most: 1 }, (sketch) => {
+  return composeViews({ name: "step-dry-fit", title: GLUE_DRAWING.dryFit }, room, [
+    view(GLUE_DRAWING.fromSide, (sketch) => {
       drawAssembled(sketch, plane, edgeOverhang(t));
       const { toe, heel, sole, blockToe, blockHeel } = stageExtent(plane, "blank");
       if (plane.cuts.setInToe > 0) sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
-      sketch.level(`bed's tip ${t.ruled(plane.points.bedTip.x - toe)}`, point(toe, sole), plane.points.bedTip);
+      sketch.level(
+        GLUE_DRAWING.bedTip({ length: t.ruled(plane.points.bedTip.x - toe) }),
+        point(toe, sole),
+        plane.points.bedTip,
+      );
       sketch.name("right", [
         {
-          words: `set in ${t.mm(plane.cuts.setInHeel)}`,
+          words: GLUE_DRAWING.setIn({ length: t.mm(plane.cuts.setInHeel) }),
           point: point((blockHeel + heel) / 2, 0.6 * plane.design.body.height),
         },
         {
-          words: t.plane.design.capIron.thickness > 0 ? "iron alone, clamped to the bed" : "iron, clamped to the bed",
+          words: t.plane.design.capIron.thickness > 0 ? GLUE_DRAWING.ironAlone : GLUE_DRAWING.iron,
           point: bedToPlane(plane.frame, 0.9 * plane.bedTopS, -plane.frame.thickness / 2),
         },
       ]);
       sketch.arrow(point(0.55 * plane.points.rampFoot.x, 0.35 * plane.design.body.height), 0, { length: 7 });
     }),
-    closeUpView(
-      t,
-      `Edge ${t.mm(t.figure("edgeHeightAtContact"))} over the blank's sole`,
-      (sketch, room) => {
-        const { sole } = stageExtent(plane, "blank");
-        drawMouthArea(sketch, plane, room, edgeOverhang(t));
-        const edge = bedToPlane(plane.frame, edgeOverhang(t), 0);
-        sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
-        sketch.line("thin", line(edge, point(room.right, edge.y)));
-      },
-      72,
-    ),
+    closeUpView(t, GLUE_DRAWING.edge({ height: t.mm(t.figure("edgeHeightAtContact")) }), (sketch, room) => {
+      const { sole } = stageExtent(plane, "blank");
+      drawMouthArea(sketch, plane, room, edgeOverhang(t));
+      const edge = bedToPlane(plane.frame, edgeOverhang(t), 0);
+      sketch.upright(t.ruled(edge.y - sole), point(room.right, sole), point(room.right, edge.y), "right");
+      sketch.line("thin", line(edge, point(room.right, edge.y)));
+    }),
   ]);
 }
 
@@ -81,13 +81,13 @@ const shiftOutline = (outline: Outline, plane: Elevation, up: number): Outline =
 };
 
 /** A view of what lies near the mouth, cut off by a window round it. */
-export function closeUpView(t: StepContext, name: string, draw: (sketch: Sketch, room: Window) => void, width = 150) {
+export function closeUpView(t: StepContext, name: string, draw: (sketch: Sketch, room: Window) => void) {
   const { plane } = t;
   const middle = plane.points.edge.x;
   const low = stageExtent(plane, "blank").sole;
   const reach = Math.max(NEAR, 1.4 * (plane.points.bedFoot.x - middle), 2 * plane.design.sole.allowance);
-  const room = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
-  return scaledView(name, { width, height: 46, most: 5 }, (sketch) => draw(sketch, room));
+  const window = { left: middle - reach, right: middle + reach, low: low - 0.15 * reach, high: low + 1.15 * reach };
+  return view(name, (sketch) => draw(sketch, window), { most: 5 });
 }
 
 /** Blocks and iron within a window, on the blank's sole; the iron `up` mm up the bed from its place at work. */
@@ -106,72 +106,76 @@ export function drawMouthArea(
   sketch.area(STEEL_SHADE, steel).outline("thin", steel);
 }
 
-export function gluePicture(t: StepContext, { marks }: StockPlan) {
+export function gluePicture(t: StepContext, { marks }: StockPlan, room: PictureRoom) {
   const { plane } = t;
   const { core, cheek, body } = plane.widths;
-  return composeViews(
-    { name: "step-glue-up", title: "The glue-up from above: clamps, matching marks, wax; where no glue goes" },
-    [
-      scaledView("From above, toe to the left", { ...WHOLE, height: 62 }, (sketch) => {
-        const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
-        const { rampChain, bedChain } = blocksAt(plane, "blank");
-        const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
-        const half = body / 2;
-        const cheeks = [boxPolygon(toe, half - cheek, heel, half), boxPolygon(toe, -half, heel, cheek - half)];
-        const blocks = [
-          boxPolygon(blockToe, -core / 2, rampTop, core / 2),
-          boxPolygon(bedTop, -core / 2, blockHeel, core / 2),
-        ];
-        for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD_SHADE, outline);
-        const [bareFrom, bareTo] = bareAtTop(plane);
-        for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(bareFrom, z, bareTo, z + cheek));
-        for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
-        const { shoulder, end } = pinLengths(plane);
-        const r = plane.pinSize.diameter / 2;
-        const { x } = plane.pin.centre;
-        for (const pin of [boxPolygon(x - r, -shoulder, x + r, shoulder), boxPolygon(x - r / 2, -end, x + r / 2, end)])
-          sketch.outline("outline", pin);
-        for (const { over, at } of marks.marks)
-          for (const from of at) {
-            const shift = toe + marks.shift[over];
-            for (const [z, w, by] of [
-              [half - cheek, half, toe],
-              [-half, cheek - half, toe],
-              [-core / 2, core / 2, shift],
-            ] as const)
-              sketch.line("mark", line(point(by + from, z), point(by + from, w)));
-          }
-        for (const at of clampPlaces(toe, heel, rampTop, bedTop)) {
-          sketch.arrow(point(at, half), -90, { length: 8 });
-          sketch.arrow(point(at, -half), 90, { length: 8 });
+  return composeViews({ name: "step-glue-up", title: GLUE_DRAWING.glueUp }, room, [
+    view(GLUE_DRAWING.fromAbove, (sketch) => {
+      const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
+      const { rampChain, bedChain } = blocksAt(plane, "blank");
+      const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
+      const half = body / 2;
+      const cheeks = [boxPolygon(toe, half - cheek, heel, half), boxPolygon(toe, -half, heel, cheek - half)];
+      const blocks = [
+        boxPolygon(blockToe, -core / 2, rampTop, core / 2),
+        boxPolygon(bedTop, -core / 2, blockHeel, core / 2),
+      ];
+      for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD_SHADE, outline);
+      const [bareFrom, bareTo] = bareAtTop(plane);
+      for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(bareFrom, z, bareTo, z + cheek));
+      for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
+      const { shoulder, end } = pinLengths(plane);
+      const r = plane.pinSize.diameter / 2;
+      const { x } = plane.pin.centre;
+      for (const pin of [boxPolygon(x - r, -shoulder, x + r, shoulder), boxPolygon(x - r / 2, -end, x + r / 2, end)])
+        sketch.outline("outline", pin);
+      for (const { over, at } of marks.marks)
+        for (const from of at) {
+          const shift = toe + marks.shift[over];
+          for (const [z, w, by] of [
+            [half - cheek, half, toe],
+            [-half, cheek - half, toe],
+            [-core / 2, core / 2, shift],
+          ] as const)
+            sketch.line("mark", line(point(by + from, z), point(by + from, w)));
         }
-        sketch.name("right", [
-          { words: "grey: no glue, wax", point: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
-          { words: "left cheek", point: point(0.96 * heel, cheek / 2 - half) },
-          {
-            words: "clamp, a block under each jaw",
-            point: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half),
-          },
-          { words: "bed block", point: point(0.5 * (bedTop + blockHeel), 0) },
-        ]);
-        sketch.name("left", [
-          { words: "front block", point: point(0.5 * (blockToe + rampTop), 0) },
-          { words: "dashes: matching marks", point: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
-          { words: "cross pin, waxed", point: point(x, -0.3 * core) },
-        ]);
-      }),
-      scaledView("A cheek's inside: no glue on the grey", { width: 150, height: 34, most: 0.5 }, (sketch) => {
+      for (const at of clampPlaces(toe, heel, rampTop, bedTop)) {
+        sketch.arrow(point(at, half), -90, { length: 8 });
+        sketch.arrow(point(at, -half), 90, { length: 8 });
+      }
+      sketch.name("right", [
+        { words: GLUE_DRAWING.noGlue, point: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
+        { words: GLUE_DRAWING.leftCheek, point: point(0.96 * heel, cheek / 2 - half) },
+        {
+          words: GLUE_DRAWING.clamp,
+          point: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half),
+        },
+        { words: GLUE_DRAWING.bedBlock, point: point(0.5 * (bedTop + blockHeel), 0) },
+      ]);
+      sketch.name("left", [
+        { words: GLUE_DRAWING.frontBlock, point: point(0.5 * (blockToe + rampTop), 0) },
+        { words: GLUE_DRAWING.marks, point: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
+        { words: GLUE_DRAWING.pin, point: point(x, -0.3 * core) },
+      ]);
+    }),
+    view(
+      GLUE_DRAWING.inside,
+      (sketch) => {
         const cheek = cheekOutline(plane, "blank");
         const { rampChain, bedChain } = blocksAt(plane, "blank");
         sketch.area(WOOD_SHADE, cheek).area(WASTE_SHADE, glueFreeArea(plane)).outline("outline", cheek);
         sketch.line("outline", ...rampChain, ...bedChain);
         const [bare] = bareAtTop(plane);
         sketch.name("left", [
-          { words: `bare: ${glueFreeText(t)}`, point: point(bare + 1, plane.design.body.height - 2) },
+          {
+            words: GLUE_DRAWING.bare({ width: glueFreeText(t) }),
+            point: point(bare + 1, plane.design.body.height - 2),
+          },
         ]);
-      }),
-    ],
-  );
+      },
+      { most: 0.5 },
+    ),
+  ]);
 }
 
 /** From where to where no glue goes along the blank's top. */

@@ -1,26 +1,23 @@
 // The iron with its cap iron lying on the table, and what is measured on it.
+
 import { line, point, polygon } from "@lamplane/geometry";
 import { capIronSurface, ironCorners, ironToBed, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
+import { IRON_DRAWING } from "../../words/drawings.ts";
 import type { Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE } from "./stack.ts";
 
-export function ironPicture(t: StepContext) {
-  const irons =
-    t.plane.design.capIron.thickness > 0
-      ? "Iron and cap iron: what is measured on them"
-      : "Iron: what is measured on it";
-  return composeViews({ name: "step-iron", title: irons }, [
-    scaledView("Iron on its bevel's side, edge to the left", { width: 100, height: 50 }, (sketch) =>
-      drawSide(sketch, t),
-    ),
-    scaledView("Iron's face", { width: 78, height: 50 }, (sketch) => {
+export function ironPicture(t: StepContext, room: PictureRoom) {
+  const irons = t.plane.design.capIron.thickness > 0 ? IRON_DRAWING.withCap : IRON_DRAWING.alone;
+  return composeViews({ name: "step-iron", title: irons }, room, [
+    view(IRON_DRAWING.side, (sketch) => drawSide(sketch, t)),
+    view(IRON_DRAWING.face, (sketch) => {
       const { width, length } = t.design.iron;
       sketch.area(STEEL_SHADE, boxPolygon(0, 0, length, width)).outline("outline", boxPolygon(0, 0, length, width));
       sketch.upright(t.ruled(width), point(length, 0), point(length, width), "right");
-      sketch.name("left", [{ words: "edge", point: point(0, 0.5 * width) }]);
+      sketch.name("left", [{ words: IRON_DRAWING.edge, point: point(0, 0.5 * width) }]);
     }),
   ]);
 }
@@ -58,7 +55,10 @@ function drawSide(sketch: Sketch, t: StepContext): void {
   else drawThicknesses(sketch, t);
   if (capIron.thickness > 0)
     sketch.name("right", [
-      { words: `cap iron ${t.mm(capIron.thickness)}`, point: onFace(drawnTo, capIron.thickness / 2) },
+      {
+        words: IRON_DRAWING.capIron({ thickness: t.mm(capIron.thickness) }),
+        point: onFace(drawnTo, capIron.thickness / 2),
+      },
     ]);
   sketch.angle(t.deg(iron.bevel), point(0, 0), -leans - iron.bevel, -leans, 12);
 }

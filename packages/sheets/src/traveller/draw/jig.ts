@@ -17,7 +17,8 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { blocksAt, cheekShape, planeToBed, recessEdge } from "@lamplane/parameters/elevation";
 import { applyPose, type JigPlan, type Point3 } from "@lamplane/parameters/jigs";
 import type { Picture } from "../../picture/picture.ts";
-import { composeViews, scaledView } from "../views.ts";
+import { JIG_DRAWING } from "../../words/drawings.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon, clipToWindow } from "../window.ts";
 import { WOOD_SHADE } from "./stack.ts";
 
@@ -31,10 +32,10 @@ interface ViewDirection {
 }
 
 /** The fit test is tried on a drill's shank, not on the plane: it has no picture in use. */
-export const jigPicture = (plane: Elevation, plan: JigPlan): Picture | undefined =>
-  plan.name === "fit-test" ? undefined : drawJig(plane, plan);
+export const jigPicture = (plane: Elevation, plan: JigPlan, room: PictureRoom): Picture | undefined =>
+  plan.name === "fit-test" ? undefined : drawJig(plane, plan, room);
 
-function drawJig(plane: Elevation, plan: JigPlan): Picture {
+function drawJig(plane: Elevation, plan: JigPlan, room: PictureRoom): Picture {
   const { across, up, wood } = plan.name === "recess-template" ? bedView(plane) : sideView(plane, plan);
   const bodies = plan.bodies.map(({ boundary, holes, pose }) =>
     [boundary, ...holes.map((hole) => hole.outline)].map((outline) =>
@@ -44,8 +45,8 @@ function drawJig(plane: Elevation, plan: JigPlan): Picture {
   const { min, max } = boundsOf(bodies.flat(2).map((s) => s.from));
   const window = { left: min.x - ROUND, right: max.x + ROUND, low: min.y - ROUND, high: max.y + ROUND };
   const near = wood.map((piece) => clipToWindow(piece, window)).filter((piece) => piece.length > 2);
-  return composeViews({ name: `jig-${plan.name}`, title: `${plan.title}, where it is used` }, [
-    scaledView(plan.name.replaceAll("-", " "), { width: 92, height: 70, most: 1 }, (sketch) => {
+  return composeViews({ name: `jig-${plan.name}`, title: JIG_DRAWING.inUse({ title: plan.title }) }, room, [
+    view(plan.name.replaceAll("-", " "), (sketch) => {
       for (const piece of near) sketch.area(WOOD_SHADE, piece);
       for (const outlines of bodies) {
         sketch.area(PLASTIC, ...outlines);

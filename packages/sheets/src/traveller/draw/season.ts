@@ -1,20 +1,22 @@
 // Across the plane at the pin: the gaps that the seasons move.
+
 import { line, point } from "@lamplane/geometry";
 import { pinLengths } from "@lamplane/parameters/elevation";
+import { SEASON_DRAWING } from "../../words/drawings.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { boxPolygon } from "../window.ts";
 import { STEEL_SHADE, WOOD_SHADE } from "./stack.ts";
 
-export function seasonPicture(t: StepContext) {
+export function seasonPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { core, cheek, body } = plane.widths;
   const { height } = plane.design.body;
   const { shoulder, end } = pinLengths(plane);
   const { diameter, tenon } = plane.pinSize;
   const y = plane.pin.centre.y;
-  return composeViews({ name: "step-season", title: "Across the plane at the pin: where wood moves" }, [
-    scaledView("Across the plane at the pin, from behind", { ...WHOLE, height: 50 }, (sketch) => {
+  return composeViews({ name: "step-season", title: SEASON_DRAWING.title }, room, [
+    view(SEASON_DRAWING.across, (sketch) => {
       const half = body / 2;
       for (const side of [boxPolygon(-half, 0, -core / 2, height), boxPolygon(core / 2, 0, half, height)])
         sketch.area(WOOD_SHADE, side).outline("outline", side);
@@ -31,12 +33,12 @@ export function seasonPicture(t: StepContext) {
       sketch.level(t.ruled(core), point(-core / 2, 0), point(core / 2, 0));
       sketch.level(t.ruled(body), point(-half, 0), point(half, 0));
       sketch.name("left", [
-        { words: "pin's end gap", point: point(-(shoulder + core / 2) / 2, y + diameter / 2) },
-        { words: "side gap", point: point(-(iron + core / 2) / 2, 2) },
+        { words: SEASON_DRAWING.pinGap, point: point(-(shoulder + core / 2) / 2, y + diameter / 2) },
+        { words: SEASON_DRAWING.sideGap, point: point(-(iron + core / 2) / 2, 2) },
       ]);
       sketch.name("right", [
-        { words: "tenon, inside the cheek", point: point((end + shoulder) / 2, y) },
-        { words: "right cheek", point: point(half - cheek / 2, 0.85 * height) },
+        { words: SEASON_DRAWING.tenon, point: point((end + shoulder) / 2, y) },
+        { words: SEASON_DRAWING.rightCheek, point: point(half - cheek / 2, 0.85 * height) },
       ]);
     }),
   ]);

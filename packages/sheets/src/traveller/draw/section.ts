@@ -3,25 +3,24 @@
 import { line, point, pointAlong, polygon } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedToPlane, blocksAt, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
+import { SECTION_DRAWING } from "../../words/drawings.ts";
 import type { NamedPoint, Sketch } from "../sketch.ts";
 import type { StepContext } from "../step-context.ts";
-import { composeViews, scaledView, WHOLE } from "../views.ts";
+import { composeViews, type PictureRoom, view } from "../views.ts";
 import { clipToWindow, type Window } from "../window.ts";
 import { CAP_ENDS_BELOW, drawBlocks, drawStackSketch, throatWindow } from "./stack.ts";
 
-const ENDS_OFF = ", the body's ends left off";
-
-export function sectionPicture(t: StepContext) {
+export function sectionPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
-  const room = throatWindow(plane);
-  return composeViews({ name: "plane-section", title: "The plane cut along its middle, its parts named" }, [
-    scaledView(`Cut along the middle, toe to the left${room ? ENDS_OFF : ""}`, { ...WHOLE, height: 84 }, (sketch) => {
-      drawSection(sketch, plane, room);
-      if (!room) {
+  const part = throatWindow(plane);
+  return composeViews({ name: "plane-section", title: SECTION_DRAWING.title }, room, [
+    view(SECTION_DRAWING.cut({ endsOff: part !== undefined }), (sketch) => {
+      drawSection(sketch, plane, part);
+      if (!part) {
         sketch.level(t.ruled(t.figure("mouthX")), point(0, 0), plane.points.edge);
         sketch.level(t.ruled(plane.design.body.length), point(0, 0), point(plane.design.body.length, 0));
       }
-      const { toe, heel } = partNames(plane, room);
+      const { toe, heel } = partNames(plane, part);
       sketch.name("left", toe).name("right", heel);
     }),
   ]);
@@ -69,19 +68,24 @@ function partNames(plane: Elevation, room: Window | undefined): { toe: NamedPoin
   const capped = design.capIron.thickness > 0;
   return {
     toe: [
-      { words: "cross pin, turns in the cheeks", point: pin.centre },
-      { words: plane.ramp.curve ? "ramp: wear, then curve" : "ramp", point: rampAt },
-      { words: "front block", point: point(middle(front).x, low) },
-      { words: "mouth", point: points.rampFoot },
+      { words: SECTION_DRAWING.crossPin, point: pin.centre },
+      { words: plane.ramp.curve ? SECTION_DRAWING.curvedRamp : SECTION_DRAWING.ramp, point: rampAt },
+      { words: SECTION_DRAWING.frontBlock, point: point(middle(front).x, low) },
+      { words: SECTION_DRAWING.mouth, point: points.rampFoot },
     ],
     heel: [
-      { words: "wedge", point: ironToPlane(frame, butt, design.capIron.thickness + wedgeThickness(design, butt) / 2) },
-      ...(capped ? [{ words: "cap iron", point: ironToPlane(frame, cap, design.capIron.thickness / 2) }] : []),
-      { words: "iron, bevel down", point: bedToPlane(frame, length - 3, -frame.thickness / 2) },
+      {
+        words: SECTION_DRAWING.wedge,
+        point: ironToPlane(frame, butt, design.capIron.thickness + wedgeThickness(design, butt) / 2),
+      },
+      ...(capped
+        ? [{ words: SECTION_DRAWING.capIron, point: ironToPlane(frame, cap, design.capIron.thickness / 2) }]
+        : []),
+      { words: SECTION_DRAWING.iron, point: bedToPlane(frame, length - 3, -frame.thickness / 2) },
       ...(recess
         ? [
             {
-              words: "recess for the screw",
+              words: SECTION_DRAWING.recess,
               point: bedToPlane(
                 frame,
                 Math.min(plane.bedTopS, design.capIron.screwHead.fromEdge + design.capIron.screwHead.diameter),
@@ -90,34 +94,34 @@ function partNames(plane: Elevation, room: Window | undefined): { toe: NamedPoin
             },
           ]
         : []),
-      { words: "bed", point: bedToPlane(frame, 0.45 * (recess?.low ?? plane.bedTopS), -frame.thickness) },
-      { words: "bed block, between the cheeks", point: point(0.97 * middle(bed).x, low) },
+      { words: SECTION_DRAWING.bed, point: bedToPlane(frame, 0.45 * (recess?.low ?? plane.bedTopS), -frame.thickness) },
+      { words: SECTION_DRAWING.bedBlock, point: point(0.97 * middle(bed).x, low) },
     ],
   };
 }
 
 /** The plane set up, with where a tap sends the iron. */
-export function tappingPicture(t: StepContext) {
+export function tappingPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { design, frame, points } = plane;
-  const room = throatWindow(plane);
-  return composeViews({ name: "step-first-shaving", title: "Where to tap the plane, and what each tap does" }, [
-    scaledView(`Where to tap${room ? ENDS_OFF : ""}`, { ...WHOLE, height: 66 }, (sketch) => {
-      drawSection(sketch, plane, room);
+  const part = throatWindow(plane);
+  return composeViews({ name: "step-first-shaving", title: SECTION_DRAWING.tapping }, room, [
+    view(SECTION_DRAWING.tap({ endsOff: part !== undefined }), (sketch) => {
+      drawSection(sketch, plane, part);
       const butt = bedToPlane(frame, design.iron.length, -frame.thickness / 2);
       const length = plane.wedgeLength + design.wedge.tipFromEdge;
       const wedge = ironToPlane(frame, length, design.capIron.thickness + wedgeThickness(design, length) / 2);
-      const heel = point(room?.right ?? design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
+      const heel = point(part?.right ?? design.body.length, 0.45 * (plane.topChain[0]?.from.y ?? design.body.height));
       sketch.arrow(butt, 180 + frame.bedAngle);
       sketch.arrow(wedge, 180 + frame.bedAngle);
       sketch.arrow(heel, 180);
       sketch.name("right", [
-        { words: "1  on the iron: a deeper cut", point: butt },
-        { words: "3  on the heel: back and loose", point: heel },
+        { words: SECTION_DRAWING.tapIron, point: butt },
+        { words: SECTION_DRAWING.tapHeel, point: heel },
       ]);
       sketch.name("left", [
-        { words: "2  on the wedge: hold", point: wedge },
-        { words: "shavings leave here", point: pointAlong(line(points.rampTop, points.bedTop), 0.3) },
+        { words: SECTION_DRAWING.tapWedge, point: wedge },
+        { words: SECTION_DRAWING.shavings, point: pointAlong(line(points.rampTop, points.bedTop), 0.3) },
       ]);
     }),
   ]);

@@ -1,0 +1,138 @@
+// Steps 8 to 10: wedge and pin, the dry rehearsal and the glue-up.
+import { sentence } from "@lamplane/parameters/words";
+
+export const WEDGE = {
+  atPin: "Thickness where the pin will bear",
+  pinSize: "Pin, width and depth",
+  pinLength: "Pin, shoulder to shoulder",
+  tenon: "Tenon diameter",
+  pin: sentence(
+    ({ flatted, rings }: { flatted: boolean; rings: string | undefined }) =>
+      flatted
+        ? `Pin: take a longer stick, its rings ${rings === undefined ? "along the flat" : `at ${rings} to the flat`}. Plane it square, leave one face flat and round the other half. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last.`
+        : "Pin: turn or plane the end of a longer stick round. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last.",
+    { flatted: true, rings: undefined },
+    { flatted: true, rings: "30°" },
+    { flatted: false, rings: undefined },
+  ),
+  blank: sentence(
+    ({ fromWaste }: { fromWaste: boolean }) =>
+      fromWaste
+        ? "Wedge: its blank comes out of the waste of the throat, grain along its length."
+        : "Wedge: cut its blank from straight-grained stock, grain along its length.",
+    { fromWaste: true },
+    { fromWaste: false },
+  ),
+  taper: sentence(
+    ({ angle, hasSled }: { angle: string; hasSled: boolean }) =>
+      `Plane its lower side flat and cut it to length and width. Then plane the taper of ${angle}${hasSled ? " in the sled" : ""}; leave a shaving for the dry fit.`,
+    { angle: "6°", hasSled: true },
+    { angle: "6°", hasSled: false },
+  ),
+  gives: sentence(
+    ({ gives, further }: { gives: string; further: string }) =>
+      `The pin gives way ${gives} in its holes: a wedge made to its figures goes ${further} further in.`,
+    { gives: "0.1 mm", further: "0.96 mm" },
+  ),
+  clearance: sentence(
+    ({ clearance }: { clearance: string }) => `It is ${clearance} narrower than the core: dry air must not pinch it.`,
+    { clearance: "1.6 mm" },
+  ),
+  tip: "Bevel the tip so that shavings ride over it. Cut the corners off the butt.",
+  bears: sentence(
+    ({ on }: { on: "cap iron" | "iron" }) => `Wedge on the ${on}: no light along either side or across the tip.`,
+    { on: "cap iron" },
+    { on: "iron" },
+  ),
+  chalk: "Chalk shows that the pin bears across the whole wedge.",
+} as const;
+
+export const DRY_FIT = {
+  edge: "Edge above the sole of the blank when the front block touches it",
+  frontSetIn: "Front block in from the toe ends of the cheeks",
+  bedSetIn: "Bed block in from the heel ends of the cheeks",
+  bedTip: "Bed tip from the toe end of the cheeks",
+  rampTip: "Ramp tip from the toe end of the cheeks",
+  gap: "Gap between the two tips on the sole of the blank",
+  pegDrill: "Drill for the pegs",
+  pegPlace: "Pegs in from the ends of the cheeks",
+  shims: sentence(
+    ({ height, capOff }: { height: string; capOff: boolean }) =>
+      `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed${capOff ? ", its cap iron off" : ""}, its edge on shims ${height} thick, and clamp it.`,
+    { height: "2.9 mm", capOff: true },
+    { height: "2.9 mm", capOff: false },
+  ),
+  bedBlock: sentence(
+    ({ setIn, withIron }: { setIn: string; withIron: boolean }) =>
+      `Lay one cheek on the bench, inside up. Lay the bed block ${withIron ? "with its iron " : ""}on it, soles flush, its end ${setIn} in from the heel end; clamp it.`,
+    { setIn: "2.42 mm", withIron: true },
+    { setIn: "2.42 mm", withIron: false },
+  ),
+  contact:
+    "Slide the front block back, soles flush, until it just touches the edge all across. Contact governs: this is its place. Clamp it and take the iron off.",
+  toMark: sentence(
+    ({ setIn, edgeBelow }: { setIn: string; edgeBelow: boolean }) =>
+      `Set the front block to its mark, soles flush, its end ${setIn} in from the toe end${edgeBelow ? ": the iron cannot set it, its edge would stand below the sole of the blank" : ""}. The marks govern; clamp it.`,
+    { setIn: "1 mm", edgeBelow: true },
+    { setIn: "1 mm", edgeBelow: false },
+  ),
+  read: "Read the distances of the table with a rule and write them down. Where one differs, find out why before you go on.",
+  marks: sentence(
+    ({ front, bed }: { front: string; bed: string }) =>
+      `At its place the front block's matching marks stand ${front} nearer the heel than the cheeks', the bed block's ${bed} nearer the toe.`,
+    { front: "2.42 mm", bed: "2.42 mm" },
+  ),
+  pegs: "Put the pin in its hole, lay the other cheek on over it, and clamp all. Bore the peg holes through both cheeks and the block between them at once, in the waste at the ends. Drive the pegs.",
+  noPegs:
+    "Put the pin in its hole, lay the other cheek on over it, and clamp all. Mark the place of each block on both cheeks.",
+  tryIron: sentence(
+    ({ capped }: { capped: boolean }) =>
+      `Put in ${capped ? "iron with its cap iron" : "iron"}, wedge and pin. Draw the iron up and push it down all its travel; turn the pin.`,
+    { capped: true },
+    { capped: false },
+  ),
+  again: "Take it apart. Rehearse once more against the clock, every clamp in its order.",
+  free: sentence(({ parts }: { parts: string }) => `Nothing binds: ${parts} move freely.`, {
+    parts: "iron, wedge, pin and screw's head",
+  }),
+  withHead: "iron, wedge, pin and screw head",
+  withoutHead: "iron, wedge and pin",
+  flush: "Soles of blocks and cheeks in one plane. No light between block and cheek at the throat.",
+  ready:
+    "Every clamp, caul, wax, glue and wet rag within reach. The rehearsal takes less than half the open time of the glue.",
+} as const;
+
+export const GLUE_UP = {
+  bedTip: "Bed tip from the toe end of the blank",
+  rampTip: "Ramp tip from the toe end of the blank",
+  gap: "Gap between the two tips",
+  wax: "Take the iron out. Wax the pin, its holes, the bed, the ramp, and the insides of the cheeks between the blocks: glue must not hold there.",
+  glue: sentence(
+    ({ free }: { free: string }) =>
+      `Spread glue thinly on the sides of the blocks, up to ${free} from bed and ramp and no nearer (the grey in the drawing). What comes out in the throat is hard to reach.`,
+    { free: "3 to 5 mm" },
+  ),
+  order: sentence(
+    ({ hasPegs }: { hasPegs: boolean }) =>
+      hasPegs
+        ? "One cheek, blocks on their pegs, pin with both shoulders inside, other cheek, pegs home."
+        : "One cheek, blocks at their marks, pin with both shoulders inside, other cheek.",
+    { hasPegs: true },
+    { hasPegs: false },
+  ),
+  clamps:
+    "Clamp first at the throat on both blocks, then the ends, top and sole in turn, a caul under each jaw. Let the pressure grow as you go round.",
+  spacer:
+    "Wax the throat spacer and let it in once the clamps hold: it must stand as it stood dry. Draw it straight up by its tab before the glue sets.",
+  readTips:
+    "Read the place of both tips and turn the pin. Knock a block that has crept back now; later it is too late.",
+  finishedToe: sentence(
+    ({ trim }: { trim: string }) =>
+      `The table counts from the toe end. What you write down counts from the line of the finished toe, ${trim} further in.`,
+    { trim: "12.7 mm" },
+  ),
+  scrape: "Scrape the glue out of the throat with a thin stick while it is soft.",
+  rest: "When the glue has cured, take off the clamps and let the blank rest for some days. Glue and clamps have wetted and bent it: a sole trued today would not be flat next week.",
+  turns: "Pin turns. Wedge and iron slide. Soles of all four pieces in one plane as near as they came.",
+  entered: "Both tips measured on the sole of the blank and entered: where the sole will end follows from them.",
+} as const;

@@ -1,0 +1,130 @@
+// Steps 1 to 3: choosing the wood, measuring the iron, sawing and milling core and cheeks.
+import { sentence } from "@lamplane/parameters/words";
+
+export const STOCK = {
+  title: "Choose the wood",
+  task: "Choose one billet for core and cheeks: straight in the grain, dry, and free of knots and checks where bed, mouth and pin will be.",
+  why: "Cheeks and core out of one billet move alike with the seasons, and the grain matches when they are put together again.",
+  length: "Billet length, along the grain",
+  width: "Billet width, across the sole",
+  height: "Billet height",
+  byRule: sentence(({ over }: { over: string }) => `Width by the rule of thumb: iron and ${over}`, { over: "38.1 mm" }),
+  wood: "Wood of the body",
+  rings: "Rings to the sole (0° flat, 90° quarter sawn)",
+  moisture: "Moisture of the wood when it is cut",
+  atHand: sentence(({ side }: { side: string }) => `Billet at hand, ${side}`, { side: "length" }),
+  rest: "Let the wood lie in the shop until its weight no longer changes. A meter should read near the moisture above.",
+  turn: sentence(
+    ({ rings }: { rings: string }) =>
+      `Turn the billet so that the rings lie at about ${rings} to the sole. Flat or rift sawn reads smoother on the sole than quarter sawn (common practice, no published source).`,
+    { rings: "20°" },
+  ),
+  grain:
+    "Turn it end for end until the lines of the grain, seen from the side, run down toward the heel. Then the sole is planed with the grain from toe to heel, and the work strokes it the right way.",
+  onSide: sentence(
+    ({ rings }: { rings: string }) =>
+      `Your billet holds the plane only on its side: its height becomes the width, and the rings stand at ${rings}.`,
+    { rings: "70°" },
+  ),
+  fits: "Your billet holds the plane as measured.",
+  setAside:
+    "Set aside wood for wedge, cross pin and pegs as in the stock list. Keep every offcut until the plane cuts.",
+  clear: "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
+  least: sentence(
+    ({ length, width, height }: { length: string; width: string; height: string }) =>
+      `The billet is at least ${length} long, ${width} wide and ${height} high.`,
+    { length: "255.4 mm", width: "84.2 mm", height: "64 mm" },
+  ),
+  marked: "SOLE and TOE are written on the wood.",
+} as const;
+
+export const IRON = {
+  why: "Bed, mouth and wedge all follow the iron. Cut nothing from a catalogue's figure.",
+  thickness: "Iron thickness as planned",
+  width: "Iron width as planned",
+  bevel: "Bevel",
+  clearance: "Clearance under the bevel at this bed",
+  capIron: "Cap iron thickness",
+  headDiameter: "Screw head diameter",
+  headHeight: "Screw head height",
+  headFromEdge: "Screw head: its middle from the edge",
+  thicknessAt: sentence(({ where }: { where: string }) => `Iron thickness as planned, ${where}`, {
+    where: "40 mm from the edge",
+  }),
+  taper: "Taper, back to face",
+  atEdge: "Thickness at the edge itself, from both",
+  face: "Angle of the face from the sole: bed less taper",
+  edge: "at the edge",
+  fromEdge: sentence(({ length }: { length: string }) => `${length} from the edge`, { length: "40 mm" }),
+  measureThickness:
+    "Measure the thickness where the iron lies on the bed, at three places up its length and on both sides. Write down the greatest.",
+  measureTaper: sentence(
+    ({ thickEnd, low, high }: { thickEnd: "edge" | "top"; low: string; high: string }) =>
+      `This iron tapers, thicker at its ${thickEnd}. Measure its thickness ${low} and ${high}, on both sides. Write down the greater at each place.`,
+    { thickEnd: "edge", low: "10 mm from the edge", high: "150 mm from the edge" },
+  ),
+  aboveBevel: sentence(
+    ({ heel }: { heel: string }) =>
+      `The bevel ends ${heel} from the edge: a caliper reaches the back only above it. Measure there, and enter that place as iron.thicknessFromEdge.`,
+    { heel: "9.2 mm" },
+  ),
+  measureWidth: "Measure the width just above the edge and at the top. Write down the greater.",
+  flatBack:
+    "Lay the back of the iron on a flat plate. Where it rocks or is hollow, first flatten the part that lies on the bed, then measure.",
+  measureCap:
+    "Screw the cap iron on where it will work. Measure its thickness, its hump and the screw head, and correct the file where they differ.",
+  entered: sentence(
+    ({ count }: { count: "Both" | "All three" }) =>
+      `${count} values are entered before the billet is marked: every number after this step follows them.`,
+    { count: "Both" },
+    { count: "All three" },
+  ),
+} as const;
+
+interface MarkData {
+  readonly strokes: 1 | 2;
+  readonly places: readonly string[];
+  readonly over: string;
+}
+const markText = ({ strokes, places, over }: MarkData): string =>
+  `${strokes === 1 ? "one stroke" : "two strokes"} at ${places.join(" and ")} (${over})`;
+
+export const CORE = {
+  billetWidth: "Billet width needed",
+  fence: sentence(({ cut, frees }: { cut: number; frees: string }) => `Fence for cut ${cut}, frees the ${frees}`, {
+    cut: 1,
+    frees: "left cheek",
+  }),
+  cheekRough: "Each cheek, rough",
+  coreRough: "Core, rough",
+  coreMilled: "Core, milled",
+  cheekMilled: "Each cheek, milled",
+  length: "Core and cheeks, length",
+  height: "Core and cheeks, height",
+  square: sentence(
+    ({ pass, height, length }: { pass: string; height: string; length: string }) =>
+      `Joint the outside of the left cheek: the reference face. Take no more than ${pass} off it. Plane the sole square to it, then the top parallel to the sole, ${height} apart. Cut the billet to ${length}, ends square.`,
+    { pass: "0.8 mm", height: "61 mm", length: "255.4 mm" },
+  ),
+  marks: sentence(
+    ({ marks }: { marks: readonly MarkData[] }) =>
+      `Draw the matching marks square across the whole top, from the toe end: ${marks.map(markText).join("; ")}. They stand clear of every kerf and tell front from back on every piece.`,
+    {
+      marks: [
+        { strokes: 1, places: ["22 mm"], over: "front block" },
+        { strokes: 2, places: ["42 mm", "44 mm"], over: "front block" },
+      ],
+    },
+  ),
+  noMarks: sentence(
+    ({ block }: { block: string }) =>
+      `The top of the ${block} has no room for two marks: keep its pieces together by hand.`,
+    { block: "front block" },
+  ),
+  rip: "Cut 1: reference face against the fence, sole on the table; it frees the left cheek. Joint the fresh face of what is left. Cut 2: that fresh face against the fence; it frees the core. Joint the rest: it is the right cheek.",
+  mill: "Let the three pieces lie a day with air all round. Then mill each to its width, taking the same off both faces: insides flat, sides parallel.",
+  caliper: "Mill the core to the caliper, not to the rule: iron, wedge and pin all follow it.",
+  sameWidth: "Core the same width at both ends, at top and sole.",
+  flat: "Insides of the cheeks flat: no light under a straightedge along, across or corner to corner.",
+  marksThere: "Marks still there on all three pieces.",
+} as const;
