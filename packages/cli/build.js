@@ -2,7 +2,7 @@
 // and read by itself, take longer than their work. Each command's share stays a file of its own, loaded when it is asked for.
 import { renameSync, rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { isUpToDate } from "../build-age.js";
+import { isUpToDate } from "../viewer/build-age.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const BUNDLE = `${here}bundle`;

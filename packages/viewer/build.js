@@ -1,7 +1,7 @@
 // Builds the page into dist/, when anything that it is made of is newer than what stands there.
 import { copyFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { isUpToDate } from "../build-age.js";
+import { isUpToDate } from "./build-age.js";
 import { writeServiceWorker } from "./write-service-worker.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
