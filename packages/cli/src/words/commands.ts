@@ -48,7 +48,7 @@ export const OPTIONS = {
   allPieces: "offcut, finished sizes, wood and grain too",
   allNames: "what each of them is",
   out: "folder for the pack",
-  only: "parts, jigs, sheets, jigs/pin-guide",
+  only: "parts, jigs, sheets, router, jigs/pin-guide",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
   base: "design that the rows differ from; default: the roster's own",
   classOut: "folder for design files, packs and sheets",
@@ -152,7 +152,7 @@ export const ARGUMENT_FAULT = {
   sections: sentence(
     ({ list, word, known }: { list: string; word: string; known: readonly string[] }) =>
       `--only ${list}: "${word}" is none of ${known.join(", ")}; write some of these with commas`,
-    { list: "jigs,jigs2", word: "jigs2", known: ["parts", "jigs", "sheets"] },
+    { list: "jigs,jigs2", word: "jigs2", known: ["parts", "jigs", "sheets", "router"] },
   ),
 } as const;
 
