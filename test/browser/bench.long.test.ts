@@ -208,6 +208,25 @@ describe.skipIf(hasNoBrowser)("the bench screens", () => {
     await context.close();
   });
 
+  test("a browser that keeps nothing says so, and the address still holds what was entered", async () => {
+    const context = await browser.newContext(PHONE);
+    await context.addInitScript(() => {
+      const refuse = () => {
+        throw new DOMException("refused", "SecurityError");
+      };
+      for (const name of ["localStorage", "indexedDB", "caches"]) Object.defineProperty(window, name, { get: refuse });
+    });
+    const page = await context.newPage();
+    await page.goto(`${host.address}#bench&from=apprentice-smoother&step=iron`);
+    await page.locator('[data-path="measured.ironThickness"]').tap();
+    await tap(page, "3.65");
+    await page.locator(".pad .is-main").tap();
+    await expect.poll(() => page.locator(".bench-status").textContent()).toMatch(/Save the build to a file/);
+    await page.reload();
+    expect(await page.locator('[data-path="measured.ironThickness"] .blank-value').textContent()).toBe("3.65 mm");
+    await context.close();
+  });
+
   test("a newer release takes the place of the older one, as a whole", async () => {
     const release = join(folder, "release");
     cpSync(PAGE, release, { recursive: true });
@@ -249,10 +268,10 @@ describe.skipIf(hasNoBrowser)("the bench screens", () => {
     await waitUntilKept(page);
     await context.setOffline(true);
     await own.close();
-    await page.goto(`${own.address}#from=figured-finisher`);
-    await page.reload();
-    await page.locator(".files summary").click();
-    await expect.poll(() => page.locator(".file-list li").count(), { timeout: 120_000 }).toBeGreaterThan(20);
+    const sheet = await context.newPage();
+    await sheet.goto(`${own.address}#from=figured-finisher`);
+    await sheet.locator(".files summary").click();
+    await expect.poll(() => sheet.locator(".file-list li").count(), { timeout: 120_000 }).toBeGreaterThan(20);
     await context.close();
   });
 

@@ -1,14 +1,13 @@
 // Sharing: an address from any page opens on any other as the same design, byte for byte of the saved file; the card's code too.
-import { createReadStream, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createServer, type Server } from "node:http";
-import type { AddressInfo } from "node:net";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { extname, join } from "node:path";
+import { join } from "node:path";
 import jsqr from "jsqr";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
 import { buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage, PAGE } from "../support/browser.ts";
+import { type StaticHost, startStaticHost } from "../support/static-host.ts";
 
 const TEXT =
   "# the club's plane, beech from the old bench\r\nname: club-plane # ü\r\nunits: in\r\niron: { width: 1 3/4, thickness: 5/32 }   # measured twice\r\nbed: { angle: 48 }\r\n";
@@ -40,7 +39,7 @@ async function scanCard(page: Page): Promise<string | undefined> {
 describe.skipIf(hasNoBrowser)("sharing", () => {
   let browser: Browser;
   let view: ViewServer;
-  let hosted: Server;
+  let hosted: StaticHost;
   let hostedAddress: string;
   const folder = mkdtempSync(join(tmpdir(), "lamplane-sharing-"));
   const file = join(folder, "club plane.yaml");
@@ -49,19 +48,13 @@ describe.skipIf(hasNoBrowser)("sharing", () => {
     writeFileSync(file, TEXT);
     browser = await launchBrowser();
     view = await startViewServer({ page: PAGE, file, port: 0 });
-    hosted = createServer(({ url }, response) => {
-      const path = join(PAGE, url === "/" ? "index.html" : url!);
-      if (!existsSync(path)) return response.writeHead(404).end();
-      const type = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css" }[extname(path)];
-      return createReadStream(path).pipe(response.writeHead(200, { "content-type": type ?? "text/plain" }));
-    });
-    await new Promise<void>((resolve) => hosted.listen(0, "127.0.0.1", resolve));
-    hostedAddress = `http://127.0.0.1:${(hosted.address() as AddressInfo).port}/`;
+    hosted = await startStaticHost(PAGE);
+    hostedAddress = hosted.address;
   });
   afterAll(async () => {
     await browser?.close();
     await view?.close();
-    hosted?.close();
+    await hosted?.close();
     rmSync(folder, { recursive: true, force: true });
   });
 

@@ -447,6 +447,26 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await page.context().close();
   });
 
+  test("the sole is dragged through the mouth film, and the plot's point goes with it", async () => {
+    const { page } = await openPage(browser, FILE_ADDRESS);
+    const film = page.locator(".film");
+    await film.scrollIntoViewIfNeeded();
+    const opening = async () => /mouth (\S+)/.exec((await film.getAttribute("aria-valuetext"))!)![1];
+    const runner = page.locator(".plot-runner");
+    expect(await opening()).toBe("0.15"); // as the example wants it at the trued sole
+    const before = await runner.getAttribute("cy");
+    const box = (await page.locator(".film-reach").boundingBox())!;
+    const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    await page.mouse.move(middle.x, middle.y);
+    await page.mouse.down();
+    await page.mouse.move(middle.x, middle.y - 400, { steps: 5 });
+    await page.mouse.up();
+    expect(await opening()).toBe("1.66"); // 0.15 and 1 mm of later truings × 1.5099
+    expect(Number(await runner.getAttribute("cy"))).toBeLessThan(Number(before));
+    await film.press("Home");
+    expect(await opening()).toBe("still");
+    await page.context().close();
+  });
   test("no number covers another: every example at every stage, wide and narrow", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS);
     for (const [width, height] of [

@@ -38,6 +38,11 @@ const PROGRAMS = {
     probe: ["--help"],
     toGetIt: "apt-get install --no-install-recommends prusa-slicer",
   },
+  rs274: {
+    commands: ["rs274"],
+    probe: ["-g", "test/support/empty.ngc"],
+    toGetIt: "apt-get install --no-install-recommends linuxcnc-uspace",
+  },
   unzip: { commands: ["unzip"], probe: ["-v"], toGetIt: "apt-get install unzip" },
   python: {
     commands: ["python3", "/usr/bin/python3"],

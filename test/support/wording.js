@@ -1,6 +1,7 @@
 // Every sentence that a package can print, from its `words` door, each with its examples filled in: to be read from end to end.
 import * as bench from "@lamplane/bench/words";
 import * as cli from "@lamplane/cli/words";
+import * as exported from "@lamplane/export/words";
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import * as parameters from "@lamplane/parameters/words";
 import * as sheets from "@lamplane/sheets/words";
@@ -9,7 +10,7 @@ import * as sheets from "@lamplane/sheets/words";
 const ROWS = Object.fromEntries(rowsOf(TABLE).map(({ path, row }) => [path, [row.name, row.help, row.auto ?? ""]]));
 
 /** By package. A package that begins to speak adds its door here. */
-const SPEAKERS = { parameters: { PARAMETERS: ROWS, ...parameters }, bench, sheets, cli };
+const SPEAKERS = { parameters: { PARAMETERS: ROWS, ...parameters }, bench, sheets, export: exported, cli };
 
 /** What makes sentences of others and has none of its own. */
 const MAKERS = new Set([parameters.sentence, parameters.countText, parameters.listText, parameters.numberSpans]);

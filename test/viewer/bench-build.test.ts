@@ -38,7 +38,7 @@ test("the step to do, its numbers, what changed and what was not measured are th
   const now = build.screens.find(({ key }) => key === build.next)!;
   expect(out).toContain(`step ${build.screens.indexOf(now) + 1} of ${build.screens.length}: ${now.title}\n${now.task}`);
   const { news } = build;
-  expect(out).toContain(`New from "${news!.from}":`);
+  expect(out).toContain(`What "${news!.from}" changed:`);
   for (const { name, came, costs } of news!.values)
     for (const words of [`${name}: ${came}`, ...costs]) expect(out).toContain(words);
   expect(news!.moved.length).toBeGreaterThan(0);

@@ -16,9 +16,8 @@ export interface StepRow extends StepWords {
   readonly locks: readonly string[];
 }
 
-/** What to do at a step of this plane: where the iron needs no recess, none is routed. */
-export const stepTask = (step: Step, design: Design): string =>
-  step === "recess" && !recessOf(design) ? STEPS.recess.notNeeded! : STEPS[step].task;
+/** What to do at a step of this plane. */
+export const stepTask = (step: Step, design: Design): string => stepWords(design, step).task;
 
 /** @see common practice, no published source: order of the work */
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWords>>> = {
@@ -135,11 +134,12 @@ export const STEPS = Object.fromEntries(
   }),
 ) as Readonly<Record<Step, StepRow>>;
 
-/** A step's title and task for this plane: one without a recess has nothing to rout. */
-export const stepWords = (design: Design, step: Step): Pick<StepRow, "title" | "task"> => ({
-  title: (step === "recess" && !recessOf(design) && STEP_WORDS[step].notNeededTitle) || STEPS[step].title,
-  task: stepTask(step, design),
-});
+/** A step's title and task for this plane: one without a recess has nothing to rout, and layers make their own. */
+export function stepWords(design: Design, step: Step): Pick<StepRow, "title" | "task"> {
+  const { title, task, notNeeded, notNeededTitle, inLayers } = STEPS[step];
+  if (step === "recess" && !recessOf(design)) return { title: notNeededTitle ?? title, task: notNeeded ?? task };
+  return inLayers && design.core.layers !== "whole" ? inLayers : { title, task };
+}
 
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */
 export const JOB_STEPS = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;

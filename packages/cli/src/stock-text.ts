@@ -33,7 +33,13 @@ export function stockText(design: Design, plan: StockPlan, all: boolean): string
     cell: (value) => (bare ? formatBareLength(value, design) : formatLength(value, design)),
     head: { units: design.units },
   };
-  const parts = [billetText, ripText, markText, coreText, stockListText, ...(all ? [offcutText, finishedText] : [])];
+  const parts = [
+    ...(plan.layers ? [boardText] : [billetText, ripText]),
+    markText,
+    coreText,
+    stockListText,
+    ...(all ? [offcutText, finishedText] : []),
+  ];
   const texts = parts.map((part) => part(plan, formatters, all));
   return [...texts, ...(all ? [] : [MORE.stock]), STOCK.caution].join("\n\n");
 }
@@ -56,6 +62,22 @@ function billetText({ billet, rip }: StockPlan, { mm, cell }: LengthFormatters, 
   const asItLies = billet.lay === "on its side" ? STOCK.asItLies : "";
   const table = alignColumns([["", STOCK.needed, STOCK.measured, asItLies], ...rows]);
   return [size, verdictText(billet), table, ...rule].join("\n");
+}
+
+function boardText({ layers }: StockPlan, { mm, cell, head }: LengthFormatters): string {
+  const { strips, count, board, length, width, running, boardRings, thickest } = layers!;
+  const rows = strips.map((strip) => [
+    STOCK.strip({ piece: strip.piece, numbers: strip.numbers.map(String) }),
+    `${strip.count}`,
+    cell(strip.thickness),
+  ]);
+  return [
+    STOCK.boardFor({ count, length: mm(length), width: mm(width), board: mm(board), running: mm(running) }),
+    STOCK.strips(head),
+    alignColumns([STOCK.stripHeads, ...rows]),
+    STOCK.planed({ thickest: mm(thickest) }),
+    STOCK.rings({ board: boardRings, sole: 90 - boardRings }),
+  ].join("\n");
 }
 
 function verdictText({ fits, lay, rings, planes, boards }: StockPlan["billet"]): string {
@@ -81,7 +103,7 @@ function ripText({ rip, core }: StockPlan, { mm, cell, head }: LengthFormatters)
   ].join("\n");
 }
 
-function markText({ marks }: StockPlan, { mm, cell, head }: LengthFormatters, all: boolean): string {
+function markText({ marks, layers }: StockPlan, { mm, cell, head }: LengthFormatters, all: boolean): string {
   const blocks = [...new Set(marks.marks.map(({ over }) => over))];
   const at = (block: string, count: number) =>
     listText(
@@ -93,19 +115,19 @@ function markText({ marks }: StockPlan, { mm, cell, head }: LengthFormatters, al
   return [
     STOCK.marks(head),
     alignColumns([STOCK.markHeads, ...rows]),
-    STOCK.drawMarks,
+    layers ? STOCK.drawMarksOnStack : STOCK.drawMarks,
     ...(all ? [STOCK.marksClear({ clear: mm(CLEAR_OF_CUTS) })] : []),
     ...marks.lacking.map((block) => STOCK.noRoom({ block })),
   ].join("\n");
 }
 
-function coreText({ core }: StockPlan, { mm, cell, head }: LengthFormatters): string {
+function coreText({ core, layers }: StockPlan, { mm, cell, head }: LengthFormatters): string {
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
     const end = cell(wasteTo === "heel" ? kerfAtSole.to : kerfAtSole.from);
     return [name, formatAngle(saw), cell(markAtSole), cell(markAtTop), STOCK.kerf({ end, side: wasteTo })];
   });
   return [
-    STOCK.cuts(head),
+    layers ? STOCK.cutsOfLayers(head) : STOCK.cuts(head),
     alignColumns([STOCK.cutHeads, ...rows]),
     STOCK.between({ room: mm(core.roomBetweenMarks), overlaps: core.roomBetweenKerfs < 0 }),
     STOCK.setIn({ front: mm(core.setInToe), bed: mm(core.setInHeel) }),

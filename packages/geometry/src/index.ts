@@ -1,6 +1,7 @@
 // Door: plane geometry that knows no plane.
 export { type HolePair, widestHolePair } from "./hole-pair.ts";
 export * from "./intersection.ts";
+export * from "./offset.ts";
 export * from "./outline.ts";
 export * from "./rectangle-packing.ts";
 export { distanceToChain, distanceToSegment } from "./segment-distance.ts";

@@ -9,7 +9,7 @@ export { LINE_STYLES, type LineStyle } from "./line-styles.ts";
 export { drawArrowHead, drawDimension, drawGrainArrow, drawLeader } from "./picture/dimensions.ts";
 export { drawingPicture } from "./picture/drawing-picture.ts";
 export { LETTERING, Marks, SHADES } from "./picture/marks.ts";
-export type { LineKind, Picture, PictureMark, Shade, TextMark } from "./picture/picture.ts";
+export type { AxisPlace, LineKind, Picture, PictureMark, Shade, TextMark } from "./picture/picture.ts";
 export { framePicture, textCorners, translateMark } from "./picture/picture-frame.ts";
 export { textWidth } from "./picture/text-metrics.ts";
 export { type Axis, type AxisRequest, lengthAxis, niceStep, numberAxis, type Tick } from "./plots/axis.ts";

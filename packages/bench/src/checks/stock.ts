@@ -1,6 +1,6 @@
 // Whether the cheeks are sound, the pegs lie in the waste, and the billet holds it all.
 
-import { memoizeByPlane, pegWaste, ROUND_A_PEG } from "@lamplane/parameters/elevation";
+import { layersOf, memoizeByPlane, pegWaste, ROUND_A_PEG } from "@lamplane/parameters/elevation";
 import { stepIndex, stepsDone } from "../steps.ts";
 import { billetFit } from "../stock/billet.ts";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
@@ -48,7 +48,10 @@ const fitOf = memoizeByPlane(billetFit);
 const billetCheck = (side: "length" | "width" | "height", remedies: readonly Remedy[]): CheckRow => ({
   code: `billet-${side}`,
   subject: (plane) => (fitOf(plane).lay === "on its side" ? `billet-${side}-on-its-side` : `billet-${side}`),
-  appliesTo: ({ design }) => design.billet[side] !== 0 && stepsDone(design) <= stepIndex("core"),
+  appliesTo: (plane) => {
+    const { design } = plane;
+    return design.billet[side] !== 0 && !layersOf(plane) && stepsDone(design) <= stepIndex("core");
+  },
   relation: "at least",
   value: (plane) => fitOf(plane).lies[side],
   stop: (plane) => fitOf(plane).needed[side],

@@ -3,6 +3,7 @@ export type { BilletFit, BlankSize, Board } from "./billet.ts";
 export { type Stick, type StickSupply, sticksFromBoards } from "./boards.ts";
 export type { CoreCut, CoreSawing, Span } from "./core-sawing.ts";
 export { clipToLeft, innerFitPolygon, offsetPolygon } from "./inner-fit.ts";
+export type { LayerStock, LayerStrip } from "./layer-strips.ts";
 export { CLEAR_OF_CUTS, type Mark, type MarkPlan, type PieceMarks } from "./marks.ts";
 export type { PieceSize, StockList, StockRow } from "./pieces.ts";
 export { findPlacement, type PartByLength, type Placement } from "./placement.ts";

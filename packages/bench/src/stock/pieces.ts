@@ -1,12 +1,13 @@
 // The stock list: every wooden piece as sawn and as finished, and where its wood comes from. Sizes are read, never worked out anew.
 
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { figureValue, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
+import { figureValue, layerPegLength, layersOf, pegHoles, pinLengths } from "@lamplane/parameters/elevation";
 import { sameSpecies } from "../plane-woods.ts";
 import { GRAIN } from "../words/stock.ts";
 import type { BilletFit } from "./billet.ts";
 import { type Stick, type StickSupply, sticksFromBoards } from "./boards.ts";
 import type { CoreSawing } from "./core-sawing.ts";
+import { type LayerStock, layerStock } from "./layer-strips.ts";
 import type { ThroatOffcut } from "./throat-offcut.ts";
 
 /** Length along the grain; width no less than thickness. mm. */
@@ -17,13 +18,13 @@ export interface PieceSize {
 }
 
 export interface StockRow {
-  readonly piece: "front block" | "bed block" | "cheek" | "wedge" | "cross pin" | "peg";
+  readonly piece: "front block" | "bed block" | "core layer" | "cheek" | "wedge" | "cross pin" | "peg" | "layer peg";
   readonly count: number;
   readonly rough: PieceSize;
   /** Smallest box about the finished piece; a body's part before its top is shaped. */
   readonly finished: PieceSize;
   readonly grain: string;
-  readonly from: "billet" | "throat offcut" | "billet's leftovers" | "separate";
+  readonly from: "billet" | "boards" | "throat offcut" | "billet's leftovers" | "separate";
   readonly species: string;
 }
 
@@ -33,30 +34,31 @@ export interface StockList {
   readonly leftovers: readonly StickSupply[];
 }
 
-/** @param unsawn the plane as it stood before the core was cut; @param plane as it stands */
+/** @param plane as it stands; @param before as it stood before the wood was ripped, and before the core was cut */
 export function stockList(
   plane: Elevation,
-  unsawn: Elevation,
+  before: { readonly billet: Elevation; readonly core: Elevation },
   fit: BilletFit,
   sawing: CoreSawing,
   offcut: ThroatOffcut,
 ): StockList {
-  const small = [wedgeSizes(plane), pinSizes(plane), ...pegSizes(plane)];
+  const layers = layerStock(before.billet);
+  const small = [wedgeSizes(plane), pinSizes(plane), ...pegSizes(plane), ...layerPegSizes(plane)];
   const ofBody = small.filter(({ species }) => sameSpecies(species, plane.design.wood.body));
   const fromOffcut = ofBody.find(
-    ({ piece }) => (piece === "wedge" ? offcut.wedge : offcut.pin).fits && piece !== "peg",
+    ({ piece }) => (piece === "wedge" ? offcut.wedge : offcut.pin).fits && (piece === "wedge" || piece === "cross pin"),
   );
   const sticks = ofBody.filter((piece) => piece !== fromOffcut).map(stickOf);
   const second = ofBody
     .filter(({ piece }) => piece === "cross pin")
     .map((pin) => ({ ...stickOf(pin), piece: "second cross pin" }));
-  const leftovers = sticksFromBoards([...sticks, ...second], fit.boards, plane.design.shop.kerf);
+  const leftovers = sticksFromBoards([...sticks, ...second], layers ? [] : fit.boards, plane.design.shop.kerf);
   const whole = (piece: string) => leftovers.some((taken) => taken.piece === piece && taken.count === taken.wanted);
   const from = (piece: (typeof small)[number]): StockRow["from"] =>
     piece === fromOffcut ? "throat offcut" : whole(piece.piece) ? "billet's leftovers" : "separate";
   return {
     rows: [
-      ...bodyRows(unsawn, sawing, fit),
+      ...(layers ? stripRows(before.billet, layers) : bodyRows(before.core, sawing, fit)),
       ...small.map((piece) => ({ ...piece, from: from(piece), rough: roughSize(plane, piece, from(piece)) })),
     ],
     leftovers,
@@ -114,6 +116,25 @@ function bodyRows(
   ];
 }
 
+/** Layers and cheeks, each a strip of the boards. */
+function stripRows(
+  { design, widths }: Elevation,
+  { strips, length, width, board, boardRings }: LayerStock,
+): StockRow[] {
+  return strips.map(({ piece, count, thickness }) => ({
+    piece: piece === "cheek" ? "cheek" : "core layer",
+    count,
+    rough: pieceSize(length, width, board),
+    finished:
+      piece === "cheek"
+        ? pieceSize(design.body.length, design.body.height, thickness)
+        : pieceSize(length, widths.blankHeight, thickness),
+    grain: GRAIN.strip({ rings: boardRings }),
+    from: "boards",
+    species: design.wood.body,
+  }));
+}
+
 function wedgeSizes(plane: Elevation): SmallPiece {
   const { wood, shop } = plane.design;
   const finished = pieceSize(plane.wedgeLength, figureValue(plane, "wedgeWidth")!, figureValue(plane, "wedgeButt")!);
@@ -148,4 +169,13 @@ function pegSizes(plane: Elevation): SmallPiece[] {
   const finished = pieceSize(plane.widths.body, pegs.diameter, pegs.diameter);
   const rough = withAllowance(finished, shop.millingAllowance);
   return [{ piece: "peg", count: holes.length, rough, finished, grain: GRAIN.along, species: wood.body }];
+}
+
+/** Two pegs in each block of a layered core, through all its layers. */
+function layerPegSizes(plane: Elevation): SmallPiece[] {
+  if (!layersOf(plane)) return [];
+  const { wood, shop, core } = plane.design;
+  const finished = pieceSize(layerPegLength(plane), core.pegDiameter, core.pegDiameter);
+  const rough = withAllowance(finished, shop.millingAllowance);
+  return [{ piece: "layer peg", count: 4, rough, finished, grain: GRAIN.along, species: wood.body }];
 }

@@ -4,6 +4,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { asBuiltPlane, planeBeforeStep } from "../history/as-built.ts";
 import { type BilletFit, billetFit } from "./billet.ts";
 import { type CoreSawing, coreSawing } from "./core-sawing.ts";
+import { type LayerStock, layerStock } from "./layer-strips.ts";
 import { type MarkPlan, planMarks } from "./marks.ts";
 import { type StockList, stockList } from "./pieces.ts";
 import { type RipLayout, ripLayout } from "./rip-layout.ts";
@@ -16,6 +17,8 @@ export interface StockPlan {
   readonly marks: MarkPlan;
   readonly offcut: ThroatOffcut;
   readonly list: StockList;
+  /** The strips of a layered core, in place of billet and rip layout; undefined for one in one piece. */
+  readonly layers: LayerStock | undefined;
 }
 
 /** Where the matching marks go on a plane's pieces. */
@@ -31,8 +34,16 @@ export function stockPlan(plane: Elevation, before = { billet: plane, core: plan
   const rip = ripLayout(before.billet, billet.lies.width);
   const core = coreSawing(before.core);
   const offcut = throatOffcut(plane, core);
-  const list = stockList(plane, before.core, billet, core, offcut);
-  return { billet, rip, core, marks: planMarks(before.core, core, rip), offcut, list };
+  const list = stockList(plane, before, billet, core, offcut);
+  return {
+    billet,
+    rip,
+    core,
+    marks: planMarks(before.core, core, rip),
+    offcut,
+    list,
+    layers: layerStock(before.billet),
+  };
 }
 
 /** The same for a plane under way: a cut keeps the numbers that it was to be made by; wedge and pin follow what was measured. */

@@ -2,7 +2,7 @@
 
 import { type Outline, type Point, point, polygon, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { figureValue, pinLengths, wedgeOutline } from "@lamplane/parameters/elevation";
+import { figureValue, layersOf, layerThickness, pinLengths, wedgeOutline } from "@lamplane/parameters/elevation";
 import { type CoreSawing, outlineOfCorners } from "./core-sawing.ts";
 import { offsetPolygon } from "./inner-fit.ts";
 import { findPlacement, type PartByLength, type Placement } from "./placement.ts";
@@ -45,7 +45,7 @@ export function throatOffcut(plane: Elevation, { offcut }: Pick<CoreSawing, "off
     outline: offcut,
     length: offcut.length > 0 ? Math.max(...xs) - Math.min(...xs) : 0,
     height: offcut.length > 0 ? Math.max(...ys) - Math.min(...ys) : 0,
-    width: plane.widths.core,
+    width: offcutWidth(plane),
     allowance,
     // The core's faces are milled already: the wedge is planed down to its width from them, without an allowance.
     wedge: fromOffcut(plane, offcut, wedgePart(plane, allowance), figureValue(plane, "wedgeWidth")!),
@@ -53,10 +53,14 @@ export function throatOffcut(plane: Elevation, { offcut }: Pick<CoreSawing, "off
   };
 }
 
+/** Across the core, or across the thickest of its layers: each is cut by itself. mm */
+const offcutWidth = (plane: Elevation): number =>
+  Math.max(...(layersOf(plane)?.map(layerThickness) ?? [plane.widths.core]));
+
 function fromOffcut(plane: Elevation, offcut: readonly Point[], part: PartByLength, across: number): FromOffcut {
   const placed = findPlacement(offcut, part);
   const sawn = placed.place && transformOutline(outlineOfCorners(part.corners(part.length)), placed.place);
-  const acrossFits = across <= plane.widths.core;
+  const acrossFits = across <= offcutWidth(plane);
   return { ...placed, sawn, across, acrossFits, fits: placed.place !== undefined && acrossFits };
 }
 

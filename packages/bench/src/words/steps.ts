@@ -12,6 +12,8 @@ export interface StepWords {
   readonly notNeededTitle?: string;
   /** What to do instead where this plane has no such work. */
   readonly notNeeded?: string;
+  /** The same where the core is glued up from layers. */
+  readonly inLayers?: { readonly title: string; readonly task: string };
 }
 
 export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
@@ -23,11 +25,19 @@ export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
   core: {
     title: "Saw and mill core and cheeks",
     task: "Saw the billet into cheek, core and cheek. Mill each to width, sides parallel.",
+    inLayers: {
+      title: "Rip and plane layers and cheeks",
+      task: "Rip a strip for each layer and each cheek. Plane each to its thickness; the stack of layers is the core.",
+    },
   },
   cuts: {
     title: "Cut ramp and bed",
     outcome: "ramp cut",
     task: "Mark the core and set the saw. Cut the ramp, then the bed, each kerf in the waste.",
+    inLayers: {
+      title: "Cut the layers and glue the blocks",
+      task: "Cut ramp and bed of every layer, and the recess of the middle ones. Drill the peg holes; glue the layers of each block on their pegs.",
+    },
   },
   bed: {
     title: "True the bed",
@@ -39,6 +49,10 @@ export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
     task: "Rout the recess for the cap iron screw into the bed, open at the top.",
     notNeededTitle: "No recess to rout",
     notNeeded: "This iron needs no recess in the bed. Rout nothing; go on to the pin hole.",
+    inLayers: {
+      title: "Clean out the recess",
+      task: "The middle layers make the recess. Pare the glue off its floor and sides, and try the screw head in it.",
+    },
   },
   "pin-hole": {
     title: "Bore the pin hole",

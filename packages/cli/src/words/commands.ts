@@ -48,7 +48,7 @@ export const OPTIONS = {
   allPieces: "offcut, finished sizes, wood and grain too",
   allNames: "what each of them is",
   out: "folder for the pack",
-  only: "parts, jigs, sheets, jigs/pin-guide",
+  only: "parts, jigs, sheets, router, jigs/pin-guide",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
   base: "design that the rows differ from; default: the roster's own",
   classOut: "folder for design files, packs and sheets",

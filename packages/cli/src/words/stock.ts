@@ -48,6 +48,38 @@ export const STOCK = {
       from: ["end", "top"],
     },
   ),
+  boardFor: sentence(
+    ({
+      count,
+      length,
+      width,
+      board,
+      running,
+    }: Record<"length" | "width" | "board" | "running", string> & { count: number }) =>
+      `BOARDS ${board} thick: ${count} strips ${length} long and ${width} wide; end to end, with kerfs, ${running}.`,
+    { count: 5, length: "255.4 mm", width: "64 mm", board: "20 mm", running: "1293 mm" },
+  ),
+  strips: headText("STRIPS, each stood on edge and planed"),
+  stripHeads: ["strip", "count", "planed to"],
+  strip: sentence(
+    ({ piece, numbers }: { piece: "layer" | "cheek"; numbers: readonly string[] }) =>
+      piece === "cheek" ? "cheek" : `layer ${listText(numbers)}`,
+    { piece: "layer", numbers: ["1", "3"] },
+    { piece: "cheek", numbers: [] },
+  ),
+  planed: sentence(
+    ({ thickest }: { thickest: string }) =>
+      `Planed on both faces a board gives ${thickest} at most. Layers count from the right cheek.`,
+    { thickest: "18.4 mm" },
+  ),
+  rings: sentence(
+    ({ board, sole }: { board: number; sole: number }) =>
+      `A strip on edge turns its rings: ${board}° to the face of the board is ${sole}° to the sole; a flat-sawn board gives a quarter-sawn sole (common practice, no published source).`,
+    { board: 70, sole: 20 },
+  ),
+  drawMarksOnStack:
+    "Clamp layers and cheeks together dry; draw them square across the whole top, before the first cut.",
+  cutsOfLayers: headText("TWO CUTS on each layer, from its toe end"),
   saw: headText("SAW THE STRIPS, kerfs from the reference face before it is jointed"),
   reference: sentence(
     ({ pass, height }: typeof CORNER) =>

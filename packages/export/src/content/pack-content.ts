@@ -4,11 +4,12 @@ import { type Finding, formatFinding } from "@lamplane/bench/checks";
 import { valueAt } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { JigName } from "@lamplane/parameters/jigs";
-import { bodySolid, partsOf, planeJigs } from "@lamplane/parameters/solids";
+import { bodySolid, layerParts, partsOf, planeJigs } from "@lamplane/parameters/solids";
 import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/parameters/table";
 import { boardSheet, drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
+import { routerFiles } from "../router/files.ts";
 import { sha256Hex } from "../sha256.ts";
 import { assemblyStep, partStep } from "../step/step.ts";
 import { stlBytes } from "../stl.ts";
@@ -32,7 +33,7 @@ export interface PackInput {
 }
 
 /** What a pack is made of; some of it may be asked for. */
-export const SECTIONS = ["parts", "jigs", "sheets"] as const;
+export const SECTIONS = ["parts", "jigs", "sheets", "router"] as const;
 export type PackSection = (typeof SECTIONS)[number];
 /** A section, or one jig of them. */
 export type PackChoice = PackSection | `jigs/${JigName}`;
@@ -47,6 +48,7 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
     ...(only.some((choice) => choice.startsWith("jigs")) ? [["jigs", () => addJigs(files, of)] as const] : []),
     ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)]),
+    ...makersOf("router", ["router programs", () => addRouter(files, of)]),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
   for (const [i, [what, make]] of makers.entries()) {
@@ -68,7 +70,8 @@ export function designState(design: Design): string {
 function addSolids(files: PackContent, { design, plane, version }: PackInput): void {
   const stage = WORK_AFTER[design.stage].drawn;
   const parts = partsOf(plane, stage);
-  for (const part of parts) {
+  const layers = layerParts(plane, stage);
+  for (const part of [...parts, ...layers]) {
     files.set(`parts/${part.name}.stl`, stlBytes(part.lyingMesh, part.name, part.volume));
     files.set(`step/${part.name}.step`, partStep({ name: part.name, shells: [part.lyingFaces] }, version));
     files.set(`parts/${part.name}.dxf`, dxfText(part.drawing, design.shop.dxfUnit));
@@ -76,8 +79,9 @@ function addSolids(files: PackContent, { design, plane, version }: PackInput): v
   }
   const body = bodySolid(plane, stage === "glued" ? "glued" : "trued");
   files.set("body.stl", stlBytes(body.onSoleMesh, "body", body.volume));
-  files.set("body.3mf", serializeThreeMf(parts, { name: design.name, version }));
-  const posed = parts.map(({ name, lyingFaces, pose }) => ({ name, shells: [lyingFaces], pose }));
+  const inPlace = layers.length > 0 ? [...layers, ...parts.filter(({ name }) => !name.endsWith("-block"))] : parts;
+  files.set("body.3mf", serializeThreeMf(inPlace, { name: design.name, version }));
+  const posed = inPlace.map(({ name, lyingFaces, pose }) => ({ name, shells: [lyingFaces], pose }));
   files.set("step/plane.step", assemblyStep(design.name, posed, version));
 }
 
@@ -116,6 +120,15 @@ async function addPapers(files: PackContent, { design, version }: PackInput): Pr
   files.set("card.pdf", await cardPdf(content, options));
   files.set("traveller.pdf", await travellerPdf(content, options));
   files.set("appendix.pdf", await appendixPdf(content, options));
+}
+
+/** Programs and their sheets, where a router and cutters are given. */
+async function addRouter(files: PackContent, { plane, version }: PackInput): Promise<void> {
+  const router = routerFiles(plane, version);
+  if (!router) return;
+  for (const [path, text] of router.texts) files.set(path, text);
+  const { routerPdf } = await import("@lamplane/sheets/pages");
+  files.set("router.pdf", await routerPdf(router.sheets, { paper: plane.design.shop.paper, version }));
 }
 
 function figuresJson({ design, findings }: PackInput): string {

@@ -18,13 +18,15 @@ interface StockLine {
   readonly grain: string;
 }
 
-/** A line for the billet and one for each kind of piece, length along the grain. */
-export function stockCsv({ list, billet }: StockPlan, design: Pick<Design, "units" | "wood">): string {
+/** A line for the billet, or for the board of a layered core, and one for each kind of piece, length along the grain. */
+export function stockCsv({ list, billet, layers }: StockPlan, design: Pick<Design, "units" | "wood">): string {
   const { length, width, height } = billet.needed;
   const whole: StockLine = {
-    piece: "billet",
+    piece: layers ? "board" : "billet",
     count: 1,
-    rough: { length, width, thickness: height },
+    rough: layers
+      ? { length: layers.running, width: layers.width, thickness: layers.board }
+      : { length, width, thickness: height },
     from: "to buy",
     species: design.wood.body,
     grain: "along its length",

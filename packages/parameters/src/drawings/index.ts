@@ -2,7 +2,7 @@
 export type { Drawing, DrawingEntry, WorkKind } from "./drawing.ts";
 export { drawingBounds, polarAngle } from "./drawing-bounds.ts";
 export { moveToOrigin, scaleDrawing } from "./drawing-transform.ts";
-export { layerDrawing } from "./layer-drawing.ts";
+export { layerDrawing, layLayer } from "./layer-drawing.ts";
 export {
   bedBlockDrawing,
   cheekDrawing,

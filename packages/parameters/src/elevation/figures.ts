@@ -18,6 +18,7 @@ import { glueGap, greatestAllowance } from "./glue-gap.ts";
 import { edgeHeightAtContact } from "./glue-up.ts";
 import { bevelToBack } from "./iron-taper.ts";
 import { LAYER_FIGURES } from "./layer-figures.ts";
+import { layersOf } from "./layer-shapes.ts";
 import { mouthGrowth } from "./mouth-opening.ts";
 import { pinLengths } from "./pin-section.ts";
 import { TAPER_FIGURES } from "./taper-figures.ts";
@@ -118,7 +119,7 @@ const ROWS = {
     readingMode: "up",
     feltFrom: 0.5,
   }),
-  roughCore: mm("coreWidth + 2 milling allowances", (e) => e.widths.roughCore, {
+  roughCore: mm("coreWidth + 2 milling allowances", (e) => (layersOf(e) ? undefined : e.widths.roughCore), {
     readingMode: "up",
     spentAt: "core",
   }),
@@ -126,11 +127,15 @@ const ROWS = {
     readingMode: "up",
     spentAt: "core",
   }),
-  billetWidth: mm("rough cheeks + rough core + 2 kerfs + 4 jointing passes", (e) => e.widths.billet, {
-    readingMode: "up",
-    spentAt: "core",
-  }),
-  billetWidthByRule: mm("iron + 38.1", (e) => e.widths.billetByRule, {
+  billetWidth: mm(
+    "rough cheeks + rough core + 2 kerfs + 4 jointing passes",
+    (e) => (layersOf(e) ? undefined : e.widths.billet),
+    {
+      readingMode: "up",
+      spentAt: "core",
+    },
+  ),
+  billetWidthByRule: mm("iron + 38.1", (e) => (layersOf(e) ? undefined : e.widths.billetByRule), {
     source: TRADE,
     readingMode: "up",
     spentAt: "core",

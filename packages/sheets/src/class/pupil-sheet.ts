@@ -1,33 +1,19 @@
-// One pupil's page as plain data: the plane cut along its middle, and the numbers that tell it from its neighbours'.
+// One pupil's page as plain data: what the plane's card has on its first page.
 import type { Design } from "@lamplane/parameters/table";
-import type { Picture } from "../picture/picture.ts";
 import { sectionPicture } from "../traveller/draw/section.ts";
 import { keyFigures } from "../traveller/front-matter.ts";
-import type { StepNumber } from "../traveller/step.ts";
+import type { Traveller } from "../traveller/index.ts";
+import { setUps } from "../traveller/set-ups.ts";
 import { stepContext } from "../traveller/step-context.ts";
-import { STEP_ROOM } from "../traveller/views.ts";
 
-export interface PupilSheet {
-  readonly name: string;
-  readonly section: Picture;
-  readonly keyFigures: readonly StepNumber[];
-  readonly sawing: readonly StepNumber[];
-}
+export type PupilSheet = Pick<Traveller, "name" | "section" | "keyFigures" | "setUps">;
 
 export function pupilSheet(design: Design): PupilSheet {
   const t = stepContext(design, "shaping");
-  const sawing = (
-    [
-      "coreWidth",
-      "sawRamp",
-      "rampMark",
-      "sawBed",
-      "bedMark",
-      "recessDepth",
-      "pinX",
-      "pinOverBlankSole",
-      "edgeHeightAtContact",
-    ] as const
-  ).flatMap((key) => t.figureRow(key));
-  return { name: design.name, section: sectionPicture(t, STEP_ROOM), keyFigures: keyFigures(t), sawing };
+  return {
+    name: design.name,
+    section: (room) => sectionPicture(t, room),
+    keyFigures: keyFigures(t),
+    setUps: setUps(design),
+  };
 }

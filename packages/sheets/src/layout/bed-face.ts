@@ -8,6 +8,7 @@ import { drawDimension, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { LAYER_LAYOUT } from "../words/layers.ts";
 import { BED_LAYOUT } from "../words/layout.ts";
 import { drawCaption } from "./caption.ts";
 import { fittingTextSize } from "./format.ts";
@@ -35,7 +36,9 @@ export function bedFaceLayout(e: Elevation): Picture {
   );
   const { recess, design } = e;
   const how = recess
-    ? [BED_LAYOUT.rout({ depth: formatLength(recess.depth, design) }), BED_LAYOUT.open]
+    ? recess.madeBy === "layers"
+      ? [LAYER_LAYOUT.bedRecess, LAYER_LAYOUT.bedCheck]
+      : [BED_LAYOUT.rout({ depth: formatLength(recess.depth, design) }), BED_LAYOUT.open]
     : [BED_LAYOUT.none];
   marks.label(BED_LAYOUT.top, point(0, high - 4), { size: LETTERING.small, anchor: "middle" });
   drawCaption(
@@ -98,6 +101,7 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
   );
   if (high > fromEdge + diameter / 2 + 8)
     drawLeader(marks, BED_LAYOUT.head, point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
+  if (recess.madeBy === "layers") return;
   drawLeader(
     marks,
     BED_LAYOUT.cutter({ diameter: formatLength(design.recess.cutter, design) }),

@@ -12,14 +12,16 @@ import {
   transformSegment,
 } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { blocksAt } from "@lamplane/parameters/elevation";
+import { blocksAt, layersOf } from "@lamplane/parameters/elevation";
 import { formatAngle, formatDimension, formatLength } from "@lamplane/parameters/units";
 import { drawDimension, drawGrainArrow, drawLeader } from "../picture/dimensions.ts";
 import { LETTERING, Marks, SHADES } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { LAYER_LAYOUT } from "../words/layers.ts";
 import { CORE_LAYOUT } from "../words/layout.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
+import { drawLayerMarks, layerCaption, namePlace } from "./core-layers.ts";
 import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
@@ -39,16 +41,17 @@ export function coreLayout(e: Elevation): Picture {
   const { ramp, bed } = cutsOf(e);
   drawBlank(marks, e, ramp, bed);
   drawShaping(marks, e);
+  drawLayerMarks(marks, e);
   drawDimensions(marks, e, ramp, bed);
   drawTexts(marks, e, ramp, bed);
   drawCaption(
     marks,
-    CORE_LAYOUT.heading,
+    layersOf(e) ? LAYER_LAYOUT.heading : CORE_LAYOUT.heading,
     [
-      CORE_LAYOUT.glue,
+      ...(layersOf(e) ? layerCaption(e) : [CORE_LAYOUT.glue]),
       CORE_LAYOUT.saw({ kerf: formatLength(e.design.shop.kerf, e.design) }),
       CORE_LAYOUT.marks,
-      CORE_LAYOUT.marksGoOn,
+      layersOf(e) ? LAYER_LAYOUT.marksGoOn : CORE_LAYOUT.marksGoOn,
     ],
     point(0, e.design.body.height + 3.3 * ROW),
   );
@@ -112,13 +115,15 @@ function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
 function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths, frame } = e;
   const high = design.body.height;
-  const y = 0.35 * high;
-  const share = (y + design.sole.allowance) / (high + design.sole.allowance);
-  const rampX = pointAlong(line(ramp.foot, ramp.head), share).x;
-  const bedX = pointAlong(line(bed.foot, bed.head), share).x;
-  drawTextBlock(marks, [CORE_LAYOUT.frontBlock, CORE_LAYOUT.frontSide], rampX / 2, rampX - 8, y);
   const heel = widths.blankLength;
-  drawTextBlock(marks, [CORE_LAYOUT.bedBlock, CORE_LAYOUT.bedSide], (bedX + heel) / 2, heel - bedX - 8, y);
+  const at = (cut: Cut, y: number) =>
+    pointAlong(line(cut.foot, cut.head), (y + design.sole.allowance) / (high + design.sole.allowance)).x;
+  const front = namePlace(e, "front", (y) => [0, at(ramp, y)]);
+  const behind = namePlace(e, "bed", (y) => [at(bed, y), heel]);
+  drawTextBlock(marks, [CORE_LAYOUT.frontBlock, CORE_LAYOUT.frontSide], front.x, front.room, front.y);
+  drawTextBlock(marks, [CORE_LAYOUT.bedBlock, CORE_LAYOUT.bedSide], behind.x, behind.room, behind.y);
+  const y = 0.35 * high;
+  const [rampX, bedX] = [at(ramp, y), at(bed, y)];
   for (const [from, to] of [
     [0, rampX],
     [bedX, heel],

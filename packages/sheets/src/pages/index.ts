@@ -14,6 +14,7 @@ export {
   printableArea,
   type Size,
 } from "./paper.ts";
+export { type RouterSheets, routerPdf, type SetUpPage } from "./router-pdf.ts";
 export { appendixPdf } from "./traveller/appendix-pdf.ts";
 export { cardPdf } from "./traveller/card-pdf.ts";
 export type { TravellerOptions } from "./traveller/page-frame.ts";

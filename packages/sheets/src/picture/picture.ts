@@ -48,4 +48,14 @@ export interface Picture {
   readonly width: number;
   readonly height: number;
   readonly marks: readonly PictureMark[];
+  /** Of a plot: where its axes lie. */
+  readonly axes?: { readonly x: AxisPlace; readonly y: AxisPlace };
+}
+
+/** An axis's first and last value, and where they stand in the picture, mm. */
+export interface AxisPlace {
+  readonly from: number;
+  readonly to: number;
+  readonly low: number;
+  readonly high: number;
 }

@@ -77,6 +77,10 @@ export function plotPicture(plot: Plot): Picture {
       ...words,
       ...title,
     ],
+    axes: {
+      x: { from: plot.x.from, to: plot.x.to, low: frame.left, high: frame.right },
+      y: { from: plot.y.from, to: plot.y.to, low: frame.low, high: frame.high },
+    },
   };
 }
 

@@ -34,7 +34,7 @@ export function toolsFor(plane: Elevation, t: StepContext): string[] {
     TOOLS.measuring,
     TOOLS.saws({ kerf: t.mm(design.shop.kerf) }),
     TOOLS.planes,
-    ...(recess ? [TOOLS.router({ cutter: t.mm(design.recess.cutter) })] : []),
+    ...(recess?.madeBy === "router" ? [TOOLS.router({ cutter: t.mm(design.recess.cutter) })] : []),
     TOOLS.drills({
       pin: formatDrill(2 * plane.pinHole.radius, design),
       peg: design.pegs.perEnd > 0 ? formatDrill(design.pegs.diameter, design) : undefined,

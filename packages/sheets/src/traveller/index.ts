@@ -8,11 +8,10 @@ import {
   LEAST_RUNS,
   plannedDesign,
   plannedPlane,
-  STEPS,
   STRENGTH_CAUTION,
   type Step,
   type StockPlan,
-  stepTask,
+  stepWords,
   stockPlan,
   toleranceReport,
 } from "@lamplane/bench";
@@ -96,12 +95,12 @@ function jigsInUse(design: Design): JigInUse[] {
 }
 
 function makeStep(key: TravellerKey, design: Design, content: StepContent, jigs: readonly JigInUse[]): TravellerStep {
-  const bench = isBenchStep(key) ? STEPS[key] : undefined;
+  const words = isBenchStep(key) ? stepWords(design, key) : undefined;
   const { why, readings, numbers, instructions, checks, draw } = content;
   return {
     key,
-    title: content.title ?? bench!.title,
-    task: content.task ?? (isBenchStep(key) ? stepTask(key, design) : ""),
+    title: content.title ?? words!.title,
+    task: content.task ?? words?.task ?? "",
     ...(why === undefined ? {} : { why }),
     numbers,
     instructions,

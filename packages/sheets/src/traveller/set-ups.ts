@@ -61,7 +61,7 @@ const cutRows = (t: StepContext): StepNumber[] => [
 ];
 
 function routerRows(t: StepContext): StepNumber[] {
-  if (!t.plane.recess) return [];
+  if (t.plane.recess?.madeBy !== "router") return [];
   return [
     t.lengthRow(SET_UP.cutter, t.design.recess.cutter),
     ...t.figureRow("recessDepth", SET_UP.depth),

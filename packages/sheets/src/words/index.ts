@@ -4,6 +4,7 @@ export * from "./blocks.ts";
 export * from "./card.ts";
 export * from "./drawings.ts";
 export * from "./front.ts";
+export * from "./layers.ts";
 export * from "./layout.ts";
 export * from "./papers.ts";
 export * from "./plots.ts";

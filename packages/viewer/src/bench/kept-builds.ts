@@ -37,18 +37,18 @@ function isKeptBuild(value: unknown): value is KeptBuild {
 }
 
 /**
- * Keeps a build as the newest. Where there is no room for all, the oldest of the others' earlier texts go, then those
- * builds themselves. @returns whether this one is kept with all that it was
+ * Keeps a build as the newest; the oldest of more than MOST goes. Where the browser has no room for all, the way back goes
+ * first, of the others and then of this one. @returns whether its text is kept
  */
 export function keepBuild(build: KeptBuild): boolean {
-  const own = { ...build, past: build.past.slice(-MOST_PAST) };
-  const others = keptBuilds().filter(({ id }) => id !== build.id);
-  const attempts = [
-    () => others.slice(0, MOST - 1),
-    () => others.slice(0, MOST - 1).map((other) => ({ ...other, past: [] })),
-  ];
-  return attempts.some((rest) => write([own, ...rest()])) || write([{ ...own, past: [] }, ...others]);
+  const others = keptBuilds()
+    .filter(({ id }) => id !== build.id)
+    .slice(0, MOST - 1);
+  const [own, bare] = [{ ...build, past: build.past.slice(-MOST_PAST) }, others.map(withoutPast)];
+  return write([own, ...others]) || write([own, ...bare]) || write([withoutPast(own), ...bare]);
 }
+
+const withoutPast = (build: KeptBuild): KeptBuild => ({ ...build, past: [] });
 
 function write(builds: readonly KeptBuild[]): boolean {
   try {

@@ -231,7 +231,7 @@ export class SheetController {
       if (this.#isLatest(response)) this.#drawing.addCures(response.findings);
     },
     plots: (response) => {
-      if (this.#isLatest(response)) this.#parts.plots.show(response.plots);
+      if (this.#isLatest(response)) this.#parts.plots.show(response.plots, response.film);
     },
     guide: (response) => {
       if (this.#isLatest(response)) this.#drawing.showGuide(response.guide);

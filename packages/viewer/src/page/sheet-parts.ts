@@ -100,7 +100,14 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     html(
       "section",
       { class: "details", "aria-label": "Details" },
-      html("div", { class: "detail-mouth" }, mouth.element, plots.of.mouth.element, plots.of.shares.element),
+      html(
+        "div",
+        { class: "detail-mouth" },
+        mouth.element,
+        plots.film.element,
+        plots.of.mouth.element,
+        plots.of.shares.element,
+      ),
       html("div", { class: "detail-stack" }, stack.element, plots.of.throat.element),
       html("div", { class: "detail-end" }, end.element, plots.of.seasons.element),
     ),

@@ -2,7 +2,9 @@
 import type { Picture, PictureMark } from "@lamplane/sheets";
 import { html, svg } from "../elements.ts";
 import { pathOf } from "../path-data.ts";
+import type { MouthFilm } from "../protocol/mouth-film.ts";
 import type { Plots } from "../protocol/sheet-data.ts";
+import { createMouthFilm, type MouthFilmField } from "./mouth-film.ts";
 
 export interface PlotField {
   readonly element: HTMLElement;
@@ -11,7 +13,8 @@ export interface PlotField {
 
 export interface PlotFields {
   readonly of: Readonly<Record<keyof Plots, PlotField>>;
-  show(plots: Plots): void;
+  readonly film: MouthFilmField;
+  show(plots: Plots, film: MouthFilm | undefined): void;
 }
 
 export function createPlotFields(): PlotFields {
@@ -21,10 +24,13 @@ export function createPlotFields(): PlotFields {
     seasons: createPlotField(),
     shares: createPlotField(),
   };
+  const film = createMouthFilm();
   return {
     of,
-    show(plots) {
+    film,
+    show(plots, ofMouth) {
       for (const [name, field] of Object.entries(of)) field.show(plots[name as keyof Plots]);
+      film.show(ofMouth, plots.mouth, of.mouth.element.querySelector("svg"));
     },
   };
 }

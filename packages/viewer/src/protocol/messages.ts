@@ -3,6 +3,7 @@ import type { Fault, ShopSource } from "@lamplane/parameters/design";
 import type { BenchAnswer, BenchEntry } from "./bench-build.ts";
 import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
+import type { MouthFilm } from "./mouth-film.ts";
 import type {
   FigureWords,
   Guide,
@@ -136,6 +137,7 @@ interface CuresResponse extends Message<"cures"> {
 
 interface PlotsResponse extends Message<"plots"> {
   readonly plots: Plots;
+  readonly film: MouthFilm | undefined;
 }
 
 interface GuideResponse extends Message<"guide"> {

@@ -44,6 +44,13 @@ export const COMMANDS = {
 
 export const WHOLE_PACK = "All drawings, solids and steps in one zip file";
 
+/** The mouth as wood comes off the sole. */
+export const FILM = {
+  label: "Wood taken off the sole. Drag the sole up, or use the arrow keys.",
+  reading: (off: string, opening: string | undefined, isBefore: boolean): string =>
+    `${off} off the sole${isBefore ? "" : ", trued"}: mouth ${opening === undefined ? "still shut" : opening}. Drag the sole.`,
+} as const;
+
 /** What a grip does, for the pointer that rests on it. */
 export const GRIPS = {
   iron: "Drag: length of the iron",

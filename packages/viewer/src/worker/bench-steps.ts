@@ -9,7 +9,7 @@ import {
   type Step,
   stepIndex,
   stepsDone,
-  stepTask,
+  stepWords,
   wantedText,
 } from "@lamplane/bench";
 import { figureValue } from "@lamplane/parameters/elevation";
@@ -23,11 +23,10 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
   const done = stepsDone(design);
   const format = (value: number, unit: string) => formatValue(value, unit, design);
   return stepsOf(stage).map((step): BenchStep => {
-    const { title, figures, measures } = STEPS[step];
+    const { figures, measures } = STEPS[step];
     const plane = planeBeforeStep(design, step);
     return {
-      title,
-      task: stepTask(step, design),
+      ...stepWords(design, step),
       isDone: stepIndex(step) < done,
       figures: figures.flatMap((key) => {
         const value = figureValue(plane, key);

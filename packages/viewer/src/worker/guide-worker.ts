@@ -43,7 +43,7 @@ function handleRequest(request: WorkerRequest): void {
   else if (kind === "cures") findCures(request);
   else if (kind === "plots")
     opened.withPlane(request, (plane, design) =>
-      respond({ kind: "plots", requestId, plots: makePlots(design, plane, request.width) }),
+      respond({ kind: "plots", requestId, ...makePlots(design, plane, request.width) }),
     );
   else if (kind === "guide")
     opened.withPlane(request, (plane, design) =>

@@ -3,7 +3,9 @@ import { LEAST_GAP, LEAST_RUNS, planeSeasonSeries, planeSeasons, toleranceReport
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "@lamplane/sheets";
+import type { MouthFilm } from "../protocol/mouth-film.ts";
 import type { PlotName, Plots } from "../protocol/sheet-data.ts";
+import { makeMouthFilm } from "./mouth-film.ts";
 
 const STEPS_OF_YEAR = 25;
 
@@ -11,7 +13,11 @@ const STEPS_OF_YEAR = 25;
  * What cannot be plotted for this design (a throat that cannot be, a wood without figures) is left out; a note says why.
  * @param width of each picture, mm: the letters are as large in a narrow one
  */
-export function makePlots(design: Design, plane: Elevation, width: number): Plots {
+export function makePlots(
+  design: Design,
+  plane: Elevation,
+  width: number,
+): { plots: Plots; film: MouthFilm | undefined } {
   const makers: Readonly<Record<PlotName, () => Plots[PlotName]>> = {
     mouth: () => mouthPlot(plane, width),
     throat: () => throatPlot(plane, width),
@@ -24,14 +30,16 @@ export function makePlots(design: Design, plane: Elevation, width: number): Plot
       }),
     shares: () => makeSharesPlot(design, width),
   };
-  const made = Object.entries(makers).flatMap(([name, make]) => {
-    try {
-      return [[name, make()]];
-    } catch {
-      return [];
-    }
-  });
-  return Object.fromEntries(made);
+  const plots = Object.entries(makers).map(([name, make]) => [name, whatCanBeMade(make)]);
+  return { plots: Object.fromEntries(plots), film: whatCanBeMade(() => makeMouthFilm(plane)) };
+}
+
+function whatCanBeMade<T>(make: () => T): T | undefined {
+  try {
+    return make();
+  } catch {
+    return undefined;
+  }
 }
 
 function makeSharesPlot(design: Design, width: number): Plots["shares"] {

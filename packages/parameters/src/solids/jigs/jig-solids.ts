@@ -48,7 +48,21 @@ export interface Jig {
 
 /** Every jig that the plane can have, or those wanted, in the order of the work. The plane must be one that the checks let pass. */
 export const planeJigs = (plane: Elevation, isWanted: (plan: JigPlan) => boolean = () => true): Jig[] =>
-  jigPlans(plane).filter(isWanted).map(makeJig);
+  jigPlans(plane).filter(isWanted).map(makeJigOnce);
+
+/** Jigs kept for planes that have one alike: a class's planes share most of theirs. */
+const MOST_KEPT = 64;
+const kept = new Map<string, Jig>();
+
+/** The jig of a plan, made once for all plans alike. */
+function makeJigOnce(plan: JigPlan): Jig {
+  const key = JSON.stringify(plan);
+  const jig = kept.get(key) ?? makeJig(plan);
+  kept.delete(key); // so that the jig asked for last is the last to go
+  kept.set(key, jig);
+  if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value!);
+  return jig;
+}
 
 /** One jig from its plan. */
 export function makeJig(plan: JigPlan): Jig {

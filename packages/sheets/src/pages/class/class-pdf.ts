@@ -3,15 +3,13 @@ import { CLASS_SHEET } from "@lamplane/bench/words";
 import { formatLength } from "@lamplane/parameters/units";
 import { numberSpans } from "@lamplane/parameters/words";
 import { type ClassSheet, coreOf } from "../../class/class-sheet.ts";
-import { sideBySide, stackBlocks } from "../blocks/block.ts";
 import type { BlockGroup } from "../blocks/flow.ts";
-import { pictureBlock } from "../blocks/picture.ts";
 import { tableBlock } from "../blocks/table.ts";
 import { headingBlock, paragraphBlock } from "../blocks/text.ts";
 import { boardGroups } from "../boards/boards-pdf.ts";
-import { columnLayout } from "../traveller/columns.ts";
+import { setUpsPage } from "../traveller/card-pdf.ts";
+import { type Columns, columnLayout } from "../traveller/columns.ts";
 import { columnsPdf, type TravellerOptions } from "../traveller/page-frame.ts";
-import { numbersBlock } from "../traveller/step-tables.ts";
 import { setupGroup, setupRow } from "./setup-page.ts";
 
 export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<Uint8Array> {
@@ -23,7 +21,7 @@ export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<
     ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet, width)),
     ...(sheet.boards ? boardGroups(sheet.boards, width) : []),
     jigsGroup(sheet, width),
-    ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, width)),
+    ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, columns)),
   ];
   return columnsPdf(about, groups, columns, options);
 }
@@ -85,16 +83,8 @@ function jigsGroup({ jigs, designs, numbers }: ClassSheet, width: number): Block
   };
 }
 
-function pupilGroup({ pupils, designs, numbers }: ClassSheet, i: number, width: number): BlockGroup {
-  const { name, section, keyFigures, sawing } = pupils[i]!;
-  const half = (width - 6) / 2;
-  return {
-    startsColumn: true,
-    blocks: [
-      headingBlock(`${numbers[i]}  ${name}`, width, 7),
-      pictureBlock(section, width),
-      sideBySide(6, numbersBlock(keyFigures, half), numbersBlock(sawing, half)),
-      stackBlocks(paragraphBlock(`${designs[i]!.name}.yaml`, width)),
-    ],
-  };
+/** The first page of the plane's card under the pupil's number and name. */
+function pupilGroup({ pupils, numbers }: ClassSheet, i: number, columns: Columns): BlockGroup {
+  const head = headingBlock(`${numbers[i]}  ${pupils[i]!.name}`, columns.width, 7);
+  return { ...setUpsPage(pupils[i]!, columns, [head]), startsColumn: true };
 }

@@ -23,7 +23,12 @@ export function cardPdf(traveller: Traveller, options: TravellerOptions): Promis
   return columnsPdf(about, groups, columns, options);
 }
 
-function setUpsPage({ section, keyFigures, setUps }: Traveller, page: Columns): BlockGroup {
+/** Key figures, the section and every set-up on one page, as large as it holds them. @param head over all of it */
+export function setUpsPage(
+  { section, keyFigures, setUps }: Pick<Traveller, "section" | "keyFigures" | "setUps">,
+  page: Columns,
+  head: readonly PageBlock[] = [],
+): BlockGroup {
   const { width } = page;
   const half = (width - APART) / 2;
   const alignedWith = setUps.flatMap(({ rows }) => rows);
@@ -41,7 +46,7 @@ function setUpsPage({ section, keyFigures, setUps }: Traveller, page: Columns): 
         ),
       ),
     );
-    return { above: [above], below: [headingBlock(CARD.setUps, width, size + 0.6), inTwoColumns(groups)] };
+    return { above: [...head, above], below: [headingBlock(CARD.setUps, width, size + 0.6), inTwoColumns(groups)] };
   };
   const { above, below } =
     SIZES.map(tables).find((each) => hasRoom([...each.above, ...each.below], page, SECTION)) ?? tables(SIZES.at(-1)!);

@@ -3,14 +3,21 @@ import { formatStation, placementStations, stepWords, straightedgePlacements } f
 import { pegHoles } from "@lamplane/parameters/elevation";
 import { formatDrill } from "@lamplane/parameters/units";
 import { BED, CUTS, PIN_HOLE, RECESS } from "../../words/blocks.ts";
+import { LAYER_CUTS } from "../../words/layers.ts";
 import { bedPicture, recessPicture } from "../draw/bed.ts";
 import { pinHolePicture } from "../draw/cheek.ts";
 import { cutsPicture } from "../draw/core.ts";
 import type { ReadingRow } from "../step.ts";
 import { readAgain, type StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
+import { layerCutsContent, layerRecessContent } from "./layers.ts";
 
 export function cutsContent(known: ContentInput): StepContent {
+  const whole = sawnCutsContent(known);
+  return known.plan.layers ? layerCutsContent(known, whole, (name) => beyondLimitTexts(known, name)) : whole;
+}
+
+function sawnCutsContent(known: ContentInput): StepContent {
   const { t, plan } = known;
   const { ramp } = t.plane;
   const [rampCut, bedCut] = plan.core.cuts;
@@ -58,7 +65,11 @@ export function bedContent({ t, hasJig }: ContentInput): StepContent {
   const { featherChamfer } = t.plane.design.bed;
   return {
     why: BED.why,
-    numbers: [...t.figureRow("bedAngle", BED.angle), ...t.figureRow("unsupported", BED.unsupported)],
+    numbers: [
+      ...t.figureRow("bedAngle", BED.angle),
+      ...t.figureRow("bedAllowance", LAYER_CUTS.allowance),
+      ...t.figureRow("unsupported", BED.unsupported),
+    ],
     instructions: keepSentences(
       BED.hold({ hasCradle: hasJig("bed-cradle") }),
       BED.survey,
@@ -98,7 +109,7 @@ export function recessContent({ t, hasJig }: ContentInput): StepContent {
       cautions: [],
       draw: (room) => recessPicture(t, room),
     };
-  return {
+  const routed: StepContent = {
     numbers: [
       ...t.figureRow("recessWidth"),
       ...t.figureRow("recessDepth"),
@@ -118,6 +129,7 @@ export function recessContent({ t, hasJig }: ContentInput): StepContent {
     draw: (room) => recessPicture(t, room),
     jigs: ["recess-template"],
   };
+  return recess.madeBy === "layers" ? layerRecessContent(routed, RECESS.cutter) : routed;
 }
 
 export function pinHoleContent({ t, hasJig }: ContentInput): StepContent {

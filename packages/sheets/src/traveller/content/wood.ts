@@ -8,11 +8,13 @@ import { ironPicture } from "../draw/iron.ts";
 import type { StepNumber } from "../step.ts";
 import { readAgain, type StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
+import { boardContent, layerContent } from "./layers.ts";
 
 /** An inch and a half over the iron's width. */
 const BY_RULE = 38.1;
 
 export function stockContent({ t, plan }: ContentInput): StepContent {
+  if (plan.layers) return boardContent(t, plan.layers);
   const { billet, rip } = plan;
   const { needed, measured, lay, rings } = billet;
   const has = (["length", "width", "height"] as const).filter((side) => measured[side] > 0);
@@ -115,6 +117,7 @@ function thicknessTexts(t: StepContext): string[] {
 }
 
 export function coreContent({ t, plan }: ContentInput): StepContent {
+  if (plan.layers) return layerContent(t, plan, plan.layers);
   const { rip, marks, core } = plan;
   const { blankLength } = t.plane.widths;
   return {

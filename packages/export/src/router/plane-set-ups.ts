@@ -1,0 +1,146 @@
+// What of a plane a router may cut: cheeks, blocks, blanks for wedge and pin, the recess with its block in the cradle, flat jigs.
+import {
+  boundsOf,
+  line,
+  type Outline,
+  outlineArea,
+  point,
+  polygon,
+  reverseOutline,
+  tessellate,
+  transformCircle,
+  transformOutline,
+} from "@lamplane/geometry";
+import {
+  crossPinDrawing,
+  type Drawing,
+  layBedBlock,
+  layCheek,
+  layFrontBlock,
+  layLayer,
+  layWedge,
+} from "@lamplane/parameters/drawings";
+import {
+  blocksAt,
+  cheekShape,
+  type Elevation,
+  layerShapes,
+  planeToBed,
+  recessEdge,
+  type Stage,
+} from "@lamplane/parameters/elevation";
+import { cradleLayout, jigPlans } from "@lamplane/parameters/jigs";
+import { WORK_AFTER } from "@lamplane/parameters/table";
+import { type Feature, type FlatThing, type SetUp, sheetSetUp } from "./set-up.ts";
+
+/** All set-ups, in the order of the build, the jigs last. */
+export function planeSetUps(plane: Elevation): SetUp[] {
+  const stage = WORK_AFTER[plane.design.stage].drawn;
+  const { margin } = plane.design.router;
+  const layered = layers(plane, stage);
+  const core = layered.length > 0 ? layered : blocks(plane, stage);
+  const flat = [...cheeks(plane, stage), ...core, ...blanks(plane), ...jigs(plane)];
+  return [...flat.map((thing) => sheetSetUp(thing, margin)), ...(layered.length > 0 ? [] : recess(plane, stage))];
+}
+
+/** With their insides up, where the marks are. */
+const cheeks = (plane: Elevation, stage: Stage): FlatThing[] =>
+  (["left", "right"] as const).map((hand) => {
+    const { outline, transform } = layCheek(plane, stage, hand);
+    return {
+      name: `cheek-${hand}`,
+      title: `${hand === "left" ? "Left" : "Right"} cheek, inside up`,
+      outlines: [transformOutline(outline, transform)],
+      circles: cheekShape(plane, stage).circles.map((circle) => transformCircle(circle, transform)),
+      thickness: plane.widths.cheek,
+    };
+  });
+
+const blocks = (plane: Elevation, stage: Stage): FlatThing[] =>
+  [
+    { name: "front-block", title: "Front block", part: layFrontBlock(plane, stage) },
+    { name: "bed-block", title: "Bed block", part: layBedBlock(plane, stage) },
+  ].map(({ name, title, part }) => ({
+    name,
+    title: `${title}, whole, lying on its side`,
+    outlines: [transformOutline(part.outline, part.transform)],
+    circles: [],
+    thickness: plane.widths.core,
+  }));
+
+/** The core's layers with their peg holes; none of a core in one piece. */
+const layers = (plane: Elevation, stage: Stage): FlatThing[] =>
+  layerShapes(plane, stage).map((layer) => {
+    const { outline, transform } = layLayer(layer);
+    return {
+      name: layer.name,
+      title: `${layer.block === "front" ? "Front block" : "Bed block"}, layer ${layer.number} from the right cheek`,
+      outlines: [transformOutline(outline, transform)],
+      circles: layer.shape.circles.map((circle) => transformCircle(circle, transform)),
+      thickness: layer.to - layer.from,
+    };
+  });
+
+/** Wedge and pin as flat blanks: the taper is planed and the tenons are rounded afterwards. */
+function blanks(plane: Elevation): FlatThing[] {
+  const { outline, transform } = layWedge(plane);
+  const { min, max } = boundsOf(tessellate(transformOutline(outline, transform)));
+  const width = plane.widths.core - plane.design.wedge.clearance;
+  const wedge = polygon(point(0, 0), point(max.x - min.x, 0), point(max.x - min.x, width), point(0, width));
+  const pin = cutOutlines(crossPinDrawing(plane));
+  return [
+    { name: "wedge-blank", title: "Wedge blank, flat", outlines: [wedge], circles: [], thickness: max.y - min.y },
+    { name: "pin-blank", title: "Cross pin blank", outlines: pin, circles: [], thickness: plane.design.pin.diameter },
+  ];
+}
+
+const cutOutlines = ({ entries }: Drawing): Outline[] =>
+  entries.flatMap((entry) => (entry.kind === "outline" && entry.work === "CUT" ? [entry.outline] : []));
+
+/** Jigs that are drawn for sheet, as thick as they are drawn. One that is partly routed from above keeps its pockets for the bench. */
+const jigs = (plane: Elevation): FlatThing[] =>
+  jigPlans(plane).flatMap(({ name, title, drawing, bodies }): FlatThing[] => {
+    if (!drawing || bodies.length !== 1) return [];
+    const circles = drawing.entries.flatMap((entry) =>
+      entry.kind === "circle" && entry.work === "DRILL" && entry.depth === undefined ? [entry.circle] : [],
+    );
+    return [
+      {
+        name: `jig-${name}`,
+        title,
+        outlines: cutOutlines(drawing),
+        circles,
+        thickness: drawing.thickness ?? bodies[0]!.thickness,
+      },
+    ];
+  });
+
+/** How far the recess's way runs out over the top of the bed, mm. */
+const RUN_OUT = 30;
+
+/** The bed block lies in its cradle with its bed level: zero at the bed's tip and the block's right side, x up the bed. */
+function recess(plane: Elevation, stage: Stage): SetUp[] {
+  if (!plane.recess) return [];
+  const last = blocksAt(plane, stage).bedChain.at(-1)!;
+  const [low, high] = [planeToBed(plane.frame, last.from).s, planeToBed(plane.frame, last.to).s];
+  const half = plane.widths.core / 2;
+  const edge = recessEdge(plane.recess, high + RUN_OUT);
+  const open = [...edge, line(edge.at(-1)!.to, edge[0]!.from)];
+  const outline = transformOutline(outlineArea(open) > 0 ? open : reverseOutline(open), { shift: point(-low, half) });
+  const feature: Feature = { kind: "pocket", outline, depth: plane.recess.depth };
+  return [
+    {
+      name: "recess",
+      title: "Recess, bed block in its cradle",
+      stock: {
+        width: high - low,
+        depth: 2 * half,
+        thickness: Math.max(2 * plane.recess.depth, plane.recess.depth + 10),
+      },
+      corner: { x: 0, y: 0 },
+      features: [feature],
+      holding: "cradle",
+      height: -cradleLayout(plane).base,
+    },
+  ];
+}

@@ -1,0 +1,145 @@
+// Toolpaths as RS-274: only the words that hobby controls share, each move with its own word, arcs as arcs.
+// @see Kramer, Proctor and Messina, The NIST RS274NGC Interpreter, Version 3, NISTIR 6556 (2000)
+import type { Cutter, Design } from "@lamplane/parameters/table";
+import { fromMillimetres } from "@lamplane/parameters/units";
+import type { Program } from "./program.ts";
+import type { Move, Point3D, Toolpath } from "./toolpath.ts";
+
+type RouterRule = Design["router"];
+
+/** How far a control may round a corner off, mm. */
+const BLEND = 0.01;
+/** An arc that ends nearer to its beginning is written as a line, mm: after rounding it could pass for a full circle. */
+const SHORTEST_ARC = 0.01;
+
+/** Comments at a program's head, and what is said when a cutter is fitted. */
+export interface ProgramWords {
+  readonly head: readonly string[];
+  readonly fit: (cutter: Cutter) => string;
+}
+
+/** One program for all cutters of a set-up. */
+export function programText(
+  { toolpaths, setUp }: Program,
+  router: RouterRule,
+  cutters: readonly Cutter[],
+  words: ProgramWords,
+): string {
+  const write = new BlockWriter(router, router.zero === "corner-spoilboard" ? setUp.height : 0);
+  write.comments(words.head);
+  write.begin();
+  toolpaths.forEach((toolpath, i) => {
+    write.change(toolpath, cutters.indexOf(toolpath.cutter) + 1, words.fit(toolpath.cutter), i === 0);
+    write.toolpath(toolpath);
+  });
+  return write.end();
+}
+
+class BlockWriter {
+  readonly #lines: string[] = [];
+  readonly #router: RouterRule;
+  readonly #lift: number;
+  #feed = Number.NaN;
+
+  /** @param lift height of the stock's top over the program's zero, mm */
+  constructor(router: RouterRule, lift: number) {
+    this.#router = router;
+    this.#lift = lift;
+  }
+
+  comments(lines: readonly string[]): void {
+    for (const line of lines) for (const part of wrapComment(commentText(line))) this.#lines.push(`(${part})`);
+  }
+
+  begin(): void {
+    const unit = this.#router.units === "in" ? "G20" : "G21";
+    this.#lines.push(`G17 ${unit} G40 G54 G80 G90 G94`, `G64 P${this.#length(BLEND)}`);
+  }
+
+  /** Spindle off and cutter raised before a hand comes near it. */
+  change({ cutter, start }: Toolpath, number: number, words: string, isFirst: boolean): void {
+    if (!isFirst) this.#lines.push("M5");
+    if (!isFirst) this.#lines.push(`G0 Z${this.#height(start.z)}`);
+    this.comments([words]);
+    if (this.#router.toolChange === "m6") this.#lines.push(`T${number} M6`);
+    else if (!isFirst) this.#lines.push("M0");
+    this.#lines.push(`S${cutter.speed} M3`, `G0 Z${this.#height(start.z)}`);
+  }
+
+  toolpath({ start, moves }: Toolpath): void {
+    let at = start;
+    for (const move of moves) {
+      this.#lines.push(this.#block(at, move));
+      at = move.to;
+    }
+  }
+
+  end(): string {
+    return [...this.#lines, "M5", "M30", ""].join("\n");
+  }
+
+  #block(from: Point3D, move: Move): string {
+    const { to } = move;
+    const axes = `${this.#axis("X", from.x, to.x)}${this.#axis("Y", from.y, to.y)}${this.#axis("Z", from.z, to.z)}`;
+    if (move.kind === "rapid") return `G0${axes}`;
+    const feed = this.#feedWord(move.feed);
+    if (move.kind === "line" || Math.hypot(to.x - from.x, to.y - from.y) < SHORTEST_ARC) return `G1${axes}${feed}`;
+    const [i, j] = [this.#offset(move.centre.x, from.x), this.#offset(move.centre.y, from.y)];
+    const ends = ` X${this.#length(to.x)} Y${this.#length(to.y)}${this.#axis("Z", from.z, to.z)}`;
+    return `G${move.sweep > 0 ? 3 : 2}${ends} I${i} J${j}${feed}`;
+  }
+
+  #axis(name: "X" | "Y" | "Z", from: number, to: number): string {
+    const text = name === "Z" ? this.#height(to) : this.#length(to);
+    return text === (name === "Z" ? this.#height(from) : this.#length(from)) ? "" : ` ${name}${text}`;
+  }
+
+  #feedWord(feed: number): string {
+    if (feed === this.#feed) return "";
+    this.#feed = feed;
+    return ` F${trimZeros(fromMillimetres(feed, this.#router.units).toFixed(this.#router.units === "in" ? 2 : 0))}`;
+  }
+
+  #height(z: number): string {
+    return this.#length(z + this.#lift);
+  }
+
+  /** From where an arc begins, as it is written, to its centre. */
+  #offset(centre: number, from: number): string {
+    const unit = this.#router.units;
+    return this.#text(fromMillimetres(centre, unit) - Number(this.#length(from)));
+  }
+
+  #length(mm: number): string {
+    return this.#text(fromMillimetres(mm, this.#router.units));
+  }
+
+  #text(value: number): string {
+    return trimZeros((value + 0).toFixed(this.#router.units === "in" ? 5 : 4)).replace(/^-0$/, "0");
+  }
+}
+
+/** 1.5000 as 1.5, and 2.0000 as 2. */
+const trimZeros = (text: string): string => (text.includes(".") ? text.replace(/\.?0+$/, "") : text);
+
+/** A comment of a program is plain ASCII without brackets. */
+const commentText = (text: string): string =>
+  text
+    .replaceAll("×", "x")
+    .replaceAll("°", " degrees")
+    .replace(/[()]/g, "-")
+    .replace(/[^ -~]/g, "?");
+
+/** Letters in a line of a comment: some controls take no more than 80 in all. */
+const LONGEST_COMMENT = 70;
+
+/** A comment in lines that break between words. */
+function wrapComment(text: string): string[] {
+  const lines = [""];
+  for (const word of text.split(" ")) {
+    const line = lines.at(-1)!;
+    if (line !== "" && line.length + 1 + word.length > LONGEST_COMMENT) lines.push(word);
+    else lines[lines.length - 1] = line === "" ? word : `${line} ${word}`;
+  }
+  return lines;
+}

@@ -1,0 +1,94 @@
+// What a router cuts without being set up anew: a part or jig in its stock, as flat features with their depths.
+import {
+  boundsOf,
+  type Circle,
+  type Outline,
+  outlineArea,
+  point,
+  reverseOutline,
+  type Transform2,
+  tessellate,
+  transformCircle,
+  transformOutline,
+} from "@lamplane/geometry";
+
+export type Feature =
+  | { readonly kind: "hole"; readonly circle: Circle; readonly depth: number }
+  /** Everything within the outline, which runs counter-clockwise. */
+  | { readonly kind: "pocket"; readonly outline: Outline; readonly depth: number }
+  /** Round the outline of a part, which runs counter-clockwise. */
+  | { readonly kind: "outer"; readonly outline: Outline; readonly depth: number };
+
+export interface Stock {
+  readonly width: number;
+  readonly depth: number;
+  readonly thickness: number;
+}
+
+export type Holding = "tabs" | "cradle";
+
+/** Features in mm from the set-up's zero, z of the stock's top 0. */
+export interface SetUp {
+  /** Kebab-case, which is also its file's name. */
+  readonly name: string;
+  readonly title: string;
+  readonly stock: Stock;
+  /** Lower left corner of the stock. */
+  readonly corner: { readonly x: number; readonly y: number };
+  readonly features: readonly Feature[];
+  readonly holding: Holding;
+  /** Height of the stock's top over the spoilboard. */
+  readonly height: number;
+}
+
+export const isThrough = ({ stock }: SetUp, { depth }: Feature): boolean => depth >= stock.thickness;
+
+/** A flat thing as drawn: its outlines, cut through, and its round holes. */
+export interface FlatThing {
+  readonly name: string;
+  readonly title: string;
+  readonly outlines: readonly Outline[];
+  readonly circles: readonly Circle[];
+  readonly thickness: number;
+}
+
+/** A flat thing in its stock, its longer side along x, zero at the stock's lower left corner. */
+export function sheetSetUp({ name, title, outlines, circles, thickness }: FlatThing, margin: number): SetUp {
+  const size = boundsOf(outlines.flatMap((outline) => tessellate(outline)));
+  const isTall = size.max.y - size.min.y > size.max.x - size.min.x;
+  const turned = outlines.map((outline) => transformOutline(outline, isTall ? { turn: 90 } : {}));
+  const { min, max } = boundsOf(turned.flatMap((outline) => tessellate(outline)));
+  const place: Transform2 = { ...(isTall && { turn: 90 }), shift: point(margin - min.x, margin - min.y) };
+  const placed = outlines.map((outline) => transformOutline(counterClockwise(outline), place));
+  return {
+    name,
+    title,
+    stock: { width: max.x - min.x + 2 * margin, depth: max.y - min.y + 2 * margin, thickness },
+    corner: { x: 0, y: 0 },
+    holding: "tabs",
+    height: thickness,
+    features: [
+      ...circles.map((circle): Feature => ({ kind: "hole", circle: transformCircle(circle, place), depth: thickness })),
+      ...placed.map(
+        (outline): Feature => ({ kind: isWithin(outline, placed) ? "pocket" : "outer", outline, depth: thickness }),
+      ),
+    ],
+  };
+}
+
+const counterClockwise = (outline: Outline): Outline => (outlineArea(outline) > 0 ? outline : reverseOutline(outline));
+
+/** Whether an outline lies within an odd number of others: then it is an opening. */
+function isWithin(outline: Outline, all: readonly Outline[]): boolean {
+  const p = outline[0]!.from;
+  return all.filter((other) => other !== outline && holds(tessellate(other), p)).length % 2 === 1;
+}
+
+/** Whether a straight-sided outline holds a point. @see W. R. Franklin, PNPOLY: crossings of a ray */
+function holds(corners: readonly { x: number; y: number }[], p: { x: number; y: number }): boolean {
+  return corners.reduce((inside, a, i) => {
+    const b = corners[(i + 1) % corners.length]!;
+    const crosses = a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x;
+    return crosses ? !inside : inside;
+  }, false);
+}

@@ -1,0 +1,2 @@
+// Door: every sentence of this package, each from data with an example.
+export * from "./router.ts";

@@ -1,0 +1,117 @@
+// Sentences of router programs and their sheets. Lengths come as texts in the maker's unit.
+import { countText, sentence } from "@lamplane/parameters/words";
+
+/** What a maker reads before a program runs: comments at its head, and the sheet of its set-up. */
+export const SET_UP = {
+  title: sentence(
+    ({ title, plane, version }: { title: string; plane: string; version: string }) =>
+      `${title}; ${plane}, lamplane ${version}`,
+    { title: "Left cheek, inside up", plane: "my-plane", version: "0.1.0" },
+  ),
+  stock: sentence(
+    ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
+      `Stock at least ${width} along x, ${depth} along y, ${thickness} thick.`,
+    { width: "275 mm", depth: "81 mm", thickness: "8 mm" },
+  ),
+  block: sentence(
+    ({ width, depth }: { width: string; depth: string }) =>
+      `Bed block as sawn and trued: bed ${width} along x, ${depth} along y.`,
+    { width: "84 mm", depth: "49.6 mm" },
+  ),
+  zero: {
+    "corner-top": "Zero: lower left corner of the stock, z at its top.",
+    "corner-spoilboard": "Zero: lower left corner of the stock, z on the spoilboard under it.",
+    "tip-top": "Zero: where the tip of the bed meets the right side of the block, z at the bed. x runs up the bed.",
+    "tip-spoilboard":
+      "Zero: where the tip of the bed meets the right side of the block, z on the spoilboard. x runs up the bed.",
+  },
+  cutter: {
+    end: sentence(
+      ({ number, name, diameter, speed }: { number: number; name: string; diameter: string; speed: number }) =>
+        `Cutter ${number}, ${name}: end mill of ${diameter}, ${speed} rpm.`,
+      { number: 1, name: "end-6", diameter: "6 mm", speed: 16000 },
+    ),
+    drill: sentence(
+      ({ number, name, diameter, speed }: { number: number; name: string; diameter: string; speed: number }) =>
+        `Cutter ${number}, ${name}: drill of ${diameter}, ${speed} rpm.`,
+      { number: 3, name: "drill-9.7", diameter: "9.7 mm", speed: 8000 },
+    ),
+  },
+  fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z anew for it`, { name: "end-6" }),
+  tabs: sentence(
+    ({ count, width, height, margin }: { count: number; width: string; height: string; margin: string }) =>
+      `Fix the stock to the spoilboard by screws or clamps in its outer ${margin}, off the cutter's way. ${countText(count, "tab")}, ${width} long and ${height} high, hold the part: saw them through and trim.`,
+    { count: 4, width: "8 mm", height: "1.5 mm", margin: "3 mm" },
+  ),
+  cradle:
+    "Hold the bed block in the bed cradle with its bed level, against a stop at its tip and one at its right side. Clamp both to the table; keep clamps off the bed.",
+  through: sentence(({ depth }: { depth: string }) => `Cuts ${depth} into the spoilboard.`, { depth: "0.3 mm" }),
+  clamps: sentence(
+    ({ height }: { height: string }) => `Rapid moves pass ${height} over the stock: keep clamps lower.`,
+    {
+      height: "6 mm",
+    },
+  ),
+  corners: sentence(
+    ({ count, gap }: { count: number; gap: string }) =>
+      `${countText(count, "inner corner")} left round by the cutter, at most ${gap} of wood: pare to the line.`,
+    { count: 2, gap: "0.4 mm" },
+  ),
+  minutes: sentence(
+    ({ minutes }: { minutes: string }) => `About ${minutes} min of cutting, changes of cutter not counted.`,
+    { minutes: "6" },
+  ),
+  caution:
+    "The machine's manual comes first. Clear the table, then run the program above the wood with the spindle off, a hand at the stop. Wear eye and ear protection, draw off the dust, and stay beside the machine while it cuts.",
+  draws:
+    "Heavy lines: the part. Thin lines: the way of the cutter. Crosses: tabs. Dashes: the stock. Grey: where the cutter goes; clamp outside it. Circle: zero.",
+} as const;
+
+const NUMBERS = { value: "22 mm", limit: "50 mm" };
+interface Numbers {
+  readonly value: string;
+  readonly limit: string;
+}
+
+/** Why a set-up has no program, and what to do. */
+export const ROUTER_LIMIT = {
+  reach: sentence(
+    ({ value, limit }: Numbers) =>
+      `Longest cutter reaches ${value}; needs ${limit}. Use a longer cutter, or thinner wood.`,
+    NUMBERS,
+  ),
+  "no-end-mill": "No end mill among the cutters. Add one to `cutters`.",
+  opening: sentence(
+    ({ value, limit }: Numbers) =>
+      `An opening takes a cutter of ${value} at most; the smallest that reaches is ${limit}. Use a smaller cutter, or drill it.`,
+    { value: "5.2 mm", limit: "6 mm" },
+  ),
+  "tab-run": sentence(
+    ({ value, limit }: Numbers) =>
+      `Longest straight run is ${value}; tabs need two of ${limit}. Use narrower tabs, or saw this part.`,
+    { value: "12 mm", limit: "16 mm" },
+  ),
+  "travel-x": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in x; the router has ${limit}.`, {
+    value: "640 mm",
+    limit: "600 mm",
+  }),
+  "travel-y": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in y; the router has ${limit}.`, {
+    value: "440 mm",
+    limit: "400 mm",
+  }),
+  "travel-z": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in z; the router has ${limit}.`, {
+    value: "151 mm",
+    limit: "80 mm",
+  }),
+} as const;
+
+/** The list of set-ups beside the programs. */
+export const SET_UP_LIST = {
+  head: sentence(({ plane }: { plane: string }) => `Router programs of ${plane}`, { plane: "my-plane" }),
+  notCut: "Not cut, and why:",
+  sheetTitle: sentence(({ plane }: { plane: string }) => `${plane}: router set-ups`, { plane: "my-plane" }),
+  sheetSubject: "A page for each set-up of the router",
+  stock: "Stock",
+  cutters: "Cutters, in order",
+  files: "Program",
+} as const;

@@ -1,0 +1,111 @@
+// Programs cut from stock by an interpreter's own moves: the part stays whole, nothing is left beside it but bridges and named corners.
+import { describe, expect, test } from "vitest";
+import { designWith, WORKED } from "../support/designs.ts";
+import { requireProgram } from "../support/outside-programs.ts";
+import { faultsOfCutting } from "../support/router-cutting.ts";
+import { cutter, routed, withRouter } from "../support/router-designs.ts";
+
+const CUTTERS = [
+  cutter("end-6", 6),
+  cutter("end-4", 4, { step: 2 }),
+  cutter("drill-9.7", 9.7, { kind: "drill", step: 5 }),
+];
+const PARTS = ["cheek-right", "wedge-blank", "pin-blank", "jig-bed-gauge", "recess"];
+
+const MACHINES = [
+  { direction: "climb", zero: "corner-top", units: "mm", toolChange: "pause" },
+  { direction: "conventional", zero: "corner-spoilboard", units: "in", toolChange: "m6" },
+] as const;
+
+const programsOf = (machine: (typeof MACHINES)[number]) => {
+  const { programs, refused } = routed(withRouter(designWith(WORKED), CUTTERS, machine));
+  expect(refused).toEqual([]);
+  return programs.filter(({ program }) => PARTS.includes(program.setUp.name));
+};
+
+describe.each(MACHINES)("programs of the worked plane, $direction, zero $zero, $units, $toolChange", (machine) => {
+  test("leave the part, its tabs and the corners that they name", (context) => {
+    requireProgram(context, "rs274");
+    const programs = programsOf(machine);
+    expect(programs.map(({ program }) => program.setUp.name)).toEqual(PARTS);
+    const found = programs.flatMap(({ program, text, judged }) => faultsOfCutting(text, program, judged));
+    expect(found).toEqual([]);
+  });
+});
+
+test("a core in layers is cut by a cutter that reaches one layer, its recess as a step of the middle layer", (context) => {
+  requireProgram(context, "rs274");
+  const short = [cutter("end-6", 6, { cutting: 25 }), cutter("drill-6", 6, { kind: "drill", cutting: 40 })];
+  const { programs } = routed(withRouter(designWith({ ...WORKED, "core.layers": "auto" }), short));
+  const layers = programs.filter(({ program }) => program.setUp.name.includes("layer"));
+  expect(layers.length).toBeGreaterThanOrEqual(6);
+  expect(programs.some(({ program }) => /^(recess|(front|bed)-block)$/.test(program.setUp.name))).toBe(false);
+  const bed = layers.filter(({ program }) => program.setUp.name.startsWith("bed")).slice(0, 2);
+  const found = bed.flatMap(({ program, text, judged }) => faultsOfCutting(text, program, judged));
+  expect(found).toEqual([]);
+});
+
+describe("a fault put into a program is found:", () => {
+  const cheek = () => programsOf(MACHINES[0]).find(({ program }) => program.setUp.name === "cheek-right")!;
+
+  test("an arc that turns the wrong way", (context) => {
+    requireProgram(context, "rs274");
+    const { program, text, judged } = cheek();
+    const lines = text.split("\n");
+    const arcs = lines.flatMap((line, i) => (/^G[23] X.*I/.test(line) ? [i] : []));
+    const corner = arcs.at(-2)!; // the last one leads away from the finished wall
+    const wrong = lines.with(
+      corner,
+      lines[corner]!.replace(/^G[23]/, (word) => (word === "G2" ? "G3" : "G2")),
+    );
+    expect(faultsOfCutting(wrong.join("\n"), program, judged).join()).toMatch(/gouge/);
+  });
+
+  test("a tab that is cut through", (context) => {
+    requireProgram(context, "rs274");
+    const { program, text, judged } = cheek();
+    const top = (judged.tabs.height - program.setUp.stock.thickness).toFixed(4).replace(/\.?0+$/, "");
+    const lines = text.split("\n");
+    const lifts = lines.flatMap((line, i) => (new RegExp(`^G1 Z${top}( |$)`).test(line) ? [i] : []));
+    expect(lifts.length).toBeGreaterThan(program.tabs.length);
+    const without = lines.filter((_, i) => i !== lifts.at(-1));
+    expect(faultsOfCutting(without.join("\n"), program, judged)).toContain("1 bridges lost");
+  });
+
+  test("a rapid move in the wood, and a part too large for the machine", (context) => {
+    requireProgram(context, "rs274");
+    const { program, text, judged } = cheek();
+    const fast = text.replace(/^G1( X.*)$/m, "G0 Z-1");
+    expect(faultsOfCutting(fast, program, judged)).toContain("1 rapids below the stock's top");
+    expect(faultsOfCutting(text, program, { ...judged, area: { width: 100, depth: 800 } })).toContain(
+      "out of the travel",
+    );
+  });
+});
+
+describe("what cannot be cut is refused with its figure", () => {
+  const limits = (cutters: Parameters<typeof withRouter>[1], more: Parameters<typeof withRouter>[2] = {}) =>
+    routed(withRouter(designWith(WORKED), cutters, more)).limits;
+  test("a cutter too short for the blocks, by the depth that they need", () => {
+    const found = limits([cutter("end-6", 6, { cutting: 22 })]).find(({ setUp }) => setUp === "bed-block");
+    // core of 48 + 1.6 and 0.3 into the spoilboard
+    expect(found).toMatchObject({ code: "reach", value: 22 });
+    expect(found!.limit).toBeCloseTo(49.9, 6);
+  });
+  test("a hole smaller than the cutter, by the widest that goes in", () => {
+    const found = limits([cutter("end-12", 12)]).find(({ setUp }) => setUp === "cheek-left");
+    expect(found).toMatchObject({ code: "opening", limit: 12 });
+    expect(found!.value).toBeLessThan(9.7);
+  });
+  test("a machine too small, by the travel that it needs", () => {
+    const found = limits(CUTTERS, { area: { width: 200, depth: 800, height: 600 } });
+    expect(found.find(({ setUp }) => setUp === "cheek-left")).toMatchObject({ code: "travel-x", limit: 200 });
+  });
+  test("a part without straight runs for tabs", () => {
+    const found = limits(CUTTERS, { tabs: { width: 50, height: 1.5, spacing: 120 } });
+    expect(found.find(({ setUp }) => setUp === "pin-blank")).toMatchObject({ code: "tab-run" });
+  });
+  test("no end mill at all", () => {
+    expect(limits([CUTTERS.at(-1)!]).every(({ code }) => code === "no-end-mill")).toBe(true);
+  });
+});

@@ -1,0 +1,247 @@
+// What a router's program leaves of its stock, judged apart from what wrote it: the moves are those of Debian's RS-274
+// interpreter (linuxcnc-uspace, `rs274 -g`), the regions are Clipper2's.
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { circleOutline, type Outline, type Point, tessellate } from "@lamplane/geometry";
+import { Clipper, EndType, FillRule, JoinType, type Paths64, PointInPolygonResult } from "clipper2-ts";
+import type { Program } from "../../packages/export/src/router/program.ts";
+
+interface CanonicalMove {
+  readonly kind: "traverse" | "feed";
+  readonly section: number;
+  /** Points in mm, the first where the move begins. */
+  readonly points: readonly { readonly x: number; readonly y: number; readonly z: number }[];
+}
+
+/** The interpreter's moves, or what it has to say. Sections are parted by stops and cutter changes. */
+export function canonicalMoves(text: string): { moves: CanonicalMove[]; complaint: string } {
+  const folder = mkdtempSync(join(tmpdir(), "lamplane-rs274-"));
+  try {
+    const file = join(folder, "program.ngc");
+    writeFileSync(file, text);
+    const out = execFileSync("rs274", ["-g", file], { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+    return { moves: parseMoves(out), complaint: /PROGRAM_END/.test(out) ? "" : "does not end" };
+  } catch (error) {
+    return { moves: [], complaint: String((error as { stderr?: string }).stderr ?? error) };
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+const CHORD = 0.0015; // mm: well within what a part may lose
+
+function parseMoves(out: string): CanonicalMove[] {
+  let [at, scale, section] = [{ x: 0, y: 0, z: 0 }, 1, 0];
+  const moves: CanonicalMove[] = [];
+  for (const line of out.split("\n")) {
+    const [, name, list] = /(\w+)\((.*)\)\s*$/.exec(line) ?? [];
+    const n = (list ?? "").split(",").map((text) => Number(text) * scale);
+    if (name === "USE_LENGTH_UNITS") scale = list === "CANON_UNITS_INCHES" ? 25.4 : 1;
+    if ((name === "PROGRAM_STOP" || name === "CHANGE_TOOL") && moves.length > 0) section += 1;
+    if (name === "STRAIGHT_TRAVERSE" || name === "STRAIGHT_FEED") {
+      const to = { x: n[0]!, y: n[1]!, z: n[2]! };
+      moves.push({ kind: name === "STRAIGHT_FEED" ? "feed" : "traverse", section, points: [at, to] });
+      at = to;
+    }
+    if (name === "ARC_FEED") {
+      const turns = Number((list ?? "").split(",")[4]);
+      const points = arcPoints(at, { x: n[0]!, y: n[1]!, z: n[5]! }, { x: n[2]!, y: n[3]! }, turns);
+      moves.push({ kind: "feed", section, points });
+      at = points.at(-1)!;
+    }
+  }
+  return moves;
+}
+
+/** @param turns 1 counter-clockwise, -1 clockwise */
+function arcPoints(from: { x: number; y: number; z: number }, to: typeof from, centre: Point, turns: number) {
+  const [a, b] = [from, to].map((p) => Math.atan2(p.y - centre.y, p.x - centre.x)) as [number, number];
+  const full = 2 * Math.PI;
+  const sweep = (((turns > 0 ? b - a : a - b) % full) + full) % full || full;
+  const radius = Math.hypot(from.x - centre.x, from.y - centre.y);
+  const count = Math.max(2, Math.ceil(sweep / (2 * Math.acos(1 - Math.min(1, CHORD / radius)))));
+  return Array.from({ length: count + 1 }, (_, i) => {
+    if (i === 0) return from;
+    if (i === count) return to;
+    const angle = a + (Math.sign(turns) * sweep * i) / count;
+    const z = from.z + ((to.z - from.z) * i) / count;
+    return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle), z };
+  });
+}
+
+const SCALE = 1e4; // Clipper2 counts in whole numbers: a tenth of a micrometre
+const ROUND = { miter: 2, arc: CHORD * SCALE } as const;
+const pathOf = (points: readonly Point[]) =>
+  points.map(({ x, y }) => ({ x: Math.round(x * SCALE), y: Math.round(y * SCALE) }));
+const pathsOf = (outlines: readonly Outline[]): Paths64 =>
+  outlines.map((outline) => pathOf(tessellate(outline, CHORD)));
+const grow = (paths: Paths64, by: number): Paths64 =>
+  Clipper.inflatePaths(paths, by * SCALE, JoinType.Round, EndType.Polygon, ROUND.miter, ROUND.arc);
+const less = (a: Paths64, b: Paths64): Paths64 => Clipper.difference(a, b, FillRule.NonZero);
+const both = (a: Paths64, b: Paths64): Paths64 => Clipper.intersect(a, b, FillRule.NonZero);
+const areaOf = (paths: Paths64): number => Clipper.areaPaths(paths) / SCALE ** 2;
+const disc = (centre: Point, radius: number): Paths64 => pathsOf([circleOutline({ centre, radius })]);
+
+/** All that the cutters have taken at a height, mm under the stock's top. */
+function sweptAt(moves: readonly CanonicalMove[], radii: readonly number[], z: number): Paths64 {
+  const swept = radii.flatMap((radius, section) => {
+    const paths = deepParts(
+      moves
+        .filter((move) => move.kind === "feed" && move.section === section)
+        .flatMap(({ points }) => [...points, GAP]),
+      z,
+    );
+    if (paths.length === 0) return [];
+    return Clipper.inflatePaths(
+      paths.map(pathOf),
+      radius * SCALE,
+      JoinType.Round,
+      EndType.Round,
+      ROUND.miter,
+      ROUND.arc,
+    );
+  });
+  return Clipper.union(swept, FillRule.NonZero);
+}
+
+/** Parts the moves of a way, where one does not begin where the last ended. */
+const GAP = { x: Number.NaN, y: Number.NaN, z: Number.NaN };
+
+/** Whether a stretch was gone over before, either way. */
+function isKnown(seen: Set<string>, a: Point, b: Point): boolean {
+  const ends = [a, b]
+    .map(({ x, y }) => `${x.toFixed(4)},${y.toFixed(4)}`)
+    .sort()
+    .join(" ");
+  if (seen.has(ends)) return true;
+  seen.add(ends);
+  return false;
+}
+
+/** Pieces of a way on which the cutter's tip is at a height or below. */
+function deepParts(points: CanonicalMove["points"], z: number): Point[][] {
+  const parts: Point[][] = [];
+  const seen = new Set<string>();
+  let end: Point | undefined;
+  for (const [i, to] of points.entries()) {
+    const from = points[i - 1];
+    if (!from || Number.isNaN(from.z + to.z) || Math.min(from.z, to.z) > z) continue;
+    const cut = (share: number): Point => ({
+      x: from.x + (to.x - from.x) * share,
+      y: from.y + (to.y - from.y) * share,
+    });
+    const share = from.z === to.z ? 0 : (z - from.z) / (to.z - from.z);
+    const [a, b] = from.z <= z ? [0, to.z <= z ? 1 : share] : [share, 1];
+    const [first, last] = [cut(a), cut(b)];
+    if (isKnown(seen, first, last)) continue;
+    if (end && Math.hypot(end.x - first.x, end.y - first.y) < 1e-9) parts.at(-1)!.push(last);
+    else parts.push([first, last]);
+    end = last;
+  }
+  return parts;
+}
+
+const NEAR = 0.01; // mm: what may be gone of a part, or be left beside it
+const RING = 0.4; // mm: how far beside the part all must be gone
+
+export interface Judged {
+  readonly area: { readonly width: number; readonly depth: number };
+  readonly tabs: { readonly width: number; readonly height: number };
+  /** Height of the stock's top over the program's zero. */
+  readonly top: number;
+}
+
+/** All that is wrong with what a program leaves; nothing where it leaves the part, its bridges and its named corners. */
+export function faultsOfCutting(text: string, program: Program, { area, tabs, top }: Judged): string[] {
+  const { moves: read, complaint } = canonicalMoves(text);
+  if (complaint !== "") return [`interpreter: ${complaint}`];
+  const moves = read.map((move) => ({ ...move, points: move.points.map((p) => ({ ...p, z: p.z - top })) }));
+  return [...faultsOfTravel(moves, program, area), ...faultsByLevel(moves, program, tabs)];
+}
+
+function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, area: Judged["area"]): string[] {
+  const rapids = moves.slice(1).filter(({ kind }) => kind === "traverse");
+  const low = rapids.filter(({ points }) => points.some(({ z }) => z < -1e-6));
+  const points = moves.slice(2).flatMap((move) => move.points);
+  const span = (pick: (p: Point) => number, corner: number, size: number): number => {
+    const values = [...points.map(pick), corner, corner + size];
+    return values.reduce((a, b) => Math.max(a, b)) - values.reduce((a, b) => Math.min(a, b));
+  };
+  const { stock, corner } = setUp;
+  const out =
+    span((p) => p.x, corner.x, stock.width) > area.width || span((p) => p.y, corner.y, stock.depth) > area.depth;
+  return [
+    ...(low.length > 0 ? [`${low.length} rapids below the stock's top`] : []),
+    ...(out ? ["out of the travel"] : []),
+  ];
+}
+
+function faultsByLevel(moves: readonly CanonicalMove[], program: Program, tabs: Judged["tabs"]): string[] {
+  const { setUp, toolpaths } = program;
+  const radii = toolpaths.map(({ cutter }) => cutter.diameter / 2);
+  const { thickness } = setUp.stock;
+  const pockets = setUp.features.filter(({ kind }) => kind !== "outer");
+  const outer = pathsOf(setUp.features.flatMap((f) => (f.kind === "outer" ? [f.outline] : [])));
+  const corners = program.cornersLeft.flatMap(({ at, along }) => disc(at, along + 0.05));
+  const deepest = Math.max(...setUp.features.map(({ depth }) => depth));
+  const levels = [0.05, deepest / 2, deepest - tabs.height - 0.05, deepest - 0.05].map((z) => -Math.max(0.01, z));
+  return levels.flatMap((z) => {
+    const swept = sweptAt(moves, radii, z);
+    const open = pockets
+      .filter(({ depth }) => -z < depth)
+      .flatMap((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : (f as { outline: Outline }).outline]));
+    const hasTabs = outer.length > 0 && z < tabs.height - thickness;
+    const bridges = hasTabs ? program.tabs.flatMap((at) => disc(at, tabs.width / 2 + Math.max(...radii) + 0.5)) : [];
+    const stock = outer.length > 0 ? outer : rectangleOf(setUp);
+    const gouge = areaOf(both(swept, grow(less(stock, open), -NEAR)));
+    const ring = outer.length > 0 ? less(grow(outer, RING), grow(outer, NEAR)) : [];
+    const wanted = less(Clipper.union([...ring, ...grow(open, -NEAR)], FillRule.NonZero), [...bridges, ...corners]);
+    const left = areaOf(grow(less(both(wanted, rectangleOf(setUp)), swept), -0.003));
+    return [
+      ...(gouge > 1e-4 ? [`gouge of ${gouge.toFixed(4)} mm² at z ${z.toFixed(2)}`] : []),
+      ...(left > 1e-4 ? [`${left.toFixed(4)} mm² left at z ${z.toFixed(2)}`] : []),
+      ...(hasTabs ? lostTabs(swept, program, tabs, Math.max(...radii)) : []),
+    ];
+  });
+}
+
+const rectangleOf = ({ stock, corner: { x, y } }: Program["setUp"]): Paths64 => [
+  pathOf([
+    { x, y },
+    { x: x + stock.width, y },
+    { x: x + stock.width, y: y + stock.depth },
+    { x, y: y + stock.depth },
+  ]),
+];
+
+/** Every bridge stands across the cutter's way in its full width, and what is left of the stock is one piece with the part. */
+function lostTabs(
+  swept: Paths64,
+  { setUp, tabs: middles }: Program,
+  { width }: Judged["tabs"],
+  radius: number,
+): string[] {
+  const outlines = setUp.features.flatMap((f) => (f.kind === "outer" ? [f.outline] : []));
+  const lost = middles.filter((middle) => {
+    const across = less(disc(middle, Math.min(radius, width / 2) - 0.05), pathsOf(outlines));
+    return areaOf(both(across, swept)) > 1e-3;
+  });
+  const rest = less(rectangleOf(setUp), swept);
+  const loose = outlines.filter((outline) => {
+    const [inside] = pathOf([outline[0]!.from]);
+    const holders = rest.filter(
+      (path) => Clipper.area(path) > 0 && Clipper.pointInPolygon(inside!, path) !== PointInPolygonResult.IsOutside,
+    );
+    return (
+      holders.length < 1 ||
+      !holders.some((path) => Math.abs(Clipper.area(path)) > 0.9 * areaOf(rectangleOf(setUp)) * SCALE ** 2)
+    );
+  });
+  return [
+    ...(middles.length < 2 * outlines.length ? ["fewer than two bridges"] : []),
+    ...(lost.length > 0 ? [`${lost.length} bridges lost`] : []),
+    ...(loose.length > 0 ? ["the part is loose"] : []),
+  ];
+}
