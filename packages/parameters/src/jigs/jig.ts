@@ -134,6 +134,3 @@ export function applyPose({ x, y, z, origin }: Pose, [a, b, c]: Point3): Point3 
   const along = (k: 0 | 1 | 2) => origin[k] + a * x[k] + b * y[k] + c * z[k];
   return [along(0), along(1), along(2)];
 }
-
-export const FLAT_PRINT =
-  "Print it flat, the lettered face up, without supports, three walls or more; it needs no brim where the first layer holds.";
