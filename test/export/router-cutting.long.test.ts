@@ -21,7 +21,7 @@ test(`${DESIGNS} random designs by ${DIAMETERS.length} cutters: nothing gouged, 
   for (const { changes, design } of randomDesigns(SEED, DESIGNS))
     for (const diameter of DIAMETERS) {
       const mill = cutter("end", diameter, { cutting: 90, step: diameter / 2, finish: oneOf(0, 0.15, 0.3) });
-      const drill = cutter("drill", design.pin.tenon + design.pin.tenonClearance, { kind: "drill", step: 5 });
+      const drill = cutter("drill", Number(design.pin.tenon) + design.pin.tenonClearance, { kind: "drill", step: 5 });
       const machine = {
         direction: oneOf("climb", "conventional"),
         zero: oneOf("corner-top", "corner-spoilboard"),
