@@ -1,7 +1,8 @@
 // Joins what `tsc -b` compiled into few files in bundle/, so that the command starts quickly: a hundred small modules, each found
 // and read by itself, take longer than their work. Each command's share stays a file of its own, loaded when it is asked for.
-import { readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { renameSync, rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { isUpToDate } from "../viewer/build-age.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const BUNDLE = `${here}bundle`;
@@ -15,15 +16,12 @@ const MADE_OF = [
 const NOTICE =
   "/*! lamplane, MIT licence. Packages by others within, and their licences: THIRD-PARTY.md of this package. */";
 
-const newestIn = (path) => {
-  const found = statSync(path);
-  if (!found.isDirectory()) return found.mtimeMs;
-  return Math.max(0, ...readdirSync(path).map((name) => newestIn(`${path}/${name}`)));
-};
-
-const builtAt = () => statSync(`${BUNDLE}/lamplane.js`, { throwIfNoEntry: false })?.mtimeMs ?? 0;
-
-if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
+if (
+  !isUpToDate(
+    `${BUNDLE}/lamplane.js`,
+    MADE_OF.map((path) => here + path),
+  )
+) {
   const { rolldown } = await import("rolldown");
   const fresh = `${BUNDLE}.${process.pid}`; // whole, then in place: another process may be starting the command
   const bundle = await rolldown({

@@ -1,6 +1,7 @@
 // Builds the page into dist/, when anything that it is made of is newer than what stands there.
-import { copyFileSync, readdirSync, statSync } from "node:fs";
+import { copyFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { isUpToDate } from "./build-age.js";
 import { writeServiceWorker } from "./write-service-worker.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
@@ -23,21 +24,12 @@ const MADE_OF = [
   "../../pnpm-lock.yaml",
 ];
 
-function newestIn(path) {
-  const found = statSync(path);
-  if (!found.isDirectory()) return found.mtimeMs;
-  return Math.max(0, ...readdirSync(path, { withFileTypes: true }).map((entry) => newestIn(`${path}/${entry.name}`)));
-}
-
-function builtAt() {
-  try {
-    return statSync(`${here}dist/service-worker.js`).mtimeMs;
-  } catch {
-    return 0;
-  }
-}
-
-if (Math.max(...MADE_OF.map((path) => newestIn(here + path))) > builtAt()) {
+if (
+  !isUpToDate(
+    `${here}dist/service-worker.js`,
+    MADE_OF.map((path) => here + path),
+  )
+) {
   const { build } = await import("vite");
   for (const mode of ["production", "body", "guide", "bench", "share", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });

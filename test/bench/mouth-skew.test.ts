@@ -11,11 +11,12 @@ import {
   worstTilt,
 } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, passedChecks } from "@lamplane/bench/checks";
-import { elevation } from "@lamplane/parameters/elevation";
+import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { Matrix3, Matrix4, Plane, Ray, Vector3 } from "three";
 import { describe, expect, test } from "vitest";
-import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+import { designWith, randomDesigns, taperedDesigns, WORKED } from "../support/designs.ts";
+import { readIron } from "../support/plane-by-lines.ts";
 
 const measuring = (values: Partial<Design["measured"]>, design = designWith(WORKED)): Design => ({
   ...design,
@@ -78,21 +79,34 @@ describe("a skewed front block and a bed out of square", () => {
 });
 
 describe("an iron tilted to cut even", () => {
-  /** The iron's corners on a turned bed, its edge level, as three.js turns a box; x up the bed, y off it, z across. */
-  function box(bedAngle: number, skew: number, core: number, [w, l, t]: readonly [number, number, number]) {
-    const onBed = upright(skew, core).multiply(new Matrix4().makeRotationZ(bedAngle * RADIAN));
-    const corners = [0, l].flatMap((x) => [0, t].flatMap((y) => [-w / 2, w / 2].map((z) => new Vector3(x, y, z))));
+  /** Corners of the iron between the cheeks from the side, x up the bed and y off it: edge, bevel's heel, back, face. */
+  function profile(design: Design, long: number): [number, number][] {
+    const { thickness, slope } = readIron(design);
+    const bevel = design.iron.bevel * RADIAN - Math.atan(slope);
+    return [
+      [0, thickness],
+      [thickness / Math.tan(bevel), 0],
+      [long, 0],
+      [long, thickness + slope * long],
+    ];
+  }
+
+  /** An iron's corners on a turned bed, its edge level, as three.js turns them; z across. */
+  function onTurnedBed(plane: Elevation, skew: number, long: number) {
+    const { design, widths } = plane;
+    const onBed = upright(skew, widths.core).multiply(new Matrix4().makeRotationZ(design.bed.angle * RADIAN));
+    const half = design.iron.width / 2;
+    const corners = profile(design, long).flatMap(([x, y]) => [-half, half].map((z) => new Vector3(x, y, z)));
     return { onBed, corners: corners.map((corner) => corner.applyMatrix4(onBed)) };
   }
 
-  test("takes the room across that a box in space takes, and makes its angle with the cheeks", () => {
-    for (const { design } of randomDesigns(17, 30))
+  test("takes the room across that its corners in space take, tapered or not, and makes its angle with the cheeks", () => {
+    for (const { design } of [...randomDesigns(17, 30), ...taperedDesigns(17, 30)])
       for (const skew of [0.1, -0.7, 3]) {
         const plane = elevation(design);
-        const { width, thickness, length } = design.iron;
-        const long = Math.min(length, plane.bedTopS);
+        const long = Math.min(design.iron.length, plane.bedTopS);
         const core = plane.widths.core;
-        const { onBed, corners } = box(design.bed.angle, skew, core, [width, long, thickness]);
+        const { onBed, corners } = onTurnedBed(plane, skew, long);
         const across = corners.map(({ z }) => z);
         const { angle, room, lean } = ironTilt(plane, skew);
         expect(room).toBeCloseTo(core - (Math.max(...across) - Math.min(...across)), 9);

@@ -201,7 +201,7 @@ describe("a mouth that is too wide", () => {
       expect(packed.points.bedFoot.x).toBeCloseTo(plane.points.bedFoot.x, 9);
       expect(packed.pin.centre.x).toBeCloseTo(plane.pin.centre.x, 9);
       const hump = capIron.thickness > 0 ? capIron.hump : 0;
-      const under = packed.pin.v - plane.design.pin.diameter / 2 - capIron.thickness - hump;
+      const under = packed.pin.v - plane.pinSize.diameter / 2 - capIron.thickness - hump;
       expect(roomUnderPin).toBeCloseTo(under, 9);
       expect(wedgeOut * tanDeg(wedge.angle)).toBeCloseTo(thickness, 9);
     }

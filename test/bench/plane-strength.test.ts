@@ -119,11 +119,11 @@ describe("any plane", () => {
 
   test("a thicker pin is bent less and sags less; a thicker tenon shears less and presses less", () => {
     for (const design of planes) {
-      const thicker = grown(design, "pin.diameter", design.pin.diameter);
+      const thicker = grown(design, "pin.diameter", elevation(design).pinSize.diameter);
       expect(stressesOf(thicker).bending!).toBeLessThan(stressesOf(design).bending!);
       const sag = (d: typeof design) => planePinStrength(elevation(d)).fine.sag!.total;
       expect(sag(thicker)).toBeLessThan(sag(design));
-      const stout = grown(design, "pin.tenon", design.pin.tenon);
+      const stout = grown(design, "pin.tenon", elevation(design).pinSize.tenon);
       expect(stressesOf(stout).tenonShear!).toBeLessThan(stressesOf(design).tenonShear!);
       expect(stressesOf(stout).cheekBearing!).toBeLessThan(stressesOf(design).cheekBearing!);
     }

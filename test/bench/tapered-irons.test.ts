@@ -33,9 +33,9 @@ describe("a slip of packing under a tapered iron", () => {
     for (const plane of some) {
       const { edge, top } = faceOf(plane);
       const moved = cross(at(edge.x - 0.2, edge.y), at(top.x - 0.2, top.y));
-      const { pin, capIron } = plane.design;
+      const { capIron } = plane.design;
       const hump = capIron.thickness > 0 ? capIron.hump : 0;
-      const left = offLine(moved, at(plane.pin.centre.x, plane.pin.centre.y)) - pin.diameter / 2;
+      const left = offLine(moved, at(plane.pin.centre.x, plane.pin.centre.y)) - plane.pinSize.diameter / 2;
       expect(packing(plane, 0.2).roomUnderPin).toBeCloseTo(left - capIron.thickness - hump, 9);
       // What lies between bed and back, square to the bed.
       const back = plane.iron[1]!;
@@ -148,12 +148,14 @@ describe("through the year", () => {
         const foot = place(cross(line, squareTo(line, at(p.x, p.y))));
         return { off, s: Math.hypot(foot.x - edge.x, foot.y - edge.y) };
       });
-      const { wedge, pin } = plane.design;
+      const { wedge } = plane.design;
       const tan = Math.tan((wedge.angle * Math.PI) / 180);
       const cos = Math.cos((wedge.angle * Math.PI) / 180);
       const seatAt = (angle: number, height: number) => {
         const r = (angle * Math.PI) / 180;
-        return (plane.pinHole.radius * Math.hypot(Math.sin(r), (1 + height) * Math.cos(r)) - pin.tenon / 2) / cos;
+        return (
+          (plane.pinHole.radius * Math.hypot(Math.sin(r), (1 + height) * Math.cos(r)) - plane.pinSize.tenon / 2) / cos
+        );
       };
       const upper = (f: typeof face.edge, g: typeof face.edge) => angleOf(f, g) + wedge.angle;
       const seat =

@@ -35,7 +35,7 @@ describe("new for a purpose", () => {
       expect(exit).toBe(0);
       const text = readFileSync(file, "utf8");
       expect(text.split("\n").length).toBeLessThan(32);
-      expect(text).toMatch(/Length, height, mouth, pin and tenon for a .*: common practice, no published source\./);
+      expect(text).toMatch(/Length, height and mouth for a .*: common practice, no published source\./);
       expect(out).toMatch(/Enter the width and thickness of your iron, .*\nAs it stands:\n/);
       expect((await runCommand("check", file)).exit, `${purpose} ${units}`).toBe(0);
     }
@@ -46,7 +46,9 @@ describe("new for a purpose", () => {
     await runCommand("new", file, "--for", "small");
     const { body, iron, pin } = parse(readFileSync(file, "utf8"));
     expect([iron.width, iron.thickness, body.length, body.height]).toEqual(["32 mm", "3 mm", "120 mm", "36 mm"]);
-    expect([pin.diameter, pin.tenon]).toEqual(["8 mm", "6 mm"]);
+    expect([pin.diameter, pin.tenon]).toEqual(["auto", "auto"]);
+    expect((await runCommand("check", file)).exit).toBe(0);
+    writeFileSync(file, "iron: { width: 32, thickness: 3 }\nbody: { length: 120, height: 36 }\n");
     expect((await runCommand("check", file)).exit).toBe(0);
   });
 
@@ -278,10 +280,17 @@ test("explain knows figures, checks and steps; one name may be several of them",
   );
   expect(await said("clampWanted")).toMatch(/\(figure\)\n/);
   const { findings, passed } = JSON.parse((await runCommand("check", SMOOTHER, "--json")).out);
-  const codes = [...findings, ...passed].map(({ code }) => code).filter((code) => !/-print-size$|-jig$/.test(code));
+  const codes = [...findings, ...passed].map(({ code }) => code);
   expect(codes.length).toBeGreaterThan(40);
   for (const code of codes)
     expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}depends on [a-z]+.*\n {2}source: /);
+  for (const code of ["wood-name", "wood-trade-name", "wood-properties", "moisture-range", "sole-cup"])
+    expect(await said(code), code).toMatch(
+      /\(check\)\n {2}[A-Z].*\.\n {2}depends on wood\.[a-z]+.*\n {2}source: Wood Handbook/,
+    );
+  expect(await said("throat-spacer-jig")).toMatch(
+    /\(check\)\n {2}Why no throat spacer is made for a plane\.\n {2}source: /,
+  );
   expect(await said("recess")).toMatch(
     /recess\.width: .*\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
   );
@@ -291,6 +300,8 @@ test("explain knows figures, checks and steps; one name may be several of them",
 test.each([
   [["explain", "mouthgroth"], /did you mean mouthGrowth/],
   [["explain", "angle"], /did you mean bed\.angle or ramp\.angle/],
+  [["explain", "sole-cop"], /did you mean soleCup or sole-cup/],
+  [["explain", "throat-spacer-jg"], /did you mean throat-spacer-jig/],
   [["explain", "xyzzyxyzzy"], /check or step\. `lamplane explain` lists them/],
   [["check", SMOOTHER, "--with", "bed.angel=50"], /bed\.angel: .*; did you mean bed\.angle\?/],
   [["sweep", SMOOTHER, "--vary", "iron.with=50,51"], /did you mean iron\.width/],

@@ -52,3 +52,15 @@ test("measured keeps a design's shop file, and its values", async () => {
   expect((await runCommand("measured", at("plane.yaml"), "ironThickness=3.62")).exit).toBe(0);
   expect(readFileSync(at("plane.yaml"), "utf8")).toMatch(/^shop: shops\/ours\.yaml\n/);
 });
+
+test("a build with a shop that has a router holds its programs, without being asked for them", async () => {
+  writeFileSync(
+    at("shops/ours.yaml"),
+    "router: { area: { width: 600, depth: 400, height: 80 } }\ncutters: [{ name: end-6, diameter: 6, cutting: 22 }]\n",
+  );
+  const { exit, out } = await runCommand("build", at("plane.yaml"), "--out", at("packs"), "--json");
+  expect(exit).toBe(0);
+  const { files } = JSON.parse(out) as { files: string[] };
+  expect(files).toEqual(expect.arrayContaining(["parts/cheek-left.stl", "router/cheek-left.ngc", "router.pdf"]));
+  expect(readFileSync(at("packs/plane/router/set-ups.txt"), "utf8")).toMatch(/Bed block.*needs 49\.9 mm/);
+});

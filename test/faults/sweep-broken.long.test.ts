@@ -59,8 +59,8 @@ function stopped(signal: string, at: number) {
 test("killed again and again", fault(RESUMED), async () => {
   for (const [at, lines] of [
     [1, 0],
-    [2, 250],
-    [2, 500],
+    [2, 40],
+    [2, 80],
   ] as const) {
     expect(await stopped("SIGKILL", at).ended).toMatchObject({ signal: "SIGKILL" });
     expect(fs.readdirSync(folder)).toEqual(parts());
@@ -68,7 +68,7 @@ test("killed again and again", fault(RESUMED), async () => {
     expect(whole.startsWith(left)).toBe(true);
     expect(left.split("\r\n")).toHaveLength(lines + 2);
   }
-  await isWholeAfterAll(/502 designs, 500 from the run/);
+  await isWholeAfterAll(/502 designs, 80 from the run/);
 });
 
 test.each(["throw", "exit"])(
@@ -159,7 +159,7 @@ test(
     await first.says("stopped");
     const second = await command().ended;
     expect(second).toMatchObject({ code: 0, err: "" });
-    expect(second.out).toMatch(/502 designs, 250 from the run/);
+    expect(second.out).toMatch(/502 designs, 40 from the run/);
     first.child.kill("SIGCONT");
     const { code, err } = await first.ended;
     expect(code).toBe(3);

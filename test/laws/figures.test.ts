@@ -71,7 +71,7 @@ describe("every length so many times as long", () => {
     for (const design of designs.slice(0, 20)) {
       const [small, large] = [design, enlargeDesign(design, 2)].map((each) => partsOf(elevation(each), "trued"));
       // No round is smaller than the tenon; chords so far off it take less than this share of its area.
-      const chords = (2 * CHORD_ERROR) / (design.pin.tenon / 2);
+      const chords = (2 * CHORD_ERROR) / (elevation(design).pinSize.tenon / 2);
       large!.forEach(
         ({ name, volume }, i) => void expect(Math.abs(volume / small![i]!.volume / 8 - 1), name).toBeLessThan(chords),
       );

@@ -109,25 +109,25 @@ test("the ramp's angle at a height is the slope of its x there", () => {
 });
 
 test("a flatted pin keeps half its depth from the wedge wherever it stands; its hole is round its axis", () => {
-  for (const { design, pin, wedge, pinHole, pinSection } of planes) {
+  for (const { design, pin, pinSize, wedge, pinHole, pinSection } of planes) {
     const [, , buttHigh, tipHigh] = wedge.map(({ from }) => from);
     const along = distance(buttHigh!, tipHigh!);
     const off =
       ((pin.centre.x - tipHigh!.x) * (buttHigh!.y - tipHigh!.y) -
         (pin.centre.y - tipHigh!.y) * (buttHigh!.x - tipHigh!.x)) /
       along;
-    expect(-off).toBeCloseTo(design.pin.diameter / 2, 9);
+    expect(-off).toBeCloseTo(pinSize.diameter / 2, 9);
     expect(distance(pinHole.centre, pin.centre)).toBe(0);
-    const { tenon, tenonClearance } = design.pin;
-    expect(2 * pinHole.radius).toBeCloseTo(tenon + tenonClearance, 12);
+    expect(2 * pinHole.radius).toBeCloseTo(pinSize.tenon + design.pin.tenonClearance, 12);
     for (const { from } of pinSection)
-      expect(distance(from, pin.centre)).toBeLessThan(design.pin.diameter * Math.SQRT1_2 + 1e-9);
+      expect(distance(from, pin.centre)).toBeLessThan(pinSize.diameter * Math.SQRT1_2 + 1e-9);
   }
 });
 
 test("a flatted pin that turns takes its corner's room, a round one no more than it lies in", () => {
   for (const plane of planes) {
-    const { section, diameter } = plane.design.pin;
+    const { section } = plane.design.pin;
+    const { diameter } = plane.pinSize;
     const corner = section === "flatted" ? diameter * Math.SQRT1_2 : diameter / 2;
     expect(figureValue(plane, "pinToRampTurning")).toBeCloseTo(
       figureValue(plane, "pinToRamp")! + diameter / 2 - corner,
@@ -138,7 +138,8 @@ test("a flatted pin that turns takes its corner's room, a round one no more than
 
 test("the pin covers its flat's width of the wedge, a round one none: below, cover and above are the wedge's length", () => {
   for (const plane of planes) {
-    const { section, diameter } = plane.design.pin;
+    const { section } = plane.design.pin;
+    const { diameter } = plane.pinSize;
     const cover = section === "flatted" ? diameter * cosDeg(plane.design.wedge.angle) : 0;
     const [below, above] = [figureValue(plane, "wedgeBelowPin")!, figureValue(plane, "wedgeAbovePin")!];
     expect(below + cover + above).toBeCloseTo(plane.wedgeLength, 9);

@@ -160,7 +160,7 @@ const tallTop = ({ design }: Elevation) => [
 
 const distances: readonly OutsideCheck[] = [
   ...PLANES.flatMap(([name, plane]) => {
-    const radius = plane.design.pin.diameter / 2;
+    const radius = plane.pinSize.diameter / 2;
     return [
       against(CLIPPER, `${name}: room from pin to ramp, by growing the front block`, {
         unit: "mm",
@@ -185,7 +185,7 @@ const distances: readonly OutsideCheck[] = [
     REACHED,
     (plane) =>
       clipperDistance(plane.pin.centre, wide(plane), 90) -
-      plane.design.pin.diameter / 2 -
+      plane.pinSize.diameter / 2 -
       figureValue(plane, "pinToRamp")!,
   ),
   worstOf(
@@ -193,7 +193,7 @@ const distances: readonly OutsideCheck[] = [
     "half a pin over the wedge's upper side, by growing the wedge",
     "mm",
     REACHED,
-    (plane) => clipperDistance(plane.pin.centre, tessellate(plane.wedge), 60) - plane.design.pin.diameter / 2,
+    (plane) => clipperDistance(plane.pin.centre, tessellate(plane.wedge), 60) - plane.pinSize.diameter / 2,
   ),
   ...PLANES.map(([name, plane]) => {
     const drawing = frontBlockDrawing(plane, "trued");

@@ -10,7 +10,7 @@ export const NUMBERS: readonly { readonly path: string; readonly row: NumberRow 
 
 /** The design whose `auto` values are what they have come out as. */
 export function makeExplicit(design: Design): Design {
-  const { ramp, frame, pin, top, recess, wedgeLength } = elevation(design);
+  const { ramp, frame, pin, pinSize, top, recess, wedgeLength } = elevation(design);
   const solved: Record<string, number | string | undefined> = {
     "ramp.shape": ramp.shape,
     "ramp.angle": ramp.shape === "straight" ? ramp.angle : 60,
@@ -19,6 +19,8 @@ export function makeExplicit(design: Design): Design {
     "body.crown": top.crownX,
     "body.toeHeight": top.toeHeight,
     "body.heelHeight": top.heelHeight,
+    "pin.diameter": pinSize.diameter,
+    "pin.tenon": pinSize.tenon,
     "pin.height": pin.centre.y,
     "pin.tenonLength": design.body.cheek,
     "wedge.length": wedgeLength,

@@ -16,7 +16,7 @@ export function outlineVolumes(plane: Elevation, stage: "blank" | "trued"): Map<
   const c = plane.widths.core / 2;
   const cheek = shapeArea(cheekShape(plane, stage)) * (plane.widths.body / 2 - c);
   const { shoulder, end } = pinLengths(plane);
-  const tenon = (Math.PI * plane.design.pin.tenon ** 2) / 4;
+  const tenon = (Math.PI * plane.pinSize.tenon ** 2) / 4;
   return new Map([
     ["front-block", outlineArea(blocksAt(plane, stage).front) * 2 * c],
     ["cheek-left", cheek],

@@ -1,13 +1,17 @@
 // The plane from the side by joins and meets of lines alone: a second way to the figures, with irons of any taper.
+import type { PinSize } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { apart, at, cross, direction, type Homogeneous, offLine, parallel, place, squareTo } from "./line-geometry.ts";
 
-/** Back and face of an iron that lies on its back along x from under its edge, through what a caliper reads at two places. */
-function readIron({ iron }: Design): { thickness: number; slope: number } {
+/** Thickness at the edge, and slope of the face against the back, of an iron that lies on its back along x from under its edge, through what a caliper reads at two places. */
+export function readIron({ iron }: Design): { thickness: number; slope: number } {
   const low = at(iron.thicknessFromEdge, iron.thickness);
   const high =
     iron.thicknessAtTop === "auto"
-      ? at(iron.thicknessFromEdge + 1, iron.thickness - Math.tan((Number(iron.taper) * Math.PI) / 180))
+      ? at(
+          iron.thicknessFromEdge + 1,
+          iron.thickness - Math.tan((Number(iron.taper === "auto" ? 0 : iron.taper) * Math.PI) / 180),
+        )
       : at(iron.topFromEdge === "auto" ? iron.length : iron.topFromEdge, iron.thicknessAtTop);
   const face = cross(low, high);
   const heightAt = (x: number) => place(cross(face, cross(at(x, 0), [0, 1, 0]))).y;
@@ -15,7 +19,7 @@ function readIron({ iron }: Design): { thickness: number; slope: number } {
 }
 
 /** A straight ramp and a flat top. */
-export function planeByLines(design: Design, pinHeight: number, rampAngle: number, mouthX: number) {
+export function planeByLines(design: Design, pinSize: PinSize, pinHeight: number, rampAngle: number, mouthX: number) {
   const { bed, wedge, capIron, pin, iron, sole, body, mouth } = design;
   const { thickness, slope } = readIron(design);
   const [trued, blank, top] = [0, -sole.allowance, body.height].map((y) => cross(at(0, y), [1, 0, 0]));
@@ -36,7 +40,7 @@ export function planeByLines(design: Design, pinHeight: number, rampAngle: numbe
   const tipAcross = squareTo(face, at(place(edge).x + wedge.tipFromEdge * upFace[0], wedge.tipFromEdge * upFace[1]));
   const wedgeTip = cross(parallel(wedgeLower, wedge.tip), tipAcross);
   const wedgeUpper = cross(wedgeTip, direction(faceAngle + wedge.angle));
-  const pinCentre = cross(parallel(wedgeUpper, pin.diameter / 2), cross(at(0, pinHeight), [1, 0, 0]));
+  const pinCentre = cross(parallel(wedgeUpper, pinSize.diameter / 2), cross(at(0, pinHeight), [1, 0, 0]));
   const across = squareTo(face, pinCentre);
   const rampFoot = at(mouthX - mouth.opening, 0);
   const ramp = cross(rampFoot, direction(180 - rampAngle));
@@ -44,7 +48,7 @@ export function planeByLines(design: Design, pinHeight: number, rampAngle: numbe
   const heel = cross(bevel, bedLine);
   const [bedTip, rampTip] = [cross(bedLine, blank!), cross(ramp, blank!)];
   const x = (p: Homogeneous) => place(p).x;
-  const hole = (pin.tenon + pin.tenonClearance) / 2;
+  const hole = (pinSize.tenon + pin.tenonClearance) / 2;
   const up = (from: Homogeneous, to: Homogeneous) => -offLine(squareTo(alongBed, from), to);
   // The edge set to a sole 1 mm further up: it moves along the bed, the ramp stays.
   const edgeLater = cross(alongBed, cross(at(0, 1), [1, 0, 0]));
@@ -62,7 +66,7 @@ export function planeByLines(design: Design, pinHeight: number, rampAngle: numbe
     pinV: offLine(face, pinCentre),
     pinX: x(pinCentre),
     wedgeAtPin: apart(cross(wedgeLower, across), cross(wedgeUpper, across)),
-    pinToRamp: -offLine(ramp, pinCentre) - pin.diameter / 2,
+    pinToRamp: -offLine(ramp, pinCentre) - pinSize.diameter / 2,
     shearOut: apart(pinCentre, cross(squareTo(wedgeUpper, pinCentre), top!)) - hole,
     woodOverPinHole: body.height - pinHeight - hole,
   };

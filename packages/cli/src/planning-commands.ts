@@ -95,7 +95,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .option("only", {
             type: "string",
             requiresArg: true,
-            default: "parts,jigs,sheets",
+            default: "parts,jigs,sheets,router",
             describe: OPTIONS.only,
           }),
       async (a) => {

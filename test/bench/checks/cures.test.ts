@@ -6,7 +6,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { findCure, remedyPath, smallestCure } from "../../../packages/bench/src/checks/cures.ts";
 import type { Judgement } from "../../../packages/bench/src/checks/judgement.ts";
-import { findingJudgements } from "../../../packages/bench/src/checks/judgements.ts";
+import { findingJudgements, judgeChecks } from "../../../packages/bench/src/checks/judgements.ts";
 import type { Remedy } from "../../../packages/bench/src/checks/remedy.ts";
 import { type Changes, designWith } from "../../support/designs.ts";
 
@@ -126,7 +126,7 @@ const makeJudgement = (code: string, severity: "stop" | "warning", remedies: rea
 
 test("the first mend that heals is taken, not one after it; one that starts another stop is passed over", () => {
   const plane = planeWith({ "body.trim": 4 });
-  const before = findingJudgements(plane);
+  const before = judgeChecks(plane);
   const kerf = makeRemedy("shop.kerf", "down");
   const trim = makeRemedy("body.trim", "up");
   const cure = (...mends: Remedy[]) =>
@@ -135,7 +135,7 @@ test("the first mend that heals is taken, not one after it; one that starts anot
   // A mouth so far open that the blocks need not be slid together ends the complaint too, but not with the toe so near.
   const [opened, near] = [makeRemedy("mouth.opening", "up"), planeWith({ "body.trim": 4, "mouth.fromToe": 49 })];
   const openedAt = (from: typeof plane) =>
-    findCure(from, makeJudgement("blank-trim", "stop", [opened]), findingJudgements(from));
+    findCure(from, makeJudgement("blank-trim", "stop", [opened]), judgeChecks(from));
   expect(openedAt(plane)?.[0]?.parameter).toBe("mouth.opening");
   expect(openedAt(near)).toBeUndefined();
 });
@@ -150,8 +150,8 @@ test("two together are looked for where a stop has no single cure, not for a war
   const plane = planeWith(changes);
   const mends = [makeRemedy("body.toeHeight", "down"), makeRemedy("body.heelHeight", "down")];
   const asWarning = makeJudgement("top-arcs", "warning", mends);
-  expect(findCure(plane, asWarning, findingJudgements(plane))).toBeUndefined();
-  expect(findCure(plane, { ...asWarning, severity: "stop" }, findingJudgements(plane))).toHaveLength(2);
+  expect(findCure(plane, asWarning, judgeChecks(plane))).toBeUndefined();
+  expect(findCure(plane, { ...asWarning, severity: "stop" }, judgeChecks(plane))).toHaveLength(2);
 });
 
 test("of two together those that go the least part of their ways are taken", () => {
@@ -167,14 +167,13 @@ test("what the bench has overtaken is no cure", () => {
   const cure = findCure(
     plane,
     findingJudgements(plane).find(({ code }) => code === "clearance-angle")!,
-    findingJudgements(plane),
+    judgeChecks(plane),
   );
   expect(cure).toEqual([{ parameter: "iron.bevel", value: 37 }]);
   const bed = makeJudgement("clearance-angle", "warning", [makeRemedy("bed.angle", "up")]);
-  expect(findCure(plane, bed, findingJudgements(plane))).toBeUndefined();
-  expect(findCure(planeWith({ "iron.bevel": 40 }), bed, findingJudgements(plane))).toEqual([
-    { parameter: "bed.angle", value: 50 },
-  ]);
+  expect(findCure(plane, bed, judgeChecks(plane))).toBeUndefined();
+  const uncut = planeWith({ "iron.bevel": 40 });
+  expect(findCure(uncut, bed, judgeChecks(uncut))).toEqual([{ parameter: "bed.angle", value: 50 }]);
 });
 
 test("what is cured is gone, and no warning stands against a cure", () => {

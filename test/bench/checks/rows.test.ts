@@ -1,4 +1,6 @@
 // Laws that every row of a check keeps, whatever it judges; limits worked by hand stand in limits.test.ts, remedies' ways in remedies.test.ts.
+
+import { checkDescriptions, noteDescriptions } from "@lamplane/bench/checks";
 import { rowAt } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
@@ -54,4 +56,19 @@ test("every code is judged once of a plane, and what is found names a subject an
       expect(["at least", "at most"]).toContain(relation);
     }
   }
+});
+
+test("whatever is judged of a plane, its notes and jigs too, is described by its code", () => {
+  const described = new Set([...checkDescriptions(), ...noteDescriptions()].map(({ code }) => code));
+  const odd = [
+    { "wood.body": "hard maple", "wood.pin": "ipe", "wood.wedge": "nowhere" },
+    { "wood.body": "lignum vitae", "wood.dampest.humidity": 95, "wood.rings": 0 },
+    { "body.height": 36, "body.length": 120, "iron.width": 32, "iron.thickness": 3 },
+    { "capIron.thickness": 0 },
+  ].map((changes) => elevation(designWith(changes)));
+  const codes = new Set([...planes, ...odd].flatMap((plane) => judgeChecks(plane).map(({ code }) => code)));
+  expect([...codes].filter((code) => !described.has(code))).toEqual([]);
+  expect(
+    [...codes].filter((code) => /^wood-|^moisture|^sole-cup|-jig$|-print-size$/.test(code)).length,
+  ).toBeGreaterThan(8);
 });

@@ -148,7 +148,7 @@ describe("told to the maker", () => {
       }
       if (path === "pin.tenonClearance") {
         // Twist drills in inches are sold by the 64th: ASME B94.11M, fractional sizes (from memory)
-        const drill = ((reading.design.pin.tenon + value) / 25.4) * 64;
+        const drill = ((elevation(reading.design).pinSize.tenon + value) / 25.4) * 64;
         expect(Math.abs(drill - Math.round(drill)), path).toBeLessThan(1e-9);
         continue;
       }
@@ -172,7 +172,7 @@ describe("told to the maker", () => {
       return reading.design;
     });
     expect(short).toEqual(whole);
-    const inches = [short!.pin.tenon, short!.sole.allowance, short!.pegs.diameter].map((mm) =>
+    const inches = [elevation(short!).pinSize.tenon, short!.sole.allowance, short!.pegs.diameter].map((mm) =>
       Number((mm / 25.4).toFixed(9)),
     );
     expect(inches).toEqual([3 / 8, 1 / 8, 1 / 4]);

@@ -163,7 +163,15 @@ describe("written back", () => {
 test.each(["mm", "in"] as const)("the starter in %s is read, and changes nothing but its cutters", (units) => {
   const design = `units: ${units}\nshop: my-shop.yaml\niron: { width: 48 mm, thickness: 3.6 mm }\n`;
   expect(designOf(design, starterShop(units))).toEqual(designOf(design.replace(/shop.*\n/, ""), ""));
-  expect(Object.keys(parse(starterShop(units)))).toEqual(["units", "shop", "hand", "jigs", "router", "cutters", "boards"]);
+  expect(Object.keys(parse(starterShop(units)))).toEqual([
+    "units",
+    "shop",
+    "hand",
+    "jigs",
+    "router",
+    "cutters",
+    "boards",
+  ]);
 });
 
 test.each(["hand", "hobby-router", "school"])("the example %s is read", (name) => {

@@ -34,7 +34,7 @@ test("room from pin to ramp is that of the nearest of the ramp's sampled points"
     const plane = elevation(design);
     const { centre } = plane.pin;
     const nearest = Math.min(...walked(plane, 0.01).map(({ x, y }) => Math.hypot(x - centre.x, y - centre.y)));
-    expect(Math.abs(figureValue(plane, "pinToRamp")! + design.pin.diameter / 2 - nearest)).toBeLessThan(0.02);
+    expect(Math.abs(figureValue(plane, "pinToRamp")! + plane.pinSize.diameter / 2 - nearest)).toBeLessThan(0.02);
   }
 });
 
@@ -107,8 +107,7 @@ test("a radius left open leaves room 16, or its curve ends just at the top", () 
 });
 
 /** Each margin as a share of what is wanted of it; common practice and estimates, no published source. */
-function share({ pinMargins: m, design }: Elevation): number {
-  const { tenon } = design.pin;
+function share({ pinMargins: m, pinSize: { tenon } }: Elevation): number {
   return Math.min(
     m.roomToRamp / 16,
     m.woodOverHole / tenon,

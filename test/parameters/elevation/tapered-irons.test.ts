@@ -9,7 +9,7 @@ import { planeByLines } from "../../support/plane-by-lines.ts";
 const STRAIGHT = { "body.outline": "flat", "ramp.shape": "straight" } as const;
 const byLines = (design: Design) => {
   const plane = elevation(design);
-  return planeByLines(design, plane.pin.centre.y, plane.ramp.angle, plane.frame.mouthX);
+  return planeByLines(design, plane.pinSize, plane.pin.centre.y, plane.ramp.angle, plane.frame.mouthX);
 };
 const figureOf = (changes: Changes, key: FigureKey) => figureValue(elevation(designWith(changes)), key);
 

@@ -28,7 +28,7 @@ const between = (a: Point, b: Point): Point[] => {
 
 /** Surfaces of what lies in the throat, sampled: the wedge and the pin from their own outlines. */
 function surfaces(plane: Elevation): Record<ThroatNeighbour, Point[]> {
-  const { design, frame, pin, wedge } = plane;
+  const { design, frame, pin, pinSize, wedge } = plane;
   const { capIron } = design;
   const on = (s: number, v: number) => ironToPlane(frame, s, v);
   const [c, peak] = [capIron.thickness, capIron.thickness + capIron.hump];
@@ -40,8 +40,8 @@ function surfaces(plane: Elevation): Record<ThroatNeighbour, Point[]> {
     "cap iron": c === 0 ? [] : corners.slice(1).flatMap((to, i) => between(corners[i]!, to)),
     wedge: [1, 2, 3].flatMap((k) => between(wedge[k]!.from, wedge[k]!.to)),
     pin: Array.from({ length: 720 }, (_, i) => ({
-      x: pin.centre.x + (design.pin.diameter / 2) * cosDeg(i / 2),
-      y: pin.centre.y + (design.pin.diameter / 2) * sinDeg(i / 2),
+      x: pin.centre.x + (pinSize.diameter / 2) * cosDeg(i / 2),
+      y: pin.centre.y + (pinSize.diameter / 2) * sinDeg(i / 2),
     })),
   };
 }

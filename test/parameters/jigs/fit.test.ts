@@ -197,8 +197,8 @@ function facesAlong(triangles: readonly Vertex[][], way: Vertex): Vertex[] {
   return found.flat();
 }
 
-const sweep = ({ design: { pin } }: Elevation): number =>
-  pin.section === "round" ? pin.diameter / 2 : Math.hypot(pin.diameter / 2, pin.diameter / 2);
+const sweep = ({ design: { pin }, pinSize: { diameter } }: Elevation): number =>
+  pin.section === "round" ? diameter / 2 : Math.hypot(diameter / 2, diameter / 2);
 
 const crossSection = (points: readonly (readonly [number, number])[]): CrossSection =>
   new wasm.CrossSection([points.map(([x, y]) => [x, y] as [number, number])], "EvenOdd");

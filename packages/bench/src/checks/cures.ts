@@ -25,6 +25,7 @@ export const applicableRemedies = ({ design }: Elevation, remedies: readonly Rem
 /**
  * A finding's cure: the first of its remedies that ends it and brings no other check to its limit; where each does, the first
  * that ends it; two together for a stop that none ends alone.
+ * @param before every check's judgement of the plane, passed ones too
  */
 export function findCure(
   plane: Elevation,
@@ -35,13 +36,12 @@ export function findCure(
   const resolves: Resolves = (design) => isRidOf(asBuiltPlane(design), judgement.code, stops);
   const remedies = applicableRemedies(plane, judgement.remedies);
   if (remedies.length === 0) return undefined;
-  const all = judgeChecks(plane);
   let crowding: Cure | undefined;
   for (const remedy of remedies) {
     const cure = smallestCure(plane, remedy, resolves);
     if (!cure) continue;
     const after = judgeChecks(asBuiltPlane(withValue(plane.design, cure.parameter, cure.value)));
-    if (!isAtRowsEnd(cure) && crowdedChecks(judgement.code, all, after).length === 0) return [cure];
+    if (!isAtRowsEnd(cure) && crowdedChecks(judgement.code, before, after).length === 0) return [cure];
     crowding ??= cure;
   }
   if (crowding) return [crowding];

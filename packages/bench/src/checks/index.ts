@@ -1,10 +1,15 @@
 // Door: what will not work about a plane, or may not, with the cure where one is found.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Finding, Relation } from "../finding.ts";
+import { jigName } from "../words/findings.ts";
+import { JIG_HELP, NOTE_HELP } from "../words/notes.ts";
 import { SUBJECTS } from "../words/subjects.ts";
 import { findCure } from "./cures.ts";
+import { JIG_NOTES } from "./jigs.ts";
 import type { Judgement } from "./judgement.ts";
 import { CHECKS, findingJudgements, isFinding, judgeChecks } from "./judgements.ts";
+import { CUP_NOTE } from "./seasons.ts";
+import { MOISTURE_NOTE, WOOD_NOTES } from "./woods.ts";
 
 export type { Cure, Finding, FindingData, Relation, Severity } from "../finding.ts";
 export {
@@ -22,10 +27,10 @@ export const checkWithoutCures = (plane: Elevation): Finding[] =>
 
 /** Findings, worst first, each with the smallest change of one parameter that ends it where there is one. */
 export function checkPlane(plane: Elevation): Finding[] {
-  const found = findingJudgements(plane);
-  return found.map((draft) => {
+  const all = judgeChecks(plane);
+  return all.filter(isFinding).map((draft) => {
     const { remedies: _, ...finding } = draft;
-    const cure = findCure(plane, draft, found);
+    const cure = findCure(plane, draft, all);
     return cure ? { ...finding, cure } : finding;
   });
 }
@@ -56,6 +61,22 @@ export const checkDescriptions = (): CheckDescription[] =>
     parameters,
     source,
   }));
+
+/** What a note or a judgement of a jig is, without a plane. */
+export interface NoteDescription {
+  readonly code: string;
+  /** What is judged, in a sentence. */
+  readonly help: string;
+  /** Empty where that follows from the whole plane. */
+  readonly parameters: readonly string[];
+  readonly source: string;
+}
+
+/** Everything else that is judged of a plane: woods, moisture, cupping and jigs. */
+export const noteDescriptions = (): NoteDescription[] => [
+  ...[...WOOD_NOTES, MOISTURE_NOTE, CUP_NOTE].map((note) => ({ ...note, help: NOTE_HELP[note.code] })),
+  ...JIG_NOTES.map(({ kind, jig, ...note }) => ({ ...note, help: JIG_HELP[kind]({ jig: jigName(jig) }) })),
+];
 
 /** Whether a plane may be built: nothing found that stops it. */
 export const mayBeBuilt = (findings: readonly Finding[]): boolean => findings.every((f) => f.severity !== "stop");

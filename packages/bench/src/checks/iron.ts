@@ -2,12 +2,10 @@
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { figureValue, pinAxisOffset } from "@lamplane/parameters/elevation";
+import { figureValue, humpHeight, PIN_LIMITS, roomOverHump } from "@lamplane/parameters/elevation";
 import { stepIndex, stepsDone } from "../steps.ts";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
-
-const humpOf = ({ design: { capIron } }: Elevation): number => (capIron.thickness > 0 ? capIron.hump : 0);
 
 const areCutsToCome = ({ design }: Elevation): boolean => stepsDone(design) <= stepIndex("cuts");
 
@@ -18,10 +16,14 @@ export const IRON_CHECKS: readonly CheckRow[] = [
   {
     code: "iron-passage",
     subject: (plane) =>
-      humpOf(plane) > 0 ? "hump-to-pin" : plane.design.capIron.thickness > 0 ? "cap-iron-to-pin" : "iron-to-pin",
+      humpHeight(plane.design) > 0
+        ? "hump-to-pin"
+        : plane.design.capIron.thickness > 0
+          ? "cap-iron-to-pin"
+          : "iron-to-pin",
     relation: "at least",
-    value: (plane) => plane.pin.v - pinAxisOffset(plane.design) - plane.design.capIron.thickness - humpOf(plane),
-    stop: 0,
+    value: ({ design, pinSize, pin }) => roomOverHump(design, pinSize, pin),
+    stop: PIN_LIMITS.overHump,
     warn: 0.5,
     unit: "mm",
     parameters: ["capIron.hump", "wedge.tip", "wedge.angle", "pin.height"],

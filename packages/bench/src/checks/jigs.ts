@@ -1,6 +1,14 @@
 // Whether each jig can be made, and whether the maker's printer holds it; no jig keeps a plane from being built.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { guidePlay, jigPlans, omittedJigs, printedSize, printerOverhang } from "@lamplane/parameters/jigs";
+import {
+  guidePlay,
+  JIG_NAMES,
+  type JigName,
+  jigPlans,
+  omittedJigs,
+  printedSize,
+  printerOverhang,
+} from "@lamplane/parameters/jigs";
 import { type CheckRow, GEOMETRY, type Judgement } from "./judgement.ts";
 import { decrease } from "./remedy.ts";
 
@@ -21,6 +29,21 @@ export const GUIDE_CHECK: CheckRow = {
 
 const PRINTER = ["shop.printer.width", "shop.printer.depth", "shop.printer.height"];
 
+/** Codes of what is judged of a jig: its size on the printer, and that it is left out. */
+export const JIG_CODES = {
+  printSize: (jig: JigName) => `${jig}-print-size`,
+  omitted: (jig: JigName) => `${jig}-jig`,
+} as const;
+
+/** What the judgements of the jigs are, without a plane. */
+export const JIG_NOTES = JIG_NAMES.flatMap(
+  (jig) =>
+    [
+      { code: JIG_CODES.printSize(jig), jig, kind: "printSize", parameters: PRINTER, source: GEOMETRY },
+      { code: JIG_CODES.omitted(jig), jig, kind: "omitted", parameters: [], source: GEOMETRY },
+    ] as const,
+);
+
 /** Jigs too large for the printer, and those left out. The plane must be one that nothing else stops. */
 export function judgeJigs(plane: Elevation): Judgement[] {
   return [...jigPlans(plane).map((plan) => judgePrintSize(plane, plan)), ...noteOmittedJigs(plane)];
@@ -31,7 +54,7 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
   const over = printerOverhang(size, plane.design);
   const { width, depth, height } = plane.design.shop.printer;
   return {
-    code: `${plan.name}-print-size`,
+    code: JIG_CODES.printSize(plan.name),
     subject: "printed-size",
     severity: over > 0 ? "warning" : "passed",
     relation: "at most",
@@ -55,7 +78,7 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
 const noteOmittedJigs = (plane: Elevation): Judgement[] =>
   omittedJigs(plane).map(({ name, edgeHeight, ...obstacle }) => ({
     ...obstacle,
-    code: `${name}-jig`,
+    code: JIG_CODES.omitted(name),
     severity: "note",
     relation: "at least",
     data: { jig: name, ...(edgeHeight === undefined ? {} : { edgeHeight }) },

@@ -1,20 +1,23 @@
 // Whether the cross pin has wood round it, room beside it, and shoulders and tenons of its own.
 
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { pinLengths, ROOM_WANTED, SHEAR_OUT_PER_TENON, WOOD_OVER_HOLE_PER_TENON } from "@lamplane/parameters/elevation";
+import {
+  PIN_LIMITS,
+  pinLengths,
+  pinShoulder,
+  ROOM_WANTED,
+  SHEAR_OUT_PER_TENON,
+  WOOD_OVER_HOLE_PER_TENON,
+} from "@lamplane/parameters/elevation";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
-/** Least wood on any side of the pin's hole, mm: less breaks out as it is bored. */
-const ROUND_THE_HOLE = 3;
-/** Room under which not even a shaving goes through, mm. */
-const SHAVING_ROOM = 4;
 const EDGE_DISTANCE = "common practice; NDS table 12.5.1 asks 1.5 D to a free edge (from memory)";
 
 const AROUND_HOLE = {
   code: "pin-hole-wood",
   relation: "at least",
-  stop: ROUND_THE_HOLE,
+  stop: PIN_LIMITS.woodRoundHole,
   unit: "mm",
   parameters: ["pin.height", "pin.tenon", "body.height"],
   place: "pinCentre",
@@ -31,14 +34,14 @@ const WOOD: readonly CheckRow[] = [
     ...LOWER_PIN,
     subject: "wood-over-hole",
     value: ({ pinMargins }) => pinMargins.woodOverHole,
-    warn: ({ design }) => design.pin.tenon * WOOD_OVER_HOLE_PER_TENON,
+    warn: ({ pinSize }) => pinSize.tenon * WOOD_OVER_HOLE_PER_TENON,
   },
   {
     ...AROUND_HOLE,
     ...LOWER_PIN,
     subject: "wood-before-hole",
     value: ({ pinMargins }) => pinMargins.shearOut,
-    warn: ({ design }) => design.pin.tenon * SHEAR_OUT_PER_TENON,
+    warn: ({ pinSize }) => pinSize.tenon * SHEAR_OUT_PER_TENON,
   },
   {
     ...AROUND_HOLE,
@@ -56,7 +59,7 @@ const ROOM: readonly CheckRow[] = [
     subject: "pin-to-ramp",
     relation: "at least",
     value: ({ pinMargins }) => pinMargins.roomToRamp,
-    stop: SHAVING_ROOM,
+    stop: PIN_LIMITS.roomToRamp,
     warn: ROOM_WANTED,
     unit: "mm",
     parameters: ["pin.height", "ramp.angle", "ramp.radius", "pin.diameter"],
@@ -97,8 +100,8 @@ const SHAPE: readonly CheckRow[] = [
     code: "pin-shoulder",
     subject: "pin-shoulder",
     relation: "at least",
-    value: ({ design: { pin } }) => (pin.diameter - pin.tenon) / 2,
-    stop: 0.5,
+    value: ({ pinSize }) => pinShoulder(pinSize),
+    stop: PIN_LIMITS.shoulder,
     warn: 1,
     unit: "mm",
     parameters: ["pin.diameter", "pin.tenon"],

@@ -86,13 +86,12 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
   {
     // No remedy among the dimensions: what lets the pin sag further weakens it.
     code: "wedge-hold-over-year",
-    subject: ({ design }) =>
-      design.pin.section === "flatted" ? "wedge-hold-of-year" : "wedge-hold-of-year-by-round-pin",
+    subject: "wedge-hold-of-year",
     relation: "at most",
     value: (plane) => wedgeHoldOfYear(plane)?.opens,
     warn: (plane) => wedgeHoldOfYear(plane)?.sag,
     unit: "mm",
-    parameters: ["wood.body", "wood.pin", "wood.wedge", "wood.rings", "wood.wedgeRings", ...AIR],
+    parameters: ["wood.body", "wood.pin", "wood.wedge", "wood.rings", "wood.wedgeRings", "wood.pinRings", ...AIR],
     place: "pinCentre",
     advice: "tap-wedge-in-on-dry-days",
     remedies: [],
@@ -130,6 +129,13 @@ export const SEASON_CHECKS: readonly CheckRow[] = [
   },
 ];
 
+/** What the note on cupping is, without a plane. */
+export const CUP_NOTE = {
+  code: "sole-cup",
+  parameters: ["wood.rings", "wood.pith", "wood.body", ...AIR],
+  source: MOVEMENT,
+} as const;
+
 /** A cup of more than a fine shaving is felt: the iron cuts at the edges only, or in the middle. */
 export function noteCup(plane: Elevation): Judgement[] {
   const [sole, bed] = [yearlyCup(plane, "soleCup"), yearlyCup(plane, "bedCup")];
@@ -138,18 +144,16 @@ export function noteCup(plane: Elevation): Judgement[] {
   if (value <= CUP_FELT) return [];
   return [
     {
-      code: "sole-cup",
+      ...CUP_NOTE,
       subject: "cup-of-year",
       severity: "note",
       relation: "at most",
       value,
       limit: CUP_FELT,
       unit: "mm",
-      parameters: ["wood.rings", "wood.pith", "wood.body", ...AIR],
       data: { pithDistance: plane.design.wood.pith },
       place: "edge",
       remedies: [],
-      source: MOVEMENT,
     },
   ];
 }

@@ -1,7 +1,7 @@
 // Whether the wedge lies under the whole of the pin, off the hump, and is narrower than the core but not by much.
 
 import type { Elevation } from "@lamplane/parameters/elevation";
-import { figureValue, WEDGE_ABOVE_WANTED, WEDGE_BELOW_WANTED } from "@lamplane/parameters/elevation";
+import { figureValue, PIN_LIMITS, WEDGE_ABOVE_WANTED, WEDGE_BELOW_WANTED } from "@lamplane/parameters/elevation";
 import { TABLE } from "@lamplane/parameters/table";
 import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
@@ -9,7 +9,7 @@ import { decrease, increase } from "./remedy.ts";
 const UNDER_PIN = {
   code: "wedge-under-pin",
   relation: "at least",
-  stop: 0,
+  stop: PIN_LIMITS.wedgeBeyondPin,
   unit: "mm",
   place: "pinCentre",
   source: TRADE,

@@ -25,6 +25,18 @@ export function noteWoods(plane: Elevation): Judgement[] {
     });
 }
 
+/** What each note is, without a plane. */
+const WOODS = { parameters: WOOD_ROLES.map((role) => `wood.${role}`), source: TABLES } as const;
+const UNKNOWN = { code: "wood-name", ...WOODS } as const;
+const TRADE_NAME = { code: "wood-trade-name", ...WOODS } as const;
+const INCOMPLETE = { code: "wood-properties", ...WOODS } as const;
+export const WOOD_NOTES = [UNKNOWN, TRADE_NAME, INCOMPLETE] as const;
+export const MOISTURE_NOTE = {
+  code: "moisture-range",
+  parameters: ["wood.driest.humidity", "wood.dampest.humidity", "wood.moisture"],
+  source: EQUATION,
+} as const;
+
 type Parts = readonly NamedWood["role"][];
 
 const noteOn = (role: NamedWood["role"]) =>
@@ -34,12 +46,11 @@ const noteOn = (role: NamedWood["role"]) =>
     parameters: [`wood.${role}`],
     place: PLACE[role],
     remedies: [],
-    source: TABLES,
   }) as const;
 
 const noteUnknownWood = ({ role, name, lookUp }: NamedWood, parts: Parts): Judgement => ({
+  ...UNKNOWN,
   ...noteOn(role),
-  code: "wood-name",
   subject: "wood-in-tables",
   value: 0,
   limit: 1,
@@ -51,8 +62,8 @@ const noteTradeName = ({ role, name, lookUp }: NamedWood, found: Species, parts:
   lookUp.found && lookUp.isTradeName
     ? [
         {
+          ...TRADE_NAME,
           ...noteOn(role),
-          code: "wood-trade-name",
           subject: "wood-by-trade-name",
           value: 1,
           limit: 1,
@@ -66,8 +77,8 @@ function noteIncompleteWood({ role }: NamedWood, found: Species, parts: Parts): 
   if (missing.length === 0) return [];
   return [
     {
+      ...INCOMPLETE,
       ...noteOn(role),
-      code: "wood-properties",
       subject: "wood-properties",
       value: missing.length,
       limit: 0,
@@ -88,17 +99,15 @@ export function noteMoisture(plane: Elevation): Judgement[] {
   const damp = most > CONSTANT_TO;
   return [
     {
-      code: "moisture-range",
+      ...MOISTURE_NOTE,
       subject: "moisture-of-year",
       severity: "note",
       relation: damp ? "at most" : "at least",
       value: damp ? most : least,
       limit: damp ? CONSTANT_TO : CONSTANT_FROM,
       unit: "%",
-      parameters: ["wood.driest.humidity", "wood.dampest.humidity", "wood.moisture"],
       place: "edge",
       remedies: [],
-      source: EQUATION,
     },
   ];
 }

@@ -11,6 +11,7 @@ import {
   layersOfStack,
   layerThickness,
   mouthOpeningAt,
+  type PinSize,
   pinAxisOffset,
   planeToIron,
   rampAngle,
@@ -141,12 +142,13 @@ function applyRecess({ design }: BuildSnapshot, { recessWidth, recessDepth }: Me
 }
 
 function applyPinHole({ design }: BuildSnapshot, { pinHoleFromToe, pinHoleHeight }: Measured): BuildSnapshot {
-  const { centre } = planeOf(design).pin;
+  const { pin, pinSize } = planeOf(design);
+  const { centre } = pin;
   const hole = {
     x: pinHoleFromToe ?? centre.x,
     y: pinHoleHeight === undefined ? centre.y : pinHoleHeight - design.sole.allowance,
   };
-  return seatWedge({ design, pinHole: hole });
+  return seatWedge({ design: replaceSection(design, "pin", pinSize), pinHole: hole });
 }
 
 /**
@@ -159,13 +161,19 @@ export function seatWedge(snapshot: BuildSnapshot): BuildSnapshot {
   if (!pinHole) return snapshot;
   const { s, v } = planeToIron(frameOf(design), pinHole);
   const { wedge, capIron } = design;
-  const thickness = v - capIron.thickness - pinAxisOffset(design) / cosDeg(wedge.angle);
+  const thickness = v - capIron.thickness - pinAxisOffset(pinSizeOf(design)) / cosDeg(wedge.angle);
   const slope = tanDeg(wedge.angle);
   const values = snapshot.isWedgeMade
     ? { tipFromEdge: s - (thickness - wedge.tip) / slope }
     : { tip: thickness - (s - wedge.tipFromEdge) * slope };
   return { ...snapshot, design: replaceSection(replaceSection(design, "pin", { height: pinHole.y }), "wedge", values) };
 }
+
+/** Sizes of the cross pin, which are the design's own once its hole is bored. */
+const pinSizeOf = (design: Design): PinSize => {
+  const { diameter, tenon } = design.pin;
+  return diameter === "auto" || tenon === "auto" ? planeOf(design).pinSize : { diameter, tenon };
+};
 
 /** Where the blocks came to stand; the sole still to be trued takes up what the front block is off. */
 function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): BuildSnapshot {

@@ -54,15 +54,16 @@ export interface IronTilt {
 /**
  * What a bed out of square by `skew` mm along the sole over the core's width W asks of the iron. The bed is turned by ψ about
  * an upright line, tan ψ = skew / W. Its level lines, to which an even edge is parallel, then make ψ with those square to the
- * cheeks; up the bed its face meets the cheeks at τ from the iron's side, tan τ = cos β·tan ψ. The iron of width w and
- * thickness t, ℓ long between the cheeks, reaches w·cos ψ + (ℓ·cos β + t·sin β)·sin ψ across.
+ * cheeks; up the bed its face meets the cheeks at τ from the iron's side, tan τ = cos β·tan ψ. The iron of width w, ℓ long
+ * between the cheeks, lies along the sole from its edge, t off the bed, to where its back leaves the cheeks: it reaches
+ * w·cos ψ + (ℓ·cos β + t·sin β)·sin ψ across, tapered or not.
  */
 export function ironTilt({ frame, design, widths, bedTopS }: Elevation, skew: number): IronTilt {
-  const { width, thickness, length } = design.iron;
+  const { width, length } = design.iron;
   const between = Math.min(length, bedTopS);
   const turned = atan2Deg(Math.abs(skew), widths.core);
   const [sin, cos] = [sinDeg(frame.bedAngle), cosDeg(frame.bedAngle)];
-  const across = width * cosDeg(turned) + (between * cos + thickness * sin) * sinDeg(turned);
+  const across = width * cosDeg(turned) + (between * cos + frame.thickness * sin) * sinDeg(turned);
   const slope = (cos * Math.abs(skew)) / widths.core;
   return { angle: atanDeg(slope), lean: between * sinDeg(atanDeg(slope)), room: widths.core - across };
 }

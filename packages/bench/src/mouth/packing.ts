@@ -1,7 +1,7 @@
 // A slip of veneer or card between bed and iron brings the edge nearer to the ramp. Plane geometry; nothing is judged by habit.
 
 import { sinDeg, tanDeg } from "@lamplane/geometry";
-import { type Elevation, figureValue } from "@lamplane/parameters/elevation";
+import { type Elevation, roomOverHump } from "@lamplane/parameters/elevation";
 
 /** Lengths mm. */
 export interface Packing {
@@ -17,16 +17,15 @@ export interface Packing {
 
 /** Packing that brings the edge `by` mm nearer to the ramp along the sole: by·sin β; the wedge gives way by that over tan ω. */
 export function packing(plane: Elevation, by: number): Packing {
-  const { capIron, pin, wedge } = plane.design;
+  const { wedge } = plane.design;
   const { bedAngle, faceAngle } = plane.frame;
   const thickness = by * sinDeg(bedAngle);
   const faceNearerPin = by * sinDeg(faceAngle);
-  const hump = capIron.thickness > 0 ? capIron.hump : 0;
   const wedgeOut = faceNearerPin / tanDeg(wedge.angle);
   return {
     thickness,
     wedgeOut,
-    roomUnderPin: figureValue(plane, "pinV")! - pin.diameter / 2 - capIron.thickness - hump - faceNearerPin,
+    roomUnderPin: roomOverHump(plane.design, plane.pinSize, plane.pin) - faceNearerPin,
     wedgeBelowPin: plane.pinMargins.wedgeBelow - wedgeOut,
   };
 }

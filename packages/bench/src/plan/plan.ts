@@ -64,7 +64,7 @@ export function tolerancePlan(e: Elevation): TolerancePlan {
     rampTipX: points.rampTip.x,
     pinX: pin.centre.x,
     pinY: pin.centre.y,
-    pinDepth: design.pin.diameter,
+    pinDepth: e.pinSize.diameter,
     wedgeAngle: design.wedge.angle,
     wedgeTip: design.wedge.tip,
     mouthUneven: readUnevenness(design.measured),
@@ -77,6 +77,8 @@ export function tolerancePlan(e: Elevation): TolerancePlan {
 const BEARING: readonly AutoPath[] = [
   "mouth.fromToe",
   "ramp.shape",
+  "pin.diameter",
+  "pin.tenon",
   "pin.height",
   "wedge.length",
   "ramp.angle",

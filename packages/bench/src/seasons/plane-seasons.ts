@@ -69,7 +69,7 @@ function sizesOf(plane: Elevation): SeasonSizes {
     wedgeWidth: widths.core - design.wedge.clearance,
     pinBody: 2 * shoulder,
     tenonLength: end - shoulder,
-    tenon: design.pin.tenon,
+    tenon: plane.pinSize.tenon,
     hole: 2 * pinHole.radius,
   };
 }

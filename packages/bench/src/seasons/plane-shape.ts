@@ -13,11 +13,9 @@ import { type MovedAngles, movedAngles, wedgeSlack } from "./side-view.ts";
 /** The plane's shape at one moisture; undefined where a wood's movement is not in the tables. mm. */
 export interface SeasonShape {
   readonly angles: MovedAngles | undefined;
-  /** See `wedgeSlack`: with the pin's rings as they loosen most, and as they press most. */
+  /** See `wedgeSlack`. The rings of a round pin turn with it: as they loosen most, and as they press most. */
   readonly loosest: number | undefined;
   readonly tightest: number | undefined;
-  /** The same slack with the pin quarter sawn to its flat, which moves it least towards the wedge. */
-  readonly pinQuartered: number | undefined;
   /** Cup of the sole over the body's width, and of the bed over the core's, square to the bed. See `cup`. */
   readonly soleCup: number | undefined;
   readonly bedCup: number | undefined;
@@ -42,7 +40,7 @@ export const yearlyAngles = (plane: Elevation): (MovedAngles & { readonly moistu
   });
 
 function shapeAt(plane: Elevation, moisture: number): SeasonShape {
-  const { rings, wedgeRings, pith } = plane.design.wood;
+  const { rings, wedgeRings, pinRings, pith } = plane.design.wood;
   const planned = planeSeasons(plane).planned.moisture;
   const strain = (role: "body" | "pin" | "wedge", angle: number): number | undefined => {
     const wood = speciesFor(plane, role);
@@ -51,7 +49,8 @@ function shapeAt(plane: Elevation, moisture: number): SeasonShape {
   };
   const height = strain("body", 90 - rings);
   const wedge = strain("wedge", 90 - (wedgeRings === "auto" ? rings : wedgeRings));
-  const pins = [strain("pin", 90), strain("pin", 0)];
+  const pinAngles = plane.design.pin.section === "round" ? [90, 0] : [90 - pinRings];
+  const pins = pinAngles.map((angle) => strain("pin", angle));
   const slacks = pins.flatMap((pin) =>
     height === undefined || wedge === undefined || pin === undefined ? [] : [wedgeSlack(plane, { height, wedge, pin })],
   );
@@ -63,7 +62,6 @@ function shapeAt(plane: Elevation, moisture: number): SeasonShape {
     angles: height === undefined ? undefined : movedAngles(plane, height),
     loosest: slacks.length > 0 ? Math.max(...slacks) : undefined,
     tightest: slacks.length > 0 ? Math.min(...slacks) : undefined,
-    pinQuartered: slacks[0],
     soleCup: cupOver(plane.widths.body),
     bedCup: bedCup === undefined ? undefined : bedCup * cosDeg(plane.frame.bedAngle),
   };
@@ -77,13 +75,11 @@ export const wedgeTightens = (plane: Elevation): number | undefined =>
 
 /**
  * What opens over an untouched wedge at the loosest of the year, along the thrust, against the sag that the clamp wanted gives
- * the pin: beyond it the wedge is loose. A pin with a flat is taken quarter sawn to it; one without turns its rings anyhow. mm;
- * undefined where either is not known.
+ * the pin: beyond it the wedge is loose. mm; undefined where either is not known.
  */
 export function wedgeHoldOfYear(plane: Elevation): { readonly opens: number; readonly sag: number } | undefined {
   const sag = planePinStrength(plane).fine.sag?.total;
-  const key = plane.design.pin.section === "flatted" ? "pinQuartered" : "loosest";
-  const slack = worst(planeShape(plane), (shape) => shape[key]);
+  const slack = wedgeLoosens(plane);
   if (sag === undefined || slack === undefined) return undefined;
   return { opens: slack * cosDeg(plane.design.wedge.angle), sag };
 }

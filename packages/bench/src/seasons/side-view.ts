@@ -83,14 +83,14 @@ function roomOverWedge(plane: Elevation, { height, wedge, pin: across }: Strains
 }
 
 /** How far the tenon goes from the middle of its hole, stretched to an ellipse, along the thrust. mm. */
-function pinSeat({ pinHole, design }: Elevation, slope: number, height: number, across: number): number {
+function pinSeat({ pinHole, pinSize }: Elevation, slope: number, height: number, across: number): number {
   const { radius } = pinHole;
   const reach = Math.hypot(radius * sinDeg(slope), radius * (1 + height) * cosDeg(slope));
-  return reach - (design.pin.tenon / 2) * (1 + across);
+  return reach - (pinSize.tenon / 2) * (1 + across);
 }
 
 /** Pin's axis to its flat, or to its round. mm. */
-const pinDepth = ({ design }: Elevation): number => design.pin.diameter / 2;
+const pinDepth = ({ pinSize }: Elevation): number => pinSize.diameter / 2;
 
 /** What a wedge must travel to take up a slack, mm. */
 export const travelFor = ({ design }: Pick<Elevation, "design">, slack: number): number =>

@@ -149,8 +149,9 @@ function wedgeSizes(plane: Elevation): SmallPiece {
 }
 
 function pinSizes(plane: Elevation): SmallPiece {
-  const { wood, shop, pin } = plane.design;
-  const finished = pieceSize(2 * pinLengths(plane).end, pin.diameter, pin.diameter);
+  const { wood, shop } = plane.design;
+  const { diameter } = plane.pinSize;
+  const finished = pieceSize(2 * pinLengths(plane).end, diameter, diameter);
   return {
     piece: "cross pin",
     count: 1,

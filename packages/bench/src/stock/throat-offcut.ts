@@ -49,7 +49,7 @@ export function throatOffcut(plane: Elevation, { offcut }: Pick<CoreSawing, "off
     allowance,
     // The core's faces are milled already: the wedge is planed down to its width from them, without an allowance.
     wedge: fromOffcut(plane, offcut, wedgePart(plane, allowance), figureValue(plane, "wedgeWidth")!),
-    pin: fromOffcut(plane, offcut, pinPart(plane, allowance), plane.design.pin.diameter + 2 * allowance),
+    pin: fromOffcut(plane, offcut, pinPart(plane, allowance), plane.pinSize.diameter + 2 * allowance),
   };
 }
 
@@ -74,7 +74,7 @@ const wedgePart = (plane: Elevation, allowance: number): PartByLength => ({
 
 /** The pin's blank along the grain: a square stick from one tenon's end to the other's, sawn with its allowance. */
 function pinPart(plane: Elevation, allowance: number): PartByLength {
-  const { diameter } = plane.design.pin;
+  const { diameter } = plane.pinSize;
   return {
     corners: (length) =>
       offsetPolygon(

@@ -32,8 +32,9 @@ export const planeHold = memoizeByPlane((plane): PlaneHold => {
   };
 });
 
-function holdInput({ design, frame }: Elevation, forcePerMm: number): HoldInput {
-  const { iron, wedge, pin } = design;
+function holdInput({ design, frame, pinSize }: Elevation, forcePerMm: number): HoldInput {
+  const { iron, wedge } = design;
+  const pin = { section: design.pin.section, ...pinSize };
   const { bedAngle, faceAngle } = frame;
   return { forcePerMm, ironWidth: iron.width, bedAngle, taper: bedAngle - faceAngle, wedgeAngle: wedge.angle, pin };
 }

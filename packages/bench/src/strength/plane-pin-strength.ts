@@ -68,8 +68,7 @@ function pinLoad(plane: Elevation, clamp: number): PinLoad {
   return {
     clamp,
     section: pin.section,
-    diameter: pin.diameter,
-    tenon: pin.tenon,
+    ...plane.pinSize,
     span,
     loaded: widths.core - wedge.clearance,
     tenonArm: span / 2 - shoulder,

@@ -37,6 +37,9 @@ export type FormattedFinding<T extends Judged = Finding> = Omit<T, "subject" | "
   readonly message: string;
 };
 
+/** What a jig is called in a sentence. */
+export const jigName = (jig = ""): string => jig.replaceAll("-", " ");
+
 export function findingWords(design: MakersUnits, finding: Judged): FindingWords {
   const special = SPECIAL[finding.subject];
   if (special) return special(design, finding);
@@ -96,8 +99,6 @@ function adviceText(design: MakersUnits, { advice, data }: Judged): string {
     return ADVICE["set-blocks-by-iron"]({ height: formatLength(data!.edgeHeight!, design) });
   return ADVICE["cut-from-sheet-or-print-elsewhere"]({ jig: data!.jig! });
 }
-
-const jigName = (jig = ""): string => jig.replaceAll("-", " ");
 
 /** Findings whose value is no single number, or whose name names something of theirs. */
 const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) => FindingWords>> = {

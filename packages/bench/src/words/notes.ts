@@ -76,6 +76,21 @@ export const NOTES = {
   },
 } as const;
 
+/** What a note is about, by its code. */
+export const NOTE_HELP = {
+  "wood-name": "Whether the wood tables hold each wood by the name entered.",
+  "wood-trade-name": "A wood entered by its trade name, and the row of the tables that serves for it.",
+  "wood-properties": "Properties that the tables do not give for a wood; what depends on them is not judged.",
+  "moisture-range": "Whether the moisture of the wood stays in the range for which its movement is published.",
+  "sole-cup": "Cup of sole and bed over the year, where it is felt in use.",
+} as const;
+
+/** The same of the judgements of a jig. */
+export const JIG_HELP = {
+  printSize: sentence(({ jig }: { jig: string }) => `Whether the printer holds the ${jig}.`, { jig: "bed gauge" }),
+  omitted: sentence(({ jig }: { jig: string }) => `Why no ${jig} is made for a plane.`, { jig: "throat spacer" }),
+} as const;
+
 /** Names of wood properties and of parts. */
 export const DISPLAY_NAMES = {
   specificGravity: "specific gravity",

@@ -103,8 +103,7 @@ const OF_SEASONS = {
   "wedge-gap-of-year": ["Wedge side play, worst of the year", "tight"],
   "tenon-gap-of-year": ["Tenon play in its hole, worst of the year", "tight"],
   "tenon-proud-of-year": ["Tenon beyond cheek, worst of the year", "long"],
-  "wedge-hold-of-year": ["Slack of untouched wedge over the year, pin quarter sawn (indicative)", "loose"],
-  "wedge-hold-of-year-by-round-pin": ["Slack of untouched wedge over the year (indicative)", "loose"],
+  "wedge-hold-of-year": ["Slack of untouched wedge over the year (indicative)", "loose"],
   "strength-over-wedge-of-year": ["Strength against a swollen wedge (indicative)", "weak"],
   "moisture-dampest-over-driest": ["Moisture on dampest days less driest", "the wrong way round"],
 } as const;

@@ -12,7 +12,7 @@ export interface ClassBoards {
 }
 
 /**
- * Undefined without boards, or where every core is milled.
+ * Undefined without boards, or where every core is milled or in layers.
  * @param numbers of the designs in the roster
  */
 export function classBoards(
@@ -22,7 +22,9 @@ export function classBoards(
   entries: readonly BoardEntry[],
 ): ClassBoards | undefined {
   const toSaw = designs.flatMap((design, i) =>
-    lockedParameters(design).has("body.cheek") ? [] : [{ design, prefix: `${numbers[i]} ` }],
+    lockedParameters(design).has("body.cheek") || design.core.layers !== "whole"
+      ? []
+      : [{ design, prefix: `${numbers[i]} ` }],
   );
   const [first] = toSaw;
   if (entries.length === 0 || !first) return undefined;

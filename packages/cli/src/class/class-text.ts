@@ -1,4 +1,5 @@
 // What became of a class, as text for a terminal or as data.
+import { dirname } from "node:path";
 import type { ClassSetups, SharedGroup, SharedKey } from "@lamplane/bench/class";
 import { formatParameter } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
@@ -52,7 +53,7 @@ export function classText(report: ClassReport): string {
     ...(report.boards ? ["", report.boards.text] : []),
     "",
     ...(sheets.length > 0 ? [CLASS.sheets({ files: sheets })] : []),
-    ...(first ? [CLASS.next({ file: first.file, roster })] : []),
+    ...(first ? [CLASS.next({ file: first.file, roster, folder: dirname(first.file) })] : []),
     "",
   ].join("\n");
 }

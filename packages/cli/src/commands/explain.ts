@@ -1,6 +1,6 @@
 // `lamplane explain`: what a parameter, figure, check or step is, from the tables that everything else reads.
 import { BENCH_FIGURES, jobNumber, STEPS } from "@lamplane/bench";
-import { type CheckDescription, checkDescriptions } from "@lamplane/bench/checks";
+import { type CheckDescription, checkDescriptions, noteDescriptions } from "@lamplane/bench/checks";
 import { allowedText, nearNames } from "@lamplane/parameters/design";
 import { FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
 import { LIST_NAMES, listRows, type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
@@ -29,7 +29,7 @@ interface Entry {
  * @throws InputRefused where nothing is called so
  */
 export function explainCommand(io: Io, name: string | undefined, isLong: boolean): Exit {
-  const all = [...parameterEntries(), ...figureEntries(), ...checkEntries(), ...stepEntries()];
+  const all = [...parameterEntries(), ...figureEntries(), ...checkEntries(), ...noteEntries(), ...stepEntries()];
   if (name === undefined) io.out(isLong ? listText(all) : `${namesText(all)}\n${MORE.explain}\n`);
   else io.out(entriesNamed(all, name).map(entryText).join("\n"));
   return EXIT.done;
@@ -117,6 +117,15 @@ const checkEntries = (): Entry[] =>
       EXPLAIN.decidedBy({ parameters: check.parameters }),
       EXPLAIN.source(check),
     ],
+  }));
+
+/** Notes, and what is judged of jigs, are told by `check` like any check. */
+const noteEntries = (): Entry[] =>
+  noteDescriptions().map(({ code, help, parameters, source }) => ({
+    name: code,
+    kind: "check",
+    summary: help,
+    details: [...(parameters.length > 0 ? [EXPLAIN.decidedBy({ parameters })] : []), EXPLAIN.source({ source })],
   }));
 
 function limitText({ relation, stop, warn, unit }: CheckDescription): string {

@@ -3,8 +3,10 @@ import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import { computeSweepLines, type Sweep } from "./rows.ts";
 
-/** Designs handed to a worker at once: some tenths of a second's work, so that progress shows and no core waits long. */
-const AT_ONCE = 250;
+/** Designs handed to a worker at once: little work, so that progress shows and no core waits long for the last. */
+const AT_ONCE = 40;
+/** Designs for which one more worker is worth its start. */
+const WORTH_A_WORKER = 250;
 
 /** Calls `write` with the lines of designs `first` to `count`, in order; resolves when the last is written. */
 export async function runSweep(
@@ -14,7 +16,7 @@ export async function runSweep(
   write: (lines: string, done: number) => void,
 ) {
   const isSource = import.meta.url.endsWith(".ts"); // a worker cannot load TypeScript: then this thread does the work
-  const workers = Math.min(availableParallelism(), Math.ceil((count - first) / AT_ONCE));
+  const workers = Math.min(availableParallelism(), Math.ceil((count - first) / WORTH_A_WORKER));
   if (isSource || workers < 2) return runInThisThread(sweep, first, count, write);
   const ready = new Map<number, string>();
   let [asked, written, failed] = [first, first, false];

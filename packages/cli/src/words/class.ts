@@ -100,9 +100,9 @@ export const CLASS = {
     files: ["packs/class.pdf", "packs/class.csv"],
   }),
   next: sentence(
-    ({ file, roster }: { file: string; roster: string }) =>
-      `\`lamplane next ${file}\` says what to do at one plane, \`lamplane class ${roster} --status\` where all stand.`,
-    { file: "packs/anna.yaml", roster: "class.csv" },
+    ({ file, roster, folder }: Record<"file" | "roster" | "folder", string>) =>
+      `\`lamplane next ${file}\` says what to do at one plane, \`lamplane class ${roster} --out ${folder} --status\` where all stand.`,
+    { file: "packs/anna.yaml", roster: "class.csv", folder: "packs" },
   ),
 } as const;
 

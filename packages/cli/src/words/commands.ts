@@ -152,7 +152,7 @@ export const ARGUMENT_FAULT = {
   sections: sentence(
     ({ list, word, known }: { list: string; word: string; known: readonly string[] }) =>
       `--only ${list}: "${word}" is none of ${known.join(", ")}; write some of these with commas`,
-    { list: "jigs,jigs2", word: "jigs2", known: ["parts", "jigs", "sheets"] },
+    { list: "jigs,jigs2", word: "jigs2", known: ["parts", "jigs", "sheets", "router"] },
   ),
 } as const;
 

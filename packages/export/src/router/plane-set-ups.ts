@@ -90,7 +90,7 @@ function blanks(plane: Elevation): FlatThing[] {
   const pin = cutOutlines(crossPinDrawing(plane));
   return [
     { name: "wedge-blank", title: "Wedge blank, flat", outlines: [wedge], circles: [], thickness: max.y - min.y },
-    { name: "pin-blank", title: "Cross pin blank", outlines: pin, circles: [], thickness: plane.design.pin.diameter },
+    { name: "pin-blank", title: "Cross pin blank", outlines: pin, circles: [], thickness: plane.pinSize.diameter },
   ];
 }
 

@@ -186,7 +186,7 @@ export function wedgeDrawing(e: Elevation): Drawing {
 /** Cross pin from above, lying on its flat, and its section with the tenon beside it. */
 export function crossPinDrawing(e: Elevation): Drawing {
   const { shoulder, end } = pinLengths(e);
-  const { diameter, tenon } = e.design.pin;
+  const { diameter, tenon } = e.pinSize;
   const [r, t] = [diameter / 2, tenon / 2];
   const plan = polygon(
     ...[

@@ -4,8 +4,9 @@ import { type Circle, cotDeg, type Outline, type Point, point, type Segment } fr
 import type { Design } from "../table/index.ts";
 import { bedToPlane, bedXAt, type Frame, ironToPlane } from "./frame.ts";
 import { bevelToBack, ironTaper, thicknessAt } from "./iron-taper.ts";
-import { type PinMargins, pinMargins, placePinAndRamp } from "./pin-placement.ts";
+import { type PinMargins, placePinAndRamp } from "./pin-placement.ts";
 import { pinSection, pinSweepRadius } from "./pin-section.ts";
+import type { PinSize } from "./pin-size.ts";
 import { distanceToRamp, type Ramp, rampXAt } from "./ramp.ts";
 import { type Recess, recessOf } from "./recess.ts";
 import { bedLineTopS, ironOutline, type PinPosition, pinHole, wedgeLength, wedgeOutline } from "./stack.ts";
@@ -23,6 +24,7 @@ export interface Elevation {
   readonly topChain: readonly Segment[];
   readonly ramp: Ramp;
   readonly pin: PinPosition;
+  readonly pinSize: PinSize;
   readonly pinMargins: PinMargins;
   readonly pinToRampTurning: number;
   readonly pinHole: Circle;
@@ -67,11 +69,12 @@ export function elevation(design: Design): Elevation {
   const topChain = finishedTop(top);
   const length = wedgeLength(design, frame, topChain);
   const around = { frame, top: topChain, wedgeLength: length };
-  const { pin, ramp } = placePinAndRamp(design, around);
+  const { sized, pin, margins, ramp } = placePinAndRamp(design, around);
   const bedTopS = bedLineTopS(design, frame, topChain, -frame.thickness);
   const recess = recessOf(design);
   const tips = blockTips(design, frame, ramp);
-  const sides = { design, frame, ramp, topChain, pin, wedgeLength: length };
+  const pinSize = { diameter: sized.pin.diameter, tenon: sized.pin.tenon };
+  const sides = { design, frame, ramp, topChain, pin, pinSize, wedgeLength: length };
   const throat = worstNarrowing(throatSeries(sides));
   return {
     design,
@@ -82,10 +85,11 @@ export function elevation(design: Design): Elevation {
     topChain,
     ramp,
     pin,
-    pinMargins: pinMargins(design, around, ramp, pin),
-    pinToRampTurning: distanceToRamp(ramp, pin.centre) - pinSweepRadius(design),
-    pinHole: pinHole(design, pin.centre),
-    pinSection: pinSection(design, frame, pin.centre),
+    pinSize,
+    pinMargins: margins,
+    pinToRampTurning: distanceToRamp(ramp, pin.centre) - pinSweepRadius(design.pin, pinSize),
+    pinHole: pinHole(sized, pin.centre),
+    pinSection: pinSection(sized, frame, pin.centre),
     wedgeLength: length,
     wedge: wedgeOutline(design, frame, length),
     iron: ironOutline(design, frame),

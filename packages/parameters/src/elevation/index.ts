@@ -70,6 +70,7 @@ export {
   WOOD_OVER_HOLE_PER_TENON,
 } from "./pin-placement.ts";
 export { pinLengths } from "./pin-section.ts";
+export { humpHeight, PIN_LIMITS, type PinSize, pinShoulder, roomOverHump } from "./pin-size.ts";
 export {
   distanceToRamp,
   type Ramp,

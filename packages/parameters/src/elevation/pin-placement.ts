@@ -1,4 +1,4 @@
-// Where the cross pin goes: as given, or where the smallest of its margins is largest; and the curved ramp's radius with it.
+// Which cross pin goes where: as given, or where the smallest of its margins is largest; and the curved ramp's radius with it.
 
 import {
   cosDeg,
@@ -15,6 +15,7 @@ import {
 import type { Design } from "../table/index.ts";
 import { TABLE } from "../table/index.ts";
 import type { Frame } from "./frame.ts";
+import { pinFits, pinSizesToTry, type SizedDesign } from "./pin-size.ts";
 import { distanceToRamp, fullHeightRadius, isCurvePossible, type Ramp, rampAtOpening, rampShape } from "./ramp.ts";
 import { type PinPosition, pinHalfCover, pinHole, pinPosition } from "./stack.ts";
 
@@ -46,7 +47,7 @@ export interface PinContext {
 }
 
 export function pinMargins(
-  design: Design,
+  design: SizedDesign,
   { frame, top, wedgeLength }: PinContext,
   ramp: Ramp,
   pin: PinPosition,
@@ -79,7 +80,7 @@ function thrustLength({ wedge }: Design, p: Point, top: readonly Segment[], { fa
 }
 
 /** The smallest of the margins, each as a share of what is wanted of it; 1 is just enough. */
-function smallestMarginShare(design: Design, m: PinMargins): number {
+function smallestMarginShare(design: SizedDesign, m: PinMargins): number {
   const tenon = design.pin.tenon;
   return Math.min(
     m.roomToRamp / ROOM_WANTED,
@@ -90,8 +91,29 @@ function smallestMarginShare(design: Design, m: PinMargins): number {
   );
 }
 
+/** A cross pin in its place, what surrounds it there, and the ramp. */
+export interface PlacedPin {
+  readonly sized: SizedDesign;
+  readonly pin: PinPosition;
+  readonly margins: PinMargins;
+  readonly ramp: Ramp;
+}
+
 /** Pin and ramp together: each is given, or solved for. */
-export function placePinAndRamp(design: Design, around: PinContext): { pin: PinPosition; ramp: Ramp } {
+export function placePinAndRamp(design: Design, around: PinContext): PlacedPin {
+  const [usual, proportional] = pinSizesToTry(design);
+  const placed = placePin(usual, around);
+  const { diameter, tenon } = design.pin;
+  const isGiven = diameter !== "auto" && tenon !== "auto";
+  return isGiven || pinFits(usual, placed.pin, placed.margins) ? placed : placePin(proportional, around);
+}
+
+function placePin(design: SizedDesign, around: PinContext): PlacedPin {
+  const { pin, ramp } = placeSizedPin(design, around);
+  return { sized: design, pin, margins: pinMargins(design, around, ramp, pin), ramp };
+}
+
+function placeSizedPin(design: SizedDesign, around: PinContext): { pin: PinPosition; ramp: Ramp } {
   const { frame } = around;
   const rampOf = (radius: number) => rampAtOpening(design, frame.mouthX, radius);
   const given = design.ramp.radius === "auto" ? undefined : design.ramp.radius;
@@ -103,7 +125,7 @@ export function placePinAndRamp(design: Design, around: PinContext): { pin: PinP
 }
 
 /** Every margin is concave or monotone in the height, so their minimum has one peak: golden section finds it. */
-function solvePinHeight(design: Design, around: PinContext, ramp: Ramp): number {
+function solvePinHeight(design: SizedDesign, around: PinContext, ramp: Ramp): number {
   const share = (height: number) =>
     smallestMarginShare(design, pinMargins(design, around, ramp, pinPosition(design, around.frame, height)));
   const { min } = TABLE.pin.height;
@@ -133,7 +155,7 @@ function maximizeUnimodal(f: (x: number) => number, low: number, high: number): 
 }
 
 /** Largest radius that leaves the room wanted, at most the one whose curve ends at the top; the tightest where none does. */
-function solveRadius(design: Design, rampOf: (radius: number) => Ramp, pin: PinPosition): number {
+function solveRadius(design: SizedDesign, rampOf: (radius: number) => Ramp, pin: PinPosition): number {
   const { min, max } = TABLE.ramp.radius;
   if (!isCurvePossible(design)) return min;
   const room = (radius: number) => distanceToRamp(rampOf(radius), pin.centre) - design.pin.diameter / 2;

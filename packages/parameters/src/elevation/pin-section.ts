@@ -4,12 +4,13 @@ import { arc, circleOutline, cosDeg, line, type Outline, type Point, point, sinD
 import type { Design } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
 import type { Frame } from "./frame.ts";
+import type { PinSize, SizedDesign } from "./pin-size.ts";
 
 /**
  * Outline of the pin's body about its axis, counter-clockwise, its flat lying on the wedge's upper side.
  * Flatted: a flat as wide as the diameter half a diameter below the axis, upright sides, half round above.
  */
-export function pinSection({ pin, wedge }: Design, { faceAngle }: Frame, centre: Point): Outline {
+export function pinSection({ pin, wedge }: SizedDesign, { faceAngle }: Frame, centre: Point): Outline {
   const half = pin.diameter / 2;
   if (pin.section === "round") return circleOutline({ centre, radius: half });
   const slope = faceAngle + wedge.angle;
@@ -23,8 +24,8 @@ export function pinSection({ pin, wedge }: Design, { faceAngle }: Frame, centre:
 }
 
 /** Radius that the pin sweeps when it turns: its corner's for a flatted one, half the diameter for a round one. mm. */
-export const pinSweepRadius = ({ pin }: Design): number =>
-  pin.section === "flatted" ? Math.hypot(pin.diameter / 2, pin.diameter / 2) : pin.diameter / 2;
+export const pinSweepRadius = ({ section }: Design["pin"], { diameter }: PinSize): number =>
+  section === "flatted" ? Math.hypot(diameter / 2, diameter / 2) : diameter / 2;
 
 /** How far a tenon of `auto` length ends inside the cheek, mm: a dry winter takes that much off half a body's width. */
 const TENON_INSIDE = 0.5;

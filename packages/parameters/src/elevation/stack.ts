@@ -17,6 +17,7 @@ import {
 import type { Design } from "../table/index.ts";
 import { bedToPlane, type Frame, ironToPlane, planeToIron } from "./frame.ts";
 import { bevelToBack, ironTaper } from "./iron-taper.ts";
+import type { PinSize, SizedDesign } from "./pin-size.ts";
 
 /** How far a wedge of `auto` length stands out of the top, mm: enough to tap and to draw (common practice). */
 const WEDGE_STANDS_OUT = 25;
@@ -26,7 +27,7 @@ export const wedgeThickness = ({ wedge }: Design, s: number): number =>
   wedge.tip + (s - wedge.tipFromEdge) * tanDeg(wedge.angle);
 
 /** Offset of the pin's axis from the wedge's upper side: half the diameter, flatted or round. mm. */
-export const pinAxisOffset = ({ pin }: Design): number => pin.diameter / 2;
+export const pinAxisOffset = ({ diameter }: PinSize): number => diameter / 2;
 
 /** Where the cross pin's axis stands when it is `height` over the trued sole. mm. */
 export interface PinPosition {
@@ -40,10 +41,10 @@ export interface PinPosition {
 }
 
 /** @see plane geometry: s·sin φ + v(s)·cos φ = pinY, linear in s; φ the face's angle. */
-export function pinPosition(design: Design, frame: Frame, height: number): PinPosition {
+export function pinPosition(design: SizedDesign, frame: Frame, height: number): PinPosition {
   const { wedge, capIron } = design;
   const [sinF, cosF, tanW] = [sinDeg(frame.faceAngle), cosDeg(frame.faceAngle), tanDeg(wedge.angle)];
-  const offset = pinAxisOffset(design);
+  const offset = pinAxisOffset(design.pin);
   const atEdge = capIron.thickness + wedge.tip - wedge.tipFromEdge * tanW + offset / cosDeg(wedge.angle);
   const s = (height - atEdge * cosF) / (sinF + tanW * cosF);
   const v = atEdge + s * tanW;
@@ -57,7 +58,7 @@ export function pinPosition(design: Design, frame: Frame, height: number): PinPo
 }
 
 /** Half the length of wedge that the pin covers, along s: a flat's half width, nothing for a round pin. mm. */
-export const pinHalfCover = ({ pin, wedge }: Design): number =>
+export const pinHalfCover = ({ pin, wedge }: SizedDesign): number =>
   pin.section === "flatted" ? (pin.diameter / 2) * cosDeg(wedge.angle) : 0;
 
 /** Length of the wedge along the iron, mm; `auto` takes it out of the finished top. */
@@ -140,7 +141,7 @@ export function ironCorners(design: Design, { thickness }: Pick<Frame, "thicknes
 }
 
 /** Round hole in each cheek for a tenon: the tenon and its clearance. */
-export const pinHole = ({ pin }: Design, centre: Point): Circle => ({
+export const pinHole = ({ pin }: SizedDesign, centre: Point): Circle => ({
   centre,
   radius: (pin.tenon + pin.tenonClearance) / 2,
 });

@@ -14,6 +14,7 @@ import {
 import type { Design } from "../table/index.ts";
 import { type Frame, ironToPlane } from "./frame.ts";
 import { ROOM_WANTED } from "./pin-placement.ts";
+import type { PinSize } from "./pin-size.ts";
 import { type Ramp, rampPath } from "./ramp.ts";
 import { type PinPosition, type StackPart, stackSurface } from "./stack.ts";
 
@@ -36,6 +37,7 @@ export interface ThroatSides {
   readonly ramp: Ramp;
   readonly topChain: readonly Segment[];
   readonly pin: PinPosition;
+  readonly pinSize: PinSize;
   readonly wedgeLength: number;
 }
 
@@ -50,7 +52,7 @@ export function rampToTop({ design, ramp, topChain }: Pick<ThroatSides, "design"
 
 /** The throat's width at even stations up the ramp, mouth first; an elevation is what it asks for. */
 export function throatSeries(sides: ThroatSides): ThroatWidth[] {
-  const { design, frame, pin } = sides;
+  const { design, frame, pin, pinSize } = sides;
   const chain = rampToTop(sides);
   const total = chain.reduce((sum, s) => sum + segmentLength(s), 0);
   const inPlace = (p: Point) => ironToPlane(frame, p.x, p.y);
@@ -61,7 +63,7 @@ export function throatSeries(sides: ThroatSides): ThroatWidth[] {
   return Array.from({ length: STATIONS + 1 }, (_, i) => {
     const along = (total * i) / STATIONS;
     const at = pointAtLength(chain, along);
-    return { along, at, ...nearestNeighbour(at, stack, { centre: pin.centre, radius: design.pin.diameter / 2 }) };
+    return { along, at, ...nearestNeighbour(at, stack, { centre: pin.centre, radius: pinSize.diameter / 2 }) };
   });
 }
 

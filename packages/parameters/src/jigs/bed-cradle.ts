@@ -6,8 +6,9 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane, planeToBed } from "../elevation/frame.ts";
 import type { Design } from "../table/index.ts";
 import { formatLength } from "../units.ts";
+import { CRADLE, JIG } from "../words/jigs.ts";
 import { areaAndCentroid, corneredOutline, windowOutline } from "./cornered-outline.ts";
-import { FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
+import type { JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 
 /** Under the V and its relief, mm: two lines of letters, so that the cradle carries the plane's name. */
@@ -86,7 +87,7 @@ export function bedCradle(plane: Elevation): JigResult {
   return {
     plan: {
       name: "bed-cradle",
-      title: `Bed cradle ${angle}`,
+      title: CRADLE.title({ angle }),
       bodies: [
         {
           boundary,
@@ -104,9 +105,9 @@ export function bedCradle(plane: Elevation): JigResult {
         title: "bed-cradle",
         entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
       },
-      registersAgainst: `The bed block's sole lies on the long seat, its heel end against the short one. The base stands on the bench, and the bed above it is level.`,
-      use: `Survey the bed in it on a flat bench. To plane, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${formatLength(widths.core - thick, design)} narrower), and work toward the heel. Never cut against a loose block.`,
-      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatLength(thick, design)}.`,
+      registersAgainst: CRADLE.against,
+      use: CRADLE.use({ narrower: formatLength(widths.core - thick, design) }),
+      printed: JIG.layered({ thick: formatLength(thick, design) }),
     },
   };
 }

@@ -3,7 +3,8 @@
 import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
-import { FLAT_PRINT, type JigResult } from "./jig.ts";
+import { FIT_TEST, JIG } from "../words/jigs.ts";
+import type { JigResult } from "./jig.ts";
 import { boxOutline, nameLabel, plainLabel } from "./lines.ts";
 
 /** Clearances all round that are tried, mm. */
@@ -35,7 +36,7 @@ export function fitTest(plane: Elevation): JigResult {
   return {
     plan: {
       name: "fit-test",
-      title: `Fit test for a ${formatDrill(shank, design)} shank`,
+      title: FIT_TEST.title({ shank: formatDrill(shank, design) }),
       bodies: [
         {
           boundary: boxOutline(0, 0, FIT_TEST_LENGTH, high),
@@ -63,9 +64,13 @@ export function fitTest(plane: Elevation): JigResult {
           },
         },
       ],
-      registersAgainst: `The shank of a ${formatDrill(shank, design)} drill.`,
-      use: `Print it first. Push the shank of a ${formatDrill(shank, design)} drill (never its flutes) into the holes from 0 up: the first that it slides through without wobble is the printer's allowance. Up to ${formatLength(design.hand.pinHole / 2, design)} (half of what the pin hole may be off) enter its number as jigs.holeClearance; if it is more, leave that at auto and open the guide's holes with the drill. The piece is ${formatLength(FIT_TEST_LENGTH, design)} long: measure it, and correct the printer's scale before you print gauges.`,
-      printed: FLAT_PRINT,
+      registersAgainst: FIT_TEST.against({ shank: formatDrill(shank, design) }),
+      use: FIT_TEST.use({
+        shank: formatDrill(shank, design),
+        most: formatLength(design.hand.pinHole / 2, design),
+        long: formatLength(FIT_TEST_LENGTH, design),
+      }),
+      printed: JIG.flatPrint,
     },
   };
 }

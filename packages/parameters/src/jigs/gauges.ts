@@ -3,9 +3,9 @@
 import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
+import { GAUGE, JIG } from "../words/jigs.ts";
 import { corneredOutline, isInnerCorner } from "./cornered-outline.ts";
 import type { JigName, JigResult, Pose } from "./jig.ts";
-import { FLAT_PRINT } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
 
 /** Length of each flank, mm: over it 0.1° is 0.1 mm, which a bevel or a saw shows against the light. */
@@ -47,7 +47,7 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
   return {
     plan: {
       name,
-      title: `${what === "bed" ? "Bed" : "Ramp"} gauge ${own}`,
+      title: GAUGE.title({ what: what === "bed" ? "bed" : "ramp", angle: own }),
       bodies: [
         {
           boundary,
@@ -72,9 +72,9 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
           noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
         ],
       },
-      registersAgainst: `Its base lies along the saw's fence, where the core's sole will lie. The flank marked ${own} is the ${what}'s angle from the sole, the one marked ${other} the saw's from square.`,
-      use: `Power off: bring blade, disc or sliding bevel to the flank until no light shows. A saw that reads from square is set to the flank marked ${other}.`,
-      printed: FLAT_PRINT,
+      registersAgainst: GAUGE.against({ what, angle: own, fromSquare: other }),
+      use: GAUGE.use({ fromSquare: other }),
+      printed: JIG.flatPrint,
     },
   };
 }

@@ -57,15 +57,18 @@ export interface JigBody {
   readonly pose: Pose;
 }
 
-export type JigName =
-  | "bed-gauge"
-  | "ramp-gauge"
-  | "recess-template"
-  | "pin-guide"
-  | "throat-spacer"
-  | "bed-cradle"
-  | "wedge-sled"
-  | "fit-test";
+/** Every jig by its name, which is also its file's. */
+export const JIG_NAMES = [
+  "fit-test",
+  "bed-gauge",
+  "ramp-gauge",
+  "bed-cradle",
+  "recess-template",
+  "pin-guide",
+  "wedge-sled",
+  "throat-spacer",
+] as const;
+export type JigName = (typeof JIG_NAMES)[number];
 
 export interface JigPlan {
   /** Kebab-case, which is also its file's name. */
@@ -131,6 +134,3 @@ export function applyPose({ x, y, z, origin }: Pose, [a, b, c]: Point3): Point3 
   const along = (k: 0 | 1 | 2) => origin[k] + a * x[k] + b * y[k] + c * z[k];
   return [along(0), along(1), along(2)];
 }
-
-export const FLAT_PRINT =
-  "Print it flat, the lettered face up, without supports, three walls or more; it needs no brim where the first layer holds.";

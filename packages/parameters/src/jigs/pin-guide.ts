@@ -6,9 +6,10 @@ import type { DrawingEntry } from "../drawings/drawing.ts";
 import { stageExtent } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
+import { PIN_GUIDE } from "../words/jigs.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
-import { FLAT_PRINT, type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
+import { type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
@@ -69,7 +70,7 @@ export function pinGuide(plane: Elevation): JigResult {
   return {
     plan: {
       name: "pin-guide",
-      title: `Pin guide for ${holeContentText(places, plane)}`,
+      title: PIN_GUIDE.title({ content: holeContentText(places, plane) }),
       bodies: [
         {
           boundary,
@@ -93,10 +94,9 @@ export function pinGuide(plane: Elevation): JigResult {
           ),
         ],
       },
-      registersAgainst:
-        "It registers on both cheek blanks, before glue-up and truing: two pegs under the soles, one before the toe ends.",
+      registersAgainst: PIN_GUIDE.against,
       use: guideUseText(places, plane),
-      printed: `${FLAT_PRINT} The holes stand upright as it lies.`,
+      printed: PIN_GUIDE.printed,
     },
   };
 }
@@ -110,12 +110,13 @@ const drillEntry = (centre: Point, radius: number): DrawingEntry => ({
 /** What goes through the guide's hole, in words. */
 const holeContentText = ({ drillRadius }: PinGuideLayout, { design }: Elevation): string =>
   design.jigs.drillBush > 0
-    ? `a drill bush ${formatLength(2 * drillRadius, design)} outside`
-    : `a ${formatDrill(2 * drillRadius, design)} drill`;
+    ? PIN_GUIDE.bush({ outside: formatLength(2 * drillRadius, design) })
+    : PIN_GUIDE.drill({ drill: formatDrill(2 * drillRadius, design) });
 
 function guideUseText(places: PinGuideLayout, plane: Elevation): string {
   const peg = formatLength(plane.design.pegs.diameter, plane.design);
-  return `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${formatLength(2 * plane.widths.cheek, plane.design)} or more below it. Lay it on the outside of the left cheek, push it up and back until all three pegs touch both cheeks, and clamp it. Bore both at once with ${holeContentText(places, plane)}. Open a tight printed hole with the drill itself.`;
+  const below = formatLength(2 * plane.widths.cheek, plane.design);
+  return PIN_GUIDE.use({ peg, below, content: holeContentText(places, plane) });
 }
 
 /** The plate's corners from its lower left: round the pegs below and before, up to the drill's hole. */

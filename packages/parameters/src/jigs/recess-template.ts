@@ -5,6 +5,7 @@ import { cosDeg, point, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane } from "../elevation/frame.ts";
 import { formatBareLength, formatLength } from "../units.ts";
+import { RECESS_TEMPLATE } from "../words/jigs.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import type { JigBody, JigResult, Pose } from "./jig.ts";
 import { boxOutline, cutEntry, markEntry, nameLabel, noteEntry, roundedBoxOutline } from "./lines.ts";
@@ -53,14 +54,17 @@ export function recessTemplate(plane: Elevation): JigResult {
             point(-places.halfCore + 3, places.stop + 3),
           ),
           noteEntry(
-            `plate ${formatBareLength(places.plate, design)} thick; fences and stop on the marks, stop ${formatBareLength(places.stopDepth, design)} high`,
+            RECESS_TEMPLATE.note({
+              plate: formatBareLength(places.plate, design),
+              stop: formatBareLength(places.stopDepth, design),
+            }),
             point(-places.halfCore + 3, places.stop + 8),
           ),
         ],
       },
-      registersAgainst: `The plate lies on the trued bed, its fences on both sides of the core, its stop against the bed's tip: ${design.bed.featherChamfer > 0 ? "the foot of its feather chamfer, which is cut before" : "its edge on the blank's sole"}.`,
+      registersAgainst: RECESS_TEMPLATE.against({ chamfered: design.bed.featherChamfer > 0 }),
       use: templateUseText(plane, places, slotted),
-      printed: `Print it as it lies, router's side on the table, fences up, without supports, four walls or more, so that the ${guide === cutter ? "bearing" : "bush"} does not dent it. The letters are on the side that lies on the wood.`,
+      printed: RECESS_TEMPLATE.printed({ guide: guide === cutter ? "bearing" : "bush" }),
     },
   };
 }
@@ -77,12 +81,18 @@ function templateUseText(plane: Elevation, places: TemplateLayout, slotted: bool
   const reach = formatLength(design.jigs.cutterLength, design);
   const made =
     design.jigs.bush === 0
-      ? `a straight cutter of ${cutter} with a bearing of the same diameter on its shank, ${reach} from tip to bearing. First pass ${formatLength(places.firstPass, design)} deep or more, so that the bearing runs on the plate; then ${depth}`
-      : `a straight cutter of ${cutter} in a guide bush of ${formatLength(design.jigs.bush, design)} outside, the bush's collar shorter than the plate, the cutter reaching ${reach} under the router's base for the full ${depth}`;
+      ? RECESS_TEMPLATE.bearing({ cutter, reach, first: formatLength(places.firstPass, design), depth })
+      : RECESS_TEMPLATE.bush({ cutter, bush: formatLength(design.jigs.bush, design), reach, depth });
   const fences = slotted
-    ? `Its fences are screwed on with countersunk M5 screws from the router's side and wing nuts, for cores of ${formatLength(2 * (places.halfCore - slotTravel(plane, places).inward), design)} to ${formatLength(2 * (places.halfCore + SLOT_TRAVEL), design)}: set both against the core, the opening's middle on the core's centre line.`
-    : `Its fences are made for a core of ${formatLength(2 * places.halfCore, design)}, printed with ${formatLength(printedRoom(design).flanks, design)} of room on each side, cut from sheet with none.`;
-  return `Made for ${made}. ${fences} Clamp block and template together in vise or cradle, clear of the router's base. Set the depth from the plate's face: ${formatLength(places.plate, design)} of plate and ${depth} of recess. Rout from the top of the bed inward, a scrap behind its edge. Let the cutter stop before you lift the router.`;
+    ? RECESS_TEMPLATE.slotted({
+        least: formatLength(2 * (places.halfCore - slotTravel(plane, places).inward), design),
+        most: formatLength(2 * (places.halfCore + SLOT_TRAVEL), design),
+      })
+    : RECESS_TEMPLATE.fixed({
+        core: formatLength(2 * places.halfCore, design),
+        room: formatLength(printedRoom(design).flanks, design),
+      });
+  return RECESS_TEMPLATE.use({ made, fences, plate: formatLength(places.plate, design), depth });
 }
 
 function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, room: number): JigBody {

@@ -65,7 +65,7 @@ export interface SpacerLayout {
 export function spacerLayout(plane: Elevation): SpacerLayout {
   const { design, frame, pin } = plane;
   const [top, low] = [design.body.height, -design.sole.allowance];
-  const half = pinSweepRadius(design) + ROUND_PIN;
+  const half = pinSweepRadius(design.pin, plane.pinSize) + ROUND_PIN;
   const slot = { left: pin.centre.x - half, right: pin.centre.x + half, half };
   const neck = top - NECK;
   const path = rampPath(plane.ramp, low, 2 * top);

@@ -6,7 +6,8 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/glue-gap.ts";
 import { isPlacedByContact } from "../elevation/glue-up.ts";
 import { formatBareLength, formatLength } from "../units.ts";
-import { FLAT_PRINT, type JigResult, poseAsDrawn } from "./jig.ts";
+import { JIG, SPACER } from "../words/jigs.ts";
+import { type JigResult, poseAsDrawn } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
 
@@ -29,7 +30,7 @@ export function throatSpacer(plane: Elevation): JigResult {
   return {
     plan: {
       name: "throat-spacer",
-      title: `Throat spacer for a gap of ${formatLength(gap, design)}`,
+      title: SPACER.title({ gap: formatLength(gap, design) }),
       bodies: [
         {
           boundary,
@@ -49,25 +50,23 @@ export function throatSpacer(plane: Elevation): JigResult {
           noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
         ],
       },
-      registersAgainst:
-        "Its flange lies on the flat tops of both blocks, one flank on the bed, the other on the ramp; its slot clears the cross pin.",
+      registersAgainst: SPACER.against,
       use: useText(plane, gap),
-      printed: `${FLAT_PRINT} Cut from sheet, it takes several layers to make ${formatLength(wide, design)}.`,
+      printed: JIG.layered({ thick: formatLength(wide, design) }),
     },
   };
 }
 
 /** Contact with the iron governs where the blocks stand; the spacer sets them only where the iron does not. */
 function useText(plane: Elevation, gap: number): string {
-  const set = isPlacedByContact(plane)
-    ? "It checks the front block's place; contact with the iron sets it. At the dry fit, iron out and pin in its holes, let it down over the pin, midway between the cheeks. Both flanks touch and the flange lies flat: the throat is as planned. Flange up: narrower. Flanks loose: wider. Find out why before you glue"
-    : "It sets the blocks where the iron does not. With the cross pin in its holes, let it down over the pin midway between the cheeks and slide both blocks to its flanks, flange down on their tops";
-  return `${set}. As planned, ${blocksText(plane, gap)}.`;
-}
-
-/** Where the blocks stand once they lie against the spacer, in words. */
-function blocksText({ design, points, cuts }: Elevation, gap: number): string {
+  const { design, points, cuts } = plane;
   const length = (mm: number) => formatLength(mm, design);
-  const less = gap < 0 ? " (less than nothing: the bed's chamfer passes under the ramp's tip)" : "";
-  return `the blocks' tips stand ${length(gap)} apart on the blank's sole${less}, the bed's tip ${length(points.bedTip.x + design.body.trim / 2)} from the cheeks' toe end, the front block's end ${length(cuts.setInToe)} and the bed block's ${length(cuts.setInHeel)} inside the cheeks' ends`;
+  return SPACER.use({
+    set: isPlacedByContact(plane) ? SPACER.checks : SPACER.sets,
+    gap: length(gap),
+    isNegative: gap < 0,
+    bedTip: length(points.bedTip.x + design.body.trim / 2),
+    front: length(cuts.setInToe),
+    bed: length(cuts.setInHeel),
+  });
 }

@@ -5,10 +5,10 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { wedgeThickness } from "../elevation/stack.ts";
 import type { Design } from "../table/index.ts";
 import { formatLength } from "../units.ts";
+import { JIG, SLED } from "../words/jigs.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, type OutlineCorner, reliefRadius } from "./cornered-outline.ts";
-import { FLAT_PRINT, type JigResult, type Pose } from "./jig.ts";
-
+import type { JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 
 /** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
@@ -36,7 +36,7 @@ export function wedgeSled(plane: Elevation): JigResult {
   return {
     plan: {
       name: "wedge-sled",
-      title: `Wedge sled ${angle}`,
+      title: SLED.title({ angle }),
       bodies: [
         {
           boundary,
@@ -56,10 +56,9 @@ export function wedgeSled(plane: Elevation): JigResult {
           noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
         ],
       },
-      registersAgainst:
-        "Its straight side runs along the saw's fence. The wedge blank lies on its edge in the pocket, planed side in, butt against the thick end.",
-      use: `Plane the blank's lower side and cut it to ${formatLength(length, design)} × ${wide}. By hand: hold the sled in the vise and plane down to its open side, from butt to tip. At the saw: set the fence so that the blade just clears the open side; push sled and blank past together, a dowel in the hole and a push block on top, hands behind the blade. Leave a shaving for fitting.`,
-      printed: FLAT_PRINT,
+      registersAgainst: SLED.against,
+      use: SLED.use({ length: formatLength(length, design), wide }),
+      printed: JIG.flatPrint,
     },
   };
 }

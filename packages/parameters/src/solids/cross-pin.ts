@@ -10,7 +10,7 @@ import { chordArea, type PartFaces } from "./part-faces.ts";
 export function crossPin(plane: Elevation): PartFaces {
   const { shoulder, end } = pinLengths(plane);
   const section = plane.pinSection;
-  const tenon = circleOutline({ centre: plane.pin.centre, radius: plane.design.pin.tenon / 2 });
+  const tenon = circleOutline({ centre: plane.pin.centre, radius: plane.pinSize.tenon / 2 });
   const shoulderRings = [section, reverseOutline(tenon)];
   return {
     faces: [

@@ -98,18 +98,18 @@ export const pin = {
     help: "Section of the cross pin: flatted (half round above, square below, flat on the wedge) or round.",
     source: TRADE,
   }),
-  diameter: length({
-    default: 12.7,
+  diameter: lengthOrAuto({
     min: 4,
     max: 40,
+    auto: "12.7 mm (1/2 in) where it fits, else two ninths of the height of the body",
     name: "cross pin diameter",
     help: "Diameter of the cross pin; of a flatted pin, its width and depth.",
     source: TRADE,
   }),
-  tenon: length({
-    default: 9.5,
+  tenon: lengthOrAuto({
     min: 2,
     max: 38,
+    auto: "9.5 mm (3/8 in) where it fits, else three quarters of the cross pin",
     name: "tenon diameter",
     help: "Diameter of the round tenons on which the cross pin turns.",
     source: TRADE,

@@ -55,6 +55,15 @@ export const wood = {
     help: "Angle of the growth rings to the wide faces of the wedge: 0 flat sawn, 90 quarter sawn.",
     source: "measured on the maker's wedge",
   }),
+  pinRings: angle({
+    default: 0,
+    min: 0,
+    max: 90,
+    step: 5,
+    name: "ring angle of cross pin",
+    help: "Angle of the growth rings to the flat of the cross pin: 0 along the flat, where it moves least toward the wedge; 90 square to it. A round pin turns, and is judged at its worst.",
+    source: "plane geometry: wood moves least across its rings",
+  }),
   pith: length({
     default: 100,
     min: 1,

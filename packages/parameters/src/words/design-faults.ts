@@ -207,8 +207,7 @@ export const STARTER = {
     { title: "a jack", isOwn: true },
   ),
   proportions: sentence(
-    ({ title, source }: { title: string; source: string }) =>
-      `Length, height, mouth, pin and tenon for ${title}: ${source}.`,
+    ({ title, source }: { title: string; source: string }) => `Length, height and mouth for ${title}: ${source}.`,
     { title: "a smoother", source: "common practice, no published source" },
   ),
   others: "Every other value has a default. `lamplane explain` lists them; `lamplane new FILE --all` writes them out.",

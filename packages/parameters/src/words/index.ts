@@ -2,6 +2,7 @@
 export * from "./design-faults.ts";
 export * from "./drawings.ts";
 export * from "./figures.ts";
+export * from "./jigs.ts";
 export * from "./number-faults.ts";
 export * from "./number-spans.ts";
 export * from "./purposes.ts";

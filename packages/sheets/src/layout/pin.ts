@@ -18,7 +18,8 @@ const BETWEEN_VIEWS = 18;
 export function pinLayout(e: Elevation): Picture {
   const { design } = e;
   const { shoulder, end } = pinLengths(e);
-  const { diameter, tenon, section } = design.pin;
+  const { diameter, tenon } = e.pinSize;
+  const { section } = design.pin;
   const [r, t] = [diameter / 2, tenon / 2];
   const marks = new Marks();
   marks.outline("outline", steppedOutline(shoulder, end, r, t));
@@ -69,7 +70,7 @@ function steppedOutline(shoulder: number, end: number, r: number, t: number) {
 /** The end of the pin about a middle at (x, 0), its flat level and below. */
 function drawEnd(marks: Marks, e: Elevation, x: number): void {
   const { design, pinSection, pin } = e;
-  const { diameter, tenon } = design.pin;
+  const { diameter, tenon } = e.pinSize;
   const turn = -(e.frame.faceAngle + design.wedge.angle);
   const about = transformOutline(pinSection, { shift: point(-pin.centre.x, -pin.centre.y) });
   marks.outline("outline", transformOutline(about, { turn, shift: point(x, 0) }));

@@ -30,7 +30,7 @@ function drawBehindBed(marks: Marks, e: Elevation, recess: Recess, top: number):
 
 /** Names of the things in the throat: along iron, cap iron and wedge where they are thick enough, and at the pin. */
 export function drawStackNames(marks: Marks, e: Elevation): void {
-  const { capIron, pin } = e.design;
+  const { capIron } = e.design;
   const s = 0.68 * e.bedTopS;
   const thick = thicknessAt(e.design, s);
   drawNameAlong(marks, e, STACK_LAYOUT.iron, s, -thick, thick);
@@ -43,7 +43,7 @@ export function drawStackNames(marks: Marks, e: Elevation): void {
     capIron.thickness,
     wedgeThickness(e.design, 0.8 * e.bedTopS),
   );
-  const r = pin.diameter / 2;
+  const r = e.pinSize.diameter / 2;
   const at = e.pin.centre;
   const left = point(at.x - Math.SQRT1_2 * r, at.y + Math.SQRT1_2 * r);
   drawLeader(

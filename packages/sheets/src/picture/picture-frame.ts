@@ -30,9 +30,32 @@ export function framePicture(
   };
 }
 
+interface Bounds {
+  readonly min: Point;
+  readonly max: Point;
+}
+
 /** The box that holds every mark, letters too. */
-export const marksBounds = (marks: readonly PictureMark[]): { min: Point; max: Point } =>
-  boundsOf(marks.flatMap(markExtremes));
+export function marksBounds(marks: readonly PictureMark[]): Bounds {
+  let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const mark of marks) {
+    const { min, max } = markBounds(mark);
+    [left, low] = [Math.min(left, min.x), Math.min(low, min.y)];
+    [right, high] = [Math.max(right, max.x), Math.max(high, max.y)];
+  }
+  return { min: point(left, low), max: point(right, high) };
+}
+
+/** Boxes found before: a drawing under way asks for its bounds after every few marks. */
+const FOUND = new WeakMap<PictureMark, Bounds>();
+
+function markBounds(mark: PictureMark): Bounds {
+  const known = FOUND.get(mark);
+  if (known) return known;
+  const bounds = boundsOf(markExtremes(mark));
+  FOUND.set(mark, bounds);
+  return bounds;
+}
 
 /** A mark moved by so much. */
 export function translateMark(mark: PictureMark, shift: Point): PictureMark {

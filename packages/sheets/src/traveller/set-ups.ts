@@ -82,9 +82,9 @@ const wedgeRows = (t: StepContext): StepNumber[] => [
   ...t.figureRow("wedgeWidth", SET_UP.wedgeWidth),
   ...t.figureRow("wedgeTip", SET_UP.tip),
   ...t.figureRow("wedgeButt", SET_UP.butt),
-  t.lengthRow(SET_UP.pin, t.design.pin.diameter),
+  t.lengthRow(SET_UP.pin, t.plane.pinSize.diameter),
   t.lengthRow(SET_UP.pinLength, 2 * pinLengths(t.plane).shoulder, "down"),
-  t.lengthRow(SET_UP.tenon, t.design.pin.tenon, "down"),
+  t.lengthRow(SET_UP.tenon, t.plane.pinSize.tenon, "down"),
   ...t.figureRow("tenonLength", SET_UP.tenonLength),
 ];
 

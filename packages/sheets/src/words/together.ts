@@ -7,12 +7,13 @@ export const WEDGE = {
   pinLength: "Pin, shoulder to shoulder",
   tenon: "Tenon diameter",
   pin: sentence(
-    ({ flatted }: { flatted: boolean }) =>
+    ({ flatted, rings }: { flatted: boolean; rings: string | undefined }) =>
       flatted
-        ? "Pin: take a longer stick with its rings square to the flat. Plane it square, leave one face flat and round the other half. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last."
+        ? `Pin: take a longer stick, its rings ${rings === undefined ? "along the flat" : `at ${rings} to the flat`}. Plane it square, leave one face flat and round the other half. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last.`
         : "Pin: turn or plane the end of a longer stick round. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last.",
-    { flatted: true },
-    { flatted: false },
+    { flatted: true, rings: undefined },
+    { flatted: true, rings: "30°" },
+    { flatted: false, rings: undefined },
   ),
   blank: sentence(
     ({ fromWaste }: { fromWaste: boolean }) =>

@@ -10,7 +10,7 @@ import { readAgain, type StepContext } from "../step-context.ts";
 import { type ContentInput, keepSentences, type StepContent } from "./content.ts";
 
 export function wedgeContent({ t, plan, hasJig }: ContentInput): StepContent {
-  const { pin, wedge, capIron } = t.plane.design;
+  const { pin, wedge, capIron, wood } = t.plane.design;
   const seat = pinSeat(t.plane);
   return {
     numbers: [
@@ -21,13 +21,13 @@ export function wedgeContent({ t, plan, hasJig }: ContentInput): StepContent {
       ...t.figureRow("wedgeWidth"),
       ...t.figureRow("wedgeAtPin", WEDGE.atPin),
       ...t.figureRow("wedgeTipFromEdge"),
-      t.lengthRow(WEDGE.pinSize, pin.diameter),
+      t.lengthRow(WEDGE.pinSize, t.plane.pinSize.diameter),
       t.lengthRow(WEDGE.pinLength, 2 * pinLengths(t.plane).shoulder, "down"),
-      t.lengthRow(WEDGE.tenon, pin.tenon, "down"),
+      t.lengthRow(WEDGE.tenon, t.plane.pinSize.tenon, "down"),
       ...t.figureRow("tenonLength"),
     ],
     instructions: keepSentences(
-      WEDGE.pin({ flatted: pin.section === "flatted" }),
+      WEDGE.pin({ flatted: pin.section === "flatted", rings: wood.pinRings === 0 ? undefined : t.deg(wood.pinRings) }),
       WEDGE.blank({ fromWaste: plan.offcut.wedge.fits }),
       WEDGE.taper({ angle: t.deg(wedge.angle), hasSled: hasJig("wedge-sled") }),
       seat.gives > 0 && WEDGE.gives({ gives: t.mm(seat.gives), further: t.mm(seat.wedgeFurtherIn) }),

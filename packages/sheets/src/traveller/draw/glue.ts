@@ -125,7 +125,7 @@ export function gluePicture(t: StepContext, { marks }: StockPlan, room: PictureR
       for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(bareFrom, z, bareTo, z + cheek));
       for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
       const { shoulder, end } = pinLengths(plane);
-      const r = plane.design.pin.diameter / 2;
+      const r = plane.pinSize.diameter / 2;
       const { x } = plane.pin.centre;
       for (const pin of [boxPolygon(x - r, -shoulder, x + r, shoulder), boxPolygon(x - r / 2, -end, x + r / 2, end)])
         sketch.outline("outline", pin);

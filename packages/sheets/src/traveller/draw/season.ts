@@ -13,7 +13,7 @@ export function seasonPicture(t: StepContext, room: PictureRoom) {
   const { core, cheek, body } = plane.widths;
   const { height } = plane.design.body;
   const { shoulder, end } = pinLengths(plane);
-  const { diameter, tenon } = plane.design.pin;
+  const { diameter, tenon } = plane.pinSize;
   const y = plane.pin.centre.y;
   return composeViews({ name: "step-season", title: SEASON_DRAWING.title }, room, [
     view(SEASON_DRAWING.across, (sketch) => {

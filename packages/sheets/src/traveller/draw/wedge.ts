@@ -13,7 +13,7 @@ export function wedgePicture(t: StepContext, room: PictureRoom) {
   const { wedge, pin } = plane.design;
   const [length, butt, width] = [plane.wedgeLength, t.figure("wedgeButt"), t.figure("wedgeWidth")];
   const { shoulder, end } = pinLengths(plane);
-  const [r, tenon] = [pin.diameter / 2, pin.tenon / 2];
+  const [r, tenon] = [plane.pinSize.diameter / 2, plane.pinSize.tenon / 2];
   const bears = plane.pin.contactS - wedge.tipFromEdge;
   return composeViews({ name: "step-wedge", title: WEDGE_DRAWING.title }, room, [
     view(WEDGE_DRAWING.side, (sketch) => {
@@ -41,7 +41,9 @@ export function wedgePicture(t: StepContext, room: PictureRoom) {
       sketch.line("axis", line(point(-end - 2, 0), point(end + 2, 0)));
       sketch.level(t.ruled(2 * shoulder), point(-shoulder, -r), point(shoulder, -r));
       sketch.level(t.ruled(2 * end), point(-end, -tenon), point(end, -tenon));
-      sketch.name("right", [{ words: WEDGE_DRAWING.tenons({ diameter: t.mm(pin.tenon) }), point: point(end, 0) }]);
+      sketch.name("right", [
+        { words: WEDGE_DRAWING.tenons({ diameter: t.mm(plane.pinSize.tenon) }), point: point(end, 0) },
+      ]);
     }),
     view(pin.section === "flatted" ? WEDGE_DRAWING.endFlat : WEDGE_DRAWING.end, (sketch) => {
       const about = transformOutline(plane.pinSection, { shift: point(-plane.pin.centre.x, -plane.pin.centre.y) });

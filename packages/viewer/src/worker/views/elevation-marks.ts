@@ -60,7 +60,7 @@ function stackMarks({ plane }: StagePlane): ViewMark[] {
 function pinMarks({ plane }: StagePlane): ViewMark[] {
   return [
     outlineMark(plane.pinSection, { area: "pin", isGrained: true, part: "pin" }),
-    { d: circlePath({ centre: plane.pin.centre, radius: plane.design.pin.tenon / 2 }), line: "hidden" },
+    { d: circlePath({ centre: plane.pin.centre, radius: plane.pinSize.tenon / 2 }), line: "hidden" },
   ];
 }
 
@@ -89,7 +89,7 @@ function finishMarks({ plane, sole }: StagePlane): ViewMark[] {
 
 function axisMarks({ plane }: StagePlane): ViewMark[] {
   const { x, y } = plane.pin.centre;
-  const arm = plane.design.pin.diameter / 2 + 4;
+  const arm = plane.pinSize.diameter / 2 + 4;
   const d = `${linePath(point(x - arm, y), point(x + arm, y))}${linePath(point(x, y - arm), point(x, y + arm))}`;
   return [{ d, line: "axis" }];
 }

@@ -55,7 +55,7 @@ function stackAcross(drawn: DrawnPlane): ViewMark[] {
   const { plane } = drawn;
   const { design, widths, pin } = plane;
   const { shoulder, end } = pinLengths(plane);
-  const [half, r, t] = [design.iron.width / 2, design.pin.diameter / 2, design.pin.tenon / 2];
+  const [half, r, t] = [design.iron.width / 2, plane.pinSize.diameter / 2, plane.pinSize.tenon / 2];
   const wedgeHalf = (widths.core - design.wedge.clearance) / 2;
   const wedgeTop = Math.max(...plane.wedge.map((s) => s.from.y));
   const { y } = pin.centre;

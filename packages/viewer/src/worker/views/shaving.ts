@@ -22,12 +22,12 @@ const mix = (a: Point, b: Point, share: number): Point => point(a.x + (b.x - a.x
 const taper = (i: number, count: number): number => Math.min(1, 0.25 + i / 6, 0.2 + (count - 1 - i) / 5);
 
 /** Middle of the throat at the height of its top, and the place on the stack that the shaving slides over first. */
-function throatStations({ points, frame, design, pin }: Elevation): [Point, Point, Point, Point] {
+function throatStations({ points, frame, design, pin, pinSize }: Elevation): [Point, Point, Point, Point] {
   const { thickness, hump, setback } = design.capIron;
   const v = thickness === 0 ? 0 : thickness + hump;
   const near = ironToPlane(frame, setback + v + 1, v + OFF_STACK);
   const ramp = (y: number) => mix(points.rampFoot, points.rampTop, y / Math.max(points.rampTop.y, 1));
-  const left = point(pin.centre.x - design.pin.diameter / 2, pin.centre.y);
+  const left = point(pin.centre.x - pinSize.diameter / 2, pin.centre.y);
   const beside = mix(ramp(left.y), left, 0.62);
   const out = point(beside.x - 3, points.rampTop.y + 5);
   return [points.edge, near, beside, out];
