@@ -12,7 +12,10 @@ const DESIGNS = 200;
 const boards = seeded(12);
 const layered = randomDesigns(11, DESIGNS, isBuildable).map(({ design, changes }) => {
   const board = 10 + 20 * boards();
-  return { changes, whole: design, design: withValue(withValue(design, "core.layers", "auto"), "core.board", board) };
+  // a drill that the recess is deep enough for, as the checks ask
+  const cutter = Math.min(6, elevation(design).recess?.depth ?? 6);
+  const layers = withValue(withValue(design, "core.layers", "auto"), "core.board", board);
+  return { changes, whole: design, design: withValue(layers, "core.cornerCutter", cutter) };
 });
 
 /** Area within a circle's sector in the fewest equal chords, as the solids have it. */
