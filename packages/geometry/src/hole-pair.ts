@@ -63,7 +63,7 @@ function farthestPair(outline: Outline, corners: readonly Point[], inset: number
   return candidates
     .flatMap((a, i) => candidates.slice(i).map((b): [Point, Point] => [a, b]))
     .reduce<[Point, Point] | undefined>(
-      (best, pair) => (best && distance(...best) >= distance(...pair) ? best : pair),
+      (best, [a, b]) => (best && distance(best[0], best[1]) >= distance(a, b) ? best : [a, b]),
       undefined,
     );
 }
