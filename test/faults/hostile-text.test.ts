@@ -193,7 +193,8 @@ describe(
         expect(readFileSync(path, "latin1")).not.toMatch(/\/(JavaScript|JS|URI|Launch|OpenAction|AA|EmbeddedFile)\b/);
       const text = runForStdout(requireProgram(context, "pdftotext"), ["-raw", pdf, "-"]).replace(/\s+/g, " ");
       expect(text).toContain("=cmd|'/C calc'!A0 </script><img src=x onerror=alert(1)>");
-      expect(text).toContain("%%c\\P\\U+0041^J{\\fArial;} &amp; ]]>");
+      const onOneLine = text.replace(/\s+/g, "");
+      expect(onOneLine).toContain("%%c\\P\\U+0041^J{\\fArial;}&amp;]]>");
       expect(text).toMatch(/□□ □ z/); // what the typeface lacks is shown as missing
     });
   },

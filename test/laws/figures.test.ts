@@ -201,6 +201,13 @@ test("the ways name most figures that a length or an angle decides", () => {
     faceAngle: 1,
     ironTaper: 1,
     thicknessAtTop: 1,
+    // Of a core in layers alone.
+    bedAllowance: 1,
+    layerCount: 1,
+    layerPegLength: 1,
+    layerPegWood: 1,
+    outerLayer: 1,
+    recessLayer: 1,
   };
   expect(unnamed.sort()).toEqual(Object.keys(GIVEN).sort());
 });

@@ -96,6 +96,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
             type: "string",
             requiresArg: true,
             default: "parts,jigs,sheets,router",
+            defaultDescription: "all",
             describe: OPTIONS.only,
           }),
       async (a) => {

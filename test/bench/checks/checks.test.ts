@@ -121,7 +121,7 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
   ["tenon-play-over-year", "warning", { "pin.tenonClearance": 0.1 }, true],
   ["tenon-projection-over-year", "warning", { "pin.tenonLength": 8.4 }, true],
   ["tenon-projection-over-year", "warning", { "iron.width": 80, "wood.driest.humidity": 15 }, true],
-  ["wedge-load-over-year", "warning", { "hold.forcePerMm": 11 }, true],
+  ["wedge-load-over-year", "warning", { "hold.forcePerMm": 11, "wood.pinRings": 90 }, true],
   ["season-order", "warning", { "wood.driest.humidity": 70 }, true],
 ])("%s (%s) in %j", (code, severity, changes, cured) => {
   const design = designWith(changes);
@@ -146,7 +146,7 @@ test("a billet is judged until it is sawn, not after", () => {
 });
 
 test("a shoulder is half of what the pin is thicker than its tenon; a tenon flush with the cheek does not stand out (by hand)", () => {
-  const shoulder = found({ "pin.tenon": 12.5 }).find(({ code }) => code === "pin-shoulder");
+  const shoulder = found({ "pin.diameter": 12.7, "pin.tenon": 12.5 }).find(({ code }) => code === "pin-shoulder");
   expect(shoulder?.value).toBeCloseTo((12.7 - 12.5) / 2, 9);
   const standsOut = (tenonLength: number) =>
     found({ "pin.tenonLength": tenonLength }).some(({ code }) => code === "tenon-projection");

@@ -38,9 +38,9 @@ export const CLASS = {
       roster: "class.csv",
       line: 3,
       file: "packs/anna.yaml",
-      path: "measured.ironThickness",
-      theirs: "3.1 mm",
-      own: "3.2 mm",
+      path: "measured.mouthSeen",
+      theirs: "0.1 mm",
+      own: "0.2 mm",
     },
   ),
   groups: sentence(

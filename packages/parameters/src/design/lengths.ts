@@ -36,7 +36,7 @@ const itemText = (node: DesignNode): string | undefined =>
 const splitItems = (text: string): string[] =>
   text
     .replace(/^\s*\[|\]\s*$/g, "")
-    .split(/[+,]/)
+    .split(/\+|,\s+/)
     .map((item) => item.trim());
 
 /** Lengths as a design holds them. @param values mm */

@@ -46,6 +46,7 @@ export {
   layerOutlines,
   layerPegLength,
   layerPegs,
+  layerPegWood,
   layerShapes,
   layersOf,
   setBackLayers,

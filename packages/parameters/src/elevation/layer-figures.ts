@@ -1,7 +1,7 @@
 // Figures of a core glued up from layers; a core in one piece has none of them.
 import type { Elevation } from "./elevation.ts";
 import { count, mm, TRADE } from "./figure-row.ts";
-import { layerPegLength, layerPegs, layersOf, setBackLayers } from "./layer-shapes.ts";
+import { layerPegLength, layerPegWood, layersOf, setBackLayers } from "./layer-shapes.ts";
 import { type Layer, layerThickness } from "./layers.ts";
 
 const ofLayers =
@@ -47,10 +47,7 @@ export const LAYER_FIGURES = {
   ),
   layerPegWood: mm(
     "largest least distance to edges, recess and the other peg",
-    ofLayers((_, e) => {
-      const { front, bed } = layerPegs(e);
-      return Math.min(front.wood, bed.wood);
-    }),
+    ofLayers((_, e) => layerPegWood(e)),
     { readingMode: "down", spentAt: "cuts" },
   ),
 };

@@ -122,6 +122,16 @@ export const layerPegs: (plane: Elevation) => LayerPegs = memoizeByPlane((plane)
   return { front: widestHolePair(finished.front, radius), bed: widestHolePair(finished.setBack, radius) };
 });
 
+/** Least wood round a peg, mm; 0 where ramp or bed miss the top of the body, which a check of its own refuses. */
+export function layerPegWood(plane: Elevation): number {
+  try {
+    const { front, bed } = layerPegs(plane);
+    return Math.min(front.wood, bed.wood);
+  } catch {
+    return 0;
+  }
+}
+
 /** How far a peg stays inside each outer face of the core, mm: it must not hold the cheeks off. Common practice, no published source. */
 const PEG_SHORT = 1;
 
