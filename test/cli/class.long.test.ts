@@ -10,6 +10,7 @@ import { readDesign } from "@lamplane/parameters/design";
 import { STEP_NAMES } from "@lamplane/parameters/table";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { ERROR_ROWS } from "../../packages/bench/src/plan/sources-of-error.ts";
+import { extent } from "../support/extent.ts";
 import { runCommand } from "../support/running.ts";
 
 let folder = "";
@@ -63,12 +64,13 @@ const hashOf = (path: string) => createHash("sha256").update(readFileSync(path))
 
 const ended = (child: ChildProcess) => new Promise<number | null>((resolve) => child.on("exit", resolve));
 
-test("killed at 60 random moments and run again: no torn pack, no torn design file, and all made in the end", async () => {
+const KILLS = extent(12, 60);
+test("killed at random moments and run again: no torn pack, no torn design file, and all made in the end", async () => {
   writeFileSync(roster, "name,iron.width\nanna,50.8\nben,50.2\ncarla,44.4\ndora,48\n");
   const random = uniformGenerator(60);
   const args = ["packages/cli/bin/lamplane.js", "class", roster, "--base", join(folder, "base.yaml"), "--out", packs()];
   let finished = 0;
-  for (let kill = 0; kill < 60; kill++) {
+  for (let kill = 0; kill < KILLS; kill++) {
     const child = spawn(process.execPath, args, { stdio: "ignore" });
     const end = ended(child);
     const timer = setTimeout(() => child.kill("SIGKILL"), 200 + random() * 4000);
@@ -80,7 +82,7 @@ test("killed at 60 random moments and run again: no torn pack, no torn design fi
     if (kill % 10 === 9)
       for (const name of ["anna", "carla"]) rmSync(join(packs(), name), { recursive: true, force: true });
   }
-  expect(finished).toBeLessThan(60);
+  expect(finished).toBeLessThan(KILLS);
   expect(await ended(spawn(process.execPath, args, { stdio: "ignore" }))).toBe(0);
   expect(tornPacks(packs())).toEqual([]);
   expect(readdirSync(packs()).filter((name) => !/[.]/.test(name))).toEqual(["anna", "ben", "carla", "dora"]);

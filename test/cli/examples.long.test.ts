@@ -3,13 +3,14 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
+import { sampled } from "../support/extent.ts";
 import { requireProgram, runForOutput, runForStdout } from "../support/outside-programs.ts";
 import { readContents } from "../support/packs.ts";
 import { runCommand } from "../support/running.ts";
 import { LIB3MF_REPORT } from "../support/three-mf.ts";
 
 const EXAMPLES = readdirSync("examples").filter((name) => name.endsWith(".yaml"));
-const STAGES = ["dry-fit", "glue-up", "shaping"] as const;
+const STAGES = sampled(["dry-fit", "glue-up", "shaping"], 2);
 const folder = mkdtempSync(join(tmpdir(), "lamplane-examples-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -1,5 +1,5 @@
 // STEP files: what we write is exact solids to the Open CASCADE kernel, in FreeCAD and as occt-import-js; and what is no solid is not written.
-// LAMPLANE_STEP_DESIGNS=200 judges as many random designs with all their jigs.
+// `pnpm test:full` judges 200 random designs with all their jigs.
 import { assemblyStep, partStep } from "@lamplane/export";
 import {
   dot,
@@ -20,11 +20,12 @@ import type { Design } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+import { extent } from "../support/extent.ts";
 import { outlineVolumes } from "../support/outline-volumes.ts";
 import { requireProgram } from "../support/outside-programs.ts";
 import { freecadReports, importStep, type KernelReport } from "../support/step-kernels.ts";
 
-const RANDOM = Number(process.env.LAMPLANE_STEP_DESIGNS ?? 2);
+const RANDOM = extent(2, 200);
 /** Relative; a curved ramp's arc states its sweep some 1e-7° off what its ends say. */
 const EXACT = 1e-9;
 const NAMES = ["front-block", "bed-block", "cheek-left", "cheek-right", "wedge", "cross-pin"];

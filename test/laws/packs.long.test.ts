@@ -9,7 +9,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { designWith, WORKED } from "../support/designs.ts";
 import { sampleDxf } from "../support/outlines.ts";
 
-const DESIGN = designWith({ ...WORKED, name: "small", "shop.paper": "A3", "body.outline": "arched" });
+const DESIGN = designWith({ ...WORKED, name: "small", "shop.paper": "A3", "body.outline": "arched", "pin.tenon": 9.5 });
 const INCH = 25.4;
 
 /** A design file that gives every row, each as `write` has it. */
@@ -89,8 +89,8 @@ describe("packs", () => {
     expect(differing(await packOf(inInchWords()))).toEqual([]));
   test("of a file in inches differ in what is read, engraved or drilled alone", async () => {
     const read =
-      /^(layout\.pdf|traveller\.pdf|plots\/.*\.svg|drawings\/layout-.*\.svg|stock\.csv|figures\.json|manifest\.json)$/;
-    const engraved = /^jigs\/(fit-test|recess-template|pin-guide|throat-spacer)\.(stl|dxf)$/;
+      /^(layout\.pdf|card\.pdf|traveller\.pdf|appendix\.pdf|plots\/.*\.svg|drawings\/layout-.*\.svg|stock\.csv|figures\.json|manifest\.json)$/;
+    const engraved = /^jigs\/((fit-test|recess-template|pin-guide|throat-spacer)\.(stl|dxf)|plate-\d+\.3mf)$/;
     const noted = /^(parts|drawings)\/.*\.(dxf|svg)$/; // their notes: the work is the same, below
     const drilled = /^step\/jigs\/(fit-test|pin-guide)\.step$/; // holes for a drill of the inch chart
     const other = await packOf(inInches());

@@ -56,7 +56,7 @@ export const router = {
     source: "common practice, no published source",
   }),
   margin: length({
-    default: 10,
+    default: 20,
     min: 0,
     max: 100,
     name: "stock margin",
