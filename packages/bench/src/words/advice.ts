@@ -18,10 +18,10 @@ const OF_BLOCKS = {
 
 const OF_IRON = {
   "thicken-wedge-tip": "Make the wedge tip thicker.",
-  "widen-core": "Allow room to square the iron, and for the core to shrink.",
+  "widen-core": "Make the core wider: the iron needs room to be squared, and the core shrinks.",
   "grind-lower-or-bed-steeper": "Grind a lower bevel, or bed the iron steeper.",
   "square-blocks-or-plane-ramp":
-    "Truing the sole does not change it. True the bed square and glue the front block square; or, with the edge even, plane the foot of the ramp back at the narrow side.",
+    "Truing the sole does not even out a crooked mouth. True the bed square and glue the front block square; or, with the edge even, plane wood off the foot of the ramp at the narrow side.",
   "true-bed-square-or-widen-core":
     "The cheeks stop the iron before its edge is even with the sole. True the bed square across, or plan more side clearance.",
   "measure-iron-further-apart":
@@ -38,7 +38,7 @@ const OF_PIN_AND_WEDGE = {
   "make-room-for-fingers": "Fingers must reach a jammed shaving. Lean the ramp further forward, or raise the pin.",
   "let-pin-turn": "The pin must turn to seat on the wedge.",
   "thin-tenon-or-thicken-pin": "Make the tenon thinner, or the pin thicker.",
-  "lessen-end-gaps": "Leave smaller gaps at its ends.",
+  "lessen-end-gaps": "Leave smaller gaps at the shoulders of the cross pin.",
   "lengthen-tenons": "Make the tenons longer.",
   "shorten-standing-tenon": "The tenon stands out of the cheek. Shorten it.",
   "lower-wedge-tip-or-raise-pin": "Bring the wedge tip nearer the edge, or raise the pin.",
@@ -53,7 +53,7 @@ const OF_STOCK = {
   "thicken-cheek": "Make the cheeks thicker: the pin bears in them.",
   "narrow-recess": "The iron rests on these lands. Make the recess narrower.",
   "lessen-head-travel": "The iron needs support near its edge. Allow the screw head less travel.",
-  "let-head-in": "The screw head must go into the recess.",
+  "let-head-in": "Make the recess wider: the screw head must go in.",
   "keep-head-off-floor": "The screw head must clear the floor of the recess.",
   "take-smaller-cutter": "Use a smaller cutter.",
   "omit-recess-or-raise-plane":
@@ -88,7 +88,7 @@ const OF_SEASONS = {
   "narrow-wedge": "The wedge would bind between the cheeks. Make it narrower.",
   "bore-larger-holes": "The pin must turn to seat on the wedge. Bore larger holes.",
   "shorten-tenons-for-dry-days": "The body shrinks and the pin does not. Shorten the tenons.",
-  "tap-wedge-in-on-dry-days": "Tap the wedge in again in the dry season, and ease it before the damp one.",
+  "tap-wedge-in-on-dry-days": "Tap the wedge in again in the dry season, and back it out a little before the damp one.",
   "ease-wedge-before-damp-days": "Ease the wedge before the damp season, or choose woods that move less.",
   "exchange-seasons": "Exchange the driest and the dampest days.",
 } as const;

@@ -35,7 +35,7 @@ export const BOARDS = {
       `${name}  ${size}, rings at ${rings} to the sole`,
     { name: "core", size: "255.4 × 53.6 × 64 mm", rings: "20°" },
   ),
-  price: sentence(({ price }: { price: string }) => `Boards to pay for: ${price}.`, { price: "24" }),
+  price: sentence(({ price }: { price: string }) => `The boards cost ${price}.`, { price: "24" }),
   left: sentence(({ sizes }: { sizes: readonly string[] }) => `Left whole: ${listText(sizes)}.`, {
     sizes: ["350 × 79.4 × 63.5 mm"],
   }),

@@ -8,7 +8,7 @@ export const SETUP_WORDS = {
   },
   blankHeight: {
     title: "Mill cores and cheeks to height",
-    task: "Plane one edge, then the other to the height over everything.",
+    task: "Plane one edge straight, then the other until every piece is as high as shown.",
   },
   cheek: { title: "Mill cheeks to thickness", task: "Two to a plane. Mark pairs before they leave the machine." },
   coreWidth: { title: "Mill cores to width", task: "Sides parallel. Write the plane's number on each core." },
@@ -47,7 +47,7 @@ export const CLASS_SHEET = {
   jigs: "Jigs to make",
   jigsHead: ["jig", "for planes", "print or cut"],
   jigsTask:
-    "A jig serves every plane that it comes out alike for. Make one of each line, or more where several work at once.",
+    "One jig does for every plane that is named beside it. Make one of each line, or more where several work at once.",
   setUps: "Set-ups of the day, in the order of the work",
   order: "Work the pages in order. Tick each plane as it is cut.",
   cutList: "Cut list over all boards",

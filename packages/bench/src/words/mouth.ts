@@ -17,9 +17,12 @@ export const MOUTH = {
     { growth: "1.51", units: "in" },
   ),
   leave: "LEAVE IT: the mouth is as wanted.",
-  leaveWide: sentence(({ by }: { by: string }) => `LEAVE IT: ${by} too wide, less than one shaving opens it.`, {
-    by: "0.02 mm",
-  }),
+  leaveWide: sentence(
+    ({ by }: { by: string }) => `LEAVE IT: ${by} too wide, less than one shaving makes. No planing closes it.`,
+    {
+      by: "0.02 mm",
+    },
+  ),
   takeOff: sentence(
     ({ amount, atLeast, shavings }: { amount: string; atLeast: boolean; shavings: string }) =>
       `TAKE OFF ${atLeast ? "at least " : ""}${amount} of the sole${shavings}.`,
@@ -31,7 +34,7 @@ export const MOUTH = {
       `: ${count} ${count === 1 ? "shaving" : "shavings"} of ${size}, each opens the mouth ${opens}`,
     { count: 3, size: "0.05 mm", opens: "0.08 mm" },
   ),
-  shut: "No light shows: it may need more than that. True on, and read again.",
+  shut: "No light shows, so this is only the least it needs. Take it off, then read again.",
   stopShort: "Stop short, set the edge to the new sole, and read the mouth again.",
   tension: "Plane with iron and wedge at working tension, the edge drawn back above the sole.",
   tooWide: sentence(
@@ -69,7 +72,7 @@ export const MOUTH = {
   ),
   planeRamp: sentence(
     ({ narrow }: { narrow: string }) =>
-      `With the edge even with the sole, plane the foot of the ramp back by that much at the ${narrow} cheek, tapering to nothing at the other.`,
+      `With the edge even with the sole, plane that much off the foot of the ramp at the ${narrow} cheek, running out to nothing at the other.`,
     { narrow: "left" },
   ),
   tilt: sentence(

@@ -117,7 +117,7 @@ export const pin = {
   height: lengthOrAuto({
     min: 8,
     max: 140,
-    auto: "where the smallest margin round the pin is largest",
+    auto: "the height that leaves the most room all round the pin",
     name: "cross pin height",
     help: "Height of the cross pin axis above the trued sole.",
     source: "plane geometry: largest smallest margin",

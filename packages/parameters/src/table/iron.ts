@@ -8,7 +8,7 @@ export const iron = {
     min: 8,
     max: 120,
     name: "iron width",
-    help: "Width of the iron at the cutting edge.",
+    help: "Greatest width of the iron, just above the edge or at the top.",
     source: CALIPER,
   }),
   thickness: requiredLength({

@@ -94,7 +94,7 @@ export const measured = {
     reading: "caliper",
     isBought: true,
   }),
-  ironWidth: length(8, 120, "iron width", "Width of the iron at the cutting edge.", {
+  ironWidth: length(8, 120, "iron width", "Greatest width of the iron, just above the edge or at the top.", {
     at: "iron",
     parameter: "iron.width",
     replaces: true,

@@ -97,7 +97,11 @@ export const VALUE_FAULT = {
   missing: sentence(
     ({ path, help, allowed }: { path: string; help: string; allowed: string }) =>
       `${path} is missing: ${help} Write ${allowed}`,
-    { path: "iron.width", help: "Width of the iron at the cutting edge.", allowed: "8 mm to 120 mm" },
+    {
+      path: "iron.width",
+      help: "Greatest width of the iron, just above the edge or at the top.",
+      allowed: "8 mm to 120 mm",
+    },
   ),
   "no-value": sentence(
     ({ allowed }: { allowed: string }) => `no value; write ${allowed}, or leave the key out`,
@@ -176,7 +180,7 @@ export const SCHEMA = {
   withUnit: "A number with its unit.",
   withUnits: "Lengths with their units.",
   bareNumbers: sentence(({ help, unit }: { help: string; unit: string }) => `${help} Bare numbers: ${unit}.`, {
-    help: "Width of the iron at the cutting edge.",
+    help: "Greatest width of the iron, just above the edge or at the top.",
     unit: "mm",
   }),
 } as const;

@@ -20,7 +20,7 @@ export const CRADLE = {
     "The bed block's sole lies on the long seat, its heel end against the short one. The base stands on the bench, and the bed above it is level.",
   use: sentence(
     ({ narrower }: { narrower: string }) =>
-      `Survey the bed in it on a flat bench. To plane, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${narrower} narrower), and work toward the heel. Never cut against a loose block.`,
+      `Survey the bed in it on a flat bench. To plane, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${narrower} narrower), and plane up the bed, toward the heel. Never cut against a loose block.`,
     { narrower: "9.6 mm" },
   ),
 } as const;
@@ -60,7 +60,7 @@ export const PIN_GUIDE = {
   drill: sentence(({ drill }: { drill: string }) => `a ${drill} drill`, { drill: "9.8 mm" }),
   use: sentence(
     ({ peg, below, content }: Record<"peg" | "below" | "content", string>) =>
-      `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${below} or more below it. Lay it on the outside of the left cheek, push it up and back until all three pegs touch both cheeks, and clamp it. Bore both at once with ${content}. Open a tight printed hole with the drill itself.`,
+      `Put three pegs of ${peg} (dowels or drill shanks) through the small holes, standing out ${below} or more below it. Lay it on the outside of the left cheek, slide it toward the top and the heel until all three pegs touch both cheeks, and clamp it. Bore both at once with ${content}. Open a tight printed hole with the drill itself.`,
     { peg: "6 mm", below: "16 mm", content: "a 9.8 mm drill" },
   ),
   printed: `${FLAT} The holes stand upright as it lies.`,
@@ -115,7 +115,7 @@ export const SPACER = {
   against:
     "Its flange lies on the flat tops of both blocks, one flank on the bed, the other on the ramp; its slot clears the cross pin.",
   checks:
-    "It checks the front block's place; contact with the iron sets it. At the dry fit, iron out and pin in its holes, let it down over the pin, midway between the cheeks. Both flanks touch and the flange lies flat: the throat is as planned. Flange up: narrower. Flanks loose: wider. Find out why before you glue",
+    "It checks the front block's place; contact with the iron sets it. At the dry fit, iron out and pin in its holes, let it down over the pin, midway between the cheeks. Both flanks touch and the flange lies flat: the throat is as planned. If the flange stands off the tops, the throat is too narrow; if the flanks rattle, it is too wide. Find out why before you glue",
   sets: "It sets the blocks where the iron does not. With the cross pin in its holes, let it down over the pin midway between the cheeks and slide both blocks to its flanks, flange down on their tops",
   use: sentence(
     ({

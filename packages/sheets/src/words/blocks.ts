@@ -18,12 +18,12 @@ export const CUTS = {
   testPiece: "Set the saw by the gauge or a bevel. Cut a test piece of the core's height and measure it first.",
   ramp: sentence(
     ({ angle }: SawData) =>
-      `Clamp the core. Swing the saw ${angle} from square, so that the cut runs to the right as it comes toward you. Cut the ramp; the mark just stays.`,
+      `Clamp the core. Swing the saw ${angle} from square, so that the cut runs to the right as it comes toward you. Cut the ramp in the waste and just leave the line.`,
     { angle: "30°" },
   ),
   bed: sentence(
     ({ angle }: SawData) =>
-      `Leave the core lying as it is. Swing the saw ${angle} to the other side and cut the bed. Leave its mark and a shaving to true.`,
+      `Leave the core lying as it is. Swing the saw ${angle} to the other side and cut the bed. Leave the line, and a shaving for truing.`,
     { angle: "43°" },
   ),
   beyond: sentence(
@@ -45,7 +45,7 @@ export const CUTS = {
   ),
   curve:
     "Shape the curve after the straight cut, by the template, wear first, with disc, belt, rasp or plane. A drum cannot form it.",
-  waste: "Keep the waste wedge: it backs the blocks in the vise.",
+  waste: "Keep the throat offcut: it backs the blocks in the vise.",
   angles: "Each angle measured on both sides of the block, not read off the saw.",
   square: "Cuts square across the core: no light under a square along either slope.",
   curveFits: "The curve fits its template from wear to top and is nowhere proud.",
@@ -57,7 +57,7 @@ export const BED = {
   unsupported: "Bed below the heel of the bevel that the iron never touches",
   hold: sentence(
     ({ hasCradle }: { hasCradle: boolean }) =>
-      `Hold the block in the ${hasCradle ? "bed cradle" : "vise with the waste wedge under it"}, the bed level and up.`,
+      `Hold the block in the ${hasCradle ? "bed cradle" : "vise with the throat offcut under it"}, the bed level and up.`,
     { hasCradle: true },
     { hasCradle: false },
   ),
@@ -68,7 +68,7 @@ export const BED = {
   blue: "Rub pencil on the back of the iron, lay it on the bed and press: the marks that it leaves are the high places.",
   feather: sentence(
     ({ height }: { height: string }) =>
-      `Take the feather off the tip of the bed, square to the sole, ${height} high: a thin tip breaks in the glue-up. What is left of it goes when the sole is planed.`,
+      `Take the feather off the tip of the bed, square to the sole, ${height} high: a thin tip breaks in the glue-up. The small flat that this leaves goes when the sole is planed.`,
     { height: "3 mm" },
   ),
   measure: "Measure the bed angle again from the sole, on both sides.",
@@ -103,7 +103,7 @@ export const RECESS = {
     { depth: "5 mm" },
   ),
   flat: "Iron flat on both lands and on the pad below the recess.",
-  free: "With the iron against the line of either cheek, the head still has a hair of room.",
+  free: "Push the iron over to the line of the left cheek, then of the right: the screw head must not touch the recess.",
 } as const;
 
 export const PIN_HOLE = {

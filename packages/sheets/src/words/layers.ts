@@ -32,7 +32,7 @@ export const BOARDS = {
   grain: "Turn every strip so that the lines of the grain, seen from the side, run down toward the heel.",
   setAside: "Set aside wood for wedge, cross pin and pegs as in the stock list.",
   clear: "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
-  planes: sentence(({ length }: LengthData) => `The boards plane down to ${length} on both faces.`, {
+  planes: sentence(({ length }: LengthData) => `Plane both faces of the boards: they come out ${length} thick.`, {
     length: "18.4 mm",
   }),
 } as const;
@@ -94,12 +94,12 @@ export const LAYER_CUTS = {
   testPiece: "Set the saw by the gauge or a bevel. Cut a test piece of the layer's height and measure it first.",
   ramp: sentence(
     ({ angle }: { angle: string }) =>
-      `Clamp the layer. Swing the saw ${angle} from square, so that the cut runs to the right as it comes toward you. Cut the ramp; the mark just stays.`,
+      `Clamp the layer. Swing the saw ${angle} from square, so that the cut runs to the right as it comes toward you. Cut the ramp in the waste and just leave the line.`,
     { angle: "30°" },
   ),
   bed: sentence(
     ({ angle, length }: { angle: string; length: string }) =>
-      `Leave the layer lying as it is. Swing the saw ${angle} to the other side and cut the bed. Leave its mark, which has ${length} to true in it.`,
+      `Leave the layer lying as it is. Swing the saw ${angle} to the other side and cut the bed. Leave the line: it has ${length} for truing in it.`,
     { angle: "43°", length: "0.3 mm" },
   ),
   recess: sentence(
@@ -111,7 +111,7 @@ export const LAYER_CUTS = {
   glue: "Glue front and bed block each by themselves: pegs in the first layer, glue on one face of each joint, the layers down in their order. Clamp between flat cauls. Leave the pegs short of both outer faces.",
   dry: "Wipe the glue out of the recess before it sets. Let the blocks dry a day, then plane their sides flat to the width of the stack.",
   flat: "Outer faces flat and parallel, as wide as the core; no peg stands out.",
-  square: "Ramp and bed square across the block: a square shows no light but the steps of the saw.",
+  square: "Ramp and bed square across the block: under a square no light shows but at the small steps between layers.",
   head: "The screw head goes into the recess with room at both sides.",
 } as const;
 

@@ -68,7 +68,7 @@ export const CHEEK_LAYOUT = {
   ),
   glue: sentence(
     ({ hand }: { hand: "left" | "right" }) =>
-      `Glue this paper, print up, to the INSIDE of the ${hand} cheek: cut it out along the edges of the blank and lay sole to sole, toe end to toe end.`,
+      `Glue this paper, print up, to the INSIDE of the ${hand} cheek: cut it out along the edges of the blank and lay its sole along the sole of the cheek, its toe end at the toe end.`,
     { hand: "left" },
   ),
   drill: sentence(

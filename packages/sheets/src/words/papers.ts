@@ -39,7 +39,7 @@ export const FRONT = {
     "card.pdf has all set-ups and cautions on two pages, to hang up. appendix.pdf has plots, strength and sources.",
   ],
   rounding: {
-    in: "A length stands on the nearest division of your rule, with + where it is plainly over and − where it is under. Behind it in brackets stands the length itself, for the caliper. “No less” and “no more” say which way a length may err.",
+    in: "Lengths are rounded to your rule: 3 1/2+ is a touch more, 3 1/2− a touch less. The exact length, for the caliper, is in brackets. “No less” and “no more” say which way a length may err.",
     mm: "Lengths are in millimetres to the hundredth. Work each to what your tool holds. “No less” and “no more” say which way a length may err.",
   },
   stock: sentence(

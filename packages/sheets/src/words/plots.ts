@@ -71,8 +71,8 @@ export const APPENDIX_PLOTS = {
   mouth: "What each truing of the sole costs the mouth.",
   throat: "Whether a shaving finds its way out: width of the throat from the mouth to the top.",
   gaps: "What dry and damp days do to the gaps over the year (indicative).",
-  bed: "What they do to the bed angle (indicative).",
-  mouthYear: "What they do to the mouth (indicative).",
+  bed: "What dry and damp days do to the bed angle (indicative).",
+  mouthYear: "What dry and damp days do to the mouth (indicative).",
   shares: sentence(
     ({ assumption }: { assumption: string }) =>
       `Which step decides how wide the mouth comes out before set, read and repeat.${assumption}`,

@@ -9,7 +9,7 @@ export const WEDGE = {
   pin: sentence(
     ({ flatted, rings }: { flatted: boolean; rings: string | undefined }) =>
       flatted
-        ? `Pin: take a longer stick, its rings ${rings === undefined ? "along the flat" : `at ${rings} to the flat`}. Plane it square, leave one face flat and round the other half. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last.`
+        ? `Pin: take a longer stick, its rings ${rings === undefined ? "along the flat" : `at ${rings} to the flat`}. Plane it square. Round the upper half; the lower half stays square, its flat face to the wedge. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last.`
         : "Pin: turn or plane the end of a longer stick round. Cut the tenons with square shoulders, so that they turn freely without shake. Cut the pin off last.",
     { flatted: true, rings: undefined },
     { flatted: true, rings: "30°" },
@@ -18,7 +18,7 @@ export const WEDGE = {
   blank: sentence(
     ({ fromWaste }: { fromWaste: boolean }) =>
       fromWaste
-        ? "Wedge: its blank comes out of the waste of the throat, grain along its length."
+        ? "Wedge: its blank comes out of the throat offcut, grain along its length."
         : "Wedge: cut its blank from straight-grained stock, grain along its length.",
     { fromWaste: true },
     { fromWaste: false },
@@ -125,7 +125,7 @@ export const GLUE_UP = {
   spacer:
     "Wax the throat spacer and let it in once the clamps hold: it must stand as it stood dry. Draw it straight up by its tab before the glue sets.",
   readTips:
-    "Read the place of both tips and turn the pin. Knock a block that has crept back now; later it is too late.",
+    "Read the place of both tips and turn the pin. Knock a block that has crept back to its place at once: when the glue grabs it is too late.",
   finishedToe: sentence(
     ({ trim }: { trim: string }) =>
       `The table counts from the toe end. What you write down counts from the line of the finished toe, ${trim} further in.`,

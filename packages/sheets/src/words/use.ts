@@ -18,10 +18,10 @@ export const SOLE = {
   finePass:
     "Plane the sole from toe to heel with a sharp, fine-set plane, or on abrasive on a flat plate. Try it with a straightedge along, across and corner to corner, and with winding sticks at the ends.",
   touch:
-    "Toe, the wood just before the mouth, just behind it, and heel lie in one plane. A little hollow between them does no harm.",
+    "Toe, the wood just in front of the mouth, just behind it, and heel lie in one plane. A little hollow between them does no harm.",
   stop: sentence(
     ({ stopShort, height }: { stopShort: string; height: string }) =>
-      `Stop while the mouth is still closed or narrower than wanted, at least ${stopShort} above the planned sole. Measure the height beside the mouth: what it has over ${height} is the wood still left. Write it down.`,
+      `Stop while the mouth is still closed or narrower than wanted, with at least ${stopShort} of wood still to come off. Measure the height beside the mouth: what it has over ${height} is the wood still left. Write it down.`,
     { stopShort: "0.1 mm", height: "58 mm" },
   ),
   flat: "Flat with the wedge at working tension: no light before and behind the mouth.",
@@ -54,10 +54,11 @@ export const OPEN_MOUTH = {
   ),
   takeOffCurve:
     "Take off, with the edge drawn back, what “lamplane mouth FILE --seen …” says. Beyond the wear of the ramp the mouth follows the curve, and no one factor holds.",
-  repeat: "Repeat, with half of what is left each time. A mouth that is too wide cannot be planed closed.",
+  repeat:
+    "Take off only half of that, set the edge, read again, and go on like this until the mouth is right. A mouth that is too wide cannot be planed closed.",
   right: sentence(
     ({ opening }: { opening: string }) =>
-      `Mouth ${opening} with the edge at the sole, the same at both sides. Tilt the iron by a tap until its edge lies even; even the mouth at the ramp.`,
+      `Mouth ${opening} with the edge at the sole, the same at both sides. Tap the iron sideways until its edge is even with the sole. If the mouth is then wider at one side, plane the ramp, not the iron.`,
     { opening: "0.15 mm" },
   ),
   flat: "Sole still flat when the mouth is right.",
@@ -71,7 +72,7 @@ export const SHAPING = {
   crown: "Crown from the toe",
   ends: sentence(
     ({ toMouth, length, hasPegs }: { toMouth: string; length: string; hasPegs: boolean }) =>
-      `Draw the finished toe ${toMouth} before the edge and the finished heel ${length} behind the toe: the mouth governs, not the ends of the blank. Trim both square${hasPegs ? "; the pegs go with the waste" : ""}.`,
+      `Draw the finished toe ${toMouth} in front of the edge and the finished heel ${length} behind the toe: the mouth governs, not the ends of the blank. Trim both square${hasPegs ? "; the pegs go with the waste" : ""}.`,
     { toMouth: "76.67 mm", length: "230 mm", hasPegs: true },
     { toMouth: "76.67 mm", length: "230 mm", hasPegs: false },
   ),
@@ -89,7 +90,7 @@ export const FIRST_SHAVING = {
   oil: "Oil the outside and the ends thinly and wipe them dry. No oil on bed, wedge or in the throat: it would make the wedge slip. Wax the sole.",
   ironIn: "Put the iron in, its edge just above the sole. Push the wedge home by hand, then tap it once, lightly.",
   tap: "Tap as drawn: the end of the iron (1) for a deeper cut, the wedge (2) to hold it, the heel (3) to draw the iron back and free the wedge. Tap the sides of the iron to level the edge.",
-  light: "Take light shavings first, on easy wood. Stand so that nothing is before the plane but the bench.",
+  light: "Take light shavings first, on easy wood. Stand so that nothing is in front of the plane but the bench.",
   whole: "A whole, even shaving that leaves the throat by itself.",
   stays: "The iron stays where it is after ten strokes; else the wedge does not bear over its length: back to step 8.",
   noTear: "No chatter, and no tear-out that the mouth should have stopped.",
@@ -118,10 +119,10 @@ export const SEASON = {
     "With the wedge at working tension and the edge drawn back, lay the straightedge on the sole as at its first truing.",
   sides:
     "Try the sides of the iron: a tap must still move it sideways a little. Try that wedge and pin move. Write down the room you find.",
-  wedge: "Tap the wedge in again in the dry season. Ease it before the damp one, or it may crush the pin.",
+  wedge: "Tap the wedge in again in the dry season. Before the damp one back it out a little, or it may crush the pin.",
   tenons: "Pare tenons that stand out of the cheeks flush. Shorten a pinched pin at its shoulders.",
   trueing:
-    "True a sole that is no longer flat in fine shavings, and no more than it needs: each costs the mouth as above and cannot be put back. Read the mouth after it and write it down.",
+    "If the sole is no longer flat, true it in fine shavings, and no more than it needs: each opens the mouth as above, for good. Read the mouth after it and write it down.",
   grinding: sentence(
     ({ ground, way, by }: { ground: string; way: "opens" | "closes"; by: string }) =>
       `The iron tapers: each ${ground} ground off its edge ${way} the mouth by ${by}.`,

@@ -68,7 +68,7 @@ export const IRON = {
       `The bevel ends ${heel} from the edge: a caliper reaches the back only above it. Measure there, and enter that place as iron.thicknessFromEdge.`,
     { heel: "9.2 mm" },
   ),
-  measureWidth: "Measure the width just above the edge and at the top. Write down the greater.",
+  measureWidth: "Measure the width just above the edge and at the top. Write down the greater of the two.",
   flatBack:
     "Lay the back of the iron on a flat plate. Where it rocks or is hollow, first flatten the part that lies on the bed, then measure.",
   measureCap:

@@ -26,6 +26,7 @@ export class DrawingView {
   readonly #parts: SheetParts;
   readonly #timer: LatencyTimer;
   #figures: Readonly<Record<string, FigureWords>> = {};
+  #cures: { readonly findings: readonly RemediedFinding[]; readonly requestId: number } | undefined;
   #plane: SheetPlane | undefined;
   /** Whether the steps are gone through: then the plane at work is one of them. */
   #isBuilding = false;
@@ -76,6 +77,7 @@ export class DrawingView {
     const { notes, schedule, steps, title, fields } = this.#parts;
     const plane = this.#plane!;
     notes.show(words, this.isDragging);
+    if (this.#cures?.requestId === requestId) this.#showCures();
     schedule.show(plane);
     steps.show(words, plane, stage, this.#figures);
     title.show(plane, fields.elevation.scale()?.perMm);
@@ -106,8 +108,14 @@ export class DrawingView {
     this.#parts.strip.draw(guide.strip);
   }
 
-  addCures(findings: readonly RemediedFinding[]): void {
-    if (this.#plane) this.#parts.notes.addCures(findings, this.#plane.design);
+  /** Cures come from a worker of their own and may be there before the notes that they belong to. */
+  addCures(findings: readonly RemediedFinding[], requestId: number): void {
+    this.#cures = { findings, requestId };
+    this.#showCures();
+  }
+
+  #showCures(): void {
+    if (this.#plane && this.#cures) this.#parts.notes.addCures(this.#cures.findings, this.#plane.design);
     this.#drawLeaders();
   }
 

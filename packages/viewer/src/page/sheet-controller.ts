@@ -228,7 +228,7 @@ export class SheetController {
     "no-solid": () =>
       this.#parts.body.showMessage("No body can be made of this design; the notes say what stands in the way."),
     cures: (response) => {
-      if (this.#isLatest(response)) this.#drawing.addCures(response.findings);
+      if (this.#isLatest(response)) this.#drawing.addCures(response.findings, response.requestId);
     },
     plots: (response) => {
       if (this.#isLatest(response)) this.#parts.plots.show(response.plots, response.film);
