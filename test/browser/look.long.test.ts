@@ -4,6 +4,7 @@ import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import { contrast } from "../support/contrast.ts";
 import { requireProgram } from "../support/outside-programs.ts";
 import { greyPages, type Pixels, wordsOf } from "../support/pages.ts";
 
@@ -31,19 +32,6 @@ async function seriousFaults(page: Page): Promise<string[]> {
       ({ id, nodes }) =>
         `${id}: ${nodes.map(({ target, failureSummary }) => `${target} ${failureSummary}`).join("; ")}`,
     );
-}
-
-/** Relative luminance and contrast. @see WCAG 2.2, definitions of relative luminance and contrast ratio */
-function contrast(a: string, b: string): number {
-  const luminance = (hex: string) => {
-    const [r, g, blue] = [1, 3, 5].map((k) => {
-      const share = Number.parseInt(hex.slice(k, k + 2), 16) / 255;
-      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-    }) as [number, number, number];
-    return 0.2126 * r + 0.7152 * g + 0.0722 * blue;
-  };
-  const [light, dark] = [luminance(a), luminance(b)].sort((x, y) => y - x) as [number, number];
-  return (light + 0.05) / (dark + 0.05);
 }
 
 /** Rows of a page with ink between its frame lines at the sides. */

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { COEFFICIENTS } from "../../packages/parameters/src/wood/species-data.ts";
 import { woodTones } from "../../packages/viewer/src/page/wood-tones.ts";
+import { contrast } from "../support/contrast.ts";
 
 const SHEET = readFileSync("packages/viewer/public/sheet.css", "utf8");
 const inSheet = (name: string) =>
@@ -10,19 +11,6 @@ const inSheet = (name: string) =>
     string,
     string,
   ];
-
-/** @see WCAG 2.2, definitions of relative luminance and contrast ratio */
-function contrast(a: string, b: string): number {
-  const luminance = (hex: string) => {
-    const [r, g, blue] = [1, 3, 5].map((k) => {
-      const share = Number.parseInt(hex.slice(k, k + 2), 16) / 255;
-      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-    }) as [number, number, number];
-    return 0.2126 * r + 0.7152 * g + 0.0722 * blue;
-  };
-  const [dark, light] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
-  return (light + 0.05) / (dark + 0.05);
-}
 
 test("contrast is WCAG's", () => expect(contrast("#777777", "#ffffff")).toBeCloseTo(4.48, 2)); // WebAIM
 

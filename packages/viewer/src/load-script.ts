@@ -4,36 +4,34 @@ const loading = new Map<string, Promise<void>>();
 
 /** Loads a script beside the page, once. @throws Error in words where it is missing; it may be asked for again */
 export function loadScript(name: string): Promise<void> {
-  const known = loading.get(name);
-  if (known) return known;
-  const loaded = new Promise<void>((resolve, reject) => {
+  return loadOnce(name, () => {
     const script = document.createElement("script");
     script.src = `./${name}`;
-    script.addEventListener("load", () => resolve());
-    script.addEventListener("error", () => {
-      loading.delete(name);
-      reject(new Error(`${name} is missing beside the page; build the page again`));
-    });
-    document.head.append(script);
+    return script;
   });
-  loading.set(name, loaded);
-  return loaded;
 }
 
-/** Loads a style sheet beside the page, once. @throws Error in words where it is missing */
+/** Loads a style sheet beside the page, once. @throws Error in words where it is missing; it may be asked for again */
 export function loadStyle(name: string): Promise<void> {
-  const known = loading.get(name);
-  if (known) return known;
-  const loaded = new Promise<void>((resolve, reject) => {
+  return loadOnce(name, () => {
     const link = document.createElement("link");
     link.rel = "stylesheet";
     link.href = `./${name}`;
-    link.addEventListener("load", () => resolve());
-    link.addEventListener("error", () => {
+    return link;
+  });
+}
+
+function loadOnce(name: string, makeElement: () => HTMLElement): Promise<void> {
+  const known = loading.get(name);
+  if (known) return known;
+  const loaded = new Promise<void>((resolve, reject) => {
+    const element = makeElement();
+    element.addEventListener("load", () => resolve());
+    element.addEventListener("error", () => {
       loading.delete(name);
       reject(new Error(`${name} is missing beside the page; build the page again`));
     });
-    document.head.append(link);
+    document.head.append(element);
   });
   loading.set(name, loaded);
   return loaded;

@@ -1,37 +1,58 @@
 // A drawing moved or scaled as a whole.
-import { type Point, point, type Segment, transformCircle, transformPoint, transformSegment } from "@lamplane/geometry";
+import {
+  type Circle,
+  point,
+  type Segment,
+  transformCircle,
+  transformPoint,
+  transformSegment,
+} from "@lamplane/geometry";
 import type { Drawing, DrawingEntry } from "./drawing.ts";
 import { drawingBounds } from "./drawing-bounds.ts";
+
+/** What becomes of each thing in a drawing. */
+interface DrawingMap {
+  at(p: Circle["centre"]): Circle["centre"];
+  segment(s: Segment): Segment;
+  circle(circle: Circle): Circle;
+  length(mm: number): number;
+}
 
 /** The same drawing with the lower left corner of its work at 0, 0, where a machine's zero is set. */
 export function moveToOrigin(drawing: Drawing): Drawing {
   const { min } = drawingBounds(drawing);
   const shift = { shift: point(-min.x, -min.y) };
-  const moveSegment = (s: Segment) => transformSegment(s, shift);
-  const move = (entry: DrawingEntry): DrawingEntry => {
-    if (entry.kind === "note") return { ...entry, at: transformPoint(entry.at, shift) };
-    if (entry.kind === "circle") return { ...entry, circle: transformCircle(entry.circle, shift) };
-    if (entry.kind === "path") return { ...entry, segments: entry.segments.map(moveSegment) };
-    return { ...entry, outline: entry.outline.map(moveSegment) };
-  };
-  return { ...drawing, entries: drawing.entries.map(move) };
+  return mapDrawing(drawing, {
+    at: (p) => transformPoint(p, shift),
+    segment: (s) => transformSegment(s, shift),
+    circle: (circle) => transformCircle(circle, shift),
+    length: (mm) => mm,
+  });
 }
 
 /** The same drawing in another unit: every length times `factor`. */
 export function scaleDrawing(drawing: Drawing, factor: number): Drawing {
-  const at = (p: Point) => point(p.x * factor, p.y * factor);
-  const scaleSegment = (s: Segment): Segment =>
-    s.kind === "line"
-      ? { ...s, from: at(s.from), to: at(s.to) }
-      : { ...s, from: at(s.from), to: at(s.to), centre: at(s.centre), radius: s.radius * factor };
-  const scale = (entry: DrawingEntry): DrawingEntry => {
-    if (entry.kind === "note") return { ...entry, at: at(entry.at), height: entry.height * factor };
-    const depth = entry.depth === undefined ? {} : { depth: entry.depth * factor };
-    if (entry.kind === "circle")
-      return { ...entry, ...depth, circle: { centre: at(entry.circle.centre), radius: entry.circle.radius * factor } };
-    if (entry.kind === "path") return { ...entry, ...depth, segments: entry.segments.map(scaleSegment) };
-    return { ...entry, ...depth, outline: entry.outline.map(scaleSegment) };
+  const length = (mm: number) => mm * factor;
+  const at = (p: Circle["centre"]) => point(length(p.x), length(p.y));
+  return mapDrawing(drawing, {
+    at,
+    segment: (s) =>
+      s.kind === "line"
+        ? { ...s, from: at(s.from), to: at(s.to) }
+        : { ...s, from: at(s.from), to: at(s.to), centre: at(s.centre), radius: length(s.radius) },
+    circle: ({ centre, radius }) => ({ centre: at(centre), radius: length(radius) }),
+    length,
+  });
+}
+
+function mapDrawing(drawing: Drawing, map: DrawingMap): Drawing {
+  const mapEntry = (entry: DrawingEntry): DrawingEntry => {
+    if (entry.kind === "note") return { ...entry, at: map.at(entry.at), height: map.length(entry.height) };
+    const depth = entry.depth === undefined ? {} : { depth: map.length(entry.depth) };
+    if (entry.kind === "circle") return { ...entry, ...depth, circle: map.circle(entry.circle) };
+    if (entry.kind === "path") return { ...entry, ...depth, segments: entry.segments.map(map.segment) };
+    return { ...entry, ...depth, outline: entry.outline.map(map.segment) };
   };
-  const thickness = drawing.thickness === undefined ? {} : { thickness: drawing.thickness * factor };
-  return { ...drawing, ...thickness, entries: drawing.entries.map(scale) };
+  const thickness = drawing.thickness === undefined ? {} : { thickness: map.length(drawing.thickness) };
+  return { ...drawing, ...thickness, entries: drawing.entries.map(mapEntry) };
 }

@@ -9,6 +9,7 @@ import {
   type Point,
   point,
   pointsEqual,
+  reverseSegment,
   type Segment,
   sinDeg,
   tanDeg,
@@ -55,9 +56,6 @@ function cornerChain({ at, round, relief }: OutlineCorner, before: Point, after:
   if (round && round > 0) return [roundedCorner(at, before, after, round)];
   return [line(at, at)];
 }
-
-const reverseSegment = (s: Segment): Segment =>
-  s.kind === "line" ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep };
 
 const unitVector = (from: Point, to: Point): Point => {
   const d = distance(from, to);
