@@ -33,6 +33,7 @@ export interface Engine {
 
 /** What each worker's responses are taken for; the body's and the patient worker open the same texts as the first. */
 const OF_BODY: readonly WorkerResponse["kind"][] = ["solid", "no-solid", "bug"];
+const BEFORE_A_SHEET: readonly WorkerResponse["kind"][] = ["ready", "opened"];
 const OF_PATIENT: readonly WorkerResponse["kind"][] = ["cures", "plots", "guide", "bug"];
 
 /**
@@ -44,7 +45,15 @@ export function startEngine(
   makeWorker: () => Worker,
   fetchPatient: () => Promise<Worker>,
 ): Engine {
-  const drawing = latestOnly(makeWorker(), onResponse);
+  let finishFirst = () => {};
+  /** The first sheet is drawn or refused: what may take its time is not fetched before, so that it keeps nothing from the screen. */
+  const firstSheet = new Promise<void>((resolve) => {
+    finishFirst = resolve;
+  });
+  const drawing = latestOnly(makeWorker(), (response) => {
+    onResponse(response);
+    if (!BEFORE_A_SHEET.includes(response.kind)) finishFirst();
+  });
   const shaping = latestOnly(makeWorker(), only(OF_BODY, onResponse));
   const patient = startedLate(fetchPatient, only(OF_PATIENT, onResponse));
   let [requestId, pause] = [0, 0];
@@ -65,7 +74,11 @@ export function startEngine(
         { kind: "guide", requestId, ...query },
         { kind: "plots", requestId, ...query, width: plotWidth },
       ];
-      pause = window.setTimeout(() => later.forEach(patient.send), PAUSE);
+      const mine = window.setTimeout(async () => {
+        await firstSheet;
+        if (mine === pause) later.forEach(patient.send);
+      }, PAUSE);
+      pause = mine;
       return requestId;
     },
     text(query, form = "own") {
