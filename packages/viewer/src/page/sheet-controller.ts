@@ -1,5 +1,5 @@
 // The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest request wins.
-import { PLOT_SIZE } from "@lamplane/sheets";
+import { PLOT_SIZE, STEP_ROOM } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
@@ -22,8 +22,8 @@ import { goToBench, type SharingContext, shareDrawn } from "./sharing.ts";
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
 
-const NARROW = 708; // px: as in the style sheet
-const NARROW_PLOT = 100; // mm: a plot keeps its letters and gives up room where the sheet is a phone's
+const NARROW = 960; // px: as in the style sheet
+const NARROW_PLOT = 100; // mm: a plot keeps its letters and gives up room where its column is narrow
 
 type ResponseHandlers = {
   readonly [K in WorkerResponse["kind"]]: (response: Extract<WorkerResponse, { kind: K }>) => void;
@@ -181,7 +181,8 @@ export class SheetController {
     this.#drawing.layOutFor(stage);
     this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
-    this.#requestId = this.#engine.show(this.#designQuery(), this.#plottedWidth);
+    const step = this.#parts.steps.pictureWidth() ?? STEP_ROOM.width;
+    this.#requestId = this.#engine.show(this.#designQuery(), { plots: this.#plottedWidth, step });
     this.#timer.begin(this.#requestId);
   }
 

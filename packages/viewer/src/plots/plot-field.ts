@@ -35,7 +35,8 @@ export function createPlotFields(): PlotFields {
   };
 }
 
-const LARGEST = 3.9; // px to the mm: its letters are then as large as the sheet's
+/** px to the mm: a picture's letters are then as large as the sheet's. */
+export const PX_PER_MM = 3.9;
 
 function createPlotField(): PlotField {
   const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });
@@ -57,7 +58,7 @@ export function pictureDrawing({ width, height, marks, title, description }: Pic
     role: "img",
     "aria-label": `${title}. ${description ?? ""}`,
   });
-  drawing.style.maxWidth = `${width * LARGEST}px`;
+  drawing.style.maxWidth = `${width * PX_PER_MM}px`;
   drawing.append(svg("g", { transform: `translate(0 ${height})` }, ...marks.map(markElement)));
   return drawing;
 }

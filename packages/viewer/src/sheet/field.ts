@@ -50,15 +50,16 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     width = Math.round(entry!.contentRect.width);
   }).observe(board);
 
-  const isWanted = ({ part, isHeld, id }: Dimension): boolean =>
-    isAll || part === undefined || isHeld === true || part === pointed() || numbers.hasFocus(id);
+  const isAtRest = ({ part, isHeld }: Dimension): boolean => isAll || part === undefined || isHeld === true;
+  const isWanted = (dimension: Dimension): boolean =>
+    isAtRest(dimension) || dimension.part === pointed() || numbers.hasFocus(dimension.id);
 
   function draw(view: View, plane: SheetPlane, holding: boolean) {
     last = [view, plane, holding];
     if (width === 0) width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
-      scale = fitScaleOf(view, plane, options, { width, tallest: tallest() });
+      scale = fitScaleOf(view, plane, options, { width, tallest: tallest() }, isAtRest);
     caption.textContent = view.title;
     drawing.drawView(view, scale, grainOf(plane));
     const dimensions = chooseDimensions(view, width);

@@ -15,15 +15,21 @@ type ResponseHandler = (response: WorkerResponse) => void;
 /** When the maker has paused for this long, cures are searched for and plots drawn, ms. */
 const PAUSE = 160;
 
+/** mm. */
+export interface PictureWidths {
+  readonly plots: number;
+  readonly step: number;
+}
+
 export interface Engine {
   /** @param shop shop file that goes with the text */
   open(base: number, text: string, file: string, shop?: ShopSource): void;
   /**
    * Requests sheet and body, each as soon as the last one is done; cures and plots after a pause.
-   * @param plotWidth width of the plots, mm
+   * @param widths of what is drawn in mm of its own: the plots, the step's drawing
    * @returns the number of these requests
    */
-  show(query: DesignQuery, plotWidth: number): number;
+  show(query: DesignQuery, widths: PictureWidths): number;
   /**
    * The design file's text with the changes in it.
    * @throws where it is refused, or is not the one that is open any more
@@ -64,15 +70,15 @@ export function startEngine(
       const request: OpenRequest = { kind: "open", requestId, base, text, file, ...(shop && { shop }) };
       for (const worker of [drawing, shaping, patient]) worker.open(request);
     },
-    show(query, plotWidth) {
+    show(query, widths) {
       requestId += 1;
       drawing.send({ kind: "plane", requestId, ...query });
       shaping.send({ kind: "solid", requestId, ...query });
       clearTimeout(pause);
       const later: WorkerRequest[] = [
         { kind: "cures", requestId, ...query },
-        { kind: "guide", requestId, ...query },
-        { kind: "plots", requestId, ...query, width: plotWidth },
+        { kind: "guide", requestId, ...query, width: widths.step },
+        { kind: "plots", requestId, ...query, width: widths.plots },
       ];
       const mine = window.setTimeout(async () => {
         await firstSheet;
