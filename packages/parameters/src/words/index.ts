@@ -8,4 +8,5 @@ export * from "./number-spans.ts";
 export * from "./purposes.ts";
 export * from "./roster-faults.ts";
 export * from "./sentence.ts";
+export * from "./steps.ts";
 export * from "./text-faults.ts";

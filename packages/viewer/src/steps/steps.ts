@@ -4,11 +4,11 @@ import type { NumberRow } from "@lamplane/parameters/table";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import { PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
-import type { StageName } from "../protocol/build-steps.ts";
+import { type StageName, stageLabel } from "../protocol/build-steps.ts";
 import type { BenchStep, FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { figureName } from "../state/format.ts";
-import { STEP_WORDS, STRIP } from "../words/page.ts";
+import { STRIP } from "../words/page.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
@@ -52,7 +52,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
         element.scrollTop = 0;
       }
       shownStage = stage;
-      title.textContent = STEP_WORDS[stage];
+      title.textContent = stageLabel(stage);
       if (shown !== key) {
         measures.clear();
         list.replaceChildren(...bench.map((step) => createStepItem(step, measures, handlers)));

@@ -1,23 +1,7 @@
 // What the page itself says: its opening, its commands, the strip of steps. Figures and checks bring their own words.
-import type { StageName } from "../protocol/build-steps.ts";
 
 export const PURPOSE = "Plans for building a wooden plane round your iron.";
 export const MY_IRON = "My iron is";
-
-export const STEP_WORDS: Readonly<Record<StageName, string>> = {
-  billet: "billet",
-  ripped: "ripped",
-  cuts: "cuts",
-  bed: "bed",
-  recess: "recess",
-  pin: "pin",
-  "dry-fit": "dry fit",
-  "glue-up": "glue-up",
-  trued: "trued",
-  shaped: "shaped",
-  "first-shaving": "first shaving",
-  season: "a year later",
-};
 
 export const STRIP = {
   label: "Steps of the build",
