@@ -85,7 +85,7 @@ export const BED = {
 export const RECESS = {
   none: "Leave the bed whole.",
   noneFlat: "The iron lies flat on the bed from the heel of the bevel to the top.",
-  fromBedTip: "Lower end of the recess, up the bed from its lower edge, the feather taken off",
+  fromBedEdge: "Lower end of the recess, up the bed from its lower edge, feather off",
   cutter: "Cutter",
   draw: "Draw the middle line of the bed and the outline of the recess, or glue on the bed's sheet of the layout.",
   rout: sentence(
@@ -107,8 +107,8 @@ export const RECESS = {
 } as const;
 
 export const PIN_HOLE = {
-  fromToeEnd: "Middle of the hole from the toe end of the blank",
-  overSole: "Middle of the hole above the sole of the blank",
+  fromToeEnd: "Middle of the hole from the toe end of the cheeks",
+  overSole: "Middle of the hole above the sole of the cheeks",
   drill: "Drill",
   clamp:
     "Lay the cheeks inside to inside, soles and toe ends flush, marks together, and clamp them. One hole goes through both.",
@@ -121,11 +121,6 @@ export const PIN_HOLE = {
     { hasGuide: false },
   ),
   bore: "Bore through both at once into a backing board, square to the insides, with a bit that leaves a clean edge. Try the drill in waste first and measure the hole it makes.",
-  finishedToe: sentence(
-    ({ trim }: { trim: string }) =>
-      `Draw the line of the finished toe ${trim} inside the toe ends. What you write down along the sole counts from this line, not from the end.`,
-    { trim: "12.7 mm" },
-  ),
   noPegs: "Leave the peg holes for the dry fit: there they go through cheeks and blocks together.",
   rod: "A rod the size of the hole, put through both cheeks, stands square to their insides.",
   alike: "Measured from sole and toe, both cheeks the same.",
