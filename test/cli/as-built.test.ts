@@ -187,7 +187,7 @@ test("a number that the coming step is done by is told there, not again among th
   await runCommand("measured", file, "ironThickness=3.9");
   await runCommand("measured", file, "bedAngle=46", "--skip");
   const { out } = await runCommand("next", file);
-  expect(out.match(/recess from bed tip/g)).toHaveLength(1);
+  expect(out.match(/recess from lower edge of bed/g)).toHaveLength(1);
   expect(out).toMatch(/Changed for later steps:\n(.*\n)* {4}gap between block tips/);
 });
 

@@ -59,7 +59,9 @@ test.each(EXAMPLES)("%s: the glue-up's number is that of `figures`, and of the d
 
 test("the recess begins at one edge: the lower edge of the bed, its feather off", () => {
   const lines = wordingTexts().flatMap(({ text }) => text.split("\n"));
-  const ends = lines.filter((line) => /lower end of the recess, up|to the lower end of the recess|its lower end, up/i.test(line));
+  const ends = lines.filter((line) =>
+    /lower end of the recess, up|to the lower end of the recess|its lower end, up/i.test(line),
+  );
   expect(ends.length).toBeGreaterThanOrEqual(3);
   for (const line of ends) expect(line).toMatch(/from its lower edge, (the )?feather (taken )?off/);
   expect(lines.filter((line) => /recess from (bed tip|edge\b)/i.test(line))).toEqual([]);

@@ -40,7 +40,7 @@ export const SET_UP = {
   fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z anew for it`, { name: "end-6" }),
   tabs: sentence(
     ({ count, width, height, margin }: { count: number; width: string; height: string; margin: string }) =>
-      `Fix the stock to the spoilboard by screws or clamps in its outer ${margin}, off the cutter's way. ${countText(count, "tab")}, ${width} long and ${height} high, hold the part: saw them through and trim.`,
+      `Clamp the stock to the spoilboard on its outer ${margin}, off the cutter's way; the margin is too narrow for screws. ${countText(count, "tab")}, ${width} long and ${height} high, hold the part: saw them through and trim.`,
     { count: 4, width: "8 mm", height: "1.5 mm", margin: "3 mm" },
   ),
   cradle:

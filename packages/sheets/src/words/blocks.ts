@@ -111,15 +111,14 @@ export const PIN_HOLE = {
   overSole: "Middle of the hole above the sole of the cheeks",
   drill: "Drill",
   clamp:
-    "Lay the cheeks inside to inside, soles and toe ends flush, marks together, and clamp them. One hole goes through both.",
-  place: sentence(
+    "Lay the cheeks inside to inside, the left one on top, soles and toe ends flush, marks together, and clamp them. One hole goes through both.",
+  pilot: sentence(
     ({ hasGuide }: { hasGuide: boolean }) =>
-      hasGuide
-        ? "Clamp on the pin guide as below, or prick the middle from the layout sheet. Check both distances with a rule before you drill."
-        : "Prick the middle from the layout sheet. Check both distances with a rule before you drill.",
+      `${hasGuide ? "Without the pin guide: prick" : "Prick"} the middle of the hole on the inside of the left cheek, through its layout sheet. Check both distances with a rule. Drill a pilot hole there, square through this cheek alone: once the cheeks are clamped, their insides are hidden.`,
     { hasGuide: true },
     { hasGuide: false },
   ),
+  place: "With the pin guide: clamp it on as below. Check both distances with a rule before you drill.",
   bore: "Bore through both at once into a backing board, square to the insides, with a bit that leaves a clean edge. Try the drill in waste first and measure the hole it makes.",
   noPegs: "Leave the peg holes for the dry fit: there they go through cheeks and blocks together.",
   rod: "A rod the size of the hole, put through both cheeks, stands square to their insides.",

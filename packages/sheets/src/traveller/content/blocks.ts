@@ -140,8 +140,9 @@ export function pinHoleContent({ t, hasJig }: ContentInput): StepContent {
       ...readAgain({ label: PIN_HOLE.drill, value: formatDrill(t.figure("pinHoleDiameter"), t.design) }),
     ],
     instructions: keepSentences(
+      PIN_HOLE.pilot({ hasGuide: hasJig("pin-guide") }),
       PIN_HOLE.clamp,
-      PIN_HOLE.place({ hasGuide: hasJig("pin-guide") }),
+      hasJig("pin-guide") && PIN_HOLE.place,
       PIN_HOLE.bore,
       pegHoles(t.plane).length > 0 && PIN_HOLE.noPegs,
     ),
