@@ -112,6 +112,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("ROSTER", { type: "string", demandOption: true, describe: ARGUMENTS.roster })
           .option("base", { type: "string", requiresArg: true, describe: OPTIONS.base })
+          .option("shop", SHOP)
           .option("out", { type: "string", default: "packs", requiresArg: true, describe: OPTIONS.classOut })
           .option("groups", { type: "number", requiresArg: true, describe: OPTIONS.groups })
           .option("plan", { type: "boolean", default: false, describe: OPTIONS.plan })
@@ -121,7 +122,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { classCommand, parseGroups } = await import("./commands/class.ts");
         requireFileName("class", a.ROSTER);
         const [base, out] = [requireSingle("base", a.base), requireSingle("out", a.out)];
-        setExitCode(await classCommand(io, a.ROSTER, { ...a, base, out, groups: parseGroups(a.groups) }));
+        const shop = requireSingle("shop", a.shop);
+        setExitCode(await classCommand(io, a.ROSTER, { ...a, base, shop, out, groups: parseGroups(a.groups) }));
       },
     )
     .command(

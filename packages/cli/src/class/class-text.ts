@@ -2,13 +2,13 @@
 import { dirname } from "node:path";
 import type { ClassSetups, SharedGroup, SharedKey } from "@lamplane/bench/class";
 import { formatParameter } from "@lamplane/parameters/design";
+import type { FileChange } from "@lamplane/parameters/roster";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatLength } from "@lamplane/parameters/units";
 import { alignColumns } from "../text.ts";
 import { CLASS, SHARED_NAMES } from "../words/class.ts";
 import type { ClassBoards } from "./class-boards.ts";
 import type { PackOutcome } from "./pack-job.ts";
-import type { FileChange } from "./plane-files.ts";
 
 /** A row of the roster and what became of it. */
 export interface PlaneReport {

@@ -19,30 +19,6 @@ export const CLASS = {
     { file: "my-plane.yaml" },
   ),
   unnamed: sentence(({ line }: { line: number }) => `(line ${line})`, { line: 4 }),
-  fileHead: sentence(
-    ({ name, roster }: { name: string; roster: string }) =>
-      `${name}: made by \`lamplane class\`. Measured values stay; change the others in ${roster} and run it again.`,
-    { name: "anna", roster: "class.csv" },
-  ),
-  contradiction: sentence(
-    ({
-      roster,
-      line,
-      file,
-      path,
-      theirs,
-      own,
-    }: Record<"roster" | "file" | "path" | "theirs" | "own", string> & { line: number }) =>
-      `${roster}:${line}: ${path}: ${theirs} here, ${own} in ${file}; take one of them out`,
-    {
-      roster: "class.csv",
-      line: 3,
-      file: "packs/anna.yaml",
-      path: "measured.mouthSeen",
-      theirs: "0.1 mm",
-      own: "0.2 mm",
-    },
-  ),
   groups: sentence(
     ({ read, fewest }: { read: number; fewest: number }) =>
       `--groups ${read}: these irons need at least ${countText(fewest, "core width")}; write ${fewest} or more, or leave it out for the fewest`,
