@@ -3,7 +3,6 @@ import { basename, extname } from "node:path";
 import { stepsDone } from "@lamplane/bench";
 import { type ClassSetups, shareSetups } from "@lamplane/bench/class";
 import type { FileChange } from "@lamplane/parameters/roster";
-import { classBoards } from "../class/class-boards.ts";
 import { makeClassFolder } from "../class/class-folder.ts";
 import { writeClassSheets } from "../class/class-sheets.ts";
 import { classJson, classText, type PlaneReport } from "../class/class-text.ts";
@@ -13,6 +12,7 @@ import { type ClassPlane, classPlane, writePlaneFile } from "../class/plane-file
 import { type LoadedRoster, loadRoster } from "../class/roster-file.ts";
 import { statusJson, statusText } from "../class/status-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { VERSION } from "../version.ts";
 import { CLASS } from "../words/class.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
 
@@ -74,8 +74,11 @@ async function buildClass(
       });
   const reports = reportsOf(planes, sound, written, outcomes);
   const numbers = sound.map((plane) => planes.indexOf(plane) + 1);
-  const boards = classBoards(basename(file, extname(file)), designs, numbers, roster.boards);
-  const sheets = await writeClassSheets(file, { designs, numbers, boards: boards?.sheet }, options.out);
+  const name = basename(file, extname(file));
+  const { classBoards } = await import("@lamplane/sheets");
+  const boards = classBoards(name, designs, numbers, roster.boards);
+  const content = { name, designs, numbers, boards: boards?.sheet, version: VERSION };
+  const sheets = await writeClassSheets(content, options.out);
   const report = { roster: file, reports, setups, sheets, boards };
   io.out(options.json ? classJson(report) : classText(report));
   const lacksWood = boards?.layout.bodies.includes(undefined) === true;
