@@ -168,6 +168,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples })
           .option("shop", SHOP)
+          .option("base", { type: "string", requiresArg: true, describe: OPTIONS.viewBase })
+          .option("out", { type: "string", default: "packs", requiresArg: true, describe: OPTIONS.viewOut })
           .option("port", {
             type: "number",
             default: 0,
@@ -177,6 +179,11 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
         if (a.FILE !== undefined) requireFileName("view", a.FILE);
-        setExitCode(await viewCommand(io, a.FILE, a.port, undefined, requireSingle("shop", a.shop)));
+        const [shop, base, out] = [
+          requireSingle("shop", a.shop),
+          requireSingle("base", a.base),
+          requireSingle("out", a.out),
+        ];
+        setExitCode(await viewCommand(io, a.FILE, { port: a.port, shop, base, out }));
       },
     );

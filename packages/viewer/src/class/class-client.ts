@@ -1,13 +1,12 @@
 // The class screen's side of the worker that reads rosters and makes files: one request after the other.
 import { loadScript } from "../load-script.ts";
-import type { ClassFileName, ClassRequest, ClassResponse, ClassView } from "../protocol/class-view.ts";
-import type { NamedText } from "../state/address.ts";
+import type { ClassFileName, ClassRequest, ClassResponse, ClassText, ClassView } from "../protocol/class-view.ts";
 
 export interface ClassClient {
   /** @throws Error in words where the script cannot be had */
-  view(files: readonly NamedText[]): Promise<ClassView>;
+  view(files: readonly ClassText[]): Promise<ClassView>;
   /** @throws Error in words */
-  file(files: readonly NamedText[], file: ClassFileName): Promise<Uint8Array<ArrayBuffer>>;
+  file(files: readonly ClassText[], file: ClassFileName): Promise<Uint8Array<ArrayBuffer>>;
 }
 
 export function createClassClient(): ClassClient {

@@ -2,9 +2,9 @@
 import { html } from "../elements.ts";
 import { dropFiles, readFile } from "../page/files.ts";
 import { restoreTheme, switchTheme } from "../page/theme.ts";
-import type { ClassFileName, ClassView } from "../protocol/class-view.ts";
+import type { ClassFileName, ClassText, ClassView } from "../protocol/class-view.ts";
 import { saveBlob } from "../save-file.ts";
-import { isClassAddress, type NamedText } from "../state/address.ts";
+import { isClassAddress } from "../state/address.ts";
 import { CLASS } from "../words/class.ts";
 import { type ClassClient, createClassClient } from "./class-client.ts";
 import { keepClass, keptClass, withFiles } from "./kept-class.ts";
@@ -20,7 +20,7 @@ export class ClassPage {
   readonly #status = html("p", { class: "class-status", role: "status" });
   readonly #faults = html("section", { class: "faults", role: "alert", "aria-label": CLASS.faults, hidden: true });
   readonly #body = html("div", { class: "class-body" });
-  #files: readonly NamedText[] = keptClass()?.files ?? [];
+  #files: readonly ClassText[] = keptClass()?.files ?? [];
   /** Of the files that are shown: an answer about others comes too late. */
   #shown = 0;
 
@@ -45,7 +45,9 @@ export class ClassPage {
     );
     dropFiles(page, (files) => void this.#open(files));
     addEventListener("hashchange", () => {
-      if (!isClassAddress(location.hash)) location.reload();
+      if (isClassAddress(location.hash)) return;
+      scrollTo(0, 0); // the next page begins at its top
+      location.reload();
     });
   }
 
@@ -62,7 +64,7 @@ export class ClassPage {
 
   /** A roster begins another class, with what is opened together with it; other files are put beside those of this one. */
   async #open(files: readonly File[]): Promise<void> {
-    let read: NamedText[];
+    let read: ClassText[];
     try {
       read = await Promise.all(files.map(readFile));
     } catch {
@@ -74,7 +76,6 @@ export class ClassPage {
           read,
         )
       : withFiles(this.#files, read);
-    if (!keepClass(this.#files)) this.#status.textContent = CLASS.notKept;
     await this.#show();
   }
 
@@ -106,6 +107,8 @@ export class ClassPage {
     this.#name.textContent = view.name;
     document.title = `${view.name} · lamplane`;
     this.#status.textContent = view.heading;
+    const planes = view.planes.flatMap(({ plane }) => plane?.file.name ?? []);
+    if (!keepClass(this.#files, planes)) this.#showFaults([CLASS.notKept]);
     this.#body.replaceChildren(
       html(
         "div",

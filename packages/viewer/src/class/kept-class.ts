@@ -1,11 +1,13 @@
 // The class that is open in this tab: kept while its planes are looked at one by one.
-import type { NamedText } from "../state/address.ts";
+import type { ClassText } from "../protocol/class-view.ts";
 import { isRoster } from "./roster-text.ts";
 
 const KEY = "lamplane-class";
 
 export interface KeptClass {
-  readonly files: readonly NamedText[];
+  readonly files: readonly ClassText[];
+  /** Names of its planes' own files. */
+  readonly planes: readonly string[];
 }
 
 /** Undefined where no class is open in this tab. */
@@ -25,9 +27,9 @@ export const keptClassName = (): string | undefined =>
     ?.name.replace(/\.[^.]*$/, "");
 
 /** @returns whether the browser keeps it */
-export function keepClass(files: readonly NamedText[]): boolean {
+export function keepClass(files: readonly ClassText[], planes: readonly string[] = []): boolean {
   try {
-    sessionStorage.setItem(KEY, JSON.stringify({ files } satisfies KeptClass));
+    sessionStorage.setItem(KEY, JSON.stringify({ files, planes } satisfies KeptClass));
     return true;
   } catch {
     return false;
@@ -35,7 +37,7 @@ export function keepClass(files: readonly NamedText[]): boolean {
 }
 
 /** Puts files beside those of the class, in the place of what had their names. */
-export const withFiles = (files: readonly NamedText[], others: readonly NamedText[]): NamedText[] => [
+export const withFiles = (files: readonly ClassText[], others: readonly ClassText[]): ClassText[] => [
   ...files.filter(({ name }) => !others.some((other) => other.name === name)),
   ...others,
 ];

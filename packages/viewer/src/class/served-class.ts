@@ -1,6 +1,5 @@
 // The class that `lamplane view` follows: its files, and word that one of them changed.
-import type { NamedText } from "../state/address.ts";
-import { keepClass } from "./kept-class.ts";
+import type { ClassText } from "../protocol/class-view.ts";
 
 /** Whether `lamplane view` serves this page with a roster. */
 export const isServedClass = (): boolean => document.querySelector('meta[name="lamplane-class"]') !== null;
@@ -10,7 +9,7 @@ export const isServedClass = (): boolean => document.querySelector('meta[name="l
  * @param lost is called with the reason where they cannot be had
  */
 export async function followClass(
-  changed: (files: readonly NamedText[]) => void,
+  changed: (files: readonly ClassText[]) => void,
   lost: (words: string) => void,
 ): Promise<void> {
   if (!isServedClass()) return;
@@ -21,8 +20,7 @@ export async function followClass(
     const response = await fetch("./followed/class", { cache: "no-store" }).catch(() => undefined);
     if (!response || ownId !== requestId) return;
     if (!response.ok) return lost((await response.text()).trim());
-    const files = (await response.json()) as NamedText[];
-    keepClass(files);
+    const files = (await response.json()) as ClassText[];
     changed(files);
   };
   new EventSource("./followed/changes").addEventListener("changed", () => void fetchFiles());

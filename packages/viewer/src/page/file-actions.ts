@@ -48,8 +48,9 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
   }
 
   async function backToClass() {
-    const files = keptClass()?.files;
-    if (files) keepClass(withFiles(files, [{ name: loader.fileName, text: await text() }]));
+    const kept = keptClass();
+    if (kept?.planes.includes(loader.fileName))
+      keepClass(withFiles(kept.files, [{ name: loader.fileName, text: await text() }]), kept.planes);
     location.hash = CLASS_ADDRESS;
   }
 

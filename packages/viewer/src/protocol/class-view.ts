@@ -5,9 +5,15 @@ import type { StripDrawing } from "./sheet-data.ts";
 /** The class's own files, as the command writes them. */
 export type ClassFileName = "class.pdf" | "class.csv";
 
+/** A file of a class: the roster, its base design, the shop file, a plane's own. */
+export interface ClassText extends NamedText {
+  /** Whether it is known to be the shop file; otherwise it is the one that the base design names. */
+  readonly isShop?: boolean;
+}
+
 export interface ClassRequest {
-  /** The roster, its base design, the shop file and the planes' own files, as far as they are at hand. */
-  readonly files: readonly NamedText[];
+  /** As far as they are at hand. */
+  readonly files: readonly ClassText[];
   /** One of the class's files; the class itself where absent. */
   readonly file?: ClassFileName;
 }

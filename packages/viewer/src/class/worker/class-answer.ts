@@ -1,14 +1,13 @@
 // What the worker answers of a class: its view, or one of its files, the same bytes as the command writes.
 import { classFile } from "@lamplane/export/content";
-import type { ClassRequest, ClassResponse } from "../../protocol/class-view.ts";
-import type { NamedText } from "../../state/address.ts";
+import type { ClassRequest, ClassResponse, ClassText } from "../../protocol/class-view.ts";
 import { classView } from "./class-view.ts";
 import { type ReadClass, readClass, soundNumbers } from "./read-class.ts";
 
 /** The class that was read last: its files are made from it. */
 let last: { readonly key: string; readonly read: ReturnType<typeof readClass> } | undefined;
 
-function readOnce(files: readonly NamedText[]): ReturnType<typeof readClass> {
+function readOnce(files: readonly ClassText[]): ReturnType<typeof readClass> {
   const key = JSON.stringify(files);
   if (last?.key !== key) last = { key, read: readClass(files) };
   return last.read;

@@ -14,7 +14,7 @@ import {
 import type { Design } from "@lamplane/parameters/table";
 import { type ClassBoards, classBoards } from "@lamplane/sheets";
 import { faultTexts } from "../../page/fault-list.ts";
-import type { NamedText } from "../../state/address.ts";
+import type { ClassText } from "../../protocol/class-view.ts";
 import { CLASS } from "../../words/class.ts";
 import { type ClassRoles, classRoles } from "./class-roles.ts";
 
@@ -42,7 +42,7 @@ interface Row {
 }
 
 /** @returns what keeps the class from being laid out, in words */
-export function readClass(files: readonly NamedText[]): ReadClass | { readonly faults: readonly string[] } {
+export function readClass(files: readonly ClassText[]): ReadClass | { readonly faults: readonly string[] } {
   const roles = classRoles(files);
   if ("faults" in roles) return roles;
   const base = readBase(roles);
@@ -54,9 +54,11 @@ export function readClass(files: readonly NamedText[]): ReadClass | { readonly f
   return layOut(rows, base, boards.boards.length > 0 ? boards.boards : base.design.boards, roles);
 }
 
-const shopAccess = (shop: NamedText | undefined): ShopAccess => ({
-  open: (name) => (shop ? { source: shop.text, file: shop.name } : { problem: CLASS.noShop(name) }),
-});
+function shopAccess(shop: ClassText | undefined): ShopAccess {
+  if (!shop) return { open: (name) => ({ problem: CLASS.noShop(name) }) };
+  const source = { source: shop.text, file: shop.name };
+  return { open: () => source, ...(shop.isShop ? { instead: source } : {}) };
+}
 
 /** The text carries what the base's shop file holds. */
 function readBase({ base, shop }: ClassRoles): DesignText | { readonly faults: readonly string[] } {
