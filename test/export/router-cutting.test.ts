@@ -77,7 +77,7 @@ describe("a fault put into a program is found:", () => {
     const { program, text, judged } = cheek();
     const fast = text.replace(/^G1( X.*)$/m, "G0 Z-1");
     expect(faultsOfCutting(fast, program, judged)).toContain("1 rapids below the stock's top");
-    expect(faultsOfCutting(text, program, { ...judged, area: { width: 100, depth: 800 } })).toContain(
+    expect(faultsOfCutting(text, program, { ...judged, area: { width: 100, depth: 800, height: 600 } })).toContain(
       "out of the travel",
     );
   });

@@ -147,7 +147,7 @@ const NEAR = 0.01; // mm: what may be gone of a part, or be left beside it
 const RING = 0.4; // mm: how far beside the part all must be gone
 
 export interface Judged {
-  readonly area: { readonly width: number; readonly depth: number };
+  readonly area: { readonly width: number; readonly depth: number; readonly height: number };
   readonly tabs: { readonly width: number; readonly height: number };
   /** Height of the stock's top over the program's zero. */
   readonly top: number;
@@ -162,6 +162,7 @@ export function faultsOfCutting(text: string, program: Program, { area, tabs, to
 }
 
 function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, area: Judged["area"]): string[] {
+  const { stock, corner, height } = setUp;
   const rapids = moves.slice(1).filter(({ kind }) => kind === "traverse");
   const low = rapids.filter(({ points }) => points.some(({ z }) => z < -1e-6));
   const points = moves.slice(2).flatMap((move) => move.points);
@@ -169,9 +170,10 @@ function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, are
     const values = [...points.map(pick), corner, corner + size];
     return values.reduce((a, b) => Math.max(a, b)) - values.reduce((a, b) => Math.min(a, b));
   };
-  const { stock, corner } = setUp;
   const out =
-    span((p) => p.x, corner.x, stock.width) > area.width || span((p) => p.y, corner.y, stock.depth) > area.depth;
+    span((p) => p.x, corner.x, stock.width) > area.width ||
+    span((p) => p.y, corner.y, stock.depth) > area.depth ||
+    height + points.reduce((top, { z }) => Math.max(top, z), 0) > area.height + 1e-6;
   return [
     ...(low.length > 0 ? [`${low.length} rapids below the stock's top`] : []),
     ...(out ? ["out of the travel"] : []),
@@ -185,9 +187,7 @@ function faultsByLevel(moves: readonly CanonicalMove[], program: Program, tabs: 
   const pockets = setUp.features.filter(({ kind }) => kind !== "outer");
   const outer = pathsOf(setUp.features.flatMap((f) => (f.kind === "outer" ? [f.outline] : [])));
   const corners = program.cornersLeft.flatMap(({ at, along }) => disc(at, along + 0.05));
-  const deepest = Math.max(...setUp.features.map(({ depth }) => depth));
-  const levels = [0.05, deepest / 2, deepest - tabs.height - 0.05, deepest - 0.05].map((z) => -Math.max(0.01, z));
-  return levels.flatMap((z) => {
+  return levelsOf(setUp, tabs).flatMap((z) => {
     const swept = sweptAt(moves, radii, z);
     const open = pockets
       .filter(({ depth }) => -z < depth)
@@ -205,6 +205,15 @@ function faultsByLevel(moves: readonly CanonicalMove[], program: Program, tabs: 
       ...(hasTabs ? lostTabs(swept, program, tabs, Math.max(...radii)) : []),
     ];
   });
+}
+
+/** Heights at which anything begins or ends, just above and just below, and the middle; below 0, none under the stock. */
+function levelsOf({ features, stock }: Program["setUp"], tabs: Judged["tabs"]): number[] {
+  const ends = [...new Set(features.map(({ depth }) => depth))];
+  const deepest = Math.max(...ends);
+  const beside = ends.flatMap((depth) => (depth < stock.thickness ? [depth - 0.05, depth + 0.05] : [depth - 0.05]));
+  const heights = [0.05, deepest / 2, deepest - tabs.height - 0.05, ...beside].map((z) => Math.max(0.01, z));
+  return [...new Set(heights)].sort((a, b) => a - b).map((z) => -z);
 }
 
 const rectangleOf = ({ stock, corner: { x, y } }: Program["setUp"]): Paths64 => [
