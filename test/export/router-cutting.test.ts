@@ -69,7 +69,7 @@ describe("a fault put into a program is found:", () => {
     const lifts = lines.flatMap((line, i) => (new RegExp(`^G1 Z${top}( |$)`).test(line) ? [i] : []));
     expect(lifts.length).toBeGreaterThan(program.tabs.length);
     const without = lines.filter((_, i) => i !== lifts.at(-1));
-    expect(faultsOfCutting(without.join("\n"), program, judged)).toContain("1 bridges lost");
+    expect(faultsOfCutting(without.join("\n"), program, judged).join()).toContain("1 bridges lost");
   });
 
   test("a rapid move in the wood, and a part too large for the machine", (context) => {
