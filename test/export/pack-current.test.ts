@@ -19,7 +19,9 @@ interface Made {
   readonly version?: string;
 }
 async function make({ sections = ["parts", "sheets"], state = "now", version = "1.0.0" }: Made = {}) {
-  const files = new Map<string, string>(sections.flatMap((section) => FILES[section].map((path) => [path, `${section} ${state}`])));
+  const files = new Map<string, string>(
+    sections.flatMap((section) => FILES[section].map((path) => [path, `${section} ${state}`])),
+  );
   files.set("manifest.json", manifestText("plane", version, files, state, sections));
   await writePack({ parent, name: "plane", files, carriesOthers: sections.length < SECTIONS.length });
 }

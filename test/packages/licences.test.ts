@@ -21,6 +21,7 @@ test("the built page holds every licence, each script says where, and keeps the 
   const scripts = readdirSync("packages/viewer/dist").filter((name) => name.endsWith(".js"));
   expect(scripts.sort()).toEqual([
     "bench.js",
+    "class.js",
     "body.js",
     "guide.js",
     "pack.js",

@@ -8,10 +8,10 @@ import { CLASS } from "../words/class.ts";
 const ROUND = 4; // mm round a drawing
 
 export function planeCard({ number, name, plane, notes }: PlaneCard): HTMLElement {
-  const head = html("span", { class: "plane-name" }, html("span", { class: "plane-number" }, String(number)), name);
+  const head = [html("span", { class: "plane-number" }, String(number)), " ", html("span", {}, name)];
   const lines = notes.map((note) => html("p", { class: "plane-note" }, note));
-  if (!plane) return html("li", { class: "plane is-faulty" }, html("h3", {}, head), ...lines);
-  const link = html("a", { href: designAddress(plane.file, FIRST_SHOWN), title: CLASS.openPlane(name) }, head);
+  if (!plane) return html("li", { class: "plane is-faulty" }, html("h3", {}, ...head), ...lines);
+  const link = html("a", { href: designAddress(plane.file, FIRST_SHOWN), title: CLASS.openPlane(name) }, ...head);
   return html(
     "li",
     { class: plane.isStuck ? "plane is-stuck" : "plane" },
