@@ -21,8 +21,8 @@ test("the built page holds every licence, each script says where, and keeps the 
   const scripts = readdirSync("packages/viewer/dist").filter((name) => name.endsWith(".js"));
   expect(scripts.sort()).toEqual([
     "bench.js",
-    "class.js",
     "body.js",
+    "class.js",
     "guide.js",
     "pack.js",
     "service-worker.js",

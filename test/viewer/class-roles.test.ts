@@ -1,7 +1,7 @@
 // Which of the files that are opened together is the roster, the base design, its shop file, a plane's own.
 import { describe, expect, test } from "vitest";
-import { isRoster } from "../../packages/viewer/src/class/roster-text.ts";
-import { classRoles } from "../../packages/viewer/src/class/worker/class-roles.ts";
+import { isRoster } from "../../packages/viewer/src/state/roster-text.ts";
+import { classRoles } from "../../packages/viewer/src/worker/class/class-roles.ts";
 
 const file = (name: string, text = "iron: { width: 50, thickness: 3 }\n") => ({ name, text });
 const CSV = file("class.csv", "name,iron.width\nanna,50\nben,51\n");

@@ -5,8 +5,8 @@ import { checkPlane, checkWithoutCures, findingSentence, mayBeBuilt } from "@lam
 import { zipArchive } from "@lamplane/export/bytes";
 import { makePackContent } from "@lamplane/export/content";
 import { faultText, readDesign } from "@lamplane/parameters/design";
-import { answerClass } from "../class/worker/class-answer.ts";
 import type { ClassRequest, ClassResponse } from "../protocol/class-view.ts";
+import { answerClass } from "../worker/class/class-answer.ts";
 import type { PackRequest, PackResponse } from "./pack-protocol.ts";
 
 declare const LAMPLANE_VERSION: string;

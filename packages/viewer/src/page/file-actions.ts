@@ -1,9 +1,9 @@
 // Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
 
-import { keepClass, keptClass, withFiles } from "../class/kept-class.ts";
-import { isRoster } from "../class/roster-text.ts";
 import { saveText } from "../save-file.ts";
 import { CLASS_ADDRESS } from "../state/address.ts";
+import { keepClass, keptClass, withFiles } from "../state/kept-class.ts";
+import { isRoster } from "../state/roster-text.ts";
 import type { Store } from "../state/store.ts";
 import { CLASS } from "../words/class.ts";
 import type { DesignLoader } from "./design-loader.ts";

@@ -1,12 +1,13 @@
 // A class as the page shows it: plain data from the worker that reads the roster.
-import type { NamedText } from "../state/address.ts";
 import type { StripDrawing } from "./sheet-data.ts";
 
 /** The class's own files, as the command writes them. */
 export type ClassFileName = "class.pdf" | "class.csv";
 
 /** A file of a class: the roster, its base design, the shop file, a plane's own. */
-export interface ClassText extends NamedText {
+export interface ClassText {
+  readonly name: string;
+  readonly text: string;
   /** Whether it is known to be the shop file; otherwise it is the one that the base design names. */
   readonly isShop?: boolean;
 }
@@ -37,7 +38,7 @@ export interface PlaneCard {
 /** A plane of the class as it stands. */
 export interface DrawnPlane {
   /** Its own design file, as the command writes it. */
-  readonly file: NamedText;
+  readonly file: ClassText;
   readonly drawing?: Pick<StripDrawing, "box" | "marks">;
   /** Iron and core. */
   readonly size: string;

@@ -1,10 +1,10 @@
 // Which of the files that were opened together is what: roster, base design, shop file, a plane's own file.
 import { shopNameOf } from "@lamplane/parameters/design";
 import { decodeRoster, parseRoster, type RosterFile } from "@lamplane/parameters/roster";
-import { faultTexts } from "../../page/fault-list.ts";
 import type { ClassText } from "../../protocol/class-view.ts";
+import { faultTexts } from "../../state/fault-texts.ts";
+import { isRoster } from "../../state/roster-text.ts";
 import { CLASS } from "../../words/class.ts";
-import { isRoster } from "../roster-text.ts";
 
 export interface ClassRoles {
   readonly roster: RosterFile;

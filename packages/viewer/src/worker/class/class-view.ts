@@ -16,7 +16,7 @@ import { formatBareLength, formatLength } from "@lamplane/parameters/units";
 import { FIRST_SHOWN } from "../../protocol/build-steps.ts";
 import type { ClassView, DrawnPlane, PlaneCard } from "../../protocol/class-view.ts";
 import { CLASS } from "../../words/class.ts";
-import { elevationView } from "../../worker/views/elevation-view.ts";
+import { elevationView } from "../views/elevation-view.ts";
 import { type ReadClass, type ReadPlane, soundNumbers } from "./read-class.ts";
 
 export function classView(read: ReadClass): ClassView {

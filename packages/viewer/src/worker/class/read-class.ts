@@ -13,8 +13,8 @@ import {
 } from "@lamplane/parameters/roster";
 import type { Design } from "@lamplane/parameters/table";
 import { type ClassBoards, classBoards } from "@lamplane/sheets";
-import { faultTexts } from "../../page/fault-list.ts";
 import type { ClassText } from "../../protocol/class-view.ts";
+import { faultTexts } from "../../state/fault-texts.ts";
 import { CLASS } from "../../words/class.ts";
 import { type ClassRoles, classRoles } from "./class-roles.ts";
 
