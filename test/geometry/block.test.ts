@@ -23,11 +23,9 @@ function formula<N>(on: Arithmetic<N>, x: N, y: N): N {
 test("a block's runs are those of plain numbers, block after block", () => {
   const on = blockArithmetic(LENGTH);
   const uniform = uniformGenerator(1);
+  const [x, y] = [new Float64Array(LENGTH), new Float64Array(LENGTH)];
   for (let block = 0; block < 5; block++) {
-    const [x, y] = [1, 2].map(() => Float64Array.from({ length: LENGTH }, () => 180 * uniform() - 90)) as [
-      Float64Array,
-      Float64Array,
-    ];
+    for (const numbers of [x, y]) numbers.set(Array.from({ length: LENGTH }, () => 180 * uniform() - 90));
     x[3] = 0; // where the sine is exact
     const made = formula(on, x, y);
     for (let run = 0; run < LENGTH; run++) expect(made[run]).toBe(formula(REAL, x[run]!, y[run]!));
