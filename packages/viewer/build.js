@@ -19,6 +19,7 @@ const MADE_OF = [
   "../parameters/src",
   "../bench/src",
   "../sheets/src",
+  "../sheets/typefaces",
   "../export/src",
   "../../examples",
   "../../pnpm-lock.yaml",
@@ -31,7 +32,7 @@ if (
   )
 ) {
   const { build } = await import("vite");
-  for (const mode of ["production", "body", "guide", "bench", "share", "pack"])
+  for (const mode of ["production", "body", "guide", "bench", "class", "share", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
   copyFileSync(`${here}THIRD-PARTY.md`, `${here}dist/licences.txt`);
   writeServiceWorker(`${here}dist/`, `${here}src/offline/service-worker.js`);
