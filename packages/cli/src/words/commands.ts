@@ -25,7 +25,7 @@ export const COMMANDS = {
 export const ARGUMENTS = {
   file: "design file (YAML); - reads the standard input",
   ownFile: "design file (YAML)",
-  fileOrExamples: "design file (YAML); the examples if left out",
+  fileOrExamples: "design file (YAML) or roster; the examples if left out",
   readings: "readings file (YAML)",
   roster: "roster (CSV or YAML): a row a plane",
   values: "KEY=VALUE, such as coreWidth=49.7; coreWidth= takes it back",
@@ -51,6 +51,8 @@ export const OPTIONS = {
   only: "parts, jigs, sheets, router, jigs/pin-guide",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
   base: "design that the rows differ from; default: the roster's own",
+  viewBase: "of a roster: its base design; default: the roster's own",
+  viewOut: "of a roster: folder with the planes' design files",
   classOut: "folder for design files, packs and sheets",
   groups: "number of core widths; default: the fewest",
   plan: "design files and class sheets only, no packs",
