@@ -210,5 +210,5 @@ export const BROKEN_OFF = "No answer. Nothing was written.";
 export const BUG = sentence(
   ({ version, message }: { version: string; message: string }) =>
     `lamplane ${version} has a bug: ${message}\nPlease report it with the design file. None of your files was changed.`,
-  { version: "0.1.0", message: "no section is called bed" },
+  { version: "0.2.0", message: "no section is called bed" },
 );

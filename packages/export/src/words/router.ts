@@ -6,7 +6,7 @@ export const SET_UP = {
   title: sentence(
     ({ title, plane, version }: { title: string; plane: string; version: string }) =>
       `${title}; ${plane}, lamplane ${version}`,
-    { title: "Left cheek, inside up", plane: "my-plane", version: "0.1.0" },
+    { title: "Left cheek, inside up", plane: "my-plane", version: "0.2.0" },
   ),
   stock: sentence(
     ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
