@@ -6,7 +6,7 @@ export const SET_UP = {
   title: sentence(
     ({ title, plane, version }: { title: string; plane: string; version: string }) =>
       `${title}; ${plane}, lamplane ${version}`,
-    { title: "Left cheek, inside up", plane: "my-plane", version: "0.1.0" },
+    { title: "Left cheek, inside up", plane: "my-plane", version: "0.2.0" },
   ),
   stock: sentence(
     ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
@@ -40,7 +40,7 @@ export const SET_UP = {
   fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z anew for it`, { name: "end-6" }),
   tabs: sentence(
     ({ count, width, height, margin }: { count: number; width: string; height: string; margin: string }) =>
-      `Fix the stock to the spoilboard by screws or clamps in its outer ${margin}, off the cutter's way. ${countText(count, "tab")}, ${width} long and ${height} high, hold the part: saw them through and trim.`,
+      `Clamp the stock to the spoilboard on its outer ${margin}, off the cutter's way; the margin is too narrow for screws. ${countText(count, "tab")}, ${width} long and ${height} high, hold the part: saw them through and trim.`,
     { count: 4, width: "8 mm", height: "1.5 mm", margin: "3 mm" },
   ),
   cradle:
@@ -103,6 +103,18 @@ export const ROUTER_LIMIT = {
     value: "151 mm",
     limit: "80 mm",
   }),
+} as const;
+
+/** What each limit is, for whoever asks what its name means. */
+export const ROUTER_LIMIT_HELP = {
+  reach: "Router: the longest end mill must reach through the part, and into the spoilboard.",
+  "no-end-mill": "Router: outlines and openings need an end mill.",
+  opening:
+    "Router: every hole and opening must be wide enough for an end mill to wind down into it, or have a drill of its size.",
+  "tab-run": "Router: a part needs two straight runs long enough for a tab and the cutter beside it.",
+  "travel-x": "Router: stock and cutter's way along x must lie within the travel.",
+  "travel-y": "Router: stock and cutter's way along y must lie within the travel.",
+  "travel-z": "Router: stock and rapid height together must lie within the travel in z.",
 } as const;
 
 /** The list of set-ups beside the programs. */
