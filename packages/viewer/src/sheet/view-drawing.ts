@@ -8,6 +8,9 @@ import { createGrainPatterns, grainId, lightGradients, type WoodGrain } from "./
 export interface ViewDrawing {
   readonly element: SVGSVGElement;
   readonly overlay: SVGGElement;
+  readonly marks: SVGGElement;
+  /** What is drawn over the marks: names, lines and arrows of dimensions. */
+  readonly others: readonly SVGElement[];
   drawView(view: View, scale: Scale, grain: WoodGrain): void;
   drawDimensionLines(places: readonly LaidDimension[]): void;
 }
@@ -42,6 +45,8 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
   return {
     element,
     overlay,
+    marks,
+    others: [names, lines, arrows],
     drawView(view, scale, grain) {
       const { perMm, origin, width, height } = scale;
       setAttributes(element, { width, height, viewBox: `0 0 ${width} ${height}` });

@@ -21,7 +21,7 @@ export interface Steps {
   showGuide(guide: Guide): void;
 }
 
-const ROUND_PICTURE = 24; // px: as in the style sheet
+const ROUND_PICTURE = 48; // px: its padding, as in the style sheet, and room for letters that run wide
 
 export function createSteps(endBuild: () => void, handlers: ControlHandlers): Steps {
   const title = html("h2", { id: "steps-title" });
