@@ -118,7 +118,7 @@ describe.skipIf(hasNoBrowser)("a newcomer", () => {
         await page.mouse.down();
         for (let i = 1; i <= 5; i++) await page.mouse.move(...turned((i * Math.PI) / 180));
         await expect
-          .poll(async () => (await numberNow(page, "bed.angle")) - before, "five degrees round the edge")
+          .poll(async () => (await numberNow(page, "bed.angle")) - before, { message: "five degrees round the edge" })
           .toBeGreaterThanOrEqual(4);
         await page.mouse.up();
         const after = await numberNow(page, "bed.angle");
