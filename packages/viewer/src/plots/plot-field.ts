@@ -5,6 +5,7 @@ import { pathOf } from "../path-data.ts";
 import type { MouthFilm } from "../protocol/mouth-film.ts";
 import type { Plots } from "../protocol/sheet-data.ts";
 import { createMouthFilm, type MouthFilmField } from "./mouth-film.ts";
+import { createPlotReader } from "./plot-reading.ts";
 
 export interface PlotField {
   readonly element: HTMLElement;
@@ -40,13 +41,16 @@ export const PX_PER_MM = 3.9;
 
 function createPlotField(): PlotField {
   const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });
-  const element = html("figure", { class: "field field-plot", hidden: true }, board);
+  const reader = createPlotReader(board);
+  const element = html("figure", { class: "field field-plot", hidden: true }, board, reader.element);
   return {
     element,
     show(picture) {
       element.hidden = picture === undefined;
       if (!picture) return;
-      board.replaceChildren(pictureDrawing(picture));
+      const drawing = pictureDrawing(picture);
+      board.replaceChildren(drawing);
+      reader.show(picture, drawing);
     },
   };
 }

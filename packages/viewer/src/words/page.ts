@@ -35,6 +35,13 @@ export const FILM = {
     `${off} off the sole${isBefore ? "" : ", trued"}: mouth ${opening === undefined ? "still shut" : opening}. Drag the sole.`,
 } as const;
 
+/** What a plot says at a place. */
+export const PLOT = {
+  help: (title: string): string => `${title}. Point at it, or use the arrow keys, to read it.`,
+  reading: (what: string, at: string, values: readonly string[]): string =>
+    `${what} ${at}${values.length === 0 ? "" : `: ${values.join(", ")}`}`,
+} as const;
+
 /** What a grip does, for the pointer that rests on it. */
 export const GRIPS = {
   iron: "Drag: length of the iron",
