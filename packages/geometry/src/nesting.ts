@@ -1,0 +1,181 @@
+// True outlines laid on sheets: each as near the sheet's left end as the ones before it let it, a gap between any two.
+import { offsetOutline } from "./offset.ts";
+import { boundsOf, type Outline, outlineArea, type Point, point, tessellate } from "./outline.ts";
+import { type BoxedPolygon, boxedPolygon, movePolygon, polygonsOverlap, slideRoom } from "./polygon-contact.ts";
+import { type Transform2, transformOutline } from "./transform.ts";
+
+export interface ShapeToNest<T> {
+  readonly item: T;
+  /** Its outer outline, counter-clockwise. */
+  readonly outline: Outline;
+  /** Degrees by which it may lie turned: 0 and 180 where grain runs along the sheet. */
+  readonly turns: readonly number[];
+}
+
+/** mm; the sheet's lower left corner is 0, 0. */
+export interface NestingSheet {
+  readonly width: number;
+  readonly depth: number;
+  /** From any outline to the sheet's edge. */
+  readonly edge: number;
+  /** Between two outlines, and between one and what is kept clear of. */
+  readonly gap: number;
+  /** Knots and the like that no outline may come near. */
+  readonly keepOuts?: readonly Outline[];
+}
+
+export interface NestedShape<T> {
+  readonly item: T;
+  readonly transform: Transform2;
+}
+
+export interface Nesting<T> {
+  readonly placed: readonly NestedShape<T>[];
+  /** What has no room on this sheet, in the order in which it was given. */
+  readonly left: readonly T[];
+}
+
+/** Chords stand off an arc by no more than this, mm: a shape takes up a little more than its true outline. */
+const CHORD = 0.25;
+/** Between what finds places and what judges them, mm: shapes that touch do not overlap. */
+const SLACK = 0.004;
+/** So many of the best places are slid into their corners. */
+const TRIED_PLACES = 24;
+
+/** A shape in one of its turns: the space that it takes up with its half of the gap, and the same drawn a hair narrower. */
+interface Pose {
+  readonly turn: number;
+  readonly space: BoxedPolygon;
+  readonly core: BoxedPolygon;
+}
+interface Candidate<T> {
+  readonly item: T;
+  readonly area: number;
+  readonly reach: number;
+  readonly height: number;
+  readonly poses: readonly Pose[];
+}
+interface Place {
+  readonly pose: Pose;
+  readonly shift: Point;
+}
+
+/** As many shapes on one sheet as a few orders of laying them find room for. The same shapes and sheet give the same places. */
+export function nestOutlines<T>(shapes: readonly ShapeToNest<T>[], sheet: NestingSheet): Nesting<T> {
+  const candidates = shapes.map((shape) => candidateOf(shape, sheet.gap));
+  const tries = ORDERS.map((order) => layInOrder(candidates.toSorted(order), sheet));
+  const best = tries.reduce((a, b) => (isBetter(b, a) ? b : a));
+  const laid = new Set(best.placed.map(({ item }) => item));
+  return { placed: best.placed, left: shapes.map(({ item }) => item).filter((item) => !laid.has(item)) };
+}
+
+type Order = <T>(a: Candidate<T>, b: Candidate<T>) => number;
+const ORDERS: readonly Order[] = [
+  (a, b) => b.area - a.area,
+  (a, b) => b.reach - a.reach || b.area - a.area,
+  (a, b) => b.height - a.height || b.area - a.area,
+];
+
+interface Laid<T> {
+  readonly placed: readonly NestedShape<T>[];
+  readonly area: number;
+  readonly end: number;
+}
+
+/** More of the shapes, or else all of them in less of the sheet's length. */
+const isBetter = <T>(a: Laid<T>, b: Laid<T>): boolean =>
+  a.area > b.area + 1e-6 || (a.area > b.area - 1e-6 && a.end < b.end - 1e-6);
+
+function candidateOf<T>({ item, outline, turns }: ShapeToNest<T>, gap: number): Candidate<T> {
+  const poses = turns.map((turn): Pose => {
+    const turned = transformOutline(outline, { turn });
+    const grown = (by: number) => boxedPolygon(tessellate(grownOutline(turned, gap / 2 + CHORD + by), CHORD));
+    return { turn, space: grown(SLACK), core: grown(0) };
+  });
+  const { min, max } = boundsOf(tessellate(outline));
+  const [x, y] = [max.x - min.x, max.y - min.y];
+  return { item, area: Math.abs(outlineArea(outline)), reach: Math.max(x, y), height: y, poses };
+}
+
+const grownOutline = (outline: Outline, by: number): Outline => offsetOutline(outline, by)[0]!;
+
+function layInOrder<T>(candidates: readonly Candidate<T>[], sheet: NestingSheet): Laid<T> {
+  const walls = freeBox(sheet);
+  const blocked = (sheet.keepOuts ?? []).map((outline) => ({
+    space: boxedPolygon(tessellate(grownOutline(outline, sheet.gap / 2 + CHORD + SLACK), CHORD)),
+    core: boxedPolygon(tessellate(grownOutline(outline, sheet.gap / 2 + CHORD), CHORD)),
+  }));
+  const placed: NestedShape<T>[] = [];
+  let [area, end] = [0, 0];
+  for (const candidate of candidates) {
+    const place = findPlace(candidate.poses, blocked, walls);
+    if (!place) continue;
+    const { pose, shift } = place;
+    placed.push({ item: candidate.item, transform: { turn: pose.turn, shift } });
+    blocked.push({ space: movePolygon(pose.space, shift), core: movePolygon(pose.core, shift) });
+    area += candidate.area;
+    end = Math.max(end, pose.space.max.x + shift.x);
+  }
+  return { placed, area, end };
+}
+
+/** Where a shape's space may lie: the sheet less its edge, and so much of the gap as lies over the edge. */
+function freeBox({ width, depth, edge, gap }: NestingSheet): { min: Point; max: Point } {
+  const inset = edge - (gap / 2 + CHORD + SLACK);
+  return { min: point(inset, inset), max: point(width - inset, depth - inset) };
+}
+
+type Blocked = readonly { readonly space: BoxedPolygon; readonly core: BoxedPolygon }[];
+type Walls = ReturnType<typeof freeBox>;
+
+/** The place farthest to the left, and of those the lowest. */
+function findPlace(poses: readonly Pose[], blocked: Blocked, walls: Walls): Place | undefined {
+  const starts = poses
+    .flatMap((pose) => startingShifts(pose.space, blocked, walls).map((shift): Place => ({ pose, shift })))
+    .sort(compareEnds);
+  const found: Place[] = [];
+  for (const start of starts) {
+    if (found.length >= TRIED_PLACES) break;
+    if (isFree(start, blocked)) found.push(slideHome(start, blocked, walls));
+  }
+  return found.sort(compareEnds)[0];
+}
+
+const SAME_END = 0.05; // mm
+function compareEnds(a: Place, b: Place): number {
+  const right = ({ pose, shift }: Place) => Math.round((pose.space.max.x + shift.x) / SAME_END);
+  return right(a) - right(b) || a.pose.space.min.y + a.shift.y - b.pose.space.min.y - b.shift.y;
+}
+
+const isFree = ({ pose, shift }: Place, blocked: Blocked): boolean => {
+  const core = movePolygon(pose.core, shift);
+  return !blocked.some((other) => polygonsOverlap(core, other.core));
+};
+
+/** Shifts that lay a shape into the sheet's corners, corner on corner of another, or beside one along the sheet's sides. */
+function startingShifts(space: BoxedPolygon, blocked: Blocked, walls: Walls): Point[] {
+  const [left, low] = [walls.min.x - space.min.x, walls.min.y - space.min.y];
+  const [right, high] = [walls.max.x - space.max.x, walls.max.y - space.max.y];
+  if (right < left || high < low) return [];
+  const shifts = [point(left, low), point(left, high)];
+  for (const { space: other } of blocked)
+    for (const q of other.corners) {
+      for (const p of space.corners) shifts.push(point(q.x - p.x, q.y - p.y));
+      shifts.push(point(q.x - space.min.x, low), point(q.x - space.min.x, high), point(left, q.y - space.min.y));
+    }
+  return shifts.filter(({ x, y }) => x >= left && x <= right && y >= low && y <= high);
+}
+
+/** Down and to the left as far as it goes, twice. */
+function slideHome(start: Place, blocked: Blocked, walls: Walls): Place {
+  let place = start;
+  for (const way of ["down", "left", "down", "left"] as const) {
+    const space = movePolygon(place.pose.space, place.shift);
+    const toWall = way === "left" ? space.min.x - walls.min.x : space.min.y - walls.min.y;
+    const room = blocked.reduce((least, other) => Math.min(least, slideRoom(space, other.space, way)), toWall);
+    const { x, y } = place.shift;
+    const slid = { ...place, shift: way === "left" ? point(x - room, y) : point(x, y - room) };
+    if (isFree(slid, blocked)) place = slid;
+  }
+  return place;
+}
