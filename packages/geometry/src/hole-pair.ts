@@ -12,6 +12,7 @@ import {
   type Segment,
   tessellate,
 } from "./outline.ts";
+import { polygonHolds } from "./polygon-contact.ts";
 import { distanceToSegment } from "./segment-distance.ts";
 
 export interface HolePair {

@@ -1,8 +1,16 @@
 // True outlines laid on sheets: each as near the sheet's left end as the ones before it let it, a gap between any two.
 import { offsetOutline } from "./offset.ts";
 import { boundsOf, type Outline, outlineArea, type Point, point, tessellate } from "./outline.ts";
-import { type BoxedPolygon, boxedPolygon, movePolygon, polygonsOverlap, slideRoom } from "./polygon-contact.ts";
-import { type Transform2, transformOutline } from "./transform.ts";
+import {
+  type BoxedPolygon,
+  boxedPolygon,
+  extremeCorners,
+  movePolygon,
+  notchCorners,
+  polygonsOverlap,
+  slideRoom,
+} from "./polygon-contact.ts";
+import { type Transform2, transformPoint } from "./transform.ts";
 
 export interface ShapeToNest<T> {
   readonly item: T;
@@ -36,17 +44,20 @@ export interface Nesting<T> {
 }
 
 /** Chords stand off an arc by no more than this, mm: a shape takes up a little more than its true outline. */
-const CHORD = 0.25;
+const CHORD = 0.4;
 /** Between what finds places and what judges them, mm: shapes that touch do not overlap. */
 const SLACK = 0.004;
 /** So many of the best places are slid into their corners. */
-const TRIED_PLACES = 24;
+const TRIED_PLACES = 12;
+/** Directions in which shapes are laid against each other. */
+const DIRECTIONS = 24;
 
 /** A shape in one of its turns: the space that it takes up with its half of the gap, and the same drawn a hair narrower. */
 interface Pose {
   readonly turn: number;
   readonly space: BoxedPolygon;
   readonly core: BoxedPolygon;
+  readonly extremes: readonly Point[];
 }
 interface Candidate<T> {
   readonly item: T;
@@ -87,24 +98,43 @@ const isBetter = <T>(a: Laid<T>, b: Laid<T>): boolean =>
   a.area > b.area + 1e-6 || (a.area > b.area - 1e-6 && a.end < b.end - 1e-6);
 
 function candidateOf<T>({ item, outline, turns }: ShapeToNest<T>, gap: number): Candidate<T> {
+  const own = spaceOf(outline, gap);
   const poses = turns.map((turn): Pose => {
-    const turned = transformOutline(outline, { turn });
-    const grown = (by: number) => boxedPolygon(tessellate(grownOutline(turned, gap / 2 + CHORD + by), CHORD));
-    return { turn, space: grown(SLACK), core: grown(0) };
+    const turned = ({ corners }: BoxedPolygon) => boxedPolygon(corners.map((p) => transformPoint(p, { turn })));
+    const [space, core] = [turned(own.space), turned(own.core)];
+    return { turn, space, core, extremes: extremeCorners(space.corners, DIRECTIONS) };
   });
   const { min, max } = boundsOf(tessellate(outline));
   const [x, y] = [max.x - min.x, max.y - min.y];
   return { item, area: Math.abs(outlineArea(outline)), reach: Math.max(x, y), height: y, poses };
 }
 
-const grownOutline = (outline: Outline, by: number): Outline => offsetOutline(outline, by)[0]!;
+/** What an outline takes up with its half of the gap, and the same a hair narrower. */
+function spaceOf(outline: Outline, gap: number): { space: BoxedPolygon; core: BoxedPolygon } {
+  const grown = (by: number) => boxedPolygon(tessellate(offsetOutline(outline, gap / 2 + CHORD + by)[0]!, CHORD));
+  return { space: grown(SLACK), core: grown(0) };
+}
+
+/** What lies on the sheet already. */
+interface Obstacle {
+  readonly space: BoxedPolygon;
+  readonly core: BoxedPolygon;
+  readonly extremes: readonly Point[];
+  readonly notches: readonly Point[];
+}
+const obstacleOf = (space: BoxedPolygon, core: BoxedPolygon): Obstacle => ({
+  space,
+  core,
+  extremes: extremeCorners(space.corners, DIRECTIONS),
+  notches: notchCorners(space.corners),
+});
 
 function layInOrder<T>(candidates: readonly Candidate<T>[], sheet: NestingSheet): Laid<T> {
   const walls = freeBox(sheet);
-  const blocked = (sheet.keepOuts ?? []).map((outline) => ({
-    space: boxedPolygon(tessellate(grownOutline(outline, sheet.gap / 2 + CHORD + SLACK), CHORD)),
-    core: boxedPolygon(tessellate(grownOutline(outline, sheet.gap / 2 + CHORD), CHORD)),
-  }));
+  const blocked = (sheet.keepOuts ?? []).map((outline) => {
+    const { space, core } = spaceOf(outline, sheet.gap);
+    return obstacleOf(space, core);
+  });
   const placed: NestedShape<T>[] = [];
   let [area, end] = [0, 0];
   for (const candidate of candidates) {
@@ -112,7 +142,7 @@ function layInOrder<T>(candidates: readonly Candidate<T>[], sheet: NestingSheet)
     if (!place) continue;
     const { pose, shift } = place;
     placed.push({ item: candidate.item, transform: { turn: pose.turn, shift } });
-    blocked.push({ space: movePolygon(pose.space, shift), core: movePolygon(pose.core, shift) });
+    blocked.push(obstacleOf(movePolygon(pose.space, shift), movePolygon(pose.core, shift)));
     area += candidate.area;
     end = Math.max(end, pose.space.max.x + shift.x);
   }
@@ -125,13 +155,13 @@ function freeBox({ width, depth, edge, gap }: NestingSheet): { min: Point; max: 
   return { min: point(inset, inset), max: point(width - inset, depth - inset) };
 }
 
-type Blocked = readonly { readonly space: BoxedPolygon; readonly core: BoxedPolygon }[];
+type Blocked = readonly Obstacle[];
 type Walls = ReturnType<typeof freeBox>;
 
 /** The place farthest to the left, and of those the lowest. */
 function findPlace(poses: readonly Pose[], blocked: Blocked, walls: Walls): Place | undefined {
   const starts = poses
-    .flatMap((pose) => startingShifts(pose.space, blocked, walls).map((shift): Place => ({ pose, shift })))
+    .flatMap((pose) => startingShifts(pose, blocked, walls).map((shift): Place => ({ pose, shift })))
     .sort(compareEnds);
   const found: Place[] = [];
   for (const start of starts) {
@@ -147,22 +177,25 @@ function compareEnds(a: Place, b: Place): number {
   return right(a) - right(b) || a.pose.space.min.y + a.shift.y - b.pose.space.min.y - b.shift.y;
 }
 
-const isFree = ({ pose, shift }: Place, blocked: Blocked): boolean => {
-  const core = movePolygon(pose.core, shift);
-  return !blocked.some((other) => polygonsOverlap(core, other.core));
-};
+const isFree = ({ pose, shift }: Place, blocked: Blocked): boolean =>
+  !blocked.some((other) => polygonsOverlap(pose.core, other.core, shift));
 
-/** Shifts that lay a shape into the sheet's corners, corner on corner of another, or beside one along the sheet's sides. */
-function startingShifts(space: BoxedPolygon, blocked: Blocked, walls: Walls): Point[] {
+/** Shifts that lay a shape into the sheet's corners, against another in every direction or in its notches, or beside it along a wall. */
+function startingShifts({ space, extremes }: Pose, blocked: Blocked, walls: Walls): Point[] {
   const [left, low] = [walls.min.x - space.min.x, walls.min.y - space.min.y];
   const [right, high] = [walls.max.x - space.max.x, walls.max.y - space.max.y];
   if (right < left || high < low) return [];
   const shifts = [point(left, low), point(left, high)];
-  for (const { space: other } of blocked)
-    for (const q of other.corners) {
-      for (const p of space.corners) shifts.push(point(q.x - p.x, q.y - p.y));
-      shifts.push(point(q.x - space.min.x, low), point(q.x - space.min.x, high), point(left, q.y - space.min.y));
-    }
+  const apart = (q: Point, p: Point) => point(q.x - p.x, q.y - p.y);
+  for (const other of blocked) {
+    const { min, max } = other.space;
+    const beside = max.x - space.min.x;
+    shifts.push(point(beside, low), point(beside, high), point(left, max.y - space.min.y));
+    shifts.push(point(beside, min.y - space.min.y), point(beside, max.y - space.max.y));
+    shifts.push(point(min.x - space.min.x, max.y - space.min.y));
+    shifts.push(...other.extremes.map((q, i) => apart(q, extremes[(i + DIRECTIONS / 2) % DIRECTIONS]!)));
+    for (const q of other.notches) for (const p of extremes) shifts.push(apart(q, p));
+  }
   return shifts.filter(({ x, y }) => x >= left && x <= right && y >= low && y <= high);
 }
 

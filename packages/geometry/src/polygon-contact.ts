@@ -1,5 +1,6 @@
 // Straight-sided shapes beside each other: whether they overlap, and how far one may slide before it touches another.
 import { boundsOf, type Point, point } from "./outline.ts";
+import { cosDeg, sinDeg } from "./trig.ts";
 
 /** Corners in order, with the upright box about them. mm */
 export interface BoxedPolygon {
@@ -26,13 +27,15 @@ export function polygonHolds(corners: readonly Point[], p: Point): boolean {
   return inside;
 }
 
-const boxesMeet = (a: BoxedPolygon, b: BoxedPolygon): boolean =>
-  a.min.x < b.max.x && b.min.x < a.max.x && a.min.y < b.max.y && b.min.y < a.max.y;
-
-/** Whether sides of two polygons cross, or one holds the other. Sides that only touch are none that cross. */
-export function polygonsOverlap(a: BoxedPolygon, b: BoxedPolygon): boolean {
-  if (!boxesMeet(a, b)) return false;
-  return sidesCross(a, b) || polygonHolds(a.corners, b.corners[0]!) || polygonHolds(b.corners, a.corners[0]!);
+/** Whether sides of two polygons cross, or one holds the other. Sides that only touch are none that cross. @param shift of the first */
+export function polygonsOverlap(a: BoxedPolygon, b: BoxedPolygon, shift: Point): boolean {
+  const { x, y } = shift;
+  if (a.min.x + x >= b.max.x || a.max.x + x <= b.min.x || a.min.y + y >= b.max.y || a.max.y + y <= b.min.y)
+    return false;
+  const moved = movePolygon(a, shift);
+  return (
+    sidesCross(moved, b) || polygonHolds(moved.corners, b.corners[0]!) || polygonHolds(b.corners, moved.corners[0]!)
+  );
 }
 
 function sidesCross(a: BoxedPolygon, b: BoxedPolygon): boolean {
@@ -60,6 +63,17 @@ function sidesWithin({ corners }: BoxedPolygon, { min, max }: BoxedPolygon): Sid
 }
 
 const turn = (p: Point, q: Point, r: Point): number => (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+
+/** The corner that lies farthest in each of a number of directions, spread evenly from +x on. */
+export const extremeCorners = (corners: readonly Point[], directions: number): Point[] =>
+  Array.from({ length: directions }, (_, i) => {
+    const [x, y] = [cosDeg((360 * i) / directions), sinDeg((360 * i) / directions)];
+    return corners.reduce((a, b) => (b.x * x + b.y * y > a.x * x + a.y * y + TOUCHING ? b : a));
+  });
+
+/** Corners at which a counter-clockwise polygon turns right: the bottoms of its notches. */
+export const notchCorners = (corners: readonly Point[]): Point[] =>
+  corners.filter((p, i) => turn(corners.at(i - 1)!, p, corners[(i + 1) % corners.length]!) < -TOUCHING);
 
 /** How far a polygon moves left, or down, before it touches another; endless where it never does. mm */
 export function slideRoom(moving: BoxedPolygon, fixed: BoxedPolygon, way: "left" | "down"): number {

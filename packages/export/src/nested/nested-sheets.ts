@@ -1,7 +1,17 @@
 // Flat parts and jigs on the shop's sheets: which sheet each is cut from, where it lies there, and what has no place.
-import { boundsOf, nestOutlines, type Outline, outlineArea, type Point, tessellate, type Transform2 } from "@lamplane/geometry";
-import type { PlateRange } from "@lamplane/parameters/jigs";
+import {
+  boundsOf,
+  nestOutlines,
+  type Outline,
+  outlineArea,
+  type Point,
+  reverseOutline,
+  type Transform2,
+  tessellate,
+  transformOutline,
+} from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import type { PlateRange } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import type { LimitCode } from "../router/limit.ts";
 import { planProgram } from "../router/program.ts";
@@ -28,7 +38,10 @@ export type NoPlace = { readonly item: FlatItem } & (
   | { readonly code: "plate"; readonly range: PlateRange }
   | { readonly code: "size"; readonly needs: Size; readonly largest: Size }
   | { readonly code: "room"; readonly needs: Size }
-  | { readonly code: "router"; readonly limit: { readonly code: LimitCode; readonly value: number; readonly limit: number } }
+  | {
+      readonly code: "router";
+      readonly limit: { readonly code: LimitCode; readonly value: number; readonly limit: number };
+    }
 );
 interface Size {
   readonly width: number;
@@ -38,8 +51,6 @@ interface Size {
 export interface NestedPlane {
   readonly sheets: readonly NestedSheet[];
   readonly noPlace: readonly NoPlace[];
-  /** Fewest sheets that the parts' own areas could fill, and margins and gaps left out. */
-  readonly leastSheets: number;
 }
 
 /** How far a part may be from its sheet's thickness, mm. Common practice, no published source: planed to a caliper. */
@@ -59,8 +70,7 @@ export function nestPlane(plane: Elevation): NestedPlane | undefined {
   const { sheets, left } = fillPieces(ready, pieces, design);
   return {
     sheets,
-    noPlace: [...refused, ...left.map(({ item, room }) => noRoom(item, edgeOf(room, design), pieces))],
-    leastSheets: leastSheets(sheets),
+    noPlace: [...refused, ...left.map((each) => withoutPlace(each, pieces, design))],
   };
 }
 
@@ -124,13 +134,36 @@ function fillPiece(ready: readonly ReadyItem[], piece: SheetPiece, design: Desig
   const gap = 2 * room + design.router.web;
   const { placed } = nestOutlines(shapes, { width, depth, edge, gap, keepOuts });
   const area = placed.reduce((sum, { item }) => sum + outlineArea(outerOutline(item)), 0);
-  const ends = placed.map(({ item, transform }) => placedBounds(item, transform).max.x);
+  const ends = placed.map(
+    ({ item, transform }) => boundsOf(tessellate(transformOutline(outerOutline(item), transform))).max.x,
+  );
   return { piece, items: placed, used: area / (width * depth), end: Math.max(0, ...ends) + edge };
+}
+
+const sizeOf = (points: readonly Point[]): Size => {
+  const { min, max } = boundsOf(points);
+  return { width: max.x - min.x, depth: max.y - min.y };
+};
+
+/** Of an item that is left over: too large for every sheet that serves it, or one more sheet would take it. */
+function withoutPlace({ item, room }: ReadyItem, pieces: readonly SheetPiece[], design: Design): NoPlace {
+  const edge = edgeOf(room, design);
+  const { width, depth } = sizeOf(tessellate(outerOutline(item)));
+  const needs = { width: width + 2 * edge, depth: depth + 2 * edge };
+  const mayTurn = item.material === "ply";
+  const holds = (piece: Size) =>
+    (piece.width >= needs.width && piece.depth >= needs.depth) ||
+    (mayTurn && piece.width >= needs.depth && piece.depth >= needs.width);
+  const serving = pieces.filter((piece) => serves(piece, item));
+  if (serving.some(holds)) return { item, code: "room", needs };
+  const largest = serving.reduce((a, b) => (b.width * b.depth > a.width * a.depth ? b : a));
+  return { item, code: "size", needs, largest: { width: largest.width, depth: largest.depth } };
 }
 
 /** Counter-clockwise; a drawing's parts are one outline with openings in it. */
 function outerOutline({ drawing }: FlatItem): Outline {
   const { outlines } = cutOf(drawing);
   const area = (outline: Outline) => Math.abs(outlineArea(outline));
-  return outlines.reduce((a, b) => (area(b) > area(a) ? b : a));
+  const outer = outlines.reduce((a, b) => (area(b) > area(a) ? b : a));
+  return outlineArea(outer) > 0 ? outer : reverseOutline(outer);
 }

@@ -42,10 +42,13 @@ function wholeBoard(board: BoardEntry): SheetPiece {
 /** Stretches of a length that a travel allows, a kerf between them; the last one is the rest. */
 function stretches(length: number, travel: number, kerf: number): { from: number; size: number }[] {
   if (length <= travel) return [{ from: 0, size: length }];
-  return [{ from: 0, size: travel }, ...stretches(length - travel - kerf, travel, kerf).map((rest) => ({
-    ...rest,
-    from: rest.from + travel + kerf,
-  }))].filter(({ size }) => size > 0);
+  return [
+    { from: 0, size: travel },
+    ...stretches(length - travel - kerf, travel, kerf).map((rest) => ({
+      ...rest,
+      from: rest.from + travel + kerf,
+    })),
+  ].filter(({ size }) => size > 0);
 }
 
 function sawnPieces(whole: SheetPiece, { router, cutters, shop }: Design): SheetPiece[] {
