@@ -35,6 +35,7 @@ export interface NestedSheet {
 /** Why an item lies on no sheet. mm */
 export type NoPlace = { readonly item: FlatItem } & (
   | { readonly code: "thickness"; readonly value: number; readonly nearest: number }
+  | { readonly code: "sheet"; readonly value: number }
   | { readonly code: "plate"; readonly range: PlateRange }
   | { readonly code: "size"; readonly needs: Size; readonly largest: Size }
   | { readonly code: "room"; readonly needs: Size }
@@ -86,6 +87,7 @@ interface ReadyItem {
 function judgeItem(item: FlatItem, pieces: readonly SheetPiece[], design: Design): ReadyItem | NoPlace {
   if (item.thickness === undefined) return { item, code: "plate", range: item.plateRange! };
   const serving = pieces.find((piece) => serves(piece, item));
+  if (!serving && item.material === "ply") return { item, code: "sheet", value: item.thickness };
   if (!serving) {
     const all = pieces.filter(({ material }) => material === item.material).map(({ thickness }) => thickness);
     const off = (thickness: number) => Math.abs(thickness - item.thickness!);
