@@ -10,7 +10,7 @@ import {
   polygonsOverlap,
   slideRoom,
 } from "./polygon-contact.ts";
-import { type Transform2, transformPoint } from "./transform.ts";
+import { type Transform2, transformOutline, transformPoint } from "./transform.ts";
 
 export interface ShapeToNest<T> {
   readonly item: T;
@@ -45,7 +45,9 @@ export interface Nesting<T> {
 
 /** Chords stand off an arc by no more than this, mm: a shape takes up a little more than its true outline. */
 const CHORD = 0.4;
-/** Between what finds places and what judges them, mm: shapes that touch do not overlap. */
+/** The same for the box about an outline, which decides how near the sheet's edge it comes. */
+const BOX_CHORD = 0.0005;
+/** By how much the shape that is tried is narrower than the space it finds its place by, mm: what touches does not overlap. */
 const SLACK = 0.004;
 /** So many of the best places are slid into their corners. */
 const TRIED_PLACES = 12;
@@ -55,6 +57,8 @@ const DIRECTIONS = 24;
 /** A shape in one of its turns: the space that it takes up with its half of the gap, and the same drawn a hair narrower. */
 interface Pose {
   readonly turn: number;
+  /** About the outline itself. */
+  readonly box: { readonly min: Point; readonly max: Point };
   readonly space: BoxedPolygon;
   readonly core: BoxedPolygon;
   readonly extremes: readonly Point[];
@@ -102,7 +106,8 @@ function candidateOf<T>({ item, outline, turns }: ShapeToNest<T>, gap: number): 
   const poses = turns.map((turn): Pose => {
     const turned = ({ corners }: BoxedPolygon) => boxedPolygon(corners.map((p) => transformPoint(p, { turn })));
     const [space, core] = [turned(own.space), turned(own.core)];
-    return { turn, space, core, extremes: extremeCorners(space.corners, DIRECTIONS) };
+    const box = boundsOf(tessellate(transformOutline(outline, { turn }), BOX_CHORD));
+    return { turn, box, space, core, extremes: extremeCorners(space.corners, DIRECTIONS) };
   });
   const { min, max } = boundsOf(tessellate(outline));
   const [x, y] = [max.x - min.x, max.y - min.y];
@@ -118,23 +123,18 @@ function spaceOf(outline: Outline, gap: number): { space: BoxedPolygon; core: Bo
 /** What lies on the sheet already. */
 interface Obstacle {
   readonly space: BoxedPolygon;
-  readonly core: BoxedPolygon;
   readonly extremes: readonly Point[];
   readonly notches: readonly Point[];
 }
-const obstacleOf = (space: BoxedPolygon, core: BoxedPolygon): Obstacle => ({
+const obstacleOf = (space: BoxedPolygon): Obstacle => ({
   space,
-  core,
   extremes: extremeCorners(space.corners, DIRECTIONS),
   notches: notchCorners(space.corners),
 });
 
 function layInOrder<T>(candidates: readonly Candidate<T>[], sheet: NestingSheet): Laid<T> {
   const walls = freeBox(sheet);
-  const blocked = (sheet.keepOuts ?? []).map((outline) => {
-    const { space, core } = spaceOf(outline, sheet.gap);
-    return obstacleOf(space, core);
-  });
+  const blocked = (sheet.keepOuts ?? []).map((outline) => obstacleOf(spaceOf(outline, sheet.gap).space));
   const placed: NestedShape<T>[] = [];
   let [area, end] = [0, 0];
   for (const candidate of candidates) {
@@ -142,18 +142,18 @@ function layInOrder<T>(candidates: readonly Candidate<T>[], sheet: NestingSheet)
     if (!place) continue;
     const { pose, shift } = place;
     placed.push({ item: candidate.item, transform: { turn: pose.turn, shift } });
-    blocked.push(obstacleOf(movePolygon(pose.space, shift), movePolygon(pose.core, shift)));
+    blocked.push(obstacleOf(movePolygon(pose.space, shift)));
     area += candidate.area;
-    end = Math.max(end, pose.space.max.x + shift.x);
+    end = Math.max(end, pose.box.max.x + shift.x);
   }
   return { placed, area, end };
 }
 
-/** Where a shape's space may lie: the sheet less its edge, and so much of the gap as lies over the edge. */
-function freeBox({ width, depth, edge, gap }: NestingSheet): { min: Point; max: Point } {
-  const inset = edge - (gap / 2 + CHORD + SLACK);
-  return { min: point(inset, inset), max: point(width - inset, depth - inset) };
-}
+/** Where a shape's box may lie. */
+const freeBox = ({ width, depth, edge }: NestingSheet): { min: Point; max: Point } => ({
+  min: point(edge, edge),
+  max: point(width - edge, depth - edge),
+});
 
 type Blocked = readonly Obstacle[];
 type Walls = ReturnType<typeof freeBox>;
@@ -173,17 +173,17 @@ function findPlace(poses: readonly Pose[], blocked: Blocked, walls: Walls): Plac
 
 const SAME_END = 0.05; // mm
 function compareEnds(a: Place, b: Place): number {
-  const right = ({ pose, shift }: Place) => Math.round((pose.space.max.x + shift.x) / SAME_END);
-  return right(a) - right(b) || a.pose.space.min.y + a.shift.y - b.pose.space.min.y - b.shift.y;
+  const right = ({ pose, shift }: Place) => Math.round((pose.box.max.x + shift.x) / SAME_END);
+  return right(a) - right(b) || a.pose.box.min.y + a.shift.y - b.pose.box.min.y - b.shift.y;
 }
 
 const isFree = ({ pose, shift }: Place, blocked: Blocked): boolean =>
-  !blocked.some((other) => polygonsOverlap(pose.core, other.core, shift));
+  !blocked.some((other) => polygonsOverlap(pose.core, other.space, shift));
 
 /** Shifts that lay a shape into the sheet's corners, against another in every direction or in its notches, or beside it along a wall. */
-function startingShifts({ space, extremes }: Pose, blocked: Blocked, walls: Walls): Point[] {
-  const [left, low] = [walls.min.x - space.min.x, walls.min.y - space.min.y];
-  const [right, high] = [walls.max.x - space.max.x, walls.max.y - space.max.y];
+function startingShifts({ space, box, extremes }: Pose, blocked: Blocked, walls: Walls): Point[] {
+  const [left, low] = [walls.min.x - box.min.x, walls.min.y - box.min.y];
+  const [right, high] = [walls.max.x - box.max.x, walls.max.y - box.max.y];
   if (right < left || high < low) return [];
   const shifts = [point(left, low), point(left, high)];
   const apart = (q: Point, p: Point) => point(q.x - p.x, q.y - p.y);
@@ -204,9 +204,10 @@ function slideHome(start: Place, blocked: Blocked, walls: Walls): Place {
   let place = start;
   for (const way of ["down", "left", "down", "left"] as const) {
     const space = movePolygon(place.pose.space, place.shift);
-    const toWall = way === "left" ? space.min.x - walls.min.x : space.min.y - walls.min.y;
-    const room = blocked.reduce((least, other) => Math.min(least, slideRoom(space, other.space, way)), toWall);
     const { x, y } = place.shift;
+    const { min } = place.pose.box;
+    const toWall = way === "left" ? min.x + x - walls.min.x : min.y + y - walls.min.y;
+    const room = blocked.reduce((least, other) => Math.min(least, slideRoom(space, other.space, way)), toWall);
     const slid = { ...place, shift: way === "left" ? point(x - room, y) : point(x, y - room) };
     if (isFree(slid, blocked)) place = slid;
   }

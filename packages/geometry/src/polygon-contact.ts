@@ -33,10 +33,11 @@ export function polygonsOverlap(a: BoxedPolygon, b: BoxedPolygon, shift: Point):
   if (a.min.x + x >= b.max.x || a.max.x + x <= b.min.x || a.min.y + y >= b.max.y || a.max.y + y <= b.min.y)
     return false;
   const moved = movePolygon(a, shift);
-  return (
-    sidesCross(moved, b) || polygonHolds(moved.corners, b.corners[0]!) || polygonHolds(b.corners, moved.corners[0]!)
-  );
+  return sidesCross(moved, b) || holdsCorner(moved, b) || holdsCorner(b, moved);
 }
+
+const holdsCorner = (a: BoxedPolygon, { corners }: BoxedPolygon): boolean =>
+  corners.some((p) => p.x > a.min.x && p.x < a.max.x && p.y > a.min.y && p.y < a.max.y && polygonHolds(a.corners, p));
 
 function sidesCross(a: BoxedPolygon, b: BoxedPolygon): boolean {
   const near = sidesWithin(b, a);

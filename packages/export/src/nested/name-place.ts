@@ -9,8 +9,10 @@ export interface NamePlace {
   readonly isUpright: boolean;
 }
 
-/** Lines looked along in each direction; none on a side, which an opening may touch. */
+/** Lines looked along in each direction. */
 const LINES = 15;
+/** Wood wanted on both sides of the line, mm. */
+const HALF_NAME = 5;
 /** A stretch upwards is taken where it is so much longer: level words read better. */
 const UPRIGHT_FROM = 1.3;
 
@@ -27,19 +29,36 @@ export function namePlace(outlines: readonly Outline[]): NamePlace {
 function longestStretch(loops: readonly (readonly Point[])[]): { at: Point; room: number } {
   const heights = loops.flat().map(({ y }) => y);
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
-  let best = { at: point(0, 0), room: 0 };
-  for (let i = 1; i <= LINES; i++) {
-    const y = low + ((high - low) * i) / (LINES + 1);
-    const crossings = loops.flatMap((corners) => crossingsAt(corners, y)).sort((a, b) => a - b);
-    for (let k = 0; k + 1 < crossings.length; k += 2) {
-      const [from, to] = [crossings[k]!, crossings[k + 1]!];
-      const isMiddle =
-        Math.abs(i - (LINES + 1) / 2) < Math.abs(best.at.y - (low + high) / 2) / ((high - low) / (LINES + 1));
-      if (to - from > best.room + 0.5 || (to - from > best.room - 0.5 && isMiddle))
-        best = { at: point((from + to) / 2, y), room: to - from };
-    }
-  }
-  return best;
+  const middle = (low + high) / 2;
+  const stretches = Array.from({ length: LINES }, (_, i) => low + ((high - low) * (i + 1)) / (LINES + 1)).flatMap((y) =>
+    [y - HALF_NAME, y + HALF_NAME]
+      .map((beside) => woodAt(loops, beside))
+      .reduce(overlaps, woodAt(loops, y))
+      .map(({ from, to }) => ({ at: point((from + to) / 2, y), room: to - from })),
+  );
+  const rank = ({ at, room }: { at: Point; room: number }) => room - Math.abs(at.y - middle) / 2;
+  return stretches.reduce((a, b) => (rank(b) > rank(a) ? b : a), { at: point(loops[0]![0]!.x, middle), room: 0 });
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What both lists of stretches have in common. */
+const overlaps = (a: readonly Stretch[], b: readonly Stretch[]): Stretch[] =>
+  a.flatMap((one) =>
+    b
+      .map((other) => ({ from: Math.max(one.from, other.from), to: Math.min(one.to, other.to) }))
+      .filter(({ from, to }) => to > from),
+  );
+
+/** Stretches of wood along a level line. */
+function woodAt(loops: readonly (readonly Point[])[], y: number): Stretch[] {
+  const crossings = loops.flatMap((corners) => crossingsAt(corners, y)).sort((a, b) => a - b);
+  return crossings.flatMap((from, i) =>
+    i % 2 === 0 && i + 1 < crossings.length ? [{ from, to: crossings[i + 1]! }] : [],
+  );
 }
 
 const crossingsAt = (corners: readonly Point[], y: number): number[] =>

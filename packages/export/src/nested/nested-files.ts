@@ -111,7 +111,7 @@ function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): s
       : []),
     NESTED.caliper({ thickness: mm(thickness) }),
     NESTED.grain[material],
-    NESTED.used({ count: items.length, share: `${formatDecimal(100 * used, 0)} %`, end: mm(end) }),
+    NESTED.used({ count: items.length, share: `${formatDecimal(100 * used, 0)} %`, end: mm(Math.ceil(end)) }),
     ...(layers.length > 0 ? [NESTED.stack({ jigs: layers.join(", ") })] : []),
   ];
 }
@@ -121,7 +121,11 @@ function namesAndSizes(sheet: NestedSheet, design: Design) {
   const mm = (value: number) => formatValue(value, "mm", design);
   return {
     names: items.map((nested) => ({ text: nested.item.name.replaceAll("-", " "), ...placeOfName(nested) })),
-    sizes: { width: mm(piece.width), depth: mm(piece.depth), grain: NESTED.grainArrow },
+    sizes: {
+      width: mm(piece.width),
+      depth: mm(piece.depth),
+      ...(piece.material === "wood" ? { grain: NESTED.grainArrow } : {}),
+    },
     keepOuts: piece.keepOuts,
   };
 }

@@ -86,6 +86,7 @@ function setUpLines(program: Program, design: Design): string[] {
       ? SET_UP.cradle
       : SET_UP.tabs({
           count: tabs.length,
+          parts: setUp.features.filter(({ kind }) => kind === "outer").length,
           width: mm(router.tabs.width),
           height: mm(router.tabs.height),
           margin: mm(freeMargin(program, design)),

@@ -19,7 +19,7 @@ const NEAR_FLANK = 16;
 /** Height of the block as it lies, which is its width as it stands on a saw's table, mm. */
 const THICK = 16;
 /** The same of a gauge cut from sheet: the least stands, the most is still looked past at a blade. */
-const FROM_SHEET = { least: 9, best: THICK, most: 40 };
+const FROM_SHEET = { least: 8, best: THICK, most: 40 };
 
 /** The gauge for the bed angle. */
 export const bedGauge = (plane: Elevation): JigResult =>

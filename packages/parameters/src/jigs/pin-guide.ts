@@ -15,7 +15,7 @@ import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
 const THICK = 12;
 /** The same of a guide cut from sheet, by the same reasons. */
-const FROM_SHEET = { least: 9, best: THICK, most: 20 };
+const FROM_SHEET = { least: 8, best: THICK, most: 20 };
 /** Bars of the plate's frame, mm; the lower one carries two lines of letters. */
 const BAR = 14;
 const LOWER_BAR = 22;

@@ -23,7 +23,7 @@ const TIP_SLOPE = 30;
 /** Highest sled, mm: a wedge lying on its side must stand over it, for the fingers of a feather board. */
 const HIGHEST = 20;
 /** Lowest sled, mm: the blank stands over it and must not tip off. */
-const LOWEST = 9;
+const LOWEST = 8;
 
 /** The sled that carries the wedge's blank at the wedge angle. */
 export function wedgeSled(plane: Elevation): JigResult {

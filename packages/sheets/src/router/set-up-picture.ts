@@ -22,7 +22,7 @@ export interface SetUpDrawing {
     readonly isUpright: boolean;
   }[];
   /** Texts of the stock's sizes along x and y, and of the arrow along its grain. */
-  readonly sizes?: { readonly width: string; readonly depth: string; readonly grain: string };
+  readonly sizes?: { readonly width: string; readonly depth: string; readonly grain?: string };
   readonly keepOuts?: readonly Outline[];
 }
 
@@ -77,6 +77,7 @@ function drawNames(marks: Marks, { names = [], sizes, stock }: SetUpDrawing, sca
   const middle = point((min.x + max.x) / 2, (min.y + max.y) / 2);
   marks.text(sizes.width, point(middle.x, min.y - 6), { size: LETTERING.small, anchor: "middle" });
   marks.text(sizes.depth, point(min.x - 3, middle.y), { size: LETTERING.small, anchor: "middle", turn: 90 });
+  if (sizes.grain === undefined) return;
   const [tail, tip] = [point(middle.x - ARROW / 2, max.y + 4), point(middle.x + ARROW / 2, max.y + 4)];
   const barb = (side: 1 | -1) => line(tip, point(tip.x - BARB, tip.y + (side * BARB) / 2));
   marks.line("strong", line(tail, tip), barb(1), barb(-1));
