@@ -1,12 +1,15 @@
-// Sheets of a shop: what lies on them judged by Clipper2, their programs by an RS-274 interpreter, their drawings by ezdxf.
+// Sheets of a shop: what lies on them judged by Clipper2, their drawings by ezdxf; their programs are cut in the long test beside this.
 import { asBuiltPlane } from "@lamplane/bench";
+import { dxfText } from "@lamplane/export";
 import { makePackContent } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
+import { nestedFiles } from "../../packages/export/src/nested/nested-files.ts";
 import { nestPlane } from "../../packages/export/src/nested/nested-sheets.ts";
+import { sheetDrawing } from "../../packages/export/src/nested/sheet-drawing.ts";
 import { sheetPieces } from "../../packages/export/src/nested/sheet-pieces.ts";
 import { designWith, WORKED } from "../support/designs.ts";
-import { faultsOfSheetPrograms, faultsOfSheets, readSheetDxf, sheet, withSheets } from "../support/nested.ts";
+import { faultsOfDrawing, faultsOfSheets, readDxfs, sheet, withSheets } from "../support/nested.ts";
 import { requireProgram } from "../support/outside-programs.ts";
 import { cutter, withRouter } from "../support/router-designs.ts";
 
@@ -46,23 +49,17 @@ describe("a layered plane on plies and surfaced wood", () => {
     const one = nest(withSheets(withRouter(layered, CUTTERS), [1400, 600], 2)).sheets;
     expect(one.map(({ piece }) => piece.name)).toEqual([...new Set(one.map(({ piece }) => piece.name))]);
   });
-
-  test("has a program a sheet that leaves each part on its tabs", { timeout: 60_000 }, (context) => {
-    requireProgram(context, "rs274");
-    const some = sheets.filter(({ piece }) => ["ply-12", "cheeks"].includes(piece.name));
-    expect(some.length).toBeGreaterThanOrEqual(2);
-    expect(faultsOfSheetPrograms(some, shop)).toEqual([]);
-  });
 });
 
 describe("the files of the sheets", () => {
   test("are a drawing and a program each, a page and a list, and stand in the manifest", async () => {
-    const plane = asBuiltPlane(shop);
-    const files = await makePackContent({ design: shop, plane, findings: [], version: "0", only: ["router"] });
-    const { sheets } = nest(shop);
+    const whole = withRouter(designWith({ ...WORKED, name: "small" }), CUTTERS);
+    const design = { ...whole, sheets: [sheet("cheeks", "wood", [700, 300, 8])] };
+    const plane = asBuiltPlane(design);
+    const files = await makePackContent({ design, plane, findings: [], version: "0", only: ["router"] });
     const paths = [...files.keys()].filter((path) => path.startsWith("nested"));
-    const each = sheets.flatMap(({ piece }, i) => ["dxf", "ngc"].map((end) => `nested/${i + 1}-${piece.name}.${end}`));
-    expect(paths.toSorted()).toEqual([...each, "nested/sheets.txt", "nested.pdf"].toSorted());
+    const named = ["nested/1-cheeks.dxf", "nested/1-cheeks.ngc", "nested/sheets.txt", "nested.pdf"];
+    expect(paths).toEqual(named);
     const manifest = JSON.parse(String(files.get("manifest.json")));
     expect(manifest.files.map((file: { path: string }) => file.path)).toEqual(expect.arrayContaining(paths));
     expect(String(files.get("nested/sheets.txt"))).toMatch(/cheek-left, cheek-right/);
@@ -72,41 +69,22 @@ describe("the files of the sheets", () => {
     { unit: "mm", perMm: 1 },
     { unit: "in", perMm: 1 / 25.4 },
   ] as const)(
-    "drawings in $unit pass ezdxf's audit, zero at the sheet's corner, each part's work on its own layers",
-    async ({ unit, perMm }, context) => {
+    "drawings in $unit pass ezdxf's audit, zero at the sheet's corner, each part's cuts and name",
+    ({ unit, perMm }, context) => {
       const python = requireProgram(context, "ezdxf");
-      const design: Design = { ...shop, shop: { ...shop.shop, dxfUnit: unit } };
-      const files = await makePackContent({
-        design,
-        plane: asBuiltPlane(design),
-        findings: [],
-        version: "0",
-        only: ["router"],
-      });
-      for (const [i, { piece, items }] of nest(design).sheets.entries()) {
-        const read = readSheetDxf(python, String(files.get(`nested/${i + 1}-${piece.name}.dxf`)));
-        expect(read.audit).toBe(0);
-        expect(read.low.map((value) => Math.abs(value) < 1e-6)).toEqual([true, true]);
-        expect(read.size[0]).toBeCloseTo(piece.width * perMm, 4);
-        expect(read.size[1]).toBeCloseTo(piece.depth * perMm, 4);
-        expect(read.texts.toSorted()).toEqual(items.map(({ item }) => item.name).toSorted());
-        const cuts = items.flatMap(({ item }) => item.drawing.entries.filter(({ work }) => work === "CUT"));
-        expect(read.layers.filter((layer) => layer === "CUT")).toHaveLength(cuts.length);
-      }
+      const { sheets } = nest(shop);
+      const read = readDxfs(
+        python,
+        sheets.map((each) => dxfText(sheetDrawing(each, "sheet"), unit)),
+      );
+      expect(sheets.flatMap((each, i) => faultsOfDrawing(read[i]!, each, perMm))).toEqual([]);
     },
   );
 
-  test("without a router are drawings alone", async () => {
-    const design = withSheets(layered, [700, 300]);
-    const files = await makePackContent({
-      design,
-      plane: asBuiltPlane(design),
-      findings: [],
-      version: "0",
-      only: ["router"],
-    });
-    const ends = [...files.keys()].filter((path) => path.startsWith("nested/")).map((path) => path.split(".").at(-1));
-    expect(new Set(ends)).toEqual(new Set(["dxf", "txt"]));
+  test("without a router are drawings alone", () => {
+    const files = nestedFiles(asBuiltPlane(withSheets(layered, [700, 300])), "0")!;
+    expect(new Set([...files.texts.keys()].map((path) => path.split(".").at(-1)))).toEqual(new Set(["dxf", "txt"]));
+    expect(files.sheets.pages.every(({ cutters }) => cutters.length === 0)).toBe(true);
   });
 
   test("are none where no sheet is named", () => {

@@ -124,27 +124,55 @@ export function faultsOfSheetPrograms(sheets: readonly NestedSheet[], { router, 
   });
 }
 
-const READ_SHEET = `
+const READ_SHEETS = `
 import json, sys
 from ezdxf import recover, bbox
-doc, audit = recover.readfile(sys.argv[1])
-space = doc.modelspace()
-box = bbox.extents((e for e in space if e.dxftype() != "TEXT"), fast=False)
-print(json.dumps({"audit": len(audit.errors) + len(audit.fixes), "low": [box.extmin.x, box.extmin.y], "size": [box.size.x, box.size.y],
-  "layers": [e.dxf.layer for e in space], "texts": [e.dxf.text for e in space if e.dxftype() == "TEXT"]}))
+def read(path):
+    doc, audit = recover.readfile(path)
+    space = doc.modelspace()
+    box = bbox.extents((e for e in space if e.dxftype() != "TEXT"), fast=False)
+    return {"audit": len(audit.errors) + len(audit.fixes), "low": [box.extmin.x, box.extmin.y], "size": [box.size.x, box.size.y],
+        "layers": [e.dxf.layer for e in space], "texts": [e.dxf.text for e in space if e.dxftype() == "TEXT"]}
+print(json.dumps([read(path) for path in sys.argv[1:]]))
 `;
 
-/** What ezdxf reads in a sheet's drawing. @param python that has it */
-export function readSheetDxf(
-  python: string,
-  text: string,
-): { audit: number; low: number[]; size: number[]; layers: string[]; texts: string[] } {
-  const folder = mkdtempSync(join(tmpdir(), "lamplane-sheet-"));
+interface ReadDxf {
+  readonly audit: number;
+  readonly low: readonly number[];
+  readonly size: readonly number[];
+  readonly layers: readonly string[];
+  readonly texts: readonly string[];
+}
+
+/** What ezdxf reads in drawings. @param python that has it */
+export function readDxfs(python: string, texts: readonly string[]): ReadDxf[] {
+  const folder = mkdtempSync(join(tmpdir(), "lamplane-sheets-"));
   try {
-    const path = join(folder, "sheet.dxf");
-    writeFileSync(path, text);
-    return JSON.parse(runForStdout(python, ["-c", READ_SHEET, path]));
+    const paths = texts.map((text, i) => {
+      const path = join(folder, `${i}.dxf`);
+      writeFileSync(path, text);
+      return path;
+    });
+    return JSON.parse(runForStdout(python, ["-c", READ_SHEETS, ...paths]));
   } finally {
     rmSync(folder, { recursive: true });
   }
+}
+
+/** What is wrong with a sheet's drawing as it is read: its zero, its size, its parts' work and names. */
+export function faultsOfDrawing(
+  { audit, low, size, layers, texts }: ReadDxf,
+  { piece, items }: NestedSheet,
+  perMm: number,
+): string[] {
+  const isNear = (a: number, b: number) => Math.abs(a - b) < 1e-4;
+  const names = items.map(({ item }) => item.name).toSorted();
+  const cuts = items.flatMap(({ item }) => item.drawing.entries.filter(({ work }) => work === "CUT")).length;
+  return [
+    ...(audit > 0 ? [`${audit} things to mend`] : []),
+    ...(low.every((value) => isNear(value, 0)) ? [] : ["zero is not the sheet's corner"]),
+    ...(isNear(size[0]!, piece.width * perMm) && isNear(size[1]!, piece.depth * perMm) ? [] : ["another size"]),
+    ...(JSON.stringify(texts.toSorted()) === JSON.stringify(names) ? [] : [`names ${texts.join()}`]),
+    ...(layers.filter((layer) => layer === "CUT").length === cuts ? [] : ["another number of cuts"]),
+  ].map((fault) => `${piece.name}: ${fault}`);
 }
