@@ -19,6 +19,7 @@ const MADE_OF = [
   "../parameters/src",
   "../bench/src",
   "../sheets/src",
+  "../sheets/typefaces",
   "../export/src",
   "../../examples",
   "../../pnpm-lock.yaml",

@@ -30,6 +30,13 @@ const noColourProfile: Plugin = {
       : undefined,
 };
 
+/** The PDF library reads compressed typefaces too; the two within are not compressed, and this decoder is as large as one of them. */
+const noWoff2: Plugin = {
+  name: "no-woff2",
+  enforce: "pre",
+  load: (id) => (/[\\/]brotli[\\/]decompress\.js$/.test(id) ? "export default undefined;" : undefined),
+};
+
 /** Scripts that are fetched later, by the mode that builds them: classic scripts, so a build for each. */
 const LATER: Readonly<Record<string, string>> = {
   body: "src/body/body-script.ts",
@@ -56,7 +63,7 @@ export default defineConfig(({ mode }) => ({
   define: { LAMPLANE_VERSION: JSON.stringify(version) },
   worker: {
     format: "iife",
-    plugins: () => [noColourProfile],
+    plugins: () => [noColourProfile, noWoff2],
     rolldownOptions: { output: { codeSplitting: false, comments: NOTICES.comments }, checks: { pluginTimings: false } },
   },
   plugins: [classicScript],

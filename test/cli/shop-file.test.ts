@@ -64,3 +64,25 @@ test("a build with a shop that has a router holds its programs, without being as
   expect(files).toEqual(expect.arrayContaining(["parts/cheek-left.stl", "router/cheek-left.ngc", "router.pdf"]));
   expect(readFileSync(at("packs/plane/router/set-ups.txt"), "utf8")).toMatch(/Bed block.*needs 49\.9 mm/);
 });
+
+test("check, build and explain name what the router refuses, with its figure", async () => {
+  writeFileSync(
+    at("shops/ours.yaml"),
+    "router: { area: { width: 600, depth: 400, height: 80 } }\ncutters: [{ name: end-6, diameter: 6, cutting: 22 }]\n",
+  );
+  const refused = /Bed block, whole, lying on its side {2}\(router-reach\)\n.* reaches 22 mm; needs 49\.9 mm/;
+  expect((await runCommand("check", at("plane.yaml"))).out).toMatch(refused);
+  expect((await runCommand("build", at("plane.yaml"), "--out", at("packs"), "--only", "router")).out).toMatch(refused);
+  const { router } = JSON.parse((await runCommand("check", at("plane.yaml"), "--json")).out) as {
+    router: { programs: number; notCut: { code: string; setUp: string; value: number; limit: number }[] };
+  };
+  const bed = router.notCut.find(({ setUp }) => setUp === "bed-block");
+  expect(bed).toMatchObject({ code: "router-reach", value: 22 });
+  expect(bed!.limit).toBeCloseTo(49.9, 6); // core of 48 + 1.6 and 0.3 into the spoilboard
+  for (const { code } of router.notCut) expect((await runCommand("explain", code)).exit).toBe(0);
+  expect((await runCommand("explain", "router-reach")).out).toContain("cutters.cutting");
+});
+
+test("no word of a router in a shop that has none", async () => {
+  expect((await runCommand("check", at("plane.yaml"))).out).not.toContain("Router");
+});

@@ -69,7 +69,7 @@ describe("a fault put into a program is found:", () => {
     const lifts = lines.flatMap((line, i) => (new RegExp(`^G1 Z${top}( |$)`).test(line) ? [i] : []));
     expect(lifts.length).toBeGreaterThan(program.tabs.length);
     const without = lines.filter((_, i) => i !== lifts.at(-1));
-    expect(faultsOfCutting(without.join("\n"), program, judged)).toContain("1 bridges lost");
+    expect(faultsOfCutting(without.join("\n"), program, judged).join()).toContain("1 bridges lost");
   });
 
   test("a rapid move in the wood, and a part too large for the machine", (context) => {
@@ -77,7 +77,7 @@ describe("a fault put into a program is found:", () => {
     const { program, text, judged } = cheek();
     const fast = text.replace(/^G1( X.*)$/m, "G0 Z-1");
     expect(faultsOfCutting(fast, program, judged)).toContain("1 rapids below the stock's top");
-    expect(faultsOfCutting(text, program, { ...judged, area: { width: 100, depth: 800 } })).toContain(
+    expect(faultsOfCutting(text, program, { ...judged, area: { width: 100, depth: 800, height: 600 } })).toContain(
       "out of the travel",
     );
   });

@@ -50,6 +50,7 @@ describe.each(packages)("$manifest.name", ({ manifest }) => {
       "dist",
       "package.json",
       ...notices,
+      ...(name === "@lamplane/sheets" ? ["typefaces"] : []),
       ...(manifest.bin ? ["bin", "bundle"] : []),
     ];
     expect(top.sort()).toEqual(wanted.sort());

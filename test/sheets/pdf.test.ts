@@ -1,11 +1,14 @@
 // PDF of a picture: arcs within a micrometre, every character drawn or boxed, embedded typefaces, the same bytes at any hour.
 
+import { readFileSync } from "node:fs";
 import { arc, line, point, pointAlong } from "@lamplane/geometry";
 import { POINTS_PER_MM } from "@lamplane/parameters/units";
 import { type Picture, textWidth } from "@lamplane/sheets";
 import { createPdf, drawPicture, installedTypefaces, measureText, pdfBytes } from "@lamplane/sheets/pdf";
 import { afterEach, expect, test, vi } from "vitest";
 import { arcToBeziers } from "../../packages/sheets/src/pdf/draw-picture.ts";
+import { toDrawableText } from "../../packages/sheets/src/pdf/typefaces.ts";
+import { subsetTypeface, TYPEFACES } from "../../packages/sheets/typefaces/subset.js";
 import { requireProgram, runForStdout } from "../support/outside-programs.ts";
 import { withPdf, wordsOf } from "../support/pages.ts";
 
@@ -86,7 +89,36 @@ test("the typefaces are embedded, and only what is used of them", async (context
   const rows = fonts.trim().split("\n").slice(2);
   expect(rows).toHaveLength(2);
   for (const row of rows) expect(row).toMatch(/DejaVuSansCondensed\S*\s+CID TrueType\s+Identity-H\s+yes yes yes/);
-  expect((await bytesOf()).length).toBeLessThan(150_000); // the two files they come from have 1.4 MB
+  expect((await bytesOf()).length).toBeLessThan(150_000); // the two files they come from have 290 kB
+});
+
+test.each(TYPEFACES)("%s is what the recipe cuts out of its typeface", async (name) => {
+  const bytes = readFileSync(new URL(`../../packages/sheets/typefaces/${name}`, import.meta.url));
+  expect(Buffer.compare(await subsetTypeface(name), bytes)).toBe(0);
+});
+
+/** @see CLDR, exemplar characters of these languages; from memory */
+const NAMES = [
+  "Žluťoučký kůň",
+  "Łódź",
+  "İğneağacı",
+  "Ŵyn yr Ŷd",
+  "Nguyễn Thị Hằng",
+  "Ångström Þór",
+  "Γλώσσα",
+  "Њива Ґанок",
+  "Ōkami ʻOhe",
+];
+
+test("names in Latin, Greek and Cyrillic letters have no box, and no sentence of ours has one", () => {
+  const { plain, bold } = installedTypefaces();
+  const sentences = ["parameters", "bench", "sheets", "export", "cli"].flatMap((name) =>
+    readFileSync(new URL(`../../packages/${name}/wording.md`, import.meta.url), "utf8").split("\n"),
+  );
+  for (const text of [...NAMES, ...sentences])
+    for (const face of [plain, bold])
+      expect(toDrawableText(text, face)).toBe(text.normalize("NFC").replace(/\s/gu, " "));
+  expect(sentences.length).toBeGreaterThan(1000);
 });
 
 test("the pictures' own table of widths is the typeface's", () => {

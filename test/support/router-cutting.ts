@@ -84,58 +84,64 @@ const both = (a: Paths64, b: Paths64): Paths64 => Clipper.intersect(a, b, FillRu
 const areaOf = (paths: Paths64): number => Clipper.areaPaths(paths) / SCALE ** 2;
 const disc = (centre: Point, radius: number): Paths64 => pathsOf([circleOutline({ centre, radius })]);
 
-/** All that the cutters have taken at a height, mm under the stock's top. */
-function sweptAt(moves: readonly CanonicalMove[], radii: readonly number[], z: number): Paths64 {
-  const swept = radii.flatMap((radius, section) => {
-    const paths = deepParts(
+/** Ways of each cutter on which its tip is at a height or below, mm under the stock's top. */
+const waysAt = (moves: readonly CanonicalMove[], sections: number, z: number): Point[][][] =>
+  Array.from({ length: sections }, (_, section) =>
+    deepParts(
       moves
         .filter((move) => move.kind === "feed" && move.section === section)
         .flatMap(({ points }) => [...points, GAP]),
       z,
-    );
-    if (paths.length === 0) return [];
-    return Clipper.inflatePaths(
-      paths.map(pathOf),
-      radius * SCALE,
-      JoinType.Round,
-      EndType.Round,
-      ROUND.miter,
-      ROUND.arc,
-    );
-  });
+    ),
+  );
+
+/** All that the cutters have taken on their ways. */
+function sweptBy(ways: readonly Point[][][], radii: readonly number[]): Paths64 {
+  const swept = ways.flatMap((paths, section) =>
+    paths.length === 0
+      ? []
+      : Clipper.inflatePaths(
+          paths.map(pathOf),
+          radii[section]! * SCALE,
+          JoinType.Round,
+          EndType.Round,
+          ROUND.miter,
+          ROUND.arc,
+        ),
+  );
   return Clipper.union(swept, FillRule.NonZero);
 }
 
 /** Parts the moves of a way, where one does not begin where the last ended. */
 const GAP = { x: Number.NaN, y: Number.NaN, z: Number.NaN };
 
-/** Whether a stretch was gone over before, either way. */
-function isKnown(seen: Set<string>, a: Point, b: Point): boolean {
-  const ends = [a, b]
+/** A stretch by its ends, either way. */
+const stretchKey = (a: Point, b: Point): string =>
+  [a, b]
     .map(({ x, y }) => `${x.toFixed(4)},${y.toFixed(4)}`)
     .sort()
     .join(" ");
-  if (seen.has(ends)) return true;
-  seen.add(ends);
-  return false;
-}
 
-/** Pieces of a way on which the cutter's tip is at a height or below. */
+/** Pieces of a way on which the cutter's tip is at a height or below; once what it goes over again. */
 function deepParts(points: CanonicalMove["points"], z: number): Point[][] {
-  const parts: Point[][] = [];
-  const seen = new Set<string>();
-  let end: Point | undefined;
-  for (const [i, to] of points.entries()) {
+  const stretches = points.flatMap((to, i) => {
     const from = points[i - 1];
-    if (!from || Number.isNaN(from.z + to.z) || Math.min(from.z, to.z) > z) continue;
+    if (!from || Number.isNaN(from.z + to.z) || Math.min(from.z, to.z) > z) return [];
+    return [{ from, to, key: stretchKey(from, to), isWhole: Math.max(from.z, to.z) <= z }];
+  });
+  const whole = new Set(stretches.filter(({ isWhole }) => isWhole).map(({ key }) => key));
+  const seen = new Set<string>();
+  const parts: Point[][] = [];
+  let end: Point | undefined;
+  for (const { from, to, key, isWhole } of stretches) {
+    if (isWhole ? seen.has(key) : whole.has(key)) continue;
+    seen.add(key);
     const cut = (share: number): Point => ({
       x: from.x + (to.x - from.x) * share,
       y: from.y + (to.y - from.y) * share,
     });
     const share = from.z === to.z ? 0 : (z - from.z) / (to.z - from.z);
-    const [a, b] = from.z <= z ? [0, to.z <= z ? 1 : share] : [share, 1];
-    const [first, last] = [cut(a), cut(b)];
-    if (isKnown(seen, first, last)) continue;
+    const [first, last] = isWhole ? [from, to] : from.z <= z ? [from, cut(share)] : [cut(share), to];
     if (end && Math.hypot(end.x - first.x, end.y - first.y) < 1e-9) parts.at(-1)!.push(last);
     else parts.push([first, last]);
     end = last;
@@ -147,7 +153,7 @@ const NEAR = 0.01; // mm: what may be gone of a part, or be left beside it
 const RING = 0.4; // mm: how far beside the part all must be gone
 
 export interface Judged {
-  readonly area: { readonly width: number; readonly depth: number };
+  readonly area: { readonly width: number; readonly depth: number; readonly height: number };
   readonly tabs: { readonly width: number; readonly height: number };
   /** Height of the stock's top over the program's zero. */
   readonly top: number;
@@ -162,6 +168,7 @@ export function faultsOfCutting(text: string, program: Program, { area, tabs, to
 }
 
 function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, area: Judged["area"]): string[] {
+  const { stock, corner, height } = setUp;
   const rapids = moves.slice(1).filter(({ kind }) => kind === "traverse");
   const low = rapids.filter(({ points }) => points.some(({ z }) => z < -1e-6));
   const points = moves.slice(2).flatMap((move) => move.points);
@@ -169,9 +176,10 @@ function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, are
     const values = [...points.map(pick), corner, corner + size];
     return values.reduce((a, b) => Math.max(a, b)) - values.reduce((a, b) => Math.min(a, b));
   };
-  const { stock, corner } = setUp;
   const out =
-    span((p) => p.x, corner.x, stock.width) > area.width || span((p) => p.y, corner.y, stock.depth) > area.depth;
+    span((p) => p.x, corner.x, stock.width) > area.width ||
+    span((p) => p.y, corner.y, stock.depth) > area.depth ||
+    height + points.reduce((top, { z }) => Math.max(top, z), 0) > area.height + 1e-6;
   return [
     ...(low.length > 0 ? [`${low.length} rapids below the stock's top`] : []),
     ...(out ? ["out of the travel"] : []),
@@ -181,30 +189,53 @@ function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, are
 function faultsByLevel(moves: readonly CanonicalMove[], program: Program, tabs: Judged["tabs"]): string[] {
   const { setUp, toolpaths } = program;
   const radii = toolpaths.map(({ cutter }) => cutter.diameter / 2);
-  const { thickness } = setUp.stock;
+  const judge = levelJudge(program, tabs, Math.max(...radii));
+  const known = new Map<string, string[]>(); // by what is cut and what is wanted, which are the same at many heights
+  return levelsOf(setUp, tabs).flatMap((z) => {
+    const ways = waysAt(moves, radii.length, z);
+    const key = JSON.stringify([ways, setUp.features.map(({ depth }) => -z < depth), hasTabsAt(program, tabs, z)]);
+    const found = known.get(key) ?? judge(sweptBy(ways, radii), z);
+    known.set(key, found);
+    return found.map((fault) => `${fault} at z ${z.toFixed(2)}`);
+  });
+}
+
+const hasTabsAt = ({ setUp }: Program, { height }: Judged["tabs"], z: number): boolean =>
+  setUp.features.some(({ kind }) => kind === "outer") && z < height - setUp.stock.thickness;
+
+/** What is wrong with all that the cutters have taken at a height. */
+function levelJudge(program: Program, tabs: Judged["tabs"], radius: number) {
+  const { setUp } = program;
   const pockets = setUp.features.filter(({ kind }) => kind !== "outer");
   const outer = pathsOf(setUp.features.flatMap((f) => (f.kind === "outer" ? [f.outline] : [])));
+  const ring = outer.length > 0 ? less(grow(outer, RING), grow(outer, NEAR)) : [];
   const corners = program.cornersLeft.flatMap(({ at, along }) => disc(at, along + 0.05));
-  const deepest = Math.max(...setUp.features.map(({ depth }) => depth));
-  const levels = [0.05, deepest / 2, deepest - tabs.height - 0.05, deepest - 0.05].map((z) => -Math.max(0.01, z));
-  return levels.flatMap((z) => {
-    const swept = sweptAt(moves, radii, z);
+  const bridges = program.tabs.flatMap((at) => disc(at, tabs.width / 2 + radius + 0.5));
+  return (swept: Paths64, z: number): string[] => {
     const open = pockets
       .filter(({ depth }) => -z < depth)
-      .flatMap((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : (f as { outline: Outline }).outline]));
-    const hasTabs = outer.length > 0 && z < tabs.height - thickness;
-    const bridges = hasTabs ? program.tabs.flatMap((at) => disc(at, tabs.width / 2 + Math.max(...radii) + 0.5)) : [];
+      .flatMap((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : f.outline]));
+    const hasTabs = hasTabsAt(program, tabs, z);
     const stock = outer.length > 0 ? outer : rectangleOf(setUp);
     const gouge = areaOf(both(swept, grow(less(stock, open), -NEAR)));
-    const ring = outer.length > 0 ? less(grow(outer, RING), grow(outer, NEAR)) : [];
-    const wanted = less(Clipper.union([...ring, ...grow(open, -NEAR)], FillRule.NonZero), [...bridges, ...corners]);
+    const all = Clipper.union([...ring, ...grow(open, -NEAR)], FillRule.NonZero);
+    const wanted = less(all, [...(hasTabs ? bridges : []), ...corners]);
     const left = areaOf(grow(less(both(wanted, rectangleOf(setUp)), swept), -0.003));
     return [
-      ...(gouge > 1e-4 ? [`gouge of ${gouge.toFixed(4)} mm² at z ${z.toFixed(2)}`] : []),
-      ...(left > 1e-4 ? [`${left.toFixed(4)} mm² left at z ${z.toFixed(2)}`] : []),
-      ...(hasTabs ? lostTabs(swept, program, tabs, Math.max(...radii)) : []),
+      ...(gouge > 1e-4 ? [`gouge of ${gouge.toFixed(4)} mm²`] : []),
+      ...(left > 1e-4 ? [`${left.toFixed(4)} mm² left`] : []),
+      ...(hasTabs ? lostTabs(swept, program, tabs, radius) : []),
     ];
-  });
+  };
+}
+
+/** Heights at which anything begins or ends, just above and just below, and the middle; below 0, none under the stock. */
+function levelsOf({ features, stock }: Program["setUp"], tabs: Judged["tabs"]): number[] {
+  const ends = [...new Set(features.map(({ depth }) => depth))];
+  const deepest = Math.max(...ends);
+  const beside = ends.flatMap((depth) => (depth < stock.thickness ? [depth - 0.05, depth + 0.05] : [depth - 0.05]));
+  const heights = [0.05, deepest / 2, deepest - tabs.height - 0.05, ...beside].map((z) => Math.max(0.01, z));
+  return [...new Set(heights)].sort((a, b) => a - b).map((z) => -z);
 }
 
 const rectangleOf = ({ stock, corner: { x, y } }: Program["setUp"]): Paths64 => [

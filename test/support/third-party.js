@@ -15,6 +15,9 @@ const BY_TEXT = [
   ["MIT", /Permission is hereby granted, free of charge, to any person obtaining a copy\s+of this software/],
 ];
 
+/** What a package holds a copy of, by its folder: of what else it is built with, nothing comes along. */
+const COPIED = { sheets: ["dejavu-fonts-ttf"] };
+
 const manifestIn = (home) => JSON.parse(readFileSync(join(home, "package.json"), "utf8"));
 
 /** Packages of the workspace that others install. */
@@ -56,7 +59,7 @@ export function thirdParties(ours = ourPackages()) {
   for (const { home, folder, manifest } of ours) {
     const source = sourceOf(home);
     const built = Object.keys(manifest.devDependencies ?? {}).filter((name) => runsWith(source, name));
-    for (const name of [...Object.keys(manifest.dependencies ?? {}), ...built])
+    for (const name of [...Object.keys(manifest.dependencies ?? {}), ...built, ...(COPIED[folder] ?? [])])
       if (!name.startsWith("@lamplane/")) visit(name, home, [folder]);
   }
   return [...found.values()].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));

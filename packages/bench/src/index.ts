@@ -1,6 +1,7 @@
 // Door: what the maker meets at the bench: steps, the plane as built, hold, strength, seasons and the bed's survey.
 
 export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
+export { expectationText } from "./expectation.ts";
 export { formatFigure, oneWayText, readingMode } from "./figure-text.ts";
 export * from "./figures.ts";
 export {
@@ -48,6 +49,5 @@ export * from "./strength/plane-hold.ts";
 export * from "./strength/plane-pin-strength.ts";
 export * from "./survey/index.ts";
 export * from "./tolerance/index.ts";
-export { wantedText } from "./wanted.ts";
 export * from "./words/cautions.ts";
 export * from "./words/strength-caution.ts";

@@ -39,7 +39,9 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .option("all", allOption(OPTIONS.all)),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        setExitCode(checkCommand(io, await openDesign(io, a), { json: a.json, all: a.all }));
+        const { routerReport } = await import("./router-text.ts");
+        const design = await openDesign(io, a);
+        setExitCode(checkCommand(io, design, { json: a.json, all: a.all }, await routerReport(design)));
       },
     )
     .command(

@@ -1,8 +1,8 @@
-// Planes that each want a number, and can take another within limits, put into as few groups as there can be, a number each.
+// Planes that each prefer a number, and can take another within limits, put into as few groups as there can be, a number each.
 
-/** The number that a plane wants, and the least and most that it can take. */
-export interface Wish {
-  readonly wanted: number;
+/** The number that suits a plane best, and the least and most that it can take. */
+export interface Preference {
+  readonly preferred: number;
   readonly least: number;
   readonly most: number;
 }
@@ -10,7 +10,7 @@ export interface Wish {
 export interface Group {
   /** What all of the group are set to. */
   readonly value: number;
-  /** Places in the list of wishes, in its order. */
+  /** Places in the list of preferences, in its order. */
   readonly members: readonly number[];
 }
 
@@ -22,22 +22,25 @@ export interface GroupingOptions {
 }
 
 /**
- * The groups that give up least: the sum of what each plane's number is off from the one it wants. Exact: the values that
+ * The groups with the least total deviation: the sum of what each plane's number is off from the one it prefers. Exact: the values that
  * can be best are where some plane's cost bends, and of the values chosen only the nearest below and above what a plane
- * wants can be its own, so that the cost falls apart into pairs of neighbours.
+ * prefers can be its own, so that the cost falls apart into pairs of neighbours.
  * @returns undefined where so few groups cannot be had
  * @see Bellman, dynamic programming: the best choice up to a value extends the best up to one before it
  */
-export function groupWishes(wishes: readonly Wish[], { step, groups }: GroupingOptions): Group[] | undefined {
-  if (wishes.length === 0) return [];
-  const values = candidates(wishes, step);
-  const costs = neighbourCosts(wishes, values);
-  const most = Math.min(groups ?? wishes.length, values.length);
+export function groupPreferences(
+  preferences: readonly Preference[],
+  { step, groups }: GroupingOptions,
+): Group[] | undefined {
+  if (preferences.length === 0) return [];
+  const values = candidates(preferences, step);
+  const costs = neighbourCosts(preferences, values);
+  const most = Math.min(groups ?? preferences.length, values.length);
   for (let count = groups === undefined ? 1 : most; count <= most; count++) {
     const chosen = cheapestValues(costs, values.length, count);
     if (chosen)
       return assign(
-        wishes,
+        preferences,
         chosen.map((index) => values[index]!),
       );
   }
@@ -46,27 +49,27 @@ export function groupWishes(wishes: readonly Wish[], { step, groups }: GroupingO
 
 const BLUR = 1e-9;
 
-/** Every value that can be best, ascending: the steps beside what is wanted and the ends of each plane's limits. */
-function candidates(wishes: readonly Wish[], step: number): number[] {
+/** Every value that can be best, ascending: the steps beside what is preferred and the ends of each plane's limits. */
+function candidates(preferences: readonly Preference[], step: number): number[] {
   const around = (value: number) =>
     [Math.floor(value / step + BLUR), Math.ceil(value / step - BLUR)].map((n) => n * step);
-  const all = wishes.flatMap(({ wanted, least, most }) =>
-    around(least)[1]! > most + BLUR ? [wanted] : [wanted, least, most].flatMap(around),
+  const all = preferences.flatMap(({ preferred, least, most }) =>
+    around(least)[1]! > most + BLUR ? [preferred] : [preferred, least, most].flatMap(around),
   );
   const sorted = all.toSorted((a, b) => a - b);
   return sorted.filter((value, i) => i === 0 || value - sorted[i - 1]! > BLUR);
 }
 
-const costOf = ({ wanted, least, most }: Wish, value: number | undefined): number =>
+const costOf = ({ preferred, least, most }: Preference, value: number | undefined): number =>
   value === undefined || value < least - BLUR || value > most + BLUR
     ? Number.POSITIVE_INFINITY
-    : Math.abs(value - wanted);
+    : Math.abs(value - preferred);
 
-/** `costs[a + 1][b - a - 1]`: of all planes that want more than value a and no more than value b, each with the nearer of the two. */
-function neighbourCosts(wishes: readonly Wish[], values: readonly number[]): number[][] {
-  const sorted = wishes.toSorted((a, b) => a.wanted - b.wanted);
+/** `costs[a + 1][b - a - 1]`: of all planes that prefer more than value a and no more than value b, each with the nearer of the two. */
+function neighbourCosts(preferences: readonly Preference[], values: readonly number[]): number[][] {
+  const sorted = preferences.toSorted((a, b) => a.preferred - b.preferred);
   const from = (value: number) => {
-    const first = sorted.findIndex(({ wanted }) => wanted > value + BLUR);
+    const first = sorted.findIndex(({ preferred }) => preferred > value + BLUR);
     return first < 0 ? sorted.length : first;
   };
   const starts = [0, ...values.map(from), sorted.length];
@@ -75,17 +78,20 @@ function neighbourCosts(wishes: readonly Wish[], values: readonly number[]): num
     for (let b = a + 1; b <= values.length + 1; b++) {
       const between = sorted.slice(starts[a]!, starts[b]!);
       const high = values[b - 1];
-      const cost = between.reduce((sum, wish) => sum + Math.min(costOf(wish, low), costOf(wish, high)), 0);
+      const cost = between.reduce(
+        (sum, preference) => sum + Math.min(costOf(preference, low), costOf(preference, high)),
+        0,
+      );
       row.push(cost);
-      if (cost === Number.POSITIVE_INFINITY && between.some((wish) => isBeyond(wish, low, high))) break;
+      if (cost === Number.POSITIVE_INFINITY && between.some((preference) => isBeyond(preference, low, high))) break;
     }
     return row;
   });
 }
 
 /** Whether a plane between two values can take neither, nor any value above the higher. */
-const isBeyond = (wish: Wish, low: number | undefined, high: number | undefined): boolean =>
-  costOf(wish, low) === Number.POSITIVE_INFINITY && (high === undefined || high > wish.most + BLUR);
+const isBeyond = (preference: Preference, low: number | undefined, high: number | undefined): boolean =>
+  costOf(preference, low) === Number.POSITIVE_INFINITY && (high === undefined || high > preference.most + BLUR);
 
 /** Indexes of so many values, ascending, that cost least together. */
 function cheapestValues(costs: readonly number[][], count: number, groups: number): number[] | undefined {
@@ -117,18 +123,21 @@ function cheapestValues(costs: readonly number[][], count: number, groups: numbe
 }
 
 /** Each plane with the value that costs it least; values that nobody takes are left out. */
-function assign(wishes: readonly Wish[], values: readonly number[]): Group[] {
-  const nearest = wishes.map((wish) =>
-    values.reduce((best, value) => (costOf(wish, value) < costOf(wish, best) - BLUR ? value : best), values[0]!),
+function assign(preferences: readonly Preference[], values: readonly number[]): Group[] {
+  const nearest = preferences.map((preference) =>
+    values.reduce(
+      (best, value) => (costOf(preference, value) < costOf(preference, best) - BLUR ? value : best),
+      values[0]!,
+    ),
   );
   return values
     .map((value) => ({ value, members: nearest.flatMap((own, i) => (own === value ? [i] : [])) }))
     .filter(({ members }) => members.length > 0);
 }
 
-/** What all planes together give up, in the number's unit. */
-export const givenUp = (wishes: readonly Wish[], groups: readonly Group[]): number =>
+/** Sum of what all planes are off from what they prefer, in the number's unit. */
+export const totalDeviation = (preferences: readonly Preference[], groups: readonly Group[]): number =>
   groups.reduce(
-    (sum, { value, members }) => sum + members.reduce((own, i) => own + Math.abs(value - wishes[i]!.wanted), 0),
+    (sum, { value, members }) => sum + members.reduce((own, i) => own + Math.abs(value - preferences[i]!.preferred), 0),
     0,
   );

@@ -1,6 +1,6 @@
 // Door: many planes built at once: numbers that they share, the day at the machines, jigs, and where each build stands.
 export { type Obstacle, type PlaneStatus, planeStatus } from "./class-status.ts";
-export { type Group, type GroupingOptions, givenUp, groupWishes, type Wish } from "./grouping.ts";
+export { type Group, type GroupingOptions, groupPreferences, type Preference, totalDeviation } from "./grouping.ts";
 export {
   type MachineSetup,
   machineSetups,

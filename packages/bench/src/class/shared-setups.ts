@@ -7,18 +7,18 @@ import { checkWithoutCures } from "../checks/index.ts";
 import { LEAST_SIDE_PLAY } from "../checks/iron.ts";
 import { asBuiltDesign, asBuiltPlane } from "../history/as-built.ts";
 import { lockedParameters } from "../steps.ts";
-import { type Group, groupWishes, type Wish } from "./grouping.ts";
+import { type Group, groupPreferences, type Preference } from "./grouping.ts";
 
 /** Most side play that a class's core gives an iron without the maker's asking, mm. Common practice, no published source: 1/8 in. */
 export const MOST_SIDE_PLAY = 3.2;
 
 export type SharedKey = "coreWidth" | "rampAngle" | "pinHeight";
 
-/** A plane that shares a number: what it wanted by itself. mm or degrees. */
+/** A plane that shares a number, and the one it would have by itself. mm or degrees. */
 export interface SharingPlane {
   /** Its place in the class. */
   readonly plane: number;
-  readonly wanted: number;
+  readonly preferred: number;
 }
 
 export interface SharedGroup {
@@ -40,7 +40,7 @@ interface SharedRow {
   /** What a machine is set to is a multiple of this: mm or degrees in either unit. */
   readonly step: { readonly mm: number; readonly in: number };
   /** Undefined for a plane that takes no part: the number is cut already, typed by the maker, or not there at all. */
-  readonly wish: (design: Design) => Wish | undefined;
+  readonly preference: (design: Design) => Preference | undefined;
   readonly set: (design: Design, value: number) => Design;
 }
 
@@ -50,11 +50,11 @@ const roundToNanometre = (value: number): number => Math.round(value * PER_NANOM
 const CORE_WIDTH: SharedRow = {
   path: "body.sideClearance",
   step: { mm: 0.1, in: toMillimetres(1 / 64, "in") },
-  wish: (design) => {
+  preference: (design) => {
     const { iron, body } = asBuiltDesign(design);
-    const wanted = iron.width + body.sideClearance;
+    const preferred = iron.width + body.sideClearance;
     const least = iron.width + Math.min(LEAST_SIDE_PLAY, body.sideClearance);
-    return { wanted, least, most: iron.width + Math.max(MOST_SIDE_PLAY, body.sideClearance) };
+    return { preferred, least, most: iron.width + Math.max(MOST_SIDE_PLAY, body.sideClearance) };
   },
   set: (design, value) =>
     withValue(design, "body.sideClearance", roundToNanometre(value - asBuiltDesign(design).iron.width)),
@@ -66,9 +66,9 @@ const REACH = 3;
 const solvedRow = (path: "ramp.angle" | "pin.height", step: SharedRow["step"]): SharedRow => ({
   path,
   step,
-  wish: (design) => {
+  preference: (design) => {
     const solved = valueAt(design, path) === "auto" ? autoValue(asBuiltPlane(design), path) : undefined;
-    return typeof solved === "number" ? { wanted: solved, least: solved - REACH, most: solved + REACH } : undefined;
+    return typeof solved === "number" ? { preferred: solved, least: solved - REACH, most: solved + REACH } : undefined;
   },
   set: (design, value) => withValue(design, path, roundToNanometre(value)),
 });
@@ -88,8 +88,8 @@ export function shareSetups(planes: readonly Design[], groups?: number): Sharing
   const core = share(planes, ROWS.coreWidth, groups);
   if (!core)
     return {
-      fewestCoreWidths: groupWishes(
-        wishesOf(planes, ROWS.coreWidth).map(({ wish }) => wish),
+      fewestCoreWidths: groupPreferences(
+        preferencesOf(planes, ROWS.coreWidth).map(({ preference }) => preference),
         stepOf(planes, ROWS.coreWidth),
       )!.length,
     };
@@ -105,16 +105,16 @@ interface Shared {
 
 const stepOf = (planes: readonly Design[], { step }: SharedRow) => ({ step: step[planes[0]?.units ?? "mm"] });
 
-const wishesOf = (planes: readonly Design[], row: SharedRow): { plane: number; wish: Wish }[] =>
+const preferencesOf = (planes: readonly Design[], row: SharedRow): { plane: number; preference: Preference }[] =>
   planes.flatMap((design, plane) => {
-    const wish = lockedParameters(design).has(row.path) ? undefined : row.wish(design);
-    return wish ? [{ plane, wish }] : [];
+    const preference = lockedParameters(design).has(row.path) ? undefined : row.preference(design);
+    return preference ? [{ plane, preference }] : [];
   });
 
 function share(planes: readonly Design[], row: SharedRow, groups?: number): Shared | undefined {
-  const own = wishesOf(planes, row);
-  const found = groupWishes(
-    own.map(({ wish }) => wish),
+  const own = preferencesOf(planes, row);
+  const found = groupPreferences(
+    own.map(({ preference }) => preference),
     { ...stepOf(planes, row), ...(groups === undefined ? {} : { groups }) },
   );
   return found && withGroups(planes, row, own, found);
@@ -123,7 +123,7 @@ function share(planes: readonly Design[], row: SharedRow, groups?: number): Shar
 function withGroups(
   planes: readonly Design[],
   row: SharedRow,
-  own: readonly { plane: number; wish: Wish }[],
+  own: readonly { plane: number; preference: Preference }[],
   found: readonly Group[],
 ): Shared {
   const designs = [...planes];
@@ -134,48 +134,58 @@ function withGroups(
     }
   const groups = found.map(({ value, members }) => ({
     value,
-    planes: members.map((member) => ({ plane: own[member]!.plane, wanted: own[member]!.wish.wanted })),
+    planes: members.map((member) => ({ plane: own[member]!.plane, preferred: own[member]!.preference.preferred })),
   }));
   return { designs, groups };
 }
 
 /** A number that each plane solves for itself: its limits are where a check complains that did not before. */
 function shareSolved(planes: readonly Design[], row: SharedRow): Shared {
-  const own = wishesOf(planes, row);
-  if (new Set(own.map(({ wish }) => roundToNanometre(wish.wanted))).size <= 1)
+  const own = preferencesOf(planes, row);
+  if (new Set(own.map(({ preference }) => roundToNanometre(preference.preferred))).size <= 1)
     return { designs: planes, groups: alike(own) };
-  const limited = own.map(({ plane, wish }) => ({
+  const limited = own.map(({ plane, preference }) => ({
     plane,
-    wish: boundedWish(planes[plane]!, row, wish, stepOf(planes, row).step),
+    preference: boundedPreference(planes[plane]!, row, preference, stepOf(planes, row).step),
   }));
   return withGroups(
     planes,
     row,
     limited,
-    groupWishes(
-      limited.map(({ wish }) => wish),
+    groupPreferences(
+      limited.map(({ preference }) => preference),
       stepOf(planes, row),
     )!,
   );
 }
 
-/** Planes that want the same number as it is. */
-const alike = (own: readonly { plane: number; wish: Wish }[]): SharedGroup[] =>
+/** Planes that prefer the same number as it is. */
+const alike = (own: readonly { plane: number; preference: Preference }[]): SharedGroup[] =>
   own.length === 0
     ? []
-    : [{ value: own[0]!.wish.wanted, planes: own.map(({ plane, wish }) => ({ plane, wanted: wish.wanted })) }];
+    : [
+        {
+          value: own[0]!.preference.preferred,
+          planes: own.map(({ plane, preference }) => ({ plane, preferred: preference.preferred })),
+        },
+      ];
 
 const complaintsOf = (design: Design): ReadonlySet<string> =>
   new Set(checkWithoutCures(asBuiltPlane(design)).map(({ severity, code }) => `${severity} ${code}`));
 
-/** The wish with its limits drawn in to the stretch about what is wanted in which no check complains that did not before. */
-function boundedWish(design: Design, row: SharedRow, { wanted, least, most }: Wish, step: number): Wish {
+/** The preference with its limits drawn in to the stretch about what is preferred in which no check complains that did not before. */
+function boundedPreference(
+  design: Design,
+  row: SharedRow,
+  { preferred, least, most }: Preference,
+  step: number,
+): Preference {
   const before = complaintsOf(design);
   const isQuiet = (value: number) =>
     [...complaintsOf(row.set(design, value))].every((complaint) => before.has(complaint));
   const reach = (toward: number) => {
-    let [good, tried] = [0, Math.floor(Math.abs(toward - wanted) / step)];
-    const at = (steps: number) => wanted + Math.sign(toward - wanted) * steps * step;
+    let [good, tried] = [0, Math.floor(Math.abs(toward - preferred) / step)];
+    const at = (steps: number) => preferred + Math.sign(toward - preferred) * steps * step;
     if (isQuiet(at(tried))) return at(tried);
     while (tried - good > 1) {
       const middle = Math.floor((good + tried) / 2);
@@ -184,5 +194,5 @@ function boundedWish(design: Design, row: SharedRow, { wanted, least, most }: Wi
     }
     return at(good);
   };
-  return { wanted, least: reach(least), most: reach(most) };
+  return { preferred, least: reach(least), most: reach(most) };
 }

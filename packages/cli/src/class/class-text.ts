@@ -88,10 +88,10 @@ function setupLines({ reports, setups }: ClassReport): string[] {
 const sharedValueText = (key: SharedKey, value: number, design: Design): string =>
   key === "rampAngle" ? formatAngle(value) : formatLength(value, design);
 
-/** The plane's core width and what it wanted by itself; undefined where it shares none. */
-function coreOf({ sound }: PlaneReport, { setups }: ClassReport): { value: number; wanted: number } | undefined {
+/** The plane's core width and what it preferred by itself; undefined where it shares none. */
+function coreOf({ sound }: PlaneReport, { setups }: ClassReport): { value: number; preferred: number } | undefined {
   for (const { value, planes } of setups.shared.coreWidth)
-    for (const { plane, wanted } of planes) if (plane === sound) return { value, wanted };
+    for (const { plane, preferred } of planes) if (plane === sound) return { value, preferred };
   return undefined;
 }
 
@@ -105,7 +105,7 @@ function planeRow(each: PlaneReport, number: number, report: ClassReport): strin
     `${number}`,
     name,
     core ? length(core.value) : "",
-    core ? CLASS.sidePlay({ now: length(play), wanted: length(play + core.wanted - core.value) }) : "",
+    core ? CLASS.sidePlay({ now: length(play), planned: length(play + core.preferred - core.value) }) : "",
     CLASS[outcome?.kind ?? "planned"],
   ];
 }

@@ -8,6 +8,7 @@ import { type JigName, jigPlans } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { findingsText, warningsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { routerReport, routerText } from "../router-text.ts";
 import { VERSION } from "../version.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
 import { BUILD } from "../words/reports.ts";
@@ -46,16 +47,18 @@ export async function buildCommand(
   await preparePack({ parent, name: design.name });
   const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
   const carriesOthers = SECTIONS.some((section) => !only.includes(section));
+  const router = only.includes("router") ? await routerReport(design) : undefined;
   const { path, replaced, kept, carried } = await writePack({ parent, name: design.name, files, carriesOthers });
   if (json)
     io.out(
-      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)) }, null, 2)}\n`,
+      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)), ...(router && { router }) }, null, 2)}\n`,
     );
   else {
     const warnings = warningsText(design, findings);
     if (warnings !== "") io.err(warnings);
     io.out(`${BUILD.written({ path, count: files.size, replaced })}\n`);
     io.out(keptText(kept) + carriedText(carried));
+    if (router) io.out(routerText(router));
     if (files.has("traveller.pdf")) io.out(`${BUILD.traveller}\n`);
     if (files.has("body.stl")) io.out(`${BUILD.body}\n`);
     if (files.has("jigs/fit-test.stl")) io.out(`${BUILD.fitTest}\n`);

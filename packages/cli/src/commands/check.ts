@@ -5,6 +5,7 @@ import { type Cure, checkPlane, findRepair, formatFinding, mayBeBuilt, passedChe
 import type { Design } from "@lamplane/parameters/table";
 import { checkedRows, findingsText, formatTypedValue } from "../findings-text.ts";
 import { EXIT, type Exit, type Io } from "../io.ts";
+import { type RouterReport, routerText } from "../router-text.ts";
 import { CHECK } from "../words/check.ts";
 
 export interface CheckOptions {
@@ -13,7 +14,8 @@ export interface CheckOptions {
   readonly all: boolean;
 }
 
-export function checkCommand(io: Io, design: Design, { json, all }: CheckOptions): Exit {
+/** @param router what a router cuts of the plane, where there is one */
+export function checkCommand(io: Io, design: Design, { json, all }: CheckOptions, router?: RouterReport): Exit {
   const plane = asBuiltPlane(design);
   const findings = checkPlane(plane);
   const passed = passedChecks(plane);
@@ -25,11 +27,13 @@ export function checkCommand(io: Io, design: Design, { json, all }: CheckOptions
       findings: findings.map((finding) => formatFinding(design, finding)),
       mended: repair ?? null,
       passed: passed.map((judgement) => formatFinding(design, judgement)),
+      ...(router && { router }),
     };
     io.out(`${JSON.stringify(formatted, null, 2)}\n`);
   } else {
     io.out(findingsText(design, findings, { sources: all }));
     io.out(repairText(design, repair));
+    if (router) io.out(`${routerText(router)}\n`);
     io.out(
       all
         ? `${CHECK.passes}\n${checkedRows(design, passed, { sources: true })}`

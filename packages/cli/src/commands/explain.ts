@@ -1,6 +1,7 @@
 // `lamplane explain`: what a parameter, figure, check or step is, from the tables that everything else reads.
 import { BENCH_FIGURES, jobNumber, STEPS } from "@lamplane/bench";
 import { type CheckDescription, checkDescriptions, noteDescriptions } from "@lamplane/bench/checks";
+import { routerLimitDescriptions } from "@lamplane/export/router";
 import { allowedText, nearNames } from "@lamplane/parameters/design";
 import { FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
 import { LIST_NAMES, listRows, type Row, rowsOf, STEP_NAMES, TABLE, UNIT_OF } from "@lamplane/parameters/table";
@@ -119,9 +120,9 @@ const checkEntries = (): Entry[] =>
     ],
   }));
 
-/** Notes, and what is judged of jigs, are told by `check` like any check. */
+/** Notes, and what is judged of jigs and of a router's work, are told by `check` like any check. */
 const noteEntries = (): Entry[] =>
-  noteDescriptions().map(({ code, help, parameters, source }) => ({
+  [...noteDescriptions(), ...routerLimitDescriptions()].map(({ code, help, parameters, source }) => ({
     name: code,
     kind: "check",
     summary: help,

@@ -6,6 +6,7 @@ import {
   buildNews,
   buildState,
   earlierLosses,
+  expectationText,
   type FigureChange,
   formatFigure,
   JOB_STEPS,
@@ -16,7 +17,6 @@ import {
   mouthSkew,
   skewText,
   stepWords,
-  wantedText,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
 import type { Design } from "@lamplane/parameters/table";
@@ -75,7 +75,7 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Bu
   ]);
   const measure = toMeasure.flatMap(({ key, unit, expected }) => [
     `  lamplane measured ${file} ${key}=…`,
-    `      ${NEXT.expected({ help: MEASURED_ROWS[key].help, value: wantedText(design, key) ?? formatValue(expected, unit, design) })}`,
+    `      ${NEXT.expected({ help: MEASURED_ROWS[key].help, value: expectationText(design, key) ?? formatValue(expected, unit, design) })}`,
   ]);
   const closing = measure.length > 0 ? ["", NEXT.measure, ...measure] : ["", NEXT.done({ file, step })];
   return [alignColumns(rows), ...closing, ""];

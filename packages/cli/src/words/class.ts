@@ -67,8 +67,8 @@ export const CLASS = {
   ),
   columns: ["", "plane", "core", "iron side play", "pack"],
   sidePlay: sentence(
-    ({ now, wanted }: { now: string; wanted: string }) => (now === wanted ? now : `${now}, planned ${wanted}`),
-    { now: "1.3 mm", wanted: "1.6 mm" },
+    ({ now, planned }: { now: string; planned: string }) => (now === planned ? now : `${now}, planned ${planned}`),
+    { now: "1.3 mm", planned: "1.6 mm" },
   ),
   made: "written",
   current: "unchanged, kept",

@@ -5,5 +5,6 @@ export * from "./commands.ts";
 export * from "./explain.ts";
 export * from "./measured.ts";
 export * from "./reports.ts";
+export * from "./router.ts";
 export * from "./stock.ts";
 export * from "./view.ts";

@@ -5,7 +5,8 @@ import type { Design } from "@lamplane/parameters/table";
 import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import type { RouterSheets, SetUpPage } from "@lamplane/sheets/pages";
 import { dxfText } from "../dxf.ts";
-import { limitText, programFiles, setUpPage } from "../router/files.ts";
+import { programFiles, setUpPage } from "../router/files.ts";
+import { hasRouter, limitText } from "../router/plane-programs.ts";
 import { planProgram } from "../router/program.ts";
 import { flatFeatures, type SetUp } from "../router/set-up.ts";
 import { NESTED, NO_PLACE } from "../words/nested.ts";
@@ -66,7 +67,7 @@ function sheetFiles(sheet: NestedSheet, number: number, design: Design, version:
   const name = `${number}-${fileName(piece.name)}`;
   const texts = new Map([[`${FOLDER}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
   const plain: SetUpPage = plainPage(sheet, title, [...texts.keys()], design);
-  if (design.cutters.length === 0 || design.router.area.width === 0) return { texts, page: plain, refused: [] };
+  if (!hasRouter(design)) return { texts, page: plain, refused: [] };
   const planned = planProgram(sheetSetUp(sheet, name, title), design.router, design.cutters);
   if ("limit" in planned) return { texts, page: plain, refused: [[`${name}.ngc`, limitText(planned.limit, design)]] };
   for (const [path, text] of programFiles(planned.program, design, version, FOLDER)) texts.set(path, text);

@@ -13,7 +13,8 @@ import {
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { PlateRange } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
-import type { LimitCode } from "../router/limit.ts";
+import type { RouterLimit } from "../router/limit.ts";
+import { hasRouter } from "../router/plane-programs.ts";
 import { planProgram } from "../router/program.ts";
 import { sheetSetUp } from "../router/set-up.ts";
 import { cutOf, type FlatItem, flatJigs, flatParts } from "./flat-items.ts";
@@ -39,10 +40,7 @@ export type NoPlace = { readonly item: FlatItem } & (
   | { readonly code: "plate"; readonly range: PlateRange }
   | { readonly code: "size"; readonly needs: Size; readonly largest: Size }
   | { readonly code: "room"; readonly needs: Size }
-  | {
-      readonly code: "router";
-      readonly limit: { readonly code: LimitCode; readonly value: number; readonly limit: number };
-    }
+  | { readonly code: "router"; readonly limit: RouterLimit }
 );
 interface Size {
   readonly width: number;
@@ -94,7 +92,7 @@ function judgeItem(item: FlatItem, pieces: readonly SheetPiece[], design: Design
     return { item, code: "thickness", value: item.thickness, nearest: all.toSorted((a, b) => off(a) - off(b))[0]! };
   }
   const { router, cutters, jigs } = design;
-  if (cutters.length === 0 || router.area.width === 0) return { item, room: 2 * jigs.relief };
+  if (!hasRouter(design)) return { item, room: 2 * jigs.relief };
   const thing = { name: item.name, title: item.name, ...cutOf(item.drawing), thickness: serving.thickness };
   const planned = planProgram(sheetSetUp(thing, router.margin), router, cutters);
   if ("limit" in planned) return { item, code: "router", limit: planned.limit };

@@ -2,6 +2,7 @@
 import { type Outline, point, polygon } from "@lamplane/geometry";
 import { sheetThickness } from "@lamplane/parameters/jigs";
 import type { BoardEntry, Design } from "@lamplane/parameters/table";
+import { hasRouter } from "../router/plane-programs.ts";
 
 /** A sheet, board or piece of one, its grain along x; its lower left corner is 0, 0. mm */
 export interface SheetPiece {
@@ -51,9 +52,10 @@ function stretches(length: number, travel: number, kerf: number): { from: number
   ].filter(({ size }) => size > 0);
 }
 
-function sawnPieces(whole: SheetPiece, { router, cutters, shop }: Design): SheetPiece[] {
+function sawnPieces(whole: SheetPiece, design: Design): SheetPiece[] {
+  const { router, shop } = design;
   const { width, depth } = router.area;
-  if (cutters.length === 0 || width === 0 || depth === 0) return [whole];
+  if (!hasRouter(design) || depth === 0) return [whole];
   if (whole.width <= width && whole.depth <= depth) return [whole];
   const sawnFrom = { width: whole.width, depth: whole.depth };
   return stretches(whole.width, width, shop.kerf).flatMap((x) =>

@@ -4,10 +4,9 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Cutter, Design } from "@lamplane/parameters/table";
 import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import type { RouterSheets, SetUpPage } from "@lamplane/sheets/pages";
-import { ROUTER_LIMIT, SET_UP, SET_UP_LIST } from "../words/router.ts";
-import type { RouterLimit } from "./limit.ts";
-import { planeSetUps } from "./plane-set-ups.ts";
-import { type Program, planProgram } from "./program.ts";
+import { SET_UP, SET_UP_LIST } from "../words/router.ts";
+import { limitText, planePrograms } from "./plane-programs.ts";
+import type { Program } from "./program.ts";
 import { programText } from "./rs274.ts";
 import { isThrough } from "./set-up.ts";
 import { moveSegment, type Toolpath } from "./toolpath.ts";
@@ -21,11 +20,10 @@ export interface RouterFiles {
 /** Undefined without a router and cutters. */
 export function routerFiles(plane: Elevation, version: string): RouterFiles | undefined {
   const { design } = plane;
-  const { router, cutters, name } = design;
-  if (cutters.length === 0 || router.area.width === 0) return undefined;
-  const planned = planeSetUps(plane).map((setUp) => planProgram(setUp, router, cutters));
-  const programs = planned.flatMap((each) => ("program" in each ? [each.program] : []));
-  const limits = planned.flatMap((each) => ("limit" in each ? [each.limit] : []));
+  const { name } = design;
+  const planned = planePrograms(plane);
+  if (!planned) return undefined;
+  const { programs, limits } = planned;
   const named = programs.map((program) => ({ program, files: programFiles(program, design, version) }));
   const notCut = limits.map((limit) => [limit.title, limitText(limit, design)] as const);
   const list = [
@@ -164,14 +162,4 @@ function deepestWay({ start, moves }: Toolpath) {
     seen.add(key);
     return [segment];
   });
-}
-
-/** Why a set-up is not cut, in the maker's unit. */
-export function limitText(
-  { code, value, limit }: Pick<RouterLimit, "code" | "value" | "limit">,
-  design: Design,
-): string {
-  const say = ROUTER_LIMIT[code];
-  const mm = (number: number) => formatValue(number, "mm", design);
-  return typeof say === "string" ? say : say({ value: mm(value), limit: mm(limit) });
 }

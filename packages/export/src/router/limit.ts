@@ -1,6 +1,7 @@
 // What keeps a router from cutting something, as data; the sentences are in words/.
+import { ROUTER_LIMIT_HELP } from "../words/router.ts";
 
-/** `reach` of the cutters, `inner-radius` and room in an opening, `tab-run` of straight side for a bridge, `travel` of the machine. */
+/** `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
 export type LimitCode = "reach" | "no-end-mill" | "opening" | "tab-run" | "travel-x" | "travel-y" | "travel-z";
 
 /** A set-up that cannot be cut: the value and what it must be at least, or for travel at most. mm */
@@ -11,6 +12,29 @@ export interface RouterLimit {
   readonly value: number;
   readonly limit: number;
 }
+
+/** What decides each limit, by dotted path. */
+const PARAMETERS: Readonly<Record<LimitCode, readonly string[]>> = {
+  reach: ["cutters.cutting", "router.through", "body.cheek", "core.layers"],
+  "no-end-mill": ["cutters.kind"],
+  opening: ["cutters.diameter", "cutters.cutting"],
+  "tab-run": ["router.tabs.width", "cutters.diameter"],
+  "travel-x": ["router.area.width", "router.margin"],
+  "travel-y": ["router.area.depth", "router.margin"],
+  "travel-z": ["router.area.height", "router.rapidHeight"],
+};
+
+/** A limit's name in reports: the router's among the checks of a plane. */
+export const limitCode = (code: LimitCode): string => `router-${code}`;
+
+/** What each limit is, without a plane. */
+export const routerLimitDescriptions = () =>
+  (Object.keys(PARAMETERS) as LimitCode[]).map((code) => ({
+    code: limitCode(code),
+    help: ROUTER_LIMIT_HELP[code],
+    parameters: PARAMETERS[code],
+    source: "the router's travel and the cutters' sizes, as entered",
+  }));
 
 /** Wood that a round cutter leaves in a corner: where, how far its arc stays off the corner, how far along the sides. mm */
 export interface CornerLeft {

@@ -111,6 +111,18 @@ export const ROUTER_LIMIT = {
   }),
 } as const;
 
+/** What each limit is, for whoever asks what its name means. */
+export const ROUTER_LIMIT_HELP = {
+  reach: "Router: the longest end mill must reach through the part, and into the spoilboard.",
+  "no-end-mill": "Router: outlines and openings need an end mill.",
+  opening:
+    "Router: every hole and opening must be wide enough for an end mill to wind down into it, or have a drill of its size.",
+  "tab-run": "Router: a part needs two straight runs long enough for a tab and the cutter beside it.",
+  "travel-x": "Router: stock and cutter's way along x must lie within the travel.",
+  "travel-y": "Router: stock and cutter's way along y must lie within the travel.",
+  "travel-z": "Router: stock and rapid height together must lie within the travel in z.",
+} as const;
+
 /** The list of set-ups beside the programs. */
 export const SET_UP_LIST = {
   head: sentence(({ plane }: { plane: string }) => `Router programs of ${plane}`, { plane: "my-plane" }),

@@ -21,19 +21,17 @@ export const parseTypefaces = (plain: Uint8Array, bold: Uint8Array): Typefaces =
 
 let cachedTypefaces: Typefaces | undefined;
 
-/** DejaVu Sans Condensed from its npm package: wide coverage, and its licence lets it be embedded in any document. */
+/** DejaVu Sans Condensed, cut down to the letters of `typefaces/subset.js`; its licence lets it be embedded in any document. */
 export function installedTypefaces(): Typefaces {
   cachedTypefaces ??= readTypefaces();
   return cachedTypefaces;
 }
 
 function readTypefaces(): Typefaces {
-  const { resolve } = createRequire(ownPackage()); // a bundle stands in another package, which has not this one's dependencies
-  const bytes = (style: string) => readFileSync(resolve(`dejavu-fonts-ttf/ttf/DejaVuSansCondensed${style}.ttf`));
+  const { resolve } = createRequire(import.meta.url);
+  const bytes = (style: string) => readFileSync(resolve(`@lamplane/sheets/typefaces/DejaVuSansCondensed${style}.ttf`));
   return parseTypefaces(bytes(""), bytes("-Bold"));
 }
-
-const ownPackage = (): string => createRequire(import.meta.url).resolve("@lamplane/sheets/package.json");
 
 function parseTypeface(bytes: Uint8Array): Typeface {
   const font = create(bytes as Buffer);

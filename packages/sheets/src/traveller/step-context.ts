@@ -2,6 +2,7 @@
 import {
   BENCH_FIGURES,
   type BenchFigureKey,
+  expectationText,
   expectedValue,
   isSignificant,
   MEASURED_ROWS,
@@ -14,7 +15,6 @@ import {
   type Step,
   stepIndex,
   stepsDone,
-  wantedText,
 } from "@lamplane/bench";
 import { rowAt } from "@lamplane/parameters/design";
 import {
@@ -102,7 +102,7 @@ export const stepBlanks = (design: Design, step: Step): Blank[] =>
       {
         key,
         label: shortHelp(rowAt(`measured.${key}`).help),
-        expected: wantedText(design, key) ?? format(expected),
+        expected: expectationText(design, key) ?? format(expected),
         ...(times === undefined ? {} : { times }),
         ...(measured === undefined ? {} : { measured: format(measured) }),
       },

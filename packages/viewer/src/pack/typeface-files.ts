@@ -1,7 +1,7 @@
 // Stands for `node:fs` and `node:module` where sheets are printed in a page: the only files there are the two typefaces.
 
-import plain from "dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?inline";
-import bold from "dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?inline";
+import plain from "@lamplane/sheets/typefaces/DejaVuSansCondensed.ttf?inline";
+import bold from "@lamplane/sheets/typefaces/DejaVuSansCondensed-Bold.ttf?inline";
 
 const decodeDataUrl = (dataUrl: string): Uint8Array =>
   Uint8Array.from(atob(dataUrl.slice(dataUrl.indexOf(",") + 1)), (sign) => sign.charCodeAt(0));

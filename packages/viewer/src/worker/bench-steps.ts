@@ -1,6 +1,7 @@
 // The bench steps of a stage, with their numbers and what was measured: as the plane stands when each step begins.
 import {
   doubtText,
+  expectationText,
   expectedValue,
   findDoubt,
   measuredUnit,
@@ -10,7 +11,6 @@ import {
   stepIndex,
   stepsDone,
   stepWords,
-  wantedText,
 } from "@lamplane/bench";
 import { figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
@@ -37,7 +37,7 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
         if (expected === undefined) return [];
         const doubt = findDoubt(design, key);
         const unit = measuredUnit(key);
-        const wanted = wantedText(design, key) ?? formatValue(expected, unit, design);
+        const wanted = expectationText(design, key) ?? formatValue(expected, unit, design);
         return [
           {
             path: `measured.${key}`,

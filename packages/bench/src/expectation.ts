@@ -18,7 +18,7 @@ const RULES: Readonly<Record<ExpectationRule, (design: Design) => string>> = {
 };
 
 /** Undefined where the value expected says it all. */
-export function wantedText(design: Design, key: MeasuredKey): string | undefined {
+export function expectationText(design: Design, key: MeasuredKey): string | undefined {
   const { rule } = MEASURED_ROWS[key];
   return rule && RULES[rule](design);
 }

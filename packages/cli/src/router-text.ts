@@ -1,0 +1,42 @@
+// What the router does not cut of a plane, for reports: as rows for a terminal and as data.
+import { asBuiltPlane } from "@lamplane/bench";
+import type { Design } from "@lamplane/parameters/table";
+import { ROUTER } from "./words/router.ts";
+
+export interface RouterReport {
+  readonly programs: number;
+  readonly notCut: readonly {
+    readonly code: string;
+    readonly setUp: string;
+    readonly title: string;
+    readonly value: number;
+    readonly limit: number;
+    readonly unit: "mm";
+    readonly text: string;
+  }[];
+}
+
+/** Undefined without a router and cutters, for which nothing is loaded either. */
+export async function routerReport(design: Design): Promise<RouterReport | undefined> {
+  if (design.cutters.length === 0) return undefined;
+  const { limitCode, limitText, planePrograms } = await import("@lamplane/export/router");
+  const planned = planePrograms(asBuiltPlane(design));
+  if (!planned) return undefined;
+  const notCut = planned.limits.map((limit) => ({
+    code: limitCode(limit.code),
+    setUp: limit.setUp,
+    title: limit.title,
+    value: limit.value,
+    limit: limit.limit,
+    unit: "mm" as const,
+    text: limitText(limit, design),
+  }));
+  return { programs: planned.programs.length, notCut };
+}
+
+/** Each part that has no program with its reason below it; one line where the router cuts all. */
+export function routerText({ programs, notCut }: RouterReport): string {
+  if (notCut.length === 0) return `${ROUTER.cutsAll({ programs })}\n`;
+  const rows = notCut.flatMap(({ title, text, code }) => [`  ${title}  (${code})`, `      ${text}`]);
+  return `${[ROUTER.notCut({ programs, count: notCut.length }), ...rows].join("\n")}\n`;
+}
