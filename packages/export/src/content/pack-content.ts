@@ -60,7 +60,8 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
     progress(i, makers.length, what);
     await make();
   }
-  files.set(MANIFEST, manifestText(design.name, version, files, designState(design)));
+  const made = SECTIONS.filter((section) => only.includes(section));
+  files.set(MANIFEST, manifestText(design.name, version, files, designState(design), made));
   progress(makers.length, makers.length, "");
   return files;
 }

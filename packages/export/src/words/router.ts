@@ -6,7 +6,7 @@ export const SET_UP = {
   title: sentence(
     ({ title, plane, version }: { title: string; plane: string; version: string }) =>
       `${title}; ${plane}, lamplane ${version}`,
-    { title: "Left cheek, inside up", plane: "my-plane", version: "0.1.0" },
+    { title: "Left cheek, inside up", plane: "my-plane", version: "0.2.0" },
   ),
   stock: sentence(
     ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
@@ -46,7 +46,7 @@ export const SET_UP = {
       height,
       margin,
     }: Record<"count" | "parts", number> & Record<"width" | "height" | "margin", string>) =>
-      `Fix the stock to the spoilboard by screws or clamps in its outer ${margin}, off the cutter's way. ${countText(count, "tab")}, ${width} long and ${height} high, hold the ${parts === 1 ? "part" : "parts"}: saw them through and trim.`,
+      `Clamp the stock to the spoilboard on its outer ${margin}, off the cutter's way; the margin is too narrow for screws. ${countText(count, "tab")}, ${width} long and ${height} high, hold the ${parts === 1 ? "part" : "parts"}: saw them through and trim.`,
     { count: 4, parts: 1, width: "8 mm", height: "1.5 mm", margin: "3 mm" },
   ),
   cradle:
