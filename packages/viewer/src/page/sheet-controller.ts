@@ -25,7 +25,7 @@ import { switchTheme } from "./theme.ts";
 
 const NARROW = 708; // px: as in the style sheet; wider, plots stand in two columns
 const LEAST_PLOT = 100; // mm: a plot keeps its letters and gives up room where its column is narrow
-const PLOT_STEP = 5; // mm: a sheet a little wider has the same plots
+const PLOT_STEP = 2; // mm: a sheet a little wider has the same plots
 
 type ResponseHandlers = {
   readonly [K in WorkerResponse["kind"]]: (response: Extract<WorkerResponse, { kind: K }>) => void;
