@@ -1,7 +1,6 @@
 // What there is of the plane after each step, in a word or two: as much as a strip of steps has room for.
-import type { Step } from "../table/step-names.ts";
 
-export const STATE_LABELS: Readonly<Record<Step | "first-shaving" | "season", string>> = {
+export const STATE_LABELS = {
   iron: "billet",
   core: "ripped",
   cuts: "cuts",
@@ -16,4 +15,4 @@ export const STATE_LABELS: Readonly<Record<Step | "first-shaving" | "season", st
   shaping: "shaped",
   "first-shaving": "first shaving",
   season: "a year later",
-};
+} as const;

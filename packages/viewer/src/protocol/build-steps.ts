@@ -46,8 +46,10 @@ export const WORK_OF = Object.fromEntries(
   }),
 ) as Readonly<Record<StageName, WorkStage>>;
 
+const LABELS: Readonly<Record<Step | "first-shaving" | "season", string>> = STATE_LABELS;
+
 /** What stands under a step's drawing: the state after the last step of the job that it shows. */
-export const stageLabel = (stage: StageName): string => STATE_LABELS[JOB_OF[stage].at(-1) as keyof typeof STATE_LABELS];
+export const stageLabel = (stage: StageName): string => LABELS[JOB_OF[stage].at(-1) as keyof typeof LABELS];
 
 /** Whether blocks and cheeks are not together yet. */
 export const isApart = (stage: StageName): boolean => ["billet", "core", "bed"].includes(WORK_OF[stage]);
