@@ -37,7 +37,7 @@ export const SETUP_COLUMNS = {
 
 export const CLASS_SHEET = {
   paper: "class",
-  subject: "The class's machine set-ups, jigs, cut list, and a page a plane",
+  subject: "The class's machine set-ups, jigs, cut list, and one page for each plane",
   planes: "Planes",
   head: ["No.", "plane", "iron, width × thickness", "core", "side play"],
   setUp: sentence(({ number, title }: { number: number; title: string }) => `Set-up ${number}: ${title}`, {

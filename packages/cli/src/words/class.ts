@@ -3,7 +3,7 @@ import { countText, listText, sentence } from "@lamplane/parameters/words";
 
 export const ROSTER_FILE = {
   what: "roster",
-  howToStart: "write one with a row a plane: `name,iron.width,iron.thickness`",
+  howToStart: "write one with a row for each plane: `name,iron.width,iron.thickness`",
 } as const;
 
 export const CLASS = {
