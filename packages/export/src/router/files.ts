@@ -44,8 +44,13 @@ export function routerFiles(plane: Elevation, version: string): RouterFiles | un
   };
 }
 
-/** One program, or one for each cutter where the router's hand changes files with them. */
-function programFiles(program: Program, design: Design, version: string): Map<string, string> {
+/** One program, or one for each cutter where the router's hand changes files with them; by their paths in a folder. */
+export function programFiles(
+  program: Program,
+  design: Design,
+  version: string,
+  folder = "router",
+): Map<string, string> {
   const { setUp, toolpaths } = program;
   const parts =
     design.router.toolChange === "files" && toolpaths.length > 1
@@ -58,7 +63,7 @@ function programFiles(program: Program, design: Design, version: string): Map<st
       const title = SET_UP.title({ title: setUp.title, plane: design.name, version });
       const head = [title, ...setUpLines(whole, design), SET_UP.caution];
       const text = programText(whole, design.router, design.cutters, { head, fit });
-      return [`router/${setUp.name}${part.end}.ngc`, text];
+      return [`${folder}/${setUp.name}${part.end}.ngc`, text];
     }),
   );
 }
@@ -79,6 +84,7 @@ function setUpLines(program: Program, design: Design): string[] {
       ? SET_UP.cradle
       : SET_UP.tabs({
           count: tabs.length,
+          parts: setUp.features.filter(({ kind }) => kind === "outer").length,
           width: mm(router.tabs.width),
           height: mm(router.tabs.height),
           margin: mm(freeMargin(program, design)),
@@ -106,7 +112,8 @@ function setUpLines(program: Program, design: Design): string[] {
 const freeMargin = ({ toolpaths }: Program, { router }: Design): number =>
   Math.max(0, router.margin - Math.max(...toolpaths.map(({ cutter }) => cutter.diameter + cutter.finish)));
 
-function setUpPage(program: Program, files: readonly string[], design: Design): SetUpPage {
+/** A set-up's sheet. */
+export function setUpPage(program: Program, files: readonly string[], design: Design): SetUpPage {
   const { setUp, toolpaths, tabs } = program;
   const { stock, corner } = setUp;
   const mm = (value: number) => formatValue(value, "mm", design);

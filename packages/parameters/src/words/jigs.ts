@@ -12,6 +12,16 @@ export const JIG = {
     ({ thick }: typeof THICK) => `${FLAT} Cut from sheet, it takes several layers to make ${thick}.`,
     THICK,
   ),
+  plate: sentence(
+    ({ layers, thick }: { layers: number; thick: string }) =>
+      layers === 1 ? `From sheet: ${thick} thick.` : `From sheet: ${layers} of ${thick}, glued face to face.`,
+    { layers: 2, thick: "12 mm" },
+  ),
+  noPlate: sentence(
+    ({ least, most }: { least: string; most: string }) =>
+      `None of the shop's plates serves it from sheet: it must be ${least} to ${most} thick.`,
+    { least: "13.3 mm", most: "19.3 mm" },
+  ),
 } as const;
 
 export const CRADLE = {
