@@ -150,6 +150,7 @@ function deepParts(points: CanonicalMove["points"], z: number): Point[][] {
 }
 
 const NEAR = 0.01; // mm: what may be gone of a part, or be left beside it
+const SURELY_GONE = NEAR - 3 * CHORD; // what shows as gone, where arcs of part, way and cutter are all short by a chord's height
 const RING = 0.4; // mm: how far beside the part all must be gone
 
 export interface Judged {
@@ -217,7 +218,7 @@ function levelJudge(program: Program, tabs: Judged["tabs"], radius: number) {
       .flatMap((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : f.outline]));
     const hasTabs = hasTabsAt(program, tabs, z);
     const stock = outer.length > 0 ? outer : rectangleOf(setUp);
-    const gouge = areaOf(both(swept, grow(less(stock, open), -NEAR)));
+    const gouge = areaOf(both(swept, grow(less(stock, open), -SURELY_GONE)));
     const all = Clipper.union([...ring, ...grow(open, -NEAR)], FillRule.NonZero);
     const wanted = less(all, [...(hasTabs ? bridges : []), ...corners]);
     const left = areaOf(grow(less(both(wanted, rectangleOf(setUp)), swept), -0.003));
