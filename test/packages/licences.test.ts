@@ -25,6 +25,7 @@ test("the built page holds every licence, each script says where, and keeps the 
     "guide.js",
     "pack.js",
     "service-worker.js",
+    "router.js",
     "share.js",
     "sheet.js",
   ]);

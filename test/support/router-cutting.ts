@@ -15,16 +15,25 @@ interface CanonicalMove {
   readonly points: readonly { readonly x: number; readonly y: number; readonly z: number }[];
 }
 
+/** Bytes: a line of some hundred for each move. */
+const MOST_OUTPUT = 1 << 28;
+
 /** The interpreter's moves, or what it has to say. Sections are parted by stops and cutter changes. */
 export function canonicalMoves(text: string): { moves: CanonicalMove[]; complaint: string } {
   const folder = mkdtempSync(join(tmpdir(), "lamplane-rs274-"));
   try {
     const file = join(folder, "program.ngc");
     writeFileSync(file, text);
-    const out = execFileSync("rs274", ["-g", file], { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+    const out = execFileSync("rs274", ["-g", file], {
+      encoding: "utf8",
+      stdio: ["ignore", "pipe", "pipe"],
+      maxBuffer: MOST_OUTPUT,
+      env: { ...process.env, HOME: folder }, // its tool table is a file there, which no other run may share
+    });
     return { moves: parseMoves(out), complaint: /PROGRAM_END/.test(out) ? "" : "does not end" };
   } catch (error) {
-    return { moves: [], complaint: String((error as { stderr?: string }).stderr ?? error) };
+    const { message, status, signal } = error as { message: string; status?: number; signal?: string };
+    return { moves: [], complaint: `${message} (status ${status}, signal ${signal})` };
   } finally {
     rmSync(folder, { recursive: true });
   }
