@@ -8,8 +8,8 @@ import {
   NO_ERRORS,
   type TolerancePlan,
 } from "@lamplane/bench";
-import { arcLength, cosDeg, type Point, point, pointsEqual, sinDeg, tanDeg } from "@lamplane/geometry";
-import { bedXAt, closestOnRamp, planeToIron } from "@lamplane/parameters/elevation";
+import { arcLength, atan2Deg, cosDeg, type Point, point, pointsEqual, sinDeg, tanDeg } from "@lamplane/geometry";
+import { bedXAt, planeToIron, type Ramp } from "@lamplane/parameters/elevation";
 
 /** A derivative by radians times this is one by degrees. */
 const PER_DEGREE = arcLength(1, 1);
@@ -141,8 +141,9 @@ function closestPointOnRamp(plan: TolerancePlan): { normal: Point; turning: numb
   const pin = point(plan.pinX, plan.pinY);
   const { ramp } = applyErrors(plan, NO_ERRORS);
   if (ramp.curve && pointsEqual(pin, ramp.curve.centre)) return undefined;
-  const { part, normal } = closestOnRamp(ramp, pin);
-  if (part === "wear" || !curve)
+  const slope = slopeFacing(ramp, pin);
+  const normal = point(sinDeg(slope), cosDeg(slope));
+  if (slope === rampAngle || !curve)
     return {
       normal,
       turning: (pin.x - rampTipX) * cosDeg(rampAngle) - (pin.y + allowance) * sinDeg(rampAngle),
@@ -152,6 +153,13 @@ function closestPointOnRamp(plan: TolerancePlan): { normal: Point; turning: numb
     curve.radius * sinDeg(rampAngle),
   );
   return { normal, turning: -(normal.x * centreMoves.x + normal.y * centreMoves.y) };
+}
+
+/** Slope of the ramp where it lies nearest to a point of the throat: the wear's, the exit's, or the arc's square to the point. */
+function slopeFacing({ angle, curve }: Ramp, p: Point): number {
+  if (!curve) return angle;
+  const facing = atan2Deg(p.x - curve.centre.x, p.y - curve.centre.y);
+  return Math.max(curve.exitAngle, Math.min(angle, facing));
 }
 
 /** The pin's axis on the iron: s up its face from the planned sole, v off it. */

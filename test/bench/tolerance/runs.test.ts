@@ -44,6 +44,25 @@ test("percentiles lie straight between neighbours; the middle of 1 … 5 is 3", 
   expect(deviation).toBeCloseTo(Math.sqrt(2.5), 12);
 });
 
+test("percentiles are those of the sorted values, whatever their order and how often they are repeated", () => {
+  const uniform = uniformGenerator(4);
+  for (const count of [2, 3, 40, 41, 1000, 4097])
+    for (const steps of [3, 1e9]) {
+      const values = Float64Array.from({ length: count }, () => Math.floor(uniform() * steps) - steps / 2);
+      const sorted = [...values].sort((a, b) => a - b);
+      const between = (share: number) => {
+        const at = (count - 1) * share;
+        const [below, above] = [sorted[Math.floor(at)]!, sorted[Math.ceil(at)]!];
+        return below + (at - Math.floor(at)) * (above - below);
+      };
+      for (const order of [values, Float64Array.from(sorted), Float64Array.from(sorted).reverse()]) {
+        const { low, middle, high } = summarizeValues(order.slice());
+        const wanted = [between(0.025), between(0.5), between(0.975)];
+        for (const [i, value] of [low, middle, high].entries()) expect(value).toBeCloseTo(wanted[i]!, 6);
+      }
+    }
+});
+
 const withRange = (report: ToleranceReport) =>
   report.results.flatMap((result) =>
     "within" in result ? [[result, report.trial.results[result.key]] as [ResultTolerance, Distribution]] : [],

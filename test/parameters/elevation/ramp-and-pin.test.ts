@@ -1,9 +1,8 @@
 // The ramp and the cross pin against brute force: sampled paths and grids of heights.
 
 import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
-import { type Elevation, elevation, figureValue, rampXAt } from "@lamplane/parameters/elevation";
+import { distanceToRamp, type Elevation, elevation, figureValue, rampXAt } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
-import { closestOnRamp } from "../../../packages/parameters/src/elevation/ramp-formulas.ts";
 import { isBuildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns } from "../../support/designs.ts";
 
@@ -38,7 +37,16 @@ test("room from pin to ramp is that of the nearest of the ramp's sampled points"
   }
 });
 
-test("what of the ramp lies nearest is so far off along its normal, from any place in the throat", () => {
+/** Which way, and how fast, a function of the place grows: central differences. */
+function steepest(f: (p: Point) => number, { x, y }: Point): Point {
+  const h = 1e-4;
+  return {
+    x: (f({ x: x + h, y }) - f({ x: x - h, y })) / (2 * h),
+    y: (f({ x, y: y + h }) - f({ x, y: y - h })) / (2 * h),
+  };
+}
+
+test("the ramp lies so far off, square to it, from any place in the throat", () => {
   const parts = new Set<string>();
   for (const { design } of curved.slice(0, 12)) {
     const plane = elevation(design);
@@ -51,11 +59,13 @@ test("what of the ramp lies nearest is so far off along its normal, from any pla
       [30, 80],
     ] as const) {
       const place = { x: rampXAt(plane.ramp, y) + right, y };
-      const { part, distance, normal } = closestOnRamp(plane.ramp, place);
-      parts.add(part);
-      expect(Math.hypot(normal.x, normal.y)).toBeCloseTo(1, 9);
+      const distance = distanceToRamp(plane.ramp, place);
+      const normal = steepest((p) => distanceToRamp(plane.ramp, p), place);
+      expect(Math.hypot(normal.x, normal.y)).toBeCloseTo(1, 6);
       const foot = { x: place.x - distance * normal.x, y: place.y - distance * normal.y };
       expect(foot.x).toBeCloseTo(rampXAt(plane.ramp, foot.y), 6);
+      const { begin, end } = plane.ramp.curve!;
+      parts.add(foot.y < begin.y ? "wear" : foot.y < end.y ? "curve" : "exit");
       expect(
         Math.abs(distance - Math.min(...points.map(({ x, y }) => Math.hypot(x - place.x, y - place.y)))),
       ).toBeLessThan(0.02);

@@ -45,7 +45,7 @@ export function snapshotMeasurements({ design, pinHole, mouthUneven }: BuildSnap
   return {
     ...NOTHING_MEASURED,
     done,
-    ...(pinHole ? { pinHoleFromToe: pinHole.x, pinHoleHeight: pinHole.y + allowance } : {}),
+    ...(pinHole ? { pinHoleFromEnd: pinHole.x + design.body.trim / 2, pinHoleHeight: pinHole.y + allowance } : {}),
     ...(stepIndex(done) >= stepIndex("sole") ? { allowanceLeft: allowance } : {}),
     ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens() } : {}),
     ...(mouthUneven === undefined
@@ -141,11 +141,11 @@ function applyRecess({ design }: BuildSnapshot, { recessWidth, recessDepth }: Me
   return { design: replaceSection(recessed, "core", { layers }) };
 }
 
-function applyPinHole({ design }: BuildSnapshot, { pinHoleFromToe, pinHoleHeight }: Measured): BuildSnapshot {
+function applyPinHole({ design }: BuildSnapshot, { pinHoleFromEnd, pinHoleHeight }: Measured): BuildSnapshot {
   const { pin, pinSize } = planeOf(design);
   const { centre } = pin;
   const hole = {
-    x: pinHoleFromToe ?? centre.x,
+    x: pinHoleFromEnd === undefined ? centre.x : pinHoleFromEnd - design.body.trim / 2,
     y: pinHoleHeight === undefined ? centre.y : pinHoleHeight - design.sole.allowance,
   };
   return seatWedge({ design: replaceSection(design, "pin", pinSize), pinHole: hole });
@@ -176,15 +176,18 @@ const pinSizeOf = (design: Design): PinSize => {
 };
 
 /** Where the blocks came to stand; the sole still to be trued takes up what the front block is off. */
-function applyGlueUp(snapshot: BuildSnapshot, { bedTipX, rampTipX }: Measured): BuildSnapshot {
+function applyGlueUp(snapshot: BuildSnapshot, { bedTipFromEnd, rampTipFromEnd }: Measured): BuildSnapshot {
   const { design } = snapshot;
   const frame = frameOf(design);
   const { allowance } = design.sole;
   const [bedCot, rampCot] = [cotDeg(frame.bedAngle), cotDeg(rampAngle(design))];
+  const toeLine = design.body.trim / 2;
   const mouthX =
-    bedTipX === undefined ? frame.mouthX : bedTipX - frame.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
+    bedTipFromEnd === undefined
+      ? frame.mouthX
+      : bedTipFromEnd - toeLine - frame.thickness / sinDeg(frame.bedAngle) + allowance * bedCot;
   const wanted = design.mouth.opening;
-  const opening = rampTipX === undefined ? wanted : mouthX + allowance * rampCot - rampTipX;
+  const opening = rampTipFromEnd === undefined ? wanted : mouthX + allowance * rampCot + toeLine - rampTipFromEnd;
   const glued = replaceSection(design, "mouth", { fromToe: mouthX, opening });
   const wantedDeeper = removalForOpening(mouthSides(glued), wanted);
   const deeper = Math.max(-allowance, Math.min(wantedDeeper, design.body.height * MAX_PLANED_SHARE));

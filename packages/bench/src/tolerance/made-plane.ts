@@ -48,7 +48,7 @@ export type ErrorsOf<N> = Readonly<Record<ErrorKey, N>>;
 export function madePlaneOver<N>(on: Arithmetic<N>) {
   const { constant, add, subtract, multiply, divide, sinDeg, cosDeg } = on;
   const { bedToIron, bedToPlane, bedXAt, planeToIron } = frameOver(on);
-  const { curvedRamp, closestOnRamp, overWear } = rampOver(on);
+  const { curvedRamp, distanceToRamp, besideWear } = rampOver(on);
   const half = (a: N): N => divide(a, constant(2));
 
   /** The frame whose edge stands where the iron's face meets the sole as planned, y = 0. */
@@ -82,8 +82,7 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const shape = { wearHeight: constant(wearHeight), exitAngle: constant(exitAngle), radius: constant(radius) };
     const ramp = curvedRamp(angle, foot, shape);
     const placedAt = plan.placing === "marks" ? constant(-plan.allowance) : contactHeight(plan, errors);
-    const beyond = overWear(ramp, placedAt);
-    return beyond ? curvedRamp(angle, { x: subtract(foot.x, beyond.x), y: foot.y }, shape) : ramp;
+    return curvedRamp(angle, { x: subtract(foot.x, besideWear(ramp, placedAt).x), y: foot.y }, shape);
   }
 
   /** Height over the sole as planned at which the ramp meets the edge at glue-up. */
@@ -100,8 +99,7 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
   /** Front block's tip on the blank's sole. */
   function rampTipX({ allowance }: TolerancePlan, ramp: RampOf<N>, rampCot: N): N {
     const onWear = add(ramp.foot.x, multiply(constant(allowance), rampCot));
-    const beyond = overWear(ramp, constant(-allowance));
-    return beyond ? add(onWear, beyond.x) : onWear;
+    return add(onWear, besideWear(ramp, constant(-allowance)).x);
   }
 
   return (plan: TolerancePlan, errors: ErrorsOf<N>): MadePlaneOf<N> => {
@@ -109,9 +107,8 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const ramp = madeRamp(plan, errors, frame);
     const bedCot = cotOver(on, frame.bedAngle);
     const rampCot = cotOver(on, ramp.angle);
-    const growth = add(bedCot, rampCot);
-    const onWear = add(subtract(frame.mouthX, ramp.foot.x), multiply(errors.soleTaken, growth));
-    const beyond = overWear(ramp, errors.soleTaken);
+    const onWear = add(subtract(frame.mouthX, ramp.foot.x), multiply(errors.soleTaken, add(bedCot, rampCot)));
+    const atSole = besideWear(ramp, errors.soleTaken);
     const tipX = rampTipX(plan, ramp, rampCot);
     const glueGap = subtract(add(constant(plan.bedTipX), errors.bedPlace), tipX);
     const pin = { x: add(constant(plan.pinX), errors.pinHoleAlong), y: add(constant(plan.pinY), errors.pinHoleUp) };
@@ -125,14 +122,14 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const wedgeTip = add(constant(plan.wedgeTip), errors.wedgeThickness);
     const upWedge = divide(subtract(wedgeAtPin, wedgeTip), tanOver(on, wedgeAngle));
     return {
-      mouthOpening: beyond ? subtract(onWear, beyond.x) : onWear,
+      mouthOpening: subtract(onWear, atSole.x),
       mouthUneven: add(constant(plan.mouthUneven ?? 0), subtract(errors.bedSkew, errors.frontSkew)),
       glueGap,
-      pinToRamp: subtract(subtract(closestOnRamp(ramp, pin).distance, errors.rampForm), radius),
+      pinToRamp: subtract(subtract(distanceToRamp(ramp, pin), errors.rampForm), radius),
       wedgeAtPin,
       wedgeTipFromEdge: subtract(subtract(s, edgeUp.s), upWedge),
       ramp,
-      mouthGrowth: beyond ? add(bedCot, beyond.cot) : growth,
+      mouthGrowth: add(bedCot, atSole.cot),
       roomAtTips: add(glueGap, multiply(constant(plan.design.bed.featherChamfer), bedCot)),
     };
   };

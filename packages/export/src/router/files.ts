@@ -48,7 +48,8 @@ export function routerFiles(plane: Elevation, version: string): RouterFiles | un
 
 const pathsOf = (files: readonly ProgramFile[]): string[] => files.map(({ path }) => path);
 
-function setUpPage(program: Program, files: readonly string[], design: Design): SetUpPage {
+/** A set-up's sheet. */
+export function setUpPage(program: Program, files: readonly string[], design: Design): SetUpPage {
   const { setUp, toolpaths, tabs } = program;
   const { stock, corner } = setUp;
   const mm = (value: number) => formatValue(value, "mm", design);

@@ -16,8 +16,8 @@ export interface ProgramFile {
   readonly lines: readonly (readonly number[])[];
 }
 
-/** One program, or one for each cutter where the router's hand changes files with them. */
-export function programFiles(program: Program, design: Design, version: string): ProgramFile[] {
+/** One program, or one for each cutter where the router's hand changes files with them; by their paths in a folder. */
+export function programFiles(program: Program, design: Design, version: string, folder = "router"): ProgramFile[] {
   const { setUp, toolpaths } = program;
   const parts =
     design.router.toolChange === "files" && toolpaths.length > 1
@@ -28,7 +28,7 @@ export function programFiles(program: Program, design: Design, version: string):
     const whole = { ...program, toolpaths: part.toolpaths };
     const title = SET_UP.title({ title: setUp.title, plane: design.name, version });
     const head = [title, ...setUpLines(whole, design), SET_UP.caution];
-    const path = `router/${setUp.name}${part.end}.ngc`;
+    const path = `${folder}/${setUp.name}${part.end}.ngc`;
     return { path, ...part, ...programText(whole, design.router, design.cutters, { head, fit }) };
   });
 }
@@ -49,6 +49,7 @@ export function setUpLines(program: Program, design: Design): string[] {
       ? SET_UP.cradle
       : SET_UP.tabs({
           count: tabs.length,
+          parts: setUp.features.filter(({ kind }) => kind === "outer").length,
           width: mm(router.tabs.width),
           height: mm(router.tabs.height),
           margin: mm(freeMargin(program, design)),

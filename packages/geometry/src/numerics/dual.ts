@@ -28,7 +28,6 @@ export function dualArithmetic(count: number): Arithmetic<Dual> {
   const scale = (value: number, a: Dual, by: number): Dual => ({ value, partials: a.partials.map((p) => by * p) });
   return {
     constant: (value) => ({ value, partials: Array<number>(count).fill(0) }),
-    value: ({ value }) => value,
     add: (a, b) => combine(a.value + b.value, a, 1, b, 1),
     subtract: (a, b) => combine(a.value - b.value, a, 1, b, -1),
     multiply: (a, b) => combine(a.value * b.value, a, b.value, b, a.value),
@@ -37,5 +36,6 @@ export function dualArithmetic(count: number): Arithmetic<Dual> {
     sinDeg: (a) => scale(sinDeg(a.value), a, cosDeg(a.value) * PER_DEGREE),
     cosDeg: (a) => scale(cosDeg(a.value), a, -sinDeg(a.value) * PER_DEGREE),
     atanDeg: (a) => scale(atanDeg(a.value), a, 1 / (PER_DEGREE * (1 + a.value ** 2))),
+    choose: (by, atOrAbove, otherwise) => (by.value >= 0 ? atOrAbove : otherwise),
   };
 }

@@ -1,5 +1,6 @@
 // Door: numerical methods.
 export * from "./arithmetic.ts";
+export * from "./block.ts";
 export * from "./dual.ts";
 export * from "./interval.ts";
 export * from "./least-squares.ts";

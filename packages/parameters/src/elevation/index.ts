@@ -5,6 +5,7 @@ export {
   bedLowerEdge,
   blocksAt,
   cheekShape,
+  fromToeEnd,
   pegHoles,
   pegWaste,
   ROUND_A_PEG,
@@ -73,7 +74,6 @@ export {
 export { pinLengths } from "./pin-section.ts";
 export { humpHeight, PIN_LIMITS, type PinSize, pinShoulder, roomOverHump } from "./pin-size.ts";
 export {
-  distanceToRamp,
   type Ramp,
   type RampOf,
   rampAngle,
@@ -83,7 +83,7 @@ export {
   rampShape,
   rampXAt,
 } from "./ramp.ts";
-export { closestOnRamp, curvedRamp, rampOver } from "./ramp-formulas.ts";
+export { curvedRamp, distanceToRamp, rampOver } from "./ramp-formulas.ts";
 export { type Recess, recessEdge, recessOf } from "./recess.ts";
 export { recessProfile, reliefArea } from "./recess-profile.ts";
 export { bedLineTopS, capIronSurface, ironCorners, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";

@@ -16,7 +16,8 @@ import type { Design } from "../table/index.ts";
 import { TABLE } from "../table/index.ts";
 import type { Frame } from "./frame.ts";
 import { pinFits, pinSizesToTry, type SizedDesign } from "./pin-size.ts";
-import { distanceToRamp, fullHeightRadius, isCurvePossible, type Ramp, rampAtOpening, rampShape } from "./ramp.ts";
+import { fullHeightRadius, isCurvePossible, type Ramp, rampAtOpening, rampShape } from "./ramp.ts";
+import { distanceToRamp } from "./ramp-formulas.ts";
 import { type PinPosition, pinHalfCover, pinHole, pinPosition } from "./stack.ts";
 
 /** Room between pin and ramp in which fingers reach a jammed shaving, mm (common practice, no published source). */

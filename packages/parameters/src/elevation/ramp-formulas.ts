@@ -1,6 +1,5 @@
-// The curved ramp and what of a ramp lies nearest to a point, over any kind of number.
-import { orientation, type Point } from "@lamplane/geometry";
-import { type Arithmetic, cotOver, REAL } from "@lamplane/geometry/numerics";
+// The curved ramp and how far a point lies from a ramp, over any kind of number.
+import { type Arithmetic, cotOver, maxOver, REAL } from "@lamplane/geometry/numerics";
 import type { PointOf } from "./frame.ts";
 import type { RampOf } from "./ramp.ts";
 
@@ -11,19 +10,23 @@ export interface CurveOf<N> {
   readonly radius: N;
 }
 
-/** What of a ramp lies nearest to a point: how far, negative inside the front block, and square to what. mm. */
-export interface ClosestOf<N> {
-  readonly part: "wear" | "curve" | "exit";
-  readonly distance: N;
-  /** Direction off the ramp, of length 1; off the curve it has none at the curve's own centre. */
-  readonly normal: PointOf<N>;
+/** Where a ramp lies at a height beside the line of its wear. */
+export interface BesideWearOf<N> {
+  /** mm toward the heel; 0 on the wear and on a straight ramp. */
+  readonly x: N;
+  /** Cotangent of the ramp's own angle there. */
+  readonly cot: N;
 }
 
 export function rampOver<N>(on: Arithmetic<N>) {
-  const { add, subtract, multiply, divide, sqrt, sinDeg, cosDeg, value } = on;
+  const { constant, add, subtract, multiply, divide, sqrt, sinDeg, cosDeg, choose } = on;
   const square = (a: N): N => multiply(a, a);
-  const plain = ({ x, y }: PointOf<N>): Point => ({ x: value(x), y: value(y) });
   const normalOf = (angle: N): PointOf<N> => ({ x: sinDeg(angle), y: cosDeg(angle) });
+  const orientation = (a: PointOf<N>, b: PointOf<N>, centre: PointOf<N>): N =>
+    subtract(
+      multiply(subtract(a.x, centre.x), subtract(b.y, centre.y)),
+      multiply(subtract(a.y, centre.y), subtract(b.x, centre.x)),
+    );
   return {
     /** A wear at `angle` from its foot up to `wearHeight`, an arc tangent to it, a straight exit. mm, degrees. */
     curvedRamp(angle: N, foot: PointOf<N>, { wearHeight, exitAngle, radius }: CurveOf<N>): RampOf<N> {
@@ -34,40 +37,40 @@ export function rampOver<N>(on: Arithmetic<N>) {
       return { shape: "curved", angle, foot, curve: { radius, begin, end, centre, exitAngle } };
     },
 
-    /** x of a curved ramp at a height less that of its wear's line there, and the cotangent of its own angle. mm */
-    overWear({ angle, foot, curve }: RampOf<N>, y: N): { readonly x: N; readonly cot: N } | undefined {
-      if (!curve || value(y) <= value(curve.begin.y)) return undefined;
-      const { centre, end, exitAngle, radius } = curve;
-      const onLine = subtract(foot.x, multiply(y, cotOver(on, angle)));
-      if (value(y) >= value(end.y)) {
-        const cot = cotOver(on, exitAngle);
-        return { x: subtract(subtract(end.x, multiply(subtract(y, end.y), cot)), onLine), cot };
-      }
+    besideWear({ angle, foot, curve }: RampOf<N>, y: N): BesideWearOf<N> {
+      const onWear = { x: constant(0), cot: cotOver(on, angle) };
+      if (!curve) return onWear;
+      const { begin, centre, end, exitAngle, radius } = curve;
+      const line = subtract(foot.x, multiply(y, onWear.cot));
       const up = subtract(y, centre.y);
       const across = sqrt(subtract(square(radius), square(up)));
-      return { x: subtract(add(centre.x, across), onLine), cot: divide(up, across) };
+      const onArc = { x: subtract(add(centre.x, across), line), cot: divide(up, across) };
+      const exitCot = cotOver(on, exitAngle);
+      const [overEnd, underBegin] = [subtract(y, end.y), subtract(begin.y, y)];
+      const onExit = { x: subtract(subtract(end.x, multiply(overEnd, exitCot)), line), cot: exitCot };
+      const at = (part: keyof BesideWearOf<N>) =>
+        choose(underBegin, onWear[part], choose(overEnd, onExit[part], onArc[part]));
+      return { x: at("x"), cot: at("cot") };
     },
 
-    /** The front block is convex, so the largest distance from any line that touches it is the distance from it. */
-    closestOnRamp({ angle, foot, curve }: RampOf<N>, p: PointOf<N>): ClosestOf<N> {
+    /**
+     * Distance from the ramp to a point, square to it; negative inside the front block. The block is convex, so it is the
+     * largest distance from any line that touches it. mm
+     */
+    distanceToRamp({ angle, foot, curve }: RampOf<N>, p: PointOf<N>): N {
       const wear = normalOf(angle);
       const toWear = add(multiply(subtract(p.x, foot.x), wear.x), multiply(p.y, wear.y));
-      if (!curve) return { part: "wear", distance: toWear, normal: wear };
+      if (!curve) return toWear;
       const { end, exitAngle, centre, radius, begin } = curve;
       const exit = normalOf(exitAngle);
       const toExit = add(multiply(subtract(p.x, end.x), exit.x), multiply(subtract(p.y, end.y), exit.y));
-      const [at, middle] = [plain(p), plain(centre)];
-      const isOnCurve = orientation(plain(begin), at, middle) >= 0 && orientation(at, plain(end), middle) >= 0;
-      const [dx, dy] = [subtract(p.x, centre.x), subtract(p.y, centre.y)];
-      const away = sqrt(add(square(dx), square(dy)));
-      const toCurve = subtract(away, radius);
-      if (isOnCurve && value(toCurve) >= Math.max(value(toWear), value(toExit)))
-        return { part: "curve", distance: toCurve, normal: { x: divide(dx, away), y: divide(dy, away) } };
-      return value(toWear) >= value(toExit)
-        ? { part: "wear", distance: toWear, normal: wear }
-        : { part: "exit", distance: toExit, normal: exit };
+      const toLines = maxOver(on, toWear, toExit);
+      const away = sqrt(add(square(subtract(p.x, centre.x)), square(subtract(p.y, centre.y))));
+      const overArc = maxOver(on, subtract(away, radius), toLines);
+      const [afterBegin, beforeEnd] = [orientation(begin, p, centre), orientation(p, end, centre)];
+      return choose(afterBegin, choose(beforeEnd, overArc, toLines), toLines);
     },
   };
 }
 
-export const { curvedRamp, closestOnRamp } = rampOver(REAL);
+export const { curvedRamp, distanceToRamp } = rampOver(REAL);

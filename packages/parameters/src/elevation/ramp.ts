@@ -3,7 +3,7 @@
 import { acosDeg, arc, cosDeg, cotDeg, line, type Point, point, type Segment } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
 import type { PointOf } from "./frame.ts";
-import { closestOnRamp, curvedRamp } from "./ramp-formulas.ts";
+import { curvedRamp } from "./ramp-formulas.ts";
 
 export interface RampOf<N> {
   readonly shape: "straight" | "curved";
@@ -80,6 +80,3 @@ export function rampAngleAt({ angle, curve }: Ramp, y: number): number {
   if (!curve || y <= curve.begin.y) return angle;
   return y >= curve.end.y ? curve.exitAngle : acosDeg((y - curve.centre.y) / curve.radius);
 }
-
-/** Distance from the ramp to a point, square to it; negative inside the front block. mm. */
-export const distanceToRamp = (ramp: Ramp, p: Point): number => closestOnRamp(ramp, p).distance;

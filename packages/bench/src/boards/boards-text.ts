@@ -1,18 +1,11 @@
 // Boards in words: the way, each board's cuts in the order of sawing, and what is missing.
-import {
-  type Board,
-  type BoardCuts,
-  type BoardPlan,
-  type Box,
-  boardPlan,
-  type ClassLayout,
-  cutsByBoard,
-  ringsToSole,
-} from "@lamplane/bench/boards";
-import { BOARDS } from "@lamplane/bench/words";
 import { formatParameter, valueAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatBareLength, formatLength, formatPercent } from "@lamplane/parameters/units";
+import { BOARDS } from "../words/boards.ts";
+import type { Board, Box } from "./board.ts";
+import { type BoardCuts, type BoardPlan, boardPlan, cutsByBoard, ringsToSole } from "./board-plan.ts";
+import type { ClassLayout } from "./class-boards.ts";
 
 /** The body on the design's boards; undefined without any, or once core and cheeks are sawn. */
 export function boardsText(design: Design): { text: string; comesOut: boolean } | undefined {
@@ -31,10 +24,8 @@ export function boardsText(design: Design): { text: string; comesOut: boolean } 
 
 /** Bodies of a class on its boards. */
 export function classBoardsText(
-  design: Design,
-  boards: readonly Board[],
+  { design, boards, cuts }: { design: Design; boards: readonly Board[]; cuts: readonly BoardCuts[] },
   layout: ClassLayout,
-  cuts: readonly BoardCuts[],
 ): string {
   const placed = layout.bodies.filter((body) => body !== undefined).length;
   const planes = layout.bodies.length;
