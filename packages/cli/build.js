@@ -8,6 +8,7 @@ const here = fileURLToPath(new URL(".", import.meta.url));
 const BUNDLE = `${here}bundle`;
 const MADE_OF = [
   "build.js",
+  "text-width.js",
   "dist",
   ...["geometry", "parameters", "bench", "sheets", "export"].map((p) => `../${p}/dist`),
 ];
@@ -31,6 +32,7 @@ if (
       "pack-worker": `${here}dist/class/pack-worker.js`,
     },
     platform: "node",
+    resolve: { alias: { "string-width": `${here}text-width.js` } },
   });
   await bundle.write({
     dir: fresh,
