@@ -30,6 +30,7 @@ if (
       lamplane: `${here}dist/index.js`,
       worker: `${here}dist/sweep/worker.js`,
       "pack-worker": `${here}dist/class/pack-worker.js`,
+      "sheets-worker": `${here}dist/pack/sheets-worker.js`,
     },
     platform: "node",
     resolve: { alias: { "string-width": `${here}text-width.js` } },

@@ -3,6 +3,7 @@ export { classCsv } from "./class-csv.ts";
 export {
   designState,
   makePackContent,
+  makeSheets,
   type PackChoice,
   type PackContent,
   type PackInput,
