@@ -55,7 +55,7 @@ async function tried(args: string[]): Promise<{ exit: number; err: string }> {
     err += text;
   };
   const io = { out: () => undefined, err: say, showsProgress: false };
-  return { exit: await viewCommand(io, args[1], 0, Promise.resolve()), err };
+  return { exit: await viewCommand(io, args[1], { port: 0 }, Promise.resolve()), err };
 }
 
 test.each(["README.md", "examples/cookbook.md"])("every lamplane command of %s works, in its order", async (path) => {

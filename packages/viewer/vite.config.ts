@@ -43,6 +43,8 @@ const LATER: Readonly<Record<string, string>> = {
   guide: "src/worker/guide-script.ts",
   pack: "src/pack/pack-maker.ts",
   bench: "src/bench/bench-script.ts",
+  class: "src/class/class-script.ts",
+  router: "src/router/router-script.ts",
   share: "src/share/share-script.ts",
 };
 

@@ -43,7 +43,7 @@ test("a mouth read on a file that nothing was measured in: refused with the step
 
 test("a step with nothing to measure is not asked about, nor one that was passed over before", async () => {
   await runCommand("measured", file, "wedgeTip=5.7", "--skip", "--read-twice");
-  expect(await runCommand("measured", file, "bedTipX=80.3", "--read-twice")).toMatchObject({ exit: 0, err: "" }); // past the dry fit
+  expect(await runCommand("measured", file, "bedTipFromEnd=93", "--read-twice")).toMatchObject({ exit: 0, err: "" }); // past the dry fit
   expect(await runCommand("measured", file, "coreWidth=49.7")).toMatchObject({ exit: 0, err: "" });
 });
 
@@ -187,7 +187,7 @@ test("a number that the coming step is done by is told there, not again among th
   await runCommand("measured", file, "ironThickness=3.9");
   await runCommand("measured", file, "bedAngle=46", "--skip");
   const { out } = await runCommand("next", file);
-  expect(out.match(/recess from bed tip/g)).toHaveLength(1);
+  expect(out.match(/recess from lower edge of bed/g)).toHaveLength(1);
   expect(out).toMatch(/Changed for later steps:\n(.*\n)* {4}gap between block tips/);
 });
 
@@ -200,7 +200,7 @@ test.each([
   ["bedAngle=43.5", undefined, undefined],
   ["bedAngle=41", /41° is far from the 47° expected\. Is it a slip\?/, undefined],
   ["coreWidth=48.7", undefined, undefined],
-  ["pinHoleFromToe=105", /Did you mean 92\.3 mm .*\(measured from the end of the blank/, undefined],
+  ["pinHoleFromEnd=92.3", /Did you mean 105 mm .*\(measured from the line of the finished toe/, undefined],
 ] as const)("measured %s: a reading far from the plan is asked for again", async (value, doubt, limits) => {
   const { exit, err } = await runCommand("measured", file, value, "--skip");
   if (limits) expect(err).toMatch(limits);

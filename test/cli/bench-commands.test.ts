@@ -48,7 +48,7 @@ describe("mouth", () => {
     expect(wide.at(-1)!.takenOff).toBe(1);
     expect((await life("--seen", "0.05"))[0]!.opening).toBeCloseTo(0.15, 9);
     expect((await life("--seen", "0.05", "--wanted", "0.3"))[0]!.opening).toBeCloseTo(0.3, 9);
-    expect((await life("--seen", "0.05", "--with", "measured.rampTipX=73.4"))[0]!.opening).toBeCloseTo(0.15, 9);
+    expect((await life("--seen", "0.05", "--with", "measured.rampTipFromEnd=86.1"))[0]!.opening).toBeCloseTo(0.15, 9);
     expect((await life("--seen", "0.4", "--with", "measured.done=shaping"))[0]!.opening).toBeCloseTo(0.4, 9);
   });
 

@@ -1,104 +1,86 @@
 // `lamplane class` as a teacher meets it: design files, shared set-ups, rows that fail beside others that are made, and the status.
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { readDesign } from "@lamplane/parameters/design";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { ClassFolder } from "../support/class-folder.ts";
 import { runCommand } from "../support/running.ts";
 
-let folder = "";
-let roster = "";
-beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "lamplane-class-"));
-  cpSync("examples/class/school-smoother.yaml", join(folder, "base.yaml"));
-  roster = join(folder, "class.csv");
-});
-afterEach(() => rmSync(folder, { recursive: true, force: true }));
-
-const packs = () => join(folder, "packs");
-const classCommand = (...more: string[]) =>
-  runCommand("class", roster, "--base", join(folder, "base.yaml"), "--out", packs(), ...more);
-const designIn = (name: string) => {
-  const read = readDesign(readFileSync(join(packs(), `${name}.yaml`)), name);
-  if (!read.ok) throw new Error(`${name}.yaml has faults`);
-  return read.design;
-};
+const school = new ClassFolder();
 
 describe("with --plan", () => {
   test("each plane's design file has its row and the shared core width, and every check reads it", async () => {
-    writeFileSync(roster, "name,iron.width,iron.thickness\nanna,50.8,3.1\nben,50,3.2\ncarla,44.4,3.6\n");
-    const { exit, out, err } = await classCommand("--plan");
+    school.writeRoster("name,iron.width,iron.thickness\nanna,50.8,3.1\nben,50,3.2\ncarla,44.4,3.6\n");
+    const { exit, out, err } = await school.run("--plan");
     expect({ exit, err }).toEqual({ exit: 0, err: "" });
     expect(out).toContain("2 core widths:");
-    const [anna, ben, carla] = ["anna", "ben", "carla"].map(designIn);
+    const [anna, ben, carla] = ["anna", "ben", "carla"].map((name) => school.design(name));
     expect(anna!.iron).toMatchObject({ width: 50.8, thickness: 3.1 });
     const core = (design: typeof anna) => design!.iron.width + design!.body.sideClearance;
     expect(core(anna)).toBeCloseTo(core(ben), 6);
     expect(core(carla)).toBeCloseTo(46, 6);
-    expect(readdirSync(packs()).filter((name) => !name.startsWith("class."))).toEqual([
+    expect(readdirSync(school.packs).filter((name) => !name.startsWith("class."))).toEqual([
       "anna.yaml",
       "ben.yaml",
       "carla.yaml",
     ]);
-    expect(readFileSync(join(packs(), "anna.yaml"), "utf8")).toMatch(/^# anna: made by `lamplane class`\./);
-    expect((await runCommand("next", join(packs(), "ben.yaml"))).exit).toBe(0);
+    expect(readFileSync(school.planeFile("anna"), "utf8")).toMatch(/^# anna: made by `lamplane class`\./);
+    expect((await runCommand("next", school.planeFile("ben"))).exit).toBe(0);
   });
 
   test("--groups asks for more core widths, and says how many these irons need at least", async () => {
-    writeFileSync(roster, "name,iron.width\nanna,50.8\nben,50\ncarla,44.4\n");
-    const three = await classCommand("--plan", "--groups", "3");
+    school.writeRoster("name,iron.width\nanna,50.8\nben,50\ncarla,44.4\n");
+    const three = await school.run("--plan", "--groups", "3");
     expect(three.out).toContain("3 core widths:");
-    for (const name of ["anna", "ben", "carla"]) expect(designIn(name).body.sideClearance).toBeCloseTo(1.6, 6);
-    const one = await classCommand("--plan", "--groups", "1");
+    for (const name of ["anna", "ben", "carla"]) expect(school.design(name).body.sideClearance).toBeCloseTo(1.6, 6);
+    const one = await school.run("--plan", "--groups", "1");
     expect(one).toMatchObject({ exit: 2, out: "" });
     expect(one.err).toMatch(/--groups 1: these irons need at least 2 core widths/);
-    expect((await classCommand("--groups", "0")).err).toContain("--groups: read 0; write a whole number from 1 to 500");
+    expect((await school.run("--groups", "0")).err).toContain("--groups: read 0; write a whole number from 1 to 500");
   });
 
   test("what a pupil has measured stays when the roster is corrected, and the correction is named", async () => {
-    writeFileSync(roster, "name,iron.thickness\nanna,3.1\n");
-    await classCommand("--plan");
-    const file = join(packs(), "anna.yaml");
+    school.writeRoster("name,iron.thickness\nanna,3.1\n");
+    await school.run("--plan");
+    const file = school.planeFile("anna");
     writeFileSync(file, `${readFileSync(file, "utf8")}# my own note\n`);
     expect((await runCommand("measured", file, "ironThickness=3.18", "ironWidth=50.7")).exit).toBe(0);
-    writeFileSync(roster, "name,iron.thickness,mouth.opening\nanna,3.2,0.2\n");
-    const { out } = await classCommand("--plan");
+    school.writeRoster("name,iron.thickness,mouth.opening\nanna,3.2,0.2\n");
+    const { out } = await school.run("--plan");
     expect(out).toMatch(/anna\.yaml: .*iron\.thickness 3\.1 mm → 3\.2 mm.*mouth\.opening 0\.15 mm → 0\.2 mm/);
-    expect(designIn("anna")).toMatchObject({
+    expect(school.design("anna")).toMatchObject({
       iron: { thickness: 3.2 },
       measured: { ironThickness: 3.18, ironWidth: 50.7 },
     });
     expect(readFileSync(file, "utf8")).toContain("# my own note");
     const before = readFileSync(file, "utf8");
-    expect((await classCommand("--plan")).out).not.toContain("anna.yaml: ");
+    expect((await school.run("--plan")).out).not.toContain("anna.yaml: ");
     expect(readFileSync(file, "utf8")).toBe(before);
   });
 
   test("a core that is milled keeps its width; the others share without it", async () => {
-    writeFileSync(roster, "name,iron.width,measured.coreWidth\nanna,50,51.37\nben,50.2,\ncarla,50.8,\n");
-    const { out } = await classCommand("--plan");
+    school.writeRoster("name,iron.width,measured.coreWidth\nanna,50,51.37\nben,50.2,\ncarla,50.8,\n");
+    const { out } = await school.run("--plan");
     expect(out).toMatch(/1 core width:\n {2}[\d.]+ mm: planes 2, 3\n/);
-    expect(designIn("anna").body.sideClearance).toBe(1.6);
+    expect(school.design("anna").body.sideClearance).toBe(1.6);
   });
 });
 
 describe("a row that fails", () => {
   test("is named with its line and what is allowed; the others are made, and the exit code is 1", async () => {
-    writeFileSync(roster, "name,iron.width\nanna,50.8\nben,500\n,48\n");
-    const { exit, out } = await classCommand("--plan");
+    school.writeRoster("name,iron.width\nanna,50.8\nben,500\n,48\n");
+    const { exit, out } = await school.run("--plan");
     expect(exit).toBe(1);
     expect(out).toContain("1 plane, 2 with faults in the roster.");
     expect(out).toContain("class.csv:3:5: iron.width: read 500; allowed: 8 mm to 120 mm");
     expect(out).toContain("class.csv:4:1: name: the row has no name; write one, which its pack will have too");
-    expect(existsSync(join(packs(), "anna.yaml"))).toBe(true);
-    expect(existsSync(join(packs(), "ben.yaml"))).toBe(false);
+    expect(existsSync(school.planeFile("anna"))).toBe(true);
+    expect(existsSync(school.planeFile("ben"))).toBe(false);
   });
 
   test("by a measured value that its own file has otherwise: neither is taken", async () => {
-    writeFileSync(roster, "name,measured.ironThickness\nanna,3.1\n");
-    await classCommand("--plan");
-    await runCommand("measured", join(packs(), "anna.yaml"), "ironThickness=3.25");
-    const { exit, out } = await classCommand("--plan");
+    school.writeRoster("name,measured.ironThickness\nanna,3.1\n");
+    await school.run("--plan");
+    await runCommand("measured", school.planeFile("anna"), "ironThickness=3.25");
+    const { exit, out } = await school.run("--plan");
     expect(exit).toBe(1);
     expect(out).toMatch(
       /class\.csv:2: measured\.ironThickness: 3\.1 mm here, 3\.25 mm in .*anna\.yaml; take one of them out/,
@@ -117,30 +99,29 @@ describe("what is refused as a whole", () => {
       /class\.csv:1:1: the roster has no planes/,
     ],
   ])("%s", async (_, text, more, message) => {
-    writeFileSync(roster, text);
-    const { exit, out, err } = await runCommand("class", roster, "--out", packs(), ...more);
+    school.writeRoster(text);
+    const { exit, out, err } = await runCommand("class", school.roster, "--out", school.packs, ...more);
     expect({ exit, out }).toEqual({ exit: 2, out: "" });
     expect(err).toMatch(message);
-    expect(existsSync(packs())).toBe(false);
+    expect(existsSync(school.packs)).toBe(false);
   });
 
   test("a base with measured values, which are of one plane", async () => {
-    await runCommand("measured", join(folder, "base.yaml"), "ironThickness=3.2");
-    writeFileSync(roster, "name\nanna\n");
-    expect(await classCommand()).toMatchObject({ exit: 2, err: expect.stringMatching(/holds measured values/) });
+    await runCommand("measured", school.base, "ironThickness=3.2");
+    school.writeRoster("name\nanna\n");
+    expect(await school.run()).toMatchObject({ exit: 2, err: expect.stringMatching(/holds measured values/) });
   });
 });
 
 describe("--status", () => {
   test("tells each plane's step, its last value, and who is stuck on what", async () => {
-    writeFileSync(roster, "name,iron.width\nanna,50.8\nben,50.2\ncarla,50\ndora,50.4\n");
-    await classCommand("--plan");
-    const measure = (name: string, ...values: string[]) =>
-      runCommand("measured", join(packs(), `${name}.yaml`), ...values);
+    school.writeRoster("name,iron.width\nanna,50.8\nben,50.2\ncarla,50\ndora,50.4\n");
+    await school.run("--plan");
+    const measure = (name: string, ...values: string[]) => runCommand("measured", school.planeFile(name), ...values);
     await measure("ben", "ironWidth=50.2", "ironThickness=3.2");
     await measure("carla", "ironThickness=9", "--read-twice");
-    rmSync(join(packs(), "dora.yaml"));
-    const { exit, out } = await classCommand("--status");
+    rmSync(school.planeFile("dora"));
+    const { exit, out } = await school.run("--status");
     expect(exit).toBe(0);
     expect(out).toMatch(/^4 planes: 0 built, 1 stuck\./);
     expect(out).toMatch(/1 {2}anna +2\/15 Measure the iron +nothing\n/);
@@ -148,7 +129,7 @@ describe("--status", () => {
     expect(out).toMatch(/3 {2}carla .*STUCK/);
     expect(out).toMatch(/carla: iron thickness: 9 mm is far from/);
     expect(out).toMatch(/dora\.yaml is missing; the values of the roster are used/);
-    const { planes } = JSON.parse((await classCommand("--status", "--json")).out);
+    const { planes } = JSON.parse((await school.run("--status", "--json")).out);
     expect(planes[1]).toMatchObject({
       name: "ben",
       step: "core",
@@ -159,12 +140,43 @@ describe("--status", () => {
 });
 
 test("a base that names a shop file: each plane's own file carries what the shop has", async () => {
-  writeFileSync(join(folder, "shop.yaml"), "shop: { kerf: 2.4 }\n");
-  writeFileSync(
-    join(folder, "base.yaml"),
-    `shop: shop.yaml\n${readFileSync("examples/class/school-smoother.yaml", "utf8")}`,
-  );
-  writeFileSync(roster, "name,iron.width\nanna,50.8\n");
-  expect((await classCommand("--plan")).exit).toBe(0);
-  expect(designIn("anna").shop.kerf).toBe(2.4);
+  writeFileSync(school.at("shop.yaml"), "shop: { kerf: 2.4 }\n");
+  writeFileSync(school.base, `shop: shop.yaml\n${readFileSync("examples/class/school-smoother.yaml", "utf8")}`);
+  school.writeRoster("name,iron.width\nanna,50.8\n");
+  expect((await school.run("--plan")).exit).toBe(0);
+  expect(school.design("anna").shop.kerf).toBe(2.4);
 });
+
+test("--shop stands in the place of the base's shop file, for every plane", async () => {
+  writeFileSync(school.at("shop.yaml"), "shop: { kerf: 2.4 }\n");
+  writeFileSync(school.at("other.yaml"), "shop: { kerf: 1.9 }\njigs: { clearance: 0.3 }\n");
+  writeFileSync(school.base, `shop: shop.yaml\n${readFileSync("examples/class/school-smoother.yaml", "utf8")}`);
+  school.writeRoster("name,iron.width\nanna,50.8\nben,50\n");
+  expect((await school.run("--plan", "--shop", school.at("other.yaml"))).exit).toBe(0);
+  for (const name of ["anna", "ben"])
+    expect(school.design(name)).toMatchObject({ shop: { kerf: 1.9 }, jigs: { clearance: 0.3 } });
+  const bad = await school.run("--plan", "--shop", school.at("nowhere.yaml"));
+  expect(bad).toMatchObject({ exit: 2, err: expect.stringMatching(/nowhere\.yaml: no such file/) });
+});
+
+test.each([
+  ["the base", (boards: string) => [boards, ""]],
+  ["the base's shop file", (boards: string) => ["shop: shop.yaml\n", boards]],
+])(
+  "boards of %s are the class's: laid out for all planes together, and in no plane's own file or pack",
+  async (_, texts) => {
+    const [inBase, inShop] = texts("boards:\n  - { name: beech, length: 1200, width: 90, thickness: 66 }\n");
+    writeFileSync(school.base, `${inBase}${readFileSync("examples/class/school-smoother.yaml", "utf8")}`);
+    writeFileSync(school.at("shop.yaml"), `shop: { kerf: 2.4 }\n${inShop}`);
+    school.writeRoster("name,iron.width\nanna,50.8\nben,50\ncarla,49\n");
+    const { exit, out } = await school.run("--plan");
+    expect(exit).toBe(0);
+    expect(out).toMatch(/BOARDS for 3 planes\n/);
+    for (const name of school.planeNames()) {
+      expect(school.design(name).boards).toEqual([]);
+      expect(readFileSync(school.planeFile(name), "utf8")).not.toContain("boards");
+    }
+    const again = await school.run("--plan");
+    expect(again).toMatchObject({ exit: 0, out });
+  },
+);

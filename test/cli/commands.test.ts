@@ -110,7 +110,7 @@ pin: { diameter: 12.7, height: 36 }
   expect(figures.mouthGrowth).toMatchObject({ unit: "", source: expect.any(String), formula: "cot β + cot ρ" });
   const shown = Object.entries({
     glueGap: 0.5428,
-    pinX: 92.3356,
+    pinFromEnd: 105.0356,
     pinToRamp: 24.1949,
     wedgeAtPin: 4.4826,
     mouthGrowth: 1.5099,

@@ -9,6 +9,8 @@ const FEW = ["--runs", "100"];
 const reportsOf = (file: string): readonly string[][] => [
   ["tolerance", file, ...FEW],
   ["stock", file],
+  ["figures", file],
+  ["figures", file, "--all"],
   ["mouth", file, "--seen", "0.002 in"],
   ["mouth", file, "--seen", "0.002 in", "--all"],
   ["next", file],
@@ -28,6 +30,12 @@ describe.each(EXAMPLES)("%s", (name) => {
       if (args[0] !== "next") expect(untilFirstNumber(out).length, args.join(" ")).toBeLessThan(WIDEST);
     }
   });
+});
+
+test("a maker at the saw reads less than half of the plan", async () => {
+  const length = async (...args: string[]) =>
+    (await runCommand("stock", "examples/apprentice-smoother.yaml", ...args)).out.length;
+  expect(await length()).toBeLessThan((await length("--all")) / 2);
 });
 
 test.each([

@@ -13,12 +13,13 @@ const files = new Map<string, Uint8Array | string>([
 ]);
 
 test("says unit, kind, design, and each file's measures", () => {
-  const text = manifestText("small-plane", "0.1.0", files, "first state");
+  const text = manifestText("small-plane", "0.1.0", files, "first state", ["parts"]);
   expect(JSON.parse(text)).toEqual({
     kind: "lamplane pack",
     design: "small-plane",
     version: "0.1.0",
     madeFrom: "first state",
+    sections: ["parts"],
     unit: "mm",
     files: [
       { path: "10", bytes: 0, sha256: SHA_256.nothing },

@@ -16,25 +16,25 @@ export const EQUIVALENT = [
   },
   {
     file: "checks/cures.ts",
-    line: "const first = sense > 0 ? Math.floor(from / row.step + «1e-9») : Math.ceil(from / row.step - 1e-9);",
+    line: "const first = sense > 0 ? Math.floor(from / step + «1e-9») : Math.ceil(from / step - 1e-9);",
     made: "(1e-9 * 1.1)",
     why: SLACK,
   },
   {
     file: "checks/cures.ts",
-    line: "const first = sense > 0 ? Math.floor(from / row.step + 1e-9) : Math.ceil(from / row.step - «1e-9»);",
+    line: "const first = sense > 0 ? Math.floor(from / step + 1e-9) : Math.ceil(from / step - «1e-9»);",
     made: "(1e-9 * 1.1)",
     why: SLACK,
   },
   {
     file: "checks/cures.ts",
-    line: "last: Math.floor(sense > 0 ? row.max / row.step - first + «1e-9» : first - row.min / row.step + 1e-9),",
+    line: "last: Math.floor(sense > 0 ? row.max / step - first + «1e-9» : first - row.min / step + 1e-9),",
     made: "(1e-9 * 1.1)",
     why: SLACK,
   },
   {
     file: "checks/cures.ts",
-    line: "last: Math.floor(sense > 0 ? row.max / row.step - first + 1e-9 : first - row.min / row.step + «1e-9»),",
+    line: "last: Math.floor(sense > 0 ? row.max / step - first + 1e-9 : first - row.min / step + «1e-9»),",
     made: "(1e-9 * 1.1)",
     why: SLACK,
   },
@@ -46,12 +46,6 @@ export const EQUIVALENT = [
   },
   { file: "checks/repair-search.ts", line: "const MOST_CHANGES = «4»;", made: "(4 * 1.1)", why: WHOLE },
   { file: "checks/repair-search.ts", line: "const BEAM_WIDTH = «4»;", made: "(4 * 1.1)", why: WHOLE },
-  {
-    file: "history/build-state.ts",
-    line: "return by «>» SHAVING * mouthGrowth(now) + EPSILON ? by : 0;",
-    made: ">=",
-    why: "a mouth wider by just a nanometre more than one shaving opens",
-  },
   {
     file: "elevation/top-outline.ts",
     line: "if (drop «<» EPSILON) return line(end, crown);",
@@ -65,12 +59,6 @@ export const EQUIVALENT = [
     why: "a part that is to end beyond its segment's end ends there",
   },
   {
-    file: "history/build-state.ts",
-    line: "const latest = «stepsDone(design) === 0» ? undefined : lastDoneStep(design);",
-    made: "false",
-    why: "before the first step there is no last one either way",
-  },
-  {
     file: "elevation/throat.ts",
     line: "let inside = «false»;",
     made: "true",
@@ -78,7 +66,7 @@ export const EQUIVALENT = [
   },
   {
     file: "elevation/stack.ts",
-    line: "const far = («2» * design.body.height) / sinDeg(frame.bedAngle) + Math.abs(v);",
+    line: "const far = («2» * height) / sinDeg(faceAngle) + Math.abs(v);",
     made: "(2 * 1.1)",
     why: DRAWN,
   },

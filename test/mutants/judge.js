@@ -1,20 +1,9 @@
-// A child of `run.js` that keeps one vitest and runs tests with one mutant after another in the place of its source, in memory alone.
-// It is told { mutant, tests } and answers whether any test failed. `run.js` ends it where a mutant runs on for ever.
+// A child of `judging.js` that keeps one vitest and runs tests with one mutant after another in the place of its source, in memory alone.
+// It receives { mutant, tests } and answers { seen, times }: whether a test failed, and what each test file that ran took, in ms.
 import { fileURLToPath } from "node:url";
 import { createVitest } from "vitest/node";
 
-/** From quick to slow: most mutants are seen by the first, and the first to see one ends the run. */
-const SLOW_LAST = [
-  /limits/,
-  /jigs|woods|elevation|figures|outside/,
-  /cures/,
-  /as-built/,
-  /checks.test|mends/,
-  /whole|places/,
-];
-const rank = ({ moduleId }) => SLOW_LAST.findIndex((some) => some.test(moduleId));
-
-/** The mutant in place: { file, start, end, text }; none is the source as it is. */
+/** The mutant in place: { path, start, end, text }; none is the source as it is. */
 let inPlace;
 
 const vitest = await createVitest(
@@ -32,7 +21,7 @@ const vitest = await createVitest(
         name: "mutant",
         enforce: "pre",
         transform(code, id) {
-          if (!inPlace || id.split("?")[0] !== inPlace.file) return undefined;
+          if (!inPlace || id.split("?")[0] !== inPlace.path) return undefined;
           return { code: code.slice(0, inPlace.start) + inPlace.text + code.slice(inPlace.end), map: null };
         },
       },
@@ -40,14 +29,21 @@ const vitest = await createVitest(
   },
 );
 
-async function failsWith({ mutant, tests }) {
+/** Runs the test files in turn, up to the first that fails. */
+async function judge({ mutant, tests }) {
   const before = inPlace;
   inPlace = mutant;
-  for (const changed of [before, mutant]) if (changed) vitest.invalidateFile(changed.file);
-  const specifications = await vitest.globTestSpecifications(tests);
-  if (specifications.length === 0) throw new Error(`no tests in ${tests.join(" ")}`);
-  for (const each of specifications.sort((a, b) => rank(a) - rank(b))) if (await fails(each)) return true;
-  return false;
+  for (const changed of [before, mutant]) if (changed) vitest.invalidateFile(changed.path);
+  const times = {};
+  for (const file of tests) {
+    const [specification] = await vitest.globTestSpecifications([file]);
+    if (!specification) throw new Error(`no test ${file}`);
+    const begin = performance.now();
+    const failed = await fails(specification);
+    times[file] = performance.now() - begin;
+    if (failed) return { seen: true, times };
+  }
+  return { seen: false, times };
 }
 
 async function fails(specification) {
@@ -58,5 +54,5 @@ async function fails(specification) {
   return unhandledErrors.length > 0 || testModules.length === 0 || testModules.some((module) => !module.ok());
 }
 
-process.on("message", async (told) => process.send({ seen: await failsWith(told) }));
+process.on("message", async (question) => process.send(await judge(question)));
 process.send({ ready: true });

@@ -70,18 +70,19 @@ const rules: readonly OutsideCheck[] = [
 ];
 
 const APART = "plane geometry, worked by hand and in another program";
+/** Places along the sole were worked from the finished toe; half a trim of 25.4 mm is added to each. */
 const worked: readonly OutsideCheck[] = [
   ...(
     [
       ["mouthGrowth", "", 1.5099],
-      ["bedTipX", "mm", 80.1248],
-      ["rampTipX", "mm", 79.5821],
+      ["bedTipFromEnd", "mm", 92.8248],
+      ["rampTipFromEnd", "mm", 92.2821],
       ["glueGap", "mm", 0.5428],
       ["edgeHeightAtContact", "mm", 2.9007],
       ["unsupported", "mm", 3.4136],
       ["pinS", "mm", 36.1056],
       ["pinV", "mm", 14.0675],
-      ["pinX", "mm", 92.3356],
+      ["pinFromEnd", "mm", 105.0356],
       ["wedgeAtPin", "mm", 4.4826],
       ["pinToRamp", "mm", 24.1949],
       ["coreWidth", "mm", 49.6],

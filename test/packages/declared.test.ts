@@ -1,5 +1,5 @@
 // What a package.json declares is what its sources use, no more and no less, and what a tarball of it needs.
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { isBuiltin } from "node:module";
 import { describe, expect, test } from "vitest";
 import { ourPackages, runsWith, sourceOf } from "../support/third-party.js";
@@ -18,6 +18,12 @@ test("the packages are found", () =>
   expect(packages.map(({ manifest }) => manifest.name)).toEqual(
     expect.arrayContaining(["@lamplane/parameters", "@lamplane/export", "@lamplane/cli"]),
   ));
+
+test("one version for all, which the changelog begins with", () => {
+  const versions = new Set(packages.map(({ manifest }) => manifest.version));
+  const changelog = readFileSync("packages/cli/CHANGELOG.md", "utf8");
+  expect([...versions]).toEqual([/^## (\S+)$/m.exec(changelog)?.[1]]);
+});
 
 describe.each(packages)("$manifest.name", ({ home, manifest }) => {
   const source = sourceOf(home);

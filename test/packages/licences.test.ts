@@ -22,8 +22,10 @@ test("the built page holds every licence, each script says where, and keeps the 
   expect(scripts.sort()).toEqual([
     "bench.js",
     "body.js",
+    "class.js",
     "guide.js",
     "pack.js",
+    "router.js",
     "service-worker.js",
     "share.js",
     "sheet.js",

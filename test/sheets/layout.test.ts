@@ -72,7 +72,7 @@ test("the left cheek is the right one's mirror image", () => {
 });
 
 test("distances are the worked set's", () => {
-  // The set worked apart from the project: rampTipX 79.5821, bedTipX 80.1248, pin x 92.3356, pin height 36; trim 25.4 in all, allowance 3.
+  // The set worked apart from the project: from the finished toe ramp tip 79.5821, bed tip 80.1248, pin 92.3356; pin height 36; trim 25.4 in all, allowance 3.
   const words = wordsOf(named("cheek-right"));
   for (const text of ["ramp 92.28", "bed 92.82", "pin 105.04", "39", "blank 255.4", "finished 230", "61"])
     expect(words).toContain(text);

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { asBuiltPlane, plannedPlane } from "@lamplane/bench";
 import { readDesign } from "@lamplane/parameters/design";
-import { mouthOpeningAt } from "@lamplane/parameters/elevation";
+import { fromToeEnd, mouthOpeningAt } from "@lamplane/parameters/elevation";
 import { parseLength } from "@lamplane/parameters/units";
 import { travellerSteps } from "@lamplane/sheets";
 import { afterAll, expect, test } from "vitest";
@@ -29,10 +29,11 @@ const CURVED = [
 function atMouthStep(text: string, nearer: number, name: string): string {
   const plan = readDesign(text, name);
   if (!("design" in plan)) throw new Error(`${name}: ${JSON.stringify(plan)}`);
-  const tip = plannedPlane(plan.design!).points.rampTip.x + nearer;
+  const plane = plannedPlane(plan.design!);
+  const tip = fromToeEnd(plane, plane.points.rampTip.x) + nearer;
   const unit = "mm";
   const file = join(folder, `${name}-${nearer}.yaml`);
-  writeFileSync(file, `${text}\nmeasured: { rampTipX: ${tip} ${unit}, allowanceLeft: 0.2 ${unit} }\n`);
+  writeFileSync(file, `${text}\nmeasured: { rampTipFromEnd: ${tip} ${unit}, allowanceLeft: 0.2 ${unit} }\n`);
   return file;
 }
 

@@ -20,8 +20,7 @@ try {
       ? "\nThe packs are the same on all of them, byte for byte."
       : "\nThe packs DIFFER from one Node.js to another.",
   );
-  const said = byNpx(tarballs);
-  console.log(`By npx from the packed files alone, in an empty folder: lamplane ${said}`);
+  console.log(`\nBy npx from the packed files alone, in an empty folder:\n${firstUseByNpx(tarballs)}`);
   if (!same) process.exitCode = 1;
 } finally {
   rmSync(folder, { recursive: true, force: true });
@@ -54,8 +53,17 @@ function runOn(version, project) {
   return manifests.join("\n") + readFileSync(join(out, "sweep.csv"), "utf8");
 }
 
-/** What `lamplane --version` says where npx alone fetches and runs it, with a cache that holds nothing of it. */
-function byNpx(tarballs) {
+/** A newcomer's first three commands where npx alone fetches and runs them, with a cache that holds nothing of it; what they print. */
+function firstUseByNpx(tarballs) {
   const packed = [...tarballs.values()].flatMap((tarball) => ["--package", tarball]);
-  return ran("npx", ["-y", "--cache", join(folder, "cache"), ...packed, "lamplane", "--version"], folder).trim();
+  const empty = mkdtempSync(join(folder, "first-use-"));
+  const lamplane = (...args) =>
+    ran("npx", ["-y", "--cache", join(folder, "cache"), ...packed, "lamplane", ...args], empty);
+  return [
+    ["new", "my-plane.yaml"],
+    ["check", "my-plane.yaml"],
+    ["build", "my-plane.yaml", "--out", "packs"],
+  ]
+    .map((args) => `$ lamplane ${args.join(" ")}\n${lamplane(...args)}`)
+    .join("\n");
 }

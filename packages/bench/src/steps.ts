@@ -80,11 +80,11 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     locks: [],
   },
   recess: {
-    figures: ["recessWidth", "recessDepth", "recessFromBedTip", "recessLand", "recessPad"],
+    figures: ["recessWidth", "recessDepth", "recessFromBedEdge", "recessLand", "recessPad"],
     locks: ["recess.width", "recess.depth", "recess.clearance", "recess.travel", "recess.cutter"],
   },
   "pin-hole": {
-    figures: ["pinX", "pinOverBlankSole", "pinHoleDiameter"],
+    figures: ["pinFromEnd", "pinOverBlankSole", "pinHoleDiameter"],
     locks: ["pin.height", "pin.tenon", "pin.tenonClearance"],
   },
   wedge: {
@@ -106,7 +106,7 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     locks: [],
   },
   "glue-up": {
-    figures: ["bedTipX", "rampTipX", "glueGap"],
+    figures: ["bedTipFromEnd", "rampTipFromEnd", "glueGap"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {

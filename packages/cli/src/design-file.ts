@@ -36,7 +36,7 @@ export function loadDesign(
   changes: readonly string[] = [],
   shopFile?: string,
 ): Design {
-  const { design, slips, oldWords } = readDesignFile(
+  const { design, slips, oldWords, formerKeys } = readDesignFile(
     readDesignBytes(file),
     fileTitle(file),
     shopAccess(file, shopFile),
@@ -45,6 +45,7 @@ export function loadDesign(
     io.err(`${fileTitle(file)}:${line}:${column}: ${text}\n`);
   for (const slip of slips) tell(slip.at, `warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}`);
   for (const word of oldWords) tell(word.at, `note: ${VALUE_NOTE.oldWord(word)}`);
+  for (const key of formerKeys) tell(key.at, `note: ${VALUE_NOTE.formerKey(key)}`);
   if (changes.length === 0) return design;
   const changed = applyChanges(design, changes);
   for (const word of changed.oldWords) io.err(`--with: note: ${VALUE_NOTE.oldWord(word)}\n`);

@@ -114,6 +114,7 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("ROSTER", { type: "string", demandOption: true, describe: ARGUMENTS.roster })
           .option("base", { type: "string", requiresArg: true, describe: OPTIONS.base })
+          .option("shop", SHOP)
           .option("out", { type: "string", default: "packs", requiresArg: true, describe: OPTIONS.classOut })
           .option("groups", { type: "number", requiresArg: true, describe: OPTIONS.groups })
           .option("plan", { type: "boolean", default: false, describe: OPTIONS.plan })
@@ -123,7 +124,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         const { classCommand, parseGroups } = await import("./commands/class.ts");
         requireFileName("class", a.ROSTER);
         const [base, out] = [requireSingle("base", a.base), requireSingle("out", a.out)];
-        setExitCode(await classCommand(io, a.ROSTER, { ...a, base, out, groups: parseGroups(a.groups) }));
+        const shop = requireSingle("shop", a.shop);
+        setExitCode(await classCommand(io, a.ROSTER, { ...a, base, shop, out, groups: parseGroups(a.groups) }));
       },
     )
     .command(
@@ -168,6 +170,8 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
         y
           .positional("FILE", { type: "string", describe: ARGUMENTS.fileOrExamples })
           .option("shop", SHOP)
+          .option("base", { type: "string", requiresArg: true, describe: OPTIONS.viewBase })
+          .option("out", { type: "string", default: "packs", requiresArg: true, describe: OPTIONS.viewOut })
           .option("port", {
             type: "number",
             default: 0,
@@ -177,6 +181,11 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
       async (a) => {
         const { viewCommand } = await import("./commands/view.ts");
         if (a.FILE !== undefined) requireFileName("view", a.FILE);
-        setExitCode(await viewCommand(io, a.FILE, a.port, undefined, requireSingle("shop", a.shop)));
+        const [shop, base, out] = [
+          requireSingle("shop", a.shop),
+          requireSingle("base", a.base),
+          requireSingle("out", a.out),
+        ];
+        setExitCode(await viewCommand(io, a.FILE, { port: a.port, shop, base, out }));
       },
     );

@@ -11,7 +11,7 @@ import { BILLET_OVER_IRON } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatBareLength, formatLength, type Units } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
-import { alignColumns, foldColumns } from "./text.ts";
+import { alignColumns } from "./text.ts";
 import { MORE } from "./words/commands.ts";
 import { STOCK } from "./words/stock.ts";
 
@@ -24,7 +24,7 @@ interface LengthFormatters {
 
 /**
  * The plan as text.
- * @param all the throat offcut, finished sizes, woods and grain too
+ * @param all kerfs, every piece, the throat offcut, finished sizes, woods and grain too
  */
 export function stockText(design: Design, plan: StockPlan, all: boolean): string {
   const bare = design.shop.bothUnits === "no";
@@ -35,6 +35,7 @@ export function stockText(design: Design, plan: StockPlan, all: boolean): string
   };
   const parts = [
     ...(plan.layers ? [boardText] : [billetText, ripText]),
+    ...(all && !plan.layers ? [kerfText] : []),
     markText,
     coreText,
     stockListText,
@@ -89,18 +90,25 @@ function verdictText({ fits, lay, rings, planes, boards }: StockPlan["billet"]):
 }
 
 function ripText({ rip, core }: StockPlan, { mm, cell, head }: LengthFormatters): string {
-  const rows = rip.strips.map(({ piece, sawn, rough, finished }, i) => {
+  const rows = rip.strips.map(({ piece, rough, finished }, i) => {
     const cut = rip.sawLines[i];
-    const kerf = cut ? STOCK.span({ from: cell(cut.kerf.from), to: cell(cut.kerf.to) }) : "";
-    return [piece, cell(sawn), kerf, cut ? cell(cut.fence) : "", cell(rough), cell(finished)];
+    return [piece, cut ? cell(cut.fence) : "", cell(rough), cell(finished)];
   });
   return [
     STOCK.saw(head),
-    ...foldColumns([STOCK.sawHeads, ...rows]).map(alignColumns),
+    alignColumns([STOCK.sawHeads, ...rows]),
     STOCK.reference({ pass: mm(rip.referencePass), height: mm(core.height) }),
     STOCK.jointBetween,
     ...(rip.spare > 0 && rip.sawLines.length === 2 ? [STOCK.thickerCheek({ by: mm(rip.spare) })] : []),
   ].join("\n");
+}
+
+function kerfText({ rip }: StockPlan, { cell, head }: LengthFormatters): string {
+  const rows = rip.strips.map(({ piece, sawn }, i) => {
+    const cut = rip.sawLines[i];
+    return [piece, cell(sawn), cut ? STOCK.span({ from: cell(cut.kerf.from), to: cell(cut.kerf.to) }) : ""];
+  });
+  return [STOCK.kerfs(head), alignColumns([STOCK.kerfHeads, ...rows])].join("\n");
 }
 
 function markText({ marks, layers }: StockPlan, { mm, cell, head }: LengthFormatters, all: boolean): string {
@@ -113,39 +121,47 @@ function markText({ marks, layers }: StockPlan, { mm, cell, head }: LengthFormat
     );
   const rows = blocks.map((block) => [block, at(block, 1), at(block, 2)]);
   return [
-    STOCK.marks(head),
+    layers ? STOCK.marksOnStack(head) : STOCK.marks(head),
     alignColumns([STOCK.markHeads, ...rows]),
-    layers ? STOCK.drawMarksOnStack : STOCK.drawMarks,
     ...(all ? [STOCK.marksClear({ clear: mm(CLEAR_OF_CUTS) })] : []),
     ...marks.lacking.map((block) => STOCK.noRoom({ block })),
   ].join("\n");
 }
 
-function coreText({ core, layers }: StockPlan, { mm, cell, head }: LengthFormatters): string {
+function coreText({ core, layers }: StockPlan, { mm, cell, head }: LengthFormatters, all: boolean): string {
   const rows = core.cuts.map(({ name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole }) => {
     const end = cell(wasteTo === "heel" ? kerfAtSole.to : kerfAtSole.from);
-    return [name, formatAngle(saw), cell(markAtSole), cell(markAtTop), STOCK.kerf({ end, side: wasteTo })];
+    const kerf = all ? STOCK.kerf({ end, side: wasteTo }) : STOCK.kerfSide({ side: wasteTo });
+    return [name, formatAngle(saw), cell(markAtSole), cell(markAtTop), kerf];
   });
   return [
     layers ? STOCK.cutsOfLayers(head) : STOCK.cuts(head),
-    alignColumns([STOCK.cutHeads, ...rows]),
-    STOCK.between({ room: mm(core.roomBetweenMarks), overlaps: core.roomBetweenKerfs < 0 }),
-    STOCK.setIn({ front: mm(core.setInToe), bed: mm(core.setInHeel) }),
+    alignColumns([[...STOCK.cutHeads, all ? STOCK.kerfAtSole : STOCK.kerfSideHead], ...rows]),
+    ...(all
+      ? [
+          STOCK.between({ room: mm(core.roomBetweenMarks), overlaps: core.roomBetweenKerfs < 0 }),
+          STOCK.setIn({ front: mm(core.setInToe), bed: mm(core.setInHeel) }),
+        ]
+      : []),
   ].join("\n");
 }
 
-function stockListText({ list, billet }: StockPlan, { cell, head }: LengthFormatters): string {
+function stockListText({ list, billet }: StockPlan, { cell, head }: LengthFormatters, all: boolean): string {
   const size = (piece: PieceSize) => STOCK.size(textsOf(piece, cell));
-  const rows = list.rows.map((row) => [row.piece, `${row.count}`, size(row.rough), row.from]);
+  const listed = all ? list.rows : list.rows.filter(({ piece }) => SMALL_PIECES.includes(piece));
+  const rows = listed.map((row) => [row.piece, `${row.count}`, size(row.rough), row.from]);
   const boards = billet.boards.map(({ from, ...board }) => STOCK.board({ from, size: size(board) }));
   const pieces = list.leftovers.map((taken) => STOCK.yield(taken));
   return [
-    STOCK.list(head),
+    all ? STOCK.list(head) : STOCK.smallPieces(head),
     alignColumns([STOCK.listHeads, ...rows]),
     ...boards,
     ...(boards.length > 0 && pieces.length > 0 ? [STOCK.yields({ pieces })] : []),
   ].join("\n");
 }
+
+/** Pieces whose sizes follow from no cut above. */
+const SMALL_PIECES: readonly string[] = ["wedge", "cross pin", "peg"];
 
 const textsOf = ({ length, width, thickness }: PieceSize, format: (mm: number) => string) => ({
   length: format(length),

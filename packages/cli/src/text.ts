@@ -10,7 +10,8 @@ export const unreadText = (design: Design, unread: readonly UnreadValue[]): stri
 /** Rows of columns, each as wide as its widest. */
 export const alignColumns = (rows: readonly (readonly string[])[]): string => alignRows(rows).join("\n");
 
-const WIDEST = 80; // columns of a terminal
+/** Columns of a terminal. */
+export const WIDEST = 80;
 
 /** Rows as tables no wider than a terminal: columns that find no room stand in a further one, behind the first column again. */
 export function foldColumns(rows: readonly (readonly string[])[]): string[][][] {
@@ -36,6 +37,31 @@ export function wrapWords(words: readonly string[]): string[] {
     const line = lines.at(-1);
     if (line === undefined || line.length + 2 + word.length > WIDEST) lines.push(word);
     else lines[lines.length - 1] = `${line}  ${word}`;
+  }
+  return lines;
+}
+
+/** Rows of columns whose last one, a text, goes on below itself where it passes the edge of a terminal; each as its lines. */
+export function alignWithText(rows: readonly (readonly string[])[]): string[][] {
+  const starts = alignRows(
+    rows.map((row) => row.slice(0, -1)),
+    true,
+  );
+  return rows.map((row, i) => {
+    const indent = " ".repeat(starts[i]!.length + 2);
+    return breakText(row.at(-1)!, WIDEST - indent.length).map(
+      (part, k) => (k === 0 ? `${starts[i]}  ` : indent) + part,
+    );
+  });
+}
+
+/** A text in lines no wider than `width`, broken between words. */
+export function breakText(text: string, width = WIDEST): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const line = lines.at(-1);
+    if (line === undefined || line.length + 1 + word.length > width) lines.push(word);
+    else lines[lines.length - 1] = `${line} ${word}`;
   }
   return lines;
 }

@@ -1,23 +1,16 @@
 // Serves the built page and one design file to whoever was given the address: 127.0.0.1, a secret in every path, nothing outside its folder.
-import { createHash, randomBytes } from "node:crypto";
-import { readdirSync, readFileSync } from "node:fs";
+import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
-import { basename, extname, join } from "node:path";
-import { faultText, LARGEST_FILE, readDesign } from "@lamplane/parameters/design";
-import { readDesignBytes } from "./design-file.ts";
-import { faultLines } from "./file-content.ts";
-import { replaceFile } from "./file-replacement.ts";
-import { watchFile } from "./file-watcher.ts";
-import { shopAccess, shopPath, shopSourceOf } from "./shop-file.ts";
+import { classResponse, type FollowedClass, watchClass } from "./class/followed-class.ts";
+import { designResponse, shopResponse, watchDesign, writeDesign } from "./followed-design.ts";
+import { loadPageFiles } from "./view-page.ts";
 import {
   type HttpResponse,
-  isSameSecret,
   LOOPBACK,
   parseTarget,
   pathWithin,
   plainResponse,
-  readBody,
   refuseForeignRequest,
   WITHOUT_SECRET,
 } from "./view-requests.ts";
@@ -33,6 +26,8 @@ interface ServerOptions {
   readonly page: string;
   /** Design file to follow; absent where the page begins with its own examples. */
   readonly file?: string | undefined;
+  /** Class to follow, in the place of a design file. */
+  readonly followedClass?: FollowedClass | undefined;
   /** Shop file in the place of the one that the design names. */
   readonly shop?: string | undefined;
   /** 0 takes a free one. */
@@ -42,15 +37,6 @@ interface ServerOptions {
   readonly secret?: string;
 }
 
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-};
-/** The licences of what the page is built from: the one text that is served. */
-const LICENCES = "licences.txt";
-/** What would keep the page for use without a network: this address holds a secret and ends with the command, so it is not kept. */
-const KEEPER = "service-worker.js";
 /** No other host is asked for anything, no other page may hold this one, no script runs that is not in the folder. */
 const HEADERS = {
   "content-security-policy":
@@ -80,9 +66,9 @@ const MOST_UNREAD = 16 * 1024;
 
 /** @throws the system's error where the port is taken */
 export async function startViewServer(options: ServerOptions): Promise<ViewServer> {
-  const { page, file, shop, port, patience = PATIENCE, secret = newSecret() } = options;
+  const { page, file, followedClass, shop, port, patience = PATIENCE, secret = newSecret() } = options;
   const token = newSecret();
-  const files = loadPageFiles(page, file, token);
+  const files = loadPageFiles(page, { file, roster: followedClass?.roster, token });
   const streams = new Set<ServerResponse>();
   const server = createServer(timeoutOptions(patience), async (request, response) => {
     try {
@@ -91,13 +77,14 @@ export async function startViewServer(options: ServerOptions): Promise<ViewServe
       const { path: target, host } = parseTarget(request);
       const path = pathWithin(target, secret);
       const refused = refuseForeignRequest(request, host, own) ?? (path === undefined ? WITHOUT_SECRET : undefined);
-      const listens = file !== undefined && path === "/followed/changes" && request.method === "GET";
+      const follows = file !== undefined || followedClass !== undefined;
+      const listens = follows && path === "/followed/changes" && request.method === "GET";
       if (!refused && listens && streams.size < MOST_STREAMS) return addStream(request, response, streams);
       const tooMany = listens ? plainResponse(503, SERVER.tooManyPages) : undefined;
       sendResponse(
         request,
         response,
-        refused ?? tooMany ?? (await respond(request, path!, { files, file, shop, token })),
+        refused ?? tooMany ?? (await respond(request, path!, { files, file, followedClass, shop, token })),
       );
     } catch (error) {
       answerFailure(request, response, error);
@@ -105,7 +92,7 @@ export async function startViewServer(options: ServerOptions): Promise<ViewServe
   });
   server.setTimeout(patience.idle);
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(port, LOOPBACK, resolve));
-  const stop = file === undefined ? () => {} : watchDesign(file, shop, () => broadcast(streams, file, shop));
+  const stop = watchFollowed(options, streams);
   return {
     address: `http://${LOOPBACK}:${(server.address() as AddressInfo).port}/${secret}/`,
     close: () =>
@@ -116,6 +103,12 @@ export async function startViewServer(options: ServerOptions): Promise<ViewServe
         server.closeAllConnections();
       }),
   };
+}
+
+/** Word to every page that follows, whenever what it follows is another. */
+function watchFollowed({ file, followedClass, shop }: ServerOptions, streams: ReadonlySet<ServerResponse>): () => void {
+  if (followedClass) return watchClass(followedClass, () => tell(streams, `event: changed\ndata: class\n\n`));
+  return file === undefined ? () => {} : watchDesign(file, shop, () => broadcast(streams, file, shop));
 }
 
 /** 192 random bits, as text that an address takes as it is. */
@@ -138,56 +131,10 @@ function answerFailure(request: IncomingMessage, response: ServerResponse, error
   );
 }
 
-/** Every file that is served, by its path: read once, so that no address can lead anywhere else. */
-function loadPageFiles(page: string, file: string | undefined, token: string): ReadonlyMap<string, HttpResponse> {
-  const files = new Map<string, HttpResponse>();
-  for (const entry of readdirSync(page, { withFileTypes: true })) {
-    const type = entry.name === LICENCES ? "text/plain; charset=utf-8" : TYPES[extname(entry.name)];
-    if (entry.isFile() && type && entry.name !== KEEPER)
-      files.set(`/${entry.name}`, {
-        status: 200,
-        body: readFileSync(join(page, entry.name)),
-        headers: { "content-type": type },
-      });
-  }
-  const index = files.get("/index.html")!;
-  const follows =
-    file === undefined
-      ? ""
-      : `<meta name="lamplane-follows" content="${escapeAttribute(basename(file))}" data-token="${token}" />`;
-  const marks = `<meta name="lamplane-view" />${follows}`;
-  const html = new TextDecoder().decode(index.body as Uint8Array).replace("</head>", () => `${marks}</head>`);
-  return files.set("/", { ...index, body: html }).set("/index.html", { ...index, body: html });
-}
-
-const escapeAttribute = (text: string): string =>
-  text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{C}/gu, "�");
-
-/** Word whenever the design is another than before, or the shop file that goes with it. */
-function watchDesign(file: string, shop: string | undefined, changed: () => void): () => void {
-  let followed: string | undefined;
-  let stopShop = () => {};
-  const followShop = () => {
-    const path = shopPath(file, shop);
-    if (path === followed) return;
-    stopShop();
-    followed = path;
-    stopShop = path === undefined ? () => {} : watchFile(path, changed);
-  };
-  followShop();
-  const stop = watchFile(file, () => {
-    followShop();
-    changed();
-  });
-  return () => {
-    stop();
-    stopShop();
-  };
-}
-
 interface ServedFiles {
   readonly files: ReadonlyMap<string, HttpResponse>;
   readonly file: string | undefined;
+  readonly followedClass: FollowedClass | undefined;
   readonly shop: string | undefined;
   readonly token: string;
 }
@@ -199,57 +146,9 @@ async function respond(request: IncomingMessage, path: string, at: ServedFiles):
     if (request.method === "PUT") return await writeDesign(request, at.file, at);
   }
   if (at.file !== undefined && path === "/followed/shop" && isRead) return shopResponse(at.file, at.shop);
+  if (at.followedClass && path === "/followed/class" && isRead) return classResponse(at.followedClass);
   if (!isRead) return { ...plainResponse(405, SERVER.readOnly), headers: { allow: "GET, HEAD" } };
   return at.files.get(path) ?? plainResponse(404, SERVER.noFile);
-}
-
-const contentHash = (content: Uint8Array): string =>
-  `"${createHash("sha256").update(content).digest("hex").slice(0, 32)}"`;
-
-function designResponse(file: string, shop: string | undefined): HttpResponse {
-  try {
-    const body = readDesignBytes(file);
-    const etag = versionOf(body, file, shop);
-    return { status: 200, body, headers: { "content-type": "text/yaml; charset=utf-8", etag } };
-  } catch (error) {
-    return plainResponse(404, (error as Error).message);
-  }
-}
-
-/** Tells one state of design and shop file from another. */
-function versionOf(design: Uint8Array, file: string, shop: string | undefined): string {
-  const source = shopSourceOf(file, shop)?.source;
-  return contentHash(source === undefined ? design : Buffer.concat([design, Buffer.from([0]), Buffer.from(source)]));
-}
-
-/** The shop file that goes with the design, as it is on the disk; no content where there is none, or it cannot be read. */
-function shopResponse(file: string, shop: string | undefined): HttpResponse {
-  const found = shopSourceOf(file, shop);
-  if (!found) return { status: 204 };
-  const body = JSON.stringify({ file: basename(found.file), source: Buffer.from(found.source).toString("utf8") });
-  return { status: 200, body, headers: { "content-type": "application/json; charset=utf-8" } };
-}
-
-/** Only the page itself, which holds the token, may write; only over the version that it read; only a sound design. */
-async function writeDesign(
-  request: IncomingMessage,
-  file: string,
-  { shop, token }: Pick<ServedFiles, "shop" | "token">,
-): Promise<HttpResponse> {
-  if (!isSameSecret(request.headers["x-lamplane-token"], token) || request.headers.origin === undefined)
-    return plainResponse(403, SERVER.onlyFollowing);
-  const text = await readBody(request);
-  if (text === undefined) return plainResponse(413, SERVER.tooLarge({ most: LARGEST_FILE }));
-  const reading = readDesign(text, basename(file), shopAccess(file, shop));
-  if (!reading.ok) return plainResponse(422, SERVER.notWritten({ faults: faultLines(reading.faults, faultText) }));
-  try {
-    if (versionOf(readDesignBytes(file), file, shop) !== request.headers["if-match"])
-      return plainResponse(412, SERVER.changed);
-    replaceFile(file, text);
-    return { status: 204, headers: { etag: versionOf(readDesignBytes(file), file, shop) } };
-  } catch (error) {
-    return plainResponse(500, (error as Error).message);
-  }
 }
 
 function addStream(request: IncomingMessage, response: ServerResponse, streams: Set<ServerResponse>) {
@@ -271,6 +170,10 @@ export function broadcast(
     now.status === 200
       ? `event: changed\ndata: ${now.headers?.etag}\n\n`
       : `event: lost\ndata: ${JSON.stringify(now.body)}\n\n`;
+  tell(streams, word);
+}
+
+function tell(streams: ReadonlySet<Pick<ServerResponse, "write" | "writableLength" | "destroy">>, word: string): void {
   for (const stream of streams) {
     stream.write(word);
     if (stream.writableLength > MOST_UNREAD) stream.destroy();

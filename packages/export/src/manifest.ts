@@ -23,21 +23,31 @@ export interface ManifestRow {
 /**
  * Text of manifest.json: each file's size and SHA-256, and the measures of each solid in it. The same files give the same text.
  * @param madeFrom what tells one state of the design from another
+ * @param sections of the pack that the files are
  */
-export function manifestText(designName: string, version: string, files: PackFiles, madeFrom = ""): string {
+export function manifestText(
+  designName: string,
+  version: string,
+  files: PackFiles,
+  madeFrom = "",
+  sections: readonly string[] = [],
+): string {
   const paths = [...files.keys()].filter((path) => path !== MANIFEST);
   const rows = paths.map((path) => row(path, toBytes(files.get(path)!)));
-  return textOf({ kind: KIND, design: designName, version, madeFrom, unit: "mm", files: rows.sort(byPath) });
+  return textOf({ kind: KIND, design: designName, version, madeFrom, sections, unit: "mm", files: rows.sort(byPath) });
 }
 
 /** A manifest with rows of files that an older pack made, each marked with what it was made from where that is another. */
 export function withCarriedRows(text: string, older: string, carried: readonly ManifestRow[]): string {
   const manifest = JSON.parse(text) as Manifest;
-  const { madeFrom: before = "" } = JSON.parse(older) as Manifest;
-  const rows = carried.map(({ madeFrom = before, ...row }) =>
-    madeFrom === manifest.madeFrom ? row : { ...row, madeFrom },
+  const before = manifestOrigin(older);
+  const isOlder = before.version !== manifest.version;
+  const rows = carried.map(({ madeFrom = before.madeFrom, ...row }) =>
+    madeFrom === manifest.madeFrom && !isOlder ? row : { ...row, madeFrom },
   );
-  return textOf({ ...manifest, files: [...manifest.files, ...rows].sort(byPath) });
+  const isAlike = before.madeFrom === manifest.madeFrom && !isOlder;
+  const sections = isAlike ? [...new Set([...manifest.sections, ...before.sections])].sort() : manifest.sections;
+  return textOf({ ...manifest, sections, files: [...manifest.files, ...rows].sort(byPath) });
 }
 
 /** Rows of a manifest; none where the text is no manifest. */
@@ -52,17 +62,21 @@ export function manifestRows(text: string): readonly ManifestRow[] {
   }
 }
 
-/** The state of the design, and the version, that a manifest's pack was made from. @throws SyntaxError for no JSON */
-export function manifestOrigin(text: string): { readonly madeFrom: string; readonly version: string } {
-  const { madeFrom = "", version = "" } = JSON.parse(text) as Partial<Manifest>;
-  return { madeFrom, version };
+/** What a manifest's pack was made from, and which of its sections were. */
+export type ManifestOrigin = Pick<Manifest, "madeFrom" | "version" | "sections">;
+
+/** @throws SyntaxError for no JSON */
+export function manifestOrigin(text: string): ManifestOrigin {
+  const { madeFrom = "", version = "", sections = [] } = JSON.parse(text) as Partial<Manifest>;
+  return { madeFrom, version, sections };
 }
 
 interface Manifest {
   readonly kind: string;
   readonly design: string;
   readonly version: string;
-  readonly madeFrom?: string;
+  readonly madeFrom: string;
+  readonly sections: readonly string[];
   readonly unit: string;
   readonly files: readonly ManifestRow[];
 }

@@ -12,6 +12,7 @@ import {
   type Segment,
   tessellate,
 } from "./outline.ts";
+import { polygonHolds } from "./polygon-contact.ts";
 import { distanceToSegment } from "./segment-distance.ts";
 
 export interface HolePair {
@@ -52,7 +53,7 @@ export function widestHolePair(outline: Outline, radius: number): HolePair {
 function farthestPair(outline: Outline, corners: readonly Point[], inset: number): [Point, Point] | undefined {
   const edges = insetEdges(outline, inset);
   const isInside = (p: Point) =>
-    outline.every((s) => distanceToSegment(p, s) >= inset - EPSILON / 100) && containsPoint(corners, p);
+    outline.every((s) => distanceToSegment(p, s) >= inset - EPSILON / 100) && polygonHolds(corners, p);
   const met = edges.flatMap((a, i) => edges.slice(i + 1).flatMap((b) => intersections(a, b).map(({ at }) => at)));
   const vertices = [...met, ...edges.map(({ from }) => from)].filter(isInside);
   const bulges = edges.filter((s): s is Arc => s.kind === "arc" && s.sweep > 0 && s.sweep < 360);
@@ -111,10 +112,3 @@ function farSide({ centre, radius }: Arc, p: Point): Point[] {
   const k = radius / away;
   return [point(centre.x + (centre.x - p.x) * k, centre.y + (centre.y - p.y) * k)];
 }
-
-const containsPoint = (corners: readonly Point[], p: Point): boolean =>
-  corners.reduce((inside, a, i) => {
-    const b = corners[(i + 1) % corners.length]!;
-    const crosses = a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x);
-    return crosses ? !inside : inside;
-  }, false);

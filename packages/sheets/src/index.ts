@@ -2,6 +2,7 @@
 
 export { boardPicture } from "./boards/board-picture.ts";
 export { type BoardSheet, boardSheet } from "./boards/board-sheet.ts";
+export { type ClassBoards, classBoards } from "./class/class-boards.ts";
 export { type ClassSheet, classSheet } from "./class/class-sheet.ts";
 export type { PupilSheet } from "./class/pupil-sheet.ts";
 export { layoutPictures } from "./layout/index.ts";

@@ -232,7 +232,7 @@ test("a core milled narrower than the iron stops a plane of any wood, also one t
 test("a hole that leaves the wedge no thickness at its tip stops the plane; its solid could not be closed", () => {
   const single = { "capIron.thickness": 0, "iron.thickness": 3, "pin.section": "round", "pin.height": 32 };
   const { x, y } = elevation(designWith(single)).pin.centre;
-  const off = { "measured.pinHoleFromToe": x + 3, "measured.pinHoleHeight": y + 3 - 3 };
+  const off = { "measured.pinHoleFromEnd": 12.7 + x + 3, "measured.pinHoleHeight": y + 3 - 3 };
   const plane = asBuiltPlane(designWith({ ...single, ...off }));
   expect(plane.design.wedge.tip).toBeLessThan(0);
   expect(codes(checkWithoutCures(plane))).toContain("stop wedge-tip-thickness");

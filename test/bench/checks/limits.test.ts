@@ -38,7 +38,7 @@ function pinAt({ bed = 47, height = 36 } = {}) {
 }
 const PIN = pinAt();
 
-/** What opening gives the pin so much room, square to the ramp: (pinX − m + g)·sin ρ + pinY·cos ρ − r. */
+/** What opening gives the pin so much room, square to the ramp: (x − m + g)·sin ρ + pinY·cos ρ − r. */
 const openingFor = (room: number, ramp: number, radius: number) =>
   (room + radius - 36 * cos(ramp)) / sin(ramp) - PIN.ahead;
 

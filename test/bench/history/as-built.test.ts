@@ -115,7 +115,7 @@ describe("worked by hand", () => {
     expect(plane.ramp.angle).toBe(60);
     expect(mouthGrowth(plane)).toBeCloseTo(growth, 12);
     expect(valuesOf(plane).edgeHeightAtContact).toBeCloseTo(3 - 0.15 / growth, 12);
-    expect(valuesOf(plane).bedTipX).toBeCloseTo(78 + 3.6 / sin(46.5) - 3 * cot(46.5), 12);
+    expect(valuesOf(plane).bedTipFromEnd).toBeCloseTo(12.7 + 78 + 3.6 / sin(46.5) - 3 * cot(46.5), 12);
   });
 
   test("the cuts settle no pin that is auto, but for a curve that was solved for it; and what was done last is remembered", () => {
@@ -140,7 +140,7 @@ describe("worked by hand", () => {
     expect(left({ done: "mouth" })).toBe(0);
     expect(left({ done: "mouth", allowanceLeft: 0.3 })).toBe(0);
     expect(left({ done: "sole", allowanceLeft: 0.3 })).toBe(0.3);
-    expect(left({ done: "sole", rampTipX: 140 })).toBe(0); // the blocks a long way over one another: closed at any sole
+    expect(left({ done: "sole", rampTipFromEnd: 12.7 + 140 })).toBe(0); // the blocks a long way over one another: closed at any sole
     const thin = measuring(designWith({ ...WORKED, "sole.allowance": 0.05 }), { done: "sole" });
     expect(asBuiltPlane(thin).design.sole.allowance).toBe(0.05);
     const state = buildState(measuring(worked, { done: "sole", rampAngle: 60 }));
@@ -166,16 +166,16 @@ describe("worked by hand", () => {
 
   test("the recess stays where it was routed in the wood while the sole goes down", () => {
     const before = asBuiltPlane(measuring(worked, { done: "recess" }));
-    const after = asBuiltPlane(measuring(worked, { rampTipX: 79.3 }));
+    const after = asBuiltPlane(measuring(worked, { rampTipFromEnd: 12.7 + 79.3 }));
     const deeper = before.design.body.height - after.design.body.height;
     expect(Math.abs(deeper)).toBeGreaterThan(0.1);
     expect(after.points.recessLow.x).toBeCloseTo(before.points.recessLow.x, 9);
     expect(after.points.recessLow.y + deeper).toBeCloseTo(before.points.recessLow.y, 9);
   });
 
-  test("what is remembered of the hole is where it is: from the toe, and over the sole as it then is", () => {
+  test("what is remembered of the hole is where it is: from the toe end of the cheeks, and over the sole as it then is", () => {
     const { measured } = asBuiltDesign(measuring(worked, { done: "pin-hole" }));
-    expect(measured.pinHoleFromToe).toBeCloseTo(elevation(worked).pin.centre.x, 9);
+    expect(measured.pinHoleFromEnd).toBeCloseTo(12.7 + elevation(worked).pin.centre.x, 9);
     expect(measured.pinHoleHeight).toBeCloseTo(36 + 3, 9);
     expect(plannedDesign(measuring(worked, { ironThickness: 3.7 }))).toEqual(worked);
   });
@@ -187,7 +187,7 @@ describe("worked by hand", () => {
   });
 
   test("a front block glued 0.28 too near the toe: less comes off the sole, and the mouth is as wanted", () => {
-    const plane = asBuiltPlane(measuring(worked, { rampTipX: 79.3 }));
+    const plane = asBuiltPlane(measuring(worked, { rampTipFromEnd: 12.7 + 79.3 }));
     const atPlannedSole = 78 + 3 * cot(60) - 79.3;
     const deeper = (0.15 - atPlannedSole) / (cot(47) + cot(60));
     expect(plane.design.sole.allowance).toBeCloseTo(3 + deeper, 12);
@@ -249,9 +249,9 @@ describe("worked by hand", () => {
 
   test("what is bored stays where it is in the wood, and the wedge is made to reach it", () => {
     for (const values of [
-      { bedTipX: 80.6 },
-      { rampTipX: 79.9 },
-      { bedTipX: 79.8, rampTipX: 79.2, mouthSeen: 0 },
+      { bedTipFromEnd: 12.7 + 80.6 },
+      { rampTipFromEnd: 12.7 + 79.9 },
+      { bedTipFromEnd: 12.7 + 79.8, rampTipFromEnd: 12.7 + 79.2, mouthSeen: 0 },
     ] as Values[]) {
       const before = asBuiltPlane(measuring(worked, { done: "pin-hole" }));
       const after = asBuiltPlane(measuring(worked, values));
@@ -282,20 +282,20 @@ describe("worked by hand", () => {
   });
 
   test("a front block glued far too near the toe lets no more than half the height be planed off, and the mouth stays shut", () => {
-    const plane = asBuiltPlane(measuring(worked, { rampTipX: 78 + 3 * cot(60) + 60 }));
+    const plane = asBuiltPlane(measuring(worked, { rampTipFromEnd: 12.7 + 78 + 3 * cot(60) + 60 }));
     expect(plane.design.body.height).toBeCloseTo(58 - 29, 9);
     expect(plane.design.sole.allowance).toBeCloseTo(3 + 29, 9);
     expect(plane.design.mouth.opening).toBeCloseTo(-60 + 29 * (cot(47) + cot(60)), 9);
   });
 
   test("a front block glued much too far from the mouth cannot have its wood put on again", () => {
-    const plane = asBuiltPlane(measuring(worked, { rampTipX: 60 }));
+    const plane = asBuiltPlane(measuring(worked, { rampTipFromEnd: 12.7 + 60 }));
     expect(plane.design.sole.allowance).toBeCloseTo(0, 9);
     expect(plane.design.mouth.opening).toBeCloseTo(78 + 3 * cot(60) - 60 - 3 * (cot(47) + cot(60)), 9);
   });
 
   test("a hole bored off its place is met by a thicker or thinner wedge of the same angle", () => {
-    const plane = asBuiltPlane(measuring(worked, { pinHoleFromToe: 91.9, pinHoleHeight: 39 }));
+    const plane = asBuiltPlane(measuring(worked, { pinHoleFromEnd: 12.7 + 91.9, pinHoleHeight: 39 }));
     expect(plane.pin.centre.x).toBeCloseTo(91.9, 9);
     expect(plane.pin.centre.y).toBeCloseTo(36, 9);
     expect(plane.design.wedge.angle).toBe(6);
@@ -381,9 +381,9 @@ describe("state of the build", () => {
 
   test("a cost is told from just where a maker feels it", () => {
     const asPlanned = valuesOf(asBuiltPlane(measuring(worked, { done: "pin-hole" })));
-    const planned = { pinHoleHeight: 3 + asPlanned.pinY!, pinHoleFromToe: asPlanned.pinX! };
+    const planned = { pinHoleHeight: 3 + asPlanned.pinY!, pinHoleFromEnd: asPlanned.pinFromEnd! };
     const told = new Set<string>();
-    for (const place of ["pinHoleHeight", "pinHoleFromToe"] as const)
+    for (const place of ["pinHoleHeight", "pinHoleFromEnd"] as const)
       for (let off = 0.2; off < 1.2; off += 0.02) {
         const values = { [place]: planned[place] - off };
         const loss = buildState(measuring(worked, values)).lost.find(({ key }) => key === place);
@@ -399,7 +399,7 @@ describe("state of the build", () => {
 
   test("a sole that must go deeper than planned is told before it is trued, and not after", () => {
     const glued = (done: "glue-up" | "sole") => {
-      const { changed, figures } = buildState(measuring(worked, { rampTipX: 80, done }));
+      const { changed, figures } = buildState(measuring(worked, { rampTipFromEnd: 12.7 + 80, done }));
       return [changed, figures].map((some: readonly { key: string; planned?: number }[]) =>
         some.filter(({ key, planned }) => key === "soleToTake" && planned !== undefined).map(({ planned }) => planned),
       );
@@ -450,7 +450,9 @@ describe("state of the build", () => {
   });
 
   test("a mouth read closed is not done, though the blocks stand so far off that no planing opens it", () => {
-    expect(buildState(measuring(designWith(), { bedTipX: 5, rampTipX: 79, mouthSeen: 0 })).step).toBe("mouth");
+    expect(
+      buildState(measuring(designWith(), { bedTipFromEnd: 12.7 + 5, rampTipFromEnd: 12.7 + 79, mouthSeen: 0 })).step,
+    ).toBe("mouth");
   });
 
   test("no parameter is locked early", () => {

@@ -6,6 +6,7 @@ import {
   blocksAt,
   type Elevation,
   figureValue,
+  fromToeEnd,
   mouthGrowth,
   mouthOpeningAt,
   rampPath,
@@ -37,7 +38,7 @@ const measuring = (values: Partial<Design["measured"]>, design = CURVED): Design
   measured: { ...design.measured, ...values } as Design["measured"],
 });
 /** Glued `by` mm nearer to the heel than planned. */
-const frontNearer = (by: number) => ({ rampTipX: planned.points.rampTip.x + by });
+const frontNearer = (by: number) => ({ rampTipFromEnd: fromToeEnd(planned, planned.points.rampTip.x) + by });
 
 const FAR = 1000;
 /**

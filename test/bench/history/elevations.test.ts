@@ -44,8 +44,8 @@ const EIGHT: readonly MeasuredKey[] = [
   "bedAngle",
   "pinHoleHeight",
   "wedgeTip",
-  "bedTipX",
-  "rampTipX",
+  "bedTipFromEnd",
+  "rampTipFromEnd",
 ];
 
 test.each([

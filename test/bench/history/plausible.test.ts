@@ -21,7 +21,7 @@ test.each<[MeasuredKey, number, number]>([
   ["bedAngle", 52, 52.1],
   ["rampAngle", 55, 54.9],
   ["pinHoleHeight", 42, 42.01],
-  ["bedTipX", 84.1, 84.2],
+  ["bedTipFromEnd", 96.8, 96.9],
   ["wedgeAngle", 8, 8.1],
   ["wedgeTip", 4, 4.1],
   ["allowanceLeft", 4, 4.1],
@@ -42,7 +42,7 @@ test.each<[MeasuredKey, number, number, string]>([
   ["coreWidth", 1.95, 49.53, "inches-as-mm"],
   ["bedAngle", 41, Number.NaN, ""],
   ["rampAngle", 30.5, 59.5, "from-square"],
-  ["bedTipX", 80.1 + 12.7, 80.1, "from-blank-end"],
+  ["bedTipFromEnd", 80.1, 80.1 + 12.7, "from-finished-toe"],
 ])("%s of %d was likely %d", (key, typed, meant, slip) => {
   const found = doubt(key, typed)!;
   if (Number.isNaN(meant)) return expect(found.likelyMeant).toBeUndefined();

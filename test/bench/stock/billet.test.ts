@@ -228,9 +228,9 @@ test("a plane under way keeps the cuts that it was sawn by; the wedge follows it
     ...WORKED,
     "measured.coreWidth": 49,
     "measured.bedAngle": 46,
-    "measured.pinHoleFromToe": 91.4,
+    "measured.pinHoleFromEnd": 12.7 + 91.4,
     "measured.pinHoleHeight": 39,
-    "measured.bedTipX": 79.6,
+    "measured.bedTipFromEnd": 12.7 + 79.6,
     "measured.mouthSeen": 0.15,
   });
   const now = asBuiltStockPlan(done);

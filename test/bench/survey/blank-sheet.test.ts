@@ -69,7 +69,7 @@ describe("the sheet", () => {
 describe("stations in the recess", () => {
   const bed = bedExtent(smoother);
   const low =
-    figureValue(smoother, "recessFromBedTip")! + smoother.design.sole.allowance / Math.sin((47 * Math.PI) / 180);
+    figureValue(smoother, "recessFromBedEdge")! + smoother.design.sole.allowance / Math.sin((47 * Math.PI) / 180);
 
   test("lie above its lower end and between its lands", () => {
     expect(isOverRecess(smoother, { along: low + 0.1, across: bed.width / 2 })).toBe(true);

@@ -33,24 +33,19 @@ describe("the text of a survey", () => {
               50  |     9    19    21    17     9
               60  |     7    18    17    14    10
               70  |     4    12    12    10     8
-      top     80  |     .     4     6     7     6
-
-      along                       humped 0.100 mm
-      across                      humped 0.060 mm
-      diagonal from left of tip   humped 0.080 mm
-      diagonal from right of tip  humped 0.240 mm"
+      top     80  |     .     4     6     7     6"
     `);
   });
 
   it("a pass, in inches", () => {
     expect(surveyText(exact({ along: 0.05, across: 0.02, twist: 0 }), "in", true).join("\n")).toMatchInlineSnapshot(`
       "PASSES: hollow 0.0028 in, diagonal from left of tip (max 0.0039 in); no hump.
-      Over the whole bed, with the range that holds it in 95 of 100 (hollow +, hump -):
+      Over the whole bed, and within which range 19 times in 20 (hollow +, hump -):
       along                       hollow 0.0020 in  +0.0019 to +0.0021
       across                      hollow 0.0008 in  +0.0007 to +0.0009
       diagonal from left of tip   hollow 0.0028 in  +0.0026 to +0.0029
       diagonal from right of tip  hollow 0.0028 in  +0.0026 to +0.0029
-      15 readings, 9 to spare, squared misfit 0.0 (max 21.7); ranges from the error of the readings."
+      15 readings, 9 of them to check the others: misfit 0.0 (max 21.7). Ranges follow from the error of the readings."
     `);
   });
 
@@ -64,7 +59,7 @@ describe("the text of a survey", () => {
       Missing: no reading shows the curve across the bed: read three stations or more on a line from left to right.
       Missing: no reading shows the wind of the bed: read three stations or more on each diagonal.
       along  straight 0.000 mm
-      3 readings, just enough: nothing checks them; ranges from the error of the readings."
+      3 readings, just enough: none checks the others. Ranges follow from the error of the readings."
     `);
   });
 

@@ -17,9 +17,12 @@ const measuring = (values: Partial<Design["measured"]>): Design => ({
 test("a measured angle, hole or place leaves the error of its reading", () => {
   const bed = expectedValue(worked, "bedAngle")!;
   expect(withinOf(measuring({ bedAngle: bed }), "wedgeAtPin")).toBeLessThan(withinOf(worked, "wedgeAtPin"));
-  const hole = expectedValue(worked, "pinHoleFromToe")!;
-  expect(withinOf(measuring({ pinHoleFromToe: hole }), "pinToRamp")).toBeLessThan(withinOf(worked, "pinToRamp"));
-  const tips = { bedTipX: expectedValue(worked, "bedTipX")!, rampTipX: expectedValue(worked, "rampTipX")! };
+  const hole = expectedValue(worked, "pinHoleFromEnd")!;
+  expect(withinOf(measuring({ pinHoleFromEnd: hole }), "pinToRamp")).toBeLessThan(withinOf(worked, "pinToRamp"));
+  const tips = {
+    bedTipFromEnd: expectedValue(worked, "bedTipFromEnd")!,
+    rampTipFromEnd: expectedValue(worked, "rampTipFromEnd")!,
+  };
   expect(withinOf(measuring(tips), "mouthOpening")).toBeLessThan(0.6 * withinOf(worked, "mouthOpening"));
 });
 

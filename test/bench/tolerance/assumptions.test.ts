@@ -45,7 +45,7 @@ describe("an assumption of ours", () => {
   test("is none once the maker has set a number of his own, or has measured what it was assumed for", () => {
     expect(resultsOf({ "hand.creep": 0.12 })[0]!.assumptions).toEqual([]);
     const design = designWith(WORKED);
-    const measured = { ...design.measured, bedTipX: 80.12, rampTipX: 79.58 };
+    const measured = { ...design.measured, bedTipFromEnd: 92.82, rampTipFromEnd: 92.28 };
     const [mouth] = toleranceReport({ ...design, measured }, FEW).results as ResultTolerance[];
     expect(mouth!.assumptions).toEqual([]);
   });

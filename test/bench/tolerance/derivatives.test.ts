@@ -12,7 +12,7 @@ import {
   tolerancePlan,
 } from "@lamplane/bench";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
-import { elevation, figureValue, tipGap } from "@lamplane/parameters/elevation";
+import { elevation, figureValue, fromToeEnd, tipGap } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, randomDesigns, seeded, taperedDesigns, WORKED } from "../../support/designs.ts";
 import { gradientsByHand } from "./derivatives-by-hand.ts";
@@ -99,8 +99,9 @@ test("a sole beyond a curved ramp's wear is the elevation's too, and so is every
   const curved = { ...wear, "bed.angle": 55, "body.length": 300, "sole.allowance": 2, "mouth.opening": 0.1 };
   for (const placing of placings) {
     const design = designWith({ ...curved, "hand.placing": placing });
-    const rampTipX = elevation(design).points.rampTip.x + 2.2;
-    const plan = tolerancePlan(asBuiltPlane({ ...design, measured: { ...design.measured, rampTipX } }));
+    const plane = elevation(design);
+    const rampTipFromEnd = fromToeEnd(plane, plane.points.rampTip.x) + 2.2;
+    const plan = tolerancePlan(asBuiltPlane({ ...design, measured: { ...design.measured, rampTipFromEnd } }));
     expect(plan.curve!.wearHeight).toBeLessThan(-1);
     expect(applyErrors(plan, NO_ERRORS)).toMatchObject({ mouthOpening: expect.closeTo(0.1, 9) });
     const made = gradients(plan);

@@ -96,7 +96,7 @@ describe("the maker's question", () => {
 
 test("after the glue-up the allowance is what is still to come off, and nothing is said of placing the block otherwise", () => {
   // By hand: the front block 0.28 nearer to the toe than its 79.582 opens the mouth sooner, by 0.282 / (cot 47 + cot 60) = 0.187.
-  const glued = designWith({ ...WORKED, "measured.rampTipX": 79.3 });
+  const glued = designWith({ ...WORKED, "measured.rampTipFromEnd": 12.7 + 79.3 });
   const report = toleranceReport(glued, { runs: RUNS });
   expect(report.mouth.allowance).toBeCloseTo(3 - 0.187, 3);
   const words = toleranceText(report, glued).join("\n");

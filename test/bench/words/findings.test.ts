@@ -108,16 +108,16 @@ test("a spacer left out says how high the edge is set instead", () => {
 
 test("a wood that the tables do not hold, with the nearest names where there are any", () => {
   const beach = sentence({ "wood.body": "beach, american" }, "wood-name");
-  expect(beach).toMatch(/^Wood "beach, american": not in the wood tables\. Nearest for wood\.body: Beech, American/);
+  expect(beach).toMatch(/^Wood "beach, american": not in the wood tables\. Nearest: Beech, American/);
   expect(beach).toMatch(/of body, cross pin and wedge are not judged/);
-  expect(sentence({ "wood.pin": "purplehart" }, "wood-name")).toMatch(/wood\.pin: Purpleheart/);
+  expect(sentence({ "wood.pin": "purplehart" }, "wood-name")).toMatch(/Nearest: Purpleheart/);
   expect(sentence({ "wood.wedge": "…" }, "wood-name")).not.toMatch(/Nearest/);
 });
 
 test("a name of the trade, and the row of the tables that is meant, once for all parts", () => {
   const maple = sentences({ "wood.body": "hard maple" }).filter(({ code }) => code === "wood-trade-name");
   expect(maple.map(({ message }) => message)).toEqual([
-    'Wood "hard maple": read as "Maple, sugar". wood.body is a trade name; the tables give this row for body, cross pin and wedge.',
+    'Wood "hard maple": read as "Maple, sugar". A trade name; body, cross pin and wedge are judged by this row of the tables.',
   ]);
   expect(sentence({ "wood.body": "maple, sugar" }, "wood-trade-name")).toBeUndefined();
 });

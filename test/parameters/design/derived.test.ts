@@ -33,6 +33,7 @@ describe("plain values", () => {
       givenPaths,
       slips: [],
       oldWords: [],
+      formerKeys: [],
       design: completed({ ...IRON, measured: {}, body: undefined }),
     });
   });
@@ -132,7 +133,14 @@ describe("told to the maker", () => {
     const givenPaths = new Set(
       rowsOf(TABLE).flatMap(({ path, row }) => (row.default === undefined && !path.startsWith("iron.") ? [] : [path])),
     );
-    expect(readDesign(source, "new.yaml")).toEqual({ ok: true, givenPaths, slips: [], oldWords: [], design: expected });
+    expect(readDesign(source, "new.yaml")).toEqual({
+      ok: true,
+      givenPaths,
+      slips: [],
+      oldWords: [],
+      formerKeys: [],
+      design: expected,
+    });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);
   });
   test("the starter in inches gives inch sizes next to the defaults, and a plane that no check stops", () => {

@@ -171,6 +171,7 @@ test.each(["mm", "in"] as const)("the starter in %s is read, and changes nothing
     "router",
     "cutters",
     "boards",
+    "sheets",
   ]);
 });
 

@@ -39,7 +39,7 @@ describe("a thin iron", () => {
 test("a recess begins so far up the bed from its tip: the head's lowest place less its travel, less t·cot β (by hand)", () => {
   const head = { "capIron.screwHead.diameter": 16, "capIron.screwHead.height": 3.4, "capIron.screwHead.fromEdge": 48 };
   const low = 48 - 16 / 2 - 6;
-  expect(figureOf({ ...head, "recess.travel": 6, "bed.angle": 47 }, "recessFromBedTip")).toBeCloseTo(
+  expect(figureOf({ ...head, "recess.travel": 6, "bed.angle": 47 }, "recessFromBedEdge")).toBeCloseTo(
     low - 3.6 * 0.932515, // cot 47
     5,
   );

@@ -2,6 +2,7 @@
 export { type Axis, type Board, type Box, type Interval, type Knot, type Slab, volumeOf, wholeBoard } from "./board.ts";
 export { type BoardCuts, type BoardPlan, boardPlan, cutsByBoard, ringsToSole } from "./board-plan.ts";
 export { boardsAtHand } from "./boards-at-hand.ts";
+export { boardsText, classBoardsText } from "./boards-text.ts";
 export { type ClassLayout, layOutClass, slabsLeft } from "./class-boards.ts";
 export { type Cut, type Cutting, cutParts, type Lay, type Part, type PlacedPart, type Saw } from "./cutting.ts";
 export {

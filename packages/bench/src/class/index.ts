@@ -9,6 +9,7 @@ export {
   type Setting,
   type SetupKey,
 } from "./machine-setups.ts";
+export { setupLines } from "./setups-text.ts";
 export { type SharedJig, sharedJigs } from "./shared-jigs.ts";
 export {
   type ClassSetups,
@@ -19,3 +20,4 @@ export {
   type SharingResult,
   shareSetups,
 } from "./shared-setups.ts";
+export { hurdleText, measuredText, obstacleText, stepText } from "./status-text.ts";

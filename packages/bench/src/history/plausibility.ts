@@ -96,9 +96,9 @@ const SLIPS: readonly Slip[] = [
   { slip: "decimal-point", meant: (got) => got * 10 },
   { slip: "from-square", meant: (got) => 90 - got, when: (key) => !isLength(key) },
   {
-    slip: "from-blank-end",
-    meant: (got, { body }) => got - body.trim / 2,
-    when: (key) => MEASURED_ROWS[key].isFromToe === true,
+    slip: "from-finished-toe",
+    meant: (got, { body }) => got + body.trim / 2,
+    when: (key) => MEASURED_ROWS[key].isFromEnd === true,
   },
 ];
 

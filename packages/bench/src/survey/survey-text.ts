@@ -12,8 +12,8 @@ import type { WorkMap } from "./work-map.ts";
 export { SURVEY_SOURCES } from "../words/survey.ts";
 
 /**
- * Verdict, what is missing or doubtful, where to work, and the figures.
- * @param all the range of each figure and how well the readings agree too
+ * Verdict, what is missing or doubtful, where to work, and the figures where there is no work.
+ * @param all every figure with its range, and how well the readings agree too
  */
 export function surveyText(survey: BedSurvey, units: Units, all = false): string[] {
   const { fit, work } = survey;
@@ -22,8 +22,8 @@ export function surveyText(survey: BedSurvey, units: Units, all = false): string
     verdictLine(survey, units),
     ...survey.missing.map((what) => SURVEY.missing({ what })),
     ...fit.doubtful.map((reading) => doubtfulText(reading, units)),
-    ...(work ? ["", ...workText(work, units), ""] : []),
-    ...shapeText(survey, units, all),
+    ...(work ? ["", ...workText(work, units), ...(all ? [""] : [])] : []),
+    ...(all || !work ? shapeText(survey, units, all) : []),
     ...(all || !isChecked ? [fitLine(survey)] : []),
   ];
 }

@@ -1,5 +1,5 @@
-// A class's set-ups: what each is called and what to do at it.
-import { sentence } from "@lamplane/parameters/words";
+// A class's set-ups: what each is called and what to do at it; the numbers that it shares; where its builds stand.
+import { countText, numberSpans, sentence } from "@lamplane/parameters/words";
 
 export const SETUP_WORDS = {
   blankLength: {
@@ -37,7 +37,7 @@ export const SETUP_COLUMNS = {
 
 export const CLASS_SHEET = {
   paper: "class",
-  subject: "The class's machine set-ups, jigs, cut list, and a page a plane",
+  subject: "The class's machine set-ups, jigs, cut list, and one page for each plane",
   planes: "Planes",
   head: ["No.", "plane", "iron, width × thickness", "core", "side play"],
   setUp: sentence(({ number, title }: { number: number; title: string }) => `Set-up ${number}: ${title}`, {
@@ -51,4 +51,47 @@ export const CLASS_SHEET = {
   setUps: "Set-ups of the day, in the order of the work",
   order: "Work the pages in order. Tick each plane as it is cut.",
   cutList: "Cut list over all boards",
+} as const;
+
+/** Numbers that a class shares. */
+export const SHARED_WORDS = {
+  names: { rampAngle: "Ramp angle", pinHeight: "Height of the pin over the trued sole" },
+  widths: sentence(({ count }: { count: number }) => `${countText(count, "core width")}:`, { count: 2 }),
+  width: sentence(
+    ({ value, planes }: { value: string; planes: readonly number[] }) => `  ${value}: planes ${numberSpans(planes)}`,
+    { value: "49.7 mm", planes: [3, 7, 8] },
+  ),
+  noWidths: "No core is left to mill.",
+  shared: sentence(
+    ({ name, value, planes }: { name: string; value: string; planes: readonly number[] }) =>
+      `${name}: ${value} for planes ${numberSpans(planes)}`,
+    { name: "Height of the pin hole", value: "30.5 mm", planes: [1, 2, 3, 5] },
+  ),
+} as const;
+
+/** Where one build stands. */
+export const STATUS_WORDS = {
+  step: sentence(({ number, of, title }: { number: number; of: number; title: string }) => `${number}/${of} ${title}`, {
+    number: 4,
+    of: 15,
+    title: "Cut ramp and bed",
+  }),
+  built: "built",
+  measured: sentence(
+    ({ count, latest }: { count: number; latest: string | undefined }) =>
+      latest === undefined ? "nothing" : `${count}, last ${latest}`,
+    { count: 3, latest: "core width 49.7 mm" },
+    { count: 0, latest: undefined },
+  ),
+  stuck: sentence(
+    ({ count }: { count: number }) => `STUCK${count > 1 ? ` (${count})` : ""}`,
+    { count: 1 },
+    { count: 2 },
+  ),
+  unread: sentence(({ count }: { count: number }) => `${count} not measured`, { count: 2 }),
+  doubtful: sentence(({ name, text }: { name: string; text: string }) => `${name}: ${text}`, {
+    name: "core width",
+    text: "59.7 mm is far from the 49.7 mm expected. Is it a slip?",
+  }),
+  tooWide: sentence(({ by }: { by: string }) => `Mouth ${by} too wide; no planing closes it`, { by: "0.45 mm" }),
 } as const;

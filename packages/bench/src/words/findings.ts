@@ -118,7 +118,7 @@ const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) =>
     const [rings, inBoard] = [formatQuantity(value, unit), formatQuantity(limit - value, unit)];
     return { name, value: rings, limit: "", verdict, advice: advice({ rings, inBoard }) };
   },
-  "wood-in-tables": (_, { parameters, data = {} }) => {
+  "wood-in-tables": (_, { data = {} }) => {
     const { wood = "", nearest = [] } = data;
     const { name, verdict, advice } = NOTES["wood-in-tables"];
     return {
@@ -126,10 +126,10 @@ const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) =>
       value: "",
       limit: "",
       verdict,
-      advice: advice({ nearest, parameter: parameters[0]!, parts: partNames(data.parts) }),
+      advice: advice({ nearest, parts: partNames(data.parts) }),
     };
   },
-  "wood-by-trade-name": (_, { parameters, data = {} }) => {
+  "wood-by-trade-name": (_, { data = {} }) => {
     const { name, verdict, advice } = NOTES["wood-by-trade-name"];
     const row = data.nearest![0]!;
     return {
@@ -137,7 +137,7 @@ const SPECIAL: Readonly<Record<string, (design: MakersUnits, finding: Judged) =>
       value: "",
       limit: "",
       verdict: verdict({ row }),
-      advice: advice({ parameter: parameters[0]!, parts: partNames(data.parts) }),
+      advice: advice({ parts: partNames(data.parts) }),
     };
   },
   "wood-properties": (_, { data = {} }) => {

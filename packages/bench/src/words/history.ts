@@ -24,7 +24,7 @@ export const SLIPS = {
   "inches-as-mm": "entered in inches, read as mm",
   "decimal-point": "decimal point one place off",
   "from-square": "measured from square, not from the sole",
-  "from-blank-end": "measured from the end of the blank, not from the line of the finished toe",
+  "from-finished-toe": "measured from the line of the finished toe, not from the toe end of the cheeks",
 } as const;
 export type SlipCode = keyof typeof SLIPS;
 

@@ -12,7 +12,6 @@ export const TIMES_LOAD = sentence(({ times }: { times: string }) => `${times} l
 
 interface UnknownWood {
   readonly nearest: readonly string[];
-  readonly parameter: string;
   readonly parts: readonly string[];
 }
 
@@ -26,19 +25,19 @@ export const NOTES = {
     name: sentence(({ wood }: { wood: string }) => `Wood "${wood}"`, { wood: "beach, american" }),
     verdict: "not in the wood tables",
     advice: sentence(
-      ({ nearest, parameter, parts }: UnknownWood) =>
-        `${nearest.length === 0 ? "" : `Nearest for ${parameter}: ${nearest.join("; ")}. `}Strength and seasons of ${listText(parts)} are not judged.`,
-      { nearest: ["Beech, American", "Birch, sweet"], parameter: "wood.body", parts: ["body", "cross pin", "wedge"] },
-      { nearest: [], parameter: "wood.pin", parts: ["cross pin"] },
+      ({ nearest, parts }: UnknownWood) =>
+        `${nearest.length === 0 ? "" : `Nearest: ${nearest.join("; ")}. `}Strength and seasons of ${listText(parts)} are not judged.`,
+      { nearest: ["Beech, American", "Birch, sweet"], parts: ["body", "cross pin", "wedge"] },
+      { nearest: [], parts: ["cross pin"] },
     ),
   },
   "wood-by-trade-name": {
     name: sentence(({ wood }: { wood: string }) => `Wood "${wood}"`, { wood: "hard maple" }),
     verdict: sentence(({ row }: { row: string }) => `read as "${row}"`, { row: "Maple, sugar" }),
     advice: sentence(
-      ({ parameter, parts }: { parameter: string; parts: readonly string[] }) =>
-        `${parameter} is a trade name; the tables give this row for ${listText(parts)}.`,
-      { parameter: "wood.body", parts: ["body"] },
+      ({ parts }: { parts: readonly string[] }) =>
+        `A trade name; ${listText(parts)} ${parts.length === 1 ? "is" : "are"} judged by this row of the tables.`,
+      { parts: ["body"] },
     ),
   },
   "wood-properties": {

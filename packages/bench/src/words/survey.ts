@@ -46,7 +46,7 @@ export const SURVEY = {
       `a hump of ${hump} is possible (max ${limit}). Read more stations, or with thinner leaves.`,
     { hump: "0.08 mm", limit: "0.05 mm" },
   ),
-  shape: "Over the whole bed, with the range that holds it in 95 of 100 (hollow +, hump -):",
+  shape: "Over the whole bed, and within which range 19 times in 20 (hollow +, hump -):",
   readAgain: sentence(
     ({
       where,
@@ -85,13 +85,13 @@ export const SURVEY = {
   }),
   fit: sentence(
     ({ count, check, range }: { count: number; check: string; range: string }) =>
-      `${count} readings, ${check}; ranges from ${range}.`,
-    { count: 40, check: "21 to spare, squared misfit 22.4 (max 39.0)", range: "the error of the readings" },
+      `${count} readings, ${check}. Ranges follow from ${range}.`,
+    { count: 40, check: "21 of them to check the others: misfit 22.4 (max 39.0)", range: "the error of the readings" },
   ),
-  noSpare: "just enough: nothing checks them",
+  noSpare: "just enough: none checks the others",
   spare: sentence(
     ({ spare, misfit, limit }: { spare: number; misfit: string; limit: string }) =>
-      `${spare} to spare, squared misfit ${misfit} (max ${limit})`,
+      `${spare} of them to check the others: misfit ${misfit} (max ${limit})`,
     { spare: 21, misfit: "22.4", limit: "39.0" },
   ),
   ownError: "the error of the readings",

@@ -22,7 +22,7 @@ export const TOLERANCE = {
   ),
   mouth: sentence(
     ({ planned, within, allowance }: typeof MOUTH) =>
-      `Mouth ${planned} ${within} (95 planes of 100), once ${allowance} is planed off the sole.`,
+      `Mouth ${planned} ${within} in 19 planes of 20, once ${allowance} is planed off the sole.`,
     MOUTH,
   ),
   deciding: sentence(
@@ -63,7 +63,7 @@ export const TOLERANCE = {
     { within: "±0.08 mm", allowance: "0.05 mm" },
   ),
   heads: sentence(({ units }: { units: string }) => `planned, ${units}`, { units: "mm" }),
-  withinHead: "95 of 100",
+  withinHead: "19 of 20",
   stepHead: "deciding step",
   shared: sentence(({ step, share }: { step: string; share: string }) => `${step} ${share}`, {
     step: "glue-up",
@@ -95,7 +95,7 @@ export const TOLERANCE = {
   ),
   runs: sentence(
     ({ low, high, middle, deviation }: { low: string; high: string; middle: string; deviation: string }) =>
-      `trial: 95 of 100 from ${low} to ${high}, half below ${middle}, standard deviation ${deviation}`,
+      `trial: 19 planes of 20 from ${low} to ${high}, half below ${middle}, standard deviation ${deviation}`,
     { low: "0.01 mm", high: "0.29 mm", middle: "0.15 mm", deviation: "0.07 mm" },
   ),
   trial: sentence(({ runs, seed }: { runs: number; seed: number }) => `Trial of ${runs} planes (seed ${seed}):`, {
@@ -107,7 +107,7 @@ export const TOLERANCE = {
   tooLate: "mouth too wide before the first reading",
   afterRepeat: sentence(
     ({ low, high }: { low: string; high: string }) =>
-      `mouth after set, read and repeat: 95 of 100 from ${low} to ${high}`,
+      `mouth after set, read and repeat: 19 planes of 20 from ${low} to ${high}`,
     { low: "0.07 mm", high: "0.23 mm" },
   ),
   under: sentence(({ least, unit }: { least: number; unit: string }) => `under ${least} ${unit}`, {
@@ -120,7 +120,7 @@ export const TOLERANCE = {
 
 /** What the figures stand on, and what they leave out. */
 export const TOLERANCE_NOTES: readonly string[] = [
-  "± holds for 95 planes of 100: two standard deviations of independent, normal errors.",
+  "± holds for 19 planes of 20 (95 %): two standard deviations of independent, normal errors.",
   "Combined by root-sum-square: JCGM 100:2008 (GUM), 5.1.2 and 6.2. Trial: JCGM 101:2008, exact geometry.",
   "Tolerances are the `hand` parameters: common practice, no published source, or our assumption where it says so. Set your own.",
   "Left out: a bed out of flat, an edge out of square, play of the pin in its holes, the seasons.",

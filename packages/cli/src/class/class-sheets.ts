@@ -1,41 +1,28 @@
-// The class's own files: class.pdf for the machines and the benches, class.csv for a spreadsheet.
+// Writes the class's own files into its folder.
 import { existsSync, readFileSync } from "node:fs";
-import { basename, extname, join } from "node:path";
+import { join } from "node:path";
+import type { ClassFile, ClassInput } from "@lamplane/export/content";
 import { WriteError } from "@lamplane/export/write-error";
-import type { Design } from "@lamplane/parameters/table";
-import type { BoardSheet } from "@lamplane/sheets";
-import { VERSION } from "../version.ts";
 import { CLASS } from "../words/class.ts";
 import { writeWhole } from "./plane-files.ts";
 
-/** What the files are made of. */
-export interface ClassContent {
-  readonly designs: readonly Design[];
-  /** Of the designs in the roster. */
-  readonly numbers: readonly number[];
-  readonly boards: BoardSheet | undefined;
-}
+/** What each of ours holds. */
+const MARKS: Readonly<Record<ClassFile, string>> = {
+  "class.pdf": "<pdf:Producer>lamplane",
+  "class.csv": "number,name,iron width",
+};
 
 /** Writes the files and gives their names. @throws WriteError where something else of such a name is there */
-export async function writeClassSheets(
-  roster: string,
-  { designs, numbers, boards }: ClassContent,
-  folder: string,
-): Promise<string[]> {
-  const [first] = designs;
-  if (!first) return [];
-  const { classSheet } = await import("@lamplane/sheets");
-  const { classPdf } = await import("@lamplane/sheets/pages");
-  const { classCsv } = await import("@lamplane/export/content");
-  const name = basename(roster, extname(roster));
-  const pdf = await classPdf(classSheet(name, designs, numbers, boards), { paper: first.shop.paper, version: VERSION });
-  const files = [
-    { path: join(folder, "class.pdf"), content: pdf, mark: "<pdf:Producer>lamplane" },
-    { path: join(folder, "class.csv"), content: classCsv(designs, numbers), mark: "number,name,iron width" },
-  ];
-  for (const { path, mark } of files) refuseForeignFile(path, mark);
-  for (const { path, content } of files) writeWhole(path, content);
-  return files.map(({ path }) => path);
+export async function writeClassSheets(input: ClassInput, folder: string): Promise<string[]> {
+  const { CLASS_FILES, classFile } = await import("@lamplane/export/content");
+  const written: { path: string; content: Uint8Array | string }[] = [];
+  for (const file of CLASS_FILES) {
+    const content = await classFile(file, input);
+    if (content !== undefined) written.push({ path: join(folder, file), content });
+  }
+  for (const file of CLASS_FILES) refuseForeignFile(join(folder, file), MARKS[file]);
+  for (const { path, content } of written) writeWhole(path, content);
+  return written.map(({ path }) => path);
 }
 
 /** An older one of ours is replaced; anything else stays as it is. */

@@ -1,14 +1,15 @@
 // What became of a class, as text for a terminal or as data.
 import { dirname } from "node:path";
-import type { ClassSetups, SharedGroup, SharedKey } from "@lamplane/bench/class";
+import { classBoardsText } from "@lamplane/bench/boards";
+import { type ClassSetups, setupLines } from "@lamplane/bench/class";
 import { formatParameter } from "@lamplane/parameters/design";
+import type { FileChange } from "@lamplane/parameters/roster";
 import type { Design } from "@lamplane/parameters/table";
-import { formatAngle, formatLength } from "@lamplane/parameters/units";
+import { formatLength } from "@lamplane/parameters/units";
+import type { ClassBoards } from "@lamplane/sheets";
 import { alignColumns } from "../text.ts";
-import { CLASS, SHARED_NAMES } from "../words/class.ts";
-import type { ClassBoards } from "./class-boards.ts";
+import { CLASS } from "../words/class.ts";
 import type { PackOutcome } from "./pack-job.ts";
-import type { FileChange } from "./plane-files.ts";
 
 /** A row of the roster and what became of it. */
 export interface PlaneReport {
@@ -34,23 +35,19 @@ export interface ClassReport {
   readonly boards?: ClassBoards | undefined;
 }
 
-/** Numbers of planes in the roster, from 1, of places among the sound ones. */
-const rosterNumbers = (reports: readonly PlaneReport[]) => (places: readonly number[]) =>
-  places.map((place) => reports.findIndex(({ sound }) => sound === place) + 1);
-
 export function classText(report: ClassReport): string {
   const { roster, reports, sheets } = report;
   const failed = reports.filter(({ faults }) => faults.length > 0).length;
-  const first = reports.find(({ design }) => design);
+  const first = reports.find((each): each is PlaneReport & { design: Design } => each.design !== undefined);
   return [
     CLASS.head({ planes: reports.length - failed, failed }),
     "",
-    ...setupLines(report),
+    ...(first ? setupLines(report.setups, first.design, soundNumbers(reports)) : []),
     "",
     alignColumns([[...CLASS.columns], ...reports.map((each, i) => planeRow(each, i + 1, report))]),
     ...troubleLines(reports),
     ...changeLines(reports),
-    ...(report.boards ? ["", report.boards.text] : []),
+    ...(report.boards ? ["", classBoardsText(report.boards.sheet, report.boards.layout)] : []),
     "",
     ...(sheets.length > 0 ? [CLASS.sheets({ files: sheets })] : []),
     ...(first ? [CLASS.next({ file: first.file, roster, folder: dirname(first.file) })] : []),
@@ -58,35 +55,9 @@ export function classText(report: ClassReport): string {
   ].join("\n");
 }
 
-function setupLines({ reports, setups }: ClassReport): string[] {
-  const design = reports.find((each) => each.design)?.design;
-  if (!design) return [];
-  const { coreWidth, ...solved } = setups.shared;
-  const numbers = rosterNumbers(reports);
-  const planesOf = ({ planes }: SharedGroup) => numbers(planes.map(({ plane }) => plane));
-  const widths =
-    coreWidth.length === 0
-      ? [CLASS.noWidths]
-      : [
-          CLASS.widths({ count: coreWidth.length }),
-          ...coreWidth.map((group) =>
-            CLASS.width({ value: formatLength(group.value, design), planes: planesOf(group) }),
-          ),
-        ];
-  const others = (Object.keys(solved) as (keyof typeof solved)[]).flatMap((key) =>
-    solved[key].map((group) =>
-      CLASS.shared({
-        name: SHARED_NAMES[key],
-        value: sharedValueText(key, group.value, design),
-        planes: planesOf(group),
-      }),
-    ),
-  );
-  return [...widths, ...others];
-}
-
-const sharedValueText = (key: SharedKey, value: number, design: Design): string =>
-  key === "rampAngle" ? formatAngle(value) : formatLength(value, design);
+/** Numbers in the roster of the planes without faults, in their order. */
+const soundNumbers = (reports: readonly PlaneReport[]): number[] =>
+  reports.flatMap(({ sound }, i) => (sound === undefined ? [] : [i + 1]));
 
 /** The plane's core width and what it preferred by itself; undefined where it shares none. */
 function coreOf({ sound }: PlaneReport, { setups }: ClassReport): { value: number; preferred: number } | undefined {
@@ -139,11 +110,11 @@ function changeLines(reports: readonly PlaneReport[]): string[] {
 /** The same as data, lengths in mm and angles in degrees. */
 export function classJson(report: ClassReport): string {
   const { reports, setups, sheets } = report;
-  const numbers = rosterNumbers(reports);
+  const numbers = soundNumbers(reports);
   const shared = Object.fromEntries(
     Object.entries(setups.shared).map(([key, groups]) => [
       key,
-      groups.map(({ value, planes }) => ({ value, planes: numbers(planes.map(({ plane }) => plane)) })),
+      groups.map(({ value, planes }) => ({ value, planes: planes.map(({ plane }) => numbers[plane]!) })),
     ]),
   );
   const planes = reports.map((each) => {

@@ -2,7 +2,7 @@
 import { asBuiltPlane } from "@lamplane/bench";
 import { checkWithoutCures, findingSentence, mayBeBuilt } from "@lamplane/bench/checks";
 import { isCurrentPack, preparePack, WriteError, writePack } from "@lamplane/export";
-import { designState, makePackContent } from "@lamplane/export/content";
+import { designState, makePackContent, SECTIONS } from "@lamplane/export/content";
 import type { Design } from "@lamplane/parameters/table";
 import { VERSION } from "../version.ts";
 
@@ -16,7 +16,8 @@ export type PackOutcome =
 
 export async function makePlanePack(design: Design, parent: string): Promise<PackOutcome> {
   const { name } = design;
-  if (await isCurrentPack({ parent, name, state: designState(design), version: VERSION })) return { kind: "current" };
+  const whole = { parent, name, state: designState(design), version: VERSION, sections: SECTIONS };
+  if (await isCurrentPack(whole)) return { kind: "current" };
   const plane = asBuiltPlane(design);
   const findings = checkWithoutCures(plane);
   if (!mayBeBuilt(findings)) {

@@ -2,9 +2,16 @@
 import { existsSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { toWriteError } from "@lamplane/export/write-error";
-import { faultText, formatParameter, readDesign, setValue, valueAt, withValue } from "@lamplane/parameters/design";
-import type { RosterPlane } from "@lamplane/parameters/roster";
-import { type Design, rowsOf, TABLE } from "@lamplane/parameters/table";
+import { faultText } from "@lamplane/parameters/design";
+import {
+  contradictions,
+  type DesignText,
+  type FileChange,
+  planeFileText,
+  type RosterPlane,
+  rosterDesign,
+} from "@lamplane/parameters/roster";
+import type { Design } from "@lamplane/parameters/table";
 import { decodeDesignBytes, readDesignBytes } from "../design-file.ts";
 import { faultLines } from "../file-content.ts";
 import { replaceFile } from "../file-replacement.ts";
@@ -20,7 +27,7 @@ export interface ClassPlane {
   /** As the roster and the file's measured values make it; absent where the row or the file has faults. */
   readonly design?: Design;
   /** The file as it stands; absent where there is none yet. */
-  readonly before?: { readonly text: string; readonly design: Design };
+  readonly before?: DesignText;
   /** A line each. */
   readonly faults: readonly string[];
 }
@@ -32,15 +39,15 @@ export function classPlane(row: RosterPlane, base: Design, folder: string, roste
   const file = planeFile(folder, row.name);
   const name = row.name === "" ? CLASS.unnamed({ line: row.at.line }) : row.name;
   if (row.faults.length > 0) return { name, file, faults: faultLines(row.faults, faultText).split("\n") };
-  if (!existsSync(file)) return { name, file, design: designOf(row, base, {}), faults: [] };
+  if (!existsSync(file)) return { name, file, design: rosterDesign(row, base), faults: [] };
   const before = readPlaneFile(file);
   if ("faults" in before) return { name, file, ...before };
   const faults = contradictions(row, before.design, { file, roster });
   if (faults.length > 0) return { name, file, before, faults };
-  return { name, file, before, design: designOf(row, base, before.design.measured), faults };
+  return { name, file, before, design: rosterDesign(row, base, before.design.measured), faults };
 }
 
-function readPlaneFile(file: string): { text: string; design: Design } | { faults: string[] } {
+function readPlaneFile(file: string): DesignText | { faults: string[] } {
   try {
     const bytes = readDesignBytes(file);
     return {
@@ -53,38 +60,6 @@ function readPlaneFile(file: string): { text: string; design: Design } | { fault
   }
 }
 
-function designOf(row: RosterPlane, base: Design, measured: Partial<Design["measured"]>): Design {
-  const begun = withValue({ ...base, measured: { ...base.measured, ...measured } }, "name", row.name);
-  return row.values.reduce((design, { path, value }) => withValue(design, path, value), begun);
-}
-
-/** A measured value that the roster has and the plane's file has otherwise: nobody can say which of the two holds. */
-const contradictions = (row: RosterPlane, own: Design, files: { file: string; roster: string }): string[] =>
-  row.values.flatMap(({ path, value }) => {
-    const there = path.startsWith("measured.") ? valueAt(own, path) : undefined;
-    if (there === undefined || isSame(there, value)) return [];
-    const text = (each: number | string) => formatParameter(path, each, own);
-    return [CLASS.contradiction({ ...files, line: row.at.line, path, theirs: text(value), own: text(there) })];
-  });
-
-const ROUNDED = 1e-6; // mm: what is written into a file is rounded to it
-
-const isSame = (a: unknown, b: unknown): boolean =>
-  typeof a === "number" && typeof b === "number" ? Math.abs(a - b) <= ROUNDED : a === b;
-
-/** A parameter that the class sets otherwise in a plane's file than it stood there. */
-export interface FileChange {
-  readonly path: string;
-  readonly from: number | string | undefined;
-  readonly to: number | string;
-}
-
-const changesBetween = (from: Design, to: Design): FileChange[] =>
-  rowsOf(TABLE).flatMap(({ path }) => {
-    const [before, after] = [valueAt(from, path), valueAt(to, path)];
-    return after === undefined || isSame(before, after) ? [] : [{ path, from: before, to: after }];
-  });
-
 /**
  * Writes a plane's file so that it reads as the design, or leaves it where it does already.
  * @returns the design as the file has it, and what changed in a file that was there
@@ -96,20 +71,16 @@ export function writePlaneFile(
   { base }: LoadedRoster,
   roster: string,
 ): { design: Design; changes: readonly FileChange[] } {
-  const changes = changesBetween(before?.design ?? base.design, design);
-  if (before && changes.length === 0) return { design: before.design, changes };
-  const from = before?.text ?? base.text;
-  const set = changes.reduce((text, { path, to }) => setValue(text, path, to), from);
-  const text = before ? set : withHead(set, CLASS.fileHead({ name: design.name, roster: basename(roster) }));
-  const read = readDesign(text, file, shopAccess(file, undefined));
-  if (!read.ok) throw new Error(`${file} would not read back: ${faultLines(read.faults, faultText)}`);
-  if (before) replaceFile(file, text);
-  else writeWhole(file, text);
-  return { design: read.design, changes: before ? changes : [] };
+  const { changes, ...now } = planeFileText(design, {
+    base,
+    before,
+    roster: basename(roster),
+    shop: shopAccess(file, undefined),
+  });
+  if (!before) writeWhole(file, now.text);
+  else if (changes.length > 0) replaceFile(file, now.text);
+  return { design: now.design, changes };
 }
-
-/** A comment before everything, behind a byte order mark. */
-const withHead = (text: string, head: string): string => text.replace(/^\ufeff?/, (mark) => `${mark}# ${head}\n`);
 
 /** A new file, whole or not at all. @throws WriteError */
 export function writeWhole(file: string, content: string | Uint8Array): void {

@@ -20,18 +20,19 @@ export interface LoadedRoster {
 
 /**
  * @param baseFile the base design, where the roster names none or another is wanted
+ * @param shopFile stands in the place of the shop file that the base names
  * @throws InputRefused where the roster cannot be laid out or the base is no design; a row's own faults stand with the row
  */
-export function loadRoster(file: string, baseFile: string | undefined): LoadedRoster {
+export function loadRoster(file: string, baseFile: string | undefined, shopFile?: string): LoadedRoster {
   const read = parseRoster(readContent(file, ROSTER_FILE), fileTitle(file));
   if (!read.ok) throw new InputRefused(faultLines(read.faults, faultText));
   const { roster } = read;
   const named = baseFile ?? (roster.base === undefined ? undefined : join(dirname(file), roster.base));
   if (named === undefined) throw new InputRefused(CLASS.noBase({ file }));
   const bytes = readDesignBytes(named);
-  const design = decodeDesignBytes(bytes, fileTitle(named));
+  const design = decodeDesignBytes(bytes, fileTitle(named), shopFile);
   const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-  const shop = shopSourceOf(named, undefined);
+  const shop = shopSourceOf(named, shopFile);
   const own = decodeRosterBoards(roster, design.units);
   if ("faults" in own) throw new InputRefused(faultLines(own.faults, faultText));
   return {

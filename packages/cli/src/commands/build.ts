@@ -61,7 +61,6 @@ export async function buildCommand(
     io.out(keptText(kept) + carriedText(carried));
     if (router) io.out(routerText(router));
     if (files.has("traveller.pdf")) io.out(`${BUILD.traveller}\n`);
-    if (files.has("body.stl")) io.out(`${BUILD.body}\n`);
     if (files.has("jigs/fit-test.stl")) io.out(`${BUILD.fitTest}\n`);
     io.out(`${STRENGTH_CAUTION_BRIEF}\n`);
   }

@@ -2,21 +2,24 @@
 import { basename, extname } from "node:path";
 import { stepsDone } from "@lamplane/bench";
 import { type ClassSetups, shareSetups } from "@lamplane/bench/class";
-import { classBoards } from "../class/class-boards.ts";
+import type { FileChange } from "@lamplane/parameters/roster";
 import { makeClassFolder } from "../class/class-folder.ts";
 import { writeClassSheets } from "../class/class-sheets.ts";
 import { classJson, classText, type PlaneReport } from "../class/class-text.ts";
 import type { PackOutcome } from "../class/pack-job.ts";
 import { makePacks } from "../class/packs.ts";
-import { type ClassPlane, classPlane, type FileChange, writePlaneFile } from "../class/plane-files.ts";
+import { type ClassPlane, classPlane, writePlaneFile } from "../class/plane-files.ts";
 import { type LoadedRoster, loadRoster } from "../class/roster-file.ts";
 import { statusJson, statusText } from "../class/status-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { VERSION } from "../version.ts";
 import { CLASS } from "../words/class.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
 
 export interface ClassOptions {
   readonly base: string | undefined;
+  /** Shop file in the place of the one that the base names. */
+  readonly shop: string | undefined;
   /** Folder that design files, packs and sheets go into. */
   readonly out: string;
   /** How many core widths; the fewest where absent. */
@@ -37,7 +40,7 @@ export function parseGroups(read: number | undefined): number | undefined {
 }
 
 export async function classCommand(io: Io, file: string, options: ClassOptions): Promise<Exit> {
-  const roster = loadRoster(file, options.base);
+  const roster = loadRoster(file, options.base, options.shop);
   if (stepsDone(roster.base.design) > 0) throw new InputRefused(CLASS.measuredBase({ file: roster.base.file }));
   const planes = roster.planes.map((row) => classPlane(row, roster.base.design, options.out, file));
   if (options.status) return statusCommand(io, planes, options.json);
@@ -71,8 +74,11 @@ async function buildClass(
       });
   const reports = reportsOf(planes, sound, written, outcomes);
   const numbers = sound.map((plane) => planes.indexOf(plane) + 1);
-  const boards = classBoards(basename(file, extname(file)), designs, numbers, roster.boards);
-  const sheets = await writeClassSheets(file, { designs, numbers, boards: boards?.sheet }, options.out);
+  const name = basename(file, extname(file));
+  const { classBoards } = await import("@lamplane/sheets");
+  const boards = classBoards(name, designs, numbers, roster.boards);
+  const content = { name, designs, numbers, boards: boards?.sheet, version: VERSION };
+  const sheets = await writeClassSheets(content, options.out);
   const report = { roster: file, reports, setups, sheets, boards };
   io.out(options.json ? classJson(report) : classText(report));
   const lacksWood = boards?.layout.bodies.includes(undefined) === true;

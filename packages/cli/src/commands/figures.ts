@@ -3,7 +3,8 @@ import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { alignColumns } from "../text.ts";
+import { alignWithText, breakText, WIDEST } from "../text.ts";
+import { FIGURE_ROW } from "../words/reports.ts";
 
 export interface FiguresOptions {
   readonly json: boolean;
@@ -17,13 +18,17 @@ export function figuresCommand(io: Io, design: Design, { json, all }: FiguresOpt
     const keyed = Object.fromEntries(found.map(({ key, ...figure }) => [key, figure]));
     io.out(`${JSON.stringify({ name: design.name, caution: STRENGTH_CAUTION, figures: keyed }, null, 2)}\n`);
   } else {
-    const rows = found.map(({ key, name, value, unit, formula, source }) => [
-      key,
-      formatValue(value, unit, design),
-      name,
-      ...(all ? [formula, source] : []),
-    ]);
-    io.out(`${alignColumns(rows)}\n\n${STRENGTH_CAUTION}\n`);
+    const rows = alignWithText(
+      found.map(({ key, name, value, unit }) => [key, formatValue(value, unit, design), name]),
+    );
+    const lines = rows.flatMap((row, i) => (all ? [...row, ...originLines(found[i]!)] : row));
+    io.out(`${[...lines, "", ...breakText(STRENGTH_CAUTION)].join("\n")}\n`);
   }
   return EXIT.done;
 }
+
+const INDENT = "    ";
+
+/** Formula and source, below the figure. */
+const originLines = (figure: { readonly formula: string; readonly source: string }): string[] =>
+  breakText(FIGURE_ROW.origin(figure), WIDEST - INDENT.length).map((line) => INDENT + line);

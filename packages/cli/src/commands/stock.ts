@@ -1,8 +1,7 @@
 // `lamplane stock`: how to cut the wood; exit 1 where the billet or the boards given are too small.
 import { asBuiltStockPlan } from "@lamplane/bench";
-import { boardPlan } from "@lamplane/bench/boards";
+import { boardPlan, boardsText } from "@lamplane/bench/boards";
 import type { Design } from "@lamplane/parameters/table";
-import { boardsText } from "../boards-text.ts";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { stockText } from "../stock-text.ts";
 

@@ -1,13 +1,10 @@
 // What `lamplane class` prints: shared set-ups, each plane's pack, and where the builds stand.
-import { countText, listText, numberSpans, sentence } from "@lamplane/parameters/words";
+import { countText, listText, sentence } from "@lamplane/parameters/words";
 
 export const ROSTER_FILE = {
   what: "roster",
-  howToStart: "write one with a row a plane: `name,iron.width,iron.thickness`",
+  howToStart: "write one with a row for each plane: `name,iron.width,iron.thickness`",
 } as const;
-
-/** Numbers that a class shares beside the core width. */
-export const SHARED_NAMES = { rampAngle: "Ramp angle", pinHeight: "Height of the pin over the trued sole" } as const;
 
 export const CLASS = {
   noBase: sentence(({ file }: { file: string }) => `${file} names no base design; add --base DESIGN`, {
@@ -19,30 +16,6 @@ export const CLASS = {
     { file: "my-plane.yaml" },
   ),
   unnamed: sentence(({ line }: { line: number }) => `(line ${line})`, { line: 4 }),
-  fileHead: sentence(
-    ({ name, roster }: { name: string; roster: string }) =>
-      `${name}: made by \`lamplane class\`. Measured values stay; change the others in ${roster} and run it again.`,
-    { name: "anna", roster: "class.csv" },
-  ),
-  contradiction: sentence(
-    ({
-      roster,
-      line,
-      file,
-      path,
-      theirs,
-      own,
-    }: Record<"roster" | "file" | "path" | "theirs" | "own", string> & { line: number }) =>
-      `${roster}:${line}: ${path}: ${theirs} here, ${own} in ${file}; take one of them out`,
-    {
-      roster: "class.csv",
-      line: 3,
-      file: "packs/anna.yaml",
-      path: "measured.mouthSeen",
-      theirs: "0.1 mm",
-      own: "0.2 mm",
-    },
-  ),
   groups: sentence(
     ({ read, fewest }: { read: number; fewest: number }) =>
       `--groups ${read}: these irons need at least ${countText(fewest, "core width")}; write ${fewest} or more, or leave it out for the fewest`,
@@ -53,17 +26,6 @@ export const CLASS = {
       `${countText(planes, "plane")}${failed === 0 ? "" : `, ${failed} with faults in the roster`}.`,
     { planes: 12, failed: 0 },
     { planes: 11, failed: 1 },
-  ),
-  widths: sentence(({ count }: { count: number }) => `${countText(count, "core width")}:`, { count: 2 }),
-  width: sentence(
-    ({ value, planes }: { value: string; planes: readonly number[] }) => `  ${value}: planes ${numberSpans(planes)}`,
-    { value: "49.7 mm", planes: [3, 7, 8] },
-  ),
-  noWidths: "No core is left to mill.",
-  shared: sentence(
-    ({ name, value, planes }: { name: string; value: string; planes: readonly number[] }) =>
-      `${name}: ${value} for planes ${numberSpans(planes)}`,
-    { name: "Height of the pin hole", value: "30.5 mm", planes: [1, 2, 3, 5] },
   ),
   columns: ["", "plane", "core", "iron side play", "pack"],
   sidePlay: sentence(
@@ -113,29 +75,6 @@ export const STATUS = {
     { planes: 12, built: 2, stuck: 1 },
   ),
   columns: ["", "plane", "next", "measured", ""],
-  step: sentence(({ number, of, title }: { number: number; of: number; title: string }) => `${number}/${of} ${title}`, {
-    number: 4,
-    of: 15,
-    title: "Cut ramp and bed",
-  }),
-  built: "built",
-  measured: sentence(
-    ({ count, latest }: { count: number; latest: string | undefined }) =>
-      latest === undefined ? "nothing" : `${count}, last ${latest}`,
-    { count: 3, latest: "core width 49.7 mm" },
-    { count: 0, latest: undefined },
-  ),
-  stuck: sentence(
-    ({ count }: { count: number }) => `STUCK${count > 1 ? ` (${count})` : ""}`,
-    { count: 1 },
-    { count: 2 },
-  ),
-  unread: sentence(({ count }: { count: number }) => `${count} not measured`, { count: 2 }),
-  doubtful: sentence(({ name, text }: { name: string; text: string }) => `${name}: ${text}`, {
-    name: "core width",
-    text: "59.7 mm is far from the 49.7 mm expected. Is it a slip?",
-  }),
-  tooWide: sentence(({ by }: { by: string }) => `Mouth ${by} too wide; no planing closes it`, { by: "0.45 mm" }),
   missing: sentence(({ file }: { file: string }) => `${file} is missing; the values of the roster are used`, {
     file: "packs/anna.yaml",
   }),

@@ -25,9 +25,9 @@ export const COMMANDS = {
 export const ARGUMENTS = {
   file: "design file (YAML); - reads the standard input",
   ownFile: "design file (YAML)",
-  fileOrExamples: "design file (YAML); the examples if left out",
+  fileOrExamples: "design file (YAML) or roster; the examples if left out",
   readings: "readings file (YAML)",
-  roster: "roster (CSV or YAML): a row a plane",
+  roster: "roster (CSV or YAML): one row for each plane",
   values: "KEY=VALUE, such as coreWidth=49.7; coreWidth= takes it back",
   key: "such as bed.angle, bed, mouthGrowth or pin-bending",
 } as const;
@@ -45,12 +45,14 @@ export const OPTIONS = {
   allErrors: "every error, worst case, trial and sources too",
   allRows: "every row and column, and sources too",
   allRanges: "how sure each figure is, and sources too",
-  allPieces: "offcut, finished sizes, wood and grain too",
+  allPieces: "kerfs, every piece, offcut, wood and grain too",
   allNames: "what each of them is",
   out: "folder for the pack",
   only: "parts, jigs, sheets, router, jigs/pin-guide",
   vary: "KEY=FROM..TO:STEP or KEY=VALUE,VALUE; repeat for more",
   base: "design that the rows differ from; default: the roster's own",
+  viewBase: "of a roster: its base design; default: the roster's own",
+  viewOut: "of a roster: folder with the planes' design files",
   classOut: "folder for design files, packs and sheets",
   groups: "number of core widths; default: the fewest",
   plan: "design files and class sheets only, no packs",
@@ -76,8 +78,8 @@ export const OPTIONS = {
 export const MORE = {
   tolerance: "--all: every error, the worst case, the trial, sources.",
   mouth: "--all: every row, what else moves, sources.",
-  survey: "--all: how sure each figure is, sources.",
-  stock: "--all: throat offcut, finished sizes, wood and grain.",
+  survey: "--all: every figure, how sure it is, sources.",
+  stock: "--all: kerfs, every piece, throat offcut, finished sizes, wood and grain.",
   explain: "`lamplane explain KEY` explains one, --all every one.",
 } as const;
 
@@ -208,5 +210,5 @@ export const BROKEN_OFF = "No answer. Nothing was written.";
 export const BUG = sentence(
   ({ version, message }: { version: string; message: string }) =>
     `lamplane ${version} has a bug: ${message}\nPlease report it with the design file. None of your files was changed.`,
-  { version: "0.1.0", message: "no section is called bed" },
+  { version: "0.2.0", message: "no section is called bed" },
 );

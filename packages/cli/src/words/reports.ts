@@ -63,9 +63,8 @@ export const BUILD = {
     { path: "packs/apprentice-smoother", count: 50, replaced: false },
   ),
   nothing: "Nothing was written.",
-  traveller: "For the bench: card.pdf and traveller.pdf. To glue on the wood: layout.pdf, printed at 100 %.",
-  body: "The whole plane: body.stl. Each part for machines: parts/.",
-  fitTest: "Print jigs/fit-test.stl before the other jigs.",
+  traveller: "Bench: card.pdf, traveller.pdf. To glue on the wood: layout.pdf, at 100 %.",
+  fitTest: "Print jigs/fit-test.stl before the jigs.",
   kept: sentence(({ names }: { names: readonly string[] }) => `Kept your own files: ${names.join(", ")}.`, {
     names: ["notes (1).txt (was notes.txt)"],
   }),
@@ -102,6 +101,14 @@ export const NEW = {
     ({ read, min, max }: { read: string; min: string; max: string }) => `read ${read}; allowed: ${min} to ${max}`,
     { read: "150 mm", min: "8 mm", max: "120 mm" },
   ),
+} as const;
+
+/** Where a figure comes from, under its name. */
+export const FIGURE_ROW = {
+  origin: sentence(({ formula, source }: { formula: string; source: string }) => `${formula}; ${source}`, {
+    formula: "cot β + cot ρ",
+    source: "plane geometry",
+  }),
 } as const;
 
 export const SWEEP = {

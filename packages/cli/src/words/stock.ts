@@ -77,17 +77,17 @@ export const STOCK = {
       `A strip on edge turns its rings: ${board}° to the face of the board is ${sole}° to the sole; a flat-sawn board gives a quarter-sawn sole (common practice, no published source).`,
     { board: 70, sole: 20 },
   ),
-  drawMarksOnStack:
-    "Clamp layers and cheeks together dry; draw them square across the whole top, before the first cut.",
   cutsOfLayers: headText("TWO CUTS on each layer, from its toe end"),
-  saw: headText("SAW THE STRIPS, kerfs from the reference face before it is jointed"),
+  saw: headText("SAW THE STRIPS, fence from the face jointed last"),
+  kerfs: headText("KERFS, from the reference face before it is jointed"),
   reference: sentence(
     ({ pass, height }: typeof CORNER) =>
-      `First joint the reference face, taking at most ${pass}: it becomes the outside of the left cheek. Surface the sole square to it, and the top ${height} from the sole.`,
+      `Joint the reference face first (${pass} at most): the outside of the left cheek.\nPlane the sole square to it, the top ${height} from the sole.`,
     CORNER,
   ),
-  jointBetween: "After each cut joint the sawn face of the billet, then set the fence.",
-  sawHeads: ["strip", "as sawn", "kerf behind it", "fence", "rough", "finished"],
+  jointBetween: "After each cut joint the sawn face of what is left, then set the fence.",
+  sawHeads: ["strip", "fence", "rough", "finished"],
+  kerfHeads: ["strip", "as sawn", "kerf behind it"],
   span: sentence(({ from, to }: { from: string; to: string }) => `${from} to ${to}`, { from: "11.8", to: "15" }),
   thickerCheek: sentence(
     ({ by }: { by: string }) => `The right cheek comes out ${by} thicker, too little to saw off. Plane it down.`,
@@ -95,8 +95,8 @@ export const STOCK = {
       by: "2 mm",
     },
   ),
-  marks: headText("MATCHING MARKS from the toe end"),
-  drawMarks: "Draw them square across the whole top, before the first cut.",
+  marks: headText("MATCHING MARKS across the top before the first cut, from the toe end"),
+  marksOnStack: headText("MATCHING MARKS across layers and cheeks, clamped dry, from the toe end"),
   marksClear: sentence(
     ({ clear }: { clear: string }) =>
       `They lie at least ${clear} clear of every kerf and trim, and last until the top is shaped.`,
@@ -112,7 +112,10 @@ export const STOCK = {
     },
   ),
   cuts: headText("TWO CUTS on the milled core, from its toe end"),
-  cutHeads: ["cut", "saw from square", "mark on sole", "mark on top", "kerf on sole"],
+  cutHeads: ["cut", "saw from square", "mark on sole", "mark on top"],
+  kerfSide: sentence(({ side }: { side: "heel" | "toe" }) => `${side} side`, { side: "heel" }),
+  kerfAtSole: "kerf on sole",
+  kerfSideHead: "kerf",
   kerf: sentence(
     ({ end, side }: { end: string; side: "heel" | "toe" }) => (side === "heel" ? `mark to ${end}` : `${end} to mark`),
     { end: "92.23", side: "heel" },
@@ -165,6 +168,7 @@ export const STOCK = {
   ),
   oneOnly: "It takes one or the other, not both.",
   list: headText("STOCK LIST, rough, length × width × thickness"),
+  smallPieces: headText("SMALL PIECES, rough, length × width × thickness"),
   size: sentence(
     ({ length, width, thickness }: { length: string; width: string; thickness: string }) =>
       `${length} × ${width} × ${thickness}`,

@@ -1,5 +1,6 @@
 // Door: what a pack holds.
 export { classCsv } from "./class-csv.ts";
+export { CLASS_FILES, type ClassFile, type ClassInput, classFile } from "./class-files.ts";
 export {
   designState,
   makePackContent,

@@ -9,6 +9,7 @@ import { type Design, LIST_NAMES, rowsOf, TABLE, WORK_AFTER } from "@lamplane/pa
 import { boardSheet, drawingPicture, layoutPictures, pictureSvg, traveller } from "@lamplane/sheets";
 import { dxfText } from "../dxf.ts";
 import { MANIFEST, manifestText, toBytes } from "../manifest.ts";
+import { nestedFiles } from "../nested/nested-files.ts";
 import { routerFiles } from "../router/files.ts";
 import { sha256Hex } from "../sha256.ts";
 import { assemblyStep, partStep } from "../step/step.ts";
@@ -57,14 +58,19 @@ export async function makePackContent(
     ...(sheets
       ? makersOf("sheets", ["sheets", async () => addFiles(files, await sheets)])
       : makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)])),
-    ...makersOf("router", ["router programs", () => addRouter(files, of)]),
+    ...makersOf(
+      "router",
+      ["router programs", () => addRouter(files, of)],
+      ["nested sheets", () => addNested(files, of)],
+    ),
     ["figures", () => void files.set("figures.json", figuresJson(of))],
   ];
   for (const [i, [what, make]] of makers.entries()) {
     progress(i, makers.length, what);
     await make();
   }
-  files.set(MANIFEST, manifestText(design.name, version, files, designState(design)));
+  const made = SECTIONS.filter((section) => only.includes(section));
+  files.set(MANIFEST, manifestText(design.name, version, files, designState(design), made));
   progress(makers.length, makers.length, "");
   return files;
 }
@@ -151,6 +157,15 @@ async function addRouter(files: PackContent, { plane, version }: PackInput): Pro
   for (const [path, text] of router.texts) files.set(path, text);
   const { routerPdf } = await import("@lamplane/sheets/pages");
   files.set("router.pdf", await routerPdf(router.sheets, { paper: plane.design.shop.paper, version }));
+}
+
+/** Drawings and programs of the shop's sheets, where it names any. */
+async function addNested(files: PackContent, { plane, version }: PackInput): Promise<void> {
+  const nested = nestedFiles(plane, version);
+  if (!nested) return;
+  for (const [path, text] of nested.texts) files.set(path, text);
+  const { routerPdf } = await import("@lamplane/sheets/pages");
+  files.set("nested.pdf", await routerPdf(nested.sheets, { paper: plane.design.shop.paper, version }));
 }
 
 function figuresJson({ design, findings }: PackInput): string {

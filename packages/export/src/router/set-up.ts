@@ -5,6 +5,7 @@ import {
   type Outline,
   outlineArea,
   point,
+  polygonHolds,
   reverseOutline,
   type Transform2,
   tessellate,
@@ -59,7 +60,6 @@ export function sheetSetUp({ name, title, outlines, circles, thickness }: FlatTh
   const turned = outlines.map((outline) => transformOutline(outline, isTall ? { turn: 90 } : {}));
   const { min, max } = boundsOf(turned.flatMap((outline) => tessellate(outline)));
   const place: Transform2 = { ...(isTall && { turn: 90 }), shift: point(margin - min.x, margin - min.y) };
-  const placed = outlines.map((outline) => transformOutline(counterClockwise(outline), place));
   return {
     name,
     title,
@@ -67,13 +67,22 @@ export function sheetSetUp({ name, title, outlines, circles, thickness }: FlatTh
     corner: { x: 0, y: 0 },
     holding: "tabs",
     height: thickness,
-    features: [
-      ...circles.map((circle): Feature => ({ kind: "hole", circle: transformCircle(circle, place), depth: thickness })),
-      ...placed.map(
-        (outline): Feature => ({ kind: isWithin(outline, placed) ? "pocket" : "outer", outline, depth: thickness }),
-      ),
-    ],
+    features: flatFeatures({ outlines, circles, thickness }, place),
   };
+}
+
+/** What is cut through for a flat thing that lies at a place of its stock: holes, openings, then round the part. */
+export function flatFeatures(
+  { outlines, circles, thickness }: Pick<FlatThing, "outlines" | "circles" | "thickness">,
+  place: Transform2,
+): Feature[] {
+  const placed = outlines.map((outline) => transformOutline(counterClockwise(outline), place));
+  return [
+    ...circles.map((circle): Feature => ({ kind: "hole", circle: transformCircle(circle, place), depth: thickness })),
+    ...placed.map(
+      (outline): Feature => ({ kind: isWithin(outline, placed) ? "pocket" : "outer", outline, depth: thickness }),
+    ),
+  ];
 }
 
 const counterClockwise = (outline: Outline): Outline => (outlineArea(outline) > 0 ? outline : reverseOutline(outline));
@@ -81,14 +90,5 @@ const counterClockwise = (outline: Outline): Outline => (outlineArea(outline) > 
 /** Whether an outline lies within an odd number of others: then it is an opening. */
 function isWithin(outline: Outline, all: readonly Outline[]): boolean {
   const p = outline[0]!.from;
-  return all.filter((other) => other !== outline && holds(tessellate(other), p)).length % 2 === 1;
-}
-
-/** Whether a straight-sided outline holds a point. @see W. R. Franklin, PNPOLY: crossings of a ray */
-function holds(corners: readonly { x: number; y: number }[], p: { x: number; y: number }): boolean {
-  return corners.reduce((inside, a, i) => {
-    const b = corners[(i + 1) % corners.length]!;
-    const crosses = a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x;
-    return crosses ? !inside : inside;
-  }, false);
+  return all.filter((other) => other !== outline && polygonHolds(tessellate(other), p)).length % 2 === 1;
 }

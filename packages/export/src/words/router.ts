@@ -6,7 +6,7 @@ export const SET_UP = {
   title: sentence(
     ({ title, plane, version }: { title: string; plane: string; version: string }) =>
       `${title}; ${plane}, lamplane ${version}`,
-    { title: "Left cheek, inside up", plane: "my-plane", version: "0.1.0" },
+    { title: "Left cheek, inside up", plane: "my-plane", version: "0.2.0" },
   ),
   stock: sentence(
     ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
@@ -39,9 +39,15 @@ export const SET_UP = {
   },
   fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z anew for it`, { name: "end-6" }),
   tabs: sentence(
-    ({ count, width, height, margin }: { count: number; width: string; height: string; margin: string }) =>
-      `Fix the stock to the spoilboard by screws or clamps in its outer ${margin}, off the cutter's way. ${countText(count, "tab")}, ${width} long and ${height} high, hold the part: saw them through and trim.`,
-    { count: 4, width: "8 mm", height: "1.5 mm", margin: "3 mm" },
+    ({
+      count,
+      parts,
+      width,
+      height,
+      margin,
+    }: Record<"count" | "parts", number> & Record<"width" | "height" | "margin", string>) =>
+      `Clamp the stock to the spoilboard on its outer ${margin}, off the cutter's way; the margin is too narrow for screws. ${countText(count, "tab")}, ${width} long and ${height} high, hold the ${parts === 1 ? "part" : "parts"}: saw them through and trim.`,
+    { count: 4, parts: 1, width: "8 mm", height: "1.5 mm", margin: "3 mm" },
   ),
   cradle:
     "Hold the bed block in the bed cradle with its bed level, against a stop at its tip and one at its right side. Clamp both to the table; keep clamps off the bed.",
@@ -88,7 +94,7 @@ export const ROUTER_LIMIT = {
   ),
   "tab-run": sentence(
     ({ value, limit }: Numbers) =>
-      `Longest straight run is ${value}; tabs need two of ${limit}. Use narrower tabs, or saw this part.`,
+      `Longest straight run is ${value}; tabs need two of ${limit}, with stock beside them. Use narrower tabs, or saw this part.`,
     { value: "12 mm", limit: "16 mm" },
   ),
   "travel-x": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in x; the router has ${limit}.`, {

@@ -16,6 +16,13 @@ export interface OldWord {
   readonly value: string;
 }
 
+/** A key that was read by its name of older files. */
+export interface OldKey {
+  readonly at: SourcePosition;
+  readonly former: string;
+  readonly key: string;
+}
+
 export interface DecodedSection {
   [key: string]: ParameterValue | DecodedSection | readonly DecodedSection[];
 }
@@ -30,6 +37,7 @@ export interface DecodeContext {
   readonly rows: Set<string>;
   readonly slips: UnitSlip[];
   readonly oldWords: OldWord[];
+  readonly formerKeys: OldKey[];
   readonly faults: DesignFaults;
   /** Stands for what is not given, before the defaults. */
   readonly shop?: DecodedValues | undefined;
@@ -83,7 +91,13 @@ function decodeSection(
 
 const isLength = (row: Row): boolean => row.kind === "lengths" || (row.kind === "number" && row.quantity === "length");
 
-function decodeRow(row: Row, entry: DesignEntry | undefined, at: SourcePosition, path: string, filling: DecodeContext) {
+export function decodeRow(
+  row: Row,
+  entry: DesignEntry | undefined,
+  at: SourcePosition,
+  path: string,
+  filling: DecodeContext,
+) {
   const units = filling.units ?? "mm";
   if (entry) {
     filling.rows.add(path);

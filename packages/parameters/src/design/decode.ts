@@ -8,14 +8,16 @@ import {
   type DecodedSection,
   type DecodedValues,
   fillSection,
+  type OldKey,
   type OldWord,
 } from "./decode-section.ts";
 import type { DesignEntry, MapNode } from "./design-nodes.ts";
 import type { DesignFaults, Fault } from "./fault.ts";
+import { addFormerValues, splitFormerKeys } from "./former-keys.ts";
 import type { UnitSlip } from "./unit-slip.ts";
 import type { ParameterValue } from "./value.ts";
 
-/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords` to be noted. */
+/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords` and `formerKeys` to be noted. */
 export type DesignResult =
   | {
       readonly ok: true;
@@ -23,6 +25,7 @@ export type DesignResult =
       readonly givenPaths: ReadonlySet<string>;
       readonly slips: readonly UnitSlip[];
       readonly oldWords: readonly OldWord[];
+      readonly formerKeys: readonly OldKey[];
     }
   | { readonly ok: false; readonly faults: Fault[] };
 
@@ -36,29 +39,39 @@ export function decodeDesign(
   if (!node) return { ok: false, faults: faults.sorted() };
   const rows = new Set<string>();
   const own = decodeUnits(node.entries);
-  const [slips, oldWords]: [UnitSlip[], OldWord[]] = [[], []];
+  const [slips, oldWords, formerKeys]: [UnitSlip[], OldWord[], OldKey[]] = [[], [], []];
   const filling = {
     units: units === "as given" ? own : units,
     defaults: own ?? "mm",
     rows,
     slips,
     oldWords,
+    formerKeys,
     faults,
     shop,
   };
   const lists = decodeLists(node.entries, filling);
-  const single = node.entries.filter(({ key }) => !isListName(key));
-  const design = { ...fillSection(TABLE, single, node.at, "", filling), ...lists };
+  const { entries, former } = splitFormerKeys(node.entries.filter(({ key }) => !isListName(key)));
+  const design = { ...fillSection(TABLE, entries, node.at, "", filling), ...lists } as unknown as Design;
+  const whole = faults.isEmpty ? addFormerValues(design, former, filling) : design;
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
-  return { ok: true, design: design as unknown as Design, givenPaths: rows, slips, oldWords };
+  return { ok: true, design: whole, givenPaths: rows, slips, oldWords, formerKeys };
 }
 
 /** What a shop file gives; undefined, with the faults added, where it is none. */
 export function decodeShop(node: MapNode | undefined, faults: DesignFaults): DecodedValues | undefined {
   if (!node) return undefined;
   const units = decodeUnits(node.entries);
-  const filling: DecodeContext = { units, defaults: units ?? "mm", rows: new Set(), slips: [], oldWords: [], faults };
+  const filling: DecodeContext = {
+    units,
+    defaults: units ?? "mm",
+    rows: new Set(),
+    slips: [],
+    oldWords: [],
+    formerKeys: [],
+    faults,
+  };
   const lists = decodeLists(node.entries, filling);
   const foreign = node.entries.filter(({ key }) => Object.hasOwn(TABLE, key) && !Object.hasOwn(SHOP_TABLE, key));
   for (const { key, at } of foreign) faults.add(at, key, { code: "not-of-a-shop", key });

@@ -1,5 +1,6 @@
 // One value taken out of a maker's file again. Every other byte stays as it was; a comment behind the value stays too.
 import { isMap, type Pair, type YAMLMap } from "yaml";
+import type { ListName } from "../table/index.ts";
 import { endOf, pairAt, parseEditableMap, splitByteOrderMark, startOf } from "../yaml/editable-map.ts";
 import { applyEdits, type Edit } from "../yaml/edits.ts";
 import { faultText } from "./fault-text.ts";
@@ -16,10 +17,22 @@ import { readOwnDesign } from "./read.ts";
 export function removeValue(source: string, path: string): string {
   const row = rowAt(path);
   if (row.kind === "number" && row.required) throw new Error(`a design cannot be without ${path}`);
+  return removeAt(source, path.split("."));
+}
+
+/**
+ * The text without one of the design's lists.
+ * @param source a design that readDesign takes
+ * @returns the text as it is where the list is not in it
+ * @throws Error for a text that readDesign refuses (our bug)
+ */
+export const removeList = (source: string, list: ListName): string => removeAt(source, [list]);
+
+function removeAt(source: string, keys: string[]): string {
   const read = readOwnDesign(source);
   if (!read.ok) throw new Error(`a value is taken out of a sound design only; ${read.faults.map(faultText)[0]}`);
   const { mark, text } = splitByteOrderMark(source);
-  return mark + applyEdits(text, removeKey(text, parseEditableMap(text), path.split(".")));
+  return mark + applyEdits(text, removeKey(text, parseEditableMap(text), keys));
 }
 
 /** Edits that take the value at a chain of keys out of a text. */

@@ -3,6 +3,7 @@ import {
   type Circle,
   point,
   type Segment,
+  type Transform2,
   transformCircle,
   transformPoint,
   transformSegment,
@@ -21,14 +22,17 @@ interface DrawingMap {
 /** The same drawing with the lower left corner of its work at 0, 0, where a machine's zero is set. */
 export function moveToOrigin(drawing: Drawing): Drawing {
   const { min } = drawingBounds(drawing);
-  const shift = { shift: point(-min.x, -min.y) };
-  return mapDrawing(drawing, {
-    at: (p) => transformPoint(p, shift),
-    segment: (s) => transformSegment(s, shift),
-    circle: (circle) => transformCircle(circle, shift),
+  return moveDrawing(drawing, { shift: point(-min.x, -min.y) });
+}
+
+/** The same drawing turned and shifted. Words stay level. */
+export const moveDrawing = (drawing: Drawing, transform: Pick<Transform2, "turn" | "shift">): Drawing =>
+  mapDrawing(drawing, {
+    at: (p) => transformPoint(p, transform),
+    segment: (s) => transformSegment(s, transform),
+    circle: (circle) => transformCircle(circle, transform),
     length: (mm) => mm,
   });
-}
 
 /** The same drawing in another unit: every length times `factor`. */
 export function scaleDrawing(drawing: Drawing, factor: number): Drawing {

@@ -1,7 +1,7 @@
 // Door: the parts as flat drawings.
 export type { Drawing, DrawingEntry, WorkKind } from "./drawing.ts";
 export { drawingBounds, polarAngle } from "./drawing-bounds.ts";
-export { moveToOrigin, scaleDrawing } from "./drawing-transform.ts";
+export { moveDrawing, moveToOrigin, scaleDrawing } from "./drawing-transform.ts";
 export { layerDrawing, layLayer } from "./layer-drawing.ts";
 export {
   bedBlockDrawing,

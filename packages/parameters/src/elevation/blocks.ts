@@ -162,6 +162,9 @@ export function cheekShape(plane: Elevation, stage: Stage): Shape {
   return { boundary, holes: [], circles: [plane.pinHole] };
 }
 
+/** How far a place along the sole lies from the toe end of the cheeks: until the ends are trimmed it is measured from there. mm */
+export const fromToeEnd = ({ design }: Elevation, x: number): number => x + design.body.trim / 2;
+
 /** Wood wanted round a peg, mm: less splits out when the peg is driven. */
 export const ROUND_A_PEG = 1.5;
 

@@ -1,7 +1,7 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
 import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
 import { FIGURE_WORDS } from "../words/figures.ts";
-import { bedLowerEdge } from "./blocks.ts";
+import { bedLowerEdge, fromToeEnd } from "./blocks.ts";
 import type { Elevation } from "./elevation.ts";
 import {
   degrees,
@@ -42,11 +42,11 @@ const ROWS = {
   mouthGrowth: ratio("cot β + cot ρ", mouthGrowth, {
     feltFrom: 0.02,
   }),
-  bedTipX: mm("m + t / sin β − a·cot β", (e) => e.points.bedTip.x, {
+  bedTipFromEnd: mm("m + t / sin β − a·cot β + trim / 2", (e) => fromToeEnd(e, e.points.bedTip.x), {
     spentAt: "glue-up",
   }),
-  rampTipX: mm("m − g + a·cot ρ", (e) => e.points.rampTip.x, { spentAt: "glue-up" }),
-  glueGap: mm("bedTipX − rampTipX", glueGap, {
+  rampTipFromEnd: mm("m − g + a·cot ρ + trim / 2", (e) => fromToeEnd(e, e.points.rampTip.x), { spentAt: "glue-up" }),
+  glueGap: mm("bedTipFromEnd − rampTipFromEnd", glueGap, {
     readingMode: "fine",
     spentAt: "glue-up",
   }),
@@ -70,7 +70,7 @@ const ROWS = {
   ),
   pinS: mm("s·sin(β − taper) + v(s)·cos(β − taper) = pinY", (e) => e.pin.s),
   pinV: mm("c₁ + w(s) + e / cos ω", (e) => e.pin.v),
-  pinX: mm("m + s·cos(β − taper) − v·sin(β − taper)", (e) => e.pin.centre.x),
+  pinFromEnd: mm("m + s·cos(β − taper) − v·sin(β − taper) + trim / 2", (e) => fromToeEnd(e, e.pin.centre.x)),
   pinY: mm("given, or the smallest margin at its largest", (e) => e.pin.centre.y),
   pinOverBlankSole: mm("pinY + a", (e) => e.pin.centre.y + e.design.sole.allowance, { spentAt: "pin-hole" }),
   pinHoleDiameter: mm("tenon + clearance", (e) => 2 * e.pinHole.radius, {
@@ -101,7 +101,9 @@ const ROWS = {
   wedgeButt: mm("w₀ + length·tan ω", (e) => e.design.wedge.tip + e.wedgeLength * tanDeg(e.design.wedge.angle), {
     readingMode: "up",
   }),
-  pinToRamp: mm("(pinX − m + g)·sin ρ + pinY·cos ρ − d/2", (e) => e.pinMargins.roomToRamp, { feltFrom: 0.5 }),
+  pinToRamp: mm("(pinFromEnd − trim / 2 − m + g)·sin ρ + pinY·cos ρ − d/2", (e) => e.pinMargins.roomToRamp, {
+    feltFrom: 0.5,
+  }),
   pinToRampTurning: mm("the same less √(e² + (d/2)²)", (e) => e.pinToRampTurning),
   woodOverPinHole: mm("hole to the top outline", (e) => e.pinMargins.woodOverHole, {
     feltFrom: 0.5,
@@ -161,18 +163,19 @@ const ROWS = {
     source: TRADE,
     readingMode: "down",
   }),
-  recessLow: mm("head's lowest place − travel", (e) => e.recess?.low, {
-    source: TRADE,
-  }),
-  recessFromBedTip: mm("recessLow − t·cot β + (a − c) / sin β", (e) => e.recess && e.recess.low - bedLowerEdge(e), {
-    readingMode: "up",
-    spentAt: "recess",
-  }),
+  recessFromBedEdge: mm(
+    "head's lowest place − travel − t·cot β + (a − c) / sin β",
+    (e) => e.recess && e.recess.low - bedLowerEdge(e),
+    {
+      readingMode: "up",
+      spentAt: "recess",
+    },
+  ),
   recessLand: mm("(coreWidth − recess) / 2", (e) => e.recess && (e.widths.core - e.recess.width) / 2, {
     feltFrom: 0.5,
   }),
   recessPad: mm(
-    "recessLow − t·cot(τ + taper)",
+    "head's lowest place − travel − t·cot(τ + taper)",
     (e) => e.recess && e.recess.low - e.frame.thickness * cotDeg(bevelToBack(e.design)),
     { feltFrom: 0.5 },
   ),

@@ -2,7 +2,7 @@
 import type { Elevation } from "./elevation.ts";
 import { mouthGrowthAt } from "./mouth-opening.ts";
 
-/** glueGap = bedTipX − rampTipX; below 0 the blocks' tips collide. */
+/** glueGap = bedTipFromEnd − rampTipFromEnd; below 0 the blocks' tips collide. */
 export const glueGap = ({ points }: Elevation): number => points.bedTip.x - points.rampTip.x;
 
 /**

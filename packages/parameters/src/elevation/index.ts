@@ -5,6 +5,7 @@ export {
   bedLowerEdge,
   blocksAt,
   cheekShape,
+  fromToeEnd,
   pegHoles,
   pegWaste,
   ROUND_A_PEG,

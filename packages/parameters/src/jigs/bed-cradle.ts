@@ -31,6 +31,9 @@ const reliefOf = ({ jigs }: Design): number => Math.max(ARRIS, jigs.relief);
 const baseOf = (design: Design): number => BASE + reliefOf(design);
 /** Widest cradle, mm: wide enough to stand, narrower than the core so that a vise grips the block too. */
 const WIDEST = 30;
+/** Narrowest that stands, mm; and how much narrower than the core it must be for the vise to hold the block. */
+const NARROWEST = 18;
+const NARROWER = 2;
 
 /** Corners in the bed's own directions (x up the bed, y off it), where the bed is level. */
 export interface CradleLayout {
@@ -82,7 +85,8 @@ export function bedCradle(plane: Elevation): JigResult {
   const open = windowOutline([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
     side === 0 ? baseOf(design) : side === 2 ? 9 : side === 1 ? 4 : 8,
   );
-  const thick = Math.min(WIDEST, widths.core - 2);
+  const most = widths.core - NARROWER;
+  const thick = Math.min(WIDEST, most);
   const angle = degreesText(frame.bedAngle);
   return {
     plan: {
@@ -105,6 +109,7 @@ export function bedCradle(plane: Elevation): JigResult {
         title: "bed-cradle",
         entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
       },
+      plateRange: { least: Math.min(NARROWEST, thick), best: thick, most },
       registersAgainst: CRADLE.against,
       use: CRADLE.use({ narrower: formatLength(widths.core - thick, design) }),
       printed: JIG.layered({ thick: formatLength(thick, design) }),

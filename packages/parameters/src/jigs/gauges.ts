@@ -18,6 +18,8 @@ const BETWEEN = 40;
 const NEAR_FLANK = 16;
 /** Height of the block as it lies, which is its width as it stands on a saw's table, mm. */
 const THICK = 16;
+/** The same of a gauge cut from sheet: the least stands, the most is still looked past at a blade. */
+const FROM_SHEET = { least: 8, best: THICK, most: 40 };
 
 /** The gauge for the bed angle. */
 export const bedGauge = (plane: Elevation): JigResult =>
@@ -72,6 +74,7 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
           noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
         ],
       },
+      plateRange: FROM_SHEET,
       registersAgainst: GAUGE.against({ what, angle: own, fromSquare: other }),
       use: GAUGE.use({ fromSquare: other }),
       printed: JIG.flatPrint,

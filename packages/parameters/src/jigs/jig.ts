@@ -2,6 +2,7 @@
 
 import type { Outline, Point } from "@lamplane/geometry";
 import type { Drawing } from "../drawings/drawing.ts";
+import type { PlateChoice, PlateRange } from "./plate.ts";
 
 /** Least wall of any jig, mm: three lines of a 0.4 mm nozzle. */
 export const LEAST_WALL = 1.2;
@@ -78,6 +79,10 @@ export interface JigPlan {
   readonly bodies: readonly JigBody[];
   /** Only for a jig that can be cut from sheet. */
   readonly drawing?: Drawing;
+  /** How thick it may be when it is cut from sheet. */
+  readonly plateRange?: PlateRange;
+  /** Which of the shop's plates it is cut from; absent where the shop names none, or none serves. */
+  readonly plate?: PlateChoice;
   readonly registersAgainst: string;
   /** How it is used, with its cautions. */
   readonly use: string;

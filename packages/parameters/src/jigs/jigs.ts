@@ -8,6 +8,7 @@ import { fitTest } from "./fit-test.ts";
 import { bedGauge, rampGauge } from "./gauges.ts";
 import type { JigPlan, JigResult, NoJig } from "./jig.ts";
 import { pinGuide } from "./pin-guide.ts";
+import { withPlate } from "./plate.ts";
 import { recessTemplate } from "./recess-template.ts";
 import { throatSpacer } from "./throat-spacer.ts";
 import { wedgeSled } from "./wedge-sled.ts";
@@ -26,7 +27,9 @@ const JIGS: readonly ((plane: Elevation) => JigResult)[] = [
 
 /** Every jig that this plane asks for: where no recess is routed, no template for one. */
 const jigsOf = memoizeByPlane((plane): readonly JigResult[] =>
-  JIGS.filter((jig) => plane.recess?.madeBy === "router" || jig !== recessTemplate).map((jig) => jig(plane)),
+  JIGS.filter((jig) => plane.recess?.madeBy === "router" || jig !== recessTemplate)
+    .map((jig) => jig(plane))
+    .map((made) => ("plan" in made ? { plan: withPlate(made.plan, plane.design) } : made)),
 );
 
 /** Plans of all jigs that this plane can have. The plane must be one that the checks let pass. */

@@ -14,6 +14,8 @@ import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
 const THICK = 12;
+/** The same of a guide cut from sheet, by the same reasons. */
+const FROM_SHEET = { least: 8, best: THICK, most: 20 };
 /** Bars of the plate's frame, mm; the lower one carries two lines of letters. */
 const BAR = 14;
 const LOWER_BAR = 22;
@@ -94,6 +96,7 @@ export function pinGuide(plane: Elevation): JigResult {
           ),
         ],
       },
+      plateRange: FROM_SHEET,
       registersAgainst: PIN_GUIDE.against,
       use: guideUseText(places, plane),
       printed: PIN_GUIDE.printed,

@@ -19,7 +19,13 @@ import {
   slotTravel,
   slottedHalfWidth,
 } from "./template-fences.ts";
-import { type TemplateLayout, templateLayout, templateObstacle, templateOpening } from "./template-layout.ts";
+import {
+  type TemplateLayout,
+  templateLayout,
+  templateObstacle,
+  templateOpening,
+  templatePlateRange,
+} from "./template-layout.ts";
 
 /** Width of a fixed fence and of the stop, and plate beyond them, mm. */
 const FENCE = 10;
@@ -62,6 +68,7 @@ export function recessTemplate(plane: Elevation): JigResult {
           ),
         ],
       },
+      plateRange: templatePlateRange(plane, places),
       registersAgainst: RECESS_TEMPLATE.against({ chamfered: design.bed.featherChamfer > 0 }),
       use: templateUseText(plane, places, slotted),
       printed: RECESS_TEMPLATE.printed({ guide: guide === cutter ? "bearing" : "bush" }),

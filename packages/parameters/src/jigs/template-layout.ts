@@ -6,6 +6,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { planeToBed } from "../elevation/frame.ts";
 import { LEAST_WALL, type NoJig, type ObstacleAdvice, type ObstacleSubject } from "./jig.ts";
 import { roundedBoxOutline } from "./lines.ts";
+import type { PlateRange } from "./plate.ts";
 import { CORNER_GAP, slotTravel } from "./template-fences.ts";
 
 /** How deep the first of two passes goes, at most, mm. */
@@ -52,6 +53,16 @@ export function templateLayout(plane: Elevation): TemplateLayout {
     bedTop: planeToBed(frame, chain.at(-1)!.to).s,
     halfCore: plane.widths.core / 2,
   };
+}
+
+/** By a bearing the plate may be thicker: the cutter must then stand out of the router by as much more, mm. */
+const THICKER = 6;
+
+/** Thickness of a template cut from sheet: a bearing wants a plate to run on, a bush one that the cutter reaches through. */
+export function templatePlateRange({ design }: Elevation, { plate }: TemplateLayout): PlateRange {
+  return design.jigs.bush === 0
+    ? { least: plate, best: plate, most: plate + THICKER }
+    : { least: LEAST_PLATE, best: plate, most: plate };
 }
 
 /** What keeps the template of a recess from being made: a bush too small or too large, a cutter too short, lands too narrow. */

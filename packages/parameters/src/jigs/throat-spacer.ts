@@ -15,6 +15,9 @@ import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, 
 const SHARE_OF_CORE = 0.6;
 /** How far the neck stands off the blocks' upper arrises, mm; more where a cutter leaves a fillet in its corner. */
 const LEAST_NECK = 4;
+/** Least width of one cut from sheet, as a share of the core's; and what stays free of it at the most, for the glue, mm. */
+const LEAST_SHARE = 0.4;
+const FREE_OF_CORE = 4;
 
 /** The spacer that sets the blocks' gap at glue-up. */
 export function throatSpacer(plane: Elevation): JigResult {
@@ -23,7 +26,8 @@ export function throatSpacer(plane: Elevation): JigResult {
   const none = spacerObstacle(plane, places);
   if (none) return { none };
   const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, design.jigs.relief + 1));
-  const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), widths.core - 4);
+  const most = widths.core - FREE_OF_CORE;
+  const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), most);
   const middle = tabMiddle(places);
   const grip = tabHole(places);
   const gap = glueGap(plane);
@@ -50,6 +54,7 @@ export function throatSpacer(plane: Elevation): JigResult {
           noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
         ],
       },
+      plateRange: { least: Math.min(LEAST_SHARE * widths.core, wide), best: wide, most },
       registersAgainst: SPACER.against,
       use: useText(plane, gap),
       printed: JIG.layered({ thick: formatLength(wide, design) }),

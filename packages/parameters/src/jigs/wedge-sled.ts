@@ -22,6 +22,8 @@ const GRIP = 12;
 const TIP_SLOPE = 30;
 /** Highest sled, mm: a wedge lying on its side must stand over it, for the fingers of a feather board. */
 const HIGHEST = 20;
+/** Lowest sled, mm: the blank stands over it and must not tip off. */
+const LOWEST = 8;
 
 /** The sled that carries the wedge's blank at the wedge angle. */
 export function wedgeSled(plane: Elevation): JigResult {
@@ -56,6 +58,7 @@ export function wedgeSled(plane: Elevation): JigResult {
           noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
         ],
       },
+      plateRange: { least: Math.min(LOWEST, thick), best: thick, most: thick },
       registersAgainst: SLED.against,
       use: SLED.use({ length: formatLength(length, design), wide }),
       printed: JIG.flatPrint,

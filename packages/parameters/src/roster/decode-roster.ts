@@ -40,6 +40,7 @@ export function decodeRosterBoards(
     rows: new Set(),
     slips: [],
     oldWords: [],
+    formerKeys: [],
     faults,
   });
   return faults.isEmpty ? { boards: decoded as unknown as readonly BoardEntry[] } : { faults: faults.sorted() };

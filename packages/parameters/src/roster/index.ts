@@ -2,4 +2,11 @@
 export { type CsvCell, type CsvTable, csvCells } from "./csv-cells.ts";
 export { decodeRoster, decodeRosterBoards } from "./decode-roster.ts";
 export { parseRoster, type RosterResult } from "./parse-roster.ts";
+export {
+  contradictions,
+  type DesignText,
+  type FileChange,
+  planeFileText,
+  rosterDesign,
+} from "./plane-file.ts";
 export type { RosterCell, RosterFile, RosterPlane, RosterRow } from "./roster.ts";

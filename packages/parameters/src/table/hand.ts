@@ -13,7 +13,7 @@ const heldLength = (value: number, max: number, name: string, help: string, sour
     max,
     step: 0.01,
     name,
-    help: `${help}: 95 of 100 within ± this.`,
+    help: `${help}: 19 times in 20 it is off by no more than this.`,
     source,
   });
 const heldAngle = (value: number, name: string, help: string) =>
@@ -23,7 +23,7 @@ const heldAngle = (value: number, name: string, help: string) =>
     max: 5,
     step: 0.05,
     name,
-    help: `${help}: 95 of 100 within ± this.`,
+    help: `${help}: 19 times in 20 it is off by no more than this.`,
     source: SHOP_PRACTICE,
   });
 
@@ -79,7 +79,7 @@ export const hand = {
     max: 0.1,
     step: 0.001,
     name: "feel of feeler leaves",
-    help: "How closely a gap under a straightedge is judged by feel: 95 of 100 within ± this.",
+    help: "How closely a gap under a straightedge is judged by feel: 19 times in 20 it is off by no more than this.",
     source: "common practice, no published source",
   }),
   mouthWithin: length({

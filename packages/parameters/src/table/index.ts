@@ -81,6 +81,7 @@ export {
   type ListName,
   listRows,
   listsWithin,
+  type Sheet,
 } from "./lists.ts";
 export type { Measurement } from "./measured.ts";
 export { isAssumption } from "./sources.ts";

@@ -1,5 +1,5 @@
 // What the jigs are made for: printer, router, drill, and the cutter that cuts them from sheet.
-import { choice, length, lengthOrAuto } from "../parameter.ts";
+import { choice, length, lengthOrAuto, lengths } from "../parameter.ts";
 import { SHOP_SOURCE } from "./sources.ts";
 
 export const jigs = {
@@ -50,6 +50,17 @@ export const jigs = {
     default: "fixed",
     name: "template fences",
     help: "Fences of the recess template: fixed for this core width, or slotted to suit several widths.",
+    source: SHOP_SOURCE,
+  }),
+  plate: lengths({
+    words: ["auto"],
+    default: "auto",
+    min: 2,
+    max: 60,
+    most: 12,
+    auto: "the thicknesses of the plies in sheets; without any, each jig as thick as it is printed",
+    name: "jig plates",
+    help: "Thicknesses of the plates at hand for jigs cut from sheet, as measured: [6, 9, 12]. Each jig takes the one that serves it, or a few glued face to face.",
     source: SHOP_SOURCE,
   }),
   relief: length({

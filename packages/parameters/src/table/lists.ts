@@ -3,6 +3,7 @@ import type { ListRow, Row, ValueOf } from "../parameter.ts";
 import { rowsOf, validateTable } from "../parameter.ts";
 import { board, knot } from "./boards.ts";
 import { cutter } from "./cutters.ts";
+import { sheet } from "./sheets.ts";
 
 export const LISTS = {
   cutters: {
@@ -17,6 +18,12 @@ export const LISTS = {
     source: "maker's boards",
     item: validateTable(board),
     within: { knots: { help: "What no part may hold: knots, shakes, worm holes.", item: validateTable(knot) } },
+  },
+  sheets: {
+    name: "sheets",
+    help: "Sheets that flat parts and jigs are laid out on, for router or laser: ply for jigs, surfaced wood for cheeks and layers. None: each part has a file of its own only.",
+    source: "maker's sheets",
+    item: validateTable(sheet),
   },
 } as const satisfies Readonly<Record<string, ListRow>>;
 
@@ -33,6 +40,7 @@ export const isListName = (key: string): key is ListName => Object.hasOwn(LISTS,
 
 export type Cutter = ListValues["cutters"][number];
 export type BoardEntry = ListValues["boards"][number];
+export type Sheet = ListValues["sheets"][number];
 
 /** The lists within an item of a list. */
 export const listsWithin = (name: ListName): NonNullable<ListRow["within"]> => (LISTS[name] as ListRow).within ?? {};

@@ -27,8 +27,8 @@ export interface Measurement {
   readonly held?: Hand;
   /** An iron is bought, not planed to a size: the file may hold what its seller says of it. */
   readonly isBought?: true;
-  /** Measured along the sole from the finished toe's line, half a trim inside the blank's end. */
-  readonly isFromToe?: true;
+  /** Measured along the sole from the toe end of the cheeks, half a trim in front of the finished toe. */
+  readonly isFromEnd?: true;
   /**
    * Read on the way to what is wanted: any value from nothing up to its parameter is right and has cost nothing. The
    * parameter counts as it was planned, or as the plane stands when the step begins.
@@ -147,18 +147,18 @@ export const measured = {
     figure: "recessDepth",
     held: "pinHole",
   }),
-  pinHoleFromToe: length(
+  pinHoleFromEnd: length(
     1,
     850,
-    "pin hole from toe",
-    "From the line of the finished toe to the middle of the pin hole.",
+    "pin hole from toe end",
+    "From the toe end of the cheeks to the middle of the pin hole.",
     {
       at: "pin-hole",
       parameter: "pin.height",
-      figure: "pinX",
+      figure: "pinFromEnd",
       errors: ["pinHoleAlong"],
       reading: "caliper",
-      isFromToe: true,
+      isFromEnd: true,
     },
   ),
   pinHoleHeight: length(
@@ -195,32 +195,32 @@ export const measured = {
     figure: "wedgeLength",
     held: "placement",
   }),
-  bedTipX: length(
+  bedTipFromEnd: length(
     5,
     850,
-    "bed tip from toe",
-    "After glue-up, from the line of the finished toe to the bed tip on the sole of the blank: where the line of the bed meets it, with or without chamfer.",
+    "bed tip from toe end",
+    "After glue-up, from the toe end of the cheeks to the bed tip on the sole of the blank: where the line of the bed meets it, with or without chamfer.",
     {
       at: "glue-up",
       parameter: "mouth.fromToe",
-      figure: "bedTipX",
+      figure: "bedTipFromEnd",
       errors: ["bedPlace"],
       reading: "mouthReading",
-      isFromToe: true,
+      isFromEnd: true,
     },
   ),
-  rampTipX: length(
+  rampTipFromEnd: length(
     5,
     850,
-    "ramp tip from toe",
-    "After glue-up, from the line of the finished toe to the ramp tip on the sole of the blank.",
+    "ramp tip from toe end",
+    "After glue-up, from the toe end of the cheeks to the ramp tip on the sole of the blank.",
     {
       at: "glue-up",
       parameter: "mouth.opening",
-      figure: "rampTipX",
+      figure: "rampTipFromEnd",
       errors: ["frontPlace", "edgeHeight", "creep"],
       reading: "mouthReading",
-      isFromToe: true,
+      isFromEnd: true,
     },
   ),
   allowanceLeft: length(

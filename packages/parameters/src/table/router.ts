@@ -63,6 +63,14 @@ export const router = {
     help: "Wood on each side of a part for the cutter's way round it and for holding it.",
     source: "maker's choice",
   }),
+  web: length({
+    default: 4,
+    min: 0,
+    max: 50,
+    name: "web between parts",
+    help: "Wood left between the cutter's ways round two parts on one sheet. It carries their tabs.",
+    source: "common practice, no published source",
+  }),
   through: length({
     default: 0.3,
     min: 0,

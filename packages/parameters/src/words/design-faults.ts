@@ -169,6 +169,11 @@ export const VALUE_NOTE = {
       `${path}: ${read} is the old word for ${value}; write ${value}`,
     { path: "stage", read: "glued", value: "glue-up" },
   ),
+  formerKey: sentence(
+    ({ former, key }: { former: string; key: string }) =>
+      `measured.${former}: read from the line of the finished toe; ${key} is its name now, read from the toe end of the cheeks`,
+    { former: "bedTipX", key: "bedTipFromEnd" },
+  ),
 } as const;
 
 /** What may stand in a row of the table. */

@@ -5,6 +5,7 @@ export * from "./figures.ts";
 export * from "./jigs.ts";
 export * from "./number-faults.ts";
 export * from "./number-spans.ts";
+export * from "./plane-file.ts";
 export * from "./purposes.ts";
 export * from "./roster-faults.ts";
 export * from "./sentence.ts";

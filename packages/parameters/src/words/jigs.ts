@@ -12,6 +12,16 @@ export const JIG = {
     ({ thick }: typeof THICK) => `${FLAT} Cut from sheet, it takes several layers to make ${thick}.`,
     THICK,
   ),
+  plate: sentence(
+    ({ layers, thick }: { layers: number; thick: string }) =>
+      layers === 1 ? `From sheet: ${thick} thick.` : `From sheet: ${layers} of ${thick}, glued face to face.`,
+    { layers: 2, thick: "12 mm" },
+  ),
+  noPlate: sentence(
+    ({ least, most }: { least: string; most: string }) =>
+      `None of the shop's plates serves it from sheet: it must be ${least} to ${most} thick.`,
+    { least: "13.3 mm", most: "19.3 mm" },
+  ),
 } as const;
 
 export const CRADLE = {
@@ -74,7 +84,7 @@ export const RECESS_TEMPLATE = {
   ),
   against: sentence(
     ({ chamfered }: { chamfered: boolean }) =>
-      `The plate lies on the trued bed, its fences on both sides of the core, its stop against the bed's tip: ${chamfered ? "the foot of its feather chamfer, which is cut before" : "its edge on the blank's sole"}.`,
+      `The plate lies on the trued bed, its fences on both sides of the core, its stop against the lower edge of the bed${chamfered ? ", the feather taken off before" : ", at the blank's sole"}.`,
     { chamfered: true },
     { chamfered: false },
   ),
@@ -126,7 +136,7 @@ export const SPACER = {
       front,
       bed,
     }: Record<"set" | "gap" | "bedTip" | "front" | "bed", string> & { isNegative: boolean }) =>
-      `${set}. As planned, the blocks' tips stand ${gap} apart on the blank's sole${isNegative ? " (less than nothing: the bed's chamfer passes under the ramp's tip)" : ""}, the bed's tip ${bedTip} from the cheeks' toe end, the front block's end ${front} and the bed block's ${bed} inside the cheeks' ends.`,
+      `${set}. As planned, the tips of the blocks stand ${gap} apart on the sole of the blank${isNegative ? " (below 0: the chamfer of the bed passes under the ramp tip)" : ""}, the bed tip ${bedTip} from the toe end of the cheeks, the front block's end ${front} and the bed block's ${bed} inside the ends of the cheeks.`,
     {
       set: "It checks the front block's place",
       gap: "0.54 mm",

@@ -1,7 +1,8 @@
 // Sentences of a roster's faults: what was read, what is allowed, what to do; without their place.
 import { sentence } from "./sentence.ts";
 
-const BEGINNING = "write `planes:` and under it a row a plane, such as `- { name: anna, iron: { width: 50.8 } }`";
+const BEGINNING =
+  "write `planes:` and under it one row for each plane, such as `- { name: anna, iron: { width: 50.8 } }`";
 
 export const ROSTER_FAULT = {
   "not-a-roster": `a roster has the keys base and planes; ${BEGINNING}`,

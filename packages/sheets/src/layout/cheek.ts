@@ -42,7 +42,7 @@ export function cheekLayout(e: Elevation, hand: "left" | "right"): Picture {
     CHEEK_LAYOUT.heading({ hand }),
     [
       CHEEK_LAYOUT.glue({ hand }),
-      CHEEK_LAYOUT.drill({ hole }),
+      CHEEK_LAYOUT.drill({ hole, hand }),
       ...(pegWords === "" ? [] : [pegWords]),
       CHEEK_LAYOUT.prick,
     ],

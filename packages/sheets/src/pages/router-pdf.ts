@@ -16,7 +16,7 @@ export interface SetUpPage {
   readonly title: string;
   readonly files: readonly string[];
   readonly steps: readonly string[];
-  /** Rows of cells under a head. */
+  /** Rows of cells under a head; none where no router cuts. */
   readonly cutters: readonly (readonly string[])[];
   readonly caution: string;
   readonly drawing: SetUpDrawing;
@@ -84,8 +84,8 @@ function pageBlocks(page: SetUpPage, width: number, height: number): PageBlock[]
     headingBlock(page.title, width, 5),
     paragraphBlock(page.files.join(", "), width, { size: SMALL_TEXT_SIZE }),
     checklistBlock(page.steps, width, { numbered: true }),
-    cutterTable(page.cutters, width),
-    paragraphBlock(page.caution, width, { bold: true }, 3),
+    ...(page.cutters.length > 0 ? [cutterTable(page.cutters, width)] : []),
+    ...(page.caution === "" ? [] : [paragraphBlock(page.caution, width, { bold: true }, 3)]),
   ];
   const room = height - words.reduce((sum, block) => sum + block.height, 0) - 16;
   const { stock } = page.drawing;

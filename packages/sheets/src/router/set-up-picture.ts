@@ -3,6 +3,7 @@ import { distance, line, type Outline, type Point, point, polygon, type Segment 
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { Picture } from "../picture/picture.ts";
 import { framePicture } from "../picture/picture-frame.ts";
+import { textWidth } from "../picture/text-metrics.ts";
 
 export interface SetUpDrawing {
   readonly name: string;
@@ -13,14 +14,29 @@ export interface SetUpDrawing {
   /** The cutters' ways through wood, each with its width. */
   readonly ways: readonly { readonly path: readonly Segment[]; readonly width: number }[];
   readonly tabs: readonly Point[];
+  /** Names of what lies on a sheet, each in the middle of its place. */
+  readonly names?: readonly {
+    readonly text: string;
+    readonly at: Point;
+    readonly room: number;
+    readonly isUpright: boolean;
+  }[];
+  /** Texts of the stock's sizes along x and y, and of the arrow along its grain. */
+  readonly sizes?: { readonly width: string; readonly depth: string; readonly grain?: string };
+  readonly keepOuts?: readonly Outline[];
 }
 
 const TAB = 2; // mm: half a cross
 const AXIS = 12; // mm
 const SWEPT = 0.12;
+const KNOT = 0.3;
+const SMALLEST_NAME = 1.6; // mm
+const ARROW = 40; // mm
+const BARB = 4; // mm
 
 /** @param scale of the drawing; letters keep their height */
-export function setUpPicture({ name, title, stock, outlines, ways, tabs }: SetUpDrawing, scale: number): Picture {
+export function setUpPicture(drawing: SetUpDrawing, scale: number): Picture {
+  const { name, title, stock, outlines, ways, tabs } = drawing;
   const marks = new Marks();
   const put = (p: Point): Point => point(p.x * scale, p.y * scale);
   const scaled = (path: readonly Segment[]): Segment[] => path.map((segment) => scaleSegment(segment, scale));
@@ -40,8 +56,32 @@ export function setUpPicture({ name, title, stock, outlines, ways, tabs }: SetUp
       line(point(tab.x - TAB, tab.y - TAB), point(tab.x + TAB, tab.y + TAB)),
       line(point(tab.x - TAB, tab.y + TAB), point(tab.x + TAB, tab.y - TAB)),
     );
+  for (const knot of drawing.keepOuts ?? []) marks.area(KNOT, scaled(knot)).outline("thin", scaled(knot));
   drawZero(marks);
+  drawNames(marks, drawing, scale);
   return framePicture({ name, title }, marks.all);
+}
+
+/** Names in their places, sizes along the stock's edges, an arrow along the grain. */
+function drawNames(marks: Marks, { names = [], sizes, stock }: SetUpDrawing, scale: number): void {
+  const put = (p: Point): Point => point(p.x * scale, p.y * scale);
+  for (const { text, at, room, isUpright } of names) {
+    const size = Math.max(SMALLEST_NAME, Math.min(LETTERING.usual, (0.85 * room * scale) / textWidth(text, 1, true)));
+    const down = 0.35 * size;
+    const middle = put(at);
+    const base = isUpright ? point(middle.x + down, middle.y) : point(middle.x, middle.y - down);
+    marks.label(text, base, { size, bold: true, anchor: "middle", turn: isUpright ? 90 : 0 });
+  }
+  if (!sizes) return;
+  const [min, max] = [put(stock.min), put(stock.max)];
+  const middle = point((min.x + max.x) / 2, (min.y + max.y) / 2);
+  marks.text(sizes.width, point(middle.x, min.y - 6), { size: LETTERING.small, anchor: "middle" });
+  marks.text(sizes.depth, point(min.x - 3, middle.y), { size: LETTERING.small, anchor: "middle", turn: 90 });
+  if (sizes.grain === undefined) return;
+  const [tail, tip] = [point(middle.x - ARROW / 2, max.y + 4), point(middle.x + ARROW / 2, max.y + 4)];
+  const barb = (side: 1 | -1) => line(tip, point(tip.x - BARB, tip.y + (side * BARB) / 2));
+  marks.line("strong", line(tail, tip), barb(1), barb(-1));
+  marks.text(sizes.grain, point(tip.x + 2, tip.y - 1), { size: LETTERING.small });
 }
 
 function drawZero(marks: Marks): void {

@@ -66,13 +66,13 @@ function routerRows(t: StepContext): StepNumber[] {
     t.lengthRow(SET_UP.cutter, t.design.recess.cutter),
     ...t.figureRow("recessDepth", SET_UP.depth),
     ...t.figureRow("recessWidth", SET_UP.width),
-    ...t.figureRow("recessFromBedTip", SET_UP.recessEnd),
+    ...t.figureRow("recessFromBedEdge", SET_UP.recessEnd),
   ];
 }
 
 const drillRows = (t: StepContext): StepNumber[] => [
   { label: SET_UP.pinDrill, value: formatDrill(t.figure("pinHoleDiameter"), t.design) },
-  t.lengthRow(SET_UP.fromToeEnd, t.figure("pinX") + t.design.body.trim / 2),
+  ...t.figureRow("pinFromEnd", SET_UP.fromToeEnd),
   ...t.figureRow("pinOverBlankSole", SET_UP.overSole),
 ];
 

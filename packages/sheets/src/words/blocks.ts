@@ -85,7 +85,7 @@ export const BED = {
 export const RECESS = {
   none: "Leave the bed whole.",
   noneFlat: "The iron lies flat on the bed from the heel of the bevel to the top.",
-  fromBedTip: "Lower end of the recess, up the bed from its lower edge, the feather taken off",
+  fromBedEdge: "Lower end of the recess, up the bed from its lower edge, feather off",
   cutter: "Cutter",
   draw: "Draw the middle line of the bed and the outline of the recess, or glue on the bed's sheet of the layout.",
   rout: sentence(
@@ -107,25 +107,19 @@ export const RECESS = {
 } as const;
 
 export const PIN_HOLE = {
-  fromToeEnd: "Middle of the hole from the toe end of the blank",
-  overSole: "Middle of the hole above the sole of the blank",
+  fromToeEnd: "Middle of the hole from the toe end of the cheeks",
+  overSole: "Middle of the hole above the sole of the cheeks",
   drill: "Drill",
   clamp:
-    "Lay the cheeks inside to inside, soles and toe ends flush, marks together, and clamp them. One hole goes through both.",
-  place: sentence(
+    "Lay the cheeks inside to inside, the left one on top, soles and toe ends flush, marks together, and clamp them. One hole goes through both.",
+  pilot: sentence(
     ({ hasGuide }: { hasGuide: boolean }) =>
-      hasGuide
-        ? "Clamp on the pin guide as below, or prick the middle from the layout sheet. Check both distances with a rule before you drill."
-        : "Prick the middle from the layout sheet. Check both distances with a rule before you drill.",
+      `${hasGuide ? "Without the pin guide: prick" : "Prick"} the middle of the hole on the inside of the left cheek, through its layout sheet. Check both distances with a rule. Drill a pilot hole there, square through this cheek alone: once the cheeks are clamped, their insides are hidden.`,
     { hasGuide: true },
     { hasGuide: false },
   ),
+  place: "With the pin guide: clamp it on as below. Check both distances with a rule before you drill.",
   bore: "Bore through both at once into a backing board, square to the insides, with a bit that leaves a clean edge. Try the drill in waste first and measure the hole it makes.",
-  finishedToe: sentence(
-    ({ trim }: { trim: string }) =>
-      `Draw the line of the finished toe ${trim} inside the toe ends. What you write down along the sole counts from this line, not from the end.`,
-    { trim: "12.7 mm" },
-  ),
   noPegs: "Leave the peg holes for the dry fit: there they go through cheeks and blocks together.",
   rod: "A rod the size of the hole, put through both cheeks, stands square to their insides.",
   alike: "Measured from sole and toe, both cheeks the same.",

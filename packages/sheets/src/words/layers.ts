@@ -85,7 +85,6 @@ export const LAYER_CUTS = {
   drillFor: "Drill for the layer pegs",
   pegLength: "Layer pegs, length",
   recessDepth: "Recess, square to the finished bed",
-  recessLow: "Lower end of the recess, up the bed",
   allowance: "Left on the bed of the layers, to true",
   from: "Mark one layer from the layout sheet, and the others from it; or cut all by the files parts/front-layer and parts/bed-layer.",
   drill:

@@ -72,9 +72,10 @@ export const CHEEK_LAYOUT = {
     { hand: "left" },
   ),
   drill: sentence(
-    ({ hole }: { hole: string }) =>
-      `Drill the pin hole ⌀ ${hole} square through both cheeks at once, clamped inside to inside.`,
-    { hole: "9.7 mm" },
+    ({ hole, hand }: { hole: string; hand: "left" | "right" }) =>
+      `${hand === "left" ? "No pin guide: drill a pilot hole through this cheek at the pin first. " : ""}Bore the pin hole ⌀ ${hole} square through both cheeks at once, clamped inside to inside, the left one on top.`,
+    { hole: "9.7 mm", hand: "left" },
+    { hole: "9.7 mm", hand: "right" },
   ),
   prick:
     "Prick the lines through, then scrape the paper off: it must not stay in the glue joint. Dashes at the top: the matching marks.",

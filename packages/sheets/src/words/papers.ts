@@ -19,7 +19,7 @@ export const PAPER = {
   page: sentence(
     ({ page, pages, version }: { page: number; pages: number; version: string }) =>
       `page ${page} of ${pages} · lamplane ${version}`,
-    { page: 3, pages: 16, version: "0.1.0" },
+    { page: 3, pages: 16, version: "0.2.0" },
   ),
 } as const;
 

@@ -103,8 +103,6 @@ export const DRY_FIT = {
 } as const;
 
 export const GLUE_UP = {
-  bedTip: "Bed tip from the toe end of the blank",
-  rampTip: "Ramp tip from the toe end of the blank",
   gap: "Gap between the two tips",
   wax: "Take the iron out. Wax the pin, its holes, the bed, the ramp, and the insides of the cheeks between the blocks: glue must not hold there.",
   glue: sentence(
@@ -125,12 +123,7 @@ export const GLUE_UP = {
   spacer:
     "Wax the throat spacer and let it in once the clamps hold: it must stand as it stood dry. Draw it straight up by its tab before the glue sets.",
   readTips:
-    "Read the place of both tips and turn the pin. Knock a block that has crept back to its place at once: when the glue grabs it is too late.",
-  finishedToe: sentence(
-    ({ trim }: { trim: string }) =>
-      `The table counts from the toe end. What you write down counts from the line of the finished toe, ${trim} further in.`,
-    { trim: "12.7 mm" },
-  ),
+    "Read the place of both tips from the toe end of the cheeks, not of the front block, and turn the pin. Knock a block that has crept back to its place at once: when the glue grabs it is too late.",
   scrape: "Scrape the glue out of the throat with a thin stick while it is soft.",
   rest: "When the glue has cured, take off the clamps and let the blank rest for some days. Glue and clamps have wetted and bent it: a sole trued today would not be flat next week.",
   turns: "Pin turns. Wedge and iron slide. Soles of all four pieces in one plane as near as they came.",

@@ -5,13 +5,15 @@ import { checkPlane, checkWithoutCures, findingSentence, mayBeBuilt } from "@lam
 import { zipArchive } from "@lamplane/export/bytes";
 import { makePackContent } from "@lamplane/export/content";
 import { faultText, readDesign } from "@lamplane/parameters/design";
+import type { ClassRequest, ClassResponse } from "../protocol/class-view.ts";
+import { answerClass } from "../worker/class/class-answer.ts";
 import type { PackRequest, PackResponse } from "./pack-protocol.ts";
 
 declare const LAMPLANE_VERSION: string;
 
 const scope = self as unknown as {
-  postMessage(message: PackResponse, transfer?: ArrayBuffer[]): void;
-  onmessage: ((event: { data: PackRequest }) => void) | null;
+  postMessage(message: PackResponse | ClassResponse, transfer?: ArrayBuffer[]): void;
+  onmessage: ((event: { data: PackRequest | ClassRequest }) => void) | null;
 };
 
 /** The pack that was made last, by the text it was made of. */
@@ -47,8 +49,11 @@ async function handleRequest({ text, path, folder }: PackRequest): Promise<void>
   scope.postMessage({ kind: "file", path, bytes }, [bytes.buffer]);
 }
 
+const handleClass = async (request: ClassRequest): Promise<void> =>
+  scope.postMessage(await answerClass(request, LAMPLANE_VERSION));
+
 scope.onmessage = ({ data }) => {
-  handleRequest(data).catch((error: unknown) =>
+  ("files" in data ? handleClass(data) : handleRequest(data)).catch((error: unknown) =>
     scope.postMessage({ kind: "failed", words: error instanceof Error ? error.message : String(error) }),
   );
 };

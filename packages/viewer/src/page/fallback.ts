@@ -2,9 +2,10 @@
 import type { RefusedResponse, TextRefusedResponse } from "../protocol/messages.ts";
 import type { AddressState, DesignOrigin } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin, leftOutTexts } from "../state/design-origin.ts";
+import { faultTexts } from "../state/fault-texts.ts";
 import type { SheetState, Store } from "../state/store.ts";
 import type { DesignLoader } from "./design-loader.ts";
-import { type FaultList, faultTexts } from "./fault-list.ts";
+import type { FaultList } from "./fault-list.ts";
 
 interface FallbackContext {
   readonly store: Store;

@@ -1,5 +1,4 @@
 // What was not understood of a file or an address. The sheet keeps showing the last good design.
-import { type Fault, faultText } from "@lamplane/parameters/design";
 import { html } from "../elements.ts";
 
 export interface FaultList {
@@ -9,15 +8,6 @@ export interface FaultList {
   /** What is wrong with the file that is followed; shown until it is mended. */
   showFileFaults(words: readonly string[]): void;
 }
-
-/** Faults in words, each with its place. */
-export const faultTexts = (faults: readonly Fault[]): string[] =>
-  faults.map((fault) => {
-    const { file, line, column, path } = fault;
-    return [line > 0 ? `${file} line ${line}, column ${column}` : "", path, faultText(fault)]
-      .filter((part) => part !== "")
-      .join(": ");
-  });
 
 const MOST = 8; // faults shown at once: the rest are shown when these are mended
 

@@ -1,7 +1,11 @@
 // Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
 
 import { saveText } from "../save-file.ts";
+import { CLASS_ADDRESS } from "../state/address.ts";
+import { keepClass, keptClass, withFiles } from "../state/kept-class.ts";
+import { isRoster } from "../state/roster-text.ts";
 import type { Store } from "../state/store.ts";
+import { CLASS } from "../words/class.ts";
 import type { DesignLoader } from "./design-loader.ts";
 import { type OpenedFile, readFile } from "./files.ts";
 import type { FollowedFile } from "./followed-file.ts";
@@ -19,21 +23,35 @@ interface FileContext {
 }
 
 export interface FileActions {
-  openFile(file: File): void;
+  /** A roster among them is shown as a class; otherwise the first is opened. */
+  openFiles(files: readonly File[]): void;
+  /** Back to the class that is open in this tab; the plane as it stands goes with it. */
+  backToClass(): void;
   save(): void;
   writeBack(): void;
 }
 
 export function createFileActions({ store, loader, followed, text, ownText, say, refuse }: FileContext): FileActions {
   /** A file that cannot be read (a folder, or one that is gone) is named, and the sheet stays as it is. */
-  async function openFile(file: File) {
-    let read: OpenedFile;
-    try {
-      read = await readFile(file);
-    } catch {
-      return refuse([`${file.name}: cannot be read; is it a file, and still there?`]);
+  async function openFiles(files: readonly File[]) {
+    const read: OpenedFile[] = [];
+    for (const file of files) {
+      try {
+        read.push(await readFile(file));
+      } catch {
+        return refuse([`${file.name}: cannot be read; is it a file, and still there?`]);
+      }
     }
-    store.begin({ kind: "text", ...read });
+    if (!read.some(isRoster)) return store.begin({ kind: "text", ...read[0]! });
+    if (keepClass(read)) location.hash = CLASS_ADDRESS;
+    else refuse([CLASS.notKept]);
+  }
+
+  async function backToClass() {
+    const kept = keptClass();
+    if (kept?.planes.includes(loader.fileName))
+      keepClass(withFiles(kept.files, [{ name: loader.fileName, text: await text() }]), kept.planes);
+    location.hash = CLASS_ADDRESS;
   }
 
   async function writeBack() {
@@ -54,7 +72,8 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
     }
   };
   return {
-    openFile: (file) => void openFile(file),
+    openFiles: (files) => void openFiles(files),
+    backToClass: () => void reportErrors(backToClass),
     save: () => void reportErrors(async () => saveText(loader.fileName, await text())),
     writeBack: () => void reportErrors(writeBack),
   };

@@ -12,8 +12,8 @@ export const readFile = async (file: File): Promise<OpenedFile> => ({
   text: await file.slice(0, LARGEST_FILE + 1).text(),
 });
 
-/** A file dropped anywhere on the page is opened. */
-export function dropFiles(page: HTMLElement, open: (file: File) => void): void {
+/** Files dropped anywhere on the page are opened, all together. */
+export function dropFiles(page: HTMLElement, open: (files: readonly File[]) => void): void {
   page.addEventListener("dragover", (event) => {
     event.preventDefault();
     page.classList.add("is-dropped-on");
@@ -24,7 +24,7 @@ export function dropFiles(page: HTMLElement, open: (file: File) => void): void {
   page.addEventListener("drop", (event) => {
     event.preventDefault();
     page.classList.remove("is-dropped-on");
-    const file = event.dataTransfer?.files[0];
-    if (file) open(file);
+    const files = [...(event.dataTransfer?.files ?? [])];
+    if (files.length > 0) open(files);
   });
 }

@@ -8,7 +8,7 @@ interface PageEvents {
   readonly keys: KeyActions;
   readonly hints: HintSource;
   themeChanged(): void;
-  fileDropped(file: File): void;
+  filesDropped(files: readonly File[]): void;
   resized(): void;
   printing(isPrinting: boolean): void;
   addressChanged(hash: string): void;
@@ -20,7 +20,7 @@ export function watchPage(page: HTMLElement, sheet: HTMLElement, events: PageEve
   watchKeys(events.keys);
   restoreTheme();
   watchTheme(events.themeChanged);
-  dropFiles(page, events.fileDropped);
+  dropFiles(page, events.filesDropped);
   new ResizeObserver(() => events.resized()).observe(sheet);
   addEventListener("beforeprint", () => events.printing(true));
   addEventListener("afterprint", () => events.printing(false));

@@ -3,7 +3,7 @@ import { PLOT_SIZE } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import { type AddressState, isBenchAddress, parseAddress } from "../state/address.ts";
+import { type AddressState, isBenchAddress, isClassAddress, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
@@ -17,7 +17,7 @@ import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
-import { goToBench, type SharingContext, shareDrawn } from "./sharing.ts";
+import { goToBench, type SharingContext, shareDrawn, showRouterPath } from "./sharing.ts";
 
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
@@ -124,7 +124,8 @@ export class SheetController {
   #actions(): SheetActions {
     return {
       begin: (name) => this.#store.begin({ kind: "example", name }),
-      openFile: (file) => this.#files.openFile(file),
+      openFiles: (files) => this.#files.openFiles(files),
+      backToClass: () => this.#files.backToClass(),
       save: () => this.#files.save(),
       writeBack: () => this.#files.writeBack(),
       text: this.#currentText,
@@ -133,6 +134,7 @@ export class SheetController {
       redo: () => void this.#store.redo(),
       share: () => void shareDrawn(this.#shared()),
       goToBench: () => void goToBench(this.#shared()),
+      openRouter: () => void showRouterPath(this.#shared()),
       measure: () => {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
@@ -159,13 +161,14 @@ export class SheetController {
       keys: this.#actions(),
       hints: { figures: () => drawing.figures, plane: () => drawing.plane },
       themeChanged: () => this.#parts.body.recolour(),
-      fileDropped: (file) => this.#files.openFile(file),
+      filesDropped: (files) => this.#files.openFiles(files),
       resized: () => {
         drawing.redraw();
         if (drawing.plane && this.#plotWidth() !== this.#plottedWidth) this.#requestSheet();
       },
       printing: (isPrinting) => drawing.fitTo(isPrinting),
-      addressChanged: (hash) => (isBenchAddress(hash) ? location.reload() : this.#goToAddress(parseAddress(hash))),
+      addressChanged: (hash) =>
+        isBenchAddress(hash) || isClassAddress(hash) ? location.reload() : this.#goToAddress(parseAddress(hash)),
     });
   }
 

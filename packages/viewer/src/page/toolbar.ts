@@ -1,19 +1,25 @@
 // The strip over the sheet: what the page is for, the way back, and behind one button what is wanted seldom.
+
 import { html, setAttributes } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
+import { keptClassName } from "../state/kept-class.ts";
 import { BENCH } from "../words/bench.ts";
+import { CLASS } from "../words/class.ts";
 import { COMMANDS, PURPOSE } from "../words/page.ts";
+import { ROUTER } from "../words/router.ts";
 import { SHARE } from "../words/share.ts";
 
 export interface ToolbarActions {
   begin(example: string): void;
-  openFile(file: File): void;
+  openFiles(files: readonly File[]): void;
+  backToClass(): void;
   save(): void;
   undo(): void;
   redo(): void;
   measure(): void;
   share(): void;
   goToBench(): void;
+  openRouter(): void;
   switchTheme(): void;
   writeBack(): void;
 }
@@ -40,7 +46,7 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
     { class: "toolbar" },
     html("h1", {}, "lamplane"),
     html("p", { class: "purpose" }, PURPOSE),
-    html("div", { class: "ways", role: "group", "aria-label": "Way back" }, back, undo, redo),
+    html("div", { class: "ways", role: "group", "aria-label": "Way back" }, ...backToClass(actions), back, undo, redo),
     createMore(examples, measuring, actions),
   );
   return {
@@ -59,6 +65,12 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
       setUsable(redo, hasForth);
     },
   };
+}
+
+/** The way back, where the plane is one of a class. */
+function backToClass(actions: ToolbarActions): HTMLElement[] {
+  const name = keptClassName();
+  return name === undefined ? [] : [commandButton("to-class", CLASS.back(name), actions.backToClass, CLASS.backHelp)];
 }
 
 /** Greyed and passed over by the Tab key, yet it keeps the focus that it may have. */
@@ -96,6 +108,7 @@ function createMore(examples: readonly HTMLElement[], measuring: HTMLElement, ac
       commandButton("save", COMMANDS.save, actions.save, "Save the design file with its changes"),
       commandButton("share-more", SHARE.open, actions.share, SHARE.openHelp),
       commandButton("bench", BENCH.open, actions.goToBench, BENCH.openHelp),
+      commandButton("router", ROUTER.open, actions.openRouter, ROUTER.openHelp),
       measuring,
       commandButton("theme", COMMANDS.theme, actions.switchTheme, "Paper or slate"),
       commandButton("print", COMMANDS.print, () => window.print(), "Print the sheet"),
@@ -104,17 +117,18 @@ function createMore(examples: readonly HTMLElement[], measuring: HTMLElement, ac
   return more;
 }
 
-function createPicker({ openFile }: ToolbarActions): HTMLElement {
+function createPicker({ openFiles }: ToolbarActions): HTMLElement {
   const picker = html("input", {
     type: "file",
-    accept: ".yaml,.yml,.json,text/yaml,application/json",
+    multiple: true,
+    accept: ".yaml,.yml,.json,.csv,.tsv,text/yaml,application/json,text/csv",
     id: "open-file",
   });
   picker.addEventListener("change", () => {
-    const [file] = picker.files ?? [];
-    if (file) openFile(file);
+    const files = [...(picker.files ?? [])];
+    if (files.length > 0) openFiles(files);
     picker.value = "";
   });
-  const title = "Open a design file; or drop one on the page";
+  const title = "Open a design file, or a roster with its base design; or drop them on the page";
   return html("label", { for: "open-file", class: "open-file", title }, COMMANDS.open, picker);
 }

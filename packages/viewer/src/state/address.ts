@@ -101,6 +101,12 @@ const isShortEnough = (packed: string | undefined): boolean => packed !== undefi
 /** Whether an address asks for the bench screens. */
 export const isBenchAddress = (hash: string): boolean => new URLSearchParams(hash.replace(/^#/, "")).has("bench");
 
+/** Address of the class that is open in this tab. */
+export const CLASS_ADDRESS = "#class";
+
+/** Whether an address asks for the class screen. */
+export const isClassAddress = (hash: string): boolean => /^#class(&|$)/.test(hash);
+
 /** Address of a build at the bench, at one of its steps; without the build where it is too long for an address. */
 export function formatBenchAddress(build: NamedText, step?: string): string {
   const address = designAddress(build, FIRST_SHOWN)?.slice(1);

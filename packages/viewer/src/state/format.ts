@@ -48,9 +48,9 @@ export const figureName = (key: string): string => FIGURE_NAMES[key] ?? paramete
 /** Places along the sole, whose keys name a direction that only the code knows. */
 const FIGURE_NAMES: Readonly<Record<string, string>> = {
   mouthX: "edge from toe",
-  bedTipX: "bed's tip from toe",
-  rampTipX: "ramp's tip from toe",
-  pinX: "pin from toe",
+  bedTipFromEnd: "bed tip from toe end",
+  rampTipFromEnd: "ramp tip from toe end",
+  pinFromEnd: "pin from toe end",
   pinY: "pin over the sole",
   setInToe: "front block inside the cheeks' toe end",
   setInHeel: "bed block inside the cheeks' heel end",

@@ -103,7 +103,7 @@ export function makeJig(plan: JigPlan): Jig {
 const engravedDrawing = (drawing: Drawing, thickness: number, strokes: readonly Stroke[]): Drawing =>
   moveToOrigin({
     ...drawing,
-    thickness,
+    thickness: drawing.thickness ?? thickness,
     entries: [
       ...drawing.entries,
       ...strokes.map((stroke): DrawingEntry => ({ kind: "path", work: "ENGRAVE", segments: strokeLines(stroke) })),

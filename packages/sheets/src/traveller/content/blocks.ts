@@ -113,7 +113,7 @@ export function recessContent({ t, hasJig }: ContentInput): StepContent {
     numbers: [
       ...t.figureRow("recessWidth"),
       ...t.figureRow("recessDepth"),
-      ...t.figureRow("recessFromBedTip", RECESS.fromBedTip),
+      ...t.figureRow("recessFromBedEdge", RECESS.fromBedEdge),
       ...t.figureRow("recessLand"),
       ...t.figureRow("recessPad"),
       t.lengthRow(RECESS.cutter, design.recess.cutter),
@@ -133,18 +133,17 @@ export function recessContent({ t, hasJig }: ContentInput): StepContent {
 }
 
 export function pinHoleContent({ t, hasJig }: ContentInput): StepContent {
-  const { trim } = t.plane.design.body;
   return {
     numbers: [
-      t.lengthRow(PIN_HOLE.fromToeEnd, t.figure("pinX") + trim / 2),
+      ...t.figureRow("pinFromEnd", PIN_HOLE.fromToeEnd),
       ...t.figureRow("pinOverBlankSole", PIN_HOLE.overSole),
       ...readAgain({ label: PIN_HOLE.drill, value: formatDrill(t.figure("pinHoleDiameter"), t.design) }),
     ],
     instructions: keepSentences(
+      PIN_HOLE.pilot({ hasGuide: hasJig("pin-guide") }),
       PIN_HOLE.clamp,
-      PIN_HOLE.place({ hasGuide: hasJig("pin-guide") }),
+      hasJig("pin-guide") && PIN_HOLE.place,
       PIN_HOLE.bore,
-      trim > 0 && PIN_HOLE.finishedToe({ trim: t.mm(trim / 2) }),
       pegHoles(t.plane).length > 0 && PIN_HOLE.noPegs,
     ),
     checks: [PIN_HOLE.rod, PIN_HOLE.alike],

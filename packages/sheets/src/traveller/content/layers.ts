@@ -1,6 +1,7 @@
 // A core in layers: the boards, the strips ripped and planed from them, the layers cut and glued, and the recess that they make.
 import type { LayerStock, StockPlan } from "@lamplane/bench";
 import { layerPegs, setBackLayers } from "@lamplane/parameters/elevation";
+import { RECESS } from "../../words/blocks.ts";
 import { BOARDS, LAYER_CUTS, LAYER_RECESS, LAYERS } from "../../words/layers.ts";
 import { layerCutsPicture, layerStackPicture, stripPicture } from "../draw/layers.ts";
 import type { StepNumber } from "../step.ts";
@@ -95,7 +96,7 @@ export function layerCutsContent(
       ...(setBack
         ? [
             ...t.figureRow("recessDepth", LAYER_CUTS.recessDepth),
-            ...t.figureRow("recessFromBedTip", LAYER_CUTS.recessLow),
+            ...t.figureRow("recessFromBedEdge", RECESS.fromBedEdge),
           ]
         : []),
     ],

@@ -52,8 +52,8 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
       ...readAgain(
         ...t.figureRow("setInToe", DRY_FIT.frontSetIn),
         ...t.figureRow("setInHeel", DRY_FIT.bedSetIn),
-        t.lengthRow(DRY_FIT.bedTip, plane.points.bedTip.x + plane.design.body.trim / 2),
-        t.lengthRow(DRY_FIT.rampTip, plane.points.rampTip.x + plane.design.body.trim / 2),
+        ...t.figureRow("bedTipFromEnd", DRY_FIT.bedTip),
+        ...t.figureRow("rampTipFromEnd", DRY_FIT.rampTip),
         ...t.figureRow("glueGap", DRY_FIT.gap),
       ),
       ...pegRows(t),
@@ -102,11 +102,10 @@ const markTexts = (t: StepContext): string[] => [
 
 export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
   const { plane } = t;
-  const over = plane.design.body.trim / 2;
   return {
     numbers: [
-      t.lengthRow(GLUE_UP.bedTip, plane.points.bedTip.x + over),
-      t.lengthRow(GLUE_UP.rampTip, plane.points.rampTip.x + over),
+      ...t.figureRow("bedTipFromEnd", DRY_FIT.bedTip),
+      ...t.figureRow("rampTipFromEnd", DRY_FIT.rampTip),
       ...t.figureRow("glueGap", GLUE_UP.gap),
     ],
     instructions: keepSentences(
@@ -116,7 +115,6 @@ export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
       GLUE_UP.clamps,
       hasJig("throat-spacer") && GLUE_UP.spacer,
       GLUE_UP.readTips,
-      over > 0 && GLUE_UP.finishedToe({ trim: t.mm(over) }),
       GLUE_UP.scrape,
       GLUE_UP.rest,
     ),

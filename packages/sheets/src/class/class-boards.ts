@@ -1,18 +1,16 @@
-// A class's bodies on its boards: what comes out of which, in words and for the sheets.
+// A class's bodies on its boards: what comes out of which.
 import { asBuiltPlane, lockedParameters } from "@lamplane/bench";
 import { boardsAtHand, bodyWood, type ClassLayout, cutsByBoard, layOutClass } from "@lamplane/bench/boards";
 import type { BoardEntry, Design } from "@lamplane/parameters/table";
-import type { BoardSheet } from "@lamplane/sheets";
-import { classBoardsText } from "../boards-text.ts";
+import type { BoardSheet } from "../boards/board-sheet.ts";
 
 export interface ClassBoards {
   readonly layout: ClassLayout;
   readonly sheet: BoardSheet;
-  readonly text: string;
 }
 
 /**
- * Undefined without boards, or where every core is milled or in layers.
+ * Undefined without boards, or where every core is milled.
  * @param numbers of the designs in the roster
  */
 export function classBoards(
@@ -22,9 +20,7 @@ export function classBoards(
   entries: readonly BoardEntry[],
 ): ClassBoards | undefined {
   const toSaw = designs.flatMap((design, i) =>
-    lockedParameters(design).has("body.cheek") || design.core.layers !== "whole"
-      ? []
-      : [{ design, prefix: `${numbers[i]} ` }],
+    lockedParameters(design).has("body.cheek") ? [] : [{ design, prefix: `${numbers[i]} ` }],
   );
   const [first] = toSaw;
   if (entries.length === 0 || !first) return undefined;
@@ -38,6 +34,5 @@ export function classBoards(
       return body ? [{ layout: body, parts: woods[i]!.parts, prefix: toSaw[i]!.prefix }] : [];
     }),
   );
-  const text = classBoardsText(first.design, boards, layout, cuts);
-  return { layout, sheet: { design: first.design, name, boards, cuts }, text };
+  return { layout, sheet: { design: first.design, name, boards, cuts } };
 }

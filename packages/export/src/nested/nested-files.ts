@@ -1,0 +1,178 @@
+// The files of the shop's sheets: a drawing and a program for each, a page each, a list with what lies on none.
+import { circleOutline, transformCircle } from "@lamplane/geometry";
+import type { Elevation } from "@lamplane/parameters/elevation";
+import type { Design } from "@lamplane/parameters/table";
+import { formatDecimal, formatValue } from "@lamplane/parameters/units";
+import type { RouterSheets, SetUpPage } from "@lamplane/sheets/pages";
+import { dxfText } from "../dxf.ts";
+import { setUpPage } from "../router/files.ts";
+import { hasRouter, limitText } from "../router/plane-programs.ts";
+import { planProgram } from "../router/program.ts";
+import { programFiles } from "../router/program-files.ts";
+import { flatFeatures, type SetUp } from "../router/set-up.ts";
+import { NESTED, NO_PLACE } from "../words/nested.ts";
+import { cutOf } from "./flat-items.ts";
+import { type NestedSheet, type NoPlace, nestPlane } from "./nested-sheets.ts";
+import { placedOutlines, placeOfName, sheetDrawing } from "./sheet-drawing.ts";
+
+export interface NestedFiles {
+  /** Drawings, programs and their list by path. */
+  readonly texts: ReadonlyMap<string, string>;
+  readonly sheets: RouterSheets;
+}
+
+const FOLDER = "nested";
+
+/** Undefined where the shop names no sheet that anything could be cut from. */
+export function nestedFiles(plane: Elevation, version: string): NestedFiles | undefined {
+  const nested = nestPlane(plane);
+  if (!nested) return undefined;
+  const { design } = plane;
+  const made = nested.sheets.map((sheet, i) => sheetFiles(sheet, i + 1, design, version));
+  const noPlace = [
+    ...made.flatMap(({ refused }) => refused),
+    ...nested.noPlace.map((each) => [each.item.name, noPlaceText(each, design)] as const),
+  ];
+  const list = [
+    NESTED.list({ plane: design.name }),
+    ...made.map(({ texts, page }, i) => {
+      const names = nested.sheets[i]!.items.map(({ item }) => item.name);
+      return `${[...texts.keys()].join(", ")}: ${page.title}: ${names.join(", ")}`;
+    }),
+    ...(noPlace.length > 0 ? ["", NESTED.noPlace, ...noPlace.map(([what, why]) => `${what}: ${why}`)] : []),
+    "",
+  ].join("\n");
+  return {
+    texts: new Map([...made.flatMap(({ texts }) => [...texts]), [`${FOLDER}/sheets.txt`, list]]),
+    sheets: {
+      plane: design.name,
+      title: NESTED.title({ plane: design.name }),
+      subject: NESTED.subject,
+      pages: made.map(({ page }) => page),
+      notCut: { heading: NESTED.noPlace, rows: noPlace },
+    },
+  };
+}
+
+interface SheetFiles {
+  readonly texts: ReadonlyMap<string, string>;
+  readonly page: SetUpPage;
+  /** The sheet itself, where its program cannot be made. */
+  readonly refused: readonly (readonly [string, string])[];
+}
+
+/** Its drawing, its program where there is a router, its page. */
+function sheetFiles(sheet: NestedSheet, number: number, design: Design, version: string): SheetFiles {
+  const { piece } = sheet;
+  const title = NESTED.sheet({ number, name: piece.name, thickness: formatValue(piece.thickness, "mm", design) });
+  const name = `${number}-${fileName(piece.name)}`;
+  const texts = new Map([[`${FOLDER}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
+  const plain: SetUpPage = plainPage(sheet, title, [...texts.keys()], design);
+  if (!hasRouter(design)) return { texts, page: plain, refused: [] };
+  const planned = planProgram(sheetSetUp(sheet, name, title), design.router, design.cutters);
+  if ("limit" in planned) return { texts, page: plain, refused: [[`${name}.ngc`, limitText(planned.limit, design)]] };
+  for (const { path, text } of programFiles(planned.program, design, version, FOLDER)) texts.set(path, text);
+  const page = setUpPage(planned.program, [...texts.keys()], design);
+  return {
+    texts,
+    page: {
+      ...page,
+      steps: [...sheetLines(sheet, design), ...page.steps],
+      drawing: { ...page.drawing, ...namesAndSizes(sheet, design) },
+      drawingKey: NESTED.draws,
+    },
+    refused: [],
+  };
+}
+
+/** Letters, digits, dots and dashes: a board's name may hold spaces. */
+const fileName = (name: string): string => name.replaceAll(/[^A-Za-z0-9._-]+/g, "-");
+
+/** Everything on a sheet as one set-up. */
+export function sheetSetUp({ piece, items }: NestedSheet, name: string, title: string): SetUp {
+  const { width, depth, thickness } = piece;
+  return {
+    name,
+    title,
+    stock: { width, depth, thickness },
+    corner: { x: 0, y: 0 },
+    holding: "tabs",
+    height: thickness,
+    features: items.flatMap(({ item, transform }) => flatFeatures({ ...cutOf(item.drawing), thickness }, transform)),
+  };
+}
+
+/** What is done with the sheet before it is cut. */
+function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): string[] {
+  const mm = (value: number) => formatValue(value, "mm", design);
+  const { width, depth, thickness, sawnFrom, material } = piece;
+  const layers = items.map(({ item }) => item.name).filter((name) => /-\d+$/.test(name) && material === "ply");
+  return [
+    ...(sawnFrom
+      ? [NESTED.sawn({ width: mm(width), depth: mm(depth), from: `${mm(sawnFrom.width)} × ${mm(sawnFrom.depth)}` })]
+      : []),
+    NESTED.caliper({ thickness: mm(thickness) }),
+    NESTED.grain[material],
+    NESTED.used({ count: items.length, share: `${formatDecimal(100 * used, 0)} %`, end: mm(Math.ceil(end)) }),
+    ...(layers.length > 0 ? [NESTED.stack({ jigs: layers.join(", ") })] : []),
+  ];
+}
+
+function namesAndSizes(sheet: NestedSheet, design: Design) {
+  const { piece, items } = sheet;
+  const mm = (value: number) => formatValue(value, "mm", design);
+  return {
+    names: items.map((nested) => ({ text: nested.item.name.replaceAll("-", " "), ...placeOfName(nested) })),
+    sizes: {
+      width: mm(piece.width),
+      depth: mm(piece.depth),
+      ...(piece.material === "wood" ? { grain: NESTED.grainArrow } : {}),
+    },
+    keepOuts: piece.keepOuts,
+  };
+}
+
+/** The page of a sheet without a program. */
+function plainPage(sheet: NestedSheet, title: string, files: readonly string[], design: Design): SetUpPage {
+  const { piece, items } = sheet;
+  const circles = items.flatMap(({ item, transform }) =>
+    cutOf(item.drawing).circles.map((circle) => circleOutline(transformCircle(circle, transform))),
+  );
+  return {
+    title,
+    files,
+    steps: [...sheetLines(sheet, design), NESTED.noRouter],
+    cutters: [],
+    caution: "",
+    drawing: {
+      name: files[0]!,
+      title,
+      stock: { min: { x: 0, y: 0 }, max: { x: piece.width, y: piece.depth } },
+      outlines: [...items.flatMap(placedOutlines), ...circles],
+      ways: [],
+      tabs: [],
+      ...namesAndSizes(sheet, design),
+    },
+    drawingKey: NESTED.drawsPlain,
+  };
+}
+
+/** Why something lies on no sheet, in the maker's unit. */
+function noPlaceText(why: NoPlace, design: Design): string {
+  const mm = (value: number) => formatValue(value, "mm", design);
+  const size = ({ width, depth }: { width: number; depth: number }) => `${mm(width)} × ${mm(depth)}`;
+  switch (why.code) {
+    case "thickness":
+      return NO_PLACE.thickness({ value: mm(why.value), nearest: mm(why.nearest) });
+    case "sheet":
+      return NO_PLACE.sheet({ thickness: mm(why.value) });
+    case "plate":
+      return NO_PLACE.plate({ least: mm(why.range.least), most: mm(why.range.most) });
+    case "size":
+      return NO_PLACE.size({ needs: size(why.needs), largest: size(why.largest) });
+    case "room":
+      return NO_PLACE.room({ needs: size(why.needs) });
+    case "router":
+      return limitText(why.limit, design);
+  }
+}

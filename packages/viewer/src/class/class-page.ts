@@ -1,0 +1,176 @@
+// The class screen: a roster's planes as small drawings with their state, shared set-ups, boards, and the class sheet.
+import { html } from "../elements.ts";
+import { dropFiles, readFile } from "../page/files.ts";
+import { restoreTheme, switchTheme } from "../page/theme.ts";
+import type { ClassFileName, ClassText, ClassView } from "../protocol/class-view.ts";
+import { saveBlob } from "../save-file.ts";
+import { isClassAddress } from "../state/address.ts";
+import { keepClass, keptClass, withFiles } from "../state/kept-class.ts";
+import { isRoster } from "../state/roster-text.ts";
+import { CLASS } from "../words/class.ts";
+import { type ClassClient, createClassClient } from "./class-client.ts";
+import { planeCard } from "./plane-card.ts";
+import { followClass } from "./served-class.ts";
+
+const FILES: readonly ClassFileName[] = ["class.pdf", "class.csv"];
+
+export class ClassPage {
+  readonly #client: ClassClient = createClassClient();
+  readonly #name = html("h1", {}, CLASS.title);
+  readonly #status = html("p", { class: "class-status", role: "status" });
+  readonly #faults = html("section", { class: "faults", role: "alert", "aria-label": CLASS.faults, hidden: true });
+  readonly #body = html("div", { class: "class-body" });
+  #files: readonly ClassText[] = keptClass()?.files ?? [];
+  /** Of the files that are shown: an answer about others comes too late. */
+  #shown = 0;
+
+  constructor(page: HTMLElement) {
+    restoreTheme();
+    document.documentElement.classList.add("is-class");
+    page.append(
+      html(
+        "header",
+        { class: "toolbar" },
+        this.#name,
+        html(
+          "div",
+          { class: "toolbar-actions" },
+          filePicker("open-roster", CLASS.open, "", (files) => void this.#open(files)),
+          filePicker("add-files", CLASS.add, CLASS.addHelp, (files) => void this.#open(files)),
+          commandButton(CLASS.sheet, () => leaveClass(), CLASS.sheetHelp),
+          commandButton(CLASS.theme, switchTheme),
+        ),
+      ),
+      html("main", { class: "class sheet" }, this.#faults, this.#status, this.#body),
+    );
+    dropFiles(page, (files) => void this.#open(files));
+    addEventListener("hashchange", () => {
+      if (isClassAddress(location.hash)) return;
+      scrollTo(0, 0); // the next page begins at its top
+      location.reload();
+    });
+  }
+
+  async begin(): Promise<void> {
+    await followClass(
+      (files) => {
+        this.#files = files;
+        void this.#show();
+      },
+      (words) => this.#showFaults([words]),
+    );
+    await this.#show();
+  }
+
+  /** A roster begins another class, with what is opened together with it; other files are put beside those of this one. */
+  async #open(files: readonly File[]): Promise<void> {
+    let read: ClassText[];
+    try {
+      read = await Promise.all(files.map(readFile));
+    } catch {
+      return this.#showFaults([CLASS.unreadable]);
+    }
+    this.#files = read.some(isRoster)
+      ? withFiles(
+          this.#files.filter((file) => !isRoster(file)),
+          read,
+        )
+      : withFiles(this.#files, read);
+    await this.#show();
+  }
+
+  async #show(): Promise<void> {
+    this.#shown += 1;
+    const shown = this.#shown;
+    if (this.#files.length === 0) return this.#body.replaceChildren(...invitation());
+    this.#status.textContent = CLASS.working;
+    try {
+      const view = await this.#client.view(this.#files);
+      if (shown === this.#shown) this.#draw(view);
+    } catch (error) {
+      this.#showFaults([(error as Error).message]);
+    }
+  }
+
+  #showFaults(words: readonly string[]): void {
+    this.#status.textContent = "";
+    this.#faults.hidden = words.length === 0;
+    this.#faults.replaceChildren(html("ul", {}, ...words.map((each) => html("li", {}, each))));
+  }
+
+  #draw(view: ClassView): void {
+    this.#showFaults(view.faults);
+    if (view.faults.length > 0) {
+      this.#body.replaceChildren(...invitation());
+      return;
+    }
+    this.#name.textContent = view.name;
+    document.title = `${view.name} · lamplane`;
+    this.#status.textContent = view.heading;
+    const planes = view.planes.flatMap(({ plane }) => plane?.file.name ?? []);
+    if (!keepClass(this.#files, planes)) this.#showFaults([CLASS.notKept]);
+    this.#body.replaceChildren(
+      html(
+        "div",
+        { class: "class-about" },
+        linesSection(CLASS.setups, view.setups),
+        ...(view.boards.length > 0 ? [linesSection(CLASS.boards, view.boards)] : []),
+        this.#filesSection(view),
+      ),
+      html("h2", {}, CLASS.planes),
+      html("ol", { class: "class-planes" }, ...view.planes.map(planeCard)),
+    );
+  }
+
+  #filesSection({ planes }: ClassView): HTMLElement {
+    const status = html("p", { role: "status" });
+    const buttons = FILES.map((file) => commandButton(file, () => void this.#save(file, status)));
+    const hasPlanes = planes.some(({ plane }) => plane);
+    for (const button of buttons) button.disabled = !hasPlanes;
+    return html(
+      "section",
+      { class: "class-files" },
+      html("h2", {}, CLASS.files),
+      html("p", {}, CLASS.filesHelp),
+      html("p", { class: "class-file-buttons" }, ...buttons),
+      status,
+    );
+  }
+
+  async #save(file: ClassFileName, status: HTMLElement): Promise<void> {
+    status.textContent = CLASS.making;
+    try {
+      const bytes = await this.#client.file(this.#files, file);
+      saveBlob(file, new Blob([bytes], { type: file.endsWith(".pdf") ? "application/pdf" : "text/csv" }));
+      status.textContent = "";
+    } catch (error) {
+      status.textContent = (error as Error).message;
+    }
+  }
+}
+
+const linesSection = (title: string, lines: readonly string[]): HTMLElement =>
+  html("section", {}, html("h2", {}, title), html("ul", {}, ...lines.map((line) => html("li", {}, line))));
+
+const invitation = (): HTMLElement[] => [html("p", {}, CLASS.intro), html("p", {}, CLASS.drop)];
+
+function leaveClass(): void {
+  location.hash = "";
+  location.reload();
+}
+
+function commandButton(words: string, act: () => void, title?: string): HTMLButtonElement {
+  const button = html("button", { type: "button", title }, words);
+  button.addEventListener("click", act);
+  return button;
+}
+
+function filePicker(id: string, words: string, title: string, open: (files: readonly File[]) => void): HTMLElement {
+  const picker = html("input", { type: "file", multiple: true, accept: ".csv,.tsv,.yaml,.yml,.json", id });
+  picker.addEventListener("change", () => {
+    const files = [...(picker.files ?? [])];
+    if (files.length > 0) open(files);
+    picker.value = "";
+  });
+  return html("label", { for: id, class: "open-file", title: title === "" ? undefined : title }, words, picker);
+}

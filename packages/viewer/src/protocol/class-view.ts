@@ -1,0 +1,66 @@
+// A class as the page shows it: plain data from the worker that reads the roster.
+import type { StripDrawing } from "./sheet-data.ts";
+
+/** The class's own files, as the command writes them. */
+export type ClassFileName = "class.pdf" | "class.csv";
+
+/** A file of a class: the roster, its base design, the shop file, a plane's own. */
+export interface ClassText {
+  readonly name: string;
+  readonly text: string;
+  /** Whether it is known to be the shop file; otherwise it is the one that the base design names. */
+  readonly isShop?: boolean;
+}
+
+export interface ClassRequest {
+  /** As far as they are at hand. */
+  readonly files: readonly ClassText[];
+  /** One of the class's files; the class itself where absent. */
+  readonly file?: ClassFileName;
+}
+
+export type ClassResponse =
+  | { readonly kind: "class"; readonly view: ClassView }
+  | { readonly kind: "class-file"; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: "failed"; readonly words: string };
+
+/** A row of the roster. */
+export interface PlaneCard {
+  /** In the roster, from 1. */
+  readonly number: number;
+  readonly name: string;
+  /** Absent for a row with faults. */
+  readonly plane?: DrawnPlane;
+  /** Faults of the row, or what the build is stuck on. */
+  readonly notes: readonly string[];
+}
+
+/** A plane of the class as it stands. */
+export interface DrawnPlane {
+  /** Its own design file, as the command writes it. */
+  readonly file: ClassText;
+  readonly drawing?: Pick<StripDrawing, "box" | "marks">;
+  /** Iron and core. */
+  readonly size: string;
+  readonly step: string;
+  readonly stepsDone: number;
+  readonly steps: number;
+  readonly measured: string;
+  /** "" where the build goes on. */
+  readonly hurdle: string;
+  readonly isStuck: boolean;
+}
+
+export interface ClassView {
+  /** The roster's, without its ending. */
+  readonly name: string;
+  /** How many planes there are, how many are built and how many stuck. */
+  readonly heading: string;
+  /** The numbers that the class shares, a line each. */
+  readonly setups: readonly string[];
+  /** What comes out of the boards, a line each; empty without boards. */
+  readonly boards: readonly string[];
+  readonly planes: readonly PlaneCard[];
+  /** What keeps the class from being laid out, with its places. */
+  readonly faults: readonly string[];
+}
