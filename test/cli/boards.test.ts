@@ -147,5 +147,5 @@ test("a class is cut from its boards; one that they are too few for says how man
   writeFileSync(roster, text(700));
   const few = await run();
   expect(few.exit).toBe(1);
-  expect(few.out).toContain("2 of 3 planes come out of these boards.");
+  expect(few.out).toContain("2 of 3 planes come out of these boards; no layout gives more.");
 });

@@ -1,74 +1,16 @@
 // Bodies out of boards: every cut right through, exact against every layout on a grid, and judged by an outside polygon library.
 import { uniformGenerator } from "@lamplane/geometry/numerics";
-import { FillRule, intersectD, type PathsD } from "clipper2-ts";
 import { describe, expect, test } from "vitest";
-import type { Board, Box, Knot } from "../../../packages/bench/src/boards/board.ts";
-import { knotBox, overlap, wholeBoard } from "../../../packages/bench/src/boards/board.ts";
+import { type Board, type Knot, overlap, wholeBoard } from "../../../packages/bench/src/boards/board.ts";
 import { layOutClass } from "../../../packages/bench/src/boards/class-boards.ts";
 import { cutParts, type Lay, type Part } from "../../../packages/bench/src/boards/cutting.ts";
-import { type BodyLayout, type BodyWood, layOutBody } from "../../../packages/bench/src/boards/plane-boards.ts";
+import { type BodyWood, layOutBody } from "../../../packages/bench/src/boards/plane-boards.ts";
+import { board, EveryCut, shared, troubles } from "../../support/boards.ts";
 
-const board = (length: number, width: number, thickness: number, more: Partial<Board> = {}): Board => ({
-  name: "board",
-  length,
-  width,
-  thickness,
-  surfaced: false,
-  rings: 0,
-  heart: "down",
-  price: 0,
-  knots: [],
-  ...more,
-});
 const PARTS = ["left cheek", "core", "right cheek"];
 const body = (length: number, height: number, core: number, cheek: number): readonly Part[] =>
   PARTS.map((name) => ({ name, length, height, thickness: name === "core" ? core : cheek }));
 const ONE = { kerf: 1, pass: 0, milling: 0 };
-
-/** Whether parts of whole sizes come out of a board by any cuts at whole places, each right through: tried one and all. */
-class EveryCut {
-  readonly #known = new Map<string, boolean>();
-  readonly #parts: readonly Part[];
-  readonly #knots: readonly Box[];
-  readonly #lays: readonly Lay[];
-  constructor(parts: readonly Part[], from: Board, lays: readonly Lay[]) {
-    this.#parts = parts;
-    this.#knots = from.knots.map((knot) => knotBox(knot, from));
-    this.#lays = lays;
-  }
-  comesOut(mask: number, box: readonly [number, number, number, number, number, number]): boolean {
-    const key = `${mask} ${box}`;
-    const known = this.#known.get(key);
-    if (known !== undefined) return known;
-    const found = this.#isSingle(mask) ? this.#one(Math.log2(mask), box) : this.#parted(mask, box);
-    this.#known.set(key, found);
-    return found;
-  }
-  #isSingle = (mask: number) => (mask & (mask - 1)) === 0;
-  #parted(mask: number, box: readonly [number, number, number, number, number, number]): boolean {
-    for (let axis = 0; axis < 3; axis++)
-      for (let at = box[2 * axis]! + 1; at + 1 < box[2 * axis + 1]!; at++) {
-        const low = box.with(2 * axis + 1, at) as typeof box extends readonly [...infer T] ? T : never;
-        const high = box.with(2 * axis, at + 1) as typeof low;
-        for (let first = (mask - 1) & mask; first > 0; first = (first - 1) & mask)
-          if (this.comesOut(first, low as never) && this.comesOut(mask & ~first, high as never)) return true;
-      }
-    return false;
-  }
-  #one(part: number, [x0, x1, y0, y1, z0, z1]: readonly [number, number, number, number, number, number]): boolean {
-    const { length, height, thickness } = this.#parts[part]!;
-    for (const lay of this.#lays) {
-      const [dy, dz] = lay === "ripped" ? [thickness, height] : [height, thickness];
-      for (let x = x0; x + length <= x1; x++)
-        for (let y = y0; y + dy <= y1; y++)
-          for (let z = z0; z + dz <= z1; z++) {
-            const place = { x: { from: x, to: x + length }, y: { from: y, to: y + dy }, z: { from: z, to: z + dz } };
-            if (!this.#knots.some((knot) => overlap(knot, place))) return true;
-          }
-    }
-    return false;
-  }
-}
 
 const LAYS: readonly (readonly Lay[])[] = [["ripped"], ["resawn"], ["ripped", "resawn"]];
 
@@ -98,73 +40,6 @@ test("500 small boards with knots: parts come out exactly where some cuts at who
   expect(Math.min(counts.yes, counts.no)).toBeGreaterThan(100);
   expect(counts.onlyTurned).toBeGreaterThan(3);
 });
-
-const rectangle = ({ x, y }: Box): PathsD => [
-  [
-    { x: x.from, y: y.from },
-    { x: x.to, y: y.from },
-    { x: x.to, y: y.to },
-    { x: x.from, y: y.to },
-  ],
-];
-const area = (paths: PathsD): number =>
-  Math.abs(
-    paths.reduce(
-      (sum, path) =>
-        sum +
-        path.reduce(
-          (own, p, i) => own + (p.x * path[(i + 1) % path.length]!.y - path[(i + 1) % path.length]!.x * p.y) / 2,
-          0,
-        ),
-      0,
-    ),
-  );
-/** Area that two boxes share as their outlines lie on the board's face, by the polygon library; 0 where they lie one above the other. */
-const shared = (a: Box, b: Box): number =>
-  Math.min(a.z.to, b.z.to) - Math.max(a.z.from, b.z.from) < 1e-6
-    ? 0
-    : area(intersectD(rectangle(a), rectangle(b), FillRule.NonZero, 6));
-
-/** What is wrong with a layout: parts that overlap, leave their board, cross a knot, are cut too small or are cut through. */
-function troubles(
-  cuttings: BodyLayout["cuttings"],
-  boards: readonly Board[],
-  parts: readonly Part[],
-  kerf: number,
-): string[] {
-  const found: string[] = [];
-  const all = cuttings.flatMap(({ placed, slab }) => placed.map((each) => ({ ...each, board: slab.board })));
-  all.forEach((each, i) => {
-    const from = boards[each.board]!;
-    const whole = wholeBoard(from, each.board).box;
-    const own = area(rectangle(each.box));
-    if (Math.abs(shared(each.box, whole) - own) > 1e-3) found.push(`${i} leaves the board`);
-    if (each.box.z.from < -1e-9 || each.box.z.to > from.thickness + 1e-9)
-      found.push(`${i} leaves the board's thickness`);
-    if (from.knots.some((knot) => shared(each.box, knotBox(knot, from)) > 1e-3)) found.push(`${i} crosses a knot`);
-    for (const other of all.slice(i + 1))
-      if (other.board === each.board && shared(each.box, other.box) > 1e-3) found.push(`${i} overlaps another`);
-    const { length, height, thickness } = parts[each.part]!;
-    const sizes = {
-      x: length,
-      y: each.lay === "ripped" ? thickness : height,
-      z: each.lay === "ripped" ? height : thickness,
-    };
-    for (const axis of ["x", "y", "z"] as const) {
-      const surfacedSides = from.surfaced ? 2 * 1.5 : 0;
-      if (each.box[axis].to - each.box[axis].from < sizes[axis] - surfacedSides - 1e-6)
-        found.push(`${i} is short along ${axis}`);
-    }
-  });
-  for (const { cuts, slab } of cuttings)
-    for (const { axis, kerf: dust, piece } of cuts) {
-      const swept: Box = { ...piece, [axis]: dust };
-      if (dust.to - dust.from > kerf + 1e-9) found.push("a kerf is too wide");
-      for (const each of all)
-        if (each.board === slab.board && overlap(each.box, swept)) found.push("a cut goes through a part");
-    }
-  return found;
-}
 
 const SAW = { kerf: 3.2, pass: 0.8, milling: 1.5 };
 const wood = (core: number, length = 255.4): BodyWood => ({

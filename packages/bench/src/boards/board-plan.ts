@@ -16,10 +16,10 @@ export interface BoardPlan {
   readonly remedies: readonly BoardRemedy[];
 }
 
-/** Undefined for a design without boards, or with a core in layers, which come out of boards of their own. */
+/** Undefined for a design without boards. */
 export function boardPlan(design: Design): BoardPlan | undefined {
   const boards = boardsAtHand(design.boards);
-  if (boards.length === 0 || design.core.layers !== "whole") return undefined;
+  if (boards.length === 0) return undefined;
   const wood = bodyWood(planeBeforeStep(design, "core"));
   const layout = layOutBody(wood, boards, boards.map(wholeBoard));
   const [missing, remedies] = layout ? [[], []] : [shortages(wood, boards), boardRemedies(design, boards)];

@@ -14,7 +14,7 @@ export function boardsText(design: Design): { text: string; comesOut: boolean } 
   const { layout, boards, wood } = plan;
   const lines = layout
     ? [
-        BOARDS.way[layout.way],
+        (design.core.layers === "whole" ? BOARDS.way : BOARDS.layeredWay)[layout.way],
         ...cutLines(design, boards, cutsByBoard(boards, [{ layout, parts: wood.parts, prefix: "" }])),
         ...(layout.price > 0 ? [BOARDS.price({ price: String(layout.price) })] : []),
       ]
@@ -31,17 +31,23 @@ export function classBoardsText(
   const planes = layout.bodies.length;
   return [
     BOARDS.head({ planes }),
-    ...(placed < planes ? [BOARDS.most({ planes, placed })] : []),
-    BOARDS.bound({
-      waste: formatPercent(layout.usedVolume > 0 ? 1 - layout.partsVolume / layout.usedVolume : 0, 0),
-      price: String(layout.price),
-      least: String(Math.ceil(layout.leastPrice)),
-    }),
+    ...(placed < planes ? [BOARDS.most({ planes, placed, most: layout.mostPlanes })] : []),
+    [wasteText(layout), ...(layout.price > 0 ? [priceText(layout)] : [])].join(" "),
     ...cuts.map(({ board, parts, cuts: own, waste }) => {
       const head = boardHead(design, boards[board]!, waste);
       return `${head}; ${parts.length} parts, ${own.length} cuts`;
     }),
   ].join("\n");
+}
+
+const wasteText = ({ usedVolume, partsVolume }: ClassLayout): string =>
+  BOARDS.waste({ waste: formatPercent(usedVolume > 0 ? 1 - partsVolume / usedVolume : 0, 0) });
+
+/** The price, and how far from least it may be. */
+function priceText({ price, leastPrice }: ClassLayout): string {
+  const least = Math.ceil(leastPrice - 1e-9);
+  const gap = least < price ? formatPercent(1 - leastPrice / price, 0) : undefined;
+  return BOARDS.bound({ price: String(price), least: String(least), gap });
 }
 
 const boardHead = (design: Design, board: Board, waste: number): string =>

@@ -1,6 +1,8 @@
 // The bodies of many planes out of the boards at hand: a bounded search, and a bound that says how far from best it can be.
 import { uniformGenerator } from "@lamplane/geometry/numerics";
 import { type Board, type Slab, volumeOf, wholeBoard } from "./board.ts";
+import { classBound } from "./class-bound.ts";
+import { type CutParts, rememberedCuts } from "./cutting.ts";
 import { type BodyLayout, type BodyWood, layOutBody, WAYS } from "./plane-boards.ts";
 
 export interface ClassLayout {
@@ -11,12 +13,12 @@ export interface ClassLayout {
   /** Places of the boards that are cut, ascending. */
   readonly used: readonly number[];
   readonly price: number;
-  /** No layout of all planes costs less: by volume alone. */
+  /** No layout of as many planes costs less. */
   readonly leastPrice: number;
   /** mm³: finished parts that were placed, and the boards that they come from. */
   readonly partsVolume: number;
   readonly usedVolume: number;
-  /** No more planes than this come out of these boards, by volume alone. */
+  /** No more planes than this come out of these boards by any layout. */
   readonly mostPlanes: number;
 }
 
@@ -32,12 +34,14 @@ export function layOutClass(
   boards: readonly Board[],
   tries = Math.max(2, Math.floor(MOST_LAID_OUT / Math.max(1, woods.length))),
 ): ClassLayout {
-  const bound = boundsOf(woods, boards);
+  const bound = classBound(woods, boards);
+  const leastForMost = bound.leastPrice(bound.mostPlanes);
+  const cut = rememberedCuts();
   let best: Attempt | undefined;
   for (const order of orders(woods, tries)) {
-    const attempt = layOutInOrder(woods, boards, order);
+    const attempt = layOutInOrder(woods, boards, order, cut);
     if (!best || isBetter(attempt, best)) best = attempt;
-    if (best.placed >= Math.min(woods.length, bound.mostPlanes) && best.price <= bound.leastPrice + 1e-9) break;
+    if (best.placed >= bound.mostPlanes && best.price <= leastForMost + 1e-9) break;
   }
   const { bodies, order, price, used } = best!;
   const placed = woods.filter((_, i) => bodies[i] !== undefined);
@@ -46,7 +50,8 @@ export function layOutClass(
     order,
     used,
     price,
-    ...bound,
+    leastPrice: bound.leastPrice(placed.length),
+    mostPlanes: bound.mostPlanes,
     partsVolume: placed.reduce((sum, wood) => sum + finishedVolume(wood), 0),
     usedVolume: used.reduce((sum, board) => sum + volumeOf(wholeBoard(boards[board]!, board).box), 0),
   };
@@ -65,12 +70,17 @@ interface Attempt {
 const isBetter = (a: Attempt, b: Attempt): boolean =>
   a.placed !== b.placed ? a.placed > b.placed : a.price !== b.price ? a.price < b.price : a.ways < b.ways;
 
-function layOutInOrder(woods: readonly BodyWood[], boards: readonly Board[], order: readonly number[]): Attempt {
+function layOutInOrder(
+  woods: readonly BodyWood[],
+  boards: readonly Board[],
+  order: readonly number[],
+  cut: CutParts,
+): Attempt {
   const bodies: (BodyLayout | undefined)[] = woods.map(() => undefined);
   const opened = new Set<number>();
   let slabs: readonly Slab[] = boards.map(wholeBoard);
   for (const plane of order) {
-    const body = layOutBody(woods[plane]!, boards, slabs, opened);
+    const body = layOutBody(woods[plane]!, boards, slabs, opened, cut);
     if (!body) continue;
     bodies[plane] = body;
     slabs = slabsLeft(slabs, body);
@@ -110,20 +120,3 @@ const finishedVolume = ({ parts, saw }: BodyWood): number =>
     (sum, { length, height, thickness }) => sum + length * (height - 2 * saw.milling) * (thickness - 2 * saw.milling),
     0,
   );
-
-function boundsOf(woods: readonly BodyWood[], boards: readonly Board[]): { leastPrice: number; mostPlanes: number } {
-  const volumes = woods.map(finishedVolume).toSorted((a, b) => a - b);
-  const at = boards.map((board, i) => ({ volume: volumeOf(wholeBoard(board, i).box), price: board.price }));
-  let left = at.reduce((sum, { volume }) => sum + volume, 0);
-  const mostPlanes = volumes.findIndex((volume) => {
-    left -= volume;
-    return left < 0;
-  });
-  let wanted = volumes.slice(0, mostPlanes < 0 ? volumes.length : mostPlanes).reduce((sum, volume) => sum + volume, 0);
-  let leastPrice = 0;
-  for (const { volume, price } of at.toSorted((a, b) => a.price / a.volume - b.price / b.volume)) {
-    leastPrice += price * Math.min(1, Math.max(0, wanted) / volume);
-    wanted -= volume;
-  }
-  return { leastPrice, mostPlanes: mostPlanes < 0 ? woods.length : mostPlanes };
-}

@@ -1,5 +1,16 @@
 // Whether some parts come out of one slab by cuts that each go right through, and how: exact, for the few parts of one plane.
-import { AXES, type Axis, type Board, type Box, type Interval, knotBox, overlap, type Slab, sizeOf } from "./board.ts";
+import {
+  AXES,
+  type Axis,
+  type Board,
+  type Box,
+  type Interval,
+  knotBox,
+  overlap,
+  type Slab,
+  sizeOf,
+  volumeOf,
+} from "./board.ts";
 
 /** A part as sawn. `height` stands across the plane's sole, `thickness` across the plane; its length lies along the grain. */
 export interface Part {
@@ -43,7 +54,13 @@ export interface Saw {
   readonly milling: number;
 }
 
+/** Whether two parts are of the same size as sawn. */
+export const isAlike = (a: Part, b: Part): boolean =>
+  a.length === b.length && a.height === b.height && a.thickness === b.thickness;
+
 const BLUR = 1e-9;
+/** Least slice that is resawn off a part's face rather than planed off, mm. Common practice, no published source. */
+const LEAST_RESAWN = 3;
 const OPPOSITE: Readonly<Record<"ripped" | "resawn", { y: "thickness" | "height"; z: "thickness" | "height" }>> = {
   ripped: { y: "thickness", z: "height" },
   resawn: { y: "height", z: "thickness" },
@@ -52,12 +69,17 @@ const OPPOSITE: Readonly<Record<"ripped" | "resawn", { y: "thickness" | "height"
 /** The search for one slab: parts with a pass on every long face, in a box that reaches out beyond the board's own faces by as much. */
 class Cutter {
   readonly #parts: readonly Part[];
+  /** By the parts: the first that is of the same size, so that parts alike are not tried in each other's place. */
+  readonly #kinds: readonly number[];
   readonly #knots: readonly Box[];
   readonly #saw: Saw;
   readonly #lays: readonly Lay[];
+  /** What did not come out of which box. */
+  readonly #failed = new Set<string>();
 
   constructor(parts: readonly Part[], board: Board, saw: Saw, lays: readonly Lay[]) {
     this.#parts = parts;
+    this.#kinds = parts.map((part) => parts.findIndex((other) => isAlike(part, other)));
     this.#knots = board.knots.map((knot) => reachingOut(knotBox(knot, board), board, saw));
     this.#saw = saw;
     this.#lays = lays;
@@ -71,8 +93,12 @@ class Cutter {
   /** How the parts come out of a box; undefined where they do not. */
   cut(parts: readonly number[], box: Box): (Omit<Cutting, "rest"> & { rest: readonly Box[] }) | undefined {
     if (parts.length === 1) return this.#one(parts[0]!, box);
+    if (this.#sawnVolume(parts) > volumeOf(box) * (1 + BLUR)) return undefined;
+    if (parts.some((part) => this.#laysIn(part, box).length === 0)) return undefined;
+    const question = `${this.#kindsOf(parts)} ${AXES.map((axis) => `${box[axis].from} ${box[axis].to}`)}`;
+    if (this.#failed.has(question)) return undefined;
     for (const axis of AXES)
-      for (const [first, second] of halves(parts)) {
+      for (const [first, second] of this.#halves(parts)) {
         const at = this.#leastRoom(first, box, axis);
         if (at === undefined) continue;
         const [low, high] = splitBox(box, axis, at, this.#saw.kerf);
@@ -86,7 +112,37 @@ class Cutter {
           rest: [...left.rest, ...right.rest],
         };
       }
+    this.#failed.add(question);
     return undefined;
+  }
+
+  /** In which a part by itself is no larger than a box. */
+  #laysIn(part: number, box: Box): Lay[] {
+    return this.#lays.filter((lay) => AXES.every((axis) => this.#size(part, lay, axis) <= sizeOf(box[axis]) + BLUR));
+  }
+
+  #kindsOf(parts: readonly number[]): string {
+    return parts
+      .map((part) => this.#kinds[part]!)
+      .toSorted((a, b) => a - b)
+      .join();
+  }
+
+  #sawnVolume(parts: readonly number[]): number {
+    const around = 2 * this.#saw.pass;
+    return parts.reduce((sum, part) => {
+      const { length, height, thickness } = this.#parts[part]!;
+      return sum + length * (height + around) * (thickness + around);
+    }, 0);
+  }
+
+  /** Every way to part a list in two, both not empty; of ways alike the first. */
+  #halves(parts: readonly number[]): [number[], number[]][] {
+    const seen = new Set<string>();
+    return halves(parts).filter(([first]) => {
+      const kinds = this.#kindsOf(first);
+      return seen.has(kinds) ? false : seen.add(kinds);
+    });
   }
 
   /** The nearest place of a cut below which some parts come out of a box. */
@@ -104,18 +160,23 @@ class Cutter {
     const ends = new Set<number>();
     for (let more = true; more; ) {
       const next = reached.flatMap(({ at, used }) =>
-        parts
-          .filter((part) => !used.includes(part))
-          .flatMap((part) =>
-            this.#lays.map((lay) => ({ end: at + this.#size(part, lay, axis), used: [...used, part] })),
-          ),
+        this.#unused(parts, used).flatMap((part) =>
+          this.#laysIn(part, box).map((lay) => ({ end: at + this.#size(part, lay, axis), used: [...used, part] })),
+        ),
       );
       const inside = next.filter(({ end }) => end <= to + BLUR);
       for (const { end } of inside) ends.add(end);
-      reached = inside.map(({ end, used }) => ({ at: end + this.#saw.kerf, used }));
+      const different = new Map(inside.map((each) => [`${each.end} ${this.#kindsOf(each.used)}`, each]));
+      reached = [...different.values()].map(({ end, used }) => ({ at: end + this.#saw.kerf, used }));
       more = reached.length > 0;
     }
     return [...ends].toSorted((a, b) => a - b);
+  }
+
+  /** Of parts alike the first alone. */
+  #unused(parts: readonly number[], used: readonly number[]): number[] {
+    const left = parts.filter((part) => !used.includes(part));
+    return left.filter((part, i) => left.findIndex((other) => this.#kinds[other] === this.#kinds[part]) === i);
   }
 
   #one(part: number, box: Box): Cutting | undefined {
@@ -188,12 +249,13 @@ function trim(box: Box, part: Box, kerf: number): { cuts: Cut[]; rest: Box[] } {
   let piece = box;
   for (const axis of AXES) {
     const { from, to } = piece[axis];
-    if (to - part[axis].to > kerf + BLUR) {
+    const planed = axis === "z" ? Math.max(kerf, LEAST_RESAWN) : kerf;
+    if (to - part[axis].to > planed + BLUR) {
       cuts.push({ axis, kerf: { from: part[axis].to, to: part[axis].to + kerf }, piece });
       rest.push({ ...piece, [axis]: { from: part[axis].to + kerf, to } });
     }
     piece = { ...piece, [axis]: { from, to: part[axis].to } };
-    if (part[axis].from - from > kerf + BLUR) {
+    if (part[axis].from - from > planed + BLUR) {
       cuts.push({ axis, kerf: { from: part[axis].from - kerf, to: part[axis].from }, piece });
       rest.push({ ...piece, [axis]: { from, to: part[axis].from - kerf } });
     }
@@ -231,3 +293,17 @@ export function cutParts(
 
 const sizeAlong = ({ length, width, thickness }: Board, axis: Axis): number =>
   axis === "x" ? length : axis === "y" ? width : thickness;
+
+/** How parts come out of a slab, or that they do not. */
+export type CutParts = typeof cutParts;
+
+/** The same, remembering what was tried: a class asks the same of the same slabs again and again. */
+export function rememberedCuts(): CutParts {
+  const known = new Map<string, Cutting | undefined>();
+  return (parts, slab, board, saw, lays) => {
+    const sizes = parts.map(({ length, height, thickness }) => [length, height, thickness]);
+    const question = JSON.stringify([sizes, slab, saw, lays]);
+    if (!known.has(question)) known.set(question, cutParts(parts, slab, board, saw, lays));
+    return known.get(question);
+  };
+}

@@ -1,8 +1,19 @@
-// One plane's core and cheeks out of the boards at hand: the way on which the grain runs on best, then the cheapest of its kind.
-import type { Elevation } from "@lamplane/parameters/elevation";
+// One plane's core, in one piece or in layers, and cheeks out of the boards at hand: the way on which the grain runs on best, then the cheapest of its kind.
+import { type Elevation, layersOf, layerThickness } from "@lamplane/parameters/elevation";
 import { sameSpecies } from "../plane-woods.ts";
+import { BOARDS } from "../words/boards.ts";
 import { type Board, type Slab, sizeOf, volumeOf } from "./board.ts";
-import { type Cut, type Cutting, cutParts, type Lay, type Part, type PlacedPart, type Saw } from "./cutting.ts";
+import {
+  type Cut,
+  type CutParts,
+  type Cutting,
+  cutParts,
+  type Lay,
+  type Part,
+  type PlacedPart,
+  type Saw,
+} from "./cutting.ts";
+import { cutFromSlabs } from "./several-slabs.ts";
 
 /** In the order in which they are tried: how well the grain runs on from cheek to core to cheek. */
 export const WAYS = ["one-billet", "end-of-the-board", "resawn", "several-boards"] as const;
@@ -27,8 +38,9 @@ export interface BodyLayout {
   readonly price: number;
 }
 
-/** Left cheek, core and right cheek as they are sawn. */
-export function bodyWood({ design, widths }: Elevation): BodyWood {
+/** Left cheek, core and right cheek as they are sawn; the layers of a core that is glued up, as they stand in it. */
+export function bodyWood(plane: Elevation): BodyWood {
+  const { design, widths } = plane;
   const { kerf, jointingPass: pass, millingAllowance: milling } = design.shop;
   const part = (name: string, thickness: number): Part => ({
     name,
@@ -36,10 +48,14 @@ export function bodyWood({ design, widths }: Elevation): BodyWood {
     height: widths.blankHeight + 2 * milling,
     thickness,
   });
-  const cheeks = ["left cheek", "right cheek"].map((name) => part(name, widths.roughCheek));
+  const layers = layersOf(plane);
+  const core = layers
+    ? // A layer is planed from the board's own faces: no more than a pass off each, and none off a board that is surfaced.
+      layers.map((layer, i) => part(BOARDS.layer({ number: i + 1 }), layerThickness(layer) + 2 * pass)).toReversed()
+    : [part("core", widths.roughCore)];
   return {
-    parts: [cheeks[0]!, part("core", widths.roughCore), cheeks[1]!],
-    saw: { kerf, pass, milling },
+    parts: [part("left cheek", widths.roughCheek), ...core, part("right cheek", widths.roughCheek)],
+    saw: { kerf, pass, milling: layers ? pass : milling },
     species: design.wood.body,
   };
 }
@@ -47,6 +63,7 @@ export function bodyWood({ design, widths }: Elevation): BodyWood {
 /**
  * The layout by the first way that does; of one way the one that costs least, then the one that leaves the larger slabs whole.
  * @param opened boards that something is cut from already: they cost nothing more
+ * @param cut of a search that lays out many planes: remembers what it has tried
  * @returns undefined where the body does not come out of these slabs by any cuts
  */
 export function layOutBody(
@@ -54,6 +71,7 @@ export function layOutBody(
   boards: readonly Board[],
   slabs: readonly Slab[],
   opened: ReadonlySet<number> = new Set(),
+  cut: CutParts = cutParts,
 ): BodyLayout | undefined {
   const shortest = Math.min(...wood.parts.map((part) => part.length));
   const fitting = slabs
@@ -72,37 +90,47 @@ export function layOutBody(
       opened,
     ),
   });
-  const firstOf = (way: Way, cut: (slab: Slab) => Cutting | undefined): BodyLayout | undefined => {
+  const firstOf = (way: Way, cutSlab: (slab: Slab) => Cutting | undefined): BodyLayout | undefined => {
     for (const slab of fitting) {
-      const cutting = cut(slab);
+      const cutting = cutSlab(slab);
       if (cutting) return layout(way, [{ ...cutting, slab }]);
     }
     return undefined;
   };
-  const cutAll = (slab: Slab, lays: readonly Lay[]) => cutParts(wood.parts, slab, boards[slab.board]!, wood.saw, lays);
+  const cutAll = (slab: Slab, lays: readonly Lay[]) => cut(wood.parts, slab, boards[slab.board]!, wood.saw, lays);
+  const fromSeveral = (): BodyLayout | undefined => {
+    const price = (board: number) => priceOfAll([{ board }], boards, opened);
+    const cuttings = cutFromSlabs({ ...wood, boards, priceOf: price, cut }, fitting);
+    const count = new Set(cuttings?.map(({ slab }) => slab.board)).size;
+    return cuttings && layout(count === 1 ? "end-of-the-board" : "several-boards", cuttings);
+  };
   return (
-    firstOf("one-billet", (slab) => cutBillet(wood, slab, boards[slab.board]!)) ??
+    firstOf("one-billet", (slab) => cutBillet(wood, slab, boards[slab.board]!, cut)) ??
     firstOf("end-of-the-board", (slab) => cutAll(slab, ["ripped"]) ?? cutAll(slab, ["resawn"])) ??
     firstOf("resawn", (slab) => cutAll(slab, ["ripped", "resawn"])) ??
-    acrossSlabs(wood, boards, fitting, opened, layout)
+    fromSeveral()
   );
 }
 
 const priceOf = ({ board }: Slab, boards: readonly Board[], opened: ReadonlySet<number>): number =>
   opened.has(board) ? 0 : boards[board]!.price;
 
-const priceOfAll = (slabs: readonly Slab[], boards: readonly Board[], opened: ReadonlySet<number>): number =>
+const priceOfAll = (
+  slabs: readonly Pick<Slab, "board">[],
+  boards: readonly Board[],
+  opened: ReadonlySet<number>,
+): number =>
   [...new Set(slabs.map(({ board }) => board))].reduce(
     (sum, board) => sum + (opened.has(board) ? 0 : boards[board]!.price),
     0,
   );
 
 /** Cheek, core and cheek beside each other in one piece, as a billet is ripped: the grain runs on from one to the next. */
-function cutBillet({ parts, saw }: BodyWood, slab: Slab, board: Board): Cutting | undefined {
+function cutBillet({ parts, saw }: BodyWood, slab: Slab, board: Board, cut: CutParts): Cutting | undefined {
   const sawn = parts.map(({ thickness }) => thickness + 2 * saw.pass);
   const whole = sawn.reduce((sum, size) => sum + size, 0) + (parts.length - 1) * saw.kerf;
   const billet: Part = { ...parts[0]!, name: "billet", thickness: whole - 2 * saw.pass };
-  const found = cutParts([billet], slab, board, saw, ["ripped", "resawn"]);
+  const found = cut([billet], slab, board, saw, ["ripped", "resawn"]);
   if (!found) return undefined;
   const [{ lay, box }] = found.placed as [PlacedPart];
   const axis = lay === "ripped" ? "y" : "z";
@@ -123,56 +151,4 @@ function cutBillet({ parts, saw }: BodyWood, slab: Slab, board: Board): Cutting 
     from = to + saw.kerf;
   });
   return { placed, cuts: [...found.cuts, ...cuts], rest: found.rest };
-}
-
-/** Parts out of several slabs: as few boards as there can be, then the cheapest, then the fewest slabs. */
-function acrossSlabs(
-  wood: BodyWood,
-  boards: readonly Board[],
-  slabs: readonly Slab[],
-  opened: ReadonlySet<number>,
-  layout: (way: Way, cuttings: readonly SlabCutting[]) => BodyLayout,
-): BodyLayout | undefined {
-  const cutFrom = (mask: number, slab: Slab): SlabCutting | undefined => {
-    const own = wood.parts.flatMap((part, k) => ((mask >> k) & 1 ? [{ part, k }] : []));
-    const parts = own.map(({ part }) => part);
-    const cut = (lays: readonly Lay[]) => cutParts(parts, slab, boards[slab.board]!, wood.saw, lays);
-    const found = cut(["ripped"]) ?? cut(["resawn"]) ?? cut(["ripped", "resawn"]);
-    return found && { ...found, slab, placed: found.placed.map((each) => ({ ...each, part: own[each.part]!.k })) };
-  };
-  const all = 2 ** wood.parts.length - 1;
-  const cuttings = new Map<number, SlabCutting[]>();
-  for (let mask = 1; mask < all; mask++)
-    cuttings.set(
-      mask,
-      slabs.flatMap((slab) => cutFrom(mask, slab) ?? []),
-    );
-  let best: { rank: readonly number[]; cuttings: readonly SlabCutting[] } | undefined;
-  const extend = (left: number, chosen: readonly SlabCutting[]): void => {
-    const used = chosen.map(({ slab }) => slab);
-    const count = new Set(used.map(({ board }) => board)).size;
-    const rank = [
-      count,
-      priceOfAll(used, boards, opened),
-      chosen.length,
-      used.reduce((sum, { box }) => sum + volumeOf(box), 0),
-    ];
-    if (best && !isLess(rank, best.rank)) return;
-    if (left === 0) {
-      best = { rank, cuttings: chosen };
-      return;
-    }
-    const lowest = left & -left;
-    for (const [mask, found] of cuttings)
-      if ((mask & lowest) !== 0 && (mask & ~left) === 0)
-        for (const cutting of found) if (!used.includes(cutting.slab)) extend(left & ~mask, [...chosen, cutting]);
-  };
-  extend(all, []);
-  if (!best) return undefined;
-  return layout(best.rank[0] === 1 ? "end-of-the-board" : "several-boards", best.cuttings);
-}
-
-function isLess(a: readonly number[], b: readonly number[]): boolean {
-  const k = a.findIndex((value, i) => Math.abs(value - b[i]!) > 1e-9);
-  return k >= 0 && a[k]! < b[k]!;
 }

@@ -1,7 +1,8 @@
 // The build folded once: what each finished step found and what it left. Every question about a build reads this.
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { type Step, stepsDone } from "../steps.ts";
-import { applyStep, type BuildSnapshot, NOTHING_MEASURED, snapshotMeasurements } from "./step-effects.ts";
+import { type BuildSnapshot, NOTHING_MEASURED, snapshotMeasurements } from "./build-snapshot.ts";
+import { applyStep } from "./step-effects.ts";
 
 /** A step that is done. What one step leaves is what the next one finds. */
 export interface StepRecord {

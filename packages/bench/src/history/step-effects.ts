@@ -1,6 +1,5 @@
 // What each finished step fixes: measured values take the plan's place, and what was `auto` stays as it was cut.
 
-import type { Point } from "@lamplane/geometry";
 import { cosDeg, cotDeg, sinDeg, tanDeg } from "@lamplane/geometry";
 import { lengthsText, valueAt, withValue } from "@lamplane/parameters/design";
 import {
@@ -22,44 +21,11 @@ import {
 import type { Design } from "@lamplane/parameters/table";
 import { MEASURED_ROWS } from "../measured-values.ts";
 import { mouthSeenInMiddle, readUnevenness } from "../mouth/mouth-skew.ts";
-import { STEPS, type Step, stepIndex } from "../steps.ts";
+import { STEPS, type Step } from "../steps.ts";
+import { type BuildSnapshot, type Measured, replaceSection } from "./build-snapshot.ts";
 import { mouthSides, planeOf } from "./planes.ts";
 
-/** The plane as far as it is built; `pinHole` once it is bored. */
-export interface BuildSnapshot {
-  readonly design: Design;
-  readonly pinHole?: Point;
-  readonly isWedgeMade?: true;
-  /** Mouth seen beside the left cheek less that beside the right, mm, where both were read. */
-  readonly mouthUneven?: number;
-}
-type Measured = Design["measured"];
 type StepEffect = (snapshot: BuildSnapshot, measured: Measured) => BuildSnapshot;
-
-export const NOTHING_MEASURED: Measured = { done: "nothing" } as Measured;
-
-/** What the result must remember of the bench, so that it can be taken further: where the hole is, what is left of the sole, and how far the mouth is open. */
-export function snapshotMeasurements({ design, pinHole, mouthUneven }: BuildSnapshot, done: Step): Measured {
-  const { allowance } = design.sole;
-  const opens = () => mouthOpeningAt(mouthSides(design), -allowance);
-  return {
-    ...NOTHING_MEASURED,
-    done,
-    ...(pinHole ? { pinHoleFromEnd: pinHole.x + design.body.trim / 2, pinHoleHeight: pinHole.y + allowance } : {}),
-    ...(stepIndex(done) >= stepIndex("sole") ? { allowanceLeft: allowance } : {}),
-    ...(stepIndex(done) >= stepIndex("mouth") && allowance > 0 ? { mouthSeen: opens() } : {}),
-    ...(mouthUneven === undefined
-      ? {}
-      : { mouthSeenLeft: opens() + mouthUneven / 2, mouthSeenRight: opens() - mouthUneven / 2 }),
-  };
-}
-
-/** A design with some keys of some sections replaced. */
-function replaceSection<
-  S extends "iron" | "body" | "ramp" | "bed" | "mouth" | "sole" | "core" | "recess" | "wedge" | "pin",
->(design: Design, section: S, values: Partial<Design[S]>): Design {
-  return { ...design, [section]: { ...design[section], ...values } };
-}
 
 /** What a step makes of what stands: its readings take their parameters' places, and the rest follows. */
 export const applyStep = (snapshot: BuildSnapshot, step: Step, measured: Measured): BuildSnapshot =>

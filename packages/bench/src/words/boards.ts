@@ -11,6 +11,14 @@ export const BOARDS = {
     resawn: "All from one board, some of it resawn: cheeks from its face.",
     "several-boards": "From several boards: match colour and grain before you saw.",
   },
+  /** The same of a core that is glued up in layers. */
+  layeredWay: {
+    "one-billet": "One piece, ripped into cheeks and layers: the grain runs on across the plane.",
+    "end-of-the-board": "All cheeks and layers from one board, one behind the other.",
+    resawn: "All cheeks and layers from one board, some of it resawn.",
+    "several-boards": "Cheeks and layers from several boards: match colour and grain before you saw.",
+  },
+  layer: sentence(({ number }: { number: number }) => `layer ${number}`, { number: 2 }),
   board: sentence(
     ({ name, size, heart, waste }: { name: string; size: string; heart: "up" | "down"; waste: string }) =>
       `${name}: ${size}, heart side ${heart}; ${waste} waste`,
@@ -73,14 +81,19 @@ export const BOARDS = {
   paper: "boards",
   partHead: ["", "part", "as sawn", "rings to sole"],
   mark: "Mark the heart side on the board and on each part as it comes off.",
+  waste: sentence(({ waste }: { waste: string }) => `Waste ${waste} of the boards used.`, { waste: "38 %" }),
   bound: sentence(
-    ({ waste, price, least }: { waste: string; price: string; least: string }) =>
-      `Waste ${waste} of the boards used. Price ${price}; no layout costs less than ${least}, by volume alone.`,
-    { waste: "38 %", price: "150", least: "121" },
+    ({ price, least, gap }: { price: string; least: string; gap: string | undefined }) =>
+      gap === undefined
+        ? `Price ${price}: no other layout costs less.`
+        : `Price ${price}. No layout costs less than ${least}, so a better one could save ${gap} at most.`,
+    { price: "70", least: "70", gap: undefined },
+    { price: "150", least: "142", gap: "5 %" },
   ),
   most: sentence(
-    ({ planes, placed }: { planes: number; placed: number }) =>
-      `${placed} of ${planes} planes come out of these boards.`,
-    { planes: 12, placed: 11 },
+    ({ planes, placed, most }: { planes: number; placed: number; most: number }) =>
+      `${placed} of ${planes} planes come out of these boards; ${most > placed ? `no layout gives more than ${most}` : "no layout gives more"}.`,
+    { planes: 12, placed: 11, most: 11 },
+    { planes: 12, placed: 10, most: 11 },
   ),
 } as const;

@@ -20,9 +20,7 @@ export function classBoards(
   entries: readonly BoardEntry[],
 ): ClassBoards | undefined {
   const toSaw = designs.flatMap((design, i) =>
-    lockedParameters(design).has("body.cheek") || design.core.layers !== "whole"
-      ? []
-      : [{ design, prefix: `${numbers[i]} ` }],
+    lockedParameters(design).has("body.cheek") ? [] : [{ design, prefix: `${numbers[i]} ` }],
   );
   const [first] = toSaw;
   if (entries.length === 0 || !first) return undefined;
