@@ -49,7 +49,7 @@ export interface NestedReport {
 /** Undefined where the shop names no sheet that anything could be cut from. */
 export async function nestedReport(design: Design): Promise<NestedReport | undefined> {
   if (design.sheets.length === 0) return undefined;
-  const { nestPlane, noPlaceText } = await import("@lamplane/export/router");
+  const { nestPlane, noPlaceText } = await import("@lamplane/export/nested");
   const nested = nestPlane(asBuiltPlane(design));
   return (
     nested && {

@@ -17,7 +17,7 @@ import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
-import { goToBench, type SharingContext, shareDrawn } from "./sharing.ts";
+import { goToBench, type SharingContext, shareDrawn, showRouterPath } from "./sharing.ts";
 
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
@@ -134,6 +134,7 @@ export class SheetController {
       redo: () => void this.#store.redo(),
       share: () => void shareDrawn(this.#shared()),
       goToBench: () => void goToBench(this.#shared()),
+      openRouter: () => void showRouterPath(this.#shared()),
       measure: () => {
         const on = this.#parts.measure.toggle();
         this.#parts.toolbar.measuring.setAttribute("aria-pressed", String(on));
