@@ -32,7 +32,7 @@ if (
   )
 ) {
   const { build } = await import("vite");
-  for (const mode of ["production", "body", "guide", "bench", "class", "share", "pack"])
+  for (const mode of ["production", "body", "guide", "bench", "class", "router", "share", "pack"])
     await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
   copyFileSync(`${here}THIRD-PARTY.md`, `${here}dist/licences.txt`);
   writeServiceWorker(`${here}dist/`, `${here}src/offline/service-worker.js`);

@@ -44,6 +44,7 @@ const LATER: Readonly<Record<string, string>> = {
   pack: "src/pack/pack-maker.ts",
   bench: "src/bench/bench-script.ts",
   class: "src/class/class-script.ts",
+  router: "src/router/router-script.ts",
   share: "src/share/share-script.ts",
 };
 

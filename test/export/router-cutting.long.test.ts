@@ -1,5 +1,5 @@
 // Random planes cut by random machines: every program read by the interpreter, cut from its stock by the interpreter's moves.
-// `pnpm test:full` tries 200 designs (some 40 minutes); ROUTER_DESIGNS and ROUTER_SEED choose others.
+// `pnpm test:full` tries 200 designs (25 minutes of one core); ROUTER_DESIGNS and ROUTER_SEED choose others.
 import { expect, test } from "vitest";
 import { randomDesigns, seeded } from "../support/designs.ts";
 import { extent } from "../support/extent.ts";

@@ -1,5 +1,8 @@
 // Programs cut from stock by an interpreter's own moves: the part stays whole, nothing is left beside it but bridges and named corners.
+import { point, polygon } from "@lamplane/geometry";
 import { describe, expect, test } from "vitest";
+import { planProgram } from "../../packages/export/src/router/program.ts";
+import { sheetSetUp } from "../../packages/export/src/router/set-up.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import { requireProgram } from "../support/outside-programs.ts";
 import { faultsOfCutting } from "../support/router-cutting.ts";
@@ -108,4 +111,28 @@ describe("what cannot be cut is refused with its figure", () => {
   test("no end mill at all", () => {
     expect(limits([CUTTERS.at(-1)!]).every(({ code }) => code === "no-end-mill")).toBe(true);
   });
+});
+
+test("no tab stands in a slot so narrow that the way back along its other side cuts it off", () => {
+  const slot = 13; // mm: room for the cutter's way up one side and down the other, none for a bridge between them
+  const corners = [
+    [0, 0],
+    [60, 0],
+    [60, 80],
+    [60 + slot, 80],
+    [60 + slot, 0],
+    [140, 0],
+    [140, 120],
+    [0, 120],
+  ].map(([x, y]) => point(x!, y!));
+  const part = polygon(...corners);
+  const setUp = sheetSetUp({ name: "slotted", title: "", outlines: [part], circles: [], thickness: 12 }, 20);
+  const { router } = designWith({ "router.tabs.spacing": 40 });
+  const planned = planProgram(setUp, { ...router, area: { width: 900, depth: 900, height: 200 } }, [
+    cutter("end-9", 9),
+  ]);
+  if ("limit" in planned) throw new Error(planned.limit.code);
+  const beside = ({ x, y }: { x: number; y: number }) => x > 79 && x < 81 + slot && y < 99;
+  expect(planned.program.tabs.length).toBeGreaterThanOrEqual(8);
+  expect(planned.program.tabs.filter(beside)).toEqual([]);
 });

@@ -25,6 +25,7 @@ test("the built page holds every licence, each script says where, and keeps the 
     "class.js",
     "guide.js",
     "pack.js",
+    "router.js",
     "service-worker.js",
     "share.js",
     "sheet.js",

@@ -117,7 +117,7 @@ export function faultsOfSheetPrograms(sheets: readonly NestedSheet[], { router, 
     const planned = planProgram(setUp, router, cutters);
     if ("limit" in planned) return [`${sheet.piece.name}: ${planned.limit.code}`];
     const { program } = planned;
-    const text = programText(program, router, cutters, { head: [setUp.title], fit: ({ name }) => `fit ${name}` });
+    const { text } = programText(program, router, cutters, { head: [setUp.title], fit: ({ name }) => `fit ${name}` });
     const top = router.zero === "corner-spoilboard" ? setUp.height : 0;
     const { area, tabs } = router;
     return faultsOfCutting(text, program, { area, tabs, top }).map((fault) => `${sheet.piece.name}: ${fault}`);

@@ -15,16 +15,25 @@ interface CanonicalMove {
   readonly points: readonly { readonly x: number; readonly y: number; readonly z: number }[];
 }
 
+/** Bytes: a line of some hundred for each move. */
+const MOST_OUTPUT = 1 << 28;
+
 /** The interpreter's moves, or what it has to say. Sections are parted by stops and cutter changes. */
 export function canonicalMoves(text: string): { moves: CanonicalMove[]; complaint: string } {
   const folder = mkdtempSync(join(tmpdir(), "lamplane-rs274-"));
   try {
     const file = join(folder, "program.ngc");
     writeFileSync(file, text);
-    const out = execFileSync("rs274", ["-g", file], { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+    const out = execFileSync("rs274", ["-g", file], {
+      encoding: "utf8",
+      stdio: ["ignore", "pipe", "pipe"],
+      maxBuffer: MOST_OUTPUT,
+      env: { ...process.env, HOME: folder }, // its tool table is a file there, which no other run may share
+    });
     return { moves: parseMoves(out), complaint: /PROGRAM_END/.test(out) ? "" : "does not end" };
   } catch (error) {
-    return { moves: [], complaint: String((error as { stderr?: string }).stderr ?? error) };
+    const { message, status, signal } = error as { message: string; status?: number; signal?: string };
+    return { moves: [], complaint: `${message} (status ${status}, signal ${signal})` };
   } finally {
     rmSync(folder, { recursive: true });
   }
@@ -150,6 +159,7 @@ function deepParts(points: CanonicalMove["points"], z: number): Point[][] {
 }
 
 const NEAR = 0.01; // mm: what may be gone of a part, or be left beside it
+const SURELY_GONE = NEAR - 3 * CHORD; // what shows as gone, where arcs of part, way and cutter are all short by a chord's height
 const RING = 0.4; // mm: how far beside the part all must be gone
 
 export interface Judged {
@@ -217,7 +227,7 @@ function levelJudge(program: Program, tabs: Judged["tabs"], radius: number) {
       .flatMap((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : f.outline]));
     const hasTabs = hasTabsAt(program, tabs, z);
     const stock = outer.length > 0 ? outer : rectangleOf(setUp);
-    const gouge = areaOf(both(swept, grow(less(stock, open), -NEAR)));
+    const gouge = areaOf(both(swept, grow(less(stock, open), -SURELY_GONE)));
     const all = Clipper.union([...ring, ...grow(open, -NEAR)], FillRule.NonZero);
     const wanted = less(all, [...(hasTabs ? bridges : []), ...corners]);
     const left = areaOf(grow(less(both(wanted, rectangleOf(setUp)), swept), -0.003));

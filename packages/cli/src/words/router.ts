@@ -3,7 +3,7 @@ import { countText, sentence } from "@lamplane/parameters/words";
 
 export const ROUTER = {
   cutsAll: sentence(
-    ({ programs }: { programs: number }) => `Router: ${countText(programs, "program")}, nothing refused.`,
+    ({ programs }: { programs: number }) => `Router: ${countText(programs, "program")}; every part is cut.`,
     {
       programs: 12,
     },

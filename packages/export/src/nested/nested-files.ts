@@ -5,9 +5,10 @@ import type { Design } from "@lamplane/parameters/table";
 import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import type { RouterSheets, SetUpPage } from "@lamplane/sheets/pages";
 import { dxfText } from "../dxf.ts";
-import { programFiles, setUpPage } from "../router/files.ts";
+import { setUpPage } from "../router/files.ts";
 import { hasRouter, limitText } from "../router/plane-programs.ts";
 import { planProgram } from "../router/program.ts";
+import { programFiles } from "../router/program-files.ts";
 import { flatFeatures, type SetUp } from "../router/set-up.ts";
 import { NESTED, NO_PLACE } from "../words/nested.ts";
 import { cutOf } from "./flat-items.ts";
@@ -70,7 +71,7 @@ function sheetFiles(sheet: NestedSheet, number: number, design: Design, version:
   if (!hasRouter(design)) return { texts, page: plain, refused: [] };
   const planned = planProgram(sheetSetUp(sheet, name, title), design.router, design.cutters);
   if ("limit" in planned) return { texts, page: plain, refused: [[`${name}.ngc`, limitText(planned.limit, design)]] };
-  for (const [path, text] of programFiles(planned.program, design, version, FOLDER)) texts.set(path, text);
+  for (const { path, text } of programFiles(planned.program, design, version, FOLDER)) texts.set(path, text);
   const page = setUpPage(planned.program, [...texts.keys()], design);
   return {
     texts,

@@ -3,8 +3,8 @@ import type { Circle } from "@lamplane/geometry";
 import { passDepths } from "./passes.ts";
 import type { ToolpathWriter } from "./toolpath.ts";
 
-/** How far a drill's diameter may be off a hole's, mm: a hundredth a side, as near as any wall is cut. */
-export const DRILL_FIT = 0.02;
+/** How far a drill's diameter may be off a hole's, mm: as near as any wall is cut. */
+export const DRILL_FIT = 0.01;
 
 export function drillHole(to: ToolpathWriter, { centre }: Circle, depth: number): void {
   to.goOver(centre);

@@ -82,9 +82,9 @@ function finishWall(to: ToolpathWriter, { wall, outline, depth, allowance }: Wal
   const last = loopFrom(loop, approach?.along ?? 0);
   to.goOver(approach?.leadIn[0]?.from ?? last[0]!.from);
   to.plungeTo(-depth); // through what the passes have cleared
-  if (approach) to.follow(approach.leadIn);
-  to.follow(last);
-  if (approach) to.follow(approach.leadOut);
+  if (approach) to.inRole("lead", () => to.follow(approach.leadIn));
+  to.inRole("finish", () => to.follow(last));
+  if (approach) to.inRole("lead", () => to.follow(approach.leadOut));
   to.lift();
 }
 

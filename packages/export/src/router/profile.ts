@@ -69,10 +69,13 @@ function finishPass(
 ): void {
   const last = loopFrom(wall, approach?.along ?? nearestAlong(way[0]!.from, wall).along);
   const half = tabs.width / 2 + to.cutter.diameter / 2;
-  to.lineTo(approach?.leadIn[0]?.from ?? last[0]!.from);
-  if (approach) to.follow(approach.leadIn);
-  passAt(to, last, to.at.z, { tabs: tabIntervals(last, cut.tabs, half), top: cut.tabTop }, rampAngle, false);
-  if (approach) to.follow(approach.leadOut);
+  const over = { tabs: tabIntervals(last, cut.tabs, half), top: cut.tabTop };
+  to.inRole("lead", () => {
+    to.lineTo(approach?.leadIn[0]?.from ?? last[0]!.from);
+    if (approach) to.follow(approach.leadIn);
+  });
+  to.inRole("finish", () => passAt(to, last, to.at.z, over, rampAngle, false));
+  if (approach) to.inRole("lead", () => to.follow(approach.leadOut));
 }
 
 const pointOf = (loop: Outline, along: number): Point => loopFrom(loop, along)[0]!.from;

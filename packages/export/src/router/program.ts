@@ -134,7 +134,7 @@ function planProfile(
   mills: readonly Cutter[],
 ): OperationResult {
   const cutter = leavingLeast(mills, (mill) => cornersLeft(outline, mill.diameter / 2))!;
-  const places = placeTabs(outline, offsetOutline(outline, cutter.diameter / 2)[0]!, router.tabs, cutter.diameter);
+  const places = placeTabs(outline, offsetOutline(outline, cutter.diameter / 2), router.tabs, cutter.diameter);
   if ("longestRun" in places)
     return { code: "tab-run", value: places.longestRun, limit: tabRun(router.tabs, cutter.diameter) };
   const { tabs } = places;

@@ -18,21 +18,27 @@ export interface ProgramWords {
   readonly fit: (cutter: Cutter) => string;
 }
 
+export interface ProgramText {
+  readonly text: string;
+  /** For each toolpath, the number of each move's line in the text, the first line being 1. */
+  readonly lines: readonly (readonly number[])[];
+}
+
 /** One program for all cutters of a set-up. */
 export function programText(
   { toolpaths, setUp }: Program,
   router: RouterRule,
   cutters: readonly Cutter[],
   words: ProgramWords,
-): string {
+): ProgramText {
   const write = new BlockWriter(router, router.zero === "corner-spoilboard" ? setUp.height : 0);
   write.comments(words.head);
   write.begin();
-  toolpaths.forEach((toolpath, i) => {
+  const lines = toolpaths.map((toolpath, i) => {
     write.change(toolpath, cutters.indexOf(toolpath.cutter) + 1, words.fit(toolpath.cutter), i === 0);
-    write.toolpath(toolpath);
+    return write.toolpath(toolpath);
   });
-  return write.end();
+  return { text: write.end(), lines };
 }
 
 class BlockWriter {
@@ -66,12 +72,14 @@ class BlockWriter {
     this.#lines.push(`S${cutter.speed} M3`, `G0 Z${this.#height(start.z)}`);
   }
 
-  toolpath({ start, moves }: Toolpath): void {
+  /** @returns the number of each move's line */
+  toolpath({ start, moves }: Toolpath): number[] {
     let at = start;
-    for (const move of moves) {
-      this.#lines.push(this.#block(at, move));
+    return moves.map((move) => {
+      const block = this.#block(at, move);
       at = move.to;
-    }
+      return this.#lines.push(block);
+    });
   }
 
   end(): string {

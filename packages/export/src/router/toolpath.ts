@@ -1,21 +1,25 @@
 // What a cutter does, as data: moves in mm, x and y from the set-up's zero, z up from the stock's top.
-import { type Point, pointAlong, type Segment, segmentLength, subsegment } from "@lamplane/geometry";
+import { atan2Deg, cosDeg, type Point, type Segment, segmentLength, sinDeg, subsegment } from "@lamplane/geometry";
 import type { Cutter } from "@lamplane/parameters/table";
 
 export interface Point3D extends Point {
   readonly z: number;
 }
 
+/** What a cut is for: a pass with wood on its way, the last pass along a wall, the way to a wall and off it, down along a slope, straight down, straight up. */
+export type CutRole = "pass" | "finish" | "lead" | "ramp" | "plunge" | "rise";
+
 /** `feed` in mm/min; an arc turns about `centre` by `sweep` degrees, positive counter-clockwise, and rises or sinks evenly. */
 export type Move =
   | { readonly kind: "rapid"; readonly to: Point3D }
-  | { readonly kind: "line"; readonly to: Point3D; readonly feed: number }
+  | { readonly kind: "line"; readonly to: Point3D; readonly feed: number; readonly role: CutRole }
   | {
       readonly kind: "arc";
       readonly to: Point3D;
       readonly centre: Point;
       readonly sweep: number;
       readonly feed: number;
+      readonly role: CutRole;
     };
 
 /** What one cutter does between two changes. */
@@ -36,6 +40,7 @@ export class ToolpathWriter {
   readonly #rapidHeight: number;
   readonly #start: Point3D;
   #at: Point3D;
+  #role: CutRole = "pass";
 
   constructor(cutter: Cutter, rapidHeight: number) {
     this.#cutter = cutter;
@@ -50,6 +55,14 @@ export class ToolpathWriter {
 
   get cutter(): Cutter {
     return this.#cutter;
+  }
+
+  /** What is cut within is for this. */
+  inRole(role: CutRole, cut: () => void): void {
+    const before = this.#role;
+    this.#role = role;
+    cut();
+    this.#role = before;
   }
 
   /** Up out of the wood at the cutting feed, then fast; across; down to the stock's top. */
@@ -103,13 +116,21 @@ export class ToolpathWriter {
   }
 
   #line(to: Point3D, feed: number): void {
-    if (!isSame(this.#at, to)) this.#moves.push({ kind: "line", to, feed });
+    if (!isSame(this.#at, to)) this.#moves.push({ kind: "line", to, feed, role: this.#roleOf(to) });
     this.#at = to;
   }
 
   #arc(centre: Point, sweep: number, to: Point3D, feed: number): void {
-    this.#moves.push({ kind: "arc", to, centre, sweep, feed });
+    this.#moves.push({ kind: "arc", to, centre, sweep, feed, role: this.#roleOf(to, true) });
     this.#at = to;
+  }
+
+  /** @param turns whether the cutter goes sideways though it ends where it begins */
+  #roleOf(to: Point3D, turns = false): CutRole {
+    const isSideways = turns || Math.hypot(to.x - this.#at.x, to.y - this.#at.y) > SAME;
+    const drop = this.#at.z - to.z;
+    if (isSideways) return drop > SAME ? "ramp" : this.#role;
+    return drop > 0 ? "plunge" : "rise";
   }
 }
 
@@ -120,8 +141,10 @@ function halfTurns(segment: Segment): Segment[] {
   return Array.from({ length: parts }, (_, i) => subsegment(segment, i / parts, (i + 1) / parts));
 }
 
+/** Places nearer to each other are one, mm. */
+const SAME = 1e-9;
 const isSame = (a: Point3D, b: Point3D): boolean =>
-  Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y), Math.abs(a.z - b.z)) < 1e-9;
+  Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y), Math.abs(a.z - b.z)) < SAME;
 
 /** mm/min: how fast a small router is taken to travel between cuts. */
 const RAPID = 3000;
@@ -130,16 +153,16 @@ const RAPID = 3000;
 export function cuttingTime({ start, moves }: Toolpath): number {
   let [at, minutes] = [start, 0];
   for (const move of moves) {
-    minutes += moveLength(at, move) / (move.kind === "rapid" ? RAPID : move.feed);
+    minutes += moveMinutes(at, move);
     at = move.to;
   }
   return minutes;
 }
 
-function moveLength(from: Point3D, move: Move): number {
-  const rise = move.to.z - from.z;
-  const flat = segmentLength(moveSegment(from, move));
-  return Math.hypot(flat, rise);
+/** Time that one move takes, minutes. */
+export function moveMinutes(from: Point3D, move: Move): number {
+  const length = Math.hypot(segmentLength(moveSegment(from, move)), move.to.z - from.z);
+  return length / (move.kind === "rapid" ? RAPID : move.feed);
 }
 
 /** A move seen from above. */
@@ -155,21 +178,32 @@ export const moveSegment = (from: Point3D, move: Move): Segment =>
       }
     : { kind: "line", from, to: move.to };
 
-/** Box that holds all moves. Arcs count by points a few degrees apart. */
+/** Box that holds all moves. */
 export function toolpathBounds(paths: readonly Toolpath[]): { min: Point3D; max: Point3D } {
-  const points = paths.flatMap(({ start, moves }) => {
+  const [min, max] = [
+    { x: Infinity, y: Infinity, z: Infinity },
+    { x: -Infinity, y: -Infinity, z: -Infinity },
+  ];
+  for (const { start, moves } of paths) {
     let at = start;
-    return moves.flatMap((move): Point3D[] => {
-      const segment = moveSegment(at, move);
+    for (const move of moves) {
+      for (const { x, y } of [move.to, ...arcSides(moveSegment(at, move))]) {
+        [min.x, min.y] = [Math.min(min.x, x), Math.min(min.y, y)];
+        [max.x, max.y] = [Math.max(max.x, x), Math.max(max.y, y)];
+      }
+      [min.z, max.z] = [Math.min(min.z, move.to.z), Math.max(max.z, move.to.z)];
       at = move.to;
-      if (segment.kind === "line") return [move.to];
-      return Array.from({ length: 64 }, (_, i) => ({ ...pointAlong(segment, (i + 1) / 64), z: move.to.z }));
-    });
-  });
-  const range = (pick: (p: Point3D) => number): [number, number] => {
-    const values = points.map(pick);
-    return [values.reduce((a, b) => Math.min(a, b)), values.reduce((a, b) => Math.max(a, b))];
-  };
-  const [x, y, z] = [range((p) => p.x), range((p) => p.y), range((p) => p.z)];
-  return { min: { x: x[0], y: y[0], z: z[0] }, max: { x: x[1], y: y[1], z: z[1] } };
+    }
+  }
+  return { min, max };
+}
+
+/** Places at which an arc runs along an axis: its furthest to each side, where it comes so far round. */
+function arcSides(segment: Segment): Point[] {
+  if (segment.kind === "line") return [];
+  const { from, centre, radius, sweep } = segment;
+  const start = atan2Deg(from.y - centre.y, from.x - centre.x);
+  return [0, 90, 180, 270]
+    .filter((side) => ((((side - start) * Math.sign(sweep)) % 360) + 360) % 360 <= Math.abs(sweep))
+    .map((side) => ({ x: centre.x + radius * cosDeg(side), y: centre.y + radius * sinDeg(side) }));
 }

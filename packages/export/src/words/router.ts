@@ -94,7 +94,7 @@ export const ROUTER_LIMIT = {
   ),
   "tab-run": sentence(
     ({ value, limit }: Numbers) =>
-      `Longest straight run is ${value}; tabs need two of ${limit}. Use narrower tabs, or saw this part.`,
+      `Longest straight run is ${value}; tabs need two of ${limit}, with stock beside them. Use narrower tabs, or saw this part.`,
     { value: "12 mm", limit: "16 mm" },
   ),
   "travel-x": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in x; the router has ${limit}.`, {

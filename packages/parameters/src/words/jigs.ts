@@ -132,15 +132,20 @@ export const SPACER = {
       set,
       gap,
       isNegative,
+      hasFeatherOff,
       bedTip,
       front,
       bed,
-    }: Record<"set" | "gap" | "bedTip" | "front" | "bed", string> & { isNegative: boolean }) =>
-      `${set}. As planned, the tips of the blocks stand ${gap} apart on the sole of the blank${isNegative ? " (below 0: the chamfer of the bed passes under the ramp tip)" : ""}, the bed tip ${bedTip} from the toe end of the cheeks, the front block's end ${front} and the bed block's ${bed} inside the ends of the cheeks.`,
+    }: Record<"set" | "gap" | "bedTip" | "front" | "bed", string> & {
+      isNegative: boolean;
+      hasFeatherOff: boolean;
+    }) =>
+      `${set}. As planned, the tips of the blocks stand ${gap} apart on the sole of the blank${hasFeatherOff ? ", feather counted in" : ""}${isNegative ? " (below 0: the chamfer of the bed passes under the ramp tip)" : ""}, the bed tip ${bedTip} from the toe end of the cheeks, the front block's end ${front} and the bed block's ${bed} inside the ends of the cheeks.`,
     {
       set: "It checks the front block's place",
       gap: "0.54 mm",
       isNegative: false,
+      hasFeatherOff: true,
       bedTip: "92 mm",
       front: "2.4 mm",
       bed: "2.4 mm",

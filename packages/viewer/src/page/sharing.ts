@@ -1,4 +1,5 @@
-// The design as it is drawn goes on elsewhere: shared by address and card, or followed at the bench.
+// The design as it is drawn goes on elsewhere: shared by address and card, followed at the bench, cut by a router.
+import { openRouterPath } from "../router/router-source.ts";
 import { share } from "../share/share-source.ts";
 import { ownPage } from "../share/shared-page.ts";
 import { formatBenchAddress } from "../state/address.ts";
@@ -33,6 +34,15 @@ export async function shareDrawn({ engine, parts, drawing, loader, query }: Shar
       page: ownPage(),
       body: parts.body.picture(PICTURE.width, PICTURE.height),
     });
+  } catch (error) {
+    parts.title.say((error as Error).message);
+  }
+}
+
+/** Over the page, the path of a router's cutter. */
+export async function showRouterPath({ engine, parts, query }: SharingContext): Promise<void> {
+  try {
+    await openRouterPath(await engine.text(query(), "carried"));
   } catch (error) {
     parts.title.say((error as Error).message);
   }

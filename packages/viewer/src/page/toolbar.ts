@@ -6,6 +6,7 @@ import { keptClassName } from "../state/kept-class.ts";
 import { BENCH } from "../words/bench.ts";
 import { CLASS } from "../words/class.ts";
 import { COMMANDS, PURPOSE } from "../words/page.ts";
+import { ROUTER } from "../words/router.ts";
 import { SHARE } from "../words/share.ts";
 
 export interface ToolbarActions {
@@ -18,6 +19,7 @@ export interface ToolbarActions {
   measure(): void;
   share(): void;
   goToBench(): void;
+  openRouter(): void;
   switchTheme(): void;
   writeBack(): void;
 }
@@ -106,6 +108,7 @@ function createMore(examples: readonly HTMLElement[], measuring: HTMLElement, ac
       commandButton("save", COMMANDS.save, actions.save, "Save the design file with its changes"),
       commandButton("share-more", SHARE.open, actions.share, SHARE.openHelp),
       commandButton("bench", BENCH.open, actions.goToBench, BENCH.openHelp),
+      commandButton("router", ROUTER.open, actions.openRouter, ROUTER.openHelp),
       measuring,
       commandButton("theme", COMMANDS.theme, actions.switchTheme, "Paper or slate"),
       commandButton("print", COMMANDS.print, () => window.print(), "Print the sheet"),

@@ -1,0 +1,152 @@
+// One program played: drawing, depths, the slider with its keys, the lines; all follow one time.
+import { formatLength, type LengthStyle } from "@lamplane/parameters/units";
+import { html, setAttributes, svg } from "../elements.ts";
+import { ROUTER } from "../words/router.ts";
+import { createDepthChart } from "./depth-chart.ts";
+import { createPathDrawing } from "./path-drawing.ts";
+import { createPathPlayer, type PathPlayer } from "./path-player.ts";
+import { formatTime, pointAt } from "./place-on-path.ts";
+import { createProgramLines } from "./program-lines.ts";
+import type { RouterPath } from "./router-paths.ts";
+
+export interface PathView {
+  readonly element: HTMLElement;
+  show(path: RouterPath): void;
+  stop(): void;
+}
+
+export function createPathView(style: LengthStyle): PathView {
+  const drawing = createPathDrawing();
+  const lines = createProgramLines();
+  const reading = html("p", { class: "router-reading" });
+  const slider = html("input", {
+    type: "range",
+    class: "router-slider",
+    min: 0,
+    step: 0.1,
+    "aria-label": ROUTER.position,
+  });
+  const play = html("button", { type: "button", class: "router-play" });
+  let path: RouterPath | undefined;
+  const player = createPathPlayer((step, seconds, isPlaying) => {
+    if (!path) return;
+    drawing.moveTo(step, seconds);
+    chart.moveTo(seconds);
+    const running = path.steps[step]!;
+    lines.show(path, running.file, running.line);
+    const text = readingText(path, step, seconds, style);
+    reading.textContent = text;
+    slider.value = String(seconds);
+    setAttributes(slider, { "aria-valuetext": text });
+    if (play.dataset.playing !== String(isPlaying))
+      play.replaceChildren(playSign(isPlaying), isPlaying ? ROUTER.pause : ROUTER.play);
+    play.dataset.playing = String(isPlaying);
+  });
+  const chart = createDepthChart((seconds) => player.goTo(seconds));
+  play.addEventListener("click", () => player.toggle());
+  slider.addEventListener("input", () => player.goTo(Number(slider.value)));
+  slider.addEventListener("keydown", (event) => {
+    if (!goByKey(player, event.key)) return;
+    event.preventDefault();
+  });
+  const element = html(
+    "div",
+    { class: "router-view" },
+    html("div", { class: "router-picture" }, drawing.element),
+    html("div", { class: "router-side" }, lines.element, createKey()),
+    html(
+      "div",
+      { class: "router-time" },
+      html("div", { class: "router-track" }, chart.element, slider),
+      reading,
+      html(
+        "div",
+        { class: "router-commands" },
+        play,
+        passButton(player, -1),
+        passButton(player, 1),
+        speedChoice(player),
+      ),
+    ),
+  );
+  return {
+    element,
+    show(next) {
+      path = next;
+      setAttributes(slider, { max: next.duration.toFixed(1) });
+      drawing.show(next);
+      chart.show(next);
+      player.open(next);
+    },
+    stop: () => player.stop(),
+  };
+}
+
+function readingText(
+  { steps, cutters, duration }: RouterPath,
+  step: number,
+  seconds: number,
+  style: LengthStyle,
+): string {
+  const running = steps[step]!;
+  const { z } = pointAt(running, seconds);
+  const depth = z < 0 ? ROUTER.deep(formatLength(-z, style)) : ROUTER.over(formatLength(z, style));
+  const cutter = cutters[running.cutter]!.name;
+  return ROUTER.reading(formatTime(seconds), formatTime(duration), ROUTER.roles[running.role], depth, cutter);
+}
+
+/** A line on or back by an arrow, a pass by the page keys; Home and End. */
+function goByKey(player: PathPlayer, key: string): boolean {
+  const acts: Readonly<Record<string, () => void>> = {
+    ArrowRight: () => player.goBy(1),
+    ArrowUp: () => player.goBy(1),
+    ArrowLeft: () => player.goBy(-1),
+    ArrowDown: () => player.goBy(-1),
+    PageDown: () => player.goByPass(1),
+    PageUp: () => player.goByPass(-1),
+    Home: () => player.goTo(0),
+    End: () => player.goTo(Number.POSITIVE_INFINITY),
+    " ": () => player.toggle(),
+  };
+  const act = acts[key];
+  act?.();
+  return act !== undefined;
+}
+
+function passButton(player: PathPlayer, direction: 1 | -1): HTMLElement {
+  const button = html("button", { type: "button" }, direction > 0 ? ROUTER.forth : ROUTER.back);
+  button.addEventListener("click", () => player.goByPass(direction));
+  return button;
+}
+
+const USUAL_SPEED = 10;
+
+function speedChoice(player: PathPlayer): HTMLElement {
+  const options = Object.entries(ROUTER.speeds).map(([times, words]) =>
+    html("option", { value: times, selected: Number(times) === USUAL_SPEED }, words),
+  );
+  const select = html("select", { id: "router-speed" }, ...options);
+  select.addEventListener("change", () => player.setSpeed(Number(select.value)));
+  return html("span", { class: "router-speed" }, html("label", { for: "router-speed" }, ROUTER.speed), select);
+}
+
+/** What the lines of the drawing are. */
+function createKey(): HTMLElement {
+  const rows = Object.entries(ROUTER.key).map(([kind, words]) => {
+    const d = kind === "tab" ? "M8 2L16 10M8 10L16 2" : "M1 6H23";
+    const sample = svg(
+      "svg",
+      { viewBox: "0 0 24 12", "aria-hidden": "true" },
+      svg("path", { d, class: `key-${kind}` }),
+    );
+    return html("li", {}, sample, words);
+  });
+  return html("ul", { class: "router-key" }, ...rows);
+}
+
+const playSign = (isPlaying: boolean): SVGElement =>
+  svg(
+    "svg",
+    { class: "play-sign", viewBox: "0 0 12 12", "aria-hidden": "true" },
+    svg("path", { d: isPlaying ? "M2 1h3v10h-3zM7 1h3v10h-3z" : "M2 0.5L11 6L2 11.5Z" }),
+  );

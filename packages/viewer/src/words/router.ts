@@ -1,0 +1,51 @@
+// What the page says of the router's path.
+import type { CutRole } from "@lamplane/export/router";
+
+export const ROUTER = {
+  open: "router path…",
+  openHelp: "The cutter's path of each part, played line by line",
+  title: "Router path",
+  making: "Planning the paths…",
+  part: "Part",
+  close: "Close",
+  play: "Play",
+  pause: "Pause",
+  back: "Pass before",
+  forth: "Next pass",
+  speed: "Speed",
+  speeds: { 1: "as fast as the router", 10: "10 times", 60: "60 times" } as Readonly<Record<number, string>>,
+  position: "Place in the program",
+  program: "Program, at the line that runs",
+  none: "This design names no router. Give `router` and `cutters` in the design or in its shop file.",
+  tryExample: "Try it with the example router",
+  example: "Example: a small hobby router, 600 × 400 mm, two end mills and a drill.",
+  notCut: "Not cut, and why",
+  nothingCut: "This router cuts no part of this plane.",
+  top: "top of the stock",
+  bottom: "bottom",
+  caution: "Seen here, not tried on a machine: run each program above the wood first.",
+  roles: {
+    rapid: "rapid move",
+    pass: "pass",
+    finish: "finishing pass",
+    lead: "lead in or out",
+    ramp: "ramp down",
+    plunge: "straight down",
+    rise: "up",
+  } satisfies Readonly<Record<CutRole | "rapid", string>>,
+  key: {
+    pass: "pass, darker the deeper",
+    finish: "finishing pass",
+    lead: "lead in and out",
+    rapid: "rapid move, over the wood",
+    tab: "tab",
+    stock: "stock",
+  },
+  drawing: (title: string, tabs: number): string =>
+    `${title} from above: stock, outline, the cutter's path${tabs > 0 ? `, ${tabs} tabs` : ""}`,
+  reading: (time: string, whole: string, role: string, depth: string, cutter: string): string =>
+    `${time} of ${whole}: ${role}, ${depth}, ${cutter}`,
+  line: (number: number, count: number): string => `Line ${number} of ${count}`,
+  deep: (depth: string): string => `${depth} deep`,
+  over: (height: string): string => `${height} over the stock`,
+} as const;
