@@ -3,12 +3,13 @@
 import { asBuiltPlane, STRENGTH_CAUTION_BRIEF } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lamplane/bench/checks";
 import { preparePack, type WrittenPack, writePack } from "@lamplane/export";
-import { makePackContent, type PackChoice, SECTIONS } from "@lamplane/export/content";
+import { type PackChoice, SECTIONS } from "@lamplane/export/content";
 import { type JigName, jigPlans } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { findingsText, warningsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { routerReport, routerText } from "../router-text.ts";
+import { makePackOnThreads } from "../pack/pack-threads.ts";
+import { nestedReport, nestedText, routerReport, routerText } from "../router-text.ts";
 import { VERSION } from "../version.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
 import { BUILD } from "../words/reports.ts";
@@ -45,13 +46,14 @@ export async function buildCommand(
     return EXIT.checkFailed;
   }
   await preparePack({ parent, name: design.name });
-  const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
+  const files = await makePackOnThreads({ design, plane, findings, version: VERSION, only }, reportProgress(io));
   const carriesOthers = SECTIONS.some((section) => !only.includes(section));
   const router = only.includes("router") ? await routerReport(design) : undefined;
+  const nested = only.includes("router") ? await nestedReport(design) : undefined;
   const { path, replaced, kept, carried } = await writePack({ parent, name: design.name, files, carriesOthers });
   if (json)
     io.out(
-      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)), ...(router && { router }) }, null, 2)}\n`,
+      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)), ...(router && { router }), ...(nested && { nested }) }, null, 2)}\n`,
     );
   else {
     const warnings = warningsText(design, findings);
@@ -59,6 +61,7 @@ export async function buildCommand(
     io.out(`${BUILD.written({ path, count: files.size, replaced })}\n`);
     io.out(keptText(kept) + carriedText(carried));
     if (router) io.out(routerText(router));
+    if (nested) io.out(nestedText(nested));
     if (files.has("traveller.pdf")) io.out(`${BUILD.traveller}\n`);
     if (files.has("jigs/fit-test.stl")) io.out(`${BUILD.fitTest}\n`);
     io.out(`${STRENGTH_CAUTION_BRIEF}\n`);

@@ -33,6 +33,10 @@ export const CRADLE = {
       `Survey the bed in it on a flat bench. To plane, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${narrower} narrower), and plane up the bed, toward the heel. Never cut against a loose block.`,
     { narrower: "9.6 mm" },
   ),
+  fromSheet: sentence(
+    ({ narrower }: { narrower: string }) => `Cut from sheet it is ${narrower} narrower than the block.`,
+    { narrower: "20 mm" },
+  ),
 } as const;
 
 export const FIT_TEST = {
@@ -112,6 +116,11 @@ export const RECESS_TEMPLATE = {
     ({ made, fences, plate, depth }: Record<"made" | "fences" | "plate" | "depth", string>) =>
       `Made for ${made}. ${fences} Clamp block and template together in vise or cradle, clear of the router's base. Set the depth from the plate's face: ${plate} of plate and ${depth} of recess. Rout from the top of the bed inward, a scrap behind its edge. Let the cutter stop before you lift the router.`,
     { made: "a straight cutter of 12.7 mm", fences: "Its fences are fixed.", plate: "8 mm", depth: "5.6 mm" },
+  ),
+  fromSheet: sentence(
+    ({ plate, depth }: Record<"plate" | "depth", string>) =>
+      `Cut from sheet it is ${plate} thick: then set the depth by ${plate} of plate and ${depth} of recess.`,
+    { plate: "15 mm", depth: "5.6 mm" },
   ),
   printed: sentence(
     ({ guide }: { guide: "bearing" | "bush" }) =>
