@@ -1,4 +1,5 @@
 // Scripts that the first picture does not wait for: plain scripts, since a page from a folder may load no module.
+import { FILES } from "./words/page.ts";
 
 const loading = new Map<string, Promise<void>>();
 
@@ -29,7 +30,7 @@ function loadOnce(name: string, makeElement: () => HTMLElement): Promise<void> {
     element.addEventListener("load", () => resolve());
     element.addEventListener("error", () => {
       loading.delete(name);
-      reject(new Error(`${name} is missing beside the page; build the page again`));
+      reject(new Error(FILES.missingScript(name)));
     });
     document.head.append(element);
   });

@@ -2,6 +2,7 @@
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import { loadScript } from "../load-script.ts";
 import type { BodyInfo, PartMesh } from "../protocol/body-data.ts";
+import { BODY } from "../words/page.ts";
 import { bodyPicture } from "./body-picture.ts";
 import { type BodyState, INITIAL_STATE } from "./body-state.ts";
 import { bodyKeyAction, createBodyTools } from "./body-tools.ts";
@@ -26,8 +27,6 @@ export interface BodyField {
   /** Takes the size that it has now, and fits the body into it. */
   refit(): void;
 }
-
-const NO_3D = "This browser shows no 3D here (WebGL 2 is off); elevation, notes and files do not need it.";
 
 export function createBodyField(): BodyField {
   const canvas = createCanvas();
@@ -72,7 +71,7 @@ export function createBodyField(): BodyField {
     if (!latest) return;
     scene ??= startScene(canvas, drawNames);
     scene?.show(latest.parts, state);
-    showMessage(scene ? undefined : NO_3D);
+    showMessage(scene ? undefined : BODY.none);
     scene?.drawNow();
     latest.drawn();
   };
@@ -115,8 +114,7 @@ const createCanvas = (): HTMLCanvasElement =>
   html("canvas", {
     tabindex: 0,
     role: "img",
-    "aria-label":
-      "Body in 3D: arrow keys turn it, plus and minus bring it closer, 0 fits it, 1 to 5 are the standard views",
+    "aria-label": BODY.keys,
   });
 
 const SEEN = "-60px"; // of the body must be in view: what only peeps in is not fetched
@@ -146,7 +144,7 @@ function startScene(canvas: HTMLCanvasElement, onDrawn: () => void): BodyScene |
 
 function createNameLayer() {
   const lines = svg("svg", { class: "name-lines", "aria-hidden": "true" });
-  const list = html("ol", { class: "part-names", "aria-label": "Parts shown" });
+  const list = html("ol", { class: "part-names", "aria-label": BODY.parts });
   const draw = (parts: readonly NamedPart[], { x: width, y: height }: { readonly x: number; readonly y: number }) => {
     const placed = placeNames(parts, width, height);
     setAttributes(lines, { width, height });

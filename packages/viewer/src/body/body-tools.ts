@@ -1,5 +1,6 @@
 // What the body is looked at with: standard views, the slider that opens it, the cut, names; the same views by key.
 import { html } from "../elements.ts";
+import { BODY } from "../words/page.ts";
 import { BODY_VIEWS, type BodyView } from "./body-views.ts";
 import type { BodyScene } from "./scene.ts";
 
@@ -35,9 +36,9 @@ export function createBodyTools(handlers: BodyToolHandlers): BodyTools {
     "div",
     { class: "body-tools" },
     createViewButtons(handlers),
-    html("label", { for: "open-body", class: "opening-slider" }, "open along the glue lines", open),
-    html("label", { for: "cut-body" }, cut, "cut at the centre plane"),
-    html("label", { for: "name-parts" }, named, "names"),
+    html("label", { for: "open-body", class: "opening-slider" }, BODY.open, open),
+    html("label", { for: "cut-body" }, cut, BODY.cut),
+    html("label", { for: "name-parts" }, named, BODY.names),
   );
   const setOpen = (share: number) => {
     open.value = String(Math.round(100 * share));
@@ -51,9 +52,9 @@ function createViewButtons({ look, fit }: BodyToolHandlers): HTMLElement {
     button.addEventListener("click", () => look(view));
     return button;
   });
-  const fitButton = html("button", { type: "button" }, "fit");
+  const fitButton = html("button", { type: "button" }, BODY.fit);
   fitButton.addEventListener("click", () => fit());
-  return html("div", { class: "views", role: "group", "aria-label": "Standard views" }, ...views, fitButton);
+  return html("div", { class: "views", role: "group", "aria-label": BODY.views }, ...views, fitButton);
 }
 
 const TURN = Math.PI / 24; // one press of an arrow key: 7.5 degrees

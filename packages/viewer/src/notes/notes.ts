@@ -6,7 +6,7 @@ import type { LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { FindingNote, RemediedFinding, SheetWords } from "../protocol/sheet-data.ts";
 import { parameterName } from "../state/format.ts";
-import { checksText, NO_SINGLE_FIX } from "../words/page.ts";
+import { checksText, NO_SINGLE_FIX, SHEET } from "../words/page.ts";
 
 export interface VisibleNote {
   readonly code: string;
@@ -40,7 +40,15 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
   const status = html("p", { class: "verdict-status", role: "status" });
   const passed = html("ul", { class: "passed-list", id: "passed", hidden: true });
   const announcement = html("p", { class: "announcement", role: "status" });
-  const element = html("section", { class: "notes", "aria-label": "Checks" }, mark, announcement, status, list, passed);
+  const element = html(
+    "section",
+    { class: "notes", "aria-label": SHEET.checks },
+    mark,
+    announcement,
+    status,
+    list,
+    passed,
+  );
   const items = new Map<string, VisibleNote & { finding: FindingNote }>();
   mark.addEventListener("click", () => {
     passed.hidden = !passed.hidden;

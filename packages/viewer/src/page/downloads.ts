@@ -3,7 +3,7 @@
 import { html } from "../elements.ts";
 import { packClient } from "../pack/pack-client.ts";
 import { saveBlob } from "../save-file.ts";
-import { COMMANDS, WHOLE_PACK } from "../words/page.ts";
+import { COMMANDS, DOWNLOADS, WHOLE_PACK } from "../words/page.ts";
 
 export interface Downloads {
   readonly element: HTMLElement;
@@ -24,13 +24,13 @@ export function createDownloads({ text, name }: DownloadSource): Downloads {
   const list = html("ul", { class: "file-list" });
   const button = html("button", { type: "button", class: "whole-pack", title: WHOLE_PACK }, COMMANDS.download);
   const whole = html("div", { class: "download" }, button, status);
-  const single = html("details", {}, html("summary", {}, "single files"), list);
+  const single = html("details", {}, html("summary", {}, DOWNLOADS.single), list);
   const pack = packClient((words) => {
     spoken.textContent = words;
   });
   const guarded = async (place: HTMLElement, act: () => Promise<void>) => {
     spoken = place;
-    place.textContent = "making…";
+    place.textContent = DOWNLOADS.making;
     try {
       await act();
       place.textContent = "";
@@ -55,8 +55,8 @@ export function createDownloads({ text, name }: DownloadSource): Downloads {
   const element = html(
     "section",
     { class: "files", "aria-labelledby": "files-title" },
-    html("h2", { id: "files-title" }, "Files"),
-    html("p", {}, "Solids, drawings and true-size sheets, the same as the command writes."),
+    html("h2", { id: "files-title" }, DOWNLOADS.files),
+    html("p", {}, DOWNLOADS.help),
     single,
     statusOfFile,
   );

@@ -1,5 +1,6 @@
 // What was not understood of a file or an address. The sheet keeps showing the last good design.
 import { html } from "../elements.ts";
+import { SHEET } from "../words/page.ts";
 
 export interface FaultList {
   readonly element: HTMLElement;
@@ -13,11 +14,7 @@ const MOST = 8; // faults shown at once: the rest are shown when these are mende
 
 export function createFaultList(): FaultList {
   const list = html("ul");
-  const element = html(
-    "section",
-    { class: "faults", role: "alert", "aria-label": "Not understood", hidden: true },
-    list,
-  );
+  const element = html("section", { class: "faults", role: "alert", "aria-label": SHEET.faults, hidden: true }, list);
   let [ofFile, ofAction]: [readonly string[], readonly string[]] = [[], []];
   const show = () => {
     const lines = [...limitLines(ofAction), ...limitLines(ofFile)];

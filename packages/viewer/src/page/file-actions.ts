@@ -6,6 +6,7 @@ import { keepClass, keptClass, withFiles } from "../state/kept-class.ts";
 import { isRoster } from "../state/roster-text.ts";
 import type { Store } from "../state/store.ts";
 import { CLASS } from "../words/class.ts";
+import { FILES, FOLLOWED } from "../words/page.ts";
 import type { DesignLoader } from "./design-loader.ts";
 import { type OpenedFile, readFile } from "./files.ts";
 import type { FollowedFile } from "./followed-file.ts";
@@ -39,7 +40,7 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
       try {
         read.push(await readFile(file));
       } catch {
-        return refuse([`${file.name}: cannot be read; is it a file, and still there?`]);
+        return refuse([FILES.unreadable(file.name)]);
       }
     }
     if (!read.some(isRoster)) return store.begin({ kind: "text", ...read[0]! });
@@ -55,7 +56,7 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
   }
 
   async function writeBack() {
-    if (loader.fileIsRefused) return say("Nothing was written: the file is not as it was read; mend it first.");
+    if (loader.fileIsRefused) return say(FOLLOWED.unreadable);
     const written = store.now().changes;
     const isWritten = await followed?.writeBack(ownText);
     const { beginning, changes } = store.now();

@@ -1,5 +1,6 @@
 // The file that `lamplane view` follows: its text, word that it changed on disk, and the way back into it, only when asked.
 import type { ShopSource } from "@lamplane/parameters/design";
+import { FOLLOWED } from "../words/page.ts";
 
 /** A followed file's text, and the shop file that goes with it. */
 export interface FollowedText {
@@ -42,7 +43,7 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
   const events = new EventSource("./followed/changes");
   events.addEventListener("changed", ({ data }) => {
     if (data === version) return;
-    say("The file changed on disk; the sheet follows it.");
+    say(FOLLOWED.changed);
     changed();
   });
   const gone = (why: string) => {
@@ -54,7 +55,7 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
     gone(String(JSON.parse(data)).trim());
   });
   events.addEventListener("error", () => {
-    if (!isGone) say("`lamplane view` does not answer; the sheet keeps what it has and follows on when it is back.");
+    if (!isGone) say(FOLLOWED.silent);
     isGone = true;
   });
   events.addEventListener("open", () => {
@@ -87,11 +88,11 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
         headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": read ?? "" },
       }).catch(() => undefined);
       if (!response) {
-        say("`lamplane view` does not answer; nothing was written.");
+        say(FOLLOWED.notWritten);
         return false;
       }
       version = response.headers.get("etag") ?? version;
-      say(response.ok ? `${mark.content} now holds these figures; its comments are kept.` : await response.text());
+      say(response.ok ? FOLLOWED.written(mark.content) : await response.text());
       return response.ok;
     },
   };

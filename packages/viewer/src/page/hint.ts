@@ -6,6 +6,7 @@ import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { FigureWords, SheetPlane } from "../protocol/sheet-data.ts";
 import { figureName, limitsText, parameterName } from "../state/format.ts";
+import { HINT } from "../words/page.ts";
 
 export interface HintSource {
   readonly figures: () => Readonly<Record<string, FigureWords>>;
@@ -82,7 +83,7 @@ function parameterLines(path: string, style: LengthStyle): Node[] {
     html("p", {}, row.help),
     html("p", {}, `${limitsText(row, style)}${standard}`),
     ...(row.kind === "number" && row.auto ? [html("p", {}, `auto: ${row.auto}`)] : []),
-    html("p", { class: "source" }, `${path} · source: ${row.source}`),
+    html("p", { class: "source" }, HINT.ofParameter(path, row.source)),
   ];
 }
 
@@ -97,6 +98,6 @@ function figureLines(
     html("strong", {}, figureName(key)),
     html("p", {}, help),
     html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${formatValue(value, unit, style)}`}`),
-    html("p", { class: "source" }, `follows from the others · source: ${source}`),
+    html("p", { class: "source" }, HINT.ofFigure(source)),
   ];
 }

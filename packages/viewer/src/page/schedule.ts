@@ -7,6 +7,7 @@ import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { parameterName } from "../state/format.ts";
+import { SCHEDULE } from "../words/page.ts";
 
 export interface Schedule {
   readonly element: HTMLElement;
@@ -17,20 +18,13 @@ interface ScheduleLine {
   update(plane: SheetPlane, style: LengthStyle): void;
 }
 
-const SECTION_WORDS: Readonly<Record<string, string>> = {
-  capIron: "cap iron",
-  hold: "forces on the iron",
-  wood: "wood and climate",
-  shop: "the shop",
-};
-
 /** Made when it is first opened: it is long, and the first picture should not wait for it. */
 export function createSchedule(handlers: ControlHandlers): Schedule {
   const body = html("div", { class: "schedule-sections" });
   const element = html(
     "details",
     { class: "schedule", id: "schedule" },
-    html("summary", {}, html("h2", {}, "Schedule of every figure")),
+    html("summary", {}, html("h2", {}, SCHEDULE.title)),
     body,
   );
   let lines: ScheduleLine[] | undefined;
@@ -54,7 +48,7 @@ function buildLines(body: HTMLElement, handlers: ControlHandlers): ScheduleLine[
   }
   return [...sections].flatMap(([section, rows]) => {
     const list = html("dl");
-    const title = SECTION_WORDS[section] ?? parameterName(section);
+    const title = SCHEDULE.sections[section] ?? parameterName(section);
     body.append(html("section", { class: "schedule-section" }, html("h3", {}, title), list));
     return rows.map(({ path, row }) => createLine(list, section, path, row, handlers));
   });

@@ -10,6 +10,7 @@ import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { createStore, type Store } from "../state/store.ts";
 import { originInUnits } from "../state/unit-switch.ts";
+import { SHEET } from "../words/page.ts";
 import SheetWorker from "../worker/worker.ts?worker&inline";
 import { DesignLoader } from "./design-loader.ts";
 import { DrawingView } from "./drawing-view.ts";
@@ -19,7 +20,6 @@ import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
 import { goToBench, type SharingContext, shareDrawn, showRouterPath } from "./sharing.ts";
-
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
 
@@ -94,7 +94,7 @@ export class SheetController {
   #follow(): FollowedFile | undefined {
     return followFile({
       changed: () => this.#loader.begin(),
-      lost: (why) => this.#loader.lost([`${why}; the sheet keeps what it showed last`]),
+      lost: (why) => this.#loader.lost([SHEET.lost(why)]),
       say: (words) => this.#parts.title.say(words),
     });
   }
@@ -233,8 +233,7 @@ export class SheetController {
     },
     words: ({ words, requestId }) => this.#drawing.showWords(words, this.#store.now().stage, requestId),
     solid: (response) => this.#drawing.drawSolid(response, this.#store.now().stage),
-    "no-solid": () =>
-      this.#parts.body.showMessage("No body can be made of this design; the notes say what stands in the way."),
+    "no-solid": () => this.#parts.body.showMessage(SHEET.noBody),
     cures: (response) => {
       if (this.#isLatest(response)) this.#drawing.addCures(response.findings, response.requestId);
     },
@@ -246,6 +245,6 @@ export class SheetController {
     },
     written: () => {},
     bench: () => {},
-    bug: ({ message }) => this.#parts.title.say(`lamplane has a bug; please report it with the design: ${message}`),
+    bug: ({ message }) => this.#parts.title.say(SHEET.bug(message)),
   };
 }

@@ -13,7 +13,7 @@ import type { ControlHandlers } from "../sheet/number-control.ts";
 import { createSteps, type Steps } from "../steps/steps.ts";
 import { createStrip, type Strip } from "../steps/strip.ts";
 import { BENCH } from "../words/bench.ts";
-import { COMMANDS } from "../words/page.ts";
+import { COMMANDS, SHEET } from "../words/page.ts";
 import { createDownloads } from "./downloads.ts";
 import { createFaultList, type FaultList } from "./fault-list.ts";
 import { createIronLine, type IronLine } from "./iron-line.ts";
@@ -90,7 +90,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   sheet.append(
     parts.faults.element,
     html("div", { class: "opening" }, parts.iron.element),
-    html("section", { class: "main-view", "aria-label": "Side elevation" }, fields.elevation.element),
+    html("section", { class: "main-view", "aria-label": SHEET.elevation }, fields.elevation.element),
     parts.strip.element,
     html(
       "div",
@@ -101,10 +101,10 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     parts.notes.element,
     parts.steps.element,
     parts.steps.picture,
-    html("section", { class: "body-view", "aria-label": "Body in 3D" }, parts.body.element),
+    html("section", { class: "body-view", "aria-label": SHEET.body }, parts.body.element),
     html(
       "section",
-      { class: "details", "aria-label": "Details" },
+      { class: "details", "aria-label": SHEET.details },
       html(
         "div",
         { class: "detail-mouth" },

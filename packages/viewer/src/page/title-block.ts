@@ -3,6 +3,7 @@ import { formatScale, toMillimetres } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { formatOnDrawing } from "../state/format.ts";
+import { TITLE_BLOCK } from "../words/page.ts";
 import { SHARE } from "../words/share.ts";
 
 export interface TitleBlock {
@@ -18,9 +19,13 @@ export function createTitleBlock(share: () => void): TitleBlock {
     const value = html("dd");
     return { value, pair: html("div", {}, html("dt", {}, label), value) };
   };
-  const [name, units, scale, size, revision] = ["plane", "lengths", "scale on screen", "body", "revision"].map(
-    cell,
-  ) as unknown as [Cell, Cell, Cell, Cell, Cell];
+  const [name, units, scale, size, revision] = TITLE_BLOCK.labels.map(cell) as unknown as [
+    Cell,
+    Cell,
+    Cell,
+    Cell,
+    Cell,
+  ];
   const sharing = html("button", { type: "button", id: "share", title: SHARE.openHelp }, SHARE.open);
   sharing.addEventListener("click", share);
   const status = html("p", { class: "status", role: "status", "aria-live": "polite" });
@@ -40,9 +45,7 @@ export function createTitleBlock(share: () => void): TitleBlock {
     show({ design, figures }, perMm) {
       name.value.textContent = design.name;
       units.value.textContent =
-        design.units === "mm"
-          ? "mm, angles in degrees"
-          : `inches by ${design.shop.smallestFraction}, angles in degrees`;
+        design.units === "mm" ? TITLE_BLOCK.inMillimetres : TITLE_BLOCK.inInches(design.shop.smallestFraction);
       scale.value.textContent = perMm === undefined ? "" : scaleText(perMm / CSS_PIXELS_PER_MM);
       const style = design;
       const sizes = [design.body.length, figures.bodyWidth ?? 0, design.body.height];

@@ -39,14 +39,21 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
   const redo = commandButton("redo", "↷", actions.redo, COMMANDS.redo);
   const back = commandButton("write-back", COMMANDS.writeBack, actions.writeBack);
   back.hidden = true;
-  const measuring = commandButton("measure", COMMANDS.measure, actions.measure, "Measure between two points (M)");
+  const measuring = commandButton("measure", COMMANDS.measure, actions.measure, COMMANDS.measureHelp);
   measuring.setAttribute("aria-pressed", "false");
   const element = html(
     "header",
     { class: "toolbar" },
     html("h1", {}, "lamplane"),
     html("p", { class: "purpose" }, PURPOSE),
-    html("div", { class: "ways", role: "group", "aria-label": "Way back" }, ...backToClass(actions), back, undo, redo),
+    html(
+      "div",
+      { class: "ways", role: "group", "aria-label": COMMANDS.wayBack },
+      ...backToClass(actions),
+      back,
+      undo,
+      redo,
+    ),
     createMore(examples, measuring, actions),
   );
   return {
@@ -58,7 +65,7 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
     follow(file, isChanged) {
       back.hidden = file === undefined;
       back.disabled = !isChanged;
-      back.title = `Write the changes into ${file}`;
+      back.title = file === undefined ? "" : COMMANDS.writeBackHelp(file);
     },
     showWays(hasBack, hasForth) {
       setUsable(undo, hasBack);
@@ -97,21 +104,21 @@ function createMore(examples: readonly HTMLElement[], measuring: HTMLElement, ac
     html("summary", { "aria-label": COMMANDS.more, title: COMMANDS.more }, "⋯"),
     html(
       "div",
-      { class: "examples", role: "group", "aria-label": "Example designs" },
+      { class: "examples", role: "group", "aria-label": COMMANDS.exampleDesigns },
       html("span", { class: "toolbar-label" }, COMMANDS.examples),
       ...examples,
     ),
     html(
       "div",
-      { class: "toolbar-actions", role: "group", "aria-label": "Design file" },
+      { class: "toolbar-actions", role: "group", "aria-label": COMMANDS.designFile },
       createPicker(actions),
-      commandButton("save", COMMANDS.save, actions.save, "Save the design file with its changes"),
+      commandButton("save", COMMANDS.save, actions.save, COMMANDS.saveHelp),
       commandButton("share-more", SHARE.open, actions.share, SHARE.openHelp),
       commandButton("bench", BENCH.open, actions.goToBench, BENCH.openHelp),
       commandButton("router", ROUTER.open, actions.openRouter, ROUTER.openHelp),
       measuring,
-      commandButton("theme", COMMANDS.theme, actions.switchTheme, "Paper or slate"),
-      commandButton("print", COMMANDS.print, () => window.print(), "Print the sheet"),
+      commandButton("theme", COMMANDS.theme, actions.switchTheme, COMMANDS.themeHelp),
+      commandButton("print", COMMANDS.print, () => window.print(), COMMANDS.printHelp),
     ),
   );
   return more;
@@ -129,6 +136,5 @@ function createPicker({ openFiles }: ToolbarActions): HTMLElement {
     if (files.length > 0) openFiles(files);
     picker.value = "";
   });
-  const title = "Open a design file, or a roster with its base design; or drop them on the page";
-  return html("label", { for: "open-file", class: "open-file", title }, COMMANDS.open, picker);
+  return html("label", { for: "open-file", class: "open-file", title: COMMANDS.openHelp }, COMMANDS.open, picker);
 }

@@ -5,6 +5,7 @@ import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { SheetPoint } from "../protocol/view.ts";
 import { parameterName } from "../state/format.ts";
+import { MEASURING } from "../words/page.ts";
 import type { Field } from "./field.ts";
 
 export interface MeasureTool {
@@ -18,7 +19,7 @@ const NEAR = 14; // px: a press this near to a named place means the place
 type End = { readonly name: string } | { readonly spot: SheetPoint };
 
 export function createMeasureTool(field: Field): MeasureTool {
-  const [from, to] = [html("select", { "aria-label": "measure from" }), html("select", { "aria-label": "measure to" })];
+  const [from, to] = [html("select", { "aria-label": MEASURING.from }), html("select", { "aria-label": MEASURING.to })];
   const result = html("output", { "aria-live": "polite" });
   const element = html(
     "p",
@@ -29,7 +30,7 @@ export function createMeasureTool(field: Field): MeasureTool {
     to,
     " ",
     result,
-    html("span", { class: "measure-help" }, "or press two places on the elevation"),
+    html("span", { class: "measure-help" }, MEASURING.help),
   );
   const ends: [End, End] = [{ name: "edge" }, { name: "pinCentre" }];
   let next: 0 | 1 = 0;
@@ -109,5 +110,10 @@ function resultText(a: SheetPoint, b: SheetPoint, style: LengthStyle): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
   const length = (mm: number) => formatValue(mm, "mm", style);
   const slope = atan2Deg(Math.abs(up), Math.abs(across));
-  return `${length(Math.hypot(across, up))}; along the sole ${length(Math.abs(across))}, up ${length(Math.abs(up))}, at ${formatAngle(slope, { decimals: 2, fixed: true, halves: "binary" })}`;
+  return MEASURING.result(
+    length(Math.hypot(across, up)),
+    length(Math.abs(across)),
+    length(Math.abs(up)),
+    formatAngle(slope, { decimals: 2, fixed: true, halves: "binary" }),
+  );
 }

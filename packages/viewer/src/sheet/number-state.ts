@@ -4,6 +4,7 @@ import type { NumberRow } from "@lamplane/parameters/table";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import type { ChangeValue } from "../protocol/sheet-data.ts";
 import { formatOnDrawing, limitsText, parseInput, stepSize, stepValue } from "../state/format.ts";
+import { NUMBER } from "../words/page.ts";
 
 export interface NumberState {
   readonly value: number;
@@ -39,7 +40,7 @@ export function parseTyped(typed: string, row: NumberRow, state: NumberState): T
   const reading = parseInput(text, row, state.style);
   if ("fault" in reading) return { kind: "fault", message: reading.fault };
   if (reading.value < row.min || reading.value > row.max)
-    return { kind: "fault", message: `allowed is ${limitsText(row, state.style)}` };
+    return { kind: "fault", message: NUMBER.allowed(limitsText(row, state.style)) };
   return { kind: "value", value: reading.value };
 }
 
@@ -66,7 +67,7 @@ export function numberAria(state: NumberState, row: NumberRow): Readonly<Record<
   const shown = `${formatValue(value, unit, style)}${planned === "auto" ? ", auto" : ""}`;
   return {
     "aria-valuenow": isVoid ? undefined : roundValue(value),
-    "aria-valuetext": isVoid ? "not measured yet" : shown,
-    "aria-description": `${row.help} ${limitsText(row, style)}; arrow keys step by ${formatValue(stepSize(row, style), unit, style)}.`,
+    "aria-valuetext": isVoid ? NUMBER.notMeasured : shown,
+    "aria-description": NUMBER.help(row.help, limitsText(row, style), formatValue(stepSize(row, style), unit, style)),
   };
 }

@@ -4,6 +4,7 @@ import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import { FIRST_SHOWN, type StageName, stageNamed } from "../protocol/build-steps.ts";
 import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
+import { ADDRESS } from "../words/page.ts";
 
 /**
  * Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows, with its
@@ -56,12 +57,11 @@ export function parseAddress(hash: string): AddressState {
   const beginning = parseOrigin(given);
   const leftOut = [...new Set(given.keys())]
     .filter((key) => !known.has(key))
-    .map((key) => `the address holds "${quoteForMessage(key)}", which is no parameter; it was left out`);
+    .map((key) => ADDRESS.noParameter(quoteForMessage(key)));
   const at = given.get("at");
-  if (at !== null && stageNamed(at) === undefined)
-    leftOut.push(`there is no step "${quoteForMessage(at)}"; the sheet shows "${stage}"`);
+  if (at !== null && stageNamed(at) === undefined) leftOut.push(ADDRESS.noStep(quoteForMessage(at), stage));
   if (given.has("text") && beginning?.kind !== "text" && !(beginning?.kind === "followed" && beginning.copy))
-    leftOut.push("the design in the address cannot be read: it is cut off, spoiled or too long; ask for its file");
+    leftOut.push(ADDRESS.unreadable);
   return { beginning, changes, stage, leftOut };
 }
 

@@ -1,4 +1,6 @@
 // What the sheet begins with: what the address asks for where there is such a thing, and in words what there is not.
+
+import { ADDRESS } from "../words/page.ts";
 import { type AddressState, type DesignOrigin, quoteForMessage } from "./address.ts";
 
 /** What a page has to begin with. */
@@ -22,7 +24,7 @@ export function leftOutTexts(
   { examples, follows }: AvailableOrigins,
 ): readonly string[] {
   if (beginning?.kind === "example" && !examples.includes(beginning.name))
-    return [...leftOut, `there is no example "${quoteForMessage(beginning.name)}"`];
+    return [...leftOut, ADDRESS.noExample(quoteForMessage(beginning.name))];
   if (beginning?.kind !== "followed" || beginning.copy || follows) return leftOut;
-  return [...leftOut, "the address is of a sheet that follows a file; open the file, or ask `lamplane view` for it"];
+  return [...leftOut, ADDRESS.ofFile];
 }

@@ -4,6 +4,7 @@ import type { ShopSource } from "@lamplane/parameters/design";
 import type { StageName } from "../protocol/build-steps.ts";
 import type { OpenRequest, WorkerRequest, WorkerResponse, WrittenForm } from "../protocol/messages.ts";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
+import { FILES } from "../words/page.ts";
 
 export interface DesignQuery {
   readonly base: number;
@@ -159,7 +160,7 @@ function startedLate(fetchWorker: () => Promise<Worker>, onResponse: ResponseHan
     const text = texts.get(response.requestId);
     texts.delete(response.requestId);
     if (response.kind === "written") text?.resolve(response.text);
-    else text?.reject(new Error("The design has changed meanwhile, or is refused; ask again."));
+    else text?.reject(new Error(FILES.changed));
   };
   return {
     send,

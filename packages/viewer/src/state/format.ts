@@ -10,6 +10,7 @@ import {
   parseNumber,
   toMillimetres,
 } from "@lamplane/parameters/units";
+import { FIGURE_NAMES } from "../words/page.ts";
 
 /** A number for the drawing: bare mm (the title block tells the unit), degrees, inches. */
 export function formatOnDrawing(value: number, unit: string, style: LengthStyle): string {
@@ -44,17 +45,6 @@ export const parameterName = (path: string): string =>
 
 /** A figure's key in words. */
 export const figureName = (key: string): string => FIGURE_NAMES[key] ?? parameterName(key);
-
-/** Places along the sole, whose keys name a direction that only the code knows. */
-const FIGURE_NAMES: Readonly<Record<string, string>> = {
-  mouthX: "edge from toe",
-  bedTipFromEnd: "bed tip from toe end",
-  rampTipFromEnd: "ramp tip from toe end",
-  pinFromEnd: "pin from toe end",
-  pinY: "pin over the sole",
-  setInToe: "front block inside the cheeks' toe end",
-  setInHeel: "bed block inside the cheeks' heel end",
-};
 
 /** A row's limits in words. */
 export function limitsText(row: Row, style: LengthStyle): string {

@@ -27,7 +27,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
   const title = html("h2", { id: "steps-title" });
   const list = html("ol", { class: "step-list" });
   const picture = html("section", { class: "plot step-picture", "aria-label": STRIP.picture });
-  const lost = html("ul", { class: "lost", "aria-label": "What came out otherwise" });
+  const lost = html("ul", { class: "lost", "aria-label": STRIP.changes });
   const back = html("button", { type: "button", class: "back-to-plane" }, STRIP.back);
   back.addEventListener("click", endBuild);
   const measures = new Map<string, MeasuredBlank>();

@@ -9,6 +9,7 @@ export const STRIP = {
   pause: "Pause",
   back: "Back to the plane",
   picture: "Drawing of this step",
+  changes: "What came out otherwise",
 } as const;
 
 export const COMMANDS = {
@@ -24,6 +25,15 @@ export const COMMANDS = {
   print: "print",
   allDimensions: "all dimensions",
   download: "Download",
+  wayBack: "Way back",
+  exampleDesigns: "Example designs",
+  designFile: "Design file",
+  openHelp: "Open a design file, or a roster with its base design; or drop them on the page",
+  saveHelp: "Save the design file with its changes",
+  writeBackHelp: (file: string): string => `Write the changes into ${file}`,
+  measureHelp: "Measure between two points (M)",
+  themeHelp: "Light or dark",
+  printHelp: "Print the sheet",
 } as const;
 
 export const WHOLE_PACK = "All drawings, solids and steps in one zip file";
@@ -37,6 +47,8 @@ export const FILM = {
 
 /** What a plot says at a place. */
 export const PLOT = {
+  shares: "which step decides the mouth",
+  sharesAxis: "share of the mouth's variance",
   help: (title: string): string => `${title}. Point at it, or use the arrow keys, to read it.`,
   reading: (what: string, at: string, values: readonly string[]): string =>
     `${what} ${at}${values.length === 0 ? "" : `: ${values.join(", ")}`}`,
@@ -66,3 +78,101 @@ export const RAMP_KIND = {
 } as const;
 
 export const NO_SINGLE_FIX = "No single figure puts this right.";
+
+/** The drawing sheet: its parts, and what it says where it cannot draw. */
+export const SHEET = {
+  elevation: "Side elevation",
+  body: "Body in 3D",
+  details: "Details",
+  checks: "Checks",
+  faults: "Not understood",
+  noBody: "No body can be made of this design; the checks say why.",
+  lost: (why: string): string => `${why}; the sheet keeps what it showed last`,
+  bug: (message: string): string => `lamplane has a bug; please report it with the design: ${message}`,
+} as const;
+
+export const TITLE_BLOCK = {
+  labels: ["plane", "lengths", "scale on screen", "body", "revision"],
+  inMillimetres: "mm, angles in degrees",
+  inInches: (fraction: string): string => `inches by ${fraction}, angles in degrees`,
+} as const;
+
+export const DOWNLOADS = {
+  files: "Files",
+  help: "Solids, drawings and true-size sheets, the same as the command writes.",
+  single: "single files",
+  making: "making…",
+} as const;
+
+/** Where a number that is pointed at comes from. */
+export const HINT = {
+  ofFigure: (source: string): string => `follows from the others · source: ${source}`,
+  ofParameter: (path: string, source: string): string => `${path} · source: ${source}`,
+} as const;
+
+export const SCHEDULE: { readonly title: string; readonly sections: Readonly<Record<string, string>> } = {
+  title: "Schedule of every figure",
+  sections: { capIron: "cap iron", hold: "forces on the iron", wood: "wood and climate", shop: "the shop" },
+};
+
+/** Places along the sole, whose keys name a direction that only the code knows. */
+export const FIGURE_NAMES: Readonly<Record<string, string>> = {
+  mouthX: "edge from toe",
+  bedTipFromEnd: "bed tip from toe end",
+  rampTipFromEnd: "ramp tip from toe end",
+  pinFromEnd: "pin from toe end",
+  pinY: "pin over the sole",
+  setInToe: "front block inside the cheeks' toe end",
+  setInHeel: "bed block inside the cheeks' heel end",
+};
+
+/** A number that can be changed. */
+export const NUMBER = {
+  allowed: (limits: string): string => `allowed is ${limits}`,
+  notMeasured: "not measured yet",
+  help: (help: string, limits: string, step: string): string => `${help} ${limits}; arrow keys step by ${step}.`,
+} as const;
+
+export const MEASURING = {
+  from: "measure from",
+  to: "measure to",
+  help: "or press two places on the elevation",
+  result: (length: string, along: string, up: string, angle: string): string =>
+    `${length}; along the sole ${along}, up ${up}, at ${angle}`,
+} as const;
+
+export const BODY = {
+  keys: "Body in 3D: arrow keys turn it, plus and minus bring it closer, 0 fits it, 1 to 5 are the standard views",
+  none: "This browser shows no 3D here (WebGL 2 is off); elevation, checks and files do not need it.",
+  parts: "Parts shown",
+  open: "open along the glue lines",
+  cut: "cut at the centre plane",
+  names: "names",
+  views: "Standard views",
+  fit: "fit",
+} as const;
+
+/** A file that `lamplane view` follows. */
+export const FOLLOWED = {
+  changed: "The file changed on disk; the sheet follows it.",
+  silent: "`lamplane view` does not answer; the sheet keeps what it has and follows on when it is back.",
+  notWritten: "`lamplane view` does not answer; nothing was written.",
+  written: (file: string): string => `${file} now holds these figures; its comments are kept.`,
+  unreadable: "Nothing was written: the file on disk cannot be read; correct it first.",
+} as const;
+
+export const FILES = {
+  unreadable: (file: string): string => `${file}: cannot be read; is it a file, and still there?`,
+  missingScript: (file: string): string => `${file} is missing beside the page; build the page again`,
+  changed: "The design has changed meanwhile, or is refused; ask again.",
+  shop: "a page cannot open it; open the design with `lamplane view FILE`, or write the values of the shop file into it",
+} as const;
+
+/** What an address asks for and the sheet does not have. */
+export const ADDRESS = {
+  noParameter: (key: string): string => `the address holds "${key}", which is no parameter; it was left out`,
+  noStep: (step: string, shown: string): string => `there is no step "${step}"; the sheet shows "${shown}"`,
+  noExample: (name: string): string => `there is no example "${name}"`,
+  unreadable: "the design in the address cannot be read: it is cut off, spoiled or too long; ask for its file",
+  ofFile: "the address is of a sheet that follows a file; open the file, or ask `lamplane view` for it",
+} as const;

@@ -4,9 +4,9 @@ import { completeDesign, readDesign, type ShopSource, withValue } from "@lamplan
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { DesignRequest, OpenRequest, WorkerRequest, WorkerResponse } from "../protocol/messages.ts";
+import { FILES } from "../words/page.ts";
 
-const NO_SHOP_FILE =
-  "a page cannot open it; open the design with `lamplane view FILE`, or write the values of the shop file into it";
+const NO_SHOP_FILE = FILES.shop;
 
 export interface WorkerScope {
   postMessage(message: WorkerResponse, transfer?: ArrayBuffer[]): void;

@@ -5,6 +5,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "@lamplane/sheets";
 import type { MouthFilm } from "../protocol/mouth-film.ts";
 import type { PlotName, Plots } from "../protocol/sheet-data.ts";
+import { PLOT } from "../words/page.ts";
 import { makeMouthFilm } from "./mouth-film.ts";
 
 const STEPS_OF_YEAR = 25;
@@ -47,6 +48,6 @@ function makeSharesPlot(design: Design, width: number): Plots["shares"] {
   const { results } = toleranceReport(design, { runs: LEAST_RUNS });
   const mouth = results.find(({ key }) => key === "mouthOpening");
   if (!mouth || !("shares" in mouth)) return undefined;
-  const options = { name: "shares", title: "which step decides the mouth", axis: "share of the mouth's variance" };
+  const options = { name: "shares", title: PLOT.shares, axis: PLOT.sharesAxis };
   return sharesPlot(mouth.shares, { ...options, width });
 }
