@@ -2,6 +2,7 @@
 // the way there is missing, such as /proc.
 import { dirname } from "node:path";
 import type { FileSystem } from "./pack-files.ts";
+import { WRITING } from "./words/writing.ts";
 import { systemErrorCode, WriteError } from "./write-error.ts";
 
 type FolderMaker = Pick<FileSystem, "lstat" | "mkdir" | "readdir">;
@@ -18,7 +19,7 @@ export async function makeFolders(fs: FolderMaker, path: string): Promise<void> 
     const parent = dirname(path);
     if (systemErrorCode(error) !== "ENOENT" || parent === path) throw error;
     if (await isFolder(fs, parent))
-      throw new WriteError(path, `no folder can be made in ${parent}`, "choose another folder", error);
+      throw new WriteError(path, WRITING.noFolder({ parent }), WRITING.noFolderRemedy, error);
     await makeFolders(fs, parent);
     await fs.mkdir(path);
   }

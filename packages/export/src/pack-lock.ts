@@ -4,6 +4,7 @@ import { setTimeout as pause } from "node:timers/promises";
 import { type FileSystem, inspectPath, isOwnFolder, tryRemoveFolder } from "./pack-files.ts";
 import { rescueFiles } from "./pack-keep.ts";
 import { beginRun, endRun, processIdOf, type RunStatus, runStatus } from "./pack-owner.ts";
+import { PACK_LOCK } from "./words/writing.ts";
 import { WriteError } from "./write-error.ts";
 
 /** A run's folder beside the pack, and what may be in it. */
@@ -95,15 +96,9 @@ async function isRunning(fs: FileSystem, { mark, folder }: PackRun): Promise<boo
 }
 
 function lockedError({ target }: PackTarget, { mark, folder }: PackRun): WriteError {
-  const remedy = "wait until it has ended, then try again";
   if (runStatus(mark) === "running")
-    return new WriteError(target, `another run of lamplane, process ${processIdOf(mark)}, is writing it now`, remedy);
-  const afterwards = `where it has broken off, what it left is put in order after ${STALE_AFTER} minutes`;
-  return new WriteError(
-    target,
-    `a run that cannot be seen from here is writing it (${folder})`,
-    `${remedy}; ${afterwards}`,
-  );
+    return new WriteError(target, PACK_LOCK.running({ id: processIdOf(mark)! }), PACK_LOCK.wait);
+  return new WriteError(target, PACK_LOCK.unseen({ folder }), PACK_LOCK.waitUnseen({ minutes: STALE_AFTER }));
 }
 
 /** Puts an old pack that a broken-off run has moved aside back where none is, and removes all else that such runs left. */

@@ -2,10 +2,11 @@
 import { join } from "node:path";
 import { makeFolders } from "./folders.ts";
 import { isManifestOf, MANIFEST, manifestRows, type PackFiles, toBytes, withCarriedRows } from "./manifest.ts";
-import { DISK, type FileSystem, inspectPath, type PathKind, syncParentFolder, writeFolder } from "./pack-files.ts";
+import { DISK, type FileSystem, inspectPath, syncParentFolder, writeFolder } from "./pack-files.ts";
 import { type KeepPlan, type KeptFile, keepFiles, NOTHING_KEPT, planKeeping, rescueFiles } from "./pack-keep.ts";
 import { type PackRun, type PackTarget, recoverBrokenRuns, removeRun, withLock } from "./pack-lock.ts";
 import { assertFileNames, assertPackName } from "./pack-names.ts";
+import { PACK_PLACE } from "./words/writing.ts";
 import { systemErrorCode, toWriteError, WriteError } from "./write-error.ts";
 
 export interface Pack {
@@ -147,28 +148,16 @@ async function swapPacks({ fs, target }: PackTarget, { fresh, old }: PackRun): P
     await fs.rename(fresh, target);
   } catch (error) {
     await fs.rename(old, target).catch((again: unknown) => {
-      const remedy = `the pack that was there is whole in ${old}: move it back, or write again, which puts it back first`;
-      throw new WriteError(
-        target,
-        `neither the new pack nor the old one could be put there (${systemErrorCode(again)})`,
-        remedy,
-        error,
-      );
+      const found = PACK_PLACE.notSwapped({ code: systemErrorCode(again) ?? "?" });
+      throw new WriteError(target, found, PACK_PLACE.swapRemedy({ old }), error);
     });
     throw error;
   }
 }
 
-const OBSTACLES: Readonly<Record<Exclude<PathKind, "nothing" | "pack">, string>> = {
-  folder: "a folder that is no pack of this design",
-  file: "a file",
-  link: "a symbolic link, which is not followed",
-};
-
 /** Whether a pack of this design is there (true) or nothing (false). */
 async function isReplaceable({ fs, name, target }: PackTarget): Promise<boolean> {
   const found = await inspectPath(fs, target, name);
   if (found === "nothing" || found === "pack") return found === "pack";
-  const what = `there is ${OBSTACLES[found]}`;
-  throw new WriteError(target, what, "it was left as it is: move it away or choose another folder");
+  throw new WriteError(target, PACK_PLACE[found], PACK_PLACE.remedy);
 }
