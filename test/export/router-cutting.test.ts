@@ -48,6 +48,40 @@ test("a core in layers is cut by a cutter that reaches one layer, its recess as 
   expect(found).toEqual([]);
 });
 
+describe("what is engraved on request", () => {
+  const wanted = { direction: "climb", zero: "corner-top", units: "mm", engraving: 0.3 } as const;
+  const vee = cutter("vee", 0.6, { kind: "engrave", cutting: 5, step: 0.2, finish: 0 });
+  const engraved = () => routed(withRouter(designWith(WORKED), [...CUTTERS, vee], wanted)).programs;
+
+  test("marks on a cheek and the name on a jig are grooves of that depth along the drawing's lines, and nothing else is lost", (context) => {
+    requireProgram(context, "rs274");
+    const programs = engraved().filter(({ program: { setUp } }) =>
+      ["cheek-right", "jig-bed-gauge"].includes(setUp.name),
+    );
+    expect(programs).toHaveLength(2);
+    for (const { program, text, judged } of programs) {
+      expect(program.toolpaths.map(({ cutter: { name } }) => name)).toContain("vee");
+      expect(faultsOfCutting(text, program, judged)).toEqual([]);
+      const deeper = text.replace(/Z-0\.3(?=\s)/, "Z-0.9");
+      expect(deeper).not.toBe(text);
+      expect(faultsOfCutting(deeper, program, judged).join()).toMatch(/gouge/);
+    }
+    const jig = programs.find(({ program: { setUp } }) => setUp.name === "jig-bed-gauge")!;
+    const letters = jig.program.setUp.features.find(({ kind }) => kind === "engraving");
+    expect(letters).toMatchObject({ depth: 0.3 });
+    expect((letters as { paths: unknown[] }).paths.length).toBeGreaterThan(10); // strokes of BED 47° and the plane's name
+  });
+
+  test("wants a fine cutter, and nothing is engraved unasked", () => {
+    const { limits } = routed(withRouter(designWith(WORKED), CUTTERS, wanted));
+    expect(limits.find(({ setUp }) => setUp === "cheek-left")).toMatchObject({ code: "engraver", value: 4, limit: 2 });
+    const plain = routed(withRouter(designWith(WORKED), [...CUTTERS, vee])).programs;
+    expect(plain.flatMap(({ program }) => program.toolpaths).filter(({ cutter: { name } }) => name === "vee")).toEqual(
+      [],
+    );
+  });
+});
+
 describe("a fault put into a program is found:", () => {
   const cheek = () => programsOf(MACHINES[0]).find(({ program }) => program.setUp.name === "cheek-right")!;
 

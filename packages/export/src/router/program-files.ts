@@ -58,6 +58,9 @@ export function setUpLines(program: Program, design: Design): string[] {
     ...(setUp.features.some((feature) => isThrough(setUp, feature))
       ? [SET_UP.through({ depth: mm(router.through) })]
       : []),
+    ...setUp.features.flatMap((feature) =>
+      feature.kind === "engraving" ? [SET_UP.engraving({ depth: mm(feature.depth) })] : [],
+    ),
     ...toolpaths.map(({ cutter }) =>
       SET_UP.cutter[cutter.kind]({
         number: design.cutters.indexOf(cutter) + 1,
