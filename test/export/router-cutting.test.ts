@@ -2,6 +2,7 @@
 import { point, polygon } from "@lamplane/geometry";
 import { describe, expect, test } from "vitest";
 import { planProgram } from "../../packages/export/src/router/program.ts";
+import { programFiles } from "../../packages/export/src/router/program-files.ts";
 import { sheetSetUp } from "../../packages/export/src/router/set-up.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import { requireProgram } from "../support/outside-programs.ts";
@@ -48,6 +49,18 @@ test("a core in layers is cut by a cutter that reaches one layer, its recess as 
   expect(found).toEqual([]);
 });
 
+test("the relief that a jig's sheet proposes leaves the jig's corners to no chisel", () => {
+  const design = withRouter(designWith(WORKED), CUTTERS);
+  const linesOf = (relief: number) => {
+    const relieved = { ...design, jigs: { ...design.jigs, relief } };
+    const program = routed(relieved).programs.find(({ program: { setUp } }) => setUp.name === "jig-bed-gauge")!.program;
+    return programFiles(program, relieved, "0")[0]!.text.replace(/\)\n\(/g, " ");
+  };
+  const [, proposed] = /jigs\.relief: ([\d.]+) mm/.exec(linesOf(0)) ?? [];
+  expect(Number(proposed)).toBeGreaterThan(2); // the finer mill's radius
+  expect(linesOf(Number(proposed))).not.toMatch(/inner corner/);
+});
+
 describe("what is engraved on request", () => {
   const wanted = { direction: "climb", zero: "corner-top", units: "mm", engraving: 0.3 } as const;
   const vee = cutter("vee", 0.6, { kind: "engrave", cutting: 5, step: 0.2, finish: 0 });
@@ -68,8 +81,9 @@ describe("what is engraved on request", () => {
     }
     const jig = programs.find(({ program: { setUp } }) => setUp.name === "jig-bed-gauge")!;
     const letters = jig.program.setUp.features.find(({ kind }) => kind === "engraving");
-    expect(letters).toMatchObject({ depth: 0.3 });
-    expect((letters as { paths: unknown[] }).paths.length).toBeGreaterThan(10); // strokes of BED 47° and the plane's name
+    if (letters?.kind !== "engraving") throw new Error("no letters");
+    expect(letters.depth).toBe(0.3);
+    expect(letters.paths.length).toBeGreaterThan(10); // strokes of BED 47° and the plane's name
   });
 
   test("wants a fine cutter, and nothing is engraved unasked", () => {

@@ -69,6 +69,11 @@ export const SET_UP = {
       `${countText(count, "inner corner")} left round by the cutter, at most ${gap} of wood: pare to the line.`,
     { count: 2, gap: "0.4 mm" },
   ),
+  relief: sentence(
+    ({ radius }: { radius: string }) =>
+      `Or enter \`jigs.relief: ${radius}\`: then this cutter clears them, and nothing is pared.`,
+    { radius: "3.1 mm" },
+  ),
   minutes: sentence(
     ({ minutes }: { minutes: string }) => `About ${minutes} min of cutting, changes of cutter not counted.`,
     { minutes: "6" },
