@@ -49,17 +49,20 @@ test("a core in layers is cut by a cutter that reaches one layer, its recess as 
   expect(found).toEqual([]);
 });
 
-test("the relief that a jig's sheet proposes leaves the jig's corners to no chisel", () => {
-  const design = withRouter(designWith(WORKED), CUTTERS);
-  const linesOf = (relief: number) => {
-    const relieved = { ...design, jigs: { ...design.jigs, relief } };
-    const program = routed(relieved).programs.find(({ program: { setUp } }) => setUp.name === "jig-bed-gauge")!.program;
-    return programFiles(program, relieved, "0")[0]!.text.replace(/\)\n\(/g, " ");
-  };
-  const [, proposed] = /jigs\.relief: ([\d.]+) mm/.exec(linesOf(0)) ?? [];
-  expect(Number(proposed)).toBeGreaterThan(2); // the finer mill's radius
-  expect(linesOf(Number(proposed))).not.toMatch(/inner corner/);
-});
+test.each(["jig-bed-cradle", "jig-wedge-sled"])(
+  "the relief that the sheet of %s proposes leaves no corner to pare",
+  (name) => {
+    const design = withRouter(designWith({ ...WORKED }), CUTTERS);
+    const headOf = (relief: number) => {
+      const relieved = { ...design, jigs: { ...design.jigs, relief } };
+      const { program } = routed(relieved).programs.find(({ program: { setUp } }) => setUp.name === name)!;
+      return programFiles(program, relieved, "0")[0]!.text.replace(/\)\n\(/g, " ");
+    };
+    const [, proposed] = /jigs\.relief: ([\d.]+) mm/.exec(headOf(0)) ?? [];
+    expect(Number(proposed)).toBe(2.1); // a tenth over the radius of the 4 mm mill
+    expect(headOf(Number(proposed))).not.toMatch(/inner corner/);
+  },
+);
 
 describe("what is engraved on request", () => {
   const wanted = { direction: "climb", zero: "corner-top", units: "mm", engraving: 0.3 } as const;
