@@ -17,6 +17,7 @@ const DOCUMENTS = [
   "README.md",
   "DEVELOPERS.md",
   "examples/cookbook.md",
+  "examples/glossary.md",
   ...["test", ...readdirSync("packages").map((name) => `packages/${name}`)].flatMap((folder) =>
     readdirSync(folder)
       .filter((name) => name.endsWith(".md") && !["README.md", "THIRD-PARTY.md"].includes(name))

@@ -10,10 +10,11 @@ import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
 import { formatAddress } from "../../packages/viewer/src/state/address.ts";
 import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
 import { randomDesigns } from "../support/designs.ts";
-import { extent, sampled } from "../support/extent.ts";
+import { extent, IS_FULL, sampled } from "../support/extent.ts";
 
 const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
-const WIDTHS = [390, 1024, 1440];
+const WIDTHS = [390, 834, 1440, 1920];
+const UNITS = ["mm", "in"] as const;
 const RANDOM = extent(12, 200); // half of them in inches
 const PER_DESIGN = 10_000; // ms on a busy machine: remedies of a plane with many faults take seconds
 
@@ -162,23 +163,21 @@ describe.skipIf(hasNoBrowser)("labels", () => {
   afterAll(() => browser?.close());
 
   for (const width of WIDTHS)
-    test(`rub nothing out: every example at every step, ${width} wide`, async () => {
+    test(`rub nothing out: every example at every step, mm and inches, ${width} wide`, async () => {
       const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width, height: 900 } });
       await page.addStyleTag({ content: PROBE });
       const faults: string[] = [];
-      for (const example of EXAMPLES)
-        for (const stage of sampled(STAGES, 3)) {
-          await goTo(page, `#from=${example}&at=${stage}`);
-          const isOther = stage === "billet" || stage === "shaped";
-          await judge(
-            page,
-            `${example} at ${stage}`,
-            isOther ? ["elevation", "mouth", "stack", "end"] : ["elevation"],
-            faults,
-          );
-          for (const struck of await struckNumbers(page))
-            faults.push(`${example} at ${stage}: a line through ${struck}`);
-        }
+      for (const [i, example] of EXAMPLES.entries())
+        for (const [k, stage] of sampled(STAGES, 3).entries())
+          for (const units of IS_FULL ? UNITS : [UNITS[(i + k + width) % 2]!]) {
+            const what = `${example} at ${stage} in ${units}`;
+            await goTo(page, `#from=${example}&at=${stage}&units=${units}`);
+            const isOther = stage === "billet" || stage === "shaped";
+            await judge(page, what, isOther ? ["elevation", "mouth", "stack", "end"] : ["elevation"], faults);
+            for (const struck of await struckNumbers(page)) faults.push(`${what}: a line through ${struck}`);
+            const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+            if (wide > width) faults.push(`${what}: the page is ${wide} px wide`);
+          }
       writeFileSync(join(tmpdir(), `lamplane-labels-${width}.txt`), faults.join("\n"));
       expect(faults).toEqual([]);
       await page.context().close();

@@ -447,6 +447,31 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await page.context().close();
   });
 
+  test("a plot is read under the pointer, by a tap and by the arrow keys, and says so to a screen reader", async () => {
+    const { page } = await openPage(browser, FILE_ADDRESS, { hasTouch: true });
+    const plot = page.locator(".detail-mouth .plot").first();
+    const reading = page.locator(".detail-mouth .plot-reading").first();
+    await plot.locator("svg").waitFor();
+    await plot.scrollIntoViewIfNeeded();
+    expect(await reading.textContent()).toBe("");
+    const box = (await plot.locator("svg").boundingBox())!;
+    await page.mouse.move(box.x + box.width * 0.6, box.y + box.height / 2);
+    expect(await reading.textContent()).toMatch(/^wood taken off .* mm: mouth [\d.]+ mm, wanted 0\.15 mm$/);
+    expect(await plot.locator(".plot-read circle").count()).toBe(2);
+    await page.mouse.move(box.x + box.width / 2, box.y - 60);
+    expect(await reading.textContent(), "the pointer has left").toBe("");
+    await page.touchscreen.tap(box.x + box.width * 0.5, box.y + box.height / 2);
+    expect(await reading.textContent()).toContain("mouth");
+    await plot.focus();
+    await page.keyboard.press("End");
+    expect(await plot.getAttribute("role")).toBe("slider");
+    expect(await plot.getAttribute("aria-valuenow")).toBe(await plot.getAttribute("aria-valuemax"));
+    expect(await plot.getAttribute("aria-valuetext")).toContain("mouth 1.66 mm"); // 0.15 and 1 mm of later truings × 1.5099
+    await page.keyboard.press("Home");
+    expect(await plot.getAttribute("aria-valuetext")).not.toContain("mouth 1.66");
+    await page.context().close();
+  });
+
   test("the sole is dragged through the mouth film, and the plot's point goes with it", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS);
     const film = page.locator(".film");

@@ -83,6 +83,20 @@ test("check, build and explain name what the router refuses, with its figure", a
   expect((await runCommand("explain", "router-reach")).out).toContain("cutters.cutting");
 });
 
+test("build says how many of the shop's sheets are laid out, and what lies on none with its figure", async () => {
+  const board = "{ name: board, material: wood, length: 700, width: 200, thickness: 8 }";
+  writeFileSync(at("shops/ours.yaml"), `sheets: [${board}, { name: slab, length: 400, width: 300, thickness: 60 }]\n`);
+  const build = ["build", at("plane.yaml"), "--out", at("packs"), "--only", "router"];
+  const { out } = await runCommand(...build);
+  expect(out).toMatch(/Sheets: 1 sheet laid out, 7 left over:/);
+  expect(out).toMatch(/ {2}wedge-sled\n {6}It must be 8 mm to 20 mm thick/);
+  const { nested } = JSON.parse((await runCommand(...build, "--json")).out) as {
+    nested: { sheets: { name: string; parts: string[] }[]; noPlace: { code: string }[] };
+  };
+  expect(nested.sheets).toEqual([{ name: "board", parts: ["cheek-left", "cheek-right"] }]);
+  expect(new Set(nested.noPlace.map(({ code }) => code))).toEqual(new Set(["plate"]));
+});
+
 test("no word of a router in a shop that has none", async () => {
   expect((await runCommand("check", at("plane.yaml"))).out).not.toContain("Router");
 });

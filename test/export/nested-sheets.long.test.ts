@@ -6,6 +6,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
 import { nestPlane } from "../../packages/export/src/nested/nested-sheets.ts";
 import { sheetDrawing } from "../../packages/export/src/nested/sheet-drawing.ts";
+import { isBuildable } from "../support/buildable.ts";
 import { randomDesigns, seeded } from "../support/designs.ts";
 import { extent } from "../support/extent.ts";
 import { faultsOfDrawing, faultsOfSheetPrograms, faultsOfSheets, readDxfs, withSheets } from "../support/nested.ts";
@@ -18,8 +19,9 @@ const SEED = Number(process.env.NESTED_SEED ?? 2026);
 function randomShops(count: number): { design: Design; where: string }[] {
   const random = seeded(SEED);
   const oneOf = <T>(...choices: T[]): T => choices[Math.floor(random() * choices.length)]!;
-  return randomDesigns(SEED, count).map(({ design: plain, changes }) => {
-    const core = { ...plain.core, layers: oneOf("whole", "auto") };
+  return randomDesigns(SEED, count, isBuildable).map(({ design: plain, changes }) => {
+    const layered = { ...plain, core: { ...plain.core, layers: "auto" } };
+    const core = random() < 0.5 && isBuildable(layered) ? layered.core : plain.core;
     const mill = cutter("end", oneOf(3.175, 6, 9.525), { cutting: 90, finish: oneOf(0, 0.2) });
     const machine = {
       margin: oneOf(12, 20, 30),

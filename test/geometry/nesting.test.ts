@@ -62,7 +62,7 @@ test("copies of one outline lie beside each other, not on each other", () => {
     outline: transformOutline(triangle, transform),
   }));
   expect(faultsOfPlaces(lying, sheet)).toEqual([]);
-  // As rectangles they take more: a sheet of 212 × 102 inside its edge holds no six of 60 × 40 with 4 between them in 132 of its length.
+  // In as much of the sheet's length the boxes about them do not go: another library's packing of rectangles.
   const right = Math.max(...lying.flatMap(({ outline }) => outline.map(({ from }) => from.x)));
   const { sheets } = packRectangles(
     shapes.map(({ item }) => ({ item, width: 60, depth: 40 })),

@@ -149,7 +149,7 @@ describe("seasons", () => {
     for (const units of ["mm", "in"] as const)
       for (const slope of [0.02, 0, -0.02, -0.09])
         expectSound(seasonsPlot(year(slope), { units, of: "smoother", planned: 8, leastGap: 0.2 }));
-    expect(wordsOf(seasonsPlot(year(0.02), { units: "mm" }))).toMatch(/room beside the iron: least 1\.3 mm/);
+    expect(wordsOf(seasonsPlot(year(0.02), { units: "mm" }))).toMatch(/side play of the iron: least 1\.3 mm/);
   });
 
   test("leaves out what the tables do not know, and says so where they know nothing", () => {

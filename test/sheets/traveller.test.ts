@@ -160,7 +160,7 @@ test("every caution stands at a step of its kind of work, and says where it come
 
 test("a season's gaps are those of the year's figures", () => {
   const step = stepsOf(designWith(WORKED)).get("season")!;
-  const side = step.numbers.find(({ label }) => label.startsWith("Room beside the iron"))!;
+  const side = step.numbers.find(({ label }) => label.startsWith("Side play of the iron"))!;
   // American beech, 49.6 mm, rings at 20°, 6.2 to 12.0 % moisture: about 1.2 mm of movement (Wood Handbook, eq. 13-2).
   const [least, most] = side.value.split(" to ").map(Number.parseFloat) as [number, number];
   expect(most - least).toBeGreaterThan(0.9);

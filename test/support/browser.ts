@@ -30,13 +30,20 @@ export interface Watched {
 /** Where no graphics processor puts the page together, Chromium itself reads every 3D picture back, and says that it is slow. */
 const BROWSERS_OWN = /GL Driver Message.*GPU stall due to ReadPixels/;
 
-/** @param options.asNewcomer leaves the page as it opens; otherwise everything on it is opened and shown first */
+/**
+ * Nothing moves from step to step unless a test asks for it (`reducedMotion: "no-preference"`).
+ * @param options.asNewcomer leaves the page as it opens; otherwise everything on it is opened and shown first
+ */
 export async function openPage(
   browser: Browser,
   address: string,
   { asNewcomer = false, ...options }: BrowserContextOptions & { readonly asNewcomer?: boolean } = {},
 ): Promise<Watched> {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 1000 }, ...options });
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 1000 },
+    reducedMotion: "reduce",
+    ...options,
+  });
   const page = await context.newPage();
   const watched: Watched = { page, complaints: [], requests: [] };
   page.on("console", (message) => {

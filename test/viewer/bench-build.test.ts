@@ -12,6 +12,7 @@ import { runCommand } from "../support/running.ts";
 const folder = mkdtempSync(join(tmpdir(), "lamplane-screens-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
+const WIDTH = 80; // mm of a step's drawing, on a phone
 const SMOOTHER = readFileSync("examples/apprentice-smoother.yaml", "utf8");
 const MEASURED = `${SMOOTHER}\nmeasured: { ironThickness: 3.55, coreWidth: 49.2, cheekThickness: 7.8, rampAngle: 60.5 }\n`;
 
@@ -33,7 +34,7 @@ async function next(text: string): Promise<string> {
 }
 
 test("the step to do, its numbers, what changed and what was not measured are those of `next` and the traveller", async () => {
-  const build = built(answerBench(MEASURED, "plane.yaml"));
+  const build = built(answerBench(MEASURED, "plane.yaml", WIDTH));
   const out = await next(MEASURED);
   const now = build.screens.find(({ key }) => key === build.next)!;
   expect(out).toContain(`step ${build.screens.indexOf(now) + 1} of ${build.screens.length}: ${now.title}\n${now.task}`);
@@ -57,12 +58,12 @@ test("the step to do, its numbers, what changed and what was not measured are th
 });
 
 test("what is entered is written as `measured` writes it, and taken back to the same bytes", async () => {
-  const entered = built(answerBench(SMOOTHER, "", { path: "measured.ironThickness", value: 3.65 })).text;
+  const entered = built(answerBench(SMOOTHER, "", WIDTH, { path: "measured.ironThickness", value: 3.65 })).text;
   const file = join(folder, "by-command.yaml");
   writeFileSync(file, SMOOTHER);
   await runCommand("measured", file, "ironThickness=3.65");
   expect(entered).toBe(readFileSync(file, "utf8"));
-  const back = built(answerBench(entered, "", { path: "measured.ironThickness", value: undefined })).text;
+  const back = built(answerBench(entered, "", WIDTH, { path: "measured.ironThickness", value: undefined })).text;
   await runCommand("measured", file, "ironThickness=");
   expect(back).toBe(readFileSync(file, "utf8"));
 });
@@ -75,20 +76,20 @@ test.each([
   ["a step that passes over others", { path: "measured.done", value: "cuts" }, "skips"],
   ["the same once they are done", { path: "measured.done", value: "cuts", isConfirmed: true }, "build"],
 ] as const)("%s", (_, entry, kind) => {
-  const answer = answerBench(SMOOTHER, "plane.yaml", entry);
+  const answer = answerBench(SMOOTHER, "plane.yaml", WIDTH, entry);
   expect(answer.kind).toBe(kind);
   if (answer.kind === "skips") expect(answer.titles).toEqual(["Measure the iron", "Saw and mill core and cheeks"]);
 });
 
 test("a step with one of its two values read is done, and not complete", () => {
-  const { screens } = built(answerBench(`${SMOOTHER}\nmeasured: { ironThickness: 3.6 }\n`, ""));
+  const { screens } = built(answerBench(`${SMOOTHER}\nmeasured: { ironThickness: 3.6 }\n`, "", WIDTH));
   expect(screens.find(({ key }) => key === "iron")).toMatchObject({ isDone: true, isComplete: false });
 });
 
 test("a mouth that is not yet as wide as wanted is no step that is done; an optional reading leaves nothing missing", () => {
   const [least, wanted] = [0.05, 0.15].map((seen) => {
     const text = `${SMOOTHER}\nmeasured: { done: sole, mouthSeen: ${seen} }\n`;
-    return built(answerBench(text, "")).screens.find(({ key }) => key === "mouth")!;
+    return built(answerBench(text, "", WIDTH)).screens.find(({ key }) => key === "mouth")!;
   });
   expect(least).toMatchObject({ isDone: false, isComplete: false });
   expect(wanted).toMatchObject({ isDone: true, isComplete: true });
@@ -96,8 +97,8 @@ test("a mouth that is not yet as wide as wanted is no step that is done; an opti
 });
 
 test("what is no design is refused, so is one whose steps cannot be drawn; one that fails is shown with what fails", () => {
-  expect(answerBench("iron: 3\n", "plane.yaml").kind).toBe("refused");
-  const answer = (more: string) => answerBench(`iron: { width: 48, thickness: 3.6 }\n${more}\n`, "plane.yaml");
+  expect(answerBench("iron: 3\n", "plane.yaml", WIDTH).kind).toBe("refused");
+  const answer = (more: string) => answerBench(`iron: { width: 48, thickness: 3.6 }\n${more}\n`, "plane.yaml", WIDTH);
   expect(answer("mouth: { fromToe: 20 }")).toEqual({
     kind: "refused",
     words: [expect.stringMatching(/^Front block length along top/)],

@@ -42,16 +42,27 @@ afterAll(() => {
 });
 beforeEach(() => {
   FakeWorker.all = [];
+  vi.clearAllTimers();
 });
 
 test("of the requests that come while the worker is busy only the last is sent", async () => {
   const { engine, drawing } = await started();
-  const [first, , last] = [1, 2, 3].map(() => engine.show(query, 100));
+  const [first, , last] = [1, 2, 3].map(() => engine.show(query, { plots: 100, step: 100 }));
   expect(planesSent(drawing)).toEqual([first]);
   drawing.respond({ kind: "text-refused", base: 1, requestId: drawing.sent[0]!.requestId, faults: [] }); // the sheet is still to come
   expect(planesSent(drawing)).toEqual([first]);
   drawing.respond({ kind: "skipped", requestId: first! });
   expect(planesSent(drawing)).toEqual([first, last]);
+});
+
+test("what may take its time is not fetched before the first sheet is drawn", async () => {
+  const { engine, drawing, patient } = await started();
+  const request = engine.show(query, { plots: 100, step: 100 });
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(patient()).toBeUndefined();
+  drawing.respond({ kind: "skipped", requestId: request });
+  await vi.advanceTimersByTimeAsync(0);
+  expect(patient().sent.map(({ kind }) => kind)).toEqual(["open", "cures", "guide", "plots"]);
 });
 
 describe("a text that is requested", () => {

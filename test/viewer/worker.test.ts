@@ -24,6 +24,6 @@ test.each([
 ] as const)("%s, requested while nothing is open", async (kind, worker) => {
   await import(`../../packages/viewer/src/worker/${worker}.ts`);
   responses.length = 0;
-  scope.onmessage!({ data: { kind, requestId: 7, base: 1, changes: [], stage: "shaped" } });
+  scope.onmessage!({ data: { kind, width: 100, requestId: 7, base: 1, changes: [], stage: "shaped" } });
   expect(responses).toEqual([{ kind: "skipped", requestId: 7 }]);
 });

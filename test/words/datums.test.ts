@@ -84,3 +84,13 @@ test("no paper counts from the line of the finished toe what can be measured fro
   const pages = wordingTexts().filter(({ path }) => path.includes("sheets"));
   for (const { text } of pages) expect(text).not.toMatch(/from the line of the finished toe/);
 });
+
+test.each(EXAMPLES)("%s: the tables give what can be touched once the feather is off", (name) => {
+  const design = designOf(name);
+  const { bed } = design;
+  const step = travellerSteps(design).find(({ key }) => key === "dry-fit")!;
+  const foot = step.numbers.find(({ label }) => /^Foot of the bed/.test(label));
+  const rise = bed.featherChamfer / Math.tan((bed.angle * Math.PI) / 180);
+  expect(foot?.value).toBe(formatLength(expectedValue(design, "bedTipFromEnd")! + rise, design));
+  expect(foot?.isRead).toBe(true);
+});

@@ -1,4 +1,4 @@
-// What the router does not cut of a plane, for reports: as rows for a terminal and as data.
+// What the router does not cut of a plane and what lies on no sheet, for reports: as rows for a terminal and as data.
 import { asBuiltPlane } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { ROUTER } from "./words/router.ts";
@@ -39,4 +39,35 @@ export function routerText({ programs, notCut }: RouterReport): string {
   if (notCut.length === 0) return `${ROUTER.cutsAll({ programs })}\n`;
   const rows = notCut.flatMap(({ title, text, code }) => [`  ${title}  (${code})`, `      ${text}`]);
   return `${[ROUTER.notCut({ programs, count: notCut.length }), ...rows].join("\n")}\n`;
+}
+
+export interface NestedReport {
+  readonly sheets: readonly { readonly name: string; readonly parts: readonly string[] }[];
+  readonly noPlace: readonly { readonly part: string; readonly code: string; readonly text: string }[];
+}
+
+/** Undefined where the shop names no sheet that anything could be cut from. */
+export async function nestedReport(design: Design): Promise<NestedReport | undefined> {
+  if (design.sheets.length === 0) return undefined;
+  const { nestPlane, noPlaceText } = await import("@lamplane/export/nested");
+  const nested = nestPlane(asBuiltPlane(design));
+  return (
+    nested && {
+      sheets: nested.sheets.map(({ piece, items }) => ({
+        name: piece.name,
+        parts: items.map(({ item }) => item.name),
+      })),
+      noPlace: nested.noPlace.map((each) => ({
+        part: each.item.name,
+        code: each.code,
+        text: noPlaceText(each, design),
+      })),
+    }
+  );
+}
+
+/** Each part that lies on no sheet with its reason below it. */
+export function nestedText({ sheets, noPlace }: NestedReport): string {
+  const counts = { sheets: sheets.length, left: noPlace.length };
+  return `${[ROUTER.nested(counts), ...noPlace.flatMap(({ part, text }) => [`  ${part}`, `      ${text}`])].join("\n")}\n`;
 }

@@ -1,6 +1,7 @@
 // Two equal holes in a plate, placed so that the least wood about them, to every edge and between the two, is largest.
 
 import { intersections } from "./intersection.ts";
+import { directionAt, isInnerCorner } from "./offset.ts";
 import {
   type Arc,
   type Circle,
@@ -72,32 +73,16 @@ function farthestPair(outline: Outline, corners: readonly Point[], inset: number
 /** The outline's edges moved inward, and a circle about each corner that points inward. */
 function insetEdges(outline: Outline, inset: number): Segment[] {
   const moved = outline.flatMap((s) => insetSegment(s, inset));
-  const round = outline.flatMap((s, i) => (isReflex(outline.at(i - 1)!, s) ? [fullCircle(s.from, inset)] : []));
+  const round = outline.flatMap((s, i) => (isInnerCorner(outline.at(i - 1)!, s) ? [fullCircle(s.from, inset)] : []));
   return [...moved, ...round];
 }
 
 function insetSegment(s: Segment, inset: number): Segment[] {
-  const put = (p: Point, [dx, dy]: readonly [number, number]) => point(p.x - dy * inset, p.y + dx * inset);
-  const [from, to] = [put(s.from, direction(s, "from")), put(s.to, direction(s, "to"))];
+  const put = (p: Point, along: Point) => point(p.x - along.y * inset, p.y + along.x * inset);
+  const [from, to] = [put(s.from, directionAt(s, 0)), put(s.to, directionAt(s, 1))];
   if (s.kind === "line") return [{ kind: "line", from, to }];
   const radius = s.radius - Math.sign(s.sweep) * inset;
   return radius > EPSILON ? [{ ...s, from, to, radius }] : [];
-}
-
-/** Unit vector along a segment at one of its ends. */
-function direction(s: Segment, end: "from" | "to"): readonly [number, number] {
-  if (s.kind === "line") {
-    const length = distance(s.from, s.to);
-    return [(s.to.x - s.from.x) / length, (s.to.y - s.from.y) / length];
-  }
-  const turn = Math.sign(s.sweep) / s.radius;
-  return [-(s[end].y - s.centre.y) * turn, (s[end].x - s.centre.x) * turn];
-}
-
-/** Whether the outline turns to the right from one segment to the next. */
-function isReflex(before: Segment, after: Segment): boolean {
-  const [[ax, ay], [bx, by]] = [direction(before, "to"), direction(after, "from")];
-  return ax * by - ay * bx < -EPSILON;
 }
 
 const fullCircle = (centre: Point, radius: number): Arc => {

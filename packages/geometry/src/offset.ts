@@ -87,6 +87,12 @@ export function directionAt(segment: Segment, share: number): Point {
   return point(-(p.y - segment.centre.y) * turn, (p.x - segment.centre.x) * turn);
 }
 
+/** Whether an outline that runs counter-clockwise turns inward, to the right, from one segment to the next. */
+export function isInnerCorner(before: Segment, after: Segment): boolean {
+  const [a, b] = [directionAt(before, 1), directionAt(after, 0)];
+  return a.x * b.y - a.y * b.x < -EPSILON;
+}
+
 function splitAtAll(segment: Segment, others: readonly Segment[]): Segment[] {
   const shares = others
     .filter((other) => other !== segment)

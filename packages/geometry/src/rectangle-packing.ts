@@ -2,7 +2,9 @@
 import * as packing from "maxrects-packer";
 
 // Node reads the package as CommonJS, with everything under `default`; bundlers read its module.
-const { MaxRectsPacker } = (packing as typeof packing & { default?: typeof packing }).default ?? packing;
+type Packing = Pick<typeof packing, "MaxRectsPacker">;
+const exported: Packing & { default?: Packing } = { ...packing };
+const { MaxRectsPacker } = exported.default ?? exported;
 
 export interface SheetSize {
   readonly width: number;

@@ -7,6 +7,7 @@ import {
   figureValue,
   layerPegLength,
   layerPegs,
+  layerPegWood,
   layerShapes,
   layersOf,
   layerThickness,
@@ -110,4 +111,13 @@ test("layers of one block are one outline with pegs at the same places to the la
     expect(layers[0]!.shape.boundary).toEqual(blocksAt(plane, stage).front);
   }
   expect(layerPegLength(plane)).toBeLessThan(plane.widths.core);
+});
+
+test("the wood round the pegs is none where ramp or bed miss the top", () => {
+  const pegWood = (changes: Changes) => layerPegWood(planeWith({ "core.layers": "auto", ...changes }));
+  expect(pegWood({})).toBeGreaterThan(3);
+  // a ramp of 60 rises 58 over 33 of length: from a mouth at 30 it leaves by the toe
+  expect(pegWood({ "mouth.fromToe": 30 })).toBe(0);
+  // a bed of 47 rises 58 over 54, and a heel 40 behind the mouth is in its way
+  expect(pegWood({ "mouth.fromToe": 190 })).toBe(0);
 });

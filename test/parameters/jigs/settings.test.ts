@@ -185,7 +185,7 @@ describe("words", () => {
 
   test("the spacer says where the blocks then stand", () =>
     expect(planOf("throat-spacer").use).toMatch(
-      /tips stand 0\.54 mm apart on the blank's sole, the bed's tip 92\.82 mm/,
+      /tips of the blocks stand 0\.54 mm apart on the sole of the blank, feather counted in, the bed tip 92\.82 mm/,
     ));
 
   test("the pin guide says at which stage it registers", () =>

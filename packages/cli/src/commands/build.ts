@@ -8,7 +8,7 @@ import { type JigName, jigPlans } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { findingsText, warningsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
-import { routerReport, routerText } from "../router-text.ts";
+import { nestedReport, nestedText, routerReport, routerText } from "../router-text.ts";
 import { VERSION } from "../version.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
 import { BUILD } from "../words/reports.ts";
@@ -48,10 +48,11 @@ export async function buildCommand(
   const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
   const carriesOthers = SECTIONS.some((section) => !only.includes(section));
   const router = only.includes("router") ? await routerReport(design) : undefined;
+  const nested = only.includes("router") ? await nestedReport(design) : undefined;
   const { path, replaced, kept, carried } = await writePack({ parent, name: design.name, files, carriesOthers });
   if (json)
     io.out(
-      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)), ...(router && { router }) }, null, 2)}\n`,
+      `${JSON.stringify({ name: design.name, written: path, replaced, files: [...files.keys()], kept, carried, findings: findings.map((finding) => formatFinding(design, finding)), ...(router && { router }), ...(nested && { nested }) }, null, 2)}\n`,
     );
   else {
     const warnings = warningsText(design, findings);
@@ -59,6 +60,7 @@ export async function buildCommand(
     io.out(`${BUILD.written({ path, count: files.size, replaced })}\n`);
     io.out(keptText(kept) + carriedText(carried));
     if (router) io.out(routerText(router));
+    if (nested) io.out(nestedText(nested));
     if (files.has("traveller.pdf")) io.out(`${BUILD.traveller}\n`);
     if (files.has("jigs/fit-test.stl")) io.out(`${BUILD.fitTest}\n`);
     io.out(`${STRENGTH_CAUTION_BRIEF}\n`);

@@ -3,7 +3,7 @@ import { countText, sentence } from "@lamplane/parameters/words";
 
 export const ROUTER = {
   cutsAll: sentence(
-    ({ programs }: { programs: number }) => `Router: ${countText(programs, "program")}, nothing refused.`,
+    ({ programs }: { programs: number }) => `Router: ${countText(programs, "program")}; every part is cut.`,
     {
       programs: 12,
     },
@@ -12,5 +12,10 @@ export const ROUTER = {
     ({ programs, count }: { programs: number; count: number }) =>
       `Router: ${countText(programs, "program")}; ${count} not cut:`,
     { programs: 9, count: 2 },
+  ),
+  nested: sentence(
+    ({ sheets, left }: { sheets: number; left: number }) =>
+      `Sheets: ${countText(sheets, "sheet")} laid out, ${left === 0 ? "nothing left over." : `${left} left over:`}`,
+    { sheets: 3, left: 2 },
   ),
 } as const;

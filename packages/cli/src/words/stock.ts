@@ -63,7 +63,7 @@ export const STOCK = {
   stripHeads: ["strip", "count", "planed to"],
   strip: sentence(
     ({ piece, numbers }: { piece: "layer" | "cheek"; numbers: readonly string[] }) =>
-      piece === "cheek" ? "cheek" : `layer ${listText(numbers)}`,
+      piece === "cheek" ? "cheek" : `${numbers.length === 1 ? "layer" : "layers"} ${listText(numbers)}`,
     { piece: "layer", numbers: ["1", "3"] },
     { piece: "cheek", numbers: [] },
   ),

@@ -11,9 +11,10 @@ import { hasRouter, limitText } from "../router/plane-programs.ts";
 import { planProgram } from "../router/program.ts";
 import { programFiles } from "../router/program-files.ts";
 import { flatFeatures, type SetUp } from "../router/set-up.ts";
-import { NESTED, NO_PLACE } from "../words/nested.ts";
+import { NESTED } from "../words/nested.ts";
 import { cutOf } from "./flat-items.ts";
-import { type NestedSheet, type NoPlace, nestPlane } from "./nested-sheets.ts";
+import { type NestedSheet, nestPlane } from "./nested-sheets.ts";
+import { noPlaceText } from "./no-place-text.ts";
 import { placedOutlines, placeOfName, sheetDrawing } from "./sheet-drawing.ts";
 
 export interface NestedFiles {
@@ -158,24 +159,4 @@ function plainPage(sheet: NestedSheet, title: string, files: readonly string[], 
     },
     drawingKey: NESTED.drawsPlain,
   };
-}
-
-/** Why something lies on no sheet, in the maker's unit. */
-function noPlaceText(why: NoPlace, design: Design): string {
-  const mm = (value: number) => formatValue(value, "mm", design);
-  const size = ({ width, depth }: { width: number; depth: number }) => `${mm(width)} × ${mm(depth)}`;
-  switch (why.code) {
-    case "thickness":
-      return NO_PLACE.thickness({ value: mm(why.value), nearest: mm(why.nearest) });
-    case "sheet":
-      return NO_PLACE.sheet({ thickness: mm(why.value) });
-    case "plate":
-      return NO_PLACE.plate({ least: mm(why.range.least), most: mm(why.range.most) });
-    case "size":
-      return NO_PLACE.size({ needs: size(why.needs), largest: size(why.largest) });
-    case "room":
-      return NO_PLACE.room({ needs: size(why.needs) });
-    case "router":
-      return limitText(why.limit, design);
-  }
 }

@@ -10,7 +10,7 @@ import {
   tessellate,
   transformOutline,
 } from "@lamplane/geometry";
-import type { Elevation } from "@lamplane/parameters/elevation";
+import { memoizeByPlane } from "@lamplane/parameters/elevation";
 import type { PlateRange } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import type { RouterLimit } from "../router/limit.ts";
@@ -56,7 +56,7 @@ export interface NestedPlane {
 const SAME_THICKNESS = 0.2;
 
 /** Undefined where the shop has neither sheets nor surfaced boards of a thickness that serves. */
-export function nestPlane(plane: Elevation): NestedPlane | undefined {
+export const nestPlane = memoizeByPlane((plane): NestedPlane | undefined => {
   const { design } = plane;
   const pieces = sheetPieces(design);
   const has = (material: SheetPiece["material"]) => design.sheets.some((sheet) => sheet.material === material);
@@ -71,7 +71,7 @@ export function nestPlane(plane: Elevation): NestedPlane | undefined {
     sheets,
     noPlace: [...refused, ...left.map((each) => withoutPlace(each, pieces, design))],
   };
-}
+});
 
 const serves = ({ material, thickness }: SheetPiece, item: FlatItem): boolean =>
   item.material === material && item.thickness !== undefined && Math.abs(thickness - item.thickness) <= SAME_THICKNESS;

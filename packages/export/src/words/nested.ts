@@ -35,7 +35,7 @@ export const NESTED = {
   stack: sentence(({ jigs }: { jigs: string }) => `Glue face to face, holes in line: ${jigs}.`, {
     jigs: "bed-cradle-1 and bed-cradle-2",
   }),
-  noRouter: "No router given: cut by the DXF file. Layer CUT goes through, DRILL is bored, NOTE is not worked.",
+  noRouter: "No router given: cut by the DXF file. Layer CUT goes through, DRILL is bored, NOTE is only to be read.",
   draws:
     "Heavy lines: parts and openings. Thin lines: the way of the cutter. Crosses: tabs. Dashes: the sheet. Grey: where the cutter goes; clamp outside it. Circle: zero.",
   drawsPlain: "Heavy lines: parts and openings. Dashes: the sheet. Circle: zero of the file.",

@@ -72,11 +72,9 @@ export function blocksAt(plane: Elevation, stage: Stage): Blocks {
 
 function cutBlocks(plane: Elevation, stage: Stage): Blocks {
   const stock = stageExtent(plane, stage);
-  const { height } = plane.design.body;
-  const ramp = splitOrThrow(rampPath(plane.ramp, stock.sole, 2 * height), stock.top, "ramp");
-  const bed = splitOrThrow(bedPath(plane, stock.sole, 2 * height), stock.top, "bed");
-  const overBed = splitOrThrow(stock.top, bed.before, "top over the bed");
-  const overThroat = splitOrThrow(overBed.after, ramp.before, "top over the throat");
+  const cuts = topCuts(plane, stock);
+  if (!cuts) throw new Error("ramp or bed does not come out of the top");
+  const { ramp, bed, overBed, overThroat } = cuts;
   const topOverBed = snapEnds(overBed.before, undefined, bed.at);
   const topOverThroat = snapEnds(overThroat.before, bed.at, ramp.at);
   const topOverFront = snapEnds(overThroat.after, ramp.at, undefined);
@@ -118,11 +116,19 @@ function bedPath({ design, frame }: Elevation, sole: number, to: number): Segmen
 export const bedLowerEdge = (plane: Elevation): number =>
   planeToBed(plane.frame, bedPath(plane, -plane.design.sole.allowance, plane.design.body.height).at(-1)!.from).s;
 
-function splitOrThrow(chain: readonly Segment[], other: readonly Segment[], what: string) {
-  const met = splitAtIntersection(chain, other);
-  if (!met) throw new Error(`the ${what} does not come out of the top`);
-  return met;
+/** Ramp and bed as far as the top, and the top as far as bed and ramp; undefined where one misses the other. */
+function topCuts(plane: Elevation, { sole, top }: StageExtent) {
+  const { height } = plane.design.body;
+  const ramp = splitAtIntersection(rampPath(plane.ramp, sole, 2 * height), top);
+  const bed = splitAtIntersection(bedPath(plane, sole, 2 * height), top);
+  const overBed = bed && splitAtIntersection(top, bed.before);
+  const overThroat = ramp && overBed && splitAtIntersection(overBed.after, ramp.before);
+  return overThroat && { ramp, bed, overBed, overThroat };
 }
+
+/** Whether ramp and bed come out of the top at a stage, so that the blocks can be cut. */
+export const meetTop = (plane: Elevation, stage: Stage): boolean =>
+  knownBlocks(plane).has(stage) || topCuts(plane, stageExtent(plane, stage)) !== undefined;
 
 /** A chain with its ends laid on points found elsewhere, so that neighbours share them to the last bit. */
 function snapEnds(

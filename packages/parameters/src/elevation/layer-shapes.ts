@@ -6,16 +6,18 @@ import {
   line,
   type Outline,
   reverseOutline,
+  type Segment,
   type Shape,
   splitAtIntersection,
   widestHolePair,
 } from "@lamplane/geometry";
 import type { Stage } from "../table/index.ts";
-import { blocksAt } from "./blocks.ts";
+import { blocksAt, meetTop } from "./blocks.ts";
 import type { Elevation } from "./elevation.ts";
 import { bedToPlane } from "./frame.ts";
 import { coreLayers, type Layer, type RecessLayers, recessLayers } from "./layers.ts";
 import { memoizeByPlane } from "./memoize.ts";
+import type { Recess } from "./recess.ts";
 import { recessProfile } from "./recess-profile.ts";
 
 export type CoreBlock = "front" | "bed";
@@ -93,10 +95,7 @@ function setBackOutline(
   allowance: number,
 ): Outline {
   if (!recess) return bed;
-  const floor = -frame.thickness - recess.depth;
-  const split = splitAtIntersection(topOverBed, [
-    line(bedToPlane(frame, recess.low, floor), bedToPlane(frame, FAR, floor)),
-  ]);
+  const split = splitAtFloor(frame, recess, topOverBed);
   if (!split) throw new Error("the recess does not come out of the top of the bed");
   const notch = recessProfile(frame, recess, split.at, allowance - frame.thickness);
   const solelines = bed.slice(0, bed.length - topOverBed.length - bedChain.length);
@@ -108,6 +107,12 @@ function setBackOutline(
     line(notch.at(-1)!.to, bedLine.from),
     ...reverseOutline(bedChain.slice(0, -1)),
   ];
+}
+
+/** The top over the bed, split where the floor of the recess comes out of it; undefined where it does not. */
+function splitAtFloor(frame: Elevation["frame"], { low, depth }: Recess, topOverBed: readonly Segment[]) {
+  const floor = -frame.thickness - depth;
+  return splitAtIntersection(topOverBed, [line(bedToPlane(frame, low, floor), bedToPlane(frame, FAR, floor))]);
 }
 
 export type LayerPegs = Readonly<Record<CoreBlock, HolePair>>;
@@ -122,14 +127,18 @@ export const layerPegs: (plane: Elevation) => LayerPegs = memoizeByPlane((plane)
   return { front: widestHolePair(finished.front, radius), bed: widestHolePair(finished.setBack, radius) };
 });
 
-/** Least wood round a peg, mm; 0 where ramp or bed miss the top of the body, which a check of its own refuses. */
+/** Least wood round a peg, mm; 0 where ramp, bed or recess miss the top of the body, which a check of its own refuses. */
 export function layerPegWood(plane: Elevation): number {
-  try {
-    const { front, bed } = layerPegs(plane);
-    return Math.min(front.wood, bed.wood);
-  } catch {
-    return 0;
-  }
+  if (!layersMeetTop(plane)) return 0;
+  const { front, bed } = layerPegs(plane);
+  return Math.min(front.wood, bed.wood);
+}
+
+/** Whether ramp, bed and recess come out of the finished top, so that the layers have outlines. */
+function layersMeetTop(plane: Elevation): boolean {
+  const { frame, recess } = plane;
+  if (!meetTop(plane, "trued")) return false;
+  return !recess || splitAtFloor(frame, recess, blocksAt(plane, "trued").topOverBed) !== undefined;
 }
 
 /** How far a peg stays inside each outer face of the core, mm: it must not hold the cheeks off. Common practice, no published source. */

@@ -10,6 +10,7 @@ import { CRADLE, JIG } from "../words/jigs.ts";
 import { areaAndCentroid, corneredOutline, windowOutline } from "./cornered-outline.ts";
 import type { JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
+import { plateOf, plateTotal } from "./plate.ts";
 
 /** Under the V and its relief, mm: two lines of letters, so that the cradle carries the plane's name. */
 const BASE = 20.5;
@@ -87,6 +88,10 @@ export function bedCradle(plane: Elevation): JigResult {
   );
   const most = widths.core - NARROWER;
   const thick = Math.min(WIDEST, most);
+  const plateRange = { least: Math.min(NARROWEST, thick), best: thick, most };
+  const sheet = plateOf(plateRange, design);
+  const narrower = (by: number) => formatLength(widths.core - by, design);
+  const fromSheet = sheet ? ` ${CRADLE.fromSheet({ narrower: narrower(plateTotal(sheet)) })}` : "";
   const angle = degreesText(frame.bedAngle);
   return {
     plan: {
@@ -109,9 +114,9 @@ export function bedCradle(plane: Elevation): JigResult {
         title: "bed-cradle",
         entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
       },
-      plateRange: { least: Math.min(NARROWEST, thick), best: thick, most },
+      plateRange,
       registersAgainst: CRADLE.against,
-      use: CRADLE.use({ narrower: formatLength(widths.core - thick, design) }),
+      use: CRADLE.use({ narrower: narrower(thick) }) + fromSheet,
       printed: JIG.layered({ thick: formatLength(thick, design) }),
     },
   };

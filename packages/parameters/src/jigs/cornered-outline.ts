@@ -4,6 +4,7 @@ import {
   arc,
   atan2Deg,
   distance,
+  isInnerCorner,
   line,
   type Outline,
   type Point,
@@ -39,13 +40,11 @@ export function corneredOutline(corners: readonly OutlineCorner[]): Outline {
 /** The same open, from the first corner to the last. */
 export const corneredPath = (corners: readonly OutlineCorner[]): Segment[] => corneredOutline(corners).slice(0, -1);
 
-/** Whether a corner of an outline that runs counter-clockwise points into what it encloses. */
-export const isInnerCorner = (before: Point, at: Point, after: Point): boolean =>
-  (at.x - before.x) * (after.y - at.y) - (at.y - before.y) * (after.x - at.x) < 0;
-
 /** The same corner, an inner one rounded as far as its sides allow by the radius of the cutter that goes round it. */
 export function roundInnerCorner(before: Point, at: Point, after: Point, radius: number): OutlineCorner {
-  return isInnerCorner(before, at, after) ? { at, round: fittingRadius(radius, before, at, after) } : { at };
+  return isInnerCorner(line(before, at), line(at, after))
+    ? { at, round: fittingRadius(radius, before, at, after) }
+    : { at };
 }
 
 function cornerChain({ at, round, relief }: OutlineCorner, before: Point, after: Point): Segment[] {

@@ -1,10 +1,10 @@
 // Bed gauge and ramp gauge: a block with the angle on one flank and its complement on the other, both from one base.
 
-import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
+import { cosDeg, isInnerCorner, line, type Point, point, sinDeg } from "@lamplane/geometry";
 import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { GAUGE, JIG } from "../words/jigs.ts";
-import { corneredOutline, isInnerCorner } from "./cornered-outline.ts";
+import { corneredOutline } from "./cornered-outline.ts";
 import type { JigName, JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
 
@@ -43,7 +43,9 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
   const [, foot, rightLow, rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
   const relief = { radius: plane.design.jigs.relief, into: "after" } as const;
   const boundary = corneredOutline(
-    corners.map((at) => (at === rightHigh && isInnerCorner(rightLow, at, leftHigh) ? { at, relief } : { at })),
+    corners.map((at) =>
+      at === rightHigh && isInnerCorner(line(rightLow, at), line(at, leftHigh)) ? { at, relief } : { at },
+    ),
   );
   const [own, other] = [degreesText(angle), degreesText(90 - angle)];
   return {

@@ -43,12 +43,20 @@ export function choosePlate({ least, best, most }: PlateRange, plates: readonly 
     .toSorted((a, b) => a.layers - b.layers || off(a) - off(b) || a.thickness - b.thickness)[0];
 }
 
+/** The plate that a jig of this design is cut from; undefined where the shop names none, or none serves. */
+export function plateOf(range: PlateRange, design: Design): PlateChoice | undefined {
+  const plates = plateThicknesses(design);
+  return plates && choosePlate(range, plates);
+}
+
+/** Of a jig made of plates, mm. */
+export const plateTotal = ({ thickness, layers }: PlateChoice): number => thickness * layers;
+
 /** The plan with the plate that its sheet form is cut from, where the shop names plates. */
 export function withPlate(plan: JigPlan, design: Design): JigPlan {
-  const plates = plateThicknesses(design);
   const { drawing, plateRange } = plan;
-  if (!plates || !drawing || !plateRange) return plan;
-  const plate = choosePlate(plateRange, plates);
+  if (!plateThicknesses(design) || !drawing || !plateRange) return plan;
+  const plate = plateOf(plateRange, design);
   const mm = (value: number) => formatLength(value, design);
   if (!plate) {
     const none = JIG.noPlate({ least: mm(plateRange.least), most: mm(plateRange.most) });

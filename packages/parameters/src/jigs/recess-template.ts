@@ -9,6 +9,7 @@ import { RECESS_TEMPLATE } from "../words/jigs.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import type { JigBody, JigResult, Pose } from "./jig.ts";
 import { boxOutline, cutEntry, markEntry, nameLabel, noteEntry, roundedBoxOutline } from "./lines.ts";
+import { plateOf, plateTotal } from "./plate.ts";
 import {
   BELOW_TOP,
   CORNER_GAP,
@@ -43,6 +44,8 @@ export function recessTemplate(plane: Elevation): JigResult {
   const main = plateBody(plane, places, slotted, printedRoom(design).flanks);
   const cut = plateBody(plane, places, slotted, SHEET_ROOM.flanks);
   const { guide, cutter } = places;
+  const plateRange = templatePlateRange(plane, places);
+  const sheet = plateOf(plateRange, design);
   const label = [guideText(plane), formatBareLength(plane.recess!.width, design)];
   return {
     plan: {
@@ -61,16 +64,16 @@ export function recessTemplate(plane: Elevation): JigResult {
           ),
           noteEntry(
             RECESS_TEMPLATE.note({
-              plate: formatBareLength(places.plate, design),
+              plate: formatBareLength(sheet ? plateTotal(sheet) : places.plate, design),
               stop: formatBareLength(places.stopDepth, design),
             }),
             point(-places.halfCore + 3, places.stop + 8),
           ),
         ],
       },
-      plateRange: templatePlateRange(plane, places),
+      plateRange,
       registersAgainst: RECESS_TEMPLATE.against({ chamfered: design.bed.featherChamfer > 0 }),
-      use: templateUseText(plane, places, slotted),
+      use: templateUseText(plane, places, slotted) + (sheet ? ` ${fromSheetText(plane, plateTotal(sheet))}` : ""),
       printed: RECESS_TEMPLATE.printed({ guide: guide === cutter ? "bearing" : "bush" }),
     },
   };
@@ -101,6 +104,9 @@ function templateUseText(plane: Elevation, places: TemplateLayout, slotted: bool
       });
   return RECESS_TEMPLATE.use({ made, fences, plate: formatLength(places.plate, design), depth });
 }
+
+const fromSheetText = ({ design, recess }: Elevation, plate: number): string =>
+  RECESS_TEMPLATE.fromSheet({ plate: formatLength(plate, design), depth: formatLength(recess!.depth, design) });
 
 function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, room: number): JigBody {
   const { stop, bedTop, halfCore, stopDepth, plate } = places;

@@ -2,6 +2,7 @@
 // Its flanks have no clearance: they touch both blocks, and that sets the gap.
 
 import { point } from "@lamplane/geometry";
+import { fromToeEnd } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { glueGap } from "../elevation/glue-gap.ts";
 import { isPlacedByContact } from "../elevation/glue-up.ts";
@@ -70,7 +71,8 @@ function useText(plane: Elevation, gap: number): string {
     set: isPlacedByContact(plane) ? SPACER.checks : SPACER.sets,
     gap: length(gap),
     isNegative: gap < 0,
-    bedTip: length(points.bedTip.x + design.body.trim / 2),
+    hasFeatherOff: design.bed.featherChamfer > 0,
+    bedTip: length(fromToeEnd(plane, points.bedTip.x)),
     front: length(cuts.setInToe),
     bed: length(cuts.setInHeel),
   });

@@ -199,7 +199,7 @@ export const measured = {
     5,
     850,
     "bed tip from toe end",
-    "After glue-up, from the toe end of the cheeks to the bed tip on the sole of the blank: where the line of the bed meets it, with or without chamfer.",
+    "After glue-up, from the toe end of the cheeks to the bed tip on the sole of the blank: where the line of the bed meets it, feather counted in.",
     {
       at: "glue-up",
       parameter: "mouth.fromToe",

@@ -45,7 +45,7 @@ export const FILE_FAULT = {
     problem: "there is no such file beside the design",
   }),
   "not-a-list": sentence(
-    ({ path }: { path: string }) => `${path} is a list; write an item a line, such as - { name: end-6, … }`,
+    ({ path }: { path: string }) => `${path} is a list; write one item on each line, such as - { name: end-6, … }`,
     { path: "cutters" },
   ),
   "not-an-item": sentence(({ keys }: { keys: string }) => `an item of this list is a group of keys: ${keys}`, {

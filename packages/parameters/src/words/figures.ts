@@ -22,7 +22,7 @@ export const FIGURE_WORDS = {
     "ramp tip from toe end",
     "From the toe end of the cheeks to the ramp tip, on the sole of the blank.",
   ],
-  glueGap: ["gap between block tips", "Gap between the block tips at glue-up, before the feather chamfer."],
+  glueGap: ["gap between block tips", "Gap between the block tips at glue-up, feather counted in."],
   greatestAllowance: ["largest sole allowance", "Largest sole allowance at which the blocks do not collide."],
   edgeHeightAtContact: [
     "edge height at contact",
@@ -34,7 +34,10 @@ export const FIGURE_WORDS = {
   sideClearance: ["iron side play", "Core width less iron width."],
   throatAtTop: ["throat at top", "Width of the throat along the top."],
   throatNarrowing: ["throat narrowing", "How much the throat narrows on its way up."],
-  unsupported: ["bed below bevel heel", "Length of bed below the heel of the bevel, which the iron never touches."],
+  unsupported: [
+    "bed below bevel heel",
+    "Length of bed from the trued sole up to the heel of the bevel, which the iron never touches.",
+  ],
   pinS: ["cross pin up the iron", "From the edge up the iron to the cross pin axis."],
   pinV: ["cross pin off the iron", "From the face of the iron to the cross pin axis."],
   pinFromEnd: ["pin hole from toe end", "From the toe end of the cheeks to the middle of the pin hole."],

@@ -9,4 +9,5 @@ export * from "./plane-file.ts";
 export * from "./purposes.ts";
 export * from "./roster-faults.ts";
 export * from "./sentence.ts";
+export * from "./steps.ts";
 export * from "./text-faults.ts";

@@ -33,6 +33,10 @@ export const CRADLE = {
       `Survey the bed in it on a flat bench. To plane, grip block and cradle together in the vise, jaws on the block's sides (the cradle is ${narrower} narrower), and plane up the bed, toward the heel. Never cut against a loose block.`,
     { narrower: "9.6 mm" },
   ),
+  fromSheet: sentence(
+    ({ narrower }: { narrower: string }) => `Cut from sheet it is ${narrower} narrower than the block.`,
+    { narrower: "20 mm" },
+  ),
 } as const;
 
 export const FIT_TEST = {
@@ -113,6 +117,11 @@ export const RECESS_TEMPLATE = {
       `Made for ${made}. ${fences} Clamp block and template together in vise or cradle, clear of the router's base. Set the depth from the plate's face: ${plate} of plate and ${depth} of recess. Rout from the top of the bed inward, a scrap behind its edge. Let the cutter stop before you lift the router.`,
     { made: "a straight cutter of 12.7 mm", fences: "Its fences are fixed.", plate: "8 mm", depth: "5.6 mm" },
   ),
+  fromSheet: sentence(
+    ({ plate, depth }: Record<"plate" | "depth", string>) =>
+      `Cut from sheet it is ${plate} thick: then set the depth by ${plate} of plate and ${depth} of recess.`,
+    { plate: "15 mm", depth: "5.6 mm" },
+  ),
   printed: sentence(
     ({ guide }: { guide: "bearing" | "bush" }) =>
       `Print it as it lies, router's side on the table, fences up, without supports, four walls or more, so that the ${guide} does not dent it. The letters are on the side that lies on the wood.`,
@@ -132,15 +141,20 @@ export const SPACER = {
       set,
       gap,
       isNegative,
+      hasFeatherOff,
       bedTip,
       front,
       bed,
-    }: Record<"set" | "gap" | "bedTip" | "front" | "bed", string> & { isNegative: boolean }) =>
-      `${set}. As planned, the tips of the blocks stand ${gap} apart on the sole of the blank${isNegative ? " (below 0: the chamfer of the bed passes under the ramp tip)" : ""}, the bed tip ${bedTip} from the toe end of the cheeks, the front block's end ${front} and the bed block's ${bed} inside the ends of the cheeks.`,
+    }: Record<"set" | "gap" | "bedTip" | "front" | "bed", string> & {
+      isNegative: boolean;
+      hasFeatherOff: boolean;
+    }) =>
+      `${set}. As planned, the tips of the blocks stand ${gap} apart on the sole of the blank${hasFeatherOff ? ", feather counted in" : ""}${isNegative ? " (below 0: the chamfer of the bed passes under the ramp tip)" : ""}, the bed tip ${bedTip} from the toe end of the cheeks, the front block's end ${front} and the bed block's ${bed} inside the ends of the cheeks.`,
     {
       set: "It checks the front block's place",
       gap: "0.54 mm",
       isNegative: false,
+      hasFeatherOff: true,
       bedTip: "92 mm",
       front: "2.4 mm",
       bed: "2.4 mm",

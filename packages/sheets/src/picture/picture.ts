@@ -50,10 +50,21 @@ export interface Picture {
   readonly marks: readonly PictureMark[];
   /** Of a plot: where its axes lie. */
   readonly axes?: { readonly x: AxisPlace; readonly y: AxisPlace };
+  /** Of a plot: its lines, to be read off at any place. */
+  readonly lines?: readonly PlotLine[];
 }
 
-/** An axis's first and last value, and where they stand in the picture, mm. */
+/** A line of a plot in the axes' units, left to right: mm for a length. */
+export interface PlotLine {
+  readonly name: string;
+  readonly points: readonly Point[];
+}
+
+/** An axis: what it measures, its first and last value, and where they stand in the picture, mm. */
 export interface AxisPlace {
+  readonly label: string;
+  /** As written: a length's values are mm whatever it says. */
+  readonly unit: string;
   readonly from: number;
   readonly to: number;
   readonly low: number;

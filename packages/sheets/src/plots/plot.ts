@@ -1,6 +1,6 @@
 // A plot as plain data → a picture: axes on round numbers, each line named at its end, no words over other words.
 import { circleOutline, line, type Point } from "@lamplane/geometry";
-import type { LineKind, Picture, PictureMark } from "../picture/picture.ts";
+import type { AxisPlace, LineKind, Picture, PictureMark } from "../picture/picture.ts";
 import { type Box, LINE_HEIGHT, wrapLines } from "../picture/text-layout.ts";
 import type { Axis } from "./axis.ts";
 import {
@@ -78,11 +78,21 @@ export function plotPicture(plot: Plot): Picture {
       ...title,
     ],
     axes: {
-      x: { from: plot.x.from, to: plot.x.to, low: frame.left, high: frame.right },
-      y: { from: plot.y.from, to: plot.y.to, low: frame.low, high: frame.high },
+      x: axisPlace(plot.x, frame.left, frame.right),
+      y: axisPlace(plot.y, frame.low, frame.high),
     },
+    lines: plot.series.map(({ label, points }) => ({ name: label.split(":")[0]!, points })), // a label begins with the line's name
   };
 }
+
+const axisPlace = ({ label, unit, from, to }: Axis, low: number, high: number): AxisPlace => ({
+  label,
+  unit,
+  from,
+  to,
+  low,
+  high,
+});
 
 function assertSoundPlot({ name, x, y, series, points = [] }: Plot): void {
   const all = [...series.flatMap((s) => s.points), ...points.map((p) => p.at)];

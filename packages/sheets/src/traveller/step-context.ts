@@ -25,7 +25,14 @@ import {
   type ReadingMode,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { formatAngle, formatBareLength, formatDimension, formatLength, formatValue } from "@lamplane/parameters/units";
+import {
+  formatAngle,
+  formatBareLength,
+  formatDecimalLength,
+  formatDimension,
+  formatLength,
+  formatValue,
+} from "@lamplane/parameters/units";
 import { PER_FINE } from "../words/front.ts";
 import type { Blank, StepNumber } from "./step.ts";
 
@@ -48,7 +55,12 @@ export interface StepContext {
   readonly lengthRow: (label: string, value: number, mode?: ReadingMode) => StepNumber;
   /** From one length to another, in the maker's unit alone. */
   readonly range: (least: number, most: number) => string;
+  /** The same as a caliper reads it, in decimals of either unit. */
+  readonly caliperRange: (least: number, most: number) => string;
 }
+
+/** A caliper's reading in decimals, without its unit. */
+const CALIPER = { decimals: { mm: 2, in: 3 }, fixed: true, bare: true } as const;
 
 export function stepContext(design: Design, step: Step): StepContext {
   const plane = planeBeforeStep(design, step);
@@ -80,6 +92,8 @@ export function stepContext(design: Design, step: Step): StepContext {
     figure,
     figureRow: row,
     range: (least, most) => `${formatBareLength(least, design)} to ${formatLength(most, design)}`,
+    caliperRange: (least, most) =>
+      `${formatDecimalLength(least, { ...CALIPER, units })} to ${formatDecimalLength(most, { ...CALIPER, units })} ${units}`,
     lengthRow: (label, value, mode = "nearest") => ({ label, value: formatLength(value, design) + oneWayText(mode) }),
   };
 }

@@ -54,7 +54,7 @@ export const CUTS = {
 export const BED = {
   why: "The iron chatters on a hump and is held by a slight hollow: this face decides how the plane cuts.",
   angle: "Bed angle wanted",
-  unsupported: "Bed below the heel of the bevel that the iron never touches",
+  unsupported: "Bed from the planned sole to the heel of the bevel, which the iron never touches",
   hold: sentence(
     ({ hasCradle }: { hasCradle: boolean }) =>
       `Hold the block in the ${hasCradle ? "bed cradle" : "vise with the throat offcut under it"}, the bed level and up.`,
@@ -68,7 +68,7 @@ export const BED = {
   blue: "Rub pencil on the back of the iron, lay it on the bed and press: the marks that it leaves are the high places.",
   feather: sentence(
     ({ height }: { height: string }) =>
-      `Take the feather off the tip of the bed, square to the sole, ${height} high: a thin tip breaks in the glue-up. The small flat that this leaves goes when the sole is planed.`,
+      `Cut the feather off the tip of the bed, square to the sole, up to ${height} above it: a thin tip breaks in the glue-up. The small flat that this leaves goes when the sole is planed.`,
     { height: "3 mm" },
   ),
   measure: "Measure the bed angle again from the sole, on both sides.",

@@ -63,6 +63,8 @@ export const BED_DRAWING = {
   bears: "iron bears above",
   block: "Bed block, the bed level",
   straightedge: "straightedge here",
+  left: "left",
+  right: "right",
   land: sentence(({ width }: { width: string }) => `land ${width}`, { width: "15.3" }),
   truedSole: "trued sole",
   lowerEdge: "lower edge of the bed",

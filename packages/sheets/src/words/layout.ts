@@ -10,7 +10,7 @@ export const CORE_LAYOUT = {
     { kerf: "3.2 mm" },
   ),
   marks: "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and two",
-  marksGoOn: "toward the heel. Pencil them across the top of the billet before you rip it.",
+  marksGoOn: "toward the heel, pencilled across the top before the billet was ripped: check them here.",
   description:
     "The core as one piece: the cuts of ramp and bed with their kerfs shaded on the waste side, distances from the toe end along sole and top, matching marks clear of both kerfs.",
   title: "Layout of the two cuts in the core, full size",

@@ -79,7 +79,7 @@ export const STEP_PAGE = {
   read: "read",
   caution: "CAUTION",
   notes: "Notes",
-  gaps: "Gaps under the straightedge: at each station the leaf that goes in / the one that does not",
+  gaps: "Gaps under the straightedge, up from the tip, across from your left as you stand behind the heel: at each station the leaf that goes in / the one that does not",
   station: sentence(({ station }: { station: string }) => `at ${station}`, { station: "18" }),
 } as const;
 

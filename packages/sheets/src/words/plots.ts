@@ -32,12 +32,12 @@ export const THROAT_PLOT = {
 } as const;
 
 export const SEASONS_PLOT = {
-  sideGap: "room beside the iron",
-  wedgeGap: "room beside the wedge",
+  sideGap: "side play of the iron",
+  wedgeGap: "side play of the wedge",
   pinEndGap: "gap at each shoulder of the pin",
   leastWanted: sentence(({ gap }: { gap: string }) => `least wanted: ${gap}`, { gap: "0.1 mm" }),
   least: sentence(({ what, gap }: { what: string; gap: string }) => `${what}: least ${gap}`, {
-    what: "room beside the iron",
+    what: "side play of the iron",
     gap: "1.02 mm",
   }),
   unknown: "no movement figures for these woods",

@@ -35,7 +35,8 @@ export const WEDGE = {
     { gives: "0.1 mm", further: "0.96 mm" },
   ),
   clearance: sentence(
-    ({ clearance }: { clearance: string }) => `It is ${clearance} narrower than the core: dry air must not pinch it.`,
+    ({ clearance }: { clearance: string }) =>
+      `The wedge is ${clearance} narrower than the core: dry air must not pinch it.`,
     { clearance: "1.6 mm" },
   ),
   tip: "Bevel the tip so that shavings ride over it. Cut the corners off the butt.",
@@ -44,7 +45,7 @@ export const WEDGE = {
     { on: "cap iron" },
     { on: "iron" },
   ),
-  chalk: "Chalk shows that the pin bears across the whole wedge.",
+  chalk: "Chalk on the wedge and the pin laid across it: the pin bears across the whole width.",
 } as const;
 
 export const DRY_FIT = {
@@ -54,17 +55,21 @@ export const DRY_FIT = {
   bedTip: "Bed tip from the toe end of the cheeks",
   rampTip: "Ramp tip from the toe end of the cheeks",
   gap: "Gap between the two tips on the sole of the blank",
+  gapWithFeather: "Gap between the two tips, feather counted in",
+  bedFoot: "Foot of the bed from the toe end of the cheeks, feather off",
+  gapToFoot: "Gap between the two blocks, feather off",
   pegDrill: "Drill for the pegs",
   pegPlace: "Pegs in from the ends of the cheeks",
+  pegHeights: "Pegs above the sole of the cheeks",
   shims: sentence(
     ({ height, capOff }: { height: string; capOff: boolean }) =>
-      `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed${capOff ? ", its cap iron off" : ""}, its edge on shims ${height} thick, and clamp it.`,
+      `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed, bevel down${capOff ? ", its cap iron off" : ""}, its edge on shims ${height} thick, and clamp it.`,
     { height: "2.9 mm", capOff: true },
     { height: "2.9 mm", capOff: false },
   ),
   bedBlock: sentence(
     ({ setIn, withIron }: { setIn: string; withIron: boolean }) =>
-      `Lay one cheek on the bench, inside up. Lay the bed block ${withIron ? "with its iron " : ""}on it, soles flush, its end ${setIn} in from the heel end; clamp it.`,
+      `Lay the right cheek on the bench, inside up. Lay the bed block ${withIron ? "with its iron " : ""}on it, soles flush, its end ${setIn} in from the heel end; clamp it.`,
     { setIn: "2.42 mm", withIron: true },
     { setIn: "2.42 mm", withIron: false },
   ),
@@ -82,9 +87,9 @@ export const DRY_FIT = {
       `At its place the front block's matching marks stand ${front} nearer the heel than the cheeks', the bed block's ${bed} nearer the toe.`,
     { front: "2.42 mm", bed: "2.42 mm" },
   ),
-  pegs: "Put the pin in its hole, lay the other cheek on over it, and clamp all. Bore the peg holes through both cheeks and the block between them at once, in the waste at the ends. Drive the pegs.",
+  pegs: "Put the pin in its hole, lay the left cheek on over it, and clamp all. Mark the pegs on its outside as in the table. Bore the peg holes, each through both cheeks and the block between them at once, in the waste at the ends. Drive the pegs.",
   noPegs:
-    "Put the pin in its hole, lay the other cheek on over it, and clamp all. Mark the place of each block on both cheeks.",
+    "Put the pin in its hole, lay the left cheek on over it, and clamp all. Mark the place of each block on both cheeks.",
   tryIron: sentence(
     ({ capped }: { capped: boolean }) =>
       `Put in ${capped ? "iron with its cap iron" : "iron"}, wedge and pin. Draw the iron up and push it down all its travel; turn the pin.`,
@@ -103,7 +108,6 @@ export const DRY_FIT = {
 } as const;
 
 export const GLUE_UP = {
-  gap: "Gap between the two tips",
   wax: "Take the iron out. Wax the pin, its holes, the bed, the ramp, and the insides of the cheeks between the blocks: glue must not hold there.",
   glue: sentence(
     ({ free }: { free: string }) =>
@@ -113,8 +117,8 @@ export const GLUE_UP = {
   order: sentence(
     ({ hasPegs }: { hasPegs: boolean }) =>
       hasPegs
-        ? "One cheek, blocks on their pegs, pin with both shoulders inside, other cheek, pegs home."
-        : "One cheek, blocks at their marks, pin with both shoulders inside, other cheek.",
+        ? "Right cheek, blocks on their pegs, pin with both shoulders inside, left cheek, pegs home."
+        : "Right cheek, blocks at their marks, pin with both shoulders inside, left cheek.",
     { hasPegs: true },
     { hasPegs: false },
   ),
@@ -124,6 +128,11 @@ export const GLUE_UP = {
     "Wax the throat spacer and let it in once the clamps hold: it must stand as it stood dry. Draw it straight up by its tab before the glue sets.",
   readTips:
     "Read the place of both tips from the toe end of the cheeks, not of the front block, and turn the pin. Knock a block that has crept back to its place at once: when the glue grabs it is too late.",
+  footRead: sentence(
+    ({ chamfer }: { chamfer: string }) =>
+      `The feather is off: read to the foot of the bed and take ${chamfer} away. What you write down counts to the bed tip, where the line of the bed meets the sole.`,
+    { chamfer: "2.8 mm" },
+  ),
   scrape: "Scrape the glue out of the throat with a thin stick while it is soft.",
   rest: "When the glue has cured, take off the clamps and let the blank rest for some days. Glue and clamps have wetted and bent it: a sole trued today would not be flat next week.",
   turns: "Pin turns. Wedge and iron slide. Soles of all four pieces in one plane as near as they came.",

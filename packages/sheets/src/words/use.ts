@@ -10,9 +10,9 @@ export const SOLE = {
   edge: "Height at which the edge touched the front block",
   trimNothing: "Trim nothing yet but what is in the way. Leave the pegs until the sole is true.",
   coarsePass: sentence(
-    ({ coarse, fine }: { coarse: string; fine: string }) =>
-      `Iron and wedge out: take ${coarse} off with a jack or jointer plane, toe to heel, flat and square. Stop there: the next ${fine} and the last of the mouth are for fine shavings.`,
-    { coarse: "2.4 mm", fine: "0.5 mm" },
+    ({ coarse, fine, height }: { coarse: string; fine: string; height: string }) =>
+      `Iron and wedge out: take ${coarse} off with a jack or jointer plane, toe to heel, flat and square, to a height of ${height} beside the mouth. Stop there: the next ${fine} and the last of the mouth are for fine shavings.`,
+    { coarse: "2.4 mm", fine: "0.5 mm", height: "58.6 mm" },
   ),
   wedgeIn: "Put in iron and wedge, drive the wedge as tight as for work, and draw the edge back well above the sole.",
   finePass:
@@ -42,7 +42,7 @@ export const OPEN_MOUTH = {
     { isRead: true },
     { isRead: false },
   ),
-  room: "Side clearance left, the iron tilted to cut even",
+  room: "Side play left, the iron tilted to cut even",
   left: "Wood left under the planned sole",
   leftNotMeasured: "Wood left under the planned sole: not measured, so taken as planned",
   set: "Set: with the wedge tight, tap the iron until its edge is just felt in the plane of the sole, then a hair back.",
@@ -55,7 +55,7 @@ export const OPEN_MOUTH = {
   takeOffCurve:
     "Take off, with the edge drawn back, what “lamplane mouth FILE --seen …” says. Beyond the wear of the ramp the mouth follows the curve, and no one factor holds.",
   repeat:
-    "Take off only half of that, set the edge, read again, and go on like this until the mouth is right. A mouth that is too wide cannot be planed closed.",
+    "Take off only half of the amount worked out, set the edge, read again, and go on like this until the mouth is right. A mouth that is too wide cannot be planed closed.",
   right: sentence(
     ({ opening }: { opening: string }) =>
       `Mouth ${opening} with the edge at the sole, the same at both sides. Tap the iron sideways until its edge is even with the sole. If the mouth is then wider at one side, plane the ramp, not the iron.`,
@@ -72,7 +72,7 @@ export const SHAPING = {
   crown: "Crown from the toe",
   ends: sentence(
     ({ toMouth, length, hasPegs }: { toMouth: string; length: string; hasPegs: boolean }) =>
-      `Draw the finished toe ${toMouth} in front of the edge and the finished heel ${length} behind the toe: the mouth governs, not the ends of the blank. Trim both square${hasPegs ? "; the pegs go with the waste" : ""}.`,
+      `With the edge at the sole draw the finished toe ${toMouth} in front of it and the finished heel ${length} behind the toe: the mouth governs, not the ends of the blank. Take iron and wedge out and trim both ends square${hasPegs ? "; the pegs go with the waste" : ""}.`,
     { toMouth: "76.67 mm", length: "230 mm", hasPegs: true },
     { toMouth: "76.67 mm", length: "230 mm", hasPegs: false },
   ),
@@ -106,12 +106,12 @@ export const SEASON = {
   indicative: sentence(({ label }: { label: string }) => `${label} (indicative)`, {
     label: "Core width over the year",
   }),
-  tapWedge: "Tap the wedge in by, in the dry season, at most (indicative)",
+  tapWedge: "In the dry season tap the wedge in by, at most (indicative)",
   mouthAfter: sentence(({ off }: { off: string }) => `Mouth once ${off} more is off the sole`, { off: "0.1 mm" }),
   sizes: {
     coreWidth: "Core width over the year",
-    sideGap: "Room beside the iron, both sides together",
-    wedgeGap: "Room beside the wedge, both sides together",
+    sideGap: "Side play of the iron, both sides together",
+    wedgeGap: "Side play of the wedge, both sides together",
     pinEndGap: "Gap at each shoulder of the pin",
     bodyHeight: "Body height over the year",
   },

@@ -20,7 +20,7 @@ export const STOCK = {
     { rings: "20°" },
   ),
   grain:
-    "Turn it end for end until the lines of the grain, seen from the side, run down toward the heel. Then the sole is planed with the grain from toe to heel, and the work strokes it the right way.",
+    "Turn it end for end until the lines of the grain, seen from the side, run down toward the heel. Then the sole is planed with the grain from toe to heel, and the work strokes it the right way. Write SOLE and TOE on the wood.",
   onSide: sentence(
     ({ rings }: { rings: string }) =>
       `Your billet holds the plane only on its side: its height becomes the width, and the rings stand at ${rings}.`,
@@ -45,6 +45,7 @@ export const IRON = {
   bevel: "Bevel",
   clearance: "Clearance under the bevel at this bed",
   capIron: "Cap iron thickness",
+  hump: "Cap iron hump, above its flat",
   headDiameter: "Screw head diameter",
   headHeight: "Screw head height",
   headFromEdge: "Screw head: its middle from the edge",
@@ -108,7 +109,7 @@ export const CORE = {
   ),
   marks: sentence(
     ({ marks }: { marks: readonly MarkData[] }) =>
-      `Draw the matching marks square across the whole top, from the toe end: ${marks.map(markText).join("; ")}. They stand clear of every kerf and tell front from back on every piece.`,
+      `Draw the matching marks square across the whole top, from the toe end: ${marks.map(markText).join("; ")}. They stand clear of every kerf and tell front from back on every piece. Beside them write L, C and R on the strips from the left, as you look from the heel to the toe.`,
     {
       marks: [
         { strokes: 1, places: ["22 mm"], over: "front block" },

@@ -9,7 +9,8 @@ export interface BenchClient {
   ask(text: string, file: string, entry?: BenchEntry): Promise<BenchAnswer>;
 }
 
-export function createBenchClient(): BenchClient {
+/** @param drawingWidth mm that a step's drawing has now */
+export function createBenchClient(drawingWidth: () => number): BenchClient {
   let worker: Promise<Worker> | undefined;
   let requestId = 0;
   const waiting = new Map<number, (answer: BenchAnswer) => void>();
@@ -33,7 +34,14 @@ export function createBenchClient(): BenchClient {
         throw error;
       });
       requestId += 1;
-      const request: BenchRequest = { kind: "bench", requestId, text, file, ...(entry ? { entry } : {}) };
+      const request: BenchRequest = {
+        kind: "bench",
+        requestId,
+        width: drawingWidth(),
+        text,
+        file,
+        ...(entry ? { entry } : {}),
+      };
       return new Promise((resolve) => {
         waiting.set(request.requestId, resolve);
         ready.postMessage(request);

@@ -11,7 +11,7 @@ import { commandButton } from "./command-button.ts";
 import { keptByName } from "./kept-builds.ts";
 import { openNumberPad } from "./number-pad.ts";
 import { askSkips, openStepList } from "./step-list.ts";
-import { stepScreen } from "./step-screen.ts";
+import { drawingWidth, stepScreen } from "./step-screen.ts";
 
 export class BenchPage {
   readonly #session: BuildSession;
@@ -27,7 +27,7 @@ export class BenchPage {
   constructor(page: HTMLElement) {
     restoreTheme();
     const { kept, step } = buildFromAddress(location.hash);
-    this.#session = createBuildSession(createBenchClient(), kept);
+    this.#session = createBuildSession(createBenchClient(drawingWidth), kept);
     this.#step = step ?? "";
     this.#undo = commandButton(BENCH.undo, () => void this.#takeBack(), "bench-undo");
     this.#back = commandButton(BENCH.back, () => this.#turn(-1));

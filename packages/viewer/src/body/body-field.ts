@@ -6,6 +6,7 @@ import { bodyPicture } from "./body-picture.ts";
 import { type BodyState, INITIAL_STATE } from "./body-state.ts";
 import { bodyKeyAction, createBodyTools } from "./body-tools.ts";
 import { type NamedPart, nameLinePath, partLabel, placeNames } from "./name-layout.ts";
+import { createOpeningMotion } from "./opening-motion.ts";
 import type { BodyScene } from "./scene.ts";
 
 export interface BodyField {
@@ -41,6 +42,7 @@ export function createBodyField(): BodyField {
     state = { ...state, ...change };
     scene?.pose(state);
   };
+  const motion = createOpeningMotion((open) => pose({ open }));
   const drawNames = () => names.draw(tools.isNamed() && scene ? scene.middles() : [], scene?.size() ?? { x: 0, y: 0 });
   const showMessage = (words: string | undefined) => {
     if (scene || words !== undefined) message.textContent = words ?? "";
@@ -49,7 +51,10 @@ export function createBodyField(): BodyField {
   const tools = createBodyTools({
     look: (view) => scene?.look(view),
     fit: () => scene?.fit(),
-    open: (share) => pose({ open: share }),
+    open: (share) => {
+      motion.stop();
+      pose({ open: share });
+    },
     cut: (isCut) => pose({ isCut }),
     nameParts: drawNames,
   });
@@ -84,11 +89,15 @@ export function createBodyField(): BodyField {
   return {
     element: html("figure", { class: "field field-body" }, board, tools.element, html("figcaption", {}, "Body")),
     show(parts, about, opened, drawn) {
-      if (opened !== stepOpen) tools.setOpen(opened);
-      state = { ...state, ...about, open: opened === stepOpen ? state.open : opened };
+      const before = state.open;
+      const isOpenedAnew = opened !== stepOpen;
+      if (isOpenedAnew) tools.setOpen(opened);
+      state = { ...state, ...about, open: isOpenedAnew ? opened : before };
       stepOpen = opened;
       latest = { parts, about, drawn };
-      if (isLoaded) showLatest();
+      if (!isLoaded) return;
+      showLatest();
+      if (isOpenedAnew) motion.go(before, opened);
     },
     picture: async (width, height) => latest && bodyPicture(latest.parts, latest.about, width, height),
     showMessage,

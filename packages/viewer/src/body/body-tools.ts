@@ -20,12 +20,13 @@ export interface BodyToolHandlers {
   nameParts(): void;
 }
 
+const NARROW = 708; // px: on a phone's body names leave too little of it to see
 const VIEW_NAMES = Object.keys(BODY_VIEWS) as BodyView[];
 
 export function createBodyTools(handlers: BodyToolHandlers): BodyTools {
   const open = html("input", { type: "range", min: 0, max: 100, value: 0, id: "open-body" });
   const cut = html("input", { type: "checkbox", id: "cut-body" });
-  const named = html("input", { type: "checkbox", id: "name-parts", checked: true });
+  const named = html("input", { type: "checkbox", id: "name-parts", checked: innerWidth > NARROW });
   open.addEventListener("input", () => handlers.open(open.valueAsNumber / 100));
   open.addEventListener("change", () => handlers.fit());
   cut.addEventListener("change", () => handlers.cut(cut.checked));

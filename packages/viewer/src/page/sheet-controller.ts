@@ -1,6 +1,7 @@
 // The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest request wins.
-import { PLOT_SIZE } from "@lamplane/sheets";
+import { PLOT_SIZE, STEP_ROOM } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
+import { PX_PER_MM } from "../plots/plot-field.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import { type AddressState, isBenchAddress, isClassAddress, parseAddress } from "../state/address.ts";
@@ -22,8 +23,9 @@ import { goToBench, type SharingContext, shareDrawn, showRouterPath } from "./sh
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
 
-const NARROW = 708; // px: as in the style sheet
-const NARROW_PLOT = 100; // mm: a plot keeps its letters and gives up room where the sheet is a phone's
+const NARROW = 708; // px: as in the style sheet; wider, plots stand in two columns
+const LEAST_PLOT = 100; // mm: a plot keeps its letters and gives up room where its column is narrow
+const PLOT_STEP = 2; // mm: a sheet a little wider has the same plots
 
 type ResponseHandlers = {
   readonly [K in WorkerResponse["kind"]]: (response: Extract<WorkerResponse, { kind: K }>) => void;
@@ -184,7 +186,8 @@ export class SheetController {
     this.#drawing.layOutFor(stage);
     this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
-    this.#requestId = this.#engine.show(this.#designQuery(), this.#plottedWidth);
+    const step = this.#parts.steps.pictureWidth() ?? STEP_ROOM.width;
+    this.#requestId = this.#engine.show(this.#designQuery(), { plots: this.#plottedWidth, step });
     this.#timer.begin(this.#requestId);
   }
 
@@ -194,7 +197,9 @@ export class SheetController {
   }
 
   #plotWidth(): number {
-    return this.#parts.sheet.clientWidth < NARROW ? NARROW_PLOT : PLOT_SIZE.width; // mm
+    const { clientWidth } = this.#parts.sheet;
+    const column = clientWidth / (clientWidth < NARROW ? 1 : 2) / PX_PER_MM;
+    return Math.min(PLOT_SIZE.width, Math.max(LEAST_PLOT, Math.floor(column / PLOT_STEP) * PLOT_STEP)); // mm
   }
 
   #shared(): SharingContext {

@@ -5,6 +5,7 @@ import { pathOf } from "../path-data.ts";
 import type { MouthFilm } from "../protocol/mouth-film.ts";
 import type { Plots } from "../protocol/sheet-data.ts";
 import { createMouthFilm, type MouthFilmField } from "./mouth-film.ts";
+import { createPlotReader } from "./plot-reading.ts";
 
 export interface PlotField {
   readonly element: HTMLElement;
@@ -35,17 +36,21 @@ export function createPlotFields(): PlotFields {
   };
 }
 
-const LARGEST = 3.9; // px to the mm: its letters are then as large as the sheet's
+/** px to the mm: a picture's letters are then as large as the sheet's. */
+export const PX_PER_MM = 3.9;
 
 function createPlotField(): PlotField {
   const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });
-  const element = html("figure", { class: "field field-plot", hidden: true }, board);
+  const reader = createPlotReader(board);
+  const element = html("figure", { class: "field field-plot", hidden: true }, board, reader.element);
   return {
     element,
     show(picture) {
       element.hidden = picture === undefined;
       if (!picture) return;
-      board.replaceChildren(pictureDrawing(picture));
+      const drawing = pictureDrawing(picture);
+      board.replaceChildren(drawing);
+      reader.show(picture, drawing);
     },
   };
 }
@@ -57,7 +62,7 @@ export function pictureDrawing({ width, height, marks, title, description }: Pic
     role: "img",
     "aria-label": `${title}. ${description ?? ""}`,
   });
-  drawing.style.maxWidth = `${width * LARGEST}px`;
+  drawing.style.maxWidth = `${width * PX_PER_MM}px`;
   drawing.append(svg("g", { transform: `translate(0 ${height})` }, ...marks.map(markElement)));
   return drawing;
 }

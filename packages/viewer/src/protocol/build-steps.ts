@@ -1,5 +1,6 @@
 // The steps of the strip over the drawing, from the billet to a year later, and what each shows of the work.
 import { type Step, WORK_AFTER, type WorkStage } from "@lamplane/parameters/table";
+import { STATE_LABELS } from "@lamplane/parameters/words";
 
 /** Steps of the strip, in the order of the work. */
 export const STAGES = [
@@ -44,6 +45,11 @@ export const WORK_OF = Object.fromEntries(
     return [stage, last && last in WORK_AFTER ? WORK_AFTER[last as Step].work : "shaped"];
   }),
 ) as Readonly<Record<StageName, WorkStage>>;
+
+const LABELS: Readonly<Record<Step | "first-shaving" | "season", string>> = STATE_LABELS;
+
+/** What stands under a step's drawing: the state after the last step of the job that it shows. */
+export const stageLabel = (stage: StageName): string => LABELS[JOB_OF[stage].at(-1) as keyof typeof LABELS];
 
 /** Whether blocks and cheeks are not together yet. */
 export const isApart = (stage: StageName): boolean => ["billet", "core", "bed"].includes(WORK_OF[stage]);

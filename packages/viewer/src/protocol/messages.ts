@@ -47,6 +47,11 @@ interface WrittenRequest extends DesignRequest<"written"> {
   readonly form?: WrittenForm;
 }
 
+interface GuideRequest extends DesignRequest<"guide"> {
+  /** Of the step's drawing, mm. */
+  readonly width: number;
+}
+
 interface PlotsRequest extends DesignRequest<"plots"> {
   /** Of each picture, mm. */
   readonly width: number;
@@ -54,6 +59,8 @@ interface PlotsRequest extends DesignRequest<"plots"> {
 
 /** Asks for the bench screens of a design file, once an entry is made in it. */
 export interface BenchRequest extends Message<"bench"> {
+  /** Width of a step's drawing, mm. */
+  readonly width: number;
   readonly text: string;
   readonly file: string;
   readonly entry?: BenchEntry;
@@ -66,7 +73,7 @@ export type WorkerRequest =
   | DesignRequest<"solid">
   | DesignRequest<"cures">
   | PlotsRequest
-  | DesignRequest<"guide">
+  | GuideRequest
   | WrittenRequest;
 
 /** Number of a response to nothing: a worker that has started says so. */

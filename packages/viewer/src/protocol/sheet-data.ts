@@ -11,6 +11,7 @@ export type ParameterChange = readonly [path: string, value: ChangeValue | undef
 
 /** Everything the sheet draws, for one design at one stage; words follow in `SheetWords`. */
 export interface SheetPlane {
+  readonly stage: StageName;
   readonly design: Design;
   readonly views: readonly View[];
   readonly figures: Readonly<Record<string, number>>;

@@ -22,6 +22,15 @@ export type AreaKind =
 /** What is pointed at on the drawing, and whose numbers then come. */
 export type DrawnPart = "iron" | "bed" | "mouth" | "body" | "ramp" | "pin";
 
+/** What goes from step to step as one. */
+export interface Piece {
+  readonly name: string;
+  /** How far it stands off its place in the plane, mm. */
+  readonly off: SheetPoint;
+  /** Where it comes from and goes to, mm from where it stands. */
+  readonly from?: SheetPoint;
+}
+
 /** One stroke or area of a view: an SVG path in mm, y down. */
 export interface ViewMark {
   readonly d: string;
@@ -32,6 +41,7 @@ export interface ViewMark {
   /** Whether the area shows the grain of its wood. */
   readonly isGrained?: boolean;
   readonly part?: DrawnPart;
+  readonly piece?: Piece;
   /** Outline beyond which nothing of the mark is seen. */
   readonly within?: string;
 }

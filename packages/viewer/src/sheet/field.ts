@@ -7,6 +7,7 @@ import { type Scale, toPixels, toSheet } from "./layout.ts";
 import type { ControlHandlers } from "./number-control.ts";
 import { createNumberLayer } from "./number-layer.ts";
 import { watchPointedPart } from "./pointed-part.ts";
+import { createStepMotion } from "./step-motion.ts";
 import { createViewDrawing } from "./view-drawing.ts";
 import { chooseDimensions, type FieldRoom, fitScaleOf, placeDimensions } from "./view-layout.ts";
 import type { WoodGrain } from "./wood-grain.ts";
@@ -40,6 +41,11 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   const board = html("div", { class: "board" }, drawing.element, numbers.element);
   const grips = name === "elevation" ? createGrips(handlers) : undefined;
   if (grips) drawing.overlay.append(grips.element);
+  const motion = createStepMotion({
+    marks: drawing.marks,
+    others: [...drawing.others, drawing.overlay],
+    numbers: numbers.element,
+  });
   const pointed = watchPointedPart(board, () => last && draw(...last));
   let isAll = false;
   let last: Parameters<Field["draw"]> | undefined;
@@ -50,15 +56,18 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     width = Math.round(entry!.contentRect.width);
   }).observe(board);
 
-  const isWanted = ({ part, isHeld, id }: Dimension): boolean =>
-    isAll || part === undefined || isHeld === true || part === pointed() || numbers.hasFocus(id);
+  const isAtRest = ({ part, isHeld }: Dimension): boolean => isAll || part === undefined || isHeld === true;
+  const isWanted = (dimension: Dimension): boolean =>
+    isAtRest(dimension) || dimension.part === pointed() || numbers.hasFocus(dimension.id);
 
   function draw(view: View, plane: SheetPlane, holding: boolean) {
+    const isNextStep = last !== undefined && last[1].stage !== plane.stage && last[1].design.name === plane.design.name;
+    if (isNextStep && scale) motion.keep(last![0], scale);
     last = [view, plane, holding];
     if (width === 0) width = board.clientWidth;
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
-      scale = fitScaleOf(view, plane, options, { width, tallest: tallest() });
+      scale = fitScaleOf(view, plane, options, { width, tallest: tallest() }, isAtRest);
     caption.textContent = view.title;
     drawing.drawView(view, scale, grainOf(plane));
     const dimensions = chooseDimensions(view, width);
@@ -75,6 +84,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     );
     drawing.drawDimensionLines(placed);
     grips?.draw(view, plane, scale);
+    if (isNextStep) motion.play(view, scale);
   }
 
   return {

@@ -65,6 +65,8 @@ export interface NumberRoom {
 const FIRST_TIER = 24; // px from the view to its first dimension line
 const TIER = { below: 27, above: 27, beside: 62 }; // px from one dimension line to the next
 export const FRACTION_ROOM = 26; // px more beside a view where numbers are fractions of an inch
+const BEYOND = 0.9; // share from which a number with no room on its line or beside it stands beyond it
+const BEYOND_LINE = 20; // px
 const OVER = 6; // px that an extension line runs on past the dimension line
 const GAP = 4; // px between the outline and an extension line
 
@@ -120,7 +122,10 @@ function layOutLevel(shape: Along, scale: Scale, box: View["box"], room: NumberR
     return { lines, arrows, number, hold: "middle", strokes };
   }
   const lines = `${extensions}M${left.x - 14} ${y}L${right.x + 14} ${y}`;
-  if ((shape.share ?? 0.5) < 0.5) return { lines, arrows, number: { x: left.x - 17, y }, hold: "right", strokes };
+  const share = shape.share ?? 0.5;
+  if (share >= BEYOND)
+    return { lines, arrows, number: { ...number, y: y + sign * BEYOND_LINE }, hold: "middle", strokes };
+  if (share < 0.5) return { lines, arrows, number: { x: left.x - 17, y }, hold: "right", strokes };
   return { lines, arrows, number: { x: right.x + 17, y }, hold: "left", strokes };
 }
 

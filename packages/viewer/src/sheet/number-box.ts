@@ -7,12 +7,18 @@ import { formatOnDrawing } from "../state/format.ts";
 import type { LaidDimension, NumberRoom } from "./layout.ts";
 import type { NumberBox } from "./obstacles.ts";
 
-const PER_CHARACTER = 7.6; // px: digits of the sheet's lettering
-const PER_SMALL = 6.4; // px: words before a number
+// px, of a wide face: a browser's own is as wide or narrower.
+const PER_DIGIT = 8.6;
+const PER_SMALL = 7.2; // words before a number
+const PER_CHARACTER = 7.6; // a number that only follows
+const ROUND_INPUT = 2;
+const [LEAST_DIGITS, SPARE_DIGITS] = [2, 0.6]; // as the input makes itself wide
 
 export function numberWidth({ value, unit, before = "", parameter }: Dimension, style: LengthStyle): number {
-  const characters = formatOnDrawing(value, unit, style).length + (parameter ? 1 : 2);
-  return characters * PER_CHARACTER + before.length * PER_SMALL + (parameter ? 6 : 0);
+  const { length } = formatOnDrawing(value, unit, style);
+  const words = before === "" ? 0 : before.length * PER_SMALL + 3;
+  if (!parameter) return words + (length + 2) * PER_CHARACTER;
+  return words + (Math.max(LEAST_DIGITS, length) + SPARE_DIGITS) * PER_DIGIT + ROUND_INPUT;
 }
 
 const [HIGH, AUTO_WIDE, AUTO_HIGH] = [25, 36, 20]; // px: a number, and the `auto` at its side or under it

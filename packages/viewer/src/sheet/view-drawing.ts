@@ -3,11 +3,14 @@ import { reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { View, ViewMark } from "../protocol/view.ts";
 import { type LaidDimension, type Scale, toPixels } from "./layout.ts";
 import { nameBoxes, outlineStretches } from "./obstacles.ts";
-import { grainId, grainKey, grainPatterns, lightGradients, type WoodGrain } from "./wood-grain.ts";
+import { createGrainPatterns, grainId, lightGradients, type WoodGrain } from "./wood-grain.ts";
 
 export interface ViewDrawing {
   readonly element: SVGSVGElement;
   readonly overlay: SVGGElement;
+  readonly marks: SVGGElement;
+  /** What is drawn over the marks: names, lines and arrows of dimensions. */
+  readonly others: readonly SVGElement[];
   drawView(view: View, scale: Scale, grain: WoodGrain): void;
   drawDimensionLines(places: readonly LaidDimension[]): void;
 }
@@ -19,8 +22,7 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
   const lines = svg("g", { class: "dimension-lines" });
   const arrows = svg("g", { class: "dimension-arrows" });
   const overlay = svg("g", { class: "overlay" });
-  const patterns = svg("g");
-  let drawnGrain = "";
+  const patterns = createGrainPatterns(name);
   const window = svg("rect");
   const frame = svg("rect", { class: "window" });
   const element = svg(
@@ -30,7 +32,7 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
       "defs",
       {},
       svg("clipPath", { id: `window-${name}` }, window),
-      patterns,
+      patterns.element,
       ...(name === "elevation" ? lightGradients() : []),
     ),
     svg("g", isClipped ? { "clip-path": `url(#window-${name})` } : {}, marks),
@@ -43,12 +45,13 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
   return {
     element,
     overlay,
+    marks,
+    others: [names, lines, arrows],
     drawView(view, scale, grain) {
       const { perMm, origin, width, height } = scale;
       setAttributes(element, { width, height, viewBox: `0 0 ${width} ${height}` });
       setAttributes(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
-      if (drawnGrain !== grainKey(grain)) patterns.replaceChildren(...grainPatterns(name, grain));
-      drawnGrain = grainKey(grain);
+      patterns.draw(grain);
       reconcileChildren(marks, view.marks, () => svg("path"), markStyle(name));
       if (isClipped) for (const rect of [window, frame]) setAttributes(rect, boxInPixels(view, scale));
       drawNames(names, view, scale);

@@ -28,6 +28,7 @@ export interface FieldSize {
 
 const NARROW = 480; // px: a phone; fewer numbers stand on each view, the schedule has them all
 const MIDDLING = 700; // px
+const ROOMY = 900; // px: from here on there is room for every number beside a large drawing
 
 /** The dimensions that a field of this width has room for. */
 export function chooseDimensions(view: View, width: number): Dimension[] {
@@ -35,9 +36,18 @@ export function chooseDimensions(view: View, width: number): Dimension[] {
   return closeTiers(view.dimensions.filter((dimension) => dimension.rank <= rank));
 }
 
-/** The largest scale at which a view and its numbers fit the field. */
-export function fitScaleOf(view: View, plane: SheetPlane, room: FieldRoom, { width, tallest }: FieldSize): Scale {
-  const dimensions = chooseDimensions(view, width);
+/**
+ * The largest scale at which a view and its numbers fit the field.
+ * @param isAtRest whether a number stands there without being pointed at: a narrow field keeps no room for the others
+ */
+export function fitScaleOf(
+  view: View,
+  plane: SheetPlane,
+  room: FieldRoom,
+  { width, tallest }: FieldSize,
+  isAtRest: (dimension: Dimension) => boolean,
+): Scale {
+  const dimensions = chooseDimensions(view, width).filter((dimension) => width >= ROOMY || isAtRest(dimension));
   return fitView({
     box: view.box,
     width,

@@ -1,6 +1,6 @@
 // Wood on a drawing: patterns of growth rings as the rings of the board lie, along the sole, along the wedge, or cut across.
 import { cosDeg, sinDeg } from "@lamplane/geometry";
-import { svg } from "../elements.ts";
+import { setAttributes, svg } from "../elements.ts";
 import type { AreaKind } from "../protocol/view.ts";
 
 /** What the grain of a plane depends on: degrees, mm. */
@@ -40,16 +40,32 @@ function gradient(id: string, way: Readonly<Record<string, number>>, stops: read
 }
 
 /** Patterns for a view's `defs`, in its mm. */
-export function grainPatterns(view: string, grain: WoodGrain): SVGElement[] {
-  const [low, high] = [-16, grain.height + 8];
-  const along = boardMarks(grain.rings, low, high);
-  const size = { x: 0, y: -high, width: TILE, height: high - low };
-  const onWedge = `rotate(${-grain.bedAngle} ${grain.pin.x} ${-grain.pin.y})`;
-  return [
-    ...(["wood", "wood-far", "waste"] as const).map((area) => pattern(grainId(view, area), `--${area}`, size, along)),
-    pattern(grainId(view, "wedge"), "--wedge", size, along, onWedge),
-    endPattern(grainId(view, "pin"), grain),
-  ];
+export interface GrainPatterns {
+  readonly element: SVGGElement;
+  /** Made anew where rings or height are others; bed and pin turn and move what is there, as fast as a hand drags them. */
+  draw(grain: WoodGrain): void;
+}
+
+export function createGrainPatterns(view: string): GrainPatterns {
+  const element = svg("g");
+  let drawn: { key: string; wedge: SVGElement; pin: SVGElement } | undefined;
+  return {
+    element,
+    draw(grain) {
+      const key = `${grain.rings} ${grain.height}`;
+      if (drawn?.key !== key) {
+        const [low, high] = [-16, grain.height + 8];
+        const along = boardMarks(grain.rings, low, high);
+        const size = { x: 0, y: -high, width: TILE, height: high - low };
+        const made = (area: AreaKind) => pattern(grainId(view, area), `--${area}`, size, along);
+        drawn = { key, wedge: made("wedge"), pin: endPattern(grainId(view, "pin")) };
+        element.replaceChildren(made("wood"), made("wood-far"), made("waste"), drawn.wedge, drawn.pin);
+      }
+      const { x, y } = grain.pin;
+      setAttributes(drawn.wedge, { patternTransform: `rotate(${-grain.bedAngle} ${x} ${-y})` });
+      setAttributes(drawn.pin, { patternTransform: `translate(${x} ${-y})` });
+    },
+  };
 }
 
 interface Tile {
@@ -59,19 +75,13 @@ interface Tile {
   readonly height: number;
 }
 
-function pattern(id: string, tone: string, tile: Tile, marks: readonly SVGElement[], turn?: string): SVGElement {
+function pattern(id: string, tone: string, tile: Tile, marks: readonly SVGElement[]): SVGElement {
   const { x, y, width, height } = tile;
   const ground = svg("rect", { ...tile });
   ground.style.fill = `var(${tone})`;
   const light = svg("rect", { ...tile, fill: "url(#light)" });
   const viewBox = `${x} ${y} ${width} ${height}`;
-  return svg(
-    "pattern",
-    { id, patternUnits: "userSpaceOnUse", patternTransform: turn, viewBox, ...tile },
-    ground,
-    ...cloned(marks),
-    light,
-  );
+  return svg("pattern", { id, patternUnits: "userSpaceOnUse", viewBox, ...tile }, ground, ...cloned(marks), light);
 }
 
 const cloned = (marks: readonly SVGElement[]) => marks.map((mark) => mark.cloneNode(true) as SVGElement);
@@ -118,18 +128,14 @@ function fleckPath(low: number, high: number): string {
   }).join("");
 }
 
-/** The pin's end: rings about a heart below it. */
-function endPattern(id: string, { pin }: WoodGrain): SVGElement {
+/** The pin's end, its middle at the origin: rings about a heart below it. */
+function endPattern(id: string): SVGElement {
   const size = 40;
-  const heart = { x: pin.x + 4, y: -pin.y + 16 };
+  const heart = { x: 4, y: 16 };
   const circles = Array.from({ length: 22 }, (_, i) => {
     const r = 1.6 * (i + 1);
     return `M${heart.x - r} ${heart.y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
   });
-  const tile = { x: pin.x - size / 2, y: -pin.y - size / 2, width: size, height: size };
+  const tile = { x: -size / 2, y: -size / 2, width: size, height: size };
   return pattern(id, "--pin", tile, [svg("path", { class: "grain-late", d: circles.join("") })]);
 }
-
-/** What tells whether patterns must be made anew. */
-export const grainKey = ({ rings, bedAngle, height, pin }: WoodGrain): string =>
-  [rings, bedAngle, height, pin.x, pin.y].map((value) => value.toFixed(2)).join();

@@ -15,15 +15,21 @@ type ResponseHandler = (response: WorkerResponse) => void;
 /** When the maker has paused for this long, cures are searched for and plots drawn, ms. */
 const PAUSE = 160;
 
+/** mm. */
+export interface PictureWidths {
+  readonly plots: number;
+  readonly step: number;
+}
+
 export interface Engine {
   /** @param shop shop file that goes with the text */
   open(base: number, text: string, file: string, shop?: ShopSource): void;
   /**
    * Requests sheet and body, each as soon as the last one is done; cures and plots after a pause.
-   * @param plotWidth width of the plots, mm
+   * @param widths of what is drawn in mm of its own: the plots, the step's drawing
    * @returns the number of these requests
    */
-  show(query: DesignQuery, plotWidth: number): number;
+  show(query: DesignQuery, widths: PictureWidths): number;
   /**
    * The design file's text with the changes in it.
    * @throws where it is refused, or is not the one that is open any more
@@ -33,6 +39,7 @@ export interface Engine {
 
 /** What each worker's responses are taken for; the body's and the patient worker open the same texts as the first. */
 const OF_BODY: readonly WorkerResponse["kind"][] = ["solid", "no-solid", "bug"];
+const BEFORE_A_SHEET: readonly WorkerResponse["kind"][] = ["ready", "opened"];
 const OF_PATIENT: readonly WorkerResponse["kind"][] = ["cures", "plots", "guide", "bug"];
 
 /**
@@ -44,7 +51,15 @@ export function startEngine(
   makeWorker: () => Worker,
   fetchPatient: () => Promise<Worker>,
 ): Engine {
-  const drawing = latestOnly(makeWorker(), onResponse);
+  let finishFirst = () => {};
+  /** The first sheet is drawn or refused: what may take its time is not fetched before, so that it keeps nothing from the screen. */
+  const firstSheet = new Promise<void>((resolve) => {
+    finishFirst = resolve;
+  });
+  const drawing = latestOnly(makeWorker(), (response) => {
+    onResponse(response);
+    if (!BEFORE_A_SHEET.includes(response.kind)) finishFirst();
+  });
   const shaping = latestOnly(makeWorker(), only(OF_BODY, onResponse));
   const patient = startedLate(fetchPatient, only(OF_PATIENT, onResponse));
   let [requestId, pause] = [0, 0];
@@ -55,17 +70,21 @@ export function startEngine(
       const request: OpenRequest = { kind: "open", requestId, base, text, file, ...(shop && { shop }) };
       for (const worker of [drawing, shaping, patient]) worker.open(request);
     },
-    show(query, plotWidth) {
+    show(query, widths) {
       requestId += 1;
       drawing.send({ kind: "plane", requestId, ...query });
       shaping.send({ kind: "solid", requestId, ...query });
       clearTimeout(pause);
       const later: WorkerRequest[] = [
         { kind: "cures", requestId, ...query },
-        { kind: "guide", requestId, ...query },
-        { kind: "plots", requestId, ...query, width: plotWidth },
+        { kind: "guide", requestId, ...query, width: widths.step },
+        { kind: "plots", requestId, ...query, width: widths.plots },
       ];
-      pause = window.setTimeout(() => later.forEach(patient.send), PAUSE);
+      const mine = window.setTimeout(async () => {
+        await firstSheet;
+        if (mine === pause) later.forEach(patient.send);
+      }, PAUSE);
+      pause = mine;
       return requestId;
     },
     text(query, form = "own") {

@@ -3,21 +3,25 @@ import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
-import { pictureDrawing } from "../plots/plot-field.ts";
-import type { StageName } from "../protocol/build-steps.ts";
+import { PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
+import { type StageName, stageLabel } from "../protocol/build-steps.ts";
 import type { BenchStep, FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { figureName } from "../state/format.ts";
-import { STEP_WORDS, STRIP } from "../words/page.ts";
+import { STRIP } from "../words/page.ts";
 
 export interface Steps {
   readonly element: HTMLElement;
   /** Stands by itself beside the body. */
   readonly picture: HTMLElement;
+  /** mm that the step's picture has; undefined while the steps are not shown. */
+  pictureWidth(): number | undefined;
   show(words: SheetWords, plane: SheetPlane, stage: StageName, figures: Readonly<Record<string, FigureWords>>): void;
   /** What comes a moment later: the step's picture, and what is said of steps at which nothing is measured. */
   showGuide(guide: Guide): void;
 }
+
+const ROUND_PICTURE = 48; // px: its padding, as in the style sheet, and room for letters that run wide
 
 export function createSteps(endBuild: () => void, handlers: ControlHandlers): Steps {
   const title = html("h2", { id: "steps-title" });
@@ -39,6 +43,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
   return {
     element,
     picture,
+    pictureWidth: () => (picture.clientWidth === 0 ? undefined : (picture.clientWidth - ROUND_PICTURE) / PX_PER_MM),
     show({ bench, lost: otherwise }, plane, stage, figures) {
       const style = plane.design;
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
@@ -47,7 +52,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
         element.scrollTop = 0;
       }
       shownStage = stage;
-      title.textContent = STEP_WORDS[stage];
+      title.textContent = stageLabel(stage);
       if (shown !== key) {
         measures.clear();
         list.replaceChildren(...bench.map((step) => createStepItem(step, measures, handlers)));

@@ -1,8 +1,8 @@
 // The strip of steps over the drawing: a small drawing of each, scrubbed with the pointer, stepped with the arrow keys, played.
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
-import { FIRST_SHOWN, STAGES, type StageName } from "../protocol/build-steps.ts";
+import { FIRST_SHOWN, STAGES, type StageName, stageLabel } from "../protocol/build-steps.ts";
 import type { StripDrawing } from "../protocol/sheet-data.ts";
-import { STEP_WORDS, STRIP } from "../words/page.ts";
+import { STRIP } from "../words/page.ts";
 
 export interface Strip {
   readonly element: HTMLElement;
@@ -71,10 +71,10 @@ export function createStrip(goTo: (stage: StageName) => void): Strip {
 
 function createCell(stage: StageName, i: number, goTo: (stage: StageName) => void): Cell {
   const id = `stage-${stage}`;
-  const input = html("input", { type: "radio", name: "stage", value: stage, id, "aria-label": STEP_WORDS[stage] });
+  const input = html("input", { type: "radio", name: "stage", value: stage, id, "aria-label": stageLabel(stage) });
   input.addEventListener("change", () => goTo(stage));
   const drawing = svg("svg", { class: "strip-drawing", "aria-hidden": "true", preserveAspectRatio: "xMidYMax meet" });
-  const words = html("span", { class: "strip-words" }, STEP_WORDS[stage]);
+  const words = html("span", { class: "strip-words" }, stageLabel(stage));
   const item = html("li", { "data-index": i }, input, html("label", { for: id }, drawing, words));
   return { stage, input, drawing, item };
 }

@@ -22,7 +22,7 @@ export const CLASS = {
   boards: "Boards",
   planes: "Planes",
   files: "Class sheet",
-  filesHelp: "A page a machine set-up and a page a pupil; the same numbers as a table.",
+  filesHelp: "One page for each machine set-up and one for each pupil; the same numbers as a table.",
   unreadable: "One of these files cannot be read; is it a file, and still there?",
   unnamed: "no name",
   size: ({ iron, core }: Record<"iron" | "core", string>): string => `iron ${iron}, core ${core}`,

@@ -1,23 +1,7 @@
 // What the page itself says: its opening, its commands, the strip of steps. Figures and checks bring their own words.
-import type { StageName } from "../protocol/build-steps.ts";
 
 export const PURPOSE = "Plans for building a wooden plane round your iron.";
 export const MY_IRON = "My iron is";
-
-export const STEP_WORDS: Readonly<Record<StageName, string>> = {
-  billet: "billet",
-  ripped: "ripped",
-  cuts: "cuts",
-  bed: "bed",
-  recess: "recess",
-  pin: "pin",
-  "dry-fit": "dry fit",
-  "glue-up": "glue-up",
-  trued: "trued",
-  shaped: "shaped",
-  "first-shaving": "first shaving",
-  season: "a year later",
-};
 
 export const STRIP = {
   label: "Steps of the build",
@@ -49,6 +33,13 @@ export const FILM = {
   label: "Wood taken off the sole. Drag the sole up, or use the arrow keys.",
   reading: (off: string, opening: string | undefined, isBefore: boolean): string =>
     `${off} off the sole${isBefore ? "" : ", trued"}: mouth ${opening === undefined ? "still shut" : opening}. Drag the sole.`,
+} as const;
+
+/** What a plot says at a place. */
+export const PLOT = {
+  help: (title: string): string => `${title}. Point at it, or use the arrow keys, to read it.`,
+  reading: (what: string, at: string, values: readonly string[]): string =>
+    `${what} ${at}${values.length === 0 ? "" : `: ${values.join(", ")}`}`,
 } as const;
 
 /** What a grip does, for the pointer that rests on it. */

@@ -10,7 +10,7 @@ export const ROUTER = {
   close: "Close",
   play: "Play",
   pause: "Pause",
-  back: "Pass before",
+  back: "Previous pass",
   forth: "Next pass",
   speed: "Speed",
   speeds: { 1: "as fast as the router", 10: "10 times", 60: "60 times" } as Readonly<Record<number, string>>,

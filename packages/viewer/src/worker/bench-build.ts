@@ -20,19 +20,23 @@ import { checkWithoutCures, findingSentence } from "@lamplane/bench/checks";
 import { faultText, readDesign, removeValue, setValue } from "@lamplane/parameters/design";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
-import { STEP_ROOM, type TravellerStep, travellerSteps } from "@lamplane/sheets";
+import { type TravellerStep, travellerSteps } from "@lamplane/sheets";
 import type { BenchAnswer, BenchBuild, BenchEntry, BenchLoss, BenchScreen } from "../protocol/bench-build.ts";
 import { BENCH } from "../words/bench.ts";
+import { stepRoom } from "./step-room.ts";
 
-/** @param file name of the design file, for faults */
-export function answerBench(text: string, file: string, entry?: BenchEntry): BenchAnswer {
+/**
+ * @param width of a step's drawing, mm
+ * @param file name of the design file, for faults
+ */
+export function answerBench(text: string, file: string, width: number, entry?: BenchEntry): BenchAnswer {
   const before = readDesign(text, file);
   if (!before.ok) return { kind: "refused", words: before.faults.map(faultText) };
-  if (!entry) return build(before.design, text);
+  if (!entry) return build(before.design, text, width);
   const written = entry.value === undefined ? removeValue(text, entry.path) : setValue(text, entry.path, entry.value);
   const after = readDesign(written, file);
   if (!after.ok) return { kind: "refused", words: after.faults.map(faultText) };
-  return judgeEntry(before.design, after.design, entry) ?? build(after.design, written);
+  return judgeEntry(before.design, after.design, entry) ?? build(after.design, written, width);
 }
 
 /** What the maker is asked before a value is entered, as `lamplane measured` asks it. */
@@ -49,25 +53,25 @@ function judgeEntry(before: Design, after: Design, { path, value, isConfirmed }:
   return { kind: "skips", titles: skipped.map((step) => stepWords(after, step).title) };
 }
 
-function build(design: Design, text: string): BenchAnswer {
+function build(design: Design, text: string, width: number): BenchAnswer {
   const stops = checkWithoutCures(asBuiltPlane(design))
     .filter(({ severity }) => severity === "stop")
     .map((stop) => findingSentence(design, stop));
   try {
-    return { kind: "build", build: makeBuild(design, text, stops) };
+    return { kind: "build", build: makeBuild(design, text, width, stops) };
   } catch (error) {
     if (stops.length === 0) throw error;
     return { kind: "refused", words: stops }; // no steps can be drawn of a plane that cannot be
   }
 }
 
-function makeBuild(design: Design, text: string, stops: readonly string[]): BenchBuild {
+function makeBuild(design: Design, text: string, width: number, stops: readonly string[]): BenchBuild {
   const state = buildState(design);
   return {
     name: design.name,
     style: { units: design.units, shop: design.shop },
     text,
-    screens: travellerSteps(design).map((step) => screenOf(step, state)),
+    screens: travellerSteps(design).map((step) => screenOf(step, state, width)),
     ...(state.step ? { next: state.step } : {}),
     stops,
     ...newsOf(design, state),
@@ -80,7 +84,7 @@ function makeBuild(design: Design, text: string, stops: readonly string[]): Benc
 }
 
 /** Done as `next` says: a mouth that was read and is to be opened further is not. */
-function screenOf(step: TravellerStep, { done, unread }: BuildState): BenchScreen {
+function screenOf(step: TravellerStep, { done, unread }: BuildState, width: number): BenchScreen {
   const { key, title, task, why, numbers, instructions, checks, cautions, blanks } = step;
   const isDone = (done as readonly string[]).includes(key);
   return {
@@ -100,7 +104,7 @@ function screenOf(step: TravellerStep, { done, unread }: BuildState): BenchScree
       ...(times === undefined ? {} : { times }),
       ...(measured === undefined ? {} : { value: measured }),
     })),
-    picture: step.draw(STEP_ROOM),
+    picture: step.draw(stepRoom(width)),
     isDone,
     isComplete: isDone && unread.every((value) => value.step !== key),
     isKept: (STEP_NAMES as readonly string[]).includes(key),

@@ -39,7 +39,11 @@ function handleRequest(request: WorkerRequest): void {
   const { kind, requestId } = request;
   if (kind === "open") opened.open(request);
   else if (kind === "bench")
-    respond({ kind: "bench", requestId, answer: answerBench(request.text, request.file, request.entry) });
+    respond({
+      kind: "bench",
+      requestId,
+      answer: answerBench(request.text, request.file, request.width, request.entry),
+    });
   else if (kind === "cures") findCures(request);
   else if (kind === "plots")
     opened.withPlane(request, (plane, design) =>
@@ -47,7 +51,7 @@ function handleRequest(request: WorkerRequest): void {
     );
   else if (kind === "guide")
     opened.withPlane(request, (plane, design) =>
-      respond({ kind: "guide", requestId, guide: makeGuide(design, plane, request.stage) }),
+      respond({ kind: "guide", requestId, guide: makeGuide(design, plane, request.stage, request.width) }),
     );
   else if (kind === "written") {
     const design = opened.applyChanges(request);

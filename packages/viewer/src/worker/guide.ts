@@ -2,22 +2,26 @@
 
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { STEP_ROOM, type TravellerStep, travellerSteps } from "@lamplane/sheets";
+import { type TravellerStep, travellerSteps } from "@lamplane/sheets";
 import { JOB_OF, STAGES, type StageName } from "../protocol/build-steps.ts";
 import type { Guide, StripDrawing } from "../protocol/sheet-data.ts";
+import { stepRoom } from "./step-room.ts";
 import { elevationView } from "./views/elevation-view.ts";
 
 /** The traveller of the design asked about last: the same for every step of it. */
 let last: { key: string; steps: readonly TravellerStep[] } | undefined;
 
-/** What cannot be made of a plane that will not work is left out. */
-export function makeGuide(design: Design, plane: Elevation, stage: StageName): Guide {
+/**
+ * What cannot be made of a plane that will not work is left out.
+ * @param width of the step's drawing, mm
+ */
+export function makeGuide(design: Design, plane: Elevation, stage: StageName, width: number): Guide {
   const jobs: readonly string[] = JOB_OF[stage];
   const steps = stepsOf(design).filter(({ key }) => jobs.includes(key));
   const pictured = steps.at(stage === "dry-fit" ? -1 : 0);
   return {
     stage,
-    picture: pictured?.draw(STEP_ROOM),
+    picture: pictured?.draw(stepRoom(width)),
     steps: steps.map(({ key, title, task, numbers }) => ({
       key,
       title,

@@ -22,6 +22,7 @@ export function sheetPlane(design: Design, plane: Elevation, stage: StageName): 
   const solved = solvedValues(design, plane);
   return {
     design,
+    stage,
     views: makeViews({ plane, solved }, stage),
     figures: Object.fromEntries(figuresAsBuilt(design, plane).map(({ key, value }) => [key, value])),
     points: Object.fromEntries(Object.entries(plane.points).map(([name, { x, y }]) => [name, { x, y }])),

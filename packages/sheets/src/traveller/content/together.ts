@@ -1,7 +1,16 @@
 // Wedge and pin, the dry rehearsal and the glue-up.
 import { pinSeat } from "@lamplane/bench";
-import { isPlacedByContact, pegHoles, pinLengths, stageExtent } from "@lamplane/parameters/elevation";
+import {
+  blocksAt,
+  type Elevation,
+  fromToeEnd,
+  isPlacedByContact,
+  pegHoles,
+  pinLengths,
+  stageExtent,
+} from "@lamplane/parameters/elevation";
 import { formatDrill } from "@lamplane/parameters/units";
+import { listText } from "@lamplane/parameters/words";
 import { DRY_FIT, GLUE_UP, WEDGE } from "../../words/together.ts";
 import { dryFitPicture, glueFreeText, gluePicture } from "../draw/glue.ts";
 import { wedgePicture } from "../draw/wedge.ts";
@@ -49,13 +58,8 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
   return {
     numbers: [
       ...t.figureRow("edgeHeightAtContact", DRY_FIT.edge),
-      ...readAgain(
-        ...t.figureRow("setInToe", DRY_FIT.frontSetIn),
-        ...t.figureRow("setInHeel", DRY_FIT.bedSetIn),
-        ...t.figureRow("bedTipFromEnd", DRY_FIT.bedTip),
-        ...t.figureRow("rampTipFromEnd", DRY_FIT.rampTip),
-        ...t.figureRow("glueGap", DRY_FIT.gap),
-      ),
+      ...readAgain(...t.figureRow("setInToe", DRY_FIT.frontSetIn), ...t.figureRow("setInHeel", DRY_FIT.bedSetIn)),
+      ...tipRows(t, true),
       ...pegRows(t),
     ],
     instructions: keepSentences(
@@ -77,13 +81,37 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
   };
 }
 
+/** How far the foot of the bed, its feather off, stands behind the bed tip on the sole of the blank, mm. */
+const footBehindTip = (plane: Elevation): number =>
+  plane.design.bed.featherChamfer === 0 ? 0 : blocksAt(plane, "blank").bedChain[0]!.from.x - plane.points.bedTip.x;
+
+/** Where the blocks stand on the sole of the blank; of a bed whose feather is off also what can be touched there. */
+function tipRows(t: StepContext, isRead = false): StepNumber[] {
+  const { plane } = t;
+  const behind = footBehindTip(plane);
+  const { bedTip, rampTip } = plane.points;
+  const blanks = (rows: StepNumber[]) => (isRead ? readAgain(...rows) : rows);
+  const tip = t.figureRow("bedTipFromEnd", DRY_FIT.bedTip);
+  const front = blanks(t.figureRow("rampTipFromEnd", DRY_FIT.rampTip));
+  if (behind === 0) return [...blanks(tip), ...front, ...blanks(t.figureRow("glueGap", DRY_FIT.gap))];
+  const foot = [
+    t.lengthRow(DRY_FIT.bedFoot, fromToeEnd(plane, bedTip.x + behind)),
+    t.lengthRow(DRY_FIT.gapToFoot, bedTip.x + behind - rampTip.x),
+  ];
+  return [...tip, ...front, ...t.figureRow("glueGap", DRY_FIT.gapWithFeather), ...blanks(foot)];
+}
+
 /** What the pegs are bored with, and where. */
 function pegRows(t: StepContext): StepNumber[] {
-  const [peg] = pegHoles(t.plane);
+  const pegs = pegHoles(t.plane);
+  const [peg] = pegs;
   if (!peg) return [];
+  const { toe, sole } = stageExtent(t.plane, "blank");
+  const heights = pegs.filter(({ centre }) => centre.x === peg.centre.x).map(({ centre }) => t.mm(centre.y - sole));
   return [
     { label: DRY_FIT.pegDrill, value: formatDrill(t.design.pegs.diameter, t.design) },
-    t.lengthRow(DRY_FIT.pegPlace, peg.centre.x - stageExtent(t.plane, "blank").toe),
+    t.lengthRow(DRY_FIT.pegPlace, peg.centre.x - toe),
+    { label: DRY_FIT.pegHeights, value: listText(heights) },
   ];
 }
 
@@ -103,11 +131,7 @@ const markTexts = (t: StepContext): string[] => [
 export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
   const { plane } = t;
   return {
-    numbers: [
-      ...t.figureRow("bedTipFromEnd", DRY_FIT.bedTip),
-      ...t.figureRow("rampTipFromEnd", DRY_FIT.rampTip),
-      ...t.figureRow("glueGap", GLUE_UP.gap),
-    ],
+    numbers: [...tipRows(t)],
     instructions: keepSentences(
       GLUE_UP.wax,
       GLUE_UP.glue({ free: glueFreeText(t) }),
@@ -115,6 +139,7 @@ export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
       GLUE_UP.clamps,
       hasJig("throat-spacer") && GLUE_UP.spacer,
       GLUE_UP.readTips,
+      footBehindTip(t.plane) > 0 && GLUE_UP.footRead({ chamfer: t.mm(footBehindTip(t.plane)) }),
       GLUE_UP.scrape,
       GLUE_UP.rest,
     ),

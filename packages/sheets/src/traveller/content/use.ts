@@ -40,7 +40,12 @@ export function soleContent({ t, report }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       SOLE.trimNothing,
-      coarse > 0 && SOLE.coarsePass({ coarse: t.mm(coarse), fine: t.mm(fine) }),
+      coarse > 0 &&
+        SOLE.coarsePass({
+          coarse: t.mm(coarse),
+          fine: t.mm(fine),
+          height: t.mm(body.height + sole.allowance - coarse),
+        }),
       SOLE.wedgeIn,
       SOLE.finePass,
       SOLE.touch,
@@ -194,5 +199,5 @@ function grindingText({ plane, mm }: StepContext): string | false {
 function yearRow(t: StepContext, key: Gap): StepNumber[] {
   const [least, most] = [yearlyMinimum(t.plane, key), yearlyMaximum(t.plane, key)];
   if (least === undefined || most === undefined) return [];
-  return [{ label: SEASON.indicative({ label: SEASON.sizes[key] }), value: t.range(least, most) }];
+  return [{ label: SEASON.indicative({ label: SEASON.sizes[key] }), value: t.caliperRange(least, most) }];
 }

@@ -61,7 +61,9 @@ export function ironContent({ t }: ContentInput): StepContent {
       { label: IRON.bevel, value: t.deg(iron.bevel) },
       ...t.figureRow("clearanceAngle", IRON.clearance),
       ...readAgain(
-        ...(capIron.thickness > 0 ? [t.lengthRow(IRON.capIron, capIron.thickness)] : []),
+        ...(capIron.thickness > 0
+          ? [t.lengthRow(IRON.capIron, capIron.thickness), t.lengthRow(IRON.hump, capIron.hump)]
+          : []),
         ...(t.plane.recess
           ? [
               t.lengthRow(IRON.headDiameter, capIron.screwHead.diameter),
@@ -72,9 +74,9 @@ export function ironContent({ t }: ContentInput): StepContent {
       ),
     ],
     instructions: keepSentences(
+      IRON.flatBack,
       ...thicknessTexts(t),
       IRON.measureWidth,
-      IRON.flatBack,
       capIron.thickness > 0 && IRON.measureCap,
     ),
     checks: [IRON.entered({ count: isTapered(t) ? "All three" : "Both" })],

@@ -46,6 +46,8 @@ export function bedPicture(t: StepContext, room: PictureRoom) {
         const place = i < 1 ? lay.to : i < 3 ? lay.from : pointAlong(lay, 0.25);
         sketch.words(`${i + 1}`, place, { ...beside, bold: true });
       });
+      sketch.words(BED_DRAWING.right, point(-half, high), { up: 4.6 });
+      sketch.words(BED_DRAWING.left, point(half, high), { up: 4.6 });
       const heel = plane.frame.thickness * cotDeg(bevelToBack(plane.design));
       sketch.level(t.ruled(2 * half), point(-half, low), point(half, low));
       sketch.line("mark", line(point(-half, heel), point(half, heel)));

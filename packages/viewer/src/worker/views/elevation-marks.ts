@@ -1,9 +1,9 @@
 // What is drawn of the elevation at a step: wood with its grain, the stack with its shadow, hidden lines, the sole before and after.
-import { point, transformOutline } from "@lamplane/geometry";
+import { cosDeg, point, sinDeg, transformOutline } from "@lamplane/geometry";
 import { bedLineTopS, bedToPlane, capIronOutline, stageExtent } from "@lamplane/parameters/elevation";
 import { circlePath, linePath, outlinePath, pathOf } from "../../path-data.ts";
 import { type StageName, WORK_OF } from "../../protocol/build-steps.ts";
-import type { ViewMark } from "../../protocol/view.ts";
+import type { Piece, ViewMark } from "../../protocol/view.ts";
 import { outlineMark } from "./outline-mark.ts";
 import { shavingMark } from "./shaving.ts";
 import type { StagePlane } from "./stage-plane.ts";
@@ -20,19 +20,29 @@ export function elevationMarks(at: StagePlane, stage: StageName): ViewMark[] {
 
 function woodMarks(at: StagePlane, stage: StageName): ViewMark[] {
   const whole: ViewMark = outlineMark(at.cheek, { area: "wood", isGrained: true, part: "body" });
-  if (WORK_OF[stage] === "billet") return [whole];
+  if (WORK_OF[stage] === "billet") return [{ ...whole, piece: stayingPiece("billet") }];
   const waste: ViewMark[] =
     at.offcut && stage === "cuts"
-      ? [outlineMark(at.offcut, { area: "waste", line: "cut", isGrained: true, part: "ramp" })]
+      ? [outlineMark(at.offcut, { area: "waste", line: "cut", isGrained: true, part: "ramp", piece: OFFCUT })]
       : [];
-  const far: ViewMark[] = at.isApart ? [] : [{ ...whole, area: "wood-far" }, ...shadeMarks(at)];
+  const far: ViewMark[] = at.isApart
+    ? []
+    : [{ ...whole, area: "wood-far", piece: stayingPiece("far cheek") }, ...shadeMarks(at)];
+  const { setInToe, setInHeel } = at.plane.cuts;
+  const slid = (name: string, by: number): Piece => ({ name, off: point(at.isApart ? by : 0, 0) });
   return [
     ...far,
     ...waste,
-    outlineMark(at.front, { area: "wood", isGrained: true, part: "ramp" }),
-    outlineMark(at.bed, { area: "wood", isGrained: true, part: "bed" }),
+    outlineMark(at.front, { area: "wood", isGrained: true, part: "ramp", piece: slid("front", -setInToe) }),
+    outlineMark(at.bed, { area: "wood", isGrained: true, part: "bed", piece: slid("bed", setInHeel) }),
   ];
 }
+
+const stayingPiece = (name: string): Piece => ({ name, off: point(0, 0) });
+
+/** Falls out of the core once both cuts are through. */
+const OFFCUT: Piece = { ...stayingPiece("offcut"), from: point(0, -30) };
+const DRAWN_OUT = 60; // mm along the bed by which iron, cap iron and wedge come and go
 
 const SHADE = { x: -5, y: -4 }; // mm from a part to its shade on the far cheek: the light comes over the heel
 
@@ -49,17 +59,20 @@ function shadeMarks({ plane, cheek, hasStack }: StagePlane): ViewMark[] {
 
 function stackMarks({ plane }: StagePlane): ViewMark[] {
   const cap = capIronOutline(plane.design, plane.frame);
+  const { bedAngle } = plane.frame;
+  const from = point(DRAWN_OUT * cosDeg(bedAngle), DRAWN_OUT * sinDeg(bedAngle));
+  const drawn = (name: string): Piece => ({ ...stayingPiece(name), from });
   return [
-    outlineMark(plane.iron, { area: "steel", part: "iron" }),
-    ...(cap ? [outlineMark(cap, { area: "cap", part: "iron" as const })] : []),
-    outlineMark(plane.wedge, { area: "wedge", isGrained: true, part: "pin" }),
+    outlineMark(plane.iron, { area: "steel", part: "iron", piece: drawn("iron") }),
+    ...(cap ? [outlineMark(cap, { area: "cap", part: "iron", piece: drawn("cap iron") })] : []),
+    outlineMark(plane.wedge, { area: "wedge", isGrained: true, part: "pin", piece: drawn("wedge") }),
   ];
 }
 
 /** The pin's round and its tenon in the far cheek. */
 function pinMarks({ plane }: StagePlane): ViewMark[] {
   return [
-    outlineMark(plane.pinSection, { area: "pin", isGrained: true, part: "pin" }),
+    outlineMark(plane.pinSection, { area: "pin", isGrained: true, part: "pin", piece: stayingPiece("pin") }),
     { d: circlePath({ centre: plane.pin.centre, radius: plane.pinSize.tenon / 2 }), line: "hidden" },
   ];
 }

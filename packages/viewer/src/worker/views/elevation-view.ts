@@ -4,6 +4,7 @@ import { boundsOf, point, tessellate } from "@lamplane/geometry";
 import { bedToPlane, stageExtent } from "@lamplane/parameters/elevation";
 import { type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, DrawnPart, View } from "../../protocol/view.ts";
+import { VIEW_TITLES } from "../../words/views.ts";
 import {
   alongShape,
   angleShape,
@@ -22,7 +23,7 @@ export function elevationView(drawn: DrawnPlane, stage: StageName): View {
   const { min, max } = boundsOf([...spots, point(0, -drawn.plane.design.sole.allowance)]);
   return {
     name: "elevation",
-    title: "Side elevation, near cheek taken away",
+    title: VIEW_TITLES.elevation,
     box: { min, max },
     marks: elevationMarks(at, stage),
     dimensions: [...outsideDimensions(drawn, at, stage), ...(stage === "billet" ? [] : insideDimensions(drawn, at))]

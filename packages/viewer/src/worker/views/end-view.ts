@@ -5,6 +5,7 @@ import { layersOf, layerThickness, pinLengths } from "@lamplane/parameters/eleva
 import { linePath, outlinePath } from "../../path-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
+import { VIEW_TITLES } from "../../words/views.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 
@@ -37,7 +38,7 @@ function acrossView(drawn: DrawnPlane, stage: StageName): View {
   ];
   return {
     name: "end",
-    title: isStacked ? "Across, seen from the toe, front block taken away" : "Across, seen from the toe",
+    title: isStacked ? VIEW_TITLES.endStacked : VIEW_TITLES.end,
     box: { min: point(-w, low), max: point(w, high) },
     marks: [
       ...wood,
@@ -113,7 +114,7 @@ function stripView(drawn: DrawnPlane): View {
   const [first, second] = [middles[0]!, middles[1]!];
   return {
     name: "end",
-    title: "Strips from their ends, each stood on edge",
+    title: VIEW_TITLES.strips,
     box: { min: point(-edge, low), max: point(edge, high) },
     marks: middles.flatMap((x, i) => [
       outlineMark(strip(x, core.board), { area: "waste" }),
@@ -154,7 +155,7 @@ function billetView(drawn: DrawnPlane): View {
   const cut = starts[0]! + widths.roughCheek;
   return {
     name: "end",
-    title: "Billet from its end, with its two saw cuts",
+    title: VIEW_TITLES.billet,
     box: { min: point(-edge, low), max: point(edge, high) },
     marks: [outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }), ...marks],
     dimensions: [

@@ -4,6 +4,7 @@ import { point } from "@lamplane/geometry";
 import { capIronOutline } from "@lamplane/parameters/elevation";
 import { linePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
+import { VIEW_TITLES } from "../../words/views.ts";
 import {
   alongShape,
   angleShape,
@@ -37,7 +38,7 @@ export function mouthView(drawn: DrawnPlane): View {
   ];
   return {
     name: "mouth",
-    title: "Mouth, enlarged: as glued, trued sole drawn through",
+    title: VIEW_TITLES.mouth,
     box: { min, max },
     marks,
     dimensions: dimensionsOf(drawn, min, max),

@@ -19,6 +19,7 @@ import {
 } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
+import { VIEW_TITLES } from "../../words/views.ts";
 import { alongShape, type DrawnPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 
@@ -41,7 +42,7 @@ export function stackView(drawn: DrawnPlane): View {
   const deep = -plane.frame.thickness - (plane.recess?.depth ?? 0) - 5;
   return {
     name: "stack",
-    title: cap ? "Iron, cap iron and wedge, laid level" : "Iron and wedge, laid level",
+    title: cap ? VIEW_TITLES.stack : VIEW_TITLES.singleStack,
     box: { min: point(min.x, Math.min(min.y, deep)), max },
     marks,
     dimensions: [...ironDimensions(drawn), ...wedgeDimensions(drawn)],
