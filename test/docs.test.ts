@@ -4,6 +4,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { designSchema, parameterTable, readDesign, starterDesign } from "@lamplane/parameters/design";
+import { decodeRoster, parseRoster } from "@lamplane/parameters/roster";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
@@ -103,6 +104,11 @@ const blockLines = (text: string): string[] =>
   [...text.matchAll(/(?<=\n\n)(?: {4}\S.*\n(?:(?: {4}.*)?\n)*)/g)]
     .flatMap(([block]) => block.split("\n"))
     .filter(Boolean);
+const rosterFaults = (text: string) => {
+  const read = parseRoster(text, "roster.csv");
+  return read.ok ? decodeRoster(read.roster, "mm").flatMap(({ faults }) => faults) : read.faults;
+};
+
 /** pnpm's own commands, which a script of the same name would not be reached by without `run`. */
 const PNPM_OWN = ["docs", "pack", "publish", "outdated", "root", "bin"];
 
@@ -138,7 +144,8 @@ describe.each(DOCUMENTS)("%s", (path) => {
     for (const line of isReference(path) ? [] : blockLines(text))
       expect(line, "a command, or the map").toMatch(/^ {4}(lamplane |npx -y pnpm@|packages\/|examples\/|test\/| )/);
     for (const [, kind, block] of text.matchAll(/^```(\w*)\n(.*?)^```$/gms)) {
-      expect(isReference(path) ? ["ts"] : ["yaml"], block).toContain(kind);
+      expect(isReference(path) ? ["ts"] : ["yaml", "csv"], block).toContain(kind);
+      if (kind === "csv") expect(rosterFaults(block!)).toEqual([]);
       if (kind !== "yaml") continue;
       const reading = readDesign(block!, path);
       expect(reading.ok ? [] : reading.faults).toEqual([]);

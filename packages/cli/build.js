@@ -8,6 +8,7 @@ const here = fileURLToPath(new URL(".", import.meta.url));
 const BUNDLE = `${here}bundle`;
 const MADE_OF = [
   "build.js",
+  "text-width.js",
   "dist",
   ...["geometry", "parameters", "bench", "sheets", "export"].map((p) => `../${p}/dist`),
 ];
@@ -29,8 +30,10 @@ if (
       lamplane: `${here}dist/index.js`,
       worker: `${here}dist/sweep/worker.js`,
       "pack-worker": `${here}dist/class/pack-worker.js`,
+      "sheets-worker": `${here}dist/pack/sheets-worker.js`,
     },
     platform: "node",
+    resolve: { alias: { "string-width": `${here}text-width.js` } },
   });
   await bundle.write({
     dir: fresh,

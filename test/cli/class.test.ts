@@ -24,6 +24,8 @@ describe("with --plan", () => {
     ]);
     expect(readFileSync(school.planeFile("anna"), "utf8")).toMatch(/^# anna: made by `lamplane class`\./);
     expect((await runCommand("next", school.planeFile("ben"))).exit).toBe(0);
+    const [, again] = /`lamplane (class [^`]*--status)`/.exec(out)!;
+    expect((await runCommand(...again!.split(" "))).out).toMatch(/^3 planes: 0 built, 0 stuck\./);
   });
 
   test("--groups asks for more core widths, and says how many these irons need at least", async () => {

@@ -17,6 +17,8 @@ const SOLID = {
   triangles: expect.any(Number),
 };
 
+const { version: VERSION } = JSON.parse(readFileSync("packages/cli/package.json", "utf8"));
+
 test("there are six", () => expect(EXAMPLES).toHaveLength(6));
 
 test.each(EXAMPLES)("%s", async (example) => {
@@ -26,7 +28,7 @@ test.each(EXAMPLES)("%s", async (example) => {
   const pack = join(folder, example.replace(".yaml", ""));
   expect(isWholePack(pack)).toBe(true);
   const { unit, version, files } = JSON.parse(readFileSync(join(pack, "manifest.json"), "utf8"));
-  expect({ unit, version }).toEqual({ unit: "mm", version: "0.1.0" });
+  expect({ unit, version }).toEqual({ unit: "mm", version: VERSION });
   for (const file of files.filter(({ path }: { path: string }) => path.endsWith(".stl")))
     expect(file).toMatchObject(SOLID);
   const document = files.find(({ path }: { path: string }) => path === "body.3mf");

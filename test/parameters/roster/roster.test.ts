@@ -34,8 +34,27 @@ describe("the same class", () => {
     ["class.csv", "name,iron.width,measured.ironThickness\r\nanna,2 in,3.12\r\nben,44.5,\r\n"],
     ["comma.csv", "\ufeffname;iron.width;measured.ironThickness\r\nanna;50,8;3,12\r\n\r\nben;44,5;\r\n"],
     ["tabs.tsv", "name\tiron.width (in)\tmeasured.ironThickness mm\nanna\t2\t3.12\nben\t44.5 mm\t\n"],
+    ["words.csv", "Name,Iron width (in),Measured.IronThickness\nanna,2,3.12 mm\nben,44.5 mm,\n"],
     ["quoted.csv", 'name,"iron.width",measured.ironThickness\n"anna","2 in","3.12"\nben,"44.5",'],
   ])("from %s", (file, text) => expect(planesOf(text, file)).toMatchObject(VALUES));
+});
+
+test.each([
+  ["Anna Berg", "Anna-Berg"],
+  ["  Zoë  Lind ", "Zoe-Lind"],
+  ["Jörg", "Jorg"],
+  ["Mara Groß", "Mara-Gross"],
+  ["Pat O'Dell Jr.", "Pat-ODell-Jr"],
+])("a pupil's name as it is written, %j, has files by the name %s, and is kept", (written, name) => {
+  const [csv] = planesOf(`name\n"${written}"\n`, "class.csv");
+  expect(csv).toMatchObject({ name, written: written.trim(), faults: [] });
+  expect(planesOf(`planes: [{ name: "${written}" }]\n`, "class.yaml")).toMatchObject([{ name, faults: [] }]);
+  expect(planesOf("name\nanna\n", "class.csv")[0]).not.toHaveProperty("written");
+});
+
+test("names that differ only by what files leave out are one", () => {
+  const [, second] = planesOf("name\nAnna Berg\nanna-berg\n", "class.csv");
+  expect(second!.faults.map(faultText)).toEqual([expect.stringMatching(/^anna-berg stands on line 2 already/)]);
 });
 
 describe("what is wrong is said at its place", () => {
@@ -63,17 +82,17 @@ describe("what is wrong is said at its place", () => {
         "3:1 name anna stands on line 2 already; a pack needs a name of its own",
       ],
     ],
-    ["csv", "name,iron.wdith\nanna,48\n", ['2:6 iron.wdith "wdith" is not a key of iron; did you mean width?']],
+    ["csv", "name,iron.wdith\nanna,48\n", ['1:6 iron.wdith "wdith" is not a key of iron; did you mean width?']],
     [
       "csv",
       "name,units\nanna,in\n",
-      ["2:6 units units is the base design's and the same for all; take it out of the roster"],
+      ["1:6 units units is the base design's and the same for all; take it out of the roster"],
     ],
     ["csv", "name,iron.width\n,48\n", ["2:1 name the row has no name; write one, which its pack will have too"]],
     [
       "csv",
-      "name\nmy plane\n",
-      [expect.stringContaining('2:1 name read "my plane"; write letters, digits, dots, dashes and underscores')],
+      "name\nmy = plane\n",
+      [expect.stringContaining('2:1 name read "my = plane"; write letters, digits, dots, dashes and underscores')],
     ],
     ["csv", "name,iron.width,iron.width\nanna,1,2\n", ["1:17 iron.width two columns are headed iron.width; keep one"]],
     ["csv", "name,iron.width\n", [expect.stringContaining("1:1  the roster has no planes")]],

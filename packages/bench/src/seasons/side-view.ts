@@ -7,6 +7,7 @@ import {
   type Elevation,
   ironTaper,
   ironToBed,
+  memoizeByPlane,
   rampXAt,
 } from "@lamplane/parameters/elevation";
 
@@ -37,10 +38,10 @@ const stretched = (p: Point, height: number): Point => point(p.x, p.y * (1 + hei
 const movedAngle = (angle: number, height: number): number => atanDeg(tanDeg(angle) * (1 + height));
 
 /** The pin's axis along the bed from the cutting edge: s up the bed, v square off it. */
-const pinOnBed = ({ frame, pin }: Elevation) => ironToBed(frame, pin);
+const pinOnBed = memoizeByPlane(({ frame, pin }) => ironToBed(frame, pin));
 
 /** Where the pin's axis stands over the bed, square to it: there the stack is gripped and goes with the bed. */
-const gripOnBed = (plane: Elevation): Point => bedToPlane(plane.frame, pinOnBed(plane).s, -plane.frame.thickness);
+const gripOnBed = memoizeByPlane((plane): Point => bedToPlane(plane.frame, pinOnBed(plane).s, -plane.frame.thickness));
 
 /** Slopes turn, for height and length move differently; the mouth's two edges on the sole keep their distance. */
 export function movedAngles(plane: Elevation, height: number): MovedAngles {
@@ -62,7 +63,9 @@ export function movedAngles(plane: Elevation, height: number): MovedAngles {
  * The pin's tenons bear in their holes, on the side away from the wedge.
  */
 export const wedgeSlack = (plane: Elevation, strains: Strains): number =>
-  (roomOverWedge(plane, strains) - roomOverWedge(plane, AS_CUT)) / cosDeg(plane.design.wedge.angle);
+  (roomOverWedge(plane, strains) - roomAsCut(plane)) / cosDeg(plane.design.wedge.angle);
+
+const roomAsCut = memoizeByPlane((plane) => roomOverWedge(plane, AS_CUT));
 
 /** From the wedge's upper side, square to it, to the seated pin's flat. mm. */
 function roomOverWedge(plane: Elevation, { height, wedge, pin: across }: Strains): number {

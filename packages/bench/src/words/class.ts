@@ -53,18 +53,21 @@ export const CLASS_SHEET = {
   cutList: "Cut list over all boards",
 } as const;
 
+const planesText = (planes: readonly number[]): string =>
+  `${planes.length === 1 ? "plane" : "planes"} ${numberSpans(planes)}`;
+
 /** Numbers that a class shares. */
 export const SHARED_WORDS = {
   names: { rampAngle: "Ramp angle", pinHeight: "Height of the pin over the trued sole" },
   widths: sentence(({ count }: { count: number }) => `${countText(count, "core width")}:`, { count: 2 }),
   width: sentence(
-    ({ value, planes }: { value: string; planes: readonly number[] }) => `  ${value}: planes ${numberSpans(planes)}`,
+    ({ value, planes }: { value: string; planes: readonly number[] }) => `  ${value}: ${planesText(planes)}`,
     { value: "49.7 mm", planes: [3, 7, 8] },
   ),
   noWidths: "No core is left to mill.",
   shared: sentence(
     ({ name, value, planes }: { name: string; value: string; planes: readonly number[] }) =>
-      `${name}: ${value} for planes ${numberSpans(planes)}`,
+      `${name}: ${value} for ${planesText(planes)}`,
     { name: "Height of the pin hole", value: "30.5 mm", planes: [1, 2, 3, 5] },
   ),
 } as const;

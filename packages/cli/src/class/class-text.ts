@@ -14,6 +14,8 @@ import type { PackOutcome } from "./pack-job.ts";
 /** A row of the roster and what became of it. */
 export interface PlaneReport {
   readonly name: string;
+  /** The name as the roster has it, where that is another. */
+  readonly written?: string | undefined;
   readonly file: string;
   readonly faults: readonly string[];
   readonly changes: readonly FileChange[];
@@ -27,6 +29,8 @@ export interface PlaneReport {
 
 export interface ClassReport {
   readonly roster: string;
+  /** Options of the command line that the class is read with, as they are to be typed again. */
+  readonly options: string;
   readonly reports: readonly PlaneReport[];
   readonly setups: ClassSetups;
   /** Files that were written for the class as a whole. */
@@ -45,12 +49,15 @@ export function classText(report: ClassReport): string {
     ...(first ? setupLines(report.setups, first.design, soundNumbers(reports)) : []),
     "",
     alignColumns([[...CLASS.columns], ...reports.map((each, i) => planeRow(each, i + 1, report))]),
+    ...renamedLines(reports),
     ...troubleLines(reports),
     ...changeLines(reports),
     ...(report.boards ? ["", classBoardsText(report.boards.sheet, report.boards.layout)] : []),
     "",
     ...(sheets.length > 0 ? [CLASS.sheets({ files: sheets })] : []),
-    ...(first ? [CLASS.next({ file: first.file, roster, folder: dirname(first.file) })] : []),
+    ...(first
+      ? [CLASS.next({ file: first.file, roster: `${roster}${report.options}`, folder: dirname(first.file) })]
+      : []),
     "",
   ].join("\n");
 }
@@ -79,6 +86,13 @@ function planeRow(each: PlaneReport, number: number, report: ClassReport): strin
     core ? CLASS.sidePlay({ now: length(play), planned: length(play + core.preferred - core.value) }) : "",
     CLASS[outcome?.kind ?? "planned"],
   ];
+}
+
+function renamedLines(reports: readonly PlaneReport[]): string[] {
+  const lines = reports.flatMap(({ name, written, faults }) =>
+    written === undefined || faults.length > 0 ? [] : [CLASS.renamed({ name, written })],
+  );
+  return lines.length === 0 ? [] : ["", ...lines];
 }
 
 function troubleLines(reports: readonly PlaneReport[]): string[] {

@@ -23,6 +23,8 @@ import type { LoadedRoster } from "./roster-file.ts";
 /** A row of the roster with its design file. */
 export interface ClassPlane {
   readonly name: string;
+  /** The name as the roster has it, where that is another. */
+  readonly written?: string;
   readonly file: string;
   /** As the roster and the file's measured values make it; absent where the row or the file has faults. */
   readonly design?: Design;
@@ -36,6 +38,11 @@ export const planeFile = (folder: string, name: string): string => join(folder, 
 
 /** A row's plane, with what its file holds already. @param roster the roster's file, for the faults */
 export function classPlane(row: RosterPlane, base: Design, folder: string, roster: string): ClassPlane {
+  const { written } = row;
+  return { ...readPlane(row, base, folder, roster), ...(written === undefined ? {} : { written }) };
+}
+
+function readPlane(row: RosterPlane, base: Design, folder: string, roster: string): ClassPlane {
   const file = planeFile(folder, row.name);
   const name = row.name === "" ? CLASS.unnamed({ line: row.at.line }) : row.name;
   if (row.faults.length > 0) return { name, file, faults: faultLines(row.faults, faultText).split("\n") };

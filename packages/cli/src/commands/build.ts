@@ -3,11 +3,12 @@
 import { asBuiltPlane, STRENGTH_CAUTION_BRIEF } from "@lamplane/bench";
 import { checkPlane, checkWithoutCures, formatFinding, mayBeBuilt } from "@lamplane/bench/checks";
 import { preparePack, type WrittenPack, writePack } from "@lamplane/export";
-import { makePackContent, type PackChoice, SECTIONS } from "@lamplane/export/content";
+import { type PackChoice, SECTIONS } from "@lamplane/export/content";
 import { type JigName, jigPlans } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { findingsText, warningsText } from "../findings-text.ts";
 import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { makePackOnThreads } from "../pack/pack-threads.ts";
 import { nestedReport, nestedText, routerReport, routerText } from "../router-text.ts";
 import { VERSION } from "../version.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
@@ -45,7 +46,7 @@ export async function buildCommand(
     return EXIT.checkFailed;
   }
   await preparePack({ parent, name: design.name });
-  const files = await makePackContent({ design, plane, findings, version: VERSION, only }, reportProgress(io));
+  const files = await makePackOnThreads({ design, plane, findings, version: VERSION, only }, reportProgress(io));
   const carriesOthers = SECTIONS.some((section) => !only.includes(section));
   const router = only.includes("router") ? await routerReport(design) : undefined;
   const nested = only.includes("router") ? await nestedReport(design) : undefined;

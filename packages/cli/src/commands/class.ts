@@ -79,7 +79,10 @@ async function buildClass(
   const boards = classBoards(name, designs, numbers, roster.boards);
   const content = { name, designs, numbers, boards: boards?.sheet, version: VERSION };
   const sheets = await writeClassSheets(content, options.out);
-  const report = { roster: file, reports, setups, sheets, boards };
+  const given = (["base", "shop"] as const).map((name) =>
+    options[name] === undefined ? "" : ` --${name} ${options[name]}`,
+  );
+  const report = { roster: file, options: given.join(""), reports, setups, sheets, boards };
   io.out(options.json ? classJson(report) : classText(report));
   const lacksWood = boards?.layout.bodies.includes(undefined) === true;
   return lacksWood && exitOf(reports) === EXIT.done ? EXIT.checkFailed : exitOf(reports);
@@ -99,16 +102,16 @@ function requireSetups(planes: readonly SoundPlane[], groups: number | undefined
 function reportsOf(
   planes: readonly ClassPlane[],
   sound: readonly SoundPlane[],
-  written: readonly { readonly design: ClassPlane["design"]; readonly changes: readonly FileChange[] }[],
+  files: readonly { readonly design: ClassPlane["design"]; readonly changes: readonly FileChange[] }[],
   outcomes: readonly (PackOutcome | undefined)[],
 ): PlaneReport[] {
   return planes.map((plane) => {
     const i = sound.indexOf(plane as SoundPlane);
-    const { name, file, faults } = plane;
-    if (i < 0) return { name, file, faults, changes: [] };
-    const { design, changes } = written[i]!;
+    const { name, written, file, faults } = plane;
+    if (i < 0) return { name, written, file, faults, changes: [] };
+    const { design, changes } = files[i]!;
     const outcome = outcomes[i];
-    return { name, file, faults, changes, design: design!, sound: i, ...(outcome ? { outcome } : {}) };
+    return { name, written, file, faults, changes, design: design!, sound: i, ...(outcome ? { outcome } : {}) };
   });
 }
 

@@ -52,6 +52,10 @@ export const CLASS = {
     to: "3.2 mm",
   }),
   unset: "unset",
+  renamed: sentence(
+    ({ name, written }: { name: string; written: string }) => `"${written}" is ${name} in files and on sheets.`,
+    { name: "Anna-Berg", written: "Anna Berg" },
+  ),
   foreign: "there is something that is no sheet of a class",
   foreignRemedy: "it was left as it is; move it away or choose another folder",
   progress: sentence(({ done, of }: { done: number; of: number }) => `${done} of ${countText(of, "pack")}`, {

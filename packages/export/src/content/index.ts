@@ -4,6 +4,7 @@ export { CLASS_FILES, type ClassFile, type ClassInput, classFile } from "./class
 export {
   designState,
   makePackContent,
+  makeSheets,
   type PackChoice,
   type PackContent,
   type PackInput,

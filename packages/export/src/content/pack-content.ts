@@ -39,8 +39,15 @@ export type PackSection = (typeof SECTIONS)[number];
 /** A section, or one jig of them. */
 export type PackChoice = PackSection | `jigs/${JigName}`;
 
-/** Every file of a pack by its path, the manifest last. */
-export async function makePackContent(of: PackInput, progress: Progress = () => undefined): Promise<PackContent> {
+/**
+ * Every file of a pack by its path, the manifest last.
+ * @param sheets the sheets' files where another thread makes them; else they are made here
+ */
+export async function makePackContent(
+  of: PackInput,
+  progress: Progress = () => undefined,
+  sheets?: Promise<PackContent>,
+): Promise<PackContent> {
   const { design, version, only = SECTIONS } = of;
   const files: PackContent = new Map();
   const makersOf = (section: PackSection, ...makers: [string, () => void | Promise<void>][]) =>
@@ -48,7 +55,9 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
   const makers: (readonly [string, () => void | Promise<void>])[] = [
     ...makersOf("parts", ["parts and body", () => addSolids(files, of)]),
     ...(only.some((choice) => choice.startsWith("jigs")) ? [["jigs", () => addJigs(files, of)] as const] : []),
-    ...makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)]),
+    ...(sheets
+      ? makersOf("sheets", ["sheets", async () => addFiles(files, await sheets)])
+      : makersOf("sheets", ["layout", () => addLayout(files, of)], ["traveller", () => addPapers(files, of)])),
     ...makersOf(
       "router",
       ["router programs", () => addRouter(files, of)],
@@ -64,6 +73,19 @@ export async function makePackContent(of: PackInput, progress: Progress = () => 
   files.set(MANIFEST, manifestText(design.name, version, files, designState(design), made));
   progress(makers.length, makers.length, "");
   return files;
+}
+
+/** The sheets of a pack by their paths; they need nothing of its other files. */
+export async function makeSheets(of: SheetsInput): Promise<PackContent> {
+  const files: PackContent = new Map();
+  await addLayout(files, of);
+  await addPapers(files, of);
+  return files;
+}
+type SheetsInput = Pick<PackInput, "design" | "plane" | "version">;
+
+function addFiles(files: PackContent, more: PackContent): void {
+  for (const [path, content] of more) files.set(path, content);
 }
 
 /** What tells one state of a design from another: the first half of the SHA-256 of its values in the table's order. */
@@ -106,7 +128,7 @@ function addJigs(files: PackContent, { plane, version, only = SECTIONS }: PackIn
 }
 
 /** The layout as sheets and as single drawings. Who makes no PDF does not wait for its library to load. */
-async function addLayout(files: PackContent, { plane, version }: PackInput): Promise<void> {
+async function addLayout(files: PackContent, { plane, version }: SheetsInput): Promise<void> {
   const { name, units, shop } = plane.design;
   const pictures = layoutPictures(plane);
   for (const picture of pictures) files.set(`drawings/layout-${picture.name}.svg`, pictureSvg(picture));
@@ -115,7 +137,7 @@ async function addLayout(files: PackContent, { plane, version }: PackInput): Pro
 }
 
 /** Card, traveller and appendix; the appendix's plots as single drawings; the stock list as a table. */
-async function addPapers(files: PackContent, { design, version }: PackInput): Promise<void> {
+async function addPapers(files: PackContent, { design, version }: SheetsInput): Promise<void> {
   const content = traveller(design);
   files.set("stock.csv", stockCsv(asBuiltStockPlan(design), design));
   const boards = boardSheet(design);

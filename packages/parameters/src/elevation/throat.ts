@@ -72,11 +72,14 @@ function nearestNeighbour(
   stack: readonly { readonly part: StackPart; readonly line: Segment }[],
   pin: { readonly centre: Point; readonly radius: number },
 ): Pick<ThroatWidth, "width" | "nearest"> {
-  const toPin = Math.hypot(at.x - pin.centre.x, at.y - pin.centre.y) - pin.radius;
-  const widths = stack.map((s) => distanceToSegment(at, s.line));
-  const width = Math.min(toPin, ...widths);
+  let nearest: ThroatNeighbour = "pin";
+  let width = Math.hypot(at.x - pin.centre.x, at.y - pin.centre.y) - pin.radius;
   // Where two are as near, the lower one on the iron is named: a shaving meets it first.
-  return { width, nearest: stack[widths.indexOf(width)]?.part ?? "pin" };
+  for (const { part, line } of stack.toReversed()) {
+    const toPart = distanceToSegment(at, line);
+    if (toPart <= width) [nearest, width] = [part, toPart];
+  }
+  return { width, nearest };
 }
 
 function pointAtLength(chain: readonly Segment[], along: number): Point {

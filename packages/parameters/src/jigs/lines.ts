@@ -19,15 +19,25 @@ const END = 4;
  * words never.
  */
 export function nameLabel(words: readonly string[], design: Design, near: Point): JigLabel {
+  return {
+    near,
+    // Worked out where they are asked for: a check of the jig does not read them.
+    get choices() {
+      return nameChoices(words, nameVariants(design));
+    },
+  };
+}
+
+function nameChoices(words: readonly string[], variants: readonly string[][]): readonly string[][] {
   const own = words.join(" ");
   const singly = words.flatMap((word) => word.split(" "));
-  const apart = nameVariants(design).flatMap((lines) => [
+  const apart = variants.flatMap((lines) => [
     [...words, ...lines],
     [own, ...lines],
     ...(lines.length === 1 ? [[`${own} ${lines[0]}`]] : []),
     [...singly, ...lines],
   ]);
-  return { choices: [...apart, [...words], [own], singly], near };
+  return [...apart, [...words], [own], singly];
 }
 
 /** The last name and its lines: all jigs of a plane, and of a sweep's planes, bear one. */

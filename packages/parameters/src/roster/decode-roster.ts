@@ -61,19 +61,41 @@ function decodeRow(row: RosterRow, file: string, units: Units): RosterPlane {
   });
   const name = values.find(({ path }) => path === "name");
   const others = values.filter(({ path }) => path !== "name");
-  return { name: String(name?.value ?? ""), at: row.at, values: others, faults: faults.sorted() };
+  const written = nameCell(row)?.node;
+  const isWrittenOtherwise = written?.kind === "text" && name !== undefined && written.text !== name.value;
+  return {
+    name: String(name?.value ?? ""),
+    ...(isWrittenOtherwise ? { written: written.text } : {}),
+    at: row.at,
+    values: others,
+    faults: faults.sorted(),
+  };
 }
 
 function decodeCell({ path, at, node }: RosterCell, units: Units, faults: Faults<DesignDetail>) {
   const row = rowOrFault(path, at, faults);
   if (!row || node.kind === "refused") return undefined;
-  const read = decodeValue(node, row, units);
+  const named = path === "name" && node.kind === "text" ? { ...node, text: planeName(node.text) } : node;
+  const read = decodeValue(named, row, units);
   if ("value" in read) return read.value;
-  faults.add(node.at, path, { ...read.fault, units });
+  const asWritten = named === node ? read : decodeValue(node, row, units);
+  faults.add(node.at, path, { ...("fault" in asWritten ? asWritten.fault : read.fault), units });
   return undefined;
 }
 
-function rowOrFault(path: string, at: RosterCell["at"], faults: Faults<DesignDetail>): Row | undefined {
+/** A person's name as a file may have it: spaces as dashes, letters without their marks. */
+const planeName = (text: string): string =>
+  text
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .replaceAll("ß", "ss")
+    .replace(/['’,]/g, "")
+    .trim()
+    .replace(/\s+/g, "-")
+    .replace(/\.+$/, "");
+
+/** The table's row at a path that a class may set; otherwise a fault. */
+export function rowOrFault(path: string, at: RosterCell["at"], faults: Faults<DesignDetail>): Row | undefined {
   let section: TableSection = TABLE;
   const keys = path.split(".");
   for (const [i, key] of keys.entries()) {

@@ -1,11 +1,13 @@
 // A roster's text, YAML or CSV, → rows of cells by the parameters' paths, or the faults of its layout.
 import { type DesignEntry, type DesignNode, designNode, reportSyntax } from "../design/design-nodes.ts";
 import type { DesignDetail, DesignFaults, Fault } from "../design/fault.ts";
+import { rowsOf, TABLE } from "../table/index.ts";
 import { isBareLength } from "../units.ts";
 import { Faults } from "../yaml/fault.ts";
 import { parseYaml } from "../yaml/parse.ts";
 import { readSource, START } from "../yaml/source.ts";
 import { type CsvCell, csvCells } from "./csv-cells.ts";
+import { rowOrFault } from "./decode-roster.ts";
 import { MOST_PLANES, type RosterCell, type RosterFile, type RosterRow } from "./roster.ts";
 
 export type RosterResult =
@@ -71,6 +73,9 @@ function rosterOfCsv(source: string | Uint8Array, file: string, faults: DesignFa
     const first = columns.findIndex((other) => other.path === path);
     if (first < i) faults.add(head[i]!.at, path, { code: "doubled-column", head: path });
   });
+  columns.forEach(({ path }, i) => {
+    if (path !== "") rowOrFault(path, head[i]!.at, faults);
+  });
   if (!columns.some(({ path }) => path === "name")) faults.add(START, "", { code: "no-name-column" });
   for (const cells of body)
     if (cells.length > columns.length)
@@ -85,10 +90,23 @@ interface Column {
   readonly unit?: string;
 }
 
-/** A head is a path, and the unit of its lengths where it is another than the base's: "iron.width mm", "iron.width (in)". */
+/**
+ * A head is a path or the parameter's name, and the unit of its lengths where it is another than the base's: "iron.width",
+ * "Iron width (in)".
+ */
 function columnOf({ text }: CsvCell): Column {
-  const [, path = text, unit] = /^(\S+)\s+\(?(mm|cm|in)\)?$/.exec(text) ?? [];
+  const [, head = text, unit] = /^(.*\S)\s+\(?(mm|cm|in)\)?$/.exec(text) ?? [];
+  const path = pathOfHead(head);
   return unit === undefined ? { path } : { path, unit };
+}
+
+/** Capitals do not count. What is given and what is measured may have one name: then it is what is given. */
+function pathOfHead(head: string): string {
+  const wanted = head.toLowerCase();
+  const rows = rowsOf(TABLE);
+  const found =
+    rows.find(({ path }) => path.toLowerCase() === wanted) ?? rows.find(({ row }) => row.name.toLowerCase() === wanted);
+  return found?.path ?? head;
 }
 
 /** An empty cell leaves what the base has. */

@@ -33,8 +33,10 @@ export interface RosterFile {
 
 /** Values of one plane against the base, or every fault of its row. */
 export interface RosterPlane {
-  /** As the row has it; empty where it has none that may be read. */
+  /** As its files have it; empty where the row has none that may be read. */
   readonly name: string;
+  /** The name as the row has it, where that is another. */
+  readonly written?: string;
   readonly at: SourcePosition;
   readonly values: readonly { readonly path: string; readonly value: ParameterValue }[];
   readonly faults: readonly Fault[];

@@ -46,15 +46,15 @@ function planeCard({ number, name, made, faults }: ReadPlane): PlaneCard {
     number,
     name,
     notes: status.stuckOn.map((obstacle) => obstacleText(made.design, obstacle)),
-    plane: drawnPlane(name, made, status),
+    plane: drawnPlane(made, status),
   };
 }
 
-function drawnPlane(name: string, { text, design }: DesignText, status: PlaneStatus): DrawnPlane {
+function drawnPlane({ text, design }: DesignText, status: PlaneStatus): DrawnPlane {
   const plane = asBuiltPlane(design);
   const drawing = drawingOf(plane);
   return {
-    file: { name: `${name}.yaml`, text },
+    file: { name: `${design.name}.yaml`, text },
     ...(drawing ? { drawing } : {}),
     size: CLASS.size({
       iron: `${formatBareLength(plane.design.iron.width, design)} × ${formatLength(plane.design.iron.thickness, design)}`,

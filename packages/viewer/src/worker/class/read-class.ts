@@ -21,6 +21,7 @@ import { type ClassRoles, classRoles } from "./class-roles.ts";
 /** A row of the roster: its plane, or its faults in words. */
 export interface ReadPlane {
   readonly number: number;
+  /** As the roster has it. */
   readonly name: string;
   readonly made?: DesignText;
   readonly faults: readonly string[];
@@ -92,7 +93,7 @@ function layOut(rows: readonly Row[], base: DesignText, entries: Design["boards"
   const planes = rows.map((each, i): ReadPlane => {
     const at = sound.indexOf(each as (typeof sound)[number]);
     const { row, faults } = each;
-    return { number: i + 1, name: row.name, faults, ...(at < 0 ? {} : { made: made[at]! }) };
+    return { number: i + 1, name: row.written ?? row.name, faults, ...(at < 0 ? {} : { made: made[at]! }) };
   });
   const name = roster.file.replace(/\.[^.]*$/, "");
   const boards = classBoards(
