@@ -8,7 +8,7 @@ import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
 import { formatAddress } from "../../packages/viewer/src/state/address.ts";
-import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import { actAndDraw, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
 import { randomDesigns } from "../support/designs.ts";
 import { extent, IS_FULL, sampled } from "../support/extent.ts";
 
@@ -150,7 +150,7 @@ async function judge(page: Page, what: string, names: readonly string[], faults:
 
 /** Waits for the remedies too: as they come the board moves, and two pictures of it would differ. */
 async function goTo(page: Page, hash: string) {
-  await actAndWait(page, () => page.evaluate((to) => location.assign(to), hash));
+  await actAndDraw(page, () => page.evaluate((to) => location.assign(to), hash));
   await page.waitForFunction(() => document.querySelector(".note .cures:empty") === null);
 }
 
@@ -164,7 +164,7 @@ describe.skipIf(hasNoBrowser)("labels", () => {
 
   for (const width of WIDTHS)
     test(`rub nothing out: every example at every step, mm and inches, ${width} wide`, async () => {
-      const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width, height: 900 } });
+      const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width, height: 900 }, withoutBody: true });
       await page.addStyleTag({ content: PROBE });
       const faults: string[] = [];
       for (const [i, example] of EXAMPLES.entries())
@@ -186,7 +186,10 @@ describe.skipIf(hasNoBrowser)("labels", () => {
   test.each(["mm", "in"] as const)(
     "rub nothing out: random designs in %s",
     async (units) => {
-      const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width: 1440, height: 900 } });
+      const { page } = await openPage(browser, FILE_ADDRESS, {
+        viewport: { width: 1440, height: 900 },
+        withoutBody: true,
+      });
       await page.addStyleTag({ content: PROBE });
       const faults: string[] = [];
       for (const [i, { design }] of randomDesigns(units === "mm" ? 41 : 42, RANDOM / 2).entries()) {
@@ -213,7 +216,7 @@ describe.skipIf(hasNoBrowser)("labels", () => {
   );
 
   test("a patch over an outline is seen by this test", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const { page } = await openPage(browser, FILE_ADDRESS, { withoutBody: true });
     await page.addStyleTag({
       content: `${PROBE} .field-elevation .number { background: white; padding: 60px; margin: -60px; }`,
     });

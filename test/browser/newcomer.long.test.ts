@@ -6,15 +6,7 @@ import { strFromU8, unzipSync } from "fflate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
-import {
-  buildPage,
-  countRedraws,
-  FILE_ADDRESS,
-  hasNoBrowser,
-  launchBrowser,
-  openPage,
-  waitForRedraw,
-} from "../support/browser.ts";
+import { actAndDraw, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
 import { IS_FULL } from "../support/extent.ts";
 
 const PICTURES = join(tmpdir(), "lamplane-newcomer");
@@ -51,13 +43,6 @@ const elevationLines = (page: Page) =>
   page.locator(".field-elevation .marks path").evaluateAll((all) => all.map((p) => p.getAttribute("d")).join());
 const number = (page: Page, path: string) => page.locator(`.field-elevation [data-parameter="${path}"]`);
 const numberNow = async (page: Page, path: string) => Number(await number(page, path).getAttribute("aria-valuenow"));
-
-/** Does something and waits for the drawing and its words; the body may be out of sight. */
-async function actAndDraw(page: Page, act: () => Promise<unknown>) {
-  const [elevation, words] = await Promise.all([countRedraws(page, "elevation"), countRedraws(page, "words")]);
-  await act();
-  await waitForRedraw(page, { elevation, words, solid: -1 });
-}
 
 describe.skipIf(hasNoBrowser)("a newcomer", () => {
   let browser: Browser;

@@ -30,14 +30,17 @@ export interface Watched {
 /** Where no graphics processor puts the page together, Chromium itself reads every 3D picture back, and says that it is slow. */
 const BROWSERS_OWN = /GL Driver Message.*GPU stall due to ReadPixels/;
 
+type OpeningOptions = BrowserContextOptions & { readonly asNewcomer?: boolean; readonly withoutBody?: boolean };
+
 /**
  * Nothing moves from step to step unless a test asks for it (`reducedMotion: "no-preference"`).
  * @param options.asNewcomer leaves the page as it opens; otherwise everything on it is opened and shown first
+ * @param options.withoutBody shows every number and no body, whose picture takes longer than all the rest
  */
 export async function openPage(
   browser: Browser,
   address: string,
-  { asNewcomer = false, ...options }: BrowserContextOptions & { readonly asNewcomer?: boolean } = {},
+  { asNewcomer = false, withoutBody = false, ...options }: OpeningOptions = {},
 ): Promise<Watched> {
   const context = await browser.newContext({
     viewport: { width: 1440, height: 1000 },
@@ -53,8 +56,11 @@ export async function openPage(
   page.on("pageerror", (error) => watched.complaints.push(error.message));
   page.on("request", (request) => watched.requests.push(request.url()));
   await page.goto(address);
-  if (asNewcomer) await waitForRedraw(page, { ...NOTHING, solid: -1 });
-  else await showEverything(page);
+  if (withoutBody) await page.addStyleTag({ content: ".body-view { display: none; }" });
+  if (asNewcomer || withoutBody) await waitForRedraw(page, { ...NOTHING, solid: -1 });
+  if (withoutBody) await page.locator(".all-dimensions").click();
+  if (asNewcomer || withoutBody) return watched;
+  await showEverything(page);
   return watched;
 }
 
@@ -90,4 +96,11 @@ export async function actAndWait(page: Page, act: () => Promise<unknown>): Promi
   const [elevation, words, solid] = await Promise.all(DRAWN.map((what) => countRedraws(page, what)));
   await act();
   await waitForRedraw(page, { elevation: elevation!, words: words!, solid: solid! });
+}
+
+/** Does something and waits for the drawing and its words; the body may be out of sight. */
+export async function actAndDraw(page: Page, act: () => Promise<unknown>): Promise<void> {
+  const [elevation, words] = await Promise.all([countRedraws(page, "elevation"), countRedraws(page, "words")]);
+  await act();
+  await waitForRedraw(page, { elevation, words, solid: -1 });
 }

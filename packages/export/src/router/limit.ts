@@ -1,10 +1,18 @@
 // What keeps a router from cutting something, as data; the sentences are in words/.
 import { ROUTER_LIMIT_HELP } from "../words/router.ts";
 
-/** `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
-export type LimitCode = "reach" | "no-end-mill" | "opening" | "tab-run" | "travel-x" | "travel-y" | "travel-z";
+/** `engraver` that is fine enough, `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
+export type LimitCode =
+  | "engraver"
+  | "reach"
+  | "no-end-mill"
+  | "opening"
+  | "tab-run"
+  | "travel-x"
+  | "travel-y"
+  | "travel-z";
 
-/** A set-up that cannot be cut: the value and what it must be at least, or for travel at most. mm */
+/** A set-up that cannot be cut: the value and what it must be at least, or for travel and engraver at most. mm */
 export interface RouterLimit {
   readonly setUp: string;
   readonly title: string;
@@ -15,6 +23,7 @@ export interface RouterLimit {
 
 /** What decides each limit, by dotted path. */
 const PARAMETERS: Readonly<Record<LimitCode, readonly string[]>> = {
+  engraver: ["router.engraving", "cutters.kind", "cutters.diameter"],
   reach: ["cutters.cutting", "router.through", "body.cheek", "core.layers"],
   "no-end-mill": ["cutters.kind"],
   opening: ["cutters.diameter", "cutters.cutting"],

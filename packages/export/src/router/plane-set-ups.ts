@@ -12,10 +12,12 @@ import {
   transformOutline,
 } from "@lamplane/geometry";
 import {
+  cheekDrawing,
   crossPinDrawing,
   type Drawing,
   layBedBlock,
   layCheek,
+  layerDrawing,
   layFrontBlock,
   layLayer,
   layWedge,
@@ -30,7 +32,9 @@ import {
   type Stage,
 } from "@lamplane/parameters/elevation";
 import { cradleLayout, jigPlans } from "@lamplane/parameters/jigs";
+import { planeJigs } from "@lamplane/parameters/solids";
 import { WORK_AFTER } from "@lamplane/parameters/table";
+import { engravingOf } from "./engrave.ts";
 import { type Feature, type FlatThing, type SetUp, sheetSetUp } from "./set-up.ts";
 
 /** All set-ups, in the order of the build, the jigs last. */
@@ -53,6 +57,7 @@ const cheeks = (plane: Elevation, stage: Stage): FlatThing[] =>
       outlines: [transformOutline(outline, transform)],
       circles: cheekShape(plane, stage).circles.map((circle) => transformCircle(circle, transform)),
       thickness: plane.widths.cheek,
+      engraving: engravingOf(cheekDrawing(plane, stage, hand), plane.design),
     };
   });
 
@@ -73,6 +78,7 @@ const layers = (plane: Elevation, stage: Stage): FlatThing[] =>
   layerShapes(plane, stage).map((layer) => {
     const { outline, transform } = layLayer(layer);
     return {
+      engraving: engravingOf(layerDrawing(plane, stage, layer), plane.design),
       name: layer.name,
       title: `${layer.block === "front" ? "Front block" : "Bed block"}, layer ${layer.number} from the right cheek`,
       outlines: [transformOutline(outline, transform)],
@@ -99,8 +105,9 @@ const cutOutlines = ({ entries }: Drawing): Outline[] =>
 
 /** Jigs that are drawn for sheet, as thick as they are drawn. One that is partly routed from above keeps its pockets for the bench. */
 const jigs = (plane: Elevation): FlatThing[] =>
-  jigPlans(plane).flatMap(({ name, title, drawing, bodies }): FlatThing[] => {
-    if (!drawing || bodies.length !== 1) return [];
+  jigPlans(plane).flatMap(({ name, title, drawing: plain, bodies }): FlatThing[] => {
+    if (!plain || bodies.length !== 1) return [];
+    const drawing = engraves(plane) ? lettered(plane, name, plain) : plain;
     const circles = drawing.entries.flatMap((entry) =>
       entry.kind === "circle" && entry.work === "DRILL" && entry.depth === undefined ? [entry.circle] : [],
     );
@@ -111,9 +118,16 @@ const jigs = (plane: Elevation): FlatThing[] =>
         outlines: cutOutlines(drawing),
         circles,
         thickness: drawing.thickness ?? bodies[0]!.thickness,
+        engraving: engravingOf(drawing, plane.design),
       },
     ];
   });
+
+const engraves = ({ design }: Elevation): boolean => design.router.engraving > 0;
+
+/** A jig's drawing with its letters as lines, which only its solid knows. */
+const lettered = (plane: Elevation, name: string, plain: Drawing): Drawing =>
+  planeJigs(plane, (jig) => jig.name === name)[0]?.drawing ?? plain;
 
 /** How far the recess's way runs out over the top of the bed, mm. */
 const RUN_OUT = 30;

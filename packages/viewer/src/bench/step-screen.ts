@@ -1,6 +1,6 @@
 // One step of the build on one screen: what to do, its drawing, its cautions, its numbers, its blanks.
 import { html } from "../elements.ts";
-import { PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
+import { drawingWidthIn, LEAST_PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
 import type { BenchBlank, BenchBuild, BenchLoss, BenchScreen } from "../protocol/bench-build.ts";
 import { BENCH } from "../words/bench.ts";
 import { commandButton } from "./command-button.ts";
@@ -104,18 +104,14 @@ const pairs = (rows: readonly (readonly [string, string])[]): HTMLElement =>
 
 const WIDEST = 920; // px of a screen, and what stands round its drawing: as in the style sheet
 const ROUND_DRAWING = 68;
-const PHONE = 480; // px: here the drawing is worth more than the largest letters
-const LEAST_PX_PER_MM = 3; // a drawing too wide for that is moved about, so that its letters can be read
 
 /** mm that a step's drawing has on this screen. */
-export const drawingWidth = (): number => {
-  const px = Math.min(WIDEST, innerWidth) - ROUND_DRAWING;
-  return px < PHONE ? px / LEAST_PX_PER_MM : px / PX_PER_MM;
-};
+export const drawingWidth = (): number => drawingWidthIn(Math.min(WIDEST, innerWidth) - ROUND_DRAWING);
 
 /** Fitted to the screen at first; as large as it is printed when asked, to be moved about under the finger. */
 function drawing({ picture }: BenchScreen): HTMLElement {
   const drawn = pictureDrawing(picture);
+  // A drawing too wide for its letters to be read is moved about under the finger.
   drawn.style.setProperty("--least-width", `${picture.width * LEAST_PX_PER_MM}px`);
   const board = html(
     "div",

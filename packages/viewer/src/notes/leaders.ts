@@ -72,7 +72,7 @@ function frameRect(element: HTMLElement): DOMRect {
 
 const createRing = () => svg("g", {}, svg("circle", { r: RING }), svg("text", { y: 4 }));
 
-/** Down from the note to the ring, past every number; none where other notes or anything but the drawing stand under the note. */
+/** Down from the note to the ring, past every number by the shortest way; none where there is no way, where other notes or anything but the drawing stand under the note. */
 function leaderPath({ element: note }: VisibleNote, sheet: HTMLElement, end: SheetPoint): string {
   const frame = frameRect(sheet);
   const box = note.getBoundingClientRect();
@@ -85,7 +85,9 @@ function leaderPath({ element: note }: VisibleNote, sheet: HTMLElement, end: She
   }));
   const isClear = (start: SheetPoint) =>
     numbers.every((number) => !crossesBox(start, end, shifted(number, -frame.left, -frame.top)));
-  const from = starts.find(isClear) ?? starts[0]!;
+  const away = ({ x }: SheetPoint) => Math.abs(x - end.x);
+  const [from] = starts.filter(isClear).sort((a, b) => away(a) - away(b));
+  if (!from) return "";
   const stop = shortenToRing(end, from);
   return `M${from.x} ${from.y}L${stop.x} ${stop.y}`;
 }

@@ -143,7 +143,7 @@ export class SheetController {
       },
       switchTheme,
       applyCure: (cure) => this.#store.set(cure.map(({ parameter, value }) => [parameter, value] as const)),
-      checksOpened: () => this.#drawing.redraw(),
+      layoutChanged: () => this.#drawing.redraw(),
       switchUnits: (units) => {
         const origin = originInUnits(this.#store.now(), units);
         if (origin) this.#store.begin(origin);

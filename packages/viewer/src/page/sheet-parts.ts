@@ -41,8 +41,8 @@ export interface SheetParts {
 }
 
 export interface SheetActions extends ToolbarActions {
-  /** The list of checks is opened or closed. */
-  checksOpened(): void;
+  /** What stands on the sheet has moved, or numbers have come or gone: leaders go another way. */
+  layoutChanged(): void;
   applyCure(cure: readonly Cure[]): void;
   goTo(stage: StageName): void;
   /** The maker's unit of length. */
@@ -69,7 +69,7 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     sheet,
     fields,
     body: createBodyField(),
-    notes: createNotes(actions.applyCure, actions.checksOpened),
+    notes: createNotes(actions.applyCure, actions.layoutChanged),
     leaders: createLeaders(sheet),
     iron: createIronLine(handlers, actions.switchUnits),
     strip: createStrip(actions.goTo),
@@ -92,7 +92,12 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
     html("div", { class: "opening" }, parts.iron.element),
     html("section", { class: "main-view", "aria-label": "Side elevation" }, fields.elevation.element),
     parts.strip.element,
-    html("div", { class: "sheet-actions" }, createAllDimensions(fields.elevation), downloads.whole),
+    html(
+      "div",
+      { class: "sheet-actions" },
+      createAllDimensions(fields.elevation, actions.layoutChanged),
+      downloads.whole,
+    ),
     parts.notes.element,
     parts.steps.element,
     parts.steps.picture,
@@ -127,13 +132,14 @@ function createBenchLink(goToBench: () => void): HTMLElement {
   return button;
 }
 
-function createAllDimensions(elevation: Field): HTMLElement {
+function createAllDimensions(elevation: Field, changed: () => void): HTMLElement {
   const button = html("button", { type: "button", class: "all-dimensions", "aria-pressed": "false" });
   button.append(COMMANDS.allDimensions);
   button.addEventListener("click", () => {
     const isAll = button.getAttribute("aria-pressed") === "false";
     button.setAttribute("aria-pressed", String(isAll));
     elevation.showAll(isAll);
+    changed();
   });
   return button;
 }

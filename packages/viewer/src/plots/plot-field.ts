@@ -38,6 +38,12 @@ export function createPlotFields(): PlotFields {
 
 /** px to the mm: a picture's letters are then as large as the sheet's. */
 export const PX_PER_MM = 3.9;
+/** The least with which they can be read: on a phone the drawing is worth more than the largest letters. */
+export const LEAST_PX_PER_MM = 3;
+const PHONE = 480; // px
+
+/** mm that a step's drawing has in so many px. */
+export const drawingWidthIn = (px: number): number => px / (px < PHONE ? LEAST_PX_PER_MM : PX_PER_MM);
 
 function createPlotField(): PlotField {
   const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });

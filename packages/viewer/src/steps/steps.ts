@@ -3,7 +3,7 @@ import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
-import { PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
+import { drawingWidthIn, pictureDrawing } from "../plots/plot-field.ts";
 import { type StageName, stageLabel } from "../protocol/build-steps.ts";
 import type { BenchStep, FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
@@ -43,7 +43,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
   return {
     element,
     picture,
-    pictureWidth: () => (picture.clientWidth === 0 ? undefined : (picture.clientWidth - ROUND_PICTURE) / PX_PER_MM),
+    pictureWidth: () => (picture.clientWidth === 0 ? undefined : drawingWidthIn(picture.clientWidth - ROUND_PICTURE)),
     show({ bench, lost: otherwise }, plane, stage, figures) {
       const style = plane.design;
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
