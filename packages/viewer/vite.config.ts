@@ -37,6 +37,18 @@ const noWoff2: Plugin = {
   load: (id) => (/[\\/]brotli[\\/]decompress\.js$/.test(id) ? "export default undefined;" : undefined),
 };
 
+/** Of the solids' library only what parts are given as, measured and written by: no page makes primitives, hulls or booleans. */
+const solidsOnly: Plugin = {
+  name: "solids-only",
+  enforce: "pre",
+  load: (id) =>
+    /[\\/]@jscad[\\/]modeling[\\/]src[\\/]index\.js$/.test(id)
+      ? `module.exports = { ${["geometries", "maths", "measurements", "operations/modifiers", "text", "utils"]
+          .map((part) => `${part.split("/").at(-1)}: require("./${part}")`)
+          .join(", ")} };`
+      : undefined,
+};
+
 /** Scripts that are fetched later, by the mode that builds them: classic scripts, so a build for each. */
 const LATER: Readonly<Record<string, string>> = {
   body: "src/body/body-script.ts",
@@ -65,7 +77,7 @@ export default defineConfig(({ mode }) => ({
   define: { LAMPLANE_VERSION: JSON.stringify(version) },
   worker: {
     format: "iife",
-    plugins: () => [noColourProfile, noWoff2],
+    plugins: () => [noColourProfile, noWoff2, solidsOnly],
     rolldownOptions: { output: { codeSplitting: false, comments: NOTICES.comments }, checks: { pluginTimings: false } },
   },
   plugins: [classicScript],

@@ -56,6 +56,12 @@ describe.skipIf(hasNoBrowser)("the page's manners", () => {
     await page.context().close();
   });
 
+  test("what makes a pack is at most 700 kB packed", () => {
+    const size = gzipSync(readFileSync(join(PAGE, "pack.js"))).length;
+    expect(size).toBeLessThanOrEqual(700_000);
+    expect(size, "typefaces and all").toBeGreaterThan(400_000);
+  });
+
   test("a number is scrubbed after it was clicked, and typing in it is left alone", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS);
     const input = number(page, "body.length");

@@ -123,7 +123,7 @@ describe.skipIf(hasNoBrowser)("the router's path", () => {
   test("played, it goes on by itself and stops when asked; Escape closes it and gives the focus back", async () => {
     const { page } = await openPath();
     await page.click(".router-play");
-    await page.waitForFunction(() => Number((document.querySelector(".router-slider") as HTMLInputElement).value) > 2);
+    await page.waitForFunction(() => Number((document.querySelector(".router-slider") as HTMLInputElement).value) > 8);
     await page.click(".router-play");
     const at = await secondsOf(page);
     await page.waitForTimeout(300);

@@ -69,9 +69,9 @@ test("killed at random moments and run again: no torn pack, no torn design file,
   const whole = performance.now() - begun;
   const random = uniformGenerator(60);
   let killed = 0;
-  for (let kill = 0; kill < KILLS; kill++) {
-    if (kill % 3 === 0) writeRoster(0.15 + 0.01 * (kill % 5));
-    if (kill % 10 === 9) rmSync(join(school.packs, "anna"), { recursive: true, force: true });
+  for (let run = 0; killed < KILLS; run++) {
+    if (run % 3 === 0) writeRoster(0.15 + 0.01 * (run % 5));
+    if (run % 10 === 9) rmSync(join(school.packs, "anna"), { recursive: true, force: true });
     const child = start();
     const end = ended(child);
     const timer = setTimeout(() => child.kill("SIGKILL"), whole * random());
@@ -80,7 +80,6 @@ test("killed at random moments and run again: no torn pack, no torn design file,
     expect(tornPacks(school.packs)).toEqual([]);
     for (const name of school.planeNames()) expect(school.design(name).name).toBe(name);
   }
-  expect(killed).toBeGreaterThan(KILLS / 3);
   writeRoster(0.25);
   expect(await ended(start())).toBe(0);
   expect(tornPacks(school.packs)).toEqual([]);

@@ -2,6 +2,7 @@
 import { point, polygon } from "@lamplane/geometry";
 import { describe, expect, test } from "vitest";
 import { planProgram } from "../../packages/export/src/router/program.ts";
+import { programFiles } from "../../packages/export/src/router/program-files.ts";
 import { sheetSetUp } from "../../packages/export/src/router/set-up.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import { requireProgram } from "../support/outside-programs.ts";
@@ -46,6 +47,56 @@ test("a core in layers is cut by a cutter that reaches one layer, its recess as 
   const bed = layers.filter(({ program }) => program.setUp.name.startsWith("bed")).slice(0, 2);
   const found = bed.flatMap(({ program, text, judged }) => faultsOfCutting(text, program, judged));
   expect(found).toEqual([]);
+});
+
+test.each(["jig-bed-cradle", "jig-wedge-sled"])(
+  "the relief that the sheet of %s proposes leaves no corner to pare",
+  (name) => {
+    const design = withRouter(designWith({ ...WORKED }), CUTTERS);
+    const headOf = (relief: number) => {
+      const relieved = { ...design, jigs: { ...design.jigs, relief } };
+      const { program } = routed(relieved).programs.find(({ program: { setUp } }) => setUp.name === name)!;
+      return programFiles(program, relieved, "0")[0]!.text.replace(/\)\n\(/g, " ");
+    };
+    const [, proposed] = /jigs\.relief: ([\d.]+) mm/.exec(headOf(0)) ?? [];
+    expect(Number(proposed)).toBe(2.1); // a tenth over the radius of the 4 mm mill
+    expect(headOf(Number(proposed))).not.toMatch(/inner corner/);
+  },
+);
+
+describe("what is engraved on request", () => {
+  const wanted = { direction: "climb", zero: "corner-top", units: "mm", engraving: 0.3 } as const;
+  const vee = cutter("vee", 0.6, { kind: "engrave", cutting: 5, step: 0.2, finish: 0 });
+  const engraved = () => routed(withRouter(designWith(WORKED), [...CUTTERS, vee], wanted)).programs;
+
+  test("marks on a cheek and the name on a jig are grooves of that depth along the drawing's lines, and nothing else is lost", (context) => {
+    requireProgram(context, "rs274");
+    const programs = engraved().filter(({ program: { setUp } }) =>
+      ["cheek-right", "jig-bed-gauge"].includes(setUp.name),
+    );
+    expect(programs).toHaveLength(2);
+    for (const { program, text, judged } of programs) {
+      expect(program.toolpaths.map(({ cutter: { name } }) => name)).toContain("vee");
+      expect(faultsOfCutting(text, program, judged)).toEqual([]);
+      const deeper = text.replace(/Z-0\.3(?=\s)/, "Z-0.9");
+      expect(deeper).not.toBe(text);
+      expect(faultsOfCutting(deeper, program, judged).join()).toMatch(/gouge/);
+    }
+    const jig = programs.find(({ program: { setUp } }) => setUp.name === "jig-bed-gauge")!;
+    const letters = jig.program.setUp.features.find(({ kind }) => kind === "engraving");
+    if (letters?.kind !== "engraving") throw new Error("no letters");
+    expect(letters.depth).toBe(0.3);
+    expect(letters.paths.length).toBeGreaterThan(10); // strokes of BED 47° and the plane's name
+  });
+
+  test("wants a fine cutter, and nothing is engraved unasked", () => {
+    const { limits } = routed(withRouter(designWith(WORKED), CUTTERS, wanted));
+    expect(limits.find(({ setUp }) => setUp === "cheek-left")).toMatchObject({ code: "engraver", value: 4, limit: 2 });
+    const plain = routed(withRouter(designWith(WORKED), [...CUTTERS, vee])).programs;
+    expect(plain.flatMap(({ program }) => program.toolpaths).filter(({ cutter: { name } }) => name === "vee")).toEqual(
+      [],
+    );
+  });
 });
 
 describe("a fault put into a program is found:", () => {

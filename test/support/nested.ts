@@ -111,9 +111,10 @@ export function faultsOfSheets(sheets: readonly NestedSheet[], { router, cutters
 }
 
 /** What is wrong with the programs of sheets, as for those of single parts. */
-export function faultsOfSheetPrograms(sheets: readonly NestedSheet[], { router, cutters }: Design): string[] {
+export function faultsOfSheetPrograms(sheets: readonly NestedSheet[], design: Design): string[] {
+  const { router, cutters } = design;
   return sheets.flatMap((sheet) => {
-    const setUp = sheetSetUp(sheet, "sheet", sheet.piece.name);
+    const setUp = sheetSetUp(sheet, "sheet", sheet.piece.name, design);
     const planned = planProgram(setUp, router, cutters);
     if ("limit" in planned) return [`${sheet.piece.name}: ${planned.limit.code}`];
     const { program } = planned;

@@ -4,9 +4,10 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { circleOutline, type Outline, type Point, tessellate } from "@lamplane/geometry";
+import { circleOutline, type Outline, type Point, type Segment, tessellate } from "@lamplane/geometry";
 import { Clipper, EndType, FillRule, JoinType, type Paths64, PointInPolygonResult } from "clipper2-ts";
 import type { Program } from "../../packages/export/src/router/program.ts";
+import { featureOutline } from "../../packages/export/src/router/set-up.ts";
 
 interface CanonicalMove {
   readonly kind: "traverse" | "feed";
@@ -103,6 +104,21 @@ const waysAt = (moves: readonly CanonicalMove[], sections: number, z: number): P
       z,
     ),
   );
+
+/** What a cutter covers along lines. */
+const along = (lines: readonly (readonly Segment[])[], radius: number): Paths64 =>
+  lines.length === 0
+    ? []
+    : Clipper.inflatePaths(
+        lines.map((line) =>
+          pathOf([line[0]!.from, ...line.flatMap((s) => tessellate([s], CHORD).slice(1).concat(s.to))]),
+        ),
+        radius * SCALE,
+        JoinType.Round,
+        EndType.Round,
+        ROUND.miter,
+        ROUND.arc,
+      );
 
 /** All that the cutters have taken on their ways. */
 function sweptBy(ways: readonly Point[][][], radii: readonly number[]): Paths64 {
@@ -215,16 +231,18 @@ const hasTabsAt = ({ setUp }: Program, { height }: Judged["tabs"], z: number): b
 
 /** What is wrong with all that the cutters have taken at a height. */
 function levelJudge(program: Program, tabs: Judged["tabs"], radius: number) {
-  const { setUp } = program;
+  const { setUp, toolpaths } = program;
   const pockets = setUp.features.filter(({ kind }) => kind !== "outer");
   const outer = pathsOf(setUp.features.flatMap((f) => (f.kind === "outer" ? [f.outline] : [])));
   const ring = outer.length > 0 ? less(grow(outer, RING), grow(outer, NEAR)) : [];
   const corners = program.cornersLeft.flatMap(({ at, along }) => disc(at, along + 0.05));
+  const engraver = Math.min(...toolpaths.map(({ cutter }) => cutter.diameter / 2));
   const bridges = program.tabs.flatMap((at) => disc(at, tabs.width / 2 + radius + 0.5));
   return (swept: Paths64, z: number): string[] => {
-    const open = pockets
-      .filter(({ depth }) => -z < depth)
-      .flatMap((f) => pathsOf([f.kind === "hole" ? circleOutline(f.circle) : f.outline]));
+    const here = pockets.filter(({ depth }) => -z < depth);
+    const lines = here.flatMap((f) => (f.kind === "engraving" ? f.paths : []));
+    const grooves = along(lines, engraver);
+    const open = [...pathsOf(here.flatMap(featureOutline)), ...grooves];
     const hasTabs = hasTabsAt(program, tabs, z);
     const stock = outer.length > 0 ? outer : rectangleOf(setUp);
     const gouge = areaOf(both(swept, grow(less(stock, open), -SURELY_GONE)));

@@ -32,14 +32,14 @@ test.each(pages)("$path: nothing is missing in a sentence, and no private word i
 });
 
 /** Sources of each speaking package outside words/ and the tables of parameters. */
-const sources = ["parameters", "bench", "sheets", "cli", "viewer"].flatMap((name) =>
+const sources = ["parameters", "bench", "sheets", "export", "cli", "viewer"].flatMap((name) =>
   readdirSync(`packages/${name}/src`, { recursive: true, encoding: "utf8" })
     .filter((path) => path.endsWith(".ts") && !/^(words|table)\//.test(path))
     .map((path) => `packages/${name}/src/${path}`),
 );
 /** Formulas, sources, notes on the wood tables, headers of HTTP, typefaces, code between two texts, and errors of ours, which are no words for a maker. */
 const NOT_FOR_READERS =
-  /[=·√]|Handbook|common practice|NDS|JCGM|Table \d|memory|plane geometry|GEOMETRY|\}\)|JSON|null, 2|engineering estimate|default-src|sans-serif|position: fixed|^units: |^[a-z|: -]*\|/;
+  /[=·√]|Handbook|common practice|NDS|JCGM|Table \d|memory|plane geometry|GEOMETRY|\}\)|JSON|null, 2|engineering estimate|binary STL|automotive mechanical|mark from toe end|pin over blank sole|default-src|sans-serif|position: fixed|^units: |^[a-z|: -]*\|/;
 const FORMULAS = /elevation\/(\w+-)?figures\.ts|bench\/src\/figures\/|species-data\.ts|elevation\/blocks\.ts/;
 
 /** Texts of four plain words or more in a source, comments and thrown errors left out. */

@@ -1,5 +1,4 @@
 // The files of a plane's router programs: a program for each set-up, their sheets, a list with what is not cut.
-import { circleOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
@@ -8,6 +7,7 @@ import { SET_UP, SET_UP_LIST } from "../words/router.ts";
 import { limitText, planePrograms } from "./plane-programs.ts";
 import type { Program } from "./program.ts";
 import { type ProgramFile, programFiles, setUpLines } from "./program-files.ts";
+import { featureOutline } from "./set-up.ts";
 import { moveSegment, type Toolpath } from "./toolpath.ts";
 
 export interface RouterFiles {
@@ -73,9 +73,7 @@ export function setUpPage(program: Program, files: readonly string[], design: De
       name: setUp.name,
       title: setUp.title,
       stock: { min: corner, max: { x: corner.x + stock.width, y: corner.y + stock.depth } },
-      outlines: setUp.features.map((feature) =>
-        feature.kind === "hole" ? circleOutline(feature.circle) : feature.outline,
-      ),
+      outlines: setUp.features.flatMap(featureOutline),
       ways: toolpaths.map((path) => ({ path: deepestWay(path), width: path.cutter.diameter })),
       tabs,
     },

@@ -1,10 +1,18 @@
 // What keeps a router from cutting something, as data; the sentences are in words/.
-import { ROUTER_LIMIT_HELP } from "../words/router.ts";
+import { ROUTER_LIMIT_HELP, ROUTER_LIMIT_SOURCE } from "../words/router.ts";
 
-/** `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
-export type LimitCode = "reach" | "no-end-mill" | "opening" | "tab-run" | "travel-x" | "travel-y" | "travel-z";
+/** `engraver` that is fine enough, `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
+export type LimitCode =
+  | "engraver"
+  | "reach"
+  | "no-end-mill"
+  | "opening"
+  | "tab-run"
+  | "travel-x"
+  | "travel-y"
+  | "travel-z";
 
-/** A set-up that cannot be cut: the value and what it must be at least, or for travel at most. mm */
+/** A set-up that cannot be cut: the value and what it must be at least, or for travel and engraver at most. mm */
 export interface RouterLimit {
   readonly setUp: string;
   readonly title: string;
@@ -15,6 +23,7 @@ export interface RouterLimit {
 
 /** What decides each limit, by dotted path. */
 const PARAMETERS: Readonly<Record<LimitCode, readonly string[]>> = {
+  engraver: ["router.engraving", "cutters.kind", "cutters.diameter"],
   reach: ["cutters.cutting", "router.through", "body.cheek", "core.layers"],
   "no-end-mill": ["cutters.kind"],
   opening: ["cutters.diameter", "cutters.cutting"],
@@ -33,7 +42,7 @@ export const routerLimitDescriptions = () =>
     code: limitCode(code),
     help: ROUTER_LIMIT_HELP[code],
     parameters: PARAMETERS[code],
-    source: "the router's travel and the cutters' sizes, as entered",
+    source: ROUTER_LIMIT_SOURCE,
   }));
 
 /** Wood that a round cutter leaves in a corner: where, how far its arc stays off the corner, how far along the sides. mm */

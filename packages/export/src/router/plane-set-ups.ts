@@ -12,10 +12,12 @@ import {
   transformOutline,
 } from "@lamplane/geometry";
 import {
+  cheekDrawing,
   crossPinDrawing,
   type Drawing,
   layBedBlock,
   layCheek,
+  layerDrawing,
   layFrontBlock,
   layLayer,
   layWedge,
@@ -30,7 +32,10 @@ import {
   type Stage,
 } from "@lamplane/parameters/elevation";
 import { cradleLayout, jigPlans } from "@lamplane/parameters/jigs";
+import { planeJigs } from "@lamplane/parameters/solids";
 import { WORK_AFTER } from "@lamplane/parameters/table";
+import { SET_UP_TITLES } from "../words/router.ts";
+import { engravingOf } from "./engrave.ts";
 import { type Feature, type FlatThing, type SetUp, sheetSetUp } from "./set-up.ts";
 
 /** All set-ups, in the order of the build, the jigs last. */
@@ -49,20 +54,21 @@ const cheeks = (plane: Elevation, stage: Stage): FlatThing[] =>
     const { outline, transform } = layCheek(plane, stage, hand);
     return {
       name: `cheek-${hand}`,
-      title: `${hand === "left" ? "Left" : "Right"} cheek, inside up`,
+      title: SET_UP_TITLES.cheek[hand],
       outlines: [transformOutline(outline, transform)],
       circles: cheekShape(plane, stage).circles.map((circle) => transformCircle(circle, transform)),
       thickness: plane.widths.cheek,
+      engraving: engravingOf(cheekDrawing(plane, stage, hand), plane.design),
     };
   });
 
 const blocks = (plane: Elevation, stage: Stage): FlatThing[] =>
   [
-    { name: "front-block", title: "Front block", part: layFrontBlock(plane, stage) },
-    { name: "bed-block", title: "Bed block", part: layBedBlock(plane, stage) },
+    { name: "front-block", title: SET_UP_TITLES.block.front, part: layFrontBlock(plane, stage) },
+    { name: "bed-block", title: SET_UP_TITLES.block.bed, part: layBedBlock(plane, stage) },
   ].map(({ name, title, part }) => ({
     name,
-    title: `${title}, whole, lying on its side`,
+    title,
     outlines: [transformOutline(part.outline, part.transform)],
     circles: [],
     thickness: plane.widths.core,
@@ -73,8 +79,9 @@ const layers = (plane: Elevation, stage: Stage): FlatThing[] =>
   layerShapes(plane, stage).map((layer) => {
     const { outline, transform } = layLayer(layer);
     return {
+      engraving: engravingOf(layerDrawing(plane, stage, layer), plane.design),
       name: layer.name,
-      title: `${layer.block === "front" ? "Front block" : "Bed block"}, layer ${layer.number} from the right cheek`,
+      title: SET_UP_TITLES.layer({ block: layer.block, number: layer.number }),
       outlines: [transformOutline(outline, transform)],
       circles: layer.shape.circles.map((circle) => transformCircle(circle, transform)),
       thickness: layer.to - layer.from,
@@ -89,8 +96,8 @@ function blanks(plane: Elevation): FlatThing[] {
   const wedge = polygon(point(0, 0), point(max.x - min.x, 0), point(max.x - min.x, width), point(0, width));
   const pin = cutOutlines(crossPinDrawing(plane));
   return [
-    { name: "wedge-blank", title: "Wedge blank, flat", outlines: [wedge], circles: [], thickness: max.y - min.y },
-    { name: "pin-blank", title: "Cross pin blank", outlines: pin, circles: [], thickness: plane.pinSize.diameter },
+    { name: "wedge-blank", title: SET_UP_TITLES.wedge, outlines: [wedge], circles: [], thickness: max.y - min.y },
+    { name: "pin-blank", title: SET_UP_TITLES.pin, outlines: pin, circles: [], thickness: plane.pinSize.diameter },
   ];
 }
 
@@ -99,8 +106,9 @@ const cutOutlines = ({ entries }: Drawing): Outline[] =>
 
 /** Jigs that are drawn for sheet, as thick as they are drawn. One that is partly routed from above keeps its pockets for the bench. */
 const jigs = (plane: Elevation): FlatThing[] =>
-  jigPlans(plane).flatMap(({ name, title, drawing, bodies }): FlatThing[] => {
-    if (!drawing || bodies.length !== 1) return [];
+  jigPlans(plane).flatMap(({ name, title, drawing: plain, bodies }): FlatThing[] => {
+    if (!plain || bodies.length !== 1) return [];
+    const drawing = engraves(plane) ? lettered(plane, name, plain) : plain;
     const circles = drawing.entries.flatMap((entry) =>
       entry.kind === "circle" && entry.work === "DRILL" && entry.depth === undefined ? [entry.circle] : [],
     );
@@ -111,9 +119,16 @@ const jigs = (plane: Elevation): FlatThing[] =>
         outlines: cutOutlines(drawing),
         circles,
         thickness: drawing.thickness ?? bodies[0]!.thickness,
+        engraving: engravingOf(drawing, plane.design),
       },
     ];
   });
+
+const engraves = ({ design }: Elevation): boolean => design.router.engraving > 0;
+
+/** A jig's drawing with its letters as lines, which only its solid knows. */
+const lettered = (plane: Elevation, name: string, plain: Drawing): Drawing =>
+  planeJigs(plane, (jig) => jig.name === name)[0]?.drawing ?? plain;
 
 /** How far the recess's way runs out over the top of the bed, mm. */
 const RUN_OUT = 30;
@@ -131,7 +146,7 @@ function recess(plane: Elevation, stage: Stage): SetUp[] {
   return [
     {
       name: "recess",
-      title: "Recess, bed block in its cradle",
+      title: SET_UP_TITLES.recess,
       stock: {
         width: high - low,
         depth: 2 * half,

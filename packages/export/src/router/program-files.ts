@@ -1,5 +1,5 @@
 // What a maker reads of a program, and its files: head and text, one file or one for each cutter.
-import type { Cutter, Design } from "@lamplane/parameters/table";
+import { type Cutter, type Design, TABLE } from "@lamplane/parameters/table";
 import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/router.ts";
 import type { Program } from "./program.ts";
@@ -35,7 +35,7 @@ export function programFiles(program: Program, design: Design, version: string, 
 
 /** Stock, zero, cutters, how it is held, what is left, how long it takes. */
 export function setUpLines(program: Program, design: Design): string[] {
-  const { setUp, toolpaths, tabs, cornersLeft, minutes } = program;
+  const { setUp, toolpaths, tabs, minutes } = program;
   const { router } = design;
   const mm = (value: number) => formatValue(value, "mm", design);
   const { stock } = setUp;
@@ -58,6 +58,9 @@ export function setUpLines(program: Program, design: Design): string[] {
     ...(setUp.features.some((feature) => isThrough(setUp, feature))
       ? [SET_UP.through({ depth: mm(router.through) })]
       : []),
+    ...setUp.features.flatMap((feature) =>
+      feature.kind === "engraving" ? [SET_UP.engraving({ depth: mm(feature.depth) })] : [],
+    ),
     ...toolpaths.map(({ cutter }) =>
       SET_UP.cutter[cutter.kind]({
         number: design.cutters.indexOf(cutter) + 1,
@@ -66,9 +69,7 @@ export function setUpLines(program: Program, design: Design): string[] {
         speed: cutter.speed,
       }),
     ),
-    ...(cornersLeft.length > 0
-      ? [SET_UP.corners({ count: cornersLeft.length, gap: mm(Math.max(...cornersLeft.map(({ gap }) => gap))) })]
-      : []),
+    ...cornerLines(program, design),
     SET_UP.minutes({ minutes: formatDecimal(Math.max(0.5, minutes), 1) }),
   ];
 }
@@ -76,3 +77,16 @@ export function setUpLines(program: Program, design: Design): string[] {
 /** Wood at the stock's edge that no cutter comes to, mm. */
 const freeMargin = ({ toolpaths }: Program, { router }: Design): number =>
   Math.max(0, router.margin - Math.max(...toolpaths.map(({ cutter }) => cutter.diameter + cutter.finish)));
+
+/** Corners that the cutter leaves round, and for a jig the relief by which it would leave none. */
+function cornerLines({ setUp, toolpaths, cornersLeft }: Program, design: Design): string[] {
+  if (cornersLeft.length === 0) return [];
+  const mm = (value: number) => formatValue(value, "mm", design);
+  const gap = mm(Math.max(...cornersLeft.map((corner) => corner.gap)));
+  const relief = Math.ceil(5 * toolpaths.at(-1)!.cutter.diameter + 0.5) / 10; // tenths over the radius of who goes round
+  const helps = setUp.name.startsWith("jig-") && design.jigs.relief < relief && relief <= TABLE.jigs.relief.max;
+  return [
+    SET_UP.corners({ count: cornersLeft.length, gap }),
+    ...(helps ? [SET_UP.relief({ radius: mm(relief) })] : []),
+  ];
+}

@@ -1,12 +1,13 @@
-// A set-up → what each cutter does, in the order drill, pocket, round the part; or what keeps it from being cut.
+// A set-up → what each cutter does, in the order drill, pocket, engrave, round the part; or what keeps it from being cut.
 import { circleOutline, type Outline, offsetOutline, type Point } from "@lamplane/geometry";
 import type { Cutter, Design } from "@lamplane/parameters/table";
 import { DRILL_FIT, drillHole } from "./bore.ts";
 import { cornersLeft } from "./corners.ts";
+import { engrave, engraverOf, WIDEST_ENGRAVER } from "./engrave.ts";
 import type { CornerLeft, LimitCode, RouterLimit } from "./limit.ts";
 import { cutPocket, fitsPocket } from "./pocket.ts";
 import { cutProfile } from "./profile.ts";
-import { type Feature, isThrough, type SetUp } from "./set-up.ts";
+import { type Engraving, type Feature, isThrough, type SetUp } from "./set-up.ts";
 import { placeTabs, tabRun } from "./tabs.ts";
 import { cuttingTime, type Toolpath, ToolpathWriter, toolpathBounds } from "./toolpath.ts";
 
@@ -23,7 +24,7 @@ export interface Program {
 export type ProgramResult = { readonly program: Program } | { readonly limit: RouterLimit };
 
 interface Operation {
-  readonly kind: "drill" | "pocket" | "outer";
+  readonly kind: "drill" | "pocket" | "engraving" | "outer";
   readonly cutter: Cutter;
   readonly cut: (to: ToolpathWriter) => void;
   readonly tabs?: readonly Point[];
@@ -59,9 +60,9 @@ export function planProgram(setUp: SetUp, router: RouterRule, cutters: readonly 
   };
 }
 
-const ORDER: readonly Operation["kind"][] = ["drill", "pocket", "outer"];
+const ORDER: readonly Operation["kind"][] = ["drill", "pocket", "engraving", "outer"];
 
-/** Drill, pocket, round the part; within each by cutter, so that few are changed: the one that goes round the part comes last. */
+/** Drill, pocket, engrave, round the part; within each by cutter, so that few are changed: the one that goes round the part comes last. */
 function inOrder(operations: readonly Operation[], cutters: readonly Cutter[]): Operation[] {
   const outer = operations.find(({ kind }) => kind === "outer")?.cutter;
   const rank = ({ cutter }: Operation): number => (cutter === outer ? cutters.length : cutters.indexOf(cutter));
@@ -80,6 +81,7 @@ function byCutter(operations: readonly Operation[]): [Cutter, Operation[]][] {
 }
 
 function planFeature(setUp: SetUp, feature: Feature, router: RouterRule, cutters: readonly Cutter[]): OperationResult {
+  if (feature.kind === "engraving") return planEngraving(feature, router, cutters);
   const depth = isThrough(setUp, feature) ? setUp.stock.thickness + router.through : feature.depth;
   if (feature.kind === "hole") {
     const drill = cutters.find(
@@ -96,6 +98,12 @@ function planFeature(setUp: SetUp, feature: Feature, router: RouterRule, cutters
   if (feature.kind === "outer") return planProfile(setUp, feature.outline, depth, router, reaching);
   const outline = feature.kind === "hole" ? circleOutline(feature.circle) : feature.outline;
   return planPocket(outline, depth, router, reaching);
+}
+
+function planEngraving(engraving: Engraving, router: RouterRule, cutters: readonly Cutter[]): OperationResult {
+  const found = engraverOf(cutters);
+  if ("finest" in found) return { code: "engraver", value: found.finest, limit: WIDEST_ENGRAVER };
+  return { kind: "engraving", cutter: found.cutter, cut: (to) => engrave(to, engraving, router.rampAngle) };
 }
 
 function planPocket(outline: Outline, depth: number, router: RouterRule, mills: readonly Cutter[]): OperationResult {

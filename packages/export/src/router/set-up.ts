@@ -2,21 +2,26 @@
 import {
   boundsOf,
   type Circle,
+  circleOutline,
   type Outline,
   outlineArea,
   point,
   polygonHolds,
   reverseOutline,
+  type Segment,
   type Transform2,
   tessellate,
   transformCircle,
   transformOutline,
+  transformSegment,
 } from "@lamplane/geometry";
 
 export type Feature =
   | { readonly kind: "hole"; readonly circle: Circle; readonly depth: number }
   /** Everything within the outline, which runs counter-clockwise. */
   | { readonly kind: "pocket"; readonly outline: Outline; readonly depth: number }
+  /** Lines and letters, each along its middle. */
+  | { readonly kind: "engraving"; readonly paths: readonly (readonly Segment[])[]; readonly depth: number }
   /** Round the outline of a part, which runs counter-clockwise. */
   | { readonly kind: "outer"; readonly outline: Outline; readonly depth: number };
 
@@ -42,19 +47,33 @@ export interface SetUp {
   readonly height: number;
 }
 
+/** What a feature leaves standing or takes out, seen from above; none of what is engraved. */
+export function featureOutline(feature: Feature): Outline[] {
+  if (feature.kind === "engraving") return [];
+  return [feature.kind === "hole" ? circleOutline(feature.circle) : feature.outline];
+}
+
 export const isThrough = ({ stock }: SetUp, { depth }: Feature): boolean => depth >= stock.thickness;
 
-/** A flat thing as drawn: its outlines, cut through, and its round holes. */
+/** Lines engraved into a flat thing, mm deep. */
+export interface Engraving {
+  readonly paths: readonly (readonly Segment[])[];
+  readonly depth: number;
+}
+
+/** A flat thing as drawn: its outlines, cut through, its round holes, and what is engraved into it. */
 export interface FlatThing {
   readonly name: string;
   readonly title: string;
   readonly outlines: readonly Outline[];
   readonly circles: readonly Circle[];
   readonly thickness: number;
+  readonly engraving?: Engraving | undefined;
 }
 
 /** A flat thing in its stock, its longer side along x, zero at the stock's lower left corner. */
-export function sheetSetUp({ name, title, outlines, circles, thickness }: FlatThing, margin: number): SetUp {
+export function sheetSetUp(thing: FlatThing, margin: number): SetUp {
+  const { name, title, outlines, thickness } = thing;
   const size = boundsOf(outlines.flatMap((outline) => tessellate(outline)));
   const isTall = size.max.y - size.min.y > size.max.x - size.min.x;
   const turned = outlines.map((outline) => transformOutline(outline, isTall ? { turn: 90 } : {}));
@@ -67,23 +86,30 @@ export function sheetSetUp({ name, title, outlines, circles, thickness }: FlatTh
     corner: { x: 0, y: 0 },
     holding: "tabs",
     height: thickness,
-    features: flatFeatures({ outlines, circles, thickness }, place),
+    features: flatFeatures(thing, place),
   };
 }
 
-/** What is cut through for a flat thing that lies at a place of its stock: holes, openings, then round the part. */
+/** What is cut for a flat thing that lies at a place of its stock: holes and what is engraved, openings, then round the part. */
 export function flatFeatures(
-  { outlines, circles, thickness }: Pick<FlatThing, "outlines" | "circles" | "thickness">,
+  { outlines, circles, thickness, engraving }: Omit<FlatThing, "name" | "title">,
   place: Transform2,
 ): Feature[] {
   const placed = outlines.map((outline) => transformOutline(counterClockwise(outline), place));
   return [
     ...circles.map((circle): Feature => ({ kind: "hole", circle: transformCircle(circle, place), depth: thickness })),
+    ...(engraving && engraving.paths.length > 0 ? [engravingFeature(engraving, place)] : []),
     ...placed.map(
       (outline): Feature => ({ kind: isWithin(outline, placed) ? "pocket" : "outer", outline, depth: thickness }),
     ),
   ];
 }
+
+const engravingFeature = ({ paths, depth }: Engraving, place: Transform2): Feature => ({
+  kind: "engraving",
+  paths: paths.map((path) => path.map((segment) => transformSegment(segment, place))),
+  depth,
+});
 
 const counterClockwise = (outline: Outline): Outline => (outlineArea(outline) > 0 ? outline : reverseOutline(outline));
 

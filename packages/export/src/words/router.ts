@@ -36,7 +36,13 @@ export const SET_UP = {
         `Cutter ${number}, ${name}: drill of ${diameter}, ${speed} rpm.`,
       { number: 3, name: "drill-9.7", diameter: "9.7 mm", speed: 8000 },
     ),
+    engrave: sentence(
+      ({ number, name, diameter, speed }: { number: number; name: string; diameter: string; speed: number }) =>
+        `Cutter ${number}, ${name}: engraving cutter, line of ${diameter}, ${speed} rpm.`,
+      { number: 4, name: "vee-60", diameter: "0.5 mm", speed: 18000 },
+    ),
   },
+  engraving: sentence(({ depth }: { depth: string }) => `Engraves marks and names ${depth} deep.`, { depth: "0.3 mm" }),
   fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z anew for it`, { name: "end-6" }),
   tabs: sentence(
     ({
@@ -63,6 +69,11 @@ export const SET_UP = {
       `${countText(count, "inner corner")} left round by the cutter, at most ${gap} of wood: pare to the line.`,
     { count: 2, gap: "0.4 mm" },
   ),
+  relief: sentence(
+    ({ radius }: { radius: string }) =>
+      `Or enter \`jigs.relief: ${radius}\`: then this cutter clears them, and nothing is pared.`,
+    { radius: "3.1 mm" },
+  ),
   minutes: sentence(
     ({ minutes }: { minutes: string }) => `About ${minutes} min of cutting, changes of cutter not counted.`,
     { minutes: "6" },
@@ -81,6 +92,11 @@ interface Numbers {
 
 /** Why a set-up has no program, and what to do. */
 export const ROUTER_LIMIT = {
+  engraver: sentence(
+    ({ value, limit }: Numbers) =>
+      `Marks and names need an engraving cutter, or an end mill of ${limit} or less; the smallest is ${value}. Add one to \`cutters\`, or enter \`router.engraving: 0\`.`,
+    { value: "3.18 mm", limit: "2 mm" },
+  ),
   reach: sentence(
     ({ value, limit }: Numbers) =>
       `Longest cutter reaches ${value}; needs ${limit}. Use a longer cutter, or thinner wood.`,
@@ -112,7 +128,10 @@ export const ROUTER_LIMIT = {
 } as const;
 
 /** What each limit is, for whoever asks what its name means. */
+export const ROUTER_LIMIT_SOURCE = "the router's travel and the cutters' sizes, as entered";
+
 export const ROUTER_LIMIT_HELP = {
+  engraver: "Router: engraved marks and names need a cutter fine enough for letters.",
   reach: "Router: the longest end mill must reach through the part, and into the spoilboard.",
   "no-end-mill": "Router: outlines and openings need an end mill.",
   opening:
@@ -124,6 +143,20 @@ export const ROUTER_LIMIT_HELP = {
 } as const;
 
 /** The list of set-ups beside the programs. */
+/** What lies on the table, and how. */
+export const SET_UP_TITLES = {
+  cheek: { left: "Left cheek, inside up", right: "Right cheek, inside up" },
+  block: { front: "Front block, whole, lying on its side", bed: "Bed block, whole, lying on its side" },
+  layer: sentence(
+    ({ block, number }: { block: "front" | "bed"; number: number }) =>
+      `${block === "front" ? "Front block" : "Bed block"}, layer ${number} from the right cheek`,
+    { block: "front", number: 2 },
+  ),
+  wedge: "Wedge blank, flat",
+  pin: "Cross pin blank",
+  recess: "Recess, bed block in its cradle",
+} as const;
+
 export const SET_UP_LIST = {
   head: sentence(({ plane }: { plane: string }) => `Router programs of ${plane}`, { plane: "my-plane" }),
   notCut: "Not cut, and why:",

@@ -17,10 +17,10 @@ export const cutter = {
     source: "maker's choice",
   }),
   kind: choice({
-    choices: ["end", "drill"],
+    choices: ["end", "drill", "engrave"],
     default: "end",
     name: "cutter kind",
-    help: "What the cutter does: end (an end mill, cuts with its side) or drill (goes straight down only).",
+    help: "What the cutter does: end (an end mill, cuts with its side), drill (goes straight down only) or engrave (a V or point, for names and marks; its diameter is the width of its line).",
     source: MAKER,
   }),
   diameter: requiredLength({

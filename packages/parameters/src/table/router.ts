@@ -79,6 +79,15 @@ export const router = {
     help: "How far a through cut goes into the spoilboard.",
     source: "common practice, no published source",
   }),
+  engraving: length({
+    default: 0,
+    min: 0,
+    max: 1,
+    step: 0.1,
+    name: "engraving depth",
+    help: "How deep the programs engrave marks into cheeks and layers and names into jigs. 0 for no engraving.",
+    source: "maker's choice",
+  }),
   rampAngle: angle({
     default: 4,
     min: 0.5,

@@ -1,6 +1,7 @@
 // A plane's router programs for the eye: every move with its line and its time, from the same data as the program's text.
 import {
   type CutRole,
+  featureOutline,
   limitText,
   moveMinutes,
   moveSegment,
@@ -10,7 +11,6 @@ import {
   planePrograms,
   programFiles,
 } from "@lamplane/export/router";
-import { circleOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { LengthStyle } from "@lamplane/parameters/units";
 import { outlinePath, pathOf } from "../path-data.ts";
@@ -101,9 +101,7 @@ function routerPath({ setUp, tabs }: Program, files: readonly ProgramFile[]): Ro
       min: { ...corner, z: -stock.thickness },
       max: { x: corner.x + stock.width, y: corner.y + stock.depth, z: 0 },
     },
-    outlines: setUp.features.map((feature) =>
-      outlinePath(feature.kind === "hole" ? circleOutline(feature.circle) : feature.outline),
-    ),
+    outlines: setUp.features.flatMap(featureOutline).map(outlinePath),
     tabs,
     steps,
     duration: steps.at(-1)?.end ?? 0,

@@ -34,7 +34,7 @@ export const ROUTER = {
     rise: "up",
   } satisfies Readonly<Record<CutRole | "rapid", string>>,
   key: {
-    pass: "pass, darker the deeper",
+    pass: "pass, stronger the deeper",
     finish: "finishing pass",
     lead: "lead in and out",
     rapid: "rapid move, over the wood",
