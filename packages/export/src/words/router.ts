@@ -127,9 +127,9 @@ export const ROUTER_LIMIT = {
   }),
 } as const;
 
-/** What each limit is, for whoever asks what its name means. */
 export const ROUTER_LIMIT_SOURCE = "the router's travel and the cutters' sizes, as entered";
 
+/** What each limit is, for whoever asks what its name means. */
 export const ROUTER_LIMIT_HELP = {
   engraver: "Router: engraved marks and names need a cutter fine enough for letters.",
   reach: "Router: the longest end mill must reach through the part, and into the spoilboard.",
