@@ -60,7 +60,8 @@ export interface StepContext {
 }
 
 /** A caliper's reading in decimals, without its unit. */
-const CALIPER = { decimals: { mm: 2, in: 3 }, fixed: true, bare: true } as const;
+const caliperText = (length: number, units: Design["units"]): string =>
+  formatDecimalLength(length, { units, decimals: { mm: 2, in: 3 }, fixed: units === "in", bare: true });
 
 export function stepContext(design: Design, step: Step): StepContext {
   const plane = planeBeforeStep(design, step);
@@ -92,8 +93,7 @@ export function stepContext(design: Design, step: Step): StepContext {
     figure,
     figureRow: row,
     range: (least, most) => `${formatBareLength(least, design)} to ${formatLength(most, design)}`,
-    caliperRange: (least, most) =>
-      `${formatDecimalLength(least, { ...CALIPER, units })} to ${formatDecimalLength(most, { ...CALIPER, units })} ${units}`,
+    caliperRange: (least, most) => `${caliperText(least, units)} to ${caliperText(most, units)} ${units}`,
     lengthRow: (label, value, mode = "nearest") => ({ label, value: formatLength(value, design) + oneWayText(mode) }),
   };
 }
