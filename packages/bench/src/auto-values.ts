@@ -9,7 +9,7 @@ import {
   thicknessAt,
   topFromEdge,
 } from "@lamplane/parameters/elevation";
-import { printedRoom } from "@lamplane/parameters/jigs";
+import { plateThicknesses, printedRoom } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { planeSeasons } from "./seasons/plane-seasons.ts";
 
@@ -37,6 +37,10 @@ const AUTO_VALUES = {
   "pin.height": (e) => e.pin.centre.y,
   "pin.tenonLength": (e) => pinLengths(e).end - pinLengths(e).shoulder,
   "jigs.holeClearance": ({ design }) => printedRoom(design).holes,
+  "jigs.plate": ({ design }) => {
+    const plates = plateThicknesses(design);
+    return plates && lengthsText(plates);
+  },
   "wood.wedgeRings": ({ design }) => design.wood.rings,
   "wood.moisture": (e) => planeSeasons(e).planned.moisture,
 } as const satisfies Record<string, (plane: Elevation) => number | string | undefined>;

@@ -22,7 +22,7 @@ export const TOLERANCE = {
   ),
   mouth: sentence(
     ({ planned, within, allowance }: typeof MOUTH) =>
-      `Mouth ${planned} ${within} in 19 planes of 20, once ${allowance} is planed off the sole.`,
+      `Mouth ${planned} ${within}, in 19 planes of 20, once ${allowance} is planed off the sole.`,
     MOUTH,
   ),
   deciding: sentence(
