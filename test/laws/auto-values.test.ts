@@ -63,7 +63,7 @@ test("plates that are left to the sheets are the plies as the caliper reads them
     ...designWith({}),
     sheets: [ply, { ...ply, name: "oak", material: "wood", measured: "auto" }],
   } as Design;
-  expect(autoValue(elevation(design), "jigs.plate")).toBe("[11.8]");
+  expect(autoValue(elevation(design), "jigs.plate")).toBe("11.8 mm");
   expect(plateThicknesses(withValue(design, "jigs.plate", "[11.8]"))).toEqual([11.8]);
   expect(plateThicknesses(design)).toEqual([11.8]);
 });
