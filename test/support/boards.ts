@@ -1,8 +1,8 @@
 // Judges of what is cut out of boards: every cut at whole places tried, and an outside polygon library for what lies where.
 import { FillRule, intersectD, type PathsD } from "clipper2-ts";
 import { type Board, type Box, knotBox, overlap, wholeBoard } from "../../packages/bench/src/boards/board.ts";
-import type { Lay, Part } from "../../packages/bench/src/boards/cutting.ts";
 import type { BodyLayout } from "../../packages/bench/src/boards/plane-boards.ts";
+import type { Lay, Part } from "../../packages/bench/src/boards/sawing.ts";
 
 export const board = (length: number, width: number, thickness: number, more: Partial<Board> = {}): Board => ({
   name: "board",

@@ -3,8 +3,9 @@ import { uniformGenerator } from "@lamplane/geometry/numerics";
 import { describe, expect, test } from "vitest";
 import { type Board, type Knot, overlap, wholeBoard } from "../../../packages/bench/src/boards/board.ts";
 import { layOutClass } from "../../../packages/bench/src/boards/class-boards.ts";
-import { cutParts, type Lay, type Part } from "../../../packages/bench/src/boards/cutting.ts";
+import { cutParts } from "../../../packages/bench/src/boards/cutting.ts";
 import { type BodyWood, layOutBody } from "../../../packages/bench/src/boards/plane-boards.ts";
+import type { Lay, Part } from "../../../packages/bench/src/boards/sawing.ts";
 import { board, EveryCut, shared, troubles } from "../../support/boards.ts";
 
 const PARTS = ["left cheek", "core", "right cheek"];

@@ -6,7 +6,8 @@ import { uniformGenerator } from "@lamplane/geometry/numerics";
 import { readDesign } from "@lamplane/parameters/design";
 import { expect, test } from "vitest";
 import { type Board, type Knot, type Slab, wholeBoard } from "../../../packages/bench/src/boards/board.ts";
-import { cutParts, type Part } from "../../../packages/bench/src/boards/cutting.ts";
+import { cutParts } from "../../../packages/bench/src/boards/cutting.ts";
+import type { Part } from "../../../packages/bench/src/boards/sawing.ts";
 import { board, EveryCut, troubles } from "../../support/boards.ts";
 
 const ONE = { kerf: 1, pass: 0, milling: 0 };

@@ -3,8 +3,8 @@ import type { Design } from "@lamplane/parameters/table";
 import { planeBeforeStep } from "../history/as-built.ts";
 import { type Board, type Box, volumeOf, wholeBoard } from "./board.ts";
 import { boardsAtHand } from "./boards-at-hand.ts";
-import type { Cut, Lay, Part } from "./cutting.ts";
 import { type BodyLayout, type BodyWood, bodyWood, layOutBody } from "./plane-boards.ts";
+import type { Cut, Lay, Part } from "./sawing.ts";
 import { type BoardRemedy, boardRemedies, type Shortage, shortages } from "./shortage.ts";
 
 export interface BoardPlan {

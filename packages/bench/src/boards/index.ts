@@ -4,7 +4,7 @@ export { type BoardCuts, type BoardPlan, boardPlan, cutsByBoard, ringsToSole } f
 export { boardsAtHand } from "./boards-at-hand.ts";
 export { boardsText, classBoardsText } from "./boards-text.ts";
 export { type ClassLayout, layOutClass, slabsLeft } from "./class-boards.ts";
-export { type Cut, type Cutting, cutParts, type Lay, type Part, type PlacedPart, type Saw } from "./cutting.ts";
+export { cutParts } from "./cutting.ts";
 export {
   type BodyLayout,
   type BodyWood,
@@ -14,4 +14,5 @@ export {
   WAYS,
   type Way,
 } from "./plane-boards.ts";
+export type { Cut, Cutting, Lay, Part, PlacedPart, Saw } from "./sawing.ts";
 export { type BoardRemedy, boardRemedies, type Shortage, type Side, shortages } from "./shortage.ts";

@@ -3,16 +3,8 @@ import { type Elevation, layersOf, layerThickness } from "@lamplane/parameters/e
 import { sameSpecies } from "../plane-woods.ts";
 import { BOARDS } from "../words/boards.ts";
 import { type Board, type Slab, sizeOf, volumeOf } from "./board.ts";
-import {
-  type Cut,
-  type CutParts,
-  type Cutting,
-  cutParts,
-  type Lay,
-  type Part,
-  type PlacedPart,
-  type Saw,
-} from "./cutting.ts";
+import { type CutParts, cutParts } from "./cutting.ts";
+import type { Cut, Cutting, Lay, Part, PlacedPart, Saw } from "./sawing.ts";
 import { cutFromSlabs } from "./several-slabs.ts";
 
 /** In the order in which they are tried: how well the grain runs on from cheek to core to cheek. */

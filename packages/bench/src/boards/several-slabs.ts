@@ -1,7 +1,8 @@
 // A body's parts out of several slabs: exact, by dynamic programming over the slabs of one board after the other.
 import { type Board, type Slab, volumeOf } from "./board.ts";
-import { type CutParts, isAlike, type Lay, type Part, type Saw } from "./cutting.ts";
+import type { CutParts } from "./cutting.ts";
 import type { SlabCutting } from "./plane-boards.ts";
+import { isAlike, type Lay, type Part, type Saw } from "./sawing.ts";
 
 /** Parts alike: which of them is cut where makes no difference. */
 interface Kind {
