@@ -8,7 +8,7 @@ const FEW = ["--runs", "400"];
 test("says how wide the mouth will be, which step decides, and what set, read and repeat leaves", async () => {
   const { exit, out, err } = await runCommand("tolerance", SMOOTHER, ...FEW);
   expect({ exit, err }).toEqual({ exit: 0, err: "" });
-  expect(out).toMatch(/^Mouth 0\.15 mm ±0\.15 mm in 19 planes of 20, once 3 mm is planed off/);
+  expect(out).toMatch(/^Mouth 0\.15 mm ±0\.15 mm, in 19 planes of 20, once 3 mm is planed off/);
   expect(out).toMatch(/Deciding step: glue-up, creep under clamps ±0\.1 mm \(47 %\)\./);
   expect(out).toMatch(/Set, read and repeat: ±0\.08 mm\./);
   expect(out).toMatch(/^mouth opening +0\.15 +±0\.15 mm +glue-up 73 %$/m); // creep 47 %, edge height 27 %, rounded
@@ -43,7 +43,7 @@ test("--json is the report; the same seed gives the same bytes, another seed oth
 
 test("a maker's own tolerance changes the answer", async () => {
   const { out } = await runCommand("tolerance", SMOOTHER, ...FEW, "--with", "hand.creep=0.4");
-  expect(out).toMatch(/±0\.41 mm .*\n.*creep under clamps ±0\.4 mm \(93 %\)/);
+  expect(out).toMatch(/±0\.41 mm, .*\n.*creep under clamps ±0\.4 mm \(93 %\)/);
 });
 
 test.each([

@@ -64,11 +64,11 @@ const JUNK = [
   '"\\u202e5"',
 ];
 
-test("500 files with one absurd value at a random parameter", fault(REFUSED), async () => {
+test("200 files with one absurd value at a random parameter", fault(REFUSED), async () => {
   const paths = rowsOf(TABLE)
     .map(({ path }) => path)
     .filter((path) => !path.startsWith("iron."));
-  const cases = fc.sample(fc.tuple(fc.constantFrom(...paths), fc.constantFrom(...JUNK)), { numRuns: 500, seed: 20 });
+  const cases = fc.sample(fc.tuple(fc.constantFrom(...paths), fc.constantFrom(...JUNK)), { numRuns: 200, seed: 20 });
   let refused = 0;
   for (const [path, junk] of cases) {
     const keys = path.split(".");
@@ -80,15 +80,15 @@ test("500 files with one absurd value at a random parameter", fault(REFUSED), as
     );
     refused++;
   }
-  expect(refused).toBeGreaterThan(450);
+  expect(refused).toBeGreaterThan(180);
 });
 
-test("500 files of random bytes or random text", fault(REFUSED), async () => {
+test("200 files of random bytes or random text", fault(REFUSED), async () => {
   const bytes = fc.oneof(
     fc.uint8Array({ minLength: 1, maxLength: 400 }),
     fc.string({ minLength: 1, maxLength: 400, unit: "binary" }),
   );
-  for (const content of fc.sample(bytes, { numRuns: 500, seed: 21 }))
+  for (const content of fc.sample(bytes, { numRuns: 200, seed: 21 }))
     await isRefused(content, /bad\.yaml(:\d+:\d+)?: /);
 });
 

@@ -18,7 +18,7 @@ const PAIRS = [
 ] as const;
 
 test("every choice of a name that is shortened keeps its end", () => {
-  const designs = [designWith(WORKED), ...randomDesigns(97, 3, isBuildable).map(({ design }) => design)];
+  const designs = [designWith(WORKED), ...randomDesigns(97, 1, isBuildable).map(({ design }) => design)];
   for (const design of designs)
     for (const [one, other] of PAIRS) {
       const planes = [one, other].map((name) => elevation({ ...design, name }));
