@@ -51,7 +51,7 @@ describe.each(packages)("$manifest.name", ({ manifest }) => {
       "package.json",
       ...notices,
       ...(name === "@lamplane/sheets" ? ["typefaces"] : []),
-      ...(manifest.bin ? ["bin", "bundle"] : []),
+      ...(manifest.bin ? ["bin", "bundle", "CHANGELOG.md"] : []),
     ];
     expect(top.sort()).toEqual(wanted.sort());
     const files = readdirSync(home, { recursive: true, encoding: "utf8" });

@@ -5,12 +5,19 @@ import * as exported from "@lamplane/export/words";
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import * as parameters from "@lamplane/parameters/words";
 import * as sheets from "@lamplane/sheets/words";
+import { runnerImport } from "vite";
+
+/** The page's sentences stand in TypeScript alone, which Vite bundles. */
+const { module: viewer } = await runnerImport("./packages/viewer/src/words/index.ts", {
+  configFile: false,
+  logLevel: "error",
+});
 
 /** Words of parameters, which stand in the table's rows. */
 const ROWS = Object.fromEntries(rowsOf(TABLE).map(({ path, row }) => [path, [row.name, row.help, row.auto ?? ""]]));
 
 /** By package. A package that begins to speak adds its door here. */
-const SPEAKERS = { parameters: { PARAMETERS: ROWS, ...parameters }, bench, sheets, export: exported, cli };
+const SPEAKERS = { parameters: { PARAMETERS: ROWS, ...parameters }, bench, sheets, export: exported, cli, viewer };
 
 /** What makes sentences of others and has none of its own. */
 const MAKERS = new Set([parameters.sentence, parameters.countText, parameters.listText, parameters.numberSpans]);

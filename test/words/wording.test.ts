@@ -11,7 +11,7 @@ const pages = wordingTexts();
 
 test("every wording.md is current (`pnpm run docs` writes it)", () => {
   expect(pages.map(({ path }) => path)).toEqual(
-    ["parameters", "bench", "sheets", "export", "cli"].map((name) => `packages/${name}/wording.md`),
+    ["parameters", "bench", "sheets", "export", "cli", "viewer"].map((name) => `packages/${name}/wording.md`),
   );
   for (const { path, text } of pages) expect(read(path), path).toBe(text);
 });

@@ -28,7 +28,7 @@ export function stepScreen(
     html(
       "p",
       { class: `bench-state${isNow ? " is-now" : ""}` },
-      BENCH.step(number, build.screens.length) + (screen.isKept ? ` · ${state}` : ""),
+      BENCH.step({ number, of: build.screens.length }) + (screen.isKept ? ` · ${state}` : ""),
     ),
     html("h2", { id: "bench-title", tabindex: -1 }, screen.title),
     ...(isNow ? warningsOf(build) : []),
@@ -83,7 +83,7 @@ function newsOf({ news, earlier, unread }: BenchBuild): HTMLElement[] {
         ? []
         : [
             html("h4", {}, BENCH.moved),
-            pairs(news.moved.map(({ name, now, planned }) => [name, BENCH.change(now, planned)])),
+            pairs(news.moved.map(({ name, now, planned }) => [name, BENCH.change({ now, planned })])),
           ]),
     );
   if (earlier.length > 0) parts.push(html("details", {}, html("summary", {}, BENCH.earlier), ...earlier.map(lossItem)));

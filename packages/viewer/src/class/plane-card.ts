@@ -27,7 +27,7 @@ export function planeCard({ number, name, plane, notes }: PlaneCard): HTMLElemen
     html("progress", {
       max: plane.steps,
       value: plane.stepsDone,
-      "aria-label": CLASS.progress(plane.stepsDone, plane.steps),
+      "aria-label": CLASS.progress({ done: plane.stepsDone, steps: plane.steps }),
     }),
     html("p", { class: "plane-measured" }, CLASS.measured(plane.measured)),
     ...lines,

@@ -6,7 +6,7 @@ import type { LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { FindingNote, RemediedFinding, SheetWords } from "../protocol/sheet-data.ts";
 import { parameterName } from "../state/format.ts";
-import { checksText, NO_SINGLE_FIX, SHEET } from "../words/page.ts";
+import { CHECKS_MARK, NO_SINGLE_FIX, SHEET } from "../words/page.ts";
 
 export interface VisibleNote {
   readonly code: string;
@@ -77,7 +77,7 @@ export function createNotes(applyCure: (cure: readonly Cure[]) => void, opened: 
     for (const finding of findings) put(finding, holding);
     if (!holding) inOrder(findings);
     const stops = findings.filter(({ severity }) => severity === "stop").length;
-    const words = checksText(sound.length, findings.length, stops);
+    const words = checksMark(sound.length, findings.length, stops);
     if (mark.textContent !== words) mark.textContent = words;
     if (status.textContent !== words && !holding) status.textContent = words;
     mark.dataset.state = stops > 0 ? "stop" : findings.length > 0 ? "warning" : "passed";
@@ -150,3 +150,10 @@ const wordsKey = ({ words }: FindingNote): string => JSON.stringify(words);
 
 const cureText = (cure: readonly Cure[], style: LengthStyle): string =>
   `Fix: ${cure.map(({ parameter, value }) => `${parameterName(parameter)} ${formatParameter(parameter, value, style)}`).join(", ")}`;
+
+/** The quiet mark of the checks, by how many passed, how many are to look at, and how many of those stop the build. */
+function checksMark(passed: number, findings: number, stops: number): string {
+  const all = findings + passed;
+  if (findings === 0) return CHECKS_MARK.passed(passed);
+  return stops === 0 ? CHECKS_MARK.warnings({ findings, all }) : CHECKS_MARK.failures({ stops, all });
+}

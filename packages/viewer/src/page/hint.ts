@@ -83,7 +83,7 @@ function parameterLines(path: string, style: LengthStyle): Node[] {
     html("p", {}, row.help),
     html("p", {}, `${limitsText(row, style)}${standard}`),
     ...(row.kind === "number" && row.auto ? [html("p", {}, `auto: ${row.auto}`)] : []),
-    html("p", { class: "source" }, HINT.ofParameter(path, row.source)),
+    html("p", { class: "source" }, HINT.ofParameter({ path, source: row.source })),
   ];
 }
 

@@ -110,11 +110,11 @@ function moveSole(shown: Shown, drawing: SVGSVGElement, words: HTMLElement, want
   setAttributes(iron, { transform: `translate(${along.x * sole} ${-along.y * sole})` });
   setAttributes(shaving, { visibility: opening > SHAVING ? undefined : "hidden" });
   setAttributes(hold, { transform: `translate(0 ${-sole})` });
-  const text = FILM.reading(
-    formatLength(sole - first, style),
-    opening > 0 ? formatLength(opening, style) : undefined,
-    sole < -1e-9,
-  );
+  const text = FILM.reading({
+    off: formatLength(sole - first, style),
+    opening: opening > 0 ? formatLength(opening, style) : undefined,
+    isBefore: sole < -1e-9,
+  });
   words.textContent = text;
   setAttributes(drawing, {
     "aria-valuemin": 0,

@@ -96,11 +96,11 @@ export function valuesAt({ lines }: PlotPicture, x: number): { readonly name: st
 }
 
 export const readingText = (picture: PlotPicture, x: number): string =>
-  PLOT.reading(
-    picture.axes.x.label,
-    formatOnAxis(x, picture.axes.x.unit),
-    valuesAt(picture, x).map(({ name, value }) => `${name} ${formatOnAxis(value, picture.axes.y.unit)}`),
-  );
+  PLOT.reading({
+    what: picture.axes.x.label,
+    at: formatOnAxis(x, picture.axes.x.unit),
+    values: valuesAt(picture, x).map(({ name, value }) => `${name} ${formatOnAxis(value, picture.axes.y.unit)}`),
+  });
 
 function formatOnAxis(value: number, unit: string): string {
   if (unit === "mm" || unit === "in") return formatDecimalLength(value, { units: unit, decimals: { mm: 2, in: 3 } });

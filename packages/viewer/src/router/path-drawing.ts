@@ -44,7 +44,10 @@ function draw(element: SVGSVGElement, path: RouterPath): Shown {
   const { min, max } = path.stock;
   const [width, height] = [max.x - min.x, max.y - min.y];
   const box = [min.x - AROUND, -max.y - AROUND, width + 2 * AROUND, height + 2 * AROUND];
-  setAttributes(element, { viewBox: box.join(" "), "aria-label": ROUTER.drawing(path.title, path.tabs.length) });
+  setAttributes(element, {
+    viewBox: box.join(" "),
+    "aria-label": ROUTER.drawing({ title: path.title, tabs: path.tabs.length }),
+  });
   element.style.aspectRatio = `${box[2]} / ${box[3]}`;
   const lines = path.steps.map(({ d, role, to }) => {
     const line = svg("path", { d, class: `move move-${role}` });

@@ -92,7 +92,8 @@ function readingText(
   const { z } = pointAt(running, seconds);
   const depth = z < 0 ? ROUTER.deep(formatLength(-z, style)) : ROUTER.over(formatLength(z, style));
   const cutter = cutters[running.cutter]!.name;
-  return ROUTER.reading(formatTime(seconds), formatTime(duration), ROUTER.roles[running.role], depth, cutter);
+  const [time, whole, role] = [formatTime(seconds), formatTime(duration), ROUTER.roles[running.role]];
+  return ROUTER.reading({ time, whole, role, depth, cutter });
 }
 
 /** A line on or back by an arrow, a pass by the page keys; Home and End. */

@@ -17,7 +17,7 @@ export function createProgramLines(): ProgramLines {
     element: html("div", { class: "router-program", role: "group", "aria-label": ROUTER.program }, head, list),
     show({ files }, file, line) {
       const { path, lines } = files[file]!;
-      const text = `${path} — ${ROUTER.line(line, lines.length)}`;
+      const text = `${path} — ${ROUTER.line({ number: line, count: lines.length })}`;
       if (head.textContent !== text) head.textContent = text;
       const first = Math.max(1, Math.min(line - BESIDE, lines.length - 2 * BESIDE));
       const shown = lines.slice(first - 1, first + 2 * BESIDE).map((words, i) => ({ words, number: first + i }));

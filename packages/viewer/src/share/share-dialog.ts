@@ -76,7 +76,10 @@ function codeOf({ whole, short }: ShareSource, page: string | undefined): { code
   if (code) return { code, words: SHARE.wholeCode };
   const shortCode = short === undefined ? undefined : makeCode(page + short);
   if (!shortCode) return { code: undefined, words: SHARE.noCode.length };
-  return { code: shortCode, words: SHARE.shortCode(page.length + (whole?.length ?? 0), MOST_CHARACTERS) };
+  return {
+    code: shortCode,
+    words: SHARE.shortCode({ whole: page.length + (whole?.length ?? 0), most: MOST_CHARACTERS }),
+  };
 }
 
 function pageInput(page: string | undefined, changed: (page: string | undefined) => void): HTMLElement {

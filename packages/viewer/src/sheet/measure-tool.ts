@@ -110,10 +110,10 @@ function resultText(a: SheetPoint, b: SheetPoint, style: LengthStyle): string {
   const [across, up] = [b.x - a.x, b.y - a.y];
   const length = (mm: number) => formatValue(mm, "mm", style);
   const slope = atan2Deg(Math.abs(up), Math.abs(across));
-  return MEASURING.result(
-    length(Math.hypot(across, up)),
-    length(Math.abs(across)),
-    length(Math.abs(up)),
-    formatAngle(slope, { decimals: 2, fixed: true, halves: "binary" }),
-  );
+  return MEASURING.result({
+    length: length(Math.hypot(across, up)),
+    along: length(Math.abs(across)),
+    up: length(Math.abs(up)),
+    angle: formatAngle(slope, { decimals: 2, fixed: true, halves: "binary" }),
+  });
 }

@@ -68,6 +68,10 @@ export function numberAria(state: NumberState, row: NumberRow): Readonly<Record<
   return {
     "aria-valuenow": isVoid ? undefined : roundValue(value),
     "aria-valuetext": isVoid ? NUMBER.notMeasured : shown,
-    "aria-description": NUMBER.help(row.help, limitsText(row, style), formatValue(stepSize(row, style), unit, style)),
+    "aria-description": NUMBER.help({
+      help: row.help,
+      limits: limitsText(row, style),
+      step: formatValue(stepSize(row, style), unit, style),
+    }),
   };
 }

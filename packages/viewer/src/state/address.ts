@@ -59,7 +59,8 @@ export function parseAddress(hash: string): AddressState {
     .filter((key) => !known.has(key))
     .map((key) => ADDRESS.noParameter(quoteForMessage(key)));
   const at = given.get("at");
-  if (at !== null && stageNamed(at) === undefined) leftOut.push(ADDRESS.noStep(quoteForMessage(at), stage));
+  if (at !== null && stageNamed(at) === undefined)
+    leftOut.push(ADDRESS.noStep({ step: quoteForMessage(at), shown: stage }));
   if (given.has("text") && beginning?.kind !== "text" && !(beginning?.kind === "followed" && beginning.copy))
     leftOut.push(ADDRESS.unreadable);
   return { beginning, changes, stage, leftOut };

@@ -1,16 +1,16 @@
 // What the bench screens say of themselves; steps, cautions and numbers bring their own words.
-import { countText } from "@lamplane/parameters/words";
+import { countText, sentence } from "@lamplane/parameters/words";
 
 export const BENCH = {
   open: "follow it at the bench",
   openHelp: "One step a screen, in large type, with blanks for what you measure",
   loading: "Laying out the steps…",
-  step: (number: number, of: number): string => `Step ${number} of ${of}`,
+  step: sentence(({ number, of }: { number: number; of: number }) => `Step ${number} of ${of}`, { number: 4, of: 15 }),
   now: "Do this now",
   done: "Done",
   later: "Later",
   undo: "Undo",
-  undone: (what: string): string => `Taken back: ${what}.`,
+  undone: sentence((what: string) => `Taken back: ${what}.`, "core width 49.62 mm"),
   nothingToUndo: "Nothing to take back.",
   back: "Back",
   steps: "All steps",
@@ -22,25 +22,31 @@ export const BENCH = {
   fitting: "Fit to the screen",
   cautions: "Cautions",
   numbers: "Numbers",
-  planned: (value: string): string => `planned ${value}`,
+  planned: sentence((value: string) => `planned ${value}`, "49.6 mm"),
   work: "Work",
   checks: "Before the next step",
   measure: "Measure and enter",
-  expected: (value: string): string => `expected ${value}`,
-  times: (times: number): string => `read ${countText(times, "time")}`,
+  expected: sentence((value: string) => `expected ${value}`, "3.6 mm"),
+  times: sentence((times: number) => `read ${countText(times, "time")}`, 2),
   enter: "enter",
   stepDone: "Step is done",
   stepDoneUnread: "Done, no more to measure",
   built: "The plane is built.",
   nothingToMeasure: "This plane has none to measure. Nothing was entered.",
-  stops: (count: number): string => `Before you go on: ${countText(count, "check fails", "checks fail")}`,
-  news: (title: string): string => `What “${title}” changed`,
+  stops: sentence((count: number) => `Before you go on: ${countText(count, "check fails", "checks fail")}`, 1),
+  news: sentence((title: string) => `What “${title}” changed`, "Cut ramp and bed"),
   moved: "Changed for later steps",
-  change: (now: string, planned: string): string => `${now}, planned ${planned}`,
+  change: sentence(({ now, planned }: { now: string; planned: string }) => `${now}, planned ${planned}`, {
+    now: "93.95 mm",
+    planned: "93.91 mm",
+  }),
   earlier: "From earlier steps; every number allows for it",
-  unread: (values: string): string => `Not measured; planned value kept: ${values}.`,
-  tooWide: (by: string): string => `Mouth ${by} too wide; no planing closes it.`,
-  bug: (words: string): string => `lamplane has a bug; please report it with the design: ${words}`,
+  unread: sentence((values: string) => `Not measured; planned value kept: ${values}.`, "core width"),
+  tooWide: sentence((by: string) => `Mouth ${by} too wide; no planing closes it.`, "0.2 mm"),
+  bug: sentence(
+    (words: string) => `lamplane has a bug; please report it with the design: ${words}`,
+    "no section is called bed",
+  ),
 } as const;
 
 export const PAD = {
@@ -51,11 +57,14 @@ export const PAD = {
   keys: "Keys",
   space: "and",
   spaceHelp: "Space between inches and fraction",
-  reads: (value: string): string => `reads as ${value}`,
+  reads: sentence((value: string) => `reads as ${value}`, "1 3/4 in"),
   isSo: "It is so: enter it",
   again: "Read it again",
-  skips: (titles: readonly string[]): string =>
-    `This passes over ${countText(titles.length, "step")} with nothing measured: ${titles.join(", ")}. Are they done?`,
+  skips: sentence(
+    (titles: readonly string[]) =>
+      `This passes over ${countText(titles.length, "step")} with nothing measured: ${titles.join(", ")}. Are they done?`,
+    ["True the bed", "Rout the recess"],
+  ),
   areDone: "They are done",
 } as const;
 
@@ -71,10 +80,13 @@ export const BUILDS = {
   kept: "Kept on this device after every entry, and in the address.",
   notKept: "This browser keeps nothing more. Save the build to a file before you close it.",
   others: "Other builds on this device",
-  newer: (name: string): string => `Another build of ${name} is on this device`,
+  newer: sentence((name: string) => `Another build of ${name} is on this device`, "my-plane"),
   goOn: "Go on with that one",
-  progress: (title: string | undefined): string =>
-    title === undefined ? "nothing entered yet" : `as far as: ${title}`,
+  progress: sentence(
+    (title: string | undefined) => (title === undefined ? "nothing entered yet" : `as far as: ${title}`),
+    "Cut ramp and bed",
+    undefined,
+  ),
   offline: {
     ready: "Works without a network: everything is on this device.",
     waiting: "Getting everything onto this device…",

@@ -1,5 +1,5 @@
 // What the page says of a class: its roster, its planes, its files.
-import { countText, listText } from "@lamplane/parameters/words";
+import { countText, listText, sentence } from "@lamplane/parameters/words";
 
 export const CLASS = {
   title: "Class",
@@ -12,12 +12,15 @@ export const CLASS = {
   sheet: "one plane",
   sheetHelp: "Back to the drawing sheet",
   theme: "light / dark",
-  back: (name: string): string => `‹ ${name}`,
+  back: sentence((name: string) => `‹ ${name}`, "school-roster"),
   backHelp: "Back to the class, with what was measured here",
   working: "Laying out the class…",
   making: "making…",
-  heading: ({ planes, built, stuck, faulty }: Record<"planes" | "built" | "stuck" | "faulty", number>): string =>
-    `${countText(planes, "plane")}: ${built} built, ${stuck} stuck${faulty === 0 ? "" : `, ${faulty} with faults`}.`,
+  heading: sentence(
+    ({ planes, built, stuck, faulty }: Record<"planes" | "built" | "stuck" | "faulty", number>) =>
+      `${countText(planes, "plane")}: ${built} built, ${stuck} stuck${faulty === 0 ? "" : `, ${faulty} with faults`}.`,
+    { planes: 12, built: 3, stuck: 1, faulty: 2 },
+  ),
   setups: "Shared set-ups",
   boards: "Boards",
   planes: "Planes",
@@ -25,20 +28,44 @@ export const CLASS = {
   filesHelp: "One page for each machine set-up and one for each pupil; the same numbers as a table.",
   unreadable: "One of these files cannot be read; is it a file, and still there?",
   unnamed: "no name",
-  size: ({ iron, core }: Record<"iron" | "core", string>): string => `iron ${iron}, core ${core}`,
-  progress: (done: number, steps: number): string => `${done} of ${countText(steps, "step")} done`,
-  measured: (text: string): string => `measured: ${text}`,
-  openPlane: (name: string): string => `Open ${name}`,
+  size: sentence(({ iron, core }: Record<"iron" | "core", string>) => `iron ${iron}, core ${core}`, {
+    iron: "50.8 × 3.1 mm",
+    core: "52.2 mm",
+  }),
+  progress: sentence(
+    ({ done, steps }: { done: number; steps: number }) => `${done} of ${countText(steps, "step")} done`,
+    { done: 3, steps: 15 },
+  ),
+  measured: sentence((text: string) => `measured: ${text}`, "core width"),
+  openPlane: sentence((name: string) => `Open ${name}`, "anna"),
   faults: "Not understood",
   notKept:
     "This browser keeps nothing from one page to the next, so a class cannot be opened here. `lamplane view ROSTER` shows it.",
   noRoster: "None of these files is a roster: a CSV table, or a YAML file with planes.",
-  manyRosters: (names: readonly string[]): string => `${listText(names)} are rosters; open one of them.`,
-  noBase: (roster: string): string => `${roster} names no base design. Add the file of the base design.`,
-  namedBase: (roster: string, base: string): string => `${roster} names ${base} as its base design. Add that file.`,
-  manyBases: (names: readonly string[]): string =>
-    `${listText(names)} may each be the base design. Open the roster with one of them.`,
-  measuredBase: (name: string): string =>
-    `${name} holds measured values, which are of one plane; the base design needs one with nothing measured.`,
-  noShop: (name: string): string => `add ${name} to the files, or write its values into the base design`,
+  manyRosters: sentence(
+    (names: readonly string[]) => `${listText(names)} are rosters; open one of them.`,
+    ["a.csv", "b.csv"],
+  ),
+  noBase: sentence(
+    (roster: string) => `${roster} names no base design. Add the file of the base design.`,
+    "school.csv",
+  ),
+  namedBase: sentence(
+    ({ roster, base }: { roster: string; base: string }) =>
+      `${roster} names ${base} as its base design. Add that file.`,
+    { roster: "school.yaml", base: "smoother.yaml" },
+  ),
+  manyBases: sentence(
+    (names: readonly string[]) => `${listText(names)} may each be the base design. Open the roster with one of them.`,
+    ["a.yaml", "b.yaml"],
+  ),
+  measuredBase: sentence(
+    (name: string) =>
+      `${name} holds measured values, which are of one plane; the base design needs one with nothing measured.`,
+    "base.yaml",
+  ),
+  noShop: sentence(
+    (name: string) => `add ${name} to the files, or write its values into the base design`,
+    "school.yaml",
+  ),
 } as const;

@@ -1,4 +1,5 @@
 // What the page itself says: its opening, its commands, the strip of steps. Figures and checks bring their own words.
+import { countText, sentence } from "@lamplane/parameters/words";
 
 export const PURPOSE = "Plans for building a wooden plane round your iron.";
 export const MY_IRON = "My iron is";
@@ -30,7 +31,7 @@ export const COMMANDS = {
   designFile: "Design file",
   openHelp: "Open a design file, or a roster with its base design; or drop them on the page",
   saveHelp: "Save the design file with its changes",
-  writeBackHelp: (file: string): string => `Write the changes into ${file}`,
+  writeBackHelp: sentence((file: string) => `Write the changes into ${file}`, "my-plane.yaml"),
   measureHelp: "Measure between two points (M)",
   themeHelp: "Light or dark",
   printHelp: "Print the sheet",
@@ -41,17 +42,24 @@ export const WHOLE_PACK = "All drawings, solids and steps in one zip file";
 /** The mouth as wood comes off the sole. */
 export const FILM = {
   label: "Wood taken off the sole. Drag the sole up, or use the arrow keys.",
-  reading: (off: string, opening: string | undefined, isBefore: boolean): string =>
-    `${off} off the sole${isBefore ? "" : ", trued"}: mouth ${opening === undefined ? "still shut" : opening}. Drag the sole.`,
+  reading: sentence(
+    ({ off, opening, isBefore }: { off: string; opening: string | undefined; isBefore: boolean }) =>
+      `${off} off the sole${isBefore ? "" : ", trued"}: mouth ${opening === undefined ? "still shut" : opening}. Drag the sole.`,
+    { off: "2.9 mm", opening: "0.11 mm", isBefore: true },
+    { off: "3 mm", opening: undefined, isBefore: false },
+  ),
 } as const;
 
 /** What a plot says at a place. */
 export const PLOT = {
   shares: "which step decides the mouth",
   sharesAxis: "share of the mouth's variance",
-  help: (title: string): string => `${title}. Point at it, or use the arrow keys, to read it.`,
-  reading: (what: string, at: string, values: readonly string[]): string =>
-    `${what} ${at}${values.length === 0 ? "" : `: ${values.join(", ")}`}`,
+  help: sentence((title: string) => `${title}. Point at it, or use the arrow keys, to read it.`, "Mouth over its life"),
+  reading: sentence(
+    ({ what, at, values }: { what: string; at: string; values: readonly string[] }) =>
+      `${what} ${at}${values.length === 0 ? "" : `: ${values.join(", ")}`}`,
+    { what: "off the sole", at: "2 mm", values: ["mouth 0.3 mm"] },
+  ),
 } as const;
 
 /** What a grip does, for the pointer that rests on it. */
@@ -62,14 +70,20 @@ export const GRIPS = {
   body: "Drag: length of the body",
 } as const;
 
-const checks = (count: number): string => `${count} check${count === 1 ? "" : "s"}`;
-
 /** The quiet mark of the checks. */
-export function checksText(passed: number, findings: number, stops: number): string {
-  if (findings === 0) return `${checks(passed)} pass`;
-  if (stops === 0) return `${checks(findings)} of ${findings + passed} to look at`;
-  return `${checks(stops)} of ${findings + passed} fail${stops === 1 ? "s" : ""}`;
-}
+export const CHECKS_MARK = {
+  passed: sentence((passed: number) => `${countText(passed, "check")} pass`, 61),
+  warnings: sentence(
+    ({ findings, all }: { findings: number; all: number }) => `${countText(findings, "check")} of ${all} to look at`,
+    { findings: 2, all: 61 },
+  ),
+  failures: sentence(
+    ({ stops, all }: { stops: number; all: number }) =>
+      `${countText(stops, "check")} of ${all} fail${stops === 1 ? "s" : ""}`,
+    { stops: 1, all: 61 },
+    { stops: 2, all: 61 },
+  ),
+} as const;
 
 /** A ramp that turns from one kind into the other as the bed is changed. */
 export const RAMP_KIND = {
@@ -87,14 +101,17 @@ export const SHEET = {
   checks: "Checks",
   faults: "Not understood",
   noBody: "No body can be made of this design; the checks say why.",
-  lost: (why: string): string => `${why}; the sheet keeps what it showed last`,
-  bug: (message: string): string => `lamplane has a bug; please report it with the design: ${message}`,
+  lost: sentence((why: string) => `${why}; the sheet keeps what it showed last`, "my-plane.yaml is no longer there"),
+  bug: sentence(
+    (message: string) => `lamplane has a bug; please report it with the design: ${message}`,
+    "no section is called bed",
+  ),
 } as const;
 
 export const TITLE_BLOCK = {
   labels: ["plane", "lengths", "scale on screen", "body", "revision"],
   inMillimetres: "mm, angles in degrees",
-  inInches: (fraction: string): string => `inches by ${fraction}, angles in degrees`,
+  inInches: sentence((fraction: string) => `inches by ${fraction}, angles in degrees`, "1/64"),
 } as const;
 
 export const DOWNLOADS = {
@@ -106,8 +123,11 @@ export const DOWNLOADS = {
 
 /** Where a number that is pointed at comes from. */
 export const HINT = {
-  ofFigure: (source: string): string => `follows from the others · source: ${source}`,
-  ofParameter: (path: string, source: string): string => `${path} · source: ${source}`,
+  ofFigure: sentence((source: string) => `follows from the others · source: ${source}`, "plane geometry"),
+  ofParameter: sentence(({ path, source }: { path: string; source: string }) => `${path} · source: ${source}`, {
+    path: "bed.angle",
+    source: "maker's choice",
+  }),
 } as const;
 
 export const SCHEDULE: { readonly title: string; readonly sections: Readonly<Record<string, string>> } = {
@@ -128,17 +148,24 @@ export const FIGURE_NAMES: Readonly<Record<string, string>> = {
 
 /** A number that can be changed. */
 export const NUMBER = {
-  allowed: (limits: string): string => `allowed is ${limits}`,
+  allowed: sentence((limits: string) => `allowed is ${limits}`, "40° to 65°"),
   notMeasured: "not measured yet",
-  help: (help: string, limits: string, step: string): string => `${help} ${limits}; arrow keys step by ${step}.`,
+  help: sentence(
+    ({ help, limits, step }: { help: string; limits: string; step: string }) =>
+      `${help} ${limits}; arrow keys step by ${step}.`,
+    { help: "Angle of the bed.", limits: "35° to 65°", step: "0.5°" },
+  ),
 } as const;
 
 export const MEASURING = {
   from: "measure from",
   to: "measure to",
   help: "or press two places on the elevation",
-  result: (length: string, along: string, up: string, angle: string): string =>
-    `${length}; along the sole ${along}, up ${up}, at ${angle}`,
+  result: sentence(
+    ({ length, along, up, angle }: { length: string; along: string; up: string; angle: string }) =>
+      `${length}; along the sole ${along}, up ${up}, at ${angle}`,
+    { length: "40 mm", along: "30 mm", up: "26.46 mm", angle: "41.41°" },
+  ),
 } as const;
 
 export const BODY = {
@@ -157,22 +184,28 @@ export const FOLLOWED = {
   changed: "The file changed on disk; the sheet follows it.",
   silent: "`lamplane view` does not answer; the sheet keeps what it has and follows on when it is back.",
   notWritten: "`lamplane view` does not answer; nothing was written.",
-  written: (file: string): string => `${file} now holds these figures; its comments are kept.`,
+  written: sentence((file: string) => `${file} now holds these figures; its comments are kept.`, "my-plane.yaml"),
   unreadable: "Nothing was written: the file on disk cannot be read; correct it first.",
 } as const;
 
 export const FILES = {
-  unreadable: (file: string): string => `${file}: cannot be read; is it a file, and still there?`,
-  missingScript: (file: string): string => `${file} is missing beside the page; build the page again`,
+  unreadable: sentence((file: string) => `${file}: cannot be read; is it a file, and still there?`, "my-plane.yaml"),
+  missingScript: sentence((file: string) => `${file} is missing beside the page; build the page again`, "pack.js"),
   changed: "The design has changed meanwhile, or is refused; ask again.",
   shop: "a page cannot open it; open the design with `lamplane view FILE`, or write the values of the shop file into it",
 } as const;
 
 /** What an address asks for and the sheet does not have. */
 export const ADDRESS = {
-  noParameter: (key: string): string => `the address holds "${key}", which is no parameter; it was left out`,
-  noStep: (step: string, shown: string): string => `there is no step "${step}"; the sheet shows "${shown}"`,
-  noExample: (name: string): string => `there is no example "${name}"`,
+  noParameter: sentence(
+    (key: string) => `the address holds "${key}", which is no parameter; it was left out`,
+    "bed.angel",
+  ),
+  noStep: sentence(
+    ({ step, shown }: { step: string; shown: string }) => `there is no step "${step}"; the sheet shows "${shown}"`,
+    { step: "sawn", shown: "glue-up" },
+  ),
+  noExample: sentence((name: string) => `there is no example "${name}"`, "my-plane"),
   unreadable: "the design in the address cannot be read: it is cut off, spoiled or too long; ask for its file",
   ofFile: "the address is of a sheet that follows a file; open the file, or ask `lamplane view` for it",
 } as const;

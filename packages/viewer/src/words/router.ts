@@ -1,5 +1,7 @@
 // What the page says of the router's path.
+
 import type { CutRole } from "@lamplane/export/router";
+import { sentence } from "@lamplane/parameters/words";
 
 export const ROUTER = {
   open: "router path…",
@@ -41,11 +43,31 @@ export const ROUTER = {
     tab: "tab",
     stock: "stock",
   },
-  drawing: (title: string, tabs: number): string =>
-    `${title} from above: stock, outline, the cutter's path${tabs > 0 ? `, ${tabs} tabs` : ""}`,
-  reading: (time: string, whole: string, role: string, depth: string, cutter: string): string =>
-    `${time} of ${whole}: ${role}, ${depth}, ${cutter}`,
-  line: (number: number, count: number): string => `Line ${number} of ${count}`,
-  deep: (depth: string): string => `${depth} deep`,
-  over: (height: string): string => `${height} over the stock`,
+  drawing: sentence(
+    ({ title, tabs }: { title: string; tabs: number }) =>
+      `${title} from above: stock, outline, the cutter's path${tabs > 0 ? `, ${tabs} tabs` : ""}`,
+    { title: "Left cheek, inside up", tabs: 6 },
+  ),
+  reading: sentence(
+    ({
+      time,
+      whole,
+      role,
+      depth,
+      cutter,
+    }: {
+      time: string;
+      whole: string;
+      role: string;
+      depth: string;
+      cutter: string;
+    }) => `${time} of ${whole}: ${role}, ${depth}, ${cutter}`,
+    { time: "1:00", whole: "2:17", role: "pass", depth: "5.53 mm deep", cutter: "end-6" },
+  ),
+  line: sentence(({ number, count }: { number: number; count: number }) => `Line ${number} of ${count}`, {
+    number: 101,
+    count: 208,
+  }),
+  deep: sentence((depth: string) => `${depth} deep`, "4 mm"),
+  over: sentence((height: string) => `${height} over the stock`, "6 mm"),
 } as const;

@@ -1,4 +1,5 @@
 // What the page says of sharing a design: by address, by a code to scan, by a card to save.
+import { sentence } from "@lamplane/parameters/words";
 
 export const SHARE = {
   open: "share…",
@@ -23,10 +24,16 @@ export const SHARE = {
     page: "No code yet: enter the address of a page that a phone can open.",
     length: "No code: this design is too long for one. Send the address or the file.",
   },
-  shortCode: (whole: number, most: number): string =>
-    `The whole address has ${whole} characters; a code that a phone reads well holds ${most}. The code on the card opens the same plane without the file's comments.`,
+  shortCode: sentence(
+    ({ whole, most }: { whole: number; most: number }) =>
+      `The whole address has ${whole} characters; a code that a phone reads well holds ${most}. The code on the card opens the same plane without the file's comments.`,
+    { whole: 5210, most: 2331 },
+  ),
   wholeCode: "The code on the card holds the whole design file, comments included.",
-  cardPicture: (name: string): string => `Card of ${name}: its body opened along the glue lines, and its key figures`,
+  cardPicture: sentence(
+    (name: string) => `Card of ${name}: its body opened along the glue lines, and its key figures`,
+    "my-plane",
+  ),
 } as const;
 
 /** Figures on the card. */

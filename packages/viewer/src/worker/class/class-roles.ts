@@ -40,7 +40,10 @@ export function classRoles(files: readonly ClassText[]): ClassRoles | { readonly
   const shops = new Set([...designs.map(shopOf), ...designs.filter(({ isShop }) => isShop)]);
   const bases = named === undefined ? designs.filter((each) => !shops.has(each)) : designs.filter(isNamed(named));
   const [base] = bases;
-  if (!base) return { faults: [named === undefined ? CLASS.noBase(file.name) : CLASS.namedBase(file.name, named)] };
+  if (!base)
+    return {
+      faults: [named === undefined ? CLASS.noBase(file.name) : CLASS.namedBase({ roster: file.name, base: named })],
+    };
   if (bases.length > 1) return { faults: [CLASS.manyBases(bases.map(({ name }) => name))] };
   const own = others.flatMap((other): [string, ClassText][] => {
     const plane = planeOf(other);
