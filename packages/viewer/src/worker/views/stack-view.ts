@@ -190,7 +190,7 @@ function wedgeDimensions(drawn: DrawnPlane): Dimension[] {
     ...parameterDimension(
       drawn,
       "wedge.angle",
-      leaderShape(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 34, -6),
+      leaderShape(point((tip.x + butt.x) / 2 + 10, c + wedge.tip + 4), 34, -13),
       {
         unit: "°",
         before: "wedge ",
