@@ -1,5 +1,6 @@
 // One of the router's cutters: what it cuts and how fast it may go.
 import { choice, feed, length, requiredLength, text, turns } from "../parameter.ts";
+import { NAME_PATTERN } from "./name-pattern.ts";
 
 const MAKER = "the cutter's maker; the router's manual";
 
@@ -8,10 +9,7 @@ export const cutter = {
     default: "",
     required: true,
     maxLength: 30,
-    pattern: {
-      regex: /^[A-Za-z0-9](?:[A-Za-z0-9._-]*[A-Za-z0-9_-])?$/,
-      words: "letters, digits, dots, dashes and underscores",
-    },
+    pattern: NAME_PATTERN,
     name: "cutter name",
     help: "What the cutter is called in programs and on their sheets.",
     source: "maker's choice",

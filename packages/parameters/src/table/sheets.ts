@@ -1,5 +1,6 @@
 // A sheet that a router or laser cuts several flat things from.
 import { choice, count, lengthOrAuto, requiredLength, text } from "../parameter.ts";
+import { NAME_PATTERN } from "./name-pattern.ts";
 
 const MEASURED = "measured on the maker's sheet";
 
@@ -8,10 +9,7 @@ export const sheet = {
     default: "",
     required: true,
     maxLength: 30,
-    pattern: {
-      regex: /^[A-Za-z0-9](?:[A-Za-z0-9._-]*[A-Za-z0-9_-])?$/,
-      words: "letters, digits, dots, dashes and underscores",
-    },
+    pattern: NAME_PATTERN,
     name: "sheet name",
     help: "What the sheet is called in files and on drawings.",
     source: "maker's choice",
