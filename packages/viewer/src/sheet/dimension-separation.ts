@@ -14,7 +14,7 @@ const NOWHERE = -1;
 const OWN_LINES = { along: 2, angle: 1, leader: 0 };
 
 export interface SeparationOptions {
-  lay(dimension: Dimension): LaidDimension;
+  lay(dimension: Dimension, shape: DimensionShape): LaidDimension;
   boxOf(dimension: Dimension, laid: LaidDimension): NumberBox;
   /** px of the field; undefined where numbers may run out of it. */
   readonly width: number | undefined;
@@ -40,22 +40,21 @@ export function layOutApart(
 ): (LaidDimension | undefined)[] {
   const known: Known = { boxes: [...options.names], strokes: new Map() };
   for (const dimension of dimensions)
-    if (dimension.shape.kind === "along") known.strokes.set(dimension.id, options.lay(dimension).strokes);
+    if (dimension.shape.kind === "along")
+      known.strokes.set(dimension.id, options.lay(dimension, dimension.shape).strokes);
   const places = new Map<Dimension, LaidDimension>();
   const put = (dimension: Dimension) => {
-    const shapes = placesOf(dimension);
     const kept = holding ? ways.get(dimension.id) : undefined;
     if (kept === NOWHERE) return;
-    const tried = (kept === undefined ? shapes : [shapes[kept] ?? dimension.shape]).map((shape) =>
-      options.lay({ ...dimension, shape }),
-    );
-    const best = kept === undefined ? cheapest(dimension, tried, options, known) : 0;
-    ways.set(dimension.id, kept ?? best);
-    if (best === NOWHERE) {
+    const { way, laid } =
+      kept === undefined
+        ? cheapest(dimension, options, known)
+        : { way: kept, laid: options.lay(dimension, placeAt(dimension, kept) ?? dimension.shape) };
+    ways.set(dimension.id, way);
+    if (!laid) {
       known.strokes.delete(dimension.id);
       return;
     }
-    const laid = tried[best]!;
     places.set(dimension, laid);
     known.boxes.push(options.boxOf(dimension, laid));
     known.strokes.set(dimension.id, laid.strokes);
@@ -73,41 +72,45 @@ interface Known {
   readonly strokes: Map<string, readonly Stretch[]>;
 }
 
-function cheapest(dimension: Dimension, tried: readonly LaidDimension[], options: SeparationOptions, known: Known) {
-  let [best, least] = [0, Number.POSITIVE_INFINITY];
-  for (const [i, laid] of tried.entries()) {
-    const cost = placeCost(dimension, laid, options, known) + i * COST.place;
-    if (cost >= least) continue;
-    [best, least] = [i, cost];
-    if (cost < CLEAN) break;
+/** The first place that covers nothing; where there is none, for what always stands, the one that covers least. */
+function cheapest(dimension: Dimension, options: SeparationOptions, known: Known) {
+  let best: { readonly way: number; readonly laid: LaidDimension } | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (let way = 0; least >= CLEAN; way++) {
+    const shape = placeAt(dimension, way);
+    if (!shape) break;
+    const laid = options.lay(dimension, shape);
+    const cost = placeCost(dimension, laid, options, known, least) + way * COST.place;
+    if (cost < least) [best, least] = [{ way, laid }, cost];
   }
-  return least < CLEAN || dimension.isHeld ? best : NOWHERE;
+  return best && (least < CLEAN || dimension.isHeld) ? best : { way: NOWHERE, laid: undefined };
 }
 
+/** @param enough a cost at which the place is out of the question: what more it costs is not reckoned */
 function placeCost(
   dimension: Dimension,
   laid: LaidDimension,
   { boxOf, width, height, outlines, grips }: SeparationOptions,
   { boxes, strokes }: Known,
+  enough: number,
 ): number {
   const box = boxOf(dimension, laid);
-  const overlaps = [...boxes, ...grips].filter((other) => boxesOverlap(box, other)).length;
+  const overlaps = sum(boxes, (other) => Number(boxesOverlap(box, other)));
+  let cost = COST.overlap * (overlaps + sum(grips, (other) => Number(boxesOverlap(box, other))));
   const out =
     overrun(box.left, box.right, width) + overrun(box.top, box.bottom, height) + arcOverrun(dimension, laid, width);
-  const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
-  const covered = sum(outlines, (stretch) => lengthWithin(stretch, clear));
-  const struck = sum([...strokes], ([id, lines]) =>
-    id === dimension.id ? 0 : sum(lines, (line) => Math.sign(lengthWithin(line, box))),
-  );
+  cost += out > 0 ? COST.outside * (1 + out / 1000) : 0;
+  if (cost >= enough) return cost;
   const own = sum(laid.strokes.slice(0, OWN_LINES[dimension.shape.kind]), (line) => Math.sign(lengthWithin(line, box)));
   const lines = dimension.shape.kind === "angle" ? laid.strokes : laid.strokes.slice(0, laid.isLed ? 1 : 2);
   const crossing = sum(boxes, (other) => sum(lines, (line) => Math.sign(lengthWithin(line, other))));
-  return (
-    overlaps * COST.overlap +
-    (out > 0 ? COST.outside * (1 + out / 1000) : 0) +
-    covered * COST.outline +
-    (struck + own + crossing) * COST.struck
-  );
+  let struck = 0;
+  for (const [id, others] of strokes)
+    if (id !== dimension.id) struck += sum(others, (line) => Math.sign(lengthWithin(line, box)));
+  cost += (struck + own + crossing) * COST.struck;
+  if (cost >= enough) return cost;
+  const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };
+  return cost + COST.outline * sum(outlines, (stretch) => lengthWithin(stretch, clear));
 }
 
 /** px by which an angle's arc and level line run out of the field at its sides. */
@@ -118,32 +121,45 @@ const arcOverrun = ({ shape }: Dimension, { strokes }: LaidDimension, width: num
 const overrun = (from: number, to: number, size: number | undefined): number =>
   size === undefined ? 0 : Math.max(0, -SLACK - from) + Math.max(0, to - size - SLACK);
 
-const sum = <T>(all: readonly T[], of: (one: T) => number): number => all.reduce((total, one) => total + of(one), 0);
+function sum<T>(all: readonly T[], of: (one: T) => number): number {
+  let total = 0;
+  for (const one of all) total += of(one);
+  return total;
+}
 
 const SHARES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9, 0, 1];
 const RADII = [1, 1.25, 1.5, 0.8, 1.8, 2.2, 2.7];
-const FAR_RADII = [3.4, 4.2, 5.2]; // for what can be taken hold of alone: it always stands
+const HELD_RADII = [...RADII, 3.4, 4.2, 5.2]; // for what can be taken hold of: it always stands
 
-/** Places for a number, the one that it would like first. */
-function placesOf({ shape, isHeld }: Dimension): DimensionShape[] {
-  if (shape.kind === "along")
-    return tiersOf(shape).flatMap((tier) => SHARES.map((share) => ({ ...shape, tier, share })));
-  if (shape.kind === "angle")
-    return [...RADII, ...(isHeld ? FAR_RADII : [])].flatMap((more) =>
-      SHARES.map((share) => ({ ...shape, share, radius: shape.radius * more })),
-    );
-  return leaderShifts(shape.shift).map((shift) => ({ ...shape, shift }));
+/** A place for a number by how well it is liked, from 0, the best; undefined where there are no more. */
+function placeAt({ shape, isHeld }: Dimension, way: number): DimensionShape | undefined {
+  if (shape.kind === "leader") {
+    const shift = leaderShift(shape.shift, way);
+    return shift && { ...shape, shift };
+  }
+  const [row, share] = [Math.floor(way / SHARES.length), SHARES[way % SHARES.length]!];
+  if (shape.kind === "along") {
+    const tier = tiersOf(shape)[row];
+    return tier === undefined ? undefined : { ...shape, tier, share };
+  }
+  const more = (isHeld ? HELD_RADII : RADII)[row];
+  return more === undefined ? undefined : { ...shape, share, radius: shape.radius * more };
 }
 
 /** Its own line; under and over a view also one beyond the others, where a narrow field leaves no room on it. */
 const tiersOf = ({ side, tier }: Extract<DimensionShape, { kind: "along" }>): number[] =>
   side === "below" || side === "above" ? [tier, tier + 2] : [tier];
 
-/** Near before far: on either side, over and under, then longer. */
-function leaderShifts({ x, y }: SheetPoint): SheetPoint[] {
-  const down = Math.sign(y) || 1;
-  const sides = [x, -x, 2 * x, -2 * x, 0.4 * x, -0.4 * x];
-  return [0, 1, -1, 2, 3, 4].flatMap((steps) =>
-    [y + down * steps * STEP, -y - down * steps * STEP].flatMap((up) => sides.map((across) => ({ x: across, y: up }))),
-  );
+/** Lines further up or down, and shares of its way across, that a leader tries: on either side, over and under, then longer. */
+const LEADER_STEPS = [0, 1, -1, 2, 3, 4];
+const LEADER_SIDES = [1, -1, 2, -2, 0.4, -0.4];
+
+/** Near before far. */
+function leaderShift({ x, y }: SheetPoint, way: number): SheetPoint | undefined {
+  const sides = LEADER_SIDES.length;
+  const steps = LEADER_STEPS[Math.floor(way / (2 * sides))];
+  if (steps === undefined) return undefined;
+  const away = y + (Math.sign(y) || 1) * steps * STEP;
+  const isOver = way % (2 * sides) < sides;
+  return { x: LEADER_SIDES[way % sides]! * x, y: isOver ? away : -away };
 }

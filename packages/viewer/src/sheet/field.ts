@@ -9,7 +9,7 @@ import { createNumberLayer } from "./number-layer.ts";
 import { watchPointedPart } from "./pointed-part.ts";
 import { createStepMotion } from "./step-motion.ts";
 import { createViewDrawing } from "./view-drawing.ts";
-import { chooseDimensions, type FieldRoom, fitScaleOf, placeDimensions } from "./view-layout.ts";
+import { chooseDimensions, type FieldRoom, fitScaleOf, layOutView } from "./view-layout.ts";
 import type { WoodGrain } from "./wood-grain.ts";
 
 export interface Field {
@@ -69,9 +69,9 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     if (!holding || !scale || scale.width !== width)
       scale = fitScaleOf(view, plane, options, { width, tallest: tallest() }, isAtRest);
     caption.textContent = view.title;
-    drawing.drawView(view, scale, grainOf(plane));
     const dimensions = chooseDimensions(view, width);
-    const places = placeDimensions(dimensions, view, plane, scale, ways, holding);
+    const { places, names } = layOutView(dimensions, view, plane, scale, ways, holding);
+    drawing.drawView(view, scale, grainOf(plane), names);
     const shown = dimensions.flatMap((dimension, i) => {
       const place = places[i];
       return place && isWanted(dimension) ? [{ dimension, place }] : [];

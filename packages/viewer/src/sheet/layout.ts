@@ -1,6 +1,6 @@
 // From mm to pixels: the largest scale that fits, and where each dimension's lines and number stand. Pixels, y down.
 import { cosDeg, sinDeg } from "@lamplane/geometry";
-import type { Dimension, DimensionShape, SheetPoint, View } from "../protocol/view.ts";
+import type { DimensionShape, SheetPoint, View } from "../protocol/view.ts";
 import type { Stretch } from "./obstacles.ts";
 
 /** Room round a view for its dimensions, px. */
@@ -43,10 +43,10 @@ export const toSheet = ({ perMm, origin }: Scale, { x, y }: SheetPoint): SheetPo
   y: (origin.y - y) / perMm,
 });
 
-/** Lines of one dimension and where its number goes: its middle, or the end that is fixed. */
+/** Lines of one dimension, as paths, and where its number goes: its middle, or the end that is fixed. Most places are only tried, never drawn. */
 export interface LaidDimension {
-  readonly lines: string;
-  readonly arrows: string;
+  readonly lines: () => string;
+  readonly arrows: () => string;
   readonly number: SheetPoint;
   readonly hold: "middle" | "left" | "right";
   /** The same lines as straight stretches: other numbers keep off them. */
@@ -75,7 +75,7 @@ const GAP = 4; // px between the outline and an extension line
  * @param room of its number: the line is broken for it (ISO 129-1, numbers readable from below)
  */
 export function layOutDimension(
-  { shape }: Pick<Dimension, "shape">,
+  shape: DimensionShape,
   scale: Scale,
   box: View["box"],
   room: NumberRoom,
@@ -99,7 +99,7 @@ function layOutLevel(shape: Along, scale: Scale, box: View["box"], room: NumberR
   const [a, b] = [toPixels(scale, shape.from), toPixels(scale, shape.to)];
   const [left, right] = a.x < b.x ? [a, b] : [b, a];
   const ends = [left, right].map((p): Stretch => [p.x, p.y + sign * GAP, p.x, y + sign * OVER]);
-  const extensions = strokePath(ends);
+  const extensions = () => strokePath(ends);
   const span = right.x - left.x;
   const strokes: Stretch[] = [...ends, [left.x, y, right.x, y]];
   const free = Math.max(0, span - width - 22);
@@ -107,21 +107,20 @@ function layOutLevel(shape: Along, scale: Scale, box: View["box"], room: NumberR
   const number = { x: middle - after / 2, y };
   if (span >= width + 22) {
     const half = width / 2 + 2;
-    const lines = `${extensions}M${left.x} ${y}L${middle - half} ${y}M${middle + half} ${y}L${right.x} ${y}`;
     return {
-      lines,
-      arrows: arrowPath(left.x, y, 180) + arrowPath(right.x, y, 0),
+      lines: () => `${extensions()}M${left.x} ${y}L${middle - half} ${y}M${middle + half} ${y}L${right.x} ${y}`,
+      arrows: () => arrowPath(left.x, y, 180) + arrowPath(right.x, y, 0),
       number,
       hold: "middle",
       strokes,
     };
   }
-  const arrows = arrowPath(left.x, y, 0) + arrowPath(right.x, y, 180);
+  const arrows = () => arrowPath(left.x, y, 0) + arrowPath(right.x, y, 180);
   if (span >= width + 4) {
-    const lines = `${extensions}M${left.x - 14} ${y}L${left.x} ${y}M${right.x} ${y}L${right.x + 14} ${y}`;
+    const lines = () => `${extensions()}M${left.x - 14} ${y}L${left.x} ${y}M${right.x} ${y}L${right.x + 14} ${y}`;
     return { lines, arrows, number, hold: "middle", strokes };
   }
-  const lines = `${extensions}M${left.x - 14} ${y}L${right.x + 14} ${y}`;
+  const lines = () => `${extensions()}M${left.x - 14} ${y}L${right.x + 14} ${y}`;
   const share = shape.share ?? 0.5;
   if (share >= BEYOND)
     return { lines, arrows, number: { ...number, y: y + sign * BEYOND_LINE }, hold: "middle", strokes };
@@ -136,26 +135,25 @@ function layOutUpright(shape: Along, scale: Scale, box: View["box"], pitch: numb
   const [a, b] = [toPixels(scale, shape.from), toPixels(scale, shape.to)];
   const [top, bottom] = a.y < b.y ? [a, b] : [b, a];
   const ends = [top, bottom].map((p): Stretch => [p.x + sign * GAP, p.y, x + sign * OVER, p.y]);
-  const extensions = strokePath(ends);
+  const extensions = () => strokePath(ends);
   const strokes: Stretch[] = [...ends, [x, top.y, x, bottom.y]];
   const span = bottom.y - top.y;
   const high = 22 + room.below;
   const middle = top.y + (span - high) * (shape.share ?? 0.5) + 11;
   if (span >= high + 22) {
-    const lines = `${extensions}M${x} ${top.y}L${x} ${middle - 11}M${x} ${middle + 11 + room.below}L${x} ${bottom.y}`;
     return {
-      lines,
-      arrows: arrowPath(x, top.y, -90) + arrowPath(x, bottom.y, 90),
+      lines: () =>
+        `${extensions()}M${x} ${top.y}L${x} ${middle - 11}M${x} ${middle + 11 + room.below}L${x} ${bottom.y}`,
+      arrows: () => arrowPath(x, top.y, -90) + arrowPath(x, bottom.y, 90),
       number: { x, y: middle },
       hold: "middle",
       strokes,
     };
   }
-  const lines = `${extensions}M${x} ${top.y - 14}L${x} ${bottom.y + 14}`;
   const isUnder = (shape.share ?? 0.5) > 0.5;
   return {
-    lines,
-    arrows: arrowPath(x, top.y, 90) + arrowPath(x, bottom.y, -90),
+    lines: () => `${extensions()}M${x} ${top.y - 14}L${x} ${bottom.y + 14}`,
+    arrows: () => arrowPath(x, top.y, 90) + arrowPath(x, bottom.y, -90),
     number: { x, y: isUnder ? bottom.y + 26 : top.y - 26 - room.below },
     hold: "middle",
     strokes,
@@ -185,8 +183,8 @@ function layOutAngle(shape: Angle, scale: Scale, room: NumberRoom): LaidDimensio
     return isFree(from) && isFree(to) ? [[from.x, from.y, to.x, to.y]] : [];
   });
   const strokes: Stretch[] = [[at.x, at.y, level.x, level.y], ...arc];
-  const arrows = arrowPath(begin.x, begin.y, 90 - fromAngle) + arrowPath(end.x, end.y, -90 - toAngle);
-  return { lines: strokePath(strokes), arrows, number, hold: "middle", strokes };
+  const arrows = () => arrowPath(begin.x, begin.y, 90 - fromAngle) + arrowPath(end.x, end.y, -90 - toAngle);
+  return { lines: () => strokePath(strokes), arrows, number, hold: "middle", strokes };
 }
 
 const strokePath = (strokes: readonly Stretch[]): string =>
@@ -201,10 +199,10 @@ function layOutLeader(shape: Extract<DimensionShape, { kind: "leader" }>, scale:
     [at.x, at.y, end.x, end.y],
     [end.x, end.y, end.x + shelf, end.y],
   ];
-  const dot = `M${at.x - 2.2} ${at.y}a2.2 2.2 0 1 0 4.4 0a2.2 2.2 0 1 0 -4.4 0`;
+  const dot = () => `M${at.x - 2.2} ${at.y}a2.2 2.2 0 1 0 4.4 0a2.2 2.2 0 1 0 -4.4 0`;
   const number = { x: end.x + shelf, y: end.y };
   const hold = toRight ? "left" : "right";
-  return { lines: strokePath(strokes), arrows: dot, number, hold, strokes, isLed: true };
+  return { lines: () => strokePath(strokes), arrows: dot, number, hold, strokes, isLed: true };
 }
 
 /** A filled arrow whose tip stands at (x, y) and that points the way of `turn`, degrees clockwise from the right. */

@@ -14,7 +14,7 @@ const PER_CHARACTER = 7.6; // a number that only follows
 const ROUND_INPUT = 2;
 const [LEAST_DIGITS, SPARE_DIGITS] = [2, 0.6]; // as the input makes itself wide
 
-export function numberWidth({ value, unit, before = "", parameter }: Dimension, style: LengthStyle): number {
+function numberWidth({ value, unit, before = "", parameter }: Dimension, style: LengthStyle): number {
   const { length } = formatOnDrawing(value, unit, style);
   const words = before === "" ? 0 : before.length * PER_SMALL + 3;
   if (!parameter) return words + (length + 2) * PER_CHARACTER;
@@ -23,10 +23,11 @@ export function numberWidth({ value, unit, before = "", parameter }: Dimension, 
 
 const [HIGH, AUTO_WIDE, AUTO_HIGH] = [25, 36, 20]; // px: a number, and the `auto` at its side or under it
 
-/** What a number takes of the line that it stands on. */
-export function numberRoom({ parameter, shape }: Dimension, width: number): NumberRoom {
-  const isUpright = autoPosition(shape) === "upright";
-  const auto = hasAuto(parameter);
+/** What a dimension's number takes of the line that it stands on. */
+export function numberRoom(dimension: Dimension, style: LengthStyle): NumberRoom {
+  const width = numberWidth(dimension, style);
+  const isUpright = autoPosition(dimension.shape) === "upright";
+  const auto = hasAuto(dimension.parameter);
   return { width, right: auto && !isUpright ? AUTO_WIDE : 0, below: auto && isUpright ? AUTO_HIGH : 0 };
 }
 
@@ -36,8 +37,7 @@ function hasAuto(parameter: string | undefined): boolean {
 }
 
 /** What a number covers, its `auto` with it. */
-export function numberBox(dimension: Dimension, { number, hold }: LaidDimension, width: number): NumberBox {
-  const { right, below } = numberRoom(dimension, width);
+export function numberBox({ number, hold }: LaidDimension, { width, right, below }: NumberRoom): NumberBox {
   const left = number.x - { left: 0, middle: width / 2, right: width + right }[hold];
   return {
     left,

@@ -29,29 +29,26 @@ export const boxesOverlap = (a: NumberBox, b: NumberBox): boolean =>
 
 /** Px of a stretch within a box: 0 where it passes by. @see Liang and Barsky, line clipping */
 export function lengthWithin([x1, y1, x2, y2]: Stretch, { left, right, top, bottom }: NumberBox): number {
+  if ((x1 < left && x2 < left) || (x1 > right && x2 > right)) return 0;
+  if ((y1 < top && y2 < top) || (y1 > bottom && y2 > bottom)) return 0;
   let [enters, leaves] = [0, 1];
   const [dx, dy] = [x2 - x1, y2 - y1];
-  for (const [p, q] of [
-    [-dx, x1 - left],
-    [dx, right - x1],
-    [-dy, y1 - top],
-    [dy, bottom - y1],
-  ] as const) {
-    if (p === 0) {
-      if (q < 0) return 0;
-      continue;
-    }
-    const share = q / p;
-    if (p < 0) enters = Math.max(enters, share);
-    else leaves = Math.min(leaves, share);
-    if (enters >= leaves) return 0;
+  if (dx !== 0) {
+    const [a, b] = [(left - x1) / dx, (right - x1) / dx];
+    enters = Math.max(enters, Math.min(a, b));
+    leaves = Math.min(leaves, Math.max(a, b));
   }
-  return (leaves - enters) * Math.hypot(dx, dy);
+  if (dy !== 0) {
+    const [a, b] = [(top - y1) / dy, (bottom - y1) / dy];
+    enters = Math.max(enters, Math.min(a, b));
+    leaves = Math.min(leaves, Math.max(a, b));
+  }
+  return enters >= leaves ? 0 : (leaves - enters) * Math.hypot(dx, dy);
 }
 
 const NAME = { character: 7.4, high: 17, halo: 3 }; // px: names are written a little larger than this reckons
 
-/** What the names on the parts cover; none where the drawing is too small for them, or a name would lie on an outline. */
+/** What each name on the parts covers; none where the drawing is too small for them, or a name would lie on an outline. */
 export function nameBoxes(view: View, scale: Scale, outlines: readonly Stretch[]): (NumberBox | undefined)[] {
   return view.labels.map(({ text, at }) => {
     const { x, y } = toPixels(scale, at);

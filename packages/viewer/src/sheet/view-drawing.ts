@@ -2,7 +2,7 @@
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { View, ViewMark } from "../protocol/view.ts";
 import { type LaidDimension, type Scale, toPixels } from "./layout.ts";
-import { nameBoxes, outlineStretches } from "./obstacles.ts";
+import type { LaidView } from "./view-layout.ts";
 import { createGrainPatterns, grainId, lightGradients, type WoodGrain } from "./wood-grain.ts";
 
 export interface ViewDrawing {
@@ -11,7 +11,8 @@ export interface ViewDrawing {
   readonly marks: SVGGElement;
   /** What is drawn over the marks: names, lines and arrows of dimensions. */
   readonly others: readonly SVGElement[];
-  drawView(view: View, scale: Scale, grain: WoodGrain): void;
+  /** @param names what each name on the parts covers; undefined for one that has no room */
+  drawView(view: View, scale: Scale, grain: WoodGrain, names: LaidView["names"]): void;
   drawDimensionLines(places: readonly LaidDimension[]): void;
 }
 
@@ -47,23 +48,23 @@ export function createViewDrawing(name: View["name"], isClipped: boolean): ViewD
     overlay,
     marks,
     others: [names, lines, arrows],
-    drawView(view, scale, grain) {
+    drawView(view, scale, grain, nameBoxes) {
       const { perMm, origin, width, height } = scale;
       setAttributes(element, { width, height, viewBox: `0 0 ${width} ${height}` });
       setAttributes(marks, { transform: `translate(${origin.x} ${origin.y}) scale(${perMm})` });
       patterns.draw(grain);
       reconcileChildren(marks, view.marks, () => svg("path"), markStyle(name));
       if (isClipped) for (const rect of [window, frame]) setAttributes(rect, boxInPixels(view, scale));
-      drawNames(names, view, scale);
+      drawNames(names, view, scale, nameBoxes);
     },
     drawDimensionLines(places) {
       drawPaths(
         lines,
-        places.map((place) => place.lines),
+        places.map((place) => place.lines()),
       );
       drawPaths(
         arrows,
-        places.map((place) => place.arrows),
+        places.map((place) => place.arrows()),
       );
     },
   };
@@ -74,9 +75,7 @@ function boxInPixels({ box }: View, scale: Scale) {
   return { x: a.x, y: b.y, width: b.x - a.x, height: a.y - b.y };
 }
 
-function drawNames(group: SVGGElement, view: View, scale: Scale) {
-  const { labels } = view;
-  const boxes = nameBoxes(view, scale, outlineStretches(view, scale));
+function drawNames(group: SVGGElement, { labels }: View, scale: Scale, boxes: LaidView["names"]) {
   reconcileChildren(
     group,
     labels.filter((_, i) => boxes[i] !== undefined),

@@ -1,11 +1,18 @@
 // How a view and its numbers lie on a field of some width: which numbers there is room for, the scale, the place of each. Pure.
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { Dimension, View } from "../protocol/view.ts";
-import { layOutApart } from "./dimension-separation.ts";
+import { layOutApart, type SeparationOptions } from "./dimension-separation.ts";
 import { gripBoxes } from "./grips.ts";
-import { FRACTION_ROOM, type LaidDimension, layOutDimension, type Padding, type Scale } from "./layout.ts";
-import { numberBox, numberRoom, numberWidth } from "./number-box.ts";
-import { type NumberBox, nameBoxes, outlineStretches, type Stretch } from "./obstacles.ts";
+import {
+  FRACTION_ROOM,
+  type LaidDimension,
+  layOutDimension,
+  type NumberRoom,
+  type Padding,
+  type Scale,
+} from "./layout.ts";
+import { numberBox, numberRoom } from "./number-box.ts";
+import { type NumberBox, nameBoxes, outlineStretches } from "./obstacles.ts";
 import { fitView } from "./view-fit.ts";
 
 type Sides = Pick<Padding, "left" | "right">;
@@ -48,61 +55,69 @@ export function fitScaleOf(
   isAtRest: (dimension: Dimension) => boolean,
 ): Scale {
   const dimensions = chooseDimensions(view, width).filter((dimension) => width >= ROOMY || isAtRest(dimension));
+  const rooms = numberRooms(dimensions, plane);
   return fitView({
     box: view.box,
     width,
     tallest,
     most: sidePadding(room, width, plane.design.units === "in"),
     boxesAt(scale, withinSides) {
-      const laying = layingAt(scale, view, plane);
+      const laying = layingAt(scale, view, plane, rooms);
       const width = withinSides ? scale.width : undefined;
-      const places = layOutApart(dimensions, { ...laying, width, height: undefined }, new Map(), false);
+      const options = { ...laying, names: laying.clearNames, width, height: undefined };
+      const places = layOutApart(dimensions, options, new Map(), false);
       const numbers = places.flatMap((place, i) => (place ? [laying.boxOf(dimensions[i]!, place)] : []));
-      return [...numbers, ...laying.names, ...laying.grips];
+      return [...numbers, ...laying.clearNames, ...laying.grips];
     },
   });
 }
 
+/** Where numbers and names stand on a view; undefined for one that finds no place. */
+export interface LaidView {
+  readonly places: readonly (LaidDimension | undefined)[];
+  readonly names: readonly (NumberBox | undefined)[];
+}
+
 /**
- * Where each dimension stands at a scale; undefined for one that finds no place.
+ * Where each dimension and each name stands at a scale.
  * @param ways way that each leader went last, by the dimension's id; brought up to date
  * @param holding the hand is on a number: then no leader leaves its way
  */
-export function placeDimensions(
+export function layOutView(
   dimensions: readonly Dimension[],
   view: View,
   plane: SheetPlane,
   scale: Scale,
   ways: Map<string, number>,
   holding: boolean,
-): (LaidDimension | undefined)[] {
-  return layOutApart(
-    dimensions,
-    { ...layingAt(scale, view, plane), width: scale.width, height: scale.height },
-    ways,
-    holding,
-  );
+): LaidView {
+  const laying = layingAt(scale, view, plane, numberRooms(dimensions, plane));
+  const { width, height } = scale;
+  const places = layOutApart(dimensions, { ...laying, names: laying.clearNames, width, height }, ways, holding);
+  return { places, names: laying.names };
 }
 
-interface Laying {
-  lay(dimension: Dimension): LaidDimension;
-  boxOf(dimension: Dimension, place: LaidDimension): NumberBox;
-  readonly outlines: readonly Stretch[];
-  readonly names: readonly NumberBox[];
-  readonly grips: readonly NumberBox[];
+interface Laying extends Pick<SeparationOptions, "lay" | "boxOf" | "outlines" | "grips"> {
+  readonly names: LaidView["names"];
+  readonly clearNames: readonly NumberBox[];
 }
 
-function layingAt(scale: Scale, view: View, plane: SheetPlane): Laying {
-  const style = plane.design;
-  const inFractions = style.units === "in";
-  const room = (dimension: Dimension) => numberRoom(dimension, numberWidth(dimension, style));
+type NumberRooms = ReadonlyMap<string, NumberRoom>;
+
+/** By the dimensions' ids: the same at every scale. */
+const numberRooms = (dimensions: readonly Dimension[], { design }: SheetPlane): NumberRooms =>
+  new Map(dimensions.map((dimension) => [dimension.id, numberRoom(dimension, design)]));
+
+function layingAt(scale: Scale, view: View, plane: SheetPlane, rooms: NumberRooms): Laying {
+  const inFractions = plane.design.units === "in";
   const outlines = outlineStretches(view, scale);
-  const names = nameBoxes(view, scale, outlines).filter((box) => box !== undefined);
+  const names = nameBoxes(view, scale, outlines);
   return {
-    lay: (dimension) => layOutDimension(dimension, scale, view.box, room(dimension), inFractions),
-    boxOf: (dimension, place) => numberBox(dimension, place, numberWidth(dimension, style)),
+    lay: ({ id }, shape) => layOutDimension(shape, scale, view.box, rooms.get(id)!, inFractions),
+    boxOf: ({ id }, place) => numberBox(place, rooms.get(id)!),
     outlines,
     names,
+    clearNames: names.filter((box) => box !== undefined),
     grips: view.name === "elevation" ? gripBoxes(view, plane, scale) : [],
   };
 }
