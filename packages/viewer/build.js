@@ -2,6 +2,7 @@
 import { copyFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { isUpToDate } from "./build-age.js";
+import { openingPlaneJson } from "./opening-plane-json.js";
 import { writeServiceWorker } from "./write-service-worker.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
@@ -11,6 +12,7 @@ const MADE_OF = [
   "index.html",
   "vite.config.ts",
   "build.js",
+  "opening-plane-json.js",
   "write-service-worker.js",
   "package.json",
   "THIRD-PARTY.md",
@@ -32,8 +34,9 @@ if (
   )
 ) {
   const { build } = await import("vite");
+  const OPENING_PLANE = JSON.stringify(await openingPlaneJson(build, here));
   for (const mode of ["production", "body", "guide", "bench", "class", "router", "share", "pack"])
-    await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn" });
+    await build({ root: here, mode, configFile: `${here}vite.config.ts`, logLevel: "warn", define: { OPENING_PLANE } });
   copyFileSync(`${here}THIRD-PARTY.md`, `${here}dist/licences.txt`);
   writeServiceWorker(`${here}dist/`, `${here}src/offline/service-worker.js`);
 }

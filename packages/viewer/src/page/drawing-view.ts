@@ -3,6 +3,7 @@ import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
 import type { FigureWords, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { RAMP_KIND } from "../words/page.ts";
+import { DetailViews } from "./detail-views.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 import { paintWood } from "./wood-tones.ts";
@@ -25,9 +26,12 @@ function rampKind({ views }: SheetPlane): keyof typeof RAMP_KIND | undefined {
 export class DrawingView {
   readonly #parts: SheetParts;
   readonly #timer: LatencyTimer;
+  readonly #details: DetailViews;
   #figures: Readonly<Record<string, FigureWords>> = {};
   #cures: { readonly findings: readonly RemediedFinding[]; readonly requestId: number } | undefined;
   #plane: SheetPlane | undefined;
+  /** Of sheet and window, for which the views are drawn, px. */
+  #size: { readonly width: number; readonly height: number } | undefined;
   /** Whether the steps are gone through: then the plane at work is one of them. */
   #isBuilding = false;
   /** Whether the hand is on a number: then scales and notes keep their places. */
@@ -36,6 +40,7 @@ export class DrawingView {
   constructor(parts: SheetParts, timer: LatencyTimer) {
     this.#parts = parts;
     this.#timer = timer;
+    this.#details = new DetailViews(parts.fields);
   }
 
   get figures(): Readonly<Record<string, FigureWords>> {
@@ -47,6 +52,12 @@ export class DrawingView {
     return this.#plane;
   }
 
+  /** px; read off the page once, then as the page reports it: reading it between two drawings would lay the page out. */
+  sheetWidth(): number {
+    this.#size ??= { width: this.#parts.sheet.clientWidth, height: innerHeight };
+    return this.#size.width;
+  }
+
   setFigureWords(figures: Readonly<Record<string, FigureWords>>): void {
     this.#figures = figures;
   }
@@ -55,11 +66,12 @@ export class DrawingView {
     this.#announceKind(plane);
     this.#plane = plane;
     paintWood(document.documentElement, plane.design.wood.body);
-    this.#drawViews();
+    this.#drawElevation();
     this.#parts.iron.show(plane);
     this.#parts.measure.show(plane);
     void this.#parts.sheet.offsetHeight; // laid out now, so that the measured time holds all of it
     this.#timer.finish("elevation", requestId);
+    this.#details.draw(plane, this.isDragging, () => this.#timer.finish("details", requestId));
   }
 
   /** A ramp that turns curved, or straight again, while one design is changed. */
@@ -119,8 +131,17 @@ export class DrawingView {
     this.#drawLeaders();
   }
 
+  /** Draws everything anew where it has another size. */
+  resized(): void {
+    const last = this.#size;
+    this.#size = { width: this.#parts.sheet.clientWidth, height: innerHeight };
+    if (last?.width === this.#size.width && last.height === this.#size.height) this.#drawLeaders();
+    else this.redraw();
+  }
+
   redraw(): void {
-    this.#drawViews();
+    this.#drawElevation();
+    this.#drawDetails();
     if (this.#plane) this.#parts.measure.show(this.#plane);
     this.#drawLeaders();
   }
@@ -134,10 +155,15 @@ export class DrawingView {
     body.refit();
   }
 
-  #drawViews() {
-    const { fields } = this.#parts;
+  #drawElevation() {
+    const view = this.#plane?.views.find(({ name }) => name === "elevation");
+    if (view) this.#parts.fields.elevation.draw(view, this.#plane!, this.isDragging);
+  }
+
+  #drawDetails() {
     if (!this.#plane) return;
-    for (const view of this.#plane.views) fields[view.name].draw(view, this.#plane, this.isDragging);
+    this.#details.draw(this.#plane, this.isDragging, () => {});
+    this.#details.flush();
   }
 
   #drawLeaders() {

@@ -9,7 +9,7 @@ export class LatencyTimer {
   }
 
   /** A request that was overtaken is never drawn, and never finished. */
-  finish(what: "elevation" | "words" | "solid", requestId: number): void {
+  finish(what: "elevation" | "details" | "words" | "solid", requestId: number): void {
     const start = this.#starts.get(requestId);
     if (start !== undefined) performance.measure(`lamplane ${what}`, { start, end: performance.now() });
   }

@@ -1,9 +1,9 @@
 // The sheet as a whole: the way of a change from the hand through the worker to the drawing. The newest request wins.
-import { PLOT_SIZE, STEP_ROOM } from "@lamplane/sheets";
+import { STEP_ROOM } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
-import { PX_PER_MM } from "../plots/plot-field.ts";
+import { plotWidth } from "../plots/plot-field.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
-import type { WorkerResponse } from "../protocol/messages.ts";
+import { UNREQUESTED, type WorkerResponse } from "../protocol/messages.ts";
 import { type AddressState, isBenchAddress, isClassAddress, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
@@ -18,14 +18,11 @@ import { Fallback } from "./fallback.ts";
 import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
+import { isOpeningPlane, openingPlane } from "./opening-plane.ts";
 import { watchPage } from "./page-events.ts";
 import { goToBench, type SharingContext, shareDrawn, showRouterPath } from "./sharing.ts";
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
 import { switchTheme } from "./theme.ts";
-
-const NARROW = 708; // px: as in the style sheet; wider, plots stand in two columns
-const LEAST_PLOT = 100; // mm: a plot keeps its letters and gives up room where its column is narrow
-const PLOT_STEP = 2; // mm: a sheet a little wider has the same plots
 
 type ResponseHandlers = {
   readonly [K in WorkerResponse["kind"]]: (response: Extract<WorkerResponse, { kind: K }>) => void;
@@ -81,7 +78,16 @@ export class SheetController {
   begin(): void {
     const { beginning } = this.#store.now();
     this.#parts.toolbar.mark(beginning.kind === "example" ? beginning.name : undefined);
+    this.#drawOpening();
     this.#loader.begin();
+  }
+
+  #drawOpening(): void {
+    const plane = this.#drawing.plane ? undefined : openingPlane(this.#store.now());
+    if (!plane) return;
+    this.#drawing.layOutFor(plane.stage);
+    this.#timer.begin(UNREQUESTED);
+    this.#drawing.drawPlane(plane, UNREQUESTED);
   }
 
   #stateChanged(what: "design" | "stage" | "beginning", holding: boolean) {
@@ -165,8 +171,8 @@ export class SheetController {
       themeChanged: () => this.#parts.body.recolour(),
       filesDropped: (files) => this.#files.openFiles(files),
       resized: () => {
-        drawing.redraw();
-        if (drawing.plane && this.#plotWidth() !== this.#plottedWidth) this.#requestSheet();
+        drawing.resized();
+        if (drawing.plane && plotWidth(drawing.sheetWidth()) !== this.#plottedWidth) this.#requestSheet();
       },
       printing: (isPrinting) => drawing.fitTo(isPrinting),
       addressChanged: (hash) =>
@@ -185,7 +191,7 @@ export class SheetController {
     this.#parts.toolbar.showWays(back, forth);
     this.#drawing.layOutFor(stage);
     this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
-    this.#plottedWidth = this.#plotWidth();
+    this.#plottedWidth = plotWidth(this.#drawing.sheetWidth());
     const step = this.#parts.steps.pictureWidth() ?? STEP_ROOM.width;
     this.#requestId = this.#engine.show(this.#designQuery(), { plots: this.#plottedWidth, step });
     this.#timer.begin(this.#requestId);
@@ -194,12 +200,6 @@ export class SheetController {
   #designQuery() {
     const { changes, stage } = this.#store.now();
     return { base: this.#loader.base, changes: [...changes], stage };
-  }
-
-  #plotWidth(): number {
-    const { clientWidth } = this.#parts.sheet;
-    const column = clientWidth / (clientWidth < NARROW ? 1 : 2) / PX_PER_MM;
-    return Math.min(PLOT_SIZE.width, Math.max(LEAST_PLOT, Math.floor(column / PLOT_STEP) * PLOT_STEP)); // mm
   }
 
   #shared(): SharingContext {
@@ -226,9 +226,11 @@ export class SheetController {
     },
     skipped: () => {},
     plane: (response) => {
+      const isFirst = this.#drawnRequestId === 0;
       this.#drawnRequestId = response.requestId;
       const held = this.#store.now();
       if (this.#isLatest(response) && this.#loader.isLoadedFrom(held.beginning)) this.#fallback.keep(held);
+      if (isFirst && this.#drawing.plane && isOpeningPlane(response.plane)) return; // it is drawn already
       this.#drawing.drawPlane(response.plane, response.requestId);
     },
     words: ({ words, requestId }) => this.#drawing.showWords(words, this.#store.now().stage, requestId),

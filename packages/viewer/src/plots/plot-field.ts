@@ -1,5 +1,5 @@
 // A plot on the sheet: the same picture that a pack would hold, drawn in the sheet's own ink.
-import type { Picture, PictureMark } from "@lamplane/sheets";
+import { type Picture, type PictureMark, PLOT_SIZE } from "@lamplane/sheets";
 import { html, svg } from "../elements.ts";
 import { pathOf } from "../path-data.ts";
 import type { MouthFilm } from "../protocol/mouth-film.ts";
@@ -38,6 +38,15 @@ export function createPlotFields(): PlotFields {
 
 /** px to the mm: a picture's letters are then as large as the sheet's. */
 export const PX_PER_MM = 3.9;
+const NARROW = 708; // px: as in the style sheet; wider, plots stand in two columns
+const LEAST_WIDTH = 100; // mm: a plot keeps its letters and gives up room where its column is narrow
+const WIDTH_STEP = 2; // mm: a sheet a little wider has the same plots
+
+/** Of a plot on a sheet of some width. @param sheetWidth px @returns mm */
+export function plotWidth(sheetWidth: number): number {
+  const column = sheetWidth / (sheetWidth < NARROW ? 1 : 2) / PX_PER_MM;
+  return Math.min(PLOT_SIZE.width, Math.max(LEAST_WIDTH, Math.floor(column / WIDTH_STEP) * WIDTH_STEP));
+}
 /** The least with which they can be read: on a phone the drawing is worth more than the largest letters. */
 export const LEAST_PX_PER_MM = 3;
 const PHONE = 480; // px

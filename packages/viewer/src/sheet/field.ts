@@ -23,6 +23,7 @@ export interface Field {
   spotAt(pixels: SheetPoint): SheetPoint;
   scale(): Scale | undefined;
   readonly overlay: SVGGElement;
+  isInView(): boolean;
   /** Shows every number of the view, or those of what can be taken hold of and of the part that is pointed at. */
   showAll(isAll: boolean): void;
 }
@@ -54,6 +55,10 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   let width = 0; // px: kept, since reading it between two drawings would lay the page out each time
   new ResizeObserver(([entry]) => {
     width = Math.round(entry!.contentRect.width);
+  }).observe(board);
+  let isInView = false;
+  new IntersectionObserver((entries) => {
+    isInView = entries.at(-1)!.isIntersecting;
   }).observe(board);
 
   const isAtRest = ({ part, isHeld }: Dimension): boolean => isAll || part === undefined || isHeld === true;
@@ -99,6 +104,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
       if (last) draw(...last);
     },
     overlay: drawing.overlay,
+    isInView: () => isInView,
     scale: () => scale,
     pixelsOf: (spot) => toPixels(scale!, spot),
     spotAt: (pixels) => toSheet(scale!, pixels),

@@ -57,11 +57,11 @@ export function startEngine(
   const firstSheet = new Promise<void>((resolve) => {
     finishFirst = resolve;
   });
-  const drawing = latestOnly(makeWorker(), (response) => {
+  const drawing = latestOnly(makeWorker, (response) => {
     onResponse(response);
     if (!BEFORE_A_SHEET.includes(response.kind)) finishFirst();
   });
-  const shaping = latestOnly(makeWorker(), only(OF_BODY, onResponse));
+  const shaping = latestOnly(makeWorker, only(OF_BODY, onResponse));
   const patient = startedLate(fetchPatient, only(OF_PATIENT, onResponse));
   let [requestId, pause] = [0, 0];
 
@@ -101,8 +101,9 @@ const only =
     if (kinds.includes(response.kind)) onResponse(response);
   };
 
-/** A worker that works on one request at a time; of what comes meanwhile only the last is sent next. */
-function latestOnly(worker: Worker, onResponse: ResponseHandler) {
+/** A worker that works on one request at a time; of what comes meanwhile only the last is sent next. It starts with the first text. */
+function latestOnly(makeWorker: () => Worker, onResponse: ResponseHandler) {
+  let worker: Worker | undefined;
   let pending: number | undefined;
   let waiting: WorkerRequest | undefined;
   const send = (request: WorkerRequest) => {
@@ -111,9 +112,9 @@ function latestOnly(worker: Worker, onResponse: ResponseHandler) {
       return;
     }
     pending = request.requestId;
-    worker.postMessage(request);
+    worker?.postMessage(request);
   };
-  worker.onmessage = ({ data }: MessageEvent<WorkerResponse>) => {
+  const receive = ({ data }: MessageEvent<WorkerResponse>) => {
     if (data.requestId === pending && data.kind !== "plane") {
       const next = waiting;
       [pending, waiting] = [undefined, undefined];
@@ -121,7 +122,14 @@ function latestOnly(worker: Worker, onResponse: ResponseHandler) {
     }
     onResponse(data);
   };
-  return { send, open: (request: OpenRequest) => worker.postMessage(request) };
+  const start = (): Worker => Object.assign(makeWorker(), { onmessage: receive });
+  return {
+    send,
+    open(request: OpenRequest) {
+      worker ??= start();
+      worker.postMessage(request);
+    },
+  };
 }
 
 /** A worker that is started when it is first needed: the first picture should not wait for it. */

@@ -1,0 +1,43 @@
+// Mouth, stack and end beside the elevation: drawn after it, those in view at once, the others when the hand rests.
+import type { SheetPlane } from "../protocol/sheet-data.ts";
+import type { View } from "../protocol/view.ts";
+import type { Field } from "../sheet/field.ts";
+
+const REST = 120; // ms without another drawing
+
+export class DetailViews {
+  readonly #fields: Readonly<Record<View["name"], Field>>;
+  #pending: { readonly draw: (view: View) => void; readonly views: readonly View[] } | undefined;
+  #soon = 0;
+  #later = 0;
+
+  constructor(fields: Readonly<Record<View["name"], Field>>) {
+    this.#fields = fields;
+  }
+
+  /** @param drawn called once all of them are drawn, unless another drawing comes before */
+  draw(plane: SheetPlane, isDragging: boolean, drawn: () => void): void {
+    const views = plane.views.filter(({ name }) => name !== "elevation");
+    const draw = (view: View) => this.#fields[view.name].draw(view, plane, isDragging);
+    this.#pending = { draw, views };
+    clearTimeout(this.#soon);
+    clearTimeout(this.#later);
+    this.#soon = window.setTimeout(() => this.#drawPending(({ name }) => this.#fields[name].isInView()));
+    this.#later = window.setTimeout(() => {
+      this.flush();
+      drawn();
+    }, REST);
+  }
+
+  /** Draws at once what is still to be drawn. */
+  flush(): void {
+    this.#drawPending(() => true);
+  }
+
+  #drawPending(isWanted: (view: View) => boolean): void {
+    if (!this.#pending) return;
+    const { draw, views } = this.#pending;
+    this.#pending = { draw, views: views.filter((view) => !isWanted(view)) };
+    views.filter(isWanted).forEach(draw);
+  }
+}
