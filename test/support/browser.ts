@@ -73,16 +73,21 @@ export async function showEverything(page: Page): Promise<void> {
   await page.evaluate(() => scrollTo(0, 0));
 }
 
-const DRAWN = ["elevation", "words", "solid"] as const;
+const DRAWN = ["elevation", "details", "words", "solid"] as const;
 type Counts = Readonly<Record<(typeof DRAWN)[number], number>>;
 
-const NOTHING: Counts = { elevation: 0, words: 0, solid: 0 };
+const NOTHING: Counts = { elevation: 0, details: 0, words: 0, solid: 0 };
 
-/** How often the page has redrawn its elevation, the words beside it, or its body. */
+/** How often the page has redrawn its elevation, the details beside it, its words, or its body. */
 export const countRedraws = (page: Page, what: keyof Counts): Promise<number> =>
   page.evaluate((name) => performance.getEntriesByName(name).length, `lamplane ${what}`);
 
-/** Waits until elevation, words and body have been drawn more often than before. */
+async function countAll(page: Page): Promise<Counts> {
+  const counts = await Promise.all(DRAWN.map(async (what) => [what, await countRedraws(page, what)] as const));
+  return Object.fromEntries(counts) as Counts;
+}
+
+/** Waits until elevation, details, words and body have been drawn more often than before. */
 export async function waitForRedraw(page: Page, before: Counts = NOTHING): Promise<void> {
   await page.waitForFunction(
     (counts) =>
@@ -93,14 +98,14 @@ export async function waitForRedraw(page: Page, before: Counts = NOTHING): Promi
 
 /** Does something to the page and waits until everything on it has followed. */
 export async function actAndWait(page: Page, act: () => Promise<unknown>): Promise<void> {
-  const [elevation, words, solid] = await Promise.all(DRAWN.map((what) => countRedraws(page, what)));
+  const before = await countAll(page);
   await act();
-  await waitForRedraw(page, { elevation: elevation!, words: words!, solid: solid! });
+  await waitForRedraw(page, before);
 }
 
 /** Does something and waits for the drawing and its words; the body may be out of sight. */
 export async function actAndDraw(page: Page, act: () => Promise<unknown>): Promise<void> {
-  const [elevation, words] = await Promise.all([countRedraws(page, "elevation"), countRedraws(page, "words")]);
+  const before = await countAll(page);
   await act();
-  await waitForRedraw(page, { elevation, words, solid: -1 });
+  await waitForRedraw(page, { ...before, solid: -1 });
 }
