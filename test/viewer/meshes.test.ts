@@ -7,6 +7,7 @@ import { partsOf } from "@lamplane/parameters/solids";
 import { BufferAttribute, BufferGeometry, EdgesGeometry } from "three";
 import { mergeVertices } from "three/addons/utils/BufferGeometryUtils.js";
 import { expect, test } from "vitest";
+import type { PartMesh } from "../../packages/viewer/src/protocol/body-data.ts";
 import { partMeshes } from "../../packages/viewer/src/worker/meshes.ts";
 import { designWith, randomDesigns } from "../support/designs.ts";
 import { countEdgeFaults, volumeOf } from "../support/meshes.ts";
@@ -19,6 +20,11 @@ const areaOf = (at: Float32Array): number => {
       2;
   return area;
 };
+
+const trianglesOf = ({ corners }: PartMesh) =>
+  Array.from({ length: corners.length / 9 }, (_, i) =>
+    [0, 3, 6].map((k) => [...corners.subarray(i * 9 + k, i * 9 + k + 3)] as [number, number, number]),
+  );
 
 const sound = (design: Parameters<typeof elevation>[0]) =>
   checkWithoutCures(elevation(design)).every(({ severity }) => severity !== "stop");
@@ -52,20 +58,23 @@ test("edges are those that three.js finds at the same angle", () => {
   }
 });
 
-test("the faces shown are those of the solids that are shipped", () => {
+test("the bodies shown are as large as the solids that are shipped, in coarser chords", () => {
   const plane = elevation(designWith());
   const shown = partMeshes(plane, "shaped");
-  for (const { name, inPlace } of partsOf(plane, "trued"))
-    expect(shown.find((mesh) => mesh.name === name)!.corners.length, name).toBe(inPlace.polygons.length * 9);
+  for (const { name, inPlace } of partsOf(plane, "trued")) {
+    const triangles = trianglesOf(shown.find((mesh) => mesh.name === name)!);
+    expect(countEdgeFaults(triangles), name).toBe(0);
+    expect(Math.abs(volumeOf(triangles) / volumeOf(solidTriangles(inPlace)) - 1), name).toBeLessThan(3e-3);
+    expect(triangles.length, name).toBeLessThanOrEqual(inPlace.polygons.length);
+  }
 });
 
 test("boards before they are shaped are closed, outward boxes of the stock's sizes", () => {
   const plane = elevation(designWith());
   const { blankLength, blankHeight, roughCore, roughCheek } = plane.widths;
-  const pieces = partMeshes(plane, "ripped").map(({ name, corners }) => {
-    const triangles = Array.from({ length: corners.length / 9 }, (_, i) =>
-      [0, 3, 6].map((k) => [...corners.subarray(i * 9 + k, i * 9 + k + 3)] as [number, number, number]),
-    );
+  const pieces = partMeshes(plane, "ripped").map((mesh) => {
+    const triangles = trianglesOf(mesh);
+    const { name } = mesh;
     expect(countEdgeFaults(triangles), name).toBe(0);
     return [name, volumeOf(triangles)] as const;
   });

@@ -153,7 +153,8 @@ function createNameLayer() {
       placed,
       () => html("li"),
       (item, { name, at, isRight }) => {
-        item.textContent = partLabel(name);
+        const label = partLabel(name);
+        if (item.textContent !== label) item.textContent = label;
         item.className = isRight ? "on-right" : "on-left";
         item.style.transform = `translateY(${at.toFixed(1)}px) translateY(-50%)`;
       },

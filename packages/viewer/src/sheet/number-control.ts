@@ -6,6 +6,7 @@ import { parameterName } from "../state/format.ts";
 import { attachDragging, attachKeys } from "./number-input.ts";
 import {
   inputText,
+  isSameState,
   type NumberState,
   numberAria,
   parseTyped,
@@ -52,6 +53,8 @@ class Control {
   readonly #row: NumberRow;
   readonly #handlers: ControlHandlers;
   #state: NumberState | undefined;
+  /** State that its attributes hold. */
+  #described: NumberState | undefined;
   /** Shows a step that the drawing is late for; 0 while none waits. A picture of the number alone would keep the drawing waiting. */
   #echo = 0;
   /** Whether a step has been made that the drawing does not hold yet. */
@@ -74,14 +77,21 @@ class Control {
     const isFollowed =
       document.activeElement === input && this.#state?.value !== next.value && input.selectionStart !== null;
     this.#state = next;
-    const isAuto = next.planned === "auto";
-    setAttributes(input, numberAria(next, this.#row));
-    input.readOnly = next.isLocked === true;
-    this.element.classList.toggle("is-locked", next.isLocked === true);
-    this.element.classList.toggle("is-auto", isAuto);
-    setAttributes(this.#auto, { "aria-pressed": String(isAuto), "aria-label": `auto: ${parameterName(this.#path)}` });
+    this.#describe(next);
     if (isFollowed || this.#echo !== 0) this.#showStep();
     this.#show();
+  }
+
+  /** What a screen reader says, and how it looks. */
+  #describe(state: NumberState) {
+    if (this.#described && isSameState(this.#described, state)) return;
+    this.#described = state;
+    const [isAuto, isLocked] = [state.planned === "auto", state.isLocked === true];
+    setAttributes(this.#input, numberAria(state, this.#row));
+    this.#input.readOnly = isLocked;
+    this.element.classList.toggle("is-locked", isLocked);
+    this.element.classList.toggle("is-auto", isAuto);
+    setAttributes(this.#auto, { "aria-pressed": String(isAuto), "aria-label": `auto: ${parameterName(this.#path)}` });
   }
 
   #listen() {

@@ -71,6 +71,7 @@ function updateNumber(number: ShownNumber, dimension: Dimension, plane: SheetPla
 
 function setPosition(element: HTMLElement, { number, hold }: LaidDimension, kind: string) {
   const across = hold === "middle" ? "-50%" : hold === "left" ? "0" : "-100%";
-  element.style.transform = `translate(${number.x.toFixed(1)}px, ${number.y.toFixed(1)}px) translate(${across}, -50%)`;
-  element.dataset.kind = kind;
+  const transform = `translate(${number.x.toFixed(1)}px, ${number.y.toFixed(1)}px) translate(${across}, -50%)`;
+  if (element.style.transform !== transform) element.style.transform = transform;
+  if (element.dataset.kind !== kind) element.dataset.kind = kind;
 }

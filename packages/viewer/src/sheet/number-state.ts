@@ -58,6 +58,17 @@ export const withNewerValue = (drawn: NumberState, { value, planned }: NumberSta
   isVoid: false,
 });
 
+/** Whether two states show and say the same, whatever design each comes from. */
+export const isSameState = (a: NumberState, b: NumberState): boolean =>
+  a.value === b.value &&
+  a.planned === b.planned &&
+  a.unit === b.unit &&
+  a.isLocked === b.isLocked &&
+  a.isVoid === b.isVoid &&
+  a.style.units === b.style.units &&
+  a.style.shop.smallestFraction === b.style.shop.smallestFraction &&
+  a.style.shop.bothUnits === b.style.shop.bothUnits;
+
 /** The value without the digits that only solving gave it, mm or degrees. */
 export const roundValue = (value: number): number => Math.round(value * 1000) / 1000;
 

@@ -24,6 +24,8 @@ import { withFlatTop } from "./views/stage-plane.ts";
 
 /** Two faces that turn by less than this are one curved face: facets of arcs turn by far less. cos 20°. */
 const SAME_FACE = 0.94;
+/** Of an arc to its chords, mm: less than a pixel however near one goes; files are cut finer. */
+const DRAWN_CHORD_ERROR = 0.02;
 /** The cut lies this far off the centre plane, mm, so that no corner lies in it. */
 const OFF_CENTRE = 1e-3;
 
@@ -33,7 +35,7 @@ export function partMeshes(plane: Elevation, stage: StageName): PartMesh[] {
   return partsAt(plane, stage).map(({ name, faces }) => {
     const by = slideOf(name, plane, isSawn);
     const glue = layerLines(plane, name, drawnStage(stage)).map((value, i) => (i % 3 === 0 ? value + by : value));
-    return makePartMesh(name, slideApart(tessellateFaces(faces), by), grainOf(name, plane), glue);
+    return makePartMesh(name, slideApart(tessellateFaces(faces, DRAWN_CHORD_ERROR), by), grainOf(name, plane), glue);
   });
 }
 
@@ -76,11 +78,11 @@ function makePartMesh(name: string, mesh: Mesh, grain: [number, number, number],
   const middle: [number, number, number] = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2];
   const corners = Float32Array.from(unweld(mesh));
   const { lines, cap } = sectionAt(mesh, OFF_CENTRE);
-  return { name, corners, edges: Float32Array.from([...edgesOf(mesh), ...glue]), section: lines, cap, grain, middle };
+  return { name, corners, edges: Float32Array.from(edgesOf(mesh).concat(glue)), section: lines, cap, grain, middle };
 }
 
 /** Edges at which two faces meet at an angle. */
-function edgesOf(mesh: Mesh): Float32Array {
+function edgesOf(mesh: Mesh): number[] {
   const span = mesh.positions.length / 3;
   const first = new Map<number, Vec3>();
   const drawn: number[] = [];
@@ -95,5 +97,5 @@ function edgesOf(mesh: Mesh): Float32Array {
       else if (dot(other, normal) < SAME_FACE) drawn.push(...corners[k]!, ...corners[(k + 1) % 3]!);
     }
   }
-  return Float32Array.from(drawn);
+  return drawn;
 }
