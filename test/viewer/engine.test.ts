@@ -18,6 +18,7 @@ class FakeWorker {
   }
 }
 
+const widths = () => ({ plots: 100, step: 100 });
 const query = { base: 1, changes: [], stage: "shaped" } as const;
 const started = async () => {
   const heard: WorkerResponse[] = [];
@@ -47,7 +48,7 @@ beforeEach(() => {
 
 test("of the requests that come while the worker is busy only the last is sent", async () => {
   const { engine, drawing } = await started();
-  const [first, , last] = [1, 2, 3].map(() => engine.show(query, { plots: 100, step: 100 }));
+  const [first, , last] = [1, 2, 3].map(() => engine.show(query, widths));
   expect(planesSent(drawing)).toEqual([first]);
   drawing.respond({ kind: "text-refused", base: 1, requestId: drawing.sent[0]!.requestId, faults: [] }); // the sheet is still to come
   expect(planesSent(drawing)).toEqual([first]);
@@ -57,7 +58,7 @@ test("of the requests that come while the worker is busy only the last is sent",
 
 test("what may take its time is not fetched before the first sheet is drawn", async () => {
   const { engine, drawing, patient } = await started();
-  const request = engine.show(query, { plots: 100, step: 100 });
+  const request = engine.show(query, widths);
   await vi.advanceTimersByTimeAsync(5000);
   expect(patient()).toBeUndefined();
   drawing.respond({ kind: "skipped", requestId: request });

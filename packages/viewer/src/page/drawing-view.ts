@@ -1,10 +1,12 @@
 // Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
 import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
-import type { WorkerResponse } from "../protocol/messages.ts";
+import { UNREQUESTED, type WorkerResponse } from "../protocol/messages.ts";
 import type { FigureWords, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
+import type { SheetState } from "../state/store.ts";
 import { RAMP_KIND } from "../words/page.ts";
 import { DetailViews } from "./detail-views.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
+import { isOpeningPlane, openingPlane } from "./opening-plane.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 import { paintWood } from "./wood-tones.ts";
 
@@ -32,6 +34,8 @@ export class DrawingView {
   #plane: SheetPlane | undefined;
   /** Of sheet and window, for which the views are drawn, px. */
   #size: { readonly width: number; readonly height: number } | undefined;
+  /** Whether no worker's plane is drawn yet, but the one that the page was built with. */
+  #isOpening = false;
   /** Whether the steps are gone through: then the plane at work is one of them. */
   #isBuilding = false;
   /** Whether the hand is on a number: then scales and notes keep their places. */
@@ -52,17 +56,24 @@ export class DrawingView {
     return this.#plane;
   }
 
-  /** px; read off the page once, then as the page reports it: reading it between two drawings would lay the page out. */
-  sheetWidth(): number {
-    this.#size ??= { width: this.#parts.sheet.clientWidth, height: innerHeight };
-    return this.#size.width;
-  }
-
   setFigureWords(figures: Readonly<Record<string, FigureWords>>): void {
     this.#figures = figures;
   }
 
+  /** Draws the plane that the page was built with, where it opens on that: no worker has started yet. */
+  drawOpening(state: SheetState): void {
+    const plane = openingPlane(state);
+    if (!plane) return;
+    this.layOutFor(plane.stage);
+    this.#timer.begin(UNREQUESTED);
+    this.drawPlane(plane, UNREQUESTED);
+    this.#isOpening = true;
+  }
+
   drawPlane(plane: SheetPlane, requestId: number): void {
+    const isDrawn = this.#isOpening && isOpeningPlane(plane);
+    this.#isOpening = false;
+    if (isDrawn) return;
     this.#announceKind(plane);
     this.#plane = plane;
     paintWood(document.documentElement, plane.design.wood.body);

@@ -3,10 +3,10 @@ import { STEP_ROOM } from "@lamplane/sheets";
 import { loadScript } from "../load-script.ts";
 import { plotWidth } from "../plots/plot-field.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
-import { UNREQUESTED, type WorkerResponse } from "../protocol/messages.ts";
+import type { WorkerResponse } from "../protocol/messages.ts";
 import { type AddressState, isBenchAddress, isClassAddress, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
-import { type Engine, startEngine } from "../state/engine.ts";
+import { type Engine, type PictureWidths, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { createStore, type Store } from "../state/store.ts";
 import { originInUnits } from "../state/unit-switch.ts";
@@ -18,7 +18,6 @@ import { Fallback } from "./fallback.ts";
 import { createFileActions, type FileActions } from "./file-actions.ts";
 import { type FollowedFile, followFile } from "./followed-file.ts";
 import { LatencyTimer } from "./latency-timer.ts";
-import { isOpeningPlane, openingPlane } from "./opening-plane.ts";
 import { watchPage } from "./page-events.ts";
 import { goToBench, type SharingContext, shareDrawn, showRouterPath } from "./sharing.ts";
 import { createSheetParts, type SheetActions, type SheetParts } from "./sheet-parts.ts";
@@ -78,16 +77,8 @@ export class SheetController {
   begin(): void {
     const { beginning } = this.#store.now();
     this.#parts.toolbar.mark(beginning.kind === "example" ? beginning.name : undefined);
-    this.#drawOpening();
+    if (!this.#drawing.plane) this.#drawing.drawOpening(this.#store.now());
     this.#loader.begin();
-  }
-
-  #drawOpening(): void {
-    const plane = this.#drawing.plane ? undefined : openingPlane(this.#store.now());
-    if (!plane) return;
-    this.#drawing.layOutFor(plane.stage);
-    this.#timer.begin(UNREQUESTED);
-    this.#drawing.drawPlane(plane, UNREQUESTED);
   }
 
   #stateChanged(what: "design" | "stage" | "beginning", holding: boolean) {
@@ -172,7 +163,8 @@ export class SheetController {
       filesDropped: (files) => this.#files.openFiles(files),
       resized: () => {
         drawing.resized();
-        if (drawing.plane && plotWidth(drawing.sheetWidth()) !== this.#plottedWidth) this.#requestSheet();
+        const plotted = this.#plottedWidth;
+        if (plotted !== 0 && plotWidth(this.#parts.sheet.clientWidth) !== plotted) this.#requestSheet();
       },
       printing: (isPrinting) => drawing.fitTo(isPrinting),
       addressChanged: (hash) =>
@@ -191,10 +183,13 @@ export class SheetController {
     this.#parts.toolbar.showWays(back, forth);
     this.#drawing.layOutFor(stage);
     this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
-    this.#plottedWidth = plotWidth(this.#drawing.sheetWidth());
-    const step = this.#parts.steps.pictureWidth() ?? STEP_ROOM.width;
-    this.#requestId = this.#engine.show(this.#designQuery(), { plots: this.#plottedWidth, step });
+    this.#requestId = this.#engine.show(this.#designQuery(), () => this.#pictureWidths());
     this.#timer.begin(this.#requestId);
+  }
+
+  #pictureWidths(): PictureWidths {
+    this.#plottedWidth = plotWidth(this.#parts.sheet.clientWidth);
+    return { plots: this.#plottedWidth, step: this.#parts.steps.pictureWidth() ?? STEP_ROOM.width };
   }
 
   #designQuery() {
@@ -226,11 +221,9 @@ export class SheetController {
     },
     skipped: () => {},
     plane: (response) => {
-      const isFirst = this.#drawnRequestId === 0;
       this.#drawnRequestId = response.requestId;
       const held = this.#store.now();
       if (this.#isLatest(response) && this.#loader.isLoadedFrom(held.beginning)) this.#fallback.keep(held);
-      if (isFirst && this.#drawing.plane && isOpeningPlane(response.plane)) return; // it is drawn already
       this.#drawing.drawPlane(response.plane, response.requestId);
     },
     words: ({ words, requestId }) => this.#drawing.showWords(words, this.#store.now().stage, requestId),

@@ -27,10 +27,10 @@ export interface Engine {
   open(base: number, text: string, file: string, shop?: ShopSource): void;
   /**
    * Requests sheet and body, each as soon as the last one is done; cures and plots after a pause.
-   * @param widths of what is drawn in mm of its own: the plots, the step's drawing
+   * @param widths of what is drawn in mm of its own, asked for once the maker has paused: the plots, the step's drawing
    * @returns the number of these requests
    */
-  show(query: DesignQuery, widths: PictureWidths): number;
+  show(query: DesignQuery, widths: () => PictureWidths): number;
   /**
    * The design file's text with the changes in it.
    * @throws where it is refused, or is not the one that is open any more
@@ -76,14 +76,16 @@ export function startEngine(
       drawing.send({ kind: "plane", requestId, ...query });
       shaping.send({ kind: "solid", requestId, ...query });
       clearTimeout(pause);
-      const later: WorkerRequest[] = [
-        { kind: "cures", requestId, ...query },
-        { kind: "guide", requestId, ...query, width: widths.step },
-        { kind: "plots", requestId, ...query, width: widths.plots },
-      ];
+      const id = requestId;
+      const ask = () => {
+        const { plots, step } = widths();
+        patient.send({ kind: "cures", requestId: id, ...query });
+        patient.send({ kind: "guide", requestId: id, ...query, width: step });
+        patient.send({ kind: "plots", requestId: id, ...query, width: plots });
+      };
       const mine = window.setTimeout(async () => {
         await firstSheet;
-        if (mine === pause) later.forEach(patient.send);
+        if (mine === pause) ask();
       }, PAUSE);
       pause = mine;
       return requestId;
