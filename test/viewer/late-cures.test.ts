@@ -32,6 +32,8 @@ const notesOf = (name: string) => ({ passed: name });
 const curesOf = (code: string) => [{ code, cure: [] }];
 
 beforeAll(async () => {
+  vi.stubGlobal("window", globalThis);
+  vi.stubGlobal("OPENING_PLANE", ""); // the build writes it into the page
   vi.stubGlobal("document", { title: "", documentElement: { dataset: { wood: "beech" } } });
   ({ DrawingView } = await import(MODULE));
 });

@@ -34,7 +34,7 @@ test("the cut faces are as large as the outlines that are cut", () => {
   for (const plane of planes.map(elevation)) {
     const parts = new Map(partMeshes(plane, "shaped").map((mesh) => [mesh.name, mesh]));
     const cut = (name: string) => areaOf(parts.get(name)!.cap);
-    const near = (found: number, exact: number) => expect(Math.abs(found / exact - 1)).toBeLessThan(3e-3); // chords for arcs
+    const near = (found: number, exact: number) => expect(Math.abs(found / exact - 1)).toBeLessThan(1e-2); // chords for arcs, most of it on the pin
     near(cut("front-block"), outlineArea(blocksAt(plane, "trued").front));
     near(cut("wedge"), outlineArea(plane.wedge));
     near(cut("iron"), outlineArea(plane.iron));
@@ -64,7 +64,7 @@ test("the bodies shown are as large as the solids that are shipped, in coarser c
   for (const { name, inPlace } of partsOf(plane, "trued")) {
     const triangles = trianglesOf(shown.find((mesh) => mesh.name === name)!);
     expect(countEdgeFaults(triangles), name).toBe(0);
-    expect(Math.abs(volumeOf(triangles) / volumeOf(solidTriangles(inPlace)) - 1), name).toBeLessThan(3e-3);
+    expect(Math.abs(volumeOf(triangles) / volumeOf(solidTriangles(inPlace)) - 1), name).toBeLessThan(1e-2);
     expect(triangles.length, name).toBeLessThanOrEqual(inPlace.polygons.length);
   }
 });
