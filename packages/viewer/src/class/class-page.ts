@@ -21,6 +21,8 @@ export class ClassPage {
   readonly #faults = html("section", { class: "faults", role: "alert", "aria-label": CLASS.faults, hidden: true });
   readonly #body = html("div", { class: "class-body" });
   #files: readonly ClassText[] = keptClass()?.files ?? [];
+  /** Whether the files are those that `lamplane view` follows. */
+  #isFollowed = false;
   /** Of the files that are shown: an answer about others comes too late. */
   #shown = 0;
 
@@ -55,6 +57,7 @@ export class ClassPage {
     await followClass(
       (files) => {
         this.#files = files;
+        this.#isFollowed = true;
         void this.#show();
       },
       (words) => this.#showFaults([words]),
@@ -70,6 +73,7 @@ export class ClassPage {
     } catch {
       return this.#showFaults([CLASS.unreadable]);
     }
+    this.#isFollowed = false;
     this.#files = read.some(isRoster)
       ? withFiles(
           this.#files.filter((file) => !isRoster(file)),
@@ -118,7 +122,7 @@ export class ClassPage {
         this.#filesSection(view),
       ),
       html("h2", {}, CLASS.planes),
-      html("ol", { class: "class-planes" }, ...view.planes.map(planeCard)),
+      html("ol", { class: "class-planes" }, ...view.planes.map((card) => planeCard(card, this.#isFollowed))),
     );
   }
 
