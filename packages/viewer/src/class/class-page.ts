@@ -5,12 +5,12 @@ import { restoreTheme, switchTheme } from "../page/theme.ts";
 import type { ClassFileName, ClassText, ClassView } from "../protocol/class-view.ts";
 import { saveBlob } from "../save-file.ts";
 import { isClassAddress } from "../state/address.ts";
+import { type ClassClient, createClassClient } from "../state/class-client.ts";
 import { keepClass, keptClass, withFiles } from "../state/kept-class.ts";
 import { isRoster } from "../state/roster-text.ts";
+import { followClass } from "../state/served-class.ts";
 import { CLASS } from "../words/class.ts";
-import { type ClassClient, createClassClient } from "./class-client.ts";
 import { planeCard } from "./plane-card.ts";
-import { followClass } from "./served-class.ts";
 
 const FILES: readonly ClassFileName[] = ["class.pdf", "class.csv"];
 

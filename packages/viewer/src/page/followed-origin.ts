@@ -1,7 +1,8 @@
 // What the sheet follows: the design of `lamplane view`, or one plane of its class, as the address asks.
-import { createClassClient } from "../class/class-client.ts";
-import { isServedClass } from "../class/served-class.ts";
+
 import { type AddressState, followedName, isBenchAddress, isClassAddress, parseAddress } from "../state/address.ts";
+import { createClassClient } from "../state/class-client.ts";
+import { isServedClass } from "../state/served-class.ts";
 import { type FollowedFile, type FollowHandlers, followFile } from "./followed-file.ts";
 import { followPlane } from "./followed-plane.ts";
 

@@ -1,7 +1,8 @@
 // A plane of the class that `lamplane view` follows: its design as the class makes it, and the way back into its row and its own file.
-import { classToken, fetchClass, servedRoster } from "../class/served-class.ts";
+
 import type { ClassText, ClassView } from "../protocol/class-view.ts";
 import { keepClass } from "../state/kept-class.ts";
+import { classToken, fetchClass, servedRoster } from "../state/served-class.ts";
 import { CLASS } from "../words/class.ts";
 import { FOLLOWED } from "../words/page.ts";
 import type { FollowedFile, FollowHandlers } from "./followed-file.ts";

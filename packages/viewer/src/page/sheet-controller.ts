@@ -16,7 +16,6 @@ import { DesignLoader } from "./design-loader.ts";
 import { DrawingView } from "./drawing-view.ts";
 import { Fallback } from "./fallback.ts";
 import { createFileActions, type FileActions } from "./file-actions.ts";
-import type { FollowedFile } from "./followed-file.ts";
 import { followOrigin, leavesSheet } from "./followed-origin.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
@@ -40,7 +39,7 @@ export class SheetController {
   readonly #loader: DesignLoader;
   readonly #fallback: Fallback;
   readonly #timer = new LatencyTimer();
-  readonly #followed: FollowedFile | undefined;
+  readonly #followed: ReturnType<typeof followOrigin>;
   readonly #available: AvailableOrigins;
   readonly #files: FileActions;
   /** Numbers of the last request, and of the one whose response is drawn. */
@@ -92,7 +91,7 @@ export class SheetController {
     else this.#requestSheet();
   }
 
-  #follow(start: AddressState): FollowedFile | undefined {
+  #follow(start: AddressState): ReturnType<typeof followOrigin> {
     return followOrigin(start, {
       changed: () => this.#loader.begin(),
       lost: (why) => this.#loader.lost([SHEET.lost(why)]),

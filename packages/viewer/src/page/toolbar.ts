@@ -1,9 +1,9 @@
 // The strip over the sheet: what the page is for, the way back, and behind one button what is wanted seldom.
 
-import { servedClassName } from "../class/served-class.ts";
 import { html, setAttributes } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { keptClassName } from "../state/kept-class.ts";
+import { servedClassName } from "../state/served-class.ts";
 import { BENCH } from "../words/bench.ts";
 import { CLASS } from "../words/class.ts";
 import { COMMANDS, PURPOSE } from "../words/page.ts";
