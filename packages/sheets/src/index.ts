@@ -15,19 +15,14 @@ export { framePicture, textCorners, translateMark } from "./picture/picture-fram
 export { textWidth } from "./picture/text-metrics.ts";
 export { type Axis, type AxisRequest, lengthAxis, niceStep, numberAxis, type Tick } from "./plots/axis.ts";
 export { type BarPlot, barPicture, type ShareRow } from "./plots/bars.ts";
+export { mouthPlot } from "./plots/mouth-plot.ts";
 export { type Plot, plotPicture, type Series, type Stretch } from "./plots/plot.ts";
 export { PLOT_SIZE } from "./plots/plot-frame.ts";
 export type { Band, MarkedPoint } from "./plots/plot-words.ts";
-export {
-  mouthPlot,
-  type SeasonGaps,
-  type SeasonsPlotOptions,
-  type SharesPlotOptions,
-  seasonsPlot,
-  sharesPlot,
-  throatPlot,
-} from "./plots/plots.ts";
+export { type SeasonGaps, type SeasonsPlotOptions, seasonsPlot } from "./plots/seasons-plot.ts";
+export { type SharesPlotOptions, sharesPlot } from "./plots/shares-plot.ts";
 export { type SweptFigure, type SweptLine, type SweptPoint, sweepPlot } from "./plots/sweep-plot.ts";
+export { throatPlot } from "./plots/throat-plot.ts";
 export { pictureSvg } from "./svg.ts";
 export {
   type Blank,

@@ -1,5 +1,12 @@
 // A plot's axes: ticks on round numbers of the maker's unit. Lengths stay mm; only what is written is not.
-import { formatBareLength, formatNumber, fromMillimetres, toMillimetres, type Units } from "@lamplane/parameters/units";
+import {
+  formatBareLength,
+  formatDecimalLength,
+  formatNumber,
+  fromMillimetres,
+  toMillimetres,
+  type Units,
+} from "@lamplane/parameters/units";
 
 export interface Tick {
   /** In the data's own unit: mm for a length. */
@@ -81,3 +88,7 @@ function decimals(value: number, step: number): string {
   const places = Math.max(0, -Math.floor(Math.log10(step) + ON_A_TICK));
   return Math.abs(value) < step / 2 ? "0" : formatNumber(value, { decimals: places, fixed: true, halves: "binary" });
 }
+
+/** A small length in the maker's unit alone: a plot has no room for both. */
+export const formatPlotLength = (mm: number, units: Units): string =>
+  formatDecimalLength(mm, { units, decimals: { mm: 2, in: 3 } });

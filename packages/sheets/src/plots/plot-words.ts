@@ -18,6 +18,9 @@ export interface MarkedPoint {
   readonly words: string;
 }
 
+/** Darkness of a band behind the curves, 0 to 1; neighbours differ. */
+export const BAND_SHADES = { light: 0.07, darker: 0.16 } as const;
+
 /** A shaded stretch of the x axis with words in it. */
 export interface Band {
   readonly from: number;

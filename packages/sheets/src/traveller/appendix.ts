@@ -12,7 +12,10 @@ import {
 } from "@lamplane/bench";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { mouthPlot, seasonsPlot, sharesPlot, throatPlot } from "../plots/plots.ts";
+import { mouthPlot } from "../plots/mouth-plot.ts";
+import { seasonsPlot } from "../plots/seasons-plot.ts";
+import { sharesPlot } from "../plots/shares-plot.ts";
+import { throatPlot } from "../plots/throat-plot.ts";
 import { yearPlots } from "../plots/year.ts";
 import { APPENDIX_PLOTS } from "../words/plots.ts";
 
