@@ -33,6 +33,7 @@ const curesOf = (code: string) => [{ code, cure: [] }];
 
 beforeAll(async () => {
   vi.stubGlobal("window", globalThis);
+  vi.stubGlobal("innerHeight", 900);
   vi.stubGlobal("OPENING_PLANE", ""); // the build writes it into the page
   vi.stubGlobal("document", { title: "", documentElement: { dataset: { wood: "beech" } } });
   ({ DrawingView } = await import(MODULE));

@@ -24,14 +24,16 @@ export class DetailViews {
     clearTimeout(this.#later);
     this.#soon = window.setTimeout(() => this.#drawPending(({ name }) => this.#fields[name].isInView()));
     this.#later = window.setTimeout(() => {
-      this.flush();
+      this.#drawPending(() => true);
       drawn();
     }, REST);
   }
 
-  /** Draws at once what is still to be drawn. */
-  flush(): void {
-    this.#drawPending(() => true);
+  /** Draws all of them at once; what waits for an earlier drawing of them still comes. */
+  drawNow(plane: SheetPlane, isDragging: boolean): void {
+    if (this.#pending) this.#pending = { ...this.#pending, views: [] };
+    for (const view of plane.views)
+      if (view.name !== "elevation") this.#fields[view.name].draw(view, plane, isDragging);
   }
 
   #drawPending(isWanted: (view: View) => boolean): void {

@@ -81,6 +81,7 @@ export class DrawingView {
     this.#parts.iron.show(plane);
     this.#parts.measure.show(plane);
     void this.#parts.sheet.offsetHeight; // laid out now, so that the measured time holds all of it
+    this.#size ??= this.#sizeNow();
     this.#timer.finish("elevation", requestId);
     this.#details.draw(plane, this.isDragging, () => this.#timer.finish("details", requestId));
   }
@@ -145,14 +146,14 @@ export class DrawingView {
   /** Draws everything anew where it has another size. */
   resized(): void {
     const last = this.#size;
-    this.#size = { width: this.#parts.sheet.clientWidth, height: innerHeight };
+    this.#size = this.#sizeNow();
     if (last?.width === this.#size.width && last.height === this.#size.height) this.#drawLeaders();
     else this.redraw();
   }
 
   redraw(): void {
     this.#drawElevation();
-    this.#drawDetails();
+    if (this.#plane) this.#details.drawNow(this.#plane, this.isDragging);
     if (this.#plane) this.#parts.measure.show(this.#plane);
     this.#drawLeaders();
   }
@@ -171,11 +172,7 @@ export class DrawingView {
     if (view) this.#parts.fields.elevation.draw(view, this.#plane!, this.isDragging);
   }
 
-  #drawDetails() {
-    if (!this.#plane) return;
-    this.#details.draw(this.#plane, this.isDragging, () => {});
-    this.#details.flush();
-  }
+  readonly #sizeNow = () => ({ width: this.#parts.sheet.clientWidth, height: innerHeight });
 
   #drawLeaders() {
     const { leaders, notes, fields } = this.#parts;
