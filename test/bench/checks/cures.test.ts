@@ -4,7 +4,7 @@ import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
-import { findCure, remedyPath, smallestCure } from "../../../packages/bench/src/checks/cures.ts";
+import { findCure, remedyPath, shareOfRange, smallestCure } from "../../../packages/bench/src/checks/cures.ts";
 import type { Judgement } from "../../../packages/bench/src/checks/judgement.ts";
 import { findingJudgements, judgeChecks } from "../../../packages/bench/src/checks/judgements.ts";
 import type { Remedy } from "../../../packages/bench/src/checks/remedy.ts";
@@ -183,4 +183,9 @@ test("what is cured is gone, and no warning stands against a cure", () => {
     designWith({ "pin.height": 25 }),
   );
   expect(checkWithoutCures(elevation(healed)).filter(({ severity }) => severity === "stop")).toEqual([]);
+});
+
+test("a change to a word counts as one of its parameter's whole range", () => {
+  const raise = makeRemedy("pin.height", "up");
+  expect(shareOfRange(planeWith(), raise, { parameter: "pin.height", value: "auto" })).toBe(1);
 });
