@@ -45,7 +45,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       afterAll(() => watched.page.context().close());
 
       const text = (design: string) =>
-        formatAddress({ beginning: { kind: "text", name: "x.yaml", text: design }, changes: [], stage: "shaped" });
+        formatAddress({ origin: { kind: "text", name: "x.yaml", text: design }, changes: [], stage: "shaped" });
       const packed = (bytes: Uint8Array) => `#from=x.yaml&text=${Buffer.from(bytes).toString("base64url")}`;
       const EXAMPLE = "apprentice-smoother";
 

@@ -204,8 +204,8 @@ describe.skipIf(hasNoBrowser)("labels", () => {
             return yaml;
           return setValue(yaml, path, value);
         }, "iron: { width: 48, thickness: 3.6 }\n");
-        const beginning = { kind: "text", name: "random.yaml", text } as const;
-        await goTo(page, formatAddress({ beginning, changes: [["units", units]], stage: "first-shaving" }));
+        const origin = { kind: "text", name: "random.yaml", text } as const;
+        await goTo(page, formatAddress({ origin, changes: [["units", units]], stage: "first-shaving" }));
         await judge(page, `design ${i} ${units}`, ["elevation", "mouth", "stack", "end"], faults);
       }
       writeFileSync(join(tmpdir(), `lamplane-labels-random-${units}.txt`), faults.join("\n"));

@@ -86,7 +86,7 @@ export function unreadValues(design: Design): UnreadValue[] {
     STEPS[step].measures.flatMap((key): UnreadValue[] => {
       const expected = design.measured[key] === undefined ? expectedValue(design, key) : undefined;
       const { isOptional, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
-      if (expected === undefined || isOptional || isTold(design, key)) return [];
+      if (expected === undefined || isOptional || isImplied(design, key)) return [];
       const taken = isTakenAsWanted ? Number(valueAt(design, parameter)) : expected;
       return [{ key, step, unit: measuredUnit(key), taken }];
     }),
@@ -94,11 +94,11 @@ export function unreadValues(design: Design): UnreadValue[] {
 }
 
 /** Whether other values tell what a value would: by themselves, or by what tells each of them. */
-function isTold({ measured }: Design, key: MeasuredKey): boolean {
+function isImplied({ measured }: Design, key: MeasuredKey): boolean {
   const areRead = (keys: readonly MeasuredKey[] = []) =>
     keys.length > 0 && keys.every((each) => measured[each] !== undefined);
-  const { toldBy = [] } = MEASURED_ROWS[key];
-  return areRead(toldBy) || (toldBy.length > 0 && toldBy.every((each) => areRead(MEASURED_ROWS[each].toldBy)));
+  const { impliedBy = [] } = MEASURED_ROWS[key];
+  return areRead(impliedBy) || (impliedBy.length > 0 && impliedBy.every((each) => areRead(MEASURED_ROWS[each].impliedBy)));
 }
 
 /** A mouth wider by no more than one shaving opens is as good as hands make it. */
@@ -121,8 +121,8 @@ const isStillRelevant = (key: string, count: number): boolean =>
   affectsUse(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
 /** The value of which a figure is no more than a reading. */
-const valueToldOf = (figure: FigureKey): MeasuredKey | undefined =>
-  MEASURED_KEYS.find((key) => MEASURED_ROWS[key].tells === figure);
+const measuredKeyOf = (figure: FigureKey): MeasuredKey | undefined =>
+  MEASURED_KEYS.find((key) => MEASURED_ROWS[key].readingOf === figure);
 
 function stepFigures(design: Design, plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>): StepFigure[] {
   const here = figuresByKey(plane);
@@ -132,7 +132,7 @@ function stepFigures(design: Design, plane: Elevation, step: Step, plan: Readonl
     if (!found) return [];
     const before = isUsedUp(key, stepIndex(step)) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isSignificant(key, found.unit, found.value - before);
-    const asked = valueToldOf(key);
+    const asked = measuredKeyOf(key);
     return [
       {
         ...found,

@@ -71,7 +71,7 @@ function sheetFiles(sheet: NestedSheet, number: number, design: Design, version:
   const texts = new Map([[`${FOLDER}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
   const plain: SetUpPage = plainPage(sheet, title, [...texts.keys()], design);
   if (!hasRouter(design)) return { texts, page: plain, refused: [] };
-  const planned = planProgram(sheetSetUp(sheet, name, title, design), design.router, design.cutters);
+  const planned = planProgram(nestedSetUp(sheet, name, title, design), design.router, design.cutters);
   if ("limit" in planned) return { texts, page: plain, refused: [[`${name}.ngc`, limitText(planned.limit, design)]] };
   for (const { path, text } of programFiles(planned.program, design, version, FOLDER)) texts.set(path, text);
   const page = setUpPage(planned.program, [...texts.keys()], design);
@@ -91,7 +91,7 @@ function sheetFiles(sheet: NestedSheet, number: number, design: Design, version:
 const fileName = (name: string): string => name.replaceAll(/[^A-Za-z0-9._-]+/g, "-");
 
 /** Everything on a sheet as one set-up. */
-export function sheetSetUp({ piece, items }: NestedSheet, name: string, title: string, design: Design): SetUp {
+export function nestedSetUp({ piece, items }: NestedSheet, name: string, title: string, design: Design): SetUp {
   const { width, depth, thickness } = piece;
   return {
     name,

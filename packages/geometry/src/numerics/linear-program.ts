@@ -40,10 +40,10 @@ function maximize(aim: readonly number[], rows: readonly (readonly number[])[], 
   const table = initialTableau(aim, rows);
   const columns = table.artificials + aim.length;
   const isHelper = Array.from({ length: columns }, (_, column) => (column < table.artificials ? 0 : 1));
-  minimise(table, isHelper);
+  minimize(table, isHelper);
   if (objectiveValue(table, isHelper) > Math.sqrt(NOTHING)) return Number.POSITIVE_INFINITY;
   const prices = [...ranges.map(({ high }) => high), ...ranges.map(({ low }) => -low), ...aim.map(() => 0)];
-  return minimise(table, prices) ? objectiveValue(table, prices) : undefined;
+  return minimize(table, prices) ? objectiveValue(table, prices) : undefined;
 }
 
 function initialTableau(aim: readonly number[], rows: readonly (readonly number[])[]): Tableau {
@@ -62,7 +62,7 @@ const objectiveValue = ({ rows, basis }: Tableau, prices: readonly number[]) =>
   rows.reduce((sum, row, k) => sum + prices[basis[k]!]! * rightHandSide(row), 0);
 
 /** Exchanges columns until none lowers the sum; false where it falls without end. */
-function minimise(table: Tableau, prices: readonly number[]): boolean {
+function minimize(table: Tableau, prices: readonly number[]): boolean {
   let stalled = false;
   for (;;) {
     const gains = reducedCosts(table, prices);

@@ -1,6 +1,6 @@
 // A board with its parts, knots and cuts: its wide face, and below it its edge. Cuts are numbered in the order of sawing.
 
-import type { Board, BoardCuts, Box, Interval } from "@lamplane/bench/boards";
+import type { Board, BoardCuts, BoardBox, Interval } from "@lamplane/bench/boards";
 import { BOARDS } from "@lamplane/bench/words";
 import { line, type Point, point, polygon } from "@lamplane/geometry";
 import { formatScale } from "@lamplane/parameters/units";
@@ -75,7 +75,7 @@ function drawView(marks: Marks, board: Board, { parts, cuts }: BoardCuts, { up, 
 }
 
 /** In the middle of a part, moved along it past the letters of parts that lie before or behind it in this view. */
-function letterPlace(box: Box, up: "y" | "z", at: View["at"], before: readonly { readonly box: Box }[]): Point {
+function letterPlace(box: BoardBox, up: "y" | "z", at: View["at"], before: readonly { readonly box: BoardBox }[]): Point {
   const behind = before.filter(({ box: other }) => meets(other.x, box.x) && meets(other[up], box[up])).length;
   const along = (box.x.from + box.x.to) / 2 + behind * 0.06 * (box.x.to - box.x.from);
   const middle = at(along, (box[up].from + box[up].to) / 2);

@@ -59,8 +59,8 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
     if (loader.fileIsRefused) return say(FOLLOWED.unreadable);
     const written = store.now().changes;
     const isWritten = await followed?.writeBack(ownText);
-    const { beginning, changes } = store.now();
-    if (!isWritten || beginning.kind !== "followed") return;
+    const { origin, changes } = store.now();
+    if (!isWritten || origin.kind !== "followed") return;
     const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));
     store.begin({ kind: "followed" }, since);
   }

@@ -65,7 +65,7 @@ export interface BenchStep {
   }[];
 }
 
-export interface FigureWords {
+export interface FigureDescription {
   readonly unit: string;
   readonly formula: string;
   readonly help: string;
