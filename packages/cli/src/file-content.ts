@@ -1,6 +1,6 @@
 // A maker's file from the disk, or a refusal that says what was found instead; nothing is read that is too large to be one.
 import { closeSync, openSync, readSync, statSync } from "node:fs";
-import { type LocatedFault, type FaultDetail, LARGEST_FILE } from "@lamplane/parameters/yaml";
+import { type FaultDetail, LARGEST_FILE, type LocatedFault } from "@lamplane/parameters/yaml";
 import { InputRefused } from "./io.ts";
 import { fileTitle, STANDARD_INPUT } from "./standard-input.ts";
 import { ARGUMENT_FAULT, FILE_FAULTS } from "./words/commands.ts";

@@ -1,4 +1,5 @@
 // A board at hand, and what of it is still whole: x along the grain from its end, y across its width, z through its thickness. mm.
+import type { Span } from "../span.ts";
 
 /** What no part may hold. Through the whole thickness. */
 export interface Knot {
@@ -30,11 +31,7 @@ export interface Board {
 export type BoardAxis = "x" | "y" | "z";
 export const BOARD_AXES: readonly BoardAxis[] = ["x", "y", "z"];
 
-export interface Interval {
-  readonly from: number;
-  readonly to: number;
-}
-export type BoardBox = Readonly<Record<BoardAxis, Interval>>;
+export type BoardBox = Readonly<Record<BoardAxis, Span>>;
 
 /** A stretch of a board that is still whole. */
 export interface Slab {
@@ -43,7 +40,7 @@ export interface Slab {
   readonly box: BoardBox;
 }
 
-export const sizeOf = ({ from, to }: Interval): number => to - from;
+export const sizeOf = ({ from, to }: Span): number => to - from;
 
 export const volumeOf = (box: BoardBox): number => BOARD_AXES.reduce((product, axis) => product * sizeOf(box[axis]), 1);
 

@@ -1,9 +1,11 @@
 // Whether some parts come out of one slab by cuts that each go right through, and how: exact, for the few parts of one plane.
-import { BOARD_AXES, type BoardAxis, type Board, type BoardBox, type Interval, type Slab, sizeOf } from "./board.ts";
-import type { Cutting, Lay, SawnPart, Saw } from "./sawing.ts";
+
+import type { Span } from "../span.ts";
+import { BOARD_AXES, type Board, type BoardAxis, type BoardBox, type Slab, sizeOf } from "./board.ts";
+import type { Cutting, Lay, Saw, SawnPart } from "./sawing.ts";
 import { BLUR, reachingOut, SlabSearch } from "./slab-search.ts";
 
-const clip = ({ from, to }: Interval, size: number): Interval => ({ from: Math.max(0, from), to: Math.min(size, to) });
+const clip = ({ from, to }: Span, size: number): Span => ({ from: Math.max(0, from), to: Math.min(size, to) });
 
 const clipBox = (box: BoardBox, { length, width, thickness }: Board): BoardBox => ({
   x: clip(box.x, length),

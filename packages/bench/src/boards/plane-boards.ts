@@ -4,7 +4,7 @@ import { sameSpecies } from "../plane-woods.ts";
 import { BOARDS } from "../words/boards.ts";
 import { type Board, type Slab, sizeOf, volumeOf } from "./board.ts";
 import { type CutParts, cutParts } from "./cutting.ts";
-import type { Cut, Cutting, Lay, SawnPart, PlacedPart, Saw } from "./sawing.ts";
+import type { Cut, Cutting, Lay, PlacedPart, Saw, SawnPart } from "./sawing.ts";
 import { cutFromSlabs } from "./several-slabs.ts";
 
 /** In the order in which they are tried: how well the grain runs on from cheek to core to cheek. */

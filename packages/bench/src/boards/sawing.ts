@@ -1,5 +1,7 @@
 // What is sawn out of boards, with what, and how it comes out.
-import type { BoardAxis, BoardBox, Interval } from "./board.ts";
+
+import type { Span } from "../span.ts";
+import type { BoardAxis, BoardBox } from "./board.ts";
 
 /** A part as sawn. `height` stands across the plane's sole, `thickness` across the plane; its length lies along the grain. */
 export interface SawnPart {
@@ -22,7 +24,7 @@ export interface PlacedPart {
 /** A cut right through a piece; its kerf in the waste. */
 export interface Cut {
   readonly axis: BoardAxis;
-  readonly kerf: Interval;
+  readonly kerf: Span;
   /** The piece that it parts. */
   readonly piece: BoardBox;
 }

@@ -2,7 +2,7 @@
 import { type Board, type Slab, volumeOf } from "./board.ts";
 import type { CutParts } from "./cutting.ts";
 import type { SlabCutting } from "./plane-boards.ts";
-import { isAlike, type Lay, type SawnPart, type Saw } from "./sawing.ts";
+import { isAlike, type Lay, type Saw, type SawnPart } from "./sawing.ts";
 
 /** Parts alike: which of them is cut where makes no difference. */
 interface Kind {

@@ -1,6 +1,8 @@
 // The search for cuts in one slab: which part of some parts comes out on which side of a cut that goes right through.
-import { BOARD_AXES, type BoardAxis, type Board, type BoardBox, type Interval, knotBox, overlap, sizeOf, volumeOf } from "./board.ts";
-import { type Cut, type Cutting, isAlike, type Lay, type SawnPart, type Saw } from "./sawing.ts";
+
+import type { Span } from "../span.ts";
+import { BOARD_AXES, type Board, type BoardAxis, type BoardBox, knotBox, overlap, sizeOf, volumeOf } from "./board.ts";
+import { type Cut, type Cutting, isAlike, type Lay, type Saw, type SawnPart } from "./sawing.ts";
 
 /** Sizes closer than this are the same, mm. */
 export const BLUR = 1e-9;
@@ -63,7 +65,9 @@ export class SlabSearch {
 
   /** In which a part by itself is no larger than a box. */
   #laysIn(part: number, box: BoardBox): Lay[] {
-    return this.#lays.filter((lay) => BOARD_AXES.every((axis) => this.#size(part, lay, axis) <= sizeOf(box[axis]) + BLUR));
+    return this.#lays.filter((lay) =>
+      BOARD_AXES.every((axis) => this.#size(part, lay, axis) <= sizeOf(box[axis]) + BLUR),
+    );
   }
 
   #kindsOf(parts: readonly number[]): string {
@@ -157,7 +161,7 @@ export class SlabSearch {
 /** A box that ends at the board's own long faces reaches out by what a part that keeps them does not lose there. */
 export function reachingOut(box: BoardBox, board: Board, { pass, milling }: Saw): BoardBox {
   const out = pass + (board.surfaced ? milling : 0);
-  const side = ({ from, to }: Interval, size: number) => ({
+  const side = ({ from, to }: Span, size: number) => ({
     from: from <= BLUR ? from - out : from,
     to: to >= size - BLUR ? to + out : to,
   });

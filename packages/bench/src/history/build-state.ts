@@ -79,7 +79,7 @@ function changesSinceStep(
 
 /**
  * Values of steps that are done without a reading; a mouth that is done is taken to be as wanted. A mouth that was seen
- * tells where the sole stands, whatever was read of it before.
+ * shows where the sole stands, whatever was read of it before.
  */
 export function unreadValues(design: Design): UnreadValue[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
@@ -93,12 +93,14 @@ export function unreadValues(design: Design): UnreadValue[] {
   );
 }
 
-/** Whether other values tell what a value would: by themselves, or by what tells each of them. */
+/** Whether other readings imply a value: by themselves, or by what implies each of them. */
 function isImplied({ measured }: Design, key: MeasuredKey): boolean {
   const areRead = (keys: readonly MeasuredKey[] = []) =>
     keys.length > 0 && keys.every((each) => measured[each] !== undefined);
   const { impliedBy = [] } = MEASURED_ROWS[key];
-  return areRead(impliedBy) || (impliedBy.length > 0 && impliedBy.every((each) => areRead(MEASURED_ROWS[each].impliedBy)));
+  return (
+    areRead(impliedBy) || (impliedBy.length > 0 && impliedBy.every((each) => areRead(MEASURED_ROWS[each].impliedBy)))
+  );
 }
 
 /** A mouth wider by no more than one shaving opens is as good as hands make it. */
@@ -120,7 +122,7 @@ const wantsWider = (design: Design, seen: number | undefined): boolean =>
 const isStillRelevant = (key: string, count: number): boolean =>
   affectsUse(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
-/** The value of which a figure is no more than a reading. */
+/** The value whose reading a figure is. */
 const measuredKeyOf = (figure: FigureKey): MeasuredKey | undefined =>
   MEASURED_KEYS.find((key) => MEASURED_ROWS[key].readingOf === figure);
 

@@ -1,7 +1,9 @@
 // The stock's door: from the billet to its pieces, with saw lines, marks and what the offcut is good for; all pure.
+
+export type { Span } from "../span.ts";
 export type { BilletFit, BlankSize, Leftover } from "./billet.ts";
 export { type Stick, type StickSupply, sticksFromBoards } from "./boards.ts";
-export type { CoreCut, CoreSawing, Span } from "./core-sawing.ts";
+export type { CoreCut, CoreSawing } from "./core-sawing.ts";
 export { clipToLeft, innerFitPolygon, offsetPolygon } from "./inner-fit.ts";
 export type { LayerStock, LayerStrip } from "./layer-strips.ts";
 export { CLEAR_OF_CUTS, type Mark, type MarkPlan, type PieceMarks } from "./marks.ts";

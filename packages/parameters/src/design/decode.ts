@@ -80,7 +80,9 @@ export function decodeShop(node: MapNode | undefined, faults: DesignFaults): Dec
   if (!faults.isEmpty) return undefined;
   const own = rowsOf(SHOP_TABLE).filter(({ path }) => path !== "units" && context.givenPaths.has(path));
   const given = own.map(({ path }) => [path, valueIn(values, path.split("."))] as const);
-  const givenLists = LIST_NAMES.filter((name) => context.givenPaths.has(name)).map((name) => [name, lists[name]!] as const);
+  const givenLists = LIST_NAMES.filter((name) => context.givenPaths.has(name)).map(
+    (name) => [name, lists[name]!] as const,
+  );
   return new Map<string, ParameterValue | readonly DecodedSection[]>([...given, ...givenLists]);
 }
 

@@ -17,7 +17,7 @@ export interface Measurement {
   readonly figure?: string;
   /** Rule by which it is expected, where no figure says it. */
   readonly rule?: string;
-  /** Figure that is no more than this value, once it is read. */
+  /** Figure of the plane that this value is the reading of. */
   readonly readingOf?: string;
   /** Sources of error that it replaces by that of its reading. */
   readonly errors?: readonly string[];
@@ -40,7 +40,7 @@ export interface Measurement {
   readonly times?: number;
   /** Whether nothing is missing where it is not read. */
   readonly isOptional?: true;
-  /** Values that together tell the same, so that this one need not be read. */
+  /** Values that together imply this one, so that it need not be read. */
   readonly impliedBy?: readonly string[];
 }
 

@@ -21,7 +21,7 @@ import { framePicture } from "../picture/picture-frame.ts";
 import { LAYER_LAYOUT } from "../words/layers.ts";
 import { CORE_LAYOUT } from "../words/layout.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { drawLayerMarks, layerCaption, blockNamePlace } from "./core-layers.ts";
+import { blockNamePlace, drawLayerMarks, layerCaption } from "./core-layers.ts";
 import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 

@@ -13,7 +13,7 @@ import { headBlock } from "./blocks/head.ts";
 import { coverBlocks } from "./cover.ts";
 import { printCheckBlock } from "./page-furniture.ts";
 import { FOOT_HEIGHT, type Orientation, PAGE_MARGIN, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
-import { locatePictures, type PrintedSheet, paginatePictures, pieceLabel, type PicturePiece } from "./sheet.ts";
+import { locatePictures, type PicturePiece, type PrintedSheet, paginatePictures, pieceLabel } from "./sheet.ts";
 import { makeTileMarks } from "./tile-marks.ts";
 
 export interface LayoutOptions {

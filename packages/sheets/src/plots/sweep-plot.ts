@@ -5,7 +5,7 @@ import type { Units } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
 import { SHARES } from "../words/plots.ts";
 import { type Axis, lengthAxis, numberAxis } from "./axis.ts";
-import { plotPicture, type Series, type PlotStretch } from "./plot.ts";
+import { type PlotStretch, plotPicture, type Series } from "./plot.ts";
 import { PLOT_SIZE } from "./plot-frame.ts";
 import type { MarkedPoint } from "./plot-words.ts";
 

@@ -1,7 +1,7 @@
 // Where each number stands: of the places it may take, the one that covers nothing, as near as can be to where it would like to be.
 import type { Dimension, DimensionShape, SheetPoint } from "../protocol/view.ts";
 import type { LaidDimension } from "./layout.ts";
-import { numberBoxesOverlap, lengthWithin, type NumberBox, type Stretch } from "./obstacles.ts";
+import { lengthWithin, type NumberBox, numberBoxesOverlap, type Stretch } from "./obstacles.ts";
 
 const SLACK = 2; // px beyond the field's edge: widths are reckoned a little too large
 const CLEAR = 3; // px between a number and an outline: its halo, and that widths are reckoned

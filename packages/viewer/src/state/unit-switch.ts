@@ -12,7 +12,6 @@ const INCH_DESIGN: DesignOrigin = { kind: "text", name: "plane.yaml", text: INCH
 export function originInUnits({ origin, changes }: SheetState, units: "mm" | "in"): DesignOrigin | undefined {
   if (changes.size > 0) return undefined;
   if (units === "in" && origin.kind === "example" && origin.name === FIRST) return INCH_DESIGN;
-  if (units === "mm" && origin.kind === "text" && origin.text === INCH_TEXT)
-    return { kind: "example", name: FIRST };
+  if (units === "mm" && origin.kind === "text" && origin.text === INCH_TEXT) return { kind: "example", name: FIRST };
   return undefined;
 }

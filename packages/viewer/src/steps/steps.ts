@@ -16,7 +16,12 @@ export interface Steps {
   readonly picture: HTMLElement;
   /** mm that the step's picture has; undefined while the steps are not shown. */
   pictureWidth(): number | undefined;
-  show(words: SheetWords, plane: SheetPlane, stage: StageName, figures: Readonly<Record<string, FigureDescription>>): void;
+  show(
+    words: SheetWords,
+    plane: SheetPlane,
+    stage: StageName,
+    figures: Readonly<Record<string, FigureDescription>>,
+  ): void;
   /** What comes a moment later: the step's picture, and what is said of steps at which nothing is measured. */
   showGuide(guide: Guide): void;
 }

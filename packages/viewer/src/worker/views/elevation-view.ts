@@ -8,10 +8,10 @@ import { VIEW_TITLES } from "../../words/views.ts";
 import {
   alongShape,
   angleShape,
-  type SolvedPlane,
   leaderShape,
   parameterDimension,
   referenceDimension,
+  type SolvedPlane,
 } from "./dimensioning.ts";
 import { elevationMarks } from "./elevation-marks.ts";
 import { type StagePlane, stagePlane } from "./stage-plane.ts";

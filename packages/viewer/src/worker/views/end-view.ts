@@ -6,7 +6,7 @@ import { linePath, outlinePath } from "../../path-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { VIEW_TITLES } from "../../words/views.ts";
-import { alongShape, type SolvedPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
+import { alongShape, leaderShape, parameterDimension, referenceDimension, type SolvedPlane } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 
 /** The view across, at a stage of the bench. */

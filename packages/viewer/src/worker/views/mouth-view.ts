@@ -8,10 +8,10 @@ import { VIEW_TITLES } from "../../words/views.ts";
 import {
   alongShape,
   angleShape,
-  type SolvedPlane,
   leaderShape,
   parameterDimension,
   referenceDimension,
+  type SolvedPlane,
 } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 import { stagePlane } from "./stage-plane.ts";

@@ -20,7 +20,7 @@ import {
 import { linePath, outlinePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { VIEW_TITLES } from "../../words/views.ts";
-import { alongShape, type SolvedPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
+import { alongShape, leaderShape, parameterDimension, type SolvedPlane } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 
 /** The stack as it lies on the bed. */
