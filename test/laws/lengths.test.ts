@@ -84,7 +84,7 @@ function printed(design: Design): Readonly<Record<string, string>> {
   return {
     figures: said((io) => figuresCommand(io, design, { json: false, all: true })),
     check: said((io) => checkCommand(io, design, { json: false, all: true })),
-    next: said((io) => nextCommand(io, design, "plane.yaml", false)),
+    next: said((io) => nextCommand(io, design, { file: "plane.yaml", json: false })),
     stock: said((io) => [true, false].map((all) => stockCommand(io, design, { json: false, all }))),
     mouth: said((io) => [true, false].map((all) => mouthCommand(io, design, { seen: "0.1 mm", json: false, all }))),
     tolerance: said((io) =>
