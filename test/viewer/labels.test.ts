@@ -1,7 +1,7 @@
 // What placing of numbers rests on: how much of a line lies in a box, against sampling the line.
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { numberBoxesOverlap, lengthWithin } from "../../packages/viewer/src/sheet/obstacles.ts";
+import { lengthWithin, numberBoxesOverlap } from "../../packages/viewer/src/sheet/obstacles.ts";
 
 /** Off the whole numbers that boxes stand on: a line along a box's edge is neither in nor out. */
 const place = fc.integer({ min: -50, max: 50 }).map((whole) => whole + 0.25);
