@@ -56,12 +56,12 @@ test("every package that comes with ours has a licence that lets it be passed on
 
 test("every dependency of the lock file's production tree is told", () => {
   // The lock file lists what each package of the workspace depends on in its own words.
-  const told = new Set(thirdParties().map(({ name }) => name));
+  const listed = new Set(thirdParties().map(({ name }) => name));
   const lock = readFileSync("pnpm-lock.yaml", "utf8");
   const importers = [...lock.matchAll(/^ {2}packages\/\w+:\n((?: {4}.*\n)*)/gm)].map((match) => match[1]!);
   const direct = importers.flatMap((part) =>
     [...(part.split(/^ {4}devDependencies:/m)[0] ?? "").matchAll(/^ {6}'?([@\w][^':\n]*)'?:$/gm)].map((m) => m[1]!),
   );
   expect(direct).toContain("yargs");
-  expect(direct.filter((name) => !name.startsWith("@lamplane/") && !told.has(name))).toEqual([]);
+  expect(direct.filter((name) => !name.startsWith("@lamplane/") && !listed.has(name))).toEqual([]);
 });

@@ -126,7 +126,7 @@ const checkEntries = (): Entry[] =>
     ],
   }));
 
-/** Notes, and what is judged of jigs and of a router's work, are told by `check` like any check. */
+/** Notes, and what is judged of jigs and of a router's work, are reported by `check` like any check. */
 const noteEntries = (): Entry[] =>
   [...noteDescriptions(), ...routerLimitDescriptions()].map(({ code, help, parameters, source }) => ({
     name: code,

@@ -29,7 +29,7 @@ export type DesignResult =
     }
   | { readonly ok: false; readonly faults: Fault[] };
 
-/** The design that `node`, the shop and the defaults make; `node` is absent where faults were already told. */
+/** The design that `node`, the shop and the defaults make; `node` is absent where the text holds none: its faults are added already. */
 export function decodeDesign(
   node: MapNode | undefined,
   units: Units | "as given",

@@ -68,7 +68,7 @@ export class DrawingView {
     const isSame = last?.design.name === next.design.name;
     if (isSame && last.design.bed.angle === next.design.bed.angle) return;
     const [was, is] = [last && rampKind(last), rampKind(next)];
-    if (isSame && was === is && this.isDragging) return; // it is said until the hand lets go
+    if (isSame && was === is && this.isDragging) return; // the words stay until the hand lets go
     this.#parts.notes.announce(isSame && was && is && was !== is ? RAMP_KIND[is] : "");
   }
 

@@ -35,7 +35,7 @@ export class Fallback {
     this.#context.faults.showActionFaults(this.#leftOut);
   }
 
-  /** Something else is done: what was said of the last action goes. */
+  /** Something else is done: the words about the last action go. */
   clear(): void {
     this.#leftOut = [];
     this.#context.faults.showActionFaults([]);

@@ -1,4 +1,4 @@
-// Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
+// Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is reported.
 
 import { saveText } from "../save-file.ts";
 import { CLASS_ADDRESS, followedName } from "../state/address.ts";

@@ -43,7 +43,7 @@ export type WrittenForm = "own" | "carried" | "short";
 
 /** Asks for the text with the changes in it. */
 interface WrittenRequest extends DesignRequest<"written"> {
-  /** As its maker keeps it, where nothing is said. */
+  /** As its maker keeps it by default. */
   readonly form?: WrittenForm;
 }
 

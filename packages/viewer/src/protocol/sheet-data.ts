@@ -72,7 +72,7 @@ export interface FigureDescription {
   readonly source: string;
 }
 
-/** What is said of the steps of the job that lead to a step of the strip, with its picture. */
+/** The traveller's steps that lead to a step of the strip, with its picture. */
 export interface Guide {
   readonly stage: StageName;
   readonly picture: Picture | undefined;

@@ -1,4 +1,4 @@
-// What the page holds: where the design began, what was changed since, the stage; and the way back. Told to whoever listens.
+// What the page holds: where the design began, what was changed since, the stage; and the way back. Listeners hear of each change.
 import type { StageName } from "../protocol/build-steps.ts";
 import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
 import { type AddressState, type DesignOrigin, formatAddress, type NamedText } from "./address.ts";

@@ -22,7 +22,7 @@ export interface Steps {
     stage: StageName,
     figures: Readonly<Record<string, FigureDescription>>,
   ): void;
-  /** What comes a moment later: the step's picture, and what is said of steps at which nothing is measured. */
+  /** What comes a moment later: the step's picture, and the words of steps at which nothing is measured. */
   showGuide(guide: Guide): void;
 }
 
@@ -79,7 +79,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
   };
 }
 
-/** A step of the job that is none of the bench's: told as the traveller tells it. */
+/** A step of the job that is none of the bench's: in the traveller's words. */
 const guideItem = ({ title, task, numbers }: Guide["steps"][number]): HTMLElement =>
   html(
     "li",
