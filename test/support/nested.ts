@@ -7,8 +7,8 @@ import { elevation, layerShapes } from "@lamplane/parameters/elevation";
 import type { Design, Sheet } from "@lamplane/parameters/table";
 import { Clipper, EndType, FillRule, JoinType, type Paths64 } from "clipper2-ts";
 import { cutOf } from "../../packages/export/src/nested/flat-items.ts";
-import { nestedSetUp } from "../../packages/export/src/nested/nested-files.ts";
 import type { NestedItem, NestedSheet } from "../../packages/export/src/nested/nested-sheets.ts";
+import { sheetSetUp } from "../../packages/export/src/nested/sheet-programs.ts";
 import { planProgram } from "../../packages/export/src/router/program.ts";
 import { programText } from "../../packages/export/src/router/rs274.ts";
 import { runForStdout } from "./outside-programs.ts";
@@ -114,7 +114,7 @@ export function faultsOfSheets(sheets: readonly NestedSheet[], { router, cutters
 export function faultsOfSheetPrograms(sheets: readonly NestedSheet[], design: Design): string[] {
   const { router, cutters } = design;
   return sheets.flatMap((sheet) => {
-    const setUp = nestedSetUp(sheet, "sheet", sheet.piece.name, design);
+    const setUp = sheetSetUp(sheet, "sheet", sheet.piece.name, design);
     const planned = planProgram(setUp, router, cutters);
     if ("limit" in planned) return [`${sheet.piece.name}: ${planned.limit.code}`];
     const { program } = planned;
