@@ -37,9 +37,10 @@ const addCheck: AddCommand = (line, { io, setExitCode }) =>
         .option("all", allOption(OPTIONS.all)),
     async (a) => {
       const { checkCommand } = await import("./commands/check.ts");
-      const { routerReport } = await import("./router-text.ts");
+      const { nestedReport, routerReport } = await import("./router-text.ts");
       const design = await openDesign(io, a);
-      setExitCode(checkCommand(io, design, { json: a.json, all: a.all }, await routerReport(design)));
+      const reports = { router: await routerReport(design), nested: await nestedReport(design) };
+      setExitCode(checkCommand(io, design, { json: a.json, all: a.all }, reports));
     },
   );
 
