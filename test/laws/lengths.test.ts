@@ -86,7 +86,9 @@ function printed(design: Design): Readonly<Record<string, string>> {
     check: printedBy((io) => checkCommand(io, design, { json: false, all: true })),
     next: printedBy((io) => nextCommand(io, design, { file: "plane.yaml", json: false })),
     stock: printedBy((io) => [true, false].map((all) => stockCommand(io, design, { json: false, all }))),
-    mouth: printedBy((io) => [true, false].map((all) => mouthCommand(io, design, { seen: "0.1 mm", json: false, all }))),
+    mouth: printedBy((io) =>
+      [true, false].map((all) => mouthCommand(io, design, { seen: "0.1 mm", json: false, all })),
+    ),
     tolerance: printedBy((io) =>
       [true, false].map((all) => toleranceCommand(io, design, { seed: 1, runs: LEAST_RUNS, json: false, all })),
     ),
