@@ -5,6 +5,7 @@ import {
   expectationText,
   expectedValue,
   isSignificant,
+  isSignificantLength,
   MEASURED_ROWS,
   measuredUnit,
   oneWayText,
@@ -53,6 +54,8 @@ export interface StepContext {
   readonly figureRow: (key: FigureKey | BenchFigureKey, label?: string) => StepNumber[];
   /** @param mode the way in which the length may err, which then stands behind it in words */
   readonly lengthRow: (label: string, value: number, mode?: ReadingMode) => StepNumber;
+  /** A length of the plane that is no figure, with what it was planned to be. */
+  readonly planeRow: (label: string, of: (plane: Elevation) => number, mode?: ReadingMode) => StepNumber;
   /** From one length to another, in the maker's unit alone. */
   readonly range: (least: number, most: number) => string;
   /** The same as a caliper reads it, in decimals of either unit. */
@@ -83,6 +86,10 @@ export function stepContext(design: Design, step: Step): StepContext {
       },
     ];
   };
+  const lengthRow: StepContext["lengthRow"] = (label, value, mode = "nearest") => ({
+    label,
+    value: formatLength(value, design) + oneWayText(mode),
+  });
   return {
     design,
     plane,
@@ -94,7 +101,12 @@ export function stepContext(design: Design, step: Step): StepContext {
     figureRow: row,
     range: (least, most) => `${formatBareLength(least, design)} to ${formatLength(most, design)}`,
     caliperRange: (least, most) => `${caliperText(least, units)} to ${caliperText(most, units)} ${units}`,
-    lengthRow: (label, value, mode = "nearest") => ({ label, value: formatLength(value, design) + oneWayText(mode) }),
+    lengthRow,
+    planeRow: (label, of, mode) => {
+      const [value, before] = [of(plane), of(plan)];
+      const moved = isSignificantLength(value - before);
+      return { ...lengthRow(label, value, mode), ...(moved ? { was: formatLength(before, design) } : {}) };
+    },
   };
 }
 

@@ -41,11 +41,7 @@ export function layerContent(t: StepContext, { marks, core }: StockPlan, layers:
   const places = marks.marks.map(({ strokes, at, over }) => LAYERS.mark({ strokes, at: at.map((x) => t.mm(x)), over }));
   return {
     numbers: [
-      t.lengthRow(LAYERS.fence, layers.width, "up"),
-      ...layers.strips.map(({ numbers, thickness }) =>
-        t.lengthRow(LAYERS.strip({ numbers: numbers.map(String) }), thickness),
-      ),
-      ...t.figureRow("coreWidth", LAYERS.stack),
+      ...stripRows(t, layers),
       ...t.figureRow("blankLength", LAYERS.length),
       ...t.figureRow("blankHeight", LAYERS.height),
     ],
@@ -62,6 +58,26 @@ export function layerContent(t: StepContext, { marks, core }: StockPlan, layers:
     draw: (room) => layerStackPicture(t, room),
   };
 }
+
+/** The saw's fence, what each strip is planed to, and the stack that they make. */
+export const stripRows = (t: StepContext, layers: LayerStock): StepNumber[] => [
+  t.lengthRow(LAYERS.fence, layers.width, "up"),
+  ...layers.strips.map(({ numbers, thickness }) =>
+    t.lengthRow(LAYERS.strip({ numbers: numbers.map(String) }), thickness),
+  ),
+  ...t.figureRow("coreWidth", LAYERS.stack),
+];
+
+/** Where the layers' peg holes are drilled, and with what; none of a core in one piece. */
+export const layerPegRows = (t: StepContext): StepNumber[] =>
+  t.design.core.layers === "whole"
+    ? []
+    : [
+        ...pegRows(t, "front"),
+        ...pegRows(t, "bed"),
+        t.lengthRow(LAYER_CUTS.drillFor, t.design.core.pegDiameter),
+        ...t.figureRow("layerPegLength", LAYER_CUTS.pegLength),
+      ];
 
 /** Rows of a block's peg holes, as they are marked on each layer. */
 function pegRows(t: StepContext, block: "front" | "bed"): StepNumber[] {
@@ -89,10 +105,7 @@ export function layerCutsContent(
     why: LAYER_CUTS.why({ length: left }),
     numbers: [
       ...whole.numbers,
-      ...pegRows(t, "front"),
-      ...pegRows(t, "bed"),
-      t.lengthRow(LAYER_CUTS.drillFor, core.pegDiameter),
-      ...t.figureRow("layerPegLength", LAYER_CUTS.pegLength),
+      ...layerPegRows(t),
       ...(setBack
         ? [
             ...t.figureRow("recessDepth", LAYER_CUTS.recessDepth),

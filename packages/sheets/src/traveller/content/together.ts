@@ -30,9 +30,9 @@ export function wedgeContent({ t, plan, hasJig }: ContentInput): StepContent {
       ...t.figureRow("wedgeWidth"),
       ...t.figureRow("wedgeAtPin", WEDGE.atPin),
       ...t.figureRow("wedgeTipFromEdge"),
-      t.lengthRow(WEDGE.pinSize, t.plane.pinSize.diameter),
-      t.lengthRow(WEDGE.pinLength, 2 * pinLengths(t.plane).shoulder, "down"),
-      t.lengthRow(WEDGE.tenon, t.plane.pinSize.tenon, "down"),
+      t.planeRow(WEDGE.pinSize, ({ pinSize }) => pinSize.diameter),
+      t.planeRow(WEDGE.pinLength, (plane) => 2 * pinLengths(plane).shoulder, "down"),
+      t.planeRow(WEDGE.tenon, ({ pinSize }) => pinSize.tenon, "down"),
       ...t.figureRow("tenonLength"),
     ],
     instructions: keepSentences(
