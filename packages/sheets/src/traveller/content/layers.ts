@@ -31,7 +31,13 @@ export function boardContent(t: StepContext, layers: LayerStock): StepContent {
       BOARDS.grain,
       BOARDS.setAside,
     ],
-    checks: [BOARDS.clear, BOARDS.planes({ length: t.mm(layers.thickest) })],
+    checks: [
+      BOARDS.clear,
+      BOARDS.planes({
+        length: t.mm(layers.thickest),
+        needed: t.mm(Math.max(...layers.strips.map(({ thickness }) => thickness))),
+      }),
+    ],
     cautions: ["dust"],
     draw: (room) => stripPicture(t, layers, room),
   };
@@ -49,7 +55,7 @@ export function layerContent(t: StepContext, { marks, core }: StockPlan, layers:
       LAYERS.rip,
       LAYERS.plane,
       LAYERS.number,
-      LAYERS.measure,
+      LAYERS.measure({ hasRecess: setBackLayers(t.plane) !== undefined }),
       LAYERS.surface({ length: t.mm(core.height) }),
       places.length > 0 && LAYERS.marks({ places }),
     ),
@@ -124,7 +130,7 @@ export function layerCutsContent(
       LAYER_CUTS.bed({ angle: t.deg(bedCut.saw), length: left }),
       ...(setBack ? [recessText(t, setBack)] : []),
       LAYER_CUTS.glue,
-      LAYER_CUTS.dry,
+      LAYER_CUTS.dry({ hasRecess: setBack !== undefined }),
     ],
     checks: [LAYER_CUTS.flat, LAYER_CUTS.square, ...(setBack ? [LAYER_CUTS.head] : [])],
     cautions: [...whole.cautions, "drilling"],

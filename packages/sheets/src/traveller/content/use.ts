@@ -113,8 +113,8 @@ export function mouthContent({ t }: ContentInput): StepContent {
     instructions: [
       OPEN_MOUTH.set,
       OPEN_MOUTH.read,
-      passesWear ? OPEN_MOUTH.takeOffCurve : OPEN_MOUTH.takeOff({ growth: formatDecimal(growth, 2) }),
       ...skewText(built),
+      passesWear ? OPEN_MOUTH.takeOffCurve : OPEN_MOUTH.takeOff({ growth: formatDecimal(growth, 2) }),
       OPEN_MOUTH.repeat,
     ],
     checks: [OPEN_MOUTH.right({ opening: t.mm(t.plane.design.mouth.opening) }), OPEN_MOUTH.flat],
