@@ -38,3 +38,22 @@ describe.each(Object.entries(PLANES))("%s", (_, design) => {
     }
   });
 });
+
+test("a jig on the page of a step that is done is the one that the step was done with", () => {
+  const { steps } = traveller(designWith(BUILT));
+  const jigsAt = (key: string) => steps.find((step) => step.key === key)!.jigs;
+  const [bed, ramp] = jigsAt("cuts");
+  expect([bed!.title, ramp!.title].join()).toMatch(/47°.*60°/);
+  expect(jigsAt("wedge")[0]!.title).toContain("6°");
+  const { numbers, jigs } = steps.find(({ key }) => key === "dry-fit")!;
+  const gap = numbers.find(({ label }) => /between the two blocks/.test(label))!.value;
+  expect(jigs[0]!.title).toContain(gap);
+});
+
+test("a length that a measured value has changed stands beside the one planned, figure or not", () => {
+  const { steps } = traveller(designWith(BUILT));
+  const changed = steps.flatMap(({ numbers }) => numbers.filter(({ was }) => was !== undefined));
+  const labels = changed.map(({ label }) => label).join();
+  for (const part of [/shoulder to shoulder/, /between the two blocks/, /Foot of the bed/, /Pegs in from/])
+    expect(labels).toMatch(part);
+});

@@ -202,6 +202,12 @@ test("the sole goes down in coarse shavings, iron out, to half a millimetre, and
   expect(STEPS.sole.task).toMatch(/with the iron out/);
 });
 
+test("a core in layers without a recess: no step but its own speaks of one", () => {
+  const layered = randomDesigns(63, 3, (d) => d.capIron.thickness === 0 && d.core.layers !== "whole" && isBuildable(d));
+  for (const { design } of layered)
+    for (const step of stepsOf(design).filter(({ key }) => key !== "recess")) expect(textOf(step)).not.toMatch(/recess/i);
+});
+
 test("a single iron's sheets speak of no cap iron and no screw", () => {
   const single = randomDesigns(62, 4, (design) => design.capIron.thickness === 0 && isBuildable(design));
   for (const { design } of single) {

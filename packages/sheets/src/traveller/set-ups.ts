@@ -5,7 +5,7 @@ import type { Design } from "@lamplane/parameters/table";
 import { formatDrill } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/card.ts";
 import { layerPegRows, stripRows } from "./content/layers.ts";
-import { solePassRows } from "./content/use.ts";
+import { mouthGrowthRow, solePassRows } from "./content/use.ts";
 import type { StepNumber } from "./step.ts";
 import { type StepContext, stepContext } from "./step-context.ts";
 
@@ -35,7 +35,7 @@ export function setUps(design: Design): SetUp[] {
     at("sole", SET_UP.sole, soleRows),
     at("mouth", SET_UP.mouth, (t) => [
       ...t.figureRow("mouthOpening", SET_UP.mouthWanted),
-      ...t.figureRow("mouthGrowth", SET_UP.mouthGrowth({ units: design.units })),
+      mouthGrowthRow(t, SET_UP.mouthGrowth({ units: design.units })),
     ]),
     at("shaping", SET_UP.trim, (t) => [
       ...t.figureRow("mouthX", SET_UP.edgeFromToe),

@@ -34,7 +34,6 @@ import {
   formatLength,
   formatValue,
 } from "@lamplane/parameters/units";
-import { PER_FINE } from "../words/front.ts";
 import type { Blank, StepNumber } from "./step.ts";
 
 /** Everything that a step's words and pictures are made from. */
@@ -45,8 +44,6 @@ export interface StepContext {
   readonly plane: Elevation;
   /** A length in a sentence. */
   readonly mm: (length: number) => string;
-  /** Of one length gained for another taken off, each in the maker's fine unit. */
-  readonly perFine: string;
   readonly deg: (angle: number) => string;
   /** A length beside a dimension: bare mm in a metric design. */
   readonly ruled: (length: number) => string;
@@ -94,7 +91,6 @@ export function stepContext(design: Design, step: Step): StepContext {
     design,
     plane,
     mm: (value) => formatLength(value, design),
-    perFine: PER_FINE[units],
     deg: (angle) => formatAngle(angle),
     ruled: (value) => formatDimension(value, design),
     figure,

@@ -54,8 +54,7 @@ export const SET_UP = {
   mouth: "Open the mouth",
   mouthWanted: "Mouth wanted",
   mouthGrowth: sentence(
-    ({ units }: { units: "mm" | "in" }) =>
-      units === "mm" ? "For 1 mm off the sole it opens, mm" : "For 0.001 in off the sole it opens, thousandths",
+    ({ units }: { units: "mm" | "in" }) => `For ${units === "mm" ? "1 mm" : "0.001 in"} off the sole it opens`,
     { units: "mm" },
     { units: "in" },
   ),

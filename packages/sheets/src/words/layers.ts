@@ -154,10 +154,10 @@ export const LAYER_DRAWING = {
 
 export const LAYER_LAYOUT = {
   heading: "Each layer of the core, seen from your left, toe to the left",
-  glue: "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end. Numbers at the holes: from toe end, over sole.",
+  glue: "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end.",
   drill: sentence(
     ({ length, left }: { length: string; left: string }) =>
-      `Drill the holes ${length} through, then cut. The bed mark leaves ${left} to true.`,
+      `Drill the holes ${length} through, then cut. Numbers at the holes: from toe end, over sole. The bed mark leaves ${left} to true.`,
     { ...DRILL, left: "0.3 mm" },
   ),
   marksGoOn: "toward the heel. Pencil them across layers and cheeks, clamped together dry.",

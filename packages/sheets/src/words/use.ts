@@ -1,4 +1,5 @@
 // Steps 11 to 15: the sole, the mouth, the shape, the first shaving, and the look back after a season.
+import type { Units } from "@lamplane/parameters/units";
 import { sentence } from "@lamplane/parameters/words";
 
 export const SOLE = {
@@ -31,9 +32,16 @@ export const SOLE = {
 
 export const OPEN_MOUTH = {
   wanted: "Mouth wanted",
-  opens: sentence(({ perFine }: { perFine: string }) => `It opens, ${perFine}`, {
-    perFine: "for each mm off the sole, by mm",
-  }),
+  opens: sentence(
+    ({ units }: { units: Units }) => `It opens, for ${units === "mm" ? "1 mm" : "0.001 in"} off the sole`,
+    { units: "mm" },
+    { units: "in" },
+  ),
+  growth: sentence(
+    ({ growth, units }: { growth: string; units: Units }) => `${growth} ${units === "mm" ? "mm" : "thousandths"}`,
+    { growth: "1.51", units: "mm" },
+    { growth: "1.51", units: "in" },
+  ),
   oneShaving: sentence(({ shaving }: { shaving: string }) => `One shaving of ${shaving} opens it by`, {
     shaving: "0.05 mm",
   }),

@@ -1,8 +1,6 @@
 // Wedge and pin, the dry rehearsal and the glue-up.
 import { pinSeat } from "@lamplane/bench";
 import {
-  blocksAt,
-  type Elevation,
   fromToeEnd,
   isPlacedByContact,
   pegHoles,

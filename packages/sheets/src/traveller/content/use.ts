@@ -5,6 +5,7 @@ import {
   asBuiltPlane,
   mouthLifeAt,
   mouthSkew,
+  plannedPlane,
   planeSeasons,
   SHAVING,
   STEPS,
@@ -14,7 +15,7 @@ import {
   yearlyMinimum,
 } from "@lamplane/bench";
 import { EPSILON, sinDeg, tanDeg } from "@lamplane/geometry";
-import { ironTaper, mouthGrowth, mouthOpeningAt, pegHoles } from "@lamplane/parameters/elevation";
+import { type Elevation, ironTaper, mouthGrowth, mouthOpeningAt, pegHoles } from "@lamplane/parameters/elevation";
 import { formatDecimal, formatQuantity, toMillimetres, type Units } from "@lamplane/parameters/units";
 import { FIRST_SHAVING, OPEN_MOUTH, SEASON, SHAPING, SOLE } from "../../words/use.ts";
 import { seasonPicture } from "../draw/season.ts";
@@ -92,6 +93,14 @@ function allowanceLeftRows(t: StepContext): StepNumber[] {
   return t.figureRow("soleToTake", isMeasured ? OPEN_MOUTH.left : OPEN_MOUTH.leftNotMeasured);
 }
 
+/** What the mouth gains for the wood taken off, in the unit that the mouth is read in. */
+export function mouthGrowthRow(t: StepContext, label: string): StepNumber {
+  const { units } = t.design;
+  const text = (plane: Elevation) => OPEN_MOUTH.growth({ growth: formatDecimal(mouthGrowth(plane), 2), units });
+  const [value, was] = [text(t.plane), text(plannedPlane(t.design))];
+  return { label, value, ...(was === value ? {} : { was }) };
+}
+
 export function mouthContent({ t }: ContentInput): StepContent {
   const { plane } = t;
   const growth = mouthGrowth(plane);
@@ -101,7 +110,7 @@ export function mouthContent({ t }: ContentInput): StepContent {
   return {
     numbers: [
       ...t.figureRow("mouthOpening", OPEN_MOUTH.wanted),
-      ...t.figureRow("mouthGrowth", OPEN_MOUTH.opens({ perFine: t.perFine })),
+      mouthGrowthRow(t, OPEN_MOUTH.opens({ units: t.design.units })),
       t.lengthRow(
         OPEN_MOUTH.oneShaving({ shaving: t.mm(SHAVING) }),
         mouthOpeningAt(plane, SHAVING) - mouthOpeningAt(plane, 0),
