@@ -205,7 +205,8 @@ test("the sole goes down in coarse shavings, iron out, to half a millimetre, and
 test("a core in layers without a recess: no step but its own speaks of one", () => {
   const layered = randomDesigns(63, 3, (d) => d.capIron.thickness === 0 && d.core.layers !== "whole" && isBuildable(d));
   for (const { design } of layered)
-    for (const step of stepsOf(design).filter(({ key }) => key !== "recess")) expect(textOf(step)).not.toMatch(/recess/i);
+    for (const step of stepsOf(design).filter(({ key }) => key !== "recess"))
+      expect(textOf(step)).not.toMatch(/recess/i);
 });
 
 test("a single iron's sheets speak of no cap iron and no screw", () => {

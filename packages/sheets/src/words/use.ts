@@ -8,7 +8,7 @@ export const SOLE = {
   stopShort: "Of it, leave for the mouth",
   coarse: "First, iron out, jack or jointer: take off",
   fine: "Then, iron and wedge in, fine shavings: take off",
-  edge: "Height at which the edge touched the front block",
+  edge: "The mouth begins to open once this is off the sole",
   trimNothing: "Trim nothing yet but what is in the way. Leave the pegs until the sole is true.",
   coarsePass: sentence(
     ({ coarse, fine, height }: { coarse: string; fine: string; height: string }) =>
