@@ -144,7 +144,12 @@ export const LAYER_DRAWING = {
   stack: sentence(({ length }: LengthData) => `stack ${length}`, { length: "49.6" }),
   leftCheek: "left cheek",
   rightCheek: "right cheek",
-  cuts: "The layers of both blocks with their peg holes, and the recess",
+  cuts: sentence(
+    ({ hasRecess }: { hasRecess: boolean }) =>
+      `The layers of both blocks with their peg holes${hasRecess ? ", and the recess" : ""}`,
+    { hasRecess: true },
+    { hasRecess: false },
+  ),
   blocks: "Layers of the front and the bed block, toe to the left",
   middle: "Middle layers of the bed block",
   finished: "dashed: finished bed",
