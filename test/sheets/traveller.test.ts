@@ -60,8 +60,7 @@ describe.each([
       const value = figureValue(planeBeforeStep(design, name), key);
       if (value === undefined || NOT_YET.has(`${name} ${key}`)) continue;
       const { unit } = FIGURES[key];
-      const digits = unit === "" ? 1e4 : 100;
-      const shown = `${Math.round(value * digits) / digits}${unit === "mm" ? " mm" : unit}`;
+      const shown = `${Math.round(value * 100) / 100}${unit === "mm" ? " mm" : unit}`;
       expect(all(steps.get(name)!), key).toContain(shown);
     }
   });
