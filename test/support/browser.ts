@@ -30,6 +30,8 @@ export interface Watched {
 /** Where no graphics processor puts the page together, Chromium itself reads every 3D picture back, and says that it is slow. */
 const BROWSERS_OWN = /GL Driver Message.*GPU stall due to ReadPixels/;
 
+const NO_BODY = ".body-view { display: none; }";
+
 type OpeningOptions = BrowserContextOptions & { readonly asNewcomer?: boolean; readonly withoutBody?: boolean };
 
 /**
@@ -56,7 +58,7 @@ export async function openPage(
   page.on("pageerror", (error) => watched.complaints.push(error.message));
   page.on("request", (request) => watched.requests.push(request.url()));
   await page.goto(address);
-  if (withoutBody) await page.addStyleTag({ content: ".body-view { display: none; }" });
+  if (withoutBody) await page.addStyleTag({ content: NO_BODY });
   if (asNewcomer || withoutBody) await waitForRedraw(page, { ...NOTHING, solid: -1 });
   if (withoutBody) await page.locator(".all-dimensions").click();
   if (asNewcomer || withoutBody) return watched;
@@ -65,12 +67,30 @@ export async function openPage(
 }
 
 /** Every number of the elevation, the seldom commands, and the body, which is fetched when it comes into view. */
-export async function showEverything(page: Page): Promise<void> {
+export async function showEverything(page: Page, withoutBody = false): Promise<void> {
+  if (withoutBody) await page.addStyleTag({ content: NO_BODY });
   await page.locator(".all-dimensions[aria-pressed=false]").click();
   await page.locator("#more > summary").click();
-  await page.locator(".body-view").scrollIntoViewIfNeeded();
-  await waitForRedraw(page);
+  if (!withoutBody) await page.locator(".body-view").scrollIntoViewIfNeeded();
+  await waitForRedraw(page, withoutBody ? { ...NOTHING, solid: -1 } : NOTHING);
   await page.evaluate(() => scrollTo(0, 0));
+}
+
+/** Opens an address in a page that other tests have used, as a first visit finds it; a page of its own takes twice as long. */
+export async function visit(
+  { page, complaints, requests }: Watched,
+  address: string,
+  { withoutBody = false } = {},
+): Promise<void> {
+  await page.evaluate(() => {
+    localStorage.clear();
+    sessionStorage.clear();
+  });
+  await page.goto("about:blank"); // or another hash of the same address would keep what is drawn
+  complaints.length = 0;
+  requests.length = 0;
+  await page.goto(address);
+  await showEverything(page, withoutBody);
 }
 
 const DRAWN = ["elevation", "words", "solid"] as const;

@@ -23,7 +23,12 @@ export async function bundleScript(script: string, folder: string): Promise<stri
   await build({
     configFile: false,
     logLevel: "error",
-    build: { ssr: script, outDir: folder, emptyOutDir: false, rollupOptions: { output: { entryFileNames: "[name].mjs" } } },
+    build: {
+      ssr: script,
+      outDir: folder,
+      emptyOutDir: false,
+      rollupOptions: { output: { entryFileNames: "[name].mjs" } },
+    },
     ssr: { noExternal: true },
   });
   return join(folder, `${parse(script).name}.mjs`);
@@ -40,6 +45,13 @@ export interface EndedProcess {
   readonly out: string;
   readonly err: string;
 }
+
+/** Runs the command; its worker threads end by themselves at one of their answers, thrown out or by leaving. */
+export const runWithEndingWorkers = (how: "throw" | "exit", answer: number, ...args: string[]) =>
+  spawnSync(process.execPath, ["--require", "./test/faults/ending-worker.cjs", COMMAND, ...args], {
+    env: { ...process.env, LAMPLANE_TEST_END: `${how} ${answer}` },
+    encoding: "utf8",
+  });
 
 /** Starts Node.js with arguments; `ended` resolves when it has, `says` when it first prints a text. */
 export function startCommand(...args: string[]): {
