@@ -8,7 +8,15 @@ import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
 import { formatAddress } from "../../packages/viewer/src/state/address.ts";
-import { actAndDraw, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import {
+  actAndDraw,
+  buildPage,
+  closePages,
+  FILE_ADDRESS,
+  hasNoBrowser,
+  launchBrowser,
+  openPage,
+} from "../support/browser.ts";
 import { randomDesigns } from "../support/designs.ts";
 import { extent, IS_FULL, sampled } from "../support/extent.ts";
 
@@ -179,7 +187,7 @@ describe.skipIf(hasNoBrowser)("labels", () => {
     buildPage();
     browser = await launchBrowser();
   });
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   for (const width of WIDTHS)
     test(`rub nothing out: every example at every step, mm and inches, ${width} wide`, async () => {

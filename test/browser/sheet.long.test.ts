@@ -11,6 +11,7 @@ import {
   actAndDraw,
   actAndWait,
   buildPage,
+  closePages,
   FILE_ADDRESS,
   hasNoBrowser,
   launchBrowser,
@@ -73,7 +74,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     browser = await launchBrowser();
     watched = await openPage(browser, FILE_ADDRESS);
   });
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   /** The tests' common page, as a first visit finds it. */
   async function openSheet(address: string): Promise<Page> {

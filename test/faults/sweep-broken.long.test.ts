@@ -71,7 +71,7 @@ test("killed again and again", fault(RESUMED), async () => {
   await isWholeAfterAll(/502 designs, 80 from the run/);
 });
 
-test.each(["throw", "exit"])(
+test.each(["throw", "exit"] as const)(
   "worker threads that end by themselves (%s)",
   fault({ ...RESUMED, fault: "worker threads that end by themselves" }),
   async (how) => {

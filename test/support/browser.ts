@@ -17,8 +17,19 @@ export const PAGE = fileURLToPath(new URL("../../packages/viewer/dist", import.m
 /** Address of the page as a file: no server at all. */
 export const FILE_ADDRESS = pathToFileURL(`${PAGE}/index.html`).href;
 
-export const launchBrowser = (): Promise<Browser> =>
-  chromium.launch({ executablePath: CHROMIUM!, args: CHROMIUM_FLAGS });
+let shared: Promise<Browser> | undefined;
+
+/** The browser of all test files that a process runs; it ends with the process. */
+export async function launchBrowser(): Promise<Browser> {
+  const isGone = shared !== undefined && !(await shared).isConnected();
+  if (isGone || shared === undefined) shared = chromium.launch({ executablePath: CHROMIUM!, args: CHROMIUM_FLAGS });
+  return shared;
+}
+
+/** Closes what a test file has left open; the browser stays for the next file. */
+export async function closePages(browser: Browser | undefined): Promise<void> {
+  await Promise.all((browser?.contexts() ?? []).map((context) => context.close()));
+}
 
 /** A page, and everything that it complained of or asked for. */
 export interface Watched {
