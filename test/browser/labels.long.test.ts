@@ -2,6 +2,7 @@
 import { writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { isDeepStrictEqual } from "node:util";
 import { setValue } from "@lamplane/parameters/design";
 import { rowsOf, TABLE } from "@lamplane/parameters/table";
 import type { Browser, Locator, Page } from "playwright-core";
@@ -44,10 +45,15 @@ interface Faults {
   readonly outlines: number;
 }
 
-/** What the labels take away of each board: one picture with them and one without, of all boards together. */
-async function coveredPixels(page: Page, names: readonly string[]): Promise<Faults[]> {
-  const boards = names.map((name) => `.field-${name} .board`);
-  const fields = await page.evaluate(
+interface Field {
+  /** Left, top, right and bottom on the whole page, px. */
+  readonly field: Box;
+  readonly labels: readonly Box[];
+}
+type Box = readonly [number, number, number, number];
+
+const fieldsOf = (page: Page, boards: readonly string[]): Promise<Field[]> =>
+  page.evaluate(
     (selectors) =>
       selectors.map((selector) => {
         const boxOf = (element: Element) => {
@@ -56,11 +62,18 @@ async function coveredPixels(page: Page, names: readonly string[]): Promise<Faul
         };
         const board = document.querySelector(selector)!;
         board.classList.add("probed");
-        const labels = [...board.querySelectorAll(".number > *, .number, .names text")];
-        return { field: boxOf(board), labels: labels.map(boxOf) };
+        return {
+          field: boxOf(board),
+          labels: [...board.querySelectorAll(".number > *, .number, .names text")].map(boxOf),
+        };
       }),
     boards,
   );
+
+/** What the labels take away of each board: one picture with them and one without, of all boards together. */
+async function coveredPixels(page: Page, names: readonly string[]): Promise<Faults[]> {
+  const boards = names.map((name) => `.field-${name} .board`);
+  const fields = await fieldsOf(page, boards);
   const end = (k: 0 | 1 | 2 | 3) => fields.map(({ field }) => field[k]);
   const [x, y] = [Math.floor(Math.min(...end(0))), Math.floor(Math.min(...end(1)))];
   const clip = { x, y, width: Math.ceil(Math.max(...end(2))) - x, height: Math.ceil(Math.max(...end(3))) - y };
@@ -72,6 +85,8 @@ async function coveredPixels(page: Page, names: readonly string[]): Promise<Faul
     return png.toString("base64");
   };
   const [without, withLabels] = [await picture(true), await picture(false)];
+  // Plots come after the remedies, and move what stands below them.
+  if (!isDeepStrictEqual(await fieldsOf(page, boards), fields)) return coveredPixels(page, names);
   return page.evaluate(
     async ([a, b, boxes, { x: fromX, y: fromY }, reach]) => {
       for (const board of document.querySelectorAll(".probed")) board.classList.remove("probed", "bare");
