@@ -54,17 +54,17 @@ test("a core in layers is cut by a cutter that reaches one layer, its recess as 
 });
 
 test.each(["jig-bed-cradle", "jig-wedge-sled"])(
-  "the relief that the sheet of %s proposes leaves no corner to pare",
+  "the relief that the sheet of %s proposes leaves no corner to pare, nor does auto",
   (name) => {
-    const design = withRouter(designWith({ ...WORKED }), CUTTERS);
-    const headOf = (relief: number) => {
+    const design = { ...withRouter(designWith(WORKED), CUTTERS), sheets: [sheet("ply", "ply", [600, 400, 12])] };
+    const headOf = (relief: number | "auto") => {
       const relieved = { ...design, jigs: { ...design.jigs, relief } };
       const { program } = routed(relieved).programs.find(({ program: { setUp } }) => setUp.name === name)!;
       return programFiles(program, relieved, "0")[0]!.text.replace(/\)\n\(/g, " ");
     };
     const [, proposed] = /jigs\.relief: ([\d.]+) mm/.exec(headOf(0)) ?? [];
     expect(Number(proposed)).toBe(2.1); // a tenth over the radius of the 4 mm mill
-    expect(headOf(Number(proposed))).not.toMatch(/inner corner/);
+    for (const relief of [Number(proposed), "auto"] as const) expect(headOf(relief)).not.toMatch(/inner corner/);
   },
 );
 
