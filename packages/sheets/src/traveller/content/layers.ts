@@ -128,7 +128,8 @@ export function layerCutsContent(
       LAYER_CUTS.ramp({ angle: t.deg(rampCut.saw) }),
       ...beyond("bed"),
       LAYER_CUTS.bed({ angle: t.deg(bedCut.saw), length: left }),
-      bed.featherChamfer > 0 && LAYER_CUTS.feather({ height: t.mm(bed.featherChamfer), hasRecess: setBack !== undefined }),
+      bed.featherChamfer > 0 &&
+        LAYER_CUTS.feather({ height: t.mm(bed.featherChamfer), hasRecess: setBack !== undefined }),
       setBack !== undefined && recessText(t, setBack),
       LAYER_CUTS.glue,
       LAYER_CUTS.dry({ hasRecess: setBack !== undefined }),
