@@ -1,3 +1,4 @@
 // Door: what lies on the shop's sheets, as data, and why something lies on none.
-export { type NestedPlane, nestPlane } from "./nested-sheets.ts";
+export { type ClassNesting, nestClass } from "./class-nesting.ts";
+export { type Nested, type NoPlace, nestPlane } from "./nested-sheets.ts";
 export { noPlaceText } from "./no-place-text.ts";
