@@ -1,5 +1,7 @@
 // What the router does not cut of a plane and what lies on no sheet, for reports: as rows for a terminal and as data.
+
 import { asBuiltPlane } from "@lamplane/bench";
+import { NESTED } from "@lamplane/export/words";
 import type { Design } from "@lamplane/parameters/table";
 import { ROUTER } from "./words/router.ts";
 
@@ -69,5 +71,5 @@ export async function nestedReport(design: Design): Promise<NestedReport | undef
 /** Each part that lies on no sheet with its reason below it. */
 export function nestedText({ sheets, noPlace }: NestedReport): string {
   const counts = { sheets: sheets.length, left: noPlace.length };
-  return `${[ROUTER.nested(counts), ...noPlace.flatMap(({ part, text }) => [`  ${part}`, `      ${text}`])].join("\n")}\n`;
+  return `${[NESTED.laidOut(counts), ...noPlace.flatMap(({ part, text }) => [`  ${part}`, `      ${text}`])].join("\n")}\n`;
 }

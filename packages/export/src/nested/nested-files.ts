@@ -12,9 +12,10 @@ import { planProgram } from "../router/program.ts";
 import { programFiles } from "../router/program-files.ts";
 import { flatFeatures, type SetUp } from "../router/set-up.ts";
 import { NESTED } from "../words/nested.ts";
+import type { ClassNesting } from "./class-nesting.ts";
 import { cutOf } from "./flat-items.ts";
-import { type NestedSheet, nestPlane } from "./nested-sheets.ts";
-import { noPlaceText } from "./no-place-text.ts";
+import { type Nested, type NestedSheet, nestPlane } from "./nested-sheets.ts";
+import { noPlaceRows } from "./no-place-text.ts";
 import { placedOutlines, placeOfName, sheetDrawing } from "./sheet-drawing.ts";
 
 export interface NestedFiles {
@@ -23,20 +24,36 @@ export interface NestedFiles {
   readonly sheets: RouterSheets;
 }
 
-const FOLDER = "nested";
+/** Whose sheets they are, and where their files go. */
+interface SheetsOwner {
+  /** Of the plane, or the class. */
+  readonly name: string;
+  /** Whose shop and unit count. */
+  readonly design: Design;
+  readonly folder: string;
+  readonly version: string;
+}
 
 /** Undefined where the shop names no sheet that anything could be cut from. */
 export function nestedFiles(plane: Elevation, version: string): NestedFiles | undefined {
   const nested = nestPlane(plane);
-  if (!nested) return undefined;
   const { design } = plane;
-  const made = nested.sheets.map((sheet, i) => sheetFiles(sheet, i + 1, design, version));
-  const noPlace = [
-    ...made.flatMap(({ refused }) => refused),
-    ...nested.noPlace.map((each) => [each.item.name, noPlaceText(each, design)] as const),
-  ];
+  return nested && filesOf(nested, { name: design.name, design, folder: "nested", version });
+}
+
+/** Name of the folder that a class's sheets unpack into. */
+export const CLASS_SHEETS = "class-sheets";
+
+/** The sheets of a class. @param name of the class */
+export const classNestedFiles = ({ nested, design }: ClassNesting, name: string, version: string): NestedFiles =>
+  filesOf(nested, { name, design, folder: CLASS_SHEETS, version });
+
+function filesOf(nested: Nested, owner: SheetsOwner): NestedFiles {
+  const { name, design, folder } = owner;
+  const made = nested.sheets.map((sheet, i) => sheetFiles(sheet, i + 1, owner));
+  const noPlace = [...made.flatMap(({ refused }) => refused), ...noPlaceRows(nested.noPlace, design)];
   const list = [
-    NESTED.list({ plane: design.name }),
+    NESTED.list({ plane: name }),
     ...made.map(({ texts, page }, i) => {
       const names = nested.sheets[i]!.items.map(({ item }) => item.name);
       return `${[...texts.keys()].join(", ")}: ${page.title}: ${names.join(", ")}`;
@@ -45,10 +62,10 @@ export function nestedFiles(plane: Elevation, version: string): NestedFiles | un
     "",
   ].join("\n");
   return {
-    texts: new Map([...made.flatMap(({ texts }) => [...texts]), [`${FOLDER}/sheets.txt`, list]]),
+    texts: new Map([...made.flatMap(({ texts }) => [...texts]), [`${folder}/sheets.txt`, list]]),
     sheets: {
-      plane: design.name,
-      title: NESTED.title({ plane: design.name }),
+      plane: name,
+      title: NESTED.title({ plane: name }),
       subject: NESTED.subject,
       pages: made.map(({ page }) => page),
       notCut: { heading: NESTED.noPlace, rows: noPlace },
@@ -64,16 +81,16 @@ interface SheetFiles {
 }
 
 /** Its drawing, its program where there is a router, its page. */
-function sheetFiles(sheet: NestedSheet, number: number, design: Design, version: string): SheetFiles {
+function sheetFiles(sheet: NestedSheet, number: number, { design, folder, version }: SheetsOwner): SheetFiles {
   const { piece } = sheet;
   const title = NESTED.sheet({ number, name: piece.name, thickness: formatValue(piece.thickness, "mm", design) });
   const name = `${number}-${fileName(piece.name)}`;
-  const texts = new Map([[`${FOLDER}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
+  const texts = new Map([[`${folder}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
   const plain: SetUpPage = plainPage(sheet, title, [...texts.keys()], design);
   if (!hasRouter(design)) return { texts, page: plain, refused: [] };
   const planned = planProgram(sheetSetUp(sheet, name, title, design), design.router, design.cutters);
   if ("limit" in planned) return { texts, page: plain, refused: [[`${name}.ngc`, limitText(planned.limit, design)]] };
-  for (const { path, text } of programFiles(planned.program, design, version, FOLDER)) texts.set(path, text);
+  for (const { path, text } of programFiles(planned.program, design, version, folder)) texts.set(path, text);
   const page = setUpPage(planned.program, [...texts.keys()], design);
   return {
     texts,
@@ -110,7 +127,7 @@ export function sheetSetUp({ piece, items }: NestedSheet, name: string, title: s
 function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): string[] {
   const mm = (value: number) => formatValue(value, "mm", design);
   const { width, depth, thickness, sawnFrom, material } = piece;
-  const layers = items.map(({ item }) => item.name).filter((name) => /-\d+$/.test(name) && material === "ply");
+  const layers = material === "ply" ? stacksOf(items.map(({ item }) => item.name)) : [];
   return [
     ...(sawnFrom
       ? [NESTED.sawn({ width: mm(width), depth: mm(depth), from: `${mm(sawnFrom.width)} × ${mm(sawnFrom.depth)}` })]
@@ -118,8 +135,18 @@ function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): s
     NESTED.caliper({ thickness: mm(thickness) }),
     NESTED.grain[material],
     NESTED.used({ count: items.length, share: `${formatDecimal(100 * used, 0)} %`, end: mm(Math.ceil(end)) }),
-    ...(layers.length > 0 ? [NESTED.stack({ jigs: layers.join(", ") })] : []),
+    ...(layers.length > 0 ? [NESTED.stack({ jigs: layers })] : []),
   ];
+}
+
+/** Plates of one jig that are glued together. */
+function stacksOf(names: readonly string[]): string[][] {
+  const stacks = new Map<string, string[]>();
+  for (const name of names) {
+    const [, jig] = /^(.*)-\d+$/.exec(name) ?? [];
+    if (jig !== undefined) stacks.set(jig, [...(stacks.get(jig) ?? []), name]);
+  }
+  return [...stacks.values()];
 }
 
 function namesAndSizes(sheet: NestedSheet, design: Design) {

@@ -1,6 +1,8 @@
 // Why something lies on no sheet, in words.
+
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
+import { listText } from "@lamplane/parameters/words";
 import { limitText } from "../router/plane-programs.ts";
 import { NO_PLACE } from "../words/nested.ts";
 import type { NoPlace } from "./nested-sheets.ts";
@@ -23,4 +25,14 @@ export function noPlaceText(why: NoPlace, design: Design): string {
     case "router":
       return limitText(why.limit, design);
   }
+}
+
+/** What lies on no sheet, and why, a row for each reason. */
+export function noPlaceRows(noPlace: readonly NoPlace[], design: Design): (readonly [what: string, why: string])[] {
+  const byReason = new Map<string, string[]>();
+  for (const each of noPlace) {
+    const why = noPlaceText(each, design);
+    byReason.set(why, [...(byReason.get(why) ?? []), each.item.name]);
+  }
+  return [...byReason].map(([why, names]) => [listText(names), why] as const);
 }

@@ -69,5 +69,5 @@ const sectionWithUnits = (section: TableSection, values: DecodedSection): object
 function valueWithUnits(entry: Row | TableSection | undefined, value: DecodedSection[string]): unknown {
   if (entry && !isRow(entry)) return sectionWithUnits(entry, value as DecodedSection);
   const isLength = entry?.kind === "number" && entry.quantity === "length";
-  return isLength ? `${formatDecimal(value as number, 6)} mm` : value;
+  return isLength && typeof value === "number" ? `${formatDecimal(value, 6)} mm` : value;
 }

@@ -7,6 +7,7 @@ import type { BlockGroup } from "../blocks/flow.ts";
 import { tableBlock } from "../blocks/table.ts";
 import { headingBlock, paragraphBlock } from "../blocks/text.ts";
 import { boardGroups } from "../boards/boards-pdf.ts";
+import { notCutBlocks, setUpPageBlocks } from "../router-pdf.ts";
 import { setUpsPage } from "../traveller/card-pdf.ts";
 import { type Columns, columnLayout } from "../traveller/columns.ts";
 import { columnsPdf, type TravellerOptions } from "../traveller/page-frame.ts";
@@ -20,6 +21,7 @@ export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<
     planesGroup(sheet, width),
     ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet, width)),
     ...(sheet.boards ? boardGroups(sheet.boards, width) : []),
+    ...sheetGroups(sheet, columns),
     jigsGroup(sheet, width),
     ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, columns)),
   ];
@@ -59,6 +61,15 @@ function planesGroup(sheet: ClassSheet, width: number): BlockGroup {
       ),
     ],
   };
+}
+
+/** A page for each of the shop's sheets, then what lies on none. */
+function sheetGroups({ sheets }: ClassSheet, { width, height }: Columns): BlockGroup[] {
+  if (!sheets) return [];
+  const last = notCutBlocks(sheets, width);
+  return [...sheets.pages.map((page) => setUpPageBlocks(page, width, height)), ...(last.length > 0 ? [last] : [])].map(
+    (blocks) => ({ blocks, startsColumn: true }),
+  );
 }
 
 function jigsGroup({ jigs, designs, numbers }: ClassSheet, width: number): BlockGroup {
