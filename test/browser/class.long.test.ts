@@ -162,7 +162,7 @@ describe.skipIf(hasNoBrowser)("the class screen", () => {
   test("core widths may be more than the fewest, and sheets are laid out: the command's files byte for byte", async () => {
     writeFileSync(
       school.at("shop.yaml"),
-      "sheets:\n  - { name: thin, material: wood, length: 600, width: 240, thickness: 8, count: 2 }\n",
+      "sheets:\n  - { name: thin, material: wood, length: 300, width: 170, thickness: 8, count: 3 }\n",
     );
     writeFileSync(school.base, `shop: shop.yaml\n${readFileSync("examples/class/school-smoother.yaml", "utf8")}`);
     school.writeRoster("name,iron.width\nanna,50.8\nben,50\ncarla,48\ndora,47.4\n");

@@ -4,7 +4,7 @@ import { classBoardsText } from "@lamplane/bench/boards";
 import { type ClassSetups, setupLines } from "@lamplane/bench/class";
 import { formatParameter } from "@lamplane/parameters/design";
 import type { FileChange } from "@lamplane/parameters/roster";
-import type { Design } from "@lamplane/parameters/table";
+import { type Design, isListName } from "@lamplane/parameters/table";
 import { formatLength } from "@lamplane/parameters/units";
 import type { ClassBoards } from "@lamplane/sheets";
 import { alignColumns } from "../text.ts";
@@ -113,14 +113,11 @@ function changeLines(reports: readonly PlaneReport[]): string[] {
     if (changes.length === 0 || !design) return [];
     const text = (path: string, value: FileChange["from"]) =>
       value === undefined ? CLASS.unset : formatParameter(path, value, design);
-    return [
-      CLASS.changed({
-        file,
-        changes: changes.map(({ path, from, to }) =>
-          CLASS.change({ path, from: text(path, from), to: text(path, to) }),
-        ),
-      }),
-    ];
+    const change = ({ path, from, to }: FileChange) =>
+      isListName(path)
+        ? CLASS.listChange({ path, count: Number(to) })
+        : CLASS.change({ path, from: text(path, from), to: text(path, to) });
+    return [CLASS.changed({ file, changes: changes.map(change) })];
   });
   return lines.length === 0 ? [] : ["", ...lines];
 }
