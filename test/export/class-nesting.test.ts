@@ -23,9 +23,14 @@ const plane = (name: string, thickness: number): Design => ({
 const designs = [plane("anna", 3.6), plane("ben", 3.6), plane("carla", 3.2)];
 const numbers = [1, 2, 4];
 
+function layoutOf(planes: readonly Design[]) {
+  const { sheets, noPlace } = nestClass(planes, numbers)!.planned;
+  return { sheets: sheets.map(({ sheet }) => sheet), noPlace };
+}
+
 describe("three planes, two of them alike", () => {
-  const { nested } = nestClass(designs, numbers)!;
-  const names = nested.sheets.flatMap(({ items }) => items.map(({ item }) => item.name));
+  const { sheets, noPlace } = layoutOf(designs);
+  const names = sheets.flatMap(({ items }) => items.map(({ item }) => item.name));
   const platesOf = (jig: string) => names.filter((name) => name.replace(/-\d+$/, "") === jig);
 
   test("have every cheek on a sheet once, by the plane's number in the roster", () => {
@@ -36,9 +41,7 @@ describe("three planes, two of them alike", () => {
 
   test("have each shared jig once, under the first plane that it serves", () => {
     const jigs = sharedJigs(designs).map(({ name, planes }) => `${numbers[planes[0]!]} ${name}`);
-    const laid = new Set(
-      [...names, ...nested.noPlace.map(({ item }) => item.name)].map((name) => name.replace(/-\d+$/, "")),
-    );
+    const laid = new Set([...names, ...noPlace.map(({ item }) => item.name)].map((name) => name.replace(/-\d+$/, "")));
     expect([...laid].filter((name) => !name.includes("cheek-")).toSorted()).toEqual(
       jigs.filter((jig) => laid.has(jig)).toSorted(),
     );
@@ -47,7 +50,7 @@ describe("three planes, two of them alike", () => {
   });
 
   test("keep web, cutters' ways, margin and grain, as Clipper2 judges", () => {
-    expect(faultsOfSheets(nested.sheets, designs[0]!)).toEqual([]);
+    expect(faultsOfSheets(sheets, designs[0]!)).toEqual([]);
   });
 });
 
@@ -57,9 +60,10 @@ test("a class larger than its sheets says how much room each part wants, alike p
     six.map((design) => ({ ...design, sheets: [{ ...SHEETS[2]!, count: 1 }] })),
     [1, 2, 3, 4, 5, 6],
   )!;
-  const placed = nesting.nested.sheets.flatMap(({ items }) => items).length;
-  expect(nesting.nested.noPlace).toHaveLength(12 - placed);
-  expect(nesting.nested.noPlace.every(({ code }) => code === "room")).toBe(true);
+  const { sheets, noPlace } = nesting.planned;
+  const placed = sheets.flatMap(({ sheet: { items } }) => items).length;
+  expect(noPlace).toHaveLength(12 - placed);
+  expect(noPlace.every(({ code }) => code === "room")).toBe(true);
   const [head, what, why] = nestingLines(nesting);
   expect(head).toBe(`Sheets: 1 sheet laid out, ${12 - placed} left over:`);
   expect(what).toMatch(/^ {2}\d cheek-(left|right)(, \d cheek-(left|right))* and \d cheek-right$/);
@@ -68,7 +72,7 @@ test("a class larger than its sheets says how much room each part wants, alike p
 
 test("cheeks that are milled take no sheet any more; a shop without sheets lays nothing out", () => {
   const milled = designs.map((design) => withValue(design, "measured.coreWidth", 49.6));
-  const names = nestClass(milled, numbers)!.nested.sheets.flatMap(({ items }) => items.map(({ item }) => item.name));
+  const names = layoutOf(milled).sheets.flatMap(({ items }) => items.map(({ item }) => item.name));
   expect(names.some((name) => name.includes("cheek"))).toBe(false);
   expect(
     nestClass(
@@ -82,7 +86,7 @@ test("class-sheets.zip has a drawing and a program a sheet and their list; anoth
   const nesting = nestClass(designs, numbers)!;
   const input = { name: "evening", designs, numbers, boards: undefined, nesting, version: "0" };
   const files = unzipSync((await classFile("class-sheets.zip", input)) as Uint8Array);
-  const sheets = nesting.nested.sheets.map(({ piece }, i) => `class-sheets/${i + 1}-${piece.name}`);
+  const sheets = nesting.planned.sheets.map(({ sheet: { piece } }, i) => `class-sheets/${i + 1}-${piece.name}`);
   expect(Object.keys(files).toSorted()).toEqual(
     [...sheets.flatMap((name) => [`${name}.dxf`, `${name}.ngc`]), "class-sheets/sheets.txt"].toSorted(),
   );

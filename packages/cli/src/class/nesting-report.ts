@@ -1,5 +1,5 @@
 // The shop's sheets with the class's parts and jigs on them, as text for a terminal and as data.
-import { type ClassNesting, nestClass, nestingLines, noPlaceRows } from "@lamplane/export/nested";
+import { type ClassNesting, nestClass, nestingLines, notNestedRows } from "@lamplane/export/nested";
 import type { Design } from "@lamplane/parameters/table";
 
 export interface NestingReport {
@@ -18,13 +18,16 @@ export interface NestingReport {
 export function nestingReport(designs: readonly Design[], numbers: readonly number[]): NestingReport | undefined {
   const nesting = nestClass(designs, numbers);
   if (!nesting) return undefined;
-  const { sheets, noPlace } = nesting.nested;
-  const rows = noPlaceRows(noPlace, nesting.design);
+  const { sheets, noPlace } = nesting.planned;
+  const rows = notNestedRows(nesting.planned, nesting.design);
   return {
     nesting,
     lines: nestingLines(nesting),
     data: {
-      sheets: sheets.map(({ piece, items }) => ({ name: piece.name, parts: items.map(({ item }) => item.name) })),
+      sheets: sheets.map(({ sheet: { piece, items } }) => ({
+        name: piece.name,
+        parts: items.map(({ item }) => item.name),
+      })),
       noPlace: rows.map(([parts, text]) => ({ parts, text })),
     },
     lacksRoom: noPlace.some(({ code }) => code === "room" || code === "size"),

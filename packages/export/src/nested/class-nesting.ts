@@ -3,12 +3,13 @@ import { asBuiltPlane, lockedParameters } from "@lamplane/bench";
 import { sharedJigs } from "@lamplane/bench/class";
 import type { Design } from "@lamplane/parameters/table";
 import { type FlatItem, flatJigs, flatParts } from "./flat-items.ts";
-import { type Nested, nestItems } from "./nested-sheets.ts";
+import { nestItems } from "./nested-sheets.ts";
+import { planSheets, type SheetPrograms } from "./sheet-programs.ts";
 
 export interface ClassNesting {
   /** The first of the class, whose shop and unit are all the others' too. */
   readonly design: Design;
-  readonly nested: Nested;
+  readonly planned: SheetPrograms;
 }
 
 /**
@@ -31,5 +32,5 @@ export function nestClass(designs: readonly Design[], numbers: readonly number[]
         .map(numbered(first!));
     });
   const nested = nestItems(parts, jigs, design);
-  return nested && { design, nested };
+  return nested && { design, planned: planSheets(nested, design) };
 }

@@ -5,18 +5,15 @@ import type { Design } from "@lamplane/parameters/table";
 import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import type { RouterSheets, SetUpPage } from "@lamplane/sheets/pages";
 import { dxfText } from "../dxf.ts";
-import { engravingOf } from "../router/engrave.ts";
 import { setUpPage } from "../router/files.ts";
-import { hasRouter, limitText } from "../router/plane-programs.ts";
-import { planProgram } from "../router/program.ts";
 import { programFiles } from "../router/program-files.ts";
-import { flatFeatures, type SetUp } from "../router/set-up.ts";
 import { NESTED } from "../words/nested.ts";
 import type { ClassNesting } from "./class-nesting.ts";
 import { cutOf } from "./flat-items.ts";
-import { type Nested, type NestedSheet, nestPlane } from "./nested-sheets.ts";
-import { noPlaceRows } from "./no-place-text.ts";
+import type { NestedSheet } from "./nested-sheets.ts";
+import { notNested, notNestedRows } from "./not-nested.ts";
 import { placedOutlines, placeOfName, sheetDrawing } from "./sheet-drawing.ts";
+import { NESTED_FOLDER, type SheetProgram, type SheetPrograms, sheetPrograms } from "./sheet-programs.ts";
 
 export interface NestedFiles {
   /** Drawings, programs and their list by path. */
@@ -32,33 +29,36 @@ interface SheetsOwner {
   readonly design: Design;
   readonly folder: string;
   readonly version: string;
+  /** What lies on no sheet, and why. */
+  readonly notCut: readonly (readonly [what: string, why: string])[];
 }
 
 /** Undefined where the shop names no sheet that anything could be cut from. */
 export function nestedFiles(plane: Elevation, version: string): NestedFiles | undefined {
-  const nested = nestPlane(plane);
+  const planned = sheetPrograms(plane);
+  if (!planned) return undefined;
   const { design } = plane;
-  return nested && filesOf(nested, { name: design.name, design, folder: "nested", version });
+  const notCut = notNested(planned, design).map(({ what, text }) => [what, text] as const);
+  return filesOf(planned, { name: design.name, design, folder: NESTED_FOLDER, version, notCut });
 }
 
 /** Name of the folder that a class's sheets unpack into. */
 export const CLASS_SHEETS = "class-sheets";
 
 /** The sheets of a class. @param name of the class */
-export const classNestedFiles = ({ nested, design }: ClassNesting, name: string, version: string): NestedFiles =>
-  filesOf(nested, { name, design, folder: CLASS_SHEETS, version });
+export const classNestedFiles = ({ planned, design }: ClassNesting, name: string, version: string): NestedFiles =>
+  filesOf(planned, { name, design, folder: CLASS_SHEETS, version, notCut: notNestedRows(planned, design) });
 
-function filesOf(nested: Nested, owner: SheetsOwner): NestedFiles {
-  const { name, design, folder } = owner;
-  const made = nested.sheets.map((sheet, i) => sheetFiles(sheet, i + 1, owner));
-  const noPlace = [...made.flatMap(({ refused }) => refused), ...noPlaceRows(nested.noPlace, design)];
+function filesOf(planned: SheetPrograms, owner: SheetsOwner): NestedFiles {
+  const { name, folder, notCut } = owner;
+  const made = planned.sheets.map((sheet) => sheetFiles(sheet, owner));
   const list = [
     NESTED.list({ plane: name }),
     ...made.map(({ texts, page }, i) => {
-      const names = nested.sheets[i]!.items.map(({ item }) => item.name);
+      const names = planned.sheets[i]!.sheet.items.map(({ item }) => item.name);
       return `${[...texts.keys()].join(", ")}: ${page.title}: ${names.join(", ")}`;
     }),
-    ...(noPlace.length > 0 ? ["", NESTED.noPlace, ...noPlace.map(([what, why]) => `${what}: ${why}`)] : []),
+    ...(notCut.length > 0 ? ["", NESTED.noPlace, ...notCut.map(([what, text]) => `${what}: ${text}`)] : []),
     "",
   ].join("\n");
   return {
@@ -68,7 +68,7 @@ function filesOf(nested: Nested, owner: SheetsOwner): NestedFiles {
       title: NESTED.title({ plane: name }),
       subject: NESTED.subject,
       pages: made.map(({ page }) => page),
-      notCut: { heading: NESTED.noPlace, rows: noPlace },
+      notCut: { heading: NESTED.noPlace, rows: notCut },
     },
   };
 }
@@ -76,22 +76,17 @@ function filesOf(nested: Nested, owner: SheetsOwner): NestedFiles {
 interface SheetFiles {
   readonly texts: ReadonlyMap<string, string>;
   readonly page: SetUpPage;
-  /** The sheet itself, where its program cannot be made. */
-  readonly refused: readonly (readonly [string, string])[];
 }
 
 /** Its drawing, its program where there is a router, its page. */
-function sheetFiles(sheet: NestedSheet, number: number, { design, folder, version }: SheetsOwner): SheetFiles {
-  const { piece } = sheet;
-  const title = NESTED.sheet({ number, name: piece.name, thickness: formatValue(piece.thickness, "mm", design) });
-  const name = `${number}-${fileName(piece.name)}`;
+function sheetFiles(
+  { sheet, name, title, program }: SheetProgram,
+  { design, folder, version }: SheetsOwner,
+): SheetFiles {
   const texts = new Map([[`${folder}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
-  const plain: SetUpPage = plainPage(sheet, title, [...texts.keys()], design);
-  if (!hasRouter(design)) return { texts, page: plain, refused: [] };
-  const planned = planProgram(sheetSetUp(sheet, name, title, design), design.router, design.cutters);
-  if ("limit" in planned) return { texts, page: plain, refused: [[`${name}.ngc`, limitText(planned.limit, design)]] };
-  for (const { path, text } of programFiles(planned.program, design, version, folder)) texts.set(path, text);
-  const page = setUpPage(planned.program, [...texts.keys()], design);
+  if (!program) return { texts, page: plainPage(sheet, title, [...texts.keys()], design) };
+  for (const { path, text } of programFiles(program, design, version, folder)) texts.set(path, text);
+  const page = setUpPage(program, [...texts.keys()], design);
   return {
     texts,
     page: {
@@ -100,26 +95,6 @@ function sheetFiles(sheet: NestedSheet, number: number, { design, folder, versio
       drawing: { ...page.drawing, ...namesAndSizes(sheet, design) },
       drawingKey: NESTED.draws,
     },
-    refused: [],
-  };
-}
-
-/** Letters, digits, dots and dashes: a board's name may hold spaces. */
-const fileName = (name: string): string => name.replaceAll(/[^A-Za-z0-9._-]+/g, "-");
-
-/** Everything on a sheet as one set-up. */
-export function sheetSetUp({ piece, items }: NestedSheet, name: string, title: string, design: Design): SetUp {
-  const { width, depth, thickness } = piece;
-  return {
-    name,
-    title,
-    stock: { width, depth, thickness },
-    corner: { x: 0, y: 0 },
-    holding: "tabs",
-    height: thickness,
-    features: items.flatMap(({ item, transform }) =>
-      flatFeatures({ ...cutOf(item.drawing), thickness, engraving: engravingOf(item.drawing, design) }, transform),
-    ),
   };
 }
 
