@@ -33,5 +33,5 @@ export async function classFile(file: ClassFile, input: ClassInput): Promise<Uin
   if (file === "class-sheets.zip") return nested && zipArchive(nested.texts);
   const { classPdf } = await import("@lamplane/sheets/pages");
   const sheet = classSheet(name, designs, numbers, boards);
-  return classPdf({ ...sheet, sheets: nested?.sheets }, { paper: first.shop.paper, version });
+  return classPdf(sheet, { paper: first.shop.paper, version }, nested?.sheets);
 }

@@ -3,7 +3,6 @@ import { asBuiltPlane } from "@lamplane/bench";
 import { type MachineSetup, machineSetups, type SharedJig, sharedJigs } from "@lamplane/bench/class";
 import type { Design } from "@lamplane/parameters/table";
 import type { BoardSheet } from "../boards/board-sheet.ts";
-import type { RouterSheets } from "../pages/router-pdf.ts";
 import { type PupilSheet, pupilSheet } from "./pupil-sheet.ts";
 
 export interface ClassSheet {
@@ -17,8 +16,6 @@ export interface ClassSheet {
   readonly pupils: readonly PupilSheet[];
   /** Absent without boards. */
   readonly boards?: BoardSheet | undefined;
-  /** Of the shop, with all parts and jigs on them; absent where it has none. */
-  readonly sheets?: RouterSheets | undefined;
 }
 
 /** @param designs with the shared numbers in them; numbered from 1 where no numbers are given */
