@@ -4,7 +4,7 @@ import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer } from "../../packages/cli/src/view-server.ts";
-import { buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, PAGE } from "../support/browser.ts";
+import { buildPage, closePages, FILE_ADDRESS, hasNoBrowser, launchBrowser, PAGE } from "../support/browser.ts";
 import { ClassFolder } from "../support/class-folder.ts";
 import { runCommand } from "../support/running.ts";
 
@@ -19,7 +19,7 @@ describe.skipIf(hasNoBrowser)("the class screen", () => {
     await buildPage();
     browser = await launchBrowser();
   }, 300_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   const complaints: string[] = [];
   async function newPage(address = FILE_ADDRESS, options = {}): Promise<Page> {
