@@ -59,7 +59,7 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
     }
     const kept = keptClass();
     if (kept?.planes.includes(loader.fileName))
-      keepClass(withFiles(kept.files, [{ name: loader.fileName, text: await text() }]), kept.planes);
+      keepClass(withFiles(kept.files, [{ name: loader.fileName, text: await text() }]), kept.planes, kept.groups);
     location.hash = CLASS_ADDRESS;
   }
 
