@@ -48,6 +48,14 @@ test("new --shop writes a shop file, never over anything, and takes no option of
   expect((await runCommand("new", at("more.yaml"), "--shop", "--all")).exit).toBe(2);
 });
 
+test("a design that `new` writes leaves the saw to the shop file: its kerf and paper count", async () => {
+  await runCommand("new", at("fresh.yaml"));
+  writeFileSync(at("fine-saw.yaml"), "shop: { kerf: 1.2, paper: A3 }\n");
+  const kerfOf = async (...more: string[]) =>
+    JSON.parse((await runCommand("stock", at("fresh.yaml"), "--json", ...more)).out).billet.needed.width;
+  expect((await kerfOf()) - (await kerfOf("--shop", at("fine-saw.yaml")))).toBeCloseTo(2 * (3.2 - 1.2), 9);
+});
+
 test("measured keeps a design's shop file, and its values", async () => {
   expect((await runCommand("measured", at("plane.yaml"), "ironThickness=3.62")).exit).toBe(0);
   expect(readFileSync(at("plane.yaml"), "utf8")).toMatch(/^shop: shops\/ours\.yaml\n/);

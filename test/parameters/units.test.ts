@@ -256,7 +256,7 @@ describe("laws", () => {
     expect(shown(239.5968, "N")).toBe("240 N");
     expect(shown(6.168965, "MPa")).toBe("6.2 MPa");
     expect(shown(2.9641, "×")).toBe("2.96×");
-    expect(shown(6.17147, "%")).toBe("6.17 %");
+    expect(shown(6.17147, "%")).toBe("6.2 %");
     expect(shown(21, "°C")).toBe("21 °C");
     expect(formatValue(0.5, "N/mm", style("in"))).toBe("0.5 N/mm");
   });

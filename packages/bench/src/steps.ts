@@ -16,9 +16,6 @@ export interface StepRow extends StepWords {
   readonly locks: readonly string[];
 }
 
-/** What to do at a step of this plane. */
-export const stepTask = (step: Step, design: Design): string => stepWords(design, step).task;
-
 /** @see common practice, no published source: order of the work */
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWords>>> = {
   iron: {
@@ -138,7 +135,8 @@ export const STEPS = Object.fromEntries(
 export function stepWords(design: Design, step: Step): Pick<StepRow, "title" | "task"> {
   const { title, task, notNeeded, notNeededTitle, inLayers } = STEPS[step];
   if (step === "recess" && !recessOf(design)) return { title: notNeededTitle ?? title, task: notNeeded ?? task };
-  return inLayers && design.core.layers !== "whole" ? inLayers : { title, task };
+  if (!inLayers || design.core.layers === "whole") return { title, task };
+  return { title: inLayers.title, task: (recessOf(design) ? undefined : inLayers.taskWithoutRecess) ?? inLayers.task };
 }
 
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */

@@ -1,5 +1,6 @@
 // A first design for a maker to go on from, with comments: short or with every parameter, for what the plane is to do.
 import {
+  commonInches,
   defaultIn,
   isRow,
   LIST_NAMES,
@@ -41,11 +42,10 @@ const SHORT = [
   "pin.tenon",
   "pin.tenonClearance",
   "wood.body",
-  "shop.kerf",
-  "shop.paper",
 ];
 
-/** A design of some twenty lines: iron, body, bed, mouth, pin, wood and shop; everything else keeps its default. */
+/** A design of some twenty lines: iron, body, bed, mouth, pin and wood; everything else keeps its default. The shop's
+ * keys are left out, since a design's own go before those of the shop file that is named later. */
 export function shortStarter(starter: Starter): string {
   const sections = [...new Set(SHORT.map((path) => path.split(".")[0]!))];
   const lines = sections.flatMap((section) => [
@@ -55,6 +55,7 @@ export function shortStarter(starter: Starter): string {
   return [
     ...headLines(starter),
     `# ${STARTER.others}`,
+    `# ${STARTER.shopApart}`,
     `name: ${quoteYaml(starter.name)}`,
     `units: ${starter.units}`,
     ...lines,
@@ -137,13 +138,9 @@ function lengthText(mm: number, units: Units): string {
 }
 const INCH_STYLE = { units: "in", shop: { smallestFraction: "1/64", bothUnits: "no" } } as const;
 
-/** A proportion as a maker in inches would plan it: to 1/8 in over an inch, to 1/32 over 1/8, to 1/64 over 1/32, else thousandths. */
-function roundToUnit(mm: number, units: Units): number {
-  if (units === "mm") return mm;
-  const size = fromMillimetres(mm, "in");
-  const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : size >= 1 / 32 ? 1 / 64 : 1 / 1000;
-  return toMillimetres(Math.round(size / step) * step, "in");
-}
+/** A proportion in the maker's unit, mm: in inches the common size next to it. */
+const roundToUnit = (mm: number, units: Units): number =>
+  units === "mm" ? mm : toMillimetres(commonInches(fromMillimetres(mm, "in")), "in");
 
 /** Plain where YAML reads it back as the same text. */
 const quoteYaml = (text: string): string =>

@@ -4,12 +4,13 @@
 import { point } from "@lamplane/geometry";
 import { fromToeEnd } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { glueGap } from "../elevation/glue-gap.ts";
+import { tipGap } from "../elevation/glue-gap.ts";
 import { isPlacedByContact } from "../elevation/glue-up.ts";
 import { formatBareLength, formatLength } from "../units.ts";
 import { JIG, SPACER } from "../words/jigs.ts";
 import { type JigResult, poseAsDrawn } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
+import { cornerRelief } from "./relief.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
 
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
@@ -26,12 +27,12 @@ export function throatSpacer(plane: Elevation): JigResult {
   const places = spacerLayout(plane);
   const none = spacerObstacle(plane, places);
   if (none) return { none };
-  const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, design.jigs.relief + 1));
+  const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, cornerRelief(design) + 1));
   const most = widths.core - FREE_OF_CORE;
   const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), most);
   const middle = tabMiddle(places);
   const grip = tabHole(places);
-  const gap = glueGap(plane);
+  const gap = tipGap(plane);
   return {
     plan: {
       name: "throat-spacer",
@@ -70,9 +71,8 @@ function useText(plane: Elevation, gap: number): string {
   return SPACER.use({
     set: isPlacedByContact(plane) ? SPACER.checks : SPACER.sets,
     gap: length(gap),
-    isNegative: gap < 0,
     hasFeatherOff: design.bed.featherChamfer > 0,
-    bedTip: length(fromToeEnd(plane, points.bedTip.x)),
+    bedFoot: length(fromToeEnd(plane, points.bedChamfer.x)),
     front: length(cuts.setInToe),
     bed: length(cuts.setInHeel),
   });

@@ -57,7 +57,7 @@ export const BED = {
   unsupported: "Bed from the planned sole to the heel of the bevel, which the iron never touches",
   hold: sentence(
     ({ hasCradle }: { hasCradle: boolean }) =>
-      `Hold the block in the ${hasCradle ? "bed cradle" : "vise with the throat offcut under it"}, the bed level and up.`,
+      `Hold the block in the ${hasCradle ? "bed cradle, or without one in the vise with" : "vise with"} the throat offcut under it, the bed level and up.`,
     { hasCradle: true },
     { hasCradle: false },
   ),
@@ -69,6 +69,11 @@ export const BED = {
   feather: sentence(
     ({ height }: { height: string }) =>
       `Cut the feather off the tip of the bed, square to the sole, up to ${height} above it: a thin tip breaks in the glue-up. The small flat that this leaves goes when the sole is planed.`,
+    { height: "3 mm" },
+  ),
+  featherAgain: sentence(
+    ({ height }: { height: string }) =>
+      `Truing has left the flat at the tip of the bed lower. Cut it back, square to the sole, until it ends ${height} above it again.`,
     { height: "3 mm" },
   ),
   measure: "Measure the bed angle again from the sole, on both sides.",
@@ -99,7 +104,7 @@ export const RECESS = {
   byHand: "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
   tryIron: sentence(
     ({ depth }: { depth: string }) =>
-      `Stop at ${depth} and try the iron with its cap and screw. The head must slide the whole length and touch neither side nor floor. Where it touches, take off a hair more.`,
+      `Stop at ${depth}, scrape the sheet off the bed, and try the iron with its cap and screw. The head must slide the whole length and touch neither side nor floor. Where it touches, take off a hair more.`,
     { depth: "5 mm" },
   ),
   flat: "Iron flat on both lands and on the pad below the recess.",

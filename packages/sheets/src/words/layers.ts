@@ -32,9 +32,11 @@ export const BOARDS = {
   grain: "Turn every strip so that the lines of the grain, seen from the side, run down toward the heel.",
   setAside: "Set aside wood for wedge, cross pin and pegs as in the stock list.",
   clear: "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
-  planes: sentence(({ length }: LengthData) => `Plane both faces of the boards: they come out ${length} thick.`, {
-    length: "18.4 mm",
-  }),
+  planes: sentence(
+    ({ length, needed }: LengthData & { needed: string }) =>
+      `Planed on both faces the boards stay ${length} thick or more; the thickest layer needs ${needed}.`,
+    { length: "18.4 mm", needed: "17.6 mm" },
+  ),
 } as const;
 
 export const LAYERS = {
@@ -52,8 +54,12 @@ export const LAYERS = {
   plane:
     "Let the strips lie a day with air all round. Flatten one face of each, then plane it to its thickness, faces parallel.",
   number: "Number the layers from the right cheek to the left, on their toe ends.",
-  measure:
-    "Lay all layers side by side and measure the stack before the last pass. Take what is over off the outer layers, the same off both. The middle ones make the recess and keep their thickness.",
+  measure: sentence(
+    ({ hasRecess }: { hasRecess: boolean }) =>
+      `Lay all layers side by side and measure the stack before the last pass. Take what is over off the outer layers, the same off both${hasRecess ? ". The middle ones make the recess and keep their thickness" : ""}.`,
+    { hasRecess: true },
+    { hasRecess: false },
+  ),
   surface: sentence(({ length }: LengthData) => `Surface all soles, then all tops, ${length} apart.`, {
     length: "61 mm",
   }),
@@ -85,6 +91,7 @@ export const LAYER_CUTS = {
   drillFor: "Drill for the layer pegs",
   pegLength: "Layer pegs, length",
   recessDepth: "Recess, square to the finished bed",
+  recessEnd: "Lower end of the recess, up the bed as cut from its lower edge, feather off",
   allowance: "Left on the bed of the layers, to true",
   from: "Mark one layer from the layout sheet, and the others from it; or cut all by the files parts/front-layer and parts/bed-layer.",
   drill:
@@ -101,14 +108,25 @@ export const LAYER_CUTS = {
       `Leave the layer lying as it is. Swing the saw ${angle} to the other side and cut the bed. Leave the line: it has ${length} for truing in it.`,
     { angle: "43°", length: "0.3 mm" },
   ),
+  feather: sentence(
+    ({ height, hasRecess }: { height: string; hasRecess: boolean }) =>
+      `Cut the feather off the tip of each layer of the bed block, square to the sole, up to ${height} above it.${hasRecess ? " The recess is measured from the edge that this leaves." : ""}`,
+    { height: "3 mm", hasRecess: true },
+    { height: "3 mm", hasRecess: false },
+  ),
   recess: sentence(
     ({ layers, hole }: { layers: readonly string[]; hole: string | undefined }) =>
       `Saw layer ${listText(layers)} of the bed block along the recess: down from the top to its lower end${hole === undefined ? "" : `, into a hole ⌀ ${hole} drilled at the corner`}, then square in from the bed.`,
     { layers: ["2"], hole: "6 mm" },
     { layers: ["2"], hole: undefined },
   ),
-  glue: "Glue front and bed block each by themselves: pegs in the first layer, glue on one face of each joint, the layers down in their order. Clamp between flat cauls. Leave the pegs short of both outer faces.",
-  dry: "Wipe the glue out of the recess before it sets. Let the blocks dry a day, then plane their sides flat to the width of the stack.",
+  glue: "Scrape the layout's paper off every layer. Glue front and bed block each by themselves: pegs in the first layer, glue on one face of each joint, the layers down in their order. Clamp between flat cauls. Leave the pegs short of both outer faces.",
+  dry: sentence(
+    ({ hasRecess }: { hasRecess: boolean }) =>
+      `${hasRecess ? "Wipe the glue out of the recess before it sets. " : ""}Let the blocks dry a day, then plane their sides flat to the width of the stack.`,
+    { hasRecess: true },
+    { hasRecess: false },
+  ),
   flat: "Outer faces flat and parallel, as wide as the core; no peg stands out.",
   square: "Ramp and bed square across the block: under a square no light shows but at the small steps between layers.",
   head: "The screw head goes into the recess with room at both sides.",
@@ -133,7 +151,12 @@ export const LAYER_DRAWING = {
   stack: sentence(({ length }: LengthData) => `stack ${length}`, { length: "49.6" }),
   leftCheek: "left cheek",
   rightCheek: "right cheek",
-  cuts: "The layers of both blocks with their peg holes, and the recess",
+  cuts: sentence(
+    ({ hasRecess }: { hasRecess: boolean }) =>
+      `The layers of both blocks with their peg holes${hasRecess ? ", and the recess" : ""}`,
+    { hasRecess: true },
+    { hasRecess: false },
+  ),
   blocks: "Layers of the front and the bed block, toe to the left",
   middle: "Middle layers of the bed block",
   finished: "dashed: finished bed",
@@ -143,10 +166,10 @@ export const LAYER_DRAWING = {
 
 export const LAYER_LAYOUT = {
   heading: "Each layer of the core, seen from your left, toe to the left",
-  glue: "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end. Numbers at the holes: from toe end, over sole.",
+  glue: "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end.",
   drill: sentence(
     ({ length, left }: { length: string; left: string }) =>
-      `Drill the holes ${length} through, then cut. The bed mark leaves ${left} to true.`,
+      `Drill the holes ${length} through, then cut. Numbers at the holes: from toe end, over sole. The bed mark leaves ${left} to true.`,
     { ...DRILL, left: "0.3 mm" },
   ),
   marksGoOn: "toward the heel. Pencil them across layers and cheeks, clamped together dry.",

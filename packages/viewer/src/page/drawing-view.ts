@@ -1,7 +1,7 @@
 // Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
 import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import { UNREQUESTED, type WorkerResponse } from "../protocol/messages.ts";
-import type { FigureWords, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
+import type { FigureDescription, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import type { SheetState } from "../state/store.ts";
 import { RAMP_KIND } from "../words/page.ts";
 import { DetailViews } from "./detail-views.ts";
@@ -29,7 +29,7 @@ export class DrawingView {
   readonly #parts: SheetParts;
   readonly #timer: LatencyTimer;
   readonly #details: DetailViews;
-  #figures: Readonly<Record<string, FigureWords>> = {};
+  #figures: Readonly<Record<string, FigureDescription>> = {};
   #cures: { readonly findings: readonly RemediedFinding[]; readonly requestId: number } | undefined;
   #plane: SheetPlane | undefined;
   /** Of sheet and window, for which the views are drawn, px. */
@@ -47,7 +47,7 @@ export class DrawingView {
     this.#details = new DetailViews(parts.fields);
   }
 
-  get figures(): Readonly<Record<string, FigureWords>> {
+  get figures(): Readonly<Record<string, FigureDescription>> {
     return this.#figures;
   }
 
@@ -56,7 +56,7 @@ export class DrawingView {
     return this.#plane;
   }
 
-  setFigureWords(figures: Readonly<Record<string, FigureWords>>): void {
+  setFigureWords(figures: Readonly<Record<string, FigureDescription>>): void {
     this.#figures = figures;
   }
 
@@ -92,7 +92,7 @@ export class DrawingView {
     const isSame = last?.design.name === next.design.name;
     if (isSame && last.design.bed.angle === next.design.bed.angle) return;
     const [was, is] = [last && rampKind(last), rampKind(next)];
-    if (isSame && was === is && this.isDragging) return; // it is said until the hand lets go
+    if (isSame && was === is && this.isDragging) return; // the words stay until the hand lets go
     this.#parts.notes.announce(isSame && was && is && was !== is ? RAMP_KIND[is] : "");
   }
 

@@ -9,8 +9,8 @@ declare const OPENING_PLANE: string;
 const text = OPENING_PLANE;
 
 /** Undefined where the page opens on anything else. */
-export function openingPlane({ beginning, changes, stage }: SheetState): SheetPlane | undefined {
-  const isOpening = beginning.kind === "example" && beginning.name === Object.keys(EXAMPLES)[0];
+export function openingPlane({ origin, changes, stage }: SheetState): SheetPlane | undefined {
+  const isOpening = origin.kind === "example" && origin.name === Object.keys(EXAMPLES)[0];
   return isOpening && changes.size === 0 && stage === FIRST_SHOWN ? JSON.parse(text) : undefined;
 }
 

@@ -1,7 +1,7 @@
 // Where each number stands: of the places it may take, the one that covers nothing, as near as can be to where it would like to be.
 import type { Dimension, DimensionShape, SheetPoint } from "../protocol/view.ts";
 import type { LaidDimension } from "./layout.ts";
-import { boxesOverlap, lengthWithin, type NumberBox, type Stretch } from "./obstacles.ts";
+import { lengthWithin, type NumberBox, numberBoxesOverlap, type Stretch } from "./obstacles.ts";
 
 const SLACK = 2; // px beyond the field's edge: widths are reckoned a little too large
 const CLEAR = 3; // px between a number and an outline: its halo, and that widths are reckoned
@@ -95,8 +95,8 @@ function placeCost(
   enough: number,
 ): number {
   const box = boxOf(dimension, laid);
-  const overlaps = sum(boxes, (other) => Number(boxesOverlap(box, other)));
-  let cost = COST.overlap * (overlaps + sum(grips, (other) => Number(boxesOverlap(box, other))));
+  const overlaps = sum(boxes, (other) => Number(numberBoxesOverlap(box, other)));
+  let cost = COST.overlap * (overlaps + sum(grips, (other) => Number(numberBoxesOverlap(box, other))));
   const out =
     overrun(box.left, box.right, width) + overrun(box.top, box.bottom, height) + arcOverrun(dimension, laid, width);
   cost += out > 0 ? COST.outside * (1 + out / 1000) : 0;
