@@ -184,5 +184,59 @@ describe.skipIf(hasNoBrowser)("the class screen", () => {
     }
   }, 240_000);
 
+  test("under `lamplane view` what is changed on a plane's page is written into its row and its own file", async () => {
+    const roster =
+      "# ours\nplanes:\n  - { name: anna, iron: { width: 50.8 } } # hers\n  - { name: ben, iron: { width: 50.2 } }\n";
+    const file = school.at("class.yaml");
+    writeFileSync(file, roster);
+    const followedClass = { roster: file, base: school.base, out: school.packs };
+    const server = await startViewServer({ page: PAGE, followedClass, port: 0 });
+    const status = () => page.locator(".title-block .status").textContent();
+    const change = (changes: string) =>
+      page.evaluate((more) => {
+        location.hash += more;
+      }, changes);
+    try {
+      await newPage(server.address);
+      await classShown();
+      await card("anna").locator("a").click();
+      await planeShown();
+      expect(await page.locator("#write-back").isDisabled()).toBe(true);
+      await change("&bed.angle=50&measured.ironWidth=50.7");
+      await expect.poll(() => page.locator("#write-back").isDisabled()).toBe(false);
+      await page.locator("#to-class").click();
+      expect(await status()).toMatch(/not written back/);
+      await page.locator("#write-back").click();
+      await expect.poll(status, { timeout: 20_000 }).toMatch(/^Written into anna\.yaml and class\.yaml\./);
+      expect(readFileSync(file, "utf8")).toBe(roster.replace("50.8 }", "50.8 }, bed: { angle: 50 }"));
+      expect(school.design("anna").measured.ironWidth).toBe(50.7);
+      await expect.poll(() => page.locator("#write-back").isDisabled(), { timeout: 20_000 }).toBe(true);
+      await page.reload();
+      await planeShown();
+
+      await change("&iron.thickness=3.3");
+      await expect.poll(() => page.locator("#write-back").isDisabled()).toBe(false);
+      const renamed = readFileSync(file, "utf8").replace("anna", "anne");
+      writeFileSync(file, renamed);
+      await expect
+        .poll(() => page.locator(".faults:not([hidden])").allTextContents(), { timeout: 20_000 })
+        .toEqual([expect.stringContaining("class.yaml has no plane anna now")]);
+      await page.locator("#write-back").click();
+      await expect.poll(status).toMatch(/Nothing was written/);
+      expect(readFileSync(file, "utf8")).toBe(renamed);
+      writeFileSync(file, renamed.replace("anne", "anna"));
+      await expect.poll(() => page.locator(".faults:not([hidden])").count(), { timeout: 20_000 }).toBe(0);
+      await page.locator("#write-back").click();
+      await expect.poll(() => readFileSync(file, "utf8"), { timeout: 20_000 }).toContain("thickness: 3.3");
+      await page.locator("#to-class").click();
+      await classShown();
+      expect(await card("anna").locator(".plane-measured").textContent()).toBe("measured: 1, last iron width 50.7 mm");
+      expect(await page.locator(".plane").count()).toBe(2);
+    } finally {
+      await page.context().close();
+      await server.close();
+    }
+  }, 240_000);
+
   test("no page complained", () => expect(complaints).toEqual([]));
 });

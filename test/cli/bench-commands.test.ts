@@ -74,8 +74,8 @@ describe("mouth", () => {
 
   test("read beside both cheeks, it gives the sentences that next gives once those are measured", async () => {
     const { out } = await runCommand("mouth", SMOOTHER, "--left", "0.02", "--right", "0.1");
-    expect(out).toMatch(/^Mouth left 0\.11 mm, right 0\.19 mm, uneven by 0\.08 mm\./m);
-    const uneven = out.match(/^Mouth left [\s\S]*?(?=\n\n)/m)![0];
+    expect(out).toMatch(/^Uneven by 0\.08 mm: when .* it is 0\.11 mm at the left cheek and 0\.19 mm at the right\./m);
+    const uneven = out.match(/^Uneven by [\s\S]*?(?=\n\n)/m)![0];
     expect(uneven.split("\n")).toHaveLength(3);
     const measured = file("measured.yaml", readFileSync(SMOOTHER));
     await runCommand("measured", measured, "mouthSeenLeft=0.02", "mouthSeenRight=0.1", "--skip");

@@ -48,6 +48,14 @@ test("new --shop writes a shop file, never over anything, and takes no option of
   expect((await runCommand("new", at("more.yaml"), "--shop", "--all")).exit).toBe(2);
 });
 
+test("a design that `new` writes leaves the saw to the shop file: its kerf and paper count", async () => {
+  await runCommand("new", at("fresh.yaml"));
+  writeFileSync(at("fine-saw.yaml"), "shop: { kerf: 1.2, paper: A3 }\n");
+  const kerfOf = async (...more: string[]) =>
+    JSON.parse((await runCommand("stock", at("fresh.yaml"), "--json", ...more)).out).billet.needed.width;
+  expect((await kerfOf()) - (await kerfOf("--shop", at("fine-saw.yaml")))).toBeCloseTo(2 * (3.2 - 1.2), 9);
+});
+
 test("measured keeps a design's shop file, and its values", async () => {
   expect((await runCommand("measured", at("plane.yaml"), "ironThickness=3.62")).exit).toBe(0);
   expect(readFileSync(at("plane.yaml"), "utf8")).toMatch(/^shop: shops\/ours\.yaml\n/);
@@ -83,18 +91,24 @@ test("check, build and explain name what the router refuses, with its figure", a
   expect((await runCommand("explain", "router-reach")).out).toContain("cutters.cutting");
 });
 
-test("build says how many of the shop's sheets are laid out, and what lies on none with its figure", async () => {
+test("check, build and explain say how many of the shop's sheets are laid out, and what lies on none with its figure", async () => {
   const board = "{ name: board, material: wood, length: 700, width: 200, thickness: 8 }";
   writeFileSync(at("shops/ours.yaml"), `sheets: [${board}, { name: slab, length: 400, width: 300, thickness: 60 }]\n`);
   const build = ["build", at("plane.yaml"), "--out", at("packs"), "--only", "router"];
   const { out } = await runCommand(...build);
   expect(out).toMatch(/Sheets: 1 sheet laid out, 7 left over:/);
-  expect(out).toMatch(/ {2}wedge-sled\n {6}It must be 8 mm to 20 mm thick/);
+  const refused = / {2}wedge-sled {2}\(sheet-plate\)\n {6}It must be 8 mm to 20 mm thick/;
+  expect(out).toMatch(refused);
+  const checked = await runCommand("check", at("plane.yaml"));
+  expect(checked.out).toMatch(/Sheets: 1 sheet laid out, 7 left over:/);
+  expect(checked.out).toMatch(refused);
   const { nested } = JSON.parse((await runCommand(...build, "--json")).out) as {
     nested: { sheets: { name: string; parts: string[] }[]; noPlace: { code: string }[] };
   };
   expect(nested.sheets).toEqual([{ name: "board", parts: ["cheek-left", "cheek-right"] }]);
-  expect(new Set(nested.noPlace.map(({ code }) => code))).toEqual(new Set(["plate"]));
+  expect(new Set(nested.noPlace.map(({ code }) => code))).toEqual(new Set(["sheet-plate"]));
+  expect(JSON.parse((await runCommand("check", at("plane.yaml"), "--json")).out)).toMatchObject({ nested });
+  expect((await runCommand("explain", "sheet-plate")).out).toContain("sheets.thickness");
 });
 
 test("no word of a router in a shop that has none", async () => {

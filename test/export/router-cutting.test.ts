@@ -159,6 +159,28 @@ describe("what cannot be cut is refused with its figure", () => {
     const found = limits(CUTTERS, { tabs: { width: 50, height: 1.5, spacing: 120 } });
     expect(found.find(({ setUp }) => setUp === "pin-blank")).toMatchObject({ code: "tab-run" });
   });
+  test("an outline that crosses itself, by the loop beyond the crossing", () => {
+    // The top runs 3 mm past the left side, which begins 4 mm over the top: a loop of 3, 4 and 5.
+    const corners = [point(0, 0), point(100, 0), point(100, 50), point(-3, 50), point(0, 54)];
+    const setUp = sheetSetUp(
+      { name: "crossed", title: "", outlines: [polygon(...corners)], circles: [], thickness: 8 },
+      20,
+    );
+    const planned = planProgram(setUp, withRouter(designWith(WORKED), CUTTERS).router, CUTTERS);
+    if (!("limit" in planned)) throw new Error("it is planned");
+    expect(planned.limit).toMatchObject({ setUp: "crossed", code: "crossing", limit: 0 });
+    expect(planned.limit.value).toBeCloseTo(12, 9);
+  });
+  test("a core's layers whose corner relief runs out of the recess, as `layer-corner` has it, and no other part", () => {
+    const crossed = (cornerCutter: number) => {
+      const layered = designWith({ ...WORKED, "core.layers": "auto", "core.cornerCutter": cornerCutter });
+      return routed(withRouter(layered, CUTTERS)).limits.flatMap(({ code, setUp }) =>
+        code === "crossing" ? [setUp] : [],
+      );
+    };
+    expect(crossed(3)).toEqual([]);
+    expect(crossed(9)).toEqual(["bed-layer-2", "bed-layer-3", "bed-layer-4"]);
+  });
   test("no end mill at all", () => {
     expect(limits([CUTTERS.at(-1)!]).every(({ code }) => code === "no-end-mill")).toBe(true);
   });

@@ -1,6 +1,6 @@
 // STEP files: what we write is exact solids to the Open CASCADE kernel, in FreeCAD and as occt-import-js; and what is no solid is not written.
 // `pnpm test:full` judges 200 random designs with all their jigs.
-import { assemblyStep, partStep } from "@lamplane/export";
+import { partStep } from "@lamplane/export";
 import {
   dot,
   type Face,
@@ -15,21 +15,19 @@ import {
   type Vec3,
 } from "@lamplane/geometry/mesh";
 import { elevation } from "@lamplane/parameters/elevation";
-import { bodyFaces, partsOf, planeJigs } from "@lamplane/parameters/solids";
+import { partsOf, planeJigs } from "@lamplane/parameters/solids";
 import type { Design } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
 import { extent } from "../support/extent.ts";
-import { outlineVolumes } from "../support/outline-volumes.ts";
 import { requireProgram } from "../support/outside-programs.ts";
+import { JIG_SETTINGS, PART_NAMES, stepFiles } from "../support/step-files.ts";
 import { freecadReports, importStep, type KernelReport } from "../support/step-kernels.ts";
 
 const RANDOM = extent(2, 200);
 /** Relative; a curved ramp's arc states its sweep some 1e-7° off what its ends say. */
 const EXACT = 1e-9;
-const NAMES = ["front-block", "bed-block", "cheek-left", "cheek-right", "wedge", "cross-pin"];
-const JIG_SETTINGS = [{}, { fence: "slotted" }, { bush: 20, cutterLength: 25 }, { relief: 2, drillBush: 15 }] as const;
 
 const NAMED: [string, Design][] = [
   ["the worked set", designWith({ ...WORKED, "jigs.relief": 3 })],
@@ -40,23 +38,6 @@ const randomOnes = randomDesigns(83, RANDOM, isBuildable).map(({ changes, design
   const jigs = { ...design.jigs, ...JIG_SETTINGS[i % JIG_SETTINGS.length]! };
   return [`random ${i}: ${JSON.stringify(changes)}`, { ...design, jigs }];
 });
-
-/** Files of a plane by name, with the volumes of the solids in them: of parts by their outlines, of jigs by their exact faces. */
-function filesOf(design: Design): Map<string, { text: string; volumes: number[] }> {
-  const plane = elevation(design);
-  const parts = partsOf(plane, "blank");
-  const byOutline = outlineVolumes(plane, "blank");
-  const files = new Map<string, { text: string; volumes: number[] }>();
-  for (const { name, lyingFaces } of parts)
-    files.set(name, { text: partStep({ name, shells: [lyingFaces] }, "0"), volumes: [byOutline.get(name)!] });
-  const posed = parts.map(({ name, lyingFaces, pose }) => ({ name, shells: [lyingFaces], pose }));
-  files.set("plane", { text: assemblyStep("worked", posed, "0"), volumes: NAMES.map((name) => byOutline.get(name)!) });
-  for (const { name, plainFaces } of planeJigs(plane))
-    files.set(name, { text: partStep({ name, shells: plainFaces }, "0"), volumes: plainFaces.map(facesVolume) });
-  const body = bodyFaces(plane, "trued");
-  files.set("body", { text: partStep({ name: "body", shells: [body] }, "0"), volumes: [facesVolume(body)] });
-  return files;
-}
 
 /** What is wrong with a file by the kernel's report. */
 function faultsOf({ valid, complaints, volumes, surfaces, curves }: KernelReport, wanted: readonly number[]): string[] {
@@ -75,7 +56,7 @@ function faultsOf({ valid, complaints, volumes, surfaces, curves }: KernelReport
 }
 
 describe.each([...NAMED, ...randomOnes])("%s", (_, design) => {
-  const files = filesOf(design);
+  const files = stepFiles(design);
 
   test("is exact solids to FreeCAD: valid, of the outlines' volume, of planes and cylinders, cones in jigs alone", (context) => {
     const command = requireProgram(context, "freecad");
@@ -85,13 +66,13 @@ describe.each([...NAMED, ...randomOnes])("%s", (_, design) => {
       faultsOf(reports.get(name)!, volumes).map((fault) => `${name}: ${fault}`),
     );
     expect(faults).toEqual([]);
-    for (const name of [...NAMES, "plane", "body"]) expect(reports.get(name)!.surfaces).not.toHaveProperty("Cone");
+    for (const name of [...PART_NAMES, "plane", "body"]) expect(reports.get(name)!.surfaces).not.toHaveProperty("Cone");
   });
 
   test("is solids of its names and faces to occt-import-js, every part in its place", () => {
     for (const [file, { text, volumes }] of files) {
       const shown = importStep(text);
-      const names = file === "plane" ? NAMES : volumes.map(() => file);
+      const names = file === "plane" ? PART_NAMES : volumes.map(() => file);
       expect(shown.map(({ name }) => name)).toEqual(names);
       shown.forEach(({ volume }, i) => void expect(Math.abs(volume / volumes[i]! - 1)).toBeLessThan(5e-3));
       expect(shown.reduce((sum, { faces }) => sum + faces, 0)).toBe(text.match(/=ADVANCED_FACE\(/g)!.length);

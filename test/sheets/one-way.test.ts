@@ -184,15 +184,31 @@ test("the recess is measured from the bed's lower edge as it can be touched", ()
 });
 
 test("the sole goes down in coarse shavings, iron out, to half a millimetre, and then in fine ones", () => {
-  for (const toTake of [0, 0.3, 0.5, 0.51, 2.9, 6]) {
-    const { coarse, fine } = solePasses(toTake);
-    expect(coarse + fine).toBeCloseTo(toTake, 12);
-    expect(fine).toBeLessThanOrEqual(0.5);
-    expect(coarse > 0).toBe(toTake > 0.5);
+  for (const [units, division] of [
+    ["mm", 0.1],
+    ["in", 25.4 / 64],
+  ] as const) {
+    for (const toTake of [0, 0.3, 0.5, 0.51, 2.5, 2.9, 6]) {
+      const { coarse, fine } = solePasses(toTake, units);
+      expect(coarse + fine).toBeCloseTo(toTake, 12);
+      expect(fine).toBeGreaterThanOrEqual(Math.min(toTake, 0.5) - 1e-9);
+      expect(fine).toBeLessThan(0.5 + division);
+      expect(coarse / division).toBeCloseTo(Math.round(coarse / division), 9);
+    }
   }
+  expect(solePasses(2.5, "mm").coarse).toBeCloseTo(2, 12);
   const words = textOf(stepOf(DESIGNS[0]!, "sole"));
   expect(words).toMatch(/Iron and wedge out: take .* jack or jointer/);
   expect(STEPS.sole.task).toMatch(/with the iron out/);
+});
+
+test("a core in layers without a recess: no step but its own speaks of one", () => {
+  const spoken = (capIron: number) =>
+    stepsOf(designWith({ ...WORKED, "core.layers": "auto", "capIron.thickness": capIron }))
+      .filter((step) => /recess/i.test(textOf(step)))
+      .map(({ key }) => key);
+  expect(spoken(0)).toEqual(["recess"]);
+  expect(spoken(3.2)).toEqual(expect.arrayContaining(["core", "cuts", "recess"]));
 });
 
 test("a single iron's sheets speak of no cap iron and no screw", () => {

@@ -26,6 +26,7 @@ const beginning = fc.oneof(
     .tuple(fc.string({ maxLength: 30 }), fc.string({ unit: "grapheme", maxLength: 300 }))
     .map(([name, text]) => ({ kind: "text", name, text }) as const),
   fc.constant({ kind: "followed" } as const),
+  fc.constant({ kind: "followed", name: "anna.yaml" } as const),
   fc
     .tuple(fc.string({ maxLength: 30 }), fc.string({ unit: "grapheme", maxLength: 300 }))
     .map(([name, text]) => ({ kind: "followed", copy: { name, text } }) as const),

@@ -50,10 +50,13 @@ test("the shop file that goes with the design comes with its text", async () => 
 test("a file that changes while its new text is being made is not written over", async () => {
   const file = followFile(heard)!;
   expect(await file.text()).toEqual({ text: "first" });
-  await file.writeBack(async () => {
-    onDisk = { version: "2", text: "someone else's" };
-    await file.text();
-    return "ours, from the first";
+  await file.writeBack({
+    changes: [],
+    text: async () => {
+      onDisk = { version: "2", text: "someone else's" };
+      await file.text();
+      return "ours, from the first";
+    },
   });
   expect(sent[0]!.headers).toMatchObject({ "if-match": "1", "x-lamplane-token": "secret" });
 });

@@ -20,7 +20,7 @@ export {
   type UnreadValue,
   unreadValues,
 } from "./history/build-state.ts";
-export { type FigureChange, isSignificant } from "./history/changes.ts";
+export { type FigureChange, isSignificant, isSignificantLength } from "./history/changes.ts";
 export { expectedValue } from "./history/expected.ts";
 export { figuresAsBuilt } from "./history/figures-as-built.ts";
 export { history, type StepRecord } from "./history/history.ts";

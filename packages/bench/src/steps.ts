@@ -138,7 +138,8 @@ export const STEPS = Object.fromEntries(
 export function stepWords(design: Design, step: Step): Pick<StepRow, "title" | "task"> {
   const { title, task, notNeeded, notNeededTitle, inLayers } = STEPS[step];
   if (step === "recess" && !recessOf(design)) return { title: notNeededTitle ?? title, task: notNeeded ?? task };
-  return inLayers && design.core.layers !== "whole" ? inLayers : { title, task };
+  if (!inLayers || design.core.layers === "whole") return { title, task };
+  return { title: inLayers.title, task: (recessOf(design) ? undefined : inLayers.taskWithoutRecess) ?? inLayers.task };
 }
 
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */

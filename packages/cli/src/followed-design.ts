@@ -33,7 +33,8 @@ export function watchDesign(file: string, shop: string | undefined, changed: () 
   };
 }
 
-const contentHash = (content: Uint8Array): string =>
+/** Version of a file, as an entity tag. */
+export const contentHash = (content: Uint8Array): string =>
   `"${createHash("sha256").update(content).digest("hex").slice(0, 32)}"`;
 
 /** The design as it is on the disk, with its version; 404 with words where it cannot be read. */

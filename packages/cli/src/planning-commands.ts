@@ -39,9 +39,10 @@ export const addPlanningCommands = (line: Argv, io: Io, setExitCode: (code: Exit
           .option("all", allOption(OPTIONS.all)),
       async (a) => {
         const { checkCommand } = await import("./commands/check.ts");
-        const { routerReport } = await import("./router-text.ts");
+        const { nestedReport, routerReport } = await import("./router-text.ts");
         const design = await openDesign(io, a);
-        setExitCode(checkCommand(io, design, { json: a.json, all: a.all }, await routerReport(design)));
+        const reports = { router: await routerReport(design), nested: await nestedReport(design) };
+        setExitCode(checkCommand(io, design, { json: a.json, all: a.all }, reports));
       },
     )
     .command(

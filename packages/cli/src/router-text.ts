@@ -43,25 +43,22 @@ export function routerText({ programs, notCut }: RouterReport): string {
 
 export interface NestedReport {
   readonly sheets: readonly { readonly name: string; readonly parts: readonly string[] }[];
+  /** Parts without a place, and sheets without a program. */
   readonly noPlace: readonly { readonly part: string; readonly code: string; readonly text: string }[];
 }
 
 /** Undefined where the shop names no sheet that anything could be cut from. */
 export async function nestedReport(design: Design): Promise<NestedReport | undefined> {
   if (design.sheets.length === 0) return undefined;
-  const { nestPlane, noPlaceText } = await import("@lamplane/export/nested");
-  const nested = nestPlane(asBuiltPlane(design));
+  const { notNested, sheetPrograms } = await import("@lamplane/export/nested");
+  const planned = sheetPrograms(asBuiltPlane(design));
   return (
-    nested && {
-      sheets: nested.sheets.map(({ piece, items }) => ({
+    planned && {
+      sheets: planned.sheets.map(({ sheet: { piece, items } }) => ({
         name: piece.name,
         parts: items.map(({ item }) => item.name),
       })),
-      noPlace: nested.noPlace.map((each) => ({
-        part: each.item.name,
-        code: each.code,
-        text: noPlaceText(each, design),
-      })),
+      noPlace: notNested(planned, design).map(({ what, code, text }) => ({ part: what, code, text })),
     }
   );
 }
@@ -69,5 +66,6 @@ export async function nestedReport(design: Design): Promise<NestedReport | undef
 /** Each part that lies on no sheet with its reason below it. */
 export function nestedText({ sheets, noPlace }: NestedReport): string {
   const counts = { sheets: sheets.length, left: noPlace.length };
-  return `${[ROUTER.nested(counts), ...noPlace.flatMap(({ part, text }) => [`  ${part}`, `      ${text}`])].join("\n")}\n`;
+  const rows = noPlace.flatMap(({ part, text, code }) => [`  ${part}  (${code})`, `      ${text}`]);
+  return `${[ROUTER.nested(counts), ...rows].join("\n")}\n`;
 }

@@ -38,7 +38,8 @@ export function loadPageFiles(page: string, followed: Followed): ReadonlyMap<str
 
 /** What tells the page what it follows. */
 function followMark({ file, roster, token }: Followed): string {
-  if (roster !== undefined) return `<meta name="lamplane-class" content="${escapeAttribute(basename(roster))}" />`;
+  if (roster !== undefined)
+    return `<meta name="lamplane-class" content="${escapeAttribute(basename(roster))}" data-token="${token}" />`;
   if (file === undefined) return "";
   return `<meta name="lamplane-follows" content="${escapeAttribute(basename(file))}" data-token="${token}" />`;
 }

@@ -3,6 +3,7 @@ import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { classResponse, type FollowedClass, watchClass } from "./class/followed-class.ts";
+import { answerPlaneEdit } from "./class/plane-edit-request.ts";
 import { designResponse, shopResponse, watchDesign, writeDesign } from "./followed-design.ts";
 import { loadPageFiles } from "./view-page.ts";
 import {
@@ -147,6 +148,8 @@ async function respond(request: IncomingMessage, path: string, at: ServedFiles):
   }
   if (at.file !== undefined && path === "/followed/shop" && isRead) return shopResponse(at.file, at.shop);
   if (at.followedClass && path === "/followed/class" && isRead) return classResponse(at.followedClass);
+  if (at.followedClass && path === "/followed/plane" && request.method === "PUT")
+    return await answerPlaneEdit(request, at.followedClass, at.token);
   if (!isRead) return { ...plainResponse(405, SERVER.readOnly), headers: { allow: "GET, HEAD" } };
   return at.files.get(path) ?? plainResponse(404, SERVER.noFile);
 }

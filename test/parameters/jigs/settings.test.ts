@@ -185,7 +185,7 @@ describe("words", () => {
 
   test("the spacer says where the blocks then stand", () =>
     expect(planOf("throat-spacer").use).toMatch(
-      /tips of the blocks stand 0\.54 mm apart on the sole of the blank, feather counted in, the bed tip 92\.82 mm/,
+      /blocks stand 3\.34 mm apart on the sole of the blank, feather off, the foot of the bed 95\.62 mm/,
     ));
 
   test("the pin guide says at which stage it registers", () =>

@@ -144,5 +144,5 @@ test("cells are read as the published examples say", () => {
   ]);
   expect(cellsOf('"aaa","b""bb","ccc"')).toEqual([["aaa", 'b"bb', "ccc"]]);
   const [, , third] = csvCells('a,"b\nb"\n1,2\n3,4').rows;
-  expect(third![1]).toEqual({ text: "4", at: { line: 4, column: 3 } });
+  expect(third![1]).toEqual({ text: "4", at: { line: 4, column: 3 }, start: 14, end: 15 });
 });

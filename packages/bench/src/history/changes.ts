@@ -26,6 +26,9 @@ export const FINE_SIGNIFICANCE = 0.005;
 export const isSignificant = (key: string, unit: string, difference: number): boolean =>
   Math.abs(difference) > (isFine(key) ? FINE_SIGNIFICANCE : SIGNIFICANCE[unit]!);
 
+/** Whether a length that is no figure has moved so far, mm. */
+export const isSignificantLength = (difference: number): boolean => Math.abs(difference) > SIGNIFICANCE.mm!;
+
 export const figuresByKey = (plane: Elevation): ReadonlyMap<string, Figure> =>
   new Map(elevationFigures(plane).map((each) => [each.key, each]));
 

@@ -16,7 +16,7 @@ export function skewText(plane: Elevation): string[] {
   const narrow = left < right ? "left" : "right";
   const { lean, room } = worstTilt(plane);
   return [
-    MOUTH.uneven({ left: fine(left), right: fine(right), by: fine(uneven) }),
+    MOUTH.uneven({ left: fine(left), right: fine(right), by: fine(uneven), middle: fine(plane.design.mouth.opening) }),
     MOUTH.planeRamp({ narrow }),
     room < 0 ? MOUTH.tiltStopped({ short: fine(-room) }) : MOUTH.tilt({ lean: fine(lean), room: fine(room) }),
   ];

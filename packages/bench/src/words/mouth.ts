@@ -66,13 +66,13 @@ export const MOUTH = {
     opening: "0.15 mm",
   }),
   uneven: sentence(
-    ({ left, right, by }: { left: string; right: string; by: string }) =>
-      `Mouth left ${left}, right ${right}, uneven by ${by}. Truing the sole does not change that.`,
-    { left: "0.10 mm", right: "0.20 mm", by: "0.10 mm" },
+    ({ left, right, by, middle }: { left: string; right: string; by: string; middle: string }) =>
+      `Uneven by ${by}: when the mouth is ${middle} in the middle, it is ${left} at the left cheek and ${right} at the right. Truing the sole does not change that.`,
+    { left: "0.10 mm", right: "0.20 mm", by: "0.10 mm", middle: "0.15 mm" },
   ),
   planeRamp: sentence(
     ({ narrow }: { narrow: string }) =>
-      `With the edge even with the sole, plane that much off the foot of the ramp at the ${narrow} cheek, running out to nothing at the other.`,
+      `With the edge even with the sole, plane that much off the foot of the ramp at the ${narrow} cheek, running out to nothing at the other. It opens the mouth: do it before more comes off the sole, and read again.`,
     { narrow: "left" },
   ),
   tilt: sentence(

@@ -13,7 +13,7 @@ export interface StepWords {
   /** What to do instead where this plane has no such work. */
   readonly notNeeded?: string;
   /** The same where the core is glued up from layers. */
-  readonly inLayers?: { readonly title: string; readonly task: string };
+  readonly inLayers?: { readonly title: string; readonly task: string; readonly taskWithoutRecess?: string };
 }
 
 export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
@@ -36,7 +36,9 @@ export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
     task: "Mark the core and set the saw. Cut the ramp, then the bed, each kerf in the waste.",
     inLayers: {
       title: "Cut the layers and glue the blocks",
-      task: "Cut ramp and bed of every layer, and the recess of the middle ones. Drill the peg holes; glue the layers of each block on their pegs.",
+      task: "Drill the peg holes of every layer. Cut its ramp and bed, and the recess of the middle ones. Glue the layers of each block on their pegs.",
+      taskWithoutRecess:
+        "Drill the peg holes of every layer. Cut its ramp and bed. Glue the layers of each block on their pegs.",
     },
   },
   bed: {
@@ -71,7 +73,7 @@ export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
   "glue-up": {
     title: "Glue up",
     outcome: "glue-up",
-    task: "Take the iron out, wax throat and pin, spread the glue, and clamp cheeks and blocks where the dry fit has set them.",
+    task: "Take the iron out, wax ramp, cheeks and pin, spread the glue, and clamp cheeks and blocks where the dry fit has set them.",
   },
   sole: {
     title: "True the sole",

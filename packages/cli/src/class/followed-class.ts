@@ -5,6 +5,7 @@ import { decodeRoster, parseRoster } from "@lamplane/parameters/roster";
 import { readDesignBytes } from "../design-file.ts";
 import { readContent } from "../file-content.ts";
 import { watchFile } from "../file-watcher.ts";
+import { contentHash } from "../followed-design.ts";
 import { InputRefused } from "../io.ts";
 import { shopPath } from "../shop-file.ts";
 import { fileTitle } from "../standard-input.ts";
@@ -29,33 +30,40 @@ export const isRosterFile = (file: string): boolean =>
 
 const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
 
-interface ClassPaths {
+export interface ClassPaths {
+  readonly roster: string;
+  readonly base: string | undefined;
   readonly shop: string | undefined;
   /** Every file of the class that there is, the roster first, the shop file among them. */
   readonly all: readonly string[];
 }
 
 /** @throws InputRefused where the roster cannot be read */
-function classPaths({ roster, base, shop: shopFile, out }: FollowedClass): ClassPaths {
+export function classPaths({ roster, base, shop: shopFile, out }: FollowedClass): ClassPaths {
   const read = parseRoster(readContent(roster, ROSTER_FILE), fileTitle(roster));
-  if (!read.ok) return { shop: undefined, all: [roster] };
+  if (!read.ok) return { roster, base, shop: undefined, all: [roster] };
   const named = read.roster.base;
   const design = base ?? (named === undefined ? undefined : join(dirname(roster), named));
   const own = decodeRoster(read.roster, "mm").map(({ name }) => planeFile(out, name));
   const shop = design && shopPath(design, shopFile);
   const all = [...new Set([roster, design, shop, ...own])];
-  return { shop, all: all.filter((path): path is string => path !== undefined && existsSync(path)) };
+  return {
+    roster,
+    base: design,
+    shop,
+    all: all.filter((path): path is string => path !== undefined && existsSync(path)),
+  };
 }
 
-/** Name and text of every file of the class. */
+/** Name, text and version of every file of the class. */
 export function classResponse(followed: FollowedClass): HttpResponse {
   try {
     const { all, shop } = classPaths(followed);
-    const files = all.map((path) => ({
-      name: basename(path),
-      text: textOf(readDesignBytes(path)),
-      ...(path === shop ? { isShop: true } : {}),
-    }));
+    const files = all.map((path) => {
+      const bytes = readDesignBytes(path);
+      const isShop = path === shop ? { isShop: true } : {};
+      return { name: basename(path), text: textOf(bytes), version: contentHash(bytes), ...isShop };
+    });
     return {
       status: 200,
       body: JSON.stringify(files),

@@ -5,7 +5,7 @@ import { type Cure, checkPlane, findRepair, formatFinding, mayBeBuilt, passedChe
 import type { Design } from "@lamplane/parameters/table";
 import { checkedRows, findingsText, formatTypedValue } from "../findings-text.ts";
 import { EXIT, type Exit, type Io } from "../io.ts";
-import { type RouterReport, routerText } from "../router-text.ts";
+import { type NestedReport, nestedText, type RouterReport, routerText } from "../router-text.ts";
 import { CHECK } from "../words/check.ts";
 
 export interface CheckOptions {
@@ -14,8 +14,18 @@ export interface CheckOptions {
   readonly all: boolean;
 }
 
-/** @param router what a router cuts of the plane, where there is one */
-export function checkCommand(io: Io, design: Design, { json, all }: CheckOptions, router?: RouterReport): Exit {
+/** What a router cuts of the plane and what lies on the shop's sheets, where there are such. */
+export interface MachineReports {
+  readonly router?: RouterReport | undefined;
+  readonly nested?: NestedReport | undefined;
+}
+
+export function checkCommand(
+  io: Io,
+  design: Design,
+  { json, all }: CheckOptions,
+  { router, nested }: MachineReports = {},
+): Exit {
   const plane = asBuiltPlane(design);
   const findings = checkPlane(plane);
   const passed = passedChecks(plane);
@@ -28,12 +38,14 @@ export function checkCommand(io: Io, design: Design, { json, all }: CheckOptions
       mended: repair ?? null,
       passed: passed.map((judgement) => formatFinding(design, judgement)),
       ...(router && { router }),
+      ...(nested && { nested }),
     };
     io.out(`${JSON.stringify(formatted, null, 2)}\n`);
   } else {
     io.out(findingsText(design, findings, { sources: all }));
     io.out(repairText(design, repair));
     if (router) io.out(`${routerText(router)}\n`);
+    if (nested) io.out(`${nestedText(nested)}\n`);
     io.out(
       all
         ? `${CHECK.passes}\n${checkedRows(design, passed, { sources: true })}`

@@ -1,6 +1,7 @@
 // `lamplane explain`: what a parameter, figure, check or step is, from the tables that everything else reads.
 import { BENCH_FIGURES, jobNumber, STEPS } from "@lamplane/bench";
 import { type CheckDescription, checkDescriptions, noteDescriptions } from "@lamplane/bench/checks";
+import { sheetLimitDescriptions } from "@lamplane/export/nested";
 import { routerLimitDescriptions } from "@lamplane/export/router";
 import { allowedText, nearNames } from "@lamplane/parameters/design";
 import { FIGURES, type FigureRow } from "@lamplane/parameters/elevation";
@@ -120,14 +121,16 @@ const checkEntries = (): Entry[] =>
     ],
   }));
 
-/** Notes, and what is judged of jigs and of a router's work, are told by `check` like any check. */
+/** Notes, and what is judged of jigs, of a router's work and of sheets, are told by `check` like any check. */
 const noteEntries = (): Entry[] =>
-  [...noteDescriptions(), ...routerLimitDescriptions()].map(({ code, help, parameters, source }) => ({
-    name: code,
-    kind: "check",
-    summary: help,
-    details: [...(parameters.length > 0 ? [EXPLAIN.decidedBy({ parameters })] : []), EXPLAIN.source({ source })],
-  }));
+  [...noteDescriptions(), ...routerLimitDescriptions(), ...sheetLimitDescriptions()].map(
+    ({ code, help, parameters, source }) => ({
+      name: code,
+      kind: "check",
+      summary: help,
+      details: [...(parameters.length > 0 ? [EXPLAIN.decidedBy({ parameters })] : []), EXPLAIN.source({ source })],
+    }),
+  );
 
 function limitText({ relation, stop, warn, unit }: CheckDescription): string {
   const limit = (value: number | undefined) =>

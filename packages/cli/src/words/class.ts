@@ -83,3 +83,21 @@ export const STATUS = {
     file: "packs/anna.yaml",
   }),
 } as const;
+
+/** Changes made on the page of one plane. */
+export const PLANE_EDIT = {
+  noParameter: sentence(({ path }: { path: string }) => `there is no parameter ${path}`, { path: "bed.angel" }),
+  name: sentence(
+    ({ plane, roster }: Record<"plane" | "roster", string>) =>
+      `name: ${plane} gets another name in ${roster} itself; rename its design file and its pack too`,
+    { plane: "anna", roster: "class.csv" },
+  ),
+  noRow: sentence(({ plane, roster }: Record<"plane" | "roster", string>) => `${roster} has no plane ${plane} now`, {
+    plane: "anna",
+    roster: "class.csv",
+  }),
+  otherPlane: sentence(
+    ({ plane, read }: Record<"plane" | "read", string>) => `the design is ${read}'s, not ${plane}'s`,
+    { plane: "anna", read: "ben" },
+  ),
+} as const;

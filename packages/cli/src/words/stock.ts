@@ -150,7 +150,7 @@ export const STOCK = {
   ),
   partFits: sentence(
     ({ part, angle, longest }: { part: string; angle: string; longest: string }) =>
-      `Offcut takes the ${part}, its length at ${angle} to the grain. Longest possible: ${longest}.`,
+      `Offcut takes the ${part}, its length at ${angle} to the grain. Longest possible, finished: ${longest}.`,
     { part: "wedge", angle: "0°", longest: "72.9 mm" },
   ),
   noneFits: sentence(({ part }: { part: string }) => `Offcut takes no ${part}, not even a shorter one.`, {
@@ -158,7 +158,7 @@ export const STOCK = {
   }),
   partTooLong: sentence(
     ({ part, by, longest }: { part: string; by: string; longest: string }) =>
-      `Offcut is ${by} too short for the ${part}. Longest possible: ${longest}.`,
+      `Offcut is ${by} too short for the ${part}. Longest possible, finished: ${longest}.`,
     { part: "wedge", by: "5.73 mm", longest: "72.9 mm" },
   ),
   grain: sentence(

@@ -28,6 +28,7 @@ export const SERVER = {
   onlyFollowing: "Only the page that follows this file may write it.",
   tooLarge: sentence(({ most }: { most: number }) => `A design file has at most ${most} bytes.`, { most: 262_144 }),
   changed: "The file has changed since this page read it; nothing was written.",
+  noEdit: "This is no change of a plane.",
   notWritten: sentence(({ faults }: { faults: string }) => `${faults}\nNothing was written.`, {
     faults: "my-plane.yaml:3:8: bed.angle: read 300; allowed: 35° to 65°",
   }),

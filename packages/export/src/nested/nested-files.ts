@@ -5,17 +5,14 @@ import type { Design } from "@lamplane/parameters/table";
 import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import type { RouterSheets, SetUpPage } from "@lamplane/sheets/pages";
 import { dxfText } from "../dxf.ts";
-import { engravingOf } from "../router/engrave.ts";
 import { setUpPage } from "../router/files.ts";
-import { hasRouter, limitText } from "../router/plane-programs.ts";
-import { planProgram } from "../router/program.ts";
 import { programFiles } from "../router/program-files.ts";
-import { flatFeatures, type SetUp } from "../router/set-up.ts";
 import { NESTED } from "../words/nested.ts";
 import { cutOf } from "./flat-items.ts";
-import { type NestedSheet, nestPlane } from "./nested-sheets.ts";
-import { noPlaceText } from "./no-place-text.ts";
+import type { NestedSheet } from "./nested-sheets.ts";
+import { notNested } from "./not-nested.ts";
 import { placedOutlines, placeOfName, sheetDrawing } from "./sheet-drawing.ts";
+import { NESTED_FOLDER as FOLDER, type SheetProgram, sheetPrograms } from "./sheet-programs.ts";
 
 export interface NestedFiles {
   /** Drawings, programs and their list by path. */
@@ -23,25 +20,20 @@ export interface NestedFiles {
   readonly sheets: RouterSheets;
 }
 
-const FOLDER = "nested";
-
 /** Undefined where the shop names no sheet that anything could be cut from. */
 export function nestedFiles(plane: Elevation, version: string): NestedFiles | undefined {
-  const nested = nestPlane(plane);
-  if (!nested) return undefined;
+  const planned = sheetPrograms(plane);
+  if (!planned) return undefined;
   const { design } = plane;
-  const made = nested.sheets.map((sheet, i) => sheetFiles(sheet, i + 1, design, version));
-  const noPlace = [
-    ...made.flatMap(({ refused }) => refused),
-    ...nested.noPlace.map((each) => [each.item.name, noPlaceText(each, design)] as const),
-  ];
+  const made = planned.sheets.map((sheet) => sheetFiles(sheet, design, version));
+  const noPlace = notNested(planned, design);
   const list = [
     NESTED.list({ plane: design.name }),
     ...made.map(({ texts, page }, i) => {
-      const names = nested.sheets[i]!.items.map(({ item }) => item.name);
+      const names = planned.sheets[i]!.sheet.items.map(({ item }) => item.name);
       return `${[...texts.keys()].join(", ")}: ${page.title}: ${names.join(", ")}`;
     }),
-    ...(noPlace.length > 0 ? ["", NESTED.noPlace, ...noPlace.map(([what, why]) => `${what}: ${why}`)] : []),
+    ...(noPlace.length > 0 ? ["", NESTED.noPlace, ...noPlace.map(({ what, text }) => `${what}: ${text}`)] : []),
     "",
   ].join("\n");
   return {
@@ -51,7 +43,7 @@ export function nestedFiles(plane: Elevation, version: string): NestedFiles | un
       title: NESTED.title({ plane: design.name }),
       subject: NESTED.subject,
       pages: made.map(({ page }) => page),
-      notCut: { heading: NESTED.noPlace, rows: noPlace },
+      notCut: { heading: NESTED.noPlace, rows: noPlace.map(({ what, text }) => [what, text] as const) },
     },
   };
 }
@@ -59,22 +51,14 @@ export function nestedFiles(plane: Elevation, version: string): NestedFiles | un
 interface SheetFiles {
   readonly texts: ReadonlyMap<string, string>;
   readonly page: SetUpPage;
-  /** The sheet itself, where its program cannot be made. */
-  readonly refused: readonly (readonly [string, string])[];
 }
 
 /** Its drawing, its program where there is a router, its page. */
-function sheetFiles(sheet: NestedSheet, number: number, design: Design, version: string): SheetFiles {
-  const { piece } = sheet;
-  const title = NESTED.sheet({ number, name: piece.name, thickness: formatValue(piece.thickness, "mm", design) });
-  const name = `${number}-${fileName(piece.name)}`;
+function sheetFiles({ sheet, name, title, program }: SheetProgram, design: Design, version: string): SheetFiles {
   const texts = new Map([[`${FOLDER}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
-  const plain: SetUpPage = plainPage(sheet, title, [...texts.keys()], design);
-  if (!hasRouter(design)) return { texts, page: plain, refused: [] };
-  const planned = planProgram(sheetSetUp(sheet, name, title, design), design.router, design.cutters);
-  if ("limit" in planned) return { texts, page: plain, refused: [[`${name}.ngc`, limitText(planned.limit, design)]] };
-  for (const { path, text } of programFiles(planned.program, design, version, FOLDER)) texts.set(path, text);
-  const page = setUpPage(planned.program, [...texts.keys()], design);
+  if (!program) return { texts, page: plainPage(sheet, title, [...texts.keys()], design) };
+  for (const { path, text } of programFiles(program, design, version, FOLDER)) texts.set(path, text);
+  const page = setUpPage(program, [...texts.keys()], design);
   return {
     texts,
     page: {
@@ -83,26 +67,6 @@ function sheetFiles(sheet: NestedSheet, number: number, design: Design, version:
       drawing: { ...page.drawing, ...namesAndSizes(sheet, design) },
       drawingKey: NESTED.draws,
     },
-    refused: [],
-  };
-}
-
-/** Letters, digits, dots and dashes: a board's name may hold spaces. */
-const fileName = (name: string): string => name.replaceAll(/[^A-Za-z0-9._-]+/g, "-");
-
-/** Everything on a sheet as one set-up. */
-export function sheetSetUp({ piece, items }: NestedSheet, name: string, title: string, design: Design): SetUp {
-  const { width, depth, thickness } = piece;
-  return {
-    name,
-    title,
-    stock: { width, depth, thickness },
-    corner: { x: 0, y: 0 },
-    holding: "tabs",
-    height: thickness,
-    features: items.flatMap(({ item, transform }) =>
-      flatFeatures({ ...cutOf(item.drawing), thickness, engraving: engravingOf(item.drawing, design) }, transform),
-    ),
   };
 }
 

@@ -1,8 +1,9 @@
 // What keeps a router from cutting something, as data; the sentences are in words/.
 import { ROUTER_LIMIT_HELP, ROUTER_LIMIT_SOURCE } from "../words/router.ts";
 
-/** `engraver` that is fine enough, `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
+/** `crossing` of an outline with itself, `engraver` that is fine enough, `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
 export type LimitCode =
+  | "crossing"
   | "engraver"
   | "reach"
   | "no-end-mill"
@@ -12,7 +13,7 @@ export type LimitCode =
   | "travel-y"
   | "travel-z";
 
-/** A set-up that cannot be cut: the value and what it must be at least, or for travel and engraver at most. mm */
+/** A set-up that cannot be cut: the value and what it must be at least, or for crossing, travel and engraver at most. mm */
 export interface RouterLimit {
   readonly setUp: string;
   readonly title: string;
@@ -23,6 +24,7 @@ export interface RouterLimit {
 
 /** What decides each limit, by dotted path. */
 const PARAMETERS: Readonly<Record<LimitCode, readonly string[]>> = {
+  crossing: ["core.cornerCutter"],
   engraver: ["router.engraving", "cutters.kind", "cutters.diameter"],
   reach: ["cutters.cutting", "router.through", "body.cheek", "core.layers"],
   "no-end-mill": ["cutters.kind"],

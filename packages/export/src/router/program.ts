@@ -3,6 +3,7 @@ import { circleOutline, type Outline, offsetOutline, type Point } from "@lamplan
 import type { Cutter, Design } from "@lamplane/parameters/table";
 import { DRILL_FIT, drillHole } from "./bore.ts";
 import { cornersLeft } from "./corners.ts";
+import { crossedLoop } from "./crossing.ts";
 import { engrave, engraverOf, WIDEST_ENGRAVER } from "./engrave.ts";
 import type { CornerLeft, LimitCode, RouterLimit } from "./limit.ts";
 import { cutPocket, fitsPocket } from "./pocket.ts";
@@ -90,6 +91,8 @@ function planFeature(setUp: SetUp, feature: Feature, router: RouterRule, cutters
     );
     if (drill) return { kind: "drill", cutter: drill, cut: (to) => drillHole(to, feature.circle, depth) };
   }
+  const crossed = feature.kind === "hole" ? 0 : crossedLoop(feature.outline);
+  if (crossed > 0) return { code: "crossing", value: crossed, limit: 0 };
   const mills = cutters.filter(({ kind }) => kind === "end");
   const reaching = mills.filter(({ cutting }) => cutting >= depth);
   if (mills.length === 0) return { code: "no-end-mill", value: 0, limit: 1 };

@@ -73,3 +73,14 @@ export const NO_PLACE = {
     { needs: "275 × 101 mm" },
   ),
 } as const;
+
+export const NO_PLACE_SOURCE = "the shop's sheets and boards, as entered";
+
+/** What each reason is, for whoever asks what its name means. */
+export const NO_PLACE_HELP = {
+  thickness: "Sheets: a part is cut from wood of its own thickness.",
+  sheet: "Sheets: a jig's plate, listed in `jigs.plate`, must be among the sheets.",
+  plate: "Sheets: a jig needs a plate, or a few glued together, between its least and greatest thickness.",
+  size: "Sheets: a part with its margins must fit on the largest sheet that serves.",
+  room: "Sheets: there must be room left for a part beside the others.",
+} as const;

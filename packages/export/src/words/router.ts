@@ -92,6 +92,11 @@ interface Numbers {
 
 /** Why a set-up has no program, and what to do. */
 export const ROUTER_LIMIT = {
+  crossing: sentence(
+    ({ value }: Numbers) =>
+      `Its outline crosses itself and makes a loop of ${value}. Cure what \`check\` finds; then there is a way round it.`,
+    { value: "1.2 mm", limit: "0 mm" },
+  ),
   engraver: sentence(
     ({ value, limit }: Numbers) =>
       `Marks and names need an engraving cutter, or an end mill of ${limit} or less; the smallest is ${value}. Add one to \`cutters\`, or enter \`router.engraving: 0\`.`,
@@ -131,6 +136,7 @@ export const ROUTER_LIMIT_SOURCE = "the router's travel and the cutters' sizes, 
 
 /** What each limit is, for whoever asks what its name means. */
 export const ROUTER_LIMIT_HELP = {
+  crossing: "Router: an outline must not cross itself, or no cutter can go round it.",
   engraver: "Router: engraved marks and names need a cutter fine enough for letters.",
   reach: "Router: the longest end mill must reach through the part, and into the spoilboard.",
   "no-end-mill": "Router: outlines and openings need an end mill.",

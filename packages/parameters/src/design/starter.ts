@@ -41,11 +41,10 @@ const SHORT = [
   "pin.tenon",
   "pin.tenonClearance",
   "wood.body",
-  "shop.kerf",
-  "shop.paper",
 ];
 
-/** A design of some twenty lines: iron, body, bed, mouth, pin, wood and shop; everything else keeps its default. */
+/** A design of some twenty lines: iron, body, bed, mouth, pin and wood; everything else keeps its default. The shop's
+ * keys are left out, since a design's own go before those of the shop file that is named later. */
 export function shortStarter(starter: Starter): string {
   const sections = [...new Set(SHORT.map((path) => path.split(".")[0]!))];
   const lines = sections.flatMap((section) => [
@@ -55,6 +54,7 @@ export function shortStarter(starter: Starter): string {
   return [
     ...headLines(starter),
     `# ${STARTER.others}`,
+    `# ${STARTER.shopApart}`,
     `name: ${quoteYaml(starter.name)}`,
     `units: ${starter.units}`,
     ...lines,

@@ -33,23 +33,35 @@ export function setValue(source: string, path: string, value: number | string): 
   if (!read.ok) throw new Error(`a value is written into a sound design only; ${read.faults.map(faultText)[0]}`);
   const { mark, text } = splitByteOrderMark(source);
   const root = parseEditableMap(text);
-  const isJson = root.flow === true && text[startOf(root.items[0]!)] === '"';
+  const style = fileStyle(text, root);
+  const { isJson } = style;
   const explicit =
     path === "units" && value !== read.design.units
       ? explicitUnits(text, root, read.design, (word) => yamlWordText(word, isJson))
       : [];
-  const style = { isJson, newline: text.includes("\r\n") ? "\r\n" : "\n" };
   const written = yamlValueText(value, row, read.design.units, isJson);
   return mark + applyEdits(text, [...explicit, setKey(text, root, path.split("."), written, style)]);
 }
 
-interface FileStyle {
+export interface FileStyle {
   /** JSON wants its words and keys in quotes. */
   readonly isJson: boolean;
   readonly newline: string;
 }
 
-function setKey(text: string, map: YAMLMap, [key = "", ...rest]: string[], value: string, style: FileStyle): Edit {
+export const fileStyle = (text: string, root: YAMLMap): FileStyle => ({
+  isJson: root.flow === true && text[startOf(root.items[0]!)] === '"',
+  newline: text.includes("\r\n") ? "\r\n" : "\n",
+});
+
+/** The edit that sets what stands at a chain of keys, added where they are missing. @param value as it is to be written */
+export function setKey(
+  text: string,
+  map: YAMLMap,
+  [key = "", ...rest]: string[],
+  value: string,
+  style: FileStyle,
+): Edit {
   const pair = pairAt(map, key);
   if (!pair) return appendKeys(text, map, [key, ...rest], value, style);
   if (isMap(pair.value)) return setKey(text, pair.value, rest, value, style);
@@ -89,12 +101,19 @@ function flowText([key = "", ...rest]: string[], value: string, style: FileStyle
   return `${name}: ${rest.length > 0 ? `{ ${flowText(rest, value, style)} }` : value}`;
 }
 
-function yamlValueText(value: number | string, row: Row, units: Units, isJson: boolean): string {
+/** A value as YAML reads it back. */
+export function yamlValueText(value: number | string, row: Row, units: Units, isJson: boolean): string {
   if (typeof value === "string") return yamlWordText(value, isJson);
-  if (row.kind !== "number" || row.quantity !== "length" || units === "mm") return formatDecimal(value, 6);
-  const inches = formatDecimal(fromMillimetres(value, "in"), INCH_PLACES);
+  const number = numberText(value, row, units);
+  return Number.isFinite(Number(number)) ? number : yamlWordText(number, isJson);
+}
+
+/** A number as a maker writes it in a file of these units; with its unit where it is round in the other only. */
+export function numberText(value: number, row: Row, units: Units): string {
   const mm = formatDecimal(value, 6);
-  return toMillimetres(Number(inches), "in") === Number(mm) ? inches : yamlWordText(`${mm} mm`, isJson);
+  if (row.kind !== "number" || row.quantity !== "length" || units === "mm") return mm;
+  const inches = formatDecimal(fromMillimetres(value, "in"), INCH_PLACES);
+  return toMillimetres(Number(inches), "in") === Number(mm) ? inches : `${mm} mm`;
 }
 
 /** Plain where YAML reads it back as the same word, also between braces. */

@@ -4,7 +4,7 @@
 import { point } from "@lamplane/geometry";
 import { fromToeEnd } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
-import { glueGap } from "../elevation/glue-gap.ts";
+import { tipGap } from "../elevation/glue-gap.ts";
 import { isPlacedByContact } from "../elevation/glue-up.ts";
 import { formatBareLength, formatLength } from "../units.ts";
 import { JIG, SPACER } from "../words/jigs.ts";
@@ -31,7 +31,7 @@ export function throatSpacer(plane: Elevation): JigResult {
   const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), most);
   const middle = tabMiddle(places);
   const grip = tabHole(places);
-  const gap = glueGap(plane);
+  const gap = tipGap(plane);
   return {
     plan: {
       name: "throat-spacer",
@@ -76,9 +76,8 @@ function useText(plane: Elevation, gap: number): string {
   return SPACER.use({
     set: isPlacedByContact(plane) ? SPACER.checks : SPACER.sets,
     gap: length(gap),
-    isNegative: gap < 0,
     hasFeatherOff: design.bed.featherChamfer > 0,
-    bedTip: length(fromToeEnd(plane, points.bedTip.x)),
+    bedFoot: length(fromToeEnd(plane, points.bedChamfer.x)),
     front: length(cuts.setInToe),
     bed: length(cuts.setInHeel),
   });

@@ -4,6 +4,9 @@ import type { SourcePosition } from "../yaml/fault.ts";
 export interface CsvCell {
   readonly text: string;
   readonly at: SourcePosition;
+  /** Offsets of the cell in the text, quotes and spaces round its text among it. */
+  readonly start: number;
+  readonly end: number;
 }
 
 export interface CsvTable {
@@ -52,12 +55,13 @@ class CellLexer {
   }
 
   next(separator: string) {
-    const at = { line: this.#line, column: this.#offset - this.#lineStart + 1 };
+    const start = this.#offset;
+    const at = { line: this.#line, column: start - this.#lineStart + 1 };
     const isQuoted = this.#text[this.#offset] === '"';
     const quoted = isQuoted ? this.#quoted() : "";
     const rest = this.#until(separator);
+    const cell = { text: ((quoted ?? "") + rest).trim(), at, start, end: this.#offset };
     const end = this.#end(separator);
-    const cell = { text: ((quoted ?? "") + rest).trim(), at };
     return { cell, end, ...(quoted === undefined ? { openQuote: at } : {}) };
   }
 

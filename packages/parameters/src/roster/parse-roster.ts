@@ -1,12 +1,12 @@
 // A roster's text, YAML or CSV, → rows of cells by the parameters' paths, or the faults of its layout.
 import { type DesignEntry, type DesignNode, designNode, reportSyntax } from "../design/design-nodes.ts";
 import type { DesignDetail, DesignFaults, Fault } from "../design/fault.ts";
-import { rowsOf, TABLE } from "../table/index.ts";
 import { isBareLength } from "../units.ts";
 import { Faults } from "../yaml/fault.ts";
 import { parseYaml } from "../yaml/parse.ts";
 import { readSource, START } from "../yaml/source.ts";
 import { type CsvCell, csvCells } from "./csv-cells.ts";
+import { type CsvColumn, columnOf, isTableFile } from "./csv-columns.ts";
 import { rowOrFault } from "./decode-roster.ts";
 import { MOST_PLANES, type RosterCell, type RosterFile, type RosterRow } from "./roster.ts";
 
@@ -22,7 +22,7 @@ const KEYS = ["base", "planes", "boards"];
  */
 export function parseRoster(source: string | Uint8Array, file: string): RosterResult {
   const faults = new Faults<DesignDetail>(file);
-  const roster = /\.(csv|tsv)$/i.test(file) ? rosterOfCsv(source, file, faults) : rosterOfYaml(source, file, faults);
+  const roster = isTableFile(file) ? rosterOfCsv(source, file, faults) : rosterOfYaml(source, file, faults);
   if (roster && roster.rows.length === 0 && faults.isEmpty) faults.add(START, "", { code: "no-planes" });
   if (roster && roster.rows.length > MOST_PLANES)
     faults.add(START, "", { code: "too-many-planes", count: roster.rows.length, most: MOST_PLANES });
@@ -68,7 +68,7 @@ function rosterOfCsv(source: string | Uint8Array, file: string, faults: DesignFa
   const { rows, separator, openQuote } = csvCells(read.text);
   if (openQuote) faults.add(openQuote, "", { code: "open-quote" });
   const [head = [], ...body] = rows;
-  const columns = head.map(columnOf);
+  const columns = head.map(({ text }) => columnOf(text));
   columns.forEach(({ path }, i) => {
     const first = columns.findIndex((other) => other.path === path);
     if (first < i) faults.add(head[i]!.at, path, { code: "doubled-column", head: path });
@@ -84,33 +84,8 @@ function rosterOfCsv(source: string | Uint8Array, file: string, faults: DesignFa
   return { file, rows: body.map((cells) => csvRow(cells, columns, decimalComma)) };
 }
 
-interface Column {
-  readonly path: string;
-  /** Unit of the column's bare lengths, where its head names one. */
-  readonly unit?: string;
-}
-
-/**
- * A head is a path or the parameter's name, and the unit of its lengths where it is another than the base's: "iron.width",
- * "Iron width (in)".
- */
-function columnOf({ text }: CsvCell): Column {
-  const [, head = text, unit] = /^(.*\S)\s+\(?(mm|cm|in)\)?$/.exec(text) ?? [];
-  const path = pathOfHead(head);
-  return unit === undefined ? { path } : { path, unit };
-}
-
-/** Capitals do not count. What is given and what is measured may have one name: then it is what is given. */
-function pathOfHead(head: string): string {
-  const wanted = head.toLowerCase();
-  const rows = rowsOf(TABLE);
-  const found =
-    rows.find(({ path }) => path.toLowerCase() === wanted) ?? rows.find(({ row }) => row.name.toLowerCase() === wanted);
-  return found?.path ?? head;
-}
-
 /** An empty cell leaves what the base has. */
-function csvRow(cells: readonly CsvCell[], columns: readonly Column[], decimalComma: boolean): RosterRow {
+function csvRow(cells: readonly CsvCell[], columns: readonly CsvColumn[], decimalComma: boolean): RosterRow {
   const filled = cells.slice(0, columns.length).flatMap(({ text, at }, i): RosterCell[] => {
     const { path, unit } = columns[i]!;
     return text === "" ? [] : [{ path, at, node: cellNode(text, at, unit, decimalComma) }];

@@ -51,11 +51,15 @@ export const formatScale = (scale: number, colon = ":", halves: Halves = "tolera
     ? `${formatNumber(scale, { decimals: 2, halves })}${colon}1`
     : `1${colon}${formatNumber(1 / scale, { decimals: 2, halves })}`;
 
-/** Decimals worth showing, by unit; two for the rest. Forces and stresses rest on estimates. */
-const DECIMALS: Readonly<Record<string, number>> = { "": 4, N: 0, MPa: 1 };
+/**
+ * Decimals worth showing, by unit; two for the rest. Forces and stresses rest on estimates, and a meter shows no more of
+ * moisture. A number without a unit has four below one.
+ */
+const DECIMALS: Readonly<Record<string, number>> = { N: 0, MPa: 1, "%": 1 };
+const decimalsWorth = (value: number, unit: string) => (unit === "" && Math.abs(value) < 1 ? 4 : (DECIMALS[unit] ?? 2));
 
 /** A value that is no length, with its unit: "47°", "120 N", "3.5 MPa"; as many decimals as its unit is worth. */
-export function formatQuantity(value: number, unit: string, decimals = DECIMALS[unit] ?? 2): string {
+export function formatQuantity(value: number, unit: string, decimals = decimalsWorth(value, unit)): string {
   const apart = /^(|°|×)$/.test(unit) ? "" : " "; // only degrees and times stand close to their number
   return `${formatDecimal(value, decimals)}${apart}${unit}`;
 }

@@ -220,6 +220,8 @@ export const STARTER = {
     { title: "a smoother", source: "common practice, no published source" },
   ),
   others: "Every other value has a default. `lamplane explain` lists them; `lamplane new FILE --all` writes them out.",
+  shopApart:
+    "Saw, paper, printer and router stand in a shop file for all your planes: `lamplane new my-shop.yaml --shop`, and here `shop: my-shop.yaml`.",
   units: sentence(
     ({ units }: { units: "mm" | "in" }) =>
       `A length without a unit is in ${units === "mm" ? "millimetres" : "inches"}. 44.5 mm, 1.75 in and 1 3/4 in are read too.`,

@@ -130,7 +130,7 @@ export const RECESS_TEMPLATE = {
 } as const;
 
 export const SPACER = {
-  title: sentence(({ gap }: { gap: string }) => `Throat spacer for a gap of ${gap}`, { gap: "0.54 mm" }),
+  title: sentence(({ gap }: { gap: string }) => `Throat spacer for a gap of ${gap}`, { gap: "3.34 mm" }),
   against:
     "Its flange lies on the flat tops of both blocks, one flank on the bed, the other on the ramp; its slot clears the cross pin.",
   checks:
@@ -140,22 +140,17 @@ export const SPACER = {
     ({
       set,
       gap,
-      isNegative,
       hasFeatherOff,
-      bedTip,
+      bedFoot,
       front,
       bed,
-    }: Record<"set" | "gap" | "bedTip" | "front" | "bed", string> & {
-      isNegative: boolean;
-      hasFeatherOff: boolean;
-    }) =>
-      `${set}. As planned, the tips of the blocks stand ${gap} apart on the sole of the blank${hasFeatherOff ? ", feather counted in" : ""}${isNegative ? " (below 0: the chamfer of the bed passes under the ramp tip)" : ""}, the bed tip ${bedTip} from the toe end of the cheeks, the front block's end ${front} and the bed block's ${bed} inside the ends of the cheeks.`,
+    }: Record<"set" | "gap" | "bedFoot" | "front" | "bed", string> & { hasFeatherOff: boolean }) =>
+      `${set}. As planned, the blocks stand ${gap} apart on the sole of the blank${hasFeatherOff ? ", feather off" : ""}, the foot of the bed ${bedFoot} from the toe end of the cheeks, the front block's end ${front} and the bed block's ${bed} inside the ends of the cheeks.`,
     {
       set: "It checks the front block's place",
-      gap: "0.54 mm",
-      isNegative: false,
+      gap: "3.34 mm",
       hasFeatherOff: true,
-      bedTip: "92 mm",
+      bedFoot: "95.62 mm",
       front: "2.4 mm",
       bed: "2.4 mm",
     },

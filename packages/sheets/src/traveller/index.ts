@@ -63,8 +63,8 @@ const isBenchStep = (key: TravellerKey): key is Step => (STEP_NAMES as readonly 
 /** Every step with this plane's numbers as they stand when it begins; the plane must be one that may be built. */
 export function travellerSteps(design: Design): TravellerStep[] {
   const report = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS });
-  const jigs = jigsInUse(design);
-  const hasJig = (name: string) => jigs.some((jig) => jig.name === name);
+  const names = new Set<string>(jigPlans(asBuiltPlane(design)).map(({ name }) => name));
+  const hasJig = (name: string) => names.has(name);
   const plans = new Map<Elevation, StockPlan>();
   return JOB_STEPS.map((key) => {
     const step = isBenchStep(key) ? key : key === "stock" ? "iron" : "shaping";
@@ -72,27 +72,23 @@ export function travellerSteps(design: Design): TravellerStep[] {
     const plan = plans.get(t.plane) ?? stockPlan(t.plane);
     plans.set(t.plane, plan);
     const content = CONTENTS[key]({ t, plan, report, hasJig });
-    const here = content.jigs ?? [];
-    return makeStep(
-      key,
-      design,
-      content,
-      jigs.filter(({ name }) => here.includes(name)),
-    );
+    return makeStep(key, design, content, jigsInUse(t.plane, content.jigs ?? []));
   });
 }
 
-/** Every jig that can be made for the plane. */
-function jigsInUse(design: Design): JigInUse[] {
-  const plane = asBuiltPlane(design);
-  return jigPlans(plane).map((plan) => ({
-    name: plan.name,
-    title: plan.title,
-    against: plan.registersAgainst,
-    use: plan.use,
-    draw: (room) => jigPicture(plane, plan, room),
-  }));
-}
+/** Those of the jigs that can be made for the plane. @param plane as it stands when they are used */
+const jigsInUse = (plane: Elevation, names: readonly string[]): JigInUse[] =>
+  names.length === 0
+    ? []
+    : jigPlans(plane)
+        .filter(({ name }) => names.includes(name))
+        .map((plan) => ({
+          name: plan.name,
+          title: plan.title,
+          against: plan.registersAgainst,
+          use: plan.use,
+          draw: (room) => jigPicture(plane, plan, room),
+        }));
 
 function makeStep(key: TravellerKey, design: Design, content: StepContent, jigs: readonly JigInUse[]): TravellerStep {
   const words = isBenchStep(key) ? stepWords(design, key) : undefined;
@@ -151,7 +147,7 @@ export function traveller(design: Design): Traveller {
     stock: stockTable(t, stockPlan(plannedPlane(design))),
     findings: checkWithoutCures(plane).map((finding) => formatFinding(design, finding)),
     steps: travellerSteps(design),
-    fitTest: jigsInUse(design).find(({ name }) => name === "fit-test"),
+    fitTest: jigsInUse(plane, ["fit-test"])[0],
     plots: travellerPlots(plane, design),
     strength: (Object.keys(STRENGTH) as (keyof typeof STRENGTH)[]).flatMap((key) => t.figureRow(key, STRENGTH[key])),
     strengthCaution: STRENGTH_CAUTION,

@@ -4,7 +4,8 @@ import { pegHoles, pinLengths } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatDrill } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/card.ts";
-import { solePasses } from "./content/use.ts";
+import { layerPegRows, stripRows } from "./content/layers.ts";
+import { mouthGrowthRow, solePassRows } from "./content/use.ts";
 import type { StepNumber } from "./step.ts";
 import { type StepContext, stepContext } from "./step-context.ts";
 
@@ -25,16 +26,16 @@ export function setUps(design: Design): SetUp[] {
   });
   return [
     at("core", SET_UP.rip, ripRows),
-    at("cuts", SET_UP.cuts, cutRows),
+    at("cuts", SET_UP.cuts({ inLayers: design.core.layers !== "whole" }), cutRows),
     at("bed", SET_UP.bed, (t) => t.figureRow("bedAngle", SET_UP.bedAngle)),
     at("recess", SET_UP.router, routerRows),
     at("pin-hole", SET_UP.drill, drillRows),
     at("wedge", SET_UP.wedge, wedgeRows),
     at("dry-fit", SET_UP.dryFit, dryFitRows),
-    at("sole", SET_UP.sole, (t) => soleRows(t, design)),
+    at("sole", SET_UP.sole, soleRows),
     at("mouth", SET_UP.mouth, (t) => [
       ...t.figureRow("mouthOpening", SET_UP.mouthWanted),
-      ...t.figureRow("mouthGrowth", SET_UP.mouthGrowth({ units: design.units })),
+      mouthGrowthRow(t, SET_UP.mouthGrowth({ units: design.units })),
     ]),
     at("shaping", SET_UP.trim, (t) => [
       ...t.figureRow("mouthX", SET_UP.edgeFromToe),
@@ -44,11 +45,12 @@ export function setUps(design: Design): SetUp[] {
 }
 
 function ripRows(t: StepContext): StepNumber[] {
-  const { rip } = stockPlan(t.plane);
+  const { rip, layers } = stockPlan(t.plane);
+  if (layers) return [...stripRows(t, layers), ...t.figureRow("blankLength", SET_UP.layersLength)];
   return [
     ...rip.sawLines.map(({ frees, fence }, i) => t.lengthRow(SET_UP.fence({ cut: i + 1, frees }), fence, "up")),
     ...t.figureRow("coreWidth", SET_UP.core),
-    t.lengthRow(SET_UP.cheek, t.plane.widths.cheek, "up"),
+    t.planeRow(SET_UP.cheek, ({ widths }) => widths.cheek, "up"),
     ...t.figureRow("blankLength", SET_UP.blankLength),
   ];
 }
@@ -58,6 +60,7 @@ const cutRows = (t: StepContext): StepNumber[] => [
   ...t.figureRow("sawRamp", SET_UP.rampSaw),
   ...t.figureRow("bedMark", SET_UP.bedMark),
   ...t.figureRow("sawBed", SET_UP.bedSaw),
+  ...layerPegRows(t),
 ];
 
 function routerRows(t: StepContext): StepNumber[] {
@@ -82,9 +85,9 @@ const wedgeRows = (t: StepContext): StepNumber[] => [
   ...t.figureRow("wedgeWidth", SET_UP.wedgeWidth),
   ...t.figureRow("wedgeTip", SET_UP.tip),
   ...t.figureRow("wedgeButt", SET_UP.butt),
-  t.lengthRow(SET_UP.pin, t.plane.pinSize.diameter),
-  t.lengthRow(SET_UP.pinLength, 2 * pinLengths(t.plane).shoulder, "down"),
-  t.lengthRow(SET_UP.tenon, t.plane.pinSize.tenon, "down"),
+  t.planeRow(SET_UP.pin, ({ pinSize }) => pinSize.diameter),
+  t.planeRow(SET_UP.pinLength, (plane) => 2 * pinLengths(plane).shoulder, "down"),
+  t.planeRow(SET_UP.tenon, ({ pinSize }) => pinSize.tenon, "down"),
   ...t.figureRow("tenonLength", SET_UP.tenonLength),
 ];
 
@@ -98,12 +101,7 @@ function dryFitRows(t: StepContext): StepNumber[] {
   ];
 }
 
-function soleRows(t: StepContext, design: Design): StepNumber[] {
-  const { stopShort } = toleranceReport(plannedDesign(design), { runs: LEAST_RUNS }).mouth;
-  const { coarse, fine } = solePasses(t.design.sole.allowance - stopShort);
-  return [
-    ...(coarse > 0 ? [t.lengthRow(SET_UP.coarse, coarse)] : []),
-    t.lengthRow(SET_UP.fine, fine),
-    t.lengthRow(SET_UP.stopShort, stopShort),
-  ];
+function soleRows(t: StepContext): StepNumber[] {
+  const { stopShort } = toleranceReport(plannedDesign(t.design), { runs: LEAST_RUNS }).mouth;
+  return solePassRows(t, stopShort, SET_UP);
 }

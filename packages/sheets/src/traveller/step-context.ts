@@ -5,6 +5,7 @@ import {
   expectationText,
   expectedValue,
   isSignificant,
+  isSignificantLength,
   MEASURED_ROWS,
   measuredUnit,
   oneWayText,
@@ -33,7 +34,6 @@ import {
   formatLength,
   formatValue,
 } from "@lamplane/parameters/units";
-import { PER_FINE } from "../words/front.ts";
 import type { Blank, StepNumber } from "./step.ts";
 
 /** Everything that a step's words and pictures are made from. */
@@ -44,8 +44,6 @@ export interface StepContext {
   readonly plane: Elevation;
   /** A length in a sentence. */
   readonly mm: (length: number) => string;
-  /** Of one length gained for another taken off, each in the maker's fine unit. */
-  readonly perFine: string;
   readonly deg: (angle: number) => string;
   /** A length beside a dimension: bare mm in a metric design. */
   readonly ruled: (length: number) => string;
@@ -53,6 +51,8 @@ export interface StepContext {
   readonly figureRow: (key: FigureKey | BenchFigureKey, label?: string) => StepNumber[];
   /** @param mode the way in which the length may err, which then stands behind it in words */
   readonly lengthRow: (label: string, value: number, mode?: ReadingMode) => StepNumber;
+  /** A length of the plane that is no figure, with what it was planned to be. */
+  readonly planeRow: (label: string, of: (plane: Elevation) => number, mode?: ReadingMode) => StepNumber;
   /** From one length to another, in the maker's unit alone. */
   readonly range: (least: number, most: number) => string;
   /** The same as a caliper reads it, in decimals of either unit. */
@@ -83,18 +83,26 @@ export function stepContext(design: Design, step: Step): StepContext {
       },
     ];
   };
+  const lengthRow: StepContext["lengthRow"] = (label, value, mode = "nearest") => ({
+    label,
+    value: formatLength(value, design) + oneWayText(mode),
+  });
   return {
     design,
     plane,
     mm: (value) => formatLength(value, design),
-    perFine: PER_FINE[units],
     deg: (angle) => formatAngle(angle),
     ruled: (value) => formatDimension(value, design),
     figure,
     figureRow: row,
     range: (least, most) => `${formatBareLength(least, design)} to ${formatLength(most, design)}`,
     caliperRange: (least, most) => `${caliperText(least, units)} to ${caliperText(most, units)} ${units}`,
-    lengthRow: (label, value, mode = "nearest") => ({ label, value: formatLength(value, design) + oneWayText(mode) }),
+    lengthRow,
+    planeRow: (label, of, mode) => {
+      const [value, before] = [of(plane), of(plan)];
+      const moved = isSignificantLength(value - before);
+      return { ...lengthRow(label, value, mode), ...(moved ? { was: formatLength(before, design) } : {}) };
+    },
   };
 }
 

@@ -57,7 +57,7 @@ export const BED = {
   unsupported: "Bed from the planned sole to the heel of the bevel, which the iron never touches",
   hold: sentence(
     ({ hasCradle }: { hasCradle: boolean }) =>
-      `Hold the block in the ${hasCradle ? "bed cradle" : "vise with the throat offcut under it"}, the bed level and up.`,
+      `Hold the block in the ${hasCradle ? "bed cradle, or without one in the vise with" : "vise with"} the throat offcut under it, the bed level and up.`,
     { hasCradle: true },
     { hasCradle: false },
   ),
@@ -99,7 +99,7 @@ export const RECESS = {
   byHand: "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
   tryIron: sentence(
     ({ depth }: { depth: string }) =>
-      `Stop at ${depth} and try the iron with its cap and screw. The head must slide the whole length and touch neither side nor floor. Where it touches, take off a hair more.`,
+      `Stop at ${depth}, scrape the sheet off the bed, and try the iron with its cap and screw. The head must slide the whole length and touch neither side nor floor. Where it touches, take off a hair more.`,
     { depth: "5 mm" },
   ),
   flat: "Iron flat on both lands and on the pad below the recess.",

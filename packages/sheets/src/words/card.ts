@@ -10,7 +10,13 @@ export const SET_UP = {
   core: "Mill the core to",
   cheek: "Mill each cheek to",
   blankLength: "Length of core and cheeks",
-  cuts: "Saw: core's right side down, sole on the fence",
+  layersLength: "Length of layers and cheeks",
+  cuts: sentence(
+    ({ inLayers }: { inLayers: boolean }) =>
+      `Saw: ${inLayers ? "each layer's" : "core's"} right side down, sole on the fence`,
+    { inLayers: false },
+    { inLayers: true },
+  ),
   rampMark: "Ramp mark from the toe end",
   rampSaw: "Ramp: swing the saw from square",
   bedMark: "Bed mark from the toe end",
@@ -48,8 +54,7 @@ export const SET_UP = {
   mouth: "Open the mouth",
   mouthWanted: "Mouth wanted",
   mouthGrowth: sentence(
-    ({ units }: { units: "mm" | "in" }) =>
-      units === "mm" ? "For 1 mm off the sole it opens, mm" : "For 0.001 in off the sole it opens, thousandths",
+    ({ units }: { units: "mm" | "in" }) => `For ${units === "mm" ? "1 mm" : "0.001 in"} off the sole it opens`,
     { units: "mm" },
     { units: "in" },
   ),

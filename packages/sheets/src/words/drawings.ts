@@ -100,7 +100,7 @@ export const WEDGE_DRAWING = {
 export const GLUE_DRAWING = {
   dryFit: "The blank put together dry, the iron clamped at its height",
   fromSide: "From the side, the near cheek left off",
-  bedTip: sentence(({ length }: { length: string }) => `bed tip ${length}`, { length: "91.49" }),
+  bedFoot: sentence(({ length }: { length: string }) => `foot of the bed ${length}`, { length: "94.2" }),
   setIn: sentence(({ length }: { length: string }) => `set in ${length}`, { length: "2.42 mm" }),
   ironAlone: "iron alone, clamped to the bed",
   iron: "iron, clamped to the bed",

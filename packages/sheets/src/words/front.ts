@@ -37,9 +37,3 @@ export const TOOLS = {
 } as const;
 
 export const STOCK_HEAD = ["Piece", "No.", "Rough, no less", "Finished", "From", "Wood", "Grain"] as const;
-
-/** Of one length gained for another taken off, each in the maker's fine unit. */
-export const PER_FINE = {
-  mm: "for each mm off the sole, by mm",
-  in: "for each thousandth off the sole, by thousandths",
-} as const;

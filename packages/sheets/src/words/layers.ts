@@ -32,9 +32,11 @@ export const BOARDS = {
   grain: "Turn every strip so that the lines of the grain, seen from the side, run down toward the heel.",
   setAside: "Set aside wood for wedge, cross pin and pegs as in the stock list.",
   clear: "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
-  planes: sentence(({ length }: LengthData) => `Plane both faces of the boards: they come out ${length} thick.`, {
-    length: "18.4 mm",
-  }),
+  planes: sentence(
+    ({ length, needed }: LengthData & { needed: string }) =>
+      `Planed on both faces the boards stay ${length} thick or more; the thickest layer needs ${needed}.`,
+    { length: "18.4 mm", needed: "17.6 mm" },
+  ),
 } as const;
 
 export const LAYERS = {
@@ -52,8 +54,12 @@ export const LAYERS = {
   plane:
     "Let the strips lie a day with air all round. Flatten one face of each, then plane it to its thickness, faces parallel.",
   number: "Number the layers from the right cheek to the left, on their toe ends.",
-  measure:
-    "Lay all layers side by side and measure the stack before the last pass. Take what is over off the outer layers, the same off both. The middle ones make the recess and keep their thickness.",
+  measure: sentence(
+    ({ hasRecess }: { hasRecess: boolean }) =>
+      `Lay all layers side by side and measure the stack before the last pass. Take what is over off the outer layers, the same off both${hasRecess ? ". The middle ones make the recess and keep their thickness" : ""}.`,
+    { hasRecess: true },
+    { hasRecess: false },
+  ),
   surface: sentence(({ length }: LengthData) => `Surface all soles, then all tops, ${length} apart.`, {
     length: "61 mm",
   }),
@@ -107,8 +113,13 @@ export const LAYER_CUTS = {
     { layers: ["2"], hole: "6 mm" },
     { layers: ["2"], hole: undefined },
   ),
-  glue: "Glue front and bed block each by themselves: pegs in the first layer, glue on one face of each joint, the layers down in their order. Clamp between flat cauls. Leave the pegs short of both outer faces.",
-  dry: "Wipe the glue out of the recess before it sets. Let the blocks dry a day, then plane their sides flat to the width of the stack.",
+  glue: "Scrape the layout's paper off every layer. Glue front and bed block each by themselves: pegs in the first layer, glue on one face of each joint, the layers down in their order. Clamp between flat cauls. Leave the pegs short of both outer faces.",
+  dry: sentence(
+    ({ hasRecess }: { hasRecess: boolean }) =>
+      `${hasRecess ? "Wipe the glue out of the recess before it sets. " : ""}Let the blocks dry a day, then plane their sides flat to the width of the stack.`,
+    { hasRecess: true },
+    { hasRecess: false },
+  ),
   flat: "Outer faces flat and parallel, as wide as the core; no peg stands out.",
   square: "Ramp and bed square across the block: under a square no light shows but at the small steps between layers.",
   head: "The screw head goes into the recess with room at both sides.",
@@ -133,7 +144,12 @@ export const LAYER_DRAWING = {
   stack: sentence(({ length }: LengthData) => `stack ${length}`, { length: "49.6" }),
   leftCheek: "left cheek",
   rightCheek: "right cheek",
-  cuts: "The layers of both blocks with their peg holes, and the recess",
+  cuts: sentence(
+    ({ hasRecess }: { hasRecess: boolean }) =>
+      `The layers of both blocks with their peg holes${hasRecess ? ", and the recess" : ""}`,
+    { hasRecess: true },
+    { hasRecess: false },
+  ),
   blocks: "Layers of the front and the bed block, toe to the left",
   middle: "Middle layers of the bed block",
   finished: "dashed: finished bed",
@@ -143,10 +159,10 @@ export const LAYER_DRAWING = {
 
 export const LAYER_LAYOUT = {
   heading: "Each layer of the core, seen from your left, toe to the left",
-  glue: "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end. Numbers at the holes: from toe end, over sole.",
+  glue: "Glue a copy, print up, to the LEFT side of each layer: lower edge to the sole, left edge to the toe end.",
   drill: sentence(
     ({ length, left }: { length: string; left: string }) =>
-      `Drill the holes ${length} through, then cut. The bed mark leaves ${left} to true.`,
+      `Drill the holes ${length} through, then cut. Numbers at the holes: from toe end, over sole. The bed mark leaves ${left} to true.`,
     { ...DRILL, left: "0.3 mm" },
   ),
   marksGoOn: "toward the heel. Pencil them across layers and cheeks, clamped together dry.",

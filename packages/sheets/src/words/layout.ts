@@ -6,7 +6,7 @@ export const CORE_LAYOUT = {
   glue: "Glue this paper, print up, to the LEFT side of the core before it is sawn: lower edge to the sole, left edge to the toe end.",
   saw: sentence(
     ({ kerf }: { kerf: string }) =>
-      `Saw with the kerf (dark, ${kerf}) in the waste, beside the line and never over it. Square across: check both sides.`,
+      `Saw with the kerf (dark, ${kerf}) in the waste, beside the line, square across. Scrape the paper off before the glue-up.`,
     { kerf: "3.2 mm" },
   ),
   marks: "Dashes at the top edge are the matching marks, on each block one stroke toward the toe and two",
@@ -39,7 +39,7 @@ export const BED_LAYOUT = {
   rout: sentence(({ depth }: { depth: string }) => `Rout the recess ${depth} deep, square to the bed,`, {
     depth: "5 mm",
   }),
-  open: "open at the top of the bed.",
+  open: "open at the top of the bed. Then scrape the paper off.",
   none: "A single iron: the bed needs no recess.",
   top: "top of the bed",
   heading: "Bed, seen from the iron",

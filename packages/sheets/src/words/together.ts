@@ -55,12 +55,13 @@ export const DRY_FIT = {
   bedTip: "Bed tip from the toe end of the cheeks",
   rampTip: "Ramp tip from the toe end of the cheeks",
   gap: "Gap between the two tips on the sole of the blank",
-  gapWithFeather: "Gap between the two tips, feather counted in",
   bedFoot: "Foot of the bed from the toe end of the cheeks, feather off",
   gapToFoot: "Gap between the two blocks, feather off",
   pegDrill: "Drill for the pegs",
   pegPlace: "Pegs in from the ends of the cheeks",
   pegHeights: "Pegs above the sole of the cheeks",
+  scrape: "Scrape the layout's paper off blocks and cheeks: none may stay in a glue joint or under the iron.",
+  wedgeTip: "Wedge tip from the cutting edge, the wedge pushed in by hand",
   shims: sentence(
     ({ height, capOff }: { height: string; capOff: boolean }) =>
       `Stand the bed block, sole down, on a flat plate. Lay the iron on the bed, bevel down${capOff ? ", its cap iron off" : ""}, its edge on shims ${height} thick, and clamp it.`,
@@ -92,9 +93,15 @@ export const DRY_FIT = {
     "Put the pin in its hole, lay the left cheek on over it, and clamp all. Mark the place of each block on both cheeks.",
   tryIron: sentence(
     ({ capped }: { capped: boolean }) =>
-      `Put in ${capped ? "iron with its cap iron" : "iron"}, wedge and pin. Draw the iron up and push it down all its travel; turn the pin.`,
+      `Put in the iron${capped ? " with its cap iron" : ""}. Draw it up and push it down all its travel; turn the pin.`,
     { capped: true },
     { capped: false },
+  ),
+  fitWedge: sentence(
+    ({ atContact, edge, tip }: { atContact: boolean; edge: string; tip: string }) =>
+      `Push the iron down until its edge ${atContact ? "touches the ramp" : `stands ${edge} above the sole of the blank`}, and the wedge in by hand. Plane its upper side, a shaving at a time, until it bears along its whole length with its tip ${tip} from the edge.`,
+    { atContact: true, edge: "3 mm", tip: "22 mm" },
+    { atContact: false, edge: "3 mm", tip: "22 mm" },
   ),
   again: "Take it apart. Rehearse once more against the clock, every clamp in its order.",
   free: sentence(({ parts }: { parts: string }) => `Nothing binds: ${parts} move freely.`, {
@@ -108,7 +115,7 @@ export const DRY_FIT = {
 } as const;
 
 export const GLUE_UP = {
-  wax: "Take the iron out. Wax the pin, its holes, the bed, the ramp, and the insides of the cheeks between the blocks: glue must not hold there.",
+  wax: "Take the iron out. Wax the pin, its holes, the ramp, and the insides of the cheeks between the blocks: glue must not hold there. No wax on the bed, where the iron would slip: wipe glue off it while it is wet.",
   glue: sentence(
     ({ free }: { free: string }) =>
       `Spread glue thinly on the sides of the blocks, up to ${free} from bed and ramp and no nearer (the grey in the drawing). What comes out in the throat is hard to reach.`,
@@ -125,7 +132,7 @@ export const GLUE_UP = {
   clamps:
     "Clamp first at the throat on both blocks, then the ends, top and sole in turn, a caul under each jaw. Let the pressure grow as you go round.",
   spacer:
-    "Wax the throat spacer and let it in once the clamps hold: it must stand as it stood dry. Draw it straight up by its tab before the glue sets.",
+    "Wax the throat spacer, but for its flank on the bed, and let it in once the clamps hold: it must stand as it stood dry. Draw it straight up by its tab before the glue sets.",
   readTips:
     "Read the place of both tips from the toe end of the cheeks, not of the front block, and turn the pin. Knock a block that has crept back to its place at once: when the glue grabs it is too late.",
   footRead: sentence(

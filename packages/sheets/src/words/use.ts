@@ -1,4 +1,5 @@
 // Steps 11 to 15: the sole, the mouth, the shape, the first shaving, and the look back after a season.
+import type { Units } from "@lamplane/parameters/units";
 import { sentence } from "@lamplane/parameters/words";
 
 export const SOLE = {
@@ -7,7 +8,7 @@ export const SOLE = {
   stopShort: "Of it, leave for the mouth",
   coarse: "First, iron out, jack or jointer: take off",
   fine: "Then, iron and wedge in, fine shavings: take off",
-  edge: "Height at which the edge touched the front block",
+  edge: "The mouth begins to open once this is off the sole",
   trimNothing: "Trim nothing yet but what is in the way. Leave the pegs until the sole is true.",
   coarsePass: sentence(
     ({ coarse, fine, height }: { coarse: string; fine: string; height: string }) =>
@@ -31,9 +32,16 @@ export const SOLE = {
 
 export const OPEN_MOUTH = {
   wanted: "Mouth wanted",
-  opens: sentence(({ perFine }: { perFine: string }) => `It opens, ${perFine}`, {
-    perFine: "for each mm off the sole, by mm",
-  }),
+  opens: sentence(
+    ({ units }: { units: Units }) => `It opens, for ${units === "mm" ? "1 mm" : "0.001 in"} off the sole`,
+    { units: "mm" },
+    { units: "in" },
+  ),
+  growth: sentence(
+    ({ growth, units }: { growth: string; units: Units }) => `${growth} ${units === "mm" ? "mm" : "thousandths"}`,
+    { growth: "1.51", units: "mm" },
+    { growth: "1.51", units: "in" },
+  ),
   oneShaving: sentence(({ shaving }: { shaving: string }) => `One shaving of ${shaving} opens it by`, {
     shaving: "0.05 mm",
   }),
@@ -49,16 +57,16 @@ export const OPEN_MOUTH = {
   read: "Read: try feeler leaves between the edge and the ramp, at both sides and in the middle. The leaf that just goes in is the mouth seen.",
   takeOff: sentence(
     ({ growth }: { growth: string }) =>
-      `Take off: (wanted − seen) / ${growth}, with the edge drawn back. “lamplane mouth FILE --seen …” gives it in shavings.`,
+      `Work out what is to come off: (wanted − seen) / ${growth}. “lamplane mouth FILE --seen …” gives it in shavings.`,
     { growth: "1.51" },
   ),
   takeOffCurve:
-    "Take off, with the edge drawn back, what “lamplane mouth FILE --seen …” says. Beyond the wear of the ramp the mouth follows the curve, and no one factor holds.",
+    "“lamplane mouth FILE --seen …” says what is to come off. Beyond the wear of the ramp the mouth follows the curve, and no one factor holds.",
   repeat:
-    "Take off only half of the amount worked out, set the edge, read again, and go on like this until the mouth is right. A mouth that is too wide cannot be planed closed.",
+    "Draw the edge back and take off half of that. Set the edge, read again, and go on like this until the mouth is right. A mouth that is too wide cannot be planed closed.",
   right: sentence(
     ({ opening }: { opening: string }) =>
-      `Mouth ${opening} with the edge at the sole, the same at both sides. Tap the iron sideways until its edge is even with the sole. If the mouth is then wider at one side, plane the ramp, not the iron.`,
+      `Mouth ${opening} with the edge at the sole, the same at both sides. Tap the iron sideways until its edge is even with the sole. If the mouth is then wider at one side, take wood off the ramp at the other, not off the iron.`,
     { opening: "0.15 mm" },
   ),
   flat: "Sole still flat when the mouth is right.",
@@ -76,7 +84,7 @@ export const SHAPING = {
     { toMouth: "76.67 mm", length: "230 mm", hasPegs: true },
     { toMouth: "76.67 mm", length: "230 mm", hasPegs: false },
   ),
-  arch: "Draw the arch from the layout and cut it down with bandsaw, spokeshave or rasp. Keep clear of the pin hole.",
+  arch: "Draw the arch on both sides and cut it down with bandsaw, spokeshave or rasp. The right cheek's sheet, printed anew, fits the outside of the left cheek, and the left one's the right: finished sole and ends on those of the plane. Keep clear of the pin hole.",
   chamfer: "Break the long edges of the sole: a small chamfer, a little more at toe and heel.",
   round: "Round what the hands hold. Leave the sides of the throat and the ramp smooth and waxed, without a ledge.",
   overPin: "Wood above the pin hole as drawn, on both sides.",

@@ -5,12 +5,12 @@ import { restoreTheme, switchTheme } from "../page/theme.ts";
 import type { ClassFileName, ClassText, ClassView } from "../protocol/class-view.ts";
 import { saveBlob } from "../save-file.ts";
 import { isClassAddress } from "../state/address.ts";
+import { type ClassClient, createClassClient } from "../state/class-client.ts";
 import { keepClass, keptClass, withFiles } from "../state/kept-class.ts";
 import { isRoster } from "../state/roster-text.ts";
+import { followClass } from "../state/served-class.ts";
 import { CLASS } from "../words/class.ts";
-import { type ClassClient, createClassClient } from "./class-client.ts";
 import { planeCard } from "./plane-card.ts";
-import { followClass } from "./served-class.ts";
 
 const FILES: readonly ClassFileName[] = ["class.pdf", "class.csv"];
 
@@ -21,6 +21,8 @@ export class ClassPage {
   readonly #faults = html("section", { class: "faults", role: "alert", "aria-label": CLASS.faults, hidden: true });
   readonly #body = html("div", { class: "class-body" });
   #files: readonly ClassText[] = keptClass()?.files ?? [];
+  /** Whether the files are those that `lamplane view` follows. */
+  #isFollowed = false;
   /** Of the files that are shown: an answer about others comes too late. */
   #shown = 0;
 
@@ -55,6 +57,7 @@ export class ClassPage {
     await followClass(
       (files) => {
         this.#files = files;
+        this.#isFollowed = true;
         void this.#show();
       },
       (words) => this.#showFaults([words]),
@@ -70,6 +73,7 @@ export class ClassPage {
     } catch {
       return this.#showFaults([CLASS.unreadable]);
     }
+    this.#isFollowed = false;
     this.#files = read.some(isRoster)
       ? withFiles(
           this.#files.filter((file) => !isRoster(file)),
@@ -118,7 +122,7 @@ export class ClassPage {
         this.#filesSection(view),
       ),
       html("h2", {}, CLASS.planes),
-      html("ol", { class: "class-planes" }, ...view.planes.map(planeCard)),
+      html("ol", { class: "class-planes" }, ...view.planes.map((card) => planeCard(card, this.#isFollowed))),
     );
   }
 

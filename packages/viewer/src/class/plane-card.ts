@@ -2,16 +2,18 @@
 import { html, svg } from "../elements.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { DrawnPlane, PlaneCard } from "../protocol/class-view.ts";
-import { designAddress } from "../state/address.ts";
+import { designAddress, followedPlaneAddress } from "../state/address.ts";
 import { CLASS } from "../words/class.ts";
 
 const ROUND = 4; // mm round a drawing
 
-export function planeCard({ number, name, plane, notes }: PlaneCard): HTMLElement {
+/** @param isFollowed whether its files are those that `lamplane view` follows: what is changed is written there */
+export function planeCard({ number, name, plane, notes }: PlaneCard, isFollowed: boolean): HTMLElement {
   const head = [html("span", { class: "plane-number" }, String(number)), " ", html("span", {}, name)];
   const lines = notes.map((note) => html("p", { class: "plane-note" }, note));
   if (!plane) return html("li", { class: "plane is-faulty" }, html("h3", {}, ...head), ...lines);
-  const link = html("a", { href: designAddress(plane.file, FIRST_SHOWN), title: CLASS.openPlane(name) }, ...head);
+  const address = isFollowed ? followedPlaneAddress(plane.file.name) : designAddress(plane.file, FIRST_SHOWN);
+  const link = html("a", { href: address, title: CLASS.openPlane(name) }, ...head);
   return html(
     "li",
     { class: plane.isStuck ? "plane is-stuck" : "plane" },

@@ -1,10 +1,10 @@
 // Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
 
 import { saveText } from "../save-file.ts";
-import { CLASS_ADDRESS } from "../state/address.ts";
+import { CLASS_ADDRESS, followedName } from "../state/address.ts";
 import { keepClass, keptClass, withFiles } from "../state/kept-class.ts";
 import { isRoster } from "../state/roster-text.ts";
-import type { Store } from "../state/store.ts";
+import type { SheetState, Store } from "../state/store.ts";
 import { CLASS } from "../words/class.ts";
 import { FILES, FOLLOWED } from "../words/page.ts";
 import type { DesignLoader } from "./design-loader.ts";
@@ -33,6 +33,9 @@ export interface FileActions {
 }
 
 export function createFileActions({ store, loader, followed, text, ownText, say, refuse }: FileContext): FileActions {
+  /** Changes that were asked about and may be left behind. */
+  let left: SheetState["changes"] | undefined;
+
   /** A file that cannot be read (a folder, or one that is gone) is named, and the sheet stays as it is. */
   async function openFiles(files: readonly File[]) {
     const read: OpenedFile[] = [];
@@ -49,6 +52,11 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
   }
 
   async function backToClass() {
+    const { beginning, changes } = store.now();
+    if (followed && beginning.kind === "followed" && changes.size > 0 && changes !== left) {
+      left = changes;
+      return say(CLASS.unwritten);
+    }
     const kept = keptClass();
     if (kept?.planes.includes(loader.fileName))
       keepClass(withFiles(kept.files, [{ name: loader.fileName, text: await text() }]), kept.planes);
@@ -58,11 +66,12 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
   async function writeBack() {
     if (loader.fileIsRefused) return say(FOLLOWED.unreadable);
     const written = store.now().changes;
-    const isWritten = await followed?.writeBack(ownText);
+    const isWritten = await followed?.writeBack({ changes: [...written], text: ownText });
     const { beginning, changes } = store.now();
     if (!isWritten || beginning.kind !== "followed") return;
     const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));
-    store.begin({ kind: "followed" }, since);
+    const name = followedName({ beginning });
+    store.begin({ kind: "followed", ...(name === undefined ? {} : { name }) }, since);
   }
 
   const reportErrors = async (act: () => Promise<void>) => {

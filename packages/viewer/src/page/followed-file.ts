@@ -1,6 +1,7 @@
 // The file that `lamplane view` follows: its text, word that it changed on disk, and the way back into it, only when asked.
 import type { ShopSource } from "@lamplane/parameters/design";
-import { FOLLOWED } from "../words/page.ts";
+import type { ParameterChange } from "../protocol/sheet-data.ts";
+import { COMMANDS, FOLLOWED } from "../words/page.ts";
 
 /** A followed file's text, and the shop file that goes with it. */
 export interface FollowedText {
@@ -8,19 +9,27 @@ export interface FollowedText {
   readonly shop?: ShopSource | undefined;
 }
 
+/** What was changed on the sheet since the file was read. */
+export interface FileEdit {
+  readonly changes: readonly ParameterChange[];
+  /** The file's text with the changes in it. */
+  text(): Promise<string>;
+}
+
 export interface FollowedFile {
   readonly name: string;
+  /** Where changes are written, in words. */
+  readonly writeBackHelp: string;
   /** @returns undefined where the file cannot be had; `lost` gets the reason */
   text(): Promise<FollowedText | undefined>;
   /**
    * Writes over the file as it was read when this was called, and over no other.
-   * @param textOf makes the text from what was read
    * @returns whether the file now holds it
    */
-  writeBack(textOf: () => Promise<string>): Promise<boolean>;
+  writeBack(edit: FileEdit): Promise<boolean>;
 }
 
-interface FollowHandlers {
+export interface FollowHandlers {
   /** The file's text is another one now. */
   changed(): void;
   /** It cannot be had, for the moment or for good. */
@@ -64,6 +73,7 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
   });
   return {
     name: mark.content,
+    writeBackHelp: COMMANDS.writeBackHelp(mark.content),
     async text() {
       const ownId = ++requestId;
       const response = await fetch("./followed/design", { cache: "no-store" }).catch(() => undefined);
@@ -79,9 +89,9 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
       version = response.headers.get("etag") ?? undefined;
       return { text, shop };
     },
-    async writeBack(textOf) {
+    async writeBack(edit) {
       const read = version;
-      const text = await textOf();
+      const text = await edit.text();
       const response = await fetch("./followed/design", {
         method: "PUT",
         body: text,

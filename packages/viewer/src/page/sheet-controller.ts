@@ -4,7 +4,7 @@ import { loadScript } from "../load-script.ts";
 import { PX_PER_MM } from "../plots/plot-field.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import { type AddressState, isBenchAddress, isClassAddress, parseAddress } from "../state/address.ts";
+import { type AddressState, parseAddress } from "../state/address.ts";
 import { type AvailableOrigins, initialOrigin } from "../state/design-origin.ts";
 import { type Engine, startEngine } from "../state/engine.ts";
 import { EXAMPLES } from "../state/examples.ts";
@@ -16,7 +16,7 @@ import { DesignLoader } from "./design-loader.ts";
 import { DrawingView } from "./drawing-view.ts";
 import { Fallback } from "./fallback.ts";
 import { createFileActions, type FileActions } from "./file-actions.ts";
-import { type FollowedFile, followFile } from "./followed-file.ts";
+import { followOrigin, leavesSheet } from "./followed-origin.ts";
 import { LatencyTimer } from "./latency-timer.ts";
 import { watchPage } from "./page-events.ts";
 import { goToBench, type SharingContext, shareDrawn, showRouterPath } from "./sharing.ts";
@@ -39,7 +39,7 @@ export class SheetController {
   readonly #loader: DesignLoader;
   readonly #fallback: Fallback;
   readonly #timer = new LatencyTimer();
-  readonly #followed: FollowedFile | undefined;
+  readonly #followed: ReturnType<typeof followOrigin>;
   readonly #available: AvailableOrigins;
   readonly #files: FileActions;
   /** Numbers of the last request, and of the one whose response is drawn. */
@@ -49,7 +49,7 @@ export class SheetController {
 
   constructor(page: HTMLElement) {
     const start = parseAddress(location.hash);
-    this.#followed = this.#follow();
+    this.#followed = this.#follow(start);
     this.#available = { examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined };
     this.#store = createStore({ ...start, beginning: initialOrigin(start.beginning, this.#available) });
     this.#parts = this.#createParts(page);
@@ -91,8 +91,8 @@ export class SheetController {
     else this.#requestSheet();
   }
 
-  #follow(): FollowedFile | undefined {
-    return followFile({
+  #follow(start: AddressState): ReturnType<typeof followOrigin> {
+    return followOrigin(start, {
       changed: () => this.#loader.begin(),
       lost: (why) => this.#loader.lost([SHEET.lost(why)]),
       say: (words) => this.#parts.title.say(words),
@@ -170,7 +170,7 @@ export class SheetController {
       },
       printing: (isPrinting) => drawing.fitTo(isPrinting),
       addressChanged: (hash) =>
-        isBenchAddress(hash) || isClassAddress(hash) ? location.reload() : this.#goToAddress(parseAddress(hash)),
+        leavesSheet(hash, this.#followed) ? location.reload() : this.#goToAddress(parseAddress(hash)),
     });
   }
 
@@ -184,7 +184,7 @@ export class SheetController {
     const { back, forth } = this.#store.ways();
     this.#parts.toolbar.showWays(back, forth);
     this.#drawing.layOutFor(stage);
-    this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed?.name : undefined, changes.size > 0);
+    this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
     const step = this.#parts.steps.pictureWidth() ?? STEP_ROOM.width;
     this.#requestId = this.#engine.show(this.#designQuery(), { plots: this.#plottedWidth, step });

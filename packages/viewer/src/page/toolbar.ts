@@ -3,11 +3,13 @@
 import { html, setAttributes } from "../elements.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import { keptClassName } from "../state/kept-class.ts";
+import { servedClassName } from "../state/served-class.ts";
 import { BENCH } from "../words/bench.ts";
 import { CLASS } from "../words/class.ts";
 import { COMMANDS, PURPOSE } from "../words/page.ts";
 import { ROUTER } from "../words/router.ts";
 import { SHARE } from "../words/share.ts";
+import type { FollowedFile } from "./followed-file.ts";
 
 export interface ToolbarActions {
   begin(example: string): void;
@@ -27,7 +29,7 @@ export interface ToolbarActions {
 export interface Toolbar {
   readonly element: HTMLElement;
   mark(example: string | undefined): void;
-  follow(file: string | undefined, isChanged: boolean): void;
+  follow(file: Pick<FollowedFile, "writeBackHelp"> | undefined, isChanged: boolean): void;
   /** Whether there is a way back, and a way forth again. */
   showWays(back: boolean, forth: boolean): void;
   readonly measuring: HTMLButtonElement;
@@ -65,7 +67,7 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
     follow(file, isChanged) {
       back.hidden = file === undefined;
       back.disabled = !isChanged;
-      back.title = file === undefined ? "" : COMMANDS.writeBackHelp(file);
+      back.title = file?.writeBackHelp ?? "";
     },
     showWays(hasBack, hasForth) {
       setUsable(undo, hasBack);
@@ -76,7 +78,7 @@ export function createToolbar(actions: ToolbarActions): Toolbar {
 
 /** The way back, where the plane is one of a class. */
 function backToClass(actions: ToolbarActions): HTMLElement[] {
-  const name = keptClassName();
+  const name = keptClassName() ?? servedClassName();
   return name === undefined ? [] : [commandButton("to-class", CLASS.back(name), actions.backToClass, CLASS.backHelp)];
 }
 

@@ -10,6 +10,8 @@ export interface ClassText {
   readonly text: string;
   /** Whether it is known to be the shop file; otherwise it is the one that the base design names. */
   readonly isShop?: boolean;
+  /** Of a file that is followed. */
+  readonly version?: string;
 }
 
 export interface ClassRequest {
@@ -39,6 +41,8 @@ export interface PlaneCard {
 export interface DrawnPlane {
   /** Its own design file, as the command writes it. */
   readonly file: ClassText;
+  /** Shop file that its design file names. */
+  readonly shop?: ClassText;
   readonly drawing?: Pick<StripDrawing, "box" | "marks">;
   /** Iron and core. */
   readonly size: string;

@@ -8,12 +8,12 @@ import { ADDRESS } from "../words/page.ts";
 
 /**
  * Where a design began: an example by name, a text of the maker's own, or the file that `lamplane view` follows, with its
- * text as it was read last, for pages that follow no file.
+ * text as it was read last, for pages that follow no file; of a class that is followed, with the name of the plane's file.
  */
 export type DesignOrigin =
   | { readonly kind: "example"; readonly name: string }
   | { readonly kind: "text"; readonly name: string; readonly text: string }
-  | { readonly kind: "followed"; readonly copy?: NamedText };
+  | { readonly kind: "followed"; readonly copy?: NamedText; readonly name?: string };
 
 /** A design file's text under its name. */
 export interface NamedText {
@@ -78,7 +78,9 @@ function parseOrigin(given: URLSearchParams): DesignOrigin | undefined {
   const from = given.get("from");
   const followed = given.get("file");
   if (from === "file" && (packed === null || followed !== null))
-    return text === undefined ? { kind: "followed" } : { kind: "followed", copy: { name: followed ?? UNNAMED, text } };
+    return text === undefined
+      ? { kind: "followed", ...(followed === null ? {} : { name: followed }) }
+      : { kind: "followed", copy: { name: followed ?? UNNAMED, text } };
   if (packed !== null) return text === undefined ? undefined : { kind: "text", name: from ?? UNNAMED, text };
   return from === null ? undefined : { kind: "example", name: from };
 }
@@ -89,13 +91,18 @@ export function formatAddress({ beginning, changes, stage }: Omit<AddressState, 
   const packed = own && packText(own.text);
   if (beginning?.kind === "followed") {
     parts.set("from", "file");
-    if (isShortEnough(packed)) parts.set("file", own!.name);
+    const name = isShortEnough(packed) ? own!.name : beginning.name;
+    if (name !== undefined) parts.set("file", name);
   } else if (beginning) parts.set("from", beginning.name);
   for (const [path, value] of changes) parts.set(path, value === undefined ? "" : String(value));
   if (stage !== FIRST_SHOWN) parts.set("at", stage);
   if (packed && (beginning?.kind === "text" || isShortEnough(packed))) parts.set("text", packed);
   return `#${parts.toString()}`;
 }
+
+/** Name of the followed file that an address asks for. */
+export const followedName = ({ beginning }: Pick<AddressState, "beginning">): string | undefined =>
+  beginning?.kind === "followed" ? (beginning.copy?.name ?? beginning.name) : undefined;
 
 const isShortEnough = (packed: string | undefined): boolean => packed !== undefined && packed.length <= LONGEST;
 
@@ -126,6 +133,10 @@ export function designAddress({ name, text }: NamedText, stage: StageName): stri
   if (!isShortEnough(packText(text))) return undefined;
   return formatAddress({ beginning: { kind: "text", name, text }, changes: [], stage });
 }
+
+/** From # on, the address of one plane of the class that `lamplane view` follows. @param name of the plane's file */
+export const followedPlaneAddress = (name: string): string =>
+  formatAddress({ beginning: { kind: "followed", name }, changes: [], stage: FIRST_SHOWN });
 
 function packText(text: string): string {
   const bytes = deflateSync(strToU8(text), { level: 9 });

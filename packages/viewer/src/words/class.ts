@@ -13,6 +13,27 @@ export const CLASS = {
   sheetHelp: "Back to the drawing sheet",
   theme: "light / dark",
   back: sentence((name: string) => `‹ ${name}`, "school-roster"),
+  unwritten: "The changes are not written back. Write them back, or press again to leave without them.",
+  changed: "A file of the class changed on disk; the sheet follows it.",
+  noPlane: sentence(({ roster, plane }: Record<"roster" | "plane", string>) => `${roster} has no plane ${plane} now`, {
+    roster: "class.csv",
+    plane: "anna",
+  }),
+  writeBackHelp: sentence(
+    ({ roster, file }: Record<"roster" | "file", string>) =>
+      `Write the changes into the plane's row of ${roster}, what was measured into ${file}`,
+    { roster: "class.csv", file: "anna.yaml" },
+  ),
+  written: sentence(
+    ({ files, roster, isShared }: { files: readonly string[]; roster: string; isShared: boolean }) =>
+      [
+        `Written into ${listText(files)}.`,
+        ...(isShared ? ["The class shares core widths, so the side play may come out otherwise."] : []),
+        ...(files.includes(roster) ? [`Run \`lamplane class ${roster}\` again for packs and sheets.`] : []),
+      ].join(" "),
+    { files: ["anna.yaml", "class.csv"], roster: "class.csv", isShared: true },
+    { files: ["anna.yaml"], roster: "class.csv", isShared: false },
+  ),
   backHelp: "Back to the class, with what was measured here",
   working: "Laying out the class…",
   making: "making…",

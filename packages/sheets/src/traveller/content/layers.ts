@@ -31,7 +31,13 @@ export function boardContent(t: StepContext, layers: LayerStock): StepContent {
       BOARDS.grain,
       BOARDS.setAside,
     ],
-    checks: [BOARDS.clear, BOARDS.planes({ length: t.mm(layers.thickest) })],
+    checks: [
+      BOARDS.clear,
+      BOARDS.planes({
+        length: t.mm(layers.thickest),
+        needed: t.mm(Math.max(...layers.strips.map(({ thickness }) => thickness))),
+      }),
+    ],
     cautions: ["dust"],
     draw: (room) => stripPicture(t, layers, room),
   };
@@ -41,11 +47,7 @@ export function layerContent(t: StepContext, { marks, core }: StockPlan, layers:
   const places = marks.marks.map(({ strokes, at, over }) => LAYERS.mark({ strokes, at: at.map((x) => t.mm(x)), over }));
   return {
     numbers: [
-      t.lengthRow(LAYERS.fence, layers.width, "up"),
-      ...layers.strips.map(({ numbers, thickness }) =>
-        t.lengthRow(LAYERS.strip({ numbers: numbers.map(String) }), thickness),
-      ),
-      ...t.figureRow("coreWidth", LAYERS.stack),
+      ...stripRows(t, layers),
       ...t.figureRow("blankLength", LAYERS.length),
       ...t.figureRow("blankHeight", LAYERS.height),
     ],
@@ -53,7 +55,7 @@ export function layerContent(t: StepContext, { marks, core }: StockPlan, layers:
       LAYERS.rip,
       LAYERS.plane,
       LAYERS.number,
-      LAYERS.measure,
+      LAYERS.measure({ hasRecess: setBackLayers(t.plane) !== undefined }),
       LAYERS.surface({ length: t.mm(core.height) }),
       places.length > 0 && LAYERS.marks({ places }),
     ),
@@ -62,6 +64,26 @@ export function layerContent(t: StepContext, { marks, core }: StockPlan, layers:
     draw: (room) => layerStackPicture(t, room),
   };
 }
+
+/** The saw's fence, what each strip is planed to, and the stack that they make. */
+export const stripRows = (t: StepContext, layers: LayerStock): StepNumber[] => [
+  t.lengthRow(LAYERS.fence, layers.width, "up"),
+  ...layers.strips.map(({ numbers, thickness }) =>
+    t.lengthRow(LAYERS.strip({ numbers: numbers.map(String) }), thickness),
+  ),
+  ...t.figureRow("coreWidth", LAYERS.stack),
+];
+
+/** Where the layers' peg holes are drilled, and with what; none of a core in one piece. */
+export const layerPegRows = (t: StepContext): StepNumber[] =>
+  t.design.core.layers === "whole"
+    ? []
+    : [
+        ...pegRows(t, "front"),
+        ...pegRows(t, "bed"),
+        t.lengthRow(LAYER_CUTS.drillFor, t.design.core.pegDiameter),
+        ...t.figureRow("layerPegLength", LAYER_CUTS.pegLength),
+      ];
 
 /** Rows of a block's peg holes, as they are marked on each layer. */
 function pegRows(t: StepContext, block: "front" | "bed"): StepNumber[] {
@@ -89,10 +111,7 @@ export function layerCutsContent(
     why: LAYER_CUTS.why({ length: left }),
     numbers: [
       ...whole.numbers,
-      ...pegRows(t, "front"),
-      ...pegRows(t, "bed"),
-      t.lengthRow(LAYER_CUTS.drillFor, core.pegDiameter),
-      ...t.figureRow("layerPegLength", LAYER_CUTS.pegLength),
+      ...layerPegRows(t),
       ...(setBack
         ? [
             ...t.figureRow("recessDepth", LAYER_CUTS.recessDepth),
@@ -111,7 +130,7 @@ export function layerCutsContent(
       LAYER_CUTS.bed({ angle: t.deg(bedCut.saw), length: left }),
       ...(setBack ? [recessText(t, setBack)] : []),
       LAYER_CUTS.glue,
-      LAYER_CUTS.dry,
+      LAYER_CUTS.dry({ hasRecess: setBack !== undefined }),
     ],
     checks: [LAYER_CUTS.flat, LAYER_CUTS.square, ...(setBack ? [LAYER_CUTS.head] : [])],
     cautions: [...whole.cautions, "drilling"],

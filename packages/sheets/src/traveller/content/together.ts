@@ -1,13 +1,12 @@
 // Wedge and pin, the dry rehearsal and the glue-up.
 import { pinSeat } from "@lamplane/bench";
 import {
-  blocksAt,
-  type Elevation,
   fromToeEnd,
   isPlacedByContact,
   pegHoles,
   pinLengths,
   stageExtent,
+  tipGap,
 } from "@lamplane/parameters/elevation";
 import { formatDrill } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
@@ -30,9 +29,9 @@ export function wedgeContent({ t, plan, hasJig }: ContentInput): StepContent {
       ...t.figureRow("wedgeWidth"),
       ...t.figureRow("wedgeAtPin", WEDGE.atPin),
       ...t.figureRow("wedgeTipFromEdge"),
-      t.lengthRow(WEDGE.pinSize, t.plane.pinSize.diameter),
-      t.lengthRow(WEDGE.pinLength, 2 * pinLengths(t.plane).shoulder, "down"),
-      t.lengthRow(WEDGE.tenon, t.plane.pinSize.tenon, "down"),
+      t.planeRow(WEDGE.pinSize, ({ pinSize }) => pinSize.diameter),
+      t.planeRow(WEDGE.pinLength, (plane) => 2 * pinLengths(plane).shoulder, "down"),
+      t.planeRow(WEDGE.tenon, ({ pinSize }) => pinSize.tenon, "down"),
       ...t.figureRow("tenonLength"),
     ],
     instructions: keepSentences(
@@ -61,13 +60,20 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
       ...readAgain(...t.figureRow("setInToe", DRY_FIT.frontSetIn), ...t.figureRow("setInHeel", DRY_FIT.bedSetIn)),
       ...tipRows(t, true),
       ...pegRows(t),
+      ...readAgain(...t.figureRow("wedgeTipFromEdge", DRY_FIT.wedgeTip)),
     ],
     instructions: keepSentences(
+      DRY_FIT.scrape,
       ...(isPlacedByContact(plane) ? contactTexts(t) : markTexts(t)),
       DRY_FIT.read,
       DRY_FIT.marks({ front: t.mm(shift["front block"]), bed: t.mm(Math.abs(shift["bed block"])) }),
       hasPegs ? DRY_FIT.pegs : DRY_FIT.noPegs,
       DRY_FIT.tryIron({ capped }),
+      DRY_FIT.fitWedge({
+        atContact: isPlacedByContact(plane),
+        edge: t.mm(plane.design.sole.allowance),
+        tip: t.mm(t.figure("wedgeTipFromEdge")),
+      }),
       DRY_FIT.again,
     ),
     checks: [
@@ -81,24 +87,19 @@ export function dryFitContent({ t, plan }: ContentInput): StepContent {
   };
 }
 
-/** How far the foot of the bed, its feather off, stands behind the bed tip on the sole of the blank, mm. */
-const footBehindTip = (plane: Elevation): number =>
-  plane.design.bed.featherChamfer === 0 ? 0 : blocksAt(plane, "blank").bedChain[0]!.from.x - plane.points.bedTip.x;
-
 /** Where the blocks stand on the sole of the blank; of a bed whose feather is off also what can be touched there. */
 function tipRows(t: StepContext, isRead = false): StepNumber[] {
-  const { plane } = t;
-  const behind = footBehindTip(plane);
-  const { bedTip, rampTip } = plane.points;
+  const { points } = t.plane;
   const blanks = (rows: StepNumber[]) => (isRead ? readAgain(...rows) : rows);
   const tip = t.figureRow("bedTipFromEnd", DRY_FIT.bedTip);
   const front = blanks(t.figureRow("rampTipFromEnd", DRY_FIT.rampTip));
-  if (behind === 0) return [...blanks(tip), ...front, ...blanks(t.figureRow("glueGap", DRY_FIT.gap))];
+  if (points.bedChamfer.x === points.bedTip.x)
+    return [...blanks(tip), ...front, ...blanks(t.figureRow("glueGap", DRY_FIT.gap))];
   const foot = [
-    t.lengthRow(DRY_FIT.bedFoot, fromToeEnd(plane, bedTip.x + behind)),
-    t.lengthRow(DRY_FIT.gapToFoot, bedTip.x + behind - rampTip.x),
+    t.planeRow(DRY_FIT.bedFoot, (plane) => fromToeEnd(plane, plane.points.bedChamfer.x)),
+    t.planeRow(DRY_FIT.gapToFoot, tipGap),
   ];
-  return [...tip, ...front, ...t.figureRow("glueGap", DRY_FIT.gapWithFeather), ...blanks(foot)];
+  return [...tip, ...front, ...blanks(foot)];
 }
 
 /** What the pegs are bored with, and where. */
@@ -106,11 +107,11 @@ function pegRows(t: StepContext): StepNumber[] {
   const pegs = pegHoles(t.plane);
   const [peg] = pegs;
   if (!peg) return [];
-  const { toe, sole } = stageExtent(t.plane, "blank");
+  const { sole } = stageExtent(t.plane, "blank");
   const heights = pegs.filter(({ centre }) => centre.x === peg.centre.x).map(({ centre }) => t.mm(centre.y - sole));
   return [
     { label: DRY_FIT.pegDrill, value: formatDrill(t.design.pegs.diameter, t.design) },
-    t.lengthRow(DRY_FIT.pegPlace, peg.centre.x - toe),
+    t.planeRow(DRY_FIT.pegPlace, (plane) => pegHoles(plane)[0]!.centre.x - stageExtent(plane, "blank").toe),
     { label: DRY_FIT.pegHeights, value: listText(heights) },
   ];
 }
@@ -130,6 +131,7 @@ const markTexts = (t: StepContext): string[] => [
 
 export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
   const { plane } = t;
+  const behind = plane.points.bedChamfer.x - plane.points.bedTip.x;
   return {
     numbers: [...tipRows(t)],
     instructions: keepSentences(
@@ -139,7 +141,7 @@ export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
       GLUE_UP.clamps,
       hasJig("throat-spacer") && GLUE_UP.spacer,
       GLUE_UP.readTips,
-      footBehindTip(t.plane) > 0 && GLUE_UP.footRead({ chamfer: t.mm(footBehindTip(t.plane)) }),
+      behind > 0 && GLUE_UP.footRead({ chamfer: t.mm(behind) }),
       GLUE_UP.scrape,
       GLUE_UP.rest,
     ),

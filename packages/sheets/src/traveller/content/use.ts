@@ -6,6 +6,7 @@ import {
   mouthLifeAt,
   mouthSkew,
   planeSeasons,
+  plannedPlane,
   SHAVING,
   STEPS,
   skewText,
@@ -13,9 +14,9 @@ import {
   yearlyMaximum,
   yearlyMinimum,
 } from "@lamplane/bench";
-import { sinDeg, tanDeg } from "@lamplane/geometry";
-import { ironTaper, mouthGrowth, mouthOpeningAt, pegHoles } from "@lamplane/parameters/elevation";
-import { formatDecimal, formatQuantity, toMillimetres } from "@lamplane/parameters/units";
+import { EPSILON, sinDeg, tanDeg } from "@lamplane/geometry";
+import { type Elevation, ironTaper, mouthGrowth, mouthOpeningAt, pegHoles } from "@lamplane/parameters/elevation";
+import { formatDecimal, formatQuantity, toMillimetres, type Units } from "@lamplane/parameters/units";
 import { FIRST_SHAVING, OPEN_MOUTH, SEASON, SHAPING, SOLE } from "../../words/use.ts";
 import { seasonPicture } from "../draw/season.ts";
 import { tappingPicture } from "../draw/section.ts";
@@ -28,14 +29,12 @@ import { type ContentInput, keepSentences, type StepContent } from "./content.ts
 export function soleContent({ t, report }: ContentInput): StepContent {
   const { sole, body } = t.plane.design;
   const { stopShort } = report.mouth;
-  const { coarse, fine } = solePasses(sole.allowance - stopShort);
+  const { coarse, fine } = solePasses(sole.allowance - stopShort, t.design.units);
   return {
     why: SOLE.why,
     numbers: [
       ...t.figureRow("soleToTake", SOLE.toTake),
-      ...(coarse > 0 ? [t.lengthRow(SOLE.coarse, coarse)] : []),
-      t.lengthRow(SOLE.fine, fine),
-      t.lengthRow(SOLE.stopShort, stopShort),
+      ...solePassRows(t, stopShort, SOLE),
       ...t.figureRow("edgeHeightAtContact", SOLE.edge),
     ],
     instructions: keepSentences(
@@ -57,14 +56,34 @@ export function soleContent({ t, report }: ContentInput): StepContent {
   };
 }
 
+/** What comes off the sole before the mouth is first read, pass by pass, and what is left for the mouth. */
+export function solePassRows(
+  t: StepContext,
+  stopShort: number,
+  labels: Readonly<Record<"coarse" | "fine" | "stopShort", string>>,
+): StepNumber[] {
+  const { coarse, fine } = solePasses(t.plane.design.sole.allowance - stopShort, t.design.units);
+  return [
+    ...(coarse > 0 ? [t.lengthRow(labels.coarse, coarse)] : []),
+    t.lengthRow(labels.fine, fine),
+    t.lengthRow(labels.stopShort, stopShort),
+  ];
+}
+
 /** The last of the sole, mm: taken off in fine shavings (common practice). */
 const FINE_FROM = 0.5;
+/** A jack is held to no less, mm. */
+const COARSE_DIVISION: Readonly<Record<Units, number>> = { mm: 0.1, in: toMillimetres(1 / 64, "in") };
 
-/** What comes off the sole before the mouth is first read: in coarse shavings, and then in fine ones. mm */
-export function solePasses(toTake: number): { readonly coarse: number; readonly fine: number } {
+/**
+ * What comes off the sole before the mouth is first read: in coarse shavings, to a whole division, and then in fine ones. mm
+ * @param toTake mm
+ */
+export function solePasses(toTake: number, units: Units): { readonly coarse: number; readonly fine: number } {
   const whole = Math.max(0, toTake);
-  const fine = Math.min(whole, FINE_FROM);
-  return { coarse: whole - fine, fine };
+  const division = COARSE_DIVISION[units];
+  const coarse = Math.max(0, Math.floor((whole - FINE_FROM) / division + EPSILON)) * division;
+  return { coarse, fine: whole - coarse };
 }
 
 /** What was not measured is not known, and its row says so. */
@@ -72,6 +91,14 @@ function allowanceLeftRows(t: StepContext): StepNumber[] {
   const readings = [...STEPS.sole.measures, ...STEPS.mouth.measures];
   const isMeasured = readings.some((key) => t.design.measured[key] !== undefined);
   return t.figureRow("soleToTake", isMeasured ? OPEN_MOUTH.left : OPEN_MOUTH.leftNotMeasured);
+}
+
+/** What the mouth gains for the wood taken off, in the unit that the mouth is read in. */
+export function mouthGrowthRow(t: StepContext, label: string): StepNumber {
+  const { units } = t.design;
+  const text = (plane: Elevation) => OPEN_MOUTH.growth({ growth: formatDecimal(mouthGrowth(plane), 2), units });
+  const [value, was] = [text(t.plane), text(plannedPlane(t.design))];
+  return { label, value, ...(was === value ? {} : { was }) };
 }
 
 export function mouthContent({ t }: ContentInput): StepContent {
@@ -83,7 +110,7 @@ export function mouthContent({ t }: ContentInput): StepContent {
   return {
     numbers: [
       ...t.figureRow("mouthOpening", OPEN_MOUTH.wanted),
-      ...t.figureRow("mouthGrowth", OPEN_MOUTH.opens({ perFine: t.perFine })),
+      mouthGrowthRow(t, OPEN_MOUTH.opens({ units: t.design.units })),
       t.lengthRow(
         OPEN_MOUTH.oneShaving({ shaving: t.mm(SHAVING) }),
         mouthOpeningAt(plane, SHAVING) - mouthOpeningAt(plane, 0),
@@ -95,8 +122,8 @@ export function mouthContent({ t }: ContentInput): StepContent {
     instructions: [
       OPEN_MOUTH.set,
       OPEN_MOUTH.read,
-      passesWear ? OPEN_MOUTH.takeOffCurve : OPEN_MOUTH.takeOff({ growth: formatDecimal(growth, 2) }),
       ...skewText(built),
+      passesWear ? OPEN_MOUTH.takeOffCurve : OPEN_MOUTH.takeOff({ growth: formatDecimal(growth, 2) }),
       OPEN_MOUTH.repeat,
     ],
     checks: [OPEN_MOUTH.right({ opening: t.mm(t.plane.design.mouth.opening) }), OPEN_MOUTH.flat],
@@ -114,9 +141,9 @@ export function shapingContent({ t }: ContentInput): StepContent {
       ...t.figureRow("bodyHeight"),
       ...t.figureRow("bodyWidth"),
       ...t.figureRow("mouthX", SHAPING.edgeFromToe),
-      t.lengthRow(SHAPING.toeHeight, top.toeHeight, "up"),
-      t.lengthRow(SHAPING.heelHeight, top.heelHeight, "up"),
-      ...(isArched ? [t.lengthRow(SHAPING.crown, top.crownX)] : []),
+      t.planeRow(SHAPING.toeHeight, ({ top }) => top.toeHeight, "up"),
+      t.planeRow(SHAPING.heelHeight, ({ top }) => top.heelHeight, "up"),
+      ...(isArched ? [t.planeRow(SHAPING.crown, ({ top }) => top.crownX)] : []),
     ],
     instructions: keepSentences(
       SHAPING.ends({

@@ -129,7 +129,7 @@ export function coreContent({ t, plan }: ContentInput): StepContent {
       ...t.figureRow("roughCheek", CORE.cheekRough),
       ...t.figureRow("roughCore", CORE.coreRough),
       ...t.figureRow("coreWidth", CORE.coreMilled),
-      t.lengthRow(CORE.cheekMilled, t.plane.widths.cheek, "up"),
+      t.planeRow(CORE.cheekMilled, ({ widths }) => widths.cheek, "up"),
       ...t.figureRow("blankLength", CORE.length),
       ...t.figureRow("blankHeight", CORE.height),
     ],

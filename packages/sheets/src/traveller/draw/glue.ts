@@ -33,9 +33,9 @@ export function dryFitPicture(t: StepContext, room: PictureRoom) {
       const { toe, heel, sole, blockToe, blockHeel } = stageExtent(plane, "blank");
       if (plane.cuts.setInToe > 0) sketch.level(t.ruled(plane.cuts.setInToe), point(toe, sole), point(blockToe, sole));
       sketch.level(
-        GLUE_DRAWING.bedTip({ length: t.ruled(plane.points.bedTip.x - toe) }),
+        GLUE_DRAWING.bedFoot({ length: t.ruled(plane.points.bedChamfer.x - toe) }),
         point(toe, sole),
-        plane.points.bedTip,
+        plane.points.bedChamfer,
       );
       sketch.name("right", [
         {

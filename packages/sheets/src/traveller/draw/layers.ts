@@ -68,7 +68,7 @@ export function layerCutsPicture(t: StepContext, room: PictureRoom) {
   const front = layers.find(({ block }) => block === "front")!;
   const outer = layers.find(({ block, isSetBack }) => block === "bed" && !isSetBack)!;
   const middle = layers.find(({ isSetBack }) => isSetBack);
-  return composeViews({ name: "step-cuts", title: LAYER_DRAWING.cuts }, room, [
+  return composeViews({ name: "step-cuts", title: LAYER_DRAWING.cuts({ hasRecess: middle !== undefined }) }, room, [
     view(LAYER_DRAWING.blocks, (sketch) => drawLayers(sketch, t, [front, outer])),
     ...(middle ? [view(LAYER_DRAWING.middle, (sketch) => drawMiddle(sketch, t, middle))] : []),
   ]);

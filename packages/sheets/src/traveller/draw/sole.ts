@@ -11,6 +11,8 @@ import { cheekOutline, drawBlocks, drawStackSketch, WASTE_SHADE } from "./stack.
 
 /** mm that the edge is drawn back up the bed while the sole is worked. */
 const DRAWN_BACK = 6;
+/** Length of the arrow from toe to heel on the paper, mm. */
+const ARROW = 16;
 
 export function solePicture(t: StepContext, stopShort: number, room: PictureRoom) {
   const { plane } = t;
@@ -26,8 +28,8 @@ export function solePicture(t: StepContext, stopShort: number, room: PictureRoom
         { words: SOLE_DRAWING.edgeBack, point: bedToPlane(plane.frame, DRAWN_BACK, 0) },
         { words: SOLE_DRAWING.plannedSole, point: point(heel, 0) },
       ]);
-      sketch.arrow(point(0.5 * heel, sole), 0, { length: 16, off: point(0, -3) });
-      sketch.words(SOLE_DRAWING.toeToHeel, point(0.1 * heel, sole), { up: -3 });
+      sketch.arrow(point(0.5 * heel, sole), 0, { length: ARROW, off: point(0, -3) });
+      sketch.words(SOLE_DRAWING.toeToHeel, point(0.5 * heel, sole), { up: -6.5, right: -ARROW / 2 });
     }),
     closeUpView(t, SOLE_DRAWING.closeUp, (sketch, room) => {
       drawMouthArea(sketch, plane, room, DRAWN_BACK / 2);

@@ -10,19 +10,20 @@ import {
   setupLines,
   stepText,
 } from "@lamplane/bench/class";
+import { shopNameOf } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { DesignText } from "@lamplane/parameters/roster";
 import { formatBareLength, formatLength } from "@lamplane/parameters/units";
 import { FIRST_SHOWN } from "../../protocol/build-steps.ts";
-import type { ClassView, DrawnPlane, PlaneCard } from "../../protocol/class-view.ts";
+import type { ClassText, ClassView, DrawnPlane, PlaneCard } from "../../protocol/class-view.ts";
 import { CLASS } from "../../words/class.ts";
 import { elevationView } from "../views/elevation-view.ts";
 import { type ReadClass, type ReadPlane, soundNumbers } from "./read-class.ts";
 
 export function classView(read: ReadClass): ClassView {
-  const { name, planes, setups, boards } = read;
+  const { name, planes, setups, boards, shop } = read;
   const first = planes.find(({ made }) => made)?.made?.design;
-  const cards = planes.map(planeCard);
+  const cards = planes.map((plane) => planeCard(plane, shop));
   const drawn = cards.flatMap(({ plane }) => plane ?? []);
   return {
     name,
@@ -39,14 +40,14 @@ export function classView(read: ReadClass): ClassView {
   };
 }
 
-function planeCard({ number, name, made, faults }: ReadPlane): PlaneCard {
+function planeCard({ number, name, made, faults }: ReadPlane, shop: ClassText | undefined): PlaneCard {
   if (!made) return { number, name: name === "" ? CLASS.unnamed : name, notes: faults };
   const status = planeStatus(made.design);
   return {
     number,
     name,
     notes: status.stuckOn.map((obstacle) => obstacleText(made.design, obstacle)),
-    plane: drawnPlane(made, status),
+    plane: { ...drawnPlane(made, status), ...(shop && shopNameOf(made.text) !== undefined ? { shop } : {}) },
   };
 }
 

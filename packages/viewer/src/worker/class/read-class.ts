@@ -33,6 +33,7 @@ export interface ReadClass {
   readonly planes: readonly ReadPlane[];
   readonly setups: ClassSetups;
   readonly boards: ClassBoards | undefined;
+  readonly shop: ClassText | undefined;
 }
 
 interface Row {
@@ -102,7 +103,7 @@ function layOut(rows: readonly Row[], base: DesignText, entries: Design["boards"
     soundNumbers(planes),
     entries,
   );
-  return { name, planes, setups, boards };
+  return { name, planes, setups, boards, shop };
 }
 
 /** Numbers in the roster of the planes without faults. */
