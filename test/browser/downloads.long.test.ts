@@ -5,7 +5,15 @@ import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import {
+  actAndWait,
+  buildPage,
+  closePages,
+  FILE_ADDRESS,
+  hasNoBrowser,
+  launchBrowser,
+  openPage,
+} from "../support/browser.ts";
 import { runCommand } from "../support/running.ts";
 
 describe.skipIf(hasNoBrowser)("downloads", () => {
@@ -16,7 +24,7 @@ describe.skipIf(hasNoBrowser)("downloads", () => {
     browser = await launchBrowser();
   });
   afterAll(async () => {
-    await browser?.close();
+    await closePages(browser);
     rmSync(folder, { recursive: true, force: true });
   });
 

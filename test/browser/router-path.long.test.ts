@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import { buildPage, closePages, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
 import { requireProgram } from "../support/outside-programs.ts";
 import { canonicalMoves } from "../support/router-cutting.ts";
 import { runCommand } from "../support/running.ts";
@@ -31,7 +31,7 @@ describe.skipIf(hasNoBrowser)("the router's path", () => {
     await runCommand("build", file, "--out", folder, "--only", "router");
   });
   afterAll(async () => {
-    await browser?.close();
+    await closePages(browser);
     rmSync(folder, { recursive: true, force: true });
   });
   const programOnDisk = (path: string): string => readFileSync(join(folder, "routed", path), "utf8");

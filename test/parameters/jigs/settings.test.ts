@@ -194,10 +194,10 @@ describe("words", () => {
 
 test("a drill is one that is sold, nearest over the hole wanted, whatever the rule shows", () => {
   const inches: Changes = { units: "in", "shop.smallestFraction": "1/16", "pin.tenon": 9.525 };
-  const told = (clearance: number) =>
+  const complaints = (clearance: number) =>
     (["fit-test", "pin-guide"] as const).map(
       (name) => planOf(name, { ...inches, "pin.tenonClearance": clearance }).title,
     );
-  for (const title of told(25.4 / 64)) expect(title).toContain("25/64 in"); // 3/8 in and 1/64 in
-  for (const title of told(0.2)) expect(title).toContain("letter W (0.386 in)"); // over 0.383: (9.525 + 0.2) / 25.4
+  for (const title of complaints(25.4 / 64)) expect(title).toContain("25/64 in"); // 3/8 in and 1/64 in
+  for (const title of complaints(0.2)) expect(title).toContain("letter W (0.386 in)"); // over 0.383: (9.525 + 0.2) / 25.4
 });
