@@ -166,3 +166,12 @@ test("every folder and file that the developers' map names is there", () => {
   expect(named.length).toBeGreaterThan(15);
   expect(named.filter((path) => !existsSync(path))).toEqual([]);
 });
+
+test("each package's README names every door of it", () => {
+  for (const name of readdirSync("packages")) {
+    const { exports = {} } = JSON.parse(read(`packages/${name}/package.json`)) as { exports?: Record<string, unknown> };
+    const doors = Object.keys(exports).filter((door) => !/\.(json|ttf)$/.test(door));
+    const line = /^- Doors: .*$/m.exec(read(`packages/${name}/README.md`))?.[0] ?? "";
+    for (const door of doors) expect(line, `${name} ${door}`).toContain(`\`${door.replace(/^\.\//, "/")}\``);
+  }
+});

@@ -9,7 +9,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer } from "../../packages/cli/src/view-server.ts";
 import { writeServiceWorker } from "../../packages/viewer/write-service-worker.js";
-import { buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, PAGE } from "../support/browser.ts";
+import { buildPage, closePages, FILE_ADDRESS, hasNoBrowser, launchBrowser, PAGE } from "../support/browser.ts";
 import { runCommand } from "../support/running.ts";
 import { type StaticHost, startStaticHost } from "../support/static-host.ts";
 
@@ -114,7 +114,7 @@ describe.skipIf(hasNoBrowser)("the bench screens", () => {
     host = await startStaticHost(PAGE);
   });
   afterAll(async () => {
-    await browser?.close();
+    await closePages(browser);
     await host?.close();
     rmSync(folder, { recursive: true, force: true });
   });

@@ -4,7 +4,7 @@ import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer } from "../../packages/cli/src/view-server.ts";
-import { buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, PAGE } from "../support/browser.ts";
+import { buildPage, closePages, FILE_ADDRESS, hasNoBrowser, launchBrowser, PAGE } from "../support/browser.ts";
 import { ClassFolder } from "../support/class-folder.ts";
 import { runCommand } from "../support/running.ts";
 
@@ -19,7 +19,7 @@ describe.skipIf(hasNoBrowser)("the class screen", () => {
     await buildPage();
     browser = await launchBrowser();
   }, 300_000);
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   const complaints: string[] = [];
   async function newPage(address = FILE_ADDRESS, options = {}): Promise<Page> {
@@ -158,6 +158,32 @@ describe.skipIf(hasNoBrowser)("the class screen", () => {
     },
     240_000,
   );
+
+  test("core widths may be more than the fewest, and sheets are laid out: the command's files byte for byte", async () => {
+    writeFileSync(
+      school.at("shop.yaml"),
+      "sheets:\n  - { name: thin, material: wood, length: 300, width: 170, thickness: 8, count: 3 }\n",
+    );
+    writeFileSync(school.base, `shop: shop.yaml\n${readFileSync("examples/class/school-smoother.yaml", "utf8")}`);
+    school.writeRoster("name,iron.width\nanna,50.8\nben,50\ncarla,48\ndora,47.4\n");
+    const { out } = await school.run("--plan", "--groups", "3");
+    await newPage();
+    await open([school.roster, school.base, school.at("shop.yaml")]);
+    expect(await page.locator("#core-widths option").allTextContents()).toEqual(["2, the fewest", "3", "4"]);
+    await page.locator("#core-widths").selectOption("3");
+    await expect
+      .poll(() => page.locator(".class-about").textContent(), { timeout: 60_000 })
+      .toContain("3 core widths:");
+    for (const line of await page.locator(".class-about li").allTextContents()) expect(out).toContain(line.trim());
+    for (const name of ["class.pdf", "class.csv", "class-sheets.zip"])
+      expect((await download(name)).equals(readFileSync(school.at("packs", name))), name).toBe(true);
+    await card("ben").locator("a").click();
+    await planeShown();
+    await page.locator("#to-class").click();
+    await classShown();
+    expect(await page.locator("#core-widths").inputValue()).toBe("3");
+    await page.context().close();
+  }, 240_000);
 
   test("under `lamplane view` the class follows its files on the disk", async () => {
     school.writeRoster("name,iron.width\nanna,50.8\nben,50.2\n");

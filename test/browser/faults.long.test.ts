@@ -8,8 +8,10 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
 import { formatAddress } from "../../packages/viewer/src/state/address.ts";
 import {
+  actAndDraw,
   actAndWait,
   buildPage,
+  closePages,
   FILE_ADDRESS,
   hasNoBrowser,
   launchBrowser,
@@ -32,7 +34,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
     buildPage();
     browser = await launchBrowser();
   });
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   describe(
     "a spoiled address",
@@ -45,7 +47,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
       afterAll(() => watched.page.context().close());
 
       const text = (design: string) =>
-        formatAddress({ beginning: { kind: "text", name: "x.yaml", text: design }, changes: [], stage: "shaped" });
+        formatAddress({ origin: { kind: "text", name: "x.yaml", text: design }, changes: [], stage: "shaped" });
       const packed = (bytes: Uint8Array) => `#from=x.yaml&text=${Buffer.from(bytes).toString("base64url")}`;
       const EXAMPLE = "apprentice-smoother";
 
@@ -97,7 +99,7 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         complaints.length = 0;
         await page.goto("about:blank");
         await page.goto(FILE_ADDRESS + hash);
-        await showEverything(page);
+        await showEverything(page, true);
         expect(await page.title()).toBe(`${name} · lamplane`);
         expect(await bodyLines(page)).toBeGreaterThan(5);
         expect(await refusal(page)).toMatch(told);
@@ -109,13 +111,13 @@ describe.skipIf(hasNoBrowser)("the page", () => {
         const { page, complaints } = watched;
         await page.goto("about:blank");
         await page.goto(`${FILE_ADDRESS}#from=trestle-jack&bed.angle=48`);
-        await showEverything(page);
+        await showEverything(page, true);
         complaints.length = 0;
         for (const [hash, told] of [
           [text("iron: { width: wide, thickness: 4 }\n"), /x\.yaml line 1, column 16/],
           ["#from=trestle-jack&bed.angle=48&iron.width=-1", /iron\.width/],
         ] as const) {
-          await actAndWait(page, () =>
+          await actAndDraw(page, () =>
             page.evaluate((to) => {
               location.hash = to;
             }, hash),

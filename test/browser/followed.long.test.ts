@@ -5,7 +5,7 @@ import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
-import { actAndWait, buildPage, hasNoBrowser, launchBrowser, openPage, PAGE } from "../support/browser.ts";
+import { actAndWait, buildPage, closePages, hasNoBrowser, launchBrowser, openPage, PAGE } from "../support/browser.ts";
 
 const TEXT =
   "# the club's plane\nname: club-plane\niron: { width: 50, thickness: 4 } # measured twice\nbed: { angle: 48 }\n";
@@ -22,7 +22,7 @@ describe.skipIf(hasNoBrowser)("a followed file", () => {
     server = await startViewServer({ page: PAGE, file, port: 0 });
   });
   afterAll(async () => {
-    await browser?.close();
+    await closePages(browser);
     await server?.close();
     rmSync(folder, { recursive: true, force: true });
   });

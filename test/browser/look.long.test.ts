@@ -3,7 +3,17 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { actAndWait, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import {
+  actAndWait,
+  buildPage,
+  closePages,
+  FILE_ADDRESS,
+  hasNoBrowser,
+  launchBrowser,
+  openPage,
+  visit,
+  type Watched,
+} from "../support/browser.ts";
 import { contrast } from "../support/contrast.ts";
 import { requireProgram } from "../support/outside-programs.ts";
 import { greyPages, type Pixels, wordsOf } from "../support/pages.ts";
@@ -14,6 +24,8 @@ const SIZES = [
   [1024, 768],
   [1920, 1080],
 ] as const;
+
+const WIDE = { width: 1440, height: 1000 };
 
 interface Violation {
   readonly id: string;
@@ -47,11 +59,26 @@ const framed = (page: Page): Promise<void> =>
 
 describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   let browser: Browser;
+  let watched: Watched;
   beforeAll(async () => {
     buildPage();
     browser = await launchBrowser();
+    watched = await openPage(browser, FILE_ADDRESS);
   });
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
+
+  interface Look {
+    readonly hash?: string;
+    readonly viewport?: { readonly width: number; readonly height: number };
+    readonly colorScheme?: "light" | "dark";
+  }
+  /** The tests' common page, as a first visit finds it. */
+  async function openSheet({ hash = "", viewport = WIDE, colorScheme = "light" }: Look = {}): Promise<Page> {
+    await watched.page.setViewportSize(viewport);
+    await watched.page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+    await visit(watched, FILE_ADDRESS + hash);
+    return watched.page;
+  }
 
   test("contrast as WCAG 2.2 defines it is known from its own examples", () => {
     expect(contrast("#000000", "#ffffff")).toBeCloseTo(21, 5);
@@ -59,7 +86,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   });
 
   test.each(["light", "dark"] as const)("words and lines stand out from paper and wood, %s", async (colorScheme) => {
-    const { page } = await openPage(browser, FILE_ADDRESS, { colorScheme });
+    const page = await openSheet({ colorScheme });
     const colour = (name: string) =>
       page.evaluate((n) => getComputedStyle(document.documentElement).getPropertyValue(n).trim(), name);
     for (const words of ["--ink", "--thin", "--accent", "--stop", "--warning", "--note"])
@@ -71,24 +98,22 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
       expect(contrast(await colour(matter), await colour("--paper")), `${matter} on paper`).toBeGreaterThanOrEqual(1.6);
     for (const matter of ["--wood", "--wood-far", "--steel", "--cap", "--wedge", "--pin"])
       expect(contrast(await colour("--ink"), await colour(matter)), matter).toBeGreaterThanOrEqual(3);
-    await page.context().close();
   });
 
   for (const [width, height] of SIZES)
     for (const colorScheme of ["light", "dark"] as const)
       test(`axe finds no serious fault at ${width} wide, ${colorScheme}, with a broken check and the schedule open`, async () => {
         const viewport = { width, height };
-        const { page } = await openPage(browser, `${FILE_ADDRESS}#pin.height=25&at=bed`, { colorScheme, viewport });
+        const page = await openSheet({ colorScheme, viewport, hash: "#pin.height=25&at=bed" });
         await page.locator(".note .cure").first().waitFor();
         await page.locator("#schedule summary").click();
         expect(await seriousFaults(page)).toEqual([]);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(wide).toBeLessThanOrEqual(width);
-        await page.context().close();
       });
 
   test("whatever can be pressed is at least 24 px high and wide (WCAG 2.2, 2.5.8)", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet();
     await page.locator("#schedule summary").click();
     const small = await page.evaluate(() =>
       [...document.querySelectorAll("button, select, summary, input, label.open-file")]
@@ -100,11 +125,10 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
         .map(({ name, box }) => `${name} ${box.width} × ${box.height}`),
     );
     expect(small).toEqual([]);
-    await page.context().close();
   });
 
   test("the keyboard reaches every number and leaves it again", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet();
     const wanted = await page
       .locator(".numbers input, .my-iron select")
       .evaluateAll((all) => all.map((e) => e.getAttribute("data-parameter")));
@@ -116,7 +140,6 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
     }
     expect(wanted.length).toBeGreaterThan(20);
     expect([...reached].sort()).toEqual([...new Set(wanted)].sort());
-    await page.context().close();
   });
 
   test("prints on paper whatever the screen shows, without what only a screen can use", async () => {
@@ -151,7 +174,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
   test.each([...SIZES, [1440, 900] as const])(
     "no number is cut off by its field, any example, %i × %i",
     async (width, height) => {
-      const { page } = await openPage(browser, FILE_ADDRESS, { viewport: { width, height } });
+      const page = await openSheet({ viewport: { width, height } });
       for (const example of ["workshop-jointer", "figured-finisher", "trestle-jack"]) {
         await actAndWait(page, () => page.getByRole("button", { name: example }).click());
         const outside = await page.evaluate(() =>
@@ -167,12 +190,11 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
         );
         expect(outside, example).toEqual([]);
       }
-      await page.context().close();
     },
   );
 
   test("another plane is fitted into the body's picture, one that hardly differs stays as it was turned", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet();
     const spots = () =>
       page.evaluate(() => {
         const lines = document.querySelector(".field-body .name-lines")!;
@@ -196,7 +218,6 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
     await actAndWait(page, () => length.press("Enter"));
     await framed(page);
     for (const [i, { x }] of (await spots()).entries()) expect(Math.abs(x - turned[i]!.x)).toBeLessThan(0.03);
-    await page.context().close();
   });
 
   test("an open schedule is printed clear of the title block", async (context) => {

@@ -8,13 +8,16 @@ import { elevation } from "@lamplane/parameters/elevation";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import {
-  actAndWait,
+  actAndDraw,
   buildPage,
+  closePages,
   FILE_ADDRESS,
   hasNoBrowser,
   launchBrowser,
   openPage,
   PAGE,
+  visit,
+  type Watched,
 } from "../support/browser.ts";
 
 const number = (page: Page, path: string) => page.locator(`.field-elevation [data-parameter="${path}"]`);
@@ -26,11 +29,19 @@ const type = async (page: Page, path: string, text: string) => {
 
 describe.skipIf(hasNoBrowser)("the page's manners", () => {
   let browser: Browser;
+  let watched: Watched;
   beforeAll(async () => {
     buildPage();
     browser = await launchBrowser();
+    watched = await openPage(browser, FILE_ADDRESS);
   });
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
+
+  /** The tests' common page, as a first visit finds it. */
+  async function openSheet(options = {}): Promise<Page> {
+    await visit(watched, FILE_ADDRESS, options);
+    return watched.page;
+  }
 
   test("what the plane waits for is at most 250 kB packed; body and guide come later", async () => {
     const { page, requests } = await openPage(browser, FILE_ADDRESS, { asNewcomer: true });
@@ -63,7 +74,7 @@ describe.skipIf(hasNoBrowser)("the page's manners", () => {
   });
 
   test("a number is scrubbed after it was clicked, and typing in it is left alone", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet({ withoutBody: true });
     const input = number(page, "body.length");
     const before = await now(page, "body.length");
     await input.click();
@@ -80,21 +91,19 @@ describe.skipIf(hasNoBrowser)("the page's manners", () => {
     await page.keyboard.type("30");
     await drag();
     expect(await now(page, "body.length")).toBe(before + 4);
-    await page.context().close();
   });
 
   test("the wheel over the body scrolls the page", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet();
     await page.locator(".field-body canvas").scrollIntoViewIfNeeded();
     const before = await page.evaluate(() => scrollY);
     await page.locator(".field-body canvas").hover();
     await page.mouse.wheel(0, 200);
     await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(before);
-    await page.context().close();
   });
 
   test("a refusal stands at its number and moves nothing", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet({ withoutBody: true });
     const place = () => page.locator(".field-elevation svg").first().boundingBox();
     const before = await place();
     await type(page, "bed.angle", "90");
@@ -106,18 +115,17 @@ describe.skipIf(hasNoBrowser)("the page's manners", () => {
     expect(bubble!.y - input!.y - input!.height).toBeLessThan(20);
     expect(await place()).toEqual(before);
     expect(await number(page, "bed.angle").getAttribute("aria-describedby")).toBe("refusal");
-    await page.context().close();
   });
 
   test("the checks are one quiet mark that opens; a fault speaks by its name, and its remedy leaves the focus in the page", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet({ withoutBody: true });
     const mark = page.locator(".verdict");
     expect(await mark.textContent()).toMatch(/^\d+ checks pass$/);
     expect(await page.locator(".passed-list").isVisible()).toBe(false);
     await mark.click();
     expect(await page.locator(".passed-list li").count()).toBe(Number.parseInt((await mark.textContent())!, 10));
     await mark.click();
-    await actAndWait(page, () => type(page, "pin.height", "25"));
+    await actAndDraw(page, () => type(page, "pin.height", "25"));
     await page.locator(".note .cure").first().waitFor();
     expect(await mark.textContent()).toMatch(/^\d+ checks? of \d+ fails?$/);
     expect(await page.locator(".note:visible").count()).toBe(1);
@@ -133,51 +141,47 @@ describe.skipIf(hasNoBrowser)("the page's manners", () => {
     expect(await note.locator(".advice").textContent()).toBe(advice);
     expect(await page.locator(".leaders path.leader[d^=M]").count()).toBe(1);
     await note.locator(".cure").focus();
-    await actAndWait(page, () => page.keyboard.press("Enter"));
+    await actAndDraw(page, () => page.keyboard.press("Enter"));
     await note.and(page.locator(`[data-code="${code}"]`)).waitFor({ state: "detached" });
     expect(await page.evaluate(() => document.activeElement !== document.body)).toBe(true);
-    await page.context().close();
   });
 
   test("a ramp that turns curved as the bed is raised is announced, and stays so until the bed is another", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet({ withoutBody: true });
     const words = () => page.locator(".announcement").textContent();
-    await actAndWait(page, () => type(page, "bed.angle", "48"));
+    await actAndDraw(page, () => type(page, "bed.angle", "48"));
     expect(await words()).toBe("");
-    await actAndWait(page, () => type(page, "bed.angle", "55"));
+    await actAndDraw(page, () => type(page, "bed.angle", "55"));
     expect(await words()).toMatch(/ramp is curved/);
-    await actAndWait(page, () => type(page, "bed.angle", "47"));
+    await actAndDraw(page, () => type(page, "bed.angle", "47"));
     expect(await words()).toMatch(/straight again/);
-    await page.context().close();
   });
 
   test("undo is grey until there is something to undo; light or dark is kept", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet({ withoutBody: true });
     const undo = page.locator("#undo");
     expect(await undo.getAttribute("aria-disabled")).toBe("true");
-    await actAndWait(page, () => type(page, "bed.angle", "48"));
+    await actAndDraw(page, () => type(page, "bed.angle", "48"));
     expect(await undo.getAttribute("aria-disabled")).toBe("false");
     await undo.focus();
-    await actAndWait(page, () => page.keyboard.press("Enter"));
+    await actAndDraw(page, () => page.keyboard.press("Enter"));
     expect(await undo.getAttribute("aria-disabled")).toBe("true");
     expect(await page.evaluate(() => document.activeElement!.id)).toBe("undo");
     await page.click("#theme");
     await page.reload();
     expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe("dark");
-    await page.context().close();
   });
 
   test("inches begin with round sizes where nothing was changed, and keep them where something was", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet({ withoutBody: true });
     const width = page.locator('.my-iron [data-parameter="iron.width"]');
-    await actAndWait(page, () => page.locator(".my-iron select").selectOption("in"));
+    await actAndDraw(page, () => page.locator(".my-iron select").selectOption("in"));
     expect(await width.inputValue()).toBe("1 3/4″");
-    await actAndWait(page, () => page.locator(".my-iron select").selectOption("mm"));
+    await actAndDraw(page, () => page.locator(".my-iron select").selectOption("mm"));
     expect(await width.inputValue()).toBe("48");
-    await actAndWait(page, () => type(page, "bed.angle", "48"));
-    await actAndWait(page, () => page.locator(".my-iron select").selectOption("in"));
+    await actAndDraw(page, () => type(page, "bed.angle", "48"));
+    await actAndDraw(page, () => page.locator(".my-iron select").selectOption("in"));
     expect(Number(await width.getAttribute("aria-valuenow"))).toBe(48);
-    await page.context().close();
   });
 
   test("a part that is pointed at brings its numbers; they go when the pointer has left", async () => {

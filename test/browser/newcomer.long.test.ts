@@ -6,7 +6,15 @@ import { strFromU8, unzipSync } from "fflate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { STAGES } from "../../packages/viewer/src/protocol/build-steps.ts";
-import { actAndDraw, buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage } from "../support/browser.ts";
+import {
+  actAndDraw,
+  buildPage,
+  closePages,
+  FILE_ADDRESS,
+  hasNoBrowser,
+  launchBrowser,
+  openPage,
+} from "../support/browser.ts";
 import { IS_FULL } from "../support/extent.ts";
 
 const PICTURES = join(tmpdir(), "lamplane-newcomer");
@@ -51,7 +59,7 @@ describe.skipIf(hasNoBrowser)("a newcomer", () => {
     mkdirSync(PICTURES, { recursive: true });
     browser = await launchBrowser();
   });
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
 
   const looks = SIZES.flatMap((size, i) =>
     (["light", "dark"] as const).map((scheme, k) => ({ size, scheme, k: i + k })),

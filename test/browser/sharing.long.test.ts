@@ -6,7 +6,15 @@ import jsqr from "jsqr";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startViewServer, type ViewServer } from "../../packages/cli/src/view-server.ts";
-import { buildPage, FILE_ADDRESS, hasNoBrowser, launchBrowser, openPage, PAGE } from "../support/browser.ts";
+import {
+  buildPage,
+  closePages,
+  FILE_ADDRESS,
+  hasNoBrowser,
+  launchBrowser,
+  openPage,
+  PAGE,
+} from "../support/browser.ts";
 import { type StaticHost, startStaticHost } from "../support/static-host.ts";
 
 const TEXT =
@@ -52,7 +60,7 @@ describe.skipIf(hasNoBrowser)("sharing", () => {
     hostedAddress = hosted.address;
   });
   afterAll(async () => {
-    await browser?.close();
+    await closePages(browser);
     await view?.close();
     await hosted?.close();
     rmSync(folder, { recursive: true, force: true });

@@ -11,11 +11,14 @@ import {
   actAndDraw,
   actAndWait,
   buildPage,
+  closePages,
   FILE_ADDRESS,
   hasNoBrowser,
   launchBrowser,
   openPage,
   showEverything,
+  visit,
+  type Watched,
 } from "../support/browser.ts";
 
 const EXAMPLES = ["apprentice-smoother", "trestle-jack", "figured-finisher", "workshop-jointer"];
@@ -65,11 +68,24 @@ const covering = (page: Page): Promise<string[]> =>
 
 describe.skipIf(hasNoBrowser)("the sheet", () => {
   let browser: Browser;
+  let watched: Watched;
   beforeAll(async () => {
     buildPage();
     browser = await launchBrowser();
+    watched = await openPage(browser, FILE_ADDRESS);
   });
-  afterAll(() => browser?.close());
+  afterAll(() => closePages(browser));
+
+  /** The tests' common page, as a first visit finds it. */
+  async function openSheet(address: string): Promise<Page> {
+    await visit(watched, address);
+    return watched.page;
+  }
+  /** The same without the body's picture, which takes longer than all the rest. */
+  async function openDrawing(address: string): Promise<Page> {
+    await visit(watched, address, { withoutBody: true });
+    return watched.page;
+  }
 
   test("opens every example with one click, as a file, without a complaint and without asking for anything else", async () => {
     const { page, complaints, requests } = await openPage(browser, FILE_ADDRESS);
@@ -94,7 +110,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("follows the bed angle, typed and stepped, in elevation, body, notes and figures", async () => {
-    const { page } = await openPage(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=core`);
+    const page = await openSheet(`${FILE_ADDRESS}#from=apprentice-smoother&at=core`);
     const saw = page.locator('.step-figures [data-figure="sawBed"]');
     const before = { lines: await lines(page), picture: await picture(page) };
     await actAndWait(page, async () => {
@@ -115,11 +131,10 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(await numberIn(page, "bed.angle")).toBe(45); // 40, then half a degree, ten steps of it, and one back
     for (let i = 0; i < 6; i++) await page.keyboard.press("PageUp");
     await expect.poll(() => numberIn(page, "bed.angle")).toBe(65); // the table's limit
-    await page.context().close();
   });
 
   test("tells what is wrong about a typed value and keeps the last good one", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openDrawing(FILE_ADDRESS);
     const input = control(page, "bed.angle");
     for (const [text, words] of [
       ["90", /35° to 65°/],
@@ -134,7 +149,6 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     }
     await page.keyboard.press("Escape");
     expect(await page.locator(".refusal").isHidden()).toBe(true);
-    await page.context().close();
   });
 
   test.each([
@@ -142,7 +156,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     ["left to the sheet", "", '.numbers [data-parameter="pin.height"]', "auto"],
     ["blanked", "#at=billet&measured.ironWidth=44", '.step-measures [data-parameter="measured.ironWidth"]', ""],
   ])("a refused value is told no longer once it is %s", async (_, hash, place, text) => {
-    const { page } = await openPage(browser, FILE_ADDRESS + hash);
+    const page = await openDrawing(FILE_ADDRESS + hash);
     const input = page.locator(place).first();
     await input.fill("much");
     await page.keyboard.press("Enter");
@@ -151,7 +165,6 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await page.keyboard.press("Enter");
     expect(await page.locator(".refusal").isHidden()).toBe(true);
     expect(await input.getAttribute("aria-invalid")).toBe(null);
-    await page.context().close();
   });
 
   test("a cure that comes after the next change is not offered", async () => {
@@ -193,8 +206,8 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("reads lengths with units of their own, and frees and fixes what is solved", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
-    await actAndWait(page, async () => {
+    const page = await openDrawing(FILE_ADDRESS);
+    await actAndDraw(page, async () => {
       await control(page, "body.height").fill("2 1/4 in");
       await page.keyboard.press("Enter");
     });
@@ -202,17 +215,16 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     const auto = page.locator('.number:has([data-parameter="pin.height"]) .auto').first();
     expect(await auto.getAttribute("aria-pressed")).toBe("true");
     const solved = await numberIn(page, "pin.height");
-    await actAndWait(page, () => auto.click());
+    await actAndDraw(page, () => auto.click());
     expect(await auto.getAttribute("aria-pressed")).toBe("false");
     expect(await numberIn(page, "pin.height")).toBeCloseTo(solved, 3);
-    await actAndWait(page, () => auto.click());
+    await actAndDraw(page, () => auto.click());
     expect(await auto.getAttribute("aria-pressed")).toBe("true");
-    await page.context().close();
   });
 
   test("a broken check is mended by its button, with the change that the command would tell", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
-    await actAndWait(page, async () => {
+    const page = await openDrawing(FILE_ADDRESS);
+    await actAndDraw(page, async () => {
       await control(page, "pin.height").fill("25");
       await page.keyboard.press("Enter");
     });
@@ -223,15 +235,14 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(await note.getAttribute("data-severity")).toBe("stop");
     expect(await page.locator(".leader-stop").count()).toBeGreaterThan(0);
     const { parameter, value } = worst!.cure![0]!;
-    await actAndWait(page, () => note.locator(".cure").click());
+    await actAndDraw(page, () => note.locator(".cure").click());
     await note.waitFor({ state: "detached" });
     expect(await page.locator('.note[data-severity="stop"]').count()).toBe(0);
     expect(await numberIn(page, parameter)).toBeCloseTo(Number(value), 3);
-    await page.context().close();
   });
 
   test("leader lines end where the trouble is", async () => {
-    const { page } = await openPage(browser, `${FILE_ADDRESS}#pin.height=25`);
+    const page = await openDrawing(`${FILE_ADDRESS}#pin.height=25`);
     const plane = elevation(withValue(designOf("apprentice-smoother"), "pin.height", 25));
     const worst = checkPlane(plane)[0]!;
     const place = plane.points[worst.place as keyof typeof plane.points];
@@ -254,11 +265,10 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
         return Math.hypot(x - place.x, y - place.y);
       })
       .toBeLessThan(0.5);
-    await page.context().close();
   });
 
   test("the body is opened, cut, turned and seen from standard views", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openSheet(FILE_ADDRESS);
     const pictures = new Set<string>([(await picture(page)).toString("base64")]);
     const add = async () => {
       await page.waitForTimeout(120); // a picture or two at the software renderer's rate
@@ -280,45 +290,42 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await add();
     expect(pictures.size).toBe(9);
     expect(await page.locator(".part-names li").allTextContents()).toContain("bed block");
-    await page.context().close();
   });
 
   test("every stage shows its stock and its numbers", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openDrawing(FILE_ADDRESS);
     const seen = new Set<string>();
     for (const stage of STAGES) {
-      await actAndWait(page, () =>
+      await actAndDraw(page, () =>
         page.locator(`#stage-${stage}`).evaluate((input) => (input as HTMLInputElement).click()),
       );
       seen.add((await lines(page)).join());
       await expect.poll(() => page.locator(".step-list h3").count()).toBeGreaterThan(0);
     }
     expect(seen.size).toBe(STAGES.length - 1); // a year later it is shaped as before
-    await page.context().close();
   });
 
   test("a measured value changes what is still to come and settles what is done", async () => {
-    const { page } = await openPage(browser, `${FILE_ADDRESS}#at=bed`);
-    await actAndWait(page, async () => {
+    const page = await openDrawing(`${FILE_ADDRESS}#at=bed`);
+    await actAndDraw(page, async () => {
       await page.locator('.step-measures [data-parameter="measured.bedAngle"]').fill("47.6");
       await page.keyboard.press("Enter");
     });
     expect(await page.locator(".lost").textContent()).toContain("47.6");
     expect(await control(page, "bed.angle").getAttribute("readonly")).not.toBeNull();
     expect(await numberIn(page, "bed.angle")).toBe(47.6);
-    await page.context().close();
   });
 
   test("a measured value that is blanked out is gone, from the saved file and the address too", async () => {
-    const { page } = await openPage(browser, `${FILE_ADDRESS}#at=bed`);
+    const page = await openDrawing(`${FILE_ADDRESS}#at=bed`);
     const text = `iron: { width: 44, thickness: 4 }\nmeasured:\n  coreWidth: 44.5 # caliper\n  bedAngle: 46\n`;
-    await actAndWait(page, () =>
+    await actAndDraw(page, () =>
       page.setInputFiles("#open-file", { name: "elm.yaml", mimeType: "text/yaml", buffer: Buffer.from(text) }),
     );
     const blank = page.locator('.step-measures [data-parameter="measured.bedAngle"]');
     expect(await blank.inputValue()).toBe("46°");
     expect(await page.locator(".lost").textContent()).toContain("bed angle");
-    await actAndWait(page, async () => {
+    await actAndDraw(page, async () => {
       await blank.fill("");
       await page.keyboard.press("Enter");
     });
@@ -327,14 +334,13 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(readFileSync(await saved.path(), "utf8")).toBe(text.replace("  bedAngle: 46\n", ""));
     await page.reload();
     await expect.poll(() => blank.inputValue()).toBe("");
-    await page.context().close();
   });
 
   test("a measured value far from the plan counts, with its doubt beside it; one near it has none", async () => {
-    const { page } = await openPage(browser, `${FILE_ADDRESS}#from=apprentice-smoother&at=recess`);
+    const page = await openDrawing(`${FILE_ADDRESS}#from=apprentice-smoother&at=recess`);
     const row = page.locator(".step-measures > div", { hasText: "recess width" });
     const typed = (text: string) =>
-      actAndWait(page, async () => {
+      actAndDraw(page, async () => {
         await row.locator("input").fill(text);
         await page.keyboard.press("Enter");
       });
@@ -345,7 +351,6 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(await row.locator("input").getAttribute("aria-valuenow")).toBe("1.9");
     await typed("19.3");
     await expect.poll(() => row.locator(".doubt").textContent()).toBe("");
-    await page.context().close();
   });
 
   test("a reload and an opened address bring everything back; undo and redo go there and back", async () => {
@@ -376,7 +381,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("dragging a number steps it, and nothing jumps meanwhile", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openDrawing(FILE_ADDRESS);
     const input = control(page, "body.length");
     await input.scrollIntoViewIfNeeded();
     const box = (await input.boundingBox())!;
@@ -392,17 +397,16 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(await scaleNow()).toBe(scale);
     await page.mouse.up();
     await expect.poll(scaleNow).not.toBe(scale);
-    await page.context().close();
   });
 
   test("a file is opened and saved with its comments; one that is not understood is refused with its lines", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openDrawing(FILE_ADDRESS);
     const text = `# mine, from the old elm\niron: { width: 44, thickness: 4 } # by caliper\nbed: { angle: 50 }\n`;
-    await actAndWait(page, () =>
+    await actAndDraw(page, () =>
       page.setInputFiles("#open-file", { name: "elm.yaml", mimeType: "text/yaml", buffer: Buffer.from(text) }),
     );
     expect(await numberIn(page, "iron.width")).toBe(44);
-    await actAndWait(page, async () => {
+    await actAndDraw(page, async () => {
       await control(page, "bed.angle").fill("52");
       await page.keyboard.press("Enter");
     });
@@ -419,33 +423,30 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     await expect
       .poll(() => page.locator(".faults").textContent())
       .toMatch(/bad\.yaml line 1, column \d+: iron\.thicknes/);
-    await page.context().close();
   });
 
   test("two places are measured by keyboard", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openDrawing(FILE_ADDRESS);
     await page.keyboard.press("m");
     await page.getByLabel("measure from").selectOption("toe");
     await page.getByLabel("measure to").selectOption("pinCentre");
     const { points } = elevation(designOf("apprentice-smoother"));
     const away = distance(points.toe, points.pinCentre);
     expect(Number.parseFloat((await page.locator(".measure output").textContent())!)).toBeCloseTo(away, 2);
-    await page.context().close();
   });
 
   test("plots stand beside the figures they explain and follow them", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openDrawing(FILE_ADDRESS);
     const plots = page.locator(".field-plot svg");
     await expect.poll(() => plots.count()).toBe(4);
     const words = () => plots.allTextContents();
     const before = await words();
-    await actAndWait(page, async () => {
+    await actAndDraw(page, async () => {
       await control(page, "mouth.opening").fill("0.4");
       await page.keyboard.press("Enter");
     });
     await expect.poll(async () => (await words()).join()).toContain("wanted: 0.4 mm");
     expect(await words()).not.toEqual(before);
-    await page.context().close();
   });
 
   test("a plot is read under the pointer, by a tap and by the arrow keys, and says so to a screen reader", async () => {
@@ -474,7 +475,7 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
   });
 
   test("the sole is dragged through the mouth film, and the plot's point goes with it", async () => {
-    const { page } = await openPage(browser, FILE_ADDRESS);
+    const page = await openDrawing(FILE_ADDRESS);
     const film = page.locator(".film");
     await film.scrollIntoViewIfNeeded();
     const opening = async () => /mouth (\S+)/.exec((await film.getAttribute("aria-valuetext"))!)![1];
@@ -491,7 +492,6 @@ describe.skipIf(hasNoBrowser)("the sheet", () => {
     expect(Number(await runner.getAttribute("cy"))).toBeLessThan(Number(before));
     await film.press("Home");
     expect(await opening()).toBe("still");
-    await page.context().close();
   });
   test("no number covers another: every example at every stage, wide and narrow", async () => {
     const { page } = await openPage(browser, FILE_ADDRESS, { withoutBody: true });

@@ -161,6 +161,44 @@ test("--shop stands in the place of the base's shop file, for every plane", asyn
   expect(bad).toMatchObject({ exit: 2, err: expect.stringMatching(/nowhere\.yaml: no such file/) });
 });
 
+test("sheets of the shop are the class's: all planes' cheeks together, in class.pdf and as an archive", async () => {
+  const archive = school.at("packs", "class-sheets.zip");
+  const withSheets = (count: number) =>
+    writeFileSync(
+      school.at("shop.yaml"),
+      `sheets:\n  - { name: thin, material: wood, length: 300, width: 170, thickness: 8, count: ${count} }\n`,
+    );
+  school.writeRoster("name,iron.width\nanna,50.8\nben,50\ncarla,49\n");
+  withSheets(3);
+  const shop = ["--plan", "--shop", school.at("shop.yaml")];
+  expect(await school.run(...shop)).toMatchObject({
+    exit: 0,
+    out: expect.stringMatching(/Sheets: 3 sheets laid out, nothing left over\.\n\nWrote .*class-sheets\.zip/),
+  });
+  expect(readFileSync(archive, "latin1")).toContain("class-sheets/1-thin.dxf");
+
+  withSheets(2);
+  const few = await school.run(...shop);
+  expect(few.exit).toBe(1);
+  expect(few.out).toMatch(
+    /2 sheets laid out, 2 left over:\n {2}3 cheek-left and 3 cheek-right\n {6}No room is left for its/,
+  );
+  const { nested } = JSON.parse((await school.run(...shop, "--json")).out);
+  expect(nested.sheets).toEqual([
+    { name: "thin", parts: ["1 cheek-left", "1 cheek-right"] },
+    { name: "thin", parts: ["2 cheek-left", "2 cheek-right"] },
+  ]);
+
+  const none = await school.run("--plan");
+  expect(none.out).toMatch(/anna\.yaml: sheets changed \(0 entries\)\n/);
+  expect(school.design("anna").sheets).toEqual([]);
+  expect(existsSync(archive)).toBe(false);
+
+  writeFileSync(archive, "a pupil's own");
+  expect(await school.run(...shop)).toMatchObject({ exit: 3, err: expect.stringMatching(/no sheet of a class/) });
+  expect(readFileSync(archive, "utf8")).toBe("a pupil's own");
+});
+
 test.each([
   ["the base", (boards: string) => [boards, ""]],
   ["the base's shop file", (boards: string) => ["shop: shop.yaml\n", boards]],

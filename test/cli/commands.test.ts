@@ -274,24 +274,24 @@ test("build leaves a folder that is not its pack alone, and says where it stands
 });
 
 test("explain knows figures, checks and steps; one name may be several of them", async () => {
-  const said = async (name: string) => (await runCommand("explain", name)).out;
-  expect(await said("mouthGrowth")).toMatch(
+  const explained = async (name: string) => (await runCommand("explain", name)).out;
+  expect(await explained("mouthGrowth")).toMatch(
     /mouthGrowth \(figure\)\n.*for each mm.*\n.*cot β \+ cot ρ\n {2}source: plane geometry/,
   );
-  expect(await said("clampWanted")).toMatch(/\(figure\)\n/);
+  expect(await explained("clampWanted")).toMatch(/\(figure\)\n/);
   const { findings, passed } = JSON.parse((await runCommand("check", SMOOTHER, "--json")).out);
   const codes = [...findings, ...passed].map(({ code }) => code);
   expect(codes.length).toBeGreaterThan(40);
   for (const code of codes)
-    expect(await said(code), code).toMatch(/\(check\)\n(.*\n)+ {2}depends on [a-z]+.*\n {2}source: /);
+    expect(await explained(code), code).toMatch(/\(check\)\n(.*\n)+ {2}depends on [a-z]+.*\n {2}source: /);
   for (const code of ["wood-name", "wood-trade-name", "wood-properties", "moisture-range", "sole-cup"])
-    expect(await said(code), code).toMatch(
+    expect(await explained(code), code).toMatch(
       /\(check\)\n {2}[A-Z].*\.\n {2}depends on wood\.[a-z]+.*\n {2}source: Wood Handbook/,
     );
-  expect(await said("throat-spacer-jig")).toMatch(
+  expect(await explained("throat-spacer-jig")).toMatch(
     /\(check\)\n {2}Why no throat spacer is made for a plane\.\n {2}source: /,
   );
-  expect(await said("recess")).toMatch(
+  expect(await explained("recess")).toMatch(
     /recess\.width: .*\n[\s\S]*recess \(step\)\n.*Rout the recess: [\s\S]*measure: recessWidth/,
   );
   expect((await runCommand("explain")).out).toMatch(/^PARAMETERS\n[\s\S]*\nFIGURES\n[\s\S]*\nCHECKS\n[\s\S]*\nSTEPS\n/);

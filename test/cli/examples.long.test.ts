@@ -1,9 +1,9 @@
 // Every example at every stage: programs nobody here wrote find nothing to mend in its files.
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, parse } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
-import { sampled } from "../support/extent.ts";
+import { IS_FULL, sampled } from "../support/extent.ts";
 import { requireProgram, runForOutput, runForStdout } from "../support/outside-programs.ts";
 import { readContents } from "../support/packs.ts";
 import { runCommand } from "../support/running.ts";
@@ -45,17 +45,8 @@ const SINGLE_IRONS: readonly string[] = ["tapered-panel.yaml"];
 /** A core in layers: eight of them in place of two blocks, and a recess that needs no template. */
 const LAYERED: readonly string[] = ["layered-smoother.yaml"];
 /** Coarse layers without filling are sliced fast, and a faulty solid shows in them as well. */
-const COARSE = [
-  "--export-gcode",
-  "--center",
-  "100,100",
-  "--layer-height",
-  "0.3",
-  "--fill-density",
-  "0%",
-  "--perimeters",
-  "1",
-];
+const COARSE = ["center=100,100", "layer-height=0.6", "nozzle-diameter=0.8", "fill-density=0%", "perimeters=1"];
+const SLICE = ["--export-gcode", ...COARSE.flatMap((setting) => `--${setting}`.split("="))];
 /** What the slicer says of a solid that it had to mend, or could not use. */
 const MENDED = /repair|open edges|not manifold|manifold = no|error|empty|warning/i;
 
@@ -71,7 +62,9 @@ describe.each(EXAMPLES)("%s", (example) => {
   };
   const build = async (stage: string) => {
     const out = join(folder, stage);
-    const run = await runCommand("build", join("examples", example), "--out", out, "--with", `stage=${stage}`);
+    const sections = stage === STAGES[0] || IS_FULL ? [] : ["--only", "parts"]; // the rest is read at the first stage alone
+    const args = ["--out", out, "--with", `stage=${stage}`, ...sections];
+    const run = await runCommand("build", join("examples", example), ...args);
     expect(run.exit, run.err).toBe(0);
     expect(run.err).toMatch(/^$|^\d+ warnings?: /);
     const pack = join(out, example.replace(".yaml", ""));
@@ -141,10 +134,11 @@ describe.each(EXAMPLES)("%s", (example) => {
     expect(onPlates.match(/manifold = yes/g)).toHaveLength(jigs);
     expect(onPlates).not.toMatch(MENDED);
     if (!SLICED.includes(example)) return;
-    for (const stl of ending(".stl", "jigs")) {
-      const gcode = join(folder, "sliced.gcode");
-      expect(runForOutput(slicer, [...COARSE, "--output", gcode, stl]), stl).not.toMatch(MENDED);
-      expect(readFileSync(gcode, "utf8"), stl).toMatch(/^G1 .*E\d/m);
-    }
+    const sliced = join(folder, "sliced", example);
+    mkdirSync(sliced, { recursive: true });
+    const stls = ending(".stl", "jigs");
+    expect(runForOutput(slicer, [...SLICE, "--output", sliced, ...stls])).not.toMatch(MENDED);
+    for (const stl of stls)
+      expect(readFileSync(join(sliced, `${parse(stl).name}.gcode`), "utf8"), stl).toMatch(/^G1 .*E\d/m);
   });
 });

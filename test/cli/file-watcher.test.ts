@@ -8,16 +8,16 @@ import { watchFile } from "../../packages/cli/src/file-watcher.ts";
 test("a folder that cannot be watched is looked at now and then", async () => {
   const parent = mkdtempSync(join(tmpdir(), "lamplane-watched-"));
   const folder = join(parent, "later");
-  let told = 0;
+  let calls = 0;
   const end = watchFile(join(folder, "plane.yaml"), () => {
-    told += 1;
+    calls += 1;
   });
   try {
     mkdirSync(folder);
     writeFileSync(join(folder, "plane.yaml"), "iron: { width: 48, thickness: 3.6 }\n");
-    await expect.poll(() => told).toBe(1);
+    await expect.poll(() => calls).toBe(1);
     writeFileSync(join(folder, "plane.yaml"), "iron: { width: 50, thickness: 3.6 } # wider\n");
-    await expect.poll(() => told).toBe(2);
+    await expect.poll(() => calls).toBe(2);
   } finally {
     end();
     rmSync(parent, { recursive: true });

@@ -169,12 +169,12 @@ test("the command prints the address and ends when it is interrupted; a port tha
   const { port } = new URL(server.address);
   const run = (...args: string[]) => spawn(process.execPath, [COMMAND, "view", ...args]);
   const taken = run(file, "--port", port);
-  let told = "";
+  let received = "";
   taken.stderr.on("data", (piece) => {
-    told += piece;
+    received += piece;
   });
   expect(await new Promise((resolve) => taken.on("exit", resolve))).toBe(2);
-  expect(told).toContain(`Port ${port} is taken`);
+  expect(received).toContain(`Port ${port} is taken`);
   const free = run(file);
   let said = "";
   free.stdout.on("data", (piece) => {

@@ -1,12 +1,13 @@
-// Required by every thread of a command: ends its worker threads at their second answer, in the way that LAMPLANE_TEST_END names.
+// Required by every thread of a command: ends its worker threads at one of their answers, as LAMPLANE_TEST_END says ("throw 2", "exit 1").
 const { isMainThread, parentPort } = require("node:worker_threads");
 
+const [how, at] = (process.env.LAMPLANE_TEST_END ?? "").split(" ");
 if (!isMainThread) {
   const answer = parentPort.postMessage.bind(parentPort);
   let count = 0;
   parentPort.postMessage = (message) => {
-    if (++count < 2) return answer(message);
-    if (process.env.LAMPLANE_TEST_END === "throw") throw new Error("broken off on purpose");
+    if (++count < Number(at)) return answer(message);
+    if (how === "throw") throw new Error("broken off on purpose");
     process.exit(7);
   };
 }

@@ -73,13 +73,13 @@ describe.each(WORDS)("%s", (_, words) => {
       expect(text).toMatch(/^[\x20-\x7e\r\n]*$/);
       const entities = new Parser().parseSync(text)!.entities as unknown as { type: string; text?: string }[];
       expect(entities.map(({ type }) => type)).toEqual(["CIRCLE", "TEXT"]);
-      const told = entities[1]!.text!;
-      expect(told).not.toMatch(/%%|\\(?!U\+[0-9A-F]{4})|\^(?! )|\n/);
+      const readBack = entities[1]!.text!;
+      expect(readBack).not.toMatch(/%%|\\(?!U\+[0-9A-F]{4})|\^(?! )|\n/);
       const kept = words
         .replace(/\p{Cc}+/gu, " ")
         .trim()
         .replace(/[\ud800-\udfff]|[\u{10000}-\u{10ffff}]/gu, "\ufffd");
-      expect(read(told).replaceAll("% %", "%%").replaceAll("% %", "%%")).toBe(kept);
+      expect(read(readBack).replaceAll("% %", "%%").replaceAll("% %", "%%")).toBe(kept);
       expect(dxfText({ ...drawing(words), title: "x" }).split("\n").length).toBe(
         dxfText(drawing("plain")).split("\n").length,
       );
@@ -93,8 +93,8 @@ import xml.etree.ElementTree as tree
 def texts(xml): return [part.text for part in tree.fromstring(xml).iter() if part.text and part.text.strip()]
 def tags(xml): return sorted(part.tag.split('}')[1] for part in tree.fromstring(xml).iter())
 given = json.load(open(sys.argv[1]))
-told = [{ 'svg': texts(d['svg']), 'tags': tags(d['svg']), 'model': texts(d['model'])[0], 'models': tags(d['model']), 'csv': list(csv.reader(io.StringIO(d['csv'], newline=''))) } for d in given]
-print(json.dumps(told))
+readBack = [{ 'svg': texts(d['svg']), 'tags': tags(d['svg']), 'model': texts(d['model'])[0], 'models': tags(d['model']), 'csv': list(csv.reader(io.StringIO(d['csv'], newline=''))) } for d in given]
+print(json.dumps(readBack))
 `;
 /** What a model without meshes consists of. */
 const MODEL_TAGS = "basematerials build components item metadata metadata model object resources".split(" ");
@@ -131,11 +131,11 @@ test(
     }));
     const file = join(folder, "documents.json");
     writeFileSync(file, JSON.stringify(documents));
-    const told = JSON.parse(runForStdout(python, ["-c", PARSED, file])) as ReadBack[];
+    const readBack = JSON.parse(runForStdout(python, ["-c", PARSED, file])) as ReadBack[];
     const unix = (text: string) => text.replace(/\r\n?/g, "\n"); // XML 1.0, 2.11: line ends are read so
     for (const [i, [what, words]] of WORDS.entries()) {
       const visible = unix(words.replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, "□"));
-      const { svg, tags, model, models, csv } = told[i]!;
+      const { svg, tags, model, models, csv } = readBack[i]!;
       expect(svg, what).toEqual([visible, visible, visible]);
       expect(tags, what).toEqual(["desc", "g", "rect", "svg", "text", "title"]);
       expect(model, what).toBe(visible);
@@ -184,8 +184,8 @@ describe(
       expect(lines.join("\n")).not.toMatch(/(^|,)"?[=@+]/m);
     });
     test("figures.json tells them as they are", () => {
-      const told = JSON.stringify(JSON.parse(readFileSync(join(pack, "figures.json"), "utf8")));
-      for (const name of Object.values(NAMES)) expect(told).toContain(JSON.stringify(name).slice(1, -1));
+      const readBack = JSON.stringify(JSON.parse(readFileSync(join(pack, "figures.json"), "utf8")));
+      for (const name of Object.values(NAMES)) expect(readBack).toContain(JSON.stringify(name).slice(1, -1));
     });
     test("the sheets show them, and run nothing", (context) => {
       const pdf = join(pack, "traveller.pdf");

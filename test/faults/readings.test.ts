@@ -127,12 +127,12 @@ test.each([
   ["UTF-16", Buffer.from("\ufeffheights: 1\n", "utf16le"), /:1:1: the file is not UTF-8/],
   ["hidden signs", heights(...GOOD, "[30, 30, \u200b0]"), /:7:16: hidden character/],
   ["nothing", "", /:1:1: read nothing|:1:1: .*the keys/],
-])("%s", fault(REFUSED), async (_, content, told) => {
+])("%s", fault(REFUSED), async (_, content, refusal) => {
   const file = join(folder, "readings.yaml");
   writeFileSync(file, content);
   const { exit, out, err } = await runCommand("survey", SMOOTHER, file);
   expect({ exit, out }, err).toEqual({ exit: 2, out: "" });
-  expect(err).toMatch(told);
+  expect(err).toMatch(refusal);
   expect(err).not.toMatch(NO_TRACE);
   expect(err.split("\n").length).toBeLessThan(110);
 });
@@ -169,12 +169,12 @@ test.each([
     heights("[0, 0, 500]", "[40, 0, -500]", "[0, 40, 500]", "[40, 40, 500]", "[20, 20, -500]"),
     /FAILS|UNDECIDED/,
   ],
-])("%s", fault(ANSWERED), async (_, content, told) => {
+])("%s", fault(ANSWERED), async (_, content, refusal) => {
   const file = join(folder, "readings.yaml");
   writeFileSync(file, content);
   const words = await runCommand("survey", SMOOTHER, file, "--all");
   expect(words).toMatchObject({ exit: 1, err: "" });
-  expect(words.out).toMatch(told);
+  expect(words.out).toMatch(refusal);
   expect(words.out).not.toMatch(/NaN|Infinity|undefined/);
   const { out } = await runCommand("survey", SMOOTHER, file, "--json");
   expect(out).not.toMatch(/NaN|Infinity/);
@@ -191,9 +191,9 @@ test.each([
   const text = readFileSync(`examples/readings/${name}`, "utf8");
   const file = join(folder, "readings.yaml");
   writeFileSync(file, changed(text));
-  const told = await runCommand("survey", SMOOTHER, file);
-  expect(told.exit).toBe(1);
-  expect(told).toEqual(await runCommand("survey", SMOOTHER, `examples/readings/${name}`));
+  const refusal = await runCommand("survey", SMOOTHER, file);
+  expect(refusal.exit).toBe(1);
+  expect(refusal).toEqual(await runCommand("survey", SMOOTHER, `examples/readings/${name}`));
 });
 
 const BAD_LENGTHS = [

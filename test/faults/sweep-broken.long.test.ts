@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { main } from "@lamplane/cli";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { buildIfStale, COMMAND, startCommand } from "../support/built.ts";
+import { buildIfStale, COMMAND, runWithEndingWorkers, startCommand } from "../support/built.ts";
 import { fault } from "../support/faults.ts";
 import { runCommand } from "../support/running.ts";
 
@@ -71,15 +71,11 @@ test("killed again and again", fault(RESUMED), async () => {
   await isWholeAfterAll(/502 designs, 80 from the run/);
 });
 
-test.each(["throw", "exit"])(
+test.each(["throw", "exit"] as const)(
   "worker threads that end by themselves (%s)",
   fault({ ...RESUMED, fault: "worker threads that end by themselves" }),
   async (how) => {
-    const env = { ...process.env, NODE_OPTIONS: "--require ./test/faults/ending-worker.cjs", LAMPLANE_TEST_END: how };
-    const { status, stderr } = spawnSync(process.execPath, [COMMAND, ...SWEEP, "--out", out()], {
-      env,
-      encoding: "utf8",
-    });
+    const { status, stderr } = runWithEndingWorkers(how, 2, ...SWEEP, "--out", out());
     expect(status).toBe(4);
     expect(stderr).toMatch(/has a bug: (broken off on purpose|a worker of the sweep ended by itself, with 7)/);
     expect(stderr).not.toMatch(/\n\s+at |EBADF/);

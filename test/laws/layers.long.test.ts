@@ -6,9 +6,10 @@ import { layerParts, partsOf } from "@lamplane/parameters/solids";
 import { expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { randomDesigns, seeded } from "../support/designs.ts";
+import { extent } from "../support/extent.ts";
 import { manifoldOf, overlapVolume, unionVolume } from "../support/meshes.ts";
 
-const DESIGNS = 200;
+const DESIGNS = extent(80, 200);
 const boards = seeded(12);
 const layered = randomDesigns(11, DESIGNS, isBuildable).map(({ design, changes }) => {
   const board = 10 + 20 * boards();

@@ -67,7 +67,7 @@ describe.each(STYLES)("in %o", (style) => {
 /** All that each path prints of a plane. */
 function printed(design: Design): Readonly<Record<string, string>> {
   const plane = elevation(design);
-  const said = (
+  const printedBy = (
     command: (io: { out: (text: string) => void; err: (text: string) => void; showsProgress: boolean }) => unknown,
   ) => {
     let text = "";
@@ -82,12 +82,14 @@ function printed(design: Design): Readonly<Record<string, string>> {
   };
   const { steps, keyFigures, setUps, stock, fitTest, findings } = drawnTraveller(design);
   return {
-    figures: said((io) => figuresCommand(io, design, { json: false, all: true })),
-    check: said((io) => checkCommand(io, design, { json: false, all: true })),
-    next: said((io) => nextCommand(io, design, "plane.yaml", false)),
-    stock: said((io) => [true, false].map((all) => stockCommand(io, design, { json: false, all }))),
-    mouth: said((io) => [true, false].map((all) => mouthCommand(io, design, { seen: "0.1 mm", json: false, all }))),
-    tolerance: said((io) =>
+    figures: printedBy((io) => figuresCommand(io, design, { json: false, all: true })),
+    check: printedBy((io) => checkCommand(io, design, { json: false, all: true })),
+    next: printedBy((io) => nextCommand(io, design, { file: "plane.yaml", json: false })),
+    stock: printedBy((io) => [true, false].map((all) => stockCommand(io, design, { json: false, all }))),
+    mouth: printedBy((io) =>
+      [true, false].map((all) => mouthCommand(io, design, { seen: "0.1 mm", json: false, all })),
+    ),
+    tolerance: printedBy((io) =>
       [true, false].map((all) => toleranceCommand(io, design, { seed: 1, runs: LEAST_RUNS, json: false, all })),
     ),
     traveller: textsOf([steps, keyFigures, setUps, stock, fitTest, findings]),

@@ -1,8 +1,8 @@
 // Judges of what is cut out of boards: every cut at whole places tried, and an outside polygon library for what lies where.
 import { FillRule, intersectD, type PathsD } from "clipper2-ts";
-import { type Board, type Box, knotBox, overlap, wholeBoard } from "../../packages/bench/src/boards/board.ts";
+import { type Board, type BoardBox, knotBox, overlap, wholeBoard } from "../../packages/bench/src/boards/board.ts";
 import type { BodyLayout } from "../../packages/bench/src/boards/plane-boards.ts";
-import type { Lay, Part } from "../../packages/bench/src/boards/sawing.ts";
+import type { Lay, SawnPart } from "../../packages/bench/src/boards/sawing.ts";
 
 export const board = (length: number, width: number, thickness: number, more: Partial<Board> = {}): Board => ({
   name: "board",
@@ -21,10 +21,10 @@ type SixSides = readonly [number, number, number, number, number, number];
 /** Whether parts of whole sizes come out of a board by any cuts at whole places, each right through: tried one and all. */
 export class EveryCut {
   readonly #known = new Map<string, boolean>();
-  readonly #parts: readonly Part[];
-  readonly #knots: readonly Box[];
+  readonly #parts: readonly SawnPart[];
+  readonly #knots: readonly BoardBox[];
   readonly #lays: readonly Lay[];
-  constructor(parts: readonly Part[], from: Board, lays: readonly Lay[]) {
+  constructor(parts: readonly SawnPart[], from: Board, lays: readonly Lay[]) {
     this.#parts = parts;
     this.#knots = from.knots.map((knot) => knotBox(knot, from));
     this.#lays = lays;
@@ -63,7 +63,7 @@ export class EveryCut {
   }
 }
 
-const rectangle = ({ x, y }: Box): PathsD => [
+const rectangle = ({ x, y }: BoardBox): PathsD => [
   [
     { x: x.from, y: y.from },
     { x: x.to, y: y.from },
@@ -84,7 +84,7 @@ const area = (paths: PathsD): number =>
     ),
   );
 /** Area that two boxes share as their outlines lie on the board's face, by the polygon library; 0 where they lie one above the other. */
-export const shared = (a: Box, b: Box): number =>
+export const shared = (a: BoardBox, b: BoardBox): number =>
   Math.min(a.z.to, b.z.to) - Math.max(a.z.from, b.z.from) < 1e-6
     ? 0
     : area(intersectD(rectangle(a), rectangle(b), FillRule.NonZero, 6));
@@ -93,7 +93,7 @@ export const shared = (a: Box, b: Box): number =>
 export function troubles(
   cuttings: BodyLayout["cuttings"],
   boards: readonly Board[],
-  parts: readonly Part[],
+  parts: readonly SawnPart[],
   kerf: number,
   milling = 1.5,
 ): string[] {
@@ -123,7 +123,7 @@ export function troubles(
   });
   for (const { cuts, slab } of cuttings)
     for (const { axis, kerf: dust, piece } of cuts) {
-      const swept: Box = { ...piece, [axis]: dust };
+      const swept: BoardBox = { ...piece, [axis]: dust };
       if (dust.to - dust.from > kerf + 1e-9) found.push("a kerf is too wide");
       for (const each of all)
         if (each.board === slab.board && overlap(each.box, swept)) found.push("a cut goes through a part");

@@ -17,8 +17,19 @@ export const PAGE = fileURLToPath(new URL("../../packages/viewer/dist", import.m
 /** Address of the page as a file: no server at all. */
 export const FILE_ADDRESS = pathToFileURL(`${PAGE}/index.html`).href;
 
-export const launchBrowser = (): Promise<Browser> =>
-  chromium.launch({ executablePath: CHROMIUM!, args: CHROMIUM_FLAGS });
+let shared: Promise<Browser> | undefined;
+
+/** The browser of all test files that a process runs; it ends with the process. */
+export async function launchBrowser(): Promise<Browser> {
+  const isGone = shared !== undefined && !(await shared).isConnected();
+  if (isGone || shared === undefined) shared = chromium.launch({ executablePath: CHROMIUM!, args: CHROMIUM_FLAGS });
+  return shared;
+}
+
+/** Closes what a test file has left open; the browser stays for the next file. */
+export async function closePages(browser: Browser | undefined): Promise<void> {
+  await Promise.all((browser?.contexts() ?? []).map((context) => context.close()));
+}
 
 /** A page, and everything that it complained of or asked for. */
 export interface Watched {
@@ -29,6 +40,8 @@ export interface Watched {
 
 /** Where no graphics processor puts the page together, Chromium itself reads every 3D picture back, and says that it is slow. */
 const BROWSERS_OWN = /GL Driver Message.*GPU stall due to ReadPixels/;
+
+const NO_BODY = ".body-view { display: none; }";
 
 type OpeningOptions = BrowserContextOptions & { readonly asNewcomer?: boolean; readonly withoutBody?: boolean };
 
@@ -56,7 +69,7 @@ export async function openPage(
   page.on("pageerror", (error) => watched.complaints.push(error.message));
   page.on("request", (request) => watched.requests.push(request.url()));
   await page.goto(address);
-  if (withoutBody) await page.addStyleTag({ content: ".body-view { display: none; }" });
+  if (withoutBody) await page.addStyleTag({ content: NO_BODY });
   if (asNewcomer || withoutBody) await waitForRedraw(page, { ...NOTHING, solid: -1 });
   if (withoutBody) await page.locator(".all-dimensions").click();
   if (asNewcomer || withoutBody) return watched;
@@ -65,12 +78,30 @@ export async function openPage(
 }
 
 /** Every number of the elevation, the seldom commands, and the body, which is fetched when it comes into view. */
-export async function showEverything(page: Page): Promise<void> {
+export async function showEverything(page: Page, withoutBody = false): Promise<void> {
+  if (withoutBody) await page.addStyleTag({ content: NO_BODY });
   await page.locator(".all-dimensions[aria-pressed=false]").click();
   await page.locator("#more > summary").click();
-  await page.locator(".body-view").scrollIntoViewIfNeeded();
-  await waitForRedraw(page);
+  if (!withoutBody) await page.locator(".body-view").scrollIntoViewIfNeeded();
+  await waitForRedraw(page, withoutBody ? { ...NOTHING, solid: -1 } : NOTHING);
   await page.evaluate(() => scrollTo(0, 0));
+}
+
+/** Opens an address in a page that other tests have used, as a first visit finds it; a page of its own takes twice as long. */
+export async function visit(
+  { page, complaints, requests }: Watched,
+  address: string,
+  { withoutBody = false } = {},
+): Promise<void> {
+  await page.evaluate(() => {
+    localStorage.clear();
+    sessionStorage.clear();
+  });
+  await page.goto("about:blank"); // or another hash of the same address would keep what is drawn
+  complaints.length = 0;
+  requests.length = 0;
+  await page.goto(address);
+  await showEverything(page, withoutBody);
 }
 
 const DRAWN = ["elevation", "words", "solid"] as const;

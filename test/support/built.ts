@@ -1,6 +1,8 @@
 // The packages as built, for tests that run them in a process of their own: brought up to date first, so that no old build is tested.
 import { type ChildProcess, execFileSync, spawn, spawnSync } from "node:child_process";
+import { join, parse } from "node:path";
 import { fileURLToPath } from "node:url";
+import { build } from "vite";
 
 export const COMMAND = "packages/cli/bin/lamplane.js";
 
@@ -10,6 +12,26 @@ export function buildIfStale(): void {
     const { status, stdout, stderr } = spawnSync(process.execPath, script, { encoding: "utf8" });
     if (status !== 0) throw new Error(`the packages do not build:\n${stdout}${stderr}`);
   }
+}
+
+/**
+ * Joins a script and all that it loads into one file, which starts in a fifth of the time: for one that is started again and again.
+ * @param folder that the file goes into
+ * @returns its path
+ */
+export async function bundleScript(script: string, folder: string): Promise<string> {
+  await build({
+    configFile: false,
+    logLevel: "error",
+    build: {
+      ssr: script,
+      outDir: folder,
+      emptyOutDir: false,
+      rollupOptions: { output: { entryFileNames: "[name].mjs" } },
+    },
+    ssr: { noExternal: true },
+  });
+  return join(folder, `${parse(script).name}.mjs`);
 }
 
 /** Builds the page. */
@@ -23,6 +45,13 @@ export interface EndedProcess {
   readonly out: string;
   readonly err: string;
 }
+
+/** Runs the command; its worker threads end by themselves at one of their answers, thrown out or by leaving. */
+export const runWithEndingWorkers = (how: "throw" | "exit", answer: number, ...args: string[]) =>
+  spawnSync(process.execPath, ["--require", "./test/faults/ending-worker.cjs", COMMAND, ...args], {
+    env: { ...process.env, LAMPLANE_TEST_END: `${how} ${answer}` },
+    encoding: "utf8",
+  });
 
 /** Starts Node.js with arguments; `ended` resolves when it has, `says` when it first prints a text. */
 export function startCommand(...args: string[]): {

@@ -20,7 +20,7 @@ const change = fc.constantFrom(...rowsOf(TABLE)).chain(({ path, row }): fc.Arbit
   return value.map((v) => [path, v] as const);
 });
 const changes = fc.uniqueArray(change, { selector: ([path]) => path, maxLength: 12 });
-const beginning = fc.oneof(
+const origin = fc.oneof(
   fc.constantFrom("trestle-jack", "figured-finisher").map((name) => ({ kind: "example", name }) as const),
   fc
     .tuple(fc.string({ maxLength: 30 }), fc.string({ unit: "grapheme", maxLength: 300 }))
@@ -34,9 +34,9 @@ const beginning = fc.oneof(
 
 test("what is put into an address comes out of it", () => {
   fc.assert(
-    fc.property(beginning, changes, fc.constantFrom(...STAGES), (from, given, stage) => {
-      const read = parseAddress(formatAddress({ beginning: from, changes: given, stage }));
-      expect(read.beginning).toEqual(from);
+    fc.property(origin, changes, fc.constantFrom(...STAGES), (from, given, stage) => {
+      const read = parseAddress(formatAddress({ origin: from, changes: given, stage }));
+      expect(read.origin).toEqual(from);
       expect(read.stage).toBe(stage);
       expect(new Map(read.changes)).toEqual(new Map(given.map(([path, v]) => [path, Object.is(v, -0) ? 0 : v])));
     }),
@@ -45,11 +45,11 @@ test("what is put into an address comes out of it", () => {
 
 test("the address of a followed file opens as its text where no file is followed, and as the file where one is", () => {
   const copy = { name: "club plane.yaml", text: "iron: { width: 48, thickness: 3.6 } # ü\n" };
-  const address = formatAddress({ beginning: { kind: "followed", copy }, changes: [["bed.angle", 50]], stage: "bed" });
+  const address = formatAddress({ origin: { kind: "followed", copy }, changes: [["bed.angle", 50]], stage: "bed" });
   const read = parseAddress(address);
   expect(leftOutTexts(read, OFFERED)).toEqual([]);
-  expect(initialOrigin(read.beginning, OFFERED)).toEqual({ kind: "text", ...copy });
-  expect(initialOrigin(read.beginning, { ...OFFERED, follows: true })).toEqual({ kind: "followed" });
+  expect(initialOrigin(read.origin, OFFERED)).toEqual({ kind: "text", ...copy });
+  expect(initialOrigin(read.origin, { ...OFFERED, follows: true })).toEqual({ kind: "followed" });
 });
 
 test("what an address packs is what any raw deflate unpacks", () => {
@@ -62,7 +62,7 @@ test("a text longer than an address holds has none", () => {
   const noise = Array.from({ length: 30_000 }, (_, i) => `${(i * 2654435761) % 4294967296}`).join("\n");
   expect(designAddress({ name: "long.yaml", text: noise }, "bed")).toBeUndefined();
   const followed = { kind: "followed", copy: { name: "long.yaml", text: noise } } as const;
-  expect(parseAddress(formatAddress({ beginning: followed, changes: [], stage: "bed" })).beginning).toEqual({
+  expect(parseAddress(formatAddress({ origin: followed, changes: [], stage: "bed" })).origin).toEqual({
     kind: "followed",
   });
 });
@@ -71,7 +71,7 @@ test("a spoiled address is read as far as it goes", () => {
   fc.assert(fc.property(fc.string({ unit: "binary" }), (junk) => void parseAddress(`#${junk}`)));
   fc.assert(fc.property(fc.base64String(), (junk) => void parseAddress(`#from=x&text=${junk}`)));
   expect(parseAddress("#from=trestle-jack&bed.angel=50&bed.angle=50&at=nowhere")).toEqual({
-    beginning: { kind: "example", name: "trestle-jack" },
+    origin: { kind: "example", name: "trestle-jack" },
     changes: [["bed.angle", 50]],
     stage: "first-shaving",
     leftOut: [
@@ -112,7 +112,7 @@ test.each([
     const words = leftOutTexts(read, OFFERED);
     expect(words).toHaveLength(told.length);
     for (const [i, pattern] of told.entries()) expect(words[i]).toMatch(pattern);
-    expect(initialOrigin(read.beginning, OFFERED)).toEqual({ kind: "example", name: "apprentice-smoother" });
+    expect(initialOrigin(read.origin, OFFERED)).toEqual({ kind: "example", name: "apprentice-smoother" });
     expect(read.changes).toEqual([]);
   },
 );

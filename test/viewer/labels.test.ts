@@ -1,7 +1,7 @@
 // What placing of numbers rests on: how much of a line lies in a box, against sampling the line.
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { boxesOverlap, lengthWithin } from "../../packages/viewer/src/sheet/obstacles.ts";
+import { lengthWithin, numberBoxesOverlap } from "../../packages/viewer/src/sheet/obstacles.ts";
 
 /** Off the whole numbers that boxes stand on: a line along a box's edge is neither in nor out. */
 const place = fc.integer({ min: -50, max: 50 }).map((whole) => whole + 0.25);
@@ -35,6 +35,6 @@ test("the length of a line within a box is what sampling it finds", () => {
 
 test("boxes that only touch do not overlap", () => {
   const box = { left: 0, right: 10, top: 0, bottom: 10 };
-  expect(boxesOverlap(box, { left: 10, right: 20, top: 0, bottom: 10 })).toBe(false);
-  expect(boxesOverlap(box, { left: 9, right: 20, top: 9, bottom: 20 })).toBe(true);
+  expect(numberBoxesOverlap(box, { left: 10, right: 20, top: 0, bottom: 10 })).toBe(false);
+  expect(numberBoxesOverlap(box, { left: 9, right: 20, top: 9, bottom: 20 })).toBe(true);
 });

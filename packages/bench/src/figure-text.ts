@@ -2,7 +2,7 @@
 import { figureRow, type ReadingMode } from "@lamplane/parameters/elevation";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 
-/** How a figure is read; a place on the wood where nothing else is said. */
+/** How a figure is read; a place on the wood by default. */
 export const readingMode = (key: string): ReadingMode => figureRow(key)?.readingMode ?? "nearest";
 
 /** What stands behind a size that may err one way only. */

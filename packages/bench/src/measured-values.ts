@@ -15,9 +15,9 @@ export interface MeasuredRow extends Measurement {
   readonly help: string;
   readonly figure?: FigureKey;
   readonly rule?: ExpectationRule;
-  readonly tells?: FigureKey;
+  readonly readingOf?: FigureKey;
   readonly errors?: readonly ErrorKey[];
-  readonly toldBy?: readonly MeasuredKey[];
+  readonly impliedBy?: readonly MeasuredKey[];
 }
 
 const { done: _, ...rows } = TABLE.measured;

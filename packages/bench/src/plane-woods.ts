@@ -1,4 +1,4 @@
-// The woods a plane is made of, looked up by their names; what the tables lack is told, and nothing stands in for it.
+// The woods a plane is made of, looked up by their names; what the tables lack is named, and nothing stands in for it.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { memoizeByPlane } from "@lamplane/parameters/elevation";
 import type { StrengthName } from "@lamplane/parameters/wood";

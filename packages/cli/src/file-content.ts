@@ -1,6 +1,6 @@
 // A maker's file from the disk, or a refusal that says what was found instead; nothing is read that is too large to be one.
 import { closeSync, openSync, readSync, statSync } from "node:fs";
-import { type Fault, type FaultDetail, LARGEST_FILE } from "@lamplane/parameters/yaml";
+import { type FaultDetail, LARGEST_FILE, type LocatedFault } from "@lamplane/parameters/yaml";
 import { InputRefused } from "./io.ts";
 import { fileTitle, STANDARD_INPUT } from "./standard-input.ts";
 import { ARGUMENT_FAULT, FILE_FAULTS } from "./words/commands.ts";
@@ -72,12 +72,12 @@ function readPatiently(handle: number, bytes: Uint8Array, at: number): number {
  * @param text a fault's sentence
  */
 export const faultLines = <D extends FaultDetail>(
-  faults: readonly Fault<D>[],
-  text: (fault: Fault<D>) => string,
+  faults: readonly LocatedFault<D>[],
+  text: (fault: LocatedFault<D>) => string,
 ): string =>
   faults
     .map((fault) => [positionText(fault), fault.path, text(fault)].filter((part) => part !== "").join(": "))
     .join("\n");
 
-const positionText = ({ file, line, column }: Fault<FaultDetail>): string =>
+const positionText = ({ file, line, column }: LocatedFault<FaultDetail>): string =>
   line > 0 ? `${file}:${line}:${column}` : file;

@@ -17,11 +17,11 @@ export async function main(
   io: Io = { ...processIo(), prompts: terminalPrompts() },
 ): Promise<Exit> {
   let exit: Exit = EXIT.done;
-  const settle = (code: Exit) => {
+  const setExitCode = (code: Exit) => {
     exit = code;
   };
   try {
-    const text = await parseCommandLine(defineCommandLine(io, settle), args);
+    const text = await parseCommandLine(defineCommandLine(io, setExitCode), args);
     if (text !== "") io.out(`${text}\n`);
     await io.flush?.();
     return exit;
@@ -80,7 +80,8 @@ function defineCommandLine(io: Io, setExitCode: (code: Exit) => void): Argv {
     .scriptName("lamplane")
     .parserConfiguration({ "dot-notation": false }) // `--with.a=b` is no option, and no way into an object
     .usage(USAGE);
-  return addBenchCommands(addPlanningCommands(line, io, setExitCode), io, setExitCode)
+  const context = { io, setExitCode };
+  return addBenchCommands(addPlanningCommands(line, context), context)
     .demandCommand(1, ARGUMENT_FAULT.noCommand)
     .strictCommands()
     .strict()

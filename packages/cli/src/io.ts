@@ -9,7 +9,7 @@ export interface Io {
   readonly showsProgress: boolean;
   /** Absent where nobody is there to answer. */
   readonly prompts?: Prompts | undefined;
-  /** Resolves when all that was said has gone out. @throws WriteError where it could not */
+  /** Resolves when all output has gone out. @throws WriteError where it could not */
   readonly flush?: () => Promise<void>;
 }
 
@@ -40,7 +40,7 @@ export function processIo(): Io {
     showsProgress: process.stderr.isTTY === true && process.env.TERM !== "dumb",
     flush: async () => {
       await Promise.all([out.flush(), err.flush()]);
-      const failure = out.failure(); // that nobody hears the errors can be told to nobody
+      const failure = out.failure(); // a failure of the error output can be reported nowhere
       if (failure && failure.code !== "EPIPE") throw toWriteError("the standard output", failure);
     },
   };
@@ -69,7 +69,7 @@ function streamWriter(stream: NodeJS.WriteStream) {
   };
 }
 
-/** Exit codes, as the README tells them. */
+/** Exit codes, as the README lists them. */
 export const EXIT = { done: 0, checkFailed: 1, inputRefused: 2, couldNotWrite: 3, ourBug: 4 } as const;
 export type Exit = (typeof EXIT)[keyof typeof EXIT];
 

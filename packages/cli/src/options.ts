@@ -1,6 +1,14 @@
-// What several commands accept, told once.
-import { InputRefused } from "./io.ts";
+// What several commands accept, and how a command is added to the line.
+import type { Argv } from "yargs";
+import { type Exit, InputRefused, type Io } from "./io.ts";
 import { ARGUMENT_FAULT, ARGUMENTS, OPTIONS } from "./words/commands.ts";
+
+/** Adds one command, or several, to the command line. */
+export type AddCommand = (line: Argv, context: CommandContext) => Argv;
+interface CommandContext {
+  readonly io: Io;
+  readonly setExitCode: (code: Exit) => void;
+}
 
 export const FILE = { type: "string", demandOption: true, describe: ARGUMENTS.file } as const;
 /** A design file that is written to. */

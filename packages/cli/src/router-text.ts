@@ -1,5 +1,7 @@
 // What the router does not cut of a plane and what lies on no sheet, for reports: as rows for a terminal and as data.
+
 import { asBuiltPlane } from "@lamplane/bench";
+import { NESTED } from "@lamplane/export/words";
 import type { Design } from "@lamplane/parameters/table";
 import { ROUTER } from "./words/router.ts";
 
@@ -67,5 +69,5 @@ export async function nestedReport(design: Design): Promise<NestedReport | undef
 export function nestedText({ sheets, noPlace }: NestedReport): string {
   const counts = { sheets: sheets.length, left: noPlace.length };
   const rows = noPlace.flatMap(({ part, text, code }) => [`  ${part}  (${code})`, `      ${text}`]);
-  return `${[ROUTER.nested(counts), ...rows].join("\n")}\n`;
+  return `${[NESTED.laidOut(counts), ...rows].join("\n")}\n`;
 }

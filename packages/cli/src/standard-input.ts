@@ -5,7 +5,7 @@ import { ARGUMENT_FAULT } from "./words/commands.ts";
 /** Its name on most systems, and what a lone dash is read as. */
 export const STANDARD_INPUT = "/dev/stdin";
 
-/** A file's name as messages tell it. */
+/** A file's name as messages show it. */
 export const fileTitle = (file: string): string => (file === STANDARD_INPUT ? "standard input" : file);
 
 /** Refuses what can only be read where a file is to be written or followed. @throws InputRefused */

@@ -1,4 +1,4 @@
-// Figures and findings as lines for a terminal; nothing is told by colour.
+// Figures and findings as lines for a terminal; nothing depends on colour.
 import { MEASURED_ROWS, type UnreadValue } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";

@@ -121,7 +121,7 @@ const timeoutOptions = ({ head, request }: Patience) => ({
   connectionsCheckingInterval: Math.min(1000, head),
 });
 
-/** A client that has gone wants no answer; anything else is our bug, which the page is told, and the server lives on. */
+/** A client that has gone wants no answer; anything else is our bug, which the page is sent, and the server lives on. */
 function answerFailure(request: IncomingMessage, response: ServerResponse, error: unknown) {
   if (request.destroyed && !request.complete) return response.destroy();
   if (response.headersSent) return response.destroy();

@@ -43,7 +43,7 @@ export function runStatus(mark: string): RunStatus {
   return now === start ? "running" : "gone";
 }
 
-/** Starts of processes are told on Linux alone. */
+/** Starts of processes are known on Linux alone. */
 const UNKNOWN_START = "unknown";
 
 /** Within what a process number means anything: the machine, its running since it was switched on, the container's numbering. */

@@ -1,4 +1,4 @@
-// Reading a binary STL back: what is said of a mesh is said of the bytes in the file, never of what they were made from.
+// Reading a binary STL back: a mesh is measured from the bytes in the file, never from what they were made of.
 import { type Mesh, type MeshMeasures, measureMesh, weld } from "@lamplane/geometry/mesh";
 
 const HEADER_BYTES = 80;

@@ -1,4 +1,4 @@
-// Reading our own 3MF back: what is said of its solids is said of the bytes in the file.
+// Reading our own 3MF back: its solids are measured from the bytes in the file.
 import { type MeshMeasures, measureMesh } from "@lamplane/geometry/mesh";
 import { unzipSync } from "fflate";
 import { MODEL_PATH, type NamedMesh, parseMeshes } from "./threemf-xml.ts";

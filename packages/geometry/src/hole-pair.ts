@@ -1,12 +1,12 @@
 // Two equal holes in a plate, placed so that the least wood about them, to every edge and between the two, is largest.
 
 import { intersections } from "./intersection.ts";
+import { distanceToSegment } from "./nearest-point.ts";
 import { directionAt, isInnerCorner } from "./offset.ts";
 import {
   type Arc,
   type Circle,
   distance,
-  EPSILON,
   type Outline,
   type Point,
   point,
@@ -14,7 +14,7 @@ import {
   tessellate,
 } from "./outline.ts";
 import { polygonHolds } from "./polygon-contact.ts";
-import { distanceToSegment } from "./segment-distance.ts";
+import { EPSILON } from "./tolerances.ts";
 
 export interface HolePair {
   readonly holes: readonly [Circle, Circle];

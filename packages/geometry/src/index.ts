@@ -1,12 +1,12 @@
 // Door: plane geometry that knows no plane.
 export { type HolePair, widestHolePair } from "./hole-pair.ts";
 export * from "./intersection.ts";
+export { distanceToChain, distanceToSegment, nearestOnSegment } from "./nearest-point.ts";
 export * from "./nesting.ts";
 export * from "./offset.ts";
 export * from "./outline.ts";
 export { polygonHolds } from "./polygon-contact.ts";
 export * from "./rectangle-packing.ts";
-export { distanceToChain, distanceToSegment } from "./segment-distance.ts";
 export * from "./tolerances.ts";
 export * from "./transform.ts";
 export * from "./trig.ts";

@@ -1,9 +1,10 @@
 // Where exact segments meet: lines and arcs, in closed form.
 
-import { type Arc, distance, EPSILON, type Line, type Point, point, pointAlong, type Segment } from "./outline.ts";
-import { atan2Deg } from "./trig.ts";
+import { degreesAlong } from "./nearest-point.ts";
+import { type Arc, distance, type Line, type Point, point, pointAlong, type Segment } from "./outline.ts";
+import { EPSILON } from "./tolerances.ts";
 
-/** Shares of two segments at which they meet. */
+/** Where two segments meet, and the share of each at which they do. */
 export interface Intersection {
   readonly at: Point;
   readonly shareOfFirst: number;
@@ -64,10 +65,8 @@ function shareAlong(segment: Segment, p: Point): number {
     const [dx, dy] = [to.x - from.x, to.y - from.y];
     return ((p.x - from.x) * dx + (p.y - from.y) * dy) / (dx * dx + dy * dy);
   }
-  const { centre, sweep } = segment;
-  const turn = atan2Deg(p.y - centre.y, p.x - centre.x) - atan2Deg(from.y - centre.y, from.x - centre.x);
-  const ahead = (turn * Math.sign(sweep) + 360) % 360;
-  return (ahead > 360 - 1e-7 ? ahead - 360 : ahead) / Math.abs(sweep);
+  const ahead = degreesAlong(segment, p);
+  return (ahead > 360 - 1e-7 ? ahead - 360 : ahead) / Math.abs(segment.sweep);
 }
 
 /** The part of a segment between two shares, exact at both ends. */

@@ -1,9 +1,9 @@
 // Outlines moved sideways by a distance, exactly: lines stay lines, arcs stay arcs; corners are rounded on their outside.
 import { intersections, subsegment } from "./intersection.ts";
+import { distanceToChain } from "./nearest-point.ts";
 import {
   type Arc,
   distance,
-  EPSILON,
   type Outline,
   outlineArea,
   type Point,
@@ -12,6 +12,7 @@ import {
   type Segment,
   segmentLength,
 } from "./outline.ts";
+import { EPSILON } from "./tolerances.ts";
 import { atan2Deg } from "./trig.ts";
 
 /** How near two ends must be to be one, mm: sums of sines and roots, not a maker's hand. */
@@ -33,7 +34,7 @@ export function offsetOutline(outline: Outline, by: number): Outline[] {
   const far = Math.abs(by) - JOINED;
   const kept = raw
     .flatMap((segment) => splitAtAll(segment, raw))
-    .filter((piece) => distanceToOutline(pointAlong(piece, 0.5), outline) >= far);
+    .filter((piece) => distanceToChain(pointAlong(piece, 0.5), outline) >= far);
   return chainLoops(kept)
     .filter((loop) => Math.abs(outlineArea(loop)) > LEAST_AREA)
     .sort((a, b) => Math.abs(outlineArea(b)) - Math.abs(outlineArea(a)));
@@ -126,27 +127,4 @@ function chainLoops(pieces: readonly Segment[]): Outline[] {
     loops.push(loop);
   }
   return loops;
-}
-
-/** Least distance of a point from an outline, mm. */
-export const distanceToOutline = (p: Point, outline: readonly Segment[]): number =>
-  Math.min(...outline.map((segment) => distance(p, nearestOnSegment(p, segment).at)));
-
-/** The point of a segment that is nearest to another, and the share of the segment at which it lies. */
-export function nearestOnSegment(p: Point, segment: Segment): { readonly at: Point; readonly share: number } {
-  const share = Math.max(0, Math.min(1, nearestShare(p, segment)));
-  return { at: pointAlong(segment, share), share };
-}
-
-function nearestShare(p: Point, segment: Segment): number {
-  const { from, to } = segment;
-  if (segment.kind === "line") {
-    const [dx, dy] = [to.x - from.x, to.y - from.y];
-    return ((p.x - from.x) * dx + (p.y - from.y) * dy) / (dx * dx + dy * dy || 1);
-  }
-  const { centre, sweep } = segment;
-  const turn = atan2Deg(p.y - centre.y, p.x - centre.x) - atan2Deg(from.y - centre.y, from.x - centre.x);
-  const ahead = (((turn * Math.sign(sweep)) % 360) + 360) % 360;
-  if (ahead <= Math.abs(sweep)) return ahead / Math.abs(sweep);
-  return distance(p, from) < distance(p, to) ? 0 : 1;
 }

@@ -35,8 +35,6 @@ export interface Shape {
   readonly circles: readonly Circle[];
 }
 
-export { BENCH_TOLERANCE, EPSILON } from "./tolerances.ts";
-
 /** Further than any plane reaches, mm: where a ray ends. */
 export const FAR = 1e4;
 /** How far a facet may lie off its arc, mm: a tenth of what a maker can feel. */

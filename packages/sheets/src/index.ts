@@ -15,7 +15,7 @@ export { framePicture, textCorners, translateMark } from "./picture/picture-fram
 export { textWidth } from "./picture/text-metrics.ts";
 export { type Axis, type AxisRequest, lengthAxis, niceStep, numberAxis, type Tick } from "./plots/axis.ts";
 export { type BarPlot, barPicture, type ShareRow } from "./plots/bars.ts";
-export { type Plot, plotPicture, type Series, type Stretch } from "./plots/plot.ts";
+export { type Plot, type PlotStretch, plotPicture, type Series } from "./plots/plot.ts";
 export { PLOT_SIZE } from "./plots/plot-frame.ts";
 export type { Band, MarkedPoint } from "./plots/plot-words.ts";
 export {

@@ -5,11 +5,11 @@ import { type Board, type Knot, overlap, wholeBoard } from "../../../packages/be
 import { layOutClass } from "../../../packages/bench/src/boards/class-boards.ts";
 import { cutParts } from "../../../packages/bench/src/boards/cutting.ts";
 import { type BodyWood, layOutBody } from "../../../packages/bench/src/boards/plane-boards.ts";
-import type { Lay, Part } from "../../../packages/bench/src/boards/sawing.ts";
+import type { Lay, SawnPart } from "../../../packages/bench/src/boards/sawing.ts";
 import { board, EveryCut, shared, troubles } from "../../support/boards.ts";
 
 const PARTS = ["left cheek", "core", "right cheek"];
-const body = (length: number, height: number, core: number, cheek: number): readonly Part[] =>
+const body = (length: number, height: number, core: number, cheek: number): readonly SawnPart[] =>
   PARTS.map((name) => ({ name, length, height, thickness: name === "core" ? core : cheek }));
 const ONE = { kerf: 1, pass: 0, milling: 0 };
 

@@ -7,13 +7,13 @@ import { readDesign } from "@lamplane/parameters/design";
 import { expect, test } from "vitest";
 import { type Board, type Knot, type Slab, wholeBoard } from "../../../packages/bench/src/boards/board.ts";
 import { cutParts } from "../../../packages/bench/src/boards/cutting.ts";
-import type { Part } from "../../../packages/bench/src/boards/sawing.ts";
+import type { SawnPart } from "../../../packages/bench/src/boards/sawing.ts";
 import { board, EveryCut, troubles } from "../../support/boards.ts";
 
 const ONE = { kerf: 1, pass: 0, milling: 0 };
 const BOTH = ["ripped", "resawn"] as const;
 
-function smallParts(whole: (least: number, most: number) => number): Part[] {
+function smallParts(whole: (least: number, most: number) => number): SawnPart[] {
   const [length, height] = [whole(2, 3), whole(2, 3)];
   const [outer, middle] = [whole(1, 2), whole(1, 2)];
   const thicknesses = [1, outer, ...(whole(0, 1) ? [middle] : []), outer, 1];
@@ -52,7 +52,7 @@ test("100 thin boards: four and five strips come out exactly where some cuts at 
 
 /** The least price of the fewest boards that the parts come out of, by every way to share the parts among what is whole of them. */
 function fewestBoards(
-  parts: readonly Part[],
+  parts: readonly SawnPart[],
   boards: readonly Board[],
   slabs: readonly Slab[],
 ): { count: number; price: number } | undefined {

@@ -131,8 +131,8 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
   expect(finding!.parameters.length).toBeGreaterThan(0);
   if (cured) expect(finding!.cure).toBeDefined();
   if (finding!.cure) {
-    const healed = finding!.cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design);
-    expect(checkWithoutCures(elevation(healed)).map((f) => f.code)).not.toContain(code);
+    const curedDesign = finding!.cure.reduce((d, { parameter, value }) => withValue(d, parameter, value), design);
+    expect(checkWithoutCures(elevation(curedDesign)).map((f) => f.code)).not.toContain(code);
   }
 });
 

@@ -1,10 +1,10 @@
-// How a cure is searched for: on the row's steps, both ways, to its limit; in the mends' order; two for a stop that no one ends.
+// How a cure is searched for: on the row's steps, both ways, to its limit; in the remedies' order; two for a stop that no one ends.
 import { checkPlane, checkWithoutCures, type Finding } from "@lamplane/bench/checks";
 import { rowAt, valueAt, withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { expect, test } from "vitest";
-import { findCure, remedyPath, smallestCure } from "../../../packages/bench/src/checks/cures.ts";
+import { findCure, remedyPath, shareOfRange, smallestCure } from "../../../packages/bench/src/checks/cures.ts";
 import type { Judgement } from "../../../packages/bench/src/checks/judgement.ts";
 import { findingJudgements, judgeChecks } from "../../../packages/bench/src/checks/judgements.ts";
 import type { Remedy } from "../../../packages/bench/src/checks/remedy.ts";
@@ -18,7 +18,7 @@ const found = (changes: Changes, code: string): Finding => {
   return finding;
 };
 
-test("the smallest step that heals is found wherever it lies, up and down, from a value on a step and beside one", () => {
+test("the smallest step that resolves is found wherever it lies, up and down, from a value on a step and beside one", () => {
   const row = rowAt("body.trim") as { step: number; min: number; max: number };
   const [step, last] = [row.step, Math.round(row.max / row.step)];
   for (const from of [60, 60 + step / 3])
@@ -27,8 +27,8 @@ test("the smallest step that heals is found wherever it lies, up and down, from 
       const all = Array.from({ length: last + 1 }, (_, i) => i * step).filter((value) => way * (value - from) > 1e-6);
       const nearest = way > 0 ? all : all.toReversed();
       for (const wanted of [...nearest.slice(0, 18), nearest.at(-2)!, nearest.at(-1)!]) {
-        const heals = ({ body }: Design) => way * (body.trim - wanted) >= -1e-6;
-        const cure = smallestCure(plane, makeRemedy("body.trim", way > 0 ? "up" : "down"), heals);
+        const resolves = ({ body }: Design) => way * (body.trim - wanted) >= -1e-6;
+        const cure = smallestCure(plane, makeRemedy("body.trim", way > 0 ? "up" : "down"), resolves);
         expect(cure, `${from} to ${wanted}`).toMatchObject({ parameter: "body.trim" });
         expect(cure!.value).toBeCloseTo(wanted, 9);
       }
@@ -124,13 +124,13 @@ const makeJudgement = (code: string, severity: "stop" | "warning", remedies: rea
   remedies,
 });
 
-test("the first mend that heals is taken, not one after it; one that starts another stop is passed over", () => {
+test("the first remedy that resolves is taken, not one after it; one that starts another stop is passed over", () => {
   const plane = planeWith({ "body.trim": 4 });
   const before = judgeChecks(plane);
   const kerf = makeRemedy("shop.kerf", "down");
   const trim = makeRemedy("body.trim", "up");
-  const cure = (...mends: Remedy[]) =>
-    findCure(plane, makeJudgement("blank-trim", "stop", mends), before)?.[0]?.parameter;
+  const cure = (...remedies: Remedy[]) =>
+    findCure(plane, makeJudgement("blank-trim", "stop", remedies), before)?.[0]?.parameter;
   expect([cure(trim, kerf), cure(kerf, trim)]).toEqual(["body.trim", "shop.kerf"]);
   // A mouth so far open that the blocks need not be slid together ends the complaint too, but not with the toe so near.
   const [opened, near] = [makeRemedy("mouth.opening", "up"), planeWith({ "body.trim": 4, "mouth.fromToe": 49 })];
@@ -148,8 +148,8 @@ test("two together are looked for where a stop has no single cure, not for a war
     expect.arrayContaining(["body.heelHeight", "body.toeHeight"].map((parameter) => ({ parameter, value: 58 }))),
   );
   const plane = planeWith(changes);
-  const mends = [makeRemedy("body.toeHeight", "down"), makeRemedy("body.heelHeight", "down")];
-  const asWarning = makeJudgement("top-arcs", "warning", mends);
+  const remedies = [makeRemedy("body.toeHeight", "down"), makeRemedy("body.heelHeight", "down")];
+  const asWarning = makeJudgement("top-arcs", "warning", remedies);
   expect(findCure(plane, asWarning, judgeChecks(plane))).toBeUndefined();
   expect(findCure(plane, { ...asWarning, severity: "stop" }, judgeChecks(plane))).toHaveLength(2);
 });
@@ -178,9 +178,14 @@ test("what the bench has overtaken is no cure", () => {
 
 test("what is cured is gone, and no warning stands against a cure", () => {
   const { cure } = found({ "pin.height": 25 }, "wedge-under-pin");
-  const healed = cure!.reduce(
+  const cured = cure!.reduce(
     (design, { parameter, value }) => withValue(design, parameter, value),
     designWith({ "pin.height": 25 }),
   );
-  expect(checkWithoutCures(elevation(healed)).filter(({ severity }) => severity === "stop")).toEqual([]);
+  expect(checkWithoutCures(elevation(cured)).filter(({ severity }) => severity === "stop")).toEqual([]);
+});
+
+test("a change to a word counts as one of its parameter's whole range", () => {
+  const raise = makeRemedy("pin.height", "up");
+  expect(shareOfRange(planeWith(), raise, { parameter: "pin.height", value: "auto" })).toBe(1);
 });

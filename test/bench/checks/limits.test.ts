@@ -802,15 +802,15 @@ const EDGES = ROWS.flatMap((row) =>
 );
 
 test.each(EDGES)("%s at %f: %s", (_, value, __, row) => {
-  const said = expectedSeverity(row, value);
-  const [draft, ...others] = judged(row, value);
+  const expected = expectedSeverity(row, value);
+  const [judgement, ...others] = judged(row, value);
   expect(others).toEqual([]);
-  expect(draft?.severity ?? "passed").toBe(said);
-  if (!draft || said === (row.within ?? "passed")) return;
-  expect(draft.value).toBeCloseTo(value, 6);
-  expect(draft.limit).toBeCloseTo(said === "stop" ? row.stop! : row.warn!, 9);
-  expect(draft.unit).toBe(row.unit);
-  expect(draft.relation).toBe(row.sense);
+  expect(judgement?.severity ?? "passed").toBe(expected);
+  if (!judgement || expected === (row.within ?? "passed")) return;
+  expect(judgement.value).toBeCloseTo(value, 6);
+  expect(judgement.limit).toBeCloseTo(expected === "stop" ? row.stop! : row.warn!, 9);
+  expect(judgement.unit).toBe(row.unit);
+  expect(judgement.relation).toBe(row.sense);
 });
 
 test("every check that judges a value has its row here; jigs and notes have tests of their own", () => {

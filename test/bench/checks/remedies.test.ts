@@ -1,4 +1,4 @@
-// Every mend that a check knows goes the right way: one step of it brings what was judged nearer to its limit, or further over it.
+// Every remedy that a check knows goes the right way: one step of it brings what was judged nearer to its limit, or further over it.
 import { withValue } from "@lamplane/parameters/design";
 import { elevation } from "@lamplane/parameters/elevation";
 import { type Design, TABLE } from "@lamplane/parameters/table";
@@ -15,10 +15,10 @@ const margin = ({ value, limit, relation }: Judgement): number =>
   relation === "at most" ? limit - value : value - limit;
 
 /** The judgement that belongs to one of before: the same code and the same subject. */
-const sameOf = (draft: Judgement, after: readonly Judgement[]): Judgement | undefined =>
-  after.find((each) => each.code === draft.code && each.subject === draft.subject);
+const sameOf = (judgement: Judgement, after: readonly Judgement[]): Judgement | undefined =>
+  after.find((each) => each.code === judgement.code && each.subject === judgement.subject);
 
-/** Pin, wedge, recess and tenons given, so that nothing else follows what a mend moves. */
+/** Pin, wedge, recess and tenons given, so that nothing else follows what a remedy moves. */
 const fixed = (design: Design): Design => withValue(makeExplicit(design), "pin.tenonLength", 4);
 const worse = (changes: Changes): Design => fixed(designWith(changes));
 
@@ -46,27 +46,27 @@ const OTHERWISE: Readonly<Record<string, string>> = {
 
 const named = ({ code }: Judgement, { parameter, toward }: Remedy): string => `${code}: ${parameter} ${toward}`;
 
-/** Steps of its row that a mend is tried by. */
+/** Steps of its row that a remedy is tried by. */
 const STEPS = 4;
 
 const tally = new Map<string, { helps: number; hurts: number }>();
 for (const design of designs) {
   const plane = elevation(design);
-  for (const draft of judgeChecks(plane))
-    for (const mend of draft.remedies) {
-      const count = tally.get(named(draft, mend)) ?? { helps: 0, hurts: 0 };
-      tally.set(named(draft, mend), count);
-      const way = remedyPath(plane, mend);
+  for (const judgement of judgeChecks(plane))
+    for (const remedy of judgement.remedies) {
+      const count = tally.get(named(judgement, remedy)) ?? { helps: 0, hurts: 0 };
+      tally.set(named(judgement, remedy), count);
+      const way = remedyPath(plane, remedy);
       if (!way || way.last < 1) continue;
-      const moved = withValue(design, mend.parameter, way.valueAfter(Math.min(STEPS, way.last)));
-      const after = sameOf(draft, judgeChecks(elevation(moved)));
-      const gain = after ? margin(after) - margin(draft) : Number(draft.severity !== "passed");
+      const moved = withValue(design, remedy.parameter, way.valueAfter(Math.min(STEPS, way.last)));
+      const after = sameOf(judgement, judgeChecks(elevation(moved)));
+      const gain = after ? margin(after) - margin(judgement) : Number(judgement.severity !== "passed");
       if (gain > 1e-9) count.helps++;
       if (gain < -1e-9) count.hurts++;
     }
 }
 
-test("nearly all mends are met, and seen to help", () => {
+test("nearly all remedies are met, and seen to help", () => {
   expect(tally.size).toBeGreaterThan(60);
   const helping = [...tally.values()].filter(({ helps }) => helps > 0);
   expect(helping.length / tally.size).toBeGreaterThan(0.9);

@@ -9,10 +9,10 @@ afterAll(() => void vi.resetModules());
 vi.mock("../../../packages/parameters/src/table/index.ts", async (original) => {
   const table = await original<typeof import("../../../packages/parameters/src/table/index.ts")>();
   const { measuredAngle, measuredLength } = await import("../../../packages/parameters/src/parameter.ts");
-  const told = { name: "core", help: "Core as it came out.", source: "measured" };
+  const described = { name: "core", help: "Core as it came out.", source: "measured" };
   const measured = {
-    coreWidth: measuredLength({ min: 5, max: 200, ...told }),
-    bed: { angle: measuredAngle({ min: 30, max: 70, ...told }) },
+    coreWidth: measuredLength({ min: 5, max: 200, ...described }),
+    bed: { angle: measuredAngle({ min: 30, max: 70, ...described }) },
   };
   return { ...table, TABLE: { ...table.TABLE, measured } };
 });

@@ -35,6 +35,9 @@ hand: { placement: 0.3 }
 router: { area: { width: 600, depth: 400, height: 80 } }
 cutters:
   - { name: end-6, diameter: 6, cutting: 22 }
+sheets:
+  - { name: ply, material: ply, length: 1200, width: 600, thickness: 12 }
+  - { name: thin, material: ply, length: 1200, width: 600, thickness: 9, measured: 8.7 }
 `;
 
 describe("values", () => {

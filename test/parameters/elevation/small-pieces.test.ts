@@ -1,24 +1,13 @@
 // Small pieces that the whole elevation is made of, each with values worked by hand.
 
+import { cosDeg, line, point, sinDeg } from "@lamplane/geometry";
 import { elevation, figureValue } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
-import { shareOfRange } from "../../../packages/bench/src/checks/cures.ts";
-import { increase } from "../../../packages/bench/src/checks/remedy.ts";
-import { distanceToSegment } from "../../../packages/geometry/src/index.ts";
-import { splitAtIntersection } from "../../../packages/geometry/src/intersection.ts";
-import { arc, boundsOf, line, type Point, point } from "../../../packages/geometry/src/outline.ts";
-import { transformPoint } from "../../../packages/geometry/src/transform.ts";
-import { cosDeg, sinDeg } from "../../../packages/geometry/src/trig.ts";
 import { planeToIron } from "../../../packages/parameters/src/elevation/frame.ts";
 import { capIronOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
 import { bedLineTopS } from "../../../packages/parameters/src/elevation/stack.ts";
 import { widthsOf } from "../../../packages/parameters/src/elevation/widths.ts";
 import { designWith, WORKED } from "../../support/designs.ts";
-
-const near = ({ x, y }: Point, expected: Point) => {
-  expect(x).toBeCloseTo(expected.x, 9);
-  expect(y).toBeCloseTo(expected.y, 9);
-};
 
 test("each piece is sawn wider by the milling allowance on both faces; the billet holds them, two kerfs and four jointings", () => {
   const widths = widthsOf(
@@ -34,33 +23,6 @@ test("each piece is sawn wider by the milling allowance on both faces; the bille
     [widths.core, widths.roughCheek, widths.roughCore, widths.body].map((mm) => Math.round(mm * 1e9) / 1e9),
   ).toEqual([49.6, 11, 52.6, 65.6]);
   expect(widths.billet).toBeCloseTo(2 * 11 + 52.6 + 2 * 3.2 + 4 * 0.5, 9);
-});
-
-describe("flat things", () => {
-  test("the box about points", () => {
-    expect(boundsOf([point(3, 2), point(1, 5), point(2, 9)])).toEqual({ min: point(1, 2), max: point(3, 9) });
-  });
-  test("turned, then mirrored, then shifted", () => {
-    near(transformPoint(point(1, 2), { turn: 90, mirrored: true, shift: point(10, 20) }), point(12, 21));
-    near(transformPoint(point(1, 2), { turn: 90 }), point(-2, 1));
-  });
-  test("a chain is split where it meets another, and ends where it ended", () => {
-    const straight = splitAtIntersection([line(point(0, 0), point(10, 0))], [line(point(4, -1), point(4, 1))])!;
-    near(straight.at, point(4, 0));
-    near(straight.before.at(-1)!.to, point(4, 0));
-    near(straight.after[0]!.from, point(4, 0));
-    near(straight.after[0]!.to, point(10, 0));
-    const quarter = arc(point(10, 0), point(0, 10), point(0, 0));
-    const curved = splitAtIntersection([quarter], [line(point(0, 0), point(20, 20))])!;
-    near(curved.at, point(10 * Math.SQRT1_2, 10 * Math.SQRT1_2));
-    near(curved.after[0]!.to, point(0, 10));
-    expect(curved.after[0]).toMatchObject({ kind: "arc", sweep: expect.closeTo(45, 9) });
-  });
-  test("beyond an arc's ends the nearer end is nearest, within them the circle", () => {
-    const quarter = arc(point(10, 0), point(0, 10), point(0, 0));
-    expect(distanceToSegment(point(-20, 0), quarter)).toBeCloseTo(Math.hypot(20, 10), 9);
-    expect(distanceToSegment(point(3, 4), quarter)).toBeCloseTo(5, 9);
-  });
 });
 
 describe("iron and wedge", () => {
@@ -95,9 +57,4 @@ describe("wood over the pin's hole", () => {
   test("is less than nothing for a pin over the top", () => {
     expect(over({ "pin.height": 70, "body.outline": "flat" })).toBeLessThan(-12);
   });
-});
-
-test("a way that is no number counts as a whole one", () => {
-  const plane = elevation(designWith(WORKED));
-  expect(shareOfRange(plane, increase("pin.height"), { parameter: "pin.height", value: "auto" })).toBe(1);
 });

@@ -1,10 +1,10 @@
 // A design's boards with its body on them, or what is missing.
 import type { Design } from "@lamplane/parameters/table";
 import { planeBeforeStep } from "../history/as-built.ts";
-import { type Board, type Box, volumeOf, wholeBoard } from "./board.ts";
+import { type Board, type BoardBox, volumeOf, wholeBoard } from "./board.ts";
 import { boardsAtHand } from "./boards-at-hand.ts";
 import { type BodyLayout, type BodyWood, bodyWood, layOutBody } from "./plane-boards.ts";
-import type { Cut, Lay, Part } from "./sawing.ts";
+import type { Cut, Lay, SawnPart } from "./sawing.ts";
 import { type BoardRemedy, boardRemedies, type Shortage, shortages } from "./shortage.ts";
 
 export interface BoardPlan {
@@ -30,10 +30,10 @@ export function boardPlan(design: Design): BoardPlan | undefined {
 export interface BoardCuts {
   readonly board: number;
   /** `name` says which plane's part it is. */
-  readonly parts: readonly { readonly name: string; readonly lay: Lay; readonly box: Box }[];
+  readonly parts: readonly { readonly name: string; readonly lay: Lay; readonly box: BoardBox }[];
   /** In the order of sawing. */
   readonly cuts: readonly Cut[];
-  readonly rest: readonly Box[];
+  readonly rest: readonly BoardBox[];
   /** What of the board is dust and offcut, of one. */
   readonly waste: number;
 }
@@ -44,7 +44,7 @@ export interface BoardCuts {
  */
 export function cutsByBoard(
   boards: readonly Board[],
-  bodies: readonly { readonly layout: BodyLayout; readonly parts: readonly Part[]; readonly prefix: string }[],
+  bodies: readonly { readonly layout: BodyLayout; readonly parts: readonly SawnPart[]; readonly prefix: string }[],
 ): BoardCuts[] {
   return boards.flatMap((board, index): BoardCuts[] => {
     const own = bodies.flatMap(({ layout, parts, prefix }) =>

@@ -1,4 +1,5 @@
 // A board at hand, and what of it is still whole: x along the grain from its end, y across its width, z through its thickness. mm.
+import type { Span } from "../span.ts";
 
 /** What no part may hold. Through the whole thickness. */
 export interface Knot {
@@ -27,32 +28,28 @@ export interface Board {
   readonly knots: readonly Knot[];
 }
 
-export type Axis = "x" | "y" | "z";
-export const AXES: readonly Axis[] = ["x", "y", "z"];
+export type BoardAxis = "x" | "y" | "z";
+export const BOARD_AXES: readonly BoardAxis[] = ["x", "y", "z"];
 
-export interface Interval {
-  readonly from: number;
-  readonly to: number;
-}
-export type Box = Readonly<Record<Axis, Interval>>;
+export type BoardBox = Readonly<Record<BoardAxis, Span>>;
 
 /** A stretch of a board that is still whole. */
 export interface Slab {
   /** Place of the board in the list. */
   readonly board: number;
-  readonly box: Box;
+  readonly box: BoardBox;
 }
 
-export const sizeOf = ({ from, to }: Interval): number => to - from;
+export const sizeOf = ({ from, to }: Span): number => to - from;
 
-export const volumeOf = (box: Box): number => AXES.reduce((product, axis) => product * sizeOf(box[axis]), 1);
+export const volumeOf = (box: BoardBox): number => BOARD_AXES.reduce((product, axis) => product * sizeOf(box[axis]), 1);
 
 export const wholeBoard = ({ length, width, thickness }: Board, board: number): Slab => ({
   board,
   box: { x: { from: 0, to: length }, y: { from: 0, to: width }, z: { from: 0, to: thickness } },
 });
 
-export const knotBox = ({ from, to, across }: Knot, { width, thickness }: Board): Box => ({
+export const knotBox = ({ from, to, across }: Knot, { width, thickness }: Board): BoardBox => ({
   x: { from, to },
   y: across ?? { from: 0, to: width },
   z: { from: 0, to: thickness },
@@ -61,5 +58,5 @@ export const knotBox = ({ from, to, across }: Knot, { width, thickness }: Board)
 const BLUR = 1e-9;
 
 /** Whether two boxes have wood in common; boxes that only touch have none. */
-export const overlap = (a: Box, b: Box): boolean =>
-  AXES.every((axis) => a[axis].from < b[axis].to - BLUR && b[axis].from < a[axis].to - BLUR);
+export const overlap = (a: BoardBox, b: BoardBox): boolean =>
+  BOARD_AXES.every((axis) => a[axis].from < b[axis].to - BLUR && b[axis].from < a[axis].to - BLUR);

@@ -1,8 +1,9 @@
 // The boards of a design or a shop file, each by itself.
 import type { BoardEntry } from "@lamplane/parameters/table";
-import type { Board, Interval } from "./board.ts";
+import type { Span } from "../span.ts";
+import type { Board } from "./board.ts";
 
-const ascending = ({ from, to }: Interval): Interval => ({ from: Math.min(from, to), to: Math.max(from, to) });
+const ascending = ({ from, to }: Span): Span => ({ from: Math.min(from, to), to: Math.max(from, to) });
 
 /** Of several alike each has a number behind its name. */
 export const boardsAtHand = (entries: readonly BoardEntry[]): Board[] =>

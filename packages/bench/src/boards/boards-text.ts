@@ -3,7 +3,7 @@ import { formatParameter, valueAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatBareLength, formatLength, formatPercent } from "@lamplane/parameters/units";
 import { BOARDS } from "../words/boards.ts";
-import type { Board, Box } from "./board.ts";
+import type { Board, BoardBox } from "./board.ts";
 import { type BoardCuts, type BoardPlan, boardPlan, cutsByBoard, ringsToSole } from "./board-plan.ts";
 import type { ClassLayout } from "./class-boards.ts";
 
@@ -61,7 +61,7 @@ const boardHead = (design: Design, board: Board, waste: number): string =>
 const sizeText = (design: Design, [first, second, last]: readonly [number, number, number]): string =>
   `${formatBareLength(first, design)} × ${formatBareLength(second, design)} × ${formatLength(last, design)}`;
 
-const boxText = (design: Design, { x, y, z }: Box): string =>
+const boxText = (design: Design, { x, y, z }: BoardBox): string =>
   sizeText(design, [x.to - x.from, y.to - y.from, z.to - z.from]);
 
 const cutLines = (design: Design, boards: readonly Board[], all: readonly BoardCuts[]): string[] =>

@@ -1,6 +1,7 @@
 // How many planes come out of some boards at most, and what boards for so many cost at least, whatever the layout.
 import { sameSpecies } from "../plane-woods.ts";
-import { type Board, type Box, type Interval, knotBox, overlap, sizeOf } from "./board.ts";
+import type { Span } from "../span.ts";
+import { type Board, type BoardBox, knotBox, overlap, sizeOf } from "./board.ts";
 import type { BodyWood } from "./plane-boards.ts";
 
 export interface ClassBound {
@@ -166,10 +167,10 @@ function linesAcross(board: Board, shortest: number, kerf: number): number {
 /** Knots that do not overlap take their wood, but for the kerf that may lie in them. */
 function roomVolume(board: Board, margins: Margins): number {
   const [across, through] = acrossOf(board, margins) as [number, number];
-  const knots: Box[] = [];
+  const knots: BoardBox[] = [];
   for (const knot of board.knots.map((each) => knotBox(each, board)))
     if (!knots.some((other) => overlap(other, knot))) knots.push(knot);
-  const clear = (side: Interval) => Math.max(0, sizeOf(side) - margins.kerf);
+  const clear = (side: Span) => Math.max(0, sizeOf(side) - margins.kerf);
   const lost = knots.reduce((sum, { x, y }) => sum + clear(x) * clear(y) * through, 0);
   return (board.length + margins.kerf) * across * through - lost;
 }

@@ -1,11 +1,13 @@
 // Whether some parts come out of one slab by cuts that each go right through, and how: exact, for the few parts of one plane.
-import { AXES, type Axis, type Board, type Box, type Interval, type Slab, sizeOf } from "./board.ts";
-import type { Cutting, Lay, Part, Saw } from "./sawing.ts";
+
+import type { Span } from "../span.ts";
+import { BOARD_AXES, type Board, type BoardAxis, type BoardBox, type Slab, sizeOf } from "./board.ts";
+import type { Cutting, Lay, Saw, SawnPart } from "./sawing.ts";
 import { BLUR, reachingOut, SlabSearch } from "./slab-search.ts";
 
-const clip = ({ from, to }: Interval, size: number): Interval => ({ from: Math.max(0, from), to: Math.min(size, to) });
+const clip = ({ from, to }: Span, size: number): Span => ({ from: Math.max(0, from), to: Math.min(size, to) });
 
-const clipBox = (box: Box, { length, width, thickness }: Board): Box => ({
+const clipBox = (box: BoardBox, { length, width, thickness }: Board): BoardBox => ({
   x: clip(box.x, length),
   y: clip(box.y, width),
   z: clip(box.z, thickness),
@@ -16,7 +18,7 @@ const clipBox = (box: Box, { length, width, thickness }: Board): Box => ({
  * @returns undefined where they do not, whatever cuts are made
  */
 export function cutParts(
-  parts: readonly Part[],
+  parts: readonly SawnPart[],
   slab: Slab,
   board: Board,
   saw: Saw,
@@ -28,17 +30,17 @@ export function cutParts(
     reachingOut(slab.box, board, saw),
   );
   if (!found) return undefined;
-  const inBoard = (box: Box) => clipBox(box, board);
+  const inBoard = (box: BoardBox) => clipBox(box, board);
   return {
     placed: found.placed.map((placed) => ({ ...placed, box: inBoard(placed.box) })),
     cuts: found.cuts
       .map((cut) => ({ ...cut, kerf: clip(cut.kerf, sizeAlong(board, cut.axis)), piece: inBoard(cut.piece) }))
       .filter(({ kerf }) => sizeOf(kerf) > BLUR),
-    rest: found.rest.map(inBoard).filter((box) => AXES.every((axis) => sizeOf(box[axis]) > BLUR)),
+    rest: found.rest.map(inBoard).filter((box) => BOARD_AXES.every((axis) => sizeOf(box[axis]) > BLUR)),
   };
 }
 
-const sizeAlong = ({ length, width, thickness }: Board, axis: Axis): number =>
+const sizeAlong = ({ length, width, thickness }: Board, axis: BoardAxis): number =>
   axis === "x" ? length : axis === "y" ? width : thickness;
 
 /** How parts come out of a slab, or that they do not. */

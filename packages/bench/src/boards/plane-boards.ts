@@ -4,7 +4,7 @@ import { sameSpecies } from "../plane-woods.ts";
 import { BOARDS } from "../words/boards.ts";
 import { type Board, type Slab, sizeOf, volumeOf } from "./board.ts";
 import { type CutParts, cutParts } from "./cutting.ts";
-import type { Cut, Cutting, Lay, Part, PlacedPart, Saw } from "./sawing.ts";
+import type { Cut, Cutting, Lay, PlacedPart, Saw, SawnPart } from "./sawing.ts";
 import { cutFromSlabs } from "./several-slabs.ts";
 
 /** In the order in which they are tried: how well the grain runs on from cheek to core to cheek. */
@@ -13,7 +13,7 @@ export type Way = (typeof WAYS)[number];
 
 /** What a plane asks of the wood for its body. */
 export interface BodyWood {
-  readonly parts: readonly Part[];
+  readonly parts: readonly SawnPart[];
   readonly saw: Saw;
   readonly species: string;
 }
@@ -34,7 +34,7 @@ export interface BodyLayout {
 export function bodyWood(plane: Elevation): BodyWood {
   const { design, widths } = plane;
   const { kerf, jointingPass: pass, millingAllowance: milling } = design.shop;
-  const part = (name: string, thickness: number): Part => ({
+  const part = (name: string, thickness: number): SawnPart => ({
     name,
     length: widths.blankLength,
     height: widths.blankHeight + 2 * milling,
@@ -121,7 +121,7 @@ const priceOfAll = (
 function cutBillet({ parts, saw }: BodyWood, slab: Slab, board: Board, cut: CutParts): Cutting | undefined {
   const sawn = parts.map(({ thickness }) => thickness + 2 * saw.pass);
   const whole = sawn.reduce((sum, size) => sum + size, 0) + (parts.length - 1) * saw.kerf;
-  const billet: Part = { ...parts[0]!, name: "billet", thickness: whole - 2 * saw.pass };
+  const billet: SawnPart = { ...parts[0]!, name: "billet", thickness: whole - 2 * saw.pass };
   const found = cut([billet], slab, board, saw, ["ripped", "resawn"]);
   if (!found) return undefined;
   const [{ lay, box }] = found.placed as [PlacedPart];

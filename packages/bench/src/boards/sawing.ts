@@ -1,8 +1,10 @@
 // What is sawn out of boards, with what, and how it comes out.
-import type { Axis, Box, Interval } from "./board.ts";
+
+import type { Span } from "../span.ts";
+import type { BoardAxis, BoardBox } from "./board.ts";
 
 /** A part as sawn. `height` stands across the plane's sole, `thickness` across the plane; its length lies along the grain. */
-export interface Part {
+export interface SawnPart {
   readonly name: string;
   readonly length: number;
   readonly height: number;
@@ -16,15 +18,15 @@ export interface PlacedPart {
   readonly part: number;
   readonly lay: Lay;
   /** Within the board, its jointing passes and milling allowances in it. */
-  readonly box: Box;
+  readonly box: BoardBox;
 }
 
 /** A cut right through a piece; its kerf in the waste. */
 export interface Cut {
-  readonly axis: Axis;
-  readonly kerf: Interval;
+  readonly axis: BoardAxis;
+  readonly kerf: Span;
   /** The piece that it parts. */
-  readonly piece: Box;
+  readonly piece: BoardBox;
 }
 
 export interface Cutting {
@@ -32,7 +34,7 @@ export interface Cutting {
   /** In the order of sawing. */
   readonly cuts: readonly Cut[];
   /** What is left whole. */
-  readonly rest: readonly Box[];
+  readonly rest: readonly BoardBox[];
 }
 
 export interface Saw {
@@ -44,5 +46,5 @@ export interface Saw {
 }
 
 /** Whether two parts are of the same size as sawn. */
-export const isAlike = (a: Part, b: Part): boolean =>
+export const isAlike = (a: SawnPart, b: SawnPart): boolean =>
   a.length === b.length && a.height === b.height && a.thickness === b.thickness;

@@ -2,7 +2,7 @@
 import { type Board, type Slab, volumeOf } from "./board.ts";
 import type { CutParts } from "./cutting.ts";
 import type { SlabCutting } from "./plane-boards.ts";
-import { isAlike, type Lay, type Part, type Saw } from "./sawing.ts";
+import { isAlike, type Lay, type Saw, type SawnPart } from "./sawing.ts";
 
 /** Parts alike: which of them is cut where makes no difference. */
 interface Kind {
@@ -22,7 +22,7 @@ type Best = ReadonlyMap<number, Partial>;
 const LAYS: readonly (readonly Lay[])[] = [["ripped"], ["resawn"], ["ripped", "resawn"]];
 
 export interface SlabContext {
-  readonly parts: readonly Part[];
+  readonly parts: readonly SawnPart[];
   readonly saw: Saw;
   readonly boards: readonly Board[];
   /** What a board costs that something is cut from. */
@@ -47,7 +47,7 @@ export function cutFromSlabs(context: SlabContext, slabs: readonly Slab[]): read
   return found && numbered(found, kinds);
 }
 
-function kindsOf(parts: readonly Part[]): Kind[] {
+function kindsOf(parts: readonly SawnPart[]): Kind[] {
   const kinds: Kind[] = [];
   let weight = 1;
   parts.forEach((part, i) => {

@@ -1,6 +1,8 @@
 // The search for cuts in one slab: which part of some parts comes out on which side of a cut that goes right through.
-import { AXES, type Axis, type Board, type Box, type Interval, knotBox, overlap, sizeOf, volumeOf } from "./board.ts";
-import { type Cut, type Cutting, isAlike, type Lay, type Part, type Saw } from "./sawing.ts";
+
+import type { Span } from "../span.ts";
+import { BOARD_AXES, type Board, type BoardAxis, type BoardBox, knotBox, overlap, sizeOf, volumeOf } from "./board.ts";
+import { type Cut, type Cutting, isAlike, type Lay, type Saw, type SawnPart } from "./sawing.ts";
 
 /** Sizes closer than this are the same, mm. */
 export const BLUR = 1e-9;
@@ -13,16 +15,16 @@ const OPPOSITE: Readonly<Record<"ripped" | "resawn", { y: "thickness" | "height"
 
 /** The search for one slab: parts with a pass on every long face, in a box that reaches out beyond the board's own faces by as much. */
 export class SlabSearch {
-  readonly #parts: readonly Part[];
+  readonly #parts: readonly SawnPart[];
   /** By the parts: the first that is of the same size, so that parts alike are not tried in each other's place. */
   readonly #kinds: readonly number[];
-  readonly #knots: readonly Box[];
+  readonly #knots: readonly BoardBox[];
   readonly #saw: Saw;
   readonly #lays: readonly Lay[];
   /** What did not come out of which box. */
   readonly #failed = new Set<string>();
 
-  constructor(parts: readonly Part[], board: Board, saw: Saw, lays: readonly Lay[]) {
+  constructor(parts: readonly SawnPart[], board: Board, saw: Saw, lays: readonly Lay[]) {
     this.#parts = parts;
     this.#kinds = parts.map((part) => parts.findIndex((other) => isAlike(part, other)));
     this.#knots = board.knots.map((knot) => reachingOut(knotBox(knot, board), board, saw));
@@ -30,19 +32,19 @@ export class SlabSearch {
     this.#lays = lays;
   }
 
-  #size(part: number, lay: Lay, axis: Axis): number {
+  #size(part: number, lay: Lay, axis: BoardAxis): number {
     const own = this.#parts[part]!;
     return axis === "x" ? own.length : own[OPPOSITE[lay][axis]] + 2 * this.#saw.pass;
   }
 
   /** How the parts come out of a box; undefined where they do not. */
-  cut(parts: readonly number[], box: Box): Cutting | undefined {
+  cut(parts: readonly number[], box: BoardBox): Cutting | undefined {
     if (parts.length === 1) return this.#one(parts[0]!, box);
     if (this.#sawnVolume(parts) > volumeOf(box) * (1 + BLUR)) return undefined;
     if (parts.some((part) => this.#laysIn(part, box).length === 0)) return undefined;
-    const question = `${this.#kindsOf(parts)} ${AXES.map((axis) => `${box[axis].from} ${box[axis].to}`)}`;
+    const question = `${this.#kindsOf(parts)} ${BOARD_AXES.map((axis) => `${box[axis].from} ${box[axis].to}`)}`;
     if (this.#failed.has(question)) return undefined;
-    for (const axis of AXES)
+    for (const axis of BOARD_AXES)
       for (const [first, second] of this.#halves(parts)) {
         const at = this.#leastRoom(first, box, axis);
         if (at === undefined) continue;
@@ -62,8 +64,10 @@ export class SlabSearch {
   }
 
   /** In which a part by itself is no larger than a box. */
-  #laysIn(part: number, box: Box): Lay[] {
-    return this.#lays.filter((lay) => AXES.every((axis) => this.#size(part, lay, axis) <= sizeOf(box[axis]) + BLUR));
+  #laysIn(part: number, box: BoardBox): Lay[] {
+    return this.#lays.filter((lay) =>
+      BOARD_AXES.every((axis) => this.#size(part, lay, axis) <= sizeOf(box[axis]) + BLUR),
+    );
   }
 
   #kindsOf(parts: readonly number[]): string {
@@ -91,14 +95,14 @@ export class SlabSearch {
   }
 
   /** The nearest place of a cut below which some parts come out of a box. */
-  #leastRoom(parts: readonly number[], box: Box, axis: Axis): number | undefined {
+  #leastRoom(parts: readonly number[], box: BoardBox, axis: BoardAxis): number | undefined {
     return this.#ends(parts, box, axis).find((at) =>
       this.cut(parts, { ...box, [axis]: { from: box[axis].from, to: at } }),
     );
   }
 
   /** Where the parts can end once they are pushed together against the box's side or a knot. Ascending. */
-  #ends(parts: readonly number[], box: Box, axis: Axis): number[] {
+  #ends(parts: readonly number[], box: BoardBox, axis: BoardAxis): number[] {
     const { from, to } = box[axis];
     const starts = [from, ...this.#knots.map((knot) => knot[axis].to).filter((at) => at > from && at < to)];
     let reached = starts.map((at) => ({ at, used: [] as number[] }));
@@ -124,7 +128,7 @@ export class SlabSearch {
     return left.filter((part, i) => left.findIndex((other) => this.#kinds[other] === this.#kinds[part]) === i);
   }
 
-  #one(part: number, box: Box): Cutting | undefined {
+  #one(part: number, box: BoardBox): Cutting | undefined {
     for (const lay of this.#lays) {
       const place = this.#clearPlace(part, lay, box);
       if (!place) continue;
@@ -135,8 +139,8 @@ export class SlabSearch {
   }
 
   /** The lowest place in a box that holds no knot. */
-  #clearPlace(part: number, lay: Lay, box: Box): Box | undefined {
-    const places = (axis: Axis) => {
+  #clearPlace(part: number, lay: Lay, box: BoardBox): BoardBox | undefined {
+    const places = (axis: BoardAxis) => {
       const size = this.#size(part, lay, axis);
       const starts = [box[axis].from, ...this.#knots.map((knot) => knot[axis].to).filter((at) => at > box[axis].from)];
       return starts
@@ -155,9 +159,9 @@ export class SlabSearch {
 }
 
 /** A box that ends at the board's own long faces reaches out by what a part that keeps them does not lose there. */
-export function reachingOut(box: Box, board: Board, { pass, milling }: Saw): Box {
+export function reachingOut(box: BoardBox, board: Board, { pass, milling }: Saw): BoardBox {
   const out = pass + (board.surfaced ? milling : 0);
-  const side = ({ from, to }: Interval, size: number) => ({
+  const side = ({ from, to }: Span, size: number) => ({
     from: from <= BLUR ? from - out : from,
     to: to >= size - BLUR ? to + out : to,
   });
@@ -174,17 +178,17 @@ function halves(parts: readonly number[]): [number[], number[]][] {
   });
 }
 
-const splitBox = (box: Box, axis: Axis, at: number, kerf: number): [Box, Box] => [
+const splitBox = (box: BoardBox, axis: BoardAxis, at: number, kerf: number): [BoardBox, BoardBox] => [
   { ...box, [axis]: { from: box[axis].from, to: at } },
   { ...box, [axis]: { from: at + kerf, to: box[axis].to } },
 ];
 
 /** Cuts that free one part from its piece: across first, then along, then through. Waste that a kerf would turn to dust is planed off. */
-function trim(box: Box, part: Box, kerf: number): { cuts: Cut[]; rest: Box[] } {
+function trim(box: BoardBox, part: BoardBox, kerf: number): { cuts: Cut[]; rest: BoardBox[] } {
   const cuts: Cut[] = [];
-  const rest: Box[] = [];
+  const rest: BoardBox[] = [];
   let piece = box;
-  for (const axis of AXES) {
+  for (const axis of BOARD_AXES) {
     const { from, to } = piece[axis];
     const planed = axis === "z" ? Math.max(kerf, LEAST_RESAWN) : kerf;
     if (to - part[axis].to > planed + BLUR) {

@@ -10,7 +10,8 @@ import {
   rampXAt,
   tipGap,
 } from "@lamplane/parameters/elevation";
-import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
+import { COMMON_PRACTICE, PLANE_GEOMETRY } from "@lamplane/parameters/table";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 /** Least length that a block may have along its top, mm: less splits at glue-up. */
@@ -39,7 +40,7 @@ const SHAPES: readonly CheckRow[] = [
       increase("body.crown"),
       decrease("body.crown"),
     ],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "ramp-curve",
@@ -53,7 +54,7 @@ const SHAPES: readonly CheckRow[] = [
     place: "rampTop",
     advice: "flatten-ramp-exit",
     remedies: [decrease("ramp.exitAngle"), increase("ramp.wearAngle")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
 ];
 
@@ -70,7 +71,7 @@ const MOUTH: readonly CheckRow[] = [
     place: "rampTip",
     advice: "raise-feather-chamfer",
     remedies: [increase("bed.featherChamfer"), decrease("sole.allowance"), increase("mouth.opening")],
-    source: `${GEOMETRY}: the blocks' corners on the blank's sole`,
+    source: `${PLANE_GEOMETRY}: the blocks' corners on the blank's sole`,
   },
   {
     code: "mouth-opening",
@@ -83,7 +84,7 @@ const MOUTH: readonly CheckRow[] = [
     place: "edge",
     advice: "read-again-or-plane-ramp",
     remedies: [],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     // A chamfer that outlives the truing takes support from under the iron.
@@ -98,7 +99,7 @@ const MOUTH: readonly CheckRow[] = [
     place: "bedChamfer",
     advice: "keep-chamfer-within-allowance",
     remedies: [decrease("bed.featherChamfer")],
-    source: `${GEOMETRY}: t·(cot(τ + taper) − cot β)`,
+    source: `${PLANE_GEOMETRY}: t·(cot(τ + taper) − cot β)`,
   },
 ];
 
@@ -119,7 +120,7 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
     place: "toe",
     advice: "lengthen-blank",
     remedies: [increase("body.trim")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "front-block-length",
@@ -132,7 +133,7 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
     place: "rampTop",
     advice: "set-mouth-back-or-lengthen-plane",
     remedies: [increase("mouth.fromToe"), increase("body.length"), increase("ramp.angle")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "bed-block-length",
@@ -146,7 +147,7 @@ const BLOCK_LENGTHS: readonly CheckRow[] = [
     place: "bedTop",
     advice: "lengthen-plane-or-set-mouth-forward",
     remedies: [increase("body.length"), decrease("mouth.fromToe")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
 ];
 
@@ -164,7 +165,7 @@ const THROAT = {
     increase("pin.height"),
     decrease("wedge.tip"),
   ],
-  source: TRADE,
+  source: COMMON_PRACTICE,
 } as const satisfies Partial<CheckRow>;
 
 const narrows = ({ throat }: Pick<Elevation, "throat">): boolean => throat.by > BENCH_TOLERANCE;

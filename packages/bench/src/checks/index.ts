@@ -28,9 +28,9 @@ export const checkWithoutCures = (plane: Elevation): Finding[] =>
 /** Findings, worst first, each with the smallest change of one parameter that ends it where there is one. */
 export function checkPlane(plane: Elevation): Finding[] {
   const all = judgeChecks(plane);
-  return all.filter(isFinding).map((draft) => {
-    const { remedies: _, ...finding } = draft;
-    const cure = findCure(plane, draft, all);
+  return all.filter(isFinding).map((judgement) => {
+    const { remedies: _, ...finding } = judgement;
+    const cure = findCure(plane, judgement, all);
     return cure ? { ...finding, cure } : finding;
   });
 }
@@ -97,4 +97,4 @@ export function judgePlane(plane: Elevation): { findings: Finding[]; passed: Pas
 }
 
 const passedJudgements = (all: readonly Judgement[]): PassedJudgement[] =>
-  all.filter((draft) => !isFinding(draft)).map(({ remedies: _, severity: __, ...passed }) => passed);
+  all.filter((judgement) => !isFinding(judgement)).map(({ remedies: _, severity: __, ...passed }) => passed);

@@ -1,6 +1,8 @@
 // Whether a tapered iron is entered so that it can be: two places apart, one taper, steel left at both ends.
+
 import { type Elevation, gaugeLength, ironTaper, thicknessAt, topFromEdge } from "@lamplane/parameters/elevation";
-import { type CheckRow, GEOMETRY } from "./judgement.ts";
+import { PLANE_GEOMETRY } from "@lamplane/parameters/table";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const isTapered = ({ design }: Elevation): boolean => ironTaper(design) !== 0;
@@ -28,7 +30,7 @@ export const IRON_TAPER_CHECKS: readonly CheckRow[] = [
     place: "edge",
     advice: "measure-iron-further-apart",
     remedies: [increase("iron.topFromEdge"), decrease("iron.thicknessFromEdge")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "iron-taper-entered-twice",
@@ -42,7 +44,7 @@ export const IRON_TAPER_CHECKS: readonly CheckRow[] = [
     place: "edge",
     advice: "enter-taper-once",
     remedies: [increase("iron.taper"), decrease("iron.taper")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "iron-thin-end",
@@ -62,6 +64,6 @@ export const IRON_TAPER_CHECKS: readonly CheckRow[] = [
       increase("iron.thicknessAtTop"),
       increase("iron.thickness"),
     ],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
 ];

@@ -3,8 +3,9 @@
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { figureValue, humpHeight, PIN_LIMITS, roomOverHump } from "@lamplane/parameters/elevation";
+import { COMMON_PRACTICE, PLANE_GEOMETRY } from "@lamplane/parameters/table";
 import { stepIndex, stepsDone } from "../steps.ts";
-import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const areCutsToCome = ({ design }: Elevation): boolean => stepsDone(design) <= stepIndex("cuts");
@@ -30,7 +31,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     place: "pinCentre",
     advice: "thicken-wedge-tip",
     remedies: [increase("wedge.tip"), increase("pin.height"), increase("wedge.angle")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "iron-side-play",
@@ -44,7 +45,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     place: "edge",
     advice: "widen-core",
     remedies: [increase("body.sideClearance")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "clearance-angle",
@@ -58,7 +59,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     place: "edge",
     advice: "grind-lower-or-bed-steeper",
     remedies: [decrease("iron.bevel"), increase("bed.angle")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     // The iron must stand out of the top to be tapped.
@@ -72,7 +73,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     place: "bedTop",
     advice: "lower-plane-for-tapping",
     remedies: [decrease("body.height")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "bed-saw-angle",
@@ -86,7 +87,7 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     place: "bedTip",
     advice: "saw-otherwise",
     remedies: [increase("bed.angle")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "ramp-saw-angle",
@@ -100,6 +101,6 @@ export const IRON_CHECKS: readonly CheckRow[] = [
     place: "rampTip",
     advice: "saw-otherwise",
     remedies: [increase("ramp.angle")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
 ];

@@ -1,4 +1,5 @@
 // Whether each jig can be made, and whether the maker's printer holds it; no jig keeps a plane from being built.
+
 import type { Elevation } from "@lamplane/parameters/elevation";
 import {
   guidePlay,
@@ -9,7 +10,8 @@ import {
   printedSize,
   printerOverhang,
 } from "@lamplane/parameters/jigs";
-import { type CheckRow, GEOMETRY, type Judgement } from "./judgement.ts";
+import { PLANE_GEOMETRY } from "@lamplane/parameters/table";
+import type { CheckRow, Judgement } from "./judgement.ts";
 import { decrease } from "./remedy.ts";
 
 /** A printed guide that lets the drill wander by more than the hole's place may be off serves no one. */
@@ -24,7 +26,7 @@ export const GUIDE_CHECK: CheckRow = {
   place: "pinCentre",
   advice: "open-guide-holes-by-drill",
   remedies: [decrease("jigs.holeClearance")],
-  source: GEOMETRY,
+  source: PLANE_GEOMETRY,
 };
 
 const PRINTER = ["shop.printer.width", "shop.printer.depth", "shop.printer.height"];
@@ -39,8 +41,8 @@ export const JIG_CODES = {
 export const JIG_NOTES = JIG_NAMES.flatMap(
   (jig) =>
     [
-      { code: JIG_CODES.printSize(jig), jig, kind: "printSize", parameters: PRINTER, source: GEOMETRY },
-      { code: JIG_CODES.omitted(jig), jig, kind: "omitted", parameters: [], source: GEOMETRY },
+      { code: JIG_CODES.printSize(jig), jig, kind: "printSize", parameters: PRINTER, source: PLANE_GEOMETRY },
+      { code: JIG_CODES.omitted(jig), jig, kind: "omitted", parameters: [], source: PLANE_GEOMETRY },
     ] as const,
 );
 
@@ -71,7 +73,7 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
     },
     place: "heel",
     remedies: [],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   };
 }
 
@@ -84,5 +86,5 @@ const noteOmittedJigs = (plane: Elevation): Judgement[] =>
     data: { jig: name, ...(edgeHeight === undefined ? {} : { edgeHeight }) },
     place: "bedTop",
     remedies: [],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   }));

@@ -14,9 +14,6 @@ export interface Judgement extends Omit<Finding, "cure" | "severity"> {
   readonly remedies: readonly Remedy[];
 }
 
-export const TRADE = "common practice, no published source";
-export const GEOMETRY = "plane geometry";
-
 type OfPlane<T> = T | ((plane: Elevation) => T);
 
 /** A value that must not be small, or not be large. Of rows that share a code the worst is reported. */

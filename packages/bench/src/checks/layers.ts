@@ -14,8 +14,9 @@ import {
   setBackLayers,
   wantedRecess,
 } from "@lamplane/parameters/elevation";
+import { COMMON_PRACTICE, PLANE_GEOMETRY } from "@lamplane/parameters/table";
 import { stepIndex, stepsDone } from "../steps.ts";
-import { type CheckRow, GEOMETRY, type Judgement, TRADE } from "./judgement.ts";
+import type { CheckRow, Judgement } from "./judgement.ts";
 import { changeTo, decrease, increase } from "./remedy.ts";
 
 /** How far a glue line may stand inside the recess's wall, mm. Common practice, no published source. */
@@ -53,7 +54,7 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
         return layers.at(-1)!.to - layers[0]!.from - plane.design.iron.width;
       }),
     ],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "layer-thickness",
@@ -66,7 +67,7 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
     place: "bedTop",
     advice: "thicken-layers",
     remedies: [increase("core.board"), decrease("recess.clearance"), increase("recess.clearance")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     // What is planed already needs no board any more.
@@ -81,7 +82,7 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
     place: "heel",
     advice: "thin-layers-or-thicken-board",
     remedies: [increase("core.board"), decrease("shop.jointingPass")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "layer-recess",
@@ -94,7 +95,7 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
     place: "recessLow",
     advice: "match-layer-to-recess",
     remedies: [decrease("recess.width"), decrease("recess.clearance")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "layer-middle",
@@ -107,7 +108,7 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
     place: "recessLow",
     advice: "balance-layers",
     remedies: [],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "layer-corner",
@@ -120,7 +121,7 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
     place: "recessLow",
     advice: "take-smaller-corner-cutter",
     remedies: [decrease("core.cornerCutter"), increase("recess.depth")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "layer-pegs",
@@ -134,7 +135,7 @@ export const LAYER_CHECKS: readonly CheckRow[] = [
     place: "bedTop",
     advice: "thin-layer-pegs",
     remedies: [decrease("core.pegDiameter"), increase("body.length")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
 ];
 
@@ -158,7 +159,7 @@ export function noteLayerRings(plane: Elevation): Judgement[] {
       parameters: ["wood.rings", "core.layers"],
       place: "bedTop",
       remedies: [],
-      source: TRADE,
+      source: COMMON_PRACTICE,
     },
   ];
 }

@@ -9,7 +9,8 @@ import {
   SHEAR_OUT_PER_TENON,
   WOOD_OVER_HOLE_PER_TENON,
 } from "@lamplane/parameters/elevation";
-import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
+import { COMMON_PRACTICE, PLANE_GEOMETRY } from "@lamplane/parameters/table";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const EDGE_DISTANCE = "common practice; NDS table 12.5.1 asks 1.5 D to a free edge (from memory)";
@@ -74,7 +75,7 @@ const ROOM: readonly CheckRow[] = [
       increase("bed.angle"),
       decrease("pin.diameter"),
     ],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "pin-turning",
@@ -88,7 +89,7 @@ const ROOM: readonly CheckRow[] = [
     place: "pinCentre",
     advice: "let-pin-turn",
     remedies: [decrease("ramp.angle"), increase("pin.height"), decrease("pin.diameter")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
 ];
 
@@ -108,7 +109,7 @@ const SHAPE: readonly CheckRow[] = [
     place: "pinCentre",
     advice: "thin-tenon-or-thicken-pin",
     remedies: [decrease("pin.tenon"), increase("pin.diameter")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "pin-length",
@@ -121,7 +122,7 @@ const SHAPE: readonly CheckRow[] = [
     place: "pinCentre",
     advice: "lessen-end-gaps",
     remedies: [decrease("pin.endClearance")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "tenon-length",
@@ -135,7 +136,7 @@ const SHAPE: readonly CheckRow[] = [
     place: "pinCentre",
     advice: "lengthen-tenons",
     remedies: [increase("pin.tenonLength"), decrease("pin.endClearance")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     code: "tenon-projection",
@@ -148,7 +149,7 @@ const SHAPE: readonly CheckRow[] = [
     place: "pinCentre",
     advice: "shorten-standing-tenon",
     remedies: [decrease("pin.tenonLength")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
 ];
 

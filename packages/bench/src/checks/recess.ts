@@ -2,7 +2,8 @@
 
 import type { Elevation, Recess } from "@lamplane/parameters/elevation";
 import { figureValue, planeToBed } from "@lamplane/parameters/elevation";
-import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
+import { COMMON_PRACTICE, PLANE_GEOMETRY } from "@lamplane/parameters/table";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const RECESS = { relation: "at least", unit: "mm", place: "recessLow" } as const;
@@ -24,7 +25,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     parameters: ["recess.width", "iron.width"],
     advice: "narrow-recess",
     remedies: [decrease("recess.width"), decrease("recess.clearance")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     ...RECESS,
@@ -38,7 +39,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     parameters: ["recess.travel", "capIron.screwHead.fromEdge", "bed.featherChamfer"],
     advice: "lessen-head-travel",
     remedies: [decrease("recess.travel"), decrease("bed.featherChamfer")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     ...RECESS,
@@ -49,7 +50,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     parameters: ["recess.width"],
     advice: "let-head-in",
     remedies: [increase("recess.width")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     ...RECESS,
@@ -61,7 +62,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     parameters: ["recess.depth"],
     advice: "keep-head-off-floor",
     remedies: [increase("recess.depth")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
   {
     ...RECESS,
@@ -74,7 +75,7 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     parameters: ["recess.cutter", "recess.width"],
     advice: "take-smaller-cutter",
     remedies: [decrease("recess.cutter"), increase("recess.width"), increase("recess.clearance")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     ...RECESS,
@@ -85,6 +86,6 @@ export const RECESS_CHECKS: readonly CheckRow[] = [
     parameters: ["capIron.screwHead.fromEdge", "recess.travel", "body.height"],
     advice: "omit-recess-or-raise-plane",
     remedies: [increase("body.height"), increase("recess.travel")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
 ];

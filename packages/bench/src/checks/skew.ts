@@ -1,6 +1,7 @@
 // Whether the mouth comes out alike at both cheeks, and whether the iron can be tilted to cut even.
+import { PLANE_GEOMETRY } from "@lamplane/parameters/table";
 import { mouthSkew, worstTilt } from "../mouth/mouth-skew.ts";
-import { type CheckRow, GEOMETRY } from "./judgement.ts";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 export const SKEW_CHECKS: readonly CheckRow[] = [
@@ -16,7 +17,7 @@ export const SKEW_CHECKS: readonly CheckRow[] = [
     place: "rampFoot",
     advice: "square-blocks-or-plane-ramp",
     remedies: [decrease("hand.frontSkew"), decrease("hand.bedSkew")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "iron-tilt-room",
@@ -29,6 +30,6 @@ export const SKEW_CHECKS: readonly CheckRow[] = [
     place: "edge",
     advice: "true-bed-square-or-widen-core",
     remedies: [increase("body.sideClearance"), decrease("hand.bedSkew")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
 ];

@@ -1,9 +1,10 @@
 // Whether the cheeks are sound, the pegs lie in the waste, and the billet holds it all.
 
 import { layersOf, memoizeByPlane, pegWaste, ROUND_A_PEG } from "@lamplane/parameters/elevation";
+import { COMMON_PRACTICE, PLANE_GEOMETRY } from "@lamplane/parameters/table";
 import { stepIndex, stepsDone } from "../steps.ts";
 import { billetFit } from "../stock/billet.ts";
-import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase, type Remedy } from "./remedy.ts";
 
 export const CHEEK_CHECK: CheckRow = {
@@ -18,7 +19,7 @@ export const CHEEK_CHECK: CheckRow = {
   place: "pinCentre",
   advice: "thicken-cheek",
   remedies: [increase("body.cheek")],
-  source: TRADE,
+  source: COMMON_PRACTICE,
 };
 
 /** Pegs must lie wholly in the waste at the blocks' ends. */
@@ -39,7 +40,7 @@ const PEGS: CheckRow = {
   place: "toe",
   advice: "thin-pegs-or-lengthen-blank",
   remedies: [decrease("pegs.diameter"), increase("body.trim"), decrease("pegs.perEnd")],
-  source: GEOMETRY,
+  source: PLANE_GEOMETRY,
 };
 
 const fitOf = memoizeByPlane(billetFit);
@@ -60,7 +61,7 @@ const billetCheck = (side: "length" | "width" | "height", remedies: readonly Rem
   place: "toe",
   advice: "change-billet-or-plane",
   remedies,
-  source: GEOMETRY,
+  source: PLANE_GEOMETRY,
 });
 
 export const STOCK_CHECKS: readonly CheckRow[] = [

@@ -2,9 +2,10 @@
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import { PLANE_GEOMETRY } from "@lamplane/parameters/table";
 import { planeHold } from "../strength/plane-hold.ts";
 import { planePinStrength, WEAK_PLACES, type WeakPlace } from "../strength/plane-pin-strength.ts";
-import { type CheckRow, GEOMETRY } from "./judgement.ts";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const ESTIMATE = "engineering estimate, no published table";
@@ -18,7 +19,7 @@ const LOCKING = {
   parameters: ["wedge.angle", "hold.friction.wood", "pin.section", "pin.tenon"],
   place: "pinCentre",
   remedies: [decrease("wedge.angle"), increase("pin.tenon")],
-  source: `${GEOMETRY}: φ₂ − ω`,
+  source: `${PLANE_GEOMETRY}: φ₂ − ω`,
 } as const;
 
 const HOLD: readonly CheckRow[] = [

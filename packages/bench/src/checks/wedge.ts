@@ -2,8 +2,8 @@
 
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { figureValue, PIN_LIMITS, WEDGE_ABOVE_WANTED, WEDGE_BELOW_WANTED } from "@lamplane/parameters/elevation";
-import { TABLE } from "@lamplane/parameters/table";
-import { type CheckRow, GEOMETRY, TRADE } from "./judgement.ts";
+import { COMMON_PRACTICE, PLANE_GEOMETRY, TABLE } from "@lamplane/parameters/table";
+import type { CheckRow } from "./judgement.ts";
 import { decrease, increase } from "./remedy.ts";
 
 const UNDER_PIN = {
@@ -12,7 +12,7 @@ const UNDER_PIN = {
   stop: PIN_LIMITS.wedgeBeyondPin,
   unit: "mm",
   place: "pinCentre",
-  source: TRADE,
+  source: COMMON_PRACTICE,
 } as const;
 
 /** Where the cap iron's hump ends, from the cutting edge; 0 where there is none. mm */
@@ -50,7 +50,7 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
     place: "wedgeTip",
     advice: "keep-wedge-off-hump",
     remedies: [increase("wedge.tipFromEdge")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "wedge-tip-thickness",
@@ -63,7 +63,7 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
     place: "wedgeTip",
     advice: "end-wedge-higher-or-bore-anew",
     remedies: [increase("wedge.tip"), increase("wedge.tipFromEdge")],
-    source: GEOMETRY,
+    source: PLANE_GEOMETRY,
   },
   {
     code: "wedge-width",
@@ -77,6 +77,6 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
     place: "wedgeTip",
     advice: "widen-wedge",
     remedies: [decrease("wedge.clearance")],
-    source: TRADE,
+    source: COMMON_PRACTICE,
   },
 ];

@@ -13,6 +13,7 @@ export { setupLines } from "./setups-text.ts";
 export { type SharedJig, sharedJigs } from "./shared-jigs.ts";
 export {
   type ClassSetups,
+  fewestCoreWidths,
   MOST_SIDE_PLAY,
   type SharedGroup,
   type SharedKey,

@@ -86,17 +86,18 @@ const ROWS: Readonly<Record<SharedKey, SharedRow>> = {
  */
 export function shareSetups(planes: readonly Design[], groups?: number): SharingResult {
   const core = share(planes, ROWS.coreWidth, groups);
-  if (!core)
-    return {
-      fewestCoreWidths: groupPreferences(
-        preferencesOf(planes, ROWS.coreWidth).map(({ preference }) => preference),
-        stepOf(planes, ROWS.coreWidth),
-      )!.length,
-    };
+  if (!core) return { fewestCoreWidths: fewestCoreWidths(planes) };
   const ramp = shareSolved(core.designs, ROWS.rampAngle);
   const pin = shareSolved(ramp.designs, ROWS.pinHeight);
   return { designs: pin.designs, shared: { coreWidth: core.groups, rampAngle: ramp.groups, pinHeight: pin.groups } };
 }
+
+/** How few core widths do for a class; 0 where every core is milled. */
+export const fewestCoreWidths = (planes: readonly Design[]): number =>
+  groupPreferences(
+    preferencesOf(planes, ROWS.coreWidth).map(({ preference }) => preference),
+    stepOf(planes, ROWS.coreWidth),
+  )!.length;
 
 interface Shared {
   readonly designs: readonly Design[];

@@ -1,11 +1,13 @@
 // Figures of a mouth that is not alike at both cheeks, and of the iron that is tilted to cut even.
+
 import type { FigureFormula, FigureUse } from "@lamplane/parameters/elevation";
+import { PLANE_GEOMETRY } from "@lamplane/parameters/table";
 import { mouthSkew, worstTilt } from "../mouth/mouth-skew.ts";
 import type { Evaluate } from "./indicative.ts";
 
 const row =
   (unit: string, extra: FigureUse = {}) =>
-  (formula: string, of: Evaluate): FigureFormula => ({ unit, formula, source: "plane geometry", of, ...extra });
+  (formula: string, of: Evaluate): FigureFormula => ({ unit, formula, source: PLANE_GEOMETRY, of, ...extra });
 const fine = row("mm", { readingMode: "fine" });
 
 export const SKEW_FIGURES = {

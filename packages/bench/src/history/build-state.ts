@@ -79,26 +79,28 @@ function changesSinceStep(
 
 /**
  * Values of steps that are done without a reading; a mouth that is done is taken to be as wanted. A mouth that was seen
- * tells where the sole stands, whatever was read of it before.
+ * shows where the sole stands, whatever was read of it before.
  */
 export function unreadValues(design: Design): UnreadValue[] {
   return STEP_NAMES.slice(0, stepsDone(design)).flatMap((step) =>
     STEPS[step].measures.flatMap((key): UnreadValue[] => {
       const expected = design.measured[key] === undefined ? expectedValue(design, key) : undefined;
       const { isOptional, isTakenAsWanted, parameter } = MEASURED_ROWS[key];
-      if (expected === undefined || isOptional || isTold(design, key)) return [];
+      if (expected === undefined || isOptional || isImplied(design, key)) return [];
       const taken = isTakenAsWanted ? Number(valueAt(design, parameter)) : expected;
       return [{ key, step, unit: measuredUnit(key), taken }];
     }),
   );
 }
 
-/** Whether other values tell what a value would: by themselves, or by what tells each of them. */
-function isTold({ measured }: Design, key: MeasuredKey): boolean {
+/** Whether other readings imply a value: by themselves, or by what implies each of them. */
+function isImplied({ measured }: Design, key: MeasuredKey): boolean {
   const areRead = (keys: readonly MeasuredKey[] = []) =>
     keys.length > 0 && keys.every((each) => measured[each] !== undefined);
-  const { toldBy = [] } = MEASURED_ROWS[key];
-  return areRead(toldBy) || (toldBy.length > 0 && toldBy.every((each) => areRead(MEASURED_ROWS[each].toldBy)));
+  const { impliedBy = [] } = MEASURED_ROWS[key];
+  return (
+    areRead(impliedBy) || (impliedBy.length > 0 && impliedBy.every((each) => areRead(MEASURED_ROWS[each].impliedBy)))
+  );
 }
 
 /** A mouth wider by no more than one shaving opens is as good as hands make it. */
@@ -120,9 +122,9 @@ const wantsWider = (design: Design, seen: number | undefined): boolean =>
 const isStillRelevant = (key: string, count: number): boolean =>
   affectsUse(key) || STEP_NAMES.slice(count).some((step) => (STEPS[step].figures as readonly string[]).includes(key));
 
-/** The value of which a figure is no more than a reading. */
-const valueToldOf = (figure: FigureKey): MeasuredKey | undefined =>
-  MEASURED_KEYS.find((key) => MEASURED_ROWS[key].tells === figure);
+/** The value whose reading a figure is. */
+const measuredKeyOf = (figure: FigureKey): MeasuredKey | undefined =>
+  MEASURED_KEYS.find((key) => MEASURED_ROWS[key].readingOf === figure);
 
 function stepFigures(design: Design, plane: Elevation, step: Step, plan: ReadonlyMap<string, Figure>): StepFigure[] {
   const here = figuresByKey(plane);
@@ -132,7 +134,7 @@ function stepFigures(design: Design, plane: Elevation, step: Step, plan: Readonl
     if (!found) return [];
     const before = isUsedUp(key, stepIndex(step)) ? undefined : plan.get(key)?.value;
     const moved = before !== undefined && isSignificant(key, found.unit, found.value - before);
-    const asked = valueToldOf(key);
+    const asked = measuredKeyOf(key);
     return [
       {
         ...found,

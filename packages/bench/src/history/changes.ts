@@ -1,4 +1,4 @@
-// What has moved against the plan, and whether it has moved so far that the maker should be told.
+// What has moved against the plan, and whether it has moved so far that the maker should know.
 
 import { BENCH_TOLERANCE } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
@@ -22,7 +22,7 @@ const isFine = (key: string): boolean =>
 /** What is worth a word of those: a hundredth is seen at the mouth. mm */
 export const FINE_SIGNIFICANCE = 0.005;
 
-/** Whether a figure has moved so far that the maker should be told. */
+/** Whether a figure has moved so far that the maker should know. */
 export const isSignificant = (key: string, unit: string, difference: number): boolean =>
   Math.abs(difference) > (isFine(key) ? FINE_SIGNIFICANCE : SIGNIFICANCE[unit]!);
 
@@ -32,7 +32,7 @@ export const isSignificantLength = (difference: number): boolean => Math.abs(dif
 export const figuresByKey = (plane: Elevation): ReadonlyMap<string, Figure> =>
   new Map(elevationFigures(plane).map((each) => [each.key, each]));
 
-/** Figures that differ between two states of a plane by more than `isWorth` allows. */
+/** Figures that differ between two states of a plane so far that it is reportable. */
 export function findChanges(
   before: ReadonlyMap<string, Figure>,
   after: Elevation,

@@ -8,12 +8,12 @@ import { DOUBT, RANGE, type SlipCode } from "../words/history.ts";
 import { designBeforeStep } from "./as-built.ts";
 import { expectedValue } from "./expected.ts";
 
-/** A reading that is taken for a slip until it is told again. Lengths mm, angles degrees. */
+/** A reading that is taken for a slip until it is entered again. Lengths mm, angles degrees. */
 export interface Doubt {
   readonly key: MeasuredKey;
   readonly unit: "mm" | "°";
   readonly reading: number;
-  /** What was to come out; from `least` to `most` where any of it is right. */
+  /** What was to come out: one value, or any from `min` to `max`. */
   readonly min: number;
   readonly max: number;
   /** How far off it may be without a word. */

@@ -12,7 +12,7 @@ import {
 import { toMillimetres, type Units } from "@lamplane/parameters/units";
 
 /**
- * Where a plane's life with its first mouth is told to end: `depth` mm off the trued sole, or sooner where the mouth is
+ * Where a plane's life with its first mouth is taken to end: `depth` mm off the trued sole, or sooner where the mouth is
  * `times` the one wanted, but never before `shown` mm. Estimates: a sole trued twice a year loses less in thirty years.
  */
 export const LIFE = { depth: 3, times: 10, least: 1 } as const;

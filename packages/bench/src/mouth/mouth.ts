@@ -9,7 +9,7 @@ import { type Packing, packing } from "./packing.ts";
 export const SHAVING = 0.05;
 
 /**
- * `shut`: no light is seen, so that what is to be taken off is told from below only. `narrow`: take wood off.
+ * `shut`: no light is seen, so that what is to be taken off is bounded from below only. `narrow`: take wood off.
  * `as-wanted`: as wanted, or wider by no more than one shaving opens. `wide`: no truing mends it.
  */
 export type MouthVerdict = "shut" | "narrow" | "as-wanted" | "wide";
@@ -38,7 +38,7 @@ export interface MouthReading {
 export interface MouthInput {
   /** Mouth seen with the edge at the sole, mm, 0 or more. */
   readonly seen: number;
-  /** Mouth wanted, mm; the design's unless told otherwise. */
+  /** Mouth wanted, mm; the design's where absent. */
   readonly wanted?: number;
   /** Thickness of a shaving taken off the sole, mm, over 0. */
   readonly shaving?: number;
@@ -46,7 +46,7 @@ export interface MouthInput {
 
 /**
  * What to take off the sole for the mouth wanted: (wanted − seen) / mouthGrowth while the sole lies within a straight ramp or
- * a wear, and by the curve beyond it. Where the sole now stands is told by the mouth seen, which is what was measured.
+ * a wear, and by the curve beyond it. Where the sole now stands follows from the mouth seen, which is what was measured.
  */
 export function mouthReading(plane: Elevation, { seen, wanted: asked, shaving = SHAVING }: MouthInput): MouthReading {
   const wanted = asked ?? plane.design.mouth.opening;

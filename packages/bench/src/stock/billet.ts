@@ -9,7 +9,7 @@ export interface BlankSize {
 }
 
 /** A piece left over, its grain along its length; width no less than thickness. mm. */
-export interface Board {
+export interface Leftover {
   readonly from: "end" | "side" | "top";
   readonly length: number;
   readonly width: number;
@@ -33,7 +33,7 @@ export interface BilletFit {
   readonly spare: BlankSize;
   /** How many planes come out, one beside, behind and above the other. 0 where none does. */
   readonly planes: { readonly along: number; readonly across: number; readonly up: number; readonly total: number };
-  readonly boards: readonly Board[];
+  readonly boards: readonly Leftover[];
 }
 
 /** Thinner than this a leftover is a splinter, mm. */
@@ -97,8 +97,8 @@ function countPlanes(
 }
 
 /** Left over from one plane: the end is crosscut first, then the top is sawn off, then the side. */
-function leftoverBoards(needed: BlankSize, lies: BlankSize, kerf: number): Board[] {
-  const board = (from: Board["from"], length: number, a: number, b: number): Board => ({
+function leftoverBoards(needed: BlankSize, lies: BlankSize, kerf: number): Leftover[] {
+  const board = (from: Leftover["from"], length: number, a: number, b: number): Leftover => ({
     from,
     length,
     width: Math.max(a, b),

@@ -1,6 +1,6 @@
 // Small pieces out of boards that are left over: sticks along the grain, each freed by straight cuts right through.
 // What it promises can be sawn; a better cutter may get more out.
-import type { Board } from "./billet.ts";
+import type { Leftover } from "./billet.ts";
 
 /** A stick wanted: as sawn, grain along its length. mm. */
 export interface Stick {
@@ -16,14 +16,14 @@ export interface StickSupply {
   readonly wanted: number;
   /** How many come out, after the pieces before it have been taken. */
   readonly count: number;
-  readonly boards: readonly Board["from"][];
+  readonly boards: readonly Leftover["from"][];
 }
 
 /** Takes the sticks one after the other, each from the smallest board, or rest of one, that holds it. @param kerf mm */
-export function sticksFromBoards(sticks: readonly Stick[], boards: readonly Board[], kerf: number): StickSupply[] {
+export function sticksFromBoards(sticks: readonly Stick[], boards: readonly Leftover[], kerf: number): StickSupply[] {
   let left = [...boards];
   return sticks.map((stick) => {
-    const from: Board["from"][] = [];
+    const from: Leftover["from"][] = [];
     while (from.length < stick.count) {
       const board = smallestHolding(left, stick);
       if (!board) break;
@@ -34,18 +34,18 @@ export function sticksFromBoards(sticks: readonly Stick[], boards: readonly Boar
   });
 }
 
-const volume = ({ length, width, thickness }: Board): number => length * width * thickness;
+const volume = ({ length, width, thickness }: Leftover): number => length * width * thickness;
 
 /** Width is no less than thickness, of boards and sticks: what fits at all fits this way round. */
-const boardHolds = (board: Board, stick: Stick): boolean =>
+const boardHolds = (board: Leftover, stick: Stick): boolean =>
   board.length >= stick.length && board.width >= stick.width && board.thickness >= stick.thickness;
 
-const smallestHolding = (boards: readonly Board[], stick: Stick): Board | undefined =>
+const smallestHolding = (boards: readonly Leftover[], stick: Stick): Leftover | undefined =>
   boards.filter((board) => boardHolds(board, stick)).sort((a, b) => volume(a) - volume(b))[0];
 
 /** What is left of a board once a slice is crosscut off it, the slice ripped, and the strip resawn. */
-function boardRemainders({ from, length, width, thickness }: Board, stick: Stick, kerf: number): Board[] {
-  const rest = (along: number, a: number, b: number): Board => ({
+function boardRemainders({ from, length, width, thickness }: Leftover, stick: Stick, kerf: number): Leftover[] {
+  const rest = (along: number, a: number, b: number): Leftover => ({
     from,
     length: along,
     width: Math.max(a, b),

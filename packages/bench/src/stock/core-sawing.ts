@@ -3,13 +3,8 @@
 
 import { cotDeg, line, type Outline, type Point, point, polygon, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
+import type { Span } from "../span.ts";
 import { clipToLeft } from "./inner-fit.ts";
-
-/** From one place to another along a line, mm. */
-export interface Span {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** One cut on the core. Angles from the sole and, for the saw, from square; degrees. */
 export interface CoreCut {

@@ -4,7 +4,8 @@ import { cotDeg, splitAtIntersection } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { flatTop, rampPath } from "@lamplane/parameters/elevation";
 import { toMillimetres } from "@lamplane/parameters/units";
-import type { CoreSawing, Span } from "./core-sawing.ts";
+import type { Span } from "../span.ts";
+import type { CoreSawing } from "./core-sawing.ts";
 import type { RipLayout, StripName } from "./rip-layout.ts";
 
 /** One stroke or two, drawn square across the billet's top over all three strips at once. */

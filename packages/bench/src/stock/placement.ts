@@ -12,7 +12,7 @@ export interface PartByLength {
   readonly runOut: number;
 }
 
-export interface Placement {
+export interface PartFit {
   /** Turn, mirror and shift of the part's own corners; undefined where it does not go in. */
   readonly place: Transform2 | undefined;
   /** Angle between the part's length and the grain where it is placed, or where the longest one would lie. Degrees. */
@@ -40,7 +40,7 @@ interface Laying {
  * The placement with the least run-out; the part may also be turned end for end and turned over.
  * @param container convex, counter-clockwise, its grain along x. mm.
  */
-export function findPlacement(container: readonly Point[], part: PartByLength): Placement {
+export function findPlacement(container: readonly Point[], part: PartByLength): PartFit {
   const turns = anglesWithin(part.runOut);
   const longest = findLongest(container, part, turns);
   if (longest.length < part.length) {

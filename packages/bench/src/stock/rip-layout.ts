@@ -1,6 +1,6 @@
 // The billet sawn across its width: first cheek, core, second cheek, each saw line from one reference face.
 import type { Elevation } from "@lamplane/parameters/elevation";
-import type { Span } from "./core-sawing.ts";
+import type { Span } from "../span.ts";
 
 /** The reference face becomes the left cheek's outside. */
 export type StripName = "left cheek" | "core" | "right cheek";

@@ -5,14 +5,14 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { figureValue, layersOf, layerThickness, pinLengths, wedgeOutline } from "@lamplane/parameters/elevation";
 import { type CoreSawing, outlineOfCorners } from "./core-sawing.ts";
 import { offsetPolygon } from "./inner-fit.ts";
-import { findPlacement, type PartByLength, type Placement } from "./placement.ts";
+import { findPlacement, type PartByLength, type PartFit } from "./placement.ts";
 
 /** How far a wedge's length may lie from the grain, degrees: about 1 in 12. Common practice, no published source. */
 export const GRAIN_RUN_OUT = 5;
 export const GRAIN_RUN_OUT_SOURCE = "common practice, no published source: slope of grain about 1 in 12";
 
 /** One part that may come out of the offcut. Places and outlines are in the core's frame. */
-export interface FromOffcut extends Placement {
+export interface FromOffcut extends PartFit {
   /** As it is sawn, with its allowance, where it lies; undefined where it does not go in. */
   readonly sawn: Outline | undefined;
   /** Its size across the core, sawn, and whether the core is that wide. mm. */

@@ -20,7 +20,7 @@ export interface PinSeat {
  * touch: by half the clearance c. The pin then lies c / 2 further off the wedge's upper side, which is c / (2 cos ω) of the
  * wedge's thickness and c / (2 sin ω) of its travel. With c 0.2 and ω 6 that is 0.1 of thickness, and 0.96 of travel.
  *
- * It is told at the wedge's step and is no row of the tolerances, for it is no matter of chance: always there, always the
+ * It is shown at the wedge's step and is no row of the tolerances, for it is no matter of chance: always there, always the
  * same way, and taken up by fitting the wedge a shaving at a time. The mouth does not know of it, since iron and bed do not
  * move; the room from pin to ramp loses c / 2 at most, 0.1 of a target of 16.
  *

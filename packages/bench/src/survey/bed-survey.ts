@@ -39,7 +39,7 @@ export interface BedSurvey {
   /** Whether an iron can be bedded on it as it is. */
   readonly passes: boolean;
   readonly limits: Required<SurveyLimits>;
-  /** Curvature that no reading tells of, and what to read for it; empty when all can be told. */
+  /** Curvature that no reading determines, and what to read for it; empty when all is determined. */
   readonly missing: readonly string[];
   /** Along, across and both diagonals, those that the readings tell. */
   readonly lines: readonly SurveyLine[];
@@ -47,7 +47,7 @@ export interface BedSurvey {
   readonly worst: SurveyLine | undefined;
   /** The same for the greatest hollow. */
   readonly hollowest: SurveyLine | undefined;
-  /** Absent unless the whole curvature can be told. */
+  /** Absent unless the whole curvature is determined. */
   readonly principal: readonly [PrincipalDirection, PrincipalDirection] | undefined;
   /** Depth of the deepest hump anywhere that the readings do not rule out, mm; infinite where something is missing. */
   readonly possibleHump: number;

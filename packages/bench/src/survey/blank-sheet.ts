@@ -45,7 +45,7 @@ export function blankSheet(plane: Elevation): string {
   ].join("\n");
 }
 
-/** Once up the middle, across near tip and top, both diagonals: curve and wind are told, with one line to spare. */
+/** Once up the middle, across near tip and top, both diagonals: curve and wind are determined, with one line to spare. */
 export function straightedgePlacements(plane: Elevation): StraightedgePlacement[] {
   const step = STEP[plane.design.units];
   const bed = bedExtent(plane);

@@ -1,4 +1,4 @@
-// How well one plain curve explains the readings, and so how far the ranges told to the maker must reach.
+// How well one plain curve explains the readings, and so how far the ranges given to the maker must reach.
 
 import {
   chiSquare99,

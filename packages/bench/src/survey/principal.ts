@@ -16,7 +16,7 @@ export interface PrincipalDirection {
 }
 
 /**
- * The greater curvature (the more hollow) first. Only for a bed whose whole curvature can be told.
+ * The greater curvature (the more hollow) first. Only for a bed whose whole curvature is determined.
  * @see plane geometry: eigenvectors of the symmetric 2 × 2 matrix of second derivatives
  */
 export function principalDirections(

@@ -1,7 +1,7 @@
 // What can be wrong with a readings file, as data, and which sentence says it.
 import { formatLimit, type Units } from "@lamplane/parameters/units";
 import { type SyntaxCode, sourceFaultText, syntaxText } from "@lamplane/parameters/words";
-import type { Fault, SourceDetail } from "@lamplane/parameters/yaml";
+import type { LocatedFault, SourceDetail } from "@lamplane/parameters/yaml";
 import { READING_FAULT } from "../words/readings.ts";
 
 /** Limits of a length, mm. */
@@ -38,7 +38,7 @@ export type Allowed =
 
 /** `read` is what stands in the file, absent where nothing does. */
 export type ReadingDetail = Allowed & { readonly read?: string };
-export type ReadingFault = Fault<ReadingDetail | SourceDetail>;
+export type ReadingFault = LocatedFault<ReadingDetail | SourceDetail>;
 
 /** What is wrong and what is allowed, in one sentence without its place. */
 export function readingFaultText(fault: ReadingFault): string {

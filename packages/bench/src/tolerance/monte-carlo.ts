@@ -49,7 +49,7 @@ export function runTrial(
   for (let from = 0; from < runs; from += BLOCK_RUNS) {
     const count = Math.min(BLOCK_RUNS, runs - from);
     const drawn = sample(count);
-    record(outcome, from, count, plan, stopShort, makePlanes(plan, drawn.errors), drawn);
+    recordBlock(outcome, { from, count, drawn, made: makePlanes(plan, drawn.errors) }, plan, stopShort);
     on.reuse();
   }
   const { values, mouthAfterRepeat, collide, closed, tooLate } = outcome;
@@ -113,15 +113,20 @@ const emptyOutcome = (runs: number): Outcome => ({
   tooLate: 0,
 });
 
-/** Writes what came out of the runs from `from` on, `count` of them. */
-function record(
+/** Runs from one of them on, what they drew and the planes that came of it. */
+interface RunBlock {
+  readonly from: number;
+  readonly count: number;
+  readonly drawn: Drawn;
+  readonly made: MadePlaneOf<Block>;
+}
+
+/** Writes a block's results into those of all runs. */
+function recordBlock(
   outcome: Outcome,
-  from: number,
-  count: number,
+  { from, count, drawn: { reading, planing }, made }: RunBlock,
   plan: TolerancePlan,
   stopShort: number,
-  made: MadePlaneOf<Block>,
-  { reading, planing }: Drawn,
 ): void {
   const { mouthOpening, mouthGrowth, roomAtTips } = made;
   for (const [key, values] of Object.entries(outcome.values) as [ResultKey, Float64Array][])
@@ -146,6 +151,7 @@ const summarizeResults = (values: Readonly<Record<ResultKey, Float64Array>>) =>
  * The mouth once it has been read, and (wanted − seen) / mouthGrowth taken off by the plan's growth. Nothing is taken off
  * where it is read as wide as wanted or wider. A mouth that is still shut is read as the wood that keeps it so.
  * @param growth of the plane as made
+ * @param first mouth where the sole is trued until `stopShort`, before it is read
  * @param reading and planing: how far off, in standard deviations
  */
 function afterRepeat(

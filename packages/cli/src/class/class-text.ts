@@ -4,11 +4,12 @@ import { classBoardsText } from "@lamplane/bench/boards";
 import { type ClassSetups, setupLines } from "@lamplane/bench/class";
 import { formatParameter } from "@lamplane/parameters/design";
 import type { FileChange } from "@lamplane/parameters/roster";
-import type { Design } from "@lamplane/parameters/table";
+import { type Design, isListName } from "@lamplane/parameters/table";
 import { formatLength } from "@lamplane/parameters/units";
 import type { ClassBoards } from "@lamplane/sheets";
 import { alignColumns } from "../text.ts";
 import { CLASS } from "../words/class.ts";
+import type { NestingReport } from "./nesting-report.ts";
 import type { PackOutcome } from "./pack-job.ts";
 
 /** A row of the roster and what became of it. */
@@ -37,6 +38,8 @@ export interface ClassReport {
   readonly sheets: readonly string[];
   /** Absent without boards. */
   readonly boards?: ClassBoards | undefined;
+  /** Absent where the shop has no sheets. */
+  readonly nested?: NestingReport | undefined;
 }
 
 export function classText(report: ClassReport): string {
@@ -53,6 +56,7 @@ export function classText(report: ClassReport): string {
     ...troubleLines(reports),
     ...changeLines(reports),
     ...(report.boards ? ["", classBoardsText(report.boards.sheet, report.boards.layout)] : []),
+    ...(report.nested ? ["", ...report.nested.lines] : []),
     "",
     ...(sheets.length > 0 ? [CLASS.sheets({ files: sheets })] : []),
     ...(first
@@ -109,14 +113,11 @@ function changeLines(reports: readonly PlaneReport[]): string[] {
     if (changes.length === 0 || !design) return [];
     const text = (path: string, value: FileChange["from"]) =>
       value === undefined ? CLASS.unset : formatParameter(path, value, design);
-    return [
-      CLASS.changed({
-        file,
-        changes: changes.map(({ path, from, to }) =>
-          CLASS.change({ path, from: text(path, from), to: text(path, to) }),
-        ),
-      }),
-    ];
+    const change = ({ path, from, to }: FileChange) =>
+      isListName(path)
+        ? CLASS.listChange({ path, count: Number(to) })
+        : CLASS.change({ path, from: text(path, from), to: text(path, to) });
+    return [CLASS.changed({ file, changes: changes.map(change) })];
   });
   return lines.length === 0 ? [] : ["", ...lines];
 }
@@ -135,5 +136,5 @@ export function classJson(report: ClassReport): string {
     const { name, file, faults, changes, outcome } = each;
     return { name, file, faults, changes, core: coreOf(each, report), outcome };
   });
-  return `${JSON.stringify({ shared, planes, sheets, boards: report.boards?.layout }, null, 2)}\n`;
+  return `${JSON.stringify({ shared, planes, sheets, boards: report.boards?.layout, nested: report.nested?.data }, null, 2)}\n`;
 }

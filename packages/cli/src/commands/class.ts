@@ -3,9 +3,11 @@ import { basename, extname } from "node:path";
 import { stepsDone } from "@lamplane/bench";
 import { type ClassSetups, shareSetups } from "@lamplane/bench/class";
 import type { FileChange } from "@lamplane/parameters/roster";
+import type { Design } from "@lamplane/parameters/table";
 import { makeClassFolder } from "../class/class-folder.ts";
 import { writeClassSheets } from "../class/class-sheets.ts";
 import { classJson, classText, type PlaneReport } from "../class/class-text.ts";
+import type { NestingReport } from "../class/nesting-report.ts";
 import type { PackOutcome } from "../class/pack-job.ts";
 import { makePacks } from "../class/packs.ts";
 import { type ClassPlane, classPlane, writePlaneFile } from "../class/plane-files.ts";
@@ -77,15 +79,23 @@ async function buildClass(
   const name = basename(file, extname(file));
   const { classBoards } = await import("@lamplane/sheets");
   const boards = classBoards(name, designs, numbers, roster.boards);
-  const content = { name, designs, numbers, boards: boards?.sheet, version: VERSION };
+  const nested = await sheetsOf(designs, numbers);
+  const content = { name, designs, numbers, boards: boards?.sheet, nesting: nested?.nesting, version: VERSION };
   const sheets = await writeClassSheets(content, options.out);
   const given = (["base", "shop"] as const).map((name) =>
     options[name] === undefined ? "" : ` --${name} ${options[name]}`,
   );
-  const report = { roster: file, options: given.join(""), reports, setups, sheets, boards };
+  const report = { roster: file, options: given.join(""), reports, setups, sheets, boards, nested };
   io.out(options.json ? classJson(report) : classText(report));
   const lacksWood = boards?.layout.bodies.includes(undefined) === true;
-  return lacksWood && exitOf(reports) === EXIT.done ? EXIT.checkFailed : exitOf(reports);
+  return (lacksWood || nested?.lacksRoom) && exitOf(reports) === EXIT.done ? EXIT.checkFailed : exitOf(reports);
+}
+
+/** Asked only where there are sheets: it draws every part and jig. */
+async function sheetsOf(designs: readonly Design[], numbers: readonly number[]): Promise<NestingReport | undefined> {
+  if (!designs.some(({ sheets }) => sheets.length > 0)) return undefined;
+  const { nestingReport } = await import("../class/nesting-report.ts");
+  return nestingReport(designs, numbers);
 }
 
 function requireSetups(planes: readonly SoundPlane[], groups: number | undefined): ClassSetups {

@@ -25,12 +25,18 @@ interface Entry {
   readonly details: readonly string[];
 }
 
+export interface ExplainOptions {
+  /** Names of all there is, where absent. */
+  readonly name: string | undefined;
+  /** What each of them is too. */
+  readonly all: boolean;
+}
+
 /**
- * Explains whatever has a name, a section of parameters, or lists the names of all there is.
- * @param isLong what each of them is too
+ * Explains whatever has a name, or a section of parameters.
  * @throws InputRefused where nothing is called so
  */
-export function explainCommand(io: Io, name: string | undefined, isLong: boolean): Exit {
+export function explainCommand(io: Io, { name, all: isLong }: ExplainOptions): Exit {
   const all = [...parameterEntries(), ...figureEntries(), ...checkEntries(), ...noteEntries(), ...stepEntries()];
   if (name === undefined) io.out(isLong ? listText(all) : `${namesText(all)}\n${MORE.explain}\n`);
   else io.out(entriesNamed(all, name).map(entryText).join("\n"));
@@ -121,7 +127,7 @@ const checkEntries = (): Entry[] =>
     ],
   }));
 
-/** Notes, and what is judged of jigs, of a router's work and of sheets, are told by `check` like any check. */
+/** Notes, and what is judged of jigs, of a router's work and of sheets, are reported by `check` like any check. */
 const noteEntries = (): Entry[] =>
   [...noteDescriptions(), ...routerLimitDescriptions(), ...sheetLimitDescriptions()].map(
     ({ code, help, parameters, source }) => ({

@@ -25,7 +25,13 @@ import { EXIT, type Exit, type Io } from "../io.ts";
 import { alignColumns, unreadText } from "../text.ts";
 import { NEXT } from "../words/reports.ts";
 
-export function nextCommand(io: Io, design: Design, file: string, json: boolean): Exit {
+export interface NextOptions {
+  /** As it was typed: what is to be typed next names it. */
+  readonly file: string;
+  readonly json: boolean;
+}
+
+export function nextCommand(io: Io, design: Design, { file, json }: NextOptions): Exit {
   const state = buildState(design);
   const stops = checkWithoutCures(asBuiltPlane(design)).filter(({ severity }) => severity === "stop");
   if (json)

@@ -110,7 +110,7 @@ async function sweepToFile(io: Io, asked: Sweep, count: number, out: string): Pr
   }
 }
 
-/** Two runs of one sweep that write to one file spoil each other's lines, and are told so; what was sound is kept. */
+/** Two runs of one sweep that write to one file spoil each other's lines, and are refused; what was sound is kept. */
 const concurrentWriteError = (out: string) => new WriteError(out, SWEEP.twoRuns, SWEEP.twoRunsRemedy);
 
 const fingerprint = (asked: Sweep): string =>

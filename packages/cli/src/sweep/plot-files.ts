@@ -32,7 +32,7 @@ export function writePlots(sweep: Sweep, table: string, folder: string): string[
 
 const fileNameOf = ({ name }: Picture): string => `${name}.svg`;
 
-/** What the figures are; one that the design itself lacks, as a recess's where there is none, is told by its key. */
+/** What the figures are; one that the design itself lacks, as a recess's where there is none, is named by its key. */
 function describeFigures({ design, figures }: Sweep): FigureDescription[] {
   const known = new Map(figuresAsBuilt(design).map((figure) => [figure.key, figure]));
   return figures.map((key) => known.get(key) ?? { key, unit: "", help: key });

@@ -52,6 +52,10 @@ export const CLASS = {
     to: "3.2 mm",
   }),
   unset: "unset",
+  listChange: sentence(
+    ({ path, count }: { path: string; count: number }) => `${path} changed (${countText(count, "entry", "entries")})`,
+    { path: "sheets", count: 2 },
+  ),
   renamed: sentence(
     ({ name, written }: { name: string; written: string }) => `"${written}" is ${name} in files and on sheets.`,
     { name: "Anna-Berg", written: "Anna Berg" },

@@ -13,9 +13,4 @@ export const ROUTER = {
       `Router: ${countText(programs, "program")}; ${count} not cut:`,
     { programs: 9, count: 2 },
   ),
-  nested: sentence(
-    ({ sheets, left }: { sheets: number; left: number }) =>
-      `Sheets: ${countText(sheets, "sheet")} laid out, ${left === 0 ? "nothing left over." : `${left} left over:`}`,
-    { sheets: 3, left: 2 },
-  ),
 } as const;

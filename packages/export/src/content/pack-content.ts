@@ -183,7 +183,7 @@ function figuresJson({ design, findings }: PackInput): string {
   return `${JSON.stringify({ ...content, tolerances: toleranceReport(design, { runs: RUNS }) }, roundForJson, 2)}\n`;
 }
 
-/** Digits that are told: engines' sines and logarithms differ in the sixteenth, and a hundred thousand runs add that up. */
+/** Significant digits: engines' sines and logarithms differ in the sixteenth, and a hundred thousand runs add that up. */
 const DIGITS = 12;
 
 /** A number as every JavaScript engine comes to it, so that a page writes the same bytes as the command. */

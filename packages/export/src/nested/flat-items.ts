@@ -2,7 +2,7 @@
 import type { Circle, Outline } from "@lamplane/geometry";
 import { cheekDrawing, type Drawing, layerDrawing } from "@lamplane/parameters/drawings";
 import { type Elevation, layerShapes } from "@lamplane/parameters/elevation";
-import { jigPlans, type PlateRange } from "@lamplane/parameters/jigs";
+import { type JigName, jigPlans, type PlateRange } from "@lamplane/parameters/jigs";
 import { planeJigs } from "@lamplane/parameters/solids";
 import { WORK_AFTER } from "@lamplane/parameters/table";
 
@@ -14,6 +14,8 @@ export interface FlatItem {
   /** Thickness of the sheet that it is cut from, mm; undefined for a jig that none of the shop's plates serves. */
   readonly thickness: number | undefined;
   readonly plateRange?: PlateRange;
+  /** Of a jig: which one it is, or is a plate of. */
+  readonly jig?: JigName;
   readonly drawing: Drawing;
 }
 
@@ -42,6 +44,7 @@ export function flatJigs(plane: Elevation): FlatItem[] {
       material: "ply",
       thickness: plate?.thickness,
       plateRange,
+      jig: name,
       drawing,
     }));
   });

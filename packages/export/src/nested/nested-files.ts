@@ -8,11 +8,12 @@ import { dxfText } from "../dxf.ts";
 import { setUpPage } from "../router/files.ts";
 import { programFiles } from "../router/program-files.ts";
 import { NESTED } from "../words/nested.ts";
+import type { ClassNesting } from "./class-nesting.ts";
 import { cutOf } from "./flat-items.ts";
 import type { NestedSheet } from "./nested-sheets.ts";
-import { notNested } from "./not-nested.ts";
+import { notNested, notNestedRows } from "./not-nested.ts";
 import { placedOutlines, placeOfName, sheetDrawing } from "./sheet-drawing.ts";
-import { NESTED_FOLDER as FOLDER, type SheetProgram, sheetPrograms } from "./sheet-programs.ts";
+import { NESTED_FOLDER, type SheetProgram, type SheetPrograms, sheetPrograms } from "./sheet-programs.ts";
 
 export interface NestedFiles {
   /** Drawings, programs and their list by path. */
@@ -20,30 +21,54 @@ export interface NestedFiles {
   readonly sheets: RouterSheets;
 }
 
+/** Whose sheets they are, and where their files go. */
+interface SheetsOwner {
+  /** Of the plane, or the class. */
+  readonly name: string;
+  /** Whose shop and unit count. */
+  readonly design: Design;
+  readonly folder: string;
+  readonly version: string;
+  /** What lies on no sheet, and why. */
+  readonly notCut: readonly (readonly [what: string, why: string])[];
+}
+
 /** Undefined where the shop names no sheet that anything could be cut from. */
 export function nestedFiles(plane: Elevation, version: string): NestedFiles | undefined {
   const planned = sheetPrograms(plane);
   if (!planned) return undefined;
   const { design } = plane;
-  const made = planned.sheets.map((sheet) => sheetFiles(sheet, design, version));
-  const noPlace = notNested(planned, design);
+  const notCut = notNested(planned, design).map(({ what, text }) => [what, text] as const);
+  return filesOf(planned, { name: design.name, design, folder: NESTED_FOLDER, version, notCut });
+}
+
+/** Name of the folder that a class's sheets unpack into. */
+export const CLASS_SHEETS = "class-sheets";
+
+/** The sheets of a class. @param name of the class */
+export const classNestedFiles = ({ planned, design }: ClassNesting, name: string, version: string): NestedFiles =>
+  filesOf(planned, { name, design, folder: CLASS_SHEETS, version, notCut: notNestedRows(planned, design) });
+
+function filesOf(planned: SheetPrograms, owner: SheetsOwner): NestedFiles {
+  const { name, folder, notCut } = owner;
+  const made = planned.sheets.map((sheet) => sheetFiles(sheet, owner));
   const list = [
-    NESTED.list({ plane: design.name }),
+    NESTED.list({ plane: name }),
     ...made.map(({ texts, page }, i) => {
       const names = planned.sheets[i]!.sheet.items.map(({ item }) => item.name);
       return `${[...texts.keys()].join(", ")}: ${page.title}: ${names.join(", ")}`;
     }),
-    ...(noPlace.length > 0 ? ["", NESTED.noPlace, ...noPlace.map(({ what, text }) => `${what}: ${text}`)] : []),
+    ...(notCut.length > 0 ? ["", NESTED.noPlace, ...notCut.map(([what, text]) => `${what}: ${text}`)] : []),
     "",
   ].join("\n");
   return {
-    texts: new Map([...made.flatMap(({ texts }) => [...texts]), [`${FOLDER}/sheets.txt`, list]]),
+    texts: new Map([...made.flatMap(({ texts }) => [...texts]), [`${folder}/sheets.txt`, list]]),
     sheets: {
-      plane: design.name,
-      title: NESTED.title({ plane: design.name }),
+      plane: name,
+      title: NESTED.title({ plane: name }),
       subject: NESTED.subject,
       pages: made.map(({ page }) => page),
-      notCut: { heading: NESTED.noPlace, rows: noPlace.map(({ what, text }) => [what, text] as const) },
+      notCut: { heading: NESTED.noPlace, rows: notCut },
     },
   };
 }
@@ -54,10 +79,13 @@ interface SheetFiles {
 }
 
 /** Its drawing, its program where there is a router, its page. */
-function sheetFiles({ sheet, name, title, program }: SheetProgram, design: Design, version: string): SheetFiles {
-  const texts = new Map([[`${FOLDER}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
+function sheetFiles(
+  { sheet, name, title, program }: SheetProgram,
+  { design, folder, version }: SheetsOwner,
+): SheetFiles {
+  const texts = new Map([[`${folder}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
   if (!program) return { texts, page: plainPage(sheet, title, [...texts.keys()], design) };
-  for (const { path, text } of programFiles(program, design, version, FOLDER)) texts.set(path, text);
+  for (const { path, text } of programFiles(program, design, version, folder)) texts.set(path, text);
   const page = setUpPage(program, [...texts.keys()], design);
   return {
     texts,
@@ -74,7 +102,7 @@ function sheetFiles({ sheet, name, title, program }: SheetProgram, design: Desig
 function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): string[] {
   const mm = (value: number) => formatValue(value, "mm", design);
   const { width, depth, thickness, sawnFrom, material } = piece;
-  const layers = items.map(({ item }) => item.name).filter((name) => /-\d+$/.test(name) && material === "ply");
+  const layers = material === "ply" ? stacksOf(items.map(({ item }) => item.name)) : [];
   return [
     ...(sawnFrom
       ? [NESTED.sawn({ width: mm(width), depth: mm(depth), from: `${mm(sawnFrom.width)} × ${mm(sawnFrom.depth)}` })]
@@ -82,8 +110,18 @@ function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): s
     NESTED.caliper({ thickness: mm(thickness) }),
     NESTED.grain[material],
     NESTED.used({ count: items.length, share: `${formatDecimal(100 * used, 0)} %`, end: mm(Math.ceil(end)) }),
-    ...(layers.length > 0 ? [NESTED.stack({ jigs: layers.join(", ") })] : []),
+    ...(layers.length > 0 ? [NESTED.stack({ jigs: layers })] : []),
   ];
+}
+
+/** Plates of one jig that are glued together. */
+function stacksOf(names: readonly string[]): string[][] {
+  const stacks = new Map<string, string[]>();
+  for (const name of names) {
+    const [, jig] = /^(.*)-\d+$/.exec(name) ?? [];
+    if (jig !== undefined) stacks.set(jig, [...(stacks.get(jig) ?? []), name]);
+  }
+  return [...stacks.values()];
 }
 
 function namesAndSizes(sheet: NestedSheet, design: Design) {

@@ -11,7 +11,7 @@ import {
   transformOutline,
 } from "@lamplane/geometry";
 import { memoizeByPlane } from "@lamplane/parameters/elevation";
-import type { PlateRange } from "@lamplane/parameters/jigs";
+import { cornerRelief, type PlateRange } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import type { RouterLimit } from "../router/limit.ts";
 import { hasRouter } from "../router/plane-programs.ts";
@@ -47,7 +47,8 @@ interface Size {
   readonly depth: number;
 }
 
-export interface NestedPlane {
+/** What lies on the shop's sheets, of one plane or of a class. */
+export interface Nested {
   readonly sheets: readonly NestedSheet[];
   readonly noPlace: readonly NoPlace[];
 }
@@ -55,13 +56,25 @@ export interface NestedPlane {
 /** How far a part may be from its sheet's thickness, mm. Common practice, no published source: planed to a caliper. */
 const SAME_THICKNESS = 0.2;
 
-/** Undefined where the shop has neither sheets nor surfaced boards of a thickness that serves. */
-export const nestPlane = memoizeByPlane((plane): NestedPlane | undefined => {
-  const { design } = plane;
+/** One plane's parts and jigs. */
+export const nestPlane = memoizeByPlane((plane): Nested | undefined =>
+  nestItems(flatParts(plane), () => flatJigs(plane), plane.design),
+);
+
+/**
+ * Undefined where the shop has neither sheets nor surfaced boards of a thickness that serves.
+ * @param flatJigsOf is asked where there is ply for jigs
+ * @param design whose shop it is
+ */
+export function nestItems(
+  flatPieces: readonly FlatItem[],
+  flatJigsOf: () => readonly FlatItem[],
+  design: Design,
+): Nested | undefined {
   const pieces = sheetPieces(design);
   const has = (material: SheetPiece["material"]) => design.sheets.some((sheet) => sheet.material === material);
-  const parts = flatParts(plane).filter((item) => has("wood") || pieces.some((piece) => serves(piece, item)));
-  const items = [...parts, ...(has("ply") ? flatJigs(plane) : [])];
+  const parts = flatPieces.filter((item) => has("wood") || pieces.some((piece) => serves(piece, item)));
+  const items = [...parts, ...(has("ply") ? flatJigsOf() : [])];
   if (items.length === 0) return undefined;
   const judged = items.map((item) => judgeItem(item, pieces, design));
   const ready = judged.flatMap((each) => ("room" in each ? [each] : []));
@@ -71,7 +84,7 @@ export const nestPlane = memoizeByPlane((plane): NestedPlane | undefined => {
     sheets,
     noPlace: [...refused, ...left.map((each) => withoutPlace(each, pieces, design))],
   };
-});
+}
 
 const serves = ({ material, thickness }: SheetPiece, item: FlatItem): boolean =>
   item.material === material && item.thickness !== undefined && Math.abs(thickness - item.thickness) <= SAME_THICKNESS;
@@ -91,8 +104,8 @@ function judgeItem(item: FlatItem, pieces: readonly SheetPiece[], design: Design
     const off = (thickness: number) => Math.abs(thickness - item.thickness!);
     return { item, code: "thickness", value: item.thickness, nearest: all.toSorted((a, b) => off(a) - off(b))[0]! };
   }
-  const { router, cutters, jigs } = design;
-  if (!hasRouter(design)) return { item, room: 2 * jigs.relief };
+  const { router, cutters } = design;
+  if (!hasRouter(design)) return { item, room: 2 * cornerRelief(design) };
   const thing = { name: item.name, title: item.name, ...cutOf(item.drawing), thickness: serving.thickness };
   const planned = planProgram(sheetSetUp(thing, router.margin), router, cutters);
   if ("limit" in planned) return { item, code: "router", limit: planned.limit };

@@ -1,6 +1,7 @@
 // What lies on no sheet or has no program there, and why, in words.
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
+import { listText } from "@lamplane/parameters/words";
 import { limitCode } from "../router/limit.ts";
 import { limitText } from "../router/plane-programs.ts";
 import { NO_PLACE, NO_PLACE_HELP, NO_PLACE_SOURCE } from "../words/nested.ts";
@@ -23,6 +24,13 @@ export function notNested({ sheets, noPlace }: SheetPrograms, design: Design): N
     ),
     ...noPlace.map((why) => ({ what: why.item.name, code: noPlaceCode(why), text: noPlaceText(why, design) })),
   ];
+}
+
+/** Everything with one reason in one row. */
+export function notNestedRows(planned: SheetPrograms, design: Design): (readonly [what: string, why: string])[] {
+  const byReason = new Map<string, string[]>();
+  for (const { what, text } of notNested(planned, design)) byReason.set(text, [...(byReason.get(text) ?? []), what]);
+  return [...byReason].map(([text, names]) => [listText(names), text] as const);
 }
 
 type PlaceCode = Exclude<NoPlace["code"], "router">;

@@ -9,7 +9,7 @@ import { type Program, planProgram } from "../router/program.ts";
 import { flatFeatures, type SetUp } from "../router/set-up.ts";
 import { NESTED } from "../words/nested.ts";
 import { cutOf } from "./flat-items.ts";
-import { type NestedSheet, type NoPlace, nestPlane } from "./nested-sheets.ts";
+import { type Nested, type NestedSheet, type NoPlace, nestPlane } from "./nested-sheets.ts";
 
 /** Of the sheets' files in a pack. */
 export const NESTED_FOLDER = "nested";
@@ -32,8 +32,11 @@ export interface SheetPrograms {
 /** Undefined where the shop names no sheet that anything could be cut from. */
 export const sheetPrograms = memoizeByPlane((plane: Elevation): SheetPrograms | undefined => {
   const nested = nestPlane(plane);
-  if (!nested) return undefined;
-  const { design } = plane;
+  return nested && planSheets(nested, plane.design);
+});
+
+/** @param design whose shop it is */
+export function planSheets(nested: Nested, design: Design): SheetPrograms {
   const sheets = nested.sheets.map((sheet, i): SheetProgram => {
     const { piece } = sheet;
     const thickness = formatValue(piece.thickness, "mm", design);
@@ -44,7 +47,7 @@ export const sheetPrograms = memoizeByPlane((plane: Elevation): SheetPrograms | 
     return { ...named, ...planned };
   });
   return { sheets, noPlace: nested.noPlace };
-});
+}
 
 /** Letters, digits, dots and dashes: a board's name may hold spaces. */
 const fileName = (name: string): string => name.replaceAll(/[^A-Za-z0-9._-]+/g, "-");

@@ -4,7 +4,7 @@ import {
   arc,
   cosDeg,
   directionAt,
-  distanceToOutline,
+  distanceToChain,
   type Outline,
   type Point,
   point,
@@ -117,6 +117,6 @@ export function beginnings(loop: Outline): Candidate[] {
 export const staysClear = (path: readonly Segment[], outline: Outline, clear: number): boolean =>
   path.every((segment) =>
     Array.from({ length: 17 }, (_, i) => pointAlong(segment, i / 16)).every(
-      (p) => distanceToOutline(p, outline) >= clear - 1e-5,
+      (p) => distanceToChain(p, outline) >= clear - 1e-5,
     ),
   );

@@ -1,6 +1,6 @@
 // Bridges that hold a part in its stock: on straight runs only, spread round the outline.
 import {
-  distanceToOutline,
+  distanceToChain,
   type Line,
   type Outline,
   type Point,
@@ -68,7 +68,7 @@ function isLeftStanding(along: number, tab: Point, ways: readonly Outline[], wid
     ACROSS_BRIDGE.every((side) => {
       const x = tab.x + 2 * share * across.x - (side * width * across.y) / size;
       const y = tab.y + 2 * share * across.y + (side * width * across.x) / size;
-      return distanceToOutline(point(x, y), others) >= diameter / 2 - CLOSE;
+      return distanceToChain(point(x, y), others) >= diameter / 2 - CLOSE;
     }),
   );
 }

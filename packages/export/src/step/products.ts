@@ -4,7 +4,7 @@ import { solidBrep } from "./brep.ts";
 import { formatString, type Instances, type Reference } from "./instances.ts";
 
 /** Own axes and own 0, 0, 0 of a solid as they lie in the whole. */
-export interface Placement {
+export interface AxisPlacement {
   readonly origin: Vec3;
   readonly x: Vec3;
   readonly z: Vec3;
@@ -16,7 +16,7 @@ export interface NamedShells {
   readonly shells: readonly (readonly Face[])[];
 }
 
-const ORIGIN: Placement = { origin: [0, 0, 0], x: [1, 0, 0], z: [0, 0, 1] };
+const ORIGIN: AxisPlacement = { origin: [0, 0, 0], x: [1, 0, 0], z: [0, 0, 1] };
 
 /** Accuracy of the geometry, mm. */
 const ACCURACY = "1.E-6";
@@ -65,7 +65,7 @@ export function assemblyProduct(
   file: Instances,
   context: FileContext,
   name: string,
-  parts: readonly (NamedShells & { readonly placement: Placement })[],
+  parts: readonly (NamedShells & { readonly placement: AxisPlacement })[],
 ): Product {
   const placed = parts.map((part) => ({
     ...part,

@@ -2,11 +2,11 @@
 import type { Vec3 } from "@lamplane/geometry/mesh";
 import { formatString, Instances } from "./instances.ts";
 import {
+  type AxisPlacement,
   assemblyProduct,
   type FileContext,
   fileContext,
   type NamedShells,
-  type Placement,
   partProduct,
 } from "./products.ts";
 
@@ -14,7 +14,7 @@ export type { NamedShells } from "./products.ts";
 
 /** A part as it lies, with the place in the plane's frame of its own axes and zero. */
 export interface PosedShells extends NamedShells {
-  readonly pose: Placement;
+  readonly pose: AxisPlacement;
 }
 
 /**
@@ -37,7 +37,11 @@ export const assemblyStep = (name: string, parts: readonly PosedShells[], versio
   );
 
 /** The plane's frame has y up, a STEP file z. */
-const standOnSole = ({ origin, x, z }: Placement): Placement => ({ origin: rise(origin), x: rise(x), z: rise(z) });
+const standOnSole = ({ origin, x, z }: AxisPlacement): AxisPlacement => ({
+  origin: rise(origin),
+  x: rise(x),
+  z: rise(z),
+});
 const rise = ([x, y, z]: Vec3): Vec3 => [x, -z, y];
 
 /** Zip entries' first day: a file's bytes do not tell when it was made. */

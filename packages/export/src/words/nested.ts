@@ -32,14 +32,21 @@ export const NESTED = {
       `${countText(count, "piece")} on it: they cover ${share} of the sheet and take up ${end} of its length.`,
     { count: 9, share: "31 %", end: "277 mm" },
   ),
-  stack: sentence(({ jigs }: { jigs: string }) => `Glue face to face, holes in line: ${jigs}.`, {
-    jigs: "bed-cradle-1 and bed-cradle-2",
-  }),
+  stack: sentence(
+    ({ jigs }: { jigs: readonly (readonly string[])[] }) =>
+      `Glue face to face, holes in line: ${jigs.map((plates) => plates.join(" on ")).join("; ")}.`,
+    { jigs: [["bed-cradle-1", "bed-cradle-2"]] },
+  ),
   noRouter: "No router given: cut by the DXF file. Layer CUT goes through, DRILL is bored, NOTE is only to be read.",
   draws:
     "Heavy lines: parts and openings. Thin lines: the way of the cutter. Crosses: tabs. Dashes: the sheet. Grey: where the cutter goes; clamp outside it. Circle: zero.",
   drawsPlain: "Heavy lines: parts and openings. Dashes: the sheet. Circle: zero of the file.",
   noPlace: "On no sheet, and why:",
+  laidOut: sentence(
+    ({ sheets, left }: { sheets: number; left: number }) =>
+      `Sheets: ${countText(sheets, "sheet")} laid out, ${left === 0 ? "nothing left over." : `${left} left over:`}`,
+    { sheets: 3, left: 2 },
+  ),
   grainArrow: "grain",
 } as const;
 

@@ -1,4 +1,4 @@
-// Least squares by Householder reflections. An unknown that the equations cannot tell is named, never guessed at.
+// Least squares by Householder reflections. An unknown that the equations do not determine is named, never guessed at.
 
 type Matrix = readonly (readonly number[])[];
 
@@ -10,7 +10,7 @@ export interface Solution {
   readonly sensitivity: Matrix;
   /** `rightHand − equations · unknowns`. */
   readonly residuals: readonly number[];
-  /** Directions in which the unknowns can move without any equation noticing; none when all can be told. */
+  /** Directions in which the unknowns can move without any equation noticing; none when all are determined. */
   readonly unseen: Matrix;
 }
 

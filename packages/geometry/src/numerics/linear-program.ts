@@ -1,14 +1,14 @@
 // How far a sum of unknowns can go while every equation stays within its range. Exact but for rounding; no statistics.
 import type { Interval } from "./interval.ts";
 
-/** The dual's columns, in its own words: shares of the upper limits, then of the lower ones, then the helpers that start it. */
+/** Columns of the dual: shares of the upper limits, then of the lower ones, then the artificial variables that start it. */
 interface Tableau {
   /** One row for each unknown; last entry the right-hand side, never negative. */
   readonly rows: number[][];
   /** Column that each row's value stands for. */
   readonly basis: number[];
-  /** Columns before this are limits, from it on helpers. */
-  readonly artificials: number;
+  /** Columns before this are limits, from it on artificial variables. */
+  readonly limits: number;
 }
 
 const NOTHING = 1e-9; // shares and gains below this are rounding
@@ -38,22 +38,22 @@ export function reachableRange(
  */
 function maximize(aim: readonly number[], rows: readonly (readonly number[])[], ranges: readonly Interval[]) {
   const table = initialTableau(aim, rows);
-  const columns = table.artificials + aim.length;
-  const isHelper = Array.from({ length: columns }, (_, column) => (column < table.artificials ? 0 : 1));
-  minimise(table, isHelper);
-  if (objectiveValue(table, isHelper) > Math.sqrt(NOTHING)) return Number.POSITIVE_INFINITY;
+  const columns = table.limits + aim.length;
+  const isArtificial = Array.from({ length: columns }, (_, column) => (column < table.limits ? 0 : 1));
+  minimize(table, isArtificial);
+  if (objectiveValue(table, isArtificial) > Math.sqrt(NOTHING)) return Number.POSITIVE_INFINITY;
   const prices = [...ranges.map(({ high }) => high), ...ranges.map(({ low }) => -low), ...aim.map(() => 0)];
-  return minimise(table, prices) ? objectiveValue(table, prices) : undefined;
+  return minimize(table, prices) ? objectiveValue(table, prices) : undefined;
 }
 
 function initialTableau(aim: readonly number[], rows: readonly (readonly number[])[]): Tableau {
-  const helpers = 2 * rows.length;
+  const limits = 2 * rows.length;
   const tableRows = aim.map((need, k) => {
     const sign = need < 0 ? -1 : 1;
     const shares = rows.map((row) => sign * row[k]!);
     return [...shares, ...shares.map((share) => -share), ...aim.map((_, i) => (i === k ? 1 : 0)), sign * need];
   });
-  return { rows: tableRows, basis: aim.map((_, k) => helpers + k), artificials: helpers };
+  return { rows: tableRows, basis: aim.map((_, k) => limits + k), limits };
 }
 
 const rightHandSide = (row: readonly number[]) => row[row.length - 1]!;
@@ -62,7 +62,7 @@ const objectiveValue = ({ rows, basis }: Tableau, prices: readonly number[]) =>
   rows.reduce((sum, row, k) => sum + prices[basis[k]!]! * rightHandSide(row), 0);
 
 /** Exchanges columns until none lowers the sum; false where it falls without end. */
-function minimise(table: Tableau, prices: readonly number[]): boolean {
+function minimize(table: Tableau, prices: readonly number[]): boolean {
   let stalled = false;
   for (;;) {
     const gains = reducedCosts(table, prices);
@@ -75,12 +75,12 @@ function minimise(table: Tableau, prices: readonly number[]): boolean {
   }
 }
 
-/** What the sum changes by for each unit of each limit's column. Helpers never come back. */
-function reducedCosts({ rows, basis, artificials }: Tableau, prices: readonly number[]): number[] {
-  const gains = prices.slice(0, artificials);
+/** What the sum changes by for each unit of each limit's column. Artificial variables never come back. */
+function reducedCosts({ rows, basis, limits }: Tableau, prices: readonly number[]): number[] {
+  const gains = prices.slice(0, limits);
   rows.forEach((row, k) => {
     const price = prices[basis[k]!]!;
-    if (price !== 0) for (let column = 0; column < artificials; column++) gains[column]! -= price * row[column]!;
+    if (price !== 0) for (let column = 0; column < limits; column++) gains[column]! -= price * row[column]!;
   });
   return gains;
 }
@@ -91,7 +91,7 @@ function enteringColumn(gains: readonly number[]): number {
 }
 
 /**
- * The row that first reaches 0 as the column grows. Helpers left over from the first phase stand at 0 and their rows add up
+ * The row that first reaches 0 as the column grows. Artificial variables left over from the first phase are 0; their rows add up
  * to 0 in every column, so that where one would grow another stops it at once.
  */
 function leavingRow({ rows, basis }: Tableau, entering: number): number | undefined {

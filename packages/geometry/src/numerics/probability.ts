@@ -1,4 +1,4 @@
-// How many standard deviations an interval reaches. Two-sided 95 % wherever a maker is told a range.
+// How many standard deviations an interval reaches. Two-sided 95 % wherever a maker is given a range.
 
 /** Normal, two-sided 95 %: for errors that the maker has stated. */
 export const NORMAL_95 = 1.959964;

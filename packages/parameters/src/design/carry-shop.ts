@@ -7,7 +7,7 @@ import { applyEdits } from "../yaml/edits.ts";
 import type { DecodedSection } from "./decode-section.ts";
 import { readOwnDesign } from "./read.ts";
 import { readShop, type ShopSource } from "./shop-file.ts";
-import { removeKey } from "./value-removal.ts";
+import { removeKey, removeList } from "./value-removal.ts";
 import { setValue } from "./value-update.ts";
 
 /**
@@ -39,6 +39,15 @@ function withoutShopName(source: string): string {
   return mark + applyEdits(text, removeKey(text, root, hasMore ? ["shop", "file"] : ["shop"]));
 }
 
+/**
+ * The text with another list in the place of one of the design's.
+ * @param source a design that readDesign takes
+ */
+export const setList = (source: string, name: ListName, items: readonly object[]): string => {
+  const without = removeList(source, name);
+  return items.length === 0 ? without : withLists(without, { [name]: items as readonly DecodedSection[] });
+};
+
 /** Lists are written behind everything else, an item a line. */
 function withLists(source: string, lists: Partial<Record<ListName, readonly DecodedSection[]>>): string {
   const { mark, text } = splitByteOrderMark(source);
@@ -69,5 +78,5 @@ const sectionWithUnits = (section: TableSection, values: DecodedSection): object
 function valueWithUnits(entry: Row | TableSection | undefined, value: DecodedSection[string]): unknown {
   if (entry && !isRow(entry)) return sectionWithUnits(entry, value as DecodedSection);
   const isLength = entry?.kind === "number" && entry.quantity === "length";
-  return isLength ? `${formatDecimal(value as number, 6)} mm` : value;
+  return isLength && typeof value === "number" ? `${formatDecimal(value, 6)} mm` : value;
 }

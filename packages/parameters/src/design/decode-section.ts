@@ -34,7 +34,7 @@ export interface DecodeContext {
   readonly units: Units | undefined;
   /** Whose defaults stand for what is not given. */
   readonly defaults: Units;
-  readonly rows: Set<string>;
+  readonly givenPaths: Set<string>;
   readonly slips: UnitSlip[];
   readonly oldWords: OldWord[];
   readonly formerKeys: OldKey[];
@@ -47,17 +47,17 @@ export interface DecodeContext {
 export const mayBeEmpty = (section: TableSection): boolean =>
   rowsOf(section).some(({ row }) => row.kind === "number" && row.unset === true);
 
-export function fillSection(
+export function decodeEntries(
   section: TableSection,
   entries: readonly DesignEntry[],
   at: SourcePosition,
   path: string,
-  filling: DecodeContext,
+  context: DecodeContext,
 ): DecodedSection {
   const prefix = path === "" ? "" : `${path}.`;
   for (const { key, at: keyAt, value } of entries)
     if (!Object.hasOwn(section, key))
-      filling.faults.add(keyAt, prefix + key, {
+      context.faults.add(keyAt, prefix + key, {
         code: "unknown-key",
         key,
         section: path,
@@ -67,8 +67,8 @@ export function fillSection(
   for (const [key, inner] of Object.entries(section)) {
     const entry = entries.find((candidate) => candidate.key === key);
     const value = isRow(inner)
-      ? decodeRow(inner, entry, at, prefix + key, filling)
-      : decodeSection(inner, entry, at, prefix + key, filling);
+      ? decodeRow(inner, entry, at, prefix + key, context)
+      : decodeSection(inner, entry, at, prefix + key, context);
     if (value !== undefined) values[key] = value;
   }
   return values;
@@ -79,13 +79,13 @@ function decodeSection(
   entry: DesignEntry | undefined,
   at: SourcePosition,
   path: string,
-  filling: DecodeContext,
+  context: DecodeContext,
 ) {
   const given = entry?.value;
-  if (entry && given?.kind === "map") return fillSection(section, given.entries, entry.at, path, filling);
+  if (entry && given?.kind === "map") return decodeEntries(section, given.entries, entry.at, path, context);
   if (!entry || !given || (given.kind === "nothing" && mayBeEmpty(section)))
-    return fillSection(section, [], at, path, filling);
-  if (given.kind !== "refused") filling.faults.add(given.at, path, { code: "not-a-section" });
+    return decodeEntries(section, [], at, path, context);
+  if (given.kind !== "refused") context.faults.add(given.at, path, { code: "not-a-section" });
   return undefined;
 }
 
@@ -96,36 +96,36 @@ export function decodeRow(
   entry: DesignEntry | undefined,
   at: SourcePosition,
   path: string,
-  filling: DecodeContext,
+  context: DecodeContext,
 ) {
-  const units = filling.units ?? "mm";
+  const units = context.units ?? "mm";
   if (entry) {
-    filling.rows.add(path);
-    if (entry.value.kind === "refused" || (filling.units === undefined && isLength(row))) return undefined;
+    context.givenPaths.add(path);
+    if (entry.value.kind === "refused" || (context.units === undefined && isLength(row))) return undefined;
     const reading = decodeValue(entry.value, row, units);
     if ("value" in reading) {
-      noteSlip(row, entry.value, reading.value, path, filling);
-      noteOldWord(row, entry.value, reading.value, path, filling);
+      noteSlip(row, entry.value, reading.value, path, context);
+      noteOldWord(row, entry.value, reading.value, path, context);
       return reading.value;
     }
-    filling.faults.add(entry.value.at, path, { ...reading.fault, units });
+    context.faults.add(entry.value.at, path, { ...reading.fault, units });
     return undefined;
   }
-  const ofShop = filling.shop?.get(path);
+  const ofShop = context.shop?.get(path);
   if (ofShop !== undefined) return ofShop as ParameterValue;
-  if ("required" in row && row.required) filling.faults.add(at, path, { code: "missing", units });
-  return defaultIn(row, filling.defaults);
+  if ("required" in row && row.required) context.faults.add(at, path, { code: "missing", units });
+  return defaultIn(row, context.defaults);
 }
 
 /** Only a file's bare lengths are of its unit; plain values are mm. */
-function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
+function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: string, context: DecodeContext): void {
   if (row.kind !== "number" || row.quantity !== "length" || typeof value !== "number" || node.at.line === 0) return;
-  const units = filling.units ?? "mm";
+  const units = context.units ?? "mm";
   const read = node.kind === "number" ? String(node.value) : node.kind === "text" ? node.text : "";
-  if (isUnitSlip(row, read, value, units)) filling.slips.push({ path, at: node.at, read, units });
+  if (isUnitSlip(row, read, value, units)) context.slips.push({ path, at: node.at, read, units });
 }
 
-function noteOldWord(row: Row, node: DesignNode, value: ParameterValue, path: string, filling: DecodeContext): void {
+function noteOldWord(row: Row, node: DesignNode, value: ParameterValue, path: string, context: DecodeContext): void {
   if (row.kind !== "choice" || node.kind !== "text" || node.text === value) return;
-  filling.oldWords.push({ path, at: node.at, read: node.text, value: String(value) });
+  context.oldWords.push({ path, at: node.at, read: node.text, value: String(value) });
 }

@@ -7,7 +7,7 @@ import {
   type DecodeContext,
   type DecodedSection,
   type DecodedValues,
-  fillSection,
+  decodeEntries,
   type OldKey,
   type OldWord,
 } from "./decode-section.ts";
@@ -29,7 +29,7 @@ export type DesignResult =
     }
   | { readonly ok: false; readonly faults: Fault[] };
 
-/** The design that `node`, the shop and the defaults make; `node` is absent where faults were already told. */
+/** The design that `node`, the shop and the defaults make; `node` is absent where the text holds none: its faults are added already. */
 export function decodeDesign(
   node: MapNode | undefined,
   units: Units | "as given",
@@ -37,62 +37,64 @@ export function decodeDesign(
   shop?: DecodedValues,
 ): DesignResult {
   if (!node) return { ok: false, faults: faults.sorted() };
-  const rows = new Set<string>();
+  const givenPaths = new Set<string>();
   const own = decodeUnits(node.entries);
   const [slips, oldWords, formerKeys]: [UnitSlip[], OldWord[], OldKey[]] = [[], [], []];
-  const filling = {
+  const context = {
     units: units === "as given" ? own : units,
     defaults: own ?? "mm",
-    rows,
+    givenPaths,
     slips,
     oldWords,
     formerKeys,
     faults,
     shop,
   };
-  const lists = decodeLists(node.entries, filling);
+  const lists = decodeLists(node.entries, context);
   const { entries, former } = splitFormerKeys(node.entries.filter(({ key }) => !isListName(key)));
-  const design = { ...fillSection(TABLE, entries, node.at, "", filling), ...lists } as unknown as Design;
-  const whole = faults.isEmpty ? addFormerValues(design, former, filling) : design;
+  const design = { ...decodeEntries(TABLE, entries, node.at, "", context), ...lists } as unknown as Design;
+  const whole = faults.isEmpty ? addFormerValues(design, former, context) : design;
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
-  return { ok: true, design: whole, givenPaths: rows, slips, oldWords, formerKeys };
+  return { ok: true, design: whole, givenPaths, slips, oldWords, formerKeys };
 }
 
 /** What a shop file gives; undefined, with the faults added, where it is none. */
 export function decodeShop(node: MapNode | undefined, faults: DesignFaults): DecodedValues | undefined {
   if (!node) return undefined;
   const units = decodeUnits(node.entries);
-  const filling: DecodeContext = {
+  const context: DecodeContext = {
     units,
     defaults: units ?? "mm",
-    rows: new Set(),
+    givenPaths: new Set(),
     slips: [],
     oldWords: [],
     formerKeys: [],
     faults,
   };
-  const lists = decodeLists(node.entries, filling);
+  const lists = decodeLists(node.entries, context);
   const foreign = node.entries.filter(({ key }) => Object.hasOwn(TABLE, key) && !Object.hasOwn(SHOP_TABLE, key));
   for (const { key, at } of foreign) faults.add(at, key, { code: "not-of-a-shop", key });
   const single = node.entries.filter((entry) => !foreign.includes(entry) && !isListName(entry.key));
-  const values = fillSection(SHOP_TABLE, single, node.at, "", filling);
+  const values = decodeEntries(SHOP_TABLE, single, node.at, "", context);
   if (!faults.isEmpty) return undefined;
-  const own = rowsOf(SHOP_TABLE).filter(({ path }) => path !== "units" && filling.rows.has(path));
+  const own = rowsOf(SHOP_TABLE).filter(({ path }) => path !== "units" && context.givenPaths.has(path));
   const given = own.map(({ path }) => [path, valueIn(values, path.split("."))] as const);
-  const givenLists = LIST_NAMES.filter((name) => filling.rows.has(name)).map((name) => [name, lists[name]!] as const);
+  const givenLists = LIST_NAMES.filter((name) => context.givenPaths.has(name)).map(
+    (name) => [name, lists[name]!] as const,
+  );
   return new Map<string, ParameterValue | readonly DecodedSection[]>([...given, ...givenLists]);
 }
 
 const valueIn = (values: DecodedSection, [key = "", ...rest]: string[]): ParameterValue =>
   rest.length > 0 ? valueIn(values[key] as DecodedSection, rest) : (values[key] as ParameterValue);
 
-function decodeLists(entries: readonly DesignEntry[], filling: DecodeContext) {
+function decodeLists(entries: readonly DesignEntry[], context: DecodeContext) {
   const list = (name: ListName): readonly DecodedSection[] => {
     const entry = entries.find(({ key }) => key === name);
-    if (entry) filling.rows.add(name);
-    else return (filling.shop?.get(name) as readonly DecodedSection[] | undefined) ?? [];
-    return decodeList(name, entry.value, filling);
+    if (entry) context.givenPaths.add(name);
+    else return (context.shop?.get(name) as readonly DecodedSection[] | undefined) ?? [];
+    return decodeList(name, entry.value, context);
   };
   return Object.fromEntries(LIST_NAMES.map((name) => [name, list(name)]));
 }

@@ -19,7 +19,7 @@ export type DesignNode =
   | { readonly kind: "nothing"; readonly at: SourcePosition }
   | { readonly kind: "list"; readonly at: SourcePosition; readonly items: readonly DesignNode[] }
   | { readonly kind: "other"; readonly at: SourcePosition; readonly words: string }
-  /** Already reported; nothing more is said about it. */
+  /** Already reported; not reported again. */
   | { readonly kind: "refused"; readonly at: SourcePosition };
 
 export type MapNode = Extract<DesignNode, { kind: "map" }>;

@@ -1,7 +1,7 @@
 // What can be wrong with a design, as data; the sentences are in words/.
 import type { Units } from "../units.ts";
 import type { SyntaxCode } from "../words/text-faults.ts";
-import type { Fault as FaultOf, Faults as FaultsOf, SourceDetail } from "../yaml/fault.ts";
+import type { LocatedFault as FaultOf, Faults as FaultsOf, SourceDetail } from "../yaml/fault.ts";
 import type { YamlFeature } from "../yaml/raw-node.ts";
 
 /** A single value against its row. */

@@ -35,13 +35,13 @@ export function splitFormerKeys(entries: readonly DesignEntry[]): {
 }
 
 /** The design with the values of former keys, counted from the toe end of the cheeks; each is noted. */
-export function addFormerValues(design: Design, former: readonly FormerEntry[], filling: DecodeContext): Design {
+export function addFormerValues(design: Design, former: readonly FormerEntry[], context: DecodeContext): Design {
   const values = former.flatMap(({ entry, key }) => {
     const path = `measured.${key}`;
     const { row } = rowsOf(TABLE).find((each) => each.path === path)!;
-    const value = decodeRow(row, entry, entry.at, path, filling);
+    const value = decodeRow(row, entry, entry.at, path, context);
     if (typeof value !== "number") return [];
-    filling.formerKeys.push({ at: entry.at, key, former: entry.key });
+    context.formerKeys.push({ at: entry.at, key, former: entry.key });
     return [[key, value + design.body.trim / 2] as const];
   });
   if (values.length === 0) return design;

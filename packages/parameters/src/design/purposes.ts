@@ -1,8 +1,9 @@
 // What a plane may be for, and the sizes that the trade gives it. The command and the page offer the same four.
+import { COMMON_PRACTICE } from "../table/index.ts";
 import { PURPOSE_TITLES } from "../words/purposes.ts";
 
 /** Where the sizes come from. */
-export const PURPOSE_SOURCE = "common practice, no published source";
+export const PURPOSE_SOURCE = COMMON_PRACTICE;
 
 export interface PurposeRow {
   readonly title: string;

@@ -1,5 +1,6 @@
 // A first design for a maker to go on from, with comments: short or with every parameter, for what the plane is to do.
 import {
+  commonInches,
   defaultIn,
   isRow,
   LIST_NAMES,
@@ -137,13 +138,9 @@ function lengthText(mm: number, units: Units): string {
 }
 const INCH_STYLE = { units: "in", shop: { smallestFraction: "1/64", bothUnits: "no" } } as const;
 
-/** A proportion as a maker in inches would plan it: to 1/8 in over an inch, to 1/32 over 1/8, to 1/64 over 1/32, else thousandths. */
-function roundToUnit(mm: number, units: Units): number {
-  if (units === "mm") return mm;
-  const size = fromMillimetres(mm, "in");
-  const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : size >= 1 / 32 ? 1 / 64 : 1 / 1000;
-  return toMillimetres(Math.round(size / step) * step, "in");
-}
+/** A proportion in the maker's unit, mm: in inches the common size next to it. */
+const roundToUnit = (mm: number, units: Units): number =>
+  units === "mm" ? mm : toMillimetres(commonInches(fromMillimetres(mm, "in")), "in");
 
 /** Plain where YAML reads it back as the same text. */
 const quoteYaml = (text: string): string =>

@@ -20,9 +20,9 @@ import { readOwnDesign } from "./read.ts";
 const INCH_PLACES = 4; // decimals of an inch that a maker would still write; a length that needs more is written in mm
 
 /**
- * The text with one value set, its key and section added where they are missing. Whether the value is allowed is said by
- * reading the result. Where the file's unit is set to the other, every length that has none of its own is told in the old
- * one, and stays as long as it was.
+ * The text with one value set, its key and section added where they are missing. Reading the result says whether
+ * the value is allowed. Where the file's unit is set to the other, every length without a unit gets the old one written
+ * behind it, and stays as long as it was.
  * @param source a design that readDesign takes
  * @param value mm, degrees or a word, as in a design
  * @throws Error for a path that the table does not have, or a text that readDesign refuses (our bug)

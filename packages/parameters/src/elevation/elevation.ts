@@ -62,7 +62,7 @@ export interface Points {
 
 /**
  * The whole elevation of a design.
- * @see plane geometry: every definition and formula is told beside its figure in `figures`.
+ * @see plane geometry: every definition and formula stands beside its figure in `figures`.
  */
 export function elevation(design: Design): Elevation {
   const frame = frameOf(design);
@@ -116,7 +116,7 @@ export function elevation(design: Design): Elevation {
   };
 }
 
-/** Mouth a third from the toe unless told otherwise: common practice, no published source. */
+/** Mouth a third from the toe by default: common practice, no published source. */
 const MOUTH_SHARE = 1 / 3;
 
 /** Frame of a design: it follows from the design alone, before anything is placed in it. */

@@ -1,6 +1,6 @@
 // What a figure is, in one row: its unit, formula and source, how it is read, when it is felt and when it is spent.
 import { EPSILON } from "@lamplane/geometry";
-import type { Step } from "../table/index.ts";
+import { PLANE_GEOMETRY, type Step } from "../table/index.ts";
 import type { FigureWords } from "../words/figures.ts";
 import type { Elevation } from "./elevation.ts";
 
@@ -46,15 +46,12 @@ export interface Figure extends Pick<FigureRow, "name" | "unit" | "formula" | "h
   readonly value: number;
 }
 
-const GEOMETRY = "plane geometry";
-export const TRADE = "common practice, no published source";
-
 type RowExtra = FigureUse & Partial<Pick<FigureRow, "source">>;
 
 const rowOf =
   (unit: string) =>
   <const Extra extends RowExtra = RowExtra>(formula: string, of: FigureRow["of"], extra?: Extra) =>
-    ({ unit, formula, source: GEOMETRY, of, ...extra }) as FigureFormula & Extra;
+    ({ unit, formula, source: PLANE_GEOMETRY, of, ...extra }) as FigureFormula & Extra;
 
 export const mm = rowOf("mm");
 export const degrees = rowOf("°");

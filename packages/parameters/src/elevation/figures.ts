@@ -1,5 +1,6 @@
 // Every figure, once: what it is, its unit, its formula and source, and how it is read off an elevation.
 import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
+import { COMMON_PRACTICE } from "../table/index.ts";
 import { FIGURE_WORDS } from "../words/figures.ts";
 import { bedLowerEdge, fromToeEnd } from "./blocks.ts";
 import type { Elevation } from "./elevation.ts";
@@ -11,7 +12,6 @@ import {
   type FigureRow,
   mm,
   ratio,
-  TRADE,
   withWords,
 } from "./figure-row.ts";
 import { glueGap, greatestAllowance } from "./glue-gap.ts";
@@ -26,7 +26,7 @@ import { TAPER_FIGURES } from "./taper-figures.ts";
 const ROWS = {
   bedAngle: degrees("β", (e) => e.frame.bedAngle),
   rampAngle: degrees("ρ = 107 − β, or the wear's angle", (e) => e.ramp.angle, {
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   sawBed: degrees("90 − β", (e) => 90 - e.frame.bedAngle, {
     spentAt: "cuts",
@@ -38,7 +38,7 @@ const ROWS = {
   clearanceAngle: degrees("β − taper − τ", (e) => e.frame.faceAngle - e.design.iron.bevel, {
     feltFrom: 0.5,
   }),
-  mouthX: mm("length / 3", (e) => e.frame.mouthX, { source: TRADE }),
+  mouthX: mm("length / 3", (e) => e.frame.mouthX, { source: COMMON_PRACTICE }),
   mouthGrowth: ratio("cot β + cot ρ", mouthGrowth, {
     feltFrom: 0.02,
   }),
@@ -90,7 +90,7 @@ const ROWS = {
     feltFrom: 0.5,
   }),
   wedgeLength: mm("25 mm out of the top", (e) => e.wedgeLength, {
-    source: TRADE,
+    source: COMMON_PRACTICE,
     readingMode: "up",
   }),
   wedgeBelowPin: mm("to the wedge's tip", (e) => e.pinMargins.wedgeBelow),
@@ -113,7 +113,7 @@ const ROWS = {
   }),
   rampRadius: mm("largest that leaves the room wanted", (e) => e.ramp.curve?.radius),
   coreWidth: mm("iron + side clearance", (e) => e.widths.core, {
-    source: TRADE,
+    source: COMMON_PRACTICE,
     readingMode: "up",
   }),
   ...LAYER_FIGURES,
@@ -138,12 +138,12 @@ const ROWS = {
     },
   ),
   billetWidthByRule: mm("iron + 38.1", (e) => (layersOf(e) ? undefined : e.widths.billetByRule), {
-    source: TRADE,
+    source: COMMON_PRACTICE,
     readingMode: "up",
     spentAt: "core",
   }),
   blankLength: mm("length + trim", (e) => e.widths.blankLength, {
-    source: TRADE,
+    source: COMMON_PRACTICE,
     readingMode: "up",
     spentAt: "core",
   }),
@@ -156,11 +156,11 @@ const ROWS = {
   setInToe: mm("half of what the blocks are slid together by", (e) => e.cuts.setInToe, { spentAt: "glue-up" }),
   setInHeel: mm("half of what the blocks are slid together by", (e) => e.cuts.setInHeel, { spentAt: "glue-up" }),
   recessWidth: mm("head + clearance", (e) => e.recess?.width, {
-    source: TRADE,
+    source: COMMON_PRACTICE,
     readingMode: "up",
   }),
   recessDepth: mm("head's height + 1.6", (e) => e.recess?.depth, {
-    source: TRADE,
+    source: COMMON_PRACTICE,
     readingMode: "down",
   }),
   recessFromBedEdge: mm(

@@ -1,6 +1,8 @@
 // Figures of a core glued up from layers; a core in one piece has none of them.
+
+import { COMMON_PRACTICE } from "../table/index.ts";
 import type { Elevation } from "./elevation.ts";
-import { count, mm, TRADE } from "./figure-row.ts";
+import { count, mm } from "./figure-row.ts";
 import { layerPegLength, layerPegWood, layersOf, setBackLayers } from "./layer-shapes.ts";
 import { type Layer, layerThickness } from "./layers.ts";
 
@@ -36,14 +38,14 @@ export const LAYER_FIGURES = {
     "left on the bed of each layer",
     ofLayers((_, e) => e.design.core.allowanceBed),
     {
-      source: TRADE,
+      source: COMMON_PRACTICE,
       spentAt: "bed",
     },
   ),
   layerPegLength: mm(
     "coreWidth − 2",
     ofLayers((_, e) => layerPegLength(e)),
-    { source: TRADE, readingMode: "down", spentAt: "cuts" },
+    { source: COMMON_PRACTICE, readingMode: "down", spentAt: "cuts" },
   ),
   layerPegWood: mm(
     "largest least distance to edges, recess and the other peg",

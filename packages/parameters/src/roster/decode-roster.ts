@@ -37,7 +37,7 @@ export function decodeRosterBoards(
   const decoded = decodeList("boards", boards, {
     units,
     defaults: units,
-    rows: new Set(),
+    givenPaths: new Set(),
     slips: [],
     oldWords: [],
     formerKeys: [],

@@ -1,10 +1,11 @@
 // Each plane's own design file: what the roster sets over the base is set in it, what is measured there stays.
+import { setList } from "../design/carry-shop.ts";
 import { formatParameter } from "../design/parameter-text.ts";
 import { valueAt, withValue } from "../design/path.ts";
 import { readDesign, type ShopAccess } from "../design/read.ts";
 import { removeList } from "../design/value-removal.ts";
 import { setValue } from "../design/value-update.ts";
-import { type Design, rowsOf, TABLE } from "../table/index.ts";
+import { type Design, isListName, LIST_NAMES, rowsOf, TABLE } from "../table/index.ts";
 import { PLANE_FILE } from "../words/plane-file.ts";
 import type { RosterPlane } from "./roster.ts";
 
@@ -38,7 +39,7 @@ export const contradictions = (row: RosterPlane, own: Design, files: { file: str
     return [PLANE_FILE.contradiction({ ...files, line: row.at.line, path, theirs: text(value), own: text(there) })];
   });
 
-/** A parameter that the class sets otherwise in a plane's file than it stood there. */
+/** A parameter, or a list of the shop's, that the class sets otherwise in a plane's file than it stood there; of a list, how long. */
 export interface FileChange {
   readonly path: string;
   readonly from: number | string | undefined;
@@ -63,15 +64,27 @@ export function planeFileText(
   design: Design,
   { base, before, roster, shop }: PlaneFileContext,
 ): DesignText & { readonly changes: readonly FileChange[] } {
-  const changes = changesBetween(before?.design ?? base.design, design);
+  const lists = before ? LISTS_OF_THE_SHOP.filter((name) => !isSameList(before.design[name], design[name])) : [];
+  const changes = [
+    ...changesBetween(before?.design ?? base.design, design),
+    ...lists.map((path) => ({ path, from: before!.design[path].length, to: design[path].length })),
+  ];
   if (before && changes.length === 0) return { ...before, changes };
   const from = before?.text ?? removeList(base.text, "boards");
-  const set = changes.reduce((text, { path, to }) => setValue(text, path, to), from);
+  const set = changes.reduce(
+    (text, { path, to }) => (isListName(path) ? setList(text, path, design[path]) : setValue(text, path, to)),
+    from,
+  );
   const text = before ? set : withHead(set, PLANE_FILE.head({ name: design.name, roster }));
   const read = readDesign(text, "", shop);
   if (!read.ok) throw new Error(`the file of ${design.name} would not read back`);
   return { text, design: read.design, changes: before ? changes : [] };
 }
+
+/** Boards are the class's own. */
+const LISTS_OF_THE_SHOP = LIST_NAMES.filter((name) => name !== "boards");
+
+const isSameList = (a: readonly object[], b: readonly object[]): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 const ROUNDED = 1e-6; // mm: what is written into a file is rounded to it
 

@@ -1,7 +1,6 @@
 // The finished body, the two slopes, the mouth and the sole.
 import { angle, angleOrAuto, choice, length, lengthOrAuto } from "../parameter.ts";
-
-const TRADE = "common practice, no published source";
+import { COMMON_PRACTICE } from "./sources.ts";
 
 export const body = {
   length: length({
@@ -11,7 +10,7 @@ export const body = {
     step: 1,
     name: "plane length",
     help: "Finished length, toe to heel.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   height: length({
     default: 58,
@@ -19,7 +18,7 @@ export const body = {
     max: 150,
     name: "plane height",
     help: "Finished height, trued sole to the highest point of the top.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   cheek: length({
     default: 8,
@@ -27,7 +26,7 @@ export const body = {
     max: 40,
     name: "cheek thickness",
     help: "Finished thickness of each cheek.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   sideClearance: length({
     default: 1.6,
@@ -35,7 +34,7 @@ export const body = {
     max: 10,
     name: "iron side play",
     help: "Core width less iron width.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   trim: length({
     default: 25.4,
@@ -43,7 +42,7 @@ export const body = {
     max: 120,
     name: "waste at ends",
     help: "Length of the blank beyond the finished plane, both ends together.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   outline: choice({
     choices: ["flat", "arched"],
@@ -86,7 +85,7 @@ export const bed = {
     max: 65,
     name: "bed angle",
     help: "Angle of the bed to the sole.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   featherChamfer: length({
     default: 3,
@@ -94,7 +93,7 @@ export const bed = {
     max: 20,
     name: "feather chamfer",
     help: "Height above the sole of the blank at which the feather edge of the bed tip is cut off square. 0 for none.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
 };
 
@@ -105,14 +104,14 @@ export const ramp = {
     auto: "107° less the bed angle; a curved ramp uses its wear angle",
     name: "ramp angle",
     help: "Straight ramp: angle to the sole.",
-    source: "common practice, no published source: 62 for a 45 bed, one degree less for each degree steeper",
+    source: `${COMMON_PRACTICE}: 62 for a 45 bed, one degree less for each degree steeper`,
   }),
   shape: choice({
     choices: ["auto", "straight", "curved"],
     default: "auto",
     name: "ramp shape",
     help: "One straight cut, or a straight wear with a curve above it. auto: straight up to a bed of 50°.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   wearAngle: angle({
     default: 75,
@@ -120,7 +119,7 @@ export const ramp = {
     max: 88,
     name: "wear angle",
     help: "Curved ramp: angle of the straight wear to the sole.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   wearHeight: length({
     default: 6,
@@ -128,7 +127,7 @@ export const ramp = {
     max: 40,
     name: "wear height",
     help: "Curved ramp: height of the wear above the trued sole.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   exitAngle: angle({
     default: 45,
@@ -136,7 +135,7 @@ export const ramp = {
     max: 80,
     name: "exit angle",
     help: "Curved ramp: angle to the sole where the curve ends and the ramp runs on straight.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   radius: lengthOrAuto({
     min: 5,
@@ -157,7 +156,7 @@ export const mouth = {
     auto: "a third of the length",
     name: "mouth from toe",
     help: "From the finished toe to the cutting edge at the trued sole.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   opening: length({
     default: 0.15,
@@ -166,7 +165,7 @@ export const mouth = {
     step: 0.05,
     name: "mouth opening",
     help: "Mouth wanted at the trued sole, cutting edge to ramp.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
 };
 
@@ -177,6 +176,6 @@ export const sole = {
     max: 20,
     name: "sole allowance",
     help: "Wood left under the sole at glue-up, to true the sole and open the mouth.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
 };

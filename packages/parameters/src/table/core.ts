@@ -1,8 +1,6 @@
 // The core glued up from layers that lie side by side across the plane, for boards thinner than the core.
 import { length, lengths } from "../parameter.ts";
-import { SHOP_SOURCE } from "./sources.ts";
-
-const TRADE = "common practice, no published source";
+import { COMMON_PRACTICE, SHOP_SOURCE } from "./sources.ts";
 
 export const core = {
   layers: lengths({
@@ -30,7 +28,7 @@ export const core = {
     max: 3,
     name: "bed allowance",
     help: "Wood left on the bed of each layer, to true the bed once the layers are glued.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   pegDiameter: length({
     default: 6,
@@ -38,7 +36,7 @@ export const core = {
     max: 20,
     name: "layer peg diameter",
     help: "Diameter of the two pegs that line up the layers of each block.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   cornerCutter: length({
     default: 6,
@@ -46,6 +44,6 @@ export const core = {
     max: 20,
     name: "corner cutter diameter",
     help: "Diameter of the drill or cutter that clears the inner corner of the recess in its layers. 0 for a corner cut square.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
 };

@@ -1,6 +1,7 @@
 // One of the router's cutters: what it cuts and how fast it may go.
 import { choice, feed, length, requiredLength, text, turns } from "../parameter.ts";
 import { NAME_PATTERN } from "./name-pattern.ts";
+import { COMMON_PRACTICE } from "./sources.ts";
 
 const MAKER = "the cutter's maker; the router's manual";
 
@@ -73,6 +74,6 @@ export const cutter = {
     max: 2,
     name: "finishing allowance",
     help: "Wood left on the walls by the passes, for one finishing pass at full depth.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
 };

@@ -15,7 +15,7 @@ export function defaultIn<R extends Row>(row: R, units: Units): R["default"] {
  * The size next to a length that a maker in inches would plan, inches: to 1/8 over an inch, to 1/32 over 1/8, to 1/64 over
  * 1/32; under it thousandths, unless a rule shows it, and a tenth of one where a hand's tolerance is that fine.
  */
-function commonInches(size: number): number {
+export function commonInches(size: number): number {
   const step = size > 1 ? 1 / 8 : size > 1 / 8 ? 1 / 32 : 1 / 64;
   const planned = Math.round(size / step) * step;
   if (size >= 1 / 32 || Math.abs(planned - size) < ALIKE * size) return planned;

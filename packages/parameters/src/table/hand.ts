@@ -1,8 +1,8 @@
 // What this maker's hands and shop can hold: each ± is two standard deviations of a normal error; 0 where there is none.
 import { angle, choice, length } from "../parameter.ts";
-import { ownAssumption } from "./sources.ts";
+import { COMMON_PRACTICE, ownAssumption } from "./sources.ts";
 
-const SHOP_PRACTICE = "common practice, no published source; the maker's own trial pieces tell better";
+const SHOP_PRACTICE = `${COMMON_PRACTICE}; the maker's own trial pieces tell better`;
 
 const TRIAL_PIECES = ownAssumption("the maker's own trial pieces tell");
 
@@ -33,7 +33,7 @@ export const hand = {
     default: "contact",
     name: "placing of front block",
     help: "How the front block is placed at glue-up: contact (slid back until it touches the iron, whose edge is clamped above the sole of the blank) or marks (set to its mark).",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   caliper: heldLength(0.02, 1, "caliper reading", "Iron and cap iron thickness as read"),
   sawAngle: heldAngle(0.25, "sawn angle", "Bed and ramp angle as sawn and trued"),
@@ -80,7 +80,7 @@ export const hand = {
     step: 0.001,
     name: "feel of feeler leaves",
     help: "How closely a gap under a straightedge is judged by feel: 19 times in 20 it is off by no more than this.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   mouthWithin: length({
     default: 0.1,

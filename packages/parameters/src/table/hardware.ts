@@ -1,7 +1,6 @@
 // What holds the iron: recess for the cap iron's screw, wedge, cross pin; and the pegs that place the cheeks.
 import { angle, choice, count, length, lengthOrAuto } from "../parameter.ts";
-
-const TRADE = "common practice, no published source";
+import { COMMON_PRACTICE } from "./sources.ts";
 
 export const recess = {
   width: lengthOrAuto({
@@ -10,7 +9,7 @@ export const recess = {
     auto: "screw head diameter plus recess clearance",
     name: "recess width",
     help: "Width of the recess in the bed.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   depth: lengthOrAuto({
     min: 0.5,
@@ -18,7 +17,7 @@ export const recess = {
     auto: "screw head height plus 1.6 mm",
     name: "recess depth",
     help: "Depth of the recess, square to the bed.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   clearance: length({
     default: 3,
@@ -26,7 +25,7 @@ export const recess = {
     max: 20,
     name: "recess clearance",
     help: "Recess width less screw head diameter.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   travel: length({
     default: 6,
@@ -34,7 +33,7 @@ export const recess = {
     max: 40,
     name: "screw head travel",
     help: "How far the screw head may slide below its place while you set the iron.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   cutter: length({
     default: 12.7,
@@ -53,7 +52,7 @@ export const wedge = {
     max: 20,
     name: "wedge angle",
     help: "Angle between the lower and the upper face of the wedge.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   tip: length({
     default: 3,
@@ -61,7 +60,7 @@ export const wedge = {
     max: 20,
     name: "wedge tip thickness",
     help: "Thickness of the wedge at its tip.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   tipFromEdge: length({
     default: 22,
@@ -69,7 +68,7 @@ export const wedge = {
     max: 120,
     name: "wedge tip from edge",
     help: "From the cutting edge up the iron to the wedge tip.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   length: lengthOrAuto({
     min: 20,
@@ -78,7 +77,7 @@ export const wedge = {
     auto: "ends 25 mm above the top, for tapping",
     name: "wedge length",
     help: "Length of the wedge along the iron, tip to butt.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   clearance: length({
     default: 1.6,
@@ -86,7 +85,7 @@ export const wedge = {
     max: 10,
     name: "wedge side play",
     help: "Core width less wedge width.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
 };
 
@@ -96,7 +95,7 @@ export const pin = {
     default: "flatted",
     name: "cross pin section",
     help: "Section of the cross pin: flatted (half round above, square below, flat on the wedge) or round.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   diameter: lengthOrAuto({
     min: 4,
@@ -104,7 +103,7 @@ export const pin = {
     auto: "12.7 mm (1/2 in) where it fits, else two ninths of the height of the body",
     name: "cross pin diameter",
     help: "Diameter of the cross pin; of a flatted pin, its width and depth.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   tenon: lengthOrAuto({
     min: 2,
@@ -112,7 +111,7 @@ export const pin = {
     auto: "9.5 mm (3/8 in) where it fits, else three quarters of the cross pin",
     name: "tenon diameter",
     help: "Diameter of the round tenons on which the cross pin turns.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   height: lengthOrAuto({
     min: 8,
@@ -128,7 +127,7 @@ export const pin = {
     auto: "ends 0.5 mm inside the cheek, so that no tenon stands out when the body shrinks",
     name: "tenon length",
     help: "Length of each tenon.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   tenonClearance: length({
     default: 0.2,
@@ -138,7 +137,7 @@ export const pin = {
     step: 0.05,
     name: "tenon play",
     help: "Diameter of the hole in the cheek less that of the tenon, so that the pin turns freely.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   endClearance: length({
     default: 0.5,
@@ -158,7 +157,7 @@ export const pegs = {
     max: 20,
     name: "peg diameter",
     help: "Diameter of the pegs that locate the cheeks at glue-up.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
   perEnd: count({
     default: 2,
@@ -166,6 +165,6 @@ export const pegs = {
     max: 2,
     name: "pegs at each end",
     help: "Pegs at each end, in the waste that is trimmed off. Two stand one above the other.",
-    source: TRADE,
+    source: COMMON_PRACTICE,
   }),
 };

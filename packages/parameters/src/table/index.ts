@@ -71,7 +71,7 @@ export type Design = ValueOf<typeof TABLE> & ListValues;
 
 export type { ChoiceRow, LengthsRow, ListRow, NumberRow, Quantity, Row, TableSection, TextRow } from "../parameter.ts";
 export { isRow, rowsOf, UNIT_OF } from "../parameter.ts";
-export { defaultIn } from "./default-value.ts";
+export { commonInches, defaultIn } from "./default-value.ts";
 export {
   type BoardEntry,
   type Cutter,
@@ -84,5 +84,5 @@ export {
   type Sheet,
 } from "./lists.ts";
 export type { Measurement } from "./measured.ts";
-export { isAssumption } from "./sources.ts";
+export { COMMON_PRACTICE, isAssumption, PLANE_GEOMETRY } from "./sources.ts";
 export { STEP_NAMES, type Stage, type Step, WORK_AFTER, WORK_STAGES, type WorkStage } from "./step-names.ts";

@@ -1,5 +1,6 @@
 // The iron and the cap iron on its face: what the maker already has, measured with a caliper.
 import { angle, angleOrAuto, length, lengthOrAuto, requiredLength } from "../parameter.ts";
+import { COMMON_PRACTICE } from "./sources.ts";
 
 const CALIPER = "measured on the maker's own iron";
 
@@ -69,7 +70,7 @@ export const iron = {
     max: 45,
     name: "bevel angle",
     help: "Angle of the bevel to the face of the iron. The iron lies bevel down.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
 };
 
@@ -105,7 +106,7 @@ export const capIron = {
     step: 0.05,
     name: "cap iron setback",
     help: "From the cutting edge back to the edge of the cap iron.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   screwHead: {
     diameter: length({

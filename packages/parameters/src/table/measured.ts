@@ -17,8 +17,8 @@ export interface Measurement {
   readonly figure?: string;
   /** Rule by which it is expected, where no figure says it. */
   readonly rule?: string;
-  /** Figure that is no more than this value, once it is read. */
-  readonly tells?: string;
+  /** Figure of the plane that this value is the reading of. */
+  readonly readingOf?: string;
   /** Sources of error that it replaces by that of its reading. */
   readonly errors?: readonly string[];
   /** How well it is read. */
@@ -40,8 +40,8 @@ export interface Measurement {
   readonly times?: number;
   /** Whether nothing is missing where it is not read. */
   readonly isOptional?: true;
-  /** Values that together tell the same, so that this one need not be read. */
-  readonly toldBy?: readonly string[];
+  /** Values that together imply this one, so that it need not be read. */
+  readonly impliedBy?: readonly string[];
 }
 
 const BENCH = "measured at the bench";
@@ -232,10 +232,10 @@ export const measured = {
       at: "sole",
       parameter: "sole.allowance",
       rule: "soleWhereMouthOpens",
-      tells: "soleToTake",
+      readingOf: "soleToTake",
       held: "planing",
       upTo: "standing",
-      toldBy: ["mouthSeen"],
+      impliedBy: ["mouthSeen"],
     },
   ),
   mouthSeen: length(0, 20, "mouth opening", "Mouth opening as read, edge set to the sole as it is.", {
@@ -246,7 +246,7 @@ export const measured = {
     upTo: "planned",
     isTakenAsWanted: true,
     times: 4,
-    toldBy: ["mouthSeenLeft", "mouthSeenRight"],
+    impliedBy: ["mouthSeenLeft", "mouthSeenRight"],
   }),
   mouthSeenLeft: length(
     0,

@@ -1,6 +1,6 @@
 // The router that is steered by a program: how far it goes, where its zero is, how parts are held.
 import { angle, choice, length } from "../parameter.ts";
-import { SHOP_SOURCE } from "./sources.ts";
+import { COMMON_PRACTICE, SHOP_SOURCE } from "./sources.ts";
 
 const travel = (name: string, help: string) =>
   length({
@@ -45,7 +45,7 @@ export const router = {
     default: "conventional",
     name: "cutting direction",
     help: "Which way the cutter goes round: climb (with its teeth) or conventional (against them). Climb wants a machine without play.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   rapidHeight: length({
     default: 6,
@@ -53,7 +53,7 @@ export const router = {
     max: 50,
     name: "rapid height",
     help: "How high over the stock the cutter travels between cuts. Clamps within its way must be lower.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   margin: length({
     default: 20,
@@ -69,7 +69,7 @@ export const router = {
     max: 50,
     name: "web between parts",
     help: "Wood left between the cutter's ways round two parts on one sheet. It carries their tabs.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   through: length({
     default: 0.3,
@@ -77,7 +77,7 @@ export const router = {
     max: 3,
     name: "cut into spoilboard",
     help: "How far a through cut goes into the spoilboard.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   engraving: length({
     default: 0,
@@ -94,7 +94,7 @@ export const router = {
     max: 30,
     name: "ramp-in angle",
     help: "How steeply an end mill goes down into the wood, along its way or round a helix.",
-    source: "common practice, no published source",
+    source: COMMON_PRACTICE,
   }),
   tabs: {
     width: length({
@@ -103,7 +103,7 @@ export const router = {
       max: 50,
       name: "tab width",
       help: "Length of the bridges that hold a part in its stock.",
-      source: "common practice, no published source",
+      source: COMMON_PRACTICE,
     }),
     height: length({
       default: 1.5,
@@ -111,7 +111,7 @@ export const router = {
       max: 20,
       name: "tab height",
       help: "Height of the bridges that hold a part in its stock.",
-      source: "common practice, no published source",
+      source: COMMON_PRACTICE,
     }),
     spacing: length({
       default: 120,
@@ -120,7 +120,7 @@ export const router = {
       step: 5,
       name: "tab spacing",
       help: "Longest way round a part from tab to tab.",
-      source: "common practice, no published source",
+      source: COMMON_PRACTICE,
     }),
   },
 };

@@ -1,6 +1,6 @@
 // The maker's shop: saw, rules, paper and printer.
 import { angle, choice, length } from "../parameter.ts";
-import { SHOP_SOURCE } from "./sources.ts";
+import { COMMON_PRACTICE, SHOP_SOURCE } from "./sources.ts";
 
 export const shop = {
   kerf: length({
@@ -62,7 +62,7 @@ export const shop = {
     max: 70,
     name: "saw swing",
     help: "Furthest angle from square to which the saw swings.",
-    source: "common practice, no published source: many mitre saws stop at 45 to 50",
+    source: `${COMMON_PRACTICE}: many mitre saws stop at 45 to 50`,
   }),
   printer: {
     width: length({

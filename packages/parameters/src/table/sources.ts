@@ -1,4 +1,9 @@
-// Sources that rows of several sections name.
+// Sources that rows of several tables name.
+
+/** What workshops do and no book that we know says. */
+export const COMMON_PRACTICE = "common practice, no published source";
+
+export const PLANE_GEOMETRY = "plane geometry";
 
 export const SHOP_SOURCE = "the maker's own shop";
 

@@ -10,7 +10,7 @@ import {
   temperature,
   text,
 } from "../parameter.ts";
-import { ownAssumption, SHOP_SOURCE } from "./sources.ts";
+import { COMMON_PRACTICE, ownAssumption, SHOP_SOURCE } from "./sources.ts";
 
 const HANDBOOK = "Wood Handbook (FPL-GTR-190, 2010)";
 const ENGINEERING = "engineering estimate, no published table";
@@ -44,7 +44,7 @@ export const wood = {
     step: 5,
     name: "ring angle of body",
     help: "Angle of the growth rings to the sole: 0 flat sawn, 90 quarter sawn.",
-    source: "common practice, no published source: rift or flat sawn reads smoother on the sole",
+    source: `${COMMON_PRACTICE}: rift or flat sawn reads smoother on the sole`,
   }),
   wedgeRings: angleOrAuto({
     min: 0,

@@ -1,4 +1,4 @@
-// Text → numbers with units, at the border only; what is not understood is told with what to write instead.
+// Text → numbers with units, at the border only; what is not understood is answered with what to write instead.
 import type { Quantity } from "../parameter.ts";
 import { NUMBER_FAULT } from "../words/number-faults.ts";
 import { INCH, roundToNanometre, type Units } from "./inch.ts";

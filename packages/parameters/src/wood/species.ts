@@ -1,7 +1,7 @@
 // A species looked up by name, with every value its source gives; what a table lacks stays undefined, never filled in.
 
 import { COEFFICIENTS, SHRINKAGES, STRENGTHS, type StrengthName, type StrengthRow } from "./species-data.ts";
-import { haveSameWords, nearNames } from "./spelling.ts";
+import { haveSameWords, nearestWoodNames } from "./spelling.ts";
 import { TRADE_NAMES } from "./trade-names.ts";
 
 /** How a value came here: read in the source named, written from memory, or computed from another. */
@@ -63,7 +63,7 @@ function lookUpSpecies(name: string): SpeciesLookup {
   const species = TRADE_NAMES.find(([trade]) => haveSameWords(trade, name))?.[1];
   const meant = SPECIES.find((wood) => wood.name === species);
   if (meant) return { found: meant, isTradeName: true };
-  return { nearest: nearNames(name, [...speciesNames(), ...TRADE_NAMES.map(([trade]) => trade)]) };
+  return { nearest: nearestWoodNames(name, [...speciesNames(), ...TRADE_NAMES.map(([trade]) => trade)]) };
 }
 
 /** All species of the tables, in alphabetical order. */

@@ -11,7 +11,7 @@ export function haveSameWords(a: string, b: string): boolean {
 }
 
 /** The names that are near to the one given, best first; none where nothing is, for a far-fetched name helps nobody. */
-export function nearNames(name: string, known: readonly string[]): readonly string[] {
+export function nearestWoodNames(name: string, known: readonly string[]): readonly string[] {
   const words = wordsOf(name);
   if (words.length === 0) return [];
   return known

@@ -12,7 +12,7 @@ export interface FaultDetail {
 }
 
 /** Something that was not understood, with its place. */
-export type Fault<Detail extends FaultDetail> = SourcePosition & {
+export type LocatedFault<Detail extends FaultDetail> = SourcePosition & {
   readonly file: string;
   /** Dotted path of the value; empty for the file as a whole. */
   readonly path: string;
@@ -30,7 +30,7 @@ const MOST = 100; // faults: more than anyone reads at once, and a bound on the 
 
 /** Collects faults. */
 export class Faults<Detail extends FaultDetail> {
-  readonly #found: Fault<Detail | SourceDetail>[] = [];
+  readonly #found: LocatedFault<Detail | SourceDetail>[] = [];
   #beyond = 0;
   readonly #file: string;
 
@@ -47,16 +47,16 @@ export class Faults<Detail extends FaultDetail> {
     else this.#found.push({ file: this.#file, line, column, path: sanitizeForMessage(path), ...detail });
   }
 
-  sorted(): Fault<Detail | SourceDetail>[] {
+  sorted(): LocatedFault<Detail | SourceDetail>[] {
     return this.#withCount(this.#found.toSorted((a, b) => a.line - b.line || a.column - b.column));
   }
 
   /** In the order in which they were added. */
-  asAdded(): Fault<Detail | SourceDetail>[] {
+  asAdded(): LocatedFault<Detail | SourceDetail>[] {
     return this.#withCount([...this.#found]);
   }
 
-  #withCount(faults: Fault<Detail | SourceDetail>[]): Fault<Detail | SourceDetail>[] {
+  #withCount(faults: LocatedFault<Detail | SourceDetail>[]): LocatedFault<Detail | SourceDetail>[] {
     const last = faults.at(-1);
     if (!last || this.#beyond === 0) return faults;
     const { file, line, column } = last;

@@ -1,4 +1,4 @@
-// How deep a YAML text nests, told from its tokens alone: nothing here recurses, so that no text can exhaust the stack.
+// How deep a YAML text nests, counted on its tokens alone: nothing here recurses, so that no text can exhaust the stack.
 // The parser recurses. Past its stack it usually reports, but was seen to end the whole process, so it is asked second.
 import { CST, Lexer } from "yaml";
 

@@ -1,6 +1,6 @@
 // A board with its parts, knots and cuts: its wide face, and below it its edge. Cuts are numbered in the order of sawing.
 
-import type { Board, BoardCuts, Box, Interval } from "@lamplane/bench/boards";
+import type { Board, BoardBox, BoardCuts, Span } from "@lamplane/bench/boards";
 import { BOARDS } from "@lamplane/bench/words";
 import { line, type Point, point, polygon } from "@lamplane/geometry";
 import { formatScale } from "@lamplane/parameters/units";
@@ -45,7 +45,7 @@ export function boardPicture(board: Board, own: BoardCuts, width: number): Pictu
 }
 
 function drawView(marks: Marks, board: Board, { parts, cuts }: BoardCuts, { up, at }: View): void {
-  const rectangle = (along: Interval, rise: Interval) =>
+  const rectangle = (along: Span, rise: Span) =>
     polygon(at(along.from, rise.from), at(along.to, rise.from), at(along.to, rise.to), at(along.from, rise.to));
   const size = up === "y" ? board.width : board.thickness;
   marks.area(SHADES.waste, rectangle({ from: 0, to: board.length }, { from: 0, to: size }));
@@ -75,11 +75,16 @@ function drawView(marks: Marks, board: Board, { parts, cuts }: BoardCuts, { up, 
 }
 
 /** In the middle of a part, moved along it past the letters of parts that lie before or behind it in this view. */
-function letterPlace(box: Box, up: "y" | "z", at: View["at"], before: readonly { readonly box: Box }[]): Point {
+function letterPlace(
+  box: BoardBox,
+  up: "y" | "z",
+  at: View["at"],
+  before: readonly { readonly box: BoardBox }[],
+): Point {
   const behind = before.filter(({ box: other }) => meets(other.x, box.x) && meets(other[up], box[up])).length;
   const along = (box.x.from + box.x.to) / 2 + behind * 0.06 * (box.x.to - box.x.from);
   const middle = at(along, (box[up].from + box[up].to) / 2);
   return point(middle.x, middle.y - 1.1);
 }
 
-const meets = (a: Interval, b: Interval): boolean => a.from < b.to && b.from < a.to;
+const meets = (a: Span, b: Span): boolean => a.from < b.to && b.from < a.to;

@@ -87,7 +87,11 @@ interface NamePlace {
  * Where a block's name stands: in its middle, a third up; in a layered core as clear of the pegs as may be.
  * @param span from where to where the block goes at a height
  */
-export function namePlace(e: Elevation, block: CoreBlock, span: (y: number) => readonly [number, number]): NamePlace {
+export function blockNamePlace(
+  e: Elevation,
+  block: CoreBlock,
+  span: (y: number) => readonly [number, number],
+): NamePlace {
   const placeAt = (share: number, up: number): NamePlace => {
     const y = up * e.design.body.height;
     const [from, to] = span(y);

@@ -21,7 +21,7 @@ import { framePicture } from "../picture/picture-frame.ts";
 import { LAYER_LAYOUT } from "../words/layers.ts";
 import { CORE_LAYOUT } from "../words/layout.ts";
 import { drawCaption, drawTextBlock } from "./caption.ts";
-import { drawLayerMarks, layerCaption, namePlace } from "./core-layers.ts";
+import { blockNamePlace, drawLayerMarks, layerCaption } from "./core-layers.ts";
 import { fittingTextSize } from "./format.ts";
 import { drawOrientationMarks } from "./orientation-marks.ts";
 
@@ -118,8 +118,8 @@ function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const heel = widths.blankLength;
   const at = (cut: Cut, y: number) =>
     pointAlong(line(cut.foot, cut.head), (y + design.sole.allowance) / (high + design.sole.allowance)).x;
-  const front = namePlace(e, "front", (y) => [0, at(ramp, y)]);
-  const behind = namePlace(e, "bed", (y) => [at(bed, y), heel]);
+  const front = blockNamePlace(e, "front", (y) => [0, at(ramp, y)]);
+  const behind = blockNamePlace(e, "bed", (y) => [at(bed, y), heel]);
   drawTextBlock(marks, [CORE_LAYOUT.frontBlock, CORE_LAYOUT.frontSide], front.x, front.room, front.y);
   drawTextBlock(marks, [CORE_LAYOUT.bedBlock, CORE_LAYOUT.bedSide], behind.x, behind.room, behind.y);
   const y = 0.35 * high;

@@ -13,7 +13,7 @@ import { headBlock } from "./blocks/head.ts";
 import { coverBlocks } from "./cover.ts";
 import { printCheckBlock } from "./page-furniture.ts";
 import { FOOT_HEIGHT, type Orientation, PAGE_MARGIN, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
-import { locatePictures, type PrintedSheet, paginatePictures, pieceLabel, type SheetPiece } from "./sheet.ts";
+import { locatePictures, type PicturePiece, type PrintedSheet, paginatePictures, pieceLabel } from "./sheet.ts";
 import { makeTileMarks } from "./tile-marks.ts";
 
 export interface LayoutOptions {
@@ -83,7 +83,7 @@ function drawSheet(pdf: Pdf, { placements }: PrintedSheet, page: Size): void {
 function drawTile(
   pdf: Pdf,
   picture: Picture,
-  { tiling, tile }: NonNullable<SheetPiece["part"]>,
+  { tiling, tile }: NonNullable<PicturePiece["part"]>,
   page: Size,
   left: number,
   top: number,

@@ -48,18 +48,11 @@ export async function routerPdf(
 ): Promise<Uint8Array> {
   const size = pageSize(paper, "portrait");
   const [width, height] = [size.width - 2 * MARGIN, size.height - 2 * MARGIN - HEAD];
-  const { rows, heading } = sheets.notCut;
-  const last: PageBlock[] =
-    rows.length === 0
-      ? []
-      : [
-          headingBlock(heading, width, 4.5),
-          tableBlock(
-            rows.map(([what, why]) => [{ text: what, bold: true }, { text: why }]),
-            [60, width - 60],
-          ),
-        ];
-  const groups = [...sheets.pages.map((page) => pageBlocks(page, width, height)), ...(last.length > 0 ? [last] : [])];
+  const last = notCutBlocks(sheets, width);
+  const groups = [
+    ...sheets.pages.map((page) => setUpPageBlocks(page, width, height)),
+    ...(last.length > 0 ? [last] : []),
+  ];
   const pdf = createPdf({ title: sheets.title, subject: sheets.subject, ...(typefaces ? { typefaces } : {}) });
   const columns = flowBlocks(
     groups.map((blocks) => ({ blocks, startsColumn: true })),
@@ -79,7 +72,8 @@ export async function routerPdf(
   return pdfBytes(pdf);
 }
 
-function pageBlocks(page: SetUpPage, width: number, height: number): PageBlock[] {
+/** All of one set-up, its drawing as large as the height leaves it. */
+export function setUpPageBlocks(page: SetUpPage, width: number, height: number): PageBlock[] {
   const words = [
     headingBlock(page.title, width, 5),
     paragraphBlock(page.files.join(", "), width, { size: SMALL_TEXT_SIZE }),
@@ -97,6 +91,18 @@ function pageBlocks(page: SetUpPage, width: number, height: number): PageBlock[]
     paragraphBlock(page.drawingKey, width, { size: SMALL_TEXT_SIZE }),
   ];
 }
+
+/** What is not cut, and why; nothing where all is. */
+export const notCutBlocks = ({ notCut: { heading, rows } }: RouterSheets, width: number): PageBlock[] =>
+  rows.length === 0
+    ? []
+    : [
+        headingBlock(heading, width, 4.5),
+        tableBlock(
+          rows.map(([what, why]) => [{ text: what, bold: true }, { text: why }]),
+          [60, width - 60],
+        ),
+      ];
 
 function cutterTable(rows: readonly (readonly string[])[], width: number): PageBlock {
   const columns = rows[0]!.length;

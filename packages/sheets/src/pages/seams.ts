@@ -28,14 +28,14 @@ export interface SeamObstacles {
 }
 const NONE: SeamObstacles = { cuts: [], words: [] };
 
-export interface Span {
+export interface SeamSpan {
   readonly from: number;
   readonly length: number;
 }
 
 /** Spans of a length, and how many cuts and marks their seams come too near to. */
 export interface Spans {
-  readonly spans: readonly Span[];
+  readonly spans: readonly SeamSpan[];
   readonly crossings: number;
 }
 

@@ -5,11 +5,11 @@ import { type Orientation, type Paper, printableArea, type Size } from "./paper.
 import { fitsPage, type Tile, type Tiling, tileName, tilePicture } from "./tiling.ts";
 
 /** A picture whole, or one of its tiles with the strips that name its joints; its size is what it takes on a page. */
-export interface SheetPiece extends Size {
+export interface PicturePiece extends Size {
   readonly picture: Picture;
   readonly part?: { readonly tiling: Tiling; readonly tile: Tile };
 }
-export type PrintedSheet = FilledPage<SheetPiece>;
+export type PrintedSheet = FilledPage<PicturePiece>;
 
 /** Pages in the pictures' order: each stands where the first of what lies on it does. */
 export function paginatePictures(pictures: readonly Picture[], paper: Paper): readonly PrintedSheet[] {
@@ -30,7 +30,7 @@ interface TiledSheets {
 const isBetter = (a: TiledSheets, b: TiledSheets): boolean =>
   a.crossings === b.crossings ? a.sheets.length < b.sheets.length : a.crossings < b.crossings;
 
-function splitPicture(picture: Picture, paper: Paper, tiled: Orientation): SheetPiece[] {
+function splitPicture(picture: Picture, paper: Paper, tiled: Orientation): PicturePiece[] {
   const { width, height } = picture;
   const whole = (["portrait", "landscape"] as const).some((turn) => fitsPage(picture, printableArea(paper, turn)));
   if (whole) return [{ picture, width, height }];
@@ -45,7 +45,7 @@ function splitPicture(picture: Picture, paper: Paper, tiled: Orientation): Sheet
 }
 
 /** A picture in a word or two, for a page's head: its name, and its tile's. */
-export const pieceLabel = ({ picture, part }: SheetPiece): string => {
+export const pieceLabel = ({ picture, part }: PicturePiece): string => {
   const name = picture.name.replaceAll("-", " ");
   return part ? `${name} ${tileName(part.tile)}` : name;
 };

@@ -1,4 +1,4 @@
-// A picture on a page of a PDF: its upper left corner at a place in mm from the page's, true to scale unless told otherwise.
+// A picture on a page of a PDF: its upper left corner at a place in mm from the page's, true to scale by default.
 import type { Point, Segment } from "@lamplane/geometry";
 import { pointAlong, pointsEqual, tanDeg } from "@lamplane/geometry";
 import { POINTS_PER_MM } from "@lamplane/parameters/units";

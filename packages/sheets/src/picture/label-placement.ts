@@ -18,7 +18,7 @@ export interface PlacedLabel extends LabelRequest {
 const GRID = 1.5; // mm between the places that are tried
 const GAP = 1; // mm round words that is kept free of other words
 const NEAR = 2.5; // mm: closer than this, words need no leader
-/** Costs in mm of distance: words over a line's sample point, over a point told of, and a leader that runs through words. */
+/** Costs in mm of distance: words over a line's sample point, over a point to be avoided, and a leader that runs through words. */
 const OVER_LINE = 6;
 const OVER_ANCHOR = 60;
 const THROUGH_WORDS = 60;

@@ -41,7 +41,7 @@ export interface TextMark {
 export interface Picture {
   /** Kebab-case, which is also its file's name. */
   readonly name: string;
-  /** What a reader who cannot see it is told. */
+  /** Description for a reader who cannot see it. */
   readonly title: string;
   /** The same at length, where the title says too little. */
   readonly description?: string;

@@ -1,4 +1,4 @@
-// Shares as level bars, each with its name before it and its figure and note behind it; nothing is told by shade alone.
+// Shares as level bars, each with its name before it and its figure and note behind it; nothing depends on shade alone.
 
 import { line, type Point } from "@lamplane/geometry";
 import { formatPercent } from "@lamplane/parameters/units";

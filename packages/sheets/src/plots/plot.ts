@@ -23,11 +23,11 @@ export interface Series {
   /** In the axes' units, left to right; two or more. */
   readonly points: readonly Point[];
   /** How the line is drawn where it is not of one kind all along; stretches of `points`. */
-  readonly drawn?: readonly Stretch[];
+  readonly drawn?: readonly PlotStretch[];
 }
 
 /** A stretch of a line that is drawn in a kind of its own. */
-export interface Stretch {
+export interface PlotStretch {
   readonly line: LineKind;
   readonly points: readonly Point[];
 }

@@ -5,7 +5,7 @@ import type { Units } from "@lamplane/parameters/units";
 import type { Picture } from "../picture/picture.ts";
 import { SHARES } from "../words/plots.ts";
 import { type Axis, lengthAxis, numberAxis } from "./axis.ts";
-import { plotPicture, type Series, type Stretch } from "./plot.ts";
+import { type PlotStretch, plotPicture, type Series } from "./plot.ts";
 import { PLOT_SIZE } from "./plot-frame.ts";
 import type { MarkedPoint } from "./plot-words.ts";
 
@@ -120,7 +120,7 @@ function seriesOf(label: string, points: readonly KnownPoint[], among: boolean):
 }
 
 /** A line's stretches; one that a failing design ends or begins counts as failing. */
-function stretches(points: readonly KnownPoint[]): (Pick<Stretch, "points"> & { fails: boolean })[] {
+function stretches(points: readonly KnownPoint[]): (Pick<PlotStretch, "points"> & { fails: boolean })[] {
   const found: { fails: boolean; points: KnownPoint[] }[] = [];
   for (let i = 1; i < points.length; i++) {
     const [from, to] = [points[i - 1]!, points[i]!];

@@ -36,7 +36,7 @@ export interface NamedPoint {
   readonly point: Point;
 }
 
-/** A drawing under way; places are in the thing's own frame and true size, distances told in mm are of the paper. */
+/** A drawing under way; places are in the thing's own frame and true size, distances in mm are of the paper. */
 export class Sketch {
   readonly marks = new Marks();
   readonly scale: number;

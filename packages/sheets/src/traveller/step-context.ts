@@ -1,4 +1,4 @@
-// Numbers in the maker's words: each figure knows which way it is safe to round, and is told with what it was planned to be.
+// Numbers in the maker's words: each figure knows which way it is safe to round, and comes with what it was planned to be.
 import {
   BENCH_FIGURES,
   type BenchFigureKey,

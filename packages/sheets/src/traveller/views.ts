@@ -20,7 +20,7 @@ export interface PictureRoom {
 /** Where nothing says how much room there is. */
 export const STEP_ROOM: PictureRoom = { width: 186, height: 96 };
 
-export interface View {
+export interface StepView {
   /** Its scale stands behind its name, but for a diagram. */
   readonly name: string;
   readonly draw: (sketch: Sketch) => void;
@@ -40,7 +40,7 @@ const USUALLY_MOST = 2;
 export function composeViews(
   about: Pick<Picture, "name" | "title" | "description">,
   room: PictureRoom,
-  views: readonly View[],
+  views: readonly StepView[],
 ): Picture {
   const drawn = views.map(scaledMarks);
   const arrangements = rowsOf(views.length).map((rows) => fitRows(rows, drawn, room));
@@ -55,7 +55,7 @@ interface ScaledView {
   size(step: number): PictureRoom;
 }
 
-function scaledMarks(view: View): ScaledView {
+function scaledMarks(view: StepView): ScaledView {
   const scales = SCALES.filter((scale) => scale <= (view.most ?? USUALLY_MOST) && scale >= (view.least ?? 0));
   const drawn = new Map<number, { readonly marks: readonly PictureMark[]; readonly size: PictureRoom }>();
   const at = (step: number) => {
@@ -70,7 +70,7 @@ function scaledMarks(view: View): ScaledView {
   return { scales, marks: (step) => at(step).marks, size: (step) => at(step).size };
 }
 
-function drawView({ name, draw, isDiagram }: View, scale: number): readonly PictureMark[] {
+function drawView({ name, draw, isDiagram }: StepView, scale: number): readonly PictureMark[] {
   const sketch = new Sketch(scale);
   draw(sketch);
   const { min, max } = marksBounds(sketch.marks.all);
@@ -172,8 +172,8 @@ function placeRows(
 export const view = (
   name: string,
   draw: (sketch: Sketch) => void,
-  options: Omit<View, "name" | "draw"> = {},
-): View => ({
+  options: Omit<StepView, "name" | "draw"> = {},
+): StepView => ({
   name,
   draw,
   ...options,

@@ -23,15 +23,15 @@ export interface BuildSession {
 
 /** The build that an address asks for: kept here, or new; with none in the address the newest of this device. */
 export function buildFromAddress(hash: string): { kept: KeptBuild; step: string | undefined } {
-  const { beginning } = parseAddress(hash);
+  const { origin } = parseAddress(hash);
   const step = benchStepIn(hash);
   const named =
-    beginning?.kind === "text"
-      ? beginning
-      : beginning?.kind === "followed"
-        ? beginning.copy
-        : beginning && Object.hasOwn(EXAMPLES, beginning.name)
-          ? { name: `${beginning.name}.yaml`, text: EXAMPLES[beginning.name]! }
+    origin?.kind === "text"
+      ? origin
+      : origin?.kind === "followed"
+        ? origin.copy
+        : origin && Object.hasOwn(EXAMPLES, origin.name)
+          ? { name: `${origin.name}.yaml`, text: EXAMPLES[origin.name]! }
           : undefined;
   if (named) return { kept: keptWithText(named.text) ?? newBuild(named.name, named.text), step };
   const newest = keptBuilds()[0];

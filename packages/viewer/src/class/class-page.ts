@@ -12,7 +12,8 @@ import { followClass } from "../state/served-class.ts";
 import { CLASS } from "../words/class.ts";
 import { planeCard } from "./plane-card.ts";
 
-const FILES: readonly ClassFileName[] = ["class.pdf", "class.csv"];
+const FILES: readonly ClassFileName[] = ["class.pdf", "class.csv", "class-sheets.zip"];
+const TYPES = { pdf: "application/pdf", csv: "text/csv", zip: "application/zip" } as const;
 
 export class ClassPage {
   readonly #client: ClassClient = createClassClient();
@@ -21,6 +22,8 @@ export class ClassPage {
   readonly #faults = html("section", { class: "faults", role: "alert", "aria-label": CLASS.faults, hidden: true });
   readonly #body = html("div", { class: "class-body" });
   #files: readonly ClassText[] = keptClass()?.files ?? [];
+  /** How many core widths; the fewest where undefined. */
+  #groups: number | undefined = keptClass()?.groups;
   /** Whether the files are those that `lamplane view` follows. */
   #isFollowed = false;
   /** Of the files that are shown: an answer about others comes too late. */
@@ -74,6 +77,7 @@ export class ClassPage {
       return this.#showFaults([CLASS.unreadable]);
     }
     this.#isFollowed = false;
+    if (read.some(isRoster)) this.#groups = undefined;
     this.#files = read.some(isRoster)
       ? withFiles(
           this.#files.filter((file) => !isRoster(file)),
@@ -89,7 +93,7 @@ export class ClassPage {
     if (this.#files.length === 0) return this.#body.replaceChildren(...invitation());
     this.#status.textContent = CLASS.working;
     try {
-      const view = await this.#client.view(this.#files);
+      const view = await this.#client.view(this.#files, this.#groups);
       if (shown === this.#shown) this.#draw(view);
     } catch (error) {
       this.#showFaults([(error as Error).message]);
@@ -112,13 +116,14 @@ export class ClassPage {
     document.title = `${view.name} · lamplane`;
     this.#status.textContent = view.heading;
     const planes = view.planes.flatMap(({ plane }) => plane?.file.name ?? []);
-    if (!keepClass(this.#files, planes)) this.#showFaults([CLASS.notKept]);
+    if (!keepClass(this.#files, planes, this.#groups)) this.#showFaults([CLASS.notKept]);
     this.#body.replaceChildren(
       html(
         "div",
         { class: "class-about" },
-        linesSection(CLASS.setups, view.setups),
+        this.#setupsSection(view),
         ...(view.boards.length > 0 ? [linesSection(CLASS.boards, view.boards)] : []),
+        ...(view.sheets.length > 0 ? [linesSection(CLASS.sheets, view.sheets)] : []),
         this.#filesSection(view),
       ),
       html("h2", {}, CLASS.planes),
@@ -126,9 +131,32 @@ export class ClassPage {
     );
   }
 
-  #filesSection({ planes }: ClassView): HTMLElement {
+  /** The numbers that the class shares, with a choice of how many core widths. */
+  #setupsSection({ setups, coreWidths: { fewest, most } }: ClassView): HTMLElement {
+    const section = linesSection(CLASS.setups, setups);
+    if (fewest === 0 || fewest === most) return section;
+    const counts = Array.from({ length: most - fewest + 1 }, (_, i) => fewest + i);
+    const choice = html(
+      "select",
+      { id: "core-widths" },
+      ...counts.map((count) => html("option", { value: String(count) }, CLASS.coreWidths({ count, fewest }))),
+    );
+    choice.value = String(Math.min(most, Math.max(fewest, this.#groups ?? fewest)));
+    choice.addEventListener("change", () => {
+      const count = Number(choice.value);
+      this.#groups = count === fewest ? undefined : count;
+      void this.#show();
+    });
+    section.append(
+      html("label", { for: "core-widths", title: CLASS.coreWidthsHelp }, CLASS.coreWidthsLabel, " ", choice),
+    );
+    return section;
+  }
+
+  #filesSection({ planes, sheets }: ClassView): HTMLElement {
     const status = html("p", { role: "status" });
-    const buttons = FILES.map((file) => commandButton(file, () => void this.#save(file, status)));
+    const files = FILES.filter((file) => file !== "class-sheets.zip" || sheets.length > 0);
+    const buttons = files.map((file) => commandButton(file, () => void this.#save(file, status)));
     const hasPlanes = planes.some(({ plane }) => plane);
     for (const button of buttons) button.disabled = !hasPlanes;
     return html(
@@ -136,6 +164,7 @@ export class ClassPage {
       { class: "class-files" },
       html("h2", {}, CLASS.files),
       html("p", {}, CLASS.filesHelp),
+      ...(sheets.length > 0 ? [html("p", {}, CLASS.sheetsHelp)] : []),
       html("p", { class: "class-file-buttons" }, ...buttons),
       status,
     );
@@ -144,8 +173,8 @@ export class ClassPage {
   async #save(file: ClassFileName, status: HTMLElement): Promise<void> {
     status.textContent = CLASS.making;
     try {
-      const bytes = await this.#client.file(this.#files, file);
-      saveBlob(file, new Blob([bytes], { type: file.endsWith(".pdf") ? "application/pdf" : "text/csv" }));
+      const bytes = await this.#client.file(this.#files, file, this.#groups);
+      saveBlob(file, new Blob([bytes], { type: TYPES[file.slice(-3) as keyof typeof TYPES] }));
       status.textContent = "";
     } catch (error) {
       status.textContent = (error as Error).message;

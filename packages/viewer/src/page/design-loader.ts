@@ -34,7 +34,7 @@ export class DesignLoader {
   #read: SentText | undefined;
   #begun = 0;
   #base = 0;
-  #beginning: DesignOrigin | undefined;
+  #origin: DesignOrigin | undefined;
   /** A base that stands in for a file that is not as it was read. */
   #keptBase: number | undefined;
   #fileIsRefused = false;
@@ -48,9 +48,9 @@ export class DesignLoader {
     return this.#base;
   }
 
-  /** Whether a design's beginning is that text, and no other that is still being read. */
-  isLoadedFrom(beginning: DesignOrigin): boolean {
-    return beginning === this.#beginning;
+  /** Whether a design's origin is that text, and no other that is still being read. */
+  isLoadedFrom(origin: DesignOrigin): boolean {
+    return origin === this.#origin;
   }
 
   /** Whether the followed file is another than the sheet shows, so that nothing may be written over it. */
@@ -59,28 +59,28 @@ export class DesignLoader {
   }
 
   get fileName(): string {
-    const { beginning } = this.#context.store.now();
-    if (beginning.kind === "followed") return this.#context.followed!.name;
-    return beginning.kind === "example" ? `${beginning.name}.yaml` : beginning.name;
+    const { origin } = this.#context.store.now();
+    if (origin.kind === "followed") return this.#context.followed!.name;
+    return origin.kind === "example" ? `${origin.name}.yaml` : origin.name;
   }
 
   /** Opens the text in which the design begins. */
   async begin(): Promise<void> {
     const { store, followed } = this.#context;
-    const { beginning } = store.now();
+    const { origin } = store.now();
     this.#begun += 1;
     const begun = this.#begun;
     const read: FollowedText | undefined =
-      beginning.kind === "text"
-        ? beginning
-        : beginning.kind === "example"
-          ? { text: EXAMPLES[beginning.name]! }
+      origin.kind === "text"
+        ? origin
+        : origin.kind === "example"
+          ? { text: EXAMPLES[origin.name]! }
           : await followed!.text();
     if (begun !== this.#begun) return; // the newest is opened
     if (read === undefined) return this.#goOnWithFile([]);
-    if (beginning.kind === "followed")
+    if (origin.kind === "followed")
       store.keepFollowed(read.shop ? undefined : { name: followed!.name, text: read.text });
-    this.#send(read, beginning.kind === "followed");
+    this.#send(read, origin.kind === "followed");
   }
 
   /** A text is a design. */
@@ -102,7 +102,7 @@ export class DesignLoader {
 
   /** The followed file cannot be had now; what was read of it before is drawn all the same. */
   lost(words: readonly string[]): void {
-    if (this.#context.store.now().beginning.kind !== "followed") return;
+    if (this.#context.store.now().origin.kind !== "followed") return;
     this.#refuse(words);
     if (this.#sent.some(({ base, isFile }) => isFile && base === this.#base)) this.#keptBase = this.#base;
     else this.#goOnWithFile(words);
@@ -123,7 +123,7 @@ export class DesignLoader {
 
   #send({ text, shop }: FollowedText, isFile: boolean): void {
     this.#base += 1;
-    this.#beginning = this.#context.store.now().beginning;
+    this.#origin = this.#context.store.now().origin;
     this.#sent = [...this.#sent, { base: this.#base, text, shop, isFile }];
     this.#context.engine.open(this.#base, text, this.fileName, shop);
     this.#context.requestSheet();

@@ -7,7 +7,7 @@ import { COMMANDS, DOWNLOADS, WHOLE_PACK } from "../words/page.ts";
 
 export interface Downloads {
   readonly element: HTMLElement;
-  /** Makes the whole pack, and what is said meanwhile. */
+  /** Makes the whole pack, and shows how far it is. */
   readonly whole: HTMLElement;
 }
 

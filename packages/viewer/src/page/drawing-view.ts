@@ -1,7 +1,7 @@
 // Everything that stands on the sheet, drawn from what the worker responds. Each redraw is timed.
 import { FIRST_SHOWN, type StageName } from "../protocol/build-steps.ts";
 import type { WorkerResponse } from "../protocol/messages.ts";
-import type { FigureWords, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
+import type { FigureDescription, Guide, RemediedFinding, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { RAMP_KIND } from "../words/page.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
 import type { SheetParts } from "./sheet-parts.ts";
@@ -25,7 +25,7 @@ function rampKind({ views }: SheetPlane): keyof typeof RAMP_KIND | undefined {
 export class DrawingView {
   readonly #parts: SheetParts;
   readonly #timer: LatencyTimer;
-  #figures: Readonly<Record<string, FigureWords>> = {};
+  #figures: Readonly<Record<string, FigureDescription>> = {};
   #cures: { readonly findings: readonly RemediedFinding[]; readonly requestId: number } | undefined;
   #plane: SheetPlane | undefined;
   /** Whether the steps are gone through: then the plane at work is one of them. */
@@ -38,7 +38,7 @@ export class DrawingView {
     this.#timer = timer;
   }
 
-  get figures(): Readonly<Record<string, FigureWords>> {
+  get figures(): Readonly<Record<string, FigureDescription>> {
     return this.#figures;
   }
 
@@ -47,7 +47,7 @@ export class DrawingView {
     return this.#plane;
   }
 
-  setFigureWords(figures: Readonly<Record<string, FigureWords>>): void {
+  setFigureWords(figures: Readonly<Record<string, FigureDescription>>): void {
     this.#figures = figures;
   }
 
@@ -68,7 +68,7 @@ export class DrawingView {
     const isSame = last?.design.name === next.design.name;
     if (isSame && last.design.bed.angle === next.design.bed.angle) return;
     const [was, is] = [last && rampKind(last), rampKind(next)];
-    if (isSame && was === is && this.isDragging) return; // it is said until the hand lets go
+    if (isSame && was === is && this.isDragging) return; // the words stay until the hand lets go
     this.#parts.notes.announce(isSame && was && is && was !== is ? RAMP_KIND[is] : "");
   }
 

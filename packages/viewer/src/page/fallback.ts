@@ -13,7 +13,7 @@ interface FallbackContext {
   readonly available: AvailableOrigins;
 }
 
-type Drawn = Pick<SheetState, "beginning" | "changes">;
+type Drawn = Pick<SheetState, "origin" | "changes">;
 
 export class Fallback {
   readonly #context: FallbackContext;
@@ -35,7 +35,7 @@ export class Fallback {
     this.#context.faults.showActionFaults(this.#leftOut);
   }
 
-  /** Something else is done: what was said of the last action goes. */
+  /** Something else is done: the words about the last action go. */
   clear(): void {
     this.#leftOut = [];
     this.#context.faults.showActionFaults([]);
@@ -50,26 +50,26 @@ export class Fallback {
   textRefused({ base, faults }: TextRefusedResponse, loader: DesignLoader): void {
     if (base !== loader.base) return;
     const words = faultTexts(faults);
-    if (this.#context.store.now().beginning.kind === "followed") loader.refused(words);
+    if (this.#context.store.now().origin.kind === "followed") loader.refused(words);
     else this.#restore(this.#lastDrawn ?? this.#first(), words);
   }
 
   /** Changes that the table does not allow are taken back; where none of them is at fault, all that was not drawn. */
   changesRefused({ faults }: RefusedResponse): void {
-    const { beginning, changes } = this.#context.store.now();
+    const { origin, changes } = this.#context.store.now();
     const sound = new Map([...changes].filter(([path]) => !faults.some((fault) => fault.path === path)));
     const isSounder = sound.size < changes.size;
-    this.#restore(isSounder ? { beginning, changes: sound } : (this.#lastDrawn ?? this.#first()), faultTexts(faults));
+    this.#restore(isSounder ? { origin, changes: sound } : (this.#lastDrawn ?? this.#first()), faultTexts(faults));
   }
 
   #first(): Drawn {
-    const beginning: DesignOrigin = initialOrigin(undefined, this.#context.available);
-    return { beginning, changes: new Map() };
+    const origin: DesignOrigin = initialOrigin(undefined, this.#context.available);
+    return { origin, changes: new Map() };
   }
 
-  #restore({ beginning, changes }: Drawn, words: readonly string[]) {
+  #restore({ origin, changes }: Drawn, words: readonly string[]) {
     const leftOut = this.#leftOut;
-    this.#context.store.retract(beginning, changes);
+    this.#context.store.retract(origin, changes);
     this.#leftOut = leftOut;
     this.#context.faults.showActionFaults([...leftOut, ...words]);
   }

@@ -1,4 +1,4 @@
-// Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is said in words.
+// Design files of the maker: opened, saved, written back into the file that the sheet follows. What fails is reported.
 
 import { saveText } from "../save-file.ts";
 import { CLASS_ADDRESS, followedName } from "../state/address.ts";
@@ -52,14 +52,14 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
   }
 
   async function backToClass() {
-    const { beginning, changes } = store.now();
-    if (followed && beginning.kind === "followed" && changes.size > 0 && changes !== left) {
+    const { origin, changes } = store.now();
+    if (followed && origin.kind === "followed" && changes.size > 0 && changes !== left) {
       left = changes;
       return say(CLASS.unwritten);
     }
     const kept = keptClass();
     if (kept?.planes.includes(loader.fileName))
-      keepClass(withFiles(kept.files, [{ name: loader.fileName, text: await text() }]), kept.planes);
+      keepClass(withFiles(kept.files, [{ name: loader.fileName, text: await text() }]), kept.planes, kept.groups);
     location.hash = CLASS_ADDRESS;
   }
 
@@ -67,10 +67,10 @@ export function createFileActions({ store, loader, followed, text, ownText, say,
     if (loader.fileIsRefused) return say(FOLLOWED.unreadable);
     const written = store.now().changes;
     const isWritten = await followed?.writeBack({ changes: [...written], text: ownText });
-    const { beginning, changes } = store.now();
-    if (!isWritten || beginning.kind !== "followed") return;
+    const { origin, changes } = store.now();
+    if (!isWritten || origin.kind !== "followed") return;
     const since = [...changes].filter(([path, value]) => !(written.has(path) && written.get(path) === value));
-    const name = followedName({ beginning });
+    const name = followedName({ origin });
     store.begin({ kind: "followed", ...(name === undefined ? {} : { name }) }, since);
   }
 

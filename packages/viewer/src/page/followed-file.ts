@@ -68,7 +68,7 @@ export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile
     isGone = true;
   });
   events.addEventListener("open", () => {
-    if (isGone) changed(); // what changed meanwhile was told to nobody
+    if (isGone) changed(); // no word came of what changed meanwhile
     isGone = false;
   });
   return {

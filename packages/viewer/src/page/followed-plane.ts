@@ -1,7 +1,7 @@
 // A plane of the class that `lamplane view` follows: its design as the class makes it, and the way back into its row and its own file.
 
 import type { ClassText, ClassView } from "../protocol/class-view.ts";
-import { keepClass } from "../state/kept-class.ts";
+import { keepClass, keptClass } from "../state/kept-class.ts";
 import { classToken, fetchClass, servedRoster } from "../state/served-class.ts";
 import { CLASS } from "../words/class.ts";
 import { FOLLOWED } from "../words/page.ts";
@@ -16,7 +16,7 @@ const versionsOf = (files: readonly ClassText[]): Versions => files.map(({ name,
 
 interface ClassReader {
   /** The class that some files make. */
-  view(files: readonly ClassText[]): Promise<ClassView>;
+  view(files: readonly ClassText[], groups?: number): Promise<ClassView>;
 }
 
 /** @param name of the plane's file */
@@ -52,7 +52,7 @@ export function followPlane(
     isSilent = true;
   });
   events.addEventListener("open", () => {
-    if (isSilent) changed(); // what changed meanwhile was told to nobody
+    if (isSilent) changed(); // no word came of what changed meanwhile
     isSilent = false;
   });
 
@@ -66,13 +66,15 @@ export function followPlane(
       if ("lost" in now) return gone(now.lost);
       const versions = versionsOf(now.files);
       fetched = versions;
-      const view = await classReader.view(now.files);
+      const groups = keptClass()?.groups;
+      const view = await classReader.view(now.files, groups);
       if (ownId !== requestId) return undefined;
       const found = planeIn(view, name);
       if ("why" in found) return gone(found.why ?? CLASS.noPlane({ roster, plane }));
       keepClass(
         now.files,
         view.planes.flatMap((card) => card.plane?.file.name ?? []),
+        groups,
       );
       const { file, shop } = found;
       read = { versions, text: file.text };

@@ -4,12 +4,12 @@ import { rowAt } from "@lamplane/parameters/design";
 import { defaultIn, UNIT_OF } from "@lamplane/parameters/table";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
-import type { FigureWords, SheetPlane } from "../protocol/sheet-data.ts";
+import type { FigureDescription, SheetPlane } from "../protocol/sheet-data.ts";
 import { figureName, limitsText, parameterName } from "../state/format.ts";
 import { HINT } from "../words/page.ts";
 
 export interface HintSource {
-  readonly figures: () => Readonly<Record<string, FigureWords>>;
+  readonly figures: () => Readonly<Record<string, FigureDescription>>;
   readonly plane: () => SheetPlane | undefined;
 }
 
@@ -51,7 +51,7 @@ function fillCard(
   card: HTMLElement,
   target: HTMLElement,
   plane: SheetPlane,
-  figures: Readonly<Record<string, FigureWords>>,
+  figures: Readonly<Record<string, FigureDescription>>,
 ) {
   const style = plane.design;
   const path = target.dataset.parameter;
@@ -89,7 +89,7 @@ function parameterLines(path: string, style: LengthStyle): Node[] {
 
 function figureLines(
   key: string,
-  { help, formula, source, unit }: FigureWords,
+  { help, formula, source, unit }: FigureDescription,
   plane: SheetPlane,
   style: LengthStyle,
 ): Node[] {

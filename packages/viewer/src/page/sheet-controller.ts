@@ -51,7 +51,7 @@ export class SheetController {
     const start = parseAddress(location.hash);
     this.#followed = this.#follow(start);
     this.#available = { examples: Object.keys(EXAMPLES), follows: this.#followed !== undefined };
-    this.#store = createStore({ ...start, beginning: initialOrigin(start.beginning, this.#available) });
+    this.#store = createStore({ ...start, origin: initialOrigin(start.origin, this.#available) });
     this.#parts = this.#createParts(page);
     this.#fallback = new Fallback({ store: this.#store, faults: this.#parts.faults, available: this.#available });
     this.#drawing = new DrawingView(this.#parts, this.#timer);
@@ -79,15 +79,15 @@ export class SheetController {
   }
 
   begin(): void {
-    const { beginning } = this.#store.now();
-    this.#parts.toolbar.mark(beginning.kind === "example" ? beginning.name : undefined);
+    const { origin } = this.#store.now();
+    this.#parts.toolbar.mark(origin.kind === "example" ? origin.name : undefined);
     this.#loader.begin();
   }
 
-  #stateChanged(what: "design" | "stage" | "beginning", holding: boolean) {
+  #stateChanged(what: "design" | "stage" | "origin", holding: boolean) {
     this.#drawing.isDragging = holding;
     this.#fallback.clear();
-    if (what === "beginning") this.begin();
+    if (what === "origin") this.begin();
     else this.#requestSheet();
   }
 
@@ -175,16 +175,16 @@ export class SheetController {
   }
 
   #goToAddress(address: AddressState) {
-    this.#store.begin(initialOrigin(address.beginning, this.#available), address.changes, address.stage);
+    this.#store.begin(initialOrigin(address.origin, this.#available), address.changes, address.stage);
     this.#fallback.reportAddress(address);
   }
 
   #requestSheet() {
-    const { changes, beginning, stage } = this.#store.now();
+    const { changes, origin, stage } = this.#store.now();
     const { back, forth } = this.#store.ways();
     this.#parts.toolbar.showWays(back, forth);
     this.#drawing.layOutFor(stage);
-    this.#parts.toolbar.follow(beginning.kind === "followed" ? this.#followed : undefined, changes.size > 0);
+    this.#parts.toolbar.follow(origin.kind === "followed" ? this.#followed : undefined, changes.size > 0);
     this.#plottedWidth = this.#plotWidth();
     const step = this.#parts.steps.pictureWidth() ?? STEP_ROOM.width;
     this.#requestId = this.#engine.show(this.#designQuery(), { plots: this.#plottedWidth, step });
@@ -228,7 +228,7 @@ export class SheetController {
     plane: (response) => {
       this.#drawnRequestId = response.requestId;
       const held = this.#store.now();
-      if (this.#isLatest(response) && this.#loader.isLoadedFrom(held.beginning)) this.#fallback.keep(held);
+      if (this.#isLatest(response) && this.#loader.isLoadedFrom(held.origin)) this.#fallback.keep(held);
       this.#drawing.drawPlane(response.plane, response.requestId);
     },
     words: ({ words, requestId }) => this.#drawing.showWords(words, this.#store.now().stage, requestId),

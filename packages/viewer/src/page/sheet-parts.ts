@@ -1,4 +1,4 @@
-// Every part of the sheet, made and laid out once; the controller in `sheet.ts` fills them.
+// Every part of the sheet, made and laid out once; `SheetController` fills them.
 import type { Cure } from "@lamplane/bench/checks";
 import { type BodyField, createBodyField } from "../body/body-field.ts";
 import { html } from "../elements.ts";

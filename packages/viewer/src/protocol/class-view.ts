@@ -2,7 +2,7 @@
 import type { StripDrawing } from "./sheet-data.ts";
 
 /** The class's own files, as the command writes them. */
-export type ClassFileName = "class.pdf" | "class.csv";
+export type ClassFileName = "class.pdf" | "class.csv" | "class-sheets.zip";
 
 /** A file of a class: the roster, its base design, the shop file, a plane's own. */
 export interface ClassText {
@@ -19,6 +19,8 @@ export interface ClassRequest {
   readonly files: readonly ClassText[];
   /** One of the class's files; the class itself where absent. */
   readonly file?: ClassFileName;
+  /** How many core widths; the fewest where absent. */
+  readonly groups?: number | undefined;
 }
 
 export type ClassResponse =
@@ -62,6 +64,10 @@ export interface ClassView {
   readonly heading: string;
   /** The numbers that the class shares, a line each. */
   readonly setups: readonly string[];
+  /** How many core widths there may be. */
+  readonly coreWidths: { readonly fewest: number; readonly most: number };
+  /** What lies on the shop's sheets, a line each; empty where it has none. */
+  readonly sheets: readonly string[];
   /** What comes out of the boards, a line each; empty without boards. */
   readonly boards: readonly string[];
   readonly planes: readonly PlaneCard[];

@@ -5,7 +5,7 @@ import type { BodyInfo, PartMesh } from "./body-data.ts";
 import type { StageName } from "./build-steps.ts";
 import type { MouthFilm } from "./mouth-film.ts";
 import type {
-  FigureWords,
+  FigureDescription,
   Guide,
   ParameterChange,
   Plots,
@@ -43,7 +43,7 @@ export type WrittenForm = "own" | "carried" | "short";
 
 /** Asks for the text with the changes in it. */
 interface WrittenRequest extends DesignRequest<"written"> {
-  /** As its maker keeps it, where nothing is said. */
+  /** As its maker keeps it by default. */
   readonly form?: WrittenForm;
 }
 
@@ -98,7 +98,7 @@ export type WorkerResponse =
 
 /** A worker that has started; its number is `UNREQUESTED`. */
 interface ReadyResponse extends Message<"ready"> {
-  readonly figures: Readonly<Record<string, FigureWords>>;
+  readonly figures: Readonly<Record<string, FigureDescription>>;
 }
 
 /** A text is a design. */

@@ -65,14 +65,14 @@ export interface BenchStep {
   }[];
 }
 
-export interface FigureWords {
+export interface FigureDescription {
   readonly unit: string;
   readonly formula: string;
   readonly help: string;
   readonly source: string;
 }
 
-/** What is said of the steps of the job that lead to a step of the strip, with its picture. */
+/** The traveller's steps that lead to a step of the strip, with its picture. */
 export interface Guide {
   readonly stage: StageName;
   readonly picture: Picture | undefined;

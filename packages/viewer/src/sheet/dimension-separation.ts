@@ -1,7 +1,7 @@
 // Where each number stands: of the places it may take, the one that covers nothing, as near as can be to where it would like to be.
 import type { Dimension, DimensionShape, SheetPoint } from "../protocol/view.ts";
 import type { LaidDimension } from "./layout.ts";
-import { boxesOverlap, lengthWithin, type NumberBox, type Stretch } from "./obstacles.ts";
+import { lengthWithin, type NumberBox, numberBoxesOverlap, type Stretch } from "./obstacles.ts";
 
 const SLACK = 2; // px beyond the field's edge: widths are reckoned a little too large
 const CLEAR = 3; // px between a number and an outline: its halo, and that widths are reckoned
@@ -91,7 +91,7 @@ function placeCost(
   { boxes, strokes }: Known,
 ): number {
   const box = boxOf(dimension, laid);
-  const overlaps = [...boxes, ...grips].filter((other) => boxesOverlap(box, other)).length;
+  const overlaps = [...boxes, ...grips].filter((other) => numberBoxesOverlap(box, other)).length;
   const out =
     overrun(box.left, box.right, width) + overrun(box.top, box.bottom, height) + arcOverrun(dimension, laid, width);
   const clear = { left: box.left - CLEAR, right: box.right + CLEAR, top: box.top - CLEAR, bottom: box.bottom + CLEAR };

@@ -24,7 +24,7 @@ export function outlineStretches(view: View, scale: Scale): Stretch[] {
   });
 }
 
-export const boxesOverlap = (a: NumberBox, b: NumberBox): boolean =>
+export const numberBoxesOverlap = (a: NumberBox, b: NumberBox): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /** Px of a stretch within a box: 0 where it passes by. @see Liang and Barsky, line clipping */

@@ -22,7 +22,7 @@ export interface NamedText {
 }
 
 export interface AddressState {
-  readonly beginning: DesignOrigin | undefined;
+  readonly origin: DesignOrigin | undefined;
   readonly changes: readonly ParameterChange[];
   readonly stage: StageName;
   /** What else stands in the address and was left out, in words. */
@@ -39,7 +39,7 @@ const UNNAMED = "shared.yaml";
 /** Characters of someone's text that are shown back. */
 const LONGEST_QUOTE = 40;
 
-/** @returns undefined for the beginning where the address has none, or one that is spoiled */
+/** @returns undefined for the origin where the address has none, or one that is spoiled */
 export function parseAddress(hash: string): AddressState {
   const given = new URLSearchParams(hash.replace(/^#/, ""));
   const rows = rowsOf(TABLE);
@@ -54,16 +54,16 @@ export function parseAddress(hash: string): AddressState {
     return [[path, value]];
   });
   const known = new Set([...OWN_KEYS, ...rows.map(({ path }) => path)]);
-  const beginning = parseOrigin(given);
+  const origin = parseOrigin(given);
   const leftOut = [...new Set(given.keys())]
     .filter((key) => !known.has(key))
     .map((key) => ADDRESS.noParameter(quoteForMessage(key)));
   const at = given.get("at");
   if (at !== null && stageNamed(at) === undefined)
     leftOut.push(ADDRESS.noStep({ step: quoteForMessage(at), shown: stage }));
-  if (given.has("text") && beginning?.kind !== "text" && !(beginning?.kind === "followed" && beginning.copy))
+  if (given.has("text") && origin?.kind !== "text" && !(origin?.kind === "followed" && origin.copy))
     leftOut.push(ADDRESS.unreadable);
-  return { beginning, changes, stage, leftOut };
+  return { origin, changes, stage, leftOut };
 }
 
 /** Someone's text on one line of a message. */
@@ -85,24 +85,24 @@ function parseOrigin(given: URLSearchParams): DesignOrigin | undefined {
   return from === null ? undefined : { kind: "example", name: from };
 }
 
-export function formatAddress({ beginning, changes, stage }: Omit<AddressState, "leftOut">): string {
+export function formatAddress({ origin, changes, stage }: Omit<AddressState, "leftOut">): string {
   const parts = new URLSearchParams();
-  const own = ownText(beginning);
+  const own = ownText(origin);
   const packed = own && packText(own.text);
-  if (beginning?.kind === "followed") {
+  if (origin?.kind === "followed") {
     parts.set("from", "file");
-    const name = isShortEnough(packed) ? own!.name : beginning.name;
+    const name = isShortEnough(packed) ? own!.name : origin.name;
     if (name !== undefined) parts.set("file", name);
-  } else if (beginning) parts.set("from", beginning.name);
+  } else if (origin) parts.set("from", origin.name);
   for (const [path, value] of changes) parts.set(path, value === undefined ? "" : String(value));
   if (stage !== FIRST_SHOWN) parts.set("at", stage);
-  if (packed && (beginning?.kind === "text" || isShortEnough(packed))) parts.set("text", packed);
+  if (packed && (origin?.kind === "text" || isShortEnough(packed))) parts.set("text", packed);
   return `#${parts.toString()}`;
 }
 
 /** Name of the followed file that an address asks for. */
-export const followedName = ({ beginning }: Pick<AddressState, "beginning">): string | undefined =>
-  beginning?.kind === "followed" ? (beginning.copy?.name ?? beginning.name) : undefined;
+export const followedName = ({ origin }: Pick<AddressState, "origin">): string | undefined =>
+  origin?.kind === "followed" ? (origin.copy?.name ?? origin.name) : undefined;
 
 const isShortEnough = (packed: string | undefined): boolean => packed !== undefined && packed.length <= LONGEST;
 
@@ -125,18 +125,18 @@ export function formatBenchAddress(build: NamedText, step?: string): string {
 export const benchStepIn = (hash: string): string | undefined =>
   new URLSearchParams(hash.replace(/^#/, "")).get("step") ?? undefined;
 
-const ownText = (beginning: DesignOrigin | undefined): NamedText | undefined =>
-  beginning?.kind === "text" ? beginning : beginning?.kind === "followed" ? beginning.copy : undefined;
+const ownText = (origin: DesignOrigin | undefined): NamedText | undefined =>
+  origin?.kind === "text" ? origin : origin?.kind === "followed" ? origin.copy : undefined;
 
 /** From # on, the address of a whole design file at a step; undefined where the text is longer than any address holds. */
 export function designAddress({ name, text }: NamedText, stage: StageName): string | undefined {
   if (!isShortEnough(packText(text))) return undefined;
-  return formatAddress({ beginning: { kind: "text", name, text }, changes: [], stage });
+  return formatAddress({ origin: { kind: "text", name, text }, changes: [], stage });
 }
 
 /** From # on, the address of one plane of the class that `lamplane view` follows. @param name of the plane's file */
 export const followedPlaneAddress = (name: string): string =>
-  formatAddress({ beginning: { kind: "followed", name }, changes: [], stage: FIRST_SHOWN });
+  formatAddress({ origin: { kind: "followed", name }, changes: [], stage: FIRST_SHOWN });
 
 function packText(text: string): string {
   const bytes = deflateSync(strToU8(text), { level: 9 });

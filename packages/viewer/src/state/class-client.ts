@@ -4,9 +4,9 @@ import type { ClassFileName, ClassRequest, ClassResponse, ClassText, ClassView }
 
 export interface ClassClient {
   /** @throws Error in words where the script cannot be had */
-  view(files: readonly ClassText[]): Promise<ClassView>;
+  view(files: readonly ClassText[], groups?: number): Promise<ClassView>;
   /** @throws Error in words */
-  file(files: readonly ClassText[], file: ClassFileName): Promise<Uint8Array<ArrayBuffer>>;
+  file(files: readonly ClassText[], file: ClassFileName, groups?: number): Promise<Uint8Array<ArrayBuffer>>;
 }
 
 export function createClassClient(): ClassClient {
@@ -22,13 +22,13 @@ export function createClassClient(): ClassClient {
     return one;
   };
   return {
-    async view(files) {
-      const response = await request({ files });
+    async view(files, groups) {
+      const response = await request({ files, groups });
       if (response.kind !== "class") throw new Error("the worker answered something else");
       return response.view;
     },
-    async file(files, file) {
-      const response = await request({ files, file });
+    async file(files, file, groups) {
+      const response = await request({ files, file, groups });
       if (response.kind !== "class-file") throw new Error("the worker answered something else");
       return response.bytes;
     },

@@ -20,11 +20,11 @@ export function initialOrigin(wanted: DesignOrigin | undefined, { examples, foll
 
 /** All that an address asked for and the sheet does not have. */
 export function leftOutTexts(
-  { beginning, leftOut }: AddressState,
+  { origin, leftOut }: AddressState,
   { examples, follows }: AvailableOrigins,
 ): readonly string[] {
-  if (beginning?.kind === "example" && !examples.includes(beginning.name))
-    return [...leftOut, ADDRESS.noExample(quoteForMessage(beginning.name))];
-  if (beginning?.kind !== "followed" || beginning.copy || follows) return leftOut;
+  if (origin?.kind === "example" && !examples.includes(origin.name))
+    return [...leftOut, ADDRESS.noExample(quoteForMessage(origin.name))];
+  if (origin?.kind !== "followed" || origin.copy || follows) return leftOut;
   return [...leftOut, ADDRESS.ofFile];
 }

@@ -8,6 +8,8 @@ export interface KeptClass {
   readonly files: readonly ClassText[];
   /** Names of its planes' own files. */
   readonly planes: readonly string[];
+  /** How many core widths were chosen; the fewest where absent. */
+  readonly groups?: number | undefined;
 }
 
 /** Undefined where no class is open in this tab. */
@@ -27,9 +29,9 @@ export const keptClassName = (): string | undefined =>
     ?.name.replace(/\.[^.]*$/, "");
 
 /** @returns whether the browser keeps it */
-export function keepClass(files: readonly ClassText[], planes: readonly string[] = []): boolean {
+export function keepClass(files: readonly ClassText[], planes: readonly string[] = [], groups?: number): boolean {
   try {
-    sessionStorage.setItem(KEY, JSON.stringify({ files, planes } satisfies KeptClass));
+    sessionStorage.setItem(KEY, JSON.stringify({ files, planes, groups } satisfies KeptClass));
     return true;
   } catch {
     return false;

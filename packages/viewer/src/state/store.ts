@@ -1,10 +1,10 @@
-// What the page holds: where the design began, what was changed since, the stage; and the way back. Told to whoever listens.
+// What the page holds: where the design began, what was changed since, the stage; and the way back. Listeners hear of each change.
 import type { StageName } from "../protocol/build-steps.ts";
 import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
 import { type AddressState, type DesignOrigin, formatAddress, type NamedText } from "./address.ts";
 
 export interface SheetState {
-  readonly beginning: DesignOrigin;
+  readonly origin: DesignOrigin;
   readonly changes: ReadonlyMap<string, ChangeValue | undefined>;
   readonly stage: StageName;
 }
@@ -20,28 +20,28 @@ export interface Store {
    * it needs another file beside it.
    */
   keepFollowed(copy: NamedText | undefined): void;
-  begin(beginning: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
+  begin(origin: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
   /** Takes back what could not be used, as if it had never been: no way leads back to it. */
-  retract(beginning: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;
+  retract(origin: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;
   /** Whether there is a step back, and one forth again. */
   ways(): { readonly back: boolean; readonly forth: boolean };
   undo(): boolean;
   redo(): boolean;
-  onChange(listen: (what: "design" | "stage" | "beginning", holding: boolean) => void): void;
+  onChange(listen: (what: "design" | "stage" | "origin", holding: boolean) => void): void;
 }
 
-export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: DesignOrigin }): Store {
-  let current: SheetState = { beginning: start.beginning, changes: new Map(start.changes), stage: start.stage };
+export function createStore(start: Omit<AddressState, "leftOut"> & { origin: DesignOrigin }): Store {
+  let current: SheetState = { origin: start.origin, changes: new Map(start.changes), stage: start.stage };
   let committed = current;
   let followed: NamedText | undefined;
   const [back, forth]: [SheetState[], SheetState[]] = [[], []];
-  const listeners: ((what: "design" | "stage" | "beginning", holding: boolean) => void)[] = [];
-  const notify = (what: "design" | "stage" | "beginning", holding = false) => {
+  const listeners: ((what: "design" | "stage" | "origin", holding: boolean) => void)[] = [];
+  const notify = (what: "design" | "stage" | "origin", holding = false) => {
     for (const listen of listeners) listen(what, holding);
   };
 
   function commit() {
-    if (current.changes !== committed.changes || current.beginning !== committed.beginning) {
+    if (current.changes !== committed.changes || current.origin !== committed.origin) {
       back.push(committed);
       forth.length = 0;
     }
@@ -50,9 +50,9 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
   }
 
   function writeAddress() {
-    const { beginning, changes, stage } = current;
-    const from = beginning.kind === "followed" && followed ? { ...beginning, copy: followed } : beginning;
-    keepAddress(formatAddress({ beginning: from, changes: [...changes], stage }));
+    const { origin, changes, stage } = current;
+    const from = origin.kind === "followed" && followed ? { ...origin, copy: followed } : origin;
+    keepAddress(formatAddress({ origin: from, changes: [...changes], stage }));
   }
 
   function goTo(from: SheetState[], to: SheetState[]): boolean {
@@ -60,7 +60,7 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
     const next = from.pop();
     if (!next) return false;
     to.push(committed);
-    const what = next.beginning === current.beginning ? "design" : "beginning";
+    const what = next.origin === current.origin ? "design" : "origin";
     current = { ...next, stage: current.stage };
     committed = current;
     commit();
@@ -94,18 +94,18 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { beginning: 
       followed = copy;
       if (current === committed) writeAddress();
     },
-    begin(beginning, changes = [], stage = current.stage) {
-      current = { beginning, changes: new Map(changes), stage };
+    begin(origin, changes = [], stage = current.stage) {
+      current = { origin, changes: new Map(changes), stage };
       commit();
-      notify("beginning");
+      notify("origin");
     },
-    retract(beginning, changes) {
-      current = { ...current, beginning, changes };
+    retract(origin, changes) {
+      current = { ...current, origin, changes };
       const before = back.at(-1);
-      if (before?.beginning === beginning && sameChanges(before.changes, changes)) back.pop();
+      if (before?.origin === origin && sameChanges(before.changes, changes)) back.pop();
       committed = current;
       commit();
-      notify("beginning");
+      notify("origin");
     },
     ways: () => ({ back: back.length > 0, forth: forth.length > 0 }),
     undo: () => goTo(back, forth),

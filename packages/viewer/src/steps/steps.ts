@@ -5,7 +5,7 @@ import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import { drawingWidthIn, pictureDrawing } from "../plots/plot-field.ts";
 import { type StageName, stageLabel } from "../protocol/build-steps.ts";
-import type { BenchStep, FigureWords, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
+import type { BenchStep, FigureDescription, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
 import { figureName } from "../state/format.ts";
 import { STRIP } from "../words/page.ts";
@@ -16,8 +16,13 @@ export interface Steps {
   readonly picture: HTMLElement;
   /** mm that the step's picture has; undefined while the steps are not shown. */
   pictureWidth(): number | undefined;
-  show(words: SheetWords, plane: SheetPlane, stage: StageName, figures: Readonly<Record<string, FigureWords>>): void;
-  /** What comes a moment later: the step's picture, and what is said of steps at which nothing is measured. */
+  show(
+    words: SheetWords,
+    plane: SheetPlane,
+    stage: StageName,
+    figures: Readonly<Record<string, FigureDescription>>,
+  ): void;
+  /** What comes a moment later: the step's picture, and the words of steps at which nothing is measured. */
   showGuide(guide: Guide): void;
 }
 
@@ -74,7 +79,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
   };
 }
 
-/** A step of the job that is none of the bench's: told as the traveller tells it. */
+/** A step of the job that is none of the bench's: in the traveller's words. */
 const guideItem = ({ title, task, numbers }: Guide["steps"][number]): HTMLElement =>
   html(
     "li",
@@ -127,7 +132,7 @@ function updateStepItem(
   step: BenchStep,
   measures: ReadonlyMap<string, MeasuredBlank>,
   style: LengthStyle,
-  figures: Readonly<Record<string, FigureWords>>,
+  figures: Readonly<Record<string, FigureDescription>>,
 ) {
   item.classList.toggle("is-done", step.isDone);
   item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";

@@ -8,7 +8,7 @@ import type { SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import type { View } from "../protocol/view.ts";
 import { parameterName } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
-import type { DrawnPlane } from "./views/dimensioning.ts";
+import type { SolvedPlane } from "./views/dimensioning.ts";
 import { elevationView } from "./views/elevation-view.ts";
 import { endView } from "./views/end-view.ts";
 import { mouthView } from "./views/mouth-view.ts";
@@ -46,7 +46,7 @@ export function sheetWords(design: Design, plane: Elevation, stage: StageName): 
 }
 
 /** A view that cannot be drawn is left out: a finding says why (blocks that miss the top, an impossible arch). */
-function makeViews(drawn: DrawnPlane, stage: StageName): View[] {
+function makeViews(drawn: SolvedPlane, stage: StageName): View[] {
   const makers = [
     () => elevationView(drawn, stage),
     () => mouthView(drawn),

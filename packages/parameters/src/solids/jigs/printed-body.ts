@@ -129,7 +129,7 @@ function assertInside(rings: readonly Ring[], inner: readonly (readonly Point[])
   });
 }
 
-/** Least distance from corners to sides of other rings, told only where it is about `matters` or less. mm */
+/** Least distance from corners to sides of other rings, worked out only where it is about `matters` or less. mm */
 function leastDistance(points: readonly Point[], rings: readonly (readonly Point[])[], matters: number): number {
   let least = Number.POSITIVE_INFINITY;
   const box = expandedBounds(points, 2 * matters);

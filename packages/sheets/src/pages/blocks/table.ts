@@ -15,7 +15,7 @@ interface Cell {
   readonly hasLine?: boolean;
 }
 
-/** A table whose columns are told by their widths, mm. */
+/** A table by the widths of its columns, mm. */
 export function tableBlock(rows: readonly (readonly Cell[])[], widths: readonly number[]): PageBlock {
   const laid = rows.map((cells) =>
     cells.map((cell, k) => ({ ...cell, lines: cell.text === "" ? [] : wrapOnSheet(cell.text, widths[k]! - 2, cell) })),

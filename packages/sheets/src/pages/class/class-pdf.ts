@@ -7,12 +7,14 @@ import type { BlockGroup } from "../blocks/flow.ts";
 import { tableBlock } from "../blocks/table.ts";
 import { headingBlock, paragraphBlock } from "../blocks/text.ts";
 import { boardGroups } from "../boards/boards-pdf.ts";
+import { notCutBlocks, type RouterSheets, setUpPageBlocks } from "../router-pdf.ts";
 import { setUpsPage } from "../traveller/card-pdf.ts";
 import { type Columns, columnLayout } from "../traveller/columns.ts";
 import { columnsPdf, type TravellerOptions } from "../traveller/page-frame.ts";
 import { setupGroup, setupRow } from "./setup-page.ts";
 
-export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<Uint8Array> {
+/** @param sheets of the shop, with all parts and jigs on them; absent where it has none */
+export function classPdf(sheet: ClassSheet, options: TravellerOptions, sheets?: RouterSheets): Promise<Uint8Array> {
   const columns = columnLayout(options.paper);
   const { width } = columns;
   const about = { name: sheet.name, paper: CLASS_SHEET.paper, subject: CLASS_SHEET.subject };
@@ -20,6 +22,7 @@ export function classPdf(sheet: ClassSheet, options: TravellerOptions): Promise<
     planesGroup(sheet, width),
     ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet, width)),
     ...(sheet.boards ? boardGroups(sheet.boards, width) : []),
+    ...(sheets ? sheetGroups(sheets, columns) : []),
     jigsGroup(sheet, width),
     ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, columns)),
   ];
@@ -59,6 +62,14 @@ function planesGroup(sheet: ClassSheet, width: number): BlockGroup {
       ),
     ],
   };
+}
+
+/** A page for each of the shop's sheets, then what lies on none. */
+function sheetGroups(sheets: RouterSheets, { width, height }: Columns): BlockGroup[] {
+  const last = notCutBlocks(sheets, width);
+  return [...sheets.pages.map((page) => setUpPageBlocks(page, width, height)), ...(last.length > 0 ? [last] : [])].map(
+    (blocks) => ({ blocks, startsColumn: true }),
+  );
 }
 
 function jigsGroup({ jigs, designs, numbers }: ClassSheet, width: number): BlockGroup {

@@ -27,6 +27,6 @@ export interface StepContent {
   readonly jigs?: readonly string[];
 }
 
-/** Sentences of which some are only said of some planes. */
+/** Sentences of which some hold of some planes only. */
 export const keepSentences = (...sentences: readonly (string | false)[]): string[] =>
   sentences.filter((sentence): sentence is string => sentence !== false);

@@ -7,17 +7,25 @@ import { type ReadClass, readClass, soundNumbers } from "./read-class.ts";
 /** The class that was read last: its files are made from it. */
 let last: { readonly key: string; readonly read: ReturnType<typeof readClass> } | undefined;
 
-function readOnce(files: readonly ClassText[]): ReturnType<typeof readClass> {
-  const key = JSON.stringify(files);
-  if (last?.key !== key) last = { key, read: readClass(files) };
+function readOnce(files: readonly ClassText[], groups: number | undefined): ReturnType<typeof readClass> {
+  const key = JSON.stringify([files, groups]);
+  if (last?.key !== key) last = { key, read: readClass(files, groups) };
   return last.read;
 }
 
-export async function answerClass({ files, file }: ClassRequest, version: string): Promise<ClassResponse> {
-  const read = readOnce(files);
+export async function answerClass({ files, file, groups }: ClassRequest, version: string): Promise<ClassResponse> {
+  const read = readOnce(files, groups);
   if ("faults" in read) {
     if (file !== undefined) return { kind: "failed", words: read.faults.join(" ") };
-    const empty = { name: "", heading: "", setups: [], boards: [], planes: [] };
+    const empty = {
+      name: "",
+      heading: "",
+      setups: [],
+      coreWidths: { fewest: 0, most: 0 },
+      boards: [],
+      sheets: [],
+      planes: [],
+    };
     return { kind: "class", view: { ...empty, faults: read.faults } };
   }
   if (file === undefined) return { kind: "class", view: classView(read) };
@@ -25,13 +33,13 @@ export async function answerClass({ files, file }: ClassRequest, version: string
 }
 
 async function makeFile(
-  { name, planes, boards }: ReadClass,
+  { name, planes, boards, nesting }: ReadClass,
   file: NonNullable<ClassRequest["file"]>,
   version: string,
 ): Promise<ClassResponse> {
   const designs = planes.flatMap(({ made }) => (made ? [made.design] : []));
   const numbers = soundNumbers(planes);
-  const content = (await classFile(file, { name, designs, numbers, boards: boards?.sheet, version })) ?? "";
+  const content = (await classFile(file, { name, designs, numbers, boards: boards?.sheet, nesting, version })) ?? "";
   const bytes = typeof content === "string" ? new TextEncoder().encode(content) : content.slice();
   return { kind: "class-file", bytes: bytes as Uint8Array<ArrayBuffer> };
 }

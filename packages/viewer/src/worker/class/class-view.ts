@@ -10,6 +10,7 @@ import {
   setupLines,
   stepText,
 } from "@lamplane/bench/class";
+import { nestingLines } from "@lamplane/export/nested";
 import { shopNameOf } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { DesignText } from "@lamplane/parameters/roster";
@@ -21,7 +22,7 @@ import { elevationView } from "../views/elevation-view.ts";
 import { type ReadClass, type ReadPlane, soundNumbers } from "./read-class.ts";
 
 export function classView(read: ReadClass): ClassView {
-  const { name, planes, setups, boards, shop } = read;
+  const { name, planes, setups, boards, nesting, coreWidths, shop } = read;
   const first = planes.find(({ made }) => made)?.made?.design;
   const cards = planes.map((plane) => planeCard(plane, shop));
   const drawn = cards.flatMap(({ plane }) => plane ?? []);
@@ -35,6 +36,8 @@ export function classView(read: ReadClass): ClassView {
     }),
     setups: first ? setupLines(setups, first, soundNumbers(planes)).map((line) => line.trim()) : [],
     boards: boards ? classBoardsText(boards.sheet, boards.layout).split("\n").slice(1) : [],
+    coreWidths,
+    sheets: nesting ? nestingLines(nesting) : [],
     planes: cards,
     faults: [],
   };

@@ -1,6 +1,7 @@
 // The class that some files make: every plane with the numbers that it shares, as `lamplane class` makes it.
 import { stepsDone } from "@lamplane/bench";
-import { type ClassSetups, shareSetups } from "@lamplane/bench/class";
+import { type ClassSetups, fewestCoreWidths, shareSetups } from "@lamplane/bench/class";
+import { type ClassNesting, nestClass } from "@lamplane/export/nested";
 import { carryShop, readDesign, type ShopAccess } from "@lamplane/parameters/design";
 import {
   contradictions,
@@ -33,6 +34,9 @@ export interface ReadClass {
   readonly planes: readonly ReadPlane[];
   readonly setups: ClassSetups;
   readonly boards: ClassBoards | undefined;
+  /** Absent where the shop has no sheets. */
+  readonly nesting: ClassNesting | undefined;
+  readonly coreWidths: { readonly fewest: number; readonly most: number };
   readonly shop: ClassText | undefined;
 }
 
@@ -43,8 +47,14 @@ interface Row {
   readonly faults: readonly string[];
 }
 
-/** @returns what keeps the class from being laid out, in words */
-export function readClass(files: readonly ClassText[]): ReadClass | { readonly faults: readonly string[] } {
+/**
+ * @param groups how many core widths; the fewest where absent
+ * @returns what keeps the class from being laid out, in words
+ */
+export function readClass(
+  files: readonly ClassText[],
+  groups?: number,
+): ReadClass | { readonly faults: readonly string[] } {
   const roles = classRoles(files);
   if ("faults" in roles) return roles;
   const base = readBase(roles);
@@ -53,7 +63,7 @@ export function readClass(files: readonly ClassText[]): ReadClass | { readonly f
   const boards = decodeRosterBoards(roles.roster, units);
   if ("faults" in boards) return { faults: faultTexts(boards.faults) };
   const rows = decodeRoster(roles.roster, units).map((row) => readRow(row, base.design, roles));
-  return layOut(rows, base, boards.boards.length > 0 ? boards.boards : base.design.boards, roles);
+  return layOut(rows, base, boards.boards.length > 0 ? boards.boards : base.design.boards, roles, groups);
 }
 
 function shopAccess(shop: ClassText | undefined): ShopAccess {
@@ -84,10 +94,19 @@ function readRow(row: RosterPlane, base: Design, { own, roster, shop }: ClassRol
     : { row, before, design: rosterDesign(row, base, read.design.measured), faults };
 }
 
-function layOut(rows: readonly Row[], base: DesignText, entries: Design["boards"], roles: ClassRoles): ReadClass {
+function layOut(
+  rows: readonly Row[],
+  base: DesignText,
+  entries: Design["boards"],
+  roles: ClassRoles,
+  groups: number | undefined,
+): ReadClass {
   const { roster, shop } = roles;
   const sound = rows.filter((each): each is Row & { design: Design } => each.design !== undefined);
-  const setups = shareSetups(sound.map(({ design }) => design)) as ClassSetups; // the fewest groups can always be had
+  const begun = sound.map(({ design }) => design);
+  const coreWidths = { fewest: fewestCoreWidths(begun), most: begun.length };
+  const count = groups === undefined || groups < coreWidths.fewest ? undefined : groups;
+  const setups = shareSetups(begun, count) as ClassSetups; // so many groups can be had
   const made = sound.map(({ before }, i) =>
     planeFileText(setups.designs[i]!, { base, before, roster: roster.file, shop: shopAccess(shop) }),
   );
@@ -97,13 +116,10 @@ function layOut(rows: readonly Row[], base: DesignText, entries: Design["boards"
     return { number: i + 1, name: row.written ?? row.name, faults, ...(at < 0 ? {} : { made: made[at]! }) };
   });
   const name = roster.file.replace(/\.[^.]*$/, "");
-  const boards = classBoards(
-    name,
-    made.map(({ design }) => design),
-    soundNumbers(planes),
-    entries,
-  );
-  return { name, planes, setups, boards, shop };
+  const designs = made.map(({ design }) => design);
+  const numbers = soundNumbers(planes);
+  const boards = classBoards(name, designs, numbers, entries);
+  return { name, planes, setups, boards, nesting: nestClass(designs, numbers), coreWidths, shop };
 }
 
 /** Numbers in the roster of the planes without faults. */

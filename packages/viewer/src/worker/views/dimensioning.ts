@@ -3,7 +3,7 @@ import { valueAt } from "@lamplane/parameters/design";
 import { type Elevation, FIGURES, type FigureKey, figureValue } from "@lamplane/parameters/elevation";
 import type { Dimension, DimensionShape, SheetPoint } from "../../protocol/view.ts";
 
-export interface DrawnPlane {
+export interface SolvedPlane {
   readonly plane: Elevation;
   readonly solved: Readonly<Record<string, number>>;
 }
@@ -17,7 +17,7 @@ interface DimensionOptions {
 
 /** A parameter's number, changeable; nothing where the design has no such thing (a curve's radius without a curve). */
 export function parameterDimension(
-  { plane, solved }: DrawnPlane,
+  { plane, solved }: SolvedPlane,
   path: string,
   shape: DimensionShape,
   more: DimensionOptions = {},
@@ -31,7 +31,7 @@ export function parameterDimension(
 
 /** A figure that follows from the others; drawings put such numbers between brackets (ISO 129-1, auxiliary dimension). */
 export function referenceDimension(
-  { plane }: DrawnPlane,
+  { plane }: SolvedPlane,
   key: FigureKey,
   shape: DimensionShape,
   more: DimensionOptions = {},

@@ -8,16 +8,16 @@ import { VIEW_TITLES } from "../../words/views.ts";
 import {
   alongShape,
   angleShape,
-  type DrawnPlane,
   leaderShape,
   parameterDimension,
   referenceDimension,
+  type SolvedPlane,
 } from "./dimensioning.ts";
 import { elevationMarks } from "./elevation-marks.ts";
 import { type StagePlane, stagePlane } from "./stage-plane.ts";
 
 /** The main view at a stage of the bench. */
-export function elevationView(drawn: DrawnPlane, stage: StageName): View {
+export function elevationView(drawn: SolvedPlane, stage: StageName): View {
   const at = stagePlane(drawn.plane, stage);
   const spots = [at.cheek, ...(at.hasStack ? [at.plane.iron, at.plane.wedge] : [])].flatMap((o) => tessellate(o, 0.5));
   const { min, max } = boundsOf([...spots, point(0, -drawn.plane.design.sole.allowance)]);
@@ -33,7 +33,7 @@ export function elevationView(drawn: DrawnPlane, stage: StageName): View {
   };
 }
 
-function outsideDimensions(drawn: DrawnPlane, at: StagePlane, stage: StageName): Dimension[] {
+function outsideDimensions(drawn: SolvedPlane, at: StagePlane, stage: StageName): Dimension[] {
   const { design, points, top, pin } = drawn.plane;
   const { length, height, outline, trim } = design.body;
   const blank = stageExtent(drawn.plane, "blank");
@@ -84,7 +84,7 @@ function outsideDimensions(drawn: DrawnPlane, at: StagePlane, stage: StageName):
   ];
 }
 
-function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
+function insideDimensions(drawn: SolvedPlane, at: StagePlane): Dimension[] {
   const { points, ramp, frame } = drawn.plane;
   const shift = at.isApart ? drawn.plane.cuts : { setInToe: 0, setInHeel: 0 };
   const bedFoot = point(points.bedFoot.x + shift.setInHeel, 0);
@@ -128,7 +128,7 @@ function insideDimensions(drawn: DrawnPlane, at: StagePlane): Dimension[] {
   ];
 }
 
-function ironLength(drawn: DrawnPlane): Dimension[] {
+function ironLength(drawn: SolvedPlane): Dimension[] {
   const { frame, design } = drawn.plane;
   const end = bedToPlane(frame, design.iron.length, -frame.thickness / 2);
   return parameterDimension(drawn, "iron.length", leaderShape(end, 34, 6), { rank: 1 });

@@ -6,11 +6,11 @@ import { linePath, outlinePath } from "../../path-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { VIEW_TITLES } from "../../words/views.ts";
-import { alongShape, type DrawnPlane, leaderShape, parameterDimension, referenceDimension } from "./dimensioning.ts";
+import { alongShape, leaderShape, parameterDimension, referenceDimension, type SolvedPlane } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 
 /** The view across, at a stage of the bench. */
-export function endView(drawn: DrawnPlane, stage: StageName): View {
+export function endView(drawn: SolvedPlane, stage: StageName): View {
   if (WORK_OF[stage] !== "billet") return acrossView(drawn, stage);
   return layersOf(drawn.plane) ? stripView(drawn) : billetView(drawn);
 }
@@ -19,7 +19,7 @@ const rectangle = (left: number, low: number, right: number, high: number) =>
   polygon(point(left, low), point(right, low), point(right, high), point(left, high));
 const rectanglePath = (...sides: Parameters<typeof rectangle>) => outlinePath(rectangle(...sides));
 
-function acrossView(drawn: DrawnPlane, stage: StageName): View {
+function acrossView(drawn: SolvedPlane, stage: StageName): View {
   const { plane } = drawn;
   const low = WORK_OF[stage] === "shaped" || WORK_OF[stage] === "trued" ? 0 : -plane.design.sole.allowance;
   const [c, w, h] = [plane.widths.core / 2, plane.widths.body / 2, plane.design.body.height];
@@ -50,9 +50,9 @@ function acrossView(drawn: DrawnPlane, stage: StageName): View {
   };
 }
 
-const ironTopOf = ({ plane }: DrawnPlane): number => plane.iron.at(-1)!.from.y;
+const ironTopOf = ({ plane }: SolvedPlane): number => plane.iron.at(-1)!.from.y;
 
-function stackAcross(drawn: DrawnPlane): ViewMark[] {
+function stackAcross(drawn: SolvedPlane): ViewMark[] {
   const { plane } = drawn;
   const { design, widths, pin } = plane;
   const { shoulder, end } = pinLengths(plane);
@@ -71,7 +71,7 @@ function stackAcross(drawn: DrawnPlane): ViewMark[] {
   ];
 }
 
-function woodDimensions(drawn: DrawnPlane, low: number): Dimension[] {
+function woodDimensions(drawn: SolvedPlane, low: number): Dimension[] {
   const [c, w] = [drawn.plane.widths.core / 2, drawn.plane.widths.body / 2];
   return [
     ...referenceDimension(drawn, "coreWidth", alongShape(point(-c, low), point(c, low), "below", 0)),
@@ -80,7 +80,7 @@ function woodDimensions(drawn: DrawnPlane, low: number): Dimension[] {
   ];
 }
 
-function stackDimensions(drawn: DrawnPlane): Dimension[] {
+function stackDimensions(drawn: SolvedPlane): Dimension[] {
   const { design, pin } = drawn.plane;
   const half = design.iron.width / 2;
   const top = ironTopOf(drawn);
@@ -102,7 +102,7 @@ function stackDimensions(drawn: DrawnPlane): Dimension[] {
 }
 
 /** Layers and cheeks as they are ripped, each as thick as the board, what is planed off them as waste. */
-function stripView(drawn: DrawnPlane): View {
+function stripView(drawn: SolvedPlane): View {
   const { plane } = drawn;
   const { core, sole, body } = plane.design;
   const [low, high] = [-sole.allowance, body.height];
@@ -138,7 +138,7 @@ function stripView(drawn: DrawnPlane): View {
 }
 
 /** The billet from its end, with every piece as it is sawn out of it. */
-function billetView(drawn: DrawnPlane): View {
+function billetView(drawn: SolvedPlane): View {
   const { widths, design } = drawn.plane;
   const { kerf, jointingPass } = design.shop;
   const [low, high] = [-design.sole.allowance, design.body.height];

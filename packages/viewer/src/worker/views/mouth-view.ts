@@ -8,10 +8,10 @@ import { VIEW_TITLES } from "../../words/views.ts";
 import {
   alongShape,
   angleShape,
-  type DrawnPlane,
   leaderShape,
   parameterDimension,
   referenceDimension,
+  type SolvedPlane,
 } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 import { stagePlane } from "./stage-plane.ts";
@@ -20,7 +20,7 @@ import { stagePlane } from "./stage-plane.ts";
 const AROUND = { toe: 9, heel: 15, above: 9.5 };
 
 /** The mouth as it is glued up, with the finished sole drawn through it. */
-export function mouthView(drawn: DrawnPlane): View {
+export function mouthView(drawn: SolvedPlane): View {
   const { plane } = drawn;
   const { edge } = plane.points;
   const sole = -plane.design.sole.allowance;
@@ -46,7 +46,7 @@ export function mouthView(drawn: DrawnPlane): View {
   };
 }
 
-function dimensionsOf(drawn: DrawnPlane, min: { x: number }, max: { x: number }): Dimension[] {
+function dimensionsOf(drawn: SolvedPlane, min: { x: number }, max: { x: number }): Dimension[] {
   const { design, points, frame, ramp } = drawn.plane;
   const sole = -design.sole.allowance;
   const right = (y: number) => point(max.x, y);

@@ -20,11 +20,11 @@ import {
 import { linePath, outlinePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { VIEW_TITLES } from "../../words/views.ts";
-import { alongShape, type DrawnPlane, leaderShape, parameterDimension } from "./dimensioning.ts";
+import { alongShape, leaderShape, parameterDimension, type SolvedPlane } from "./dimensioning.ts";
 import { outlineMark } from "./outline-mark.ts";
 
 /** The stack as it lies on the bed. */
-export function stackView(drawn: DrawnPlane): View {
+export function stackView(drawn: SolvedPlane): View {
   const { plane } = drawn;
   const level = levellingTransform(plane.frame.bedAngle, plane.points.edge);
   const put = (outline: Outline) => transformOutline(outline, level);
@@ -58,7 +58,7 @@ function levellingTransform(bedAngle: number, edge: { x: number; y: number }): T
 }
 
 /** The bed's own line with the recess in it. */
-function bedMarks({ plane }: DrawnPlane): ViewMark[] {
+function bedMarks({ plane }: SolvedPlane): ViewMark[] {
   const { frame, recess, bedTopS } = plane;
   const bed = -frame.thickness;
   const wood = bed - (recess?.depth ?? 0) - 5;
@@ -84,7 +84,7 @@ function bedMarks({ plane }: DrawnPlane): ViewMark[] {
   ];
 }
 
-function ironDimensions(drawn: DrawnPlane): Dimension[] {
+function ironDimensions(drawn: SolvedPlane): Dimension[] {
   const { iron, capIron } = drawn.plane.design;
   const { recess, frame } = drawn.plane;
   const onFace = faceTransform(drawn);
@@ -154,7 +154,7 @@ function ironDimensions(drawn: DrawnPlane): Dimension[] {
 }
 
 /** A parallel iron's thickness at its end; of a tapered one the thickness at each of the two places where it is measured. */
-function thicknessDimensions(drawn: DrawnPlane, back: Point, face: Point): Dimension[] {
+function thicknessDimensions(drawn: SolvedPlane, back: Point, face: Point): Dimension[] {
   const { design, frame } = drawn.plane;
   if (frame.faceAngle === frame.bedAngle)
     return parameterDimension(drawn, "iron.thickness", alongShape(back, face, "right", 0));
@@ -171,13 +171,13 @@ function thicknessDimensions(drawn: DrawnPlane, back: Point, face: Point): Dimen
 
 /** Places on the iron's face where they lie on the sheet: level for a parallel iron, leaning by its taper for another. */
 const faceTransform =
-  ({ plane: { frame } }: DrawnPlane) =>
+  ({ plane: { frame } }: SolvedPlane) =>
   (s: number, v: number): Point => {
     const place = ironToBed(frame, { s, v });
     return point(place.s, place.v);
   };
 
-function wedgeDimensions(drawn: DrawnPlane): Dimension[] {
+function wedgeDimensions(drawn: SolvedPlane): Dimension[] {
   const { wedge, capIron } = drawn.plane.design;
   const c = capIron.thickness;
   const onFace = faceTransform(drawn);

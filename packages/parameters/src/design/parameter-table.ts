@@ -1,4 +1,4 @@
-// The parameters told to a maker: a Markdown table derived from the table.
+// Every parameter for a reader: a Markdown table derived from the table.
 import { LIST_NAMES, listRows, type Row, rowsOf, TABLE, UNIT_OF } from "../table/index.ts";
 import { allowedText } from "./allowed-text.ts";
 

@@ -1,0 +1,60 @@
+// The nearest point of lines and arcs, beside the least distance found by walking along them.
+import {
+  arc,
+  distance,
+  distanceToSegment,
+  line,
+  nearestOnSegment,
+  point,
+  pointAlong,
+  type Segment,
+} from "@lamplane/geometry";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+
+const mm = fc.double({ min: -50, max: 50, noNaN: true });
+const places = fc.tuple(mm, mm).map(([x, y]) => point(x, y));
+const lines = fc
+  .tuple(places, places)
+  .filter(([a, b]) => distance(a, b) > 1)
+  .map(([a, b]) => line(a, b));
+const arcs = fc
+  .tuple(
+    places,
+    fc.double({ min: 2, max: 60, noNaN: true }),
+    fc.integer({ min: 0, max: 359 }),
+    fc.integer({ min: -360, max: 360 }),
+  )
+  .filter(([, , , sweep]) => sweep !== 0)
+  .map(([centre, radius, start, sweep]) => {
+    const at = (deg: number) =>
+      point(centre.x + radius * Math.cos((deg * Math.PI) / 180), centre.y + radius * Math.sin((deg * Math.PI) / 180));
+    return arc(at(start), at(start + sweep), centre, sweep);
+  });
+
+const STEPS = 720; // half a degree of a full turn: a point between two is off by no more than radius · (1 − cos ¼°) + a step
+const walked = (s: Segment) => Array.from({ length: STEPS + 1 }, (_, i) => pointAlong(s, i / STEPS));
+
+test("a segment is as far from a point as the nearest of all its points, also an arc of more than half a turn", () => {
+  fc.assert(
+    fc.property(fc.oneof(lines, arcs), places, (segment, p) => {
+      const points = walked(segment);
+      const least = Math.min(...points.map((q) => distance(p, q)));
+      const step = Math.max(...points.slice(1).map((q, i) => distance(q, points[i]!)));
+      const found = distanceToSegment(p, segment);
+      expect(found).toBeLessThan(least + 1e-6);
+      expect(found).toBeGreaterThan(least - step / 2 - 1e-6);
+      expect(distance(p, nearestOnSegment(p, segment).at)).toBeCloseTo(found, 6);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test("beyond an arc's ends the nearer end is nearest, within them the circle", () => {
+  const quarter = arc(point(10, 0), point(0, 10), point(0, 0));
+  expect(distanceToSegment(point(-20, 0), quarter)).toBeCloseTo(Math.hypot(20, 10), 9);
+  expect(distanceToSegment(point(3, 4), quarter)).toBeCloseTo(5, 9);
+  const rest = arc(point(0, 10), point(10, 0), point(0, 0), 270);
+  expect(distanceToSegment(point(-20, 0), rest)).toBeCloseTo(10, 9);
+  expect(distanceToSegment(point(20, 20), rest)).toBeCloseTo(Math.hypot(20, 10), 9);
+});
