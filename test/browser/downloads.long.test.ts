@@ -1,5 +1,5 @@
 // What the page hands out is what the command writes, byte for byte: every file, and the zip as an outside program unpacks it.
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
@@ -15,6 +15,20 @@ import {
   openPage,
 } from "../support/browser.ts";
 import { runCommand } from "../support/running.ts";
+
+/** A layered core, whose layers are cut as parts; cheeks and jigs lie on the sheets. */
+const SHOP_MADE = `name: shop-made
+iron: { width: 48, thickness: 3.6 }
+core: { layers: auto }
+router: { area: { width: 800, depth: 400, height: 80 }, engraving: 0.3 }
+cutters:
+  - { name: end-6, kind: end, diameter: 6, cutting: 30 }
+  - { name: drill-6, kind: drill, diameter: 6, cutting: 40, step: 5 }
+  - { name: vee, kind: engrave, diameter: 0.6, cutting: 5 }
+sheets:
+  - { name: board, material: wood, length: 700, width: 250, thickness: 8 }
+  - { name: ply-12, length: 600, width: 400, thickness: 12 }
+`;
 
 describe.skipIf(hasNoBrowser)("downloads", () => {
   let browser: Browser;
@@ -57,6 +71,34 @@ describe.skipIf(hasNoBrowser)("downloads", () => {
       await page.context().close();
     },
   );
+
+  test("a shop's router and sheets too: the zip of a file that was opened holds its programs, sheets and their pages", async () => {
+    const file = join(folder, "shop-made.yaml");
+    writeFileSync(file, SHOP_MADE);
+    const { exit } = await runCommand("build", file, "--out", folder);
+    expect(exit).toBe(0);
+    const { page, complaints } = await openPage(browser, FILE_ADDRESS);
+    await page.locator("#more > summary").click();
+    await page.setInputFiles("#open-file", file);
+    await page.waitForFunction(() => document.title.includes("shop-made"));
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click(".whole-pack")]);
+    const unpacked = unzipSync(readFileSync(await download.path()));
+    const written = packOnDisk("shop-made");
+    expect([...written.keys()]).toEqual(
+      expect.arrayContaining([
+        "nested.pdf",
+        "nested/sheets.txt",
+        "nested/1-board.ngc",
+        "nested/1-board.dxf",
+        "router.pdf",
+      ]),
+    );
+    expect(Object.keys(unpacked).sort()).toEqual([...written.keys()].map((path) => `shop-made/${path}`).sort());
+    for (const [path, bytes] of written)
+      expect(Buffer.compare(Buffer.from(unpacked[`shop-made/${path}`]!), bytes), path).toBe(0);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
 
   test("single files too, and none of a plane that will not work", async () => {
     await runCommand("build", "examples/figured-finisher.yaml", "--out", folder);

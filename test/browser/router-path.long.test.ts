@@ -18,6 +18,9 @@ router: { area: { width: 600, depth: 400, height: 80 } }
 cutters:
   - { name: end-6, kind: end, diameter: 6, cutting: 22, step: 3 }
   - { name: drill-9.7, kind: drill, diameter: 9.7, cutting: 40, step: 5 }
+sheets:
+  - { name: board, material: wood, length: 580, width: 200, thickness: 8 }
+  - { name: slab, length: 400, width: 300, thickness: 60 } # serves no jig
 `;
 
 describe.skipIf(hasNoBrowser)("the router's path", () => {
@@ -54,16 +57,33 @@ describe.skipIf(hasNoBrowser)("the router's path", () => {
 
   test("every part that has a program can be chosen, and what is not cut is named", async () => {
     const { page, complaints } = await openPath();
-    const list = programOnDisk("router/set-ups.txt");
+    const list = programOnDisk("router/set-ups.txt") + programOnDisk("nested/sheets.txt");
     const titles = await page.locator("#router-part option").allTextContents();
     expect(titles.length).toBeGreaterThan(5);
-    for (const title of titles) expect(list).toContain(`.ngc: ${title}\n`);
+    for (const title of titles) expect(list.split(/\.ngc: |: cheek-|\n/)).toContain(title);
+    expect(titles.at(-1)).toBe("Sheet 1: board, 8 mm thick");
     expect(titles).toHaveLength(list.match(/\.ngc: /g)!.length);
     await page.click(".router-refused summary");
     const refused = await page.locator(".router-refused dd").allTextContents();
     expect(refused.length).toBeGreaterThan(0);
     for (const why of refused) expect(list).toContain(why);
     expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  test("a sheet is played like a part: its program's lines, every part on it drawn", async () => {
+    const { page } = await openPath();
+    await page.selectOption("#router-part", { label: "Sheet 1: board, 8 mm thick" });
+    const lines = programOnDisk("nested/1-board.ngc").trimEnd().split("\n");
+    await page.focus(".router-slider");
+    for (let i = 0; i < 20; i++) {
+      expect(await runningLine(page)).toBe(lines[(await runningNumber(page)) - 1]);
+      await page.keyboard.press("ArrowRight");
+    }
+    expect(await page.locator(".router-outlines path").count()).toBe(4); // two cheeks, each with the hole of its pin
+    const whole = Number(await page.locator(".router-slider").getAttribute("max"));
+    await page.keyboard.press("End");
+    expect(await secondsOf(page)).toBeCloseTo(whole, 0);
     await page.context().close();
   });
 

@@ -15,11 +15,12 @@ import { cutter, withRouter } from "../support/router-designs.ts";
 
 const SEED = Number(process.env.NESTED_SEED ?? 2026);
 
-/** Planes with whole cores and layered ones, sheets from small to large, mills from thin to stout. */
+/** Planes with whole cores and layered ones, sheets from small to large, mills from thin to stout; every other shop engraves. */
 function randomShops(count: number): { design: Design; where: string }[] {
   const random = seeded(SEED);
   const oneOf = <T>(...choices: T[]): T => choices[Math.floor(random() * choices.length)]!;
-  return randomDesigns(SEED, count, isBuildable).map(({ design: plain, changes }) => {
+  const vee = cutter("vee", 0.6, { kind: "engrave", cutting: 5, step: 0.2, finish: 0 });
+  return randomDesigns(SEED, count, isBuildable).map(({ design: plain, changes }, i) => {
     const layered = { ...plain, core: { ...plain.core, layers: "auto" } };
     const core = random() < 0.5 && isBuildable(layered) ? layered.core : plain.core;
     const mill = cutter("end", oneOf(3.175, 6, 9.525), { cutting: 90, finish: oneOf(0, 0.2) });
@@ -27,9 +28,10 @@ function randomShops(count: number): { design: Design; where: string }[] {
       margin: oneOf(12, 20, 30),
       web: oneOf(2, 4, 10),
       zero: oneOf("corner-top", "corner-spoilboard"),
+      engraving: i % 2 === 0 ? 0.3 : 0,
     } as const;
     const size = oneOf([600, 300], [900, 250], [1220, 610]) as [number, number];
-    const design = withSheets(withRouter({ ...plain, core }, [mill], machine), size, oneOf(1, 3));
+    const design = withSheets(withRouter({ ...plain, core }, [mill, vee], machine), size, oneOf(1, 3));
     return { design, where: JSON.stringify({ size, mill: mill.diameter, machine, layers: core.layers, changes }) };
   });
 }

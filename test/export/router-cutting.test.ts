@@ -1,10 +1,14 @@
 // Programs cut from stock by an interpreter's own moves: the part stays whole, nothing is left beside it but bridges and named corners.
+import { asBuiltPlane } from "@lamplane/bench";
 import { point, polygon } from "@lamplane/geometry";
 import { describe, expect, test } from "vitest";
+import { nestPlane } from "../../packages/export/src/nested/nested-sheets.ts";
+import { sheetSetUp as sheetSetUpOf } from "../../packages/export/src/nested/sheet-programs.ts";
 import { planProgram } from "../../packages/export/src/router/program.ts";
 import { programFiles } from "../../packages/export/src/router/program-files.ts";
 import { sheetSetUp } from "../../packages/export/src/router/set-up.ts";
 import { designWith, WORKED } from "../support/designs.ts";
+import { faultsOfSheetPrograms, sheet } from "../support/nested.ts";
 import { requireProgram } from "../support/outside-programs.ts";
 import { faultsOfCutting } from "../support/router-cutting.ts";
 import { cutter, routed, withRouter } from "../support/router-designs.ts";
@@ -50,17 +54,17 @@ test("a core in layers is cut by a cutter that reaches one layer, its recess as 
 });
 
 test.each(["jig-bed-cradle", "jig-wedge-sled"])(
-  "the relief that the sheet of %s proposes leaves no corner to pare",
+  "the relief that the sheet of %s proposes leaves no corner to pare, nor does auto",
   (name) => {
-    const design = withRouter(designWith({ ...WORKED }), CUTTERS);
-    const headOf = (relief: number) => {
+    const design = { ...withRouter(designWith(WORKED), CUTTERS), sheets: [sheet("ply", "ply", [600, 400, 12])] };
+    const headOf = (relief: number | "auto") => {
       const relieved = { ...design, jigs: { ...design.jigs, relief } };
       const { program } = routed(relieved).programs.find(({ program: { setUp } }) => setUp.name === name)!;
       return programFiles(program, relieved, "0")[0]!.text.replace(/\)\n\(/g, " ");
     };
     const [, proposed] = /jigs\.relief: ([\d.]+) mm/.exec(headOf(0)) ?? [];
     expect(Number(proposed)).toBe(2.1); // a tenth over the radius of the 4 mm mill
-    expect(headOf(Number(proposed))).not.toMatch(/inner corner/);
+    for (const relief of [Number(proposed), "auto"] as const) expect(headOf(relief)).not.toMatch(/inner corner/);
   },
 );
 
@@ -87,6 +91,31 @@ describe("what is engraved on request", () => {
     if (letters?.kind !== "engraving") throw new Error("no letters");
     expect(letters.depth).toBe(0.3);
     expect(letters.paths.length).toBeGreaterThan(10); // strokes of BED 47° and the plane's name
+  });
+
+  test("marks and names on a layer are such grooves too", (context) => {
+    requireProgram(context, "rs274");
+    const layered = withRouter(designWith({ ...WORKED, "core.layers": "auto" }), [...CUTTERS, vee], wanted);
+    const { program, text, judged } = routed(layered).programs.find(
+      ({ program: { setUp } }) => setUp.name === "bed-layer-2",
+    )!;
+    const engraving = program.setUp.features.find(({ kind }) => kind === "engraving");
+    expect(engraving).toMatchObject({ depth: 0.3 });
+    expect(faultsOfCutting(text, program, judged)).toEqual([]);
+    expect(faultsOfCutting(text.replace(/Z-0\.3(?=\s)/, "Z-0.9"), program, judged).join()).toMatch(/gouge/);
+  });
+
+  test("on a sheet every part keeps its own, and its neighbours lose nothing to them", (context) => {
+    requireProgram(context, "rs274");
+    const plain = withRouter(designWith(WORKED), [...CUTTERS, vee], wanted);
+    const design = { ...plain, sheets: [sheet("cheeks", "wood", [700, 300, plain.body.cheek])] };
+    const [nested] = nestPlane(asBuiltPlane(design))!.sheets;
+    expect(nested!.items.map(({ item }) => item.name)).toEqual(["cheek-left", "cheek-right"]);
+    const { features } = sheetSetUpOf(nested!, "sheet", "sheet", design);
+    expect(features.filter(({ kind }) => kind === "engraving")).toHaveLength(2);
+    expect(faultsOfSheetPrograms([nested!], design)).toEqual([]);
+    const sunk = (text: string) => text.replace(/Z-0\.3(?=\s)/, "Z-0.9");
+    expect(faultsOfSheetPrograms([nested!], design, sunk).join()).toMatch(/gouge/);
   });
 
   test("wants a fine cutter, and nothing is engraved unasked", () => {

@@ -110,8 +110,12 @@ export function faultsOfSheets(sheets: readonly NestedSheet[], { router, cutters
   });
 }
 
-/** What is wrong with the programs of sheets, as for those of single parts. */
-export function faultsOfSheetPrograms(sheets: readonly NestedSheet[], design: Design): string[] {
+/** What is wrong with the programs of sheets, as for those of single parts. @param change that a test makes to their text */
+export function faultsOfSheetPrograms(
+  sheets: readonly NestedSheet[],
+  design: Design,
+  change: (text: string) => string = (text) => text,
+): string[] {
   const { router, cutters } = design;
   return sheets.flatMap((sheet) => {
     const setUp = sheetSetUp(sheet, "sheet", sheet.piece.name, design);
@@ -121,7 +125,7 @@ export function faultsOfSheetPrograms(sheets: readonly NestedSheet[], design: De
     const { text } = programText(program, router, cutters, { head: [setUp.title], fit: ({ name }) => `fit ${name}` });
     const top = router.zero === "corner-spoilboard" ? setUp.height : 0;
     const { area, tabs } = router;
-    return faultsOfCutting(text, program, { area, tabs, top }).map((fault) => `${sheet.piece.name}: ${fault}`);
+    return faultsOfCutting(change(text), program, { area, tabs, top }).map((fault) => `${sheet.piece.name}: ${fault}`);
   });
 }
 

@@ -1,8 +1,9 @@
 // Where a length is measured from: one starting point for each thing, on every paper, in every command, on every page.
 import { readFileSync } from "node:fs";
-import { expectedValue, MEASURED_ROWS, type MeasuredKey } from "@lamplane/bench";
+import { asBuiltPlane, expectedValue, MEASURED_ROWS, type MeasuredKey } from "@lamplane/bench";
+import { distance, type Point } from "@lamplane/geometry";
 import { readDesign, rowAt } from "@lamplane/parameters/design";
-import { FIGURES } from "@lamplane/parameters/elevation";
+import { FIGURES, layerShapes } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatLength } from "@lamplane/parameters/units";
 import { travellerSteps } from "@lamplane/sheets";
@@ -16,6 +17,10 @@ const designOf = (name: string): Design => {
   if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
   return reading.design;
 };
+
+/** Degrees between a line and the sole. */
+const bearing = (from: Point, to: Point): number =>
+  (Math.atan2(Math.abs(to.y - from.y), Math.abs(to.x - from.x)) * 180) / Math.PI;
 
 const ALONG_THE_SOLE: readonly MeasuredKey[] = ["pinHoleFromEnd", "bedTipFromEnd", "rampTipFromEnd"];
 
@@ -65,6 +70,32 @@ test("the recess begins at one edge: the lower edge of the bed, its feather off"
   expect(ends.length).toBeGreaterThanOrEqual(3);
   for (const line of ends) expect(line).toMatch(/from its lower edge, (the )?feather (taken )?off/);
   expect(lines.filter((line) => /recess from (bed tip|edge\b)/i.test(line))).toEqual([]);
+});
+
+test.each(EXAMPLES)("%s: the feather is off before anything is measured from the edge that this leaves", (name) => {
+  const steps = travellerSteps(designOf(name));
+  const isCut = (text: string) => /^Cut the feather off/.test(text);
+  const cutAt = steps.findIndex(({ instructions }) => instructions.some(isCut));
+  const measuredAt = steps.findIndex(({ numbers }) => numbers.some(({ label }) => /feather off/.test(label)));
+  expect(cutAt).toBeGreaterThanOrEqual(0);
+  expect(measuredAt).toBeGreaterThanOrEqual(cutAt);
+  const { instructions } = steps[cutAt]!;
+  const recess = instructions.findIndex((text) => /along the recess/.test(text));
+  if (recess >= 0) expect(instructions.findIndex(isCut)).toBeLessThan(recess);
+});
+
+test("layered-smoother: the recess's end on a layer as cut is as far up as its outline has it", () => {
+  const design = designOf("layered-smoother");
+  const { boundary } = layerShapes(asBuiltPlane(design), "blank").find(({ isSetBack }) => isSetBack)!.shape;
+  // The bed's line on a middle layer ends where the recess begins and where the feather was: drawn from the one to the other.
+  const parallel = boundary.filter(({ from, to }) => Math.abs(bearing(from, to) - design.bed.angle) < 1e-6);
+  const lowest = Math.min(...parallel.map(({ to }) => to.y));
+  const bedLine = parallel.find(({ to }) => to.y === lowest)!; // the other is the floor of the recess
+  const cuts = travellerSteps(design).find(({ key }) => key === "cuts")!;
+  const shown = cuts.numbers.find(({ label }) => /lower end of the recess/i.test(label))!.value;
+  expect(Number.parseFloat(shown)).toBeCloseTo(distance(bedLine.from, bedLine.to), 1);
+  const bed = travellerSteps(design).find(({ key }) => key === "bed")!;
+  expect(bed.instructions.join(" ")).toMatch(/Truing has left the flat at the tip of the bed lower/);
 });
 
 test.each(["apprentice-smoother", "trestle-jack"])(

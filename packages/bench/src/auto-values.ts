@@ -9,7 +9,7 @@ import {
   thicknessAt,
   topFromEdge,
 } from "@lamplane/parameters/elevation";
-import { plateThicknesses, printedRoom } from "@lamplane/parameters/jigs";
+import { plateThicknesses, printedRoom, reliefOfCutters } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import { planeSeasons } from "./seasons/plane-seasons.ts";
 
@@ -41,6 +41,7 @@ const AUTO_VALUES = {
     const plates = plateThicknesses(design);
     return plates && lengthsText(plates);
   },
+  "jigs.relief": ({ design }) => reliefOfCutters(design),
   "wood.wedgeRings": ({ design }) => design.wood.rings,
   "wood.moisture": (e) => planeSeasons(e).planned.moisture,
 } as const satisfies Record<string, (plane: Elevation) => number | string | undefined>;

@@ -16,9 +16,6 @@ export interface StepRow extends StepWords {
   readonly locks: readonly string[];
 }
 
-/** What to do at a step of this plane. */
-export const stepTask = (step: Step, design: Design): string => stepWords(design, step).task;
-
 /** @see common practice, no published source: order of the work */
 const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWords>>> = {
   iron: {

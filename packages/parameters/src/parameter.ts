@@ -155,7 +155,6 @@ export const count = withDefault("count");
 export const temperature = withDefault("temperature");
 export const humidity = withDefault("humidity");
 export const forcePerLength = withDefault("force per length");
-export const percent = withDefault("percent");
 export const feed = withDefault("feed");
 export const turns = withDefault("turns");
 export const lengthOrAuto = solvedWhenAuto("length");

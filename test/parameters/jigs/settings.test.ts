@@ -1,7 +1,9 @@
 // What the jigs' settings do: bush, fences, relief, clearance, printer; what is said, and what is left out with a reason.
 import { checkWithoutCures, passedChecks } from "@lamplane/bench/checks";
+import { outlineArea } from "@lamplane/geometry";
 import { elevation } from "@lamplane/parameters/elevation";
 import {
+  cornerRelief,
   type JigName,
   jigPlans,
   omittedJigs,
@@ -10,11 +12,14 @@ import {
   templateOpening,
 } from "@lamplane/parameters/jigs";
 import { type Jig, makeJig, planeJigs } from "@lamplane/parameters/solids";
+import type { Design } from "@lamplane/parameters/table";
 import type { CrossSection } from "manifold-3d";
 import { describe, expect, test } from "vitest";
 import { type Changes, designWith, WORKED } from "../../support/designs.ts";
 import { areaFacing, trianglesLying } from "../../support/jigs.ts";
 import { manifoldOf } from "../../support/meshes.ts";
+import { sheet } from "../../support/nested.ts";
+import { cutter, withRouter } from "../../support/router-designs.ts";
 
 const planeOf = (changes: Changes = {}) => elevation(designWith({ ...WORKED, ...changes }));
 const planOf = (name: JigName, changes: Changes = {}) => jigPlans(planeOf(changes)).find((plan) => plan.name === name)!;
@@ -86,6 +91,35 @@ describe("recess template", () => {
 describe("relief for a cutter", () => {
   const facingArea = (name: JigName, relief: number, way: readonly [number, number, number]) =>
     areaFacing(trianglesLying(makeJig(planOf(name, { "jigs.relief": relief }))), way, 0.01);
+
+  test("left to the shop it is a tenth or so over the smallest end mill that cuts through the thickest plate, 0 without one", () => {
+    const mills = [
+      cutter("end-6", 6, { cutting: 22 }),
+      cutter("end-3", 3.175, { cutting: 12 }),
+      cutter("drill", 2, { kind: "drill" }),
+    ];
+    const shop = (thickness: number, more: Partial<Design> = {}): Design => {
+      const routed = withRouter(designWith(WORKED), mills);
+      return {
+        ...routed,
+        jigs: { ...routed.jigs, relief: "auto" },
+        sheets: [sheet("ply", "ply", [600, 400, thickness])],
+        ...more,
+      };
+    };
+    expect(cornerRelief(shop(15))).toBe(3.1); // 15.3 to cut through: the 6 mm mill, of radius 3
+    expect(cornerRelief(shop(9))).toBe(1.7); // the other reaches 12: radius 1.5875
+    expect(cornerRelief(shop(24))).toBe(0); // neither reaches
+    expect(cornerRelief(shop(9, { sheets: [] }))).toBe(0);
+    expect(cornerRelief(shop(9, { router: { ...designWith(WORKED).router } }))).toBe(0);
+    const area = (relief: "auto" | number) => {
+      const design = shop(15);
+      const plans = jigPlans(elevation({ ...design, jigs: { ...design.jigs, relief } }));
+      return plans.map(({ bodies }) => bodies.map(({ boundary }) => outlineArea(boundary)));
+    };
+    expect(area("auto")).toEqual(area(3.1));
+    expect(area("auto")).not.toEqual(area(0));
+  });
 
   test("takes nothing off a face that registers, and something off its stop", () => {
     // Where the relief's arc makes a corner, the chamfer at the table ends short of it: there the face reaches lower.

@@ -22,7 +22,7 @@ export {
 } from "./budget.ts";
 export { type Gradient, type Gradients, gradients } from "./derivatives.ts";
 export { type Distribution, summarizeValues } from "./distribution.ts";
-export { applyErrors, type MadePlane, type ResultKey, type Results } from "./made-plane.ts";
+export { applyErrors, type ResultKey, type Results } from "./made-plane.ts";
 export { LEAST_RUNS, MOST_RUNS, RUNS, runTrial, type Trial, type TrialResult } from "./monte-carlo.ts";
 export { assumptionCaption, mouthWords, toleranceText } from "./tolerance-text.ts";
 export { type NoTolerance, type ResultTolerance, type ToleranceReport, toleranceReport } from "./tolerances.ts";

@@ -31,7 +31,6 @@ export interface MadePlaneOf<N> extends ResultsOf<N> {
   /** Room between the blocks at glue-up, feather chamfer counted; below 0 they collide. */
   readonly roomAtTips: N;
 }
-export type MadePlane = MadePlaneOf<number>;
 
 /** What is off, over any kind of number; mm, degrees. */
 export type ErrorsOf<N> = Readonly<Record<ErrorKey, N>>;

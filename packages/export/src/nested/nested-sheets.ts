@@ -11,7 +11,7 @@ import {
   transformOutline,
 } from "@lamplane/geometry";
 import { memoizeByPlane } from "@lamplane/parameters/elevation";
-import type { PlateRange } from "@lamplane/parameters/jigs";
+import { cornerRelief, type PlateRange } from "@lamplane/parameters/jigs";
 import type { Design } from "@lamplane/parameters/table";
 import type { RouterLimit } from "../router/limit.ts";
 import { hasRouter } from "../router/plane-programs.ts";
@@ -104,8 +104,8 @@ function judgeItem(item: FlatItem, pieces: readonly SheetPiece[], design: Design
     const off = (thickness: number) => Math.abs(thickness - item.thickness!);
     return { item, code: "thickness", value: item.thickness, nearest: all.toSorted((a, b) => off(a) - off(b))[0]! };
   }
-  const { router, cutters, jigs } = design;
-  if (!hasRouter(design)) return { item, room: 2 * jigs.relief };
+  const { router, cutters } = design;
+  if (!hasRouter(design)) return { item, room: 2 * cornerRelief(design) };
   const thing = { name: item.name, title: item.name, ...cutOf(item.drawing), thickness: serving.thickness };
   const planned = planProgram(sheetSetUp(thing, router.margin), router, cutters);
   if ("limit" in planned) return { item, code: "router", limit: planned.limit };

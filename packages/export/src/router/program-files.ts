@@ -1,4 +1,5 @@
 // What a maker reads of a program, and its files: head and text, one file or one for each cutter.
+import { clearedBy, cornerRelief } from "@lamplane/parameters/jigs";
 import { type Cutter, type Design, TABLE } from "@lamplane/parameters/table";
 import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/router.ts";
@@ -83,8 +84,8 @@ function cornerLines({ setUp, toolpaths, cornersLeft }: Program, design: Design)
   if (cornersLeft.length === 0) return [];
   const mm = (value: number) => formatValue(value, "mm", design);
   const gap = mm(Math.max(...cornersLeft.map((corner) => corner.gap)));
-  const relief = Math.ceil(5 * toolpaths.at(-1)!.cutter.diameter + 0.5) / 10; // tenths over the radius of who goes round
-  const helps = setUp.name.startsWith("jig-") && design.jigs.relief < relief && relief <= TABLE.jigs.relief.max;
+  const relief = clearedBy(toolpaths.at(-1)!.cutter.diameter); // of who goes round
+  const helps = setUp.name.startsWith("jig-") && cornerRelief(design) < relief && relief <= TABLE.jigs.relief.max;
   return [
     SET_UP.corners({ count: cornersLeft.length, gap }),
     ...(helps ? [SET_UP.relief({ radius: mm(relief) })] : []),

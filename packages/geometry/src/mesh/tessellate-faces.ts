@@ -18,9 +18,6 @@ export function tessellateFaces(faces: readonly Face[], chordError = CHORD_ERROR
 }
 
 /** Points of an arc from its first to its last, both included. */
-export const tessellateArc = (arc: ArcEdge, chordError = CHORD_ERROR): Vec3[] =>
-  divideArc(arc, chordCount(arc.radius, arc.sweep, chordError));
-
 function divideArc({ from, to, centre, axis, sweep }: ArcEdge, chords: number): Vec3[] {
   const spoke = subtract(from, centre);
   const square = cross(axis, spoke);

@@ -85,7 +85,7 @@ export {
 } from "./ramp.ts";
 export { curvedRamp, distanceToRamp, rampOver } from "./ramp-formulas.ts";
 export { type Recess, recessEdge, recessOf } from "./recess.ts";
-export { recessProfile, reliefArea } from "./recess-profile.ts";
+export { recessProfile } from "./recess-profile.ts";
 export { bedLineTopS, capIronSurface, ironCorners, pinAxisOffset, wedgeOutline, wedgeThickness } from "./stack.ts";
 export {
   type Choke,

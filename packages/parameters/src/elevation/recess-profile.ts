@@ -25,6 +25,3 @@ export function recessProfile(
   const centre = at(low + reach / 2, floor + reach / 2);
   return [line(topOfFloor, onFloor), arc(onFloor, onEnd, centre, -180), line(onEnd, onBed)];
 }
-
-/** Wood that the relief takes beyond the square corner, per mm of the recess's width: half a disc less its square corner. mm² */
-export const reliefArea = ({ relief }: Recess): number => relief ** 2 * (Math.PI / 2 - 1);

@@ -11,6 +11,7 @@ import { areaAndCentroid, corneredOutline, windowOutline } from "./cornered-outl
 import type { JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 import { plateOf, plateTotal } from "./plate.ts";
+import { cornerRelief } from "./relief.ts";
 
 /** Under the V and its relief, mm: two lines of letters, so that the cradle carries the plane's name. */
 const BASE = 20.5;
@@ -27,7 +28,7 @@ const FREE_TIP = 12;
 const ARRIS = 1.5;
 
 /** Radius of the relief in the V's corner, mm: no less than clears the arris. */
-const reliefOf = ({ jigs }: Design): number => Math.max(ARRIS, jigs.relief);
+const reliefOf = (design: Design): number => Math.max(ARRIS, cornerRelief(design));
 /** Height of the base under the V's corner, mm. */
 const baseOf = (design: Design): number => BASE + reliefOf(design);
 /** Widest cradle, mm: wide enough to stand, narrower than the core so that a vise grips the block too. */

@@ -7,6 +7,7 @@ import { GAUGE, JIG } from "../words/jigs.ts";
 import { corneredOutline } from "./cornered-outline.ts";
 import type { JigName, JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
+import { cornerRelief } from "./relief.ts";
 
 /** Length of each flank, mm: over it 0.1° is 0.1 mm, which a bevel or a saw shows against the light. */
 const FLANK = 60;
@@ -41,7 +42,7 @@ export function gaugeOutlineCorners(angle: number): Point[] {
 function gauge(plane: Elevation, name: JigName, what: string, angle: number, pose: Pose): JigResult {
   const corners = gaugeOutlineCorners(angle);
   const [, foot, rightLow, rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
-  const relief = { radius: plane.design.jigs.relief, into: "after" } as const;
+  const relief = { radius: cornerRelief(plane.design), into: "after" } as const;
   const boundary = corneredOutline(
     corners.map((at) =>
       at === rightHigh && isInnerCorner(line(rightLow, at), line(at, leftHigh)) ? { at, relief } : { at },

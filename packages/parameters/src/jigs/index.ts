@@ -8,5 +8,6 @@ export * from "./jig.ts";
 export { jigPlans, omittedJigs, type PrintedSize, printedSize, printerOverhang } from "./jigs.ts";
 export { type PinGuideLayout, pinGuideLayout } from "./pin-guide.ts";
 export { choosePlate, type PlateChoice, type PlateRange, plateThicknesses, sheetThickness } from "./plate.ts";
+export { clearedBy, cornerRelief, reliefOfCutters } from "./relief.ts";
 export { type SpacerLayout, spacerLayout } from "./spacer-outline.ts";
 export { type TemplateLayout, templateLayout, templateOpening } from "./template-layout.ts";

@@ -23,6 +23,7 @@ import { rampPath } from "../elevation/ramp.ts";
 import { corneredPath, roundInnerCorner, windowOutline } from "./cornered-outline.ts";
 import type { NoJig } from "./jig.ts";
 import { clipChainToHeights, roundedBoxOutline } from "./lines.ts";
+import { cornerRelief } from "./relief.ts";
 
 /** Narrowest end of a leg, mm: where the throat leaves less between block and pin, the V is cut off. */
 const LEG_END = 2.4;
@@ -163,7 +164,7 @@ export function spacerOutline(plane: Elevation, places: SpacerLayout, set: numbe
   ];
   const slotTop = { left: point(slot.left, pin.centre.y), right: point(slot.right, pin.centre.y) };
   const rounded = corners.map((at, i) =>
-    roundInnerCorner(corners[i - 1] ?? at, at, corners[i + 1] ?? at, plane.design.jigs.relief),
+    roundInnerCorner(corners[i - 1] ?? at, at, corners[i + 1] ?? at, cornerRelief(plane.design)),
   );
   return [
     ...corneredPath(rounded),

@@ -10,6 +10,7 @@ import { formatBareLength, formatLength } from "../units.ts";
 import { JIG, SPACER } from "../words/jigs.ts";
 import { type JigResult, poseAsDrawn } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
+import { cornerRelief } from "./relief.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
 
 /** Its width, as a share of the core's: broad enough to keep the blocks parallel, out of reach of the glue at the cheeks. */
@@ -26,7 +27,7 @@ export function throatSpacer(plane: Elevation): JigResult {
   const places = spacerLayout(plane);
   const none = spacerObstacle(plane, places);
   if (none) return { none };
-  const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, design.jigs.relief + 1));
+  const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, cornerRelief(design) + 1));
   const most = widths.core - FREE_OF_CORE;
   const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), most);
   const middle = tabMiddle(places);

@@ -10,6 +10,7 @@ import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, type OutlineCorner, reliefRadius } from "./cornered-outline.ts";
 import type { JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
+import { cornerRelief } from "./relief.ts";
 
 /** Bar left between the pocket and the fence's side, mm: it carries letters and takes the push. */
 const BAR = 23;
@@ -70,7 +71,8 @@ export function wedgeSled(plane: Elevation): JigResult {
 
 /** The sled's bar with the pocket in its side; `room` in the wedge's length, mm. */
 function sledOutline({ design, wedgeLength }: Elevation, room: number) {
-  const { wedge, jigs } = design;
+  const { wedge } = design;
+  const relief = cornerRelief(design);
   const butt = wedgeThickness(design, wedge.tipFromEdge + wedgeLength);
   const places = pocketLayout(wedgeLength, wedge.tip, wedge.angle, room);
   const left = places.tipMouth.x - LEAD;
@@ -81,8 +83,8 @@ function sledOutline({ design, wedgeLength }: Elevation, room: number) {
     { at: point(right, low), round: 3 },
     { at: point(right, 0), round: 3 },
     { at: places.buttMouth },
-    { at: places.buttFloor, relief: { radius: reliefRadius(jigs.relief, butt), into: "before" } },
-    ...tipEnd(places, jigs.relief, wedge),
+    { at: places.buttFloor, relief: { radius: reliefRadius(relief, butt), into: "before" } },
+    ...tipEnd(places, relief, wedge),
     { at: point(left, 0), round: 3 },
   ];
   return { left, right, low, outline: corneredOutline(corners) };

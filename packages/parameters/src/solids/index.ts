@@ -2,6 +2,6 @@
 export { toGeom3 } from "./geom3.ts";
 export { type BoughtPart, ironSolids } from "./iron-solids.ts";
 export { type Jig, makeJig, planeJigs } from "./jigs/jig-solids.ts";
-export { layerFaces, layerParts } from "./layer-parts.ts";
+export { layerParts } from "./layer-parts.ts";
 export type { Part } from "./part.ts";
 export { bodyFaces, bodySolid, type NamedFaces, partFaces, partsOf } from "./parts.ts";

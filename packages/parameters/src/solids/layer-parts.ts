@@ -5,7 +5,7 @@ import { layerShapes } from "../elevation/layer-shapes.ts";
 import type { Stage } from "../table/index.ts";
 import type { Part } from "./part.ts";
 import { prism } from "./part-faces.ts";
-import { makePart, type NamedFaces } from "./parts.ts";
+import { makePart } from "./parts.ts";
 
 /** Every layer of the front block and the bed block, each in z order; none of a core in one piece. */
 export const layerParts = (plane: Elevation, stage: Stage): Part[] =>
@@ -17,7 +17,3 @@ export const layerParts = (plane: Elevation, stage: Stage): Part[] =>
       layerDrawing(plane, stage, layer),
     ),
   );
-
-/** The same faces that `layerParts` makes its solids of, in place. */
-export const layerFaces = (plane: Elevation, stage: Stage): NamedFaces[] =>
-  layerShapes(plane, stage).map(({ name, shape, from, to }) => ({ name, faces: prism(shape, from, to).faces }));

@@ -63,10 +63,11 @@ export const jigs = {
     help: "Thicknesses of the plates at hand for jigs cut from sheet, as measured: [6, 9, 12]. Each jig takes the one that serves it, or a few glued face to face.",
     source: SHOP_SOURCE,
   }),
-  relief: length({
+  relief: lengthOrAuto({
     default: 0,
     min: 0,
     max: 8,
+    auto: "the least that an end mill of the shop clears, of those that cut through its thickest plate; 0 without router or plates",
     name: "corner relief radius",
     help: "Radius of the cutter that cuts the flat jigs from sheet; inner corners are relieved by it. 0 for printed jigs.",
     source: "maker's cutter",

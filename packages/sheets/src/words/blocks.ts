@@ -71,6 +71,11 @@ export const BED = {
       `Cut the feather off the tip of the bed, square to the sole, up to ${height} above it: a thin tip breaks in the glue-up. The small flat that this leaves goes when the sole is planed.`,
     { height: "3 mm" },
   ),
+  featherAgain: sentence(
+    ({ height }: { height: string }) =>
+      `Truing has left the flat at the tip of the bed lower. Cut it back, square to the sole, until it ends ${height} above it again.`,
+    { height: "3 mm" },
+  ),
   measure: "Measure the bed angle again from the sole, on both sides.",
   flat: "Flat, or hollow by no more than a thin leaf: never humped, never twisted.",
   rocks: "The iron does not rock, corner to corner, under two fingers.",

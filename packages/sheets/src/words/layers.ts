@@ -91,6 +91,7 @@ export const LAYER_CUTS = {
   drillFor: "Drill for the layer pegs",
   pegLength: "Layer pegs, length",
   recessDepth: "Recess, square to the finished bed",
+  recessEnd: "Lower end of the recess, up the bed as cut from its lower edge, feather off",
   allowance: "Left on the bed of the layers, to true",
   from: "Mark one layer from the layout sheet, and the others from it; or cut all by the files parts/front-layer and parts/bed-layer.",
   drill:
@@ -106,6 +107,12 @@ export const LAYER_CUTS = {
     ({ angle, length }: { angle: string; length: string }) =>
       `Leave the layer lying as it is. Swing the saw ${angle} to the other side and cut the bed. Leave the line: it has ${length} for truing in it.`,
     { angle: "43°", length: "0.3 mm" },
+  ),
+  feather: sentence(
+    ({ height, hasRecess }: { height: string; hasRecess: boolean }) =>
+      `Cut the feather off the tip of each layer of the bed block, square to the sole, up to ${height} above it.${hasRecess ? " The recess is measured from the edge that this leaves." : ""}`,
+    { height: "3 mm", hasRecess: true },
+    { height: "3 mm", hasRecess: false },
   ),
   recess: sentence(
     ({ layers, hole }: { layers: readonly string[]; hole: string | undefined }) =>

@@ -52,7 +52,7 @@ export function followPlane(
     isSilent = true;
   });
   events.addEventListener("open", () => {
-    if (isSilent) changed(); // what changed meanwhile was told to nobody
+    if (isSilent) changed(); // no word came of what changed meanwhile
     isSilent = false;
   });
 

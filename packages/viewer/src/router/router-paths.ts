@@ -1,4 +1,5 @@
 // A plane's router programs for the eye: every move with its line and its time, from the same data as the program's text.
+import { NESTED_FOLDER, notNested, sheetPrograms } from "@lamplane/export/nested";
 import {
   type CutRole,
   featureOutline,
@@ -14,6 +15,7 @@ import {
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { LengthStyle } from "@lamplane/parameters/units";
 import { outlinePath, pathOf } from "../path-data.ts";
+import { ROUTER } from "../words/router.ts";
 
 export type StepRole = CutRole | "rapid";
 
@@ -55,14 +57,24 @@ export interface RouterPaths {
   readonly style: LengthStyle;
 }
 
-/** Undefined for a design without a router. */
+/** Parts by themselves, then the shop's sheets; undefined for a design without a router. */
 export function routerPaths(plane: Elevation, version: string): RouterPaths | undefined {
   const planned = planePrograms(plane);
   if (!planned) return undefined;
   const { design } = plane;
+  const nested = sheetPrograms(plane);
+  const programs = nested?.sheets.flatMap(({ program }) => (program ? [program] : [])) ?? [];
   return {
-    paths: planned.programs.map((program) => routerPath(program, programFiles(program, design, version))),
-    notCut: planned.limits.map((limit) => ({ title: limit.title, why: limitText(limit, design) })),
+    paths: [
+      ...planned.programs.map((program) => routerPath(program, programFiles(program, design, version))),
+      ...programs.map((program) => routerPath(program, programFiles(program, design, version, NESTED_FOLDER))),
+    ],
+    notCut: [
+      ...planned.limits.map((limit) => ({ title: limit.title, why: limitText(limit, design) })),
+      ...(nested
+        ? notNested(nested, design).map(({ what, text }) => ({ title: ROUTER.onSheet(what), why: text }))
+        : []),
+    ],
     style: { units: design.units, shop: design.shop },
   };
 }

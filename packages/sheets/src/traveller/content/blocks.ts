@@ -61,8 +61,7 @@ function beyondLimitTexts({ t, plan }: ContentInput, name: "ramp" | "bed"): stri
   return [CUTS.beyond({ name, saw: t.deg(saw), limit, rest, angle: t.deg(angle) })];
 }
 
-export function bedContent({ t, hasJig }: ContentInput): StepContent {
-  const { featherChamfer } = t.plane.design.bed;
+export function bedContent({ t, plan, hasJig }: ContentInput): StepContent {
   return {
     why: BED.why,
     numbers: [
@@ -75,7 +74,7 @@ export function bedContent({ t, hasJig }: ContentInput): StepContent {
       BED.survey,
       BED.plane,
       BED.blue,
-      featherChamfer > 0 && BED.feather({ height: t.mm(featherChamfer) }),
+      featherText(t, plan.layers !== undefined),
       BED.measure,
     ),
     checks: [BED.flat, BED.rocks, BED.square],
@@ -84,6 +83,15 @@ export function bedContent({ t, hasJig }: ContentInput): StepContent {
     draw: (room) => bedPicture(t, room),
     jigs: ["bed-cradle"],
   };
+}
+
+/** Layers lose their feather before the recess is measured from it: what truing takes off their bed is then cut back. */
+function featherText({ plane: { design }, mm }: StepContext, inLayers: boolean): string | false {
+  const { featherChamfer } = design.bed;
+  const height = mm(featherChamfer);
+  if (featherChamfer === 0) return false;
+  if (!inLayers) return BED.feather({ height });
+  return design.core.allowanceBed > 0 && BED.featherAgain({ height });
 }
 
 /** The survey sheet's own placements and stations. */

@@ -1,7 +1,7 @@
 // A core in layers: the boards, the strips ripped and planed from them, the layers cut and glued, and the recess that they make.
 import type { LayerStock, StockPlan } from "@lamplane/bench";
+import { cotDeg } from "@lamplane/geometry";
 import { layerPegs, setBackLayers } from "@lamplane/parameters/elevation";
-import { RECESS } from "../../words/blocks.ts";
 import { BOARDS, LAYER_CUTS, LAYER_RECESS, LAYERS } from "../../words/layers.ts";
 import { layerCutsPicture, layerStackPicture, stripPicture } from "../draw/layers.ts";
 import type { StepNumber } from "../step.ts";
@@ -102,7 +102,7 @@ export function layerCutsContent(
   whole: StepContent,
   beyond: (name: "ramp" | "bed") => readonly string[],
 ): StepContent {
-  const { core } = t.plane.design;
+  const { core, bed } = t.plane.design;
   const left = t.mm(core.allowanceBed);
   const setBack = setBackLayers(t.plane);
   const [rampCut, bedCut] = plan.core.cuts;
@@ -115,11 +115,11 @@ export function layerCutsContent(
       ...(setBack
         ? [
             ...t.figureRow("recessDepth", LAYER_CUTS.recessDepth),
-            ...t.figureRow("recessFromBedEdge", RECESS.fromBedEdge),
+            t.lengthRow(LAYER_CUTS.recessEnd, t.figure("recessFromBedEdge") + lowerEdgeBelow(t), "up"),
           ]
         : []),
     ],
-    instructions: [
+    instructions: keepSentences(
       LAYER_CUTS.from,
       LAYER_CUTS.drill,
       LAYER_CUTS.lie,
@@ -128,15 +128,21 @@ export function layerCutsContent(
       LAYER_CUTS.ramp({ angle: t.deg(rampCut.saw) }),
       ...beyond("bed"),
       LAYER_CUTS.bed({ angle: t.deg(bedCut.saw), length: left }),
-      ...(setBack ? [recessText(t, setBack)] : []),
+      bed.featherChamfer > 0 &&
+        LAYER_CUTS.feather({ height: t.mm(bed.featherChamfer), hasRecess: setBack !== undefined }),
+      setBack !== undefined && recessText(t, setBack),
       LAYER_CUTS.glue,
       LAYER_CUTS.dry({ hasRecess: setBack !== undefined }),
-    ],
+    ),
     checks: [LAYER_CUTS.flat, LAYER_CUTS.square, ...(setBack ? [LAYER_CUTS.head] : [])],
     cautions: [...whole.cautions, "drilling"],
     draw: (room) => layerCutsPicture(t, room),
   };
 }
+
+/** How far the lower edge of the bed as cut lies below that of the trued bed, along the bed: both at one height over the sole. mm */
+const lowerEdgeBelow = ({ plane: { design, frame } }: StepContext): number =>
+  design.core.allowanceBed * cotDeg(frame.bedAngle);
 
 function recessText(t: StepContext, { first, last }: { readonly first: number; readonly last: number }): string {
   const layers = Array.from({ length: last - first + 1 }, (_, i) => `${first + i + 1}`);
