@@ -1,6 +1,6 @@
 // Laws of the jigs over the examples' planes and random designs that can be built, with the jigs' own settings in turn.
 import { readdirSync, readFileSync } from "node:fs";
-import { CHORD_ERROR } from "@lamplane/geometry";
+import { CHORD_ERROR, cotDeg } from "@lamplane/geometry";
 import { readDesign } from "@lamplane/parameters/design";
 import { type Elevation, elevation } from "@lamplane/parameters/elevation";
 import { jigPlans, LEAST_WALL, omittedJigs } from "@lamplane/parameters/jigs";
@@ -88,13 +88,15 @@ const LAWS = {
     const { bedAngle } = plane.frame;
     const shown = (v: number) => String(Math.round(v * 100) / 100);
     const length = (mm: number) => formatBareLength(mm, plane.design);
+    const { bedTip, rampTip } = plane.points;
+    const offFeather = plane.design.bed.featherChamfer * cotDeg(bedAngle);
     const wanted = {
       "fit-test": ["FIT", "0", ".1", ".2", ".3", ".4", ".5"],
       "bed-gauge": [`${shown(bedAngle)}°`, `${shown(90 - bedAngle)}°`],
       "ramp-gauge": [`${shown(plane.ramp.angle)}°`, `${shown(90 - plane.ramp.angle)}°`],
       "recess-template": [length(plane.design.recess.cutter), plane.design.jigs.bush > 0 ? "BUSH" : "BEARING"],
       "pin-guide": ["PIN"],
-      "throat-spacer": ["GAP", length(plane.points.bedTip.x - plane.points.rampTip.x)],
+      "throat-spacer": ["GAP", length(bedTip.x + offFeather - rampTip.x)],
       "bed-cradle": [`${shown(bedAngle)}°`],
       "wedge-sled": [`${shown(plane.design.wedge.angle)}°`],
     }[jig.name];

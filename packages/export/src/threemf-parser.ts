@@ -8,14 +8,21 @@ export interface SolidMeasures extends MeshMeasures {
   readonly name: string;
 }
 
+/** Documents read before: the gate and the manifest ask of the same bytes. */
+const READ = new WeakMap<Uint8Array, readonly NamedMesh[]>();
+
 /**
  * The solids of a 3MF that `serializeThreeMf` wrote, in their order, as they stand in the build, mm.
  * @throws where the bytes are not such a document
  */
-export function parseThreeMf(bytes: Uint8Array): NamedMesh[] {
+export function parseThreeMf(bytes: Uint8Array): readonly NamedMesh[] {
+  const known = READ.get(bytes);
+  if (known) return known;
   const model = unzipSync(bytes)[MODEL_PATH];
   if (model === undefined) throw new Error(`not a 3MF of ours: it has no ${MODEL_PATH}`);
-  return parseMeshes(new TextDecoder().decode(model));
+  const meshes = parseMeshes(new TextDecoder().decode(model));
+  READ.set(bytes, meshes);
+  return meshes;
 }
 
 /** Size of each solid in a 3MF that `serializeThreeMf` wrote. */

@@ -13,10 +13,12 @@ export interface Intersection {
 
 /** Where two segments meet, in order along the first; touching ends count. */
 export function intersections(a: Segment, b: Segment): Intersection[] {
-  return intersectionPoints(a, b)
-    .map((at) => ({ at, shareOfFirst: shareAlong(a, at), shareOfSecond: shareAlong(b, at) }))
-    .filter((c) => isOnSegment(c.shareOfFirst, a) && isOnSegment(c.shareOfSecond, b))
-    .sort((c, d) => c.shareOfFirst - d.shareOfFirst);
+  const met: Intersection[] = [];
+  for (const at of intersectionPoints(a, b)) {
+    const [shareOfFirst, shareOfSecond] = [shareAlong(a, at), shareAlong(b, at)];
+    if (isOnSegment(shareOfFirst, a) && isOnSegment(shareOfSecond, b)) met.push({ at, shareOfFirst, shareOfSecond });
+  }
+  return met.length > 1 ? met.sort((c, d) => c.shareOfFirst - d.shareOfFirst) : met;
 }
 
 const isOnSegment = (share: number, s: Segment): boolean => {

@@ -3,8 +3,11 @@ import { type Arc, distance, orientation, type Point, pointAlong, type Segment }
 import { atan2Deg } from "./trig.ts";
 
 /** Distance from a point to a chain of segments, mm. */
-export const distanceToChain = (p: Point, chain: readonly Segment[]): number =>
-  Math.min(...chain.map((s) => distanceToSegment(p, s)));
+export function distanceToChain(p: Point, chain: readonly Segment[]): number {
+  let nearest = Infinity;
+  for (const segment of chain) nearest = Math.min(nearest, distanceToSegment(p, segment));
+  return nearest;
+}
 
 /** Distance from a point to the nearest point of a segment, mm. */
 export function distanceToSegment(p: Point, s: Segment): number {

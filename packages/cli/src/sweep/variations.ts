@@ -25,7 +25,7 @@ export function parseVariations(assignments: readonly string[], design: Design):
   if (twice) throw new InputRefused(SWEEP.twice(twice));
   const count = countDesigns(variations);
   if (count > MOST_DESIGNS) throw new InputRefused(SWEEP.tooMany({ count, most: MOST_DESIGNS }));
-  for (const { path, values } of variations) for (const value of values) refuseUnlessAllowed(design, path, value);
+  for (const { path, values } of variations) refuseUnlessAllowed(design, path, values);
   return variations;
 }
 
@@ -78,8 +78,19 @@ function parseValue(path: string, row: Row, word: string, design: Design): numbe
   return read.value;
 }
 
-function refuseUnlessAllowed(design: Design, path: string, value: number | string): void {
-  if (valueAt(design, path) === value) return;
+/** Numbers are allowed between two limits: where the ends of a rising row are, so is all between them. */
+function refuseUnlessAllowed(design: Design, path: string, values: readonly (number | string)[]): void {
+  const isRising = values.every((value, i) => typeof value === "number" && (i === 0 || value > Number(values[i - 1])));
+  const ends = [values[0]!, values.at(-1)!];
+  if (isRising && ends.every((value) => !faultOf(design, path, value))) return;
+  for (const value of values) {
+    const fault = faultOf(design, path, value);
+    if (fault) throw new InputRefused(SWEEP.refused({ path, fault: faultText(fault) }));
+  }
+}
+
+function faultOf(design: Design, path: string, value: number | string) {
+  if (valueAt(design, path) === value) return undefined;
   const complete = completeDesign(withValue(design, path, value));
-  if (!complete.ok) throw new InputRefused(SWEEP.refused({ path, fault: faultText(complete.faults[0]!) }));
+  return complete.ok ? undefined : complete.faults[0];
 }

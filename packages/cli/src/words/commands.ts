@@ -35,7 +35,7 @@ export const ARGUMENTS = {
 export const OPTIONS = {
   json: "print JSON, in mm and degrees",
   with: "change a parameter for this run: KEY=VALUE",
-  shop: "shop file (YAML), instead of the design's own",
+  shop: "shop file (YAML), in place of the one that the design names; values in the design itself stay",
   newShop: "write a shop file instead",
   for: "what the plane is for; default smoother",
   allParameters: "write every parameter",

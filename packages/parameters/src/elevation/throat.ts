@@ -56,26 +56,25 @@ export function throatSeries(sides: ThroatSides): ThroatWidth[] {
   const chain = rampToTop(sides);
   const total = chain.reduce((sum, s) => sum + segmentLength(s), 0);
   const inPlace = (p: Point) => ironToPlane(frame, p.x, p.y);
-  const stack = stackSurface(design, sides.wedgeLength).map(({ part, line: { from, to } }) => ({
-    part,
-    line: line(inPlace(from), inPlace(to)),
-  }));
+  const stackDownwards = stackSurface(design, sides.wedgeLength)
+    .map(({ part, line: { from, to } }) => ({ part, line: line(inPlace(from), inPlace(to)) }))
+    .reverse();
   return Array.from({ length: STATIONS + 1 }, (_, i) => {
     const along = (total * i) / STATIONS;
     const at = pointAtLength(chain, along);
-    return { along, at, ...nearestNeighbour(at, stack, { centre: pin.centre, radius: pinSize.diameter / 2 }) };
+    return { along, at, ...nearestNeighbour(at, stackDownwards, { centre: pin.centre, radius: pinSize.diameter / 2 }) };
   });
 }
 
 function nearestNeighbour(
   at: Point,
-  stack: readonly { readonly part: StackPart; readonly line: Segment }[],
+  stackDownwards: readonly { readonly part: StackPart; readonly line: Segment }[],
   pin: { readonly centre: Point; readonly radius: number },
 ): Pick<ThroatWidth, "width" | "nearest"> {
   let nearest: ThroatNeighbour = "pin";
   let width = Math.hypot(at.x - pin.centre.x, at.y - pin.centre.y) - pin.radius;
   // Where two are as near, the lower one on the iron is named: a shaving meets it first.
-  for (const { part, line } of stack.toReversed()) {
+  for (const { part, line } of stackDownwards) {
     const toPart = distanceToSegment(at, line);
     if (toPart <= width) [nearest, width] = [part, toPart];
   }

@@ -84,9 +84,10 @@ export function bedCradle(plane: Elevation): JigResult {
     { at: soleEnd },
     { at: underSole, round: 2 },
   ]);
-  const open = windowOutline([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
-    side === 0 ? baseOf(design) : side === 2 ? 9 : side === 1 ? 4 : 8,
-  );
+  const open = () =>
+    windowOutline([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
+      side === 0 ? baseOf(design) : side === 2 ? 9 : side === 1 ? 4 : 8,
+    );
   const most = widths.core - NARROWER;
   const thick = Math.min(WIDEST, most);
   const plateRange = { least: Math.min(NARROWEST, thick), best: thick, most };
@@ -104,16 +105,20 @@ export function bedCradle(plane: Elevation): JigResult {
           holes: [],
           thickness: thick,
           risers: [],
-          lightening: open,
+          get lightening() {
+            return open();
+          },
           labels: [
             nameLabel([`CRADLE ${angle}`], design, point((underSole.x + behindHeel.x) / 2, base + baseOf(design) / 2)),
           ],
           pose: cradlePose(plane, thick),
         },
       ],
-      drawing: {
-        title: "bed-cradle",
-        entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
+      get drawing() {
+        return {
+          title: "bed-cradle",
+          entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
+        };
       },
       plateRange,
       registersAgainst: CRADLE.against,

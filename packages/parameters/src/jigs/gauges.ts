@@ -68,14 +68,16 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
           pose,
         },
       ],
-      drawing: {
-        title: name,
-        entries: [
-          cutEntry(boundary),
-          noteEntry(`${what} ${own}`, point(leftHigh.x * 0.8, leftHigh.y * 0.5)),
-          noteEntry(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4)),
-          noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
-        ],
+      get drawing() {
+        return {
+          title: name,
+          entries: [
+            cutEntry(boundary),
+            noteEntry(`${what} ${own}`, point(leftHigh.x * 0.8, leftHigh.y * 0.5)),
+            noteEntry(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4)),
+            noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
+          ],
+        };
       },
       plateRange: FROM_SHEET,
       registersAgainst: GAUGE.against({ what, angle: own, fromSquare: other }),

@@ -71,6 +71,7 @@ export const JIG_NAMES = [
 ] as const;
 export type JigName = (typeof JIG_NAMES)[number];
 
+/** A jig of a plane. A sweep checks thousands: what no check reads (drawing, use, lightening) is worked out where it is asked for. */
 export interface JigPlan {
   /** Kebab-case, which is also its file's name. */
   readonly name: JigName;

@@ -66,7 +66,6 @@ export function pinGuide(plane: Elevation): JigResult {
     BAR,
     round(places.pegRadius) + 1,
   ];
-  const open = windowOutline(corners, (side) => bars[side]!);
   const bore = formatBareLength(2 * places.drillRadius, design);
   const label = nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16));
   return {
@@ -79,26 +78,32 @@ export function pinGuide(plane: Elevation): JigResult {
           holes: [drill, ...pegs],
           thickness: THICK,
           risers: [],
-          lightening: open,
+          get lightening() {
+            return windowOutline(corners, (side) => bars[side]!);
+          },
           labels: [label],
           pose: poseAsDrawn(plane.widths.body / 2),
         },
       ],
-      drawing: {
-        title: "pin-guide",
-        entries: [
-          cutEntry(boundary),
-          drillEntry(places.axis, places.drillRadius + SHEET_ROOM.holes),
-          ...places.pegs.map((at) => drillEntry(at, places.pegRadius + SHEET_ROOM.holes)),
-          noteEntry(
-            `pin guide ${bore}, ${design.name}`,
-            point(stageExtent(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
-          ),
-        ],
+      get drawing() {
+        return {
+          title: "pin-guide",
+          entries: [
+            cutEntry(boundary),
+            drillEntry(places.axis, places.drillRadius + SHEET_ROOM.holes),
+            ...places.pegs.map((at) => drillEntry(at, places.pegRadius + SHEET_ROOM.holes)),
+            noteEntry(
+              `pin guide ${bore}, ${design.name}`,
+              point(stageExtent(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
+            ),
+          ],
+        };
       },
       plateRange: FROM_SHEET,
       registersAgainst: PIN_GUIDE.against,
-      use: guideUseText(places, plane),
+      get use() {
+        return guideUseText(places, plane);
+      },
       printed: PIN_GUIDE.printed,
     },
   };

@@ -54,8 +54,8 @@ export const plateTotal = ({ thickness, layers }: PlateChoice): number => thickn
 
 /** The plan with the plate that its sheet form is cut from, where the shop names plates. */
 export function withPlate(plan: JigPlan, design: Design): JigPlan {
-  const { drawing, plateRange } = plan;
-  if (!plateThicknesses(design) || !drawing || !plateRange) return plan;
+  const { plateRange } = plan;
+  if (!plateThicknesses(design) || !plateRange) return plan;
   const plate = plateOf(plateRange, design);
   const mm = (value: number) => formatLength(value, design);
   if (!plate) {
@@ -63,7 +63,7 @@ export function withPlate(plan: JigPlan, design: Design): JigPlan {
     return { ...plan, printed: `${plan.printed} ${none}` };
   }
   const words = JIG.plate({ layers: plate.layers, thick: mm(plate.thickness) });
-  return { ...plan, plate, printed: `${plan.printed} ${words}`, drawing: drawingOnPlate(drawing, plate, words) };
+  return { ...plan, plate, printed: `${plan.printed} ${words}`, drawing: drawingOnPlate(plan.drawing!, plate, words) };
 }
 
 function drawingOnPlate(drawing: Drawing, { thickness }: PlateChoice, words: string): Drawing {

@@ -42,7 +42,6 @@ export function recessTemplate(plane: Elevation): JigResult {
   if (fault) return { none: { name: "recess-template", ...fault } };
   const slotted = design.jigs.fence === "slotted";
   const main = plateBody(plane, places, slotted, printedRoom(design).flanks);
-  const cut = plateBody(plane, places, slotted, SHEET_ROOM.flanks);
   const { guide, cutter } = places;
   const plateRange = templatePlateRange(plane, places);
   const sheet = plateOf(plateRange, design);
@@ -52,28 +51,33 @@ export function recessTemplate(plane: Elevation): JigResult {
       name: "recess-template",
       title: `Recess template, ${guideText(plane)}`,
       bodies: slotted ? [main, ...looseFences(plane, places, main.pose)] : [main],
-      drawing: {
-        title: "recess-template",
-        entries: [
-          cutEntry(cut.boundary),
-          ...cut.holes.map((hole) => cutEntry(hole.outline)),
-          ...cut.risers.map((riser) => markEntry(riser.outline)),
-          noteEntry(
-            `recess template, ${label.join(", ")}, ${design.name}`,
-            point(-places.halfCore + 3, places.stop + 3),
-          ),
-          noteEntry(
-            RECESS_TEMPLATE.note({
-              plate: formatBareLength(sheet ? plateTotal(sheet) : places.plate, design),
-              stop: formatBareLength(places.stopDepth, design),
-            }),
-            point(-places.halfCore + 3, places.stop + 8),
-          ),
-        ],
+      get drawing() {
+        const cut = plateBody(plane, places, slotted, SHEET_ROOM.flanks);
+        return {
+          title: "recess-template",
+          entries: [
+            cutEntry(cut.boundary),
+            ...cut.holes.map((hole) => cutEntry(hole.outline)),
+            ...cut.risers.map((riser) => markEntry(riser.outline)),
+            noteEntry(
+              `recess template, ${label.join(", ")}, ${design.name}`,
+              point(-places.halfCore + 3, places.stop + 3),
+            ),
+            noteEntry(
+              RECESS_TEMPLATE.note({
+                plate: formatBareLength(sheet ? plateTotal(sheet) : places.plate, design),
+                stop: formatBareLength(places.stopDepth, design),
+              }),
+              point(-places.halfCore + 3, places.stop + 8),
+            ),
+          ],
+        };
       },
       plateRange,
       registersAgainst: RECESS_TEMPLATE.against({ chamfered: design.bed.featherChamfer > 0 }),
-      use: templateUseText(plane, places, slotted) + (sheet ? ` ${fromSheetText(plane, plateTotal(sheet))}` : ""),
+      get use() {
+        return templateUseText(plane, places, slotted) + (sheet ? ` ${fromSheetText(plane, plateTotal(sheet))}` : "");
+      },
       printed: RECESS_TEMPLATE.printed({ guide: guide === cutter ? "bearing" : "bush" }),
     },
   };

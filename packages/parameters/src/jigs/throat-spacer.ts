@@ -43,22 +43,28 @@ export function throatSpacer(plane: Elevation): JigResult {
           holes: [{ outline: grip }],
           thickness: wide,
           risers: [],
-          lightening: legWindow(plane, places),
+          get lightening() {
+            return legWindow(plane, places);
+          },
           labels: [nameLabel(["GAP", formatBareLength(gap, design)], design, point(middle, places.top + 8))],
           pose: poseAsDrawn(-wide / 2),
         },
       ],
-      drawing: {
-        title: "throat-spacer",
-        entries: [
-          cutEntry(boundary),
-          cutEntry(grip),
-          noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
-        ],
+      get drawing() {
+        return {
+          title: "throat-spacer",
+          entries: [
+            cutEntry(boundary),
+            cutEntry(grip),
+            noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
+          ],
+        };
       },
       plateRange: { least: Math.min(LEAST_SHARE * widths.core, wide), best: wide, most },
       registersAgainst: SPACER.against,
-      use: useText(plane, gap),
+      get use() {
+        return useText(plane, gap);
+      },
       printed: JIG.layered({ thick: formatLength(wide, design) }),
     },
   };

@@ -51,13 +51,15 @@ export function wedgeSled(plane: Elevation): JigResult {
           pose: sledPose(plane, thick),
         },
       ],
-      drawing: {
-        title: "wedge-sled",
-        entries: [
-          cutEntry(sledOutline(plane, SHEET_ROOM.flanks).outline),
-          cutEntry(grip),
-          noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
-        ],
+      get drawing() {
+        return {
+          title: "wedge-sled",
+          entries: [
+            cutEntry(sledOutline(plane, SHEET_ROOM.flanks).outline),
+            cutEntry(grip),
+            noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
+          ],
+        };
       },
       plateRange: { least: Math.min(LOWEST, thick), best: thick, most: thick },
       registersAgainst: SLED.against,
