@@ -38,7 +38,7 @@ describe.skipIf(availableParallelism() < 2)("worker threads that end by themselv
       const { status, stderr, stdout } = runWithEndingWorkers(how, 1, ...args);
       expect({ status, stdout }).toEqual({ status: 4, stdout: "" });
       expect(stderr).toMatch(BUG);
-      expect(stderr).toContain("None of your files was changed.");
+      expect(stderr).toContain("No file is half written.");
       expect(stderr).not.toMatch(/\n\s+at /);
       expect(fs.readdirSync(parent)).toEqual([NAME]);
       expect(readContents(join(parent, NAME))).toEqual(before);

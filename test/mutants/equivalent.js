@@ -1,7 +1,7 @@
 // Mutants that nobody can tell from the source, and why: what is replaced stands between « and » in its line.
 // `run.js` tries them like all others, refuses an entry that a test does see, and one that no mutant fits any more.
 
-const SLACK = "slack for rounding: a billionth of a step or of a chord either way; sizes are told to a nanometre";
+const SLACK = "slack for rounding: a billionth of a step or of a chord either way; sizes are given to a nanometre";
 const DRAWN = "how far a line is drawn to meet the top; any length beyond it serves";
 const SEARCH = "a search ends closer than a nanometre, to which its result is rounded, either way";
 const WHOLE = "compared with and cut at whole numbers only, and 4.4 counts as 4";
@@ -72,13 +72,13 @@ export const EQUIVALENT = [
   },
   {
     file: "elevation/blocks.ts",
-    line: 'const ramp = splitOrThrow(rampPath(plane.ramp, stock.sole, «2» * height), stock.top, "ramp");',
+    line: 'const ramp = splitAtIntersection(rampPath(plane.ramp, sole, «2» * height), top);',
     made: "(2 * 1.1)",
     why: DRAWN,
   },
   {
     file: "elevation/blocks.ts",
-    line: 'const bed = splitOrThrow(bedPath(plane, stock.sole, «2» * height), stock.top, "bed");',
+    line: 'const bed = splitAtIntersection(bedPath(plane, sole, «2» * height), top);',
     made: "(2 * 1.1)",
     why: DRAWN,
   },

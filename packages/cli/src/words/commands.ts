@@ -209,6 +209,6 @@ export const BROKEN_OFF = "No answer. Nothing was written.";
 
 export const BUG = sentence(
   ({ version, message }: { version: string; message: string }) =>
-    `lamplane ${version} has a bug: ${message}\nPlease report it with the design file. None of your files was changed.`,
+    `lamplane ${version} has a bug: ${message}\nPlease report it with the design file. No file is half written.`,
   { version: "0.2.0", message: "no section is called bed" },
 );
