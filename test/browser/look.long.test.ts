@@ -213,7 +213,7 @@ describe.skipIf(hasNoBrowser)("the sheet's look", () => {
     await page.locator(".field-body canvas").press("ArrowRight");
     await framed(page);
     const turned = await spots();
-    const length = page.getByLabel("body length");
+    const length = page.getByLabel("plane length");
     await length.fill("600");
     await actAndWait(page, () => length.press("Enter"));
     await framed(page);

@@ -72,13 +72,13 @@ export const EQUIVALENT = [
   },
   {
     file: "elevation/blocks.ts",
-    line: 'const ramp = splitAtIntersection(rampPath(plane.ramp, sole, «2» * height), top);',
+    line: "const ramp = splitAtIntersection(rampPath(plane.ramp, sole, «2» * height), top);",
     made: "(2 * 1.1)",
     why: DRAWN,
   },
   {
     file: "elevation/blocks.ts",
-    line: 'const bed = splitAtIntersection(bedPath(plane, sole, «2» * height), top);',
+    line: "const bed = splitAtIntersection(bedPath(plane, sole, «2» * height), top);",
     made: "(2 * 1.1)",
     why: DRAWN,
   },

@@ -1,5 +1,5 @@
 // Where the parts' names stand: in two columns beside the body, in the order of their heights, so that none covers another.
-import { parameterName } from "../state/format.ts";
+import { keyInWords } from "../state/format.ts";
 
 /** A part's name and the pixels of its middle. */
 export interface NamedPart {
@@ -35,7 +35,7 @@ export function nameLinePath({ name, x, y, at, isRight }: PlacedName, width: num
 
 /** A part's name as the trade says it: `cheek-left` is the left cheek. */
 export const partLabel = (name: string): string =>
-  parameterName(name.replaceAll("-", " ")).replace(/^(\w+) (left|right)$/, "$2 $1");
+  keyInWords(name.replaceAll("-", " ")).replace(/^(\w+) (left|right)$/, "$2 $1");
 
 /** Half of the names to the left, half to the right, by where their parts stand. */
 function splitInTwo(all: readonly NamedPart[], width: number): [NamedPart[], NamedPart[]] {

@@ -103,7 +103,7 @@ export class DrawingView {
     notes.show(words, this.isDragging);
     if (this.#cures?.requestId === requestId) this.#showCures();
     schedule.show(plane);
-    steps.show(words, plane, stage, this.#figures);
+    steps.show(words, plane, stage);
     title.show(plane, fields.elevation.scale()?.perMm);
     this.#drawLeaders();
     document.title = `${plane.design.name} · lamplane`;

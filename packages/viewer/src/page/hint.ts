@@ -5,7 +5,7 @@ import { defaultIn, UNIT_OF } from "@lamplane/parameters/table";
 import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { FigureDescription, SheetPlane } from "../protocol/sheet-data.ts";
-import { figureName, limitsText, parameterName } from "../state/format.ts";
+import { limitsText, parameterName } from "../state/format.ts";
 import { HINT } from "../words/page.ts";
 
 export interface HintSource {
@@ -89,13 +89,13 @@ function parameterLines(path: string, style: LengthStyle): Node[] {
 
 function figureLines(
   key: string,
-  { help, formula, source, unit }: FigureDescription,
+  { name, help, formula, source, unit }: FigureDescription,
   plane: SheetPlane,
   style: LengthStyle,
 ): Node[] {
   const value = plane.figures[key];
   return [
-    html("strong", {}, figureName(key)),
+    html("strong", {}, name),
     html("p", {}, help),
     html("p", {}, `= ${formula}${value === undefined ? "" : ` = ${formatValue(value, unit, style)}`}`),
     html("p", { class: "source" }, HINT.ofFigure(source)),

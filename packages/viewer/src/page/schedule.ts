@@ -6,7 +6,7 @@ import type { LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { parameterName } from "../state/format.ts";
+import { keyInWords, parameterName } from "../state/format.ts";
 import { SCHEDULE } from "../words/page.ts";
 
 export interface Schedule {
@@ -48,27 +48,20 @@ function buildLines(body: HTMLElement, handlers: ControlHandlers): ScheduleLine[
   }
   return [...sections].flatMap(([section, rows]) => {
     const list = html("dl");
-    const title = SCHEDULE.sections[section] ?? parameterName(section);
+    const title = SCHEDULE.sections[section] ?? keyInWords(section);
     body.append(html("section", { class: "schedule-section" }, html("h3", {}, title), list));
-    return rows.map(({ path, row }) => createLine(list, section, path, row, handlers));
+    return rows.map(({ path, row }) => createLine(list, path, row, handlers));
   });
 }
 
-function createLine(
-  list: HTMLElement,
-  section: string,
-  path: string,
-  row: Row,
-  handlers: ControlHandlers,
-): ScheduleLine {
-  const short = parameterName(path.startsWith(`${section}.`) ? path.slice(section.length + 1) : path);
+function createLine(list: HTMLElement, path: string, row: Row, handlers: ControlHandlers): ScheduleLine {
   const { element, update } =
     row.kind === "number"
       ? createNumberLine(path, row, handlers)
       : row.kind === "choice"
         ? createChoiceLine(path, row, handlers)
         : createTextLine(path, handlers);
-  list.append(html("div", {}, html("dt", {}, short), html("dd", {}, element)));
+  list.append(html("div", {}, html("dt", {}, parameterName(path)), html("dd", {}, element)));
   return { update };
 }
 

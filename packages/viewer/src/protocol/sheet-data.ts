@@ -51,7 +51,7 @@ export interface BenchStep {
   readonly title: string;
   readonly task: string;
   readonly isDone: boolean;
-  readonly figures: readonly { readonly key: string; readonly value: number }[];
+  readonly figures: readonly { readonly key: string; readonly name: string; readonly text: string }[];
   readonly measures: readonly {
     /** `measured.…`, a row of the table. */
     readonly path: string;
@@ -66,6 +66,7 @@ export interface BenchStep {
 }
 
 export interface FigureDescription {
+  readonly name: string;
   readonly unit: string;
   readonly formula: string;
   readonly help: string;

@@ -4,7 +4,7 @@ import { formatAngle, formatValue, type LengthStyle } from "@lamplane/parameters
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPlane } from "../protocol/sheet-data.ts";
 import type { SheetPoint } from "../protocol/view.ts";
-import { parameterName } from "../state/format.ts";
+import { keyInWords } from "../state/format.ts";
 import { MEASURING } from "../words/page.ts";
 import type { Field } from "./field.ts";
 
@@ -82,7 +82,7 @@ export function createMeasureTool(field: Field): MeasureTool {
         for (const select of [from, to])
           select.append(
             html("option", { value: "" }, "a point"),
-            ...Object.keys(now.points).map((name) => html("option", { value: name }, parameterName(name))),
+            ...Object.keys(now.points).map((name) => html("option", { value: name }, keyInWords(name))),
           );
       plane = now;
       draw();

@@ -1,4 +1,5 @@
 // Numbers as they stand on the sheet, and back: the design's unit for lengths, degrees for angles.
+import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow, Row } from "@lamplane/parameters/table";
 import { UNIT_OF } from "@lamplane/parameters/table";
 import {
@@ -10,7 +11,7 @@ import {
   parseNumber,
   toMillimetres,
 } from "@lamplane/parameters/units";
-import { FIGURE_NAMES } from "../words/page.ts";
+import { MEASURED_NAME } from "../words/page.ts";
 
 /** A number for the drawing: bare mm (the title block tells the unit), degrees, inches. */
 export function formatOnDrawing(value: number, unit: string, style: LengthStyle): string {
@@ -36,15 +37,14 @@ export function stepValue(value: number, steps: number, row: NumberRow, style: L
   return Math.min(row.max, Math.max(row.min, row.quantity === "count" ? Math.round(next) : next));
 }
 
-/** A parameter's path in words: `capIron.screwHead.fromEdge` is "cap iron screw head from edge". */
-export const parameterName = (path: string): string =>
-  path
-    .replace(/([a-z])([A-Z])/g, "$1 $2")
-    .replaceAll(".", " ")
-    .toLowerCase();
+/** A key in words: `bedTip` is "bed tip". */
+export const keyInWords = (key: string): string => key.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
 
-/** A figure's key in words. */
-export const figureName = (key: string): string => FIGURE_NAMES[key] ?? parameterName(key);
+/** What a maker calls a parameter, or what was measured of it. */
+export function parameterName(path: string): string {
+  const { name } = rowAt(path);
+  return path.startsWith("measured.") ? MEASURED_NAME(name) : name;
+}
 
 /** A row's limits in words. */
 export function limitsText(row: Row, style: LengthStyle): string {

@@ -1,13 +1,13 @@
 // What is done at the step that is shown, beside the drawing: its task and picture, its numbers, its blanks to fill in.
 import { rowAt } from "@lamplane/parameters/design";
 import type { NumberRow } from "@lamplane/parameters/table";
-import { formatValue, type LengthStyle } from "@lamplane/parameters/units";
+import type { LengthStyle } from "@lamplane/parameters/units";
 import { html } from "../elements.ts";
 import { drawingWidthIn, pictureDrawing } from "../plots/plot-field.ts";
 import { type StageName, stageLabel } from "../protocol/build-steps.ts";
-import type { BenchStep, FigureDescription, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
+import type { BenchStep, Guide, SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import { type ControlHandlers, createNumberControl, type NumberControl } from "../sheet/number-control.ts";
-import { figureName } from "../state/format.ts";
+import { parameterName } from "../state/format.ts";
 import { STRIP } from "../words/page.ts";
 
 export interface Steps {
@@ -16,12 +16,7 @@ export interface Steps {
   readonly picture: HTMLElement;
   /** mm that the step's picture has; undefined while the steps are not shown. */
   pictureWidth(): number | undefined;
-  show(
-    words: SheetWords,
-    plane: SheetPlane,
-    stage: StageName,
-    figures: Readonly<Record<string, FigureDescription>>,
-  ): void;
+  show(words: SheetWords, plane: SheetPlane, stage: StageName): void;
   /** What comes a moment later: the step's picture, and the words of steps at which nothing is measured. */
   showGuide(guide: Guide): void;
 }
@@ -49,7 +44,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
     element,
     picture,
     pictureWidth: () => (picture.clientWidth === 0 ? undefined : drawingWidthIn(picture.clientWidth - ROUND_PICTURE)),
-    show({ bench, lost: otherwise }, plane, stage, figures) {
+    show({ bench, lost: otherwise }, plane, stage) {
       const style = plane.design;
       const key = `${stage}:${bench.map(({ measures: m }) => m.map(({ path }) => path)).join()}`;
       if (stage !== shownStage) {
@@ -64,7 +59,7 @@ export function createSteps(endBuild: () => void, handlers: ControlHandlers): St
         shown = key;
       }
       bench.forEach((step, i) => {
-        updateStepItem(list.children[i] as HTMLElement, step, measures, style, figures);
+        updateStepItem(list.children[i] as HTMLElement, step, measures, style);
       });
       lost.replaceChildren(...otherwise.map((words) => html("li", {}, words)));
       lost.hidden = otherwise.length === 0;
@@ -110,12 +105,7 @@ function createStepItem(
     const expected = html("span", { class: "expected" });
     const doubt = html("span", { class: "doubt", role: "status" });
     measures.set(path, { control, expected, doubt });
-    return html(
-      "div",
-      {},
-      html("dt", {}, `measured ${figureName(path.replace("measured.", ""))}`),
-      html("dd", {}, control.element, expected, doubt),
-    );
+    return html("div", {}, html("dt", {}, parameterName(path)), html("dd", {}, control.element, expected, doubt));
   });
   return html(
     "li",
@@ -132,16 +122,16 @@ function updateStepItem(
   step: BenchStep,
   measures: ReadonlyMap<string, MeasuredBlank>,
   style: LengthStyle,
-  figures: Readonly<Record<string, FigureDescription>>,
 ) {
   item.classList.toggle("is-done", step.isDone);
   item.querySelector(".done-mark")!.textContent = step.isDone ? " ✓ done" : "";
-  item.querySelector(".step-figures")!.replaceChildren(
-    ...step.figures.map(({ key, value }) => {
-      const text = formatValue(value, figures[key]?.unit ?? "mm", style);
-      return html("div", {}, html("dt", {}, figureName(key)), html("dd", { "data-figure": key, tabindex: 0 }, text));
-    }),
-  );
+  item
+    .querySelector(".step-figures")!
+    .replaceChildren(
+      ...step.figures.map(({ key, name, text }) =>
+        html("div", {}, html("dt", {}, name), html("dd", { "data-figure": key, tabindex: 0 }, text)),
+      ),
+    );
   for (const { path, value, expected, unit, wanted, doubt } of step.measures) {
     const { control, expected: words, doubt: beside } = measures.get(path)!;
     const expectation = doubt === undefined ? `expected ${wanted}` : ""; // a doubt holds it too

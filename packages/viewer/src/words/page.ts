@@ -135,16 +135,8 @@ export const SCHEDULE: { readonly title: string; readonly sections: Readonly<Rec
   sections: { capIron: "cap iron", hold: "forces on the iron", wood: "wood and climate", shop: "the shop" },
 };
 
-/** Places along the sole, whose keys name a direction that only the code knows. */
-export const FIGURE_NAMES: Readonly<Record<string, string>> = {
-  mouthX: "edge from toe",
-  bedTipFromEnd: "bed tip from toe end",
-  rampTipFromEnd: "ramp tip from toe end",
-  pinFromEnd: "pin from toe end",
-  pinY: "pin over the sole",
-  setInToe: "front block inside the cheeks' toe end",
-  setInHeel: "bed block inside the cheeks' heel end",
-};
+/** What was measured in place of a planned value of that name. */
+export const MEASURED_NAME = sentence((name: string) => `measured ${name}`, "iron width");
 
 /** A number that can be changed. */
 export const NUMBER = {

@@ -12,7 +12,7 @@ import {
   stepsDone,
   stepWords,
 } from "@lamplane/bench";
-import { figureValue } from "@lamplane/parameters/elevation";
+import { FIGURES, figureValue } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
 import { JOB_OF, type StageName } from "../protocol/build-steps.ts";
@@ -30,7 +30,8 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
       isDone: stepIndex(step) < done,
       figures: figures.flatMap((key) => {
         const value = figureValue(plane, key);
-        return value === undefined ? [] : [{ key, value }];
+        const { name, unit } = FIGURES[key];
+        return value === undefined ? [] : [{ key, name, text: format(value, unit) }];
       }),
       measures: measures.flatMap((key) => {
         const expected = expectedValue(design, key);

@@ -1,12 +1,19 @@
 // One design at one stage → everything the sheet draws, and what it tells beside it. Pure; what cannot be drawn is told, never half drawn.
-import { figuresAsBuilt, findLosses, type Loss, lockedParameters, lossText, solvedValues } from "@lamplane/bench";
+import {
+  figuresAsBuilt,
+  findLosses,
+  type Loss,
+  lockedParameters,
+  lossText,
+  MEASURED_ROWS,
+  solvedValues,
+} from "@lamplane/bench";
 import { checkWithoutCures, findingWords, judgePlane } from "@lamplane/bench/checks";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import type { StageName } from "../protocol/build-steps.ts";
 import type { SheetPlane, SheetWords } from "../protocol/sheet-data.ts";
 import type { View } from "../protocol/view.ts";
-import { parameterName } from "../state/format.ts";
 import { benchSteps } from "./bench-steps.ts";
 import type { SolvedPlane } from "./views/dimensioning.ts";
 import { elevationView } from "./views/elevation-view.ts";
@@ -68,5 +75,5 @@ const lossWords =
   (design: Design) =>
   (loss: Loss): string => {
     const { came, costs } = lossText(design, loss);
-    return [`${parameterName(loss.key)}: ${came}`, ...costs.map((cost) => `${cost}.`)].join(" ");
+    return [`${MEASURED_ROWS[loss.key].name}: ${came}`, ...costs.map((cost) => `${cost}.`)].join(" ");
   };

@@ -42,6 +42,9 @@ respond({
   kind: "ready",
   requestId: UNREQUESTED,
   figures: Object.fromEntries(
-    Object.entries(FIGURES).map(([key, { unit, formula, help, source }]) => [key, { unit, formula, help, source }]),
+    Object.entries(FIGURES).map(([key, { name, unit, formula, help, source }]) => [
+      key,
+      { name, unit, formula, help, source },
+    ]),
   ),
 });
