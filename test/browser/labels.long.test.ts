@@ -184,7 +184,7 @@ async function judge(page: Page, what: string, names: readonly string[], faults:
   for (const [i, name] of names.entries()) {
     const board = page.locator(`.field-${name} .board`);
     const { covered, outlines } = counts[i]!;
-    if (outlines < 100) faults.push(`${what}, ${name}: no outlines are seen`);
+    if (outlines < 100) faults.push(`${what}, ${name}: only ${outlines} pixels of outlines are seen`);
     if (covered > 0) faults.push(`${what}, ${name}: ${covered} of ${outlines} pixels of outlines covered`);
     for (const clash of await clashes(board)) faults.push(`${what}, ${name}: ${clash}`);
   }

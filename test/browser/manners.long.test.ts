@@ -67,6 +67,18 @@ describe.skipIf(hasNoBrowser)("the page's manners", () => {
     await page.context().close();
   });
 
+  test("a number's card goes with the number, though no pointer leaves it", async () => {
+    const page = await openSheet();
+    await actAndDraw(page, () => page.evaluate(() => location.assign("#at=bed")));
+    await page.locator('.steps [data-figure="bedAngle"]').dispatchEvent("pointerover"); // and no leave, as of a finger
+    const card = page.locator("#hint");
+    await expect.poll(() => card.isVisible()).toBe(true);
+    const text = await card.textContent();
+    expect(text).toContain("Angle of the bed to the sole.");
+    await actAndDraw(page, () => page.evaluate(() => location.assign("#at=shaped")));
+    await expect.poll(async () => (await card.isVisible()) && (await card.textContent()) === text).toBe(false);
+  });
+
   test("what makes a pack is at most 700 kB packed", () => {
     const size = gzipSync(readFileSync(join(PAGE, "pack.js"))).length;
     expect(size).toBeLessThanOrEqual(700_000);

@@ -20,30 +20,40 @@ export function watchForHints(page: HTMLElement, from: HintSource): void {
   const card = html("div", { class: "hint", role: "tooltip", id: "hint", hidden: true });
   document.body.append(card);
   let timer = 0;
+  let shown: HTMLElement | undefined;
+  const hide = () => {
+    card.hidden = true;
+    shown = undefined;
+    redrawn.disconnect();
+  };
+  // A number that is taken off the page under a resting pointer is never left by it.
+  const redrawn = new MutationObserver(() => {
+    if (!shown?.isConnected) hide();
+  });
   const over = (event: Event) => {
     const target = (event.target as Element).closest?.<HTMLElement>("[data-parameter], [data-figure]");
     if (!target) return;
     clearTimeout(timer);
     const plane = from.plane();
-    if (plane && !target.matches(".is-dragged")) fillCard(card, target, plane, from.figures());
+    if (!plane || target.matches(".is-dragged")) return;
+    fillCard(card, target, plane, from.figures());
+    if (card.hidden) return;
+    shown = target;
+    redrawn.observe(page, { childList: true, subtree: true });
   };
   const leave = () => {
     clearTimeout(timer);
-    timer = window.setTimeout(() => {
-      card.hidden = true;
-    }, LEAVE);
+    timer = window.setTimeout(hide, LEAVE);
   };
   page.addEventListener("pointerover", over);
   page.addEventListener("focusin", over);
   page.addEventListener("pointerout", leave);
   page.addEventListener("focusout", leave);
-  page.addEventListener("pointerdown", () => {
-    card.hidden = true;
-  });
+  page.addEventListener("pointerdown", hide);
   card.addEventListener("pointerenter", () => clearTimeout(timer));
   card.addEventListener("pointerleave", leave);
   document.addEventListener("keydown", ({ key }) => {
-    if (key === "Escape") card.hidden = true;
+    if (key === "Escape") hide();
   });
 }
 
