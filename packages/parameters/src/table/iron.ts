@@ -17,7 +17,7 @@ export const iron = {
     max: 12,
     step: 0.05,
     name: "iron thickness",
-    help: "Thickness of the iron, back to face. Of a tapered iron: at the cutting edge, or at `iron.thicknessFromEdge`.",
+    help: "Thickness of the iron, back to face. Of a tapered iron: at the cutting edge, or where the thickness reading is taken.",
     source: CALIPER,
   }),
   thicknessFromEdge: length({
