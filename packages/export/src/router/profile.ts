@@ -3,7 +3,7 @@ import { type Outline, offsetOutline, type Point, reverseOutline, type Segment }
 import type { Design } from "@lamplane/parameters/table";
 import { loopFrom, nearestAlong, pathLength, pathStretch } from "./loop.ts";
 import { type Approach, beginnings, leadArcs, passDepths, rampDown, turnForOffset } from "./passes.ts";
-import { type Interval, tabIntervals } from "./tabs.ts";
+import { type LoopSpan, tabSpans } from "./tabs.ts";
 import type { ToolpathWriter } from "./toolpath.ts";
 
 export interface ProfileCut {
@@ -53,7 +53,7 @@ function cutLoop(
   const approach = rough && findApproach(wall, cut.tabs, half, side, to.cutter);
   const start = approach ? nearestAlong(pointOf(wall, approach.along), way).along : freeStart(way, cut.tabs, half);
   const loop = loopFrom(way, start);
-  const over = { tabs: tabIntervals(loop, cut.tabs, half), top: cut.tabTop };
+  const over = { tabs: tabSpans(loop, cut.tabs, half), top: cut.tabTop };
   to.goOver(loop[0]!.from);
   for (const z of passDepths(cut.depth, to.cutter.step)) passAt(to, loop, z, over, router.rampAngle, true);
   if (rough) finishPass(to, cut, { wall, way: loop, approach }, router);
@@ -69,7 +69,7 @@ function finishPass(
 ): void {
   const last = loopFrom(wall, approach?.along ?? nearestAlong(way[0]!.from, wall).along);
   const half = tabs.width / 2 + to.cutter.diameter / 2;
-  const over = { tabs: tabIntervals(last, cut.tabs, half), top: cut.tabTop };
+  const over = { tabs: tabSpans(last, cut.tabs, half), top: cut.tabTop };
   to.inRole("lead", () => {
     to.lineTo(approach?.leadIn[0]?.from ?? last[0]!.from);
     if (approach) to.follow(approach.leadIn);
@@ -91,7 +91,7 @@ function findApproach(
   const radius = Math.max(diameter / 2, finish);
   const turn = turnForOffset(finish, radius);
   const reach = 2 * Math.sqrt(2 * radius * finish);
-  const intervals = tabIntervals(wall, tabs, half + reach);
+  const intervals = tabSpans(wall, tabs, half + reach);
   const whole = pathLength(wall);
   const place = beginnings(wall).find(
     ({ along, run }) => run > reach && !intervals.some((tab) => covers(tab, along, whole)),
@@ -101,12 +101,12 @@ function findApproach(
 
 /** Where a loop without arcs to it is begun: off every bridge. */
 function freeStart(loop: Outline, tabs: readonly Point[], half: number): number {
-  const intervals = tabIntervals(loop, tabs, half + 2);
+  const intervals = tabSpans(loop, tabs, half + 2);
   const whole = pathLength(loop);
   return beginnings(loop).find(({ along }) => !intervals.some((tab) => covers(tab, along, whole)))?.along ?? 0;
 }
 
-const covers = ({ from, to }: Interval, along: number, whole: number): boolean =>
+const covers = ({ from, to }: LoopSpan, along: number, whole: number): boolean =>
   [along - whole, along, along + whole].some((place) => place >= from && place <= to);
 
 /** Once round a loop that begins here, off every bridge: at a depth, over each bridge at its height. */
@@ -114,7 +114,7 @@ function passAt(
   to: ToolpathWriter,
   loop: readonly Segment[],
   z: number,
-  over: { readonly tabs: readonly Interval[]; readonly top: number },
+  over: { readonly tabs: readonly LoopSpan[]; readonly top: number },
   angle: number,
   ramps: boolean,
 ): void {

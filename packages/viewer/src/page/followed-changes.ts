@@ -4,7 +4,7 @@ import type { FollowHandlers } from "./followed-file.ts";
 
 interface FollowedEvents {
   /** @param version of the file as it is now */
-  changed(version: string): void;
+  changed(version: string): void | Promise<void>;
   lost?(why: string): void;
 }
 

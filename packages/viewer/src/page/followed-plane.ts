@@ -17,7 +17,7 @@ type Versions = readonly (readonly [name: string, version: string])[];
 const versionsOf = (files: readonly ClassText[]): Versions => files.map(({ name, version = "" }) => [name, version]);
 
 /** A plane's design as it was read, and the class's files that made it. */
-interface ReadPlane {
+interface PlaneSource {
   readonly versions: Versions;
   readonly text: string;
 }
@@ -36,7 +36,7 @@ export function followPlane(
   const roster = servedRoster()!;
   const plane = name.replace(/\.yaml$/, "");
   /** What the sheet shows; undefined before, and while it cannot be had. */
-  let read: ReadPlane | undefined;
+  let read: PlaneSource | undefined;
   /** Of the files that were fetched last. */
   let fetched: Versions | undefined;
   let requestId = 0;
@@ -53,7 +53,7 @@ export function followPlane(
     say(CLASS.changed);
     changed();
   };
-  watchFollowed({ changed: () => void noteChange() }, { changed, say });
+  watchFollowed({ changed: noteChange }, { changed, say });
 
   return {
     name,
@@ -89,7 +89,7 @@ export function followPlane(
 }
 
 /** @param read what is written over, and no other */
-function putPlane(plane: string, changes: readonly ParameterChange[], { text, versions }: ReadPlane) {
+function putPlane(plane: string, changes: readonly ParameterChange[], { text, versions }: PlaneSource) {
   const body = { plane, changes: changes.map(([path, to]) => [path, to ?? null]), text, read: versions };
   return fetch("./followed/plane", {
     method: "PUT",
