@@ -55,7 +55,7 @@ function cutLoop(
   const loop = loopFrom(way, start);
   const over = { tabs: tabSpans(loop, cut.tabs, half), top: cut.tabTop };
   to.goOver(loop[0]!.from);
-  for (const z of passDepths(cut.depth, to.cutter.step)) passAt(to, loop, z, over, router.rampAngle, true);
+  for (const z of passDepths(cut.depth, to.cutter.step)) cutPass(to, loop, { z, over, rampAngle: router.rampAngle });
   if (rough) finishPass(to, cut, { wall, way: loop, approach }, router);
   to.lift();
 }
@@ -74,7 +74,7 @@ function finishPass(
     to.lineTo(approach?.leadIn[0]?.from ?? last[0]!.from);
     if (approach) to.follow(approach.leadIn);
   });
-  to.inRole("finish", () => passAt(to, last, to.at.z, over, rampAngle, false));
+  to.inRole("finish", () => cutPass(to, last, { z: to.at.z, over, rampAngle }));
   if (approach) to.inRole("lead", () => to.follow(approach.leadOut));
 }
 
@@ -109,25 +109,25 @@ function freeStart(loop: Outline, tabs: readonly Point[], half: number): number 
 const covers = ({ from, to }: LoopSpan, along: number, whole: number): boolean =>
   [along - whole, along, along + whole].some((place) => place >= from && place <= to);
 
+interface Pass {
+  readonly z: number;
+  /** What it rises over, and how high. */
+  readonly over: { readonly tabs: readonly LoopSpan[]; readonly top: number };
+  readonly rampAngle: number;
+}
+
 /** Once round a loop that begins here, off every bridge: at a depth, over each bridge at its height. */
-function passAt(
-  to: ToolpathWriter,
-  loop: readonly Segment[],
-  z: number,
-  over: { readonly tabs: readonly LoopSpan[]; readonly top: number },
-  angle: number,
-  ramps: boolean,
-): void {
+function cutPass(to: ToolpathWriter, loop: readonly Segment[], { z, over, rampAngle }: Pass): void {
   const whole = pathLength(loop);
   const tabs = z < over.top ? over.tabs : [];
   const stops = [...tabs.map(({ from }) => from), whole];
-  if (ramps) rampDown(to, loop, z, angle, 0.9 * stops[0]!);
+  rampDown(to, loop, z, rampAngle, 0.9 * stops[0]!);
   let along = 0;
   for (const [i, tab] of tabs.entries()) {
     to.follow(pathStretch(loop, along, tab.from));
     to.riseTo(over.top);
     to.follow(pathStretch(loop, tab.from, tab.to));
-    rampDown(to, pathStretch(loop, tab.to, whole), z, angle, 0.9 * (stops[i + 1]! - tab.to));
+    rampDown(to, pathStretch(loop, tab.to, whole), z, rampAngle, 0.9 * (stops[i + 1]! - tab.to));
     along = tab.to;
   }
   to.follow(pathStretch(loop, along, whole));

@@ -102,7 +102,7 @@ export class Sketch {
   level(words: string, from: Point, to: Point, side: "below" | "above" = "below"): this {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "below" ? min.y - ROW : max.y + ROW - 1.5;
-    drawDimension(this.marks, words, this.at(from), this.at(to), "level", at);
+    drawDimension(this.marks, words, { from: this.at(from), to: this.at(to), level: at });
     return this;
   }
 
@@ -110,7 +110,7 @@ export class Sketch {
   upright(words: string, from: Point, to: Point, side: Side): this {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "left" ? min.x - COLUMN : max.x + COLUMN;
-    drawDimension(this.marks, words, this.at(from), this.at(to), "upright", at);
+    drawDimension(this.marks, words, { from: this.at(from), to: this.at(to), upright: at });
     return this;
   }
 

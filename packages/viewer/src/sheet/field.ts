@@ -68,7 +68,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
       scale = fitScaleOf(view, plane, options, { width, tallest: tallest() }, isAtRest);
     caption.textContent = view.title;
     const dimensions = chooseDimensions(view, width);
-    const { places, names } = layOutView(dimensions, view, plane, scale, ways, holding);
+    const { places, names } = layOutView({ dimensions, view, plane, scale }, ways, holding);
     drawing.drawView(view, scale, grainOf(plane), names);
     const shown = dimensions.flatMap((dimension, i) => {
       const place = places[i];
