@@ -173,7 +173,9 @@ describe("the table of results", () => {
     expectPercent(tried.collide, report.trial.collide);
     const assumed = new Set(report.results.filter(isWhole).flatMap(({ assumptions }) => assumptions));
     const wanted = [...new Set([...assumed].map(({ parameter }) => parameter))];
-    const told = lines.find((line) => line.startsWith(TOLERANCE.assumedBriefly({ labels: [], parameters: [] }).slice(0, 15)));
+    const told = lines.find((line) =>
+      line.startsWith(TOLERANCE.assumedBriefly({ labels: [], parameters: [] }).slice(0, 15)),
+    );
     expect(/ Set your own: (.*)\.$/.exec(told ?? "")?.[1]?.split(", ") ?? []).toEqual(wanted);
   });
 });
@@ -199,7 +201,11 @@ describe("every detail", () => {
         expect(step).toBe(told[i]!.step);
       });
       expectAssumptions(lines.slice(from + 1 + rows.length), result, units);
-      const runs = partsOf(TOLERANCE.runs, ["low", "high", "middle", "deviation"], lines[from + 1 + rows.length + result.assumptions.length]!.trim())!;
+      const runs = partsOf(
+        TOLERANCE.runs,
+        ["low", "high", "middle", "deviation"],
+        lines[from + 1 + rows.length + result.assumptions.length]!.trim(),
+      )!;
       const drawn = report.trial.results[result.key];
       for (const key of ["low", "high", "middle", "deviation"] as const) expectLength(runs[key], drawn[key], units);
     }
