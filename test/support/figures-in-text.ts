@@ -38,7 +38,7 @@ export interface FigureFormat {
 }
 
 /** The text holds the value to the format's decimals, as near as they allow, and its unit. */
-export function expectFigure(text: string, value: number, { decimals, fixed = false, unit = "" }: FigureFormat): void {
+export function expectFigure(text: string, value: number, { decimals, fixed = false, unit = "" }: FigureFormat) {
   const [, under, figure = "", rest] = /^(under )?[±+]?(-?[\d.]+)(.*)$/.exec(text) ?? [];
   expect(rest?.trim(), text).toBe(unit);
   const shown = figure.split(".")[1]?.length ?? 0;
@@ -65,7 +65,7 @@ export const expectDecimalLength = (
 ): void => expectFigure(text, mm / MM[units], { decimals: decimals[units], fixed, unit: units });
 
 /** A length as the maker reads it: hundredths of a millimetre, or what a rule and a caliper in thousandths of an inch show. */
-export function expectLength(text: string, mm: number, units: Units): void {
+export function expectLength(text: string, mm: number, units: Units) {
   if (units === "mm") return expectFigure(text, mm, { decimals: 2, unit: "mm" });
   const [, caliper] = /\((-?[\d.]+)\)$/.exec(text) ?? [];
   const [, sign, whole, top, bottom] = /^(-?)(?:(\d+) )?(\d+)\/(\d+) in$/.exec(text) ?? [];

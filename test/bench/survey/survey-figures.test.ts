@@ -75,12 +75,12 @@ function expectRun(text: string, line: BedSurvey["lines"][number], units: Units)
   const [, ...places] = /^line from (\S+) (?:mm|in)? ?up, (\S+) (?:mm|in)? ?across to (\S+).* up, (\S+).* across$/.exec(
     text,
   )!;
-  [from.along, from.across, to.along, to.across].forEach((mm, i) => expectPlace(places[i]!, mm, units));
+  for (const [i, mm] of [from.along, from.across, to.along, to.across].entries()) expectPlace(places[i]!, mm, units);
 }
 
 describe.each(CASES)("$name in $units", ({ survey, units }) => {
   const lines = surveyText(survey, units, true);
-  const [head = ""] = lines;
+  const head = lines[0]!;
 
   test("the verdict's figures", () => {
     const { worst, hollowest, limits, possibleHump, possibleHollow, verdict, passes } = survey;
@@ -190,7 +190,7 @@ describe.each(CASES)("$name in $units", ({ survey, units }) => {
     // Places of the map have no zeros at their end, unlike those in a sentence.
     const expectStation = (text: string, mm: number) =>
       expectFigure(text, mm / MM[units], { decimals: units === "mm" ? 1 : 2 });
-    across.forEach((mm, j) => expectStation(columns[j]!, mm));
+    for (const [j, mm] of across.entries()) expectStation(columns[j]!, mm);
     const fine = units === "mm" ? 0.01 : 0.0254;
     takeOff.forEach((row, i) => {
       const line = lines[at + 3 + i]!;
@@ -201,7 +201,7 @@ describe.each(CASES)("$name in $units", ({ survey, units }) => {
         .trim()
         .split(/ +/)
         .map((cell) => (cell === "." ? 0 : Number(cell)));
-      row.forEach((off, j) => expect(Math.abs(amounts[j]! - off / fine)).toBeLessThan(0.5 + 1e-6));
+      for (const [j, off] of row.entries()) expect(Math.abs(amounts[j]! - off / fine)).toBeLessThan(0.5 + 1e-6);
     });
     // Left stands over the first column, right over the last.
     const [sides, first] = [lines[at + 1]!, lines[at + 2]!];
@@ -221,6 +221,10 @@ describe.each(CASES)("$name in $units", ({ survey, units }) => {
     );
   });
 });
+
+function expectOffs({ work }: BedSurvey, wanted: readonly (readonly number[])[] | undefined) {
+  expect(work?.takeOff).toEqual(wanted?.map((row) => row.map((off) => expect.closeTo(off, 6))));
+}
 
 /** The readings of the same bed as its mirror image shows them: left is right. */
 function mirrored(readings: SurveyReadings): SurveyReadings {
@@ -253,8 +257,9 @@ test.each(Object.entries(READ))("%s: its mirror image is judged the same, with l
   expect(Math.abs(Math.sin(((turned.angle + most.angle) * Math.PI) / 180))).toBeLessThan(
     one.principal![0].curvature - one.principal![1].curvature > 1e-9 ? 1e-6 : 2,
   );
-  one.work?.takeOff.forEach((row, i) =>
-    row.forEach((off, j) => expect(other.work!.takeOff[i]![row.length - 1 - j]!).toBeCloseTo(off, 6)),
+  expectOffs(
+    other,
+    one.work?.takeOff.map((row) => row.toReversed()),
   );
 });
 
@@ -273,8 +278,9 @@ test("twice the curve, read twice as coarsely and judged by twice the limits, is
     expect([name, double.verdict, double.passes]).toEqual([name, survey.verdict, survey.passes]);
     expect(double.worst!.hollow).toBeCloseTo(2 * survey.worst!.hollow, 5);
     expect(double.fit.chiSquare).toBeCloseTo(survey.fit.chiSquare, 4);
-    double.work?.takeOff.forEach((row, i) =>
-      row.forEach((off, j) => expect(off).toBeCloseTo(2 * survey.work!.takeOff[i]![j]!, 6)),
+    expectOffs(
+      double,
+      survey.work?.takeOff.map((row) => row.map((off) => 2 * off)),
     );
     if (survey.missing.length > 0) continue;
     expect(double.possibleHump).toBeCloseTo(2 * survey.possibleHump, 3);

@@ -193,7 +193,7 @@ describe("every detail", () => {
       const rows = lines.slice(from + 1, from + 1 + result.lines.length).map(cellsOf);
       const told = rows.map(([label]) => result.lines.find((line) => line.label === label)!);
       expect(new Set(told).size).toBe(result.lines.length);
-      told.slice(1).forEach((line, i) => expect(line.share).toBeLessThanOrEqual(told[i]!.share + 1e-9));
+      for (const [i, line] of told.slice(1).entries()) expect(line.share).toBeLessThanOrEqual(told[i]!.share + 1e-9);
       rows.forEach(([, held, effect, share, step], i) => {
         expectHeld(held!, told[i]!, units);
         expectEffect(effect!, told[i]!.effect, units);
