@@ -1,6 +1,6 @@
 // Every figure in the tolerance report is the one that its sentence speaks of, in the maker's unit and to its decimals.
 import { type ResultTolerance, type ToleranceReport, toleranceReport, toleranceText } from "@lamplane/bench";
-import type { Design } from "@lamplane/parameters/table";
+import { type Design, isAssumption, TABLE } from "@lamplane/parameters/table";
 import type { Units } from "@lamplane/parameters/units";
 import { describe, expect, test } from "vitest";
 import { mouthWords } from "../../../packages/bench/src/tolerance/index.ts";
@@ -36,6 +36,12 @@ const caseOf = (changes: Changes, units: Units): Case => {
 };
 
 const UNITS = ["mm", "in"] as const;
+/** A number of the maker's own for everything that is an assumption of ours. */
+const OWN_NUMBERS: Changes = Object.fromEntries(
+  Object.entries(TABLE.hand).flatMap(([key, row]) =>
+    row.kind === "number" && isAssumption(row) ? [[`hand.${key}`, 1.01 * Number(row.default)]] : [],
+  ),
+);
 const CHANGES: readonly Changes[] = [
   WORKED,
   { ...WORKED, "hand.placing": "marks" },
@@ -43,6 +49,8 @@ const CHANGES: readonly Changes[] = [
   { ...WORKED, "hand.mouthWithin": 0.5 },
   { ...WORKED, "hand.placing": "marks", "hand.sawAngle": 2, "hand.mouthWithin": 0.6 },
   { ...WORKED, "sole.allowance": 0.05 },
+  { ...WORKED, "sole.allowance": 0, "mouth.opening": 0.3 },
+  { ...WORKED, ...OWN_NUMBERS },
   ...taperedDesigns(31, 5).map(({ changes }) => changes),
 ];
 const CASES = CHANGES.flatMap((changes) => UNITS.map((units) => caseOf(changes, units)));
@@ -63,6 +71,21 @@ function findParts<Key extends string>(
   }
   return undefined;
 }
+
+test("a front block that is set to its mark although contact was asked for is told first, and no other", () => {
+  const first = CASES.map(({ design, report }) => toleranceText(report, design)[0] === TOLERANCE.setToMark);
+  expect(first).toEqual(
+    CASES.map(({ design, report }) => report.placing === "marks" && design.hand.placing === "contact"),
+  );
+  expect(first).toContain(true);
+});
+
+test("with numbers of his own throughout the maker is told of no assumption", () => {
+  expect(Object.keys(OWN_NUMBERS).length).toBeGreaterThan(1);
+  const { design, report } = caseOf({ ...WORKED, ...OWN_NUMBERS }, "mm");
+  for (const all of [false, true])
+    expect(toleranceText(report, design, all).slice(0, -TOLERANCE_NOTES.length).join("\n")).not.toMatch(/assumption/);
+});
 
 describe("the maker's question", () => {
   test.each(CASES)("has the mouth, the deciding step and what it must be held to (%#)", ({ design, report, units }) => {
