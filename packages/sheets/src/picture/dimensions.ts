@@ -23,6 +23,10 @@ type DimensionPlace = { readonly from: Point; readonly to: Point } & (
   | { readonly upright: number }
 );
 
+/** Whether words stand between the arrows of a dimension so long, mm. */
+export const fitsDimension = (words: string, length: number): boolean =>
+  length > textWidth(words, LETTERING.usual) + 2 * ARROW.length;
+
 /**
  * A dimension between two places, measured level or upright. Where the words are wider than the room, the arrows turn outward
  * and the words stand after the second place, or level beside an upright line.
@@ -38,7 +42,7 @@ export function drawDimension(marks: Marks, words: string, place: DimensionPlace
   if (length < EPSILON) return;
   const ahead = atan2Deg(b.y - a.y, b.x - a.x);
   const width = textWidth(words, LETTERING.usual);
-  const fits = length > width + 2 * ARROW.length;
+  const fits = fitsDimension(words, length);
   const out = fits ? 0 : 2.5 * ARROW.length;
   const shelf = !fits && level ? width + 1 : 0;
   marks.line("thin", line(offsetPoint(a, ahead, -out), offsetPoint(b, ahead, out + shelf)));

@@ -1,6 +1,6 @@
 // One step of the build on one screen: what to do, its drawing, its cautions, its numbers, its blanks.
 import { html } from "../elements.ts";
-import { drawingWidthIn, LEAST_PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
+import { drawingWidthIn, PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
 import type { BenchBlank, BenchBuild, BenchLoss, BenchScreen } from "../protocol/bench-build.ts";
 import { BENCH } from "../words/bench.ts";
 import { commandButton } from "./command-button.ts";
@@ -74,7 +74,7 @@ function newsOf({ news, earlier, unread }: BenchBuild): HTMLElement[] {
           ]),
     );
   if (earlier.length > 0) parts.push(html("details", {}, html("summary", {}, BENCH.earlier), ...earlier.map(lossItem)));
-  if (unread !== "") parts.push(html("p", { class: "bench-unread" }, BENCH.unread(unread)));
+  if (unread !== "") parts.push(html("details", {}, html("summary", {}, BENCH.unread), html("p", {}, unread)));
   return parts.length === 0 ? [] : [html("section", { class: "bench-news" }, ...parts)];
 }
 
@@ -99,7 +99,7 @@ export const drawingWidth = (): number => drawingWidthIn(Math.min(WIDEST, innerW
 function drawing({ picture }: BenchScreen): HTMLElement {
   const drawn = pictureDrawing(picture);
   // A drawing too wide for its letters to be read is moved about under the finger.
-  drawn.style.setProperty("--least-width", `${picture.width * LEAST_PX_PER_MM}px`);
+  drawn.style.setProperty("--least-width", `${picture.width * PX_PER_MM}px`);
   const board = html(
     "div",
     { class: "plot bench-drawing", tabindex: 0, role: "group", "aria-label": BENCH.picture },
