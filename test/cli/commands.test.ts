@@ -28,15 +28,16 @@ test("new writes a design that check accepts, and never writes over it", async (
 });
 
 describe("new for a purpose", () => {
-  test.each(["small", "smoother", "jack", "jointer"])("%s: some twenty lines, which can be built", async (purpose) => {
+  test.each(["small", "smoother", "jack", "jointer"])("%s: some thirty lines, which can be built", async (purpose) => {
     for (const units of ["mm", "in"]) {
       const file = join(folder, `${purpose}-${units}.yaml`);
       const { exit, out } = await runCommand("new", file, "--for", purpose, "--units", units);
       expect(exit).toBe(0);
       const text = readFileSync(file, "utf8");
-      expect(text.split("\n").length).toBeLessThan(32);
+      expect(text.split("\n").length).toBeLessThan(36);
       expect(text).toMatch(/Length, height and mouth for a .*: common practice, no published source\./);
-      expect(out).toMatch(/Enter the width and thickness of your iron, .*\nAs it stands:\n/);
+      expect(out).toMatch(/Correct the lines marked "Measure" .*\nAs it stands:\n/);
+      expect(text).toMatch(/Lines marked "Measure" hold examples/);
       expect((await runCommand("check", file)).exit, `${purpose} ${units}`).toBe(0);
     }
   });
@@ -46,48 +47,113 @@ describe("new for a purpose", () => {
     await runCommand("new", file, "--for", "small");
     const { body, iron, pin } = parse(readFileSync(file, "utf8"));
     expect([iron.width, iron.thickness, body.length, body.height]).toEqual(["32 mm", "3 mm", "120 mm", "36 mm"]);
-    expect([pin.diameter, pin.tenon]).toEqual(["auto", "auto"]);
+    expect(pin).toBeUndefined();
     expect((await runCommand("check", file)).exit).toBe(0);
     writeFileSync(file, "iron: { width: 32, thickness: 3 }\nbody: { length: 120, height: 36 }\n");
     expect((await runCommand("check", file)).exit).toBe(0);
   });
 
-  test("at a terminal what was not given is asked for, and the verdict is on the maker's own iron", async () => {
-    const asked: string[] = [];
-    let out = "";
-    const io = {
-      out: (text: string) => {
-        out += text;
-      },
-      err: () => {},
-      showsProgress: false,
-      prompts: {
-        confirm: () => Promise.reject(new Error("not asked")),
-        choose: async <Choice extends string>(question: string, choices: readonly { readonly value: Choice }[]) => {
-          asked.push(question);
-          return choices.at(-1)!.value;
-        },
-        text: async (question: string, _: string, fault: (answer: string) => string | undefined) => {
-          asked.push(question);
-          expect(fault("wide")).toMatch(/unit|number/);
-          expect(fault("9")).toMatch(/allowed: .* in/);
-          return question.includes("wide") ? "2 1/8" : '5/32"';
-        },
-      },
-    };
+  test("at a terminal what was not given is asked for, and the verdict is on the maker's own iron and billet", async () => {
+    const { io, asked, printed } = answeringIo({
+      confirm: true,
+      answers: ["2 1/8", '5/32"', "1/8", "1/2", "1/4", "1 7/8", "16", "4", "2 3/4"],
+      refused: ["wide", "900"],
+    });
     const file = join(folder, "asked.yaml");
     expect(await main(["new", file, "--for", "jack"], io)).toBe(0);
-    expect(asked).toEqual([
-      expect.stringMatching(/unit/),
-      expect.stringMatching(/wide/),
-      expect.stringMatching(/thick/),
+    expect(asked.map((question) => /unit|wide|thick|high|long|head|cap iron|billet/.exec(question)?.[0])).toEqual([
+      "unit",
+      ...["wide", "thick", "cap iron", "thick", "wide", "head", "head"],
+      ...["billet", "long", "wide", "high"],
     ]);
-    const text = readFileSync(file, "utf8");
-    expect(text).toMatch(/units: in\n[\s\S]*width: "?2 1\/8"? #[\s\S]*thickness: .*5\/32.*#[\s\S]*length: 14 1\/8 in/);
-    expect(out).not.toContain("Enter the width");
+    const { iron, capIron, billet, body, units } = parse(readFileSync(file, "utf8"));
+    expect(units).toBe("in");
+    expect(iron).toMatchObject({ width: "2 1/8", thickness: '5/32"' });
+    expect(capIron).toEqual({ thickness: "1/8", screwHead: { diameter: "1/2", height: "1/4", fromEdge: "1 7/8" } });
+    expect(billet).toEqual({ length: 16, width: 4, height: "2 3/4" });
+    expect(body.length).toBe("14 1/8 in");
+    expect(printed()).not.toContain("Measure");
     expect((await runCommand("check", file)).exit).toBe(0);
   });
+
+  test("a single iron is asked about no screw, and a billet still to be bought about no size", async () => {
+    const { io, asked } = answeringIo({ confirm: false, answers: ["48", "3.6"] });
+    const file = join(folder, "single.yaml");
+    expect(await main(["new", file, "--for", "smoother", "--units", "mm"], io)).toBe(0);
+    expect(asked).toHaveLength(4);
+    expect(parse(readFileSync(file, "utf8"))).toMatchObject({ capIron: { thickness: 0 }, billet: { width: 0 } });
+    expect(readFileSync(file, "utf8")).not.toContain("screwHead");
+  });
+
+  test("what is measured already comes in by --with; only what is not stays marked, and nothing wrong is written", async () => {
+    const file = join(folder, "measured.yaml");
+    const given = ["iron.width=50.8", "iron.thickness=4", "capIron.screwHead.height=6", "pin.diameter=12"];
+    const { exit } = await runCommand("new", file, ...given.flatMap((change) => ["--with", change]));
+    expect(exit).toBe(0);
+    const lines = readFileSync(file, "utf8").split("\n");
+    const { capIron, pin } = parse(lines.join("\n"));
+    expect([capIron.screwHead.height, pin.diameter]).toEqual([6, 12]);
+    const marked = lines.flatMap((line) => /^ +(\w+): .*# Measure\. /.exec(line)?.[1] ?? []);
+    expect(marked).toEqual(["length", "thickness", "diameter", "fromEdge", "length", "width", "height"]);
+    for (const [change, fault] of [
+      ["iron.width=900", /900.*allowed: 8 mm to 120 mm/],
+      ["iron.widht=50", /did you mean iron\.width\?/],
+      ["units=in", /enter --units/],
+      ["bed.angle", /write KEY=VALUE/],
+    ] as const) {
+      const refused = await runCommand("new", join(folder, "wrong.yaml"), "--with", change);
+      expect(refused).toMatchObject({ exit: 2, err: expect.stringMatching(fault) });
+    }
+    expect(readdirSync(folder)).toEqual(["measured.yaml"]);
+  });
+
+  test("the first step names what else is measured on the iron, each with its key, and so does the traveller", async () => {
+    const file = join(folder, "first.yaml");
+    await runCommand("new", file, "--with", "capIron.screwHead.height=6");
+    const { out } = await runCommand("next", file);
+    expect(out).toMatch(/capIron\.thickness +3\.2 mm/);
+    expect(out).toMatch(/capIron\.screwHead\.height +6 mm/);
+    const single = await runCommand("next", "examples/tapered-panel.yaml");
+    expect(single.out).toContain("capIron.thickness");
+    expect(single.out).not.toContain("screwHead");
+  });
 });
+
+interface Answers {
+  readonly confirm: boolean;
+  readonly answers: string[];
+  /** A word, and a length too long for any iron or billet. */
+  readonly refused?: readonly string[];
+}
+
+/** A terminal at which somebody answers: the last of each choice, and these texts in turn. */
+function answeringIo({ confirm, answers, refused = [] }: Answers) {
+  const asked: string[] = [];
+  let out = "";
+  const note = <Answer>(question: string, answer: Answer): Promise<Answer> => {
+    asked.push(question);
+    return Promise.resolve(answer);
+  };
+  const io = {
+    out: (text: string) => {
+      out += text;
+    },
+    err: () => {},
+    showsProgress: false,
+    prompts: {
+      confirm: (question: string) => note(question, confirm),
+      choose: <Choice extends string>(question: string, choices: readonly { readonly value: Choice }[]) =>
+        note(question, choices.at(-1)!.value),
+      text: (question: string, _: string, fault: (answer: string) => string | undefined) => {
+        for (const wrong of refused) expect(fault(wrong)).toMatch(/unit|number|allowed: .* in/);
+        const answer = answers.shift()!;
+        expect(fault(answer)).toBeUndefined();
+        return note(question, answer);
+      },
+    },
+  };
+  return { io, asked, printed: () => out };
+}
 
 test("figures of the worked set come out as computed apart from the project", async () => {
   const file = join(folder, "worked.yaml");

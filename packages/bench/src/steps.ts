@@ -139,6 +139,30 @@ export function stepWords(design: Design, step: Step): Pick<StepRow, "title" | "
   return { title: inLayers.title, task: (recessOf(design) ? undefined : inLayers.taskWithoutRecess) ?? inLayers.task };
 }
 
+/** Parameters that are read on the iron and stand in the design file alone: no measured value takes their place. */
+const IRON_READINGS = [
+  "iron.length",
+  "iron.bevel",
+  "capIron.thickness",
+  "capIron.hump",
+  "capIron.humpEnd",
+  "capIron.screwHead.diameter",
+  "capIron.screwHead.height",
+  "capIron.screwHead.fromEdge",
+];
+
+/** Parameters whose values in the file are to be compared with the iron at this step, as far as this iron has such parts. */
+export function readingsInFile(design: Design, step: Step): string[] {
+  if (step !== "iron") return [];
+  const lacks =
+    design.capIron.thickness === 0
+      ? /^capIron\.(hump|screwHead)/
+      : recessOf(design)
+        ? undefined
+        : /^capIron\.screwHead\.(height|fromEdge)/;
+  return IRON_READINGS.filter((path) => !lacks?.test(path));
+}
+
 /** The whole job as the traveller numbers it from 1: the bench's steps, with what comes before the first and after the last. */
 export const JOB_STEPS = ["stock", ...STEP_NAMES, "first-shaving", "season"] as const;
 

@@ -14,6 +14,7 @@ const addNew: AddCommand = (line, { io, setExitCode }) =>
         .positional("FILE", OWN_FILE)
         .option("for", { choices: PURPOSE_NAMES, describe: OPTIONS.for })
         .option("units", { choices: ["mm", "in"] as const, describe: OPTIONS.units })
+        .option("with", { ...WITH, describe: OPTIONS.newWith })
         .option("all", allOption(OPTIONS.allParameters))
         .option("shop", { type: "boolean", default: false, describe: OPTIONS.newShop });
     },

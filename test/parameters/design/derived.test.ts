@@ -173,7 +173,7 @@ describe("told to the maker", () => {
   test("a file of two lines in inches is the starter's plane: 3/8 tenons, 1/8 allowance, 1/4 pegs", () => {
     const [short, whole] = [
       "units: in\niron: { width: 2, thickness: 1/8 }\n",
-      starterDesign("plane", "in", { iron: { width: "2", thickness: "1/8" } }),
+      starterDesign("plane", "in", { values: { "iron.width": "2", "iron.thickness": "1/8" } }),
     ].map((text) => {
       const reading = readDesign(text, "");
       if (!reading.ok) throw new Error(JSON.stringify(reading.faults));

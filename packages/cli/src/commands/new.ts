@@ -5,54 +5,70 @@ import { asBuiltPlane } from "@lamplane/bench";
 import { checkPlane, passedChecks } from "@lamplane/bench/checks";
 import { toWriteError } from "@lamplane/export/write-error";
 import {
-  PURPOSE_NAMES,
-  PURPOSES,
   type Purpose,
   type Starter,
   shortStarter,
   starterDesign,
   starterShop,
+  unmeasuredPaths,
 } from "@lamplane/parameters/design";
 import { TABLE } from "@lamplane/parameters/table";
-import { formatLimit, parseLength, type Units } from "@lamplane/parameters/units";
-import { loadDesign } from "../design-file.ts";
+import type { Units } from "@lamplane/parameters/units";
+import { decodeDesignBytes, loadDesign } from "../design-file.ts";
 import { findingsText } from "../findings-text.ts";
-import { EXIT, type Exit, InputRefused, type Io, type Prompts } from "../io.ts";
+import { EXIT, type Exit, InputRefused, type Io } from "../io.ts";
+import { askForStart, valuesOfOptions } from "../start-values.ts";
 import { CHECK } from "../words/check.ts";
 import { ARGUMENT_FAULT } from "../words/commands.ts";
-import { NEW } from "../words/reports.ts";
+import { NEW } from "../words/new.ts";
 
 export interface NewOptions {
   readonly units?: Units | undefined;
   readonly for?: Purpose | undefined;
   /** Every parameter, not the few that a maker looks at first. */
   readonly all: boolean;
+  /** "KEY=VALUE" for each value that the maker has measured already. */
+  readonly with?: readonly string[];
   /** A shop file, not a design. */
   readonly shop?: boolean;
 }
 
-/** At a terminal asks for what was not given. @throws InputRefused for an empty name, WriteError where something is there already */
+/**
+ * At a terminal asks for what was not given.
+ * @throws InputRefused for an empty name or a value that a design cannot hold, WriteError where something is there already
+ */
 export async function newCommand(io: Io, file: string, options: NewOptions): Promise<Exit> {
   if (file === "") throw new InputRefused(ARGUMENT_FAULT.emptyNew);
   if (options.shop) return newShop(io, file, options);
-  const starter = { name: designName(file), ...(io.prompts ? await ask(io.prompts, options) : unasked(options)) };
+  const starter = { name: designName(file), ...(await startOf(io, options)) };
   const text = options.all ? starterDesign(starter.name, starter.units, starter) : shortStarter(starter);
+  decodeDesignBytes(new TextEncoder().encode(text), file);
   writeNew(file, text);
   const design = loadDesign(io, file);
-  const isOwn = starter.iron !== undefined;
+  const isMeasured = unmeasuredPaths(starter).length === 0;
   const plane = asBuiltPlane(design);
-  io.out(`${NEW.written({ file, isOwn })}\n${NEW.verdict}\n${findingsText(design, checkPlane(plane))}`);
+  io.out(`${NEW.written({ file, isMeasured })}\n${NEW.verdict}\n${findingsText(design, checkPlane(plane))}`);
   io.out(`${CHECK.passed({ count: passedChecks(plane).length })}\n`);
   return EXIT.done;
 }
 
-function newShop(io: Io, file: string, { units = "mm", for: purpose, all }: NewOptions): Exit {
-  const meant = purpose !== undefined ? "--for" : all ? "--all" : undefined;
+async function startOf(io: Io, options: NewOptions): Promise<Omit<Starter, "name">> {
+  const values = valuesOfOptions(options.with ?? []);
+  if (io.prompts) return askForStart(io.prompts, options, values);
+  return { units: options.units ?? "mm", purpose: options.for ?? "smoother", values };
+}
+
+function newShop(io: Io, file: string, options: NewOptions): Exit {
+  const { units = "mm" } = options;
+  const meant = designOption(options);
   if (meant !== undefined) throw new InputRefused(ARGUMENT_FAULT.notWithShop({ option: meant }));
   writeNew(file, starterShop(units));
   io.out(`${NEW.shop({ file })}\n`);
   return EXIT.done;
 }
+
+const designOption = ({ for: purpose, all, with: changes = [] }: NewOptions): string | undefined =>
+  purpose !== undefined ? "--for" : all ? "--all" : changes.length > 0 ? "--with" : undefined;
 
 function writeNew(file: string, text: string): void {
   try {
@@ -66,38 +82,3 @@ function designName(file: string): string {
   const stem = basename(file, extname(file));
   return TABLE.name.pattern!.regex.test(stem) && stem.length <= TABLE.name.maxLength ? stem : TABLE.name.default;
 }
-
-const unasked = ({ units = "mm", for: purpose = "smoother" }: NewOptions): Omit<Starter, "name"> => ({
-  units,
-  purpose,
-});
-
-async function ask(prompts: Prompts, options: NewOptions): Promise<Omit<Starter, "name">> {
-  const purpose =
-    options.for ??
-    (await prompts.choose(
-      NEW.purpose,
-      PURPOSE_NAMES.map((value) => ({ value, label: PURPOSES[value].title })),
-    ));
-  const units =
-    options.units ??
-    (await prompts.choose<Units>(NEW.units, [
-      { value: "mm", label: NEW.mm },
-      { value: "in", label: NEW.in },
-    ]));
-  const width = await prompts.text(NEW.width, "", faultOf("width", units));
-  const thickness = await prompts.text(NEW.thickness, "", faultOf("thickness", units));
-  return { purpose, units, iron: { width, thickness } };
-}
-
-/** What is wrong with a length that was typed for the iron; undefined where nothing is. */
-const faultOf =
-  (key: "width" | "thickness", units: Units) =>
-  (answer: string): string | undefined => {
-    const { min, max } = TABLE.iron[key];
-    const read = parseLength(answer, units);
-    if ("fault" in read) return read.fault;
-    if (read.value >= min && read.value <= max) return undefined;
-    const [is, least, most] = [read.value, min, max].map((mm) => formatLimit(mm, units)) as [string, string, string];
-    return NEW.limits({ read: is, min: least, max: most });
-  };

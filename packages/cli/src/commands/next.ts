@@ -16,10 +16,12 @@ import {
   lossText,
   MEASURED_ROWS,
   mouthSkew,
+  readingsInFile,
   skewText,
   stepWords,
 } from "@lamplane/bench";
 import { checkWithoutCures, type Finding, findingSentence, formatFinding } from "@lamplane/bench/checks";
+import { formatParameter, rowAt, valueAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
@@ -84,8 +86,14 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Bu
     `  lamplane measured ${file} ${key}=…`,
     `      ${NEXT.expected({ help: MEASURED_ROWS[key].help, value: expectationText(design, key) ?? formatValue(expected, unit, design) })}`,
   ]);
+  const inFile = readingsInFile(design, step).map((path) => [
+    `  ${path}`,
+    formatParameter(path, valueAt(design, path)!, design),
+    rowAt(path).name,
+  ]);
+  const correct = inFile.length > 0 ? ["", NEXT.inFile({ file }), alignColumns(inFile)] : [];
   const closing = measure.length > 0 ? ["", NEXT.measure, ...measure] : ["", NEXT.done({ file, step })];
-  return [alignColumns(rows), ...closing, ""];
+  return [alignColumns(rows), ...correct, ...closing, ""];
 }
 
 const tooWideText = (design: Design, file: string, { mouthTooWideBy }: BuildState): string[] =>

@@ -36,6 +36,7 @@ export const OPTIONS = {
   json: "print JSON, in mm and degrees",
   with: "change a parameter for this run: KEY=VALUE",
   shop: "shop file (YAML), in place of the one that the design names; values in the design itself stay",
+  newWith: "a value that goes into the file, such as capIron.screwHead.height=6",
   newShop: "write a shop file instead",
   for: "what the plane is for; default smoother",
   allParameters: "write every parameter",

@@ -4,6 +4,7 @@ export * from "./class.ts";
 export * from "./commands.ts";
 export * from "./explain.ts";
 export * from "./measured.ts";
+export * from "./new.ts";
 export * from "./reports.ts";
 export * from "./router.ts";
 export * from "./stock.ts";

@@ -19,6 +19,10 @@ export const NEXT = {
   ),
   planned: sentence(({ value }: { value: string }) => `planned ${value}`, { value: "88.53 mm" }),
   notMeasured: "not measured, planned value kept",
+  inFile: sentence(
+    ({ file }: { file: string }) => `Measure these too, and correct them in ${file} where your iron differs:`,
+    { file: "plane.yaml" },
+  ),
   measure: "Then measure:",
   expected: sentence(({ help, value }: { help: string; value: string }) => `${help} Expected: ${value}.`, {
     help: "Width of the core as milled.",
@@ -76,30 +80,6 @@ export const BUILD = {
     ({ count, older }: { count: number; older: readonly string[] }) =>
       `Kept ${countText(count, "file")} of earlier runs.${older.length === 0 ? "" : ` Out of date, build again: ${older.join(", ")}.`}`,
     { count: 15, older: ["jigs/bed-gauge.stl"] },
-  ),
-} as const;
-
-export const NEW = {
-  shop: sentence(
-    ({ file }: { file: string }) => `Wrote ${file}. Name it in a design, \`shop: ${file}\`, or enter --shop ${file}.`,
-    { file: "my-shop.yaml" },
-  ),
-  written: sentence(
-    ({ file, isOwn }: { file: string; isOwn: boolean }) =>
-      `Wrote ${file}.${isOwn ? "" : ` Enter the width and thickness of your iron, then run \`lamplane check ${file}\`.`}`,
-    { file: "my-plane.yaml", isOwn: false },
-    { file: "my-plane.yaml", isOwn: true },
-  ),
-  verdict: "As it stands:",
-  purpose: "What is the plane for?",
-  units: "Which unit do you work in?",
-  mm: "millimetres",
-  in: "inches",
-  width: "How wide is your iron at its cutting edge?",
-  thickness: "How thick is it where it lies on the bed?",
-  limits: sentence(
-    ({ read, min, max }: { read: string; min: string; max: string }) => `read ${read}; allowed: ${min} to ${max}`,
-    { read: "150 mm", min: "8 mm", max: "120 mm" },
   ),
 } as const;
 

@@ -15,7 +15,7 @@ export { PURPOSE_NAMES, PURPOSE_SOURCE, PURPOSES, type Purpose, type PurposeRow 
 export { completeDesign, readDesign, readOwnDesign, type ShopAccess } from "./read.ts";
 export { designSchema } from "./schema.ts";
 export { type OpenShop, type ShopSource, shopNameOf } from "./shop-file.ts";
-export { type Starter, shortStarter, starterDesign, starterShop } from "./starter.ts";
+export { type Starter, shortStarter, starterDesign, starterShop, unmeasuredPaths } from "./starter.ts";
 export { knownPaths, nearNames } from "./suggest.ts";
 export { otherUnitText, type UnitSlip, unitSlipText } from "./unit-slip.ts";
 export { removeValue } from "./value-removal.ts";

@@ -2,16 +2,18 @@
 import {
   commonInches,
   defaultIn,
+  isOwnReading,
   isRow,
   LIST_NAMES,
   LISTS,
   type NumberRow,
   type Row,
+  rowsOf,
   TABLE,
   type TableSection,
 } from "../table/index.ts";
 import { SHOP_TABLE } from "../table/shop-table.ts";
-import { formatDecimal, formatLength, fromMillimetres, toMillimetres, type Units } from "../units.ts";
+import { formatDecimal, formatLength, fromMillimetres, parseLength, toMillimetres, type Units } from "../units.ts";
 import { STARTER } from "../words/design-faults.ts";
 import { allowedText } from "./allowed-text.ts";
 import { rowAt } from "./path.ts";
@@ -23,53 +25,93 @@ export interface Starter {
   readonly units: Units;
   /** What the plane is for; a smoother where it is left out. */
   readonly purpose?: Purpose;
-  /** The maker's iron as it was typed, by "width" and "thickness"; an invented one of a common size where it is left out. */
-  readonly iron?: Readonly<Record<"width" | "thickness", string>>;
+  /** Values by path, each as the maker typed it; an example stands where one is left out. */
+  readonly values?: Readonly<Record<string, string>>;
 }
 
-/** Paths of a short design, in the order of the table: what a maker looks at first. */
+/** Paths of a short design: what is measured on iron and billet, then what a maker decides first. */
 const SHORT = [
   "iron.width",
   "iron.thickness",
   "iron.length",
   "capIron.thickness",
+  "capIron.screwHead.diameter",
+  "capIron.screwHead.height",
+  "capIron.screwHead.fromEdge",
   "body.length",
   "body.height",
   "body.cheek",
   "bed.angle",
   "mouth.opening",
-  "pin.diameter",
-  "pin.tenon",
-  "pin.tenonClearance",
   "wood.body",
+  "billet.length",
+  "billet.width",
+  "billet.height",
 ];
 
-/** A design of some twenty lines: iron, body, bed, mouth, pin and wood; everything else keeps its default. The shop's
- * keys are left out, since a design's own go before those of the shop file that is named later. */
+/** A design of some thirty lines: iron, body, bed, mouth, wood and billet, with what the maker typed and what the purpose
+ * asks for; everything else keeps its default. The shop's keys are left out, since a design's own go before those of the
+ * shop file that is named later. */
 export function shortStarter(starter: Starter): string {
-  const sections = [...new Set(SHORT.map((path) => path.split(".")[0]!))];
-  const lines = sections.flatMap((section) => [
-    `${section}:`,
-    ...SHORT.filter((path) => path.startsWith(`${section}.`)).map((path) => shortLine(path, starter)),
-  ]);
   return [
-    ...headLines(starter),
+    ...headLines(starter, SHORT),
     `# ${STARTER.others}`,
     `# ${STARTER.shopApart}`,
     `name: ${quoteYaml(starter.name)}`,
     `units: ${starter.units}`,
-    ...lines,
+    ...shortLines(TABLE, "", shortPaths(starter), starter),
     "",
   ].join("\n");
 }
 
-const shortLine = (path: string, starter: Starter): string =>
-  `  ${path.split(".")[1]}: ${starterValue(rowAt(path), path, starter)} # ${rowAt(path).help}`;
+function shortPaths(starter: Starter): ReadonlySet<string> {
+  const { purpose = "smoother", values = {} } = starter;
+  const usual = SHORT.filter((path) => !(isHeadOfCapIron(path) && isSingleIron(starter)));
+  return new Set([...usual, ...Object.keys(PURPOSES[purpose].values), ...Object.keys(values)]);
+}
+
+function shortLines(section: TableSection, path: string, paths: ReadonlySet<string>, starter: Starter): string[] {
+  const indent = "  ".repeat(path === "" ? 0 : path.split(".").length);
+  return Object.entries(section).flatMap(([key, entry]) => {
+    const full = path === "" ? key : `${path}.${key}`;
+    if (!isRow(entry)) {
+      const lines = shortLines(entry, full, paths, starter);
+      return lines.length === 0 ? [] : [`${indent}${key}:`, ...lines];
+    }
+    if (!paths.has(full) || full === "name" || full === "units") return [];
+    return [
+      `${indent}${key}: ${starterValue(entry, full, starter)} # ${lineComment(entry, full, starter, entry.help)}`,
+    ];
+  });
+}
+
+/** Paths among these that a maker has still to measure: nobody typed them, and no default can know them. */
+export const unmeasuredPaths = (starter: Starter, paths: readonly string[] = SHORT): string[] =>
+  paths.filter((path) => isUnmeasured(rowAt(path), path, starter));
+
+const isUnmeasured = (row: Row, path: string, starter: Starter): boolean =>
+  isOwnReading(row) &&
+  starter.values?.[path] === undefined &&
+  !(isHeadOfCapIron(path) && isSingleIron(starter)) &&
+  starterValue(row, path, starter) !== "auto";
+
+const isHeadOfCapIron = (path: string): boolean => path.startsWith("capIron.screwHead.");
+
+/** Whether no cap iron is to lie on the iron. */
+function isSingleIron({ units, values }: Starter): boolean {
+  const typed = values?.["capIron.thickness"];
+  const read = typed === undefined ? undefined : parseLength(typed, units);
+  return read !== undefined && "value" in read && read.value === 0;
+}
+
+/** A line's words, beginning with "Measure" where its value is an example. */
+const lineComment = (row: Row, path: string, starter: Starter, words: string): string =>
+  isUnmeasured(row, path, starter) ? STARTER.measure({ words }) : words;
 
 /** A whole design with a comment over each key; it gives each default, in inches the common size next to it. */
-export function starterDesign(name: string, units: Units, more: Pick<Starter, "purpose" | "iron"> = {}): string {
+export function starterDesign(name: string, units: Units, more: Pick<Starter, "purpose" | "values"> = {}): string {
   const starter = { name, units, ...more };
-  return `${[...headLines(starter), ...sectionLines(TABLE, "", starter)].join("\n")}\n`;
+  return `${[...headLines(starter, OWN_READINGS), ...sectionLines(TABLE, "", starter)].join("\n")}\n`;
 }
 
 /** A shop file with a comment over each key; it gives each default, and no router's cutters. */
@@ -84,11 +126,18 @@ export function starterShop(units: Units): string {
   return `${[...head, ...sectionLines({ units: unit }, "", starter), ...sectionLines(groups, "", starter), ...lists].join("\n")}\n`;
 }
 
-const headLines = ({ units, purpose = "smoother", iron }: Starter): string[] => [
-  `# ${STARTER.head({ title: PURPOSES[purpose].title, isOwn: iron !== undefined })}`,
-  `# ${STARTER.units({ units })}`,
-  `# ${STARTER.proportions({ title: PURPOSES[purpose].title, source: PURPOSE_SOURCE })}`,
-];
+/** Paths of everything that is measured on iron and billet. */
+const OWN_READINGS = rowsOf(TABLE).flatMap(({ path, row }) => (isOwnReading(row) ? [path] : []));
+
+const headLines = (starter: Starter, paths: readonly string[]): string[] => {
+  const { units, purpose = "smoother" } = starter;
+  const { title } = PURPOSES[purpose];
+  return [
+    `# ${STARTER.head({ title, isMeasured: unmeasuredPaths(starter, paths).length === 0 })}`,
+    `# ${STARTER.units({ units })}`,
+    `# ${STARTER.proportions({ title, source: PURPOSE_SOURCE })}`,
+  ];
+};
 
 function sectionLines(section: TableSection, path: string, asked: Starter): string[] {
   const indent = "  ".repeat(path === "" ? 0 : path.split(".").length);
@@ -101,20 +150,17 @@ function sectionLines(section: TableSection, path: string, asked: Starter): stri
       return [...gap, `${indent}${key}:${isEmpty ? ` # ${STARTER.empty}` : ""}`, ...lines];
     }
     const value = starterValue(entry, full, asked);
-    const comment = `${indent}# ${STARTER.row({ help: entry.help, allowed: allowedText(entry, asked.units) })}`;
+    const words = STARTER.row({ help: entry.help, allowed: allowedText(entry, asked.units) });
+    const comment = `${indent}# ${lineComment(entry, full, asked, words)}`;
     return [...gap, comment, value === undefined ? `${indent}# ${key}:` : `${indent}${key}: ${value}`];
   });
 }
 
-function starterValue(
-  row: Row,
-  path: string,
-  { name, units, purpose = "smoother", iron }: Starter,
-): string | undefined {
-  if (path === "name") return quoteYaml(name);
+function starterValue(row: Row, path: string, starter: Starter): string | undefined {
+  const { name, units, purpose = "smoother", values } = starter;
   if (path === "units") return units;
-  const typed = iron && /^iron\.(width|thickness)$/.exec(path)?.[1];
-  if (typed) return quoteYaml(iron[typed as keyof typeof iron]);
+  const typed = path === "name" ? name : values?.[path];
+  if (typed !== undefined) return row.kind === "number" && /^\d+(\.\d+)?$/.test(typed) ? typed : quoteYaml(typed);
   const proportion = (PURPOSES[purpose] as PurposeRow).values[path];
   if (row.kind !== "number") return quoteYaml(String(defaultIn(row, units)));
   return proportion === undefined ? defaultText(row, units) : lengthText(roundToUnit(proportion, units), units);

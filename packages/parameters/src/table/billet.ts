@@ -1,5 +1,6 @@
 // The billet at hand.
 import { length } from "../parameter.ts";
+import { ON_BILLET } from "./sources.ts";
 
 export const billet = {
   length: lengthOrNone("billet length", "Length of the billet at hand."),
@@ -15,6 +16,6 @@ function lengthOrNone(name: string, help: string) {
     step: 1,
     name,
     help: `${help} 0 if it is still to be bought.`,
-    source: "measured on the maker's billet",
+    source: ON_BILLET,
   });
 }

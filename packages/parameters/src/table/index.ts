@@ -84,5 +84,5 @@ export {
   type Sheet,
 } from "./lists.ts";
 export type { Measurement } from "./measured.ts";
-export { COMMON_PRACTICE, isAssumption, PLANE_GEOMETRY } from "./sources.ts";
+export { COMMON_PRACTICE, isAssumption, isOwnReading, ON_IRON, PLANE_GEOMETRY } from "./sources.ts";
 export { STEP_NAMES, type Stage, type Step, WORK_AFTER, WORK_STAGES, type WorkStage } from "./step-names.ts";

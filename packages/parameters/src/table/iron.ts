@@ -1,8 +1,6 @@
 // The iron and the cap iron on its face: what the maker already has, measured with a caliper.
 import { angle, angleOrAuto, length, lengthOrAuto, requiredLength } from "../parameter.ts";
-import { COMMON_PRACTICE } from "./sources.ts";
-
-const CALIPER = "measured on the maker's own iron";
+import { COMMON_PRACTICE, ON_IRON } from "./sources.ts";
 
 export const iron = {
   width: requiredLength({
@@ -10,7 +8,7 @@ export const iron = {
     max: 120,
     name: "iron width",
     help: "Greatest width of the iron, just above the edge or at the top.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   thickness: requiredLength({
     min: 0.8,
@@ -18,7 +16,7 @@ export const iron = {
     step: 0.05,
     name: "iron thickness",
     help: "Thickness of the iron, back to face. Of a tapered iron: at the cutting edge, or where the thickness reading is taken.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   thicknessFromEdge: length({
     default: 0,
@@ -27,7 +25,7 @@ export const iron = {
     step: 0.5,
     name: "thickness reading from edge",
     help: "Tapered iron: from the cutting edge up to where its thickness is measured. A caliper reaches the back only above the bevel.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   thicknessAtTop: lengthOrAuto({
     min: 0.8,
@@ -36,7 +34,7 @@ export const iron = {
     auto: "what thickness and taper make it",
     name: "iron thickness near top",
     help: "Tapered iron: thickness near its top, back to face.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   topFromEdge: lengthOrAuto({
     min: 10,
@@ -45,7 +43,7 @@ export const iron = {
     auto: "the iron's length",
     name: "top reading from edge",
     help: "Tapered iron: from the cutting edge up to where its thickness near the top is measured.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   taper: angleOrAuto({
     min: -5,
@@ -54,7 +52,7 @@ export const iron = {
     auto: "from the two thicknesses and the distance between them; 0 without one near the top",
     name: "iron taper",
     help: "Taper of the iron: the angle between its back and its face. Above 0 where it is thicker at the edge than at the top.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   length: length({
     default: 150,
@@ -62,7 +60,7 @@ export const iron = {
     max: 300,
     name: "iron length",
     help: "Length of the iron, edge to top.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   bevel: angle({
     default: 28,
@@ -81,7 +79,7 @@ export const capIron = {
     max: 12,
     name: "cap iron thickness",
     help: "Thickness of the cap iron where the wedge bears on it. 0 for a single iron, which needs no recess.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   hump: length({
     default: 1,
@@ -89,7 +87,7 @@ export const capIron = {
     max: 10,
     name: "cap iron hump",
     help: "Height of the hump near the edge, above the cap iron's own thickness.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   humpEnd: length({
     default: 18,
@@ -97,7 +95,7 @@ export const capIron = {
     max: 60,
     name: "end of hump",
     help: "From the edge of the cap iron to the end of the hump.",
-    source: CALIPER,
+    source: ON_IRON,
   }),
   setback: length({
     default: 0.4,
@@ -115,7 +113,7 @@ export const capIron = {
       max: 40,
       name: "screw head diameter",
       help: "Diameter of the head of the cap iron screw, which stands out of the back of the iron. 0 for none.",
-      source: CALIPER,
+      source: ON_IRON,
     }),
     height: length({
       default: 3.4,
@@ -123,7 +121,7 @@ export const capIron = {
       max: 12,
       name: "screw head height",
       help: "How far the screw head stands out of the back of the iron.",
-      source: CALIPER,
+      source: ON_IRON,
     }),
     fromEdge: length({
       default: 48,
@@ -132,7 +130,7 @@ export const capIron = {
       step: 0.5,
       name: "screw head from edge",
       help: "From the cutting edge up the iron to the middle of the screw head.",
-      source: CALIPER,
+      source: ON_IRON,
     }),
   },
 };

@@ -210,11 +210,14 @@ export const ALLOWED_VALUES = {
 /** Comments of a design to begin with. */
 export const STARTER = {
   head: sentence(
-    ({ title, isOwn }: { title: string; isOwn: boolean }) =>
-      `A laminated hand plane: ${title}. ${isOwn ? "The iron is yours; every" : "Measure your iron first; every"} other value may stay as it is.`,
-    { title: "a smoother", isOwn: false },
-    { title: "a jack", isOwn: true },
+    ({ title, isMeasured }: { title: string; isMeasured: boolean }) =>
+      `A laminated hand plane: ${title}. ${isMeasured ? "Iron and billet are as you entered them." : 'Lines marked "Measure" hold examples: correct them by your own iron and billet.'} \`lamplane check\` says what else to change.`,
+    { title: "a smoother", isMeasured: false },
+    { title: "a jack", isMeasured: true },
   ),
+  measure: sentence(({ words }: { words: string }) => `Measure. ${words}`, {
+    words: "Length of the iron, edge to top.",
+  }),
   proportions: sentence(
     ({ title, source }: { title: string; source: string }) => `Length, height and mouth for ${title}: ${source}.`,
     { title: "a smoother", source: "common practice, no published source" },

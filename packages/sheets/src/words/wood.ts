@@ -26,6 +26,7 @@ export const STOCK = {
       `Your billet holds the plane only on its side: its height becomes the width, and the rings stand at ${rings}.`,
     { rings: "70°" },
   ),
+  enter: "Measure your billet and enter it in the file: billet.length, billet.width, billet.height.",
   fits: "Your billet holds the plane as measured.",
   setAside:
     "Set aside wood for wedge, cross pin and pegs as in the stock list. Keep every offcut until the plane cuts.",
@@ -72,8 +73,13 @@ export const IRON = {
   measureWidth: "Measure the width just above the edge and at the top. Write down the greater of the two.",
   flatBack:
     "Lay the back of the iron on a flat plate. Where it rocks or is hollow, first flatten the part that lies on the bed, then measure.",
-  measureCap:
-    "Screw the cap iron on where it will work. Measure its thickness, its hump and the screw head, and correct the file where they differ.",
+  measureCap: sentence(
+    ({ keys }: { keys: readonly string[] }) =>
+      `Screw the cap iron on where it will work. Measure its thickness, its hump and the screw head, and correct the file where they differ: ${keys.join(", ")}.`,
+    { keys: ["capIron.thickness", "capIron.hump", "capIron.screwHead.diameter"] },
+  ),
+  noCap:
+    "This plan has no cap iron. If one is screwed on your iron, enter its thickness in the file as capIron.thickness.",
   entered: sentence(
     ({ count }: { count: "Both" | "All three" }) =>
       `${count} values are entered before the billet is marked: every number after this step follows them.`,

@@ -1,5 +1,6 @@
 // Choosing the wood, measuring the iron, ripping and milling: before anything is cut to an angle.
 
+import { readingsInFile } from "@lamplane/bench";
 import { cotDeg } from "@lamplane/geometry";
 import { bevelToBack, topFromEdge } from "@lamplane/parameters/elevation";
 import { CORE, IRON, STOCK } from "../../words/wood.ts";
@@ -35,6 +36,7 @@ export function stockContent({ t, plan }: ContentInput): StepContent {
     ],
     instructions: keepSentences(
       STOCK.rest,
+      has.length === 0 && STOCK.enter,
       STOCK.turn({ rings: t.deg(rings) }),
       STOCK.grain,
       lay === "on its side" && STOCK.onSide({ rings: t.deg(rings) }),
@@ -77,13 +79,17 @@ export function ironContent({ t }: ContentInput): StepContent {
       IRON.flatBack,
       ...thicknessTexts(t),
       IRON.measureWidth,
-      capIron.thickness > 0 && IRON.measureCap,
+      capIron.thickness > 0 ? IRON.measureCap({ keys: capIronKeys(t) }) : IRON.noCap,
     ),
     checks: [IRON.entered({ count: isTapered(t) ? "All three" : "Both" })],
     cautions: ["sharpIron"],
     draw: (room) => ironPicture(t, room),
   };
 }
+
+/** Keys under which the file holds what is measured on the cap iron. */
+const capIronKeys = ({ design }: StepContext): string[] =>
+  readingsInFile(design, "iron").filter((path) => path.startsWith("capIron."));
 
 const isTapered = ({ plane: { frame } }: StepContext): boolean => frame.faceAngle !== frame.bedAngle;
 const fromEdge = (t: StepContext, s: number): string => (s === 0 ? IRON.edge : IRON.fromEdge({ length: t.mm(s) }));
