@@ -3,8 +3,10 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "n
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { main } from "@lamplane/cli";
+import { travellerSteps } from "@lamplane/sheets";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { parse } from "yaml";
+import { decodeDesignBytes } from "../../packages/cli/src/design-file.ts";
 import { runCommand } from "../support/running.ts";
 
 const SMOOTHER = "examples/apprentice-smoother.yaml";
@@ -56,19 +58,19 @@ describe("new for a purpose", () => {
   test("at a terminal what was not given is asked for, and the verdict is on the maker's own iron and billet", async () => {
     const { io, asked, printed } = answeringIo({
       confirm: true,
-      answers: ["2 1/8", '5/32"', "1/8", "1/2", "1/4", "1 7/8", "16", "4", "2 3/4"],
+      answers: ["2 1/8", '5/32"', "7", "1/8", "1/2", "1/4", "1 7/8", "16", "4", "2 3/4"],
       refused: ["wide", "900"],
     });
     const file = join(folder, "asked.yaml");
     expect(await main(["new", file, "--for", "jack"], io)).toBe(0);
     expect(asked.map((question) => /unit|wide|thick|high|long|head|cap iron|billet/.exec(question)?.[0])).toEqual([
       "unit",
-      ...["wide", "thick", "cap iron", "thick", "wide", "head", "head"],
+      ...["wide", "thick", "long", "cap iron", "thick", "wide", "head", "head"],
       ...["billet", "long", "wide", "high"],
     ]);
     const { iron, capIron, billet, body, units } = parse(readFileSync(file, "utf8"));
     expect(units).toBe("in");
-    expect(iron).toMatchObject({ width: "2 1/8", thickness: '5/32"' });
+    expect(iron).toMatchObject({ width: "2 1/8", thickness: '5/32"', length: 7 });
     expect(capIron).toEqual({ thickness: "1/8", screwHead: { diameter: "1/2", height: "1/4", fromEdge: "1 7/8" } });
     expect(billet).toEqual({ length: 16, width: 4, height: "2 3/4" });
     expect(body.length).toBe("14 1/8 in");
@@ -77,10 +79,10 @@ describe("new for a purpose", () => {
   });
 
   test("a single iron is asked about no screw, and a billet still to be bought about no size", async () => {
-    const { io, asked } = answeringIo({ confirm: false, answers: ["48", "3.6"] });
+    const { io, asked } = answeringIo({ confirm: false, answers: ["48", "3.6", "150"] });
     const file = join(folder, "single.yaml");
     expect(await main(["new", file, "--for", "smoother", "--units", "mm"], io)).toBe(0);
-    expect(asked).toHaveLength(4);
+    expect(asked).toHaveLength(5);
     expect(parse(readFileSync(file, "utf8"))).toMatchObject({ capIron: { thickness: 0 }, billet: { width: 0 } });
     expect(readFileSync(file, "utf8")).not.toContain("screwHead");
   });
@@ -116,6 +118,8 @@ describe("new for a purpose", () => {
     const single = await runCommand("next", "examples/tapered-panel.yaml");
     expect(single.out).toContain("capIron.thickness");
     expect(single.out).not.toContain("screwHead");
+    const steps = travellerSteps(decodeDesignBytes(readFileSync(file), file));
+    expect(JSON.stringify(steps)).toMatch(/billet\.width.*capIron\.screwHead\.height/);
   });
 });
 

@@ -34,7 +34,7 @@ export async function askForStart(prompts: Prompts, known: Known, given: StartVa
   const purpose = known.for ?? (await askPurpose(prompts));
   const units = known.units ?? (await askUnits(prompts));
   const ask = (paths: readonly QuestionPath[], values: StartValues) => askLengths(prompts, units, paths, values);
-  const iron = await ask(["iron.width", "iron.thickness"], given);
+  const iron = await ask(["iron.width", "iron.thickness", "iron.length"], given);
   const capIron = await askCapIron(prompts, ask, iron);
   return { purpose, units, values: await askBillet(prompts, ask, capIron) };
 }

@@ -30,6 +30,7 @@ export const NEW = {
 export const NEW_QUESTION = {
   "iron.width": "How wide is your iron at its cutting edge?",
   "iron.thickness": "How thick is it where it lies on the bed?",
+  "iron.length": "How long is it, edge to top?",
   "capIron.thickness": "How thick is the cap iron where the wedge bears on it?",
   "capIron.screwHead.diameter": "How wide is the screw head behind the iron? 0: none",
   "capIron.screwHead.height": "How far does the head stand out behind the iron?",
