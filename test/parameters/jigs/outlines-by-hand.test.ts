@@ -11,7 +11,8 @@ import {
   roundInnerCorner,
   windowOutline,
 } from "../../../packages/parameters/src/jigs/cornered-outline.ts";
-import { clipChainToHeights, roundedBoxOutline } from "../../../packages/parameters/src/jigs/lines.ts";
+import { clipChainToHeights, nameLabel, roundedBoxOutline } from "../../../packages/parameters/src/jigs/lines.ts";
+import { designWith } from "../../support/designs.ts";
 
 const corners = (...places: readonly (readonly [number, number])[]) => places.map(([x, y]) => point(x, y));
 const BOX = corners([2, 3], [22, 3], [22, 13], [2, 13]);
@@ -169,4 +170,48 @@ test("a rising chain between two heights ends at them, and beyond its own ends a
   expect(end.y).toBeCloseTo(15, 9);
   expect(Math.hypot(end.x - 20, end.y - 10)).toBeCloseTo(10, 9);
   expect(clipChainToHeights(chain, -5, 50)).toEqual(chain);
+});
+
+describe("a jig's words and its plane's name", () => {
+  const choicesFor = (name: string, words = ["BED 47°", "43°"]) =>
+    nameLabel(words, { ...designWith(), name }, point(0, 0)).choices;
+
+  test("a short name stands whole in every choice that has one: lines apart, the words on one, all on one, each word by itself", () => {
+    expect(choicesFor("jack", ["BED 47°", "43°"])).toEqual([
+      ["BED 47°", "43°", "jack"],
+      ["BED 47° 43°", "jack"],
+      ["BED 47° 43° jack"],
+      ["BED", "47°", "43°", "jack"],
+      ["BED 47°", "43°"],
+      ["BED 47° 43°"],
+      ["BED", "47°", "43°"],
+    ]);
+  });
+  test("a long one is broken behind its dashes, dots and low lines into lines of 24, 16 and 12, then shortened in its middle", () => {
+    const name = "long-plane_of.the-old.workshop";
+    const choices = choicesFor(name, ["X"]);
+    const names = choices.map((lines) => lines.filter((line) => line !== "X").map((line) => line.replace(/^X /, "")));
+    const broken = names.filter((lines) => lines.length > 1);
+    expect(new Set(broken.map((lines) => lines.join("")))).toEqual(new Set([name]));
+    for (const most of [24, 16, 12])
+      expect(broken.some((lines) => lines.every((line) => line.length <= most))).toBe(true);
+    for (const lines of broken) for (const line of lines.slice(0, -1)) expect(line).toMatch(/[-._]$/);
+    // No two lines would have gone into one.
+    const widest = broken.filter((lines) => Math.max(...lines.map((line) => line.length)) > 16)[0]!;
+    for (const [i, line] of widest.slice(1).entries()) expect(line.length + widest[i]!.length).toBeGreaterThan(24);
+    const short = [...new Set(names.filter((lines) => lines.length === 1).map(([line]) => line!))].slice(1);
+    expect(short.map((each) => each.length)).toEqual([16, 12, 10, 8, 6, 4]);
+    for (const each of short) {
+      const [, start, end] = /^(.*)\.(.{1,4})$/.exec(each)!;
+      expect([name.startsWith(start!), name.endsWith(end!)]).toEqual([true, true]);
+    }
+    expect(short[0]!.endsWith("shop")).toBe(true);
+  });
+  test("a name in one piece is not broken, and one of 12 letters is shortened only below that", () => {
+    expect(choicesFor("W".repeat(30), ["X"]).every((lines) => lines.length <= 2)).toBe(true);
+    const lengths = choicesFor("abcdefghijkl", ["X"]).flatMap((lines) =>
+      lines.filter((line) => !line.startsWith("X")).map(({ length }) => length),
+    );
+    expect([...new Set(lengths)]).toEqual([12, 10, 8, 6, 4]);
+  });
 });

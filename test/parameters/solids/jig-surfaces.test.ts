@@ -1,20 +1,34 @@
 // What jigs' solids are finished with: the chamfer at the printer's table, level lines round letters, and room for them on a face.
 import {
+  arc,
   circleOutline,
   distance,
+  distanceToSegment,
   type Outline,
   outlineArea,
   type Point,
   point,
   polygon,
+  polygonHolds,
   reverseOutline,
+  segmentLength,
 } from "@lamplane/geometry";
-import { facesVolume, levelFace } from "@lamplane/geometry/mesh";
+import {
+  countOpenEdges,
+  facesVolume,
+  levelFace,
+  meshVolume,
+  tessellateFaces,
+  triangleAt,
+  triangleCount,
+  unitNormal,
+} from "@lamplane/geometry/mesh";
 import { describe, expect, test } from "vitest";
+import { corneredOutline } from "../../../packages/parameters/src/jigs/cornered-outline.ts";
 import { findFreeMiddle, makeFreeGrid } from "../../../packages/parameters/src/solids/jigs/free-grid.ts";
 import { distanceToSide, strokeRings } from "../../../packages/parameters/src/solids/jigs/level-lines.ts";
 import { chamferRing } from "../../../packages/parameters/src/solids/jigs/table-chamfer.ts";
-import { polygonArea } from "../../../packages/parameters/src/solids/part-faces.ts";
+import { chordArea, polygonArea } from "../../../packages/parameters/src/solids/part-faces.ts";
 
 const box = (x: number, y: number, w: number, d: number): Outline =>
   polygon(point(x, y), point(x + w, y), point(x + w, y + d), point(x, y + d));
@@ -64,6 +78,59 @@ describe("the chamfer at the table", () => {
     expect(outlineArea(chamferRing(box(0, 0, 30, 20), 1, 5).low)).toBeCloseTo(28 * 18, 9);
     const hole = chamferRing(reverseOutline(box(0, 0, 30, 20)), 1, 5).low;
     expect(Math.abs(outlineArea(hole))).toBeCloseTo(32 * 22, 9);
+  });
+  test("closes whatever the corners are, holds its ring's prism less what it takes off, and leans out no more than 45°", () => {
+    const ell = [point(0, 0), point(40, 0), point(40, 15), point(20, 15), point(20, 30), point(0, 30)];
+    const relieved = (into: "before" | "after", radius: number) =>
+      corneredOutline(ell.map((at, i) => (i === 3 ? { at, relief: { radius, into } } : { at })));
+    const outlines: readonly Outline[] = [
+      relieved("after", 3),
+      relieved("before", 3),
+      relieved("after", 6.75), // the largest that `reliefRadius` allows at a stop of 15
+      corneredOutline(ell.map((at, i) => (i === 3 ? { at, round: 4 } : { at, round: 2 }))),
+      corneredOutline(ell.map((at, i) => (i === 1 ? { at, round: 3 } : { at }))),
+      // A step lower than the chamfer is wide, a chip off a corner, and a side that would turn round.
+      polygon(point(0, 0), point(40, 0), point(40, 15), point(20, 15), point(20, 15.4), point(0, 15.4)),
+      polygon(point(0, 0), point(40, 0), point(40, 19.7), point(39.7, 20), point(0, 20)),
+      polygon(
+        point(0, 0),
+        point(40, 0),
+        point(40, 20),
+        point(20.2, 20),
+        point(20, 19.8),
+        point(19.8, 20),
+        point(0, 20),
+      ),
+      [{ kind: "line", from: point(0, 0), to: point(20, 0) }, arc(point(20, 0), point(0, 0), point(10, 0), 180)],
+    ];
+    for (const [i, outline] of outlines.entries()) {
+      const { ring, low, faces, removed } = chamferRing(outline, c, top);
+      const mesh = tessellateFaces([...faces, levelFace([ring], top, "above"), levelFace([low], 0, "below")]);
+      expect([i, countOpenEdges(mesh)]).toEqual([i, 0]);
+      expect(outlineArea(ring)).toBeCloseTo(outlineArea(outline), 9);
+      expect(meshVolume(mesh) / (chordArea(ring) * top - removed)).toBeCloseTo(1, 9);
+      expect(removed).toBeGreaterThan(0);
+      for (let t = 0; t < triangleCount(mesh); t++) {
+        const corners = triangleAt(mesh, t);
+        if (corners.every(([, , z]) => z < 1e-9)) continue;
+        expect(unitNormal(...corners)[2]).toBeGreaterThan(-Math.SQRT1_2 - 1e-3);
+      }
+    }
+  });
+  test("where an arc makes a corner, the wall there goes down to the table on both sides, and nowhere else", () => {
+    const ell = [point(0, 0), point(40, 0), point(40, 15), point(20, 15), point(20, 30), point(0, 30)];
+    const outline = corneredOutline(
+      ell.map((at, i) => (i === 3 ? { at, relief: { radius: 3, into: "after" as const } } : { at })),
+    );
+    const { low } = chamferRing(outline, c, top);
+    const upright = low.filter(({ from, to }) =>
+      [from, to].every((p) => outline.some((s) => distanceToSegment(p, s) < 1e-9)),
+    );
+    const length = (segments: Outline) => segments.reduce((sum, s) => sum + segmentLength(s), 0);
+    expect(length(upright)).toBeGreaterThan(2 * c);
+    expect(length(upright)).toBeLessThan(12 * c);
+    const near = (p: Point) => Math.min(distance(p, point(20, 15)), distance(p, point(20, 21)));
+    for (const { from, to } of upright) expect(Math.max(near(from), near(to))).toBeLessThan(6 * c);
   });
   test("an arc without room for it is our bug, never a solid inside out", () => {
     const thin = circleOutline({ centre: point(0, 0), radius: 0.5 });
@@ -134,6 +201,32 @@ describe("room on a face", () => {
     expect(findFreeMiddle(room, 33, 23, point(20, 15))).toBeDefined();
     expect(findFreeMiddle(room, 37, 10, point(20, 15))).toBeUndefined();
     expect(findFreeMiddle(room, 10, 27, point(20, 15))).toBeUndefined();
+  });
+  test("a face of 13 by 9 whole cells, 1 clear of its edges, holds what is left of it and nothing larger", () => {
+    // Cells whose middle lies within 1 mm and half a cell's diagonal of an edge are taken: two on each side.
+    const room = makeFreeGrid([ring(3, 5, 13, 9)], 1);
+    const free = [...room.taken].filter((taken) => taken === 0).length;
+    expect([room.columns, room.rows, free]).toEqual([13, 9, 9 * 5]);
+    expect(findFreeMiddle(room, 9, 5, point(0, 0))).toEqual(point(3 + 13 / 2, 5 + 9 / 2));
+    expect(findFreeMiddle(room, 8.5, 4.5, point(0, 0))).toEqual(point(3 + 13 / 2, 5 + 9 / 2));
+    expect(findFreeMiddle(room, 9.1, 5, point(0, 0))).toBeUndefined();
+    expect(findFreeMiddle(room, 9, 5.1, point(0, 0))).toBeUndefined();
+    expect(findFreeMiddle(room, 2, 3, point(0, 0))).toEqual(point(3 + 2 + 1, 5 + 2 + 1.5));
+  });
+  test("every free cell lies inside, clear of every edge, and every cell that does is free", () => {
+    const rings = [
+      [point(0.3, 0.2), point(31, 4), point(24, 27.5), point(8, 22), point(3, 26)],
+      [point(11, 9), point(12, 16), point(18, 13)],
+    ];
+    const clear = 1.5;
+    const { min, columns, taken } = makeFreeGrid(rings, clear);
+    const sides = rings.flatMap((corners) => corners.map((a, i) => [a, corners[(i + 1) % corners.length]!] as const));
+    for (const [k, isTaken] of taken.entries()) {
+      const p = point(min.x + (k % columns) + 0.5, min.y + Math.floor(k / columns) + 0.5);
+      const off = Math.min(...sides.map(([a, b]) => distanceToSide(p, a, b)));
+      const isInside = polygonHolds(rings[0]!, p) && !polygonHolds(rings[1]!, p);
+      expect(isTaken === 0, `${p.x} ${p.y}`).toBe(isInside && off >= clear + Math.SQRT1_2);
+    }
   });
   test("a hole is kept clear of like an edge, on all its sides", () => {
     const room = makeFreeGrid([ring(0, 0, 60, 60), ring(25, 25, 10, 10).reverse()], 1);
