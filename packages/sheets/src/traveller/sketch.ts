@@ -110,7 +110,7 @@ export class Sketch {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "below" ? min.y - ROW : max.y + ROW - 1.5;
     const length = Math.abs(to.x - from.x) * this.scale;
-    drawDimension(this.marks, this.#shortened(words, length), this.at(from), this.at(to), "level", at);
+    drawDimension(this.marks, this.#shortened(words, length), { from: this.at(from), to: this.at(to), level: at });
     return this;
   }
 
@@ -119,7 +119,7 @@ export class Sketch {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "left" ? min.x - COLUMN : max.x + COLUMN;
     const length = Math.abs(to.y - from.y) * this.scale;
-    drawDimension(this.marks, this.#shortened(words, length), this.at(from), this.at(to), "upright", at);
+    drawDimension(this.marks, this.#shortened(words, length), { from: this.at(from), to: this.at(to), upright: at });
     return this;
   }
 

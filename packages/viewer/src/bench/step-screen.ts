@@ -20,46 +20,33 @@ export function stepScreen(
   actions: ScreenActions,
 ): HTMLElement {
   const isNow = screen.key === build.next;
-  const state = isNow ? BENCH.now : screen.isDone ? BENCH.done : BENCH.later;
   const isNews = isNow || build.news?.from === screen.title;
+  const mayGoToNow = !isNow && build.next !== undefined && !screen.isDone;
   return html(
     "article",
     { class: "bench-step", "aria-labelledby": "bench-title", "data-step": screen.key },
-    html(
-      "p",
-      { class: `bench-state${isNow ? " is-now" : ""}` },
-      BENCH.step({ number, of: build.screens.length }) + (screen.isKept ? ` · ${state}` : ""),
-    ),
+    stateLine(screen, BENCH.step({ number, of: build.screens.length }), isNow),
     html("h2", { id: "bench-title", tabindex: -1 }, screen.title),
     ...(isNow ? warningsOf(build) : []),
     html("p", { class: "bench-task" }, screen.task),
     ...(isNews ? newsOf(build) : []),
     drawing(screen),
-    ...section(
-      BENCH.cautions,
-      "bench-cautions",
-      screen.cautions.map((words) => html("li", {}, words)),
-      "ul",
-    ),
+    ...section(BENCH.cautions, "bench-cautions", itemsOf(screen.cautions), "ul"),
     ...numbersOf(screen),
-    ...section(
-      BENCH.work,
-      "bench-work",
-      screen.instructions.map((words) => html("li", {}, words)),
-      "ol",
-    ),
-    ...section(
-      BENCH.checks,
-      "bench-checks",
-      screen.checks.map((words) => html("li", {}, words)),
-      "ul",
-    ),
+    ...section(BENCH.work, "bench-work", itemsOf(screen.instructions), "ol"),
+    ...section(BENCH.checks, "bench-checks", itemsOf(screen.checks), "ul"),
     ...blanksOf(screen, actions),
-    ...(isNow || build.next === undefined || screen.isDone
-      ? []
-      : [commandButton(BENCH.toNow, actions.goToNow, "bench-to-now")]),
+    ...(mayGoToNow ? [commandButton(BENCH.toNow, actions.goToNow, "bench-to-now")] : []),
   );
 }
+
+/** Which step it is, and where the build stands with it. */
+function stateLine({ isDone, isKept }: BenchScreen, place: string, isNow: boolean): HTMLElement {
+  const state = isNow ? BENCH.now : isDone ? BENCH.done : BENCH.later;
+  return html("p", { class: `bench-state${isNow ? " is-now" : ""}` }, place + (isKept ? ` · ${state}` : ""));
+}
+
+const itemsOf = (texts: readonly string[]): HTMLElement[] => texts.map((words) => html("li", {}, words));
 
 function section(title: string, kind: string, items: readonly HTMLElement[], list: "ul" | "ol"): HTMLElement[] {
   if (items.length === 0) return [];
