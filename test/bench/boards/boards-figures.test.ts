@@ -40,10 +40,10 @@ const CASES = Object.entries(BOARDS_AT_HAND).flatMap(([name, boards]) =>
 );
 
 const expectSize = (text: string, sides: readonly number[], units: "mm" | "in") => {
-  const shown = text.split(" × ");
-  expect(shown).toHaveLength(3);
+  const printed = text.split(" × ");
+  expect(printed).toHaveLength(3);
   for (const [i, side] of sides.entries()) {
-    const each = shown[i]!;
+    const each = printed[i]!;
     // A unit stands behind the last side alone.
     expectLength(i === 2 ? each : each.replace(/( \(|$)/, (end) => ` ${units}${end}`), side, units);
   }
@@ -61,8 +61,8 @@ describe.each(CASES)("$name in $units", ({ design, units }) => {
     const used = new Set(plan.layout!.cuttings.map(({ slab }) => slab.board));
     const price = [...used].reduce((sum, board) => sum + plan.boards[board]!.price, 0);
     expect(plan.layout!.price).toBeCloseTo(price, 9);
-    const told = lines.flatMap((line) => partsOf(BOARDS.price, ["price"], line) ?? []);
-    expect(told.map((each) => Number(each.price))).toEqual(price > 0 ? [price] : []);
+    const reported = lines.flatMap((line) => partsOf(BOARDS.price, ["price"], line) ?? []);
+    expect(reported.map((each) => Number(each.price))).toEqual(price > 0 ? [price] : []);
   });
 
   test("each board has its cuts where the blade goes in, its parts by size and rings, and what is left", () => {

@@ -151,7 +151,7 @@ describe("numbers that a class shares", () => {
     const fewer = shareSetups(CLASS, shared.coreWidth.length - 1);
     if (shared.coreWidth.length > 1) expect(fewer).toEqual({ fewestCoreWidths: shared.coreWidth.length });
   });
-  test("are told a line each, with the planes by their numbers in the roster", () => {
+  test("are reported a line each, with the planes by their numbers in the roster", () => {
     const numbers = [11, 12, 13, 14, 15, 16];
     for (const units of ["mm", "in"] as const) {
       const lines = setupLines(result, { ...CLASS[0]!, units }, numbers);

@@ -133,8 +133,8 @@ describe.each(CASES)("parts of plane %#", ({ plane, units }) => {
   const drilled = (drawing: Drawing, work: string) =>
     drawing.entries.flatMap((entry) => (entry.kind === "circle" && entry.work === work ? [entry.circle] : []));
   const width = (drawing: Drawing, sentence: (data: never) => string, fixed = {}) => {
-    const told = notesOf(drawing).flatMap((text) => partsOf(sentence, ["width"], text, fixed) ?? []);
-    return told[0]?.width ?? "";
+    const reported = notesOf(drawing).flatMap((text) => partsOf(sentence, ["width"], text, fixed) ?? []);
+    return reported[0]?.width ?? "";
   };
 
   test("blocks, cheeks and wedge are as thick as the plane makes them, and say so", () => {
@@ -187,7 +187,7 @@ describe.each(CASES)("parts of plane %#", ({ plane, units }) => {
     }
   });
 
-  test("a curved ramp's radius and the recess's depth are told where there is one", () => {
+  test("a curved ramp's radius and the recess's depth are reported where there is one", () => {
     const curved = notesOf(frontBlockDrawing(plane, "blank")).flatMap(
       (text) => partsOf(DRAWING_NOTE.curvedRamp, ["radius"], text) ?? [],
     );

@@ -24,7 +24,7 @@ describe("a file that is not there yet", () => {
   const design = rosterDesign(row([["iron.width", 48]]), base.design);
   const made = planeFileText(design, { base, roster: "class.csv" });
 
-  test("is the base's text with the row's values and a head that names plane and roster, and tells of no change", () => {
+  test("is the base's text with the row's values and a head that names plane and roster, and reports no change", () => {
     expect(made.design).toEqual(design);
     expect(made.design.iron.width).toBe(48);
     expect(made.design.name).toBe("anna");
@@ -55,7 +55,7 @@ describe("a file that is there", () => {
     expect(changes).toEqual([{ path: "bed.angle", from: 47, to: 50 }]);
     expect(text).toBe(before.text.replace("angle: 47", "angle: 50"));
   });
-  test("has a list of the shop's that differs written anew, told by how many things it holds", () => {
+  test("has a list of the shop's that differs written anew, reported by how many things it holds", () => {
     const cutters = textOf(`${base.text}cutters:\n${CUTTER("six", 6)}${CUTTER("three", 3)}`).design.cutters;
     const design = { ...before.design, cutters };
     const { design: read, changes, text } = planeFileText(design, { base, before, roster: "class.csv" });
@@ -72,13 +72,13 @@ describe("what is measured in the roster and in the plane's file", () => {
   const files = { file: "anna.yaml", roster: "class.csv" };
 
   test("is a contradiction only where both are there and differ by more than rounding", () => {
-    const told = (value: number, path = "measured.ironWidth") => contradictions(row([[path, value]]), own, files);
-    expect(told(47.9)).toEqual([]);
-    expect(told(47.9 + 4e-7)).toEqual([]);
-    expect(told(47.8)).toHaveLength(1);
-    expect(told(47.8)[0]).toMatch(/47\.8 mm.*47\.9 mm|47\.9 mm.*47\.8 mm/);
-    expect(told(3.1, "measured.ironThickness")).toEqual([]);
-    expect(told(50, "iron.width")).toEqual([]);
+    const reported = (value: number, path = "measured.ironWidth") => contradictions(row([[path, value]]), own, files);
+    expect(reported(47.9)).toEqual([]);
+    expect(reported(47.9 + 4e-7)).toEqual([]);
+    expect(reported(47.8)).toHaveLength(1);
+    expect(reported(47.8)[0]).toMatch(/47\.8 mm.*47\.9 mm|47\.9 mm.*47\.8 mm/);
+    expect(reported(3.1, "measured.ironThickness")).toEqual([]);
+    expect(reported(50, "iron.width")).toEqual([]);
   });
   test("and of a row and a file, the file's measured values stay with the plane", () => {
     const design: Design = rosterDesign(row([["bed.angle", 50]]), base.design, own.measured);

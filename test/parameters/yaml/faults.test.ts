@@ -1,9 +1,9 @@
 // Faults of a file: a hundred are kept, more are counted, and they come in the order of the text.
 import { expect, test } from "vitest";
-import { type FaultDetail, Faults } from "../../../packages/parameters/src/yaml/index.ts";
+import { FaultCollector, type FaultDetail } from "../../../packages/parameters/src/yaml/index.ts";
 
 const faultsAt = (...places: readonly (readonly [number, number])[]) => {
-  const faults = new Faults<FaultDetail>("a.yaml");
+  const faults = new FaultCollector<FaultDetail>("a.yaml");
   for (const [line, column] of places) faults.add({ line, column }, `${line}`, { code: "some" });
   return faults;
 };
