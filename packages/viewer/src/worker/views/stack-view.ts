@@ -13,6 +13,7 @@ import {
   capIronOutline,
   ironCorners,
   ironToBed,
+  planeToBed,
   screwHeadOutline,
   thicknessAt,
   topFromEdge,
@@ -89,6 +90,7 @@ function ironDimensions(drawn: SolvedPlane): Dimension[] {
   const { recess, frame } = drawn.plane;
   const onFace = faceTransform(drawn);
   const t = -frame.thickness;
+  const heel = planeToBed(frame, drawn.plane.points.bevelHeel);
   const end = point(iron.length, t);
   const [, , , top] = ironCorners(drawn.plane.design, frame);
   const head = capIron.screwHead;
@@ -145,7 +147,7 @@ function ironDimensions(drawn: SolvedPlane): Dimension[] {
     ...ofRecess,
     ...parameterDimension(drawn, "iron.length", alongShape(point(0, t), end, "below", 1)),
     ...thicknessDimensions(drawn, end, top!),
-    ...parameterDimension(drawn, "iron.bevel", leaderShape(point(frame.thickness, t / 2), -30, 30), {
+    ...parameterDimension(drawn, "iron.bevel", leaderShape(point(heel.s / 2, heel.v / 2), -30, 30), {
       unit: "°",
       before: "bevel ",
       rank: 3,
