@@ -30,6 +30,11 @@ function example(name: string): Design {
 const ROUNDED = { mm: 0.005, in: 0.0005 * 25.4 };
 const SAME = 0.02; // mm
 
+/** A line that leads to a dimension stands off its edge by less, mm. @see ISO 129-1:2018 (from memory): a short gap may be left */
+const MOST_GAP = 1.25;
+/** From the end of a thin line that carries the place aside, from the top of an arch, or from a corner about something round. */
+const FROM_A_LINE = /^(step-(dry-fit|shaping|wedge)|cross-pin|bed-face): /;
+
 /** Lines that end in the open: a shaving, a mark pencilled over the edge, the wood's edge broken off. At most so many in a picture. */
 const OPEN_ENDS: Readonly<Record<string, number>> = {
   "plane-section": 1,
@@ -81,6 +86,30 @@ describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher", "layer
         }
       }
     }
+  });
+
+  test("the lines that lead to a dimension begin just off what it measures", () => {
+    const off = [...layouts, ...drawn].flatMap((picture) => {
+      const edges = [
+        ...linesOf(picture).filter(({ line, closed }) => line !== "thin" || closed),
+        ...greysOf(picture),
+      ].flatMap(({ chords }) => chords);
+      return dimensionsOf(picture).flatMap(({ words, feet }) =>
+        feet
+          .filter((foot) => distanceToChords(foot, edges) > MOST_GAP)
+          .map((foot) => `${picture.name}: ${words} begins ${distanceToChords(foot, edges)} off`),
+      );
+    });
+    expect(off.filter((fault) => !FROM_A_LINE.test(fault))).toEqual([]);
+  });
+
+  test("no line of a step's drawing is drawn twice: a dimension of nothing would be", () => {
+    const twice = drawn.flatMap((picture) => {
+      const lines = picture.marks.filter((mark) => mark.kind === "line" && mark.segments.length > 0);
+      const texts = lines.map((line) => JSON.stringify(line));
+      return texts.filter((text, i) => texts.indexOf(text) !== i).map((text) => `${picture.name}: ${text}`);
+    });
+    expect(twice).toEqual([]);
   });
 
   test("edges, cuts and marks end on another line, greys have their corners on lines", () => {

@@ -11,6 +11,8 @@ export interface ReadDimension {
   /** Points of the arrows. */
   readonly ends: readonly [Place, Place];
   readonly isLevel: boolean;
+  /** Where the lines begin that lead from the thing to the arrows, for those that have one. */
+  readonly feet: readonly Place[];
   /** Between the arrows, mm on the paper. */
   readonly length: number;
 }
@@ -55,8 +57,26 @@ export function dimensionsOf({ marks }: Picture): ReadDimension[] {
       return best && best.off <= off ? best : { words: text, off };
     }, undefined);
     return nearest && /\d/.test(nearest.words)
-      ? [{ words: nearest.words, ends, isLevel, length: Math.max(wide, high) }]
+      ? [{ words: nearest.words, ends, isLevel, feet: feetOf(marks, ends, isLevel), length: Math.max(wide, high) }]
       : [];
+  });
+}
+
+/** Of the thin lines square to a dimension that run past one of its arrows, the end that lies further off. */
+function feetOf(marks: Picture["marks"], ends: ReadDimension["ends"], isLevel: boolean): Place[] {
+  const [along, across] = isLevel ? (["x", "y"] as const) : (["y", "x"] as const);
+  return marks.flatMap((mark) => {
+    const [segment] = mark.kind === "line" && mark.line === "thin" && mark.segments.length === 1 ? mark.segments : [];
+    if (segment?.kind !== "line") return [];
+    const { from, to } = segment;
+    const passes = ends.some(
+      (tip) =>
+        Math.abs(from[along] - tip[along]) < 1e-6 &&
+        Math.abs(to[along] - tip[along]) < 1e-6 &&
+        (from[across] - tip[across]) * (to[across] - tip[across]) < 0 &&
+        Math.abs(to[across] - tip[across]) < 2,
+    );
+    return passes ? [from] : [];
   });
 }
 
