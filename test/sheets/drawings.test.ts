@@ -131,6 +131,34 @@ describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher", "layer
     }
   });
 
+  test("words that lean run along a line, close beside it", () => {
+    for (const picture of [...layouts, ...drawn]) {
+      const chords = linesOf(picture).flatMap(({ chords }) => chords);
+      for (const mark of picture.marks) {
+        if (mark.kind !== "text" || (mark.turn ?? 0) % 90 === 0) continue;
+        const beside = chords.filter(([a, b]) => isParallel(mark.turn!, a, b));
+        const off = distanceToChords(mark.at, beside);
+        expect(off, `${picture.name}: ${mark.text}`).toBeLessThan(BESIDE * mark.size);
+      }
+    }
+  });
+
+  test("names of blocks and waste stand in the middle between the edges to their left and right", () => {
+    const core = layouts.find(({ name }) => name === "core-cuts")!;
+    const edges = linesOf(core)
+      .filter(({ line }) => line === "outline")
+      .flatMap(({ chords }) => chords);
+    const named = core.marks.filter((mark) => mark.kind === "text" && /^(FRONT|BED) BLOCK$|^waste$/.test(mark.text));
+    expect(named.length).toBe(3);
+    for (const mark of named) {
+      if (mark.kind !== "text" || (design.core.layers !== "whole" && mark.text !== "waste")) continue; // pegs stand there
+      const crossings = edges.flatMap(([a, b]) => crossingAt(mark.at.y, a, b));
+      const left = Math.max(...crossings.filter((x) => x < mark.at.x));
+      const right = Math.min(...crossings.filter((x) => x > mark.at.x));
+      expect(Math.abs(mark.at.x - (left + right) / 2), `${mark.text} between ${left} and ${right}`).toBeLessThan(4);
+    }
+  });
+
   test("no words lie on other words, and no edge runs through any", () => {
     for (const picture of [...layouts, ...drawn]) {
       const boxes = wordBoxesOf(picture);
@@ -176,6 +204,18 @@ const placesOf = (picture: Picture): Place[] => [
       return [segment.from, segment.to, centre, ...round, ...[-r, r].map((by) => ({ x: centre.x, y: centre.y + by }))];
     }),
 ];
+
+/** From a line to the baseline of words beside it, of their size: under the line their height stands between. */
+const BESIDE = 2.6;
+
+function isParallel(turn: number, a: Place, b: Place): boolean {
+  const way = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
+  const off = (((way - turn) % 180) + 180) % 180;
+  return Math.min(off, 180 - off) < 12; // words along a curve follow its chord
+}
+
+const crossingAt = (y: number, a: Place, b: Place): number[] =>
+  a.y > y === b.y > y ? [] : [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
 
 const isEdge = ({ line, closed }: DrawnLine): boolean => !closed && ["outline", "hidden", "cut", "mark"].includes(line);
 

@@ -34,7 +34,7 @@ describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher"])("%s",
       WIDTHS.map((width) => {
         const scale = fitScaleOf(view, sheet, ROOM, { width, tallest: TALL }, () => true);
         const chosen = chooseDimensions(view, width);
-        const { places, names } = layOutView(chosen, view, sheet, scale, new Map(), false);
+        const { places, names } = layOutView({ dimensions: chosen, view, plane: sheet, scale }, new Map(), false);
         const laid = chosen.flatMap((dimension, i) => {
           const place = places[i];
           return place ? [{ dimension, place, box: numberBox(place, numberRoom(dimension, design)) }] : [];
@@ -192,10 +192,11 @@ describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher"])("%s",
     const view = sheet.views[0]!;
     const scale = fitScaleOf(view, sheet, ROOM, { width: 900, tallest: TALL }, () => true);
     const chosen = chooseDimensions(view, 900);
+    const drawn = { dimensions: chosen, view, plane: sheet, scale };
     const ways = new Map<string, number>();
-    const first = layOutView(chosen, view, sheet, scale, ways, false).places.map((place) => place?.number);
+    const first = layOutView(drawn, ways, false).places.map((place) => place?.number);
     const kept = new Map(ways);
-    const again = layOutView(chosen, view, sheet, { ...scale, width: 300 }, ways, true).places.map(
+    const again = layOutView({ ...drawn, scale: { ...scale, width: 300 } }, ways, true).places.map(
       (place) => place?.number,
     );
     expect(ways).toEqual(kept);
