@@ -21,15 +21,30 @@ const isNear = (judgement: Judgement, margin: number): boolean =>
 const keyOf = ({ code, subject }: Judgement): string => `${code} ${subject}`;
 
 /** Judgements but that of `code` which a change has brought to their limits, or further beyond them. */
-export function crowdedChecks(code: string, before: readonly Judgement[], after: readonly Judgement[]): Judgement[] {
+export const crowdedChecks = (code: string, before: readonly Judgement[], after: readonly Judgement[]): Judgement[] =>
+  worseChecks(code, before, after).filter(
+    (judgement) => judgement.severity !== "passed" || isNear(judgement, marginOf(judgement)!),
+  );
+
+/** Findings as grave as this one, or graver, which a change that ends it has brought about or made worse. */
+export const harmedChecks = (
+  { code, severity }: Judgement,
+  before: readonly Judgement[],
+  after: readonly Judgement[],
+): Judgement[] =>
+  worseChecks(code, before, after).filter(
+    (judgement) => judgement.severity === "stop" || (judgement.severity === "warning" && severity !== "stop"),
+  );
+
+/** Judgements but that of `code` whose margin a change has lessened, and findings that it has brought about. */
+function worseChecks(code: string, before: readonly Judgement[], after: readonly Judgement[]): Judgement[] {
   const earlier = new Map(before.map((judgement) => [keyOf(judgement), judgement]));
   return after.filter((judgement) => {
     const margin = marginOf(judgement);
     if (judgement.code === code || margin === undefined || judgement.severity === "note") return false;
     const known = earlier.get(keyOf(judgement));
     const was = known && known.limit === judgement.limit ? marginOf(known) : undefined;
-    const isWorse = was === undefined ? judgement.severity !== "passed" : margin < was - EPSILON;
-    return isWorse && (judgement.severity !== "passed" || isNear(judgement, margin));
+    return was === undefined ? judgement.severity !== "passed" : margin < was - EPSILON;
   });
 }
 

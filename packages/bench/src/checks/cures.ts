@@ -8,7 +8,7 @@ import { autoValue } from "../auto-values.ts";
 import type { Cure } from "../finding.ts";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { lockedParameters } from "../steps.ts";
-import { crowdedChecks, isAtRowsEnd } from "./crowding.ts";
+import { crowdedChecks, harmedChecks, isAtRowsEnd } from "./crowding.ts";
 import type { Judgement } from "./judgement.ts";
 import { isRidOf, judgeChecks } from "./judgements.ts";
 import type { Remedy } from "./remedy.ts";
@@ -24,7 +24,8 @@ export const applicableRemedies = ({ design }: Elevation, remedies: readonly Rem
 
 /**
  * A finding's cure: the first of its remedies that ends it and brings no other check to its limit; where each does, the first
- * that ends it; two together for a stop that none ends alone.
+ * that ends it and makes nothing as grave worse, or new: cures of one list then never pull a parameter both ways, and who
+ * follows them comes to an end. Two together for a stop that none ends alone.
  * @param before every check's judgement of the plane, passed ones too
  */
 export function findCure(
@@ -42,7 +43,7 @@ export function findCure(
     if (!cure) continue;
     const after = judgeChecks(asBuiltPlane(withValue(plane.design, cure.parameter, cure.value)));
     if (!isAtRowsEnd(cure) && crowdedChecks(judgement.code, before, after).length === 0) return [cure];
-    crowding ??= cure;
+    if (harmedChecks(judgement, before, after).length === 0) crowding ??= cure;
   }
   if (crowding) return [crowding];
   return judgement.severity === "stop" ? cheapestPair(plane, remedies, resolves) : undefined;

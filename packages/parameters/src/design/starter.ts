@@ -98,10 +98,11 @@ const isUnmeasured = (row: Row, path: string, starter: Starter): boolean =>
 const isHeadOfCapIron = (path: string): boolean => path.startsWith("capIron.screwHead.");
 
 /** Whether no cap iron is to lie on the iron. */
-function isSingleIron({ units, values }: Starter): boolean {
+function isSingleIron({ units, purpose = "smoother", values }: Starter): boolean {
   const typed = values?.["capIron.thickness"];
-  const read = typed === undefined ? undefined : parseLength(typed, units);
-  return read !== undefined && "value" in read && read.value === 0;
+  if (typed === undefined) return (PURPOSES[purpose] as PurposeRow).values["capIron.thickness"] === 0;
+  const read = parseLength(typed, units);
+  return "value" in read && read.value === 0;
 }
 
 /** A line's words, beginning with "Measure" where its value is an example. */
@@ -163,7 +164,8 @@ function starterValue(row: Row, path: string, starter: Starter): string | undefi
   if (typed !== undefined) return row.kind === "number" && /^\d+(\.\d+)?$/.test(typed) ? typed : quoteYaml(typed);
   const proportion = (PURPOSES[purpose] as PurposeRow).values[path];
   if (row.kind !== "number") return quoteYaml(String(defaultIn(row, units)));
-  return proportion === undefined ? defaultText(row, units) : lengthText(roundToUnit(proportion, units), units);
+  if (proportion === undefined) return defaultText(row, units);
+  return row.quantity === "length" ? lengthText(roundToUnit(proportion, units), units) : String(proportion);
 }
 
 /** The default, with its unit where it is a length. */

@@ -79,7 +79,7 @@ export function ironContent({ t }: ContentInput): StepContent {
       IRON.flatBack,
       ...thicknessTexts(t),
       IRON.measureWidth,
-      capIron.thickness > 0 ? IRON.measureCap({ keys: capIronKeys(t) }) : IRON.noCap,
+      capIron.thickness > 0 && IRON.measureCap({ keys: capIronKeys(t) }),
     ),
     checks: [IRON.entered({ count: isTapered(t) ? "All three" : "Both" })],
     cautions: ["sharpIron"],
