@@ -39,7 +39,7 @@ test.each<[string, string | Uint8Array, RegExp]>([
   ],
   ["a picture for a shop file", Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0), /shop\.yaml/],
   ["a shop file that names a shop file", "shop: shop.yaml\n", /shop\.yaml:1:7: shop: /],
-  ["a design for a shop file", `${IRON}bed: { angle: 50 }\n`, /shop\.yaml:1:1: iron: iron belongs in a design/],
+  ["a design for a shop file", `${IRON}bed: { angle: 50 }\n`, /shop\.yaml:1:1: iron: this belongs in a design/],
   ["__proto__ in a shop file", "shop: { __proto__: { kerf: 1 } }\n", /shop\.yaml:1:9: shop\.__proto__/],
   // comments that LinuxCNC acts on: linuxcnc.org, "G Code Overview", Comments, Messages, Logging
   ["a cutter's name that logs into a file", cutterCalled("LOGOPEN,/tmp/x"), /cutters\.1\.name: read "LOGOPEN,/],

@@ -156,7 +156,7 @@ export function readingsInFile(design: Design, step: Step): string[] {
   if (step !== "iron") return [];
   const lacks =
     design.capIron.thickness === 0
-      ? /^capIron\.(hump|screwHead)/
+      ? /^capIron\./
       : recessOf(design)
         ? undefined
         : /^capIron\.screwHead\.(height|fromEdge)/;

@@ -1,7 +1,7 @@
 // Design files that are read, and every way in which one is refused, with its place.
 import { describe, expect, test } from "vitest";
 import { type Design, type Fault, faultText, readDesign } from "../../../packages/parameters/src/design/index.ts";
-import { TABLE } from "../../../packages/parameters/src/table/index.ts";
+import { LIST_NAMES, TABLE } from "../../../packages/parameters/src/table/index.ts";
 
 const IRON = "iron: { width: 48, thickness: 3.6 }\n";
 
@@ -101,7 +101,11 @@ describe("a fault, its place, and what is said", () => {
     ["cap_iron: {}", 2, 1, "cap_iron", /did you mean capIron\?/],
     ["bed: { cheek: 8 }", 2, 8, "bed.cheek", /belongs in body\.cheek/],
     ["body.cheek: 8", 2, 1, "body.cheek", /write it nested, body: \{ cheek: … \}/],
-    ["xyzzyxyzzy: 8", 2, 1, "xyzzyxyzzy", /known here: name, units/],
+    ["xyzzyxyzzy: 8", 2, 1, "xyzzyxyzzy", new RegExp(`known here: name, units, .*${LIST_NAMES.join(", ")}`)],
+    ["baords: []", 2, 1, "baords", /did you mean boards\?/],
+    ["cutter: 6", 2, 1, "cutter", /did you mean cutters or recess\.cutter\?/],
+    ["shop: { boards: [] }", 2, 9, "shop.boards", /belongs in boards/],
+    ["pin: { clearance: 0.2 }", 2, 8, "pin.clearance", /did you mean tenonClearance or endClearance\?/],
     ["__proto__: { a: 1 }", 2, 1, "__proto__", /is not a key/],
     ["constructor: 1", 2, 1, "constructor", /is not a key/],
     ["body: { length: long }", 2, 17, "body.length", /write/],
@@ -149,7 +153,9 @@ describe("a fault, its place, and what is said", () => {
   ])("%s", (rest, line, column, path, message) => {
     const faults = faultsIn(`${IRON}${rest}\n`);
     expect(faults[0]).toMatchObject({ file: "plane.yaml", line, column, path });
-    expect(faultText(faults[0]!)).toMatch(message);
+    const text = faultText(faults[0]!);
+    expect(text).toMatch(message);
+    expect(path !== "" && text.startsWith(`${path} `), "its place names the path already").toBe(false);
   });
 
   test.each<[string, string | Uint8Array, RegExp]>([
@@ -177,7 +183,7 @@ describe("a fault, its place, and what is said", () => {
     ["a directive", `%YAML 1.1\n---\n${IRON}`, /%YAML line/],
     ["alias bomb", "a: &a [1]\nb: *a\n", /anchors/],
     ["a loose alias", "iron: *none\n", /aliases|Unresolved/],
-    ["missing", "name: a\n", /iron\.width is missing/],
+    ["missing", "name: a\n", /^missing: Greatest width of the iron/],
   ])("the whole file: %s", (_, source, message) => {
     expect(faultsIn(source).map(faultText).join("\n")).toMatch(message);
   });

@@ -34,11 +34,11 @@ export function faultText(fault: Fault): string {
     case "no-file-name":
       return FILE_FAULT[fault.code];
     case "not-of-a-shop":
-      return FILE_FAULT[fault.code]({ key: fault.key, keys: SHOP_KEYS.join(", ") });
+      return FILE_FAULT[fault.code]({ keys: SHOP_KEYS.join(", ") });
     case "shop-not-read":
       return FILE_FAULT[fault.code]({ name: sanitizeForMessage(fault.name), problem: fault.problem });
     case "not-a-list":
-      return FILE_FAULT[fault.code]({ path: fault.path });
+      return FILE_FAULT[fault.code];
     case "not-an-item":
       return FILE_FAULT[fault.code]({ keys: Object.keys(sectionAt(fault.path)).join(", ") });
     case "doubled-name":
@@ -66,7 +66,7 @@ export function faultText(fault: Fault): string {
     case "unknown-key":
       return unknownKeyMessage(fault.key, fault.section, sectionAt(fault.section), fault.isAlone);
     case "not-a-section":
-      return FILE_FAULT[fault.code]({ path: fault.path, keys: Object.keys(sectionAt(fault.path)).join(", ") });
+      return FILE_FAULT[fault.code]({ keys: Object.keys(sectionAt(fault.path)).join(", ") });
     case "nested-too-deep":
       return FILE_FAULT[fault.code]({ fault: sourceFaultText(fault) });
     case "file-too-large":
@@ -75,18 +75,18 @@ export function faultText(fault: Fault): string {
     case "more-faults":
       return sourceFaultText(fault);
     default:
-      return valueFaultText(fault, fault.path, rowOf(fault.path));
+      return valueFaultText(fault, rowOf(fault.path));
   }
 }
 
 type ValueFault = Extract<DesignDetail, { readonly units: unknown }>;
 
-function valueFaultText(fault: ValueFault, path: string, row: Row): string {
+function valueFaultText(fault: ValueFault, row: Row): string {
   const allowed = allowedText(row, fault.units);
   const read = "read" in fault ? sanitizeForMessage(fault.read) : "";
   switch (fault.code) {
     case "missing":
-      return VALUE_FAULT[fault.code]({ path, help: row.help, allowed });
+      return VALUE_FAULT[fault.code]({ help: row.help, allowed });
     case "no-value":
     case "nothing-solves":
       return VALUE_FAULT[fault.code]({ allowed });

@@ -1,10 +1,10 @@
 // What an unknown key was probably meant to be.
 import { editDistance } from "../edit-distance.ts";
-import { isRow, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
+import { isRow, LIST_NAMES, type Row, rowsOf, TABLE, type TableSection } from "../table/index.ts";
 import { KEY_FAULT } from "../words/design-faults.ts";
 import { sanitizeForMessage } from "../yaml/fault.ts";
 
-const NAMES = collectNames(TABLE);
+const NAMES = [...collectNames(TABLE), ...LIST_NAMES.map((name) => ({ key: name, path: name }))];
 
 /**
  * Message for a key that its section does not have.
@@ -12,19 +12,30 @@ const NAMES = collectNames(TABLE);
  */
 export function unknownKeyMessage(key: string, path: string, section: TableSection, alone = false): string {
   const comma = alone ? KEY_FAULT.afterComma({ isNumber: /^\d/.test(key) }) : "";
-  return `${KEY_FAULT.unknown({ key: sanitizeForMessage(key), section: path })}${suggestKey(key, section)}${comma}`;
+  return `${KEY_FAULT.unknown({ key: sanitizeForMessage(key), section: path })}${suggestKey(key, keysOf(path, section))}${comma}`;
 }
 
-function suggestKey(key: string, section: TableSection): string {
+/** Keys that may stand in a section; beside a design's sections stand its lists. */
+const keysOf = (path: string, section: TableSection): string[] => [
+  ...Object.keys(section),
+  ...(path === "" ? LIST_NAMES : []),
+];
+
+/** @param known keys of the section in which it stands */
+function suggestKey(key: string, known: readonly string[]): string {
   if (NAMES.some((name) => name.path === key)) return KEY_FAULT.nested({ as: nestedKeyText(key) });
-  const here = nearestWord(key, Object.keys(section));
+  const here = nearestWord(key, known);
   const elsewhere = NAMES.filter((name) => name.key === key).map((name) => name.path);
-  if (elsewhere.length > 0 && !(here && normalizeWord(here) === normalizeWord(key)))
-    return KEY_FAULT.elsewhere({ paths: elsewhere });
-  if (here !== undefined) return KEY_FAULT.near({ names: [here] });
+  if (here !== undefined) {
+    const isSame = normalizeWord(here) === normalizeWord(key);
+    return KEY_FAULT.near({ names: isSame ? [here] : [here, ...elsewhere] });
+  }
+  const longer = namesHolding(key, known);
+  if (longer.length > 0) return KEY_FAULT.near({ names: longer });
+  if (elsewhere.length > 0) return KEY_FAULT.elsewhere({ paths: elsewhere });
   const far = nearestWord(key, [...new Set(NAMES.map((name) => name.key))]);
   const paths = NAMES.filter((name) => name.key === far).map((name) => name.path);
-  return paths.length > 0 ? KEY_FAULT.near({ names: paths }) : KEY_FAULT.known({ keys: Object.keys(section) });
+  return paths.length > 0 ? KEY_FAULT.near({ names: paths }) : KEY_FAULT.known({ keys: known });
 }
 
 /** The word nearest to `word`, where it is near enough to be a slip: one letter in three. */
@@ -32,9 +43,13 @@ export const nearestWord = (word: string, known: readonly string[]): string | un
 
 /** Names that may have been meant, the likeliest first: those that a slip leads away from, then those that hold the word. */
 export function nearNames(word: string, known: readonly string[], most = 5): string[] {
+  return [...new Set([...slipsOf(word, known), ...namesHolding(word, known)])].slice(0, most);
+}
+
+/** Names of which a word is a part; none for fewer than three letters. */
+function namesHolding(word: string, known: readonly string[]): string[] {
   const bare = normalizeWord(word);
-  const holding = bare.length < 3 ? [] : known.filter((name) => normalizeWord(name).includes(bare));
-  return [...new Set([...slipsOf(word, known), ...holding])].slice(0, most);
+  return bare.length < 3 ? [] : known.filter((name) => normalizeWord(name).includes(bare));
 }
 
 function slipsOf(word: string, known: readonly string[]): string[] {

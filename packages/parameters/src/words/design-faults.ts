@@ -36,18 +36,15 @@ export const FILE_FAULT = {
   "empty-shop": "the shop file is empty; `lamplane new --shop FILE` writes one to start from",
   "not-a-shop": "a shop file is a list of keys and values; `lamplane new --shop FILE` writes one to start from",
   "not-of-a-shop": sentence(
-    ({ key, keys }: { key: string; keys: string }) => `${key} belongs in a design; a shop file takes ${keys}`,
-    { key: "iron", keys: "units, shop, hand, jigs, router, cutters" },
+    ({ keys }: { keys: string }) => `this belongs in a design; a shop file takes ${keys}`,
+    { keys: "units, shop, hand, jigs, router, cutters" },
   ),
   "no-file-name": "write the name of a shop file, such as my-shop.yaml",
   "shop-not-read": sentence(({ name, problem }: { name: string; problem: string }) => `shop file ${name}: ${problem}`, {
     name: "my-shop.yaml",
     problem: "there is no such file beside the design",
   }),
-  "not-a-list": sentence(
-    ({ path }: { path: string }) => `${path} is a list; write one item on each line, such as - { name: end-6, … }`,
-    { path: "cutters" },
-  ),
+  "not-a-list": "this is a list; write one item on each line, such as - { name: end-6, … }",
   "not-an-item": sentence(({ keys }: { keys: string }) => `an item of this list is a group of keys: ${keys}`, {
     keys: "name, kind, diameter",
   }),
@@ -57,9 +54,8 @@ export const FILE_FAULT = {
     { name: "end-6", firstLine: 4 },
   ),
   "not-a-section": sentence(
-    ({ path, keys }: { path: string; keys: string }) =>
-      `${path} is a section; write keys into it (${keys}), or leave it out`,
-    { path: "bed", keys: "angle, featherChamfer" },
+    ({ keys }: { keys: string }) => `this is a section; write keys into it (${keys}), or leave it out`,
+    { keys: "angle, featherChamfer" },
   ),
   "nested-too-deep": sentence(({ fault }: { fault: string }) => `${fault}; a design has three`, {
     fault: "nested more than 32 levels deep",
@@ -95,10 +91,8 @@ export const KEY_FAULT = {
 /** Faults of a value. */
 export const VALUE_FAULT = {
   missing: sentence(
-    ({ path, help, allowed }: { path: string; help: string; allowed: string }) =>
-      `${path} is missing: ${help} Write ${allowed}`,
+    ({ help, allowed }: { help: string; allowed: string }) => `missing: ${help} Write ${allowed}`,
     {
-      path: "iron.width",
       help: "Greatest width of the iron, just above the edge or at the top.",
       allowed: "8 mm to 120 mm",
     },

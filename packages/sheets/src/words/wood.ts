@@ -78,8 +78,6 @@ export const IRON = {
       `Screw the cap iron on where it will work. Measure its thickness, its hump and the screw head, and correct the file where they differ: ${keys.join(", ")}.`,
     { keys: ["capIron.thickness", "capIron.hump", "capIron.screwHead.diameter"] },
   ),
-  noCap:
-    "This plan has no cap iron. If one is screwed on your iron, enter its thickness in the file as capIron.thickness.",
   entered: sentence(
     ({ count }: { count: "Both" | "All three" }) =>
       `${count} values are entered before the billet is marked: every number after this step follows them.`,
