@@ -109,11 +109,8 @@ export class Sketch {
   level(words: string, from: Point, to: Point, side: "below" | "above" = "below"): this {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "below" ? min.y - ROW : max.y + ROW - 1.5;
-    const [left, right] = [this.at(from), this.at(to)].sort((a, b) => a.x - b.x) as [Point, Point];
-    // Words that stand out stand towards the nearer end of the drawing, where they name no other length.
-    const isLeft = left.x - min.x < max.x - right.x;
-    const ends = isLeft ? { from: right, to: left } : { from: left, to: right };
-    drawDimension(this.marks, this.#shortened(words, right.x - left.x), { ...ends, level: at });
+    const length = Math.abs(to.x - from.x) * this.scale;
+    drawDimension(this.marks, this.#shortened(words, length), { from: this.at(from), to: this.at(to), level: at });
     return this;
   }
 
