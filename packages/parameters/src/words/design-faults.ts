@@ -35,10 +35,9 @@ export const FILE_FAULT = {
   "not-an-object": "a design is an object of keys and values",
   "empty-shop": "the shop file is empty; `lamplane new --shop FILE` writes one to start from",
   "not-a-shop": "a shop file is a list of keys and values; `lamplane new --shop FILE` writes one to start from",
-  "not-of-a-shop": sentence(
-    ({ keys }: { keys: string }) => `this belongs in a design; a shop file takes ${keys}`,
-    { keys: "units, shop, hand, jigs, router, cutters" },
-  ),
+  "not-of-a-shop": sentence(({ keys }: { keys: string }) => `this belongs in a design; a shop file takes ${keys}`, {
+    keys: "units, shop, hand, jigs, router, cutters",
+  }),
   "no-file-name": "write the name of a shop file, such as my-shop.yaml",
   "shop-not-read": sentence(({ name, problem }: { name: string; problem: string }) => `shop file ${name}: ${problem}`, {
     name: "my-shop.yaml",
@@ -90,13 +89,10 @@ export const KEY_FAULT = {
 
 /** Faults of a value. */
 export const VALUE_FAULT = {
-  missing: sentence(
-    ({ help, allowed }: { help: string; allowed: string }) => `missing: ${help} Write ${allowed}`,
-    {
-      help: "Greatest width of the iron, just above the edge or at the top.",
-      allowed: "8 mm to 120 mm",
-    },
-  ),
+  missing: sentence(({ help, allowed }: { help: string; allowed: string }) => `missing: ${help} Write ${allowed}`, {
+    help: "Greatest width of the iron, just above the edge or at the top.",
+    allowed: "8 mm to 120 mm",
+  }),
   "no-value": sentence(
     ({ allowed }: { allowed: string }) => `no value; write ${allowed}, or leave the key out`,
     ALLOWED,
