@@ -64,3 +64,13 @@ test("JSON holds the whole plan in mm", async () => {
   ]);
   expect(plan.core.offcut.length).toBeGreaterThanOrEqual(3);
 });
+
+test("what the rest of a billet does not hold is named with its size, and nothing is sawn that is not there", async () => {
+  // 300 x 95 x 70 for an iron of 50.8 x 4: what is left is 7 mm thick, and the wedge wants more.
+  const iron = ["--with", "iron.width=50.8", "--with", "iron.thickness=4", "--with", "body.length=270"];
+  const sides = { length: 300, width: 95, height: 70 };
+  const billet = Object.entries(sides).flatMap(([side, mm]) => ["--with", `billet.${side}=${mm}`]);
+  const { out } = await runCommand("stock", SMOOTHER, ...iron, ...billet);
+  expect(out).not.toMatch(/ 0 of \d/);
+  expect(out).toMatch(/get separate stock: wedge [\d.]+ × [\d.]+ × [\d.]+/);
+});

@@ -151,12 +151,16 @@ function stockListText({ list, billet }: StockPlan, { cell, head }: LengthFormat
   const listed = all ? list.rows : list.rows.filter(({ piece }) => SMALL_PIECES.includes(piece));
   const rows = listed.map((row) => [row.piece, `${row.count}`, size(row.rough), row.from]);
   const boards = billet.boards.map(({ from, ...board }) => STOCK.board({ from, size: size(board) }));
-  const pieces = list.leftovers.map((taken) => STOCK.yield(taken));
+  const pieces = list.leftovers.filter(({ count }) => count > 0).map((taken) => STOCK.yield(taken));
+  const apart = list.rows
+    .filter(({ from }) => from === "separate")
+    .map(({ piece, rough }) => STOCK.apartPiece({ piece, size: size(rough) }));
   return [
     all ? STOCK.list(head) : STOCK.smallPieces(head),
     alignColumns([STOCK.listHeads, ...rows]),
     ...boards,
     ...(boards.length > 0 && pieces.length > 0 ? [STOCK.yields({ pieces })] : []),
+    ...(boards.length > 0 && apart.length > 0 ? [STOCK.apart({ pieces: apart })] : []),
   ].join("\n");
 }
 

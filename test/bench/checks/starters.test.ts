@@ -23,7 +23,7 @@ const WIDTHS: Readonly<Record<Units, Readonly<Record<Purpose, readonly string[]>
 };
 const THICKNESSES: Readonly<Record<Units, readonly string[]>> = {
   mm: ["2.4", "3", "4", "4.8"],
-  in: ["3/32", "1/8", "5/32", "3/16"],
+  in: ["1/8", "5/32", "3/16"],
 };
 
 /** The year's weather and the maker's printer: neither a body nor a pin of another size helps against them. */

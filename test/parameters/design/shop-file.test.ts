@@ -119,7 +119,7 @@ describe("faults", () => {
       /^plane\.yaml:2:7: shop: shop file other\.yaml: there is no such file/,
     ],
     ["no name", `${IRON}shop: 12\n`, SHOP, /^plane\.yaml:2:7: shop: write the name of a shop file/],
-    ["a shop file in a shop file", NAMED, "shop: other.yaml", /^my-shop\.yaml:1:7: shop: shop is a section/],
+    ["a shop file in a shop file", NAMED, "shop: other.yaml", /^my-shop\.yaml:1:7: shop: this is a section/],
   ])("%s", (_, design, shop, fault) => {
     expect(faultsOf(design, shop)).toHaveLength(1);
     expect(faultsOf(design, shop)[0]).toMatch(fault);

@@ -32,9 +32,11 @@ export const harmedChecks = (
   before: readonly Judgement[],
   after: readonly Judgement[],
 ): Judgement[] =>
-  worseChecks(code, before, after).filter(
-    (judgement) => judgement.severity === "stop" || (judgement.severity === "warning" && severity !== "stop"),
-  );
+  worseChecks(code, before, after).filter((judgement) => {
+    const known = before.find((each) => keyOf(each) === keyOf(judgement));
+    const isNoWorse = known?.severity === judgement.severity && marginOf(judgement)! >= marginOf(known)! - EPSILON;
+    return !isNoWorse && (judgement.severity === "stop" || (judgement.severity === "warning" && severity !== "stop"));
+  });
 
 /** Judgements but that of `code` whose margin a change has lessened, and findings that it has brought about. */
 function worseChecks(code: string, before: readonly Judgement[], after: readonly Judgement[]): Judgement[] {

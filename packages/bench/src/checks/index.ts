@@ -1,4 +1,5 @@
 // Door: what will not work about a plane, or may not, with the cure where one is found.
+import { rowAt } from "@lamplane/parameters/design";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Finding, Relation } from "../finding.ts";
 import { jigName } from "../words/findings.ts";
@@ -44,6 +45,8 @@ export interface CheckDescription {
   /** Beyond this it stops the plane, and beyond this it warns; absent where there is none, or it follows from the plane. */
   readonly stop?: number;
   readonly warn?: number;
+  /** Path of the parameter that `warn` is the default of, where a maker sets it. */
+  readonly warnParameter?: string;
   readonly unit: string;
   readonly parameters: readonly string[];
   readonly source: string;
@@ -51,12 +54,13 @@ export interface CheckDescription {
 
 /** Every check of a plane by rows, in the order of the work; a code stands for each of its rows. */
 export const checkDescriptions = (): CheckDescription[] =>
-  CHECKS.map(({ code, subject, relation, stop, warn, unit, parameters, source }) => ({
+  CHECKS.map(({ code, subject, relation, stop, warn, warnParameter, unit, parameters, source }) => ({
     code,
     ...(typeof subject === "string" ? { name: SUBJECTS[subject][0] } : {}),
     relation,
     ...(typeof stop === "number" ? { stop } : {}),
     ...(typeof warn === "number" ? { warn } : {}),
+    ...(warnParameter === undefined ? {} : { warn: Number(rowAt(warnParameter).default), warnParameter }),
     unit,
     parameters,
     source,

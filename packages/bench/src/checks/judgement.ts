@@ -27,6 +27,8 @@ export interface CheckRow {
   readonly stop?: OfPlane<number | undefined>;
   /** Beyond this it may not work; absent where there is nothing between. */
   readonly warn?: OfPlane<number | undefined>;
+  /** Path of the parameter that `warn` is read off, where it is one. */
+  readonly warnParameter?: string;
   readonly unit: string;
   /** Dotted paths of the parameters that decide it. */
   readonly parameters: readonly string[];

@@ -121,6 +121,7 @@ function weaknessChecks(place: WeakPlace): CheckRow[] {
       value: (plane) => factorsAt(plane, place)?.fine,
       stop: 1,
       warn: ({ design }) => design.hold.safety,
+      warnParameter: "hold.safety",
     },
     { ...judged, subject: `${place}-in-catch`, value: (plane) => factorsAt(plane, place)?.inCatch, warn: 1 },
   ];

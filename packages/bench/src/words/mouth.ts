@@ -87,7 +87,7 @@ export const MOUTH = {
   ),
   patch: sentence(
     ({ thick, long, wide, angle }: typeof PATCH) =>
-      `Patch: a slip let into the sole ahead of the mouth, at least ${thick} thick and ${long} long, ${wide} wide, grain along the plane. Cut its mouth end at ${angle} to the sole, in line with the ramp.`,
+      `Patch: a slip let into the sole ahead of the mouth, at least ${thick} thick and ${long} long, ${wide} wide, grain along the plane. Cut its mouth end at ${angle} to the sole, so that its top meets the ramp.`,
     PATCH,
   ),
   patchLife: sentence(

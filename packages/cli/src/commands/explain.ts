@@ -138,10 +138,10 @@ const noteEntries = (): Entry[] =>
     }),
   );
 
-function limitText({ relation, stop, warn, unit }: CheckDescription): string {
+function limitText({ relation, stop, warn, warnParameter, unit }: CheckDescription): string {
   const limit = (value: number | undefined) =>
     value === undefined ? undefined : `${relation} ${value}${unit === "°" ? "" : " "}${unit}`.trimEnd();
-  return EXPLAIN.limit({ stop: limit(stop), warn: limit(warn) });
+  return EXPLAIN.limit({ stop: limit(stop), warn: limit(warn), setBy: warnParameter });
 }
 
 const stepEntries = (): Entry[] =>

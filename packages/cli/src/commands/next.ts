@@ -136,10 +136,16 @@ function earlierStepsText(design: Design, state: BuildState): string[] {
   const rows = older.map(({ key, asked, got, unit, costs }) => [
     `  ${MEASURED_ROWS[key].name}`,
     NEXT.insteadOf({ got: formatValue(got, unit, design), asked: formatValue(asked, unit, design) }),
-    costs.length === 0 ? "" : NEXT.affects({ names: costs.map(({ name }) => name) }),
+    costs.length === 0 ? "" : NEXT.affects({ names: costs.map((cost) => costText(design, cost)) }),
   ]);
-  return [state.step ? NEXT.earlier : NEXT.offPlan, alignColumns(rows), ""];
+  return [state.step ? NEXT.earlier : NEXT.offPlan, alignColumns(rows), ...(nothingWarns(design) ? [NEXT.passes] : []), ""];
 }
+
+const costText = (design: Design, { name, now, planned, unit }: FigureChange): string =>
+  NEXT.cost({ name, now: formatValue(now, unit, design), planned: formatValue(planned, unit, design) });
+
+const nothingWarns = (design: Design): boolean =>
+  checkWithoutCures(asBuiltPlane(design)).every(({ severity }) => severity === "note");
 
 const unreadStepsText = (design: Design, { unread }: BuildState): string[] =>
   unread.length === 0 ? [] : [NEXT.unread({ values: unreadText(design, unread) }), ""];

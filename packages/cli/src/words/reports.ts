@@ -52,9 +52,14 @@ export const NEXT = {
     got: "49.2 mm",
     asked: "49.6 mm",
   }),
-  affects: sentence(({ names }: { names: readonly string[] }) => `Still affects: ${names.join(", ")}`, {
-    names: ["iron side play", "mouth growth"],
+  affects: sentence(({ names }: { names: readonly string[] }) => `Still affects: ${names.join("; ")}`, {
+    names: ["iron side play 1.2 mm, not 1.6 mm"],
   }),
+  cost: sentence(
+    ({ name, now, planned }: Record<"name" | "now" | "planned", string>) => `${name} ${now}, not ${planned}`,
+    { name: "wedge tip from edge", now: "20.6 mm", planned: "22 mm" },
+  ),
+  passes: "  With these values every check still passes.",
   unread: sentence(({ values }: { values: string }) => `Not measured; planned value kept: ${values}.`, {
     values: "iron width 48 mm, cheek thickness 8 mm",
   }),

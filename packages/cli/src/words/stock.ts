@@ -191,6 +191,15 @@ export const STOCK = {
       pieces: ["wedge 1 of 1", "peg 4 of 4"],
     },
   ),
+  apartPiece: sentence(({ piece, size }: { piece: string; size: string }) => `${piece} ${size}`, {
+    piece: "wedge",
+    size: "120 × 49 × 16",
+  }),
+  apart: sentence(
+    ({ pieces }: { pieces: readonly string[] }) =>
+      `Not to be had from the rest of the billet; get separate stock: ${pieces.join("; ")}.`,
+    { pieces: ["wedge 120 × 49 × 16"] },
+  ),
   yield: sentence(
     ({ piece, count, wanted }: { piece: string; count: number; wanted: number }) => `${piece} ${count} of ${wanted}`,
     {

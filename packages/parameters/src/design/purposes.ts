@@ -16,8 +16,6 @@ const sizes = (iron: readonly [number, number], body: readonly [number, number],
   "iron.thickness": iron[1],
   "body.length": body[0],
   "body.height": body[1],
-  // Beside a thin iron the blocks stand close: pegs of 1/4 in keep their wood in this much waste.
-  "body.trim": 28,
   "mouth.opening": mouth,
 });
 

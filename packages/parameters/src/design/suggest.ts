@@ -24,14 +24,12 @@ const keysOf = (path: string, section: TableSection): string[] => [
 /** @param known keys of the section in which it stands */
 function suggestKey(key: string, known: readonly string[]): string {
   if (NAMES.some((name) => name.path === key)) return KEY_FAULT.nested({ as: nestedKeyText(key) });
-  const here = nearestWord(key, known);
-  const elsewhere = NAMES.filter((name) => name.key === key).map((name) => name.path);
-  if (here !== undefined) {
-    const isSame = normalizeWord(here) === normalizeWord(key);
-    return KEY_FAULT.near({ names: isSame ? [here] : [here, ...elsewhere] });
-  }
+  const slip = nearestWord(key, known);
+  if (slip !== undefined && normalizeWord(slip) === normalizeWord(key)) return KEY_FAULT.near({ names: [slip] });
   const longer = namesHolding(key, known);
-  if (longer.length > 0) return KEY_FAULT.near({ names: longer });
+  const here = longer.length > 0 ? longer : slip === undefined ? [] : [slip];
+  const elsewhere = NAMES.filter((name) => name.key === key).map((name) => name.path);
+  if (here.length > 0) return KEY_FAULT.near({ names: here.length > 1 ? here : [...here, ...elsewhere] });
   if (elsewhere.length > 0) return KEY_FAULT.elsewhere({ paths: elsewhere });
   const far = nearestWord(key, [...new Set(NAMES.map((name) => name.key))]);
   const paths = NAMES.filter((name) => name.key === far).map((name) => name.path);

@@ -98,7 +98,7 @@ export const RECESS = {
   rout: sentence(
     ({ hasTemplate }: { hasTemplate: boolean }) =>
       hasTemplate
-        ? "Clamp block and template so that neither can turn. Rout against the rotation of the cutter, from the top end inward, in passes as the template says below."
+        ? "Clamp block and template so that neither can turn. Rout against the rotation of the cutter, from the top end inward, in the passes on the template's own sheet."
         : "Clamp the block. Rout against the rotation of the cutter, from the top end inward, a quarter of the depth at a pass.",
     { hasTemplate: true },
     { hasTemplate: false },

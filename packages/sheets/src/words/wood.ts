@@ -23,11 +23,11 @@ export const STOCK = {
     "Turn it end for end until the lines of the grain, seen from the side, run down toward the heel. Then the sole is planed with the grain from toe to heel, and the work strokes it the right way. Write SOLE and TOE on the wood.",
   onSide: sentence(
     ({ rings }: { rings: string }) =>
-      `Your billet holds the plane only on its side: its height becomes the width, and the rings stand at ${rings}.`,
+      `Your billet holds core and cheeks only on its side: its height becomes the width, and the rings stand at ${rings}.`,
     { rings: "70°" },
   ),
   enter: "Measure your billet and enter it in the file: billet.length, billet.width, billet.height.",
-  fits: "Your billet holds the plane as measured.",
+  fits: "Your billet holds core and cheeks as measured.",
   setAside:
     "Set aside wood for wedge, cross pin and pegs as in the stock list. Keep every offcut until the plane cuts.",
   clear: "No knot, check or wild grain within a hand's breadth of the mouth, in the bed or where the pin will be.",
