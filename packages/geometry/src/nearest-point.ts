@@ -1,5 +1,5 @@
 // The point of exact segments that is nearest to a place, and how far it is.
-import { type Arc, distance, orientation, type Point, pointAlong, type Segment } from "./outline.ts";
+import { type Arc, distance, orientation, type Point, point, pointAlong, type Segment } from "./outline.ts";
 import { atan2Deg } from "./trig.ts";
 
 /** Distance from a point to a chain of segments, mm. */
@@ -25,6 +25,33 @@ function isOverArc(p: Point, { from, to, centre, sweep }: Arc): boolean {
   if (Math.abs(sweep) <= 180) return isPastFirst && isBeforeLast;
   return Math.abs(sweep) >= 360 || isPastFirst || isBeforeLast;
 }
+
+/** Smallest upright box about segments, exact for arcs: its lower left and upper right corners. */
+export function segmentBounds(segments: readonly Segment[]): { min: Point; max: Point } {
+  let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity];
+  const include = (x: number, y: number) => {
+    [left, low] = [Math.min(left, x), Math.min(low, y)];
+    [right, high] = [Math.max(right, x), Math.max(high, y)];
+  };
+  for (const segment of segments) {
+    include(segment.from.x, segment.from.y);
+    include(segment.to.x, segment.to.y);
+    if (segment.kind === "arc")
+      for (const [x, y] of DIRECTIONS) {
+        const p = point(segment.centre.x + x * segment.radius, segment.centre.y + y * segment.radius);
+        if (isOverArc(p, segment)) include(p.x, p.y);
+      }
+  }
+  return { min: point(left, low), max: point(right, high) };
+}
+
+/** Where a circle runs upright or level. */
+const DIRECTIONS = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
 
 /** The point of a segment that is nearest to another, and the share of the segment at which it lies. */
 export function nearestOnSegment(p: Point, segment: Segment): { readonly at: Point; readonly share: number } {
