@@ -12,11 +12,10 @@ export function distanceToChain(p: Point, chain: readonly Segment[]): number {
 /** Distance from a point to the nearest point of a segment, mm. */
 export function distanceToSegment(p: Point, s: Segment): number {
   if (s.kind === "arc") return isOverArc(p, s) ? Math.abs(distance(p, s.centre) - s.radius) : distanceToEnds(p, s);
-  const share = shareOfLine(p, s);
-  return share > 0 && share < 1 ? distance(p, pointAlong(s, share)) : distanceToEnds(p, s);
+  return distance(p, pointAlong(s, shareOfLine(p, s)));
 }
 
-const distanceToEnds = (p: Point, { from, to }: Segment): number => Math.min(distance(p, from), distance(p, to));
+const distanceToEnds = (p: Point, { from, to }: Arc): number => Math.min(distance(p, from), distance(p, to));
 
 /** Whether the ray from an arc's centre through a point meets the arc. */
 function isOverArc(p: Point, { from, to, centre, sweep }: Arc): boolean {

@@ -52,6 +52,12 @@ export function judgeJigs(plane: Elevation): Judgement[] {
   return [...jigForms(plane).map((form) => judgePrintSize(plane, form)), ...noteOmittedJigs(plane)];
 }
 
+/** Codes of the jigs too large for the printer. The plane must be one that nothing else stops. */
+export const oversizeCodes = (plane: Elevation): string[] =>
+  jigForms(plane)
+    .filter((form) => printerOverhang(printedSize(form), plane.design) > 0)
+    .map(({ name }) => JIG_CODES.printSize(name));
+
 function judgePrintSize(plane: Elevation, form: JigForm): Judgement {
   const size = printedSize(form);
   const over = printerOverhang(size, plane.design);

@@ -54,16 +54,25 @@ function shapeAt(plane: Elevation, moisture: number): SeasonShape {
   const slacks = pins.flatMap((pin) =>
     height === undefined || wedge === undefined || pin === undefined ? [] : [wedgeSlack(plane, { height, wedge, pin })],
   );
-  const [radial, tangential] = [strain("body", 90), strain("body", 0)];
-  const cupOver = (width: number): number | undefined =>
-    radial === undefined || tangential === undefined ? undefined : cup(width, { radial, tangential }, rings, pith);
-  const bedCup = cupOver(plane.widths.core);
+  const cupOver = (width: number): number | undefined => {
+    const [radial, tangential] = [strain("body", 90), strain("body", 0)];
+    return radial === undefined || tangential === undefined
+      ? undefined
+      : cup(width, { radial, tangential }, rings, pith);
+  };
   return {
-    angles: height === undefined ? undefined : movedAngles(plane, height),
     loosest: slacks.length > 0 ? Math.max(...slacks) : undefined,
     tightest: slacks.length > 0 ? Math.min(...slacks) : undefined,
-    soleCup: cupOver(plane.widths.body),
-    bedCup: bedCup === undefined ? undefined : bedCup * cosDeg(plane.frame.bedAngle),
+    get angles() {
+      return height === undefined ? undefined : movedAngles(plane, height);
+    },
+    get soleCup() {
+      return cupOver(plane.widths.body);
+    },
+    get bedCup() {
+      const cupped = cupOver(plane.widths.core);
+      return cupped === undefined ? undefined : cupped * cosDeg(plane.frame.bedAngle);
+    },
   };
 }
 

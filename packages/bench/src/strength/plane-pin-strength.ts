@@ -3,7 +3,6 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { memoizeByPlane, pinLengths } from "@lamplane/parameters/elevation";
 import { speciesFor } from "../plane-woods.ts";
 import { thrustToGrain } from "./bearing.ts";
-import type { Hold } from "./friction-hold.ts";
 import { type CheekWood, type PinLoad, type PinStrength, type PinWood, pinStrength } from "./pin-strength.ts";
 import { planeHold } from "./plane-hold.ts";
 
@@ -27,20 +26,34 @@ export const WEAK_PLACES = [
 ] as const;
 export type WeakPlace = (typeof WEAK_PLACES)[number];
 
+const strengthUnder = (load: keyof PlanePinStrength) =>
+  memoizeByPlane((plane) => pinStrength(pinLoad(plane, planeHold(plane)[load].clamp), pinWood(plane), cheekWood(plane)));
+
+const UNDER = {
+  fine: strengthUnder("fine"),
+  inCatch: strengthUnder("inCatch"),
+  fineAtLowest: strengthUnder("fineAtLowest"),
+  inCatchAtLowest: strengthUnder("inCatchAtLowest"),
+};
+
 /**
- * Every margin of the pin; one whose strength the tables lack, or whose wood they do not know, has no factor.
+ * Every margin of the pin, under the loads that are asked for; one whose strength the tables lack, or whose wood they do not
+ * know, has no factor.
  * @see plane geometry: Strength
  */
-export const planePinStrength = memoizeByPlane((plane): PlanePinStrength => {
-  const hold = planeHold(plane);
-  const woods = [pinWood(plane), cheekWood(plane)] as const;
-  const under = ({ clamp }: Hold) => pinStrength(pinLoad(plane, clamp), ...woods);
-  return {
-    fine: under(hold.fine),
-    inCatch: under(hold.inCatch),
-    fineAtLowest: under(hold.fineAtLowest),
-    inCatchAtLowest: under(hold.inCatchAtLowest),
-  };
+export const planePinStrength = (plane: Elevation): PlanePinStrength => ({
+  get fine() {
+    return UNDER.fine(plane);
+  },
+  get inCatch() {
+    return UNDER.inCatch(plane);
+  },
+  get fineAtLowest() {
+    return UNDER.fineAtLowest(plane);
+  },
+  get inCatchAtLowest() {
+    return UNDER.inCatchAtLowest(plane);
+  },
 });
 
 /** The place with the smallest factor of those that are known; undefined where none is. */

@@ -13,6 +13,7 @@ export {
 } from "./blocks.ts";
 export { type Elevation, elevation, frameOf, type Points } from "./elevation.ts";
 export {
+  evaluateFigure,
   evaluateFigures,
   type Figure,
   type FigureFormula,
