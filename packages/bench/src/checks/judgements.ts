@@ -86,9 +86,8 @@ export function isRidOf(plane: Elevation, code: string, mayStop: ReadonlySet<str
 }
 
 type FindingJudgement = Judgement & Pick<Finding, "severity">;
-export const isFinding = <T extends Pick<Judgement, "severity">>(
-  judged: T,
-): judged is T & Pick<Finding, "severity"> => judged.severity !== "passed";
+export const isFinding = <T extends Pick<Judgement, "severity">>(judged: T): judged is T & Pick<Finding, "severity"> =>
+  judged.severity !== "passed";
 
 /** Everything that is wrong, or may be. */
 export const findingJudgements = (plane: Elevation): FindingJudgement[] => judgeChecks(plane).filter(isFinding);

@@ -71,7 +71,7 @@ export interface Seasons {
   readonly driest: Season;
   readonly planned: Season;
   readonly dampest: Season;
-  readonly clearance: ClearanceToPlan;
+  readonly clearance: () => ClearanceToPlan;
   /** False where a moisture lies outside what the equation used was published for. */
   readonly valid: boolean;
 }
@@ -84,9 +84,7 @@ export function seasons(input: SeasonsInput): Seasons {
     driest: seasonAt(input, laws, driest),
     planned: seasonAt(input, laws, input.planned),
     dampest: seasonAt(input, laws, dampest),
-    get clearance() {
-      return clearanceToPlan(input, laws, [driest, input.planned, dampest]);
-    },
+    clearance: () => clearanceToPlan(input, laws, [driest, input.planned, dampest]),
     valid: Object.values(laws).every((law) => law?.valid !== false),
   };
 }

@@ -63,7 +63,7 @@ export {
   layerThickness,
   type RecessLayers,
 } from "./layers.ts";
-export { memoizeByPlane } from "./memoize.ts";
+export { memoizeByDesign, memoizeByPlane } from "./memoize.ts";
 export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {
   ROOM_WANTED,
