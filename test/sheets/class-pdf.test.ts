@@ -115,3 +115,13 @@ test("a table higher than its page goes on on the next: nothing is written below
   expect(new Set(named.map(({ page }) => page)).size).toBeGreaterThan(1);
   for (const { box, text } of named) expect(box.bottom, text).toBeLessThan(foot);
 });
+
+test("pieces that come from boards are not crosscut a second time", () => {
+  const designs = school(IRONS);
+  const keys = (boards?: Parameters<typeof classSheet>[3]) =>
+    classSheet("evening", designs, undefined, boards).setups.map(({ key }) => key);
+  expect(keys()).toContain("blankLength");
+  expect(keys({ design: designs[0]!, name: "evening", boards: [], cuts: [] })).toEqual(
+    keys().filter((key) => key !== "blankLength"),
+  );
+});
