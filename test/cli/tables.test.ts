@@ -3,7 +3,8 @@ import { csvLine } from "@lamplane/export/csv";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { headerLine, sweepLinePrefix } from "../../packages/cli/src/sweep/rows.ts";
-import { countDesigns, parseVariations, variationValues } from "../../packages/cli/src/sweep/variations.ts";
+import { countDesigns, variationValues } from "../../packages/cli/src/sweep/variation.ts";
+import { parseVariations } from "../../packages/cli/src/sweep/variations.ts";
 import {
   alignColumns,
   alignRows,
