@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { create } from "fontkit";
 import type { Font } from "./pages.ts";
+import { shareFont } from "./pair-layout.ts";
 
 export interface Typeface {
   readonly bytes: Uint8Array;
@@ -36,7 +37,7 @@ function readTypefaces(): Typefaces {
 function parseTypeface(bytes: Uint8Array): Typeface {
   const font = create(bytes as Buffer);
   if (!("characterSet" in font)) throw new Error("a collection of fonts where one font is wanted");
-  return { bytes, font };
+  return { bytes, font: shareFont(font as unknown as Font) };
 }
 
 /** Stands for a character that cannot be drawn. */
