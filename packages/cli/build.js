@@ -3,12 +3,14 @@
 import { renameSync, rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { isUpToDate } from "../viewer/build-age.js";
+import { noWoff2, solidsOnly } from "../viewer/library-parts.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const BUNDLE = `${here}bundle`;
 const MADE_OF = [
   "build.js",
   "text-width.js",
+  "../viewer/library-parts.js",
   "dist",
   ...["geometry", "parameters", "bench", "sheets", "export"].map((p) => `../${p}/dist`),
 ];
@@ -33,6 +35,7 @@ if (
       "sheets-worker": `${here}dist/pack/sheets-worker.js`,
     },
     platform: "node",
+    plugins: [noWoff2, solidsOnly],
     resolve: { alias: { "string-width": `${here}text-width.js` } },
   });
   await bundle.write({

@@ -59,14 +59,11 @@ function flipToDelaunay(
   const kept = new Set(fixed.flatMap(([a, b]) => [a * n + b, b * n + a]));
   const own = (t: number) => {
     const [a, b, c] = triangles[t]!;
-    for (const [p, q] of [
-      [a, b],
-      [b, c],
-      [c, a],
-    ] as const)
-      owner.set(p * n + q, t);
+    owner.set(a * n + b, t);
+    owner.set(b * n + c, t);
+    owner.set(c * n + a, t);
   };
-  for (const t of triangles.keys()) own(t);
+  for (let t = 0; t < triangles.length; t++) own(t);
   const waiting = [...owner.keys()];
   for (let turns = 40 * n; waiting.length > 0 && turns > 0; turns--) {
     const side = waiting.pop()!;
@@ -86,7 +83,8 @@ function flipToDelaunay(
   return triangles;
 }
 
-const apexOf = (triangle: Numbers, a: number, b: number): number => triangle.find((k) => k !== a && k !== b)!;
+const apexOf = ([p, q, r]: Numbers, a: number, b: number): number =>
+  p !== a && p !== b ? p : q !== a && q !== b ? q : r;
 
 /**
  * Whether a–b, between the triangles a b c and b a d, is better turned into c–d: where the angles over it sum to more than
@@ -97,7 +95,8 @@ function shouldFlip(a: Point, b: Point, c: Point, d: Point): boolean {
   if (!(left > 0 && right > 0)) return false;
   const cosine = (o: Point) => (a.x - o.x) * (b.x - o.x) + (a.y - o.y) * (b.y - o.y);
   const [sineC, sineD] = [twiceArea(a, b, c), twiceArea(b, a, d)];
-  const sum = sineC * cosine(d) + cosine(c) * sineD;
-  const size = Math.hypot(sineC, cosine(c)) * Math.hypot(sineD, cosine(d));
+  const [cosineC, cosineD] = [cosine(c), cosine(d)];
+  const sum = sineC * cosineD + cosineC * sineD;
+  const size = Math.hypot(sineC, cosineC) * Math.hypot(sineD, cosineD);
   return sum < -1e-9 * size;
 }

@@ -31,7 +31,9 @@ export function shareFont(font: Font): Font {
     if (letters.length === 1) return first;
     const alone = Array.from(letters, (letter) => placePair(letter, script)!);
     const areSame = glyphs.length === 2 && glyphs.every(({ id }, i) => id === alone[i]!.glyph.id);
-    const areLevel = positions.every(({ yAdvance, xOffset, yOffset }) => yAdvance === 0 && xOffset === 0 && yOffset === 0);
+    const areLevel = positions.every(
+      ({ yAdvance, xOffset, yOffset }) => yAdvance === 0 && xOffset === 0 && yOffset === 0,
+    );
     return areSame && areLevel && positions[1]!.xAdvance === alone[1]!.advance ? first : undefined;
   }
 

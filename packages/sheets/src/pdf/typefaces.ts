@@ -49,8 +49,12 @@ const MISSING_GLYPH = "□";
  */
 const NOT_LETTER_BY_LETTER = /\p{Script=Hebrew}|\p{Script=Arabic}|\p{Script=Nko}|\p{Script=Syriac}|\p{Script=Lao}/u;
 
+/** Every printable character of ASCII, each of which both typefaces have. */
+const ASCII = /^[ -~]*$/;
+
 /** The text as it can be drawn: composed, on one line, with a box for every character that cannot be. */
 export function toDrawableText(text: string, { font }: Typeface): string {
+  if (ASCII.test(text)) return text;
   const composed = text.normalize("NFC").replace(/\s/gu, " ");
   return Array.from(composed, (c) =>
     NOT_LETTER_BY_LETTER.test(c) || /\p{C}/u.test(c) || !font.hasGlyphForCodePoint(c.codePointAt(0)!)
