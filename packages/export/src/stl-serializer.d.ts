@@ -11,9 +11,9 @@ declare module "@jscad/stl-serializer" {
 declare module "@jscad/stl-serializer/CSGToStlb.js" {
   import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 
-  /** Polygons as they are; the same three buffers. */
-  export function serializeBinary(
-    solids: readonly Geom3[],
-    options: Record<string, never>,
-  ): [ArrayBuffer, ArrayBuffer, ArrayBuffer];
+  const binarySerializer: {
+    /** Polygons as they are; the same three buffers. */
+    serializeBinary(solids: readonly Geom3[], options: Record<string, never>): [ArrayBuffer, ArrayBuffer, ArrayBuffer];
+  };
+  export default binarySerializer;
 }

@@ -2,7 +2,7 @@
 import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import serializer from "@jscad/stl-serializer";
-import { serializeBinary } from "@jscad/stl-serializer/CSGToStlb.js";
+import binarySerializer from "@jscad/stl-serializer/CSGToStlb.js";
 import { assertNoFaults, assertVolume, countOpenEdges, type Mesh, meshVolume } from "@lamplane/geometry/mesh";
 import { toGeom3 } from "@lamplane/parameters/solids";
 import { assertModelVolume, writingAllowance } from "./mesh-volume.ts";
@@ -36,7 +36,7 @@ export function stlBytes(mesh: Mesh, what: string, expectedVolume: number): Uint
  * writes triangles; the splitting takes as long as all else and finds nothing to do where every side has its opposite.
  */
 function serialize(solid: Geom3): { bytes: Uint8Array; written: Mesh } {
-  const onGrid = withHeader(serializeBinary([generalize({ snap: true }, solid)], {}));
+  const onGrid = withHeader(binarySerializer.serializeBinary([generalize({ snap: true }, solid)], {}));
   const asOnGrid = parseStl(onGrid);
   if (countOpenEdges(asOnGrid) === 0) return { bytes: onGrid, written: asOnGrid };
   const bytes = withHeader(serializer.serialize({ binary: true }, solid));
