@@ -3,10 +3,10 @@ import { asBuiltPlane } from "@lamplane/bench";
 import { point, polygon } from "@lamplane/geometry";
 import { describe, expect, test } from "vitest";
 import { nestPlane } from "../../packages/export/src/nested/nested-sheets.ts";
-import { sheetSetUp as sheetSetUpOf } from "../../packages/export/src/nested/sheet-programs.ts";
+import { nestedSetUp } from "../../packages/export/src/nested/sheet-programs.ts";
 import { planProgram } from "../../packages/export/src/router/program.ts";
 import { programFiles } from "../../packages/export/src/router/program-files.ts";
-import { sheetSetUp } from "../../packages/export/src/router/set-up.ts";
+import { flatSetUp } from "../../packages/export/src/router/set-up.ts";
 import { designWith, WORKED } from "../support/designs.ts";
 import { faultsOfSheetPrograms, sheet } from "../support/nested.ts";
 import { requireProgram } from "../support/outside-programs.ts";
@@ -111,7 +111,7 @@ describe("what is engraved on request", () => {
     const design = { ...plain, sheets: [sheet("cheeks", "wood", [700, 300, plain.body.cheek])] };
     const [nested] = nestPlane(asBuiltPlane(design))!.sheets;
     expect(nested!.items.map(({ item }) => item.name)).toEqual(["cheek-left", "cheek-right"]);
-    const { features } = sheetSetUpOf(nested!, "sheet", "sheet", design);
+    const { features } = nestedSetUp(nested!, "sheet", "sheet", design);
     expect(features.filter(({ kind }) => kind === "engraving")).toHaveLength(2);
     expect(faultsOfSheetPrograms([nested!], design)).toEqual([]);
     const sunk = (text: string) => text.replace(/Z-0\.3(?=\s)/, "Z-0.9");
@@ -191,7 +191,7 @@ describe("what cannot be cut is refused with its figure", () => {
   test("an outline that crosses itself, by the loop beyond the crossing", () => {
     // The top runs 3 mm past the left side, which begins 4 mm over the top: a loop of 3, 4 and 5.
     const corners = [point(0, 0), point(100, 0), point(100, 50), point(-3, 50), point(0, 54)];
-    const setUp = sheetSetUp(
+    const setUp = flatSetUp(
       { name: "crossed", title: "", outlines: [polygon(...corners)], circles: [], thickness: 8 },
       20,
     );
@@ -228,7 +228,7 @@ test("no tab stands in a slot so narrow that the way back along its other side c
     [0, 120],
   ].map(([x, y]) => point(x!, y!));
   const part = polygon(...corners);
-  const setUp = sheetSetUp({ name: "slotted", title: "", outlines: [part], circles: [], thickness: 12 }, 20);
+  const setUp = flatSetUp({ name: "slotted", title: "", outlines: [part], circles: [], thickness: 12 }, 20);
   const { router } = designWith({ "router.tabs.spacing": 40 });
   const planned = planProgram(setUp, { ...router, area: { width: 900, depth: 900, height: 200 } }, [
     cutter("end-9", 9),

@@ -71,13 +71,24 @@ function mutate(node, parent, code, add) {
   }
   if (node.type === "IfStatement") add("condition", node.test.start, node.test.end, "false");
   if (node.type === "Literal" && typeof node.value === "number" && parent.type !== "TSLiteralType")
-    add("number", node.start, node.end, node.value === 0 ? "1" : `(${node.raw} * 1.1)`);
+    add(
+      "number",
+      node.start,
+      node.end,
+      node.value === 0 ? "1" : `(${node.raw} ${isCount(node, parent) ? "+ 1" : "* 1.1"})`,
+    );
   if (node.type === "Literal" && typeof node.value === "boolean")
     add("truth", node.start, node.end, String(!node.value));
   if (node.type === "SpreadElement") add("left out", node.start, node.end, "...[]");
   if (isRead(node, parent) && Object.hasOwn(MISTAKEN, node.name))
     add("name", node.start, node.end, MISTAKEN[node.name]);
 }
+
+/** What the language cuts to whole numbers: a tenth more of these is the same program. */
+const COUNTED = new Set(["padStart", "padEnd", "toFixed", "repeat"]);
+const isCount = (node, parent) =>
+  (parent.type === "CallExpression" && parent.callee !== node && COUNTED.has(parent.callee.property?.name)) ||
+  (parent.type === "Property" && parent.value === node && parent.key.name === "decimals");
 
 /** Called or read off something; not a key, a declaration or an import. */
 const isRead = (node, parent) =>

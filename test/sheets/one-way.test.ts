@@ -1,5 +1,5 @@
 // What is done at the bench is said one way: traveller, layout, drawings, solids and jigs agree on glue, contact, pegs, wedge, pin and sole.
-import { STEPS, stepWords } from "@lamplane/bench";
+import { formatFigure, STEPS, stepWords } from "@lamplane/bench";
 import { distance, outlineArea, tessellate } from "@lamplane/geometry";
 import {
   bedLowerEdge,
@@ -247,4 +247,20 @@ test("the drill, the pegs and the two tips are one number on every sheet", () =>
     const [bedAtLayout] = /^bed (\d.*)$/m.exec(wordsOf(cheeks[0]!)) ?? [];
     expect(bedAtLayout!.startsWith(`bed ${rowOf("glue-up", "Bed tip")!.value.replace(/ mm$/, "")}`)).toBe(true);
   }
+});
+
+test("a hole has one name everywhere: its drill's, where the chart has the size", () => {
+  for (const [i, design] of DESIGNS.entries()) {
+    const mm = 2 * PLANES[i]!.pinHole.radius;
+    const name = formatFigure(design, "pinHoleDiameter", mm, "mm");
+    const step = stepOf(design, "pin-hole");
+    expect(step.numbers.some(({ value }) => value === name)).toBe(true);
+    expect(
+      step.picture.marks.some((mark) => mark.kind === "text" && mark.text.includes(`⌀ ${name.split(" ")[0]}`)),
+    ).toBe(true);
+  }
+  // 25/64 in is 0.3906 in. Fractional sizes of ASME B94.11M (from memory)
+  const inches = designWith({ units: "in", "shop.smallestFraction": "1/32" });
+  expect(formatFigure(inches, "pinHoleDiameter", (25 / 64) * 25.4, "mm")).toBe("25/64 in");
+  expect(formatFigure(inches, "coreWidth", (25 / 64) * 25.4, "mm")).toBe("13/32− in (0.391)");
 });

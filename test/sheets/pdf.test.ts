@@ -148,11 +148,11 @@ test("words are laid out as the font's library lays them, by a font that all doc
   const sentences = readFileSync(new URL("../../packages/sheets/wording.md", import.meta.url), "utf8").match(/\S+/g)!;
   const words = [...WORDS, ...WORDS.map((word) => `${word} `), ...new Set(sentences)];
   for (const { bytes, font } of Object.values(installedTypefaces())) {
-    const theirs = fontkit.create(bytes);
+    const theirs: typeof font = fontkit.create(bytes);
     for (const word of words) {
       const [ours, library] = [font.layout(word), theirs.layout(word)];
-      expect(ours.glyphs.map(({ id }) => id)).toEqual(library.glyphs.map(({ id }: { id: number }) => id));
-      expect(ours.positions.map((at) => ({ ...at }))).toEqual(library.positions.map((at: object) => ({ ...at })));
+      expect(ours.glyphs.map(({ id }) => id)).toEqual(library.glyphs.map(({ id }) => id));
+      expect(ours.positions.map((at) => ({ ...at }))).toEqual(library.positions.map((at) => ({ ...at })));
       expect(ours.advanceWidth).toBe(library.advanceWidth);
     }
   }

@@ -15,6 +15,7 @@ import { FIGURES, figureValue, tipGap } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import {
   type Picture,
+  type PictureRoom,
   STEP_ROOM,
   type TextMark,
   type TravellerStep,
@@ -178,9 +179,12 @@ const reached = ({ marks }: Picture) =>
         ]),
   );
 
-/** A small room for a drawing, and most of a page, mm. */
-const ROOMS = [50, 160].map((height) => ({ ...STEP_ROOM, height }));
-const WIDEST = 192; // mm, A4's column
+/** A small room for a drawing, most of a page, and two phones' screens, mm. */
+const ROOMS: readonly PictureRoom[] = [
+  ...[50, 160].map((height) => ({ ...STEP_ROOM, height })),
+  ...[82, 75].map((width): PictureRoom => ({ width, height: 150, names: "below" })),
+];
+const PAGE_MARGIN = 6; // mm: A4's column is as much wider than the usual room
 const SMALLEST_LETTERS = 2.4; // mm
 
 function clashes({ marks }: Picture): string[] {
@@ -207,7 +211,7 @@ function clashes({ marks }: Picture): string[] {
 }
 
 describe("pictures of many planes", () => {
-  let pictures: readonly (readonly [string, Picture])[] = [];
+  let pictures: readonly (readonly [string, Picture, PictureRoom])[] = [];
   beforeAll(() => {
     const designs = [
       designWith(WORKED),
@@ -225,7 +229,7 @@ describe("pictures of many planes", () => {
         const drawn = steps.map((step) => drawnStep(step, room));
         const jigs = drawn.flatMap((step) => step.jigs.flatMap(({ picture }) => picture ?? []));
         return [section(room), ...drawn.map(({ picture }) => picture), ...jigs].map(
-          (picture) => [`${picture.name} of design ${i}, ${room.height} high`, picture] as const,
+          (picture) => [`${picture.name} of design ${i}, ${room.width} × ${room.height}`, picture, room] as const,
         );
       });
     });
@@ -240,9 +244,9 @@ describe("pictures of many planes", () => {
       }
   });
 
-  test("fit a page's column with letters that can be read", () => {
-    for (const [name, picture] of pictures) {
-      expect(picture.width, name).toBeLessThanOrEqual(WIDEST);
+  test("fit their column with letters that can be read", () => {
+    for (const [name, picture, { width }] of pictures) {
+      expect(picture.width, name).toBeLessThanOrEqual(width + PAGE_MARGIN);
       for (const mark of picture.marks)
         if (mark.kind === "text") expect(mark.size, `${name}: ${mark.text}`).toBeGreaterThanOrEqual(SMALLEST_LETTERS);
     }
@@ -250,5 +254,31 @@ describe("pictures of many planes", () => {
 
   test("have no words over other words", () => {
     for (const [name, picture] of pictures) expect(clashes(picture), name).toEqual([]);
+  });
+
+  test("name the same parts below as beside, each by a letter", () => {
+    const [beside, below] = (["beside", "below"] as const).map((names) =>
+      drawnStep(stepsOf(designWith(WORKED)).get("season")!, { ...STEP_ROOM, names }).picture.marks.flatMap((mark) =>
+        mark.kind === "text" ? [mark.text] : [],
+      ),
+    );
+    const letters = ["a", "b", "c", "d"];
+    expect(below!.filter((text) => letters.includes(text)).sort()).toEqual([...letters, ...letters].sort());
+    // beside the drawing a name may be broken into lines
+    const words = (texts: readonly string[]) =>
+      texts
+        .filter((text) => !letters.includes(text))
+        .join(" ")
+        .split(" ");
+    const isScale = (word: string) => word.startsWith("(");
+    expect(
+      words(below!)
+        .filter((word) => !isScale(word))
+        .sort(),
+    ).toEqual(
+      words(beside!)
+        .filter((word) => !isScale(word))
+        .sort(),
+    );
   });
 });

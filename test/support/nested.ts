@@ -8,7 +8,7 @@ import type { Design, Sheet } from "@lamplane/parameters/table";
 import { Clipper, EndType, FillRule, JoinType, type Paths64 } from "clipper2-ts";
 import { cutOf } from "../../packages/export/src/nested/flat-items.ts";
 import type { NestedItem, NestedSheet } from "../../packages/export/src/nested/nested-sheets.ts";
-import { sheetSetUp } from "../../packages/export/src/nested/sheet-programs.ts";
+import { nestedSetUp } from "../../packages/export/src/nested/sheet-programs.ts";
 import { planProgram } from "../../packages/export/src/router/program.ts";
 import { programText } from "../../packages/export/src/router/rs274.ts";
 import { runForStdout } from "./outside-programs.ts";
@@ -118,7 +118,7 @@ export function faultsOfSheetPrograms(
 ): string[] {
   const { router, cutters } = design;
   return sheets.flatMap((sheet) => {
-    const setUp = sheetSetUp(sheet, "sheet", sheet.piece.name, design);
+    const setUp = nestedSetUp(sheet, "sheet", sheet.piece.name, design);
     const planned = planProgram(setUp, router, cutters);
     if ("limit" in planned) return [`${sheet.piece.name}: ${planned.limit.code}`];
     const { program } = planned;

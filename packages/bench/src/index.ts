@@ -2,7 +2,7 @@
 
 export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
 export { expectationText } from "./expectation.ts";
-export { formatFigure, oneWayText, readingMode } from "./figure-text.ts";
+export { formatFigure, formatStepFigure, oneWayText, readingMode } from "./figure-text.ts";
 export * from "./figures.ts";
 export {
   asBuiltDesign,

@@ -4,10 +4,15 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { syntaxText } from "../../../packages/parameters/src/words/text-faults.ts";
 import { sanitizeForMessage } from "../../../packages/parameters/src/yaml/fault.ts";
-import { type FaultDetail, Faults, parseYaml, type RawNode } from "../../../packages/parameters/src/yaml/index.ts";
+import {
+  FaultCollector,
+  type FaultDetail,
+  parseYaml,
+  type RawNode,
+} from "../../../packages/parameters/src/yaml/index.ts";
 
 function treeOf(text: string): { text: string; root: RawNode } {
-  const document = parseYaml(text, new Faults<FaultDetail>("a.yaml"))!;
+  const document = parseYaml(text, new FaultCollector<FaultDetail>("a.yaml"))!;
   return { text: document.text, root: document.root! };
 }
 
@@ -54,14 +59,14 @@ test("marks what makes YAML clever, and follows no alias", () => {
 });
 
 test("a key that would steer the terminal is made fit for a message", () => {
-  const faults = new Faults<FaultDetail>("a.yaml");
+  const faults = new FaultCollector<FaultDetail>("a.yaml");
   faults.add({ line: 1, column: 1 }, "\u001b[31m", { code: "some" });
   expect(faults.sorted()[0]!.path).toBe("\ufffd[31m");
 });
 
 test("a second byte order mark is a fault at its place, in bytes as in text", () => {
   for (const source of ["\ufeff\ufeffa: 1\n", new TextEncoder().encode("\ufeff\ufeffa: 1\n")]) {
-    const faults = new Faults("twice.yaml");
+    const faults = new FaultCollector("twice.yaml");
     parseYaml(source, faults);
     expect(faults.sorted()).toMatchObject([{ line: 1, column: 1, code: "hidden-character", codePoint: 0xfeff }]);
   }
@@ -82,7 +87,7 @@ describe("what the parser stumbles over has a sentence of its own", () => {
     ["a: { b: 1 c: 2 }", /./],
     ["a: {,}", /^a comma stands where none belongs$/],
   ])("%j", (text, sentence) => {
-    const [problem] = parseYaml(text, new Faults<FaultDetail>("a.yaml"))!.problems;
+    const [problem] = parseYaml(text, new FaultCollector<FaultDetail>("a.yaml"))!.problems;
     const message = syntaxText(problem!.code);
     expect(message).toMatch(sentence);
     expect(message).not.toMatch(/flow|implicit|scalar|mapping|collection|token/i);

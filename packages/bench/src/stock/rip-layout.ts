@@ -6,7 +6,7 @@ import type { Span } from "../span.ts";
 export type StripName = "left cheek" | "core" | "right cheek";
 
 /** One strip. Lengths mm. */
-export interface Strip {
+export interface RipStrip {
   readonly piece: StripName;
   /** From the reference face as it stands before it is jointed. */
   readonly at: Span;
@@ -27,7 +27,7 @@ export interface SawLine {
 }
 
 export interface RipLayout {
-  readonly strips: readonly Strip[];
+  readonly strips: readonly RipStrip[];
   /** Two, and a third where more is left beside the second cheek than a kerf takes. */
   readonly sawLines: readonly SawLine[];
   /** Width of billet that this needs, and what the rule of thumb says. */

@@ -1,7 +1,13 @@
 // Reads a YAML tree by its nodes, so that every fault has its place. Nothing in here throws on what a maker typed.
 
 import { parseLength, toMillimetres, type Units } from "@lamplane/parameters/units";
-import { Faults, parseYaml, type RawNode, type SourcePosition, type YamlDocument } from "@lamplane/parameters/yaml";
+import {
+  FaultCollector,
+  parseYaml,
+  type RawNode,
+  type SourcePosition,
+  type YamlDocument,
+} from "@lamplane/parameters/yaml";
 import type { Allowed, LengthLimits, ReadingDetail, ReadingFault } from "./reading-fault.ts";
 
 /** A node that may be missing: where it is looked for, and what it is called. */
@@ -19,13 +25,13 @@ const START: SourcePosition = { line: 1, column: 1 };
 /** A document being read: it gathers every fault, and hands out only what it has found sound. */
 export class DocumentReader {
   readonly root: NodeLocation;
-  readonly #faults: Faults<ReadingDetail>;
+  readonly #faults: FaultCollector<ReadingDetail>;
   readonly #text: string;
   readonly #isYaml: boolean;
 
   /** @param file its name, for the faults only */
   constructor(source: string | Uint8Array, file: string) {
-    this.#faults = new Faults(file);
+    this.#faults = new FaultCollector(file);
     const document = parseYaml(source, this.#faults);
     this.#text = document?.text ?? "";
     this.root = { node: document?.root, path: "", at: document?.root?.at ?? START };

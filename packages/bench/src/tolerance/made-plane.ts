@@ -3,7 +3,7 @@
 import { type Arithmetic, cotOver, REAL, tanOver } from "@lamplane/geometry/numerics";
 import { type FrameOf, frameOver, type RampOf, rampOver } from "@lamplane/parameters/elevation";
 import type { TolerancePlan } from "../plan/plan.ts";
-import type { ErrorKey } from "../plan/sources-of-error.ts";
+import { type ErrorsOf, madeBlocksOver } from "./made-blocks.ts";
 
 /** What the errors are judged by, mm. */
 export interface ResultsOf<N> {
@@ -32,9 +32,6 @@ export interface MadePlaneOf<N> extends ResultsOf<N> {
   readonly roomAtTips: N;
 }
 
-/** What is off, over any kind of number; mm, degrees. */
-export type ErrorsOf<N> = Readonly<Record<ErrorKey, N>>;
-
 /**
  * The plane with given errors, over any kind of number. All lie in the frame of the plan: the blank's sole is y = −allowance whatever happens, and
  * the sole as trued is y = `soleTaken`.
@@ -45,55 +42,10 @@ export type ErrorsOf<N> = Readonly<Record<ErrorKey, N>>;
  * @see plane geometry: elevation, and stack, wedge and cross pin
  */
 export function madePlaneOver<N>(on: Arithmetic<N>) {
-  const { constant, add, subtract, multiply, divide, sinDeg, cosDeg } = on;
-  const { bedToIron, bedToPlane, bedXAt, planeToIron } = frameOver(on);
-  const { curvedRamp, distanceToRamp, besideWear } = rampOver(on);
-  const half = (a: N): N => divide(a, constant(2));
-
-  /** The frame whose edge stands where the iron's face meets the sole as planned, y = 0. */
-  function madeFrame(plan: TolerancePlan, errors: ErrorsOf<N>): FrameOf<N> {
-    const bedAngle = add(constant(plan.bedAngle), errors.bedAngle);
-    const lies = { bedAngle, ...madeIron(plan, errors, bedAngle) };
-    const bedTipX = bedXAt({ mouthX: constant(0), ...lies }, constant(-plan.allowance));
-    return { mouthX: subtract(add(constant(plan.bedTipX), errors.bedPlace), bedTipX), ...lies };
-  }
-
-  /** Thickness at the edge and the face's angle; a tapered iron misread at one of its two places has another taper. */
-  function madeIron(plan: TolerancePlan, { ironThickness, ironTopThickness }: ErrorsOf<N>, bedAngle: N) {
-    const atPlace = add(constant(plan.thickness), ironThickness);
-    if (!plan.gauge) return { thickness: atPlace, faceAngle: subtract(bedAngle, constant(plan.taper)) };
-    const { low, high } = plan.gauge;
-    const slope = divide(subtract(ironThickness, ironTopThickness), constant(high - low));
-    const taper = on.atanDeg(add(tanOver(on, constant(plan.taper)), slope));
-    return { thickness: add(atPlace, multiply(constant(low), slope)), faceAngle: subtract(bedAngle, taper) };
-  }
-
-  function madeRamp(plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>): RampOf<N> {
-    const angle = add(constant(plan.rampAngle), errors.rampAngle);
-    const placed =
-      plan.placing === "marks"
-        ? add(constant(plan.rampTipX), errors.frontPlace)
-        : tipAtContact(plan, errors, frame, angle);
-    const tipX = add(errors.creep, placed);
-    const foot = { x: subtract(tipX, multiply(constant(plan.allowance), cotOver(on, angle))), y: constant(0) };
-    if (!plan.curve) return { shape: "straight", angle, foot };
-    const { wearHeight, exitAngle, radius } = plan.curve;
-    const shape = { wearHeight: constant(wearHeight), exitAngle: constant(exitAngle), radius: constant(radius) };
-    const ramp = curvedRamp(angle, foot, shape);
-    const placedAt = plan.placing === "marks" ? constant(-plan.allowance) : contactHeight(plan, errors);
-    return curvedRamp(angle, { x: subtract(foot.x, besideWear(ramp, placedAt).x), y: foot.y }, shape);
-  }
-
-  /** Height over the sole as planned at which the ramp meets the edge at glue-up. */
-  const contactHeight = (plan: TolerancePlan, errors: ErrorsOf<N>): N =>
-    subtract(add(constant(plan.edgeHeight), errors.edgeHeight), constant(plan.allowance));
-
-  /** x of the front block's tip when its ramp meets the edge at its height over the blank's sole. */
-  function tipAtContact(plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>, angle: N): N {
-    const height = add(constant(plan.edgeHeight), errors.edgeHeight);
-    const up = divide(subtract(height, constant(plan.allowance)), sinDeg(frame.bedAngle));
-    return add(bedToPlane(frame, up, constant(0)).x, multiply(height, cotOver(on, angle)));
-  }
+  const { constant, add, subtract, multiply } = on;
+  const { madeFrame, madeRamp } = madeBlocksOver(on);
+  const { distanceToRamp, besideWear } = rampOver(on);
+  const madeWedge = madeWedgeOver(on);
 
   /** Front block's tip on the blank's sole. */
   function rampTipX({ allowance }: TolerancePlan, ramp: RampOf<N>, rampCot: N): N {
@@ -108,29 +60,39 @@ export function madePlaneOver<N>(on: Arithmetic<N>) {
     const rampCot = cotOver(on, ramp.angle);
     const onWear = add(subtract(frame.mouthX, ramp.foot.x), multiply(errors.soleTaken, add(bedCot, rampCot)));
     const atSole = besideWear(ramp, errors.soleTaken);
-    const tipX = rampTipX(plan, ramp, rampCot);
-    const glueGap = subtract(add(constant(plan.bedTipX), errors.bedPlace), tipX);
+    const glueGap = subtract(add(constant(plan.bedTipX), errors.bedPlace), rampTipX(plan, ramp, rampCot));
+    const { pin, pinRadius, wedgeAtPin, wedgeTipFromEdge } = madeWedge(plan, errors, frame);
+    return {
+      mouthOpening: subtract(onWear, atSole.x),
+      mouthUneven: add(constant(plan.mouthUneven ?? 0), subtract(errors.bedSkew, errors.frontSkew)),
+      glueGap,
+      pinToRamp: subtract(subtract(distanceToRamp(ramp, pin), errors.rampForm), pinRadius),
+      wedgeAtPin,
+      wedgeTipFromEdge,
+      ramp,
+      mouthGrowth: add(bedCot, atSole.cot),
+      roomAtTips: add(glueGap, multiply(constant(plan.design.bed.featherChamfer), bedCot)),
+    };
+  };
+}
+
+/** Cross pin and wedge with given errors: the wedge driven until it fills what is left between cap iron and pin. */
+function madeWedgeOver<N>(on: Arithmetic<N>) {
+  const { constant, add, subtract, divide, sinDeg, cosDeg } = on;
+  const { bedToIron, planeToIron } = frameOver(on);
+
+  return (plan: TolerancePlan, errors: ErrorsOf<N>, frame: FrameOf<N>) => {
     const pin = { x: add(constant(plan.pinX), errors.pinHoleAlong), y: add(constant(plan.pinY), errors.pinHoleUp) };
-    const radius = half(add(constant(plan.pinDepth), errors.pinDepth));
+    const pinRadius = divide(add(constant(plan.pinDepth), errors.pinDepth), constant(2));
     const wedgeAngle = add(constant(plan.wedgeAngle), errors.wedgeTaper);
     // The edge is set up the bed to the sole as it is; a tapered iron's face comes nearer to the pin by it.
     const edgeUp = bedToIron(frame, { s: divide(errors.soleTaken, sinDeg(frame.bedAngle)), v: constant(0) });
     const { s, v } = planeToIron(frame, pin);
     const overIrons = subtract(subtract(v, constant(plan.capIron)), errors.capIronThickness);
-    const wedgeAtPin = subtract(subtract(overIrons, divide(radius, cosDeg(wedgeAngle))), edgeUp.v);
+    const wedgeAtPin = subtract(subtract(overIrons, divide(pinRadius, cosDeg(wedgeAngle))), edgeUp.v);
     const wedgeTip = add(constant(plan.wedgeTip), errors.wedgeThickness);
     const upWedge = divide(subtract(wedgeAtPin, wedgeTip), tanOver(on, wedgeAngle));
-    return {
-      mouthOpening: subtract(onWear, atSole.x),
-      mouthUneven: add(constant(plan.mouthUneven ?? 0), subtract(errors.bedSkew, errors.frontSkew)),
-      glueGap,
-      pinToRamp: subtract(subtract(distanceToRamp(ramp, pin), errors.rampForm), radius),
-      wedgeAtPin,
-      wedgeTipFromEdge: subtract(subtract(s, edgeUp.s), upWedge),
-      ramp,
-      mouthGrowth: add(bedCot, atSole.cot),
-      roomAtTips: add(glueGap, multiply(constant(plan.design.bed.featherChamfer), bedCot)),
-    };
+    return { pin, pinRadius, wedgeAtPin, wedgeTipFromEdge: subtract(subtract(s, edgeUp.s), upWedge) };
   };
 }
 

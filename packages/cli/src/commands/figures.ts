@@ -1,7 +1,6 @@
 // `lamplane figures`: every figure with its key, value and name; `all` adds formula and source.
-import { figuresAsBuilt, STRENGTH_CAUTION } from "@lamplane/bench";
+import { figuresAsBuilt, formatFigure, STRENGTH_CAUTION } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
-import { formatValue } from "@lamplane/parameters/units";
 import { EXIT, type Exit, type Io } from "../io.ts";
 import { alignWithText, breakText, WIDEST } from "../text.ts";
 import { FIGURE_ROW } from "../words/reports.ts";
@@ -19,7 +18,7 @@ export function figuresCommand(io: Io, design: Design, { json, all }: FiguresOpt
     io.out(`${JSON.stringify({ name: design.name, caution: STRENGTH_CAUTION, figures: keyed }, null, 2)}\n`);
   } else {
     const rows = alignWithText(
-      found.map(({ key, name, value, unit }) => [key, formatValue(value, unit, design), name]),
+      found.map(({ key, name, value, unit }) => [key, formatFigure(design, key, value, unit), name]),
     );
     const lines = rows.flatMap((row, i) => (all ? [...row, ...originLines(found[i]!)] : row));
     io.out(`${[...lines, "", ...breakText(STRENGTH_CAUTION)].join("\n")}\n`);

@@ -9,6 +9,7 @@ import {
   expectationText,
   type FigureChange,
   formatFigure,
+  formatStepFigure,
   JOB_STEPS,
   jobNumber,
   type Loss,
@@ -73,9 +74,9 @@ function taskText(design: Design, file: string, { step, figures, toMeasure }: Bu
   if (!step) return [];
   const rows = figures.map(({ key, name, value, unit, planned, unread }) => [
     `  ${name}`,
-    formatFigure(design, key, value, unit),
+    formatStepFigure(design, key, value, unit),
     [
-      ...(planned === undefined ? [] : [NEXT.planned({ value: formatValue(planned, unit, design) })]),
+      ...(planned === undefined ? [] : [NEXT.planned({ value: formatFigure(design, key, planned, unit) })]),
       ...(unread === undefined ? [] : [NEXT.notMeasured]),
     ].join("; "),
   ]);
@@ -115,9 +116,9 @@ function lossLines(design: Design, loss: Loss): string[] {
   return [`  ${MEASURED_ROWS[loss.key].name}: ${came}`, ...costs.map((cost) => `      ${cost}`)];
 }
 
-const figureChangeRow = (design: Design, { name, planned, now, unit }: FigureChange): string[] => [
+const figureChangeRow = (design: Design, { key, name, planned, now, unit }: FigureChange): string[] => [
   `    ${name}`,
-  NEXT.change({ now: formatValue(now, unit, design), planned: formatValue(planned, unit, design) }),
+  NEXT.change({ now: formatFigure(design, key, now, unit), planned: formatFigure(design, key, planned, unit) }),
 ];
 
 /** What came out otherwise at steps before the latest, a line each: every number above allows for it. */

@@ -8,7 +8,7 @@ import { toWriteError, WriteError } from "@lamplane/export/write-error";
 import type { Picture } from "@lamplane/sheets";
 import { pictureSvg } from "@lamplane/sheets";
 import { SWEEP } from "../words/reports.ts";
-import { type FigureDescription, sweepPictures } from "./plots.ts";
+import { type PlottedFigure, sweepPictures } from "./plots.ts";
 import type { Sweep } from "./rows.ts";
 
 /** Makes the folder that plots go into. @throws WriteError */
@@ -33,7 +33,7 @@ export function writePlots(sweep: Sweep, table: string, folder: string): string[
 const fileNameOf = ({ name }: Picture): string => `${name}.svg`;
 
 /** What the figures are; one that the design itself lacks, as a recess's where there is none, is named by its key. */
-function describeFigures({ design, figures }: Sweep): FigureDescription[] {
+function describeFigures({ design, figures }: Sweep): PlottedFigure[] {
   const known = new Map(figuresAsBuilt(design).map((figure) => [figure.key, figure]));
   return figures.map((key) => known.get(key) ?? { key, unit: "", help: key });
 }

@@ -16,7 +16,7 @@ const MOST_LINES = 12;
 const MOST_PICTURES = 60;
 
 /** What a figure is, for its plot. */
-export interface FigureDescription {
+export interface PlottedFigure {
   readonly key: string;
   readonly unit: string;
   readonly help: string;
@@ -41,7 +41,7 @@ export function assignPlotRoles({ variations, figures }: Sweep): PlotRoles {
 }
 
 /** The plots of a sweep's table. A figure that no two designs of a picture have gives none. */
-export function sweepPictures(sweep: Sweep, table: string, descriptions: readonly FigureDescription[]): Picture[] {
+export function sweepPictures(sweep: Sweep, table: string, descriptions: readonly PlottedFigure[]): Picture[] {
   const roles = assignPlotRoles(sweep);
   const rows = parseTableRows(sweep, table);
   return descriptions.flatMap((figure, k) =>
@@ -73,7 +73,7 @@ function parseTableRows({ variations, figures }: Sweep, table: string): TableRow
 }
 
 interface SweepPlotRequest {
-  readonly figure: FigureDescription;
+  readonly figure: PlottedFigure;
   readonly name: string;
   /** Which of the figures. */
   readonly column: number;
@@ -121,7 +121,7 @@ interface TitleWords {
   readonly dashed: boolean;
 }
 
-function plotTitle({ name }: Design, { help }: FigureDescription, { by, of, at, dashed }: TitleWords): string {
+function plotTitle({ name }: Design, { help }: PlottedFigure, { by, of, at, dashed }: TitleWords): string {
   return SWEEP.caption({ name, help, by, of, at, dashed });
 }
 

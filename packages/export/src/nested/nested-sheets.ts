@@ -16,7 +16,7 @@ import type { Design } from "@lamplane/parameters/table";
 import type { RouterLimit } from "../router/limit.ts";
 import { hasRouter } from "../router/plane-programs.ts";
 import { planProgram } from "../router/program.ts";
-import { sheetSetUp } from "../router/set-up.ts";
+import { flatSetUp } from "../router/set-up.ts";
 import { cutOf, type FlatItem, flatJigs, flatParts } from "./flat-items.ts";
 import { type SheetPiece, sheetPieces } from "./sheet-pieces.ts";
 
@@ -107,7 +107,7 @@ function judgeItem(item: FlatItem, pieces: readonly SheetPiece[], design: Design
   const { router, cutters } = design;
   if (!hasRouter(design)) return { item, room: 2 * cornerRelief(design) };
   const thing = { name: item.name, title: item.name, ...cutOf(item.drawing), thickness: serving.thickness };
-  const planned = planProgram(sheetSetUp(thing, router.margin), router, cutters);
+  const planned = planProgram(flatSetUp(thing, router.margin), router, cutters);
   if ("limit" in planned) return { item, code: "router", limit: planned.limit };
   const mills = planned.program.toolpaths.map(({ cutter }) => cutter).filter(({ kind }) => kind === "end");
   return { item, room: Math.max(...mills.map(({ diameter, finish }) => diameter + finish)) };

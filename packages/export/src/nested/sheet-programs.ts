@@ -6,7 +6,7 @@ import { engravingOf } from "../router/engrave.ts";
 import type { RouterLimit } from "../router/limit.ts";
 import { hasRouter } from "../router/plane-programs.ts";
 import { type Program, planProgram } from "../router/program.ts";
-import { flatFeatures, type SetUp } from "../router/set-up.ts";
+import { flatFeatures, type RouterSetUp } from "../router/set-up.ts";
 import { NESTED } from "../words/nested.ts";
 import { cutOf } from "./flat-items.ts";
 import { type Nested, type NestedSheet, type NoPlace, nestPlane } from "./nested-sheets.ts";
@@ -43,7 +43,7 @@ export function planSheets(nested: Nested, design: Design): SheetPrograms {
     const title = NESTED.sheet({ number: i + 1, name: piece.name, thickness });
     const named = { sheet, name: `${i + 1}-${fileName(piece.name)}`, title };
     if (!hasRouter(design)) return named;
-    const planned = planProgram(sheetSetUp(sheet, named.name, title, design), design.router, design.cutters);
+    const planned = planProgram(nestedSetUp(sheet, named.name, title, design), design.router, design.cutters);
     return { ...named, ...planned };
   });
   return { sheets, noPlace: nested.noPlace };
@@ -53,7 +53,7 @@ export function planSheets(nested: Nested, design: Design): SheetPrograms {
 const fileName = (name: string): string => name.replaceAll(/[^A-Za-z0-9._-]+/g, "-");
 
 /** Everything on a sheet as one set-up. */
-export function sheetSetUp({ piece, items }: NestedSheet, name: string, title: string, design: Design): SetUp {
+export function nestedSetUp({ piece, items }: NestedSheet, name: string, title: string, design: Design): RouterSetUp {
   const { width, depth, thickness } = piece;
   return {
     name,

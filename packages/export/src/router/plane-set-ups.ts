@@ -36,16 +36,16 @@ import { planeJigs } from "@lamplane/parameters/solids";
 import { WORK_AFTER } from "@lamplane/parameters/table";
 import { SET_UP_TITLES } from "../words/router.ts";
 import { engravingOf } from "./engrave.ts";
-import { type Feature, type FlatThing, type SetUp, sheetSetUp } from "./set-up.ts";
+import { type Feature, type FlatThing, flatSetUp, type RouterSetUp } from "./set-up.ts";
 
 /** All set-ups, in the order of the build, the jigs last. */
-export function planeSetUps(plane: Elevation): SetUp[] {
+export function planeSetUps(plane: Elevation): RouterSetUp[] {
   const stage = WORK_AFTER[plane.design.stage].drawn;
   const { margin } = plane.design.router;
   const layered = layers(plane, stage);
   const core = layered.length > 0 ? layered : blocks(plane, stage);
   const flat = [...cheeks(plane, stage), ...core, ...blanks(plane), ...jigs(plane)];
-  return [...flat.map((thing) => sheetSetUp(thing, margin)), ...(layered.length > 0 ? [] : recess(plane, stage))];
+  return [...flat.map((thing) => flatSetUp(thing, margin)), ...(layered.length > 0 ? [] : recess(plane, stage))];
 }
 
 /** With their insides up, where the marks are. */
@@ -134,7 +134,7 @@ const lettered = (plane: Elevation, name: string, plain: Drawing): Drawing =>
 const RUN_OUT = 30;
 
 /** The bed block lies in its cradle with its bed level: zero at the bed's tip and the block's right side, x up the bed. */
-function recess(plane: Elevation, stage: Stage): SetUp[] {
+function recess(plane: Elevation, stage: Stage): RouterSetUp[] {
   if (!plane.recess) return [];
   const last = blocksAt(plane, stage).bedChain.at(-1)!;
   const [low, high] = [planeToBed(plane.frame, last.from).s, planeToBed(plane.frame, last.to).s];

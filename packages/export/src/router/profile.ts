@@ -3,7 +3,7 @@ import { type Outline, offsetOutline, type Point, reverseOutline, type Segment }
 import type { Design } from "@lamplane/parameters/table";
 import { loopFrom, nearestAlong, pathLength, pathStretch } from "./loop.ts";
 import { type Approach, beginnings, leadArcs, passDepths, rampDown, turnForOffset } from "./passes.ts";
-import { type Interval, tabIntervals } from "./tabs.ts";
+import { type LoopSpan, tabSpans } from "./tabs.ts";
 import type { ToolpathWriter } from "./toolpath.ts";
 
 export interface ProfileCut {
@@ -53,9 +53,9 @@ function cutLoop(
   const approach = rough && findApproach(wall, cut.tabs, half, side, to.cutter);
   const start = approach ? nearestAlong(pointOf(wall, approach.along), way).along : freeStart(way, cut.tabs, half);
   const loop = loopFrom(way, start);
-  const over = { tabs: tabIntervals(loop, cut.tabs, half), top: cut.tabTop };
+  const over = { tabs: tabSpans(loop, cut.tabs, half), top: cut.tabTop };
   to.goOver(loop[0]!.from);
-  for (const z of passDepths(cut.depth, to.cutter.step)) passAt(to, loop, z, over, router.rampAngle, true);
+  for (const z of passDepths(cut.depth, to.cutter.step)) cutPass(to, loop, { z, over, rampAngle: router.rampAngle });
   if (rough) finishPass(to, cut, { wall, way: loop, approach }, router);
   to.lift();
 }
@@ -69,12 +69,12 @@ function finishPass(
 ): void {
   const last = loopFrom(wall, approach?.along ?? nearestAlong(way[0]!.from, wall).along);
   const half = tabs.width / 2 + to.cutter.diameter / 2;
-  const over = { tabs: tabIntervals(last, cut.tabs, half), top: cut.tabTop };
+  const over = { tabs: tabSpans(last, cut.tabs, half), top: cut.tabTop };
   to.inRole("lead", () => {
     to.lineTo(approach?.leadIn[0]?.from ?? last[0]!.from);
     if (approach) to.follow(approach.leadIn);
   });
-  to.inRole("finish", () => passAt(to, last, to.at.z, over, rampAngle, false));
+  to.inRole("finish", () => cutPass(to, last, { z: to.at.z, over, rampAngle }));
   if (approach) to.inRole("lead", () => to.follow(approach.leadOut));
 }
 
@@ -91,7 +91,7 @@ function findApproach(
   const radius = Math.max(diameter / 2, finish);
   const turn = turnForOffset(finish, radius);
   const reach = 2 * Math.sqrt(2 * radius * finish);
-  const intervals = tabIntervals(wall, tabs, half + reach);
+  const intervals = tabSpans(wall, tabs, half + reach);
   const whole = pathLength(wall);
   const place = beginnings(wall).find(
     ({ along, run }) => run > reach && !intervals.some((tab) => covers(tab, along, whole)),
@@ -101,33 +101,33 @@ function findApproach(
 
 /** Where a loop without arcs to it is begun: off every bridge. */
 function freeStart(loop: Outline, tabs: readonly Point[], half: number): number {
-  const intervals = tabIntervals(loop, tabs, half + 2);
+  const intervals = tabSpans(loop, tabs, half + 2);
   const whole = pathLength(loop);
   return beginnings(loop).find(({ along }) => !intervals.some((tab) => covers(tab, along, whole)))?.along ?? 0;
 }
 
-const covers = ({ from, to }: Interval, along: number, whole: number): boolean =>
+const covers = ({ from, to }: LoopSpan, along: number, whole: number): boolean =>
   [along - whole, along, along + whole].some((place) => place >= from && place <= to);
 
+interface Pass {
+  readonly z: number;
+  /** What it rises over, and how high. */
+  readonly over: { readonly tabs: readonly LoopSpan[]; readonly top: number };
+  readonly rampAngle: number;
+}
+
 /** Once round a loop that begins here, off every bridge: at a depth, over each bridge at its height. */
-function passAt(
-  to: ToolpathWriter,
-  loop: readonly Segment[],
-  z: number,
-  over: { readonly tabs: readonly Interval[]; readonly top: number },
-  angle: number,
-  ramps: boolean,
-): void {
+function cutPass(to: ToolpathWriter, loop: readonly Segment[], { z, over, rampAngle }: Pass): void {
   const whole = pathLength(loop);
   const tabs = z < over.top ? over.tabs : [];
   const stops = [...tabs.map(({ from }) => from), whole];
-  if (ramps) rampDown(to, loop, z, angle, 0.9 * stops[0]!);
+  rampDown(to, loop, z, rampAngle, 0.9 * stops[0]!);
   let along = 0;
   for (const [i, tab] of tabs.entries()) {
     to.follow(pathStretch(loop, along, tab.from));
     to.riseTo(over.top);
     to.follow(pathStretch(loop, tab.from, tab.to));
-    rampDown(to, pathStretch(loop, tab.to, whole), z, angle, 0.9 * (stops[i + 1]! - tab.to));
+    rampDown(to, pathStretch(loop, tab.to, whole), z, rampAngle, 0.9 * (stops[i + 1]! - tab.to));
     along = tab.to;
   }
   to.follow(pathStretch(loop, along, whole));

@@ -8,14 +8,14 @@ import { engrave, engraverOf, WIDEST_ENGRAVER } from "./engrave.ts";
 import type { CornerLeft, LimitCode, RouterLimit } from "./limit.ts";
 import { cutPocket, fitsPocket } from "./pocket.ts";
 import { cutProfile } from "./profile.ts";
-import { type Engraving, type Feature, isThrough, type SetUp } from "./set-up.ts";
+import { type Engraving, type Feature, isThrough, type RouterSetUp } from "./set-up.ts";
 import { placeTabs, tabRun } from "./tabs.ts";
 import { cuttingTime, type Toolpath, ToolpathWriter, toolpathBounds } from "./toolpath.ts";
 
 type RouterRule = Design["router"];
 
 export interface Program {
-  readonly setUp: SetUp;
+  readonly setUp: RouterSetUp;
   readonly toolpaths: readonly Toolpath[];
   readonly tabs: readonly Point[];
   readonly cornersLeft: readonly CornerLeft[];
@@ -33,7 +33,7 @@ interface Operation {
 }
 type OperationResult = Operation | { readonly code: LimitCode; readonly value: number; readonly limit: number };
 
-export function planProgram(setUp: SetUp, router: RouterRule, cutters: readonly Cutter[]): ProgramResult {
+export function planProgram(setUp: RouterSetUp, router: RouterRule, cutters: readonly Cutter[]): ProgramResult {
   const limitOf = (code: LimitCode, value: number, limit: number): ProgramResult => ({
     limit: { setUp: setUp.name, title: setUp.title, code, value, limit },
   });
@@ -81,7 +81,12 @@ function byCutter(operations: readonly Operation[]): [Cutter, Operation[]][] {
   return groups;
 }
 
-function planFeature(setUp: SetUp, feature: Feature, router: RouterRule, cutters: readonly Cutter[]): OperationResult {
+function planFeature(
+  setUp: RouterSetUp,
+  feature: Feature,
+  router: RouterRule,
+  cutters: readonly Cutter[],
+): OperationResult {
   if (feature.kind === "engraving") return planEngraving(feature, router, cutters);
   const depth = isThrough(setUp, feature) ? setUp.stock.thickness + router.through : feature.depth;
   if (feature.kind === "hole") {
@@ -138,7 +143,7 @@ function narrowest(outline: Outline, mills: readonly Cutter[]): number {
 }
 
 function planProfile(
-  { stock }: SetUp,
+  { stock }: RouterSetUp,
   outline: Outline,
   depth: number,
   router: RouterRule,
@@ -170,7 +175,7 @@ function leavingLeast(mills: readonly Cutter[], left: (mill: Cutter) => readonly
 
 /** Cutter's way and stock within the machine's travel. */
 function travelLimit(
-  { corner, height, stock }: SetUp,
+  { corner, height, stock }: RouterSetUp,
   toolpaths: readonly Toolpath[],
   { area, rapidHeight }: RouterRule,
 ): { code: LimitCode; value: number; limit: number } | undefined {

@@ -34,7 +34,7 @@ export interface Stock {
 export type Holding = "tabs" | "cradle";
 
 /** Features in mm from the set-up's zero, z of the stock's top 0. */
-export interface SetUp {
+export interface RouterSetUp {
   /** Kebab-case, which is also its file's name. */
   readonly name: string;
   readonly title: string;
@@ -53,7 +53,7 @@ export function featureOutline(feature: Feature): Outline[] {
   return [feature.kind === "hole" ? circleOutline(feature.circle) : feature.outline];
 }
 
-export const isThrough = ({ stock }: SetUp, { depth }: Feature): boolean => depth >= stock.thickness;
+export const isThrough = ({ stock }: RouterSetUp, { depth }: Feature): boolean => depth >= stock.thickness;
 
 /** Lines engraved into a flat thing, mm deep. */
 export interface Engraving {
@@ -72,7 +72,7 @@ export interface FlatThing {
 }
 
 /** A flat thing in its stock, its longer side along x, zero at the stock's lower left corner. */
-export function sheetSetUp(thing: FlatThing, margin: number): SetUp {
+export function flatSetUp(thing: FlatThing, margin: number): RouterSetUp {
   const { name, title, outlines, thickness } = thing;
   const size = boundsOf(outlines.flatMap((outline) => tessellate(outline)));
   const isTall = size.max.y - size.min.y > size.max.x - size.min.x;

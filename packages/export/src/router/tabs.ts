@@ -104,13 +104,13 @@ function pointAt(outline: Outline, along: number): Point {
   return outline.at(-1)!.to;
 }
 
-export interface Interval {
+export interface LoopSpan {
   readonly from: number;
   readonly to: number;
 }
 
 /** Where along a loop the cutter must stay over the bridges, in order. */
-export function tabIntervals(loop: Outline, tabs: readonly Point[], half: number): Interval[] {
+export function tabSpans(loop: Outline, tabs: readonly Point[], half: number): LoopSpan[] {
   return tabs
     .map((tab) => nearestAlong(tab, loop).along)
     .map((along) => ({ from: along - half, to: along + half }))

@@ -1,9 +1,9 @@
 // A list of exact faces → the mesh that stands for it: arcs in chords, each edge cut once for both faces that meet in it.
-import { CHORD_ERROR, chordCount } from "../outline.ts";
+import { CHORD_ERROR, chordCount, type Point } from "../outline.ts";
 import { cosDeg, sinDeg } from "../trig.ts";
 import { type ArcEdge, type Edge, type Face, type Loop, type PlaneSurface, reverseEdge } from "./face.ts";
 import type { Mesh } from "./mesh.ts";
-import { triangulate } from "./triangulate.ts";
+import { type Numbers, triangulate } from "./triangulate.ts";
 import { add, cross, dot, scale, subtract, type Vec3 } from "./vectors.ts";
 import { VertexTable } from "./vertex-table.ts";
 
@@ -11,10 +11,11 @@ import { VertexTable } from "./vertex-table.ts";
 export function tessellateFaces(faces: readonly Face[], chordError = CHORD_ERROR): Mesh {
   const edges = new EdgeTable(chordError);
   for (const { surface, loops } of faces) if (surface.kind === "cone") edges.cutAlike(loops[0]!);
+  const areas = new AreaTable();
   const indices = faces.flatMap(({ surface, loops }) =>
-    surface.kind === "plane" ? planeTriangles(surface, loops, edges) : ruledTriangles(loops, edges),
+    surface.kind === "plane" ? planeTriangles(surface, loops, edges, areas) : ruledTriangles(loops, edges),
   );
-  return { positions: edges.vertices.positions(), indices: Uint32Array.from(indices) };
+  return { positions: edges.vertices.positions(), indices: new Uint32Array(indices) };
 }
 
 /** Points of an arc from its first to its last, both included. */
@@ -72,18 +73,57 @@ const arcKey = (first: number, last: number, edge: ArcEdge): string => `${first}
 const turnOf = ({ axis, sweep }: ArcEdge): number =>
   Math.sign(sweep) * Math.sign(axis.find((k) => Math.abs(k) > 1e-6) ?? 1);
 
-/** A plane seen from outside, in two of its three coordinates as they stand: points that lie in line stay in line. */
-function planeTriangles({ normal }: PlaneSurface, loops: readonly Loop[], edges: EdgeTable): number[] {
-  const rings = loops.map((loop) => loop.flatMap((edge) => edges.along(edge).slice(0, -1)));
-  const numbers = rings.flat();
-  const positions = numbers.map((n) => edges.vertices.at(n));
+/** Triangles of flat areas. The two ends of a prism have the same ones, which are found once. */
+class AreaTable {
+  readonly #areas: {
+    points: readonly Point[];
+    rings: readonly (readonly number[])[];
+    triangles: readonly Numbers[];
+  }[] = [];
+
+  /** @param rings counter-clockwise, holes clockwise, each by the numbers of its points, which run on from ring to ring */
+  triangulate(points: readonly Point[], rings: readonly (readonly number[])[]): readonly Numbers[] {
+    const known = this.#areas.find(
+      (area) =>
+        area.points.length === points.length &&
+        area.points.every(({ x, y }, i) => x === points[i]!.x && y === points[i]!.y) &&
+        area.rings.every((ring, i) => ring.length === rings[i]?.length),
+    );
+    if (known) return known.triangles;
+    const triangles = triangulate(points, rings);
+    this.#areas.push({ points, rings, triangles });
+    return triangles;
+  }
+}
+
+/**
+ * A plane in two of its three coordinates as they stand, so that points that lie in line stay in line; one whose outside
+ * points down the third is seen from inside, its rings run backwards.
+ */
+function planeTriangles(
+  { normal }: PlaneSurface,
+  loops: readonly Loop[],
+  edges: EdgeTable,
+  areas: AreaTable,
+): number[] {
   const largest = [0, 1, 2].reduce((best, k) => (Math.abs(normal[k]!) > Math.abs(normal[best]!) ? k : best), 0);
   const [u, v] = [(largest + 1) % 3, (largest + 2) % 3] as [0 | 1 | 2, 0 | 1 | 2];
-  const turned = normal[largest]! < 0;
-  const points = positions.map((p) => (turned ? { x: p[v], y: p[u] } : { x: p[u], y: p[v] }));
+  const isInside = normal[largest]! < 0;
+  const rings = loops.map((loop) => {
+    const numbers = loop.flatMap((edge) => edges.along(edge).slice(0, -1));
+    return isInside ? [numbers[0]!, ...numbers.slice(1).reverse()] : numbers;
+  });
+  const numbers = rings.flat();
+  const points = numbers.map((n) => {
+    const p = edges.vertices.at(n);
+    return { x: p[u], y: p[v] };
+  });
   let first = 0;
   const local = rings.map((ring) => ring.map(() => first++));
-  return triangulate(points, local).flatMap((triangle) => triangle.map((k) => numbers[k]!));
+  const corners: number[] = [];
+  for (const [a, b, c] of areas.triangulate(points, local))
+    corners.push(numbers[a]!, numbers[isInside ? c : b]!, numbers[isInside ? b : c]!);
+  return corners;
 }
 
 /** Rulings of a cylinder or cone from arc to arc, a strip between each two. */

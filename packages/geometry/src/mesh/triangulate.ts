@@ -56,47 +56,52 @@ function flipToDelaunay(
 ): Numbers[] {
   const n = points.length;
   const owner = new Map<number, number>(); // side a → b, as a·n + b → its triangle
-  const kept = new Set(fixed.flatMap(([a, b]) => [a * n + b, b * n + a]));
-  const own = (t: number) => {
-    const [a, b, c] = triangles[t]!;
-    owner.set(a * n + b, t);
-    owner.set(b * n + c, t);
-    owner.set(c * n + a, t);
-  };
-  for (let t = 0; t < triangles.length; t++) own(t);
+  const kept = new Set<number>();
+  for (const [a, b] of fixed) kept.add(a * n + b).add(b * n + a);
+  const own = (t: number, [a, b, c]: Numbers) =>
+    owner
+      .set(a * n + b, t)
+      .set(b * n + c, t)
+      .set(c * n + a, t);
+  for (let t = 0; t < triangles.length; t++) own(t, triangles[t]!);
   const waiting = [...owner.keys()];
   for (let turns = 40 * n; waiting.length > 0 && turns > 0; turns--) {
     const side = waiting.pop()!;
+    if (kept.has(side)) continue;
     const [a, b] = [Math.floor(side / n), side % n];
     const [t, u] = [owner.get(side), owner.get(b * n + a)];
-    if (t === undefined || u === undefined || kept.has(side)) continue;
+    if (t === undefined || u === undefined) continue;
     const [c, d] = [apexOf(triangles[t]!, a, b), apexOf(triangles[u]!, a, b)];
     if (!shouldFlip(points[a]!, points[b]!, points[c]!, points[d]!)) continue;
     owner.delete(side);
     owner.delete(b * n + a);
     triangles[t] = [a, d, c];
     triangles[u] = [d, b, c];
-    own(t);
-    own(u);
+    own(t, triangles[t]);
+    own(u, triangles[u]);
     waiting.push(a * n + d, d * n + b, b * n + c, c * n + a);
   }
   return triangles;
 }
 
-const apexOf = ([p, q, r]: Numbers, a: number, b: number): number =>
-  p !== a && p !== b ? p : q !== a && q !== b ? q : r;
+/** The corner of a triangle that is neither a nor b. */
+function apexOf([p, q, r]: Numbers, a: number, b: number): number {
+  if (p !== a && p !== b) return p;
+  return q !== a && q !== b ? q : r;
+}
 
 /**
  * Whether a–b, between the triangles a b c and b a d, is better turned into c–d: where the angles over it sum to more than
  * half a turn, by more than arithmetic, and both new triangles have an area.
  */
 function shouldFlip(a: Point, b: Point, c: Point, d: Point): boolean {
-  const [left, right] = [twiceArea(a, d, c), twiceArea(d, b, c)];
-  if (!(left > 0 && right > 0)) return false;
-  const cosine = (o: Point) => (a.x - o.x) * (b.x - o.x) + (a.y - o.y) * (b.y - o.y);
+  if (!(twiceArea(a, d, c) > 0 && twiceArea(d, b, c) > 0)) return false;
   const [sineC, sineD] = [twiceArea(a, b, c), twiceArea(b, a, d)];
-  const [cosineC, cosineD] = [cosine(c), cosine(d)];
+  const [cosineC, cosineD] = [spread(a, b, c), spread(a, b, d)];
   const sum = sineC * cosineD + cosineC * sineD;
-  const size = Math.hypot(sineC, cosineC) * Math.hypot(sineD, cosineD);
+  const size = Math.sqrt((sineC * sineC + cosineC * cosineC) * (sineD * sineD + cosineD * cosineD));
   return sum < -1e-9 * size;
 }
+
+/** Cosine of the angle under which a and b are seen from o, times both distances. */
+const spread = (a: Point, b: Point, o: Point): number => (a.x - o.x) * (b.x - o.x) + (a.y - o.y) * (b.y - o.y);

@@ -3,7 +3,7 @@ import { defaultIn, isRow, type Row, rowsOf, type TableSection } from "../table/
 import type { Units } from "../units.ts";
 import type { SourcePosition } from "../yaml/fault.ts";
 import type { DesignEntry, DesignNode } from "./design-nodes.ts";
-import type { DesignFaults } from "./fault.ts";
+import type { DesignFaultCollector } from "./fault.ts";
 import { isUnitSlip, type UnitSlip } from "./unit-slip.ts";
 import { decodeValue, type ParameterValue } from "./value.ts";
 
@@ -38,7 +38,7 @@ export interface DecodeContext {
   readonly slips: UnitSlip[];
   readonly oldWords: OldWord[];
   readonly formerKeys: OldKey[];
-  readonly faults: DesignFaults;
+  readonly faults: DesignFaultCollector;
   /** Stands for what is not given, before the defaults. */
   readonly shop?: DecodedValues | undefined;
 }

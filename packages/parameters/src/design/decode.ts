@@ -12,7 +12,7 @@ import {
   type OldWord,
 } from "./decode-section.ts";
 import type { DesignEntry, MapNode } from "./design-nodes.ts";
-import type { DesignFaults, Fault } from "./fault.ts";
+import type { DesignFaultCollector, Fault } from "./fault.ts";
 import { addFormerValues, splitFormerKeys } from "./former-keys.ts";
 import type { UnitSlip } from "./unit-slip.ts";
 import type { ParameterValue } from "./value.ts";
@@ -33,7 +33,7 @@ export type DesignResult =
 export function decodeDesign(
   node: MapNode | undefined,
   units: Units | "as given",
-  faults: DesignFaults,
+  faults: DesignFaultCollector,
   shop?: DecodedValues,
 ): DesignResult {
   if (!node) return { ok: false, faults: faults.sorted() };
@@ -60,7 +60,7 @@ export function decodeDesign(
 }
 
 /** What a shop file gives; undefined, with the faults added, where it is none. */
-export function decodeShop(node: MapNode | undefined, faults: DesignFaults): DecodedValues | undefined {
+export function decodeShop(node: MapNode | undefined, faults: DesignFaultCollector): DecodedValues | undefined {
   if (!node) return undefined;
   const units = decodeUnits(node.entries);
   const context: DecodeContext = {

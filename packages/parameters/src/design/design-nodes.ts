@@ -3,7 +3,7 @@ import type { SourcePosition } from "../yaml/fault.ts";
 import { parseYaml, type YamlDocument } from "../yaml/parse.ts";
 import type { RawEntry, RawNode } from "../yaml/raw-node.ts";
 import { START } from "../yaml/source.ts";
-import type { DesignFaults } from "./fault.ts";
+import type { DesignFaultCollector } from "./fault.ts";
 
 export interface DesignEntry {
   readonly key: string;
@@ -27,7 +27,7 @@ export type MapNode = Extract<DesignNode, { kind: "map" }>;
 /** The map that a design file, or a shop file, holds; undefined, with the faults added, where it holds none. */
 export function parseDesignNodes(
   source: string | Uint8Array,
-  faults: DesignFaults,
+  faults: DesignFaultCollector,
   what: "design" | "shop" = "design",
 ): MapNode | undefined {
   const document = parseYaml(source, faults);
@@ -41,7 +41,7 @@ export function parseDesignNodes(
 }
 
 /** Whether the text is too broken to be looked at. A tag that is not known is reported with its node. */
-export function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFaults): boolean {
+export function reportSyntax({ problems, hasDirective }: YamlDocument, faults: DesignFaultCollector): boolean {
   const relevant = problems.filter(({ code }) => code !== "TAG_RESOLVE_FAILED");
   for (const { at, code } of relevant)
     faults.add(at, "", code === "MULTIPLE_DOCS" ? { code: "second-document" } : { code: "not-yaml", problem: code });
@@ -50,7 +50,7 @@ export function reportSyntax({ problems, hasDirective }: YamlDocument, faults: D
 }
 
 /** A node of the file as a design has it. */
-export function designNode(node: RawNode, path: string, faults: DesignFaults): DesignNode {
+export function designNode(node: RawNode, path: string, faults: DesignFaultCollector): DesignNode {
   const { at, feature } = node;
   if (feature) {
     faults.add(at, path, { code: "yaml-feature", feature, of: "value" });
@@ -80,7 +80,7 @@ export function designNode(node: RawNode, path: string, faults: DesignFaults): D
   }
 }
 
-function designEntries(entries: readonly RawEntry[], path: string, faults: DesignFaults): DesignEntry[] {
+function designEntries(entries: readonly RawEntry[], path: string, faults: DesignFaultCollector): DesignEntry[] {
   const first = new Map<string, SourcePosition>();
   return entries.flatMap((raw) => {
     const entry = designEntry(raw, path, faults);
@@ -94,7 +94,7 @@ function designEntries(entries: readonly RawEntry[], path: string, faults: Desig
   });
 }
 
-function designEntry({ key, value }: RawEntry, path: string, faults: DesignFaults): DesignEntry | undefined {
+function designEntry({ key, value }: RawEntry, path: string, faults: DesignFaultCollector): DesignEntry | undefined {
   const { at, feature } = key;
   const name = keyName(key);
   if (feature || name === undefined || name === "<<") {

@@ -1,7 +1,7 @@
 // What can be wrong with a design, as data; the sentences are in words/.
 import type { Units } from "../units.ts";
 import type { SyntaxCode } from "../words/text-faults.ts";
-import type { LocatedFault as FaultOf, Faults as FaultsOf, SourceDetail } from "../yaml/fault.ts";
+import type { FaultCollector as FaultCollectorOf, LocatedFault as FaultOf, SourceDetail } from "../yaml/fault.ts";
 import type { YamlFeature } from "../yaml/raw-node.ts";
 
 /** A single value against its row. */
@@ -71,4 +71,4 @@ export type RosterDetail =
 
 /** Something in a design that was not understood, with its place. */
 export type Fault = FaultOf<DesignDetail | SourceDetail>;
-export type DesignFaults = FaultsOf<DesignDetail>;
+export type DesignFaultCollector = FaultCollectorOf<DesignDetail>;

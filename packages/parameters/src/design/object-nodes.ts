@@ -1,12 +1,12 @@
 // Plain values → what was given; there is no file, so every place is line 0.
 import type { DesignNode, MapNode } from "./design-nodes.ts";
-import type { DesignFaults } from "./fault.ts";
+import type { DesignFaultCollector } from "./fault.ts";
 
 const NOWHERE = { line: 0, column: 0 };
 const DEEPEST = 20; // levels: the table has three, and a value may hold itself
 
 /** What nested plain values give; a key whose value is undefined counts as left out. */
-export function fromObject(values: unknown, faults: DesignFaults): MapNode | undefined {
+export function fromObject(values: unknown, faults: DesignFaultCollector): MapNode | undefined {
   const given = nodeOfValue(values, 0);
   if (given.kind === "map") return given;
   faults.add(NOWHERE, "", { code: "not-an-object" });

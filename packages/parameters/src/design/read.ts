@@ -1,6 +1,6 @@
 // A maker's file, or plain values, → a whole design or every fault at once.
 import { SHOP_NOT_OPENED } from "../words/design-faults.ts";
-import { Faults } from "../yaml/fault.ts";
+import { FaultCollector } from "../yaml/fault.ts";
 import { type DesignResult, decodeDesign } from "./decode.ts";
 import { parseDesignNodes } from "./design-nodes.ts";
 import type { DesignDetail } from "./fault.ts";
@@ -26,7 +26,7 @@ export function readDesign(
   file: string,
   { open = NO_FILES, instead }: ShopAccess = {},
 ): DesignResult {
-  const faults = new Faults<DesignDetail>(file);
+  const faults = new FaultCollector<DesignDetail>(file);
   const top = parseDesignNodes(source, faults);
   if (!top) return { ok: false, faults: faults.sorted() };
   const { own, named } = splitShopName(top, faults);
@@ -38,7 +38,7 @@ export function readDesign(
 
 /** The design that a file is by itself: its shop file, if it names one, is left closed. */
 export function readOwnDesign(source: string | Uint8Array, file = ""): DesignResult {
-  const faults = new Faults<DesignDetail>(file);
+  const faults = new FaultCollector<DesignDetail>(file);
   const top = parseDesignNodes(source, faults);
   return decodeDesign(top && splitShopName(top, faults).own, "as given", faults);
 }
@@ -48,6 +48,6 @@ export function readOwnDesign(source: string | Uint8Array, file = ""): DesignRes
  * @param values bare lengths are mm whatever `units` says; faults have line 0
  */
 export function completeDesign(values: unknown): DesignResult {
-  const faults = new Faults<DesignDetail>("");
+  const faults = new FaultCollector<DesignDetail>("");
   return decodeDesign(fromObject(values, faults), "mm", faults);
 }

@@ -1,11 +1,11 @@
 // The shop file of a design: which one it names, and what that holds. A design's own keys stand over it.
 import type { SourcePosition } from "../yaml/fault.ts";
-import { Faults } from "../yaml/fault.ts";
+import { FaultCollector } from "../yaml/fault.ts";
 import { hasHidden } from "../yaml/source.ts";
 import { decodeShop } from "./decode.ts";
 import type { DecodedValues } from "./decode-section.ts";
 import { type DesignEntry, type MapNode, parseDesignNodes } from "./design-nodes.ts";
-import type { DesignDetail, DesignFaults, Fault } from "./fault.ts";
+import type { DesignDetail, DesignFaultCollector, Fault } from "./fault.ts";
 
 /** A shop file as it was found. */
 export interface ShopSource {
@@ -22,7 +22,10 @@ interface ShopName {
 }
 
 /** The name of a design's shop file, and the design without it: `shop: my-shop.yaml`, or `shop: { file: my-shop.yaml, … }`. */
-export function splitShopName(design: MapNode, faults: DesignFaults): { own: MapNode; named: ShopName | undefined } {
+export function splitShopName(
+  design: MapNode,
+  faults: DesignFaultCollector,
+): { own: MapNode; named: ShopName | undefined } {
   const shop = design.entries.find(({ key }) => key === "shop");
   const file = shop?.value.kind === "map" ? shop.value.entries.find(({ key }) => key === "file") : shop;
   if (!shop || !file || (file === shop && shop.value.kind !== "text")) return { own: design, named: undefined };
@@ -36,7 +39,7 @@ export function splitShopName(design: MapNode, faults: DesignFaults): { own: Map
 
 /** Name of the shop file in a design's text; undefined where it names none that can be read. */
 export function shopNameOf(source: string | Uint8Array): string | undefined {
-  const faults = new Faults<DesignDetail>("");
+  const faults = new FaultCollector<DesignDetail>("");
   const top = parseDesignNodes(source, faults);
   return top && splitShopName(top, faults).named?.name;
 }
@@ -51,7 +54,7 @@ export function readShop({
   source,
   file,
 }: ShopSource): { readonly values: DecodedValues } | { readonly faults: Fault[] } {
-  const faults = new Faults<DesignDetail>(file);
+  const faults = new FaultCollector<DesignDetail>(file);
   const values = decodeShop(parseDesignNodes(source, faults, "shop"), faults);
   return values ? { values } : { faults: faults.sorted() };
 }
@@ -61,7 +64,7 @@ export function openNamedShop(
   named: ShopName | undefined,
   openShop: OpenShop,
   instead: ShopSource | undefined,
-  faults: DesignFaults,
+  faults: DesignFaultCollector,
 ): { readonly values?: DecodedValues; readonly faults?: Fault[] } {
   if (instead) return readShop(instead);
   if (!named) return {};

@@ -4,8 +4,8 @@ import { PLANE_GEOMETRY, type Step } from "../table/index.ts";
 import type { FigureWords } from "../words/figures.ts";
 import type { Elevation } from "./elevation.ts";
 
-/** Which way a figure may err without harm, up or down; or that it is finer than a rule shows. */
-export type ReadingMode = "up" | "down" | "nearest" | "fine";
+/** Which way a figure may err without harm, up or down; that it is finer than a rule shows; or that it is the size of a drill. */
+export type ReadingMode = "up" | "down" | "nearest" | "fine" | "drill";
 
 export interface FigureRow extends FigureFormula {
   /** What a maker calls it, lower case, where prose names it. */
@@ -27,7 +27,8 @@ export interface FigureFormula extends FigureUse {
 export interface FigureUse {
   /**
    * What is sawn or milled later is rounded up, what takes wood away for good is rounded down, the way that can still be
-   * mended; a place on the wood is the nearest division, as is what has no mode. Common practice, no published source.
+   * mended; a place on the wood is the nearest division, as is what has no mode; a hole has its drill's name.
+   * Common practice, no published source.
    */
   readonly readingMode?: ReadingMode;
   /**

@@ -73,9 +73,7 @@ const ROWS = {
   pinFromEnd: mm("m + s·cos(β − taper) − v·sin(β − taper) + trim / 2", (e) => fromToeEnd(e, e.pin.centre.x)),
   pinY: mm("given, or the smallest margin at its largest", (e) => e.pin.centre.y),
   pinOverBlankSole: mm("pinY + a", (e) => e.pin.centre.y + e.design.sole.allowance, { spentAt: "pin-hole" }),
-  pinHoleDiameter: mm("tenon + clearance", (e) => 2 * e.pinHole.radius, {
-    readingMode: "up",
-  }),
+  pinHoleDiameter: mm("tenon + clearance", (e) => 2 * e.pinHole.radius, { readingMode: "drill" }),
   wedgeAngle: degrees("ω", (e) => e.design.wedge.angle),
   wedgeTip: mm("w₀", (e) => e.design.wedge.tip, { readingMode: "up", feltFrom: 0.5 }),
   wedgeTipFromEdge: mm("s₀", (e) => e.design.wedge.tipFromEdge, {

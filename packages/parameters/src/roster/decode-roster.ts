@@ -4,7 +4,7 @@ import type { DesignDetail, Fault } from "../design/fault.ts";
 import { decodeValue } from "../design/value.ts";
 import { type BoardEntry, isRow, type Row, TABLE, type TableSection } from "../table/index.ts";
 import type { Units } from "../units.ts";
-import { Faults } from "../yaml/fault.ts";
+import { FaultCollector } from "../yaml/fault.ts";
 import type { RosterCell, RosterFile, RosterPlane, RosterRow } from "./roster.ts";
 
 /** What the base decides for all planes of a class. */
@@ -21,7 +21,7 @@ export function decodeRoster({ file, rows }: RosterFile, units: Units): RosterPl
       seen.set(folded, row.at.line);
       return plane;
     }
-    const faults = new Faults<DesignDetail>(file);
+    const faults = new FaultCollector<DesignDetail>(file);
     faults.add(nameCell(row)!.at, "name", { code: "second-name", name: plane.name, firstLine });
     return { ...plane, faults: [...plane.faults, ...faults.sorted()] };
   });
@@ -33,7 +33,7 @@ export function decodeRosterBoards(
   units: Units,
 ): { readonly boards: readonly BoardEntry[] } | { readonly faults: readonly Fault[] } {
   if (!boards) return { boards: [] };
-  const faults = new Faults<DesignDetail>(file);
+  const faults = new FaultCollector<DesignDetail>(file);
   const decoded = decodeList("boards", boards, {
     units,
     defaults: units,
@@ -49,7 +49,7 @@ export function decodeRosterBoards(
 const nameCell = (row: RosterRow): RosterCell | undefined => row.cells.find(({ path }) => path === "name");
 
 function decodeRow(row: RosterRow, file: string, units: Units): RosterPlane {
-  const faults = new Faults<DesignDetail>(file);
+  const faults = new FaultCollector<DesignDetail>(file);
   if (!nameCell(row)) faults.add(row.at, "name", { code: "no-name" });
   const first = new Map<string, number>();
   const values = row.cells.flatMap((cell) => {
@@ -72,7 +72,7 @@ function decodeRow(row: RosterRow, file: string, units: Units): RosterPlane {
   };
 }
 
-function decodeCell({ path, at, node }: RosterCell, units: Units, faults: Faults<DesignDetail>) {
+function decodeCell({ path, at, node }: RosterCell, units: Units, faults: FaultCollector<DesignDetail>) {
   const row = rowOrFault(path, at, faults);
   if (!row || node.kind === "refused") return undefined;
   const named = path === "name" && node.kind === "text" ? { ...node, text: planeName(node.text) } : node;
@@ -95,7 +95,7 @@ const planeName = (text: string): string =>
     .replace(/\.+$/, "");
 
 /** The table's row at a path that a class may set; otherwise a fault. */
-export function rowOrFault(path: string, at: RosterCell["at"], faults: Faults<DesignDetail>): Row | undefined {
+export function rowOrFault(path: string, at: RosterCell["at"], faults: FaultCollector<DesignDetail>): Row | undefined {
   let section: TableSection = TABLE;
   const keys = path.split(".");
   for (const [i, key] of keys.entries()) {

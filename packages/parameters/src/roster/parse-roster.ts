@@ -1,8 +1,8 @@
 // A roster's text, YAML or CSV, → rows of cells by the parameters' paths, or the faults of its layout.
 import { type DesignEntry, type DesignNode, designNode, reportSyntax } from "../design/design-nodes.ts";
-import type { DesignDetail, DesignFaults, Fault } from "../design/fault.ts";
+import type { DesignDetail, DesignFaultCollector, Fault } from "../design/fault.ts";
 import { isBareLength } from "../units.ts";
-import { Faults } from "../yaml/fault.ts";
+import { FaultCollector } from "../yaml/fault.ts";
 import { parseYaml } from "../yaml/parse.ts";
 import { readSource, START } from "../yaml/source.ts";
 import { type CsvCell, csvCells } from "./csv-cells.ts";
@@ -21,7 +21,7 @@ const KEYS = ["base", "planes", "boards"];
  * @param file its name; nothing is opened
  */
 export function parseRoster(source: string | Uint8Array, file: string): RosterResult {
-  const faults = new Faults<DesignDetail>(file);
+  const faults = new FaultCollector<DesignDetail>(file);
   const roster = isTableFile(file) ? rosterOfCsv(source, file, faults) : rosterOfYaml(source, file, faults);
   if (roster && roster.rows.length === 0 && faults.isEmpty) faults.add(START, "", { code: "no-planes" });
   if (roster && roster.rows.length > MOST_PLANES)
@@ -29,7 +29,7 @@ export function parseRoster(source: string | Uint8Array, file: string): RosterRe
   return roster && faults.isEmpty ? { ok: true, roster } : { ok: false, faults: faults.sorted() };
 }
 
-function rosterOfYaml(source: string | Uint8Array, file: string, faults: DesignFaults): RosterFile | undefined {
+function rosterOfYaml(source: string | Uint8Array, file: string, faults: DesignFaultCollector): RosterFile | undefined {
   const document = parseYaml(source, faults);
   if (!document || reportSyntax(document, faults)) return undefined;
   const root = document.root && designNode(document.root, "", faults);
@@ -62,7 +62,7 @@ const cellsOf = (entries: readonly DesignEntry[], prefix: string): RosterCell[] 
     value.kind === "map" ? cellsOf(value.entries, `${prefix}${key}.`) : [{ path: prefix + key, at, node: value }],
   );
 
-function rosterOfCsv(source: string | Uint8Array, file: string, faults: DesignFaults): RosterFile | undefined {
+function rosterOfCsv(source: string | Uint8Array, file: string, faults: DesignFaultCollector): RosterFile | undefined {
   const read = readSource(source, faults);
   if (!read) return undefined;
   const { rows, separator, openQuote } = csvCells(read.text);

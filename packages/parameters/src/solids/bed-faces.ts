@@ -28,7 +28,7 @@ import {
 } from "@lamplane/geometry/mesh";
 import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane, planeToBed } from "../elevation/frame.ts";
-import { recessEdge } from "../elevation/recess.ts";
+import { type Recess, recessEdge } from "../elevation/recess.ts";
 import { recessProfile } from "../elevation/recess-profile.ts";
 import { polygonArea, tessellateChain } from "./part-faces.ts";
 
@@ -43,26 +43,32 @@ export interface BedFaces {
   readonly removed: number;
 }
 
+type RecessedPlane = Elevation & { readonly recess: Recess };
+const hasRecess = (plane: Elevation): plane is RecessedPlane => plane.recess !== undefined;
+
+type SplitTop = NonNullable<ReturnType<typeof splitAtIntersection>>;
+
 /** Bed and recess over a core of half width `c`. `bedChain` runs up the bed, `top` from the heel to the bed's top. */
 export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: readonly Segment[], c: number): BedFaces {
+  if (!hasRecess(plane)) {
+    const faces = wallFaces(reverseOutline(bedChain), -c, c);
+    return { faces, topOverWood: top, topOverRecess: [], half: 0, removed: 0 };
+  }
   const { recess, frame } = plane;
-  if (!recess)
-    return {
-      faces: wallFaces(reverseOutline(bedChain), -c, c),
-      topOverWood: top,
-      topOverRecess: [],
-      half: 0,
-      removed: 0,
-    };
+  const floorLevel = -frame.thickness - recess.depth;
+  const floor = line(bedToPlane(frame, recess.low, floorLevel), bedToPlane(frame, FAR, floorLevel));
+  const split = splitAtIntersection(top, [floor]);
+  if (!split) throw new Error("the recess does not come out of the top of the bed");
+  return recess.madeBy === "layers" ? setBackFaces(plane, bedChain, split, c) : pocketFaces(plane, bedChain, split, c);
+}
+
+/** Bed and recess of a core in one piece: a pocket cut into the bed, with its arcs. */
+function pocketFaces(plane: RecessedPlane, bedChain: readonly Segment[], split: SplitTop, c: number): BedFaces {
+  const { recess, frame } = plane;
   const { from: shoulder, to: bedTop } = bedChain.at(-1)!;
   const half = recess.width / 2;
-  const bedLevel = -plane.frame.thickness;
+  const bedLevel = -frame.thickness;
   const floorLevel = bedLevel - recess.depth;
-  const split = splitAtIntersection(top, [
-    line(bedToPlane(frame, recess.low, floorLevel), bedToPlane(frame, FAR, floorLevel)),
-  ]);
-  if (!split) throw new Error("the recess does not come out of the top of the bed");
-  if (recess.madeBy === "layers") return setBackFaces(plane, bedChain, split, c);
   const edge = recessEdge(recess, planeToBed(frame, bedTop).s);
   const onBed = recessEdgeAt(plane, edge, bedLevel, bedTop);
   const onFloor = recessEdgeAt(plane, edge, floorLevel, split.at);
@@ -75,6 +81,7 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
   ];
   const floorLoop = [...onFloor, ...polyline([atLevel(split.at, half), atLevel(split.at, -half)])];
   const side = recessSide(plane, edge, [bedLevel, floorLevel], split.after);
+  const section = [bedTop, ...recessLowCorners(plane, floorLevel), ...tessellate(split.after)];
   return {
     faces: [
       ...wallFaces(reverseOutline(bedChain.slice(0, -1)), -c, c),
@@ -87,37 +94,32 @@ export function bedFaces(plane: Elevation, bedChain: readonly Segment[], top: re
     topOverWood: split.before,
     topOverRecess: split.after,
     half,
-    removed: recessVolume(plane, tessellateChain(edge), [
-      bedTop,
-      ...recessLowCorners(plane, floorLevel),
-      ...tessellate(split.after),
-    ]),
+    removed: recessVolume(plane, tessellateChain(edge), section),
   };
 }
 
 /** Bed and recess of a layered core: the notch is a prism across its middle layers. */
 function setBackFaces(
-  { recess, frame }: Elevation,
+  { recess, frame }: RecessedPlane,
   bedChain: readonly Segment[],
-  { before, after, at }: NonNullable<ReturnType<typeof splitAtIntersection>>,
+  { before, after, at }: SplitTop,
   c: number,
 ): BedFaces {
   const { from: shoulder, to: bedTop } = bedChain.at(-1)!;
-  const half = recess!.width / 2;
-  const notch = recessProfile(frame, recess!, at, -frame.thickness);
+  const half = recess.width / 2;
+  const notch = recessProfile(frame, recess, at, -frame.thickness);
   const low = notch.at(-1)!.to;
   const side: Outline = [...after, line(bedTop, low), ...reverseOutline(notch)];
-  const corner = (p: Point, z: number) => atLevel(p, z);
   const bedLoop = polyline([
-    corner(bedTop, -c),
-    corner(shoulder, -c),
-    corner(shoulder, c),
-    corner(bedTop, c),
-    corner(bedTop, half),
-    corner(low, half),
-    corner(low, -half),
-    corner(bedTop, -half),
-    corner(bedTop, -c),
+    atLevel(bedTop, -c),
+    atLevel(shoulder, -c),
+    atLevel(shoulder, c),
+    atLevel(bedTop, c),
+    atLevel(bedTop, half),
+    atLevel(low, half),
+    atLevel(low, -half),
+    atLevel(bedTop, -half),
+    atLevel(bedTop, -c),
   ]);
   return {
     faces: [
@@ -135,10 +137,10 @@ function setBackFaces(
 }
 
 /** The recess's edge at a level of the iron's coordinates, its two ends laid on the top of the bed or the recess. */
-function recessEdgeAt({ frame, recess }: Elevation, edge: readonly Segment[], v: number, top: Point): Edge[] {
+function recessEdgeAt({ frame, recess }: RecessedPlane, edge: readonly Segment[], v: number, top: Point): Edge[] {
   const place = ({ x, y }: Point): Vec3 => atLevel(bedToPlane(frame, x, v), y);
   const axis: Vec3 = [sinDeg(frame.bedAngle), -cosDeg(frame.bedAngle), 0];
-  const half = recess!.width / 2;
+  const half = recess.width / 2;
   return edge.map((segment, i) => ({
     ...placeSegment(segment, { place, axis }),
     ...(i === 0 ? { from: atLevel(top, -half) } : {}),
@@ -167,14 +169,14 @@ function recessSide(
   return [line(top.at(-1)!.to, onBed), line(onBed, onFloor), line(onFloor, top[0]!.from), ...top];
 }
 
-const recessLowCorners = ({ recess, frame }: Elevation, floorLevel: number): Point[] => [
-  bedToPlane(frame, recess!.low, -frame.thickness),
-  bedToPlane(frame, recess!.low, floorLevel),
+const recessLowCorners = ({ recess, frame }: RecessedPlane, floorLevel: number): Point[] => [
+  bedToPlane(frame, recess.low, -frame.thickness),
+  bedToPlane(frame, recess.low, floorLevel),
 ];
 
 /** Full-width prism over the recess's side, less what the cutter leaves standing in its lower corners. mm³ */
-function recessVolume({ recess }: Elevation, edge: readonly Point[], side: readonly Point[]): number {
-  const { width, depth, low } = recess!;
+function recessVolume({ recess }: RecessedPlane, edge: readonly Point[], side: readonly Point[]): number {
+  const { width, depth, low } = recess;
   const standing = width * (edge[0]!.x - low) - Math.abs(polygonArea(edge));
   return Math.abs(polygonArea(side)) * width - depth * standing;
 }

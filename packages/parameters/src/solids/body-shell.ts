@@ -34,7 +34,7 @@ export function bodyShell(plane: Elevation, stage: Exclude<Stage, "blank">): Par
       ...wallFaces(topOverThroat, c, w),
       ...topOverFrontFaces(topOverFront, c, w),
       wallFace(toeLine, [-w, w]),
-      solePlate(toeFoot, heelFoot, rampFoot, bedFoot, c, w),
+      solePlate([toeFoot, heelFoot], w, [rampFoot, bedFoot], c),
       ...cheekFaces(profile, throat, hole, c, w),
       ...wallFaces(hole, c, w),
       ...wallFaces(hole, -w, -c),
@@ -46,8 +46,10 @@ export function bodyShell(plane: Elevation, stage: Exclude<Stage, "blank">): Par
 const topOverFrontFaces = (top: readonly Segment[], c: number, w: number): Face[] =>
   top.map((s, i) => wallFace(s, i === 0 ? [-w, -c, c, w] : [-w, w], [-w, w]));
 
-/** The sole with the mouth in it. */
-const solePlate = (toe: Point, heel: Point, rampFoot: Point, bedFoot: Point, c: number, w: number): Face => ({
+type Ends = readonly [Point, Point];
+
+/** The sole with the mouth in it, each from toe's side to heel's and over its half width. */
+const solePlate = ([toe, heel]: Ends, w: number, [rampFoot, bedFoot]: Ends, c: number): Face => ({
   surface: { kind: "plane", normal: [0, -1, 0] },
   loops: [
     polygonLoop([atLevel(toe, -w), atLevel(heel, -w), atLevel(heel, w), atLevel(toe, w)]),

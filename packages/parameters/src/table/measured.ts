@@ -42,18 +42,13 @@ export interface Measurement {
   readonly isOptional?: true;
   /** Values that together imply this one, so that it need not be read. */
   readonly impliedBy?: readonly string[];
+  /** By which it is changed on the page, mm, where that is not 0.05. */
+  readonly step?: number;
 }
 
 const BENCH = "measured at the bench";
-const length = <const M extends Measurement>(
-  min: number,
-  max: number,
-  name: string,
-  help: string,
-  facts: M,
-  step = 0.05,
-) => ({
-  ...measuredLength({ min, max, step, name, help, source: BENCH }),
+const length = <const M extends Measurement>(min: number, max: number, name: string, help: string, facts: M) => ({
+  ...measuredLength({ min, max, step: facts.step ?? 0.05, name, help, source: BENCH }),
   ...facts,
 });
 const angle = <const M extends Measurement>(min: number, max: number, name: string, help: string, facts: M) => ({
@@ -120,14 +115,13 @@ export const measured = {
     errors: ["rampAngle"],
     reading: "angleReading",
   }),
-  rampRadius: length(
-    5,
-    1000,
-    "ramp radius",
-    "Curved ramp: radius as shaped.",
-    { at: "cuts", parameter: "ramp.radius", figure: "rampRadius", held: "rampForm" },
-    1,
-  ),
+  rampRadius: length(5, 1000, "ramp radius", "Curved ramp: radius as shaped.", {
+    at: "cuts",
+    parameter: "ramp.radius",
+    figure: "rampRadius",
+    held: "rampForm",
+    step: 1,
+  }),
   bedAngle: angle(25, 75, "bed angle", "Bed angle as trued.", {
     at: "bed",
     parameter: "bed.angle",

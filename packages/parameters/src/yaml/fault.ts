@@ -18,7 +18,7 @@ export type LocatedFault<Detail extends FaultDetail> = SourcePosition & {
   readonly path: string;
 } & Detail;
 
-/** Faults of any text and any YAML, whatever it is a file of. */
+/** FaultCollector of any text and any YAML, whatever it is a file of. */
 export type SourceDetail =
   | { readonly code: "file-too-large"; readonly mostBytes: number }
   | { readonly code: "not-utf8" }
@@ -29,7 +29,7 @@ export type SourceDetail =
 const MOST = 100; // faults: more than anyone reads at once, and a bound on the work for a hostile file
 
 /** Collects faults. */
-export class Faults<Detail extends FaultDetail> {
+export class FaultCollector<Detail extends FaultDetail> {
   readonly #found: LocatedFault<Detail | SourceDetail>[] = [];
   #beyond = 0;
   readonly #file: string;

@@ -10,7 +10,7 @@ import {
   parseDocument,
   type Scalar,
 } from "yaml";
-import type { FaultDetail, Faults, SourcePosition } from "./fault.ts";
+import type { FaultCollector, FaultDetail, SourcePosition } from "./fault.ts";
 import { DEEPEST, tooDeepAt } from "./nesting.ts";
 import { PARSE_OPTIONS } from "./parse-options.ts";
 import type { RawEntry, RawNode, YamlFeature } from "./raw-node.ts";
@@ -38,7 +38,7 @@ export interface YamlDocument {
 /** Any text as YAML; undefined, with the faults added, where it is no text that may be parsed. */
 export function parseYaml<D extends FaultDetail>(
   source: string | Uint8Array,
-  faults: Faults<D>,
+  faults: FaultCollector<D>,
 ): YamlDocument | undefined {
   const read = readSource(source, faults);
   if (!read) return undefined;

@@ -1,6 +1,6 @@
 // Bytes or text → text that is safe to parse: bounded, valid UTF-8, no hidden characters.
 import { LineCounter } from "yaml";
-import type { FaultDetail, Faults, SourcePosition } from "./fault.ts";
+import type { FaultCollector, FaultDetail, SourcePosition } from "./fault.ts";
 
 declare const TextDecoder: new (
   label: string,
@@ -23,7 +23,7 @@ export interface SourceText {
 /** The text of a maker's file with its line starts, or nothing, with the faults added. */
 export function readSource<D extends FaultDetail>(
   source: string | Uint8Array,
-  faults: Faults<D>,
+  faults: FaultCollector<D>,
 ): SourceText | undefined {
   if (source.length > LARGEST_FILE) {
     faults.add(START, "", { code: "file-too-large", mostBytes: LARGEST_FILE });
@@ -68,7 +68,7 @@ function invalidUtf8At(text: string, bytes: Uint8Array): number {
   }
 }
 
-function reportHidden<D extends FaultDetail>(text: string, lines: LineCounter, faults: Faults<D>): boolean {
+function reportHidden<D extends FaultDetail>(text: string, lines: LineCounter, faults: FaultCollector<D>): boolean {
   let found = false;
   for (const match of text.matchAll(new RegExp(HIDDEN, "gu"))) {
     found = true;

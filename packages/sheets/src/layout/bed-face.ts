@@ -25,15 +25,16 @@ export function bedFaceLayout(e: Elevation): Picture {
   drawSoleAndHeel(marks, e, low, half);
   if (e.recess) drawRecessOutline(marks, e, low, high);
   marks.line("axis", line(point(0, low - 3), point(0, high + 3)));
-  drawDimension(marks, formatDimension(2 * half, e.design), point(-half, low), point(half, low), "level", low - ROW);
-  drawDimension(
-    marks,
-    formatDimension(high - low, e.design),
-    point(-half, low),
-    point(-half, high),
-    "upright",
-    -half - ROW,
-  );
+  drawDimension(marks, formatDimension(2 * half, e.design), {
+    from: point(-half, low),
+    to: point(half, low),
+    level: low - ROW,
+  });
+  drawDimension(marks, formatDimension(high - low, e.design), {
+    from: point(-half, low),
+    to: point(-half, high),
+    upright: -half - ROW,
+  });
   const { recess, design } = e;
   const how = recess
     ? recess.madeBy === "layers"
@@ -75,30 +76,21 @@ function drawRecessOutline(marks: Marks, e: Elevation, low: number, high: number
   marks.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
   const { fromEdge, diameter } = design.capIron.screwHead;
   marks.circle("hidden", point(0, fromEdge), diameter / 2);
-  drawDimension(
-    marks,
-    formatDimension(recess.width, design),
-    point(-wide, high),
-    point(wide, high),
-    "level",
-    high - ROW * 2,
-  );
-  drawDimension(
-    marks,
-    formatDimension(half - wide, design),
-    point(wide, low),
-    point(half, low),
-    "level",
-    low - 2 * ROW,
-  );
-  drawDimension(
-    marks,
-    formatDimension(recess.low - low, design),
-    point(half, low),
-    point(wide, recess.low),
-    "upright",
-    half + ROW,
-  );
+  drawDimension(marks, formatDimension(recess.width, design), {
+    from: point(-wide, high),
+    to: point(wide, high),
+    level: high - ROW * 2,
+  });
+  drawDimension(marks, formatDimension(half - wide, design), {
+    from: point(wide, low),
+    to: point(half, low),
+    level: low - 2 * ROW,
+  });
+  drawDimension(marks, formatDimension(recess.low - low, design), {
+    from: point(half, low),
+    to: point(wide, recess.low),
+    upright: half + ROW,
+  });
   if (high > fromEdge + diameter / 2 + 8)
     drawLeader(marks, BED_LAYOUT.head, point(diameter / 2, fromEdge), point(half + ROW + 4, fromEdge + 8), "right");
   if (recess.madeBy === "layers") return;

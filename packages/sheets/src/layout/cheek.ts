@@ -88,26 +88,20 @@ function drawAcross(marks: Marks, e: Elevation): void {
   const { length } = design.body;
   const toeFoot = point(toe, sole);
   const below = (what: string, to: number, row: number) =>
-    drawDimension(
-      marks,
-      `${what} ${formatDimension(to - toe, design)}`,
-      toeFoot,
-      point(to, sole),
-      "level",
-      sole - row * ROW,
-    );
+    drawDimension(marks, `${what} ${formatDimension(to - toe, design)}`, {
+      from: toeFoot,
+      to: point(to, sole),
+      level: sole - row * ROW,
+    });
   below(CHEEK_LAYOUT.ramp, points.rampTip.x, 1);
   below(CHEEK_LAYOUT.bed, points.bedTip.x, 2);
   below(CHEEK_LAYOUT.blank, heel, 3);
   const above = (from: number, to: number, row: number, what = "") =>
-    drawDimension(
-      marks,
-      what + formatDimension(Math.abs(to - from), design),
-      point(from, top),
-      point(to, top),
-      "level",
-      top + row * ROW,
-    );
+    drawDimension(marks, what + formatDimension(Math.abs(to - from), design), {
+      from: point(from, top),
+      to: point(to, top),
+      level: top + row * ROW,
+    });
   above(0, length, 1, CHEEK_LAYOUT.finished);
   above(toe, e.pin.centre.x, 2, CHEEK_LAYOUT.pin);
   if (toe < 0) {
@@ -121,7 +115,7 @@ function drawUp(marks: Marks, e: Elevation): void {
   const { design } = e;
   const { toe, heel, sole, top } = cheekExtent(e);
   const up = (from: number, to: number, x: number, at: number) =>
-    drawDimension(marks, formatDimension(to - from, design), point(x, from), point(x, to), "upright", at);
+    drawDimension(marks, formatDimension(to - from, design), { from: point(x, from), to: point(x, to), upright: at });
   up(sole, e.pin.centre.y, toe, toe - COLUMN);
   up(sole, top, toe, toe - 2 * COLUMN);
   const pegs = pegHoles(e).filter(({ centre }) => centre.x > design.body.length);

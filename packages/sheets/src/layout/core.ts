@@ -104,13 +104,13 @@ function drawDimensions(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths } = e;
   const [low, high] = [-design.sole.allowance, design.body.height];
   const along = (what: string, x: number, y: number, at: number) =>
-    drawDimension(marks, `${what} ${formatDimension(x, design)}`, point(0, y), point(x, y), "level", at);
+    drawDimension(marks, `${what} ${formatDimension(x, design)}`, { from: point(0, y), to: point(x, y), level: at });
   along(CORE_LAYOUT.ramp, ramp.foot.x, low, low - ROW);
   along(CORE_LAYOUT.bed, bed.foot.x, low, low - 2 * ROW);
   along(CORE_LAYOUT.blank, widths.blankLength, low, low - 3 * ROW);
   if (ramp.head.x > 0) along(CORE_LAYOUT.ramp, ramp.head.x, high, high + ROW);
   if (bed.head.x < widths.blankLength) along(CORE_LAYOUT.bed, bed.head.x, high, high + 2 * ROW);
-  drawDimension(marks, formatDimension(high - low, design), point(0, low), point(0, high), "upright", -ROW);
+  drawDimension(marks, formatDimension(high - low, design), { from: point(0, low), to: point(0, high), upright: -ROW });
 }
 function drawTexts(marks: Marks, e: Elevation, ramp: Cut, bed: Cut): void {
   const { design, widths, frame } = e;

@@ -25,15 +25,16 @@ export function pinLayout(e: Elevation): Picture {
   marks.outline("outline", steppedOutline(shoulder, end, r, t));
   for (const x of [-shoulder, shoulder]) marks.line("outline", line(point(x, -t), point(x, t)));
   marks.line("axis", line(point(-end - 3, 0), point(end + 3, 0)));
-  drawDimension(
-    marks,
-    formatDimension(2 * shoulder, design),
-    point(-shoulder, -r),
-    point(shoulder, -r),
-    "level",
-    -r - ROW,
-  );
-  drawDimension(marks, formatDimension(2 * end, design), point(-end, -t), point(end, -t), "level", -r - 2 * ROW);
+  drawDimension(marks, formatDimension(2 * shoulder, design), {
+    from: point(-shoulder, -r),
+    to: point(shoulder, -r),
+    level: -r - ROW,
+  });
+  drawDimension(marks, formatDimension(2 * end, design), {
+    from: point(-end, -t),
+    to: point(end, -t),
+    level: -r - 2 * ROW,
+  });
   drawEnd(marks, e, end + BETWEEN_VIEWS + diameter / 2);
   const shape = section === "flatted" ? PIN_LAYOUT.flatted : PIN_LAYOUT.round;
   marks.text(PIN_LAYOUT.above, point(0, r + 2), { size: LETTERING.small, anchor: "middle" });
@@ -76,8 +77,16 @@ function drawEnd(marks: Marks, e: Elevation, x: number): void {
   marks.outline("outline", transformOutline(about, { turn, shift: point(x, 0) }));
   marks.circle("outline", point(x, 0), tenon / 2).cross(point(x, 0), diameter / 2);
   const r = diameter / 2;
-  drawDimension(marks, formatDimension(diameter, design), point(x - r, -r), point(x + r, -r), "level", -r - 2 * ROW);
-  drawDimension(marks, formatDimension(diameter, design), point(x + r, -r), point(x + r, r), "upright", x + r + ROW);
+  drawDimension(marks, formatDimension(diameter, design), {
+    from: point(x - r, -r),
+    to: point(x + r, -r),
+    level: -r - 2 * ROW,
+  });
+  drawDimension(marks, formatDimension(diameter, design), {
+    from: point(x + r, -r),
+    to: point(x + r, r),
+    upright: x + r + ROW,
+  });
   const onTenon = point(x + Math.SQRT1_2 * (tenon / 2), Math.SQRT1_2 * (tenon / 2));
   drawLeader(
     marks,

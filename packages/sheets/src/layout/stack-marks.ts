@@ -33,16 +33,11 @@ export function drawStackNames(marks: Marks, e: Elevation): void {
   const { capIron } = e.design;
   const s = 0.68 * e.bedTopS;
   const thick = thicknessAt(e.design, s);
-  drawNameAlong(marks, e, STACK_LAYOUT.iron, s, -thick, thick);
-  drawNameAlong(marks, e, STACK_LAYOUT.capIron, s, 0, capIron.thickness);
-  drawNameAlong(
-    marks,
-    e,
-    STACK_LAYOUT.wedge,
-    0.8 * e.bedTopS,
-    capIron.thickness,
-    wedgeThickness(e.design, 0.8 * e.bedTopS),
-  );
+  drawNameAlong(marks, e, STACK_LAYOUT.iron, { s, v: -thick, thickness: thick });
+  drawNameAlong(marks, e, STACK_LAYOUT.capIron, { s, v: 0, thickness: capIron.thickness });
+  const onWedge = 0.8 * e.bedTopS;
+  const wedge = { s: onWedge, v: capIron.thickness, thickness: wedgeThickness(e.design, onWedge) };
+  drawNameAlong(marks, e, STACK_LAYOUT.wedge, wedge);
   const r = e.pinSize.diameter / 2;
   const at = e.pin.centre;
   const left = point(at.x - Math.SQRT1_2 * r, at.y + Math.SQRT1_2 * r);
@@ -55,7 +50,14 @@ export function drawStackNames(marks: Marks, e: Elevation): void {
   );
 }
 
-function drawNameAlong(marks: Marks, e: Elevation, words: string, s: number, v: number, thickness: number): void {
+/** Where a layer of the stack gets its name, in the iron's frame: `v` is its lower side. */
+interface NamePlace {
+  readonly s: number;
+  readonly v: number;
+  readonly thickness: number;
+}
+
+function drawNameAlong(marks: Marks, e: Elevation, words: string, { s, v, thickness }: NamePlace): void {
   const size = Math.min(LETTERING.small, 0.75 * thickness);
   if (size < SMALLEST_LETTERS) return;
   const at = ironToPlane(e.frame, s, v + thickness / 2 - 0.36 * size);

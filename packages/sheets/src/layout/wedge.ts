@@ -20,15 +20,16 @@ export function wedgeLayout(e: Elevation): Picture {
   const butt = design.wedge.tip + length * tanDeg(design.wedge.angle);
   const side = polygon(point(0, 0), point(length, 0), point(length, butt), point(0, design.wedge.tip));
   marks.outline("outline", side);
-  drawDimension(
-    marks,
-    formatDimension(design.wedge.tip, design),
-    point(0, 0),
-    point(0, design.wedge.tip),
-    "upright",
-    -ROW,
-  );
-  drawDimension(marks, formatDimension(butt, design), point(length, 0), point(length, butt), "upright", length + ROW);
+  drawDimension(marks, formatDimension(design.wedge.tip, design), {
+    from: point(0, 0),
+    to: point(0, design.wedge.tip),
+    upright: -ROW,
+  });
+  drawDimension(marks, formatDimension(butt, design), {
+    from: point(length, 0),
+    to: point(length, butt),
+    upright: length + ROW,
+  });
   const words = WEDGE_LAYOUT.side({
     angle: formatAngle(design.wedge.angle),
     on: design.capIron.thickness > 0 ? "cap iron" : "iron",
@@ -53,7 +54,19 @@ function drawFace(marks: Marks, e: Elevation, top: number): void {
   marks.label(WEDGE_LAYOUT.tip, point(2, low + width / 4), { size: LETTERING.small });
   marks.label(WEDGE_LAYOUT.butt, point(length - 2, low + width / 4), { size: LETTERING.small, anchor: "end" });
   drawGrainArrow(marks, point(0.7 * length, low + width / 4), 0, 0.25 * length);
-  drawDimension(marks, formatDimension(bears, design), point(0, low), point(bears, low), "level", low - ROW);
-  drawDimension(marks, formatDimension(length, design), point(0, low), point(length, low), "level", low - 2 * ROW);
-  drawDimension(marks, formatDimension(width, design), point(length, low), point(length, top), "upright", length + ROW);
+  drawDimension(marks, formatDimension(bears, design), {
+    from: point(0, low),
+    to: point(bears, low),
+    level: low - ROW,
+  });
+  drawDimension(marks, formatDimension(length, design), {
+    from: point(0, low),
+    to: point(length, low),
+    level: low - 2 * ROW,
+  });
+  drawDimension(marks, formatDimension(width, design), {
+    from: point(length, low),
+    to: point(length, top),
+    upright: length + ROW,
+  });
 }

@@ -17,34 +17,32 @@ export function drawArrowHead(marks: Marks, tip: Point, direction: number): void
   marks.area(1, polygon(tip, at(ARROW.length, ARROW.half), at(ARROW.length, -ARROW.half)));
 }
 
-/** Level or upright: the coordinate that is measured. */
-type DimensionDirection = "level" | "upright";
+/** From one place to another, and where the dimension line lies: a height for a level one, an x for an upright one. */
+type DimensionPlace = { readonly from: Point; readonly to: Point } & (
+  | { readonly level: number }
+  | { readonly upright: number }
+);
+
+/** Whether words stand between the arrows of a dimension so long, mm. */
+export const fitsDimension = (words: string, length: number): boolean =>
+  length > textWidth(words, LETTERING.usual) + 2 * ARROW.length;
 
 /**
- * A dimension between two places, measured level or upright. `at` is where its line lies: a height for a level one, an
- * x for an upright one. Where the words are wider than the room, the arrows turn outward and the words stand after the second place,
- * or level beside an upright line.
+ * A dimension between two places, measured level or upright. Where the words are wider than the room, the arrows turn outward
+ * and the words stand after the second place, or level beside an upright line.
  */
-export function drawDimension(
-  marks: Marks,
-  words: string,
-  from: Point,
-  to: Point,
-  direction: DimensionDirection,
-  at: number,
-): void {
-  const level = direction === "level";
+export function drawDimension(marks: Marks, words: string, place: DimensionPlace): void {
+  const { from, to } = place;
+  const level = "level" in place;
+  const at = level ? place.level : place.upright;
   const [a, b] = level ? [point(from.x, at), point(to.x, at)] : [point(at, from.y), point(at, to.y)];
-  for (const [place, end] of [
-    [from, a],
-    [to, b],
-  ] as const)
-    drawExtensionLine(marks, place, end);
+  drawExtensionLine(marks, from, a);
+  drawExtensionLine(marks, to, b);
   const length = distance(a, b);
   if (length < EPSILON) return;
   const ahead = atan2Deg(b.y - a.y, b.x - a.x);
   const width = textWidth(words, LETTERING.usual);
-  const fits = length > width + 2 * ARROW.length;
+  const fits = fitsDimension(words, length);
   const out = fits ? 0 : 2.5 * ARROW.length;
   const shelf = !fits && level ? width + 1 : 0;
   marks.line("thin", line(offsetPoint(a, ahead, -out), offsetPoint(b, ahead, out + shelf)));

@@ -12,7 +12,7 @@ import {
   type Segment,
   sinDeg,
 } from "@lamplane/geometry";
-import { drawArrowHead, drawDimension } from "../picture/dimensions.ts";
+import { drawArrowHead, drawDimension, fitsDimension } from "../picture/dimensions.ts";
 import { LETTERING, Marks } from "../picture/marks.ts";
 import type { LineKind, Shade } from "../picture/picture.ts";
 import { marksBounds } from "../picture/picture-frame.ts";
@@ -36,13 +36,20 @@ export interface NamedPoint {
   readonly point: Point;
 }
 
+/** Where the names of parts stand: beside the drawing, or under it, each by a letter. */
+export type NamePlace = "beside" | "below";
+
 /** A drawing under way; places are in the thing's own frame and true size, distances in mm are of the paper. */
 export class Sketch {
   readonly marks = new Marks();
   readonly scale: number;
+  readonly #names: NamePlace;
+  /** Names that stand below, in the order of their letters. */
+  readonly #key: string[] = [];
 
-  constructor(scale: number) {
+  constructor(scale: number, names: NamePlace = "beside") {
     this.scale = scale;
+    this.#names = names;
   }
 
   at = (p: Point): Point => point(p.x * this.scale, p.y * this.scale);
@@ -102,7 +109,8 @@ export class Sketch {
   level(words: string, from: Point, to: Point, side: "below" | "above" = "below"): this {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "below" ? min.y - ROW : max.y + ROW - 1.5;
-    drawDimension(this.marks, words, this.at(from), this.at(to), "level", at);
+    const length = Math.abs(to.x - from.x) * this.scale;
+    drawDimension(this.marks, this.#shortened(words, length), { from: this.at(from), to: this.at(to), level: at });
     return this;
   }
 
@@ -110,7 +118,8 @@ export class Sketch {
   upright(words: string, from: Point, to: Point, side: Side): this {
     const { min, max } = marksBounds(this.marks.all);
     const at = side === "left" ? min.x - COLUMN : max.x + COLUMN;
-    drawDimension(this.marks, words, this.at(from), this.at(to), "upright", at);
+    const length = Math.abs(to.y - from.y) * this.scale;
+    drawDimension(this.marks, this.#shortened(words, length), { from: this.at(from), to: this.at(to), upright: at });
     return this;
   }
 
@@ -144,10 +153,15 @@ export class Sketch {
     if (named.length === 0) return this;
     const { min, max } = marksBounds(this.marks.all);
     const sorted = named
-      .map(({ words, point: place }) => ({ lines: wrapName(words), at: this.at(place) }))
-      .sort((a, b) => b.at.y - a.at.y);
+      .map(({ words, point: place }) => ({ words, at: this.at(place) }))
+      .sort((a, b) => b.at.y - a.at.y)
+      .map(({ words, at }) => ({
+        lines: this.#names === "beside" ? wrapName(words, NAME_WIDTH) : [this.#letter(words)],
+        at,
+      }));
     const middles = spreadHeights(sorted.map(({ lines, at }) => ({ wanted: at.y, height: nameHeight(lines) })));
-    const x = side === "left" ? min.x - ASIDE : max.x + ASIDE;
+    const aside = this.#names === "beside" ? ASIDE : LETTER_ASIDE;
+    const x = side === "left" ? min.x - aside : max.x + aside;
     sorted.forEach(({ lines, at }, i) => {
       const y = middles[i]!;
       this.marks.line("thin", line(point(x, y), at));
@@ -160,15 +174,49 @@ export class Sketch {
     });
     return this;
   }
+
+  /** The names that stand below, each behind its letter, under all that is drawn. @param width mm that they may take */
+  nameBelow(width: number): this {
+    const { min } = marksBounds(this.marks.all);
+    let y = min.y - LEADING;
+    this.#key.forEach((words, i) => {
+      for (const [k, row] of wrapName(words, width - BEHIND_LETTER).entries()) {
+        if (k === 0) this.marks.text(letterOf(i), point(min.x, y), { size: LETTERING.small, bold: true });
+        this.marks.text(row, point(min.x + BEHIND_LETTER, y), { size: LETTERING.small });
+        y -= NAME_LEADING;
+      }
+    });
+    return this;
+  }
+
+  /** Words of a dimension; a letter for what would stand out far beside it, where the names stand below. */
+  #shortened(words: string, length: number): string {
+    if (this.#names === "beside" || fitsDimension(words, length)) return words;
+    return textWidth(words, LETTERING.usual) > SHORT ? this.#letter(words) : words;
+  }
+
+  /** The letter by which a name stands below; words that stand there already keep theirs. */
+  #letter(words: string): string {
+    if (!this.#key.includes(words)) this.#key.push(words);
+    return letterOf(this.#key.indexOf(words));
+  }
 }
+
+const letterOf = (i: number): string => String.fromCharCode("a".charCodeAt(0) + i);
 
 /** A name beside a drawing takes no more of its width than this, mm, where its words allow. */
 const NAME_WIDTH = 27;
+/** mm from a letter to the name behind it. */
+const BEHIND_LETTER = 3.4;
+/** Words of a dimension no wider than this, mm, may stand out beside it. */
+const SHORT = 10;
+/** mm between a drawing and the letters beside it. */
+const LETTER_ASIDE = 4;
 /** mm from one line of a name to the next, and from one name to the next. */
 const NAME_LEADING = 3.5;
 
-const wrapName = (words: string): string[] =>
-  wrapText(words, NAME_WIDTH, { measure: textWidth, size: LETTERING.small, breakAt: NOT_BEFORE_UNIT });
+const wrapName = (words: string, width: number): string[] =>
+  wrapText(words, width, { measure: textWidth, size: LETTERING.small, breakAt: NOT_BEFORE_UNIT });
 const nameHeight = (lines: readonly string[]): number => (lines.length - 1) * NAME_LEADING + LEADING;
 
 /** Middles of names that stand no nearer to one another than their heights ask, as near to those wanted as that allows. Falling. */

@@ -4,6 +4,7 @@ import {
   type BenchFigureKey,
   expectationText,
   expectedValue,
+  formatFigure,
   isSignificant,
   isSignificantLength,
   MEASURED_ROWS,
@@ -73,7 +74,7 @@ export function stepContext(design: Design, step: Step): StepContext {
     const value = row.of(plane);
     if (value === undefined) return [];
     const before = row.of(plan);
-    const text = (v: number) => formatValue(v, row.unit, design);
+    const text = (v: number) => formatFigure(design, key, v, row.unit);
     const moved = before !== undefined && key in FIGURES && isSignificant(key, row.unit, value - before);
     return [
       {

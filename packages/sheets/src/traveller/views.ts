@@ -4,7 +4,9 @@ import { formatScale } from "@lamplane/parameters/units";
 import { LETTERING } from "../picture/marks.ts";
 import type { Picture, PictureMark } from "../picture/picture.ts";
 import { framePicture, marksBounds, translateMark } from "../picture/picture-frame.ts";
-import { Sketch } from "./sketch.ts";
+import { textWidth } from "../picture/text-metrics.ts";
+import { NOT_BEFORE_UNIT, wrapText } from "../picture/text-wrap.ts";
+import { type NamePlace, Sketch } from "./sketch.ts";
 
 /** Scales that a drawing may have. @see ISO 5455:1979 (from memory) for 2:1, 5:1, 1:2, 1:5, 1:10; the steps between fill a page better */
 const SCALES = [
@@ -16,6 +18,8 @@ const SCALES = [
 export interface PictureRoom {
   readonly width: number;
   readonly height: number;
+  /** Beside the drawing unless it says otherwise. */
+  readonly names?: NamePlace;
 }
 /** Where nothing says how much room there is. */
 export const STEP_ROOM: PictureRoom = { width: 186, height: 96 };
@@ -42,7 +46,7 @@ export function composeViews(
   room: PictureRoom,
   views: readonly StepView[],
 ): Picture {
-  const drawn = views.map(scaledMarks);
+  const drawn = views.map((view) => scaledMarks(view, room));
   const arrangements = rowsOf(views.length).map((rows) => fitRows(rows, drawn, room));
   const best = arrangements.reduce((found, next) => (next.worth > found.worth ? next : found));
   return framePicture(about, placeRows(best.rows, drawn, best.steps));
@@ -55,13 +59,13 @@ interface ScaledView {
   size(step: number): PictureRoom;
 }
 
-function scaledMarks(view: StepView): ScaledView {
+function scaledMarks(view: StepView, room: PictureRoom): ScaledView {
   const scales = SCALES.filter((scale) => scale <= (view.most ?? USUALLY_MOST) && scale >= (view.least ?? 0));
   const drawn = new Map<number, { readonly marks: readonly PictureMark[]; readonly size: PictureRoom }>();
   const at = (step: number) => {
     const known = drawn.get(step);
     if (known) return known;
-    const marks = drawView(view, scales[step]!);
+    const marks = drawView(view, scales[step]!, room);
     const { min, max } = marksBounds(marks);
     const made = { marks, size: { width: max.x - min.x, height: max.y - min.y } };
     drawn.set(step, made);
@@ -70,14 +74,21 @@ function scaledMarks(view: StepView): ScaledView {
   return { scales, marks: (step) => at(step).marks, size: (step) => at(step).size };
 }
 
-function drawView({ name, draw, isDiagram }: StepView, scale: number): readonly PictureMark[] {
-  const sketch = new Sketch(scale);
+function drawView({ name, draw, isDiagram }: StepView, scale: number, { width, names }: PictureRoom): PictureMark[] {
+  const sketch = new Sketch(scale, names);
   draw(sketch);
+  sketch.nameBelow(width);
   const { min, max } = marksBounds(sketch.marks.all);
   const title = isDiagram ? name : `${name} (${formatScale(scale)})`;
-  sketch.marks.text(title, point(min.x, max.y + 2.6), { size: LETTERING.small, bold: true });
+  const rows = wrapText(title, width, { measure: boldWidth, size: LETTERING.small, breakAt: NOT_BEFORE_UNIT });
+  for (const [i, row] of rows.toReversed().entries())
+    sketch.marks.text(row, point(min.x, max.y + 2.6 + i * TITLE_LEADING), { size: LETTERING.small, bold: true });
   return moveTextToTop(sketch.marks.all);
 }
+
+const boldWidth = (words: string, size: number): number => textWidth(words, size, true);
+/** mm from one line of a title to the next. */
+const TITLE_LEADING = 3.5;
 
 /** Words with the white under them over everything else: a line that comes later does not run through them. */
 function moveTextToTop(marks: readonly PictureMark[]): PictureMark[] {

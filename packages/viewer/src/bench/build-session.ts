@@ -2,6 +2,7 @@
 
 import type { BenchAnswer, BenchBuild, BenchEntry } from "../protocol/bench-build.ts";
 import { benchStepIn, formatBenchAddress, parseAddress } from "../state/address.ts";
+import { setAddressBar } from "../state/address-bar.ts";
 import { EXAMPLES } from "../state/examples.ts";
 import type { BenchClient } from "./bench-client.ts";
 import { type KeptBuild, keepBuild, keptBuilds, keptWithText, newBuildId } from "./kept-builds.ts";
@@ -48,13 +49,7 @@ export function createBuildSession(client: BenchClient, start: KeptBuild): Build
   let build: BenchBuild | undefined;
   let step = "";
 
-  const writeAddress = () => {
-    try {
-      history.replaceState(null, "", formatBenchAddress(kept, step));
-    } catch (error) {
-      if (!(error instanceof DOMException)) throw error; // a frame without rights keeps no address
-    }
-  };
+  const writeAddress = () => setAddressBar(formatBenchAddress(kept, step));
   const take = (next: KeptBuild, of: BenchBuild) => {
     kept = next;
     build = of;

@@ -1,6 +1,6 @@
 // One step of the build on one screen: what to do, its drawing, its cautions, its numbers, its blanks.
 import { html } from "../elements.ts";
-import { drawingWidthIn, LEAST_PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
+import { drawingWidthIn, PX_PER_MM, pictureDrawing } from "../plots/plot-field.ts";
 import type { BenchBlank, BenchBuild, BenchLoss, BenchScreen } from "../protocol/bench-build.ts";
 import { BENCH } from "../words/bench.ts";
 import { commandButton } from "./command-button.ts";
@@ -20,46 +20,33 @@ export function stepScreen(
   actions: ScreenActions,
 ): HTMLElement {
   const isNow = screen.key === build.next;
-  const state = isNow ? BENCH.now : screen.isDone ? BENCH.done : BENCH.later;
   const isNews = isNow || build.news?.from === screen.title;
+  const mayGoToNow = !isNow && build.next !== undefined && !screen.isDone;
   return html(
     "article",
     { class: "bench-step", "aria-labelledby": "bench-title", "data-step": screen.key },
-    html(
-      "p",
-      { class: `bench-state${isNow ? " is-now" : ""}` },
-      BENCH.step({ number, of: build.screens.length }) + (screen.isKept ? ` · ${state}` : ""),
-    ),
+    stateLine(screen, BENCH.step({ number, of: build.screens.length }), isNow),
     html("h2", { id: "bench-title", tabindex: -1 }, screen.title),
     ...(isNow ? warningsOf(build) : []),
     html("p", { class: "bench-task" }, screen.task),
     ...(isNews ? newsOf(build) : []),
     drawing(screen),
-    ...section(
-      BENCH.cautions,
-      "bench-cautions",
-      screen.cautions.map((words) => html("li", {}, words)),
-      "ul",
-    ),
+    ...section(BENCH.cautions, "bench-cautions", itemsOf(screen.cautions), "ul"),
     ...numbersOf(screen),
-    ...section(
-      BENCH.work,
-      "bench-work",
-      screen.instructions.map((words) => html("li", {}, words)),
-      "ol",
-    ),
-    ...section(
-      BENCH.checks,
-      "bench-checks",
-      screen.checks.map((words) => html("li", {}, words)),
-      "ul",
-    ),
+    ...section(BENCH.work, "bench-work", itemsOf(screen.instructions), "ol"),
+    ...section(BENCH.checks, "bench-checks", itemsOf(screen.checks), "ul"),
     ...blanksOf(screen, actions),
-    ...(isNow || build.next === undefined || screen.isDone
-      ? []
-      : [commandButton(BENCH.toNow, actions.goToNow, "bench-to-now")]),
+    ...(mayGoToNow ? [commandButton(BENCH.toNow, actions.goToNow, "bench-to-now")] : []),
   );
 }
+
+/** Which step it is, and where the build stands with it. */
+function stateLine({ isDone, isKept }: BenchScreen, place: string, isNow: boolean): HTMLElement {
+  const state = isNow ? BENCH.now : isDone ? BENCH.done : BENCH.later;
+  return html("p", { class: `bench-state${isNow ? " is-now" : ""}` }, place + (isKept ? ` · ${state}` : ""));
+}
+
+const itemsOf = (texts: readonly string[]): HTMLElement[] => texts.map((words) => html("li", {}, words));
 
 function section(title: string, kind: string, items: readonly HTMLElement[], list: "ul" | "ol"): HTMLElement[] {
   if (items.length === 0) return [];
@@ -87,7 +74,7 @@ function newsOf({ news, earlier, unread }: BenchBuild): HTMLElement[] {
           ]),
     );
   if (earlier.length > 0) parts.push(html("details", {}, html("summary", {}, BENCH.earlier), ...earlier.map(lossItem)));
-  if (unread !== "") parts.push(html("p", { class: "bench-unread" }, BENCH.unread(unread)));
+  if (unread !== "") parts.push(html("details", {}, html("summary", {}, BENCH.unread), html("p", {}, unread)));
   return parts.length === 0 ? [] : [html("section", { class: "bench-news" }, ...parts)];
 }
 
@@ -112,7 +99,7 @@ export const drawingWidth = (): number => drawingWidthIn(Math.min(WIDEST, innerW
 function drawing({ picture }: BenchScreen): HTMLElement {
   const drawn = pictureDrawing(picture);
   // A drawing too wide for its letters to be read is moved about under the finger.
-  drawn.style.setProperty("--least-width", `${picture.width * LEAST_PX_PER_MM}px`);
+  drawn.style.setProperty("--least-width", `${picture.width * PX_PER_MM}px`);
   const board = html(
     "div",
     { class: "plot bench-drawing", tabindex: 0, role: "group", "aria-label": BENCH.picture },

@@ -43,13 +43,20 @@ export function createPenLines(width: number, size: Vector2): PenLines {
   });
   const mesh = new Mesh(new BufferGeometry(), material);
   mesh.frustumCulled = false;
+  let room = 0; // lines for which there are buffers
   return {
     mesh,
     material,
     set(ends) {
-      mesh.geometry.dispose();
-      mesh.geometry = quadsAlong(ends);
-      mesh.visible = ends.length > 0;
+      const count = ends.length / 6;
+      if (count > room) {
+        mesh.geometry.dispose();
+        mesh.geometry = makeQuads(count);
+        room = count;
+      }
+      if (count > 0) placeQuads(mesh.geometry, ends);
+      mesh.geometry.setDrawRange(0, count * QUAD.length);
+      mesh.visible = count > 0;
     },
     dispose() {
       mesh.geometry.dispose();
@@ -58,26 +65,31 @@ export function createPenLines(width: number, size: Vector2): PenLines {
   };
 }
 
-/** Four corners to a line: both its ends, and which end and side the corner is. Not instanced: software renderers draw each instance alone. */
-function quadsAlong(ends: Float32Array): BufferGeometry {
-  const count = ends.length / 6;
-  const [begin, end] = [new Float32Array(count * 12), new Float32Array(count * 12)];
+/** Four corners to a line: which end and side each is. Not instanced: software renderers draw each instance alone. */
+function makeQuads(count: number): BufferGeometry {
   const corner = new Float32Array(count * 8);
   const index = new Uint32Array(count * 6);
   for (let i = 0; i < count; i++) {
-    for (let k = 0; k < 4; k++) {
-      begin.set(ends.subarray(i * 6, i * 6 + 3), (i * 4 + k) * 3);
-      end.set(ends.subarray(i * 6 + 3, i * 6 + 6), (i * 4 + k) * 3);
-    }
     corner.set(CORNERS, i * 8);
     for (let k = 0; k < 6; k++) index[i * 6 + k] = i * 4 + QUAD[k]!;
   }
   const geometry = new BufferGeometry();
-  geometry.setAttribute("position", new BufferAttribute(begin, 3));
-  geometry.setAttribute("end", new BufferAttribute(end, 3));
+  geometry.setAttribute("position", new BufferAttribute(new Float32Array(count * 12), 3));
+  geometry.setAttribute("end", new BufferAttribute(new Float32Array(count * 12), 3));
   geometry.setAttribute("corner", new BufferAttribute(corner, 2));
   geometry.setIndex(new BufferAttribute(index, 1));
   return geometry;
+}
+
+/** Each of a line's four corners has both its ends. */
+function placeQuads(geometry: BufferGeometry, ends: Float32Array): void {
+  const [begin, end] = ["position", "end"].map((name) => geometry.getAttribute(name) as BufferAttribute);
+  for (let i = 0; i < ends.length / 6; i++)
+    for (let k = 0; k < 4; k++) {
+      begin!.array.set(ends.subarray(i * 6, i * 6 + 3), (i * 4 + k) * 3);
+      end!.array.set(ends.subarray(i * 6 + 3, i * 6 + 6), (i * 4 + k) * 3);
+    }
+  begin!.needsUpdate = end!.needsUpdate = true;
 }
 
 const CORNERS = [-1, -1, 1, -1, 1, 1, -1, 1]; // end and side of each corner

@@ -1,7 +1,7 @@
 // One plane of a class: its drawing, how far its build is, what it is stuck on. A click opens it.
 import { html, svg } from "../elements.ts";
 import { FIRST_SHOWN } from "../protocol/build-steps.ts";
-import type { DrawnPlane, PlaneCard } from "../protocol/class-view.ts";
+import type { PlaneCard, PlaneProgress } from "../protocol/class-view.ts";
 import { designAddress, followedPlaneAddress } from "../state/address.ts";
 import { CLASS } from "../words/class.ts";
 
@@ -36,7 +36,7 @@ export function planeCard({ number, name, plane, notes }: PlaneCard, isFollowed:
   );
 }
 
-function planeDrawing({ drawing }: DrawnPlane): Element {
+function planeDrawing({ drawing }: PlaneProgress): Element {
   if (!drawing) return html("div", { class: "plane-drawing" });
   const { min, max } = drawing.box;
   const [width, height] = [max.x - min.x + 2 * ROUND, max.y - min.y + 2 * ROUND];

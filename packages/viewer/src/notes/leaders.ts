@@ -1,7 +1,7 @@
 // Where the trouble is on the elevation: each note's number in a ring, and one leader line, from the note that speaks.
 import { reconcileChildren, setAttributes, svg } from "../elements.ts";
 import type { SheetPoint } from "../protocol/view.ts";
-import type { VisibleNote } from "./notes.ts";
+import type { VisibleNote } from "./note-list.ts";
 
 export interface Leaders {
   readonly element: SVGSVGElement;

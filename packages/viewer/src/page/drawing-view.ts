@@ -5,8 +5,8 @@ import type { FigureDescription, Guide, RemediedFinding, SheetPlane, SheetWords 
 import type { SheetState } from "../state/store.ts";
 import { RAMP_KIND } from "../words/page.ts";
 import { DetailViews } from "./detail-views.ts";
+import { embeddedPlane, isEmbeddedPlane } from "./embedded-plane.ts";
 import type { LatencyTimer } from "./latency-timer.ts";
-import { isOpeningPlane, openingPlane } from "./opening-plane.ts";
 import type { SheetParts } from "./sheet-parts.ts";
 import { paintWood } from "./wood-tones.ts";
 
@@ -62,7 +62,7 @@ export class DrawingView {
 
   /** Draws the plane that the page was built with, where it opens on that: no worker has started yet. */
   drawOpening(state: SheetState): void {
-    const plane = openingPlane(state);
+    const plane = embeddedPlane(state);
     if (!plane) return;
     this.layOutFor(plane.stage);
     this.#timer.begin(UNREQUESTED);
@@ -71,7 +71,7 @@ export class DrawingView {
   }
 
   drawPlane(plane: SheetPlane, requestId: number): void {
-    const isDrawn = this.#isOpening && isOpeningPlane(plane);
+    const isDrawn = this.#isOpening && isEmbeddedPlane(plane);
     this.#isOpening = false;
     if (isDrawn) return;
     this.#announceKind(plane);

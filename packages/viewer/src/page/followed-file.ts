@@ -2,6 +2,7 @@
 import type { ShopSource } from "@lamplane/parameters/design";
 import type { ParameterChange } from "../protocol/sheet-data.ts";
 import { COMMANDS, FOLLOWED } from "../words/page.ts";
+import { watchFollowed } from "./followed-changes.ts";
 
 /** A followed file's text, and the shop file that goes with it. */
 export interface FollowedText {
@@ -37,73 +38,69 @@ export interface FollowHandlers {
   say(words: string): void;
 }
 
+const FILE = "./followed/design";
+
+const fetchFile = (): Promise<Response | undefined> => fetch(FILE, { cache: "no-store" }).catch(() => undefined);
+
 async function fetchShop(): Promise<ShopSource | undefined> {
   const response = await fetch("./followed/shop", { cache: "no-store" }).catch(() => undefined);
   return response?.status === 200 ? ((await response.json()) as ShopSource) : undefined;
 }
 
+/** @param version that is written over, and no other */
+const putFile = (body: string, token: string, version: string | undefined): Promise<Response | undefined> =>
+  fetch(FILE, {
+    method: "PUT",
+    body,
+    headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": version ?? "" },
+  }).catch(() => undefined);
+
+const versionOf = (response: Response): string | undefined => response.headers.get("etag") ?? undefined;
+
 /** @returns undefined on a page that no `lamplane view` serves */
 export function followFile({ changed, lost, say }: FollowHandlers): FollowedFile | undefined {
   const mark = document.querySelector<HTMLMetaElement>('meta[name="lamplane-follows"]');
   if (!mark) return undefined;
-  const token = mark.dataset.token ?? "";
   let version: string | undefined; // as it was read last; undefined before, and while there is none
-  let [requestId, isGone] = [0, false];
-  const events = new EventSource("./followed/changes");
-  events.addEventListener("changed", ({ data }) => {
-    if (data === version) return;
-    say(FOLLOWED.changed);
-    changed();
-  });
-  const gone = (why: string) => {
+  let requestId = 0;
+  const gone = (why: string): undefined => {
     version = undefined;
     lost(why);
   };
-  events.addEventListener("lost", ({ data }) => {
-    requestId += 1; // what is being read now was there before
-    gone(String(JSON.parse(data)).trim());
-  });
-  events.addEventListener("error", () => {
-    if (!isGone) say(FOLLOWED.silent);
-    isGone = true;
-  });
-  events.addEventListener("open", () => {
-    if (isGone) changed(); // no word came of what changed meanwhile
-    isGone = false;
-  });
+  const events = {
+    changed(now: string) {
+      if (now === version) return;
+      say(FOLLOWED.changed);
+      changed();
+    },
+    lost(why: string) {
+      requestId += 1; // what is being read now was there before
+      gone(why);
+    },
+  };
+  watchFollowed(events, { changed, say });
   return {
     name: mark.content,
     writeBackHelp: COMMANDS.writeBackHelp(mark.content),
     async text() {
       const ownId = ++requestId;
-      const response = await fetch("./followed/design", { cache: "no-store" }).catch(() => undefined);
-      if (!response || ownId !== requestId) return undefined; // only the newest request is answered
+      const isOld = () => ownId !== requestId; // only the newest request is answered
+      const response = await fetchFile();
+      if (!response || isOld()) return undefined;
       const text = await response.text();
-      if (ownId !== requestId) return undefined;
-      if (!response.ok) {
-        gone(text.trim());
-        return undefined;
-      }
+      if (isOld()) return undefined;
+      if (!response.ok) return gone(text.trim());
       const shop = await fetchShop();
-      if (ownId !== requestId) return undefined;
-      version = response.headers.get("etag") ?? undefined;
+      if (isOld()) return undefined;
+      version = versionOf(response);
       return { text, shop };
     },
     async writeBack(edit) {
       const read = version;
-      const text = await edit.text();
-      const response = await fetch("./followed/design", {
-        method: "PUT",
-        body: text,
-        headers: { "content-type": "text/yaml", "x-lamplane-token": token, "if-match": read ?? "" },
-      }).catch(() => undefined);
-      if (!response) {
-        say(FOLLOWED.notWritten);
-        return false;
-      }
-      version = response.headers.get("etag") ?? version;
-      say(response.ok ? FOLLOWED.written(mark.content) : await response.text());
-      return response.ok;
+      const response = await putFile(await edit.text(), mark.dataset.token ?? "", read);
+      if (response) version = versionOf(response) ?? version;
+      say(!response ? FOLLOWED.notWritten : response.ok ? FOLLOWED.written(mark.content) : await response.text());
+      return response?.ok ?? false;
     },
   };
 }

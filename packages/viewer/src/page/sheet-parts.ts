@@ -84,38 +84,19 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   };
   fields.elevation.element.append(parts.measure.element);
   parts.steps.element.append(createBenchLink(actions.goToBench));
-  const { mouth, stack, end } = fields;
-  const { plots } = parts;
   const downloads = createDownloads({ text: () => actions.text(), name: () => actions.name() });
+  const allDimensions = createAllDimensions(fields.elevation, actions.layoutChanged);
   sheet.append(
     parts.faults.element,
     html("div", { class: "opening" }, parts.iron.element),
     html("section", { class: "main-view", "aria-label": SHEET.elevation }, fields.elevation.element),
     parts.strip.element,
-    html(
-      "div",
-      { class: "sheet-actions" },
-      createAllDimensions(fields.elevation, actions.layoutChanged),
-      downloads.whole,
-    ),
+    html("div", { class: "sheet-actions" }, allDimensions, downloads.whole),
     parts.notes.element,
     parts.steps.element,
     parts.steps.picture,
     html("section", { class: "body-view", "aria-label": SHEET.body }, parts.body.element),
-    html(
-      "section",
-      { class: "details", "aria-label": SHEET.details },
-      html(
-        "div",
-        { class: "detail-mouth" },
-        mouth.element,
-        plots.film.element,
-        plots.of.mouth.element,
-        plots.of.shares.element,
-      ),
-      html("div", { class: "detail-stack" }, stack.element, plots.of.throat.element),
-      html("div", { class: "detail-end" }, end.element, plots.of.seasons.element),
-    ),
+    createDetails(parts),
     downloads.element,
     parts.schedule.element,
     parts.title.element,
@@ -123,6 +104,18 @@ export function createSheetParts(page: HTMLElement, handlers: ControlHandlers, a
   );
   page.append(parts.toolbar.element, sheet, parts.refusal.element);
   return parts;
+}
+
+/** Mouth, stack and end, each with the plots of what it shows. */
+function createDetails({ fields: { mouth, stack, end }, plots: { film, of } }: SheetParts): HTMLElement {
+  const column = (name: string, ...elements: HTMLElement[]) => html("div", { class: `detail-${name}` }, ...elements);
+  return html(
+    "section",
+    { class: "details", "aria-label": SHEET.details },
+    column("mouth", mouth.element, film.element, of.mouth.element, of.shares.element),
+    column("stack", stack.element, of.throat.element),
+    column("end", end.element, of.seasons.element),
+  );
 }
 
 /** From the step on the sheet to the same build in large type. */

@@ -47,12 +47,9 @@ export function plotWidth(sheetWidth: number): number {
   const column = sheetWidth / (sheetWidth < NARROW ? 1 : 2) / PX_PER_MM;
   return Math.min(PLOT_SIZE.width, Math.max(LEAST_WIDTH, Math.floor(column / WIDTH_STEP) * WIDTH_STEP));
 }
-/** The least with which they can be read: on a phone the drawing is worth more than the largest letters. */
-export const LEAST_PX_PER_MM = 3;
-const PHONE = 480; // px
 
 /** mm that a step's drawing has in so many px. */
-export const drawingWidthIn = (px: number): number => px / (px < PHONE ? LEAST_PX_PER_MM : PX_PER_MM);
+export const drawingWidthIn = (px: number): number => px / PX_PER_MM;
 
 function createPlotField(): PlotField {
   const board = html("div", { class: "plot", tabindex: 0, role: "group", "aria-label": "plot" });

@@ -45,11 +45,7 @@ export function createPlotReader(board: HTMLElement): PlotReader {
     if (x === undefined) hide();
     else read(x);
   };
-  board.addEventListener("pointermove", readUnder);
-  board.addEventListener("pointerdown", readUnder);
-  board.addEventListener("pointerleave", ({ pointerType }) => {
-    if (pointerType === "mouse" && document.activeElement !== board) hide();
-  });
+  listenToPointer(board, readUnder, hide);
   board.addEventListener("blur", hide);
   board.addEventListener("focus", () => {
     if (shown && at === undefined) read(shown.picture.axes.x.from);
@@ -68,18 +64,32 @@ export function createPlotReader(board: HTMLElement): PlotReader {
       drawing.append(marks);
       shown = { picture, marks };
       const { from, to } = picture.axes.x;
-      setAttributes(board, {
-        role: "slider",
-        "aria-label": PLOT.help(picture.title),
-        "aria-valuemin": round(from),
-        "aria-valuemax": round(to),
-        "aria-valuenow": round(at ?? from),
-        "aria-valuetext": readingText(picture, at ?? from),
-      });
+      describeSlider(board, picture, at ?? from);
       if (at !== undefined && at >= from && at <= to) read(at);
       else hide();
     },
   };
+}
+
+function listenToPointer(board: HTMLElement, read: (event: PointerEvent) => void, leave: () => void) {
+  board.addEventListener("pointermove", read);
+  board.addEventListener("pointerdown", read);
+  board.addEventListener("pointerleave", ({ pointerType }) => {
+    if (pointerType === "mouse" && document.activeElement !== board) leave();
+  });
+}
+
+/** To a screen reader a plot is a slider over its x axis. */
+function describeSlider(board: HTMLElement, picture: PlotPicture, at: number) {
+  const { from, to } = picture.axes.x;
+  setAttributes(board, {
+    role: "slider",
+    "aria-label": PLOT.help(picture.title),
+    "aria-valuemin": round(from),
+    "aria-valuemax": round(to),
+    "aria-valuenow": round(at),
+    "aria-valuetext": readingText(picture, at),
+  });
 }
 
 const round = (value: number): number => Math.round(value * 1000) / 1000;

@@ -34,13 +34,13 @@ export interface PlaneCard {
   readonly number: number;
   readonly name: string;
   /** Absent for a row with faults. */
-  readonly plane?: DrawnPlane;
+  readonly plane?: PlaneProgress;
   /** Faults of the row, or what the build is stuck on. */
   readonly notes: readonly string[];
 }
 
 /** A plane of the class as it stands. */
-export interface DrawnPlane {
+export interface PlaneProgress {
   /** Its own design file, as the command writes it. */
   readonly file: ClassText;
   /** Shop file that its design file names. */

@@ -1,5 +1,6 @@
 // Time of a program as it is played: forward by the clock, or from pass to pass where the maker wants nothing to move.
 import { stepAt } from "./place-on-path.ts";
+import { createPlaybackClock } from "./playback-clock.ts";
 import type { RouterPath } from "./router-paths.ts";
 
 export interface PathPlayer {
@@ -18,91 +19,84 @@ export interface PathPlayer {
 
 /** ms that a pass is shown where nothing may move. */
 const PACE = 1200;
+/** s: two times nearer than this are one. */
+const SAME_TIME = 1e-6;
 const wantsStillness = (): boolean => matchMedia("(prefers-reduced-motion: reduce)").matches;
 
 /** @param changed called for every new time, and when playing begins or ends */
 export function createPathPlayer(changed: (step: number, seconds: number, isPlaying: boolean) => void): PathPlayer {
   let path: RouterPath | undefined;
-  let [seconds, speed, frame, timer] = [0, 10, 0, 0];
-  const isPlaying = () => frame !== 0 || timer !== 0;
-  const tell = () => path && changed(stepAt(path.steps, seconds), seconds, isPlaying());
+  let [seconds, speed] = [0, 10];
+  const clock = createPlaybackClock();
+  const notify = () => path && changed(stepAt(path.steps, seconds), seconds, clock.isRunning());
 
-  function stop() {
-    cancelAnimationFrame(frame);
-    clearInterval(timer);
-    [frame, timer] = [0, 0];
-  }
   function set(next: number) {
     seconds = Math.min(path?.duration ?? 0, Math.max(0, next));
-    tell();
+    notify();
   }
-  function goByPass(direction: 1 | -1) {
-    if (!path) return;
-    const { steps, passes, duration } = path;
-    const ends = passes.map((i) => steps[i]!.begin);
-    const next =
-      direction > 0
-        ? (ends.find((end) => end > seconds + 1e-6) ?? duration)
-        : (ends.findLast((end) => end < seconds - 1e-6) ?? 0);
+  function goTo(next: number) {
+    clock.stop();
     set(next);
   }
-  function run(last: number) {
-    frame = requestAnimationFrame((now) => {
-      if (!path) return;
-      const next = seconds + ((now - last) / 1000) * speed;
-      if (next >= path.duration) stop();
-      else run(now);
-      set(next);
-    });
-  }
-  function play() {
-    if (!path) return;
+  function play(path: RouterPath) {
+    const stopAtEnd = (time: number) => time >= path.duration && clock.stop();
     if (seconds >= path.duration) seconds = 0;
-    if (!wantsStillness()) return run(performance.now());
-    timer = window.setInterval(() => {
-      if (path && seconds >= path.duration) stop();
-      goByPass(1);
-    }, PACE);
+    if (wantsStillness())
+      clock.byBeat(PACE, () => {
+        stopAtEnd(seconds); // the end is shown for a beat too
+        set(passFrom(path, seconds, 1));
+      });
+    else
+      clock.byFrame((elapsed) => {
+        const next = seconds + elapsed * speed;
+        stopAtEnd(next);
+        set(next);
+      });
   }
+
   return {
     get isPlaying() {
-      return isPlaying();
+      return clock.isRunning();
     },
     get seconds() {
       return seconds;
     },
     open(next) {
-      stop();
+      clock.stop();
       path = next;
       set(0);
     },
-    goTo(next) {
-      stop();
-      set(next);
-    },
-    goBy(count) {
-      stop();
-      if (!path) return;
-      const step = stepAt(path.steps, seconds);
-      const isWithin = seconds > path.steps[step]!.begin + 1e-6;
-      const next = count < 0 && isWithin ? step + count + 1 : step + count;
-      set(path.steps[Math.max(0, next)]?.begin ?? path.duration);
-    },
-    goByPass(direction) {
-      stop();
-      goByPass(direction);
-    },
+    goTo,
+    goBy: (steps) => path && goTo(stepFrom(path, seconds, steps)),
+    goByPass: (direction) => path && goTo(passFrom(path, seconds, direction)),
     toggle() {
-      if (isPlaying()) stop();
-      else play();
-      tell();
+      if (clock.isRunning()) clock.stop();
+      else if (path) play(path);
+      notify();
     },
     stop() {
-      stop();
-      tell();
+      clock.stop();
+      notify();
     },
     setSpeed(next) {
       speed = next;
     },
   };
+}
+
+/** Where the step begins that lies so many steps on; back from within a step, its own beginning is the first. */
+function stepFrom({ steps, duration }: RouterPath, seconds: number, count: number): number {
+  const step = stepAt(steps, seconds);
+  const begin = steps[step]?.begin ?? 0;
+  const isWithin = seconds > begin + SAME_TIME;
+  const next = count < 0 && isWithin ? step + count + 1 : step + count;
+  return steps[Math.max(0, next)]?.begin ?? duration;
+}
+
+/** Where the next pass begins, or the one before; the end of the program after the last, its beginning before the first. */
+function passFrom({ steps, passes, duration }: RouterPath, seconds: number, direction: 1 | -1): number {
+  const begins = passes.flatMap((i) => steps[i]?.begin ?? []);
+  return direction > 0
+    ? (begins.find((begin) => begin > seconds + SAME_TIME) ?? duration)
+    : (begins.findLast((begin) => begin < seconds - SAME_TIME) ?? 0);
 }

@@ -7,7 +7,7 @@ import { createPathDrawing } from "./path-drawing.ts";
 import { createPathPlayer, type PathPlayer } from "./path-player.ts";
 import { formatTime, pointAt } from "./place-on-path.ts";
 import { createProgramLines } from "./program-lines.ts";
-import type { RouterPath } from "./router-paths.ts";
+import type { PathStep, RouterPath } from "./router-paths.ts";
 
 export interface PathView {
   readonly element: HTMLElement;
@@ -19,14 +19,7 @@ export function createPathView(style: LengthStyle): PathView {
   const drawing = createPathDrawing();
   const lines = createProgramLines();
   const reading = html("p", { class: "router-reading" });
-  const slider = html("input", {
-    type: "range",
-    class: "router-slider",
-    min: 0,
-    step: 0.1,
-    "aria-label": ROUTER.position,
-  });
-  const play = html("button", { type: "button", class: "router-play" });
+  const slider = createSlider();
   let path: RouterPath | undefined;
   const player = createPathPlayer((step, seconds, isPlaying) => {
     if (!path) return;
@@ -34,43 +27,28 @@ export function createPathView(style: LengthStyle): PathView {
     chart.moveTo(seconds);
     const running = path.steps[step]!;
     lines.show(path, running.file, running.line);
-    const text = readingText(path, step, seconds, style);
+    const text = readingText(path, running, seconds, style);
     reading.textContent = text;
     slider.value = String(seconds);
     setAttributes(slider, { "aria-valuetext": text });
-    if (play.dataset.playing !== String(isPlaying))
-      play.replaceChildren(playSign(isPlaying), isPlaying ? ROUTER.pause : ROUTER.play);
-    play.dataset.playing = String(isPlaying);
+    showPlaying(play, isPlaying);
   });
-  const chart = createDepthChart((seconds) => player.goTo(seconds));
+  const play = html("button", { type: "button", class: "router-play" });
   play.addEventListener("click", () => player.toggle());
+  const chart = createDepthChart((seconds) => player.goTo(seconds));
   slider.addEventListener("input", () => player.goTo(Number(slider.value)));
   slider.addEventListener("keydown", (event) => {
-    if (!goByKey(player, event.key)) return;
-    event.preventDefault();
+    if (goByKey(player, event.key)) event.preventDefault();
   });
-  const element = html(
-    "div",
-    { class: "router-view" },
-    html("div", { class: "router-picture" }, drawing.element),
-    html("div", { class: "router-side" }, lines.element, createKey()),
-    html(
-      "div",
-      { class: "router-time" },
-      html("div", { class: "router-track" }, chart.element, slider),
-      reading,
-      html(
-        "div",
-        { class: "router-commands" },
-        play,
-        passButton(player, -1),
-        passButton(player, 1),
-        speedChoice(player),
-      ),
-    ),
-  );
+  const track = html("div", { class: "router-track" }, chart.element, slider);
   return {
-    element,
+    element: html(
+      "div",
+      { class: "router-view" },
+      html("div", { class: "router-picture" }, drawing.element),
+      html("div", { class: "router-side" }, lines.element, createKey()),
+      html("div", { class: "router-time" }, track, reading, createCommands(player, play)),
+    ),
     show(next) {
       path = next;
       setAttributes(slider, { max: next.duration.toFixed(1) });
@@ -82,13 +60,26 @@ export function createPathView(style: LengthStyle): PathView {
   };
 }
 
+const createSlider = (): HTMLInputElement =>
+  html("input", { type: "range", class: "router-slider", min: 0, step: 0.1, "aria-label": ROUTER.position });
+
+function createCommands(player: PathPlayer, play: HTMLElement): HTMLElement {
+  const passes = [passButton(player, -1), passButton(player, 1)];
+  return html("div", { class: "router-commands" }, play, ...passes, speedChoice(player));
+}
+
+function showPlaying(play: HTMLElement, isPlaying: boolean) {
+  if (play.dataset.playing === String(isPlaying)) return;
+  play.replaceChildren(playSign(isPlaying), isPlaying ? ROUTER.pause : ROUTER.play);
+  play.dataset.playing = String(isPlaying);
+}
+
 function readingText(
-  { steps, cutters, duration }: RouterPath,
-  step: number,
+  { cutters, duration }: RouterPath,
+  running: PathStep,
   seconds: number,
   style: LengthStyle,
 ): string {
-  const running = steps[step]!;
   const { z } = pointAt(running, seconds);
   const depth = z < 0 ? ROUTER.deep(formatLength(-z, style)) : ROUTER.over(formatLength(z, style));
   const cutter = cutters[running.cutter]!.name;

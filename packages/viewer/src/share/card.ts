@@ -33,7 +33,7 @@ export function drawCard(canvas: HTMLCanvasElement, { name, figures, body, code 
   pen.strokeRect(20, 20, WIDTH - 40, HEIGHT - 40);
   drawName(pen, name, ink);
   if (body) pen.drawImage(body, EDGE - 16, 160, 920, (920 * body.height) / body.width);
-  else drawText(pen, SHARE.noBody, EDGE, 540, "400 30px system-ui, sans-serif", ink.thin);
+  else drawText(pen, SHARE.noBody, { x: EDGE, y: 540 }, { font: "400 30px system-ui, sans-serif", colour: ink.thin });
   drawFigures(pen, figures, ink);
   if (code) drawCode(pen, code, ink);
 }
@@ -43,9 +43,9 @@ function drawName(pen: CanvasRenderingContext2D, name: string, { ink, thin }: In
   const font = () => `650 ${size}px system-ui, sans-serif`;
   for (pen.font = font(); size > 28 && pen.measureText(name).width > WIDTH - 2 * EDGE - 220; pen.font = font())
     size -= 4;
-  drawText(pen, name, EDGE, 116, font(), ink, WIDTH - 2 * EDGE - 220);
+  drawText(pen, name, { x: EDGE, y: 116, widest: WIDTH - 2 * EDGE - 220 }, { font: font(), colour: ink });
   pen.textAlign = "right";
-  drawText(pen, "lamplane", WIDTH - EDGE, 116, "400 34px system-ui, sans-serif", thin);
+  drawText(pen, "lamplane", { x: WIDTH - EDGE, y: 116 }, { font: "400 34px system-ui, sans-serif", colour: thin });
   pen.textAlign = "left";
 }
 
@@ -53,8 +53,9 @@ function drawName(pen: CanvasRenderingContext2D, name: string, { ink, thin }: In
 function drawFigures(pen: CanvasRenderingContext2D, figures: CardContent["figures"], { ink, thin }: Ink) {
   figures.forEach(([label, value], i) => {
     const y = 206 + 37 * i;
-    drawText(pen, label, COLUMN, y, "400 29px system-ui, sans-serif", thin);
-    drawText(pen, value, COLUMN + 140, y, "600 29px system-ui, sans-serif", ink, WIDTH - EDGE - COLUMN - 140);
+    drawText(pen, label, { x: COLUMN, y }, { font: "400 29px system-ui, sans-serif", colour: thin });
+    const place = { x: COLUMN + 140, y, widest: WIDTH - EDGE - COLUMN - 140 };
+    drawText(pen, value, place, { font: "600 29px system-ui, sans-serif", colour: ink });
   });
 }
 
@@ -71,19 +72,22 @@ function drawCode(pen: CanvasRenderingContext2D, code: Code, { thin }: Ink) {
       if (isDark) pen.fillRect(left + pitch * x, top + pitch * y, pitch, pitch);
     });
   });
-  drawText(pen, SHARE.scan, COLUMN, top - 12, "400 25px system-ui, sans-serif", thin);
+  drawText(pen, SHARE.scan, { x: COLUMN, y: top - 12 }, { font: "400 25px system-ui, sans-serif", colour: thin });
 }
 
-function drawText(
-  pen: CanvasRenderingContext2D,
-  text: string,
-  x: number,
-  y: number,
-  font: string,
-  colour: string,
-  widest?: number,
-) {
-  pen.font = font;
-  pen.fillStyle = colour;
+interface TextPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly widest?: number;
+}
+
+interface TextStyle {
+  readonly font: string;
+  readonly colour: string;
+}
+
+function drawText(pen: CanvasRenderingContext2D, text: string, { x, y, widest }: TextPlace, style: TextStyle) {
+  pen.font = style.font;
+  pen.fillStyle = style.colour;
   pen.fillText(text, x, y, widest);
 }

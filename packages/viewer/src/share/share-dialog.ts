@@ -23,40 +23,20 @@ export function openShareDialog(source: ShareSource): void {
     drawCard(card, { ...source, body, code });
   };
   const copy = button(SHARE.copy, async () => {
-    const isCopied = await navigator.clipboard?.writeText(field.value).then(
-      () => true,
-      () => false,
-    );
+    const isCopied = await copyText(field.value);
     if (!isCopied) field.select();
     status.textContent = !isCopied ? SHARE.notCopied : page === undefined ? SHARE.copiedPart : SHARE.copied;
   });
   copy.disabled = source.whole === undefined;
-  const save = button(SHARE.save, () =>
-    card.toBlob((blob) => {
-      if (blob) saveBlob(`${source.name}.png`, blob);
-    }, "image/png"),
-  );
-  dialog.append(
-    html("h2", { id: "share-title" }, SHARE.title),
-    ...(source.page === undefined
-      ? [
-          pageInput(page, (next) => {
-            page = next;
-            show();
-          }),
-        ]
-      : []),
-    field,
-    html("div", { class: "share-commands" }, copy, status),
-    card,
-    note,
-    html(
-      "div",
-      { class: "share-commands" },
-      save,
-      button(SHARE.close, () => dialog.close()),
-    ),
-  );
+  const changePage = (next: string | undefined) => {
+    page = next;
+    show();
+  };
+  const save = button(SHARE.save, () => saveCard(card, `${source.name}.png`));
+  const close = button(SHARE.close, () => dialog.close());
+  dialog.append(html("h2", { id: "share-title" }, SHARE.title));
+  if (source.page === undefined) dialog.append(pageInput(page, changePage));
+  dialog.append(field, commandRow(copy, status), card, note, commandRow(save, close));
   dialog.addEventListener("close", () => dialog.remove());
   document.body.append(dialog);
   dialog.showModal();
@@ -68,6 +48,24 @@ export function openShareDialog(source: ShareSource): void {
     dialog.dataset.drawn = "";
   });
 }
+
+const commandRow = (...elements: HTMLElement[]): HTMLElement => html("div", { class: "share-commands" }, ...elements);
+
+/** @returns whether the browser let it */
+async function copyText(text: string): Promise<boolean> {
+  try {
+    if (!navigator.clipboard) return false;
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+const saveCard = (card: HTMLCanvasElement, name: string): void =>
+  card.toBlob((blob) => {
+    if (blob) saveBlob(name, blob);
+  }, "image/png");
 
 /** The whole design where a code holds it, else the design without comments, else none. */
 function codeOf({ whole, short }: ShareSource, page: string | undefined): { code: Code | undefined; words: string } {

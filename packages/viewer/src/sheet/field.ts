@@ -52,14 +52,7 @@ export function createField(name: View["name"], options: FieldOptions): Field {
   let last: Parameters<Field["draw"]> | undefined;
   const ways = new Map<string, number>();
   let scale: Scale | undefined;
-  let width = 0; // px: kept, since reading it between two drawings would lay the page out each time
-  new ResizeObserver(([entry]) => {
-    width = Math.round(entry!.contentRect.width);
-  }).observe(board);
-  let isInView = false;
-  new IntersectionObserver((entries) => {
-    isInView = entries.at(-1)!.isIntersecting;
-  }).observe(board);
+  const extent = observeExtent(board);
 
   const isAtRest = ({ part, isHeld }: Dimension): boolean => isAll || part === undefined || isHeld === true;
   const isWanted = (dimension: Dimension): boolean =>
@@ -69,34 +62,27 @@ export function createField(name: View["name"], options: FieldOptions): Field {
     const isNextStep = last !== undefined && last[1].stage !== plane.stage && last[1].design.name === plane.design.name;
     if (isNextStep && scale) motion.keep(last![0], scale);
     last = [view, plane, holding];
-    if (width === 0) width = board.clientWidth;
+    const width = extent.width();
     if (width === 0) return;
     if (!holding || !scale || scale.width !== width)
       scale = fitScaleOf(view, plane, options, { width, tallest: tallest() }, isAtRest);
     caption.textContent = view.title;
     const dimensions = chooseDimensions(view, width);
-    const { places, names } = layOutView(dimensions, view, plane, scale, ways, holding);
+    const { places, names } = layOutView({ dimensions, view, plane, scale }, ways, holding);
     drawing.drawView(view, scale, grainOf(plane), names);
     const shown = dimensions.flatMap((dimension, i) => {
       const place = places[i];
       return place && isWanted(dimension) ? [{ dimension, place }] : [];
     });
-    const placed = shown.map(({ place }) => place);
-    numbers.draw(
-      shown.map(({ dimension }) => dimension),
-      placed,
-      plane,
-    );
-    drawing.drawDimensionLines(placed);
+    numbers.draw(shown, plane);
+    drawing.drawDimensionLines(shown.map(({ place }) => place));
     grips?.draw(view, plane, scale);
     if (isNextStep) motion.play(view, scale);
   }
 
   return {
     element: html("figure", { class: `field field-${name}` }, board, caption),
-    measure: () => {
-      width = board.clientWidth;
-    },
+    measure: extent.measure,
     draw,
     showAll(all) {
       isAll = all;
@@ -104,10 +90,33 @@ export function createField(name: View["name"], options: FieldOptions): Field {
       if (last) draw(...last);
     },
     overlay: drawing.overlay,
-    isInView: () => isInView,
+    isInView: extent.isInView,
     scale: () => scale,
     pixelsOf: (spot) => toPixels(scale!, spot),
     spotAt: (pixels) => toSheet(scale!, pixels),
+  };
+}
+
+/** How wide an element is, kept since reading it between two drawings would lay the page out each time; and whether it is in view. */
+function observeExtent(element: HTMLElement) {
+  let width = 0; // px
+  let isInView = false;
+  new ResizeObserver(([entry]) => {
+    width = Math.round(entry!.contentRect.width);
+  }).observe(element);
+  new IntersectionObserver((entries) => {
+    isInView = entries.at(-1)!.isIntersecting;
+  }).observe(element);
+  const measure = () => {
+    width = element.clientWidth;
+  };
+  return {
+    measure,
+    isInView: () => isInView,
+    width() {
+      if (width === 0) measure();
+      return width;
+    },
   };
 }
 

@@ -19,53 +19,28 @@ const NEAR = 14; // px: a press this near to a named place means the place
 type End = { readonly name: string } | { readonly spot: SheetPoint };
 
 export function createMeasureTool(field: Field): MeasureTool {
-  const [from, to] = [html("select", { "aria-label": MEASURING.from }), html("select", { "aria-label": MEASURING.to })];
+  const lists = createEndLists((end, name) => {
+    ends[end] = { name };
+    draw();
+  });
   const result = html("output", { "aria-live": "polite" });
-  const element = html(
-    "p",
-    { class: "measure", hidden: true },
-    "from ",
-    from,
-    " to ",
-    to,
-    " ",
-    result,
-    html("span", { class: "measure-help" }, MEASURING.help),
-  );
+  const help = html("span", { class: "measure-help" }, MEASURING.help);
+  const [from, to] = lists.elements;
+  const element = html("p", { class: "measure", hidden: true }, "from ", from, " to ", to, " ", result, help);
   const ends: [End, End] = [{ name: "edge" }, { name: "pinCentre" }];
   let next: 0 | 1 = 0;
   let plane: SheetPlane | undefined;
-  const line = svg("path", { class: "measure-line" });
-  const dots = svg("g", { class: "measure-places" });
-  const group = svg("g", { class: "measuring", visibility: "hidden" }, dots, line);
-  field.overlay.append(group);
+  const overlay = createMeasureOverlay(field);
 
   const spotOf = (end: End): SheetPoint | undefined => ("spot" in end ? end.spot : plane?.points[end.name]);
-  const draw = () => {
+  function draw() {
     if (!plane || element.hidden) return;
     const [a, b] = ends.map(spotOf);
     if (!a || !b) return;
-    const [p, q] = [field.pixelsOf(a), field.pixelsOf(b)];
-    setAttributes(line, { d: `M${p.x} ${p.y}L${q.x} ${q.y}` });
-    reconcileChildren(
-      dots,
-      Object.values(plane.points),
-      () => svg("circle", { r: 3.2 }),
-      (dot, spot) => {
-        const { x, y } = field.pixelsOf(spot);
-        setAttributes(dot, { cx: x, cy: y });
-      },
-    );
+    overlay.draw(a, b, Object.values(plane.points));
     result.textContent = resultText(a, b, plane.design);
-    from.value = "name" in ends[0] ? ends[0].name : "";
-    to.value = "name" in ends[1] ? ends[1].name : "";
-  };
-  [from, to].forEach((select, k) => {
-    select.addEventListener("change", () => {
-      ends[k as 0 | 1] = { name: select.value };
-      draw();
-    });
-  });
+    lists.choose(ends);
+  }
   field.element.addEventListener("pointerdown", (event) => {
     if (element.hidden || !plane || (event.target as Element).closest(".number")) return;
     const frame = field.overlay.ownerSVGElement!.getBoundingClientRect();
@@ -78,21 +53,67 @@ export function createMeasureTool(field: Field): MeasureTool {
   return {
     element,
     show(now) {
-      if (!plane)
-        for (const select of [from, to])
-          select.append(
-            html("option", { value: "" }, "a point"),
-            ...Object.keys(now.points).map((name) => html("option", { value: name }, keyInWords(name))),
-          );
+      if (!plane) lists.fill(Object.keys(now.points));
       plane = now;
       draw();
     },
     toggle() {
       element.hidden = !element.hidden;
-      setAttributes(group, { visibility: element.hidden ? "hidden" : "visible" });
+      overlay.show(!element.hidden);
       field.element.classList.toggle("is-measuring", !element.hidden);
       draw();
       return !element.hidden;
+    },
+  };
+}
+
+/** Two lists of the named points, for the keyboard: where measuring begins and where it ends. */
+function createEndLists(chosen: (end: 0 | 1, name: string) => void) {
+  const elements = [
+    html("select", { "aria-label": MEASURING.from }),
+    html("select", { "aria-label": MEASURING.to }),
+  ] as const;
+  elements.forEach((select, k) => {
+    select.addEventListener("change", () => chosen(k as 0 | 1, select.value));
+  });
+  return {
+    elements,
+    fill(names: readonly string[]) {
+      for (const select of elements)
+        select.append(
+          html("option", { value: "" }, "a point"),
+          ...names.map((name) => html("option", { value: name }, keyInWords(name))),
+        );
+    },
+    choose(ends: readonly [End, End]) {
+      elements.forEach((select, k) => {
+        const end = ends[k as 0 | 1];
+        select.value = "name" in end ? end.name : "";
+      });
+    },
+  };
+}
+
+/** Over the view: a line between the two ends, and a dot at each named point. */
+function createMeasureOverlay(field: Field) {
+  const line = svg("path", { class: "measure-line" });
+  const dots = svg("g", { class: "measure-places" });
+  const group = svg("g", { class: "measuring", visibility: "hidden" }, dots, line);
+  field.overlay.append(group);
+  return {
+    show: (isVisible: boolean) => setAttributes(group, { visibility: isVisible ? "visible" : "hidden" }),
+    draw(a: SheetPoint, b: SheetPoint, spots: readonly SheetPoint[]) {
+      const [p, q] = [field.pixelsOf(a), field.pixelsOf(b)];
+      setAttributes(line, { d: `M${p.x} ${p.y}L${q.x} ${q.y}` });
+      reconcileChildren(
+        dots,
+        spots,
+        () => svg("circle", { r: 3.2 }),
+        (dot, spot) => {
+          const { x, y } = field.pixelsOf(spot);
+          setAttributes(dot, { cx: x, cy: y });
+        },
+      );
     },
   };
 }

@@ -13,10 +13,15 @@ import { type ControlHandlers, createNumberControl, type NumberControl } from ".
 
 export interface NumberLayer {
   readonly element: HTMLElement;
-  /** @param places of the dimensions, in their order */
   /** Whether the cursor is in a dimension's number. */
   hasFocus(id: string): boolean;
-  draw(dimensions: readonly Dimension[], places: readonly LaidDimension[], plane: SheetPlane): void;
+  draw(dimensions: readonly PlacedDimension[], plane: SheetPlane): void;
+}
+
+/** A dimension, and where its number stands. */
+export interface PlacedDimension {
+  readonly dimension: Dimension;
+  readonly place: LaidDimension;
 }
 
 type ShownNumber = NumberControl | { readonly element: HTMLElement; readonly path?: undefined };
@@ -33,14 +38,13 @@ export function createNumberLayer(handlers: ControlHandlers): NumberLayer {
   return {
     element,
     hasFocus: (id) => shown.get(id)?.element.contains(document.activeElement) === true,
-    draw(dimensions, places, plane) {
-      const style = plane.design;
-      dimensions.forEach((dimension, i) => {
+    draw(dimensions, plane) {
+      for (const { dimension, place } of dimensions) {
         const number = shown.get(dimension.id) ?? add(dimension);
-        updateNumber(number, dimension, plane, style);
-        setPosition(number.element, places[i]!, autoPosition(dimension.shape));
-      });
-      const ids = new Set(dimensions.map(({ id }) => id));
+        updateNumber(number, dimension, plane, plane.design);
+        setPosition(number.element, place, autoPosition(dimension.shape));
+      }
+      const ids = new Set(dimensions.map(({ dimension }) => dimension.id));
       for (const [id, number] of shown) {
         if (ids.has(id)) continue;
         number.element.remove();

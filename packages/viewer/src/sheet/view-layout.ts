@@ -78,16 +78,21 @@ export interface LaidView {
   readonly names: readonly (NumberBox | undefined)[];
 }
 
+/** A view as it is to be drawn, with the dimensions that it has room for. */
+interface ScaledView {
+  readonly dimensions: readonly Dimension[];
+  readonly view: View;
+  readonly plane: SheetPlane;
+  readonly scale: Scale;
+}
+
 /**
  * Where each dimension and each name stands at a scale.
  * @param ways way that each leader went last, by the dimension's id; brought up to date
  * @param holding the hand is on a number: then no leader leaves its way
  */
 export function layOutView(
-  dimensions: readonly Dimension[],
-  view: View,
-  plane: SheetPlane,
-  scale: Scale,
+  { dimensions, view, plane, scale }: ScaledView,
   ways: Map<string, number>,
   holding: boolean,
 ): LaidView {

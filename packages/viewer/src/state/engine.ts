@@ -136,7 +136,7 @@ function latestOnly(makeWorker: () => Worker, onResponse: ResponseHandler) {
 
 /** A worker that is started when it is first needed: the first picture should not wait for it. */
 function startedLate(fetchWorker: () => Promise<Worker>, onResponse: ResponseHandler) {
-  const texts = new Map<number, { resolve(text: string): void; reject(why: Error): void }>();
+  const texts = createTextPromises();
   let worker: Worker | undefined;
   let isFetching = false;
   /** What came before the worker was there; it opens the newest text first. */
@@ -147,13 +147,11 @@ function startedLate(fetchWorker: () => Promise<Worker>, onResponse: ResponseHan
       worker = await fetchWorker();
     } catch (error) {
       isFetching = false; // the next request tries again
-      for (const { reject } of texts.values()) reject(error as Error);
-      texts.clear();
-      return;
+      return texts.rejectAll(error as Error);
     }
     worker.onmessage = ({ data }: MessageEvent<WorkerResponse>) => {
       onResponse(data);
-      settle(data);
+      texts.settle(data);
     };
     if (opened) worker.postMessage(opened);
     for (const request of waiting) worker.postMessage(request);
@@ -166,22 +164,35 @@ function startedLate(fetchWorker: () => Promise<Worker>, onResponse: ResponseHan
     isFetching = true;
     void start();
   };
-  const settle = (response: WorkerResponse) => {
-    const text = texts.get(response.requestId);
-    texts.delete(response.requestId);
-    if (response.kind === "written") text?.resolve(response.text);
-    else text?.reject(new Error(FILES.changed));
-  };
   return {
     send,
     open(request: OpenRequest) {
       opened = request;
       worker?.postMessage(request);
     },
-    text: (request: WorkerRequest) =>
-      new Promise<string>((resolve, reject) => {
-        texts.set(request.requestId, { resolve, reject });
-        send(request);
-      }),
+    text(request: WorkerRequest): Promise<string> {
+      const text = texts.promise(request.requestId);
+      send(request);
+      return text;
+    },
+  };
+}
+
+/** Texts that were asked for, by the number of the request. */
+function createTextPromises() {
+  const pending = new Map<number, { resolve(text: string): void; reject(why: Error): void }>();
+  return {
+    promise: (requestId: number) =>
+      new Promise<string>((resolve, reject) => pending.set(requestId, { resolve, reject })),
+    settle(response: WorkerResponse) {
+      const text = pending.get(response.requestId);
+      pending.delete(response.requestId);
+      if (response.kind === "written") text?.resolve(response.text);
+      else text?.reject(new Error(FILES.changed));
+    },
+    rejectAll(why: Error) {
+      for (const { reject } of pending.values()) reject(why);
+      pending.clear();
+    },
   };
 }

@@ -2,6 +2,8 @@
 import type { StageName } from "../protocol/build-steps.ts";
 import type { ChangeValue, ParameterChange } from "../protocol/sheet-data.ts";
 import { type AddressState, type DesignOrigin, formatAddress, type NamedText } from "./address.ts";
+import { setAddressBar } from "./address-bar.ts";
+import { createUndoStack, type UndoStack } from "./undo.ts";
 
 export interface SheetState {
   readonly origin: DesignOrigin;
@@ -9,7 +11,9 @@ export interface SheetState {
   readonly stage: StageName;
 }
 
-export interface Store {
+type StoreListener = (what: "design" | "stage" | "origin", holding: boolean) => void;
+
+export interface Store extends Pick<UndoStack, "ways"> {
   now(): SheetState;
   /** @param holding whether the hand is still on it: then nothing is put into the way back or the address yet */
   set(changes: readonly ParameterChange[], holding?: boolean): void;
@@ -23,48 +27,34 @@ export interface Store {
   begin(origin: DesignOrigin, changes?: readonly ParameterChange[], stage?: StageName): void;
   /** Takes back what could not be used, as if it had never been: no way leads back to it. */
   retract(origin: DesignOrigin, changes: ReadonlyMap<string, ChangeValue | undefined>): void;
-  /** Whether there is a step back, and one forth again. */
-  ways(): { readonly back: boolean; readonly forth: boolean };
   undo(): boolean;
   redo(): boolean;
-  onChange(listen: (what: "design" | "stage" | "origin", holding: boolean) => void): void;
+  onChange(listen: StoreListener): void;
 }
 
 export function createStore(start: Omit<AddressState, "leftOut"> & { origin: DesignOrigin }): Store {
   let current: SheetState = { origin: start.origin, changes: new Map(start.changes), stage: start.stage };
-  let committed = current;
+  const undo = createUndoStack(current);
   let followed: NamedText | undefined;
-  const [back, forth]: [SheetState[], SheetState[]] = [[], []];
-  const listeners: ((what: "design" | "stage" | "origin", holding: boolean) => void)[] = [];
-  const notify = (what: "design" | "stage" | "origin", holding = false) => {
+  const listeners: StoreListener[] = [];
+  const notify: StoreListener = (what, holding) => {
     for (const listen of listeners) listen(what, holding);
   };
+  const writeAddress = () => setAddressBar(addressOf(current, followed));
 
-  function commit() {
-    if (current.changes !== committed.changes || current.origin !== committed.origin) {
-      back.push(committed);
-      forth.length = 0;
-    }
-    committed = current;
+  function commit(state: SheetState) {
+    current = state;
+    undo.commit(current);
     writeAddress();
   }
 
-  function writeAddress() {
-    const { origin, changes, stage } = current;
-    const from = origin.kind === "followed" && followed ? { ...origin, copy: followed } : origin;
-    keepAddress(formatAddress({ origin: from, changes: [...changes], stage }));
-  }
-
-  function goTo(from: SheetState[], to: SheetState[]): boolean {
-    commit();
-    const next = from.pop();
+  function go(direction: "back" | "forth"): boolean {
+    commit(current);
+    const next = undo.go(direction);
     if (!next) return false;
-    to.push(committed);
     const what = next.origin === current.origin ? "design" : "origin";
-    current = { ...next, stage: current.stage };
-    committed = current;
-    commit();
-    notify(what);
+    commit({ ...next, stage: current.stage });
+    notify(what, false);
     return true;
   }
 
@@ -73,55 +63,42 @@ export function createStore(start: Omit<AddressState, "leftOut"> & { origin: Des
     set(changes, holding = false) {
       const isKnown = ([path, value]: ParameterChange) =>
         current.changes.has(path) && current.changes.get(path) === value;
-      if (changes.every(isKnown) && (holding || current === committed)) return;
-      const next = new Map(current.changes);
-      for (const [path, value] of changes) next.set(path, value);
-      current = { ...current, changes: next };
-      if (!holding) commit();
+      if (changes.every(isKnown) && (holding || undo.isCommitted(current))) return;
+      current = { ...current, changes: new Map([...current.changes, ...changes]) };
+      if (!holding) commit(current);
       notify("design", holding);
     },
     commit() {
-      if (current === committed) return;
-      commit();
-      notify("design");
+      if (undo.isCommitted(current)) return;
+      commit(current);
+      notify("design", false);
     },
     setStage(stage) {
-      current = { ...current, stage };
-      commit();
-      notify("stage");
+      commit({ ...current, stage });
+      notify("stage", false);
     },
     keepFollowed(copy) {
       followed = copy;
-      if (current === committed) writeAddress();
+      if (undo.isCommitted(current)) writeAddress();
     },
     begin(origin, changes = [], stage = current.stage) {
-      current = { origin, changes: new Map(changes), stage };
-      commit();
-      notify("origin");
+      commit({ origin, changes: new Map(changes), stage });
+      notify("origin", false);
     },
     retract(origin, changes) {
       current = { ...current, origin, changes };
-      const before = back.at(-1);
-      if (before?.origin === origin && sameChanges(before.changes, changes)) back.pop();
-      committed = current;
-      commit();
-      notify("origin");
+      undo.retract(current);
+      writeAddress();
+      notify("origin", false);
     },
-    ways: () => ({ back: back.length > 0, forth: forth.length > 0 }),
-    undo: () => goTo(back, forth),
-    redo: () => goTo(forth, back),
+    ways: undo.ways,
+    undo: () => go("back"),
+    redo: () => go("forth"),
     onChange: (listen) => void listeners.push(listen),
   };
 }
 
-/** A page in a frame without rights may keep no address: the sheet works all the same. */
-function keepAddress(address: string) {
-  try {
-    history.replaceState(null, "", address);
-  } catch (error) {
-    if (!(error instanceof DOMException)) throw error;
-  }
+function addressOf({ origin, changes, stage }: SheetState, followed: NamedText | undefined): string {
+  const from = origin.kind === "followed" && followed ? { ...origin, copy: followed } : origin;
+  return formatAddress({ origin: from, changes: [...changes], stage });
 }
-
-const sameChanges = (a: SheetState["changes"], b: SheetState["changes"]): boolean =>
-  a.size === b.size && [...a].every(([path, value]) => b.has(path) && b.get(path) === value);

@@ -41,7 +41,7 @@ export const BENCH = {
     planned: "93.91 mm",
   }),
   earlier: "From earlier steps; every number allows for it",
-  unread: sentence((values: string) => `Not measured; planned value kept: ${values}.`, "core width"),
+  unread: "Not measured; planned values kept",
   tooWide: sentence((by: string) => `Mouth ${by} too wide; no planing closes it.`, "0.2 mm"),
   bug: sentence(
     (words: string) => `lamplane has a bug; please report it with the design: ${words}`,

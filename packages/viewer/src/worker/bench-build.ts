@@ -8,6 +8,7 @@ import {
   earlierLosses,
   expectedValue,
   findDoubt,
+  formatFigure,
   isMeasuredKey,
   type Loss,
   lossText,
@@ -118,10 +119,10 @@ function newsOf(design: Design, state: BuildState): Pick<BenchBuild, "news"> {
     news: {
       from: stepWords(design, news.step).title,
       values: news.values.map((loss) => lossOf(design, loss)),
-      moved: news.moved.map(({ name, now, planned, unit }) => ({
+      moved: news.moved.map(({ key, name, now, planned, unit }) => ({
         name,
-        now: formatValue(now, unit, design),
-        planned: formatValue(planned, unit, design),
+        now: formatFigure(design, key, now, unit),
+        planned: formatFigure(design, key, planned, unit),
       })),
     },
   };

@@ -4,6 +4,7 @@ import {
   expectationText,
   expectedValue,
   findDoubt,
+  formatFigure,
   measuredUnit,
   planeBeforeStep,
   STEPS,
@@ -31,7 +32,7 @@ export function benchSteps(design: Design, stage: StageName): BenchStep[] {
       figures: figures.flatMap((key) => {
         const value = figureValue(plane, key);
         const { name, unit } = FIGURES[key];
-        return value === undefined ? [] : [{ key, name, text: format(value, unit) }];
+        return value === undefined ? [] : [{ key, name, text: formatFigure(design, key, value, unit) }];
       }),
       measures: measures.flatMap((key) => {
         const expected = expectedValue(design, key);

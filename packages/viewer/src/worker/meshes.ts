@@ -2,7 +2,6 @@
 
 import { cosDeg, sinDeg } from "@lamplane/geometry";
 import {
-  dot,
   type Mesh,
   mapVertices,
   meshBounds,
@@ -11,7 +10,6 @@ import {
   triangleCount,
   unitNormal,
   unweld,
-  type Vec3,
 } from "@lamplane/geometry/mesh";
 import { type Elevation, layersOf } from "@lamplane/parameters/elevation";
 import { ironSolids, type NamedFaces, partFaces } from "@lamplane/parameters/solids";
@@ -76,26 +74,37 @@ function grainOf(name: string, { frame }: Elevation): [number, number, number] {
 function makePartMesh(name: string, mesh: Mesh, grain: [number, number, number], glue: readonly number[]): PartMesh {
   const { min, max } = meshBounds(mesh);
   const middle: [number, number, number] = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2];
-  const corners = Float32Array.from(unweld(mesh));
+  const corners = new Float32Array(unweld(mesh));
   const { lines, cap } = sectionAt(mesh, OFF_CENTRE);
-  return { name, corners, edges: Float32Array.from(edgesOf(mesh).concat(glue)), section: lines, cap, grain, middle };
+  return { name, corners, edges: new Float32Array(edgesOf(mesh).concat(glue)), section: lines, cap, grain, middle };
 }
 
-/** Edges at which two faces meet at an angle. */
+/** Edges at which two faces meet at an angle, two corners each. */
 function edgesOf(mesh: Mesh): number[] {
-  const span = mesh.positions.length / 3;
-  const first = new Map<number, Vec3>();
+  const { positions, indices } = mesh;
+  const span = positions.length / 3;
+  const normals = triangleNormals(mesh);
+  const owner = new Map<number, number>(); // side p – q, the smaller number first, as p·span + q → the triangle that has it
   const drawn: number[] = [];
-  for (let t = 0; t < triangleCount(mesh); t++) {
-    const corners = triangleAt(mesh, t);
-    const normal = unitNormal(...corners);
-    for (let k = 0; k < 3; k++) {
-      const [p, q] = [mesh.indices[3 * t + k]!, mesh.indices[3 * t + ((k + 1) % 3)]!];
-      const key = p < q ? p * span + q : q * span + p;
-      const other = first.get(key);
-      if (!other) first.set(key, normal);
-      else if (dot(other, normal) < SAME_FACE) drawn.push(...corners[k]!, ...corners[(k + 1) % 3]!);
-    }
+  for (let i = 0; i < indices.length; i++) {
+    const [p, q] = [indices[i]!, indices[i % 3 === 2 ? i - 2 : i + 1]!];
+    const key = p < q ? p * span + q : q * span + p;
+    const other = owner.get(key);
+    if (other === undefined) owner.set(key, Math.floor(i / 3));
+    else if (cosineBetween(normals, other, Math.floor(i / 3)) < SAME_FACE)
+      for (const n of [p, q]) drawn.push(positions[3 * n]!, positions[3 * n + 1]!, positions[3 * n + 2]!);
   }
   return drawn;
 }
+
+/** Unit normals, three numbers a triangle. */
+function triangleNormals(mesh: Mesh): Float64Array {
+  const normals = new Float64Array(mesh.indices.length);
+  for (let t = 0; t < triangleCount(mesh); t++) normals.set(unitNormal(...triangleAt(mesh, t)), 3 * t);
+  return normals;
+}
+
+const cosineBetween = (normals: Float64Array, t: number, u: number): number =>
+  normals[3 * t]! * normals[3 * u]! +
+  normals[3 * t + 1]! * normals[3 * u + 1]! +
+  normals[3 * t + 2]! * normals[3 * u + 2]!;

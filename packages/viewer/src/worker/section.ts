@@ -34,8 +34,8 @@ export function sectionAt(mesh: Mesh, z: number): Section {
 
 /** The edges by which a triangle's outline rises through the level and comes down; the neighbour beyond the second rises by it. */
 function triangleCrossings(mesh: Mesh, t: number, z: number): readonly [up: Crossing, down: Crossing] | undefined {
-  const heights = [0, 1, 2].map((k) => mesh.positions[3 * mesh.indices[3 * t + k]! + 2]!);
-  if (heights.every((height) => height > z) || heights.every((height) => height <= z)) return undefined;
+  const isAbove = (k: number) => mesh.positions[3 * mesh.indices[3 * t + k]! + 2]! > z;
+  if (isAbove(0) === isAbove(1) && isAbove(1) === isAbove(2)) return undefined;
   let [up, down]: (Crossing | undefined)[] = [];
   for (let k = 0; k < 3; k++) {
     const [a, b] = [mesh.indices[3 * t + k]!, mesh.indices[3 * t + ((k + 1) % 3)]!];

@@ -107,75 +107,99 @@ export function drawMouthArea(
 }
 
 export function gluePicture(t: StepContext, { marks }: StockPlan, room: PictureRoom) {
-  const { plane } = t;
-  const { core, cheek, body } = plane.widths;
   return composeViews({ name: "step-glue-up", title: GLUE_DRAWING.glueUp }, room, [
-    view(GLUE_DRAWING.fromAbove, (sketch) => {
-      const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
-      const { rampChain, bedChain } = blocksAt(plane, "blank");
-      const [rampTop, bedTop] = [rampChain.at(-1)!.to.x, bedChain.at(-1)!.to.x];
-      const half = body / 2;
-      const cheeks = [boxPolygon(toe, half - cheek, heel, half), boxPolygon(toe, -half, heel, cheek - half)];
-      const blocks = [
-        boxPolygon(blockToe, -core / 2, rampTop, core / 2),
-        boxPolygon(bedTop, -core / 2, blockHeel, core / 2),
-      ];
-      for (const outline of [...cheeks, ...blocks]) sketch.area(WOOD_SHADE, outline);
-      const [bareFrom, bareTo] = bareAtTop(plane);
-      for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(bareFrom, z, bareTo, z + cheek));
-      for (const outline of [...cheeks, ...blocks]) sketch.outline("outline", outline);
-      const { shoulder, end } = pinLengths(plane);
-      const r = plane.pinSize.diameter / 2;
-      const { x } = plane.pin.centre;
-      for (const pin of [boxPolygon(x - r, -shoulder, x + r, shoulder), boxPolygon(x - r / 2, -end, x + r / 2, end)])
-        sketch.outline("outline", pin);
-      for (const { over, at } of marks.marks)
-        for (const from of at) {
-          const shift = toe + marks.shift[over];
-          for (const [z, w, by] of [
-            [half - cheek, half, toe],
-            [-half, cheek - half, toe],
-            [-core / 2, core / 2, shift],
-          ] as const)
-            sketch.line("mark", line(point(by + from, z), point(by + from, w)));
-        }
-      for (const at of clampPlaces(toe, heel, rampTop, bedTop)) {
-        sketch.arrow(point(at, half), -90, { length: 8 });
-        sketch.arrow(point(at, -half), 90, { length: 8 });
-      }
-      sketch.name("right", [
-        { words: GLUE_DRAWING.noGlue, point: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
-        { words: GLUE_DRAWING.leftCheek, point: point(0.96 * heel, cheek / 2 - half) },
-        {
-          words: GLUE_DRAWING.clamp,
-          point: point(clampPlaces(toe, heel, rampTop, bedTop).at(-1)!, half),
-        },
-        { words: GLUE_DRAWING.bedBlock, point: point(0.5 * (bedTop + blockHeel), 0) },
-      ]);
-      sketch.name("left", [
-        { words: GLUE_DRAWING.frontBlock, point: point(0.5 * (blockToe + rampTop), 0) },
-        { words: GLUE_DRAWING.marks, point: point(toe + (marks.marks[0]?.at[0] ?? 0), half - cheek / 2) },
-        { words: GLUE_DRAWING.pin, point: point(x, -0.3 * core) },
-      ]);
-    }),
-    view(
-      GLUE_DRAWING.inside,
-      (sketch) => {
-        const cheek = cheekOutline(plane, "blank");
-        const { rampChain, bedChain } = blocksAt(plane, "blank");
-        sketch.area(WOOD_SHADE, cheek).area(WASTE_SHADE, glueFreeArea(plane)).outline("outline", cheek);
-        sketch.line("outline", ...rampChain, ...bedChain);
-        const [bare] = bareAtTop(plane);
-        sketch.name("left", [
-          {
-            words: GLUE_DRAWING.bare({ width: glueFreeText(t) }),
-            point: point(bare + 1, plane.design.body.height - 2),
-          },
-        ]);
-      },
-      { most: 0.5 },
-    ),
+    view(GLUE_DRAWING.fromAbove, (sketch) => drawFromAbove(sketch, t.plane, marks)),
+    view(GLUE_DRAWING.inside, (sketch) => drawGluedFace(sketch, t), { most: 0.5 }),
   ]);
+}
+
+type LayoutMarks = StockPlan["marks"];
+
+/** Cheeks, blocks, pin, marks and clamps on the blank's top. */
+function drawFromAbove(sketch: Sketch, plane: Elevation, marks: LayoutMarks): void {
+  drawWoodFromAbove(sketch, plane);
+  drawPinFromAbove(sketch, plane);
+  drawMarksFromAbove(sketch, plane, marks);
+  for (const at of clampPlaces(plane)) {
+    sketch.arrow(point(at, plane.widths.body / 2), -90, { length: 8 });
+    sketch.arrow(point(at, -plane.widths.body / 2), 90, { length: 8 });
+  }
+  namePartsFromAbove(sketch, plane, marks);
+}
+
+function drawWoodFromAbove(sketch: Sketch, plane: Elevation): void {
+  const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
+  const { rampTop, bedTop } = throatAtTop(plane);
+  const { core, cheek, body } = plane.widths;
+  const half = body / 2;
+  const wood = [
+    boxPolygon(toe, half - cheek, heel, half),
+    boxPolygon(toe, -half, heel, cheek - half),
+    boxPolygon(blockToe, -core / 2, rampTop, core / 2),
+    boxPolygon(bedTop, -core / 2, blockHeel, core / 2),
+  ];
+  for (const outline of wood) sketch.area(WOOD_SHADE, outline);
+  const [bareFrom, bareTo] = bareAtTop(plane);
+  for (const z of [half - cheek, -half]) sketch.area(WASTE_SHADE, boxPolygon(bareFrom, z, bareTo, z + cheek));
+  for (const outline of wood) sketch.outline("outline", outline);
+}
+
+function drawPinFromAbove(sketch: Sketch, plane: Elevation): void {
+  const { shoulder, end } = pinLengths(plane);
+  const r = plane.pinSize.diameter / 2;
+  const { x } = plane.pin.centre;
+  sketch.outline("outline", boxPolygon(x - r, -shoulder, x + r, shoulder));
+  sketch.outline("outline", boxPolygon(x - r / 2, -end, x + r / 2, end));
+}
+
+function drawMarksFromAbove(sketch: Sketch, plane: Elevation, { marks, shift }: LayoutMarks): void {
+  const { toe } = stageExtent(plane, "blank");
+  const { core, cheek, body } = plane.widths;
+  const half = body / 2;
+  for (const { over, at } of marks)
+    for (const from of at)
+      for (const [low, high, origin] of [
+        [half - cheek, half, toe],
+        [-half, cheek - half, toe],
+        [-core / 2, core / 2, toe + shift[over]],
+      ] as const)
+        sketch.line("mark", line(point(origin + from, low), point(origin + from, high)));
+}
+
+function namePartsFromAbove(sketch: Sketch, plane: Elevation, { marks }: LayoutMarks): void {
+  const { toe, heel, blockToe, blockHeel } = stageExtent(plane, "blank");
+  const { rampTop, bedTop } = throatAtTop(plane);
+  const { core, cheek, body } = plane.widths;
+  const half = body / 2;
+  sketch.name("right", [
+    { words: GLUE_DRAWING.noGlue, point: point(0.5 * (rampTop + bedTop), half - cheek / 2) },
+    { words: GLUE_DRAWING.leftCheek, point: point(0.96 * heel, cheek / 2 - half) },
+    { words: GLUE_DRAWING.clamp, point: point(Math.max(...clampPlaces(plane)), half) },
+    { words: GLUE_DRAWING.bedBlock, point: point(0.5 * (bedTop + blockHeel), 0) },
+  ]);
+  sketch.name("left", [
+    { words: GLUE_DRAWING.frontBlock, point: point(0.5 * (blockToe + rampTop), 0) },
+    { words: GLUE_DRAWING.marks, point: point(toe + (marks[0]?.at[0] ?? 0), half - cheek / 2) },
+    { words: GLUE_DRAWING.pin, point: point(plane.pin.centre.x, -0.3 * core) },
+  ]);
+}
+
+/** A cheek's inner face with what stays free of glue. */
+function drawGluedFace(sketch: Sketch, t: StepContext): void {
+  const { plane } = t;
+  const cheek = cheekOutline(plane, "blank");
+  const { rampChain, bedChain } = blocksAt(plane, "blank");
+  sketch.area(WOOD_SHADE, cheek).area(WASTE_SHADE, glueFreeArea(plane)).outline("outline", cheek);
+  sketch.line("outline", ...rampChain, ...bedChain);
+  const [bare] = bareAtTop(plane);
+  const words = GLUE_DRAWING.bare({ width: glueFreeText(t) });
+  sketch.name("left", [{ words, point: point(bare + 1, plane.design.body.height - 2) }]);
+}
+
+/** Where ramp and bed reach the blank's top. */
+function throatAtTop(plane: Elevation): { readonly rampTop: number; readonly bedTop: number } {
+  const { rampChain, bedChain } = blocksAt(plane, "blank");
+  return { rampTop: rampChain.at(-1)!.to.x, bedTop: bedChain.at(-1)!.to.x };
 }
 
 /** From where to where no glue goes along the blank's top. */
@@ -191,5 +215,10 @@ export function glueFreeText({ design, range }: Pick<StepContext, "design" | "ra
 }
 
 /** Clamps over both blocks, near their ends and near the throat. */
-const clampPlaces = (toe: number, heel: number, rampTop: number, bedTop: number): number[] =>
-  [0.25, 0.8].flatMap((share) => [toe + (rampTop - toe) * share, heel - (heel - bedTop) * share]).sort((a, b) => a - b);
+function clampPlaces(plane: Elevation): number[] {
+  const { toe, heel } = stageExtent(plane, "blank");
+  const { rampTop, bedTop } = throatAtTop(plane);
+  return [0.25, 0.8]
+    .flatMap((share) => [toe + (rampTop - toe) * share, heel - (heel - bedTop) * share])
+    .sort((a, b) => a - b);
+}

@@ -1,6 +1,6 @@
 // The plane cut along its middle with every part named: the cover's picture, and the first shaving's with where to tap.
 
-import { line, point, pointAlong, polygon } from "@lamplane/geometry";
+import { line, type Outline, point, pointAlong, polygon } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { bedToPlane, blocksAt, ironToPlane, wedgeThickness } from "@lamplane/parameters/elevation";
 import { SECTION_DRAWING } from "../../words/drawings.ts";
@@ -9,6 +9,9 @@ import type { StepContext } from "../step-context.ts";
 import { composeViews, type PictureRoom, view } from "../views.ts";
 import { clipToWindow, type Window } from "../window.ts";
 import { CAP_ENDS_BELOW, drawBlocks, drawStackSketch, throatWindow } from "./stack.ts";
+
+/** Height of the blocks' names, as a share of the body's. */
+const BLOCK_NAMES = 0.18;
 
 export function sectionPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
@@ -20,8 +23,7 @@ export function sectionPicture(t: StepContext, room: PictureRoom) {
         sketch.level(t.ruled(t.figure("mouthX")), point(0, 0), plane.points.edge);
         sketch.level(t.ruled(plane.design.body.length), point(0, 0), point(plane.design.body.length, 0));
       }
-      const { toe, heel } = partNames(plane, part);
-      sketch.name("left", toe).name("right", heel);
+      sketch.name("left", toePartNames(plane, part)).name("right", heelPartNames(plane, part));
     }),
   ]);
 }
@@ -48,56 +50,48 @@ export function drawRecessSection(sketch: Sketch, { recess, design, frame, bedTo
   sketch.area(0.32, head).outline("thin", head);
 }
 
-/** What a maker calls each part, toe's side and heel's side. */
-function partNames(plane: Elevation, room: Window | undefined): { toe: NamedPoint[]; heel: NamedPoint[] } {
-  const { design, points, frame, pin, recess } = plane;
-  const { front, bed } = blocksAt(plane, "trued");
-  const middle = (outline: typeof front) => {
-    const ends = (room ? clipToWindow(outline, room) : outline).map((s) => s.from);
-    return point(
-      ends.reduce((sum, p) => sum + p.x, 0) / ends.length,
-      ends.reduce((sum, p) => sum + p.y, 0) / ends.length,
-    );
-  };
-  const low = 0.18 * design.body.height;
-  const rampMiddle = pointAlong(line(points.rampFoot, points.rampTop), 0.5);
-  const rampAt = plane.ramp.curve ? plane.ramp.curve.begin : rampMiddle;
-  const { length } = design.iron;
+/** What a maker calls each part on the toe's side. */
+function toePartNames(plane: Elevation, room: Window | undefined): NamedPoint[] {
+  const { points, pin } = plane;
+  const { curve } = plane.ramp;
+  const ramp = curve ? curve.begin : pointAlong(line(points.rampFoot, points.rampTop), 0.5);
+  const block = point(middleX(blocksAt(plane, "trued").front, room), BLOCK_NAMES * plane.design.body.height);
+  return [
+    { words: SECTION_DRAWING.crossPin, point: pin.centre },
+    { words: curve ? SECTION_DRAWING.curvedRamp : SECTION_DRAWING.ramp, point: ramp },
+    { words: SECTION_DRAWING.frontBlock, point: block },
+    { words: SECTION_DRAWING.mouth, point: points.rampFoot },
+  ];
+}
+
+/** What a maker calls each part on the heel's side: wedge and irons from above down, then bed and block. */
+function heelPartNames(plane: Elevation, room: Window | undefined): NamedPoint[] {
+  const { design, frame, recess, bedTopS } = plane;
+  const onBed = (s: number, over: number) => bedToPlane(frame, s, over - frame.thickness);
+  const { thickness, screwHead } = design.capIron;
   const butt = design.wedge.tipFromEdge + plane.wedgeLength - 4;
-  const cap = Math.max(length - CAP_ENDS_BELOW - 3, 0);
-  const capped = design.capIron.thickness > 0;
-  return {
-    toe: [
-      { words: SECTION_DRAWING.crossPin, point: pin.centre },
-      { words: plane.ramp.curve ? SECTION_DRAWING.curvedRamp : SECTION_DRAWING.ramp, point: rampAt },
-      { words: SECTION_DRAWING.frontBlock, point: point(middle(front).x, low) },
-      { words: SECTION_DRAWING.mouth, point: points.rampFoot },
-    ],
-    heel: [
-      {
-        words: SECTION_DRAWING.wedge,
-        point: ironToPlane(frame, butt, design.capIron.thickness + wedgeThickness(design, butt) / 2),
-      },
-      ...(capped
-        ? [{ words: SECTION_DRAWING.capIron, point: ironToPlane(frame, cap, design.capIron.thickness / 2) }]
-        : []),
-      { words: SECTION_DRAWING.iron, point: bedToPlane(frame, length - 3, -frame.thickness / 2) },
-      ...(recess
-        ? [
-            {
-              words: SECTION_DRAWING.recess,
-              point: bedToPlane(
-                frame,
-                Math.min(plane.bedTopS, design.capIron.screwHead.fromEdge + design.capIron.screwHead.diameter),
-                -frame.thickness - 0.6 * recess.depth,
-              ),
-            },
-          ]
-        : []),
-      { words: SECTION_DRAWING.bed, point: bedToPlane(frame, 0.45 * (recess?.low ?? plane.bedTopS), -frame.thickness) },
-      { words: SECTION_DRAWING.bedBlock, point: point(0.97 * middle(bed).x, low) },
-    ],
-  };
+  const cap = Math.max(design.iron.length - CAP_ENDS_BELOW - 3, 0);
+  const block = middleX(blocksAt(plane, "trued").bed, room);
+  const names: NamedPoint[] = [
+    { words: SECTION_DRAWING.wedge, point: ironToPlane(frame, butt, thickness + wedgeThickness(design, butt) / 2) },
+  ];
+  if (thickness > 0) names.push({ words: SECTION_DRAWING.capIron, point: ironToPlane(frame, cap, thickness / 2) });
+  names.push({ words: SECTION_DRAWING.iron, point: bedToPlane(frame, design.iron.length - 3, -frame.thickness / 2) });
+  if (recess) {
+    const s = Math.min(bedTopS, screwHead.fromEdge + screwHead.diameter);
+    names.push({ words: SECTION_DRAWING.recess, point: onBed(s, -0.6 * recess.depth) });
+  }
+  names.push(
+    { words: SECTION_DRAWING.bed, point: onBed(0.45 * (recess?.low ?? bedTopS), 0) },
+    { words: SECTION_DRAWING.bedBlock, point: point(0.97 * block, BLOCK_NAMES * design.body.height) },
+  );
+  return names;
+}
+
+/** Middle of what is seen of an outline, along the plane. */
+function middleX(outline: Outline, room: Window | undefined): number {
+  const ends = (room ? clipToWindow(outline, room) : outline).map(({ from }) => from.x);
+  return ends.reduce((sum, x) => sum + x, 0) / ends.length;
 }
 
 /** The plane set up, with where a tap sends the iron. */

@@ -21,7 +21,7 @@ export function shapingPicture(t: StepContext, room: PictureRoom) {
       sketch.line("mark", line(point(plane.points.edge.x, 0), point(plane.points.edge.x, 0.1 * height)));
       sketch.level(SHAPING_DRAWING.mouth({ length: t.ruled(plane.points.edge.x) }), point(0, 0), plane.points.edge);
       sketch.level(t.ruled(length), point(0, 0), point(length, 0));
-      if (toe < 0) sketch.level(t.ruled(heel - length), point(length, 0), point(heel, 0));
+      if (toe < 0) sketch.level(t.ruled(heel - length), point(heel, 0), point(length, 0)); // its words stand under the plane
       const { crownX, toeHeight, heelHeight } = plane.top;
       sketch.upright(t.ruled(toeHeight), point(0, 0), point(0, toeHeight), "left");
       sketch.upright(t.ruled(heelHeight), point(length, 0), point(length, heelHeight), "right");

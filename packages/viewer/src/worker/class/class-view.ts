@@ -16,7 +16,7 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import type { DesignText } from "@lamplane/parameters/roster";
 import { formatBareLength, formatLength } from "@lamplane/parameters/units";
 import { FIRST_SHOWN } from "../../protocol/build-steps.ts";
-import type { ClassText, ClassView, DrawnPlane, PlaneCard } from "../../protocol/class-view.ts";
+import type { ClassText, ClassView, PlaneCard, PlaneProgress } from "../../protocol/class-view.ts";
 import { CLASS } from "../../words/class.ts";
 import { elevationView } from "../views/elevation-view.ts";
 import { type ReadClass, type ReadPlane, soundNumbers } from "./read-class.ts";
@@ -50,11 +50,11 @@ function planeCard({ number, name, made, faults }: ReadPlane, shop: ClassText | 
     number,
     name,
     notes: status.stuckOn.map((obstacle) => obstacleText(made.design, obstacle)),
-    plane: { ...drawnPlane(made, status), ...(shop && shopNameOf(made.text) !== undefined ? { shop } : {}) },
+    plane: { ...planeProgress(made, status), ...(shop && shopNameOf(made.text) !== undefined ? { shop } : {}) },
   };
 }
 
-function drawnPlane({ text, design }: DesignText, status: PlaneStatus): DrawnPlane {
+function planeProgress({ text, design }: DesignText, status: PlaneStatus): PlaneProgress {
   const plane = asBuiltPlane(design);
   const drawing = drawingOf(plane);
   return {

@@ -34,53 +34,42 @@ export function elevationView(drawn: SolvedPlane, stage: StageName): View {
 }
 
 function outsideDimensions(drawn: SolvedPlane, at: StagePlane, stage: StageName): Dimension[] {
-  const { design, points, top, pin } = drawn.plane;
-  const { length, height, outline, trim } = design.body;
-  const blank = stageExtent(drawn.plane, "blank");
+  const { design, points, pin } = drawn.plane;
+  const { length, height, outline } = design.body;
   const isBlank = at.sole < 0;
-  const arched =
-    outline === "arched" && !isBlank && WORK_OF[stage] === "shaped"
-      ? [
-          ...parameterDimension(drawn, "body.toeHeight", alongShape(points.toe, point(0, top.toeHeight), "left", 0)),
-          ...parameterDimension(
-            drawn,
-            "body.heelHeight",
-            alongShape(points.heel, point(length, top.heelHeight), "right", 0),
-          ),
-          ...parameterDimension(drawn, "body.crown", alongShape(point(0, top.toeHeight), points.crown, "above", 0), {
-            rank: 3,
-          }),
-        ]
-      : [];
-  const right = point(length, height);
-  const blankOnly = isBlank
-    ? [
-        ...referenceDimension(
-          drawn,
-          "blankLength",
-          alongShape(point(blank.toe, blank.sole), point(blank.heel, blank.sole), "below", 2),
-        ),
-        ...referenceDimension(
-          drawn,
-          "blankHeight",
-          alongShape(point(blank.heel, blank.sole), point(blank.heel, height), "right", 1),
-        ),
-        ...parameterDimension(drawn, "body.trim", leaderShape(point(length + trim / 4, height), -34, -26), {
-          before: "trim ",
-        }),
-      ]
-    : [];
+  const isArched = outline === "arched" && !isBlank && WORK_OF[stage] === "shaped";
+  const right = alongShape(points.heel, point(length, height), "right", isBlank ? 0 : 1);
+  const pinHeight = alongShape(point(pin.centre.x, 0), pin.centre, "left", 1);
   return [
-    ...arched,
-    ...blankOnly,
+    ...(isArched ? archDimensions(drawn) : []),
+    ...(isBlank ? blankDimensions(drawn) : []),
     ...parameterDimension(drawn, "mouth.fromToe", alongShape(points.toe, points.edge, "below", 0), { rank: 1 }),
     ...parameterDimension(drawn, "body.length", alongShape(points.toe, points.heel, "below", 1), { rank: 1 }),
-    ...parameterDimension(drawn, "body.height", alongShape(points.heel, right, "right", isBlank ? 0 : 1), { rank: 1 }),
-    ...(at.isApart
-      ? []
-      : parameterDimension(drawn, "pin.height", alongShape(point(pin.centre.x, 0), pin.centre, "left", 1), {
-          rank: 1,
-        })),
+    ...parameterDimension(drawn, "body.height", right, { rank: 1 }),
+    ...(at.isApart ? [] : parameterDimension(drawn, "pin.height", pinHeight, { rank: 1 })),
+  ];
+}
+
+function archDimensions(drawn: SolvedPlane): Dimension[] {
+  const { design, points, top } = drawn.plane;
+  const [toeTop, heelTop] = [point(0, top.toeHeight), point(design.body.length, top.heelHeight)];
+  return [
+    ...parameterDimension(drawn, "body.toeHeight", alongShape(points.toe, toeTop, "left", 0)),
+    ...parameterDimension(drawn, "body.heelHeight", alongShape(points.heel, heelTop, "right", 0)),
+    ...parameterDimension(drawn, "body.crown", alongShape(toeTop, points.crown, "above", 0), { rank: 3 }),
+  ];
+}
+
+function blankDimensions(drawn: SolvedPlane): Dimension[] {
+  const { length, height, trim } = drawn.plane.design.body;
+  const { toe, heel, sole } = stageExtent(drawn.plane, "blank");
+  const heelFoot = point(heel, sole);
+  return [
+    ...referenceDimension(drawn, "blankLength", alongShape(point(toe, sole), heelFoot, "below", 2)),
+    ...referenceDimension(drawn, "blankHeight", alongShape(heelFoot, point(heel, height), "right", 1)),
+    ...parameterDimension(drawn, "body.trim", leaderShape(point(length + trim / 4, height), -34, -26), {
+      before: "trim ",
+    }),
   ];
 }
 

@@ -85,64 +85,13 @@ function bedMarks({ plane }: SolvedPlane): ViewMark[] {
 }
 
 function ironDimensions(drawn: SolvedPlane): Dimension[] {
-  const { iron, capIron } = drawn.plane.design;
-  const { recess, frame } = drawn.plane;
-  const onFace = faceTransform(drawn);
+  const { design, frame } = drawn.plane;
   const t = -frame.thickness;
-  const end = point(iron.length, t);
-  const [, , , top] = ironCorners(drawn.plane.design, frame);
-  const head = capIron.screwHead;
-  const ofCap =
-    capIron.thickness === 0
-      ? []
-      : [
-          ...parameterDimension(
-            drawn,
-            "capIron.thickness",
-            alongShape(onFace(iron.length, 0), onFace(iron.length, capIron.thickness), "right", 1),
-            { rank: 3 },
-          ),
-          ...parameterDimension(
-            drawn,
-            "capIron.screwHead.fromEdge",
-            alongShape(point(0, t), point(head.fromEdge, t - head.height), "below", 0),
-          ),
-          ...parameterDimension(
-            drawn,
-            "capIron.screwHead.diameter",
-            leaderShape(point(head.fromEdge, t - head.height), 26, 22),
-            {
-              before: "head Ø ",
-              rank: 3,
-            },
-          ),
-          ...parameterDimension(
-            drawn,
-            "capIron.hump",
-            leaderShape(
-              onFace(capIron.setback + capIron.thickness + capIron.hump, capIron.thickness + capIron.hump),
-              -30,
-              -8,
-            ),
-            { before: "hump ", rank: 3 },
-          ),
-        ];
-  const ofRecess = recess
-    ? [
-        ...parameterDimension(
-          drawn,
-          "recess.depth",
-          leaderShape(point(drawn.plane.bedTopS - 3, t - recess.depth * 0.7), 34, 10),
-          {
-            before: "recess ",
-            rank: 3,
-          },
-        ),
-      ]
-    : [];
+  const end = point(design.iron.length, t);
+  const [, , , top] = ironCorners(design, frame);
   return [
-    ...ofCap,
-    ...ofRecess,
+    ...capIronDimensions(drawn),
+    ...recessDimensions(drawn),
     ...parameterDimension(drawn, "iron.length", alongShape(point(0, t), end, "below", 1)),
     ...thicknessDimensions(drawn, end, top!),
     ...parameterDimension(drawn, "iron.bevel", leaderShape(point(frame.thickness, t / 2), -30, 30), {
@@ -151,6 +100,33 @@ function ironDimensions(drawn: SolvedPlane): Dimension[] {
       rank: 3,
     }),
   ];
+}
+
+function capIronDimensions(drawn: SolvedPlane): Dimension[] {
+  const { iron, capIron } = drawn.plane.design;
+  if (capIron.thickness === 0) return [];
+  const onFace = faceTransform(drawn);
+  const t = -drawn.plane.frame.thickness;
+  const { screwHead: head } = capIron;
+  const headTop = point(head.fromEdge, t - head.height);
+  const hump = onFace(capIron.setback + capIron.thickness + capIron.hump, capIron.thickness + capIron.hump);
+  const across = alongShape(onFace(iron.length, 0), onFace(iron.length, capIron.thickness), "right", 1);
+  return [
+    ...parameterDimension(drawn, "capIron.thickness", across, { rank: 3 }),
+    ...parameterDimension(drawn, "capIron.screwHead.fromEdge", alongShape(point(0, t), headTop, "below", 0)),
+    ...parameterDimension(drawn, "capIron.screwHead.diameter", leaderShape(headTop, 26, 22), {
+      before: "head Ø ",
+      rank: 3,
+    }),
+    ...parameterDimension(drawn, "capIron.hump", leaderShape(hump, -30, -8), { before: "hump ", rank: 3 }),
+  ];
+}
+
+function recessDimensions(drawn: SolvedPlane): Dimension[] {
+  const { recess, frame, bedTopS } = drawn.plane;
+  if (!recess) return [];
+  const place = point(bedTopS - 3, -frame.thickness - recess.depth * 0.7);
+  return parameterDimension(drawn, "recess.depth", leaderShape(place, 34, 10), { before: "recess ", rank: 3 });
 }
 
 /** A parallel iron's thickness at its end; of a tapered one the thickness at each of the two places where it is measured. */

@@ -9,10 +9,10 @@ declare const OPENING_PLANE: string;
 const text = OPENING_PLANE;
 
 /** Undefined where the page opens on anything else. */
-export function openingPlane({ origin, changes, stage }: SheetState): SheetPlane | undefined {
+export function embeddedPlane({ origin, changes, stage }: SheetState): SheetPlane | undefined {
   const isOpening = origin.kind === "example" && origin.name === Object.keys(EXAMPLES)[0];
   return isOpening && changes.size === 0 && stage === FIRST_SHOWN ? JSON.parse(text) : undefined;
 }
 
 /** Whether a worker has computed just that plane. */
-export const isOpeningPlane = (plane: SheetPlane): boolean => JSON.stringify(plane) === text;
+export const isEmbeddedPlane = (plane: SheetPlane): boolean => JSON.stringify(plane) === text;
