@@ -147,7 +147,8 @@ test("words are laid out as the font's library lays them, by a font that all doc
   const fontkit = createRequire(new URL("../../packages/sheets/package.json", import.meta.url))("fontkit");
   const sentences = readFileSync(new URL("../../packages/sheets/wording.md", import.meta.url), "utf8").match(/\S+/g)!;
   const words = [...WORDS, ...WORDS.map((word) => `${word} `), ...new Set(sentences)];
-  for (const { bytes, font } of Object.values(installedTypefaces())) {
+  const { plain, bold } = installedTypefaces();
+  for (const { bytes, font } of [plain, bold]) {
     const theirs: typeof font = fontkit.create(bytes);
     for (const word of words) {
       const [ours, library] = [font.layout(word), theirs.layout(word)];
