@@ -68,12 +68,6 @@ export const EQUIVALENT = [
     why: "the first station is the widest so far, so that it is set to false before it is asked",
   },
   {
-    file: "elevation/stack.ts",
-    line: "const far = («2» * height) / sinDeg(faceAngle) + Math.abs(v);",
-    made: "(2 * 1.1)",
-    why: DRAWN,
-  },
-  {
     file: "elevation/blocks.ts",
     line: "const ramp = splitAtIntersection(rampPath(plane.ramp, sole, «2» * height), top);",
     made: "(2 * 1.1)",
