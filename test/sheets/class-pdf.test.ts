@@ -49,6 +49,10 @@ describe("class.pdf", () => {
     for (const [i, [name]] of IRONS.entries()) expect(pages[0]).toContain(`${i + 1} ${name}`);
     const titles = pages.slice(1, 11).map((page) => /Set-up (\d+): [A-Z][a-z ]+/.exec(page)?.[1]);
     expect(titles).toEqual(["1", "2", "3", "4", "5", "6", "7", "8", "9", "10"]);
+    for (const page of pages.slice(1, 11)) {
+      const [, number, work] = /Set-up (\d+): ([A-Z][a-z]+ [a-z]+)/.exec(page)!;
+      expect(pages[0]).toContain(` ${number} ${work}`);
+    }
     expect(pages[11]).toContain("Jigs to make");
     for (const [i, [name]] of IRONS.entries()) expect(pages[12 + i]).toContain(`${i + 1} ${name}`);
   });
@@ -114,4 +118,14 @@ test("a table higher than its page goes on on the next: nothing is written below
   expect(new Set(named.map(({ text }) => text.replace(",", ""))).size).toBe(jigs.length);
   expect(new Set(named.map(({ page }) => page)).size).toBeGreaterThan(1);
   for (const { box, text } of named) expect(box.bottom, text).toBeLessThan(foot);
+});
+
+test("pieces that come from boards are not crosscut a second time", () => {
+  const designs = school(IRONS);
+  const keys = (boards?: Parameters<typeof classSheet>[3]) =>
+    classSheet("evening", designs, undefined, boards).setups.map(({ key }) => key);
+  expect(keys()).toContain("blankLength");
+  expect(keys({ design: designs[0]!, name: "evening", boards: [], cuts: [] })).toEqual(
+    keys().filter((key) => key !== "blankLength"),
+  );
 });

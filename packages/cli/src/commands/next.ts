@@ -138,7 +138,12 @@ function earlierStepsText(design: Design, state: BuildState): string[] {
     NEXT.insteadOf({ got: formatValue(got, unit, design), asked: formatValue(asked, unit, design) }),
     costs.length === 0 ? "" : NEXT.affects({ names: costs.map((cost) => costText(design, cost)) }),
   ]);
-  return [state.step ? NEXT.earlier : NEXT.offPlan, alignColumns(rows), ...(nothingWarns(design) ? [NEXT.passes] : []), ""];
+  return [
+    state.step ? NEXT.earlier : NEXT.offPlan,
+    alignColumns(rows),
+    ...(nothingWarns(design) ? [NEXT.passes] : []),
+    "",
+  ];
 }
 
 const costText = (design: Design, { name, now, planned, unit }: FigureChange): string =>

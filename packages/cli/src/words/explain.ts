@@ -36,7 +36,9 @@ export const EXPLAIN = {
     ({ stop, warn, setBy }: Record<"stop" | "warn" | "setBy", string | undefined>) =>
       stop === undefined && warn === undefined
         ? "limit: follows from the plane"
-        : [stop && `must be ${stop}`, warn && `should be ${warn}${setBy ? ` (${setBy})` : ""}`].filter(Boolean).join("; "),
+        : [stop && `must be ${stop}`, warn && `should be ${warn}${setBy ? ` (${setBy})` : ""}`]
+            .filter(Boolean)
+            .join("; "),
     { stop: "at least 0.1 mm", warn: "at least 0.5 mm", setBy: undefined },
     { stop: "at least 1 ×", warn: "at least 3 ×", setBy: "hold.safety" },
     { stop: undefined, warn: undefined, setBy: undefined },

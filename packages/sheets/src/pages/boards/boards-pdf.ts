@@ -27,8 +27,8 @@ export function boardsPdf(sheet: BoardSheet, options: TravellerOptions): Promise
   return columnsPdf(about, boardGroups(sheet, columns.width), columns, options);
 }
 
-/** A group for each board that is cut. */
-export function boardGroups({ design, boards, cuts }: BoardSheet, width: number): BlockGroup[] {
+/** A group for each board that is cut. @param note under the cautions */
+export function boardGroups({ design, boards, cuts }: BoardSheet, width: number, note?: string): BlockGroup[] {
   const length = (mm: number) => formatLength(mm, design);
   const size = ([first, second, last]: readonly [number, number, number]) =>
     `${formatBareLength(first, design)} × ${formatBareLength(second, design)} × ${length(last)}`;
@@ -53,6 +53,7 @@ export function boardGroups({ design, boards, cuts }: BoardSheet, width: number)
         headingBlock(BOARDS.board({ name, size: whole, heart, waste: formatPercent(own.waste, 0) }), width, 4.6),
         cautionsBlock([CAUTIONS.ripping, CAUTIONS.jointing], width),
         paragraphBlock(rippedShort(own) ? `${BOARDS.mark} ${BOARDS.short}` : BOARDS.mark, width),
+        ...(note === undefined ? [] : [paragraphBlock(note, width)]),
         pictureBlock(boardPicture(board, own, width), width),
         sideBySide(
           APART,

@@ -1,4 +1,4 @@
-// The class's sheet as a PDF: the planes, a page a set-up in the order of the work, jigs, then a page a pupil.
+// The class's sheet as a PDF: the planes, its boards, a page a set-up in the order of the work, jigs, then a page a pupil.
 import { CLASS_SHEET } from "@lamplane/bench/words";
 import { formatLength } from "@lamplane/parameters/units";
 import { numberSpans } from "@lamplane/parameters/words";
@@ -20,8 +20,8 @@ export function classPdf(sheet: ClassSheet, options: TravellerOptions, sheets?: 
   const about = { name: sheet.name, paper: CLASS_SHEET.paper, subject: CLASS_SHEET.subject };
   const groups = [
     planesGroup(sheet, width),
+    ...(sheet.boards ? boardGroups(sheet.boards, width, CLASS_SHEET.fromBoards) : []),
     ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet, width)),
-    ...(sheet.boards ? boardGroups(sheet.boards, width) : []),
     ...(sheets ? sheetGroups(sheets, columns) : []),
     jigsGroup(sheet, width),
     ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, columns)),
