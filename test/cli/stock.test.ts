@@ -65,7 +65,6 @@ test("JSON holds the whole plan in mm", async () => {
   expect(plan.core.offcut.length).toBeGreaterThanOrEqual(3);
 });
 
-<<<<<<< HEAD
 test("what the rest of a billet does not hold is named with its size, and nothing is sawn that is not there", async () => {
   // 300 x 95 x 70 for an iron of 50.8 x 4: what is left is 7 mm thick, and the wedge wants more.
   const iron = ["--with", "iron.width=50.8", "--with", "iron.thickness=4", "--with", "body.length=270"];
@@ -75,7 +74,7 @@ test("what the rest of a billet does not hold is named with its size, and nothin
   expect(out).not.toMatch(/ 0 of \d/);
   expect(out).toMatch(/get separate stock: wedge [\d.]+ × [\d.]+ × [\d.]+/);
 });
-=======
+
 /** A number as the report has it: two decimals without zeros at their end. */
 const shown = (mm: number): string => String(Math.round(mm * 100) / 100);
 
@@ -123,4 +122,3 @@ test.each([[SMOOTHER], [JOINTER], ["examples/tapered-panel.yaml"]])(
       expect(text).toContain(`${shown(value)} mm`);
   },
 );
->>>>>>> main

@@ -68,7 +68,7 @@ test.each<[code: string, severity: string, changes: Record<string, number | stri
       "recess.cutter": 8,
       "capIron.screwHead.diameter": 8,
     },
-    true,
+    false,
   ],
   ["guide-hole-play", "warning", { "jigs.holeClearance": 0.2 }, true],
   ["cheek-thickness", "warning", { "body.cheek": 6 }, true],
