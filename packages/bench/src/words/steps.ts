@@ -117,7 +117,7 @@ export const MOUTH_READING_LABEL = "reading of the mouth";
 export const RESULT_LABELS = {
   mouthOpening: "mouth opening",
   mouthUneven: "mouth, left less right",
-  glueGap: "gap between block tips",
+  glueGap: "gap with feather uncut",
   pinToRamp: "cross pin to ramp",
   wedgeAtPin: "wedge thickness at pin",
   wedgeTipFromEdge: "wedge tip from edge",

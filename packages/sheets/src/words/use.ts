@@ -47,7 +47,8 @@ export const OPEN_MOUTH = {
     shaving: "0.05 mm",
   }),
   differ: sentence(
-    ({ isRead }: { isRead: boolean }) => `Left and right cheek ${isRead ? "" : "may "}differ by`,
+    ({ isRead }: { isRead: boolean }) =>
+      isRead ? "Left and right cheek differ by" : "Left and right cheek may at first differ by",
     { isRead: true },
     { isRead: false },
   ),

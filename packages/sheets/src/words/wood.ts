@@ -96,8 +96,6 @@ export const CORE = {
     cut: 1,
     frees: "left cheek",
   }),
-  cheekRough: "Each cheek, rough",
-  coreRough: "Core, rough",
   coreMilled: "Core, milled",
   cheekMilled: "Each cheek, milled",
   length: "Core and cheeks, length",
@@ -122,8 +120,25 @@ export const CORE = {
       `The top of the ${block} has no room for two marks: keep its pieces together by hand.`,
     { block: "front block" },
   ),
-  rip: "Cut 1: reference face against the fence, sole on the table; it frees the left cheek. Joint the fresh face of what is left. Cut 2: that fresh face against the fence; it frees the core. Joint the rest: it is the right cheek.",
-  mill: "Let the three pieces lie a day with air all round. Then mill each to its width, taking the same off both faces: insides flat, sides parallel.",
+  cut: sentence(
+    ({ cut, frees, fence }: { cut: number; frees: string; fence: string }) =>
+      `Cut ${cut}, fence at ${fence}: ${cut === 1 ? "reference face against the fence, sole on the table" : "the face just jointed against the fence"}; it frees the ${frees}.`,
+    { cut: 1, frees: "left cheek", fence: "12 mm" },
+    { cut: 2, frees: "core", fence: "57.4 mm" },
+  ),
+  jointRest: "Joint the fresh face of what is left.",
+  restIsCheek: "What is left is the right cheek; joint its fresh face.",
+  restIsThicker: sentence(
+    ({ by }: { by: string }) =>
+      `What is left is the right cheek, ${by} too thick and too little to saw off: joint its fresh face, and plane the other down.`,
+    { by: "1 mm" },
+  ),
+  restIsSpare: sentence(
+    ({ board }: { board: string }) =>
+      `What is left is a spare board, ${board} thick as sawn: keep it for the small parts.`,
+    { board: "7 mm" },
+  ),
+  mill: "Let the three pieces lie a day with air all round. Then joint the sawn faces that are still rough, and mill each piece to its width, taking about the same off both faces: insides flat, sides parallel.",
   caliper: "Mill the core to the caliper, not to the rule: iron, wedge and pin all follow it.",
   sameWidth: "Core the same width at both ends, at top and sole.",
   flat: "Insides of the cheeks flat: no light under a straightedge along, across or corner to corner.",

@@ -1,13 +1,6 @@
 // Wedge and pin, the dry rehearsal and the glue-up.
 import { pinSeat } from "@lamplane/bench";
-import {
-  fromToeEnd,
-  isPlacedByContact,
-  pegHoles,
-  pinLengths,
-  stageExtent,
-  tipGap,
-} from "@lamplane/parameters/elevation";
+import { fromToeEnd, isPlacedByContact, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
 import { formatDrill } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
 import { DRY_FIT, GLUE_UP, WEDGE } from "../../words/together.ts";
@@ -29,9 +22,9 @@ export function wedgeContent({ t, plan, hasJig }: ContentInput): StepContent {
       ...t.figureRow("wedgeWidth"),
       ...t.figureRow("wedgeAtPin", WEDGE.atPin),
       ...t.figureRow("wedgeTipFromEdge"),
-      t.planeRow(WEDGE.pinSize, ({ pinSize }) => pinSize.diameter),
-      t.planeRow(WEDGE.pinLength, (plane) => 2 * pinLengths(plane).shoulder, "down"),
-      t.planeRow(WEDGE.tenon, ({ pinSize }) => pinSize.tenon, "down"),
+      ...t.figureRow("pinDiameter", WEDGE.pinSize),
+      ...t.figureRow("pinBody", WEDGE.pinLength),
+      ...t.figureRow("tenonDiameter", WEDGE.tenon),
       ...t.figureRow("tenonLength"),
     ],
     instructions: keepSentences(
@@ -93,13 +86,10 @@ function tipRows(t: StepContext, isRead = false): StepNumber[] {
   const blanks = (rows: StepNumber[]) => (isRead ? readAgain(...rows) : rows);
   const tip = t.figureRow("bedTipFromEnd", DRY_FIT.bedTip);
   const front = blanks(t.figureRow("rampTipFromEnd", DRY_FIT.rampTip));
-  if (points.bedChamfer.x === points.bedTip.x)
-    return [...blanks(tip), ...front, ...blanks(t.figureRow("glueGap", DRY_FIT.gap))];
-  const foot = [
-    t.planeRow(DRY_FIT.bedFoot, (plane) => fromToeEnd(plane, plane.points.bedChamfer.x)),
-    t.planeRow(DRY_FIT.gapToFoot, tipGap),
-  ];
-  return [...tip, ...front, ...blanks(foot)];
+  const gap = (label: string) => blanks(t.figureRow("tipGap", label));
+  if (points.bedChamfer.x === points.bedTip.x) return [...blanks(tip), ...front, ...gap(DRY_FIT.gap)];
+  const foot = t.planeRow(DRY_FIT.bedFoot, (plane) => fromToeEnd(plane, plane.points.bedChamfer.x));
+  return [...tip, ...front, ...blanks([foot]), ...gap(DRY_FIT.gapFeatherOff)];
 }
 
 /** What the pegs are bored with, and where. */

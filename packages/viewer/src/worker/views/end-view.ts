@@ -1,5 +1,6 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
 
+import { ripLayout } from "@lamplane/bench";
 import { point, polygon } from "@lamplane/geometry";
 import { layersOf, layerThickness, pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
@@ -137,38 +138,41 @@ function stripView(drawn: SolvedPlane): View {
   };
 }
 
-/** The billet from its end, with every piece as it is sawn out of it. */
+/** The billet from its end, with every piece as it leaves the saw, between the face jointed last and the next kerf. */
 function billetView(drawn: SolvedPlane): View {
   const { widths, design } = drawn.plane;
-  const { kerf, jointingPass } = design.shop;
+  const { fence, billet } = widths;
   const [low, high] = [-design.sole.allowance, design.body.height];
-  const pieces = [widths.roughCheek, widths.roughCore, widths.roughCheek];
-  const marks: ViewMark[] = [];
-  let x = -widths.billet / 2 + jointingPass;
-  const starts: number[] = [];
-  for (const piece of pieces) {
-    starts.push(x);
-    marks.push(outlineMark(rectangle(x, low, x + piece, high), { area: "wood", line: "cut" }));
-    x += piece + kerf + jointingPass;
-  }
-  const edge = widths.billet / 2;
-  const cut = starts[0]! + widths.roughCheek;
+  const edge = billet / 2;
+  const ends = ripLayout(drawn.plane, billet).strips.map(({ at }) => at.to - edge) as [number, number, number];
+  const sawn = [fence.leftCheek, fence.core, fence.rightCheek].map((width, i) => ({
+    from: ends[i]! - width,
+    to: ends[i]!,
+  })) as [Span, Span, Span];
+  const [left, core] = sawn;
+  const below = ({ from, to }: Span, row: number) => alongShape(point(from, low), point(to, low), "below", row);
   return {
     name: "end",
     title: VIEW_TITLES.billet,
     box: { min: point(-edge, low), max: point(edge, high) },
-    marks: [outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }), ...marks],
+    marks: [
+      outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }),
+      ...sawn.map(({ from, to }) => outlineMark(rectangle(from, low, to, high), { area: "wood", line: "cut" })),
+    ],
     dimensions: [
-      ...referenceDimension(drawn, "roughCheek", alongShape(point(starts[0]!, low), point(cut, low), "below", 0)),
-      ...referenceDimension(
-        drawn,
-        "roughCore",
-        alongShape(point(starts[1]!, low), point(starts[1]! + widths.roughCore, low), "below", 1),
-      ),
-      ...referenceDimension(drawn, "billetWidth", alongShape(point(-edge, low), point(edge, low), "below", 2)),
+      ...referenceDimension(drawn, "fenceLeftCheek", below(left, 0)),
+      ...referenceDimension(drawn, "fenceCore", below(core, 1)),
+      ...referenceDimension(drawn, "billetWidth", below({ from: -edge, to: edge }, 2)),
       ...referenceDimension(drawn, "blankHeight", alongShape(point(edge, low), point(edge, high), "right", 0)),
-      ...parameterDimension(drawn, "shop.kerf", leaderShape(point(cut + kerf / 2, high), 20, -24), { before: "kerf " }),
+      ...parameterDimension(drawn, "shop.kerf", leaderShape(point(left.to + design.shop.kerf / 2, high), 20, -24), {
+        before: "kerf ",
+      }),
     ],
     labels: [],
   };
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
 }

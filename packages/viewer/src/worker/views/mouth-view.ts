@@ -73,10 +73,10 @@ function dimensionsOf(drawn: SolvedPlane, min: { x: number }, max: { x: number }
     ...parameterDimension(drawn, "mouth.opening", leaderShape(points.rampFoot, -40, 18), { before: "mouth " }),
     ...referenceDimension(
       drawn,
-      "glueGap",
-      alongShape(point(points.rampTip.x, sole), point(points.bedTip.x, sole), "below", 0),
+      "tipGap",
+      alongShape(point(points.rampTip.x, sole), point(points.bedChamfer.x, sole), "below", 0),
       {
-        before: "glue gap ",
+        before: "gap between block tips ",
       },
     ),
     ...referenceDimension(
