@@ -96,7 +96,11 @@ const WAYS: readonly (readonly [parameter: string, grows: string, shrinks: strin
   ["body.length", "blankLength", ""],
   ["body.height", "bodyHeight blankHeight", ""],
   ["body.cheek", "bodyWidth roughCheek fenceLeftCheek cheekThickness billetWidth", ""],
-  ["body.sideClearance", "coreWidth bodyWidth sideClearance wedgeWidth roughCore fenceCore pinBody billetWidth recessLand", ""],
+  [
+    "body.sideClearance",
+    "coreWidth bodyWidth sideClearance wedgeWidth roughCore fenceCore pinBody billetWidth recessLand",
+    "",
+  ],
   ["body.trim", "blankLength rampMark bedMark", ""],
   ["capIron.thickness", "pinV", "pinFromEnd pinS"],
   ["capIron.screwHead.fromEdge", "recessPad recessFromBedEdge", ""],
@@ -205,6 +209,8 @@ test("the ways name most figures that a length or an angle decides", () => {
     faceAngle: 1,
     ironTaper: 1,
     thicknessAtTop: 1,
+    // Of a billet wider than needed alone.
+    fenceRightCheek: 1,
     // Of a core in layers alone.
     bedAllowance: 1,
     layerCount: 1,

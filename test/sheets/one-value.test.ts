@@ -146,3 +146,11 @@ test("a core wider than planned moves wedge and pin alike in the news, at their 
   const pin = number(/shoulder to shoulder/) + 2 * number(/^Length of each tenon/);
   expect(Number.parseFloat(sizeOf("cross pin"))).toBeCloseTo(pin, 2);
 });
+
+test("the feather's height is asked for where it is cut, and the foot of the bed is read by it", () => {
+  const steps = traveller(designWith({ ...JACK, "bed.angle": 47, "bed.featherChamfer": 2 })).steps;
+  const words = (key: string) => steps.find((step) => step.key === key)!.instructions.join("\n");
+  expect(words("bed")).toMatch(/Measure the height that it came to/);
+  // Plane geometry: a chamfer of height c stands c·cot β behind the tip; cot 47° = 0.9325.
+  expect(words("glue-up")).toContain("0.933 × the height to which the feather was cut (1.87 mm for 2 mm)");
+});

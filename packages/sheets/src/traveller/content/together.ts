@@ -1,7 +1,8 @@
 // Wedge and pin, the dry rehearsal and the glue-up.
 import { pinSeat } from "@lamplane/bench";
+import { cotDeg } from "@lamplane/geometry";
 import { fromToeEnd, isPlacedByContact, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
-import { formatDrill } from "@lamplane/parameters/units";
+import { formatDecimal, formatDrill } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
 import { DRY_FIT, GLUE_UP, WEDGE } from "../../words/together.ts";
 import { dryFitPicture, glueFreeText, gluePicture } from "../draw/glue.ts";
@@ -121,7 +122,8 @@ const markTexts = (t: StepContext): string[] => [
 
 export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
   const { plane } = t;
-  const behind = plane.points.bedChamfer.x - plane.points.bedTip.x;
+  const { bedChamfer, bedTip } = plane.points;
+  const [behind, height] = [bedChamfer.x - bedTip.x, bedChamfer.y - bedTip.y];
   return {
     numbers: [...tipRows(t)],
     instructions: keepSentences(
@@ -131,7 +133,12 @@ export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
       GLUE_UP.clamps,
       hasJig("throat-spacer") && GLUE_UP.spacer,
       GLUE_UP.readTips,
-      behind > 0 && GLUE_UP.footRead({ chamfer: t.mm(behind) }),
+      behind > 0 &&
+        GLUE_UP.footRead({
+          chamfer: t.mm(behind),
+          height: t.mm(height),
+          factor: formatDecimal(cotDeg(plane.frame.bedAngle), 3),
+        }),
       GLUE_UP.scrape,
       GLUE_UP.rest,
     ),
