@@ -1,7 +1,7 @@
 // Detail at the mouth, enlarged: ramp's and bed's tips, feather chamfer, cutting edge, the sole before and after.
 
 import { point } from "@lamplane/geometry";
-import { capIronOutline } from "@lamplane/parameters/elevation";
+import { capIronOutline, FIGURES } from "@lamplane/parameters/elevation";
 import { linePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { VIEW_TITLES } from "../../words/views.ts";
@@ -76,7 +76,7 @@ function dimensionsOf(drawn: SolvedPlane, min: { x: number }, max: { x: number }
       "tipGap",
       alongShape(point(points.rampTip.x, sole), point(points.bedChamfer.x, sole), "below", 0),
       {
-        before: "gap between block tips ",
+        before: `${FIGURES.tipGap.name} `,
       },
     ),
     ...referenceDimension(
