@@ -4,6 +4,7 @@ import {
   circleOutline,
   type Outline,
   type Point,
+  polygonArea,
   reverseOutline,
   type Segment,
   type Shape,
@@ -16,13 +17,6 @@ export interface PartFaces {
   /** Volume of the mesh that the faces become, from the same outlines in chords, mm³. */
   readonly volume: number;
 }
-
-/** Area within corner points, mm²; negative where they run clockwise. */
-export const polygonArea = (points: readonly Point[]): number =>
-  points.reduce((sum, p, i) => {
-    const q = points[(i + 1) % points.length]!;
-    return sum + p.x * q.y - q.x * p.y;
-  }, 0) / 2;
 
 /** Area within an outline whose arcs are cut into chords, mm². */
 export const chordArea = (outline: Outline): number => polygonArea(tessellate(outline));
