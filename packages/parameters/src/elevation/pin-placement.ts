@@ -47,7 +47,7 @@ export interface PinContext {
   readonly wedgeLength: number;
 }
 
-export function pinMargins(
+function pinMargins(
   design: SizedDesign,
   { frame, top, wedgeLength }: PinContext,
   ramp: Ramp,

@@ -68,7 +68,7 @@ export function wedgeLength(design: Design, frame: Frame, top: readonly Segment[
 }
 
 /** s at which the line v off the face and parallel to it comes out of the top; by the full height where it misses. mm. */
-export function faceLineTopS({ body: { height } }: Design, frame: Frame, top: readonly Segment[], v: number): number {
+function faceLineTopS({ body: { height } }: Design, frame: Frame, top: readonly Segment[], v: number): number {
   const { faceAngle } = frame;
   const far = (2 * height) / sinDeg(faceAngle) + Math.abs(v);
   const met = splitAtIntersection([line(ironToPlane(frame, 0, v), ironToPlane(frame, far, v))], top);

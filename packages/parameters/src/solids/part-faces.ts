@@ -22,7 +22,7 @@ export interface PartFaces {
 export const chordArea = (outline: Outline): number => polygonArea(tessellate(outline));
 
 /** Rings of a shape, each with its material to the left: boundary counter-clockwise, holes clockwise. */
-export const shapeRings = ({ boundary, holes, circles }: Shape): Outline[] => [
+const shapeRings = ({ boundary, holes, circles }: Shape): Outline[] => [
   boundary,
   ...holes.map(reverseOutline),
   ...circles.map(holeOutline),

@@ -9,7 +9,7 @@ import { distanceToSide, type Stroke } from "./level-lines.ts";
 import { chamferRing } from "./table-chamfer.ts";
 
 /** How deep letters are sunk, mm: three layers of 0.2, which no wall under them misses. */
-export const SUNK = 0.6;
+const SUNK = 0.6;
 
 /** A ring of the plate with its edge at the table: the solid lies to its left. */
 interface Ring {
