@@ -69,7 +69,6 @@ export const BOARDS = {
   ),
   heart: "heart side",
   bark: "bark side",
-  end: "end of the board",
   drawing: sentence(
     ({ scale }: { scale: string }) => `Its wide face above, its edge below; cuts in the order of sawing (${scale})`,
     {
