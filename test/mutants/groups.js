@@ -23,12 +23,12 @@ export const GROUPS = [
   {
     name: "parameters: reading a design",
     sources: inside("parameters", "design", "yaml", "units", "roster", "wood"),
-    tests: /^test\/parameters\/(design|yaml|roster|wood|[^/]+$)/,
+    tests: /^test\/(outside\/|parameters\/(design|yaml|roster|wood|[^/]+$))/,
   },
   {
     name: "parameters: solids and jigs",
     sources: inside("parameters", "jigs", "solids", "drawings"),
-    tests: /^test\/(parameters\/(jigs|solids)|laws\/(jig|solids|filling|flat-drawings)|export\/same-outline)/,
+    tests: /^test\/(parameters\/(jigs|solids|drawings)|laws\/(jig|solids|filling|flat-drawings)|export\/same-outline)/,
   },
   { name: "bench: checks", sources: inside("bench", "checks"), tests: /^test\/bench\/checks\// },
   {

@@ -56,7 +56,7 @@ describe.each(PAPERS)("on %s", (paper) => {
   test("no word lies outside the page's margins", (context) => {
     const words = wordsOf(requireProgram(context, "pdftotext"), bytes).filter(({ text }) => text.trim() !== "");
     expect(words.length).toBeGreaterThan(100);
-    // A word that a tile's border cuts is still in the file; the clip, tested below, keeps it off the paper.
+    // A word that every tile's border cuts is still in the file; the clip, tested below, keeps it off the paper.
     const first = words.filter(({ page }) => page === 1);
     for (const { box, size, text } of first) {
       expect(box.left, text).toBeGreaterThan(PAGE_MARGIN - 0.5);
@@ -157,4 +157,33 @@ test("a tall picture is tiled in rows too", async (context) => {
   expect(text).toMatch(/tall A1\b/);
   expect(text).toMatch(/tall C2\b/);
   expect(text).toMatch(/trim here, lay over A1/);
+});
+
+test("words that one tile's edge would cut stand whole on its neighbour, and there alone; a tile says of what it is", async (context) => {
+  const wide: Picture = {
+    name: "side-board",
+    title: "Board",
+    width: 400,
+    height: 60,
+    marks: [
+      { kind: "line", line: "outline", segments: [line(point(0, 30), point(400, 30))] },
+      // a word every 4 mm, 12 mm wide or so: a seam, wherever it lies, runs through some
+      ...Array.from({ length: 95 }, (_, i): Picture["marks"][number] => ({
+        kind: "text",
+        text: `w${i}w`,
+        at: point(4 * i, 5 + (i % 9) * 6),
+        size: 6,
+      })),
+    ],
+  };
+  const bytes = await layoutPdf([wide], { paper: "A4", name: "wide", version: "0", units: "mm" });
+  const words = wordsOf(requireProgram(context, "pdftotext"), bytes).filter(({ page }) => page > 1);
+  const counts = Array.from({ length: 95 }, (_, i) => words.filter(({ text }) => text === `w${i}w`).length);
+  expect(Math.min(...counts)).toBe(1);
+  // what both tiles have whole, in the strip by which they overlap, stands on both
+  const twice = counts.filter((count) => count === 2).length;
+  expect(twice).toBeLessThanOrEqual(OVERLAP / 4);
+  const text = words.map((word) => word.text).join(" ");
+  expect(text).toMatch(/side board A1: edge of A2 lies here/);
+  expect(text).toMatch(/side board A2: trim here, lay over A1/);
 });

@@ -41,16 +41,16 @@ export interface FigureFormat {
 export function expectFigure(text: string, value: number, { decimals, fixed = false, unit = "" }: FigureFormat) {
   const [, under, figure = "", rest] = /^(under )?[±+]?(-?[\d.]+)(.*)$/.exec(text) ?? [];
   expect(rest?.trim(), text).toBe(unit);
-  const shown = figure.split(".")[1]?.length ?? 0;
+  const printed = figure.split(".")[1]?.length ?? 0;
   if (under) {
     expect(value, text).toBeGreaterThan(0);
     expect(value, text).toBeLessThan(Number(figure));
     return;
   }
   expect(Math.abs(Number(figure) - value), `${text} for ${value}`).toBeLessThanOrEqual(0.5 * 10 ** -decimals + 1e-6);
-  if (fixed) expect(shown, text).toBe(decimals);
+  if (fixed) expect(printed, text).toBe(decimals);
   else {
-    expect(shown, text).toBeLessThanOrEqual(decimals);
+    expect(printed, text).toBeLessThanOrEqual(decimals);
     expect(figure, text).not.toMatch(/\.\d*0$|\.$|^-0$/);
   }
 }

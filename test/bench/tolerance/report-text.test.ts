@@ -8,7 +8,7 @@ import { TOLERANCE, TOLERANCE_NOTES } from "../../../packages/bench/src/words/to
 import { type Changes, designWith, taperedDesigns, WORKED } from "../../support/designs.ts";
 import { expectDecimalLength, expectFigure, expectLength, partsOf } from "../../support/figures-in-text.ts";
 
-/** A ± is given finer than a rule is read, in inches with all its thousandths. */
+/** A ± is finer than a rule is read, in inches with all its thousandths. */
 const PLUS_MINUS = { mm: 2, in: 3 } as const;
 
 const expectPlusMinus = (text: string, mm: number, units: Units) => {
@@ -72,7 +72,7 @@ function findParts<Key extends string>(
   return undefined;
 }
 
-test("a front block that is set to its mark although contact was asked for is told first, and no other", () => {
+test("a front block that is set to its mark although contact was asked for is reported first, and no other", () => {
   const first = CASES.map(({ design, report }) => toleranceText(report, design)[0] === TOLERANCE.setToMark);
   expect(first).toEqual(
     CASES.map(({ design, report }) => report.placing === "marks" && design.hand.placing === "contact"),
@@ -80,7 +80,7 @@ test("a front block that is set to its mark although contact was asked for is to
   expect(first).toContain(true);
 });
 
-test("with numbers of his own throughout the maker is told of no assumption", () => {
+test("with numbers of his own throughout no assumption is reported", () => {
   expect(Object.keys(OWN_NUMBERS).length).toBeGreaterThan(1);
   const { design, report } = caseOf({ ...WORKED, ...OWN_NUMBERS }, "mm");
   for (const all of [false, true])
@@ -145,7 +145,7 @@ describe("the maker's question", () => {
     expectFigure(repeat.growth, mouthGrowth, { decimals: 2 });
   });
 
-  test("stopping short is told of an allowance just large enough for it, and not of one just too small", () => {
+  test("stopping short is advised with an allowance just large enough for it, and not of one just too small", () => {
     const { report } = caseOf(WORKED, "mm");
     const short = mouthOf(report).within / report.mouth.mouthGrowth;
     const tooLittle = (allowance: number) => {
@@ -187,7 +187,7 @@ describe("the table of results", () => {
     }
   });
 
-  test.each(CASES)("tells of the trial, and of each assumption once (%#)", ({ design, report }) => {
+  test.each(CASES)("reports the trial, and each assumption once (%#)", ({ design, report }) => {
     const lines = toleranceText(report, design);
     const tried = findParts(lines, TOLERANCE.triedBriefly, ["runs", "closed", "tooLate", "collide"])!;
     expect(Number(tried.runs)).toBe(300);
@@ -196,10 +196,10 @@ describe("the table of results", () => {
     expectPercent(tried.collide, report.trial.collide);
     const assumed = new Set(report.results.filter(isWhole).flatMap(({ assumptions }) => assumptions));
     const wanted = [...new Set([...assumed].map(({ parameter }) => parameter))];
-    const told = lines.find((line) =>
+    const reported = lines.find((line) =>
       line.startsWith(TOLERANCE.assumedBriefly({ labels: [], parameters: [] }).slice(0, 15)),
     );
-    expect(/ Set your own: (.*)\.$/.exec(told ?? "")?.[1]?.split(", ") ?? []).toEqual(wanted);
+    expect(/ Set your own: (.*)\.$/.exec(reported ?? "")?.[1]?.split(", ") ?? []).toEqual(wanted);
   });
 });
 
@@ -214,14 +214,15 @@ describe("every detail", () => {
       expectPlusMinus(within!, result.within, units);
       expectPlusMinus(partsOf(TOLERANCE.worst, ["worst"], lines[from]!.split("; ")[1]!)!.worst, result.worst, units);
       const rows = lines.slice(from + 1, from + 1 + result.lines.length).map(cellsOf);
-      const told = rows.map(([label]) => result.lines.find((line) => line.label === label)!);
-      expect(new Set(told).size).toBe(result.lines.length);
-      for (const [i, line] of told.slice(1).entries()) expect(line.share).toBeLessThanOrEqual(told[i]!.share + 1e-9);
+      const reported = rows.map(([label]) => result.lines.find((line) => line.label === label)!);
+      expect(new Set(reported).size).toBe(result.lines.length);
+      for (const [i, line] of reported.slice(1).entries())
+        expect(line.share).toBeLessThanOrEqual(reported[i]!.share + 1e-9);
       rows.forEach(([, held, effect, share, step], i) => {
-        expectHeld(held!, told[i]!, units);
-        expectEffect(effect!, told[i]!.effect, units);
-        expectPercent(share!, told[i]!.share);
-        expect(step).toBe(told[i]!.step);
+        expectHeld(held!, reported[i]!, units);
+        expectEffect(effect!, reported[i]!.effect, units);
+        expectPercent(share!, reported[i]!.share);
+        expect(step).toBe(reported[i]!.step);
       });
       expectAssumptions(lines.slice(from + 1 + rows.length), result, units);
       const runs = partsOf(
@@ -234,7 +235,7 @@ describe("every detail", () => {
     }
   });
 
-  /** Under half of what is shown at all it is named as under that. */
+  /** Under half of what is printed at all it is named as under that. */
   function expectEffect(text: string, mm: number, units: Units) {
     const least = units === "mm" ? 0.01 : 0.001 * 25.4;
     if (mm >= least / 2) return expectPlusMinus(text, mm, units);

@@ -15,6 +15,7 @@ import { printCheckBlock } from "./page-furniture.ts";
 import { FOOT_HEIGHT, type Orientation, PAGE_MARGIN, type Paper, pageSize, printableArea, type Size } from "./paper.ts";
 import { locatePictures, type PicturePiece, type PrintedSheet, paginatePictures, pieceLabel } from "./sheet.ts";
 import { makeTileMarks } from "./tile-marks.ts";
+import { wordsOfTile } from "./tiling.ts";
 
 export interface LayoutOptions {
   readonly paper: Paper;
@@ -74,27 +75,26 @@ function addPage(pdf: Pdf, { paper, name, version }: LayoutOptions, turn: Orient
 
 function drawSheet(pdf: Pdf, { placements }: PrintedSheet, page: Size): void {
   for (const { item, left, top } of placements) {
-    if (item.part) drawTile(pdf, item.picture, item.part, page, left, top);
+    if (item.part) drawTile(pdf, item, item.part, page, { left, top });
     else drawPicture(pdf, item.picture, { left, top });
   }
 }
 
-/** A tile, clipped exactly at its borders, with its joints. `left` and `top` are those of its strips. */
+/** A tile, clipped exactly at its borders, with its joints. @param at the upper left of its strips */
 function drawTile(
   pdf: Pdf,
-  picture: Picture,
+  piece: PicturePiece,
   { tiling, tile }: NonNullable<PicturePiece["part"]>,
   page: Size,
-  left: number,
-  top: number,
+  { left, top }: { readonly left: number; readonly top: number },
 ): void {
   const { doc } = pdf;
   const [x, y] = [left + tiling.strip.left, top + tiling.strip.top];
   const inPoints = [x, y, tile.width, tile.height].map((mm) => mm * POINTS_PER_MM);
   doc.save();
   doc.rect(...(inPoints as [number, number, number, number])).clip();
-  drawPicture(pdf, picture, { left: x - tile.left, top: y - tile.top });
+  drawPicture(pdf, wordsOfTile(piece.picture, tiling, tile), { left: x - tile.left, top: y - tile.top });
   doc.restore();
-  const joints = makeTileMarks(tiling, tile, point(x, page.height - y));
+  const joints = makeTileMarks(tiling, tile, pieceLabel(piece), point(x, page.height - y));
   drawPicture(pdf, { height: page.height, marks: joints.all }, { left: 0, top: 0 });
 }

@@ -20,9 +20,9 @@ interface Joint {
   readonly words: string;
 }
 
-function jointsOf({ columns, rows }: Tiling, { row, column, width, height }: Tile): Joint[] {
-  const over = (r: number, c: number) => SHEET.trimHere({ tile: tileName({ row: r, column: c }) });
-  const under = (r: number, c: number) => SHEET.edgeHere({ tile: tileName({ row: r, column: c }) });
+function jointsOf({ columns, rows }: Tiling, { row, column, width, height }: Tile, label: string): Joint[] {
+  const over = (r: number, c: number) => SHEET.trimHere({ tile: label, other: tileName({ row: r, column: c }) });
+  const under = (r: number, c: number) => SHEET.edgeHere({ tile: label, other: tileName({ row: r, column: c }) });
   const joints: (Joint | false)[] = [
     column > 0 && { upright: true, at: 0, trimmed: true, words: over(row, column - 1) },
     column < columns - 1 && { upright: true, at: width - OVERLAP, trimmed: false, words: under(row, column + 1) },
@@ -32,10 +32,10 @@ function jointsOf({ columns, rows }: Tiling, { row, column, width, height }: Til
   return joints.filter((joint) => joint !== false);
 }
 
-/** Joints of a tile; `corner` is its upper left corner on a page with y up, mm. */
-export function makeTileMarks(tiling: Tiling, tile: Tile, corner: Point): Marks {
+/** Joints of a tile. @param label that stands on it once it is cut out @param corner its upper left on a page with y up, mm */
+export function makeTileMarks(tiling: Tiling, tile: Tile, label: string, corner: Point): Marks {
   const marks = new Marks({ shift: corner });
-  for (const joint of jointsOf(tiling, tile)) {
+  for (const joint of jointsOf(tiling, tile, label)) {
     const along = joint.upright ? tile.height : tile.width;
     const at = (share: number) => (joint.upright ? point(joint.at, -share * along) : point(share * along, -joint.at));
     marks.line(joint.trimmed ? "thin" : "hidden", line(at(0), at(1)));

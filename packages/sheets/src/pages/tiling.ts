@@ -1,5 +1,6 @@
 // A picture too large for a page, cut into tiles that overlap; each tile then lies on a page like any other picture.
-import type { Picture } from "../picture/picture.ts";
+import type { Picture, TextMark } from "../picture/picture.ts";
+import { textCorners } from "../picture/picture-frame.ts";
 import { type Orientation, type Paper, printableArea, type Size } from "./paper.ts";
 import { seamObstacles, splitLength } from "./seams.ts";
 
@@ -55,4 +56,23 @@ export function tilePicture(picture: Picture, paper: Paper, orientation: Orienta
     strip,
     crossings: across.crossings + down.crossings,
   };
+}
+
+/** The picture without the words, and the white under them, that the tile's edge would cut and another tile has whole. */
+export function wordsOfTile(picture: Picture, { tiles }: Tiling, tile: Tile): Picture {
+  const isLeftOut = (mark: TextMark) => {
+    const corners = textCorners(mark);
+    const isIn = ({ left, top, width, height }: Tile) =>
+      corners.map(
+        ({ x, y }) => x >= left && x <= left + width && picture.height - y >= top && picture.height - y <= top + height,
+      );
+    const here = isIn(tile);
+    return here.includes(false) && tiles.some((other) => isIn(other).every((inside) => inside));
+  };
+  const left = picture.marks.map((mark) => mark.kind === "text" && isLeftOut(mark));
+  const isPatch = (i: number) => {
+    const mark = picture.marks[i]!;
+    return mark.kind === "area" && mark.shade === 0 && picture.marks[i + 1]?.kind === "text";
+  };
+  return { ...picture, marks: picture.marks.filter((_, i) => !left[i] && !(isPatch(i) && left[i + 1])) };
 }

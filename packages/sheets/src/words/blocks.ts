@@ -45,6 +45,8 @@ export const CUTS = {
   ),
   curve:
     "Shape the curve after the straight cut, by the template, wear first, with disc, belt, rasp or plane. A drum cannot form it.",
+  otherSaws:
+    "Bandsaw: set its mitre gauge the same way, the core's sole against the gauge, its left side up, toe to your left. Handsaw: follow the lines on both sides.",
   waste: "Keep the throat offcut: it backs the blocks in the vise.",
   angles: "Each angle measured on both sides of the block, not read off the saw.",
   square: "Cuts square across the core: no light under a square along either slope.",
@@ -101,7 +103,11 @@ export const RECESS = {
     { hasTemplate: true },
     { hasTemplate: false },
   ),
-  byHand: "No router: drill a row of holes to depth and clear the rest with chisel and router plane.",
+  byHand: sentence(
+    ({ width, depth }: { width: string; depth: string }) =>
+      `No router: wedge the block so that its bed lies level. Bore a row of holes, the bit no wider than ${width}, its point no deeper than ${depth}; clear the rest with chisel and router plane.`,
+    { width: "19 mm", depth: "5 mm" },
+  ),
   tryIron: sentence(
     ({ depth }: { depth: string }) =>
       `Stop at ${depth}, scrape the sheet off the bed, and try the iron with its cap and screw. The head must slide the whole length and touch neither side nor floor. Where it touches, take off a hair more.`,

@@ -41,6 +41,7 @@ export const CUTS_DRAWING = {
   core: "Core from its left side, toe to the left",
   saws: "The saw from above",
   youStandHere: "you stand here",
+  toe: "toe",
   frontBlock: "FRONT BLOCK",
   bedBlock: "BED BLOCK",
   waste: "waste",

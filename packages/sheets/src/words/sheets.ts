@@ -1,8 +1,10 @@
 // The sheets at true size: how to print, check and join them, and what stands on every page.
 import { sentence } from "@lamplane/parameters/words";
 
-interface TileName {
+/** A tile by its picture's name and its own, and the neighbour that it meets. */
+interface TileNames {
   readonly tile: string;
+  readonly other: string;
 }
 
 export const SHEET = {
@@ -44,8 +46,14 @@ export const SHEET = {
     tile: "A1",
     page: 2,
   }),
-  trimHere: sentence(({ tile }: TileName) => `trim here, lay over ${tile}`, { tile: "A1" }),
-  edgeHere: sentence(({ tile }: TileName) => `edge of ${tile} lies here`, { tile: "A2" }),
+  trimHere: sentence(({ tile, other }: TileNames) => `${tile}: trim here, lay over ${other}`, {
+    tile: "cheek right A2",
+    other: "A1",
+  }),
+  edgeHere: sentence(({ tile, other }: TileNames) => `${tile}: edge of ${other} lies here`, {
+    tile: "cheek right A1",
+    other: "A2",
+  }),
 } as const;
 
 export const BAR_WORDS = { mm: "100 mm", in: "4 in" } as const;

@@ -38,6 +38,7 @@ function sawnCutsContent(known: ContentInput): StepContent {
       CUTS.mark,
       CUTS.lie,
       CUTS.testPiece,
+      CUTS.otherSaws,
       ...beyondLimitTexts(known, "ramp"),
       CUTS.ramp({ angle: t.deg(rampCut.saw) }),
       ...beyondLimitTexts(known, "bed"),
@@ -129,7 +130,7 @@ export function recessContent({ t, hasJig }: ContentInput): StepContent {
     instructions: [
       RECESS.draw,
       RECESS.rout({ hasTemplate: hasJig("recess-template") }),
-      RECESS.byHand,
+      RECESS.byHand({ width: t.mm(recess.width), depth: t.mm(recess.depth) }),
       RECESS.tryIron({ depth: t.mm(recess.depth) }),
     ],
     checks: [RECESS.flat, RECESS.free],

@@ -16,6 +16,8 @@ export function cutsPicture(t: StepContext, { core, marks }: StockPlan, room: Pi
     view(CUTS_DRAWING.saws, (sketch) => drawSaws(sketch, t, core.cuts), SAW),
   ]);
 }
+/** Share of the core's height at which its blocks are named. */
+const NAMED_AT = 0.4;
 /** A saw's setting has no size of its own. */
 const SAW = { most: 0.8, least: 0.45, isDiagram: true };
 
@@ -32,8 +34,9 @@ function drawCore(sketch: Sketch, t: StepContext, core: StockPlan["core"], marks
   for (const cut of core.cuts) sketch.line("outline", line(foot(cut), head(cut)));
   drawCurve(sketch, t);
   for (const { at } of marks.marks) for (const x of at) sketch.line("mark", line(point(x, h), point(x, h - 0.14 * h)));
-  sketch.wordsWithin(CUTS_DRAWING.frontBlock, point(ramp.markAtTop / 2, 0.4 * h), ramp.markAtTop);
-  sketch.wordsWithin(CUTS_DRAWING.bedBlock, point((bed.markAtTop + length) / 2, 0.4 * h), length - bed.markAtTop);
+  const [front, back] = [ramp, bed].map((cut) => cut.markAtSole + NAMED_AT * (cut.markAtTop - cut.markAtSole));
+  sketch.wordsWithin(CUTS_DRAWING.frontBlock, point(front! / 2, NAMED_AT * h), front!);
+  sketch.wordsWithin(CUTS_DRAWING.bedBlock, point((back! + length) / 2, NAMED_AT * h), length - back!);
   sketch.wordsWithin(CUTS_DRAWING.waste, point((ramp.kerfAtTop.to + bed.kerfAtTop.from) / 2, 0.82 * h), 0.5 * h);
   sketch.level(CUTS_DRAWING.ramp({ length: t.ruled(ramp.markAtSole) }), point(0, 0), foot(ramp));
   sketch.level(CUTS_DRAWING.bed({ length: t.ruled(bed.markAtSole) }), point(0, 0), foot(bed));
@@ -67,26 +70,34 @@ function drawCurve(sketch: Sketch, { plane }: StepContext): void {
   );
 }
 
-/** Both settings, the ramp's over the bed's, as the saw's scale reads them from above: 0 is square to the fence. */
+/** Both settings, the ramp's over the bed's, as who stands at the saw looks down on them: 0 is square to the fence. */
 function drawSaws(sketch: Sketch, t: StepContext, cuts: StockPlan["core"]["cuts"]): void {
   cuts.forEach((cut, i) => {
     drawSaw(sketch, t, cut, -i * SAW_APART);
   });
-  sketch.words(CUTS_DRAWING.youStandHere, point(0, SAW_TOP), { up: 4 });
+  sketch.words(CUTS_DRAWING.youStandHere, point(0, -SAW_APART * (cuts.length - 1) - BELOW_FENCE), { up: -4 });
 }
-/** In the diagram's own mm: from one fence to the next, and over a fence its words. */
-const SAW_APART = 46;
-const SAW_TOP = 25;
+/** In the diagram's own mm: from one fence to the next, from a fence to the words under its saw, and the core against it. */
+const SAW_APART = 50;
+const BELOW_FENCE = 30;
+const CORE = { half: 34, height: 18 };
 
-function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut, low: number): void {
-  const turn = name === "ramp" ? 90 + saw : 90 - saw;
-  const foot = point(0, low);
-  const on = (by: number) => point(by * cosDeg(turn), low + by * sinDeg(turn));
-  sketch.area(WASTE_SHADE, boxPolygon(-36, low - 3, 36, low)).line("outline", line(point(-36, low), point(36, low)));
-  sketch.line("axis", line(point(0, low - 6), point(0, low + 22)));
-  sketch.line("strong", line(on(-6), on(21)));
-  sketch.angle("", foot, Math.min(90, turn), Math.max(90, turn), 14 * sketch.scale);
-  sketch.angle(t.deg(angle), foot, name === "ramp" ? turn : 0, name === "ramp" ? 180 : turn, 9 * sketch.scale);
-  sketch.words(CUTS_DRAWING.fence, point(name === "ramp" ? 24 : -24, low), { up: 2 });
-  sketch.words(CUTS_DRAWING.fromSquare({ name, angle: t.deg(saw) }), point(0, low + SAW_TOP), {});
+/** The core lies with its sole against the fence, its toe to the right. */
+function drawSaw(sketch: Sketch, t: StepContext, { saw, name, angle }: CoreCut, fence: number): void {
+  const { half, height } = CORE;
+  const turn = name === "ramp" ? 270 + saw : 270 - saw;
+  const foot = point(0, fence);
+  const on = (by: number) => point(by * cosDeg(turn), fence + by * sinDeg(turn));
+  const core = boxPolygon(-half, fence - height, half, fence);
+  sketch.area(WOOD_SHADE, core).outline("thin", core);
+  sketch
+    .area(WASTE_SHADE, boxPolygon(-36, fence, 36, fence + 3))
+    .line("outline", line(point(-36, fence), point(36, fence)));
+  sketch.line("axis", line(point(0, fence + 6), point(0, fence - 22)));
+  sketch.line("strong", line(on(-6), on(25)));
+  sketch.angle("", foot, Math.min(270, turn), Math.max(270, turn), 14 * sketch.scale);
+  sketch.angle(t.deg(angle), foot, name === "ramp" ? turn : 180, name === "ramp" ? 360 : turn, 9 * sketch.scale);
+  sketch.words(CUTS_DRAWING.fence, point(name === "ramp" ? -24 : 24, fence), { up: 4 });
+  sketch.words(CUTS_DRAWING.toe, point(half - 6, fence - height), { up: 2 });
+  sketch.words(CUTS_DRAWING.fromSquare({ name, angle: t.deg(saw) }), point(0, fence - BELOW_FENCE), {});
 }
