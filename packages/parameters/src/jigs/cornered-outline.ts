@@ -91,7 +91,7 @@ function roundedCorner(at: Point, before: Point, after: Point, radius: number): 
  * Corners of a convex outline, each side moved in by its own distance; fewer than three where nothing is left.
  * @param by distance by which the side that begins at a corner is moved in, mm
  */
-function insetPolygon(corners: readonly Point[], by: (side: number) => number): Point[] {
+export function insetPolygon(corners: readonly Point[], by: (side: number) => number): Point[] {
   return corners.reduce<Point[]>(
     (inside, from, i) => {
       const to = corners[(i + 1) % corners.length]!;
