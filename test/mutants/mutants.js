@@ -1,5 +1,6 @@
 // Small faults put into a source, one at a time: what each replaces, and by what. The source itself is never written.
 import { parseAst } from "vitest/node";
+import { isLayoutMeasure } from "./layout-measures.js";
 
 /** Operators, and what each is mistaken for. */
 const SWAPPED = {
@@ -42,18 +43,21 @@ const MISTAKEN = {
 };
 
 /**
- * @typedef {{ kind: string, start: number, end: number, text: string, line: number, was: string }} Mutant
+ * @typedef {{ kind: string, start: number, end: number, text: string, line: number, was: string, ofLayout: boolean }} Mutant
  * @param {string} code TypeScript
+ * @param {string} file its path from the root
  * @returns {Mutant[]} in the order of the source; each leaves a program that still parses
  */
-export function mutantsOf(code) {
+export function mutantsOf(code, file) {
   const found = [];
-  const add = (kind, start, end, text) => {
-    const line = code.slice(0, start).split("\n").length;
-    if (parses(`${code.slice(0, start)}${text}${code.slice(end)}`))
-      found.push({ kind, start, end, text, line, was: code.slice(start, end) });
-  };
-  visit(parseAst(code, { lang: "ts" }), (node, parent) => mutate(node, parent, code, add));
+  visit(parseAst(code, { lang: "ts" }), [], (node, ancestors) => {
+    const ofLayout = isLayoutMeasure(file, node, ancestors);
+    mutate(node, ancestors.at(-1) ?? {}, code, (kind, start, end, text) => {
+      const line = code.slice(0, start).split("\n").length;
+      if (parses(`${code.slice(0, start)}${text}${code.slice(end)}`))
+        found.push({ kind, start, end, text, line, was: code.slice(start, end), ofLayout });
+    });
+  });
   return found.sort((a, b) => a.start - b.start || a.end - b.end);
 }
 
@@ -96,13 +100,13 @@ const isRead = (node, parent) =>
   ((parent.type === "CallExpression" && parent.callee === node) ||
     (parent.type === "MemberExpression" && parent.property === node && !parent.computed));
 
-function visit(node, meet, parent = {}) {
+function visit(node, ancestors, meet) {
   if (node.type?.startsWith("TS") && !/NonNull|As|Satisfies/.test(node.type)) return; // types never run
   if (/^(Import|ExportAll)/.test(node.type)) return;
-  meet(node, parent);
+  meet(node, ancestors);
   for (const [key, child] of Object.entries(node)) {
     if (key === "typeAnnotation" || key === "returnType" || key === "typeArguments") continue;
-    for (const each of Array.isArray(child) ? child : [child]) if (each?.type) visit(each, meet, node);
+    for (const each of Array.isArray(child) ? child : [child]) if (each?.type) visit(each, [...ancestors, node], meet);
   }
 }
 

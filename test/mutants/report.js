@@ -14,36 +14,50 @@ export const placeOf = ({ file, line }) => `${file.replace(/^packages\//, "").re
 export const survivorRow = (mutant) => `| ${placeOf(mutant)} | \`${flat(mutant.marked)}\` | \`${flat(mutant.text)}\` |`;
 const reasonRow = (mutant) => `${survivorRow(mutant)} ${mutant.why} |`;
 
-function groupRow({ name }, all, done) {
-  const [whole, tried] = [all, done].map((some) => some.filter((mutant) => mutant.group === name));
-  const explained = tried.filter((mutant) => mutant.why && !mutant.seen).length;
-  return shareRow(name, whole.length, tried.length, explained, tried.filter((mutant) => mutant.seen).length);
+/** Measures of layout are counted apart: no law says what they should be (`layout-measures.js`). */
+function shareRow(name, all, done) {
+  const [rest, layout] = [false, true].map((ofLayout) => done.filter((mutant) => mutant.ofLayout === ofLayout));
+  const [judged, ofLayout] = [rest, layout].map(countSeen);
+  const whole = countSeen(done);
+  return `| ${[
+    name,
+    all.length,
+    rest.length,
+    judged.explained,
+    judged.seen,
+    (judged.seen / judged.n).toFixed(2),
+    wilson(judged.seen / judged.n, judged.n),
+    layout.length,
+    ofLayout.seen,
+    (whole.seen / whole.n).toFixed(2),
+  ].join(" | ")} |`;
 }
 
-function shareRow(name, whole, tried, explained, seen) {
-  const n = tried - explained || 1;
-  return `| ${name} | ${whole} | ${tried} | ${explained} | ${seen} | ${(seen / n).toFixed(2)} | ${wilson(seen / n, n)} |`;
+function countSeen(tried) {
+  const explained = tried.filter((mutant) => mutant.why && !mutant.seen).length;
+  return { explained, seen: tried.filter((mutant) => mutant.seen).length, n: tried.length - explained || 1 };
 }
 
 /** The whole report. @param all every mutant @param done those judged, with `seen` */
 export function reportOf(groups, all, done, seed) {
-  const explained = done.filter((mutant) => mutant.why && !mutant.seen).length;
+  const ofGroup = (some, { name }) => some.filter((mutant) => mutant.group === name);
+  const unseen = done.filter((mutant) => !mutant.seen && !mutant.why);
+  const rows = (some) => ["| where | is « » | was made |", "| --- | --- | --- |", ...some.map(survivorRow).sort()];
   return [
     `Seed ${seed}.`,
     "",
-    "| sources | mutants in all | tried | equivalent | seen | share seen of the rest | 95 % interval |",
-    "| --- | --- | --- | --- | --- | --- | --- |",
-    ...groups.map((group) => groupRow(group, all, done)),
-    shareRow("all", all.length, done.length, explained, done.filter((mutant) => mutant.seen).length),
+    "| sources | mutants in all | tried | equivalent | seen | share seen of the rest | 95 % interval | measures of layout tried | of them seen | share with them |",
+    "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |",
+    ...groups.map((group) => shareRow(group.name, ofGroup(all, group), ofGroup(done, group))),
+    shareRow("all", all, done),
     "",
     "Not seen:",
     "",
-    "| where | is « » | was made |",
-    "| --- | --- | --- |",
-    ...done
-      .filter((mutant) => !mutant.seen && !mutant.why)
-      .map(survivorRow)
-      .sort(),
+    ...rows(unseen.filter((mutant) => !mutant.ofLayout)),
+    "",
+    "Measures of layout, not seen:",
+    "",
+    ...rows(unseen.filter((mutant) => mutant.ofLayout)),
     "",
     "Equivalent, and why (all that `test/mutants/equivalent.js` holds; each is tried when the sample draws it, and must not be seen):",
     "",

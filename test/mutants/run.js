@@ -18,7 +18,7 @@ function allMutants() {
   return GROUPS.flatMap((group) =>
     sourcesOf(group).flatMap((file) => {
       const code = readFileSync(`${ROOT}${file}`, "utf8");
-      return mutantsOf(code).map((mutant) => {
+      return mutantsOf(code, file).map((mutant) => {
         const marked = markedIn(code, mutant);
         const why = EQUIVALENT.find((entry) => isOf(entry, file, marked, mutant.text))?.why;
         return { ...mutant, file, path: `${ROOT}${file}`, group: group.name, marked, why };

@@ -22,9 +22,9 @@ export function bedFaceLayout(e: Elevation): Picture {
   const [low, high] = [planeToBed(e.frame, bed.from).s, planeToBed(e.frame, bed.to).s];
   const half = e.widths.core / 2;
   marks.outline("outline", polygon(point(-half, low), point(half, low), point(half, high), point(-half, high)));
+  marks.line("axis", line(point(0, low - 3), point(0, high + 3)));
   drawSoleAndHeel(marks, e, low, half);
   if (e.recess) drawRecessOutline(marks, e, low, high);
-  marks.line("axis", line(point(0, low - 3), point(0, high + 3)));
   drawDimension(marks, formatDimension(2 * half, e.design), {
     from: point(-half, low),
     to: point(half, low),

@@ -8,6 +8,7 @@ import { textWidth } from "./text-metrics.ts";
 /** Arrow heads are long and narrow, extension lines begin off the edge and run past the dimension. @see ISO 129-1:2018 (from memory) */
 const ARROW = { length: 2.4, half: 0.4 };
 const EXTENSION = { gap: 0.8, past: 1.5 };
+const OVERHANG = 5; // mm by which words over a level line may stand beyond it at either end
 const OVER_LINE = 0.9; // mm from a dimension line to its words
 
 /** A solid arrow head with its point at a place. `direction` in degrees: where it points. */
@@ -44,13 +45,15 @@ export function drawDimension(marks: Marks, words: string, place: DimensionPlace
   const width = textWidth(words, LETTERING.usual);
   const fits = fitsDimension(words, length);
   const out = fits ? 0 : 2.5 * ARROW.length;
-  const shelf = !fits && level ? width + 1 : 0;
+  // Words a little wider than the length stand over the middle of their line, where they name no other length.
+  const stands = fits || width < length + 2 * OVERHANG;
+  const shelf = !stands && level ? width + 1 : 0;
   marks.line("thin", line(offsetPoint(a, ahead, -out), offsetPoint(b, ahead, out + shelf)));
   drawArrowHead(marks, a, fits ? ahead + 180 : ahead);
   drawArrowHead(marks, b, fits ? ahead : ahead + 180);
   const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2);
   if (level) {
-    const x = fits ? middle.x : offsetPoint(b, ahead, out + 0.5 + width / 2).x;
+    const x = stands ? middle.x : offsetPoint(b, ahead, out + 0.5 + width / 2).x;
     marks.label(words, point(x, at + OVER_LINE), { anchor: "middle" });
   } else if (fits) drawUprightText(marks, words, middle);
   else drawTextBeside(marks, words, middle, Math.sign(at - from.x) || 1);

@@ -131,6 +131,11 @@ export const PIN_HOLE = {
   ),
   place: "With the pin guide: clamp it on as below. Check both distances with a rule before you drill.",
   bore: "Bore through both at once into a backing board, square to the insides, with a bit that leaves a clean edge. Try the drill in waste first and measure the hole it makes.",
+  otherDrill: sentence(
+    ({ clearance }: { clearance: string }) =>
+      `No such drill: take the next size, measure the hole, and make the tenons ${clearance} thinner.`,
+    { clearance: "0.2 mm" },
+  ),
   noPegs: "Leave the peg holes for the dry fit: there they go through cheeks and blocks together.",
   rod: "A rod the size of the hole, put through both cheeks, stands square to their insides.",
   alike: "Measured from sole and toe, both cheeks the same.",

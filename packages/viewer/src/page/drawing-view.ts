@@ -86,11 +86,10 @@ export class DrawingView {
     this.#details.draw(plane, this.isDragging, () => this.#timer.finish("details", requestId));
   }
 
-  /** A ramp that turns curved, or straight again, while one design is changed. */
+  /** A ramp that turns curved, or straight again, while one design is changed; said until the next change. */
   #announceKind(next: SheetPlane): void {
     const last = this.#plane;
     const isSame = last?.design.name === next.design.name;
-    if (isSame && last.design.bed.angle === next.design.bed.angle) return;
     const [was, is] = [last && rampKind(last), rampKind(next)];
     if (isSame && was === is && this.isDragging) return; // the words stay until the hand lets go
     this.#parts.notes.announce(isSame && was && is && was !== is ? RAMP_KIND[is] : "");

@@ -153,6 +153,7 @@ export function pinHoleContent({ t, hasJig }: ContentInput): StepContent {
       PIN_HOLE.clamp,
       hasJig("pin-guide") && PIN_HOLE.place,
       PIN_HOLE.bore,
+      PIN_HOLE.otherDrill({ clearance: t.mm(t.design.pin.tenonClearance) }),
       pegHoles(t.plane).length > 0 && PIN_HOLE.noPegs,
     ),
     checks: [PIN_HOLE.rod, PIN_HOLE.alike],

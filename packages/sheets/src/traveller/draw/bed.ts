@@ -65,6 +65,9 @@ export function bedPicture(t: StepContext, room: PictureRoom) {
   ]);
 }
 
+/** The largest scale of a bed with nothing on it. */
+const PLAIN_BED = 0.75;
+
 export function recessPicture(t: StepContext, room: PictureRoom) {
   const { plane } = t;
   const { recess } = plane;
@@ -72,24 +75,28 @@ export function recessPicture(t: StepContext, room: PictureRoom) {
   const edge = bedLowerEdge(plane);
   const half = plane.widths.core / 2;
   return composeViews({ name: "step-recess", title: BED_DRAWING.recess }, room, [
-    view(BED_DRAWING.face, (sketch) => {
-      sketch
-        .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
-        .outline("outline", boxPolygon(-half, edge, half, high));
-      sketch.line("axis", line(point(0, edge), point(0, high)));
-      const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
-      if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
-      if (!recess) return;
-      const wide = recess.width / 2;
-      sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
-      sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
-      sketch.level(BED_DRAWING.land({ width: t.ruled(half - wide) }), point(wide, edge), point(half, edge));
-      sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
-      sketch.name("left", [
-        { words: BED_DRAWING.truedSole, point: point(-half, soleS) },
-        { words: BED_DRAWING.lowerEdge, point: point(-half, edge) },
-      ]);
-    }),
+    view(
+      BED_DRAWING.face,
+      (sketch) => {
+        sketch
+          .area(WOOD_SHADE, boxPolygon(-half, edge, half, high))
+          .outline("outline", boxPolygon(-half, edge, half, high));
+        sketch.line("axis", line(point(0, edge), point(0, high)));
+        const soleS = plane.frame.thickness * cotDeg(plane.frame.bedAngle);
+        if (soleS > edge) sketch.line("mark", line(point(-half, soleS), point(half, soleS)));
+        if (!recess) return;
+        const wide = recess.width / 2;
+        sketch.line("cut", ...recessEdge(recess, high).map((s) => transformSegment(s, { turn: 90, mirrored: true })));
+        sketch.level(t.ruled(recess.width), point(-wide, high), point(wide, high), "above");
+        sketch.level(BED_DRAWING.land({ width: t.ruled(half - wide) }), point(wide, edge), point(half, edge));
+        sketch.upright(t.ruled(recess.low - edge), point(half, edge), point(half, recess.low), "right");
+        sketch.name("left", [
+          { words: BED_DRAWING.truedSole, point: point(-half, soleS) },
+          { words: BED_DRAWING.lowerEdge, point: point(-half, edge) },
+        ]);
+      },
+      recess ? {} : { most: PLAIN_BED },
+    ),
     ...(recess ? [view(BED_DRAWING.cut, (sketch) => drawRecessCut(sketch, t, recess))] : []),
   ]);
 }

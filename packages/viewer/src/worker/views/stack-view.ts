@@ -13,6 +13,7 @@ import {
   capIronOutline,
   ironCorners,
   ironToBed,
+  planeToBed,
   screwHeadOutline,
   thicknessAt,
   topFromEdge,
@@ -87,6 +88,7 @@ function bedMarks({ plane }: SolvedPlane): ViewMark[] {
 function ironDimensions(drawn: SolvedPlane): Dimension[] {
   const { design, frame } = drawn.plane;
   const t = -frame.thickness;
+  const heel = planeToBed(frame, drawn.plane.points.bevelHeel);
   const end = point(design.iron.length, t);
   const [, , , top] = ironCorners(design, frame);
   return [
@@ -94,7 +96,7 @@ function ironDimensions(drawn: SolvedPlane): Dimension[] {
     ...recessDimensions(drawn),
     ...parameterDimension(drawn, "iron.length", alongShape(point(0, t), end, "below", 1)),
     ...thicknessDimensions(drawn, end, top!),
-    ...parameterDimension(drawn, "iron.bevel", leaderShape(point(frame.thickness, t / 2), -30, 30), {
+    ...parameterDimension(drawn, "iron.bevel", leaderShape(point(heel.s / 2, heel.v / 2), -30, 30), {
       unit: "°",
       before: "bevel ",
       rank: 3,
