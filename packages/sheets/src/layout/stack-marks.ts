@@ -51,13 +51,13 @@ export function drawStackNames(marks: Marks, e: Elevation): void {
 }
 
 /** Where a layer of the stack gets its name, in the iron's frame: `v` is its lower side. */
-interface NamePlace {
+interface LayerNamePlace {
   readonly s: number;
   readonly v: number;
   readonly thickness: number;
 }
 
-function drawNameAlong(marks: Marks, e: Elevation, words: string, { s, v, thickness }: NamePlace): void {
+function drawNameAlong(marks: Marks, e: Elevation, words: string, { s, v, thickness }: LayerNamePlace): void {
   const size = Math.min(LETTERING.small, 0.75 * thickness);
   if (size < SMALLEST_LETTERS) return;
   const at = ironToPlane(e.frame, s, v + thickness / 2 - 0.36 * size);
