@@ -5,12 +5,7 @@ import { parseNumber } from "@lamplane/parameters/units";
 import { unknownParameterError } from "../design-file.ts";
 import { InputRefused } from "../io.ts";
 import { SWEEP } from "../words/reports.ts";
-
-/** One parameter and its values, mm, degrees or words, in the order given. */
-export interface Variation {
-  readonly path: string;
-  readonly values: readonly (number | string)[];
-}
+import { countDesigns, type Variation } from "./variation.ts";
 
 /** More designs than these are a slip of the pen. */
 const MOST_DESIGNS = 1_000_000;
@@ -27,23 +22,6 @@ export function parseVariations(assignments: readonly string[], design: Design):
   if (count > MOST_DESIGNS) throw new InputRefused(SWEEP.tooMany({ count, most: MOST_DESIGNS }));
   for (const { path, values } of variations) refuseUnlessAllowed(design, path, values);
   return variations;
-}
-
-/** How many designs the variations make together. */
-export const countDesigns = (variations: readonly Variation[]): number =>
-  variations.reduce((product, { values }) => product * values.length, 1);
-
-/** The values of one design of a sweep; the last parameter named changes fastest. */
-export function variationValues(variations: readonly Variation[], index: number): (number | string)[] {
-  let rest = index;
-  return variations
-    .toReversed()
-    .map(({ values }) => {
-      const value = values[rest % values.length]!;
-      rest = Math.floor(rest / values.length);
-      return value;
-    })
-    .reverse();
 }
 
 function parseVariation(assignment: string, design: Design): Variation {
