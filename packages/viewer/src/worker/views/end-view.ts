@@ -1,8 +1,8 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
 
-import { ripLayout } from "@lamplane/bench";
+import { ripLayout, type Span } from "@lamplane/bench";
 import { point, polygon } from "@lamplane/geometry";
-import { layersOf, layerThickness, pinLengths } from "@lamplane/parameters/elevation";
+import { type Layer, layersOf, layerThickness, pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
@@ -13,7 +13,8 @@ import { outlineMark } from "./outline-mark.ts";
 /** The view across, at a stage of the bench. */
 export function endView(drawn: SolvedPlane, stage: StageName): View {
   if (WORK_OF[stage] !== "billet") return acrossView(drawn, stage);
-  return layersOf(drawn.plane) ? stripView(drawn) : billetView(drawn);
+  const layers = layersOf(drawn.plane);
+  return layers ? stripView(drawn, layers) : billetView(drawn);
 }
 
 const rectangle = (left: number, low: number, right: number, high: number) =>
@@ -103,35 +104,41 @@ function stackDimensions(drawn: SolvedPlane): Dimension[] {
 }
 
 /** Layers and cheeks as they are ripped, each as thick as the board, what is planed off them as waste. */
-function stripView(drawn: SolvedPlane): View {
+function stripView(drawn: SolvedPlane, layers: readonly Layer[]): View {
   const { plane } = drawn;
   const { core, sole, body } = plane.design;
   const [low, high] = [-sole.allowance, body.height];
-  const finished = [body.cheek, ...layersOf(plane)!.map(layerThickness), body.cheek];
   const pitch = core.board + plane.design.shop.kerf;
-  const middles = finished.map((_, i) => (i - (finished.length - 1) / 2) * pitch);
-  const edge = middles.at(-1)! + core.board / 2;
-  const strip = (x: number, thickness: number) => rectangle(x - thickness / 2, low, x + thickness / 2, high);
-  const [first, second] = [middles[0]!, middles[1]!];
+  const outermost = ((layers.length + 1) / 2) * pitch;
+  const strips = [body.cheek, ...layers.map(layerThickness), body.cheek].map((finished, i) => ({
+    finished,
+    middle: (i - (layers.length + 1) / 2) * pitch,
+  }));
+  const edge = outermost + core.board / 2;
+  const ends = (middle: number, thickness: number) =>
+    [point(middle - thickness / 2, low), point(middle + thickness / 2, low)] as const;
+  const strip = (middle: number, thickness: number) =>
+    rectangle(middle - thickness / 2, low, middle + thickness / 2, high);
+  const [cheek, outerLayer] = strips;
   return {
     name: "end",
     title: VIEW_TITLES.strips,
     box: { min: point(-edge, low), max: point(edge, high) },
-    marks: middles.flatMap((x, i) => [
-      outlineMark(strip(x, core.board), { area: "waste" }),
-      outlineMark(strip(x, finished[i]!), { area: "wood", line: "cut" }),
+    marks: strips.flatMap(({ middle, finished }) => [
+      outlineMark(strip(middle, core.board), { area: "waste" }),
+      outlineMark(strip(middle, finished), { area: "wood", line: "cut" }),
     ]),
     dimensions: [
-      ...parameterDimension(
-        drawn,
-        "core.board",
-        alongShape(point(first - core.board / 2, low), point(first + core.board / 2, low), "below", 0),
-      ),
-      ...referenceDimension(
-        drawn,
-        "outerLayer",
-        alongShape(point(second - finished[1]! / 2, low), point(second + finished[1]! / 2, low), "below", 1),
-      ),
+      ...(cheek
+        ? parameterDimension(drawn, "core.board", alongShape(...ends(cheek.middle, core.board), "below", 0))
+        : []),
+      ...(outerLayer
+        ? referenceDimension(
+            drawn,
+            "outerLayer",
+            alongShape(...ends(outerLayer.middle, outerLayer.finished), "below", 1),
+          )
+        : []),
       ...referenceDimension(drawn, "blankHeight", alongShape(point(edge, low), point(edge, high), "right", 0)),
     ],
     labels: [],
@@ -144,12 +151,11 @@ function billetView(drawn: SolvedPlane): View {
   const { fence, billet } = widths;
   const [low, high] = [-design.sole.allowance, design.body.height];
   const edge = billet / 2;
-  const ends = ripLayout(drawn.plane, billet).strips.map(({ at }) => at.to - edge) as [number, number, number];
-  const sawn = [fence.leftCheek, fence.core, fence.rightCheek].map((width, i) => ({
-    from: ends[i]! - width,
-    to: ends[i]!,
-  })) as [Span, Span, Span];
-  const [left, core] = sawn;
+  const strips = ripLayout(drawn.plane, billet).strips;
+  const sawn = (end: number, width: number): Span => ({ from: end - edge - width, to: end - edge });
+  const left = sawn(strips[0].at.to, fence.leftCheek);
+  const core = sawn(strips[1].at.to, fence.core);
+  const right = sawn(strips[2].at.to, fence.rightCheek);
   const below = ({ from, to }: Span, row: number) => alongShape(point(from, low), point(to, low), "below", row);
   return {
     name: "end",
@@ -157,7 +163,9 @@ function billetView(drawn: SolvedPlane): View {
     box: { min: point(-edge, low), max: point(edge, high) },
     marks: [
       outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }),
-      ...sawn.map(({ from, to }) => outlineMark(rectangle(from, low, to, high), { area: "wood", line: "cut" })),
+      ...[left, core, right].map(({ from, to }) =>
+        outlineMark(rectangle(from, low, to, high), { area: "wood", line: "cut" }),
+      ),
     ],
     dimensions: [
       ...referenceDimension(drawn, "fenceLeftCheek", below(left, 0)),
@@ -170,9 +178,4 @@ function billetView(drawn: SolvedPlane): View {
     ],
     labels: [],
   };
-}
-
-interface Span {
-  readonly from: number;
-  readonly to: number;
 }
