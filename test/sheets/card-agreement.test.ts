@@ -1,5 +1,5 @@
 // The card hangs up what the traveller's steps say: each setting on it is a number of its step, also once values are measured.
-import { JOB_STEPS } from "@lamplane/bench";
+import { JOB_STEPS, type Step, stepWords } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { traveller } from "@lamplane/sheets";
 import { describe, expect, test } from "vitest";
@@ -39,6 +39,14 @@ describe.each(Object.entries(PLANES))("%s", (_, design) => {
   });
 });
 
+test.each(Object.entries(PLANES))("%s: the card calls each step by its title", (_, design) => {
+  const { setUps, steps } = traveller(design);
+  for (const { step, title } of setUps) {
+    expect(title).toBe(steps[step - 1]!.title);
+    expect(title).toBe(stepWords(design, JOB_STEPS[step - 1] as Step).title);
+  }
+});
+
 test("a jig on the page of a step that is done is the one that the step was done with", () => {
   const { steps } = traveller(designWith(BUILT));
   const jigsAt = (key: string) => steps.find((step) => step.key === key)!.jigs;
@@ -46,7 +54,7 @@ test("a jig on the page of a step that is done is the one that the step was done
   expect([bed!.title, ramp!.title].join()).toMatch(/47°.*60°/);
   expect(jigsAt("wedge")[0]!.title).toContain("6°");
   const { numbers, jigs } = steps.find(({ key }) => key === "dry-fit")!;
-  const gap = numbers.find(({ label }) => /between the two blocks/.test(label))!.value;
+  const gap = numbers.find(({ label }) => /[Gg]ap between block tips/.test(label))!.value;
   expect(jigs[0]!.title).toContain(gap);
 });
 
@@ -54,6 +62,6 @@ test("a length that a measured value has changed stands beside the one planned, 
   const { steps } = traveller(designWith(BUILT));
   const changed = steps.flatMap(({ numbers }) => numbers.filter(({ was }) => was !== undefined));
   const labels = changed.map(({ label }) => label).join();
-  for (const part of [/shoulder to shoulder/, /between the two blocks/, /Foot of the bed/, /Pegs in from/])
+  for (const part of [/shoulder to shoulder/, /[Gg]ap between block tips/, /Foot of the bed/, /Pegs in from/])
     expect(labels).toMatch(part);
 });

@@ -1,5 +1,5 @@
 // The billet sawn across its width: first cheek, core, second cheek, each saw line from one reference face.
-import type { Elevation } from "@lamplane/parameters/elevation";
+import { type Elevation, hasThirdCut } from "@lamplane/parameters/elevation";
 import type { Span } from "../span.ts";
 
 /** The reference face becomes the left cheek's outside. */
@@ -27,7 +27,7 @@ export interface SawLine {
 }
 
 export interface RipLayout {
-  readonly strips: readonly RipStrip[];
+  readonly strips: readonly [left: RipStrip, core: RipStrip, right: RipStrip];
   /** Two, and a third where more is left beside the second cheek than a kerf takes. */
   readonly sawLines: readonly SawLine[];
   /** Width of billet that this needs, and what the rule of thumb says. */
@@ -46,7 +46,13 @@ export interface RipLayout {
  */
 export function ripLayout({ design, widths }: Elevation, width: number): RipLayout {
   const { kerf, jointingPass: pass, millingAllowance: milling } = design.shop;
-  const strip = (piece: StripName, from: number, rough: number, finished: number, fresh: readonly [number, number]) => {
+  const strip = (
+    piece: StripName,
+    from: number,
+    rough: number,
+    finished: number,
+    fresh: readonly [number, number],
+  ): RipStrip => {
     const sawn = rough + pass * (fresh[0] + fresh[1]);
     const keptFrom = from + pass * fresh[0] + milling;
     return {
@@ -62,19 +68,23 @@ export function ripLayout({ design, widths }: Elevation, width: number): RipLayo
   const core = strip("core", left.at.to + kerf, widths.roughCore, widths.core, [1, 1]);
   const right = strip("right cheek", core.at.to + kerf, widths.roughCheek, widths.cheek, [1, 0]);
   const spare = Math.max(0, width - widths.billet);
-  const referencePass = Math.min(pass, milling);
-  const cuts = spare > kerf ? [left, core, right] : [left, core];
+  const { fence } = widths;
+  const cuts = [
+    { strip: left, fence: fence.leftCheek },
+    { strip: core, fence: fence.core },
+    ...(hasThirdCut(widths, width, kerf) ? [{ strip: right, fence: fence.rightCheek }] : []),
+  ];
   return {
     strips: [left, core, right],
-    sawLines: cuts.map(({ piece, at, sawn }, i) => ({
+    sawLines: cuts.map(({ strip: { piece, at }, fence }) => ({
       frees: piece,
       kerf: { from: at.to, to: at.to + kerf },
-      fence: i === 0 ? sawn - referencePass : sawn - pass,
+      fence,
     })),
     needed: widths.billet,
     byRule: widths.billetByRule,
     spare,
     board: Math.max(0, spare - kerf),
-    referencePass,
+    referencePass: widths.referencePass,
   };
 }

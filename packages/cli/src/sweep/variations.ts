@@ -1,5 +1,5 @@
 // What a sweep varies: parameters and the values each takes, read and judged before the first design is worked out.
-import { completeDesign, faultText, readLengths, valueAt, withValue } from "@lamplane/parameters/design";
+import { completeDesign, type Fault, faultText, readLengths, valueAt, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { parseNumber } from "@lamplane/parameters/units";
 import { unknownParameterError } from "../design-file.ts";
@@ -59,13 +59,17 @@ function parseValue(path: string, row: Row, word: string, design: Design): numbe
 /** Numbers are allowed between two limits: where the ends of a rising row are, so is all between them. */
 function refuseUnlessAllowed(design: Design, path: string, values: readonly (number | string)[]): void {
   const isRising = values.every((value, i) => typeof value === "number" && (i === 0 || value > Number(values[i - 1])));
-  const ends = [values[0]!, values.at(-1)!];
-  if (isRising && ends.every((value) => !faultOf(design, path, value))) return;
-  for (const value of values) {
+  const last = isRising ? faultOf(design, path, values.at(-1)!) : undefined;
+  const others = isRising ? (last ? values.slice(0, -1) : values.slice(0, 1)) : values;
+  for (const value of others) {
     const fault = faultOf(design, path, value);
-    if (fault) throw new InputRefused(SWEEP.refused({ path, fault: faultText(fault) }));
+    if (fault) throw refusedValue(path, fault);
   }
+  if (last) throw refusedValue(path, last);
 }
+
+const refusedValue = (path: string, fault: Fault): InputRefused =>
+  new InputRefused(SWEEP.refused({ path, fault: faultText(fault) }));
 
 function faultOf(design: Design, path: string, value: number | string) {
   if (valueAt(design, path) === value) return undefined;
