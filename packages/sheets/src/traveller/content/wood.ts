@@ -1,10 +1,7 @@
 // Choosing the wood, measuring the iron, ripping and milling: before anything is cut to an angle.
 
-<<<<<<< HEAD
-import { readingsInFile } from "@lamplane/bench";
-=======
 import type { RipLayout } from "@lamplane/bench";
->>>>>>> main
+import { readingsInFile } from "@lamplane/bench";
 import { cotDeg } from "@lamplane/geometry";
 import { bevelToBack, topFromEdge } from "@lamplane/parameters/elevation";
 import { CORE, IRON, STOCK } from "../../words/wood.ts";
