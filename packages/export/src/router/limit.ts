@@ -32,7 +32,7 @@ const PARAMETERS: Readonly<Record<LimitCode, readonly string[]>> = {
   "tab-run": ["router.tabs.width", "cutters.diameter"],
   "travel-x": ["router.area.width", "router.margin"],
   "travel-y": ["router.area.depth", "router.margin"],
-  "travel-z": ["router.area.height", "router.rapidHeight"],
+  "travel-z": ["router.area.height", "router.parkHeight", "router.rapidHeight"],
 };
 
 /** A limit's name in reports: the router's among the checks of a plane. */

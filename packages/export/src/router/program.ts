@@ -44,7 +44,7 @@ export function planProgram(setUp: RouterSetUp, router: RouterRule, cutters: rea
     operations.push(planned);
   }
   const toolpaths = byCutter(inOrder(operations, cutters)).map(([cutter, cuts]) => {
-    const to = new ToolpathWriter(cutter, router.rapidHeight);
+    const to = new ToolpathWriter(cutter, router);
     for (const { cut } of cuts) cut(to);
     return to.done();
   });
@@ -177,7 +177,7 @@ function leavingLeast(mills: readonly Cutter[], left: (mill: Cutter) => readonly
 function travelLimit(
   { corner, height, stock }: RouterSetUp,
   toolpaths: readonly Toolpath[],
-  { area, rapidHeight }: RouterRule,
+  { area, parkHeight, rapidHeight }: RouterRule,
 ): { code: LimitCode; value: number; limit: number } | undefined {
   const { min, max } = toolpathBounds(toolpaths);
   const width = Math.max(max.x, corner.x + stock.width) - Math.min(min.x, corner.x);
@@ -185,7 +185,7 @@ function travelLimit(
   const sizes = [
     { code: "travel-x", value: width, limit: area.width },
     { code: "travel-y", value: depth, limit: area.depth },
-    { code: "travel-z", value: height + rapidHeight, limit: area.height },
+    { code: "travel-z", value: height + Math.max(parkHeight, rapidHeight), limit: area.height },
   ] as const;
   return sizes.find(({ value, limit }) => value > limit);
 }

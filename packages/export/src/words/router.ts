@@ -10,7 +10,7 @@ export const SET_UP = {
   ),
   stock: sentence(
     ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
-      `Stock at least ${width} along x, ${depth} along y, ${thickness} thick.`,
+      `Stock ${thickness} thick, no more and no less: measure it. At least ${width} along x, ${depth} along y.`,
     { width: "275 mm", depth: "81 mm", thickness: "8 mm" },
   ),
   block: sentence(
@@ -43,7 +43,44 @@ export const SET_UP = {
     ),
   },
   engraving: sentence(({ depth }: { depth: string }) => `Engraves marks and names ${depth} deep.`, { depth: "0.3 mm" }),
-  fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z anew for it`, { name: "end-6" }),
+  unit: {
+    mm: "Program in millimetres (G21), feeds in mm a minute.",
+    in: "Program in inches (G20), feeds in inches a minute.",
+  },
+  fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z for it before the start`, { name: "end-6" }),
+  fitAtStop: sentence(
+    ({ name }: { name: string }) => `Stop: fit ${name}, set z anew for it, raise it clear of clamps, start again`,
+    { name: "end-3" },
+  ),
+  fitByLength: sentence(
+    ({ name, number }: { name: string; number: number }) =>
+      `Fit ${name}; its length stands in the control's table under ${number}`,
+    { name: "end-3", number: 2 },
+  ),
+  begin: sentence(
+    ({ name, height, delay, isMeasured }: { name: string; height: string; delay: number; isMeasured: boolean }) =>
+      `Start: ${isMeasured ? `${name}, every cutter's length in the control's table` : `${name} fitted, z set for it`}; nothing under the cutter. It goes straight to ${height} over the stock, slowly; the spindle starts${delay > 0 ? ` and the program waits ${delay} s` : ""}.`,
+    { name: "end-6", height: "30 mm", delay: 3, isMeasured: false },
+  ),
+  zeroPlace: { "corner-top": "at the stock's top", "corner-spoilboard": "on the spoilboard" },
+  stop: sentence(
+    ({ name, height, zero }: Record<"name" | "height" | "zero", string>) =>
+      `Stop: the cutter is ${height} over the stock, the spindle off. Cut off the spindle's power, fit ${name}, set z anew for it ${zero}, raise it clear of clamps, start again. x and y stay.`,
+    { name: "end-3", height: "30 mm", zero: "at the stock's top" },
+  ),
+  nextFile: sentence(
+    ({ name, height, zero }: Record<"name" | "height" | "zero", string>) =>
+      `Next program: the cutter is ${height} over the stock, the spindle off. Cut off the spindle's power, fit ${name}, set z anew for it ${zero}, start the program of ${name}. x and y stay.`,
+    { name: "end-3", height: "30 mm", zero: "at the stock's top" },
+  ),
+  changeByLength: sentence(
+    ({ name, height }: Record<"name" | "height", string>) =>
+      `Change without a stop, from ${height} over the stock: the control fits ${name} and takes its length from the table.`,
+    { name: "end-3", height: "30 mm" },
+  ),
+  end: sentence(({ height }: { height: string }) => `End: spindle off, cutter ${height} over the stock.`, {
+    height: "30 mm",
+  }),
   tabs: sentence(
     ({
       count,
@@ -59,7 +96,7 @@ export const SET_UP = {
     "Hold the bed block in the bed cradle with its bed level, against a stop at its tip and one at its right side. Clamp both to the table; keep clamps off the bed.",
   through: sentence(({ depth }: { depth: string }) => `Cuts ${depth} into the spoilboard.`, { depth: "0.3 mm" }),
   clamps: sentence(
-    ({ height }: { height: string }) => `Rapid moves pass ${height} over the stock: keep clamps lower.`,
+    ({ height }: { height: string }) => `Rapid moves between cuts pass ${height} over the stock: keep clamps lower.`,
     {
       height: "6 mm",
     },
@@ -126,7 +163,7 @@ export const ROUTER_LIMIT = {
     value: "440 mm",
     limit: "400 mm",
   }),
-  "travel-z": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in z; the router has ${limit}.`, {
+  "travel-z": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in z; the router has ${limit}. A lower \`router.parkHeight\` needs less.`, {
     value: "151 mm",
     limit: "80 mm",
   }),
@@ -145,7 +182,7 @@ export const ROUTER_LIMIT_HELP = {
   "tab-run": "Router: a part needs two straight runs long enough for a tab and the cutter beside it.",
   "travel-x": "Router: stock and cutter's way along x must lie within the travel.",
   "travel-y": "Router: stock and cutter's way along y must lie within the travel.",
-  "travel-z": "Router: stock and rapid height together must lie within the travel in z.",
+  "travel-z": "Router: stock and the higher of park height and rapid height together must lie within the travel in z.",
 } as const;
 
 /** The list of set-ups beside the programs. */

@@ -22,6 +22,7 @@ const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly exam
   percent: { pattern: /\s*%$/, example: "30 or 30 %" },
   feed: { pattern: /\s*mm\/min$/, example: "1500 or 1500 mm/min" },
   turns: { pattern: /\s*rpm$/i, example: "16000 or 16000 rpm" },
+  time: { pattern: /\s*s$/, example: "3 or 3 s" },
   "force per length": { pattern: /\s*N\/mm$/, example: "5 or 5 N/mm" },
 };
 
