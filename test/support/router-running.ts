@@ -25,7 +25,7 @@ interface State {
   readonly hasMoved: boolean;
 }
 
-const NEAR = 1e-3; // mm
+const NEAR = 5e-3; // mm: the interpreter prints ten-thousandths of an inch
 const MOVES = ["STRAIGHT_TRAVERSE", "STRAIGHT_FEED", "ARC_FEED"];
 
 /** What is dangerous in how a program runs, once each. */

@@ -47,6 +47,9 @@ export function setUpLines(program: Program, design: Design): string[] {
   const place = router.zero === "corner-top" ? "top" : "spoilboard";
   return [
     SET_UP.unit[router.units],
+    ...(setUp.plates && setUp.plates > 1
+      ? [SET_UP.plates({ count: setUp.plates, total: mm(setUp.plates * stock.thickness) })]
+      : []),
     isCradle ? SET_UP.block(size) : SET_UP.stock(size),
     SET_UP.zero[`${isCradle ? "tip" : "corner"}-${place}`],
     isCradle

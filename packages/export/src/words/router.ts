@@ -13,6 +13,11 @@ export const SET_UP = {
       `Stock ${thickness} thick, no more and no less: measure it. At least ${width} along x, ${depth} along y.`,
     { width: "275 mm", depth: "81 mm", thickness: "8 mm" },
   ),
+  plates: sentence(
+    ({ count, total }: { count: number; total: string }) =>
+      `Run it ${count} times: ${count} plates, glued face to face with their holes in line, make the jig, ${total} thick.`,
+    { count: 4, total: "23.2 mm" },
+  ),
   block: sentence(
     ({ width, depth }: { width: string; depth: string }) =>
       `Bed block as sawn and trued: bed ${width} along x, ${depth} along y.`,
@@ -155,6 +160,16 @@ export const ROUTER_LIMIT = {
       `Longest straight run is ${value}; tabs need two of ${limit}, with stock beside them. Use narrower tabs, or saw this part.`,
     { value: "12 mm", limit: "16 mm" },
   ),
+  speed: sentence(
+    ({ value, limit }: Numbers) =>
+      `A cutter is to turn at ${value}; the spindle turns at ${limit} at most. Enter a lower \`speed\` of the cutter and a feed that goes with it, or the spindle's own \`router.maxSpeed\`.`,
+    { value: "30000 rpm", limit: "24000 rpm" },
+  ),
+  step: sentence(
+    ({ value, limit }: Numbers) =>
+      `A pass is to go ${value} deeper; the cutter's edges are ${limit} long. Enter a smaller \`step\` of the cutter.`,
+    { value: "40 mm", limit: "22 mm" },
+  ),
   "travel-x": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in x; the router has ${limit}.`, {
     value: "640 mm",
     limit: "600 mm",
@@ -180,6 +195,8 @@ export const ROUTER_LIMIT_HELP = {
   opening:
     "Router: every hole and opening must be wide enough for an end mill to wind down into it, or have a drill of its size.",
   "tab-run": "Router: a part needs two straight runs long enough for a tab and the cutter beside it.",
+  speed: "Router: no cutter may turn faster than the spindle.",
+  step: "Router: no pass may go deeper than the cutter's edges are long.",
   "travel-x": "Router: stock and cutter's way along x must lie within the travel.",
   "travel-y": "Router: stock and cutter's way along y must lie within the travel.",
   "travel-z": "Router: stock and the higher of park height and rapid height together must lie within the travel in z.",
